@@ -1,0 +1,142 @@
+import type { Question } from '../language/utterance.ts';
+import type { PlaceId } from '../terms/names.ts';
+import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
+import type { RefrigerantId } from '../terms/refrigerants.ts';
+import type { UnitId } from '../units/units.ts';
+
+/** The answer to a question, as data: no wording and no formatting. */
+export type Verdict = Known | Refused | Needs;
+
+/** What every known answer carries: a number with its unit, and where it comes from. */
+export interface Working {
+  /** The calculation's id in the catalogue; absent where the value was simply read. */
+  readonly formula: string | null;
+  readonly inputs: readonly Input[];
+  readonly source: string | null;
+  readonly cautions: readonly CautionId[];
+}
+
+export interface Input {
+  readonly name:
+    AnswerableId | 'refrigerant' | 'metering' | 'equipment' | 'designSplit' | 'altitude';
+  readonly value: number | string;
+  readonly unit: UnitId | null;
+  /** Read by the technician, set for the visit, taken from the product's own table, or computed. */
+  readonly from: 'read' | 'set' | 'assumed' | 'computed';
+  /** When it was read. */
+  readonly at?: number;
+}
+
+export type Known = { readonly kind: 'known' } & Working &
+  (
+    | {
+        readonly answer: 'target';
+        readonly about: AnswerableId;
+        readonly value: number;
+        readonly unit: UnitId;
+        readonly basis: TargetBasis;
+        readonly low?: number;
+        readonly high?: number;
+      }
+    | {
+        readonly answer: 'value';
+        readonly about: AnswerableId;
+        readonly value: number;
+        readonly unit: UnitId;
+        readonly place: PlaceId | null;
+        readonly at: number | null;
+      }
+    | Comparison
+    | {
+        readonly answer: 'saturation';
+        readonly refrigerant: RefrigerantId;
+        readonly given: { readonly value: number; readonly unit: UnitId };
+        readonly value: number;
+        readonly unit: UnitId;
+        readonly phase: 'dew' | 'bubble';
+      }
+    | {
+        readonly answer: 'margin';
+        readonly about: 'highCutoutPressure' | 'lowCutoutPressure';
+        readonly value: number;
+        readonly unit: UnitId;
+        readonly side: 'inside' | 'past';
+      }
+    | { readonly answer: 'beforeAfter'; readonly rows: readonly BeforeAfterRow[] }
+    | { readonly answer: 'before' | 'readback'; readonly rows: readonly ReadRow[] }
+    | { readonly answer: 'note' }
+    | { readonly answer: 'working'; readonly of: Known }
+  );
+
+/** Measured against what it should be: `value` is how far off, always positive, `direction` says which way. */
+export interface Comparison {
+  readonly answer: 'compare';
+  readonly about: AnswerableId;
+  readonly measured: number;
+  readonly target: number;
+  readonly measuredUnit: UnitId;
+  readonly value: number;
+  readonly unit: UnitId;
+  readonly direction: 'over' | 'under' | 'on';
+}
+
+export type TargetBasis =
+  | 'ambientPlusSplit'
+  | 'boxLessTemperatureDifference'
+  | 'setpointLessTemperatureDifference'
+  | 'table';
+
+export interface BeforeAfterRow {
+  readonly about: AnswerableId;
+  readonly place: PlaceId | null;
+  readonly before: number | null;
+  readonly after: number | null;
+  readonly unit: UnitId;
+  readonly change: number | null;
+  readonly changeUnit: UnitId;
+}
+
+export interface ReadRow {
+  readonly about: QuantityId;
+  readonly place: PlaceId | null;
+  readonly value: number;
+  readonly unit: UnitId;
+}
+
+/** The answer cannot be given, and why; the numbers its sentence needs come along. */
+export type Refused = { readonly kind: 'refused'; readonly about: AnswerableId | null } & Refusal;
+
+export type Refusal =
+  | {
+      readonly reason: 'aboveCritical' | 'belowRange' | 'aboveRange';
+      readonly refrigerant: RefrigerantId;
+      readonly limit: number;
+      readonly unit: UnitId;
+    }
+  | { readonly reason: 'unknownRefrigerant'; readonly refrigerant: RefrigerantId }
+  | { readonly reason: 'noTargetKnown' }
+  | { readonly reason: 'suctionAboveHead' }
+  | {
+      readonly reason: 'belowZeroSuperheat' | 'belowZeroSubcooling';
+      readonly value: number;
+      readonly unit: UnitId;
+    }
+  | { readonly reason: 'nothingRecorded' }
+  | { readonly reason: 'nothingAnsweredYet' }
+  | { readonly reason: 'notYetAnswerable'; readonly ask: Question['ask'] };
+
+/** One reading or fact is missing: the most useful one first. */
+export interface Needs {
+  readonly kind: 'needs';
+  readonly about: AnswerableId | null;
+  readonly need: QuantityId | 'refrigerant' | 'metering' | 'equipment' | 'before' | 'after';
+}
+
+export type CautionId =
+  | 'flammable'
+  | 'highPressureCarbonDioxide'
+  | 'toxicAmmonia'
+  | 'liquidMayReturn'
+  | 'glideBasis'
+  | 'chartsDiffer'
+  | 'designTableOnly';

@@ -1,0 +1,33 @@
+import type { PartId, PlaceId } from '../terms/names.ts';
+import type { QuantityId } from '../terms/quantities.ts';
+import type { RefrigerantId } from '../terms/refrigerants.ts';
+import type { Amount } from '../units/amount.ts';
+import type { UnitSystem } from '../units/units.ts';
+
+/** What was settled before this sentence and decides how it is read. */
+export interface Context {
+  readonly units: UnitSystem;
+  readonly refrigerant: RefrigerantId | null;
+  /** The quantity the product has just asked for: a bare number answers it. */
+  readonly asked: QuantityId | null;
+  readonly lastQuantity: QuantityId | null;
+  readonly lastPlace: PlaceId | null;
+  readonly lastPart: PartId | null;
+  /** The pair that doubts each other: suction cannot lie above head. */
+  readonly headPressure: Amount | null;
+  readonly suctionPressure: Amount | null;
+}
+
+export const EMPTY_CONTEXT: Context = {
+  units: 'us',
+  refrigerant: null,
+  asked: null,
+  lastQuantity: null,
+  lastPlace: null,
+  lastPart: null,
+  headPressure: null,
+  suctionPressure: null,
+};
+
+/** What the dialogue expects next: it narrows the grammar that the recogniser is given. */
+export type Expectation = 'anything' | 'number' | 'yesOrNo';

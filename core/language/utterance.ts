@@ -1,0 +1,157 @@
+import type {
+  EquipmentId,
+  FindingStateId,
+  MeteringId,
+  PartId,
+  PlaceId,
+  SightGlassId,
+  WorkKindId,
+} from '../terms/names.ts';
+import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
+import type { RefrigerantId } from '../terms/refrigerants.ts';
+import type { Amount } from '../units/amount.ts';
+import type { UnitId } from '../units/units.ts';
+
+/** What one sentence meant, as data. Each part keeps the words it came from. */
+export interface Utterance {
+  /** What was given, unchanged. */
+  readonly text: string;
+  readonly readings: readonly Reading[];
+  readonly facts: readonly Fact[];
+  readonly findings: readonly Finding[];
+  readonly work: readonly Work[];
+  readonly recommendations: readonly Recommendation[];
+  readonly questions: readonly Question[];
+  readonly commands: readonly Command[];
+  readonly memos: readonly string[];
+  /** Numbers that no rule claimed, as digits: they are shown and asked about, never dropped. */
+  readonly unclaimed: readonly string[];
+  readonly doubts: readonly Doubt[];
+}
+
+/** Whether the unit was said, comes from the visit's habit or the quantity itself, or is not known. */
+export type UnitFrom = 'said' | 'implied' | 'unknown';
+
+export interface Reading {
+  readonly quantity: QuantityId;
+  /** As said, in the unit said. Absent for a range and for a meter over its limit. */
+  readonly value?: number;
+  readonly low?: number;
+  readonly high?: number;
+  readonly unit: UnitId | null;
+  readonly unitFrom: UnitFrom;
+  readonly place: PlaceId | null;
+  readonly words: string;
+  /** Said with "about" or "around". */
+  readonly hedged?: true;
+  /** The meter showed OL, over limit or infinite. */
+  readonly overlimit?: true;
+  /** The reading was taken as a control tripped. */
+  readonly event?: 'tripped';
+  readonly when?: 'arrival';
+  readonly afterMinutes?: number;
+  readonly gasTemp?: Amount;
+  readonly refrigerant?: RefrigerantId;
+}
+
+export type Fact = { readonly words: string } & (
+  | { readonly fact: 'refrigerant'; readonly value: RefrigerantId }
+  | { readonly fact: 'metering'; readonly value: MeteringId }
+  | { readonly fact: 'sightGlass'; readonly value: SightGlassId }
+  | { readonly fact: 'equipment'; readonly value: EquipmentId; readonly doors?: number }
+  | {
+      readonly fact: 'nameplate';
+      readonly item: NameplateItem;
+      readonly value: number;
+      readonly unit: UnitId;
+    }
+  | { readonly fact: 'unit'; readonly value: string }
+  | { readonly fact: 'site'; readonly value: string }
+);
+
+export type NameplateItem = 'charge' | 'voltage' | 'ratedLoadAmps' | 'highSide' | 'lowSide';
+
+export interface Finding {
+  readonly part: PartId;
+  readonly state: FindingStateId;
+  /** An unqualified "fan" that nothing before it settled. */
+  readonly unresolved?: true;
+  readonly words: string;
+}
+
+export interface Work {
+  readonly did: WorkKindId;
+  readonly part: PartId | null;
+  readonly words: string;
+}
+
+export interface Recommendation {
+  readonly do: WorkKindId;
+  readonly part: PartId | null;
+  readonly words: string;
+}
+
+export type Question =
+  | { readonly ask: 'target' | 'value' | 'compare'; readonly about: AnswerableId | null }
+  | {
+      readonly ask: 'saturation';
+      readonly value: number;
+      readonly unit: UnitId;
+      readonly refrigerant: RefrigerantId | null;
+    }
+  | { readonly ask: 'margin'; readonly about: AnswerableId | null }
+  | { readonly ask: 'switch'; readonly about: PlaceId }
+  | { readonly ask: 'limit'; readonly about: 'testPressure' | 'cylinderFill' | 'charge' }
+  | { readonly ask: 'safety'; readonly about: SafetyTopic }
+  | {
+      readonly ask: 'eta';
+      readonly about: QuantityId;
+      readonly value?: number;
+      readonly unit?: UnitId;
+    }
+  | { readonly ask: 'trend'; readonly about: QuantityId | null }
+  | { readonly ask: PlainQuestion };
+
+export type PlainQuestion =
+  | 'causes'
+  | 'nextCheck'
+  | 'before'
+  | 'beforeAfter'
+  | 'readback'
+  | 'note'
+  | 'working'
+  | 'timeLeft'
+  | 'history';
+
+export type SafetyTopic =
+  'brazing' | 'opening' | 'charging' | 'venting' | 'resetting' | 'energising';
+
+export type Command =
+  | { readonly do: 'timer'; readonly minutes: number; readonly about: string | null }
+  | {
+      readonly do: 'amend';
+      readonly quantity: QuantityId | null;
+      readonly value: number;
+      readonly unit?: UnitId;
+    }
+  | { readonly do: 'undo'; readonly quantity?: QuantityId; readonly value?: number }
+  | { readonly do: PlainCommand };
+
+export type PlainCommand =
+  | 'markBefore'
+  | 'markAfter'
+  | 'repeat'
+  | 'pause'
+  | 'resume'
+  | 'yes'
+  | 'no'
+  | 'newVisit'
+  | 'finish'
+  | 'help';
+
+/** Understood, but implausible or incomplete: not recorded until it is confirmed. */
+export interface Doubt extends Reading {
+  readonly why: DoubtReason;
+}
+
+export type DoubtReason = 'outOfRange' | 'againstSibling' | 'noUnit' | 'hearsay';

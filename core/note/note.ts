@@ -1,0 +1,31 @@
+/** The visit note, as structure: text, page and print are printed from it. */
+export interface Note {
+  readonly title: string;
+  readonly sections: readonly NoteSection[];
+}
+
+export interface NoteSection {
+  readonly id: NoteSectionId;
+  readonly heading: string;
+  readonly lines: readonly string[];
+  readonly table?: NoteTable;
+}
+
+export type NoteSectionId =
+  | 'unit'
+  | 'complaint'
+  | 'before'
+  | 'findings'
+  | 'work'
+  | 'after'
+  | 'change'
+  | 'recommendations'
+  | 'refrigerant'
+  | 'product'
+  | 'cautions'
+  | 'open';
+
+export interface NoteTable {
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}

@@ -1,0 +1,22 @@
+import type { Verdict } from '../advice/verdict.ts';
+import type { Utterance } from '../language/utterance.ts';
+import type { Reply } from '../replies/reply.ts';
+import type { EventBody, VisitEvent } from '../visit/events.ts';
+import type { VisitState } from '../visit/state.ts';
+
+/** One sentence through the whole core: the page, the command line and the tests all take this path. */
+export interface Turn {
+  readonly utterance: Utterance;
+  /** To be kept before the reply is spoken. */
+  readonly events: readonly VisitEvent[];
+  readonly state: VisitState;
+  readonly verdicts: readonly Verdict[];
+  readonly reply: Reply;
+  /** What the session itself must do, outside the visit. */
+  readonly effect: SessionEffect | null;
+}
+
+export type SessionEffect = 'pause' | 'resume' | 'repeat' | 'readNote' | 'newVisit' | 'finish';
+
+/** Gives an event its id, device, place in the log and moment: the clock and the dice stay outside core. */
+export type Stamp = (body: EventBody) => VisitEvent;

@@ -1,0 +1,18 @@
+/**
+ * Kinds of measured quantity that must never be mixed. Gauge and absolute pressure are two kinds, and so
+ * are a point on a temperature scale and a difference between two points.
+ */
+export type Dimension =
+  | 'gaugePressure'
+  | 'absolutePressure'
+  | 'temperature'
+  | 'temperatureDifference'
+  | 'voltage'
+  | 'current'
+  | 'resistance'
+  | 'capacitance'
+  | 'power'
+  | 'mass'
+  | 'duration'
+  | 'length'
+  | 'ratio';

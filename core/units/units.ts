@@ -1,0 +1,250 @@
+import type { Dimension } from './dimensions.ts';
+
+/** One row a unit: a value in it becomes `value × factor + offset` in the dimension's base unit. */
+interface UnitRow {
+  readonly dimension: Dimension;
+  /** As printed beside a number. */
+  readonly symbol: string;
+  /** As spoken after one, and after any other number. */
+  readonly spoken: { readonly one: string; readonly many: string };
+  readonly factor: number;
+  readonly offset: number;
+  /** How it may be written after a number on the command line. */
+  readonly written: readonly string[];
+}
+
+const KPA_PER_PSI = 6.894757293168; // NIST SP 811, appendix B.8
+const KPA_PER_INHG = 3.386389; // NIST SP 811, appendix B.8, inch of mercury at 0 °C (conventional: 3.386 389)
+
+/** Base units: kPa, °C, K, V, A, Ω, µF, W, g, min, m. */
+export const UNITS = {
+  psi: {
+    dimension: 'gaugePressure',
+    symbol: 'psi',
+    spoken: { one: 'psi', many: 'psi' },
+    factor: KPA_PER_PSI,
+    offset: 0,
+    written: ['psi', 'psig'],
+  },
+  inHg: {
+    dimension: 'gaugePressure',
+    symbol: 'inHg',
+    spoken: { one: 'inch', many: 'inches' },
+    factor: KPA_PER_INHG,
+    offset: 0,
+    written: ['inHg'],
+  },
+  kPa: {
+    dimension: 'gaugePressure',
+    symbol: 'kPa',
+    spoken: { one: 'kilopascal', many: 'kilopascals' },
+    factor: 1,
+    offset: 0,
+    written: ['kPa'],
+  },
+  bar: {
+    dimension: 'gaugePressure',
+    symbol: 'bar',
+    spoken: { one: 'bar', many: 'bar' },
+    factor: 100,
+    offset: 0,
+    written: ['bar', 'barg'],
+  },
+  psia: {
+    dimension: 'absolutePressure',
+    symbol: 'psia',
+    spoken: { one: 'psi absolute', many: 'psi absolute' },
+    factor: KPA_PER_PSI,
+    offset: 0,
+    written: ['psia'],
+  },
+  kPaa: {
+    dimension: 'absolutePressure',
+    symbol: 'kPa abs',
+    spoken: { one: 'kilopascal absolute', many: 'kilopascals absolute' },
+    factor: 1,
+    offset: 0,
+    written: ['kPaa'],
+  },
+  bara: {
+    dimension: 'absolutePressure',
+    symbol: 'bar abs',
+    spoken: { one: 'bar absolute', many: 'bar absolute' },
+    factor: 100,
+    offset: 0,
+    written: ['bara'],
+  },
+  micron: {
+    dimension: 'absolutePressure',
+    symbol: 'micron',
+    spoken: { one: 'micron', many: 'microns' },
+    factor: 0.000133322387415,
+    offset: 0,
+    written: ['micron', 'microns'],
+  },
+  degF: {
+    dimension: 'temperature',
+    symbol: '°F',
+    spoken: { one: 'degree', many: 'degrees' },
+    factor: 5 / 9,
+    offset: -160 / 9,
+    written: ['F', 'degF'],
+  },
+  degC: {
+    dimension: 'temperature',
+    symbol: '°C',
+    spoken: { one: 'degree Celsius', many: 'degrees Celsius' },
+    factor: 1,
+    offset: 0,
+    written: ['C', 'degC'],
+  },
+  dF: {
+    dimension: 'temperatureDifference',
+    symbol: '°F',
+    spoken: { one: 'degree', many: 'degrees' },
+    factor: 5 / 9,
+    offset: 0,
+    written: ['dF'],
+  },
+  dC: {
+    dimension: 'temperatureDifference',
+    symbol: 'K',
+    spoken: { one: 'kelvin', many: 'kelvin' },
+    factor: 1,
+    offset: 0,
+    written: ['dC', 'K'],
+  },
+  V: {
+    dimension: 'voltage',
+    symbol: 'V',
+    spoken: { one: 'volt', many: 'volts' },
+    factor: 1,
+    offset: 0,
+    written: ['V'],
+  },
+  A: {
+    dimension: 'current',
+    symbol: 'A',
+    spoken: { one: 'amp', many: 'amps' },
+    factor: 1,
+    offset: 0,
+    written: ['A'],
+  },
+  ohm: {
+    dimension: 'resistance',
+    symbol: 'Ω',
+    spoken: { one: 'ohm', many: 'ohms' },
+    factor: 1,
+    offset: 0,
+    written: ['ohm'],
+  },
+  Mohm: {
+    dimension: 'resistance',
+    symbol: 'MΩ',
+    spoken: { one: 'megohm', many: 'megohms' },
+    factor: 1e6,
+    offset: 0,
+    written: ['Mohm'],
+  },
+  uF: {
+    dimension: 'capacitance',
+    symbol: 'µF',
+    spoken: { one: 'microfarad', many: 'microfarads' },
+    factor: 1,
+    offset: 0,
+    written: ['uF'],
+  },
+  W: {
+    dimension: 'power',
+    symbol: 'W',
+    spoken: { one: 'watt', many: 'watts' },
+    factor: 1,
+    offset: 0,
+    written: ['W'],
+  },
+  oz: {
+    dimension: 'mass',
+    symbol: 'oz',
+    spoken: { one: 'ounce', many: 'ounces' },
+    factor: 28.349523125,
+    offset: 0,
+    written: ['oz'],
+  },
+  lb: {
+    dimension: 'mass',
+    symbol: 'lb',
+    spoken: { one: 'pound', many: 'pounds' },
+    factor: 453.59237,
+    offset: 0,
+    written: ['lb'],
+  },
+  g: {
+    dimension: 'mass',
+    symbol: 'g',
+    spoken: { one: 'gram', many: 'grams' },
+    factor: 1,
+    offset: 0,
+    written: ['g'],
+  },
+  kg: {
+    dimension: 'mass',
+    symbol: 'kg',
+    spoken: { one: 'kilogram', many: 'kilograms' },
+    factor: 1000,
+    offset: 0,
+    written: ['kg'],
+  },
+  min: {
+    dimension: 'duration',
+    symbol: 'min',
+    spoken: { one: 'minute', many: 'minutes' },
+    factor: 1,
+    offset: 0,
+    written: ['min'],
+  },
+  day: {
+    dimension: 'duration',
+    symbol: 'days',
+    spoken: { one: 'day', many: 'days' },
+    factor: 1440,
+    offset: 0,
+    written: ['d', 'day', 'days'],
+  },
+  ft: {
+    dimension: 'length',
+    symbol: 'ft',
+    spoken: { one: 'foot', many: 'feet' },
+    factor: 0.3048,
+    offset: 0,
+    written: ['ft'],
+  },
+  m: {
+    dimension: 'length',
+    symbol: 'm',
+    spoken: { one: 'metre', many: 'metres' },
+    factor: 1,
+    offset: 0,
+    written: ['m'],
+  },
+  ratio: {
+    dimension: 'ratio',
+    symbol: ':1',
+    spoken: { one: 'to one', many: 'to one' },
+    factor: 1,
+    offset: 0,
+    written: [],
+  },
+  percent: {
+    dimension: 'ratio',
+    symbol: '%',
+    spoken: { one: 'percent', many: 'percent' },
+    factor: 0.01,
+    offset: 0,
+    written: ['%'],
+  },
+} as const satisfies Record<string, UnitRow>;
+
+export type UnitId = keyof typeof UNITS;
+
+/** Two habits of units: what a bare number means on this visit. */
+export type UnitSystem = 'us' | 'si';

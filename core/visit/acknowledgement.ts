@@ -1,0 +1,34 @@
+import type { Doubt, Fact, Finding, Reading, Recommendation, Work } from '../language/utterance.ts';
+
+/** What was kept from one sentence, to be said back: the value itself, never the raw words. */
+export type Acknowledgement =
+  | { readonly kind: 'reading'; readonly reading: Reading }
+  | { readonly kind: 'amended'; readonly from: Reading; readonly to: Reading }
+  | { readonly kind: 'fact'; readonly fact: Fact }
+  | { readonly kind: 'finding'; readonly finding: Finding }
+  | { readonly kind: 'work'; readonly work: Work; readonly beforeBaseline: boolean }
+  | { readonly kind: 'recommendation'; readonly recommendation: Recommendation }
+  | { readonly kind: 'memo'; readonly memo: string }
+  | { readonly kind: 'doubt'; readonly doubt: Doubt }
+  | { readonly kind: 'leftOver'; readonly digits: string }
+  | { readonly kind: 'takenBack'; readonly what: TakenBack }
+  | { readonly kind: 'nothingToTakeBack' }
+  | { readonly kind: 'nothingToAmend' }
+  | { readonly kind: 'nothingToConfirm' }
+  | { readonly kind: 'doubtDropped'; readonly doubt: Doubt }
+  | { readonly kind: 'marked'; readonly mark: 'before' | 'after'; readonly readings: number }
+  | { readonly kind: 'opened' }
+  | { readonly kind: 'finished'; readonly open: number }
+  | { readonly kind: 'paused' }
+  | { readonly kind: 'resumed' }
+  | { readonly kind: 'help' }
+  | { readonly kind: 'timerNotYet' };
+
+export type TakenBack =
+  | { readonly of: 'reading'; readonly reading: Reading }
+  | { readonly of: 'finding'; readonly finding: Finding }
+  | { readonly of: 'work'; readonly work: Work }
+  | { readonly of: 'recommendation'; readonly recommendation: Recommendation }
+  | { readonly of: 'memo' }
+  | { readonly of: 'fact'; readonly fact: Fact }
+  | { readonly of: 'mark'; readonly mark: 'before' | 'after' };

@@ -1,0 +1,73 @@
+import type {
+  Doubt,
+  Fact,
+  Finding,
+  Question,
+  Reading,
+  Recommendation,
+  Work,
+} from '../language/utterance.ts';
+import type { QuantityId } from '../terms/quantities.ts';
+import type { UnitSystem } from '../units/units.ts';
+
+/**
+ * What happened on a visit, past tense, append-only. A body never changes its meaning: a new meaning is a
+ * new version beside the old one. Undo and amendment are events like any other.
+ */
+export type EventBody =
+  | { readonly type: 'visitOpened'; readonly v: 1; readonly settings: VisitSettings }
+  | { readonly type: 'settingsChanged'; readonly v: 1; readonly settings: VisitSettings }
+  | { readonly type: 'readingTaken'; readonly v: 1; readonly reading: Reading }
+  | { readonly type: 'factStated'; readonly v: 1; readonly fact: Fact }
+  | { readonly type: 'findingReported'; readonly v: 1; readonly finding: Finding }
+  | { readonly type: 'workDone'; readonly v: 1; readonly work: Work }
+  | { readonly type: 'recommendationMade'; readonly v: 1; readonly recommendation: Recommendation }
+  | { readonly type: 'memoTaken'; readonly v: 1; readonly memo: string }
+  | { readonly type: 'doubtRaised'; readonly v: 1; readonly doubt: Doubt }
+  | {
+      readonly type: 'doubtSettled';
+      readonly v: 1;
+      readonly target: EventId;
+      readonly kept: boolean;
+    }
+  | {
+      readonly type: 'numberLeftOver';
+      readonly v: 1;
+      readonly digits: string;
+      readonly words: string;
+    }
+  | { readonly type: 'entryTakenBack'; readonly v: 1; readonly target: EventId }
+  | {
+      readonly type: 'readingAmended';
+      readonly v: 1;
+      readonly target: EventId;
+      readonly reading: Reading;
+    }
+  | { readonly type: 'questionAsked'; readonly v: 1; readonly question: Question }
+  | { readonly type: 'readingWanted'; readonly v: 1; readonly quantity: QuantityId }
+  | { readonly type: 'beforeMarked'; readonly v: 1 }
+  | { readonly type: 'afterMarked'; readonly v: 1 }
+  | { readonly type: 'visitFinished'; readonly v: 1 };
+
+/** A ULID: sorts by the moment it was made, unique without asking anyone. */
+export type EventId = string;
+
+export interface Envelope {
+  readonly id: EventId;
+  /** The device that wrote it, and its place in that device's log: from 1, without gaps. */
+  readonly device: string;
+  readonly seq: number;
+  readonly visit: string;
+  /** Milliseconds since 1970, by the device's clock. */
+  readonly at: number;
+}
+
+export type VisitEvent = Envelope & EventBody;
+
+export interface VisitSettings {
+  readonly units: UnitSystem;
+  /** Feet or metres above the sea, turned to metres. */
+  readonly altitudeM: number;
+}
+
+export const DEFAULT_SETTINGS: VisitSettings = { units: 'us', altitudeM: 0 };

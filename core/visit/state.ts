@@ -1,0 +1,56 @@
+import type {
+  Doubt,
+  Finding,
+  NameplateItem,
+  Reading,
+  Recommendation,
+  Work,
+} from '../language/utterance.ts';
+import type { EquipmentId, MeteringId, PartId, PlaceId, SightGlassId } from '../terms/names.ts';
+import type { QuantityId } from '../terms/quantities.ts';
+import type { RefrigerantId } from '../terms/refrigerants.ts';
+import type { Amount } from '../units/amount.ts';
+import type { EventId, VisitSettings } from './events.ts';
+
+/** Something kept, with the event that keeps it and the moment it was said. */
+export type Entry<Of> = Of & { readonly id: EventId; readonly at: number };
+
+/** Where in the visit a thing was said: decides the column of the sheet it stands in. */
+export type Phase = 'before' | 'work' | 'after';
+
+/** What the events so far add up to. Everything shown, answered and written is computed from this. */
+export interface VisitState {
+  readonly visit: string | null;
+  readonly openedAt: number | null;
+  readonly finishedAt: number | null;
+  readonly settings: VisitSettings;
+  readonly unit: UnitFacts;
+  /** In the order said; taken-back ones are gone, amended ones carry their new value. */
+  readonly readings: readonly Entry<{ readonly reading: Reading; readonly phase: Phase }>[];
+  readonly findings: readonly Entry<{ readonly finding: Finding }>[];
+  readonly work: readonly Entry<{ readonly work: Work }>[];
+  readonly recommendations: readonly Entry<{ readonly recommendation: Recommendation }>[];
+  readonly memos: readonly Entry<{ readonly memo: string }>[];
+  /** Said but not settled: they are asked about and stand in the note as open. */
+  readonly doubts: readonly Entry<{ readonly doubt: Doubt }>[];
+  readonly leftOver: readonly Entry<{ readonly digits: string; readonly words: string }>[];
+  readonly beforeMarkedAt: number | null;
+  readonly afterMarkedAt: number | null;
+  /** Newest last: what "take that back" takes back. */
+  readonly undoable: readonly EventId[];
+  readonly lastQuantity: QuantityId | null;
+  readonly lastPlace: PlaceId | null;
+  readonly lastPart: PartId | null;
+  readonly wanted: QuantityId | null;
+}
+
+export interface UnitFacts {
+  readonly refrigerant: RefrigerantId | null;
+  readonly metering: MeteringId | null;
+  readonly equipment: EquipmentId | null;
+  readonly doors: number | null;
+  readonly sightGlass: SightGlassId | null;
+  readonly name: string | null;
+  readonly site: string | null;
+  readonly nameplate: Partial<Record<NameplateItem, Amount>>;
+}

@@ -1,0 +1,1 @@
+console.log('hi', process.argv.slice(2));
