@@ -1,0 +1,27 @@
+import preact from '@preact/preset-vite';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        plugins: [preact()],
+        test: {
+          name: 'rooms',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: ['tests/browser/**'],
+        },
+      },
+      {
+        // Real Chromium, driven from Node: one at a time, as each starts a browser and a server.
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          fileParallelism: false,
+          testTimeout: 180_000,
+          hookTimeout: 120_000,
+        },
+      },
+    ],
+  },
+});
