@@ -1,4 +1,4 @@
-import type { Verdict } from '../advice/verdict.ts';
+import type { Known, Verdict } from '../advice/verdict.ts';
 import type { Utterance } from '../language/utterance.ts';
 import type { Reply } from '../replies/reply.ts';
 import type { EventBody, VisitEvent } from '../visit/events.ts';
@@ -14,9 +14,25 @@ export interface Turn {
   readonly reply: Reply;
   /** What the session itself must do, outside the visit. */
   readonly effect: SessionEffect | null;
+  readonly memory: Memory;
 }
 
-export type SessionEffect = 'pause' | 'resume' | 'repeat' | 'readNote' | 'newVisit' | 'finish';
+export type SessionEffect = 'pause' | 'resume' | 'readNote' | 'newVisit' | 'finish';
+
+/** What was last answered and said: "where does that come from" and "say again" look back at it. */
+export interface Memory {
+  readonly lastAnswer: Known | null;
+  readonly lastReply: Reply | null;
+}
+
+export const EMPTY_MEMORY: Memory = { lastAnswer: null, lastReply: null };
 
 /** Gives an event its id, device, place in the log and moment: the clock and the dice stay outside core. */
 export type Stamp = (body: EventBody) => VisitEvent;
+
+export interface TurnInput {
+  readonly state: VisitState;
+  readonly memory: Memory;
+  readonly words: string;
+  readonly stamp: Stamp;
+}

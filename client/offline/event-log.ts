@@ -1,0 +1,39 @@
+import type { VisitEvent } from '../../core/visit/events.ts';
+
+/** The device's own log of visits: the page's only memory. Adapters: IndexedDB, and one in memory for tests. */
+export interface EventLog {
+  readonly device: string;
+  /** The highest place taken in this device's log; 0 when it is empty. */
+  readonly lastSeq: number;
+  /** Resolves once the events are on the disk (strict durability), all of them or none. */
+  append(events: readonly VisitEvent[]): Promise<AppendResult>;
+  readVisit(visit: string): Promise<LogRead>;
+  /** The visit that was open when the page last lived; null when none was or it was finished. */
+  openVisit(): Promise<string | null>;
+  /** Visits on this device, newest first. */
+  visits(): Promise<readonly VisitSummary[]>;
+  /** How many events the server has not confirmed yet. */
+  unsynced(): Promise<number>;
+  close(): void;
+}
+
+export type AppendResult =
+  | { readonly kind: 'kept' }
+  | {
+      readonly kind: 'failed';
+      readonly why: 'storageFull' | 'closed' | 'otherTabWrites' | 'unknown';
+      readonly message: string;
+    };
+
+/** Events in log order, and what could not be read: counted and kept aside, never thrown away. */
+export interface LogRead {
+  readonly events: readonly VisitEvent[];
+  readonly damaged: readonly { readonly seq: number; readonly why: string }[];
+}
+
+export interface VisitSummary {
+  readonly visit: string;
+  readonly openedAt: number;
+  readonly finished: boolean;
+  readonly events: number;
+}
