@@ -16,6 +16,7 @@ export type Acknowledgement =
   | { readonly kind: 'nothingToAmend' }
   | { readonly kind: 'nothingToConfirm' }
   | { readonly kind: 'doubtDropped'; readonly doubt: Doubt }
+  | { readonly kind: 'leftOverDropped'; readonly digits: string }
   | { readonly kind: 'marked'; readonly mark: 'before' | 'after'; readonly readings: number }
   | { readonly kind: 'opened' }
   | { readonly kind: 'finished'; readonly open: number }

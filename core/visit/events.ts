@@ -36,6 +36,7 @@ export type EventBody =
       readonly digits: string;
       readonly words: string;
     }
+  | { readonly type: 'leftOverDropped'; readonly v: 1; readonly target: EventId }
   | { readonly type: 'entryTakenBack'; readonly v: 1; readonly target: EventId }
   | {
       readonly type: 'readingAmended';

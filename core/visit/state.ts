@@ -10,7 +10,7 @@ import type { EquipmentId, MeteringId, PartId, PlaceId, SightGlassId } from '../
 import type { QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Amount } from '../units/amount.ts';
-import type { EventId, VisitSettings } from './events.ts';
+import type { EventId, VisitEvent, VisitSettings } from './events.ts';
 
 /** Something kept, with the event that keeps it and the moment it was said. */
 export type Entry<Of> = Of & { readonly id: EventId; readonly at: number };
@@ -20,6 +20,8 @@ export type Phase = 'before' | 'work' | 'after';
 
 /** What the events so far add up to. Everything shown, answered and written is computed from this. */
 export interface VisitState {
+  /** Every event of the visit so far: taking something back replays what is left. */
+  readonly history: readonly VisitEvent[];
   readonly visit: string | null;
   readonly openedAt: number | null;
   readonly finishedAt: number | null;

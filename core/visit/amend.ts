@@ -1,0 +1,52 @@
+import type { Command, Reading } from '../language/utterance.ts';
+import type { Keeping } from './keeping.ts';
+import type { VisitState } from './state.ts';
+import { isNewer } from './views.ts';
+
+type Amend = Extract<Command, { do: 'amend' }>;
+
+/** "Make it eighty nine": the newest reading, or the newest of the quantity named, gets another value. */
+export function amend(command: Amend, state: VisitState): Keeping {
+  return amendDoubt(command, state) ?? amendReading(command, state) ?? NOTHING_TO_AMEND;
+}
+
+const NOTHING_TO_AMEND: Keeping = {
+  bodies: [],
+  acknowledgement: { kind: 'nothingToAmend' },
+};
+
+/** A value given in answer to a doubt replaces the doubted one. */
+function amendDoubt(command: Amend, state: VisitState): Keeping | null {
+  const open = state.doubts.at(-1);
+  if (!open || !isAbout(command, open.doubt)) return null;
+  const newestReading = state.readings.at(-1);
+  if (newestReading && isNewer(state, newestReading.id, open.id)) return null;
+  const { why, ...doubted } = open.doubt;
+  const reading = amendedReading(doubted, command);
+  return {
+    bodies: [
+      { type: 'doubtSettled', v: 1, target: open.id, kept: false },
+      { type: 'readingTaken', v: 1, reading },
+    ],
+    acknowledgement: { kind: 'amended', from: doubted, to: reading },
+  };
+}
+
+function amendReading(command: Amend, state: VisitState): Keeping | null {
+  const entry = state.readings.findLast(({ reading }) => isAbout(command, reading));
+  if (!entry) return null;
+  const reading = amendedReading(entry.reading, command);
+  return {
+    bodies: [{ type: 'readingAmended', v: 1, target: entry.id, reading }],
+    acknowledgement: { kind: 'amended', from: entry.reading, to: reading },
+  };
+}
+
+const isAbout = (command: Amend, reading: Reading): boolean =>
+  command.quantity === null || command.quantity === reading.quantity;
+
+/** A range, a hedge or an over-limit mark belonged to the old value. */
+function amendedReading(from: Reading, command: Amend): Reading {
+  const { low, high, hedged, overlimit, ...rest } = from;
+  return { ...rest, value: command.value, unit: command.unit ?? from.unit };
+}

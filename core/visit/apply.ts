@@ -1,0 +1,168 @@
+import type { Reading } from '../language/utterance.ts';
+import { EMPTY_VISIT } from './empty-visit.ts';
+import type { EventBody, EventId, VisitEvent } from './events.ts';
+import { applyFact } from './facts.ts';
+import { markAfter, markBefore, phaseOf } from './phases.ts';
+import type { VisitState } from './state.ts';
+
+/**
+ * Invariants:
+ * 1. The state is a function of the events alone, in their order.
+ * 2. An event seen before (same id) changes nothing.
+ * 3. Taking back or amending replays what remains: nothing of the old value is left anywhere.
+ */
+export function applyEvents(events: readonly VisitEvent[], from = EMPTY_VISIT): VisitState {
+  return events.reduce(applyEvent, from);
+}
+
+export function applyEvent(state: VisitState, event: VisitEvent): VisitState {
+  if (state.history.some((earlier) => earlier.id === event.id)) return state;
+  const history = [...state.history, event];
+  if (event.type !== 'entryTakenBack' && event.type !== 'readingAmended') {
+    return { ...step(state, event), history };
+  }
+  const replayed = effective(history).reduce(
+    (so, each) => ({ ...step(so, each), history: [...so.history, each] }),
+    EMPTY_VISIT,
+  );
+  return { ...replayed, history };
+}
+
+/** The history as it now counts: without what was taken back, amended readings in their latest form. */
+function effective(history: readonly VisitEvent[]): readonly VisitEvent[] {
+  const gone = new Set<EventId>();
+  const amended = new Map<EventId, Reading>();
+  for (const event of history) {
+    if (event.type === 'entryTakenBack') gone.add(event.target);
+    if (event.type === 'readingAmended') amended.set(event.target, event.reading);
+  }
+  return history.flatMap((event) => {
+    if (gone.has(event.id)) return [];
+    const reading = amended.get(event.id);
+    return [reading ? withReading(event, reading) : event];
+  });
+}
+
+/** A doubt that was kept and then amended is a reading like any other. */
+function withReading(event: VisitEvent, reading: Reading): VisitEvent {
+  if (event.type === 'readingTaken') return { ...event, reading };
+  if (event.type === 'doubtRaised') return { ...event, doubt: { ...event.doubt, ...reading } };
+  return event;
+}
+
+type Step<Type extends EventBody['type']> = (
+  state: VisitState,
+  event: Extract<VisitEvent, { type: Type }>,
+) => VisitState;
+
+function step(state: VisitState, event: VisitEvent): VisitState {
+  const next = settle(state, event);
+  return UNDOABLE.has(event.type) ? { ...next, undoable: [...next.undoable, event.id] } : next;
+}
+
+const UNDOABLE: ReadonlySet<EventBody['type']> = new Set([
+  'readingTaken',
+  'factStated',
+  'findingReported',
+  'workDone',
+  'recommendationMade',
+  'memoTaken',
+  'beforeMarked',
+  'afterMarked',
+]);
+
+function settle(state: VisitState, event: VisitEvent): VisitState {
+  switch (event.type) {
+    case 'visitOpened':
+      return { ...state, visit: event.visit, openedAt: event.at, settings: event.settings };
+    case 'settingsChanged':
+      return { ...state, settings: event.settings };
+    case 'readingTaken':
+      return takeReading(state, event, event.reading);
+    case 'factStated':
+      return { ...state, unit: applyFact(state.unit, event.fact) };
+    case 'findingReported':
+      return findingReported(state, event);
+    case 'workDone':
+      return workDone(state, event);
+    case 'recommendationMade':
+      return {
+        ...state,
+        recommendations: [
+          ...state.recommendations,
+          kept(event, { recommendation: event.recommendation }),
+        ],
+      };
+    case 'memoTaken':
+      return { ...state, memos: [...state.memos, kept(event, { memo: event.memo })] };
+    case 'doubtRaised':
+      return doubtRaised(state, event);
+    case 'doubtSettled':
+      return doubtSettled(state, event);
+    case 'numberLeftOver':
+      return {
+        ...state,
+        leftOver: [...state.leftOver, kept(event, { digits: event.digits, words: event.words })],
+      };
+    case 'leftOverDropped':
+      return { ...state, leftOver: state.leftOver.filter(({ id }) => id !== event.target) };
+    case 'readingWanted':
+      return { ...state, wanted: event.quantity };
+    case 'beforeMarked':
+      return markBefore(state, event.at);
+    case 'afterMarked':
+      return markAfter(state, event.at);
+    case 'visitFinished':
+      return { ...state, finishedAt: event.at };
+    case 'questionAsked':
+    case 'entryTakenBack':
+    case 'readingAmended':
+      return state;
+  }
+}
+
+function kept<Of extends object>(event: VisitEvent, of: Of): Of & { id: EventId; at: number } {
+  return { ...of, id: event.id, at: event.at };
+}
+
+function takeReading(state: VisitState, event: VisitEvent, reading: Reading): VisitState {
+  return {
+    ...state,
+    readings: [...state.readings, kept(event, { reading, phase: phaseOf(reading, state) })],
+    leftOver: state.leftOver.filter(({ digits }) => Number(digits) !== reading.value),
+    lastQuantity: reading.quantity,
+    lastPlace: reading.place ?? state.lastPlace,
+    wanted: state.wanted === reading.quantity ? null : state.wanted,
+  };
+}
+
+const findingReported: Step<'findingReported'> = (state, event) => ({
+  ...state,
+  findings: [...state.findings, kept(event, { finding: event.finding })],
+  lastPart: event.finding.part,
+});
+
+/** Work after the after was marked opens the question again: those readings no longer describe the unit. */
+const workDone: Step<'workDone'> = (state, event) => ({
+  ...state,
+  work: [...state.work, kept(event, { work: event.work })],
+  lastPart: event.work.part ?? state.lastPart,
+  afterMarkedAt: null,
+});
+
+const doubtRaised: Step<'doubtRaised'> = (state, event) => ({
+  ...state,
+  doubts: [...state.doubts, kept(event, { doubt: event.doubt })],
+  lastQuantity: event.doubt.quantity,
+});
+
+/** A kept doubt becomes a reading under the doubt's own id: taking it back or amending it goes by that. */
+const doubtSettled: Step<'doubtSettled'> = (state, event) => {
+  const doubted = state.doubts.find(({ id }) => id === event.target);
+  if (!doubted) return state;
+  const settled = { ...state, doubts: state.doubts.filter(({ id }) => id !== event.target) };
+  if (!event.kept) return settled;
+  const { why, ...reading } = doubted.doubt;
+  const taken = takeReading(settled, { ...event, id: doubted.id }, reading);
+  return { ...taken, undoable: [...taken.undoable, doubted.id] };
+};

@@ -1,0 +1,37 @@
+import { DEFAULT_SETTINGS } from './events.ts';
+import type { UnitFacts, VisitState } from './state.ts';
+
+const NO_FACTS: UnitFacts = {
+  refrigerant: null,
+  metering: null,
+  equipment: null,
+  doors: null,
+  sightGlass: null,
+  name: null,
+  site: null,
+  nameplate: {},
+};
+
+/** Before anything was said. */
+export const EMPTY_VISIT: VisitState = {
+  history: [],
+  visit: null,
+  openedAt: null,
+  finishedAt: null,
+  settings: DEFAULT_SETTINGS,
+  unit: NO_FACTS,
+  readings: [],
+  findings: [],
+  work: [],
+  recommendations: [],
+  memos: [],
+  doubts: [],
+  leftOver: [],
+  beforeMarkedAt: null,
+  afterMarkedAt: null,
+  undoable: [],
+  lastQuantity: null,
+  lastPlace: null,
+  lastPart: null,
+  wanted: null,
+};

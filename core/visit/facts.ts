@@ -1,0 +1,25 @@
+import type { Fact } from '../language/utterance.ts';
+import type { UnitFacts } from './state.ts';
+
+/** What a fact changes about the unit: the last word on each thing holds. */
+export function applyFact(unit: UnitFacts, fact: Fact): UnitFacts {
+  switch (fact.fact) {
+    case 'refrigerant':
+      return { ...unit, refrigerant: fact.value };
+    case 'metering':
+      return { ...unit, metering: fact.value };
+    case 'sightGlass':
+      return { ...unit, sightGlass: fact.value };
+    case 'equipment':
+      return { ...unit, equipment: fact.value, doors: fact.doors ?? unit.doors };
+    case 'nameplate':
+      return {
+        ...unit,
+        nameplate: { ...unit.nameplate, [fact.item]: { value: fact.value, unit: fact.unit } },
+      };
+    case 'unit':
+      return { ...unit, name: fact.value };
+    case 'site':
+      return { ...unit, site: fact.value };
+  }
+}

@@ -1,0 +1,193 @@
+import type { Command, Doubt, Reading, Utterance } from '../language/utterance.ts';
+import { unreachable } from '../unreachable.ts';
+import type { Acknowledgement } from './acknowledgement.ts';
+import { amend } from './amend.ts';
+import { applyEvent } from './apply.ts';
+import { DEFAULT_SETTINGS, type EventBody, type VisitEvent } from './events.ts';
+import type { Keeping } from './keeping.ts';
+import type { VisitState } from './state.ts';
+import { takeBack } from './take-back.ts';
+import { openQuestion } from './views.ts';
+
+/** What one sentence adds to the visit, and what of it is to be said back. */
+export interface Addition {
+  readonly events: readonly VisitEvent[];
+  readonly state: VisitState;
+  readonly acknowledgements: readonly Acknowledgement[];
+}
+
+/** Turns an utterance into events, in the order: facts, what was seen and read, work, then commands. */
+export function fromUtterance(
+  utterance: Utterance,
+  before: VisitState,
+  stamp: (body: EventBody) => VisitEvent,
+): Addition {
+  const keepers = [
+    opening(utterance),
+    ...utterance.facts.map((fact) =>
+      always({ type: 'factStated', v: 1, fact }, { kind: 'fact', fact }),
+    ),
+    ...utterance.readings.map(keepReading),
+    ...utterance.findings.map((finding) =>
+      always({ type: 'findingReported', v: 1, finding }, { kind: 'finding', finding }),
+    ),
+    ...utterance.work.map(keepWork),
+    ...utterance.recommendations.map((recommendation) =>
+      always(
+        { type: 'recommendationMade', v: 1, recommendation },
+        { kind: 'recommendation', recommendation },
+      ),
+    ),
+    ...utterance.memos.map((memo) =>
+      always({ type: 'memoTaken', v: 1, memo }, { kind: 'memo', memo }),
+    ),
+    ...utterance.doubts.map(keepDoubt),
+    ...utterance.unclaimed.map((digits) => keepLeftOver(digits, utterance.text)),
+    ...utterance.commands.map((command) => (state: VisitState) => obey(command, state)),
+    ...utterance.questions.map((question) =>
+      always({ type: 'questionAsked', v: 1, question }, null),
+    ),
+  ];
+  return keepers.reduce<Addition>((so, keeper) => extend(so, keeper(so.state), stamp), {
+    events: [],
+    state: before,
+    acknowledgements: [],
+  });
+}
+
+type Keeper = (state: VisitState) => Keeping;
+
+function extend(so: Addition, keeping: Keeping, stamp: (body: EventBody) => VisitEvent): Addition {
+  const events = keeping.bodies.map(stamp);
+  return {
+    events: [...so.events, ...events],
+    state: events.reduce(applyEvent, so.state),
+    acknowledgements: keeping.acknowledgement
+      ? [...so.acknowledgements, keeping.acknowledgement]
+      : so.acknowledgements,
+  };
+}
+
+const NOTHING: Keeping = { bodies: [], acknowledgement: null };
+
+function always(body: EventBody, acknowledgement: Acknowledgement | null): Keeper {
+  return () => ({ bodies: [body], acknowledgement });
+}
+
+/** The first sentence that keeps anything opens the visit; small talk does not. */
+function opening(utterance: Utterance): Keeper {
+  const { text, ...parts } = utterance;
+  const keepsSomething = Object.values(parts).some((list) => list.length > 0);
+  return (state) =>
+    state.visit !== null || !keepsSomething
+      ? NOTHING
+      : {
+          bodies: [{ type: 'visitOpened', v: 1, settings: DEFAULT_SETTINGS }],
+          acknowledgement: null,
+        };
+}
+
+/** Saying a doubted reading again, plainly, answers the doubt. */
+function keepReading(reading: Reading): Keeper {
+  return (state) => ({
+    bodies: [...dropDoubts(state, reading), { type: 'readingTaken', v: 1, reading }],
+    acknowledgement: { kind: 'reading', reading },
+  });
+}
+
+function dropDoubts(state: VisitState, about: Reading): readonly EventBody[] {
+  return state.doubts
+    .filter(({ doubt }) => doubt.quantity === about.quantity && doubt.place === about.place)
+    .map(({ id }) => ({ type: 'doubtSettled', v: 1, target: id, kept: false }));
+}
+
+const keepWork =
+  (work: Utterance['work'][number]): Keeper =>
+  (state) => ({
+    bodies: [{ type: 'workDone', v: 1, work }],
+    acknowledgement: {
+      kind: 'work',
+      work,
+      beforeBaseline: state.readings.length === 0 && state.work.length === 0,
+    },
+  });
+
+function keepDoubt(doubt: Doubt): Keeper {
+  return (state) => ({
+    bodies: [...dropDoubts(state, doubt), { type: 'doubtRaised', v: 1, doubt }],
+    acknowledgement: { kind: 'doubt', doubt },
+  });
+}
+
+function keepLeftOver(digits: string, words: string): Keeper {
+  return always({ type: 'numberLeftOver', v: 1, digits, words }, { kind: 'leftOver', digits });
+}
+
+function obey(command: Command, state: VisitState): Keeping {
+  switch (command.do) {
+    case 'amend':
+      return amend(command, state);
+    case 'undo':
+      return takeBack(command, state);
+    case 'markBefore':
+      return mark('before', state);
+    case 'markAfter':
+      return mark('after', state);
+    case 'yes':
+    case 'no':
+      return settle(command.do === 'yes', state);
+    case 'finish':
+      return {
+        bodies: state.visit === null ? [] : [{ type: 'visitFinished', v: 1 }],
+        acknowledgement: { kind: 'finished', open: state.doubts.length + state.leftOver.length },
+      };
+    case 'newVisit':
+      return { bodies: [], acknowledgement: { kind: 'opened' } };
+    case 'timer':
+      return { bodies: [], acknowledgement: { kind: 'timerNotYet' } };
+    case 'pause':
+      return { bodies: [], acknowledgement: { kind: 'paused' } };
+    case 'resume':
+      return { bodies: [], acknowledgement: { kind: 'resumed' } };
+    case 'help':
+      return { bodies: [], acknowledgement: { kind: 'help' } };
+    case 'repeat':
+      return NOTHING;
+    default:
+      return unreachable(command);
+  }
+}
+
+function mark(which: 'before' | 'after', state: VisitState): Keeping {
+  const body: EventBody = { type: which === 'before' ? 'beforeMarked' : 'afterMarked', v: 1 };
+  const claimed = state.readings.filter(({ phase }) =>
+    which === 'before' ? phase === 'before' : phase !== 'before',
+  );
+  return {
+    bodies: [body],
+    acknowledgement: { kind: 'marked', mark: which, readings: claimed.length },
+  };
+}
+
+/** "Yes" and "no" answer the newest thing that was asked; "no" to nothing in particular is only talk. */
+function settle(kept: boolean, state: VisitState): Keeping {
+  const open = openQuestion(state);
+  if (!open) return { bodies: [], acknowledgement: { kind: 'nothingToConfirm' } };
+  if (open.kind === 'leftOver') return settleLeftOver(kept, open.of);
+  const { id, doubt } = open.of;
+  const { why, ...reading } = doubt;
+  return {
+    bodies: [{ type: 'doubtSettled', v: 1, target: id, kept }],
+    acknowledgement: kept ? { kind: 'reading', reading } : { kind: 'doubtDropped', doubt },
+  };
+}
+
+/** A left-over number cannot be kept by "yes" alone: it is still not known what it is of. */
+function settleLeftOver(kept: boolean, leftOver: VisitState['leftOver'][number]): Keeping {
+  const { id, digits } = leftOver;
+  if (kept) return { bodies: [], acknowledgement: { kind: 'leftOver', digits } };
+  return {
+    bodies: [{ type: 'leftOverDropped', v: 1, target: id }],
+    acknowledgement: { kind: 'leftOverDropped', digits },
+  };
+}

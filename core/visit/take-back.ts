@@ -1,0 +1,72 @@
+import type { Command } from '../language/utterance.ts';
+import type { TakenBack } from './acknowledgement.ts';
+import type { VisitEvent } from './events.ts';
+import type { Keeping } from './keeping.ts';
+import type { VisitState } from './state.ts';
+import { isNewer } from './views.ts';
+
+type Undo = Extract<Command, { do: 'undo' }>;
+
+/** "Take that back": the newest thing kept, or the newest reading of the quantity or value named. */
+export function takeBack(command: Undo, state: VisitState): Keeping {
+  const open = state.doubts.at(-1);
+  const newest = state.undoable.at(-1);
+  if (open && isPlain(command) && (newest === undefined || isNewer(state, open.id, newest))) {
+    return {
+      bodies: [{ type: 'doubtSettled', v: 1, target: open.id, kept: false }],
+      acknowledgement: { kind: 'doubtDropped', doubt: open.doubt },
+    };
+  }
+  const target = state.undoable.findLast((id) => fits(command, state, id));
+  const what = target === undefined ? null : describe(state, target);
+  if (target === undefined || what === null) return NOTHING_TO_TAKE_BACK;
+  return {
+    bodies: [{ type: 'entryTakenBack', v: 1, target }],
+    acknowledgement: { kind: 'takenBack', what },
+  };
+}
+
+const NOTHING_TO_TAKE_BACK: Keeping = {
+  bodies: [],
+  acknowledgement: { kind: 'nothingToTakeBack' },
+};
+
+const isPlain = (command: Undo): boolean =>
+  command.quantity === undefined && command.value === undefined;
+
+function fits(command: Undo, state: VisitState, id: string): boolean {
+  if (isPlain(command)) return true;
+  const reading = state.readings.find((entry) => entry.id === id)?.reading;
+  if (!reading) return false;
+  const sameQuantity = command.quantity === undefined || reading.quantity === command.quantity;
+  const sameValue = command.value === undefined || reading.value === command.value;
+  return sameQuantity && sameValue;
+}
+
+function describe(state: VisitState, id: string): TakenBack | null {
+  const entry = state.readings.find((each) => each.id === id);
+  if (entry) return { of: 'reading', reading: entry.reading };
+  const event = state.history.find((each) => each.id === id);
+  return event ? describeEvent(event) : null;
+}
+
+function describeEvent(event: VisitEvent): TakenBack | null {
+  switch (event.type) {
+    case 'factStated':
+      return { of: 'fact', fact: event.fact };
+    case 'findingReported':
+      return { of: 'finding', finding: event.finding };
+    case 'workDone':
+      return { of: 'work', work: event.work };
+    case 'recommendationMade':
+      return { of: 'recommendation', recommendation: event.recommendation };
+    case 'memoTaken':
+      return { of: 'memo' };
+    case 'beforeMarked':
+      return { of: 'mark', mark: 'before' };
+    case 'afterMarked':
+      return { of: 'mark', mark: 'after' };
+    default:
+      return null;
+  }
+}
