@@ -1,0 +1,79 @@
+import { z } from 'zod';
+import type { EventBody, VisitEvent } from '../visit/events.ts';
+import { quantitySchema, unitSystemSchema } from './term-schema.ts';
+import {
+  doubtSchema,
+  factSchema,
+  findingSchema,
+  questionSchema,
+  readingSchema,
+  recommendationSchema,
+  workSchema,
+} from './utterance-schema.ts';
+
+const ulid = z
+  .string()
+  .regex(/^[0-9A-HJKMNP-TV-Z]{26}$/, 'a ULID: 26 characters of Crockford base 32');
+
+const envelope = {
+  id: ulid,
+  device: ulid,
+  seq: z.int().min(1),
+  visit: ulid,
+  at: z.int().min(0),
+  v: z.literal(1),
+};
+
+const settings = z.strictObject({
+  units: unitSystemSchema,
+  // The Dead Sea shore to the highest town there is, La Rinconada: outside it the figure is a slip.
+  altitudeM: z.number().min(-450).max(5200),
+});
+
+const event = <Type extends EventBody['type'], Shape extends z.ZodRawShape>(
+  type: Type,
+  shape: Shape,
+) => z.strictObject({ ...envelope, type: z.literal(type), ...shape });
+
+/** One event of a visit, as it crosses from page to log and from log to server. */
+export const visitEventSchema = z.discriminatedUnion('type', [
+  event('visitOpened', { settings }),
+  event('settingsChanged', { settings }),
+  event('readingTaken', { reading: readingSchema }),
+  event('readingAmended', { target: ulid, reading: readingSchema }),
+  event('factStated', { fact: factSchema }),
+  event('findingReported', { finding: findingSchema }),
+  event('workDone', { work: workSchema }),
+  event('recommendationMade', { recommendation: recommendationSchema }),
+  event('memoTaken', { memo: z.string() }),
+  event('doubtRaised', { doubt: doubtSchema }),
+  event('doubtSettled', { target: ulid, kept: z.boolean() }),
+  event('numberLeftOver', { digits: z.string(), words: z.string() }),
+  event('leftOverDropped', { target: ulid }),
+  event('entryTakenBack', { target: ulid }),
+  event('questionAsked', { question: questionSchema }),
+  event('readingWanted', { quantity: quantitySchema }),
+  event('beforeMarked', {}),
+  event('afterMarked', {}),
+  event('visitFinished', {}),
+]) satisfies z.ZodType<VisitEvent>;
+
+/** A device sends what the server has not confirmed, in its own order; sending again does no harm. */
+export const pushRequestSchema = z.strictObject({
+  device: ulid,
+  events: z.array(visitEventSchema).min(1).max(500),
+});
+export type PushRequest = z.infer<typeof pushRequestSchema>;
+
+/** `confirmed`: every event of that device up to this place is on the server's disk. */
+export const pushResponseSchema = z.strictObject({ device: ulid, confirmed: z.int().min(0) });
+export type PushResponse = z.infer<typeof pushResponseSchema>;
+
+export const errorResponseSchema = z.strictObject({
+  error: z.strictObject({
+    kind: z.enum(['badRequest', 'conflict', 'tooLarge', 'notFound', 'storage']),
+    message: z.string(),
+    path: z.string().exactOptional(),
+  }),
+});
+export type ErrorResponse = z.infer<typeof errorResponseSchema>;

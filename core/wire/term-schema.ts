@@ -1,0 +1,32 @@
+import { z } from 'zod';
+import {
+  EQUIPMENT,
+  FINDING_STATES,
+  METERING_DEVICES,
+  PARTS,
+  PLACES,
+  SIGHT_GLASS_STATES,
+  WORK_KINDS,
+} from '../terms/names.ts';
+import { DERIVED_QUANTITIES, QUANTITIES } from '../terms/quantities.ts';
+import { REFRIGERANTS } from '../terms/refrigerants.ts';
+import { UNITS } from '../units/units.ts';
+
+/** The ids of a table, as a closed set: a name the table lacks is refused with its path. */
+function idOf<Table extends object>(table: Table): z.ZodType<keyof Table & string> {
+  return z.enum(Object.keys(table) as [keyof Table & string]);
+}
+
+export const unitSchema = idOf(UNITS);
+export const quantitySchema = idOf(QUANTITIES);
+export const answerableSchema = idOf({ ...QUANTITIES, ...DERIVED_QUANTITIES });
+export const placeSchema = idOf(PLACES);
+export const partSchema = idOf(PARTS);
+export const findingStateSchema = idOf(FINDING_STATES);
+export const workKindSchema = idOf(WORK_KINDS);
+export const equipmentSchema = idOf(EQUIPMENT);
+export const meteringSchema = idOf(METERING_DEVICES);
+export const sightGlassSchema = idOf(SIGHT_GLASS_STATES);
+export const refrigerantSchema = z.enum(REFRIGERANTS);
+export const unitSystemSchema = z.enum(['us', 'si']);
+export const amountSchema = z.strictObject({ value: z.number(), unit: unitSchema });

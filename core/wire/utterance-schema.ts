@@ -1,0 +1,169 @@
+import { z } from 'zod';
+import type { Utterance } from '../language/utterance.ts';
+import {
+  amountSchema,
+  answerableSchema,
+  equipmentSchema,
+  findingStateSchema,
+  meteringSchema,
+  partSchema,
+  placeSchema,
+  quantitySchema,
+  refrigerantSchema,
+  sightGlassSchema,
+  unitSchema,
+  workKindSchema,
+} from './term-schema.ts';
+
+const words = z.string();
+
+const readingShape = {
+  quantity: quantitySchema,
+  value: z.number().exactOptional(),
+  low: z.number().exactOptional(),
+  high: z.number().exactOptional(),
+  unit: unitSchema.nullable(),
+  unitFrom: z.enum(['said', 'implied', 'unknown']),
+  place: placeSchema.nullable(),
+  words,
+  hedged: z.literal(true).exactOptional(),
+  overlimit: z.literal(true).exactOptional(),
+  event: z.literal('tripped').exactOptional(),
+  when: z.literal('arrival').exactOptional(),
+  afterMinutes: z.number().exactOptional(),
+  gasTemp: amountSchema.exactOptional(),
+  refrigerant: refrigerantSchema.exactOptional(),
+};
+
+export const readingSchema = z.strictObject(readingShape);
+
+export const doubtSchema = z.strictObject({
+  ...readingShape,
+  why: z.enum(['outOfRange', 'againstSibling', 'noUnit', 'hearsay']),
+});
+
+export const factSchema = z.discriminatedUnion('fact', [
+  z.strictObject({ fact: z.literal('refrigerant'), value: refrigerantSchema, words }),
+  z.strictObject({ fact: z.literal('metering'), value: meteringSchema, words }),
+  z.strictObject({ fact: z.literal('sightGlass'), value: sightGlassSchema, words }),
+  z.strictObject({
+    fact: z.literal('equipment'),
+    value: equipmentSchema,
+    doors: z.number().exactOptional(),
+    words,
+  }),
+  z.strictObject({
+    fact: z.literal('nameplate'),
+    item: z.enum(['charge', 'voltage', 'ratedLoadAmps', 'highSide', 'lowSide']),
+    value: z.number(),
+    unit: unitSchema,
+    words,
+  }),
+  z.strictObject({ fact: z.literal('unit'), value: z.string(), words }),
+  z.strictObject({ fact: z.literal('site'), value: z.string(), words }),
+]);
+
+export const findingSchema = z.strictObject({
+  part: partSchema,
+  state: findingStateSchema,
+  unresolved: z.literal(true).exactOptional(),
+  words,
+});
+
+export const workSchema = z.strictObject({
+  did: workKindSchema,
+  part: partSchema.nullable(),
+  words,
+});
+
+export const recommendationSchema = z.strictObject({
+  do: workKindSchema,
+  part: partSchema.nullable(),
+  words,
+});
+
+const about = answerableSchema.nullable();
+
+export const questionSchema = z.discriminatedUnion('ask', [
+  z.strictObject({ ask: z.enum(['target', 'value', 'compare']), about }),
+  z.strictObject({
+    ask: z.literal('saturation'),
+    value: z.number(),
+    unit: unitSchema,
+    refrigerant: refrigerantSchema.nullable(),
+  }),
+  z.strictObject({ ask: z.literal('margin'), about }),
+  z.strictObject({ ask: z.literal('switch'), about: placeSchema }),
+  z.strictObject({
+    ask: z.literal('limit'),
+    about: z.enum(['testPressure', 'cylinderFill', 'charge']),
+  }),
+  z.strictObject({
+    ask: z.literal('safety'),
+    about: z.enum(['brazing', 'opening', 'charging', 'venting', 'resetting', 'energising']),
+  }),
+  z.strictObject({
+    ask: z.literal('eta'),
+    about: quantitySchema,
+    value: z.number().exactOptional(),
+    unit: unitSchema.exactOptional(),
+  }),
+  z.strictObject({ ask: z.literal('trend'), about: quantitySchema.nullable() }),
+  z.strictObject({
+    ask: z.enum([
+      'causes',
+      'nextCheck',
+      'before',
+      'beforeAfter',
+      'readback',
+      'note',
+      'working',
+      'timeLeft',
+      'history',
+    ]),
+  }),
+]);
+
+export const commandSchema = z.discriminatedUnion('do', [
+  z.strictObject({ do: z.literal('timer'), minutes: z.number(), about: z.string().nullable() }),
+  z.strictObject({
+    do: z.literal('amend'),
+    quantity: quantitySchema.nullable(),
+    value: z.number(),
+    unit: unitSchema.exactOptional(),
+  }),
+  z.strictObject({
+    do: z.literal('undo'),
+    quantity: quantitySchema.exactOptional(),
+    value: z.number().exactOptional(),
+  }),
+  z.strictObject({
+    do: z.enum([
+      'markBefore',
+      'markAfter',
+      'repeat',
+      'pause',
+      'resume',
+      'yes',
+      'no',
+      'newVisit',
+      'finish',
+      'help',
+    ]),
+  }),
+]);
+
+/** The shape of understood speech: what `understand` prints and the corpus is written in. */
+export const utteranceSchema = z.strictObject({
+  text: z.string(),
+  readings: z.array(readingSchema),
+  facts: z.array(factSchema),
+  findings: z.array(findingSchema),
+  work: z.array(workSchema),
+  recommendations: z.array(recommendationSchema),
+  questions: z.array(questionSchema),
+  commands: z.array(commandSchema),
+  memos: z.array(z.string()),
+  unclaimed: z.array(z.string()),
+  doubts: z.array(doubtSchema),
+}) satisfies z.ZodType<Utterance>;
