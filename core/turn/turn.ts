@@ -1,4 +1,4 @@
-import type { Known, Verdict } from '../advice/verdict.ts';
+import type { CautionId, Known, Verdict } from '../advice/verdict.ts';
 import type { Utterance } from '../language/utterance.ts';
 import type { Reply } from '../replies/reply.ts';
 import type { EventBody, VisitEvent } from '../visit/events.ts';
@@ -23,9 +23,11 @@ export type SessionEffect = 'pause' | 'resume' | 'readNote' | 'newVisit' | 'fini
 export interface Memory {
   readonly lastAnswer: Known | null;
   readonly lastReply: Reply | null;
+  /** A caution is spoken once and not repeated with every answer. */
+  readonly cautionsSaid: readonly CautionId[];
 }
 
-export const EMPTY_MEMORY: Memory = { lastAnswer: null, lastReply: null };
+export const EMPTY_MEMORY: Memory = { lastAnswer: null, lastReply: null, cautionsSaid: [] };
 
 /** Gives an event its id, device, place in the log and moment: the clock and the dice stay outside core. */
 export type Stamp = (body: EventBody) => VisitEvent;
