@@ -14,5 +14,6 @@ export type Dimension =
   | 'power'
   | 'mass'
   | 'duration'
+  | 'frequency'
   | 'length'
   | 'ratio';

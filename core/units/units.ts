@@ -1,29 +1,32 @@
 import type { Dimension } from './dimensions.ts';
 
 /** One row a unit: a value in it becomes `value × factor + offset` in the dimension's base unit. */
-interface UnitRow {
+export interface UnitRow {
   readonly dimension: Dimension;
   /** As printed beside a number. */
   readonly symbol: string;
-  /** As spoken after one, and after any other number. */
+  /** As a speech synthesiser is given it, after one and after any other number ("psi" is read "sigh"). */
   readonly spoken: { readonly one: string; readonly many: string };
   readonly factor: number;
   readonly offset: number;
+  /** The most decimals worth showing: what the instrument in that unit resolves. */
+  readonly decimals: number;
   /** How it may be written after a number on the command line. */
   readonly written: readonly string[];
 }
 
 const KPA_PER_PSI = 6.894757293168; // NIST SP 811, appendix B.8
-const KPA_PER_INHG = 3.386389; // NIST SP 811, appendix B.8, inch of mercury at 0 °C (conventional: 3.386 389)
+const KPA_PER_INHG = 3.386389; // NIST SP 811, appendix B.8, conventional inch of mercury
 
-/** Base units: kPa, °C, K, V, A, Ω, µF, W, g, min, m. */
+/** Base units: kPa, °C, K, V, A, Ω, µF, W, g, min, Hz, m. */
 export const UNITS = {
   psi: {
     dimension: 'gaugePressure',
     symbol: 'psi',
-    spoken: { one: 'psi', many: 'psi' },
+    spoken: { one: 'P S I', many: 'P S I' },
     factor: KPA_PER_PSI,
     offset: 0,
+    decimals: 1,
     written: ['psi', 'psig'],
   },
   inHg: {
@@ -32,6 +35,7 @@ export const UNITS = {
     spoken: { one: 'inch', many: 'inches' },
     factor: KPA_PER_INHG,
     offset: 0,
+    decimals: 1,
     written: ['inHg'],
   },
   kPa: {
@@ -40,6 +44,7 @@ export const UNITS = {
     spoken: { one: 'kilopascal', many: 'kilopascals' },
     factor: 1,
     offset: 0,
+    decimals: 0,
     written: ['kPa'],
   },
   bar: {
@@ -48,14 +53,16 @@ export const UNITS = {
     spoken: { one: 'bar', many: 'bar' },
     factor: 100,
     offset: 0,
+    decimals: 2,
     written: ['bar', 'barg'],
   },
   psia: {
     dimension: 'absolutePressure',
     symbol: 'psia',
-    spoken: { one: 'psi absolute', many: 'psi absolute' },
+    spoken: { one: 'P S I absolute', many: 'P S I absolute' },
     factor: KPA_PER_PSI,
     offset: 0,
+    decimals: 1,
     written: ['psia'],
   },
   kPaa: {
@@ -64,6 +71,7 @@ export const UNITS = {
     spoken: { one: 'kilopascal absolute', many: 'kilopascals absolute' },
     factor: 1,
     offset: 0,
+    decimals: 0,
     written: ['kPaa'],
   },
   bara: {
@@ -72,14 +80,16 @@ export const UNITS = {
     spoken: { one: 'bar absolute', many: 'bar absolute' },
     factor: 100,
     offset: 0,
+    decimals: 2,
     written: ['bara'],
   },
   micron: {
     dimension: 'absolutePressure',
     symbol: 'micron',
     spoken: { one: 'micron', many: 'microns' },
-    factor: 0.000133322387415,
+    factor: 0.0001333224, // a thousandth of the conventional millimetre of mercury: NIST SP 811, appendix B.8
     offset: 0,
+    decimals: 0,
     written: ['micron', 'microns'],
   },
   degF: {
@@ -88,6 +98,7 @@ export const UNITS = {
     spoken: { one: 'degree', many: 'degrees' },
     factor: 5 / 9,
     offset: -160 / 9,
+    decimals: 1,
     written: ['F', 'degF'],
   },
   degC: {
@@ -96,6 +107,7 @@ export const UNITS = {
     spoken: { one: 'degree Celsius', many: 'degrees Celsius' },
     factor: 1,
     offset: 0,
+    decimals: 1,
     written: ['C', 'degC'],
   },
   dF: {
@@ -104,6 +116,7 @@ export const UNITS = {
     spoken: { one: 'degree', many: 'degrees' },
     factor: 5 / 9,
     offset: 0,
+    decimals: 1,
     written: ['dF'],
   },
   dC: {
@@ -112,6 +125,7 @@ export const UNITS = {
     spoken: { one: 'kelvin', many: 'kelvin' },
     factor: 1,
     offset: 0,
+    decimals: 1,
     written: ['dC', 'K'],
   },
   V: {
@@ -120,6 +134,7 @@ export const UNITS = {
     spoken: { one: 'volt', many: 'volts' },
     factor: 1,
     offset: 0,
+    decimals: 1,
     written: ['V'],
   },
   A: {
@@ -128,6 +143,7 @@ export const UNITS = {
     spoken: { one: 'amp', many: 'amps' },
     factor: 1,
     offset: 0,
+    decimals: 2,
     written: ['A'],
   },
   ohm: {
@@ -136,6 +152,7 @@ export const UNITS = {
     spoken: { one: 'ohm', many: 'ohms' },
     factor: 1,
     offset: 0,
+    decimals: 2,
     written: ['ohm'],
   },
   Mohm: {
@@ -144,6 +161,7 @@ export const UNITS = {
     spoken: { one: 'megohm', many: 'megohms' },
     factor: 1e6,
     offset: 0,
+    decimals: 2,
     written: ['Mohm'],
   },
   uF: {
@@ -152,6 +170,7 @@ export const UNITS = {
     spoken: { one: 'microfarad', many: 'microfarads' },
     factor: 1,
     offset: 0,
+    decimals: 2,
     written: ['uF'],
   },
   W: {
@@ -160,6 +179,7 @@ export const UNITS = {
     spoken: { one: 'watt', many: 'watts' },
     factor: 1,
     offset: 0,
+    decimals: 0,
     written: ['W'],
   },
   oz: {
@@ -168,6 +188,7 @@ export const UNITS = {
     spoken: { one: 'ounce', many: 'ounces' },
     factor: 28.349523125,
     offset: 0,
+    decimals: 1,
     written: ['oz'],
   },
   lb: {
@@ -176,6 +197,7 @@ export const UNITS = {
     spoken: { one: 'pound', many: 'pounds' },
     factor: 453.59237,
     offset: 0,
+    decimals: 2,
     written: ['lb'],
   },
   g: {
@@ -184,6 +206,7 @@ export const UNITS = {
     spoken: { one: 'gram', many: 'grams' },
     factor: 1,
     offset: 0,
+    decimals: 0,
     written: ['g'],
   },
   kg: {
@@ -192,6 +215,7 @@ export const UNITS = {
     spoken: { one: 'kilogram', many: 'kilograms' },
     factor: 1000,
     offset: 0,
+    decimals: 3,
     written: ['kg'],
   },
   min: {
@@ -200,6 +224,7 @@ export const UNITS = {
     spoken: { one: 'minute', many: 'minutes' },
     factor: 1,
     offset: 0,
+    decimals: 1,
     written: ['min'],
   },
   day: {
@@ -208,7 +233,17 @@ export const UNITS = {
     spoken: { one: 'day', many: 'days' },
     factor: 1440,
     offset: 0,
+    decimals: 1,
     written: ['d', 'day', 'days'],
+  },
+  Hz: {
+    dimension: 'frequency',
+    symbol: 'Hz',
+    spoken: { one: 'hertz', many: 'hertz' },
+    factor: 1,
+    offset: 0,
+    decimals: 1,
+    written: ['Hz'],
   },
   ft: {
     dimension: 'length',
@@ -216,6 +251,7 @@ export const UNITS = {
     spoken: { one: 'foot', many: 'feet' },
     factor: 0.3048,
     offset: 0,
+    decimals: 0,
     written: ['ft'],
   },
   m: {
@@ -224,6 +260,7 @@ export const UNITS = {
     spoken: { one: 'metre', many: 'metres' },
     factor: 1,
     offset: 0,
+    decimals: 0,
     written: ['m'],
   },
   ratio: {
@@ -232,6 +269,7 @@ export const UNITS = {
     spoken: { one: 'to one', many: 'to one' },
     factor: 1,
     offset: 0,
+    decimals: 1,
     written: [],
   },
   percent: {
@@ -240,11 +278,23 @@ export const UNITS = {
     spoken: { one: 'percent', many: 'percent' },
     factor: 0.01,
     offset: 0,
+    decimals: 1,
     written: ['%'],
   },
 } as const satisfies Record<string, UnitRow>;
 
 export type UnitId = keyof typeof UNITS;
+
+/** The units of one dimension: a temperature can be written only in a unit of temperature. */
+export type UnitOf<D extends Dimension> = {
+  [Id in UnitId]: (typeof UNITS)[Id]['dimension'] extends D ? Id : never;
+}[UnitId];
+
+/** The same rows, each as wide as `UnitRow`: for looking one up by an id known only at run time. */
+const ROWS: Record<UnitId, UnitRow> = UNITS;
+export function unitRow(unit: UnitId): UnitRow {
+  return ROWS[unit];
+}
 
 /** Two habits of units: what a bare number means on this visit. */
 export type UnitSystem = 'us' | 'si';

@@ -1,0 +1,40 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { convert } from '../../core/units/convert.ts';
+import { UNIT_IDS } from '../../core/units/parse-amount.ts';
+import { unitRow } from '../../core/units/units.ts';
+
+describe('convert', () => {
+  it.each([
+    // NIST SP 811, appendix B.8 and section B.9 factors, worked by hand
+    [{ value: 212, unit: 'degF' }, 'degC', 100],
+    [{ value: -40, unit: 'degF' }, 'degC', -40],
+    [{ value: 9, unit: 'dF' }, 'dC', 5],
+    [{ value: 1, unit: 'psi' }, 'kPa', 6.894757],
+    [{ value: 29.921, unit: 'inHg' }, 'kPa', 101.32415],
+    [{ value: 1000, unit: 'micron' }, 'kPaa', 0.1333224],
+    [{ value: 1, unit: 'lb' }, 'oz', 16],
+    [{ value: 5000, unit: 'ft' }, 'm', 1524],
+    [{ value: 0.5, unit: 'Mohm' }, 'ohm', 500_000],
+  ] as const)('%o to %s', (amount, unit, value) => {
+    expect(convert(amount, unit)?.value).toBeCloseTo(value, 4);
+  });
+
+  it('refuses to cross a dimension', () => {
+    expect(convert({ value: 20, unit: 'psi' }, 'psia')).toBeNull();
+    expect(convert({ value: 20, unit: 'degF' }, 'dF')).toBeNull();
+  });
+
+  it('is closed: through any third unit of the dimension, the same value comes back', () => {
+    const unit = fc.constantFrom(...UNIT_IDS);
+    fc.assert(
+      fc.property(fc.double({ min: -1e4, max: 1e4, noNaN: true }), unit, unit, (value, a, b) => {
+        const there = convert({ value, unit: a }, b);
+        expect(there !== null).toBe(unitRow(a).dimension === unitRow(b).dimension);
+        if (there === null) return;
+        const back = convert(there, a);
+        expect(back?.value).toBeCloseTo(value, 6);
+      }),
+    );
+  });
+});
