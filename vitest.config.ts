@@ -9,8 +9,12 @@ export default defineConfig({
         test: {
           name: 'rooms',
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: ['tests/browser/**'],
+          exclude: ['tests/browser/**', 'tests/**/*.voice.test.ts'],
         },
+      },
+      {
+        // Sentences spoken at test time by Debian's flite and heard by the real engine.
+        test: { name: 'voices', include: ['tests/**/*.voice.test.ts'], testTimeout: 120_000 },
       },
       {
         // Real Chromium, driven from Node: one at a time, as each starts a browser and a server.
