@@ -1,4 +1,4 @@
-import type { Question } from '../language/utterance.ts';
+import type { Question, SafetyTopic } from '../language/utterance.ts';
 import type { PlaceId } from '../terms/names.ts';
 import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
@@ -35,8 +35,12 @@ export type Known = { readonly kind: 'known' } & Working &
         readonly value: number;
         readonly unit: UnitId;
         readonly basis: TargetBasis;
+        /** Anything between is as it should be. */
         readonly low?: number;
         readonly high?: number;
+        /** The saturated temperature a pressure target was worked from, and how far off the reading is. */
+        readonly through?: Figure;
+        readonly reading?: Deviation;
       }
     | {
         readonly answer: 'value';
@@ -54,19 +58,41 @@ export type Known = { readonly kind: 'known' } & Working &
         readonly value: number;
         readonly unit: UnitId;
         readonly phase: 'dew' | 'bubble';
+        /** The other end of the glide, for a blend that has one. */
+        readonly bubble?: number;
       }
     | {
         readonly answer: 'margin';
         readonly about: 'highCutoutPressure' | 'lowCutoutPressure';
+        readonly measured: number;
+        readonly limit: number;
         readonly value: number;
         readonly unit: UnitId;
         readonly side: 'inside' | 'past';
       }
     | { readonly answer: 'beforeAfter'; readonly rows: readonly BeforeAfterRow[] }
-    | { readonly answer: 'before' | 'readback'; readonly rows: readonly ReadRow[] }
+    | { readonly answer: 'before'; readonly rows: readonly ReadRow[] }
+    | { readonly answer: 'readback'; readonly rows: readonly ReadRow[] }
     | { readonly answer: 'note' }
     | { readonly answer: 'working'; readonly of: Known }
   );
+
+/** A number that has a name: what it is of. */
+export interface Figure {
+  readonly about: AnswerableId;
+  readonly value: number;
+  readonly unit: UnitId;
+}
+
+export type Direction = 'over' | 'under' | 'on';
+
+/** How far a reading is from its target: never negative, the direction says which way. */
+export interface Deviation {
+  readonly measured: number;
+  readonly value: number;
+  readonly unit: UnitId;
+  readonly direction: Direction;
+}
 
 /** Measured against what it should be: `value` is how far off, always positive, `direction` says which way. */
 export interface Comparison {
@@ -77,7 +103,16 @@ export interface Comparison {
   readonly measuredUnit: UnitId;
   readonly value: number;
   readonly unit: UnitId;
-  readonly direction: 'over' | 'under' | 'on';
+  readonly direction: Direction;
+  readonly low?: number;
+  readonly high?: number;
+  /** A pressure's distance in degrees saturated. */
+  readonly alongside?: {
+    readonly about: AnswerableId;
+    readonly value: number;
+    readonly unit: UnitId;
+    readonly direction: Direction;
+  };
 }
 
 export type TargetBasis =
@@ -104,7 +139,12 @@ export interface ReadRow {
 }
 
 /** The answer cannot be given, and why; the numbers its sentence needs come along. */
-export type Refused = { readonly kind: 'refused'; readonly about: AnswerableId | null } & Refusal;
+export type Refused = {
+  readonly kind: 'refused';
+  readonly about: AnswerableId | null;
+  /** What must be heard whatever the answer is. */
+  readonly cautions?: readonly CautionId[];
+} & Refusal;
 
 export type Refusal =
   | {
@@ -113,6 +153,7 @@ export type Refusal =
       readonly limit: number;
       readonly unit: UnitId;
     }
+  | { readonly reason: 'targetChangesWithTheCycle' }
   | { readonly reason: 'unknownRefrigerant'; readonly refrigerant: RefrigerantId }
   | { readonly reason: 'noTargetKnown' }
   | { readonly reason: 'suctionAboveHead' }
@@ -123,6 +164,8 @@ export type Refusal =
     }
   | { readonly reason: 'nothingRecorded' }
   | { readonly reason: 'nothingAnsweredYet' }
+  | { readonly reason: 'whichQuantity' }
+  | { readonly reason: 'deferredToTheCode'; readonly topic: SafetyTopic }
   | { readonly reason: 'notYetAnswerable'; readonly ask: Question['ask'] };
 
 /** One reading or fact is missing: the most useful one first. */
@@ -139,4 +182,13 @@ export type CautionId =
   | 'liquidMayReturn'
   | 'glideBasis'
   | 'chartsDiffer'
-  | 'designTableOnly';
+  | 'designTableOnly'
+  | 'designOnlyAtLoad'
+  | 'wetOrWrongRefrigerant'
+  | 'brazing'
+  | 'openingTheSystem'
+  | 'chargeByNameplate'
+  | 'noVenting'
+  | 'repeatedReset'
+  | 'liveWork'
+  | 'workBeforeBaseline';

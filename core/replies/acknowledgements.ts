@@ -1,0 +1,143 @@
+import type { Members } from '../advice/by-kind.ts';
+import type { Fact, NameplateItem } from '../language/utterance.ts';
+import {
+  EQUIPMENT,
+  FINDING_STATES,
+  METERING_DEVICES,
+  PARTS,
+  SIGHT_GLASS_STATES,
+  WORK_KINDS,
+} from '../terms/names.ts';
+import type { UnitSystem } from '../units/units.ts';
+import type { Acknowledgement, TakenBack } from '../visit/acknowledgement.ts';
+import { counted, figure, heardDigits } from './amounts.ts';
+import { designation } from './designation.ts';
+import { doubtSaid } from './doubts.ts';
+import { heardSaid, readingSaid, valueSaid } from './readings.ts';
+import { line, plain, type Said } from './said.ts';
+
+type Kind = Acknowledgement['kind'];
+type Kinds = Members<Acknowledgement, 'kind'>;
+type Worded = { readonly [K in Kind]: (kept: Kinds[K], units: UnitSystem) => Said };
+
+const FIRST_READINGS = 'Read head, suction and box.';
+
+const WORDED: Worded = {
+  reading: ({ reading }, units) => line`${readingSaid(reading, units)}.`,
+  amended: ({ from, to }, units) =>
+    line`${readingSaid(to, units)} now, was ${valueSaid(from, units)}.`,
+  fact: ({ fact }) => line`${factSaid(fact)}.`,
+  finding: ({ finding }) =>
+    finding.unresolved
+      ? plain(`Fan ${FINDING_STATES[finding.state]}. Which fan: condenser, or evaporator?`)
+      : plain(`${PARTS[finding.part]} ${FINDING_STATES[finding.state]}.`),
+  work: ({ work, beforeBaseline }) =>
+    plain(
+      `${workDone(work.did, work.part)}.` +
+        (beforeBaseline
+          ? ' No readings were taken before it: the note will say so. Read the unit now, before going on.'
+          : ''),
+    ),
+  recommendation: ({ recommendation }) =>
+    plain(`To recommend: ${workTodo(recommendation.do, recommendation.part)}.`),
+  memo: () => plain('Kept for the note.'),
+  doubt: ({ doubt }, units) => doubtSaid(doubt, units),
+  leftOver: ({ digits }) => line`${heardDigits(digits)}? Say what that is of.`,
+  takenBack: ({ what }, units) => line`Taken back: ${takenBackSaid(what, units)}.`,
+  nothingToTakeBack: () => plain('There is nothing to take back.'),
+  nothingToAmend: () => plain('There is no reading to change. Say the reading with its name.'),
+  nothingToConfirm: () => plain('Nothing is waiting for a yes.'),
+  doubtDropped: ({ doubt }, units) => line`Left out: ${heardSaid(doubt, units)}. Say it again.`,
+  leftOverDropped: ({ digits }) => line`Left out: ${heardDigits(digits)}.`,
+  marked: ({ mark, readings }) =>
+    readings === 0
+      ? plain(`Marked as ${mark}, with nothing read yet. ${FIRST_READINGS}`)
+      : line`Marked as ${mark}: ${counted(readings, 'reading')}.`,
+  opened: () => plain('New visit. Tell me the unit and its refrigerant.'),
+  finished: ({ open }) =>
+    open === 0
+      ? plain('Finished. The note is ready.')
+      : line`Finished. ${counted(open, 'open question')} in the note: settle it there.`,
+  paused: () => plain('Holding. Say go on when you want me.'),
+  resumed: () => plain('Listening.'),
+  help: () =>
+    plain(
+      'Say a reading, like head or suction with its number. Ask what it should be, or how far off it is. Say what you found and did. Say take that back to undo.',
+    ),
+  timerNotYet: () => plain('I cannot count time yet. Use your watch, and say the reading then.'),
+};
+
+/** What was kept, said back. */
+export function acknowledgementSaid(kept: Acknowledgement, units: UnitSystem): Said {
+  return worded(kept, units);
+}
+
+function worded<K extends Kind>(kept: Kinds[K] & { readonly kind: K }, units: UnitSystem): Said {
+  const sentence: Worded[K] = WORDED[kept.kind];
+  return sentence(kept, units);
+}
+
+export function workDone(did: keyof typeof WORK_KINDS, part: keyof typeof PARTS | null): string {
+  return part === null ? WORK_KINDS[did].done : `${PARTS[part]} ${WORK_KINDS[did].done}`;
+}
+
+export function workTodo(to: keyof typeof WORK_KINDS, part: keyof typeof PARTS | null): string {
+  return part === null ? WORK_KINDS[to].todo : `${WORK_KINDS[to].todo} the ${PARTS[part]}`;
+}
+
+const NAMEPLATE_ITEMS: Record<NameplateItem, string> = {
+  charge: 'charge',
+  voltage: 'voltage',
+  ratedLoadAmps: 'rated load amps',
+  highSide: 'high side',
+  lowSide: 'low side',
+};
+
+type Facts = Members<Fact, 'fact'>;
+type FactWorded = { readonly [K in Fact['fact']]: (fact: Facts[K]) => Said };
+
+const FACT_WORDED: FactWorded = {
+  refrigerant: ({ value }) => designation(value),
+  metering: ({ value }) => plain(METERING_DEVICES[value]),
+  sightGlass: ({ value }) => plain(`sight glass ${SIGHT_GLASS_STATES[value]}`),
+  equipment: ({ value, doors }) =>
+    doors === undefined
+      ? plain(EQUIPMENT[value])
+      : line`${EQUIPMENT[value]}, ${counted(doors, 'door')}`,
+  nameplate: ({ item, value, unit }) =>
+    line`nameplate ${NAMEPLATE_ITEMS[item]} ${figure({ value, unit })}`,
+  unit: ({ value }) => plain(`unit: ${value}`),
+  site: ({ value }) => plain(`site: ${value}`),
+};
+
+export function factSaid(fact: Fact): Said {
+  return factWorded(fact);
+}
+
+function factWorded<K extends Fact['fact']>(fact: Facts[K] & { readonly fact: K }): Said {
+  const sentence: FactWorded[K] = FACT_WORDED[fact.fact];
+  return sentence(fact);
+}
+
+type Taken = Members<TakenBack, 'of'>;
+type TakenWorded = {
+  readonly [K in TakenBack['of']]: (what: Taken[K], units: UnitSystem) => Said;
+};
+
+const TAKEN_WORDED: TakenWorded = {
+  reading: ({ reading }, units) => readingSaid(reading, units),
+  finding: ({ finding }) => plain(`${PARTS[finding.part]} ${FINDING_STATES[finding.state]}`),
+  work: ({ work }) => plain(workDone(work.did, work.part)),
+  recommendation: ({ recommendation }) => plain(workTodo(recommendation.do, recommendation.part)),
+  memo: () => plain('the last memo'),
+  fact: ({ fact }) => factSaid(fact),
+  mark: ({ mark }) => plain(`the ${mark} mark`),
+};
+
+function takenBackSaid<K extends TakenBack['of']>(
+  what: Taken[K] & { readonly of: K },
+  units: UnitSystem,
+): Said {
+  const sentence: TakenWorded[K] = TAKEN_WORDED[what.of];
+  return sentence(what, units);
+}

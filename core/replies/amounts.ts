@@ -1,0 +1,85 @@
+import type { Amount } from '../units/amount.ts';
+import { formatAmount, formatNumber, sayAmount } from '../units/format-amount.ts';
+import { SHOWN_UNITS } from '../units/shown-unit.ts';
+import { unitRow, type UnitId, type UnitSystem } from '../units/units.ts';
+import { line, plain, type Said } from './said.ts';
+
+/** A computed or shown value: rounded as its unit is, with the unit. */
+export function figure(amount: Amount): Said {
+  return { text: figureText(amount), spoken: sayAmount(amount) };
+}
+
+export function figureText(amount: Amount): string {
+  const { digits, symbol } = formatAmount(amount);
+  return withSymbol(digits, symbol);
+}
+
+/** Ratio and percent signs stand against their number, other units a space apart. */
+export function withSymbol(digits: string, symbol: string): string {
+  return /^[:%]/.test(symbol) ? `${digits}${symbol}` : `${digits} ${symbol}`;
+}
+
+/** The number as it was said: nothing said is rounded away, so 12.34 stays 12.34. */
+export function heardNumber(value: number): string {
+  return formatNumber(value, 6);
+}
+
+interface Heard {
+  readonly value: number;
+  readonly unit: UnitId | null;
+}
+
+/**
+ * A value said back for checking. The visit's own pressure and temperature units go unsaid, as a colleague
+ * leaves them out; any other is said, since "head 12.8" in psi would not be noticed as a slip for bar.
+ */
+export function readBack({ value, unit }: Heard, units: UnitSystem): Said {
+  const digits = heardNumber(value);
+  if (unit === null || isHabitual(unit, units)) return { text: digits, spoken: checkable(digits) };
+  const { symbol, spoken } = unitRow(unit);
+  const words = Math.abs(value) === 1 ? spoken.one : spoken.many;
+  return { text: withSymbol(digits, symbol), spoken: `${checkable(digits)} ${words}` };
+}
+
+export function isHabitual(unit: UnitId, units: UnitSystem): boolean {
+  const { gaugePressure, temperature, temperatureDifference } = SHOWN_UNITS[units];
+  return [gaugePressure, temperature, temperatureDifference].some((own) => own === unit);
+}
+
+export function heardDigits(digits: string): Said {
+  return { text: digits, spoken: checkable(digits) };
+}
+
+export function counted(count: number, noun: string): Said {
+  return line`${String(count)} ${plain(count === 1 ? noun : `${noun}s`)}`;
+}
+
+const DIGIT_NAMES: Readonly<Record<string, string>> = {
+  '0': 'zero',
+  '1': 'one',
+  '2': 'two',
+  '3': 'three',
+  '4': 'four',
+  '5': 'five',
+  '6': 'six',
+  '7': 'seven',
+  '8': 'eight',
+  '9': 'nine',
+  '.': 'point',
+};
+
+/** "Fifteen" and "fifty" differ by a breath, in a fan's noise by nothing: 13 to 19 and 30 to 90 in tens. */
+const TEEN_OR_TY = /(1[3-9]|[3-9]0)$/;
+
+/** A number as a synthesiser should say it so that a slip of hearing is noticed: "one five, 15". */
+export function checkable(digits: string): string {
+  const size = digits.replace(/^-/, '');
+  const sign = size === digits ? '' : 'minus ';
+  const confusable = TEEN_OR_TY.test(size) || size.includes('.');
+  if (!confusable) return `${sign}${size}`;
+  return `${sign}${spelled(size)}, ${sign}${size}`;
+}
+
+function spelled(digits: string): string {
+  return [...digits].map((digit) => DIGIT_NAMES[digit] ?? digit).join(' ');
+}

@@ -1,0 +1,48 @@
+import type { RefrigerantId } from '../terms/refrigerants.ts';
+import type { Said } from './said.ts';
+
+const ONES = [
+  'oh',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+  'thirteen',
+  'fourteen',
+  'fifteen',
+  'sixteen',
+  'seventeen',
+  'eighteen',
+  'nineteen',
+];
+const TENS = ['', '', 'twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
+
+/** The way the trade says a designation: R-134a is "R one thirty four A", R-404A "R four oh four A". */
+export function designation(refrigerant: RefrigerantId): Said {
+  const [, digits = '', letters = ''] = /^R-(\d+)(\w*)$/.exec(refrigerant) ?? [];
+  const spelled = [...letters.toUpperCase()].join(' ');
+  return { text: refrigerant, spoken: ['R', sayDigits(digits), spelled].join(' ').trim() };
+}
+
+function sayDigits(digits: string): string {
+  if (digits.endsWith('00')) return `${sayPair(digits.slice(0, -2))} hundred`;
+  const head = digits.slice(0, -2);
+  const tail = digits.slice(-2);
+  const pair = tail.startsWith('0') && head !== '' ? `oh ${sayPair(tail.slice(1))}` : sayPair(tail);
+  return head === '' ? pair : `${sayPair(head)} ${pair}`;
+}
+
+function sayPair(digits: string): string {
+  const value = Number(digits);
+  if (value < 20) return ONES[value] ?? '';
+  const tens = TENS[Math.floor(value / 10)] ?? '';
+  return value % 10 === 0 ? tens : `${tens} ${ONES[value % 10] ?? ''}`;
+}

@@ -1,0 +1,49 @@
+import type { Doubt, DoubtReason } from '../language/utterance.ts';
+import { quantityTerm } from '../terms/quantities.ts';
+import type { Dimension } from '../units/dimensions.ts';
+import type { UnitSystem } from '../units/units.ts';
+import { heardSaid } from './readings.ts';
+import { line, type Said } from './said.ts';
+
+const KEEP_OR_AGAIN = 'Say yes to keep it, or say it again.';
+
+const OUT_OF_RANGE: Partial<Record<Dimension, string>> = {
+  gaugePressure: 'That is beyond what this refrigerant can show.',
+};
+
+const AGAINST_SIBLING: Partial<Record<Doubt['quantity'], string>> = {
+  headPressure: 'That would put head below suction.',
+  suctionPressure: 'That would put suction above head.',
+};
+
+/** What to ask for when a number came without a unit and its quantity has none of its own. */
+const WHICH_UNIT: Record<Dimension, string> = {
+  gaugePressure: 'Is that psi, or inches of vacuum?',
+  absolutePressure: 'Is that microns?',
+  temperature: 'Is that Fahrenheit, or Celsius?',
+  temperatureDifference: 'Is that Fahrenheit degrees, or kelvin?',
+  voltage: 'Is that volts?',
+  current: 'Is that amps?',
+  resistance: 'Is that ohms, or megohms?',
+  capacitance: 'Is that microfarads?',
+  power: 'Is that watts?',
+  mass: 'Is that ounces, pounds, or grams?',
+  duration: 'Is that minutes?',
+  frequency: 'Is that hertz?',
+  length: 'Is that feet?',
+  ratio: 'What is that of?',
+};
+
+const WHY: Record<DoubtReason, (doubt: Doubt) => string> = {
+  outOfRange: ({ quantity }) =>
+    `${OUT_OF_RANGE[quantityTerm(quantity).dimension] ?? 'That is far outside what I expect.'} ${KEEP_OR_AGAIN}`,
+  againstSibling: ({ quantity }) =>
+    `${AGAINST_SIBLING[quantity] ?? 'That does not fit the other reading.'} ${KEEP_OR_AGAIN}`,
+  noUnit: ({ quantity }) =>
+    `${WHICH_UNIT[quantityTerm(quantity).dimension]} Say it again with the unit.`,
+  hearsay: () => 'That is hearsay. Say yes to keep it as a reading, or no to leave it out.',
+};
+
+export function doubtSaid(doubt: Doubt, units: UnitSystem): Said {
+  return line`${heardSaid(doubt, units)}? ${WHY[doubt.why](doubt)}`;
+}

@@ -1,0 +1,68 @@
+import type { Known, Verdict } from '../advice/verdict.ts';
+import type { Reading } from '../language/utterance.ts';
+import { formatAmount } from '../units/format-amount.ts';
+import { unitRow, type UnitId } from '../units/units.ts';
+import { unreachable } from '../unreachable.ts';
+import type { Acknowledgement } from '../visit/acknowledgement.ts';
+import { heardNumber } from './amounts.ts';
+import { SHORT_NAMES } from './names.ts';
+import type { Large } from './reply.ts';
+
+interface Shown {
+  readonly acknowledgements: readonly Acknowledgement[];
+  readonly verdicts: readonly Verdict[];
+}
+
+/** The one thing for the screen: the last answer that is one number, else the last reading kept. */
+export function largeOf({ acknowledgements, verdicts }: Shown): Large | null {
+  const answer = verdicts.findLast((verdict) => verdict.kind === 'known');
+  return (answer && largeAnswer(answer)) ?? largeReading(acknowledgements);
+}
+
+function largeAnswer(known: Known): Large | null {
+  switch (known.answer) {
+    case 'target':
+    case 'value':
+      return large(SHORT_NAMES[known.about], known.value, known.unit);
+    case 'compare':
+      return known.direction === 'on'
+        ? large(`${SHORT_NAMES[known.about]}, on target`, known.measured, known.measuredUnit)
+        : large(`${SHORT_NAMES[known.about]} ${known.direction}`, known.value, known.unit);
+    case 'saturation':
+      return large(known.refrigerant, known.value, known.unit);
+    case 'margin':
+      return large(`${known.side} ${SHORT_NAMES[known.about]}`, known.value, known.unit);
+    case 'beforeAfter':
+    case 'before':
+    case 'readback':
+    case 'note':
+    case 'working':
+      return null;
+    default:
+      return unreachable(known);
+  }
+}
+
+function large(name: string, value: number, unit: UnitId): Large {
+  const { digits, symbol } = formatAmount({ value, unit });
+  return { name, value: digits, unit: symbol };
+}
+
+function largeReading(acknowledgements: readonly Acknowledgement[]): Large | null {
+  const kept = acknowledgements.flatMap((one) => {
+    if (one.kind === 'reading') return [one.reading];
+    return one.kind === 'amended' ? [one.to] : [];
+  });
+  const last = kept.at(-1);
+  return last ? heard(last) : null;
+}
+
+function heard(reading: Reading): Large | null {
+  const name = SHORT_NAMES[reading.quantity];
+  const unit = reading.unit === null ? '' : unitRow(reading.unit).symbol;
+  if (reading.overlimit) return { name, value: 'OL', unit };
+  const { value, low, high } = reading;
+  if (value !== undefined) return { name, value: heardNumber(value), unit };
+  if (low === undefined || high === undefined) return null;
+  return { name, value: `${heardNumber(low)}–${heardNumber(high)}`, unit };
+}

@@ -1,0 +1,49 @@
+import type { Reading } from '../language/utterance.ts';
+import { figure, readBack } from './amounts.ts';
+import { designation } from './designation.ts';
+import { isNamedByUnit, placedName, SHORT_NAMES } from './names.ts';
+import { PLACES } from '../terms/names.ts';
+import { join, line, plain, type Said } from './said.ts';
+import type { UnitSystem } from '../units/units.ts';
+
+/** A reading said back: what it is of, its value, and whatever was said about how it was taken. */
+export function readingSaid(reading: Reading, units: UnitSystem): Said {
+  const pieces = [
+    subject(reading),
+    plain(reading.hedged ? ' about ' : ' '),
+    valueSaid(reading, units),
+    ...circumstances(reading).map((piece) => line` ${piece}`),
+  ];
+  return join(pieces, '');
+}
+
+/** Electrical values carry their unit, which names them: "contactor 208 V" rather than "contactor voltage". */
+function subject({ quantity, place }: Reading): Said {
+  if (place !== null && isNamedByUnit(quantity)) return plain(PLACES[place]);
+  return plain(placedName(quantity, place));
+}
+
+export function valueSaid(reading: Reading, units: UnitSystem): Said {
+  const { value, low, high, unit } = reading;
+  if (reading.overlimit) return plain('over limit');
+  if (low !== undefined && high !== undefined) {
+    return line`${readBack({ value: low, unit }, units)} to ${readBack({ value: high, unit }, units)}`;
+  }
+  return value === undefined ? plain('without a number') : readBack({ value, unit }, units);
+}
+
+function circumstances(reading: Reading): readonly Said[] {
+  const { event, when, afterMinutes, gasTemp, refrigerant } = reading;
+  return [
+    refrigerant && line`of ${designation(refrigerant)}`,
+    gasTemp && line`at ${figure(gasTemp)}`,
+    afterMinutes !== undefined && line`after ${figure({ value: afterMinutes, unit: 'min' })}`,
+    event && plain('as it tripped'),
+    when && plain('on arrival'),
+  ].filter((piece) => typeof piece === 'object');
+}
+
+/** A doubt's value as it was heard, for asking whether it was meant. */
+export function heardSaid(reading: Reading, units: UnitSystem): Said {
+  return line`${SHORT_NAMES[reading.quantity]} ${valueSaid(reading, units)}`;
+}

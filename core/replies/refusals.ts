@@ -1,0 +1,146 @@
+import type { Members } from '../advice/by-kind.ts';
+import type { Needs, Refused } from '../advice/verdict.ts';
+import type { Question, SafetyTopic } from '../language/utterance.ts';
+import { figure } from './amounts.ts';
+import { designation } from './designation.ts';
+import { SHORT_NAMES } from './names.ts';
+import { line, plain, type Said } from './said.ts';
+
+type Reason = Refused['reason'];
+type Refusals = Members<Refused, 'reason'>;
+type Worded = { readonly [R in Reason]: (refused: Refusals[R]) => Said };
+
+/** Every refusal says why not, and ends with what to do. */
+const WORDED: Worded = {
+  aboveCritical: ({ refrigerant, limit, unit }) =>
+    line`${designation(refrigerant)} does not condense above ${figure({ value: limit, unit })}: there is no saturation to give. Go by the maker's chart.`,
+  belowRange: ({ refrigerant, limit, unit }) =>
+    line`My ${designation(refrigerant)} table does not go below ${figure({ value: limit, unit })}. Check the reading and say it again.`,
+  aboveRange: ({ refrigerant, limit, unit }) =>
+    line`My ${designation(refrigerant)} table does not go above ${figure({ value: limit, unit })}. Check the reading and say it again.`,
+  unknownRefrigerant: ({ refrigerant }) =>
+    line`I do not have a table for ${designation(refrigerant)}. Use its printed chart, and I will keep your readings.`,
+  noTargetKnown: ({ about }) =>
+    plain(
+      `I do not know a target for ${about === null ? 'that' : SHORT_NAMES[about]}. Go by the nameplate or the maker's sheet.`,
+    ),
+  targetChangesWithTheCycle: () =>
+    plain(
+      "An ice machine has no steady target: it changes through the cycle. Go by the maker's chart for the minute you are in.",
+    ),
+  suctionAboveHead: () =>
+    plain('That cannot be worked out: suction reads above head. Read both again.'),
+  belowZeroSuperheat: () =>
+    plain(
+      'That is not a superheat: the line reads colder than saturation by more than the instruments explain. Check the clamp, the gauge and the refrigerant.',
+    ),
+  belowZeroSubcooling: () =>
+    plain(
+      'That is not a subcooling: the liquid line reads warmer than saturation by more than the instruments explain. Check the clamp, the gauge and the refrigerant.',
+    ),
+  nothingRecorded: ({ about }) =>
+    plain(
+      about === null
+        ? 'Nothing is recorded for that yet. Say a reading, like head with its number.'
+        : `No ${SHORT_NAMES[about]} is recorded yet. Read it and say it.`,
+    ),
+  nothingAnsweredYet: () =>
+    plain('I have not given an answer yet. Ask what head should be, for example.'),
+  whichQuantity: () =>
+    plain('I do not know what you mean by that. Name it, like head or superheat.'),
+  deferredToTheCode: ({ topic }) => plain(DEFERRED[topic]),
+  notYetAnswerable: ({ ask }) => plain(NOT_YET[ask]),
+};
+
+const CANNOT_CLEAR = 'I cannot clear that for you.';
+
+const DEFERRED: Record<SafetyTopic, string> = {
+  brazing: `${CANNOT_CLEAR} Go by the nameplate, the maker and the local code, within your licence.`,
+  opening: `${CANNOT_CLEAR} Go by the maker's procedure and the local code, within your licence.`,
+  charging: `${CANNOT_CLEAR} Go by the nameplate charge and the maker's sheet.`,
+  venting: `${CANNOT_CLEAR} Go by the local law, within your licence.`,
+  resetting: `${CANNOT_CLEAR} Go by the maker's sheet for that control, and read head as it runs.`,
+  energising: `${CANNOT_CLEAR} Go by the nameplate, the site's lock-out rules and the local code.`,
+};
+
+const STILL = 'I can give targets, and how far off a reading is.';
+
+const NOT_YET: Record<Question['ask'], string> = {
+  target: `I cannot answer that yet. ${STILL}`,
+  value: `I cannot answer that yet. ${STILL}`,
+  compare: `I cannot answer that yet. ${STILL}`,
+  saturation: `I cannot answer that yet. ${STILL}`,
+  margin: `I cannot answer that yet. ${STILL}`,
+  switch:
+    'I cannot trace the circuit yet. Say the voltages where you read them: I keep them with their place.',
+  limit:
+    'I cannot give that limit yet. Go by the nameplate and the maker, and say what you weigh in.',
+  safety: `${CANNOT_CLEAR} Go by the nameplate, the maker and the local code.`,
+  eta: 'I cannot tell how long yet. Say the box temperature again later, and compare before and after.',
+  trend: 'I cannot follow a trend yet. Say the reading again later, and compare before and after.',
+  timeLeft: 'I cannot count time yet. Use your watch, and say the reading then.',
+  history: 'I do not have earlier visits yet. This visit is kept in its note.',
+  causes: `I cannot name causes yet. ${STILL} Ask how far off head, superheat or subcooling is.`,
+  nextCheck: `I cannot pick the next check yet. ${STILL} Read what is still blank on the sheet.`,
+  before: `I cannot answer that yet. ${STILL}`,
+  beforeAfter: `I cannot answer that yet. ${STILL}`,
+  readback: `I cannot answer that yet. ${STILL}`,
+  note: `I cannot answer that yet. ${STILL}`,
+  working: `I cannot answer that yet. ${STILL}`,
+};
+
+export function refusedSaid(refused: Refused): Said {
+  return worded(refused);
+}
+
+function worded<R extends Reason>(refused: Refusals[R] & { readonly reason: R }): Said {
+  const sentence: Worded[R] = WORDED[refused.reason];
+  return sentence(refused);
+}
+
+/** What to do to fill the gap. */
+export const NEED_SENTENCES: Record<Needs['need'], string> = {
+  headPressure: 'Tell me the head pressure.',
+  suctionPressure: 'Tell me the suction pressure.',
+  condensingTemp: 'Tell me the condensing temperature.',
+  evaporatingTemp: 'Tell me the evaporating temperature.',
+  ambientTemp: 'Tell me the ambient at the condenser.',
+  condenserLeavingAirTemp: 'Tell me the condenser leaving air.',
+  outdoorTemp: 'Tell me the outdoor temperature.',
+  boxTemp: 'Tell me the box temperature.',
+  supplyAirTemp: 'Tell me the supply air.',
+  productTemp: 'Tell me the product temperature.',
+  setpointTemp: 'Tell me the set point.',
+  suctionLineTemp: 'Tell me the suction line temperature, at the bulb.',
+  liquidLineTemp: 'Tell me the liquid line temperature.',
+  dischargeLineTemp: 'Tell me the discharge line temperature.',
+  superheat: 'Tell me the superheat.',
+  subcooling: 'Tell me the subcooling.',
+  highCutoutPressure: 'Tell me the high-pressure cut-out.',
+  lowCutoutPressure: 'Tell me the low-pressure cut-out.',
+  lowCutinPressure: 'Tell me the low-pressure cut-in.',
+  voltage: 'Tell me the voltage.',
+  current: 'Tell me the amps.',
+  resistance: 'Tell me the ohms.',
+  insulationResistance: 'Tell me the insulation resistance.',
+  capacitance: 'Tell me the microfarads.',
+  power: 'Tell me the watts.',
+  refrigerantAdded: 'Tell me the refrigerant added.',
+  refrigerantRecovered: 'Tell me the refrigerant recovered.',
+  refrigerantCharge: 'Tell me the nameplate charge.',
+  cylinderWeight: 'Tell me the cylinder weight.',
+  vacuum: 'Tell me the vacuum in microns.',
+  testPressure: 'Tell me the test pressure.',
+  enteringWaterTemp: 'Tell me the entering water.',
+  leavingWaterTemp: 'Tell me the leaving water.',
+  refrigerant: 'Tell me the refrigerant, from the nameplate.',
+  metering: 'Tell me the metering device: expansion valve, cap tube or orifice.',
+  equipment: 'Tell me what the unit is: a reach-in, a walk-in, a prep table.',
+  before: 'Mark the before first: read head, suction and box, then say that is the before.',
+  after: 'Read it again now, and mark the after.',
+};
+
+export function needsSaid({ about, need }: Needs): Said {
+  const purpose = about === null ? '' : ` I need it for ${SHORT_NAMES[about]}.`;
+  return plain(`${NEED_SENTENCES[need]}${about === need ? '' : purpose}`);
+}

@@ -1,0 +1,90 @@
+import type { CautionId, Verdict } from '../advice/verdict.ts';
+import type { UnitSystem } from '../units/units.ts';
+import { unreachable } from '../unreachable.ts';
+import type { Acknowledgement } from '../visit/acknowledgement.ts';
+import { acknowledgementSaid } from './acknowledgements.ts';
+import { answerSaid } from './answers.ts';
+import { CAUTION_SENTENCES } from './caution-sentences.ts';
+import { largeOf } from './large.ts';
+import { needsSaid, refusedSaid } from './refusals.ts';
+import { readingSaid } from './readings.ts';
+import type { Reply } from './reply.ts';
+import { join, line, plain, sentences, type Said } from './said.ts';
+
+/** All that one sentence led to. */
+export interface Outcome {
+  readonly acknowledgements: readonly Acknowledgement[];
+  readonly verdicts: readonly Verdict[];
+  /** No rule took anything from the sentence. */
+  readonly nothingHeard: boolean;
+  /** What the state calls for, asked or not: a flammable refrigerant just named. */
+  readonly cautions?: readonly CautionId[];
+  /** Said earlier on this visit: each is said once. */
+  readonly cautionsSaid?: readonly CautionId[];
+}
+
+/** The reply to one sentence: what was kept, cautions, answers, and what is still asked. */
+export function say(outcome: Outcome, settings: { readonly units: UnitSystem }): Reply {
+  const { text, spoken } = sentences([
+    ...keptSaid(outcome.acknowledgements, settings.units),
+    ...cautionsSpoken(outcome).map((id) => plain(CAUTION_SENTENCES[id])),
+    ...outcome.verdicts.map(verdictSaid),
+    ...outcome.acknowledgements
+      .filter(isAsking)
+      .map((asked) => acknowledgementSaid(asked, settings.units)),
+    ...(outcome.nothingHeard ? [plain('I did not catch that. Say it again.')] : []),
+  ]);
+  return { text, spoken, large: largeOf(outcome), earcon: earconFor(outcome) };
+}
+
+/** The cautions this reply says: the caller keeps them, and passes them back as said. */
+export function cautionsSpoken(outcome: Outcome): readonly CautionId[] {
+  const due = [...(outcome.cautions ?? []), ...outcome.verdicts.flatMap(cautionsOf)];
+  return [...new Set(due)].filter((id) => !outcome.cautionsSaid?.includes(id));
+}
+
+function cautionsOf(verdict: Verdict): readonly CautionId[] {
+  return verdict.kind === 'needs' ? [] : (verdict.cautions ?? []);
+}
+
+/** The sentence for one verdict, its cautions apart: what the guard holds a phrasing against. */
+export function verdictSaid(verdict: Verdict): Said {
+  switch (verdict.kind) {
+    case 'known':
+      return answerSaid(verdict);
+    case 'refused':
+      return refusedSaid(verdict);
+    case 'needs':
+      return needsSaid(verdict);
+    default:
+      return unreachable(verdict);
+  }
+}
+
+/** Readings of one breath are said back in one: "Head 192, suction 14." What asks comes last. */
+function keptSaid(all: readonly Acknowledgement[], units: UnitSystem): readonly Said[] {
+  const readings = all.filter((kept) => kept.kind === 'reading');
+  const rest = all.filter((kept) => kept.kind !== 'reading' && !isAsking(kept));
+  const inOneBreath = join(
+    readings.map(({ reading }) => readingSaid(reading, units)),
+    ', ',
+  );
+  return [
+    ...(readings.length > 0 ? [line`${inOneBreath}.`] : []),
+    ...rest.map((kept) => acknowledgementSaid(kept, units)),
+  ];
+}
+
+function isAsking(kept: Acknowledgement): boolean {
+  return (
+    kept.kind === 'doubt' ||
+    kept.kind === 'leftOver' ||
+    (kept.kind === 'finding' && kept.finding.unresolved === true)
+  );
+}
+
+function earconFor({ acknowledgements, verdicts, nothingHeard }: Outcome): Reply['earcon'] {
+  if (verdicts.length > 0) return 'answer';
+  const keptNothing = acknowledgements.length === 0 || acknowledgements.every(isAsking);
+  return nothingHeard || (keptNothing && acknowledgements.length > 0) ? 'again' : 'kept';
+}
