@@ -17,6 +17,27 @@ export interface EventLog {
   close(): void;
 }
 
+/** What the sync needs of a log besides. */
+export interface SyncedLog {
+  readonly device: string;
+  /** False while another tab of this device writes: this one shows and waits. */
+  readonly canWrite: boolean;
+  unsynced(): Promise<number>;
+  /** The highest place the server is known to hold, with all before it; 0 when none. */
+  confirmedSeq(): Promise<number>;
+  confirm(seq: number): Promise<void>;
+  /** At most `limit` places that follow `seq`. */
+  readAfter(seq: number, limit: number): Promise<LogRead>;
+  /** Called after each append and when this tab becomes the one that writes; returns how to stop it. */
+  onChange(listener: () => void): () => void;
+}
+
+/** A log as the adapters give it. */
+export interface DeviceLog extends EventLog, SyncedLog {
+  /** Everything recorded, damaged records included, as JSON lines in log order. */
+  exportLog(): Promise<string>;
+}
+
 export type AppendResult =
   | { readonly kind: 'kept' }
   | {
