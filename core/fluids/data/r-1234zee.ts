@@ -1,0 +1,50 @@
+/* Written by tests/checks/fit-fluids.ts: change that and run `npm run fluids`. */
+import {
+  absolutePressure,
+  temperature,
+  temperatureDifference,
+} from '../../units/quantity-values.ts';
+import type { Fluid, SaturationLine } from '../fluid.ts';
+
+const bubble: SaturationLine = {
+  logPressure: {
+    limit: 109.863,
+    centre: 7.6191856,
+    halfWidth: 5.4139645,
+    coefficients: [
+      6.9508377, -2.0776936, -1.2775537, -0.5700087, -0.3140241, -0.1615648, -0.0676797, -0.0239412,
+      -0.0286194, -0.0168892,
+    ],
+  },
+  temperature: {
+    limit: 8.208329,
+    centre: 1.3580204,
+    halfWidth: 1.0493597,
+    coefficients: [
+      30.136279, -97.819546, -3.560253, 16.684387, -5.154508, -1.322865, 1.185704, -0.042004,
+      -0.107237,
+    ],
+  },
+  low: absolutePressure(11.1658),
+  high: absolutePressure(3337.7704),
+};
+const dew = bubble;
+
+export const r1234zee: Fluid = {
+  id: 'R-1234zeE',
+  composition: 'R-1234ze(E)',
+  safetyGroup: 'A2L',
+  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  range: { low: temperature(-60), high: temperature(105) },
+  critical: { temperature: temperature(109.363), pressure: absolutePressure(3634.871) },
+  glide: temperatureDifference(0.0),
+  liquidDensity25: 1163.09,
+  lines: { bubble, dew },
+  maxError: {
+    pressurePercent: 0.0058,
+    temperature: temperatureDifference(0.00018),
+  },
+  source:
+    'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  chartsDiffer: null,
+};

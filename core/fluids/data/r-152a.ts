@@ -1,0 +1,50 @@
+/* Written by tests/checks/fit-fluids.ts: change that and run `npm run fluids`. */
+import {
+  absolutePressure,
+  temperature,
+  temperatureDifference,
+} from '../../units/quantity-values.ts';
+import type { Fluid, SaturationLine } from '../fluid.ts';
+
+const bubble: SaturationLine = {
+  logPressure: {
+    limit: 113.761,
+    centre: 7.5605867,
+    halfWidth: 5.6212569,
+    coefficients: [
+      7.2328089, -2.0421004, -1.2828772, -0.5718557, -0.3188679, -0.1653675, -0.0689741, -0.023899,
+      -0.0314638, -0.0192182,
+    ],
+  },
+  temperature: {
+    limit: 8.425548,
+    centre: 1.3301645,
+    halfWidth: 1.0609395,
+    coefficients: [
+      34.252687, -101.6986, -5.017306, 18.308025, -5.445412, -1.577307, 1.346611, -0.032171,
+      -0.13661,
+    ],
+  },
+  low: absolutePressure(15.002),
+  high: absolutePressure(4243.1734),
+};
+const dew = bubble;
+
+export const r152a: Fluid = {
+  id: 'R-152a',
+  composition: 'R-152a',
+  safetyGroup: 'A2',
+  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  range: { low: temperature(-60), high: temperature(110) },
+  critical: { temperature: temperature(113.261), pressure: absolutePressure(4516.75) },
+  glide: temperatureDifference(0.0),
+  liquidDensity25: 899.4655,
+  lines: { bubble, dew },
+  maxError: {
+    pressurePercent: 0.0072,
+    temperature: temperatureDifference(0.00019),
+  },
+  source:
+    'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  chartsDiffer: null,
+};

@@ -1,0 +1,73 @@
+/* Written by tests/checks/fit-fluids.ts: change that and run `npm run fluids`. */
+import {
+  absolutePressure,
+  differenceF,
+  temperature,
+  temperatureDifference,
+} from '../../units/quantity-values.ts';
+import type { Fluid, SaturationLine } from '../fluid.ts';
+
+const bubble: SaturationLine = {
+  logPressure: {
+    limit: 83.2909,
+    centre: 6.8922507,
+    halfWidth: 5.078167,
+    coefficients: [
+      7.4382294, -1.7253606, -1.0315233, -0.4080765, -0.2099496, -0.0862794, -0.036588, -0.0280281,
+      -0.0151275,
+    ],
+  },
+  temperature: {
+    limit: 8.444937,
+    centre: 1.1804445,
+    halfWidth: 0.95208048,
+    coefficients: [20.874891, -82.335579, -9.012785, 13.691836, -2.454011, -1.355946, 0.592082],
+  },
+  low: absolutePressure(49.269),
+  high: absolutePressure(4415.0993),
+};
+const dew: SaturationLine = {
+  logPressure: {
+    limit: 83.2909,
+    centre: 6.8922507,
+    halfWidth: 5.078167,
+    coefficients: [
+      7.3049328, -1.8446928, -1.0802367, -0.4429417, -0.2311005, -0.1121419, -0.046572, -0.0138187,
+      -0.0153013, -0.0102169,
+    ],
+  },
+  temperature: {
+    limit: 8.444937,
+    centre: 1.2604731,
+    halfWidth: 0.96146994,
+    coefficients: [
+      19.637888, -82.594244, -7.290931, 13.885629, -2.99561, -1.356092, 0.729954, 0.064697, -0.0813,
+    ],
+  },
+  low: absolutePressure(33.3784),
+  high: absolutePressure(4253.6568),
+};
+
+export const r448a: Fluid = {
+  id: 'R-448A',
+  composition: 'R-32/125/1234yf/134a/1234ze(E) 26/26/20/21/7',
+  safetyGroup: 'A1',
+  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  range: { low: temperature(-60), high: temperature(80) },
+  critical: { temperature: temperature(82.7909), pressure: absolutePressure(4605.181) },
+  glide: temperatureDifference(6.515),
+  liquidDensity25: 1097.462,
+  lines: { bubble, dew },
+  maxError: {
+    pressurePercent: 0.0079,
+    temperature: temperatureDifference(0.00072),
+  },
+  source:
+    'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  chartsDiffer: {
+    against: 'a transcribed R-448A dew chart, −40 to 140 °F',
+    pressurePercent: 1.65,
+    temperature: differenceF(0.61),
+    fromMemory: false,
+  },
+};

@@ -1,0 +1,76 @@
+/* Written by tests/checks/fit-fluids.ts: change that and run `npm run fluids`. */
+import {
+  absolutePressure,
+  differenceF,
+  temperature,
+  temperatureDifference,
+} from '../../units/quantity-values.ts';
+import type { Fluid, SaturationLine } from '../fluid.ts';
+
+const bubble: SaturationLine = {
+  logPressure: {
+    limit: 78.7802,
+    centre: 6.8623872,
+    halfWidth: 4.9181136,
+    coefficients: [
+      7.5412501, -1.7113469, -0.9852407, -0.3792522, -0.1912251, -0.0775553, -0.0311779, -0.0237656,
+      -0.0123294,
+    ],
+  },
+  temperature: {
+    limit: 8.586237,
+    centre: 1.1906967,
+    halfWidth: 0.92043949,
+    coefficients: [
+      17.66071, -78.638607, -8.593105, 12.286594, -1.969999, -1.204756, 0.402611, 0.056868,
+    ],
+  },
+  low: absolutePressure(62.1379),
+  high: absolutePressure(4980.0589),
+};
+const dew: SaturationLine = {
+  logPressure: {
+    limit: 78.7802,
+    centre: 6.8623872,
+    halfWidth: 4.9181136,
+    coefficients: [
+      7.5028531, -1.7322693, -0.9819103, -0.3816113, -0.194411, -0.078371, -0.030757, -0.0256158,
+      -0.013742,
+    ],
+  },
+  temperature: {
+    limit: 8.586237,
+    centre: 1.210175,
+    halfWidth: 0.91634604,
+    coefficients: [
+      17.503945, -78.749329, -8.400924, 12.441698, -2.073751, -1.282966, 0.545223, 0.090582,
+      -0.074501,
+    ],
+  },
+  low: absolutePressure(58.2162),
+  high: absolutePressure(4914.2784),
+};
+
+export const r454b: Fluid = {
+  id: 'R-454B',
+  composition: 'R-32/1234yf 68.9/31.1',
+  safetyGroup: 'A2L',
+  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  range: { low: temperature(-60), high: temperature(75) },
+  critical: { temperature: temperature(78.28021), pressure: absolutePressure(5304.109) },
+  glide: temperatureDifference(1.21),
+  liquidDensity25: 986.2265,
+  lines: { bubble, dew },
+  maxError: {
+    pressurePercent: 0.0084,
+    temperature: temperatureDifference(0.00093),
+  },
+  source:
+    'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  chartsDiffer: {
+    against: 'boiling points listed for the blend in ANSI/ASHRAE Standard 34, to 0.1 °C',
+    pressurePercent: 2.33,
+    temperature: differenceF(0.85),
+    fromMemory: true,
+  },
+};

@@ -1,0 +1,63 @@
+import type { RefrigerantId } from '../terms/refrigerants.ts';
+import { absolutePressure, temperature } from '../units/quantity-values.ts';
+import type { AbsolutePressure, Temperature } from '../units/quantity-values.ts';
+import { evaluate } from './evaluate.ts';
+import type { Fluid, Phase } from './fluid.ts';
+import { FLUIDS } from './fluids.ts';
+
+/** Why there is no saturation state there, with the limit that was passed in its own unit. */
+export interface OutOfRange {
+  readonly kind: 'refused';
+  /** Above critical there is no condensing; between the range's end and critical the curves are not fitted. */
+  readonly reason: 'aboveCritical' | 'belowRange' | 'aboveRange';
+  readonly refrigerant: RefrigerantId;
+  readonly limit: number;
+  readonly unit: 'degC' | 'kPaa';
+}
+
+export type Saturation<Value> = { readonly kind: 'known'; readonly value: Value } | OutOfRange;
+
+/** The pressure at which it boils (bubble) or condenses (dew) at a temperature; refused beyond the range. */
+export function saturationPressure(
+  refrigerant: RefrigerantId,
+  at: Temperature,
+  phase: Phase,
+): Saturation<AbsolutePressure> {
+  const fluid = FLUIDS[refrigerant];
+  if (!(at >= fluid.range.low && at <= fluid.range.high)) return temperatureRefused(fluid, at);
+  const log = evaluate(fluid.lines[phase].logPressure, at);
+  return { kind: 'known', value: absolutePressure(Math.exp(log)) };
+}
+
+/** The temperature at which it boils (bubble) or condenses (dew) at a pressure; refused beyond the range. */
+export function saturationTemperature(
+  refrigerant: RefrigerantId,
+  at: AbsolutePressure,
+  phase: Phase,
+): Saturation<Temperature> {
+  const fluid = FLUIDS[refrigerant];
+  const line = fluid.lines[phase];
+  if (!(at >= line.low && at <= line.high)) return pressureRefused(fluid, at, phase);
+  return { kind: 'known', value: temperature(evaluate(line.temperature, Math.log(at))) };
+}
+
+function temperatureRefused({ id, range, critical }: Fluid, at: Temperature): OutOfRange {
+  const refused = { kind: 'refused', refrigerant: id, unit: 'degC' } as const;
+  if (at >= critical.temperature) {
+    return { ...refused, reason: 'aboveCritical', limit: critical.temperature };
+  }
+  return at > range.high
+    ? { ...refused, reason: 'aboveRange', limit: range.high }
+    : { ...refused, reason: 'belowRange', limit: range.low };
+}
+
+function pressureRefused(fluid: Fluid, at: AbsolutePressure, phase: Phase): OutOfRange {
+  const refused = { kind: 'refused', refrigerant: fluid.id, unit: 'kPaa' } as const;
+  if (at >= fluid.critical.pressure) {
+    return { ...refused, reason: 'aboveCritical', limit: fluid.critical.pressure };
+  }
+  const { low, high } = fluid.lines[phase];
+  return at > high
+    ? { ...refused, reason: 'aboveRange', limit: high }
+    : { ...refused, reason: 'belowRange', limit: low };
+}

@@ -1,0 +1,177 @@
+/** Writes core/fluids/data from the reference states: `npm run fluids`. */
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { format } from 'prettier';
+import type { Curve, Phase } from '../../core/fluids/fluid.ts';
+import { evaluate } from '../../core/fluids/evaluate.ts';
+import { REFRIGERANTS } from '../../core/terms/refrigerants.ts';
+import type { RefrigerantId } from '../../core/terms/refrigerants.ts';
+import { CHART_NOTES, SAFETY_GROUPS, SAFETY_SOURCE } from './fluid-notes.ts';
+import { fitCurve } from './polynomial-fit.ts';
+import type { Sample } from './polynomial-fit.ts';
+import { isFitted, loadReference } from './reference.ts';
+import type { Reference } from './reference.ts';
+
+/** A fifth of the bar (0.05 %, 0.02 K) and less: P → T → P then stays within twice the stated error. */
+const LOG_PRESSURE = { tolerance: 1e-4, decimals: 7 };
+const TEMPERATURE = { tolerance: 1e-3, decimals: 6 };
+const MAX_DEGREE = 11;
+
+const FOLDER = new URL('../../core/fluids/', import.meta.url);
+
+interface Fitted {
+  readonly curve: Curve;
+  readonly error: number;
+}
+
+function fitWithin(
+  samples: readonly Sample[],
+  limit: number,
+  { tolerance, decimals }: typeof LOG_PRESSURE,
+): Fitted {
+  const seen = samples.filter((_, index) => isFitted(index, samples.length));
+  for (let degree = 4; degree <= MAX_DEGREE; degree += 1) {
+    const curve = fitCurve(seen, { limit, degree, decimals });
+    const error = Math.max(...samples.map(({ x, y }) => Math.abs(evaluate(curve, x) - y)));
+    if (error < tolerance) return { curve, error };
+  }
+  throw new Error(`no fit within ${tolerance} up to degree ${MAX_DEGREE}`);
+}
+
+interface FittedLine {
+  readonly logPressure: Fitted;
+  readonly temperature: Fitted;
+}
+
+function fitLine({ points, critical }: Reference, phase: Phase): FittedLine {
+  const logs = points.map((point) => ({ x: point.tempC, y: Math.log(point[phase]) }));
+  const swapped = logs.map(({ x, y }) => ({ x: y, y: x }));
+  const temperatureLimit = Number((critical.tempC + 0.5).toFixed(4));
+  const logLimit = Number((Math.log(critical.kPa) + 0.01).toFixed(6));
+  return {
+    logPressure: fitWithin(logs, temperatureLimit, LOG_PRESSURE),
+    temperature: fitWithin(swapped, logLimit, TEMPERATURE),
+  };
+}
+
+/** Rounded up to two figures, so that what is stated holds. */
+function stated(error: number): number {
+  const unit = 10 ** (Math.floor(Math.log10(error)) - 1);
+  return Number((Math.ceil(error / unit) * unit).toPrecision(2));
+}
+
+function lineText({ logPressure, temperature }: FittedLine, reference: Reference): string {
+  const { tempC: lowC } = first(reference.points);
+  const { tempC: highC } = last(reference.points);
+  const pressureAt = (tempC: number): number => Math.exp(evaluate(logPressure.curve, tempC));
+  // Rounded outward, so that the pressure at an end of the range is itself in range.
+  const low = Math.floor(pressureAt(lowC) * 1e4) / 1e4;
+  const high = Math.ceil(pressureAt(highC) * 1e4) / 1e4;
+  return `{
+    logPressure: ${JSON.stringify(logPressure.curve)},
+    temperature: ${JSON.stringify(temperature.curve)},
+    low: absolutePressure(${low}),
+    high: absolutePressure(${high}),
+  }`;
+}
+
+const first = <Item>(list: readonly Item[]): Item => known(list[0]);
+const last = <Item>(list: readonly Item[]): Item => known(list.at(-1));
+function known<Item>(item: Item | undefined): Item {
+  if (item === undefined) throw new Error('the reference has no points');
+  return item;
+}
+
+function chartText(id: RefrigerantId): string {
+  const note = CHART_NOTES[id];
+  if (note === undefined) return 'null';
+  return `{
+    against: ${JSON.stringify(note.against)},
+    pressurePercent: ${note.pressurePercent},
+    temperature: differenceF(${note.degF}),
+    fromMemory: ${note.fromMemory},
+  }`;
+}
+
+function glideText({ normalBoiling }: Reference): string {
+  if (normalBoiling === null) return 'null';
+  return `temperatureDifference(${(normalBoiling.dewC - normalBoiling.bubbleC).toFixed(3)})`;
+}
+
+function linesText(reference: Reference, { bubble, dew }: Record<Phase, FittedLine>): string {
+  const isBlend = reference.composition.includes('/');
+  const bubbleText = `const bubble: SaturationLine = ${lineText(bubble, reference)};`;
+  return isBlend
+    ? `${bubbleText}\nconst dew: SaturationLine = ${lineText(dew, reference)};`
+    : `${bubbleText}\nconst dew = bubble;`;
+}
+
+export const fluidName = (id: RefrigerantId): string => id.replace('-', '').toLowerCase();
+export const fluidFile = (id: RefrigerantId): string => `${id.toLowerCase()}.ts`;
+
+function fluidText(id: RefrigerantId): string {
+  const reference = loadReference(id);
+  const { points, critical } = reference;
+  const lines = { bubble: fitLine(reference, 'bubble'), dew: fitLine(reference, 'dew') };
+  const worst = (way: keyof FittedLine): number =>
+    Math.max(lines.bubble[way].error, lines.dew[way].error);
+  const density = points.find(({ tempC }) => tempC === 25)?.rhoLiquid ?? 'null';
+  return `/* Written by tests/checks/fit-fluids.ts: change that and run \`npm run fluids\`. */
+import { absolutePressure, differenceF, temperature, temperatureDifference } from '../../units/quantity-values.ts';
+import type { Fluid, SaturationLine } from '../fluid.ts';
+
+${linesText(reference, lines)}
+
+export const ${fluidName(id)}: Fluid = {
+  id: '${id}',
+  composition: ${JSON.stringify(reference.composition)},
+  safetyGroup: '${SAFETY_GROUPS[id]}',
+  safetyGroupSource: ${JSON.stringify(SAFETY_SOURCE)},
+  range: { low: temperature(${first(points).tempC}), high: temperature(${last(points).tempC}) },
+  critical: { temperature: temperature(${critical.tempC}), pressure: absolutePressure(${critical.kPa}) },
+  glide: ${glideText(reference)},
+  liquidDensity25: ${density},
+  lines: { bubble, dew },
+  maxError: {
+    pressurePercent: ${stated(100 * Math.expm1(worst('logPressure')))},
+    temperature: temperatureDifference(${stated(worst('temperature'))}),
+  },
+  source: ${JSON.stringify(`${reference.model}, ${reference.source}`)},
+  chartsDiffer: ${chartText(id)},
+};
+`;
+}
+
+/** Only what a file uses is imported: unused names are an error here. */
+function withUsedImports(text: string): string {
+  const [head = '', ...body] = text.split("} from '../../units/quantity-values.ts'");
+  const used = (name: string): boolean => body.join('').includes(`${name.trim()}(`);
+  const [before = '', names = ''] = head.split('import {');
+  return `${before}import { ${names.split(',').filter(used).join(',')} } from '../../units/quantity-values.ts'${body.join('')}`;
+}
+
+function indexText(): string {
+  const imports = REFRIGERANTS.map(
+    (id) => `import { ${fluidName(id)} } from './data/${fluidFile(id)}';`,
+  );
+  const rows = REFRIGERANTS.map((id) => `  '${id}': ${fluidName(id)},`);
+  return `/* Written by tests/checks/fit-fluids.ts: change that and run \`npm run fluids\`. */
+${imports.join('\n')}
+import type { RefrigerantId } from '../terms/refrigerants.ts';
+import type { Fluid } from './fluid.ts';
+
+export const FLUIDS: Record<RefrigerantId, Fluid> = {
+${rows.join('\n')}
+};
+`;
+}
+
+async function write(file: string, text: string): Promise<void> {
+  const options = { parser: 'typescript', singleQuote: true, printWidth: 100 } as const;
+  writeFileSync(new URL(file, FOLDER), await format(text, options));
+}
+
+mkdirSync(new URL('data/', FOLDER), { recursive: true });
+await Promise.all([
+  ...REFRIGERANTS.map((id) => write(`data/${fluidFile(id)}`, withUsedImports(fluidText(id)))),
+  write('fluids.ts', indexText()),
+]);

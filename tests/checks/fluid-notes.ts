@@ -1,0 +1,91 @@
+/** What the generator adds to the fitted curves from other sources than the equation of state. */
+import type { SafetyGroup } from '../../core/fluids/fluid.ts';
+import type { RefrigerantId } from '../../core/terms/refrigerants.ts';
+
+export const SAFETY_SOURCE = 'ANSI/ASHRAE Standard 34, from memory: verify';
+
+export const SAFETY_GROUPS: Record<RefrigerantId, SafetyGroup> = {
+  'R-12': 'A1',
+  'R-22': 'A1',
+  'R-32': 'A2L',
+  'R-125': 'A1',
+  'R-134a': 'A1',
+  'R-143a': 'A2L',
+  'R-152a': 'A2',
+  'R-290': 'A3',
+  'R-404A': 'A1',
+  'R-407A': 'A1',
+  'R-407C': 'A1',
+  'R-407F': 'A1',
+  'R-410A': 'A1',
+  'R-422D': 'A1',
+  'R-448A': 'A1',
+  'R-449A': 'A1',
+  'R-450A': 'A1',
+  'R-452A': 'A1',
+  'R-454A': 'A2L',
+  'R-454B': 'A2L',
+  'R-454C': 'A2L',
+  'R-455A': 'A2L',
+  'R-507A': 'A1',
+  'R-513A': 'A1',
+  'R-600a': 'A3',
+  'R-717': 'B2L',
+  'R-744': 'A1',
+  'R-1234yf': 'A2L',
+  'R-1234zeE': 'A2L',
+  'R-1270': 'A3',
+};
+
+interface ChartNote {
+  readonly against: string;
+  readonly pressurePercent: number;
+  readonly degF: number;
+  readonly fromMemory: boolean;
+}
+
+const boilingPoint = (pressurePercent: number, degF: number): ChartNote => ({
+  against: 'boiling points listed for the blend in ANSI/ASHRAE Standard 34, to 0.1 °C',
+  pressurePercent,
+  degF,
+  fromMemory: true,
+});
+
+/** The largest difference found between a printed value and the curve, signs dropped. */
+export const CHART_NOTES: Partial<Record<RefrigerantId, ChartNote>> = {
+  'R-404A': boilingPoint(1.8, 0.68),
+  'R-407A': boilingPoint(0.93, 0.35),
+  'R-407C': {
+    against: "an equipment maker's printed R-407C liquid table, 40 to 120 °F",
+    pressurePercent: 1.43,
+    degF: 1.08,
+    fromMemory: false,
+  },
+  'R-410A': {
+    against: "an equipment maker's printed R-410A saturation table, −22 to 104 °F",
+    pressurePercent: 1.35,
+    degF: 0.59,
+    fromMemory: false,
+  },
+  'R-422D': boilingPoint(0.93, 0.35),
+  'R-448A': {
+    against: 'a transcribed R-448A dew chart, −40 to 140 °F',
+    pressurePercent: 1.65,
+    degF: 0.61,
+    fromMemory: false,
+  },
+  'R-449A': {
+    against: "the refrigerant maker's mixing parameters in NIST REFPROP, −40 to 32 °F",
+    pressurePercent: 0.84,
+    degF: 0.31,
+    fromMemory: false,
+  },
+  'R-450A': boilingPoint(1.1, 0.44),
+  'R-452A': boilingPoint(1.49, 0.56),
+  'R-454A': boilingPoint(1.47, 0.55),
+  'R-454B': boilingPoint(2.33, 0.85),
+  'R-454C': boilingPoint(2.93, 1.13),
+  'R-455A': boilingPoint(2.6, 0.99),
+  'R-507A': boilingPoint(1.72, 0.65),
+  'R-513A': boilingPoint(1.11, 0.44),
+};
