@@ -1,0 +1,57 @@
+import { confidence } from './confidence.ts';
+import type { DecodedWord, DecoderPort } from './decoder-port.ts';
+import { isGarbage } from './garbage.ts';
+import type { Alternative, Hearing, WordConfidence } from './hearing.ts';
+
+/** Below it, no right reading was seen in the measurements of confidence.ts. */
+const LEAST_CONFIDENCE = 0.1;
+
+/** Silence, noise and grammar markers: `<sil>`, `[NOISE]`, `(NULL)`. */
+const MARKER = /^(<.*>|\[.*\]|\(NULL\))$/;
+/** `forty(2)`: the second way to say forty. */
+const VARIANT = /\(\d+\)$/;
+
+/** Turns a decoder's timed words into what was heard, or why nothing may be acted on. */
+export function toHearing(decoded: readonly DecodedWord[]): Hearing {
+  const words = decoded.filter(({ word }) => !MARKER.test(word));
+  if (words.length === 0) return { alternatives: [], rejected: 'nothing' };
+  if (words.some(({ word }) => isGarbage(word))) return { alternatives: [], rejected: 'notForUs' };
+  const alternative = toAlternative(words);
+  return alternative.confidence < LEAST_CONFIDENCE
+    ? { alternatives: [alternative], rejected: 'unsure' }
+    : { alternatives: [alternative] };
+}
+
+/** The words of a hypothesis that is still growing, empty when they are not for us. */
+export function toPartial(text: string): string {
+  const words = text.split(/\s+/).filter((word) => word !== '' && !MARKER.test(word));
+  return words.some(isGarbage) ? '' : words.map(withoutVariant).join(' ');
+}
+
+/** One whole utterance: mono samples at 16 kHz in −1..1, the grammar already set. */
+export function hearSamples(decoder: DecoderPort, samples: Float32Array): Hearing {
+  decoder.start();
+  if (samples.length > 0) decoder.acceptWhole(samples);
+  decoder.stop();
+  return toHearing(decoder.words());
+}
+
+const withoutVariant = (word: string): string => word.replace(VARIANT, '');
+
+function toAlternative(words: readonly DecodedWord[]): Alternative {
+  return {
+    words: words.map(({ word }) => withoutVariant(word)).join(' '),
+    confidence: confidence(words),
+    wordConfidences: words.map(toWordConfidence),
+  };
+}
+
+function toWordConfidence(decoded: DecodedWord): WordConfidence {
+  const { word, startSeconds, durationSeconds } = decoded;
+  return {
+    word: withoutVariant(word),
+    confidence: confidence([decoded]),
+    startMs: Math.round(startSeconds * 1000),
+    endMs: Math.round((startSeconds + durationSeconds) * 1000),
+  };
+}
