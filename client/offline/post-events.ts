@@ -1,0 +1,57 @@
+import {
+  type PushRequest,
+  type PushResponse,
+  errorResponseSchema,
+  pushResponseSchema,
+} from '../../core/wire/event-schema.ts';
+
+export type PostResult =
+  | { readonly kind: 'accepted'; readonly response: PushResponse }
+  /** The server says no, and will say no again: shown, not repeated. */
+  | { readonly kind: 'refused'; readonly message: string }
+  /** No answer, or not from our server (a hotel's sign-in page answers 200 too): tried again later. */
+  | { readonly kind: 'unreachable'; readonly message: string };
+
+export type PostEvents = (request: PushRequest) => Promise<PostResult>;
+
+const ANSWER_WITHIN_MS = 20_000;
+/** Request timeout, too early, too many requests (RFC 9110, 8470, 6585): these pass by themselves. */
+const PASSING_REFUSALS = new Set([408, 425, 429]);
+
+export function createPostEvents(fetcher: typeof fetch): PostEvents {
+  return async (request) => {
+    try {
+      const response = await fetcher('/api/events', {
+        method: 'POST',
+        headers: { 'content-type': 'application/json' },
+        body: JSON.stringify(request),
+        signal: AbortSignal.timeout(ANSWER_WITHIN_MS),
+      });
+      return readAnswer(response.status, await readJson(response), request.device);
+    } catch (error) {
+      return { kind: 'unreachable', message: error instanceof Error ? error.message : 'no answer' };
+    }
+  };
+}
+
+function readAnswer(status: number, body: unknown, device: string): PostResult {
+  if (status >= 400 && status < 500 && !PASSING_REFUSALS.has(status))
+    return { kind: 'refused', message: refusalText(status, body) };
+  const parsed = pushResponseSchema.safeParse(body);
+  if (status === 200 && parsed.success && parsed.data.device === device)
+    return { kind: 'accepted', response: parsed.data };
+  return { kind: 'unreachable', message: `an answer that is not the event store's (${status})` };
+}
+
+function refusalText(status: number, body: unknown): string {
+  const parsed = errorResponseSchema.safeParse(body);
+  return parsed.success ? parsed.data.error.message : `The server refused the events (${status}).`;
+}
+
+async function readJson(response: Response): Promise<unknown> {
+  try {
+    return await response.json();
+  } catch {
+    return null;
+  }
+}
