@@ -81,5 +81,5 @@ export function checkable(digits: string): string {
 }
 
 function spelled(digits: string): string {
-  return [...digits].map((digit) => DIGIT_NAMES[digit] ?? digit).join(' ');
+  return Array.from(digits, (digit) => DIGIT_NAMES[digit] ?? digit).join(' ');
 }

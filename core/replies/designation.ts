@@ -28,7 +28,7 @@ const TENS = ['', '', 'twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 
 /** The way the trade says a designation: R-134a is "R one thirty four A", R-404A "R four oh four A". */
 export function designation(refrigerant: RefrigerantId): Said {
   const [, digits = '', letters = ''] = /^R-(\d+)(\w*)$/.exec(refrigerant) ?? [];
-  const spelled = [...letters.toUpperCase()].join(' ');
+  const spelled = Array.from(letters.toUpperCase()).join(' ');
   return { text: refrigerant, spoken: ['R', sayDigits(digits), spelled].join(' ').trim() };
 }
 

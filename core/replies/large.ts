@@ -13,7 +13,7 @@ interface Shown {
   readonly verdicts: readonly Verdict[];
 }
 
-/** The one thing for the screen: the last answer that is one number, else the last reading kept. */
+/** The one thing for the screen: the last answer that is one number, else the last reading kept or asked about. */
 export function largeOf({ acknowledgements, verdicts }: Shown): Large | null {
   const answer = verdicts.findLast((verdict) => verdict.kind === 'known');
   return (answer && largeAnswer(answer)) ?? largeReading(acknowledgements);
@@ -51,6 +51,7 @@ function large(name: string, value: number, unit: UnitId): Large {
 function largeReading(acknowledgements: readonly Acknowledgement[]): Large | null {
   const kept = acknowledgements.flatMap((one) => {
     if (one.kind === 'reading') return [one.reading];
+    if (one.kind === 'doubt') return [one.doubt];
     return one.kind === 'amended' ? [one.to] : [];
   });
   const last = kept.at(-1);

@@ -1,15 +1,14 @@
 import type { CautionId, Verdict } from '../advice/verdict.ts';
+import type { Reading } from '../language/utterance.ts';
 import type { UnitSystem } from '../units/units.ts';
-import { unreachable } from '../unreachable.ts';
 import type { Acknowledgement } from '../visit/acknowledgement.ts';
 import { acknowledgementSaid } from './acknowledgements.ts';
-import { answerSaid } from './answers.ts';
 import { CAUTION_SENTENCES } from './caution-sentences.ts';
 import { largeOf } from './large.ts';
-import { needsSaid, refusedSaid } from './refusals.ts';
 import { readingSaid } from './readings.ts';
 import type { Reply } from './reply.ts';
-import { join, line, plain, sentences, type Said } from './said.ts';
+import { capitalised, join, plain, sentences, type Said } from './said.ts';
+import { verdictSaid } from './verdict-said.ts';
 
 /** All that one sentence led to. */
 export interface Outcome {
@@ -47,32 +46,29 @@ function cautionsOf(verdict: Verdict): readonly CautionId[] {
   return verdict.kind === 'needs' ? [] : (verdict.cautions ?? []);
 }
 
-/** The sentence for one verdict, its cautions apart: what the guard holds a phrasing against. */
-export function verdictSaid(verdict: Verdict): Said {
-  switch (verdict.kind) {
-    case 'known':
-      return answerSaid(verdict);
-    case 'refused':
-      return refusedSaid(verdict);
-    case 'needs':
-      return needsSaid(verdict);
-    default:
-      return unreachable(verdict);
-  }
-}
-
 /** Readings of one breath are said back in one: "Head 192, suction 14." What asks comes last. */
 function keptSaid(all: readonly Acknowledgement[], units: UnitSystem): readonly Said[] {
   const readings = all.filter((kept) => kept.kind === 'reading');
   const rest = all.filter((kept) => kept.kind !== 'reading' && !isAsking(kept));
-  const inOneBreath = join(
-    readings.map(({ reading }) => readingSaid(reading, units)),
-    ', ',
-  );
   return [
-    ...(readings.length > 0 ? [line`${inOneBreath}.`] : []),
+    ...(readings.length > 0
+      ? [
+          inOneBreath(
+            readings.map((kept) => kept.reading),
+            units,
+          ),
+        ]
+      : []),
     ...rest.map((kept) => acknowledgementSaid(kept, units)),
   ];
+}
+
+/** A full stop between them for the voice: after "one five, 15" a comma would not tell where the next begins. */
+function inOneBreath(readings: readonly Reading[], units: UnitSystem): Said {
+  const each = readings.map((reading) => readingSaid(reading, units));
+  const { text } = join(each, ', ');
+  const { spoken } = join(each.map(capitalised), '. ');
+  return { text: `${text}.`, spoken: `${spoken}.` };
 }
 
 function isAsking(kept: Acknowledgement): boolean {

@@ -1,0 +1,190 @@
+import type { Members } from '../../advice/by-kind.ts';
+import type { BeforeAfterRow, Known, ReadRow } from '../../advice/verdict.ts';
+import type { PlaceId } from '../../terms/names.ts';
+import type { AnswerableId } from '../../terms/quantities.ts';
+import type { RefrigerantId } from '../../terms/refrigerants.ts';
+import type { UnitId } from '../../units/units.ts';
+import type { Cue, DirectionWord } from './words.ts';
+
+/** One number that a sentence about a verdict may hold, and how it must be introduced. */
+export interface Slot {
+  readonly about: AnswerableId | null;
+  readonly place: PlaceId | null;
+  readonly value: number;
+  readonly unit: UnitId;
+  readonly cues: readonly Cue[];
+  /** For a difference: the only way it may be said to go. */
+  readonly direction?: DirectionWord;
+  readonly required: boolean;
+}
+
+/** Everything a sentence about a verdict may say, and what it must. */
+export interface Claims {
+  readonly slots: readonly Slot[];
+  /** Named without a number, or beside one. */
+  readonly names: readonly (AnswerableId | PlaceId | RefrigerantId)[];
+  readonly requiredNames: readonly (AnswerableId | PlaceId | RefrigerantId)[];
+  /** "On target", in place of a difference: where the reading is where it should be it must be said. */
+  readonly onTarget: 'required' | 'allowed' | 'forbidden';
+  /** "Should", without which a target sounds like a reading. */
+  readonly mustSayShould: boolean;
+  /** Words beyond the glue that are true of this verdict: a blank, "the same", "before" as a heading. */
+  readonly ownWords: readonly string[];
+}
+
+type Answers = Members<Known, 'answer'>;
+type Rephrasable = Exclude<Known['answer'], 'note' | 'working'>;
+type ClaimsOf = { readonly [A in Rephrasable]: (known: Answers[A]) => Claims };
+
+const DIFFERENCE = ['difference'] as const;
+const SAID = ['bare', 'measured'] as const;
+
+const CLAIMS: ClaimsOf = {
+  target: targetClaims,
+  value: ({ about, place, value, unit }) =>
+    claims({ slots: [{ about, place, value, unit, cues: SAID, required: true }] }),
+  compare: compareClaims,
+  saturation: saturationClaims,
+  margin: marginClaims,
+  beforeAfter: ({ rows }) =>
+    claims({
+      slots: rows.flatMap(rowSlots),
+      ownWords: [
+        ...(rows.some(hasBlank) ? ['still', 'blank', 'before', 'after'] : []),
+        ...(rows.some(({ change }) => change === 0) ? ['same'] : []),
+      ],
+    }),
+  before: ({ rows }) => claims({ slots: rows.map(readSlot), ownWords: ['before'] }),
+  readback: ({ rows }) => claims({ slots: rows.map(readSlot), ownWords: ['latest'] }),
+};
+
+/** Null for what is never rephrased: how a number was worked out, and the announcement of the note. */
+export function claimsOf(known: Known): Claims | null {
+  return known.answer === 'note' || known.answer === 'working' ? null : claimed(known);
+}
+
+function claimed<A extends Rephrasable>(known: Answers[A] & { readonly answer: A }): Claims {
+  const of: ClaimsOf[A] = CLAIMS[known.answer];
+  return of(known);
+}
+
+function hasBlank({ before, after }: BeforeAfterRow): boolean {
+  return before === null || after === null;
+}
+
+function claims(given: Partial<Claims> & Pick<Claims, 'slots'>): Claims {
+  const named = given.slots.flatMap(({ about, place }) => [about, place]);
+  const own = named.filter((name) => name !== null);
+  return {
+    onTarget: 'forbidden',
+    mustSayShould: false,
+    ownWords: [],
+    ...given,
+    names: [...own, ...(given.names ?? [])],
+    requiredNames: given.requiredNames ?? [
+      ...new Set(given.slots.filter((slot) => slot.required).flatMap(namesOfSlot)),
+    ],
+  };
+}
+
+export function namesOfSlot({ about, place }: Slot): readonly (AnswerableId | PlaceId)[] {
+  return [about, place].filter((name) => name !== null);
+}
+
+function targetClaims(known: Answers['target']): Claims {
+  const { about, value, unit, through, low, high, reading } = known;
+  const of = (slot: Partial<Slot> & Pick<Slot, 'value' | 'cues'>): Slot => ({
+    about,
+    place: null,
+    unit,
+    required: false,
+    ...slot,
+  });
+  const slots = [
+    of({ value, cues: through ? ['target', 'bare'] : ['target'], required: true }),
+    ...(through ? [of({ ...through, cues: ['target', 'bare'] })] : []),
+    ...(low === undefined ? [] : [of({ value: low, cues: ['low'] })]),
+    ...(high === undefined ? [] : [of({ value: high, cues: ['high'] })]),
+    ...(reading && reading.direction !== 'on'
+      ? [
+          of({
+            value: reading.value,
+            unit: reading.unit,
+            cues: DIFFERENCE,
+            direction: reading.direction,
+          }),
+        ]
+      : []),
+  ];
+  return claims({
+    slots,
+    mustSayShould: true,
+    onTarget: reading?.direction === 'on' ? 'allowed' : 'forbidden',
+  });
+}
+
+function compareClaims(known: Answers['compare']): Claims {
+  const { about, measured, target, measuredUnit, value, unit, direction, alongside } = known;
+  const on = direction === 'on';
+  const base = { about, place: null, required: false };
+  const slots: Slot[] = [
+    { ...base, value: measured, unit: measuredUnit, cues: SAID },
+    { ...base, value: target, unit: measuredUnit, cues: ['target'] },
+  ];
+  if (!on) slots.push({ ...base, value, unit, cues: DIFFERENCE, direction, required: true });
+  if (alongside && alongside.direction !== 'on') {
+    slots.push({ ...base, ...alongside, cues: DIFFERENCE, direction: alongside.direction });
+  }
+  return claims({
+    slots,
+    names: alongside ? [alongside.about] : [],
+    requiredNames: [about],
+    onTarget: on ? 'required' : alongside?.direction === 'on' ? 'allowed' : 'forbidden',
+  });
+}
+
+function saturationClaims(known: Answers['saturation']): Claims {
+  const { refrigerant, given, value, unit, bubble } = known;
+  const base = { about: null, place: null, required: true };
+  const slots: Slot[] = [
+    { ...base, ...given, cues: ['at'] },
+    { ...base, value, unit, cues: bubble === undefined ? SAID : ['dew'] },
+  ];
+  if (bubble !== undefined) slots.push({ ...base, value: bubble, unit, cues: ['bubble'] });
+  return claims({ slots, names: [refrigerant], requiredNames: [refrigerant] });
+}
+
+function marginClaims(known: Answers['margin']): Claims {
+  const { about, measured, limit, value, unit, side } = known;
+  const pressure = about === 'highCutoutPressure' ? 'headPressure' : 'suctionPressure';
+  const base = { place: null, unit, required: false };
+  const slots: Slot[] = [
+    { ...base, about: pressure, value: measured, cues: SAID },
+    { ...base, about, value: limit, cues: ['at'] },
+    { ...base, about, value, cues: DIFFERENCE, direction: side, required: true },
+  ];
+  return claims({ slots, requiredNames: [about] });
+}
+
+function rowSlots(row: BeforeAfterRow): readonly Slot[] {
+  const { about, place, before, after, unit, change, changeUnit } = row;
+  const base = { about, place, unit, required: true };
+  const slots: Slot[] = [];
+  if (before !== null) slots.push({ ...base, value: before, cues: ['before'] });
+  if (after !== null) slots.push({ ...base, value: after, cues: ['after'] });
+  if (change !== null && change !== 0) {
+    slots.push({
+      ...base,
+      value: Math.abs(change),
+      unit: changeUnit,
+      cues: DIFFERENCE,
+      direction: change > 0 ? 'up' : 'down',
+      required: false,
+    });
+  }
+  return slots;
+}
+
+function readSlot({ about, place, value, unit }: ReadRow): Slot {
+  return { about, place, value, unit, cues: SAID, required: true };
+}

@@ -1,0 +1,160 @@
+import type { Verdict } from '../../advice/verdict.ts';
+import { formatAmount } from '../../units/format-amount.ts';
+import { unreachable } from '../../unreachable.ts';
+import { verdictSaid } from '../verdict-said.ts';
+import { claimsOf, namesOfSlot, type Claims, type Slot } from './claims.ts';
+import { clauses, directionsIn, mentions, type Mention } from './clauses.ts';
+import { tokens, type Token } from './tokens.ts';
+import { directionOf, isGlue, isNegation } from './words.ts';
+
+export type Guarded =
+  | { readonly kind: 'passed' }
+  | { readonly kind: 'rejected'; readonly why: Rejection; readonly at: string };
+
+export type Rejection =
+  | 'strangeCharacter'
+  | 'unknownWord'
+  | 'foreignName'
+  | 'missingName'
+  | 'foreignNumber'
+  | 'missingNumber'
+  | 'wrongDirection'
+  | 'negation'
+  | 'question'
+  | 'tooLong'
+  | 'notVerbatim';
+
+const PASSED: Guarded = { kind: 'passed' };
+const rejected = (why: Rejection, at: string): Guarded => ({ kind: 'rejected', why, at });
+
+/** A sentence is heard once, over a fan: longer than this and its start is gone. */
+const LONGEST = 400;
+
+/**
+ * Whether a sentence says what the verdict says and nothing else: its numbers with their units, each beside
+ * the name and in the part it has there, its directions, nothing denied, nothing needed left out. What is in
+ * doubt is rejected, since the template's sentence is always at hand. Refusals, needs and workings tell a
+ * technician why not and what to do: those pass word for word or not at all.
+ */
+export function guard(sentence: string, verdict: Verdict): Guarded {
+  const claims = verdict.kind === 'known' ? claimsOf(verdict) : null;
+  if (claims) return judge(sentence, claims);
+  return sentence === verdictSaid(verdict).text ? PASSED : rejected('notVerbatim', sentence);
+}
+
+function judge(sentence: string, claims: Claims): Guarded {
+  if (sentence.length > LONGEST) return rejected('tooLong', sentence.slice(LONGEST));
+  const all = tokens(sentence);
+  const found = mentions(all);
+  const checks = [
+    () => all.map((token) => tokenFault(token, claims)).find((fault) => fault !== null),
+    () => found.map((mention) => mentionFault(mention, claims)).find((fault) => fault !== null),
+    () => looseWordFault(all, claims),
+    () => missingFault(all, claims),
+  ];
+  return checks.reduce<Guarded | null>((fault, check) => fault ?? check() ?? null, null) ?? PASSED;
+}
+
+function tokenFault(token: Token, claims: Claims): Guarded | null {
+  switch (token.kind) {
+    case 'strange':
+      return rejected('strangeCharacter', token.what);
+    case 'number':
+      return null;
+    case 'stop':
+      return token.mark === '?' ? rejected('question', token.mark) : null;
+    case 'name':
+      return token.meanings.some(({ id }) => claims.names.some((own) => own === id))
+        ? null
+        : rejected('foreignName', token.words);
+    case 'word':
+      return wordFault(token.word, claims);
+    default:
+      return unreachable(token);
+  }
+}
+
+function wordFault(word: string, claims: Claims): Guarded | null {
+  if (isNegation(word)) return rejected('negation', word);
+  if (isGlue(word) || claims.ownWords.includes(word) || directionOf(word) !== undefined)
+    return null;
+  return rejected('unknownWord', word);
+}
+
+function mentionFault(mention: Mention, claims: Claims): Guarded | null {
+  const same = claims.slots.filter((slot) => isNumberOf(mention, slot, claims));
+  const own = same.filter((slot) => isInPlace(mention, slot, claims));
+  if (own.length === 0) return rejected('foreignNumber', mention.digits);
+  if (mention.direction === null) return null;
+  return own.some((slot) => slot.direction === mention.direction)
+    ? null
+    : rejected('wrongDirection', mention.digits);
+}
+
+/** A number without its unit is understood only where every number of the verdict has the same unit. */
+function isNumberOf({ digits, units }: Mention, slot: Slot, claims: Claims): boolean {
+  if (digits !== formatAmount(slot).digits) return false;
+  if (units) return units.includes(slot.unit);
+  return claims.slots.every(({ unit }) => unit === slot.unit);
+}
+
+/** A number that no name stands before belongs to the one thing the verdict is about, if it is about one. */
+function isInPlace({ cue, about, place }: Mention, slot: Slot, claims: Claims): boolean {
+  if (!slot.cues.includes(cue)) return false;
+  if (about !== null) return about === slot.about && place === slot.place;
+  const itsOwn = namesOfSlot(slot);
+  return (
+    (place === null || place === slot.place) &&
+    (itsOwn.length === 0 ||
+      claims.requiredNames.every((name) => itsOwn.some((own) => own === name)))
+  );
+}
+
+/** Directions, "before" and "after" that belong to no number, or to two at once. */
+function looseWordFault(all: readonly Token[], claims: Claims): Guarded | null {
+  for (const { tokens: these } of clauses(all)) {
+    const ways = directionsIn(these);
+    const [way] = ways;
+    const isLone = these.every((token) => token.kind !== 'number');
+    const unfit = isLone && !claims.slots.every(({ direction }) => direction === way);
+    if (way !== undefined && (ways.length > 1 || unfit)) return rejected('wrongDirection', way);
+    const stray = these.find((token, index) => isStray(token, these[index - 1], claims));
+    if (stray) return rejected('unknownWord', stray.kind === 'word' ? stray.word : '');
+  }
+  return null;
+}
+
+function isStray(token: Token, previous: Token | undefined, { ownWords }: Claims): boolean {
+  if (token.kind !== 'word' || (token.word !== 'before' && token.word !== 'after')) return false;
+  return previous?.kind !== 'number' && !ownWords.includes(token.word);
+}
+
+function missingFault(all: readonly Token[], claims: Claims): Guarded | null {
+  const named = all.flatMap((token) => (token.kind === 'name' ? token.meanings : []));
+  const name = claims.requiredNames.find((needed) => !named.some(({ id }) => id === needed));
+  if (name !== undefined) return rejected('missingName', name);
+  const found = mentions(all);
+  const unsaid = claims.slots
+    .filter((slot) => slot.required)
+    .find((slot) => !found.some((mention) => says(mention, slot, claims)));
+  if (unsaid) return rejected('missingNumber', formatAmount(unsaid).digits);
+  return missingWordFault(all, claims);
+}
+
+function says(mention: Mention, slot: Slot, claims: Claims): boolean {
+  return isNumberOf(mention, slot, claims) && isInPlace(mention, slot, claims);
+}
+
+const SHOULD = new Set(['should', 'ought']);
+
+function missingWordFault(all: readonly Token[], claims: Claims): Guarded | null {
+  const words = all.map((token) => (token.kind === 'word' ? token.word : ''));
+  if (claims.mustSayShould && !words.some((word) => SHOULD.has(word))) {
+    return rejected('missingName', 'should');
+  }
+  const onTarget = words.some(
+    (word, index) => word === 'on' && ['target', 'it'].includes(words[index + 1] ?? ''),
+  );
+  if (onTarget && claims.onTarget === 'forbidden') return rejected('wrongDirection', 'on');
+  return !onTarget && claims.onTarget === 'required' ? rejected('wrongDirection', '') : null;
+}
