@@ -1,0 +1,3 @@
+/** Why the page cannot hear. Typing works in every one of these. */
+export type Deafness =
+  'refused' | 'noMicrophone' | 'microphoneBusy' | 'takenAway' | 'plainAddress' | 'recogniserFailed';

@@ -1,0 +1,28 @@
+import type { Expectation } from '../../core/language/context.ts';
+import type { Deafness } from './deafness.ts';
+
+/** The page's ear: one microphone for the visit, opened once and then gated sentence by sentence. */
+export interface Ear {
+  /** Asks for the microphone and loads the recogniser; quick and silent when both are there already. */
+  open(): Promise<EarOpening>;
+  /** Hears one sentence and reports it; goes on by itself after silence. */
+  listen(expectation: Expectation): void;
+  /** Hears nothing until the next `listen`; the microphone stays. */
+  gate(): void;
+  /** Lets the microphone go. */
+  close(): void;
+  onHeard(report: (heard: Heard) => void): void;
+  /** 0 to 1, while listening only. */
+  onLevel(report: (level: number) => void): void;
+  /** 0 to 1, while the recogniser loads. */
+  onProgress(report: (fraction: number) => void): void;
+}
+
+export type EarOpening =
+  { readonly kind: 'open' } | { readonly kind: 'deaf'; readonly why: Deafness };
+
+export type Heard =
+  | { readonly kind: 'words'; readonly words: string }
+  /** Speech, but nothing of the trade in it. */
+  | { readonly kind: 'unclear' }
+  | { readonly kind: 'deaf'; readonly why: Deafness };

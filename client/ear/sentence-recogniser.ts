@@ -1,0 +1,20 @@
+/** One sentence of a track, heard against a grammar: the part of a speech recogniser that the ear uses. */
+export interface SentenceRecogniser {
+  /** Ready to start; rejects where it cannot be had. */
+  load(): Promise<void>;
+  /** Throws while an earlier sentence has not ended. */
+  start(sentence: {
+    readonly track: MediaStreamTrack;
+    readonly grammar: string;
+    readonly report: (report: RecogniserReport) => void;
+  }): void;
+  /** Stops at once and delivers nothing; `ended` still comes. */
+  abort(): void;
+}
+
+export type RecogniserReport =
+  | { readonly kind: 'words'; readonly words: string }
+  | { readonly kind: 'noMatch' }
+  | { readonly kind: 'error'; readonly error: string }
+  /** Always the last one, whatever happened. */
+  | { readonly kind: 'ended' };

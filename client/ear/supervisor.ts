@@ -1,0 +1,157 @@
+import type { Expectation } from '../../core/language/context.ts';
+import type { Clock } from '../state/clock.ts';
+import type { Deafness } from './deafness.ts';
+import type { Heard } from './ear.ts';
+import type { RecogniserReport, SentenceRecogniser } from './sentence-recogniser.ts';
+
+export interface SupervisorPorts {
+  readonly recogniser: SentenceRecogniser;
+  readonly clock: Clock;
+  readonly grammarFor: (expectation: Expectation) => string;
+  readonly report: (heard: Heard) => void;
+}
+
+export interface Wanted {
+  readonly track: MediaStreamTrack;
+  readonly expectation: Expectation;
+}
+
+type State =
+  | { readonly kind: 'idle' }
+  | { readonly kind: 'running'; readonly wanted: Wanted; readonly since: number }
+  /** Told to stop, or done: nothing may start before it has ended. */
+  | { readonly kind: 'ending'; readonly next: Wanted | null; readonly callOff: () => void }
+  | { readonly kind: 'waiting'; readonly callOff: () => void };
+
+/** A session that ends sooner was not silence but trouble: starting again at once would spin. */
+const SHORTEST_SESSION_MS = 1_000;
+const FIRST_WAIT_MS = 250;
+const FAILURES_BEFORE_DEAF = 5;
+/** An `ended` that is this late is not coming. */
+const END_OVERDUE_MS = 3_000;
+
+/** Errors that pass by themselves: silence, and our own stopping. */
+const TRANSIENT: ReadonlySet<string> = new Set(['no-speech', 'aborted']);
+
+/** Keeps a one-sentence recogniser going for as long as somebody wants to hear. */
+export class Supervisor {
+  readonly #ports: SupervisorPorts;
+  #state: State = { kind: 'idle' };
+  /** Reports of an earlier session are not for this one. */
+  #session = 0;
+  #failures = 0;
+  #errored = false;
+
+  constructor(ports: SupervisorPorts) {
+    this.#ports = ports;
+  }
+
+  listen(wanted: Wanted): void {
+    this.#turnTo(wanted);
+  }
+
+  gate(): void {
+    this.#turnTo(null);
+  }
+
+  /** The sentence now being heard, from its beginning. */
+  startAgain(): void {
+    if (this.#state.kind === 'running') this.#turnTo(this.#state.wanted);
+  }
+
+  #turnTo(next: Wanted | null): void {
+    const state = this.#state;
+    if (state.kind === 'ending') {
+      this.#state = { ...state, next };
+    } else if (state.kind === 'running') {
+      this.#state = this.#ending(next);
+      this.#ports.recogniser.abort();
+    } else {
+      if (state.kind === 'waiting') state.callOff();
+      this.#state = { kind: 'idle' };
+      if (next) this.#start(next);
+    }
+  }
+
+  #start(wanted: Wanted): void {
+    const mine = (this.#session += 1);
+    this.#errored = false;
+    this.#state = { kind: 'running', wanted, since: this.#ports.clock.now() };
+    try {
+      this.#ports.recogniser.start({
+        track: wanted.track,
+        grammar: this.#ports.grammarFor(wanted.expectation),
+        report: (report) => {
+          if (mine === this.#session) this.#handle(report);
+        },
+      });
+    } catch (error) {
+      console.error(error);
+      this.#failed(wanted);
+    }
+  }
+
+  #handle(report: RecogniserReport): void {
+    if (report.kind === 'ended') this.#ended();
+    else if (this.#state.kind !== 'running') return;
+    else if (report.kind === 'error') this.#error(report.error, this.#state.wanted);
+    else this.#heard(report.kind === 'words' ? report.words.trim() : '');
+  }
+
+  #heard(words: string): void {
+    this.#failures = 0;
+    this.#state = this.#ending(null);
+    this.#ports.report(words === '' ? { kind: 'unclear' } : { kind: 'words', words });
+  }
+
+  #error(code: string, { track }: Wanted): void {
+    if (TRANSIENT.has(code)) return;
+    this.#errored = true;
+    if (code === 'not-allowed') this.#deafen('refused');
+    if (code === 'audio-capture' && track.readyState === 'ended') this.#deafen('takenAway');
+  }
+
+  #ended(): void {
+    const state = this.#state;
+    if (state.kind === 'ending') {
+      state.callOff();
+      this.#state = { kind: 'idle' };
+      if (state.next) this.#start(state.next);
+    } else if (state.kind === 'running') {
+      this.#endedUnheard(state);
+    }
+  }
+
+  #endedUnheard({ wanted, since }: Extract<State, { kind: 'running' }>): void {
+    if (this.#errored || this.#ports.clock.now() - since < SHORTEST_SESSION_MS) {
+      this.#failed(wanted);
+    } else {
+      this.#failures = 0;
+      this.#start(wanted);
+    }
+  }
+
+  #failed(wanted: Wanted): void {
+    this.#failures += 1;
+    if (this.#failures >= FAILURES_BEFORE_DEAF) {
+      this.#deafen('recogniserFailed');
+      return;
+    }
+    const waitMs = FIRST_WAIT_MS * 2 ** (this.#failures - 1);
+    const callOff = this.#ports.clock.after(waitMs, () => this.#start(wanted));
+    this.#state = { kind: 'waiting', callOff };
+  }
+
+  #deafen(why: Deafness): void {
+    this.#session += 1;
+    this.#failures = 0;
+    this.#state = { kind: 'idle' };
+    this.#ports.recogniser.abort();
+    this.#ports.report({ kind: 'deaf', why });
+  }
+
+  #ending(next: Wanted | null): State {
+    const callOff = this.#ports.clock.after(END_OVERDUE_MS, () => this.#ended());
+    return { kind: 'ending', next, callOff };
+  }
+}

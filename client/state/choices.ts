@@ -1,0 +1,60 @@
+import type { QuantityId } from '../../core/terms/quantities.ts';
+import { EMPTY_MEMORY } from '../../core/turn/turn.ts';
+import type { EventBody, VisitSettings } from '../../core/visit/events.ts';
+import type { Happening } from './happenings.ts';
+import { freshVisit, type Session } from './session.ts';
+import { stay, type SessionStep } from './settle.ts';
+
+type Chosen = Extract<
+  Happening,
+  { kind: 'readingWanted' | 'settingsChosen' | 'newVisitChosen' | 'visitRead' }
+>;
+
+/** While a sentence is being kept its own visit stays in front; the press can be made again. */
+export function choose(session: Session, happening: Chosen): SessionStep {
+  if (session.mode.kind === 'thinking') return stay(session);
+  switch (happening.kind) {
+    case 'readingWanted':
+      return wanted(session, happening.quantity);
+    case 'settingsChosen':
+      return isRunning(session)
+        ? committing(session, [{ type: 'settingsChanged', v: 1, settings: happening.settings }])
+        : openVisit(session, happening.settings);
+    case 'newVisitChosen':
+      return openVisit({ ...session, tab: 'sheet' }, session.visit.settings);
+    case 'visitRead':
+      return stay({ ...session, visit: happening.visit, notice: happening.notice });
+  }
+}
+
+function isRunning({ visit }: Session): boolean {
+  return visit.visit !== null && visit.finishedAt === null;
+}
+
+function wanted(session: Session, quantity: QuantityId): SessionStep {
+  if (session.visit.finishedAt !== null) return stay(session);
+  const asking: EventBody = { type: 'readingWanted', v: 1, quantity };
+  return committing(
+    session,
+    isRunning(session) ? [asking] : [opening(session.visit.settings), asking],
+  );
+}
+
+export function openVisit(session: Session, settings: VisitSettings): SessionStep {
+  const fresh = {
+    ...session,
+    visit: freshVisit(settings),
+    memory: EMPTY_MEMORY,
+    notice: null,
+    compared: null,
+  };
+  return committing(fresh, [opening(settings)]);
+}
+
+function opening(settings: VisitSettings): EventBody {
+  return { type: 'visitOpened', v: 1, settings };
+}
+
+function committing(session: Session, bodies: readonly EventBody[]): SessionStep {
+  return { session, effects: [{ kind: 'commit', bodies }] };
+}

@@ -1,0 +1,66 @@
+import type { Expectation } from '../../core/language/context.ts';
+import type { Reply } from '../../core/replies/reply.ts';
+import type { QuantityId } from '../../core/terms/quantities.ts';
+import type { Turn } from '../../core/turn/turn.ts';
+import type { EventBody, VisitEvent, VisitSettings } from '../../core/visit/events.ts';
+import type { VisitState } from '../../core/visit/state.ts';
+import type { Deafness } from '../ear/deafness.ts';
+import type { EarconId } from '../voice/voice.ts';
+import type { NotKeptReason, Notice } from './notice.ts';
+import type { Tab } from './session.ts';
+
+/** Everything that can happen to the session. */
+export type Happening =
+  | { readonly kind: 'pressed' }
+  | { readonly kind: 'words'; readonly words: string; readonly by: 'voice' | 'typing' }
+  | { readonly kind: 'unclear' }
+  | { readonly kind: 'earOpened' }
+  | { readonly kind: 'earDeaf'; readonly why: Deafness }
+  | { readonly kind: 'loading'; readonly fraction: number }
+  | { readonly kind: 'turnTaken'; readonly turn: Turn }
+  | { readonly kind: 'turnIgnored' }
+  | { readonly kind: 'turnBroke' }
+  | { readonly kind: 'kept' }
+  | { readonly kind: 'notKept'; readonly why: NotKeptReason; readonly held: number }
+  | { readonly kind: 'choiceNotKept'; readonly why: NotKeptReason; readonly held: number }
+  | { readonly kind: 'heldKept' }
+  | { readonly kind: 'committed'; readonly events: readonly VisitEvent[] }
+  | { readonly kind: 'spoken'; readonly number: number }
+  /** The question stays open in the note; the page goes on. */
+  | { readonly kind: 'questionLeft' }
+  | { readonly kind: 'unsynced'; readonly events: number }
+  | { readonly kind: 'tabChosen'; readonly tab: Tab }
+  | { readonly kind: 'readingWanted'; readonly quantity: QuantityId }
+  | { readonly kind: 'settingsChosen'; readonly settings: VisitSettings }
+  | { readonly kind: 'newVisitChosen' }
+  | {
+      readonly kind: 'visitRead';
+      readonly visit: VisitState;
+      readonly notice: Notice | null;
+    };
+
+/** What is to be done about it; the runner does it and reports back with a happening. */
+export type Effect =
+  | { readonly kind: 'openEar' }
+  | { readonly kind: 'closeEar' }
+  | { readonly kind: 'gate' }
+  | { readonly kind: 'listen'; readonly expectation: Expectation }
+  | { readonly kind: 'takeTurn'; readonly words: string; readonly heed: 'everything' | 'resume' }
+  | { readonly kind: 'keep'; readonly events: readonly VisitEvent[] }
+  | { readonly kind: 'commit'; readonly bodies: readonly EventBody[] }
+  | { readonly kind: 'say'; readonly number: number; readonly saying: Saying }
+  | { readonly kind: 'hush' }
+  | { readonly kind: 'earcon'; readonly which: EarconId };
+
+export interface Saying {
+  readonly reply: Reply;
+  /** Said before the reply, when its events are not on the disk. */
+  readonly notKept: NotKeptReason | null;
+  /** The rising tone at the end tells that the ear is open again. */
+  readonly reopens: boolean;
+}
+
+export interface Step<Of> {
+  readonly session: Of;
+  readonly effects: readonly Effect[];
+}

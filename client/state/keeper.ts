@@ -1,0 +1,91 @@
+import type { VisitEvent } from '../../core/visit/events.ts';
+import type { AppendResult, EventLog } from '../offline/event-log.ts';
+import type { Clock } from './clock.ts';
+import type { NotKeptReason } from './notice.ts';
+
+export type Keeping =
+  | { readonly kind: 'kept' }
+  | { readonly kind: 'notKept'; readonly why: NotKeptReason; readonly held: number };
+
+export interface Keeper {
+  /** Appends these and everything held before them, in order, in one piece. */
+  keep(events: readonly VisitEvent[]): Promise<Keeping>;
+  readonly held: number;
+}
+
+/** A full or closed log rarely mends within a second; after half a minute the person is moving on. */
+const FIRST_RETRY_MS = 2_000;
+const LONGEST_RETRY_MS = 30_000;
+
+/**
+ * Holds in memory what the log would not take and tries again, ever slower, until it does. One append is in
+ * flight at a time, so that a retry and a new sentence can never write the same event twice.
+ */
+export function createKeeper(ports: {
+  readonly log: Pick<EventLog, 'append' | 'lastSeq'>;
+  readonly clock: Clock;
+  readonly onHeldKept: () => void;
+}): Keeper {
+  let held: readonly VisitEvent[] = [];
+  let last: Promise<unknown> = Promise.resolve();
+  let retryMs = FIRST_RETRY_MS;
+  let callOff: (() => void) | null = null;
+
+  const append = async (events: readonly VisitEvent[]): Promise<Keeping> => {
+    const all = [...held, ...events];
+    if (all.length === 0) return { kind: 'kept' };
+    const result = await appendOrFail(ports.log, all);
+    held = result.kind === 'kept' ? [] : all;
+    if (result.kind === 'kept') return settled();
+    retryLater();
+    return { kind: 'notKept', why: result.why, held: held.length };
+  };
+
+  const settled = (): Keeping => {
+    callOff?.();
+    callOff = null;
+    retryMs = FIRST_RETRY_MS;
+    return { kind: 'kept' };
+  };
+
+  const retryLater = (): void => {
+    callOff?.();
+    callOff = ports.clock.after(retryMs, () => void retry());
+    retryMs = Math.min(retryMs * 2, LONGEST_RETRY_MS);
+  };
+
+  const retry = async (): Promise<void> => {
+    const result = await inTurn([]);
+    if (result.kind === 'kept') ports.onHeldKept();
+  };
+
+  const inTurn = (events: readonly VisitEvent[]): Promise<Keeping> => {
+    const mine = last.then(() => append(events));
+    last = mine;
+    return mine;
+  };
+
+  return {
+    keep: inTurn,
+    get held() {
+      return held.length;
+    },
+  };
+}
+
+/** The port promises a result; a browser's storage has been seen to throw all the same. */
+async function appendOrFail(
+  log: Pick<EventLog, 'append' | 'lastSeq'>,
+  events: readonly VisitEvent[],
+): Promise<AppendResult> {
+  try {
+    return await log.append(reseated(events, log.lastSeq));
+  } catch (error) {
+    return { kind: 'failed', why: 'unknown', message: String(error) };
+  }
+}
+
+/** Another tab may have written in the meantime: the places follow the log's last one, the ids stay. */
+function reseated(events: readonly VisitEvent[], lastSeq: number): readonly VisitEvent[] {
+  return events.map((event, index) => ({ ...event, seq: lastSeq + index + 1 }));
+}

@@ -1,0 +1,12 @@
+import type { AppendResult } from '../offline/event-log.ts';
+
+export type NotKeptReason = Extract<AppendResult, { kind: 'failed' }>['why'];
+
+/** What the page itself has to say, as data; screens word it. */
+export type Notice =
+  | { readonly kind: 'unclear' }
+  | { readonly kind: 'broke'; readonly words: string }
+  | { readonly kind: 'notKept'; readonly why: NotKeptReason }
+  | { readonly kind: 'keptAtLast' }
+  | { readonly kind: 'damaged'; readonly entries: number }
+  | { readonly kind: 'resumed'; readonly readings: number };

@@ -1,0 +1,142 @@
+import type { Turn } from '../../core/turn/turn.ts';
+import type { EventBody } from '../../core/visit/events.ts';
+import type { VisitState } from '../../core/visit/state.ts';
+import { unreachable } from '../../core/unreachable.ts';
+import type { EarconId } from '../voice/voice.ts';
+import { waitFor } from './clock.ts';
+import type { Effect, Happening, Saying } from './happenings.ts';
+import type { Keeper } from './keeper.ts';
+import type { Ports } from './ports.ts';
+import { freshVisit, type Session } from './session.ts';
+import type { Draft, Stamper } from './stamper.ts';
+
+/** What an effect needs to be done with. */
+export interface Hands extends Ports {
+  readonly session: () => Session;
+  readonly send: (happening: Happening) => void;
+  readonly keeper: Keeper;
+  readonly stamper: Stamper;
+}
+
+export function perform(hands: Hands, effect: Effect): void {
+  switch (effect.kind) {
+    case 'openEar':
+      void openEar(hands);
+      break;
+    case 'closeEar':
+      hands.ear.close();
+      break;
+    case 'gate':
+      hands.ear.gate();
+      break;
+    case 'listen':
+      hands.ear.listen(effect.expectation);
+      break;
+    case 'takeTurn':
+      takeTurn(hands, effect);
+      break;
+    case 'keep':
+      void hands.keeper.keep(effect.events).then(hands.send);
+      break;
+    case 'commit':
+      void commit(hands, effect.bodies);
+      break;
+    case 'say':
+      void say(hands, effect.number, effect.saying);
+      break;
+    case 'hush':
+      hands.voice.hush();
+      break;
+    case 'earcon':
+      void hands.earcons.play(effect.which);
+      break;
+    default:
+      unreachable(effect);
+  }
+}
+
+/** Called within a press: only then may a page ask for the microphone, sound and speech for the first time. */
+async function openEar({ voice, earcons, ear, send }: Hands): Promise<void> {
+  voice.unlock();
+  earcons.unlock();
+  const opening = await ear.open();
+  if (opening.kind === 'deaf') {
+    send({ kind: 'earDeaf', why: opening.why });
+  } else {
+    await earcons.play('listening');
+    send({ kind: 'earOpened' });
+  }
+}
+
+function takeTurn(hands: Hands, { words, heed }: Extract<Effect, { kind: 'takeTurn' }>): void {
+  hands.earcons.unlock(); // typed words come with a press of their own
+  try {
+    const { turn, draft } = turnFor(hands, words);
+    if (heed === 'resume' && turn.effect !== 'resume') {
+      hands.send({ kind: 'turnIgnored' });
+      return;
+    }
+    draft.claim();
+    hands.send({ kind: 'turnTaken', turn });
+  } catch (error) {
+    console.error(error);
+    hands.send({ kind: 'turnBroke' });
+  }
+}
+
+/** A finished visit still answers questions; the first thing to keep after it starts the next one. */
+function turnFor(hands: Hands, words: string): { turn: Turn; draft: Draft } {
+  const { visit } = hands.session();
+  const first = turnOn(hands, visit, words);
+  const adds = first.turn.events.some(({ type }) => type !== 'questionAsked');
+  if (visit.finishedAt === null || !adds) return first;
+  return turnOn(hands, freshVisit(visit.settings), words);
+}
+
+function turnOn(hands: Hands, state: VisitState, words: string): { turn: Turn; draft: Draft } {
+  const draft = hands.stamper.draft(state);
+  const { memory } = hands.session();
+  return { turn: hands.takeTurn({ state, memory, words, stamp: draft.stamp }), draft };
+}
+
+async function commit(hands: Hands, bodies: readonly EventBody[]): Promise<void> {
+  const draft = hands.stamper.draft(hands.session().visit);
+  const events = bodies.map(draft.stamp);
+  draft.claim();
+  const keeping = await hands.keeper.keep(events);
+  hands.send({ kind: 'committed', events });
+  if (keeping.kind === 'notKept') hands.send({ ...keeping, kind: 'choiceNotKept' });
+}
+
+/** A reply that answers needs no tone of its own, unless the tone is all that will be heard. */
+const TONE_OF: Record<Saying['reply']['earcon'], EarconId | null> = {
+  kept: 'kept',
+  again: 'again',
+  answer: null,
+};
+
+/** The room's echo of the last word must be over before the ear opens again. */
+const TAIL_MS = 250;
+
+async function say(hands: Hands, number: number, saying: Saying): Promise<void> {
+  const { voice, earcons, clock, send } = hands;
+  const trouble = saying.notKept && hands.sayNotKept(saying.notKept);
+  const tone = trouble ? 'again' : TONE_OF[saying.reply.earcon];
+  const audible = voice.canSpeak();
+  if (tone ?? !audible) await earcons.play(tone ?? 'kept');
+  if (audible && isCurrent(hands, number)) await voice.speak(spokenOf(saying, trouble));
+  if (audible && isCurrent(hands, number)) await waitFor(clock, TAIL_MS);
+  if (saying.reopens && isCurrent(hands, number)) await earcons.play('listening');
+  send({ kind: 'spoken', number });
+}
+
+/** An answer stands whether or not the question could be kept; "kept" must not be said of what was not. */
+function spokenOf({ reply }: Saying, trouble: string | null): string {
+  if (trouble === null) return reply.spoken;
+  return reply.earcon === 'answer' ? `${trouble} ${reply.spoken}` : trouble;
+}
+
+function isCurrent({ session }: Hands, number: number): boolean {
+  const { mode } = session();
+  return mode.kind === 'speaking' && mode.number === number;
+}

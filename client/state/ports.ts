@@ -1,0 +1,20 @@
+import type { Turn, TurnInput } from '../../core/turn/turn.ts';
+import type { Ear } from '../ear/ear.ts';
+import type { EventLog } from '../offline/event-log.ts';
+import type { Earcons, Voice } from '../voice/voice.ts';
+import type { Clock } from './clock.ts';
+import type { NotKeptReason } from './notice.ts';
+import type { Ids } from './stamper.ts';
+
+/** Everything outside the page's own state: scripted in tests, real in the browser. */
+export interface Ports {
+  readonly log: EventLog;
+  readonly ear: Ear;
+  readonly voice: Voice;
+  readonly earcons: Earcons;
+  readonly clock: Clock;
+  readonly ids: Ids;
+  readonly takeTurn: (input: TurnInput) => Turn;
+  /** The sentence for events that are held in memory only. */
+  readonly sayNotKept: (why: NotKeptReason) => string;
+}

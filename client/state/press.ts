@@ -1,0 +1,62 @@
+import { go, settle, stay, type SessionStep } from './settle.ts';
+import type { Mode, Session } from './session.ts';
+
+/** What pressing the field does, whatever the page is doing. */
+export function press(session: Session): SessionStep {
+  const { mode } = session;
+  switch (mode.kind) {
+    case 'asleep':
+    case 'paused':
+    case 'deaf':
+      return wake(session);
+    case 'opening':
+      return go(session, { kind: 'asleep' }, [{ kind: 'closeEar' }]);
+    case 'listening':
+      return go(session, PAUSED, [{ kind: 'gate' }]);
+    case 'asking':
+      return mode.ear.kind === 'open' ? go(session, PAUSED, [{ kind: 'gate' }]) : wake(session);
+    case 'thinking':
+      return stay(session);
+    case 'speaking':
+      return cutOff(session, mode);
+  }
+}
+
+const PAUSED: Mode = { kind: 'paused', by: 'press' };
+
+function wake(session: Session): SessionStep {
+  return go({ ...session, loaded: 0 }, { kind: 'opening' }, [{ kind: 'openEar' }]);
+}
+
+/** A press while the page speaks means "I have heard enough", not "stop listening". */
+function cutOff(session: Session, mode: Extract<Mode, { kind: 'speaking' }>): SessionStep {
+  const { session: next, effects } = afterSpeech(session, mode);
+  return { session: next, effects: [{ kind: 'hush' }, ...effects] };
+}
+
+/** Speech is over: do what the sentence asked of the session, then rest. */
+export function afterSpeech(
+  session: Session,
+  mode: Extract<Mode, { kind: 'speaking' }>,
+): SessionStep {
+  switch (mode.then) {
+    case 'pause':
+      return mode.ear.kind === 'open'
+        ? settle(session, { kind: 'paused', by: 'voice' }, null)
+        : settle(session, mode.ear, null);
+    case 'resume':
+      return mode.ear.kind === 'paused' ? wake(session) : settle(session, mode.ear, mode.asked);
+    case 'finish':
+      return finish(session, mode);
+    case 'readNote':
+    case 'newVisit':
+    case null:
+      return settle(session, mode.ear, mode.asked);
+  }
+}
+
+function finish(session: Session, mode: Extract<Mode, { kind: 'speaking' }>): SessionStep {
+  if (mode.ear.kind === 'deaf') return settle(session, mode.ear, null);
+  const asleep = settle(session, { kind: 'asleep' }, null);
+  return { ...asleep, effects: [{ kind: 'closeEar' }, ...asleep.effects] };
+}

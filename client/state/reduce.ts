@@ -1,0 +1,78 @@
+import { applyEvents } from '../../core/visit/apply.ts';
+import type { VisitEvent } from '../../core/visit/events.ts';
+import { unreachable } from '../../core/unreachable.ts';
+import { choose } from './choices.ts';
+import { reduceEar } from './ear-happenings.ts';
+import type { Happening } from './happenings.ts';
+import { afterSpeech, press } from './press.ts';
+import type { Mode, Session } from './session.ts';
+import { settle, stay, type SessionStep } from './settle.ts';
+import { reduceTurn } from './turn-happenings.ts';
+
+/** The session after a happening, and what is to be done about it. Every happening, in every mode. */
+export function reduce(session: Session, happening: Happening): SessionStep {
+  switch (happening.kind) {
+    case 'pressed':
+      return press(session);
+    case 'words':
+    case 'turnTaken':
+    case 'turnIgnored':
+    case 'turnBroke':
+    case 'kept':
+    case 'notKept':
+      return reduceTurn(session, happening);
+    case 'unclear':
+    case 'earOpened':
+    case 'earDeaf':
+    case 'loading':
+      return reduceEar(session, happening);
+    case 'spoken':
+      return spoken(session, happening.number);
+    case 'heldKept':
+      return stay({ ...session, unkept: 0, notice: { kind: 'keptAtLast' } });
+    case 'choiceNotKept':
+      return stay({
+        ...session,
+        unkept: happening.held,
+        notice: { kind: 'notKept', why: happening.why },
+      });
+    case 'committed':
+      return stay(commit(session, happening.events));
+    case 'questionLeft':
+      return session.mode.kind === 'asking'
+        ? settle(session, session.mode.ear, null)
+        : stay(session);
+    case 'unsynced':
+      return stay({ ...session, unsynced: happening.events });
+    case 'tabChosen':
+      return stay({ ...session, tab: happening.tab });
+    case 'readingWanted':
+    case 'settingsChosen':
+    case 'newVisitChosen':
+    case 'visitRead':
+      return choose(session, happening);
+    default:
+      return unreachable(happening);
+  }
+}
+
+function spoken(session: Session, number: number): SessionStep {
+  const { mode } = session;
+  return mode.kind === 'speaking' && mode.number === number
+    ? afterSpeech(session, mode)
+    : stay(session);
+}
+
+/** A press on the sheet while a sentence is being kept must not be undone by that sentence's own state. */
+function commit(session: Session, events: readonly VisitEvent[]): Session {
+  return {
+    ...session,
+    visit: applyEvents(events, session.visit),
+    mode: withCommitted(session.mode, events),
+  };
+}
+
+function withCommitted(mode: Mode, events: readonly VisitEvent[]): Mode {
+  if (mode.kind !== 'thinking' || !mode.turn) return mode;
+  return { ...mode, turn: { ...mode.turn, state: applyEvents(events, mode.turn.state) } };
+}

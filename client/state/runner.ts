@@ -1,0 +1,70 @@
+import type { Heard } from '../ear/ear.ts';
+import type { Happening } from './happenings.ts';
+import { createKeeper } from './keeper.ts';
+import { perform, type Hands } from './perform.ts';
+import type { Ports } from './ports.ts';
+import { reduce } from './reduce.ts';
+import type { Session } from './session.ts';
+import { createStamper } from './stamper.ts';
+
+export interface Runner {
+  session(): Session;
+  send(happening: Happening): void;
+  subscribe(listener: (session: Session) => void): () => void;
+}
+
+/** Runs the session: reduces each happening, does its effects, and feeds back what came of them. */
+export function createRunner(ports: Ports, start: Session): Runner {
+  let session = start;
+  const listeners = new Set<(session: Session) => void>();
+  const send = inOrder((happening: Happening) => {
+    const step = reduce(session, happening);
+    session = step.session;
+    for (const listener of listeners) listener(session);
+    for (const effect of step.effects) perform(hands, effect);
+  });
+  const hands: Hands = {
+    ...ports,
+    session: () => session,
+    send,
+    keeper: createKeeper({ ...ports, onHeldKept: () => send({ kind: 'heldKept' }) }),
+    stamper: createStamper({ ...ports, device: ports.log.device, lastSeq: ports.log.lastSeq }),
+  };
+  ports.ear.onHeard((heard) => send(fromEar(heard)));
+  ports.ear.onProgress((fraction) => send({ kind: 'loading', fraction }));
+  return {
+    session: () => session,
+    send,
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+  };
+}
+
+/** A happening caused by an effect waits until the effects beside it are done. */
+function inOrder(handle: (happening: Happening) => void): (happening: Happening) => void {
+  const queue: Happening[] = [];
+  let draining = false;
+  return (happening) => {
+    queue.push(happening);
+    if (draining) return;
+    draining = true;
+    try {
+      for (let next = queue.shift(); next; next = queue.shift()) handle(next);
+    } finally {
+      draining = false;
+    }
+  };
+}
+
+function fromEar(heard: Heard): Happening {
+  switch (heard.kind) {
+    case 'words':
+      return { kind: 'words', words: heard.words, by: 'voice' };
+    case 'unclear':
+      return { kind: 'unclear' };
+    case 'deaf':
+      return { kind: 'earDeaf', why: heard.why };
+  }
+}

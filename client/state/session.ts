@@ -1,0 +1,105 @@
+import type { Comparison } from '../../core/advice/verdict.ts';
+import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
+import type { VisitSettings } from '../../core/visit/events.ts';
+import type { VisitState } from '../../core/visit/state.ts';
+import type { OpenQuestion } from '../../core/visit/views.ts';
+import { EMPTY_MEMORY, type Memory, type SessionEffect, type Turn } from '../../core/turn/turn.ts';
+import type { Deafness } from '../ear/deafness.ts';
+import type { Notice } from './notice.ts';
+
+/** What the microphone would be doing if nothing else were going on. */
+export type EarState =
+  | { readonly kind: 'asleep' }
+  | { readonly kind: 'opening' }
+  | { readonly kind: 'open' }
+  /** Paused by voice it still hears, but heeds only the word to go on. */
+  | { readonly kind: 'paused'; readonly by: 'voice' | 'press' }
+  | { readonly kind: 'deaf'; readonly why: Deafness };
+
+/** What the page is doing: exactly one of these. The busy ones carry the ear they return to. */
+export type Mode =
+  | Resting
+  | { readonly kind: 'asking'; readonly question: OpenQuestion; readonly ear: EarState }
+  | {
+      readonly kind: 'thinking';
+      readonly words: string;
+      readonly ear: EarState;
+      /** Understood, and waiting for its events to be on the disk. */
+      readonly turn: Turn | null;
+    }
+  | {
+      readonly kind: 'speaking';
+      /** Which speech: the end of an earlier, cut-off one must not end this one. */
+      readonly number: number;
+      readonly ear: EarState;
+      readonly then: SessionEffect | null;
+      readonly asked: OpenQuestion | null;
+    };
+
+export type Resting =
+  | { readonly kind: 'asleep' }
+  | { readonly kind: 'opening' }
+  | { readonly kind: 'listening' }
+  | { readonly kind: 'paused'; readonly by: 'voice' | 'press' }
+  | { readonly kind: 'deaf'; readonly why: Deafness };
+
+export type Tab = 'sheet' | 'note' | 'visit';
+
+export interface Session {
+  readonly mode: Mode;
+  readonly visit: VisitState;
+  readonly memory: Memory;
+  /** The page's own sentence, shown before the last reply until something else is said. */
+  readonly notice: Notice | null;
+  /** The comparison that the last reply told, for its figure. */
+  readonly compared: Comparison | null;
+  /** Typed while an earlier sentence was still being kept. */
+  readonly waiting: readonly string[];
+  /** Sentences in a row that could not be understood: after two the page stops beeping about it. */
+  readonly unclearInARow: number;
+  /** Events held in memory only, because the log would not take them. */
+  readonly unkept: number;
+  readonly unsynced: number;
+  readonly speeches: number;
+  /** 0 to 1 while the recogniser loads. */
+  readonly loaded: number;
+  readonly tab: Tab;
+}
+
+/** A visit that nothing was said in yet, with the settings of the one before. */
+export function freshVisit(settings: VisitSettings): VisitState {
+  return { ...EMPTY_VISIT, settings };
+}
+
+export function sleepingSession(visit: VisitState): Session {
+  return {
+    mode: { kind: 'asleep' },
+    visit,
+    memory: EMPTY_MEMORY,
+    notice: null,
+    compared: null,
+    waiting: [],
+    unclearInARow: 0,
+    unkept: 0,
+    unsynced: 0,
+    speeches: 0,
+    loaded: 0,
+    tab: 'sheet',
+  };
+}
+
+export function earOf(mode: Mode): EarState {
+  switch (mode.kind) {
+    case 'listening':
+      return { kind: 'open' };
+    case 'asleep':
+    case 'opening':
+    case 'paused':
+    case 'deaf':
+      return mode;
+    case 'asking':
+    case 'thinking':
+    case 'speaking':
+      return mode.ear;
+  }
+}

@@ -1,0 +1,131 @@
+import type { Comparison } from '../../core/advice/verdict.ts';
+import type { Turn } from '../../core/turn/turn.ts';
+import { openQuestion, type OpenQuestion } from '../../core/visit/views.ts';
+import { openVisit } from './choices.ts';
+import type { Happening } from './happenings.ts';
+import type { NotKeptReason } from './notice.ts';
+import { afterSpeech } from './press.ts';
+import { earOf, type Mode, type Session, type Tab } from './session.ts';
+import { go, settle, stay, think, type SessionStep } from './settle.ts';
+
+type TurnHappening = Extract<
+  Happening,
+  { kind: 'words' | 'turnTaken' | 'turnIgnored' | 'turnBroke' | 'kept' | 'notKept' }
+>;
+type Thinking = Extract<Mode, { kind: 'thinking' }>;
+
+export function reduceTurn(session: Session, happening: TurnHappening): SessionStep {
+  if (happening.kind === 'words') return words(session, happening);
+  const { mode } = session;
+  if (mode.kind !== 'thinking') return stay(session);
+  switch (happening.kind) {
+    case 'turnTaken':
+      return turnTaken(session, mode, happening.turn);
+    case 'turnIgnored':
+      return settle(session, mode.ear, null);
+    case 'turnBroke':
+      return broke(session, mode);
+    case 'kept':
+      return mode.turn ? answer({ ...session, unkept: 0 }, mode, null) : stay(session);
+    case 'notKept':
+      return mode.turn
+        ? answer({ ...session, unkept: happening.held }, mode, happening.why)
+        : stay(session);
+  }
+}
+
+/** Typed words may come at any moment; heard ones only count while the page listens. */
+function words(session: Session, said: Extract<Happening, { kind: 'words' }>): SessionStep {
+  const { mode } = session;
+  if (said.words.trim() === '') return stay(session);
+  if (mode.kind === 'thinking') return queue(session, said);
+  if (said.by === 'voice') return heard(session, said.words);
+  if (mode.kind !== 'speaking') return think(session, said.words, earOf(mode));
+  const hushed = afterSpeech({ ...session, waiting: [...session.waiting, said.words] }, mode);
+  return { ...hushed, effects: [{ kind: 'hush' }, ...hushed.effects] };
+}
+
+function queue(session: Session, said: { words: string; by: 'voice' | 'typing' }): SessionStep {
+  return said.by === 'typing'
+    ? stay({ ...session, waiting: [...session.waiting, said.words] })
+    : stay(session);
+}
+
+function heard(session: Session, said: string): SessionStep {
+  const { mode } = session;
+  const heeds =
+    mode.kind === 'listening' ||
+    (mode.kind === 'asking' && mode.ear.kind === 'open') ||
+    (mode.kind === 'paused' && mode.by === 'voice');
+  return heeds ? think(session, said, earOf(mode)) : stay(session);
+}
+
+function turnTaken(session: Session, mode: Thinking, turn: Turn): SessionStep {
+  const next: Thinking = { ...mode, turn };
+  if (turn.events.length === 0) return answer(session, next, null);
+  return go(session, next, [{ kind: 'keep', events: turn.events }]);
+}
+
+/** A bug in understanding must not make the page deaf: it says so, shows the words, and listens on. */
+function broke(session: Session, mode: Thinking): SessionStep {
+  const notice = { kind: 'broke', words: mode.words } as const;
+  const { session: next, effects } = settle({ ...session, notice }, mode.ear, null);
+  return { session: next, effects: [{ kind: 'earcon', which: 'again' }, ...effects] };
+}
+
+function answer(session: Session, mode: Thinking, notKept: NotKeptReason | null): SessionStep {
+  const { turn } = mode;
+  if (!turn) return stay(session);
+  const number = session.speeches + 1;
+  const asked = raisedBy(turn);
+  const answered: Session = {
+    ...session,
+    visit: turn.state,
+    memory: turn.memory,
+    notice: notKept === null ? null : { kind: 'notKept', why: notKept },
+    compared: comparedIn(turn),
+    unclearInARow: turn.reply.earcon === 'again' ? session.unclearInARow + 1 : 0,
+    speeches: number,
+    tab: tabAfter(turn, session.tab),
+  };
+  const speaking: Mode = { kind: 'speaking', number, ear: mode.ear, then: turn.effect, asked };
+  const saying = {
+    reply: turn.reply,
+    notKept,
+    reopens: mode.ear.kind === 'open' && turn.effect !== 'finish',
+  };
+  return started(go(answered, speaking, [{ kind: 'say', number, saying }]), turn);
+}
+
+/** A new visit opens before its greeting is over, so that nothing said next can land in the old one. */
+function started(step: SessionStep, turn: Turn): SessionStep {
+  if (turn.effect !== 'newVisit') return step;
+  const opened = openVisit(step.session, turn.state.settings);
+  return {
+    session: { ...opened.session, memory: turn.memory },
+    effects: [...opened.effects, ...step.effects],
+  };
+}
+
+function comparedIn({ verdicts }: Turn): Comparison | null {
+  const known = verdicts.filter((verdict) => verdict.kind === 'known');
+  return known.findLast((verdict) => verdict.answer === 'compare') ?? null;
+}
+
+const TAB_AFTER: Record<NonNullable<Turn['effect']>, Tab | null> = {
+  pause: null,
+  resume: null,
+  readNote: 'note',
+  newVisit: 'sheet',
+  finish: 'note',
+};
+
+function tabAfter(turn: Turn, tab: Tab): Tab {
+  return (turn.effect && TAB_AFTER[turn.effect]) ?? tab;
+}
+
+/** Only what this sentence raised is asked about at once; older doubts wait on the sheet. */
+function raisedBy(turn: Turn): OpenQuestion | null {
+  const asked = openQuestion(turn.state);
+  return asked && turn.events.some(({ id }) => id === asked.of.id) ? asked : null;
+}
