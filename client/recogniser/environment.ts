@@ -1,0 +1,21 @@
+import type { EndpointerSettings } from '../../core/hearing/endpointer.ts';
+import type { Capture } from './capture.ts';
+import type { Engine, LoadProgress } from './engine.ts';
+
+/** Everything a recogniser needs from outside, so that tests can count steps in place of waiting. */
+export interface RecogniserEnvironment {
+  readonly engine: Engine;
+  readonly capture: Capture;
+  /** Runs it later, in order: a task, never a microtask. */
+  readonly queueTask: (task: () => void) => void;
+  /** Runs it after a while unless the returned function is called. */
+  readonly after: (delayMs: number, task: () => void) => () => void;
+  readonly fetchText: (address: string) => Promise<string>;
+  /** Calls when the page is hidden, as browsers then take the microphone; returns how to stop. */
+  readonly onHidden: (task: () => void) => () => void;
+  readonly endpointing: EndpointerSettings;
+  readonly onLevel: (level: number) => void;
+  readonly onProgress: (progress: LoadProgress) => void;
+  /** What the last session measured of the room, for the next one. */
+  readonly room: { floorDb?: number };
+}
