@@ -1,0 +1,204 @@
+import fc from 'fast-check';
+import type { Known, Needs, Refused, Verdict } from '../../core/advice/verdict.ts';
+import { PLACES, type PlaceId } from '../../core/terms/names.ts';
+import { QUANTITIES, quantityTerm, type QuantityId } from '../../core/terms/quantities.ts';
+import { REFRIGERANTS } from '../../core/terms/refrigerants.ts';
+import { NEED_SENTENCES } from '../../core/replies/refusals.ts';
+import { UNITS, type UnitId } from '../../core/units/units.ts';
+
+const isQuantity = (id: string): id is QuantityId => id in QUANTITIES;
+const isPlace = (id: string): id is PlaceId => id in PLACES;
+const isUnit = (id: string): id is UnitId => id in UNITS;
+const isNeed = (id: string): id is Needs['need'] => id in NEED_SENTENCES;
+
+export const quantity = fc.constantFrom(...Object.keys(QUANTITIES).filter(isQuantity));
+const place = fc.option(fc.constantFrom(...Object.keys(PLACES).filter(isPlace)), { nil: null });
+export const refrigerant = fc.constantFrom(...REFRIGERANTS);
+export const number = fc.double({ min: -60, max: 900, noNaN: true });
+const size = fc.double({ min: 3, max: 400, noNaN: true });
+const over = fc.constantFrom('over' as const, 'under' as const, 'on' as const);
+
+export function unitOf(id: QuantityId): UnitId {
+  const { dimension } = quantityTerm(id);
+  const unit = Object.keys(UNITS)
+    .filter(isUnit)
+    .find((one) => UNITS[one].dimension === dimension);
+  return unit ?? 'psi';
+}
+
+const working = { kind: 'known' as const, formula: null, inputs: [], source: null, cautions: [] };
+
+const figure = fc
+  .tuple(quantity, number)
+  .map(([about, value]) => ({ about, value, unit: unitOf(about) }));
+
+const target: fc.Arbitrary<Known> = fc
+  .tuple(figure, fc.option(number), fc.option(fc.tuple(size, over)), fc.boolean())
+  .map(([of, through, reading, band]) => ({
+    ...working,
+    answer: 'target' as const,
+    ...of,
+    basis: 'table' as const,
+    ...(band && through === null ? { low: of.value - 2, high: of.value + 2 } : {}),
+    ...(through === null || of.unit === 'degF'
+      ? {}
+      : { through: { about: 'condensingTemp' as const, value: through, unit: 'degF' as const } }),
+    ...(reading
+      ? {
+          reading: {
+            measured: of.value + reading[0],
+            value: reading[0],
+            unit: of.unit,
+            direction: reading[1],
+          },
+        }
+      : {}),
+  }));
+
+const value: fc.Arbitrary<Known> = fc
+  .tuple(figure, place)
+  .map(([of, at]) => ({ ...working, answer: 'value' as const, ...of, place: at, at: null }));
+
+const compare: fc.Arbitrary<Known> = fc
+  .tuple(figure, size, over)
+  .map(([{ about, value: wanted, unit }, off, direction]) => ({
+    ...working,
+    answer: 'compare' as const,
+    about,
+    measured: wanted + { over: off, under: -off, on: 0 }[direction],
+    target: wanted,
+    measuredUnit: unit,
+    value: off,
+    unit,
+    direction,
+    ...(about === 'headPressure'
+      ? {
+          alongside: {
+            about: 'condensingTemp' as const,
+            value: off / 2,
+            unit: 'dF' as const,
+            direction,
+          },
+        }
+      : {}),
+  }));
+
+const saturation: fc.Arbitrary<Known> = fc
+  .tuple(refrigerant, number, number, fc.option(number))
+  .map(([id, given, result, bubble]) => ({
+    ...working,
+    answer: 'saturation' as const,
+    refrigerant: id,
+    given: { value: given, unit: 'degF' as const },
+    value: result,
+    unit: 'psi' as const,
+    phase: 'dew' as const,
+    ...(bubble === null ? {} : { bubble }),
+  }));
+
+const margin: fc.Arbitrary<Known> = fc
+  .tuple(
+    fc.constantFrom('highCutoutPressure' as const, 'lowCutoutPressure' as const),
+    number,
+    number,
+    fc.constantFrom('inside' as const, 'past' as const),
+  )
+  .map(([about, measured, limit, side]) => ({
+    ...working,
+    answer: 'margin' as const,
+    about,
+    measured,
+    limit,
+    value: Math.abs(limit - measured),
+    unit: 'psi' as const,
+    side,
+  }));
+
+const row = fc
+  .tuple(quantity, place, fc.option(number), fc.option(number))
+  .map(([about, at, before, after]) => ({
+    about,
+    place: at,
+    before: before ?? (after === null ? 0 : null),
+    after,
+    unit: unitOf(about),
+    change: before === null || after === null ? null : after - before,
+    changeUnit: unitOf(about),
+  }));
+
+const beforeAfter: fc.Arbitrary<Known> = fc
+  .array(row, { minLength: 1, maxLength: 4 })
+  .map((rows) => ({ ...working, answer: 'beforeAfter' as const, rows }));
+
+const rows: fc.Arbitrary<Known> = fc
+  .tuple(
+    fc.constantFrom('before' as const, 'readback' as const),
+    fc.array(fc.tuple(figure, place), { minLength: 1, maxLength: 4 }),
+  )
+  .map(([answer, figures]) => ({
+    ...working,
+    answer,
+    rows: figures.map(([of, at]) => ({ ...of, place: at })),
+  }));
+
+export const plainKnown = fc.oneof(target, value, compare, saturation, margin, beforeAfter, rows);
+
+export const known: fc.Arbitrary<Known> = fc.oneof(
+  plainKnown,
+  plainKnown.map((of): Known => ({ ...working, answer: 'working', of })),
+  fc.constant<Known>({ ...working, answer: 'note' }),
+);
+
+const about = fc.option(quantity);
+
+const refused: fc.Arbitrary<Refused> = fc.oneof(
+  fc
+    .tuple(about, refrigerant, number, fc.constantFrom('aboveCritical', 'belowRange', 'aboveRange'))
+    .map(([of, id, limit, reason]) => ({
+      kind: 'refused' as const,
+      about: of,
+      reason,
+      refrigerant: id,
+      limit,
+      unit: 'degF' as const,
+    })),
+  fc
+    .tuple(
+      about,
+      fc.constantFrom(
+        'noTargetKnown',
+        'targetChangesWithTheCycle',
+        'suctionAboveHead',
+        'nothingRecorded',
+        'nothingAnsweredYet',
+        'whichQuantity',
+      ),
+    )
+    .map(([of, reason]) => ({ kind: 'refused' as const, about: of, reason })),
+  fc
+    .tuple(about, fc.constantFrom('causes', 'nextCheck', 'switch', 'limit', 'eta', 'trend'))
+    .map(([of, ask]) => ({
+      kind: 'refused' as const,
+      about: of,
+      reason: 'notYetAnswerable' as const,
+      ask,
+    })),
+  fc
+    .constantFrom('brazing', 'opening', 'charging', 'venting', 'resetting', 'energising')
+    .map((topic) => ({
+      kind: 'refused' as const,
+      about: null,
+      reason: 'deferredToTheCode' as const,
+      topic,
+    })),
+);
+
+const needs: fc.Arbitrary<Needs> = fc
+  .tuple(about, fc.constantFrom(...Object.keys(NEED_SENTENCES).filter(isNeed)))
+  .map(([of, need]) => ({ kind: 'needs' as const, about: of, need }));
+
+export const verdict: fc.Arbitrary<Verdict> = fc.oneof(
+  { arbitrary: known, weight: 4 },
+  { arbitrary: refused, weight: 1 },
+  { arbitrary: needs, weight: 1 },
+);
