@@ -1,0 +1,36 @@
+import type { SafetyGroup } from '../fluids/fluid.ts';
+import { FLUIDS } from '../fluids/fluids.ts';
+import type { RefrigerantId } from '../terms/refrigerants.ts';
+import { differenceF } from '../units/quantity-values.ts';
+import type { Caution } from './calculated.ts';
+
+const GROUP_CAUTIONS: Record<SafetyGroup, readonly Caution[]> = {
+  A1: [],
+  A2L: ['flammable'],
+  A2: ['flammable'],
+  A3: ['flammable'],
+  B2L: ['toxicAmmonia', 'flammable'],
+};
+
+/** Half a degree is the smallest difference that a technician sees between a dial and a printed chart. */
+const NOTICED = differenceF(0.5);
+
+/** Below this much glide, dew, bubble and midpoint agree within what a thermometer clamp can tell. */
+const GLIDE_NOTICED = differenceF(1);
+
+export function isZeotrope(id: RefrigerantId): boolean {
+  const { glide } = FLUIDS[id];
+  return glide !== null && glide >= GLIDE_NOTICED;
+}
+
+/** What goes with any number about this refrigerant. */
+export function fluidCautions(id: RefrigerantId): Caution[] {
+  const { safetyGroup, chartsDiffer } = FLUIDS[id];
+  return [
+    ...GROUP_CAUTIONS[safetyGroup],
+    ...(id === 'R-744' ? (['highPressureCarbonDioxide'] as const) : []),
+    ...(chartsDiffer !== null && chartsDiffer.temperature >= NOTICED
+      ? (['chartsDiffer'] as const)
+      : []),
+  ];
+}
