@@ -1,9 +1,52 @@
 import preact from '@preact/preset-vite';
 import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 
 export default defineConfig({
   root: 'client',
-  plugins: [preact()],
+  plugins: [preact(), offlinePage()],
   worker: { format: 'es' },
   build: { outDir: '../build/client', emptyOutDir: true, target: 'es2022' },
 });
+
+/**
+ * The service worker is generated, not written: it only keeps every built file and answers from there. An update
+ * waits until the page asks for it (`prompt`), as a reload in the middle of a visit would cost a reading.
+ */
+function offlinePage() {
+  return VitePWA({
+    strategies: 'generateSW',
+    registerType: 'prompt',
+    injectRegister: false,
+    manifest: {
+      name: 'Gloveside',
+      short_name: 'Gloveside',
+      description: 'Hears readings, answers by voice what they should be, drafts the visit note.',
+      id: '/',
+      start_url: '/',
+      scope: '/',
+      display: 'standalone',
+      background_color: '#12343b',
+      theme_color: '#12343b',
+      icons: [
+        { src: '/icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' },
+        { src: '/icon-192.png', sizes: '192x192', type: 'image/png', purpose: 'any' },
+        { src: '/icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'any' },
+        { src: '/icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+      ],
+    },
+    includeManifestIcons: false,
+    workbox: {
+      globPatterns: ['**/*'],
+      globIgnores: ['**/*.map'],
+      // The largest file of the acoustic model is 3 MB; a larger one fails the build instead of the page offline.
+      maximumFileSizeToCacheInBytes: 16 * 2 ** 20,
+      navigateFallback: '/index.html',
+      navigateFallbackDenylist: [/^\/api\//, /^\/certificate\.crt$/],
+      // The page that is open while the first worker installs works offline at once, without a reload.
+      clientsClaim: true,
+      skipWaiting: false,
+      cleanupOutdatedCaches: true,
+    },
+  });
+}

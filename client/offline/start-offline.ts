@@ -1,0 +1,60 @@
+import type { DeviceLog } from './event-log.ts';
+import { openIndexedDbLog } from './indexed-db-log.ts';
+import { type StorageKeeping, keepStorage } from './keep-storage.ts';
+import { createPostEvents } from './post-events.ts';
+import { type OfflinePage, keepPageOffline } from './service-worker.ts';
+import { type Sync, type SyncState, createSync } from './sync.ts';
+
+export interface Offline {
+  readonly log: DeviceLog;
+  readonly sync: Sync;
+  readonly page: OfflinePage;
+  readonly storage: Promise<StorageKeeping>;
+}
+
+export type OfflineStart =
+  | { readonly kind: 'started'; readonly offline: Offline }
+  | { readonly kind: 'failed'; readonly message: string };
+
+/** Opens the device's log and starts everything that keeps the page working without the network. */
+export async function startOffline(onSync: (state: SyncState) => void): Promise<OfflineStart> {
+  const opened = await openIndexedDbLog({ locks: offered('locks') });
+  if (opened.kind === 'failed') return opened;
+  const { log } = opened;
+  const sync = createSync({
+    log,
+    post: createPostEvents((url, init) => fetch(url, init)),
+    after: (delayMs, run) => {
+      const timer = setTimeout(run, delayMs);
+      return () => clearTimeout(timer);
+    },
+    onState: onSync,
+  });
+  wakeWithThePage(sync);
+  const page = keepPageOffline({
+    isSecureContext,
+    // The development server rebuilds files one by one: a worker that keeps them would show old ones.
+    serviceWorker: import.meta.env.DEV ? undefined : offered('serviceWorker'),
+    reload: () => location.reload(),
+  });
+  return {
+    kind: 'started',
+    offline: { log, sync, page, storage: keepStorage(offered('storage')) },
+  };
+}
+
+/** Background sync exists in Chromium alone: opening, coming back into view and the network's return are everywhere. */
+function wakeWithThePage(sync: Sync): void {
+  void sync.wake();
+  addEventListener('online', () => void sync.wake());
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') void sync.wake();
+  });
+}
+
+/** The types promise these everywhere; outside a secure context browsers leave them out. */
+function offered<Name extends 'locks' | 'serviceWorker' | 'storage'>(
+  name: Name,
+): Navigator[Name] | undefined {
+  return name in navigator ? navigator[name] : undefined;
+}
