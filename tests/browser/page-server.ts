@@ -1,0 +1,44 @@
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { build } from 'vite';
+import { startServer } from '../../server/main.ts';
+
+export interface PageServer {
+  readonly address: string;
+  readonly port: number;
+  stop(): Promise<void>;
+}
+
+export interface PageServerOptions {
+  readonly data: string;
+  /** 0, any free one, unless given: a stopped server comes back at the same place for its page. */
+  readonly port?: number;
+}
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+const BUILT_PAGE = `${ROOT}build/client`;
+
+/** The real server with the built page. `npm test` builds the page; run alone, a test builds it when it is missing. */
+export async function startPageServer({ data, port = 0 }: PageServerOptions): Promise<PageServer> {
+  if (!existsSync(`${BUILT_PAGE}/index.html`)) await buildPage();
+  const faults: unknown[] = [];
+  const settings = { port, host: '127.0.0.1', data, page: BUILT_PAGE };
+  const start = await startServer({ ...settings, security: { kind: 'plain' } }, (fault) =>
+    faults.push(fault),
+  );
+  if (start.kind === 'failed') throw new Error(start.why);
+  const [address] = start.server.addresses;
+  if (address === undefined) throw new Error('the server names no address');
+  return {
+    address,
+    port: Number(new URL(address).port),
+    async stop() {
+      await start.server.stop();
+      if (faults.length > 0) throw new AggregateError(faults, 'the server reported faults');
+    },
+  };
+}
+
+async function buildPage(): Promise<void> {
+  await build({ root: `${ROOT}client`, configFile: `${ROOT}vite.config.ts`, logLevel: 'warn' });
+}
