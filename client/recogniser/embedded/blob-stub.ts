@@ -1,0 +1,2 @@
+/** In place of blob-polyfill, whose file needs `window` and so breaks the worker. */
+export const Blob = globalThis.Blob;

@@ -1,0 +1,41 @@
+import createModule from 'soundswallower';
+
+import { createEmbeddedDecoder } from '../../../core/hearing/embedded-decoder.ts';
+import { parseDictionary, type Pronunciations } from '../../../core/hearing/dictionary.ts';
+import { createDecoderPool } from './decoder-pool.ts';
+import { EngineDesk } from './engine-desk.ts';
+import { fetchModel } from './model-store.ts';
+import type { FromEngine, ToEngine } from './protocol.ts';
+
+/** The embedded engine's own thread: messages are answered one after the other. */
+const send = (message: FromEngine): void => postMessage(message);
+
+let desk: EngineDesk | null = null;
+let queue: Promise<void> = Promise.resolve();
+
+addEventListener('message', ({ data }: MessageEvent<ToEngine>) => {
+  queue = queue.then(() => answer(data));
+});
+
+async function answer(message: ToEngine): Promise<void> {
+  if (message.kind !== 'load') return desk?.answer(message);
+  try {
+    desk = await open(message.modelUrl, message.pronunciations);
+    send({ kind: 'loaded' });
+  } catch (error) {
+    send({ kind: 'loadFailed', message: error instanceof Error ? error.message : String(error) });
+  }
+}
+
+async function open(modelUrl: string, extra: Pronunciations): Promise<EngineDesk> {
+  const [module, model] = await Promise.all([
+    createModule(),
+    fetchModel(modelUrl, (loadedBytes, totalBytes) =>
+      send({ kind: 'progress', loadedBytes, totalBytes }),
+    ),
+  ]);
+  const pronunciations = { ...parseDictionary(model.dictionary), ...extra };
+  const create = () => createEmbeddedDecoder(module, { files: model.files, pronunciations });
+  const pool = createDecoderPool(create);
+  return new EngineDesk(pool, send);
+}

@@ -1,0 +1,85 @@
+import type { DecoderPort } from '../../../core/hearing/decoder-port.ts';
+import { toHearing, toPartial } from '../../../core/hearing/to-hearing.ts';
+import type { DecoderPool } from './decoder-pool.ts';
+import type { FromEngine, ToEngine } from './protocol.ts';
+
+type AfterLoad = Exclude<ToEngine, { kind: 'load' }>;
+
+/** The worker's side of the protocol, without the worker: one utterance at a time. */
+export class EngineDesk {
+  readonly #pool: DecoderPool;
+  readonly #send: (message: FromEngine) => void;
+  #decoder: DecoderPort | null = null;
+  #open: number | null = null;
+
+  constructor(pool: DecoderPool, send: (message: FromEngine) => void) {
+    this.#pool = pool;
+    this.#send = send;
+  }
+
+  async answer(message: AfterLoad): Promise<void> {
+    switch (message.kind) {
+      case 'setGrammar':
+        return this.#setGrammar(message.request, message.jsgf);
+      case 'accept':
+        { this.#guarded(message.utterance, () =>
+          this.#accept(message.utterance, message.samples),
+        ); return; }
+      case 'finish':
+        { this.#guarded(message.utterance, () => this.#finish(message.utterance)); return; }
+      case 'reset':
+        { this.#abandon(); return; }
+    }
+  }
+
+  async #setGrammar(request: number, jsgf: string): Promise<void> {
+    try {
+      this.#abandon();
+      const taken = await this.#pool.take(jsgf);
+      if (taken.kind === 'unknownWords') {
+        const message = `No pronunciation is known for: ${taken.words.join(', ')}.`;
+        this.#send({ kind: 'grammarFailed', request, message }); return;
+      }
+      this.#decoder = taken.decoder;
+      this.#send({ kind: 'grammarSet', request });
+    } catch (error) {
+      this.#send({ kind: 'grammarFailed', request, message: describe(error) });
+    }
+  }
+
+  #accept(utterance: number, samples: Float32Array): void {
+    if (this.#decoder === null) return;
+    if (this.#open !== utterance) {
+      this.#abandon();
+      this.#decoder.start();
+      this.#open = utterance;
+    }
+    this.#decoder.accept(samples);
+    this.#send({ kind: 'partial', utterance, words: toPartial(this.#decoder.text()) });
+  }
+
+  #finish(utterance: number): void {
+    const decoder = this.#open === utterance ? this.#decoder : null;
+    this.#abandon();
+    const hearing = toHearing(decoder?.words() ?? []);
+    this.#send({ kind: 'heard', utterance, hearing });
+  }
+
+  /** Ends what was left open. */
+  #abandon(): void {
+    if (this.#open !== null) this.#decoder?.stop();
+    this.#open = null;
+  }
+
+  #guarded(utterance: number, work: () => void): void {
+    try {
+      work();
+    } catch (error) {
+      this.#open = null;
+      this.#send({ kind: 'decodeFailed', utterance, message: describe(error) });
+    }
+  }
+}
+
+const describe = (error: unknown): string =>
+  error instanceof Error ? error.message : String(error);

@@ -1,0 +1,65 @@
+import { ENDPOINTER_SETTINGS, type EndpointerSettings } from '../../core/hearing/endpointer.ts';
+import type { Pronunciations } from '../../core/hearing/dictionary.ts';
+import { createBrowserCapture } from './browser/browser-capture.ts';
+import { createTaskQueue } from './browser/task-queue.ts';
+import { createEmbeddedEngine } from './embedded/embedded-engine.ts';
+import { openEngineWorker } from './embedded/open-worker.ts';
+import type { LoadProgress } from './engine.ts';
+import type { RecogniserEnvironment } from './environment.ts';
+import { createRecognitionClass, type SpeechRecognitionClass } from './recognition-class.ts';
+
+export interface RecogniserOptions {
+  /** Folder of the model files, `/model/en-us` where the build puts them. */
+  readonly modelUrl: string;
+  /** Words that the model's dictionary lacks, in ARPABET. */
+  readonly pronunciations: Pronunciations;
+  /** Loudness 0..1, fifty times a second while a session hears; 0 when it stops. */
+  readonly onLevel?: (level: number) => void;
+  readonly onProgress?: (progress: LoadProgress) => void;
+  readonly endpointing?: Partial<EndpointerSettings>;
+}
+
+/**
+ * The standard's SpeechRecognition over the embedded engine: always ours, as a browser's own may need
+ * a network. What the standard has no place for (loudness, progress) goes through the options.
+ */
+export function createSpeechRecognition(options: RecogniserOptions): SpeechRecognitionClass {
+  return createRecognitionClass(browserEnvironment(options));
+}
+
+function browserEnvironment(options: RecogniserOptions): RecogniserEnvironment {
+  const modelUrl = new URL(options.modelUrl, document.baseURI).href.replace(/\/$/, '');
+  return {
+    engine: createEmbeddedEngine({
+      createWorker: openEngineWorker,
+      modelUrl,
+      pronunciations: options.pronunciations,
+    }),
+    capture: createBrowserCapture(),
+    queueTask: createTaskQueue(),
+    after: (delayMs, task) => {
+      const timer = setTimeout(task, delayMs);
+      return () => clearTimeout(timer);
+    },
+    fetchText: fetchText,
+    onHidden: whenHidden,
+    endpointing: { ...ENDPOINTER_SETTINGS, ...options.endpointing },
+    onLevel: options.onLevel ?? (() => undefined),
+    onProgress: options.onProgress ?? (() => undefined),
+    room: {},
+  };
+}
+
+async function fetchText(address: string): Promise<string> {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`${address} answered ${response.status}`);
+  return response.text();
+}
+
+function whenHidden(task: () => void): () => void {
+  const check = (): void => {
+    if (document.hidden) task();
+  };
+  document.addEventListener('visibilitychange', check);
+  return () => document.removeEventListener('visibilitychange', check);
+}
