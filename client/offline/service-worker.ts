@@ -17,8 +17,24 @@ export interface OfflinePage {
 /** What is used of the window, so that a test can stand in for it. */
 export interface Host {
   readonly isSecureContext: boolean;
-  readonly serviceWorker: Pick<ServiceWorkerContainer, 'register' | 'addEventListener'> | undefined;
+  readonly serviceWorker: Container | undefined;
   reload(): void;
+}
+
+interface Container {
+  register(script: string): Promise<Registration>;
+  addEventListener(type: 'controllerchange', run: () => void, options: { once: true }): void;
+}
+
+interface Registration extends Pick<EventTarget, 'addEventListener'> {
+  readonly installing: KeepingWorker | null;
+  readonly waiting: KeepingWorker | null;
+  readonly active: KeepingWorker | null;
+}
+
+interface KeepingWorker extends Pick<EventTarget, 'addEventListener'> {
+  readonly state: ServiceWorkerState;
+  postMessage(message: unknown): void;
 }
 
 const SCRIPT = '/sw.js';
@@ -27,8 +43,8 @@ const GO_AHEAD = { type: 'SKIP_WAITING' };
 
 export function keepPageOffline(host: Host): OfflinePage {
   const listeners = new Set<() => void>();
-  let waiting: ServiceWorker | null = null;
-  const found = (worker: ServiceWorker) => {
+  let waiting: KeepingWorker | null = null;
+  const found = (worker: KeepingWorker) => {
     waiting = worker;
     for (const listener of listeners) listener();
   };
@@ -46,7 +62,7 @@ export function keepPageOffline(host: Host): OfflinePage {
   };
 }
 
-async function register(host: Host, found: (worker: ServiceWorker) => void): Promise<Readiness> {
+async function register(host: Host, found: (worker: KeepingWorker) => void): Promise<Readiness> {
   if (host.serviceWorker === undefined) return withoutWorkers(host.isSecureContext);
   try {
     const registration = await host.serviceWorker.register(SCRIPT);
@@ -57,10 +73,7 @@ async function register(host: Host, found: (worker: ServiceWorker) => void): Pro
   }
 }
 
-function watchForUpdate(
-  registration: ServiceWorkerRegistration,
-  found: (worker: ServiceWorker) => void,
-): void {
+function watchForUpdate(registration: Registration, found: (worker: KeepingWorker) => void): void {
   if (registration.active !== null && registration.waiting !== null) found(registration.waiting);
   registration.addEventListener('updatefound', () => {
     const { installing, active } = registration;
@@ -72,7 +85,7 @@ function watchForUpdate(
 }
 
 /** A worker is activated only after it kept every file; it turns redundant when one could not be had. */
-function firstInstall(registration: ServiceWorkerRegistration): Promise<Readiness> {
+function firstInstall(registration: Registration): Promise<Readiness> {
   const worker = registration.installing ?? registration.waiting;
   if (worker === null) return Promise.resolve(unavailable('failed', NOT_KEPT));
   return new Promise((resolve) => {
