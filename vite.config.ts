@@ -26,8 +26,8 @@ function offlinePage() {
       start_url: '/',
       scope: '/',
       display: 'standalone',
-      background_color: '#12343b',
-      theme_color: '#12343b',
+      background_color: '#f7f2e7',
+      theme_color: '#17130c',
       icons: [
         { src: '/icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' },
         { src: '/icon-192.png', sizes: '192x192', type: 'image/png', purpose: 'any' },
