@@ -1,0 +1,144 @@
+import { REFRIGERANTS } from '../terms/refrigerants.ts';
+import type { RefrigerantId } from '../terms/refrigerants.ts';
+import { invariant } from '../unreachable.ts';
+import type { Amount } from '../units/amount.ts';
+import { ALTITUDE_RANGE_M, atmosphereAt } from '../units/atmosphere.ts';
+import { toAnyPressure } from '../units/branding.ts';
+import { dimensionOf, toBase } from '../units/convert.ts';
+import { formatNumber } from '../units/format-amount.ts';
+import { parseAmount, unitsWritten } from '../units/parse-amount.ts';
+import type { AbsolutePressure } from '../units/quantity-values.ts';
+import type { UnitId, UnitSystem } from '../units/units.ts';
+import type { Key } from './catalogue-keys.ts';
+
+/** An input that cannot be used: which key, and what to write instead. */
+export interface BadInput {
+  readonly kind: 'badInput';
+  readonly key: string;
+  readonly message: string;
+}
+
+export const badInput = (key: string, message: string): BadInput => ({
+  kind: 'badInput',
+  key,
+  message,
+});
+
+export type InputValue = Amount | string;
+export type InputValues = ReadonlyMap<string, InputValue>;
+
+/** "r134a", "134A" and "R-134a" are one refrigerant. */
+function asRefrigerant(text: string): RefrigerantId | undefined {
+  const bare = (id: string): string => id.toLowerCase().replace(/^r(?=[-\d])|[^a-z0-9]/g, '');
+  return REFRIGERANTS.find((id) => bare(id) === bare(text));
+}
+
+function parseChoice(key: string, text: string, choices: readonly string[]): string | BadInput {
+  const found =
+    choices.find((each) => each.toLowerCase() === text.toLowerCase()) ??
+    (key === 'refrigerant' ? asRefrigerant(text) : undefined);
+  return found ?? badInput(key, `${key} is one of ${choices.join(', ')}, not "${text}"`);
+}
+
+function parseValue({ name, accepts }: Key, text: string): InputValue | BadInput {
+  if (accepts.kind === 'choice') return parseChoice(name, text, accepts.choices);
+  const parsed = parseAmount(text, accepts.bare);
+  const units = unitsWritten(accepts.dimensions);
+  if (parsed.kind === 'bad') return badInput(name, `${name}: ${parsed.message}; it takes ${units}`);
+  return accepts.dimensions.includes(dimensionOf(parsed.amount))
+    ? parsed.amount
+    : badInput(name, `${name} is written in one of ${units}, not as "${text}"`);
+}
+
+const isBad = (value: InputValue | BadInput): value is BadInput =>
+  typeof value === 'object' && 'kind' in value;
+
+/** Every key known, every needed key there, every value in a unit it may have. */
+export function parseInputs(
+  keys: readonly Key[],
+  given: Readonly<Record<string, string>>,
+): InputValues | BadInput {
+  const names = keys.map(({ name }) => name);
+  const unknown = Object.keys(given).find((name) => !names.includes(name));
+  if (unknown !== undefined) {
+    return badInput(unknown, `no key "${unknown}": use ${names.join(', ') || 'none'}`);
+  }
+  const values = new Map<string, InputValue>();
+  for (const key of keys) {
+    const text = given[key.name];
+    if (text === undefined && key.optional) continue;
+    if (text === undefined) return badInput(key.name, `${key.name} is missing: add ${key.name}=…`);
+    const value = parseValue(key, text);
+    if (isBad(value)) return value;
+    values.set(key.name, value);
+  }
+  return altitudeRefused(values) ?? values;
+}
+
+function altitudeRefused(values: InputValues): BadInput | null {
+  const metres = baseOf(values, 'altitude') ?? 0;
+  const { low, high } = ALTITUDE_RANGE_M;
+  if (metres >= low && metres <= high) return null;
+  return badInput(
+    'altitude',
+    `altitude is between ${low} and ${high} m, not ${formatNumber(metres, 0)} m`,
+  );
+}
+
+/** The value of an amount's key in its base unit; undefined where it was not given. */
+export function baseOf(values: InputValues, key: string): number | undefined {
+  const value = values.get(key);
+  return typeof value === 'object' ? toBase(value) : undefined;
+}
+
+export function atmosphereOf(values: InputValues): AbsolutePressure {
+  return atmosphereAt(baseOf(values, 'altitude') ?? 0);
+}
+
+/** A key that `parseInputs` has seen to: it is there and of its kind, or the catalogue's entry is wrong. */
+export function needBase(values: InputValues, key: string): number {
+  const base = baseOf(values, key);
+  invariant(base !== undefined, `the catalogue's entry declares the key ${key}`);
+  return base;
+}
+
+export function needPressure(values: InputValues, key: string): AbsolutePressure {
+  const value = values.get(key);
+  const absolute = typeof value === 'object' ? toAnyPressure(value, atmosphereOf(values)) : null;
+  invariant(absolute !== null, `the catalogue's entry declares the pressure ${key}`);
+  return absolute;
+}
+
+/** The choice made, out of the same closed set that the key declares; undefined where none was. */
+export function choiceOf<Choice extends string>(
+  values: InputValues,
+  key: string,
+  choices: readonly Choice[],
+): Choice | undefined {
+  return choices.find((each) => each === values.get(key));
+}
+
+export function needChoice<Choice extends string>(
+  values: InputValues,
+  key: string,
+  choices: readonly Choice[],
+): Choice {
+  const found = choiceOf(values, key, choices);
+  invariant(found !== undefined, `the catalogue's entry declares the choice ${key}`);
+  return found;
+}
+
+const US_UNITS: readonly UnitId[] = ['psi', 'psia', 'inHg', 'degF', 'dF', 'oz', 'lb', 'ft'];
+const SI_UNITS: readonly UnitId[] = [
+  ...(['kPa', 'kPaa', 'bar', 'bara', 'degC', 'dC'] as const),
+  ...(['g', 'kg', 'm'] as const),
+];
+
+/** Answers come in the habit of the inputs: metric only where something was metric and nothing US. */
+export function systemOf(values: InputValues): UnitSystem {
+  const units = [...values.values()].flatMap((value) =>
+    typeof value === 'object' ? [value.unit] : [],
+  );
+  const some = (of: readonly UnitId[]): boolean => units.some((unit) => of.includes(unit));
+  return some(SI_UNITS) && !some(US_UNITS) ? 'si' : 'us';
+}

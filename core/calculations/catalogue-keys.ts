@@ -1,0 +1,63 @@
+import type { Phase } from '../fluids/fluid.ts';
+import { EQUIPMENT, METERING_DEVICES } from '../terms/names.ts';
+import type { EquipmentId, MeteringId } from '../terms/names.ts';
+import { REFRIGERANTS } from '../terms/refrigerants.ts';
+import type { Dimension } from '../units/dimensions.ts';
+import type { UnitId } from '../units/units.ts';
+
+/** One input of a calculation as it is typed: `key=value`. */
+export interface Key {
+  readonly name: string;
+  readonly optional: boolean;
+  readonly accepts:
+    | { readonly kind: 'choice'; readonly choices: readonly string[] }
+    | {
+        readonly kind: 'amount';
+        readonly dimensions: readonly Dimension[];
+        /** The unit of a number written without one. */
+        readonly bare?: UnitId;
+      };
+}
+
+export const PHASES: readonly Phase[] = ['dew', 'bubble'];
+
+const isEquipment = (id: string): id is EquipmentId => Object.hasOwn(EQUIPMENT, id);
+export const EQUIPMENT_IDS: readonly EquipmentId[] = Object.keys(EQUIPMENT).filter(isEquipment);
+
+const isMetering = (id: string): id is MeteringId => Object.hasOwn(METERING_DEVICES, id);
+export const METERING_IDS: readonly MeteringId[] = Object.keys(METERING_DEVICES).filter(isMetering);
+
+export const choice = (name: string, choices: readonly string[]): Key => ({
+  name,
+  optional: false,
+  accepts: { kind: 'choice', choices },
+});
+
+const amount = (name: string, dimensions: readonly Dimension[]): Key => ({
+  name,
+  optional: false,
+  accepts: { kind: 'amount', dimensions },
+});
+
+/** A number of its own with a usual unit: `days=180`, `frequency=60`. */
+export const counted = (name: string, dimension: Dimension, bare: UnitId): Key => ({
+  name,
+  optional: false,
+  accepts: { kind: 'amount', dimensions: [dimension], bare },
+});
+
+/** Gauge unless the unit ends in a (psia). */
+export const pressure = (name: string): Key => amount(name, ['gaugePressure', 'absolutePressure']);
+export const temperature = (name: string): Key => amount(name, ['temperature']);
+export const temperatureDifference = (name: string): Key => amount(name, ['temperatureDifference']);
+export const mass = (name: string): Key => amount(name, ['mass']);
+export const voltage = (name: string): Key => amount(name, ['voltage']);
+export const current = (name: string): Key => amount(name, ['current']);
+
+export const optional = (key: Key): Key => ({ ...key, optional: true });
+
+export const REFRIGERANT = choice('refrigerant', REFRIGERANTS);
+export const PHASE = optional(choice('phase', PHASES));
+export const ALTITUDE = optional(amount('altitude', ['length']));
+export const EQUIPMENT_CLASS = optional(choice('equipment', EQUIPMENT_IDS));
+export const METERING = choice('metering', METERING_IDS);

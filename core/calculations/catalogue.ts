@@ -1,0 +1,165 @@
+import type { RefrigerantId } from '../terms/refrigerants.ts';
+import type { Amount } from '../units/amount.ts';
+import { fromBase } from '../units/convert.ts';
+import { unitsWritten } from '../units/parse-amount.ts';
+import type { UnitId, UnitSystem } from '../units/units.ts';
+import type { CalculationRefusal, Caution } from './calculated.ts';
+import { CIRCUIT_ENTRIES, SATURATION_ENTRIES } from './catalogue-circuit.ts';
+import type { Answer, Entry } from './catalogue-entry.ts';
+import { badInput, parseInputs, systemOf } from './catalogue-inputs.ts';
+import type { BadInput, InputValue, InputValues } from './catalogue-inputs.ts';
+import type { Key } from './catalogue-keys.ts';
+import { SERVICE_ENTRIES } from './catalogue-service.ts';
+import { TARGET_ENTRIES } from './catalogue-targets.ts';
+import type { Formula } from './formula.ts';
+
+const ENTRIES: readonly Entry[] = [
+  ...SATURATION_ENTRIES,
+  ...CIRCUIT_ENTRIES,
+  ...TARGET_ENTRIES,
+  ...SERVICE_ENTRIES,
+];
+
+/** The reason, and the numbers and names its sentence needs. */
+export interface ShownRefusal {
+  readonly reason: CalculationRefusal['reason'];
+  readonly refrigerant?: RefrigerantId;
+  readonly limit?: number;
+  readonly value?: number;
+  readonly unit?: UnitId;
+}
+
+/** Plain data: what `calc` prints. */
+export type CalculationResult =
+  | {
+      readonly name: string;
+      readonly value: number;
+      readonly unit: UnitId;
+      /** In the same unit: the band of a target, the net content of a cylinder. */
+      readonly also?: Readonly<Record<string, number>>;
+      readonly inputs: Readonly<Record<string, InputValue>>;
+      readonly formula: string;
+      readonly range: string;
+      readonly source: string;
+      readonly standing: Formula['standing'];
+      readonly cautions: readonly Caution[];
+    }
+  | { readonly name: string; readonly refused: ShownRefusal }
+  | { readonly name: string; readonly badInput: Omit<BadInput, 'kind'> };
+
+/** A calculation by its id, its inputs as typed; every outcome is a value, none is thrown. */
+export function runCalculation(
+  name: string,
+  given: Readonly<Record<string, string>>,
+): CalculationResult {
+  const entry = ENTRIES.find(({ formula }) => formula.id === name);
+  if (entry === undefined) return bad(name, unknownName(name));
+  const inputs = parseInputs(entry.keys, given);
+  if ('kind' in inputs) return bad(name, inputs);
+  const outcome = entry.run(inputs);
+  if (outcome.kind === 'badInput') return bad(name, outcome);
+  if (outcome.kind === 'refused') {
+    return { name, refused: shownRefusal(outcome, systemOf(inputs)) };
+  }
+  return { name, ...shownAnswer(entry, inputs, outcome.value), cautions: outcome.cautions };
+}
+
+/** Limits and impossible values come in base units; they are shown in the habit of the inputs. */
+const SHOWN_IN: Record<UnitSystem, Partial<Record<UnitId, UnitId>>> = {
+  us: { degC: 'degF', dC: 'dF', kPaa: 'psia' },
+  si: { kPaa: 'bara' },
+};
+
+function shownRefusal(outcome: CalculationRefusal, system: UnitSystem): ShownRefusal {
+  if (!('unit' in outcome)) return { reason: outcome.reason };
+  const shown = (base: number): Amount => {
+    const unit = SHOWN_IN[system][outcome.unit] ?? outcome.unit;
+    return { value: tidy(fromBase(base, unit).value), unit };
+  };
+  if ('value' in outcome) return { reason: outcome.reason, ...shown(outcome.value) };
+  const { value: limit, unit } = shown(outcome.limit);
+  return { reason: outcome.reason, refrigerant: outcome.refrigerant, limit, unit };
+}
+
+const unknownName = (name: string): BadInput => {
+  const names = ENTRIES.map(({ formula }) => formula.id).join(', ');
+  return badInput('name', `no calculation "${name}": use one of ${names}`);
+};
+
+const bad = (name: string, { key, message }: BadInput): CalculationResult => ({
+  name,
+  badInput: { key, message },
+});
+
+/** Four decimals: far below any instrument, and free of binary tails. */
+const tidy = (value: number): number => Number(value.toFixed(4));
+
+function shownAnswer(
+  { formula, units }: Entry,
+  inputs: InputValues,
+  { base, also, source }: Answer,
+) {
+  const unit = units[systemOf(inputs)];
+  const inUnit = (each: number): number => tidy(fromBase(each, unit).value);
+  return {
+    value: inUnit(base),
+    unit,
+    ...(also === undefined
+      ? {}
+      : { also: Object.fromEntries(Object.entries(also).map(([key, of]) => [key, inUnit(of)])) }),
+    inputs: Object.fromEntries(inputs),
+    formula: formula.equation,
+    range: formula.range,
+    source: source === undefined ? formula.source : `${formula.source}; ${source}`,
+    standing: formula.standing,
+  };
+}
+
+export interface ListedCalculation {
+  readonly name: string;
+  readonly title: string;
+  readonly keys: readonly ListedKey[];
+  /** Of the value, for US and for metric inputs. */
+  readonly units: readonly UnitId[];
+  readonly formula: string;
+  readonly symbols: Formula['symbols'];
+  readonly range: string;
+  readonly source: string;
+  readonly standing: Formula['standing'];
+  readonly example: Formula['example'];
+}
+
+export interface ListedKey {
+  readonly key: string;
+  readonly optional: boolean;
+  /** Units, or the choices. */
+  readonly accepts: string;
+}
+
+const listedKey = ({ name, optional, accepts }: Key): ListedKey => ({
+  key: name,
+  optional,
+  accepts:
+    accepts.kind === 'choice' ? accepts.choices.join(', ') : unitsWritten(accepts.dimensions),
+});
+
+/** The closed set, each with what it takes and where it comes from. */
+export function listCalculations(): readonly ListedCalculation[] {
+  return ENTRIES.map(({ formula, keys, units }) => ({
+    name: formula.id,
+    title: formula.name,
+    keys: keys.map(listedKey),
+    units: [...new Set([units.us, units.si])],
+    formula: formula.equation,
+    symbols: formula.symbols,
+    range: formula.range,
+    source: formula.source,
+    standing: formula.standing,
+    example: formula.example,
+  }));
+}
+
+/** The record beside a calculation, for an answer that says where its number comes from. */
+export function formulaById(id: string): Formula | null {
+  return ENTRIES.find(({ formula }) => formula.id === id)?.formula ?? null;
+}
