@@ -21,14 +21,18 @@ export class EngineDesk {
     switch (message.kind) {
       case 'setGrammar':
         return this.#setGrammar(message.request, message.jsgf);
-      case 'accept':
-        { this.#guarded(message.utterance, () =>
-          this.#accept(message.utterance, message.samples),
-        ); return; }
-      case 'finish':
-        { this.#guarded(message.utterance, () => this.#finish(message.utterance)); return; }
-      case 'reset':
-        { this.#abandon(); return; }
+      case 'accept': {
+        this.#guarded(message.utterance, () => this.#accept(message.utterance, message.samples));
+        return;
+      }
+      case 'finish': {
+        this.#guarded(message.utterance, () => this.#finish(message.utterance));
+        return;
+      }
+      case 'reset': {
+        this.#abandon();
+        return;
+      }
     }
   }
 
@@ -38,7 +42,8 @@ export class EngineDesk {
       const taken = await this.#pool.take(jsgf);
       if (taken.kind === 'unknownWords') {
         const message = `No pronunciation is known for: ${taken.words.join(', ')}.`;
-        this.#send({ kind: 'grammarFailed', request, message }); return;
+        this.#send({ kind: 'grammarFailed', request, message });
+        return;
       }
       this.#decoder = taken.decoder;
       this.#send({ kind: 'grammarSet', request });

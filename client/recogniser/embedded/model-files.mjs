@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-import { cutDictionary } from '../../../core/hearing/dictionary.ts';
+import { printDictionary, soundWords } from '../../../core/hearing/dictionary.ts';
 import { DICTIONARY_FILE, MODEL_FILES } from '../../../core/hearing/engine-parameters.ts';
 
 const FOLDER = 'model/en-us';
@@ -12,15 +12,20 @@ const STUB = fileURLToPath(new URL('./blob-stub.ts', import.meta.url));
 
 /**
  * Puts the embedded engine's model files into the build (and serves them in development) under
- * /model/en-us, its dictionary cut to the words the product can hear (without them it is whole).
+ * /model/en-us, its dictionary cut to the words the product can hear.
  *
- * @param {{ words?: readonly string[] }} options
+ * @param {{
+ *   words: readonly string[],
+ *   pronunciations: import('../../../core/hearing/dictionary.ts').Pronunciations,
+ * }} options
  * @returns {import('vite').Plugin}
  */
-export function modelFiles({ words } = {}) {
+export function modelFiles({ words, pronunciations }) {
   const read = async (file) => {
     const bytes = await readFile(join(PACKAGE, FOLDER, file));
-    return file === DICTIONARY_FILE && words ? cutDictionary(bytes.toString('utf8'), words) : bytes;
+    return file === DICTIONARY_FILE
+      ? dictionaryOf(bytes.toString('utf8'), words, pronunciations)
+      : bytes;
   };
   const files = [...Object.values(MODEL_FILES), DICTIONARY_FILE];
   return {
@@ -46,4 +51,11 @@ export function modelFiles({ words } = {}) {
       });
     },
   };
+}
+
+/** A word without a sound would make its whole grammar unusable in the page: better no build. */
+function dictionaryOf(text, words, extra) {
+  const { pronunciations, missing } = soundWords(words, text, extra);
+  if (missing.length > 0) throw new Error(`No pronunciation is known for: ${missing.join(', ')}.`);
+  return printDictionary(pronunciations);
 }

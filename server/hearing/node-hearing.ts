@@ -1,0 +1,38 @@
+import createModule from 'soundswallower';
+
+import { soundWords, type Pronunciations } from '../../core/hearing/dictionary.ts';
+import { createEmbeddedDecoder } from '../../core/hearing/embedded-decoder.ts';
+import { isGarbage } from '../../core/hearing/garbage.ts';
+import type { Hearing } from '../../core/hearing/hearing.ts';
+import { combineGrammars, wordsOfGrammar } from '../../core/hearing/jsgf.ts';
+import { hearSamples } from '../../core/hearing/to-hearing.ts';
+import { NODE_MODEL_FILES, readDictionary } from './node-model.ts';
+
+export interface NodeHearingOptions {
+  /** JSGF text with a public rule. */
+  readonly grammar: string;
+  /** Words that the model's dictionary lacks. */
+  readonly pronunciations: Pronunciations;
+}
+
+export interface NodeHearing {
+  /** One utterance: mono samples at 16 kHz in −1..1. */
+  readonly hear: (samples: Float32Array) => Hearing;
+  readonly dispose: () => void;
+}
+
+/** The embedded engine in Node. Rejects when the grammar holds a word without a pronunciation. */
+export async function createNodeHearing(options: NodeHearingOptions): Promise<NodeHearing> {
+  const grammar = combineGrammars([{ text: options.grammar, weight: 1 }]);
+  if (grammar === null) throw new Error('The grammar has no public rule.');
+  const [module, dictionary] = await Promise.all([createModule(), readDictionary()]);
+  const words = wordsOfGrammar(grammar).filter((word) => !isGarbage(word));
+  const { pronunciations, missing } = soundWords(words, dictionary, options.pronunciations);
+  if (missing.length > 0) throw new Error(`No pronunciation is known for: ${missing.join(', ')}.`);
+  const decoder = await createEmbeddedDecoder(module, { files: NODE_MODEL_FILES, pronunciations });
+  decoder.setGrammar(grammar);
+  return {
+    hear: (samples) => hearSamples(decoder, samples),
+    dispose: () => decoder.dispose(),
+  };
+}
