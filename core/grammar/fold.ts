@@ -1,0 +1,29 @@
+import type { Tags } from './nodes.ts';
+
+/** Later tags win over earlier ones of the same name. */
+export function foldTags(tags: readonly Tags[]): Tags {
+  const [first, ...more] = tags;
+  if (first === undefined) return {};
+  return more.length === 0 ? first : Object.assign({}, ...tags);
+}
+
+/**
+ * Adds up the tags of a number in the order they were said: `plus` adds, `times` multiplies what is there,
+ * `sign` applies at the end. Rounded at the sixth decimal, where 0.1 + 0.2 stops showing.
+ */
+export function foldSum(tags: readonly Tags[]): Tags {
+  let sum = 0;
+  let sign = 1;
+  for (const each of tags) {
+    sum += numberUnder(each, 'plus', 0);
+    sum *= numberUnder(each, 'times', 1);
+    sign *= numberUnder(each, 'sign', 1);
+  }
+  const rounded = Math.round(sum * 1e6) / 1e6;
+  return { number: rounded === 0 ? 0 : sign * rounded };
+}
+
+function numberUnder(tags: Tags, slot: string, otherwise: number): number {
+  const found = tags[slot];
+  return typeof found === 'number' ? found : otherwise;
+}

@@ -1,0 +1,57 @@
+import { choice, named, optional, scope, sequence, tag, unheard } from '../grammar/nodes.ts';
+import { parseShape } from '../grammar/shape.ts';
+import { NUMBER } from './numbers.ts';
+import { UNIT } from './units.ts';
+
+/** What stands between a quantity and its value. */
+export const LINKS = named(
+  'link',
+  parseShape(
+    '[(is|at|~(is|was) (at|about|now|sitting at|running|reading|showing|down to|up to|still)|~(reads|reading|shows|was|are|were|now|equals|to|of|running|sitting at|sits at|holding [at]|set at|set to|set for|came in at|came to|comes to|up to|down to|went to|dropped to|climbed to|pulled down to|pulling|it is|got|measured|checks|measures|showing|on|says|is set at|is set to|is set for|is like|is running at|is holding [at]|is pulling|that is|looks like|comes in at|came up to|came down to|stays at|stayed at|weighs|is weighing|has|is reading at|is coming in at|for|temp is|is right at|right at))]',
+  ),
+);
+
+const HEDGE = parseShape(
+  '(about|around|roughly|approximately|~almost|~nearly|~maybe|~close to|~just (under|over|about)|~somewhere around|~something like|~like about|~right around|~approx)',
+);
+
+const plain = named(
+  'plainAmount',
+  sequence(
+    optional(unheard(sequence(HEDGE, tag({ hedged: true })))),
+    optional(sequence(parseShape('minus|negative'), tag({ negative: true }))),
+    NUMBER,
+    optional(UNIT),
+    optional(unheard(sequence(parseShape('below [zero]|under zero'), tag({ negative: true })))),
+  ),
+);
+
+const BREAK = parseShape(
+  '(no wait|~(no|wait|sorry|make that|make it|i mean|i meant|scratch that|strike that|correction|rather|actually|or rather|excuse me|uh no|no no)) [~(no|wait|sorry|make that|make it|i mean|it is|that is|uh|actually|scratch that)]',
+);
+
+const corrected = sequence(scope('wrong', plain), BREAK, plain);
+
+const range = choice(
+  parseShape('[between|from] <number:low> (to|through|and|or) <number:high> [<unit>]', {
+    number: NUMBER,
+    unit: UNIT,
+  }),
+);
+
+/** Pounds and ounces said together make one weight. */
+const compound = parseShape(
+  '<number:pounds> (pounds|pound|lb|lbs) [and] <number:ounces> [(ounces|ounce|oz)]',
+  { number: NUMBER },
+);
+
+const overLimit = sequence(
+  parseShape('over limit|~(ol|o l|infinite|infinity|open line|out of limits)'),
+  tag({ overlimit: true }),
+);
+
+/** One value with whatever unit was said beside it. */
+export const AMOUNT = named(
+  'amount',
+  choice(plain, unheard(choice(compound, corrected, range, overLimit))),
+);

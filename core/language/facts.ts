@@ -1,0 +1,196 @@
+import type { QuantityId } from '../terms/quantities.ts';
+import { amountIn, measured } from './measure.ts';
+import { heardRule, type Means, type Rule, rule } from './rule.ts';
+import { equipmentId, meteringId, numberIn, refrigerantId, sightGlassId, tagsIn } from './slots.ts';
+import type { Fact, NameplateItem } from './utterance.ts';
+
+const equipment: Means = (tags, frame) => {
+  const value = equipmentId(tags['equipment']);
+  if (value === null) return null;
+  const doors = numberIn(tagsIn(tags['doors'])?.['number']);
+  const counted = doors === null ? {} : { doors };
+  return { facts: [{ fact: 'equipment', value, ...counted, words: frame.wordsOf(frame.span) }] };
+};
+
+const refrigerant: Means = (tags, frame) => {
+  const value = refrigerantId(tags['refrigerant']);
+  return value === null
+    ? null
+    : { facts: [{ fact: 'refrigerant', value, words: frame.wordsOf(frame.span) }] };
+};
+
+const metering: Means = (tags, frame) => {
+  const value = meteringId(tags['metering']);
+  return value === null
+    ? null
+    : { facts: [{ fact: 'metering', value, words: frame.wordsOf(frame.span) }] };
+};
+
+const sightGlass: Means = (tags, frame) => {
+  const value = sightGlassId(tags['sightGlass']);
+  return value === null
+    ? null
+    : { facts: [{ fact: 'sightGlass', value, words: frame.wordsOf(frame.span) }] };
+};
+
+const noBubbles: Means = (_tags, frame) => ({
+  facts: [{ fact: 'sightGlass', value: 'clear', words: frame.wordsOf(frame.span) }],
+});
+
+const MEASURED_AS: Record<NameplateItem, QuantityId> = {
+  charge: 'refrigerantCharge',
+  voltage: 'voltage',
+  ratedLoadAmps: 'current',
+  highSide: 'headPressure',
+  lowSide: 'suctionPressure',
+};
+
+const nameplate =
+  (item: NameplateItem): Means =>
+  (tags, frame) => {
+    const found = measured(MEASURED_AS[item], amountIn(tags), frame.context.units);
+    // A charge without its unit could be pounds or ounces: the number stays unclaimed and is asked about.
+    if (found?.value === undefined || found.unit === null) return null;
+    if (found.quantity !== MEASURED_AS[item]) return null;
+    const { value, unit } = found;
+    const fact: Fact = { fact: 'nameplate', item, value, unit, words: frame.wordsOf(frame.span) };
+    return { facts: [fact] };
+  };
+
+/** A plate that says volts means its voltage, one that says ounces its charge. */
+const nameplateByUnit: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  if (unit === 'V') return nameplate('voltage')(tags, frame);
+  if (unit === 'A') return nameplate('ratedLoadAmps')(tags, frame);
+  return unit === null ? null : nameplate('charge')(tags, frame);
+};
+
+const nameOf =
+  (fact: 'unit' | 'site'): Means =>
+  (tags, frame) => {
+    const span = tagsIn(tags['clause']);
+    const from = numberIn(span?.['from']);
+    const to = numberIn(span?.['to']);
+    if (from === null || to === null) return null;
+    const value = frame.wordsOf({ from, to });
+    return { facts: [{ fact, value, words: frame.wordsOf(frame.span) }] };
+  };
+
+const IT_IS =
+  '(it is|this is|that is|we have|it is got|i am on|i have|i have got|working on|i am working on|i am looking at|looking at|this one is|unit is|the unit is|the box is|we are on|i am at)';
+const RUNS_ON =
+  '(on|it is on|with|it is|this is|runs on|running|using|it uses|it runs on|it has|it is running|the refrigerant is|refrigerant is|refrigerant|gas is|the gas is|takes|it takes|that is|charged with|system is on|unit is on|tag says|label says|nameplate says|unit has|system has)';
+
+/** What the unit is and what its plate says. */
+export const FACT_RULES: readonly Rule[] = [
+  heardRule(`[${IT_IS}] [a] <number:doors> (door|doors) <equipment>`, equipment, {
+    examples: ['it is a two door reach in'],
+  }),
+  heardRule('(it is a|it is an|~this is a|~this is the|~it is the) <equipment>', equipment, {
+    examples: ['it is a walk in cooler'],
+  }),
+  rule(`${IT_IS} [(a|an|the|their)] <equipment>`, equipment, {
+    examples: ['working on a prep table'],
+  }),
+  rule('[a] <equipment>', equipment, { alone: true, examples: ['walk in freezer'] }),
+  rule('[a] <equipment> with <number:doors> doors', equipment, {
+    examples: ['display case with three doors'],
+  }),
+  heardRule(`(on|it is on|~with|it is) <refrigerant>`, refrigerant, {
+    examples: ['it is four forty nine a', 'on one thirty four a'],
+  }),
+  rule(`${RUNS_ON} [a] <refrigerant>`, refrigerant, { examples: ['refrigerant is R-404A'] }),
+  rule(
+    '<refrigerant> [(system|unit|refrigerant|freon)]',
+    (tags, frame) =>
+      // Said alone, "two ninety" may as well be a pressure.
+      /[a-z]$|r.*\d/i.test(frame.wordsOf(frame.span)) && frame.context.asked === null
+        ? writtenRefrigerant(frame.wordsOf(frame.span))
+          ? refrigerant(tags, frame)
+          : null
+        : null,
+    { alone: true, examples: ['R-404A', 'four forty eight a'] },
+  ),
+  heardRule(
+    '(with a|on a|it is a|~with an|~on an|~it is an|~has a|~has an|~it has a|~it has an|~and a|~with|~on|~uses a|~it is on a|~metering is a|~metering device is a|~metered by a) <metering>',
+    metering,
+    {
+      examples: ['it is on a cap tube', 'with a txv'],
+    },
+  ),
+  rule('[a] <metering> [(system|metering|metered|unit)]', metering, {
+    alone: true,
+    examples: ['txv', 'cap tube system'],
+  }),
+  heardRule('[the] sight glass <sightGlass>', sightGlass, {
+    examples: ['sight glass has bubbles'],
+  }),
+  rule('[the] (glass|site glass|sightglass) <sightGlass>', sightGlass, {
+    examples: ['glass is clear'],
+  }),
+  rule('(no|not any|no more) bubbles [in the [(sight|site)] glass]', noBubbles, {
+    examples: ['no bubbles'],
+  }),
+  rule(
+    '(i have|i see|there is|there are|i have got|seeing|i am seeing|some|a few|lots of|still) [some] <sightGlass> [in the [(sight|site)] glass]',
+    (tags, frame) => (tags['sightGlass'] === 'bubbling' ? sightGlass(tags, frame) : null),
+    { examples: ['i see bubbles in the sight glass'] },
+  ),
+  heardRule(
+    '[the] [(nameplate|~factory|~tag|~plate|~data plate|~name plate)] charge (is|~of|~says|~) <amount>',
+    nameplate('charge'),
+    {
+      examples: ['the charge is thirty eight ounces'],
+    },
+  ),
+  rule(
+    '(it takes|takes|it holds|holds|plate calls for|nameplate calls for|factory charge is) <amount> [of <refrigerant>]',
+    (tags, frame) => {
+      const { unit } = amountIn(tags);
+      return unit === 'V' || unit === 'A' ? null : nameplateByUnit(tags, frame);
+    },
+    { examples: ['it takes thirty eight ounces'] },
+  ),
+  rule(
+    '[the] (nameplate|plate|tag|data plate|name plate|sticker) (is|says|shows|reads|has) [a] [(voltage|charge|rla|r l a)] [(of|is)] <amount>',
+    nameplateByUnit,
+    {
+      examples: ['nameplate says one fifteen volts'],
+    },
+  ),
+  rule('[the] (nameplate|plate|rated) (voltage|volts) [is] <amount>', nameplate('voltage'), {
+    examples: ['nameplate voltage is two oh eight'],
+  }),
+  rule(
+    '[the] [nameplate] (rla|r l a|rated load amps|rated amps|nameplate amps|full load amps|fla) [(is|are)] <amount>',
+    nameplate('ratedLoadAmps'),
+    {
+      examples: ['rla is six point two'],
+    },
+  ),
+  rule('[the] [nameplate] design [pressure] high [side] [is] <amount>', nameplate('highSide'), {
+    examples: ['design high side two eighty'],
+  }),
+  rule('[the] [nameplate] design [pressure] low [side] [is] <amount>', nameplate('lowSide'), {
+    examples: ['design low side one forty'],
+  }),
+  rule(
+    '(the site is|site is|site name is|i am at site|the customer is|customer is called|the account is|job is at|the job is at) <rest>',
+    nameOf('site'),
+    {
+      examples: ['site is Harbor Street Deli'],
+    },
+  ),
+  rule(
+    '(unit name is|the unit is called|unit is called|call it|call this unit|call the unit|this unit is called|name the unit|label it) <rest>',
+    nameOf('unit'),
+    {
+      examples: ['unit is called reach-in by the back door'],
+    },
+  ),
+];
+
+/** A designation is recognisable alone by its letter, before the figures or behind them. */
+function writtenRefrigerant(words: string): boolean {
+  return /^r[\s-]*\S/i.test(words) || /[\d\s][a-f]$/i.test(words) || /propane|ammonia/i.test(words);
+}

@@ -1,0 +1,79 @@
+import { choice, type Node, rest, sequence, tag, tokenClass, unheard } from '../grammar/nodes.ts';
+import { type Holes, parseShape } from '../grammar/shape.ts';
+import { named } from '../grammar/nodes.ts';
+import { REFRIGERANTS } from '../terms/refrigerants.ts';
+import { AMOUNT, LINKS } from './amounts.ts';
+import { namedOptions, namesNode } from './names-node.ts';
+import { NUMBER } from './numbers.ts';
+import { UNIT } from './units.ts';
+import { EQUIPMENT_NAMES, METERING_NAMES, SIGHT_GLASS_NAMES } from './vocabulary/fact-names.ts';
+import { PART_NAMES } from './vocabulary/part-names.ts';
+import { PLACE_NAMES } from './vocabulary/place-names.ts';
+import { DERIVED_NAMES, QUANTITY_NAMES } from './vocabulary/quantity-names.ts';
+import { REFRIGERANT_NAMES } from './vocabulary/refrigerant-names.ts';
+import { DOING_NAMES, STATE_NAMES } from './vocabulary/state-names.ts';
+import { WORK_NAMES } from './vocabulary/work-names.ts';
+
+const QUANTITY = namesNode('quantity', QUANTITY_NAMES);
+const PART = namesNode('part', PART_NAMES);
+
+function workHole(form: 'done' | 'todo' | 'doing'): Node {
+  const names = Object.fromEntries(
+    Object.entries(WORK_NAMES).map(([id, forms]) => [id, forms[form]]),
+  );
+  return named(`work ${form}`, choice(...namedOptions('work', names)));
+}
+
+/** "134a", "R-404A": the designation's own figures and letters, apart as the tokeniser leaves them. */
+function writtenRefrigerants(): Node {
+  const options = REFRIGERANTS.map((id) => {
+    const [figures = '', letters = ''] = id.slice(2).split(/(?<=\d)(?=[a-z])/i);
+    const shape = letters === '' ? figures : `${figures} [${letters.toLowerCase()}]`;
+    return sequence(parseShape(shape), tag({ refrigerant: id }));
+  });
+  return unheard(choice(...options));
+}
+
+const REFRIGERANT = named(
+  'refrigerant',
+  sequence(
+    parseShape('[~(r|are|freon)]'),
+    choice(...namedOptions('refrigerant', REFRIGERANT_NAMES), writtenRefrigerants()),
+  ),
+);
+
+/** Who else may be speaking. */
+const SOMEBODY =
+  '[the|their] (customer|~owner|~manager|~cook|~chef|~kitchen|~staff|~guy|~tech|~driver|~store|~people|~employee|~lady)';
+
+/** What a shape may name between angle brackets. */
+export const HOLES: Holes = {
+  number: NUMBER,
+  amount: AMOUNT,
+  unit: UNIT,
+  link: LINKS,
+  quantity: QUANTITY,
+  asked: named('asked', choice(QUANTITY, namesNode('derived', DERIVED_NAMES))),
+  part: PART,
+  place: namesNode('place', PLACE_NAMES),
+  state: namesNode('state', STATE_NAMES),
+  doing: namesNode('doing', DOING_NAMES),
+  refrigerant: REFRIGERANT,
+  metering: namesNode('metering', METERING_NAMES),
+  sightGlass: namesNode('sightGlass', SIGHT_GLASS_NAMES),
+  equipment: namesNode('equipment', EQUIPMENT_NAMES),
+  done: workHole('done'),
+  todo: workHole('todo'),
+  working: workHole('doing'),
+  the: named('the', parseShape('[(the|~my|~your|~a|~an|~this|~that|~its|~their|~our|~all the)]')),
+  who: named('who', parseShape(SOMEBODY)),
+  clause: rest('clause', 'pause'),
+  rest: rest('clause', 'end'),
+  correction: named(
+    'correction',
+    parseShape(
+      'no wait|correction|~(no|wait|sorry|make that|make it|i mean|i meant|scratch that|strike that|no make that|no sorry|sorry no|wait no|no i mean|no it is|no that is|rather|actually|or rather|excuse me)',
+    ),
+  ),
+  pair: tokenClass('pair'),
+};

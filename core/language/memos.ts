@@ -1,0 +1,46 @@
+import { heardRule, type Means, type Rule, rule } from './rule.ts';
+import { spanIn } from './slots.ts';
+
+const memo: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  return span === null ? null : { memos: [frame.wordsOf(span)] };
+};
+
+/** A finite grammar cannot hear free words: these it can, and they are the commonest complaints. */
+const COMPLAINT =
+  '(it has been (warm|running warm|icing up|leaking|noisy)|it keeps tripping|it is not cooling|it will not (start|shut off)|it is (leaking|noisy|warm|running all the time))';
+const SINCE =
+  '[since (monday|tuesday|wednesday|thursday|friday|saturday|sunday|yesterday|last night|this morning|last week)]';
+
+/** Sentences kept word for word. */
+export const MEMO_RULES: readonly Rule[] = [
+  rule(
+    '(memo|note to self|for the note|for the record|for the notes|put in the notes|note for the office) [(that|saying|to)] <rest>',
+    memo,
+    {
+      examples: ['memo the lid hinge is broken on the left side'],
+    },
+  ),
+  rule(
+    '(make a note|add a note|take a note|write down|write this down|jot down|put down|note down|take this down|record|add to the note|put in the note|note) (that|to|saying) <rest>',
+    memo,
+    {
+      examples: ['make a note that the door was left open'],
+    },
+  ),
+  rule(
+    '(make a note|add a note|take a note|write down|write this down|jot down|note down|take this down|memo to (self|office)|the complaint is|complaint is|complaint|customer complaint|customer complaint is) <rest>',
+    memo,
+    {
+      examples: ['complaint is warm product'],
+    },
+  ),
+  heardRule(`memo [customer says] ${COMPLAINT} ${SINCE}`, heardMemo, {
+    examples: ['memo customer says it has been warm since friday'],
+  }),
+];
+
+/** All that was said after the word that opens it. */
+function heardMemo(...[, frame]: Parameters<Means>): ReturnType<Means> {
+  return { memos: [frame.wordsOf({ from: frame.span.from + 1, to: frame.span.to })] };
+}

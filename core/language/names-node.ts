@@ -1,0 +1,23 @@
+import { choice, named, type Node, type RuleNode, sequence, tag } from '../grammar/nodes.ts';
+import { parseShape } from '../grammar/shape.ts';
+
+type Names = Readonly<Partial<Record<string, readonly string[]>>>;
+
+/** Any name of a table, its id under `slot`. */
+export function namesNode(slot: string, names: Names): RuleNode {
+  return named(slot, choice(...namedOptions(slot, names)));
+}
+
+export function namedOptions(slot: string, names: Names): readonly Node[] {
+  return Object.entries(names).flatMap(([id, phrases = []]) =>
+    phrases.map((phrase) => nameOption(phrase, tag({ [slot]: id }))),
+  );
+}
+
+/** The tag goes inside an unheard name, so that the whole option stays out of the recogniser's grammar. */
+function nameOption(phrase: string, meaning: Node): Node {
+  const said = parseShape(phrase);
+  return said.kind === 'unheard'
+    ? { kind: 'unheard', node: sequence(said.node, meaning) }
+    : sequence(said, meaning);
+}

@@ -1,0 +1,132 @@
+import { bestCover, type Piece } from '../grammar/cover.ts';
+import { Matcher } from '../grammar/match.ts';
+import type { Node, Tags } from '../grammar/nodes.ts';
+import { StarterIndex } from '../grammar/starters.ts';
+import type { Token } from '../grammar/tokens.ts';
+import type { Context } from './context.ts';
+import { NUMBER } from './numbers.ts';
+import type { Frame, Meaning, Rule, Span } from './rule.ts';
+import { RULES } from './rules.ts';
+import { FILLERS } from './talk.ts';
+import { tokenise } from './tokenise.ts';
+
+/** A rule that reads a stretch of the sentence, and what it means there. */
+export interface Item extends Piece {
+  readonly rule: Rule;
+  readonly tags: Tags;
+  readonly meaning: Meaning;
+  readonly words: string;
+}
+
+export interface Parse {
+  readonly items: readonly Item[];
+  /** Numbers that no item claimed, as digits. */
+  readonly unclaimed: readonly string[];
+  /** Nodes the matcher tried: a measure of work that does not depend on the machine. */
+  readonly steps: number;
+}
+
+interface RankedRule {
+  readonly rule: Rule;
+  readonly rank: number;
+}
+
+const RANKED = new Map<Node, RankedRule>(RULES.map((rule, rank) => [rule.node, { rule, rank }]));
+const STARTERS = new StarterIndex(RULES.map((rule) => rule.node));
+
+export function parse(text: string, context: Context): Parse {
+  const sentence = new Sentence(text, context);
+  const items = bestCover(sentence.tokens.length, (at) => sentence.itemsAt(at));
+  return { items, unclaimed: sentence.numbersOutside(items), steps: sentence.matcher.steps };
+}
+
+class Sentence {
+  readonly tokens: readonly Token[];
+  readonly matcher: Matcher;
+  private readonly text: string;
+  private readonly context: Context;
+  private readonly firstWeighty: number;
+  private readonly lastWeighty: number;
+
+  constructor(text: string, context: Context) {
+    this.text = text;
+    this.context = context;
+    this.tokens = tokenise(text);
+    this.matcher = new Matcher(this.tokens);
+    this.firstWeighty = this.tokens.findIndex(isWeighty);
+    this.lastWeighty = this.tokens.findLastIndex(isWeighty);
+  }
+
+  itemsAt(at: number): readonly Item[] {
+    const items: Item[] = [];
+    for (const node of STARTERS.startedBy(this.tokens[at])) {
+      const ranked = RANKED.get(node);
+      if (ranked !== undefined) this.addItems(items, ranked, at);
+    }
+    return items;
+  }
+
+  private addItems(items: Item[], { rule, rank }: RankedRule, start: number): void {
+    for (const { end, tags: folded } of this.matcher.match(rule.node, start)) {
+      if (end === start || (rule.alone && !this.isWhole(start, end))) continue;
+      const tags = folded[0] ?? {};
+      const frame = this.frame({ from: start, to: end });
+      const meaning = rule.means(tags, frame);
+      if (meaning !== null) {
+        items.push({ start, end, rank, rule, tags, meaning, words: frame.wordsOf(frame.span) });
+      }
+    }
+  }
+
+  private isWhole(start: number, end: number): boolean {
+    return start <= this.firstOrEnd() && end > this.lastWeighty;
+  }
+
+  private firstOrEnd(): number {
+    return this.firstWeighty === -1 ? this.tokens.length : this.firstWeighty;
+  }
+
+  private frame(span: Span): Frame {
+    return { context: this.context, span, wordsOf: (each) => this.wordsOf(each) };
+  }
+
+  private wordsOf({ from, to }: Span): string {
+    const first = this.tokens[from];
+    const last = this.tokens[to - 1];
+    return first === undefined || last === undefined ? '' : this.text.slice(first.start, last.end);
+  }
+
+  numbersOutside(items: readonly Item[]): readonly string[] {
+    const numbers: string[] = [];
+    let at = 0;
+    for (const item of items) {
+      this.addNumbers(numbers, at, item.start);
+      at = item.end;
+    }
+    this.addNumbers(numbers, at, this.tokens.length);
+    return numbers;
+  }
+
+  private addNumbers(numbers: string[], from: number, to: number): void {
+    for (let at = from; at < to;) {
+      const longest = this.longestNumber(at, to);
+      if (longest === null) at += 1;
+      else {
+        numbers.push(longest.digits);
+        at = longest.end;
+      }
+    }
+  }
+
+  private longestNumber(at: number, to: number): { digits: string; end: number } | null {
+    let best: { digits: string; end: number } | null = null;
+    for (const { end, tags } of this.matcher.match(NUMBER, at)) {
+      if (end <= to && (best === null || end > best.end)) {
+        best = { digits: String(tags[0]?.['number']), end };
+      }
+    }
+    return best;
+  }
+}
+
+const isWeighty = (token: Token): boolean => !FILLERS.has(token.text);

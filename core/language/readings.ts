@@ -1,0 +1,251 @@
+import type { Tags } from '../grammar/nodes.ts';
+import type { QuantityId } from '../terms/quantities.ts';
+import { type Amounted, amountIn, measured, unitFor } from './measure.ts';
+import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { numberIn, partId, quantityId, refrigerantId, tagsIn } from './slots.ts';
+import type { Reading } from './utterance.ts';
+
+type Extras = Partial<Pick<Reading, 'when' | 'event' | 'afterMinutes' | 'gasTemp' | 'refrigerant'>>;
+
+function reading(quantity: QuantityId, amount: Amounted, frame: Frame): Reading | null {
+  const value = measured(quantity, amount, frame.context.units);
+  return value === null ? null : { ...value, place: null, words: frame.wordsOf(frame.span) };
+}
+
+const isElectrical = (quantity: QuantityId): boolean =>
+  ['voltage', 'current', 'resistance', 'insulationResistance', 'capacitance', 'power'].includes(
+    quantity,
+  );
+
+function oneReading(quantity: QuantityId | null, frame: Frame, tags: Tags): Reading | null {
+  return quantity === null ? null : reading(quantity, amountIn(tags), frame);
+}
+
+const asReading =
+  (extras: Extras = {}): Means =>
+  (tags, frame) => {
+    const found = oneReading(quantityId(tags['quantity']), frame, tags);
+    return found === null ? null : { readings: [{ ...found, ...extras }] };
+  };
+
+const fixed =
+  (quantity: QuantityId, extras: Extras = {}): Means =>
+  (tags, frame) =>
+    asReading(extras)({ ...tags, quantity }, frame);
+
+/** Only with a unit of its kind: a bare number there could be anything. */
+const withUnit =
+  (quantity: QuantityId): Means =>
+  (tags, frame) =>
+    amountIn(tags).unit === null ? null : fixed(quantity)(tags, frame);
+
+/** A value behind which the quantity stands alone ("fourteen psi suction") needs its unit to hold them together. */
+const valueFirst: Means = (tags, frame) =>
+  amountIn(tags).unit === null ? null : asReading()(tags, frame);
+
+/** A number alone answers what was asked, or is known by a unit that only one quantity has. */
+const bareAmount: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  const { asked } = frame.context;
+  if (asked !== null) return fixed(asked)(tags, frame);
+  return amount.unit === 'inches' || amount.unit === 'inHg' || amount.unit === 'micron'
+    ? vacuumByUnit(tags, frame)
+    : null;
+};
+
+/** Inches are the low side's pressure, microns a deep vacuum. */
+const vacuumByUnit: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  if (unit === 'micron') return fixed('vacuum')(tags, frame);
+  return unit === 'inches' || unit === 'inHg' ? fixed('suctionPressure')(tags, frame) : null;
+};
+
+const vacuumAfter: Means = (tags, frame) => {
+  const minutes = numberIn(tagsIn(tags['minutes'])?.['number']);
+  const { unit } = amountIn(tags);
+  if (minutes === null || (unit !== 'micron' && tags['quantity'] !== 'vacuum')) return null;
+  return fixed('vacuum', { afterMinutes: minutes })(tags, frame);
+};
+
+const gasTest: Means = (tags, frame) => {
+  const gas = tagsIn(tags['gas']);
+  const amount = gas === null ? null : amountIn(gas);
+  if (amount?.value == null) return null;
+  const unit = unitFor(amount.unit ?? 'degrees', 'temperature', frame.context.units);
+  if (unit === null) return null;
+  return fixed('testPressure', { gasTemp: { value: amount.value, unit } })(tags, frame);
+};
+
+const refrigerantMoved =
+  (quantity: 'refrigerantAdded' | 'refrigerantRecovered'): Means =>
+  (tags, frame) => {
+    const refrigerant = refrigerantId(tags['refrigerant']);
+    const { unit } = amountIn(tags);
+    // "added two fuses" has neither a weight nor a refrigerant.
+    if (unit === null && refrigerant === null) return null;
+    return fixed(quantity, refrigerant === null ? {} : { refrigerant })(tags, frame);
+  };
+
+/** A pressure control that opens tells its side's pressure at that moment. */
+const trippedAt: Means = (tags, frame): Meaning | null => {
+  const part = partId(tags['part']);
+  if (part !== 'highPressureSwitch' && part !== 'lowPressureSwitch') return null;
+  const side = part === 'highPressureSwitch' ? 'headPressure' : 'suctionPressure';
+  const found = reading(side, amountIn(tags), frame);
+  if (found === null) return null;
+  return {
+    readings: [{ ...found, event: 'tripped' }],
+    findings: [{ part, state: 'tripped', words: found.words }],
+  };
+};
+
+const headOverSuction: Means = (tags, frame) => {
+  const head = tagsIn(tags['head']);
+  const suction = tagsIn(tags['suction']);
+  if (head === null || suction === null) return null;
+  const high = reading('headPressure', amountIn(head), frame);
+  const low = reading('suctionPressure', amountIn(suction), frame);
+  return high === null || low === null ? null : { readings: [high, low] };
+};
+
+const notElectrical =
+  (means: Means): Means =>
+  (tags, frame) => {
+    const quantity = quantityId(tags['quantity']);
+    return quantity !== null && isElectrical(quantity) ? null : means(tags, frame);
+  };
+
+const ARRIVAL =
+  '(when (i|we) (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|on arrival|at arrival|upon arrival)';
+const ADDED =
+  '(added|weighed in|~put in|~put|~charged|~charged (in|it with|with)|~added in|~dumped in|~topped [it] (off|up) with|~weighed in another|~threw in|~adding)';
+const RECOVERED =
+  '(recovered|~reclaimed|~recovered out|~pulled out|~took out|~pulled|~removed|~got out|~recovering)';
+
+/** Readings off gauges, thermometers and scales. */
+export const READING_RULES: readonly Rule[] = [
+  heardRule('[the] <quantity> [pressure] <link> <amount>', notElectrical(asReading()), {
+    examples: ['head one forty six', 'suction at twelve', 'box is minus three'],
+  }),
+  heardRule(
+    `[the] <quantity> <link> <amount> ${ARRIVAL}`,
+    notElectrical(asReading({ when: 'arrival' })),
+    { examples: ['head was two hundred when i got here'] },
+  ),
+  rule(
+    `${ARRIVAL} [the] <quantity> <link> <amount>`,
+    notElectrical(asReading({ when: 'arrival' })),
+    {
+      examples: ['when i got here head was two hundred'],
+    },
+  ),
+  rule(
+    '[(i have|i got|i am getting|i have got|i see|i am seeing|we have|we got|there is|it is|reading|got|showing)] <amount> (on|at|for|of|in) <the> <quantity>',
+    notElectrical(asReading()),
+    {
+      examples: [
+        'seven degrees of superheat',
+        'one ninety on the head',
+        'i have got fourteen on the suction',
+      ],
+    },
+  ),
+  rule('<amount> <quantity>', notElectrical(valueFirst), {
+    examples: ['fourteen psi suction', 'seven degrees superheat'],
+  }),
+  rule(
+    '[it is] <amount> (at|by|on|around|near|going into|into|entering|in front of) <the> condenser [coil]',
+    withUnit('ambientTemp'),
+    {
+      examples: ['it is twenty six celsius at the condenser', '92 degrees at the condenser'],
+    },
+  ),
+  rule('[it is] <amount> (outside|outdoors|out there)', fixed('outdoorTemp'), {
+    examples: ['it is ninety two outside'],
+  }),
+  rule(
+    '(pulled|pulled it|pulled the system|pulled down|pulled her|we are|down|it is|went|got it) [down] to [a vacuum of] <amount>',
+    vacuumByUnit,
+    {
+      examples: ['down to four hundred microns', 'pulled it to twenty nine inches'],
+    },
+  ),
+  rule(
+    '[[the] <quantity>] [<link>] [down to] <amount> [after] <number:minutes> minutes [(in|into it|later|in to it|now)]',
+    vacuumAfter,
+    {
+      examples: ['eight hundred microns five minutes in'],
+    },
+  ),
+  rule(
+    '[[the] <quantity>] [<link>] [down to] <amount> (after|at|in) <number:minutes> minutes',
+    vacuumAfter,
+    {
+      examples: ['five hundred microns after ten minutes'],
+    },
+  ),
+  rule(
+    '[(pressurized to|pressured up to|pressure test at|pressure tested at|holding|put|pumped up to|charged to|holding at|it is holding)] <amount> [of] [dry] nitrogen at <amount:gas>',
+    gasTest,
+    {
+      examples: ['one eighty of nitrogen at sixty five degrees'],
+    },
+  ),
+  rule(
+    '[(pressurized to|pressured up to|pressure test at|pressure tested at|pressure tested to|holding|put|pumped up to|charged to|holding at|it is holding)] <amount> [of] [dry] nitrogen',
+    fixed('testPressure'),
+    {
+      examples: ['holding one fifty of nitrogen'],
+    },
+  ),
+  rule(
+    '(pressurized to|pressured up to|pressure test at|pressure tested at|pressure tested to|pressure test to|pressure testing at) <amount>',
+    fixed('testPressure'),
+    {
+      examples: ['pressure tested to one fifty'],
+    },
+  ),
+  heardRule(
+    `[(i|we)] [have] ${ADDED} <amount> [more] [of] [<refrigerant>]`,
+    refrigerantMoved('refrigerantAdded'),
+    {
+      examples: ['added eight ounces of one thirty four', 'weighed in three pounds two ounces'],
+    },
+  ),
+  rule(
+    `[(i|we)] [have] ${RECOVERED} <amount> [of] [<refrigerant>]`,
+    refrigerantMoved('refrigerantRecovered'),
+    {
+      examples: ['recovered two pounds of four oh four a'],
+    },
+  ),
+  rule(
+    '[the] <part> (opened|tripped|cut out|kicked out|went out|opens|trips|cuts out|tripped out|broke|dropped out|popped) [(out|open)] at <amount>',
+    trippedAt,
+    {
+      examples: ['high pressure switch opened at three eighty'],
+    },
+  ),
+  rule(
+    '[(the|my|we are|running|i am running|pressures are|it is running|i have|i have got|pressure is)] [pressures] [are] <amount:head> over <amount:suction>',
+    headOverSuction,
+    {
+      examples: ['running one ninety over fourteen'],
+    },
+  ),
+  heardRule(
+    '[(it is|that is|i have|i have got|reads|i am at|it reads|we are at|now it is|it says|that would be|looks like)] <amount>',
+    bareAmount,
+    {
+      alone: true,
+      examples: ['four hundred microns'],
+    },
+  ),
+  rule(
+    '<amount>',
+    (tags, frame) => (frame.context.asked === null ? vacuumByUnit(tags, frame) : null),
+    {
+      examples: ['we are at four hundred microns'],
+    },
+  ),
+];

@@ -1,0 +1,69 @@
+import { named, type Node, type RuleNode, sequence, tag, type Tags } from '../grammar/nodes.ts';
+import { parseShape } from '../grammar/shape.ts';
+import type { Context } from './context.ts';
+import { HOLES } from './holes.ts';
+import type { Utterance } from './utterance.ts';
+
+/** A stretch of tokens. */
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What surrounds a matched rule when its meaning is made. */
+export interface Frame {
+  readonly context: Context;
+  /** The words of a stretch as they were given. */
+  wordsOf(span: Span): string;
+  /** The stretch that the rule matched. */
+  readonly span: Span;
+}
+
+/** What a rule adds to the utterance; empty for talk that is not for us. */
+export type Meaning = Partial<Omit<Utterance, 'text' | 'doubts'>> & {
+  /** What follows puts right what went before. */
+  readonly correction?: true;
+  /** Somebody else's words: doubted where they name a quantity, else kept as a memo. */
+  readonly hearsay?: string;
+};
+
+/** `null`: these words cannot mean it, whatever their shape. */
+export type Means = (tags: Tags, frame: Frame) => Meaning | null;
+
+/** One way to say something. */
+export interface Rule {
+  /** Its name, which shows its shape with holes. */
+  readonly shape: string;
+  readonly node: RuleNode;
+  readonly means: Means;
+  /** Understood only when it is the whole sentence, fillers apart. */
+  readonly alone: boolean;
+  /** Printed in the recogniser's grammar. */
+  readonly heard: boolean;
+  readonly examples: readonly string[];
+}
+
+interface Ways {
+  readonly alone?: boolean;
+  readonly heard?: boolean;
+  readonly tags?: Tags;
+  readonly examples?: readonly string[];
+}
+
+export function rule(shape: string, means: Means, ways: Ways = {}): Rule {
+  const said = parseShape(shape, HOLES);
+  const node: Node = ways.tags === undefined ? said : sequence(said, tag(ways.tags));
+  return {
+    shape,
+    node: named(shape, node),
+    means,
+    alone: ways.alone ?? false,
+    heard: ways.heard ?? false,
+    examples: ways.examples ?? [],
+  };
+}
+
+/** As `rule`, and part of what the recogniser listens for. */
+export function heardRule(shape: string, means: Means, ways: Ways = {}): Rule {
+  return rule(shape, means, { ...ways, heard: true });
+}

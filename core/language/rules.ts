@@ -1,0 +1,25 @@
+import { COMMAND_RULES } from './commands.ts';
+import { ELECTRICAL_RULES } from './electrical.ts';
+import { FACT_RULES } from './facts.ts';
+import { FINDING_RULES } from './findings.ts';
+import { MEMO_RULES } from './memos.ts';
+import { QUESTION_RULES } from './questions.ts';
+import { READING_RULES } from './readings.ts';
+import { RECOMMENDATION_RULES } from './recommendations.ts';
+import type { Rule } from './rule.ts';
+import { TALK_RULES } from './talk.ts';
+import { WORK_RULES } from './work.ts';
+
+/** Everything that can be said. Where two rules claim the same words, the earlier one is meant. */
+export const RULES: readonly Rule[] = [
+  ...MEMO_RULES,
+  ...QUESTION_RULES,
+  ...COMMAND_RULES,
+  ...READING_RULES,
+  ...ELECTRICAL_RULES,
+  ...FACT_RULES,
+  ...RECOMMENDATION_RULES,
+  ...WORK_RULES,
+  ...FINDING_RULES,
+  ...TALK_RULES,
+];

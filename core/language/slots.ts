@@ -1,0 +1,49 @@
+import type { Data, Tags } from '../grammar/nodes.ts';
+import {
+  EQUIPMENT,
+  FINDING_STATES,
+  METERING_DEVICES,
+  PARTS,
+  PLACES,
+  SIGHT_GLASS_STATES,
+  WORK_KINDS,
+} from '../terms/names.ts';
+import { DERIVED_QUANTITIES, QUANTITIES } from '../terms/quantities.ts';
+import { REFRIGERANTS, type RefrigerantId } from '../terms/refrigerants.ts';
+import type { Span } from './rule.ts';
+
+/** Reads an id out of a tag: tags are plain data, and only the tables say what an id is. */
+function idIn<Table extends object>(table: Table): (data: Data | undefined) => keyof Table | null {
+  const isId = (data: Data | undefined): data is string & keyof Table =>
+    typeof data === 'string' && Object.hasOwn(table, data);
+  return (data) => (isId(data) ? data : null);
+}
+
+export const quantityId = idIn(QUANTITIES);
+export const derivedId = idIn(DERIVED_QUANTITIES);
+export const answerableId = idIn({ ...QUANTITIES, ...DERIVED_QUANTITIES });
+export const placeId = idIn(PLACES);
+export const partId = idIn(PARTS);
+export const stateId = idIn(FINDING_STATES);
+export const workId = idIn(WORK_KINDS);
+export const equipmentId = idIn(EQUIPMENT);
+export const meteringId = idIn(METERING_DEVICES);
+export const sightGlassId = idIn(SIGHT_GLASS_STATES);
+
+const isRefrigerant = (data: Data | undefined): data is RefrigerantId =>
+  REFRIGERANTS.some((id) => id === data);
+export const refrigerantId = (data: Data | undefined): RefrigerantId | null =>
+  isRefrigerant(data) ? data : null;
+
+export const numberIn = (data: Data | undefined): number | null =>
+  typeof data === 'number' ? data : null;
+
+export const tagsIn = (data: Data | undefined): Tags | null =>
+  typeof data === 'object' ? data : null;
+
+export function spanIn(data: Data | undefined): Span | null {
+  const tags = tagsIn(data);
+  const from = numberIn(tags?.['from']);
+  const to = numberIn(tags?.['to']);
+  return from === null || to === null ? null : { from, to };
+}

@@ -1,0 +1,103 @@
+import { type Means, type Rule, rule } from './rule.ts';
+import { spanIn } from './slots.ts';
+
+const nothing: Means = () => ({});
+
+const hearsay: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  return span === null ? null : { hearsay: frame.wordsOf(span) };
+};
+
+/** A number put right without a quantity: only the second one is left to ask about. */
+const unclaimedAfterAll: Means = (tags) => ({ unclaimed: [String(tags['number'])] });
+
+const correction: Means = () => ({ correction: true });
+
+/** Things that are counted but never measured on this job. */
+const FOREIGN =
+  '(miles|mile|minutes|minute|hours|hour|seconds|second|days|day|weeks|week|months|month|years|year|dollars|dollar|bucks|cents|percent|feet|foot|people|guys|times|calls|stops|units|customers|gallons|gallon|thousand miles|oclock|o clock|am|pm|a m|p m|screws|bolts|fuses|fans|doors|door|shelves|cases|pounds of (meat|ice|cheese)|more (minutes|hours|stops|calls)|bags|boxes|floors|blocks|years old|o seven|footer|ton|tons|horse|horsepower|hp|kids|beers|trips|steps|ways|sides|employees|tables|wires|screens|pieces|things|parts|of them|of these|of those|of (the|my) (guys|kids|trucks))';
+
+/** What is said but is not for us: nothing of it is recorded, and its numbers are not asked about. */
+export const TALK_RULES: readonly Rule[] = [
+  rule(
+    '(if|unless|suppose|supposing|what if|in case|as long as|assuming|imagine|say it|whenever|as soon as|once (the|it|head|suction|we|i|they|that)|until (the|it|head|suction|we|i|they)|when (it|the|head|suction|they|that|you|he|she|we|box)|before (it|the head|head)|let us say|lets say) <clause>',
+    nothing,
+    {
+      examples: ['if head goes over two hundred call me'],
+    },
+  ),
+  rule(
+    `<who> (says|said|told me|told us|claims|claimed|thinks|thought|reports|reported|complained|complains|mentioned|states|stated|told me that|is saying|was saying|swears|say|told) <rest>`,
+    hearsay,
+    {
+      examples: ['customer says it was at fifty'],
+    },
+  ),
+  rule(
+    '(he|she|they|somebody|someone|my boss|the boss|boss|dispatch|the office) (says|said|told me|told us|claims|claimed|thinks|thought|reported|mentioned|swears|say|told) <rest>',
+    hearsay,
+    {
+      examples: ['he said it was at fifty'],
+    },
+  ),
+  rule('(according to|per) <who> <rest>', hearsay, {
+    examples: ['according to the customer it was at fifty'],
+  }),
+  rule(
+    `[(about|around|another|like|at|in|over|under|almost|only|for|took|takes|it takes|it took|be there in|back in)] <number> [(to|or)] [<number:other>] ${FOREIGN} [(ago|away|old|late|early|out|from here|left|left over|long|wide|tall|each|total|in a row)]`,
+    nothing,
+    {
+      examples: ['i will be there in twenty minutes'],
+    },
+  ),
+  rule(
+    '[(at|around|about|by|until|till|after|before)] <number> (oclock|o clock|thirty|fifteen|forty five) [(this morning|this afternoon|tonight|today|am|pm|tomorrow|yesterday|a m|p m)]',
+    (_tags, frame) =>
+      /clock|am|pm|morning|afternoon|tonight|today|tomorrow|yesterday|a m|p m/i.test(
+        frame.wordsOf(frame.span),
+      )
+        ? {}
+        : null,
+    { examples: ['at five oclock'] },
+  ),
+  rule(
+    '(by|until|till|around|at|for|before|after) <number> (tomorrow|today|tonight|this morning|this afternoon|this evening|yesterday|in the morning|monday|tuesday|wednesday|thursday|friday|saturday|sunday)',
+    nothing,
+    {
+      examples: ['i will call you at two tomorrow'],
+    },
+  ),
+  rule(
+    '(that|this|the|another|other|which|good|bad|new|old|next|last|every|each|any|no|same|only|big|little|small|left|right|first|second|third|wrong|it is the|different) one',
+    nothing,
+    {
+      examples: ['that one is bad'],
+    },
+  ),
+  rule(
+    'one (of|more|thing|guy|second|sec|moment|last|other|day|time|sided|by one|at a time|way)',
+    nothing,
+    { examples: ['one of the guys'] },
+  ),
+  rule('(two|three|four) of (them|these|those|us|the)', nothing, { examples: ['two of them'] }),
+  rule(
+    '(number|model|model number|serial|serial number|part number|suite|apartment|room|store|store number|highway|route|interstate|exit|aisle|gate|unit number|truck|van|line|dock|phone number|extension|bay|station|cooler number|case number|door number) [(is|number|numbers)] <number>',
+    nothing,
+    {
+      examples: ['store number fourteen'],
+    },
+  ),
+  rule('<number:wrong> <correction> <number>', unclaimedAfterAll, {
+    examples: ['one sixty no wait one sixty two'],
+  }),
+  rule('<correction>', correction, { examples: ['no wait'] }),
+];
+
+/** Words that carry nothing for us and may stand around what does. */
+export const FILLERS: ReadonlySet<string> = new Set(
+  (
+    'uh um er ah hm hmm okay ok so alright well now then and please hey like right also got yeah oh ' +
+    'the a an just here there all see let us you know i have mean think guess looks it is that at ' +
+    'is reading readings good great cool thanks thank man'
+  ).split(' '),
+);

@@ -1,0 +1,153 @@
+import type { Token } from '../grammar/tokens.ts';
+
+/** Numbers, degree and ohm signs, words with an apostrophe inside, and punctuation, in that order. */
+const SCANNER =
+  /(\d+\/\d+)|((?<![\w.])[-–−]?\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|(?<![\w.])[-–−]?\d+(?:\.\d+)?|\d+(?:\.\d+)?|(?<![\w.])[-–−]?\.\d+)|(°|º|Ω|[µμ]f|[µμ]|%|")|([a-z]+(?:'[a-z]+)?)|([,.;:!?…—]|\s[-–]\s)/g;
+const DASH_BETWEEN_NUMBERS = /^\s*[-–]\s*$/;
+
+const SIGNS: Readonly<Record<string, string>> = {
+  '°': 'degrees',
+  º: 'degrees',
+  Ω: 'ohms',
+  ω: 'ohms',
+  µf: 'microfarads',
+  μf: 'microfarads',
+  '%': 'percent',
+  '"': 'inches',
+};
+
+/** Endings that are words of their own; a possessive reads like "is" and no rule minds. */
+const ENDINGS: Readonly<Record<string, string>> = {
+  "'s": 'is',
+  "'re": 'are',
+  "'m": 'am',
+  "'ll": 'will',
+  "'ve": 'have',
+  "'d": 'would',
+};
+
+/** Written as one word, understood as several; recognisers drop apostrophes. */
+const WHOLE: Readonly<Record<string, readonly string[]>> = {
+  its: ['it', 'is'],
+  whats: ['what', 'is'],
+  thats: ['that', 'is'],
+  wheres: ['where', 'is'],
+  hows: ['how', 'is'],
+  im: ['i', 'am'],
+  ive: ['i', 'have'],
+  isnt: ['is', 'not'],
+  dont: ['do', 'not'],
+  doesnt: ['does', 'not'],
+  "won't": ['will', 'not'],
+  "can't": ['can', 'not'],
+  cant: ['can', 'not'],
+  cannot: ['can', 'not'],
+  "ain't": ['is', 'not'],
+  okay: ['ok'],
+  cutout: ['cut', 'out'],
+  cutin: ['cut', 'in'],
+  setpoint: ['set', 'point'],
+  tstat: ['thermostat'],
+  walkin: ['walk', 'in'],
+  reachin: ['reach', 'in'],
+  drier: ['dryer'],
+  gauge: ['gage'],
+  gauges: ['gages'],
+  captube: ['cap', 'tube'],
+};
+
+export function tokenise(text: string): readonly Token[] {
+  const lowered = text.toLowerCase().replace(/[’‘ʼ]/g, "'");
+  const tokens: Token[] = [];
+  let pause = false;
+  for (const found of lowered.matchAll(SCANNER)) {
+    const [whole, fraction, number, sign, word] = found;
+    const place = { start: found.index, end: found.index + whole.length };
+    const fresh = fraction ?? number ?? sign ?? word;
+    if (fresh === undefined) {
+      pause = true;
+      continue;
+    }
+    if (number !== undefined) addRangeDash(lowered, tokens, place);
+    addTokens(tokens, { found, place, pause });
+    pause = false;
+  }
+  return tokens;
+}
+
+interface Place {
+  readonly start: number;
+  readonly end: number;
+}
+
+interface Found {
+  readonly found: readonly (string | undefined)[];
+  readonly place: Place;
+  readonly pause: boolean;
+}
+
+/** "190-200" is a range: the dash is a word there, not a sign. */
+function addRangeDash(text: string, tokens: Token[], place: Place): void {
+  const before = tokens.at(-1);
+  if (before?.value == null || before.end === place.start) return;
+  if (!DASH_BETWEEN_NUMBERS.test(text.slice(before.end, place.start))) return;
+  tokens.push({ ...wordToken('to', { start: before.end, end: place.start }), pause: false });
+}
+
+function addTokens(tokens: Token[], { found, place, pause }: Found): void {
+  const [, fraction, number, sign, word] = found;
+  if (fraction !== undefined) tokens.push({ ...fractionToken(fraction, place), pause });
+  else if (number !== undefined) tokens.push({ ...numberToken(number, place), pause });
+  else if (sign !== undefined) tokens.push({ ...wordToken(SIGNS[sign] ?? sign, place), pause });
+  else if (word !== undefined) {
+    splitWord(word, place).forEach((token, index) =>
+      tokens.push({ ...token, pause: pause && index === 0 }),
+    );
+  }
+}
+
+type Unpaused = Omit<Token, 'pause'>;
+
+function wordToken(text: string, place: Place): Unpaused {
+  return { text, ...place, value: null, classes: [] };
+}
+
+function splitWord(word: string, place: Place): readonly Unpaused[] {
+  const whole = WHOLE[word];
+  if (whole !== undefined) return whole.map((text) => wordToken(text, place));
+  const at = word.indexOf("'");
+  if (at === -1) return [wordToken(word, place)];
+  const cut = place.start + at;
+  if (word.endsWith("n't")) {
+    return [word.slice(0, -3), 'not'].map((text) => wordToken(text, place));
+  }
+  const root = word.slice(0, at);
+  const head = { start: place.start, end: cut };
+  const ending = ENDINGS[word.slice(at)];
+  return ending === undefined
+    ? [wordToken(root, place)]
+    : [...splitWord(root, head), wordToken(ending, { start: cut, end: place.end })];
+}
+
+function fractionToken(text: string, place: Place): Unpaused {
+  const [over = '0', under = '1'] = text.split('/');
+  const value = Number(under) === 0 ? 0 : Number(over) / Number(under);
+  return { text, ...place, value, classes: ['fraction'] };
+}
+
+function numberToken(text: string, place: Place): Unpaused {
+  const plain = text.replace(/,/g, '').replace(/^[–−]/, '-');
+  return { text: plain, ...place, value: Number(plain), classes: numberClasses(plain) };
+}
+
+/** What a run of digits can be part of: "1 46" is 146 and "190 2" is 192, but "14 6" is two numbers. */
+function numberClasses(digits: string): readonly string[] {
+  const classes = ['number'];
+  if (/^[1-9]$/.test(digits)) classes.push('digit');
+  if (digits === '0') classes.push('nought');
+  if (/^1\d$/.test(digits)) classes.push('teen');
+  if (/^[2-9]0$/.test(digits)) classes.push('tens');
+  if (/^\d\d$/.test(digits)) classes.push('pair');
+  if (/^[1-9]\d?0$/.test(digits) && digits !== '10') classes.push('round');
+  return classes;
+}

@@ -1,0 +1,44 @@
+import type { EquipmentId, MeteringId, SightGlassId } from '../../terms/names.ts';
+
+export const EQUIPMENT_NAMES: Record<EquipmentId, readonly string[]> = {
+  reachIn: ['reach in', '~reach in (cooler|fridge|refrigerator|freezer)', '~(upright|fridge)'],
+  walkInCooler: ['walk in [cooler]', '~(walkin cooler|walk in box|walk in fridge)'],
+  walkInFreezer: ['walk in freezer'],
+  prepTable: [
+    'prep table',
+    '~(sandwich table|pizza table|prep cooler|sandwich prep|salad table|prep unit)',
+  ],
+  displayCase: [
+    'display case',
+    '~(display cooler|merchandiser|deli case|open case|glass door merchandiser|display)',
+  ],
+  iceMachine: ['ice machine', '~(ice maker|icemaker)'],
+  remoteCondensingUnit: [
+    'condensing unit',
+    '~(remote|outdoor) condensing unit',
+    '~rooftop condensing unit',
+  ],
+};
+
+export const METERING_NAMES: Record<MeteringId, readonly string[]> = {
+  txv: [
+    'txv',
+    '~(t x v|tev|t e v|t x valve|tx valve|expansion valve|thermostatic expansion valve)',
+  ],
+  capTube: ['cap tube', '~capillary [tube]'],
+  eev: ['~(eev|e e v|electronic expansion valve|e x v|electronic valve)'],
+  orifice: ['~(orifice|fixed orifice|piston|fixed bore)'],
+};
+
+export const SIGHT_GLASS_NAMES: Record<SightGlassId, readonly string[]> = {
+  clear: [
+    'is clear',
+    '~(clear|is full|looks clear|full|is solid|is clear of bubbles|has no bubbles|looks good|no bubbles)',
+  ],
+  bubbling: [
+    'is bubbling',
+    'has bubbles',
+    '~(bubbling|is flashing|flashing|bubbles|is showing bubbles|showing bubbles|shows bubbles|has a few bubbles|is full of bubbles|foaming|is foaming|has some bubbles)',
+  ],
+  empty: ['is empty', '~(empty|is dry|has nothing in it|shows nothing)'],
+};

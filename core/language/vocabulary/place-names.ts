@@ -1,0 +1,55 @@
+import type { PlaceId } from '../../terms/names.ts';
+
+/** Where a meter is put. */
+export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
+  highPressureSwitch: ['high pressure switch', '~(high|head) [pressure] (switch|control)'],
+  lowPressureSwitch: ['low pressure switch', '~(low|suction) [pressure] (switch|control)'],
+  contactor: ['contactor', '~contactor (coil|points|contacts)', '~coil of the contactor'],
+  lineSide: ['line side', '~line side of the contactor', '~(line in|incoming line|the line|line)'],
+  loadSide: ['load side', '~load side of the contactor', '~load'],
+  compressor: ['compressor', '~pump', '~compressor terminals'],
+  condenserFan: ['condenser fan', '~condenser fan motor', '~condenser motor'],
+  evaporatorFan: [
+    'evaporator fan',
+    '~evaporator (fan motor|fans|motor)',
+    '~evap (fan|fan motor|fans|motor)',
+  ],
+  temperatureControl: ['thermostat', 'temperature control', '~(temp control|stat|cold control)'],
+  defrostTimer: ['defrost timer', '~(defrost clock|time clock)'],
+  overload: ['overload', '~(overload protector|thermal overload)'],
+  startRelay: ['start relay', '~(relay|potential relay)'],
+  startCapacitor: ['start capacitor', '~start cap'],
+  runCapacitor: ['run capacitor', '~(run cap|capacitor|cap)'],
+  liquidLineSolenoid: ['liquid line solenoid', '~(solenoid|solenoid coil|solenoid valve)'],
+  doorSwitch: ['door switch'],
+  commonStart: ['common to start', '~start to common', '~(common start|start common)', '~c to s'],
+  commonRun: ['common to run', '~run to common', '~(common run|run common)', '~c to r'],
+  runStart: ['run to start', '~start to run', '~(run start|start run)', '~(r to s|s to r)'],
+  commonGround: [
+    'common to ground',
+    '~ground to common',
+    '~c to ground',
+    '~windings to ground',
+    '~compressor to ground',
+  ],
+  startGround: ['start to ground', '~ground to start', '~s to ground'],
+  runGround: ['run to ground', '~ground to run', '~r to ground'],
+  lineOneTwo: [
+    'line one to line two',
+    '~(l one to l two|l one l two|line one to two)',
+    '~l 1 [to] l 2',
+    '~(a to b|a b)',
+  ],
+  lineTwoThree: [
+    'line two to line three',
+    '~(l two to l three|l two l three|line two to three)',
+    '~l 2 [to] l 3',
+    '~(b to c|b c)',
+  ],
+  lineOneThree: [
+    'line one to line three',
+    '~(l one to l three|l one l three|line one to three)',
+    '~l 1 [to] l 3',
+    '~(a to c|c to a|a c)',
+  ],
+};

@@ -1,0 +1,106 @@
+import type { FindingStateId } from '../../terms/names.ts';
+
+/** What a part is said to be, after "is". */
+export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
+  dirty: [
+    'dirty',
+    '~(filthy|nasty|greasy|dusty|grimy|matted)',
+    '~(full of|covered in) (grease|dirt|dust|lint)',
+  ],
+  plugged: [
+    'plugged',
+    'clogged',
+    '~(plugged|clogged|stopped|packed) (up|solid)',
+    '~(blocked|restricted|impacted|packed)',
+    '~(plugged|clogged|packed|blocked) [up] with (grease|dirt|dust|lint|ice|slime)',
+  ],
+  iced: [
+    'iced up',
+    'frozen',
+    '~iced [over]',
+    '~(frozen|froze|frosted|frosting|icing) [(up|over|solid)]',
+    '~(a|one) (block|sheet) of ice',
+    '~(a|one) solid block of ice',
+    '~(full of|covered in) (ice|frost)',
+    '~frozen solid',
+  ],
+  notRunning: [
+    'not running',
+    '~not (turning|spinning|starting|coming on|working|moving|pumping|turning on|kicking on)',
+    '~(off|stopped|down|dead|stalled|seized|locked up|locked)',
+  ],
+  running: [
+    'running',
+    '~(turning|spinning|on|going|up and running)',
+    '~(running|spinning) (fine|good|ok)',
+  ],
+  tripped: ['tripped', '~(tripping|kicked out|cut out|tripped out|popped|cutting out)'],
+  open: ['open', '~(stuck open|hung open|wide open|opened)'],
+  closed: ['closed', '~(stuck closed|shut|stuck shut|closing|made)'],
+  leaking: ['leaking', '~(leaking (oil|gas|refrigerant|water)|leaky|dripping|a leaker)'],
+  hot: ['hot', '~(overheated|overheating|running hot|too hot|very hot|cooking)'],
+  noisy: [
+    'noisy',
+    '~(loud|rattling|squealing|squeaking|grinding|vibrating|making noise|humming|knocking|screeching)',
+  ],
+  loose: ['loose', '~(hanging|hanging off|hanging loose|coming off|falling off|wobbly)'],
+  burnt: [
+    'burnt',
+    '~(burned|burned up|burnt up|burnt out|burned out|charred|melted|pitted|scorched|fried)',
+  ],
+  missing: ['missing', '~(gone|not there|not installed)'],
+  failed: [
+    'failed',
+    'bad',
+    '~(broken|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|broke|gone bad|blown|shorted|grounded|bulged|toast|junk|damaged|no good)',
+  ],
+  ok: ['good', 'clean', '~(ok|fine|clear|all right|alright|in good shape|looking good|looks good)'],
+  wet: ['wet', '~(full of water|overflowing|soaked|damp|backed up|overflowing|sweating)'],
+  oily: ['oily', '~(covered in oil|full of oil|oil soaked|oil stained)'],
+};
+
+/** What a part is said to do, without "is". */
+export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
+  leaking: ['leaks', 'has a leak', 'has leaks'],
+  noisy: ['rattles', 'squeals', 'makes noise', 'hums', 'is making a noise'],
+  notRunning: [
+    'will not (run|start|turn|spin|come on)',
+    'does not (run|start|turn|spin|come on|work)',
+    'quit',
+    'stopped',
+    'died',
+    'has stopped',
+  ],
+  failed: [
+    '(has|have) failed',
+    'failed',
+    'does not close',
+    'does not seal',
+    'is not sealing',
+    'is not closing',
+    'has a (crack|tear|hole|split)',
+    'burned out',
+  ],
+  tripped: [
+    '(has|have) tripped',
+    'keeps tripping',
+    'trips',
+    'kicked out',
+    'tripped',
+    'keeps kicking out',
+  ],
+  hot: ['runs hot', 'feels hot'],
+  oily: ['has oil on it', 'has oil around it', 'has oil'],
+  iced: ['has ice on it', 'has frost on it', 'has ice', 'froze up'],
+  wet: ['has water in it', 'overflows', 'is overflowing'],
+  ok: [
+    'looks (good|fine|ok|clean)',
+    'checks out',
+    'tests good',
+    'checked (good|ok)',
+    'works [fine]',
+  ],
+  dirty: ['looks dirty', 'needs cleaning badly'],
+  open: ['(reads|tests) open', 'will not close', 'does not make'],
+  closed: ['(reads|tests) closed', 'will not open'],
+};

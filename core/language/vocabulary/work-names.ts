@@ -1,0 +1,105 @@
+import type { WorkKindId } from '../../terms/names.ts';
+
+interface WorkNames {
+  /** "I … the condenser" */
+  readonly done: readonly string[];
+  /** "they should … it" */
+  readonly todo: readonly string[];
+  /** "it needs …" */
+  readonly doing: readonly string[];
+}
+
+export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
+  clean: {
+    done: [
+      'cleaned',
+      '~(cleaned (up|off|out)|blew out|blew off|vacuumed|cleared|flushed|unplugged|unclogged|snaked|wiped (down|off))',
+    ],
+    todo: ['clean', '~(clean (up|off|out)|clear|flush|blow out|unclog|unplug)'],
+    doing: ['cleaning', '~(a cleaning|to be cleaned|cleaned|clearing|flushing)'],
+  },
+  reset: { done: ['reset', '~reset it'], todo: ['~reset'], doing: ['~(resetting|to be reset)'] },
+  replace: {
+    done: [
+      'replaced',
+      '~(changed|changed out|swapped|swapped out|put in a new|installed a new|put on a new|put a new|installed new|put in new)',
+    ],
+    todo: [
+      'replace',
+      '~(change|change out|swap|swap out|put in a new|put on a new|install a new|get a new)',
+    ],
+    doing: ['replacing', '~(replacement|to be replaced|replaced|changing|changed)'],
+  },
+  adjust: {
+    done: ['adjusted', '~(readjusted|set|turned down|turned up|opened up|dialed in|backed off)'],
+    todo: ['adjust', '~(readjust|turn down|turn up)'],
+    doing: ['~(adjusting|adjustment|to be adjusted|an adjustment)'],
+  },
+  repair: {
+    done: [
+      'repaired',
+      '~(fixed|patched|brazed|soldered|rewired|rebuilt|straightened|combed|rebrazed)',
+    ],
+    todo: ['repair', '~(fix|patch|braze|rewire|rebuild)'],
+    doing: ['~(repairing|repair|to be repaired|fixing|to be fixed|repaired|fixed)'],
+  },
+  tighten: {
+    done: ['tightened', '~(tightened (up|down)|snugged [up]|secured|strapped down)'],
+    todo: ['~(tighten|tighten up|secure)'],
+    doing: ['~(tightening|to be tightened)'],
+  },
+  remove: {
+    done: ['removed', '~(took off|took out|pulled|pulled out|pulled off)'],
+    todo: ['~(remove|take out|take off|pull)'],
+    doing: ['~(removing|to be removed)'],
+  },
+  add: {
+    done: ['~(added|installed|put in|put on)'],
+    todo: ['~(add|install|put in)'],
+    doing: ['~(adding|to be added)'],
+  },
+  recover: {
+    done: ['recovered', '~(reclaimed|recovered out)'],
+    todo: ['~(recover|reclaim)'],
+    doing: ['~(recovering|to be recovered)'],
+  },
+  evacuate: {
+    done: ['evacuated', '~(pulled a vacuum on|vacuumed down|pulled down)'],
+    todo: ['~(evacuate|pull a vacuum on)'],
+    doing: ['~(evacuating|to be evacuated)'],
+  },
+  pressureTest: {
+    done: ['pressure tested', '~nitrogen tested'],
+    todo: ['~pressure test'],
+    doing: ['~(pressure testing|a pressure test|to be pressure tested)'],
+  },
+  leakCheck: {
+    done: ['leak checked', '~(leak tested|checked for leaks|bubble tested|sniffed)'],
+    todo: ['leak check', '~(leak test|leak search|check for leaks)'],
+    doing: ['~(leak checking|a leak check|leak checked)'],
+  },
+  brush: { done: ['brushed', '~brushed (off|out|down)'], todo: ['~brush'], doing: ['~brushing'] },
+  wash: {
+    done: [
+      'washed',
+      '~(washed (down|out|off)|hosed (down|off|out)|rinsed|chemically cleaned|pressure washed)',
+    ],
+    todo: ['~(wash|rinse|hose down)'],
+    doing: ['~(washing|a wash|to be washed)'],
+  },
+  defrost: {
+    done: ['defrosted', '~(thawed|thawed out|melted (off|down)|de iced|deiced)'],
+    todo: ['~(defrost|thaw|thaw out)'],
+    doing: ['~(defrosting|to be defrosted|a defrost)'],
+  },
+  restore: {
+    done: ['~(restored|put back|reconnected|turned back on|plugged back in|hooked back up)'],
+    todo: ['~(restore|put back|reconnect|turn back on)'],
+    doing: ['~restoring'],
+  },
+  isolate: {
+    done: ['~(isolated|shut off|valved off|locked out|closed off|front seated)'],
+    todo: ['~(isolate|shut off|valve off)'],
+    doing: ['~isolating'],
+  },
+};

@@ -1,0 +1,73 @@
+import type {
+  Command,
+  Doubt,
+  Fact,
+  Question,
+  Reading,
+  Utterance,
+} from '../../core/language/utterance.ts';
+
+/** An utterance as one line, the way the corpus tables write it; see tests/corpus/README.md. */
+export function shortForm(utterance: Utterance): string {
+  const parts = [
+    ...utterance.readings.map(shortReading),
+    ...utterance.facts.map(shortFact),
+    ...utterance.findings.map((each) =>
+      join('finding', each.part, each.state, each.unresolved === true ? 'unresolved' : ''),
+    ),
+    ...utterance.work.map((each) => join('work', each.did, each.part ?? '')),
+    ...utterance.recommendations.map((each) => join('recommend', each.do, each.part ?? '')),
+    ...utterance.questions.map(shortQuestion),
+    ...utterance.commands.map(shortCommand),
+    ...utterance.memos.map((memo) => `memo "${memo}"`),
+    ...utterance.unclaimed.map((number) => `UNCLAIMED ${number}`),
+    ...utterance.doubts.map(shortDoubt),
+  ];
+  return parts.length === 0 ? 'NOTHING' : parts.join(';');
+}
+
+type Piece = string | number | null | undefined;
+const join = (...pieces: readonly Piece[]): string =>
+  pieces.filter((piece) => piece !== '' && piece !== null && piece !== undefined).join(' ');
+
+function shortReading(reading: Reading): string {
+  const { value, low, high, gasTemp } = reading;
+  return join(
+    reading.quantity,
+    low === undefined ? value : `${low}..${high ?? ''}`,
+    reading.overlimit === true ? 'OL' : '',
+    reading.unit ?? '?',
+    reading.place === null ? '' : `@${reading.place}`,
+    reading.hedged === true ? 'hedged' : '',
+    reading.event === undefined ? '' : `event=${reading.event}`,
+    reading.when === undefined ? '' : `when=${reading.when}`,
+    reading.afterMinutes === undefined ? '' : `after=${reading.afterMinutes}min`,
+    gasTemp === undefined ? '' : `gas=${gasTemp.value}${gasTemp.unit}`,
+    reading.refrigerant === undefined ? '' : `of=${reading.refrigerant}`,
+  );
+}
+
+const shortDoubt = (doubt: Doubt): string => `DOUBT ${shortReading(doubt)} (${doubt.why})`;
+
+function shortFact(fact: Fact): string {
+  if (fact.fact === 'nameplate') return join('nameplate', fact.item, fact.value, fact.unit);
+  if (fact.fact !== 'equipment') return join(fact.fact, fact.value);
+  return join('equipment', fact.value, fact.doors === undefined ? '' : `doors=${fact.doors}`);
+}
+
+function shortQuestion(question: Question): string {
+  if (question.ask === 'saturation') {
+    return join('?saturation', question.value, question.unit, question.refrigerant);
+  }
+  if (question.ask === 'eta') return join('?eta', question.about, question.value, question.unit);
+  return join(`?${question.ask}`, 'about' in question ? question.about : '');
+}
+
+function shortCommand(command: Command): string {
+  if (command.do === 'timer') return join('!timer', command.minutes, command.about);
+  if (command.do === 'amend') {
+    return join('!amend', command.quantity, command.value, command.unit);
+  }
+  if (command.do === 'undo') return join('!undo', command.quantity, command.value);
+  return `!${command.do}`;
+}
