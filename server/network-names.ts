@@ -3,10 +3,9 @@ import type { NetworkInterfaceInfo } from 'node:os';
 type Interfaces = Readonly<Record<string, readonly NetworkInterfaceInfo[] | undefined>>;
 
 const EVERY_ADDRESS: ReadonlySet<string> = new Set(['0.0.0.0', '::']);
-const LOOPBACK: ReadonlySet<string> = new Set(['127.0.0.1', '::1', 'localhost']);
-
 /** Whether only this machine itself can reach a server that listens there. */
-export const isLoopback = (host: string): boolean => LOOPBACK.has(host);
+export const isLoopback = (host: string): boolean =>
+  host === 'localhost' || host === '::1' || host.startsWith('127.');
 
 /** IPv4 only: a machine's IPv6 addresses change by the day, and each change would need a new certificate. */
 function lanAddresses(interfaces: Interfaces): readonly string[] {
@@ -21,9 +20,9 @@ export function reachableNames(
   host: string,
   { machine, interfaces }: { readonly machine: string; readonly interfaces: Interfaces },
 ): readonly [string, ...string[]] {
+  const given = EVERY_ADDRESS.has(host) ? [] : [host];
   const others = ['127.0.0.1', '::1', machine, `${machine}.local`, ...lanAddresses(interfaces)];
-  const given = EVERY_ADDRESS.has(host) || isLoopback(host) ? [] : [host];
-  return ['localhost', ...new Set([...others, ...given])];
+  return ['localhost', ...new Set([...others, ...given].filter((name) => name !== 'localhost'))];
 }
 
 /** The addresses to print for people, without scheme and port. */

@@ -1,0 +1,48 @@
+import type { Context } from '../../core/language/context.ts';
+import { understand } from '../../core/language/understand.ts';
+import type { Command } from './command.ts';
+import { LANGUAGE_OPTIONS_USAGE, parseLanguageOptions } from './language-options.ts';
+import { createPlayer, wordsToActOn } from './player.ts';
+import type { Recording } from './player.ts';
+import type { ExitStatus } from './terminal.ts';
+import { wrongCall } from './wrong-call.ts';
+
+const USAGE = `gloveside hear [options] FILE.wav …
+  What was said in each recording (WAV, 16-bit PCM, any rate and channel count) and what it meant:
+  one JSON object a file, in order. "rejected" stands where nothing heard may be acted on. A file
+  that cannot be read gives {"file", "error"}, and the status is 1 in the end.
+
+${LANGUAGE_OPTIONS_USAGE}`;
+
+export const hearCommand: Command = {
+  usage: USAGE,
+  run: async (args, terminal) => {
+    const call = parseLanguageOptions(args);
+    if (call.kind === 'unusable') return wrongCall(terminal, 'hear', call.why);
+    if (call.words.length === 0) return wrongCall(terminal, 'hear', 'name the WAV files to hear');
+    const player = createPlayer();
+    let status: ExitStatus = 0;
+    for (const file of call.words) {
+      const recording = await player.play(file, expectation(call.context));
+      if (recording.kind === 'unreadable') status = 1;
+      await terminal.print(JSON.stringify(toRow(file, recording, call.context)));
+    }
+    player.close();
+    return status;
+  },
+};
+
+const expectation = ({ asked }: Context) => (asked === null ? 'anything' : 'number');
+
+function toRow(file: string, recording: Recording, context: Context): object {
+  if (recording.kind === 'unreadable') return { file, error: recording.why };
+  const { alternatives, rejected } = recording;
+  return {
+    file,
+    words: alternatives[0]?.words ?? '',
+    alternatives,
+    confidence: alternatives[0]?.confidence ?? 0,
+    ...(rejected === null ? {} : { rejected }),
+    understood: understand(wordsToActOn(recording), context),
+  };
+}

@@ -1,0 +1,51 @@
+import { EMPTY_CONTEXT } from '../../core/language/context.ts';
+import type { Context } from '../../core/language/context.ts';
+import { QUANTITIES } from '../../core/terms/quantities.ts';
+import type { QuantityId } from '../../core/terms/quantities.ts';
+import { REFRIGERANTS } from '../../core/terms/refrigerants.ts';
+import type { RefrigerantId } from '../../core/terms/refrigerants.ts';
+import type { UnitSystem } from '../../core/units/units.ts';
+import { parseOptions } from './options.ts';
+
+/** The options that `understand` and `hear` share: what is settled before a sentence is read. */
+const OPTIONS = {
+  refrigerant: { type: 'string' },
+  units: { type: 'string' },
+  asked: { type: 'string' },
+} as const;
+
+export const LANGUAGE_OPTIONS_USAGE = `  --refrigerant NAME   the refrigerant in the unit, as R-134a
+  --units us|si        what a bare number means: us unless given
+  --asked QUANTITY     the quantity just asked for, as headPressure: a bare number answers it`;
+
+export type LanguageCall =
+  | { readonly kind: 'call'; readonly context: Context; readonly words: readonly string[] }
+  | { readonly kind: 'unusable'; readonly why: string };
+
+export function parseLanguageOptions(args: readonly string[]): LanguageCall {
+  const parsed = parseOptions(args, OPTIONS);
+  if (parsed.kind === 'unusable') return parsed;
+  const { refrigerant = null, units = 'us', asked = null } = parsed.values;
+  const known = refrigerant === null ? null : findRefrigerant(refrigerant);
+  if (known === undefined) {
+    return unusable(
+      `--refrigerant does not know "${refrigerant}"; it knows ${REFRIGERANTS.join(' ')}`,
+    );
+  }
+  if (!isUnitSystem(units)) return unusable(`--units takes us or si, not "${units}"`);
+  if (asked !== null && !isQuantity(asked)) {
+    return unusable(
+      `--asked does not know "${asked}"; it knows ${Object.keys(QUANTITIES).join(' ')}`,
+    );
+  }
+  const context = { ...EMPTY_CONTEXT, refrigerant: known, units, asked };
+  return { kind: 'call', context, words: parsed.words };
+}
+
+const unusable = (why: string) => ({ kind: 'unusable', why }) as const;
+
+const findRefrigerant = (text: string): RefrigerantId | undefined =>
+  REFRIGERANTS.find((id) => id.toLowerCase() === text.toLowerCase());
+
+const isUnitSystem = (text: string): text is UnitSystem => text === 'us' || text === 'si';
+const isQuantity = (text: string): text is QuantityId => Object.hasOwn(QUANTITIES, text);

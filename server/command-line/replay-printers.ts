@@ -1,0 +1,41 @@
+import { draftNote } from '../../core/note/draft-note.ts';
+import { noteText } from '../../core/note/note-text.ts';
+import type { Turn } from '../../core/turn/turn.ts';
+import type { VisitState } from '../../core/visit/state.ts';
+
+/** How a replayed visit is put on paper. */
+export interface ReplayPrinter {
+  turn(turn: Turn): string;
+  note(state: VisitState): string;
+}
+
+export const REPLAY_PRINTERS = {
+  dialogue: {
+    turn: ({ utterance, reply }) =>
+      [speech('you', utterance.text), speech('gloveside', reply.text), ''].join('\n'),
+    note: (state) => noteText(draftNote(state)).trimEnd(),
+  },
+  json: {
+    turn: ({ utterance, verdicts, reply }) =>
+      JSON.stringify({
+        said: utterance.text,
+        understood: utterance,
+        verdicts,
+        reply: reply.text,
+      }),
+    note: (state) => {
+      const note = draftNote(state);
+      return JSON.stringify({ note, noteText: noteText(note) });
+    },
+  },
+} as const satisfies Record<string, ReplayPrinter>;
+
+/** The longest speaker's name and two spaces: what is said starts in one column. */
+const SPEECH_COLUMN = 'gloveside'.length + 2;
+
+function speech(who: string, words: string): string {
+  const [first = '', ...rest] = words.trimEnd().split('\n');
+  const indent = ' '.repeat(SPEECH_COLUMN);
+  const lines = [who.padEnd(SPEECH_COLUMN) + first, ...rest.map((line) => indent + line)];
+  return lines.map((line) => line.trimEnd()).join('\n');
+}

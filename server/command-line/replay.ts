@@ -1,0 +1,105 @@
+import { readFile } from 'node:fs/promises';
+import { dirname, resolve } from 'node:path';
+import { expectationOf } from '../../core/turn/context-of.ts';
+import type { Command } from './command.ts';
+import { parseOptions } from './options.ts';
+import { createPlayer, wordsToActOn } from './player.ts';
+import type { Player } from './player.ts';
+import { REPLAY_PRINTERS } from './replay-printers.ts';
+import type { ReplayPrinter } from './replay-printers.ts';
+import { createReplayedVisit } from './replayed-visit.ts';
+import type { ReplayedVisit } from './replayed-visit.ts';
+import type { ExitStatus, Terminal } from './terminal.ts';
+import { parseVisitFile } from './visit-file.ts';
+import type { Step } from './visit-file.ts';
+import { wrongCall } from './wrong-call.ts';
+
+const USAGE = `gloveside replay FILE [--json]
+  A visit from a text file: the dialogue as it would be spoken, then the visit note.
+  In the file: a sentence a line, "# …" a comment, "@ 14:05" sets the clock (it starts at 08:00 and
+  goes on a minute a sentence), "> front.wav" plays a recording that lies beside the file.
+
+  --json   one JSON object a sentence, then one with the note`;
+
+export const replayCommand: Command = {
+  usage: USAGE,
+  run: async (args, terminal) => {
+    const parsed = parseOptions(args, { json: { type: 'boolean', default: false } });
+    if (parsed.kind === 'unusable') return wrongCall(terminal, 'replay', parsed.why);
+    const [file, ...others] = parsed.words;
+    if (file === undefined) return wrongCall(terminal, 'replay', 'name the visit file to replay');
+    if (others.length > 0) return wrongCall(terminal, 'replay', 'it replays one file at a time');
+    const read = await readSteps(file);
+    if (read.kind === 'unreadable') return failed(terminal, read.why);
+    const printer = REPLAY_PRINTERS[parsed.values.json ? 'json' : 'dialogue'];
+    return replay({ file, steps: read.steps, terminal, printer });
+  },
+};
+
+function failed(terminal: Terminal, why: string): ExitStatus {
+  terminal.complain(`gloveside replay: ${why}`);
+  return 1;
+}
+
+type ReadSteps =
+  | { readonly kind: 'steps'; readonly steps: readonly Step[] }
+  | { readonly kind: 'unreadable'; readonly why: string };
+
+async function readSteps(file: string): Promise<ReadSteps> {
+  const text = await readFile(file, 'utf8').catch((fault: unknown) => fault);
+  if (typeof text !== 'string') {
+    const why = text instanceof Error ? text.message : String(text);
+    return { kind: 'unreadable', why: `cannot read ${file} (${why})` };
+  }
+  const visit = parseVisitFile(text);
+  return visit.kind === 'visit'
+    ? { kind: 'steps', steps: visit.steps }
+    : { kind: 'unreadable', why: `${file} line ${visit.line}: ${visit.why}` };
+}
+
+interface Replay {
+  readonly file: string;
+  readonly steps: readonly Step[];
+  readonly terminal: Terminal;
+  readonly printer: ReplayPrinter;
+}
+
+/** A recording that cannot be played is told of and left out; the rest of the visit goes on. */
+async function replay({ file, steps, terminal, printer }: Replay): Promise<ExitStatus> {
+  const visit = createReplayedVisit();
+  const player = createPlayer();
+  let status: ExitStatus = 0;
+  for (const step of steps) {
+    const said = await take(step, { visit, player, folder: dirname(file) });
+    if (said.kind === 'said') await terminal.print(printer.turn(visit.say(said.words)));
+    if (said.kind === 'unplayable') {
+      status = failed(terminal, `${file} line ${step.line}: ${said.why}`);
+    }
+  }
+  player.close();
+  await terminal.print(printer.note(visit.state()));
+  return status;
+}
+
+interface Stage {
+  readonly visit: ReplayedVisit;
+  readonly player: Player;
+  readonly folder: string;
+}
+
+type Said =
+  | { readonly kind: 'said'; readonly words: string }
+  | { readonly kind: 'silent' }
+  | { readonly kind: 'unplayable'; readonly why: string };
+
+async function take(step: Step, { visit, player, folder }: Stage): Promise<Said> {
+  if (step.kind === 'say') return { kind: 'said', words: step.words };
+  if (step.kind === 'clock') {
+    visit.setClock(step.minutes);
+    return { kind: 'silent' };
+  }
+  const played = await player.play(resolve(folder, step.file), expectationOf(visit.state()));
+  return played.kind === 'heard'
+    ? { kind: 'said', words: wordsToActOn(played) }
+    : { kind: 'unplayable', why: played.why };
+}

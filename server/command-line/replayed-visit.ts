@@ -1,0 +1,69 @@
+import { monotonicFactory } from 'ulid';
+import { takeTurn } from '../../core/turn/take-turn.ts';
+import { EMPTY_MEMORY } from '../../core/turn/turn.ts';
+import type { Stamp, Turn } from '../../core/turn/turn.ts';
+import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
+import type { VisitState } from '../../core/visit/state.ts';
+
+const MINUTE_MS = 60_000;
+const DAY_MINUTES = 1440;
+/** A replayed visit happens on this day whenever it is replayed, at these times of day in UTC. */
+const DAY_STARTS_AT = Date.UTC(2026, 0, 5);
+const FIRST_MINUTE = 8 * 60;
+
+/** A visit whose ids and clock come from its file alone: two replays of one file print the same. */
+export interface ReplayedVisit {
+  /** The next sentence is said at this time of day; an earlier one than now is tomorrow's. */
+  setClock(minutes: number): void;
+  /** One sentence, a minute after the one before unless the clock was set. */
+  say(words: string): Turn;
+  state(): VisitState;
+}
+
+export function createReplayedVisit(): ReplayedVisit {
+  const clock = createClock();
+  const stamping = createStamping(clock.at);
+  let state = EMPTY_VISIT;
+  let memory = EMPTY_MEMORY;
+  return {
+    setClock: clock.set,
+    say: (words) => {
+      const turn = takeTurn({ state, memory, words, stamp: stamping.stamp });
+      ({ state, memory } = turn);
+      if (turn.effect === 'newVisit') {
+        stamping.openAnother();
+        state = EMPTY_VISIT;
+        memory = EMPTY_MEMORY;
+      }
+      clock.tick();
+      return turn;
+    },
+    state: () => state,
+  };
+}
+
+function createClock() {
+  let minute = FIRST_MINUTE;
+  return {
+    at: () => DAY_STARTS_AT + minute * MINUTE_MS,
+    tick: () => (minute += 1),
+    set: (minuteOfDay: number) => {
+      const today = minute - (minute % DAY_MINUTES) + minuteOfDay;
+      minute = today < minute ? today + DAY_MINUTES : today;
+    },
+  };
+}
+
+function createStamping(at: () => number): { readonly stamp: Stamp; openAnother(): void } {
+  const nextId = monotonicFactory(() => 0);
+  const device = nextId(DAY_STARTS_AT);
+  let visit = nextId(DAY_STARTS_AT);
+  let seq = 0;
+  return {
+    stamp: (body) => {
+      seq += 1;
+      return { ...body, id: nextId(at()), device, seq, visit, at: at() };
+    },
+    openAnother: () => (visit = nextId(at())),
+  };
+}

@@ -1,0 +1,43 @@
+/** One line of a visit file that does something, with its number for whoever must correct it. */
+export type Step = { readonly line: number } & (
+  | { readonly kind: 'say'; readonly words: string }
+  | { readonly kind: 'play'; readonly file: string }
+  /** Minutes since midnight. */
+  | { readonly kind: 'clock'; readonly minutes: number }
+);
+
+export type VisitFile =
+  | { readonly kind: 'visit'; readonly steps: readonly Step[] }
+  | { readonly kind: 'unreadable'; readonly line: number; readonly why: string };
+
+type Fault = Extract<VisitFile, { kind: 'unreadable' }>;
+
+/** A sentence a line; `# …` is a comment, `@ 14:05` sets the clock, `> file.wav` plays a recording. */
+export function parseVisitFile(text: string): VisitFile {
+  const steps: Step[] = [];
+  for (const [index, raw] of text.split('\n').entries()) {
+    const content = raw.trim();
+    if (content === '' || content.startsWith('#')) continue;
+    const step = parseStep(content, index + 1);
+    if (step.kind === 'unreadable') return step;
+    steps.push(step);
+  }
+  return { kind: 'visit', steps };
+}
+
+function parseStep(content: string, line: number): Step | Fault {
+  const rest = content.slice(1).trim();
+  if (content.startsWith('@')) return parseClock(rest, line);
+  if (!content.startsWith('>')) return { kind: 'say', line, words: content };
+  return rest === ''
+    ? { kind: 'unreadable', line, why: 'name the recording to play, as in: > front.wav' }
+    : { kind: 'play', line, file: rest };
+}
+
+function parseClock(text: string, line: number): Step | Fault {
+  const [, hours = '', minutes = ''] = /^(\d{1,2}):(\d{2})$/.exec(text) ?? [];
+  if (hours === '' || Number(hours) > 23 || Number(minutes) > 59) {
+    return { kind: 'unreadable', line, why: `write the time as in: @ 14:05, not "${text}"` };
+  }
+  return { kind: 'clock', line, minutes: Number(hours) * 60 + Number(minutes) };
+}

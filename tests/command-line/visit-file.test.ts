@@ -1,0 +1,29 @@
+import { describe, expect, it } from 'vitest';
+import { parseVisitFile } from '../../server/command-line/visit-file.ts';
+
+describe('a visit file', () => {
+  it('is sentences, comments, clock times and recordings', () => {
+    const text =
+      '# a comment\n\nhead one forty six\n@ 14:05\n  suction twelve  \r\n> front door.wav\n';
+    expect(parseVisitFile(text)).toEqual({
+      kind: 'visit',
+      steps: [
+        { kind: 'say', line: 3, words: 'head one forty six' },
+        { kind: 'clock', line: 4, minutes: 14 * 60 + 5 },
+        { kind: 'say', line: 5, words: 'suction twelve' },
+        { kind: 'play', line: 6, file: 'front door.wav' },
+      ],
+    });
+  });
+
+  it.each([
+    ['head forty\n@ 25:00', 2, /@ 14:05, not "25:00"/],
+    ['@ noon', 1, /not "noon"/],
+    ['@ 9:5', 1, /not "9:5"/],
+    ['\n\n>', 3, /> front\.wav/],
+  ])('%j is refused at its line', (text, line, why) => {
+    const parsed = parseVisitFile(text);
+    expect(parsed).toMatchObject({ kind: 'unreadable', line });
+    expect('why' in parsed && parsed.why).toMatch(why);
+  });
+});
