@@ -1,3 +1,4 @@
+import type { Caution } from '../calculations/calculated.ts';
 import type { Question, SafetyTopic } from '../language/utterance.ts';
 import type { PlaceId } from '../terms/names.ts';
 import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
@@ -48,6 +49,7 @@ export type Known = { readonly kind: 'known' } & Working &
         readonly value: number;
         readonly unit: UnitId;
         readonly place: PlaceId | null;
+        /** When it was read; null where it was worked out. */
         readonly at: number | null;
       }
     | Comparison
@@ -119,6 +121,7 @@ export type TargetBasis =
   | 'ambientPlusSplit'
   | 'boxLessTemperatureDifference'
   | 'setpointLessTemperatureDifference'
+  | 'setpoint'
   | 'table';
 
 export interface BeforeAfterRow {
@@ -158,7 +161,7 @@ export type Refusal =
   | { readonly reason: 'noTargetKnown' }
   | { readonly reason: 'suctionAboveHead' }
   | {
-      readonly reason: 'belowZeroSuperheat' | 'belowZeroSubcooling';
+      readonly reason: 'belowZeroSuperheat' | 'belowZeroSubcooling' | 'impossibleVacuum';
       readonly value: number;
       readonly unit: UnitId;
     }
@@ -175,20 +178,13 @@ export interface Needs {
   readonly need: QuantityId | 'refrigerant' | 'metering' | 'equipment' | 'before' | 'after';
 }
 
+/** Those of the calculations, and those that go with a state of the visit or with a question. */
 export type CautionId =
-  | 'flammable'
-  | 'highPressureCarbonDioxide'
-  | 'toxicAmmonia'
-  | 'liquidMayReturn'
-  | 'glideBasis'
-  | 'chartsDiffer'
-  | 'designTableOnly'
-  | 'designOnlyAtLoad'
+  | Caution
   | 'wetOrWrongRefrigerant'
   | 'brazing'
   | 'openingTheSystem'
   | 'chargeByNameplate'
   | 'noVenting'
   | 'repeatedReset'
-  | 'liveWork'
   | 'workBeforeBaseline';

@@ -10,12 +10,23 @@ export const CAUTION_SENTENCES: Record<CautionId, string> = {
     'Careful: ammonia is toxic. Do not open it without breathing protection and a second person.',
   liquidMayReturn:
     'Careful: superheat is near zero, so liquid may be coming back to the compressor. Check the instruments, then the feed and the airflow.',
-  glideBasis: 'This blend glides: I use dew for the low side and bubble for the high side.',
+  flashGas:
+    'Careful: subcooling is near zero, so vapour may be in the liquid line. Look at the sight glass.',
+  glideBasis: 'This blend glides: dew for superheat, bubble for subcooling, the middle for a coil.',
   chartsDiffer: 'Printed charts differ by about a degree here.',
   designTableOnly:
     'That target is a rule of thumb for this kind of unit: the maker and the nameplate come first.',
-  designOnlyAtLoad:
-    'With a fixed restriction the suction floats with load and head: compare it only at the set point.',
+  designLoadOnly:
+    'With a fixed restriction suction floats with load and head: compare it only near the set point.',
+  pullDown:
+    'The box is still pulling down: the coil runs colder against the air than it will at the set point.',
+  compressionRatioHigh:
+    'That compression ratio is high for a single stage: expect hot discharge. Read the discharge line.',
+  idealGas: 'That is by the ideal gas law: allow a little more at high pressure.',
+  aboveCompressorLimit: "That is above the usual limit: follow the compressor maker's own.",
+  doNotOperate: 'Do not run it like that.',
+  verifyWithAuthority: 'Verify that with the rules in force where you are.',
+  neverOverfill: 'Never overfill a cylinder: go by its own plate, on a scale.',
   wetOrWrongRefrigerant:
     'The line is colder than the pressure allows: check the instruments and the refrigerant, and take it that liquid is coming back.',
   brazing:

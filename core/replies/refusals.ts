@@ -38,6 +38,8 @@ const WORDED: Worded = {
     plain(
       'That is not a subcooling: the liquid line reads warmer than saturation by more than the instruments explain. Check the clamp, the gauge and the refrigerant.',
     ),
+  impossibleVacuum: () =>
+    plain('No gauge can read that: it is below a perfect vacuum. Read it again and say the unit.'),
   nothingRecorded: ({ about }) =>
     plain(
       about === null

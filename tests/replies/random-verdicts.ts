@@ -65,7 +65,7 @@ const compare: fc.Arbitrary<Known> = fc
     ...working,
     answer: 'compare' as const,
     about,
-    measured: wanted + { over: off, under: -off, on: 0 }[direction],
+    measured: wanted + { over: off, under: -off, on: 2 }[direction],
     target: wanted,
     measuredUnit: unit,
     value: off,

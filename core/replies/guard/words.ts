@@ -57,7 +57,7 @@ export const cueOf = (word: string): Cue | undefined => CUE_WORDS.get(word);
 const GLUE = new Set(
   (
     'a about and are be been by for from here it its just now of on reading right so that the there ' +
-    "this to was were with you your you're it's that's around comes works means puts makes gives " +
+    "this to was were with you your you're it's that's around comes works means puts makes gives which " +
     'before after'
   ).split(' '),
 );

@@ -1,0 +1,232 @@
+import type { Question } from '../language/utterance.ts';
+import { QUANTITIES, type AnswerableId, type QuantityId } from '../terms/quantities.ts';
+import type { RefrigerantId } from '../terms/refrigerants.ts';
+import type { UnitId } from '../units/units.ts';
+import type { VisitState } from '../visit/state.ts';
+import type { Members } from './by-kind.ts';
+import { fluidCautionsOf, questionCautions, SAFETY_CAUTIONS } from './cautions.ts';
+import { compared, deviationNow } from './compare.ts';
+import { currentReading } from './current.ts';
+import type { Found } from './found.ts';
+import { limitOf, marginTo } from './margin.ts';
+import { measured } from './measured.ts';
+import { saturated } from './saturation-answer.ts';
+import { beforeRows, latestRows, sheet, type SheetLine } from './sheet.ts';
+import { spokenOf } from './subject.ts';
+import { wanted } from './targets.ts';
+import type { BeforeAfterRow, Known, Needs, Refused, Verdict, Working } from './verdict.ts';
+
+/** What was answered before: "how far off is that" and "where does that come from" look back at it. */
+export interface AnswerMemory {
+  readonly lastAnswer: Known | null;
+}
+
+interface Asked {
+  readonly state: VisitState;
+  readonly memory: AnswerMemory;
+}
+
+/** Questions about one quantity, or about "that". */
+type OfQuantity = Extract<Question, { readonly ask: 'target' | 'value' | 'compare' }>;
+type Other = Exclude<Question, OfQuantity>;
+type Ask = Other['ask'];
+type Questions = Members<Other, 'ask'>;
+type Find = (about: AnswerableId, state: VisitState) => Verdict;
+
+const OF_QUANTITY: Record<OfQuantity['ask'], Find> = {
+  target: targetOf,
+  value: valueOf,
+  compare: comparisonOf,
+};
+
+const isOfQuantity = (question: Question): question is OfQuantity => question.ask in OF_QUANTITY;
+
+type Answering = { readonly [A in Ask]: (question: Questions[A], asked: Asked) => Verdict };
+
+const ANSWERS: Answering = {
+  saturation: (question, { state }) => saturationOf(question, state),
+  margin: ({ about }, { state }) => marginOf(about, state),
+  before: (_question, { state }) => beforeOf(state),
+  beforeAfter: (_question, { state }) => beforeAfterOf(state),
+  readback: (_question, { state }) => readbackOf(state),
+  note: (_question, { state }) =>
+    state.visit === null ? NOTHING_RECORDED : { ...READ, answer: 'note' },
+  working: (_question, { memory }) => workingOf(memory),
+  safety: ({ about }, { state }) => ({
+    kind: 'refused',
+    about: null,
+    reason: 'deferredToTheCode',
+    topic: about,
+    cautions: [...SAFETY_CAUTIONS[about], ...fluidCautionsOf(state)],
+  }),
+  switch: notYet,
+  limit: notYet,
+  eta: notYet,
+  trend: notYet,
+  causes: notYet,
+  nextCheck: notYet,
+  timeLeft: notYet,
+  history: notYet,
+};
+
+/**
+ * The answer to a question, as data. Pressures in it are gauge, by the local air at the visit's altitude;
+ * values are in the visit's units. What is missing comes back as a need, one at a time.
+ */
+export function answer(question: Question, state: VisitState, memory: AnswerMemory): Verdict {
+  const asked = { state, memory };
+  const verdict = isOfQuantity(question)
+    ? firstKnown(question.about, asked, OF_QUANTITY[question.ask])
+    : answering(question, asked);
+  if (verdict.kind !== 'known') return verdict;
+  const cautions = [...new Set([...verdict.cautions, ...fluidCautionsOf(state)])];
+  return { ...verdict, cautions };
+}
+
+function answering<A extends Ask>(
+  question: Questions[A] & { readonly ask: A },
+  asked: Asked,
+): Verdict {
+  const find: Answering[A] = ANSWERS[question.ask];
+  return find(question, asked);
+}
+
+function notYet(question: { readonly ask: Ask; readonly about?: unknown }): Refused {
+  return {
+    kind: 'refused',
+    about: null,
+    reason: 'notYetAnswerable',
+    ask: question.ask,
+    cautions: questionCautions(question.ask, question.about),
+  };
+}
+
+/** The quantity asked about; for "that", the first of those spoken of that can be answered. */
+function firstKnown(about: AnswerableId | null, { state, memory }: Asked, find: Find): Verdict {
+  const meant = about === null ? spokenOf(state, memory.lastAnswer) : [about];
+  const verdicts = meant.map((one) => find(one, state));
+  return verdicts.find(({ kind }) => kind === 'known') ?? verdicts[0] ?? WHICH;
+}
+
+const WHICH: Refused = { kind: 'refused', about: null, reason: 'whichQuantity' };
+const NOTHING_RECORDED: Refused = { kind: 'refused', about: null, reason: 'nothingRecorded' };
+
+function targetOf(about: AnswerableId, state: VisitState): Verdict {
+  return settle(wanted(about, state), about, (target, carried) => {
+    const reading = deviationNow(about, target, state);
+    return { ...carried, answer: 'target', about, ...target, ...(reading ? { reading } : {}) };
+  });
+}
+
+function valueOf(about: AnswerableId, state: VisitState): Verdict {
+  const found = measured(about, state);
+  const place = isRead(about) ? (currentReading(state, about)?.reading.place ?? null) : null;
+  const at = found.kind === 'known' ? found.at : null;
+  return settle(found, about, (amount, carried) => ({
+    ...carried,
+    answer: 'value',
+    about,
+    ...amount,
+    place,
+    at,
+  }));
+}
+
+const isRead = (about: AnswerableId): about is QuantityId => about in QUANTITIES;
+
+function comparisonOf(about: AnswerableId, state: VisitState): Verdict {
+  return settle(compared(about, state), about, (comparison, carried) => ({
+    ...carried,
+    ...comparison,
+  }));
+}
+
+function saturationOf(
+  question: {
+    readonly value: number;
+    readonly unit: UnitId;
+    readonly refrigerant: RefrigerantId | null;
+  },
+  state: VisitState,
+): Verdict {
+  const { value, unit, refrigerant } = question;
+  return settle(saturated({ value, unit }, refrigerant, state), null, (found, carried) => ({
+    ...carried,
+    answer: 'saturation',
+    phase: 'dew',
+    ...found,
+  }));
+}
+
+function marginOf(about: AnswerableId | null, state: VisitState): Verdict {
+  const limit = limitOf(about ?? state.lastQuantity);
+  return settle(marginTo(limit, state), limit, (margin, carried) => ({
+    ...carried,
+    answer: 'margin',
+    about: limit,
+    ...margin,
+  }));
+}
+
+function beforeOf(state: VisitState): Verdict {
+  const rows = beforeRows(state);
+  return rows.length === 0 ? NEEDS_BEFORE : { ...READ, answer: 'before', rows };
+}
+
+function beforeAfterOf(state: VisitState): Verdict {
+  const lines = sheet(state).filter(({ before }) => before !== null);
+  if (lines.length === 0) return NEEDS_BEFORE;
+  const moved = lines.filter(({ after }) => after !== null);
+  if (moved.length === 0) return NEEDS_AFTER;
+  const rows = [...moved, ...lines.filter((line) => line.after === null && !line.isWorked)];
+  return { ...READ, answer: 'beforeAfter', rows: rows.map(toRow) };
+}
+
+/** The verdict's row is what was asked for; the line's target belongs to the sheet. */
+function toRow({
+  about,
+  place,
+  before,
+  after,
+  unit,
+  change,
+  changeUnit,
+}: SheetLine): BeforeAfterRow {
+  return { about, place, before, after, unit, change, changeUnit };
+}
+
+const NEEDS_BEFORE: Needs = { kind: 'needs', about: null, need: 'before' };
+const NEEDS_AFTER: Needs = { kind: 'needs', about: null, need: 'after' };
+
+function readbackOf(state: VisitState): Verdict {
+  const rows = latestRows(state);
+  return rows.length === 0 ? NOTHING_RECORDED : { ...READ, answer: 'readback', rows };
+}
+
+function workingOf({ lastAnswer }: AnswerMemory): Verdict {
+  if (!lastAnswer) return { kind: 'refused', about: null, reason: 'nothingAnsweredYet' };
+  const of = lastAnswer.answer === 'working' ? lastAnswer.of : lastAnswer;
+  const { formula, inputs, source } = of;
+  return { ...READ, formula, inputs, source, answer: 'working', of };
+}
+
+type Carried = { readonly kind: 'known' } & Working;
+const READ: Carried = { kind: 'known', formula: null, inputs: [], source: null, cautions: [] };
+
+/** A found value becomes an answer with its working; what is needed or refused gets the quantity asked about. */
+function settle<Value>(
+  found: Found<Value>,
+  about: AnswerableId | null,
+  toKnown: (value: Value, carried: Carried) => Known,
+): Verdict {
+  if (found.kind !== 'known') return { ...found, about: found.about ?? about };
+  const { value, inputs, cautions, formula, sources } = found;
+  const source = [...(formula ? [formula.source] : []), ...sources].join('; ');
+  return toKnown(value, {
+    kind: 'known',
+    formula: formula?.id ?? null,
+    inputs,
+    source: source === '' ? null : source,
+    cautions,
+  });
+}

@@ -1,0 +1,143 @@
+import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
+import type { PlaceId } from '../terms/names.ts';
+import type { Amount } from '../units/amount.ts';
+import { convert } from '../units/convert.ts';
+import { formatAmount } from '../units/format-amount.ts';
+import type { Phase, VisitState } from '../visit/state.ts';
+import { amountOf, sheetRows, type ReadingEntry, type SheetRow } from '../visit/views.ts';
+import { shownUnit } from './current.ts';
+import { deviationNow } from './compare.ts';
+import { differenceUnit } from './deviation.ts';
+import { measured } from './measured.ts';
+import { wanted, type Wanted } from './targets.ts';
+import type { BeforeAfterRow, Deviation, ReadRow } from './verdict.ts';
+
+/** One line of the ledger: before, since, and what it should be as things now stand. */
+export interface SheetLine extends BeforeAfterRow {
+  readonly target: Wanted | null;
+  readonly deviation: Deviation | null;
+  /** Worked out from other readings rather than read. */
+  readonly isWorked: boolean;
+}
+
+/** Worked out beside the readings, where both columns' readings allow it. */
+const ALSO_WORKED: readonly AnswerableId[] = [
+  'condensingTemp',
+  'split',
+  'evaporatingTemp',
+  'temperatureDifference',
+  'superheat',
+  'subcooling',
+  'compressionRatio',
+];
+
+/** Kept with the unit or the account of refrigerant: not something that work makes better or worse. */
+const NOT_COMPARED: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  'setpointTemp',
+  'highCutoutPressure',
+  'lowCutoutPressure',
+  'lowCutinPressure',
+  'refrigerantAdded',
+  'refrigerantRecovered',
+  'refrigerantCharge',
+  'cylinderWeight',
+  'testPressure',
+  'vacuum',
+]);
+
+/** Every quantity that has a before and an after, as read and as worked out from each column's own readings. */
+export function sheet(state: VisitState): readonly SheetLine[] {
+  const read = sheetRows(state).filter(({ quantity }) => !NOT_COMPARED.has(quantity));
+  const isRead = new Set<AnswerableId>(read.map(({ quantity }) => quantity));
+  const also = ALSO_WORKED.filter((about) => !isRead.has(about));
+  return [
+    ...read.flatMap((row) => readLine(row, state)),
+    ...also.flatMap((about) => workedLine(about, state)),
+  ];
+}
+
+function readLine(row: SheetRow, state: VisitState): readonly SheetLine[] {
+  const { quantity, place } = row;
+  const [before, after] = [shownAmount(row.before, state), shownAmount(row.after, state)];
+  const line = lineOf({ about: quantity, place }, { before, after }, state);
+  return line ? [line] : [];
+}
+
+function shownAmount(entry: ReadingEntry | null, state: VisitState): Amount | null {
+  const amount = entry && amountOf(entry.reading);
+  if (!entry || !amount) return null;
+  return convert(amount, shownUnit(entry.reading.quantity, state) ?? amount.unit);
+}
+
+function workedLine(about: AnswerableId, state: VisitState): readonly SheetLine[] {
+  const value = (...phases: readonly Phase[]): Amount | null => {
+    const found = measured(about, only(state, phases));
+    return found.kind === 'known' ? found.value : null;
+  };
+  const after = value('after') ?? value('work', 'after');
+  const line = lineOf({ about, place: null }, { before: value('before'), after }, state);
+  return line ? [{ ...line, isWorked: true }] : [];
+}
+
+/** The visit as if only these columns had been read; what the unit is set to stays. */
+export function only(state: VisitState, phases: readonly Phase[]): VisitState {
+  return {
+    ...state,
+    readings: state.readings.filter(
+      ({ phase, reading }) => phases.includes(phase) || NOT_COMPARED.has(reading.quantity),
+    ),
+  };
+}
+
+interface Named {
+  readonly about: AnswerableId;
+  readonly place: PlaceId | null;
+}
+interface Columns {
+  readonly before: Amount | null;
+  readonly after: Amount | null;
+}
+
+function lineOf(
+  { about, place }: Named,
+  { before, after }: Columns,
+  state: VisitState,
+): SheetLine | null {
+  const unit = before?.unit ?? after?.unit;
+  if (unit === undefined) return null;
+  const since = after && convert(after, unit);
+  const changeUnit = differenceUnit(unit, state);
+  const target = place === null ? wanted(about, state) : null;
+  return {
+    about,
+    place,
+    before: before?.value ?? null,
+    after: since?.value ?? null,
+    unit,
+    change: before && since ? visibleChange(since.value - before.value, changeUnit) : null,
+    changeUnit,
+    target: target?.kind === 'known' ? target.value : null,
+    deviation: target?.kind === 'known' ? deviationNow(about, target.value, state) : null,
+    isWorked: false,
+  };
+}
+
+/** A change that rounds to nothing is none: "up 0 psi" says two things. */
+function visibleChange(value: number, unit: Amount['unit']): number {
+  return formatAmount({ value: Math.abs(value), unit }).digits === '0' ? 0 : value;
+}
+
+/** The latest of every quantity at its place, in the order they were first read. */
+export function latestRows(state: VisitState): readonly ReadRow[] {
+  return sheetRows(state).flatMap(({ quantity, place, before, after }) => {
+    const shown = shownAmount(after, state) ?? shownAmount(before, state);
+    return shown ? [{ about: quantity, place, ...shown }] : [];
+  });
+}
+
+export function beforeRows(state: VisitState): readonly ReadRow[] {
+  return sheetRows(state).flatMap(({ quantity, place, before }) => {
+    const shown = shownAmount(before, state);
+    return shown && !NOT_COMPARED.has(quantity) ? [{ about: quantity, place, ...shown }] : [];
+  });
+}
