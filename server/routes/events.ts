@@ -6,8 +6,11 @@ import type { PushRequest, PushResponse } from '../../core/wire/event-schema.ts'
 import type { AppendOutcome, EventStore } from '../store/event-store.ts';
 import { firstFault, refuse } from './refuse.ts';
 
-/** 500 events, the most a push may hold, of 4 KiB each: far above any sentence a person can say. */
-const MOST_BODY_BYTES = 500 * 4096;
+/**
+ * 500 events, the most a push may hold, of 64 KiB each: an event keeps its sentence's words, and a sentence of
+ * 10,000 words (60 kB) is promised to be kept. A refused push would be refused again for ever.
+ */
+const MOST_BODY_BYTES = 500 * 64 * 1024;
 
 /**
  * `POST /events`: a device hands over what it has kept, as often as it likes. Kept whole or refused whole;

@@ -105,10 +105,17 @@ describe('POST /api/events', () => {
     expect(await kept()).toHaveLength(1);
   });
 
-  it('takes a full push of 500 events and refuses a body past the limit', async () => {
-    const { push, post } = createHarness();
-    expect((await push(someEvents(500))).status).toBe(200);
-    const response = await post(JSON.stringify({ device: DEVICE, padding: 'x'.repeat(2_100_000) }));
+  it('takes a full push of 500 events, each of a sentence of 10,000 words', async () => {
+    const { push } = createHarness();
+    const stamp = createStamp();
+    const memo = 'words '.repeat(10_000);
+    const events = Array.from({ length: 500 }, () => stamp({ type: 'memoTaken', v: 1, memo }));
+    expect((await push(events)).status).toBe(200);
+  });
+
+  it('refuses a body past the limit', async () => {
+    const { post } = createHarness();
+    const response = await post(JSON.stringify({ device: DEVICE, padding: 'x'.repeat(33e6) }));
     expect(response.status).toBe(413);
     expect((await errorOf(response)).kind).toBe('tooLarge');
   });
