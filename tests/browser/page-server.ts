@@ -1,11 +1,16 @@
 import { existsSync } from 'node:fs';
+import { readdir } from 'node:fs/promises';
+import { relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
+import { z } from 'zod';
 import { startServer } from '../../server/main.ts';
 
 export interface PageServer {
   readonly address: string;
   readonly port: number;
+  /** Paths of the built page's files. */
+  readonly files: readonly string[];
   stop(): Promise<void>;
 }
 
@@ -32,6 +37,7 @@ export async function startPageServer({ data, port = 0 }: PageServerOptions): Pr
   return {
     address,
     port: Number(new URL(address).port),
+    files: await builtFiles(),
     async stop() {
       await start.server.stop();
       if (faults.length > 0) throw new AggregateError(faults, 'the server reported faults');
@@ -41,4 +47,19 @@ export async function startPageServer({ data, port = 0 }: PageServerOptions): Pr
 
 async function buildPage(): Promise<void> {
   await build({ root: `${ROOT}client`, configFile: `${ROOT}vite.config.ts`, logLevel: 'warn' });
+}
+
+/** All but the service worker itself, which browsers keep apart, and its library. */
+async function builtFiles(): Promise<readonly string[]> {
+  const entries = await readdir(BUILT_PAGE, { recursive: true, withFileTypes: true });
+  return entries
+    .filter((entry) => entry.isFile() && !/^(sw|workbox-\w+)\.js$/.test(entry.name))
+    .map((entry) => `/${relative(BUILT_PAGE, resolve(entry.parentPath, entry.name))}`);
+}
+
+/** How many events each visit on the server has. */
+export async function eventsOnServer({ address }: PageServer): Promise<readonly number[]> {
+  const answer: unknown = await (await fetch(`${address}/api/visits`)).json();
+  const { visits } = z.object({ visits: z.array(z.object({ events: z.number() })) }).parse(answer);
+  return visits.map(({ events }) => events);
 }

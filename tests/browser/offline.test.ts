@@ -1,0 +1,71 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { createScratchFolder } from '../support/scratch-folder.ts';
+import { type OpenBrowser, openBrowser } from './chromium.ts';
+import { type PageServer, eventsOnServer, startPageServer } from './page-server.ts';
+import {
+  openVisitPage,
+  readRecords,
+  readingsOf,
+  replyHas,
+  sheetShows,
+  typeWords,
+} from './visit-page.ts';
+
+describe('with the network off', () => {
+  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
+  let server: PageServer;
+  let browser: OpenBrowser;
+
+  beforeEach(async () => {
+    folder = await createScratchFolder();
+    server = await startPageServer({ data: `${folder.path}/data` });
+    browser = await openBrowser({ profile: `${folder.path}/profile` });
+  });
+
+  afterEach(async () => {
+    await browser.close();
+    await server.stop();
+    await folder.discard();
+  });
+
+  /** The first load is over when the service worker has kept every file. */
+  async function loadOnce() {
+    await openVisitPage(browser.page, server.address);
+    await browser.page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
+  }
+
+  it('opens, answers and keeps after one load; the server gets every event once when it is back', async () => {
+    const { page } = browser;
+    await loadOnce();
+    await typeWords(page, 'box 44');
+    await replyHas(page, 44);
+    await expect.poll(() => eventsOnServer(server)).toEqual([2]);
+
+    await server.stop();
+    await page.reload();
+    await page.getByTestId('field').waitFor();
+    await sheetShows(page, 'boxTemp', 44);
+    await typeWords(page, 'box 43');
+    await replyHas(page, 43);
+    await sheetShows(page, 'boxTemp', 43);
+
+    server = await startPageServer({ data: `${folder.path}/data`, port: server.port });
+    await page.evaluate(() => dispatchEvent(new Event('online')));
+    const records = await readRecords(page);
+    expect(readingsOf(records)).toEqual([44, 43]);
+    await expect.poll(() => eventsOnServer(server), { timeout: 20_000 }).toEqual([records.length]);
+  });
+
+  it('has kept every file that the server serves, the recogniser and its model included', async () => {
+    const { page } = browser;
+    await loadOnce();
+    const kept = await page.evaluate(async () => {
+      const caches_ = await Promise.all((await caches.keys()).map((name) => caches.open(name)));
+      const requests = await Promise.all(caches_.map((cache) => cache.keys()));
+      return requests.flat().map(({ url }) => new URL(url).pathname);
+    });
+    expect(kept).toEqual(expect.arrayContaining([...server.files]));
+    expect(kept.some((path) => path.endsWith('.wasm'))).toBe(true);
+    expect(kept.filter((path) => path.startsWith('/api/'))).toEqual([]);
+  });
+});
