@@ -2,8 +2,8 @@ import type { RefrigerantId } from '../terms/refrigerants.ts';
 import { absolutePressure, temperature } from '../units/quantity-values.ts';
 import type { AbsolutePressure, Temperature } from '../units/quantity-values.ts';
 import { andThen, known } from './calculated.ts';
-import type { Calculated, Caution } from './calculated.ts';
-import { isZeotrope } from './fluid-cautions.ts';
+import type { Calculated } from './calculated.ts';
+import { glideCaution } from './fluid-cautions.ts';
 import { symbols } from './formula.ts';
 import type { Formula } from './formula.ts';
 import { saturationPressure, saturationTemperature } from './saturation.ts';
@@ -20,9 +20,6 @@ interface Coil {
   readonly refrigerant: RefrigerantId;
   readonly pressure: AbsolutePressure;
 }
-
-const glideCaution = (refrigerant: RefrigerantId): Caution[] =>
-  isZeotrope(refrigerant) ? ['glideBasis'] : [];
 
 function coilTemperature({ refrigerant, pressure }: Coil): Calculated<Temperature> {
   return andThen(saturationTemperature({ refrigerant, pressure, phase: 'bubble' }), (bubble) =>
@@ -60,11 +57,9 @@ export function coilPressure(input: {
   readonly temperature: Temperature;
 }): Calculated<AbsolutePressure> {
   return andThen(saturationPressure({ ...input, phase: 'bubble' }), (high) =>
-    isZeotrope(input.refrigerant)
-      ? andThen(saturationPressure({ ...input, phase: 'dew' }), (low) =>
-          closeIn(input, { high, low }),
-        )
-      : known(high),
+    andThen(saturationPressure({ ...input, phase: 'dew' }), (low) =>
+      high === low ? known(high) : closeIn(input, { high, low }),
+    ),
   );
 }
 

@@ -15,13 +15,16 @@ const GROUP_CAUTIONS: Record<SafetyGroup, readonly Caution[]> = {
 /** Half a degree is the smallest difference that a technician sees between a dial and a printed chart. */
 const NOTICED = differenceF(0.5);
 
-/** Below this much glide, dew, bubble and midpoint agree within what a thermometer clamp can tell. */
-const GLIDE_NOTICED = differenceF(1);
+/** Below this much glide (R-404A has 1.4 °F) the middle is within a degree of either line: not worth a word. */
+const GLIDE_NOTICED = differenceF(2);
 
 export function isZeotrope(id: RefrigerantId): boolean {
   const { glide } = FLUIDS[id];
   return glide !== null && glide >= GLIDE_NOTICED;
 }
+
+export const glideCaution = (id: RefrigerantId): Caution[] =>
+  isZeotrope(id) ? ['glideBasis'] : [];
 
 /** What goes with any number about this refrigerant. */
 export function fluidCautions(id: RefrigerantId): Caution[] {
