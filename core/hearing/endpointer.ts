@@ -17,7 +17,7 @@ export interface Endpointer {
 export type EndpointEvent = 'speechStarted' | 'speechEnded' | 'noSpeech';
 
 export interface EndpointerSettings {
-  /** Shorter sounds are clicks and knocks; the shortest word ("two") has 150 ms of vowel. */
+  /** Shorter sounds are clicks and knocks; a tenth of a second is the shortest vowel of a number. */
   readonly minimumSpeechMs: number;
   /** Callers pause between the digits of a reading: 0.5 s, as browsers wait, cuts them in two. */
   readonly trailingSilenceMs: number;
@@ -30,11 +30,11 @@ export interface EndpointerSettings {
 }
 
 export const ENDPOINTER_SETTINGS: EndpointerSettings = {
-  minimumSpeechMs: 120,
+  minimumSpeechMs: 60,
   trailingSilenceMs: 900,
   longestSpeechMs: 15_000,
   noSpeechMs: 8_000,
-  onDb: 9,
+  onDb: 7.5,
   offDb: 5,
 };
 
@@ -45,6 +45,8 @@ export const FRAME_SAMPLES = (SAMPLE_RATE_HZ * FRAME_MS) / 1000;
 const PRE_EMPHASIS = 0.95;
 /** Frames that are averaged: 100 ms keep a fan's own flutter within 2 dB. */
 const SMOOTHED_FRAMES = 5;
+/** By so much the averaging lengthens every sound. */
+const SMEAR_MS = SMOOTHED_FRAMES * FRAME_MS;
 /** The floor is the least of the last three seconds: nobody speaks that long without a closure. */
 const FLOOR_FRAMES = 3000 / FRAME_MS;
 /** A digital silence would make any whisper speech. */
@@ -110,7 +112,9 @@ export function createEndpointer(
 }
 
 function decide(state: State, settings: EndpointerSettings): EndpointEvent | null {
-  if (!state.speaking && state.loudMs >= settings.minimumSpeechMs) return 'speechStarted';
+  if (!state.speaking && state.loudMs >= settings.minimumSpeechMs + SMEAR_MS) {
+    return 'speechStarted';
+  }
   if (!state.speaking) return state.elapsedMs === settings.noSpeechMs ? 'noSpeech' : null;
   const over =
     state.quietMs >= settings.trailingSilenceMs || state.elapsedMs >= settings.longestSpeechMs;

@@ -6,6 +6,9 @@ import type { Alternative, Hearing, WordConfidence } from './hearing.ts';
 /** Below it, no right reading was seen in the measurements of confidence.ts. */
 const LEAST_CONFIDENCE = 0.1;
 
+/** 60 dB below full scale: no microphone's speech peaks lower. */
+const LEAST_PEAK = 0.001;
+
 /** Silence, noise and grammar markers: `<sil>`, `[NOISE]`, `(NULL)`. */
 const MARKER = /^(<.*>|\[.*\]|\(NULL\))$/;
 /** `forty(2)`: the second way to say forty. */
@@ -30,8 +33,10 @@ export function toPartial(text: string): string {
 
 /** One whole utterance: mono samples at 16 kHz in −1..1, the grammar already set. */
 export function hearSamples(decoder: DecoderPort, samples: Float32Array): Hearing {
+  // The phone loop would take even a digital silence for talk that is not for us.
+  if (samples.every((sample) => Math.abs(sample) < LEAST_PEAK)) return toHearing([]);
   decoder.start();
-  if (samples.length > 0) decoder.acceptWhole(samples);
+  decoder.acceptWhole(samples);
   decoder.stop();
   return toHearing(decoder.words());
 }
