@@ -1,5 +1,7 @@
+import { once } from 'node:events';
 import { readFile, readdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { Worker } from 'node:worker_threads';
 import Database from 'libsql';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { EventStore } from '../../server/store/event-store.ts';
@@ -13,6 +15,16 @@ function openStore(path: string): EventStore {
   if (opened.kind !== 'opened') throw new Error(opened.message);
   return opened.store;
 }
+
+/** Holds the lock for a fifth of a second after saying so: the writer beside it has to wait, not to fail. */
+const HOLD_THE_WRITE_LOCK = `
+  const { parentPort, workerData } = require('node:worker_threads');
+  const database = new (require('libsql'))(workerData.file);
+  database.exec('BEGIN IMMEDIATE');
+  parentPort.postMessage('locked');
+  Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 200);
+  database.exec('COMMIT');
+`;
 
 eventStoreContract('SQLite', async () => {
   const folder = await createScratchFolder();
@@ -71,6 +83,15 @@ describe('the visits file', () => {
     expect((await one.readVisit(VISIT)).events).toEqual(events);
     await one.close();
     await two.close();
+  });
+
+  it('waits for another process to end its write', async () => {
+    const store = openStore(file);
+    const other = new Worker(HOLD_THE_WRITE_LOCK, { eval: true, workerData: { file } });
+    await once(other, 'message');
+    expect(await store.append(push(1))).toEqual({ kind: 'kept', confirmed: 1 });
+    await store.close();
+    await other.terminate();
   });
 
   it.each([
