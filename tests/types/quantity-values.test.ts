@@ -1,0 +1,120 @@
+/** What must not compile. The compiler decides (`tsc -p tests`); running it only shows that the file is there. */
+import { describe, expectTypeOf, it } from 'vitest';
+import type {
+  coilPressure,
+  condensingTemperature,
+} from '../../core/calculations/coil-temperature.ts';
+import type { compressionRatio } from '../../core/calculations/compression-ratio.ts';
+import type { runCapacitance, voltageImbalance } from '../../core/calculations/electrical.ts';
+import type { superheat } from '../../core/calculations/superheat.ts';
+import type { condensingTarget, evaporatingTarget } from '../../core/calculations/targets.ts';
+import type { saturationPressure, saturationTemperature } from '../../core/fluids/saturation.ts';
+import type { Amount } from '../../core/units/amount.ts';
+import type { fromTemperature, toAbsolutePressure } from '../../core/units/branding.ts';
+import type {
+  AbsolutePressure,
+  Current,
+  GaugePressure,
+  Length,
+  Mass,
+  Temperature,
+  TemperatureDifference,
+  Voltage,
+  difference,
+  lower,
+  raise,
+} from '../../core/units/quantity-values.ts';
+
+type First<F extends (...args: never[]) => unknown> = Parameters<F>[0];
+type With<F extends (...args: never[]) => unknown, Key extends keyof First<F>, Value> = Omit<
+  First<F>,
+  Key
+> &
+  Record<Key, Value>;
+
+describe('what must not compile', () => {
+  it('one kind of value for another', () => {
+    expectTypeOf<GaugePressure>().not.toExtend<AbsolutePressure>();
+    expectTypeOf<AbsolutePressure>().not.toExtend<GaugePressure>();
+    expectTypeOf<Temperature>().not.toExtend<TemperatureDifference>();
+    expectTypeOf<TemperatureDifference>().not.toExtend<Temperature>();
+    expectTypeOf<Voltage>().not.toExtend<Current>();
+    expectTypeOf<Length>().not.toExtend<Mass>();
+  });
+
+  it('a plain number where a quantity belongs', () => {
+    expectTypeOf<number>().not.toExtend<GaugePressure>();
+    expectTypeOf<number>().not.toExtend<Temperature>();
+    expectTypeOf<number>().not.toExtend<TemperatureDifference>();
+  });
+
+  it('a gauge reading in a saturation table or in a ratio', () => {
+    expectTypeOf<GaugePressure>().not.toExtend<Parameters<typeof saturationTemperature>[1]>();
+    expectTypeOf<TemperatureDifference>().not.toExtend<Parameters<typeof saturationPressure>[1]>();
+    expectTypeOf<With<typeof superheat, 'suction', GaugePressure>>().not.toExtend<
+      First<typeof superheat>
+    >();
+    expectTypeOf<With<typeof compressionRatio, 'head', GaugePressure>>().not.toExtend<
+      First<typeof compressionRatio>
+    >();
+    expectTypeOf<With<typeof condensingTemperature, 'head', GaugePressure>>().not.toExtend<
+      First<typeof condensingTemperature>
+    >();
+  });
+
+  it('a difference where a point belongs, and a point where a difference does', () => {
+    expectTypeOf<With<typeof superheat, 'suctionLine', TemperatureDifference>>().not.toExtend<
+      First<typeof superheat>
+    >();
+    expectTypeOf<With<typeof coilPressure, 'temperature', TemperatureDifference>>().not.toExtend<
+      First<typeof coilPressure>
+    >();
+    expectTypeOf<With<typeof condensingTarget, 'ambient', TemperatureDifference>>().not.toExtend<
+      First<typeof condensingTarget>
+    >();
+    expectTypeOf<{ kind: 'given'; difference: Temperature }>().not.toExtend<
+      First<typeof condensingTarget>['design']
+    >();
+    expectTypeOf<Temperature>().not.toExtend<Parameters<typeof raise>[1]>();
+    expectTypeOf<Temperature>().not.toExtend<Parameters<typeof lower>[1]>();
+    expectTypeOf<TemperatureDifference>().not.toExtend<Parameters<typeof difference>[1]>();
+  });
+
+  it('a gauge reading made absolute without the local air, or twice', () => {
+    expectTypeOf<Parameters<typeof toAbsolutePressure>>().toEqualTypeOf<
+      [gauge: GaugePressure, atmosphere: AbsolutePressure]
+    >();
+    expectTypeOf<AbsolutePressure>().not.toExtend<Parameters<typeof toAbsolutePressure>[0]>();
+  });
+
+  it('a temperature written in a unit of difference', () => {
+    expectTypeOf<'dF'>().not.toExtend<Parameters<typeof fromTemperature>[1]>();
+    expectTypeOf<'degF'>().toExtend<Parameters<typeof fromTemperature>[1]>();
+    expectTypeOf<'furlong'>().not.toExtend<Amount['unit']>();
+  });
+
+  it('a fixed restriction judged by the box as it is now', () => {
+    expectTypeOf<
+      Omit<First<typeof evaporatingTarget>, 'metering' | 'box'> & {
+        metering: 'capTube';
+        box: Temperature;
+      }
+    >().not.toExtend<First<typeof evaporatingTarget>>();
+  });
+
+  it('amps where volts belong', () => {
+    expectTypeOf<With<typeof voltageImbalance, 'ab', Current>>().not.toExtend<
+      First<typeof voltageImbalance>
+    >();
+    expectTypeOf<With<typeof runCapacitance, 'current', Voltage>>().not.toExtend<
+      First<typeof runCapacitance>
+    >();
+  });
+
+  it('but the right kinds do', () => {
+    expectTypeOf<With<typeof superheat, 'suction', AbsolutePressure>>().toExtend<
+      First<typeof superheat>
+    >();
+    expectTypeOf<AbsolutePressure>().toExtend<Parameters<typeof saturationTemperature>[1]>();
+  });
+});
