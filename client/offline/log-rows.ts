@@ -46,21 +46,31 @@ export function textField(value: unknown, field: 'visit' | 'type' | 'id'): strin
   return typeof found === 'string' ? found : null;
 }
 
+/** A stretch of the log, both ends included. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
 /**
- * Places that no visit claims (the record is gone, or its visit cannot be read). Each is counted to the visit
- * of the place before it, the first ones to the first visit, so that no damage goes unreported.
+ * The visit's rows within a stretch of the log, in order. A place that no visit claims (the record is gone, or
+ * its visit cannot be read) is counted to the visit of the place before it, the first ones to the first visit,
+ * so that no damage goes unreported.
  */
-export function straysOf(visit: string, rows: readonly Row[], lastSeq: number): readonly Row[] {
-  const bySeq = new Map(rows.map((row) => [row.seq, row.value]));
-  const strays: Row[] = [];
-  let current = rows.map((row) => visitOf(row.value)).find((found) => found !== null) ?? visit;
-  for (let seq = 1; seq <= lastSeq; seq += 1) {
-    const value = bySeq.get(seq);
-    const found = visitOf(value);
-    if (found !== null) current = found;
-    else if (current === visit) strays.push({ seq, value });
+export function rowsOfVisit(
+  visit: string,
+  rows: readonly Row[],
+  { from, to }: Stretch,
+): readonly Row[] {
+  const values = new Map(rows.map((row) => [row.seq, row.value]));
+  const own: Row[] = [];
+  let current = rows.map((row) => visitOf(row.value)).find((found) => found !== null);
+  for (let seq = from; seq <= to; seq += 1) {
+    const value = values.get(seq);
+    current = visitOf(value) ?? current;
+    if (current === visit) own.push({ seq, value });
   }
-  return strays;
+  return own;
 }
 
 export function bySeq(a: Row, b: Row): number {

@@ -6,7 +6,7 @@ import {
   bySeq,
   readRow,
   readRows,
-  straysOf,
+  rowsOfVisit,
   textField,
   toExportLine,
   visitOf,
@@ -88,9 +88,8 @@ function appendTo(disk: MemoryDisk, events: readonly VisitEvent[]): AppendResult
 }
 
 function readVisit(disk: MemoryDisk, visit: string): LogRead {
-  const rows = rowsAfter(disk, 0);
-  const own = rows.filter((row) => visitOf(row.value) === visit);
-  return readRows([...own, ...straysOf(visit, rows, lastSeqOf(disk))].toSorted(bySeq));
+  const whole = { from: 1, to: lastSeqOf(disk) };
+  return readRows(rowsOfVisit(visit, rowsAfter(disk, 0), whole));
 }
 
 function openVisitOf(disk: MemoryDisk): string | null {
