@@ -101,11 +101,13 @@ function notYet(question: { readonly ask: Ask; readonly about?: unknown }): Refu
   };
 }
 
-/** The quantity asked about; for "that", the first of those spoken of that can be answered. */
+/** The quantity asked about; for "that", the first of those spoken of that can be answered, or asked for. */
 function firstKnown(about: AnswerableId | null, { state, memory }: Asked, find: Find): Verdict {
   const meant = about === null ? spokenOf(state, memory.lastAnswer) : [about];
   const verdicts = meant.map((one) => find(one, state));
-  return verdicts.find(({ kind }) => kind === 'known') ?? verdicts[0] ?? WHICH;
+  const best = (kind: Verdict['kind']): Verdict | undefined =>
+    verdicts.find((verdict) => verdict.kind === kind);
+  return best('known') ?? best('needs') ?? best('refused') ?? WHICH;
 }
 
 const WHICH: Refused = { kind: 'refused', about: null, reason: 'whichQuantity' };
@@ -176,10 +178,15 @@ function beforeOf(state: VisitState): Verdict {
 function beforeAfterOf(state: VisitState): Verdict {
   const lines = sheet(state).filter(({ before }) => before !== null);
   if (lines.length === 0) return NEEDS_BEFORE;
-  const moved = lines.filter(({ after }) => after !== null);
+  const moved = lines.filter((line) => line.after !== null && isSpoken(line));
   if (moved.length === 0) return NEEDS_AFTER;
   const rows = [...moved, ...lines.filter((line) => line.after === null && !line.isWorked)];
   return { ...READ, answer: 'beforeAfter', rows: rows.map(toRow) };
+}
+
+/** Heard in one go: what was read, and of what follows from it what a colleague would ask after. */
+function isSpoken({ about, isWorked }: SheetLine): boolean {
+  return !isWorked || about === 'split' || about === 'superheat' || about === 'subcooling';
 }
 
 /** The verdict's row is what was asked for; the line's target belongs to the sheet. */

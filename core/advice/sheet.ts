@@ -114,7 +114,7 @@ function lineOf(
     before: before?.value ?? null,
     after: since?.value ?? null,
     unit,
-    change: before && since ? visibleChange(since.value - before.value, changeUnit) : null,
+    change: before && since ? shownChange(before, since) : null,
     changeUnit,
     target: target?.kind === 'known' ? target.value : null,
     deviation: target?.kind === 'known' ? deviationNow(about, target.value, state) : null,
@@ -122,9 +122,13 @@ function lineOf(
   };
 }
 
-/** A change that rounds to nothing is none: "up 0 psi" says two things. */
-function visibleChange(value: number, unit: Amount['unit']): number {
-  return formatAmount({ value: Math.abs(value), unit }).digits === '0' ? 0 : value;
+/** By the values as they are shown: 127.7 less 114.8 is 12.9 on paper, whatever the third digits were. */
+function shownChange(before: Amount, after: Amount): number {
+  return shownValue(after) - shownValue(before);
+}
+
+function shownValue(amount: Amount): number {
+  return Number(formatAmount(amount).digits);
 }
 
 /** The latest of every quantity at its place, in the order they were first read. */

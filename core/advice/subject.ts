@@ -19,6 +19,9 @@ function readSinceLastQuestion({ history }: VisitState): boolean {
   return earlier.lastIndexOf('readingTaken') > earlier.lastIndexOf('questionAsked');
 }
 
+/** After a margin it is the pressure that is spoken of, not its cut-out. */
 function aboutOf(known: Known | null): AnswerableId | null {
-  return known && 'about' in known ? known.about : null;
+  if (!known || !('about' in known)) return null;
+  if (known.answer !== 'margin') return known.about;
+  return known.about === 'highCutoutPressure' ? 'headPressure' : 'suctionPressure';
 }

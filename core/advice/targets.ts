@@ -224,7 +224,7 @@ function shown(about: AnswerableId, found: Found<Aimpoint>, state: VisitState): 
   );
 }
 
-/** What the gauge shows when the coil is at its target. */
+/** What the gauge shows when the coil is at its target, and at the ends of its band. */
 function pressureAt(
   coil: 'condensingTemp' | 'evaporatingTemp',
   found: Found<Aimpoint>,
@@ -232,16 +232,25 @@ function pressureAt(
 ): Found<Wanted> {
   const pressure = coil === 'condensingTemp' ? 'headPressure' : 'suctionPressure';
   const unit = shownUnit(pressure, state) ?? 'kPa';
-  const coilUnit = shownUnit(coil, state) ?? 'degC';
-  return then(both(refrigerantOf(state), found), ([refrigerant, { value, basis }]) =>
-    then(gaugeAt(refrigerant, temperature(value), state), (gauge) =>
+  const through = (value: number): Figure => ({
+    about: coil,
+    ...fromBase(value, shownUnit(coil, state) ?? 'degC'),
+  });
+  return then(both(refrigerantOf(state), found), ([refrigerant, { value, low, high, basis }]) => {
+    const gauge = (at: number): Found<number> => gaugeAt(refrigerant, temperature(at), state);
+    const ends = both(gauge(low), gauge(high));
+    const [least, most] = ends.kind === 'known' ? ends.value : [];
+    return then(gauge(value), (found) =>
       worked({
-        ...fromBase(gauge, unit),
+        ...fromBase(found, unit),
         basis,
-        through: { about: coil, ...fromBase(value, coilUnit) },
+        through: through(value),
+        ...(least === undefined || most === undefined
+          ? {}
+          : { low: fromBase(least, unit).value, high: fromBase(most, unit).value }),
       }),
-    ),
-  );
+    );
+  });
 }
 
 function gaugeAt(

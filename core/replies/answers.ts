@@ -26,7 +26,7 @@ const WORDED: Worded = {
   target: (known) => sentences([targetSaid(known), ...youAre(known.reading)]),
   value: ({ about, place, value, unit }) =>
     line`${placedName(about, place)} is ${amount(value, unit)}.`,
-  compare: (known) => sentences([comparedSaid(known), ...alongsideSaid(known)]),
+  compare: (known) => sentences([comparedSaid(known), ...alongsideSaid(known), ...bandSaid(known)]),
   saturation: ({ refrigerant, given, value, unit, bubble }) =>
     bubble === undefined
       ? line`${designation(refrigerant)} at ${figure(given)}: ${amount(value, unit)}.`
@@ -83,9 +83,20 @@ function offBy(value: number, unit: UnitId, direction: Direction): Said {
 }
 
 function alongsideSaid({ alongside }: Answers['compare']): readonly Said[] {
-  if (!alongside) return [];
+  if (!alongside || alongside.direction === 'on') return [];
   const { about, value, unit, direction } = alongside;
   return [line`That is ${SHORT_NAMES[about]} ${offBy(value, unit, direction)}.`];
+}
+
+/** Off the middle of a band is not off: said, so that nobody chases a degree. */
+function bandSaid(known: Answers['compare']): readonly Said[] {
+  return isInBand(known) && known.direction !== 'on'
+    ? [plain('That is within the usual range.')]
+    : [];
+}
+
+export function isInBand({ measured, low, high }: Answers['compare']): boolean {
+  return low !== undefined && high !== undefined && measured >= low && measured <= high;
 }
 
 function changeSaid(row: BeforeAfterRow): Said {

@@ -4,6 +4,7 @@ import type { PlaceId } from '../../terms/names.ts';
 import type { AnswerableId } from '../../terms/quantities.ts';
 import type { RefrigerantId } from '../../terms/refrigerants.ts';
 import type { UnitId } from '../../units/units.ts';
+import { isInBand } from '../answers.ts';
 import type { Cue, DirectionWord } from './words.ts';
 
 /** One number that a sentence about a verdict may hold, and how it must be introduced. */
@@ -139,6 +140,7 @@ function compareClaims(known: Answers['compare']): Claims {
     slots,
     names: alongside ? [alongside.about] : [],
     requiredNames: [about],
+    ownWords: isInBand(known) ? ['within', 'usual', 'range'] : [],
     onTarget: on ? 'required' : alongside?.direction === 'on' ? 'allowed' : 'forbidden',
   });
 }

@@ -1,0 +1,71 @@
+import { cautionsFor } from '../advice/cautions.ts';
+import { CAUTIONS } from '../advice/caution-data.ts';
+import { CAUTION_SENTENCES } from '../replies/caution-sentences.ts';
+import type { VisitState } from '../visit/state.ts';
+import { complaintLines } from './complaint.ts';
+import { changeSection } from './change.ts';
+import { findingLines } from './findings.ts';
+import type { Note, NoteSection, NoteSectionId } from './note.ts';
+import { openLines } from './open-questions.ts';
+import { productLines, readingsSection } from './readings.ts';
+import { refrigerantSection } from './refrigerant.ts';
+import { unitLines } from './unit.ts';
+import { recommendationLines, workLines } from './work.ts';
+
+type Written = Pick<NoteSection, 'lines' | 'table'>;
+
+const HEADINGS: Record<NoteSectionId, string> = {
+  unit: 'Unit',
+  complaint: 'Complaint',
+  before: 'Before work',
+  findings: 'Found',
+  work: 'Work done',
+  after: 'After work',
+  change: 'What changed',
+  recommendations: 'Recommended',
+  refrigerant: 'Refrigerant in and out',
+  product: 'Product',
+  cautions: 'Cautions',
+  open: 'Still open',
+};
+
+const WRITERS: Record<NoteSectionId, (state: VisitState) => Written> = {
+  unit: (state) => ({ lines: unitLines(state) }),
+  complaint: (state) => ({ lines: complaintLines(state) }),
+  before: (state) => readingsSection('before', state),
+  findings: (state) => ({ lines: findingLines(state) }),
+  work: (state) => ({ lines: workLines(state) }),
+  after: (state) => readingsSection('after', state),
+  change: changeSection,
+  recommendations: (state) => ({ lines: recommendationLines(state) }),
+  refrigerant: refrigerantSection,
+  product: (state) => ({ lines: productLines(state) }),
+  cautions: (state) => ({ lines: cautionLines(state) }),
+  open: (state) => ({ lines: openLines(state) }),
+};
+
+const isSection = (id: string): id is NoteSectionId => id in WRITERS;
+
+/** In the order a reader wants them. */
+const ORDER: readonly NoteSectionId[] = Object.keys(WRITERS).filter(isSection);
+
+/** The note as the visit stands: it can be read at any moment, and says what is missing. */
+export function draftNote(state: VisitState): Note {
+  return { title: titleOf(state), sections: ORDER.flatMap((id) => sectionOf(id, state)) };
+}
+
+/** A section that wrote nothing is left out; one whose absence matters writes that instead. */
+function sectionOf(id: NoteSectionId, state: VisitState): readonly NoteSection[] {
+  const { lines, table } = WRITERS[id](state);
+  if (lines.length === 0 && table === undefined) return [];
+  return [{ id, heading: HEADINGS[id], lines, ...(table ? { table } : {}) }];
+}
+
+function titleOf({ unit: { name, site } }: VisitState): string {
+  const place = [name, site].filter((part) => part !== null).join(', ');
+  return place === '' ? 'Service visit' : `Service visit: ${place}`;
+}
+
+function cautionLines(state: VisitState): readonly string[] {
+  return cautionsFor(state).map((id) => `${CAUTION_SENTENCES[id]} ${CAUTIONS[id].detail}`);
+}

@@ -1,0 +1,62 @@
+import type { NameplateItem } from '../language/utterance.ts';
+import { figureText } from '../replies/amounts.ts';
+import { EQUIPMENT, METERING_DEVICES } from '../terms/names.ts';
+import type { VisitState } from '../visit/state.ts';
+import { latestAmount } from '../visit/views.ts';
+import { sentence } from './wording.ts';
+
+export function unitLines(state: VisitState): readonly string[] {
+  const { name, site, refrigerant } = state.unit;
+  return [
+    ...(site === null ? [] : [sentence(`Site: ${site}`)]),
+    ...(name === null ? [] : [sentence(`Unit: ${name}`)]),
+    ...kindLines(state),
+    refrigerant === null ? 'The refrigerant was not stated.' : `Refrigerant ${refrigerant}.`,
+    ...nameplateLines(state),
+    ...settingLines(state),
+  ];
+}
+
+function kindLines({ unit: { equipment, doors, metering } }: VisitState): readonly string[] {
+  const counted = doors === null ? '' : `${doors}-door `;
+  const kind = [
+    ...(equipment === null ? [] : [`${counted}${EQUIPMENT[equipment]}`]),
+    ...(metering === null ? [] : [METERING_DEVICES[metering]]),
+  ];
+  return kind.length === 0 ? [] : [sentence(kind.join(', '))];
+}
+
+const ITEMS: Record<NameplateItem, string> = {
+  charge: 'charge',
+  voltage: 'voltage',
+  ratedLoadAmps: 'rated load',
+  highSide: 'high side',
+  lowSide: 'low side',
+};
+
+const isItem = (id: string): id is NameplateItem => id in ITEMS;
+
+function nameplateLines({ unit: { nameplate } }: VisitState): readonly string[] {
+  const items = Object.keys(ITEMS)
+    .filter(isItem)
+    .flatMap((item) => {
+      const amount = nameplate[item];
+      return amount ? [`${ITEMS[item]} ${figureText(amount)}`] : [];
+    });
+  return items.length === 0 ? [] : [sentence(`Nameplate: ${items.join(', ')}`)];
+}
+
+const SETTINGS = [
+  ['setpointTemp', 'set point'],
+  ['highCutoutPressure', 'high-pressure cut-out'],
+  ['lowCutoutPressure', 'low-pressure cut-out'],
+  ['lowCutinPressure', 'low-pressure cut-in'],
+] as const;
+
+function settingLines(state: VisitState): readonly string[] {
+  const items = SETTINGS.flatMap(([quantity, name]) => {
+    const amount = latestAmount(state, quantity);
+    return amount ? [`${name} ${figureText(amount)}`] : [];
+  });
+  return items.length === 0 ? [] : [sentence(`Settings: ${items.join(', ')}`)];
+}
