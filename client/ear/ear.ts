@@ -22,6 +22,8 @@ export type EarOpening =
   { readonly kind: 'open' } | { readonly kind: 'deaf'; readonly why: Deafness };
 
 export type Heard =
+  /** Sound is flowing into the recogniser: from now on nothing said is lost. */
+  | { readonly kind: 'hearing' }
   | { readonly kind: 'words'; readonly words: string }
   /** Speech, but nothing of the trade in it. */
   | { readonly kind: 'unclear' }

@@ -13,6 +13,7 @@ export interface SentenceRecogniser {
 }
 
 export type RecogniserReport =
+  | { readonly kind: 'hearing' }
   | { readonly kind: 'words'; readonly words: string }
   | { readonly kind: 'noMatch' }
   | { readonly kind: 'error'; readonly error: string }

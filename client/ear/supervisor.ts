@@ -94,6 +94,7 @@ export class Supervisor {
   #handle(report: RecogniserReport): void {
     if (report.kind === 'ended') this.#ended();
     else if (this.#state.kind !== 'running') return;
+    else if (report.kind === 'hearing') this.#ports.report(report);
     else if (report.kind === 'error') this.#error(report.error, this.#state.wanted);
     else this.#heard(report.kind === 'words' ? report.words.trim() : '');
   }

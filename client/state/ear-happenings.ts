@@ -2,10 +2,15 @@ import type { Happening } from './happenings.ts';
 import { earOf, type EarState, type Session } from './session.ts';
 import { go, settle, stay, type SessionStep } from './settle.ts';
 
-type EarHappening = Extract<Happening, { kind: 'unclear' | 'earOpened' | 'earDeaf' | 'loading' }>;
+type EarHappening = Extract<
+  Happening,
+  { kind: 'hearing' | 'unclear' | 'earOpened' | 'earDeaf' | 'loading' }
+>;
 
 export function reduceEar(session: Session, happening: EarHappening): SessionStep {
   switch (happening.kind) {
+    case 'hearing':
+      return stay({ ...session, hearing: true });
     case 'unclear':
       return unclear(session);
     case 'earOpened':

@@ -13,6 +13,7 @@ import type { Tab } from './session.ts';
 export type Happening =
   | { readonly kind: 'pressed' }
   | { readonly kind: 'words'; readonly words: string; readonly by: 'voice' | 'typing' }
+  | { readonly kind: 'hearing' }
   | { readonly kind: 'unclear' }
   | { readonly kind: 'earOpened' }
   | { readonly kind: 'earDeaf'; readonly why: Deafness }

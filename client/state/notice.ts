@@ -8,5 +8,6 @@ export type Notice =
   | { readonly kind: 'broke'; readonly words: string }
   | { readonly kind: 'notKept'; readonly why: NotKeptReason }
   | { readonly kind: 'keptAtLast' }
+  | { readonly kind: 'storageOff' }
   | { readonly kind: 'damaged'; readonly entries: number }
   | { readonly kind: 'resumed'; readonly readings: number };

@@ -3,7 +3,7 @@ import type { VisitEvent } from '../../core/visit/events.ts';
 import { unreachable } from '../../core/unreachable.ts';
 import { choose } from './choices.ts';
 import { reduceEar } from './ear-happenings.ts';
-import type { Happening } from './happenings.ts';
+import type { Effect, Happening } from './happenings.ts';
 import { afterSpeech, press } from './press.ts';
 import type { Mode, Session } from './session.ts';
 import { settle, stay, type SessionStep } from './settle.ts';
@@ -11,6 +11,15 @@ import { reduceTurn } from './turn-happenings.ts';
 
 /** The session after a happening, and what is to be done about it. Every happening, in every mode. */
 export function reduce(session: Session, happening: Happening): SessionStep {
+  const step = transition(session, happening);
+  if (!step.effects.some(({ kind }) => DEAFENING.has(kind))) return step;
+  return { ...step, session: { ...step.session, hearing: false } };
+}
+
+/** Until the recogniser says that it hears again, it does not. */
+const DEAFENING: ReadonlySet<Effect['kind']> = new Set(['listen', 'gate', 'closeEar']);
+
+function transition(session: Session, happening: Happening): SessionStep {
   switch (happening.kind) {
     case 'pressed':
       return press(session);
@@ -21,6 +30,7 @@ export function reduce(session: Session, happening: Happening): SessionStep {
     case 'kept':
     case 'notKept':
       return reduceTurn(session, happening);
+    case 'hearing':
     case 'unclear':
     case 'earOpened':
     case 'earDeaf':
@@ -37,7 +47,7 @@ export function reduce(session: Session, happening: Happening): SessionStep {
         notice: { kind: 'notKept', why: happening.why },
       });
     case 'committed':
-      return stay(commit(session, happening.events));
+      return committed(session, happening.events);
     case 'questionLeft':
       return session.mode.kind === 'asking'
         ? settle(session, session.mode.ear, null)
@@ -64,12 +74,13 @@ function spoken(session: Session, number: number): SessionStep {
 }
 
 /** A press on the sheet while a sentence is being kept must not be undone by that sentence's own state. */
-function commit(session: Session, events: readonly VisitEvent[]): Session {
-  return {
-    ...session,
-    visit: applyEvents(events, session.visit),
-    mode: withCommitted(session.mode, events),
-  };
+function committed(session: Session, events: readonly VisitEvent[]): SessionStep {
+  const visit = applyEvents(events, session.visit);
+  const next = { ...session, visit, mode: withCommitted(session.mode, events) };
+  const expectsAnother = visit.wanted !== session.visit.wanted;
+  return expectsAnother && next.mode.kind === 'listening'
+    ? settle(next, { kind: 'open' }, null)
+    : stay(next);
 }
 
 function withCommitted(mode: Mode, events: readonly VisitEvent[]): Mode {

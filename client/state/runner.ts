@@ -62,8 +62,9 @@ function fromEar(heard: Heard): Happening {
   switch (heard.kind) {
     case 'words':
       return { kind: 'words', words: heard.words, by: 'voice' };
+    case 'hearing':
     case 'unclear':
-      return { kind: 'unclear' };
+      return heard;
     case 'deaf':
       return { kind: 'earDeaf', why: heard.why };
   }

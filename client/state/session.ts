@@ -47,6 +47,8 @@ export type Tab = 'sheet' | 'note' | 'visit';
 
 export interface Session {
   readonly mode: Mode;
+  /** Sound flows into the recogniser; opening it takes up to a third of a second after `listening` began. */
+  readonly hearing: boolean;
   readonly visit: VisitState;
   readonly memory: Memory;
   /** The page's own sentence, shown before the last reply until something else is said. */
@@ -74,6 +76,7 @@ export function freshVisit(settings: VisitSettings): VisitState {
 export function sleepingSession(visit: VisitState): Session {
   return {
     mode: { kind: 'asleep' },
+    hearing: false,
     visit,
     memory: EMPTY_MEMORY,
     notice: null,

@@ -1,0 +1,70 @@
+import { render } from 'preact';
+import { draftNote } from '../core/note/draft-note.ts';
+import { noteText } from '../core/note/note-text.ts';
+import { browserPorts } from './browser-ports.ts';
+import type { EventLog } from './offline/event-log.ts';
+import { createMemoryLog } from './offline/memory-log.ts';
+import { startOffline, type Offline } from './offline/start-offline.ts';
+import type { SyncState } from './offline/sync.ts';
+import './page.css';
+import { judgeOf } from './screens/judge.ts';
+import { Page, type PageTools } from './screens/page.tsx';
+import { offlineWords, STORAGE_OFF_WORDS } from './screens/words.ts';
+import { firstSession, readVisit } from './state/first-session.ts';
+import type { Ports } from './state/ports.ts';
+import { createRunner, type Runner } from './state/runner.ts';
+import type { Session } from './state/session.ts';
+
+/** Opens the device's log, goes on with the visit that was open, and draws the page at every change. */
+async function openPage(root: HTMLElement): Promise<void> {
+  let onSync: (state: SyncState) => void = () => undefined;
+  const started = await startOffline((state) => onSync(state));
+  const offline = started.kind === 'started' ? started.offline : null;
+  const ports = browserPorts(offline?.log ?? createMemoryLog());
+  const runner = createRunner(ports, await startingSession(ports.log, offline));
+  onSync = ({ unsynced }) => runner.send({ kind: 'unsynced', events: unsynced });
+  onSync(offline?.sync.state ?? { kind: 'resting', unsynced: 0 });
+  const tools = toolsOf(runner, ports, offline);
+  const draw = (session: Session): void => render(<Page session={session} tools={tools} />, root);
+  runner.subscribe(draw);
+  draw(runner.session());
+  if (offline) takeUpdateBetweenVisits(offline, runner);
+  warnBeforeLoss(runner);
+}
+
+async function startingSession(log: EventLog, offline: Offline | null): Promise<Session> {
+  const session = await firstSession(log);
+  return offline ? session : { ...session, notice: { kind: 'storageOff' } };
+}
+
+function toolsOf(runner: Runner, { log, ear }: Ports, offline: Offline | null): PageTools {
+  return {
+    send: (happening) => runner.send(happening),
+    onLevel: (report) => ear.onLevel(report),
+    judge: judgeOf,
+    draftNote,
+    noteText,
+    listVisits: () => log.visits(),
+    offlineWords: offline?.page.ready.then(offlineWords) ?? Promise.resolve(STORAGE_OFF_WORDS),
+    openVisit: (visit) => {
+      void readVisit(log, visit).then((read) => runner.send({ kind: 'visitRead', ...read }));
+    },
+  };
+}
+
+/** An update reloads the page: only on a page that nobody has used yet, with no visit to go on with. */
+function takeUpdateBetweenVisits({ page }: Offline, runner: Runner): void {
+  page.onUpdate(() => {
+    const { mode, visit, speeches } = runner.session();
+    if (mode.kind === 'asleep' && visit.visit === null && speeches === 0) page.takeUpdate();
+  });
+}
+
+function warnBeforeLoss(runner: Runner): void {
+  window.addEventListener('beforeunload', (event) => {
+    if (runner.session().unkept > 0) event.preventDefault();
+  });
+}
+
+const root = document.getElementById('page');
+if (root) void openPage(root);

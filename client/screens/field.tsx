@@ -1,0 +1,29 @@
+import type { Session } from '../state/session.ts';
+import { Asking } from './asking.tsx';
+import { Edge, type ListenToLevel } from './edge.tsx';
+import { FieldText } from './field-text.tsx';
+import { shownMode } from './shown-mode.ts';
+import { PRESS_WORDS } from './words.ts';
+
+interface FieldProps {
+  readonly session: Session;
+  readonly onPress: () => void;
+  readonly onAnswer: (words: 'yes' | 'no') => void;
+  readonly onLeave: () => void;
+  readonly onLevel: ListenToLevel;
+}
+
+/** The talk control: all of it is one button, the words lie over it and let presses through. */
+export function Field({ session, onPress, onAnswer, onLeave, onLevel }: FieldProps) {
+  const { mode } = session;
+  return (
+    <section class="field" data-testid="field" data-mode={mode.kind}>
+      <button type="button" class="talk" onClick={onPress} aria-label={PRESS_WORDS[mode.kind]} />
+      <Edge mode={shownMode(session)} onLevel={onLevel} />
+      <FieldText session={session} />
+      {mode.kind === 'asking' && (
+        <Asking question={mode.question} onAnswer={onAnswer} onLeave={onLeave} />
+      )}
+    </section>
+  );
+}

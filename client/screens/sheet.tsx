@@ -1,0 +1,79 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { QuantityId } from '../../core/terms/quantities.ts';
+import type { LedgerLine } from './sheet-model.ts';
+
+interface SheetProps {
+  readonly lines: readonly LedgerLine[];
+  readonly onBlank: (quantity: QuantityId) => void;
+}
+
+/** A ledger: every reading in its place, blanks to be pressed and answered with a bare number. */
+export function Sheet({ lines, onBlank }: SheetProps) {
+  const body = useRef<HTMLTableSectionElement>(null);
+  const shown = lines.find((line) => line.newest) ?? lines.find((line) => line.wanted);
+  const place = shown && `${shown.id} ${shown.before ?? ''} ${shown.after ?? ''}`;
+  useEffect(() => {
+    const row = body.current?.querySelector<HTMLElement>('[data-newest]');
+    const panel = row?.closest('.panel');
+    if (row && panel) panel.scrollTop = row.offsetTop - (panel.clientHeight - row.offsetHeight) / 2;
+  }, [place]);
+  return (
+    <table class="ledger">
+      <thead>
+        <tr>
+          <th scope="col">reading</th>
+          <th scope="col">before</th>
+          <th scope="col">after</th>
+          <th scope="col">should be</th>
+        </tr>
+      </thead>
+      <tbody ref={body}>
+        {lines.map((line) => (
+          <SheetLine key={line.id} line={line} onBlank={onBlank} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+interface SheetLineProps {
+  readonly line: LedgerLine;
+  readonly onBlank: SheetProps['onBlank'];
+}
+
+function SheetLine({ line, onBlank }: SheetLineProps) {
+  return (
+    <tr
+      data-testid={`sheet-row-${line.id}`}
+      data-newest={line.newest ? '' : undefined}
+      data-wanted={line.wanted ? '' : undefined}
+    >
+      <th scope="row">
+        {line.name} <span class="unit-symbol">{line.unit}</span>
+      </th>
+      {line.before === null && line.after === null ? (
+        <Blank line={line} onBlank={onBlank} />
+      ) : (
+        <>
+          <td data-testid="before">{line.before ?? '–'}</td>
+          <td data-testid="after">{line.after ?? '–'}</td>
+        </>
+      )}
+      <td>
+        <span data-testid="target">{line.target ?? ''}</span>
+        {line.off && <span class="off"> {line.off}</span>}
+      </td>
+    </tr>
+  );
+}
+
+function Blank({ line, onBlank }: SheetLineProps) {
+  return (
+    <td class="blank" colSpan={2}>
+      <button type="button" onClick={() => onBlank(line.quantity)}>
+        {line.wanted ? 'say it' : 'take it'}
+        <span class="unseen">: {line.name}</span>
+      </button>
+    </td>
+  );
+}

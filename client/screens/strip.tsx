@@ -1,0 +1,31 @@
+import type { Session } from '../state/session.ts';
+import { shownMode } from './shown-mode.ts';
+import { unitName } from './unit-name.ts';
+import { STATE_WORDS } from './words.ts';
+
+/** Which unit, which refrigerant, and the state in a word. */
+export function Strip({ session }: { session: Session }) {
+  const { visit, unkept, hearing } = session;
+  const mode = shownMode(session);
+  return (
+    <header class="strip">
+      <p class="unit">
+        {unitName(visit.unit)} {visit.unit.refrigerant && <b>{visit.unit.refrigerant}</b>}
+      </p>
+      {unkept > 0 && <p class="unkept">{unkept} not kept</p>}
+      <p
+        class="state"
+        data-testid="state"
+        data-state={mode}
+        data-hearing={hearing ? 'yes' : 'no'}
+        data-why={whyOf(session)}
+      >
+        {STATE_WORDS[mode]}
+      </p>
+    </header>
+  );
+}
+
+function whyOf({ mode }: Session): string | undefined {
+  return mode.kind === 'deaf' ? mode.why : undefined;
+}

@@ -1,0 +1,71 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { VisitSettings } from '../../core/visit/events.ts';
+import type { VisitSummary } from '../offline/event-log.ts';
+import type { Session } from '../state/session.ts';
+import { SettingsForm } from './settings-form.tsx';
+import { unsyncedWords } from './words.ts';
+
+export interface VisitPanelProps {
+  readonly session: Session;
+  readonly listVisits: () => Promise<readonly VisitSummary[]>;
+  /** Whether the page opens without a network, in words. */
+  readonly offlineWords: Promise<string>;
+  readonly onOpen: (visit: string) => void;
+  readonly onNewVisit: () => void;
+  readonly onSettings: (settings: VisitSettings) => void;
+}
+
+/** The visit itself: where its events are, its habits of units, and the other visits on this device. */
+export function VisitPanel(props: VisitPanelProps) {
+  const { session, listVisits, onOpen, onNewVisit, onSettings } = props;
+  return (
+    <div class="visit-tab">
+      <p data-testid="unsynced">{unsyncedWords(session.unsynced, session.unkept)}</p>
+      <Later words={props.offlineWords} />
+      <button type="button" class="wide" data-testid="new-visit" onClick={onNewVisit}>
+        new visit
+      </button>
+      <SettingsForm settings={session.visit.settings} onSettings={onSettings} />
+      <Visits session={session} listVisits={listVisits} onOpen={onOpen} />
+    </div>
+  );
+}
+
+function Later({ words }: { words: Promise<string> }) {
+  const [told, setTold] = useState('');
+  useEffect(() => {
+    void words.then(setTold);
+  }, [words]);
+  return <p data-testid="offline">{told}</p>;
+}
+
+type VisitsProps = Pick<VisitPanelProps, 'session' | 'listVisits' | 'onOpen'>;
+
+function Visits({ session, listVisits, onOpen }: VisitsProps) {
+  const [visits, setVisits] = useState<readonly VisitSummary[]>([]);
+  const { visit, history } = session.visit;
+  useEffect(() => {
+    listVisits().then(setVisits, () => setVisits([]));
+  }, [listVisits, visit, history.length]);
+  return (
+    <section aria-label="Visits on this device">
+      <h2>visits on this device</h2>
+      {visits.length === 0 && <p>none yet</p>}
+      {visits.map((summary) => (
+        <button
+          key={summary.visit}
+          type="button"
+          class="wide"
+          aria-current={summary.visit === visit}
+          onClick={() => onOpen(summary.visit)}
+        >
+          {new Date(summary.openedAt).toLocaleString(undefined, {
+            dateStyle: 'medium',
+            timeStyle: 'short',
+          })}
+          {summary.finished ? ', finished' : ', open'}
+        </button>
+      ))}
+    </section>
+  );
+}

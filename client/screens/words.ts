@@ -1,0 +1,113 @@
+import type { Readiness } from '../offline/service-worker.ts';
+import type { Deafness } from '../ear/deafness.ts';
+import type { Notice, NotKeptReason } from '../state/notice.ts';
+import type { Mode, Tab } from '../state/session.ts';
+
+/** The page's own words. What is said about readings and answers is worded in core/replies. */
+export const STATE_WORDS: Record<Mode['kind'], string> = {
+  asleep: 'not listening',
+  opening: 'getting ready',
+  listening: 'listening',
+  thinking: 'thinking',
+  speaking: 'talking',
+  asking: 'your answer?',
+  paused: 'on hold',
+  deaf: 'cannot hear',
+};
+
+/** What a press on the field does, for those who hear the page's controls named. */
+export const PRESS_WORDS: Record<Mode['kind'], string> = {
+  asleep: 'Talk',
+  opening: 'Never mind',
+  listening: 'Hold on',
+  thinking: 'Thinking',
+  speaking: 'Enough, listen to me',
+  asking: 'Hold on',
+  paused: 'Go on',
+  deaf: 'Try again',
+};
+
+export const TAB_WORDS: Record<Tab, string> = { sheet: 'sheet', note: 'note', visit: 'visit' };
+
+export interface Told {
+  readonly title: string;
+  /** Ends with what to do. */
+  readonly sentence: string;
+}
+
+export const DEAF_WORDS: Record<Deafness, Told> = {
+  refused: {
+    title: 'no microphone',
+    sentence:
+      'This page may not use the microphone. Allow it in the browser’s settings for this site, then press here. Or type below.',
+  },
+  noMicrophone: {
+    title: 'no microphone',
+    sentence: 'This device shows no microphone. Plug one in and press here, or type below.',
+  },
+  microphoneBusy: {
+    title: 'no microphone',
+    sentence: 'Another program holds the microphone. Close it and press here, or type below.',
+  },
+  takenAway: {
+    title: 'no microphone',
+    sentence:
+      'The microphone went away, as when a headset is switched off. Press here to take it up again, or type below.',
+  },
+  plainAddress: {
+    title: 'not secure',
+    sentence:
+      'A phone gives its microphone to secure addresses only. Start the server with “npm start -- --https” and open the https address it prints. Until then, type below.',
+  },
+  recogniserFailed: {
+    title: 'cannot hear',
+    sentence: 'The recogniser did not start. Press here to try again, or type below.',
+  },
+};
+
+const NOT_KEPT_WORDS: Record<NotKeptReason, string> = {
+  storageFull: 'The storage of this device is full: free some.',
+  closed: 'The storage of this device was closed: reload the page once this is kept.',
+  otherTabWrites: 'Another tab holds this visit: close it, or go on there.',
+  unknown: 'The storage of this device did not take it.',
+};
+
+/** Said and shown when the log did not take what was understood. */
+export function sayNotKept(why: NotKeptReason): string {
+  return `Not kept yet. ${NOT_KEPT_WORDS[why]} I hold it in memory and try again. Keep this page open.`;
+}
+
+export function noticeWords(notice: Notice): string {
+  switch (notice.kind) {
+    case 'unclear':
+      return 'I heard something but not what. Say it again.';
+    case 'broke':
+      return `I could not take that in: “${notice.words.slice(0, 120)}”. Say it another way.`;
+    case 'notKept':
+      return sayNotKept(notice.why);
+    case 'keptAtLast':
+      return 'Everything is kept now.';
+    case 'storageOff':
+      return 'This browser stores nothing (a private window?): closing the page loses the visit. Use an ordinary window.';
+    case 'damaged':
+      return `${counted(notice.entries, 'entry', 'entries')} of this visit could not be read and ${notice.entries === 1 ? 'is' : 'are'} set aside. Check the sheet.`;
+    case 'resumed':
+      return `Your visit is still here, with ${counted(notice.readings, 'reading', 'readings')}. Press and go on.`;
+  }
+}
+
+function counted(count: number, one: string, many: string): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+export function unsyncedWords(unsynced: number, unkept: number): string {
+  if (unkept > 0) return `${counted(unkept, 'entry', 'entries')} not kept yet: keep this page open`;
+  if (unsynced === 0) return 'everything is on the server';
+  return `${counted(unsynced, 'entry', 'entries')} on this device only`;
+}
+
+export const STORAGE_OFF_WORDS = 'this page is gone once it is closed';
+
+export function offlineWords(readiness: Readiness): string {
+  return readiness.kind === 'ready' ? 'opens without a network' : readiness.message;
+}

@@ -1,0 +1,222 @@
+import type { Expectation } from '../../core/language/context.ts';
+import type { Turn, TurnInput } from '../../core/turn/turn.ts';
+import { applyEvents } from '../../core/visit/apply.ts';
+import type { EventBody, VisitEvent } from '../../core/visit/events.ts';
+import type { Ear, EarOpening, Heard } from '../../client/ear/ear.ts';
+import { createMemoryDisk, createMemoryLog } from '../../client/offline/memory-log.ts';
+import type { AppendResult, EventLog } from '../../client/offline/event-log.ts';
+import type { Clock } from '../../client/state/clock.ts';
+import type { Ports } from '../../client/state/ports.ts';
+import { createRunner, type Runner } from '../../client/state/runner.ts';
+import { freshVisit, sleepingSession } from '../../client/state/session.ts';
+import { DEFAULT_SETTINGS } from '../../core/visit/events.ts';
+import type { Earcons, Voice } from '../../client/voice/voice.ts';
+
+/** A clock that stands still until it is moved. */
+export function handClock(): Clock & { advance(ms: number): void } {
+  let now = 1_764_000_000_000;
+  let due: readonly { at: number; run: () => void }[] = [];
+  return {
+    now: () => now,
+    after(ms, run) {
+      const timer = { at: now + ms, run };
+      due = [...due, timer];
+      return () => {
+        due = due.filter((other) => other !== timer);
+      };
+    },
+    advance(ms) {
+      now += ms;
+      const ripe = due.filter(({ at }) => at <= now).toSorted((a, b) => a.at - b.at);
+      due = due.filter(({ at }) => at > now);
+      for (const { run } of ripe) run();
+    },
+  };
+}
+
+/** Lets everything that waits on settled promises run: no time passes. */
+export function settled(): Promise<void> {
+  return new Promise((resolve) => {
+    setImmediate(resolve);
+  });
+}
+
+export interface ScriptedEar extends Ear {
+  readonly calls: string[];
+  hear(heard: Heard): void;
+  opening: EarOpening;
+}
+
+export function scriptedEar(): ScriptedEar {
+  const calls: string[] = [];
+  let report: (heard: Heard) => void = () => undefined;
+  const ear: ScriptedEar = {
+    calls,
+    opening: { kind: 'open' },
+    open: () => {
+      calls.push('open');
+      return Promise.resolve(ear.opening);
+    },
+    listen: (expectation: Expectation) => void calls.push(`listen ${expectation}`),
+    gate: () => void calls.push('gate'),
+    close: () => void calls.push('close'),
+    onHeard: (listener) => {
+      report = listener;
+    },
+    onLevel: () => undefined,
+    onProgress: () => undefined,
+    hear: (heard) => report(heard),
+  };
+  return ear;
+}
+
+/** Says nothing until `finish`: a test decides when speech is over. */
+export function scriptedVoice(audible = true) {
+  const said: string[] = [];
+  let done: () => void = () => undefined;
+  const voice: Voice = {
+    canSpeak: () => audible,
+    speak: (spoken) => {
+      said.push(spoken);
+      return new Promise((resolve) => {
+        done = resolve;
+      });
+    },
+    hush: () => done(),
+    unlock: () => undefined,
+  };
+  return { voice, said, finish: () => done() };
+}
+
+/**
+ * Stands for the core in tests of the session: a number is a head pressure, "doubt" raises a doubt, a session
+ * effect's name is obeyed, "break" is a bug, and anything else is a question.
+ */
+export function scriptedTurn({ state, memory, words, stamp }: TurnInput): Turn {
+  if (words === 'break') throw new Error('a bug');
+  const events = bodiesOf(words, state.visit === null).map(stamp);
+  const reply = {
+    text: `text of ${words}`,
+    spoken: `spoken ${words}`,
+    large: null,
+    earcon: /^\d/.test(words) ? ('kept' as const) : ('answer' as const),
+  };
+  return {
+    utterance: {
+      text: words,
+      readings: [],
+      facts: [],
+      findings: [],
+      work: [],
+      recommendations: [],
+      questions: [],
+      commands: [],
+      memos: [],
+      unclaimed: [],
+      doubts: [],
+    },
+    events,
+    state: applyEvents(events, state),
+    verdicts: [],
+    reply,
+    effect: EFFECTS.find((effect) => effect === words) ?? null,
+    memory: { ...memory, lastReply: reply },
+  };
+}
+
+const EFFECTS = ['pause', 'resume', 'readNote', 'newVisit', 'finish'] as const;
+
+function bodiesOf(words: string, first: boolean): readonly EventBody[] {
+  const opening: EventBody = { type: 'visitOpened', v: 1, settings: DEFAULT_SETTINGS };
+  const bodies = wordsToBodies(words);
+  return first && bodies.length > 0 ? [opening, ...bodies] : bodies;
+}
+
+function wordsToBodies(words: string): readonly EventBody[] {
+  const reading = {
+    quantity: 'headPressure',
+    value: Number(words),
+    unit: 'psi',
+    unitFrom: 'implied',
+    place: null,
+    words,
+  } as const;
+  if (/^\d/.test(words)) return [{ type: 'readingTaken', v: 1, reading }];
+  if (words === 'doubt') {
+    const doubt = { ...reading, value: 9, why: 'outOfRange' } as const;
+    return [{ type: 'doubtRaised', v: 1, doubt }];
+  }
+  if (words === 'finish') return [{ type: 'visitFinished', v: 1 }];
+  return words === 'question'
+    ? [{ type: 'questionAsked', v: 1, question: { ask: 'readback' } }]
+    : [];
+}
+
+export interface Stage {
+  readonly runner: Runner;
+  readonly ear: ScriptedEar;
+  readonly voice: ReturnType<typeof scriptedVoice>;
+  readonly tones: string[];
+  readonly clock: ReturnType<typeof handClock>;
+  readonly log: EventLog;
+  /** What the log answers; undefined lets it append. */
+  readonly refuse: { why?: Extract<AppendResult, { kind: 'failed' }>['why'] };
+  readonly appended: VisitEvent[][];
+}
+
+/** A session on scripted ports, asleep on a fresh visit. */
+export function stage(options: { audible?: boolean } = {}): Stage {
+  const clock = handClock();
+  const ear = scriptedEar();
+  const voice = scriptedVoice(options.audible ?? true);
+  const tones: string[] = [];
+  const refuse: Stage['refuse'] = {};
+  const appended: VisitEvent[][] = [];
+  const memory = createMemoryLog(createMemoryDisk());
+  const log: EventLog = {
+    device: memory.device,
+    get lastSeq() {
+      return memory.lastSeq;
+    },
+    append: (events) => {
+      const { why } = refuse;
+      if (why) return Promise.resolve({ kind: 'failed', why, message: '' });
+      appended.push([...events]);
+      return memory.append(events);
+    },
+    readVisit: (visit) => memory.readVisit(visit),
+    openVisit: () => memory.openVisit(),
+    visits: () => memory.visits(),
+    unsynced: () => memory.unsynced(),
+    close: () => memory.close(),
+  };
+  let made = 0;
+  const earcons: Earcons = {
+    play: (which) => {
+      tones.push(which);
+      return Promise.resolve();
+    },
+    unlock: () => undefined,
+  };
+  const ports: Ports = {
+    log,
+    ear,
+    clock,
+    earcons,
+    voice: voice.voice,
+    ids: { next: () => `01KAXDEV00${String((made += 1)).padStart(16, '0')}` },
+    takeTurn: scriptedTurn,
+    sayNotKept: (why) => `not kept: ${why}.`,
+  };
+  const runner = createRunner(ports, sleepingSession(freshVisit(DEFAULT_SETTINGS)));
+  return { runner, ear, voice, tones, clock, log, refuse, appended };
+}
+
+/** Pressed awake and hearing. */
+export async function listening(options: { audible?: boolean } = {}): Promise<Stage> {
+  const on = stage(options);
+  on.runner.send({ kind: 'pressed' });
+  await settled();
+  on.ear.hear({ kind: 'hearing' });
+  return on;
+}
