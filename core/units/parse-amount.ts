@@ -40,6 +40,7 @@ export function parseAmount(text: string, bareUnit?: UnitId): ParsedAmount {
     return bad(`"${text}" does not begin with a number: write one with its unit, such as 20psi`);
   }
   const value = Number(digits.replace('−', '-'));
+  if (!Number.isFinite(value)) return bad(`"${digits.slice(0, 8)}…" is too large a number`);
   const unit = name === '' ? bareUnit : BY_WRITTEN.get(name.toLowerCase());
   if (unit !== undefined) return { kind: 'amount', amount: { value, unit } };
   return name === ''

@@ -5,10 +5,16 @@ import {
   condensingTemperature,
   evaporatingTemperature,
 } from '../../core/calculations/coil-temperature.ts';
-import { saturationTemperature } from '../../core/calculations/saturation.ts';
+import { saturationPressure, saturationTemperature } from '../../core/calculations/saturation.ts';
 import { FLUIDS } from '../../core/fluids/fluids.ts';
 import { REFRIGERANTS } from '../../core/terms/refrigerants.ts';
-import { absolutePressure, degreesF, temperature } from '../../core/units/quantity-values.ts';
+import {
+  absolutePressure,
+  degreesF,
+  difference,
+  differenceF,
+  temperature,
+} from '../../core/units/quantity-values.ts';
 import { cautionsOf, knownValue } from './known-value.ts';
 
 describe('a coil', () => {
@@ -20,6 +26,18 @@ describe('a coil', () => {
     const found = condensingTemperature({ refrigerant, head: pressure });
     expect(knownValue(found)).toBeCloseTo((at('bubble') + at('dew')) / 2, 9);
     expect(cautionsOf(found)).toEqual(['flammable', 'chartsDiffer', 'glideBasis']);
+  });
+
+  it.each([
+    // Worked from the equation of state apart from the fits, to the whole degree Fahrenheit.
+    ['R-448A', 11],
+    ['R-454C', 15],
+    ['R-455A', 23],
+  ] as const)('of %s glides %d °F under 20 °F of dew', (refrigerant, glideF) => {
+    const at = { refrigerant, temperature: degreesF(20), phase: 'dew' } as const;
+    const pressure = knownValue(saturationPressure(at));
+    const bubble = knownValue(saturationTemperature({ refrigerant, pressure, phase: 'bubble' }));
+    expect(difference(degreesF(20), bubble) / differenceF(1)).toBeCloseTo(glideF, 0);
   });
 
   it('of a pure refrigerant has no glide to speak of', () => {

@@ -26,6 +26,7 @@ describe('parseAmount', () => {
     ['20', 'has no unit'],
     ['20 bananas', '"bananas" is no unit'],
     ['1e3psi', '"e3psi" is no unit'],
+    [`${'9'.repeat(400)}psi`, 'too large'],
   ])('says what to do with "%s"', (text, part) => {
     const parsed = parseAmount(text);
     expect(parsed.kind === 'bad' && parsed.message).toContain(part);
