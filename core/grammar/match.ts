@@ -1,6 +1,7 @@
+import { compile, type Compiled, type CompiledRule } from './compile.ts';
 import { foldSum, foldTags } from './fold.ts';
-import type { ClassNode, ListNode, Node, RestNode, RuleNode, Tags } from './nodes.ts';
-import { choiceIndex } from './starters.ts';
+import type { Node, Tags } from './nodes.ts';
+import { canStart } from './starters.ts';
 import type { Token } from './tokens.ts';
 
 /** One way a node reads the tokens from where it began up to `end`. */
@@ -12,8 +13,9 @@ export interface Match {
 /** Phrases for the grammar's lists, each split into tokens' texts. */
 export type RuntimeLists = Readonly<Record<string, readonly (readonly string[])[]>>;
 
+type Matches = readonly Match[];
 const NO_TAGS: readonly Tags[] = [];
-const NO_MATCH: readonly Match[] = [];
+const NO_MATCH: Matches = [];
 
 /**
  * Matches nodes against one tokenised sentence. A named rule is matched once at each place and remembered,
@@ -24,7 +26,9 @@ export class Matcher {
   steps = 0;
   private readonly tokens: readonly Token[];
   private readonly lists: RuntimeLists;
-  private readonly remembered = new Map<RuleNode, (readonly Match[] | undefined)[]>();
+  private readonly remembered = new Map<CompiledRule, (Matches | undefined)[]>();
+  /** The match that says nothing and ends at each place: the commonest one, so it is made once. */
+  private readonly silent: (Matches | undefined)[] = [];
   private pauseEnds: readonly number[] | null = null;
 
   constructor(tokens: readonly Token[], lists: RuntimeLists = {}) {
@@ -33,87 +37,114 @@ export class Matcher {
   }
 
   /** Every way to read the tokens from `at`, preferred first; of one span and meaning, one. */
-  match(node: Node, at: number): readonly Match[] {
+  match(node: Node, at: number): Matches {
+    return this.run(compile(node), at);
+  }
+
+  /** As `match`, of a node that was compiled before. */
+  run(node: Compiled, at: number): Matches {
     this.steps += 1;
     switch (node.kind) {
       case 'word':
-        return this.tokens[at]?.text === node.word ? [{ end: at + 1, tags: NO_TAGS }] : NO_MATCH;
+        return this.tokens[at]?.text === node.word ? this.silentTo(at + 1) : NO_MATCH;
       case 'class':
-        return this.matchClass(node, at);
+        return this.runClass(node, at);
       case 'tag':
-        return [{ end: at, tags: [node.tags] }];
+        return [{ end: at, tags: node.tags }];
       case 'sequence':
-        return this.matchSequence(node.parts, at);
+        return this.runSequence(node.parts, at);
       case 'choice':
-        return this.matchAny(choiceIndex(node).startedBy(this.tokens[at]), at);
+        return this.runAny(node.index.startedBy(this.tokens[at]), at);
       case 'optional':
-        return [...this.match(node.node, at), { end: at, tags: NO_TAGS }];
+        return this.runOptional(node.node, at);
       case 'repeat':
-        return this.matchRepeat(node, at);
+        return this.runRepeat(node, at);
       case 'rule':
-        return this.matchRule(node, at);
+        return this.runRule(node, at);
       case 'scope':
-        return this.match(node.node, at).map(({ end, tags }) => ({
+        return this.run(node.node, at).map(({ end, tags }) => ({
           end,
           tags: [{ [node.slot]: foldTags(tags) }],
         }));
       case 'list':
-        return this.matchList(node, at);
+        return this.runList(node, at);
       case 'rest':
-        return this.matchRest(node, at);
-      case 'unheard':
-        return this.match(node.node, at);
+        return this.runRest(node, at);
     }
   }
 
-  private matchClass(node: ClassNode, at: number): readonly Match[] {
-    const token = this.tokens[at];
-    if (token === undefined || !token.classes.includes(node.name)) return NO_MATCH;
-    const tags = token.value === null ? NO_TAGS : [{ plus: token.value * node.scale }];
-    return [{ end: at + 1, tags }];
+  private silentTo(end: number): Matches {
+    const found = this.silent[end];
+    if (found !== undefined) return found;
+    const fresh = [{ end, tags: NO_TAGS }];
+    this.silent[end] = fresh;
+    return fresh;
   }
 
-  private matchSequence(parts: readonly Node[], at: number): readonly Match[] {
-    let reached: readonly Match[] = [{ end: at, tags: NO_TAGS }];
+  private runClass(node: Compiled & { kind: 'class' }, at: number): Matches {
+    const token = this.tokens[at];
+    if (token === undefined || !token.classes.includes(node.name)) return NO_MATCH;
+    if (token.value === null) return this.silentTo(at + 1);
+    return [{ end: at + 1, tags: [{ plus: token.value * node.scale }] }];
+  }
+
+  private runSequence(parts: readonly Compiled[], at: number): Matches {
+    let reached = this.silentTo(at);
     for (const part of parts) {
-      const [only, second] = reached;
-      if (only === undefined) return NO_MATCH;
-      reached =
-        second === undefined
-          ? this.extend(only, part)
-          : reached.flatMap((each) => this.extend(each, part));
+      reached = this.extendAll(reached, part);
+      if (reached.length === 0) return NO_MATCH;
     }
     return reached;
   }
 
-  private extend(from: Match, part: Node): readonly Match[] {
-    const next = this.match(part, from.end);
-    if (from.tags.length === 0) return next;
+  private extendAll(reached: Matches, part: Compiled): Matches {
+    const [only] = reached;
+    if (only !== undefined && reached.length === 1) return this.extend(only, part);
+    const extended: Match[] = [];
+    for (const each of reached) extended.push(...this.extend(each, part));
+    return extended;
+  }
+
+  private extend({ end: at, tags: before }: Match, part: Compiled): Matches {
+    if (!canStart(part.starters, this.tokens[at])) return NO_MATCH;
+    const next = this.run(part, at);
+    if (before.length === 0 || next.length === 0) return next;
     return next.map(({ end, tags }) => ({
       end,
-      tags: tags.length === 0 ? from.tags : [...from.tags, ...tags],
+      tags: tags.length === 0 ? before : [...before, ...tags],
     }));
   }
 
-  private matchAny(nodes: readonly Node[], at: number): readonly Match[] {
-    const [only, second] = nodes;
+  private runAny(nodes: readonly Compiled[], at: number): Matches {
+    const [only] = nodes;
     if (only === undefined) return NO_MATCH;
-    return second === undefined
-      ? this.match(only, at)
-      : nodes.flatMap((node) => this.match(node, at));
-  }
-
-  private matchRepeat(node: Node & { kind: 'repeat' }, at: number): readonly Match[] {
-    let reached: readonly Match[] = [{ end: at, tags: NO_TAGS }];
-    const found: Match[] = node.min === 0 ? [...reached] : [];
-    for (let times = 1; times <= node.max && reached.length > 0; times += 1) {
-      reached = reached.flatMap((each) => this.extend(each, node.node));
-      if (times >= node.min) found.unshift(...reached);
+    if (nodes.length === 1) return this.run(only, at);
+    let found: Matches = NO_MATCH;
+    for (const node of nodes) {
+      const more = this.run(node, at);
+      if (more.length > 0) found = found.length === 0 ? more : [...found, ...more];
     }
     return found;
   }
 
-  private matchRule(rule: RuleNode, at: number): readonly Match[] {
+  private runOptional(node: Compiled, at: number): Matches {
+    const without = this.silentTo(at);
+    if (!node.starters.empty && !canStart(node.starters, this.tokens[at])) return without;
+    const found = this.run(node, at);
+    return found.length === 0 ? without : [...found, ...without];
+  }
+
+  private runRepeat(node: Compiled & { kind: 'repeat' }, at: number): Matches {
+    let reached = this.silentTo(at);
+    let found: Matches = node.min === 0 ? reached : NO_MATCH;
+    for (let times = 1; times <= node.max && reached.length > 0; times += 1) {
+      reached = this.extendAll(reached, node.node);
+      if (times >= node.min) found = [...reached, ...found];
+    }
+    return found;
+  }
+
+  private runRule(rule: CompiledRule, at: number): Matches {
     let places = this.remembered.get(rule);
     if (places === undefined) {
       places = [];
@@ -126,17 +157,19 @@ export class Matcher {
     return fresh;
   }
 
-  private foldRule(rule: RuleNode, at: number): readonly Match[] {
+  private foldRule(rule: CompiledRule, at: number): Matches {
+    const found = this.run(rule.node, at);
+    if (found.length === 0) return NO_MATCH;
     const fold = rule.fold === 'sum' ? foldSum : foldTags;
-    const kept: Match[] = [];
-    for (const { end, tags } of this.match(rule.node, at)) {
+    const kept: { readonly end: number; readonly tags: readonly [Tags] }[] = [];
+    for (const { end, tags } of found) {
       if (rule.unbroken && this.isBroken(at, end)) continue;
       const folded = fold(tags);
-      if (!kept.some((each) => each.end === end && sameTags(each.tags[0] ?? {}, folded))) {
+      if (!kept.some((each) => each.end === end && sameTags(each.tags[0], folded))) {
         kept.push({ end, tags: [folded] });
       }
     }
-    return kept.length === 0 ? NO_MATCH : kept;
+    return kept;
   }
 
   private isBroken(from: number, to: number): boolean {
@@ -144,7 +177,7 @@ export class Matcher {
     return false;
   }
 
-  private matchList(node: ListNode, at: number): readonly Match[] {
+  private runList(node: Compiled & { kind: 'list' }, at: number): Matches {
     const phrases = this.lists[node.name] ?? [];
     return phrases
       .filter((phrase) => phrase.every((text, index) => this.tokens[at + index]?.text === text))
@@ -154,28 +187,31 @@ export class Matcher {
       }));
   }
 
-  private matchRest(node: RestNode, at: number): readonly Match[] {
+  private runRest(node: Compiled & { kind: 'rest' }, at: number): Matches {
     if (at >= this.tokens.length) return NO_MATCH;
     const end = node.until === 'end' ? this.tokens.length : this.nextPause(at);
     return [{ end, tags: [{ [node.slot]: { from: at, to: end } }] }];
   }
 
   private nextPause(at: number): number {
-    if (this.pauseEnds === null) {
-      const ends: number[] = [];
-      let next = this.tokens.length;
-      for (let index = this.tokens.length - 1; index >= 0; index -= 1) {
-        ends[index] = next;
-        if (this.tokens[index]?.pause === true) next = index;
-      }
-      this.pauseEnds = ends;
-    }
+    this.pauseEnds ??= pauseEndsOf(this.tokens);
     return this.pauseEnds[at] ?? this.tokens.length;
   }
 }
 
+function pauseEndsOf(tokens: readonly Token[]): readonly number[] {
+  const ends: number[] = [];
+  let next = tokens.length;
+  for (let index = tokens.length - 1; index >= 0; index -= 1) {
+    ends[index] = next;
+    if (tokens[index]?.pause === true) next = index;
+  }
+  return ends;
+}
+
 /** Whether two meanings are one: folded tags are shallow but for scopes. */
 export function sameTags(one: Tags, other: Tags): boolean {
+  if (one === other) return true;
   const slots = Object.keys(one);
   if (slots.length !== Object.keys(other).length) return false;
   return slots.every((slot) => {

@@ -1,15 +1,15 @@
-import type { ChoiceNode, Node } from './nodes.ts';
+import type { Node } from './nodes.ts';
 import type { Token } from './tokens.ts';
 
 /** What a node can begin with; `words: null` means with anything. */
-interface Starters {
+export interface Starters {
   readonly words: ReadonlySet<string> | null;
   readonly empty: boolean;
 }
 
 const NOTHING: Starters = { words: new Set(), empty: true };
 const ANYTHING: Starters = { words: null, empty: false };
-const CLASS_MARK = '#';
+export const CLASS_MARK = '#';
 
 const known = new WeakMap<Node, Starters>();
 
@@ -67,46 +67,47 @@ function either(all: readonly Starters[]): Starters {
   return { words, empty };
 }
 
-/** Finds, of many nodes in their order, those that a token can begin. */
-export class StarterIndex {
-  private readonly always: readonly Node[];
-  private readonly byWord = new Map<string, readonly Node[]>();
-  private readonly nodes: readonly Node[];
+/** Whether a node that begins so can read something at this token, or can read nothing at all. */
+export function canStart({ words, empty }: Starters, token: Token | undefined): boolean {
+  if (words === null || empty) return true;
+  if (token === undefined) return false;
+  if (words.has(token.text)) return true;
+  for (const name of token.classes) if (words.has(CLASS_MARK + name)) return true;
+  return false;
+}
 
-  constructor(nodes: readonly Node[]) {
-    this.nodes = nodes;
-    this.always = nodes.filter((node) => {
-      const { words, empty } = startersOf(node);
-      return words === null || empty;
-    });
+/** Finds, of many things in their order, those that a token can begin. */
+export class StarterIndex<Thing> {
+  private readonly things: readonly (readonly [Starters, Thing])[];
+  private readonly always: readonly Thing[];
+  private readonly byWord = new Map<string, readonly Thing[]>();
+
+  constructor(things: readonly (readonly [Starters, Thing])[]) {
+    this.things = things;
+    this.always = things.filter(([{ words, empty }]) => words === null || empty).map(second);
+    const words = new Set(things.flatMap(([starters]) => [...(starters.words ?? [])]));
+    for (const word of words) {
+      const token = { text: word, classes: [] };
+      this.byWord.set(word, this.filter({ ...NO_TOKEN, ...token }));
+    }
   }
 
-  startedBy(token: Token | undefined): readonly Node[] {
+  startedBy(token: Token | undefined): readonly Thing[] {
     if (token === undefined) return this.always;
-    const key = token.classes.length === 0 ? token.text : `${token.text} ${token.classes.join()}`;
+    if (token.classes.length === 0) return this.byWord.get(token.text) ?? this.always;
+    const key = token.text + CLASS_MARK;
     const found = this.byWord.get(key);
     if (found !== undefined) return found;
-    const fresh = this.nodes.filter((node) => canStart(node, token));
-    // Sentences hold any word at all; only those that the grammar knows are worth keeping.
-    if (token.classes.length === 0 && fresh.length > this.always.length) {
-      this.byWord.set(key, fresh);
-    }
-    return fresh.length > this.always.length ? fresh : this.always;
+    const fresh = this.filter(token);
+    // Written numbers are without end, so only the short ones are worth keeping.
+    if (token.text.length <= 3) this.byWord.set(key, fresh);
+    return fresh;
+  }
+
+  private filter(token: Token): readonly Thing[] {
+    return this.things.filter(([starters]) => canStart(starters, token)).map(second);
   }
 }
 
-function canStart(node: Node, token: Token): boolean {
-  const { words, empty } = startersOf(node);
-  if (words === null || empty || words.has(token.text)) return true;
-  return token.classes.some((name) => words.has(CLASS_MARK + name));
-}
-
-const indexes = new WeakMap<ChoiceNode, StarterIndex>();
-
-export function choiceIndex(node: ChoiceNode): StarterIndex {
-  const found = indexes.get(node);
-  if (found !== undefined) return found;
-  const fresh = new StarterIndex(node.options.map((option) => option.node));
-  indexes.set(node, fresh);
-  return fresh;
-}
+const NO_TOKEN: Token = { text: '', start: 0, end: 0, pause: false, value: null, classes: [] };
+const second = <Thing>(pair: readonly [Starters, Thing]): Thing => pair[1];

@@ -91,7 +91,7 @@ const FOR = '[~(for|on|to) [the] <clause>]';
 
 /** What the product is told to do. */
 export const COMMAND_RULES: readonly Rule[] = [
-  heardRule(`${START} (a|an|~the) <number> minute timer ${FOR}`, timer, {
+  heardRule(`${START} (a|an|~the) <minutes> minute timer ${FOR}`, timer, {
     examples: ['set a ten minute timer'],
   }),
   rule('[a] <number> (minute|minutes) timer [(for|on) [the] <clause>]', timer, {
@@ -131,7 +131,7 @@ export const COMMAND_RULES: readonly Rule[] = [
   heardRule(
     '(take that back|~take it back|~undo [(that|it|last|the last one)]|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget that|~cancel that|~never mind [that]|~erase that|~remove (that|the last one)|~remove that last one|~that (is|was) wrong|~that is not right|~get rid of that|~ignore that|~i misspoke|~disregard that)',
     undo,
-    { examples: ['take that back', 'scratch that'] },
+    { heardWhen: ['anything', 'number', 'yesOrNo'], examples: ['take that back', 'scratch that'] },
   ),
   rule(
     '(take back|undo|scratch|delete|remove|forget|cancel|erase|clear) [(the|my|that|last)] <quantity> [(reading|number|value)]',
@@ -143,7 +143,10 @@ export const COMMAND_RULES: readonly Rule[] = [
     undoValue,
     { examples: ['scratch the one ninety'] },
   ),
-  heardRule('make (it|that) <amount>', amend, { examples: ['make it eighty nine'] }),
+  heardRule('make (it|that) <amount>', amend, {
+    heardWhen: ['anything', 'number', 'yesOrNo'],
+    examples: ['make it eighty nine'],
+  }),
   rule(
     '(make that|should be|that should be|it should be|i meant|i mean|correction|change (it|that) to|it is actually|actually it is|that is actually|actually|no it is|no that is|no make (it|that)|sorry|no|nope|no wait|change that one to|correct that to|correct (it|that) to|that was|no i said|i said|should have been|that should have been) <amount>',
     amend,
@@ -180,12 +183,12 @@ export const COMMAND_RULES: readonly Rule[] = [
   heardRule(
     '(say that again|~repeat [(that|it|please|again)]|~(come again|what was that|what did you say|pardon|say again|again please|one more time|say it again|i did not (hear|catch|get) (that|you)|huh|what)|~again)',
     plain('repeat'),
-    { alone: true, examples: ['say that again'] },
+    { alone: true, heardWhen: ['anything', 'number', 'yesOrNo'], examples: ['say that again'] },
   ),
   heardRule(
     '(pause|~stop listening|~hold on|~(be quiet|quiet|wait|hang on|go to sleep|mute|shut up|stop|hold up|give me a (second|minute|sec)|one (second|minute|moment|sec)))',
     plain('pause'),
-    { alone: true, examples: ['pause', 'stop listening'] },
+    { alone: true, heardWhen: ['anything', 'number'], examples: ['pause', 'stop listening'] },
   ),
   heardRule(
     '(resume|~(start listening|listen|wake up|i am back|go ahead|continue|unmute|carry on|keep going|ok i am back|back|listen up))',
@@ -195,12 +198,12 @@ export const COMMAND_RULES: readonly Rule[] = [
   heardRule(
     '(yes|yeah|~(yep|yup|correct|right|affirmative|that is (right|correct|it|fine)|sure|confirm|confirmed|yes it is|yes sir|you got it|exactly|sounds good|uh huh|it is|that is what i said|yes please|do it))',
     plain('yes'),
-    { alone: true, examples: ['yes', 'that is right'] },
+    { alone: true, heardWhen: ['anything', 'yesOrNo'], examples: ['yes', 'that is right'] },
   ),
   heardRule(
     '(no|nope|~(negative|nah|no it is not|incorrect|not right|no sir|no way|that is not it|uh uh|no thanks|it is not|wrong))',
     plain('no'),
-    { alone: true, examples: ['no'] },
+    { alone: true, heardWhen: ['anything', 'number', 'yesOrNo'], examples: ['no'] },
   ),
   heardRule(
     '(new visit|~(start|begin|open) [a] (new|another) (visit|call|job|one|ticket)|~(new|next) (call|job|ticket|unit)|~start (over|a visit)|~start fresh)',

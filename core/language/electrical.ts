@@ -92,7 +92,7 @@ const inAndOut: Means = (tags, frame) => {
   return line === null || load === null ? null : { readings: [line, load] };
 };
 
-const AT = '(at|across|on|into|to|through|in|over|from|off|for)';
+const AT = '(at|across|~on|~into|~to|~through|~in|~over|~from|~off|~for)';
 
 /** Meter readings, each at its place. */
 export const ELECTRICAL_RULES: readonly Rule[] = [
@@ -100,7 +100,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     examples: ['one fifteen in, one fifteen out'],
   }),
   heardRule(
-    `[(i have|i got|i have got|i am getting|reading|there is|got|it is)] <amount> ${AT} <the> <place>`,
+    `[(i have|~i got|~i have got|~i am getting|~reading|~there is|~got|~it is)] <amount> ${AT} <the> <place>`,
     atPlace,
     {
       examples: [

@@ -83,7 +83,7 @@ const RUNS_ON =
 
 /** What the unit is and what its plate says. */
 export const FACT_RULES: readonly Rule[] = [
-  heardRule(`[${IT_IS}] [a] <number:doors> (door|doors) <equipment>`, equipment, {
+  heardRule(`[(it is|~${IT_IS})] [a] <count:doors> (door|~doors) <equipment>`, equipment, {
     examples: ['it is a two door reach in'],
   }),
   heardRule('(it is a|it is an|~this is a|~this is the|~it is the) <equipment>', equipment, {
@@ -93,7 +93,7 @@ export const FACT_RULES: readonly Rule[] = [
     examples: ['working on a prep table'],
   }),
   rule('[a] <equipment>', equipment, { alone: true, examples: ['walk in freezer'] }),
-  rule('[a] <equipment> with <number:doors> doors', equipment, {
+  rule('[a] <equipment> with <count:doors> doors', equipment, {
     examples: ['display case with three doors'],
   }),
   heardRule(`(on|it is on|~with|it is) <refrigerant>`, refrigerant, {

@@ -4,7 +4,7 @@ import { named } from '../grammar/nodes.ts';
 import { REFRIGERANTS } from '../terms/refrigerants.ts';
 import { AMOUNT, LINKS } from './amounts.ts';
 import { namedOptions, namesNode } from './names-node.ts';
-import { NUMBER } from './numbers.ts';
+import { COUNT, MINUTES, NUMBER } from './numbers.ts';
 import { UNIT } from './units.ts';
 import { EQUIPMENT_NAMES, METERING_NAMES, SIGHT_GLASS_NAMES } from './vocabulary/fact-names.ts';
 import { PART_NAMES } from './vocabulary/part-names.ts';
@@ -17,11 +17,13 @@ import { WORK_NAMES } from './vocabulary/work-names.ts';
 const QUANTITY = namesNode('quantity', QUANTITY_NAMES);
 const PART = namesNode('part', PART_NAMES);
 
+const WORK_RULES = { done: 'workDone', todo: 'workToDo', doing: 'workNeeded' } as const;
+
 function workHole(form: 'done' | 'todo' | 'doing'): Node {
   const names = Object.fromEntries(
     Object.entries(WORK_NAMES).map(([id, forms]) => [id, forms[form]]),
   );
-  return named(`work ${form}`, choice(...namedOptions('work', names)));
+  return named(WORK_RULES[form], choice(...namedOptions('work', names)));
 }
 
 /** "134a", "R-404A": the designation's own figures and letters, apart as the tokeniser leaves them. */
@@ -49,6 +51,8 @@ const SOMEBODY =
 /** What a shape may name between angle brackets. */
 export const HOLES: Holes = {
   number: NUMBER,
+  count: COUNT,
+  minutes: MINUTES,
   amount: AMOUNT,
   unit: UNIT,
   link: LINKS,

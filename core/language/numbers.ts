@@ -1,5 +1,6 @@
 import {
   choice,
+  named,
   type Node,
   optional,
   sequence,
@@ -139,4 +140,36 @@ const onlyParts = choice(
 export const NUMBER = summed(
   'number',
   choice(sequence(whole, optional(choice(point, parts))), onlyParts),
+);
+
+/** How many doors: few enough to be heard apart from other numbers. */
+export const COUNT = named(
+  'count',
+  choice(
+    summed('oneToSix', choice(...ONES.slice(0, 6).map((text, index) => plus(text, index + 1)))),
+    unheard(NUMBER),
+  ),
+);
+
+/** The lengths that timers are set to, before any other number. */
+export const MINUTES = named(
+  'minutes',
+  choice(
+    summed(
+      'roundMinutes',
+      choice(
+        ...plusEach(
+          [
+            ['five', 5],
+            ['ten', 10],
+            ['fifteen', 15],
+            ['twenty', 20],
+            ['thirty', 30],
+          ],
+          1,
+        ),
+      ),
+    ),
+    unheard(NUMBER),
+  ),
 );

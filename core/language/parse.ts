@@ -1,7 +1,9 @@
+import { compile, type Compiled } from '../grammar/compile.ts';
 import { bestCover, type Piece } from '../grammar/cover.ts';
 import { Matcher } from '../grammar/match.ts';
-import type { Node, Tags } from '../grammar/nodes.ts';
-import { StarterIndex } from '../grammar/starters.ts';
+import { heldBy, meetsNeeds, type Needs, needsOf } from '../grammar/needs.ts';
+import type { Tags } from '../grammar/nodes.ts';
+import { StarterIndex, startersOf } from '../grammar/starters.ts';
 import type { Token } from '../grammar/tokens.ts';
 import type { Context } from './context.ts';
 import { NUMBER } from './numbers.ts';
@@ -29,10 +31,16 @@ export interface Parse {
 interface RankedRule {
   readonly rule: Rule;
   readonly rank: number;
+  readonly ready: Compiled;
+  readonly needs: Needs;
 }
 
-const RANKED = new Map<Node, RankedRule>(RULES.map((rule, rank) => [rule.node, { rule, rank }]));
-const STARTERS = new StarterIndex(RULES.map((rule) => rule.node));
+const RANKED = new StarterIndex<RankedRule>(
+  RULES.map((rule, rank) => [
+    startersOf(rule.node),
+    { rule, rank, ready: compile(rule.node), needs: needsOf(rule.node) },
+  ]),
+);
 
 export function parse(text: string, context: Context): Parse {
   const sentence = new Sentence(text, context);
@@ -47,11 +55,14 @@ class Sentence {
   private readonly context: Context;
   private readonly firstWeighty: number;
   private readonly lastWeighty: number;
+  private readonly held: ReadonlySet<string>;
+  private readonly possible: boolean[] = [];
 
   constructor(text: string, context: Context) {
     this.text = text;
     this.context = context;
     this.tokens = tokenise(text);
+    this.held = heldBy(this.tokens);
     this.matcher = new Matcher(this.tokens);
     this.firstWeighty = this.tokens.findIndex(isWeighty);
     this.lastWeighty = this.tokens.findLastIndex(isWeighty);
@@ -59,15 +70,19 @@ class Sentence {
 
   itemsAt(at: number): readonly Item[] {
     const items: Item[] = [];
-    for (const node of STARTERS.startedBy(this.tokens[at])) {
-      const ranked = RANKED.get(node);
-      if (ranked !== undefined) this.addItems(items, ranked, at);
+    for (const ranked of RANKED.startedBy(this.tokens[at])) {
+      if (this.isPossible(ranked)) this.addItems(items, ranked, at);
     }
     return items;
   }
 
-  private addItems(items: Item[], { rule, rank }: RankedRule, start: number): void {
-    for (const { end, tags: folded } of this.matcher.match(rule.node, start)) {
+  /** Whether the sentence holds the words that the rule cannot do without; asked once a rule. */
+  private isPossible({ rank, needs }: RankedRule): boolean {
+    return (this.possible[rank] ??= meetsNeeds(needs, this.held));
+  }
+
+  private addItems(items: Item[], { rule, rank, ready }: RankedRule, start: number): void {
+    for (const { end, tags: folded } of this.matcher.run(ready, start)) {
       if (end === start || (rule.alone && !this.isWhole(start, end))) continue;
       const tags = folded[0] ?? {};
       const frame = this.frame({ from: start, to: end });

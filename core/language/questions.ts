@@ -83,7 +83,7 @@ function etaOf(
 
 const trend: Means = (tags) => ask({ ask: 'trend', about: quantityId(tags['quantity']) });
 
-const MY = '[(the|my|~our|~your|~a|~this)]';
+const MY = '[(my|~the|~our|~your|~a|~this)]';
 const NOW = '[~(now|right now|at|at now|currently|reading|at right now|again)]';
 const ON = '[(on|~for|~with|~of|~in) [~the] <refrigerant>]';
 

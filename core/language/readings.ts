@@ -116,7 +116,7 @@ const notElectrical =
   };
 
 const ARRIVAL =
-  '(when (i|we) (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|on arrival|at arrival|upon arrival)';
+  '(when i got here|on arrival|~when we (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|~when i (got there|arrived|came in|first got here|showed up|pulled up|walked in)|~(at|upon) arrival)';
 const ADDED =
   '(added|weighed in|~put in|~put|~charged|~charged (in|it with|with)|~added in|~dumped in|~topped [it] (off|up) with|~weighed in another|~threw in|~adding)';
 const RECOVERED =
@@ -125,6 +125,7 @@ const RECOVERED =
 /** Readings off gauges, thermometers and scales. */
 export const READING_RULES: readonly Rule[] = [
   heardRule('[the] <quantity> [pressure] <link> <amount>', notElectrical(asReading()), {
+    heardWhen: ['anything', 'number'],
     examples: ['head one forty six', 'suction at twelve', 'box is minus three'],
   }),
   heardRule(
@@ -206,7 +207,7 @@ export const READING_RULES: readonly Rule[] = [
     },
   ),
   heardRule(
-    `[(i|we)] [have] ${ADDED} <amount> [more] [of] [<refrigerant>]`,
+    `[(i|we)] [have] ${ADDED} <amount> [~more] [(of <refrigerant>|~<refrigerant>)]`,
     refrigerantMoved('refrigerantAdded'),
     {
       examples: ['added eight ounces of one thirty four', 'weighed in three pounds two ounces'],
@@ -234,10 +235,11 @@ export const READING_RULES: readonly Rule[] = [
     },
   ),
   heardRule(
-    '[(it is|that is|i have|i have got|reads|i am at|it reads|we are at|now it is|it says|that would be|looks like)] <amount>',
+    '[(it is|i have|~that is|~i have got|~reads|~i am at|~it reads|~we are at|~now it is|~it says|~that would be|~looks like)] <amount>',
     bareAmount,
     {
       alone: true,
+      heardWhen: ['number', 'yesOrNo'],
       examples: ['four hundred microns'],
     },
   ),

@@ -1,6 +1,6 @@
 import { named, type Node, type RuleNode, sequence, tag, type Tags } from '../grammar/nodes.ts';
 import { parseShape } from '../grammar/shape.ts';
-import type { Context } from './context.ts';
+import type { Context, Expectation } from './context.ts';
 import { HOLES } from './holes.ts';
 import type { Utterance } from './utterance.ts';
 
@@ -38,32 +38,32 @@ export interface Rule {
   readonly means: Means;
   /** Understood only when it is the whole sentence, fillers apart. */
   readonly alone: boolean;
-  /** Printed in the recogniser's grammar. */
-  readonly heard: boolean;
+  /** When the recogniser listens for it; not at all, and it is only understood when written. */
+  readonly heardWhen: readonly Expectation[];
   readonly examples: readonly string[];
 }
 
 interface Ways {
   readonly alone?: boolean;
-  readonly heard?: boolean;
+  readonly heardWhen?: readonly Expectation[];
   readonly tags?: Tags;
   readonly examples?: readonly string[];
 }
 
 export function rule(shape: string, means: Means, ways: Ways = {}): Rule {
   const said = parseShape(shape, HOLES);
-  const node: Node = ways.tags === undefined ? said : sequence(said, tag(ways.tags));
+  const node: Node = ways.tags === undefined ? said : sequence(tag(ways.tags), said);
   return {
     shape,
     node: named(shape, node),
     means,
     alone: ways.alone ?? false,
-    heard: ways.heard ?? false,
+    heardWhen: ways.heardWhen ?? [],
     examples: ways.examples ?? [],
   };
 }
 
 /** As `rule`, and part of what the recogniser listens for. */
 export function heardRule(shape: string, means: Means, ways: Ways = {}): Rule {
-  return rule(shape, means, { ...ways, heard: true });
+  return rule(shape, means, { heardWhen: ['anything'], ...ways });
 }

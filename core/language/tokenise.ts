@@ -2,7 +2,7 @@ import type { Token } from '../grammar/tokens.ts';
 
 /** Numbers, degree and ohm signs, words with an apostrophe inside, and punctuation, in that order. */
 const SCANNER =
-  /(\d+\/\d+)|((?<![\w.])[-–−]?\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|(?<![\w.])[-–−]?\d+(?:\.\d+)?|\d+(?:\.\d+)?|(?<![\w.])[-–−]?\.\d+)|(°|º|Ω|[µμ]f|[µμ]|%|")|([a-z]+(?:'[a-z]+)?)|([,.;:!?…—]|\s[-–]\s)/g;
+  /(\d+\/\d+)|((?<![\w.])[-–−]?\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|(?<![\w.])[-–−]?\d+(?:\.\d+)?|\d+(?:\.\d+)?|(?<![\w.])[-–−]?\.\d+)|(°|º|Ω|[µμ]f|[µμ]|%|(?<=\d)")|([a-z]+(?:'[a-z]+)?)|([,.;:!?…—]|\s[-–]\s)/g;
 const DASH_BETWEEN_NUMBERS = /^\s*[-–]\s*$/;
 
 const SIGNS: Readonly<Record<string, string>> = {

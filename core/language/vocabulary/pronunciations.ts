@@ -9,6 +9,8 @@ export const PRONUNCIATIONS: Readonly<Record<string, readonly string[]>> = {
   defrosted: ['D IH F R AO S T AH D', 'D IY F R AO S T IH D'],
   evap: ['IY V AE P', 'IH V AE P'],
   megohms: ['M EH G OW M Z'],
+  // "What's" and "it's" reach the grammar as "what is" and "it is".
+  is: ['IH Z', 'Z', 'S'],
   microfarads: ['M AY K R OW F EH R AE D Z', 'M AY K R OW F AE R AH D Z'],
   psig: ['P IY EH S AY JH IY', 'S IH G'],
   setpoint: ['S EH T P OY N T'],

@@ -1,0 +1,70 @@
+import type { Node } from './nodes.ts';
+import { CLASS_MARK } from './starters.ts';
+import type { Token } from './tokens.ts';
+
+/** A sentence that a node reads holds at least one word of each of these. */
+export type Needs = readonly ReadonlySet<string>[];
+
+/** Longer lists of alternatives tell too little to be worth asking. */
+const LONGEST = 32;
+const known = new WeakMap<Node, Needs>();
+
+/** What a sentence must hold for a node to read any of it: the cheapest way to pass most rules over. */
+export function needsOf(node: Node): Needs {
+  const found = known.get(node);
+  if (found !== undefined) return found;
+  const fresh = findNeeds(node);
+  known.set(node, fresh);
+  return fresh;
+}
+
+function findNeeds(node: Node): Needs {
+  switch (node.kind) {
+    case 'word':
+      return [new Set([node.word])];
+    case 'class':
+      return [new Set([CLASS_MARK + node.name])];
+    case 'sequence':
+      return node.parts.flatMap(needsOf);
+    case 'choice':
+      return eitherNeed(node.options.map((option) => needsOf(option.node)));
+    case 'repeat':
+      return node.min === 0 ? [] : needsOf(node.node);
+    case 'rule':
+    case 'scope':
+    case 'unheard':
+      return needsOf(node.node);
+    case 'optional':
+    case 'tag':
+    case 'list':
+    case 'rest':
+      return [];
+  }
+}
+
+function eitherNeed(options: readonly Needs[]): Needs {
+  const words = new Set<string>();
+  for (const needs of options) {
+    const [smallest] = [...needs].sort((one, other) => one.size - other.size);
+    if (smallest === undefined) return [];
+    smallest.forEach((word) => words.add(word));
+  }
+  return words.size > LONGEST ? [] : [words];
+}
+
+/** The words and classes that a sentence holds, in the form that needs are written in. */
+export function heldBy(tokens: readonly Token[]): ReadonlySet<string> {
+  const held = new Set<string>();
+  for (const { text, classes } of tokens) {
+    held.add(text);
+    for (const name of classes) held.add(CLASS_MARK + name);
+  }
+  return held;
+}
+
+export function meetsNeeds(needs: Needs, held: ReadonlySet<string>): boolean {
+  return needs.every((words) => {
+    for (const word of words) if (held.has(word)) return true;
+    return false;
+  });
+}
