@@ -29,15 +29,15 @@ describe('a coil', () => {
   });
 
   it.each([
-    // Worked from the equation of state apart from the fits, to the whole degree Fahrenheit.
-    ['R-448A', 11],
-    ['R-454C', 15],
-    ['R-455A', 23],
-  ] as const)('of %s glides %d °F under 20 °F of dew', (refrigerant, glideF) => {
+    // Five-point interpolation of the equation of state's own values, apart from the fits.
+    ['R-448A', 11.12],
+    ['R-454C', 14.93],
+    ['R-455A', 23.54],
+  ] as const)('of %s glides %s °F under 20 °F of dew', (refrigerant, glideF) => {
     const at = { refrigerant, temperature: degreesF(20), phase: 'dew' } as const;
     const pressure = knownValue(saturationPressure(at));
     const bubble = knownValue(saturationTemperature({ refrigerant, pressure, phase: 'bubble' }));
-    expect(difference(degreesF(20), bubble) / differenceF(1)).toBeCloseTo(glideF, 0);
+    expect(difference(degreesF(20), bubble) / differenceF(1)).toBeCloseTo(glideF, 1);
   });
 
   it('of a pure refrigerant has no glide to speak of', () => {
