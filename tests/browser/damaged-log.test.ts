@@ -1,0 +1,65 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { createScratchFolder } from '../support/scratch-folder.ts';
+import { type OpenBrowser, openBrowser } from './chromium.ts';
+import { type PageServer, startPageServer } from './page-server.ts';
+import { openVisitPage, readPlaces, replyHas, sheetShows, typeWords } from './visit-page.ts';
+
+describe('a log with a record that cannot be read', () => {
+  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
+  let server: PageServer;
+  let browser: OpenBrowser;
+
+  beforeEach(async () => {
+    folder = await createScratchFolder();
+    server = await startPageServer({ data: `${folder.path}/data` });
+    browser = await openBrowser({ profile: `${folder.path}/profile` });
+  });
+
+  afterEach(async () => {
+    await browser.close();
+    await server.stop();
+    await folder.discard();
+  });
+
+  it('goes on with the rest, says so and leaves it where it is', async () => {
+    const place = 3;
+    const { page } = browser;
+    await openVisitPage(page, server.address);
+    for (const reading of [44, 43, 42]) {
+      await typeWords(page, `box ${reading}`);
+      await replyHas(page, reading);
+    }
+    await damageRecord(place);
+    await page.reload();
+
+    await expect
+      .poll(() => page.getByTestId('notice').innerText())
+      .toMatch(/^1 entry of this visit could not be read/);
+    await sheetShows(page, 'boxTemp', 42);
+    await typeWords(page, 'box 41');
+    await replyHas(page, 41);
+    await sheetShows(page, 'boxTemp', 41);
+    const places = await readPlaces(page);
+    expect(places.map(({ place: at }) => at)).toEqual([1, 2, 3, 4, 5]);
+    expect(places.find(({ place: at }) => at === place)?.event).toEqual({ torn: 'half a record' });
+    const visits = places.flatMap(({ event }) => visitIn(event));
+    expect(new Set(visits).size).toBe(1);
+  });
+
+  async function damageRecord(place: number) {
+    await browser.page.evaluate(async (at) => {
+      const done = (target: EventTarget, event: string) =>
+        new Promise((resolve) => target.addEventListener(event, resolve, { once: true }));
+      const opening = indexedDB.open('gloveside');
+      await done(opening, 'success');
+      const transaction = opening.result.transaction('events', 'readwrite');
+      transaction.objectStore('events').put({ torn: 'half a record' }, at);
+      await done(transaction, 'complete');
+      opening.result.close();
+    }, place);
+  }
+});
+
+function visitIn(event: unknown): readonly unknown[] {
+  return typeof event === 'object' && event !== null && 'visit' in event ? [event.visit] : [];
+}
