@@ -1,10 +1,17 @@
 import preact from '@preact/preset-vite';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { modelFiles } from './client/recogniser/embedded/model-files.mjs';
+import { vocabulary } from './core/language/recogniser-grammar.ts';
+import { PRONUNCIATIONS } from './core/language/vocabulary/pronunciations.ts';
 
 export default defineConfig({
   root: 'client',
-  plugins: [preact(), offlinePage()],
+  plugins: [
+    preact(),
+    modelFiles({ words: vocabulary(), pronunciations: PRONUNCIATIONS }),
+    offlinePage(),
+  ],
   worker: { format: 'es' },
   build: { outDir: '../build/client', emptyOutDir: true, target: 'es2022' },
 });
