@@ -8,19 +8,17 @@ import { symbols } from './formula.ts';
 import type { Formula } from './formula.ts';
 import { saturationPressure, saturationTemperature } from './saturation.ts';
 
+interface Coil {
+  readonly refrigerant: RefrigerantId;
+  readonly pressure: AbsolutePressure;
+}
+
 /**
  * A coil full of a blend has no one temperature: it glides between bubble and dew. Split and temperature
  * difference are taken to the middle of the two, about what the air meets on average. In an evaporator the
  * liquid comes in a quarter to a third boiled already, so the true middle lies nearer to dew by half of that
  * share: a sixth of the glide, 2 °F for R-448A. The caution `glideBasis` goes with every such number.
  */
-export const COIL_BASIS = 'midpoint';
-
-interface Coil {
-  readonly refrigerant: RefrigerantId;
-  readonly pressure: AbsolutePressure;
-}
-
 function coilTemperature({ refrigerant, pressure }: Coil): Calculated<Temperature> {
   return andThen(saturationTemperature({ refrigerant, pressure, phase: 'bubble' }), (bubble) =>
     andThen(saturationTemperature({ refrigerant, pressure, phase: 'dew' }), (dew) =>
