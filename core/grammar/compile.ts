@@ -18,6 +18,7 @@ export type Compiled = { readonly starters: Starters } & (
   | { readonly kind: 'list'; readonly name: string; readonly slot: string }
   | { readonly kind: 'tag'; readonly tags: readonly Tags[] }
   | { readonly kind: 'scope'; readonly slot: string; readonly node: Compiled }
+  | { readonly kind: 'pause' }
   | { readonly kind: 'rest'; readonly slot: string; readonly until: RestNode['until'] }
 );
 
@@ -46,6 +47,7 @@ function compileFresh(node: Node): Compiled {
     case 'class':
     case 'list':
     case 'rest':
+    case 'pause':
       return { ...node, starters };
     case 'tag':
       return { kind: 'tag', tags: [node.tags], starters };

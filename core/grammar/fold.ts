@@ -2,9 +2,9 @@ import type { Tags } from './nodes.ts';
 
 /** Later tags win over earlier ones of the same name. */
 export function foldTags(tags: readonly Tags[]): Tags {
-  const [first, ...more] = tags;
-  if (first === undefined) return {};
-  return more.length === 0 ? first : Object.assign({}, ...tags);
+  const [first] = tags;
+  if (first !== undefined && tags.length === 1) return first;
+  return tags.reduce((all, each) => ({ ...all, ...each }), {});
 }
 
 /**

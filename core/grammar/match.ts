@@ -68,6 +68,8 @@ export class Matcher {
         }));
       case 'list':
         return this.runList(node, at);
+      case 'pause':
+        return this.tokens[at]?.pause === true ? this.silentTo(at) : NO_MATCH;
       case 'rest':
         return this.runRest(node, at);
     }

@@ -36,6 +36,7 @@ function findNeeds(node: Node): Needs {
       return needsOf(node.node);
     case 'optional':
     case 'tag':
+    case 'pause':
     case 'list':
     case 'rest':
       return [];

@@ -20,7 +20,8 @@ export type Node =
   | TagNode
   | ScopeNode
   | RestNode
-  | UnheardNode;
+  | UnheardNode
+  | PauseNode;
 
 interface WordNode {
   readonly kind: 'word';
@@ -94,6 +95,11 @@ interface UnheardNode {
   readonly node: Node;
 }
 
+/** Only where the sentence pauses, as at a comma; nobody's ear is asked to tell. */
+interface PauseNode {
+  readonly kind: 'pause';
+}
+
 export const word = (text: string): Node => ({ kind: 'word', word: text });
 export const sequence = (...parts: readonly Node[]): Node => ({ kind: 'sequence', parts });
 export const choice = (...nodes: readonly Node[]): Node => ({
@@ -115,6 +121,7 @@ export const rest = (slot: string, until: RestNode['until']): Node => ({
   slot,
   until,
 });
+export const pause: Node = { kind: 'pause' };
 export const unheard = (node: Node): Node => ({ kind: 'unheard', node });
 export const list = (name: string, slot: string): Node => ({ kind: 'list', name, slot });
 export const tokenClass = (name: string, scale = 1): Node => ({ kind: 'class', name, scale });

@@ -22,6 +22,7 @@ export function printJsgf(grammarName: string, root: RuleNode, again: 'once' | '
 /** A node's text; `null` when nothing of it can be heard, `''` when it is heard as nothing. */
 class Printer {
   private readonly bodies: Map<string, string>;
+  private readonly printed = new Map<string, RuleNode>();
 
   constructor(bodies: Map<string, string>) {
     this.bodies = bodies;
@@ -49,6 +50,7 @@ class Printer {
         return this.print(node.node);
       case 'class':
       case 'list':
+      case 'pause':
       case 'rest':
       case 'unheard':
         return null;
@@ -70,6 +72,7 @@ class Printer {
     if (only === undefined) return null;
     if (second === undefined) return only.text;
     const filled = heard.filter((option) => option.text !== '');
+    if (filled.length === 0) return '';
     const even = filled.every((option) => option.weight === 1);
     const texts = filled.map(({ text, weight }) => (even ? text : `/${weight}/ ${text}`));
     const group = [...new Set(texts)].join(' | ');
@@ -88,11 +91,13 @@ class Printer {
   }
 
   private printReference(rule: RuleNode): string | null {
-    if (!this.bodies.has(rule.name)) {
+    const printed = this.printed.get(rule.name);
+    if (printed === undefined) {
       const body = this.print(rule.node);
       if (body === null || body === '') return body;
       this.bodies.set(rule.name, body);
-    }
+      this.printed.set(rule.name, rule);
+    } else if (printed !== rule) throw new Error(`two rules are named ${rule.name}`);
     return `<${rule.name}>`;
   }
 }

@@ -16,6 +16,8 @@ export function sampleNode(node: Node, random: () => number): Sample {
       return { words: [node.word], tags: [] };
     case 'tag':
       return { words: [], tags: [node.tags] };
+    case 'pause':
+      return { words: [','], tags: [] };
     case 'sequence':
       return joinSamples(node.parts.map((part) => sampleNode(part, random)));
     case 'choice':
@@ -77,6 +79,7 @@ export function canBeSaid(node: Node): boolean {
       return canBeSaid(node.node);
     case 'word':
     case 'tag':
+    case 'pause':
     case 'optional':
       return true;
   }

@@ -40,6 +40,7 @@ function findStarters(node: Node): Starters {
     case 'unheard':
       return startersOf(node.node);
     case 'tag':
+    case 'pause':
       return NOTHING;
     case 'list':
     case 'rest':

@@ -27,6 +27,7 @@ function addWords(node: Node, words: Set<string>): void {
     case 'class':
     case 'list':
     case 'tag':
+    case 'pause':
     case 'rest':
     case 'unheard':
       return;

@@ -72,11 +72,9 @@ function pick(tags: Parameters<Means>[0]): Parameters<Means>[0] {
   return quantity === undefined ? {} : { quantity };
 }
 
-const MINUTES_IN: Readonly<Record<string, number>> = { minutes: 1, hours: 60, seconds: 1 / 60 };
-
 const timer: Means = (tags, frame) => {
   const number = numberIn(tags['number']);
-  const per = MINUTES_IN[String(tags['per'] ?? 'minutes')] ?? 1;
+  const per = tags['per'] === 'hours' ? 60 : 1;
   const span = spanIn(tags['clause']);
   if (number === null || number <= 0 || spokenUnit(tags['unit']) !== null) return null;
   const about = span === null ? null : frame.wordsOf(span);
@@ -166,7 +164,7 @@ export const COMMAND_RULES: readonly Rule[] = [
     examples: ['suction should be fifteen'],
   }),
   rule(
-    '[no] [(it is|that is|i said)] not [<link>] <amount:wrong> [(it is|but|i said)] <amount:right>',
+    '[no] [(it is|that is|i said)] not [<link>] <amount:wrong> (it is|but|i said|<pause>) <amount:right>',
     amendNot,
     { examples: ['not fifteen, fifty'], alone: true },
   ),

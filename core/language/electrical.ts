@@ -116,7 +116,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     '<the> <place> [is] (pulling|drawing|pulls|draws|amps|amping|at|draw is|current is|amp draw|running amps|amp draw is) <amount>',
     pulling,
     {
-      examples: ['evaporator fan is pulling point six amps'],
+      examples: ['evaporator fan amp draw is point six'],
     },
   ),
   rule('<the> (fan|fans) [is] (pulling|drawing|pulls|draws) <amount>', ofFan, {

@@ -1,7 +1,15 @@
-import { choice, type Node, rest, sequence, tag, tokenClass, unheard } from '../grammar/nodes.ts';
+import {
+  choice,
+  named,
+  type Node,
+  rest,
+  sequence,
+  tag,
+  tokenClass,
+  unheard,
+} from '../grammar/nodes.ts';
 import { type Holes, parseShape } from '../grammar/shape.ts';
-import { named } from '../grammar/nodes.ts';
-import { REFRIGERANTS } from '../terms/refrigerants.ts';
+import { type RefrigerantId, REFRIGERANTS } from '../terms/refrigerants.ts';
 import { AMOUNT, LINKS } from './amounts.ts';
 import { namedOptions, namesNode } from './names-node.ts';
 import { COUNT, MINUTES, NUMBER } from './numbers.ts';
@@ -26,11 +34,16 @@ function workHole(form: 'done' | 'todo' | 'doing'): Node {
   return named(WORK_RULES[form], choice(...namedOptions('work', names)));
 }
 
+const figuresOf = (id: RefrigerantId): string => /\d+/.exec(id)?.[0] ?? '';
+
 /** "134a", "R-404A": the designation's own figures and letters, apart as the tokeniser leaves them. */
 function writtenRefrigerants(): Node {
   const options = REFRIGERANTS.map((id) => {
-    const [figures = '', letters = ''] = id.slice(2).split(/(?<=\d)(?=[a-z])/i);
-    const shape = letters === '' ? figures : `${figures} [${letters.toLowerCase()}]`;
+    const figures = figuresOf(id);
+    const letters = id.slice(2 + figures.length);
+    const isShared = REFRIGERANTS.filter((other) => figuresOf(other) === figures).length > 1;
+    const letter = isShared ? letters.toLowerCase() : `[${letters.toLowerCase()}]`;
+    const shape = letters === '' ? figures : `${figures} ${letter}`;
     return sequence(parseShape(shape), tag({ refrigerant: id }));
   });
   return unheard(choice(...options));
@@ -57,6 +70,15 @@ export const HOLES: Holes = {
   unit: UNIT,
   link: LINKS,
   quantity: QUANTITY,
+  /** A pressure that a control watches. */
+  side: namesNode(
+    'quantity',
+    {
+      headPressure: ['head', '~head pressure', '~high side'],
+      suctionPressure: ['suction', '~suction pressure', '~low side'],
+    },
+    'side',
+  ),
   asked: named('asked', choice(QUANTITY, namesNode('derived', DERIVED_NAMES))),
   part: PART,
   place: namesNode('place', PLACE_NAMES),
@@ -69,7 +91,7 @@ export const HOLES: Holes = {
   done: workHole('done'),
   todo: workHole('todo'),
   working: workHole('doing'),
-  the: named('the', parseShape('[(the|~my|~your|~a|~an|~this|~that|~its|~their|~our|~all the)]')),
+  the: named('the', parseShape('[(the|~my|~your|~a|~an|~this|~that|~their|~our|~all the)]')),
   who: named('who', parseShape(SOMEBODY)),
   clause: rest('clause', 'pause'),
   rest: rest('clause', 'end'),
@@ -79,5 +101,5 @@ export const HOLES: Holes = {
       'no wait|correction|~(no|wait|sorry|make that|make it|i mean|i meant|scratch that|strike that|no make that|no sorry|sorry no|wait no|no i mean|no it is|no that is|rather|actually|or rather|excuse me)',
     ),
   ),
-  pair: tokenClass('pair'),
+  pause,
 };

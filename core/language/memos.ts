@@ -14,6 +14,9 @@ const SINCE =
 
 /** Sentences kept word for word. */
 export const MEMO_RULES: readonly Rule[] = [
+  heardRule(`memo [customer says] ${COMPLAINT} ${SINCE}`, heardMemo, {
+    examples: ['memo customer says it has been warm since friday'],
+  }),
   rule(
     '(memo|note to self|for the note|for the record|for the notes|put in the notes|note for the office) [(that|saying|to)] <rest>',
     memo,
@@ -35,9 +38,6 @@ export const MEMO_RULES: readonly Rule[] = [
       examples: ['complaint is warm product'],
     },
   ),
-  heardRule(`memo [customer says] ${COMPLAINT} ${SINCE}`, heardMemo, {
-    examples: ['memo customer says it has been warm since friday'],
-  }),
 ];
 
 /** All that was said after the word that opens it. */

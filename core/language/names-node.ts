@@ -3,9 +3,9 @@ import { parseShape } from '../grammar/shape.ts';
 
 type Names = Readonly<Partial<Record<string, readonly string[]>>>;
 
-/** Any name of a table, its id under `slot`. */
-export function namesNode(slot: string, names: Names): RuleNode {
-  return named(slot, choice(...namedOptions(slot, names)));
+/** Any name of a table, its id under `slot`; `name` is the rule's own where two tables fill one slot. */
+export function namesNode(slot: string, names: Names, name = slot): RuleNode {
+  return named(name, choice(...namedOptions(slot, names)));
 }
 
 export function namedOptions(slot: string, names: Names): readonly Node[] {

@@ -9,6 +9,7 @@ import type { Context } from './context.ts';
 import { NUMBER } from './numbers.ts';
 import type { Frame, Meaning, Rule, Span } from './rule.ts';
 import { RULES } from './rules.ts';
+import { numberIn } from './slots.ts';
 import { FILLERS } from './talk.ts';
 import { tokenise } from './tokenise.ts';
 
@@ -26,6 +27,12 @@ export interface Parse {
   readonly unclaimed: readonly string[];
   /** Nodes the matcher tried: a measure of work that does not depend on the machine. */
   readonly steps: number;
+}
+
+/** Every rule that reads the whole sentence, preferred first: more than one is an ambiguity, decided by rank. */
+export function wholeReadings(text: string, context: Context): readonly Item[] {
+  const sentence = new Sentence(text, context);
+  return sentence.itemsAt(0).filter(({ end }) => end === sentence.tokens.length);
 }
 
 interface RankedRule {
@@ -137,7 +144,7 @@ class Sentence {
     let best: { digits: string; end: number } | null = null;
     for (const { end, tags } of this.matcher.match(NUMBER, at)) {
       if (end <= to && (best === null || end > best.end)) {
-        best = { digits: String(tags[0]?.['number']), end };
+        best = { digits: String(numberIn(tags[0]?.['number'])), end };
       }
     }
     return best;

@@ -1,6 +1,6 @@
 import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
 import { amountIn, unitFor } from './measure.ts';
-import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
+import { heardRule, type Means, type Rule, rule } from './rule.ts';
 import { answerableId, placeId, quantityId, refrigerantId } from './slots.ts';
 import type { PlainQuestion, Question, SafetyTopic } from './utterance.ts';
 
@@ -66,20 +66,11 @@ const safety =
 const eta: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
   if (quantity === null) return null;
-  const amount = amountIn(tags);
-  if (amount.value === null) return ask({ ask: 'eta', about: quantity });
-  return etaOf(quantity, amount.value, frame, amount.unit ?? 'degrees');
-};
-
-function etaOf(
-  quantity: QuantityId,
-  value: number,
-  frame: Frame,
-  said: Parameters<typeof unitFor>[0],
-): ReturnType<Means> {
-  const unit = unitFor(said, 'temperature', frame.context.units);
+  const { value, unit: said } = amountIn(tags);
+  if (value === null) return ask({ ask: 'eta', about: quantity });
+  const unit = unitFor(said ?? 'degrees', 'temperature', frame.context.units);
   return unit === null ? null : ask({ ask: 'eta', about: quantity, value, unit });
-}
+};
 
 const trend: Means = (tags) => ask({ ask: 'trend', about: quantityId(tags['quantity']) });
 
@@ -187,11 +178,14 @@ export const QUESTION_RULES: readonly Rule[] = [
     examples: ['two ninety at one hundred degrees'],
     alone: true,
   }),
-  heardRule(
+  heardRule('how close is [(my|the)] <side> to [the] cut out', margin, {
+    examples: ['how close is head to the cut out'],
+  }),
+  rule(
     `how close is ${MY} <asked> to [the] (cut out|~cutting out|~tripping|~switch|~limit|~high limit|~high pressure (cut out|switch|control)|~low pressure (cut out|switch|control)|~trip [point])`,
     margin,
     {
-      examples: ['how close is head to the cut out'],
+      examples: ['how close is head to tripping'],
     },
   ),
   rule(

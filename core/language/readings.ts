@@ -124,7 +124,7 @@ const RECOVERED =
 
 /** Readings off gauges, thermometers and scales. */
 export const READING_RULES: readonly Rule[] = [
-  heardRule('[the] <quantity> [pressure] <link> <amount>', notElectrical(asReading()), {
+  heardRule('[the] <quantity> <link> <amount>', notElectrical(asReading()), {
     heardWhen: ['anything', 'number'],
     examples: ['head one forty six', 'suction at twelve', 'box is minus three'],
   }),
@@ -182,7 +182,7 @@ export const READING_RULES: readonly Rule[] = [
     '[[the] <quantity>] [<link>] [down to] <amount> (after|at|in) <number:minutes> minutes',
     vacuumAfter,
     {
-      examples: ['five hundred microns after ten minutes'],
+      examples: ['five hundred microns in ten minutes'],
     },
   ),
   rule(
@@ -247,7 +247,7 @@ export const READING_RULES: readonly Rule[] = [
     '<amount>',
     (tags, frame) => (frame.context.asked === null ? vacuumByUnit(tags, frame) : null),
     {
-      examples: ['we are at four hundred microns'],
+      examples: ['the pump has it at four hundred microns'],
     },
   ),
 ];

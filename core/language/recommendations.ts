@@ -26,7 +26,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     '<the> <part> (needs|~need|~wants|~could use|~is due for|~is going to need|~will need) <working>',
     todo,
     {
-      examples: ['the door gasket needs replacing', 'condenser needs to be cleaned'],
+      examples: ['the door gasket needs replacing'],
     },
   ),
   rule(

@@ -1,5 +1,5 @@
 import { type Means, type Rule, rule } from './rule.ts';
-import { spanIn } from './slots.ts';
+import { numberIn, spanIn } from './slots.ts';
 
 const nothing: Means = () => ({});
 
@@ -9,7 +9,10 @@ const hearsay: Means = (tags, frame) => {
 };
 
 /** A number put right without a quantity: only the second one is left to ask about. */
-const unclaimedAfterAll: Means = (tags) => ({ unclaimed: [String(tags['number'])] });
+const unclaimedAfterAll: Means = (tags) => {
+  const number = numberIn(tags['number']);
+  return number === null ? null : { unclaimed: [String(number)] };
+};
 
 const correction: Means = () => ({ correction: true });
 
@@ -44,7 +47,7 @@ export const TALK_RULES: readonly Rule[] = [
     examples: ['according to the customer it was at fifty'],
   }),
   rule(
-    `[(about|around|another|like|at|in|over|under|almost|only|for|took|takes|it takes|it took|be there in|back in)] <number> [(to|or)] [<number:other>] ${FOREIGN} [(ago|away|old|late|early|out|from here|left|left over|long|wide|tall|each|total|in a row)]`,
+    `[(about|around|another|like|at|in|over|under|almost|only|for|took|takes|it takes|it took|be there in|back in)] <number> [(to|or) <number:other>] ${FOREIGN} [(ago|away|old|late|early|out|from here|left|left over|long|wide|tall|each|total|in a row)]`,
     nothing,
     {
       examples: ['i will be there in twenty minutes'],
@@ -58,7 +61,7 @@ export const TALK_RULES: readonly Rule[] = [
       )
         ? {}
         : null,
-    { examples: ['at five oclock'] },
+    { examples: ['at five oclock this morning'] },
   ),
   rule(
     '(by|until|till|around|at|for|before|after) <number> (tomorrow|today|tonight|this morning|this afternoon|this evening|yesterday|in the morning|monday|tuesday|wednesday|thursday|friday|saturday|sunday)',
@@ -77,9 +80,8 @@ export const TALK_RULES: readonly Rule[] = [
   rule(
     'one (of|more|thing|guy|second|sec|moment|last|other|day|time|sided|by one|at a time|way)',
     nothing,
-    { examples: ['one of the guys'] },
+    { examples: ['one thing'] },
   ),
-  rule('(two|three|four) of (them|these|those|us|the)', nothing, { examples: ['two of them'] }),
   rule(
     '(number|model|model number|serial|serial number|part number|suite|apartment|room|store|store number|highway|route|interstate|exit|aisle|gate|unit number|truck|van|line|dock|phone number|extension|bay|station|cooler number|case number|door number) [(is|number|numbers)] <number>',
     nothing,

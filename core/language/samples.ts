@@ -1,0 +1,29 @@
+import type { Tags } from '../grammar/nodes.ts';
+import { canBeSaid, sampleNode } from '../grammar/sample.ts';
+import type { Rule } from './rule.ts';
+import { RULES } from './rules.ts';
+
+/** A sentence made from the grammar itself, and what it was made to mean. */
+export interface SampledSentence {
+  readonly text: string;
+  /** The shape of the rule that it says. */
+  readonly shape: string;
+  readonly tags: Tags;
+}
+
+/** Sentences at random, `random` giving numbers in [0, 1): the same numbers give the same sentences. */
+export function sampleSentences(count: number, random: () => number): readonly SampledSentence[] {
+  const rules = RULES.filter((rule) => canBeSaid(rule.node));
+  return Array.from({ length: count }, () => sampleRule(pick(rules, random), random));
+}
+
+function sampleRule(rule: Rule, random: () => number): SampledSentence {
+  const { words, tags } = sampleNode(rule.node, random);
+  return { text: words.join(' '), shape: rule.shape, tags: tags[0] ?? {} };
+}
+
+function pick(rules: readonly Rule[], random: () => number): Rule {
+  const rule = rules[Math.floor(random() * rules.length)];
+  if (rule === undefined) throw new Error('random() must be at least 0 and less than 1');
+  return rule;
+}
