@@ -1,13 +1,4 @@
-import {
-  choice,
-  named,
-  type Node,
-  rest,
-  sequence,
-  tag,
-  tokenClass,
-  unheard,
-} from '../grammar/nodes.ts';
+import { choice, named, type Node, rest, sequence, tag, pause, unheard } from '../grammar/nodes.ts';
 import { type Holes, parseShape } from '../grammar/shape.ts';
 import { type RefrigerantId, REFRIGERANTS } from '../terms/refrigerants.ts';
 import { AMOUNT, LINKS } from './amounts.ts';
