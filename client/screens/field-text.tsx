@@ -31,6 +31,7 @@ function Saying({ session }: { session: Session }) {
   return (
     <>
       <Answered reply={memory.lastReply} session={session} />
+      {mode.kind === 'asleep' && <p class="hint">Press here to talk.</p>}
       {mode.kind === 'thinking' && <p class="heard">“{mode.words.slice(0, 200)}”</p>}
     </>
   );

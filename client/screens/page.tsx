@@ -49,7 +49,7 @@ export function Page({ session, tools }: PageProps) {
         onLevel={tools.onLevel}
       />
       <Bar tab={session.tab} onTab={choose} onWords={words} />
-      <section class="panel" aria-label={session.tab}>
+      <section class="panel" key={session.tab} aria-label={session.tab}>
         <OpenTab session={session} tools={tools} />
       </section>
     </main>

@@ -15,7 +15,7 @@ export function Sheet({ lines, onBlank }: SheetProps) {
   useEffect(() => {
     const row = body.current?.querySelector<HTMLElement>('[data-newest]');
     const panel = row?.closest('.panel');
-    if (row && panel) panel.scrollTop = row.offsetTop - (panel.clientHeight - row.offsetHeight) / 2;
+    if (row && panel) panel.scrollTop += offsetUnderHead(row, panel);
   }, [place]);
   return (
     <table class="ledger">
@@ -76,4 +76,12 @@ function Blank({ line, onBlank }: SheetLineProps) {
       </button>
     </td>
   );
+}
+
+/** How far to scroll so that the row stands in the middle of what the sticky head leaves free. */
+function offsetUnderHead(row: HTMLElement, panel: Element): number {
+  const head = row.closest('table')?.tHead?.getBoundingClientRect().height ?? 0;
+  const { top, bottom } = panel.getBoundingClientRect();
+  const at = row.getBoundingClientRect();
+  return (at.top + at.bottom) / 2 - (top + head + bottom) / 2;
 }

@@ -1,0 +1,162 @@
+import { describe, expect, it } from 'vitest';
+import type { Heard } from '../../../client/ear/ear.ts';
+import type {
+  RecogniserReport,
+  SentenceRecogniser,
+} from '../../../client/ear/sentence-recogniser.ts';
+import { Supervisor } from '../../../client/ear/supervisor.ts';
+import { handClock } from '../scripted.ts';
+import { SilentTrack } from './silent-track.ts';
+
+function setUp() {
+  const clock = handClock();
+  const starts: string[] = [];
+  const reports: ((report: RecogniserReport) => void)[] = [];
+  const heard: Heard[] = [];
+  let aborts = 0;
+  const recogniser: SentenceRecogniser = {
+    load: () => Promise.resolve(),
+    start: ({ grammar, report }) => {
+      starts.push(grammar);
+      reports.push(report);
+    },
+    abort: () => {
+      aborts += 1;
+    },
+  };
+  const supervisor = new Supervisor({
+    recogniser,
+    clock,
+    grammarFor: (expectation) => `grammar of ${expectation}`,
+    report: (one) => heard.push(one),
+  });
+  const track = new SilentTrack();
+  return {
+    clock,
+    starts,
+    heard,
+    supervisor,
+    track,
+    aborts: () => aborts,
+    listen: (expectation: 'anything' | 'number' = 'anything') =>
+      supervisor.listen({ track, expectation }),
+    tell: (...told: RecogniserReport[]) => {
+      for (const report of told) reports.at(-1)?.(report);
+    },
+    /** As a session does that heard silence for as long as it waits. */
+    silence: () => {
+      clock.advance(8_000);
+      reports.at(-1)?.({ kind: 'error', error: 'no-speech' });
+      reports.at(-1)?.({ kind: 'ended' });
+    },
+  };
+}
+
+describe('a supervised recogniser', () => {
+  it('is started with the grammar of what is expected, and its words are passed on once', () => {
+    const { listen, tell, starts, heard } = setUp();
+    listen('number');
+    tell({ kind: 'hearing' }, { kind: 'words', words: ' one ninety two ' }, { kind: 'ended' });
+    expect(starts).toEqual(['grammar of number']);
+    expect(heard).toEqual([{ kind: 'hearing' }, { kind: 'words', words: 'one ninety two' }]);
+  });
+
+  it('hears nothing more after a sentence until it is asked to', () => {
+    const { listen, tell, starts } = setUp();
+    listen();
+    tell({ kind: 'words', words: 'head' }, { kind: 'ended' });
+    expect(starts).toHaveLength(1);
+    listen();
+    expect(starts).toHaveLength(2);
+  });
+
+  it('goes on through silence, which is no error to the person', () => {
+    const { listen, silence, starts, heard } = setUp();
+    listen();
+    for (let times = 0; times < 20; times += 1) silence();
+    expect(starts).toHaveLength(21);
+    expect(heard).toEqual([]);
+  });
+
+  it('never starts before the last one has ended', () => {
+    const { listen, tell, starts, supervisor, aborts } = setUp();
+    listen();
+    supervisor.gate();
+    listen('number');
+    expect(aborts()).toBe(1);
+    expect(starts).toHaveLength(1);
+    tell({ kind: 'error', error: 'aborted' }, { kind: 'ended' });
+    expect(starts).toEqual(['grammar of anything', 'grammar of number']);
+  });
+
+  it('starts all the same when an end never comes', () => {
+    const { listen, starts, supervisor, clock } = setUp();
+    listen();
+    supervisor.gate();
+    listen();
+    clock.advance(10_000);
+    expect(starts).toHaveLength(2);
+  });
+
+  it('lets nothing through that was on its way when the ear was closed', () => {
+    const { listen, tell, supervisor, heard } = setUp();
+    listen();
+    supervisor.gate();
+    tell({ kind: 'words', words: 'late' }, { kind: 'ended' });
+    expect(heard).toEqual([]);
+  });
+
+  it('calls speech without words unclear', () => {
+    const { listen, tell, heard } = setUp();
+    listen();
+    tell({ kind: 'noMatch' }, { kind: 'ended' });
+    expect(heard).toEqual([{ kind: 'unclear' }]);
+  });
+
+  it('waits longer after each failure, then says that it cannot hear', () => {
+    const { listen, tell, starts, heard, clock } = setUp();
+    const fail = () => tell({ kind: 'error', error: 'service-not-allowed' }, { kind: 'ended' });
+    listen();
+    fail();
+    expect(starts).toHaveLength(1);
+    clock.advance(250);
+    expect(starts).toHaveLength(2);
+    fail();
+    clock.advance(250);
+    expect(starts).toHaveLength(2);
+    for (let times = 0; times < 4; times += 1) {
+      clock.advance(10_000);
+      fail();
+    }
+    expect(heard).toEqual([{ kind: 'deaf', why: 'recogniserFailed' }]);
+    clock.advance(60_000);
+    expect(heard).toHaveLength(1);
+  });
+
+  it('does not spin when sessions end at once', () => {
+    const { listen, tell, starts } = setUp();
+    listen();
+    for (let times = 0; times < 50; times += 1) tell({ kind: 'ended' });
+    expect(starts).toHaveLength(1);
+  });
+
+  it('tells a refused microphone from one that went away', () => {
+    const refused = setUp();
+    refused.listen();
+    refused.tell({ kind: 'error', error: 'not-allowed' });
+    expect(refused.heard).toEqual([{ kind: 'deaf', why: 'refused' }]);
+    const gone = setUp();
+    gone.listen();
+    gone.track.stop();
+    gone.tell({ kind: 'error', error: 'audio-capture' });
+    expect(gone.heard).toEqual([{ kind: 'deaf', why: 'takenAway' }]);
+  });
+
+  it('throws away what was half heard when the page comes back into view', () => {
+    const { listen, tell, starts, supervisor } = setUp();
+    listen('number');
+    supervisor.startAgain();
+    tell({ kind: 'ended' });
+    expect(starts).toEqual(['grammar of number', 'grammar of number']);
+  });
+});
