@@ -1,13 +1,19 @@
 /**
  * How trade words sound that a general English dictionary lacks: ARPABET without stress, most usual
  * first. Spoken by the letter or by ear; common practice, no published table. `'s` forms are derived.
+ *
+ * The grammar writes "condenser's" as "condenser is", so the short words also have their endings' sounds.
  */
 export const PRONUNCIATIONS: Readonly<Record<string, readonly string[]>> = {
+  am: ['AE M', 'M'],
   amps: ['AE M P S'],
+  are: ['AA R', 'ER', 'R'],
   contactor: ['K AA N T AE K T ER', 'K AH N T AE K T ER'],
   crankcase: ['K R AE NG K K EY S', 'K R AE NG K EY S'],
   defrosted: ['D IH F R AO S T AH D', 'D IY F R AO S T IH D'],
   evap: ['IY V AE P', 'IH V AE P'],
+  have: ['HH AE V', 'V'],
+  is: ['IH Z', 'Z', 'S'],
   megohms: ['M EH G OW M Z'],
   // "What's" and "it's" reach the grammar as "what is" and "it is".
   is: ['IH Z', 'Z', 'S'],

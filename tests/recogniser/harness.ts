@@ -1,0 +1,157 @@
+/** A recogniser whose tasks, sound and engine the test holds in its hands. */
+import { ENDPOINTER_SETTINGS } from '../../core/hearing/endpointer.ts';
+import type { Hearing } from '../../core/hearing/hearing.ts';
+import type { CaptureOutcome, CaptureSink } from '../../client/recogniser/capture.ts';
+import type { RecogniserEnvironment } from '../../client/recogniser/environment.ts';
+import {
+  EVENT_NAMES,
+  SpeechRecognitionErrorEvent,
+  SpeechRecognitionEvent,
+} from '../../client/recogniser/events.ts';
+import { SpeechGrammarList } from '../../client/recogniser/grammars.ts';
+import type { Recognition } from '../../client/recogniser/recognition.ts';
+import {
+  createRecognitionClass,
+  type SpeechRecognitionClass,
+} from '../../client/recogniser/recognition-class.ts';
+import {
+  createScriptedEngine,
+  type Script,
+  type ScriptedEngine,
+} from '../../client/recogniser/scripted-engine.ts';
+
+const RATE_HZ = 16_000;
+export const GRAMMAR = '#JSGF V1.0;\ngrammar g;\npublic <said> = head one ninety two | yes;';
+
+export const heard = (words: string, confidence = 0.9): Hearing => ({
+  alternatives: [{ words, confidence, wordConfidences: [] }],
+});
+
+export const quiet = (ms: number): Float32Array => new Float32Array((RATE_HZ * ms) / 1000);
+export const loud = (ms: number): Float32Array =>
+  quiet(ms).map((_, index) => 0.3 * Math.sin((2 * Math.PI * 700 * index) / RATE_HZ));
+
+export interface Bench {
+  readonly SpeechRecognition: SpeechRecognitionClass;
+  readonly recognition: Recognition;
+  readonly engine: ScriptedEngine;
+  readonly log: string[];
+  readonly levels: number[];
+  readonly room: { floorDb?: number };
+  /** Runs every task and promise that is due, until none is left. */
+  readonly settle: () => Promise<void>;
+  /** Sound arriving, all at once, and what follows from it. */
+  readonly sound: (...portions: readonly Float32Array[]) => Promise<void>;
+  readonly lose: () => void;
+  readonly hide: () => void;
+  /** The watchdog's time is up. */
+  readonly timeUp: () => void;
+  readonly openCaptures: () => number;
+  readonly askedTracks: (MediaStreamTrack | null)[];
+}
+
+export interface BenchOptions extends Script {
+  readonly refuse?: Extract<CaptureOutcome, { kind: 'refused' }>['error'];
+}
+
+export function createBench(options: BenchOptions = {}): Bench {
+  const tasks: (() => void)[] = [];
+  const log: string[] = [];
+  const levels: number[] = [];
+  const askedTracks: (MediaStreamTrack | null)[] = [];
+  const room = {};
+  const engine = createScriptedEngine(options);
+  let sink: CaptureSink | null = null;
+  let open = 0;
+  let hidden: (() => void) | null = null;
+  let timer: (() => void) | null = null;
+
+  const openCapture = (track: MediaStreamTrack | null, given: CaptureSink): CaptureOutcome => {
+    askedTracks.push(track);
+    if (options.refuse) return { kind: 'refused', error: options.refuse, message: 'why' };
+    sink = given;
+    open += 1;
+    return {
+      kind: 'open',
+      close: () => {
+        open -= 1;
+      },
+    };
+  };
+  const environment: RecogniserEnvironment = {
+    engine,
+    capture: { open: (track, given) => Promise.resolve(openCapture(track, given)) },
+    queueTask: (task) => void tasks.push(task),
+    after: (_, task) => {
+      timer = task;
+      return () => {
+        timer = null;
+      };
+    },
+    fetchText: (address) =>
+      address === 'good.jsgf' ? Promise.resolve(GRAMMAR) : Promise.reject(new Error(address)),
+    onHidden: (task) => {
+      hidden = task;
+      return () => {
+        hidden = null;
+      };
+    },
+    endpointing: ENDPOINTER_SETTINGS,
+    onLevel: (level) => void levels.push(level),
+    onProgress: () => undefined,
+    room,
+  };
+  const settle = async (): Promise<void> => {
+    for (let idle = 0; idle < 20; idle += 1) {
+      await Promise.resolve();
+      const task = tasks.shift();
+      if (task === undefined) continue;
+      idle = 0;
+      task();
+    }
+  };
+  const SpeechRecognition = createRecognitionClass(environment);
+  const recognition = new SpeechRecognition();
+  recognition.grammars = grammarList();
+  logEvents(recognition, log);
+  return {
+    SpeechRecognition,
+    recognition,
+    engine,
+    log,
+    levels,
+    room,
+    settle,
+    sound: async (...portions) => {
+      for (const portion of portions) sink?.onSamples(portion);
+      await settle();
+    },
+    lose: () => sink?.onLost(),
+    hide: () => hidden?.(),
+    timeUp: () => timer?.(),
+    openCaptures: () => open,
+    askedTracks,
+  };
+}
+
+export function grammarList(text = GRAMMAR): SpeechGrammarList {
+  const list = new SpeechGrammarList();
+  list.addFromString(text);
+  return list;
+}
+
+/** `result(1) a|b*` is a result whose first change is at 1, with a final a and a guess b. */
+export function logEvents(recognition: Recognition, log: string[], name = ''): void {
+  for (const type of EVENT_NAMES) {
+    recognition.addEventListener(type, (event) => log.push(name + describe(event)));
+  }
+}
+
+function describe(event: Event): string {
+  if (event instanceof SpeechRecognitionErrorEvent) return `error:${event.error}`;
+  if (!(event instanceof SpeechRecognitionEvent)) return event.type;
+  const results = [...event.results].map(
+    (result) => `${result[0]?.transcript ?? ''}${result.isFinal ? '' : '*'}`,
+  );
+  return `${event.type}(${event.resultIndex}) ${results.join('|')}`;
+}
