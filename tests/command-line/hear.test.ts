@@ -1,0 +1,56 @@
+import { writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import { gloveside } from '../support/fake-terminal.ts';
+import { createScratchFolder } from '../support/scratch-folder.ts';
+import { wavOf } from '../support/wav.ts';
+
+const rowSchema = z.looseObject({ file: z.string(), error: z.string().optional() });
+
+describe('hear', { timeout: 60_000 }, () => {
+  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
+  beforeEach(async () => (folder = await createScratchFolder()));
+  afterEach(() => folder.discard());
+
+  const put = async (name: string, content: Buffer | string) => {
+    const file = join(folder.path, name);
+    await writeFile(file, content);
+    return file;
+  };
+  const silence = (seconds: number) =>
+    wavOf(
+      Array.from({ length: seconds * 16_000 }, () => 0),
+      16_000,
+    );
+
+  it('says of each file that cannot be read what to do, goes on with the rest, ends with status 1', async () => {
+    const files = [
+      await put('text.wav', 'no sound at all'),
+      await put('empty.wav', ''),
+      await put('cut.wav', silence(1).subarray(0, 5000)),
+      join(folder.path, 'missing.wav'),
+      await put('quiet.wav', silence(1)),
+    ];
+    const { status, printed, complaints } = await gloveside(['hear', ...files]);
+    expect([status, complaints]).toEqual([1, []]);
+    const rows = printed.map((line) => rowSchema.parse(JSON.parse(line)));
+    expect(rows.map(({ file }) => file)).toEqual(files);
+    const says = [/not a WAV file/, /no sound/, /cut off/, /cannot read the file/];
+    for (const [index, pattern] of says.entries()) expect(rows[index]?.error).toMatch(pattern);
+    expect(rows[4]).toMatchObject({
+      words: '',
+      alternatives: [],
+      confidence: 0,
+      rejected: 'nothing',
+    });
+  });
+
+  it('gives silence the empty object of what was understood, with status 0', async () => {
+    const { status, printed } = await gloveside(['hear', await put('quiet.wav', silence(1))]);
+    expect(status).toBe(0);
+    expect(JSON.parse(printed[0] ?? '')).toMatchObject({
+      understood: { text: '', readings: [], commands: [], unclaimed: [] },
+    });
+  });
+});
