@@ -45,6 +45,8 @@ export const READ_ONLY = appendFailure(
   'The visit is open in another tab. Close that tab to go on here.',
 );
 
+export const CLOSED = appendFailure('closed', 'The event log was closed. Reload the page.');
+
 function refuse(why: AppendFailure['why'], message: string): AppendPlan {
   return { kind: 'refused', failure: appendFailure(why, message) };
 }

@@ -1,6 +1,6 @@
 import { ulid } from 'ulid';
 import type { VisitEvent } from '../../core/visit/events.ts';
-import { type AppendPlan, READ_ONLY, appendFailure, planAppend } from './append-plan.ts';
+import { type AppendPlan, CLOSED, READ_ONLY, appendFailure, planAppend } from './append-plan.ts';
 import {
   type Connection,
   ConnectionLost,
@@ -46,6 +46,7 @@ export async function openIndexedDbLog(options: IndexedDbLogOptions = {}): Promi
 
 function createLog(connection: Connection, device: string) {
   let lastSeq = 0;
+  let closed = false;
   let lock: WriterLock | null = null;
   const listeners = new Set<() => void>();
   const refresh = async () => {
@@ -63,6 +64,7 @@ function createLog(connection: Connection, device: string) {
       return lock?.held ?? false;
     },
     async append(events) {
+      if (closed) return CLOSED;
       if (!port.canWrite) return READ_ONLY;
       const result = await append(connection, events, device);
       if (result.kind === 'failed') return result;
@@ -87,6 +89,7 @@ function createLog(connection: Connection, device: string) {
       return () => listeners.delete(listener);
     },
     close() {
+      closed = true;
       lock?.release();
       connection.close();
     },

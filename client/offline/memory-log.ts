@@ -1,5 +1,5 @@
 import type { VisitEvent } from '../../core/visit/events.ts';
-import { appendFailure, planAppend } from './append-plan.ts';
+import { CLOSED, appendFailure, planAppend } from './append-plan.ts';
 import type { AppendResult, DeviceLog, LogRead, VisitSummary } from './event-log.ts';
 import {
   type Row,
@@ -61,8 +61,6 @@ export function createMemoryLog(disk: MemoryDisk = createMemoryDisk()): DeviceLo
   };
   return log;
 }
-
-const CLOSED = appendFailure('closed', 'The event log was closed.');
 
 function lastSeqOf(disk: MemoryDisk): number {
   return Math.max(0, ...disk.records.keys());

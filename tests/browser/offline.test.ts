@@ -66,6 +66,7 @@ describe('with the network off', () => {
     });
     expect(kept).toEqual(expect.arrayContaining([...server.files]));
     expect(kept.some((path) => path.endsWith('.wasm'))).toBe(true);
+    expect(kept).toEqual(expect.arrayContaining(['/model/en-us/mdef', '/model/en-us/dict.txt']));
     expect(kept.filter((path) => path.startsWith('/api/'))).toEqual([]);
   });
 });

@@ -32,6 +32,7 @@ export async function startPageServer({ data, port = 0 }: PageServerOptions): Pr
     faults.push(fault),
   );
   if (start.kind === 'failed') throw new Error(start.why);
+  let stopped = false;
   const [address] = start.server.addresses;
   if (address === undefined) throw new Error('the server names no address');
   return {
@@ -39,6 +40,8 @@ export async function startPageServer({ data, port = 0 }: PageServerOptions): Pr
     port: Number(new URL(address).port),
     files: await builtFiles(),
     async stop() {
+      if (stopped) return;
+      stopped = true;
       await start.server.stop();
       if (faults.length > 0) throw new AggregateError(faults, 'the server reported faults');
     },

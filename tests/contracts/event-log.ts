@@ -96,7 +96,7 @@ export function eventLogContract(name: string, create: () => LogHarness): void {
 
     it('says that it is closed', async () => {
       log.close();
-      expect(await log.append(visitOf3())).toMatchObject({ kind: 'failed' });
+      expect(await log.append(visitOf3())).toMatchObject({ kind: 'failed', why: 'closed' });
       expect((await harness.open()).lastSeq).toBe(0);
     });
 
