@@ -119,6 +119,7 @@ const SECURITY_NOTES: Readonly<Record<Security['kind'], SecurityNote>> = {
   givenCertificate: () => [],
 };
 
+/** The ways through the phones' settings are from memory (Apple: support.apple.com/102390), not tried on a phone. */
 const trustNote = (data: string, address: string): readonly string[] => [
   'This machine signed its own certificate. So that a phone trusts it, once a phone:',
   `  1. open ${address}${AUTHORITY_PATH} there and pass the warning, to fetch the certificate;`,
