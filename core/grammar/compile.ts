@@ -7,7 +7,7 @@ export type Compiled = { readonly starters: Starters } & (
   | { readonly kind: 'class'; readonly name: string; readonly scale: number }
   | { readonly kind: 'sequence'; readonly parts: readonly Compiled[] }
   | { readonly kind: 'choice'; readonly index: StarterIndex<Compiled> }
-  | { readonly kind: 'optional'; readonly node: Compiled }
+  | { readonly kind: 'optional'; readonly node: Compiled; readonly greedy: boolean }
   | {
       readonly kind: 'repeat';
       readonly node: Compiled;

@@ -56,7 +56,7 @@ export class Matcher {
       case 'choice':
         return this.runAny(node.index.startedBy(this.tokens[at]), at);
       case 'optional':
-        return this.runOptional(node.node, at);
+        return this.runOptional(node, at);
       case 'repeat':
         return this.runRepeat(node, at);
       case 'rule':
@@ -129,11 +129,12 @@ export class Matcher {
     return found;
   }
 
-  private runOptional(node: Compiled, at: number): Matches {
+  private runOptional({ node, greedy }: Compiled & { kind: 'optional' }, at: number): Matches {
     const without = this.silentTo(at);
     if (!node.starters.empty && !canStart(node.starters, this.tokens[at])) return without;
     const found = this.run(node, at);
-    return found.length === 0 ? without : [...found, ...without];
+    if (found.length === 0) return without;
+    return greedy ? found : [...found, ...without];
   }
 
   private runRepeat(node: Compiled & { kind: 'repeat' }, at: number): Matches {

@@ -50,6 +50,8 @@ export interface Option {
 interface OptionalNode {
   readonly kind: 'optional';
   readonly node: Node;
+  /** Taken wherever it can be: what would read the sentence without it may not. */
+  readonly greedy: boolean;
 }
 interface RepeatNode {
   readonly kind: 'repeat';
@@ -107,7 +109,8 @@ export const choice = (...nodes: readonly Node[]): Node => ({
   options: nodes.map((node) => ({ node, weight: 1 })),
 });
 export const weighted = (...options: readonly Option[]): Node => ({ kind: 'choice', options });
-export const optional = (node: Node): Node => ({ kind: 'optional', node });
+export const optional = (node: Node): Node => ({ kind: 'optional', node, greedy: false });
+export const greedy = (node: Node): Node => ({ kind: 'optional', node, greedy: true });
 export const repeat = (node: Node, min: number, max: number): Node => ({
   kind: 'repeat',
   node,

@@ -1,4 +1,13 @@
-import { choice, named, optional, scope, sequence, tag, unheard } from '../grammar/nodes.ts';
+import {
+  choice,
+  greedy,
+  named,
+  optional,
+  scope,
+  sequence,
+  tag,
+  unheard,
+} from '../grammar/nodes.ts';
 import { parseShape } from '../grammar/shape.ts';
 import { NUMBER } from './numbers.ts';
 import { UNIT } from './units.ts';
@@ -21,7 +30,8 @@ const plain = named(
     optional(unheard(sequence(HEDGE, tag({ hedged: true })))),
     optional(sequence(parseShape('minus|negative'), tag({ negative: true }))),
     NUMBER,
-    optional(UNIT),
+    // "box forty psi" is not a box at forty.
+    greedy(UNIT),
     optional(unheard(sequence(parseShape('below [zero]|under zero'), tag({ negative: true })))),
   ),
 );

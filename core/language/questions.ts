@@ -129,7 +129,7 @@ export const QUESTION_RULES: readonly Rule[] = [
     examples: ['how far off am i'],
   }),
   rule(
-    '(how far off (is that|is it|are we|is this)|how is (that|it) look|how is (that|it|this) [looking]|is (that|it|this) (ok|good|normal|right|high|low|too high|too low|all right|where it should be|in range|bad)|how does (that|it) look|how am i doing|am i (close|high|low|ok|good))',
+    '(how far off (is that|is it|are we|is this)|how is (that|it|this) looking|is (that|it|this) (ok|good|normal|right|high|low|too high|too low|all right|where it should be|in range|bad)|how does (that|it) look|how am i doing|am i (close|high|low|ok|good))',
     () => ask({ ask: 'compare', about: null }),
     {
       examples: ['is that normal', 'how does that look'],

@@ -15,9 +15,9 @@ export const PRONUNCIATIONS: Readonly<Record<string, readonly string[]>> = {
   have: ['HH AE V', 'V'],
   is: ['IH Z', 'Z', 'S'],
   megohms: ['M EH G OW M Z'],
-  // "What's" and "it's" reach the grammar as "what is" and "it is".
-  is: ['IH Z', 'Z', 'S'],
   microfarads: ['M AY K R OW F EH R AE D Z', 'M AY K R OW F AE R AH D Z'],
+  // The dictionary has only the Greek letter.
+  psi: ['P IY EH S AY'],
   psig: ['P IY EH S AY JH IY', 'S IH G'],
   setpoint: ['S EH T P OY N T'],
   solenoid: ['S OW L AH N OY D', 'S AA L AH N OY D'],

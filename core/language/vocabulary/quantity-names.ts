@@ -118,14 +118,15 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     'high pressure cut out',
     '~(high|high side|head pressure|high head) cut out',
     '~high [pressure] (cut off|limit) [setting]',
-    '~high pressure (control|switch) (set|setting|cut out)',
+    '~high pressure control cut out',
+    '~high pressure (control|switch) (set|setting)',
     '~high pressure cut out setting',
   ],
   lowCutoutPressure: [
     'low pressure cut out',
     '~(low|low side) cut out',
     '~low [pressure] cut off [setting]',
-    '~low pressure (control|switch) cut out',
+    '~low pressure control cut out',
     '~low pressure cut out setting',
   ],
   lowCutinPressure: [
@@ -179,8 +180,8 @@ export const DERIVED_NAMES: Record<DerivedQuantityId, readonly string[]> = {
   temperatureDifference: [
     'temperature difference',
     '~temp difference',
-    '~t d',
-    '~(evaporator|evap|coil) (t d|split|temperature difference)',
+    '~(t d|td)',
+    '~(evaporator|evap|coil) (t d|td|split|temperature difference)',
   ],
   compressionRatio: ['compression ratio', '~ratio'],
 };

@@ -7,7 +7,12 @@ export type SpokenUnit = UnitId | (typeof LOOSE_UNITS)[number];
 export const UNIT_NAMES: Record<SpokenUnit, readonly string[]> = {
   degrees: ['degrees', '~degree', '~deg'],
   pounds: ['pounds', '~pound', '~lbs', '~lb'],
-  inches: ['inches of vacuum', '~(inches|inch|in) [of (vacuum|mercury|hg)]', '~inches vacuum'],
+  inches: [
+    'inches of vacuum',
+    '~(inches|inch) [of (vacuum|mercury|hg)]',
+    '~in of (vacuum|mercury)',
+    '~inches vacuum',
+  ],
   psi: [
     'psi',
     '~psig',

@@ -1,0 +1,57 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { type Context, EMPTY_CONTEXT } from '../../core/language/context.ts';
+import { partId, placeId, quantityId, refrigerantId } from '../../core/language/slots.ts';
+
+/** A line of a table: what is said, what it means in short form, and what was settled before. */
+export interface CorpusLine {
+  readonly said: string;
+  readonly meant: string;
+  readonly context: Context;
+  /** Table and line, to find it by. */
+  readonly where: string;
+}
+
+const FOLDER = new URL('.', import.meta.url);
+
+export function readCorpus(): readonly CorpusLine[] {
+  const tables = readdirSync(FOLDER).filter((name) => name.endsWith('.tsv'));
+  return tables.flatMap((table) =>
+    readFileSync(new URL(table, FOLDER), 'utf8')
+      .split('\n')
+      .flatMap((line, index) =>
+        line === '' || line.startsWith('#') ? [] : [readLine(line, `${table}:${index + 1}`)],
+      ),
+  );
+}
+
+function readLine(line: string, where: string): CorpusLine {
+  const [said, meant, settled = ''] = line.split('\t');
+  if (said === undefined || meant === undefined) throw new Error(`${where} lacks a tab`);
+  const pairs = settled.split(' ').filter((pair) => pair !== '');
+  const context = pairs.reduce((before, pair) => settle(before, pair, where), EMPTY_CONTEXT);
+  return { said, meant, context, where };
+}
+
+function settle(context: Context, pair: string, where: string): Context {
+  const [key = '', value = ''] = pair.split('=');
+  switch (key) {
+    case 'units':
+      return { ...context, units: value === 'si' ? 'si' : 'us' };
+    case 'refrigerant':
+      return { ...context, refrigerant: refrigerantId(value) };
+    case 'asked':
+      return { ...context, asked: quantityId(value) };
+    case 'lastQuantity':
+      return { ...context, lastQuantity: quantityId(value) };
+    case 'lastPart':
+      return { ...context, lastPart: partId(value) };
+    case 'lastPlace':
+      return { ...context, lastPlace: placeId(value) };
+    case 'head':
+      return { ...context, headPressure: { value: Number(value), unit: 'psi' } };
+    case 'suction':
+      return { ...context, suctionPressure: { value: Number(value), unit: 'psi' } };
+    default:
+      throw new Error(`${where} settles ${key}, which no context holds`);
+  }
+}

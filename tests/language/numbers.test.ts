@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { EMPTY_CONTEXT } from '../../core/language/context.ts';
+import { understand } from '../../core/language/understand.ts';
+import { spell, spellClipped } from './speller.ts';
+
+/** Vacuum in microns may be anything up to an atmosphere, so no value here is doubted. */
+const heard = (words: string): number | undefined =>
+  understand(`vacuum ${words} microns`, EMPTY_CONTEXT).readings[0]?.value;
+
+const upTo = (count: number): readonly number[] => Array.from({ length: count + 1 }, (_, n) => n);
+const misread = (values: readonly number[], say: (value: number) => string) =>
+  values.filter((value) => heard(say(value)) !== value).map(say);
+
+describe('numbers', () => {
+  it('reads every whole number to 2,000 in full words', () => {
+    expect(misread(upTo(2000), spell)).toEqual([]);
+  });
+
+  it('reads every whole number to 2,000 with "and" after the hundreds', () => {
+    const withAnd = (value: number) => spell(value).replace(/hundred (?=\w)/, 'hundred and ');
+    expect(misread(upTo(2000), withAnd)).toEqual([]);
+  });
+
+  it('reads every number from 101 to 999 with its hundred dropped', () => {
+    const values = upTo(999).filter((value) => value > 100 && value % 100 > 0);
+    expect(misread(values, spellClipped)).toEqual([]);
+  });
+
+  it('reads every three figures said one by one', () => {
+    const byFigure = (value: number) =>
+      [...String(value)].map((each) => spell(Number(each))).join(' ');
+    expect(
+      misread(
+        upTo(999).filter((value) => value > 99),
+        byFigure,
+      ),
+    ).toEqual([]);
+  });
+
+  it('reads every tenth to 200, in words and in figures', () => {
+    const tenths = upTo(2000)
+      .map((value) => value / 10)
+      .filter((value) => value % 1 !== 0);
+    const pointed = (value: number) => {
+      const [whole = '', tenth = ''] = String(value).split('.');
+      return `${spell(Number(whole))} point ${spell(Number(tenth))}`;
+    };
+    expect(misread(tenths, pointed)).toEqual([]);
+    expect(misread(tenths, String)).toEqual([]);
+  });
+
+  it('reads whole numbers to 9,999 in figures, with a comma or without', () => {
+    const values = upTo(1400).map((value) => value * 7);
+    expect(misread(values, String)).toEqual([]);
+    expect(misread(values, (value) => value.toLocaleString('en-US'))).toEqual([]);
+  });
+});

@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { sameTags } from '../../core/grammar/match.ts';
+import { EMPTY_CONTEXT } from '../../core/language/context.ts';
+import { parse, wholeReadings } from '../../core/language/parse.ts';
+import type { Rule } from '../../core/language/rule.ts';
+import { RULES } from '../../core/language/rules.ts';
+import { type SampledSentence, sampleSentences } from '../../core/language/samples.ts';
+import { seeded } from './random.ts';
+
+const sentences = sampleSentences(2000, seeded(7));
+const ruleOf = ({ shape }: SampledSentence): Rule => {
+  const found = RULES.find((rule) => rule.shape === shape);
+  if (found === undefined) throw new Error(`no rule is shaped ${shape}`);
+  return found;
+};
+
+/** Shape alone does not make sense: "box forty psi" fits and means nothing. */
+const makesSense = (sentence: SampledSentence): boolean => {
+  const frame = {
+    context: EMPTY_CONTEXT,
+    span: { from: 0, to: 1 },
+    wordsOf: () => sentence.text,
+  };
+  return ruleOf(sentence).means(sentence.tags, frame) !== null;
+};
+
+describe('sentences sampled from the grammar', () => {
+  it('are the same for the same random numbers', () => {
+    expect(sampleSentences(50, seeded(3))).toEqual(sampleSentences(50, seeded(3)));
+  });
+
+  it('parse back to the tags they were sampled with', () => {
+    const sensible = sentences.filter(makesSense);
+    expect(sensible.length).toBeGreaterThan(1000);
+    const lost = sensible.filter(({ text, tags, shape }) => {
+      const readings = wholeReadings(text, EMPTY_CONTEXT);
+      return !readings.some((item) => item.rule.shape === shape && sameTags(item.tags, tags));
+    });
+    expect(lost.map(({ text }) => text)).toEqual([]);
+  });
+
+  it('are claimed whole', () => {
+    const partly = sentences.filter(makesSense).filter(({ text }) => {
+      const { items, unclaimed } = parse(text, EMPTY_CONTEXT);
+      return items.length === 0 || unclaimed.length > 0;
+    });
+    expect(partly.map(({ text }) => text)).toEqual([]);
+  });
+
+  it('never have two meanings by one rule: between rules their order decides, within one nothing would', () => {
+    const twofold = sentences.filter(({ text }) => {
+      const items = wholeReadings(text, EMPTY_CONTEXT);
+      return items.some((one) =>
+        items.some((other) => one.rule === other.rule && !sameTags(one.tags, other.tags)),
+      );
+    });
+    expect(twofold.map(({ text }) => text)).toEqual([]);
+  });
+});
+
+describe('rules', () => {
+  it('have names of their own', () => {
+    expect(new Set(RULES.map((rule) => rule.shape)).size).toBe(RULES.length);
+  });
+
+  it.each(RULES.flatMap((rule) => rule.examples.map((example) => ({ example, rule }))))(
+    'read their example: $example',
+    ({ example, rule }) => {
+      const { items } = parse(example, EMPTY_CONTEXT);
+      expect(items.map((item) => item.rule.shape)).toEqual([rule.shape]);
+    },
+  );
+});
