@@ -8,14 +8,14 @@ import type { Effect, Happening, Saying } from './happenings.ts';
 import type { Keeper } from './keeper.ts';
 import type { Ports } from './ports.ts';
 import { freshVisit, type Session } from './session.ts';
-import type { Draft, Stamper } from './stamper.ts';
+import type { StampFor } from './stamps.ts';
 
 /** What an effect needs to be done with. */
 export interface Hands extends Ports {
   readonly session: () => Session;
   readonly send: (happening: Happening) => void;
   readonly keeper: Keeper;
-  readonly stamper: Stamper;
+  readonly stampFor: StampFor;
 }
 
 export function perform(hands: Hands, effect: Effect): void {
@@ -71,12 +71,11 @@ async function openEar({ voice, earcons, ear, send }: Hands): Promise<void> {
 function takeTurn(hands: Hands, { words, heed }: Extract<Effect, { kind: 'takeTurn' }>): void {
   hands.earcons.unlock(); // typed words come with a press of their own
   try {
-    const { turn, draft } = turnFor(hands, words);
+    const turn = turnFor(hands, words);
     if (heed === 'resume' && turn.effect !== 'resume') {
       hands.send({ kind: 'turnIgnored' });
       return;
     }
-    draft.claim();
     hands.send({ kind: 'turnTaken', turn });
   } catch (error) {
     console.error(error);
@@ -85,24 +84,21 @@ function takeTurn(hands: Hands, { words, heed }: Extract<Effect, { kind: 'takeTu
 }
 
 /** A finished visit still answers questions; the first thing to keep after it starts the next one. */
-function turnFor(hands: Hands, words: string): { turn: Turn; draft: Draft } {
+function turnFor(hands: Hands, words: string): Turn {
   const { visit } = hands.session();
   const first = turnOn(hands, visit, words);
-  const adds = first.turn.events.some(({ type }) => type !== 'questionAsked');
+  const adds = first.events.some(({ type }) => type !== 'questionAsked');
   if (visit.finishedAt === null || !adds) return first;
   return turnOn(hands, freshVisit(visit.settings), words);
 }
 
-function turnOn(hands: Hands, state: VisitState, words: string): { turn: Turn; draft: Draft } {
-  const draft = hands.stamper.draft(state);
+function turnOn(hands: Hands, state: VisitState, words: string): Turn {
   const { memory } = hands.session();
-  return { turn: hands.takeTurn({ state, memory, words, stamp: draft.stamp }), draft };
+  return hands.takeTurn({ state, memory, words, stamp: hands.stampFor(state) });
 }
 
 async function commit(hands: Hands, bodies: readonly EventBody[]): Promise<void> {
-  const draft = hands.stamper.draft(hands.session().visit);
-  const events = bodies.map(draft.stamp);
-  draft.claim();
+  const events = bodies.map(hands.stampFor(hands.session().visit));
   const keeping = await hands.keeper.keep(events);
   hands.send({ kind: 'committed', events });
   if (keeping.kind === 'notKept') hands.send({ ...keeping, kind: 'choiceNotKept' });

@@ -4,7 +4,7 @@ import type { EventLog } from '../offline/event-log.ts';
 import type { Earcons, Voice } from '../voice/voice.ts';
 import type { Clock } from './clock.ts';
 import type { NotKeptReason } from './notice.ts';
-import type { Ids } from './stamper.ts';
+import type { Ids } from './stamps.ts';
 
 /** Everything outside the page's own state: scripted in tests, real in the browser. */
 export interface Ports {

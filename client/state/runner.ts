@@ -5,7 +5,7 @@ import { perform, type Hands } from './perform.ts';
 import type { Ports } from './ports.ts';
 import { reduce } from './reduce.ts';
 import type { Session } from './session.ts';
-import { createStamper } from './stamper.ts';
+import { createStamps } from './stamps.ts';
 
 export interface Runner {
   session(): Session;
@@ -28,7 +28,7 @@ export function createRunner(ports: Ports, start: Session): Runner {
     session: () => session,
     send,
     keeper: createKeeper({ ...ports, onHeldKept: () => send({ kind: 'heldKept' }) }),
-    stamper: createStamper({ ...ports, device: ports.log.device, lastSeq: ports.log.lastSeq }),
+    stampFor: createStamps(ports),
   };
   ports.ear.onHeard((heard) => send(fromEar(heard)));
   ports.ear.onProgress((fraction) => send({ kind: 'loading', fraction }));

@@ -70,22 +70,25 @@ export function scriptedEar(): ScriptedEar {
   return ear;
 }
 
-/** Says nothing until `finish`: a test decides when speech is over. */
+/** A test decides when speech is over; `slow` leaves a hushed one unfinished for a while, as some engines do. */
 export function scriptedVoice(audible = true) {
   const said: string[] = [];
-  let done: () => void = () => undefined;
+  const over: (() => void)[] = [];
+  const slow = { toHush: false };
   const voice: Voice = {
     canSpeak: () => audible,
     speak: (spoken) => {
       said.push(spoken);
       return new Promise((resolve) => {
-        done = resolve;
+        over.push(resolve);
       });
     },
-    hush: () => done(),
+    hush: () => {
+      if (!slow.toHush) over.at(-1)?.();
+    },
     unlock: () => undefined,
   };
-  return { voice, said, finish: () => done() };
+  return { voice, said, slow, finish: () => over.at(-1)?.(), finishFirst: () => over[0]?.() };
 }
 
 /**

@@ -43,6 +43,7 @@ function setUp() {
     tell: (...told: RecogniserReport[]) => {
       for (const report of told) reports.at(-1)?.(report);
     },
+    tellFirst: (report: RecogniserReport) => reports[0]?.(report),
     /** As a session does that heard silence for as long as it waits. */
     silence: () => {
       clock.advance(8_000);
@@ -95,6 +96,17 @@ describe('a supervised recogniser', () => {
     supervisor.gate();
     listen();
     clock.advance(10_000);
+    expect(starts).toHaveLength(2);
+  });
+
+  it('takes no notice of a session given up for lost', () => {
+    const { listen, starts, supervisor, clock, tellFirst, heard } = setUp();
+    listen();
+    supervisor.gate();
+    listen();
+    clock.advance(10_000);
+    tellFirst({ kind: 'words', words: 'from before' });
+    expect(heard).toEqual([]);
     expect(starts).toHaveLength(2);
   });
 

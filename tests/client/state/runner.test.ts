@@ -156,14 +156,17 @@ describe('on hold', () => {
 describe('a press while the page speaks', () => {
   it('cuts it off and listens; the cut-off speech’s end does not end the next one', async () => {
     const on = await listening();
+    on.voice.slow.toHush = true;
     await say(on, '192');
     on.runner.send({ kind: 'pressed' });
     expect(mode(on)).toBe('listening');
     await say(on, '193');
-    expect(mode(on)).toBe('speaking');
+    on.voice.finishFirst();
+    await settled();
     on.clock.advance(1_000);
     await settled();
     expect(mode(on)).toBe('speaking');
+    expect(on.tones).toEqual(['listening', 'kept', 'kept']);
   });
 });
 
