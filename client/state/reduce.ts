@@ -76,11 +76,10 @@ function spoken(session: Session, number: number): SessionStep {
 /** A press on the sheet while a sentence is being kept must not be undone by that sentence's own state. */
 function committed(session: Session, events: readonly VisitEvent[]): SessionStep {
   const visit = applyEvents(events, session.visit);
-  const next = { ...session, visit, mode: withCommitted(session.mode, events) };
-  const expectsAnother = visit.wanted !== session.visit.wanted;
-  return expectsAnother && next.mode.kind === 'listening'
-    ? settle(next, { kind: 'open' }, null)
-    : stay(next);
+  const wants = events.some(({ type }) => type === 'readingWanted');
+  const mode = withCommitted(session.mode, events);
+  const next: Session = { ...session, visit, mode, expectsNumber: wants || session.expectsNumber };
+  return wants && mode.kind === 'listening' ? settle(next, { kind: 'open' }, null) : stay(next);
 }
 
 function withCommitted(mode: Mode, events: readonly VisitEvent[]): Mode {

@@ -59,6 +59,8 @@ export interface Session {
   readonly waiting: readonly string[];
   /** Sentences in a row that could not be understood: after two the page stops beeping about it. */
   readonly unclearInARow: number;
+  /** A reading was asked for just now: the next sentence should be its number. */
+  readonly expectsNumber: boolean;
   /** Events held in memory only, because the log would not take them. */
   readonly unkept: number;
   readonly unsynced: number;
@@ -83,6 +85,7 @@ export function sleepingSession(visit: VisitState): Session {
     compared: null,
     waiting: [],
     unclearInARow: 0,
+    expectsNumber: false,
     unkept: 0,
     unsynced: 0,
     speeches: 0,

@@ -40,7 +40,12 @@ function earEffects(
   return hears ? [{ kind: 'listen', expectation: expected(session, asked) }] : [];
 }
 
+/**
+ * The narrow grammars hear better but hold few questions: they are for the answer alone. Whoever is not
+ * understood once was saying something else.
+ */
 function expected(session: Session, asked: OpenQuestion | null): Expectation {
+  if (session.unclearInARow > 0) return 'anything';
   if (asked?.kind === 'doubt') return 'yesOrNo';
-  return session.visit.wanted === null ? 'anything' : 'number';
+  return session.expectsNumber ? 'number' : 'anything';
 }

@@ -85,6 +85,7 @@ function answer(session: Session, mode: Thinking, notKept: NotKeptReason | null)
     notice: notKept === null ? null : { kind: 'notKept', why: notKept },
     compared: comparedIn(turn),
     unclearInARow: turn.reply.earcon === 'again' ? session.unclearInARow + 1 : 0,
+    expectsNumber: turn.events.some(({ type }) => type === 'readingWanted'),
     speeches: number,
     tab: tabAfter(turn, session.tab),
   };

@@ -321,6 +321,17 @@ describe('choices on the page', () => {
     expect(on.ear.calls.at(-1)).toBe('listen number');
   });
 
+  it('expects that number once: what is not one may be anything', async () => {
+    const on = await listening({ audible: false });
+    on.runner.send({ kind: 'readingWanted', quantity: 'boxTemp' });
+    await settled();
+    on.ear.hear({ kind: 'unclear' });
+    expect(on.ear.calls.at(-1)).toBe('listen anything');
+    await say(on, 'question');
+    expect(on.ear.calls.at(-1)).toBe('listen anything');
+    expect(on.runner.session().visit.wanted).toBe('boxTemp');
+  });
+
   it('settings are events, and the next visit keeps them', async () => {
     const on = stage({ audible: false });
     on.runner.send({ kind: 'settingsChosen', settings: { units: 'si', altitudeM: 300 } });
