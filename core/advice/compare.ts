@@ -1,6 +1,6 @@
 import type { AnswerableId } from '../terms/quantities.ts';
 import type { VisitState } from '../visit/state.ts';
-import { both, then, worked, type Found } from './found.ts';
+import { both, andThen, worked, type Found } from './found.ts';
 import { COIL_OF, deviation } from './deviation.ts';
 import { measured } from './measured.ts';
 import { wanted, type Wanted } from './targets.ts';
@@ -8,7 +8,7 @@ import type { Comparison, Deviation } from './verdict.ts';
 
 /** What is read against what it should be. */
 export function compared(about: AnswerableId, state: VisitState): Found<Comparison> {
-  return then(both(measured(about, state), wanted(about, state)), ([reading, target]) => {
+  return andThen(both(measured(about, state), wanted(about, state)), ([reading, target]) => {
     const off = judged(about, deviation(reading, target, state), { target, state });
     return off
       ? worked(comparison(about, off, { target, state }))

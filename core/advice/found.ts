@@ -44,7 +44,7 @@ export function needing(need: Needs['need']): Needs {
 }
 
 /** Goes on with the value; what went into it comes along, and a need or a refusal passes through. */
-export function then<From, To>(from: Found<From>, next: (value: From) => Found<To>): Found<To> {
+export function andThen<From, To>(from: Found<From>, next: (value: From) => Found<To>): Found<To> {
   if (from.kind !== 'known') return from;
   const to = next(from.value);
   if (to.kind !== 'known') return to;
@@ -67,7 +67,7 @@ function withoutRepeats(inputs: readonly Input[]): readonly Input[] {
 
 /** Both values, or what the first of them lacks: the order is the order in which they are asked for. */
 export function both<A, B>(a: Found<A>, b: Found<B>): Found<readonly [A, B]> {
-  return then(a, (first) => then(b, (second) => worked([first, second] as const)));
+  return andThen(a, (first) => andThen(b, (second) => worked([first, second] as const)));
 }
 
 /** A calculation's outcome, its refusal with its numbers in the visit's units. */

@@ -2,7 +2,7 @@ import type { AnswerableId } from '../terms/quantities.ts';
 import type { UnitId } from '../units/units.ts';
 import type { VisitState } from '../visit/state.ts';
 import { readAmount } from './current.ts';
-import { both, then, worked, type Found } from './found.ts';
+import { both, andThen, worked, type Found } from './found.ts';
 
 type Limit = 'highCutoutPressure' | 'lowCutoutPressure';
 
@@ -30,7 +30,7 @@ interface Margin {
 export function marginTo(limit: Limit, state: VisitState): Found<Margin> {
   const isHigh = limit === 'highCutoutPressure';
   const pressure = readAmount(state, isHigh ? 'headPressure' : 'suctionPressure');
-  return then(both(pressure, readAmount(state, limit)), ([now, cutout]) => {
+  return andThen(both(pressure, readAmount(state, limit)), ([now, cutout]) => {
     const room = isHigh ? cutout.value - now.value : now.value - cutout.value;
     return worked({
       measured: now.value,

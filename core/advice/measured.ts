@@ -30,7 +30,7 @@ import {
   shownUnit,
   temperatureOf,
 } from './current.ts';
-import { both, calculated, then, worked, type Found } from './found.ts';
+import { both, calculated, andThen, worked, type Found } from './found.ts';
 
 type Measure = (state: VisitState) => Found<number>;
 /** Read off a gauge's own scale or an instrument that does the sum, or worked out here. */
@@ -42,7 +42,7 @@ const WORKED: Record<Workable, Measure> = {
   condensingTemp: (state) => condensingFromHead(state),
   evaporatingTemp: (state) => evaporatingFromSuction(state),
   superheat: (state) =>
-    then(
+    andThen(
       both(
         refrigerantOf(state),
         both(absoluteOf(state, 'suctionPressure'), temperatureOf(state, 'suctionLineTemp')),
@@ -51,7 +51,7 @@ const WORKED: Record<Workable, Measure> = {
         calculated(superheat({ refrigerant, suction, suctionLine }), superheatFormula, state),
     ),
   subcooling: (state) =>
-    then(
+    andThen(
       both(
         refrigerantOf(state),
         both(absoluteOf(state, 'headPressure'), temperatureOf(state, 'liquidLineTemp')),
@@ -60,11 +60,11 @@ const WORKED: Record<Workable, Measure> = {
         calculated(subcooling({ refrigerant, head, liquidLine }), subcoolingFormula, state),
     ),
   split: (state) =>
-    then(both(condensing(state), temperatureOf(state, 'ambientTemp')), ([of, ambient]) =>
+    andThen(both(condensing(state), temperatureOf(state, 'ambientTemp')), ([of, ambient]) =>
       calculated(split({ condensing: of, ambient }), splitFormula, state),
     ),
   temperatureDifference: (state) =>
-    then(both(evaporating(state), temperatureOf(state, 'boxTemp')), ([of, box]) =>
+    andThen(both(evaporating(state), temperatureOf(state, 'boxTemp')), ([of, box]) =>
       calculated(
         temperatureDifference({ evaporating: of, box }),
         temperatureDifferenceFormula,
@@ -72,7 +72,7 @@ const WORKED: Record<Workable, Measure> = {
       ),
     ),
   compressionRatio: (state) =>
-    then(
+    andThen(
       both(absoluteOf(state, 'headPressure'), absoluteOf(state, 'suctionPressure')),
       ([head, suction]) =>
         calculated(compressionRatio({ head, suction }), compressionRatioFormula, state),
@@ -80,7 +80,7 @@ const WORKED: Record<Workable, Measure> = {
 };
 
 function condensingFromHead(state: VisitState): Found<Temperature> {
-  return then(
+  return andThen(
     both(refrigerantOf(state), absoluteOf(state, 'headPressure')),
     ([refrigerant, head]) =>
       calculated(condensingTemperature({ refrigerant, head }), condensingTemperatureFormula, state),
@@ -88,7 +88,7 @@ function condensingFromHead(state: VisitState): Found<Temperature> {
 }
 
 function evaporatingFromSuction(state: VisitState): Found<Temperature> {
-  return then(
+  return andThen(
     both(refrigerantOf(state), absoluteOf(state, 'suctionPressure')),
     ([refrigerant, suction]) =>
       calculated(
@@ -140,5 +140,5 @@ export function measured(about: AnswerableId, state: VisitState): Found<Amount> 
 }
 
 function inShownUnit(about: AnswerableId, found: Found<number>, state: VisitState): Found<Amount> {
-  return then(found, (base) => worked(fromBase(base, shownUnit(about, state) ?? 'ratio')));
+  return andThen(found, (base) => worked(fromBase(base, shownUnit(about, state) ?? 'ratio')));
 }

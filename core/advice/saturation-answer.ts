@@ -13,7 +13,7 @@ import { fromBase } from '../units/convert.ts';
 import { SHOWN_UNITS } from '../units/shown-unit.ts';
 import type { VisitState } from '../visit/state.ts';
 import { refrigerantOf } from './current.ts';
-import { both, calculated, then, worked, type Found } from './found.ts';
+import { both, calculated, andThen, worked, type Found } from './found.ts';
 import { altitudeInput, localAir } from './local-air.ts';
 import type { Refused } from './verdict.ts';
 
@@ -37,11 +37,11 @@ export function saturated(
       : worked(asked, {
           inputs: [{ name: 'refrigerant', value: asked, unit: null, from: 'set' }],
         });
-  return then(refrigerant, (id) => {
+  return andThen(refrigerant, (id) => {
     const end = (phase: Phase): Found<Amount> => saturationAt({ id, given, phase }, state);
     if (!isZeotrope(id))
-      return then(end('dew'), (dew) => worked({ refrigerant: id, given, ...dew }));
-    return then(both(end('dew'), end('bubble')), ([dew, bubble]) =>
+      return andThen(end('dew'), (dew) => worked({ refrigerant: id, given, ...dew }));
+    return andThen(both(end('dew'), end('bubble')), ([dew, bubble]) =>
       worked(
         { refrigerant: id, given, ...dew, bubble: bubble.value },
         { cautions: ['glideBasis'] },
@@ -63,7 +63,7 @@ function saturationAt({ id, given, phase }: Asked, state: VisitState): Found<Amo
   const air = localAir(state);
   const point = toTemperature(given);
   if (point !== null) {
-    return then(
+    return andThen(
       calculated(
         saturationPressure({ refrigerant: id, temperature: point, phase }),
         saturationPressureFormula,
@@ -77,7 +77,7 @@ function saturationAt({ id, given, phase }: Asked, state: VisitState): Found<Amo
   }
   const pressure = toAnyPressure(given, air);
   if (pressure === null) return NOT_SATURATION;
-  return then(
+  return andThen(
     calculated(
       saturationTemperature({ refrigerant: id, pressure, phase }),
       saturationTemperatureFormula,

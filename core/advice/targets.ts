@@ -35,7 +35,7 @@ import {
   shownUnit,
   temperatureOf,
 } from './current.ts';
-import { both, calculated, then, worked, type Found } from './found.ts';
+import { both, calculated, andThen, worked, type Found } from './found.ts';
 import { altitudeInput, localAir } from './local-air.ts';
 import type { Figure, Input, Refused, TargetBasis } from './verdict.ts';
 
@@ -72,7 +72,7 @@ const TARGETS: Record<Aimed, Aim> = {
   temperatureDifference: (state) =>
     shown('temperatureDifference', designTemperatureDifference(state), state),
   boxTemp: (state) =>
-    then(temperatureOf(state, 'setpointTemp'), (setpoint) =>
+    andThen(temperatureOf(state, 'setpointTemp'), (setpoint) =>
       worked({
         ...fromBase(setpoint, shownUnit('boxTemp', state) ?? 'degC'),
         basis: 'setpoint' as const,
@@ -100,7 +100,7 @@ interface Aimpoint {
 const CYCLES: Refused = { kind: 'refused', about: null, reason: 'targetChangesWithTheCycle' };
 
 function steadyEquipment(state: VisitState): Found<EquipmentId> {
-  return then(equipmentOf(state), (equipment) =>
+  return andThen(equipmentOf(state), (equipment) =>
     equipment === 'iceMachine' ? CYCLES : worked(equipment),
   );
 }
@@ -111,7 +111,7 @@ function aimpoint<Value extends number>(
   basis: TargetBasis,
   assumed: readonly Input[] = [],
 ): Found<Aimpoint> {
-  return then(found, ({ value, low, high, from }) =>
+  return andThen(found, ({ value, low, high, from }) =>
     worked(
       { value, low, high, basis },
       { inputs: assumed, sources: from === null ? [] : [from.source] },
@@ -130,7 +130,7 @@ function assumedInput(
 }
 
 function condensingWanted(state: VisitState): Found<Aimpoint> {
-  return then(
+  return andThen(
     both(steadyEquipment(state), temperatureOf(state, 'ambientTemp')),
     ([equipment, ambient]) =>
       aimpoint(
@@ -146,8 +146,8 @@ function condensingWanted(state: VisitState): Found<Aimpoint> {
 }
 
 function evaporatingWanted(state: VisitState): Found<Aimpoint> {
-  return then(both(steadyEquipment(state), meteringOf(state)), ([equipment, metering]) =>
-    then(meteredAir(metering, state), (metered) =>
+  return andThen(both(steadyEquipment(state), meteringOf(state)), ([equipment, metering]) =>
+    andThen(meteredAir(metering, state), (metered) =>
       aimpoint(
         calculated(
           evaporatingTarget({ ...metered, design: { kind: 'class', equipment } }),
@@ -164,11 +164,13 @@ function evaporatingWanted(state: VisitState): Found<Aimpoint> {
 /** A valve follows the box as it is; a fixed restriction has its design point at the set point only. */
 function meteredAir(metering: MeteringId, state: VisitState): Found<Metered> {
   if (metering === 'capTube' || metering === 'orifice') {
-    return then(temperatureOf(state, 'setpointTemp'), (setpoint) => worked({ metering, setpoint }));
+    return andThen(temperatureOf(state, 'setpointTemp'), (setpoint) =>
+      worked({ metering, setpoint }),
+    );
   }
-  return then(temperatureOf(state, 'boxTemp'), (box) => {
+  return andThen(temperatureOf(state, 'boxTemp'), (box) => {
     if (currentReading(state, 'setpointTemp') === null) return worked({ metering, box });
-    return then(temperatureOf(state, 'setpointTemp'), (setpoint) =>
+    return andThen(temperatureOf(state, 'setpointTemp'), (setpoint) =>
       worked({ metering, box, setpoint }),
     );
   });
@@ -176,7 +178,7 @@ function meteredAir(metering: MeteringId, state: VisitState): Found<Metered> {
 
 /** A fixed restriction holds no superheat: it floats with load and head, so there is none to aim at. */
 function superheatWanted(state: VisitState): Found<Aimpoint> {
-  return then(both(steadyEquipment(state), meteringOf(state)), ([equipment, metering]) =>
+  return andThen(both(steadyEquipment(state), meteringOf(state)), ([equipment, metering]) =>
     metering === 'capTube' || metering === 'orifice'
       ? NO_TARGET
       : aimpoint(
@@ -195,13 +197,13 @@ function subcoolingWanted(state: VisitState): Found<Aimpoint> {
 }
 
 function designSplit(state: VisitState): Found<Aimpoint> {
-  return then(steadyEquipment(state), (equipment) =>
+  return andThen(steadyEquipment(state), (equipment) =>
     designRow(DESIGN_SPLITS, equipment, splitFormula),
   );
 }
 
 function designTemperatureDifference(state: VisitState): Found<Aimpoint> {
-  return then(steadyEquipment(state), (equipment) =>
+  return andThen(steadyEquipment(state), (equipment) =>
     designRow(DESIGN_TEMPERATURE_DIFFERENCES, equipment, temperatureDifferenceFormula),
   );
 }
@@ -219,7 +221,7 @@ function designRow(table: DefaultTable, equipment: EquipmentId, formula: Formula
 function shown(about: AnswerableId, found: Found<Aimpoint>, state: VisitState): Found<Wanted> {
   const unit = shownUnit(about, state) ?? 'degC';
   const inUnit = (base: number): number => fromBase(base, unit).value;
-  return then(found, ({ value, low, high, basis }) =>
+  return andThen(found, ({ value, low, high, basis }) =>
     worked({ value: inUnit(value), unit, basis, low: inUnit(low), high: inUnit(high) }),
   );
 }
@@ -236,21 +238,24 @@ function pressureAt(
     about: coil,
     ...fromBase(value, shownUnit(coil, state) ?? 'degC'),
   });
-  return then(both(refrigerantOf(state), found), ([refrigerant, { value, low, high, basis }]) => {
-    const gauge = (at: number): Found<number> => gaugeAt(refrigerant, temperature(at), state);
-    const ends = both(gauge(low), gauge(high));
-    const [least, most] = ends.kind === 'known' ? ends.value : [];
-    return then(gauge(value), (found) =>
-      worked({
-        ...fromBase(found, unit),
-        basis,
-        through: through(value),
-        ...(least === undefined || most === undefined
-          ? {}
-          : { low: fromBase(least, unit).value, high: fromBase(most, unit).value }),
-      }),
-    );
-  });
+  return andThen(
+    both(refrigerantOf(state), found),
+    ([refrigerant, { value, low, high, basis }]) => {
+      const gauge = (at: number): Found<number> => gaugeAt(refrigerant, temperature(at), state);
+      const ends = both(gauge(low), gauge(high));
+      const [least, most] = ends.kind === 'known' ? ends.value : [];
+      return andThen(gauge(value), (found) =>
+        worked({
+          ...fromBase(found, unit),
+          basis,
+          through: through(value),
+          ...(least === undefined || most === undefined
+            ? {}
+            : { low: fromBase(least, unit).value, high: fromBase(most, unit).value }),
+        }),
+      );
+    },
+  );
 }
 
 function gaugeAt(
@@ -258,7 +263,7 @@ function gaugeAt(
   at: Temperature,
   state: VisitState,
 ): Found<GaugePressure> {
-  return then(
+  return andThen(
     calculated(coilPressure({ refrigerant, temperature: at }), coilPressureFormula, state),
     (absolute) =>
       worked(toGaugeReading(absolute, localAir(state)), { inputs: altitudeInput(state) }),
