@@ -1,4 +1,4 @@
-import type { Node, RestNode, Tags } from './nodes.ts';
+import type { Node, RestNode, RuleNode, Tags } from './nodes.ts';
 import { StarterIndex, type Starters, startersOf } from './starters.ts';
 
 /** A node made ready for matching: what it can begin with is known, and choices are found by their first word. */
@@ -28,6 +28,12 @@ export interface CompiledRule {
   readonly node: Compiled;
   readonly fold: 'merge' | 'sum';
   readonly unbroken: boolean;
+}
+
+/** As `compile`, keeping the rule's own kind. */
+export function compileRule(rule: RuleNode): CompiledRule {
+  const { fold, unbroken } = rule;
+  return { kind: 'rule', fold, unbroken, node: compile(rule.node), starters: startersOf(rule) };
 }
 
 const compiled = new WeakMap<Node, Compiled>();

@@ -41,8 +41,13 @@ export class Matcher {
     return this.run(compile(node), at);
   }
 
-  /** As `match`, of a node that was compiled before. */
-  run(node: Compiled, at: number): Matches {
+  /** As `match`, of a compiled rule that is tried once at each place and need not be remembered. */
+  runOnce(rule: CompiledRule, at: number): Matches {
+    this.steps += 1;
+    return canStart(rule.node.starters, this.tokens[at]) ? this.foldRule(rule, at) : NO_MATCH;
+  }
+
+  private run(node: Compiled, at: number): Matches {
     this.steps += 1;
     switch (node.kind) {
       case 'word':

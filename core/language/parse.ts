@@ -1,4 +1,4 @@
-import { compile, type Compiled } from '../grammar/compile.ts';
+import { type CompiledRule, compileRule } from '../grammar/compile.ts';
 import { bestCover, type Piece } from '../grammar/cover.ts';
 import { Matcher } from '../grammar/match.ts';
 import { heldBy, meetsNeeds, type Needs, needsOf } from '../grammar/needs.ts';
@@ -38,14 +38,14 @@ export function wholeReadings(text: string, context: Context): readonly Item[] {
 interface RankedRule {
   readonly rule: Rule;
   readonly rank: number;
-  readonly ready: Compiled;
+  readonly ready: CompiledRule;
   readonly needs: Needs;
 }
 
 const RANKED = new StarterIndex<RankedRule>(
   RULES.map((rule, rank) => [
     startersOf(rule.node),
-    { rule, rank, ready: compile(rule.node), needs: needsOf(rule.node) },
+    { rule, rank, ready: compileRule(rule.node), needs: needsOf(rule.node) },
   ]),
 );
 
@@ -89,7 +89,7 @@ class Sentence {
   }
 
   private addItems(items: Item[], { rule, rank, ready }: RankedRule, start: number): void {
-    for (const { end, tags: folded } of this.matcher.run(ready, start)) {
+    for (const { end, tags: folded } of this.matcher.runOnce(ready, start)) {
       if (end === start || (rule.alone && !this.isWhole(start, end))) continue;
       const tags = folded[0] ?? {};
       const frame = this.frame({ from: start, to: end });

@@ -28,7 +28,7 @@ describe('numbers', () => {
 
   it('reads every three figures said one by one', () => {
     const byFigure = (value: number) =>
-      [...String(value)].map((each) => spell(Number(each))).join(' ');
+      Array.from(String(value), (each) => spell(Number(each))).join(' ');
     expect(
       misread(
         upTo(999).filter((value) => value > 99),

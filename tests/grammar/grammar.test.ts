@@ -1,0 +1,183 @@
+import { describe, expect, it } from 'vitest';
+import { bestCover } from '../../core/grammar/cover.ts';
+import { foldSum, foldTags } from '../../core/grammar/fold.ts';
+import { Matcher } from '../../core/grammar/match.ts';
+import { heldBy, meetsNeeds, needsOf } from '../../core/grammar/needs.ts';
+import {
+  choice,
+  greedy,
+  list,
+  named,
+  type Node,
+  optional,
+  pause,
+  repeat,
+  rest,
+  sequence,
+  summed,
+  tag,
+  tokenClass,
+  unheard,
+  weighted,
+  word,
+} from '../../core/grammar/nodes.ts';
+import { printJsgf } from '../../core/grammar/print-jsgf.ts';
+import { sampleNode } from '../../core/grammar/sample.ts';
+import { parseShape } from '../../core/grammar/shape.ts';
+import type { Token } from '../../core/grammar/tokens.ts';
+import { vocabularyOf } from '../../core/grammar/vocabulary.ts';
+
+/** Words between spaces; a comma before a word makes a pause. */
+function tokensOf(text: string): readonly Token[] {
+  return text.split(' ').map((raw) => {
+    const said = raw.replace(',', '');
+    const value = /^\d+$/.test(said) ? Number(said) : null;
+    const classes = value === null ? [] : ['digits'];
+    return { text: said, start: 0, end: 0, pause: raw.startsWith(','), value, classes };
+  });
+}
+
+const readings = (node: Node, text: string) =>
+  new Matcher(tokensOf(text)).match(node, 0).map(({ end, tags }) => ({ end, ...foldTags(tags) }));
+
+const colour = named(
+  'colour',
+  choice(sequence(word('red'), tag({ colour: 'r' })), sequence(word('blue'), tag({ colour: 'b' }))),
+);
+
+describe('the matcher', () => {
+  it('gives every reading, preferred first', () => {
+    const node = sequence(word('very'), optional(word('very')), optional(colour));
+    expect(readings(node, 'very very red')).toEqual([
+      { end: 3, colour: 'r' },
+      { end: 2 },
+      { end: 1 },
+    ]);
+  });
+
+  it('bounds a repeat, longest first', () => {
+    expect(readings(repeat(word('a'), 1, 3), 'a a a a').map(({ end }) => end)).toEqual([3, 2, 1]);
+  });
+
+  it('takes a greedy part wherever it can', () => {
+    const unit = sequence(word('psi'), tag({ unit: 'psi' }));
+    expect(readings(sequence(word('x'), greedy(unit)), 'x psi')).toEqual([{ end: 2, unit: 'psi' }]);
+    expect(readings(sequence(word('x'), greedy(unit)), 'x bar')).toEqual([{ end: 1 }]);
+  });
+
+  it('adds up a number and does not let it reach across a pause', () => {
+    const number = summed('number', repeat(tokenClass('digits'), 1, 3));
+    expect(readings(number, '1 2 3')[0]).toEqual({ end: 3, number: 6 });
+    expect(readings(number, '1 2 ,3')[0]).toEqual({ end: 2, number: 3 });
+  });
+
+  it('reads the rest of a clause or of the sentence, and a pause where one stands', () => {
+    expect(readings(rest('clause', 'pause'), 'a b ,c d')).toEqual([
+      { end: 2, clause: { from: 0, to: 2 } },
+    ]);
+    expect(readings(rest('clause', 'end'), 'a b ,c d')[0]?.end).toBe(4);
+    expect(readings(sequence(word('a'), pause, word('b')), 'a ,b')).toHaveLength(1);
+    expect(readings(sequence(word('a'), pause, word('b')), 'a b')).toHaveLength(0);
+  });
+
+  it('knows lists only at run time', () => {
+    const matcher = new Matcher(tokensOf('the blue door'), { sites: [['blue', 'door']] });
+    expect(matcher.match(sequence(word('the'), list('sites', 'site')), 0)).toEqual([
+      { end: 3, tags: [{ site: 'blue door' }] },
+    ]);
+  });
+
+  it('tries a named rule once at each place, however many ask for it', () => {
+    const ways = choice(...Array.from({ length: 50 }, (_, n) => sequence(colour, word(`w${n}`))));
+    const matcher = new Matcher(tokensOf('red w49'));
+    expect(matcher.match(ways, 0)).toHaveLength(1);
+    expect(matcher.steps).toBeLessThan(160);
+  });
+});
+
+describe('the cover', () => {
+  const cover = (pieces: readonly (readonly [number, number, number])[]) =>
+    bestCover(6, (at) =>
+      pieces
+        .map(([start, end, rank]) => ({ start, end, rank }))
+        .filter(({ start }) => start === at),
+    ).map(({ start, end, rank }) => [start, end, rank]);
+
+  it('claims the most, then in the fewest pieces, then by rank', () => {
+    expect(cover([[0, 4, 1], [0, 3, 0], [3, 6, 0]])).toEqual([[0, 3, 0], [3, 6, 0]]); // prettier-ignore
+    expect(
+      cover([
+        [0, 2, 0],
+        [2, 4, 0],
+        [0, 4, 9],
+      ]),
+    ).toEqual([[0, 4, 9]]);
+    expect(cover([[1, 4, 5], [1, 4, 2]])).toEqual([[1, 4, 2]]); // prettier-ignore
+  });
+});
+
+describe('folding', () => {
+  it('lets later tags win, and sums in the order said', () => {
+    expect(foldTags([{ a: 1 }, { b: 2 }, { a: 3 }])).toEqual({ a: 3, b: 2 });
+    expect(foldSum([{ plus: 2 }, { times: 1000 }, { plus: 0.1 }, { plus: 0.2 }])).toEqual({
+      number: 2000.3,
+    });
+    expect(foldSum([{ sign: -1 }, { plus: 0 }])).toEqual({ number: 0 });
+  });
+});
+
+describe('shapes', () => {
+  it('read words, holes, options and choices', () => {
+    const shape = parseShape('how [far] (off|out) is <colour>', { colour });
+    expect(readings(shape, 'how far off is blue')).toEqual([{ end: 5, colour: 'b' }]);
+    expect(readings(shape, 'how out is red')).toEqual([{ end: 4, colour: 'r' }]);
+    expect(readings(parseShape('<colour:wall>', { colour }), 'red')).toEqual([
+      { end: 1, wall: { colour: 'r' } },
+    ]);
+  });
+
+  it.each(['how [far', 'how far)', 'how <long>'])('refuse "%s"', (shape) => {
+    expect(() => parseShape(shape)).toThrow(/^shape /);
+  });
+});
+
+describe('the printers', () => {
+  const root = named(
+    'said',
+    sequence(parseShape('[the] wall (is|~was) <colour>', { colour }), unheard(optional(word('x')))),
+  );
+  const spoken = named('said', parseShape('[the] wall (is|~was) <colour>', { colour }));
+
+  it('print JSGF with each rule once and nothing that is only written', () => {
+    expect(printJsgf('walls', spoken, 'many')).toBe(
+      '#JSGF V1.0;\ngrammar walls;\n<colour> = (red | blue);\npublic <said> = [the] wall is <colour> [<said>];\n',
+    );
+    expect(printJsgf('walls', root, 'once')).toContain('<VOID>');
+  });
+
+  it('print weights where options differ, and refuse two rules of one name', () => {
+    const node = weighted({ node: word('a'), weight: 3 }, { node: word('b'), weight: 1 });
+    expect(printJsgf('g', named('r', node), 'once')).toContain('(/3/ a | /1/ b)');
+    const twice = sequence(named('n', word('a')), named('n', word('b')));
+    expect(() => printJsgf('g', named('r', twice), 'once')).toThrow('two rules are named n');
+  });
+
+  it('list the words that can be heard', () => {
+    expect(vocabularyOf([spoken])).toEqual(['blue', 'is', 'red', 'the', 'wall']);
+  });
+});
+
+describe('needs and samples', () => {
+  it('know what a sentence must hold', () => {
+    const needs = needsOf(parseShape('[the] wall is <colour>', { colour }));
+    expect(meetsNeeds(needs, heldBy(tokensOf('the wall is red')))).toBe(true);
+    expect(meetsNeeds(needs, heldBy(tokensOf('the wall is green')))).toBe(false);
+  });
+
+  it('say a node with the tags that it means', () => {
+    expect(sampleNode(sequence(word('paint'), colour), () => 0.9)).toEqual({
+      words: ['paint', 'blue'],
+      tags: [{ colour: 'b' }],
+    });
+  });
+});
