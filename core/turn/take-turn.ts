@@ -1,25 +1,28 @@
 import { answer } from '../advice/answer.ts';
-import type { Known, Verdict } from '../advice/verdict.ts';
+import { cautionsFor } from '../advice/cautions.ts';
+import type { Known, Needs, Verdict } from '../advice/verdict.ts';
 import { understand } from '../language/understand.ts';
-import type { Command, Utterance } from '../language/utterance.ts';
+import type { Command, Question, Utterance } from '../language/utterance.ts';
 import { draftNote } from '../note/draft-note.ts';
 import { noteText } from '../note/note-text.ts';
 import type { Reply } from '../replies/reply.ts';
-import { say } from '../replies/say.ts';
+import { cautionsSpoken, type Outcome, say } from '../replies/say.ts';
 import { QUANTITIES, type QuantityId } from '../terms/quantities.ts';
 import { applyEvents } from '../visit/apply.ts';
 import type { VisitEvent } from '../visit/events.ts';
 import { type Addition, fromUtterance } from '../visit/from-utterance.ts';
 import type { VisitState } from '../visit/state.ts';
 import { contextOf } from './context-of.ts';
-import type { Memory, SessionEffect, Stamp, Turn, TurnInput } from './turn.ts';
+import type { Memory, Pending, SessionEffect, Stamp, Turn, TurnInput } from './turn.ts';
 
 export function takeTurn({ state, memory, words, stamp }: TurnInput): Turn {
   const utterance = understand(words, contextOf(state));
   const kept = fromUtterance(utterance, state, stamp);
-  const verdicts = utterance.questions.map((question) => answer(question, kept.state, memory));
+  const answers = answersTo(utterance, kept, memory);
+  const verdicts = answers.map(({ verdict }) => verdict);
   const wanted = wantedEvents(verdicts, kept.state, stamp);
-  const reply = replyTo({ utterance, kept, verdicts, memory });
+  const outcome = outcomeOf(kept, verdicts, memory);
+  const reply = replyTo(utterance, outcome, { kept, memory });
   return {
     utterance,
     events: [...kept.events, ...wanted],
@@ -27,9 +30,30 @@ export function takeTurn({ state, memory, words, stamp }: TurnInput): Turn {
     verdicts,
     reply,
     effect: effectOf(utterance),
-    memory: remember(memory, verdicts, reply),
+    memory: remember(memory, { answers, outcome, reply }),
   };
 }
+
+interface Answer {
+  readonly question: Question;
+  readonly verdict: Verdict;
+}
+
+/** What was asked now; or the question that waited for what was said now. */
+function answersTo(utterance: Utterance, kept: Addition, memory: Memory): readonly Answer[] {
+  const ask = (question: Question): Answer => ({
+    question,
+    verdict: answer(question, kept.state, memory),
+  });
+  if (utterance.questions.length > 0) return utterance.questions.map(ask);
+  const suppliesSomething = utterance.readings.length + utterance.facts.length > 0;
+  if (!memory.pending || !suppliesSomething) return [];
+  const late = ask(memory.pending.question);
+  return needOf(late.verdict) === memory.pending.need ? [] : [late];
+}
+
+const needOf = (verdict: Verdict): Needs['need'] | null =>
+  verdict.kind === 'needs' ? verdict.need : null;
 
 /** A missing reading that was asked for: the next bare number answers it. */
 function wantedEvents(
@@ -48,25 +72,25 @@ function wantedEvents(
 
 const isQuantity = (need: string): need is QuantityId => need in QUANTITIES;
 
-interface Answered {
-  readonly utterance: Utterance;
+function outcomeOf(kept: Addition, verdicts: readonly Verdict[], memory: Memory): Outcome {
+  return {
+    acknowledgements: kept.acknowledgements,
+    verdicts,
+    nothingHeard: kept.acknowledgements.length === 0 && verdicts.length === 0,
+    cautions: cautionsFor(kept.state),
+    cautionsSaid: memory.cautionsSaid,
+  };
+}
+
+interface Before {
   readonly kept: Addition;
-  readonly verdicts: readonly Verdict[];
   readonly memory: Memory;
 }
 
-function replyTo({ utterance, kept, verdicts, memory }: Answered): Reply {
+function replyTo(utterance: Utterance, outcome: Outcome, { kept, memory }: Before): Reply {
   if (asksTo(utterance, 'repeat') && memory.lastReply) return memory.lastReply;
-  const reply = say(
-    {
-      acknowledgements: kept.acknowledgements,
-      verdicts,
-      nothingHeard: kept.acknowledgements.length === 0 && verdicts.length === 0,
-      cautionsSaid: memory.cautionsSaid,
-    },
-    kept.state.settings,
-  );
-  return verdicts.some(isNote) ? readNote(reply, kept.state) : reply;
+  const reply = say(outcome, kept.state.settings);
+  return outcome.verdicts.some(isNote) ? readNote(reply, kept.state) : reply;
 }
 
 const isNote = (verdict: Verdict): boolean => verdict.kind === 'known' && verdict.answer === 'note';
@@ -93,13 +117,26 @@ function effectOf(utterance: Utterance): SessionEffect | null {
 const asksTo = (utterance: Utterance, command: Command['do']): boolean =>
   utterance.commands.some((each) => each.do === command);
 
-function remember(memory: Memory, verdicts: readonly Verdict[], reply: Reply): Memory {
-  const known = verdicts.filter((verdict): verdict is Known => verdict.kind === 'known');
+interface Replied {
+  readonly answers: readonly Answer[];
+  readonly outcome: Outcome;
+  readonly reply: Reply;
+}
+
+function remember(memory: Memory, { answers, outcome, reply }: Replied): Memory {
+  const known = outcome.verdicts.filter((verdict): verdict is Known => verdict.kind === 'known');
   const numbered = known.findLast((verdict) => verdict.answer !== 'working');
-  const cautions = known.flatMap((verdict) => verdict.cautions);
   return {
     lastAnswer: numbered ?? memory.lastAnswer,
     lastReply: reply,
-    cautionsSaid: [...new Set([...memory.cautionsSaid, ...cautions])],
+    cautionsSaid: [...memory.cautionsSaid, ...cautionsSpoken(outcome)],
+    pending: answers.length > 0 ? pendingOf(answers) : memory.pending,
   };
+}
+
+function pendingOf(answers: readonly Answer[]): Pending | null {
+  const lacking = answers.flatMap(({ question, verdict }) =>
+    verdict.kind === 'needs' ? [{ question, need: verdict.need }] : [],
+  );
+  return lacking[0] ?? null;
 }

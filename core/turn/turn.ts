@@ -1,5 +1,5 @@
-import type { CautionId, Known, Verdict } from '../advice/verdict.ts';
-import type { Utterance } from '../language/utterance.ts';
+import type { CautionId, Known, Needs, Verdict } from '../advice/verdict.ts';
+import type { Question, Utterance } from '../language/utterance.ts';
 import type { Reply } from '../replies/reply.ts';
 import type { EventBody, VisitEvent } from '../visit/events.ts';
 import type { VisitState } from '../visit/state.ts';
@@ -25,9 +25,21 @@ export interface Memory {
   readonly lastReply: Reply | null;
   /** A caution is spoken once and not repeated with every answer. */
   readonly cautionsSaid: readonly CautionId[];
+  /** A question that lacked something: it is answered as soon as that is said. */
+  readonly pending: Pending | null;
 }
 
-export const EMPTY_MEMORY: Memory = { lastAnswer: null, lastReply: null, cautionsSaid: [] };
+export interface Pending {
+  readonly question: Question;
+  readonly need: Needs['need'];
+}
+
+export const EMPTY_MEMORY: Memory = {
+  lastAnswer: null,
+  lastReply: null,
+  cautionsSaid: [],
+  pending: null,
+};
 
 /** Gives an event its id, device, place in the log and moment: the clock and the dice stay outside core. */
 export type Stamp = (body: EventBody) => VisitEvent;

@@ -1,0 +1,19 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+/** Voices of flite that were made from recorded people: the ones an engine trained on people can know. */
+export type Voice = 'rms' | 'slt' | 'awb' | 'kal16';
+
+/** One sentence as a WAV file, made now by Debian's flite. */
+export function speakWav(sentence: string, voice: Voice = 'rms'): Buffer {
+  const folder = mkdtempSync(join(tmpdir(), 'gloveside-speech-'));
+  const file = join(folder, 'said.wav');
+  try {
+    execFileSync('flite', ['-voice', voice, '-t', sentence, '-o', file]);
+    return readFileSync(file);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
