@@ -14,10 +14,14 @@ const MARKER = /^(<.*>|\[.*\]|\(NULL\))$/;
 /** `forty(2)`: the second way to say forty. */
 const VARIANT = /\(\d+\)$/;
 
+export const NOTHING: Hearing = { alternatives: [], rejected: 'nothing' };
+
 /** Turns a decoder's timed words into what was heard, or why nothing may be acted on. */
 export function toHearing(decoded: readonly DecodedWord[]): Hearing {
+  // No path through the grammar was left, not even the phone loop's: sound, but nothing of ours.
+  if (decoded.length === 0) return { alternatives: [], rejected: 'notForUs' };
   const words = decoded.filter(({ word }) => !MARKER.test(word));
-  if (words.length === 0) return { alternatives: [], rejected: 'nothing' };
+  if (words.length === 0) return NOTHING;
   if (words.some(({ word }) => isGarbage(word))) return { alternatives: [], rejected: 'notForUs' };
   const alternative = toAlternative(words);
   return alternative.confidence < LEAST_CONFIDENCE
@@ -34,7 +38,7 @@ export function toPartial(text: string): string {
 /** One whole utterance: mono samples at 16 kHz in −1..1, the grammar already set. */
 export function hearSamples(decoder: DecoderPort, samples: Float32Array): Hearing {
   // The phone loop would take even a digital silence for talk that is not for us.
-  if (samples.every((sample) => Math.abs(sample) < LEAST_PEAK)) return toHearing([]);
+  if (samples.every((sample) => Math.abs(sample) < LEAST_PEAK)) return NOTHING;
   decoder.start();
   decoder.acceptWhole(samples);
   decoder.stop();

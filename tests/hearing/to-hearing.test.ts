@@ -35,6 +35,7 @@ describe('toHearing', () => {
       alternatives: [],
       rejected: 'notForUs',
     });
+    expect(toHearing([])).toEqual({ alternatives: [], rejected: 'notForUs' });
     expect(toHearing([word('<sil>')])).toEqual({ alternatives: [], rejected: 'nothing' });
     expect(toHearing([word('head', 0.8)])).toMatchObject({
       alternatives: [{ words: 'head' }],

@@ -1,5 +1,5 @@
 import type { DecoderPort } from '../../../core/hearing/decoder-port.ts';
-import { toHearing, toPartial } from '../../../core/hearing/to-hearing.ts';
+import { NOTHING, toHearing, toPartial } from '../../../core/hearing/to-hearing.ts';
 import type { DecoderPool } from './decoder-pool.ts';
 import type { FromEngine, ToEngine } from './protocol.ts';
 
@@ -66,7 +66,7 @@ export class EngineDesk {
   #finish(utterance: number): void {
     const decoder = this.#open === utterance ? this.#decoder : null;
     this.#abandon();
-    const hearing = toHearing(decoder?.words() ?? []);
+    const hearing = decoder === null ? NOTHING : toHearing(decoder.words());
     this.#send({ kind: 'heard', utterance, hearing });
   }
 

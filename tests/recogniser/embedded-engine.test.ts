@@ -1,0 +1,173 @@
+import { describe, expect, it } from 'vitest';
+
+import type { DecodedWord, DecoderPort } from '../../core/hearing/decoder-port.ts';
+import { createDecoderPool } from '../../client/recogniser/embedded/decoder-pool.ts';
+import { createEmbeddedEngine } from '../../client/recogniser/embedded/embedded-engine.ts';
+import { EngineDesk } from '../../client/recogniser/embedded/engine-desk.ts';
+import type { FromEngine, ToEngine } from '../../client/recogniser/embedded/protocol.ts';
+
+/** A decoder that hears the name of its grammar; `damaged` breaks while it decodes. */
+function createFakeDecoder(calls: string[]): DecoderPort {
+  let grammar = '';
+  const words = (): readonly DecodedWord[] => [
+    { word: grammar, startSeconds: 0, durationSeconds: 0.5, probability: 0.99 },
+  ];
+  return {
+    setGrammar: (jsgf) => {
+      calls.push(`compile ${jsgf}`);
+      grammar = jsgf;
+      return jsgf === 'zorb' ? ['zorb'] : [];
+    },
+    start: () => void calls.push(`start ${grammar}`),
+    accept: () => {
+      if (grammar === 'damaged') throw new Error('out of memory');
+    },
+    acceptWhole: () => undefined,
+    stop: () => void calls.push('stop'),
+    text: () => grammar,
+    words,
+    dispose: () => undefined,
+  };
+}
+
+function createDesk() {
+  const calls: string[] = [];
+  const sent: FromEngine[] = [];
+  let decoders = 0;
+  const pool = createDecoderPool(() => {
+    decoders += 1;
+    return Promise.resolve(createFakeDecoder(calls));
+  });
+  const desk = new EngineDesk(pool, (message) => void sent.push(message));
+  return { calls, sent, desk, decoders: () => decoders };
+}
+
+const samples = new Float32Array(320);
+
+describe('the worker', () => {
+  it('compiles each grammar once and keeps three decoders, the oldest given up first', async () => {
+    const { calls, desk, decoders } = createDesk();
+    for (const [request, jsgf] of ['a', 'b', 'c', 'a', 'd', 'a', 'b'].entries()) {
+      await desk.answer({ kind: 'setGrammar', request, jsgf });
+    }
+    expect(calls).toEqual(['a', 'b', 'c', 'd', 'b'].map((jsgf) => `compile ${jsgf}`));
+    expect(decoders()).toBe(3);
+  });
+
+  it('answers each utterance by its number and forgets one that was reset', async () => {
+    const { calls, sent, desk } = createDesk();
+    await desk.answer({ kind: 'setGrammar', request: 1, jsgf: 'head' });
+    await desk.answer({ kind: 'accept', utterance: 1, samples });
+    await desk.answer({ kind: 'reset' });
+    await desk.answer({ kind: 'accept', utterance: 2, samples });
+    await desk.answer({ kind: 'finish', utterance: 2 });
+    await desk.answer({ kind: 'finish', utterance: 3 });
+    expect(calls).toEqual(['compile head', 'start head', 'stop', 'start head', 'stop']);
+    expect(sent.map(({ kind }) => kind)).toEqual([
+      'grammarSet',
+      'partial',
+      'partial',
+      'heard',
+      'heard',
+    ]);
+    expect(sent.at(-2)).toMatchObject({ hearing: { alternatives: [{ words: 'head' }] } });
+    expect(sent.at(-1)).toMatchObject({ utterance: 3, hearing: { rejected: 'nothing' } });
+  });
+
+  it('names words without a sound and tells when decoding breaks', async () => {
+    const { sent, desk } = createDesk();
+    await desk.answer({ kind: 'setGrammar', request: 1, jsgf: 'zorb' });
+    expect(sent.at(-1)).toMatchObject({ kind: 'grammarFailed', request: 1 });
+    expect(JSON.stringify(sent.at(-1))).toContain('zorb');
+    await desk.answer({ kind: 'setGrammar', request: 2, jsgf: 'damaged' });
+    await desk.answer({ kind: 'accept', utterance: 1, samples });
+    expect(sent.at(-1)).toEqual({ kind: 'decodeFailed', utterance: 1, message: 'out of memory' });
+  });
+});
+
+function createWorkerBench() {
+  const posted: ToEngine[] = [];
+  let workers = 0;
+  let alive = 0;
+  let receive: (message: FromEngine) => void = () => undefined;
+  let crash: () => void = () => undefined;
+  const engine = createEmbeddedEngine({
+    modelUrl: '/model',
+    pronunciations: {},
+    createWorker: () => {
+      workers += 1;
+      alive += 1;
+      return {
+        post: (message) => void posted.push(message),
+        listen: (onMessage, onCrash) => {
+          receive = onMessage;
+          crash = onCrash;
+        },
+        terminate: () => {
+          alive -= 1;
+        },
+      };
+    },
+  });
+  return {
+    engine,
+    posted,
+    workers: () => workers,
+    alive: () => alive,
+    receive: (message: FromEngine) => receive(message),
+    crash: () => crash(),
+  };
+}
+
+describe('the embedded engine', () => {
+  it('loads once, tells progress, and tries again after a failure', async () => {
+    const bench = createWorkerBench();
+    const progress: number[] = [];
+    const first = bench.engine.load(({ loadedBytes }) => void progress.push(loadedBytes));
+    expect(bench.engine.load()).toBe(first);
+    expect(bench.engine.state()).toBe('loading');
+    bench.receive({ kind: 'progress', loadedBytes: 5, totalBytes: 10 });
+    bench.receive({ kind: 'loadFailed', message: 'means did not come' });
+    expect(await first).toEqual({ kind: 'failed', message: 'means did not come' });
+    expect([progress, bench.engine.state(), bench.alive()]).toEqual([[5], 'absent', 0]);
+    const second = bench.engine.load();
+    bench.receive({ kind: 'loaded' });
+    expect(await second).toEqual({ kind: 'ready' });
+    expect([bench.engine.state(), bench.workers()]).toEqual(['ready', 2]);
+  });
+
+  it('tells everyone who waits when the worker crashes, and can be loaded again', async () => {
+    const bench = createWorkerBench();
+    void bench.engine.load();
+    bench.receive({ kind: 'loaded' });
+    const grammar = bench.engine.setGrammar('head');
+    bench.engine.accept(samples);
+    const finished = bench.engine.finish();
+    bench.crash();
+    expect((await grammar).kind).toBe('failed');
+    expect((await finished).kind).toBe('failed');
+    expect((await bench.engine.finish()).kind).toBe('failed');
+    expect(bench.alive()).toBe(0);
+    void bench.engine.load();
+    expect(bench.workers()).toBe(2);
+  });
+
+  it('numbers utterances and lets no words of an earlier one through', async () => {
+    const bench = createWorkerBench();
+    void bench.engine.load();
+    bench.receive({ kind: 'loaded' });
+    const guesses: string[] = [];
+    bench.engine.listen((words) => void guesses.push(words));
+    bench.engine.accept(samples);
+    const finished = bench.engine.finish();
+    const [accepted, asked] = bench.posted.slice(1);
+    const utterance = accepted?.kind === 'accept' ? accepted.utterance : NaN;
+    expect(asked).toEqual({ kind: 'finish', utterance });
+    bench.receive({ kind: 'partial', utterance, words: 'late' });
+    bench.receive({ kind: 'partial', utterance: utterance + 1, words: 'now' });
+    expect(guesses).toEqual(['now']);
+    bench.receive({ kind: 'heard', utterance, hearing: { alternatives: [], rejected: 'unsure' } });
+    expect(await finished).toMatchObject({ kind: 'heard', hearing: { rejected: 'unsure' } });
+    expect(samples.length).toBe(320);
+  });
+});
