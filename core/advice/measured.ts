@@ -17,6 +17,8 @@ import {
   superheat,
   superheatFormula,
 } from '../calculations/superheat.ts';
+import { isZeotrope } from '../calculations/fluid-cautions.ts';
+import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { AnswerableId, DerivedQuantityId, QuantityId } from '../terms/quantities.ts';
 import type { Amount } from '../units/amount.ts';
 import { fromBase } from '../units/convert.ts';
@@ -48,7 +50,10 @@ const WORKED: Record<Workable, Measure> = {
         both(absoluteOf(state, 'suctionPressure'), temperatureOf(state, 'suctionLineTemp')),
       ),
       ([refrigerant, [suction, suctionLine]]) =>
-        calculated(superheat({ refrigerant, suction, suctionLine }), superheatFormula, state),
+        withBasis(
+          refrigerant,
+          calculated(superheat({ refrigerant, suction, suctionLine }), superheatFormula, state),
+        ),
     ),
   subcooling: (state) =>
     andThen(
@@ -57,7 +62,10 @@ const WORKED: Record<Workable, Measure> = {
         both(absoluteOf(state, 'headPressure'), temperatureOf(state, 'liquidLineTemp')),
       ),
       ([refrigerant, [head, liquidLine]]) =>
-        calculated(subcooling({ refrigerant, head, liquidLine }), subcoolingFormula, state),
+        withBasis(
+          refrigerant,
+          calculated(subcooling({ refrigerant, head, liquidLine }), subcoolingFormula, state),
+        ),
     ),
   split: (state) =>
     andThen(both(condensing(state), temperatureOf(state, 'ambientTemp')), ([of, ambient]) =>
@@ -78,6 +86,12 @@ const WORKED: Record<Workable, Measure> = {
         calculated(compressionRatio({ head, suction }), compressionRatioFormula, state),
     ),
 };
+
+/** A blend's superheat is from dew and its subcooling from bubble: by the other line R-407C is off by 11 °F. */
+function withBasis<Value>(refrigerant: RefrigerantId, found: Found<Value>): Found<Value> {
+  if (found.kind !== 'known' || !isZeotrope(refrigerant)) return found;
+  return { ...found, cautions: [...found.cautions, 'glideBasis'] };
+}
 
 function condensingFromHead(state: VisitState): Found<Temperature> {
   return andThen(
