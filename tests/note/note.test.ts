@@ -1,0 +1,244 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Utterance } from '../../core/language/utterance.ts';
+import { draftNote } from '../../core/note/draft-note.ts';
+import { noteHtml } from '../../core/note/note-html.ts';
+import { noteText } from '../../core/note/note-text.ts';
+import type { NoteSectionId } from '../../core/note/note.ts';
+import type { VisitState } from '../../core/visit/state.ts';
+import { visit } from '../advice/random-visits.ts';
+import { REACH_IN, read, readings, unitIs, visitOf, WARM } from '../advice/visits.ts';
+import { commanding, utteranceOf, working } from '../support/utterances.ts';
+
+const memo = (...memos: string[]): Utterance => utteranceOf({ memos });
+
+/** A condenser that was cleaned: everything read before and after. */
+const CLEANED: readonly Utterance[] = [
+  REACH_IN,
+  unitIs(
+    { fact: 'site', value: 'Harbor Street Deli' },
+    { fact: 'unit', value: 'reach-in by the back door' },
+    { fact: 'nameplate', item: 'charge', value: 38, unit: 'oz' },
+  ),
+  memo('customer says it runs all day'),
+  WARM,
+  readings(read('productTemp', 45, 'degF')),
+  utteranceOf({ findings: [{ part: 'condenser', state: 'plugged', words: '' }] }),
+  commanding({ do: 'markBefore' }),
+  working('brush'),
+  memo('condenser fan guard has a bent corner'),
+  readings(read('refrigerantAdded', 2, 'oz'), read('refrigerantAdded', 1.5, 'oz')),
+  readings({ ...read('refrigerantRecovered', 1, 'oz'), refrigerant: 'R-134a' }),
+  readings(
+    read('ambientTemp', 83, 'degF'),
+    read('headPressure', 158, 'psi'),
+    read('suctionPressure', 13, 'psi'),
+    read('boxTemp', 36, 'degF'),
+  ),
+  commanding({ do: 'markAfter' }),
+  utteranceOf({ recommendations: [{ do: 'replace', part: 'doorGasket', words: '' }] }),
+];
+
+/** A visit that went wrong in every way a note must own up to. */
+const RAGGED: readonly Utterance[] = [
+  unitIs({ fact: 'refrigerant', value: 'R-290' }),
+  utteranceOf({ work: [{ did: 'isolate', part: 'defrostHeater', words: '' }] }),
+  utteranceOf({ findings: [{ part: 'highPressureSwitch', state: 'tripped', words: '' }] }),
+  utteranceOf({ findings: [{ part: 'fan', state: 'noisy', unresolved: true, words: '' }] }),
+  memo('jumpered the door switch to test'),
+  utteranceOf({ doubts: [{ ...read('headPressure', 840, 'psi'), why: 'outOfRange' }] }),
+  utteranceOf({ doubts: [{ ...read('suctionPressure', 5, 'psi'), why: 'hearsay' }] }),
+  utteranceOf({ text: 'seventeen', unclaimed: ['17'] }),
+];
+
+function linesOf(state: VisitState, id: NoteSectionId): readonly string[] {
+  return draftNote(state).sections.find((section) => section.id === id)?.lines ?? [];
+}
+
+function rowsOf(state: VisitState, id: NoteSectionId): Record<string, readonly string[]> {
+  const table = draftNote(state).sections.find((section) => section.id === id)?.table;
+  return Object.fromEntries((table?.rows ?? []).map(([name = '', ...cells]) => [name, cells]));
+}
+
+describe('the note of a cleaned condenser', () => {
+  const state = visitOf(CLEANED);
+
+  it('names the unit and what was complained of', () => {
+    expect(draftNote(state).title).toBe(
+      'Service visit: reach-in by the back door, Harbor Street Deli',
+    );
+    expect(linesOf(state, 'unit')).toEqual([
+      'Site: Harbor Street Deli.',
+      'Unit: reach-in by the back door.',
+      '2-door reach-in, thermostatic expansion valve.',
+      'Refrigerant R-134a.',
+      'Nameplate: charge 38 oz.',
+    ]);
+    expect(linesOf(state, 'complaint')).toEqual(['Customer says it runs all day.']);
+  });
+
+  it('keeps both columns as they were read', () => {
+    expect(rowsOf(state, 'before')).toMatchObject({
+      ambient: ['88 °F'],
+      'head pressure': ['192 psi'],
+      'suction pressure': ['14 psi'],
+      'box temperature': ['44 °F'],
+    });
+    expect(rowsOf(state, 'after')).toMatchObject({
+      'head pressure': ['158 psi'],
+      'box temperature': ['36 °F'],
+    });
+    expect(linesOf(state, 'before')).toEqual(['The box was at 44 °F.']);
+  });
+
+  it('tells what was found, done and recommended', () => {
+    expect(linesOf(state, 'findings')).toEqual([
+      'Condenser: plugged.',
+      'Condenser fan guard has a bent corner.',
+    ]);
+    expect(linesOf(state, 'work')).toEqual(['Condenser brushed.']);
+    expect(linesOf(state, 'recommendations')).toEqual(['Replace the door gasket.']);
+    expect(linesOf(state, 'product')).toEqual(['Product 45 °F before work.']);
+  });
+
+  it('shows what changed, with the split and what it should be', () => {
+    const rows = rowsOf(state, 'change');
+    expect(rows['head pressure']?.slice(0, 3)).toEqual(['192 psi', '158 psi', 'down 34 psi']);
+    expect(rows['box temperature']?.slice(0, 3)).toEqual(['44 °F', '36 °F', 'down 8 °F']);
+    expect(rows['condenser split']?.at(3)).toBe('30 °F');
+    expect(linesOf(state, 'change').join(' ')).toContain('The box came down from 44 °F to 36 °F.');
+  });
+
+  it('accounts for every ounce', () => {
+    expect(linesOf(state, 'refrigerant')).toEqual([
+      'Added 2 oz of R-134a.',
+      'Added 1.5 oz of R-134a.',
+      'Recovered 1 oz of R-134a.',
+      'R-134a: in 3.5 oz, out 1 oz, net 2.5 oz added.',
+    ]);
+  });
+
+  it('leaves out what is empty, and asks for what was not read again', () => {
+    const ids = draftNote(state).sections.map(({ id }) => id);
+    expect(ids).not.toContain('cautions');
+    expect(linesOf(state, 'open')).toEqual(['Not read again after the work: product temperature.']);
+  });
+
+  it('is plain text of at most 72 columns', () => {
+    const text = noteText(draftNote(state));
+    for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(72);
+    expect(text).toMatch(
+      /^Service visit: reach-in by the back door, Harbor Street Deli\n=+\n\nUnit\n/,
+    );
+    expect(text).toContain('  head pressure            192 psi');
+  });
+});
+
+describe('the note of a ragged visit', () => {
+  const state = visitOf(RAGGED);
+
+  it('says what is missing where it matters', () => {
+    expect(linesOf(state, 'before')).toEqual(['No readings before work were recorded.']);
+    expect(linesOf(state, 'after')).toEqual(['No readings after work were recorded.']);
+    expect(linesOf(state, 'complaint')).toEqual([
+      'Reported, not measured: suction pressure 5 psi.',
+    ]);
+  });
+
+  it('lists everything that is still open', () => {
+    expect(linesOf(state, 'open')).toEqual([
+      'Heard but not confirmed: head pressure 840 psi.',
+      'A number has no meaning yet: 17, said in "seventeen".',
+      'Work was done before any reading: nothing shows how the unit ran before.',
+      'Reported tripped and not reported put right: high-pressure switch.',
+      'Isolated and not reported restored: defrost heater.',
+      'Check that it was put back: jumpered the door switch to test.',
+      'Not said which fan is meant: noisy.',
+    ]);
+  });
+
+  it('stops listing what was put right', () => {
+    const mended = visitOf([
+      ...RAGGED,
+      utteranceOf({
+        work: [
+          { did: 'reset', part: 'highPressureSwitch', words: '' },
+          { did: 'restore', part: 'defrostHeater', words: '' },
+        ],
+      }),
+    ]);
+    const open = linesOf(mended, 'open').join(' ');
+    expect(open).not.toContain('high-pressure switch');
+    expect(open).not.toContain('defrost heater');
+  });
+
+  it('carries the cautions with what to do', () => {
+    const cautions = linesOf(state, 'cautions').join(' ');
+    expect(cautions).toMatch(/this refrigerant burns/);
+    expect(cautions).toMatch(/never torch them out/);
+    expect(cautions).toMatch(/Do not keep resetting it/);
+  });
+
+  it('names readings that were not taken again', () => {
+    const once = visitOf([REACH_IN, WARM, working('brush'), readings(read('boxTemp', 36, 'degF'))]);
+    expect(linesOf(once, 'open')).toContain(
+      'Not read again after the work: ambient, head pressure and suction pressure.',
+    );
+  });
+});
+
+describe('the page', () => {
+  it('escapes everything that was said', () => {
+    const state = visitOf([
+      unitIs({ fact: 'unit', value: '<img src=x onerror="alert(1)"> & co' }),
+      memo("it's <script>alert('x')</script>"),
+    ]);
+    const html = noteHtml(draftNote(state));
+    expect(html).not.toMatch(/<(script|img)/);
+    expect(html).toContain('&lt;img src=x onerror=&quot;alert(1)&quot;&gt; &amp; co');
+    expect(html).toContain('It&#39;s &lt;script&gt;');
+  });
+
+  it('is headings, paragraphs and tables with their scopes', () => {
+    const html = noteHtml(draftNote(visitOf(CLEANED)));
+    expect(html).toMatch(/^<article class="note">\n<h1>/);
+    expect(html).toContain('<h2>Before work</h2>');
+    expect(html).toContain('<th scope="col">Change</th>');
+    expect(html).toContain(
+      '<tr><th scope="row">head pressure</th><td>192 psi</td><td>158 psi</td>',
+    );
+  });
+});
+
+describe('the note of any visit', () => {
+  it('never prints a hole, and every tag closes', () => {
+    fc.assert(
+      fc.property(visit, (state) => {
+        const note = draftNote(state);
+        const [text, html] = [noteText(note), noteHtml(note)];
+        expect(`${text}${html}`).not.toMatch(/undefined|NaN|null|Infinity|\[object/);
+        expect(html.match(/<\w/g)?.length).toBe(html.match(/<\//g)?.length);
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  it('holds every reading’s number and every ounce', () => {
+    fc.assert(
+      fc.property(visit, (state) => {
+        const text = noteText(draftNote(state)).replace(/\s+/g, ' ');
+        for (const { reading } of state.readings) {
+          const quiet = [
+            'setpointTemp',
+            'highCutoutPressure',
+            'lowCutoutPressure',
+            'lowCutinPressure',
+          ];
+          if (reading.value === undefined || quiet.includes(reading.quantity)) continue;
+          expect(text).toContain(String(reading.value));
+        }
+      }),
+      { numRuns: 400 },
+    );
+  });
+});
