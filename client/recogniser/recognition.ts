@@ -1,5 +1,5 @@
 import type { RecogniserEnvironment } from './environment.ts';
-import { EVENT_NAMES, SpeechRecognitionErrorEvent, type RecognitionEvents } from './events.ts';
+import { EVENT_NAMES, type RecognitionEvents } from './events.ts';
 import { SpeechGrammarList } from './grammars.ts';
 import { defineHandlers, type Handler } from './handlers.ts';
 import type { SpeechRecognitionPhrase } from './phrase.ts';
@@ -93,8 +93,10 @@ export class Recognition extends EventTarget {
       this.#environment,
       {
         fire,
+        silence: () => {
+          aborted = true;
+        },
         fireLast: (event) => {
-          aborted ||= event instanceof SpeechRecognitionErrorEvent && event.error === 'aborted';
           this.#environment.queueTask(() => {
             if (this.#session === session) this.#session = null;
             this.dispatchEvent(event);

@@ -19,6 +19,8 @@ const NO_AUDIO_MS = 5_000;
 export interface SessionHost {
   /** Queues the dispatch: events leave in the order given, each in a task of its own. */
   readonly fire: (event: Event) => void;
+  /** From now on no result is dispatched, not even one that is already queued. */
+  readonly silence: () => void;
   /** Called in the task of the event that ends the session, before it is dispatched. */
   readonly fireLast: (event: Event) => void;
 }
@@ -74,6 +76,7 @@ export class Session {
 
   /** Nothing is answered any more. */
   abort(): void {
+    this.#host.silence();
     if (this.#isOver()) return;
     this.#environment.engine.reset();
     this.#fail('aborted', '');

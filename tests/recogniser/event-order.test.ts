@@ -176,6 +176,21 @@ describe('abort()', () => {
     expect(bench.log).toEqual([...BEGIN, ...SPEECH, ...CLOSE, 'error:aborted', 'end']);
   });
 
+  it('keeps back a result that is already on its way', async () => {
+    for (const continuous of [false, true]) {
+      const bench = createBench({ hearings: [heard('yes')] });
+      bench.recognition.continuous = continuous;
+      bench.recognition.start();
+      await bench.settle();
+      bench.arrive(quiet(500), loud(800), quiet(1500));
+      for (let turn = 0; turn < 20; turn += 1) await Promise.resolve();
+      bench.recognition.abort();
+      await bench.settle();
+      expect(bench.log).not.toContain('result(0) yes');
+      expect(bench.log.at(-1)).toBe('end');
+    }
+  });
+
   it('before the ear is open closes it again', async () => {
     const bench = createBench();
     bench.recognition.start();

@@ -40,7 +40,9 @@ export interface Bench {
   readonly room: { floorDb?: number };
   /** Runs every task and promise that is due, until none is left. */
   readonly settle: () => Promise<void>;
-  /** Sound arriving, all at once, and what follows from it. */
+  /** Sound arriving, all at once; its tasks stay queued. */
+  readonly arrive: (...portions: readonly Float32Array[]) => void;
+  /** The same, and what follows from it. */
   readonly sound: (...portions: readonly Float32Array[]) => Promise<void>;
   readonly lose: () => void;
   readonly hide: () => void;
@@ -110,6 +112,9 @@ export function createBench(options: BenchOptions = {}): Bench {
       task();
     }
   };
+  const arrive = (...portions: readonly Float32Array[]): void => {
+    for (const portion of portions) sink?.onSamples(portion);
+  };
   const SpeechRecognition = createRecognitionClass(environment);
   const recognition = new SpeechRecognition();
   recognition.grammars = grammarList();
@@ -122,8 +127,9 @@ export function createBench(options: BenchOptions = {}): Bench {
     levels,
     room,
     settle,
+    arrive,
     sound: async (...portions) => {
-      for (const portion of portions) sink?.onSamples(portion);
+      arrive(...portions);
       await settle();
     },
     lose: () => sink?.onLost(),
