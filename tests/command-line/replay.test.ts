@@ -49,9 +49,12 @@ async function calculated(...words: readonly string[]): Promise<number> {
   return z.object({ value: z.number() }).parse(JSON.parse(printed[0] ?? '')).value;
 }
 
-describe('the demo visit', () => {
+// The first replay loads the whole core: seconds on a busy machine.
+const PATIENCE = { timeout: 60_000 };
+
+describe('the demo visit', PATIENCE, () => {
   let visit: Replayed;
-  beforeAll(async () => (visit = await replayed(DEMO)));
+  beforeAll(async () => (visit = await replayed(DEMO)), PATIENCE.timeout);
 
   const turn = (said: string) => {
     const found = visit.turns.find((each) => each.said === said);
@@ -144,7 +147,7 @@ describe('the demo visit', () => {
   });
 });
 
-describe('replay', () => {
+describe('replay', PATIENCE, () => {
   let folder: Awaited<ReturnType<typeof createScratchFolder>>;
   beforeAll(async () => (folder = await createScratchFolder()));
   afterAll(() => folder.discard());

@@ -37,7 +37,7 @@ describe('understand', () => {
     expect((await on('r-134a'))?.doubts).toMatchObject([{ value: 900, why: 'outOfRange' }]);
   });
 
-  it('answers a sentence of 10,000 words, and the one after it', async () => {
+  it('answers a sentence of 10,000 words, and the one after it', { timeout: 60_000 }, async () => {
     const long = Array.from({ length: 2500 }, () => 'head one forty six').join(' ');
     const [first, second] = await understood([`${long}\nsuction twelve\n`]);
     expect(first?.text).toBe(long);
