@@ -59,6 +59,14 @@ const compound = parseShape(
   { number: NUMBER },
 );
 
+/** "a pound and a half" */
+const andAHalf = sequence(
+  parseShape('(a|one)'),
+  UNIT,
+  parseShape('and a half'),
+  tag({ number: 1.5 }),
+);
+
 const overLimit = sequence(
   parseShape('over limit|~(ol|o l|infinite|infinity|open line|out of limits)'),
   tag({ overlimit: true }),
@@ -67,5 +75,5 @@ const overLimit = sequence(
 /** One value with whatever unit was said beside it. */
 export const AMOUNT = named(
   'amount',
-  choice(plain, unheard(choice(compound, corrected, range, overLimit))),
+  choice(plain, unheard(choice(compound, andAHalf, corrected, range, overLimit))),
 );

@@ -127,7 +127,7 @@ export const COMMAND_RULES: readonly Rule[] = [
     examples: ['remind me in two hours'],
   }),
   heardRule(
-    '(take that back|~take it back|~undo [(that|it|last|the last one)]|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget that|~cancel that|~never mind [that]|~erase that|~remove (that|the last one)|~remove that last one|~that (is|was) wrong|~that is not right|~get rid of that|~ignore that|~i misspoke|~disregard that)',
+    '(take that back|~take it back|~undo [(that|it|last|the last one)]|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget that|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~that (is|was) wrong|~that is not right|~get rid of that|~ignore that|~i misspoke|~disregard that)',
     undo,
     { heardWhen: ['anything', 'number', 'yesOrNo'], examples: ['take that back', 'scratch that'] },
   ),

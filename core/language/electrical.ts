@@ -92,7 +92,7 @@ const inAndOut: Means = (tags, frame) => {
   return line === null || load === null ? null : { readings: [line, load] };
 };
 
-const AT = '(at|across|~on|~into|~to|~through|~in|~over|~from|~off|~for)';
+const AT = '(at|across|~on|~into|~to|~through|~in|~over|~from|~off|~for|~between)';
 
 /** Meter readings, each at its place. */
 export const ELECTRICAL_RULES: readonly Rule[] = [
@@ -109,6 +109,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
       ],
     },
   ),
+  rule('<amount> <place>', placeFirst, { examples: ['240 volts L1 to L2'] }),
   heardRule('<the> <place> <link> <amount>', placeFirst, {
     examples: ['start to common three point nine ohms', 'common to ground is ol'],
   }),

@@ -109,7 +109,7 @@ export const FACT_RULES: readonly Rule[] = [
           ? refrigerant(tags, frame)
           : null
         : null,
-    { alone: true, examples: ['R-404A', 'four forty eight a'] },
+    { examples: ['R-404A', 'four forty eight a'] },
   ),
   heardRule(
     '(with a|on a|it is a|~with an|~on an|~it is an|~has a|~has an|~it has a|~it has an|~and a|~with|~on|~uses a|~it is on a|~metering is a|~metering device is a|~metered by a) <metering>',
@@ -122,6 +122,7 @@ export const FACT_RULES: readonly Rule[] = [
     alone: true,
     examples: ['txv', 'cap tube system'],
   }),
+  rule('<pause> [a] <metering>', metering),
   heardRule('[the] sight glass <sightGlass>', sightGlass, {
     examples: ['sight glass has bubbles'],
   }),

@@ -37,7 +37,7 @@ const stateIs =
 const VERY =
   '[(really|pretty|very|all|completely|totally|kind of|half|partially|a little|a bit|super|still|so|now|also|just|mostly)]';
 const IS =
-  '(is|are|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~appears)';
+  '(is|are|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~appears)';
 
 /** What was found at a part. */
 export const FINDING_RULES: readonly Rule[] = [

@@ -1,4 +1,14 @@
-import { choice, named, type Node, rest, sequence, tag, pause, unheard } from '../grammar/nodes.ts';
+import {
+  choice,
+  named,
+  type Node,
+  pause,
+  rest,
+  sequence,
+  tag,
+  tokenClass,
+  unheard,
+} from '../grammar/nodes.ts';
 import { type Holes, parseShape } from '../grammar/shape.ts';
 import { type RefrigerantId, REFRIGERANTS } from '../terms/refrigerants.ts';
 import { AMOUNT, LINKS } from './amounts.ts';
@@ -93,4 +103,5 @@ export const HOLES: Holes = {
     ),
   ),
   pause,
+  clock: tokenClass('clock'),
 };

@@ -163,7 +163,7 @@ export const QUESTION_RULES: readonly Rule[] = [
     examples: ['what temperature is one forty six'],
   }),
   rule(
-    `(what is the|what is|give me the|saturation|the) (saturation|saturated temperature|saturation temperature|saturation pressure|boiling point|pressure|temperature) (at|for|of) <amount> ${ON}`,
+    `(what is the|what is|give me the|saturation|the) (saturation|saturation temp|saturated temperature|saturation temperature|saturation pressure|boiling point|pressure|temperature) (at|for|of) <amount> ${ON}`,
     saturation,
     {
       examples: ['what is the saturation temperature for one forty six psi'],
@@ -178,6 +178,11 @@ export const QUESTION_RULES: readonly Rule[] = [
     examples: ['two ninety at one hundred degrees'],
     alone: true,
   }),
+  rule(
+    '(what is the|what is|give me the|the) (saturation|saturation temp|saturation temperature|saturation pressure|boiling point) (for|of|on) <refrigerant> at <amount>',
+    saturation,
+    { examples: ['what is the saturation temperature for 404a at 50 psi'] },
+  ),
   heardRule('how close is [(my|the)] <side> to [the] cut out', margin, {
     examples: ['how close is head to the cut out'],
   }),
@@ -315,6 +320,11 @@ export const QUESTION_RULES: readonly Rule[] = [
     { examples: ['how long until the box is at thirty six'] },
   ),
   rule(
+    'how long (until|till|before) it (is|gets|hits|reaches|is down|gets down|comes down) [(at|to|down to)] <amount>',
+    (tags, frame) => eta({ ...tags, quantity: frame.context.lastQuantity ?? 'boxTemp' }, frame),
+    { examples: ['how long until it is down to thirty six'] },
+  ),
+  rule(
     `(when will|how long (until|till|before|for)) ${MY} <quantity> (be|is|comes|come|gets|get|to be|to come|to get|makes|make) [(down|at|back)] [to] (temperature|temp|down|set point|cold|there)`,
     eta,
     { examples: ['when will the box be down to temperature'] },
@@ -328,7 +338,7 @@ export const QUESTION_RULES: readonly Rule[] = [
     { examples: ['what changed'] },
   ),
   rule(
-    '(what (was|were) [(it|that|my|the)] (before|before readings|before numbers|readings before)|(read|give|tell) me [(my|the)] (before|before readings|before numbers)|what did i have before|what was my before|what are my before readings|what was it before)',
+    '(what is my before|what (was|were) [(it|that|my|the)] (before|before readings|before numbers|readings before)|(read|give|tell) me [(my|the)] (before|before readings|before numbers)|what did i have before|what was my before|what are my before readings|what was it before)',
     plain('before'),
     { examples: ['what were my before readings'] },
   ),

@@ -30,7 +30,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(it needs|needs|they need|this needs|it is going to need|it will need|unit needs|recommend|i recommend) a new <part>',
+    '(it needs|needs|they need|this needs|it is (going to|gonna) need|they are (going to|gonna) need|it will need|unit needs|recommend|i recommend) a new <part>',
     todo,
     {
       tags: { work: 'replace' },

@@ -92,6 +92,9 @@ export const TALK_RULES: readonly Rule[] = [
   rule('<number:wrong> <correction> <number>', unclaimedAfterAll, {
     examples: ['one sixty no wait one sixty two'],
   }),
+  rule('[(at|by|until|around|till|about)] <clock> [(am|pm|a m|p m)]', nothing, {
+    examples: ['at 2:30'],
+  }),
   rule('<correction>', correction, { examples: ['no wait'] }),
 ];
 

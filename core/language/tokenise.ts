@@ -2,7 +2,7 @@ import type { Token } from '../grammar/tokens.ts';
 
 /** Numbers, degree and ohm signs, words with an apostrophe inside, and punctuation, in that order. */
 const SCANNER =
-  /(\d+\/\d+)|((?<![\w.])[-–−]?\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|(?<![\w.])[-–−]?\d+(?:\.\d+)?|\d+(?:\.\d+)?|(?<![\w.])[-–−]?\.\d+)|(°|º|Ω|[µμ]f|[µμ]|%|(?<=\d)")|([a-z]+(?:'[a-z]+)?)|([,.;:!?…—]|\s[-–]\s)/g;
+  /(\d{1,2}:\d\d|\d+\/\d+)|((?<![\w.])[-–−]?\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|(?<![\w.])[-–−]?\d+(?:\.\d+)?|\d+(?:\.\d+)?|(?<![\w.])[-–−]?\.\d+)|(°|º|Ω|[µμ]f|[µμ]|%|(?<=\d)")|([a-z]+(?:'[a-z]+)?)|([,.;:!?…—]|\s[-–]\s)/g;
 const DASH_BETWEEN_NUMBERS = /^\s*[-–]\s*$/;
 
 const SIGNS: Readonly<Record<string, string>> = {
@@ -96,8 +96,11 @@ function addRangeDash(text: string, tokens: Token[], place: Place): void {
 
 function addTokens(tokens: Token[], { found, place, pause }: Found): void {
   const [, fraction, number, sign, word] = found;
-  if (fraction !== undefined) tokens.push({ ...fractionToken(fraction, place), pause });
-  else if (number !== undefined) tokens.push({ ...numberToken(number, place), pause });
+  if (fraction !== undefined) {
+    slashed(fraction, place).forEach((token, index) =>
+      tokens.push({ ...token, pause: pause && index === 0 }),
+    );
+  } else if (number !== undefined) tokens.push({ ...numberToken(number, place), pause });
   else if (sign !== undefined) tokens.push({ ...wordToken(SIGNS[sign] ?? sign, place), pause });
   else if (word !== undefined) {
     splitWord(word, place).forEach((token, index) =>
@@ -127,6 +130,20 @@ function splitWord(word: string, place: Place): readonly Unpaused[] {
   return ending === undefined
     ? [wordToken(root, place)]
     : [...splitWord(root, head), wordToken(ending, { start: cut, end: place.end })];
+}
+
+/** A time of day, "190/12" (one pressure over another) or a fraction. */
+function slashed(text: string, place: Place): readonly Unpaused[] {
+  if (text.includes(':')) return [{ ...wordToken(text, place), classes: ['clock'] }];
+  const [over = '', under = ''] = text.split('/');
+  const isFraction = under.length > over.length || Number(over) < Number(under);
+  if (isFraction) return [fractionToken(text, place)];
+  const cut = place.start + over.length;
+  return [
+    numberToken(over, { start: place.start, end: cut }),
+    wordToken('over', { start: cut, end: cut + 1 }),
+    numberToken(under, { start: cut + 1, end: place.end }),
+  ];
 }
 
 function fractionToken(text: string, place: Place): Unpaused {

@@ -36,20 +36,20 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
   runGround: ['run to ground', '~ground to run', '~r to ground'],
   lineOneTwo: [
     'line one to line two',
-    '~(l one to l two|l one l two|line one to two)',
-    '~l 1 [to] l 2',
+    '~(l one (to|and) l two|l one l two|line one to two|line one and line two)',
+    '~l 1 [(to|and)] l 2',
     '~(a to b|a b)',
   ],
   lineTwoThree: [
     'line two to line three',
-    '~(l two to l three|l two l three|line two to three)',
-    '~l 2 [to] l 3',
+    '~(l two (to|and) l three|l two l three|line two to three|line two and line three)',
+    '~l 2 [(to|and)] l 3',
     '~(b to c|b c)',
   ],
   lineOneThree: [
     'line one to line three',
-    '~(l one to l three|l one l three|line one to three)',
-    '~l 1 [to] l 3',
+    '~(l one (to|and) l three|l one l three|line one to three|line one and line three)',
+    '~l 1 [(to|and)] l 3',
     '~(a to c|c to a|a c)',
   ],
 };

@@ -27,7 +27,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   notRunning: [
     'not running',
     '~not (turning|spinning|starting|coming on|working|moving|pumping|turning on|kicking on)',
-    '~(off|stopped|down|dead|stalled|seized|locked up|locked)',
+    '~(off|out|stopped|down|dead|stalled|seized|locked up|locked)',
   ],
   running: [
     'running',
@@ -35,7 +35,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~(running|spinning) (fine|good|ok)',
   ],
   tripped: ['tripped', '~(tripping|kicked out|cut out|tripped out|popped|cutting out)'],
-  open: ['open', '~(stuck open|hung open|wide open|opened)'],
+  open: ['open', '~(left open|stuck open|hung open|wide open|opened)'],
   closed: ['closed', '~(stuck closed|shut|stuck shut|closing|made)'],
   leaking: ['leaking', '~(leaking (oil|gas|refrigerant|water)|leaky|dripping|a leaker)'],
   hot: ['hot', '~(overheated|overheating|running hot|too hot|very hot|cooking)'],
@@ -90,6 +90,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'keeps kicking out',
   ],
   hot: ['runs hot', 'feels hot'],
+  loose: ['came loose', 'fell off', 'came off', 'hangs loose'],
   oily: ['has oil on it', 'has oil around it', 'has oil'],
   iced: ['has ice on it', 'has frost on it', 'has ice', 'froze up'],
   wet: ['has water in it', 'overflows', 'is overflowing'],
