@@ -12,7 +12,8 @@ export function safetyHeaders(): MiddlewareHandler {
       defaultSrc: ["'self'"],
       scriptSrc: ["'self'", "'wasm-unsafe-eval'"],
       workerSrc: ["'self'"],
-      connectSrc: ["'self'"],
+      // The embedded engine hands its own worker the model as blob: addresses; nothing leaves by them.
+      connectSrc: ["'self'", 'blob:'],
       styleSrc: ["'self'"],
       imgSrc: ["'self'", 'data:'],
       mediaSrc: ["'self'", 'blob:'],
