@@ -46,6 +46,7 @@ function Answered({ reply, session }: { reply: Reply | null; session: Session })
         class="reply"
         role="status"
         data-testid="reply"
+        data-number={session.speeches}
         data-long={(reply?.text.length ?? 0) > 140 ? '' : undefined}
       >
         {reply?.text ?? ''}
@@ -75,7 +76,7 @@ function toldInstead({ mode, memory, visit, loaded }: Session): Told | null {
   }
 }
 
-const HELD_BY_VOICE: Told = { title: 'on hold', sentence: 'Say “go on”, or press here.' };
+const HELD_BY_VOICE: Told = { title: 'on hold', sentence: 'Say “resume”, or press here.' };
 const HELD_BY_PRESS: Told = { title: 'on hold', sentence: 'Press here to go on.' };
 const FIRST_WORDS: Told = {
   title: 'say it',

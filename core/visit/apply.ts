@@ -55,8 +55,11 @@ type Step<Type extends EventBody['type']> = (
   event: Extract<VisitEvent, { type: Type }>,
 ) => VisitState;
 
+/** The first event that can be read opens the visit: a damaged opening must not split what follows in two. */
 function step(state: VisitState, event: VisitEvent): VisitState {
-  const next = settle(state, event);
+  const opened =
+    state.visit === null ? { ...state, visit: event.visit, openedAt: event.at } : state;
+  const next = settle(opened, event);
   return UNDOABLE.has(event.type) ? { ...next, undoable: [...next.undoable, event.id] } : next;
 }
 
@@ -74,7 +77,6 @@ const UNDOABLE: ReadonlySet<EventBody['type']> = new Set([
 function settle(state: VisitState, event: VisitEvent): VisitState {
   switch (event.type) {
     case 'visitOpened':
-      return { ...state, visit: event.visit, openedAt: event.at, settings: event.settings };
     case 'settingsChanged':
       return { ...state, settings: event.settings };
     case 'readingTaken':

@@ -1,5 +1,4 @@
 import type { BrowserContext, Page } from 'playwright-core';
-import { expect } from 'vitest';
 import { speakWav, type Voice } from '../support/flite.ts';
 
 const PATIENCE = { timeout: 30_000 };
@@ -34,25 +33,24 @@ export async function pressToTalk(page: Page): Promise<void> {
   await untilListening(page);
 }
 
-export async function untilListening(page: Page): Promise<void> {
-  await expect
-    .poll(() => page.getByTestId('state').getAttribute('data-state'), PATIENCE)
-    .toBe('listening');
+/** Waits until the page shows one of the states. */
+async function untilState(page: Page, ...states: readonly string[]): Promise<void> {
+  const any = states.map((state) => `[data-testid="state"][data-state="${state}"]`).join(', ');
+  await page.locator(any).waitFor(PATIENCE);
 }
 
-/** Speaks one sentence once the page listens, and gives back the reply it shows when it listens again. */
+export const untilListening = (page: Page): Promise<void> => untilState(page, 'listening');
+
+/** Speaks one sentence once the page listens, and gives back the reply it then shows. */
 export async function speak(page: Page, sentence: string, voice: Voice = 'rms'): Promise<string> {
   await untilListening(page);
+  const before = (await page.getByTestId('reply').getAttribute('data-number')) ?? '0';
   const wav = speakWav(sentence, voice).toString('base64');
   await page.evaluate(async (sound) => {
     const play: unknown = Reflect.get(window, 'playIntoMicrophone');
     if (typeof play === 'function') await Reflect.apply(play, undefined, [sound]);
   }, wav);
-  await expect
-    .poll(() => page.getByTestId('state').getAttribute('data-state'), PATIENCE)
-    .not.toBe('listening');
-  await expect
-    .poll(() => page.getByTestId('state').getAttribute('data-state'), PATIENCE)
-    .toMatch(/listening|asking|asleep|finished/);
+  const next = `[data-testid="reply"][data-number]:not([data-number="${before}"])`;
+  await page.locator(next).waitFor(PATIENCE);
   return page.getByTestId('reply').innerText();
 }
