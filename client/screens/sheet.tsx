@@ -68,11 +68,15 @@ function SheetLine({ line, onBlank }: SheetLineProps) {
 }
 
 function Blank({ line, onBlank }: SheetLineProps) {
+  const words = line.wanted ? 'say it' : 'take it';
   return (
     <td class="blank" colSpan={2}>
-      <button type="button" onClick={() => onBlank(line.quantity)}>
-        {line.wanted ? 'say it' : 'take it'}
-        <span class="unseen">: {line.name}</span>
+      <button
+        type="button"
+        aria-label={`${words}: ${line.name}`}
+        onClick={() => onBlank(line.quantity)}
+      >
+        {words}
       </button>
     </td>
   );

@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { createMemoryDisk, createMemoryLog } from '../../../client/offline/memory-log.ts';
+import { firstSession } from '../../../client/state/first-session.ts';
+import { createStamps } from '../../../client/state/stamps.ts';
+import type { EventBody } from '../../../core/visit/events.ts';
+import { EMPTY_VISIT } from '../../../core/visit/empty-visit.ts';
+import { handClock } from '../scripted.ts';
+
+const SETTINGS = { units: 'si', altitudeM: 800 } as const;
+const HEAD: EventBody = {
+  type: 'readingTaken',
+  v: 1,
+  reading: {
+    quantity: 'headPressure',
+    value: 13,
+    unit: 'bar',
+    unitFrom: 'implied',
+    place: null,
+    words: 'head thirteen',
+  },
+};
+
+/** A page that lived, kept these and was killed. */
+async function afterKeeping(...bodies: readonly EventBody[]) {
+  const disk = createMemoryDisk();
+  const log = createMemoryLog(disk);
+  let made = 0;
+  const ids = { next: () => `01KAXDEV00${String((made += 1)).padStart(16, '0')}` };
+  const stamp = createStamps({ log, clock: handClock(), ids })({
+    ...EMPTY_VISIT,
+    settings: SETTINGS,
+  });
+  const opened: EventBody = { type: 'visitOpened', v: 1, settings: SETTINGS };
+  expect(await log.append([opened, ...bodies].map(stamp))).toEqual({ kind: 'kept' });
+  return createMemoryLog(disk);
+}
+
+describe('the page opened again', () => {
+  it('goes on with the visit that was open, and says so', async () => {
+    const session = await firstSession(await afterKeeping(HEAD));
+    expect(session.mode).toEqual({ kind: 'asleep' });
+    expect(session.visit.readings.map(({ reading }) => reading.value)).toEqual([13]);
+    expect(session.notice).toEqual({ kind: 'resumed', readings: 1 });
+  });
+
+  it('begins afresh after a finished visit, with that one’s units and altitude', async () => {
+    const session = await firstSession(await afterKeeping(HEAD, { type: 'visitFinished', v: 1 }));
+    expect(session.visit.visit).toBeNull();
+    expect(session.visit.readings).toEqual([]);
+    expect(session.visit.settings).toEqual(SETTINGS);
+  });
+
+  it('begins in US units at sea level on a device that never saw a visit', async () => {
+    const session = await firstSession(createMemoryLog(createMemoryDisk()));
+    expect(session.visit).toEqual(EMPTY_VISIT);
+    expect(session.notice).toBeNull();
+  });
+});
