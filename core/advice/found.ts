@@ -53,8 +53,14 @@ export function andThen<From, To>(from: Found<From>, next: (value: From) => Foun
     inputs: withoutRepeats([...from.inputs, ...to.inputs]),
     cautions: [...new Set([...from.cautions, ...to.cautions])],
     formula: to.formula ?? from.formula,
-    sources: [...new Set([...from.sources, ...to.sources])],
+    sources: [...new Set([...from.sources, ...overtaken(from, to), ...to.sources])],
   };
+}
+
+/** The source of an earlier calculation stays when a later one gives the answer its formula. */
+function overtaken(from: Worked<unknown>, to: Worked<unknown>): readonly string[] {
+  const isOvertaken = from.formula !== null && to.formula !== null && from.formula !== to.formula;
+  return isOvertaken ? [from.formula.source] : [];
 }
 
 /** A refrigerant that both halves of an answer needed is one input. */

@@ -2,6 +2,8 @@ import { sheet, type SheetLine } from '../advice/sheet.ts';
 import { figureText } from '../replies/amounts.ts';
 import { PLACES } from '../terms/names.ts';
 import { quantityTerm } from '../terms/quantities.ts';
+import { formatAmount } from '../units/format-amount.ts';
+import type { UnitId } from '../units/units.ts';
 import type { VisitState } from '../visit/state.ts';
 import type { NoteSection } from './note.ts';
 import { sentence } from './wording.ts';
@@ -44,7 +46,12 @@ function shown(value: number | null, { unit }: SheetLine): string {
 function changeWords({ change, changeUnit }: SheetLine): string {
   if (change === null) return '';
   if (change === 0) return 'same';
-  return `${change > 0 ? 'up' : 'down'} ${figureText({ value: Math.abs(change), unit: changeUnit })}`;
+  return `${change > 0 ? 'up' : 'down'} ${changeText(Math.abs(change), changeUnit)}`;
+}
+
+/** A ratio goes down by 1, not by "1:1". */
+function changeText(value: number, unit: UnitId): string {
+  return unit === 'ratio' ? formatAmount({ value, unit }).digits : figureText({ value, unit });
 }
 
 function movedWords(line: SheetLine): string {

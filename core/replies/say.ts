@@ -26,7 +26,7 @@ export interface Outcome {
 export function say(outcome: Outcome, settings: { readonly units: UnitSystem }): Reply {
   const { text, spoken } = sentences([
     ...keptSaid(outcome.acknowledgements, settings.units),
-    ...cautionsSpoken(outcome).map((id) => plain(CAUTION_SENTENCES[id])),
+    ...cautionSentences(outcome),
     ...outcome.verdicts.map(verdictSaid),
     ...outcome.acknowledgements
       .filter(isAsking)
@@ -34,6 +34,14 @@ export function say(outcome: Outcome, settings: { readonly units: UnitSystem }):
     ...(outcome.nothingHeard ? [plain('I did not catch that. Say it again.')] : []),
   ]);
   return { text, spoken, large: largeOf(outcome), earcon: earconFor(outcome) };
+}
+
+/** Work before any reading is told with the work itself: not twice in one breath. */
+function cautionSentences(outcome: Outcome): readonly Said[] {
+  const told = outcome.acknowledgements.some((kept) => kept.kind === 'work' && kept.beforeBaseline);
+  return cautionsSpoken(outcome)
+    .filter((id) => !(told && id === 'workBeforeBaseline'))
+    .map((id) => plain(CAUTION_SENTENCES[id]));
 }
 
 /** The cautions this reply says: the caller keeps them, and passes them back as said. */

@@ -223,7 +223,8 @@ describe('saturation, margin and what was kept', () => {
     const blend = known(
       ask({ ask: 'saturation', value: 20, unit: 'degF', refrigerant: 'R-407C' }, []),
     );
-    expect(blend).toMatchObject({ phase: 'dew', cautions: expect.arrayContaining(['glideBasis']) });
+    expect(blend).toMatchObject({ phase: 'dew' });
+    expect(blend.cautions).toContain('glideBasis');
     // R-407C at 51.2 psig: bubble 20.0 °F, dew 31.3 °F.
     expect(blend.answer === 'saturation' ? blend.bubble : 0).toBeCloseTo(51.2, 0);
   });
