@@ -22,7 +22,7 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
   runCapacitor: ['run capacitor', '~(run cap|capacitor|cap)'],
   liquidLineSolenoid: ['liquid line solenoid', '~(solenoid|solenoid coil|solenoid valve)'],
   doorSwitch: ['door switch'],
-  commonStart: ['common to start', '~start to common', '~(common start|start common)', '~c to s'],
+  commonStart: ['common to start', 'start to common', '~(common start|start common)', '~c to s'],
   commonRun: ['common to run', '~run to common', '~(common run|run common)', '~c to r'],
   runStart: ['run to start', '~start to run', '~(run start|start run)', '~(r to s|s to r)'],
   commonGround: [
