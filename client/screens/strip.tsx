@@ -10,7 +10,8 @@ export function Strip({ session }: { session: Session }) {
   return (
     <header class="strip">
       <p class="unit">
-        {unitName(visit.unit)} {visit.unit.refrigerant && <b>{visit.unit.refrigerant}</b>}
+        {unitName(visit.unit)}{' '}
+        {visit.unit.refrigerant && <b data-testid="strip-refrigerant">{visit.unit.refrigerant}</b>}
       </p>
       {unkept > 0 && <p class="unkept">{unkept} not kept</p>}
       <p
