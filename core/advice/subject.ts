@@ -1,4 +1,4 @@
-import type { AnswerableId } from '../terms/quantities.ts';
+import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
 import type { VisitState } from '../visit/state.ts';
 import type { Known } from './verdict.ts';
 
@@ -8,15 +8,19 @@ import type { Known } from './verdict.ts';
  */
 export function spokenOf(state: VisitState, lastAnswer: Known | null): readonly AnswerableId[] {
   const answered = aboutOf(lastAnswer);
-  const read = state.lastQuantity;
-  const order = readSinceLastQuestion(state) ? [read, answered] : [answered, read];
-  return order.filter((about) => about !== null);
+  const last = answered === null ? [] : [answered];
+  const read = readSinceLastQuestion(state);
+  const before = state.lastQuantity === null ? [] : [state.lastQuantity];
+  return read.length > 0 ? [...read, ...last] : [...last, ...before];
 }
 
-function readSinceLastQuestion({ history }: VisitState): boolean {
-  const kinds = history.map(({ type }) => type);
-  const earlier = kinds.at(-1) === 'questionAsked' ? kinds.slice(0, -1) : kinds;
-  return earlier.lastIndexOf('readingTaken') > earlier.lastIndexOf('questionAsked');
+/** In the order said: of "head one ninety two, suction fourteen, box forty four" head was put first. */
+function readSinceLastQuestion({ history }: VisitState): readonly QuantityId[] {
+  const earlier = history.at(-1)?.type === 'questionAsked' ? history.slice(0, -1) : history;
+  const asked = earlier.findLastIndex(({ type }) => type === 'questionAsked');
+  return earlier
+    .slice(asked + 1)
+    .flatMap((event) => (event.type === 'readingTaken' ? [event.reading.quantity] : []));
 }
 
 /** After a margin it is the pressure that is spoken of, not its cut-out. */

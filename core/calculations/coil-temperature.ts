@@ -82,7 +82,7 @@ const COIL_SYMBOLS = symbols(
 );
 const COIL_RANGE = 'as saturationTemperature; within half the glide of its ends refused';
 const COIL_SOURCE =
-  'middle of bubble and dew as the mean coil temperature: usual for blends, from memory of makers’ guidance';
+  'the refrigerant’s saturation curve; of a blend the middle of bubble and dew as the mean coil temperature, from memory of makers’ guidance';
 
 export const condensingTemperatureFormula: Formula = {
   id: 'condensingTemperature',

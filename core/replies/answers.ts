@@ -133,7 +133,7 @@ const INPUT_LABELS: Record<Input['name'], string> = { ...SHORT_NAMES, ...INPUT_N
 
 const FROM: Record<Input['from'], string> = {
   read: 'as read',
-  set: 'as set',
+  set: 'as told',
   assumed: 'from my table',
   computed: 'worked out',
 };
