@@ -1,15 +1,11 @@
 /** Values worked outside the project, in the form the command line takes. */
-import type { Example } from '../../core/calculations/formula.ts';
-
-export interface Check extends Example {
-  readonly name: string;
-}
+import type { CatalogueCheck } from './check-row.ts';
 
 const EQUATION_OF_STATE =
   'CoolProp 8.0.1dev, worked apart from the fits; gauge from 14.696 psia unless an altitude is given';
 const BY_HAND = 'arithmetic by hand';
 
-export const WORKED_EXAMPLES: readonly Check[] = [
+export const WORKED_EXAMPLES: readonly CatalogueCheck[] = [
   {
     name: 'superheat',
     inputs: { refrigerant: 'R-407C', suctionPressure: '51.2psi', suctionLineTemp: '40F' },
@@ -212,7 +208,7 @@ export const WORKED_EXAMPLES: readonly Check[] = [
       ['R-600a', 0.551],
       ['R-717', 0.604],
     ] as const
-  ).map(([refrigerant, gravity]): Check => ({
+  ).map(([refrigerant, gravity]): CatalogueCheck => ({
     name: 'cylinderFill',
     inputs: { refrigerant, waterCapacity: '1000lb', tare: '0lb' },
     gives: { value: 800 * gravity, unit: 'lb' },

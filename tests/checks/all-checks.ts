@@ -1,0 +1,20 @@
+/**
+ * Every value from outside the project that the tests hold the numbers to. A new file of rows is added here: the
+ * rows are then run by all-checks.test.ts and counted by coverage.test.ts.
+ */
+import { listCalculations } from '../../core/calculations/catalogue.ts';
+import type { CheckRow } from './check-row.ts';
+import { SATURATION_CHECKS } from './saturation-checks.ts';
+import { WORKED_EXAMPLES } from './worked-examples.ts';
+
+/** The example that each entry of the catalogue carries for whoever reads `calc --list`. */
+export const OWN_EXAMPLES: readonly CheckRow[] = listCalculations().map(({ name, example }) => ({
+  name,
+  ...example,
+}));
+
+export const ALL_CHECKS: readonly CheckRow[] = [
+  ...OWN_EXAMPLES,
+  ...WORKED_EXAMPLES,
+  ...SATURATION_CHECKS,
+];
