@@ -4,7 +4,7 @@ import type { Known, Needs, Verdict } from '../advice/verdict.ts';
 import { understand } from '../language/understand.ts';
 import type { Command, Question, Utterance } from '../language/utterance.ts';
 import { draftNote } from '../note/draft-note.ts';
-import { noteText } from '../note/note-text.ts';
+import { noteAloud } from '../note/note-aloud.ts';
 import type { Reply } from '../replies/reply.ts';
 import { cautionsSpoken, type Outcome, say } from '../replies/say.ts';
 import { QUANTITIES, type QuantityId } from '../terms/quantities.ts';
@@ -97,8 +97,7 @@ const isNote = (verdict: Verdict): boolean => verdict.kind === 'known' && verdic
 
 /** Asked for the note, it is read out whole. */
 function readNote(reply: Reply, state: VisitState): Reply {
-  const text = noteText(draftNote(state));
-  return { ...reply, text, spoken: text };
+  return { ...reply, ...noteAloud(draftNote(state)) };
 }
 
 const EFFECTS: Partial<Record<Command['do'], SessionEffect>> = {
