@@ -184,14 +184,18 @@ export const COMMAND_RULES: readonly Rule[] = [
     { alone: true, heardWhen: ['anything', 'number', 'yesOrNo'], examples: ['say that again'] },
   ),
   heardRule(
-    '(pause|~stop listening|~hold on|~(be quiet|quiet|wait|hang on|go to sleep|mute|shut up|stop|hold up|give me a (second|minute|sec)|one (second|minute|moment|sec)))',
+    '(pause|hold on|~stop listening|~hold it|~(be quiet|quiet|wait|hang on [a (second|sec|minute)]|go to sleep|mute|shut up|stop|hold up|give me a (second|minute|sec)|one (second|minute|moment|sec)))',
     plain('pause'),
-    { alone: true, heardWhen: ['anything', 'number'], examples: ['pause', 'stop listening'] },
+    {
+      alone: true,
+      heardWhen: ['anything', 'number'],
+      examples: ['pause', 'hold on', 'stop listening'],
+    },
   ),
   heardRule(
-    '(resume|~(start listening|listen|wake up|i am back|go ahead|continue|unmute|carry on|keep going|ok i am back|back|listen up))',
+    '(resume|go on|~(start listening|listen|wake up|i am back|go ahead|continue|unmute|carry on|keep going|ok i am back|back|listen up))',
     plain('resume'),
-    { alone: true, examples: ['resume', 'i am back'] },
+    { alone: true, examples: ['resume', 'go on', 'i am back'] },
   ),
   heardRule(
     '(yes|yeah|~(yep|yup|correct|right|affirmative|that is (right|correct|it|fine)|sure|confirm|confirmed|yes it is|yes sir|you got it|exactly|sounds good|uh huh|it is|that is what i said|yes please|do it))',

@@ -57,6 +57,13 @@ describe('the grammar that the recogniser is given', () => {
     expect(unheard).toEqual([]);
   });
 
+  it('hears the words that hold it and let it go on, by both their names', () => {
+    const text = recogniserGrammar('anything');
+    for (const words of ['pause', 'hold on', 'resume', 'go on']) {
+      expect(text).toMatch(new RegExp(`[(|] ?${words} ?[)|]`));
+    }
+  });
+
   it('understands every answer that it listens for to a yes or no question', () => {
     for (const answer of ['yes', 'no', 'yeah', 'nope', 'take that back']) {
       expect(parse(answer, EMPTY_CONTEXT).items).toHaveLength(1);
