@@ -1,0 +1,52 @@
+// `npm run bench`: every figure in one run on one machine. Nothing here is asserted: a loaded machine is no fault.
+import { cpus, loadavg } from 'node:os';
+import { benchHearing } from './hearing.ts';
+import { benchReply } from './reply.ts';
+import { benchSaturation } from './saturation.ts';
+import { benchUnderstanding } from './understanding.ts';
+
+type Row = readonly [what: string, figure: string];
+
+const figure = (value: number, unit: string): string =>
+  `${value >= 100 ? value.toFixed(0) : value.toPrecision(2)} ${unit}`;
+
+function saturationRows(): readonly Row[] {
+  const { pressureNs, temperatureNs, tableNs } = benchSaturation();
+  return [
+    ['saturation pressure, a call', figure(pressureNs, 'ns')],
+    ['saturation temperature, a call', figure(temperatureNs, 'ns')],
+    ['the same pressure from an interpolated table', figure(tableNs, 'ns')],
+    ['pressure by that table', figure(pressureNs / tableNs, 'times')],
+  ];
+}
+
+function understandingRows(): readonly Row[] {
+  const { microsecondsPerSentence, sentences } = benchUnderstanding();
+  return [
+    [
+      `understanding, a sentence (${sentences} of the corpus)`,
+      figure(microsecondsPerSentence, 'µs'),
+    ],
+  ];
+}
+
+async function hearingRows(): Promise<readonly Row[]> {
+  const { realTimeFactor, startUpMs, grammarLoadMs } = await benchHearing();
+  const { endOfSpeechToReplyMs, reply } = await benchReply();
+  return [
+    ['recogniser, processor time by sound time', figure(realTimeFactor, '')],
+    ['recogniser start-up', figure(startUpMs, 'ms')],
+    ['whole grammar compiled', figure(grammarLoadMs, 'ms')],
+    ['end of speech to reply text', figure(endOfSpeechToReplyMs, 'ms')],
+    ['  to that reply', reply],
+  ];
+}
+
+async function main(): Promise<void> {
+  const [cpu] = cpus();
+  console.log(`${cpu?.model ?? 'unknown processor'}, load ${(loadavg()[0] ?? 0).toFixed(1)}\n`);
+  const rows = [...saturationRows(), ...understandingRows(), ...(await hearingRows())];
+  for (const [what, shown] of rows) console.log(`${what.padEnd(52)} ${shown}`);
+}
+
+await main();
