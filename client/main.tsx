@@ -6,6 +6,7 @@ import type { EventLog } from './offline/event-log.ts';
 import { createMemoryLog } from './offline/memory-log.ts';
 import { startOffline, type Offline } from './offline/start-offline.ts';
 import type { SyncState } from './offline/sync.ts';
+import { becomesWriter } from './offline/writer-lock.ts';
 import './page.css';
 import { judgeOf } from './screens/judge.ts';
 import { Page, type PageTools } from './screens/page.tsx';
@@ -21,7 +22,9 @@ async function openPage(root: HTMLElement): Promise<void> {
   const started = await startOffline((state) => onSync(state));
   const offline = started.kind === 'started' ? started.offline : null;
   const ports = browserPorts(offline?.log ?? createMemoryLog());
+  const writes = offline ? becomesWriter(offline.log) : null;
   const runner = createRunner(ports, await startingSession(ports.log, offline));
+  void writes?.then(() => runner.send({ kind: 'becameWriter' }));
   onSync = ({ unsynced }) => runner.send({ kind: 'unsynced', events: unsynced });
   onSync(offline?.sync.state ?? { kind: 'resting', unsynced: 0 });
   const tools = toolsOf(runner, ports, offline);

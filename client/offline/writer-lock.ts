@@ -1,3 +1,5 @@
+import type { SyncedLog } from './event-log.ts';
+
 /** One tab of a device writes its log; the others show it and wait their turn. */
 export interface WriterLock {
   readonly held: boolean;
@@ -41,6 +43,21 @@ export async function holdWriterLock(
   };
   locks.request(name, { mode: 'exclusive', signal: waiting.signal }, granted).catch(ignoreAbort);
   return lock;
+}
+
+/**
+ * Resolves when a tab that opened while another one wrote becomes the writer; never where it was that from the
+ * start. Ask before the log is first read: what the other tab wrote after that reading is missing from it.
+ */
+export function becomesWriter(log: Pick<SyncedLog, 'canWrite' | 'onChange'>): Promise<void> {
+  return new Promise((resolve) => {
+    if (log.canWrite) return;
+    const stop = log.onChange(() => {
+      if (!log.canWrite) return;
+      stop();
+      resolve();
+    });
+  });
 }
 
 function takeNow(locks: Locks, name: string, released: Promise<void>): Promise<boolean> {

@@ -29,6 +29,9 @@ export type Happening =
   | { readonly kind: 'spoken'; readonly number: number }
   /** The question stays open in the note; the page goes on. */
   | { readonly kind: 'questionLeft' }
+  /** Another tab wrote until now: its events are in the log and not yet here. */
+  | { readonly kind: 'becameWriter' }
+  | { readonly kind: 'caughtUp'; readonly events: readonly VisitEvent[] }
   | { readonly kind: 'unsynced'; readonly events: number }
   | { readonly kind: 'tabChosen'; readonly tab: Tab }
   | { readonly kind: 'readingWanted'; readonly quantity: QuantityId }
@@ -49,6 +52,7 @@ export type Effect =
   | { readonly kind: 'takeTurn'; readonly words: string; readonly heed: 'everything' | 'resume' }
   | { readonly kind: 'keep'; readonly events: readonly VisitEvent[] }
   | { readonly kind: 'commit'; readonly bodies: readonly EventBody[] }
+  | { readonly kind: 'catchUp' }
   | { readonly kind: 'say'; readonly number: number; readonly saying: Saying }
   | { readonly kind: 'hush' }
   | { readonly kind: 'earcon'; readonly which: EarconId };

@@ -10,6 +10,8 @@ export type Keeping =
 export interface Keeper {
   /** Appends these and everything held before them, in order, in one piece. */
   keep(events: readonly VisitEvent[]): Promise<Keeping>;
+  /** Tries what is held at once, as when the log has just been freed. */
+  retry(): Promise<void>;
   readonly held: number;
 }
 
@@ -55,6 +57,7 @@ export function createKeeper(ports: {
   };
 
   const retry = async (): Promise<void> => {
+    if (held.length === 0) return;
     const result = await inTurn([]);
     if (result.kind === 'kept') ports.onHeldKept();
   };
@@ -67,6 +70,7 @@ export function createKeeper(ports: {
 
   return {
     keep: inTurn,
+    retry,
     get held() {
       return held.length;
     },

@@ -41,6 +41,9 @@ export function perform(hands: Hands, effect: Effect): void {
     case 'commit':
       void commit(hands, effect.bodies);
       break;
+    case 'catchUp':
+      void catchUp(hands);
+      break;
     case 'say':
       void say(hands, effect.number, effect.saying);
       break;
@@ -102,6 +105,15 @@ async function commit(hands: Hands, bodies: readonly EventBody[]): Promise<void>
   const keeping = await hands.keeper.keep(events);
   hands.send({ kind: 'committed', events });
   if (keeping.kind === 'notKept') hands.send({ ...keeping, kind: 'choiceNotKept' });
+}
+
+/** What was held here first: then one reading of the log has it all, in order. */
+async function catchUp({ log, keeper, session, send }: Hands): Promise<void> {
+  await keeper.retry();
+  const visit = session().visit.visit ?? (await log.openVisit());
+  if (visit === null) return;
+  const { events } = await log.readVisit(visit);
+  send({ kind: 'caughtUp', events });
 }
 
 /** A reply that answers needs no tone of its own, unless the tone is all that will be heard. */

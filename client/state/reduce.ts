@@ -1,6 +1,7 @@
 import { applyEvents } from '../../core/visit/apply.ts';
 import type { VisitEvent } from '../../core/visit/events.ts';
 import { unreachable } from '../../core/unreachable.ts';
+import { caughtUp } from './catch-up.ts';
 import { choose } from './choices.ts';
 import { reduceEar } from './ear-happenings.ts';
 import type { Effect, Happening } from './happenings.ts';
@@ -48,6 +49,10 @@ function transition(session: Session, happening: Happening): SessionStep {
       });
     case 'committed':
       return committed(session, happening.events);
+    case 'becameWriter':
+      return { session, effects: [{ kind: 'catchUp' }] };
+    case 'caughtUp':
+      return stay(caughtUp(session, happening.events));
     case 'questionLeft':
       return session.mode.kind === 'asking'
         ? settle(session, session.mode.ear, null)

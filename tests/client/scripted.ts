@@ -8,7 +8,8 @@ import type { AppendResult, EventLog } from '../../client/offline/event-log.ts';
 import type { Clock } from '../../client/state/clock.ts';
 import type { Ports } from '../../client/state/ports.ts';
 import { createRunner, type Runner } from '../../client/state/runner.ts';
-import { freshVisit, sleepingSession } from '../../client/state/session.ts';
+import { freshVisit, type Session, sleepingSession } from '../../client/state/session.ts';
+import { createStamps } from '../../client/state/stamps.ts';
 import { DEFAULT_SETTINGS } from '../../core/visit/events.ts';
 import type { Earcons, Voice } from '../../client/voice/voice.ts';
 
@@ -165,6 +166,8 @@ export interface Stage {
   /** What the log answers; undefined lets it append. */
   readonly refuse: { why?: Extract<AppendResult, { kind: 'failed' }>['why'] };
   readonly appended: VisitEvent[][];
+  /** A sentence understood on a session, and not sent to the runner. */
+  readonly turnOf: (words: string, session: Session) => Turn;
 }
 
 /** A session on scripted ports, asleep on a fresh visit. */
@@ -212,7 +215,9 @@ export function stage(options: { audible?: boolean } = {}): Stage {
     sayNotKept: (why) => `not kept: ${why}.`,
   };
   const runner = createRunner(ports, sleepingSession(freshVisit(DEFAULT_SETTINGS)));
-  return { runner, ear, voice, tones, clock, log, refuse, appended };
+  const turnOf: Stage['turnOf'] = (words, { visit: state, memory: before }) =>
+    scriptedTurn({ state, memory: before, words, stamp: createStamps(ports)(state) });
+  return { runner, ear, voice, tones, clock, log, refuse, appended, turnOf };
 }
 
 /** Pressed awake and hearing. */
