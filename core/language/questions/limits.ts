@@ -1,0 +1,78 @@
+import { type Means, type Rule, rule } from '../rule.ts';
+import type { SafetyTopic } from '../utterance.ts';
+import { ask } from './asking.ts';
+
+const limit =
+  (topic: 'testPressure' | 'cylinderFill' | 'charge'): Means =>
+  () =>
+    ask({ ask: 'limit', about: topic });
+
+const safety =
+  (topic: SafetyTopic): Means =>
+  () =>
+    ask({ ask: 'safety', about: topic });
+
+/** How much may be put in, and what may safely be done. */
+export const LIMIT_QUESTIONS: readonly Rule[] = [
+  rule(
+    '(how much|how high|what) (nitrogen|pressure|test pressure) (can|should|may|do) i (use|put in|test [it] (to|at|with)|go|put on it|test with)',
+    limit('testPressure'),
+    { examples: ['how much nitrogen can i use'] },
+  ),
+  rule(
+    'how high can i (pressure test|test|go|pressurize|take the nitrogen|pressure up) [(it|this|to)]',
+    limit('testPressure'),
+    { examples: ['how high can i pressure test'] },
+  ),
+  rule('(what is the|the) (max|maximum|highest) test pressure', limit('testPressure'), {
+    examples: ['what is the maximum test pressure'],
+  }),
+  rule(
+    'how (much|full) (can i|may i|will|can|should i|does) [(put in|fill|get in|recover into)] [(the|this|a|my)] [recovery] (cylinder|tank|bottle|drum|jug) [(be|hold|take|go)] [(filled|to)]',
+    limit('cylinderFill'),
+    { examples: ['how much can i put in the cylinder', 'how full can the tank be'] },
+  ),
+  rule(
+    'how much (charge|refrigerant|gas|freon) (does (it|this|the unit) (take|hold|need|get)|can i (add|put in|charge)|should (it|this) (take|have|hold|get)|is (it|this) supposed to have)',
+    limit('charge'),
+    { examples: ['how much charge does it take'] },
+  ),
+  rule('how much can i (add|charge) [(it with|to it|in)]', limit('charge'), {
+    examples: ['how much can i add'],
+  }),
+  rule(
+    '(is it|is this|am i) (safe|ok|clear|good) to (braze|solder|use a torch|use the torch|light the torch|weld|torch) [(on [it|this]|this|it|here|now|this joint)]',
+    safety('brazing'),
+    { examples: ['is it safe to braze'] },
+  ),
+  rule(
+    'can i (braze|solder|use a torch|use the torch|weld|torch) [(on [it|this]|this|it|here|now|this joint)]',
+    safety('brazing'),
+    { examples: ['can i braze this joint'] },
+  ),
+  rule(
+    '(can i|is it safe to|is it ok to|am i ok to|am i good to|is this safe to) (open [up] (it|the system|this|the valve|the service valve|up)|cut into (it|the system)|open up|break into (it|the system))',
+    safety('opening'),
+    { examples: ['is it safe to open the system'] },
+  ),
+  rule(
+    '(can i|is it safe to|is it ok to|am i good to|should i) (add [(gas|refrigerant|charge|some gas|some refrigerant|liquid)]|charge [(it|liquid|this|the system)]|top it off|put more in|charge liquid into the suction)',
+    safety('charging'),
+    { examples: ['is it safe to charge it'] },
+  ),
+  rule(
+    '(can i|is it ok to|is it safe to|is it legal to|am i allowed to) (vent|release|let go|dump|blow off|purge) [(it|the refrigerant|the gas|this|the charge|refrigerant|this gas)]',
+    safety('venting'),
+    { examples: ['can i vent the refrigerant'] },
+  ),
+  rule(
+    '(can i|is it safe to|is it ok to|should i) reset [(it|the switch|the high pressure switch|the control|the breaker|the overload|this)]',
+    safety('resetting'),
+    { examples: ['is it safe to reset it'] },
+  ),
+  rule(
+    '(can i|is it safe to|is it ok to|am i good to|should i) (turn it (on|back on)|energize [it]|power it [(up|on|back up)]|start it [up]|turn the power [back] on|put power to it|run it)',
+    safety('energising'),
+    { examples: ['is it safe to turn it back on'] },
+  ),
+];

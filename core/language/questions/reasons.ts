@@ -1,0 +1,37 @@
+import { heardRule, type Rule, rule } from '../rule.ts';
+import { MY, plain } from './asking.ts';
+
+/** What is behind it, what to look at next, and where an answer came from. */
+export const REASON_QUESTIONS: readonly Rule[] = [
+  heardRule(
+    '(what (is|would be|could be) causing (this|that|it)|~what is (wrong|the problem|going on|the matter) [(with it|with this|here)]|~what (could|would|might) (cause|be causing|make it do) (this|that|it)|~why is (it|that|this) (high|low|so high|so low|off|happening|doing that|doing this|tripping|warm|not cooling)|~what do you think [(it is|is wrong|is going on)]|~what are the (likely|possible) causes|~any ideas|~possible causes|~likely causes)',
+    plain('causes'),
+    {
+      examples: ['what is causing this', 'why is it so high'],
+    },
+  ),
+  rule(
+    `(why is|what makes|what would make|what causes|what could cause|why are) ${MY} <asked> [(to be|be)] [(so|running|too|a|this)] (high|low|off)`,
+    plain('causes'),
+    {
+      examples: ['why is head so high'],
+    },
+  ),
+  rule(
+    `(why is|what makes|what would make|what causes|what could cause) [(a|the)] (high|low) <asked>`,
+    plain('causes'),
+    { examples: ['what causes high head pressure'] },
+  ),
+  heardRule(
+    '(what should i check next|~what (do i|should i|would you|should we) (check|look at|do|try|measure|test) [(next|now|first)]|~what is next|~what next|~what is the next (check|step|thing)|~next (check|step)|~where do i (go|look) (next|from here)|~what else should i check)',
+    plain('nextCheck'),
+    {
+      examples: ['what should i check next'],
+    },
+  ),
+  heardRule(
+    '(where does that number come from|~where (did|do|does) (that|you|this|it|those) [(number|numbers)] (get that|come from|get [that] number)|~how (did|do) you (get|figure|calculate|work out|know|come up with) (that|it|this) [number]|~(show|tell|explain) [me] (your work|the math|your math|how)|~says who|~what is that based on|~where is that from|~how is that (calculated|figured|worked out)|~why that number|~what formula|~explain that)',
+    plain('working'),
+    { examples: ['where does that number come from', 'how did you get that'] },
+  ),
+];
