@@ -49,10 +49,14 @@ const HABIT: Record<Dimension, Record<UnitSystem, UnitId | null>> = {
   resistance: { us: 'ohm', si: 'ohm' },
   capacitance: { us: 'uF', si: 'uF' },
   power: { us: 'W', si: 'W' },
+  apparentPower: { us: 'VA', si: 'VA' },
   mass: { us: null, si: null },
   duration: { us: 'min', si: 'min' },
   frequency: { us: 'Hz', si: 'Hz' },
   length: { us: 'ft', si: 'm' },
+  volume: { us: null, si: null },
+  concentration: { us: 'gPerM3', si: 'gPerM3' },
+  carbonDioxideEquivalent: { us: 'tCO2e', si: 'tCO2e' },
   ratio: { us: null, si: null },
 };
 

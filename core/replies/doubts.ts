@@ -27,10 +27,14 @@ const WHICH_UNIT: Record<Dimension, string> = {
   resistance: 'Is that ohms, or megohms?',
   capacitance: 'Is that microfarads?',
   power: 'Is that watts?',
+  apparentPower: 'Is that volt-amps?',
   mass: 'Is that ounces, pounds, or grams?',
   duration: 'Is that minutes?',
   frequency: 'Is that hertz?',
   length: 'Is that feet?',
+  volume: 'Is that litres, or cubic feet?',
+  concentration: 'Is that grams per cubic metre?',
+  carbonDioxideEquivalent: 'Is that tonnes of carbon dioxide equivalent?',
   ratio: 'What is that of?',
 };
 

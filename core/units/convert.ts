@@ -3,7 +3,7 @@ import type { Dimension } from './dimensions.ts';
 import { unitRow } from './units.ts';
 import type { UnitId } from './units.ts';
 
-/** The value in its dimension's base unit (kPa, °C, K, V, A, Ω, µF, W, g, min, Hz, m). */
+/** The value in its dimension's base unit (kPa, °C, K, V, A, Ω, µF, W, VA, g, min, Hz, m, L, g/m³, t CO₂e). */
 export function toBase({ value, unit }: Amount): number {
   const { factor, offset } = unitRow(unit);
   return value * factor + offset;

@@ -12,8 +12,12 @@ export type Dimension =
   | 'resistance'
   | 'capacitance'
   | 'power'
+  | 'apparentPower'
   | 'mass'
   | 'duration'
   | 'frequency'
   | 'length'
+  | 'volume'
+  | 'concentration'
+  | 'carbonDioxideEquivalent'
   | 'ratio';

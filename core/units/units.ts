@@ -18,7 +18,10 @@ export interface UnitRow {
 const KPA_PER_PSI = 6.894757293168; // NIST SP 811, appendix B.8
 const KPA_PER_INHG = 3.386389; // NIST SP 811, appendix B.8, conventional inch of mercury
 
-/** Base units: kPa, °C, K, V, A, Ω, µF, W, g, min, Hz, m. */
+const LITRES_PER_FT3 = 28.316846592; // NIST SP 811, appendix B.8
+const GRAMS_PER_LB = 453.59237; // NIST SP 811, appendix B.8
+
+/** Base units: kPa, °C, K, V, A, Ω, µF, W, VA, g, min, Hz, m, L, g/m³, t CO₂e. */
 export const UNITS = {
   psi: {
     dimension: 'gaugePressure',
@@ -92,6 +95,15 @@ export const UNITS = {
     decimals: 0,
     written: ['micron', 'microns'],
   },
+  mmHg: {
+    dimension: 'absolutePressure',
+    symbol: 'mmHg abs',
+    spoken: { one: 'millimetre of mercury absolute', many: 'millimetres of mercury absolute' },
+    factor: 0.1333224, // NIST SP 811, appendix B.8, conventional millimetre of mercury
+    offset: 0,
+    decimals: 1,
+    written: ['mmHg', 'torr'],
+  },
   degF: {
     dimension: 'temperature',
     symbol: '°F',
@@ -155,6 +167,15 @@ export const UNITS = {
     decimals: 2,
     written: ['ohm'],
   },
+  kohm: {
+    dimension: 'resistance',
+    symbol: 'kΩ',
+    spoken: { one: 'kilohm', many: 'kilohms' },
+    factor: 1000,
+    offset: 0,
+    decimals: 1,
+    written: ['kohm'],
+  },
   Mohm: {
     dimension: 'resistance',
     symbol: 'MΩ',
@@ -182,6 +203,15 @@ export const UNITS = {
     decimals: 0,
     written: ['W'],
   },
+  VA: {
+    dimension: 'apparentPower',
+    symbol: 'VA',
+    spoken: { one: 'volt-amp', many: 'volt-amps' },
+    factor: 1,
+    offset: 0,
+    decimals: 0,
+    written: ['VA'],
+  },
   oz: {
     dimension: 'mass',
     symbol: 'oz',
@@ -195,7 +225,7 @@ export const UNITS = {
     dimension: 'mass',
     symbol: 'lb',
     spoken: { one: 'pound', many: 'pounds' },
-    factor: 453.59237,
+    factor: GRAMS_PER_LB,
     offset: 0,
     decimals: 2,
     written: ['lb'],
@@ -218,6 +248,15 @@ export const UNITS = {
     decimals: 3,
     written: ['kg'],
   },
+  s: {
+    dimension: 'duration',
+    symbol: 's',
+    spoken: { one: 'second', many: 'seconds' },
+    factor: 1 / 60,
+    offset: 0,
+    decimals: 0,
+    written: ['s', 'sec'],
+  },
   min: {
     dimension: 'duration',
     symbol: 'min',
@@ -226,6 +265,15 @@ export const UNITS = {
     offset: 0,
     decimals: 1,
     written: ['min'],
+  },
+  h: {
+    dimension: 'duration',
+    symbol: 'h',
+    spoken: { one: 'hour', many: 'hours' },
+    factor: 60,
+    offset: 0,
+    decimals: 2,
+    written: ['h', 'hr', 'hour', 'hours'],
   },
   day: {
     dimension: 'duration',
@@ -263,6 +311,81 @@ export const UNITS = {
     decimals: 0,
     written: ['m'],
   },
+  inch: {
+    dimension: 'length',
+    symbol: 'in',
+    spoken: { one: 'inch', many: 'inches' },
+    factor: 0.0254,
+    offset: 0,
+    decimals: 3,
+    written: ['in', 'inch'],
+  },
+  mm: {
+    dimension: 'length',
+    symbol: 'mm',
+    spoken: { one: 'millimetre', many: 'millimetres' },
+    factor: 0.001,
+    offset: 0,
+    decimals: 1,
+    written: ['mm'],
+  },
+  L: {
+    dimension: 'volume',
+    symbol: 'L',
+    spoken: { one: 'litre', many: 'litres' },
+    factor: 1,
+    offset: 0,
+    decimals: 2,
+    written: ['L'],
+  },
+  ft3: {
+    dimension: 'volume',
+    symbol: 'ft³',
+    spoken: { one: 'cubic foot', many: 'cubic feet' },
+    factor: LITRES_PER_FT3,
+    offset: 0,
+    decimals: 1,
+    written: ['ft3'],
+  },
+  m3: {
+    dimension: 'volume',
+    symbol: 'm³',
+    spoken: { one: 'cubic metre', many: 'cubic metres' },
+    factor: 1000,
+    offset: 0,
+    decimals: 2,
+    written: ['m3'],
+  },
+  gPerM3: {
+    dimension: 'concentration',
+    symbol: 'g/m³',
+    spoken: { one: 'gram per cubic metre', many: 'grams per cubic metre' },
+    factor: 1,
+    offset: 0,
+    decimals: 1,
+    written: ['g/m3'],
+  },
+  lbPerMcf: {
+    dimension: 'concentration',
+    symbol: 'lb/1000 ft³',
+    spoken: { one: 'pound per thousand cubic feet', many: 'pounds per thousand cubic feet' },
+    factor: GRAMS_PER_LB / LITRES_PER_FT3,
+    offset: 0,
+    decimals: 2,
+    written: ['lb/1000ft3'],
+  },
+  tCO2e: {
+    dimension: 'carbonDioxideEquivalent',
+    symbol: 't CO₂e',
+    spoken: {
+      one: 'tonne of carbon dioxide equivalent',
+      many: 'tonnes of carbon dioxide equivalent',
+    },
+    factor: 1,
+    offset: 0,
+    decimals: 2,
+    written: ['tCO2e'],
+  },
   ratio: {
     dimension: 'ratio',
     symbol: ':1',
@@ -280,6 +403,15 @@ export const UNITS = {
     offset: 0,
     decimals: 1,
     written: ['%'],
+  },
+  ppm: {
+    dimension: 'ratio',
+    symbol: 'ppm',
+    spoken: { one: 'part per million', many: 'parts per million' },
+    factor: 1e-6,
+    offset: 0,
+    decimals: 0,
+    written: ['ppm'],
   },
 } as const satisfies Record<string, UnitRow>;
 

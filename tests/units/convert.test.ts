@@ -16,6 +16,11 @@ describe('convert', () => {
     [{ value: 1, unit: 'lb' }, 'oz', 16],
     [{ value: 5000, unit: 'ft' }, 'm', 1524],
     [{ value: 0.5, unit: 'Mohm' }, 'ohm', 500_000],
+    [{ value: 1, unit: 'mmHg' }, 'micron', 1000],
+    [{ value: 1, unit: 'ft3' }, 'L', 28.31685],
+    [{ value: 1, unit: 'lbPerMcf' }, 'gPerM3', 16.01846],
+    [{ value: 4, unit: 'inch' }, 'mm', 101.6],
+    [{ value: 1.5, unit: 'h' }, 'min', 90],
   ] as const)('%o to %s', (amount, unit, value) => {
     expect(convert(amount, unit)?.value).toBeCloseTo(value, 4);
   });
