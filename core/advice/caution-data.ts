@@ -129,4 +129,100 @@ export const CAUTIONS: Record<CautionId, CautionData> = {
       'Without readings from before the work nothing shows what the work changed. Whatever is read now is read after it.',
     source: CUSTOM,
   },
+  pressureLimit: {
+    detail:
+      'A cut-out stands below every component’s rating and below the relief valve, and above what the hottest day makes. Where both cannot be had, the condenser is at fault or too small, not the setting.',
+    source:
+      'limit below the relief setting: ANSI/ASHRAE Standard 15, from memory; the rest is common practice',
+  },
+  pullsVacuum: {
+    detail:
+      'Below atmosphere a leak takes in air and water instead of showing itself. Many hermetics and scrolls may not be pulled into a vacuum.',
+    source: CUSTOM,
+  },
+  coldStart: {
+    detail:
+      'An outdoor unit is as cold as the weather. Use a thermostat with pump-down, or a cut-in below what the coldest day leaves.',
+    source: CUSTOM,
+  },
+  tripsLate: {
+    detail:
+      'Check the gauge first, then replace or recalibrate the control, and prove that it opens.',
+    source: CUSTOM,
+  },
+  winterCharge: {
+    detail:
+      'With the valve holding head in cold weather, a high split and a high subcooling are the valve at work, not an overcharge.',
+    source: CUSTOM,
+  },
+  zeroProvesNothing: {
+    detail:
+      'With no supply, or with another switch open in the same path, an open switch shows nothing across it either.',
+    source:
+      'machineryequipmentonline.com, the hopscotch method: another open device hides this one',
+  },
+  notProvenDead: {
+    detail:
+      'A reading to ground says what stands between that point and ground, no more: both sides of a single open leg can show the same volts, and a floating point can show none.',
+    source:
+      'hvacrassets.net, electric troubleshooting page: 115 V to ground on both sides of a break',
+  },
+  ghostVoltage: {
+    detail:
+      'A contact that drops a few percent under load is burnt; a volt or two through a long parallel wire is a ghost and goes away under a low-impedance meter.',
+    source: CUSTOM,
+  },
+  outsideNameplateVoltage: {
+    detail:
+      'Measure at the motor’s terminals, at the disconnect and at the panel, standing still and starting: a drop shows where it is lost.',
+    source:
+      'NEMA MG 1: ten percent either way, as cited by ja.scribd.com/document/161814729; the order of work is common practice',
+  },
+  deadAndDisconnected: {
+    detail:
+      'A meter on ohms in a live circuit is destroyed and so may be its holder. A damaged terminal can blow out with burning oil: never with the cover off under power.',
+    source:
+      'aircold.fergusonhvac.com, compressor common, run, start; manualslib.com/manual/806562, a compressor maker’s service handbook',
+  },
+  overloadMayBeOpen: {
+    detail:
+      'Common open to both others, with run to start reading normally, is the overload in the common leg. A shell too hot to touch says the same.',
+    source:
+      'aircold.fergusonhvac.com, compressor common, run, start; an ice machine maker’s manual 80-0111-9, page 176',
+  },
+  sumDoesNotAdd: {
+    detail:
+      'Run to start goes through both windings in series, so it is the sum of the other two within what the meter resolves.',
+    source: 'aircold.fergusonhvac.com, compressor common, run, start',
+  },
+  capacitorCharge: {
+    detail:
+      'Five time constants leave less than one part in a hundred; then measure, because a bleed can be broken. A short circuit welds and throws metal.',
+    source:
+      'five time constants: electriciantraining.tpub.com/14179, NEETS module; never by shorting: common practice',
+  },
+  insulationTest: {
+    detail:
+      'In a vacuum the terminals arc over at a fraction of the test voltage, and the tester’s voltage destroys electronics.',
+    source: 'electronics: manualsdump.com, a chiller maker’s 17-19EX page 141; vacuum: from memory',
+  },
+  groundFault: {
+    detail: 'Tag it, tape the leads, and replace it; clean the system up after a burn-out.',
+    source: 'manualslib.com/manual/806562, a compressor maker’s service handbook, page 49',
+  },
+  notRunningAmps: {
+    detail:
+      'Compare amps with the maker’s curve at the suction, the head and the voltage it has now.',
+    source: 'achrnews.com, Determining compressor amperage ratings',
+  },
+  fanStaysLive: {
+    detail:
+      'Disable the compressor at its own contactor coil or leads, keep hands and clothes off the fan, and treat the panel as live.',
+    source: CUSTOM,
+  },
+  trappedLiquid: {
+    detail:
+      'A closed king valve with a closed solenoid after it traps liquid. Never leave a pumped-down receiver or condenser without room above the liquid.',
+    source: 'a condensing-unit maker’s manual; common practice',
+  },
 };

@@ -19,7 +19,26 @@ export type Caution =
   | 'doNotOperate'
   | 'liveWork'
   | 'verifyWithAuthority'
-  | 'neverOverfill';
+  | 'neverOverfill'
+  | 'repeatedReset'
+  | 'pressureLimit'
+  | 'pullsVacuum'
+  | 'coldStart'
+  | 'tripsLate'
+  | 'winterCharge'
+  | 'zeroProvesNothing'
+  | 'notProvenDead'
+  | 'ghostVoltage'
+  | 'outsideNameplateVoltage'
+  | 'deadAndDisconnected'
+  | 'overloadMayBeOpen'
+  | 'sumDoesNotAdd'
+  | 'capacitorCharge'
+  | 'insulationTest'
+  | 'groundFault'
+  | 'notRunningAmps'
+  | 'fanStaysLive'
+  | 'trappedLiquid';
 
 /** Why there is no number, with the numbers its sentence needs. */
 export type CalculationRefusal =

@@ -3,21 +3,37 @@ import type { RefrigerantId } from '../terms/refrigerants.ts';
 import { toGaugeReading } from '../units/branding.ts';
 import * as values from '../units/quantity-values.ts';
 import type { AbsolutePressure, Temperature } from '../units/quantity-values.ts';
+import type { Amount } from '../units/amount.ts';
 import type { UnitId, UnitSystem } from '../units/units.ts';
 import type { Calculated } from './calculated.ts';
 import { atmosphereOf, baseOf, needBase, needChoice } from './catalogue-inputs.ts';
 import type { BadInput, InputValues } from './catalogue-inputs.ts';
 import type { Key } from './catalogue-keys.ts';
-import type { Formula } from './formula.ts';
+import type { Formula, Standing } from './formula.ts';
 
 /** A branded value stripped to its base unit, for the entry's own units to show. */
 export interface Answer {
   readonly base: number;
   /** Further values of the same unit: a target's band, a cylinder's net content. */
   readonly also?: Readonly<Record<string, number>>;
+  /** What the value comes to, by name: `state: ['closed', 'openElsewhere']`, `common: '3'`. Ids, not wording. */
+  readonly findings?: Findings;
+  /** Further values of other units: an expected pressure beside a drop, a deadline beside a limit. */
+  readonly beside?: Readonly<Record<string, Amount>>;
+  /** What the number comes to, out of the calculation's own closed set: "leak", "tight". */
+  readonly conclusion?: string;
+  /** Where sources disagree: what the others say, beside the one that was used. */
+  readonly otherwise?: readonly string[];
   /** Where a default that was looked up comes from. */
   readonly source?: string;
+  /** Where what was looked up stands on less than the formula does. */
+  readonly standing?: Standing;
+  /** What another source says instead, where two conflict. */
+  readonly otherSource?: string;
 }
+
+/** One id, or every one that the inputs leave possible. */
+export type Findings = Readonly<Record<string, string | readonly string[]>>;
 
 export interface Entry {
   readonly formula: Formula;

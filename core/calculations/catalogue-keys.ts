@@ -16,7 +16,19 @@ export interface Key {
         readonly dimensions: readonly Dimension[];
         /** The unit of a number written without one. */
         readonly bare?: UnitId;
+      }
+    | {
+        /** Readings one after another, each as `when:value`. */
+        readonly kind: 'series';
+        readonly at: SeriesPart;
+        readonly value: SeriesPart;
+        readonly example: string;
       };
+}
+
+export interface SeriesPart {
+  readonly dimension: Dimension;
+  readonly bare?: UnitId;
 }
 
 export const PHASES: readonly Phase[] = ['dew', 'bubble'];
@@ -48,11 +60,23 @@ export const counted = (name: string, dimension: Dimension, bare: UnitId): Key =
 
 /** Gauge unless the unit ends in a (psia). */
 export const pressure = (name: string): Key => amount(name, ['gaugePressure', 'absolutePressure']);
+/** A drop or a differential: written as a pressure, but counted from no zero. */
+export const pressureDrop = (name: string): Key => amount(name, ['gaugePressure']);
 export const temperature = (name: string): Key => amount(name, ['temperature']);
 export const temperatureDifference = (name: string): Key => amount(name, ['temperatureDifference']);
 export const mass = (name: string): Key => amount(name, ['mass']);
 export const voltage = (name: string): Key => amount(name, ['voltage']);
 export const current = (name: string): Key => amount(name, ['current']);
+export const resistance = (name: string): Key => amount(name, ['resistance']);
+export const capacitance = (name: string): Key => amount(name, ['capacitance']);
+export const length = (name: string): Key => amount(name, ['length']);
+
+/** `0min:350micron,5min:420micron`: pairs in the order they were read. */
+export const series = (name: string, parts: Record<'at' | 'value', SeriesPart>, example: string): Key => ({
+  name,
+  optional: false,
+  accepts: { kind: 'series', ...parts, example },
+});
 
 export const optional = (key: Key): Key => ({ ...key, optional: true });
 

@@ -5,7 +5,7 @@ import { unitsWritten } from '../units/parse-amount.ts';
 import type { UnitId, UnitSystem } from '../units/units.ts';
 import type { CalculationRefusal, Caution } from './calculated.ts';
 import { CIRCUIT_ENTRIES, SATURATION_ENTRIES } from './catalogue-circuit.ts';
-import type { Answer, Entry } from './catalogue-entry.ts';
+import type { Answer, Entry, Findings } from './catalogue-entry.ts';
 import { badInput, parseInputs, systemOf } from './catalogue-inputs.ts';
 import type { BadInput, InputValue, InputValues } from './catalogue-inputs.ts';
 import type { Key } from './catalogue-keys.ts';
@@ -37,10 +37,14 @@ export type CalculationResult =
       readonly unit: UnitId;
       /** In the same unit: the band of a target, the net content of a cylinder. */
       readonly also?: Readonly<Record<string, number>>;
+      /** What the value comes to, as ids: one, or every one that the inputs leave possible. */
+      readonly findings?: Findings;
       readonly inputs: Readonly<Record<string, InputValue>>;
       readonly formula: string;
       readonly range: string;
       readonly source: string;
+      /** What another source says instead, where two conflict. */
+      readonly otherSource?: string;
       readonly standing: Formula['standing'];
       readonly cautions: readonly Caution[];
     }
@@ -97,7 +101,7 @@ const tidy = (value: number): number => Number(value.toFixed(4));
 function shownAnswer(
   { formula, units }: Entry,
   inputs: InputValues,
-  { base, also, source }: Answer,
+  { base, also, findings, source, otherSource }: Answer,
 ) {
   const unit = units[systemOf(inputs)];
   const inUnit = (each: number): number => tidy(fromBase(each, unit).value);
@@ -107,10 +111,12 @@ function shownAnswer(
     ...(also === undefined
       ? {}
       : { also: Object.fromEntries(Object.entries(also).map(([key, of]) => [key, inUnit(of)])) }),
+    ...(findings === undefined ? {} : { findings }),
     inputs: Object.fromEntries(inputs),
     formula: formula.equation,
     range: formula.range,
     source: source === undefined ? formula.source : `${formula.source}; ${source}`,
+    ...(otherSource === undefined ? {} : { otherSource }),
     standing: formula.standing,
   };
 }

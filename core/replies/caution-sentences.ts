@@ -40,4 +40,40 @@ export const CAUTION_SENTENCES: Record<CautionId, string> = {
   liveWork:
     'Treat it as live: lock out, bleed the capacitors with a resistor, and prove the meter before and after.',
   workBeforeBaseline: 'Work was reported before any reading: there is no baseline to compare with.',
+  pressureLimit:
+    'The nameplate and the relief valve set the top: never raise a cut-out to stop the trips.',
+  pullsVacuum:
+    'That cut-out is in a vacuum: a leak there draws air in. Ask the compressor maker how low it may go.',
+  coldStart:
+    'In the coldest weather the low side may never reach that cut-in, so the unit stays off with a warm box.',
+  tripsLate:
+    'It opened later than it is set: a safety that is late protects nothing. Do not run it until it opens where it should.',
+  winterCharge:
+    'Where head is held by flooding, the extra liquid is the winter charge: do not take it out.',
+  zeroProvesNothing:
+    'Zero volts across a switch does not prove it closed: prove the supply first, then look for another one open.',
+  notProvenDead:
+    'That does not prove it dead: a broken leg is fed back through the load. Measure line to line, with a meter proved before and after.',
+  ghostVoltage:
+    'Part of the voltage there may be a ghost on a sensitive meter, or a bad contact: read it again with a low-impedance meter.',
+  outsideNameplateVoltage:
+    "That is outside the nameplate's voltage: the motor runs hot, or does not start. Find why before it runs on.",
+  deadAndDisconnected:
+    'Ohms only with the power locked out, the capacitors bled and the leads off, standing to one side of the terminals.',
+  overloadMayBeOpen:
+    'The internal overload may only be open: let the compressor cool, which takes hours, and measure again before it is condemned.',
+  sumDoesNotAdd:
+    'Run and start windings do not add up to the reading through both: zero the leads, clean the terminals and measure again.',
+  capacitorCharge:
+    'A capacitor holds its charge: bleed it through a resistor, wait, and measure it. Never short it.',
+  insulationTest:
+    'Never a megohm test on a compressor under vacuum, nor through a starter or a board: take the leads off first.',
+  groundFault:
+    'Keep the power off: a grounded compressor can blow its terminals out when it is energised.',
+  notRunningAmps:
+    'That figure sizes wires and protection: it is not what the compressor should draw today.',
+  fanStaysLive:
+    "Only the compressor's circuit is off: the condenser fan still runs and its wiring is live.",
+  trappedLiquid:
+    'Liquid shut in between closed valves bursts the line as it warms: open one, or recover it, at once.',
 };
