@@ -1,0 +1,25 @@
+import { readFile } from 'node:fs/promises';
+import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import { printedVisit, README, replayDemo } from './demo-visit.ts';
+
+describe('the README', () => {
+  it('prints the demo visit as the program says it today (npm run readme writes it anew)', async () => {
+    const printed = printedVisit(await readFile(README, 'utf8'));
+    expect(printed).toBe(await replayDemo());
+  });
+
+  it('names only npm scripts that exist', async () => {
+    const manifest = await readFile(new URL('package.json', README), 'utf8');
+    const { scripts } = z
+      .object({ scripts: z.record(z.string(), z.string()) })
+      .parse(JSON.parse(manifest));
+    for (const file of ['README.md', 'DEVELOPERS.md']) {
+      const text = await readFile(new URL(file, README), 'utf8');
+      const named = [...text.matchAll(/npm run (?:--silent )?([a-z]+)/g)].map(
+        ([, name]) => name ?? '',
+      );
+      expect(named.filter((name) => !(name in scripts))).toEqual([]);
+    }
+  });
+});
