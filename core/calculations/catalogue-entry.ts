@@ -20,10 +20,6 @@ export interface Answer {
   readonly findings?: Findings;
   /** Further values of other units: an expected pressure beside a drop, a deadline beside a limit. */
   readonly beside?: Readonly<Record<string, Amount>>;
-  /** What the number comes to, out of the calculation's own closed set: "leak", "tight". */
-  readonly conclusion?: string;
-  /** Where sources disagree: what the others say, beside the one that was used. */
-  readonly otherwise?: readonly string[];
   /** Where a default that was looked up comes from. */
   readonly source?: string;
   /** Where what was looked up stands on less than the formula does. */

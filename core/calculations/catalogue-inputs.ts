@@ -9,7 +9,7 @@ import { formatNumber } from '../units/format-amount.ts';
 import { parseAmount, unitsWritten } from '../units/parse-amount.ts';
 import type { AbsolutePressure } from '../units/quantity-values.ts';
 import type { UnitId, UnitSystem } from '../units/units.ts';
-import type { Key } from './catalogue-keys.ts';
+import type { Key, SeriesPart } from './catalogue-keys.ts';
 
 /** An input that cannot be used: which key, and what to write instead. */
 export interface BadInput {
@@ -24,7 +24,13 @@ export const badInput = (key: string, message: string): BadInput => ({
   message,
 });
 
-export type InputValue = Amount | string;
+/** One reading of a series: when (or at what), and what was read. */
+export interface SeriesPoint {
+  readonly at: Amount;
+  readonly value: Amount;
+}
+
+export type InputValue = Amount | string | readonly SeriesPoint[];
 export type InputValues = ReadonlyMap<string, InputValue>;
 
 /** "r134a", "134A" and "R-134a" are one refrigerant. */
@@ -42,6 +48,7 @@ function parseChoice(key: string, text: string, choices: readonly string[]): str
 
 function parseValue({ name, accepts }: Key, text: string): InputValue | BadInput {
   if (accepts.kind === 'choice') return parseChoice(name, text, accepts.choices);
+  if (accepts.kind === 'series') return parseSeries(name, text, accepts);
   const parsed = parseAmount(text, accepts.bare);
   const units = unitsWritten(accepts.dimensions);
   if (parsed.kind === 'bad') return badInput(name, `${name}: ${parsed.message}; it takes ${units}`);
@@ -52,6 +59,35 @@ function parseValue({ name, accepts }: Key, text: string): InputValue | BadInput
 
 const isBad = (value: InputValue | BadInput): value is BadInput =>
   typeof value === 'object' && 'kind' in value;
+
+const isAmount = (value: InputValue | undefined): value is Amount =>
+  typeof value === 'object' && 'unit' in value;
+
+const isSeries = (value: InputValue | undefined): value is readonly SeriesPoint[] =>
+  typeof value === 'object' && !('unit' in value);
+
+function parseSeries(
+  name: string,
+  text: string,
+  { at, value, example }: { at: SeriesPart; value: SeriesPart; example: string },
+): readonly SeriesPoint[] | BadInput {
+  const part = (written: string, { dimension, bare }: SeriesPart): Amount | null => {
+    const parsed = parseAmount(written, bare);
+    return parsed.kind === 'amount' && dimensionOf(parsed.amount) === dimension
+      ? parsed.amount
+      : null;
+  };
+  const points: SeriesPoint[] = [];
+  for (const pair of text.split(',')) {
+    const [when = '', what = '', ...more] = pair.split(':');
+    const [first, second] = [part(when, at), part(what, value)];
+    if (first === null || second === null || more.length > 0) {
+      return badInput(name, `${name} is written as in ${name}=${example}, not as "${pair}"`);
+    }
+    points.push({ at: first, value: second });
+  }
+  return points;
+}
 
 /** Every key known, every needed key there, every value in a unit it may have. */
 export function parseInputs(
@@ -88,7 +124,26 @@ function altitudeRefused(values: InputValues): BadInput | null {
 /** The value of an amount's key in its base unit; undefined where it was not given. */
 export function baseOf(values: InputValues, key: string): number | undefined {
   const value = values.get(key);
-  return typeof value === 'object' ? toBase(value) : undefined;
+  return isAmount(value) ? toBase(value) : undefined;
+}
+
+/** A series in base units, in the order it was given; undefined where it was not. */
+export function seriesOf(
+  values: InputValues,
+  key: string,
+): readonly { readonly at: number; readonly value: number }[] | undefined {
+  const given = values.get(key);
+  if (!isSeries(given)) return undefined;
+  return given.map(({ at, value }) => ({ at: toBase(at), value: toBase(value) }));
+}
+
+export function needSeries(
+  values: InputValues,
+  key: string,
+): readonly { readonly at: number; readonly value: number }[] {
+  const found = seriesOf(values, key);
+  invariant(found !== undefined, `the catalogue's entry declares the series ${key}`);
+  return found;
 }
 
 export function atmosphereOf(values: InputValues): AbsolutePressure {
@@ -104,7 +159,7 @@ export function needBase(values: InputValues, key: string): number {
 
 export function needPressure(values: InputValues, key: string): AbsolutePressure {
   const value = values.get(key);
-  const absolute = typeof value === 'object' ? toAnyPressure(value, atmosphereOf(values)) : null;
+  const absolute = isAmount(value) ? toAnyPressure(value, atmosphereOf(values)) : null;
   invariant(absolute !== null, `the catalogue's entry declares the pressure ${key}`);
   return absolute;
 }
@@ -128,17 +183,30 @@ export function needChoice<Choice extends string>(
   return found;
 }
 
-const US_UNITS: readonly UnitId[] = ['psi', 'psia', 'inHg', 'degF', 'dF', 'oz', 'lb', 'ft'];
+const US_UNITS: readonly UnitId[] = [
+  'psi',
+  'psia',
+  'inHg',
+  'degF',
+  'dF',
+  'oz',
+  'lb',
+  'ft',
+  'inch',
+  'ft3',
+  'lbPerMcf',
+];
 const SI_UNITS: readonly UnitId[] = [
   ...(['kPa', 'kPaa', 'bar', 'bara', 'degC', 'dC'] as const),
-  ...(['g', 'kg', 'm'] as const),
+  ...(['g', 'kg', 'm', 'mm', 'L', 'm3', 'gPerM3'] as const),
 ];
 
 /** Answers come in the habit of the inputs: metric only where something was metric and nothing US. */
 export function systemOf(values: InputValues): UnitSystem {
-  const units = [...values.values()].flatMap((value) =>
-    typeof value === 'object' ? [value.unit] : [],
-  );
+  const units = [...values.values()].flatMap((value) => {
+    if (isSeries(value)) return value.flatMap((point) => [point.at.unit, point.value.unit]);
+    return isAmount(value) ? [value.unit] : [];
+  });
   const some = (of: readonly UnitId[]): boolean => units.some((unit) => of.includes(unit));
   return some(SI_UNITS) && !some(US_UNITS) ? 'si' : 'us';
 }

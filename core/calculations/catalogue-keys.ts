@@ -72,7 +72,11 @@ export const capacitance = (name: string): Key => amount(name, ['capacitance']);
 export const length = (name: string): Key => amount(name, ['length']);
 
 /** `0min:350micron,5min:420micron`: pairs in the order they were read. */
-export const series = (name: string, parts: Record<'at' | 'value', SeriesPart>, example: string): Key => ({
+export const series = (
+  name: string,
+  parts: Record<'at' | 'value', SeriesPart>,
+  example: string,
+): Key => ({
   name,
   optional: false,
   accepts: { kind: 'series', ...parts, example },

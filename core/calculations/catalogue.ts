@@ -39,6 +39,8 @@ export type CalculationResult =
       readonly also?: Readonly<Record<string, number>>;
       /** What the value comes to, as ids: one, or every one that the inputs leave possible. */
       readonly findings?: Findings;
+      /** Further values, in units of their own. */
+      readonly beside?: Readonly<Record<string, Amount>>;
       readonly inputs: Readonly<Record<string, InputValue>>;
       readonly formula: string;
       readonly range: string;
@@ -101,7 +103,7 @@ const tidy = (value: number): number => Number(value.toFixed(4));
 function shownAnswer(
   { formula, units }: Entry,
   inputs: InputValues,
-  { base, also, findings, source, otherSource }: Answer,
+  { base, also, beside, findings, source, standing, otherSource }: Answer,
 ) {
   const unit = units[systemOf(inputs)];
   const inUnit = (each: number): number => tidy(fromBase(each, unit).value);
@@ -112,14 +114,20 @@ function shownAnswer(
       ? {}
       : { also: Object.fromEntries(Object.entries(also).map(([key, of]) => [key, inUnit(of)])) }),
     ...(findings === undefined ? {} : { findings }),
+    ...(beside === undefined ? {} : { beside: tidied(beside) }),
     inputs: Object.fromEntries(inputs),
     formula: formula.equation,
     range: formula.range,
     source: source === undefined ? formula.source : `${formula.source}; ${source}`,
     ...(otherSource === undefined ? {} : { otherSource }),
-    standing: formula.standing,
+    standing: standing ?? formula.standing,
   };
 }
+
+const tidied = (amounts: Readonly<Record<string, Amount>>): Record<string, Amount> =>
+  Object.fromEntries(
+    Object.entries(amounts).map(([key, { value, unit }]) => [key, { value: tidy(value), unit }]),
+  );
 
 export interface ListedCalculation {
   readonly name: string;
@@ -138,15 +146,19 @@ export interface ListedCalculation {
 export interface ListedKey {
   readonly key: string;
   readonly optional: boolean;
-  /** Units, or the choices. */
+  /** Units, the choices, or a series as it is written. */
   readonly accepts: string;
+}
+
+function accepted(accepts: Key['accepts']): string {
+  if (accepts.kind === 'choice') return accepts.choices.join(', ');
+  return accepts.kind === 'series' ? accepts.example : unitsWritten(accepts.dimensions);
 }
 
 const listedKey = ({ name, optional, accepts }: Key): ListedKey => ({
   key: name,
   optional,
-  accepts:
-    accepts.kind === 'choice' ? accepts.choices.join(', ') : unitsWritten(accepts.dimensions),
+  accepts: accepted(accepts),
 });
 
 /** The closed set, each with what it takes and where it comes from. */

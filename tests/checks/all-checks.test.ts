@@ -5,10 +5,11 @@ import { isCatalogueCheck, isRefusalCheck, isValueCheck } from './check-row.ts';
 
 describe('values from outside the project', () => {
   it.each(ALL_CHECKS.filter(isCatalogueCheck))('$standing: $name $inputs', (row) => {
-    const { name, inputs, gives, also = {}, within } = row;
+    const { name, inputs, gives, also = {}, findings = {}, within } = row;
     const result = runCalculation(name, inputs);
     expect(result).toMatchObject({ name, unit: gives.unit });
     if (!('value' in result)) return;
+    expect(result.findings ?? {}).toMatchObject(findings);
     expect(Math.abs(result.value - gives.value)).toBeLessThanOrEqual(within);
     for (const [key, value] of Object.entries(also)) {
       expect(Math.abs((result.also?.[key] ?? NaN) - value)).toBeLessThanOrEqual(within);

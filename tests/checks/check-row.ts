@@ -22,6 +22,8 @@ export interface CatalogueCheck extends FromOutside {
   readonly gives: Amount;
   /** Of the values shown beside the answer (a band's ends, a cylinder's net content), those the source has too. */
   readonly also?: Readonly<Record<string, number>>;
+  /** What the source concludes, in the entry's own words. */
+  readonly findings?: Readonly<Record<string, string | readonly string[]>>;
 }
 
 /** A calculation that the source says has no answer there. */
