@@ -2,7 +2,7 @@ import { render } from 'preact';
 import { draftNote } from '../core/note/draft-note.ts';
 import { noteText } from '../core/note/note-text.ts';
 import { browserPorts } from './browser-ports.ts';
-import type { EventLog } from './offline/event-log.ts';
+import type { DeviceLog, EventLog } from './offline/event-log.ts';
 import { createMemoryLog } from './offline/memory-log.ts';
 import { startOffline, type Offline } from './offline/start-offline.ts';
 import type { SyncState } from './offline/sync.ts';
@@ -21,13 +21,14 @@ async function openPage(root: HTMLElement): Promise<void> {
   let onSync: (state: SyncState) => void = () => undefined;
   const started = await startOffline((state) => onSync(state));
   const offline = started.kind === 'started' ? started.offline : null;
-  const ports = browserPorts(offline?.log ?? createMemoryLog());
+  const log = offline?.log ?? createMemoryLog();
+  const ports = browserPorts(log);
   const writes = offline ? becomesWriter(offline.log) : null;
   const runner = createRunner(ports, await startingSession(ports.log, offline));
   void writes?.then(() => runner.send({ kind: 'becameWriter' }));
   onSync = ({ unsynced }) => runner.send({ kind: 'unsynced', events: unsynced });
   onSync(offline?.sync.state ?? { kind: 'resting', unsynced: 0 });
-  const tools = toolsOf(runner, ports, offline);
+  const tools = toolsOf(runner, { ...ports, log }, offline);
   const draw = (session: Session): void => render(<Page session={session} tools={tools} />, root);
   runner.subscribe(draw);
   draw(runner.session());
@@ -40,8 +41,13 @@ async function startingSession(log: EventLog, offline: Offline | null): Promise<
   return offline ? session : { ...session, notice: { kind: 'storageOff' } };
 }
 
-function toolsOf(runner: Runner, { log, ear }: Ports, offline: Offline | null): PageTools {
+interface PagePorts extends Ports {
+  readonly log: DeviceLog;
+}
+
+function toolsOf(runner: Runner, { log, ear }: PagePorts, offline: Offline | null): PageTools {
   return {
+    exportLog: () => log.exportLog(),
     send: (happening) => runner.send(happening),
     onLevel: (report) => ear.onLevel(report),
     judge: judgeOf,

@@ -1,3 +1,5 @@
+import { saveFile, type SavedFile } from './save-file.ts';
+
 /** What can be done with the note here. What this browser cannot do is not offered. */
 export interface NoteAction {
   readonly id: 'print' | 'copy' | 'save' | 'share';
@@ -22,12 +24,17 @@ export function noteActions({ title, text }: NoteFile): readonly NoteAction[] {
           run: () => navigator.clipboard.writeText(text),
         }
       : null,
-    { id: 'save', label: 'save', done: 'saved', run: () => saveAsFile(title, text) },
+    { id: 'save', label: 'save', done: 'saved', run: () => saveFile(noteFile(title, text)) },
     'share' in navigator
       ? { id: 'share', label: 'share', done: '', run: () => share(title, text) }
       : null,
   ];
   return actions.filter((action) => action !== null);
+}
+
+function noteFile(title: string, text: string): SavedFile {
+  const name = `${title.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '')}.txt`;
+  return { name, type: 'text/plain;charset=utf-8', text };
 }
 
 async function share(title: string, text: string): Promise<void> {
@@ -37,12 +44,4 @@ async function share(title: string, text: string): Promise<void> {
     // Closing the list of places to share to is an answer, not a failure.
     if (!(error instanceof Error && error.name === 'AbortError')) throw error;
   }
-}
-
-function saveAsFile(title: string, text: string): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'text/plain;charset=utf-8' }));
-  link.download = `${title.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '')}.txt`;
-  link.click();
-  URL.revokeObjectURL(link.href);
 }

@@ -18,6 +18,7 @@ export interface PageTools {
   readonly send: (happening: Happening) => void;
   readonly onLevel: ListenToLevel;
   readonly listVisits: () => Promise<readonly VisitSummary[]>;
+  readonly exportLog: () => Promise<string>;
   readonly offlineWords: Promise<string>;
   readonly openVisit: (visit: string) => void;
   readonly judge: (visit: VisitState) => Judge;
@@ -74,6 +75,7 @@ function OpenTab({ session, tools }: PageProps) {
         <VisitPanel
           session={session}
           listVisits={tools.listVisits}
+          exportLog={tools.exportLog}
           offlineWords={tools.offlineWords}
           onOpen={tools.openVisit}
           onNewVisit={() => send({ kind: 'newVisitChosen' })}

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { VisitSettings } from '../../core/visit/events.ts';
 import type { VisitSummary } from '../offline/event-log.ts';
 import type { Session } from '../state/session.ts';
+import { SaveEverything } from './save-everything.tsx';
 import { SettingsForm } from './settings-form.tsx';
 import { unsyncedWords } from './words.ts';
 
@@ -10,6 +11,7 @@ export interface VisitPanelProps {
   readonly listVisits: () => Promise<readonly VisitSummary[]>;
   /** Whether the page opens without a network, in words. */
   readonly offlineWords: Promise<string>;
+  readonly exportLog: () => Promise<string>;
   readonly onOpen: (visit: string) => void;
   readonly onNewVisit: () => void;
   readonly onSettings: (settings: VisitSettings) => void;
@@ -26,6 +28,7 @@ export function VisitPanel(props: VisitPanelProps) {
         new visit
       </button>
       <SettingsForm settings={session.visit.settings} onSettings={onSettings} />
+      <SaveEverything exportLog={props.exportLog} />
       <Visits session={session} listVisits={listVisits} onOpen={onOpen} />
     </div>
   );
