@@ -1,3 +1,4 @@
+import type { Expectation } from '../core/language/context.ts';
 import { recogniserGrammar } from '../core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../core/language/vocabulary/pronunciations.ts';
 import { takeTurn } from '../core/turn/take-turn.ts';
@@ -15,6 +16,13 @@ import { createEarcons } from './voice/web-audio-earcons.ts';
 
 /** Where the build puts the acoustic model. */
 const MODEL_URL = '/model/en-us';
+
+/** Printed once: 4 ms on a desk, and an ear opens again after every sentence. */
+const GRAMMARS: Record<Expectation, string> = {
+  anything: recogniserGrammar('anything'),
+  number: recogniserGrammar('number'),
+  yesOrNo: recogniserGrammar('yesOrNo'),
+};
 
 /** The session's ports in a browser. */
 export function browserPorts(log: EventLog): Ports {
@@ -43,6 +51,7 @@ function browserEar(): Ear {
   const SpeechRecognition = createSpeechRecognition({
     modelUrl: MODEL_URL,
     pronunciations: PRONUNCIATIONS,
+    expected: Object.values(GRAMMARS),
     onLevel: (level) => onLevel(level),
     onProgress: ({ loadedBytes, totalBytes }) => onProgress(loadedBytes / totalBytes),
   });
@@ -53,7 +62,7 @@ function browserEar(): Ear {
     page: document,
     recogniser: createSentences(SpeechRecognition),
     clock,
-    grammarFor: recogniserGrammar,
+    grammarFor: (expectation) => GRAMMARS[expectation],
     onLevel: (report) => {
       onLevel = report;
     },

@@ -6,6 +6,8 @@ export interface Engine {
   readonly load: (onProgress?: (progress: LoadProgress) => void) => Promise<EngineOutcome>;
   /** Takes JSGF text with one public rule; it holds for the utterances after it. */
   readonly setGrammar: (jsgf: string) => Promise<EngineOutcome>;
+  /** Prepares a grammar that will be set later, beside what is being heard. Once each. */
+  readonly warm: (jsgf: string) => void;
   /** Mono samples at 16 kHz in −1..1; the first ones begin an utterance. */
   readonly accept: (samples: Float32Array) => void;
   /** Ends the utterance. Samples accepted afterwards belong to the next one. */

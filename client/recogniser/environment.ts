@@ -14,6 +14,8 @@ export interface RecogniserEnvironment {
   /** Calls when the page is hidden, as browsers then take the microphone; returns how to stop. */
   readonly onHidden: (task: () => void) => () => void;
   readonly endpointing: EndpointerSettings;
+  /** JSGF texts of the grammars that sessions will switch between. */
+  readonly expected: readonly string[];
   readonly onLevel: (level: number) => void;
   readonly onProgress: (progress: LoadProgress) => void;
   /** What the last session measured of the room, for the next one. */

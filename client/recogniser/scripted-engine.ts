@@ -41,6 +41,7 @@ export function createScriptedEngine(script: Script = {}): ScriptedEngine {
       calls.push(`setGrammar ${jsgf}`);
       return Promise.resolve(script.grammar ?? READY);
     },
+    warm: (jsgf) => void calls.push(`warm ${jsgf}`),
     accept: (samples) => void calls.push(`accept ${samples.length}`),
     finish: async () => {
       calls.push('finish');

@@ -5,7 +5,7 @@ import type { CaptureOutcome } from './capture.ts';
 import type { Finished } from './engine.ts';
 import type { RecogniserEnvironment } from './environment.ts';
 import { SpeechRecognitionErrorEvent, type SpeechRecognitionErrorCode } from './events.ts';
-import { prepareEngine } from './prepare-engine.ts';
+import { prepareEngine, warmEngine } from './prepare-engine.ts';
 import { createTranscript, type Transcript } from './transcript.ts';
 import type { Snapshot } from './snapshot.ts';
 import { createUtteranceFeed, type UtteranceFeed } from './utterance-feed.ts';
@@ -133,6 +133,7 @@ export class Session {
     this.#audioStarted = true;
     this.#stopWaiting();
     this.#host.fire(new Event('audiostart'));
+    warmEngine(this.#environment);
   }
 
   /** One pair of sound and speech events a session, as Chromium has them. */

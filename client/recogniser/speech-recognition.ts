@@ -16,6 +16,8 @@ export interface RecogniserOptions {
   /** Loudness 0..1, fifty times a second while a session hears; 0 when it stops. */
   readonly onLevel?: (level: number) => void;
   readonly onProgress?: (progress: LoadProgress) => void;
+  /** Grammars that sessions will switch between: made ready once the first session hears. */
+  readonly expected?: readonly string[];
   readonly endpointing?: Partial<EndpointerSettings>;
 }
 
@@ -44,6 +46,7 @@ function browserEnvironment(options: RecogniserOptions): RecogniserEnvironment {
     fetchText: fetchText,
     onHidden: whenHidden,
     endpointing: { ...ENDPOINTER_SETTINGS, ...options.endpointing },
+    expected: options.expected ?? [],
     onLevel: options.onLevel ?? (() => undefined),
     onProgress: options.onProgress ?? (() => undefined),
     room: {},

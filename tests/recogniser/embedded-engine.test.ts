@@ -54,6 +54,23 @@ describe('the worker', () => {
     expect(decoders()).toBe(3);
   });
 
+  it('warms a grammar beside the one in use, and gives none up for it', async () => {
+    const { calls, sent, desk, decoders } = createDesk();
+    await desk.answer({ kind: 'setGrammar', request: 1, jsgf: 'a' });
+    await desk.answer({ kind: 'accept', utterance: 1, samples });
+    for (const jsgf of ['a', 'zorb', 'b', 'c', 'd']) await desk.answer({ kind: 'warm', jsgf });
+    await desk.answer({ kind: 'finish', utterance: 1 });
+    const heard = sent.at(-1);
+    expect(heard?.kind === 'heard' && heard.hearing.alternatives[0]?.words).toBe('a');
+    const compiled = calls.filter((call) => call.startsWith('compile')).length;
+    for (const jsgf of ['b', 'c', 'a']) {
+      await desk.answer({ kind: 'setGrammar', request: 2, jsgf });
+    }
+    expect(calls.filter((call) => call.startsWith('compile'))).toHaveLength(compiled);
+    expect(calls).not.toContain('compile d');
+    expect(decoders()).toBe(3);
+  });
+
   it('answers each utterance by its number and forgets one that was reset', async () => {
     const { calls, sent, desk } = createDesk();
     await desk.answer({ kind: 'setGrammar', request: 1, jsgf: 'head' });
@@ -150,6 +167,21 @@ describe('the embedded engine', () => {
     expect(bench.alive()).toBe(0);
     void bench.engine.load();
     expect(bench.workers()).toBe(2);
+  });
+
+  it('warms each grammar once, and again in a new worker', () => {
+    const { engine, posted, crash } = createWorkerBench();
+    const warmed = () => posted.filter(({ kind }) => kind === 'warm').length;
+    void engine.load();
+    engine.warm('a');
+    engine.warm('a');
+    expect(warmed()).toBe(1);
+    crash();
+    engine.warm('a');
+    expect(warmed()).toBe(1);
+    void engine.load();
+    engine.warm('a');
+    expect(warmed()).toBe(2);
   });
 
   it('numbers utterances and lets no words of an earlier one through', async () => {

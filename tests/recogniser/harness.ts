@@ -53,6 +53,7 @@ export interface Bench {
 }
 
 export interface BenchOptions extends Script {
+  readonly expected?: readonly string[];
   readonly refuse?: Extract<CaptureOutcome, { kind: 'refused' }>['error'];
 }
 
@@ -99,6 +100,7 @@ export function createBench(options: BenchOptions = {}): Bench {
       };
     },
     endpointing: ENDPOINTER_SETTINGS,
+    expected: options.expected ?? [],
     onLevel: (level) => void levels.push(level),
     onProgress: () => undefined,
     room,

@@ -6,7 +6,7 @@ import {
   SpeechRecognitionAlternative,
   SpeechRecognitionResult,
 } from '../../client/recogniser/results.ts';
-import { createBench, grammarList, heard, loud, quiet } from './harness.ts';
+import { createBench, GRAMMAR, grammarList, heard, loud, quiet } from './harness.ts';
 
 const invalid: unknown = expect.objectContaining({ name: 'InvalidStateError' });
 
@@ -93,6 +93,24 @@ describe('start()', () => {
     bench.recognition.start();
     await bench.settle();
     expect(bench.engine.calls.at(-1)).toMatch(/<g0_n> = no;/);
+  });
+
+  it('has the grammars of later sessions made ready, by the name they will be set by, once it hears', async () => {
+    const later = '#JSGF V1.0;\ngrammar n;\npublic <n> = no;';
+    const bench = createBench({ expected: [GRAMMAR, later] });
+    const warmed = () => bench.engine.calls.filter((call) => call.startsWith('warm'));
+    bench.recognition.start();
+    await bench.settle();
+    expect(warmed()).toEqual([]);
+    await bench.sound(quiet(20));
+    expect(warmed()).toHaveLength(2);
+    bench.recognition.abort();
+    await bench.settle();
+    bench.recognition.grammars = grammarList(later);
+    bench.recognition.start();
+    await bench.settle();
+    const set = bench.engine.calls.at(-1)?.replace(/^setGrammar/, 'warm');
+    expect(warmed()).toContain(set);
   });
 
   it('reads grammars from addresses, and says so when one does not come or none is given', async () => {

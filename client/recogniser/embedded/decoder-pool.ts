@@ -9,6 +9,8 @@ const MOST_DECODERS = 3;
 export interface DecoderPool {
   /** A decoder with this grammar set, or the words that it cannot sound. */
   readonly take: (jsgf: string) => Promise<Taken>;
+  /** Compiles it for later where there is room; never at the cost of one that is compiled. */
+  readonly warm: (jsgf: string) => Promise<void>;
 }
 
 export type Taken =
@@ -29,18 +31,23 @@ export function createDecoderPool(create: () => Promise<DecoderPort>): DecoderPo
     return oldest[1];
   };
 
+  const take = async (jsgf: string): Promise<Taken> => {
+    const known = byGrammar.get(jsgf);
+    const decoder = known ?? (await obtain());
+    const unknown = known === undefined ? decoder.setGrammar(jsgf) : [];
+    if (unknown.length > 0) {
+      spare.push(decoder);
+      return { kind: 'unknownWords', words: unknown };
+    }
+    byGrammar.delete(jsgf);
+    byGrammar.set(jsgf, decoder);
+    return { kind: 'taken', decoder };
+  };
+
   return {
-    take: async (jsgf) => {
-      const known = byGrammar.get(jsgf);
-      const decoder = known ?? (await obtain());
-      const unknown = known === undefined ? decoder.setGrammar(jsgf) : [];
-      if (unknown.length > 0) {
-        spare.push(decoder);
-        return { kind: 'unknownWords', words: unknown };
-      }
-      byGrammar.delete(jsgf);
-      byGrammar.set(jsgf, decoder);
-      return { kind: 'taken', decoder };
+    take,
+    warm: async (jsgf) => {
+      if (!byGrammar.has(jsgf) && byGrammar.size < MOST_DECODERS) await take(jsgf);
     },
   };
 }

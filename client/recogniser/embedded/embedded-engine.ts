@@ -34,6 +34,7 @@ class EmbeddedEngine implements Engine {
   #onProgress: (progress: LoadProgress) => void = () => undefined;
   #onPartial: ((words: string) => void) | null = null;
   #answerLoad: (outcome: EngineOutcome) => void = () => undefined;
+  readonly #warmed = new Set<string>();
   readonly #grammarWaiting = new Map<number, (outcome: EngineOutcome) => void>();
   readonly #finishWaiting = new Map<number, (finished: Finished) => void>();
 
@@ -56,6 +57,12 @@ class EmbeddedEngine implements Engine {
     this.#utterance += 1;
     this.#worker.post({ kind: 'setGrammar', request, jsgf });
     return new Promise((resolve) => this.#grammarWaiting.set(request, resolve));
+  };
+
+  readonly warm = (jsgf: string): void => {
+    if (this.#worker === null || this.#warmed.has(jsgf)) return;
+    this.#warmed.add(jsgf);
+    this.#worker.post({ kind: 'warm', jsgf });
   };
 
   readonly accept = (samples: Float32Array): void => {
@@ -152,6 +159,7 @@ class EmbeddedEngine implements Engine {
     this.#worker?.terminate();
     this.#worker = null;
     this.#loading = null;
+    this.#warmed.clear();
     this.#state = 'absent';
     this.#answerLoad({ kind: 'failed', message });
     for (const request of [...this.#grammarWaiting.keys()]) {

@@ -21,6 +21,8 @@ export class EngineDesk {
     switch (message.kind) {
       case 'setGrammar':
         return this.#setGrammar(message.request, message.jsgf);
+      case 'warm':
+        return this.#warm(message.jsgf);
       case 'accept': {
         this.#guarded(message.utterance, () => this.#accept(message.utterance, message.samples));
         return;
@@ -50,6 +52,11 @@ export class EngineDesk {
     } catch (error) {
       this.#send({ kind: 'grammarFailed', request, message: describe(error) });
     }
+  }
+
+  /** What is wrong with a grammar is told when it is wanted. */
+  async #warm(jsgf: string): Promise<void> {
+    await this.#pool.warm(jsgf).catch(() => undefined);
   }
 
   #accept(utterance: number, samples: Float32Array): void {

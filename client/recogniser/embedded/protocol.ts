@@ -5,6 +5,8 @@ import type { Pronunciations } from '../../../core/hearing/dictionary.ts';
 export type ToEngine =
   | { readonly kind: 'load'; readonly modelUrl: string; readonly pronunciations: Pronunciations }
   | { readonly kind: 'setGrammar'; readonly request: number; readonly jsgf: string }
+  /** Compile it while there is time; nothing is answered. */
+  | { readonly kind: 'warm'; readonly jsgf: string }
   | { readonly kind: 'accept'; readonly utterance: number; readonly samples: Float32Array }
   | { readonly kind: 'finish'; readonly utterance: number }
   | { readonly kind: 'reset' };
