@@ -124,6 +124,72 @@ export const CAUTIONS: Record<CautionId, CautionData> = {
       'A manual-reset safety opened for a reason. Read head as it runs, look at the condenser, its fan and the charge, and only then reset it, watched.',
     source: CUSTOM,
   },
+  pressureTest: {
+    detail:
+      'Two-gauge regulator and a fixed relief downstream, always. Dry nitrogen only: never oxygen, acetylene or shop air. Raise it in steps to no more than the lowest of low-side rating, component rating and nameplate; isolate controls and transducers. The figures for one refrigerant are no default for another.',
+    source:
+      'manualshive.com, a transport refrigeration maker’s service manual, page 137; hvactm.ca, unit 2',
+  },
+  useMicronGauge: {
+    detail:
+      'All of a deep vacuum lies within the last half inch of a dial. Read an electronic gauge at the far end, with the pump valved off.',
+    source: 'arithmetic; manualarchiveguide.com, a transport maker’s manual, page 36',
+  },
+  iceInSystem: {
+    detail:
+      'Below the triple point water is ice and leaves only by subliming. Break the vacuum with dry nitrogen, warm the cold spots without a flame, and evacuate again.',
+    source: 'IAPWS R14-08; triple evacuation: ref-wiki.com, evacuation',
+  },
+  noPowerInVacuum: {
+    detail:
+      'In a vacuum the windings flash over at a fraction of their rating: no insulation tester, no start, until it is charged.',
+    source: 'from memory of compressor makers’ manuals',
+  },
+  recoverFirst: {
+    detail:
+      'Reach the level and wait a few minutes with the machine off: it must hold. A leaking system is recovered as far as it can be without drawing in air.',
+    source: '40 CFR 82.156, read 2026-11: verify with the authority; holding: common practice',
+  },
+  scaleTooCoarse: {
+    detail:
+      'A tenth of an ounce is nearly two percent of a small propane charge: use a one-gram scale.',
+    source: 'arithmetic',
+  },
+  gasPoolsLow: {
+    detail:
+      'Sample low, ventilate low, mind pits and cellars. A detector is set at no more than a quarter of the lower flammable limit; below 19.5 % oxygen nobody stays.',
+    source: 'manualslib.fr, an appliance maker’s manual, page 17; oxygen: OSHA, from memory',
+  },
+  dryIce: {
+    detail:
+      'Below 75 psia there is no liquid carbon dioxide, only vapour and dry ice. Break a vacuum and start a charge with vapour until well above that, and never let a vessel with liquid fall below it.',
+    source: 'triple point by the equation of state of Span and Wagner; order: from memory',
+  },
+  toxicGas: {
+    detail:
+      'Above the immediate-danger level nobody goes in without self-contained breathing apparatus; above the short-term limit minutes count.',
+    source: 'NIOSH and OSHA limits as given in mda.state.mn.us and engineeringtoolbox.com',
+  },
+  probeTheProduct: {
+    detail:
+      'Defrosts and door openings move the air by many degrees while the product hardly changes: probe the product or a simulator.',
+    source: CUSTOM,
+  },
+  operatorDecides: {
+    detail:
+      'Write down when and what was read. Release or discard is decided by the operator under the local food code.',
+    source: CUSTOM,
+  },
+  householdGuidance: {
+    detail:
+      'Hours for a closed refrigerator or freezer are written for homes; retail follows the local code and its emergency plan.',
+    source: 'FDA emergency guidance as given by cobbanddouglaspublichealth.com',
+  },
+  steamBurns: {
+    detail:
+      'Hold the probe in the rolling water clear of the bottom, with a clamp rather than a hand.',
+    source: CUSTOM,
+  },
   workBeforeBaseline: {
     detail:
       'Without readings from before the work nothing shows what the work changed. Whatever is read now is read after it.',

@@ -87,6 +87,7 @@ export function calculated<Value>(
   }
   switch (outcome.reason) {
     case 'aboveCritical':
+    case 'belowTriple':
     case 'aboveRange':
     case 'belowRange':
       return {
@@ -112,6 +113,10 @@ export function calculated<Value>(
     case 'suctionAboveHead':
       return { kind: 'refused', about: null, reason: 'suctionAboveHead' };
     case 'noTargetKnown':
+    case 'belowLimit':
+    case 'aboveLimit':
+    case 'tooFewReadings':
+    case 'readingsDoNotFit':
     case 'ruleDoesNotApply':
     case 'notPositive':
       return { kind: 'refused', about: null, reason: 'noTargetKnown' };

@@ -151,7 +151,7 @@ export type Refused = {
 
 export type Refusal =
   | {
-      readonly reason: 'aboveCritical' | 'belowRange' | 'aboveRange';
+      readonly reason: 'aboveCritical' | 'belowTriple' | 'belowRange' | 'aboveRange';
       readonly refrigerant: RefrigerantId;
       readonly limit: number;
       readonly unit: UnitId;
@@ -184,7 +184,6 @@ export type CautionId =
   | 'wetOrWrongRefrigerant'
   | 'brazing'
   | 'openingTheSystem'
-  | 'chargeByNameplate'
   | 'noVenting'
   | 'repeatedReset'
   | 'workBeforeBaseline';

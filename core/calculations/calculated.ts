@@ -38,7 +38,21 @@ export type Caution =
   | 'groundFault'
   | 'notRunningAmps'
   | 'fanStaysLive'
-  | 'trappedLiquid';
+  | 'trappedLiquid'
+  | 'pressureTest'
+  | 'useMicronGauge'
+  | 'iceInSystem'
+  | 'noPowerInVacuum'
+  | 'recoverFirst'
+  | 'chargeByNameplate'
+  | 'scaleTooCoarse'
+  | 'gasPoolsLow'
+  | 'dryIce'
+  | 'toxicGas'
+  | 'probeTheProduct'
+  | 'operatorDecides'
+  | 'householdGuidance'
+  | 'steamBurns';
 
 /** Why there is no number, with the numbers its sentence needs. */
 export type CalculationRefusal =
@@ -51,6 +65,15 @@ export type CalculationRefusal =
       readonly value: number;
       readonly unit: UnitId;
     }
+  /** Outside where the formula holds, with the limit in the unit given. */
+  | {
+      readonly kind: 'refused';
+      readonly reason: 'belowLimit' | 'aboveLimit';
+      readonly limit: number;
+      readonly unit: UnitId;
+    }
+  /** Fewer than the fit takes, or readings that never went the way the formula needs. */
+  | { readonly kind: 'refused'; readonly reason: 'tooFewReadings' | 'readingsDoNotFit' }
   /** The rule does not cover it: a carbon dioxide cylinder, two additions on one day, a dead leg. */
   | { readonly kind: 'refused'; readonly reason: 'ruleDoesNotApply' | 'notPositive' };
 
@@ -64,9 +87,29 @@ export function known<Value>(value: Value, ...cautions: Caution[]): Calculated<V
 }
 
 export function refused(
-  reason: 'noTargetKnown' | 'suctionAboveHead' | 'ruleDoesNotApply' | 'notPositive',
+  reason:
+    | 'noTargetKnown'
+    | 'suctionAboveHead'
+    | 'ruleDoesNotApply'
+    | 'notPositive'
+    | 'tooFewReadings'
+    | 'readingsDoNotFit',
 ): CalculationRefusal {
   return { kind: 'refused', reason };
+}
+
+export interface Limits {
+  readonly low: number;
+  readonly high: number;
+  readonly unit: UnitId;
+}
+
+/** The refusal of a value outside the limits; null where it lies between them. */
+export function outside(value: number, { low, high, unit }: Limits): CalculationRefusal | null {
+  if (value >= low && value <= high) return null;
+  return value > high
+    ? { kind: 'refused', reason: 'aboveLimit', limit: high, unit }
+    : { kind: 'refused', reason: 'belowLimit', limit: low, unit };
 }
 
 /** Goes on with the value, carrying its cautions along; a refusal passes through. */

@@ -84,7 +84,8 @@ function shownRefusal(outcome: CalculationRefusal, system: UnitSystem): ShownRef
   };
   if ('value' in outcome) return { reason: outcome.reason, ...shown(outcome.value) };
   const { value: limit, unit } = shown(outcome.limit);
-  return { reason: outcome.reason, refrigerant: outcome.refrigerant, limit, unit };
+  const whose = 'refrigerant' in outcome ? { refrigerant: outcome.refrigerant } : {};
+  return { reason: outcome.reason, ...whose, limit, unit };
 }
 
 const unknownName = (name: string): BadInput => {

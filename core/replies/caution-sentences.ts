@@ -39,6 +39,26 @@ export const CAUTION_SENTENCES: Record<CautionId, string> = {
   repeatedReset: 'Do not keep resetting it: a safety that opens has a cause. Find the cause first.',
   liveWork:
     'Treat it as live: lock out, bleed the capacitors with a resistor, and prove the meter before and after.',
+  pressureTest:
+    'Careful: a regulator with a relief behind it, nitrogen only, never oxygen, and never above the lowest rating in the circuit.',
+  useMicronGauge:
+    'A dial cannot show a deep vacuum: read it with an electronic gauge, away from the pump.',
+  iceInSystem:
+    'Water left in there is ice now and goes slowly: break with nitrogen, warm it, and pull again.',
+  noPowerInVacuum: 'Never test the insulation of a compressor, or start it, under vacuum.',
+  recoverFirst: 'Recover to the level the law sets before you open it, and hold it there.',
+  scaleTooCoarse: 'That scale is too coarse for so small a charge: use a finer one.',
+  gasPoolsLow:
+    'Careful: the gas is heavier than air and pools low, and it takes the place of the air. Leave if the monitor sounds.',
+  dryIce:
+    'Careful: below the triple point carbon dioxide turns to dry ice and plugs the line. Bring the pressure up with vapour first.',
+  toxicGas:
+    'Careful: that gas is harmful to breathe. Leave, air the room, and go back only with protection.',
+  probeTheProduct: 'That counts for the food, not for the air: probe the product.',
+  operatorDecides:
+    'Report the times and temperatures: what becomes of the food is for the operator and the health authority.',
+  householdGuidance: 'That is household guidance: a shop follows its own code and plan.',
+  steamBurns: 'Careful: steam burns. Keep your hand and the lead out of it.',
   workBeforeBaseline: 'Work was reported before any reading: there is no baseline to compare with.',
   pressureLimit:
     'The nameplate and the relief valve set the top: never raise a cut-out to stop the trips.',
