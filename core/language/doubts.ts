@@ -21,6 +21,11 @@ export function doubtful(all: readonly Reading[], context: Context): Sorted {
   return { readings, doubts };
 }
 
+/** Whether this reading, said alone, would have to be confirmed. */
+export function isDoubtful(reading: Reading, context: Context): boolean {
+  return doubtful([reading], context).doubts.length > 0;
+}
+
 function ownDoubt(reading: Reading, { refrigerant }: Context): DoubtReason | null {
   const { unit, quantity } = reading;
   if (unit === null || reading.unitFrom === 'unknown') return 'noUnit';

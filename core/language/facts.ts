@@ -76,6 +76,19 @@ const nameOf =
     return { facts: [{ fact, value, words: frame.wordsOf(frame.span) }] };
   };
 
+/** A name that was said without "site is": not a place on the premises, and no sentence of its own. */
+const siteByName: Means = (tags, frame) => {
+  const found = nameOf('site')(tags, frame);
+  const [fact] = found?.facts ?? [];
+  const value = fact?.fact === 'site' ? fact.value : '';
+  const words = value.split(/\s+/);
+  const isName = words.length >= 2 && words.length <= 6 && !NO_NAME.test(value);
+  return isName ? found : null;
+};
+
+const NO_NAME =
+  /\d|^(?:the|a|an|my|this|that|your|our|his|her|their|its|about|around|least|home|work|lunch|it|what|where|full|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|minus|negative|point|half|condenser|compressor|evaporator|line|load|common|start|run|set|box|head|suction|walk)\b|\b(?:is|are|was|and|psi|degrees|hundred|now)\b/i;
+
 const IT_IS =
   '(it is|this is|that is|we have|it is got|i am on|i have|i have got|working on|i am working on|i am looking at|looking at|this one is|unit is|the unit is|the box is|we are on|i am at)';
 const RUNS_ON =
@@ -180,6 +193,13 @@ export const FACT_RULES: readonly Rule[] = [
     nameOf('site'),
     {
       examples: ['site is Harbor Street Deli'],
+    },
+  ),
+  rule(
+    '(i am|we are|i am here|we are here|here|i am on site|on site|just got here) at <clause>',
+    siteByName,
+    {
+      examples: ['i am at harbor street deli'],
     },
   ),
   rule(

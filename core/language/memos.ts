@@ -8,7 +8,7 @@ const memo: Means = (tags, frame) => {
 
 /** A finite grammar cannot hear free words: these it can, and they are the commonest complaints. */
 const COMPLAINT =
-  '(it has been (warm|running warm|icing up|leaking|noisy)|it keeps tripping|it is not cooling|it will not (start|shut off)|it is (leaking|noisy|warm|running all the time))';
+  '(it has been (warm|running warm|icing up|leaking|noisy)|it keeps tripping|it is not (cooling|holding temp)|it will not (start|shut off)|it is (leaking|noisy|warm|running all the time))';
 const SINCE =
   '[since (monday|tuesday|wednesday|thursday|friday|saturday|sunday|yesterday|last night|this morning|last week)]';
 
@@ -32,7 +32,7 @@ export const MEMO_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(make a note|add a note|take a note|write down|write this down|jot down|note down|take this down|memo to (self|office)|the complaint is|complaint is|complaint|customer complaint|customer complaint is) <rest>',
+    '(make a note|add a note|take a note|write down|write this down|jot down|note down|take this down|memo to (self|office)|the complaint (is|was)|complaint (is|was)|complaint|customer complaint|customer complaint is) <rest>',
     memo,
     {
       examples: ['complaint is warm product'],

@@ -3,7 +3,7 @@ import { bestCover, type Piece } from '../grammar/cover.ts';
 import { Matcher } from '../grammar/match.ts';
 import { heldBy, meetsNeeds, type Needs, needsOf } from '../grammar/needs.ts';
 import type { Tags } from '../grammar/nodes.ts';
-import { StarterIndex, startersOf } from '../grammar/starters.ts';
+import { canStart, StarterIndex, startersOf } from '../grammar/starters.ts';
 import type { Token } from '../grammar/tokens.ts';
 import type { Context } from './context.ts';
 import { NUMBER } from './numbers.ts';
@@ -89,15 +89,24 @@ class Sentence {
   }
 
   private addItems(items: Item[], { rule, rank, ready }: RankedRule, start: number): void {
+    let refusedTo = start;
     for (const { end, tags: folded } of this.matcher.runOnce(ready, start)) {
       if (end === start || (rule.alone && !this.isWhole(start, end))) continue;
+      // "cuts in at thirty eight degrees" is no pressure, and not thirty with an eight left over either.
+      if (end < refusedTo && this.isInsideNumber(end)) continue;
       const tags = folded[0] ?? {};
       const frame = this.frame({ from: start, to: end });
       const meaning = rule.means(tags, frame);
-      if (meaning !== null) {
-        items.push({ start, end, rank, rule, tags, meaning, words: frame.wordsOf(frame.span) });
-      }
+      if (meaning === null) refusedTo = Math.max(refusedTo, end);
+      else items.push({ start, end, rank, rule, tags, meaning, words: frame.wordsOf(frame.span) });
     }
+  }
+
+  private isInsideNumber(at: number): boolean {
+    const before = this.tokens[at - 1];
+    const after = this.tokens[at];
+    if (before === undefined || after === undefined || after.pause) return false;
+    return canStart(NUMBER_STARTERS, before) && canStart(NUMBER_STARTERS, after);
   }
 
   private isWhole(start: number, end: number): boolean {
@@ -151,4 +160,5 @@ class Sentence {
   }
 }
 
+const NUMBER_STARTERS = startersOf(NUMBER);
 const isWeighty = (token: Token): boolean => !FILLERS.has(token.text);

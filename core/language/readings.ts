@@ -1,5 +1,6 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { QuantityId } from '../terms/quantities.ts';
+import { isElectrical } from './electrical-quantities.ts';
 import { type Amounted, amountIn, measured, unitFor } from './measure.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, partId, quantityId, refrigerantId, tagsIn } from './slots.ts';
@@ -11,11 +12,6 @@ function reading(quantity: QuantityId, amount: Amounted, frame: Frame): Reading 
   const value = measured(quantity, amount, frame.context.units);
   return value === null ? null : { ...value, place: null, words: frame.wordsOf(frame.span) };
 }
-
-const isElectrical = (quantity: QuantityId): boolean =>
-  ['voltage', 'current', 'resistance', 'insulationResistance', 'capacitance', 'power'].includes(
-    quantity,
-  );
 
 function oneReading(quantity: QuantityId | null, frame: Frame, tags: Tags): Reading | null {
   return quantity === null ? null : reading(quantity, amountIn(tags), frame);

@@ -1,4 +1,5 @@
 import { COMMAND_RULES } from './commands.ts';
+import { CONTROL_RULES } from './controls.ts';
 import { ELECTRICAL_RULES } from './electrical.ts';
 import { FACT_RULES } from './facts.ts';
 import { FINDING_RULES } from './findings.ts';
@@ -8,6 +9,7 @@ import { READING_RULES } from './readings.ts';
 import { RECOMMENDATION_RULES } from './recommendations.ts';
 import type { Rule } from './rule.ts';
 import { TALK_RULES } from './talk.ts';
+import { DESCRIPTION_RULES } from './unit-description.ts';
 import { WORK_RULES } from './work.ts';
 
 /** Everything that can be said. Where two rules claim the same words, the earlier one is meant. */
@@ -15,6 +17,8 @@ export const RULES: readonly Rule[] = [
   ...MEMO_RULES,
   ...QUESTION_RULES,
   ...COMMAND_RULES,
+  ...DESCRIPTION_RULES,
+  ...CONTROL_RULES,
   ...READING_RULES,
   ...ELECTRICAL_RULES,
   ...FACT_RULES,

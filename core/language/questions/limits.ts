@@ -1,4 +1,4 @@
-import { type Means, type Rule, rule } from '../rule.ts';
+import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import type { SafetyTopic } from '../utterance.ts';
 import { ask } from './asking.ts';
 
@@ -6,6 +6,13 @@ const limit =
   (topic: 'testPressure' | 'cylinderFill' | 'charge'): Means =>
   () =>
     ask({ ask: 'limit', about: topic });
+
+/** After recovering the question is of the cylinder, else of the charge. */
+const limitOfWhatMoves: Means = (tags, frame) => {
+  const { lastQuantity } = frame.context;
+  const isRecovering = lastQuantity === 'refrigerantRecovered' || lastQuantity === 'cylinderWeight';
+  return limit(isRecovering ? 'cylinderFill' : 'charge')(tags, frame);
+};
 
 const safety =
   (topic: SafetyTopic): Means =>
@@ -37,11 +44,13 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     limit('charge'),
     { examples: ['how much charge does it take'] },
   ),
-  rule('how much can i (add|charge) [(it with|to it|in)]', limit('charge'), {
-    examples: ['how much can i add'],
-  }),
-  rule(
-    '(is it|is this|am i) (safe|ok|clear|good) to (braze|solder|use a torch|use the torch|light the torch|weld|torch) [(on [it|this]|this|it|here|now|this joint)]',
+  heardRule(
+    'how much can i (put in|~(add|charge|put in it|put back|put back in) [(it with|to it|in)])',
+    limitOfWhatMoves,
+    { examples: ['how much can i put in', 'how much can i add'] },
+  ),
+  heardRule(
+    '(is it safe|~is it (ok|clear|good)|~(ok|safe)|~(is this|am i) (safe|ok|clear|good)) to (braze|~(solder|use a torch|use the torch|light the torch|weld|torch)) [~(on [it|this]|this|it|here|now|this joint)]',
     safety('brazing'),
     { examples: ['is it safe to braze'] },
   ),

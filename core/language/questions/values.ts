@@ -11,15 +11,12 @@ const NOW = '[~(now|right now|at|at now|currently|reading|at right now|again)]';
 /** What something should be, what it is, and how far apart the two are. */
 export const VALUE_QUESTIONS: readonly Rule[] = [
   heardRule(
-    `what should ${MY} <asked> be [~(at|running|sitting at|reading|right now|here|on this|at right now)]`,
+    `(what|where) should ${MY} <asked> be [~(at|running|sitting at|reading|right now|here|on this|at right now)]`,
     about('target'),
     {
-      examples: ['what should head be', 'what should my suction be'],
+      examples: ['what should head be', 'where should my head be at'],
     },
   ),
-  rule(`where should ${MY} <asked> be [(at|running|sitting)]`, about('target'), {
-    examples: ['where should head be'],
-  }),
   rule(
     `what (should|would) (i|we) (have|see|expect|be seeing|be getting|be looking for|get|look for|want) (for|on|in|at) ${MY} <asked>`,
     about('target'),
@@ -55,14 +52,18 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
       examples: ['give me the subcooling'],
     },
   ),
-  heardRule('how far off am i', () => ask({ ask: 'compare', about: null }), {
-    examples: ['how far off am i'],
-  }),
-  rule(
-    '(how far off (is that|is it|are we|is this)|how is (that|it|this) looking|is (that|it|this) (ok|good|normal|right|high|low|too high|too low|all right|where it should be|in range|bad)|how does (that|it) look|how am i doing|am i (close|high|low|ok|good))',
+  heardRule(
+    '(how far off am i|am i (high|low)|is that normal)',
     () => ask({ ask: 'compare', about: null }),
     {
-      examples: ['is that normal', 'how does that look'],
+      examples: ['how far off am i', 'am i high', 'is that normal'],
+    },
+  ),
+  rule(
+    '(how far off (is that|is it|are we|is this)|how is (that|it|this) looking|is (it|this) (normal|right)|is (that|it|this) (ok|good|high|low|in line|about right|too high|too low|all right|where it should be|in range|bad)|how does (that|it) look|how am i doing|am i (close|ok|good|running high|running low|in range|on target|too high|too low|off)|is that right)',
+    () => ask({ ask: 'compare', about: null }),
+    {
+      examples: ['is it normal', 'how does that look'],
     },
   ),
   heardRule(`how far off is ${MY} <asked>`, about('compare'), {

@@ -8,6 +8,7 @@ export const PRONUNCIATIONS: Readonly<Record<string, readonly string[]>> = {
   am: ['AE M', 'M'],
   amps: ['AE M P S'],
   are: ['AA R', 'ER', 'R'],
+  braze: ['B R EY Z'],
   contactor: ['K AA N T AE K T ER', 'K AH N T AE K T ER'],
   crankcase: ['K R AE NG K K EY S', 'K R AE NG K EY S'],
   defrosted: ['D IH F R AO S T AH D', 'D IY F R AO S T IH D'],

@@ -1,0 +1,139 @@
+import type { QuantityId } from '../../terms/quantities.ts';
+import type { UnitId } from '../../units/units.ts';
+import type { Context } from '../context.ts';
+import { isDoubtful } from '../doubts.ts';
+import { isElectrical } from '../electrical-quantities.ts';
+import { type Amounted, amountIn, measured, unitFor } from '../measure.ts';
+import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
+import { quantityId, tagsIn } from '../slots.ts';
+import type { Command, Reading } from '../utterance.ts';
+import { command } from './command.ts';
+
+const undo: Means = (tags) => {
+  const quantity = quantityId(tags['quantity']);
+  return command(quantity === null ? { do: 'undo' } : { do: 'undo', quantity });
+};
+
+const undoValue: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const { value } = amountIn(tags);
+  if (value === null) return undo(tags, frame);
+  return command({ do: 'undo', ...(quantity === null ? {} : { quantity }), value });
+};
+
+/** Without a quantity the number keeps only the unit that was said: what it amends decides the rest. */
+function amendLast(amount: Amounted, frame: Frame): Command | null {
+  if (amount.value === null) return null;
+  const { unit, value } = amount;
+  const { lastQuantity, units } = frame.context;
+  const bare: Command = { do: 'amend', quantity: null, value };
+  if (unit === null) return bare;
+  if (lastQuantity !== null) {
+    const found = measured(lastQuantity, amount, units);
+    return found?.unit == null ? bare : { ...bare, value: found.value ?? value, unit: found.unit };
+  }
+  const known =
+    unitFor(unit, 'temperature', units) ??
+    unitFor(unit, 'gaugePressure', units) ??
+    (unit === 'degrees' || unit === 'pounds' || unit === 'inches' ? null : unit);
+  if (known === null) return bare;
+  return { ...bare, value: known === 'inHg' ? 0 - Math.abs(value) : value, unit: known };
+}
+
+/** What the amended value would be as a reading; `null` where nothing tells its quantity or its unit. */
+function amendedReading(
+  quantity: QuantityId | null,
+  amount: Amounted,
+  frame: Frame,
+): Reading | null {
+  if (quantity === null) return null;
+  const { units, lastPlace } = frame.context;
+  const unit = amount.unit ?? settledUnit(quantity, frame.context);
+  const found = measured(quantity, { ...amount, unit }, units);
+  if (found?.unit == null) return null;
+  const place = isElectrical(quantity) ? lastPlace : null;
+  return { ...found, place, words: frame.wordsOf(frame.span) };
+}
+
+/** Inches, bar: the unit that a pressure was last given in, where it is not the habit's. */
+function settledUnit(quantity: QuantityId, context: Context): UnitId | null {
+  const settled =
+    quantity === 'headPressure' || quantity === 'suctionPressure' ? context[quantity] : null;
+  return settled === null || settled.unit === 'psi' ? null : settled.unit;
+}
+
+/** As far off as a doubtful reading it is asked about like one: nothing changes until it is confirmed. */
+const amend: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  const quantity = quantityId(tags['quantity']);
+  const amended = amendedReading(quantity ?? frame.context.lastQuantity, amount, frame);
+  if (amount.value !== null && amended !== null && isDoubtful(amended, frame.context)) {
+    return { readings: [amended] };
+  }
+  const found = quantity === null ? amendLast(amount, frame) : amendNamed(quantity, amount, frame);
+  return found === null ? null : command(found);
+};
+
+function amendNamed(quantity: QuantityId, amount: Amounted, frame: Frame): Command | null {
+  const found = measured(quantity, amount, frame.context.units);
+  if (found?.value === undefined) return null;
+  const { value, unit } = found;
+  return { do: 'amend', quantity: found.quantity, value, ...(unit === null ? {} : { unit }) };
+}
+
+/** "not fifteen, fifty": the second number is meant. */
+const amendNot: Means = (tags, frame) => {
+  const right = tagsIn(tags['right']);
+  return right === null ? null : amend({ ...right, ...pick(tags) }, frame);
+};
+
+function pick(tags: Parameters<Means>[0]): Parameters<Means>[0] {
+  const quantity = tags['quantity'];
+  return quantity === undefined ? {} : { quantity };
+}
+
+/** Taking something back, or putting it right. */
+export const CHANGE_COMMANDS: readonly Rule[] = [
+  heardRule(
+    '(take that back|~take it back|~undo [(that|it|last|the last one)]|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget that|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~that (is|was) wrong|~that is not right|~get rid of that|~ignore that|~i misspoke|~disregard that)',
+    undo,
+    { heardWhen: ['anything', 'number', 'yesOrNo'], examples: ['take that back', 'scratch that'] },
+  ),
+  rule(
+    '(take back|undo|scratch|delete|remove|forget|cancel|erase|clear) [(the|my|that|last)] <quantity> [(reading|number|value)]',
+    undo,
+    { examples: ['undo the suction'] },
+  ),
+  rule(
+    '(take back|undo|scratch|delete|remove|forget|cancel|erase) [(the|my|that)] [<quantity>] <amount>',
+    undoValue,
+    { examples: ['scratch the one ninety'] },
+  ),
+  heardRule('make (it|that) <amount>', amend, {
+    heardWhen: ['anything', 'number', 'yesOrNo'],
+    examples: ['make it eighty nine'],
+  }),
+  rule(
+    '(make that|should be|that should be|it should be|i meant|i mean|correction|change (it|that) to|it is actually|actually it is|that is actually|actually|no it is|no that is|no make (it|that)|sorry|no|nope|no wait|change that one to|correct that to|correct (it|that) to|that was|no i said|i said|should have been|that should have been) <amount>',
+    amend,
+    { examples: ['no one forty eight', 'correction one forty eight'], alone: true },
+  ),
+  rule(
+    '(change|make|correct|amend|fix|update) [(the|my|that)] <quantity> [(to|be|should be|reading to)] <amount>',
+    amend,
+    { examples: ['make suction fifteen', 'change head to one forty eight'] },
+  ),
+  rule(
+    '(no|correction|sorry|actually|i mean|i meant|no wait) [the] <quantity> <link> <amount>',
+    amend,
+    { examples: ['correction suction fifteen'], alone: true },
+  ),
+  rule('[the] <quantity> should (be|read|have been) <amount>', amend, {
+    examples: ['suction should be fifteen'],
+  }),
+  rule(
+    '[no] [(it is|that is|i said)] not [<link>] <amount:wrong> (it is|but|i said|<pause>) <amount:right>',
+    amendNot,
+    { examples: ['not fifteen, fifty'], alone: true },
+  ),
+];

@@ -1,0 +1,68 @@
+import type { Tags } from '../grammar/nodes.ts';
+import type { QuantityId } from '../terms/quantities.ts';
+import { amountIn, measured } from './measure.ts';
+import { type Frame, type Means, type Rule, rule } from './rule.ts';
+import { tagsIn } from './slots.ts';
+import type { Reading } from './utterance.ts';
+
+/** A setting is a pressure: degrees are a thermostat's, and not ours to keep as one. */
+function setting(quantity: QuantityId, amount: Tags | null, frame: Frame): readonly Reading[] {
+  const found = amount === null ? null : measured(quantity, amountIn(amount), frame.context.units);
+  return found === null ? [] : [{ ...found, place: null, words: frame.wordsOf(frame.span) }];
+}
+
+const settings = (readings: readonly Reading[], expected: number): ReturnType<Means> =>
+  readings.length === expected ? { readings } : null;
+
+const one =
+  (quantity: QuantityId): Means =>
+  (tags, frame) =>
+    settings(setting(quantity, tags, frame), 1);
+
+/** What cuts in as well as out is the low side's control. */
+const inAndOut: Means = (tags, frame) => {
+  const cutIn = setting('lowCutinPressure', tagsIn(tags['in']), frame);
+  const cutOut = setting('lowCutoutPressure', tagsIn(tags['out']), frame);
+  return settings([...cutIn, ...cutOut], 2);
+};
+
+/** Of which control is told by what was spoken of before; else the number is asked about. */
+const outOfLast: Means = (tags, frame) => {
+  const { lastPart, lastPlace, lastQuantity } = frame.context;
+  const last = [lastPart, lastPlace, lastQuantity];
+  if (last.includes('lowPressureSwitch') || last.includes('lowCutinPressure')) {
+    return one('lowCutoutPressure')(tags, frame);
+  }
+  if (last.includes('highPressureSwitch')) return one('highCutoutPressure')(tags, frame);
+  return null;
+};
+
+const LOW = '(low pressure (switch|control)|low side|low pressure|low|suction (switch|control))';
+const HIGH =
+  '(high pressure (switch|control)|high side|high pressure|high|head pressure (switch|control))';
+const IN = '(cuts in|cut in|cutting in|cuts back in|cut in is|cut in is set)';
+const OUT = '(cuts out|cutting out|cut out is|cut out is set|set to cut out)';
+
+/** At which pressures the controls act. */
+export const CONTROL_RULES: readonly Rule[] = [
+  rule(
+    `[the] [(it|${LOW}|control|switch)] [is] ${IN} [(at|of)] <amount:in> [and] [it] [(cuts|cut)] [back] out [is] [at] <amount:out>`,
+    inAndOut,
+    { examples: ['cuts in at thirty and cuts out at ten'] },
+  ),
+  rule(
+    `[the] [(it|${LOW}|control|switch)] [is] ${OUT} [(at|of)] <amount:out> [and] [it] [(cuts|cut)] [back] in [is] [at] <amount:in>`,
+    inAndOut,
+    { examples: ['cuts out at ten and back in at thirty'] },
+  ),
+  rule(`[the] [(it|${LOW})] [is] ${IN} at <amount>`, one('lowCutinPressure'), {
+    examples: ['it cuts in at thirty'],
+  }),
+  rule(`[the] ${LOW} [is] ${OUT} at <amount>`, one('lowCutoutPressure'), {
+    examples: ['low side cuts out at ten'],
+  }),
+  rule(`[the] ${HIGH} [is] ${OUT} at <amount>`, one('highCutoutPressure'), {
+    examples: ['high pressure switch cuts out at three eighty'],
+  }),
+  rule(`[the] [(it|switch|control)] [is] ${OUT} at <amount>`, outOfLast),
+];

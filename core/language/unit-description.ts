@@ -1,0 +1,78 @@
+import type { RefrigerantId } from '../terms/refrigerants.ts';
+import { type Means, type Rule, rule } from './rule.ts';
+import { equipmentId, meteringId, numberIn, refrigerantId, tagsIn } from './slots.ts';
+import type { Fact } from './utterance.ts';
+
+/** Refrigerants whose figures are everyday temperatures: "walk in, thirty two" is a box at 32. */
+const EVERYDAY: readonly RefrigerantId[] = ['R-12', 'R-22', 'R-32', 'R-125'];
+
+/** Everything that was told of the unit in one breath, each as a fact. */
+const described: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const facts: Fact[] = [];
+  const equipment = equipmentId(tags['equipment']);
+  const doors = numberIn(tagsIn(tags['doors'])?.['number']);
+  const refrigerant = refrigerantId(tags['refrigerant']);
+  const metering = meteringId(tags['metering']);
+  const counted = doors === null ? {} : { doors };
+  if (equipment !== null) facts.push({ fact: 'equipment', value: equipment, ...counted, words });
+  if (refrigerant !== null) facts.push({ fact: 'refrigerant', value: refrigerant, words });
+  if (metering !== null) facts.push({ fact: 'metering', value: metering, words });
+  return { facts };
+};
+
+/** With nothing but a comma before it, only a figure that cannot be the box's temperature is a refrigerant. */
+const describedByFigure: Means = (tags, frame) => {
+  const refrigerant = refrigerantId(tags['refrigerant']);
+  const isEveryday = refrigerant !== null && EVERYDAY.includes(refrigerant);
+  return isEveryday && tags['metering'] === undefined ? null : described(tags, frame);
+};
+
+/** "this is the", "its", "I'm on our": what leads up to a name. */
+const BEFORE_NAME =
+  /^(?:.*?\b(?:the|a|an|our|their|your)|.*?(?:\b(?:is|its|at|on|have|got)|'s))\s+/i;
+
+const named: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const value = words.replace(BEFORE_NAME, '');
+  const unit: Fact = { fact: 'unit', value, words };
+  return { facts: [...(described(tags, frame)?.facts ?? []), unit] };
+};
+
+const THIS =
+  '(it is|this is|that is|we have|it is got|i am on|i have|i have got|working on|i am working on|i am looking at|looking at|this one is|unit is|the unit is|we are on|i am at|i am here at)';
+const A_UNIT = `[${THIS}] [(a|an|the|their|another)] [<count:doors> (door|doors)] <equipment>`;
+const ON =
+  '(on|with|using|charged with|that runs on|runs on|it runs on|which runs on|it is on|it is running|that is on|it uses|that uses|it has|that has|it takes|filled with)';
+const IS = '[(running|is|it is|that is|takes|has|refrigerant|refrigerant is|gas is)]';
+const METERED =
+  '[(with|and|it has|and it has|that has|on|has|using|metered by|metering is)] [(a|an)] <metering>';
+const WHERE =
+  '(by|in|near|behind|next to|beside|across from|under|outside|below|out|on|at) (the|their) [(back|front|left|right|north|south|east|west|main|side|cold|dish|prep|loading|dining|storage|service|salad|pizza)] (kitchen|door|doors|bar|register|counter|fryer|fryers|hood|dock|line|sink|window|wall|office|restroom|bathroom|entrance|grill|oven|ovens|storage|room|basement|roof|alley|hall|hallway|area|side|corner|station|stairs|patio|end|cook line|dish pit|left|right|back|front)';
+
+/** A unit described in one breath: "three door reach in, two ninety, cap tube". */
+export const DESCRIPTION_RULES: readonly Rule[] = [
+  rule(`${A_UNIT} ${ON} [a] <refrigerant> [${METERED}]`, described, {
+    examples: ['reach in on two ninety with a cap tube'],
+  }),
+  rule(`${A_UNIT} ${IS} <refrigerant> [${METERED}]`, describedByFigure, {
+    examples: ['prep table two ninety cap tube'],
+  }),
+  rule(`${A_UNIT} ${METERED} [${ON}] [and] <refrigerant>`, described, {
+    examples: ['walk in cooler with a txv on four oh four a'],
+  }),
+  rule(`[${THIS}] [(a|an|the)] <refrigerant> <equipment> [${METERED}]`, describedByFigure, {
+    examples: ['it is a two ninety prep table with a cap tube'],
+  }),
+  rule(
+    `[the] (box|cooler|freezer|case|cabinet|fridge) ${ON} <refrigerant> [${METERED}]`,
+    describedByFigure,
+    { examples: ['the cooler on four oh four a'] },
+  ),
+  rule(`${THIS} (the|our|their|your) <equipment> ${WHERE}`, named, {
+    examples: ['this is the walk in by the kitchen'],
+  }),
+  rule(`${THIS} [(the|a)] <equipment> number <number:which>`, named, {
+    examples: ['this is walk in number two'],
+  }),
+];
