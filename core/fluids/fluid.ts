@@ -20,6 +20,12 @@ export interface Curve {
   readonly coefficients: readonly number[];
 }
 
+/** A property along the saturation line, and how far the curve is from its source at most. */
+export interface FittedProperty {
+  readonly log: Curve;
+  readonly maxErrorPercent: number;
+}
+
 /** One saturation line, fitted both ways so that neither way iterates. */
 export interface SaturationLine {
   /** °C → ln(kPa absolute). */
@@ -41,6 +47,19 @@ export interface ChartDifference {
   readonly temperature: TemperatureDifference;
   /** The other value was recalled, not read. */
   readonly fromMemory: boolean;
+  /** Where it was read. */
+  readonly readAt: string | null;
+}
+
+/** Warming over 100 years, against the same mass of carbon dioxide. */
+export interface WarmingPotential {
+  readonly value: number;
+  readonly source: string;
+}
+
+export interface SinglePoint {
+  readonly temperature: Temperature;
+  readonly pressure: AbsolutePressure;
 }
 
 export interface Fluid {
@@ -50,7 +69,12 @@ export interface Fluid {
   readonly safetyGroup: SafetyGroup;
   readonly safetyGroupSource: string;
   readonly range: { readonly low: Temperature; readonly high: Temperature };
-  readonly critical: { readonly temperature: Temperature; readonly pressure: AbsolutePressure };
+  readonly critical: SinglePoint;
+  /** Below it there is no liquid; null for a blend, which has no one such point. */
+  readonly triple: SinglePoint | null;
+  /** g/mol. */
+  readonly molarMass: number;
+  readonly gwp: WarmingPotential;
   /** Dew less bubble at 101.325 kPa; null where it is solid at that pressure. */
   readonly glide: TemperatureDifference | null;
   /** Saturated liquid at 25 °C (77 °F), kg/m³; null where the source has no value there. */

@@ -8,8 +8,11 @@ import { FLUIDS } from './fluids.ts';
 /** Why there is no saturation state there, with the limit that was passed in its own unit. */
 export interface OutOfRange {
   readonly kind: 'refused';
-  /** Above critical there is no condensing; between the range's end and critical the curves are not fitted. */
-  readonly reason: 'aboveCritical' | 'belowRange' | 'aboveRange';
+  /**
+   * Above critical there is no condensing, below the triple point no liquid; between those and the range's ends
+   * the curves are not fitted.
+   */
+  readonly reason: 'aboveCritical' | 'belowTriple' | 'belowRange' | 'aboveRange';
   readonly refrigerant: RefrigerantId;
   readonly limit: number;
   readonly unit: 'degC' | 'kPaa';
@@ -41,10 +44,14 @@ export function saturationTemperature(
   return { kind: 'known', value: temperature(evaluate(line.temperature, Math.log(at))) };
 }
 
-function temperatureRefused({ id, range, critical }: Fluid, at: Temperature): OutOfRange {
+export function temperatureRefused(fluid: Fluid, at: Temperature): OutOfRange {
+  const { id, range, critical, triple } = fluid;
   const refused = { kind: 'refused', refrigerant: id, unit: 'degC' } as const;
   if (at >= critical.temperature) {
     return { ...refused, reason: 'aboveCritical', limit: critical.temperature };
+  }
+  if (triple !== null && at < triple.temperature) {
+    return { ...refused, reason: 'belowTriple', limit: triple.temperature };
   }
   return at > range.high
     ? { ...refused, reason: 'aboveRange', limit: range.high }
@@ -55,6 +62,10 @@ function pressureRefused(fluid: Fluid, at: AbsolutePressure, phase: Phase): OutO
   const refused = { kind: 'refused', refrigerant: fluid.id, unit: 'kPaa' } as const;
   if (at >= fluid.critical.pressure) {
     return { ...refused, reason: 'aboveCritical', limit: fluid.critical.pressure };
+  }
+  const { triple } = fluid;
+  if (triple !== null && at < triple.pressure) {
+    return { ...refused, reason: 'belowTriple', limit: triple.pressure };
   }
   const { low, high } = fluid.lines[phase];
   return at > high

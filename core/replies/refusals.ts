@@ -14,6 +14,8 @@ type Worded = { readonly [R in Reason]: (refused: Refusals[R]) => Said };
 const WORDED: Worded = {
   aboveCritical: ({ refrigerant, limit, unit }) =>
     line`${designation(refrigerant)} does not condense above ${figure({ value: limit, unit })}: there is no saturation to give. Go by the maker's chart.`,
+  belowTriple: ({ refrigerant, limit, unit }) =>
+    line`${designation(refrigerant)} has no liquid below ${figure({ value: limit, unit })}: it turns solid. Check the reading and say it again.`,
   belowRange: ({ refrigerant, limit, unit }) =>
     line`My ${designation(refrigerant)} table does not go below ${figure({ value: limit, unit })}. Check the reading and say it again.`,
   aboveRange: ({ refrigerant, limit, unit }) =>

@@ -1,41 +1,22 @@
 /** Writes core/fluids/data from the reference states: `npm run fluids`. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { format } from 'prettier';
-import type { Curve, Phase } from '../../core/fluids/fluid.ts';
+import type { Phase } from '../../core/fluids/fluid.ts';
 import { evaluate } from '../../core/fluids/evaluate.ts';
 import { REFRIGERANTS } from '../../core/terms/refrigerants.ts';
 import type { RefrigerantId } from '../../core/terms/refrigerants.ts';
-import { CHART_NOTES, SAFETY_GROUPS, SAFETY_SOURCE } from './fluid-notes.ts';
-import { fitCurve } from './polynomial-fit.ts';
-import type { Sample } from './polynomial-fit.ts';
-import { isFitted, loadReference } from './reference.ts';
+import { CHART_NOTES, SAFETY_GROUPS, SAFETY_SOURCE, WARMING } from './fluid-notes.ts';
+import { propertyFiles } from './fit-properties.ts';
+import { fitWithin, stated } from './fit-within.ts';
+import type { Fitted } from './fit-within.ts';
+import { loadReference } from './reference.ts';
 import type { Reference } from './reference.ts';
 
 /** A fifth of the bar (0.05 %, 0.02 K) and less: P → T → P then stays within twice the stated error. */
 const LOG_PRESSURE = { tolerance: 1e-4, decimals: 7 };
 const TEMPERATURE = { tolerance: 1e-3, decimals: 6 };
-const MAX_DEGREE = 11;
 
 const FOLDER = new URL('../../core/fluids/', import.meta.url);
-
-interface Fitted {
-  readonly curve: Curve;
-  readonly error: number;
-}
-
-function fitWithin(
-  samples: readonly Sample[],
-  limit: number,
-  { tolerance, decimals }: typeof LOG_PRESSURE,
-): Fitted {
-  const seen = samples.filter((_, index) => isFitted(index, samples.length));
-  for (let degree = 4; degree <= MAX_DEGREE; degree += 1) {
-    const curve = fitCurve(seen, { limit, degree, decimals });
-    const error = Math.max(...samples.map(({ x, y }) => Math.abs(evaluate(curve, x) - y)));
-    if (error < tolerance) return { curve, error };
-  }
-  throw new Error(`no fit within ${tolerance} up to degree ${MAX_DEGREE}`);
-}
 
 interface FittedLine {
   readonly logPressure: Fitted;
@@ -51,12 +32,6 @@ function fitLine({ points, critical }: Reference, phase: Phase): FittedLine {
     logPressure: fitWithin(logs, temperatureLimit, LOG_PRESSURE),
     temperature: fitWithin(swapped, logLimit, TEMPERATURE),
   };
-}
-
-/** Rounded up to two figures, so that what is stated holds. */
-function stated(error: number): number {
-  const unit = 10 ** (Math.floor(Math.log10(error)) - 1);
-  return Number((Math.ceil(error / unit) * unit).toPrecision(2));
 }
 
 function lineText({ logPressure, temperature }: FittedLine, reference: Reference): string {
@@ -77,7 +52,7 @@ function lineText({ logPressure, temperature }: FittedLine, reference: Reference
 const first = <Item>(list: readonly Item[]): Item => known(list[0]);
 const last = <Item>(list: readonly Item[]): Item => known(list.at(-1));
 function known<Item>(item: Item | undefined): Item {
-  if (item === undefined) throw new Error('the reference has no points');
+  if (item === undefined) throw new Error('the reference or the notes lack a value');
   return item;
 }
 
@@ -89,7 +64,25 @@ function chartText(id: RefrigerantId): string {
     pressurePercent: ${note.pressurePercent},
     temperature: differenceF(${note.degF}),
     fromMemory: ${note.fromMemory},
+    readAt: ${JSON.stringify(note.readAt)},
   }`;
+}
+
+function tripleText({ triple }: Reference): string {
+  if (triple === null) return 'null';
+  return `{ temperature: temperature(${triple.tempC}), pressure: absolutePressure(${triple.kPa}) }`;
+}
+
+/** The mean of the components by mass, and the sources of all of them. */
+function warmingText({ composition }: Reference): string {
+  const [names = '', shares = '100'] = composition.replace('R-', '').split(' ');
+  const parts = names.split('/').map((name) => known(WARMING[name]));
+  const weights = shares.split('/').map((share) => Number(share) / 100);
+  const value = parts.reduce((sum, part, index) => sum + part.value * known(weights[index]), 0);
+  const sources = [...new Set(parts.map(({ source }) => source))];
+  const weighed = parts.length > 1 ? ['weighed by mass'] : [];
+  const source = [...sources, ...weighed].join('; ');
+  return `{ value: ${Number(value.toFixed(1))}, source: ${JSON.stringify(source)} }`;
 }
 
 function glideText({ normalBoiling }: Reference): string {
@@ -128,6 +121,9 @@ export const ${fluidName(id)}: Fluid = {
   safetyGroupSource: ${JSON.stringify(SAFETY_SOURCE)},
   range: { low: temperature(${first(points).tempC}), high: temperature(${last(points).tempC}) },
   critical: { temperature: temperature(${critical.tempC}), pressure: absolutePressure(${critical.kPa}) },
+  triple: ${tripleText(reference)},
+  molarMass: ${reference.molarMass},
+  gwp: ${warmingText(reference)},
   glide: ${glideText(reference)},
   liquidDensity25: ${density},
   lines: { bubble, dew },
@@ -174,4 +170,5 @@ mkdirSync(new URL('data/', FOLDER), { recursive: true });
 await Promise.all([
   ...REFRIGERANTS.map((id) => write(`data/${fluidFile(id)}`, withUsedImports(fluidText(id)))),
   write('fluids.ts', indexText()),
+  ...Object.entries(propertyFiles()).map(([file, text]) => write(file, text)),
 ]);

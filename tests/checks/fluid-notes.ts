@@ -42,6 +42,7 @@ interface ChartNote {
   readonly pressurePercent: number;
   readonly degF: number;
   readonly fromMemory: boolean;
+  readonly readAt: string | null;
 }
 
 const boilingPoint = (pressurePercent: number, degF: number): ChartNote => ({
@@ -49,6 +50,7 @@ const boilingPoint = (pressurePercent: number, degF: number): ChartNote => ({
   pressurePercent,
   degF,
   fromMemory: true,
+  readAt: null,
 });
 
 /** The largest difference found between a printed value and the curve, signs dropped. */
@@ -60,12 +62,14 @@ export const CHART_NOTES: Partial<Record<RefrigerantId, ChartNote>> = {
     pressurePercent: 1.43,
     degF: 1.08,
     fromMemory: false,
+    readAt: 'office.manualsonline.com/manuals/mfg/liebert/itr.html?p=63',
   },
   'R-410A': {
     against: "an equipment maker's printed R-410A saturation table, −22 to 104 °F",
     pressurePercent: 1.35,
     degF: 0.59,
     fromMemory: false,
+    readAt: 'www.easymanua.ls/fujitsu/auxb12ga-h/manual?p=223',
   },
   'R-422D': boilingPoint(0.93, 0.35),
   'R-448A': {
@@ -73,12 +77,14 @@ export const CHART_NOTES: Partial<Record<RefrigerantId, ChartNote>> = {
     pressurePercent: 1.65,
     degF: 0.61,
     fromMemory: false,
+    readAt: 'app.unpkg.com/coolprop-node@1.0.20/files/src/refData.js',
   },
   'R-449A': {
     against: "the refrigerant maker's mixing parameters in NIST REFPROP, −40 to 32 °F",
     pressurePercent: 0.84,
     degF: 0.31,
     fromMemory: false,
+    readAt: 'github.com/CoolProp/CoolProp/issues/921',
   },
   'R-450A': boilingPoint(1.1, 0.44),
   'R-452A': boilingPoint(1.49, 0.56),
@@ -88,4 +94,33 @@ export const CHART_NOTES: Partial<Record<RefrigerantId, ChartNote>> = {
   'R-455A': boilingPoint(2.6, 0.99),
   'R-507A': boilingPoint(1.72, 0.65),
   'R-513A': boilingPoint(1.11, 0.44),
+};
+
+/** 40 CFR 98, and AR4 behind it: the basis of the EU's and UK's thresholds too, so blends are weighed on one basis. */
+const CFR =
+  '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix';
+const AR4 = 'IPCC AR4 (2007), from memory: verify';
+const EU = 'EU 517/2014 Annexes II and IV, from memory: verify';
+
+interface Warming {
+  readonly value: number;
+  readonly source: string;
+}
+
+/** Of the substances alone; a blend's is their mean by mass. */
+export const WARMING: Readonly<Record<string, Warming>> = {
+  '12': { value: 10_900, source: AR4 },
+  '22': { value: 1810, source: AR4 },
+  '32': { value: 675, source: CFR },
+  '125': { value: 3500, source: CFR },
+  '134a': { value: 1430, source: CFR },
+  '143a': { value: 4470, source: CFR },
+  '152a': { value: 124, source: CFR },
+  '290': { value: 3, source: EU },
+  '600a': { value: 3, source: EU },
+  '717': { value: 0, source: EU },
+  '744': { value: 1, source: CFR },
+  '1234yf': { value: 4, source: EU },
+  '1234ze(E)': { value: 7, source: EU },
+  '1270': { value: 2, source: EU },
 };

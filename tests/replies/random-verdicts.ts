@@ -153,7 +153,7 @@ const about = fc.option(quantity);
 
 const refused: fc.Arbitrary<Refused> = fc.oneof(
   fc
-    .tuple(about, refrigerant, number, fc.constantFrom('aboveCritical', 'belowRange', 'aboveRange'))
+    .tuple(about, refrigerant, number, fc.constantFrom('aboveCritical', 'belowTriple', 'belowRange', 'aboveRange'))
     .map(([of, id, limit, reason]) => ({
       kind: 'refused' as const,
       about: of,

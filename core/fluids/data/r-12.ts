@@ -12,8 +12,8 @@ const bubble: SaturationLine = {
     centre: 7.6810665,
     halfWidth: 5.4517169,
     coefficients: [
-      7.1830465, -1.8917345, -1.1466975, -0.5060885, -0.2739616, -0.1147583, -0.052366, -0.0518917,
-      -0.0268737,
+      7.1830609, -1.8921042, -1.1472151, -0.5006081, -0.2712101, -0.1360195, -0.0568798, -0.0220133,
+      -0.0246241, -0.0137649,
     ],
   },
   temperature: {
@@ -21,12 +21,12 @@ const bubble: SaturationLine = {
     centre: 1.2921504,
     halfWidth: 0.99234415,
     coefficients: [
-      32.158081, -99.029821, -4.682009, 16.655068, -4.710069, -1.354336, 1.094927, -0.020957,
-      -0.110968,
+      32.158076, -99.029856, -4.681782, 16.65538, -4.711451, -1.355009, 1.097505, -0.02058,
+      -0.112396,
     ],
   },
-  low: absolutePressure(22.6163),
-  high: absolutePressure(3818.5296),
+  low: absolutePressure(22.6151),
+  high: absolutePressure(3818.6102),
 };
 const dew = bubble;
 
@@ -37,12 +37,15 @@ export const r12: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(107.5) },
   critical: { temperature: temperature(111.97), pressure: absolutePressure(4136.166) },
+  triple: { temperature: temperature(-157.051), pressure: absolutePressure(0.0002425508) },
+  molarMass: 120.913,
+  gwp: { value: 10900, source: 'IPCC AR4 (2007), from memory: verify' },
   glide: temperatureDifference(0.0),
   liquidDensity25: 1311.03,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0065,
-    temperature: temperatureDifference(0.00016),
+    pressurePercent: 0.0095,
+    temperature: temperatureDifference(0.00031),
   },
   source:
     'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',

@@ -12,8 +12,8 @@ const bubble: SaturationLine = {
     centre: 7.0505484,
     halfWidth: 5.4073808,
     coefficients: [
-      7.0628933, -1.8681507, -1.1548082, -0.4903846, -0.2700498, -0.1128825, -0.0488387, -0.0465022,
-      -0.024427,
+      7.0629096, -1.8684764, -1.155421, -0.4854369, -0.2666604, -0.1324799, -0.0545803, -0.0185184,
+      -0.0214945, -0.0130355,
     ],
   },
   temperature: {
@@ -21,12 +21,12 @@ const bubble: SaturationLine = {
     centre: 1.2444953,
     halfWidth: 1.0116356,
     coefficients: [
-      27.230838, -91.15156, -8.153674, 16.655742, -3.717341, -1.876523, 1.023687, 0.12239,
-      -0.133537,
+      27.230825, -91.151728, -8.15291, 16.657604, -3.722674, -1.88101, 1.034285, 0.125138,
+      -0.139537,
     ],
   },
-  low: absolutePressure(21.0489),
-  high: absolutePressure(3237.9303),
+  low: absolutePressure(21.048),
+  high: absolutePressure(3237.9656),
 };
 const dew = bubble;
 
@@ -37,12 +37,15 @@ export const r1234yf: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(92.5) },
   critical: { temperature: temperature(94.7), pressure: absolutePressure(3384.374) },
+  triple: { temperature: temperature(-151.55), pressure: absolutePressure(0.0004127) },
+  molarMass: 114.0416,
+  gwp: { value: 4, source: 'EU 517/2014 Annexes II and IV, from memory: verify' },
   glide: temperatureDifference(0.0),
   liquidDensity25: 1091.739,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0058,
-    temperature: temperatureDifference(0.00023),
+    pressurePercent: 0.012,
+    temperature: temperatureDifference(0.0011),
   },
   source:
     'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',

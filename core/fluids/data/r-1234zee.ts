@@ -37,12 +37,15 @@ export const r1234zee: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(105) },
   critical: { temperature: temperature(109.363), pressure: absolutePressure(3634.871) },
+  triple: { temperature: temperature(-104.53), pressure: absolutePressure(0.2186549) },
+  molarMass: 114.0416,
+  gwp: { value: 7, source: 'EU 517/2014 Annexes II and IV, from memory: verify' },
   glide: temperatureDifference(0.0),
   liquidDensity25: 1163.09,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0058,
-    temperature: temperatureDifference(0.00018),
+    pressurePercent: 0.012,
+    temperature: temperatureDifference(0.00036),
   },
   source:
     'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',

@@ -12,17 +12,18 @@ const bubble: SaturationLine = {
     centre: 6.6276244,
     halfWidth: 4.620811,
     coefficients: [
-      7.1646976, -1.6392222, -0.9125166, -0.3386888, -0.1548983, -0.0658276, -0.0416681, -0.0169493,
+      7.1646514, -1.6393542, -0.9108203, -0.3375445, -0.1641682, -0.0681784, -0.0259654, -0.0156271,
+      -0.0081209,
     ],
   },
   temperature: {
     limit: 8.203753,
     centre: 1.1736574,
     halfWidth: 0.87790162,
-    coefficients: [10.48601, -70.66345, -8.000015, 10.286398, -1.513081, -0.873468, 0.276972],
+    coefficients: [10.485994, -70.663518, -7.999671, 10.286704, -1.514095, -0.873609, 0.277565],
   },
-  low: absolutePressure(54.3218),
-  high: absolutePressure(3348.6164),
+  low: absolutePressure(54.3189),
+  high: absolutePressure(3348.5437),
 };
 const dew = bubble;
 
@@ -33,12 +34,19 @@ export const r125: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(62.5) },
   critical: { temperature: temperature(66.02728), pressure: absolutePressure(3618.276) },
+  triple: { temperature: temperature(-100.63), pressure: absolutePressure(2.914046) },
+  molarMass: 120.0214,
+  gwp: {
+    value: 3500,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix',
+  },
   glide: temperatureDifference(0.0),
   liquidDensity25: 1189.353,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0077,
-    temperature: temperatureDifference(0.00081),
+    pressurePercent: 0.012,
+    temperature: temperatureDifference(0.0017),
   },
   source:
     'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',

@@ -12,8 +12,8 @@ const bubble: SaturationLine = {
     centre: 7.1631018,
     halfWidth: 5.1479095,
     coefficients: [
-      7.4132492, -1.6673721, -0.9714699, -0.3905857, -0.2022716, -0.0820903, -0.0360635, -0.0304871,
-      -0.0148842,
+      7.4132472, -1.6674146, -0.9713468, -0.3901289, -0.2031961, -0.0831894, -0.0341323, -0.0298072,
+      -0.0160113,
     ],
   },
   temperature: {
@@ -21,12 +21,12 @@ const bubble: SaturationLine = {
     centre: 1.1875297,
     halfWidth: 0.91389455,
     coefficients: [
-      23.895619, -86.449806, -8.064312, 14.043384, -2.694204, -1.414873, 0.699505, 0.071282,
-      -0.086626,
+      23.895614, -86.449813, -8.064194, 14.043496, -2.69498, -1.415164, 0.700991, 0.071454,
+      -0.087455,
     ],
   },
-  low: absolutePressure(55.5911),
-  high: absolutePressure(4268.8306),
+  low: absolutePressure(55.5909),
+  high: absolutePressure(4268.8545),
 };
 const dew = bubble;
 
@@ -37,12 +37,15 @@ export const r1270: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(87.5) },
   critical: { temperature: temperature(91.061), pressure: absolutePressure(4554.993) },
+  triple: { temperature: temperature(-185.197), pressure: absolutePressure(7.46948e-7) },
+  molarMass: 42.07974,
+  gwp: { value: 2, source: 'EU 517/2014 Annexes II and IV, from memory: verify' },
   glide: temperatureDifference(0.0),
   liquidDensity25: 506.2781,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0034,
-    temperature: temperatureDifference(0.000077),
+    pressurePercent: 0.018,
+    temperature: temperatureDifference(0.00015),
   },
   source:
     'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',

@@ -12,8 +12,8 @@ const bubble: SaturationLine = {
     centre: 7.3630723,
     halfWidth: 5.3476319,
     coefficients: [
-      7.1165397, -2.0125883, -1.2362566, -0.5462936, -0.2951994, -0.1236107, -0.057203, -0.0524475,
-      -0.0261622,
+      7.1165549, -2.0129449, -1.2368032, -0.5409779, -0.2922721, -0.144328, -0.0620381, -0.0232411,
+      -0.0237388, -0.0134805,
     ],
   },
   temperature: {
@@ -21,12 +21,12 @@ const bubble: SaturationLine = {
     centre: 1.3213909,
     halfWidth: 1.0348856,
     coefficients: [
-      27.449564, -93.457174, -5.102928, 16.098337, -4.647775, -1.349947, 1.181401, -0.041361,
-      -0.130258,
+      27.449578, -93.456989, -5.103714, 16.096613, -4.642678, -1.346068, 1.171841, -0.043663,
+      -0.125083,
     ],
   },
-  low: absolutePressure(15.9073),
-  high: absolutePressure(3776.8991),
+  low: absolutePressure(15.9065),
+  high: absolutePressure(3776.9614),
 };
 const dew = bubble;
 
@@ -37,12 +37,19 @@ export const r134a: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(97.5) },
   critical: { temperature: temperature(101.062), pressure: absolutePressure(4059.276) },
+  triple: { temperature: temperature(-103.3), pressure: absolutePressure(0.3895638) },
+  molarMass: 102.032,
+  gwp: {
+    value: 1430,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix',
+  },
   glide: temperatureDifference(0.0),
   liquidDensity25: 1206.712,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0061,
-    temperature: temperatureDifference(0.00037),
+    pressurePercent: 0.0097,
+    temperature: temperatureDifference(0.0013),
   },
   source:
     'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',

@@ -37,12 +37,19 @@ export const r152a: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(110) },
   critical: { temperature: temperature(113.261), pressure: absolutePressure(4516.75) },
+  triple: { temperature: temperature(-118.59), pressure: absolutePressure(0.06413865) },
+  molarMass: 66.051,
+  gwp: {
+    value: 124,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix',
+  },
   glide: temperatureDifference(0.0),
   liquidDensity25: 899.4655,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0072,
-    temperature: temperatureDifference(0.00019),
+    pressurePercent: 0.015,
+    temperature: temperatureDifference(0.00037),
   },
   source:
     'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',

@@ -12,8 +12,8 @@ const bubble: SaturationLine = {
     centre: 7.2758587,
     halfWidth: 5.2399314,
     coefficients: [
-      7.4247157, -1.8167581, -1.0856248, -0.4575681, -0.240926, -0.096471, -0.0426499, -0.0400431,
-      -0.0201608,
+      7.424727, -1.8170307, -1.0860363, -0.4535155, -0.2387197, -0.1122327, -0.0462924, -0.0178597,
+      -0.0183362, -0.0102254,
     ],
   },
   temperature: {
@@ -21,12 +21,12 @@ const bubble: SaturationLine = {
     centre: 1.2473996,
     halfWidth: 0.96635725,
     coefficients: [
-      25.685702, -89.815076, -6.662527, 14.922099, -3.633418, -1.385611, 1.003704, 0.028474,
-      -0.143482,
+      25.68572, -89.814967, -6.663169, 14.920976, -3.629643, -1.382998, 0.996939, 0.02689,
+      -0.139913,
     ],
   },
-  low: absolutePressure(37.5064),
-  high: absolutePressure(4657.3156),
+  low: absolutePressure(37.5051),
+  high: absolutePressure(4657.371),
 };
 const dew = bubble;
 
@@ -37,12 +37,15 @@ export const r22: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(92.5) },
   critical: { temperature: temperature(96.145), pressure: absolutePressure(4990) },
+  triple: { temperature: temperature(-157.42), pressure: absolutePressure(0.0003794747) },
+  molarMass: 86.468,
+  gwp: { value: 1810, source: 'IPCC AR4 (2007), from memory: verify' },
   glide: temperatureDifference(0.0),
   liquidDensity25: 1190.654,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0047,
-    temperature: temperatureDifference(0.00027),
+    pressurePercent: 0.0071,
+    temperature: temperatureDifference(0.00076),
   },
   source:
     'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',

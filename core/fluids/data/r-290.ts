@@ -12,8 +12,8 @@ const bubble: SaturationLine = {
     centre: 7.3583458,
     halfWidth: 5.1811917,
     coefficients: [
-      7.2929099, -1.7272747, -1.0074115, -0.4145018, -0.2136187, -0.0866002, -0.0393618, -0.0337979,
-      -0.0162694,
+      7.2929077, -1.7273157, -1.0072824, -0.414067, -0.2145584, -0.0876327, -0.0374418, -0.0331652,
+      -0.0173754,
     ],
   },
   temperature: {
@@ -21,12 +21,12 @@ const bubble: SaturationLine = {
     centre: 1.2207184,
     halfWidth: 0.92658425,
     coefficients: [
-      25.635947, -89.267871, -6.927268, 14.283487, -3.164331, -1.284237, 0.800832, 0.018517,
-      -0.095182,
+      25.635953, -89.267776, -6.927677, 14.282561, -3.161665, -1.282162, 0.795884, 0.017294,
+      -0.092537,
     ],
   },
-  low: absolutePressure(42.6946),
-  high: absolutePressure(3937.9797),
+  low: absolutePressure(42.6944),
+  high: absolutePressure(3938.0081),
 };
 const dew = bubble;
 
@@ -37,12 +37,15 @@ export const r290: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(92.5) },
   critical: { temperature: temperature(96.74001), pressure: absolutePressure(4251.165) },
+  triple: { temperature: temperature(-187.625), pressure: absolutePressure(1.718484e-7) },
+  molarMass: 44.09562,
+  gwp: { value: 3, source: 'EU 517/2014 Annexes II and IV, from memory: verify' },
   glide: temperatureDifference(0.0),
   liquidDensity25: 492.3628,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0039,
-    temperature: temperatureDifference(0.00024),
+    pressurePercent: 0.018,
+    temperature: temperatureDifference(0.00072),
   },
   source:
     'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',

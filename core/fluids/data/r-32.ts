@@ -37,12 +37,19 @@ export const r32: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(75) },
   critical: { temperature: temperature(78.105), pressure: absolutePressure(5782.645) },
+  triple: { temperature: temperature(-136.81), pressure: absolutePressure(0.04799989) },
+  molarMass: 52.024,
+  gwp: {
+    value: 675,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix',
+  },
   glide: temperatureDifference(0.0),
   liquidDensity25: 961.0081,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0071,
-    temperature: temperatureDifference(0.000041),
+    pressurePercent: 0.015,
+    temperature: temperatureDifference(0.000082),
   },
   source:
     'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',

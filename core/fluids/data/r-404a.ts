@@ -57,12 +57,19 @@ export const r404a: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(70) },
   critical: { temperature: temperature(72.12019), pressure: absolutePressure(3734.888) },
+  triple: null,
+  molarMass: 97.6038,
+  gwp: {
+    value: 3921.6,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; weighed by mass',
+  },
   glide: temperatureDifference(0.751),
   liquidDensity25: 1044.054,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0091,
-    temperature: temperatureDifference(0.00081),
+    pressurePercent: 0.019,
+    temperature: temperatureDifference(0.0017),
   },
   source:
     'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
@@ -71,5 +78,6 @@ export const r404a: Fluid = {
     pressurePercent: 1.8,
     temperature: differenceF(0.68),
     fromMemory: true,
+    readAt: null,
   },
 };

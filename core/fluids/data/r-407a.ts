@@ -56,12 +56,19 @@ export const r407a: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(80) },
   critical: { temperature: temperature(82.24687), pressure: absolutePressure(4513.894) },
+  triple: null,
+  molarMass: 90.11073,
+  gwp: {
+    value: 2107,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; weighed by mass',
+  },
   glide: temperatureDifference(6.414),
   liquidDensity25: 1145.107,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0095,
-    temperature: temperatureDifference(0.00086),
+    pressurePercent: 0.019,
+    temperature: temperatureDifference(0.0018),
   },
   source:
     'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
@@ -70,5 +77,6 @@ export const r407a: Fluid = {
     pressurePercent: 0.93,
     temperature: differenceF(0.35),
     fromMemory: true,
+    readAt: null,
   },
 };

@@ -13,18 +13,18 @@ const bubble: SaturationLine = {
     centre: 7.0717983,
     halfWidth: 5.0376154,
     coefficients: [
-      7.383591, -1.7773723, -1.0453444, -0.4186112, -0.2126862, -0.0864809, -0.0391612, -0.0292868,
-      -0.0139108,
+      7.383589, -1.7774134, -1.0452254, -0.4181716, -0.2135714, -0.087536, -0.0373209, -0.0286344,
+      -0.0149818,
     ],
   },
   temperature: {
     limit: 8.45232,
     centre: 1.2134607,
     halfWidth: 0.95255183,
-    coefficients: [21.264035, -83.454031, -7.982175, 13.479743, -2.626617, -1.275398, 0.595004],
+    coefficients: [21.264031, -83.454034, -7.982031, 13.479739, -2.627103, -1.27536, 0.595345],
   },
-  low: absolutePressure(42.98),
-  high: absolutePressure(4377.5287),
+  low: absolutePressure(42.9799),
+  high: absolutePressure(4377.5519),
 };
 const dew: SaturationLine = {
   logPressure: {
@@ -32,8 +32,8 @@ const dew: SaturationLine = {
     centre: 7.0717983,
     halfWidth: 5.0376154,
     coefficients: [
-      7.2510622, -1.9070325, -1.1125802, -0.467824, -0.2428038, -0.1005134, -0.0444361, -0.0369643,
-      -0.0178298,
+      7.2510731, -1.9072859, -1.112973, -0.4640446, -0.2406936, -0.1152383, -0.0479273, -0.0162233,
+      -0.0160774, -0.0095624,
     ],
   },
   temperature: {
@@ -41,12 +41,12 @@ const dew: SaturationLine = {
     centre: 1.2958369,
     halfWidth: 0.96939548,
     coefficients: [
-      19.760696, -83.642548, -5.891842, 13.548185, -3.31837, -1.17864, 0.787992, 0.022941,
-      -0.088459,
+      19.760711, -83.642379, -5.892642, 13.546428, -3.313034, -1.174483, 0.777688, 0.020408,
+      -0.082734,
     ],
   },
-  low: absolutePressure(27.6901),
-  high: absolutePressure(4212.2259),
+  low: absolutePressure(27.6893),
+  high: absolutePressure(4212.2672),
 };
 
 export const r407c: Fluid = {
@@ -56,12 +56,19 @@ export const r407c: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(82.5) },
   critical: { temperature: temperature(86.13788), pressure: absolutePressure(4639.305) },
+  triple: null,
+  molarMass: 86.20364,
+  gwp: {
+    value: 1773.8,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; weighed by mass',
+  },
   glide: temperatureDifference(6.998),
   liquidDensity25: 1137.496,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0044,
-    temperature: temperatureDifference(0.00067),
+    pressurePercent: 0.016,
+    temperature: temperatureDifference(0.0014),
   },
   source:
     'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
@@ -70,5 +77,6 @@ export const r407c: Fluid = {
     pressurePercent: 1.43,
     temperature: differenceF(1.08),
     fromMemory: false,
+    readAt: 'office.manualsonline.com/manuals/mfg/liebert/itr.html?p=63',
   },
 };

@@ -55,12 +55,19 @@ export const r407f: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(80) },
   critical: { temperature: temperature(82.6037), pressure: absolutePressure(4749.228) },
+  triple: null,
+  molarMass: 82.05827,
+  gwp: {
+    value: 1824.5,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; weighed by mass',
+  },
   glide: temperatureDifference(6.397),
   liquidDensity25: 1116.928,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0085,
-    temperature: temperatureDifference(0.00079),
+    pressurePercent: 0.017,
+    temperature: temperatureDifference(0.0016),
   },
   source:
     'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',

@@ -13,17 +13,18 @@ const bubble: SaturationLine = {
     centre: 6.7832945,
     halfWidth: 4.6990441,
     coefficients: [
-      7.435134, -1.687599, -0.9403161, -0.3530979, -0.1598821, -0.0660773, -0.0456024, -0.0198017,
+      7.4350815, -1.6877405, -0.9383967, -0.351876, -0.1703381, -0.0685734, -0.0279275, -0.0184042,
+      -0.0091318,
     ],
   },
   temperature: {
     limit: 8.507242,
     centre: 1.1933096,
     halfWidth: 0.89105183,
-    coefficients: [13.10753, -73.583979, -8.017317, 10.762689, -1.687695, -0.928914, 0.347585],
+    coefficients: [13.107501, -73.584096, -8.016635, 10.763171, -1.68978, -0.929147, 0.34893],
   },
-  low: absolutePressure(64.2484),
-  high: absolutePressure(4518.3823),
+  low: absolutePressure(64.2443),
+  high: absolutePressure(4518.2567),
 };
 const dew: SaturationLine = {
   logPressure: {
@@ -31,17 +32,20 @@ const dew: SaturationLine = {
     centre: 6.7832945,
     halfWidth: 4.6990441,
     coefficients: [
-      7.4319965, -1.6884071, -0.9391672, -0.3536093, -0.1604393, -0.0661095, -0.0458525, -0.0200385,
+      7.4319426, -1.688553, -0.9372022, -0.3523521, -0.1711453, -0.0686775, -0.0277489, -0.0186006,
+      -0.009356,
     ],
   },
   temperature: {
     limit: 8.507242,
     centre: 1.1948313,
     halfWidth: 0.89058209,
-    coefficients: [13.094384, -73.616095, -7.998493, 10.810529, -1.701447, -0.944705, 0.355684],
+    coefficients: [
+      13.09438, -73.617322, -7.998261, 10.820959, -1.702359, -0.966234, 0.356309, 0.012631,
+    ],
   },
-  low: absolutePressure(63.9673),
-  high: absolutePressure(4512.9301),
+  low: absolutePressure(63.9631),
+  high: absolutePressure(4512.8015),
 };
 
 export const r410a: Fluid = {
@@ -51,12 +55,19 @@ export const r410a: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(67.5) },
   critical: { temperature: temperature(71.3441), pressure: absolutePressure(4901.231) },
+  triple: null,
+  molarMass: 72.58541,
+  gwp: {
+    value: 2087.5,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; weighed by mass',
+  },
   glide: temperatureDifference(0.079),
   liquidDensity25: 1058.621,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0086,
-    temperature: temperatureDifference(0.00083),
+    pressurePercent: 0.013,
+    temperature: temperatureDifference(0.0018),
   },
   source:
     'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
@@ -65,5 +76,6 @@ export const r410a: Fluid = {
     pressurePercent: 1.35,
     temperature: differenceF(0.59),
     fromMemory: false,
+    readAt: 'www.easymanua.ls/fujitsu/auxb12ga-h/manual?p=223',
   },
 };

@@ -56,12 +56,19 @@ export const r422d: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(75) },
   critical: { temperature: temperature(78.1145), pressure: absolutePressure(3798.75) },
+  triple: null,
+  molarMass: 109.9351,
+  gwp: {
+    value: 2729.1,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; EU 517/2014 Annexes II and IV, from memory: verify; weighed by mass',
+  },
   glide: temperatureDifference(5.043),
   liquidDensity25: 1143.516,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0071,
-    temperature: temperatureDifference(0.00077),
+    pressurePercent: 0.015,
+    temperature: temperatureDifference(0.0016),
   },
   source:
     'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
@@ -70,5 +77,6 @@ export const r422d: Fluid = {
     pressurePercent: 0.93,
     temperature: differenceF(0.35),
     fromMemory: true,
+    readAt: null,
   },
 };

@@ -55,12 +55,19 @@ export const r448a: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(80) },
   critical: { temperature: temperature(82.7909), pressure: absolutePressure(4605.181) },
+  triple: null,
+  molarMass: 86.28345,
+  gwp: {
+    value: 1387.1,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; EU 517/2014 Annexes II and IV, from memory: verify; weighed by mass',
+  },
   glide: temperatureDifference(6.515),
   liquidDensity25: 1097.462,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0079,
-    temperature: temperatureDifference(0.00072),
+    pressurePercent: 0.016,
+    temperature: temperatureDifference(0.0015),
   },
   source:
     'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
@@ -69,5 +76,6 @@ export const r448a: Fluid = {
     pressurePercent: 1.65,
     temperature: differenceF(0.61),
     fromMemory: false,
+    readAt: 'app.unpkg.com/coolprop-node@1.0.20/files/src/refData.js',
   },
 };

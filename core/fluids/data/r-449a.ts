@@ -56,12 +56,19 @@ export const r449a: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(80) },
   critical: { temperature: temperature(82.4853), pressure: absolutePressure(4516.518) },
+  triple: null,
+  molarMass: 87.2129,
+  gwp: {
+    value: 1397,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; EU 517/2014 Annexes II and IV, from memory: verify; weighed by mass',
+  },
   glide: temperatureDifference(6.049),
   liquidDensity25: 1097.357,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.008,
-    temperature: temperatureDifference(0.00083),
+    pressurePercent: 0.016,
+    temperature: temperatureDifference(0.0017),
   },
   source:
     'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
@@ -70,5 +77,6 @@ export const r449a: Fluid = {
     pressurePercent: 0.84,
     temperature: differenceF(0.31),
     fromMemory: false,
+    readAt: 'github.com/CoolProp/CoolProp/issues/921',
   },
 };

@@ -13,8 +13,8 @@ const bubble: SaturationLine = {
     centre: 7.358835,
     halfWidth: 5.5205749,
     coefficients: [
-      7.1131096, -2.0143456, -1.2680627, -0.5685335, -0.3161386, -0.1333278, -0.0615408, -0.0614033,
-      -0.0320745,
+      7.1131297, -2.014796, -1.2688043, -0.5617683, -0.3121112, -0.1598531, -0.0682579, -0.0238302,
+      -0.0286852, -0.0174042,
     ],
   },
   temperature: {
@@ -22,12 +22,12 @@ const bubble: SaturationLine = {
     centre: 1.3129082,
     halfWidth: 1.0578264,
     coefficients: [
-      30.706158, -97.31482, -5.529445, 17.705204, -5.11524, -1.61362, 1.328645, -0.026864,
-      -0.140124,
+      30.706174, -97.314735, -5.530048, 17.704181, -5.111534, -1.61111, 1.321772, -0.028412,
+      -0.136408,
     ],
   },
-  low: absolutePressure(14.2631),
-  high: absolutePressure(3688.2347),
+  low: absolutePressure(14.2622),
+  high: absolutePressure(3688.3073),
 };
 const dew: SaturationLine = {
   logPressure: {
@@ -35,8 +35,8 @@ const dew: SaturationLine = {
     centre: 7.358835,
     halfWidth: 5.5205749,
     coefficients: [
-      7.0985595, -2.0263049, -1.2709663, -0.5704178, -0.3173228, -0.1339324, -0.0618054, -0.0623173,
-      -0.0325749,
+      7.0985805, -2.0267702, -1.2717365, -0.5634296, -0.31315, -0.1613322, -0.0687553, -0.0235072,
+      -0.029071, -0.0179762,
     ],
   },
   temperature: {
@@ -44,12 +44,12 @@ const dew: SaturationLine = {
     centre: 1.3204686,
     halfWidth: 1.0575874,
     coefficients: [
-      30.625172, -97.308033, -5.438836, 17.684329, -5.108209, -1.610159, 1.314453, -0.016257,
-      -0.142574,
+      30.625189, -97.307852, -5.439642, 17.682508, -5.103013, -1.605932, 1.304584, -0.018803,
+      -0.137162,
     ],
   },
-  low: absolutePressure(13.7758),
-  high: absolutePressure(3673.3617),
+  low: absolutePressure(13.7749),
+  high: absolutePressure(3673.4374),
 };
 
 export const r450a: Fluid = {
@@ -59,12 +59,19 @@ export const r450a: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(102.5) },
   critical: { temperature: temperature(105.3792), pressure: absolutePressure(3897.103) },
+  triple: null,
+  molarMass: 108.6694,
+  gwp: {
+    value: 604.7,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; EU 517/2014 Annexes II and IV, from memory: verify; weighed by mass',
+  },
   glide: temperatureDifference(0.585),
   liquidDensity25: 1179.744,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.008,
-    temperature: temperatureDifference(0.00033),
+    pressurePercent: 0.014,
+    temperature: temperatureDifference(0.0012),
   },
   source:
     'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
@@ -73,5 +80,6 @@ export const r450a: Fluid = {
     pressurePercent: 1.1,
     temperature: differenceF(0.44),
     fromMemory: true,
+    readAt: null,
   },
 };

@@ -13,18 +13,18 @@ const bubble: SaturationLine = {
     centre: 6.702548,
     halfWidth: 4.9421503,
     coefficients: [
-      7.3225622, -1.6705069, -0.9886974, -0.3832013, -0.1938689, -0.0793405, -0.0342882, -0.0240071,
-      -0.0119934,
+      7.3225604, -1.6705472, -0.9885931, -0.3827581, -0.194687, -0.0804277, -0.0325289, -0.0233254,
+      -0.0130368,
     ],
   },
   temperature: {
     limit: 8.299986,
     centre: 1.1553504,
     halfWidth: 0.93351293,
-    coefficients: [17.154845, -77.789806, -9.312355, 12.800069, -2.096287, -1.260141, 0.503754],
+    coefficients: [17.154875, -77.78966, -9.313032, 12.799354, -2.09404, -1.259649, 0.502217],
   },
-  low: absolutePressure(51.247),
-  high: absolutePressure(3830.5747),
+  low: absolutePressure(51.2469),
+  high: absolutePressure(3830.5858),
 };
 const dew: SaturationLine = {
   logPressure: {
@@ -32,8 +32,8 @@ const dew: SaturationLine = {
     centre: 6.702548,
     halfWidth: 4.9421503,
     coefficients: [
-      7.2226814, -1.7482054, -1.0060515, -0.395437, -0.2021172, -0.0840262, -0.0351855, -0.0259682,
-      -0.0124484,
+      7.2226914, -1.7484049, -1.0064304, -0.3924046, -0.2000037, -0.0960464, -0.03879, -0.0087947,
+      -0.0105972, -0.0080004,
     ],
   },
   temperature: {
@@ -41,11 +41,11 @@ const dew: SaturationLine = {
     centre: 1.211785,
     halfWidth: 0.92988955,
     coefficients: [
-      16.527265, -77.727617, -8.571271, 12.69674, -2.119426, -1.300782, 0.413627, 0.0817,
+      16.527236, -77.727401, -8.570467, 12.694268, -2.122062, -1.294678, 0.415441, 0.077925,
     ],
   },
-  low: absolutePressure(40.9864),
-  high: absolutePressure(3716.4181),
+  low: absolutePressure(40.9855),
+  high: absolutePressure(3716.4386),
 };
 
 export const r452a: Fluid = {
@@ -55,12 +55,19 @@ export const r452a: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(72.5) },
   critical: { temperature: temperature(75.09897), pressure: absolutePressure(3983.777) },
+  triple: null,
+  molarMass: 103.5109,
+  gwp: {
+    value: 2140.4,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; EU 517/2014 Annexes II and IV, from memory: verify; weighed by mass',
+  },
   glide: temperatureDifference(4.046),
   liquidDensity25: 1123.509,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0035,
-    temperature: temperatureDifference(0.00043),
+    pressurePercent: 0.015,
+    temperature: temperatureDifference(0.0015),
   },
   source:
     'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
@@ -69,5 +76,6 @@ export const r452a: Fluid = {
     pressurePercent: 1.49,
     temperature: differenceF(0.56),
     fromMemory: true,
+    readAt: null,
   },
 };

@@ -56,12 +56,19 @@ export const r454a: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(80) },
   critical: { temperature: temperature(83.56428), pressure: absolutePressure(4719.952) },
+  triple: null,
+  molarMass: 80.46775,
+  gwp: {
+    value: 238.8,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; EU 517/2014 Annexes II and IV, from memory: verify; weighed by mass',
+  },
   glide: temperatureDifference(6.689),
   liquidDensity25: 1023.695,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0095,
-    temperature: temperatureDifference(0.0005),
+    pressurePercent: 0.019,
+    temperature: temperatureDifference(0.00099),
   },
   source:
     'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
@@ -70,5 +77,6 @@ export const r454a: Fluid = {
     pressurePercent: 1.47,
     temperature: differenceF(0.55),
     fromMemory: true,
+    readAt: null,
   },
 };

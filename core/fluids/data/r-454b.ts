@@ -58,12 +58,19 @@ export const r454b: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(75) },
   critical: { temperature: temperature(78.28021), pressure: absolutePressure(5304.109) },
+  triple: null,
+  molarMass: 62.61363,
+  gwp: {
+    value: 466.3,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; EU 517/2014 Annexes II and IV, from memory: verify; weighed by mass',
+  },
   glide: temperatureDifference(1.21),
   liquidDensity25: 986.2265,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0084,
-    temperature: temperatureDifference(0.00093),
+    pressurePercent: 0.017,
+    temperature: temperatureDifference(0.0019),
   },
   source:
     'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
@@ -72,5 +79,6 @@ export const r454b: Fluid = {
     pressurePercent: 2.33,
     temperature: differenceF(0.85),
     fromMemory: true,
+    readAt: null,
   },
 };

@@ -59,12 +59,19 @@ export const r454c: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(85) },
   critical: { temperature: temperature(87.64336), pressure: absolutePressure(4370.46) },
+  triple: null,
+  molarMass: 90.77572,
+  gwp: {
+    value: 148.3,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; EU 517/2014 Annexes II and IV, from memory: verify; weighed by mass',
+  },
   glide: temperatureDifference(8.188),
   liquidDensity25: 1045.029,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0084,
-    temperature: temperatureDifference(0.00096),
+    pressurePercent: 0.017,
+    temperature: temperatureDifference(0.002),
   },
   source:
     'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
@@ -73,5 +80,6 @@ export const r454c: Fluid = {
     pressurePercent: 2.93,
     temperature: differenceF(1.13),
     fromMemory: true,
+    readAt: null,
   },
 };

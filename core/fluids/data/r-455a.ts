@@ -13,8 +13,8 @@ const bubble: SaturationLine = {
     centre: 6.9975538,
     halfWidth: 5.0910648,
     coefficients: [
-      7.5207231, -1.6122344, -0.9666216, -0.3716444, -0.1901198, -0.0768786, -0.0321755, -0.0238902,
-      -0.0131232,
+      7.520722, -1.6122606, -0.9665502, -0.371361, -0.1906708, -0.0775653, -0.0310082, -0.0234633,
+      -0.0138094,
     ],
   },
   temperature: {
@@ -22,12 +22,12 @@ const bubble: SaturationLine = {
     centre: 1.1270479,
     halfWidth: 0.92483183,
     coefficients: [
-      22.588526, -83.400274, -9.755472, 13.55082, -2.082091, -1.514522, 0.41715, 0.260059, 0.081776,
-      -0.146087,
+      22.588308, -83.399608, -9.743618, 13.534993, -2.182392, -1.415176, 0.706277, 0.018359,
+      -0.251976, 0.101413, 0.133393, -0.089987,
     ],
   },
-  low: absolutePressure(68.995),
-  high: absolutePressure(4461.9029),
+  low: absolutePressure(68.9949),
+  high: absolutePressure(4461.9163),
 };
 const dew: SaturationLine = {
   logPressure: {
@@ -35,8 +35,8 @@ const dew: SaturationLine = {
     centre: 6.9975538,
     halfWidth: 5.0910648,
     coefficients: [
-      7.2534956, -1.8528596, -1.0602031, -0.4407529, -0.2296943, -0.0950456, -0.0411935, -0.0348275,
-      -0.016257,
+      7.2535059, -1.853088, -1.0605783, -0.437327, -0.227662, -0.1084497, -0.0445737, -0.015891,
+      -0.0145542, -0.0087478,
     ],
   },
   temperature: {
@@ -44,12 +44,12 @@ const dew: SaturationLine = {
     centre: 1.282984,
     halfWidth: 0.94448023,
     coefficients: [
-      20.548209, -83.836536, -6.843769, 13.842279, -3.102741, -1.378903, 0.78427, 0.123093,
-      -0.135973,
+      20.548221, -83.836424, -6.844359, 13.84103, -3.098861, -1.375836, 0.776785, 0.121178,
+      -0.131819,
     ],
   },
-  low: absolutePressure(32.5462),
-  high: absolutePressure(4144.8974),
+  low: absolutePressure(32.5453),
+  high: absolutePressure(4144.9302),
 };
 
 export const r455a: Fluid = {
@@ -59,12 +59,19 @@ export const r455a: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(82.5) },
   critical: { temperature: temperature(85.63473), pressure: absolutePressure(4601.905) },
+  triple: null,
+  molarMass: 87.4526,
+  gwp: {
+    value: 148.2,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; EU 517/2014 Annexes II and IV, from memory: verify; weighed by mass',
+  },
   glide: temperatureDifference(13.542),
   liquidDensity25: 1032.463,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0041,
-    temperature: temperatureDifference(0.00066),
+    pressurePercent: 0.011,
+    temperature: temperatureDifference(0.0012),
   },
   source:
     'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
@@ -73,5 +80,6 @@ export const r455a: Fluid = {
     pressurePercent: 2.6,
     temperature: differenceF(0.99),
     fromMemory: true,
+    readAt: null,
   },
 };

@@ -13,7 +13,8 @@ const bubble: SaturationLine = {
     centre: 6.6760532,
     halfWidth: 4.7745275,
     coefficients: [
-      7.197197, -1.6618401, -0.9420591, -0.3562905, -0.1647657, -0.0690296, -0.0485962, -0.0216652,
+      7.1971363, -1.6620143, -0.9398314, -0.3547824, -0.1769468, -0.0721177, -0.027954, -0.0199336,
+      -0.0106804,
     ],
   },
   temperature: {
@@ -21,11 +22,11 @@ const bubble: SaturationLine = {
     centre: 1.1747585,
     halfWidth: 0.89757019,
     coefficients: [
-      13.7026, -74.069978, -8.623589, 11.387926, -1.672762, -1.121966, 0.343864, 0.054048,
+      13.702587, -74.069878, -8.623258, 11.386862, -1.673845, -1.119438, 0.344615, 0.052526,
     ],
   },
-  low: absolutePressure(51.0574),
-  high: absolutePressure(3465.4626),
+  low: absolutePressure(51.0535),
+  high: absolutePressure(3465.3597),
 };
 const dew: SaturationLine = {
   logPressure: {
@@ -33,7 +34,8 @@ const dew: SaturationLine = {
     centre: 6.6760532,
     halfWidth: 4.7745275,
     coefficients: [
-      7.1963308, -1.6616934, -0.9412449, -0.355989, -0.1644587, -0.0688314, -0.049089, -0.0221109,
+      7.1962687, -1.6618714, -0.9389627, -0.3544481, -0.1769425, -0.071987, -0.0279329, -0.0203415,
+      -0.010946,
     ],
   },
   temperature: {
@@ -41,11 +43,11 @@ const dew: SaturationLine = {
     centre: 1.1751588,
     halfWidth: 0.89717929,
     coefficients: [
-      13.697949, -74.07872, -8.629382, 11.396762, -1.65968, -1.123087, 0.341245, 0.055077,
+      13.697928, -74.078588, -8.628946, 11.395479, -1.661014, -1.120107, 0.342145, 0.053293,
     ],
   },
-  low: absolutePressure(51.0555),
-  high: absolutePressure(3463.9433),
+  low: absolutePressure(51.0515),
+  high: absolutePressure(3463.8384),
 };
 
 export const r507a: Fluid = {
@@ -55,12 +57,19 @@ export const r507a: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(67.5) },
   critical: { temperature: temperature(70.61579), pressure: absolutePressure(3704.879) },
+  triple: null,
+  molarMass: 98.85916,
+  gwp: {
+    value: 3985,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; weighed by mass',
+  },
   glide: temperatureDifference(0.001),
   liquidDensity25: 1047.9,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0099,
-    temperature: temperatureDifference(0.0003),
+    pressurePercent: 0.015,
+    temperature: temperatureDifference(0.00079),
   },
   source:
     'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
@@ -69,5 +78,6 @@ export const r507a: Fluid = {
     pressurePercent: 1.72,
     temperature: differenceF(0.65),
     fromMemory: true,
+    readAt: null,
   },
 };

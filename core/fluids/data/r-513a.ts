@@ -13,8 +13,8 @@ const bubble: SaturationLine = {
     centre: 7.1666143,
     halfWidth: 5.3198063,
     coefficients: [
-      7.0880783, -1.9111466, -1.1687533, -0.4993539, -0.2686, -0.1116115, -0.049563, -0.0445584,
-      -0.0224417,
+      7.088092, -1.9114443, -1.1692592, -0.4948715, -0.2658453, -0.1292198, -0.0541728, -0.0195854,
+      -0.0201083, -0.0115748,
     ],
   },
   temperature: {
@@ -22,11 +22,12 @@ const bubble: SaturationLine = {
     centre: 1.2712195,
     halfWidth: 1.0095422,
     coefficients: [
-      26.15365, -90.51369, -6.913944, 15.76378, -3.891213, -1.545979, 1.028874, 0.045854, -0.127387,
+      26.153647, -90.513691, -6.913833, 15.763809, -3.891748, -1.546046, 1.029783, 0.045882,
+      -0.127884,
     ],
   },
-  low: absolutePressure(20.329),
-  high: absolutePressure(3447.4521),
+  low: absolutePressure(20.3282),
+  high: absolutePressure(3447.4917),
 };
 const dew: SaturationLine = {
   logPressure: {
@@ -34,8 +35,8 @@ const dew: SaturationLine = {
     centre: 7.1666143,
     halfWidth: 5.3198063,
     coefficients: [
-      7.0880164, -1.9104917, -1.1695233, -0.5033792, -0.2735949, -0.1134642, -0.0502234, -0.0478547,
-      -0.0247023,
+      7.088032, -1.91083, -1.1700964, -0.4982894, -0.2704721, -0.1334517, -0.0554508, -0.019512,
+      -0.0220561, -0.0131356,
     ],
   },
   temperature: {
@@ -43,12 +44,12 @@ const dew: SaturationLine = {
     centre: 1.273328,
     halfWidth: 1.0112176,
     coefficients: [
-      25.965194, -90.672767, -6.669815, 15.965816, -3.971078, -1.598614, 1.060197, 0.055531,
-      -0.134526,
+      25.965193, -90.672772, -6.669761, 15.965913, -3.971437, -1.598822, 1.060907, 0.055636,
+      -0.13494,
     ],
   },
-  low: absolutePressure(19.981),
-  high: absolutePressure(3446.6648),
+  low: absolutePressure(19.9801),
+  high: absolutePressure(3446.7096),
 };
 
 export const r513a: Fluid = {
@@ -58,12 +59,19 @@ export const r513a: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(92.5) },
   critical: { temperature: temperature(95.41068), pressure: absolutePressure(3655.094) },
+  triple: null,
+  molarMass: 108.4262,
+  gwp: {
+    value: 631.4,
+    source:
+      'EU 517/2014 Annexes II and IV, from memory: verify; 40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; weighed by mass',
+  },
   glide: temperatureDifference(0.104),
   liquidDensity25: 1134.302,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0059,
-    temperature: temperatureDifference(0.00013),
+    pressurePercent: 0.011,
+    temperature: temperatureDifference(0.00019),
   },
   source:
     'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
@@ -72,5 +80,6 @@ export const r513a: Fluid = {
     pressurePercent: 1.11,
     temperature: differenceF(0.44),
     fromMemory: true,
+    readAt: null,
   },
 };

@@ -12,8 +12,8 @@ const bubble: SaturationLine = {
     centre: 7.8004592,
     halfWidth: 6.1695086,
     coefficients: [
-      7.0843626, -2.0438526, -1.3603946, -0.6425537, -0.3903293, -0.2138643, -0.0841108, -0.0349374,
-      -0.055871, -0.0318052,
+      7.0843825, -2.0437446, -1.3615621, -0.6442184, -0.3797743, -0.20723, -0.1165848, -0.0444056,
+      -0.015979, -0.027426, -0.0168428,
     ],
   },
   temperature: {
@@ -21,12 +21,12 @@ const bubble: SaturationLine = {
     centre: 1.3300065,
     halfWidth: 1.115419,
     coefficients: [
-      46.324048, -117.820672, -3.849917, 23.958005, -8.300543, -2.376472, 2.416152, -0.01108,
-      -0.33985,
+      46.32406, -117.820604, -3.85027, 23.957227, -8.298545, -2.374532, 2.412593, -0.012305,
+      -0.338007,
     ],
   },
-  low: absolutePressure(9.2687),
-  high: absolutePressure(3500.5316),
+  low: absolutePressure(9.2684),
+  high: absolutePressure(3500.5106),
 };
 const dew = bubble;
 
@@ -37,12 +37,15 @@ export const r600a: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(132.5) },
   critical: { temperature: temperature(134.66), pressure: absolutePressure(3629) },
+  triple: { temperature: temperature(-159.42), pressure: absolutePressure(0.00002289084) },
+  molarMass: 58.1222,
+  gwp: { value: 3, source: 'EU 517/2014 Annexes II and IV, from memory: verify' },
   glide: temperatureDifference(0.0),
   liquidDensity25: 550.6507,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.004,
-    temperature: temperatureDifference(0.00055),
+    pressurePercent: 0.0089,
+    temperature: temperatureDifference(0.00089),
   },
   source:
     'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',

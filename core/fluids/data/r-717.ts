@@ -37,12 +37,15 @@ export const r717: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-60), high: temperature(130) },
   critical: { temperature: temperature(132.41), pressure: absolutePressure(11363.39) },
+  triple: { temperature: temperature(-77.655), pressure: absolutePressure(6.055814) },
+  molarMass: 17.03052,
+  gwp: { value: 0, source: 'EU 517/2014 Annexes II and IV, from memory: verify' },
   glide: temperatureDifference(0.0),
   liquidDensity25: 602.96,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.0052,
-    temperature: temperatureDifference(0.00098),
+    pressurePercent: 0.011,
+    temperature: temperatureDifference(0.002),
   },
   source:
     'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',

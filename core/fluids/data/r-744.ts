@@ -12,17 +12,17 @@ const bubble: SaturationLine = {
     centre: 5.7295775,
     halfWidth: 3.5997419,
     coefficients: [
-      8.1203771, -1.1025274, -0.5067634, -0.1366607, -0.0522717, -0.0211619, -0.0077914,
+      8.120366, -1.1022497, -0.5065505, -0.1390835, -0.0528328, -0.0160928, -0.0074404, -0.0029491,
     ],
   },
   temperature: {
     limit: 8.916163,
     centre: 0.9696635,
     halfWidth: 0.64990439,
-    coefficients: [-6.653273, -45.390225, -7.576484, 4.43511, -0.125157, -0.295032, 0.046927],
+    coefficients: [-6.653312, -45.390466, -7.575458, 4.436272, -0.128482, -0.295891, 0.049212],
   },
-  low: absolutePressure(540.8817),
-  high: absolutePressure(6727.1079),
+  low: absolutePressure(540.8636),
+  high: absolutePressure(6727.2209),
 };
 const dew = bubble;
 
@@ -33,12 +33,19 @@ export const r744: Fluid = {
   safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
   range: { low: temperature(-55.558), high: temperature(26.942) },
   critical: { temperature: temperature(30.9782), pressure: absolutePressure(7377.298) },
+  triple: { temperature: temperature(-56.558), pressure: absolutePressure(517.9643) },
+  molarMass: 44.0098,
+  gwp: {
+    value: 1,
+    source:
+      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix',
+  },
   glide: null,
   liquidDensity25: null,
   lines: { bubble, dew },
   maxError: {
-    pressurePercent: 0.005,
-    temperature: temperatureDifference(0.00041),
+    pressurePercent: 0.0052,
+    temperature: temperatureDifference(0.0015),
   },
   source:
     'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
