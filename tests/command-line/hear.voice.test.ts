@@ -1,21 +1,20 @@
-import { execFileSync } from 'node:child_process';
 import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { gloveside } from '../support/fake-terminal.ts';
+import { speakWav } from '../support/flite.ts';
 import { createScratchFolder } from '../support/scratch-folder.ts';
 
-/** Spoken by a voice of flite that was made from a recorded person. */
-const speakTo = (file: string, sentence: string): void =>
-  void execFileSync('flite', ['-voice', 'rms', '-t', sentence, '-o', file]);
+const speakTo = (file: string, sentence: string): Promise<void> =>
+  writeFile(file, speakWav(sentence));
 
 describe('recordings on the command line', () => {
   let folder: Awaited<ReturnType<typeof createScratchFolder>>;
   beforeAll(async () => {
     folder = await createScratchFolder();
-    speakTo(join(folder.path, 'head.wav'), 'head one ninety two');
-    speakTo(join(folder.path, 'forty.wav'), 'forty four');
+    await speakTo(join(folder.path, 'head.wav'), 'head one ninety two');
+    await speakTo(join(folder.path, 'forty.wav'), 'forty four');
   });
   afterAll(() => folder.discard());
 

@@ -1,10 +1,6 @@
 /** Made-up sound: a fan, a burst that looks like speech, and voices made from recorded people. */
-import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-
 import { readWav } from '../../server/hearing/read-wav.ts';
+import { speakWav, type Voice } from '../support/flite.ts';
 
 export const RATE_HZ = 16_000;
 
@@ -42,18 +38,9 @@ export function besideFan(speech: Float32Array, snrDb: number, seed: number): Fl
   return noise.map((sample, index) => sample * gain + (speech[index - RATE_HZ] ?? 0));
 }
 
-export type Voice = 'rms' | 'slt';
-
-/** One sentence by one of flite's voices, which were made from recorded people. */
+/** One sentence by one of flite's voices, as the engine takes it. */
 export function speak(sentence: string, voice: Voice): Float32Array {
-  const folder = mkdtempSync(join(tmpdir(), 'spoken-'));
-  const path = join(folder, 'sentence.wav');
-  try {
-    execFileSync('flite', ['-voice', voice, '-t', sentence, '-o', path]);
-    const wav = readWav(readFileSync(path));
-    if (wav.kind === 'unreadable') throw new Error(`flite: ${wav.message}`);
-    return wav.samples;
-  } finally {
-    rmSync(folder, { recursive: true });
-  }
+  const wav = readWav(speakWav(sentence, voice));
+  if (wav.kind === 'unreadable') throw new Error(`flite: ${wav.message}`);
+  return wav.samples;
 }
