@@ -1,7 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 
 import { createNodeHearing, type NodeHearing } from '../../server/hearing/node-hearing.ts';
-import { fan, RATE_HZ, speak, type Voice } from './signals.ts';
+import { fan, RATE_HZ, speak } from './signals.ts';
+import type { Voice } from '../support/flite.ts';
 
 const GRAMMAR = `#JSGF V1.0;
 grammar visit;
