@@ -1,13 +1,11 @@
-/** Catalogue entries of tests, electrical work and weights. */
+/** Catalogue entries of tests and weights. */
 import * as values from '../units/quantity-values.ts';
 import { WEIGHT, GAUGE, answer, both, gauge, plain } from './catalogue-entry.ts';
 import { refrigerantOf, temperatureOf } from './catalogue-entry.ts';
 import type { Entry } from './catalogue-entry.ts';
 import { baseOf, needBase, needPressure } from './catalogue-inputs.ts';
-import { ALTITUDE, REFRIGERANT, counted, current, mass } from './catalogue-keys.ts';
-import { optional, pressure, temperature, voltage } from './catalogue-keys.ts';
-import { runCapacitance, runCapacitanceFormula } from './electrical.ts';
-import { voltageImbalance, voltageImbalanceFormula } from './electrical.ts';
+import { ALTITUDE, REFRIGERANT, counted, mass } from './catalogue-keys.ts';
+import { optional, pressure, temperature } from './catalogue-keys.ts';
 import { nitrogenPressure, nitrogenPressureFormula } from './nitrogen-pressure.ts';
 import { cylinderFill, cylinderFillFormula } from './refrigerant-weights.ts';
 import { leakRate, leakRateFormula } from './refrigerant-weights.ts';
@@ -24,28 +22,6 @@ export const SERVICE_ENTRIES: readonly Entry[] = [
           pressure: needPressure(inputs, 'pressure'),
           from: temperatureOf(inputs, 'from'),
           to: temperatureOf(inputs, 'to'),
-        }),
-      ),
-  },
-  {
-    formula: voltageImbalanceFormula,
-    keys: [voltage('ab'), voltage('bc'), voltage('ca')],
-    units: both('percent'),
-    run: (inputs) => {
-      const leg = (key: string): values.Voltage => values.voltage(needBase(inputs, key));
-      return plain(voltageImbalance({ ab: leg('ab'), bc: leg('bc'), ca: leg('ca') }));
-    },
-  },
-  {
-    formula: runCapacitanceFormula,
-    keys: [current('current'), voltage('voltage'), counted('frequency', 'frequency', 'Hz')],
-    units: both('uF'),
-    run: (inputs) =>
-      plain(
-        runCapacitance({
-          current: values.current(needBase(inputs, 'current')),
-          voltage: values.voltage(needBase(inputs, 'voltage')),
-          frequency: values.frequency(needBase(inputs, 'frequency')),
         }),
       ),
   },

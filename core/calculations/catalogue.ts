@@ -5,11 +5,13 @@ import { unitsWritten } from '../units/parse-amount.ts';
 import type { UnitId, UnitSystem } from '../units/units.ts';
 import type { CalculationRefusal, Caution } from './calculated.ts';
 import { CIRCUIT_ENTRIES, SATURATION_ENTRIES } from './catalogue-circuit.ts';
+import { LOAD_ENTRIES, MOTOR_ENTRIES, SUPPLY_ENTRIES } from './catalogue-electrical.ts';
 import type { Answer, Entry, Findings } from './catalogue-entry.ts';
 import { badInput, parseInputs, systemOf } from './catalogue-inputs.ts';
 import type { BadInput, InputValue, InputValues } from './catalogue-inputs.ts';
 import type { Key } from './catalogue-keys.ts';
 import { SERVICE_ENTRIES } from './catalogue-service.ts';
+import { SWITCH_ENTRIES } from './catalogue-switches.ts';
 import { TARGET_ENTRIES } from './catalogue-targets.ts';
 import type { Formula } from './formula.ts';
 
@@ -18,6 +20,10 @@ const ENTRIES: readonly Entry[] = [
   ...CIRCUIT_ENTRIES,
   ...TARGET_ENTRIES,
   ...SERVICE_ENTRIES,
+  ...SUPPLY_ENTRIES,
+  ...MOTOR_ENTRIES,
+  ...LOAD_ENTRIES,
+  ...SWITCH_ENTRIES,
 ];
 
 /** The reason, and the numbers and names its sentence needs. */

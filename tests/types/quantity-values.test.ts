@@ -5,7 +5,8 @@ import type {
   condensingTemperature,
 } from '../../core/calculations/coil-temperature.ts';
 import type { compressionRatio } from '../../core/calculations/compression-ratio.ts';
-import type { runCapacitance, voltageImbalance } from '../../core/calculations/electrical.ts';
+import type { runCapacitance } from '../../core/calculations/capacitors.ts';
+import type { voltageImbalance } from '../../core/calculations/imbalance.ts';
 import type { superheat } from '../../core/calculations/superheat.ts';
 import type { condensingTarget, evaporatingTarget } from '../../core/calculations/targets.ts';
 import type { saturationPressure, saturationTemperature } from '../../core/fluids/saturation.ts';
