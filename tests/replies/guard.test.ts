@@ -300,10 +300,13 @@ describe('the guard', () => {
   );
 
   it('chooses the template where a phrasing is missing or wrong', () => {
-    const template = verdictSaid(HEAD_OVER).text;
+    const template = verdictSaid(HEAD_OVER);
     expect(phraseOr(template, null, HEAD_OVER)).toBe(template);
     expect(phraseOr(template, 'Head is 21 psi under.', HEAD_OVER)).toBe(template);
-    expect(phraseOr(template, 'Head is 21 psi over.', HEAD_OVER)).toBe('Head is 21 psi over.');
+    expect(phraseOr(template, 'Head is 21 psi over.', HEAD_OVER)).toEqual({
+      text: 'Head is 21 psi over.',
+      spoken: 'Head is 21 P S I over.',
+    });
   });
 });
 

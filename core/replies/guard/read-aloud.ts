@@ -1,0 +1,50 @@
+import type { Known } from '../../advice/verdict.ts';
+import { REFRIGERANTS } from '../../terms/refrigerants.ts';
+import { formatAmount, sayAmount } from '../../units/format-amount.ts';
+import { unitRow } from '../../units/units.ts';
+import { designation } from '../designation.ts';
+import { claimsOf, type Slot } from './claims.ts';
+
+/**
+ * A sentence that the guard let through, as a synthesiser should say it: "-4 inHg" is read "4 inches of
+ * vacuum" and "R-134a" "R one thirty four A", whoever wrote the sentence.
+ */
+export function readAloud(sentence: string, verdict: Known): string {
+  const forms = [...amountForms(verdict), ...designationForms(verdict)];
+  return forms
+    .reduce((text, { written, spoken }) => text.replace(written, spoken), sentence)
+    .replace(/(?<![\w.])-(?=\d)/g, 'minus ');
+}
+
+interface Form {
+  readonly written: RegExp;
+  readonly spoken: string;
+}
+
+function amountForms(verdict: Known): readonly Form[] {
+  return (claimsOf(verdict)?.slots ?? []).map(amountForm);
+}
+
+/** The guard takes a unit as its symbol or as its spoken words, with a space before it or without. */
+function amountForm(slot: Slot): Form {
+  const { digits, symbol } = formatAmount(slot);
+  const { one, many } = unitRow(slot.unit).spoken;
+  const units = [symbol, many, one].map(literally).join('|');
+  return {
+    written: new RegExp(`(?<![\\w.-])${literally(digits)} *(?:${units})(?![A-Za-z0-9])`, 'g'),
+    spoken: sayAmount(slot),
+  };
+}
+
+function designationForms(verdict: Known): readonly Form[] {
+  return REFRIGERANTS.filter((id) => claimsOf(verdict)?.names.some((own) => own === id)).map(
+    (id) => ({
+      written: new RegExp(`${literally(id)}(?![a-z0-9-])`, 'gi'),
+      spoken: designation(id).spoken,
+    }),
+  );
+}
+
+function literally(words: string): string {
+  return words.replace(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`);
+}
