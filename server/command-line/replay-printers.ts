@@ -1,27 +1,33 @@
 import { draftNote } from '../../core/note/draft-note.ts';
 import { noteText } from '../../core/note/note-text.ts';
-import type { Turn } from '../../core/turn/turn.ts';
+import type { PhrasedTurn } from '../../core/turn/phrase-reply.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 
 /** How a replayed visit is put on paper. */
 export interface ReplayPrinter {
-  turn(turn: Turn): string;
+  turn(said: PhrasedTurn, options: PrintOptions): string;
   note(state: VisitState): string;
+}
+
+export interface PrintOptions {
+  /** Whether a model was given, so that which sentence was spoken is worth a word. */
+  readonly hasPhraser: boolean;
 }
 
 export const REPLAY_PRINTERS = {
   dialogue: {
-    turn: ({ utterance, reply }) =>
+    turn: ({ turn: { utterance, reply } }) =>
       [speech('you', utterance.text), speech('gloveside', reply.text), ''].join('\n'),
     note: (state) => noteText(draftNote(state)).trimEnd(),
   },
   json: {
-    turn: ({ utterance, verdicts, reply }) =>
+    turn: ({ turn: { utterance, verdicts, reply }, phrased }, { hasPhraser }) =>
       JSON.stringify({
         said: utterance.text,
         understood: utterance,
         verdicts,
         reply: reply.text,
+        ...(hasPhraser ? { phrased } : {}),
       }),
     note: (state) => {
       const note = draftNote(state);

@@ -1,6 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
+import type { Phraser } from '../../core/replies/phrasing.ts';
 import { expectationOf } from '../../core/turn/context-of.ts';
+import { type LoadedPhraser, loadPhraser } from '../phraser/transformers-phraser.ts';
 import type { Command } from './command.ts';
 import { parseOptions } from './options.ts';
 import { createPlayer, wordsToActOn } from './player.ts';
@@ -14,25 +16,38 @@ import { parseVisitFile } from './visit-file.ts';
 import type { Step } from './visit-file.ts';
 import { wrongCall } from './wrong-call.ts';
 
-const USAGE = `gloveside replay FILE [--json]
+const USAGE = `gloveside replay FILE [--json] [--phrasing-model FOLDER]
   A visit from a text file: the dialogue as it would be spoken, then the visit note.
   In the file: a sentence a line, "# …" a comment, "@ 14:05" sets the clock (it starts at 08:00 and
   goes on a minute a sentence), "> front.wav" plays a recording that lies beside the file.
 
-  --json   one JSON object a sentence, then one with the note`;
+  --json                    one JSON object a sentence, then one with the note
+  --phrasing-model FOLDER   lets a local language model word the answers: a folder with config.json,
+                            tokenizer.json, tokenizer_config.json and onnx/model*.onnx. A sentence of
+                            its own is spoken only when every number, unit, name and direction in it is
+                            the answer's; the built-in sentence is spoken otherwise, and for cautions,
+                            refusals and questions always. With --json, "phrased" tells which it was.
+                            Nothing is fetched from a network.`;
+
+const OPTIONS = {
+  json: { type: 'boolean', default: false },
+  'phrasing-model': { type: 'string' },
+} as const;
 
 export const replayCommand: Command = {
   usage: USAGE,
   run: async (args, terminal) => {
-    const parsed = parseOptions(args, { json: { type: 'boolean', default: false } });
+    const parsed = parseOptions(args, OPTIONS);
     if (parsed.kind === 'unusable') return wrongCall(terminal, 'replay', parsed.why);
     const [file, ...others] = parsed.words;
     if (file === undefined) return wrongCall(terminal, 'replay', 'name the visit file to replay');
     if (others.length > 0) return wrongCall(terminal, 'replay', 'it replays one file at a time');
     const read = await readSteps(file);
     if (read.kind === 'unreadable') return failed(terminal, read.why);
+    const found = await findPhraser(parsed.values['phrasing-model']);
+    if (found.kind === 'failed') return failed(terminal, found.message);
     const printer = REPLAY_PRINTERS[parsed.values.json ? 'json' : 'dialogue'];
-    return replay({ file, steps: read.steps, terminal, printer });
+    return replay({ file, steps: read.steps, terminal, printer, phraser: found.phraser });
   },
 };
 
@@ -57,21 +72,32 @@ async function readSteps(file: string): Promise<ReadSteps> {
     : { kind: 'unreadable', why: `${file} line ${visit.line}: ${visit.why}` };
 }
 
+type FoundPhraser = LoadedPhraser | { readonly kind: 'none'; readonly phraser: null };
+
+async function findPhraser(folder: string | undefined): Promise<FoundPhraser> {
+  return folder === undefined ? { kind: 'none', phraser: null } : loadPhraser(folder);
+}
+
 interface Replay {
   readonly file: string;
   readonly steps: readonly Step[];
   readonly terminal: Terminal;
   readonly printer: ReplayPrinter;
+  readonly phraser: Phraser | null;
 }
 
 /** A recording that cannot be played is told of and left out; the rest of the visit goes on. */
-async function replay({ file, steps, terminal, printer }: Replay): Promise<ExitStatus> {
-  const visit = createReplayedVisit();
+async function replay(given: Replay): Promise<ExitStatus> {
+  const { file, steps, terminal, printer, phraser } = given;
+  const visit = createReplayedVisit(phraser);
+  const options = { hasPhraser: phraser !== null };
   const player = createPlayer();
   let status: ExitStatus = 0;
   for (const step of steps) {
     const said = await take(step, { visit, player, folder: dirname(file) });
-    if (said.kind === 'said') await terminal.print(printer.turn(visit.say(said.words)));
+    if (said.kind === 'said') {
+      await terminal.print(printer.turn(await visit.say(said.words), options));
+    }
     if (said.kind === 'unplayable') {
       status = failed(terminal, `${file} line ${step.line}: ${said.why}`);
     }

@@ -1,7 +1,10 @@
 import { monotonicFactory } from 'ulid';
+import type { Phraser } from '../../core/replies/phrasing.ts';
+import { phraseReply } from '../../core/turn/phrase-reply.ts';
+import type { PhrasedTurn } from '../../core/turn/phrase-reply.ts';
 import { takeTurn } from '../../core/turn/take-turn.ts';
 import { EMPTY_MEMORY } from '../../core/turn/turn.ts';
-import type { Stamp, Turn } from '../../core/turn/turn.ts';
+import type { Stamp } from '../../core/turn/turn.ts';
 import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 
@@ -16,19 +19,24 @@ export interface ReplayedVisit {
   /** The next sentence is said at this time of day; an earlier one than now is tomorrow's. */
   setClock(minutes: number): void;
   /** One sentence, a minute after the one before unless the clock was set. */
-  say(words: string): Turn;
+  say(words: string): Promise<PhrasedTurn>;
   state(): VisitState;
 }
 
-export function createReplayedVisit(): ReplayedVisit {
+/** Nobody waits for a replay, and one that gave up on a slow model would not print the same twice. */
+const NO_HURRY = new Promise<never>(() => undefined);
+
+export function createReplayedVisit(phraser: Phraser | null): ReplayedVisit {
   const clock = createClock();
   const stamping = createStamping(clock.at);
   let state = EMPTY_VISIT;
   let memory = EMPTY_MEMORY;
   return {
     setClock: clock.set,
-    say: (words) => {
-      const turn = takeTurn({ state, memory, words, stamp: stamping.stamp });
+    say: async (words) => {
+      const plain = takeTurn({ state, memory, words, stamp: stamping.stamp });
+      const said = await phraseReply(plain, phraser, NO_HURRY);
+      const { turn } = said;
       ({ state, memory } = turn);
       if (turn.effect === 'newVisit') {
         stamping.openAnother();
@@ -36,7 +44,7 @@ export function createReplayedVisit(): ReplayedVisit {
         memory = EMPTY_MEMORY;
       }
       clock.tick();
-      return turn;
+      return said;
     },
     state: () => state,
   };

@@ -6,6 +6,7 @@ import { z } from 'zod';
 import { utteranceSchema } from '../../core/wire/utterance-schema.ts';
 import { gloveside } from '../support/fake-terminal.ts';
 import { createScratchFolder } from '../support/scratch-folder.ts';
+import { writeTinyModel } from '../support/tiny-model.ts';
 
 const DEMO = fileURLToPath(
   new URL('../corpus/visits/reach-in-plugged-condenser.txt', import.meta.url),
@@ -192,5 +193,66 @@ describe('replay', PATIENCE, () => {
     const { status, complaints } = await gloveside(['replay', join(folder.path, 'none.txt')]);
     expect(status).toBe(1);
     expect(complaints[0]).toMatch(/cannot read .*none\.txt/);
+  });
+});
+
+describe('replay with a phrasing model', PATIENCE, () => {
+  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
+  let file: string;
+  beforeAll(async () => {
+    folder = await createScratchFolder();
+    file = join(folder.path, 'visit.txt');
+    await writeFile(file, 'head two fifty\nwhat is head\nsay that again\n');
+  });
+  afterAll(() => folder.discard());
+
+  const turnRow = z.object({ reply: z.string(), phrased: z.boolean().optional() });
+  const replayedWith = async (writes: string) => {
+    const model = join(folder.path, 'model');
+    await writeTinyModel(model, { writes });
+    const options = ['--phrasing-model', model];
+    const { status, printed, complaints } = await gloveside(['replay', file, '--json', ...options]);
+    expect([status, complaints]).toEqual([0, []]);
+    return printed.slice(0, -1).map((line) => turnRow.parse(JSON.parse(line)));
+  };
+
+  it('speaks what the model writes where it says the same, and again when asked', async () => {
+    expect(await replayedWith('Right now head reads 250 psi ##.')).toEqual([
+      { reply: 'Head 250.', phrased: false },
+      { reply: 'Right now head reads 250 psi.', phrased: true },
+      { reply: 'Right now head reads 250 psi.', phrased: false },
+    ]);
+  });
+
+  it.each([
+    ['babbles', 'psi psi'],
+    ['writes another number', 'Right now head reads 205 psi ##.'],
+    ['tells what to do about it', 'Head is 250 psi ##, replace it ##.'],
+  ])('speaks the built-in sentence where the model %s', async (_, writes) => {
+    const [, answered] = await replayedWith(writes);
+    expect(answered).toEqual({ reply: 'Head is 250 psi.', phrased: false });
+  });
+
+  it('does not tell how a sentence came about where no model was given', async () => {
+    const { printed } = await gloveside(['replay', file, '--json']);
+    expect(printed.join('\n')).not.toContain('phrased');
+  });
+
+  it('says what the folder lacks before it says anything else', async () => {
+    const none = join(folder.path, 'none');
+    const { status, printed, complaints } = await gloveside([
+      'replay',
+      file,
+      '--phrasing-model',
+      none,
+    ]);
+    expect([status, printed]).toEqual([1, []]);
+    expect(complaints).toHaveLength(1);
+    expect(complaints[0]).toContain(`gloveside replay: there is no folder ${none}`);
+  });
+
+  it('tells of the option when asked for help', async () => {
+    const { printed } = await gloveside(['replay', '--help']);
+    expect(printed.join('\n')).toContain('--phrasing-model FOLDER');
   });
 });
