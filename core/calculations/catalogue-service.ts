@@ -1,30 +1,13 @@
-/** Catalogue entries of tests and weights. */
+/** Catalogue entries of weights. */
 import * as values from '../units/quantity-values.ts';
-import { WEIGHT, GAUGE, answer, both, gauge, plain } from './catalogue-entry.ts';
-import { refrigerantOf, temperatureOf } from './catalogue-entry.ts';
+import { WEIGHT, answer, both, plain, refrigerantOf } from './catalogue-entry.ts';
 import type { Entry } from './catalogue-entry.ts';
-import { baseOf, needBase, needPressure } from './catalogue-inputs.ts';
-import { ALTITUDE, REFRIGERANT, counted, mass } from './catalogue-keys.ts';
-import { optional, pressure, temperature } from './catalogue-keys.ts';
-import { nitrogenPressure, nitrogenPressureFormula } from './nitrogen-pressure.ts';
+import { baseOf, needBase } from './catalogue-inputs.ts';
+import { REFRIGERANT, counted, mass, optional } from './catalogue-keys.ts';
 import { cylinderFill, cylinderFillFormula } from './refrigerant-weights.ts';
 import { leakRate, leakRateFormula } from './refrigerant-weights.ts';
 
 export const SERVICE_ENTRIES: readonly Entry[] = [
-  {
-    formula: nitrogenPressureFormula,
-    keys: [pressure('pressure'), temperature('from'), temperature('to'), ALTITUDE],
-    units: GAUGE,
-    run: (inputs) =>
-      gauge(
-        inputs,
-        nitrogenPressure({
-          pressure: needPressure(inputs, 'pressure'),
-          from: temperatureOf(inputs, 'from'),
-          to: temperatureOf(inputs, 'to'),
-        }),
-      ),
-  },
   {
     formula: leakRateFormula,
     keys: [mass('added'), mass('charge'), counted('days', 'duration', 'day')],

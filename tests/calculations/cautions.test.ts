@@ -18,7 +18,7 @@ describe('cautions', () => {
     ['voltageImbalance', { ab: '230V', bc: '240V', ca: '232V' }, 'aboveCompressorLimit'],
     ['voltageImbalance', { ab: '200V', bc: '240V', ca: '232V' }, 'doNotOperate'],
     ['runCapacitance', { current: '1A', voltage: '370V', frequency: '60' }, 'liveWork'],
-    ['nitrogenPressure', { pressure: '500psi', from: '95F', to: '60F' }, 'idealGas'],
+    ['nitrogenPressure', { pressure: '500psi', from: '95F', to: '60F' }, 'pressureTest'],
     [
       'compressionRatio',
       { suctionPressure: '0psi', headPressure: '250psi' },

@@ -4,6 +4,7 @@
  */
 import { listCalculations } from '../../core/calculations/catalogue.ts';
 import type { CheckRow } from './check-row.ts';
+import { EVACUATION_CHECKS } from './evacuation.ts';
 import { SATURATION_CHECKS } from './saturation-checks.ts';
 import { WORKED_EXAMPLES } from './worked-examples.ts';
 
@@ -17,4 +18,5 @@ export const ALL_CHECKS: readonly CheckRow[] = [
   ...OWN_EXAMPLES,
   ...WORKED_EXAMPLES,
   ...SATURATION_CHECKS,
+  ...EVACUATION_CHECKS,
 ];
