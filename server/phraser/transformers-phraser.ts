@@ -22,7 +22,7 @@ export async function loadPhraser(folder: string): Promise<LoadedPhraser> {
   }
 }
 
-/** The library weighs tens of megabytes and half a second: imported by whoever asks for a model. */
+/** The library takes half a second to load: only whoever asks for a model pays it. */
 async function loadPipeline(path: string, dtype: Dtype): Promise<TextGenerationPipeline> {
   const { env, LogLevel, pipeline } = await import('@huggingface/transformers');
   env.allowRemoteModels = false;
@@ -38,7 +38,7 @@ async function loadPipeline(path: string, dtype: Dtype): Promise<TextGenerationP
   });
 }
 
-/** The recogniser runs beside it, and a second thread was no faster in a trial with small models. */
+/** The recogniser runs beside it; in a trial in Chromium, small models were slower on two threads than on one. */
 const ONE_THREAD = { intraOpNumThreads: 1, interOpNumThreads: 1 };
 
 function createPhraser(generate: TextGenerationPipeline): Phraser {
@@ -57,7 +57,10 @@ function createPhraser(generate: TextGenerationPipeline): Phraser {
   };
 }
 
-/** Greedy, so that one verdict is always worded alike; the longest template takes some 40 tokens. */
+/**
+ * Greedy, so that one verdict is always worded alike. 48 tokens hold two spoken sentences; rows read out are
+ * longer, and cut short they lack a number, so the guard leaves those to their template.
+ */
 const HOW = { do_sample: false, max_new_tokens: 48, return_full_text: false } as const;
 
 async function written(generate: TextGenerationPipeline, verdict: Verdict): Promise<string> {

@@ -16,7 +16,7 @@ const END = 2;
 /** Writes a model of a few kilobytes, in the layout of a Llama that the transformers library reads. */
 export async function writeTinyModel(folder: string, model: TinyModel): Promise<void> {
   const { writes, converses = false, weights = 'model.onnx' } = model;
-  const words = [...SPECIAL, 'Said:', ...writes.split(' ')];
+  const words = [...SPECIAL, converses ? 'assistant:' : 'Said:', ...writes.split(' ')];
   const follows = words.map((_, index) => (index < SPECIAL.length ? END : next(index, words)));
   await mkdir(join(folder, 'onnx'), { recursive: true });
   await writeFile(join(folder, 'onnx', weights), tinyOnnx(follows));
@@ -79,7 +79,7 @@ const tokenizer = (words: readonly string[]) => ({
   },
 });
 
-const CONVERSATION = '{% for m in messages %}{{ m.role }} {{ m.content }}\n{% endfor %}Said:';
+const CONVERSATION = '{% for m in messages %}{{ m.role }}: {{ m.content }}\n{% endfor %}assistant:';
 
 const tokenizerConfig = (converses: boolean) => ({
   tokenizer_class: 'PreTrainedTokenizerFast',

@@ -3,14 +3,15 @@ import { REFRIGERANTS } from '../../terms/refrigerants.ts';
 import { formatAmount, sayAmount } from '../../units/format-amount.ts';
 import { unitRow } from '../../units/units.ts';
 import { designation } from '../designation.ts';
-import { claimsOf, type Slot } from './claims.ts';
+import { claimsOf, type Claims, type Slot } from './claims.ts';
 
 /**
  * A sentence that the guard let through, as a synthesiser should say it: "-4 inHg" is read "4 inches of
  * vacuum" and "R-134a" "R one thirty four A", whoever wrote the sentence.
  */
 export function readAloud(sentence: string, verdict: Known): string {
-  const forms = [...amountForms(verdict), ...designationForms(verdict)];
+  const claims = claimsOf(verdict);
+  const forms = claims ? [...claims.slots.map(amountForm), ...designationForms(claims)] : [];
   return forms
     .reduce((text, { written, spoken }) => text.replace(written, spoken), sentence)
     .replace(/(?<![\w.])-(?=\d)/g, 'minus ');
@@ -19,10 +20,6 @@ export function readAloud(sentence: string, verdict: Known): string {
 interface Form {
   readonly written: RegExp;
   readonly spoken: string;
-}
-
-function amountForms(verdict: Known): readonly Form[] {
-  return (claimsOf(verdict)?.slots ?? []).map(amountForm);
 }
 
 /** The guard takes a unit as its symbol or as its spoken words, with a space before it or without. */
@@ -36,13 +33,11 @@ function amountForm(slot: Slot): Form {
   };
 }
 
-function designationForms(verdict: Known): readonly Form[] {
-  return REFRIGERANTS.filter((id) => claimsOf(verdict)?.names.some((own) => own === id)).map(
-    (id) => ({
-      written: new RegExp(`${literally(id)}(?![a-z0-9-])`, 'gi'),
-      spoken: designation(id).spoken,
-    }),
-  );
+function designationForms({ names }: Claims): readonly Form[] {
+  return REFRIGERANTS.filter((id) => names.some((own) => own === id)).map((id) => ({
+    written: new RegExp(`${literally(id)}(?![a-z0-9-])`, 'gi'),
+    spoken: designation(id).spoken,
+  }));
 }
 
 function literally(words: string): string {
