@@ -1,14 +1,21 @@
-import type { Reply } from '../../core/replies/reply.ts';
+import type { OpenQuestion } from '../../core/visit/views.ts';
 import type { Session } from '../state/session.ts';
 import { LargeLine } from './large-line.tsx';
 import { OffTarget } from './off-target.tsx';
+import { ASKED_AGAIN, questionLarge } from './question-line.ts';
+import { ReplyText } from './reply-text.tsx';
 import { DEAF_WORDS, noticeWords, type Told } from './words.ts';
 
-/** What the field says: one large line, and a sentence of what it means. */
-export function FieldText({ session }: { session: Session }) {
+interface FieldTextProps {
+  readonly session: Session;
+  readonly onPress: () => void;
+}
+
+/** What the field says: one large line, and a sentence of what it means. A long one scrolls, and can be pressed. */
+export function FieldText({ session, onPress }: FieldTextProps) {
   const { notice, mode, memory } = session;
   return (
-    <div class="field-text">
+    <div class="field-text" onClick={onPress}>
       {notice && (
         <p class="notice" role="alert" data-testid="notice">
           {noticeWords(notice)}
@@ -16,7 +23,7 @@ export function FieldText({ session }: { session: Session }) {
       )}
       {mode.kind === 'deaf' && memory.lastReply && (
         <p class="notice" role="alert">
-          {DEAF_WORDS[mode.why].sentence}
+          {DEAF_WORDS[mode.why].again}
         </p>
       )}
       <Saying session={session} />
@@ -25,42 +32,55 @@ export function FieldText({ session }: { session: Session }) {
 }
 
 function Saying({ session }: { session: Session }) {
-  const { mode, memory } = session;
+  const { mode } = session;
   const told = toldInstead(session);
-  if (told) return <Announced told={told} />;
+  if (told) return <Announced told={told} number={session.speeches} />;
   return (
     <>
-      <Answered reply={memory.lastReply} session={session} />
+      {mode.kind === 'asking' ? (
+        <Asked session={session} question={mode.question} />
+      ) : (
+        <Answered session={session} />
+      )}
       {mode.kind === 'asleep' && <p class="hint">Press here to talk.</p>}
       {mode.kind === 'thinking' && <p class="heard">“{mode.words.slice(0, 200)}”</p>}
     </>
   );
 }
 
-function Answered({ reply, session }: { reply: Reply | null; session: Session }) {
+function Answered({ session }: { session: Session }) {
+  const { compared, speeches } = session;
+  const reply = session.memory.lastReply;
   return (
     <>
       {reply?.large && <LargeLine large={reply.large} />}
-      {session.compared && <OffTarget compared={session.compared} />}
-      <p
-        class="reply"
-        role="status"
-        data-testid="reply"
-        data-number={session.speeches}
-        data-long={(reply?.text.length ?? 0) > 140 ? '' : undefined}
-      >
-        {reply?.text ?? ''}
-      </p>
+      {compared && <OffTarget compared={compared} />}
+      <ReplyText text={reply?.text ?? ''} number={speeches} isBeside={reply?.large != null} />
+    </>
+  );
+}
+
+function Asked({ session, question }: { session: Session; question: OpenQuestion }) {
+  const isRaisedNow = session.raised?.of.id === question.of.id;
+  const reply = isRaisedNow ? session.memory.lastReply : null;
+  const text = reply?.text ?? ASKED_AGAIN[question.kind];
+  return (
+    <>
+      <LargeLine large={questionLarge(question)} />
+      <ReplyText text={text} number={session.speeches} isBeside />
     </>
   );
 }
 
 /** What stands in the field in place of the last reply. */
-function toldInstead({ mode, memory, visit, loaded }: Session): Told | null {
+function toldInstead(session: Session): Told | null {
+  const { mode, memory, visit, loaded } = session;
   const fresh = memory.lastReply === null;
   switch (mode.kind) {
     case 'asleep':
-      return fresh ? welcome(visit.visit !== null && visit.finishedAt === null) : null;
+      return fresh
+        ? welcome(visit.visit !== null && visit.finishedAt === null)
+        : noteShown(session);
     case 'opening':
       return opening(loaded);
     case 'deaf':
@@ -68,19 +88,27 @@ function toldInstead({ mode, memory, visit, loaded }: Session): Told | null {
     case 'paused':
       return mode.by === 'voice' ? HELD_BY_VOICE : HELD_BY_PRESS;
     case 'listening':
-      return fresh ? FIRST_WORDS : null;
-    case 'thinking':
+      return fresh ? FIRST_WORDS : noteShown(session);
     case 'speaking':
+      return noteShown(session);
+    case 'thinking':
     case 'asking':
       return null;
   }
 }
 
-const HELD_BY_VOICE: Told = { title: 'on hold', sentence: 'Say “resume”, or press here.' };
+/** The note that is read out stands open beside the field: there is no need to show it twice. */
+function noteShown({ lastEffect }: Session): Told | null {
+  return lastEffect === 'readNote' ? NOTE_READ : null;
+}
+
+const NOTE_READ: Told = { title: 'the note', sentence: 'Print it, copy it or save it.' };
+const HELD_BY_VOICE: Told = { title: 'on hold', sentence: 'Say “go on”, or press here.' };
 const HELD_BY_PRESS: Told = { title: 'on hold', sentence: 'Press here to go on.' };
 const FIRST_WORDS: Told = {
   title: 'say it',
-  sentence: 'The unit, its refrigerant, each reading as you take it. “Help” tells more.',
+  sentence:
+    'The unit, its refrigerant, each reading as you take it. “Help” tells more, “hold on” pauses.',
 };
 
 function welcome(goesOn: boolean): Told {
@@ -101,19 +129,23 @@ function opening(loaded: number): Told {
     : { title: 'one moment', sentence: 'If the browser asks for the microphone, allow it.' };
 }
 
-function Announced({ told }: { told: Told }) {
+function Announced({ told, number }: { told: Told; number: number }) {
   return (
     <>
-      <p class="announced" style={{ '--characters': longestWord(told.title) }}>
+      <p
+        class="announced"
+        style={{ '--characters': Math.max(...told.title.split(' ').map(widthOf)) }}
+      >
         {told.title}
       </p>
-      <p class="reply" role="status" data-testid="reply">
+      <p class="reply" role="status" data-testid="reply" data-number={number} data-size="plain">
         {told.sentence}
       </p>
     </>
   );
 }
 
-function longestWord(title: string): number {
-  return Math.max(...title.split(' ').map((word) => word.length));
+/** In usual characters: "moment" is as wide as seven of them. */
+function widthOf(word: string): number {
+  return word.length + 0.55 * (word.match(/[mw%]/g)?.length ?? 0);
 }

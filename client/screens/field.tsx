@@ -20,7 +20,7 @@ export function Field({ session, onPress, onAnswer, onLeave, onLevel }: FieldPro
     <section class="field" data-testid="field" data-mode={mode.kind}>
       <button type="button" class="talk" onClick={onPress} aria-label={PRESS_WORDS[mode.kind]} />
       <Edge mode={shownMode(session)} onLevel={onLevel} />
-      <FieldText session={session} />
+      <FieldText session={session} onPress={onPress} />
       {mode.kind === 'asking' && (
         <Asking question={mode.question} onAnswer={onAnswer} onLeave={onLeave} />
       )}

@@ -1,10 +1,16 @@
 import type { Large } from '../../core/replies/reply.ts';
 
-/** The one thing that is large. Its size follows the number of characters, between 96 and 160 px. */
+/**
+ * The one thing that is large. Its size follows the number of characters, between 96 and 160 px,
+ * so that its unit stays beside it.
+ */
 export function LargeLine({ large }: { large: Large }) {
   return (
-    <p class="large" style={{ '--characters': large.value.length }}>
-      <span class="large-name">{large.name}</span>
+    <p
+      class="large"
+      style={{ '--characters': large.value.length, '--unit-characters': large.unit.length }}
+    >
+      {large.name && <span class="large-name">{large.name}</span>}
       <span class="large-number">
         <span class="large-value" data-testid="large-value">
           {large.value}

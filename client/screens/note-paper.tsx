@@ -1,14 +1,21 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
+import type { CautionId, Known } from '../../core/advice/verdict.ts';
 import type { Note, NoteSection, NoteTable } from '../../core/note/note.ts';
+import { BehindAnswer, CautionSources } from './behind-answer.tsx';
 import { noteActions, type NoteAction } from './note-actions.ts';
 
 interface NotePaperProps {
   readonly note: Note;
   readonly text: string;
+  readonly date: string;
+  /** Those of the note's section, in its order. */
+  readonly cautions: readonly CautionId[];
+  readonly lastAnswer: Known | null;
 }
 
 /** The note as the paper it will be, and what to do with it. */
-export function NotePaper({ note, text }: NotePaperProps) {
+export function NotePaper({ note, text, date, cautions, lastAnswer }: NotePaperProps) {
   return (
     <div class="note-tab">
       <div class="actions">
@@ -18,10 +25,18 @@ export function NotePaper({ note, text }: NotePaperProps) {
       </div>
       <article class="paper" data-testid="note">
         <h1>{note.title}</h1>
+        {date && (
+          <p class="date" data-testid="note-date">
+            {date}
+          </p>
+        )}
         {note.sections.map((section) => (
-          <Section key={section.id} section={section} />
+          <Section key={section.id} section={section}>
+            {section.id === 'cautions' && <CautionSources cautions={cautions} />}
+          </Section>
         ))}
       </article>
+      {lastAnswer && <BehindAnswer answer={lastAnswer} />}
     </div>
   );
 }
@@ -43,7 +58,12 @@ function ActionButton({ action }: { action: NoteAction }) {
   );
 }
 
-function Section({ section }: { section: NoteSection }) {
+interface SectionProps {
+  readonly section: NoteSection;
+  readonly children: ComponentChildren;
+}
+
+function Section({ section, children }: SectionProps) {
   return (
     <section>
       <h2>{section.heading}</h2>
@@ -51,13 +71,14 @@ function Section({ section }: { section: NoteSection }) {
         <p key={line}>{line}</p>
       ))}
       {section.table && <Table table={section.table} />}
+      {children}
     </section>
   );
 }
 
 function Table({ table }: { table: NoteTable }) {
   return (
-    <table>
+    <table data-columns={table.columns.length}>
       <thead>
         <tr>
           {table.columns.map((column) => (
@@ -71,7 +92,9 @@ function Table({ table }: { table: NoteTable }) {
         {table.rows.map((row) => (
           <tr key={row.join('|')}>
             {row.map((cell, index) => (
-              <td key={table.columns[index]}>{cell}</td>
+              <td key={table.columns[index]} data-column={table.columns[index]?.toLowerCase()}>
+                {cell}
+              </td>
             ))}
           </tr>
         ))}

@@ -27,8 +27,12 @@ export function OffTarget({ compared }: { compared: Comparison }) {
         <i class="is" style={{ left: `${place}%` }} />
       </div>
       <figcaption>
-        <span>should be {figure({ value: target, unit: measuredUnit })}</span>
-        <span>is {figure({ value: measured, unit: measuredUnit })}</span>
+        <span>
+          should be <b>{figure({ value: target, unit: measuredUnit })}</b>
+        </span>
+        <span>
+          is <b>{figure({ value: measured, unit: measuredUnit })}</b>
+        </span>
       </figcaption>
     </figure>
   );

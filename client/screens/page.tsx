@@ -1,16 +1,18 @@
-import { useState } from 'preact/hooks';
+import { cautionsFor } from '../../core/advice/cautions.ts';
 import type { Note } from '../../core/note/note.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import type { VisitSummary } from '../offline/event-log.ts';
 import type { Happening } from '../state/happenings.ts';
-import type { Session, Tab } from '../state/session.ts';
+import type { Session } from '../state/session.ts';
 import { Bar } from './bar.tsx';
 import type { ListenToLevel } from './edge.tsx';
 import { Field } from './field.tsx';
 import { NotePaper } from './note-paper.tsx';
+import { OpenQuestions } from './open-questions.tsx';
 import { ledgerLines, type Judge } from './sheet-model.ts';
 import { Sheet } from './sheet.tsx';
 import { Strip } from './strip.tsx';
+import { visitDate, withDate } from './visit-date.ts';
 import { VisitPanel } from './visit-panel.tsx';
 
 /** What the screens need besides the session: nothing of it changes while the page lives. */
@@ -32,15 +34,10 @@ interface PageProps {
 }
 
 export function Page({ session, tools }: PageProps) {
-  const [tall, setTall] = useState(false);
   const { send } = tools;
   const words = (said: string): void => send({ kind: 'words', words: said, by: 'typing' });
-  const choose = (tab: Tab): void => {
-    setTall(tab !== session.tab || !tall);
-    send({ kind: 'tabChosen', tab });
-  };
   return (
-    <main class="page" data-tall={tall ? '' : undefined} data-mode={session.mode.kind}>
+    <main class="page" data-tall={session.tall ? '' : undefined} data-mode={session.mode.kind}>
       <Strip session={session} />
       <Field
         session={session}
@@ -49,7 +46,7 @@ export function Page({ session, tools }: PageProps) {
         onLeave={() => send({ kind: 'questionLeft' })}
         onLevel={tools.onLevel}
       />
-      <Bar tab={session.tab} onTab={choose} onWords={words} />
+      <Bar tab={session.tab} onTab={(tab) => send({ kind: 'tabChosen', tab })} onWords={words} />
       <section class="panel" key={session.tab} aria-label={session.tab}>
         <OpenTab session={session} tools={tools} />
       </section>
@@ -63,13 +60,16 @@ function OpenTab({ session, tools }: PageProps) {
   switch (session.tab) {
     case 'sheet':
       return (
-        <Sheet
-          lines={ledgerLines(visit, tools.judge(visit))}
-          onBlank={(quantity) => send({ kind: 'readingWanted', quantity })}
-        />
+        <>
+          <OpenQuestions visit={visit} onTakeUp={() => send({ kind: 'questionTakenUp' })} />
+          <Sheet
+            lines={ledgerLines(visit, tools.judge(visit))}
+            onBlank={(quantity) => send({ kind: 'readingWanted', quantity })}
+          />
+        </>
       );
     case 'note':
-      return <NoteTab visit={visit} tools={tools} />;
+      return <NoteTab session={session} tools={tools} />;
     case 'visit':
       return (
         <VisitPanel
@@ -85,7 +85,16 @@ function OpenTab({ session, tools }: PageProps) {
   }
 }
 
-function NoteTab({ visit, tools }: { visit: VisitState; tools: PageTools }) {
+function NoteTab({ session: { visit, memory }, tools }: PageProps) {
   const note = tools.draftNote(visit);
-  return <NotePaper note={note} text={tools.noteText(note)} />;
+  const date = visitDate(visit);
+  return (
+    <NotePaper
+      note={note}
+      text={withDate(tools.noteText(note), date)}
+      date={date}
+      cautions={cautionsFor(visit)}
+      lastAnswer={memory.lastAnswer}
+    />
+  );
 }

@@ -1,8 +1,9 @@
 import { sheetRows, type ReadingEntry, type SheetRow } from '../../core/visit/views.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import type { Reading } from '../../core/language/utterance.ts';
+import { PLACES } from '../../core/terms/names.ts';
 import { QUANTITIES, type QuantityId } from '../../core/terms/quantities.ts';
-import { placedName } from '../../core/replies/names.ts';
+import { isNamedByUnit, placedName } from '../../core/replies/names.ts';
 import type { Amount } from '../../core/units/amount.ts';
 import { formatAmount, formatNumber } from '../../core/units/format-amount.ts';
 import { SHOWN_UNITS } from '../../core/units/shown-unit.ts';
@@ -93,8 +94,9 @@ function blankRow(quantity: QuantityId): SheetRow {
   return { quantity, place: null, before: null, after: null, afterIsMarked: false };
 }
 
+/** The unit beside it tells a voltage from a current: "contactor V". */
 function nameOf({ quantity, place }: SheetRow): string {
-  return placedName(quantity, place);
+  return place !== null && isNamedByUnit(quantity) ? PLACES[place] : placedName(quantity, place);
 }
 
 function cell({ reading }: ReadingEntry, rowUnit: UnitId | null): string {

@@ -24,7 +24,7 @@ export function Sheet({ lines, onBlank }: SheetProps) {
           <th scope="col">reading</th>
           <th scope="col">before</th>
           <th scope="col">after</th>
-          <th scope="col">should be</th>
+          <th scope="col">target</th>
         </tr>
       </thead>
       <tbody ref={body}>
@@ -82,10 +82,8 @@ function Blank({ line, onBlank }: SheetLineProps) {
   );
 }
 
-/** How far to scroll so that the row stands in the middle of what the sticky head leaves free. */
+/** How far to scroll so that the row stands whole under the sticky head. */
 function offsetUnderHead(row: HTMLElement, panel: Element): number {
   const head = row.closest('table')?.tHead?.getBoundingClientRect().height ?? 0;
-  const { top, bottom } = panel.getBoundingClientRect();
-  const at = row.getBoundingClientRect();
-  return (at.top + at.bottom) / 2 - (top + head + bottom) / 2;
+  return row.getBoundingClientRect().top - panel.getBoundingClientRect().top - head;
 }

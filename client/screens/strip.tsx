@@ -9,10 +9,12 @@ export function Strip({ session }: { session: Session }) {
   const mode = shownMode(session);
   return (
     <header class="strip">
-      <p class="unit">
-        {unitName(visit.unit)}{' '}
-        {visit.unit.refrigerant && <b data-testid="strip-refrigerant">{visit.unit.refrigerant}</b>}
-      </p>
+      <p class="unit">{unitName(visit.unit)}</p>
+      {visit.unit.refrigerant ? (
+        <b data-testid="strip-refrigerant">{visit.unit.refrigerant}</b>
+      ) : (
+        <p class="blank">refrigerant?</p>
+      )}
       {unkept > 0 && <p class="unkept">{unkept} not kept</p>}
       <p
         class="state"

@@ -35,33 +35,44 @@ export interface Told {
   readonly sentence: string;
 }
 
-export const DEAF_WORDS: Record<Deafness, Told> = {
+export interface DeafWords extends Told {
+  /** In short, beside what was typed meanwhile. */
+  readonly again: string;
+}
+
+export const DEAF_WORDS: Record<Deafness, DeafWords> = {
   refused: {
     title: 'no microphone',
     sentence:
       'This page may not use the microphone. Allow it in the browser’s settings for this site, then press here. Or type below.',
+    again: 'Microphone not allowed. Type, or allow it and press here.',
   },
   noMicrophone: {
     title: 'no microphone',
     sentence: 'This device shows no microphone. Plug one in and press here, or type below.',
+    again: 'No microphone. Type, or plug one in and press here.',
   },
   microphoneBusy: {
     title: 'no microphone',
     sentence: 'Another program holds the microphone. Close it and press here, or type below.',
+    again: 'Microphone in use elsewhere. Type, or press here to try again.',
   },
   takenAway: {
     title: 'no microphone',
     sentence:
       'The microphone went away, as when a headset is switched off. Press here to take it up again, or type below.',
+    again: 'The microphone went away. Type, or press here to take it up again.',
   },
   plainAddress: {
     title: 'not secure',
     sentence:
       'A phone gives its microphone to secure addresses only. Start the server with “npm start -- --https” and open the https address it prints. Until then, type below.',
+    again: 'No microphone on a plain http address. Type below.',
   },
   recogniserFailed: {
     title: 'cannot hear',
     sentence: 'The recogniser did not start. Press here to try again, or type below.',
+    again: 'The recogniser stopped. Type, or press here to try again.',
   },
 };
 

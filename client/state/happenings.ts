@@ -29,6 +29,8 @@ export type Happening =
   | { readonly kind: 'spoken'; readonly number: number }
   /** The question stays open in the note; the page goes on. */
   | { readonly kind: 'questionLeft' }
+  /** An open question was pressed on the sheet. */
+  | { readonly kind: 'questionTakenUp' }
   /** Another tab wrote until now: its events are in the log and not yet here. */
   | { readonly kind: 'becameWriter' }
   | { readonly kind: 'caughtUp'; readonly events: readonly VisitEvent[] }

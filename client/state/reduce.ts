@@ -1,13 +1,14 @@
 import { applyEvents } from '../../core/visit/apply.ts';
 import type { VisitEvent } from '../../core/visit/events.ts';
+import { openQuestion } from '../../core/visit/views.ts';
 import { unreachable } from '../../core/unreachable.ts';
 import { caughtUp } from './catch-up.ts';
 import { choose } from './choices.ts';
 import { reduceEar } from './ear-happenings.ts';
 import type { Effect, Happening } from './happenings.ts';
 import { afterSpeech, press } from './press.ts';
-import type { Mode, Session } from './session.ts';
-import { settle, stay, type SessionStep } from './settle.ts';
+import { earOf, type Mode, type Session, type Tab } from './session.ts';
+import { go, settle, stay, type SessionStep } from './settle.ts';
 import { reduceTurn } from './turn-happenings.ts';
 
 /** The session after a happening, and what is to be done about it. Every happening, in every mode. */
@@ -57,10 +58,12 @@ function transition(session: Session, happening: Happening): SessionStep {
       return session.mode.kind === 'asking'
         ? settle(session, session.mode.ear, null)
         : stay(session);
+    case 'questionTakenUp':
+      return takeUp(session);
     case 'unsynced':
       return stay({ ...session, unsynced: happening.events });
     case 'tabChosen':
-      return stay({ ...session, tab: happening.tab });
+      return stay(tabChosen(session, happening.tab));
     case 'readingWanted':
     case 'settingsChosen':
     case 'newVisitChosen':
@@ -69,6 +72,22 @@ function transition(session: Session, happening: Happening): SessionStep {
     default:
       return unreachable(happening);
   }
+}
+
+/** The open tab, pressed again, gives the field its room back. */
+function tabChosen(session: Session, tab: Tab): Session {
+  return { ...session, tab, tall: tab !== session.tab || !session.tall };
+}
+
+/** The newest open question, asked again; it waits while a sentence is being kept or said. */
+function takeUp(session: Session): SessionStep {
+  const question = openQuestion(session.visit);
+  const { mode } = session;
+  if (!question || mode.kind === 'thinking' || mode.kind === 'speaking') return stay(session);
+  const ear = earOf(mode);
+  const { effects } = settle(session, ear, question);
+  const asked: Session = { ...session, notice: null, compared: null };
+  return go(asked, { kind: 'asking', question, ear }, effects);
 }
 
 function spoken(session: Session, number: number): SessionStep {

@@ -68,6 +68,12 @@ export interface Session {
   /** 0 to 1 while the recogniser loads. */
   readonly loaded: number;
   readonly tab: Tab;
+  /** The open tab has most of the page: pressed for, or read out from. */
+  readonly tall: boolean;
+  /** The question that the last sentence raised: its reply asks it. */
+  readonly raised: OpenQuestion | null;
+  /** What the last sentence asked of the session. */
+  readonly lastEffect: SessionEffect | null;
 }
 
 /** A visit that nothing was said in yet, with the settings of the one before. */
@@ -91,6 +97,9 @@ export function sleepingSession(visit: VisitState): Session {
     speeches: 0,
     loaded: 0,
     tab: 'sheet',
+    tall: false,
+    raised: null,
+    lastEffect: null,
   };
 }
 

@@ -88,6 +88,9 @@ function answer(session: Session, mode: Thinking, notKept: NotKeptReason | null)
     expectsNumber: turn.events.some(({ type }) => type === 'readingWanted'),
     speeches: number,
     tab: tabAfter(turn, session.tab),
+    tall: tallAfter(turn, session),
+    raised: asked,
+    lastEffect: turn.effect,
   };
   const speaking: Mode = { kind: 'speaking', number, ear: mode.ear, then: turn.effect, asked };
   const saying = {
@@ -123,6 +126,15 @@ const TAB_AFTER: Record<NonNullable<Turn['effect']>, Tab | null> = {
 
 function tabAfter(turn: Turn, tab: Tab): Tab {
   return (turn.effect && TAB_AFTER[turn.effect]) ?? tab;
+}
+
+/** The note opens wide when it is read or finished, and gives way again to the next sentence. */
+function tallAfter({ effect }: Turn, { tall, lastEffect }: Session): boolean {
+  return showsNote(effect) || (tall && !showsNote(lastEffect));
+}
+
+function showsNote(effect: Turn['effect']): boolean {
+  return effect !== null && TAB_AFTER[effect] === 'note';
 }
 
 /** Only what this sentence raised is asked about at once; older doubts wait on the sheet. */

@@ -240,6 +240,57 @@ describe('a doubt', () => {
   });
 });
 
+describe('a question left open', () => {
+  it('is taken up from the sheet and answered', async () => {
+    const on = await listening({ audible: false });
+    await say(on, 'doubt');
+    on.runner.send({ kind: 'questionLeft' });
+    await say(on, '192');
+    expect(on.runner.session().raised).toBeNull();
+    on.runner.send({ kind: 'questionTakenUp' });
+    expect(mode(on)).toBe('asking');
+    expect(on.ear.calls.at(-1)).toBe('listen yesOrNo');
+  });
+
+  it('is taken up on hold and without a microphone too, and a press then opens the ear', async () => {
+    const on = await listening({ audible: false });
+    await say(on, 'doubt');
+    on.runner.send({ kind: 'pressed' });
+    on.runner.send({ kind: 'questionTakenUp' });
+    expect(mode(on)).toBe('asking');
+    expect(on.ear.calls.at(-1)).toBe('gate');
+    on.runner.send({ kind: 'pressed' });
+    expect(on.ear.calls.at(-1)).toBe('open');
+  });
+
+  it('cannot be taken up where there is none', async () => {
+    const on = await listening({ audible: false });
+    on.runner.send({ kind: 'questionTakenUp' });
+    expect(mode(on)).toBe('listening');
+  });
+});
+
+describe('the open tab', () => {
+  it('is wide when pressed and gives way when pressed again', async () => {
+    const on = await listening({ audible: false });
+    const tall: boolean[] = [];
+    for (const tab of ['sheet', 'sheet', 'note', 'sheet'] as const) {
+      on.runner.send({ kind: 'tabChosen', tab });
+      tall.push(on.runner.session().tall);
+    }
+    expect(tall).toEqual([true, false, true, true]);
+  });
+
+  it('is the note, wide, while it is read, until the next sentence', async () => {
+    const on = await listening({ audible: false });
+    await say(on, '192');
+    await say(on, 'readNote');
+    expect(on.runner.session()).toMatchObject({ tab: 'note', tall: true, lastEffect: 'readNote' });
+    await say(on, '193');
+    expect(on.runner.session()).toMatchObject({ tab: 'note', tall: false, lastEffect: null });
+  });
+});
+
 describe('a log that does not take it', () => {
   it('is told, never said to be kept, and tried again until it does', async () => {
     const on = await listening();

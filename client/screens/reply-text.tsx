@@ -1,0 +1,44 @@
+import { Unbroken } from './unbroken.tsx';
+
+interface ReplyTextProps {
+  readonly text: string;
+  /** Which speech it belongs to. */
+  readonly number: number;
+  /** Something larger stands above it. */
+  readonly isBeside: boolean;
+}
+
+/** Words are as large as they can be read at once: a short reply alone is a headline, a long one a list. */
+export function ReplyText({ text, number, isBeside }: ReplyTextProps) {
+  return (
+    <p
+      class="reply"
+      role="status"
+      data-testid="reply"
+      data-number={number}
+      data-size={sizeOf(text, isBeside)}
+    >
+      {sentencesOf(text).map((sentence, index) => (
+        <span key={index} class="sentence">
+          <Unbroken text={sentence} />{' '}
+        </span>
+      ))}
+    </p>
+  );
+}
+
+type Size = 'headline' | 'large' | 'plain' | 'long';
+
+const HEADLINE = 40;
+const LARGE = 120;
+const PLAIN = 140;
+
+function sizeOf({ length }: string, isBeside: boolean): Size {
+  if (length > PLAIN) return 'long';
+  if (isBeside) return 'plain';
+  return length <= HEADLINE ? 'headline' : length <= LARGE ? 'large' : 'plain';
+}
+
+function sentencesOf(text: string): readonly string[] {
+  return text.split(/\n+|(?<=[.!?])\s+(?=\p{Lu}|\d)/u).filter((sentence) => sentence !== '');
+}
