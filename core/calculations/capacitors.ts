@@ -11,9 +11,9 @@ import type {
 import { known, refused } from './calculated.ts';
 import type { Calculated } from './calculated.ts';
 import { BLEED_RESISTOR, CAPACITOR_TOLERANCES } from './electrical-defaults.ts';
-import type { CapacitorKind, Sourced } from './electrical-defaults.ts';
+import type { CapacitorKind } from './electrical-defaults.ts';
 import { symbols } from './formula.ts';
-import type { Formula } from './formula.ts';
+import type { Formula, Sourced } from './formula.ts';
 
 /** A running capacitor by the current through it and the voltage across it. */
 export function runCapacitance(input: {

@@ -20,7 +20,8 @@ import {
   RATED_LOAD_DIVISOR,
   VOLTAGE_IMBALANCE_LIMIT,
 } from './electrical-defaults.ts';
-import type { CapacitorKind, CompressorBuild, Sourced } from './electrical-defaults.ts';
+import type { CapacitorKind, CompressorBuild } from './electrical-defaults.ts';
+import type { Sourced } from './formula.ts';
 import { heaterCurrent, heaterCurrentFormula } from './heaters.ts';
 import { heaterPower, heaterPowerFormula } from './heaters.ts';
 import { currentImbalance, currentImbalanceFormula } from './imbalance.ts';

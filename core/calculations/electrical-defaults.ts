@@ -1,15 +1,7 @@
 /** What a shop or a maker may set otherwise in electrical work: each default with its source and its standing. */
 import { ratio, resistance, voltage } from '../units/quantity-values.ts';
 import type { Ratio, Resistance, Voltage } from '../units/quantity-values.ts';
-import type { Standing } from './formula.ts';
-
-export interface Sourced<Value> {
-  readonly value: Value;
-  readonly source: string;
-  readonly standing: Standing;
-  /** What another source says instead. */
-  readonly otherSource?: string;
-}
+import type { Sourced } from './formula.ts';
 
 /** Line-to-line imbalance that a running motor may have. */
 export const VOLTAGE_IMBALANCE_LIMIT: Sourced<Ratio> = {

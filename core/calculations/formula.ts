@@ -11,6 +11,15 @@ export type Standing =
   /** Recalled: look it up before leaning on it. */
   | 'from memory';
 
+/** A value that a shop may set otherwise, with what it leans on. */
+export interface Sourced<Value> {
+  readonly value: Value;
+  readonly source: string;
+  readonly standing: Standing;
+  /** What another source says instead. */
+  readonly otherSource?: string;
+}
+
 export interface FormulaSymbol {
   readonly symbol: string;
   readonly meaning: string;

@@ -3,9 +3,9 @@ import type { Ratio, Resistance, Voltage } from '../units/quantity-values.ts';
 import { known, refused } from './calculated.ts';
 import type { Calculated } from './calculated.ts';
 import { INSULATION_FLOORS } from './electrical-defaults.ts';
-import type { CompressorBuild, Sourced } from './electrical-defaults.ts';
+import type { CompressorBuild } from './electrical-defaults.ts';
 import { symbols } from './formula.ts';
-import type { Formula } from './formula.ts';
+import type { Formula, Sourced } from './formula.ts';
 
 /** Up to this rated voltage the maker's rounded floor stands; above it so many ohms a volt. */
 const ROUNDED_UP_TO_V = 230;
