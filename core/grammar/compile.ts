@@ -1,80 +1,169 @@
-import type { Node, RestNode, RuleNode, Tags } from './nodes.ts';
-import { StarterIndex, type Starters, startersOf } from './starters.ts';
+import { END, Kinds } from './kinds.ts';
+import type { Compiled, Need } from './match.ts';
+import type { Node, Option, RuleNode, Tags } from './nodes.ts';
+import {
+  type Run,
+  runChoice,
+  runClass,
+  runList,
+  runOptional,
+  runPause,
+  runPhrase,
+  runRepeat,
+  runRest,
+  runRule,
+  runScope,
+  runSequence,
+} from './runs.ts';
+import { needsOf } from './needs.ts';
+import { Opening, StarterIndex, type Starters, startersOf } from './starters.ts';
+import type { Token } from './tokens.ts';
 
-/** A node made ready for matching: what it can begin with is known, and choices are found by their first word. */
-export type Compiled = { readonly starters: Starters } & (
-  | { readonly kind: 'word'; readonly word: string }
-  | { readonly kind: 'class'; readonly name: string; readonly scale: number }
-  | { readonly kind: 'sequence'; readonly parts: readonly Compiled[] }
-  | { readonly kind: 'choice'; readonly index: StarterIndex<Compiled> }
-  | { readonly kind: 'optional'; readonly node: Compiled; readonly greedy: boolean }
-  | {
-      readonly kind: 'repeat';
-      readonly node: Compiled;
-      readonly min: number;
-      readonly max: number;
+/** Nodes made ready for matching, each once, and the words that they tell apart. */
+export class Grammar {
+  private readonly kinds = new Kinds();
+  private readonly compiled = new Map<Node, Compiled>();
+  private readonly openings = new Map<Starters, Opening>();
+  private readonly needs = new Map<ReadonlySet<string>, Need>();
+  private rules = 0;
+
+  compile(node: Node): Compiled {
+    const found = this.compiled.get(node);
+    if (found !== undefined) return found;
+    const fresh = { opening: this.openingOf(node), run: this.runOf(node) };
+    this.compiled.set(node, fresh);
+    return fresh;
+  }
+
+  /** As `compile`, of a rule that is tried once at each place and need not be remembered. */
+  compileOnce(rule: RuleNode): Compiled {
+    return { opening: this.openingOf(rule), run: runRule(rule, this.compile(rule.node)) };
+  }
+
+  /** What a sentence must hold for a node to read any of it. */
+  needsOf(node: Node): readonly Need[] {
+    return needsOf(node).map((words) => {
+      const found = this.needs.get(words);
+      if (found !== undefined) return found;
+      const opening = new Opening({ words, empty: false }, this.kinds);
+      const fresh = { number: this.needs.size, opening };
+      this.needs.set(words, fresh);
+      return fresh;
+    });
+  }
+
+  /** Finds, of things that begin as these nodes do, those that a token can begin. */
+  indexOf<Thing>(things: readonly (readonly [Node, Thing])[]): StarterIndex<Thing> {
+    return new StarterIndex(things.map(([node, thing]) => [this.openingOf(node), thing]));
+  }
+
+  /** The kind of each token, and of the end behind them. */
+  kindsOf(tokens: readonly Token[]): readonly number[] {
+    const kinds = tokens.map((token) => this.kinds.of(token));
+    kinds.push(END);
+    return kinds;
+  }
+
+  private openingOf(node: Node): Opening {
+    const starters = startersOf(node);
+    const found = this.openings.get(starters);
+    if (found !== undefined) return found;
+    const fresh = new Opening(starters, this.kinds);
+    this.openings.set(starters, fresh);
+    return fresh;
+  }
+
+  private runOf(node: Node): Run {
+    switch (node.kind) {
+      case 'word':
+        this.kinds.learn(node.word);
+        return runPhrase([node.word], []);
+      case 'class':
+        return runClass(node);
+      case 'tag':
+        return runPhrase([], [node.tags]);
+      case 'sequence':
+        return this.runOfSequence(flatParts(node));
+      case 'choice':
+        return runChoice(this.choiceIndex(flatOptions(node.options)));
+      case 'optional':
+        return runOptional(this.compile(node.node), node.greedy);
+      case 'repeat':
+        return runRepeat(this.compile(node.node), node.min, node.max);
+      case 'rule':
+        return this.remembered(runRule(node, this.compile(node.node)));
+      case 'scope':
+        return runScope(node.slot, this.compile(node.node));
+      case 'unheard':
+        return this.compile(node.node).run;
+      case 'list':
+        return runList(node);
+      case 'pause':
+        return runPause;
+      case 'rest':
+        return runRest(node);
     }
-  | CompiledRule
-  | { readonly kind: 'list'; readonly name: string; readonly slot: string }
-  | { readonly kind: 'tag'; readonly tags: readonly Tags[] }
-  | { readonly kind: 'scope'; readonly slot: string; readonly node: Compiled }
-  | { readonly kind: 'pause' }
-  | { readonly kind: 'rest'; readonly slot: string; readonly until: RestNode['until'] }
-);
+  }
 
-export interface CompiledRule {
-  readonly kind: 'rule';
-  readonly starters: Starters;
-  readonly node: Compiled;
-  readonly fold: 'merge' | 'sum';
-  readonly unbroken: boolean;
-}
+  private remembered(run: Run): Run {
+    const rule = this.rules;
+    this.rules += 1;
+    return (matcher, at) => matcher.remember(rule, at, run);
+  }
 
-/** As `compile`, keeping the rule's own kind. */
-export function compileRule(rule: RuleNode): CompiledRule {
-  const { fold, unbroken } = rule;
-  return { kind: 'rule', fold, unbroken, node: compile(rule.node), starters: startersOf(rule) };
-}
+  private choiceIndex(nodes: readonly Node[]): StarterIndex<Compiled> {
+    return this.indexOf(nodes.map((node) => [node, this.compile(node)]));
+  }
 
-const compiled = new WeakMap<Node, Compiled>();
-
-export function compile(node: Node): Compiled {
-  const found = compiled.get(node);
-  if (found !== undefined) return found;
-  const fresh = compileFresh(node);
-  compiled.set(node, fresh);
-  return fresh;
-}
-
-function compileFresh(node: Node): Compiled {
-  const starters = startersOf(node);
-  switch (node.kind) {
-    case 'word':
-    case 'class':
-    case 'list':
-    case 'rest':
-    case 'pause':
-      return { ...node, starters };
-    case 'tag':
-      return { kind: 'tag', tags: [node.tags], starters };
-    case 'sequence':
-      return { kind: 'sequence', parts: node.parts.map(compile), starters };
-    case 'choice':
-      return {
-        kind: 'choice',
-        index: indexOf(node.options.map((option) => option.node)),
-        starters,
-      };
-    case 'unheard':
-      return compile(node.node);
-    case 'optional':
-    case 'repeat':
-    case 'rule':
-    case 'scope':
-      return { ...node, node: compile(node.node), starters };
+  /** Words that follow each other, and the tags behind them, are one step. */
+  private runOfSequence(parts: readonly Node[]): Run {
+    const steps: Compiled[] = [];
+    for (let at = 0; at < parts.length;) {
+      const words = takeWhile(parts, at, wordIn);
+      const tags = takeWhile(parts, at + words.length, tagsIn);
+      const [first] = parts.slice(at);
+      if (first === undefined) break;
+      words.forEach((word) => this.kinds.learn(word));
+      const taken = words.length + tags.length;
+      steps.push(
+        taken === 0
+          ? this.compile(first)
+          : { opening: this.openingOf(first), run: runPhrase(words, tags) },
+      );
+      at += Math.max(1, taken);
+    }
+    const [only] = steps;
+    return only !== undefined && steps.length === 1 ? only.run : runSequence(steps);
   }
 }
 
-function indexOf(nodes: readonly Node[]): StarterIndex<Compiled> {
-  return new StarterIndex(nodes.map((node) => [startersOf(node), compile(node)]));
+const wordIn = (node: Node): string | null => (node.kind === 'word' ? node.word : null);
+const tagsIn = (node: Node): Tags | null => (node.kind === 'tag' ? node.tags : null);
+
+function takeWhile<Found>(
+  nodes: readonly Node[],
+  from: number,
+  find: (node: Node) => Found | null,
+): readonly Found[] {
+  const taken: Found[] = [];
+  for (const node of nodes.slice(from)) {
+    const found = find(node);
+    if (found === null) break;
+    taken.push(found);
+  }
+  return taken;
+}
+
+function flatParts(node: Node): readonly Node[] {
+  if (node.kind === 'sequence') return node.parts.flatMap(flatParts);
+  return node.kind === 'unheard' ? flatParts(node.node) : [node];
+}
+
+function flatOptions(options: readonly Option[]): readonly Node[] {
+  return options.flatMap(({ node }) => flatOption(node));
+}
+
+function flatOption(node: Node): readonly Node[] {
+  if (node.kind === 'choice') return flatOptions(node.options);
+  return node.kind === 'unheard' ? flatOption(node.node) : [node];
 }

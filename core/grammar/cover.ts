@@ -22,40 +22,34 @@ export function bestCover<P extends Piece>(
   piecesAt: (at: number) => readonly P[],
 ): readonly P[] {
   const best: Best<P>[] = [];
-  best[length] = { claimed: 0, pieces: 0, rank: 0, piece: null, next: length };
+  let after: Best<P> = { claimed: 0, pieces: 0, rank: 0, piece: null, next: length };
+  best[length] = after;
   for (let at = length - 1; at >= 0; at -= 1) {
-    let chosen = passOver(best[at + 1], at);
+    let chosen: Best<P> = { ...after, piece: null, next: at + 1 };
     for (const piece of piecesAt(at)) {
-      const after = best[piece.end];
-      if (after === undefined) continue;
-      const candidate: Best<P> = {
-        claimed: after.claimed + piece.end - piece.start,
-        pieces: after.pieces + 1,
-        rank: after.rank + piece.rank,
-        piece,
-        next: piece.end,
-      };
-      if (isBetter(candidate, chosen)) chosen = candidate;
+      const rest = best[piece.end];
+      if (rest !== undefined && isBetter(piece, rest, chosen)) chosen = withPiece(piece, rest);
     }
-    best[at] = chosen;
+    best[at] = after = chosen;
   }
   return follow(best, length);
 }
 
-function passOver<P>(after: Best<P> | undefined, at: number): Best<P> {
+function withPiece<P extends Piece>(piece: P, rest: Best<P>): Best<P> {
   return {
-    claimed: after?.claimed ?? 0,
-    pieces: after?.pieces ?? 0,
-    rank: after?.rank ?? 0,
-    piece: null,
-    next: at + 1,
+    claimed: rest.claimed + piece.end - piece.start,
+    pieces: rest.pieces + 1,
+    rank: rest.rank + piece.rank,
+    piece,
+    next: piece.end,
   };
 }
 
-function isBetter(one: Best<unknown>, other: Best<unknown>): boolean {
-  if (one.claimed !== other.claimed) return one.claimed > other.claimed;
-  if (one.pieces !== other.pieces) return one.pieces < other.pieces;
-  return one.rank < other.rank;
+function isBetter(piece: Piece, rest: Best<unknown>, chosen: Best<unknown>): boolean {
+  const claimed = rest.claimed + piece.end - piece.start;
+  if (claimed !== chosen.claimed) return claimed > chosen.claimed;
+  if (rest.pieces + 1 !== chosen.pieces) return rest.pieces + 1 < chosen.pieces;
+  return rest.rank + piece.rank < chosen.rank;
 }
 
 function follow<P>(best: readonly Best<P>[], length: number): readonly P[] {

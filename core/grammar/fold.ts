@@ -1,10 +1,12 @@
-import type { Tags } from './nodes.ts';
+import type { Data, Tags } from './nodes.ts';
 
 /** Later tags win over earlier ones of the same name. */
 export function foldTags(tags: readonly Tags[]): Tags {
   const [first] = tags;
   if (first !== undefined && tags.length === 1) return first;
-  return tags.reduce((all, each) => ({ ...all, ...each }), {});
+  const all: Record<string, Data> = {};
+  for (const each of tags) Object.assign(all, each);
+  return all;
 }
 
 /**
@@ -26,4 +28,17 @@ export function foldSum(tags: readonly Tags[]): Tags {
 function numberUnder(tags: Tags, slot: string, otherwise: number): number {
   const found = tags[slot];
   return typeof found === 'number' ? found : otherwise;
+}
+
+/** Whether two meanings are one: folded tags are shallow but for scopes. */
+export function sameTags(one: Tags, other: Tags): boolean {
+  if (one === other) return true;
+  const slots = Object.keys(one);
+  if (slots.length !== Object.keys(other).length) return false;
+  return slots.every((slot) => {
+    const left = one[slot];
+    const right = other[slot];
+    if (typeof left === 'object' && typeof right === 'object') return sameTags(left, right);
+    return left === right;
+  });
 }

@@ -1,12 +1,9 @@
+import { CLASS_MARK } from './kinds.ts';
 import type { Node } from './nodes.ts';
-import { CLASS_MARK } from './starters.ts';
-import type { Token } from './tokens.ts';
 
 /** A sentence that a node reads holds at least one word of each of these. */
 export type Needs = readonly ReadonlySet<string>[];
 
-/** Longer lists of alternatives tell too little to be worth asking. */
-const LONGEST = 32;
 const known = new WeakMap<Node, Needs>();
 
 /** What a sentence must hold for a node to read any of it: the cheapest way to pass most rules over. */
@@ -50,22 +47,5 @@ function eitherNeed(options: readonly Needs[]): Needs {
     if (smallest === undefined) return [];
     smallest.forEach((word) => words.add(word));
   }
-  return words.size > LONGEST ? [] : [words];
-}
-
-/** The words and classes that a sentence holds, in the form that needs are written in. */
-export function heldBy(tokens: readonly Token[]): ReadonlySet<string> {
-  const held = new Set<string>();
-  for (const { text, classes } of tokens) {
-    held.add(text);
-    for (const name of classes) held.add(CLASS_MARK + name);
-  }
-  return held;
-}
-
-export function meetsNeeds(needs: Needs, held: ReadonlySet<string>): boolean {
-  return needs.every((words) => {
-    for (const word of words) if (held.has(word)) return true;
-    return false;
-  });
+  return [words];
 }

@@ -1,5 +1,5 @@
+import { CLASS_MARK, END, type Kinds } from './kinds.ts';
 import type { Node } from './nodes.ts';
-import type { Token } from './tokens.ts';
 
 /** What a node can begin with; `words: null` means with anything. */
 export interface Starters {
@@ -9,7 +9,6 @@ export interface Starters {
 
 const NOTHING: Starters = { words: new Set(), empty: true };
 const ANYTHING: Starters = { words: null, empty: false };
-export const CLASS_MARK = '#';
 
 const known = new WeakMap<Node, Starters>();
 
@@ -68,47 +67,67 @@ function either(all: readonly Starters[]): Starters {
   return { words, empty };
 }
 
-/** Whether a node that begins so can read something at this token, or can read nothing at all. */
-export function canStart({ words, empty }: Starters, token: Token | undefined): boolean {
-  if (words === null || empty) return true;
-  if (token === undefined) return false;
-  if (words.has(token.text)) return true;
-  for (const name of token.classes) if (words.has(CLASS_MARK + name)) return true;
-  return false;
+/** Whether a node that begins so can read something at a token of this kind, or can read nothing at all. */
+function canStart({ words, empty }: Starters, kind: number, kinds: Kinds): boolean {
+  if (empty) return true;
+  if (words === null) return kind !== END;
+  return kinds.namesOf(kind).some((name) => words.has(name));
 }
+
+/** Asked so often that the answer for each kind of token is kept. */
+export class Opening {
+  private readonly starters: Starters;
+  private readonly kinds: Kinds;
+  private known = new Uint8Array(0);
+
+  constructor(starters: Starters, kinds: Kinds) {
+    this.starters = starters;
+    this.kinds = kinds;
+  }
+
+  allows(kind: number): boolean {
+    return (this.known[kind] ?? UNKNOWN) === UNKNOWN
+      ? this.learn(kind)
+      : this.known[kind] === ALLOWED;
+  }
+
+  private learn(kind: number): boolean {
+    const allowed = this.canBegin(kind);
+    if (kind >= this.known.length) {
+      const longer = new Uint8Array(this.kinds.count);
+      longer.set(this.known);
+      this.known = longer;
+    }
+    this.known[kind] = allowed ? ALLOWED : REFUSED;
+    return allowed;
+  }
+
+  /** As `allows`, and nothing is kept. */
+  canBegin(kind: number): boolean {
+    return canStart(this.starters, kind, this.kinds);
+  }
+}
+
+const UNKNOWN = 0;
+const ALLOWED = 1;
+const REFUSED = 2;
 
 /** Finds, of many things in their order, those that a token can begin. */
 export class StarterIndex<Thing> {
-  private readonly things: readonly (readonly [Starters, Thing])[];
-  private readonly always: readonly Thing[];
-  private readonly byWord = new Map<string, readonly Thing[]>();
+  private readonly things: readonly (readonly [Opening, Thing])[];
+  private readonly byKind = new Map<number, readonly Thing[]>();
 
-  constructor(things: readonly (readonly [Starters, Thing])[]) {
+  constructor(things: readonly (readonly [Opening, Thing])[]) {
     this.things = things;
-    this.always = things.filter(([{ words, empty }]) => words === null || empty).map(second);
-    const words = new Set(things.flatMap(([starters]) => [...(starters.words ?? [])]));
-    for (const word of words) {
-      const token = { text: word, classes: [] };
-      this.byWord.set(word, this.filter({ ...NO_TOKEN, ...token }));
-    }
   }
 
-  startedBy(token: Token | undefined): readonly Thing[] {
-    if (token === undefined) return this.always;
-    if (token.classes.length === 0) return this.byWord.get(token.text) ?? this.always;
-    const key = token.text + CLASS_MARK;
-    const found = this.byWord.get(key);
+  startedBy(kind: number): readonly Thing[] {
+    const found = this.byKind.get(kind);
     if (found !== undefined) return found;
-    const fresh = this.filter(token);
-    // Written numbers are without end, so only the short ones are worth keeping.
-    if (token.text.length <= 3) this.byWord.set(key, fresh);
+    const fresh = this.things
+      .filter(([opening]) => opening.canBegin(kind))
+      .map(([, thing]) => thing);
+    this.byKind.set(kind, fresh);
     return fresh;
   }
-
-  private filter(token: Token): readonly Thing[] {
-    return this.things.filter(([starters]) => canStart(starters, token)).map(second);
-  }
 }
-
-const NO_TOKEN: Token = { text: '', start: 0, end: 0, pause: false, value: null, classes: [] };
-const second = <Thing>(pair: readonly [Starters, Thing]): Thing => pair[1];

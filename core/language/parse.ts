@@ -1,9 +1,8 @@
-import { type CompiledRule, compileRule } from '../grammar/compile.ts';
+import { Grammar } from '../grammar/compile.ts';
 import { bestCover, type Piece } from '../grammar/cover.ts';
-import { Matcher } from '../grammar/match.ts';
-import { heldBy, meetsNeeds, type Needs, needsOf } from '../grammar/needs.ts';
-import type { Tags } from '../grammar/nodes.ts';
-import { canStart, StarterIndex, startersOf } from '../grammar/starters.ts';
+import { END } from '../grammar/kinds.ts';
+import { type Compiled, Matcher, type Need } from '../grammar/match.ts';
+import type { Node, Tags } from '../grammar/nodes.ts';
 import type { Token } from '../grammar/tokens.ts';
 import type { Context } from './context.ts';
 import { NUMBER } from './numbers.ts';
@@ -38,16 +37,18 @@ export function wholeReadings(text: string, context: Context): readonly Item[] {
 interface RankedRule {
   readonly rule: Rule;
   readonly rank: number;
-  readonly ready: CompiledRule;
-  readonly needs: Needs;
+  readonly ready: Compiled;
+  readonly needs: readonly Need[];
 }
 
-const RANKED = new StarterIndex<RankedRule>(
-  RULES.map((rule, rank) => [
-    startersOf(rule.node),
-    { rule, rank, ready: compileRule(rule.node), needs: needsOf(rule.node) },
+const GRAMMAR = new Grammar();
+const RANKED = GRAMMAR.indexOf(
+  RULES.map((rule, rank): readonly [Node, RankedRule] => [
+    rule.node,
+    { rule, rank, ready: GRAMMAR.compileOnce(rule.node), needs: GRAMMAR.needsOf(rule.node) },
   ]),
 );
+const ANY_NUMBER = GRAMMAR.compile(NUMBER);
 
 export function parse(text: string, context: Context): Parse {
   const sentence = new Sentence(text, context);
@@ -62,35 +63,36 @@ class Sentence {
   private readonly context: Context;
   private readonly firstWeighty: number;
   private readonly lastWeighty: number;
-  private readonly held: ReadonlySet<string>;
-  private readonly possible: boolean[] = [];
+  private readonly lastStarts: number[] = [];
 
   constructor(text: string, context: Context) {
     this.text = text;
     this.context = context;
     this.tokens = tokenise(text);
-    this.held = heldBy(this.tokens);
-    this.matcher = new Matcher(this.tokens);
+    this.matcher = new Matcher(GRAMMAR, this.tokens);
     this.firstWeighty = this.tokens.findIndex(isWeighty);
     this.lastWeighty = this.tokens.findLastIndex(isWeighty);
   }
 
   itemsAt(at: number): readonly Item[] {
     const items: Item[] = [];
-    for (const ranked of RANKED.startedBy(this.tokens[at])) {
-      if (this.isPossible(ranked)) this.addItems(items, ranked, at);
+    for (const ranked of RANKED.startedBy(this.matcher.kinds[at] ?? END)) {
+      if (at <= this.lastStart(ranked)) this.addItems(items, ranked, at);
     }
     return items;
   }
 
-  /** Whether the sentence holds the words that the rule cannot do without; asked once a rule. */
-  private isPossible({ rank, needs }: RankedRule): boolean {
-    return (this.possible[rank] ??= meetsNeeds(needs, this.held));
+  /** The last token that the rule can begin at, by the words it cannot do without; asked once a rule. */
+  private lastStart({ rule, rank, needs }: RankedRule): number {
+    return (this.lastStarts[rank] ??= Math.min(
+      this.matcher.lastBeginning(needs),
+      rule.alone ? this.firstOrEnd() : Infinity,
+    ));
   }
 
   private addItems(items: Item[], { rule, rank, ready }: RankedRule, start: number): void {
     let refusedTo = start;
-    for (const { end, tags: folded } of this.matcher.runOnce(ready, start)) {
+    for (const { end, tags: folded } of this.matcher.runOpened(ready, start)) {
       if (end === start || (rule.alone && !this.isWhole(start, end))) continue;
       // "cuts in at thirty eight degrees" is no pressure, and not thirty with an eight left over either.
       if (end < refusedTo && this.isInsideNumber(end)) continue;
@@ -103,10 +105,12 @@ class Sentence {
   }
 
   private isInsideNumber(at: number): boolean {
-    const before = this.tokens[at - 1];
-    const after = this.tokens[at];
-    if (before === undefined || after === undefined || after.pause) return false;
-    return canStart(NUMBER_STARTERS, before) && canStart(NUMBER_STARTERS, after);
+    if (this.tokens[at]?.pause === true) return false;
+    return this.canBeNumber(at - 1) && this.canBeNumber(at);
+  }
+
+  private canBeNumber(at: number): boolean {
+    return ANY_NUMBER.opening.allows(this.matcher.kinds[at] ?? END);
   }
 
   private isWhole(start: number, end: number): boolean {
@@ -118,14 +122,14 @@ class Sentence {
   }
 
   private frame(span: Span): Frame {
-    return { context: this.context, span, wordsOf: (each) => this.wordsOf(each) };
+    return { context: this.context, span, wordsOf: this.wordsOf };
   }
 
-  private wordsOf({ from, to }: Span): string {
+  private readonly wordsOf = ({ from, to }: Span): string => {
     const first = this.tokens[from];
     const last = this.tokens[to - 1];
     return first === undefined || last === undefined ? '' : this.text.slice(first.start, last.end);
-  }
+  };
 
   numbersOutside(items: readonly Item[]): readonly string[] {
     const numbers: string[] = [];
@@ -151,7 +155,7 @@ class Sentence {
 
   private longestNumber(at: number, to: number): { digits: string; end: number } | null {
     let best: { digits: string; end: number } | null = null;
-    for (const { end, tags } of this.matcher.match(NUMBER, at)) {
+    for (const { end, tags } of this.matcher.run(ANY_NUMBER, at)) {
       if (end <= to && (best === null || end > best.end)) {
         best = { digits: String(numberIn(tags[0]?.['number'])), end };
       }
@@ -160,5 +164,4 @@ class Sentence {
   }
 }
 
-const NUMBER_STARTERS = startersOf(NUMBER);
 const isWeighty = (token: Token): boolean => !FILLERS.has(token.text);

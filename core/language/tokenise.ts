@@ -27,34 +27,36 @@ const ENDINGS: Readonly<Record<string, string>> = {
 };
 
 /** Written as one word, understood as several; recognisers drop apostrophes. */
-const WHOLE: Readonly<Record<string, readonly string[]>> = {
-  its: ['it', 'is'],
-  whats: ['what', 'is'],
-  thats: ['that', 'is'],
-  wheres: ['where', 'is'],
-  hows: ['how', 'is'],
-  im: ['i', 'am'],
-  ive: ['i', 'have'],
-  isnt: ['is', 'not'],
-  dont: ['do', 'not'],
-  doesnt: ['does', 'not'],
-  "won't": ['will', 'not'],
-  "can't": ['can', 'not'],
-  cant: ['can', 'not'],
-  cannot: ['can', 'not'],
-  "ain't": ['is', 'not'],
-  okay: ['ok'],
-  cutout: ['cut', 'out'],
-  cutin: ['cut', 'in'],
-  setpoint: ['set', 'point'],
-  tstat: ['thermostat'],
-  walkin: ['walk', 'in'],
-  reachin: ['reach', 'in'],
-  drier: ['dryer'],
-  gauge: ['gage'],
-  gauges: ['gages'],
-  captube: ['cap', 'tube'],
-};
+const WHOLE: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries({
+    its: ['it', 'is'],
+    whats: ['what', 'is'],
+    thats: ['that', 'is'],
+    wheres: ['where', 'is'],
+    hows: ['how', 'is'],
+    im: ['i', 'am'],
+    ive: ['i', 'have'],
+    isnt: ['is', 'not'],
+    dont: ['do', 'not'],
+    doesnt: ['does', 'not'],
+    "won't": ['will', 'not'],
+    "can't": ['can', 'not'],
+    cant: ['can', 'not'],
+    cannot: ['can', 'not'],
+    "ain't": ['is', 'not'],
+    okay: ['ok'],
+    cutout: ['cut', 'out'],
+    cutin: ['cut', 'in'],
+    setpoint: ['set', 'point'],
+    tstat: ['thermostat'],
+    walkin: ['walk', 'in'],
+    reachin: ['reach', 'in'],
+    drier: ['dryer'],
+    gauge: ['gage'],
+    gauges: ['gages'],
+    captube: ['cap', 'tube'],
+  }),
+);
 
 export function tokenise(text: string): readonly Token[] {
   const lowered = text.toLowerCase().replace(/[’‘ʼ]/g, "'");
@@ -91,32 +93,40 @@ function addRangeDash(text: string, tokens: Token[], place: Place): void {
   const before = tokens.at(-1);
   if (before?.value == null || before.end === place.start) return;
   if (!DASH_BETWEEN_NUMBERS.test(text.slice(before.end, place.start))) return;
-  tokens.push({ ...wordToken('to', { start: before.end, end: place.start }), pause: false });
+  tokens.push(wordToken('to', { start: before.end, end: place.start }));
 }
 
+/** The pause stands before the first of them. */
 function addTokens(tokens: Token[], { found, place, pause }: Found): void {
+  const [first, ...more] = tokensOf(found, place);
+  if (first === undefined) return;
+  tokens.push(pause ? { ...first, pause } : first);
+  for (const token of more) tokens.push(token);
+}
+
+function tokensOf(found: Found['found'], place: Place): readonly Token[] {
   const [, fraction, number, sign, word] = found;
-  if (fraction !== undefined) {
-    slashed(fraction, place).forEach((token, index) =>
-      tokens.push({ ...token, pause: pause && index === 0 }),
-    );
-  } else if (number !== undefined) tokens.push({ ...numberToken(number, place), pause });
-  else if (sign !== undefined) tokens.push({ ...wordToken(SIGNS[sign] ?? sign, place), pause });
-  else if (word !== undefined) {
-    splitWord(word, place).forEach((token, index) =>
-      tokens.push({ ...token, pause: pause && index === 0 }),
-    );
-  }
+  if (fraction !== undefined) return slashed(fraction, place);
+  if (number !== undefined) return [numberToken(number, place)];
+  if (sign !== undefined) return [wordToken(SIGNS[sign] ?? sign, place)];
+  return word === undefined ? [] : splitWord(word, place);
 }
 
-type Unpaused = Omit<Token, 'pause'>;
+const NO_CLASSES: readonly string[] = [];
 
-function wordToken(text: string, place: Place): Unpaused {
-  return { text, ...place, value: null, classes: [] };
+function wordToken(text: string, place: Place): Token {
+  return {
+    text,
+    start: place.start,
+    end: place.end,
+    pause: false,
+    value: null,
+    classes: NO_CLASSES,
+  };
 }
 
-function splitWord(word: string, place: Place): readonly Unpaused[] {
-  const whole = WHOLE[word];
+function splitWord(word: string, place: Place): readonly Token[] {
+  const whole = WHOLE.get(word);
   if (whole !== undefined) return whole.map((text) => wordToken(text, place));
   const at = word.indexOf("'");
   if (at === -1) return [wordToken(word, place)];
@@ -133,7 +143,7 @@ function splitWord(word: string, place: Place): readonly Unpaused[] {
 }
 
 /** A time of day, "190/12" (one pressure over another) or a fraction. */
-function slashed(text: string, place: Place): readonly Unpaused[] {
+function slashed(text: string, place: Place): readonly Token[] {
   if (text.includes(':')) return [{ ...wordToken(text, place), classes: ['clock'] }];
   const [over = '', under = ''] = text.split('/');
   const isFraction = under.length > over.length || Number(over) < Number(under);
@@ -146,15 +156,15 @@ function slashed(text: string, place: Place): readonly Unpaused[] {
   ];
 }
 
-function fractionToken(text: string, place: Place): Unpaused {
+function fractionToken(text: string, place: Place): Token {
   const [over = '0', under = '1'] = text.split('/');
   const value = Number(under) === 0 ? 0 : Number(over) / Number(under);
-  return { text, ...place, value, classes: ['fraction'] };
+  return { ...wordToken(text, place), value, classes: ['fraction'] };
 }
 
-function numberToken(text: string, place: Place): Unpaused {
+function numberToken(text: string, place: Place): Token {
   const plain = text.replace(/,/g, '').replace(/^[–−]/, '-');
-  return { text: plain, ...place, value: Number(plain), classes: numberClasses(plain) };
+  return { ...wordToken(plain, place), value: Number(plain), classes: numberClasses(plain) };
 }
 
 /** What a run of digits can be part of: "1 46" is 146 and "190 2" is 192, but "14 6" is two numbers. */

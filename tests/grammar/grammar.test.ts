@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { Grammar } from '../../core/grammar/compile.ts';
 import { bestCover } from '../../core/grammar/cover.ts';
 import { foldSum, foldTags } from '../../core/grammar/fold.ts';
-import { Matcher } from '../../core/grammar/match.ts';
-import { heldBy, meetsNeeds, needsOf } from '../../core/grammar/needs.ts';
+import { Matcher, type RuntimeLists } from '../../core/grammar/match.ts';
 import {
   choice,
   greedy,
@@ -37,8 +37,14 @@ function tokensOf(text: string): readonly Token[] {
   });
 }
 
+function matchAll(node: Node, text: string, lists: RuntimeLists = {}) {
+  const grammar = new Grammar();
+  const ready = grammar.compile(node);
+  return new Matcher(grammar, tokensOf(text), lists).run(ready, 0);
+}
+
 const readings = (node: Node, text: string) =>
-  new Matcher(tokensOf(text)).match(node, 0).map(({ end, tags }) => ({ end, ...foldTags(tags) }));
+  matchAll(node, text).map(({ end, tags }) => ({ end, ...foldTags(tags) }));
 
 const colour = named(
   'colour',
@@ -81,16 +87,18 @@ describe('the matcher', () => {
   });
 
   it('knows lists only at run time', () => {
-    const matcher = new Matcher(tokensOf('the blue door'), { sites: [['blue', 'door']] });
-    expect(matcher.match(sequence(word('the'), list('sites', 'site')), 0)).toEqual([
+    const shape = sequence(word('the'), list('sites', 'site'));
+    expect(matchAll(shape, 'the blue door', { sites: [['blue', 'door']] })).toEqual([
       { end: 3, tags: [{ site: 'blue door' }] },
     ]);
   });
 
   it('tries a named rule once at each place, however many ask for it', () => {
     const ways = choice(...Array.from({ length: 50 }, (_, n) => sequence(colour, word(`w${n}`))));
-    const matcher = new Matcher(tokensOf('red w49'));
-    expect(matcher.match(ways, 0)).toHaveLength(1);
+    const grammar = new Grammar();
+    const ready = grammar.compile(ways);
+    const matcher = new Matcher(grammar, tokensOf('red w49'));
+    expect(matcher.run(ready, 0)).toHaveLength(1);
     expect(matcher.steps).toBeLessThan(160);
   });
 });
@@ -168,10 +176,15 @@ describe('the printers', () => {
 });
 
 describe('needs and samples', () => {
-  it('know what a sentence must hold', () => {
-    const needs = needsOf(parseShape('[the] wall is <colour>', { colour }));
-    expect(meetsNeeds(needs, heldBy(tokensOf('the wall is red')))).toBe(true);
-    expect(meetsNeeds(needs, heldBy(tokensOf('the wall is green')))).toBe(false);
+  it('know what a sentence must hold, and from where on it no longer does', () => {
+    const grammar = new Grammar();
+    const shape = parseShape('[the] wall is <colour>', { colour });
+    grammar.compile(shape);
+    const needs = grammar.needsOf(shape);
+    const lastIn = (text: string) => new Matcher(grammar, tokensOf(text)).lastBeginning(needs);
+    expect(lastIn('the wall is red')).toBe(1);
+    expect(lastIn('red wall is blue wall is')).toBe(3);
+    expect(lastIn('the wall is green')).toBe(-1);
   });
 
   it('say a node with the tags that it means', () => {

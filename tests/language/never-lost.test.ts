@@ -41,6 +41,12 @@ describe('sentences of words in any order', () => {
     expect(lost).toEqual([]);
   });
 
+  it('are answered where they hold a word that every object of the engine knows', () => {
+    for (const said of ['constructor', "constructor's", 'the constructor is at 44']) {
+      expect(understand(said, EMPTY_CONTEXT).text).toBe(said);
+    }
+  });
+
   it('are answered whatever characters they hold', () => {
     const letters = Array.from('ab1 .,-\'"°/%µ½é漢😀\u0000\n');
     for (let round = 0; round < 2000; round += 1) {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sameTags } from '../../core/grammar/match.ts';
+import { sameTags } from '../../core/grammar/fold.ts';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
 import { parse, wholeReadings } from '../../core/language/parse.ts';
 import type { Rule } from '../../core/language/rule.ts';
