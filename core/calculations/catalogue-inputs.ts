@@ -2,11 +2,12 @@ import { REFRIGERANTS } from '../terms/refrigerants.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import { invariant } from '../unreachable.ts';
 import type { Amount } from '../units/amount.ts';
-import { ALTITUDE_RANGE_M, atmosphereAt } from '../units/atmosphere.ts';
+import { ALTITUDE_RANGE_M, BAROMETER_RANGE_KPA, localAtmosphere } from '../units/atmosphere.ts';
 import { toAnyPressure } from '../units/branding.ts';
 import { dimensionOf, toBase } from '../units/convert.ts';
 import { formatNumber } from '../units/format-amount.ts';
 import { parseAmount, unitsWritten } from '../units/parse-amount.ts';
+import { absolutePressure } from '../units/quantity-values.ts';
 import type { AbsolutePressure } from '../units/quantity-values.ts';
 import type { UnitId, UnitSystem } from '../units/units.ts';
 import type { Key, SeriesPart } from './catalogue-keys.ts';
@@ -108,7 +109,7 @@ export function parseInputs(
     if (isBad(value)) return value;
     values.set(key.name, value);
   }
-  return altitudeRefused(values) ?? values;
+  return altitudeRefused(values) ?? barometerRefused(values) ?? values;
 }
 
 function altitudeRefused(values: InputValues): BadInput | null {
@@ -118,6 +119,23 @@ function altitudeRefused(values: InputValues): BadInput | null {
   return badInput(
     'altitude',
     `altitude is between ${low} and ${high} m, not ${formatNumber(metres, 0)} m`,
+  );
+}
+
+function barometerRefused(values: InputValues): BadInput | null {
+  const kPa = baseOf(values, 'barometer');
+  if (kPa === undefined) return null;
+  if (values.has('altitude')) {
+    return badInput(
+      'barometer',
+      'give altitude or barometer, not both: one follows from the other',
+    );
+  }
+  const { low, high } = BAROMETER_RANGE_KPA;
+  if (kPa >= low && kPa <= high) return null;
+  return badInput(
+    'barometer',
+    `barometer is the air at the gauge, between ${low} and ${high} kPa, not ${formatNumber(kPa, 1)} kPa`,
   );
 }
 
@@ -147,7 +165,12 @@ export function needSeries(
 }
 
 export function atmosphereOf(values: InputValues): AbsolutePressure {
-  return atmosphereAt(baseOf(values, 'altitude') ?? 0);
+  const barometer = baseOf(values, 'barometer');
+  return localAtmosphere(
+    barometer === undefined
+      ? { by: 'altitude', altitudeM: baseOf(values, 'altitude') ?? 0 }
+      : { by: 'barometer', pressure: absolutePressure(barometer) },
+  );
 }
 
 /** A key that `parseInputs` has seen to: it is there and of its kind, or the catalogue's entry is wrong. */

@@ -70,6 +70,7 @@ export const current = (name: string): Key => amount(name, ['current']);
 export const resistance = (name: string): Key => amount(name, ['resistance']);
 export const capacitance = (name: string): Key => amount(name, ['capacitance']);
 export const length = (name: string): Key => amount(name, ['length']);
+export const volume = (name: string): Key => amount(name, ['volume']);
 
 /** `0min:350micron,5min:420micron`: pairs in the order they were read. */
 export const series = (
@@ -87,5 +88,7 @@ export const optional = (key: Key): Key => ({ ...key, optional: true });
 export const REFRIGERANT = choice('refrigerant', REFRIGERANTS);
 export const PHASE = optional(choice('phase', PHASES));
 export const ALTITUDE = optional(amount('altitude', ['length']));
+/** Of the air itself, so 29.5 inHg and 1.01 bar are absolute although a gauge's are not. */
+export const BAROMETER = optional(amount('barometer', ['absolutePressure', 'gaugePressure']));
 export const EQUIPMENT_CLASS = optional(choice('equipment', EQUIPMENT_IDS));
 export const METERING = choice('metering', METERING_IDS);

@@ -5,26 +5,36 @@ import { unitsWritten } from '../units/parse-amount.ts';
 import type { UnitId, UnitSystem } from '../units/units.ts';
 import type { CalculationRefusal, Caution } from './calculated.ts';
 import { CIRCUIT_ENTRIES, SATURATION_ENTRIES } from './catalogue-circuit.ts';
+import { CONTROL_ENTRIES, HEAD_ENTRIES } from './catalogue-controls.ts';
 import { LOAD_ENTRIES, MOTOR_ENTRIES, SUPPLY_ENTRIES } from './catalogue-electrical.ts';
 import type { Answer, Entry, Findings } from './catalogue-entry.ts';
 import { badInput, parseInputs, systemOf } from './catalogue-inputs.ts';
+import { EVACUATION_ENTRIES } from './catalogue-evacuation.ts';
 import type { BadInput, InputValue, InputValues } from './catalogue-inputs.ts';
+import { ALTITUDE, BAROMETER } from './catalogue-keys.ts';
 import type { Key } from './catalogue-keys.ts';
-import { SERVICE_ENTRIES } from './catalogue-service.ts';
+import { REFRIGERANT_ENTRIES } from './catalogue-refrigerant.ts';
 import { SWITCH_ENTRIES } from './catalogue-switches.ts';
 import { TARGET_ENTRIES } from './catalogue-targets.ts';
 import type { Formula } from './formula.ts';
+
+/** What depends on the air around a gauge takes it either way. */
+const withBarometer = (entry: Entry): Entry =>
+  entry.keys.includes(ALTITUDE) ? { ...entry, keys: [...entry.keys, BAROMETER] } : entry;
 
 const ENTRIES: readonly Entry[] = [
   ...SATURATION_ENTRIES,
   ...CIRCUIT_ENTRIES,
   ...TARGET_ENTRIES,
-  ...SERVICE_ENTRIES,
+  ...REFRIGERANT_ENTRIES,
+  ...CONTROL_ENTRIES,
+  ...HEAD_ENTRIES,
   ...SUPPLY_ENTRIES,
   ...MOTOR_ENTRIES,
   ...LOAD_ENTRIES,
   ...SWITCH_ENTRIES,
-];
+  ...EVACUATION_ENTRIES,
+].map(withBarometer);
 
 /** The reason, and the numbers and names its sentence needs. */
 export interface ShownRefusal {

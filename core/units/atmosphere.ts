@@ -27,6 +27,20 @@ export function atmosphereAt(altitudeM: number): AbsolutePressure {
   return absolutePressure(STANDARD_ATMOSPHERE * warmth ** EXPONENT);
 }
 
+/** What a barometer can show where people work: the standard air there, a few percent either way. */
+export const BAROMETER_RANGE_KPA = { low: 45, high: 112 } as const;
+
+/**
+ * The air around the gauge: what is usual at its altitude, or what a barometer beside it reads. A forecast's
+ * pressure is neither: it is reduced to sea level, and at 5,000 ft that is 17 kPa (2.5 psi) too much.
+ */
+export type LocalAir =
+  | { readonly by: 'altitude'; readonly altitudeM: number }
+  | { readonly by: 'barometer'; readonly pressure: AbsolutePressure };
+
+export const localAtmosphere = (air: LocalAir): AbsolutePressure =>
+  air.by === 'barometer' ? air.pressure : atmosphereAt(air.altitudeM);
+
 /** Inches of mercury below the local atmosphere, as a dial shows vacuum; zero at or above it. */
 export function inchesOfVacuum(p: GaugePressure): number {
   return Math.max(0, (0 - p) / toBase({ value: 1, unit: 'inHg' }));

@@ -35,6 +35,17 @@ describe('the catalogue', () => {
     expect(listed?.keys.map(({ key }) => key)).toEqual(expect.arrayContaining([...keys]));
   });
 
+  it('takes the air at the gauge from a barometer as well, in whatever it is marked', () => {
+    const at5000ft = knownResult('superheat', { ...SUPERHEAT, altitude: '5000ft' }).value;
+    for (const barometer of ['12.228psia', '24.896inHg', '84.307kPa', '0.84307bara']) {
+      expect(knownResult('superheat', { ...SUPERHEAT, barometer }).value).toBeCloseTo(at5000ft, 2);
+    }
+    const every = listCalculations().map(({ keys }) => keys.map(({ key }) => key));
+    const takesAltitude = every.filter((keys) => keys.includes('altitude'));
+    expect(takesAltitude.length).toBeGreaterThan(10);
+    expect(takesAltitude.filter((keys) => !keys.includes('barometer'))).toEqual([]);
+  });
+
   it('stands each entry beside its equation, range and source', () => {
     for (const { name, formula, range, source, symbols } of listCalculations()) {
       expect([name, formula.length > 3, range.length > 3, source.length > 3]).toEqual([
@@ -93,6 +104,8 @@ describe('inputs that cannot be used', () => {
     ['superheat', { ...SUPERHEAT, suctionPressure: 'low' }, ['suctionPressure', 'a number']],
     ['superheat', { ...SUPERHEAT, refrigerant: 'R-999' }, ['refrigerant', 'R-448A']],
     ['superheat', { ...SUPERHEAT, altitude: '90000ft' }, ['altitude', 'between -500 and 6000 m']],
+    ['superheat', { ...SUPERHEAT, barometer: '14psi', altitude: '1ft' }, ['barometer', 'not both']],
+    ['superheat', { ...SUPERHEAT, barometer: '3psi' }, ['barometer', 'between 45 and 112 kPa']],
     ['saturationPressure', { refrigerant: 'R-448A', temperature: '30F' }, ['phase', 'phase=dew']],
     ['condensingTarget', { ambientTemp: '95F' }, ['split', 'equipment=']],
     [
@@ -135,7 +148,7 @@ describe('refusals', () => {
     [
       'saturationTemperature',
       { refrigerant: 'R-134a', pressure: '-28inHg' },
-      { reason: 'belowRange', refrigerant: 'R-134a', limit: 2.3072, unit: 'psia' },
+      { reason: 'belowRange', refrigerant: 'R-134a', limit: 2.307, unit: 'psia' },
     ],
     [
       'superheat',

@@ -1,7 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { atmosphereAt, inchesOfVacuum, vacuumOfInches } from '../../core/units/atmosphere.ts';
+import {
+  ALTITUDE_RANGE_M,
+  BAROMETER_RANGE_KPA,
+  atmosphereAt,
+  inchesOfVacuum,
+  localAtmosphere,
+  vacuumOfInches,
+} from '../../core/units/atmosphere.ts';
 import { toAbsolutePressure, toAnyPressure, toTemperature } from '../../core/units/branding.ts';
-import { gaugePressure } from '../../core/units/quantity-values.ts';
+import { absolutePressure, gaugePressure } from '../../core/units/quantity-values.ts';
 import { dialAmount } from '../../core/units/shown-unit.ts';
 
 const PSI = 6.894757293168;
@@ -23,6 +30,24 @@ describe('atmosphereAt', () => {
     [10000, 10.11],
   ])('%d ft is %d psia', (feet, psia) => {
     expect(atmosphereAt(feet * 0.3048) / PSI).toBeCloseTo(psia, 2);
+  });
+});
+
+describe('localAtmosphere', () => {
+  it('is what the altitude usually has, or what the barometer reads', () => {
+    expect(localAtmosphere({ by: 'altitude', altitudeM: 1000 })).toBe(atmosphereAt(1000));
+    const pressure = absolutePressure(99.2);
+    expect(localAtmosphere({ by: 'barometer', pressure })).toBe(pressure);
+  });
+
+  it('lets a barometer show 4 % either way of every altitude that can be set', () => {
+    const { low, high } = ALTITUDE_RANGE_M;
+    expect(atmosphereAt(high) * 0.96).toBeGreaterThan(BAROMETER_RANGE_KPA.low);
+    expect(atmosphereAt(low) * 1.04).toBeLessThan(BAROMETER_RANGE_KPA.high);
+  });
+
+  it('makes 17 kPa of a forecast that is reduced to sea level, at 5,000 ft', () => {
+    expect(atmosphereAt(0) - atmosphereAt(1524)).toBeCloseTo(17, 0);
   });
 });
 
