@@ -1,13 +1,16 @@
 /** Catalogue entries of what readings should be. */
 import { temperatureDifference as toDifference } from '../units/quantity-values.ts';
 import type { Calculated } from './calculated.ts';
-import { DIFFERENCE, TEMPERATURE, answer } from './catalogue-entry.ts';
+import { DIFFERENCE, TEMPERATURE, answer, plain } from './catalogue-entry.ts';
 import { temperatureIfGiven, temperatureOf } from './catalogue-entry.ts';
 import type { Answer, Entry } from './catalogue-entry.ts';
 import { badInput, baseOf, choiceOf, needChoice } from './catalogue-inputs.ts';
 import type { BadInput, InputValues } from './catalogue-inputs.ts';
 import { choice, optional, temperature, temperatureDifference } from './catalogue-keys.ts';
 import { EQUIPMENT_CLASS, EQUIPMENT_IDS, METERING, METERING_IDS } from './catalogue-keys.ts';
+import { productDifference, productDifferenceFormula } from './product-difference.ts';
+import { PRODUCT_DIFFERENCES } from './shop-defaults.ts';
+import type { Default, ProductId } from './shop-defaults.ts';
 import { condensingTarget, condensingTargetFormula } from './targets.ts';
 import { evaporatingTarget, evaporatingTargetFormula } from './targets.ts';
 import { subcoolingTarget, subcoolingTargetFormula } from './targets.ts';
@@ -35,12 +38,20 @@ function meteredOf(inputs: InputValues): Metered | BadInput {
     : { metering, setpoint };
 }
 
+const defaultSource = ({ source, standing, bandSource, otherSource }: Default) => ({
+  source: `default: ${source} (${standing}); ${bandSource}`,
+  ...(otherSource === undefined ? {} : { otherSource }),
+});
+
 const shown = (found: Calculated<Target<number>>): Calculated<Answer> =>
   answer(found, ({ value, low, high, from }) => ({
     base: value,
     ...(low === high ? {} : { also: { low, high } }),
-    ...(from === null ? {} : { source: `default: ${from.source} (${from.standing})` }),
+    ...(from === null ? {} : defaultSource(from)),
   }));
+
+const isProduct = (id: string): id is ProductId => Object.hasOwn(PRODUCT_DIFFERENCES, id);
+const PRODUCTS: readonly ProductId[] = Object.keys(PRODUCT_DIFFERENCES).filter(isProduct);
 
 export const TARGET_ENTRIES: readonly Entry[] = [
   {
@@ -94,5 +105,11 @@ export const TARGET_ENTRIES: readonly Entry[] = [
     keys: [],
     units: DIFFERENCE,
     run: () => shown(subcoolingTarget()),
+  },
+  {
+    formula: productDifferenceFormula,
+    keys: [choice('product', PRODUCTS)],
+    units: DIFFERENCE,
+    run: (inputs) => plain(productDifference({ product: needChoice(inputs, 'product', PRODUCTS) })),
   },
 ];

@@ -294,6 +294,25 @@ const AT_REST = [
   ]),
 ];
 
+const TEXTBOOK = 'fliphtml5.com/gshwa/gmim, Refrigeration and Air-Conditioning, page 135';
+
+const PRODUCTS = checksOf(
+  'productDifference',
+  (
+    [
+      ['about85Percent', 6],
+      ['upTo80Percent', 8],
+      ['insensitive', 10],
+    ] as const
+  ).map(([product, kelvin]): Row => ({
+    inputs: { product },
+    gives: { value: (kelvin * 9) / 5, unit: 'dF' },
+    within: 0.001,
+    source: `${TEXTBOOK}: ${kelvin} K`,
+    standing: 'published',
+  })),
+);
+
 const RISERS = 'a condensing-unit maker’s K90-KPCS manual, page 7, risers at 110 °F';
 
 /** Rise in feet, printed psi and °F of subcooling. */
@@ -363,6 +382,7 @@ export const CONTROL_CHECKS: readonly CheckRow[] = [
   ...REGULATORS,
   ...HEADS,
   ...AT_REST,
+  ...PRODUCTS,
   ...RISER_ROWS,
   ...RISER_FOOT,
 ];
