@@ -1,7 +1,11 @@
 import type { Phase } from '../fluids/fluid.ts';
 import * as fluids from '../fluids/saturation.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
-import type { AbsolutePressure, Temperature } from '../units/quantity-values.ts';
+import type {
+  AbsolutePressure,
+  SaturationTemperature,
+  Temperature,
+} from '../units/quantity-values.ts';
 import { known } from './calculated.ts';
 import type { Calculated } from './calculated.ts';
 import { fluidCautions } from './fluid-cautions.ts';
@@ -22,11 +26,11 @@ export function saturationPressure(input: {
 }
 
 /** The temperature at which it boils (bubble) or condenses (dew) at that pressure; nothing is below no pressure. */
-export function saturationTemperature(input: {
+export function saturationTemperature<Line extends Phase>(input: {
   readonly refrigerant: RefrigerantId;
   readonly pressure: AbsolutePressure;
-  readonly phase: Phase;
-}): Calculated<Temperature> {
+  readonly phase: Line;
+}): Calculated<SaturationTemperature<Line>> {
   if (!(input.pressure > 0)) {
     return { kind: 'refused', reason: 'impossibleVacuum', value: input.pressure, unit: 'kPaa' };
   }

@@ -1,5 +1,10 @@
 import type { RefrigerantId } from '../terms/refrigerants.ts';
-import { difference, differenceF, temperatureDifference } from '../units/quantity-values.ts';
+import {
+  aboveDew,
+  belowBubble,
+  differenceF,
+  temperatureDifference,
+} from '../units/quantity-values.ts';
 import type {
   AbsolutePressure,
   Temperature,
@@ -29,7 +34,7 @@ export function superheat(input: {
 }): Calculated<TemperatureDifference> {
   const { refrigerant, suction, suctionLine } = input;
   return andThen(saturationTemperature({ refrigerant, pressure: suction, phase: 'dew' }), (dew) =>
-    withinUncertainty(difference(suctionLine, dew), {
+    withinUncertainty(aboveDew(suctionLine, dew), {
       reason: 'belowZeroSuperheat',
       nearZero: 'liquidMayReturn',
     }),
@@ -49,7 +54,7 @@ export function subcooling(input: {
   return andThen(
     saturationTemperature({ refrigerant, pressure: head, phase: 'bubble' }),
     (bubble) =>
-      withinUncertainty(difference(bubble, liquidLine), {
+      withinUncertainty(belowBubble(liquidLine, bubble), {
         reason: 'belowZeroSubcooling',
         nearZero: 'flashGas',
       }),

@@ -1,6 +1,10 @@
 import type { RefrigerantId } from '../terms/refrigerants.ts';
-import { absolutePressure, temperature } from '../units/quantity-values.ts';
-import type { AbsolutePressure, Temperature } from '../units/quantity-values.ts';
+import { absolutePressure, saturationTemperature as onLine } from '../units/quantity-values.ts';
+import type {
+  AbsolutePressure,
+  SaturationTemperature,
+  Temperature,
+} from '../units/quantity-values.ts';
 import { evaluate } from './evaluate.ts';
 import type { Fluid, Phase } from './fluid.ts';
 import { FLUIDS } from './fluids.ts';
@@ -33,15 +37,15 @@ export function saturationPressure(
 }
 
 /** The temperature at which it boils (bubble) or condenses (dew) at a pressure; refused beyond the range. */
-export function saturationTemperature(
+export function saturationTemperature<Line extends Phase>(
   refrigerant: RefrigerantId,
   at: AbsolutePressure,
-  phase: Phase,
-): Saturation<Temperature> {
+  phase: Line,
+): Saturation<SaturationTemperature<Line>> {
   const fluid = FLUIDS[refrigerant];
   const line = fluid.lines[phase];
   if (!(at >= line.low && at <= line.high)) return pressureRefused(fluid, at, phase);
-  return { kind: 'known', value: temperature(evaluate(line.temperature, Math.log(at))) };
+  return { kind: 'known', value: onLine(evaluate(line.temperature, Math.log(at))) };
 }
 
 export function temperatureRefused(fluid: Fluid, at: Temperature): OutOfRange {

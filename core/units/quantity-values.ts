@@ -76,6 +76,28 @@ export const specificEnthalpyDifference = (kJPerKg: number): SpecificEnthalpyDif
   kJPerKg as SpecificEnthalpyDifference;
 export const ratio = (share: number): Ratio => share as Ratio;
 
+declare const line: unique symbol;
+/** A temperature on a saturation line: as good as any other, but dew is not bubble. */
+export type SaturationTemperature<Line extends 'dew' | 'bubble'> = Temperature & {
+  readonly [line]: Line;
+};
+
+export const saturationTemperature = <Line extends 'dew' | 'bubble'>(
+  degC: number,
+): SaturationTemperature<Line> => degC as SaturationTemperature<Line>;
+
+/** Vapour is superheated by what it is above dew; above bubble would be the glide too much. */
+export const aboveDew = (
+  vapour: Temperature,
+  dew: SaturationTemperature<'dew'>,
+): TemperatureDifference => difference(vapour, dew);
+
+/** Liquid is subcooled by what it is below bubble. */
+export const belowBubble = (
+  liquid: Temperature,
+  bubble: SaturationTemperature<'bubble'>,
+): TemperatureDifference => difference(bubble, liquid);
+
 /** How far `a` lies above `b`. */
 export function difference(a: Temperature, b: Temperature): TemperatureDifference {
   return temperatureDifference(a - b);

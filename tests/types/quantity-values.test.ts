@@ -7,6 +7,8 @@ import type {
 import type { compressionRatio } from '../../core/calculations/compression-ratio.ts';
 import type { runCapacitance } from '../../core/calculations/capacitors.ts';
 import type { voltageImbalance } from '../../core/calculations/imbalance.ts';
+import type { switchAcross, switchToGround } from '../../core/calculations/switch-voltage.ts';
+import type { switchAcross, switchToGround } from '../../core/calculations/switch-voltage.ts';
 import type { superheat } from '../../core/calculations/superheat.ts';
 import type { condensingTarget, evaporatingTarget } from '../../core/calculations/targets.ts';
 import type { saturationPressure, saturationTemperature } from '../../core/fluids/saturation.ts';
@@ -18,9 +20,13 @@ import type {
   GaugePressure,
   Length,
   Mass,
+  SaturationTemperature,
   Temperature,
   TemperatureDifference,
   Voltage,
+  VoltageToGround,
+  aboveDew,
+  belowBubble,
   difference,
   lower,
   raise,
@@ -109,6 +115,42 @@ describe('what must not compile', () => {
     >();
     expectTypeOf<With<typeof runCapacitance, 'current', Voltage>>().not.toExtend<
       First<typeof runCapacitance>
+    >();
+  });
+
+  it('dew where bubble belongs, bubble where dew does, or a line nobody chose', () => {
+    type Dew = SaturationTemperature<'dew'>;
+    type Bubble = SaturationTemperature<'bubble'>;
+    expectTypeOf<Bubble>().not.toExtend<Dew>();
+    expectTypeOf<Dew>().not.toExtend<Bubble>();
+    expectTypeOf<Bubble>().not.toExtend<Parameters<typeof aboveDew>[1]>();
+    expectTypeOf<Dew>().not.toExtend<Parameters<typeof belowBubble>[1]>();
+    expectTypeOf<SaturationTemperature<'dew' | 'bubble'>>().not.toExtend<Dew>();
+    expectTypeOf<Temperature>().not.toExtend<Parameters<typeof aboveDew>[1]>();
+    expectTypeOf<Dew>().toExtend<Parameters<typeof aboveDew>[1]>();
+    expectTypeOf<Dew>().toExtend<Temperature>();
+  });
+
+  it('volts to ground where volts across belong, and the other way', () => {
+    expectTypeOf<VoltageToGround>().not.toExtend<Voltage>();
+    expectTypeOf<Voltage>().not.toExtend<VoltageToGround>();
+    expectTypeOf<With<typeof switchAcross, 'across', VoltageToGround>>().not.toExtend<
+      First<typeof switchAcross>
+    >();
+    expectTypeOf<With<typeof switchToGround, 'before', Voltage>>().not.toExtend<
+      First<typeof switchToGround>
+    >();
+    expectTypeOf<With<typeof voltageImbalance, 'ab', VoltageToGround>>().not.toExtend<
+      First<typeof voltageImbalance>
+    >();
+  });
+
+  it('volts to ground where volts across belong, and the other way round', () => {
+    expectTypeOf<With<typeof switchAcross, 'across', VoltageToGround>>().not.toExtend<
+      First<typeof switchAcross>
+    >();
+    expectTypeOf<With<typeof switchToGround, 'before', Voltage>>().not.toExtend<
+      First<typeof switchToGround>
     >();
   });
 
