@@ -15,6 +15,7 @@ import { ALTITUDE, BAROMETER } from './catalogue-keys.ts';
 import type { Key } from './catalogue-keys.ts';
 import { REFRIGERANT_ENTRIES } from './catalogue-refrigerant.ts';
 import { SWITCH_ENTRIES } from './catalogue-switches.ts';
+import { SAFETY_ENTRIES } from './catalogue-safety.ts';
 import { TARGET_ENTRIES } from './catalogue-targets.ts';
 import type { Formula } from './formula.ts';
 
@@ -34,6 +35,7 @@ const ENTRIES: readonly Entry[] = [
   ...LOAD_ENTRIES,
   ...SWITCH_ENTRIES,
   ...EVACUATION_ENTRIES,
+  ...SAFETY_ENTRIES,
 ].map(withBarometer);
 
 /** The reason, and the numbers and names its sentence needs. */

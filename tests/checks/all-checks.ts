@@ -4,7 +4,14 @@
  */
 import { listCalculations } from '../../core/calculations/catalogue.ts';
 import type { CheckRow } from './check-row.ts';
+import { CONSTANT_CHECKS } from './constant-checks.ts';
 import { EVACUATION_CHECKS } from './evacuation.ts';
+import { PROPERTY_CHECKS } from './property-checks.ts';
+import { CONTROL_CHECKS } from './controls.ts';
+import { ELECTRICAL_CHECKS } from './electrical.ts';
+import { MOTOR_AND_SWITCH_CHECKS } from './motors-and-switches.ts';
+import { REFRIGERANT_CHECKS } from './refrigerant.ts';
+import { SAFETY_CHECKS } from './safety.ts';
 import { SATURATION_CHECKS } from './saturation-checks.ts';
 import { WORKED_EXAMPLES } from './worked-examples.ts';
 
@@ -18,5 +25,12 @@ export const ALL_CHECKS: readonly CheckRow[] = [
   ...OWN_EXAMPLES,
   ...WORKED_EXAMPLES,
   ...SATURATION_CHECKS,
+  ...CONTROL_CHECKS,
+  ...ELECTRICAL_CHECKS,
+  ...MOTOR_AND_SWITCH_CHECKS,
+  ...PROPERTY_CHECKS,
+  ...CONSTANT_CHECKS,
   ...EVACUATION_CHECKS,
+  ...REFRIGERANT_CHECKS,
+  ...SAFETY_CHECKS,
 ];
