@@ -26,6 +26,7 @@ export interface Parse {
   readonly unclaimed: readonly string[];
   /** Nodes the matcher tried: a measure of work that does not depend on the machine. */
   readonly steps: number;
+  readonly tokenCount: number;
 }
 
 /** Every rule that reads the whole sentence, preferred first: more than one is an ambiguity, decided by rank. */
@@ -53,7 +54,9 @@ const ANY_NUMBER = GRAMMAR.compile(NUMBER);
 export function parse(text: string, context: Context): Parse {
   const sentence = new Sentence(text, context);
   const items = bestCover(sentence.tokens.length, (at) => sentence.itemsAt(at));
-  return { items, unclaimed: sentence.numbersOutside(items), steps: sentence.matcher.steps };
+  const { matcher, tokens } = sentence;
+  const unclaimed = sentence.numbersOutside(items);
+  return { items, unclaimed, steps: matcher.steps, tokenCount: tokens.length };
 }
 
 class Sentence {

@@ -1,4 +1,5 @@
 import { choice, named, type Node, type RuleNode, sequence } from '../grammar/nodes.ts';
+import { printAbnf } from '../grammar/print-abnf.ts';
 import { printJsgf } from '../grammar/print-jsgf.ts';
 import { startersOf } from '../grammar/starters.ts';
 import { vocabularyOf } from '../grammar/vocabulary.ts';
@@ -17,6 +18,11 @@ const AGAIN: Record<Expectation, 'once' | 'many'> = {
 /** JSGF text of what may be said next; loaded by the recogniser before it listens. */
 export function recogniserGrammar(expectation: Expectation): string {
   return printJsgf('gloveside', heardRoot(expectation), AGAIN[expectation]);
+}
+
+/** The same in the ABNF form of SRGS, for recognisers that take that. */
+export function recogniserGrammarAbnf(expectation: Expectation): string {
+  return printAbnf(heardRoot(expectation), AGAIN[expectation]);
 }
 
 /** Every word that the recogniser's whole grammar holds. */

@@ -21,6 +21,8 @@ import {
   weighted,
   word,
 } from '../../core/grammar/nodes.ts';
+import { phrasesOf } from '../../core/grammar/phrases.ts';
+import { printAbnf } from '../../core/grammar/print-abnf.ts';
 import { printJsgf } from '../../core/grammar/print-jsgf.ts';
 import { sampleNode } from '../../core/grammar/sample.ts';
 import { parseShape } from '../../core/grammar/shape.ts';
@@ -168,6 +170,21 @@ describe('the printers', () => {
     expect(printJsgf('g', named('r', node), 'once')).toContain('(/3/ a | /1/ b)');
     const twice = sequence(named('n', word('a')), named('n', word('b')));
     expect(() => printJsgf('g', named('r', twice), 'once')).toThrow('two rules are named n');
+  });
+
+  it('print the ABNF form of SRGS with each rule once, repeated as that form can say', () => {
+    expect(printAbnf(spoken, 'many')).toBe(
+      '#ABNF 1.0 UTF-8;\nlanguage en-US;\nmode voice;\nroot $said;\n$colour = (red | blue);\npublic $said = ([the] wall is $colour) <1->;\n',
+    );
+  });
+
+  it('list the phrases of a node, each once', () => {
+    expect(phrasesOf(spoken)).toEqual([
+      'wall is red',
+      'wall is blue',
+      'the wall is red',
+      'the wall is blue',
+    ]);
   });
 
   it('list the words that can be heard', () => {

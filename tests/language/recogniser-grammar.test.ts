@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
 import { parse } from '../../core/language/parse.ts';
+import { phraseHints } from '../../core/language/phrase-hints.ts';
 import {
   heardRules,
   recogniserGrammar,
+  recogniserGrammarAbnf,
   vocabulary,
 } from '../../core/language/recogniser-grammar.ts';
 import { tokenise } from '../../core/language/tokenise.ts';
@@ -62,6 +64,28 @@ describe('the grammar that the recogniser is given', () => {
     for (const words of ['pause', 'hold on', 'resume', 'go on']) {
       expect(text).toMatch(new RegExp(`[(|] ?${words} ?[)|]`));
     }
+  });
+
+  it.each(EXPECTATIONS)('says the same as SRGS in its ABNF form: %s', (expectation) => {
+    const abnf = recogniserGrammarAbnf(expectation);
+    const defined = [...abnf.matchAll(/^(?:public )?\$(\w+) =/gm)].map(([, name]) => name);
+    const used = [...abnf.matchAll(/\$(\w+)/g)].map(([, name]) => name);
+    expect(used.filter((name) => !defined.includes(name))).toEqual([]);
+    const bodyOf = (text: string) => text.slice(text.indexOf('\n', text.indexOf('gram')));
+    const asAbnf = bodyOf(recogniserGrammar(expectation))
+      .replace(/<(\w+)>/g, '$$$1')
+      .replace(/^(public \$said = )(.*) \[\$said\];$/m, '$1($2) <1->;');
+    expect(abnf).toContain(asAbnf);
+  });
+
+  it('hints at the names of the trade, each once, within the bounds of the standard', () => {
+    const hints = phraseHints();
+    const phrases = hints.map(({ phrase }) => phrase);
+    expect(new Set(phrases).size).toBe(phrases.length);
+    expect(phrases).toEqual(
+      expect.arrayContaining(['superheat', 'four oh four a', 'high pressure switch', 'txv']),
+    );
+    expect(hints.filter(({ boost }) => boost <= 0 || boost > 10)).toEqual([]);
   });
 
   it('understands every answer that it listens for to a yes or no question', () => {

@@ -1,0 +1,38 @@
+import { phrasesOf } from '../grammar/phrases.ts';
+import type { Node } from '../grammar/nodes.ts';
+import { HOLES } from './holes.ts';
+import { UNIT } from './units.ts';
+
+/** The dictionary of the Web Speech API's `SpeechRecognitionPhrase`: a boost from 0 to 10 of its likelihood. */
+export interface PhraseHint {
+  readonly phrase: string;
+  readonly boost: number;
+}
+
+/**
+ * Common practice: names of the trade that a general recogniser would write as other words ("superheat", "four
+ * oh four a") are boosted most, everyday words least; no recogniser publishes how it weighs them.
+ */
+const BOOSTS: readonly (readonly [Node | undefined, number])[] = [
+  [HOLES['quantity'], 5],
+  [HOLES['refrigerant'], 5],
+  [HOLES['metering'], 5],
+  [HOLES['place'], 4],
+  [HOLES['part'], 4],
+  [HOLES['equipment'], 3],
+  [UNIT, 3],
+  [HOLES['done'], 2],
+  [HOLES['state'], 2],
+];
+
+/** What a browser's own recogniser is told to expect; of a phrase with two uses, the higher boost. */
+export function phraseHints(): readonly PhraseHint[] {
+  const boosts = new Map<string, number>();
+  for (const [node, boost] of BOOSTS) {
+    if (node === undefined) continue;
+    for (const phrase of phrasesOf(node)) {
+      boosts.set(phrase, Math.max(boost, boosts.get(phrase) ?? 0));
+    }
+  }
+  return [...boosts].map(([phrase, boost]) => ({ phrase, boost }));
+}

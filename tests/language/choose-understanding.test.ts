@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { chooseUnderstanding } from '../../core/language/choose-understanding.ts';
+import { type Context, EMPTY_CONTEXT } from '../../core/language/context.ts';
+
+const choose = (alternatives: readonly string[], settled: Partial<Context> = {}) => {
+  const choice = chooseUnderstanding(alternatives, { ...EMPTY_CONTEXT, ...settled }, []);
+  return choice.chosen === null ? null : [choice.chosen.words, choice.because];
+};
+
+describe('the choice among what a recogniser offers', () => {
+  it('keeps the likeliest where nothing speaks against it', () => {
+    expect(choose(['head one ninety', 'head one nineteen'])).toEqual([
+      'head one ninety',
+      'likeliest',
+    ]);
+  });
+
+  it('prefers a plausible value to a likelier one that is not', () => {
+    expect(choose(['suction nine hundred', 'suction nineteen'])).toEqual([
+      'suction nineteen',
+      'plausible',
+    ]);
+    const underway = { headPressure: { value: 60, unit: 'psi' } } as const;
+    expect(choose(['suction seventy', 'suction seventeen'], underway)).toEqual([
+      'suction seventeen',
+      'plausible',
+    ]);
+  });
+
+  it('prefers words that are read to words that are not', () => {
+    expect(choose(['the con denser is plugged', 'the condenser is plugged'])).toEqual([
+      'the condenser is plugged',
+      'readWhole',
+    ]);
+    expect(choose(['fed one ninety', 'head one ninety'])).toEqual(['head one ninety', 'plausible']);
+  });
+
+  it('does not offer again what was just rejected, and says so when nothing is left', () => {
+    const rejected = [{ quantity: 'headPressure', value: 150 }] as const;
+    const heard = ['head one fifty', 'head one fifteen'];
+    const choice = chooseUnderstanding(heard, EMPTY_CONTEXT, rejected);
+    expect(choice).toMatchObject({ chosen: { words: 'head one fifteen' }, because: 'notRejected' });
+    expect(choice.considered.map((each) => each.repeatsRejected)).toEqual([true, false]);
+    expect(chooseUnderstanding(['head one fifty'], EMPTY_CONTEXT, rejected).chosen).toBeNull();
+    expect(chooseUnderstanding(['suction fifteen'], EMPTY_CONTEXT, rejected).chosen).not.toBeNull();
+    expect(chooseUnderstanding([], EMPTY_CONTEXT, []).chosen).toBeNull();
+  });
+
+  it('knows a rejected value as an answer, an amendment or a bare number too', () => {
+    const rejected = [{ quantity: null, value: 50 }];
+    for (const words of ['fifty', 'make it fifty', 'box fifty']) {
+      expect(chooseUnderstanding([words], EMPTY_CONTEXT, rejected).chosen).toBeNull();
+    }
+    const asked = { ...EMPTY_CONTEXT, asked: 'boxTemp' } as const;
+    expect(chooseUnderstanding(['fifty', 'fifteen'], asked, rejected).chosen?.words).toBe(
+      'fifteen',
+    );
+  });
+});
