@@ -8,7 +8,6 @@ import type { compressionRatio } from '../../core/calculations/compression-ratio
 import type { runCapacitance } from '../../core/calculations/capacitors.ts';
 import type { voltageImbalance } from '../../core/calculations/imbalance.ts';
 import type { switchAcross, switchToGround } from '../../core/calculations/switch-voltage.ts';
-import type { switchAcross, switchToGround } from '../../core/calculations/switch-voltage.ts';
 import type { superheat } from '../../core/calculations/superheat.ts';
 import type { condensingTarget, evaporatingTarget } from '../../core/calculations/targets.ts';
 import type { saturationPressure, saturationTemperature } from '../../core/fluids/saturation.ts';
