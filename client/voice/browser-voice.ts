@@ -45,8 +45,14 @@ export function createVoice({ synthesis, utteranceOf, clock, rate = 1.05 }: Voic
       utterance.lang = voice?.lang ?? 'en';
       utterance.onend = done;
       utterance.onerror = done;
-      synthesis?.speak(utterance);
-      synthesis?.resume();
+      try {
+        synthesis?.speak(utterance);
+        synthesis?.resume();
+      } catch (error) {
+        // Whatever synthesis does, the ear behind it opens again.
+        console.error(error);
+        done();
+      }
     });
 
   return {

@@ -31,7 +31,7 @@ const voiceNamed = (name: string, localService: boolean, lang = 'en-US'): Speech
   voiceURI: name,
 });
 
-function setUp(voices: readonly SpeechSynthesisVoice[]) {
+function setUp(voices: readonly SpeechSynthesisVoice[], broken = false) {
   const spoken: Utterance[] = [];
   const made: Utterance[] = [];
   const clock = handClock();
@@ -46,6 +46,7 @@ function setUp(voices: readonly SpeechSynthesisVoice[]) {
     synthesis: {
       getVoices: () => [...voices],
       speak: (utterance) => {
+        if (broken) throw new Error('no synthesiser here');
         const one = made.find((other) => other === utterance);
         if (one) spoken.push(one);
       },
@@ -110,6 +111,13 @@ describe('the voice', () => {
     await settled();
     expect(over()).toBe(true);
     expect(cancelled()).toBe(1);
+  });
+
+  it('is over where the synthesiser throws', async () => {
+    const on = setUp([voiceNamed('local', true)], true);
+    on.say('One. Two.');
+    await settled();
+    expect(on.over()).toBe(true);
   });
 
   it('hushed is over at once, and says no further breath', async () => {
