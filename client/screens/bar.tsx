@@ -6,11 +6,12 @@ interface BarProps {
   readonly tab: Tab;
   readonly onTab: (tab: Tab) => void;
   readonly onWords: (words: string) => void;
+  readonly onTooLong: (words: number, most: number) => void;
 }
 
 const TABS: readonly Tab[] = ['sheet', 'note', 'visit'];
 
-export function Bar({ tab, onTab, onWords }: BarProps) {
+export function Bar({ tab, onTab, onWords, onTooLong }: BarProps) {
   return (
     <nav class="bar" aria-label="What to look at">
       {TABS.map((each) => (
@@ -25,7 +26,7 @@ export function Bar({ tab, onTab, onWords }: BarProps) {
           {TAB_WORDS[each]}
         </button>
       ))}
-      <Typing onWords={onWords} />
+      <Typing onWords={onWords} onTooLong={onTooLong} />
     </nav>
   );
 }

@@ -43,8 +43,19 @@ function Saying({ session }: { session: Session }) {
         <Answered session={session} />
       )}
       {mode.kind === 'asleep' && <p class="hint">Press here to talk.</p>}
-      {mode.kind === 'thinking' && <p class="heard">“{mode.words.slice(0, 200)}”</p>}
+      {mode.kind !== 'asking' && (
+        <Heard words={mode.kind === 'thinking' ? mode.words : session.notUnderstood} />
+      )}
     </>
+  );
+}
+
+const MOST_SHOWN = 200;
+
+function Heard({ words }: { words: string | null }) {
+  if (words === null) return null;
+  return (
+    <p class="heard">“{words.length > MOST_SHOWN ? `${words.slice(0, MOST_SHOWN)}…` : words}”</p>
   );
 }
 

@@ -46,7 +46,12 @@ export function Page({ session, tools }: PageProps) {
         onLeave={() => send({ kind: 'questionLeft' })}
         onLevel={tools.onLevel}
       />
-      <Bar tab={session.tab} onTab={(tab) => send({ kind: 'tabChosen', tab })} onWords={words} />
+      <Bar
+        tab={session.tab}
+        onTab={(tab) => send({ kind: 'tabChosen', tab })}
+        onWords={words}
+        onTooLong={(count, most) => send({ kind: 'typedTooLong', words: count, most })}
+      />
       <section class="panel" key={session.tab} aria-label={session.tab}>
         <OpenTab session={session} tools={tools} />
       </section>

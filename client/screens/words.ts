@@ -92,6 +92,8 @@ export function noticeWords(notice: Notice): string {
   switch (notice.kind) {
     case 'unclear':
       return 'I heard something but not what. Say it again.';
+    case 'tooLong':
+      return `That is ${notice.words} words in one sentence, and I take ${notice.most}. It is still where you typed it: send it in parts.`;
     case 'broke':
       return `I could not take that in: “${notice.words.slice(0, 120)}”. Say it another way.`;
     case 'notKept':

@@ -13,6 +13,8 @@ import type { Tab } from './session.ts';
 export type Happening =
   | { readonly kind: 'pressed' }
   | { readonly kind: 'words'; readonly words: string; readonly by: 'voice' | 'typing' }
+  /** Not taken in: it stays where it was typed. */
+  | { readonly kind: 'typedTooLong'; readonly words: number; readonly most: number }
   | { readonly kind: 'hearing' }
   | { readonly kind: 'unclear' }
   | { readonly kind: 'earOpened' }

@@ -5,6 +5,7 @@ export type NotKeptReason = Extract<AppendResult, { kind: 'failed' }>['why'];
 /** What the page itself has to say, as data; screens word it. */
 export type Notice =
   | { readonly kind: 'unclear' }
+  | { readonly kind: 'tooLong'; readonly words: number; readonly most: number }
   | { readonly kind: 'broke'; readonly words: string }
   | { readonly kind: 'notKept'; readonly why: NotKeptReason }
   | { readonly kind: 'keptAtLast' }

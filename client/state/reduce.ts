@@ -48,6 +48,8 @@ function transition(session: Session, happening: Happening): SessionStep {
         unkept: happening.held,
         notice: { kind: 'notKept', why: happening.why },
       });
+    case 'typedTooLong':
+      return stay({ ...session, notice: { ...happening, kind: 'tooLong' } });
     case 'committed':
       return committed(session, happening.events);
     case 'becameWriter':

@@ -70,6 +70,8 @@ export interface Session {
   readonly tab: Tab;
   /** The open tab has most of the page: pressed for, or read out from. */
   readonly tall: boolean;
+  /** The last sentence where nothing in it was understood: shown, so that what was misheard is seen. */
+  readonly notUnderstood: string | null;
   /** The question that the last sentence raised: its reply asks it. */
   readonly raised: OpenQuestion | null;
   /** What the last sentence asked of the session. */
@@ -98,6 +100,7 @@ export function sleepingSession(visit: VisitState): Session {
     loaded: 0,
     tab: 'sheet',
     tall: false,
+    notUnderstood: null,
     raised: null,
     lastEffect: null,
   };

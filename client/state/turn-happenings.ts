@@ -89,6 +89,7 @@ function answer(session: Session, mode: Thinking, notKept: NotKeptReason | null)
     speeches: number,
     tab: tabAfter(turn, session.tab),
     tall: tallAfter(turn, session),
+    notUnderstood: isLost(turn) ? mode.words : null,
     raised: asked,
     lastEffect: turn.effect,
   };
@@ -126,6 +127,10 @@ const TAB_AFTER: Record<NonNullable<Turn['effect']>, Tab | null> = {
 
 function tabAfter(turn: Turn, tab: Tab): Tab {
   return (turn.effect && TAB_AFTER[turn.effect]) ?? tab;
+}
+
+function isLost({ reply, events }: Turn): boolean {
+  return reply.earcon === 'again' && events.length === 0;
 }
 
 /** The note opens wide when it is read or finished, and gives way again to the next sentence. */
