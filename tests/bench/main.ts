@@ -1,5 +1,6 @@
 // `npm run bench`: every figure in one run on one machine. Nothing here is asserted: a loaded machine is no fault.
 import { cpus, loadavg } from 'node:os';
+import { benchBundle } from './bundle.ts';
 import { benchHearing } from './hearing.ts';
 import { benchReply } from './reply.ts';
 import { benchSaturation } from './saturation.ts';
@@ -17,6 +18,15 @@ function saturationRows(): readonly Row[] {
     ['saturation temperature, a call', figure(temperatureNs, 'ns')],
     ['the same pressure from an interpolated table', figure(tableNs, 'ns')],
     ['pressure by that table', figure(pressureNs / tableNs, 'times')],
+  ];
+}
+
+async function bundleRows(): Promise<readonly Row[]> {
+  const { saturationBytes, wholeBytes, wholeGzipBytes } = await benchBundle();
+  return [
+    ['the fluids in the page, minified: saturation', figure(saturationBytes / 1000, 'kB')],
+    ['  with densities and latent heat', figure(wholeBytes / 1000, 'kB')],
+    ['  the same, compressed', figure(wholeGzipBytes / 1000, 'kB')],
   ];
 }
 
@@ -45,7 +55,12 @@ async function hearingRows(): Promise<readonly Row[]> {
 async function main(): Promise<void> {
   const [cpu] = cpus();
   console.log(`${cpu?.model ?? 'unknown processor'}, load ${(loadavg()[0] ?? 0).toFixed(1)}\n`);
-  const rows = [...saturationRows(), ...understandingRows(), ...(await hearingRows())];
+  const rows = [
+    ...saturationRows(),
+    ...(await bundleRows()),
+    ...understandingRows(),
+    ...(await hearingRows()),
+  ];
   for (const [what, shown] of rows) console.log(`${what.padEnd(52)} ${shown}`);
 }
 

@@ -2,10 +2,12 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { format } from 'prettier';
 import type { Phase } from '../../core/fluids/fluid.ts';
+import * as sources from '../../core/fluids/sources.ts';
+import { BOILING_POINTS } from '../../core/fluids/sources.ts';
 import { evaluate } from '../../core/fluids/evaluate.ts';
 import { REFRIGERANTS } from '../../core/terms/refrigerants.ts';
 import type { RefrigerantId } from '../../core/terms/refrigerants.ts';
-import { CHART_NOTES, SAFETY_GROUPS, SAFETY_SOURCE, WARMING } from './fluid-notes.ts';
+import { CHART_NOTES, SAFETY_GROUPS, SAFETY_READ_OF, WARMING } from './fluid-notes.ts';
 import { propertyFiles } from './fit-properties.ts';
 import { fitWithin, stated } from './fit-within.ts';
 import type { Fitted } from './fit-within.ts';
@@ -60,7 +62,7 @@ function chartText(id: RefrigerantId): string {
   const note = CHART_NOTES[id];
   if (note === undefined) return 'null';
   return `{
-    against: ${JSON.stringify(note.against)},
+    against: ${note.against === BOILING_POINTS ? 'BOILING_POINTS' : JSON.stringify(note.against)},
     pressurePercent: ${note.pressurePercent},
     temperature: differenceF(${note.degF}),
     fromMemory: ${note.fromMemory},
@@ -73,16 +75,16 @@ function tripleText({ triple }: Reference): string {
   return `{ temperature: temperature(${triple.tempC}), pressure: absolutePressure(${triple.kPa}) }`;
 }
 
-/** The mean of the components by mass, and the sources of all of them. */
+/** The mean of the components by mass. */
 function warmingText({ composition }: Reference): string {
   const [names = '', shares = '100'] = composition.replace('R-', '').split(' ');
   const parts = names.split('/').map((name) => known(WARMING[name]));
   const weights = shares.split('/').map((share) => Number(share) / 100);
   const value = parts.reduce((sum, part, index) => sum + part.value * known(weights[index]), 0);
-  const sources = [...new Set(parts.map(({ source }) => source))];
-  const weighed = parts.length > 1 ? ['weighed by mass'] : [];
-  const source = [...sources, ...weighed].join('; ');
-  return `{ value: ${Number(value.toFixed(1))}, source: ${JSON.stringify(source)} }`;
+  const named = parts.map(({ source }) => source);
+  const blend = named.includes('WARMING_EU') ? 'WARMING_BLEND_EU' : 'WARMING_BLEND';
+  const source = parts.length > 1 ? blend : known(named[0]);
+  return `{ value: ${Number(value.toFixed(1))}, source: ${source} }`;
 }
 
 function glideText({ normalBoiling }: Reference): string {
@@ -111,6 +113,7 @@ function fluidText(id: RefrigerantId): string {
   return `/* Written by tests/checks/fit-fluids.ts: change that and run \`npm run fluids\`. */
 import { absolutePressure, differenceF, temperature, temperatureDifference } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { ${Object.keys(sources).join(', ')} } from '../sources.ts';
 
 ${linesText(reference, lines)}
 
@@ -118,7 +121,7 @@ export const ${fluidName(id)}: Fluid = {
   id: '${id}',
   composition: ${JSON.stringify(reference.composition)},
   safetyGroup: '${SAFETY_GROUPS[id]}',
-  safetyGroupSource: ${JSON.stringify(SAFETY_SOURCE)},
+  safetyGroupSource: ${SAFETY_READ_OF.includes(id) ? 'SAFETY_READ' : 'SAFETY_FROM_MEMORY'},
   range: { low: temperature(${first(points).tempC}), high: temperature(${last(points).tempC}) },
   critical: { temperature: temperature(${critical.tempC}), pressure: absolutePressure(${critical.kPa}) },
   triple: ${tripleText(reference)},
@@ -131,18 +134,26 @@ export const ${fluidName(id)}: Fluid = {
     pressurePercent: ${stated(100 * Math.expm1(worst('logPressure')))},
     temperature: temperatureDifference(${stated(worst('temperature'))}),
   },
-  source: ${JSON.stringify(`${reference.model}, ${reference.source}`)},
+  source: ${sourceName(reference)},
   chartsDiffer: ${chartText(id)},
 };
 `;
 }
 
+/** The reference's own words must be those that the fluids carry. */
+function sourceName({ model, source }: Reference): string {
+  const names = ['PURE_FLUID', 'MULTI_FLUID'] as const;
+  return known(names.find((name) => sources[name] === `${model}, ${source}`));
+}
+
 /** Only what a file uses is imported: unused names are an error here. */
 function withUsedImports(text: string): string {
-  const [head = '', ...body] = text.split("} from '../../units/quantity-values.ts'");
-  const used = (name: string): boolean => body.join('').includes(`${name.trim()}(`);
-  const [before = '', names = ''] = head.split('import {');
-  return `${before}import { ${names.split(',').filter(used).join(',')} } from '../../units/quantity-values.ts'${body.join('')}`;
+  const body = text.replaceAll(/import [^;]*;/g, '');
+  const isUsed = (name: string): boolean => new RegExp(`\\b${name.trim()}\\b`).test(body);
+  return text.replaceAll(/import \{([^}]*)\}/g, (_, names: string) => {
+    const used = names.split(',').filter(isUsed);
+    return `import { ${used.join(',')} }`;
+  });
 }
 
 function indexText(): string {

@@ -1,8 +1,11 @@
 /** What the generator adds to the fitted curves from other sources than the equation of state. */
 import type { SafetyGroup } from '../../core/fluids/fluid.ts';
+import { BOILING_POINTS } from '../../core/fluids/sources.ts';
+import type * as sources from '../../core/fluids/sources.ts';
 import type { RefrigerantId } from '../../core/terms/refrigerants.ts';
 
-export const SAFETY_SOURCE = 'ANSI/ASHRAE Standard 34, from memory: verify';
+/** Those whose group was read; the rest is from memory. */
+export const SAFETY_READ_OF: readonly RefrigerantId[] = ['R-404A', 'R-448A', 'R-454B', 'R-513A'];
 
 export const SAFETY_GROUPS: Record<RefrigerantId, SafetyGroup> = {
   'R-12': 'A1',
@@ -46,7 +49,7 @@ interface ChartNote {
 }
 
 const boilingPoint = (pressurePercent: number, degF: number): ChartNote => ({
-  against: 'boiling points listed for the blend in ANSI/ASHRAE Standard 34, to 0.1 °C',
+  against: BOILING_POINTS,
   pressurePercent,
   degF,
   fromMemory: true,
@@ -96,31 +99,25 @@ export const CHART_NOTES: Partial<Record<RefrigerantId, ChartNote>> = {
   'R-513A': boilingPoint(1.11, 0.44),
 };
 
-/** 40 CFR 98, and AR4 behind it: the basis of the EU's and UK's thresholds too, so blends are weighed on one basis. */
-const CFR =
-  '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix';
-const AR4 = 'IPCC AR4 (2007), from memory: verify';
-const EU = 'EU 517/2014 Annexes II and IV, from memory: verify';
-
 interface Warming {
   readonly value: number;
-  readonly source: string;
+  readonly source: keyof typeof sources;
 }
 
 /** Of the substances alone; a blend's is their mean by mass. */
 export const WARMING: Readonly<Record<string, Warming>> = {
-  '12': { value: 10_900, source: AR4 },
-  '22': { value: 1810, source: AR4 },
-  '32': { value: 675, source: CFR },
-  '125': { value: 3500, source: CFR },
-  '134a': { value: 1430, source: CFR },
-  '143a': { value: 4470, source: CFR },
-  '152a': { value: 124, source: CFR },
-  '290': { value: 3, source: EU },
-  '600a': { value: 3, source: EU },
-  '717': { value: 0, source: EU },
-  '744': { value: 1, source: CFR },
-  '1234yf': { value: 4, source: EU },
-  '1234ze(E)': { value: 7, source: EU },
-  '1270': { value: 2, source: EU },
+  '12': { value: 10_900, source: 'WARMING_BULLETIN' },
+  '22': { value: 1810, source: 'WARMING_AR4' },
+  '32': { value: 675, source: 'WARMING_CFR' },
+  '125': { value: 3500, source: 'WARMING_CFR' },
+  '134a': { value: 1430, source: 'WARMING_CFR' },
+  '143a': { value: 4470, source: 'WARMING_CFR' },
+  '152a': { value: 124, source: 'WARMING_CFR' },
+  '290': { value: 3, source: 'WARMING_EU' },
+  '600a': { value: 3, source: 'WARMING_EU' },
+  '717': { value: 0, source: 'WARMING_EU' },
+  '744': { value: 1, source: 'WARMING_CFR' },
+  '1234yf': { value: 4, source: 'WARMING_EU' },
+  '1234ze(E)': { value: 7, source: 'WARMING_EU' },
+  '1270': { value: 2, source: 'WARMING_EU' },
 };

@@ -5,6 +5,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { PURE_FLUID, SAFETY_FROM_MEMORY, WARMING_BULLETIN } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -34,12 +35,12 @@ export const r12: Fluid = {
   id: 'R-12',
   composition: 'R-12',
   safetyGroup: 'A1',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(107.5) },
   critical: { temperature: temperature(111.97), pressure: absolutePressure(4136.166) },
   triple: { temperature: temperature(-157.051), pressure: absolutePressure(0.0002425508) },
   molarMass: 120.913,
-  gwp: { value: 10900, source: 'IPCC AR4 (2007), from memory: verify' },
+  gwp: { value: 10900, source: WARMING_BULLETIN },
   glide: temperatureDifference(0.0),
   liquidDensity25: 1311.03,
   lines: { bubble, dew },
@@ -47,7 +48,6 @@ export const r12: Fluid = {
     pressurePercent: 0.0095,
     temperature: temperatureDifference(0.00031),
   },
-  source:
-    'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: PURE_FLUID,
   chartsDiffer: null,
 };

@@ -5,6 +5,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { PURE_FLUID, SAFETY_FROM_MEMORY, WARMING_EU } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -34,12 +35,12 @@ export const r1234yf: Fluid = {
   id: 'R-1234yf',
   composition: 'R-1234yf',
   safetyGroup: 'A2L',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(92.5) },
   critical: { temperature: temperature(94.7), pressure: absolutePressure(3384.374) },
   triple: { temperature: temperature(-151.55), pressure: absolutePressure(0.0004127) },
   molarMass: 114.0416,
-  gwp: { value: 4, source: 'EU 517/2014 Annexes II and IV, from memory: verify' },
+  gwp: { value: 4, source: WARMING_EU },
   glide: temperatureDifference(0.0),
   liquidDensity25: 1091.739,
   lines: { bubble, dew },
@@ -47,7 +48,6 @@ export const r1234yf: Fluid = {
     pressurePercent: 0.012,
     temperature: temperatureDifference(0.0011),
   },
-  source:
-    'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: PURE_FLUID,
   chartsDiffer: null,
 };

@@ -5,6 +5,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { PURE_FLUID, SAFETY_FROM_MEMORY, WARMING_CFR } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -31,16 +32,12 @@ export const r125: Fluid = {
   id: 'R-125',
   composition: 'R-125',
   safetyGroup: 'A1',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(62.5) },
   critical: { temperature: temperature(66.02728), pressure: absolutePressure(3618.276) },
   triple: { temperature: temperature(-100.63), pressure: absolutePressure(2.914046) },
   molarMass: 120.0214,
-  gwp: {
-    value: 3500,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix',
-  },
+  gwp: { value: 3500, source: WARMING_CFR },
   glide: temperatureDifference(0.0),
   liquidDensity25: 1189.353,
   lines: { bubble, dew },
@@ -48,7 +45,6 @@ export const r125: Fluid = {
     pressurePercent: 0.012,
     temperature: temperatureDifference(0.0017),
   },
-  source:
-    'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: PURE_FLUID,
   chartsDiffer: null,
 };

@@ -5,6 +5,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { PURE_FLUID, SAFETY_FROM_MEMORY, WARMING_EU } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -34,12 +35,12 @@ export const r1270: Fluid = {
   id: 'R-1270',
   composition: 'R-1270',
   safetyGroup: 'A3',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(87.5) },
   critical: { temperature: temperature(91.061), pressure: absolutePressure(4554.993) },
   triple: { temperature: temperature(-185.197), pressure: absolutePressure(7.46948e-7) },
   molarMass: 42.07974,
-  gwp: { value: 2, source: 'EU 517/2014 Annexes II and IV, from memory: verify' },
+  gwp: { value: 2, source: WARMING_EU },
   glide: temperatureDifference(0.0),
   liquidDensity25: 506.2781,
   lines: { bubble, dew },
@@ -47,7 +48,6 @@ export const r1270: Fluid = {
     pressurePercent: 0.018,
     temperature: temperatureDifference(0.00015),
   },
-  source:
-    'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: PURE_FLUID,
   chartsDiffer: null,
 };

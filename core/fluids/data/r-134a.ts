@@ -5,6 +5,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { PURE_FLUID, SAFETY_FROM_MEMORY, WARMING_CFR } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -34,16 +35,12 @@ export const r134a: Fluid = {
   id: 'R-134a',
   composition: 'R-134a',
   safetyGroup: 'A1',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(97.5) },
   critical: { temperature: temperature(101.062), pressure: absolutePressure(4059.276) },
   triple: { temperature: temperature(-103.3), pressure: absolutePressure(0.3895638) },
   molarMass: 102.032,
-  gwp: {
-    value: 1430,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix',
-  },
+  gwp: { value: 1430, source: WARMING_CFR },
   glide: temperatureDifference(0.0),
   liquidDensity25: 1206.712,
   lines: { bubble, dew },
@@ -51,7 +48,6 @@ export const r134a: Fluid = {
     pressurePercent: 0.0097,
     temperature: temperatureDifference(0.0013),
   },
-  source:
-    'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: PURE_FLUID,
   chartsDiffer: null,
 };

@@ -5,6 +5,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { PURE_FLUID, SAFETY_FROM_MEMORY, WARMING_CFR } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -33,16 +34,12 @@ export const r143a: Fluid = {
   id: 'R-143a',
   composition: 'R-143a',
   safetyGroup: 'A2L',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(70) },
   critical: { temperature: temperature(72.707), pressure: absolutePressure(3761.818) },
   triple: { temperature: temperature(-111.81), pressure: absolutePressure(1.074945) },
   molarMass: 84.041,
-  gwp: {
-    value: 4470,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix',
-  },
+  gwp: { value: 4470, source: WARMING_CFR },
   glide: temperatureDifference(0.0),
   liquidDensity25: 930.223,
   lines: { bubble, dew },
@@ -50,7 +47,6 @@ export const r143a: Fluid = {
     pressurePercent: 0.014,
     temperature: temperatureDifference(0.002),
   },
-  source:
-    'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: PURE_FLUID,
   chartsDiffer: null,
 };

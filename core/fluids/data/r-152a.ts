@@ -5,6 +5,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { PURE_FLUID, SAFETY_FROM_MEMORY, WARMING_CFR } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -34,16 +35,12 @@ export const r152a: Fluid = {
   id: 'R-152a',
   composition: 'R-152a',
   safetyGroup: 'A2',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(110) },
   critical: { temperature: temperature(113.261), pressure: absolutePressure(4516.75) },
   triple: { temperature: temperature(-118.59), pressure: absolutePressure(0.06413865) },
   molarMass: 66.051,
-  gwp: {
-    value: 124,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix',
-  },
+  gwp: { value: 124, source: WARMING_CFR },
   glide: temperatureDifference(0.0),
   liquidDensity25: 899.4655,
   lines: { bubble, dew },
@@ -51,7 +48,6 @@ export const r152a: Fluid = {
     pressurePercent: 0.015,
     temperature: temperatureDifference(0.00037),
   },
-  source:
-    'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: PURE_FLUID,
   chartsDiffer: null,
 };

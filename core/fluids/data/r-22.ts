@@ -5,6 +5,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { PURE_FLUID, SAFETY_FROM_MEMORY, WARMING_AR4 } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -34,12 +35,12 @@ export const r22: Fluid = {
   id: 'R-22',
   composition: 'R-22',
   safetyGroup: 'A1',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(92.5) },
   critical: { temperature: temperature(96.145), pressure: absolutePressure(4990) },
   triple: { temperature: temperature(-157.42), pressure: absolutePressure(0.0003794747) },
   molarMass: 86.468,
-  gwp: { value: 1810, source: 'IPCC AR4 (2007), from memory: verify' },
+  gwp: { value: 1810, source: WARMING_AR4 },
   glide: temperatureDifference(0.0),
   liquidDensity25: 1190.654,
   lines: { bubble, dew },
@@ -47,7 +48,6 @@ export const r22: Fluid = {
     pressurePercent: 0.0071,
     temperature: temperatureDifference(0.00076),
   },
-  source:
-    'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: PURE_FLUID,
   chartsDiffer: null,
 };

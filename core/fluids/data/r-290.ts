@@ -5,6 +5,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { PURE_FLUID, SAFETY_FROM_MEMORY, WARMING_EU } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -34,12 +35,12 @@ export const r290: Fluid = {
   id: 'R-290',
   composition: 'R-290',
   safetyGroup: 'A3',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(92.5) },
   critical: { temperature: temperature(96.74001), pressure: absolutePressure(4251.165) },
   triple: { temperature: temperature(-187.625), pressure: absolutePressure(1.718484e-7) },
   molarMass: 44.09562,
-  gwp: { value: 3, source: 'EU 517/2014 Annexes II and IV, from memory: verify' },
+  gwp: { value: 3, source: WARMING_EU },
   glide: temperatureDifference(0.0),
   liquidDensity25: 492.3628,
   lines: { bubble, dew },
@@ -47,7 +48,6 @@ export const r290: Fluid = {
     pressurePercent: 0.018,
     temperature: temperatureDifference(0.00072),
   },
-  source:
-    'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: PURE_FLUID,
   chartsDiffer: null,
 };

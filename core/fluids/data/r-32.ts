@@ -5,6 +5,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { PURE_FLUID, SAFETY_FROM_MEMORY, WARMING_CFR } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -34,16 +35,12 @@ export const r32: Fluid = {
   id: 'R-32',
   composition: 'R-32',
   safetyGroup: 'A2L',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(75) },
   critical: { temperature: temperature(78.105), pressure: absolutePressure(5782.645) },
   triple: { temperature: temperature(-136.81), pressure: absolutePressure(0.04799989) },
   molarMass: 52.024,
-  gwp: {
-    value: 675,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix',
-  },
+  gwp: { value: 675, source: WARMING_CFR },
   glide: temperatureDifference(0.0),
   liquidDensity25: 961.0081,
   lines: { bubble, dew },
@@ -51,7 +48,6 @@ export const r32: Fluid = {
     pressurePercent: 0.015,
     temperature: temperatureDifference(0.000082),
   },
-  source:
-    'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: PURE_FLUID,
   chartsDiffer: null,
 };

@@ -6,6 +6,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { BOILING_POINTS, MULTI_FLUID, SAFETY_READ, WARMING_BLEND } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -54,16 +55,12 @@ export const r404a: Fluid = {
   id: 'R-404A',
   composition: 'R-125/143a/134a 44/52/4',
   safetyGroup: 'A1',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_READ,
   range: { low: temperature(-60), high: temperature(70) },
   critical: { temperature: temperature(72.12019), pressure: absolutePressure(3734.888) },
   triple: null,
   molarMass: 97.6038,
-  gwp: {
-    value: 3921.6,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; weighed by mass',
-  },
+  gwp: { value: 3921.6, source: WARMING_BLEND },
   glide: temperatureDifference(0.751),
   liquidDensity25: 1044.054,
   lines: { bubble, dew },
@@ -71,10 +68,9 @@ export const r404a: Fluid = {
     pressurePercent: 0.019,
     temperature: temperatureDifference(0.0017),
   },
-  source:
-    'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: MULTI_FLUID,
   chartsDiffer: {
-    against: 'boiling points listed for the blend in ANSI/ASHRAE Standard 34, to 0.1 °C',
+    against: BOILING_POINTS,
     pressurePercent: 1.8,
     temperature: differenceF(0.68),
     fromMemory: true,

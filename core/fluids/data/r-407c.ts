@@ -6,6 +6,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { MULTI_FLUID, SAFETY_FROM_MEMORY, WARMING_BLEND } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -53,16 +54,12 @@ export const r407c: Fluid = {
   id: 'R-407C',
   composition: 'R-32/125/134a 23/25/52',
   safetyGroup: 'A1',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(82.5) },
   critical: { temperature: temperature(86.13788), pressure: absolutePressure(4639.305) },
   triple: null,
   molarMass: 86.20364,
-  gwp: {
-    value: 1773.8,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; weighed by mass',
-  },
+  gwp: { value: 1773.8, source: WARMING_BLEND },
   glide: temperatureDifference(6.998),
   liquidDensity25: 1137.496,
   lines: { bubble, dew },
@@ -70,8 +67,7 @@ export const r407c: Fluid = {
     pressurePercent: 0.016,
     temperature: temperatureDifference(0.0014),
   },
-  source:
-    'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: MULTI_FLUID,
   chartsDiffer: {
     against: "an equipment maker's printed R-407C liquid table, 40 to 120 °F",
     pressurePercent: 1.43,

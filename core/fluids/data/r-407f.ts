@@ -5,6 +5,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { MULTI_FLUID, SAFETY_FROM_MEMORY, WARMING_BLEND } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -52,16 +53,12 @@ export const r407f: Fluid = {
   id: 'R-407F',
   composition: 'R-32/125/134a 30/30/40',
   safetyGroup: 'A1',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(80) },
   critical: { temperature: temperature(82.6037), pressure: absolutePressure(4749.228) },
   triple: null,
   molarMass: 82.05827,
-  gwp: {
-    value: 1824.5,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; weighed by mass',
-  },
+  gwp: { value: 1824.5, source: WARMING_BLEND },
   glide: temperatureDifference(6.397),
   liquidDensity25: 1116.928,
   lines: { bubble, dew },
@@ -69,7 +66,6 @@ export const r407f: Fluid = {
     pressurePercent: 0.017,
     temperature: temperatureDifference(0.0016),
   },
-  source:
-    'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: MULTI_FLUID,
   chartsDiffer: null,
 };

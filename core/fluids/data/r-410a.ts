@@ -6,6 +6,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { MULTI_FLUID, SAFETY_FROM_MEMORY, WARMING_BLEND } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -52,16 +53,12 @@ export const r410a: Fluid = {
   id: 'R-410A',
   composition: 'R-32/125 50/50',
   safetyGroup: 'A1',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(67.5) },
   critical: { temperature: temperature(71.3441), pressure: absolutePressure(4901.231) },
   triple: null,
   molarMass: 72.58541,
-  gwp: {
-    value: 2087.5,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; weighed by mass',
-  },
+  gwp: { value: 2087.5, source: WARMING_BLEND },
   glide: temperatureDifference(0.079),
   liquidDensity25: 1058.621,
   lines: { bubble, dew },
@@ -69,8 +66,7 @@ export const r410a: Fluid = {
     pressurePercent: 0.013,
     temperature: temperatureDifference(0.0018),
   },
-  source:
-    'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: MULTI_FLUID,
   chartsDiffer: {
     against: "an equipment maker's printed R-410A saturation table, −22 to 104 °F",
     pressurePercent: 1.35,

@@ -6,6 +6,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { MULTI_FLUID, SAFETY_READ, WARMING_BLEND_EU } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -52,16 +53,12 @@ export const r448a: Fluid = {
   id: 'R-448A',
   composition: 'R-32/125/1234yf/134a/1234ze(E) 26/26/20/21/7',
   safetyGroup: 'A1',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_READ,
   range: { low: temperature(-60), high: temperature(80) },
   critical: { temperature: temperature(82.7909), pressure: absolutePressure(4605.181) },
   triple: null,
   molarMass: 86.28345,
-  gwp: {
-    value: 1387.1,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; EU 517/2014 Annexes II and IV, from memory: verify; weighed by mass',
-  },
+  gwp: { value: 1387.1, source: WARMING_BLEND_EU },
   glide: temperatureDifference(6.515),
   liquidDensity25: 1097.462,
   lines: { bubble, dew },
@@ -69,8 +66,7 @@ export const r448a: Fluid = {
     pressurePercent: 0.016,
     temperature: temperatureDifference(0.0015),
   },
-  source:
-    'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: MULTI_FLUID,
   chartsDiffer: {
     against: 'a transcribed R-448A dew chart, −40 to 140 °F',
     pressurePercent: 1.65,

@@ -6,6 +6,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { MULTI_FLUID, SAFETY_FROM_MEMORY, WARMING_BLEND_EU } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -53,16 +54,12 @@ export const r449a: Fluid = {
   id: 'R-449A',
   composition: 'R-32/125/1234yf/134a 24.3/24.7/25.3/25.7',
   safetyGroup: 'A1',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(80) },
   critical: { temperature: temperature(82.4853), pressure: absolutePressure(4516.518) },
   triple: null,
   molarMass: 87.2129,
-  gwp: {
-    value: 1397,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; EU 517/2014 Annexes II and IV, from memory: verify; weighed by mass',
-  },
+  gwp: { value: 1397, source: WARMING_BLEND_EU },
   glide: temperatureDifference(6.049),
   liquidDensity25: 1097.357,
   lines: { bubble, dew },
@@ -70,8 +67,7 @@ export const r449a: Fluid = {
     pressurePercent: 0.016,
     temperature: temperatureDifference(0.0017),
   },
-  source:
-    'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: MULTI_FLUID,
   chartsDiffer: {
     against: "the refrigerant maker's mixing parameters in NIST REFPROP, −40 to 32 °F",
     pressurePercent: 0.84,

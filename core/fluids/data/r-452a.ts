@@ -6,6 +6,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { BOILING_POINTS, MULTI_FLUID, SAFETY_FROM_MEMORY, WARMING_BLEND_EU } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -52,16 +53,12 @@ export const r452a: Fluid = {
   id: 'R-452A',
   composition: 'R-32/125/1234yf 11/59/30',
   safetyGroup: 'A1',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(72.5) },
   critical: { temperature: temperature(75.09897), pressure: absolutePressure(3983.777) },
   triple: null,
   molarMass: 103.5109,
-  gwp: {
-    value: 2140.4,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; EU 517/2014 Annexes II and IV, from memory: verify; weighed by mass',
-  },
+  gwp: { value: 2140.4, source: WARMING_BLEND_EU },
   glide: temperatureDifference(4.046),
   liquidDensity25: 1123.509,
   lines: { bubble, dew },
@@ -69,10 +66,9 @@ export const r452a: Fluid = {
     pressurePercent: 0.015,
     temperature: temperatureDifference(0.0015),
   },
-  source:
-    'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: MULTI_FLUID,
   chartsDiffer: {
-    against: 'boiling points listed for the blend in ANSI/ASHRAE Standard 34, to 0.1 °C',
+    against: BOILING_POINTS,
     pressurePercent: 1.49,
     temperature: differenceF(0.56),
     fromMemory: true,

@@ -6,6 +6,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { BOILING_POINTS, MULTI_FLUID, SAFETY_FROM_MEMORY, WARMING_BLEND_EU } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -53,16 +54,12 @@ export const r454a: Fluid = {
   id: 'R-454A',
   composition: 'R-32/1234yf 35/65',
   safetyGroup: 'A2L',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(80) },
   critical: { temperature: temperature(83.56428), pressure: absolutePressure(4719.952) },
   triple: null,
   molarMass: 80.46775,
-  gwp: {
-    value: 238.8,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; EU 517/2014 Annexes II and IV, from memory: verify; weighed by mass',
-  },
+  gwp: { value: 238.8, source: WARMING_BLEND_EU },
   glide: temperatureDifference(6.689),
   liquidDensity25: 1023.695,
   lines: { bubble, dew },
@@ -70,10 +67,9 @@ export const r454a: Fluid = {
     pressurePercent: 0.019,
     temperature: temperatureDifference(0.00099),
   },
-  source:
-    'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: MULTI_FLUID,
   chartsDiffer: {
-    against: 'boiling points listed for the blend in ANSI/ASHRAE Standard 34, to 0.1 °C',
+    against: BOILING_POINTS,
     pressurePercent: 1.47,
     temperature: differenceF(0.55),
     fromMemory: true,

@@ -6,6 +6,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { BOILING_POINTS, MULTI_FLUID, SAFETY_READ, WARMING_BLEND_EU } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -55,16 +56,12 @@ export const r454b: Fluid = {
   id: 'R-454B',
   composition: 'R-32/1234yf 68.9/31.1',
   safetyGroup: 'A2L',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_READ,
   range: { low: temperature(-60), high: temperature(75) },
   critical: { temperature: temperature(78.28021), pressure: absolutePressure(5304.109) },
   triple: null,
   molarMass: 62.61363,
-  gwp: {
-    value: 466.3,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; EU 517/2014 Annexes II and IV, from memory: verify; weighed by mass',
-  },
+  gwp: { value: 466.3, source: WARMING_BLEND_EU },
   glide: temperatureDifference(1.21),
   liquidDensity25: 986.2265,
   lines: { bubble, dew },
@@ -72,10 +69,9 @@ export const r454b: Fluid = {
     pressurePercent: 0.017,
     temperature: temperatureDifference(0.0019),
   },
-  source:
-    'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: MULTI_FLUID,
   chartsDiffer: {
-    against: 'boiling points listed for the blend in ANSI/ASHRAE Standard 34, to 0.1 °C',
+    against: BOILING_POINTS,
     pressurePercent: 2.33,
     temperature: differenceF(0.85),
     fromMemory: true,

@@ -6,6 +6,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { BOILING_POINTS, MULTI_FLUID, SAFETY_FROM_MEMORY, WARMING_BLEND_EU } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -56,16 +57,12 @@ export const r454c: Fluid = {
   id: 'R-454C',
   composition: 'R-32/1234yf 21.5/78.5',
   safetyGroup: 'A2L',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(85) },
   critical: { temperature: temperature(87.64336), pressure: absolutePressure(4370.46) },
   triple: null,
   molarMass: 90.77572,
-  gwp: {
-    value: 148.3,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; EU 517/2014 Annexes II and IV, from memory: verify; weighed by mass',
-  },
+  gwp: { value: 148.3, source: WARMING_BLEND_EU },
   glide: temperatureDifference(8.188),
   liquidDensity25: 1045.029,
   lines: { bubble, dew },
@@ -73,10 +70,9 @@ export const r454c: Fluid = {
     pressurePercent: 0.017,
     temperature: temperatureDifference(0.002),
   },
-  source:
-    'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: MULTI_FLUID,
   chartsDiffer: {
-    against: 'boiling points listed for the blend in ANSI/ASHRAE Standard 34, to 0.1 °C',
+    against: BOILING_POINTS,
     pressurePercent: 2.93,
     temperature: differenceF(1.13),
     fromMemory: true,

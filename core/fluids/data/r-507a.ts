@@ -6,6 +6,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { BOILING_POINTS, MULTI_FLUID, SAFETY_FROM_MEMORY, WARMING_BLEND } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -54,16 +55,12 @@ export const r507a: Fluid = {
   id: 'R-507A',
   composition: 'R-125/143a 50/50',
   safetyGroup: 'A1',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(67.5) },
   critical: { temperature: temperature(70.61579), pressure: absolutePressure(3704.879) },
   triple: null,
   molarMass: 98.85916,
-  gwp: {
-    value: 3985,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; weighed by mass',
-  },
+  gwp: { value: 3985, source: WARMING_BLEND },
   glide: temperatureDifference(0.001),
   liquidDensity25: 1047.9,
   lines: { bubble, dew },
@@ -71,10 +68,9 @@ export const r507a: Fluid = {
     pressurePercent: 0.015,
     temperature: temperatureDifference(0.00079),
   },
-  source:
-    'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: MULTI_FLUID,
   chartsDiffer: {
-    against: 'boiling points listed for the blend in ANSI/ASHRAE Standard 34, to 0.1 °C',
+    against: BOILING_POINTS,
     pressurePercent: 1.72,
     temperature: differenceF(0.65),
     fromMemory: true,

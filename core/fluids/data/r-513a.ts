@@ -6,6 +6,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { BOILING_POINTS, MULTI_FLUID, SAFETY_READ, WARMING_BLEND_EU } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -56,16 +57,12 @@ export const r513a: Fluid = {
   id: 'R-513A',
   composition: 'R-1234yf/134a 56/44',
   safetyGroup: 'A1',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_READ,
   range: { low: temperature(-60), high: temperature(92.5) },
   critical: { temperature: temperature(95.41068), pressure: absolutePressure(3655.094) },
   triple: null,
   molarMass: 108.4262,
-  gwp: {
-    value: 631.4,
-    source:
-      'EU 517/2014 Annexes II and IV, from memory: verify; 40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix; weighed by mass',
-  },
+  gwp: { value: 631.4, source: WARMING_BLEND_EU },
   glide: temperatureDifference(0.104),
   liquidDensity25: 1134.302,
   lines: { bubble, dew },
@@ -73,10 +70,9 @@ export const r513a: Fluid = {
     pressurePercent: 0.011,
     temperature: temperatureDifference(0.00019),
   },
-  source:
-    'HEOS multi-fluid mixture, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: MULTI_FLUID,
   chartsDiffer: {
-    against: 'boiling points listed for the blend in ANSI/ASHRAE Standard 34, to 0.1 °C',
+    against: BOILING_POINTS,
     pressurePercent: 1.11,
     temperature: differenceF(0.44),
     fromMemory: true,

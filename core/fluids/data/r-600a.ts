@@ -5,6 +5,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { PURE_FLUID, SAFETY_FROM_MEMORY, WARMING_EU } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -34,12 +35,12 @@ export const r600a: Fluid = {
   id: 'R-600a',
   composition: 'R-600a',
   safetyGroup: 'A3',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(132.5) },
   critical: { temperature: temperature(134.66), pressure: absolutePressure(3629) },
   triple: { temperature: temperature(-159.42), pressure: absolutePressure(0.00002289084) },
   molarMass: 58.1222,
-  gwp: { value: 3, source: 'EU 517/2014 Annexes II and IV, from memory: verify' },
+  gwp: { value: 3, source: WARMING_EU },
   glide: temperatureDifference(0.0),
   liquidDensity25: 550.6507,
   lines: { bubble, dew },
@@ -47,7 +48,6 @@ export const r600a: Fluid = {
     pressurePercent: 0.0089,
     temperature: temperatureDifference(0.00089),
   },
-  source:
-    'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: PURE_FLUID,
   chartsDiffer: null,
 };

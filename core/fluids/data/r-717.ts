@@ -5,6 +5,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { PURE_FLUID, SAFETY_FROM_MEMORY, WARMING_EU } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -34,12 +35,12 @@ export const r717: Fluid = {
   id: 'R-717',
   composition: 'R-717',
   safetyGroup: 'B2L',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-60), high: temperature(130) },
   critical: { temperature: temperature(132.41), pressure: absolutePressure(11363.39) },
   triple: { temperature: temperature(-77.655), pressure: absolutePressure(6.055814) },
   molarMass: 17.03052,
-  gwp: { value: 0, source: 'EU 517/2014 Annexes II and IV, from memory: verify' },
+  gwp: { value: 0, source: WARMING_EU },
   glide: temperatureDifference(0.0),
   liquidDensity25: 602.96,
   lines: { bubble, dew },
@@ -47,7 +48,6 @@ export const r717: Fluid = {
     pressurePercent: 0.011,
     temperature: temperatureDifference(0.002),
   },
-  source:
-    'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: PURE_FLUID,
   chartsDiffer: null,
 };

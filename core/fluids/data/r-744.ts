@@ -5,6 +5,7 @@ import {
   temperatureDifference,
 } from '../../units/quantity-values.ts';
 import type { Fluid, SaturationLine } from '../fluid.ts';
+import { PURE_FLUID, SAFETY_FROM_MEMORY, WARMING_CFR } from '../sources.ts';
 
 const bubble: SaturationLine = {
   logPressure: {
@@ -30,16 +31,12 @@ export const r744: Fluid = {
   id: 'R-744',
   composition: 'R-744',
   safetyGroup: 'A1',
-  safetyGroupSource: 'ANSI/ASHRAE Standard 34, from memory: verify',
+  safetyGroupSource: SAFETY_FROM_MEMORY,
   range: { low: temperature(-55.558), high: temperature(26.942) },
   critical: { temperature: temperature(30.9782), pressure: absolutePressure(7377.298) },
   triple: { temperature: temperature(-56.558), pressure: absolutePressure(517.9643) },
   molarMass: 44.0098,
-  gwp: {
-    value: 1,
-    source:
-      '40 CFR 98 Table A-1 (IPCC AR4), read in a copy from before its amendment of 25 April 2024 at govregs.com/regulations/title40_chapterI-i22_part98_subpartA_appendix',
-  },
+  gwp: { value: 1, source: WARMING_CFR },
   glide: null,
   liquidDensity25: null,
   lines: { bubble, dew },
@@ -47,7 +44,6 @@ export const r744: Fluid = {
     pressurePercent: 0.0052,
     temperature: temperatureDifference(0.0015),
   },
-  source:
-    'HEOS pure fluid, CoolProp 8.0.1dev, commit ea27c6394887390270a03dcd0ad00a1274be4efc (2026-07-23)',
+  source: PURE_FLUID,
   chartsDiffer: null,
 };
