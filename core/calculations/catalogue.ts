@@ -1,3 +1,4 @@
+import { REFRIGERANTS } from '../terms/refrigerants.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Amount } from '../units/amount.ts';
 import { fromBase } from '../units/convert.ts';
@@ -8,7 +9,7 @@ import { CIRCUIT_ENTRIES, SATURATION_ENTRIES } from './catalogue-circuit.ts';
 import { CONTROL_ENTRIES, HEAD_ENTRIES } from './catalogue-controls.ts';
 import { LOAD_ENTRIES, MOTOR_ENTRIES, SUPPLY_ENTRIES } from './catalogue-electrical.ts';
 import type { Answer, Entry, Findings } from './catalogue-entry.ts';
-import { badInput, parseInputs, systemOf } from './catalogue-inputs.ts';
+import { badInput, choiceOf, parseInputs, systemOf } from './catalogue-inputs.ts';
 import { EVACUATION_ENTRIES } from './catalogue-evacuation.ts';
 import type { BadInput, InputValue, InputValues } from './catalogue-inputs.ts';
 import { ALTITUDE, BAROMETER } from './catalogue-keys.ts';
@@ -17,6 +18,9 @@ import { REFRIGERANT_ENTRIES } from './catalogue-refrigerant.ts';
 import { SWITCH_ENTRIES } from './catalogue-switches.ts';
 import { SAFETY_ENTRIES } from './catalogue-safety.ts';
 import { TARGET_ENTRIES } from './catalogue-targets.ts';
+import { TEMPERATURE_ENTRIES } from './catalogue-temperature.ts';
+import { chartDifference } from './chart-difference.ts';
+import type { ShownChartDifference } from './chart-difference.ts';
 import type { Formula } from './formula.ts';
 
 /** What depends on the air around a gauge takes it either way. */
@@ -36,6 +40,7 @@ const ENTRIES: readonly Entry[] = [
   ...SWITCH_ENTRIES,
   ...EVACUATION_ENTRIES,
   ...SAFETY_ENTRIES,
+  ...TEMPERATURE_ENTRIES,
 ].map(withBarometer);
 
 /** The reason, and the numbers and names its sentence needs. */
@@ -67,6 +72,8 @@ export type CalculationResult =
       readonly otherSource?: string;
       readonly standing: Formula['standing'];
       readonly cautions: readonly Caution[];
+      /** With the caution of that name: by how much, and against which print. */
+      readonly chartsDiffer?: ShownChartDifference;
     }
   | { readonly name: string; readonly refused: ShownRefusal }
   | { readonly name: string; readonly badInput: Omit<BadInput, 'kind'> };
@@ -85,7 +92,15 @@ export function runCalculation(
   if (outcome.kind === 'refused') {
     return { name, refused: shownRefusal(outcome, systemOf(inputs)) };
   }
-  return { name, ...shownAnswer(entry, inputs, outcome.value), cautions: outcome.cautions };
+  const { cautions } = outcome;
+  const charts = cautions.includes('chartsDiffer') ? chartsBeside(inputs) : {};
+  return { name, ...shownAnswer(entry, inputs, outcome.value), cautions, ...charts };
+}
+
+function chartsBeside(inputs: InputValues): { chartsDiffer?: ShownChartDifference } {
+  const id = choiceOf(inputs, 'refrigerant', REFRIGERANTS);
+  const found = id === undefined ? null : chartDifference(id, systemOf(inputs));
+  return found === null ? {} : { chartsDiffer: found };
 }
 
 /** Limits and impossible values come in base units; they are shown in the habit of the inputs. */

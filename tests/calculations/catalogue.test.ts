@@ -46,6 +46,19 @@ describe('the catalogue', () => {
     expect(takesAltitude.filter((keys) => !keys.includes('barometer'))).toEqual([]);
   });
 
+  it('says with the caution by how much printed charts differ, and which', () => {
+    const inputs = { refrigerant: 'R-407C', pressure: '138psi', phase: 'bubble' };
+    expect(knownResult('saturationTemperature', inputs)).toMatchObject({
+      cautions: ['chartsDiffer'],
+      chartsDiffer: { upTo: { value: 1.1, unit: 'dF' }, fromMemory: false },
+    });
+    const metric = { ...inputs, pressure: '9.5bar' };
+    expect(knownResult('saturationTemperature', metric)).toMatchObject({
+      chartsDiffer: { upTo: { value: 0.6, unit: 'dC' } },
+    });
+    expect(knownResult('superheat', SUPERHEAT)).not.toHaveProperty('chartsDiffer');
+  });
+
   it('stands each entry beside its equation, range and source', () => {
     for (const { name, formula, range, source, symbols } of listCalculations()) {
       expect([name, formula.length > 3, range.length > 3, source.length > 3]).toEqual([
