@@ -286,6 +286,11 @@ export const CAUTIONS: Record<CautionId, CautionData> = {
       'Disable the compressor at its own contactor coil or leads, keep hands and clothes off the fan, and treat the panel as live.',
     source: CUSTOM,
   },
+  hotSurface: {
+    detail:
+      'A discharge line stands above 140 °F in ordinary running and above 200 °F in a hot one.',
+    source: 'burns above 140 °F: from memory',
+  },
   trappedLiquid: {
     detail:
       'A closed king valve with a closed solenoid after it traps liquid. Never leave a pumped-down receiver or condenser without room above the liquid.',

@@ -39,6 +39,7 @@ export type Caution =
   | 'notRunningAmps'
   | 'fanStaysLive'
   | 'trappedLiquid'
+  | 'hotSurface'
   | 'pressureTest'
   | 'useMicronGauge'
   | 'iceInSystem'

@@ -3,7 +3,7 @@ import { toGaugeReading } from '../units/branding.ts';
 import * as values from '../units/quantity-values.ts';
 import type { Calculated } from './calculated.ts';
 import { DIFFERENCE, GAUGE, TEMPERATURE, answer, both, gauge, plain } from './catalogue-entry.ts';
-import { refrigerantOf, temperatureOf } from './catalogue-entry.ts';
+import { refrigerantOf, temperatureIfGiven, temperatureOf } from './catalogue-entry.ts';
 import type { Answer, Entry } from './catalogue-entry.ts';
 import { atmosphereOf, baseOf, needBase, needChoice, needPressure } from './catalogue-inputs.ts';
 import { needSeries } from './catalogue-inputs.ts';
@@ -22,6 +22,8 @@ import {
   WATER_APPROACH,
 } from './control-defaults.ts';
 import type { ControlSide } from './control-defaults.ts';
+import { DISCHARGE_LINE_LIMIT, FLOOD_BACK_MARGIN } from './discharge-line.ts';
+import { dischargeLine, dischargeLineFormula } from './discharge-line.ts';
 import type { Sourced } from './formula.ts';
 import { fanCycle, fanCycleFormula, floodedShare, floodedShareFormula } from './head-control.ts';
 import { heldHead, heldHeadFormula } from './head-control.ts';
@@ -289,6 +291,23 @@ export const HEAD_ENTRIES: readonly Entry[] = [
         ...(given === undefined ? {} : { approach: values.temperatureDifference(given) }),
       });
       return orDefault(found, given, { of: WATER_APPROACH, toBase: (value) => value });
+    },
+  },
+  {
+    formula: dischargeLineFormula,
+    keys: [temperature('dischargeLineTemp'), optional(temperature('condensingTemp'))],
+    units: TEMPERATURE,
+    run: (inputs) => {
+      const condensing = temperatureIfGiven(inputs, 'condensingTemp');
+      const found = dischargeLine({
+        line: temperatureOf(inputs, 'dischargeLineTemp'),
+        ...(condensing === undefined ? {} : { condensing }),
+      });
+      return answer(found, ({ valve, verdict }) => ({
+        base: valve,
+        findings: { verdict },
+        ...sourced(DISCHARGE_LINE_LIMIT, ...(verdict === 'floodBack' ? [FLOOD_BACK_MARGIN] : [])),
+      }));
     },
   },
   {

@@ -7,7 +7,7 @@ import { capacitorTolerance, capacitorToleranceFormula } from './capacitors.ts';
 import { runCapacitance, runCapacitanceFormula } from './capacitors.ts';
 import { answer, both, plain } from './catalogue-entry.ts';
 import type { Entry } from './catalogue-entry.ts';
-import { baseOf, needBase, needChoice } from './catalogue-inputs.ts';
+import { badInput, baseOf, needBase, needChoice } from './catalogue-inputs.ts';
 import type { InputValues } from './catalogue-inputs.ts';
 import { capacitance, choice, counted, current, optional } from './catalogue-keys.ts';
 import { resistance, voltage } from './catalogue-keys.ts';
@@ -87,6 +87,25 @@ const linesOf = (inputs: InputValues, [one, two, three]: readonly [string, strin
   two: amps(inputs, two),
   three: amps(inputs, three),
 });
+
+type WindingPair = 'commonRun' | 'commonStart' | 'runStart';
+const WINDING_PAIRS: readonly WindingPair[] = ['commonRun', 'commonStart', 'runStart'];
+
+/** Pairs between which the meter shows no path: said, since a reading left out is no reading. */
+const OPEN_PAIRS: Readonly<Record<string, readonly WindingPair[]>> = {
+  commonRun: ['commonRun'],
+  commonStart: ['commonStart'],
+  runStart: ['runStart'],
+  commonRunAndCommonStart: ['commonRun', 'commonStart'],
+  commonRunAndRunStart: ['commonRun', 'runStart'],
+  commonStartAndRunStart: ['commonStart', 'runStart'],
+  all: WINDING_PAIRS,
+};
+
+const isOpen = (inputs: InputValues, pair: WindingPair): boolean => {
+  const named = inputs.get('open');
+  return typeof named === 'string' && (OPEN_PAIRS[named] ?? []).includes(pair);
+};
 
 export const SUPPLY_ENTRIES: readonly Entry[] = [
   {
@@ -204,24 +223,28 @@ export const MOTOR_ENTRIES: readonly Entry[] = [
   {
     formula: windingSumFormula,
     keys: [
-      optional(resistance('commonRun')),
-      optional(resistance('commonStart')),
-      optional(resistance('runStart')),
+      ...WINDING_PAIRS.map((pair) => optional(resistance(pair))),
+      optional(choice('open', Object.keys(OPEN_PAIRS))),
       optional(resistance('resolution')),
     ],
-    units: both('ohm'),
+    units: both('percent'),
     run: (inputs) => {
-      const reading = (key: string): WindingReading => {
-        const base = baseOf(inputs, key);
-        return base === undefined ? 'open' : values.resistance(base);
-      };
+      const missing = WINDING_PAIRS.find((pair) => inputs.has(pair) === isOpen(inputs, pair));
+      if (missing !== undefined) {
+        return badInput(missing, `give ${missing}=…ohm, or name it in open= where no path reads`);
+      }
+      const reading = (pair: WindingPair): WindingReading =>
+        isOpen(inputs, pair) ? 'open' : ohms(inputs, pair);
       const found = windingSum({
         commonRun: reading('commonRun'),
         commonStart: reading('commonStart'),
         runStart: reading('runStart'),
         ...ifGiven(inputs, 'resolution', values.resistance),
       });
-      return answer(found, ({ state, mismatch }) => ({ base: mismatch ?? 0, findings: { state } }));
+      return answer(found, ({ state, unaccounted }) => ({
+        base: unaccounted,
+        findings: { state },
+      }));
     },
   },
   {

@@ -121,7 +121,8 @@ export const OTHER_FLOORS =
 /** What rated load current is worked from: the maximum continuous current divided by this. */
 export const RATED_LOAD_DIVISOR: Sourced<number> = {
   value: 1.56,
-  source: 'UL: maximum continuous current / 1.56 (rhvactools.com, Compressor rated load amperage)',
+  source:
+    'UL: maximum continuous current / 1.56 (achrnews.com, Determining compressor amperage ratings)',
   standing: 'published',
   otherSource: 'some makers divide by 1.44, others by 1.4',
 };

@@ -25,7 +25,8 @@ export function voltageImbalance(input: {
   readonly ca: Voltage;
 }): Calculated<Ratio> {
   const found = imbalanceOf([input.ab, input.bc, input.ca]);
-  return found.kind === 'refused' ? found : known(found.value, ...imbalanceCautions(found.value));
+  if (found.kind === 'refused') return found;
+  return known(found.value, 'liveWork', ...imbalanceCautions(found.value));
 }
 
 function imbalanceCautions(imbalance: Ratio): Caution[] {

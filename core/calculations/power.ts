@@ -62,13 +62,14 @@ export const apparentPowerFormula: Formula = {
   equation: 'S = k · V · I',
   symbols: SYMBOLS.filter(({ symbol }) => symbol !== 'PF'),
   range: RANGE,
-  source: 'definition; electoolshq.com, Single phase examples',
+  source: 'engineeringtoolbox.com/three-phase-electrical-d_888, equation 2',
   standing: 'published',
   example: {
-    inputs: { voltage: '120V', current: '10A', phases: 'single' },
-    gives: { value: 1200, unit: 'VA' },
+    inputs: { voltage: '400V', current: '20A', phases: 'three' },
+    gives: { value: 13856, unit: 'VA' },
     within: 0.5,
-    source: 'electoolshq.com, Single phase examples: 10 A at 120 V is 1.2 kVA',
+    source:
+      'engineeringtoolbox.com/three-phase-electrical-d_888: 400 V, 20 A, 13,856 of a pure resistance',
     standing: 'published',
   },
 };

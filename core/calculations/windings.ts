@@ -1,5 +1,5 @@
-import { resistance } from '../units/quantity-values.ts';
-import type { Resistance } from '../units/quantity-values.ts';
+import { ratio, resistance } from '../units/quantity-values.ts';
+import type { Ratio, Resistance } from '../units/quantity-values.ts';
 import { known, refused } from './calculated.ts';
 import type { Calculated, Caution } from './calculated.ts';
 import { OHMMETER_RESOLUTION } from './electrical-defaults.ts';
@@ -72,8 +72,8 @@ export type WindingState =
 
 export interface WindingSum {
   readonly state: WindingState;
-  /** Run to start less the other two; null where a reading is open. */
-  readonly mismatch: Resistance | null;
+  /** The share of run to start that the other two do not account for: all of it where a path is open. */
+  readonly unaccounted: Ratio;
 }
 
 /** Whether the windings between marked terminals are whole. An open overload is no failed winding. */
@@ -93,7 +93,8 @@ export function windingSum(input: {
   const mismatch = resistance(runStart - commonRun - commonStart);
   const cautions = sumCaution(mismatch, input.resolution ?? OHMMETER_RESOLUTION.value);
   const state = cautions.length === 0 ? 'addsUp' : 'doesNotAddUp';
-  return known({ state, mismatch }, 'deadAndDisconnected', ...cautions);
+  const unaccounted = ratio(Math.abs(mismatch) / runStart);
+  return known({ state, unaccounted }, 'deadAndDisconnected', ...cautions);
 }
 
 type OpenPattern = `${'run' | '-'} ${'start' | '-'} ${'both' | '-'}`;
@@ -124,7 +125,7 @@ function openWinding(readings: {
   // Every path open can be the overload together with a winding: cool it before it is condemned.
   const mayBeOverload = state === 'overloadOpen' || state === 'open';
   return known(
-    { state, mismatch: null },
+    { state, unaccounted: ratio(1) },
     'deadAndDisconnected',
     ...(mayBeOverload ? (['overloadMayBeOpen'] as const) : []),
   );
@@ -167,13 +168,13 @@ export const windingSumFormula: Formula = {
     ['CS', 'common to start', 'Ω'],
   ),
   range:
-    'marked terminals, power locked out, leads off, shell cool; a reading left out is open (no path); within three times what the meter resolves',
+    'marked terminals, power locked out, leads off, shell cool; within three times what the meter resolves; shown: the share of RS not accounted for, all of it with an open path',
   source:
     'aircold.fergusonhvac.com, Compressor common, run, start; an ice machine maker’s manual 80-0111-9, page 176',
   standing: 'published',
   example: {
     inputs: { commonRun: '4ohm', commonStart: '11ohm', runStart: '15ohm' },
-    gives: { value: 0, unit: 'ohm' },
+    gives: { value: 0, unit: 'percent' },
     within: 0.001,
     source: 'aircold.fergusonhvac.com, Compressor common, run, start: 11 + 4 = 15',
     standing: 'published',

@@ -94,6 +94,8 @@ export const CAUTION_SENTENCES: Record<CautionId, string> = {
     'That figure sizes wires and protection: it is not what the compressor should draw today.',
   fanStaysLive:
     "Only the compressor's circuit is off: the condenser fan still runs and its wiring is live.",
+  hotSurface:
+    'The discharge line burns: clamp the probe on with the compressor off, and keep hands away.',
   trappedLiquid:
     'Liquid shut in between closed valves bursts the line as it warms: open one, or recover it, at once.',
 };

@@ -294,6 +294,26 @@ const AT_REST = [
   ]),
 ];
 
+const DISCHARGE = checksOf('dischargeLine', [
+  {
+    inputs: { dischargeLineTemp: '240F', condensingTemp: '120F' },
+    gives: { value: 315, unit: 'degF' },
+    findings: { verdict: 'aboveLimit' },
+    within: 0.5,
+    source:
+      'achrnews.com/articles/133927: 240 °F discharge, overcharged and hot; the valve by hand',
+    standing: 'published',
+  },
+  {
+    inputs: { dischargeLineTemp: '140F', condensingTemp: '115F' },
+    gives: { value: 215, unit: 'degF' },
+    findings: { verdict: 'floodBack' },
+    within: 0.5,
+    source: 'less than 30 °F above condensing',
+    standing: 'common practice',
+  },
+]);
+
 const TEXTBOOK = 'fliphtml5.com/gshwa/gmim, Refrigeration and Air-Conditioning, page 135';
 
 const PRODUCTS = checksOf(
@@ -382,6 +402,7 @@ export const CONTROL_CHECKS: readonly CheckRow[] = [
   ...REGULATORS,
   ...HEADS,
   ...AT_REST,
+  ...DISCHARGE,
   ...PRODUCTS,
   ...RISER_ROWS,
   ...RISER_FOOT,

@@ -228,10 +228,11 @@ const POWER = [
       standing: 'published',
     },
     {
-      inputs: { voltage: '120V', current: '10A', powerFactor: '0.9', phases: 'single' },
-      gives: { value: 1080, unit: 'W' },
+      inputs: { voltage: '240V', current: '18.75A', powerFactor: '1', phases: 'single' },
+      gives: { value: 4500, unit: 'W' },
       within: 0.5,
-      source: 'electoolshq.com, Single phase examples',
+      source:
+        'a water-heater maker’s service handbook (manualsdump.com 51783, page 3): 18.75 A, 240 V',
       standing: 'published',
     },
     {

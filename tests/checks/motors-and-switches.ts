@@ -32,15 +32,15 @@ const WINDINGS = [
   ...checksOf('windingSum', [
     {
       inputs: { commonStart: '0.5ohm', commonRun: '1.2ohm', runStart: '1.7ohm' },
-      gives: { value: 0, unit: 'ohm' },
+      gives: { value: 0, unit: 'percent' },
       findings: { state: 'addsUp' },
       within: 0.001,
       source: 'industrialmonitordirect.com, Winding resistance readings: 0.5 + 1.2 = 1.7',
       standing: 'published',
     },
     {
-      inputs: { runStart: '15ohm' },
-      gives: { value: 0, unit: 'ohm' },
+      inputs: { runStart: '15ohm', open: 'commonRunAndCommonStart' },
+      gives: { value: 100, unit: 'percent' },
       findings: { state: 'overloadOpen' },
       within: 0.001,
       source: 'an ice machine maker’s manual 80-0111-9, page 176: only S to R reads',
@@ -110,11 +110,11 @@ const CAPACITORS = [
       standing: 'computed',
     },
     {
-      inputs: { capacitance: '5uF', resistance: '800kohm' },
-      gives: { value: 20, unit: 's' },
-      within: 0.001,
+      inputs: { capacitance: '195uF', resistance: '50ohm' },
+      gives: { value: 5 * 0.00975, unit: 's' },
+      within: 0.0001,
       source:
-        'answers.quantarchive.com: 5 µF through 0.8 MΩ has a time constant of 4 s; five of them',
+        'a resistor maker’s discharge sheet (scribd.com/document/347454186): 195 µF and 50 Ω, time constant 0.00975 s',
       standing: 'published',
     },
   ]),
