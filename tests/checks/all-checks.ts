@@ -3,6 +3,7 @@
  * rows are then run by all-checks.test.ts and counted by coverage.test.ts.
  */
 import { listCalculations } from '../../core/calculations/catalogue.ts';
+import { isCatalogueCheck, isValueCheck } from './check-row.ts';
 import type { CheckRow } from './check-row.ts';
 import { CONSTANT_CHECKS } from './constant-checks.ts';
 import { EVACUATION_CHECKS } from './evacuation.ts';
@@ -13,6 +14,7 @@ import { MOTOR_AND_SWITCH_CHECKS } from './motors-and-switches.ts';
 import { REFRIGERANT_CHECKS } from './refrigerant.ts';
 import { SAFETY_CHECKS } from './safety.ts';
 import { SATURATION_CHECKS } from './saturation-checks.ts';
+import { TEMPERATURE_CHECKS } from './temperature.ts';
 import { WORKED_EXAMPLES } from './worked-examples.ts';
 
 /** The example that each entry of the catalogue carries for whoever reads `calc --list`. */
@@ -21,7 +23,7 @@ export const OWN_EXAMPLES: readonly CheckRow[] = listCalculations().map(({ name,
   ...example,
 }));
 
-export const ALL_CHECKS: readonly CheckRow[] = [
+const ROWS: readonly CheckRow[] = [
   ...OWN_EXAMPLES,
   ...WORKED_EXAMPLES,
   ...SATURATION_CHECKS,
@@ -33,4 +35,15 @@ export const ALL_CHECKS: readonly CheckRow[] = [
   ...EVACUATION_CHECKS,
   ...REFRIGERANT_CHECKS,
   ...SAFETY_CHECKS,
+  ...TEMPERATURE_CHECKS,
+];
+
+const keyOf = (row: CheckRow): string =>
+  isValueCheck(row)
+    ? JSON.stringify([row.title, row.source])
+    : JSON.stringify([row.name, row.inputs, isCatalogueCheck(row) ? row.gives : row.refused]);
+
+/** An entry's own example is often a row of its subject's file too: it counts once. */
+export const ALL_CHECKS: readonly CheckRow[] = [
+  ...new Map(ROWS.map((row) => [keyOf(row), row])).values(),
 ];
