@@ -34,7 +34,7 @@ import { insulationRatio, insulationRatioFormula } from './insulation.ts';
 import { apparentPower, apparentPowerFormula, power, powerFormula } from './power.ts';
 import type { Phases } from './power.ts';
 import { motorVoltage, motorVoltageFormula } from './supply-voltage.ts';
-import { supplyVoltage, supplyVoltageFormula } from './supply-voltage.ts';
+import { SUPPLY_CONFLICT, supplyVoltage, supplyVoltageFormula } from './supply-voltage.ts';
 import type { SupplyPoint } from './supply-voltage.ts';
 import { WINDING_CONFLICT, windingSum, windingSumFormula } from './windings.ts';
 import { windingTerminals, windingTerminalsFormula } from './windings.ts';
@@ -122,6 +122,7 @@ export const SUPPLY_ENTRIES: readonly Entry[] = [
         base: low,
         also: { high, toleratedLow, toleratedHigh },
         ...(range === null ? {} : { findings: { range } }),
+        otherSource: SUPPLY_CONFLICT,
       }));
     },
   },

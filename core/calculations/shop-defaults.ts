@@ -44,7 +44,7 @@ const REMOTE_MEDIUM: Basis = {
   standing: CUSTOM,
   bandSource: 'band 15 to 25 °F: common practice',
   otherSource:
-    'air-cooled condensers 20 to 35 °F over ambient (air-conditioning-and-refrigeration-guide.com); newer condensing units about 15 °F, older ones up to 40 (plumbingandhvac.ca, The great outdoors)',
+    'air-cooled condensers 20 to 35 °F over ambient (air-conditioning-and-refrigeration-guide.com); newer condensing units about 15 °F, older ones up to 40 (plumbingandhvac.ca, The great outdoors); California Energy Code 120.6(b), large food stores: at most 15 °F, from memory',
 };
 const REMOTE_LOW: Basis = {
   source: 'remote low-temperature air-cooled condenser, between 10 and 15 °F',

@@ -16,6 +16,9 @@ const BANDS_120: Record<SupplyPoint, Record<'a' | 'b', readonly [low: number, hi
 };
 const BASE_V = 120;
 
+export const SUPPLY_CONFLICT =
+  'a maker’s CL series manual prints 187 V as the low end of both ranges of a 208 V system, where the proportion gives 180 V for range B';
+
 export type SupplyRange = 'a' | 'b' | 'below' | 'above';
 
 export interface SupplyBands {

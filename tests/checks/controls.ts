@@ -125,7 +125,7 @@ const LOW_PRESSURE = [
 
 /**
  * The table's one column for two refrigerants is R-404A's: R-507A's own dew pressure is 1.5 to 3 psi higher. Its
- * rows of 9, 12 and 30 °F print 0.6 to 1 psi above R-404A's and are left out.
+ * rows of 9, 12 and 30 °F print 0.6 to 1 psi above R-404A's and are left out; 25 °F is the formula's own example.
  */
 const REGULATOR_404A = [
   [-25, 11],
@@ -136,7 +136,6 @@ const REGULATOR_404A = [
   [15, 47],
   [18, 51],
   [21, 55],
-  [25, 60],
 ] as const;
 /** Its row of −15 °F prints 12 where every chart has 13.2 less 2: a slip, left out. */
 const REGULATOR_22 = [
@@ -339,7 +338,6 @@ const RISERS = 'a condensing-unit maker’s K90-KPCS manual, page 7, risers at 1
 const RISER_TABLE = {
   'R-134a': [
     [10, 4.9, 2.0],
-    [30, 14.7, 6.3],
     [50, 24.6, 11.0],
     [100, 49.1, 23.7],
   ],

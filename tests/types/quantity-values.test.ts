@@ -8,6 +8,11 @@ import type { compressionRatio } from '../../core/calculations/compression-ratio
 import type { runCapacitance } from '../../core/calculations/capacitors.ts';
 import type { voltageImbalance } from '../../core/calculations/imbalance.ts';
 import type { switchAcross, switchToGround } from '../../core/calculations/switch-voltage.ts';
+import type { apparentPower, power } from '../../core/calculations/power.ts';
+import type {
+  controlCutOut,
+  lowPressureCutOut,
+} from '../../core/calculations/pressure-controls.ts';
 import type { superheat } from '../../core/calculations/superheat.ts';
 import type { condensingTarget, evaporatingTarget } from '../../core/calculations/targets.ts';
 import type { saturationPressure, saturationTemperature } from '../../core/fluids/saturation.ts';
@@ -151,6 +156,16 @@ describe('what must not compile', () => {
     expectTypeOf<With<typeof switchToGround, 'before', Voltage>>().not.toExtend<
       First<typeof switchToGround>
     >();
+  });
+
+  it('a pressure where a drop or a differential belongs', () => {
+    expectTypeOf<With<typeof lowPressureCutOut, 'lineDrop', AbsolutePressure>>().not.toExtend<
+      First<typeof lowPressureCutOut>
+    >();
+    expectTypeOf<With<typeof controlCutOut, 'differential', GaugePressure>>().not.toExtend<
+      First<typeof controlCutOut>
+    >();
+    expectTypeOf<ReturnType<typeof apparentPower>>().not.toEqualTypeOf<ReturnType<typeof power>>();
   });
 
   it('but the right kinds do', () => {
