@@ -159,7 +159,7 @@ const MIDDLE_OF_GLIDE: readonly ValueCheck[] = (
   about: 'saturation',
   title: `R-404A, mean of dew and bubble at ${kPa} kPa`,
   gives: tempC,
-  within: 0.15,
+  within: 0.13,
   found: () => meanTemperature(kPa),
   source: `table of saturated R404A, fr.scribd.com/document/640629774/R404A; 0.5 % of pressure`,
   standing: 'published',
