@@ -7,9 +7,10 @@ import {
   sequence,
   tag,
   unheard,
+  word,
 } from '../grammar/nodes.ts';
 import { parseShape } from '../grammar/shape.ts';
-import { NUMBER } from './numbers.ts';
+import { NUMBER, WHOLE_NUMBER } from './numbers.ts';
 import { UNIT } from './units.ts';
 
 /** What stands between a quantity and its value. */
@@ -53,18 +54,19 @@ const range = choice(
   }),
 );
 
-/** Pounds and ounces said together make one weight. */
-const compound = parseShape(
-  '<number:pounds> (pounds|pound|lb|lbs) [and] <number:ounces> [(ounces|ounce|oz)]',
-  { number: NUMBER },
+/** Pounds and ounces said together make one weight; "two pounds and a half" is not half an ounce over. */
+const POUNDS = '<number:pounds> (pounds|pound|lb|lbs) [and]';
+const compound = choice(
+  parseShape(`${POUNDS} <number:ounces> (ounces|ounce|oz)`, { number: NUMBER }),
+  parseShape(`${POUNDS} <whole:ounces>`, { number: NUMBER, whole: WHOLE_NUMBER }),
 );
 
-/** "a pound and a half" */
+/** "a pound and a half", "two kilos and a half" */
 const andAHalf = sequence(
-  parseShape('(a|one)'),
+  choice(sequence(word('a'), tag({ number: 1 })), WHOLE_NUMBER),
   UNIT,
   parseShape('and a half'),
-  tag({ number: 1.5 }),
+  tag({ half: true }),
 );
 
 const overLimit = sequence(

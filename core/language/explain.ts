@@ -1,6 +1,9 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { Context } from './context.ts';
-import { parse } from './parse.ts';
+import { type NearMiss, nearMisses } from './near-misses.ts';
+import { type Item, parse } from './parse.ts';
+import { FILLERS } from './talk.ts';
+import { tokenise } from './tokenise.ts';
 
 /** One rule that the answer was built from. */
 export interface Explained {
@@ -15,11 +18,13 @@ export interface Explained {
 export interface Explanation {
   readonly rules: readonly Explained[];
   readonly unclaimed: readonly string[];
+  /** What came closest to reading the words that no rule reads; empty where every word is read or passed over. */
+  readonly nearMisses: readonly NearMiss[];
   /** Nodes the matcher tried. */
   readonly steps: number;
 }
 
-/** Which rules read the sentence and where. */
+/** Which rules read the sentence and where, and which nearly did. */
 export function explain(text: string, context: Context): Explanation {
   const { items, unclaimed, steps } = parse(text, context);
   const rules = items.map(({ rule, words, start, end, tags }) => ({
@@ -29,5 +34,15 @@ export function explain(text: string, context: Context): Explanation {
     to: end,
     tags,
   }));
-  return { rules, unclaimed, steps };
+  return { rules, unclaimed, nearMisses: missedBy(text, items), steps };
+}
+
+function missedBy(text: string, items: readonly Item[]): readonly NearMiss[] {
+  const tokens = tokenise(text);
+  const unread = tokens.flatMap((token, at) =>
+    items.some(({ start, end }) => start <= at && at < end) ? [] : [{ token, at }],
+  );
+  const isPassedOver = unread.every(({ token }) => FILLERS.has(token.text));
+  const starts = unread.map(({ at }) => at);
+  return isPassedOver ? [] : nearMisses(tokens, starts);
 }

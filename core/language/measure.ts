@@ -26,7 +26,8 @@ export function amountIn(tags: Tags): Amounted {
   const pounds = numberIn(tagsIn(tags['pounds'])?.['number']);
   const ounces = numberIn(tagsIn(tags['ounces'])?.['number']);
   const compound = pounds !== null && ounces !== null;
-  const number = numberIn(tags['number']);
+  const whole = numberIn(tags['number']);
+  const number = whole !== null && tags['half'] === true ? whole + 0.5 : whole;
   const sign = tags['negative'] === true ? -1 : 1;
   return {
     value: compound ? pounds * 16 + ounces : number === null ? null : number * sign,

@@ -42,7 +42,7 @@ const digit = (scale: number): Node =>
     ...ONES.map((text, index) => plus(text, (index + 1) * scale)),
     unheard(choice(...plusEach(SURE_HOMOPHONES, scale), tokenClass('digit', scale))),
   );
-const lastDigit = choice(digit(1), unheard(choice(...plusEach(LATE_HOMOPHONES, 1))));
+const lateDigit = choice(...plusEach(LATE_HOMOPHONES, 1));
 const nought = choice(word('oh'), unheard(choice(word('zero'), word('o'), tokenClass('nought'))));
 const anyDigit = (scale: number): Node => choice(digit(scale), nought);
 const teen = (scale: number): Node =>
@@ -58,7 +58,7 @@ const tens = (scale: number): Node =>
 /** 10 to 99 */
 const pair = (scale: number): Node =>
   choice(
-    sequence(tens(scale), optional(scale === 1 ? lastDigit : digit(scale))),
+    sequence(tens(scale), optional(digit(scale))),
     teen(scale),
     unheard(tokenClass('pair', scale)),
   );
@@ -73,7 +73,21 @@ const hundreds = sequence(
 /** "one sixteen", "two ten" */
 const droppedHundred = sequence(digit(100), pair(1));
 /** "one oh four" */
-const ohInside = sequence(digit(100), nought, lastDigit);
+const ohInside = sequence(digit(100), nought, digit(1));
+/** "one forty to", "one oh for", "a hundred and twenty to": nothing more of the number can follow. */
+const endingLate = choice(
+  sequence(
+    optional(
+      choice(
+        digit(100),
+        sequence(choice(digit(100), plus('a', 100)), word('hundred'), optional(word('and'))),
+      ),
+    ),
+    tens(1),
+    lateDigit,
+  ),
+  sequence(digit(100), nought, lateDigit),
+);
 const digitByDigit = choice(
   sequence(digit(1000), anyDigit(100), anyDigit(10), anyDigit(1)),
   sequence(digit(100), anyDigit(10), anyDigit(1)),
@@ -139,8 +153,11 @@ const onlyParts = choice(
 /** A number as spoken or written: its worth is under `number`. */
 export const NUMBER = summed(
   'number',
-  choice(sequence(whole, optional(choice(point, parts))), onlyParts),
+  choice(sequence(whole, optional(choice(point, parts))), onlyParts, unheard(endingLate)),
 );
+
+/** A number without anything behind its point. */
+export const WHOLE_NUMBER = summed('wholeNumber', whole);
 
 /** How many doors: few enough to be heard apart from other numbers. */
 export const COUNT = named(

@@ -42,7 +42,8 @@ interface RankedRule {
   readonly needs: readonly Need[];
 }
 
-const GRAMMAR = new Grammar();
+/** Every rule made ready for matching, once. */
+export const GRAMMAR = new Grammar();
 const RANKED = GRAMMAR.indexOf(
   RULES.map((rule, rank): readonly [Node, RankedRule] => [
     rule.node,

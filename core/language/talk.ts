@@ -18,7 +18,7 @@ const correction: Means = () => ({ correction: true });
 
 /** Things that are counted but never measured on this job. */
 const FOREIGN =
-  '(miles|mile|minutes|minute|hours|hour|seconds|second|days|day|weeks|week|months|month|years|year|dollars|dollar|bucks|cents|percent|feet|foot|people|guys|times|calls|stops|units|customers|gallons|gallon|thousand miles|oclock|o clock|am|pm|a m|p m|screws|bolts|fuses|fans|doors|door|shelves|cases|pounds of (meat|ice|cheese)|more (minutes|hours|stops|calls)|bags|boxes|floors|blocks|years old|o seven|footer|ton|tons|horse|horsepower|hp|kids|beers|trips|steps|ways|sides|employees|tables|wires|screens|pieces|things|parts|of them|of these|of those|of (the|my) (guys|kids|trucks))';
+  '(miles|mile|minutes|minute|hours|hour|seconds|second|days|day|weeks|week|months|month|years|year|dollars|dollar|bucks|cents|percent|feet|foot|people|guys|times|calls|stops|units|customers|gallons|gallon|oclock|o clock|am|pm|a m|p m|screws|bolts|fuses|fans|doors|door|shelves|cases|pounds of (meat|ice|cheese)|more (minutes|hours|stops|calls)|bags|boxes|floors|blocks|years old|o seven|footer|ton|tons|horse|horsepower|hp|kids|beers|trips|steps|ways|sides|employees|tables|wires|screens|pieces|things|parts|of them|of these|of those|of (the|my) (guys|kids|trucks))';
 
 /** What is said but is not for us: nothing of it is recorded, and its numbers are not asked about. */
 export const TALK_RULES: readonly Rule[] = [

@@ -7,7 +7,7 @@ import { RULES } from '../../core/language/rules.ts';
 import { type SampledSentence, sampleSentences } from '../../core/language/samples.ts';
 import { seeded } from './random.ts';
 
-const sentences = sampleSentences(2000, seeded(7));
+const sentences = sampleSentences(20_000, seeded(7));
 const ruleOf = ({ shape }: SampledSentence): Rule => {
   const found = RULES.find((rule) => rule.shape === shape);
   if (found === undefined) throw new Error(`no rule is shaped ${shape}`);
@@ -31,7 +31,7 @@ describe('sentences sampled from the grammar', () => {
 
   it('parse back to the tags they were sampled with', () => {
     const sensible = sentences.filter(makesSense);
-    expect(sensible.length).toBeGreaterThan(1000);
+    expect(sensible.length).toBeGreaterThan(10_000);
     const lost = sensible.filter(({ text, tags, shape }) => {
       const readings = wholeReadings(text, EMPTY_CONTEXT);
       return !readings.some((item) => item.rule.shape === shape && sameTags(item.tags, tags));
