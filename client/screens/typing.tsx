@@ -1,4 +1,4 @@
-import { useRef } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 
 interface TypingProps {
   readonly onWords: (words: string) => void;
@@ -8,7 +8,7 @@ interface TypingProps {
 /** A sentence of 10,000 words held the page still for 2 s; nobody types or says a tenth of that in one breath. */
 const MOST_WORDS = 1_000;
 
-/** The same as talking, by hand: a plain field that grows over the row as it is entered. */
+/** The same as talking, by hand: a plain field that gives the page back as soon as its sentence is sent. */
 export function Typing({ onWords, onTooLong }: TypingProps) {
   const field = useRef<HTMLInputElement>(null);
   const submit = (event: Event): void => {
@@ -21,7 +21,15 @@ export function Typing({ onWords, onTooLong }: TypingProps) {
     }
     if (words !== '') onWords(words);
     if (field.current) field.current.value = '';
+    field.current?.blur();
   };
+  useEffect(() => {
+    const enter = (event: KeyboardEvent): void => {
+      if (beginsTyping(event)) field.current?.focus();
+    };
+    addEventListener('keydown', enter);
+    return () => removeEventListener('keydown', enter);
+  }, []);
   return (
     <form class="typing" onSubmit={submit}>
       <input
@@ -34,7 +42,20 @@ export function Typing({ onWords, onTooLong }: TypingProps) {
         autocapitalize="off"
         enterkeyhint="send"
       />
-      <button type="submit">say it</button>
+      <button type="submit" onMouseDown={keepFocus}>
+        say it
+      </button>
     </form>
   );
+}
+
+/** On a keyboard the next sentence needs no press: its first letter or digit opens the field and lands in it. */
+function beginsTyping({ key, target, ctrlKey, altKey, metaKey }: KeyboardEvent): boolean {
+  const isElsewhere = target instanceof HTMLInputElement;
+  return !isElsewhere && /^[\p{L}\d]$/u.test(key) && !ctrlKey && !altKey && !metaKey;
+}
+
+/** A press on the button must not close the field first: the button would be gone before the press is over. */
+function keepFocus(event: Event): void {
+  event.preventDefault();
 }

@@ -1,4 +1,6 @@
+import { readFile } from 'node:fs/promises';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { z } from 'zod';
 import { createScratchFolder } from '../support/scratch-folder.ts';
 import { type OpenBrowser, openBrowser } from './chromium.ts';
 import { type PageServer, startPageServer } from './page-server.ts';
@@ -44,7 +46,31 @@ describe('a log with a record that cannot be read', () => {
     expect(places.find(({ place: at }) => at === place)?.event).toEqual({ torn: 'half a record' });
     const visits = places.flatMap(({ event }) => visitIn(event));
     expect(new Set(visits).size).toBe(1);
+
+    const lines = await savedLines();
+    expect(lines).toHaveLength(5);
+    expect(lines[place - 1]).toMatchObject({ seq: place, record: { torn: 'half a record' } });
+    expect(lines.map(({ type }) => type)).toEqual([
+      'visitOpened',
+      'readingTaken',
+      undefined,
+      'readingTaken',
+      'readingTaken',
+    ]);
   });
+
+  /** The file that the visit tab hands out. */
+  async function savedLines() {
+    const { page } = browser;
+    await page.getByTestId('tab-visit').click();
+    const coming = page.waitForEvent('download');
+    await page.getByTestId('save-everything').click();
+    const file = `${folder.path}/saved.jsonl`;
+    await (await coming).saveAs(file);
+    const lines = (await readFile(file, 'utf8')).trimEnd().split('\n');
+    const line = z.looseObject({ seq: z.number(), type: z.string().optional() });
+    return lines.map((each) => line.parse(JSON.parse(each)));
+  }
 
   async function damageRecord(place: number) {
     await browser.page.evaluate(async (at) => {
