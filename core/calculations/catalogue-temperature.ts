@@ -18,6 +18,7 @@ import {
   needBase,
   needChoice,
   needSeries,
+  systemOf,
 } from './catalogue-inputs.ts';
 import type { InputValues } from './catalogue-inputs.ts';
 import { ALTITUDE, choice, counted, optional, resistance, series } from './catalogue-keys.ts';
@@ -149,7 +150,7 @@ const PULL_DOWN: readonly Entry[] = [
         base: toTarget,
         also: { timeConstant, ...(uncertainty === null ? {} : { uncertainty }) },
         findings: { uncertainty: uncertainty === null ? 'notBounded' : 'bounded' },
-        beside: { levelsOffAt: fromBase(end, 'degF') },
+        beside: { levelsOffAt: fromBase(end, TEMPERATURE[systemOf(inputs)]) },
       }));
     },
   },
@@ -275,7 +276,9 @@ const CHECKS: readonly Entry[] = [
       return answer(found, ({ expected, error, verdict }) => ({
         base: expected,
         findings: { verdict },
-        ...(error === null ? {} : { beside: { error: fromBase(error, 'dF') } }),
+        ...(error === null
+          ? {}
+          : { beside: { error: fromBase(error, DIFFERENCE[systemOf(inputs)]) } }),
         otherSource:
           'kitchen tables count 1.8 °F for a thousand feet and are up to 0.2 °F from standard air',
       }));

@@ -24,7 +24,8 @@ function compressibility(density: number, kelvin: number): number {
 }
 
 /** mol/L. The correction is at most 6 % in range, so each round leaves a tenth of the error or less. */
-function densityAt(pressure: AbsolutePressure, kelvin: number): number {
+export function nitrogenDensity(pressure: AbsolutePressure, at: Temperature): number {
+  const kelvin = at + KELVIN_AT_ZERO_C;
   const ideal = pressure / (GAS_CONSTANT * kelvin);
   let density = ideal;
   for (let round = 0; round < 12; round += 1) density = ideal / compressibility(density, kelvin);
@@ -49,13 +50,13 @@ export function nitrogenPressure(input: {
     outside(input.from, TEMPERATURES) ??
     outside(input.to, TEMPERATURES);
   if (beyond !== null) return beyond;
-  const [before, after] = [input.from + KELVIN_AT_ZERO_C, input.to + KELVIN_AT_ZERO_C];
-  const density = densityAt(input.pressure, before);
+  const after = input.to + KELVIN_AT_ZERO_C;
+  const density = nitrogenDensity(input.pressure, input.from);
   const pressure = density * GAS_CONSTANT * after * compressibility(density, after);
   return known(
     {
       pressure: absolutePressure(pressure),
-      ideal: absolutePressure((input.pressure * after) / before),
+      ideal: absolutePressure((input.pressure * after) / (input.from + KELVIN_AT_ZERO_C)),
     },
     'pressureTest',
   );

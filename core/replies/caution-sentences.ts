@@ -22,7 +22,7 @@ export const CAUTION_SENTENCES: Record<CautionId, string> = {
     'The box is still pulling down: the coil runs colder against the air than it will at the set point.',
   compressionRatioHigh:
     'That compression ratio is high for a single stage: expect hot discharge. Read the discharge line.',
-  idealGas: 'That is by the ideal gas law: allow a little more at high pressure.',
+  idealGas: 'That is by the ideal gas law: allow a little either way.',
   aboveCompressorLimit: "That is above the usual limit: follow the compressor maker's own.",
   doNotOperate: 'Do not run it like that.',
   verifyWithAuthority: 'Verify that with the rules in force where you are.',

@@ -152,11 +152,18 @@ const WATER: readonly CheckRow[] = [
   })),
   {
     name: 'waterBoilingPoint',
-    inputs: { pressure: '4.58mmHg' },
+    inputs: { pressure: '4.6mmHg' },
     gives: { value: 32, unit: 'degF' },
-    within: 0.06,
-    source:
-      'physicsforums.com/threads/401379 (29.7 inHg is 32 °F); ASHRAE Journal 46(4): 4.6 mmHg at 32 °F',
+    within: 0.28,
+    source: 'ASHRAE Journal 46(4), vacuum cooling: 32 °F at 4.6 mmHg absolute, to 0.05 mmHg',
+    standing: 'published',
+  },
+  {
+    name: 'waterBoilingPoint',
+    inputs: { pressure: '7.6mmHg' },
+    gives: { value: 45, unit: 'degF' },
+    within: 0.5,
+    source: 'ASHRAE Journal 46(4), vacuum cooling: 45 °F at 7.6 mmHg absolute',
     standing: 'published',
   },
   {

@@ -161,7 +161,7 @@ const CARBON_DIOXIDE: readonly CheckRow[] = [
     gives: { value: 0.03, unit: 'bar' },
     within: 0.05,
     source:
-      'a compressor maker’s text on R-744: the triple point lies at 4.2 bar gauge and −56.6 °C',
+      'a compressor maker’s article on R-744 (copy at evrealestatestlouis.com): the triple point at 4.2 bar and −56.6 °C',
     standing: 'published',
   },
 ];

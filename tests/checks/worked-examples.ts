@@ -151,22 +151,6 @@ export const WORKED_EXAMPLES: readonly CatalogueCheck[] = [
     standing: 'published',
   },
   {
-    name: 'nitrogenPressure',
-    inputs: { pressure: '150psi', from: '80F', to: '70F' },
-    gives: { value: 146.87, unit: 'psi' },
-    within: 0.1,
-    source: 'real nitrogen at constant density, equation of Span et al. 2000',
-    standing: 'computed',
-  },
-  {
-    name: 'nitrogenPressure',
-    inputs: { pressure: '500psi', from: '95F', to: '60F' },
-    gives: { value: 465.0, unit: 'psi' },
-    within: 2.6,
-    source: 'real nitrogen at constant density, equation of Span et al. 2000 (ideal: 467.5)',
-    standing: 'computed',
-  },
-  {
     name: 'voltageImbalance',
     inputs: { ab: '460V', bc: '467V', ca: '450V' },
     gives: { value: 1.96, unit: 'percent' },
