@@ -5,6 +5,8 @@ import type { UnitId } from '../units/units.ts';
 import type { VisitState } from '../visit/state.ts';
 import type { Members } from './by-kind.ts';
 import { fluidCautionsOf, questionCautions, SAFETY_CAUTIONS } from './cautions.ts';
+import { isTracing, nextPlaceToMeasure } from './circuit/next-place.ts';
+import { switchAnswer } from './circuit/switch-answer.ts';
 import { compared, deviationNow } from './compare.ts';
 import { currentReading } from './current.ts';
 import type { Found } from './found.ts';
@@ -59,12 +61,13 @@ const ANSWERS: Answering = {
     topic: about,
     cautions: [...SAFETY_CAUTIONS[about], ...fluidCautionsOf(state)],
   }),
-  switch: notYet,
+  switch: ({ about }, { state }) => switchAnswer(about, state),
   limit: notYet,
   eta: notYet,
   trend: notYet,
   causes: notYet,
-  nextCheck: notYet,
+  nextCheck: (question, { state }) =>
+    isTracing(state) ? nextPlaceToMeasure(state) : notYet(question),
   timeLeft: notYet,
   history: notYet,
 };

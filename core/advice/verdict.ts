@@ -4,6 +4,7 @@ import type { PlaceId } from '../terms/names.ts';
 import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { UnitId } from '../units/units.ts';
+import type { NextPlaceAnswer, SwitchAnswer } from './circuit/circuit-verdict.ts';
 
 /** The answer to a question, as data: no wording and no formatting. */
 export type Verdict = Known | Refused | Needs;
@@ -24,6 +25,8 @@ export interface Input {
   readonly unit: UnitId | null;
   /** Read by the technician, set for the visit, taken from the product's own table, or computed. */
   readonly from: 'read' | 'set' | 'assumed' | 'computed';
+  /** Where the leads or the clamp were. */
+  readonly place?: PlaceId;
   /** When it was read. */
   readonly at?: number;
 }
@@ -74,6 +77,8 @@ export type Known = { readonly kind: 'known' } & Working &
       }
     | { readonly answer: 'beforeAfter'; readonly rows: readonly BeforeAfterRow[] }
     | { readonly answer: 'before'; readonly rows: readonly ReadRow[] }
+    | SwitchAnswer
+    | NextPlaceAnswer
     | { readonly answer: 'readback'; readonly rows: readonly ReadRow[] }
     | { readonly answer: 'note' }
     | { readonly answer: 'working'; readonly of: Known }
@@ -168,6 +173,8 @@ export type Refusal =
   | { readonly reason: 'nothingRecorded' }
   | { readonly reason: 'nothingAnsweredYet' }
   | { readonly reason: 'whichQuantity' }
+  | { readonly reason: 'noCircuitKnown' }
+  | { readonly reason: 'notASwitch' }
   | { readonly reason: 'deferredToTheCode'; readonly topic: SafetyTopic }
   | { readonly reason: 'notYetAnswerable'; readonly ask: Question['ask'] };
 
@@ -175,7 +182,19 @@ export type Refusal =
 export interface Needs {
   readonly kind: 'needs';
   readonly about: AnswerableId | null;
-  readonly need: QuantityId | 'refrigerant' | 'metering' | 'equipment' | 'before' | 'after';
+  readonly need:
+    | QuantityId
+    | 'refrigerant'
+    | 'metering'
+    | 'equipment'
+    | 'before'
+    | 'after'
+    | 'supplyVoltage'
+    | 'voltageAcross';
+  /** Where the leads go for it. */
+  readonly place?: PlaceId;
+  /** What must be heard before anyone reaches for it. */
+  readonly cautions?: readonly CautionId[];
 }
 
 /** Those of the calculations, and those that go with a state of the visit or with a question. */

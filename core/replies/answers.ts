@@ -7,10 +7,11 @@ import type {
   Known,
   ReadRow,
 } from '../advice/verdict.ts';
-import { EQUIPMENT, METERING_DEVICES } from '../terms/names.ts';
+import { EQUIPMENT, METERING_DEVICES, PLACES } from '../terms/names.ts';
 import { REFRIGERANTS } from '../terms/refrigerants.ts';
 import type { UnitId } from '../units/units.ts';
 import { figure } from './amounts.ts';
+import { nextPlaceSaid, switchSaid } from './circuit-sentences.ts';
 import { designation } from './designation.ts';
 import { placedName, SHORT_NAMES } from './names.ts';
 import { capitalised, join, line, plain, sentences, type Said } from './said.ts';
@@ -36,6 +37,8 @@ const WORDED: Worded = {
   beforeAfter: ({ rows }) => sentences(rows.map(changeSaid)),
   before: ({ rows }) => line`Before: ${rowsSaid(rows)}.`,
   readback: ({ rows }) => line`Latest: ${rowsSaid(rows)}.`,
+  switch: (known) => switchSaid(known),
+  nextPlace: (known) => nextPlaceSaid(known),
   note: () => plain('Here is the note so far.'),
   working: ({ of }) => workingSaid(of),
 };
@@ -151,8 +154,9 @@ function workingSaid(of: Known): Said {
   return sentences([line`From ${inputs}.`, source]);
 }
 
-export function inputSaid({ name, value, unit, from }: Input): Said {
-  return line`${INPUT_LABELS[name]} ${inputValue(value, unit)}, ${FROM[from]}`;
+export function inputSaid({ name, value, unit, from, place }: Input): Said {
+  const at = place === undefined ? '' : `${PLACES[place]} `;
+  return line`${at}${INPUT_LABELS[name]} ${inputValue(value, unit)}, ${FROM[from]}`;
 }
 
 function inputValue(value: number | string, unit: UnitId | null): Said {

@@ -35,6 +35,8 @@ function largeAnswer(known: Known): Large | null {
     case 'beforeAfter':
     case 'before':
     case 'readback':
+    case 'switch':
+    case 'nextPlace':
     case 'note':
     case 'working':
       return null;

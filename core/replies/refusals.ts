@@ -3,6 +3,7 @@ import type { Needs, Refused } from '../advice/verdict.ts';
 import type { Question, SafetyTopic } from '../language/utterance.ts';
 import { figure } from './amounts.ts';
 import { designation } from './designation.ts';
+import { PLACES } from '../terms/names.ts';
 import { SHORT_NAMES } from './names.ts';
 import { line, plain, type Said } from './said.ts';
 
@@ -52,6 +53,12 @@ const WORDED: Worded = {
     plain('I have not given an answer yet. Ask what head should be, for example.'),
   whichQuantity: () =>
     plain('I do not know what you mean by that. Name it, like head or superheat.'),
+  noCircuitKnown: () =>
+    plain(
+      'I do not have a circuit for that kind of unit. Go by its own wiring diagram, from the line side on, and say the voltages.',
+    ),
+  notASwitch: () =>
+    plain('Voltage does not tell whether that is open. Lock out, leads off, and read its ohms.'),
   deferredToTheCode: ({ topic }) => plain(DEFERRED[topic]),
   notYetAnswerable: ({ ask }) => plain(NOT_YET[ask]),
 };
@@ -140,11 +147,17 @@ export const NEED_SENTENCES: Record<Needs['need'], string> = {
   refrigerant: 'Tell me the refrigerant, from the nameplate.',
   metering: 'Tell me the metering device: expansion valve, cap tube or orifice.',
   equipment: 'Tell me what the unit is: a reach-in, a walk-in, a prep table.',
+  supplyVoltage:
+    'Without the supply no voltage settles anything. Put the leads on the line side first.',
+  voltageAcross: 'Put the leads across it.',
   before: 'Mark the before first: read head, suction and box, then say that is the before.',
   after: 'Read it again now, and mark the after.',
 };
 
-export function needsSaid({ about, need }: Needs): Said {
+export function needsSaid({ about, need, place }: Needs): Said {
+  if (need === 'voltageAcross' && place !== undefined) {
+    return plain(`Put the leads across the ${PLACES[place]}.`);
+  }
   const purpose = about === null ? '' : ` I need it for ${SHORT_NAMES[about]}.`;
   return plain(`${NEED_SENTENCES[need]}${about === need ? '' : purpose}`);
 }

@@ -50,9 +50,7 @@ export function cautionsSpoken(outcome: Outcome): readonly CautionId[] {
   return [...new Set(due)].filter((id) => !outcome.cautionsSaid?.includes(id));
 }
 
-function cautionsOf(verdict: Verdict): readonly CautionId[] {
-  return verdict.kind === 'needs' ? [] : (verdict.cautions ?? []);
-}
+const cautionsOf = (verdict: Verdict): readonly CautionId[] => verdict.cautions ?? [];
 
 /** Readings of one breath are said back in one: "Head 192, suction 14." What asks comes last. */
 function keptSaid(all: readonly Acknowledgement[], units: UnitSystem): readonly Said[] {

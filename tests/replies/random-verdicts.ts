@@ -5,6 +5,7 @@ import { QUANTITIES, quantityTerm, type QuantityId } from '../../core/terms/quan
 import { REFRIGERANTS } from '../../core/terms/refrigerants.ts';
 import { NEED_SENTENCES } from '../../core/replies/refusals.ts';
 import { UNITS, type UnitId } from '../../core/units/units.ts';
+import { circuitAnswer } from './random-circuit-verdicts.ts';
 
 const isQuantity = (id: string): id is QuantityId => id in QUANTITIES;
 const isPlace = (id: string): id is PlaceId => id in PLACES;
@@ -145,6 +146,7 @@ export const plainKnown = fc.oneof(target, value, compare, saturation, margin, b
 
 export const known: fc.Arbitrary<Known> = fc.oneof(
   plainKnown,
+  circuitAnswer,
   plainKnown.map((of): Known => ({ ...working, answer: 'working', of })),
   fc.constant<Known>({ ...working, answer: 'note' }),
 );
@@ -153,7 +155,12 @@ const about = fc.option(quantity);
 
 const refused: fc.Arbitrary<Refused> = fc.oneof(
   fc
-    .tuple(about, refrigerant, number, fc.constantFrom('aboveCritical', 'belowTriple', 'belowRange', 'aboveRange'))
+    .tuple(
+      about,
+      refrigerant,
+      number,
+      fc.constantFrom('aboveCritical', 'belowTriple', 'belowRange', 'aboveRange'),
+    )
     .map(([of, id, limit, reason]) => ({
       kind: 'refused' as const,
       about: of,
@@ -172,6 +179,8 @@ const refused: fc.Arbitrary<Refused> = fc.oneof(
         'nothingRecorded',
         'nothingAnsweredYet',
         'whichQuantity',
+        'noCircuitKnown',
+        'notASwitch',
       ),
     )
     .map(([of, reason]) => ({ kind: 'refused' as const, about: of, reason })),

@@ -34,7 +34,9 @@ export interface Claims {
 }
 
 type Answers = Members<Known, 'answer'>;
-type Rephrasable = Exclude<Known['answer'], 'note' | 'working'>;
+/** Beside live parts a word in another place is a lead in another place. */
+type Verbatim = 'nextPlace' | 'note' | 'switch' | 'working';
+type Rephrasable = Exclude<Known['answer'], Verbatim>;
 type ClaimsOf = { readonly [A in Rephrasable]: (known: Answers[A]) => Claims };
 
 const DIFFERENCE = ['difference'] as const;
@@ -59,9 +61,17 @@ const CLAIMS: ClaimsOf = {
   readback: ({ rows }) => claims({ slots: rows.map(readSlot), ownWords: ['latest'] }),
 };
 
-/** Null for what is never rephrased: how a number was worked out, and the announcement of the note. */
+/** Null for what is never rephrased: where the leads go, how a number was worked out, the note's announcement. */
 export function claimsOf(known: Known): Claims | null {
-  return known.answer === 'note' || known.answer === 'working' ? null : claimed(known);
+  switch (known.answer) {
+    case 'nextPlace':
+    case 'note':
+    case 'switch':
+    case 'working':
+      return null;
+    default:
+      return claimed(known);
+  }
 }
 
 function claimed<A extends Rephrasable>(known: Answers[A] & { readonly answer: A }): Claims {

@@ -1,0 +1,24 @@
+import type { VisitState } from '../../visit/state.ts';
+import type { Circuit } from './circuit.ts';
+import { CIRCUITS } from './circuits.ts';
+import { devicesOf } from './evidence.ts';
+
+/** The circuits of a kind of unit: none is known for an ice machine, whose sequence is a board's. */
+function circuitsOf({ unit: { equipment } }: VisitState): readonly Circuit[] {
+  return CIRCUITS.filter((circuit) => circuit.equipment.some((kind) => kind === equipment));
+}
+
+/** The unit's circuit; where there are several builds, the first with every device that was metered. */
+export function circuitOf(state: VisitState): Circuit | null {
+  const circuits = circuitsOf(state);
+  const places = new Set(
+    state.readings
+      .filter(({ reading }) => reading.quantity === 'voltage' || reading.quantity === 'current')
+      .map(({ reading }) => reading.place),
+  );
+  const known = new Set(circuits.flatMap(devicesOf));
+  const metered = [...known].filter((id) => [...places].some((place) => place === id));
+  const fits = (circuit: Circuit): boolean =>
+    metered.every((id) => devicesOf(circuit).includes(id));
+  return circuits.find(fits) ?? circuits[0] ?? null;
+}

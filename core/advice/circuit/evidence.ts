@@ -1,0 +1,162 @@
+import { ACROSS_BANDS, NO_VOLTAGE } from '../../calculations/electrical-defaults.ts';
+import type { PartId, PlaceId } from '../../terms/names.ts';
+import { isNewer, type ReadingEntry } from '../../visit/views.ts';
+import type { VisitState } from '../../visit/state.ts';
+import { loadsOf, switchesOf, type Circuit, type DevicePlace, type SuspectId } from './circuit.ts';
+import type { Observation } from './explanations.ts';
+import { measurementKey, supplyOf, type Measurement, type Outcome } from './measurement.ts';
+
+/** A measurement with the number it gave, if it was read off a meter. */
+export interface Taken {
+  readonly measurement: Measurement;
+  readonly value: number | null;
+  readonly place: PlaceId | null;
+  readonly at: number;
+}
+
+/** Less than the smallest control circuit's supply is a ghost, not a supply (common practice: 24 V, less 15 %). */
+const LEAST_SUPPLY = 20;
+/** Amps that a clamp shows around nothing (common practice). */
+const NO_CURRENT = 0.05;
+
+/**
+ * What was measured in a circuit since the last work, the newest of each place: what was done may have closed
+ * what was open before.
+ */
+export function takenIn(circuit: Circuit, state: VisitState): readonly Taken[] {
+  const all = [
+    ...metered(state).flatMap((entry) => takenFrom(entry, circuit)),
+    ...sinceWork(state, state.findings).flatMap((entry) => seenFrom(entry, circuit)),
+  ].sort((one, other) => placeInLog(state, one.id) - placeInLog(state, other.id));
+  return [...new Map(all.map(({ taken }) => [measurementKey(taken.measurement), taken])).values()];
+}
+
+function sinceWork<Kept extends { readonly id: string }>(
+  state: VisitState,
+  all: readonly Kept[],
+): readonly Kept[] {
+  const last = state.work.at(-1);
+  return last === undefined ? all : all.filter(({ id }) => isNewer(state, id, last.id));
+}
+
+/** Volts and amps with a number and a place, as the circuit stands now. */
+export const metered = (state: VisitState): readonly ReadingEntry[] =>
+  sinceWork(state, state.readings).filter(
+    ({ reading: { quantity, value, place, when } }) =>
+      (quantity === 'voltage' || quantity === 'current') &&
+      value !== undefined &&
+      place !== null &&
+      when === undefined,
+  );
+
+interface Logged {
+  readonly id: string;
+  readonly taken: Taken;
+}
+
+const placeInLog = ({ history }: VisitState, id: string): number =>
+  history.findIndex((event) => event.id === id);
+
+function takenFrom({ id, at, reading }: ReadingEntry, circuit: Circuit): readonly Logged[] {
+  const { quantity, value, place } = reading;
+  if (value === undefined || place === null) return [];
+  const measurement = METERED[quantity]?.(place, circuit) ?? null;
+  return measurement === null ? [] : [{ id, taken: { measurement, value, place, at } }];
+}
+
+type Metered = (place: PlaceId, circuit: Circuit) => Measurement | null;
+
+const METERED: Readonly<Record<string, Metered>> = {
+  voltage: (place, circuit) => voltageAt(place, circuit),
+  current: (place, circuit) => {
+    const load = loadsOf(circuit).find(({ id }) => id === place);
+    return load ? { kind: 'draws', of: load.id } : null;
+  },
+};
+
+/** Readings to ground are not here: on two legs both sides of an open switch read the same. */
+function voltageAt(place: PlaceId, circuit: Circuit): Measurement | null {
+  if (place === 'lineSide') return supplyOf(circuit);
+  if (place === 'loadSide') {
+    return isSwitch('contacts', circuit) ? { kind: 'loadSide', of: 'contacts' } : null;
+  }
+  if (place === 'lineOneTwo') return supplyOf(circuit);
+  const third = thirdLegPair(place, circuit);
+  if (third) return third;
+  const device = devicesOf(circuit).find((id) => id === place);
+  return device === undefined ? null : { kind: 'across', of: device };
+}
+
+const isSwitch = (id: SuspectId, circuit: Circuit): boolean =>
+  switchesOf(circuit).some((one) => one.id === id);
+
+export const devicesOf = (circuit: Circuit): readonly SuspectId[] =>
+  [...switchesOf(circuit), ...loadsOf(circuit)].map(({ id }) => id);
+
+function thirdLegPair(place: PlaceId, { parts }: Circuit): Measurement | null {
+  const [one, two, three] = parts.flatMap((part) => (part.kind === 'supply' ? [part.at] : []));
+  if (one === undefined || two === undefined || three === undefined) return null;
+  if (place === 'lineTwoThree') return { kind: 'legs', between: [two, three] };
+  return place === 'lineOneThree' ? { kind: 'legs', between: [one, three] } : null;
+}
+
+const MOTOR_OF: Partial<Record<PartId, DevicePlace>> = {
+  compressor: 'compressor',
+  condenserFan: 'condenserFan',
+  condenserFanMotor: 'condenserFan',
+  evaporatorFan: 'evaporatorFan',
+  evaporatorFanMotor: 'evaporatorFan',
+};
+
+/** A motor seen to run, or to stand still. */
+function seenFrom(
+  { id, at, finding }: VisitState['findings'][number],
+  circuit: Circuit,
+): readonly Logged[] {
+  const motor = MOTOR_OF[finding.part];
+  if (motor === undefined || !loadsOf(circuit).some((load) => load.id === motor)) return [];
+  if (finding.state !== 'running' && finding.state !== 'notRunning') return [];
+  const value = finding.state === 'running' ? null : 0;
+  return [{ id, taken: { measurement: { kind: 'draws', of: motor }, value, place: null, at } }];
+}
+
+/** What the numbers mean once the supply is known; nothing before. */
+export function observationsOf(
+  circuit: Circuit,
+  taken: readonly Taken[],
+): readonly Observation[] | null {
+  const supply = supplyRead(circuit, taken);
+  if (supply === null) return null;
+  return taken.map(({ measurement, value }) => ({
+    measurement,
+    outcome: outcomeOf(measurement, value, { supply, circuit }),
+  }));
+}
+
+export function supplyRead(circuit: Circuit, taken: readonly Taken[]): number | null {
+  const key = measurementKey(supplyOf(circuit));
+  return taken.find(({ measurement }) => measurementKey(measurement) === key)?.value ?? null;
+}
+
+export const isSupply = (supply: number): boolean => supply >= LEAST_SUPPLY;
+
+interface Basis {
+  readonly supply: number;
+  readonly circuit: Circuit;
+}
+
+function outcomeOf(
+  measurement: Measurement,
+  value: number | null,
+  { supply, circuit }: Basis,
+): Outcome {
+  if (value === null) return 'all';
+  if (measurement.kind === 'draws') return value < NO_CURRENT ? 'none' : 'all';
+  if (measurementKey(measurement) === measurementKey(supplyOf(circuit))) {
+    return isSupply(value) ? 'all' : 'none';
+  }
+  if (!isSupply(supply)) return value < LEAST_SUPPLY ? 'none' : 'all';
+  const { none, all } = ACROSS_BANDS.value;
+  if (value < NO_VOLTAGE || value < none * supply) return 'none';
+  return value >= all * supply ? 'all' : 'part';
+}

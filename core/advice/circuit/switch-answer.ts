@@ -1,0 +1,166 @@
+import { switchAcross, switchAcrossFormula } from '../../calculations/switch-voltage.ts';
+import type { PlaceId } from '../../terms/names.ts';
+import { voltage } from '../../units/quantity-values.ts';
+import type { VisitState } from '../../visit/state.ts';
+import type { ReadingEntry } from '../../visit/views.ts';
+import type { CautionId, Input, Known, Refused, Verdict } from '../verdict.ts';
+import { switchesOf, type Circuit } from './circuit.ts';
+import { circuitOf } from './circuit-of.ts';
+import type { LeadsAt, SwitchState } from './circuit-verdict.ts';
+import { isSupply, metered, observationsOf, takenIn } from './evidence.ts';
+import { isPassing, type Observation } from './explanations.ts';
+import { leadsAt } from './leads-at.ts';
+import { nextMeasurement } from './next-measurement.ts';
+import { PROVE_SUPPLY } from './next-place.ts';
+
+/** What the voltage across it says of each place: a switch opens, a load is fed. */
+const ROLES: Partial<Record<PlaceId, 'switch' | 'load'>> = {
+  highPressureSwitch: 'switch',
+  lowPressureSwitch: 'switch',
+  temperatureControl: 'switch',
+  defrostTimer: 'switch',
+  doorSwitch: 'switch',
+  overload: 'switch',
+  contactor: 'load',
+  liquidLineSolenoid: 'load',
+  compressor: 'load',
+  condenserFan: 'load',
+  evaporatorFan: 'load',
+};
+
+const NOT_A_SWITCH: Refused = {
+  kind: 'refused',
+  about: null,
+  reason: 'notASwitch',
+  cautions: ['deadAndDisconnected'],
+};
+
+/** Whether the device at a place is open, by the voltage across it: never "closed" from its own zero. */
+export function switchAnswer(place: PlaceId, state: VisitState): Verdict {
+  const role = ROLES[place];
+  if (role === undefined) return NOT_A_SWITCH;
+  const supply = latestVoltage(state, ['lineSide', 'lineOneTwo']);
+  const across = latestVoltage(state, [place]);
+  if (supply === null) return PROVE_SUPPLY;
+  if (!isSupply(supply.value)) return known(place, { supply, across: across ?? supply }, NO_SUPPLY);
+  if (across === null) {
+    return { kind: 'needs', about: null, need: 'voltageAcross', place, cautions: ['liveWork'] };
+  }
+  return judged(place, { supply, across }, { state, role });
+}
+
+interface Volts {
+  readonly value: number;
+  readonly place: PlaceId;
+  readonly at: number;
+}
+
+function latestVoltage(state: VisitState, places: readonly PlaceId[]): Volts | null {
+  const isHere = ({ reading }: ReadingEntry): boolean =>
+    reading.quantity === 'voltage' && places.some((place) => place === reading.place);
+  const entry = metered(state).findLast(isHere);
+  if (entry === undefined) return null;
+  const { value, place } = entry.reading;
+  return value === undefined || place === null ? null : { value, place, at: entry.at };
+}
+
+interface Pair {
+  readonly supply: Volts;
+  readonly across: Volts;
+}
+
+interface Judgement {
+  readonly state: SwitchState;
+  readonly next: LeadsAt | null;
+  readonly cautions: readonly CautionId[];
+}
+
+const NO_SUPPLY: Judgement = { state: 'noSupply', next: null, cautions: ['notProvenDead'] };
+
+function judged(
+  place: PlaceId,
+  pair: Pair,
+  { state, role }: { readonly state: VisitState; readonly role: 'switch' | 'load' },
+): Known {
+  const outcome = switchAcross({
+    supply: voltage(pair.supply.value),
+    across: voltage(Math.abs(pair.across.value)),
+  });
+  const [first] = outcome.kind === 'known' ? outcome.value.possible : [];
+  const cautions = outcome.kind === 'known' ? outcome.cautions : [];
+  if (cautions.includes('ghostVoltage')) {
+    return known(place, pair, { state: 'partial', next: null, cautions });
+  }
+  if (role === 'load') return known(place, pair, loadJudgement(first === 'open', state));
+  if (first !== 'open') return known(place, pair, zeroAcross(place, state));
+  return known(place, pair, {
+    state: 'open',
+    next: null,
+    cautions: [...cautions, ...resetCautions(place)],
+  });
+}
+
+/** Safeties that open for a cause, and are not to be reset again and again. */
+const resetCautions = (place: PlaceId): readonly CautionId[] =>
+  place === 'highPressureSwitch' || place === 'overload' ? ['repeatedReset'] : [];
+
+function loadJudgement(isFed: boolean, state: VisitState): Judgement {
+  if (isFed) return { state: 'fed', next: null, cautions: ['capacitorCharge'] };
+  return { state: 'notFed', next: nextFor(state), cautions: ['notProvenDead'] };
+}
+
+interface Traced {
+  readonly circuit: Circuit;
+  readonly read: readonly Observation[];
+}
+
+function traced(state: VisitState): Traced | null {
+  const circuit = circuitOf(state);
+  const read = circuit && observationsOf(circuit, takenIn(circuit, state));
+  return circuit && read ? { circuit, read } : null;
+}
+
+function nextFor(state: VisitState): LeadsAt | null {
+  const trace = traced(state);
+  const next = trace && nextMeasurement(trace.circuit, trace.read);
+  return trace && next ? leadsAt(trace.circuit, next) : null;
+}
+
+/** "Passing" takes another reading beside the zero: one that no single or double fault with it open gives. */
+function zeroAcross(place: PlaceId, state: VisitState): Judgement {
+  const trace = traced(state);
+  const part = trace && switchesOf(trace.circuit).find(({ id }) => id === place);
+  if (trace && part && isPassing(trace.circuit, part, trace.read)) {
+    return { state: 'passing', next: null, cautions: [] };
+  }
+  return { state: 'undetermined', next: nextFor(state), cautions: [] };
+}
+
+function known(
+  place: PlaceId,
+  { supply, across }: Pair,
+  { state, next, cautions }: Judgement,
+): Known {
+  const input = ({ value, place: at, at: when }: Volts): Input => ({
+    name: 'voltage',
+    value,
+    unit: 'V',
+    place: at,
+    from: 'read',
+    at: when,
+  });
+  return {
+    kind: 'known',
+    formula: switchAcrossFormula.id,
+    inputs: [supply, across].map(input),
+    source: switchAcrossFormula.source,
+    cautions: [...new Set<CautionId>(['liveWork', ...cautions])],
+    answer: 'switch',
+    place,
+    state,
+    across: across.value,
+    supply: supply.value,
+    unit: 'V',
+    next,
+  };
+}
