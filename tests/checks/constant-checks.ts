@@ -184,6 +184,19 @@ const PRINTED: readonly Printed[] = [
   { refrigerant: 'R-143a', source: CFR, rows: [['gwp', 4470, 0]] },
   { refrigerant: 'R-152a', source: CFR, rows: [['gwp', 124, 0]] },
   {
+    refrigerant: 'R-407A',
+    source: 'R407A fact sheet, refrigeranthq.com/r407a-refrigerant-fact-info-sheet',
+    rows: [
+      ['gwp', 2107, 0.5],
+      ['molarMass', 90.1, 0.05],
+    ],
+  },
+  {
+    refrigerant: 'R-407C',
+    source: 'R407C data, mutkar.com/en/r407c-2',
+    rows: [['gwp', 1774, 0.5]],
+  },
+  {
     refrigerant: 'R-404A',
     source: `${UK} (also the EPA’s Technology Transitions table, processconvert.pages.dev/substances/r-404a)`,
     rows: [['gwp', 3922, 0.5]],

@@ -61,11 +61,12 @@ export const CHART_NOTES: Partial<Record<RefrigerantId, ChartNote>> = {
   'R-404A': boilingPoint(1.8, 0.68),
   'R-407A': boilingPoint(0.93, 0.35),
   'R-407C': {
-    against: "an equipment maker's printed R-407C liquid table, 40 to 120 °F",
-    pressurePercent: 1.43,
-    degF: 1.08,
+    against:
+      "a supplier's 11.7 bar at 77 °F; an equipment maker's printed liquid table, 40 to 120 °F, is up to 1.08 °F off",
+    pressurePercent: 1.74,
+    degF: 1.14,
     fromMemory: false,
-    readAt: 'office.manualsonline.com/manuals/mfg/liebert/itr.html?p=63',
+    readAt: 'mutkar.com/en/r407c-2; office.manualsonline.com/manuals/mfg/liebert/itr.html?p=63',
   },
   'R-410A': {
     against: "an equipment maker's printed R-410A saturation table, −22 to 104 °F",

@@ -49,6 +49,7 @@ const ROWS: readonly (readonly [...SaturationPair, number])[] = [
   ['R-1270', 'bubble', -40, 142.47, 0.17],
   ['R-1270', 'bubble', 0, 593.04, 0.51],
   ['R-1270', 'bubble', 40, 1662.7, 0.38],
+  ['R-407C', 'bubble', 25, 1170, -0.64],
 ];
 
 /**

@@ -112,6 +112,28 @@ const TABLES: readonly PropertyTable[] = [
     ],
   },
   {
+    refrigerant: 'R-407A',
+    // It prints −25 °C; the value is the one at +25 °C, where its vapour pressure stands as well.
+    source: 'R407A fact sheet, refrigeranthq.com/r407a-refrigerant-fact-info-sheet',
+    steps: { liquid: 0.1 },
+    rows: [{ tempC: 25, liquid: 1145.1 }],
+  },
+  {
+    refrigerant: 'R-407C',
+    source: 'Wikipedia R-407C, wiki.inamatrix.xyz/content/wikipedia_en_all_maxi_2022-05/A/R-407c',
+    steps: { liquid: 1, vapour: 0.1 },
+    rows: [{ tempC: 25, liquid: 1138, vapour: 43.8 }],
+  },
+  {
+    refrigerant: 'R-507A',
+    source: 'Freon 507 product information, docslib.org/doc/9466606',
+    steps: { vapour: 0.1, latent: 0.1 },
+    rows: [
+      { tempC: -15, vapour: 19.6 },
+      { tempC: -46.7, latent: 200.5 },
+    ],
+  },
+  {
     refrigerant: 'R-454B',
     source: 'R-454B fact sheet, refrigeranthq.com/r-454b-xl41-refrigerant-fact-info-sheet',
     steps: { liquid: 0.1 },
@@ -180,6 +202,7 @@ export const KNOWN_PROPERTY_DIFFERENCES: Readonly<Record<string, number>> = {
   'R-404A latent at -40 °C': -1.31,
   'R-404A liquid at -35 °C': 1.84,
   'R-454B liquid at 21.1 °C': 0.59,
+  'R-507A latent at -46.7 °C': -1.79,
 };
 
 export const ALL_PROPERTY_ROWS: readonly ValueCheck[] = TABLES.flatMap((table) =>

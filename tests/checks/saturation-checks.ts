@@ -9,6 +9,7 @@ import { PRESSURE_UNCERTAINTY_PERCENT } from './equation-uncertainty.ts';
 import { KNOWN_DIFFERENCES } from './known-differences.ts';
 import { PUBLISHED_SATURATION } from './published-saturation.ts';
 import type { PublishedSaturation, SaturationPair } from './published-saturation.ts';
+import { REMEMBERED_SATURATION } from './remembered-saturation.ts';
 
 export function temperatureAt([refrigerant, phase, , kPa]: SaturationPair): number {
   const found = saturationTemperature(refrigerant, absolutePressure(kPa), phase);
@@ -27,6 +28,7 @@ function slopeAt(refrigerant: RefrigerantId, phase: Phase, tempC: number): numbe
 export const SATURATION_SOURCES: readonly PublishedSaturation[] = [
   ...PUBLISHED_SATURATION,
   ...CORRELATIONS,
+  ...REMEMBERED_SATURATION,
 ];
 
 /** Half the print's steps, what both equations are unsure of, and the fit's stated error, in K. */

@@ -69,10 +69,11 @@ export const r407c: Fluid = {
   },
   source: MULTI_FLUID,
   chartsDiffer: {
-    against: "an equipment maker's printed R-407C liquid table, 40 to 120 °F",
-    pressurePercent: 1.43,
-    temperature: differenceF(1.08),
+    against:
+      "a supplier's 11.7 bar at 77 °F; an equipment maker's printed liquid table, 40 to 120 °F, is up to 1.08 °F off",
+    pressurePercent: 1.74,
+    temperature: differenceF(1.14),
     fromMemory: false,
-    readAt: 'office.manualsonline.com/manuals/mfg/liebert/itr.html?p=63',
+    readAt: 'mutkar.com/en/r407c-2; office.manualsonline.com/manuals/mfg/liebert/itr.html?p=63',
   },
 };

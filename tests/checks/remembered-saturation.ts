@@ -1,0 +1,51 @@
+import type { PublishedSaturation } from './published-saturation.ts';
+
+/** Boiling and dew points at one atmosphere as the standard lists them, recalled and not read: look them up. */
+export const REMEMBERED_SATURATION: readonly PublishedSaturation[] = [
+  {
+    source: 'ANSI/ASHRAE 34 blend table, bubble point at 1 atm',
+    standing: 'from memory',
+    printed: { tempC: 0.1, kPa: 0 },
+    pairs: [
+      ['R-404A', 'bubble', -46.6, 101.33],
+      ['R-407A', 'bubble', -45.2, 101.33],
+      ['R-407C', 'bubble', -43.8, 101.33],
+      ['R-407F', 'bubble', -46.1, 101.33],
+      ['R-410A', 'bubble', -51.6, 101.33],
+      ['R-422D', 'bubble', -43.2, 101.33],
+      ['R-448A', 'bubble', -45.9, 101.33],
+      ['R-449A', 'bubble', -46, 101.33],
+      ['R-450A', 'bubble', -23.4, 101.33],
+      ['R-452A', 'bubble', -47, 101.33],
+      ['R-454A', 'bubble', -48.4, 101.33],
+      ['R-454B', 'bubble', -50.9, 101.33],
+      ['R-454C', 'bubble', -46, 101.33],
+      ['R-455A', 'bubble', -51.6, 101.33],
+      ['R-513A', 'bubble', -29.2, 101.33],
+      ['R-507A', 'bubble', -47.1, 101.33],
+    ],
+  },
+  {
+    source: 'ANSI/ASHRAE 34 blend table, dew point at 1 atm',
+    standing: 'from memory',
+    printed: { tempC: 0.1, kPa: 0 },
+    pairs: [
+      ['R-404A', 'dew', -45.8, 101.33],
+      ['R-407A', 'dew', -38.7, 101.33],
+      ['R-407C', 'dew', -36.7, 101.33],
+      ['R-407F', 'dew', -39.7, 101.33],
+      ['R-410A', 'dew', -51.5, 101.33],
+      ['R-422D', 'dew', -38.4, 101.33],
+      ['R-448A', 'dew', -39.8, 101.33],
+      ['R-449A', 'dew', -39.9, 101.33],
+      ['R-450A', 'dew', -22.8, 101.33],
+      ['R-452A', 'dew', -43.2, 101.33],
+      ['R-454A', 'dew', -41.6, 101.33],
+      ['R-454B', 'dew', -50, 101.33],
+      ['R-454C', 'dew', -37.8, 101.33],
+      ['R-455A', 'dew', -39.1, 101.33],
+      ['R-513A', 'dew', -29.1, 101.33],
+      ['R-507A', 'dew', -47.1, 101.33],
+    ],
+  },
+];
