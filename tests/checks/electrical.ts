@@ -115,8 +115,8 @@ const CURRENTS = [
       gives: { value: 8, unit: 'percent' },
       findings: { origin: 'motor' },
       within: 0.05,
-      source: 'ecmweb.com, Unbalanced current: what goes with the motor’s leads is the motor’s',
-      standing: 'published',
+      source: 'the same currents moved on by one line, by the rule of ecmweb.com, Unbalanced current',
+      standing: 'computed',
     },
   ]),
 ];

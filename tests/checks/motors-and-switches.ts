@@ -210,8 +210,8 @@ const SWITCHES = [
       gives: { value: 115, unit: 'V' },
       findings: { state: 'openBetween', between: ['p2', 'p3'] },
       within: 0.001,
-      source: 'achrnews.com, Ice breaker: before and not after, that switch is open',
-      standing: 'published',
+      source: 'one switch further on, by the rule of achrnews.com, Ice breaker: the hopscotch method',
+      standing: 'computed',
     },
     {
       inputs: { lineToLine: '230V', p1: '230V', p2: '230V', p3: '230V' },
