@@ -115,7 +115,8 @@ const CURRENTS = [
       gives: { value: 8, unit: 'percent' },
       findings: { origin: 'motor' },
       within: 0.05,
-      source: 'the same currents moved on by one line, by the rule of ecmweb.com, Unbalanced current',
+      source:
+        'the same currents moved on by one line, by the rule of ecmweb.com, Unbalanced current',
       standing: 'computed',
     },
   ]),

@@ -210,7 +210,8 @@ const SWITCHES = [
       gives: { value: 115, unit: 'V' },
       findings: { state: 'openBetween', between: ['p2', 'p3'] },
       within: 0.001,
-      source: 'one switch further on, by the rule of achrnews.com, Ice breaker: the hopscotch method',
+      source:
+        'one switch further on, by the rule of achrnews.com, Ice breaker: the hopscotch method',
       standing: 'computed',
     },
     {
