@@ -4,6 +4,8 @@ import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { UnitId } from '../units/units.ts';
 import type { VisitState } from '../visit/state.ts';
 import type { Members } from './by-kind.ts';
+import { causesOf } from './causes/causes-of.ts';
+import { nextCheckOf } from './causes/next-check-of.ts';
 import { fluidCautionsOf, questionCautions, SAFETY_CAUTIONS } from './cautions.ts';
 import { isTracing, nextPlaceToMeasure } from './circuit/next-place.ts';
 import { switchAnswer } from './circuit/switch-answer.ts';
@@ -65,9 +67,16 @@ const ANSWERS: Answering = {
   limit: notYet,
   eta: notYet,
   trend: notYet,
-  causes: notYet,
-  nextCheck: (question, { state }) =>
-    isTracing(state) ? nextPlaceToMeasure(state) : notYet(question),
+  causes: (_question, { state }) =>
+    settle(causesOf(state), null, (found, carried) => ({ ...carried, answer: 'causes', ...found })),
+  nextCheck: (_question, { state }) =>
+    isTracing(state)
+      ? nextPlaceToMeasure(state)
+      : settle(nextCheckOf(state), null, (next, carried) => ({
+          ...carried,
+          answer: 'nextCheck',
+          ...next,
+        })),
   timeLeft: notYet,
   history: notYet,
 };

@@ -1,6 +1,7 @@
 import type { Caution } from '../calculations/calculated.ts';
 import type { Question, SafetyTopic } from '../language/utterance.ts';
-import type { PlaceId } from '../terms/names.ts';
+import type { CauseId, CauseStanding } from '../terms/causes.ts';
+import type { FindingStateId, PartId, PlaceId, SightGlassId } from '../terms/names.ts';
 import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { UnitId } from '../units/units.ts';
@@ -80,9 +81,77 @@ export type Known = { readonly kind: 'known' } & Working &
     | SwitchAnswer
     | NextPlaceAnswer
     | { readonly answer: 'readback'; readonly rows: readonly ReadRow[] }
+    | {
+        readonly answer: 'causes';
+        /** The likeliest first. */
+        readonly causes: readonly CauseRow[];
+        /** What would say more, had it been read. */
+        readonly notRead: readonly AnswerableId[];
+        readonly next: NextCheck;
+      }
+    | ({ readonly answer: 'nextCheck' } & NextCheck)
     | { readonly answer: 'note' }
     | { readonly answer: 'working'; readonly of: Known }
   );
+
+/** One cause with what speaks for it and against it. */
+export interface CauseRow {
+  readonly cause: CauseId;
+  readonly standing: CauseStanding;
+  readonly for: readonly EvidenceRow[];
+  readonly against: readonly EvidenceRow[];
+}
+
+/** Something read or seen that a cause is weighed by. */
+export type EvidenceRow =
+  | {
+      readonly kind: 'deviation';
+      readonly about: AnswerableId;
+      readonly value: number;
+      readonly unit: UnitId;
+      readonly direction: Direction;
+      /** The same deviation by its other name: a head that is over is a split that is over. */
+      readonly alongside?: Figure;
+    }
+  | {
+      readonly kind: 'reading';
+      readonly about: AnswerableId;
+      readonly value: number;
+      readonly unit: UnitId;
+    }
+  | { readonly kind: 'finding'; readonly part: PartId; readonly state: FindingStateId }
+  | { readonly kind: 'sightGlass'; readonly state: SightGlassId };
+
+/** What to do next: a step of the standing order, a check, or one reading that is missing. */
+export type NextCheck =
+  | { readonly next: 'step'; readonly step: StepId }
+  | { readonly next: 'check'; readonly check: CheckId; readonly between: readonly CauseId[] }
+  | { readonly next: 'read'; readonly need: Needs['need']; readonly between: readonly CauseId[] };
+
+/** The standing order, before any cause is chased. */
+export type StepId =
+  'makeSafe' | 'lookFirst' | 'baselineNow' | 'letItSettle' | 'confirmAfter' | 'nothingTellsMore';
+
+/** A look, a touch or a test that tells causes apart. */
+export type CheckId =
+  | 'lookCondenser'
+  | 'lookCondenserFan'
+  | 'lookEvaporator'
+  | 'lookEvaporatorFan'
+  | 'lookDoors'
+  | 'lookSightGlass'
+  | 'feelDrier'
+  | 'checkFanControl'
+  | 'checkInletAir'
+  | 'searchLeaks'
+  | 'checkChargeRecord'
+  | 'warmBulb'
+  | 'checkBulb'
+  | 'defrostHeaters'
+  | 'compressorTest'
+  | 'standstillTest'
+  | 'suctionDrop'
+  | 'equaliseTime';
 
 /** A number that has a name: what it is of. */
 export interface Figure {

@@ -11,6 +11,7 @@ import { EQUIPMENT, METERING_DEVICES, PLACES } from '../terms/names.ts';
 import { REFRIGERANTS } from '../terms/refrigerants.ts';
 import type { UnitId } from '../units/units.ts';
 import { figure } from './amounts.ts';
+import { causesSaid, nextSaid } from './causes.ts';
 import { nextPlaceSaid, switchSaid } from './circuit-sentences.ts';
 import { designation } from './designation.ts';
 import { placedName, SHORT_NAMES } from './names.ts';
@@ -37,6 +38,8 @@ const WORDED: Worded = {
   beforeAfter: ({ rows }) => sentences(rows.map(changeSaid)),
   before: ({ rows }) => line`Before: ${rowsSaid(rows)}.`,
   readback: ({ rows }) => line`Latest: ${rowsSaid(rows)}.`,
+  causes: causesSaid,
+  nextCheck: nextSaid,
   switch: (known) => switchSaid(known),
   nextPlace: (known) => nextPlaceSaid(known),
   note: () => plain('Here is the note so far.'),

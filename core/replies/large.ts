@@ -37,6 +37,8 @@ function largeAnswer(known: Known): Large | null {
     case 'readback':
     case 'switch':
     case 'nextPlace':
+    case 'causes':
+    case 'nextCheck':
     case 'note':
     case 'working':
       return null;

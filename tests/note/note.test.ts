@@ -95,6 +95,7 @@ describe('the note of a cleaned condenser', () => {
     expect(linesOf(state, 'findings')).toEqual([
       'Condenser: plugged.',
       'Condenser fan guard has a bent corner.',
+      'Likely, by the readings before work: dirty condenser.',
     ]);
     expect(linesOf(state, 'work')).toEqual(['Condenser brushed.']);
     expect(linesOf(state, 'recommendations')).toEqual(['Replace the door gasket.']);

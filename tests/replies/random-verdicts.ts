@@ -1,6 +1,22 @@
 import fc from 'fast-check';
-import type { Known, Needs, Refused, Verdict } from '../../core/advice/verdict.ts';
-import { PLACES, type PlaceId } from '../../core/terms/names.ts';
+import type {
+  CauseRow,
+  EvidenceRow,
+  Known,
+  Needs,
+  NextCheck,
+  Refused,
+  Verdict,
+} from '../../core/advice/verdict.ts';
+import { CHECK_SENTENCES, STEP_SENTENCES } from '../../core/replies/check-sentences.ts';
+import { CAUSES } from '../../core/terms/causes.ts';
+import {
+  FINDING_STATES,
+  PARTS,
+  PLACES,
+  SIGHT_GLASS_STATES,
+  type PlaceId,
+} from '../../core/terms/names.ts';
 import { QUANTITIES, quantityTerm, type QuantityId } from '../../core/terms/quantities.ts';
 import { REFRIGERANTS } from '../../core/terms/refrigerants.ts';
 import { NEED_SENTENCES } from '../../core/replies/refusals.ts';
@@ -144,9 +160,54 @@ const rows: fc.Arbitrary<Known> = fc
 
 export const plainKnown = fc.oneof(target, value, compare, saturation, margin, beforeAfter, rows);
 
+const keyOf = <Table extends object>(table: Table): fc.Arbitrary<keyof Table & string> => {
+  const isKey = (key: string): key is keyof Table & string => key in table;
+  return fc.constantFrom(...Object.keys(table).filter(isKey));
+};
+const cause = keyOf(CAUSES);
+const between = fc.array(cause, { maxLength: 2 });
+
+const nextCheck: fc.Arbitrary<NextCheck> = fc.oneof(
+  keyOf(STEP_SENTENCES).map((step) => ({ next: 'step' as const, step })),
+  fc.record({ next: fc.constant('check' as const), check: keyOf(CHECK_SENTENCES), between }),
+  fc.record({ next: fc.constant('read' as const), need: keyOf(NEED_SENTENCES), between }),
+);
+
+const evidence: fc.Arbitrary<EvidenceRow> = fc.oneof(
+  fc
+    .tuple(figure, over)
+    .map(([of, direction]) => ({ kind: 'deviation' as const, ...of, direction })),
+  figure.map((of) => ({ kind: 'reading' as const, ...of })),
+  fc.record({
+    kind: fc.constant('finding' as const),
+    part: keyOf(PARTS),
+    state: keyOf(FINDING_STATES),
+  }),
+  fc.record({ kind: fc.constant('sightGlass' as const), state: keyOf(SIGHT_GLASS_STATES) }),
+);
+
+const causeRow: fc.Arbitrary<CauseRow> = fc.record({
+  cause,
+  standing: fc.constantFrom('leading' as const, 'possible' as const, 'unlikely' as const),
+  for: fc.array(evidence, { maxLength: 4 }),
+  against: fc.array(evidence, { maxLength: 4 }),
+});
+
+const causes: fc.Arbitrary<Known> = fc
+  .tuple(fc.array(causeRow, { maxLength: 5 }), fc.array(quantity, { maxLength: 3 }), nextCheck)
+  .map(([rows, notRead, next]) => ({
+    ...working,
+    answer: 'causes' as const,
+    causes: rows,
+    notRead,
+    next,
+  }));
+
 export const known: fc.Arbitrary<Known> = fc.oneof(
   plainKnown,
   circuitAnswer,
+  causes,
+  nextCheck.map((next): Known => ({ ...working, answer: 'nextCheck', ...next })),
   plainKnown.map((of): Known => ({ ...working, answer: 'working', of })),
   fc.constant<Known>({ ...working, answer: 'note' }),
 );

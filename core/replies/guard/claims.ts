@@ -34,8 +34,8 @@ export interface Claims {
 }
 
 type Answers = Members<Known, 'answer'>;
-/** Beside live parts a word in another place is a lead in another place. */
-type Verbatim = 'nextPlace' | 'note' | 'switch' | 'working';
+/** Causes weigh words as much as numbers: "most likely" said as "it is" would be a fact that nobody found. */
+type Verbatim = 'causes' | 'nextCheck' | 'nextPlace' | 'note' | 'switch' | 'working';
 type Rephrasable = Exclude<Known['answer'], Verbatim>;
 type ClaimsOf = { readonly [A in Rephrasable]: (known: Answers[A]) => Claims };
 
@@ -61,9 +61,11 @@ const CLAIMS: ClaimsOf = {
   readback: ({ rows }) => claims({ slots: rows.map(readSlot), ownWords: ['latest'] }),
 };
 
-/** Null for what is never rephrased: where the leads go, how a number was worked out, the note's announcement. */
+/** Null for what is never rephrased: causes, how a number was worked out, and the announcement of the note. */
 export function claimsOf(known: Known): Claims | null {
   switch (known.answer) {
+    case 'causes':
+    case 'nextCheck':
     case 'nextPlace':
     case 'note':
     case 'switch':

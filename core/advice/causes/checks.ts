@@ -1,0 +1,193 @@
+import type { CauseId } from '../../terms/causes.ts';
+import type { PartId, WorkKindId } from '../../terms/names.ts';
+import type { CautionId, CheckId, NextCheck } from '../verdict.ts';
+import type { Feed } from './matrix-row.ts';
+import type { SymptomId } from './symptom.ts';
+
+/** What a check exposes a person or the unit to: a minute of it counts as so many minutes of looking. */
+export const RISKS = {
+  look: 1,
+  touch: 1.2,
+  /** Hoses on: a little charge lost, on a small circuit not so little. */
+  gauges: 1.5,
+  /** A meter on live parts. */
+  live: 3,
+  /** The unit run or shut down in a way it was not made to be. */
+  disturbs: 3,
+} as const;
+type Risk = keyof typeof RISKS;
+
+interface Cost {
+  /** Of work, as common practice has it. */
+  readonly minutes: number;
+  readonly risk: Risk;
+}
+
+export interface Check extends Cost {
+  readonly check: CheckId;
+  /** How often it finds what it looks for, by the cause that is there (from memory); others now and then. */
+  readonly finds: Partial<Record<CauseId, number>>;
+  /** Not to be asked for again once one of these was reported on. */
+  readonly parts: readonly PartId[];
+  readonly doneBy?: WorkKindId;
+  readonly feed?: Feed;
+}
+
+/** What a check finds where nothing of the kind is wrong. */
+export const FALSE_FIND = 0.07;
+
+/** Minutes, risks and hits are common practice or from memory: no source gives them. */
+export const CHECKS: readonly Check[] = [
+  {
+    check: 'lookCondenser',
+    minutes: 1,
+    risk: 'look',
+    finds: { dirtyCondenser: 0.95 },
+    parts: ['condenser'],
+  },
+  {
+    check: 'lookCondenserFan',
+    minutes: 1,
+    risk: 'look',
+    finds: { condenserFanOut: 0.97, fanControlStuckOff: 0.9 },
+    parts: ['condenserFan', 'condenserFanMotor'],
+  },
+  {
+    check: 'lookEvaporatorFan',
+    minutes: 1,
+    risk: 'look',
+    finds: { evaporatorFanOut: 0.97 },
+    parts: ['evaporatorFan', 'evaporatorFanMotor'],
+  },
+  {
+    check: 'lookEvaporator',
+    minutes: 3,
+    risk: 'look',
+    finds: { icedCoil: 0.95, defrostFailed: 0.9, evaporatorFanOut: 0.5 },
+    parts: ['evaporator'],
+  },
+  {
+    check: 'lookDoors',
+    minutes: 1,
+    risk: 'look',
+    finds: { openBox: 0.85, heavyLoad: 0.5 },
+    parts: ['doorGasket', 'door', 'product'],
+  },
+  {
+    check: 'lookSightGlass',
+    minutes: 1,
+    risk: 'look',
+    finds: { undercharge: 0.85, flashGas: 0.85, liquidLineRestriction: 0.5 },
+    parts: ['sightGlass'],
+    feed: 'valve',
+  },
+  {
+    check: 'feelDrier',
+    minutes: 2,
+    risk: 'touch',
+    finds: { liquidLineRestriction: 0.85 },
+    parts: ['filterDrier'],
+  },
+  {
+    check: 'checkInletAir',
+    minutes: 2,
+    risk: 'look',
+    finds: { hotRoom: 0.9, lowAmbient: 0.5 },
+    parts: [],
+  },
+  {
+    check: 'checkFanControl',
+    minutes: 5,
+    risk: 'live',
+    finds: { fanControlStuckOff: 0.9 },
+    parts: [],
+  },
+  { check: 'checkChargeRecord', minutes: 5, risk: 'look', finds: { overcharge: 0.6 }, parts: [] },
+  {
+    check: 'searchLeaks',
+    minutes: 20,
+    risk: 'look',
+    finds: { undercharge: 0.8 },
+    parts: ['joint', 'accessFitting'],
+    doneBy: 'leakCheck',
+  },
+  {
+    check: 'checkBulb',
+    minutes: 3,
+    risk: 'touch',
+    finds: { valveFlooding: 0.7 },
+    parts: ['expansionValveBulb'],
+    feed: 'valve',
+  },
+  {
+    check: 'warmBulb',
+    minutes: 10,
+    risk: 'touch',
+    finds: { valveStarving: 0.85 },
+    parts: ['expansionValve'],
+    feed: 'valve',
+  },
+  {
+    check: 'defrostHeaters',
+    minutes: 8,
+    risk: 'live',
+    finds: { defrostFailed: 0.85 },
+    parts: ['defrostHeater', 'defrostTimer', 'defrostTermination'],
+  },
+  {
+    check: 'compressorTest',
+    minutes: 20,
+    risk: 'disturbs',
+    finds: { leakyValves: 0.85 },
+    parts: [],
+  },
+  {
+    check: 'standstillTest',
+    minutes: 45,
+    risk: 'disturbs',
+    finds: { nonCondensables: 0.9 },
+    parts: [],
+  },
+  {
+    check: 'suctionDrop',
+    minutes: 10,
+    risk: 'gauges',
+    finds: { suctionRestriction: 0.9 },
+    parts: [],
+  },
+  {
+    check: 'equaliseTime',
+    minutes: 10,
+    risk: 'disturbs',
+    finds: { capillaryBlocked: 0.8 },
+    parts: ['capillaryTube'],
+    feed: 'fixed',
+  },
+];
+
+/** What it takes to have one more symptom to judge. */
+export const READ_COSTS: Readonly<Record<SymptomId, Cost>> = {
+  headPressure: { minutes: 4, risk: 'gauges' },
+  suctionPressure: { minutes: 4, risk: 'gauges' },
+  superheat: { minutes: 3, risk: 'touch' },
+  subcooling: { minutes: 3, risk: 'touch' },
+  split: { minutes: 4, risk: 'gauges' },
+  temperatureDifference: { minutes: 4, risk: 'gauges' },
+  dischargeLineTemp: { minutes: 2, risk: 'touch' },
+  current: { minutes: 3, risk: 'live' },
+};
+
+/** A thermometer in the air, and what is only asked for. */
+export const CHEAP_READ: Cost = { minutes: 1, risk: 'look' };
+
+/** What must be heard with a check that puts a hand or a meter where it can be hurt. */
+const CHECK_CAUTIONS: Partial<Record<CheckId, readonly CautionId[]>> = {
+  checkFanControl: ['liveWork'],
+  defrostHeaters: ['liveWork'],
+  standstillTest: ['fanStaysLive'],
+};
+
+export function nextCautions(next: NextCheck): readonly CautionId[] {
+  if (next.next === 'check') return CHECK_CAUTIONS[next.check] ?? [];
+  return next.next === 'read' && next.need === 'current' ? ['liveWork'] : [];
+}

@@ -1,0 +1,60 @@
+import type { CauseId } from '../../terms/causes.ts';
+import type { QuantityId } from '../../terms/quantities.ts';
+import type { VisitState } from '../../visit/state.ts';
+import { readAmount, temperatureOf } from '../current.ts';
+import { levelsOf } from './levels-of.ts';
+import type { Evidence } from './observation.ts';
+import { COLD_AIR, FAR_KELVIN, HOT_AIR, SPREADS, WARM_BOX } from './spreads.ts';
+
+/** What the weather and the box itself say, apart from any reading's target (weights from memory). */
+export function circumstances(state: VisitState): readonly Evidence[] {
+  return [...airEvidence(state), ...boxEvidence(state)];
+}
+
+/** Cold air starves a valve, hot air lifts head where the split is right; in neither, neither is the cause. */
+function airEvidence(state: VisitState): readonly Evidence[] {
+  const air = temperatureOf(state, 'ambientTemp');
+  if (air.kind !== 'known') return [];
+  const { low, farLow, high, farHigh } = levelsOf({
+    value: air.value,
+    low: COLD_AIR,
+    high: HOT_AIR,
+    spread: SPREADS.air,
+    far: FAR_KELVIN,
+  });
+  return reading('ambientTemp', state, [
+    ['lowAmbient', 0.05 + 5 * (low + farLow)],
+    ['hotRoom', 0.2 + 6 * (high + farHigh)],
+  ]);
+}
+
+/** A box well over its set point has a reason; at its set point it has no load to pull down. */
+function boxEvidence(state: VisitState): readonly Evidence[] {
+  const box = temperatureOf(state, 'boxTemp');
+  const setpoint = temperatureOf(state, 'setpointTemp');
+  if (box.kind !== 'known' || setpoint.kind !== 'known') return [];
+  const { high, farHigh } = levelsOf({
+    value: box.value - setpoint.value,
+    low: 0 - WARM_BOX,
+    high: WARM_BOX,
+    spread: SPREADS.air,
+    far: FAR_KELVIN,
+  });
+  const warm = high + farHigh;
+  return reading('boxTemp', state, [
+    ['nothingWrong', 1.3 - 1.1 * warm],
+    ['heavyLoad', 0.5 + warm],
+    ['openBox', 0.5 + warm],
+  ]);
+}
+
+function reading(
+  about: QuantityId,
+  state: VisitState,
+  ratios: readonly (readonly [CauseId, number])[],
+): readonly Evidence[] {
+  const found = readAmount(state, about);
+  if (found.kind !== 'known') return [];
+  const { value, inputs } = found;
+  return [{ shown: { kind: 'reading', about, ...value }, ratios: new Map(ratios), inputs }];
+}

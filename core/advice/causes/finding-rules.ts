@@ -1,0 +1,138 @@
+import type { CauseId } from '../../terms/causes.ts';
+import type { FindingStateId, PartId, SightGlassId } from '../../terms/names.ts';
+
+/** What was seen: it shows the fault itself, or only goes with it. */
+export type Weight = 'shows' | 'hints';
+
+/**
+ * How many times likelier the sight is under the cause than under none (from memory). Seen outright it outweighs
+ * two contradicting readings; a hint outweighs none.
+ */
+export const RATIOS: Readonly<Record<Weight, number>> = { shows: 12, hints: 2.5 };
+
+export interface FindingRule {
+  readonly parts: readonly PartId[];
+  readonly states: readonly FindingStateId[];
+  readonly for: Partial<Record<CauseId, Weight>>;
+  readonly against: Partial<Record<CauseId, Weight>>;
+  readonly source: string;
+}
+
+const CUSTOM = 'common practice';
+const ICED = 'achrnews.com/articles/135634, causes of and cures for an iced evaporator';
+const STOPPED: readonly FindingStateId[] = ['notRunning', 'failed', 'burnt', 'open', 'tripped'];
+const RUNNING: readonly FindingStateId[] = ['running', 'ok'];
+const CONDENSER_FAN: readonly PartId[] = ['condenserFan', 'condenserFanMotor'];
+const EVAPORATOR_FAN: readonly PartId[] = ['evaporatorFan', 'evaporatorFanMotor'];
+const DEFROST: readonly PartId[] = ['defrostHeater', 'defrostTimer', 'defrostTermination'];
+const TUBES: readonly PartId[] = ['joint', 'accessFitting', 'serviceValve', 'liquidLine'];
+
+interface Sight {
+  readonly parts: readonly PartId[];
+  readonly states: readonly FindingStateId[];
+}
+const rule = (
+  { parts, states }: Sight,
+  points: Partial<Pick<FindingRule, 'for' | 'against' | 'source'>>,
+): FindingRule => ({ parts, states, for: {}, against: {}, source: CUSTOM, ...points });
+
+export const FINDING_RULES: readonly FindingRule[] = [
+  rule(
+    { parts: ['condenser'], states: ['dirty', 'plugged'] },
+    { for: { dirtyCondenser: 'shows' } },
+  ),
+  rule({ parts: ['condenser'], states: ['ok'] }, { against: { dirtyCondenser: 'shows' } }),
+  rule(
+    { parts: CONDENSER_FAN, states: STOPPED },
+    { for: { condenserFanOut: 'shows', fanControlStuckOff: 'hints' } },
+  ),
+  rule(
+    { parts: CONDENSER_FAN, states: RUNNING },
+    { against: { condenserFanOut: 'shows', fanControlStuckOff: 'shows' } },
+  ),
+  rule(
+    { parts: ['evaporator'], states: ['iced', 'plugged', 'dirty'] },
+    {
+      for: { icedCoil: 'shows', defrostFailed: 'hints', evaporatorFanOut: 'hints' },
+      source: ICED,
+    },
+  ),
+  rule(
+    { parts: ['evaporator'], states: ['ok'] },
+    { against: { icedCoil: 'shows', defrostFailed: 'shows' }, source: ICED },
+  ),
+  rule({ parts: EVAPORATOR_FAN, states: STOPPED }, { for: { evaporatorFanOut: 'shows' } }),
+  rule({ parts: EVAPORATOR_FAN, states: RUNNING }, { against: { evaporatorFanOut: 'shows' } }),
+  rule({ parts: DEFROST, states: STOPPED }, { for: { defrostFailed: 'shows' } }),
+  rule({ parts: DEFROST, states: RUNNING }, { against: { defrostFailed: 'hints' } }),
+  rule({ parts: TUBES, states: ['leaking'] }, { for: { undercharge: 'shows' } }),
+  rule({ parts: TUBES, states: ['oily'] }, { for: { undercharge: 'hints' } }),
+  rule(
+    { parts: ['evaporator', 'condenser'], states: ['leaking', 'oily'] },
+    { for: { undercharge: 'hints' } },
+  ),
+  rule(
+    { parts: ['filterDrier'], states: ['iced', 'wet', 'plugged'] },
+    { for: { liquidLineRestriction: 'shows' } },
+  ),
+  rule({ parts: ['filterDrier'], states: ['ok'] }, { against: { liquidLineRestriction: 'hints' } }),
+  rule(
+    { parts: ['liquidLineSolenoid', 'kingValve'], states: ['closed', 'failed'] },
+    { for: { liquidLineRestriction: 'shows' } },
+  ),
+  rule(
+    { parts: ['expansionValve'], states: ['closed', 'plugged', 'failed'] },
+    { for: { valveStarving: 'shows' } },
+  ),
+  rule(
+    { parts: ['expansionValve'], states: ['iced'] },
+    { for: { undercharge: 'hints', valveStarving: 'hints' }, source: ICED },
+  ),
+  rule({ parts: ['expansionValve'], states: ['open'] }, { for: { valveFlooding: 'shows' } }),
+  rule(
+    { parts: ['expansionValveBulb'], states: ['loose', 'missing'] },
+    { for: { valveFlooding: 'shows' } },
+  ),
+  rule(
+    { parts: ['expansionValveBulb'], states: ['leaking', 'failed'] },
+    { for: { valveStarving: 'shows' } },
+  ),
+  rule(
+    { parts: ['capillaryTube'], states: ['plugged', 'iced'] },
+    { for: { capillaryBlocked: 'shows' } },
+  ),
+  rule(
+    { parts: ['compressor'], states: ['iced', 'wet'] },
+    { for: { valveFlooding: 'hints', overcharge: 'hints', evaporatorFanOut: 'hints' } },
+  ),
+  rule({ parts: ['compressor'], states: ['noisy'] }, { for: { leakyValves: 'hints' } }),
+  rule(
+    { parts: ['doorGasket', 'door', 'hinge'], states: ['failed', 'loose', 'missing', 'open'] },
+    { for: { openBox: 'shows', heavyLoad: 'hints' } },
+  ),
+  rule({ parts: ['product'], states: ['hot'] }, { for: { openBox: 'hints', heavyLoad: 'shows' } }),
+  rule(
+    { parts: ['doorGasket', 'door'], states: ['ok', 'closed'] },
+    { against: { openBox: 'hints' } },
+  ),
+  rule(
+    { parts: ['highPressureSwitch'], states: ['tripped'] },
+    { for: { dirtyCondenser: 'hints', condenserFanOut: 'hints', fanControlStuckOff: 'hints' } },
+  ),
+  rule(
+    { parts: ['lowPressureSwitch'], states: ['tripped'] },
+    { for: { undercharge: 'hints', liquidLineRestriction: 'hints', evaporatorFanOut: 'hints' } },
+  ),
+];
+
+/** Bubbles go with vapour in the line, whatever put it there; a clear glass says only that there is liquid. */
+export const SIGHT_GLASS_RULES: Readonly<
+  Record<SightGlassId, Pick<FindingRule, 'for' | 'against'>>
+> = {
+  bubbling: {
+    for: { undercharge: 'hints', flashGas: 'hints', liquidLineRestriction: 'hints' },
+    against: { overcharge: 'hints' },
+  },
+  empty: { for: { undercharge: 'shows' }, against: { overcharge: 'shows' } },
+  clear: { for: {}, against: { undercharge: 'hints', flashGas: 'hints' } },
+};

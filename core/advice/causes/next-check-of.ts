@@ -1,0 +1,21 @@
+import type { VisitState } from '../../visit/state.ts';
+import { worked, type Found } from '../found.ts';
+import type { NextCheck } from '../verdict.ts';
+import { beliefOf } from './causes-of.ts';
+import { nextCautions } from './checks.ts';
+import { gather } from './gather.ts';
+import { nextOf } from './next-of.ts';
+
+/** What to do next, with the readings that the choice stands on. */
+export function nextCheckOf(state: VisitState): Found<NextCheck> {
+  const gathered = gather(state);
+  const inputs = [...gathered.evidence, ...gathered.around].flatMap((each) => each.inputs);
+  const next = nextOf(gathered, beliefOf(gathered, state), state);
+  return worked(next, {
+    cautions: nextCautions(next),
+    inputs: [...new Map(inputs.map((input) => [input.name, input])).values()],
+    sources: [
+      'expected information by minutes and risk; minutes, risks and hits: common practice and from memory',
+    ],
+  });
+}

@@ -1,0 +1,45 @@
+import type { VisitState } from '../../visit/state.ts';
+import type { NextCheck } from '../verdict.ts';
+import type { Belief } from './belief.ts';
+import { leadingOf } from './families.ts';
+import type { Gathered } from './gather.ts';
+import { expectedInformation, toldApart } from './information.ts';
+import { optionsFor, type Option } from './options.ts';
+import { standingStep } from './standing-order.ts';
+
+/** Less than this is not worth the walk (common practice). */
+const LEAST_BITS = 0.02;
+/** With nine tenths of the weight on one cause, one more look before dealing with it only delays it. */
+const SURE_ENOUGH = 0.9;
+
+/**
+ * The standing order first: safety, a look, a baseline, one change at a time, let it settle. Then the check that
+ * settles the most for its minutes and its risk; equal ones in the order of the table. After work, with nothing
+ * off, there is nothing to chase.
+ */
+export function nextOf(gathered: Gathered, belief: Belief, state: VisitState): NextCheck {
+  const step = standingStep(state);
+  if (step !== null) return { next: 'step', step };
+  const [first] = leadingOf(belief);
+  if (first === 'nothingWrong' && state.work.length > 0)
+    return { next: 'step', step: 'confirmAfter' };
+  if (first !== undefined && (belief.shares.get(first) ?? 0) >= SURE_ENOUGH)
+    return { next: 'step', step: 'nothingTellsMore' };
+  const options = optionsFor(gathered, state).map((option) => {
+    const bits = expectedInformation(belief, option.outcomes);
+    return { option, bits, worth: bits / option.cost };
+  });
+  const best = options
+    .filter(({ bits }) => bits >= LEAST_BITS)
+    .reduce<Valued | null>((top, each) => (top && top.worth >= each.worth ? top : each), null);
+  return best ? toNext(best.option, belief) : { next: 'step', step: 'nothingTellsMore' };
+}
+
+interface Valued {
+  readonly option: Option;
+  readonly worth: number;
+}
+
+function toNext({ does, outcomes }: Option, belief: Belief): NextCheck {
+  return { ...does, between: toldApart(belief, outcomes) };
+}

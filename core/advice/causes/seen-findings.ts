@@ -1,0 +1,62 @@
+import type { CauseId } from '../../terms/causes.ts';
+import type { WorkKindId } from '../../terms/names.ts';
+import type { VisitState } from '../../visit/state.ts';
+import { isNewer } from '../../visit/views.ts';
+import { CAUSE_IDS } from './cause-ids.ts';
+import { FINDING_RULES, RATIOS, SIGHT_GLASS_RULES, type FindingRule } from './finding-rules.ts';
+import type { Evidence, Ratios } from './observation.ts';
+
+export type FindingEntry = VisitState['findings'][number];
+
+/** Work that leaves the part as it should be: what was found there before no longer holds. */
+const MENDS: ReadonlySet<WorkKindId> = new Set<WorkKindId>([
+  'clean',
+  'brush',
+  'wash',
+  'replace',
+  'repair',
+  'defrost',
+  'restore',
+  'tighten',
+]);
+
+/** The last word on each part, unless it was mended since. */
+export function standingFindings(state: VisitState): readonly FindingEntry[] {
+  return state.findings.filter((entry, index) => {
+    const { part } = entry.finding;
+    const saidAgain = state.findings.slice(index + 1).some(({ finding }) => finding.part === part);
+    const mended = state.work.some(
+      ({ id, work }) => work.part === part && MENDS.has(work.did) && isNewer(state, id, entry.id),
+    );
+    return !saidAgain && !mended;
+  });
+}
+
+/** Only what some cause is weighed by: a burnt-out light is no evidence. */
+export function findingEvidence(state: VisitState): readonly Evidence[] {
+  return standingFindings(state).flatMap(({ finding: { part, state: found } }) => {
+    const rules = FINDING_RULES.filter(
+      ({ parts, states }) => parts.includes(part) && states.includes(found),
+    );
+    const shown = { kind: 'finding', part, state: found } as const;
+    return rules.map((rule) => ({ shown, ratios: ratiosOfRule(rule), inputs: [] }));
+  });
+}
+
+export function sightGlassEvidence({ unit: { sightGlass } }: VisitState): readonly Evidence[] {
+  if (sightGlass === null) return [];
+  const shown = { kind: 'sightGlass', state: sightGlass } as const;
+  return [{ shown, ratios: ratiosOfRule(SIGHT_GLASS_RULES[sightGlass]), inputs: [] }];
+}
+
+/** A fault that was seen speaks against nothing being off. */
+function ratiosOfRule(rule: Pick<FindingRule, 'for' | 'against'>): Ratios {
+  const ratio = (cause: CauseId): number => {
+    const [yes, no] = [rule.for[cause], rule.against[cause]];
+    if (yes) return RATIOS[yes];
+    if (no) return 1 / RATIOS[no];
+    const isFault = Object.keys(rule.for).length > 0;
+    return cause === 'nothingWrong' && isFault ? 1 / RATIOS.hints : 1;
+  };
+  return new Map(CAUSE_IDS.map((cause) => [cause, ratio(cause)] as const));
+}

@@ -1,0 +1,99 @@
+import type { CauseRow, EvidenceRow, Known, NextCheck } from '../advice/verdict.ts';
+import { FINDING_STATES, PARTS, SIGHT_GLASS_STATES } from '../terms/names.ts';
+import type { UnitId } from '../units/units.ts';
+import { figure } from './amounts.ts';
+import { CAUSE_PHRASES } from './cause-phrases.ts';
+import { CHECK_SENTENCES, STEP_SENTENCES } from './check-sentences.ts';
+import { SHORT_NAMES } from './names.ts';
+import { NEED_SENTENCES } from './refusals.ts';
+import { capitalised, join, line, plain, sentences, type Said } from './said.ts';
+
+type Causes = Extract<Known, { answer: 'causes' }>;
+
+/** As many as are kept in the head while a fan runs. */
+const MOST_FOR = 3;
+const MOST_AGAINST = 2;
+const MOST_OTHERS = 2;
+const MOST_UNREAD = 2;
+
+const amount = (value: number, unit: UnitId): Said => figure({ value, unit });
+
+/** The likeliest, what speaks for it and against it, what else it may be, and what to do. */
+export function causesSaid({ causes, notRead, next }: Causes): Said {
+  const unread = notRead.slice(0, MOST_UNREAD).map((id) => SHORT_NAMES[id]);
+  return sentences([
+    ...leadingSaid(causes.filter(({ standing }) => standing === 'leading')),
+    ...othersSaid(causes),
+    ...(unread.length === 0 ? [] : [plain(`Not read: ${listed(unread)}.`)]),
+    nextSaid(next),
+  ]);
+}
+
+/** Those that only a look tells apart are named together, by what speaks for the first of them. */
+function leadingSaid(leading: readonly CauseRow[]): readonly Said[] {
+  const [first] = leading;
+  if (!first) return [plain('Nothing leads yet.')];
+  const reasons = join(first.for.slice(0, MOST_FOR).map(evidenceSaid), ', ');
+  if (first.cause === 'nothingWrong') return [line`Nothing is off so far: ${reasons}.`];
+  const names = leading.map(({ cause }) => CAUSE_PHRASES[cause]).join(', or ');
+  const against = first.against.slice(0, MOST_AGAINST).map(evidenceSaid);
+  return [
+    line`Most likely ${names}: ${reasons}.`,
+    against.length === 0
+      ? plain('Against it: nothing yet.')
+      : line`Against it: ${join(against, ', ')}.`,
+  ];
+}
+
+/** Without a leader it is a list of what may be; with one, what else may be. */
+function othersSaid(causes: readonly CauseRow[]): readonly Said[] {
+  const leading = causes.find(({ standing }) => standing === 'leading');
+  if (leading?.cause === 'nothingWrong') return [];
+  const possible = causes.filter(
+    ({ cause, standing }) => standing === 'possible' && cause !== 'nothingWrong',
+  );
+  const named = possible.slice(0, leading ? MOST_OTHERS : MOST_OTHERS + 1);
+  if (named.length === 0) return [];
+  const list = listed(named.map(({ cause }) => CAUSE_PHRASES[cause]));
+  return [plain(`${leading ? 'Also possible' : 'Possible'}: ${list}.`)];
+}
+
+export function evidenceSaid(row: EvidenceRow): Said {
+  switch (row.kind) {
+    case 'deviation':
+      return deviationSaid(row);
+    case 'reading':
+      return line`${SHORT_NAMES[row.about]} ${amount(row.value, row.unit)}`;
+    case 'finding':
+      return plain(`${PARTS[row.part]} ${FINDING_STATES[row.state]}`);
+    case 'sightGlass':
+      return plain(`sight glass ${SIGHT_GLASS_STATES[row.state]}`);
+  }
+}
+
+function deviationSaid(row: Extract<EvidenceRow, { kind: 'deviation' }>): Said {
+  const { about, value, unit, direction, alongside } = row;
+  const name = SHORT_NAMES[about];
+  if (direction === 'on') return plain(`${name} about right`);
+  const own = line`${name} ${amount(value, unit)} ${direction}`;
+  if (!alongside) return own;
+  return line`${own} and ${SHORT_NAMES[alongside.about]} ${amount(alongside.value, alongside.unit)} ${direction}`;
+}
+
+/** One sentence: what to do, and what it tells apart. */
+export function nextSaid(next: NextCheck): Said {
+  if (next.next === 'step') return plain(STEP_SENTENCES[next.step]);
+  const does =
+    next.next === 'check'
+      ? CHECK_SENTENCES[next.check]
+      : NEED_SENTENCES[next.need].replace(/\.$/, '');
+  const [one, other] = next.between;
+  if (one === undefined || other === undefined) return plain(`${does}.`);
+  return capitalised(
+    plain(`${does}: it tells ${CAUSE_PHRASES[one]} from ${CAUSE_PHRASES[other]}.`),
+  );
+}
+
+function listed(items: readonly string[]): string {
+  return items.join(', ');
+}

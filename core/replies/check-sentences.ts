@@ -1,0 +1,35 @@
+import type { CheckId, StepId } from '../advice/verdict.ts';
+
+/** What to do, ready for its reason to follow: no full stop. */
+export const CHECK_SENTENCES: Record<CheckId, string> = {
+  lookCondenser: 'Look through the condenser coil with a light',
+  lookCondenserFan: 'See that the condenser fan turns, the right way',
+  lookEvaporator: 'Look at the evaporator for ice and dirt',
+  lookEvaporatorFan: 'See that the evaporator fan turns',
+  lookDoors: 'Look at the doors, the gaskets and what was just loaded',
+  lookSightGlass: 'Look at the sight glass',
+  feelDrier: 'Feel the drier at both ends for a temperature drop',
+  checkFanControl: 'Check what holds the condenser fan off',
+  checkInletAir: 'Read the air going into the condenser',
+  searchLeaks: 'Search for a leak, oil spots first',
+  checkChargeRecord: 'Find out whether refrigerant was added, and how much',
+  warmBulb: 'Warm the bulb in your hand and watch suction: a live valve opens',
+  checkBulb: 'Check that the bulb is tight on the suction line and insulated',
+  defrostHeaters: 'Start a defrost and read the heater amps',
+  compressorTest: "Test how well the compressor pumps, by its maker's procedure",
+  standstillTest: 'Compare standing pressure with the temperature of a condenser at rest',
+  suctionDrop: 'Read suction at the evaporator and at the compressor',
+  equaliseTime: 'Stop it and time how long the pressures take to equalise',
+};
+
+/** The standing order: each is whole as it stands. */
+export const STEP_SENTENCES: Record<StepId, string> = {
+  makeSafe: 'Make it safe first: power off from outside, air moving, and the hazard dealt with.',
+  lookFirst: 'Look before the gauges go on: fans, ice, dirt, doors. Tell me what you see.',
+  baselineNow:
+    'That was changed without a baseline: change nothing more, let it settle, then read head, suction and box.',
+  letItSettle: 'One change at a time: let it settle, then read head, suction and box again.',
+  confirmAfter: 'Let it run, read the box again, and mark the after once it is steady.',
+  nothingTellsMore:
+    'No quick check tells more: deal with the likeliest, one change at a time, and read again.',
+};
