@@ -1,19 +1,6 @@
 import type { Dimension } from './dimensions.ts';
-
-/** One row a unit: a value in it becomes `value × factor + offset` in the dimension's base unit. */
-export interface UnitRow {
-  readonly dimension: Dimension;
-  /** As printed beside a number. */
-  readonly symbol: string;
-  /** As a speech synthesiser is given it, after one and after any other number ("psi" is read "sigh"). */
-  readonly spoken: { readonly one: string; readonly many: string };
-  readonly factor: number;
-  readonly offset: number;
-  /** The most decimals worth showing: what the instrument in that unit resolves. */
-  readonly decimals: number;
-  /** How it may be written after a number on the command line. */
-  readonly written: readonly string[];
-}
+import { ELECTRICAL_UNITS } from './electrical-units.ts';
+import type { UnitRow } from './unit-row.ts';
 
 const KPA_PER_PSI = 6.894757293168; // NIST SP 811, appendix B.8
 const KPA_PER_INHG = 3.386389; // NIST SP 811, appendix B.8, conventional inch of mercury
@@ -140,78 +127,7 @@ export const UNITS = {
     decimals: 1,
     written: ['dC', 'K'],
   },
-  V: {
-    dimension: 'voltage',
-    symbol: 'V',
-    spoken: { one: 'volt', many: 'volts' },
-    factor: 1,
-    offset: 0,
-    decimals: 1,
-    written: ['V'],
-  },
-  A: {
-    dimension: 'current',
-    symbol: 'A',
-    spoken: { one: 'amp', many: 'amps' },
-    factor: 1,
-    offset: 0,
-    decimals: 2,
-    written: ['A'],
-  },
-  ohm: {
-    dimension: 'resistance',
-    symbol: 'Ω',
-    spoken: { one: 'ohm', many: 'ohms' },
-    factor: 1,
-    offset: 0,
-    decimals: 2,
-    written: ['ohm'],
-  },
-  kohm: {
-    dimension: 'resistance',
-    symbol: 'kΩ',
-    spoken: { one: 'kilohm', many: 'kilohms' },
-    factor: 1000,
-    offset: 0,
-    decimals: 1,
-    written: ['kohm'],
-  },
-  Mohm: {
-    dimension: 'resistance',
-    symbol: 'MΩ',
-    spoken: { one: 'megohm', many: 'megohms' },
-    factor: 1e6,
-    offset: 0,
-    decimals: 2,
-    written: ['Mohm'],
-  },
-  uF: {
-    dimension: 'capacitance',
-    symbol: 'µF',
-    spoken: { one: 'microfarad', many: 'microfarads' },
-    factor: 1,
-    offset: 0,
-    decimals: 2,
-    written: ['uF'],
-  },
-  W: {
-    dimension: 'power',
-    symbol: 'W',
-    spoken: { one: 'watt', many: 'watts' },
-    factor: 1,
-    offset: 0,
-    decimals: 0,
-    written: ['W'],
-  },
-  VA: {
-    dimension: 'apparentPower',
-    symbol: 'VA',
-    spoken: { one: 'volt-amp', many: 'volt-amps' },
-    factor: 1,
-    offset: 0,
-    decimals: 0,
-    written: ['VA'],
-  },
+  ...ELECTRICAL_UNITS,
   oz: {
     dimension: 'mass',
     symbol: 'oz',
