@@ -47,14 +47,22 @@ const one = (found: Reading | null): ReturnType<Means> =>
 
 const atPlace: Means = (tags, frame) => one(electrical(tags, placeId(tags['place']), frame));
 
-/** Without "across" or its like, only a unit or a winding tells that a place was metered. */
+/** Where a bare number can only be the supply's voltage. */
+const SUPPLY: readonly PlaceId[] = ['lineOneTwo', 'lineTwoThree', 'lineOneThree'];
+
+/** Without "across" or its like, only a unit, a winding or the supply tells that a place was metered. */
 const placeFirst: Means = (tags, frame) => {
   const place = placeId(tags['place']);
   const amount = amountIn(tags);
   const isWinding = place !== null && OHMS_AT[place] !== undefined;
-  if (amount.unit === null && !isWinding && !amount.overlimit) return null;
+  const isSupply = place !== null && (SUPPLY.includes(place) || saysSide(place, frame));
+  if (amount.unit === null && !isWinding && !isSupply && !amount.overlimit) return null;
   return one(electrical(tags, place, frame));
 };
+
+/** "line side", not "line" alone, which may be any pipe. */
+const saysSide = (place: PlaceId, frame: Frame): boolean =>
+  (place === 'lineSide' || place === 'loadSide') && /\bside\b/i.test(frame.wordsOf(frame.span));
 
 const bare: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
@@ -114,7 +122,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     examples: ['start to common three point nine ohms', 'common to ground is ol'],
   }),
   rule(
-    '<the> <place> [is] (pulling|drawing|pulls|draws|amps|amping|at|draw is|current is|amp draw|running amps|amp draw is) <amount>',
+    '<the> <place> [is] (pulling|drawing|pulls|draws|amps|amping|amps (is|are|at)|amperage [is]|current|draw is|current is|amp draw|running amps|amp draw is) <amount>',
     pulling,
     {
       examples: ['evaporator fan amp draw is point six'],
@@ -130,7 +138,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     examples: ['voltage is two oh eight', 'current is six point two at the compressor'],
   }),
   rule(
-    '[(i have|i got|i have got|i am getting|it is|reading|pulling|drawing|it is pulling|it is drawing|got|compressor amps)] <amount>',
+    '[(i have|i got|i have got|i am getting|it is|reading|pulling|drawing|it is pulling|it is drawing|got)] <amount>',
     bare,
     {
       examples: ['one fifteen volts', 'pulling six point two amps'],

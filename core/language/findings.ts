@@ -79,7 +79,7 @@ export const FINDING_RULES: readonly Rule[] = [
     examples: ['leaking at the service valve'],
   }),
   rule(
-    '(there is|i have|i found|found|i have got|i see|we have|got) (oil|some oil) (at|on|in|by|around) <the> <part>',
+    '[(there is|i have|i found|found|i have got|i see|we have|got)] (oil|some oil) (at|on|in|by|around) <the> <part>',
     stateIs('oily'),
     {
       examples: ['there is oil around the service valve'],

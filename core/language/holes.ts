@@ -92,7 +92,12 @@ export const HOLES: Holes = {
   done: workHole('done'),
   todo: workHole('todo'),
   working: workHole('doing'),
-  the: named('the', parseShape('[(the|~my|~your|~a|~an|~this|~that|~their|~our|~all the)]')),
+  the: named(
+    'the',
+    parseShape(
+      '[(the|~my|~your|~a|~an|~this|~that|~their|~our|~all the|~one of the|~both|~both the|~one)]',
+    ),
+  ),
   who: named('who', parseShape(SOMEBODY)),
   clause: rest('clause', 'pause'),
   rest: rest('clause', 'end'),

@@ -32,7 +32,7 @@ export const MEMO_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(make a note|add a note|take a note|write down|write this down|jot down|note down|take this down|memo to (self|office)|the complaint (is|was)|complaint (is|was)|complaint|customer complaint|customer complaint is) <rest>',
+    '(make a note|add a note|take a note|write down|write this down|jot down|note down|take this down|memo to (self|office)|the complaint (is|was)|complaint (is|was)|complaint|customer complaint (is|was)|customer complaint) <rest>',
     memo,
     {
       examples: ['complaint is warm product'],

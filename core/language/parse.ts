@@ -151,10 +151,15 @@ class Sentence {
       const longest = this.longestNumber(at, to);
       if (longest === null) at += 1;
       else {
-        numbers.push(longest.digits);
+        numbers.push(this.isNegated(at) ? `-${longest.digits}` : longest.digits);
         at = longest.end;
       }
     }
+  }
+
+  private isNegated(at: number): boolean {
+    const before = this.tokens[at - 1]?.text;
+    return before === 'minus' || before === 'negative';
   }
 
   private longestNumber(at: number, to: number): { digits: string; end: number } | null {

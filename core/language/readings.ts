@@ -35,9 +35,15 @@ const withUnit =
   (tags, frame) =>
     amountIn(tags).unit === null ? null : fixed(quantity)(tags, frame);
 
-/** A value behind which the quantity stands alone ("fourteen psi suction") needs its unit to hold them together. */
-const valueFirst: Means = (tags, frame) =>
-  amountIn(tags).unit === null ? null : asReading()(tags, frame);
+/**
+ * A value behind which the quantity stands alone ("fourteen psi suction") needs its unit to hold them together,
+ * but for the two that are said so: "ten superheat".
+ */
+const valueFirst: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const isSaidSo = quantity === 'superheat' || quantity === 'subcooling';
+  return amountIn(tags).unit === null && !isSaidSo ? null : asReading()(tags, frame);
+};
 
 /** A number alone answers what was asked, or is known by a unit that only one quantity has. */
 const bareAmount: Means = (tags, frame) => {
@@ -114,7 +120,7 @@ const notElectrical =
 const ARRIVAL =
   '(when i got here|on arrival|~when we (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|~when i (got there|arrived|came in|first got here|showed up|pulled up|walked in)|~(at|upon) arrival)';
 const ADDED =
-  '(added|weighed in|~put in|~put|~charged|~charged (in|it with|with)|~added in|~dumped in|~topped [it] (off|up) with|~weighed in another|~threw in|~adding)';
+  '(added|weighed in|~put in|~put|~charged|~charged (in|it with|with)|~added in|~dumped in|~topped [it] (off|up) with|~weighed in another|~put in another|~added another|~put another|~put back|~threw in|~adding)';
 const RECOVERED =
   '(recovered|~reclaimed|~recovered out|~pulled out|~took out|~pulled|~removed|~got out|~recovering)';
 
@@ -241,7 +247,11 @@ export const READING_RULES: readonly Rule[] = [
   ),
   rule(
     '<amount>',
-    (tags, frame) => (frame.context.asked === null ? vacuumByUnit(tags, frame) : null),
+    (tags, frame) =>
+      // "the half inch wrench" is no vacuum.
+      frame.context.asked === null && /micron|vacuum|mercury|hg/i.test(frame.wordsOf(frame.span))
+        ? vacuumByUnit(tags, frame)
+        : null,
     {
       examples: ['the pump has it at four hundred microns'],
     },

@@ -18,12 +18,18 @@ const correction: Means = () => ({ correction: true });
 
 /** Things that are counted but never measured on this job. */
 const FOREIGN =
-  '(miles|mile|minutes|minute|hours|hour|seconds|second|days|day|weeks|week|months|month|years|year|dollars|dollar|bucks|cents|percent|feet|foot|people|guys|times|calls|stops|units|customers|gallons|gallon|oclock|o clock|am|pm|a m|p m|screws|bolts|fuses|fans|doors|door|shelves|cases|pounds of (meat|ice|cheese)|more (minutes|hours|stops|calls)|bags|boxes|floors|blocks|years old|o seven|footer|ton|tons|horse|horsepower|hp|kids|beers|trips|steps|ways|sides|employees|tables|wires|screens|pieces|things|parts|of them|of these|of those|of (the|my) (guys|kids|trucks))';
+  '(miles|mile|minutes|minute|hours|hour|seconds|second|days|day|weeks|week|months|month|years|year|dollars|dollar|bucks|cents|percent|feet|foot|people|guys|times|calls|stops|units|customers|gallons|gallon|oclock|o clock|am|pm|a m|p m|screws|bolts|fuses|fans|doors|door|shelves|cases|pounds of (meat|ice|cheese)|more (minutes|hours|stops|calls)|bags|boxes|floors|blocks|years old|o seven|eighths|eighth|sixteenths|sixteenth|footer|ton|tons|horse|horsepower|hp|kids|beers|trips|steps|ways|sides|employees|tables|wires|screens|pieces|things|parts|of them|of these|of those|of (the|my) (guys|kids|trucks))';
+
+/** A rating or a measure that names a thing: no meter read it. */
+const SIZE =
+  '(amp|volt|watt|ton|horsepower|hp|horse|inch|foot|pound|ounce|gallon|wire|pole|microfarad|degree|psi)';
+const SIZED =
+  '(breaker|fuse|motor|wrench|pipe|line|tubing|wire|outlet|circuit|bit|socket|hose|fitting|nut|nut driver|drill|copper|ladder|driver|flare|flare nut|screwdriver|cylinder|tank|jug|bottle|bucket|box|plug|cord|day|gage|controller|relief|roll|tape|hammer|screw|bolt|elbow|coupling)';
 
 /** What is said but is not for us: nothing of it is recorded, and its numbers are not asked about. */
 export const TALK_RULES: readonly Rule[] = [
   rule(
-    '(if|unless|suppose|supposing|what if|in case|as long as|assuming|imagine|say it|whenever|as soon as|once (the|it|head|suction|we|i|they|that)|until (the|it|head|suction|we|i|they)|when (it|the|head|suction|they|that|you|he|she|we|box)|before (it|the head|head)|let us say|lets say) <clause>',
+    '(if|unless|suppose|supposing|what if|in case|as long as|assuming|imagine|say it|whenever|as soon as|once (the|it|head|suction|we|i|they|that)|until (the|it|head|suction|we|i|they)|when (it|the|head|suction|they|that|you|he|she|we|box)|before (it|the head|head)|let us say|let is say|lets say) <clause>',
     nothing,
     {
       examples: ['if head goes over two hundred call me'],
@@ -89,6 +95,25 @@ export const TALK_RULES: readonly Rule[] = [
       examples: ['store number fourteen'],
     },
   ),
+  rule(
+    `[(it is|that is|need|i need|get me|hand me|give me)] [(a|an|the)] [about] <number> ${SIZE} ${SIZED}`,
+    nothing,
+    { examples: ['that is a twenty amp breaker'] },
+  ),
+  rule(
+    '[the] [(walk in|box|room|cooler|freezer|case|coil|it)] [is] [a] <number> by <number:other> [(feet|foot|inches|inch)]',
+    nothing,
+    { examples: ['the walk in is twelve by fourteen feet'] },
+  ),
+  rule('(be|get|meet you|see you|back) [(there|back|done|here)] (at|by|around) <number>', nothing, {
+    examples: ['i will be there at three thirty'],
+  }),
+  rule('half (full|empty|a tank|a day|way|of it|of them|the time)', nothing, {
+    examples: ['it is half full'],
+  }),
+  rule('(turn|shut|switch|leave|put|cut) <the> <part> (on|off|up|down|back on|open)', nothing, {
+    examples: ['turn the light on'],
+  }),
   rule('<number:wrong> <correction> <number>', unclaimedAfterAll, {
     examples: ['one sixty no wait one sixty two'],
   }),

@@ -71,7 +71,8 @@ export function tokenise(text: string): readonly Token[] {
       continue;
     }
     if (number !== undefined) addRangeDash(lowered, tokens, place);
-    addTokens(tokens, { found, place, pause });
+    if (word === 'a' && isAmpsOf(tokens.at(-1), place)) tokens.push(wordToken('amps', place));
+    else addTokens(tokens, { found, place, pause });
     pause = false;
   }
   return tokens;
@@ -86,6 +87,11 @@ interface Found {
   readonly found: readonly (string | undefined)[];
   readonly place: Place;
   readonly pause: boolean;
+}
+
+/** "0.6A" is a current, "134a" a refrigerant: none of two figures has a letter behind it. */
+function isAmpsOf(before: Token | undefined, place: Place): boolean {
+  return before?.value != null && before.value < 100 && before.end === place.start;
 }
 
 /** "190-200" is a range: the dash is a word there, not a sign. */

@@ -28,7 +28,7 @@ export const WORK_RULES: readonly Rule[] = [
   rule(`${I} <done> <the> (old|bad|new|worn|dirty|torn|broken|failed|whole|loose) <part>`, done, {
     examples: ['replaced the torn door gasket'],
   }),
-  rule(`(the|a) [new] <part> (is|has been|was|got) <done>`, done, {
+  rule(`<the> [new] <part> (has been|was|got) <done>`, done, {
     examples: ['the condenser has been cleaned'],
   }),
   rule('[the] <part> <done>', done, { alone: true, examples: ['condenser cleaned'] }),

@@ -6,8 +6,12 @@ import { shortForm } from '../corpus/short-form.ts';
 const corpus = readCorpus();
 
 describe('the corpus of said and understood', () => {
-  it('holds several hundred sentences, each once in its context', () => {
-    expect(corpus.length).toBeGreaterThan(500);
+  it('holds over a thousand sentences that mean something and of those that must not, each once in its context', () => {
+    const empty = corpus.filter(({ meant }) =>
+      /^(NOTHING|UNCLAIMED [-\d.]+(;UNCLAIMED [-\d.]+)*)$/.test(meant),
+    );
+    expect(corpus.length - empty.length).toBeGreaterThan(1200);
+    expect(empty.length).toBeGreaterThanOrEqual(250);
     const keys = corpus.map((line) => JSON.stringify([line.said, line.context]));
     const twice = keys.filter((key, index) => keys.indexOf(key) !== index);
     expect(twice).toEqual([]);

@@ -24,7 +24,7 @@ const makesSense = (sentence: SampledSentence): boolean => {
   return ruleOf(sentence).means(sentence.tags, frame) !== null;
 };
 
-describe('sentences sampled from the grammar', () => {
+describe('20,000 sentences sampled from the grammar', { timeout: 60_000 }, () => {
   it('are the same for the same random numbers', () => {
     expect(sampleSentences(50, seeded(3))).toEqual(sampleSentences(50, seeded(3)));
   });

@@ -20,6 +20,9 @@ const FOR = '[~(for|on|to) [the] <clause>]';
 
 /** Being told when time is up. */
 export const TIMER_COMMANDS: readonly Rule[] = [
+  rule('(remind|tell|ping|call) me in an hour [(to|about|for) [the] <clause>]', hour, {
+    examples: ['remind me in an hour'],
+  }),
   heardRule(`${START} (a|an|~the) <minutes> minute timer ${FOR}`, timer, {
     examples: ['set a ten minute timer'],
   }),
@@ -31,7 +34,7 @@ export const TIMER_COMMANDS: readonly Rule[] = [
     timer,
     { examples: ['set a timer for ten minutes'] },
   ),
-  rule('timer <number> (minutes|minute) [(for|on) [the] <clause>]', timer, {
+  rule('timer [for] <number> (minutes|minute) [(for|on) [the] <clause>]', timer, {
     examples: ['timer five minutes'],
   }),
   rule('(set|start|run|give me) (a|an) <number> hour timer [(for|on) [the] <clause>]', timer, {

@@ -18,7 +18,7 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    `(why is|what makes|what would make|what causes|what could cause) [(a|the)] (high|low) <asked>`,
+    `(why is|what makes|what would (make|cause)|what causes|what could cause) [(a|the)] (high|low) <asked>`,
     plain('causes'),
     { examples: ['what causes high head pressure'] },
   ),
@@ -30,7 +30,7 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     },
   ),
   heardRule(
-    '(where does that number come from|~where (did|do|does) (that|you|this|it|those) [(number|numbers)] (get that|come from|get [that] number)|~how (did|do) you (get|figure|calculate|work out|know|come up with) (that|it|this) [number]|~(show|tell|explain) [me] (your work|the math|your math|how)|~says who|~what is that based on|~where is that from|~how is that (calculated|figured|worked out)|~why that number|~what formula|~explain that)',
+    '(where does that number come from|~where (did|do|does|would) (that|you|this|it|those) [(number|numbers)] (get that|come from|get [that] number)|~how (did|do) you (get|figure|calculate|work out|know|come up with) (that|it|this) [number]|~(show|tell|explain) [me] (your work|the math|your math|how)|~says who|~what is that based on|~where is that from|~how is that (calculated|figured|worked out)|~why that number|~what formula|~explain that)',
     plain('working'),
     { examples: ['where does that number come from', 'how did you get that'] },
   ),

@@ -40,7 +40,7 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    '(saturation|convert|p t for|pt for) [(at|for|of)] <amount> [(on|for|with|of|in) <refrigerant>]',
+    '(saturation [(temp|temperature|pressure)]|convert|p t for|pt for) [(at|for|of)] <amount> [(on|for|with|of|in) <refrigerant>]',
     saturation,
     { examples: ['saturation at one ten degrees'] },
   ),

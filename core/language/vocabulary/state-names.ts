@@ -41,7 +41,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   hot: ['hot', '~(overheated|overheating|running hot|too hot|very hot|cooking)'],
   noisy: [
     'noisy',
-    '~(loud|rattling|squealing|squeaking|grinding|vibrating|making noise|humming|knocking|screeching)',
+    '~(loud|rattling|squealing|squeaking|grinding|vibrating|making noise|humming|knocking|screeching|chattering|buzzing|clicking)',
   ],
   loose: ['loose', '~(hanging|hanging off|hanging loose|coming off|falling off|wobbly)'],
   burnt: [
@@ -52,7 +52,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   failed: [
     'failed',
     'bad',
-    '~(broken|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|broke|gone bad|blown|shorted|grounded|bulged|toast|junk|damaged|no good)',
+    '~(broken|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|broke|gone bad|blown|shorted|grounded|bulged|toast|junk|damaged|no good|stuck|sticking|jammed)',
   ],
   ok: ['good', 'clean', '~(ok|fine|clear|all right|alright|in good shape|looking good|looks good)'],
   wet: ['wet', '~(full of water|overflowing|soaked|damp|backed up|overflowing|sweating)'],
