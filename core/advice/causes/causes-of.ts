@@ -6,7 +6,7 @@ import { currentReading } from '../current.ts';
 import { needing, worked, type Found } from '../found.ts';
 import type { CauseRow, EvidenceRow, Needs, NextCheck, Refused } from '../verdict.ts';
 import { believe, ranked, type Belief } from './belief.ts';
-import { nextCautions } from './checks.ts';
+import { nextCautions } from './check-costs.ts';
 import { leadingOf } from './families.ts';
 import { gather, type Gathered } from './gather.ts';
 import { feedOf, rowsOf } from './matrix.ts';

@@ -2,7 +2,7 @@ import type { VisitState } from '../../visit/state.ts';
 import { worked, type Found } from '../found.ts';
 import type { NextCheck } from '../verdict.ts';
 import { beliefOf } from './causes-of.ts';
-import { nextCautions } from './checks.ts';
+import { nextCautions } from './check-costs.ts';
 import { gather } from './gather.ts';
 import { nextOf } from './next-of.ts';
 

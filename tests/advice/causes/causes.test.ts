@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { answer } from '../../../core/advice/answer.ts';
+import { nextCautions } from '../../../core/advice/causes/check-costs.ts';
 import { causesOf } from '../../../core/advice/causes/causes-of.ts';
 import { ARROWS, LEVELS } from '../../../core/advice/causes/arrows.ts';
 import { levelsOf } from '../../../core/advice/causes/levels-of.ts';
 import { MATRIX } from '../../../core/advice/causes/matrix.ts';
 import { PRIORS } from '../../../core/advice/causes/priors.ts';
-import type { Known, NextCheck, Verdict } from '../../../core/advice/verdict.ts';
+import type { NextCheck, Verdict } from '../../../core/advice/verdict.ts';
 import { utteranceOf } from '../../support/utterances.ts';
 import { read, readings, REACH_IN, unitIs, visitOf, WARM } from '../visits.ts';
 import type { FindingStateId, PartId } from '../../../core/terms/names.ts';
@@ -98,6 +99,16 @@ describe('evidence', () => {
     expect(leading(visitOf([freezer, winter]))).not.toContain('dirtyCondenser');
   });
 
+  it('takes head at its target in hot air for the air, not for the condenser', () => {
+    const hotAlley = readings(
+      read('ambientTemp', 108, 'degF'),
+      read('headPressure', 240, 'psi'),
+      read('suctionPressure', 24, 'psi'),
+      read('boxTemp', 47, 'degF'),
+    );
+    expect(leading(visitOf([REACH_IN, hotAlley]))).toEqual(['hotRoom']);
+  });
+
   it('leaves a valve’s faults out where there is a capillary tube', () => {
     const tube = unitIs(
       { fact: 'refrigerant', value: 'R-134a' },
@@ -152,17 +163,11 @@ describe('the next check', () => {
   });
 
   it('warns before a check on live parts', () => {
-    const stuck = [
-      found('condenser', 'ok'),
-      found('condenserFan', 'notRunning'),
-      found('evaporator', 'ok'),
-    ];
-    const known = answer({ ask: 'nextCheck' }, visitOf([REACH_IN, HOT, ...stuck]), NOTHING_BEFORE);
-    const isLive = (verdict: Verdict): verdict is Known & { answer: 'nextCheck' } =>
-      verdict.kind === 'known' && verdict.answer === 'nextCheck';
-    if (!isLive(known)) throw new Error('a check was expected');
-    if (known.next === 'check' && known.check === 'checkFanControl')
-      expect(known.cautions).toContain('liveWork');
+    const fan = { next: 'check', check: 'checkFanControl', between: [] } as const;
+    const amps = { next: 'read', need: 'current', between: [] } as const;
+    expect(nextCautions(fan)).toContain('liveWork');
+    expect(nextCautions(amps)).toContain('liveWork');
+    expect(nextCautions({ ...fan, check: 'lookCondenser' })).toEqual([]);
   });
 });
 
