@@ -43,6 +43,6 @@ export const VACUUM_DECAY: DecayDefaults = {
   levelBelow: ratio(0.4),
   moistureWithin: ratio(0.3),
   source:
-    '500 micron or less after 10 min, since 1,000 is loose for POE oil: common practice (one maker holds 500 for 5 min: manualarchiveguide.com, page 36); slopes: common practice',
+    '500 micron or less after 10 min, since 1,000 is loose for POE oil: common practice (one maker holds 500 for 5 min: manualarchiveguide.com, page 36)',
   standing: 'common practice',
 };
