@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { CautionId, Known } from '../../core/advice/verdict.ts';
 import type { Note, NoteSection, NoteTable } from '../../core/note/note.ts';
 import { BehindAnswer, CautionSources } from './behind-answer.tsx';
+import { Unbroken } from './unbroken.tsx';
 import { noteActions, type NoteAction } from './note-actions.ts';
 
 interface NotePaperProps {
@@ -68,7 +69,9 @@ function Section({ section, children }: SectionProps) {
     <section>
       <h2>{section.heading}</h2>
       {section.lines.map((line) => (
-        <p key={line}>{line}</p>
+        <p key={line}>
+          <Unbroken text={line} />
+        </p>
       ))}
       {section.table && <Table table={section.table} />}
       {children}
