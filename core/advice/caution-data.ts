@@ -131,6 +131,11 @@ export const CAUTIONS: Record<CautionId, CautionData> = {
     source:
       'manualshive.com, a transport refrigeration maker’s service manual, page 137; hvactm.ca, unit 2',
   },
+  testAboveRating: {
+    detail:
+      'The lowest of low-side rating, component rating and nameplate is the most a test may reach. Let it down slowly, and look over what it has loaded before it is trusted.',
+    source: 'hvactm.ca, unit 2, for the limit; the rest is common practice',
+  },
   useMicronGauge: {
     detail:
       'All of a deep vacuum lies within the last half inch of a dial. Read an electronic gauge at the far end, with the pump valved off.',

@@ -41,6 +41,7 @@ export type Caution =
   | 'trappedLiquid'
   | 'hotSurface'
   | 'pressureTest'
+  | 'testAboveRating'
   | 'useMicronGauge'
   | 'iceInSystem'
   | 'noPowerInVacuum'

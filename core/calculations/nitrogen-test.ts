@@ -56,7 +56,7 @@ export function nitrogenTest(input: {
     const { rating } = input;
     const over: Caution[] =
       rating !== undefined && Math.max(input.pressure, input.found) > rating
-        ? ['pressureLimit']
+        ? ['testAboveRating']
         : [];
     return known(
       {

@@ -41,6 +41,8 @@ export const CAUTION_SENTENCES: Record<CautionId, string> = {
     'Treat it as live: lock out, bleed the capacitors with a resistor, and prove the meter before and after.',
   pressureTest:
     'Careful: a regulator with a relief behind it, nitrogen only, never oxygen, and never above the lowest rating in the circuit.',
+  testAboveRating:
+    'That test is above the lowest rating in the circuit: stand clear and let it down.',
   useMicronGauge:
     'A dial cannot show a deep vacuum: read it with an electronic gauge, away from the pump.',
   iceInSystem:

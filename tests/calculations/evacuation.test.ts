@@ -98,8 +98,8 @@ describe('sealed nitrogen', () => {
     };
     const rating = absolutePressure(164.7 * PSI);
     expect(cautionsOf(nitrogenTest(input))).toContain('pressureTest');
-    expect(cautionsOf(nitrogenTest(input))).not.toContain('pressureLimit');
-    expect(cautionsOf(nitrogenTest({ ...input, rating }))).toContain('pressureLimit');
+    expect(cautionsOf(nitrogenTest(input))).not.toContain('testAboveRating');
+    expect(cautionsOf(nitrogenTest({ ...input, rating }))).toContain('testAboveRating');
   });
 });
 
