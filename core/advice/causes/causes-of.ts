@@ -12,7 +12,6 @@ import { gather, type Gathered } from './gather.ts';
 import { feedOf, rowsOf } from './matrix.ts';
 import { nextOf } from './next-of.ts';
 import { speaksAgainst, speaksFor, type Evidence } from './observation.ts';
-import { PRIORS } from './priors.ts';
 
 export interface CausesFound {
   readonly causes: readonly CauseRow[];
@@ -24,10 +23,10 @@ export interface CausesFound {
  * The causes, the likeliest first, from what was read against what it should be and from what was seen. Before
  * anything can be weighed it is the first reading that is missing, or the reason why no target exists.
  */
-export function causesOf(state: VisitState, priors = PRIORS): Found<CausesFound> {
+export function causesOf(state: VisitState): Found<CausesFound> {
   const gathered = gather(state);
   if (gathered.evidence.length === 0) return firstLack(gathered, state);
-  const belief = beliefOf(gathered, state, priors);
+  const belief = beliefOf(gathered, state);
   const order = ranked(belief);
   const all = [...gathered.evidence, ...gathered.around];
   const leading = leadingOf(belief);
@@ -45,13 +44,9 @@ export function causesOf(state: VisitState, priors = PRIORS): Found<CausesFound>
   });
 }
 
-export function beliefOf(
-  { evidence, around }: Gathered,
-  state: VisitState,
-  priors = PRIORS,
-): Belief {
+export function beliefOf({ evidence, around }: Gathered, state: VisitState): Belief {
   const ratios = [...evidence, ...around].map((each) => each.ratios);
-  return believe(ratios, feedOf(state.unit.metering), priors);
+  return believe(ratios, feedOf(state.unit.metering));
 }
 
 /** Amps and the discharge line are extra: their absence is not held against the answer. */

@@ -1,12 +1,13 @@
 /** Faults that a source names for readings that it gives: the matcher is held against its conclusion. */
 import { believe, ranked } from '../../../core/advice/causes/belief.ts';
-import { causesOf } from '../../../core/advice/causes/causes-of.ts';
 import type { Levels } from '../../../core/advice/causes/arrows.ts';
 import { levelsOf } from '../../../core/advice/causes/levels-of.ts';
+import { gather } from '../../../core/advice/causes/gather.ts';
+import { feedOf } from '../../../core/advice/causes/matrix.ts';
 import type { Feed } from '../../../core/advice/causes/matrix-row.ts';
-import { ratiosOfSeen } from '../../../core/advice/causes/observation.ts';
+import { ratiosOfSeen, type Ratios } from '../../../core/advice/causes/observation.ts';
 import { PRIORS } from '../../../core/advice/causes/priors.ts';
-import type { SymptomId } from '../../../core/advice/causes/symptom.ts';
+import { SYMPTOMS, type SymptomId } from '../../../core/advice/causes/symptom.ts';
 import type { Standing } from '../../../core/calculations/formula.ts';
 import type { CauseId } from '../../../core/terms/causes.ts';
 import type { VisitState } from '../../../core/visit/state.ts';
@@ -55,20 +56,38 @@ type Priors = Readonly<Record<CauseId, number>>;
 
 /** Every cause, the likeliest first. */
 export function orderFor(each: PublishedCase, priors: Priors = PRIORS): readonly CauseId[] {
-  if ('visit' in each) return orderOfVisit(each.visit, priors);
-  const symptoms = Object.keys(each.seen).filter(
-    (symptom): symptom is SymptomId => symptom in each.seen,
-  );
-  const evidence = symptoms.flatMap((symptom) => {
-    const levels = each.seen[symptom];
-    return levels ? [ratiosOfSeen({ symptom, levels }, each.feed)] : [];
-  });
-  return ranked(believe(evidence, each.feed, priors)).map(([cause]) => cause);
+  const { ratios, feed } = weighed(each);
+  return ranked(believe(ratios, feed, priors)).map(([cause]) => cause);
 }
 
-function orderOfVisit(visit: VisitState, priors: Priors): readonly CauseId[] {
-  const found = causesOf(visit, priors);
-  return found.kind === 'known' ? found.value.causes.map(({ cause }) => cause) : [];
+interface Weighed {
+  readonly ratios: readonly Ratios[];
+  readonly feed: Feed | null;
+}
+
+/** Weighed once: the priors that are tried on it do not change what was read. */
+const WEIGHED = new Map<PublishedCase, Weighed>();
+
+function weighed(each: PublishedCase): Weighed {
+  const before = WEIGHED.get(each);
+  if (before) return before;
+  const now = 'visit' in each ? weighedVisit(each) : weighedPattern(each);
+  WEIGHED.set(each, now);
+  return now;
+}
+
+function weighedVisit({ visit }: VisitCase): Weighed {
+  const { evidence, around } = gather(visit);
+  const ratios = [...evidence, ...around].map((one) => one.ratios);
+  return { ratios, feed: feedOf(visit.unit.metering) };
+}
+
+function weighedPattern({ seen, feed }: PatternCase): Weighed {
+  const ratios = SYMPTOMS.flatMap((symptom) => {
+    const levels = seen[symptom];
+    return levels ? [ratiosOfSeen({ symptom, levels }, feed)] : [];
+  });
+  return { ratios, feed };
 }
 
 /** From 1; 0 where it is not ranked at all. */

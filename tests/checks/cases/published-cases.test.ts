@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { answer } from '../../../core/advice/answer.ts';
 import { CAUSE_IDS } from '../../../core/advice/causes/cause-ids.ts';
 import { familyOf } from '../../../core/advice/causes/families.ts';
 import { PRIORS } from '../../../core/advice/causes/priors.ts';
@@ -65,15 +66,25 @@ describe('the published cases', () => {
   });
 
   it('keep their first place when any prior is halved or doubled, but for those listed', () => {
+    const led = ALL.map((each) => leads(each));
     const changed = CAUSE_IDS.flatMap((cause) =>
       [0.5, 2].flatMap((by) => {
         const priors = { ...PRIORS, [cause]: PRIORS[cause] * by };
-        return ALL.filter((each) => leads(each) !== leads(each, priors)).map(
+        return ALL.filter((each, index) => led[index] !== leads(each, priors)).map(
           (each) => `${cause} by ${by}: ${each.title}`,
         );
       }),
     );
     expect(changed).toEqual(SENSITIVE);
+  });
+
+  it('are answered so to a technician who reads them out', () => {
+    for (const { visit, named } of VISIT_CASES) {
+      const verdict = answer({ ask: 'causes' }, visit, { lastAnswer: null });
+      expect(verdict).toMatchObject({ kind: 'known', answer: 'causes' });
+      if (verdict.kind === 'known' && verdict.answer === 'causes')
+        expect(named).toContain(verdict.causes[0]?.cause);
+    }
   });
 
   it('each carry where they were read', () => {
