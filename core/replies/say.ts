@@ -26,8 +26,9 @@ export interface Outcome {
 export function say(outcome: Outcome, settings: { readonly units: UnitSystem }): Reply {
   const { text, spoken } = sentences([
     ...keptSaid(outcome.acknowledgements, settings.units),
-    ...cautionSentences(outcome),
+    ...cautionSentences(outcome, (id) => !QUALIFIES.has(id)),
     ...outcome.verdicts.map(verdictSaid),
+    ...cautionSentences(outcome, (id) => QUALIFIES.has(id)),
     ...outcome.acknowledgements
       .filter(isAsking)
       .map((asked) => acknowledgementSaid(asked, settings.units)),
@@ -36,10 +37,21 @@ export function say(outcome: Outcome, settings: { readonly units: UnitSystem }):
   return { text, spoken, large: largeOf(outcome), earcon: earconFor(outcome) };
 }
 
+/** What only qualifies a number comes after it: the number is wanted first. What can hurt comes before. */
+const QUALIFIES: ReadonlySet<CautionId> = new Set<CautionId>([
+  'glideBasis',
+  'chartsDiffer',
+  'designTableOnly',
+  'designLoadOnly',
+  'pullDown',
+  'idealGas',
+]);
+
 /** Work before any reading is told with the work itself: not twice in one breath. */
-function cautionSentences(outcome: Outcome): readonly Said[] {
+function cautionSentences(outcome: Outcome, isDue: (id: CautionId) => boolean): readonly Said[] {
   const told = outcome.acknowledgements.some((kept) => kept.kind === 'work' && kept.beforeBaseline);
   return cautionsSpoken(outcome)
+    .filter(isDue)
     .filter((id) => !(told && id === 'workBeforeBaseline'))
     .map((id) => plain(CAUTION_SENTENCES[id]));
 }
