@@ -82,11 +82,6 @@ export const REPAIR_DEADLINES = {
   },
 } as const satisfies Record<string, Statutory<number>>;
 
-export interface LeakRule {
-  readonly rule: '82.157' | '84.106';
-  readonly minimumCharge: Mass;
-}
-
 /** Ozone depleters among the refrigerants known here; every other blend in the list is free of them. */
 const OZONE_DEPLETING: ReadonlySet<RefrigerantId> = new Set<RefrigerantId>(['R-12', 'R-22']);
 const SUBSTITUTE_FROM_GWP = 53;
