@@ -3,6 +3,7 @@ import { only } from '../advice/sheet.ts';
 import { CAUSES } from '../terms/causes.ts';
 import { FINDING_STATES, PARTS, SIGHT_GLASS_STATES } from '../terms/names.ts';
 import type { VisitState } from '../visit/state.ts';
+import { circuitLines } from './circuit.ts';
 import { otherMemos } from './complaint.ts';
 import { readingWritten, sentence } from './wording.ts';
 
@@ -15,6 +16,7 @@ export function findingLines(state: VisitState): readonly string[] {
     ...readings
       .filter(({ reading }) => reading.event !== undefined)
       .map(({ reading }) => sentence(readingWritten(reading))),
+    ...circuitLines(state).found,
     ...(unit.sightGlass === null
       ? []
       : [sentence(`Sight glass ${SIGHT_GLASS_STATES[unit.sightGlass]}`)]),

@@ -2,6 +2,7 @@ import type { PartId, WorkKindId } from '../terms/names.ts';
 import { FINDING_STATES, PARTS } from '../terms/names.ts';
 import type { VisitState } from '../visit/state.ts';
 import { sheetRows } from '../visit/views.ts';
+import { circuitLines } from './circuit.ts';
 import { listed, nameWritten, sentence, valueWritten } from './wording.ts';
 
 /** Whatever someone still has to settle: asked and not answered, read and not read again, opened and not closed. */
@@ -14,6 +15,7 @@ export function openLines(state: VisitState): readonly string[] {
     ...baselineLines(state),
     ...missingAfterLines(state),
     ...leftOpenLines(state),
+    ...circuitLines(state).open,
     ...bypassLines(state),
     ...unresolvedLines(state),
   ];

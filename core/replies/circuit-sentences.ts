@@ -61,13 +61,15 @@ export const switchSaid = (of: SwitchAnswer): Said => SWITCH_WORDED[of.state](of
 const LEADS: Record<LeadsAt['how'], (place: string) => string> = {
   across: (place) => `Next, put the leads across the ${place}.`,
   at: (place) => `Next, put the leads on the ${place}.`,
-  behind: (place) =>
-    `Next, one lead behind the ${place}, on its load side, the other on neutral or the far leg.`,
   runs: (place) => `Next, see whether the ${place} runs.`,
 };
 
 const nextSaid = (next: LeadsAt | null): readonly Said[] =>
-  next === null ? [] : [plain(LEADS[next.how](PLACES[next.place]))];
+  next === null ? [] : [plain(LEADS[next.how](nameOf(next.place)))];
+
+/** A load side is asked for as the contactor's: that of a switch is told after its name. */
+const nameOf = (place: PlaceId): string =>
+  place === 'loadSide' ? 'load side of the contactor' : PLACES[place];
 
 /** More than this in one breath is a list that nobody keeps. */
 const MOST_NAMED = 3;

@@ -11,7 +11,7 @@ const volts = fc.double({ min: 0, max: 480, noNaN: true });
 const working = { kind: 'known' as const, formula: null, inputs: [], source: null, cautions: [] };
 
 const leads: fc.Arbitrary<LeadsAt> = fc.record({
-  how: fc.constantFrom('across', 'at', 'behind', 'runs'),
+  how: fc.constantFrom('across', 'at', 'runs'),
   place,
 });
 

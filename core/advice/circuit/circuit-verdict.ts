@@ -39,8 +39,6 @@ export interface LeadsAt {
   readonly how:
     | 'across'
     | 'at'
-    /** From its load side to neutral or the other leg. */
-    | 'behind'
     /** Looked at, or clamped. */
     | 'runs';
   readonly place: PlaceId;

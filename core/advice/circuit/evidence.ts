@@ -24,8 +24,11 @@ const NO_CURRENT = 0.05;
  * what was open before.
  */
 export function takenIn(circuit: Circuit, state: VisitState): readonly Taken[] {
+  const readings = metered(state);
   const all = [
-    ...metered(state).flatMap((entry) => takenFrom(entry, circuit)),
+    ...readings.flatMap((entry, index) =>
+      takenFrom(entry, { circuit, before: readings.slice(0, index) }),
+    ),
     ...sinceWork(state, state.findings).flatMap((entry) => seenFrom(entry, circuit)),
   ].sort((one, other) => placeInLog(state, one.id) - placeInLog(state, other.id));
   return [...new Map(all.map(({ taken }) => [measurementKey(taken.measurement), taken])).values()];
@@ -57,35 +60,75 @@ interface Logged {
 const placeInLog = ({ history }: VisitState, id: string): number =>
   history.findIndex((event) => event.id === id);
 
-function takenFrom({ id, at, reading }: ReadingEntry, circuit: Circuit): readonly Logged[] {
+interface Around {
+  readonly circuit: Circuit;
+  readonly before: readonly ReadingEntry[];
+}
+
+function takenFrom({ id, at, reading }: ReadingEntry, around: Around): readonly Logged[] {
   const { quantity, value, place } = reading;
   if (value === undefined || place === null) return [];
-  const measurement = METERED[quantity]?.(place, circuit) ?? null;
+  const measurement =
+    quantity === 'current' ? drawnBy(place, around) : voltageAt(place, reading.words, around);
   return measurement === null ? [] : [{ id, taken: { measurement, value, place, at } }];
 }
 
-type Metered = (place: PlaceId, circuit: Circuit) => Measurement | null;
-
-const METERED: Readonly<Record<string, Metered>> = {
-  voltage: (place, circuit) => voltageAt(place, circuit),
-  current: (place, circuit) => {
-    const load = loadsOf(circuit).find(({ id }) => id === place);
-    return load ? { kind: 'draws', of: load.id } : null;
-  },
-};
+function drawnBy(place: PlaceId, { circuit }: Around): Measurement | null {
+  const load = loadsOf(circuit).find(({ id }) => id === place);
+  return load ? { kind: 'draws', of: load.id } : null;
+}
 
 /** Readings to ground are not here: on two legs both sides of an open switch read the same. */
-function voltageAt(place: PlaceId, circuit: Circuit): Measurement | null {
-  if (place === 'lineSide') return supplyOf(circuit);
-  if (place === 'loadSide') {
-    return isSwitch('contacts', circuit) ? { kind: 'loadSide', of: 'contacts' } : null;
-  }
+function voltageAt(place: PlaceId, words: string, around: Around): Measurement | null {
+  const { circuit } = around;
   if (place === 'lineOneTwo') return supplyOf(circuit);
+  if (place === 'lineSide' || place === 'loadSide') return sideOf(place, words, around);
   const third = thirdLegPair(place, circuit);
   if (third) return third;
   const device = devicesOf(circuit).find((id) => id === place);
   return device === undefined ? null : { kind: 'across', of: device };
 }
+
+/**
+ * "In" and "out" are those of the switch last named, and so is a load side said alone; else they are the
+ * contactor's. A line side is the unit's own, where the supply is proved.
+ */
+function sideOf(
+  kind: 'lineSide' | 'loadSide',
+  words: string,
+  { circuit, before }: Around,
+): Measurement | null {
+  const last = lastNamed(before);
+  const named = switchesOf(circuit).find(({ id }) => id === last);
+  const isOfNamed = named !== undefined && !/contactor/i.test(words);
+  if (kind === 'lineSide')
+    return isInAndOut(words) && isOfNamed ? { kind, of: named.id } : supplyOf(circuit);
+  if (isOfNamed) return { kind, of: named.id };
+  return isSwitch('contacts', circuit) ? { kind, of: 'contacts' } : null;
+}
+
+const isInAndOut = (words: string): boolean => /\bin\b.*\bout\b/i.test(words);
+
+const lastNamed = (before: readonly ReadingEntry[]): PlaceId | null =>
+  before.findLast(({ reading }) => !isSide(reading.place))?.reading.place ?? null;
+
+/** The newest reading of the supply, whatever the circuit: "in" alone is no supply once a device was named. */
+export function supplyReading(state: VisitState): ReadingEntry | null {
+  const readings = metered(state);
+  const isOfSupply = (
+    { reading: { quantity, place, words } }: ReadingEntry,
+    at: number,
+  ): boolean => {
+    if (quantity !== 'voltage') return false;
+    if (place === 'lineOneTwo') return true;
+    return (
+      place === 'lineSide' && !(isInAndOut(words) && lastNamed(readings.slice(0, at)) !== null)
+    );
+  };
+  return readings.findLast(isOfSupply) ?? null;
+}
+
+const isSide = (place: PlaceId | null): boolean => place === 'lineSide' || place === 'loadSide';
 
 const isSwitch = (id: SuspectId, circuit: Circuit): boolean =>
   switchesOf(circuit).some((one) => one.id === id);

@@ -10,7 +10,6 @@ export function leadsAt(circuit: Circuit, measurement: Measurement): LeadsAt {
   const place = placeOf(of);
   if (of === 'contacts') return { how: 'at', place: 'loadSide' };
   if (kind === 'draws') return { how: 'runs', place };
-  if (kind !== 'across') return { how: 'behind', place };
   return { how: loadsOf(circuit).some(({ id }) => id === of) ? 'at' : 'across', place };
 }
 

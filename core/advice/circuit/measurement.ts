@@ -28,8 +28,7 @@ const isMotor = (id: SuspectId): id is (typeof MOTORS)[number] => MOTORS.some((o
 
 /**
  * Everything that can be asked for by a name, the easiest first: the supply, whether a motor runs, each load
- * and switch, the load side of each switch. A contactor's name is its coil's, so its contacts are only read
- * from their load side.
+ * and switch. A contactor's name is its coil's, so its contacts are read from their load side.
  */
 export function measurementsOf(circuit: Circuit): readonly Measurement[] {
   const loads = loadsOf(circuit).map(({ id }) => id);
@@ -42,7 +41,9 @@ export function measurementsOf(circuit: Circuit): readonly Measurement[] {
     ...otherPairs(circuit),
     ...loads.filter(isMotor).map((of) => ({ kind: 'draws' as const, of })),
     ...named.map((of) => ({ kind: 'across' as const, of })),
-    ...switches.map((of) => ({ kind: 'loadSide' as const, of })),
+    ...(switches.includes('contacts')
+      ? [{ kind: 'loadSide' as const, of: 'contacts' as const }]
+      : []),
   ];
 }
 

@@ -7,7 +7,7 @@ import type { CautionId, Input, Known, Refused, Verdict } from '../verdict.ts';
 import { switchesOf, type Circuit } from './circuit.ts';
 import { circuitOf } from './circuit-of.ts';
 import type { LeadsAt, SwitchState } from './circuit-verdict.ts';
-import { isSupply, metered, observationsOf, takenIn } from './evidence.ts';
+import { isSupply, metered, observationsOf, supplyReading, takenIn } from './evidence.ts';
 import { isPassing, type Observation } from './explanations.ts';
 import { leadsAt } from './leads-at.ts';
 import { nextMeasurement } from './next-measurement.ts';
@@ -39,8 +39,12 @@ const NOT_A_SWITCH: Refused = {
 export function switchAnswer(place: PlaceId, state: VisitState): Verdict {
   const role = ROLES[place];
   if (role === undefined) return NOT_A_SWITCH;
-  const supply = latestVoltage(state, ['lineSide', 'lineOneTwo']);
-  const across = latestVoltage(state, [place]);
+  const supply = voltsOf(supplyReading(state));
+  const across = voltsOf(
+    metered(state).findLast(
+      ({ reading }) => reading.quantity === 'voltage' && reading.place === place,
+    ) ?? null,
+  );
   if (supply === null) return PROVE_SUPPLY;
   if (!isSupply(supply.value)) return known(place, { supply, across: across ?? supply }, NO_SUPPLY);
   if (across === null) {
@@ -55,11 +59,8 @@ interface Volts {
   readonly at: number;
 }
 
-function latestVoltage(state: VisitState, places: readonly PlaceId[]): Volts | null {
-  const isHere = ({ reading }: ReadingEntry): boolean =>
-    reading.quantity === 'voltage' && places.some((place) => place === reading.place);
-  const entry = metered(state).findLast(isHere);
-  if (entry === undefined) return null;
+function voltsOf(entry: ReadingEntry | null): Volts | null {
+  if (entry === null) return null;
   const { value, place } = entry.reading;
   return value === undefined || place === null ? null : { value, place, at: entry.at };
 }
