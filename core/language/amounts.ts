@@ -10,7 +10,7 @@ import {
   word,
 } from '../grammar/nodes.ts';
 import { parseShape } from '../grammar/shape.ts';
-import { NUMBER, WHOLE_NUMBER } from './numbers.ts';
+import { NUMBER, UNDER_SIXTEEN, WHOLE_NUMBER } from './numbers.ts';
 import { UNIT } from './units.ts';
 
 /** What stands between a quantity and its value. */
@@ -58,7 +58,7 @@ const range = choice(
 const POUNDS = '<number:pounds> (pounds|pound|lb|lbs) [and]';
 const compound = choice(
   parseShape(`${POUNDS} <number:ounces> (ounces|ounce|oz)`, { number: NUMBER }),
-  parseShape(`${POUNDS} <whole:ounces>`, { number: NUMBER, whole: WHOLE_NUMBER }),
+  parseShape(`${POUNDS} <few:ounces>`, { number: NUMBER, few: UNDER_SIXTEEN }),
 );
 
 /** "a pound and a half", "two kilos and a half" */

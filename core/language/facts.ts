@@ -2,6 +2,7 @@ import type { QuantityId } from '../terms/quantities.ts';
 import { amountIn, measured } from './measure.ts';
 import { heardRule, type Means, type Rule, rule } from './rule.ts';
 import { equipmentId, meteringId, numberIn, refrigerantId, sightGlassId, tagsIn } from './slots.ts';
+import { EVERYDAY } from './unit-description.ts';
 import type { Fact, NameplateItem } from './utterance.ts';
 
 const equipment: Means = (tags, frame) => {
@@ -12,11 +13,14 @@ const equipment: Means = (tags, frame) => {
   return { facts: [{ fact: 'equipment', value, ...counted, words: frame.wordsOf(frame.span) }] };
 };
 
+/** "it's thirty two" is a temperature until something says that a refrigerant is meant. */
+const SAYS_REFRIGERANT = /\b(?:on|r|freon|gas|refrigerant|charged|runs|uses|using)\b|\br-?\d/i;
+
 const refrigerant: Means = (tags, frame) => {
   const value = refrigerantId(tags['refrigerant']);
-  return value === null
-    ? null
-    : { facts: [{ fact: 'refrigerant', value, words: frame.wordsOf(frame.span) }] };
+  const words = frame.wordsOf(frame.span);
+  if (value === null || (EVERYDAY.includes(value) && !SAYS_REFRIGERANT.test(words))) return null;
+  return { facts: [{ fact: 'refrigerant', value, words }] };
 };
 
 const metering: Means = (tags, frame) => {

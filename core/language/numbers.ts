@@ -156,6 +156,16 @@ export const NUMBER = summed(
   choice(sequence(whole, optional(choice(point, parts))), onlyParts, unheard(endingLate)),
 );
 
+/** Ounces behind pounds: sixteen of them would be a pound. */
+export const UNDER_SIXTEEN = summed(
+  'underSixteen',
+  choice(
+    ...[...ONES, ...TEENS.slice(0, 6)].map((text, index) => plus(text, index + 1)),
+    tokenClass('digit'),
+    tokenClass('teen'),
+  ),
+);
+
 /** A number without anything behind its point. */
 export const WHOLE_NUMBER = summed('wholeNumber', whole);
 

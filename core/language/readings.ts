@@ -4,6 +4,7 @@ import { isElectrical } from './electrical-quantities.ts';
 import { type Amounted, amountIn, measured, unitFor } from './measure.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, partId, quantityId, refrigerantId, tagsIn } from './slots.ts';
+import { EVERYDAY } from './unit-description.ts';
 import type { Reading } from './utterance.ts';
 
 type Extras = Partial<Pick<Reading, 'when' | 'event' | 'afterMinutes' | 'gasTemp' | 'refrigerant'>>;
@@ -85,6 +86,9 @@ const refrigerantMoved =
     const { unit } = amountIn(tags);
     // "added two fuses" has neither a weight nor a refrigerant.
     if (unit === null && refrigerant === null) return null;
+    // "two pounds twelve" is a weight, not two pounds of R-12.
+    const isBare = !/\b(?:of|r)\b|\br-?\d/i.test(frame.wordsOf(frame.span));
+    if (refrigerant !== null && EVERYDAY.includes(refrigerant) && isBare) return null;
     return fixed(quantity, refrigerant === null ? {} : { refrigerant })(tags, frame);
   };
 
@@ -124,6 +128,16 @@ const ADDED =
 const RECOVERED =
   '(recovered|~reclaimed|~recovered out|~pulled out|~took out|~pulled|~removed|~got out|~recovering)';
 
+/** "set the thermostat to thirty six": what it is set to now, and that it was adjusted. */
+const setTo: Means = (tags, frame) => {
+  const found = reading('setpointTemp', amountIn(tags), frame);
+  if (found === null) return null;
+  return {
+    readings: [found],
+    work: [{ did: 'adjust', part: 'temperatureControl', words: found.words }],
+  };
+};
+
 /** Readings off gauges, thermometers and scales. */
 export const READING_RULES: readonly Rule[] = [
   heardRule('[the] <quantity> <link> <amount>', notElectrical(asReading()), {
@@ -162,6 +176,11 @@ export const READING_RULES: readonly Rule[] = [
     {
       examples: ['it is twenty six celsius at the condenser', '92 degrees at the condenser'],
     },
+  ),
+  rule(
+    '[(i|we)] (set|reset|turned|adjusted|lowered|raised|bumped|changed) [the] (thermostat|stat|controller|set point|temperature control|temp control) [(up|down|back)] to <amount>',
+    setTo,
+    { examples: ['set the thermostat to thirty six'] },
   ),
   rule('[it is] <amount> (outside|outdoors|out there)', fixed('outdoorTemp'), {
     examples: ['it is ninety two outside'],

@@ -53,7 +53,7 @@ export const TALK_RULES: readonly Rule[] = [
     examples: ['according to the customer it was at fifty'],
   }),
   rule(
-    `[(about|around|another|like|at|in|over|under|almost|only|for|took|takes|it takes|it took|be there in|back in)] <number> [(to|or) <number:other>] ${FOREIGN} [(ago|away|old|late|early|out|from here|left|left over|long|wide|tall|each|total|in a row)]`,
+    `[(about|around|another|like|at|in|over|under|almost|only|for|took|takes|it takes|it took|be there in|back in)] <number> [(to|or) <number:other>] [more] ${FOREIGN} [(ago|away|old|late|early|out|from here|left|left over|long|wide|tall|each|total|in a row)]`,
     nothing,
     {
       examples: ['i will be there in twenty minutes'],
@@ -70,7 +70,7 @@ export const TALK_RULES: readonly Rule[] = [
     { examples: ['at five oclock this morning'] },
   ),
   rule(
-    '(by|until|till|around|at|for|before|after) <number> (tomorrow|today|tonight|this morning|this afternoon|this evening|yesterday|in the morning|monday|tuesday|wednesday|thursday|friday|saturday|sunday)',
+    '(by|until|till|around|at|for|before|after|since) <number> (tomorrow|today|tonight|this morning|this afternoon|this evening|yesterday|in the morning|monday|tuesday|wednesday|thursday|friday|saturday|sunday)',
     nothing,
     {
       examples: ['i will call you at two tomorrow'],

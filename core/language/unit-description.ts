@@ -4,7 +4,7 @@ import { equipmentId, meteringId, numberIn, refrigerantId, tagsIn } from './slot
 import type { Fact } from './utterance.ts';
 
 /** Refrigerants whose figures are everyday temperatures: "walk in, thirty two" is a box at 32. */
-const EVERYDAY: readonly RefrigerantId[] = ['R-12', 'R-22', 'R-32', 'R-125'];
+export const EVERYDAY: readonly RefrigerantId[] = ['R-12', 'R-22', 'R-32', 'R-125'];
 
 /** Everything that was told of the unit in one breath, each as a fact. */
 const described: Means = (tags, frame) => {

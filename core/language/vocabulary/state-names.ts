@@ -92,7 +92,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
   hot: ['runs hot', 'feels hot'],
   loose: ['came loose', 'fell off', 'came off', 'hangs loose'],
   oily: ['has oil on it', 'has oil around it', 'has oil'],
-  iced: ['has ice on it', 'has frost on it', 'has ice', 'froze up'],
+  iced: ['(has|has got|is got|got) (ice|frost) [on it]', 'froze up'],
   wet: ['has water in it', 'overflows', 'is overflowing'],
   ok: [
     'looks (good|fine|ok|clean)',
