@@ -15,7 +15,7 @@ export const CAUTION_SENTENCES: Record<CautionId, string> = {
   glideBasis: 'This blend glides: dew for superheat, bubble for subcooling, the middle for a coil.',
   chartsDiffer: 'Printed charts differ by about a degree here.',
   designTableOnly:
-    'By rule of thumb for this kind of unit; the maker and the nameplate come first.',
+    'That is a rule of thumb for this kind of unit; the maker and the nameplate come first.',
   designLoadOnly:
     'With a fixed restriction suction floats with load and head: compare it only near the set point.',
   pullDown:
