@@ -62,7 +62,6 @@ export const SAFETY_CAUTIONS: Record<SafetyTopic, readonly CautionId[]> = {
 
 /** What goes with a question that cannot be answered yet. */
 export function questionCautions(ask: Question['ask'], about: unknown): readonly CautionId[] {
-  if (ask === 'switch') return ['liveWork'];
   if (ask !== 'limit') return [];
   return about === 'cylinderFill' ? ['neverOverfill'] : ['chargeByNameplate'];
 }
