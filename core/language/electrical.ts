@@ -100,7 +100,7 @@ const inAndOut: Means = (tags, frame) => {
   return line === null || load === null ? null : { readings: [line, load] };
 };
 
-const AT = '(at|across|~on|~into|~to|~through|~in|~over|~from|~off|~for|~between)';
+const AT = '(at|across|~on|~into|~to|~through|~in|~over|~from|~off|~between)';
 
 /** Meter readings, each at its place. */
 export const ELECTRICAL_RULES: readonly Rule[] = [

@@ -24,7 +24,7 @@ const FOREIGN =
 const SIZE =
   '(amp|volt|watt|ton|horsepower|hp|horse|inch|foot|pound|ounce|gallon|wire|pole|microfarad|degree|psi)';
 const SIZED =
-  '(breaker|fuse|motor|wrench|pipe|line|tubing|wire|outlet|circuit|bit|socket|hose|fitting|nut|nut driver|drill|copper|ladder|driver|flare|flare nut|screwdriver|cylinder|tank|jug|bottle|bucket|box|plug|cord|day|gage|controller|relief|roll|tape|hammer|screw|bolt|elbow|coupling)';
+  '(breaker|fuse|motor|fan|compressor|contactor|coil|transformer|relay|heater|capacitor|wrench|pipe|line|tubing|wire|outlet|circuit|bit|socket|hose|fitting|nut|nut driver|drill|copper|ladder|driver|flare|flare nut|screwdriver|cylinder|tank|jug|bottle|bucket|box|plug|cord|day|gage|controller|relief|roll|tape|hammer|screw|bolt|elbow|coupling)';
 
 /** What is said but is not for us: nothing of it is recorded, and its numbers are not asked about. */
 export const TALK_RULES: readonly Rule[] = [
