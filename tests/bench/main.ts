@@ -1,6 +1,7 @@
 // `npm run bench`: every figure in one run on one machine. Nothing here is asserted: a loaded machine is no fault.
 import { cpus, loadavg } from 'node:os';
 import { benchBundle } from './bundle.ts';
+import { benchCauses } from './causes.ts';
 import { benchHearing } from './hearing.ts';
 import { benchReply } from './reply.ts';
 import { benchSaturation } from './saturation.ts';
@@ -40,6 +41,14 @@ function understandingRows(): readonly Row[] {
   ];
 }
 
+function adviceRows(): readonly Row[] {
+  const { causesMs, nextCheckMs } = benchCauses();
+  return [
+    ['causes of what was read', figure(causesMs, 'ms')],
+    ['the next check', figure(nextCheckMs, 'ms')],
+  ];
+}
+
 async function hearingRows(): Promise<readonly Row[]> {
   const { realTimeFactor, startUpMs, grammarLoadMs } = await benchHearing();
   const { endOfSpeechToReplyMs, reply } = await benchReply();
@@ -59,6 +68,7 @@ async function main(): Promise<void> {
     ...saturationRows(),
     ...(await bundleRows()),
     ...understandingRows(),
+    ...adviceRows(),
     ...(await hearingRows()),
   ];
   for (const [what, shown] of rows) console.log(`${what.padEnd(52)} ${shown}`);
