@@ -19,7 +19,7 @@ import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { VisitState } from '../visit/state.ts';
 import { amountOf, type ReadingEntry } from '../visit/views.ts';
 import { needing, worked, type Found } from './found.ts';
-import { altitudeInput, localAir } from './local-air.ts';
+import { localAirInput, localAir } from './local-air.ts';
 import type { Input } from './verdict.ts';
 
 /**
@@ -81,7 +81,7 @@ export function absoluteOf(state: VisitState, quantity: QuantityId): Found<Absol
   return {
     ...found,
     value: toAbsolutePressure(found.value, localAir(state)),
-    inputs: [...found.inputs, ...altitudeInput(state)],
+    inputs: [...found.inputs, ...localAirInput(state)],
   };
 }
 

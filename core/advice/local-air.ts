@@ -1,18 +1,24 @@
-import { atmosphereAt } from '../units/atmosphere.ts';
+import { localAtmosphere } from '../units/atmosphere.ts';
 import { fromBase } from '../units/convert.ts';
-import type { AbsolutePressure } from '../units/quantity-values.ts';
+import { absolutePressure, type AbsolutePressure } from '../units/quantity-values.ts';
 import type { VisitState } from '../visit/state.ts';
 import type { Input } from './verdict.ts';
 
-/** The air a gauge reads against on this visit. */
-export function localAir(state: VisitState): AbsolutePressure {
-  return atmosphereAt(state.settings.altitudeM);
+/** The air a gauge reads against on this visit: by the barometer where one was read, else by the altitude. */
+export function localAir({ settings }: VisitState): AbsolutePressure {
+  const { altitudeM, barometerKpa } = settings;
+  return barometerKpa === undefined
+    ? localAtmosphere({ by: 'altitude', altitudeM })
+    : localAtmosphere({ by: 'barometer', pressure: absolutePressure(barometerKpa) });
 }
 
 /** Shown beside a gauge pressure's working where it makes a difference. */
-export function altitudeInput(state: VisitState): readonly Input[] {
-  const { altitudeM } = state.settings;
+export function localAirInput({ settings }: VisitState): readonly Input[] {
+  const { units, altitudeM, barometerKpa } = settings;
+  if (barometerKpa !== undefined) {
+    const shown = fromBase(barometerKpa, units === 'us' ? 'psia' : 'kPaa');
+    return [{ name: 'barometer', ...shown, from: 'set' }];
+  }
   if (altitudeM === 0) return [];
-  const shown = fromBase(altitudeM, state.settings.units === 'us' ? 'ft' : 'm');
-  return [{ name: 'altitude', ...shown, from: 'set' }];
+  return [{ name: 'altitude', ...fromBase(altitudeM, units === 'us' ? 'ft' : 'm'), from: 'set' }];
 }

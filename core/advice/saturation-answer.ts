@@ -14,7 +14,7 @@ import { SHOWN_UNITS } from '../units/shown-unit.ts';
 import type { VisitState } from '../visit/state.ts';
 import { refrigerantOf } from './current.ts';
 import { both, calculated, andThen, worked, type Found } from './found.ts';
-import { altitudeInput, localAir } from './local-air.ts';
+import { localAirInput, localAir } from './local-air.ts';
 import type { Refused } from './verdict.ts';
 
 export interface Saturated {
@@ -71,7 +71,7 @@ function saturationAt({ id, given, phase }: Asked, state: VisitState): Found<Amo
       ),
       (pressure) =>
         worked(fromBase(toGaugeReading(pressure, air), shown.gaugePressure), {
-          inputs: altitudeInput(state),
+          inputs: localAirInput(state),
         }),
     );
   }
@@ -83,6 +83,6 @@ function saturationAt({ id, given, phase }: Asked, state: VisitState): Found<Amo
       saturationTemperatureFormula,
       state,
     ),
-    (found) => worked(fromBase(found, shown.temperature), { inputs: altitudeInput(state) }),
+    (found) => worked(fromBase(found, shown.temperature), { inputs: localAirInput(state) }),
   );
 }

@@ -36,7 +36,7 @@ import {
   temperatureOf,
 } from './current.ts';
 import { both, calculated, andThen, worked, type Found } from './found.ts';
-import { altitudeInput, localAir } from './local-air.ts';
+import { localAirInput, localAir } from './local-air.ts';
 import type { Figure, Input, Refused, TargetBasis } from './verdict.ts';
 
 /** What a quantity should be, in the visit's unit. */
@@ -266,6 +266,6 @@ function gaugeAt(
   return andThen(
     calculated(coilPressure({ refrigerant, temperature: at }), coilPressureFormula, state),
     (absolute) =>
-      worked(toGaugeReading(absolute, localAir(state)), { inputs: altitudeInput(state) }),
+      worked(toGaugeReading(absolute, localAir(state)), { inputs: localAirInput(state) }),
   );
 }

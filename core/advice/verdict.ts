@@ -21,7 +21,13 @@ export interface Working {
 
 export interface Input {
   readonly name:
-    AnswerableId | 'refrigerant' | 'metering' | 'equipment' | 'designSplit' | 'altitude';
+    | AnswerableId
+    | 'refrigerant'
+    | 'metering'
+    | 'equipment'
+    | 'designSplit'
+    | 'altitude'
+    | 'barometer';
   readonly value: number | string;
   readonly unit: UnitId | null;
   /** Read by the technician, set for the visit, taken from the product's own table, or computed. */

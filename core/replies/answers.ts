@@ -134,6 +134,7 @@ const INPUT_NAMES: Record<Exclude<Input['name'], keyof typeof SHORT_NAMES>, stri
   equipment: 'unit',
   designSplit: 'design split',
   altitude: 'altitude',
+  barometer: 'barometer',
 };
 const INPUT_LABELS: Record<Input['name'], string> = { ...SHORT_NAMES, ...INPUT_NAMES };
 

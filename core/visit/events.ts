@@ -69,6 +69,8 @@ export interface VisitSettings {
   readonly units: UnitSystem;
   /** Feet or metres above the sea, turned to metres. */
   readonly altitudeM: number;
+  /** What a barometer beside the gauge reads, in kPa: where there is one it comes before the altitude. */
+  readonly barometerKpa?: number;
 }
 
 export const DEFAULT_SETTINGS: VisitSettings = { units: 'us', altitudeM: 0 };

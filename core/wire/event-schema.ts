@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { ALTITUDE_RANGE_M, BAROMETER_RANGE_KPA } from '../units/atmosphere.ts';
 import type { EventBody, VisitEvent } from '../visit/events.ts';
 import { quantitySchema, unitSystemSchema } from './term-schema.ts';
 import {
@@ -26,8 +27,12 @@ const envelope = {
 
 const settings = z.strictObject({
   units: unitSystemSchema,
-  // The Dead Sea shore to the highest town there is, La Rinconada: outside it the figure is a slip.
-  altitudeM: z.number().min(-450).max(5200),
+  altitudeM: z.number().min(ALTITUDE_RANGE_M.low).max(ALTITUDE_RANGE_M.high),
+  barometerKpa: z
+    .number()
+    .min(BAROMETER_RANGE_KPA.low)
+    .max(BAROMETER_RANGE_KPA.high)
+    .exactOptional(),
 });
 
 const event = <Type extends EventBody['type'], Shape extends z.ZodRawShape>(

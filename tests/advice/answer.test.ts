@@ -80,6 +80,16 @@ describe('values worked out, against printed ones', () => {
     expect(at(0)).toBeCloseTo(22.2, 1);
   });
 
+  it('goes by a barometer before the altitude: 12.23 psia, the air at 5,000 ft, is read as 5,000 ft', () => {
+    const by = (settings: VisitSettings): number =>
+      value(
+        ask({ ask: 'saturation', value: 20, unit: 'psi', refrigerant: 'R-134a' }, [], settings),
+      );
+    const barometer = by({ units: 'us', altitudeM: 0, barometerKpa: 12.23 * 6.894757 });
+    expect(barometer).toBeCloseTo(18.7, 1);
+    expect(by({ units: 'us', altitudeM: 1524 })).toBeCloseTo(barometer, 1);
+  });
+
   it('a value that was read later than its sources stands before one worked out', () => {
     const sources = readings(
       read('suctionPressure', 20, 'psi'),

@@ -1,6 +1,7 @@
 import { describe, expect, expectTypeOf, it } from 'vitest';
 import type { z } from 'zod';
-import type { VisitEvent } from '../../core/visit/events.ts';
+import { ALTITUDE_RANGE_M, BAROMETER_RANGE_KPA } from '../../core/units/atmosphere.ts';
+import { DEFAULT_SETTINGS, type VisitEvent } from '../../core/visit/events.ts';
 import { pushRequestSchema, visitEventSchema } from '../../core/wire/event-schema.ts';
 import { createStamp, DEVICE } from '../support/stamp.ts';
 import { psi } from '../support/utterances.ts';
@@ -36,6 +37,23 @@ describe('the schema of a visit event', () => {
   ])('refuses %s and names its path', (_what, change, path) => {
     const result = visitEventSchema.safeParse({ ...taken(), ...change });
     expect(result.error?.issues[0]?.path).toEqual(path);
+  });
+
+  it('takes every height and barometer the page takes, and none beyond', () => {
+    const opened = (settings: object) =>
+      visitEventSchema.safeParse({
+        ...createStamp()({ type: 'visitOpened', v: 1, settings: DEFAULT_SETTINGS }),
+        settings,
+      }).success;
+    const at = (altitudeM: number) => opened({ units: 'us', altitudeM });
+    const by = (barometerKpa: number) => opened({ units: 'us', altitudeM: 0, barometerKpa });
+    expect([at(ALTITUDE_RANGE_M.low), at(ALTITUDE_RANGE_M.high)]).toEqual([true, true]);
+    expect([at(ALTITUDE_RANGE_M.low - 1), at(ALTITUDE_RANGE_M.high + 1)]).toEqual([false, false]);
+    expect([by(BAROMETER_RANGE_KPA.low), by(BAROMETER_RANGE_KPA.high)]).toEqual([true, true]);
+    expect([by(BAROMETER_RANGE_KPA.low - 1), by(BAROMETER_RANGE_KPA.high + 1)]).toEqual([
+      false,
+      false,
+    ]);
   });
 
   it('refuses an empty push and one of more than 500 events', () => {

@@ -1,0 +1,92 @@
+import { useState } from 'preact/hooks';
+import { ALTITUDE_RANGE_M, BAROMETER_RANGE_KPA } from '../../core/units/atmosphere.ts';
+import { fromBase, toBase } from '../../core/units/convert.ts';
+import type { UnitId, UnitSystem } from '../../core/units/units.ts';
+import type { VisitSettings } from '../../core/visit/events.ts';
+
+interface LocalAirFormProps {
+  readonly settings: VisitSettings;
+  readonly onSettings: (settings: VisitSettings) => void;
+}
+
+/** What every gauge reads against: the height above the sea, or better a barometer beside the unit. */
+export function LocalAirForm({ settings, onSettings }: LocalAirFormProps) {
+  const { units, altitudeM, barometerKpa } = settings;
+  return (
+    <>
+      <Measure
+        id="altitude"
+        words={HEIGHT_WORDS[units]}
+        unit={HEIGHT_UNIT[units]}
+        digits={0}
+        range={ALTITUDE_RANGE_M}
+        base={altitudeM}
+        onBase={(metres) => onSettings({ ...settings, altitudeM: Math.round(metres ?? 0) })}
+      />
+      <Measure
+        id="barometer"
+        words={BAROMETER_WORDS[units]}
+        unit={BAROMETER_UNIT[units]}
+        digits={2}
+        range={BAROMETER_RANGE_KPA}
+        base={barometerKpa}
+        onBase={(kPa) => onSettings(withBarometer(settings, kPa))}
+      />
+    </>
+  );
+}
+
+const HEIGHT_UNIT = { us: 'ft', si: 'm' } as const satisfies Record<UnitSystem, UnitId>;
+const HEIGHT_WORDS = { us: 'feet above the sea', si: 'metres above the sea' };
+/** A barometer's inches of mercury are absolute, a gauge's are not: only the factor is the same. */
+const BAROMETER_UNIT = { us: 'inHg', si: 'kPa' } as const satisfies Record<UnitSystem, UnitId>;
+const BAROMETER_WORDS = {
+  us: 'inches on a barometer beside you, if there is one',
+  si: 'kilopascals on a barometer beside you, if there is one',
+};
+
+function withBarometer(settings: VisitSettings, kPa: number | undefined): VisitSettings {
+  const { barometerKpa, ...rest } = settings;
+  return kPa === undefined ? rest : { ...rest, barometerKpa: kPa };
+}
+
+interface MeasureProps {
+  readonly id: string;
+  readonly words: string;
+  readonly unit: UnitId;
+  readonly digits: number;
+  readonly range: { readonly low: number; readonly high: number };
+  readonly base: number | undefined;
+  /** Undefined when the field was emptied. */
+  readonly onBase: (base: number | undefined) => void;
+}
+
+/** A number that is only taken within its range; outside it what was typed stays, and the range is told. */
+function Measure({ id, words, unit, digits, range, base, onBase }: MeasureProps) {
+  const [refused, setRefused] = useState<string | null>(null);
+  const shown = (value: number): string => fromBase(value, unit).value.toFixed(digits);
+  const change = (typed: string): void => {
+    const value = typed.trim() === '' ? undefined : toBase({ value: Number(typed), unit });
+    const taken = value === undefined || (value >= range.low && value <= range.high);
+    setRefused(taken ? null : typed);
+    if (taken) onBase(value);
+  };
+  return (
+    <label class="altitude">
+      <input
+        type="number"
+        inputMode="decimal"
+        step="any"
+        data-testid={id}
+        value={refused ?? (base === undefined ? '' : shown(base))}
+        onChange={(event) => change(event.currentTarget.value)}
+      />
+      {words}
+      {refused !== null && (
+        <span role="alert" data-testid={`${id}-refused`}>
+          Between {shown(range.low)} and {shown(range.high)}, please: nothing was changed.
+        </span>
+      )}
+    </label>
+  );
+}
