@@ -61,14 +61,19 @@ interface MeasureProps {
   readonly onBase: (base: number | undefined) => void;
 }
 
-/** A number that is only taken within its range; outside it what was typed stays, and the range is told. */
+/**
+ * A number that is only taken within its range; outside it what was typed stays, and the range is told. What is
+ * being typed is kept here: the page is drawn anew at every change, and would wipe it.
+ */
 function Measure({ id, words, unit, digits, range, base, onBase }: MeasureProps) {
-  const [refused, setRefused] = useState<string | null>(null);
+  const [typed, setTyped] = useState<string | null>(null);
+  const [refused, setRefused] = useState(false);
   const shown = (value: number): string => fromBase(value, unit).value.toFixed(digits);
-  const change = (typed: string): void => {
-    const value = typed.trim() === '' ? undefined : toBase({ value: Number(typed), unit });
+  const finish = (text: string): void => {
+    const value = text.trim() === '' ? undefined : toBase({ value: Number(text), unit });
     const taken = value === undefined || (value >= range.low && value <= range.high);
-    setRefused(taken ? null : typed);
+    setRefused(!taken);
+    setTyped(taken ? null : text);
     if (taken) onBase(value);
   };
   return (
@@ -78,11 +83,12 @@ function Measure({ id, words, unit, digits, range, base, onBase }: MeasureProps)
         inputMode="decimal"
         step="any"
         data-testid={id}
-        value={refused ?? (base === undefined ? '' : shown(base))}
-        onChange={(event) => change(event.currentTarget.value)}
+        value={typed ?? (base === undefined ? '' : shown(base))}
+        onInput={(event) => setTyped(event.currentTarget.value)}
+        onChange={(event) => finish(event.currentTarget.value)}
       />
       {words}
-      {refused !== null && (
+      {refused && (
         <span role="alert" data-testid={`${id}-refused`}>
           Between {shown(range.low)} and {shown(range.high)}, please: nothing was changed.
         </span>

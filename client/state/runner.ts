@@ -1,6 +1,7 @@
 import type { Heard } from '../ear/ear.ts';
 import type { Happening } from './happenings.ts';
 import { createKeeper } from './keeper.ts';
+import { createLater } from './later.ts';
 import { perform, type Hands } from './perform.ts';
 import type { Ports } from './ports.ts';
 import { reduce } from './reduce.ts';
@@ -17,11 +18,17 @@ export interface Runner {
 export function createRunner(ports: Ports, start: Session): Runner {
   let session = start;
   const listeners = new Set<(session: Session) => void>();
+  const later = createLater(() => session);
   const send = inOrder((happening: Happening) => {
+    if (later.holds(happening)) return;
     const step = reduce(session, happening);
     session = step.session;
     for (const listener of listeners) listener(session);
-    for (const effect of step.effects) perform(hands, effect);
+    for (const effect of step.effects) {
+      later.began(effect);
+      perform(hands, effect);
+    }
+    later.release(send);
   });
   const hands: Hands = {
     ...ports,
