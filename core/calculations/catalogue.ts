@@ -24,6 +24,7 @@ import { TEMPERATURE_ENTRIES } from './catalogue-temperature.ts';
 import { chartDifference } from './chart-difference.ts';
 import type { ShownChartDifference } from './chart-difference.ts';
 import type { Formula } from './formula.ts';
+import { likelyMixUps, type MixUp } from './likely-mix-ups.ts';
 
 /** What depends on the air around a gauge takes it either way. */
 const withBarometer = (entry: Entry): Entry =>
@@ -52,6 +53,8 @@ export interface ShownRefusal {
   readonly limit?: number;
   readonly value?: number;
   readonly unit?: UnitId;
+  /** For readings that cannot be true: the mix-ups to rule out, the likeliest first. */
+  readonly likely?: readonly MixUp[];
 }
 
 /** Plain data: what `calc` prints. */
@@ -92,7 +95,10 @@ export function runCalculation(
   const outcome = entry.run(inputs);
   if (outcome.kind === 'badInput') return bad(name, outcome);
   if (outcome.kind === 'refused') {
-    return { name, refused: shownRefusal(outcome, systemOf(inputs)) };
+    return {
+      name,
+      refused: { ...shownRefusal(outcome, systemOf(inputs)), ...likelyMixUps(outcome) },
+    };
   }
   const { cautions } = outcome;
   const charts = cautions.includes('chartsDiffer') ? chartsBeside(inputs) : {};

@@ -166,17 +166,30 @@ describe('refusals', () => {
     [
       'superheat',
       { ...SUPERHEAT, suctionPressure: '-30inHg' },
-      { reason: 'impossibleVacuum', value: -0.0387, unit: 'psia' },
+      {
+        reason: 'impossibleVacuum',
+        value: -0.0387,
+        unit: 'psia',
+        likely: ['instrumentOrProbeSlipped', 'otherAltitude'],
+      },
     ],
     [
       'superheat',
       { ...SUPERHEAT, suctionLineTemp: '10F' },
-      { reason: 'belowZeroSuperheat', value: -12.188, unit: 'dF' },
+      {
+        reason: 'belowZeroSuperheat',
+        value: -12.188,
+        unit: 'dF',
+        likely: ['instrumentOrProbeSlipped', 'otherRefrigerant', 'liquidComingBack'],
+      },
     ],
     [
       'compressionRatio',
       { suctionPressure: '200psi', headPressure: '20psi' },
-      { reason: 'suctionAboveHead' },
+      {
+        reason: 'suctionAboveHead',
+        likely: ['hosesSwapped', 'compressorOff', 'instrumentOrProbeSlipped'],
+      },
     ],
     ['superheatTarget', { equipment: 'iceMachine' }, { reason: 'noTargetKnown' }],
     ['leakRate', { added: '5lb', charge: '50lb', days: '0' }, { reason: 'ruleDoesNotApply' }],
