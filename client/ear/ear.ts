@@ -1,3 +1,4 @@
+import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
 import type { Deafness } from './deafness.ts';
 
@@ -24,7 +25,8 @@ export type EarOpening =
 export type Heard =
   /** Sound is flowing into the recogniser: from now on nothing said is lost. */
   | { readonly kind: 'hearing' }
-  | { readonly kind: 'words'; readonly words: string }
+  /** At least one, likeliest first. */
+  | { readonly kind: 'words'; readonly alternatives: readonly Alternative[] }
   /** Speech, but nothing of the trade in it. */
   | { readonly kind: 'unclear' }
   | { readonly kind: 'deaf'; readonly why: Deafness };

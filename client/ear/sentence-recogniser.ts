@@ -1,3 +1,5 @@
+import type { Alternative } from '../../core/language/choose-understanding.ts';
+
 /** One sentence of a track, heard against a grammar: the part of a speech recogniser that the ear uses. */
 export interface SentenceRecogniser {
   /** Ready to start; rejects where it cannot be had. */
@@ -14,7 +16,8 @@ export interface SentenceRecogniser {
 
 export type RecogniserReport =
   | { readonly kind: 'hearing' }
-  | { readonly kind: 'words'; readonly words: string }
+  /** Likeliest first. */
+  | { readonly kind: 'words'; readonly alternatives: readonly Alternative[] }
   | { readonly kind: 'noMatch' }
   | { readonly kind: 'error'; readonly error: string }
   /** Always the last one, whatever happened. */

@@ -1,3 +1,4 @@
+import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
 import type { Clock } from '../state/clock.ts';
 import type { Deafness } from './deafness.ts';
@@ -96,13 +97,18 @@ export class Supervisor {
     else if (this.#state.kind !== 'running') return;
     else if (report.kind === 'hearing') this.#ports.report(report);
     else if (report.kind === 'error') this.#error(report.error, this.#state.wanted);
-    else this.#heard(report.kind === 'words' ? report.words.trim() : '');
+    else this.#heard(report.kind === 'words' ? report.alternatives : []);
   }
 
-  #heard(words: string): void {
+  #heard(offered: readonly Alternative[]): void {
+    const alternatives = offered
+      .map(({ words, confidence }) => ({ words: words.trim(), confidence }))
+      .filter(({ words }) => words !== '');
     this.#failures = 0;
     this.#state = this.#ending(null);
-    this.#ports.report(words === '' ? { kind: 'unclear' } : { kind: 'words', words });
+    this.#ports.report(
+      alternatives.length === 0 ? { kind: 'unclear' } : { kind: 'words', alternatives },
+    );
   }
 
   #error(code: string, { track }: Wanted): void {

@@ -1,18 +1,24 @@
+import type { Alternative } from '../../core/language/choose-understanding.ts';
 import { SpeechGrammarList } from '../recogniser/grammars.ts';
 import type { SpeechRecognitionClass } from '../recogniser/recognition-class.ts';
+import type { SpeechRecognitionResult } from '../recogniser/results.ts';
 import type { RecogniserReport, SentenceRecogniser } from './sentence-recogniser.ts';
+
+/** Ours: what a number is misheard as stands among the first few or not at all, and each is read by every rule. */
+const MOST_ALTERNATIVES = 5;
 
 /** The ear's sentences through the standard interface: one object, one `start` a sentence. */
 export function createSentences(SpeechRecognition: SpeechRecognitionClass): SentenceRecogniser {
   const recognition = new SpeechRecognition();
   recognition.lang = 'en-US';
+  recognition.maxAlternatives = MOST_ALTERNATIVES;
   let report: (report: RecogniserReport) => void = () => undefined;
   recognition.addEventListener('audiostart', () => report({ kind: 'hearing' }));
   recognition.addEventListener('nomatch', () => report({ kind: 'noMatch' }));
   recognition.addEventListener('error', ({ error }) => report({ kind: 'error', error }));
   recognition.addEventListener('end', () => report({ kind: 'ended' }));
   recognition.addEventListener('result', ({ results }) =>
-    report({ kind: 'words', words: results[0]?.[0]?.transcript ?? '' }),
+    report({ kind: 'words', alternatives: alternativesIn(results[0]) }),
   );
   return {
     async load() {
@@ -29,3 +35,6 @@ export function createSentences(SpeechRecognition: SpeechRecognitionClass): Sent
     abort: () => recognition.abort(),
   };
 }
+
+const alternativesIn = (result: SpeechRecognitionResult | undefined): readonly Alternative[] =>
+  [...(result ?? [])].map(({ transcript, confidence }) => ({ words: transcript, confidence }));

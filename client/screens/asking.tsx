@@ -1,13 +1,26 @@
+import { formatNumber } from '../../core/units/format-amount.ts';
 import type { OpenQuestion } from '../../core/visit/views.ts';
 
 interface AskingProps {
   readonly question: OpenQuestion;
-  readonly onAnswer: (words: 'yes' | 'no') => void;
+  readonly onAnswer: (words: string) => void;
   readonly onLeave: () => void;
 }
 
 /** Two halves to press. A number that belongs to nothing yet cannot be kept by a press: it is said again. */
 export function Asking({ question, onAnswer, onLeave }: AskingProps) {
+  const choice = choiceOf(question);
+  if (choice) {
+    return (
+      <div class="halves">
+        {choice.map((value) => (
+          <button type="button" data-testid="choose" onClick={() => onAnswer(String(value))}>
+            {formatNumber(value, 6)}
+          </button>
+        ))}
+      </div>
+    );
+  }
   return (
     <div class="halves">
       {question.kind === 'doubt' ? (
@@ -24,4 +37,11 @@ export function Asking({ question, onAnswer, onLeave }: AskingProps) {
       </button>
     </div>
   );
+}
+
+/** The two values of "fifteen, or fifty?". */
+function choiceOf(question: OpenQuestion): readonly [number, number] | null {
+  if (question.kind !== 'doubt') return null;
+  const { value, or } = question.of.doubt;
+  return value === undefined || or === undefined ? null : [value, or];
 }

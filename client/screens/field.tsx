@@ -8,7 +8,7 @@ import { PRESS_WORDS } from './words.ts';
 interface FieldProps {
   readonly session: Session;
   readonly onPress: () => void;
-  readonly onAnswer: (words: 'yes' | 'no') => void;
+  readonly onAnswer: (words: string) => void;
   readonly onLeave: () => void;
   readonly onLevel: ListenToLevel;
 }

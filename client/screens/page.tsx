@@ -35,7 +35,7 @@ interface PageProps {
 
 export function Page({ session, tools }: PageProps) {
   const { send } = tools;
-  const words = (said: string): void => send({ kind: 'words', words: said, by: 'typing' });
+  const words = (said: string): void => send({ kind: 'typed', words: said });
   return (
     <main class="page" data-tall={session.tall ? '' : undefined} data-mode={session.mode.kind}>
       <Strip session={session} />

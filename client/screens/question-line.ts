@@ -7,10 +7,13 @@ import type { OpenQuestion } from '../../core/visit/views.ts';
 /** The number in question, large: what was heard, as it was heard. */
 export function questionLarge(question: OpenQuestion): Large {
   if (question.kind === 'leftOver') return { name: '', value: question.of.digits, unit: '' };
-  const { quantity, place, value, unit } = question.of.doubt;
+  const { quantity, place, value, or, unit } = question.of.doubt;
   return {
     name: placedName(quantity, place),
-    value: value === undefined ? '?' : formatNumber(value, 6),
+    value:
+      [value, or]
+        .flatMap((each) => (each === undefined ? [] : formatNumber(each, 6)))
+        .join(' or ') || '?',
     unit: unit === null ? '' : UNITS[unit].symbol,
   };
 }

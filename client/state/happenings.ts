@@ -1,7 +1,8 @@
+import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
 import type { Reply } from '../../core/replies/reply.ts';
 import type { QuantityId } from '../../core/terms/quantities.ts';
-import type { Turn } from '../../core/turn/turn.ts';
+import type { Turn, TurnInput } from '../../core/turn/turn.ts';
 import type { EventBody, VisitEvent, VisitSettings } from '../../core/visit/events.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import type { Deafness } from '../ear/deafness.ts';
@@ -12,7 +13,9 @@ import type { Tab } from './session.ts';
 /** Everything that can happen to the session. */
 export type Happening =
   | { readonly kind: 'pressed' }
-  | { readonly kind: 'words'; readonly words: string; readonly by: 'voice' | 'typing' }
+  | { readonly kind: 'typed'; readonly words: string }
+  /** Likeliest first. */
+  | { readonly kind: 'heard'; readonly alternatives: readonly Alternative[] }
   /** Not taken in: it stays where it was typed. */
   | { readonly kind: 'typedTooLong'; readonly words: number; readonly most: number }
   | { readonly kind: 'hearing' }
@@ -53,7 +56,11 @@ export type Effect =
   | { readonly kind: 'closeEar' }
   | { readonly kind: 'gate' }
   | { readonly kind: 'listen'; readonly expectation: Expectation }
-  | { readonly kind: 'takeTurn'; readonly words: string; readonly heed: 'everything' | 'resume' }
+  | {
+      readonly kind: 'takeTurn';
+      readonly words: TurnInput['words'];
+      readonly heed: 'everything' | 'resume';
+    }
   | { readonly kind: 'keep'; readonly events: readonly VisitEvent[] }
   | { readonly kind: 'commit'; readonly bodies: readonly EventBody[] }
   | { readonly kind: 'catchUp' }

@@ -3,12 +3,15 @@ import type { Session } from './session.ts';
 
 /** What is decided on the visit as it stands: a choice still on its way to the log must stand there first. */
 const ON_THE_VISIT: ReadonlySet<Happening['kind']> = new Set<Happening['kind']>([
-  'words',
+  'typed',
+  'heard',
   'readingWanted',
   'settingsChosen',
   'newVisitChosen',
   'visitRead',
 ]);
+
+const isSentence = ({ kind }: Happening): boolean => kind === 'typed' || kind === 'heard';
 
 export interface Later {
   /** Takes the happening in to be sent again, when this is not its moment. */
@@ -32,8 +35,7 @@ export function createLater(session: () => Session): Later {
       if (happening.kind === 'committed') committing -= 1;
       // Words said while thinking are the reducer's own business: it queues the typed ones.
       const held =
-        ON_THE_VISIT.has(happening.kind) &&
-        (happening.kind === 'words' ? committing > 0 : isBusy());
+        ON_THE_VISIT.has(happening.kind) && (isSentence(happening) ? committing > 0 : isBusy());
       if (held) waiting.push(happening);
       return held;
     },

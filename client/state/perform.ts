@@ -1,4 +1,4 @@
-import type { Turn } from '../../core/turn/turn.ts';
+import type { Turn, TurnInput } from '../../core/turn/turn.ts';
 import type { EventBody } from '../../core/visit/events.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import { unreachable } from '../../core/unreachable.ts';
@@ -87,7 +87,7 @@ function takeTurn(hands: Hands, { words, heed }: Extract<Effect, { kind: 'takeTu
 }
 
 /** A finished visit still answers questions; the first thing to keep after it starts the next one. */
-function turnFor(hands: Hands, words: string): Turn {
+function turnFor(hands: Hands, words: TurnInput['words']): Turn {
   const { visit } = hands.session();
   const first = turnOn(hands, visit, words);
   const adds = first.events.some(({ type }) => type !== 'questionAsked');
@@ -95,7 +95,7 @@ function turnFor(hands: Hands, words: string): Turn {
   return turnOn(hands, freshVisit(visit.settings), words);
 }
 
-function turnOn(hands: Hands, state: VisitState, words: string): Turn {
+function turnOn(hands: Hands, state: VisitState, words: TurnInput['words']): Turn {
   const { memory } = hands.session();
   return hands.takeTurn({ state, memory, words, stamp: hands.stampFor(state) });
 }

@@ -25,7 +25,8 @@ function transition(session: Session, happening: Happening): SessionStep {
   switch (happening.kind) {
     case 'pressed':
       return press(session);
-    case 'words':
+    case 'typed':
+    case 'heard':
     case 'turnTaken':
     case 'turnIgnored':
     case 'turnBroke':
@@ -104,7 +105,7 @@ function committed(session: Session, events: readonly VisitEvent[]): SessionStep
   const visit = applyEvents(events, session.visit);
   const wants = events.some(({ type }) => type === 'readingWanted');
   const mode = withCommitted(session.mode, events);
-  const next: Session = { ...session, visit, mode, expectsNumber: wants || session.expectsNumber };
+  const next: Session = { ...session, visit, mode, expects: wants ? 'number' : session.expects };
   return wants && mode.kind === 'listening' ? settle(next, { kind: 'open' }, null) : stay(next);
 }
 

@@ -68,7 +68,7 @@ function inOrder(handle: (happening: Happening) => void): (happening: Happening)
 function fromEar(heard: Heard): Happening {
   switch (heard.kind) {
     case 'words':
-      return { kind: 'words', words: heard.words, by: 'voice' };
+      return { kind: 'heard', alternatives: heard.alternatives };
     case 'hearing':
     case 'unclear':
       return heard;

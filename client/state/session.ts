@@ -1,4 +1,5 @@
 import type { Comparison } from '../../core/advice/verdict.ts';
+import type { Expectation } from '../../core/language/context.ts';
 import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
 import type { VisitSettings } from '../../core/visit/events.ts';
 import type { VisitState } from '../../core/visit/state.ts';
@@ -59,8 +60,8 @@ export interface Session {
   readonly waiting: readonly string[];
   /** Sentences in a row that could not be understood: after two the page stops beeping about it. */
   readonly unclearInARow: number;
-  /** A reading was asked for just now: the next sentence should be its number. */
-  readonly expectsNumber: boolean;
+  /** What the last reply asked for, questions apart: the next sentence should be that. */
+  readonly expects: Expectation;
   /** Events held in memory only, because the log would not take them. */
   readonly unkept: number;
   readonly unsynced: number;
@@ -93,7 +94,7 @@ export function sleepingSession(visit: VisitState): Session {
     compared: null,
     waiting: [],
     unclearInARow: 0,
-    expectsNumber: false,
+    expects: 'anything',
     unkept: 0,
     unsynced: 0,
     speeches: 0,

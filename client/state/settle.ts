@@ -1,4 +1,6 @@
 import type { Expectation } from '../../core/language/context.ts';
+import { expectationOf } from '../../core/turn/context-of.ts';
+import type { TurnInput } from '../../core/turn/turn.ts';
 import type { OpenQuestion } from '../../core/visit/views.ts';
 import type { Effect, Step } from './happenings.ts';
 import type { EarState, Mode, Session } from './session.ts';
@@ -18,11 +20,12 @@ export function settle(session: Session, ear: EarState, asked: OpenQuestion | nu
   return go(session, restOf(ear, asked), earEffects(session, ear, asked));
 }
 
-export function think(session: Session, words: string, ear: EarState): SessionStep {
+export function think(session: Session, said: TurnInput['words'], ear: EarState): SessionStep {
   const paused = ear.kind === 'paused' && ear.by === 'voice';
+  const words = typeof said === 'string' ? said : (said[0]?.words ?? '');
   return go(session, { kind: 'thinking', words, ear, turn: null }, [
     { kind: 'gate' },
-    { kind: 'takeTurn', words, heed: paused ? 'resume' : 'everything' },
+    { kind: 'takeTurn', words: said, heed: paused ? 'resume' : 'everything' },
   ]);
 }
 
@@ -46,6 +49,5 @@ function earEffects(
  */
 function expected(session: Session, asked: OpenQuestion | null): Expectation {
   if (session.unclearInARow > 0) return 'anything';
-  if (asked?.kind === 'doubt') return 'yesOrNo';
-  return session.expectsNumber ? 'number' : 'anything';
+  return asked === null ? session.expects : expectationOf(asked);
 }

@@ -1,3 +1,4 @@
+import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Comparison } from '../../core/advice/verdict.ts';
 import type { Turn } from '../../core/turn/turn.ts';
 import { openQuestion, type OpenQuestion } from '../../core/visit/views.ts';
@@ -10,12 +11,13 @@ import { go, settle, stay, think, type SessionStep } from './settle.ts';
 
 type TurnHappening = Extract<
   Happening,
-  { kind: 'words' | 'turnTaken' | 'turnIgnored' | 'turnBroke' | 'kept' | 'notKept' }
+  { kind: 'typed' | 'heard' | 'turnTaken' | 'turnIgnored' | 'turnBroke' | 'kept' | 'notKept' }
 >;
 type Thinking = Extract<Mode, { kind: 'thinking' }>;
 
 export function reduceTurn(session: Session, happening: TurnHappening): SessionStep {
-  if (happening.kind === 'words') return words(session, happening);
+  if (happening.kind === 'typed') return typed(session, happening.words);
+  if (happening.kind === 'heard') return heard(session, happening.alternatives);
   const { mode } = session;
   if (mode.kind !== 'thinking') return stay(session);
   switch (happening.kind) {
@@ -34,30 +36,27 @@ export function reduceTurn(session: Session, happening: TurnHappening): SessionS
   }
 }
 
-/** Typed words may come at any moment; heard ones only count while the page listens. */
-function words(session: Session, said: Extract<Happening, { kind: 'words' }>): SessionStep {
+/** Typed words may come at any moment. */
+function typed(session: Session, words: string): SessionStep {
   const { mode } = session;
-  if (said.words.trim() === '') return stay(session);
-  if (mode.kind === 'thinking') return queue(session, said);
-  if (said.by === 'voice') return heard(session, said.words);
-  if (mode.kind !== 'speaking') return think(session, said.words, earOf(mode));
-  const hushed = afterSpeech({ ...session, waiting: [...session.waiting, said.words] }, mode);
+  if (words.trim() === '') return stay(session);
+  const later: Session = { ...session, waiting: [...session.waiting, words] };
+  if (mode.kind === 'thinking') return stay(later);
+  if (mode.kind !== 'speaking') return think(session, words, earOf(mode));
+  const hushed = afterSpeech(later, mode);
   return { ...hushed, effects: [{ kind: 'hush' }, ...hushed.effects] };
 }
 
-function queue(session: Session, said: { words: string; by: 'voice' | 'typing' }): SessionStep {
-  return said.by === 'typing'
-    ? stay({ ...session, waiting: [...session.waiting, said.words] })
-    : stay(session);
-}
-
-function heard(session: Session, said: string): SessionStep {
+/** Heard ones only count while the page listens. */
+function heard(session: Session, alternatives: readonly Alternative[]): SessionStep {
   const { mode } = session;
   const heeds =
     mode.kind === 'listening' ||
     (mode.kind === 'asking' && mode.ear.kind === 'open') ||
     (mode.kind === 'paused' && mode.by === 'voice');
-  return heeds ? think(session, said, earOf(mode)) : stay(session);
+  return heeds && alternatives.length > 0
+    ? think(session, alternatives, earOf(mode))
+    : stay(session);
 }
 
 function turnTaken(session: Session, mode: Thinking, turn: Turn): SessionStep {
@@ -84,12 +83,13 @@ function answer(session: Session, mode: Thinking, notKept: NotKeptReason | null)
     memory: turn.memory,
     notice: notKept === null ? null : { kind: 'notKept', why: notKept },
     compared: comparedIn(turn),
-    unclearInARow: turn.reply.earcon === 'again' ? session.unclearInARow + 1 : 0,
-    expectsNumber: turn.events.some(({ type }) => type === 'readingWanted'),
+    // A question raised has the same tone, and is no failure to understand: its answer is listened for.
+    unclearInARow: turn.reply.earcon === 'again' && asked === null ? session.unclearInARow + 1 : 0,
+    expects: asked === null ? turn.expects : 'anything',
     speeches: number,
     tab: tabAfter(turn, session.tab),
     tall: tallAfter(turn, session),
-    notUnderstood: isLost(turn) ? mode.words : null,
+    notUnderstood: isLost(turn) ? turn.utterance.text : null,
     raised: asked,
     lastEffect: turn.effect,
   };

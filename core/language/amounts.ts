@@ -11,13 +11,13 @@ import {
 } from '../grammar/nodes.ts';
 import { parseShape } from '../grammar/shape.ts';
 import { NUMBER, UNDER_SIXTEEN, WHOLE_NUMBER } from './numbers.ts';
-import { UNIT } from './units.ts';
+import { LETTER_C, UNIT, WORDED_UNIT } from './units.ts';
 
 /** What stands between a quantity and its value. */
 export const LINKS = named(
   'link',
   parseShape(
-    '[(is|at|was|~(is|was) (at|now|sitting at|running|reading|showing|down to|up to|still)|~(reads|reading|shows|was|are|were|now|equals|to|of|running|sitting at|sits at|holding [at]|set at|set to|set for|came in at|came to|comes to|up to|down to|went to|dropped to|climbed to|pulled down to|pulling|it is|got|measured|checks|measures|showing|on|says|is set at|is set to|is set for|is like|is running at|is holding [at]|is pulling|that is|looks like|comes in at|came up to|came down to|stays at|stayed at|weighs|is weighing|has|is reading at|is coming in at|for|(is|has) been [at]|temp is|is right at|right at))]',
+    '[(is|at|was|~(is|was) (at|now|sitting at|running|reading|showing|down to|up to|still)|~(reads|reading|shows|was|are|were|now|equals|to|of|running|sitting at|sits at|holding [at]|set at|set to|set for|came in at|came to|comes to|up to|down to|went to|dropped to|climbed to|pulled down to|pulling|it is|got|measured|checks|measures|showing|on|says|is set at|is set to|is set for|is like|is running at|is holding [at]|is pulling|that is|looks like|comes in at|came up to|came down to|stays at|stayed at|weighs|is weighing|has|is reading at|is coming in at|for|(is|has) been [at]|is right at|right at))]',
   ),
 );
 
@@ -32,7 +32,7 @@ const plain = named(
     optional(sequence(parseShape('minus|negative'), tag({ negative: true }))),
     NUMBER,
     // "box forty psi" is not a box at forty.
-    greedy(UNIT),
+    choice(greedy(WORDED_UNIT), LETTER_C),
     optional(unheard(sequence(parseShape('below [zero]|under zero'), tag({ negative: true })))),
   ),
 );

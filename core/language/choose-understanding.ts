@@ -4,6 +4,13 @@ import { parse } from './parse.ts';
 import { understand } from './understand.ts';
 import type { Utterance } from './utterance.ts';
 
+/** One of the things that a recogniser says may have been said. */
+export interface Alternative {
+  readonly words: string;
+  /** 0..1, an order rather than a chance: see core/hearing/confidence.ts. */
+  readonly confidence: number;
+}
+
 /** A value that the technician has just said no to; `quantity: null` where none was settled. */
 export interface RejectedValue {
   readonly quantity: QuantityId | null;
@@ -11,13 +18,12 @@ export interface RejectedValue {
 }
 
 /** One thing that may have been said, and what counts for and against it. */
-export interface Candidate {
-  readonly words: string;
+export interface Candidate extends Alternative {
   /** Its place among the recogniser's alternatives; 0 is the likeliest. */
   readonly rank: number;
   readonly utterance: Utterance;
-  /** It offers again what was just rejected. */
-  readonly repeatsRejected: boolean;
+  /** The value just rejected that it offers again. */
+  readonly repeated: RejectedValue | null;
   /** Numbers that nothing claims, and values that would have to be confirmed. */
   readonly openNumbers: number;
   /** Words that no rule reads. */
@@ -39,14 +45,14 @@ export type Choice =
  * the likeliest. `null` when each repeats a rejected value, or there is none.
  */
 export function chooseUnderstanding(
-  alternatives: readonly string[],
+  alternatives: readonly Alternative[],
   context: Context,
   rejected: readonly RejectedValue[],
 ): Choice {
-  const considered = alternatives.map((words, rank) =>
-    candidate(words, rank, { context, rejected }),
+  const considered = alternatives.map((alternative, rank) =>
+    candidate(alternative, rank, { context, rejected }),
   );
-  const [chosen, ...others] = considered.filter((each) => !each.repeatsRejected);
+  const [chosen, ...others] = considered.filter(({ repeated }) => repeated === null);
   if (chosen === undefined) return { chosen: null, considered };
   const best = others.reduce((so, each) => (isBetter(each, so) ? each : so), chosen);
   return { chosen: best, because: reasonFor(best, considered), considered };
@@ -57,15 +63,20 @@ interface Settled {
   readonly rejected: readonly RejectedValue[];
 }
 
-function candidate(words: string, rank: number, { context, rejected }: Settled): Candidate {
+function candidate(
+  { words, confidence }: Alternative,
+  rank: number,
+  { context, rejected }: Settled,
+): Candidate {
   const utterance = understand(words, context);
   const { items, tokenCount } = parse(words, context);
   const read = items.reduce((sum, { start, end }) => sum + end - start, 0);
   return {
     words,
+    confidence,
     rank,
     utterance,
-    repeatsRejected: rejected.some((value) => repeats(utterance, value)),
+    repeated: rejected.find((value) => repeats(utterance, value)) ?? null,
     openNumbers: utterance.unclaimed.length + utterance.doubts.length,
     unreadWords: tokenCount - read,
   };
@@ -89,6 +100,6 @@ function isBetter(one: Candidate, other: Candidate): boolean {
 
 function reasonFor(best: Candidate, [first]: readonly Candidate[]) {
   if (first === undefined || first === best) return 'likeliest';
-  if (first.repeatsRejected) return 'notRejected';
+  if (first.repeated !== null) return 'notRejected';
   return best.openNumbers < first.openNumbers ? 'plausible' : 'readWhole';
 }

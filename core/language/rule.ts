@@ -63,6 +63,14 @@ export function rule(shape: string, means: Means, ways: Ways = {}): Rule {
   };
 }
 
+/** Whatever the dialogue expects: nobody who was asked a number must wait to say stop. */
+export const ALWAYS: readonly Expectation[] = ['anything', 'number', 'yesOrNo'];
+
+/** A command that the recogniser listens for in every state of the dialogue. */
+export function heardCommand(shape: string, means: Means, ways: Ways = {}): Rule {
+  return heardRule(shape, means, { heardWhen: ALWAYS, ...ways });
+}
+
 /** As `rule`, and part of what the recogniser listens for. */
 export function heardRule(shape: string, means: Means, ways: Ways = {}): Rule {
   return rule(shape, means, { heardWhen: ['anything'], ...ways });

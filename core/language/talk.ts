@@ -120,7 +120,7 @@ export const TALK_RULES: readonly Rule[] = [
   rule('[(at|by|until|around|till|about)] <clock> [(am|pm|a m|p m)]', nothing, {
     examples: ['at 2:30'],
   }),
-  rule('<correction>', correction, { examples: ['no wait'] }),
+  rule('<correction>', correction, { examples: ['make that'] }),
 ];
 
 /** Words that carry nothing for us and may stand around what does. */

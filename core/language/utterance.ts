@@ -135,6 +135,8 @@ export type Command =
       readonly unit?: UnitId;
     }
   | { readonly do: 'undo'; readonly quantity?: QuantityId; readonly value?: number }
+  /** Answers "fifteen, or fifty?". */
+  | { readonly do: 'choose'; readonly which: 'first' | 'second' }
   | { readonly do: PlainCommand };
 
 export type PlainCommand =
@@ -152,6 +154,9 @@ export type PlainCommand =
 /** Understood, but implausible or incomplete: not recorded until it is confirmed. */
 export interface Doubt extends Reading {
   readonly why: DoubtReason;
+  /** With `soundsLike`: the other value that may have been said. */
+  readonly or?: number;
 }
 
-export type DoubtReason = 'outOfRange' | 'againstSibling' | 'noUnit' | 'hearsay';
+/** `soundsLike` comes from how the sentence was heard, never from its words. */
+export type DoubtReason = 'outOfRange' | 'againstSibling' | 'noUnit' | 'hearsay' | 'soundsLike';

@@ -10,7 +10,7 @@ import {
 } from '../terms/names.ts';
 import type { UnitSystem } from '../units/units.ts';
 import type { Acknowledgement, TakenBack } from '../visit/acknowledgement.ts';
-import { counted, figure, heardDigits } from './amounts.ts';
+import { counted, figure, heardDigits, heardNumber } from './amounts.ts';
 import { designation } from './designation.ts';
 import { doubtSaid } from './doubts.ts';
 import { heardSaid, readingSaid, valueSaid } from './readings.ts';
@@ -47,6 +47,9 @@ const WORDED: Worded = {
   nothingToTakeBack: () => plain('There is nothing to take back.'),
   nothingToAmend: () => plain('There is no reading to change. Say the reading with its name.'),
   nothingToConfirm: () => plain('Nothing is waiting for a yes.'),
+  heardAgain: ({ value }) =>
+    line`${heardDigits(heardNumber(value))} again? Say it once more to keep it, or say it another way.`,
+  whichOne: () => plain('Which one? Say it with its name and the right number.'),
   doubtDropped: ({ doubt }, units) => line`Left out: ${heardSaid(doubt, units)}. Say it again.`,
   leftOverDropped: ({ digits }) => line`Left out: ${heardDigits(digits)}.`,
   marked: ({ mark, readings }) =>

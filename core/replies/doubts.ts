@@ -2,7 +2,7 @@ import type { Doubt, DoubtReason } from '../language/utterance.ts';
 import { quantityTerm } from '../terms/quantities.ts';
 import type { Dimension } from '../units/dimensions.ts';
 import type { UnitSystem } from '../units/units.ts';
-import { heardSaid } from './readings.ts';
+import { heardSaid, valueSaid } from './readings.ts';
 import { line, type Said } from './said.ts';
 
 const KEEP_OR_AGAIN = 'Say yes to keep it, or say it again.';
@@ -38,7 +38,7 @@ const WHICH_UNIT: Record<Dimension, string> = {
   ratio: 'What is that of?',
 };
 
-const WHY: Record<DoubtReason, (doubt: Doubt) => string> = {
+const WHY: Record<Exclude<DoubtReason, 'soundsLike'>, (doubt: Doubt) => string> = {
   outOfRange: ({ quantity }) =>
     `${OUT_OF_RANGE[quantityTerm(quantity).dimension] ?? 'That is far outside what I expect.'} ${KEEP_OR_AGAIN}`,
   againstSibling: ({ quantity }) =>
@@ -49,5 +49,12 @@ const WHY: Record<DoubtReason, (doubt: Doubt) => string> = {
 };
 
 export function doubtSaid(doubt: Doubt, units: UnitSystem): Said {
+  if (doubt.why === 'soundsLike') return whichSaid(doubt, units);
   return line`${heardSaid(doubt, units)}? ${WHY[doubt.why](doubt)}`;
+}
+
+/** "Box 15, or 50?": both are spelled for the ear, since they sound alike. */
+function whichSaid({ or, ...doubt }: Doubt, units: UnitSystem): Said {
+  if (or === undefined) return line`${heardSaid(doubt, units)}? ${KEEP_OR_AGAIN}`;
+  return line`${heardSaid(doubt, units)}, or ${valueSaid({ ...doubt, value: or }, units)}?`;
 }

@@ -92,6 +92,8 @@ function inOneBreath(readings: readonly Reading[], units: UnitSystem): Said {
 function isAsking(kept: Acknowledgement): boolean {
   return (
     kept.kind === 'doubt' ||
+    kept.kind === 'heardAgain' ||
+    kept.kind === 'whichOne' ||
     kept.kind === 'leftOver' ||
     (kept.kind === 'finding' && kept.finding.unresolved === true)
   );

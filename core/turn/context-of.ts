@@ -1,6 +1,7 @@
 import type { Context, Expectation } from '../language/context.ts';
+import type { VisitEvent } from '../visit/events.ts';
 import type { VisitState } from '../visit/state.ts';
-import { latestAmount, openQuestion } from '../visit/views.ts';
+import { latestAmount, openQuestion, type OpenQuestion } from '../visit/views.ts';
 
 /** What the visit so far lends to the reading of the next sentence. */
 export function contextOf(state: VisitState): Context {
@@ -16,8 +17,18 @@ export function contextOf(state: VisitState): Context {
   };
 }
 
-/** What the dialogue expects next: it narrows the grammar the recogniser is given. */
-export function expectationOf(state: VisitState): Expectation {
-  if (openQuestion(state)?.kind === 'doubt') return 'yesOrNo';
-  return state.wanted === null ? 'anything' : 'number';
+/** What an open question wants to hear. A choice between two values is answered by one of them. */
+export function expectationOf(question: OpenQuestion | null): Expectation {
+  if (question?.kind !== 'doubt') return 'anything';
+  return question.of.doubt.or === undefined ? 'yesOrNo' : 'number';
+}
+
+/**
+ * What the reply to these events asks for, which narrows the grammar for the next sentence alone: a question
+ * raised now, else a reading wanted now. Older questions wait on the sheet.
+ */
+export function expectationAfter(events: readonly VisitEvent[], state: VisitState): Expectation {
+  const open = openQuestion(state);
+  if (open !== null && events.some(({ id }) => id === open.of.id)) return expectationOf(open);
+  return events.some(({ type }) => type === 'readingWanted') ? 'number' : 'anything';
 }

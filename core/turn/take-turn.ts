@@ -1,36 +1,63 @@
 import { answer } from '../advice/answer.ts';
 import { cautionsFor } from '../advice/cautions.ts';
 import type { Known, Needs, Verdict } from '../advice/verdict.ts';
-import { understand } from '../language/understand.ts';
 import type { Command, Question, Utterance } from '../language/utterance.ts';
 import { draftNote } from '../note/draft-note.ts';
 import { noteAloud } from '../note/note-aloud.ts';
 import type { Reply } from '../replies/reply.ts';
 import { cautionsSpoken, type Outcome, say } from '../replies/say.ts';
 import { QUANTITIES, type QuantityId } from '../terms/quantities.ts';
+import type { Acknowledgement } from '../visit/acknowledgement.ts';
 import { applyEvents } from '../visit/apply.ts';
 import type { VisitEvent } from '../visit/events.ts';
 import { type Addition, fromUtterance } from '../visit/from-utterance.ts';
 import type { VisitState } from '../visit/state.ts';
-import { contextOf } from './context-of.ts';
+import { contextOf, expectationAfter } from './context-of.ts';
+import { heedRefusal, readBackIn, rejectedAfter } from './rejections.ts';
+import { takeIn, type TakenIn } from './take-in.ts';
 import type { Memory, Pending, SessionEffect, Stamp, Turn, TurnInput } from './turn.ts';
 
 export function takeTurn({ state, memory, words, stamp }: TurnInput): Turn {
-  const utterance = understand(words, contextOf(state));
-  const kept = fromUtterance(utterance, state, stamp);
+  const taken = takeIn(words, contextOf(state), memory.rejected);
+  const { utterance, kept } = keep(taken, { state, memory, words, stamp });
   const answers = answersTo(utterance, kept, memory);
   const verdicts = answers.map(({ verdict }) => verdict);
   const wanted = wantedEvents(verdicts, kept.state, stamp);
   const outcome = outcomeOf(kept, verdicts, memory);
   const reply = replyTo(utterance, outcome, { kept, memory });
+  const events = [...kept.events, ...wanted];
+  const after = applyEvents(wanted, kept.state);
   return {
     utterance,
-    events: [...kept.events, ...wanted],
-    state: applyEvents(wanted, kept.state),
+    choice: taken.choice,
+    checked: taken.checked,
+    events,
+    state: after,
     verdicts,
     reply,
     effect: effectOf(utterance),
+    expects: expectationAfter(events, after),
     memory: remember(memory, { answers, outcome, reply }),
+  };
+}
+
+interface Kept {
+  readonly utterance: Utterance;
+  readonly kept: Addition;
+}
+
+/** What of it goes into the visit; what was just said no to and is heard again does not. */
+function keep({ utterance, rejectedAgain }: TakenIn, { state, memory, stamp }: TurnInput): Kept {
+  const only = (said: Acknowledgement): Kept => ({
+    utterance,
+    kept: { events: [], state, acknowledgements: [said] },
+  });
+  if (rejectedAgain !== null) return only({ kind: 'heardAgain', value: rejectedAgain.value });
+  const refusal = heedRefusal(utterance, memory);
+  if (refusal.kind === 'whichOne') return only({ kind: 'whichOne' });
+  return {
+    utterance: refusal.utterance,
+    kept: fromUtterance(refusal.utterance, state, stamp),
   };
 }
 
@@ -130,6 +157,8 @@ function remember(memory: Memory, { answers, outcome, reply }: Replied): Memory 
     lastReply: reply,
     cautionsSaid: [...memory.cautionsSaid, ...cautionsSpoken(outcome)],
     pending: answers.length > 0 ? pendingOf(answers) : memory.pending,
+    rejected: rejectedAfter(memory.rejected, outcome.acknowledgements),
+    readBack: readBackIn(outcome.acknowledgements),
   };
 }
 

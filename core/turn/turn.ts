@@ -1,12 +1,19 @@
 import type { CautionId, Known, Needs, Verdict } from '../advice/verdict.ts';
-import type { Question, Utterance } from '../language/utterance.ts';
+import type { Alternative, Choice, RejectedValue } from '../language/choose-understanding.ts';
+import type { Expectation } from '../language/context.ts';
+import type { Question, Reading, Utterance } from '../language/utterance.ts';
 import type { Reply } from '../replies/reply.ts';
 import type { EventBody, VisitEvent } from '../visit/events.ts';
 import type { VisitState } from '../visit/state.ts';
+import type { Checked } from './read-back.ts';
 
 /** One sentence through the whole core: the page, the command line and the tests all take this path. */
 export interface Turn {
   readonly utterance: Utterance;
+  /** Which of a recogniser's alternatives was taken, and why; `null` for typed words. */
+  readonly choice: Choice | null;
+  /** How each reading was taken: kept, said back, or asked about. */
+  readonly checked: readonly Checked[];
   /** To be kept before the reply is spoken. */
   readonly events: readonly VisitEvent[];
   readonly state: VisitState;
@@ -14,6 +21,8 @@ export interface Turn {
   readonly reply: Reply;
   /** What the session itself must do, outside the visit. */
   readonly effect: SessionEffect | null;
+  /** What the reply asks for: the next sentence should be that, and need not be. */
+  readonly expects: Expectation;
   readonly memory: Memory;
 }
 
@@ -27,6 +36,10 @@ export interface Memory {
   readonly cautionsSaid: readonly CautionId[];
   /** A question that lacked something: it is answered as soon as that is said. */
   readonly pending: Pending | null;
+  /** Values that were said no to just now: they are not offered again. */
+  readonly rejected: readonly RejectedValue[];
+  /** What the last reply said back: "no" right behind it is about that. */
+  readonly readBack: readonly Reading[];
 }
 
 export interface Pending {
@@ -39,6 +52,8 @@ export const EMPTY_MEMORY: Memory = {
   lastReply: null,
   cautionsSaid: [],
   pending: null,
+  rejected: [],
+  readBack: [],
 };
 
 /** Gives an event its id, device, place in the log and moment: the clock and the dice stay outside core. */
@@ -47,6 +62,7 @@ export type Stamp = (body: EventBody) => VisitEvent;
 export interface TurnInput {
   readonly state: VisitState;
   readonly memory: Memory;
-  readonly words: string;
+  /** Typed words, or what a recogniser offers for one sentence, likeliest first. */
+  readonly words: string | readonly Alternative[];
   readonly stamp: Stamp;
 }

@@ -17,6 +17,10 @@ export type Acknowledgement =
   | { readonly kind: 'nothingToConfirm' }
   | { readonly kind: 'doubtDropped'; readonly doubt: Doubt }
   | { readonly kind: 'leftOverDropped'; readonly digits: string }
+  /** What was taken back a moment ago was heard again, and nothing else: not kept unless it comes once more. */
+  | { readonly kind: 'heardAgain'; readonly value: number }
+  /** "No" after several readings in one breath: which one is not known. */
+  | { readonly kind: 'whichOne' }
   | { readonly kind: 'marked'; readonly mark: 'before' | 'after'; readonly readings: number }
   | { readonly kind: 'opened' }
   | { readonly kind: 'finished'; readonly open: number }

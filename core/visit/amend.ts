@@ -21,7 +21,7 @@ function amendDoubt(command: Amend, state: VisitState): Keeping | null {
   if (!open || !isAbout(command, open.doubt)) return null;
   const newestReading = state.readings.at(-1);
   if (newestReading && isNewer(state, newestReading.id, open.id)) return null;
-  const { why, ...doubted } = open.doubt;
+  const { why, or, ...doubted } = open.doubt;
   const reading = amendedReading(doubted, command);
   return {
     bodies: [

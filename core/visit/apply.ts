@@ -164,7 +164,7 @@ const doubtSettled: Step<'doubtSettled'> = (state, event) => {
   if (!doubted) return state;
   const settled = { ...state, doubts: state.doubts.filter(({ id }) => id !== event.target) };
   if (!event.kept) return settled;
-  const { why, ...reading } = doubted.doubt;
+  const { why, or, ...reading } = doubted.doubt;
   const taken = takeReading(settled, { ...event, id: doubted.id }, reading);
   return { ...taken, undoable: [...taken.undoable, doubted.id] };
 };

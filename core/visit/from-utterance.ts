@@ -3,6 +3,7 @@ import { unreachable } from '../unreachable.ts';
 import type { Acknowledgement } from './acknowledgement.ts';
 import { amend } from './amend.ts';
 import { applyEvent } from './apply.ts';
+import { answeringChoice, chooseValue } from './choice.ts';
 import { DEFAULT_SETTINGS, type EventBody, type VisitEvent } from './events.ts';
 import type { Keeping } from './keeping.ts';
 import type { VisitState } from './state.ts';
@@ -18,10 +19,11 @@ export interface Addition {
 
 /** Turns an utterance into events, in the order: facts, what was seen and read, work, then commands. */
 export function fromUtterance(
-  utterance: Utterance,
+  said: Utterance,
   before: VisitState,
   stamp: (body: EventBody) => VisitEvent,
 ): Addition {
+  const utterance = answeringChoice(said, before);
   const keepers = [
     opening(utterance),
     ...utterance.facts.map((fact) =>
@@ -129,6 +131,8 @@ function obey(command: Command, state: VisitState): Keeping {
       return amend(command, state);
     case 'undo':
       return takeBack(command, state);
+    case 'choose':
+      return chooseValue(command, state);
     case 'markBefore':
       return mark('before', state);
     case 'markAfter':
@@ -175,7 +179,7 @@ function settle(kept: boolean, state: VisitState): Keeping {
   if (!open) return { bodies: [], acknowledgement: { kind: 'nothingToConfirm' } };
   if (open.kind === 'leftOver') return settleLeftOver(kept, open.of);
   const { id, doubt } = open.of;
-  const { why, ...reading } = doubt;
+  const { why, or, ...reading } = doubt;
   return {
     bodies: [{ type: 'doubtSettled', v: 1, target: id, kept }],
     acknowledgement: kept ? { kind: 'reading', reading } : { kind: 'doubtDropped', doubt },

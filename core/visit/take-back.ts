@@ -1,4 +1,4 @@
-import type { Command } from '../language/utterance.ts';
+import type { Command, Doubt } from '../language/utterance.ts';
 import type { TakenBack } from './acknowledgement.ts';
 import type { VisitEvent } from './events.ts';
 import type { Keeping } from './keeping.ts';
@@ -11,7 +11,11 @@ type Undo = Extract<Command, { do: 'undo' }>;
 export function takeBack(command: Undo, state: VisitState): Keeping {
   const open = state.doubts.at(-1);
   const newest = state.undoable.at(-1);
-  if (open && isPlain(command) && (newest === undefined || isNewer(state, open.id, newest))) {
+  if (
+    open &&
+    isAboutDoubt(command, open.doubt) &&
+    (newest === undefined || isNewer(state, open.id, newest))
+  ) {
     return {
       bodies: [{ type: 'doubtSettled', v: 1, target: open.id, kept: false }],
       acknowledgement: { kind: 'doubtDropped', doubt: open.doubt },
@@ -30,6 +34,12 @@ const NOTHING_TO_TAKE_BACK: Keeping = {
   bodies: [],
   acknowledgement: { kind: 'nothingToTakeBack' },
 };
+
+/** "Not fifty" drops a doubted fifty; "take that back" whatever is asked about. */
+function isAboutDoubt(command: Undo, doubt: Doubt): boolean {
+  const sameQuantity = command.quantity === undefined || doubt.quantity === command.quantity;
+  return sameQuantity && (command.value === undefined || doubt.value === command.value);
+}
 
 const isPlain = (command: Undo): boolean =>
   command.quantity === undefined && command.value === undefined;

@@ -39,7 +39,8 @@ export const readingSchema = z.strictObject(readingShape);
 
 export const doubtSchema = z.strictObject({
   ...readingShape,
-  why: z.enum(['outOfRange', 'againstSibling', 'noUnit', 'hearsay']),
+  why: z.enum(['outOfRange', 'againstSibling', 'noUnit', 'hearsay', 'soundsLike']),
+  or: z.number().exactOptional(),
 });
 
 export const factSchema = z.discriminatedUnion('fact', [
@@ -137,6 +138,7 @@ export const commandSchema = z.discriminatedUnion('do', [
     quantity: quantitySchema.exactOptional(),
     value: z.number().exactOptional(),
   }),
+  z.strictObject({ do: z.literal('choose'), which: z.enum(['first', 'second']) }),
   z.strictObject({
     do: z.enum([
       'markBefore',

@@ -1,15 +1,17 @@
+import { chooseUnderstanding } from '../../core/language/choose-understanding.ts';
 import type { Context } from '../../core/language/context.ts';
 import { understand } from '../../core/language/understand.ts';
 import type { Command } from './command.ts';
 import { LANGUAGE_OPTIONS_USAGE, parseLanguageOptions } from './language-options.ts';
-import { createPlayer, wordsToActOn } from './player.ts';
+import { alternativesToActOn, createPlayer } from './player.ts';
 import type { Recording } from './player.ts';
 import type { ExitStatus } from './terminal.ts';
 import { wrongCall } from './wrong-call.ts';
 
 const USAGE = `gloveside hear [options] FILE.wav …
   What was said in each recording (WAV, 16-bit PCM, any rate and channel count) and what it meant:
-  one JSON object a file, in order. "rejected" stands where nothing heard may be acted on. A file
+  one JSON object a file, in order. "words" are those of the alternative that was taken, and "because"
+  says why: likeliest, plausible, or readWhole. "rejected" stands where nothing heard may be acted on. A file
   that cannot be read gives {"file", "error"}, and the status is 1 in the end.
 
 ${LANGUAGE_OPTIONS_USAGE}`;
@@ -34,15 +36,19 @@ export const hearCommand: Command = {
 
 const expectation = ({ asked }: Context) => (asked === null ? 'anything' : 'number');
 
-function toRow(file: string, recording: Recording, context: Context): object {
+/** What is printed of one recording. */
+export function toRow(file: string, recording: Recording, context: Context): object {
   if (recording.kind === 'unreadable') return { file, error: recording.why };
   const { alternatives, rejected } = recording;
+  const choice = chooseUnderstanding(alternativesToActOn(recording), context, []);
+  const taken = choice.chosen ?? alternatives[0];
   return {
     file,
-    words: alternatives[0]?.words ?? '',
+    words: taken?.words ?? '',
     alternatives,
-    confidence: alternatives[0]?.confidence ?? 0,
+    confidence: taken?.confidence ?? 0,
+    ...(choice.chosen === null ? {} : { because: choice.because }),
     ...(rejected === null ? {} : { rejected }),
-    understood: understand(wordsToActOn(recording), context),
+    understood: choice.chosen?.utterance ?? understand('', context),
   };
 }

@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { Hearing, Rejection } from '../../core/hearing/hearing.ts';
+import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
 import { recogniserGrammar } from '../../core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
@@ -12,7 +13,7 @@ export type Recording =
   | {
       readonly kind: 'heard';
       /** Best first; none when nothing was heard. */
-      readonly alternatives: readonly { readonly words: string; readonly confidence: number }[];
+      readonly alternatives: readonly Alternative[];
       /** Set when what was heard may not be acted on. */
       readonly rejected: Rejection | null;
     }
@@ -66,9 +67,9 @@ const toRecording = ({ alternatives, rejected }: Hearing): Recording => ({
   rejected: rejected ?? null,
 });
 
-/** The words to act on: none when what was heard may not be acted on. */
-export const wordsToActOn = ({
+/** What may be acted on: nothing when what was heard may not be. */
+export const alternativesToActOn = ({
   alternatives,
   rejected,
-}: Extract<Recording, { kind: 'heard' }>): string =>
-  rejected === null ? (alternatives[0]?.words ?? '') : '';
+}: Extract<Recording, { kind: 'heard' }>): readonly Alternative[] =>
+  rejected === null ? alternatives : [];

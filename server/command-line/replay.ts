@@ -1,11 +1,11 @@
 import { readFile } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
 import type { Phraser } from '../../core/replies/phrasing.ts';
-import { expectationOf } from '../../core/turn/context-of.ts';
+import type { TurnInput } from '../../core/turn/turn.ts';
 import { type LoadedPhraser, loadPhraser } from '../phraser/transformers-phraser.ts';
 import type { Command } from './command.ts';
 import { parseOptions } from './options.ts';
-import { createPlayer, wordsToActOn } from './player.ts';
+import { createPlayer, alternativesToActOn } from './player.ts';
 import type { Player } from './player.ts';
 import { REPLAY_PRINTERS } from './replay-printers.ts';
 import type { ReplayPrinter } from './replay-printers.ts';
@@ -114,7 +114,7 @@ interface Stage {
 }
 
 type Said =
-  | { readonly kind: 'said'; readonly words: string }
+  | { readonly kind: 'said'; readonly words: TurnInput['words'] }
   | { readonly kind: 'silent' }
   | { readonly kind: 'unplayable'; readonly why: string };
 
@@ -124,8 +124,8 @@ async function take(step: Step, { visit, player, folder }: Stage): Promise<Said>
     visit.setClock(step.minutes);
     return { kind: 'silent' };
   }
-  const played = await player.play(resolve(folder, step.file), expectationOf(visit.state()));
+  const played = await player.play(resolve(folder, step.file), visit.expects());
   return played.kind === 'heard'
-    ? { kind: 'said', words: wordsToActOn(played) }
+    ? { kind: 'said', words: alternativesToActOn(played) }
     : { kind: 'unplayable', why: played.why };
 }

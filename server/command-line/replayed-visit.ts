@@ -1,10 +1,11 @@
 import { monotonicFactory } from 'ulid';
+import type { Expectation } from '../../core/language/context.ts';
 import type { Phraser } from '../../core/replies/phrasing.ts';
 import { phraseReply } from '../../core/turn/phrase-reply.ts';
 import type { PhrasedTurn } from '../../core/turn/phrase-reply.ts';
 import { takeTurn } from '../../core/turn/take-turn.ts';
 import { EMPTY_MEMORY } from '../../core/turn/turn.ts';
-import type { Stamp } from '../../core/turn/turn.ts';
+import type { Stamp, TurnInput } from '../../core/turn/turn.ts';
 import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 
@@ -19,7 +20,9 @@ export interface ReplayedVisit {
   /** The next sentence is said at this time of day; an earlier one than now is tomorrow's. */
   setClock(minutes: number): void;
   /** One sentence, a minute after the one before unless the clock was set. */
-  say(words: string): Promise<PhrasedTurn>;
+  say(words: TurnInput['words']): Promise<PhrasedTurn>;
+  /** What the last reply asked for. */
+  expects(): Expectation;
   state(): VisitState;
 }
 
@@ -31,13 +34,14 @@ export function createReplayedVisit(phraser: Phraser | null): ReplayedVisit {
   const stamping = createStamping(clock.at);
   let state = EMPTY_VISIT;
   let memory = EMPTY_MEMORY;
+  let expects: Expectation = 'anything';
   return {
     setClock: clock.set,
     say: async (words) => {
       const plain = takeTurn({ state, memory, words, stamp: stamping.stamp });
       const said = await phraseReply(plain, phraser, NO_HURRY);
       const { turn } = said;
-      ({ state, memory } = turn);
+      ({ state, memory, expects } = turn);
       if (turn.effect === 'newVisit') {
         stamping.openAnother();
         state = EMPTY_VISIT;
@@ -46,6 +50,7 @@ export function createReplayedVisit(phraser: Phraser | null): ReplayedVisit {
       clock.tick();
       return said;
     },
+    expects: () => expects,
     state: () => state,
   };
 }

@@ -92,11 +92,18 @@ export function scriptedVoice(audible = true) {
   return { voice, said, slow, finish: () => over.at(-1)?.(), finishFirst: () => over[0]?.() };
 }
 
+/** One sentence as a recogniser offers it, likeliest first. */
+export const offered = (...words: readonly string[]): Extract<Heard, { kind: 'words' }> => ({
+  kind: 'words',
+  alternatives: words.map((each) => ({ words: each, confidence: 0.9 })),
+});
+
 /**
  * Stands for the core in tests of the session: a number is a head pressure, "doubt" raises a doubt, a session
  * effect's name is obeyed, "break" is a bug, and anything else is a question.
  */
-export function scriptedTurn({ state, memory, words, stamp }: TurnInput): Turn {
+export function scriptedTurn({ state, memory, words: said, stamp }: TurnInput): Turn {
+  const words = typeof said === 'string' ? said : (said[0]?.words ?? '');
   if (words === 'break') throw new Error('a bug');
   const events = bodiesOf(words, state.visit === null).map(stamp);
   const reply = {
@@ -119,11 +126,14 @@ export function scriptedTurn({ state, memory, words, stamp }: TurnInput): Turn {
       unclaimed: [],
       doubts: [],
     },
+    choice: null,
+    checked: [],
     events,
     state: applyEvents(events, state),
     verdicts: [],
     reply,
     effect: EFFECTS.find((effect) => effect === words) ?? null,
+    expects: 'anything',
     memory: { ...memory, lastReply: reply },
   };
 }
@@ -156,6 +166,12 @@ function wordsToBodies(words: string): readonly EventBody[] {
     : [];
 }
 
+/** What a test may put in place of its scripts. */
+export interface Script {
+  readonly audible?: boolean;
+  readonly takeTurn?: Ports['takeTurn'];
+}
+
 export interface Stage {
   readonly runner: Runner;
   readonly ear: ScriptedEar;
@@ -171,7 +187,7 @@ export interface Stage {
 }
 
 /** A session on scripted ports, asleep on a fresh visit. */
-export function stage(options: { audible?: boolean } = {}): Stage {
+export function stage(options: Script = {}): Stage {
   const clock = handClock();
   const ear = scriptedEar();
   const voice = scriptedVoice(options.audible ?? true);
@@ -211,7 +227,7 @@ export function stage(options: { audible?: boolean } = {}): Stage {
     earcons,
     voice: voice.voice,
     ids: { next: () => `01KAXDEV00${String((made += 1)).padStart(16, '0')}` },
-    takeTurn: scriptedTurn,
+    takeTurn: options.takeTurn ?? scriptedTurn,
     sayNotKept: (why) => `not kept: ${why}.`,
   };
   const runner = createRunner(ports, sleepingSession(freshVisit(DEFAULT_SETTINGS)));
@@ -221,7 +237,7 @@ export function stage(options: { audible?: boolean } = {}): Stage {
 }
 
 /** Pressed awake and hearing. */
-export async function listening(options: { audible?: boolean } = {}): Promise<Stage> {
+export async function listening(options: Script = {}): Promise<Stage> {
   const on = stage(options);
   on.runner.send({ kind: 'pressed' });
   await settled();

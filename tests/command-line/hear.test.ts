@@ -2,6 +2,8 @@ import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import { EMPTY_CONTEXT } from '../../core/language/context.ts';
+import { toRow } from '../../server/command-line/hear.ts';
 import { gloveside } from '../support/fake-terminal.ts';
 import { createScratchFolder } from '../support/scratch-folder.ts';
 import { wavOf } from '../support/wav.ts';
@@ -51,6 +53,35 @@ describe('hear', { timeout: 60_000 }, () => {
     expect(status).toBe(0);
     expect(JSON.parse(printed[0] ?? '')).toMatchObject({
       understood: { text: '', readings: [], commands: [], unclaimed: [] },
+    });
+  });
+});
+
+describe('what hear prints of a recording', () => {
+  const recorded = (...words: readonly string[]) =>
+    ({
+      kind: 'heard',
+      alternatives: words.map((each, rank) => ({ words: each, confidence: 0.9 - rank / 10 })),
+      rejected: null,
+    }) as const;
+
+  it('is the page’s choice among all that the recogniser offers, and why', () => {
+    const recording = recorded('suction nine hundred', 'suction nineteen');
+    expect(toRow('a.wav', recording, EMPTY_CONTEXT)).toMatchObject({
+      words: 'suction nineteen',
+      confidence: 0.8,
+      because: 'plausible',
+      alternatives: recording.alternatives,
+      understood: { text: 'suction nineteen', readings: [{ value: 19 }] },
+    });
+  });
+
+  it('shows what was heard too poorly and understands nothing of it', () => {
+    const recording = { ...recorded('head one ninety'), rejected: 'unsure' } as const;
+    expect(toRow('a.wav', recording, EMPTY_CONTEXT)).toMatchObject({
+      words: 'head one ninety',
+      rejected: 'unsure',
+      understood: { text: '', readings: [] },
     });
   });
 });

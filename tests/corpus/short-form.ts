@@ -69,5 +69,6 @@ function shortCommand(command: Command): string {
     return join('!amend', command.quantity, command.value, command.unit);
   }
   if (command.do === 'undo') return join('!undo', command.quantity, command.value);
+  if (command.do === 'choose') return join('!choose', command.which);
   return `!${command.do}`;
 }

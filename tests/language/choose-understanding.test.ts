@@ -2,8 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { chooseUnderstanding } from '../../core/language/choose-understanding.ts';
 import { type Context, EMPTY_CONTEXT } from '../../core/language/context.ts';
 
+const offered = (...words: readonly string[]) =>
+  words.map((each, rank) => ({ words: each, confidence: 0.9 - rank / 10 }));
+
 const choose = (alternatives: readonly string[], settled: Partial<Context> = {}) => {
-  const choice = chooseUnderstanding(alternatives, { ...EMPTY_CONTEXT, ...settled }, []);
+  const choice = chooseUnderstanding(
+    offered(...alternatives),
+    { ...EMPTY_CONTEXT, ...settled },
+    [],
+  );
   return choice.chosen === null ? null : [choice.chosen.words, choice.because];
 };
 
@@ -37,22 +44,26 @@ describe('the choice among what a recogniser offers', () => {
 
   it('does not offer again what was just rejected, and says so when nothing is left', () => {
     const rejected = [{ quantity: 'headPressure', value: 150 }] as const;
-    const heard = ['head one fifty', 'head one fifteen'];
+    const heard = offered('head one fifty', 'head one fifteen');
     const choice = chooseUnderstanding(heard, EMPTY_CONTEXT, rejected);
     expect(choice).toMatchObject({ chosen: { words: 'head one fifteen' }, because: 'notRejected' });
-    expect(choice.considered.map((each) => each.repeatsRejected)).toEqual([true, false]);
-    expect(chooseUnderstanding(['head one fifty'], EMPTY_CONTEXT, rejected).chosen).toBeNull();
-    expect(chooseUnderstanding(['suction fifteen'], EMPTY_CONTEXT, rejected).chosen).not.toBeNull();
+    expect(choice.considered.map((each) => each.repeated)).toEqual([rejected[0], null]);
+    expect(
+      chooseUnderstanding(offered('head one fifty'), EMPTY_CONTEXT, rejected).chosen,
+    ).toBeNull();
+    expect(
+      chooseUnderstanding(offered('suction fifteen'), EMPTY_CONTEXT, rejected).chosen,
+    ).not.toBeNull();
     expect(chooseUnderstanding([], EMPTY_CONTEXT, []).chosen).toBeNull();
   });
 
   it('knows a rejected value as an answer, an amendment or a bare number too', () => {
     const rejected = [{ quantity: null, value: 50 }];
     for (const words of ['fifty', 'make it fifty', 'box fifty']) {
-      expect(chooseUnderstanding([words], EMPTY_CONTEXT, rejected).chosen).toBeNull();
+      expect(chooseUnderstanding(offered(words), EMPTY_CONTEXT, rejected).chosen).toBeNull();
     }
     const asked = { ...EMPTY_CONTEXT, asked: 'boxTemp' } as const;
-    expect(chooseUnderstanding(['fifty', 'fifteen'], asked, rejected).chosen?.words).toBe(
+    expect(chooseUnderstanding(offered('fifty', 'fifteen'), asked, rejected).chosen?.words).toBe(
       'fifteen',
     );
   });

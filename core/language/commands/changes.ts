@@ -4,7 +4,7 @@ import type { Context } from '../context.ts';
 import { isDoubtful } from '../doubts.ts';
 import { isElectrical } from '../electrical-quantities.ts';
 import { type Amounted, amountIn, measured, unitFor } from '../measure.ts';
-import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
+import { type Frame, heardCommand, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, tagsIn } from '../slots.ts';
 import type { Command, Reading } from '../utterance.ts';
 import { command } from './command.ts';
@@ -94,10 +94,10 @@ function pick(tags: Parameters<Means>[0]): Parameters<Means>[0] {
 
 /** Taking something back, or putting it right. */
 export const CHANGE_COMMANDS: readonly Rule[] = [
-  heardRule(
-    '(take that back|~take it back|~undo [(that|it|last|the last one)]|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget that|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~that (is|was) wrong|~that is not right|~get rid of that|~ignore that|~i misspoke|~disregard that)',
+  heardCommand(
+    '(take that back|undo [that]|~take it back|~undo (it|last|the last one)|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget that|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~that (is|was) wrong|~that is not right|~get rid of that|~ignore that|~i misspoke|~disregard that)',
     undo,
-    { heardWhen: ['anything', 'number', 'yesOrNo'], examples: ['take that back', 'scratch that'] },
+    { examples: ['take that back', 'undo', 'scratch that'] },
   ),
   rule(
     '(take back|undo|scratch|delete|remove|forget|cancel|erase|clear) [(the|my|that|last)] <quantity> [(reading|number|value)]',
@@ -109,8 +109,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     undoValue,
     { examples: ['scratch the one ninety'] },
   ),
-  heardRule('make (it|that) <amount>', amend, {
-    heardWhen: ['anything', 'number', 'yesOrNo'],
+  heardCommand('make (it|that) <amount>', amend, {
     examples: ['make it eighty nine'],
   }),
   rule(
@@ -131,6 +130,14 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
   rule('[the] <quantity> should (be|read|have been) <amount>', amend, {
     examples: ['suction should be fifteen'],
   }),
+  rule(
+    '[no] (not|it is not|that is not|i did not say|i said not) [the] [<quantity>] <amount>',
+    undoValue,
+    {
+      alone: true,
+      examples: ['not fifty', 'no not fifty'],
+    },
+  ),
   rule(
     '[no] [(it is|that is|i said)] not [<link>] <amount:wrong> (it is|but|i said|<pause>) <amount:right>',
     amendNot,

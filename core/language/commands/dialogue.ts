@@ -1,4 +1,4 @@
-import { heardRule, type Means, type Rule } from '../rule.ts';
+import { heardCommand, type Means, type Rule } from '../rule.ts';
 import type { PlainCommand } from '../utterance.ts';
 import { command } from './command.ts';
 
@@ -7,58 +7,72 @@ const plain =
   () =>
     command({ do: kind });
 
+const choose =
+  (which: 'first' | 'second'): Means =>
+  () =>
+    command({ do: 'choose', which });
+
 /** Steering the dialogue and the visit. */
 export const DIALOGUE_COMMANDS: readonly Rule[] = [
-  heardRule(
+  heardCommand(
     '(that is my before|~that is (the|our) before|~(mark|call|save|make|keep|use) (this|that|it|these|those) [(as|is)] [(the|my|our)] before|~(these|those|this) (are|is) [(my|the|our)] before [(readings|numbers)]|~before readings|~mark before|~(that is|this is) before|~those are before|~set before)',
     plain('markBefore'),
     { examples: ['that is my before', 'mark this as before'] },
   ),
-  heardRule(
+  heardCommand(
     '(mark this as after|that is my after|~that is (the|our) after|~(mark|call|save|make|keep|use) (this|that|it|these|those) [(as|is)] [(the|my|our)] after|~(these|those|this) (are|is) [(my|the|our)] after [(readings|numbers)]|~after readings|~mark after|~(that is|this is) after|~those are after|~set after)',
     plain('markAfter'),
     { examples: ['mark this as after', 'that is my after'] },
   ),
-  heardRule(
+  heardCommand(
     '(say that again|~repeat [(that|it|please|again)]|~(come again|what was that|what did you say|pardon|say again|again please|one more time|say it again|i did not (hear|catch|get) (that|you)|huh|what)|~again)',
     plain('repeat'),
-    { alone: true, heardWhen: ['anything', 'number', 'yesOrNo'], examples: ['say that again'] },
+    { alone: true, examples: ['say that again'] },
   ),
-  heardRule(
-    '(pause|hold on|~stop listening|~hold it|~(be quiet|quiet|wait|hang on [a (second|sec|minute)]|go to sleep|mute|shut up|stop|hold up|give me a (second|minute|sec)|one (second|minute|moment|sec)))',
+  heardCommand(
+    '(pause|hold on|stop|~stop listening|~hold it|~(be quiet|quiet|wait|hang on [a (second|sec|minute)]|go to sleep|mute|shut up|stop stop|hold up|give me a (second|minute|sec)|one (second|minute|moment|sec)))',
     plain('pause'),
     {
       alone: true,
-      heardWhen: ['anything', 'number'],
-      examples: ['pause', 'hold on', 'stop listening'],
+      examples: ['pause', 'stop', 'stop listening'],
     },
   ),
-  heardRule(
+  heardCommand(
     '(resume|go on|~(start listening|listen|wake up|i am back|go ahead|continue|unmute|carry on|keep going|ok i am back|back|listen up))',
     plain('resume'),
     { alone: true, examples: ['resume', 'go on', 'i am back'] },
   ),
-  heardRule(
+  heardCommand(
     '(yes|yeah|~(yep|yup|correct|right|affirmative|that is (right|correct|it|fine)|sure|confirm|confirmed|yes it is|yes sir|you got it|exactly|sounds good|uh huh|it is|that is what i said|yes please|do it))',
     plain('yes'),
-    { alone: true, heardWhen: ['anything', 'yesOrNo'], examples: ['yes', 'that is right'] },
+    { alone: true, examples: ['yes', 'that is right'] },
   ),
-  heardRule(
-    '(no|nope|~(negative|nah|no it is not|incorrect|not right|no sir|no way|that is not it|uh uh|no thanks|it is not|wrong))',
+  heardCommand(
+    '(no [wait]|nope|~(wait no|negative|nah|no it is not|incorrect|not right|no sir|no way|that is not it|uh uh|no thanks|it is not|wrong))',
     plain('no'),
-    { alone: true, heardWhen: ['anything', 'number', 'yesOrNo'], examples: ['no'] },
+    { alone: true, examples: ['no', 'no wait'] },
   ),
-  heardRule(
+  heardCommand('(the first [one]|~(first [one]|the former|number one))', choose('first'), {
+    alone: true,
+    heardWhen: ['number', 'yesOrNo'],
+    examples: ['the first', 'first one'],
+  }),
+  heardCommand(
+    '(the second [one]|~(second [one]|the (latter|last) [one]|number two))',
+    choose('second'),
+    { alone: true, heardWhen: ['number', 'yesOrNo'], examples: ['the second', 'second one'] },
+  ),
+  heardCommand(
     '(new visit|~(start|begin|open) [a] (new|another) (visit|call|job|one|ticket)|~(new|next) (call|job|ticket|unit)|~start (over|a visit)|~start fresh)',
     plain('newVisit'),
     { examples: ['new visit', 'start a new visit'] },
   ),
-  heardRule(
+  heardCommand(
     '(that is it finish|finish|~(finish (up|the visit|visit|this visit|it|the note|the job|this)|i am (done|finished|all done)|we are (done|finished|all done)|(end|close|complete|wrap up|close out) (the|this) (visit|job|call|ticket)|end visit|close it out|wrap it up|that is (all|everything)|all done|that is it [i am] [(done|finish|finished|we are done)]|done here|call it done|close it))',
     plain('finish'),
     { examples: ['that is it finish', 'finish the visit'] },
   ),
-  heardRule(
+  heardCommand(
     '(help|~(what can (i|you) (say|do|ask)|help me|what are my options|how do i use this|how does this work|what do i say|what can i do|give me some help))',
     plain('help'),
     { alone: true, examples: ['help', 'what can i say'] },

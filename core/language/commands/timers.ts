@@ -1,5 +1,5 @@
 import { spokenUnit } from '../measure.ts';
-import { heardRule, type Means, type Rule, rule } from '../rule.ts';
+import { heardCommand, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, spanIn } from '../slots.ts';
 import { command } from './command.ts';
 
@@ -23,7 +23,7 @@ export const TIMER_COMMANDS: readonly Rule[] = [
   rule('(remind|tell|ping|call) me in an hour [(to|about|for) [the] <clause>]', hour, {
     examples: ['remind me in an hour'],
   }),
-  heardRule(`${START} (a|an|~the) <minutes> minute timer ${FOR}`, timer, {
+  heardCommand(`${START} (a|an|~the) <minutes> minute timer ${FOR}`, timer, {
     examples: ['set a ten minute timer'],
   }),
   rule('[a] <number> (minute|minutes) timer [(for|on) [the] <clause>]', timer, {

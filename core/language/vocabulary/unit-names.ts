@@ -34,7 +34,6 @@ export const UNIT_NAMES: Record<SpokenUnit, readonly string[]> = {
     '~(degree|deg) celsius',
     '~(degrees|degree|deg) (centigrade|c)',
     '~centigrade',
-    '~c',
   ],
   dF: [],
   dC: ['~(kelvin|kelvins)'],

@@ -5,7 +5,7 @@ import type {
   SentenceRecogniser,
 } from '../../../client/ear/sentence-recogniser.ts';
 import { Supervisor } from '../../../client/ear/supervisor.ts';
-import { handClock } from '../scripted.ts';
+import { handClock, offered } from '../scripted.ts';
 import { SilentTrack } from './silent-track.ts';
 
 function setUp() {
@@ -57,15 +57,25 @@ describe('a supervised recogniser', () => {
   it('is started with the grammar of what is expected, and its words are passed on once', () => {
     const { listen, tell, starts, heard } = setUp();
     listen('number');
-    tell({ kind: 'hearing' }, { kind: 'words', words: ' one ninety two ' }, { kind: 'ended' });
+    tell({ kind: 'hearing' }, offered(' one ninety two '), { kind: 'ended' });
     expect(starts).toEqual(['grammar of number']);
-    expect(heard).toEqual([{ kind: 'hearing' }, { kind: 'words', words: 'one ninety two' }]);
+    expect(heard).toEqual([{ kind: 'hearing' }, offered('one ninety two')]);
+  });
+
+  it('passes on all that is offered, in its order, without what is empty', () => {
+    const { listen, tell, heard } = setUp();
+    listen();
+    tell(offered('head', ' ', ' bed'), { kind: 'ended' });
+    expect(heard).toEqual([offered('head', 'bed')]);
+    listen();
+    tell(offered(' '), { kind: 'ended' });
+    expect(heard.at(-1)).toEqual({ kind: 'unclear' });
   });
 
   it('hears nothing more after a sentence until it is asked to', () => {
     const { listen, tell, starts } = setUp();
     listen();
-    tell({ kind: 'words', words: 'head' }, { kind: 'ended' });
+    tell(offered('head'), { kind: 'ended' });
     expect(starts).toHaveLength(1);
     listen();
     expect(starts).toHaveLength(2);
@@ -105,7 +115,7 @@ describe('a supervised recogniser', () => {
     supervisor.gate();
     listen();
     clock.advance(10_000);
-    tellFirst({ kind: 'words', words: 'from before' });
+    tellFirst(offered('from before'));
     expect(heard).toEqual([]);
     expect(starts).toHaveLength(2);
   });
@@ -114,7 +124,7 @@ describe('a supervised recogniser', () => {
     const { listen, tell, supervisor, heard } = setUp();
     listen();
     supervisor.gate();
-    tell({ kind: 'words', words: 'late' }, { kind: 'ended' });
+    tell(offered('late'), { kind: 'ended' });
     expect(heard).toEqual([]);
   });
 

@@ -6,7 +6,7 @@ import { listening, settled, type Stage } from '../scripted.ts';
 const values = ({ visit }: Session) => visit.readings.map(({ reading }) => reading.value);
 
 async function type(on: Stage, words: string): Promise<void> {
-  on.runner.send({ kind: 'words', words, by: 'typing' });
+  on.runner.send({ kind: 'typed', words });
   await settled();
 }
 

@@ -4,7 +4,7 @@ import type { Happening } from '../../../client/state/happenings.ts';
 import { sleepingSession } from '../../../client/state/session.ts';
 import { EMPTY_VISIT } from '../../../core/visit/empty-visit.ts';
 
-const WORDS: Happening = { kind: 'words', words: 'box forty', by: 'typing' };
+const WORDS: Happening = { kind: 'typed', words: 'box forty' };
 const SETTINGS: Happening = { kind: 'settingsChosen', settings: { units: 'us', altitudeM: 1500 } };
 const COMMITTED: Happening = { kind: 'committed', events: [] };
 

@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { takeTurn } from '../../../core/turn/take-turn.ts';
+import type { TurnInput } from '../../../core/turn/turn.ts';
 import { earOf } from '../../../client/state/session.ts';
-import { listening, settled, stage, type Stage } from '../scripted.ts';
+import { listening, offered, settled, stage, type Stage } from '../scripted.ts';
 
 const mode = ({ runner }: Stage): string => runner.session().mode.kind;
 
 async function say(on: Stage, words: string): Promise<void> {
-  on.ear.hear({ kind: 'words', words });
+  on.ear.hear(offered(words));
   await settled();
 }
 
@@ -64,7 +66,7 @@ describe('one press', () => {
 describe('a sentence', () => {
   it('is on the disk before it is shown, sounded or said', async () => {
     const on = await listening();
-    on.ear.hear({ kind: 'words', words: '192' });
+    on.ear.hear(offered('192'));
     expect(mode(on)).toBe('thinking');
     expect(on.runner.session().visit.readings).toHaveLength(0);
     expect(on.voice.said).toEqual([]);
@@ -171,8 +173,7 @@ describe('a press while the page speaks', () => {
 });
 
 describe('typing', () => {
-  const typed = (on: Stage, words: string) =>
-    on.runner.send({ kind: 'words', words, by: 'typing' });
+  const typed = (on: Stage, words: string) => on.runner.send({ kind: 'typed', words });
 
   it('works where the microphone is refused', async () => {
     const on = stage({ audible: false });
@@ -224,7 +225,7 @@ describe('a doubt', () => {
 
   it('is asked about without a microphone too', async () => {
     const on = stage({ audible: false });
-    on.runner.send({ kind: 'words', words: 'doubt', by: 'typing' });
+    on.runner.send({ kind: 'typed', words: 'doubt' });
     await settled();
     expect(mode(on)).toBe('asking');
     expect(earOf(on.runner.session().mode)).toEqual({ kind: 'asleep' });
@@ -352,10 +353,10 @@ describe('a finished visit', () => {
   it('still answers questions, and a reading begins the next visit', async () => {
     const on = await finished();
     const first = on.runner.session().visit.visit;
-    on.runner.send({ kind: 'words', words: 'question', by: 'typing' });
+    on.runner.send({ kind: 'typed', words: 'question' });
     await settled();
     expect(on.runner.session().visit.visit).toBe(first);
-    on.runner.send({ kind: 'words', words: '150', by: 'typing' });
+    on.runner.send({ kind: 'typed', words: '150' });
     await settled();
     const { visit } = on.runner.session();
     expect(visit.visit).not.toBe(first);
@@ -397,7 +398,7 @@ describe('choices on the page', () => {
     const on = await listening({ audible: false });
     await say(on, '192');
     on.runner.send({ kind: 'readingWanted', quantity: 'boxTemp' });
-    on.ear.hear({ kind: 'words', words: '193' });
+    on.ear.hear(offered('193'));
     await settled();
     expect(on.runner.session().visit.wanted).toBe('boxTemp');
     expect(on.runner.session().visit.readings).toHaveLength(2);
@@ -414,5 +415,60 @@ describe('what cannot be understood', () => {
       expect(mode(on)).toBe('listening');
     }
     expect(on.runner.session().notice).toEqual({ kind: 'unclear' });
+  });
+});
+
+describe('what the recogniser offers', () => {
+  const fifteenOrFifty = {
+    kind: 'words',
+    alternatives: [
+      { words: 'box fifteen', confidence: 0.3 },
+      { words: 'box fifty', confidence: 0.29 },
+    ],
+  } as const;
+
+  it('goes to the core whole, and the likeliest is shown meanwhile', async () => {
+    const given: TurnInput['words'][] = [];
+    const on = await listening({
+      takeTurn: (input) => {
+        given.push(input.words);
+        return takeTurn(input);
+      },
+    });
+    on.ear.hear(fifteenOrFifty);
+    expect(on.runner.session().mode).toMatchObject({ kind: 'thinking', words: 'box fifteen' });
+    expect(given).toEqual([fifteenOrFifty.alternatives]);
+  });
+
+  it('is asked about as a choice, listened to as a number, and answered by a press or by voice', async () => {
+    for (const answer of ['press', 'voice'] as const) {
+      const on = await listening({ takeTurn });
+      on.ear.hear(fifteenOrFifty);
+      await settled();
+      await spoken(on);
+      expect(on.runner.session().mode).toMatchObject({
+        kind: 'asking',
+        question: { of: { doubt: { value: 15, or: 50 } } },
+      });
+      expect(on.ear.calls.at(-1)).toBe('listen number');
+      if (answer === 'press') on.runner.send({ kind: 'typed', words: '50' });
+      else on.ear.hear(offered('the second'));
+      await settled();
+      const { visit } = on.runner.session();
+      expect(visit.readings.map(({ reading }) => reading.value)).toEqual([50]);
+      expect(visit.doubts).toEqual([]);
+    }
+  });
+
+  it('is not offered again when it was just said no to', async () => {
+    const on = await listening({ takeTurn });
+    for (const words of ['head one fifty', 'no']) {
+      await say(on, words);
+      await spoken(on);
+    }
+    on.ear.hear(offered('head one fifty', 'head one fifteen'));
+    await settled();
+    const { visit } = on.runner.session();
+    expect(visit.readings.map(({ reading }) => reading.value)).toEqual([115]);
   });
 });
