@@ -1,6 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { takeTurn } from '../../../core/turn/take-turn.ts';
-import type { TurnInput } from '../../../core/turn/turn.ts';
 import { earOf } from '../../../client/state/session.ts';
 import { listening, offered, settled, stage, type Stage } from '../scripted.ts';
 
@@ -415,60 +413,5 @@ describe('what cannot be understood', () => {
       expect(mode(on)).toBe('listening');
     }
     expect(on.runner.session().notice).toEqual({ kind: 'unclear' });
-  });
-});
-
-describe('what the recogniser offers', () => {
-  const fifteenOrFifty = {
-    kind: 'words',
-    alternatives: [
-      { words: 'box fifteen', confidence: 0.3 },
-      { words: 'box fifty', confidence: 0.29 },
-    ],
-  } as const;
-
-  it('goes to the core whole, and the likeliest is shown meanwhile', async () => {
-    const given: TurnInput['words'][] = [];
-    const on = await listening({
-      takeTurn: (input) => {
-        given.push(input.words);
-        return takeTurn(input);
-      },
-    });
-    on.ear.hear(fifteenOrFifty);
-    expect(on.runner.session().mode).toMatchObject({ kind: 'thinking', words: 'box fifteen' });
-    expect(given).toEqual([fifteenOrFifty.alternatives]);
-  });
-
-  it('is asked about as a choice, listened to as a number, and answered by a press or by voice', async () => {
-    for (const answer of ['press', 'voice'] as const) {
-      const on = await listening({ takeTurn });
-      on.ear.hear(fifteenOrFifty);
-      await settled();
-      await spoken(on);
-      expect(on.runner.session().mode).toMatchObject({
-        kind: 'asking',
-        question: { of: { doubt: { value: 15, or: 50 } } },
-      });
-      expect(on.ear.calls.at(-1)).toBe('listen number');
-      if (answer === 'press') on.runner.send({ kind: 'typed', words: '50' });
-      else on.ear.hear(offered('the second'));
-      await settled();
-      const { visit } = on.runner.session();
-      expect(visit.readings.map(({ reading }) => reading.value)).toEqual([50]);
-      expect(visit.doubts).toEqual([]);
-    }
-  });
-
-  it('is not offered again when it was just said no to', async () => {
-    const on = await listening({ takeTurn });
-    for (const words of ['head one fifty', 'no']) {
-      await say(on, words);
-      await spoken(on);
-    }
-    on.ear.hear(offered('head one fifty', 'head one fifteen'));
-    await settled();
-    const { visit } = on.runner.session();
-    expect(visit.readings.map(({ reading }) => reading.value)).toEqual([115]);
   });
 });
