@@ -2,6 +2,7 @@ import type { Question } from '../language/utterance.ts';
 import { QUANTITIES, type AnswerableId, type QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { UnitId } from '../units/units.ts';
+import { leftOpen } from '../visit/left-open.ts';
 import type { VisitState } from '../visit/state.ts';
 import type { Members } from './by-kind.ts';
 import { causesOf } from './causes/causes-of.ts';
@@ -14,6 +15,7 @@ import { currentReading } from './current.ts';
 import type { Found } from './found.ts';
 import { limitOf, marginTo } from './margin.ts';
 import { measured } from './measured.ts';
+import { movedRows } from './moved.ts';
 import { saturated } from './saturation-answer.ts';
 import { beforeRows, latestRows, sheet, type SheetLine } from './sheet.ts';
 import { spokenOf } from './subject.ts';
@@ -77,6 +79,18 @@ const ANSWERS: Answering = {
           answer: 'nextCheck',
           ...next,
         })),
+  leftOpen: (_question, { state }) => ({
+    ...READ,
+    answer: 'leftOpen',
+    left: leftOpen(state).map(({ part, as }) => ({ part, as })),
+    questions: state.doubts.length + state.leftOver.length,
+  }),
+  moved: (_question, { state }) => ({
+    ...READ,
+    answer: 'moved',
+    rows: movedRows(state),
+    charge: state.unit.nameplate.charge ?? null,
+  }),
   timeLeft: notYet,
   history: notYet,
 };

@@ -39,6 +39,7 @@ const NOT_COMPARED: ReadonlySet<QuantityId> = new Set<QuantityId>([
   'lowCutinPressure',
   'refrigerantAdded',
   'refrigerantRecovered',
+  'refrigerantLost',
   'refrigerantCharge',
   'cylinderWeight',
   'testPressure',

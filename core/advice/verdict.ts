@@ -4,7 +4,10 @@ import type { CauseId, CauseStanding } from '../terms/causes.ts';
 import type { FindingStateId, PartId, PlaceId, SightGlassId } from '../terms/names.ts';
 import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
+import type { Amount } from '../units/amount.ts';
 import type { UnitId } from '../units/units.ts';
+import type { LeftOpen } from '../visit/left-open.ts';
+import type { AccountSums } from '../visit/refrigerant-account.ts';
 import type { NextPlaceAnswer, SwitchAnswer } from './circuit/circuit-verdict.ts';
 
 /** The answer to a question, as data: no wording and no formatting. */
@@ -97,8 +100,29 @@ export type Known = { readonly kind: 'known' } & Working &
       }
     | ({ readonly answer: 'nextCheck' } & NextCheck)
     | { readonly answer: 'note' }
+    | {
+        readonly answer: 'leftOpen';
+        readonly left: readonly LeftRow[];
+        /** Doubts and numbers without a meaning that are not settled. */
+        readonly questions: number;
+      }
+    | {
+        readonly answer: 'moved';
+        readonly rows: readonly MovedRow[];
+        /** What the nameplate says the unit holds. */
+        readonly charge: Amount | null;
+      }
     | { readonly answer: 'working'; readonly of: Known }
   );
+
+/** A part that is not as it belongs, and how. */
+export type LeftRow = Pick<LeftOpen, 'part' | 'as'>;
+
+/** The sums of one refrigerant; `net` is in less out and lost. */
+export interface MovedRow extends AccountSums {
+  readonly refrigerant: RefrigerantId | null;
+  readonly unweighed: number;
+}
 
 /** One cause with what speaks for it and against it. */
 export interface CauseRow {

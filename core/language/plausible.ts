@@ -77,6 +77,7 @@ const RANGES: Record<QuantityId, Range | 'head' | 'suction'> = {
   power: range(0, 100_000, 'W'),
   refrigerantAdded: WEIGHT,
   refrigerantRecovered: WEIGHT,
+  refrigerantLost: WEIGHT,
   refrigerantCharge: WEIGHT,
   cylinderWeight: range(0, 1500, 'lb'),
   // 760,000 micron is one atmosphere.

@@ -80,7 +80,7 @@ const gasTest: Means = (tags, frame) => {
 };
 
 const refrigerantMoved =
-  (quantity: 'refrigerantAdded' | 'refrigerantRecovered'): Means =>
+  (quantity: 'refrigerantAdded' | 'refrigerantRecovered' | 'refrigerantLost'): Means =>
   (tags, frame) => {
     const refrigerant = refrigerantId(tags['refrigerant']);
     const { unit } = amountIn(tags);
@@ -240,6 +240,16 @@ export const READING_RULES: readonly Rule[] = [
     {
       examples: ['recovered two pounds of four oh four a'],
     },
+  ),
+  rule(
+    `[(i|we)] [have] (lost|leaked) <amount> [of <refrigerant>] (in|out of|to|through|purging) [(the|my)] (hose|hoses|gages|purge|purging|manifold|fittings|air|connections)`,
+    refrigerantMoved('refrigerantLost'),
+    { examples: ['lost two ounces in the hoses'] },
+  ),
+  rule(
+    `[(i|we)] [have] (lost|leaked) (a|an|about an|maybe an) ounce (in|out of|to|purging) [(the|my)] (hose|hoses|gages|purge|purging|manifold|fittings|air)`,
+    (tags, frame) => refrigerantMoved('refrigerantLost')({ ...tags, number: 1, unit: 'oz' }, frame),
+    { examples: ['lost an ounce in the hoses'] },
   ),
   rule(
     '[the] <part> (opened|tripped|cut out|kicked out|went out|opens|trips|cuts out|tripped out|broke|dropped out|popped) [(out|open)] at <amount>',

@@ -3,6 +3,7 @@ import { CONTROL_RULES } from './controls.ts';
 import { ELECTRICAL_RULES } from './electrical.ts';
 import { FACT_RULES } from './facts.ts';
 import { FINDING_RULES } from './findings.ts';
+import { LEFT_OPEN_RULES } from './left-open.ts';
 import { MEMO_RULES } from './memos.ts';
 import { QUESTION_RULES } from './questions.ts';
 import { READING_RULES } from './readings.ts';
@@ -23,6 +24,7 @@ export const RULES: readonly Rule[] = [
   ...ELECTRICAL_RULES,
   ...FACT_RULES,
   ...RECOMMENDATION_RULES,
+  ...LEFT_OPEN_RULES,
   ...WORK_RULES,
   ...FINDING_RULES,
   ...TALK_RULES,

@@ -121,7 +121,9 @@ export type PlainQuestion =
   | 'note'
   | 'working'
   | 'timeLeft'
-  | 'history';
+  | 'history'
+  | 'leftOpen'
+  | 'moved';
 
 export type SafetyTopic =
   'brazing' | 'opening' | 'charging' | 'venting' | 'resetting' | 'energising';
@@ -149,6 +151,7 @@ export type PlainCommand =
   | 'no'
   | 'newVisit'
   | 'finish'
+  | 'finishAnyway'
   | 'help';
 
 /** Understood, but implausible or incomplete: not recorded until it is confirmed. */

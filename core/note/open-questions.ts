@@ -1,5 +1,8 @@
 import type { PartId, WorkKindId } from '../terms/names.ts';
 import { FINDING_STATES, PARTS } from '../terms/names.ts';
+import { leftWords } from '../replies/left-open-sentences.ts';
+import type { Finding } from '../language/utterance.ts';
+import { leftOpen } from '../visit/left-open.ts';
 import type { VisitState } from '../visit/state.ts';
 import { sheetRows } from '../visit/views.ts';
 import { circuitLines } from './circuit.ts';
@@ -14,6 +17,7 @@ export function openLines(state: VisitState): readonly string[] {
     ),
     ...baselineLines(state),
     ...missingAfterLines(state),
+    ...trippedLines(state),
     ...leftOpenLines(state),
     ...circuitLines(state).open,
     ...bypassLines(state),
@@ -55,10 +59,40 @@ const STAYS = new Set<string>([
   'lowCutinPressure',
   'refrigerantAdded',
   'refrigerantRecovered',
+  'refrigerantLost',
   'refrigerantCharge',
   'cylinderWeight',
   'testPressure',
   'vacuum',
+]);
+
+/** A control reported tripped, with nothing said later that puts it right. */
+function trippedLines(state: VisitState): readonly string[] {
+  return state.findings
+    .filter(({ finding }) => finding.state === 'tripped' || isFoundOpen(finding))
+    .filter(({ finding, at }) => !isMended(finding.part, at, state))
+    .map(({ finding }) =>
+      sentence(
+        `Reported ${FINDING_STATES[finding.state]} and not reported put right: ${PARTS[finding.part]}`,
+      ),
+    )
+    .filter((line, index, all) => all.indexOf(line) === index);
+}
+
+/** A switch or a winding found open; doors, disconnects and valves are among what is left open. */
+function isFoundOpen({ part, state }: Finding): boolean {
+  return state === 'open' && !STAND_OPEN.has(part);
+}
+
+const STAND_OPEN: ReadonlySet<PartId> = new Set<PartId>([
+  'door',
+  'disconnect',
+  'breaker',
+  'plug',
+  'serviceValve',
+  'suctionServiceValve',
+  'dischargeServiceValve',
+  'kingValve',
 ]);
 
 const MENDS: ReadonlySet<WorkKindId> = new Set<WorkKindId>([
@@ -69,28 +103,6 @@ const MENDS: ReadonlySet<WorkKindId> = new Set<WorkKindId>([
   'adjust',
   'add',
 ]);
-
-/** A part found open or tripped, isolated or taken out, with nothing said later that puts it right. */
-function leftOpenLines(state: VisitState): readonly string[] {
-  const found = state.findings
-    .filter(({ finding }) => finding.state === 'open' || finding.state === 'tripped')
-    .filter(({ finding, at }) => !isMended(finding.part, at, state))
-    .map(({ finding }) =>
-      sentence(
-        `Reported ${FINDING_STATES[finding.state]} and not reported put right: ${PARTS[finding.part]}`,
-      ),
-    );
-  const undone = state.work.flatMap(({ work: { did, part }, at }) =>
-    (did === 'isolate' || did === 'remove') && part !== null && !isMended(part, at, state)
-      ? [
-          sentence(
-            `${did === 'isolate' ? 'Isolated' : 'Removed'} and not reported restored: ${PARTS[part]}`,
-          ),
-        ]
-      : [],
-  );
-  return [...new Set([...found, ...undone])];
-}
 
 function isMended(part: PartId, since: number, { work, findings }: VisitState): boolean {
   return (
@@ -104,7 +116,16 @@ function isMended(part: PartId, since: number, { work, findings }: VisitState): 
   );
 }
 
-/** Bypasses are told in memos: there is no word of their own for them in a finding. */
+/** Once finished it was the technician's word to leave it so, and the note says that. */
+function leftOpenLines(state: VisitState): readonly string[] {
+  const told =
+    state.finishedAt === null
+      ? 'Not reported put back'
+      : 'Finished with this not reported put back';
+  return leftOpen(state).map((left) => sentence(`${told}: ${leftWords(left)}`));
+}
+
+/** A bypass told only in a memo cannot be reported restored. */
 function bypassLines({ memos }: VisitState): readonly string[] {
   return memos
     .filter(({ memo }) => /\b(bypass|jumper|jumped out)/i.test(memo))

@@ -8,6 +8,7 @@ import { nameWritten, readingWritten, sentence, valueWritten } from './wording.t
 const ELSEWHERE: ReadonlySet<QuantityId> = new Set<QuantityId>([
   'refrigerantAdded',
   'refrigerantRecovered',
+  'refrigerantLost',
   'productTemp',
   'setpointTemp',
   'highCutoutPressure',

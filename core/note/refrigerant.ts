@@ -1,19 +1,13 @@
 import { figureText } from '../replies/amounts.ts';
-import type { Amount } from '../units/amount.ts';
-import { convert } from '../units/convert.ts';
-import type { UnitId } from '../units/units.ts';
+import { type RefrigerantAccount, refrigerantAccounts } from '../visit/refrigerant-account.ts';
 import type { VisitState } from '../visit/state.ts';
-import { amountOf, refrigerantAccount, type ReadingEntry } from '../visit/views.ts';
 import type { NoteSection } from './note.ts';
 import { sentence, valueWritten } from './wording.ts';
 
 /** Every movement as it was weighed, and the sums: each refrigerant keeps an account of its own. */
 export function refrigerantSection(state: VisitState): Pick<NoteSection, 'lines' | 'table'> {
-  const { added, recovered } = refrigerantAccount(state);
-  const moved = [...added, ...recovered];
-  const kinds = [...new Set(moved.map((entry) => kindOf(entry, state)))];
-  if (kinds.length === 0) return { lines: nothingMoved(state) };
-  return { lines: kinds.flatMap((kind) => accountLines(kind, state)) };
+  const accounts = refrigerantAccounts(state);
+  return { lines: accounts.length === 0 ? nothingMoved(state) : accounts.flatMap(accountLines) };
 }
 
 /** That none was moved is part of the record: the next leak calculation leans on it. */
@@ -22,54 +16,35 @@ function nothingMoved({ work, readings }: VisitState): readonly string[] {
   return isEmpty ? [] : ['No refrigerant was recorded in or out.'];
 }
 
-const UNSTATED = 'refrigerant of a kind not stated';
+const kindOf = ({ refrigerant }: RefrigerantAccount): string =>
+  refrigerant ?? 'refrigerant of a kind not stated';
 
-function kindOf({ reading }: ReadingEntry, { unit }: VisitState): string {
-  return reading.refrigerant ?? unit.refrigerant ?? UNSTATED;
-}
-
-function accountLines(kind: string, state: VisitState): readonly string[] {
-  const { added, recovered } = refrigerantAccount(state);
-  const own = (entries: readonly ReadingEntry[]): readonly ReadingEntry[] =>
-    entries.filter((entry) => kindOf(entry, state) === kind);
-  const [into, out] = [own(added), own(recovered)];
+function accountLines(account: RefrigerantAccount): readonly string[] {
+  const { added, recovered, lost } = account;
+  const kind = kindOf(account);
   return [
-    ...into.map(({ reading }) => sentence(`Added ${valueWritten(reading)} of ${kind}`)),
-    ...out.map(({ reading }) => sentence(`Recovered ${valueWritten(reading)} of ${kind}`)),
-    ...balanceLines(kind, into, out),
+    ...added.map(({ reading }) => sentence(`Added ${valueWritten(reading)} of ${kind}`)),
+    ...recovered.map(({ reading }) => sentence(`Recovered ${valueWritten(reading)} of ${kind}`)),
+    ...lost.map(({ reading }) => sentence(`Lost ${valueWritten(reading)} of ${kind}`)),
+    ...balanceLines(account),
   ];
 }
 
 /** One movement needs no sum; where one has no weight, the sum says that it leaves it out. */
-function balanceLines(
-  kind: string,
-  into: readonly ReadingEntry[],
-  out: readonly ReadingEntry[],
-): readonly string[] {
-  const all = [...into, ...out];
-  const weighed = all.map(({ reading }) => amountOf(reading)).filter((amount) => amount !== null);
-  const unit = weighed[0]?.unit;
-  if (all.length < 2 || unit === undefined) return [];
-  const [added, recovered] = [total(into, unit), total(out, unit)];
-  const missing = weighed.length < all.length ? ', leaving out what has no weight' : '';
+function balanceLines(account: RefrigerantAccount): readonly string[] {
+  const { added, recovered, lost, sums, unweighed } = account;
+  if (sums === null || added.length + recovered.length + lost.length < 2) return [];
+  const of = (value: number): string => figureText({ value, unit: sums.unit });
+  const astray = sums.lost === 0 ? '' : `, lost ${of(sums.lost)}`;
+  const missing = unweighed > 0 ? ', leaving out what has no weight' : '';
   return [
     sentence(
-      `${kind}: in ${figureText(added)}, out ${figureText(recovered)}, net ${netWords(added, recovered)}${missing}`,
+      `${kindOf(account)}: in ${of(sums.in)}, out ${of(sums.out)}${astray}, net ${netWords(sums.net, of)}${missing}`,
     ),
   ];
 }
 
-function total(entries: readonly ReadingEntry[], unit: UnitId): Amount {
-  const sum = entries.reduce((so, { reading }) => {
-    const amount = amountOf(reading);
-    return so + ((amount && convert(amount, unit))?.value ?? 0);
-  }, 0);
-  return { value: sum, unit };
-}
-
-function netWords(added: Amount, recovered: Amount): string {
-  const net = added.value - recovered.value;
-  const shown = figureText({ value: Math.abs(net), unit: added.unit });
-  if (net === 0) return 'nothing';
-  return net > 0 ? `${shown} added` : `${shown} taken out`;
+function netWords(net: number, of: (value: number) => string): string {
+  if (Math.abs(net) < 1e-9) return 'nothing';
+  return net > 0 ? `${of(net)} added` : `${of(-net)} taken out`;
 }

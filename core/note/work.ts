@@ -1,4 +1,5 @@
-import { workDone, workTodo } from '../replies/acknowledgements.ts';
+import { workTodo } from '../replies/acknowledgements.ts';
+import { workDone } from '../replies/work-words.ts';
 import type { VisitState } from '../visit/state.ts';
 import { sentence } from './wording.ts';
 

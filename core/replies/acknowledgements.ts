@@ -13,8 +13,10 @@ import type { Acknowledgement, TakenBack } from '../visit/acknowledgement.ts';
 import { counted, figure, heardDigits, heardNumber } from './amounts.ts';
 import { designation } from './designation.ts';
 import { doubtSaid } from './doubts.ts';
+import { finishedAnywaySaid, finishHeldSaid, stillOpenSaid } from './left-open-sentences.ts';
 import { heardSaid, readingSaid, valueSaid } from './readings.ts';
 import { line, plain, type Said } from './said.ts';
+import { workDone } from './work-words.ts';
 
 type Kind = Acknowledgement['kind'];
 type Kinds = Members<Acknowledgement, 'kind'>;
@@ -61,6 +63,9 @@ const WORDED: Worded = {
     open === 0
       ? plain('Finished. The note is ready.')
       : line`Finished. ${counted(open, 'open question')} in the note: settle it there.`,
+  finishHeld: ({ left }) => finishHeldSaid(left),
+  stillOpen: ({ left }) => stillOpenSaid(left),
+  finishedAnyway: ({ left }) => finishedAnywaySaid(left),
   paused: () => plain('Holding. Say go on when you want me.'),
   resumed: () => plain('Listening.'),
   help: () =>
@@ -78,10 +83,6 @@ export function acknowledgementSaid(kept: Acknowledgement, units: UnitSystem): S
 function worded<K extends Kind>(kept: Kinds[K] & { readonly kind: K }, units: UnitSystem): Said {
   const sentence: Worded[K] = WORDED[kept.kind];
   return sentence(kept, units);
-}
-
-export function workDone(did: keyof typeof WORK_KINDS, part: keyof typeof PARTS | null): string {
-  return part === null ? WORK_KINDS[did].done : `${PARTS[part]} ${WORK_KINDS[did].done}`;
 }
 
 export function workTodo(to: keyof typeof WORK_KINDS, part: keyof typeof PARTS | null): string {

@@ -14,6 +14,7 @@ import { figure } from './amounts.ts';
 import { causesSaid, nextSaid } from './causes.ts';
 import { nextPlaceSaid, switchSaid } from './circuit-sentences.ts';
 import { designation } from './designation.ts';
+import { leftOpenSaid, refrigerantMovedSaid } from './left-open-sentences.ts';
 import { placedName, SHORT_NAMES } from './names.ts';
 import { capitalised, join, line, plain, sentences, type Said } from './said.ts';
 
@@ -42,6 +43,8 @@ const WORDED: Worded = {
   nextCheck: nextSaid,
   switch: (known) => switchSaid(known),
   nextPlace: (known) => nextPlaceSaid(known),
+  leftOpen: (known) => leftOpenSaid(known),
+  moved: (known) => refrigerantMovedSaid(known),
   note: () => plain('Here is the note so far.'),
   working: ({ of }) => workingSaid(of),
 };

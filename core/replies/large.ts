@@ -39,6 +39,8 @@ function largeAnswer(known: Known): Large | null {
     case 'nextPlace':
     case 'causes':
     case 'nextCheck':
+    case 'leftOpen':
+    case 'moved':
     case 'note':
     case 'working':
       return null;

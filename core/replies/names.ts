@@ -31,6 +31,7 @@ export const SHORT_NAMES: Record<AnswerableId, string> = {
   power: 'power',
   refrigerantAdded: 'refrigerant added',
   refrigerantRecovered: 'refrigerant recovered',
+  refrigerantLost: 'refrigerant lost',
   refrigerantCharge: 'refrigerant charge',
   cylinderWeight: 'cylinder weight',
   vacuum: 'vacuum',

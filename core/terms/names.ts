@@ -75,6 +75,8 @@ export const PARTS = {
   evaporatorPressureRegulator: 'evaporator pressure regulator',
   crankcaseHeater: 'crankcase heater',
   serviceValve: 'service valve',
+  suctionServiceValve: 'suction service valve',
+  dischargeServiceValve: 'discharge service valve',
   kingValve: 'king valve',
   accessFitting: 'access fitting',
   joint: 'joint',
@@ -90,6 +92,10 @@ export const PARTS = {
   fan: 'fan',
   filter: 'filter',
   product: 'product',
+  gauges: 'gauges',
+  caps: 'caps',
+  panel: 'panel',
+  jumper: 'jumper',
 } as const;
 export type PartId = keyof typeof PARTS;
 
@@ -134,6 +140,13 @@ export const WORK_KINDS = {
   defrost: { done: 'defrosted', todo: 'defrost' },
   restore: { done: 'restored', todo: 'restore' },
   isolate: { done: 'isolated', todo: 'isolate' },
+  bypass: { done: 'bypassed', todo: 'bypass' },
+  disable: { done: 'disabled', todo: 'disable' },
+  open: { done: 'opened', todo: 'open' },
+  connect: { done: 'connected', todo: 'connect' },
+  setForTest: { done: 'set away for a test', todo: 'set away for a test' },
+  order: { done: 'ordered', todo: 'order' },
+  comeBack: { done: 'checked again', todo: 'come back' },
 } as const;
 export type WorkKindId = keyof typeof WORK_KINDS;
 

@@ -35,6 +35,7 @@ export const QUANTITIES = {
   power: { dimension: 'power', name: 'power' },
   refrigerantAdded: { dimension: 'mass', name: 'refrigerant added' },
   refrigerantRecovered: { dimension: 'mass', name: 'refrigerant recovered' },
+  refrigerantLost: { dimension: 'mass', name: 'refrigerant lost' },
   refrigerantCharge: { dimension: 'mass', name: 'refrigerant charge' },
   cylinderWeight: { dimension: 'mass', name: 'cylinder weight' },
   vacuum: { dimension: 'absolutePressure', name: 'vacuum' },

@@ -35,7 +35,7 @@ export function takeTurn({ state, memory, words, stamp }: TurnInput): Turn {
     state: after,
     verdicts,
     reply,
-    effect: effectOf(utterance),
+    effect: effectOf(utterance, kept),
     expects: expectationAfter(events, after),
     memory: remember(memory, { answers, outcome, reply }),
   };
@@ -132,9 +132,11 @@ const EFFECTS: Partial<Record<Command['do'], SessionEffect>> = {
   resume: 'resume',
   newVisit: 'newVisit',
   finish: 'finish',
+  finishAnyway: 'finish',
 };
 
-function effectOf(utterance: Utterance): SessionEffect | null {
+function effectOf(utterance: Utterance, kept: Addition): SessionEffect | null {
+  if (kept.acknowledgements.some(({ kind }) => kind === 'finishHeld')) return null;
   const commanded = utterance.commands.map((command) => EFFECTS[command.do]).find(Boolean);
   const asksForNote = utterance.questions.some((question) => question.ask === 'note');
   return commanded ?? (asksForNote ? 'readNote' : null);

@@ -1,3 +1,4 @@
+import type { LeftOpen } from './left-open.ts';
 import type { Doubt, Fact, Finding, Reading, Recommendation, Work } from '../language/utterance.ts';
 
 /** What was kept from one sentence, to be said back: the value itself, never the raw words. */
@@ -24,6 +25,11 @@ export type Acknowledgement =
   | { readonly kind: 'marked'; readonly mark: 'before' | 'after'; readonly readings: number }
   | { readonly kind: 'opened' }
   | { readonly kind: 'finished'; readonly open: number }
+  /** Not finished: this is still open. */
+  | { readonly kind: 'finishHeld'; readonly left: readonly LeftOpen[] }
+  /** After that, something was put back: what is left now. */
+  | { readonly kind: 'stillOpen'; readonly left: readonly LeftOpen[] }
+  | { readonly kind: 'finishedAnyway'; readonly left: readonly LeftOpen[] }
   | { readonly kind: 'paused' }
   | { readonly kind: 'resumed' }
   | { readonly kind: 'help' }

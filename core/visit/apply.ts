@@ -3,6 +3,7 @@ import { EMPTY_VISIT } from './empty-visit.ts';
 import type { EventBody, EventId, VisitEvent } from './events.ts';
 import { applyFact } from './facts.ts';
 import { markAfter, markBefore, phaseOf } from './phases.ts';
+import { isPreparation } from './preparations.ts';
 import type { VisitState } from './state.ts';
 
 /**
@@ -114,8 +115,10 @@ function settle(state: VisitState, event: VisitEvent): VisitState {
       return markBefore(state, event.at);
     case 'afterMarked':
       return markAfter(state, event.at);
+    case 'finishHeld':
+      return { ...state, finishHeld: true };
     case 'visitFinished':
-      return { ...state, finishedAt: event.at };
+      return { ...state, finishedAt: event.at, finishHeld: false };
     case 'questionAsked':
     case 'entryTakenBack':
     case 'readingAmended':
@@ -145,12 +148,14 @@ const findingReported: Step<'findingReported'> = (state, event) => ({
 });
 
 /** Work after the after was marked opens the question again: those readings no longer describe the unit. */
-const workDone: Step<'workDone'> = (state, event) => ({
-  ...state,
-  work: [...state.work, kept(event, { work: event.work })],
-  lastPart: event.work.part ?? state.lastPart,
-  afterMarkedAt: null,
-});
+const workDone: Step<'workDone'> = (state, event) => {
+  const entry = kept(event, { work: event.work });
+  const lastPart = event.work.part ?? state.lastPart;
+  if (isPreparation(event.work)) {
+    return { ...state, preparations: [...state.preparations, entry], lastPart };
+  }
+  return { ...state, work: [...state.work, entry], lastPart, afterMarkedAt: null };
+};
 
 const doubtRaised: Step<'doubtRaised'> = (state, event) => ({
   ...state,

@@ -48,6 +48,8 @@ export type EventBody =
   | { readonly type: 'readingWanted'; readonly v: 1; readonly quantity: QuantityId }
   | { readonly type: 'beforeMarked'; readonly v: 1 }
   | { readonly type: 'afterMarked'; readonly v: 1 }
+  /** Asked to finish, it told what was still open instead. */
+  | { readonly type: 'finishHeld'; readonly v: 1 }
   | { readonly type: 'visitFinished'; readonly v: 1 };
 
 /** A ULID: sorts by the moment it was made, unique without asking anyone. */

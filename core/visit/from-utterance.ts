@@ -6,6 +6,8 @@ import { applyEvent } from './apply.ts';
 import { answeringChoice, chooseValue } from './choice.ts';
 import { DEFAULT_SETTINGS, type EventBody, type VisitEvent } from './events.ts';
 import type { Keeping } from './keeping.ts';
+import { leftOpen, meantWork } from './left-open.ts';
+import { isPreparation } from './preparations.ts';
 import type { VisitState } from './state.ts';
 import { takeBack } from './take-back.ts';
 import { openQuestion } from './views.ts';
@@ -34,6 +36,7 @@ export function fromUtterance(
       always({ type: 'findingReported', v: 1, finding }, { kind: 'finding', finding }),
     ),
     ...utterance.work.map(keepWork),
+    countDown(before),
     ...utterance.recommendations.map((recommendation) =>
       always(
         { type: 'recommendationMade', v: 1, recommendation },
@@ -104,15 +107,16 @@ function dropDoubts(state: VisitState, about: Reading): readonly EventBody[] {
 }
 
 const keepWork =
-  (work: Utterance['work'][number]): Keeper =>
-  (state) => ({
-    bodies: [{ type: 'workDone', v: 1, work }],
-    acknowledgement: {
-      kind: 'work',
-      work,
-      beforeBaseline: state.readings.length === 0 && state.work.length === 0,
-    },
-  });
+  (said: Utterance['work'][number]): Keeper =>
+  (state) => {
+    const work = meantWork(said, state);
+    const isFirst = state.readings.length === 0 && state.work.length === 0;
+    const beforeBaseline = isFirst && !isPreparation(work);
+    return {
+      bodies: [{ type: 'workDone', v: 1, work }],
+      acknowledgement: { kind: 'work', work, beforeBaseline },
+    };
+  };
 
 function keepDoubt(doubt: Doubt): Keeper {
   return (state) => ({
@@ -141,10 +145,9 @@ function obey(command: Command, state: VisitState): Keeping {
     case 'no':
       return settle(command.do === 'yes', state);
     case 'finish':
-      return {
-        bodies: state.visit === null ? [] : [{ type: 'visitFinished', v: 1 }],
-        acknowledgement: { kind: 'finished', open: state.doubts.length + state.leftOver.length },
-      };
+      return finish(state);
+    case 'finishAnyway':
+      return finished(state);
     case 'newVisit':
       return { bodies: [], acknowledgement: { kind: 'opened' } };
     case 'timer':
@@ -160,6 +163,36 @@ function obey(command: Command, state: VisitState): Keeping {
     default:
       return unreachable(command);
   }
+}
+
+/** What was opened and not closed is said before the visit may end: forgotten, a bypass stays in for years. */
+function finish(state: VisitState): Keeping {
+  const left = leftOpen(state);
+  if (left.length === 0) return finished(state);
+  return {
+    bodies: [{ type: 'finishHeld', v: 1 }],
+    acknowledgement: { kind: 'finishHeld', left },
+  };
+}
+
+function finished(state: VisitState): Keeping {
+  const left = leftOpen(state);
+  return {
+    bodies: state.visit === null ? [] : [{ type: 'visitFinished', v: 1 }],
+    acknowledgement:
+      left.length > 0
+        ? { kind: 'finishedAnyway', left }
+        : { kind: 'finished', open: state.doubts.length + state.leftOver.length },
+  };
+}
+
+/** On the way out each thing put back is answered with what is left. */
+function countDown(before: VisitState): Keeper {
+  return (state) => {
+    const left = leftOpen(state);
+    if (!before.finishHeld || leftOpen(before).length === left.length) return NOTHING;
+    return { bodies: [], acknowledgement: { kind: 'stillOpen', left } };
+  };
 }
 
 function mark(which: 'before' | 'after', state: VisitState): Keeping {

@@ -31,6 +31,8 @@ export interface VisitState {
   readonly readings: readonly Entry<{ readonly reading: Reading; readonly phase: Phase }>[];
   readonly findings: readonly Entry<{ readonly finding: Finding }>[];
   readonly work: readonly Entry<{ readonly work: Work }>[];
+  /** Getting at the unit and away from it: gauges, caps, panel, power. No work on it, so no line of a bill. */
+  readonly preparations: readonly Entry<{ readonly work: Work }>[];
   readonly recommendations: readonly Entry<{ readonly recommendation: Recommendation }>[];
   readonly memos: readonly Entry<{ readonly memo: string }>[];
   /** Said but not settled: they are asked about and stand in the note as open. */
@@ -38,6 +40,8 @@ export interface VisitState {
   readonly leftOver: readonly Entry<{ readonly digits: string; readonly words: string }>[];
   readonly beforeMarkedAt: number | null;
   readonly afterMarkedAt: number | null;
+  /** Asked to finish with something still open, which it said instead. */
+  readonly finishHeld: boolean;
   /** Newest last: what "take that back" takes back. */
   readonly undoable: readonly EventId[];
   readonly lastQuantity: QuantityId | null;

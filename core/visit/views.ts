@@ -85,15 +85,3 @@ export function openQuestion(state: VisitState): OpenQuestion | null {
     return { kind: 'doubt', of: doubt };
   return leftOver ? { kind: 'leftOver', of: leftOver } : null;
 }
-
-export interface RefrigerantAccount {
-  /** Each movement as said, in order. */
-  readonly added: readonly ReadingEntry[];
-  readonly recovered: readonly ReadingEntry[];
-}
-
-export function refrigerantAccount(state: VisitState): RefrigerantAccount {
-  const moved = (quantity: QuantityId): readonly ReadingEntry[] =>
-    state.readings.filter(({ reading }) => reading.quantity === quantity);
-  return { added: moved('refrigerantAdded'), recovered: moved('refrigerantRecovered') };
-}

@@ -60,6 +60,7 @@ export const visitEventSchema = z.discriminatedUnion('type', [
   event('readingWanted', { quantity: quantitySchema }),
   event('beforeMarked', {}),
   event('afterMarked', {}),
+  event('finishHeld', {}),
   event('visitFinished', {}),
 ]) satisfies z.ZodType<VisitEvent>;
 

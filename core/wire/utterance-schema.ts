@@ -121,6 +121,8 @@ export const questionSchema = z.discriminatedUnion('ask', [
       'working',
       'timeLeft',
       'history',
+      'leftOpen',
+      'moved',
     ]),
   }),
 ]);
@@ -150,6 +152,7 @@ export const commandSchema = z.discriminatedUnion('do', [
       'no',
       'newVisit',
       'finish',
+      'finishAnyway',
       'help',
     ]),
   }),

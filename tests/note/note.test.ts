@@ -152,7 +152,7 @@ describe('the note of a ragged visit', () => {
       'A number has no meaning yet: 17, said in "seventeen".',
       'Work was done before any reading: nothing shows how the unit ran before.',
       'Reported tripped and not reported put right: high-pressure switch.',
-      'Isolated and not reported restored: defrost heater.',
+      'Not reported put back: defrost heater isolated.',
       'Check that it was put back: jumpered the door switch to test.',
       'Not said which fan is meant: noisy.',
     ]);

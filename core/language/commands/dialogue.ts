@@ -73,6 +73,11 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     { examples: ['that is it finish', 'finish the visit'] },
   ),
   heardCommand(
+    '(finish anyway|~(finish|close|end|wrap) (it|this|the visit|the job|up) [(up|out)] (anyway|any way|all the same|regardless|like that|as it is)|~finish (regardless|all the same|any way))',
+    plain('finishAnyway'),
+    { examples: ['finish anyway'] },
+  ),
+  heardCommand(
     '(help|~(what can (i|you) (say|do|ask)|help me|what are my options|how do i use this|how does this work|what do i say|what can i do|give me some help))',
     plain('help'),
     { alone: true, examples: ['help', 'what can i say'] },

@@ -27,6 +27,16 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     { examples: ['read me the note'] },
   ),
   heardRule(
+    '(what have i left open|~what is [still] [left] open|~what (did|have) (i|we) (leave|left) (open|off|out|on|undone|bypassed|jumped out)|~am i (done|finished|good to go|all set)|~did (i|we) (forget|leave) (anything|something) [(open|off|out|behind)]|~(is|are) (everything|all of it|it all) (put back|closed [up]|back [together]|restored|buttoned up|back on|back to normal)|~[is (there|anything)] anything [still] [left] (open|to restore|to put back|undone)|~can i leave)',
+    plain('leftOpen'),
+    { examples: ['what have i left open', 'am i done'] },
+  ),
+  heardRule(
+    '(how much did i move|~how much [(gas|refrigerant|charge|freon)] (did|have) (i|we) (move|moved|put in|add|added|recover|recovered|take out|taken out|pull out|lose|lost|used|use)|~how much [(gas|refrigerant|charge)] (went|has gone|is) (in|out|in and out)|~(what is|give me|read me) (the|my) refrigerant (account|balance|total|count))',
+    plain('moved'),
+    { examples: ['how much did i move'] },
+  ),
+  heardRule(
     '(what was done here last time|~what (did|was|happened) (we|i|they|you|done|someone|anybody|on the) [(do|did|done)] [(here|on this|on this unit|to this|to it|to this unit)] (last time|last visit|the last time|before)|~what (did|were) (the|my) [(last|previous)] readings [(say|be)] (last time|last visit)|~(any|the|show me the|show me|give me the|what is the|is there any) [(service|unit)] history [(on this|on this unit|here|on it|for this unit)]|~when (was|were) (this|it|we|i) [(last|here)] (serviced|last|here last|here|worked on)|~last (visit|time)|~what was (wrong|it|the problem|head|suction|the charge) last time|~who was here last [time]|~what did i do here last time|~has this (been worked on|happened) before)',
     plain('history'),
     { examples: ['what was done here last time'] },

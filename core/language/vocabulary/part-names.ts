@@ -68,7 +68,13 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   evaporatorPressureRegulator: ['~evaporator pressure (regulator|valve)', '~(e p r|epr) [valve]'],
   crankcaseHeater: ['crankcase heater', '~crank case heater'],
   serviceValve: ['service valve', '~(service valves|stop valve)'],
-  kingValve: ['~king valve'],
+  suctionServiceValve: ['~(suction|low side) [(service|stop)] valve'],
+  dischargeServiceValve: ['~(discharge|high side|head) (service|stop) valve', '~discharge valve'],
+  kingValve: [
+    '~king valve',
+    '~(receiver|liquid line service|liquid service) valve',
+    '~receiver (outlet|service|stop) valve',
+  ],
   accessFitting: ['~access (fitting|valve|port)', '~(service port|schrader [valve|core])'],
   joint: ['~(joint|braze joint|brazed joint|flare|flare nut|fitting)'],
   hose: ['~(hose|hoses)'],
@@ -83,4 +89,9 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   fan: ['fan', '~(fans|fan motor)'],
   filter: ['~(filter|air filter|filters)'],
   product: ['~(product|food)'],
+  // Said only with what is done to them: "this panel is stuck" is talk.
+  gauges: [],
+  caps: [],
+  panel: [],
+  jumper: [],
 };

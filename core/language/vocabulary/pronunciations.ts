@@ -13,6 +13,7 @@ export const PRONUNCIATIONS: Readonly<Record<string, readonly string[]>> = {
   crankcase: ['K R AE NG K K EY S', 'K R AE NG K EY S'],
   defrosted: ['D IH F R AO S T AH D', 'D IY F R AO S T IH D'],
   evap: ['IY V AE P', 'IH V AE P'],
+  gages: ['G EY JH IH Z', 'G EY JH AH Z'],
   have: ['HH AE V', 'V'],
   is: ['IH Z', 'Z', 'S'],
   megohms: ['M EH G OW M Z'],

@@ -149,6 +149,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
   power: ['~power [draw]', '~(wattage|watts)'],
   refrigerantAdded: ['~refrigerant added', '~charge added', '~amount added'],
   refrigerantRecovered: ['~refrigerant recovered', '~recovered weight', '~amount recovered'],
+  refrigerantLost: ['~refrigerant lost', '~hose loss', '~loss in the hoses'],
   refrigerantCharge: ['~(total|system|full) charge', '~refrigerant charge'],
   cylinderWeight: [
     '~(cylinder|tank|bottle|drum|jug) [weight]',

@@ -35,7 +35,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~(running|spinning) (fine|good|ok)',
   ],
   tripped: ['tripped', '~(tripping|kicked out|cut out|tripped out|popped|cutting out)'],
-  open: ['open', '~(left open|stuck open|hung open|wide open|opened)'],
+  open: ['open', '~(left open|stuck open|hung open|wide open|opened|propped [open])'],
   closed: ['closed', '~(stuck closed|shut|stuck shut|closing|made)'],
   leaking: ['leaking', '~(leaking (oil|gas|refrigerant|water)|leaky|dripping|a leaker)'],
   hot: ['hot', '~(overheated|overheating|running hot|too hot|very hot|cooking)'],

@@ -102,4 +102,29 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
     todo: ['~(isolate|shut off|valve off)'],
     doing: ['~isolating'],
   },
+  bypass: {
+    done: [
+      '~(bypassed|jumped|jumped out|jumpered|jumpered out|jumped around|put a jumper (on|across))',
+    ],
+    todo: ['~bypass'],
+    doing: ['~bypassing'],
+  },
+  disable: {
+    done: ['~(disabled|disconnected|unhooked|pulled the (leads|wires) off)'],
+    todo: ['~(disable|disconnect|unhook)'],
+    doing: ['~disabling'],
+  },
+  open: { done: ['~opened'], todo: ['~open'], doing: ['~opening'] },
+  connect: {
+    done: ['~(hooked up|connected|hooked on|screwed on)'],
+    todo: ['~(hook up|connect)'],
+    doing: ['~(hooking up|connecting)'],
+  },
+  setForTest: { done: [], todo: [], doing: [] },
+  order: {
+    done: ['~ordered'],
+    todo: ['~(order|get|buy|pick up|bring)'],
+    doing: ['~(ordering|to be ordered)'],
+  },
+  comeBack: { done: [], todo: [], doing: [] },
 };

@@ -35,7 +35,8 @@ export interface Claims {
 
 type Answers = Members<Known, 'answer'>;
 /** Causes weigh words as much as numbers: "most likely" said as "it is" would be a fact that nobody found. */
-type Verbatim = 'causes' | 'nextCheck' | 'nextPlace' | 'note' | 'switch' | 'working';
+type Verbatim =
+  'causes' | 'leftOpen' | 'moved' | 'nextCheck' | 'nextPlace' | 'note' | 'switch' | 'working';
 type Rephrasable = Exclude<Known['answer'], Verbatim>;
 type ClaimsOf = { readonly [A in Rephrasable]: (known: Answers[A]) => Claims };
 
@@ -65,6 +66,8 @@ const CLAIMS: ClaimsOf = {
 export function claimsOf(known: Known): Claims | null {
   switch (known.answer) {
     case 'causes':
+    case 'leftOpen':
+    case 'moved':
     case 'nextCheck':
     case 'nextPlace':
     case 'note':

@@ -1,0 +1,259 @@
+import type { PartId, WorkKindId } from '../terms/names.ts';
+import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
+import { partId } from './slots.ts';
+
+const did = (work: WorkKindId, part: PartId | null, frame: Frame): ReturnType<Means> => ({
+  work: [{ did: work, part, words: frame.wordsOf(frame.span) }],
+});
+
+const named =
+  (work: WorkKindId): Means =>
+  (tags, frame) => {
+    const part = partId(tags['part']);
+    return part === null ? null : did(work, part, frame);
+  };
+
+const always =
+  (work: WorkKindId, part: PartId): Means =>
+  (_tags, frame) =>
+    did(work, part, frame);
+
+/** A valve's stem closes the line; what else is closed is only shut again, and that is a finding. */
+export const VALVES: ReadonlySet<PartId> = new Set<PartId>([
+  'serviceValve',
+  'suctionServiceValve',
+  'dischargeServiceValve',
+  'kingValve',
+  'liquidLineSolenoid',
+  'evaporatorPressureRegulator',
+]);
+
+const closing: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  if (part === null) return null;
+  if (VALVES.has(part)) return did('isolate', part, frame);
+  return { findings: [{ part, state: 'closed', words: frame.wordsOf(frame.span) }] };
+};
+
+const seating =
+  (work: WorkKindId): Means =>
+  (tags, frame) => {
+    const part = partId(tags['part']);
+    return part !== null && VALVES.has(part) ? did(work, part, frame) : null;
+  };
+
+/** "Unplugged the drain line" clears it; unplugging anything that takes a plug takes its power. */
+const PIPES: ReadonlySet<PartId> = new Set<PartId>([
+  'drainLine',
+  'drainPan',
+  'filterDrier',
+  'condenser',
+  'evaporator',
+  'capillaryTube',
+  'filter',
+  'liquidLine',
+  'suctionLine',
+  'expansionValve',
+]);
+
+const unplugged: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  return part === null || PIPES.has(part) ? null : did('disable', part, frame);
+};
+
+/** "Hooked it back up": what was spoken of last, or the plug. */
+const thatAgain: Means = (_tags, frame) =>
+  did('restore', isPlugged(frame) ? 'plug' : (frame.context.lastPart ?? 'plug'), frame);
+
+const isPlugged = (frame: Frame): boolean => /plug/i.test(frame.wordsOf(frame.span));
+
+interface Fitted {
+  readonly part: PartId;
+  readonly names: string;
+  readonly on: WorkKindId;
+}
+
+/** Put on and taken off on every call; the words for them alone are talk. */
+const FITTED: readonly Fitted[] = [
+  {
+    part: 'gauges',
+    names: '(gages|gage set|manifold|manifold gages|hoses|gages and hoses)',
+    on: 'connect',
+  },
+  { part: 'caps', names: '(caps|cap|valve caps|valve cap|stem caps|cap nuts)', on: 'restore' },
+  {
+    part: 'panel',
+    names: '(panel|panels|cover|covers|access panel|front panel|back panel|panel cover)',
+    on: 'restore',
+  },
+];
+
+const I = '[(i|we|i have|we have|i just|just|i have got|i got|have|and|also)]';
+const MY = '[(the|my|our|all the|all my|both the)]';
+const IS = '(is|are|is all|are all|are both)';
+const AGAIN = '[(now|again|back)]';
+
+function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
+  const put = always(on, part);
+  const off = always('remove', part);
+  return [
+    heardRule(`${MY} ${names} ${IS} ${AGAIN} off [now]`, off, {
+      examples: [`my ${sampleOf(names)} are off`],
+    }),
+    rule(`${I} (took|pulled|got|take|taken) ${MY} ${names} off [(now|the unit|it)]`, off),
+    rule(`${I} (pulled|removed|took off|disconnected|pulled off) ${MY} ${names}`, off),
+    heardRule(`${MY} ${names} ${IS} ${AGAIN} (on|~connected|~hooked up|~tight|~back on)`, put, {
+      examples: [`my ${sampleOf(names)} are on`],
+    }),
+    rule(
+      `${I} (put|hooked|hook|got|screwed|get|have) ${MY} ${names} [back] (on|up) [(now|it|the unit|the system|here|again)]`,
+      put,
+    ),
+    rule(`${I} (hooked up|put on|connected|hung|put back|screwed on) ${MY} ${names}`, put),
+  ];
+}
+
+const sampleOf = (names: string): string => /\w+/.exec(names)?.[0] ?? '';
+
+const JUMPER = '(jumper|jumpers|jumper wire|jumper wires)';
+const JUMPER_RULES: readonly Rule[] = [
+  rule(
+    `[(there is|i have|i have got|i put|put|we have)] [a] ${JUMPER} (on|across|around) <the> <part>`,
+    named('bypass'),
+    {
+      examples: ['there is a jumper on the high pressure switch'],
+    },
+  ),
+  heardRule(
+    `${MY} ${JUMPER} ${IS} (off|out|~gone|~removed|~pulled|~off of it)`,
+    always('remove', 'jumper'),
+    {
+      examples: ['the jumper is off'],
+    },
+  ),
+  rule(`${I} (pulled|took|removed) ${MY} ${JUMPER} [(off|out)]`, always('remove', 'jumper'), {
+    examples: ['pulled the jumper', 'took the jumper off'],
+  }),
+  rule(`${I} got ${MY} ${JUMPER} (off|out)`, always('remove', 'jumper')),
+  rule(
+    `${I} (pulled|took|removed|got) ${MY} ${JUMPER} (off|off of|out of|from) <the> <part>`,
+    named('restore'),
+    { examples: ['took the jumper off the low pressure switch'] },
+  ),
+  heardRule(
+    '<the> <part> (is|~are) [still] (jumped out|bypassed|~jumped|~jumpered|~jumpered out)',
+    named('bypass'),
+    {
+      examples: ['low pressure switch is jumped out'],
+    },
+  ),
+];
+
+const POWER_RULES: readonly Rule[] = [
+  rule(
+    `${I} (killed|cut|shut off|turned off|shut down|pulled) (the|all the) power`,
+    always('isolate', 'disconnect'),
+    { examples: ['killed the power'] },
+  ),
+  rule(
+    `(the|all the) power (is|is all) (off|locked out|killed|cut)`,
+    always('isolate', 'disconnect'),
+  ),
+  heardRule('power is (off|~locked out)', always('isolate', 'disconnect'), {
+    examples: ['power is off'],
+  }),
+  rule(
+    `${I} (locked [it] out|locked and tagged [it]|locked [it] out and tagged [it] [out]|have it locked out)`,
+    always('isolate', 'disconnect'),
+    { examples: ['i locked it out', 'locked out and tagged'], alone: true },
+  ),
+  heardRule('power is (back on|~restored|~on again)', always('restore', 'disconnect'), {
+    examples: ['power is back on'],
+  }),
+  rule('(the|my) power is (back on|restored|on again)', always('restore', 'disconnect')),
+  rule(`${I} (turned|put|switched) the power back on`, always('restore', 'disconnect'), {
+    examples: ['turned the power back on'],
+  }),
+  rule(`(my|the) lock is (off|out)`, always('restore', 'disconnect'), {
+    examples: ['my lock is off'],
+  }),
+];
+
+const FOR_TEST =
+  '(for (the|a|this|my) test|for testing|to test [it]|to make it (run|cycle)|to keep it running|to get it (running|to run)|so it (runs|stays on|keeps running|will run))';
+const WAY = '(up|down|all the way (down|up)|cold|low|all the way)';
+
+const AWAY_RULES: readonly Rule[] = [
+  rule(
+    `${I} (turned|cranked|set|ran|rolled|dropped|put) <the> <part> [${WAY}] ${FOR_TEST}`,
+    named('setForTest'),
+    {
+      examples: ['turned the thermostat down for the test'],
+    },
+  ),
+  rule(`${I} (turned|cranked|set|rolled) (up|down) <the> <part> ${FOR_TEST}`, named('setForTest')),
+  rule(`<the> <part> is (set|turned|cranked|rolled) [${WAY}] ${FOR_TEST}`, named('setForTest')),
+  rule(
+    `${I} (set|put|turned) <the> <part> back [(where it was|to where it was|to normal|up|down|the way it was)]`,
+    named('restore'),
+    { examples: ['put the thermostat back where it was'] },
+  ),
+  rule(
+    '<the> <part> is back [to] (where it was|normal|where it belongs|the way it was)',
+    named('restore'),
+  ),
+];
+
+const PART_RULES: readonly Rule[] = [
+  rule(`${I} unplugged <the> <part>`, unplugged, { examples: ['unplugged the evaporator fan'] }),
+  rule(
+    `(${I} unplugged it|it is unplugged|the unit is unplugged|${I} unplugged the unit)`,
+    always('disable', 'plug'),
+    {
+      examples: ['it is unplugged'],
+    },
+  ),
+  rule('<the> <part> (is|are) [still] (disconnected|unplugged|unhooked|disabled)', unplugged, {
+    examples: ['condenser fan is disconnected'],
+  }),
+  rule('<the> <part> (is|are) [still] (isolated|valved off|front seated)', named('isolate')),
+  rule(
+    `(${I} (plugged|hooked|wired) it back (in|up)|it is (plugged|hooked|wired) back (in|up)|the unit is plugged back in)`,
+    thatAgain,
+    { examples: ['plugged it back in'] },
+  ),
+  rule(`${I} (hooked|plugged|wired|put) <the> <part> back (up|in|on|together)`, named('restore'), {
+    examples: ['hooked the condenser fan back up'],
+  }),
+  rule('<the> <part> (is|are) (hooked|plugged|wired) back (up|in)', named('restore'), {
+    examples: ['condenser fan is hooked back up'],
+  }),
+  heardRule(
+    '<the> <part> is back (in the circuit|on|~in|~in place|~in service|~up|~together)',
+    named('restore'),
+    {
+      examples: ['low pressure switch is back in the circuit'],
+    },
+  ),
+  rule(`${I} (closed|shut) <the> <part>`, closing, { examples: ['closed the king valve'] }),
+  rule(`${I} front seated <the> <part>`, seating('isolate')),
+  rule(`${I} back seated <the> <part>`, seating('restore')),
+  rule('<the> <part> (is|are) back (open|seated)', seating('restore'), {
+    examples: ['king valve is back open'],
+  }),
+  heardRule('<the> (valve is|~valves are) back (open|seated)', always('restore', 'serviceValve'), {
+    examples: ['the valve is back seated'],
+  }),
+  rule(`${I} (propped|blocked|left|wedged) <the> <part> open`, named('open'), {
+    examples: ['propped the door open'],
+  }),
+];
+
+/** What was put on, taken off, closed, bypassed or set away, and what is put back. */
+export const LEFT_OPEN_RULES: readonly Rule[] = [
+  ...JUMPER_RULES,
+  ...FITTED.flatMap(fittedRules),
+  ...POWER_RULES,
+  ...AWAY_RULES,
+  ...PART_RULES,
+];

@@ -1,0 +1,93 @@
+import type { LeftRow, MovedRow } from '../advice/verdict.ts';
+import { PARTS } from '../terms/names.ts';
+import type { Amount } from '../units/amount.ts';
+import { counted, figure } from './amounts.ts';
+import { designation } from './designation.ts';
+import { join, line, plain, type Said, sentences } from './said.ts';
+
+const AS: Record<LeftRow['as'], string> = {
+  closed: 'closed',
+  isolated: 'isolated',
+  removed: 'off',
+  bypassed: 'jumped out',
+  disabled: 'disconnected',
+  open: 'open',
+  connected: 'on',
+  setForTest: 'set away for a test',
+};
+
+/** "Low-pressure switch jumped out" */
+export function leftWords({ part, as }: LeftRow): string {
+  const shut = part === 'disconnect' || part === 'breaker';
+  return shut && as === 'isolated' ? `${PARTS[part]} locked out` : `${PARTS[part]} ${AS[as]}`;
+}
+
+export function leftListed(left: readonly LeftRow[]): string {
+  return left.map(leftWords).join(', ');
+}
+
+const WAY_OUT = 'Say what is put back, or say finish anyway.';
+
+export function finishHeldSaid(left: readonly LeftRow[]): Said {
+  return plain(`Not finished. Still open: ${leftListed(left)}. ${WAY_OUT}`);
+}
+
+export function stillOpenSaid(left: readonly LeftRow[]): Said {
+  return plain(
+    left.length === 0
+      ? 'Nothing is left open. Say finish.'
+      : `Still open: ${leftListed(left)}. ${WAY_OUT}`,
+  );
+}
+
+export function finishedAnywaySaid(left: readonly LeftRow[]): Said {
+  return plain(`Finished, left so: ${leftListed(left)}. The note says it.`);
+}
+
+interface Left {
+  readonly left: readonly LeftRow[];
+  readonly questions: number;
+}
+
+export function leftOpenSaid({ left, questions }: Left): Said {
+  const open =
+    left.length === 0
+      ? plain('Nothing you told me is left open.')
+      : plain(`Still open: ${leftListed(left)}.`);
+  return questions === 0
+    ? open
+    : sentences([open, line`${counted(questions, 'question')} besides.`]);
+}
+
+interface Moved {
+  readonly rows: readonly MovedRow[];
+  readonly charge: Amount | null;
+}
+
+export function refrigerantMovedSaid({ rows, charge }: Moved): Said {
+  if (rows.length === 0) return plain('No refrigerant weighed in or out yet.');
+  return sentences([
+    ...rows.map(rowSaid),
+    ...(charge === null ? [] : [line`The nameplate charge is ${figure(charge)}.`]),
+  ]);
+}
+
+/** The net first: it is what the office and the next technician lean on. */
+function rowSaid(row: MovedRow): Said {
+  const of = (value: number): Said => figure({ value, unit: row.unit });
+  const parts = [
+    line`in ${of(row.in)}`,
+    line`out ${of(row.out)}`,
+    ...(row.lost === 0 ? [] : [line`lost ${of(row.lost)}`]),
+  ];
+  const kind = row.refrigerant === null ? plain('refrigerant') : designation(row.refrigerant);
+  const missing =
+    row.unweighed === 0 ? plain('') : line`, and ${counted(row.unweighed, 'movement')} not weighed`;
+  return line`${kind}: ${netSaid(row)}: ${join(parts, ', ')}${missing}.`;
+}
+
+function netSaid({ net, unit }: MovedRow): Said {
+  if (Math.abs(net) < 1e-9) return plain('even');
+  const moved = figure({ value: Math.abs(net), unit });
+  return net > 0 ? line`${moved} more in it` : line`${moved} less in it`;
+}

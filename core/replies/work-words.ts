@@ -1,0 +1,22 @@
+import { type PartId, PARTS, WORK_KINDS, type WorkKindId } from '../terms/names.ts';
+
+/** Where the verb's own word is not what the trade says of that part. */
+const OF_THE_PART: Partial<Record<PartId, Partial<Record<WorkKindId, string>>>> = {
+  gauges: { remove: 'taken off' },
+  jumper: { remove: 'taken off', connect: 'put on' },
+  caps: { remove: 'taken off', restore: 'put back' },
+  panel: { remove: 'taken off', restore: 'put back' },
+  disconnect: { isolate: 'locked out', restore: 'back on' },
+  breaker: { isolate: 'locked out', restore: 'back on' },
+  plug: { disable: 'pulled', remove: 'pulled', restore: 'back in' },
+  kingValve: { isolate: 'closed', restore: 'opened again' },
+  serviceValve: { isolate: 'closed', restore: 'opened again' },
+  suctionServiceValve: { isolate: 'closed', restore: 'opened again' },
+  dischargeServiceValve: { isolate: 'closed', restore: 'opened again' },
+};
+
+/** "Condenser cleaned", "king valve closed" */
+export function workDone(did: WorkKindId, part: PartId | null): string {
+  if (part === null) return WORK_KINDS[did].done;
+  return `${PARTS[part]} ${OF_THE_PART[part]?.[did] ?? WORK_KINDS[did].done}`;
+}

@@ -1,0 +1,117 @@
+import type { Finding, Work } from '../language/utterance.ts';
+import type { PartId, WorkKindId } from '../terms/names.ts';
+import type { EventId } from './events.ts';
+import type { VisitState } from './state.ts';
+
+/** How a part stands that must not be left so. */
+export type LeftAs =
+  'closed' | 'isolated' | 'removed' | 'bypassed' | 'disabled' | 'open' | 'connected' | 'setForTest';
+
+export interface LeftOpen {
+  readonly part: PartId;
+  readonly as: LeftAs;
+  readonly id: EventId;
+  readonly at: number;
+}
+
+/** What was opened, closed, bypassed, taken off or set away, and not reported put back; oldest first. */
+export function leftOpen(state: VisitState): readonly LeftOpen[] {
+  const order = new Map(state.history.map((event, index) => [event.id, index]));
+  const placeOf = ({ id }: { readonly id: EventId }): number => order.get(id) ?? 0;
+  return [...state.preparations, ...state.work, ...state.findings]
+    .sort((one, other) => placeOf(one) - placeOf(other))
+    .reduce<readonly LeftOpen[]>(after, []);
+}
+
+type Said = VisitState['work'][number] | VisitState['findings'][number];
+
+function after(left: readonly LeftOpen[], said: Said): readonly LeftOpen[] {
+  const { id, at } = said;
+  const told = 'work' in said ? toldByWork(said.work) : toldByFinding(said.finding);
+  if (told === null) return left;
+  const rest = left.filter(({ part }) => part !== told.part);
+  return told.as === null ? rest : [...rest, { part: told.part, as: told.as, id, at }];
+}
+
+/** The part spoken of, and how it is left; `null`: as it belongs. */
+interface Told {
+  readonly part: PartId;
+  readonly as: LeftAs | null;
+}
+
+const VALVES: ReadonlySet<PartId> = new Set<PartId>([
+  'serviceValve',
+  'suctionServiceValve',
+  'dischargeServiceValve',
+  'kingValve',
+]);
+
+/** What stands open or shut besides a valve, and belongs shut. */
+const SHUT: ReadonlySet<PartId> = new Set<PartId>(['door', 'disconnect', 'breaker', 'plug']);
+
+/** Put on for the visit: off is as it belongs. */
+const LENT: ReadonlySet<PartId> = new Set<PartId>(['gauges', 'jumper', 'hose']);
+
+const LEAVES: Partial<Record<WorkKindId, LeftAs>> = {
+  isolate: 'isolated',
+  remove: 'removed',
+  bypass: 'bypassed',
+  disable: 'disabled',
+  open: 'open',
+  connect: 'connected',
+  setForTest: 'setForTest',
+};
+
+const PUTS_RIGHT: ReadonlySet<WorkKindId> = new Set<WorkKindId>([
+  'reset',
+  'replace',
+  'repair',
+  'restore',
+  'adjust',
+  'add',
+  'tighten',
+]);
+
+function toldByWork({ did, part }: Work): Told | null {
+  if (part === null) return null;
+  if (LENT.has(part)) return lent(part, did);
+  if (PUTS_RIGHT.has(did) || (did === 'open' && VALVES.has(part))) return { part, as: null };
+  const as = LEAVES[did];
+  if (as === undefined) return null;
+  return { part, as: as === 'isolated' && VALVES.has(part) ? 'closed' : as };
+}
+
+function lent(part: PartId, did: WorkKindId): Told | null {
+  if (did === 'connect' || did === 'add' || did === 'restore') return { part, as: 'connected' };
+  return did === 'remove' || did === 'disable' ? { part, as: null } : null;
+}
+
+function toldByFinding({ part, state }: Finding): Told | null {
+  if (VALVES.has(part)) {
+    if (state === 'closed') return { part, as: 'closed' };
+    return state === 'open' || state === 'ok' ? { part, as: null } : null;
+  }
+  if (SHUT.has(part) && state === 'open') return { part, as: 'open' };
+  return RIGHT.has(state) ? { part, as: null } : null;
+}
+
+const RIGHT: ReadonlySet<Finding['state']> = new Set<Finding['state']>(['ok', 'closed', 'running']);
+
+/** What is spoken of in general may be the one thing of its kind that is left so. */
+const STANDS_FOR: Partial<Record<PartId, (left: LeftOpen) => boolean>> = {
+  jumper: ({ as }) => as === 'bypassed',
+  serviceValve: ({ part }) => VALVES.has(part),
+  disconnect: ({ part }) => part === 'breaker' || part === 'plug',
+};
+
+/** "The jumper is off", "the valve is back open": where only one thing can be meant, that is put back. */
+export function meantWork(work: Work, state: VisitState): Work {
+  if (work.part === null || toldByWork(work)?.as !== null) return work;
+  const left = leftOpen(state);
+  const stands = STANDS_FOR[work.part];
+  if (stands === undefined || left.some(({ part }) => part === work.part)) return work;
+  const [only, ...others] = left.filter(stands);
+  return only === undefined || others.length > 0
+    ? work
+    : { ...work, did: 'restore', part: only.part };
+}
