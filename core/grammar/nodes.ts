@@ -64,7 +64,7 @@ export interface RuleNode {
   readonly kind: 'rule';
   readonly name: string;
   readonly node: Node;
-  /** `sum`: the tags `plus`, `times` and `sign` make one `number`. */
+  /** `sum`: the tags `plus`, `times`, `aside` and `sign` make one `number`. */
   readonly fold: 'merge' | 'sum';
   /** May not reach across a pause in the sentence. */
   readonly unbroken: boolean;

@@ -22,17 +22,24 @@ export const LINKS = named(
 );
 
 const HEDGE = parseShape(
-  '(about|around|roughly|approximately|~almost|~nearly|~maybe|~close to|~just (under|over|about)|~somewhere around|~something like|~like about|~right around|~approx)',
+  '(about|around|roughly|approximately|~almost|~nearly|~maybe|~close to|~just (under|over|about)|~somewhere [around]|~something like|~like about|~right around|~approx)',
 );
+
+const HEDGED = sequence(HEDGE, tag({ hedged: true }));
 
 const plain = named(
   'plainAmount',
   sequence(
-    optional(unheard(sequence(HEDGE, tag({ hedged: true })))),
+    optional(unheard(HEDGED)),
     optional(sequence(parseShape('minus|negative'), tag({ negative: true }))),
     NUMBER,
     // "box forty psi" is not a box at forty.
-    choice(greedy(WORDED_UNIT), LETTER_C),
+    choice(
+      greedy(WORDED_UNIT),
+      LETTER_C,
+      // "three quarters of a pound"
+      unheard(sequence(parseShape('of (a|an)'), WORDED_UNIT)),
+    ),
     optional(unheard(sequence(parseShape('below [zero]|under zero'), tag({ negative: true })))),
   ),
 );
@@ -44,11 +51,13 @@ const BREAK = parseShape(
 const corrected = sequence(scope('wrong', plain), BREAK, plain);
 
 const range = choice(
-  parseShape('between <number:low> and <number:high> [<unit>]', {
+  parseShape('[<hedge>] between <number:low> and <number:high> [<unit>]', {
+    hedge: HEDGED,
     number: NUMBER,
     unit: UNIT,
   }),
-  parseShape('[from] <number:low> (to|through|or) <number:high> [<unit>]', {
+  parseShape('[<hedge>] [from] <number:low> (to|through|or) <number:high> [<unit>]', {
+    hedge: HEDGED,
     number: NUMBER,
     unit: UNIT,
   }),
@@ -61,12 +70,15 @@ const compound = choice(
   parseShape(`${POUNDS} <few:ounces>`, { number: NUMBER, few: UNDER_SIXTEEN }),
 );
 
-/** "a pound and a half", "two kilos and a half" */
-const andAHalf = sequence(
+/** "a pound and a half", "two kilos and three quarters" */
+const andParts = sequence(
   choice(sequence(word('a'), tag({ number: 1 })), WHOLE_NUMBER),
   UNIT,
-  parseShape('and a half'),
-  tag({ half: true }),
+  choice(
+    sequence(parseShape('and a half'), tag({ over: 0.5 })),
+    sequence(parseShape('and (a|one) quarter'), tag({ over: 0.25 })),
+    sequence(parseShape('and three quarters'), tag({ over: 0.75 })),
+  ),
 );
 
 const overLimit = sequence(
@@ -77,5 +89,5 @@ const overLimit = sequence(
 /** One value with whatever unit was said beside it. */
 export const AMOUNT = named(
   'amount',
-  choice(plain, unheard(choice(compound, andAHalf, corrected, range, overLimit))),
+  choice(plain, unheard(choice(compound, andParts, corrected, range, overLimit))),
 );

@@ -12,8 +12,10 @@ import {
 import { type Holes, parseShape } from '../grammar/shape.ts';
 import { type RefrigerantId, REFRIGERANTS } from '../terms/refrigerants.ts';
 import { AMOUNT, LINKS } from './amounts.ts';
+import { FRACTION } from './fractions.ts';
 import { namedOptions, namesNode } from './names-node.ts';
-import { COUNT, MINUTES, NUMBER } from './numbers.ts';
+import { COUNT, MINUTES, NUMBER, SIGNED_NUMBER } from './numbers.ts';
+import { ORDINAL } from './ordinals.ts';
 import { UNIT } from './units.ts';
 import { EQUIPMENT_NAMES, METERING_NAMES, SIGHT_GLASS_NAMES } from './vocabulary/fact-names.ts';
 import { PART_NAMES } from './vocabulary/part-names.ts';
@@ -65,6 +67,9 @@ const SOMEBODY =
 /** What a shape may name between angle brackets. */
 export const HOLES: Holes = {
   number: NUMBER,
+  signed: SIGNED_NUMBER,
+  fraction: named('fractionSaid', choice(FRACTION, tokenClass('fraction'))),
+  ordinal: ORDINAL,
   count: COUNT,
   minutes: MINUTES,
   amount: AMOUNT,

@@ -27,7 +27,7 @@ export function amountIn(tags: Tags): Amounted {
   const ounces = numberIn(tagsIn(tags['ounces'])?.['number']);
   const compound = pounds !== null && ounces !== null;
   const whole = numberIn(tags['number']);
-  const number = whole !== null && tags['half'] === true ? whole + 0.5 : whole;
+  const number = whole === null ? null : whole + (numberIn(tags['over']) ?? 0);
   const sign = tags['negative'] === true ? -1 : 1;
   return {
     value: compound ? pounds * 16 + ounces : number === null ? null : number * sign,

@@ -1,5 +1,6 @@
 import {
   choice,
+  greedy,
   named,
   type Node,
   optional,
@@ -11,19 +12,25 @@ import {
   word,
 } from '../grammar/nodes.ts';
 import { parseShape } from '../grammar/shape.ts';
+import { AND_PARTS, ONLY_PARTS, POINT } from './fractions.ts';
+import { BARE_SCALE, FIGURES_IN_SCALES, IN_SCALES } from './large-numbers.ts';
+import {
+  andUnderHundred,
+  anyDigit,
+  digit,
+  hundreds,
+  nought,
+  ONES,
+  pair,
+  pairInWords,
+  plus,
+  plusEach,
+  TEENS,
+  tens,
+  underHundred,
+  unevenPairInWords,
+} from './number-words.ts';
 
-const ONES = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
-const TEENS = [
-  ...['ten', 'eleven', 'twelve', 'thirteen', 'fourteen'],
-  ...['fifteen', 'sixteen', 'seventeen', 'eighteen', 'nineteen'],
-];
-const TENS = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
-
-/** Words that sound like a digit and are seldom anything else in this trade. */
-const SURE_HOMOPHONES: readonly (readonly [string, number])[] = [
-  ['won', 1],
-  ['ate', 8],
-];
 /** Ordinary words that are digits only at the end of a number begun: "one forty to". */
 const LATE_HOMOPHONES: readonly (readonly [string, number])[] = [
   ['to', 2],
@@ -32,44 +39,8 @@ const LATE_HOMOPHONES: readonly (readonly [string, number])[] = [
   ['fore', 4],
 ];
 
-const plus = (text: string, value: number): Node => sequence(word(text), tag({ plus: value }));
-const plusEach = (pairs: readonly (readonly [string, number])[], scale: number): readonly Node[] =>
-  pairs.map(([text, value]) => plus(text, value * scale));
-const times = (text: string, factor: number): Node => sequence(word(text), tag({ times: factor }));
+const lateDigit = choice(...plusEach(LATE_HOMOPHONES));
 
-const digit = (scale: number): Node =>
-  choice(
-    ...ONES.map((text, index) => plus(text, (index + 1) * scale)),
-    unheard(choice(...plusEach(SURE_HOMOPHONES, scale), tokenClass('digit', scale))),
-  );
-const lateDigit = choice(...plusEach(LATE_HOMOPHONES, 1));
-const nought = choice(word('oh'), unheard(choice(word('zero'), word('o'), tokenClass('nought'))));
-const anyDigit = (scale: number): Node => choice(digit(scale), nought);
-const teen = (scale: number): Node =>
-  choice(
-    ...TEENS.map((text, index) => plus(text, (index + 10) * scale)),
-    unheard(tokenClass('teen', scale)),
-  );
-const tens = (scale: number): Node =>
-  choice(
-    ...TENS.map((text, index) => plus(text, (index + 2) * 10 * scale)),
-    unheard(choice(plus('fourty', 40 * scale), tokenClass('tens', scale))),
-  );
-/** 10 to 99 */
-const pair = (scale: number): Node =>
-  choice(
-    sequence(tens(scale), optional(digit(scale))),
-    teen(scale),
-    unheard(tokenClass('pair', scale)),
-  );
-const underHundred = choice(pair(1), digit(1));
-const andUnderHundred = sequence(optional(word('and')), underHundred);
-
-const hundreds = sequence(
-  choice(digit(100), plus('a', 100)),
-  word('hundred'),
-  optional(andUnderHundred),
-);
 /** "one sixteen", "two ten" */
 const droppedHundred = sequence(digit(100), pair(1));
 /** "one oh four" */
@@ -88,72 +59,61 @@ const endingLate = choice(
   ),
   sequence(digit(100), nought, lateDigit),
 );
-const digitByDigit = choice(
-  sequence(digit(1000), anyDigit(100), anyDigit(10), anyDigit(1)),
-  sequence(digit(100), anyDigit(10), anyDigit(1)),
-  sequence(digit(10), anyDigit(1)),
-);
+/** More figures than these are no number but a serial number's beginning. */
+const MOST_FIGURES = 12;
+/** Each figure moves those before it one place up; all that follow belong to the number. */
+const moreFigures = (count: number): Node => {
+  const next = sequence(tag({ times: 10 }), anyDigit(1));
+  return count === 1 ? next : sequence(next, greedy(moreFigures(count - 1)));
+};
+/** "one four six" */
+const digitByDigit = sequence(digit(1), moreFigures(MOST_FIGURES - 1));
 /** "twelve hundred", "fifteen fifty", "twelve oh five" */
-const inHundreds = sequence(
-  choice(teen(100), pair(100)),
-  choice(sequence(word('hundred'), optional(andUnderHundred)), pair(1), sequence(nought, digit(1))),
-);
-const thousands = sequence(
-  choice(hundreds, pair(1), digit(1), plus('a', 1)),
-  times('thousand', 1000),
-  optional(choice(hundreds, andUnderHundred)),
+const inHundreds = choice(
+  sequence(
+    pairInWords(100),
+    choice(sequence(word('hundred'), optional(andUnderHundred)), sequence(nought, digit(1))),
+  ),
+  sequence(unevenPairInWords(100), pair(1)),
 );
 const writtenInParts = sequence(tokenClass('round'), digit(1));
 
-const whole = choice(
-  hundreds,
-  droppedHundred,
-  ohInside,
-  underHundred,
-  word('zero'),
-  unheard(
-    choice(
-      tokenClass('number'),
-      thousands,
-      digitByDigit,
-      inHundreds,
-      writtenInParts,
-      sequence(tokenClass('number'), choice(times('hundred', 100), times('thousand', 1000))),
-    ),
-  ),
-);
+const zero = choice(word('zero'), unheard(choice(word('nought'), word('naught'), word('nil'))));
 
-const decimals = choice(
-  sequence(anyDigit(0.1), optional(sequence(anyDigit(0.01), optional(anyDigit(0.001))))),
-  unheard(choice(pair(0.01), word('zero'))),
-);
-const point = sequence(choice(word('point'), unheard(word('dot'))), decimals);
-const parts = choice(
-  parseShape('and a <half>', { half: plus('half', 0.5) }),
-  unheard(
+const whole = choice(
+  sequence(
     choice(
-      parseShape('(and a|a|and one) <quarter>', { quarter: plus('quarter', 0.25) }),
-      parseShape('and three <quarters>', { quarters: plus('quarters', 0.75) }),
-      parseShape('a <half>', { half: plus('half', 0.5) }),
-      parseShape('[and] <fraction>', { fraction: tokenClass('fraction') }),
+      hundreds,
+      droppedHundred,
+      ohInside,
+      underHundred,
+      unheard(choice(inHundreds, digitByDigit, writtenInParts)),
     ),
+    optional(unheard(IN_SCALES)),
   ),
-);
-const onlyParts = choice(
-  sequence(optional(unheard(word('oh'))), point),
-  unheard(
-    choice(
-      tokenClass('fraction'),
-      parseShape('[a] <half> [(a|an)]', { half: plus('half', 0.5) }),
-      parseShape('three <quarters>', { quarters: plus('quarters', 0.75) }),
-    ),
-  ),
+  zero,
+  unheard(choice(tokenClass('number'), BARE_SCALE, FIGURES_IN_SCALES)),
 );
 
 /** A number as spoken or written: its worth is under `number`. */
 export const NUMBER = summed(
   'number',
-  choice(sequence(whole, optional(choice(point, parts))), onlyParts, unheard(endingLate)),
+  choice(
+    sequence(whole, optional(choice(sequence(POINT, optional(unheard(IN_SCALES))), AND_PARTS))),
+    ONLY_PARTS,
+    unheard(endingLate),
+  ),
+);
+
+const BELOW = tag({ negative: true });
+
+/** A number with its sign, as it is asked about where no rule claims it. */
+export const SIGNED_NUMBER = named(
+  'signedNumber',
+  choice(
+    sequence(NUMBER, optional(parseShape('(below|under) zero <below>', { below: BELOW }))),
+    parseShape('(minus|negative) <below> <number>', { number: NUMBER, below: BELOW }),
+  ),
 );
 
 /** Ounces behind pounds: sixteen of them would be a pound. */
@@ -185,16 +145,13 @@ export const MINUTES = named(
     summed(
       'roundMinutes',
       choice(
-        ...plusEach(
-          [
-            ['five', 5],
-            ['ten', 10],
-            ['fifteen', 15],
-            ['twenty', 20],
-            ['thirty', 30],
-          ],
-          1,
-        ),
+        ...plusEach([
+          ['five', 5],
+          ['ten', 10],
+          ['fifteen', 15],
+          ['twenty', 20],
+          ['thirty', 30],
+        ]),
       ),
     ),
     unheard(NUMBER),

@@ -5,10 +5,10 @@ import { type Compiled, Matcher, type Need } from '../grammar/match.ts';
 import type { Node, Tags } from '../grammar/nodes.ts';
 import type { Token } from '../grammar/tokens.ts';
 import type { Context } from './context.ts';
-import { NUMBER } from './numbers.ts';
+import { NUMBER, SIGNED_NUMBER } from './numbers.ts';
 import type { Frame, Meaning, Rule, Span } from './rule.ts';
 import { RULES } from './rules.ts';
-import { numberIn } from './slots.ts';
+import { signedIn } from './slots.ts';
 import { FILLERS } from './talk.ts';
 import { tokenise } from './tokenise.ts';
 
@@ -51,6 +51,7 @@ const RANKED = GRAMMAR.indexOf(
   ]),
 );
 const ANY_NUMBER = GRAMMAR.compile(NUMBER);
+const ANY_SIGNED = GRAMMAR.compile(SIGNED_NUMBER);
 
 export function parse(text: string, context: Context): Parse {
   const sentence = new Sentence(text, context);
@@ -151,22 +152,17 @@ class Sentence {
       const longest = this.longestNumber(at, to);
       if (longest === null) at += 1;
       else {
-        numbers.push(this.isNegated(at) ? `-${longest.digits}` : longest.digits);
+        numbers.push(longest.digits);
         at = longest.end;
       }
     }
   }
 
-  private isNegated(at: number): boolean {
-    const before = this.tokens[at - 1]?.text;
-    return before === 'minus' || before === 'negative';
-  }
-
   private longestNumber(at: number, to: number): { digits: string; end: number } | null {
     let best: { digits: string; end: number } | null = null;
-    for (const { end, tags } of this.matcher.run(ANY_NUMBER, at)) {
+    for (const { end, tags } of this.matcher.run(ANY_SIGNED, at)) {
       if (end <= to && (best === null || end > best.end)) {
-        best = { digits: String(numberIn(tags[0]?.['number'])), end };
+        best = { digits: String(signedIn(tags[0] ?? {})), end };
       }
     }
     return best;

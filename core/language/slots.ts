@@ -38,6 +38,12 @@ export const refrigerantId = (data: Data | undefined): RefrigerantId | null =>
 export const numberIn = (data: Data | undefined): number | null =>
   typeof data === 'number' ? data : null;
 
+/** A number that was said with its sign. */
+export function signedIn(tags: Tags): number | null {
+  const number = numberIn(tags['number']);
+  return number !== null && number !== 0 && tags['negative'] === true ? -number : number;
+}
+
 export const tagsIn = (data: Data | undefined): Tags | null =>
   typeof data === 'object' ? data : null;
 

@@ -1,5 +1,5 @@
 import { type Means, type Rule, rule } from './rule.ts';
-import { numberIn, spanIn } from './slots.ts';
+import { signedIn, spanIn } from './slots.ts';
 
 const nothing: Means = () => ({});
 
@@ -10,7 +10,7 @@ const hearsay: Means = (tags, frame) => {
 
 /** A number put right without a quantity: only the second one is left to ask about. */
 const unclaimedAfterAll: Means = (tags) => {
-  const number = numberIn(tags['number']);
+  const number = signedIn(tags);
   return number === null ? null : { unclaimed: [String(number)] };
 };
 
@@ -18,7 +18,7 @@ const correction: Means = () => ({ correction: true });
 
 /** Things that are counted but never measured on this job. */
 const FOREIGN =
-  '(miles|mile|minutes|minute|hours|hour|seconds|second|days|day|weeks|week|months|month|years|year|dollars|dollar|bucks|cents|percent|feet|foot|people|guys|times|calls|stops|units|customers|gallons|gallon|oclock|o clock|am|pm|a m|p m|screws|bolts|fuses|fans|doors|door|shelves|cases|pounds of (meat|ice|cheese)|more (minutes|hours|stops|calls)|bags|boxes|floors|blocks|years old|o seven|eighths|eighth|sixteenths|sixteenth|footer|ton|tons|horse|horsepower|hp|kids|beers|trips|steps|ways|sides|employees|tables|wires|screens|pieces|things|parts|of them|of these|of those|of (the|my) (guys|kids|trucks))';
+  '(miles|mile|minutes|minute|hours|hour|seconds|second|days|day|weeks|week|months|month|years|year|dollars|dollar|bucks|cents|percent|feet|foot|people|guys|times|calls|stops|units|customers|gallons|gallon|oclock|o clock|am|pm|a m|p m|screws|bolts|fuses|fans|doors|door|shelves|cases|pounds of (meat|ice|cheese)|more (minutes|hours|stops|calls)|bags|boxes|floors|blocks|years old|o seven|footer|ton|tons|horse|horsepower|hp|kids|beers|trips|steps|ways|sides|employees|tables|wires|screens|pieces|things|parts|of them|of these|of those|of (the|my) (guys|kids|trucks))';
 
 /** A rating or a measure that names a thing: no meter read it. */
 const SIZE =
@@ -100,6 +100,19 @@ export const TALK_RULES: readonly Rule[] = [
     nothing,
     { examples: ['that is a twenty amp breaker'] },
   ),
+  rule(`[(need|i need|get me|hand me|give me)] [(a|an|the)] <fraction> [inch] ${SIZED}`, nothing, {
+    examples: ['i need a three eighths flare nut'],
+  }),
+  rule('(the|a|my|our|his|her|every|each) <ordinal>', nothing, {
+    examples: ['i was there on the twenty first'],
+  }),
+  rule('<ordinal>', nothing, { alone: true, examples: ['twenty first'] }),
+  rule('<number> (st|nd|rd|th)', nothing, { examples: ['may 3rd'] }),
+  rule(
+    '(a couple|couple|a few|few|several|many|hundreds of) [of] (hundred|thousand|million|hundreds|thousands|dozen)',
+    nothing,
+    { examples: ['a couple hundred'] },
+  ),
   rule(
     '[the] [(walk in|box|room|cooler|freezer|case|coil|it)] [is] [a] <number> by <number:other> [(feet|foot|inches|inch)]',
     nothing,
@@ -114,7 +127,7 @@ export const TALK_RULES: readonly Rule[] = [
   rule('(turn|shut|switch|leave|put|cut) <the> <part> (on|off|up|down|back on|open)', nothing, {
     examples: ['turn the light on'],
   }),
-  rule('<number:wrong> <correction> <number>', unclaimedAfterAll, {
+  rule('<signed:wrong> <correction> <signed>', unclaimedAfterAll, {
     examples: ['one sixty no wait one sixty two'],
   }),
   rule('[(at|by|until|around|till|about)] <clock> [(am|pm|a m|p m)]', nothing, {

@@ -1,9 +1,21 @@
 import type { Token } from '../grammar/tokens.ts';
+import { ONES, TEENS, TENS } from './number-words.ts';
 
 /** Numbers, degree and ohm signs, words with an apostrophe inside, and punctuation, in that order. */
 const SCANNER =
-  /(\d{1,2}:\d\d|\d+\/\d+)|((?<![\w.])[-–−]?\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|(?<![\w.])[-–−]?\d+(?:\.\d+)?|\d+(?:\.\d+)?|(?<![\w.])[-–−]?\.\d+)|(°|º|Ω|[µμ]f|[µμ]|%|(?<=\d)")|([a-z]+(?:'[a-z]+)?)|([,.;:!?…—]|\s[-–]\s)/g;
+  /(\d{1,2}:\d\d|(?<![\w.])-?\d+\/\d+|\d+\/\d+)|((?<![\w.])[-–−]?\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|(?<![\w.])[-–−]?\d+(?:\.\d+)?|\d+(?:\.\d+)?|(?<![\w.])[-–−]?\.\d+)|(°|º|Ω|[µμ]f|[µμ]|%|(?<=\d)")|([a-z]+(?:'[a-z]+)?)|([,.;:!?…—=()|]|\s[-–]\s)/g;
 const DASH_BETWEEN_NUMBERS = /^\s*[-–]\s*$/;
+
+const TWO_FIGURES = [...TEENS, ...TENS].join('|');
+const FIGURE = ONES.join('|');
+/**
+ * The comma of "two thousand, three hundred" is that of 2,300 and no pause; "a thousand, one ninety" is two
+ * numbers.
+ */
+const GROUP_COMMA = new RegExp(
+  `^,\\s+(?:and\\s+)?(?:(?:${TWO_FIGURES})|(?:${FIGURE})(?!\\s+(?:oh|${FIGURE}|${TWO_FIGURES})))\\b`,
+);
+const GROUP_NAMES: ReadonlySet<string> = new Set(['thousand', 'million', 'billion']);
 
 const SIGNS: Readonly<Record<string, string>> = {
   '°': 'degrees',
@@ -67,7 +79,7 @@ export function tokenise(text: string): readonly Token[] {
     const place = { start: found.index, end: found.index + whole.length };
     const fresh = fraction ?? number ?? sign ?? word;
     if (fresh === undefined) {
-      pause = true;
+      pause ||= !isInsideNumber(lowered, tokens, place);
       continue;
     }
     if (number !== undefined) addRangeDash(lowered, tokens, place);
@@ -87,6 +99,10 @@ interface Found {
   readonly found: readonly (string | undefined)[];
   readonly place: Place;
   readonly pause: boolean;
+}
+
+function isInsideNumber(text: string, tokens: readonly Token[], { start }: Place): boolean {
+  return GROUP_NAMES.has(tokens.at(-1)?.text ?? '') && GROUP_COMMA.test(text.slice(start));
 }
 
 /** "0.6A" is a current, "134a" a refrigerant: none of two figures has a letter behind it. */

@@ -51,6 +51,7 @@ function settleCorrections(meanings: readonly Meaning[]): readonly Meaning[] {
   const settled: Meaning[] = [];
   let correcting = false;
   for (const meaning of meanings) {
+    if (putRight(settled, meaning)) continue;
     if (isCorrection(meaning)) {
       correcting = true;
       if (meaning.correction !== true) settled.push(meaning);
@@ -62,6 +63,20 @@ function settleCorrections(meanings: readonly Meaning[]): readonly Meaning[] {
     settled.push(meaning);
   }
   return settled;
+}
+
+/** "fourteen on the suction, scratch that, fifteen": a value that was not said before is not taken back but meant. */
+function putRight(settled: Meaning[], { commands = [] }: Meaning): boolean {
+  const [command] = commands;
+  if (command?.do !== 'undo' || command.value === undefined) return false;
+  const { quantity, value } = command;
+  const at = settled.findLastIndex(({ readings = [] }) => readings.length > 0);
+  const [old, ...more] = settled[at]?.readings ?? [];
+  if (old === undefined || more.length > 0 || old.value === value) return false;
+  if (old.value === undefined || (quantity !== undefined && quantity !== old.quantity))
+    return false;
+  settled[at] = { ...settled[at], readings: [{ ...old, value }] };
+  return true;
 }
 
 const isCorrection = (meaning: Meaning): boolean =>
