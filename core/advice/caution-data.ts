@@ -125,6 +125,11 @@ export const CAUTIONS: Record<CautionId, CautionData> = {
       'A manual-reset safety opened for a reason. Read head as it runs, look at the condenser, its fan and the charge, and only then reset it, watched.',
     source: CUSTOM,
   },
+  noBypass: {
+    detail:
+      'A pressure switch or an overload is the last thing between a fault and a burst or a burnt winding. Find it open with a meter; a wire across it is forgotten there.',
+    source: CUSTOM,
+  },
   pressureTest: {
     detail:
       'Two-gauge regulator and a fixed relief downstream, always. Dry nitrogen only: never oxygen, acetylene or shop air. Raise it in steps to no more than the lowest of low-side rating, component rating and nameplate; isolate controls and transducers. The figures for one refrigerant are no default for another.',

@@ -57,6 +57,7 @@ export const SAFETY_CAUTIONS: Record<SafetyTopic, readonly CautionId[]> = {
   charging: ['chargeByNameplate'],
   venting: ['noVenting'],
   resetting: ['repeatedReset'],
+  bypassing: ['noBypass', 'liveWork'],
   energising: ['liveWork'],
 };
 

@@ -304,4 +304,5 @@ export type CautionId =
   | 'openingTheSystem'
   | 'noVenting'
   | 'repeatedReset'
+  | 'noBypass'
   | 'workBeforeBaseline';

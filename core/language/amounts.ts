@@ -10,14 +10,14 @@ import {
   word,
 } from '../grammar/nodes.ts';
 import { parseShape } from '../grammar/shape.ts';
-import { NUMBER, UNDER_SIXTEEN, WHOLE_NUMBER } from './numbers.ts';
+import { COUNTED_NUMBER, NUMBER, UNDER_SIXTEEN, WHOLE_NUMBER } from './numbers.ts';
 import { LETTER_C, UNIT, WORDED_UNIT } from './units.ts';
 
 /** What stands between a quantity and its value. */
 export const LINKS = named(
   'link',
   parseShape(
-    '[(is|at|was|~(is|was) (at|now|sitting at|running|reading|showing|down to|up to|still)|~(reads|reading|shows|was|are|were|now|equals|to|of|running|sitting at|sits at|holding [at]|set at|set to|set for|came in at|came to|comes to|up to|down to|went to|dropped to|climbed to|pulled down to|pulling|it is|got|measured|checks|measures|showing|on|says|is set at|is set to|is set for|is like|is running at|is holding [at]|is pulling|that is|looks like|comes in at|came up to|came down to|stays at|stayed at|weighs|is weighing|has|is reading at|is coming in at|for|(is|has) been [at]|is right at|right at))]',
+    '[(is|at|was|~(is|was) (at|now|sitting [at]|running|reading|showing|down to|up to|still|bouncing|floating|swinging|going|moving|hovering [at]|hanging (at|around)|pegged at|stuck at|steady at|settled [out] at|parked at|like|you know|let is see|let us see)|~(reads|reading|shows|was|are|were|now|equals|to|of|running|sitting at|sits at|holding [at]|set at|set to|set for|came in at|came to|comes to|up to|down to|went to|dropped to|climbed to|pulled down to|pulling|it is|got|measured|checks|measures|showing|on|says|is set at|is set to|is set for|is like|is running at|is holding [at]|is pulling|that is|looks like|comes in at|came up to|came down to|stays at|stayed at|weighs|is weighing|has|is reading at|is coming in at|for|(is|has) been [at]|is right at|right at))]',
   ),
 );
 
@@ -45,15 +45,16 @@ const plain = named(
 );
 
 const BREAK = parseShape(
-  '(no wait|~(no|wait|sorry|make that|make it|i mean|i meant|scratch that|strike that|correction|rather|actually|or rather|excuse me|uh no|no no)) [~(no|wait|sorry|make that|make it|i mean|it is|that is|uh|actually|scratch that)]',
+  '(no wait|~(no|wait|sorry|make that|make it|i mean|i meant|scratch that|strike that|correction|rather|actually|or rather|excuse me|no no)) [~(no|wait|sorry|make that|make it|i mean|it is|that is|actually|scratch that)]',
 );
 
 const corrected = sequence(scope('wrong', plain), BREAK, plain);
 
 const range = choice(
-  parseShape('[<hedge>] between <number:low> and <number:high> [<unit>]', {
+  parseShape('[<hedge>] between <number:low> and <counted:high> [<unit>]', {
     hedge: HEDGED,
     number: NUMBER,
+    counted: COUNTED_NUMBER,
     unit: UNIT,
   }),
   parseShape('[<hedge>] [from] <number:low> (to|through|or) <number:high> [<unit>]', {
@@ -72,7 +73,7 @@ const compound = choice(
 
 /** "a pound and a half", "two kilos and three quarters" */
 const andParts = sequence(
-  choice(sequence(word('a'), tag({ number: 1 })), WHOLE_NUMBER),
+  choice(sequence(choice(word('a'), word('an')), tag({ number: 1 })), WHOLE_NUMBER),
   UNIT,
   choice(
     sequence(parseShape('and a half'), tag({ over: 0.5 })),

@@ -1,6 +1,7 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { amountIn, measured } from './measure.ts';
+import { liesAbove } from './plausible.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
@@ -26,7 +27,23 @@ const inAndOut: Means = (tags, frame) => {
   return settings([...cutIn, ...cutOut], 2);
 };
 
-/** Of which control is told by what was spoken of before; else the number is asked about. */
+/**
+ * Common practice: low-pressure controls are set below 90 psi and high-pressure ones above 120. What lies between,
+ * and what carbon dioxide's are set to, is asked about.
+ */
+const LOW_BELOW = { value: 90, unit: 'psi' } as const;
+const HIGH_ABOVE = { value: 120, unit: 'psi' } as const;
+
+function controlBySetting(tags: Tags, { context }: Frame): QuantityId | null {
+  const found = measured('headPressure', amountIn(tags), context.units);
+  if (found?.value === undefined || found.unit === null || context.refrigerant === 'R-744')
+    return null;
+  const setAt = { value: found.value, unit: found.unit };
+  if (liesAbove(LOW_BELOW, setAt)) return 'lowCutoutPressure';
+  return liesAbove(setAt, HIGH_ABOVE) ? 'highCutoutPressure' : null;
+}
+
+/** Of which control is told by what was spoken of before, or by what only one of them can be set to. */
 const outOfLast: Means = (tags, frame) => {
   const { lastPart, lastPlace, lastQuantity } = frame.context;
   const last = [lastPart, lastPlace, lastQuantity];
@@ -34,7 +51,8 @@ const outOfLast: Means = (tags, frame) => {
     return one('lowCutoutPressure')(tags, frame);
   }
   if (last.includes('highPressureSwitch')) return one('highCutoutPressure')(tags, frame);
-  return null;
+  const control = controlBySetting(tags, frame);
+  return control === null ? null : one(control)(tags, frame);
 };
 
 const LOW = '(low pressure (switch|control)|low side|low pressure|low|suction (switch|control))';
@@ -64,5 +82,11 @@ export const CONTROL_RULES: readonly Rule[] = [
   rule(`[the] ${HIGH} [is] ${OUT} at <amount>`, one('highCutoutPressure'), {
     examples: ['high pressure switch cuts out at three eighty'],
   }),
-  rule(`[the] [(it|switch|control)] [is] ${OUT} at <amount>`, outOfLast),
+  rule(
+    `[the] [(it|switch|control|pressure control|pressure switch)] [is] ${OUT} at <amount>`,
+    outOfLast,
+    {
+      examples: ['it cuts out at three eighty'],
+    },
+  ),
 ];

@@ -3,7 +3,7 @@ import type { PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { type Amounted, amountIn, measured } from './measure.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
-import { placeId, quantityId, tagsIn } from './slots.ts';
+import { numberIn, placeId, quantityId, tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
 import type { SpokenUnit } from './vocabulary/unit-names.ts';
 
@@ -100,13 +100,174 @@ const inAndOut: Means = (tags, frame) => {
   return line === null || load === null ? null : { readings: [line, load] };
 };
 
+/** "Nothing across the contactor": the meter showed no volts. */
+const noVolts =
+  (place?: PlaceId): Means =>
+  (tags, frame) => {
+    const at = place ?? placeId(tags['place']);
+    if (at === null || OHMS_AT[at] !== undefined) return null;
+    return one(electrical({ number: 0 }, at, frame));
+  };
+
+/** One side of what was last named, where the number is said alone with it. */
+const atSide =
+  (place: PlaceId): Means =>
+  (tags, frame) => {
+    const { unit } = amountIn(tags);
+    return unit === null || unit === 'V' ? one(electrical(tags, place, frame)) : null;
+  };
+
+const intoNotOut: Means = (tags, frame) => {
+  const line = electrical(tags, 'lineSide', frame);
+  const load = electrical({ number: 0 }, 'loadSide', frame);
+  return line === null || load === null ? null : { readings: [line, load] };
+};
+
+/** An open winding, or one that no meter sees an end of. */
+const openWinding: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  if (place === null || OHMS_AT[place] === undefined) return null;
+  return one(electrical({ overlimit: true }, place, frame));
+};
+
+/** Between the windings and the frame: ohms by whatever unit, or past what the meter shows. */
+const toGround: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  if (!amount.overlimit && amount.unit !== 'ohm' && amount.unit !== 'Mohm') return null;
+  const value = measured('insulationResistance', amount, frame.context.units);
+  if (value === null) return null;
+  return one({ ...value, place: null, words: frame.wordsOf(frame.span) });
+};
+
+const megged: Means = (tags, frame) => {
+  const value = measured('insulationResistance', amountIn(tags), frame.context.units);
+  if (value === null) return null;
+  return one({ ...value, place: placeId(tags['place']), words: frame.wordsOf(frame.span) });
+};
+
+/** "Fifteen microfarad run cap reads twelve": what it reads is ours, what it is rated for is asked about. */
+const readsOfRated: Means = (tags, frame) => {
+  const rated = numberIn(tagsIn(tags['rated'])?.['number']);
+  const read = one(
+    electrical({ ...tags, unit: amountIn(tags).unit ?? 'uF' }, placeId(tags['place']), frame),
+  );
+  return rated === null || read === null ? null : { ...read, unclaimed: [String(rated)] };
+};
+
+/** The three pairs of a three-phase supply in the order they are taken. */
+const threePairs: Means = (tags, frame) => {
+  const pairs = [
+    ['ab', 'lineOneTwo'],
+    ['bc', 'lineTwoThree'],
+    ['ca', 'lineOneThree'],
+  ] as const;
+  const readings = pairs.flatMap(([slot, place]) => {
+    const amount = tagsIn(tags[slot]);
+    return amount === null ? [] : (electrical(amount, place, frame) ?? []);
+  });
+  return readings.length === pairs.length ? { readings } : null;
+};
+
+const GOT =
+  '[(i have|i got|i have got|i am getting|i am reading|reading|there is|got|it is|we have|showing|seeing|i see)]';
+const NO_VOLTS =
+  '(nothing|no (voltage|volts|power|juice|potential|control voltage|line voltage)|zero voltage)';
+const L = '(line|leg|phase|l)';
+
 const AT = '(at|across|~on|~into|~to|~through|~in|~over|~from|~off|~between)';
 
 /** Meter readings, each at its place. */
 export const ELECTRICAL_RULES: readonly Rule[] = [
-  rule('<amount:in> in [and] <amount:out> out', inAndOut, {
-    examples: ['one fifteen in, one fifteen out'],
+  rule(
+    `${GOT} <amount:in> [(coming|going)] in [(and|but)] <amount:out> [(coming|going)] (out|back out)`,
+    inAndOut,
+    { examples: ['one fifteen in, one fifteen out'] },
+  ),
+  rule(
+    `${GOT} <amount> [(coming|going)] in [(and|but)] [(i have|i got|there is)] ${NO_VOLTS} [(coming|going)] out`,
+    intoNotOut,
+    { examples: ['one fifteen in and nothing out'] },
+  ),
+  rule(`${GOT} <amount> [(coming|going)] in`, atSide('lineSide'), {
+    alone: true,
+    examples: ['one fifteen in'],
   }),
+  rule(`${GOT} <amount> [(coming|going)] (out|back out)`, atSide('loadSide'), {
+    alone: true,
+    examples: ['one fifteen out'],
+  }),
+  rule(`${GOT} ${NO_VOLTS} [(coming|going)] in`, noVolts('lineSide'), {
+    alone: true,
+    examples: ['nothing coming in'],
+  }),
+  rule(`${GOT} ${NO_VOLTS} [(coming|going)] out`, noVolts('loadSide'), {
+    alone: true,
+    examples: ['nothing out'],
+  }),
+  rule(
+    `${GOT} ${NO_VOLTS} (at|across|on|to|into|in|out of|from|off|through|between|coming out of|going to|getting to|coming from) <the> <place>`,
+    noVolts(),
+    { examples: ['nothing across the contactor', 'no voltage at the compressor'] },
+  ),
+  rule(
+    '<the> <place> (has|has got|is getting|gets|shows|is showing|got|have) [got] (no|zero) (voltage|volts|power|juice)',
+    noVolts(),
+    { examples: ['the contactor has no power'] },
+  ),
+  rule(
+    '<the> <place> (is not getting|does not have|has not got|is not seeing) [any] (voltage|volts|power|juice)',
+    noVolts(),
+    { examples: ['the compressor is not getting power'] },
+  ),
+  rule(
+    '<the> <place> [(is|reads|reading|shows|tests|is reading|showing|measures)] [all the way] (open|wide open|infinite)',
+    openWinding,
+    {
+      examples: ['common to start reads open'],
+    },
+  ),
+  rule(
+    '[(i am|i have|i have got|i got|it is)] [(reading|getting|showing)] [an] open (at|on|from|between|across|in|<pause>) <the> <place>',
+    openWinding,
+    { examples: ['reading open on common to run'] },
+  ),
+  rule(
+    '[(i am|i have|i have got|i got|it is)] (reading|getting|showing) open <place>',
+    openWinding,
+    {
+      examples: ['reading open common to run'],
+    },
+  ),
+  rule(
+    '[(i am|it is|i have|i have got|i got)] [(reading|reads|getting|megs|megged|megs out at|megged at|showing)] <amount> to ground',
+    toGround,
+    {
+      examples: ['ol to ground', 'fifty megohms to ground'],
+    },
+  ),
+  rule(
+    '<the> <place> (megged|megs|meggered|meg) [out] [(at|is|reads)] <amount> [to ground]',
+    megged,
+    {
+      examples: ['compressor megged at one hundred'],
+    },
+  ),
+  rule(
+    '[(a|the|that|this)] <number:rated> (microfarad|mfd|uf|mike) <place> <link> <amount>',
+    readsOfRated,
+    {
+      examples: ['fifteen microfarad run cap reads twelve'],
+    },
+  ),
+  rule(
+    `${L} (one|1) (to|and) [${L}] (two|2) <link> <amount:ab> [and] [${L}] (two|2) (to|and) [${L}] (three|3) <link> <amount:bc> [and] [${L}] ((one|1) (to|and) [${L}] (three|3)|(three|3) (to|and) [${L}] (one|1)) <link> <amount:ca>`,
+    threePairs,
+    {
+      examples: [
+        'line one to two two oh seven, two to three two oh nine, one to three two oh five',
+      ],
+    },
+  ),
   heardRule(
     `[(i have|~i got|~i have got|~i am getting|~reading|~there is|~got|~it is)] <amount> ${AT} <the> <place>`,
     atPlace,

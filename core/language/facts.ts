@@ -1,3 +1,4 @@
+import type { SightGlassId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { amountIn, measured } from './measure.ts';
 import { heardRule, type Means, type Rule, rule } from './rule.ts';
@@ -23,6 +24,10 @@ const refrigerant: Means = (tags, frame) => {
   return { facts: [{ fact: 'refrigerant', value, words }] };
 };
 
+const remote: Means = (_tags, frame) => ({
+  facts: [{ fact: 'equipment', value: 'remoteCondensingUnit', words: frame.wordsOf(frame.span) }],
+});
+
 const metering: Means = (tags, frame) => {
   const value = meteringId(tags['metering']);
   return value === null
@@ -37,14 +42,23 @@ const sightGlass: Means = (tags, frame) => {
     : { facts: [{ fact: 'sightGlass', value, words: frame.wordsOf(frame.span) }] };
 };
 
-const noBubbles: Means = (_tags, frame) => ({
-  facts: [{ fact: 'sightGlass', value: 'clear', words: frame.wordsOf(frame.span) }],
-});
+const glassIs =
+  (value: SightGlassId): Means =>
+  (_tags, frame) => ({
+    facts: [{ fact: 'sightGlass', value, words: frame.wordsOf(frame.span) }],
+  });
+
+const noBubbles = glassIs('clear');
+const bubbles = glassIs('bubbling');
+const emptyGlass = glassIs('empty');
 
 const MEASURED_AS: Record<NameplateItem, QuantityId> = {
   charge: 'refrigerantCharge',
   voltage: 'voltage',
   ratedLoadAmps: 'current',
+  lockedRotorAmps: 'current',
+  minimumCircuitAmps: 'current',
+  maximumFuse: 'current',
   highSide: 'headPressure',
   lowSide: 'suctionPressure',
 };
@@ -98,6 +112,10 @@ const IT_IS =
 const RUNS_ON =
   '(on|it is on|with|it is|this is|runs on|running|using|it uses|it runs on|it has|it is running|the refrigerant is|refrigerant is|refrigerant|gas is|the gas is|takes|it takes|that is|charged with|system is on|unit is on|tag says|label says|nameplate says|unit has|system has)';
 
+/** "High side" alone is what the gauge shows: the plate's own takes a word for it. */
+const designSide = (side: 'high' | 'low'): string =>
+  `([nameplate] (design|test) [pressure] ${side} [side]|[nameplate] ${side} side (design|rated|working) [pressure]|nameplate ${side} [side] [pressure]|${side} side nameplate [pressure])`;
+
 /** What the unit is and what its plate says. */
 export const FACT_RULES: readonly Rule[] = [
   heardRule(`[(it is|~${IT_IS})] [a] <count:doors> (door|~doors) <equipment>`, equipment, {
@@ -110,6 +128,13 @@ export const FACT_RULES: readonly Rule[] = [
     examples: ['working on a prep table'],
   }),
   rule('[a] <equipment>', equipment, { alone: true, examples: ['walk in freezer'] }),
+  rule(
+    '[the] condensing unit is (on the roof|up on the roof|on top of the (box|walk in)|outside|out back|out (side|back)|outdoors|in the basement|remote|in back)',
+    remote,
+    {
+      examples: ['condensing unit is on the roof'],
+    },
+  ),
   rule('[a] <equipment> with <count:doors> doors', equipment, {
     examples: ['display case with three doors'],
   }),
@@ -118,13 +143,11 @@ export const FACT_RULES: readonly Rule[] = [
   }),
   rule(`${RUNS_ON} [a] <refrigerant>`, refrigerant, { examples: ['refrigerant is R-404A'] }),
   rule(
-    '<refrigerant> [(system|unit|refrigerant|freon)]',
+    '<refrigerant> [(system|unit|refrigerant|freon|machine)]',
     (tags, frame) =>
       // Said alone, "two ninety" may as well be a pressure.
-      /[a-z]$|r.*\d/i.test(frame.wordsOf(frame.span)) && frame.context.asked === null
-        ? writtenRefrigerant(frame.wordsOf(frame.span))
-          ? refrigerant(tags, frame)
-          : null
+      frame.context.asked === null && saysItsName(frame.wordsOf(frame.span))
+        ? refrigerant(tags, frame)
         : null,
     { examples: ['R-404A', 'four forty eight a'] },
   ),
@@ -145,6 +168,12 @@ export const FACT_RULES: readonly Rule[] = [
   }),
   rule('[the] (glass|site glass|sightglass) <sightGlass>', sightGlass, {
     examples: ['glass is clear'],
+  }),
+  rule('[(a lot of|lots of|a few|some)] bubbles in the [(sight|site)] glass', bubbles, {
+    examples: ['bubbles in the glass'],
+  }),
+  rule('[(there is|i see|i have)] nothing in the [(sight|site)] glass', emptyGlass, {
+    examples: ['nothing in the sight glass'],
   }),
   rule('(no|not any|no more) bubbles [in the [(sight|site)] glass]', noBubbles, {
     examples: ['no bubbles'],
@@ -186,10 +215,31 @@ export const FACT_RULES: readonly Rule[] = [
       examples: ['rla is six point two'],
     },
   ),
-  rule('[the] [nameplate] design [pressure] high [side] [is] <amount>', nameplate('highSide'), {
+  rule(
+    '[the] [nameplate] (lra|l r a|locked rotor amps|lock rotor amps) <link> <amount>',
+    nameplate('lockedRotorAmps'),
+    {
+      examples: ['lra is forty two'],
+    },
+  ),
+  rule(
+    '[the] [nameplate] (mca|m c a|minimum circuit (amps|ampacity)|min circuit (amps|ampacity)) <link> <amount>',
+    nameplate('minimumCircuitAmps'),
+    {
+      examples: ['mca is twelve'],
+    },
+  ),
+  rule(
+    '[the] [nameplate] (mop|mocp|max (fuse|breaker)|maximum (fuse|breaker)) [size] <link> <amount>',
+    nameplate('maximumFuse'),
+    {
+      examples: ['max fuse is twenty'],
+    },
+  ),
+  rule(`[the] ${designSide('high')} <link> <amount>`, nameplate('highSide'), {
     examples: ['design high side two eighty'],
   }),
-  rule('[the] [nameplate] design [pressure] low [side] [is] <amount>', nameplate('lowSide'), {
+  rule(`[the] ${designSide('low')} <link> <amount>`, nameplate('lowSide'), {
     examples: ['design low side one forty'],
   }),
   rule(
@@ -215,7 +265,12 @@ export const FACT_RULES: readonly Rule[] = [
   ),
 ];
 
-/** A designation is recognisable alone by its letter, before the figures or behind them. */
-function writtenRefrigerant(words: string): boolean {
-  return /^r[\s-]*\S/i.test(words) || /[\d\s][a-f]$/i.test(words) || /propane|ammonia/i.test(words);
+/** A designation is recognisable alone by its letter, before the figures or behind them, or by what it belongs to. */
+function saysItsName(words: string): boolean {
+  return (
+    /^r[\s-]*\S/i.test(words) ||
+    /[\d\s](?:[a-f]|y ?f|z ?e)$/i.test(words) ||
+    /propane|ammonia|butane|propylene|c ?o ?(?:2|two)|carbon dioxide/i.test(words) ||
+    /\b(?:system|unit|refrigerant|freon|machine)$/i.test(words)
+  );
 }

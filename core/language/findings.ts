@@ -1,7 +1,8 @@
 import type { PartId } from '../terms/names.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
-import { partId, stateId } from './slots.ts';
+import { partId, stateId, tagsIn } from './slots.ts';
 import type { Finding } from './utterance.ts';
+import { LIFELESS } from './vocabulary/state-names.ts';
 
 const FANS: readonly PartId[] = [
   'condenserFan',
@@ -19,13 +20,71 @@ function finding(part: PartId, state: Finding['state'], frame: Frame): Finding {
     : { part, state, unresolved: true, words };
 }
 
+/** What turns, and stands still when it is dead; anything else has failed then. */
+const TURNS: readonly PartId[] = [...FANS, 'fan', 'compressor'];
+/** What is on when it does its work, though it does not turn. */
+const WORKS: readonly PartId[] = [
+  ...TURNS,
+  'light',
+  'crankcaseHeater',
+  'defrostHeater',
+  'doorHeater',
+  'defrostTimer',
+  'controller',
+  'temperatureControl',
+  'liquidLineSolenoid',
+];
+/** What is open when it is off. */
+const BREAKS: readonly PartId[] = ['disconnect', 'breaker'];
+
+/** "Disconnect is off" is open; "the terminal on the contactor" is not a terminal that is on. */
+function stateAt(part: PartId, state: Finding['state']): Finding['state'] | null {
+  if (state === 'notRunning' && BREAKS.includes(part)) return 'open';
+  if (state === 'running' && BREAKS.includes(part)) return 'closed';
+  return state === 'running' && !WORKS.includes(part) ? null : state;
+}
+
 const stateOf =
   (slot: 'state' | 'doing'): Means =>
   (tags, frame) => {
     const part = partId(tags['part']);
-    const state = stateId(tags[slot]);
+    const said = stateId(tags[slot]);
+    const state = part === null || said === null ? null : stateAt(part, said);
     return part === null || state === null ? null : { findings: [finding(part, state, frame)] };
   };
+
+/** "Condenser and evaporator are dirty" */
+const bothAre: Means = (tags, frame) => {
+  const second = partId(tagsIn(tags['second'])?.['part']);
+  const first = stateOf('state')(tags, frame);
+  if (second === null || first?.findings === undefined) return null;
+  const other = stateOf('state')({ ...tags, part: second }, frame);
+  return { findings: [...first.findings, ...(other?.findings ?? [])] };
+};
+
+/** "Compressor's running and the fan isn't" */
+const runsButOtherNot: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  const other = partId(tagsIn(tags['other'])?.['part']);
+  if (part === null || other === null || !TURNS.includes(part) || !TURNS.includes(other))
+    return null;
+  return { findings: [finding(part, 'running', frame), finding(other, 'notRunning', frame)] };
+};
+
+const lifeless: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  if (part === null) return null;
+  const state = TURNS.includes(part) ? 'notRunning' : 'failed';
+  return { findings: [finding(part, BREAKS.includes(part) ? 'open' : state, frame)] };
+};
+
+/** What only one part of the unit does, so that it need not be named. */
+const onlyOf =
+  (part: PartId, state: Finding['state']): Means =>
+  (_tags, frame) => ({ findings: [finding(part, state, frame)] });
+
+/** "Is the condenser dirty?" asks somebody: nothing has been found. */
+const asked: Means = () => ({});
 
 const stateIs =
   (state: Finding['state']): Means =>
@@ -61,6 +120,43 @@ export const FINDING_RULES: readonly Rule[] = [
     },
   ),
   rule('[a] <state> <part>', stateOf('state'), { alone: true, examples: ['dirty condenser'] }),
+  rule(
+    '[(a|the|some)] <state> <part> (at|on|in|of|inside|behind) <the> <part:where>',
+    stateOf('state'),
+    {
+      examples: ['loose terminal on the contactor'],
+    },
+  ),
+  rule(`<the> <part> (is|are|was|were|looks|has been|been) ${LIFELESS}`, lifeless, {
+    examples: ['transformer is dead'],
+  }),
+  rule(`<the> <part> ${LIFELESS}`, lifeless, { alone: true, examples: ['transformer dead'] }),
+  rule(`<the> <part> and <the> <part:second> ${IS} ${VERY} <state>`, bothAre, {
+    examples: ['condenser and evaporator are dirty'],
+  }),
+  rule(
+    '<the> <part> (is|are) running [(and|but)] <the> <part:other> (is|are) not',
+    runsButOtherNot,
+    { examples: ['compressor is running and the condenser fan is not'] },
+  ),
+  rule(
+    '(it|unit|the unit|the system) (is short cycling|short cycles|keeps short cycling|was short cycling) [on [the] (high|low) pressure [(switch|control)]]',
+    onlyOf('compressor', 'shortCycling'),
+    { examples: ['it is short cycling'] },
+  ),
+  rule(
+    'short cycling [on [the] (high|low) [pressure] [(switch|control|side)]]',
+    onlyOf('compressor', 'shortCycling'),
+    {
+      examples: ['short cycling on the low pressure'],
+    },
+  ),
+  rule('<the> valve is hunting', onlyOf('expansionValve', 'hunting'), {
+    examples: ['the valve is hunting'],
+  }),
+  rule(`(is|are|was|were) <the> <part> ${VERY} <state>`, asked, {
+    examples: ['is the condenser dirty'],
+  }),
   rule(
     '(found|i found|there is|i have|i have got|we have|we have got|it has|it has got) <the> <part> <state>',
     stateOf('state'),

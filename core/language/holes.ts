@@ -12,6 +12,7 @@ import {
 import { type Holes, parseShape } from '../grammar/shape.ts';
 import { type RefrigerantId, REFRIGERANTS } from '../terms/refrigerants.ts';
 import { AMOUNT, LINKS } from './amounts.ts';
+import { DURATION } from './durations.ts';
 import { FRACTION } from './fractions.ts';
 import { namedOptions, namesNode } from './names-node.ts';
 import { COUNT, MINUTES, NUMBER, SIGNED_NUMBER } from './numbers.ts';
@@ -73,6 +74,7 @@ export const HOLES: Holes = {
   count: COUNT,
   minutes: MINUTES,
   amount: AMOUNT,
+  duration: DURATION,
   unit: UNIT,
   link: LINKS,
   quantity: QUANTITY,

@@ -18,7 +18,7 @@ export const MEMO_RULES: readonly Rule[] = [
     examples: ['memo customer says it has been warm since friday'],
   }),
   rule(
-    '(memo|note to self|for the note|for the record|for the notes|put in the notes|note for the office) [(that|saying|to)] <rest>',
+    '(memo|note to self|for the note|for the record|for the notes|put in the notes|note for the office|note for (the next (guy|tech)|next time)|log (a note|this)|remember|do not let me forget|put (this|that|it) in the (note|notes|report)) [(that|saying|to)] <rest>',
     memo,
     {
       examples: ['memo the lid hinge is broken on the left side'],
@@ -32,7 +32,7 @@ export const MEMO_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(make a note|add a note|take a note|write down|write this down|jot down|note down|take this down|memo to (self|office)|the complaint (is|was)|complaint (is|was)|complaint|customer complaint (is|was)|customer complaint) <rest>',
+    '(make a note|add a note|take a note|write down|write this down|jot down|note down|take this down|memo to (self|office)|the complaint (is|was)|complaint (is|was)|complaint|customer complaint (is|was)|customer complaint|their complaint is|complaint today is|add to the (note|notes|report)|put in the (note|report)|(let|tell) the office [know]|tell the next (guy|tech)) [(that|to|about)] <rest>',
     memo,
     {
       examples: ['complaint is warm product'],

@@ -116,6 +116,12 @@ export const SIGNED_NUMBER = named(
   ),
 );
 
+/** A number that is not parts alone: "fifteen and three quarters" holds no "and" between two numbers. */
+export const COUNTED_NUMBER = summed(
+  'countedNumber',
+  sequence(whole, optional(choice(POINT, AND_PARTS))),
+);
+
 /** Ounces behind pounds: sixteen of them would be a pound. */
 export const UNDER_SIXTEEN = summed(
   'underSixteen',
@@ -134,6 +140,9 @@ export const COUNT = named(
   'count',
   choice(
     summed('oneToSix', choice(...ONES.slice(0, 6).map((text, index) => plus(text, index + 1)))),
+    unheard(
+      summed('singleToTriple', choice(plus('single', 1), plus('double', 2), plus('triple', 3))),
+    ),
     unheard(NUMBER),
   ),
 );

@@ -52,10 +52,14 @@ const RANKED = GRAMMAR.indexOf(
 );
 const ANY_NUMBER = GRAMMAR.compile(NUMBER);
 const ANY_SIGNED = GRAMMAR.compile(SIGNED_NUMBER);
+/** Words that a number can have before its last one: "nine thousand nine hundred and ninety nine". */
+const LONGEST_NUMBER = 8;
+/** A cut that is mended can show another one: this often it is looked for. */
+const COVERS = 3;
 
 export function parse(text: string, context: Context): Parse {
   const sentence = new Sentence(text, context);
-  const items = bestCover(sentence.tokens.length, (at) => sentence.itemsAt(at));
+  const items = sentence.cover();
   const { matcher, tokens } = sentence;
   const unclaimed = sentence.numbersOutside(items);
   return { items, unclaimed, steps: matcher.steps, tokenCount: tokens.length };
@@ -77,6 +81,41 @@ class Sentence {
     this.matcher = new Matcher(GRAMMAR, this.tokens);
     this.firstWeighty = this.tokens.findIndex(isWeighty);
     this.lastWeighty = this.tokens.findLastIndex(isWeighty);
+  }
+
+  /** The items that read the most, none of which breaks off a number for one of its own kind to go on with. */
+  cover(): readonly Item[] {
+    const barred = new Set<number>();
+    const best = (): readonly Item[] =>
+      bestCover(this.tokens.length, (at) => (barred.has(at) ? [] : this.itemsAt(at)));
+    let items = best();
+    for (let covers = 1; covers < COVERS; covers += 1) {
+      const cuts = this.cutsIn(items);
+      if (cuts.length === 0) break;
+      for (const at of cuts) barred.add(at);
+      items = best();
+    }
+    return items;
+  }
+
+  /**
+   * "Box is thirty eight degrees in the walk in" is one box at 38, not one at 30 and one at 8; but "suction
+   * twenty eight superheat" may well be two values.
+   */
+  private cutsIn(items: readonly Item[]): readonly number[] {
+    return items.flatMap((item, index) => {
+      const before = items[index - 1];
+      const isCut = before?.end === item.start && saysSame(before, item);
+      return isCut && this.isNumberAcross(item.start) ? [item.start] : [];
+    });
+  }
+
+  private isNumberAcross(at: number): boolean {
+    if (this.tokens[at]?.pause === true) return false;
+    for (let from = Math.max(0, at - LONGEST_NUMBER); from < at; from += 1) {
+      if (this.matcher.run(ANY_NUMBER, from).some(({ end }) => end > at)) return true;
+    }
+    return false;
   }
 
   itemsAt(at: number): readonly Item[] {
@@ -167,6 +206,12 @@ class Sentence {
     }
     return best;
   }
+}
+
+function saysSame(one: Item, other: Item): boolean {
+  const [first] = one.meaning.readings ?? [];
+  const [second] = other.meaning.readings ?? [];
+  return first !== undefined && first.quantity === second?.quantity && first.place === second.place;
 }
 
 const isWeighty = (token: Token): boolean => !FILLERS.has(token.text);

@@ -1,9 +1,11 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
+import { minutesIn } from './durations.ts';
 import { type Amounted, amountIn, measured, unitFor } from './measure.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { numberIn, partId, quantityId, refrigerantId, tagsIn } from './slots.ts';
+import { partId, quantityId, refrigerantId, tagsIn } from './slots.ts';
+import { isPlausible } from './plausible.ts';
 import { EVERYDAY } from './unit-description.ts';
 import type { Reading } from './utterance.ts';
 
@@ -42,9 +44,12 @@ const withUnit =
  */
 const valueFirst: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
-  const isSaidSo = quantity === 'superheat' || quantity === 'subcooling';
-  return amountIn(tags).unit === null && !isSaidSo ? null : asReading()(tags, frame);
+  return amountIn(tags).unit === null && !isSaidSo(quantity) ? null : asReading()(tags, frame);
 };
+
+/** Named behind its value, or behind "no". */
+const isSaidSo = (quantity: QuantityId | null): boolean =>
+  quantity === 'superheat' || quantity === 'subcooling';
 
 /** A number alone answers what was asked, or is known by a unit that only one quantity has. */
 const bareAmount: Means = (tags, frame) => {
@@ -64,10 +69,18 @@ const vacuumByUnit: Means = (tags, frame) => {
 };
 
 const vacuumAfter: Means = (tags, frame) => {
-  const minutes = numberIn(tagsIn(tags['minutes'])?.['number']);
+  const minutes = minutesIn(tagsIn(tags['after']));
   const { unit } = amountIn(tags);
   if (minutes === null || (unit !== 'micron' && tags['quantity'] !== 'vacuum')) return null;
   return fixed('vacuum', { afterMinutes: minutes })(tags, frame);
+};
+
+/** A standing test read again after a while. */
+const testAfter: Means = (tags, frame) => {
+  const minutes = minutesIn(tagsIn(tags['after']));
+  const quantity = quantityId(tags['quantity']) ?? 'testPressure';
+  if (minutes === null || quantity !== 'testPressure') return null;
+  return fixed('testPressure', { afterMinutes: minutes })(tags, frame);
 };
 
 const gasTest: Means = (tags, frame) => {
@@ -78,6 +91,11 @@ const gasTest: Means = (tags, frame) => {
   if (unit === null) return null;
   return fixed('testPressure', { gasTemp: { value: amount.value, unit } })(tags, frame);
 };
+
+const gasTestNamed: Means = (tags, frame) =>
+  tags['quantity'] === 'testPressure' && amountIn(tagsIn(tags['gas']) ?? {}).unit !== null
+    ? gasTest(tags, frame)
+    : null;
 
 const refrigerantMoved =
   (quantity: 'refrigerantAdded' | 'refrigerantRecovered' | 'refrigerantLost'): Means =>
@@ -109,10 +127,17 @@ const headOverSuction: Means = (tags, frame) => {
   const head = tagsIn(tags['head']);
   const suction = tagsIn(tags['suction']);
   if (head === null || suction === null) return null;
-  const high = reading('headPressure', amountIn(head), frame);
-  const low = reading('suctionPressure', amountIn(suction), frame);
+  const [above, below] = inOrder(amountIn(head), amountIn(suction));
+  const high = reading('headPressure', above, frame);
+  const low = reading('suctionPressure', below, frame);
   return high === null || low === null ? null : { readings: [high, low] };
 };
+
+/** "Seventeen over one ninety" names the low side first: no head is half its suction. */
+function inOrder(first: Amounted, second: Amounted): readonly [Amounted, Amounted] {
+  const isTurned = first.value !== null && second.value !== null && first.value < second.value / 2;
+  return isTurned ? [second, first] : [first, second];
+}
 
 const notElectrical =
   (means: Means): Means =>
@@ -121,12 +146,28 @@ const notElectrical =
     return quantity !== null && isElectrical(quantity) ? null : means(tags, frame);
   };
 
+const VACUUM_GOES =
+  '[(rose|rose back|came back|come back|crept|jumped|went|climbed|dropped|held|holding|sat|stayed|steady|is holding|is|got|pulled|stopped)] [(up|down|in)] [(to|at)]';
+const HELD =
+  '[(is holding|holding|held|holds|still|is steady|steady|no drop|not moved)] [(after|for|in|at)]';
+const NITROGEN =
+  '[(pressurized to|pressured up to|pressure test at|pressure tested at|pressure tested to|holding|held|put|pumped up to|charged to|holding at|it is holding|still|still holding|i have|i have got)]';
+
 const ARRIVAL =
   '(when i got here|on arrival|~when we (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|~when i (got there|arrived|came in|first got here|showed up|pulled up|walked in)|~(at|upon) arrival)';
 const ADDED =
   '(added|weighed in|~put in|~put|~charged|~charged (in|it with|with)|~added in|~dumped in|~topped [it] (off|up) with|~weighed in another|~put in another|~added another|~put another|~put back|~threw in|~adding)';
 const RECOVERED =
   '(recovered|~reclaimed|~recovered out|~pulled out|~took out|~pulled|~removed|~got out|~recovering)';
+
+/** Of what so little is left unsaid that only the unit is asked. */
+const ADDED_BARE = '(added|weighed in|topped [it] (off|up) with|dumped in)';
+const RECOVERED_BARE = '(recovered|reclaimed|pulled out)';
+
+const unweighed =
+  (quantity: 'refrigerantAdded' | 'refrigerantRecovered'): Means =>
+  (tags, frame) =>
+    amountIn(tags).unit === null ? fixed(quantity)(tags, frame) : null;
 
 /** "set the thermostat to thirty six": what it is set to now, and that it was adjusted. */
 const setTo: Means = (tags, frame) => {
@@ -137,6 +178,23 @@ const setTo: Means = (tags, frame) => {
     work: [{ did: 'adjust', part: 'temperatureControl', words: found.words }],
   };
 };
+
+/** What "it's set at thirty five" sets: the control last spoken of, else the box where that can be its temperature. */
+const setAt: Means = (tags, frame) => {
+  const { lastPart, lastPlace, refrigerant, units } = frame.context;
+  const last = [lastPart, lastPlace];
+  if (last.includes('highPressureSwitch')) return fixed('highCutoutPressure')(tags, frame);
+  if (last.includes('lowPressureSwitch')) return fixed('lowCutoutPressure')(tags, frame);
+  const found = reading('setpointTemp', amountIn(tags), frame);
+  if (found?.value === undefined || found.unit === null) return null;
+  const amount = { value: found.value, unit: found.unit };
+  return units === 'us' && !isPlausible('setpointTemp', amount, refrigerant)
+    ? null
+    : { readings: [found] };
+};
+
+const zero: Means = (tags, frame) =>
+  isSaidSo(quantityId(tags['quantity'])) ? asReading()({ ...tags, number: 0 }, frame) : null;
 
 /** Readings off gauges, thermometers and scales. */
 export const READING_RULES: readonly Rule[] = [
@@ -182,6 +240,16 @@ export const READING_RULES: readonly Rule[] = [
     setTo,
     { examples: ['set the thermostat to thirty six'] },
   ),
+  rule('[(it is|they have it|thermostat is|control is)] set (at|to|for) <amount>', setAt, {
+    examples: ['it is set for thirty five'],
+  }),
+  rule('[(it is|i have|i got|reading)] <amount> (at|on) the bulb', fixed('suctionLineTemp'), {
+    examples: ['forty two at the bulb'],
+  }),
+  rule('(no|zero) <quantity>', zero, { alone: true, examples: ['no superheat'] }),
+  rule('(i have|i have got|i am getting|there is|it has|we have) (no|zero) <quantity>', zero, {
+    examples: ['i have no subcooling'],
+  }),
   rule('[it is] <amount> (outside|outdoors|out there)', fixed('outdoorTemp'), {
     examples: ['it is ninety two outside'],
   }),
@@ -193,19 +261,31 @@ export const READING_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '[[the] <quantity>] [<link>] [down to] <amount> [after] <number:minutes> minutes [(in|into it|later|in to it|now)]',
+    `[[the] <quantity>] [<link>] ${VACUUM_GOES} <amount> [(after|for|at|in)] <duration:after> [(in|into it|later|in to it|now|on the pump)]`,
     vacuumAfter,
     {
       examples: ['eight hundred microns five minutes in'],
     },
   ),
   rule(
-    '[[the] <quantity>] [<link>] [down to] <amount> (after|at|in) <number:minutes> minutes',
+    `[after] <duration:after> [(in|into it|later|on the pump)] [[the] <quantity>] [(<link>|(i am|it is|we are) [at])] ${VACUUM_GOES} <amount>`,
     vacuumAfter,
-    {
-      examples: ['five hundred microns in ten minutes'],
-    },
+    { examples: ['after fifteen minutes it is at five fifty microns'] },
   ),
+  rule(
+    `${NITROGEN} <amount> [of] [dry] nitrogen ${HELD} <duration:after> [(in|later)]`,
+    testAfter,
+    { examples: ['one fifty of nitrogen holding after twenty minutes'] },
+  ),
+  rule(`[the] <quantity> <link> <amount> ${HELD} <duration:after> [(in|later)]`, testAfter, {
+    examples: ['test pressure is one forty eight an hour later'],
+  }),
+  rule(`after <duration:after> [the] <quantity> <link> <amount>`, testAfter, {
+    examples: ['after an hour the nitrogen is at one fifty'],
+  }),
+  rule('[the] <quantity> <link> <amount> (at|with [the gas at]) <amount:gas>', gasTestNamed, {
+    examples: ['standing pressure test one eighty at seventy degrees'],
+  }),
   rule(
     '[(pressurized to|pressured up to|pressure test at|pressure tested at|holding|put|pumped up to|charged to|holding at|it is holding)] <amount> [of] [dry] nitrogen at <amount:gas>',
     gasTest,
@@ -228,14 +308,14 @@ export const READING_RULES: readonly Rule[] = [
     },
   ),
   heardRule(
-    `[(i|we)] [have] ${ADDED} <amount> [~more] [(of <refrigerant>|~<refrigerant>)]`,
+    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of)] <amount> [~more] [(of <refrigerant>|~<refrigerant>)]`,
     refrigerantMoved('refrigerantAdded'),
     {
       examples: ['added eight ounces of one thirty four', 'weighed in three pounds two ounces'],
     },
   ),
   rule(
-    `[(i|we)] [have] ${RECOVERED} <amount> [of] [<refrigerant>]`,
+    `[(i|we)] [have] ${RECOVERED} [(another|a total of|only|all|exactly)] <amount> [of] [<refrigerant>]`,
     refrigerantMoved('refrigerantRecovered'),
     {
       examples: ['recovered two pounds of four oh four a'],
@@ -250,6 +330,52 @@ export const READING_RULES: readonly Rule[] = [
     `[(i|we)] [have] (lost|leaked) (a|an|about an|maybe an) ounce (in|out of|to|purging) [(the|my)] (hose|hoses|gages|purge|purging|manifold|fittings|air)`,
     (tags, frame) => refrigerantMoved('refrigerantLost')({ ...tags, number: 1, unit: 'oz' }, frame),
     { examples: ['lost an ounce in the hoses'] },
+  ),
+  rule(
+    '<amount> [of] [<refrigerant>] [(is|was|has been)] (added|weighed in|put in|put back in)',
+    refrigerantMoved('refrigerantAdded'),
+    {
+      examples: ['four ounces added'],
+    },
+  ),
+  rule(
+    '<amount> [of] [<refrigerant>] [(is|was|has been)] (recovered|reclaimed|pulled out|taken out|removed)',
+    refrigerantMoved('refrigerantRecovered'),
+    {
+      examples: ['two pounds four ounces recovered'],
+    },
+  ),
+  rule(
+    `[(i|we)] [have] ${ADDED} [another] (a|an) <unit> [of] [<refrigerant>]`,
+    refrigerantMoved('refrigerantAdded'),
+    {
+      tags: { number: 1 },
+      examples: ['added an ounce'],
+    },
+  ),
+  rule(
+    `[(i|we)] [have] ${RECOVERED} [(another|about)] (a|an) <unit> [of] [<refrigerant>]`,
+    refrigerantMoved('refrigerantRecovered'),
+    {
+      tags: { number: 1 },
+      examples: ['recovered a pound'],
+    },
+  ),
+  rule(
+    `[(i|we)] [have] ${ADDED_BARE} [another] <amount> [(of refrigerant|of gas|of charge|more)]`,
+    unweighed('refrigerantAdded'),
+    {
+      alone: true,
+      examples: ['added eight'],
+    },
+  ),
+  rule(
+    `[(i|we)] [have] ${RECOVERED_BARE} <amount> [(of refrigerant|of gas|of charge|total)]`,
+    unweighed('refrigerantRecovered'),
+    {
+      alone: true,
+      examples: ['recovered thirty six'],
+    },
   ),
   rule(
     '[the] <part> (opened|tripped|cut out|kicked out|went out|opens|trips|cuts out|tripped out|broke|dropped out|popped) [(out|open)] at <amount>',

@@ -1,5 +1,5 @@
 import { heardRule, type Means, type Rule, rule } from './rule.ts';
-import { partId, workId } from './slots.ts';
+import { partId, tagsIn, workId } from './slots.ts';
 
 const todo: Means = (tags, frame) => {
   const kind = workId(tags['work']);
@@ -9,7 +9,15 @@ const todo: Means = (tags, frame) => {
 };
 
 const SHOULD =
-  '(they should|recommend|~they (need to|ought to|have to|will need to|will have to|want to|must)|~we (should|need to)|~you should|~customer (should|needs to)|~the customer (should|needs to)|~i (would|recommend they|recommend that they|suggest they|recommend we)|~recommend (they|to|that they|we)|~somebody should|~someone should|~owner should|~next (time|visit) (we should|replace|they should)|~i recommend|~suggest|~should)';
+  '(they should|recommend|~they (need to|ought to|have to|will need to|will have to|want to|must)|~we (should|need to)|~you should|~customer (should|needs to)|~the customer (should|needs to)|~i (would|recommend they|recommend that they|suggest they|recommend we)|~recommend (they|to|that they|we)|~somebody should|~someone should|~owner should|~(next|on the next|at the next) (time|visit|trip|call) [(we (should|need to)|they (should|need to)|i (should|need to|will)|somebody should)]|~i recommend|~suggest|~(i would|i|we) (suggest|advise|advised|suggested|recommended) [(that|to)] [(they|them|he|she|we|the (customer|owner))] [(should|to)]|~suggest [that] (they|we)|~advise (them|the customer|they) [to]|~(you|they|we|they are|you are|we are|customer is) [(going to|are going to)] (want|need|have) to|~it would be (good|smart|a good idea) to|~should)';
+
+/** The same recommended of two parts at once. */
+const todoBoth: Means = (tags, frame) => {
+  const first = todo(tags, frame);
+  const second = todo({ ...tags, part: tagsIn(tags['second'])?.['part'] ?? '' }, frame);
+  if (first === null || second === null) return null;
+  return { recommendations: [...(first.recommendations ?? []), ...(second.recommendations ?? [])] };
+};
 
 /** What still ought to be done. */
 export const RECOMMENDATION_RULES: readonly Rule[] = [
@@ -30,13 +38,29 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(it needs|needs|they need|this needs|it is (going to|gonna) need|they are (going to|gonna) need|it will need|unit needs|recommend|i recommend) a new <part>',
+    '([(it|they|this|unit|the unit|customer|the customer|this one)] (needs|wants|is due for|could use|is going to need|are going to need|will need)|(it|they|this|we|you) [will] need|going to need|[i] recommend|[i would] recommend|due for|quote [(them|him|her|it)] [(on|for)]) (a new|a brand new|a replacement|new|some new) <part>',
     todo,
     {
       tags: { work: 'replace' },
       examples: ['it needs a new door gasket'],
     },
   ),
+  rule(`${SHOULD} <todo> <the> <part> and <the> <part:second>`, todoBoth, {
+    examples: ['they should replace the door gasket and the hinge'],
+  }),
+  rule(
+    '[(they|we|customer|the customer|you)] (should|ought to|need to) (have|get) <the> <part> <done>',
+    todo,
+    {
+      examples: ['they should have the defrost heater replaced'],
+    },
+  ),
+  rule('<the> <part> (is|are) (due|ready|about due) (to be <done>|for <working>)', todo, {
+    examples: ['filter dryer is due to be replaced'],
+  }),
+  rule('(quote|price|estimate) [(them|him|her|it|out)] [(on|for)] <working> <the> <part>', todo, {
+    examples: ['quote them on replacing the compressor'],
+  }),
   rule('(it needs|needs|they need|it will need) (a|the) <part> <done>', todo, {
     examples: ['needs the door gasket replaced'],
   }),

@@ -29,10 +29,39 @@ const SIZED =
 /** What is said but is not for us: nothing of it is recorded, and its numbers are not asked about. */
 export const TALK_RULES: readonly Rule[] = [
   rule(
-    '(if|unless|suppose|supposing|what if|in case|as long as|assuming|imagine|say it|whenever|as soon as|once (the|it|head|suction|we|i|they|that)|until (the|it|head|suction|we|i|they)|when (it|the|head|suction|they|that|you|he|she|we|box)|before (it|the head|head)|let us say|let is say|lets say) <clause>',
+    '(if|unless|suppose|supposing|what if|in case|as long as|assuming|imagine|say it|whenever|as soon as|once (the|it|head|suction|we|i|they|that)|until (the|it|head|suction|we|i|they)|when (it|the|head|suction|they|that|you|he|she|we|box)|before (it|the head|head)|let us say|let is say|lets say|say (the|it is|it was|head|suction|you|i|we)) <clause>',
     nothing,
     {
       examples: ['if head goes over two hundred call me'],
+    },
+  ),
+  rule(
+    '(i bet|i would bet|i will bet|i would guess|i am guessing|my guess is|i am betting|i figured|i figure|i was thinking|i was expecting|i expect|i expected|i am expecting|hopefully|i hope|i am hoping) <clause>',
+    nothing,
+    { examples: ['i bet suction is around ten'] },
+  ),
+  rule(
+    '(normally|usually|typically|generally|ideally|most of (these|them)|these things|(these|they) (usually|normally|typically|should|run|like)|this one (usually|normally)|(it|this|that) (usually|normally|typically|used to)) <clause>',
+    nothing,
+    { examples: ['normally these run about one fifty'] },
+  ),
+  rule(
+    '(last (time|visit|week|month|year|summer|winter|night|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|yesterday|the other day|previously|(a|one) (week|month|year) ago) <clause>',
+    nothing,
+    { examples: ['last time head was two ten'] },
+  ),
+  rule(
+    '[(it is|that is|they are|it was|[the] <quantity> (is|was))] supposed to (be|run|read|sit|hold) [at] <amount>',
+    nothing,
+    {
+      examples: ['it is supposed to be thirty eight'],
+    },
+  ),
+  rule(
+    '(it|that|this|they|we) (should|ought to|needs to|need to|has to|have to) (be|run|read|sit|stay|hold) [at] <amount> (in here|in there|today|by now|out here|up here)',
+    nothing,
+    {
+      examples: ['it should be thirty five in there'],
     },
   ),
   rule(
@@ -73,7 +102,7 @@ export const TALK_RULES: readonly Rule[] = [
     '(by|until|till|around|at|for|before|after|since) <number> (tomorrow|today|tonight|this morning|this afternoon|this evening|yesterday|in the morning|monday|tuesday|wednesday|thursday|friday|saturday|sunday)',
     nothing,
     {
-      examples: ['i will call you at two tomorrow'],
+      examples: ['i will be by at two tomorrow'],
     },
   ),
   rule(
@@ -89,7 +118,7 @@ export const TALK_RULES: readonly Rule[] = [
     { examples: ['one thing'] },
   ),
   rule(
-    '(number|model|model number|serial|serial number|part number|suite|apartment|room|store|store number|highway|route|interstate|exit|aisle|gate|unit number|truck|van|line|dock|phone number|extension|bay|station|cooler number|case number|door number) [(is|number|numbers)] <number>',
+    '(number|model|model number|serial|serial number|part number|suite|apartment|room|store|store number|highway|route|interstate|exit|aisle|gate|unit number|truck|van|line|dock|extension|bay|station|cooler number|case number|door number) [(is|number|numbers)] <number>',
     nothing,
     {
       examples: ['store number fourteen'],
@@ -118,8 +147,15 @@ export const TALK_RULES: readonly Rule[] = [
     nothing,
     { examples: ['the walk in is twelve by fourteen feet'] },
   ),
-  rule('(be|get|meet you|see you|back) [(there|back|done|here)] (at|by|around) <number>', nothing, {
-    examples: ['i will be there at three thirty'],
+  rule(
+    '(be|get|meet (you|me|him|her|them|us)|see (you|me)|call (me|you|him|them|back)|pick (it|me|you) up|back) [(there|back|done|here)] (at|by|around) <number>',
+    nothing,
+    {
+      examples: ['i will be there at three thirty'],
+    },
+  ),
+  rule('[(my|the|his|her|their)] (phone|cell|fax|office) number [is] <clause>', nothing, {
+    examples: ['my phone number is five five five one two one two'],
   }),
   rule('half (full|empty|a tank|a day|way|of it|of them|the time)', nothing, {
     examples: ['it is half full'],

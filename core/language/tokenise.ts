@@ -67,6 +67,17 @@ const WHOLE: ReadonlyMap<string, readonly string[]> = new Map(
     gauge: ['gage'],
     gauges: ['gages'],
     captube: ['cap', 'tube'],
+    // As typed in a hurry, or as recognisers spell them.
+    cond: ['condenser'],
+    condensor: ['condenser'],
+    comp: ['compressor'],
+    contacter: ['contactor'],
+    guage: ['gage'],
+    sst: ['s', 's', 't'],
+    sct: ['s', 'c', 't'],
+    gonna: ['going', 'to'],
+    gotta: ['got', 'to'],
+    wanna: ['want', 'to'],
   }),
 );
 
@@ -87,8 +98,27 @@ export function tokenise(text: string): readonly Token[] {
     else addTokens(tokens, { found, place, pause });
     pause = false;
   }
-  return tokens;
+  return withoutNoise(tokens);
 }
+
+const NOISE: ReadonlySet<string> = new Set(['uh', 'um', 'erm', 'hm', 'hmm', 'ah']);
+
+/** "Suction's, uh, twelve" breaks off nowhere; but "uh huh" and "uh uh" are answers. */
+function withoutNoise(tokens: readonly Token[]): readonly Token[] {
+  const isAnswer = tokens.length === 2 && tokens[0]?.text === 'uh';
+  if (isAnswer || !tokens.some(isNoise)) return tokens;
+  const kept: Token[] = [];
+  let pause = false;
+  for (const token of tokens) {
+    pause ||= token.pause;
+    if (isNoise(token)) continue;
+    kept.push(pause === token.pause ? token : { ...token, pause });
+    pause = false;
+  }
+  return kept;
+}
+
+const isNoise = (token: Token): boolean => NOISE.has(token.text);
 
 interface Place {
   readonly start: number;

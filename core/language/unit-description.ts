@@ -28,9 +28,8 @@ const describedByFigure: Means = (tags, frame) => {
   return isEveryday && tags['metering'] === undefined ? null : described(tags, frame);
 };
 
-/** "this is the", "its", "I'm on our": what leads up to a name. */
-const BEFORE_NAME =
-  /^(?:.*?\b(?:the|a|an|our|their|your)|.*?(?:\b(?:is|its|at|on|have|got)|'s))\s+/i;
+/** "this is the", "its", "I'm on our": what leads up to a name; "the unit is the" to its end. */
+const BEFORE_NAME = /^.*?(?:\b(?:is|its|at|on|have|got)|'s)\s+(?:(?:the|a|an|our|their|your)\s+)?/i;
 
 const named: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);

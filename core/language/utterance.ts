@@ -69,7 +69,15 @@ export type Fact = { readonly words: string } & (
   | { readonly fact: 'site'; readonly value: string }
 );
 
-export type NameplateItem = 'charge' | 'voltage' | 'ratedLoadAmps' | 'highSide' | 'lowSide';
+export type NameplateItem =
+  | 'charge'
+  | 'voltage'
+  | 'ratedLoadAmps'
+  | 'lockedRotorAmps'
+  | 'minimumCircuitAmps'
+  | 'maximumFuse'
+  | 'highSide'
+  | 'lowSide';
 
 export interface Finding {
   readonly part: PartId;
@@ -126,7 +134,7 @@ export type PlainQuestion =
   | 'moved';
 
 export type SafetyTopic =
-  'brazing' | 'opening' | 'charging' | 'venting' | 'resetting' | 'energising';
+  'brazing' | 'opening' | 'charging' | 'venting' | 'resetting' | 'bypassing' | 'energising';
 
 export type Command =
   | { readonly do: 'timer'; readonly minutes: number; readonly about: string | null }

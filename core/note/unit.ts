@@ -30,6 +30,9 @@ const ITEMS: Record<NameplateItem, string> = {
   charge: 'charge',
   voltage: 'voltage',
   ratedLoadAmps: 'rated load',
+  lockedRotorAmps: 'locked rotor',
+  minimumCircuitAmps: 'minimum circuit',
+  maximumFuse: 'maximum fuse',
   highSide: 'high side',
   lowSide: 'low side',
 };

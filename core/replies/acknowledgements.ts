@@ -93,6 +93,9 @@ const NAMEPLATE_ITEMS: Record<NameplateItem, string> = {
   charge: 'charge',
   voltage: 'voltage',
   ratedLoadAmps: 'rated load amps',
+  lockedRotorAmps: 'locked rotor amps',
+  minimumCircuitAmps: 'minimum circuit amps',
+  maximumFuse: 'maximum fuse',
   highSide: 'high side',
   lowSide: 'low side',
 };

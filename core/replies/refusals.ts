@@ -71,6 +71,7 @@ const DEFERRED: Record<SafetyTopic, string> = {
   charging: `${CANNOT_CLEAR} Go by the nameplate charge and the maker's sheet.`,
   venting: `${CANNOT_CLEAR} Go by the local law, within your licence.`,
   resetting: `${CANNOT_CLEAR} Go by the maker's sheet for that control, and read head as it runs.`,
+  bypassing: `${CANNOT_CLEAR} Test it with the power off, or with a meter across it, and never leave it bypassed.`,
   energising: `${CANNOT_CLEAR} Go by the nameplate, the site's lock-out rules and the local code.`,
 };
 

@@ -23,6 +23,9 @@ export const PLACES = {
   commonGround: 'common to ground',
   startGround: 'start to ground',
   runGround: 'run to ground',
+  lineOne: 'line one',
+  lineTwo: 'line two',
+  lineThree: 'line three',
   lineOneTwo: 'line one to line two',
   lineTwoThree: 'line two to line three',
   lineOneThree: 'line one to line three',
@@ -118,6 +121,10 @@ export const FINDING_STATES = {
   ok: 'all right',
   wet: 'wet',
   oily: 'oily',
+  warm: 'warm',
+  cold: 'cold',
+  shortCycling: 'short cycling',
+  hunting: 'hunting',
 } as const;
 export type FindingStateId = keyof typeof FINDING_STATES;
 

@@ -55,7 +55,16 @@ export const factSchema = z.discriminatedUnion('fact', [
   }),
   z.strictObject({
     fact: z.literal('nameplate'),
-    item: z.enum(['charge', 'voltage', 'ratedLoadAmps', 'highSide', 'lowSide']),
+    item: z.enum([
+      'charge',
+      'voltage',
+      'ratedLoadAmps',
+      'lockedRotorAmps',
+      'minimumCircuitAmps',
+      'maximumFuse',
+      'highSide',
+      'lowSide',
+    ]),
     value: z.number(),
     unit: unitSchema,
     words,
@@ -101,7 +110,15 @@ export const questionSchema = z.discriminatedUnion('ask', [
   }),
   z.strictObject({
     ask: z.literal('safety'),
-    about: z.enum(['brazing', 'opening', 'charging', 'venting', 'resetting', 'energising']),
+    about: z.enum([
+      'brazing',
+      'opening',
+      'charging',
+      'venting',
+      'resetting',
+      'bypassing',
+      'energising',
+    ]),
   }),
   z.strictObject({
     ask: z.literal('eta'),

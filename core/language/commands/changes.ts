@@ -92,10 +92,16 @@ function pick(tags: Parameters<Means>[0]): Parameters<Means>[0] {
   return quantity === undefined ? {} : { quantity };
 }
 
+/** "Head should be around one seventy" is what to hope for, not what it was. */
+const unlessHedged =
+  (means: Means): Means =>
+  (tags, frame) =>
+    amountIn(tags).hedged ? {} : means(tags, frame);
+
 /** Taking something back, or putting it right. */
 export const CHANGE_COMMANDS: readonly Rule[] = [
   heardCommand(
-    '(take that back|undo [that]|~take it back|~undo (it|last|the last one)|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget that|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~that (is|was) wrong|~that is not right|~get rid of that|~ignore that|~i misspoke|~disregard that)',
+    '(take that back|undo [that]|~take it back|~undo (it|last|the last one)|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget that|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~that (is|was) wrong|~that is not right|~get rid of that|~ignore that|~i misspoke|~(disregard|drop|lose|discard|kill|reject) (that|it|the last one)|~never mind (that|it) [last] [(one|reading|number)]|~never mind the last one|~that was a mistake|~(that was|i made) a mistake|~i (said|told you|gave you|read) (that|it) wrong|~that was not right|~oops|~(undo|delete|scratch|erase|remove|cancel) (the last|my last|that last|the previous|the) (reading|number|value|entry|one|thing))',
     undo,
     { examples: ['take that back', 'undo', 'scratch that'] },
   ),
@@ -113,7 +119,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     examples: ['make it eighty nine'],
   }),
   rule(
-    '(make that|should be|that should be|it should be|i meant|i mean|correction|change (it|that) to|it is actually|actually it is|that is actually|actually|no it is|no that is|no make (it|that)|sorry|no|nope|no wait|change that one to|correct that to|correct (it|that) to|that was|no i said|i said|should have been|that should have been) <amount>',
+    '(make that|should be|that should be|it should be|i meant|i mean|correction|change (it|that) to|(it was|it is|that is|that was) really|i meant to say|meant|let us make (it|that)|it is actually|actually it is|that is actually|actually|no it is|no that is|no make (it|that)|sorry|no|nope|no wait|change that one to|correct that to|correct (it|that) to|that was|no i said|i said|should have been|that should have been) <amount>',
     amend,
     { examples: ['no one forty eight', 'correction one forty eight'], alone: true },
   ),
@@ -123,11 +129,16 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     { examples: ['make suction fifteen', 'change head to one forty eight'] },
   ),
   rule(
+    '[the] <quantity> (should (have been|read|have read)|is (really|actually|supposed to be)|was (really|actually|supposed to be)) <amount>',
+    amend,
+    { examples: ['suction should have been fifteen'] },
+  ),
+  rule(
     '(no|correction|sorry|actually|i mean|i meant|no wait) [the] <quantity> <link> <amount>',
     amend,
     { examples: ['correction suction fifteen'], alone: true },
   ),
-  rule('[the] <quantity> should (be|read|have been) <amount>', amend, {
+  rule('[the] <quantity> should be <amount>', unlessHedged(amend), {
     examples: ['suction should be fifteen'],
   }),
   rule(

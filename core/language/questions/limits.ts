@@ -31,6 +31,42 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     limit('testPressure'),
     { examples: ['how high can i pressure test'] },
   ),
+  rule(
+    '(what|how high) (can|should|do|may) i pressure test (it|this|them|this system) [(to|at)]',
+    limit('testPressure'),
+    {
+      examples: ['what can i pressure test it to'],
+    },
+  ),
+  rule(
+    '(what is|what are) the (limit|max|maximum|most) (on|for|of) [the] (nitrogen|pressure test|test pressure|low side test|nitrogen test)',
+    limit('testPressure'),
+    { examples: ['what is the limit on the nitrogen'] },
+  ),
+  rule(
+    '(what is|how much is) the (limit|max|maximum|most|capacity) (on|for|of|in) [(the|this|my|a)] [recovery] (cylinder|tank|bottle|drum|jug)',
+    limit('cylinderFill'),
+    { examples: ['what is the limit on the recovery cylinder'] },
+  ),
+  rule(
+    'how much (more|room) (can (go|fit|i put)|is left|is there|do i have|have i got) in [(the|this|my)] [recovery] (cylinder|tank|bottle|drum|jug)',
+    limit('cylinderFill'),
+    { examples: ['how much room is left in the tank'] },
+  ),
+  rule(
+    'how much more (can|should|do|may) i (add|put in|charge|need [to add]|put back [in])',
+    limitOfWhatMoves,
+    {
+      examples: ['how much more can i add'],
+    },
+  ),
+  rule(
+    '(what is|how much is) the (max|maximum|most|limit) [on [the]] (charge|i can (add|charge|put in))',
+    limit('charge'),
+    {
+      examples: ['what is the maximum charge'],
+    },
+  ),
   rule('(what is the|the) (max|maximum|highest) test pressure', limit('testPressure'), {
     examples: ['what is the maximum test pressure'],
   }),
@@ -73,6 +109,11 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     '(can i|is it ok to|is it safe to|is it legal to|am i allowed to) (vent|release|let go|dump|blow off|purge) [(it|the refrigerant|the gas|this|the charge|refrigerant|this gas)]',
     safety('venting'),
     { examples: ['can i vent the refrigerant'] },
+  ),
+  rule(
+    '(can i|is it safe to|is it ok to|am i ok to|am i good to|ok to|should i) (jump out|jumper|jumper out|bypass|jump|run a jumper across|put a jumper (on|across)|tie (up|out)) [(it|<the> <part>)]',
+    safety('bypassing'),
+    { examples: ['can i jump out the high pressure switch'] },
   ),
   rule(
     '(can i|is it safe to|is it ok to|should i) reset [(it|the switch|the high pressure switch|the control|the breaker|the overload|this)]',

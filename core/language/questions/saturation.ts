@@ -1,5 +1,6 @@
 import { amountIn, unitFor } from '../measure.ts';
-import { heardRule, type Means, type Rule, rule } from '../rule.ts';
+import type { Tags } from '../../grammar/nodes.ts';
+import { heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { refrigerantId } from '../slots.ts';
 import { ask } from './asking.ts';
 
@@ -10,12 +11,16 @@ const saturation: Means = (tags, frame) => {
   const { units } = frame.context;
   const said = amount.unit ?? (tags['as'] === 'temperature' ? 'degrees' : null);
   const loose = said ?? (tags['as'] === 'pressure' ? (units === 'us' ? 'psi' : 'bar') : null);
-  if (loose === null) return null;
+  // Forty what? Asked about, rather than the refrigerant alone taken for what the unit runs on.
+  if (loose === null) return unclaimedOf(amount.value, tags);
   const unit = unitFor(loose, 'temperature', units) ?? unitFor(loose, 'gaugePressure', units);
   if (unit === null) return null;
   const value = unit === 'inHg' ? 0 - Math.abs(amount.value) : amount.value;
   return ask({ ask: 'saturation', value, unit, refrigerant: refrigerantId(tags['refrigerant']) });
 };
+
+const unclaimedOf = (value: number, tags: Tags): Meaning | null =>
+  refrigerantId(tags['refrigerant']) === null ? null : { unclaimed: [String(value)] };
 
 const ON = '[(on|~for|~with|~of|~in) [~the] <refrigerant>]';
 
@@ -44,6 +49,19 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     saturation,
     { examples: ['saturation at one ten degrees'] },
   ),
+  rule(
+    '(pt|p t|p t chart|saturation [(temp|temperature|pressure)]|sat (temp|pressure)|pressure|temperature|temp) (for|of|on) <refrigerant> (at|with) <amount>',
+    saturation,
+    { examples: ['pt for two ninety at thirty degrees'] },
+  ),
+  rule(
+    '(what (pressure|temperature|temp|psi)|where|what) (does|would|will) <refrigerant> (boil|condense|evaporate|saturate|be) [at] [(at|with)] <amount>',
+    saturation,
+    { examples: ['what pressure does four oh four boil at zero degrees'] },
+  ),
+  rule('what is <refrigerant> at <amount>', saturation, {
+    examples: ['what is four oh four at twenty degrees'],
+  }),
   rule('[for] <refrigerant> (at|what is) <amount>', saturation, {
     examples: ['two ninety at one hundred degrees'],
     alone: true,

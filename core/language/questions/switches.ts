@@ -15,6 +15,49 @@ const margin: Means = (tags, frame) => {
   return ask({ ask: 'margin', about: CUTOUT_OF[named] ?? named });
 };
 
+const marginOf =
+  (quantity: QuantityId): Means =>
+  () =>
+    ask({ ask: 'margin', about: quantity });
+
+/** Of what was last measured at, where the switch is not named. */
+const lastSwitchOpen: Means = (_tags, { context }) =>
+  context.lastPlace === null ? null : ask({ ask: 'switch', about: context.lastPlace });
+
+const SIDES = [
+  ['(high [(pressure|side|head)]|high head)', 'highCutoutPressure'],
+  ['(low [(pressure|side)]|suction)', 'lowCutoutPressure'],
+] as const;
+const ACTS = '(trips|opens|cuts out|kicks out|shuts it down|goes|trip|open)';
+const WE = '(am i|are we|is it|is that)';
+
+/** How near the control of a side is that is named. */
+const marginsOfSide = SIDES.flatMap(([side, quantity]): readonly Rule[] => {
+  const CONTROL = `(${side} (cut out|switch|control|limit|trip [point]|cut off))`;
+  return [
+    rule(
+      `how (close|near|far) (${WE}|i am|we are) [(getting|coming)] (to|from|off|away from) [the] (${CONTROL}|(tripping|cutting out|opening) [(on|the)] [the] (${CONTROL}|${side}))`,
+      marginOf(quantity),
+    ),
+    rule(
+      `how (close|near|far) (to|from|off) [the] ${CONTROL} (${WE}|i am|we are)`,
+      marginOf(quantity),
+    ),
+    rule(
+      `(am i|are we|is it) [getting] (close|near) to ([the] ${CONTROL}|(tripping|cutting out|opening) (on|the) [the] (${CONTROL}|${side}))`,
+      marginOf(quantity),
+    ),
+    rule(
+      `how (much room|much margin|many psi|many pounds|much) (is there|do i have|is left|have i got) (before|until|till|to) [the] ${CONTROL} [${ACTS}]`,
+      marginOf(quantity),
+    ),
+    rule(
+      `[(what is|what is my|the|my|how much)] (margin|room|headroom) (to|on|before) [the] ${CONTROL}`,
+      marginOf(quantity),
+    ),
+  ];
+});
+
 const switchOpen: Means = (tags) => {
   const place = placeId(tags['place']);
   return place === null ? null : ask({ ask: 'switch', about: place });
@@ -54,6 +97,40 @@ export const SWITCH_QUESTIONS: readonly Rule[] = [
     switchOpen,
     {
       examples: ['is the high pressure switch open'],
+    },
+  ),
+  ...marginsOfSide,
+  rule('how (close|near|far) (to|from) [the] cut out (am i|are we|is it)', margin, {
+    examples: ['how far from the cut out am i'],
+  }),
+  rule(
+    '(am i|are we|is it) [getting] (close|near) to (tripping|cutting out|[the] cut out)',
+    margin,
+    {
+      examples: ['am i close to tripping'],
+    },
+  ),
+  rule(
+    '[(what is my|what is the|the)] (margin|headroom) [(to [the] cut out|to tripping)]',
+    margin,
+    {
+      alone: true,
+      examples: ['what is my margin'],
+    },
+  ),
+  rule('is (that|this|the) (switch|control) (open|closed|tripped|open or closed)', lastSwitchOpen),
+  rule(
+    'is (my|this|that|our) <place> (open|closed|tripped|open or closed|stuck|stuck open|stuck closed|bad|good|making|made)',
+    switchOpen,
+    {
+      examples: ['is my contactor closed'],
+    },
+  ),
+  rule(
+    'is [the] <place> (good|stuck|stuck closed|ok|working|pulled in|pulling in|closed or open|making contact|letting power through|passing power)',
+    switchOpen,
+    {
+      examples: ['is the contactor pulled in'],
     },
   ),
   rule(

@@ -1,3 +1,4 @@
+import type { QuantityId } from '../../terms/quantities.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { aboutIn, ask, MY } from './asking.ts';
 
@@ -7,6 +8,11 @@ const about =
     ask({ ask: kind, about: aboutIn(tags) });
 
 const NOW = '[~(now|right now|at|at now|currently|reading|at right now|again)]';
+
+const valueOf =
+  (quantity: QuantityId): Means =>
+  () =>
+    ask({ ask: 'value', about: quantity });
 
 /** What something should be, what it is, and how far apart the two are. */
 export const VALUE_QUESTIONS: readonly Rule[] = [
@@ -38,8 +44,54 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
       examples: ['what superheat should i have'],
     },
   ),
+  rule(
+    `what (am i|are we|should i be|would i be|do i) (looking|look|shooting|shoot|aiming|aim|hoping) for (on|for|with|in|at) ${MY} <asked>`,
+    about('target'),
+    { examples: ['what am i looking for on the head'] },
+  ),
+  rule(
+    `[the] <asked> (should|ought to|needs to|has to|is supposed to) be [at] what`,
+    about('target'),
+    {
+      examples: ['suction should be what'],
+    },
+  ),
+  rule(
+    `(where|what) (do|would|should) (i|we|you) (want|like|need|expect) ${MY} <asked> [(to be [at]|at|be [at])]`,
+    about('target'),
+    { examples: ['where do i want my suction'] },
+  ),
+  rule(`[the] (target|ideal) <asked>`, about('target'), {
+    alone: true,
+    examples: ['target superheat'],
+  }),
+  rule(
+    `(what <asked>|how much <asked>|how (high|low) a <asked>) (do (i|we|you) (want|need)|should (i|we|it) (have|be at|be getting|see|run|be running)|am i supposed to (have|see|be at)|would you (want|like|look for))`,
+    about('target'),
+    { examples: ['what superheat do i want', 'how much subcooling should i have'] },
+  ),
+  rule(
+    `(what do (you|i|we) (want|need|like)|what would you (want|like|expect)|what (should|do) i (shoot|look|aim) for) [(for|on|with)] ${MY} <asked>`,
+    about('target'),
+    { examples: ['what do you want for subcooling'] },
+  ),
+  rule(
+    `what is (normal|good|typical|right|the right [number]|a (good|normal|decent) [(number|value|reading)]|the (target|goal|number)) (for|on) ${MY} <asked> [here]`,
+    about('target'),
+    { examples: ['what is normal for condensing temp'] },
+  ),
+  rule(
+    `(what is|what would be) a (good|normal|decent|healthy|proper) <asked> [(here|for this|on this|on this unit|for this unit|today)]`,
+    about('target'),
+    {
+      examples: ['what is a good head pressure here'],
+    },
+  ),
   rule(`what is ${MY} <asked> supposed to be [at]`, about('target'), {
     examples: ['what is head supposed to be'],
+  }),
+  rule(`(where|what) is ${MY} <asked> supposed to (be|run|sit) [at]`, about('target'), {
+    examples: ['where is head supposed to be'],
   }),
   rule('what should (it|that|this) be [at]', () => ask({ ask: 'target', about: null }), {
     examples: ['what should it be'],
@@ -52,6 +104,29 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
       examples: ['give me the subcooling'],
     },
   ),
+  rule(
+    `what <asked> (have i got|do i have|have we got|am i (at|getting|running|seeing|reading)|did i (get|give you|say|read)|do you (have|show))`,
+    about('value'),
+    { examples: ['what superheat have i got'] },
+  ),
+  rule(
+    `what (did i|did we|have i|do you|have you|did you) (say|said|give you|given you|tell you|told you|get|got|have|put|put down|read|show) (for|on|as) ${MY} <asked>`,
+    about('value'),
+    { examples: ['what did i say for head'] },
+  ),
+  rule(
+    `(where is ${MY} <asked> [(at|sitting|running|now|right now)]|where (am i|are we|am i sitting) (on|with|at on|at with) ${MY} <asked>)`,
+    about('value'),
+    {
+      examples: ['where is my head at'],
+    },
+  ),
+  rule('what (am i|are we|is it) condensing at', valueOf('condensingTemp'), {
+    examples: ['what am i condensing at'],
+  }),
+  rule('what (am i|are we|is it) (evaporating|boiling) at', valueOf('evaporatingTemp'), {
+    examples: ['what am i evaporating at'],
+  }),
   heardRule(
     '(how far off am i|am i (high|low)|is that normal)',
     () => ask({ ask: 'compare', about: null }),
@@ -60,7 +135,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    '(how far off (is that|is it|are we|is this)|how is (that|it|this) looking|is (it|this) (normal|right)|is (that|it|this) (ok|good|high|low|in line|about right|too high|too low|all right|where it should be|in range|bad)|how does (that|it) look|how am i doing|am i (close|ok|good|running high|running low|in range|on target|too high|too low|off)|is that right)',
+    '(how far off (is that|is it|are we|is this)|how is (that|it|this) looking|is (it|this) (normal|right)|is (that|it|this) (ok|good|high|low|in line|about right|too high|too low|all right|where it should be|in range|bad)|how does (that|it) look|how am i doing|am i (close|ok|good|running high|running low|in range|on target|too high|too low|off)|is that right|how does (that|it|this) compare|how do (i|we) (look|compare)|how (much|far) (over|under|high|low|above|below|out) (am i|are we|is it|is that)|how (high|low) am i|what is the difference|am i (high or low|over or under|above or below)|how close am i|(is that|is it) where it (should|needs to) be|does that (look|sound) (right|good|ok|normal|about right))',
     () => ask({ ask: 'compare', about: null }),
     {
       examples: ['is it normal', 'how does that look'],
@@ -69,6 +144,21 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
   heardRule(`how far off is ${MY} <asked>`, about('compare'), {
     examples: ['how far off is my condensing'],
   }),
+  rule(
+    `(am i (high|low|high or low|over or under|good|ok|close|off|too high|too low)|how am i [doing]|how close am i|how do i look|how am i looking|how (much|far) (over|under) am i) (on|with|for) ${MY} <asked>`,
+    about('compare'),
+    { examples: ['am i high or low on the head'] },
+  ),
+  rule(`how (much|far) (over|under|high|low|off|out) is ${MY} <asked>`, about('compare'), {
+    examples: ['how far under is my suction'],
+  }),
+  rule(
+    `(does|do) ${MY} <asked> (look|sound) (right|good|ok|normal|high|low|about right)`,
+    about('compare'),
+    {
+      examples: ['does my head look right'],
+    },
+  ),
   rule(`how far off (am i|are we) (on|with|for) ${MY} <asked>`, about('compare'), {
     examples: ['how far off am i on suction'],
   }),
@@ -76,7 +166,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     examples: ['how is my suction looking'],
   }),
   rule(
-    `is ${MY} <asked> [(too|running|a little|a bit)] (high|low|ok|good|normal|right|all right|where it should be|in range|off|fine)`,
+    `is ${MY} <asked> [(too|running|a little|a bit)] (high|low|ok|good|normal|right|all right|where it (should|needs to|ought to) be|in range|off|fine|close|too high|too low|high or low|on target|in line|about right)`,
     about('compare'),
     {
       examples: ['is my head too high'],

@@ -6,10 +6,12 @@ export const EQUIPMENT_NAMES: Record<EquipmentId, readonly string[]> = {
   walkInFreezer: ['walk in freezer'],
   prepTable: [
     'prep table',
+    '~(pizza|sandwich|salad|sub) prep [(table|unit|cooler|fridge)]',
     '~(sandwich table|pizza table|prep cooler|sandwich prep|salad table|prep unit)',
   ],
   displayCase: [
     'display case',
+    '~(open|glass door|refrigerated|pastry|meat|bakery|multi deck|grab and go) (display case|case|merchandiser|display)',
     '~(display cooler|merchandiser|deli case|open case|glass door merchandiser|display)',
   ],
   iceMachine: ['ice machine', '~(ice maker|icemaker)'],

@@ -13,7 +13,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~condenser pressure',
     '~liquid pressure',
     '~top side',
-    '~red gage',
+    '~red (gage|hose|side)',
   ],
   suctionPressure: [
     'suction [pressure]',
@@ -23,7 +23,8 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~back pressure',
     '~evaporator pressure',
     '~evaporating pressure',
-    '~blue gage',
+    '~blue (gage|hose|side)',
+    '~crankcase pressure',
   ],
   condensingTemp: [
     'condensing [temperature]',
@@ -89,7 +90,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
   productTemp: [
     'product [temperature]',
     '~product temp',
-    '~(food|core|milk|meat) (temp|temperature)',
+    '~(food|core|milk|meat|produce) [(temp|temperature)]',
   ],
   setpointTemp: [
     'set point',
@@ -112,8 +113,8 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~discharge (temp|temperature)',
     '~hot gas [line] [(temp|temperature)]',
   ],
-  superheat: ['superheat', '~super heat', '~s h'],
-  subcooling: ['subcooling', '~sub cooling', '~subcool', '~sub cool'],
+  superheat: ['superheat', '~super heat', '~s h', '~sh'],
+  subcooling: ['subcooling', '~sub cooling', '~subcool', '~sub cool', '~s c'],
   highCutoutPressure: [
     'high pressure cut out',
     '~(high|high side|head pressure|high head) cut out',

@@ -29,7 +29,7 @@ export const REFRIGERANT_NAMES: Record<RefrigerantId, readonly string[]> = {
   'R-600a': ['~six hundred [a]', '~isobutane'],
   'R-717': ['~(ammonia|seven seventeen)'],
   'R-744': ['~(c o two|carbon dioxide|seven forty four|c o 2|co 2|co two)'],
-  'R-1234yf': ['~twelve thirty four [y f]', '~one two three four y f'],
-  'R-1234zeE': ['~twelve thirty four z e', '~one two three four z e'],
+  'R-1234yf': ['~twelve thirty four [(y f|yf)]', '~one two three four (y f|yf)'],
+  'R-1234zeE': ['~twelve thirty four (z e|ze)', '~one two three four (z e|ze)'],
   'R-1270': ['~(twelve seventy|propylene)'],
 };

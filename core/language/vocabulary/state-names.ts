@@ -27,7 +27,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   notRunning: [
     'not running',
     '~not (turning|spinning|starting|coming on|working|moving|pumping|turning on|kicking on)',
-    '~(off|out|stopped|down|dead|stalled|seized|locked up|locked)',
+    '~(off|stopped|stalled|shut (off|down))',
   ],
   running: [
     'running',
@@ -35,8 +35,16 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~(running|spinning) (fine|good|ok)',
   ],
   tripped: ['tripped', '~(tripping|kicked out|cut out|tripped out|popped|cutting out)'],
-  open: ['open', '~(left open|stuck open|hung open|wide open|opened|propped [open])'],
-  closed: ['closed', '~(stuck closed|shut|stuck shut|closing|made)'],
+  open: [
+    'open',
+    '~(left open|stuck open|hung open|wide open|opened|open circuit|open circuited)',
+    '~not (closed|closing|shut|shutting|latching|made|making|pulled in|pulling in|energized)',
+    '~(dropped out|kicked open|propped [open]|cracked open)',
+  ],
+  closed: [
+    'closed',
+    '~(stuck closed|shut|stuck shut|closing|made|welded [shut]|welded closed|pulled in|pulling in|energized|engaged|not open|not opening)',
+  ],
   leaking: ['leaking', '~(leaking (oil|gas|refrigerant|water)|leaky|dripping|a leaker)'],
   hot: ['hot', '~(overheated|overheating|running hot|too hot|very hot|cooking)'],
   noisy: [
@@ -52,12 +60,28 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   failed: [
     'failed',
     'bad',
-    '~(broken|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|broke|gone bad|blown|shorted|grounded|bulged|toast|junk|damaged|no good|stuck|sticking|jammed)',
+    '~(broken|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|broke|gone bad|blown|seized [up]|locked up|frozen up solid|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|grounded|bulged|toast|junk|damaged|no good|stuck|sticking|jammed)',
   ],
-  ok: ['good', 'clean', '~(ok|fine|clear|all right|alright|in good shape|looking good|looks good)'],
+  ok: [
+    'good',
+    'clean',
+    '~(ok|fine|clear|all right|alright|in good shape|in (good|great) condition|looking good|looks good|working [(fine|good|ok)]|brand new|not (dirty|plugged|clogged|blocked|restricted|iced [(up|over)]|frozen [up]|frosted [(up|over)]|tripped|blown|bad))',
+  ],
   wet: ['wet', '~(full of water|overflowing|soaked|damp|backed up|overflowing|sweating)'],
   oily: ['oily', '~(covered in oil|full of oil|oil soaked|oil stained)'],
+  warm: ['~(warm|luke warm|lukewarm)'],
+  cold: ['~(cold|cool|ice cold)'],
+  shortCycling: [
+    '~short cycling',
+    '~short cycling on (high|low) [pressure]',
+    '~(cycling|kicking) on and off',
+    '~cycling on (the [internal] overload|overload|high pressure|low pressure)',
+  ],
+  hunting: ['~(hunting|hunting back and forth|surging)'],
 };
+
+/** Said of what should be alive: a motor then stands still, and anything else has failed. */
+export const LIFELESS = '(dead|out|down)';
 
 /** What a part is said to do, without "is". */
 export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
@@ -65,6 +89,10 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
   noisy: ['rattles', 'squeals', 'makes noise', 'hums', 'is making a noise'],
   notRunning: [
     'will not (run|start|turn|spin|come on)',
+    '(never|did not|would not|could not) (came|come|comes|start|starts|started|run|ran|turn|spin|kick) [on]',
+    '(shut|went|kicked) (off|down)',
+    'is not trying to start',
+    'is not doing anything',
     'does not (run|start|turn|spin|come on|work)',
     'quit',
     'stopped',
@@ -77,8 +105,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'does not close',
     'does not seal',
     'is not sealing',
-    'is not closing',
-    'has a (crack|tear|hole|split)',
+    'has a (crack|tear|hole|split) [in it]',
     'burned out',
   ],
   tripped: [
@@ -90,7 +117,14 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'keeps kicking out',
   ],
   hot: ['runs hot', 'feels hot'],
-  loose: ['came loose', 'fell off', 'came off', 'hangs loose'],
+  loose: [
+    '(is|has) (come|fallen|popped) (off|loose)',
+    'is hanging off',
+    'came loose',
+    'fell off',
+    'came off',
+    'hangs loose',
+  ],
   oily: ['has oil on it', 'has oil around it', 'has oil'],
   iced: ['(has|has got|is got|got) (ice|frost) [on it]', 'froze up'],
   wet: ['has water in it', 'overflows', 'is overflowing'],
@@ -102,6 +136,19 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'works [fine]',
   ],
   dirty: ['looks dirty', 'needs cleaning badly'],
-  open: ['(reads|tests) open', 'will not close', 'does not make'],
+  shortCycling: [
+    'short cycles',
+    'keeps short cycling',
+    'keeps (cutting|cycling|kicking) (on and off|in and out)',
+  ],
+  hunting: ['hunts', 'keeps hunting', 'will not settle [down]'],
+  open: [
+    '(reads|tests|ohms) open',
+    'will not close',
+    'does not make',
+    'will not pull in',
+    'does not pull in',
+    'is not pulling in',
+  ],
   closed: ['(reads|tests) closed', 'will not open'],
 };

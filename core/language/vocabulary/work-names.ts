@@ -13,7 +13,7 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
   clean: {
     done: [
       'cleaned',
-      '~(cleaned (up|off|out)|blew out|blew off|vacuumed|cleared|flushed|unplugged|unclogged|snaked|wiped (down|off))',
+      '~(cleaned (up|off|out)|blew out|blew off|vacuumed|cleared [out]|flushed [out]|brushed and vacuumed|blew (down|through)|degreased|unplugged|unclogged|snaked|wiped (down|off))',
     ],
     todo: ['clean', '~(clean (up|off|out)|clear|flush|blow out|unclog|unplug)'],
     doing: ['cleaning', '~(a cleaning|to be cleaned|cleaned|clearing|flushing)'],
@@ -22,7 +22,7 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
   replace: {
     done: [
       'replaced',
-      '~(changed|changed out|swapped|swapped out|put in a new|installed a new|put on a new|put a new|installed new|put in new)',
+      '~(changed|changed out|swapped|swapped out|put in a (new|replacement)|installed a new|put on a new|put a new|installed new|put in new)',
     ],
     todo: [
       'replace',
@@ -31,14 +31,17 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
     doing: ['replacing', '~(replacement|to be replaced|replaced|changing|changed)'],
   },
   adjust: {
-    done: ['adjusted', '~(readjusted|set|turned down|turned up|opened up|dialed in|backed off)'],
+    done: [
+      'adjusted',
+      '~(readjusted|set|tweaked|bumped (up|down)|turned (in|out)|turned down|turned up|opened up|dialed in|backed off)',
+    ],
     todo: ['adjust', '~(readjust|turn down|turn up)'],
     doing: ['~(adjusting|adjustment|to be adjusted|an adjustment)'],
   },
   repair: {
     done: [
       'repaired',
-      '~(fixed|patched|brazed|soldered|rewired|rebuilt|straightened|combed|rebrazed)',
+      '~(fixed|patched|brazed|soldered|rewired|rebuilt|straightened|combed|rebrazed|sealed [up]|resoldered|mended)',
     ],
     todo: ['repair', '~(fix|patch|braze|rewire|rebuild)'],
     doing: ['~(repairing|repair|to be repaired|fixing|to be fixed|repaired|fixed)'],
@@ -93,7 +96,9 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
     doing: ['~(defrosting|to be defrosted|a defrost)'],
   },
   restore: {
-    done: ['~(restored|put back|reconnected|turned back on|plugged back in|hooked back up)'],
+    done: [
+      '~(restored|reinstalled|put back|reconnected|turned back on|plugged back in|hooked back up)',
+    ],
     todo: ['~(restore|put back|reconnect|turn back on)'],
     doing: ['~restoring'],
   },
