@@ -27,7 +27,7 @@ export function recogniserGrammarAbnf(expectation: Expectation): string {
 
 /** Every word that the recogniser's whole grammar holds. */
 export function vocabulary(): readonly string[] {
-  return vocabularyOf([heardRoot('anything')]);
+  return vocabularyOf([heardRoot('anything'), heardRoot('number'), heardRoot('yesOrNo')]);
 }
 
 /** The rules heard when this is expected. */

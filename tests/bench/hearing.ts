@@ -1,14 +1,13 @@
 import { hearSamples } from '../../core/hearing/to-hearing.ts';
 import { RATE_HZ, speak } from '../hearing/signals.ts';
-import { openDecoder } from './open-decoder.ts';
+import { type OpenedDecoder, openDecoder } from './open-decoder.ts';
 
 export interface HearingBench {
   /** Processor time by sound time, with the whole grammar, one thread. */
   readonly realTimeFactor: number;
   /** From nothing to a decoder that knows the vocabulary. */
   readonly startUpMs: number;
-  /** The whole grammar compiled. */
-  readonly grammarLoadMs: number;
+  readonly grammarLoadMs: OpenedDecoder['grammarLoadMs'];
 }
 
 const SENTENCES = ['head one ninety two', 'what should head be', 'suction fourteen', 'finish'];

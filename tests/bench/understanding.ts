@@ -1,29 +1,60 @@
-import { understand } from '../../core/language/understand.ts';
 import { type CorpusLine, readCorpus } from '../corpus/corpus.ts';
+import { numbersMeant } from '../corpus/numbers-meant.ts';
+import { type NumberReader, READERS } from './number-readers.ts';
+
+export interface ReaderFigures {
+  readonly name: string;
+  /** For a sentence of the corpus: the median over rounds. */
+  readonly microseconds: number;
+  /** Sentences that bear numbers, and in which it found every one written by hand. */
+  readonly found: number;
+}
 
 export interface UnderstandingFigures {
-  readonly microsecondsPerSentence: number;
+  /** `understand` first. */
+  readonly readers: readonly ReaderFigures[];
   readonly sentences: number;
+  readonly withNumbers: number;
 }
 
-const ROUNDS = 30;
+const ROUNDS = 9;
+/** Before the first round that counts, so that the engine has made the code ready. */
+const WARM_UPS = 2;
 
-/** The whole corpus through `understand`: the mean over sentences of each one's best of thirty rounds, as a
- * round of the whole is long enough for the machine's other work to fall into every one. */
+/** The whole corpus through `understand`, beside readers of numbers alone, in turns: what else the machine does
+ * falls on each alike. */
 export function benchUnderstanding(): UnderstandingFigures {
   const corpus = readCorpus();
-  const best = corpus.map(() => Infinity);
-  for (let round = 0; round < ROUNDS; round += 1) {
-    corpus.forEach(
-      (line, at) => (best[at] = Math.min(best[at] ?? Infinity, microsecondsFor(line))),
-    );
+  const times = READERS.map((): number[] => []);
+  for (let round = -WARM_UPS; round < ROUNDS; round += 1) {
+    READERS.forEach((reader, index) => {
+      const microseconds = microsecondsFor(reader, corpus);
+      if (round >= 0) times[index]?.push(microseconds);
+    });
   }
-  const total = best.reduce((sum, each) => sum + each, 0);
-  return { microsecondsPerSentence: total / corpus.length, sentences: corpus.length };
+  const readers = READERS.map((reader, index) => ({
+    name: reader.name,
+    microseconds: median(times[index] ?? []),
+    found: corpus.filter((line) => hasNumbers(line) && findsAll(reader, line)).length,
+  }));
+  return { readers, sentences: corpus.length, withNumbers: corpus.filter(hasNumbers).length };
 }
 
-function microsecondsFor({ said, context }: CorpusLine): number {
+function microsecondsFor({ read }: NumberReader, corpus: readonly CorpusLine[]): number {
   const start = performance.now();
-  understand(said, context);
-  return (performance.now() - start) * 1000;
+  for (const line of corpus) read(line);
+  return ((performance.now() - start) * 1000) / corpus.length;
+}
+
+const median = (values: readonly number[]): number =>
+  values.toSorted((one, other) => one - other)[Math.floor(values.length / 2)] ?? NaN;
+
+const hasNumbers = ({ meant }: CorpusLine): boolean => numbersMeant(meant).length > 0;
+
+/** By size alone: "twenty nine inches" is below zero by the trade's meaning, which others need not know. */
+function findsAll({ numbers }: NumberReader, line: CorpusLine): boolean {
+  const found = numbers(line).map(Math.abs);
+  return numbersMeant(line.meant).every((number) =>
+    found.some((each) => Math.abs(each - Math.abs(number)) < 1e-6),
+  );
 }

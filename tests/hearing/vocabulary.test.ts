@@ -3,9 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { parseDictionary, soundWords } from '../../core/hearing/dictionary.ts';
 import { PHONES } from '../../core/hearing/garbage.ts';
 import { wordsOfGrammar } from '../../core/hearing/jsgf.ts';
+import { phoneGraph } from '../../core/hearing/phone-graph.ts';
+import { parseJsgf } from '../../core/hearing/parse-jsgf.ts';
 import type { Expectation } from '../../core/language/context.ts';
 import { recogniserGrammar, vocabulary } from '../../core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
+import { invariant } from '../../core/unreachable.ts';
 import { readDictionary } from '../../server/hearing/node-model.ts';
 
 const EXPECTATIONS: readonly Expectation[] = ['anything', 'number', 'yesOrNo'];
@@ -22,6 +25,28 @@ describe('the words of the language', () => {
     const heard = wordsOfGrammar(recogniserGrammar(expectation));
     expect(heard.filter((word) => !words.has(word))).toEqual([]);
   });
+
+  it.each([
+    ['anything', 7700],
+    ['number', 1300],
+    ['yesOrNo', 1020],
+  ] as const)(
+    'make a grammar of few enough sounds to be heard apart and loaded fast, expecting %s: at most %i',
+    async (expectation, most) => {
+      const text = recogniserGrammar(expectation);
+      const { pronunciations } = soundWords(
+        wordsOfGrammar(text),
+        await readDictionary(),
+        PRONUNCIATIONS,
+      );
+      const parsed = parseJsgf(text);
+      invariant(parsed.kind === 'read', 'the printed grammar is JSGF');
+      const built = phoneGraph(parsed, { pronunciations, phones: ['', ...PHONES] });
+      invariant(built.kind === 'graph', 'every word of it has a sound');
+      expect(built.graph.arcCount).toBeLessThan(most);
+      expect(built.graph.arcCount).toBeGreaterThan(0.9 * most);
+    },
+  );
 
   it('keep to the phones of the model', () => {
     const phones = Object.values(PRONUNCIATIONS).flatMap((sounds) => sounds.join(' ').split(' '));
