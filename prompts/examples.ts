@@ -64,6 +64,7 @@ export const EXAMPLES: readonly Example[] = [
     verdict: {
       ...known,
       answer: 'compare',
+      basis: 'table',
       about: 'headPressure',
       measured: 231,
       target: 205,

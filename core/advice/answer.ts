@@ -1,4 +1,5 @@
 import type { Question } from '../language/utterance.ts';
+import type { JudgedId } from '../terms/judged.ts';
 import { QUANTITIES, type AnswerableId, type QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { UnitId } from '../units/units.ts';
@@ -13,6 +14,9 @@ import { switchAnswer } from './circuit/switch-answer.ts';
 import { compared, deviationNow } from './compare.ts';
 import { currentReading } from './current.ts';
 import type { Found } from './found.ts';
+import { hottestDay } from './hottest-day.ts';
+import { judge } from './judged/judge.ts';
+import { limitFound } from './limits.ts';
 import { limitOf, marginTo } from './margin.ts';
 import { measured } from './measured.ts';
 import { movedRows } from './moved.ts';
@@ -66,7 +70,12 @@ const ANSWERS: Answering = {
     cautions: [...SAFETY_CAUTIONS[about], ...fluidCautionsOf(state)],
   }),
   switch: ({ about }, { state }) => switchAnswer(about, state),
-  limit: notYet,
+  judge: ({ about }, { state }) =>
+    settle(judge(about, state), null, (found, carried) => ({ ...carried, ...found })),
+  hottestDay: (_question, { state }) =>
+    settle(hottestDay(state), 'headPressure', (found, carried) => ({ ...carried, ...found })),
+  limit: ({ about }, { state }) =>
+    settle(limitFound(about, state), null, (found, carried) => ({ ...carried, ...found })),
   eta: notYet,
   trend: notYet,
   causes: (_question, { state }) =>
@@ -162,7 +171,22 @@ function valueOf(about: AnswerableId, state: VisitState): Verdict {
 
 const isRead = (about: AnswerableId): about is QuantityId => about in QUANTITIES;
 
+/** Quantities that have no target but a rating, a tolerance or a limit: "are my amps ok". */
+const JUDGED_BY: Partial<Record<AnswerableId, JudgedId>> = {
+  current: 'compressorCurrent',
+  voltage: 'supplyVoltage',
+  capacitance: 'runCapacitor',
+  resistance: 'windings',
+  insulationResistance: 'insulation',
+  testPressure: 'pressureTest',
+  dischargeLineTemp: 'dischargeLine',
+};
+
 function comparisonOf(about: AnswerableId, state: VisitState): Verdict {
+  const judged = JUDGED_BY[about];
+  if (judged !== undefined) {
+    return settle(judge(judged, state), about, (found, carried) => ({ ...carried, ...found }));
+  }
   return settle(compared(about, state), about, (comparison, carried) => ({
     ...carried,
     ...comparison,
@@ -186,13 +210,18 @@ function saturationOf(
   }));
 }
 
+/** With the hottest day told, what is left of the margin then comes along. */
 function marginOf(about: AnswerableId | null, state: VisitState): Verdict {
   const limit = limitOf(about ?? state.lastQuantity);
+  const hottest = limit === 'highCutoutPressure' ? hottestDay(state) : null;
+  const then = hottest?.kind === 'known' ? hottest : null;
   return settle(marginTo(limit, state), limit, (margin, carried) => ({
     ...carried,
     answer: 'margin',
     about: limit,
     ...margin,
+    ...(then?.value.cutout ? { hottest: { head: then.value.value, ...then.value.cutout } } : {}),
+    ...(then === null ? {} : { inputs: [...carried.inputs, ...then.inputs] }),
   }));
 }
 

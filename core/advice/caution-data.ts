@@ -227,6 +227,11 @@ export const CAUTIONS: Record<CautionId, CautionData> = {
       'Check the gauge first, then replace or recalibrate the control, and prove that it opens.',
     source: CUSTOM,
   },
+  coldHeadStarves: {
+    detail:
+      'Without a head pressure control, cold air pulls head below what the expansion valve was sized for: the coil starves though nothing is broken. A low head and a high superheat are then the weather, not the charge.',
+    source: 'coloradocomfortair.com, low head pressure',
+  },
   winterCharge: {
     detail:
       'With the valve holding head in cold weather, a high split and a high subcooling are the valve at work, not an overcharge.',

@@ -1,19 +1,37 @@
 import type { AnswerableId } from '../terms/quantities.ts';
+import type { Amount } from '../units/amount.ts';
+import { convert } from '../units/convert.ts';
 import type { VisitState } from '../visit/state.ts';
 import { both, andThen, worked, type Found } from './found.ts';
 import { COIL_OF, deviation } from './deviation.ts';
 import { measured } from './measured.ts';
 import { wanted, type Wanted } from './targets.ts';
-import type { Comparison, Deviation } from './verdict.ts';
+import type { Comparison, Deviation, TargetBasis } from './verdict.ts';
 
 /** What is read against what it should be. */
 export function compared(about: AnswerableId, state: VisitState): Found<Comparison> {
-  return andThen(both(measured(about, state), wanted(about, state)), ([reading, target]) => {
+  return andThen(both(measured(about, state), wanted(about, state)), ([reading, found]) => {
+    const target = nearestTo(reading, found);
     const off = judged(about, deviation(reading, target, state), { target, state });
     return off
       ? worked(comparison(about, off, { target, state }))
       : { kind: 'refused', about, reason: 'noTargetKnown' };
   });
+}
+
+/** Where anything between the ends is right, a reading is as far off as it is from the nearer end. */
+const ONLY_A_BAND: ReadonlySet<TargetBasis> = new Set<TargetBasis>([
+  'fanCycling',
+  'pullDown',
+  'hottestDayHead',
+]);
+
+function nearestTo(reading: Amount, target: Wanted): Wanted {
+  const { low, high, basis, unit } = target;
+  const now = convert(reading, unit);
+  if (!ONLY_A_BAND.has(basis) || low === undefined || high === undefined || !now) return target;
+  const { through, ...ends } = target;
+  return { ...ends, value: Math.min(Math.max(now.value, low), high) };
 }
 
 interface Aim {
@@ -35,7 +53,7 @@ function coilDeviation(about: AnswerableId, { target, state }: Aim): Deviation |
 }
 
 function comparison(about: AnswerableId, off: Deviation, aim: Aim): Comparison {
-  const { value, unit, low, high } = aim.target;
+  const { value, unit, low, high, basis } = aim.target;
   const coil = COIL_OF[about];
   const ride = coilDeviation(about, aim);
   return {
@@ -47,6 +65,7 @@ function comparison(about: AnswerableId, off: Deviation, aim: Aim): Comparison {
     value: off.value,
     unit: off.unit,
     direction: off.direction,
+    basis,
     ...(low === undefined || high === undefined ? {} : { low, high }),
     ...(coil && ride ? { alongside: { about: coil, ...without(ride) } } : {}),
   };
@@ -64,5 +83,6 @@ export function deviationNow(
 ): Deviation | null {
   const reading = measured(about, state);
   if (reading.kind !== 'known') return null;
-  return judged(about, deviation(reading.value, target, state), { target, state });
+  const aim = nearestTo(reading.value, target);
+  return judged(about, deviation(reading.value, aim, state), { target: aim, state });
 }

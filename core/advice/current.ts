@@ -14,7 +14,12 @@ import { SHOWN_UNITS } from '../units/shown-unit.ts';
 import type { UnitId } from '../units/units.ts';
 import type { Amount } from '../units/amount.ts';
 import type { EquipmentId, MeteringId } from '../terms/names.ts';
-import { quantityTerm, type AnswerableId, type QuantityId } from '../terms/quantities.ts';
+import {
+  isSetting,
+  quantityTerm,
+  type AnswerableId,
+  type QuantityId,
+} from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { VisitState } from '../visit/state.ts';
 import { amountOf, type ReadingEntry } from '../visit/views.ts';
@@ -61,19 +66,11 @@ export function readAmount(state: VisitState, quantity: QuantityId): Found<Amoun
   const input: Input = {
     name: quantity,
     ...shown,
-    from: FACT_LIKE.has(quantity) ? 'set' : 'read',
+    from: isSetting(quantity) ? 'set' : 'read',
     at: entry.at,
   };
   return worked(shown, { inputs: [input], at: entry.at });
 }
-
-/** Settings of the unit: said by the technician, but not measured. */
-const FACT_LIKE: ReadonlySet<QuantityId> = new Set<QuantityId>([
-  'setpointTemp',
-  'highCutoutPressure',
-  'lowCutoutPressure',
-  'lowCutinPressure',
-]);
 
 export function absoluteOf(state: VisitState, quantity: QuantityId): Found<AbsolutePressure> {
   const found = branded(readAmount(state, quantity), quantity, toGaugePressure);

@@ -1,4 +1,4 @@
-import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
+import { SETTINGS, type AnswerableId, type QuantityId } from '../terms/quantities.ts';
 import type { PlaceId } from '../terms/names.ts';
 import type { Amount } from '../units/amount.ts';
 import { convert } from '../units/convert.ts';
@@ -33,10 +33,7 @@ const ALSO_WORKED: readonly AnswerableId[] = [
 
 /** Kept with the unit or the account of refrigerant: not something that work makes better or worse. */
 const NOT_COMPARED: ReadonlySet<QuantityId> = new Set<QuantityId>([
-  'setpointTemp',
-  'highCutoutPressure',
-  'lowCutoutPressure',
-  'lowCutinPressure',
+  ...SETTINGS,
   'refrigerantAdded',
   'refrigerantRecovered',
   'refrigerantLost',

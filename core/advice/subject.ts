@@ -23,9 +23,18 @@ function readSinceLastQuestion({ history }: VisitState): readonly QuantityId[] {
     .flatMap((event) => (event.type === 'readingTaken' ? [event.reading.quantity] : []));
 }
 
-/** After a margin it is the pressure that is spoken of, not its cut-out. */
+/** After a margin it is the pressure that is spoken of, not its cut-out; a part judged is no quantity. */
 function aboutOf(known: Known | null): AnswerableId | null {
-  if (!known || !('about' in known)) return null;
-  if (known.answer !== 'margin') return known.about;
-  return known.about === 'highCutoutPressure' ? 'headPressure' : 'suctionPressure';
+  switch (known?.answer) {
+    case 'target':
+    case 'value':
+    case 'compare':
+      return known.about;
+    case 'margin':
+      return known.about === 'highCutoutPressure' ? 'headPressure' : 'suctionPressure';
+    case 'hottestDay':
+      return 'headPressure';
+    default:
+      return null;
+  }
 }

@@ -1,15 +1,7 @@
 import { coilPressure, coilPressureFormula } from '../calculations/coil-temperature.ts';
 import { splitFormula, temperatureDifferenceFormula } from '../calculations/coil-differences.ts';
-import type { Formula } from '../calculations/formula.ts';
+import { DESIGN_SPLITS, DESIGN_TEMPERATURE_DIFFERENCES } from '../calculations/shop-defaults.ts';
 import {
-  DESIGN_SPLITS,
-  DESIGN_TEMPERATURE_DIFFERENCES,
-  type Default,
-  type DefaultTable,
-} from '../calculations/shop-defaults.ts';
-import {
-  condensingTarget,
-  condensingTargetFormula,
   evaporatingTarget,
   evaporatingTargetFormula,
   subcoolingTarget,
@@ -17,9 +9,8 @@ import {
   superheatTarget,
   superheatTargetFormula,
   type Metered,
-  type Target,
 } from '../calculations/targets.ts';
-import type { EquipmentId, MeteringId } from '../terms/names.ts';
+import type { MeteringId } from '../terms/names.ts';
 import type { AnswerableId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import { toGaugeReading } from '../units/branding.ts';
@@ -28,16 +19,21 @@ import { temperature, type GaugePressure, type Temperature } from '../units/quan
 import type { UnitId } from '../units/units.ts';
 import type { VisitState } from '../visit/state.ts';
 import {
-  currentReading,
-  equipmentOf,
-  meteringOf,
-  refrigerantOf,
-  shownUnit,
-  temperatureOf,
-} from './current.ts';
+  aimpoint,
+  assumedInput,
+  CYCLES,
+  designRow,
+  isPullingDown,
+  NO_TARGET,
+  steadyEquipment,
+  type Aimpoint,
+} from './aimpoint.ts';
+import { condensingWanted, splitClass } from './condensing-wanted.ts';
+import { highCutoutWanted, lowCutinWanted, lowCutoutWanted } from './cutout-wanted.ts';
+import { currentReading, meteringOf, refrigerantOf, shownUnit, temperatureOf } from './current.ts';
 import { both, calculated, andThen, worked, type Found } from './found.ts';
 import { localAirInput, localAir } from './local-air.ts';
-import type { Figure, Input, Refused, TargetBasis } from './verdict.ts';
+import type { Figure, Refused, TargetBasis } from './verdict.ts';
 
 /** What a quantity should be, in the visit's unit. */
 export interface Wanted {
@@ -59,7 +55,10 @@ type Aimed =
   | 'subcooling'
   | 'split'
   | 'temperatureDifference'
-  | 'boxTemp';
+  | 'boxTemp'
+  | 'highCutoutPressure'
+  | 'lowCutoutPressure'
+  | 'lowCutinPressure';
 
 const TARGETS: Record<Aimed, Aim> = {
   headPressure: (state) => pressureAt('condensingTemp', condensingWanted(state), state),
@@ -71,6 +70,9 @@ const TARGETS: Record<Aimed, Aim> = {
   split: (state) => shown('split', designSplit(state), state),
   temperatureDifference: (state) =>
     shown('temperatureDifference', designTemperatureDifference(state), state),
+  highCutoutPressure: highCutoutWanted,
+  lowCutoutPressure: lowCutoutWanted,
+  lowCutinPressure: lowCutinWanted,
   boxTemp: (state) =>
     andThen(temperatureOf(state, 'setpointTemp'), (setpoint) =>
       worked({
@@ -88,77 +90,39 @@ export function wanted(about: AnswerableId, state: VisitState): Found<Wanted> {
   return { kind: 'refused', about, reason: 'noTargetKnown' };
 }
 
-/** A target in base units with its band, and what it was built on. */
-interface Aimpoint {
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
-  readonly basis: TargetBasis;
-}
-
-/** An ice machine freezes and harvests: nothing it shows has one right value. */
-const CYCLES: Refused = { kind: 'refused', about: null, reason: 'targetChangesWithTheCycle' };
-
-function steadyEquipment(state: VisitState): Found<EquipmentId> {
-  return andThen(equipmentOf(state), (equipment) =>
-    equipment === 'iceMachine' ? CYCLES : worked(equipment),
-  );
-}
-
-/** The table's row becomes an input of its own, marked as assumed, and its source comes along. */
-function aimpoint<Value extends number>(
-  found: Found<Target<Value>>,
-  basis: TargetBasis,
-  assumed: readonly Input[] = [],
-): Found<Aimpoint> {
-  return andThen(found, ({ value, low, high, from }) =>
-    worked(
-      { value, low, high, basis },
-      { inputs: assumed, sources: from === null ? [] : [from.source] },
-    ),
-  );
-}
-
-function assumedInput(
-  name: 'designSplit' | 'temperatureDifference',
-  row: Default | null,
-  state: VisitState,
-): readonly Input[] {
-  if (row === null) return [];
-  const unit = shownUnit('temperatureDifference', state) ?? 'dC';
-  return [{ name, ...fromBase(row.value, unit), from: 'assumed' }];
-}
-
-function condensingWanted(state: VisitState): Found<Aimpoint> {
-  return andThen(
-    both(steadyEquipment(state), temperatureOf(state, 'ambientTemp')),
-    ([equipment, ambient]) =>
-      aimpoint(
-        calculated(
-          condensingTarget({ ambient, design: { kind: 'class', equipment } }),
-          condensingTargetFormula,
-          state,
-        ),
-        'ambientPlusSplit',
-        assumedInput('designSplit', DESIGN_SPLITS[equipment], state),
-      ),
-  );
-}
-
 function evaporatingWanted(state: VisitState): Found<Aimpoint> {
   return andThen(both(steadyEquipment(state), meteringOf(state)), ([equipment, metering]) =>
     andThen(meteredAir(metering, state), (metered) =>
-      aimpoint(
-        calculated(
-          evaporatingTarget({ ...metered, design: { kind: 'class', equipment } }),
-          evaporatingTargetFormula,
-          state,
+      andThen(
+        aimpoint(
+          calculated(
+            evaporatingTarget({ ...metered, design: { kind: 'class', equipment } }),
+            evaporatingTargetFormula,
+            state,
+          ),
+          'box' in metered ? 'boxLessTemperatureDifference' : 'setpointLessTemperatureDifference',
+          assumedInput('temperatureDifference', DESIGN_TEMPERATURE_DIFFERENCES[equipment], state),
         ),
-        'box' in metered ? 'boxLessTemperatureDifference' : 'setpointLessTemperatureDifference',
-        assumedInput('temperatureDifference', DESIGN_TEMPERATURE_DIFFERENCES[equipment], state),
+        (aim) => whilePullingDown(aim, state),
       ),
     ),
   );
+}
+
+/**
+ * No rule gives one suction while a box pulls down: the difference is larger than at design, and a valve with a
+ * pressure limit holds it down. What holds are the ends: not below the coil at the set point, not above the box's.
+ */
+function whilePullingDown(aim: Aimpoint, state: VisitState): Found<Aimpoint> {
+  if (!isPullingDown(state)) return worked(aim);
+  const air = both(temperatureOf(state, 'boxTemp'), temperatureOf(state, 'setpointTemp'));
+  return andThen(air, ([box, setpoint]) => {
+    const isByBox = aim.basis === 'boxLessTemperatureDifference';
+    const warmer = box - setpoint;
+    const [low, high] = isByBox ? [aim.low - warmer, aim.high] : [aim.low, aim.high + warmer];
+    const basis = 'pullDown' as const;
+    return worked({ value: (low + high) / 2, low, high, basis }, { cautions: ['pullDown'] });
+  });
 }
 
 /** A valve follows the box as it is; a fixed restriction has its design point at the set point only. */
@@ -180,15 +144,19 @@ function meteredAir(metering: MeteringId, state: VisitState): Found<Metered> {
 function superheatWanted(state: VisitState): Found<Aimpoint> {
   return andThen(both(steadyEquipment(state), meteringOf(state)), ([equipment, metering]) =>
     metering === 'capTube' || metering === 'orifice'
-      ? NO_TARGET
-      : aimpoint(
-          calculated(superheatTarget({ equipment }), superheatTargetFormula, state),
-          'table',
-        ),
+      ? FLOATS
+      : isPullingDown(state)
+        ? PULLING_DOWN
+        : aimpoint(
+            calculated(superheatTarget({ equipment }), superheatTargetFormula, state),
+            'table',
+          ),
   );
 }
 
-const NO_TARGET: Refused = { kind: 'refused', about: null, reason: 'noTargetKnown' };
+const FLOATS: Refused = { kind: 'refused', about: 'superheat', reason: 'superheatFloats' };
+/** A valve's superheat is set near the box's design temperature: far above it, it says nothing. */
+const PULLING_DOWN: Refused = { kind: 'refused', about: 'superheat', reason: 'pullingDown' };
 
 function subcoolingWanted(state: VisitState): Found<Aimpoint> {
   const { equipment } = state.unit;
@@ -196,25 +164,32 @@ function subcoolingWanted(state: VisitState): Found<Aimpoint> {
   return aimpoint(calculated(subcoolingTarget(), subcoolingTargetFormula, state), 'table');
 }
 
+/** What a control holds makes the split: on a cold day it is far above the design one, and right. */
 function designSplit(state: VisitState): Found<Aimpoint> {
-  return andThen(steadyEquipment(state), (equipment) =>
-    designRow(DESIGN_SPLITS, equipment, splitFormula),
+  const aim = condensingWanted(state);
+  const isHeld = aim.kind === 'known' && HELD.has(aim.value.basis);
+  if (!isHeld) {
+    return andThen(steadyEquipment(state), (equipment) =>
+      state.unit.condenser === 'waterCooled'
+        ? NO_TARGET
+        : designRow(DESIGN_SPLITS, splitClass(equipment, state), splitFormula),
+    );
+  }
+  return andThen(both(aim, temperatureOf(state, 'ambientTemp')), ([coil, air]) =>
+    worked({
+      value: coil.value - air,
+      low: coil.low - air,
+      high: coil.high - air,
+      basis: coil.basis,
+    }),
   );
 }
+
+const HELD: ReadonlySet<TargetBasis> = new Set<TargetBasis>(['headControl', 'fanCycling']);
 
 function designTemperatureDifference(state: VisitState): Found<Aimpoint> {
   return andThen(steadyEquipment(state), (equipment) =>
     designRow(DESIGN_TEMPERATURE_DIFFERENCES, equipment, temperatureDifferenceFormula),
-  );
-}
-
-function designRow(table: DefaultTable, equipment: EquipmentId, formula: Formula): Found<Aimpoint> {
-  const row = table[equipment];
-  if (row === null) return NO_TARGET;
-  const { value, low, high, source } = row;
-  return worked(
-    { value, low, high, basis: 'table' },
-    { formula, cautions: ['designTableOnly'], sources: [source] },
   );
 }
 
@@ -258,7 +233,7 @@ function pressureAt(
   );
 }
 
-function gaugeAt(
+export function gaugeAt(
   refrigerant: RefrigerantId,
   at: Temperature,
   state: VisitState,

@@ -8,6 +8,8 @@ import type { Amount } from '../units/amount.ts';
 import type { UnitId } from '../units/units.ts';
 import type { LeftOpen } from '../visit/left-open.ts';
 import type { AccountSums } from '../visit/refrigerant-account.ts';
+import type { HottestDayAnswer, LimitAnswer } from './limits-verdict.ts';
+import type { JudgedAnswer } from './judged/judged-verdict.ts';
 import type { NextPlaceAnswer, SwitchAnswer } from './circuit/circuit-verdict.ts';
 
 /** The answer to a question, as data: no wording and no formatting. */
@@ -30,6 +32,17 @@ export interface Input {
     | 'equipment'
     | 'designSplit'
     | 'altitude'
+    | 'frequency'
+    | 'gasTemp'
+    | 'headControl'
+    | 'condenser'
+    | 'waterApproach'
+    | 'cutOutMargin'
+    | 'nameplateCharge'
+    | 'nameplateVoltage'
+    | 'nameplateAmps'
+    | 'nameplateHighSide'
+    | 'nameplateLowSide'
     | 'barometer';
   readonly value: number | string;
   readonly unit: UnitId | null;
@@ -84,9 +97,19 @@ export type Known = { readonly kind: 'known' } & Working &
         readonly value: number;
         readonly unit: UnitId;
         readonly side: 'inside' | 'past';
+        /** On the hottest day, where it was told. */
+        readonly hottest?: {
+          readonly head: number;
+          readonly limit: number;
+          readonly room: number;
+          readonly side: 'inside' | 'past';
+        };
       }
     | { readonly answer: 'beforeAfter'; readonly rows: readonly BeforeAfterRow[] }
     | { readonly answer: 'before'; readonly rows: readonly ReadRow[] }
+    | JudgedAnswer
+    | LimitAnswer
+    | HottestDayAnswer
     | SwitchAnswer
     | NextPlaceAnswer
     | { readonly answer: 'readback'; readonly rows: readonly ReadRow[] }
@@ -210,6 +233,7 @@ export interface Comparison {
   readonly value: number;
   readonly unit: UnitId;
   readonly direction: Direction;
+  readonly basis: TargetBasis;
   readonly low?: number;
   readonly high?: number;
   /** A pressure's distance in degrees saturated. */
@@ -226,7 +250,18 @@ export type TargetBasis =
   | 'boxLessTemperatureDifference'
   | 'setpointLessTemperatureDifference'
   | 'setpoint'
-  | 'table';
+  | 'table'
+  /** Water-cooled: the air has no say. */
+  | 'leavingWaterPlusApproach'
+  /** A remote condenser by the day's temperature: the air at its coil was not read. */
+  | 'outdoorPlusSplit'
+  /** Held up in cold air by a valve or a slowed fan; anywhere between off and on by a cycled one. */
+  | 'headControl'
+  | 'fanCycling'
+  /** Far above its set point: only the ends of the band hold. */
+  | 'pullDown'
+  | 'hottestDayHead'
+  | 'coilClearOfFrost';
 
 export interface BeforeAfterRow {
   readonly about: AnswerableId;
@@ -272,6 +307,21 @@ export type Refusal =
   | { readonly reason: 'nothingRecorded' }
   | { readonly reason: 'nothingAnsweredYet' }
   | { readonly reason: 'whichQuantity' }
+  /** A capillary tube or orifice holds no superheat. */
+  | { readonly reason: 'superheatFloats' }
+  | { readonly reason: 'pullingDown' }
+  | { readonly reason: 'endsThePumpDown' }
+  | { readonly reason: 'headFollowsTheWater' }
+  /** Readings that cannot all be true of one thing. */
+  | { readonly reason: 'readingsDoNotFit' }
+  /** Between the hottest day's head and the lowest rating there is no room for a cut-out. */
+  | {
+      readonly reason: 'noSettingServes';
+      readonly lowest: number;
+      readonly limit: number;
+      readonly unit: UnitId;
+    }
+  | { readonly reason: 'noFillRule'; readonly refrigerant: RefrigerantId }
   | { readonly reason: 'noCircuitKnown' }
   | { readonly reason: 'notASwitch' }
   | { readonly reason: 'deferredToTheCode'; readonly topic: SafetyTopic }
@@ -286,10 +336,21 @@ export interface Needs {
     | 'refrigerant'
     | 'metering'
     | 'equipment'
+    | 'headControl'
     | 'before'
     | 'after'
     | 'supplyVoltage'
-    | 'voltageAcross';
+    | 'voltageAcross'
+    | 'nameplateCharge'
+    | 'nameplateVoltage'
+    | 'nameplateAmps'
+    | 'nameplateHighSide'
+    | 'nameplateLowSide'
+    /** The pressure at which a control was seen to open. */
+    | 'highTripPressure'
+    | 'lowTripPressure'
+    /** The temperature of the nitrogen, said with its pressure. */
+    | 'gasTemp';
   /** Where the leads go for it. */
   readonly place?: PlaceId;
   /** What must be heard before anyone reaches for it. */
@@ -305,4 +366,5 @@ export type CautionId =
   | 'noVenting'
   | 'repeatedReset'
   | 'noBypass'
-  | 'workBeforeBaseline';
+  | 'workBeforeBaseline'
+  | 'coldHeadStarves';

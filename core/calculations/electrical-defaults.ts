@@ -127,6 +127,14 @@ export const RATED_LOAD_DIVISOR: Sourced<number> = {
   otherSource: 'some makers divide by 1.44, others by 1.4',
 };
 
+/** From this many times the rated load current a motor is not turning. */
+export const LOCKED_ROTOR_MULTIPLE: Sourced<number> = {
+  value: 4,
+  source:
+    'locked rotor is four to six times the rated load current; under a second of it is a start',
+  standing: 'common practice',
+};
+
 export const CONDUCTOR_SHARE: Sourced<Ratio> = {
   value: ratio(1.25),
   source:

@@ -10,6 +10,8 @@ export interface Context {
   readonly refrigerant: RefrigerantId | null;
   /** The quantity the product has just asked for: a bare number answers it. */
   readonly asked: QuantityId | null;
+  /** Where it was to be metered. */
+  readonly askedPlace: PlaceId | null;
   readonly lastQuantity: QuantityId | null;
   readonly lastPlace: PlaceId | null;
   readonly lastPart: PartId | null;
@@ -22,6 +24,7 @@ export const EMPTY_CONTEXT: Context = {
   units: 'us',
   refrigerant: null,
   asked: null,
+  askedPlace: null,
   lastQuantity: null,
   lastPlace: null,
   lastPart: null,

@@ -61,6 +61,12 @@ const HABIT: Record<Dimension, Record<UnitSystem, UnitId | null>> = {
   ratio: { us: null, si: null },
 };
 
+/** Where the habit of the dimension is another: nobody counts a leak's days in minutes. */
+const OWN_UNIT: Partial<Record<QuantityId, UnitId>> = {
+  insulationResistance: 'Mohm',
+  sinceLastCharge: 'day',
+};
+
 /** What a unit word is, said of a value of this kind; `null` when it cannot be said of it. */
 export function unitFor(said: SpokenUnit, dimension: Dimension, units: UnitSystem): UnitId | null {
   if (said === 'degrees') return isThermal(dimension) ? HABIT[dimension][units] : null;
@@ -111,7 +117,7 @@ function resolveUnit(
     if (unit === null) return null;
     return { unit, unitFrom: amount.unit === 'degrees' ? 'implied' : 'said' };
   }
-  const own = quantity === 'insulationResistance' ? 'Mohm' : HABIT[dimension][units];
+  const own = OWN_UNIT[quantity] ?? HABIT[dimension][units];
   if (own === null) return { unit: null, unitFrom: 'unknown' };
   // Below zero without a unit is inches of vacuum or a slip of the tongue: it is asked.
   const isAsked = own === 'psi' && amount.value !== null && amount.value < 0;

@@ -84,6 +84,14 @@ const RANGES: Record<QuantityId, Range | 'head' | 'suction'> = {
   vacuum: range(0, 760_000, 'micron'),
   enteringWaterTemp: WATER,
   leavingWaterTemp: WATER,
+  designAmbientTemp: range(-20, 150, 'degF'),
+  heldHeadPressure: 'head',
+  fanCutinPressure: 'head',
+  fanCutoutPressure: 'head',
+  ratedCapacitance: range(0, 1500, 'uF'),
+  waterCapacity: range(0, 3000, 'lb'),
+  tareWeight: range(0, 1500, 'lb'),
+  sinceLastCharge: range(0, 7300, 'day'),
 };
 
 export function isPlausible(

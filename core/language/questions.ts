@@ -1,3 +1,4 @@
+import { JUDGED_QUESTIONS } from './questions/judged.ts';
 import { LIMIT_QUESTIONS } from './questions/limits.ts';
 import { REASON_QUESTIONS } from './questions/reasons.ts';
 import { RECORD_QUESTIONS } from './questions/record.ts';
@@ -9,6 +10,7 @@ import type { Rule } from './rule.ts';
 
 /** What is asked. */
 export const QUESTION_RULES: readonly Rule[] = [
+  ...JUDGED_QUESTIONS,
   ...VALUE_QUESTIONS,
   ...SATURATION_QUESTIONS,
   ...SWITCH_QUESTIONS,

@@ -1,4 +1,5 @@
 import type { Tags } from '../grammar/nodes.ts';
+import type { PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { minutesIn } from './durations.ts';
@@ -54,12 +55,18 @@ const isSaidSo = (quantity: QuantityId | null): boolean =>
 /** A number alone answers what was asked, or is known by a unit that only one quantity has. */
 const bareAmount: Means = (tags, frame) => {
   const amount = amountIn(tags);
-  const { asked } = frame.context;
-  if (asked !== null) return fixed(asked)(tags, frame);
+  const { asked, askedPlace } = frame.context;
+  if (asked !== null) return placedAt(askedPlace, fixed(asked)(tags, frame));
   return amount.unit === 'inches' || amount.unit === 'inHg' || amount.unit === 'micron'
     ? vacuumByUnit(tags, frame)
     : null;
 };
+
+/** A meter's reading that was asked for at a place is of that place. */
+function placedAt(place: PlaceId | null, meaning: Meaning | null): Meaning | null {
+  if (place === null || !meaning?.readings) return meaning;
+  return { ...meaning, readings: meaning.readings.map((each) => ({ ...each, place })) };
+}
 
 /** Inches are the low side's pressure, microns a deep vacuum. */
 const vacuumByUnit: Means = (tags, frame) => {

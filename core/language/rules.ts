@@ -1,4 +1,5 @@
 import { COMMAND_RULES } from './commands.ts';
+import { CONDENSING_SIDE_RULES } from './condensing-side.ts';
 import { CONTROL_RULES } from './controls.ts';
 import { ELECTRICAL_RULES } from './electrical.ts';
 import { FACT_RULES } from './facts.ts';
@@ -19,6 +20,7 @@ export const RULES: readonly Rule[] = [
   ...QUESTION_RULES,
   ...COMMAND_RULES,
   ...DESCRIPTION_RULES,
+  ...CONDENSING_SIDE_RULES,
   ...CONTROL_RULES,
   ...READING_RULES,
   ...ELECTRICAL_RULES,

@@ -1,6 +1,9 @@
+import type { JudgedId } from '../terms/judged.ts';
 import type {
+  CondenserId,
   EquipmentId,
   FindingStateId,
+  HeadControlId,
   MeteringId,
   PartId,
   PlaceId,
@@ -58,6 +61,8 @@ export type Fact = { readonly words: string } & (
   | { readonly fact: 'refrigerant'; readonly value: RefrigerantId }
   | { readonly fact: 'metering'; readonly value: MeteringId }
   | { readonly fact: 'sightGlass'; readonly value: SightGlassId }
+  | { readonly fact: 'condenser'; readonly value: CondenserId }
+  | { readonly fact: 'headControl'; readonly value: HeadControlId }
   | { readonly fact: 'equipment'; readonly value: EquipmentId; readonly doors?: number }
   | {
       readonly fact: 'nameplate';
@@ -110,6 +115,8 @@ export type Question =
   | { readonly ask: 'margin'; readonly about: AnswerableId | null }
   | { readonly ask: 'switch'; readonly about: PlaceId }
   | { readonly ask: 'limit'; readonly about: 'testPressure' | 'cylinderFill' | 'charge' }
+  /** Whether a part, a test or a control is as it should be. */
+  | { readonly ask: 'judge'; readonly about: JudgedId }
   | { readonly ask: 'safety'; readonly about: SafetyTopic }
   | {
       readonly ask: 'eta';
@@ -123,6 +130,7 @@ export type Question =
 export type PlainQuestion =
   | 'causes'
   | 'nextCheck'
+  | 'hottestDay'
   | 'before'
   | 'beforeAfter'
   | 'readback'

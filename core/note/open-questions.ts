@@ -3,6 +3,7 @@ import { FINDING_STATES, PARTS } from '../terms/names.ts';
 import { leftWords } from '../replies/left-open-sentences.ts';
 import type { Finding } from '../language/utterance.ts';
 import { leftOpen } from '../visit/left-open.ts';
+import { SETTINGS } from '../terms/quantities.ts';
 import type { VisitState } from '../visit/state.ts';
 import { sheetRows } from '../visit/views.ts';
 import { circuitLines } from './circuit.ts';
@@ -53,10 +54,7 @@ function missingAfterLines(state: VisitState): readonly string[] {
 
 /** What is set, weighed or tested once is not read again. */
 const STAYS = new Set<string>([
-  'setpointTemp',
-  'highCutoutPressure',
-  'lowCutoutPressure',
-  'lowCutinPressure',
+  ...SETTINGS,
   'refrigerantAdded',
   'refrigerantRecovered',
   'refrigerantLost',

@@ -1,4 +1,4 @@
-import type { QuantityId } from '../terms/quantities.ts';
+import { SETTINGS, type QuantityId } from '../terms/quantities.ts';
 import type { VisitState } from '../visit/state.ts';
 import type { ReadingEntry } from '../visit/views.ts';
 import type { NoteSection, NoteTable } from './note.ts';
@@ -10,10 +10,7 @@ const ELSEWHERE: ReadonlySet<QuantityId> = new Set<QuantityId>([
   'refrigerantRecovered',
   'refrigerantLost',
   'productTemp',
-  'setpointTemp',
-  'highCutoutPressure',
-  'lowCutoutPressure',
-  'lowCutinPressure',
+  ...SETTINGS,
 ]);
 
 /** What was read in a column, every reading of it: a second look is part of the record. */

@@ -1,6 +1,7 @@
 import type { NameplateItem } from '../language/utterance.ts';
 import { figureText } from '../replies/amounts.ts';
-import { EQUIPMENT, METERING_DEVICES } from '../terms/names.ts';
+import { CONDENSERS, EQUIPMENT, HEAD_CONTROLS, METERING_DEVICES } from '../terms/names.ts';
+import { QUANTITIES, SETTINGS } from '../terms/quantities.ts';
 import type { VisitState } from '../visit/state.ts';
 import { latestAmount } from '../visit/views.ts';
 import { sentence } from './wording.ts';
@@ -17,11 +18,14 @@ export function unitLines(state: VisitState): readonly string[] {
   ];
 }
 
-function kindLines({ unit: { equipment, doors, metering } }: VisitState): readonly string[] {
+function kindLines({ unit }: VisitState): readonly string[] {
+  const { equipment, doors, metering, condenser, headControl } = unit;
   const counted = doors === null ? '' : `${doors}-door `;
   const kind = [
     ...(equipment === null ? [] : [`${counted}${EQUIPMENT[equipment]}`]),
     ...(metering === null ? [] : [METERING_DEVICES[metering]]),
+    ...(condenser === null ? [] : [CONDENSERS[condenser]]),
+    ...(headControl === null ? [] : [HEAD_CONTROLS[headControl]]),
   ];
   return kind.length === 0 ? [] : [sentence(kind.join(', '))];
 }
@@ -49,17 +53,10 @@ function nameplateLines({ unit: { nameplate } }: VisitState): readonly string[] 
   return items.length === 0 ? [] : [sentence(`Nameplate: ${items.join(', ')}`)];
 }
 
-const SETTINGS = [
-  ['setpointTemp', 'set point'],
-  ['highCutoutPressure', 'high-pressure cut-out'],
-  ['lowCutoutPressure', 'low-pressure cut-out'],
-  ['lowCutinPressure', 'low-pressure cut-in'],
-] as const;
-
 function settingLines(state: VisitState): readonly string[] {
-  const items = SETTINGS.flatMap(([quantity, name]) => {
+  const items = SETTINGS.flatMap((quantity) => {
     const amount = latestAmount(state, quantity);
-    return amount ? [`${name} ${figureText(amount)}`] : [];
+    return amount ? [`${QUANTITIES[quantity].name} ${figureText(amount)}`] : [];
   });
   return items.length === 0 ? [] : [sentence(`Settings: ${items.join(', ')}`)];
 }

@@ -1,8 +1,10 @@
 import type { Members } from '../advice/by-kind.ts';
 import type { Fact, NameplateItem } from '../language/utterance.ts';
 import {
+  CONDENSERS,
   EQUIPMENT,
   FINDING_STATES,
+  HEAD_CONTROLS,
   METERING_DEVICES,
   PARTS,
   SIGHT_GLASS_STATES,
@@ -107,6 +109,8 @@ const FACT_WORDED: FactWorded = {
   refrigerant: ({ value }) => designation(value),
   metering: ({ value }) => plain(METERING_DEVICES[value]),
   sightGlass: ({ value }) => plain(`sight glass ${SIGHT_GLASS_STATES[value]}`),
+  condenser: ({ value }) => plain(CONDENSERS[value]),
+  headControl: ({ value }) => plain(HEAD_CONTROLS[value]),
   equipment: ({ value, doors }) =>
     doors === undefined
       ? plain(EQUIPMENT[value])

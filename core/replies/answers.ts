@@ -6,6 +6,7 @@ import type {
   Input,
   Known,
   ReadRow,
+  TargetBasis,
 } from '../advice/verdict.ts';
 import { EQUIPMENT, METERING_DEVICES, PLACES } from '../terms/names.ts';
 import { REFRIGERANTS } from '../terms/refrigerants.ts';
@@ -15,6 +16,8 @@ import { causesSaid, nextSaid } from './causes.ts';
 import { nextPlaceSaid, switchSaid } from './circuit-sentences.ts';
 import { designation } from './designation.ts';
 import { leftOpenSaid, refrigerantMovedSaid } from './left-open-sentences.ts';
+import { judgedSaid } from './judged-sentences.ts';
+import { hottestDaySaid, limitSaid } from './limit-sentences.ts';
 import { placedName, SHORT_NAMES } from './names.ts';
 import { capitalised, join, line, plain, sentences, type Said } from './said.ts';
 
@@ -29,13 +32,29 @@ const WORDED: Worded = {
   target: (known) => sentences([targetSaid(known), ...youAre(known.reading)]),
   value: ({ about, place, value, unit }) =>
     line`${placedName(about, place)} is ${amount(value, unit)}.`,
-  compare: (known) => sentences([comparedSaid(known), ...alongsideSaid(known), ...bandSaid(known)]),
+  compare: (known) =>
+    sentences([
+      comparedSaid(known),
+      ...alongsideSaid(known),
+      ...bandSaid(known),
+      ...ruleSaid(known.basis),
+    ]),
   saturation: ({ refrigerant, given, value, unit, bubble }) =>
     bubble === undefined
       ? line`${designation(refrigerant)} at ${figure(given)}: ${amount(value, unit)}.`
       : line`${designation(refrigerant)} at ${figure(given)}: dew ${amount(value, unit)}, bubble ${amount(bubble, unit)}.`,
-  margin: ({ about, measured, limit, value, unit, side }) =>
-    line`${PRESSURE_OF[about]} is ${amount(measured, unit)}, ${SHORT_NAMES[about]} at ${amount(limit, unit)}: ${amount(value, unit)} ${side === 'inside' ? 'inside it' : 'past it'}.`,
+  margin: ({ about, measured, limit, value, unit, side, hottest }) =>
+    sentences([
+      line`${PRESSURE_OF[about]} is ${amount(measured, unit)}, ${SHORT_NAMES[about]} at ${amount(limit, unit)}: ${amount(value, unit)} ${SIDE[side]}.`,
+      ...(hottest
+        ? [
+            line`On the hottest day head about ${amount(hottest.head, unit)}: ${amount(hottest.room, unit)} ${SIDE[hottest.side]}.`,
+          ]
+        : []),
+    ]),
+  judged: (known) => judgedSaid(known),
+  limit: (known) => limitSaid(known),
+  hottestDay: hottestDaySaid,
   beforeAfter: ({ rows }) => sentences(rows.map(changeSaid)),
   before: ({ rows }) => line`Before: ${rowsSaid(rows)}.`,
   readback: ({ rows }) => line`Latest: ${rowsSaid(rows)}.`,
@@ -49,6 +68,7 @@ const WORDED: Worded = {
   working: ({ of }) => workingSaid(of),
 };
 
+const SIDE = { inside: 'inside it', past: 'past it' } as const;
 const PRESSURE_OF = { highCutoutPressure: 'head', lowCutoutPressure: 'suction' } as const;
 
 export function answerSaid(known: Known): Said {
@@ -60,16 +80,47 @@ function worded<A extends Answer>(known: Answers[A] & { readonly answer: A }): S
   return sentence(known);
 }
 
-function targetSaid({ about, value, unit, through, low, high }: Answers['target']): Said {
+function targetSaid(known: Answers['target']): Said {
+  return sentences([targetFigure(known), ...ruleSaid(known.basis)]);
+}
+
+function targetFigure(known: Answers['target']): Said {
+  const { about, basis, value, unit, through, low, high } = known;
   const name = SHORT_NAMES[about];
+  const band = low === undefined || high === undefined ? null : { low, high };
+  if (band && isBandOnly(basis)) {
+    return line`${name} should be from ${amount(band.low, unit)} to ${amount(band.high, unit)}.`;
+  }
   if (through) {
     return line`${SHORT_NAMES[through.about]} should be ${figure(through)}, so ${name} about ${amount(value, unit)}.`;
   }
-  if (low === undefined || high === undefined) {
-    return line`${name} should be about ${amount(value, unit)}.`;
-  }
-  return line`${name} should be about ${amount(value, unit)}, from ${amount(low, unit)} to ${amount(high, unit)}.`;
+  if (band === null) return line`${name} should be about ${amount(value, unit)}.`;
+  return line`${name} should be about ${amount(value, unit)}, from ${amount(band.low, unit)} to ${amount(band.high, unit)}.`;
 }
+
+/** Which rule holds, where it is not the everyday one; the everyday ones have their cautions. */
+const RULES: Record<TargetBasis, string | null> = {
+  ambientPlusSplit: null,
+  boxLessTemperatureDifference: null,
+  setpointLessTemperatureDifference: null,
+  setpoint: null,
+  table: null,
+  leavingWaterPlusApproach: 'By leaving water plus its approach: the air has no say.',
+  outdoorPlusSplit: 'By outdoor air: read the air at the coil for a closer figure.',
+  headControl: 'The head control holds it there, not the air.',
+  fanCycling: 'The fan cycles, so anything between is right.',
+  pullDown: 'The box is far above its set point, so only the ends hold.',
+  hottestDayHead: 'Above the hottest day, below the plate.',
+  coilClearOfFrost: 'There the coil has cleared itself of frost.',
+};
+
+/** The everyday rules go unsaid. */
+export const hasRuleToTell = (basis: TargetBasis): boolean => RULES[basis] !== null;
+
+const ruleSaid = (basis: TargetBasis): readonly Said[] => {
+  const rule = RULES[basis];
+  return rule === null ? [] : [plain(rule)];
+};
 
 function youAre(reading: Deviation | undefined): readonly Said[] {
   if (!reading) return [];
@@ -83,9 +134,36 @@ function youAre(reading: Deviation | undefined): readonly Said[] {
 
 function comparedSaid(known: Answers['compare']): Said {
   const { about, measured, target, measuredUnit, value, unit, direction } = known;
+  const band = bandOf(known);
+  if (band !== null) {
+    return line`${SHORT_NAMES[about]} is ${amount(measured, measuredUnit)}, should be from ${amount(band.low, measuredUnit)} to ${amount(band.high, measuredUnit)}: ${offBy(value, unit, direction)}.`;
+  }
   const is = line`${SHORT_NAMES[about]} is ${amount(measured, measuredUnit)}, should be ${amount(target, measuredUnit)}`;
   return line`${is}: ${offBy(value, unit, direction)}.`;
 }
+
+interface Ends {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Where anything between the ends is right, a middle would be chased. */
+function bandOf({
+  basis,
+  low,
+  high,
+}: Pick<Answers['compare'], 'basis' | 'low' | 'high'>): Ends | null {
+  const hasEnds = low !== undefined && high !== undefined;
+  return hasEnds && isBandOnly(basis) ? { low, high } : null;
+}
+
+const BAND_ONLY: Partial<Record<TargetBasis, true>> = {
+  fanCycling: true,
+  pullDown: true,
+  hottestDayHead: true,
+};
+
+export const isBandOnly = (basis: TargetBasis): boolean => BAND_ONLY[basis] === true;
 
 function offBy(value: number, unit: UnitId, direction: Direction): Said {
   return direction === 'on' ? plain('on target') : line`${amount(value, unit)} ${direction}`;
@@ -138,6 +216,17 @@ const INPUT_NAMES: Record<Exclude<Input['name'], keyof typeof SHORT_NAMES>, stri
   designSplit: 'design split',
   altitude: 'altitude',
   barometer: 'barometer',
+  frequency: 'mains frequency',
+  gasTemp: 'nitrogen temperature',
+  headControl: 'head control',
+  condenser: 'condenser',
+  waterApproach: 'approach to leaving water',
+  cutOutMargin: 'margin',
+  nameplateCharge: 'nameplate charge',
+  nameplateVoltage: 'nameplate voltage',
+  nameplateAmps: 'rated load amps',
+  nameplateHighSide: 'high-side rating',
+  nameplateLowSide: 'low-side rating',
 };
 const INPUT_LABELS: Record<Input['name'], string> = { ...SHORT_NAMES, ...INPUT_NAMES };
 

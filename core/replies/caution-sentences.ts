@@ -71,6 +71,8 @@ export const CAUTION_SENTENCES: Record<CautionId, string> = {
     'In the coldest weather the low side may never reach that cut-in, so the unit stays off with a warm box.',
   tripsLate:
     'It opened later than it is set: a safety that is late protects nothing. Do not run it until it opens where it should.',
+  coldHeadStarves:
+    'Cold air and nothing to hold head up: the valve may starve with nothing broken. Do not add gas for it.',
   winterCharge:
     'Where head is held by flooding, the extra liquid is the winter charge: do not take it out.',
   zeroProvesNothing:

@@ -1,5 +1,6 @@
 import type { Known, Verdict } from '../advice/verdict.ts';
 import type { Reading } from '../language/utterance.ts';
+import { JUDGED } from '../terms/judged.ts';
 import { formatAmount } from '../units/format-amount.ts';
 import { unitRow, type UnitId } from '../units/units.ts';
 import { unreachable } from '../unreachable.ts';
@@ -32,6 +33,14 @@ function largeAnswer(known: Known): Large | null {
       return large(known.refrigerant, known.value, known.unit);
     case 'margin':
       return large(`${known.side} ${SHORT_NAMES[known.about]}`, known.value, known.unit);
+    case 'limit':
+      return large(LIMIT_NAMES[known.about], known.value, known.unit);
+    case 'hottestDay':
+      return large('head, hottest day', known.value, known.unit);
+    case 'judged':
+      return known.value === null || known.about === 'windings'
+        ? null
+        : large(JUDGED[known.about], known.value, known.unit);
     case 'beforeAfter':
     case 'before':
     case 'readback':
@@ -48,6 +57,12 @@ function largeAnswer(known: Known): Large | null {
       return unreachable(known);
   }
 }
+
+const LIMIT_NAMES = {
+  testPressure: 'test pressure, at most',
+  cylinderFill: 'full on the scale',
+  charge: 'nameplate charge',
+} as const;
 
 function large(name: string, value: number, unit: UnitId): Large {
   const { digits, symbol } = formatAmount({ value, unit });

@@ -53,6 +53,26 @@ const WORDED: Worded = {
     plain('I have not given an answer yet. Ask what head should be, for example.'),
   whichQuantity: () =>
     plain('I do not know what you mean by that. Name it, like head or superheat.'),
+  superheatFloats: () =>
+    plain(
+      'A cap tube or orifice holds no superheat: it floats with load and head. Charge it by weight and read again near the set point.',
+    ),
+  pullingDown: () =>
+    plain(
+      'The box is still pulling down: superheat means nothing yet. Read it again near the set point.',
+    ),
+  endsThePumpDown: () =>
+    plain(
+      'On a pump-down the low control only ends the pump-down. Set it by the maker: above a vacuum, and below the coldest day.',
+    ),
+  headFollowsTheWater: () =>
+    plain('Water-cooled: head follows the leaving water, not the day. Read the water instead.'),
+  readingsDoNotFit: () =>
+    plain('Those readings do not go together. Zero the meter and read them again.'),
+  noSettingServes: ({ lowest, limit, unit }) =>
+    line`No setting serves: the hottest day needs ${figure({ value: lowest, unit })}, and the plate allows ${figure({ value: limit, unit })}. Clean the condenser or give it more air.`,
+  noFillRule: ({ refrigerant }) =>
+    line`The eighty percent rule does not hold for ${designation(refrigerant)}. Go by the cylinder's own stamp and its supplier.`,
   noCircuitKnown: () =>
     plain(
       'I do not have a circuit for that kind of unit. Go by its own wiring diagram, from the line side on, and say the voltages.',
@@ -87,6 +107,8 @@ const NOT_YET: Record<Question['ask'], string> = {
     'I cannot trace the circuit yet. Say the voltages where you read them: I keep them with their place.',
   limit:
     'I cannot give that limit yet. Go by the nameplate and the maker, and say what you weigh in.',
+  judge: `I cannot answer that yet. ${STILL}`,
+  hottestDay: `I cannot answer that yet. ${STILL}`,
   safety: `${CANNOT_CLEAR} Go by the nameplate, the maker and the local code.`,
   eta: 'I cannot tell how long yet. Say the box temperature again later, and compare before and after.',
   trend: 'I cannot follow a trend yet. Say the reading again later, and compare before and after.',
@@ -148,9 +170,29 @@ export const NEED_SENTENCES: Record<Needs['need'], string> = {
   testPressure: 'Tell me the test pressure.',
   enteringWaterTemp: 'Tell me the entering water.',
   leavingWaterTemp: 'Tell me the leaving water.',
+  designAmbientTemp: 'Tell me how hot the hottest day gets there.',
+  heldHeadPressure: 'Tell me what the head pressure valve is set at.',
+  fanCutinPressure: 'Tell me the head at which the fan comes on.',
+  fanCutoutPressure: 'Tell me the head at which the fan goes off.',
+  ratedCapacitance: 'Tell me the microfarads printed on the can.',
+  waterCapacity: 'Tell me the water capacity stamped on the cylinder.',
+  tareWeight: 'Tell me the tare weight stamped on the cylinder.',
+  sinceLastCharge: 'Tell me how many days ago it was last charged.',
   refrigerant: 'Tell me the refrigerant, from the nameplate.',
   metering: 'Tell me the metering device: expansion valve, cap tube or orifice.',
   equipment: 'Tell me what the unit is: a reach-in, a walk-in, a prep table.',
+  headControl:
+    'Tell me what holds head up in the cold: a head pressure valve, fan cycling, or no head control.',
+  nameplateCharge: 'Tell me the nameplate charge, with its unit.',
+  nameplateVoltage: 'Tell me the nameplate voltage.',
+  nameplateAmps: 'Tell me the rated load amps, from the plate.',
+  nameplateHighSide: 'Tell me the design high side, from the plate.',
+  nameplateLowSide: 'Tell me the design low side, from the plate.',
+  highTripPressure:
+    'Watch the gauge as it opens, then say: high-pressure switch opened at, and the number.',
+  lowTripPressure:
+    'Watch the gauge as it opens, then say: low-pressure switch opened at, and the number.',
+  gasTemp: 'Say the pressure with the temperature of the gas, like nitrogen at so many degrees.',
   supplyVoltage:
     'Without the supply no voltage settles anything. Put the leads on the line side first.',
   voltageAcross: 'Put the leads across it.',
@@ -162,6 +204,18 @@ export function needsSaid({ about, need, place }: Needs): Said {
   if (need === 'voltageAcross' && place !== undefined) {
     return plain(`Put the leads across the ${PLACES[place]}.`);
   }
+  if (place !== undefined && AT_A_PLACE.has(need)) {
+    return plain(`${NEED_SENTENCES[need].replace(/[.]$/, '')}, ${PLACES[place]}.`);
+  }
   const purpose = about === null ? '' : ` I need it for ${SHORT_NAMES[about]}.`;
   return plain(`${NEED_SENTENCES[need]}${about === need ? '' : purpose}`);
 }
+
+/** What a meter reads: where it is to be put is told with it. */
+const AT_A_PLACE: ReadonlySet<Needs['need']> = new Set<Needs['need']>([
+  'voltage',
+  'current',
+  'resistance',
+  'insulationResistance',
+  'capacitance',
+]);

@@ -26,6 +26,8 @@ export const PLACES = {
   lineOne: 'line one',
   lineTwo: 'line two',
   lineThree: 'line three',
+  defrostHeater: 'defrost heater',
+  doorHeater: 'door heater',
   lineOneTwo: 'line one to line two',
   lineTwoThree: 'line two to line three',
   lineOneThree: 'line one to line three',
@@ -178,3 +180,20 @@ export type MeteringId = keyof typeof METERING_DEVICES;
 
 export const SIGHT_GLASS_STATES = { clear: 'clear', bubbling: 'bubbling', empty: 'empty' } as const;
 export type SightGlassId = keyof typeof SIGHT_GLASS_STATES;
+
+/** What carries the heat away, and whether it stands in the room or apart from it. */
+export const CONDENSERS = {
+  airCooled: 'air-cooled condenser',
+  waterCooled: 'water-cooled condenser',
+  remote: 'remote air-cooled condenser',
+} as const;
+export type CondenserId = keyof typeof CONDENSERS;
+
+/** What holds head up when the air is cold. */
+export const HEAD_CONTROLS = {
+  floodingValve: 'head pressure valve',
+  fanCycling: 'fan cycling on pressure',
+  fanSpeed: 'fan speed control',
+  none: 'no head pressure control',
+} as const;
+export type HeadControlId = keyof typeof HEAD_CONTROLS;

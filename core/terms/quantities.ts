@@ -42,9 +42,36 @@ export const QUANTITIES = {
   testPressure: { dimension: 'gaugePressure', name: 'test pressure' },
   enteringWaterTemp: { dimension: 'temperature', name: 'entering water' },
   leavingWaterTemp: { dimension: 'temperature', name: 'leaving water' },
+  designAmbientTemp: { dimension: 'temperature', name: 'hottest day' },
+  heldHeadPressure: { dimension: 'gaugePressure', name: 'head pressure valve' },
+  fanCutinPressure: { dimension: 'gaugePressure', name: 'fan cut-in' },
+  fanCutoutPressure: { dimension: 'gaugePressure', name: 'fan cut-out' },
+  ratedCapacitance: { dimension: 'capacitance', name: 'rated capacitance' },
+  waterCapacity: { dimension: 'mass', name: 'water capacity' },
+  tareWeight: { dimension: 'mass', name: 'tare weight' },
+  sinceLastCharge: { dimension: 'duration', name: 'time since the last charge' },
 } as const satisfies Record<string, QuantityTerm>;
 
 export type QuantityId = keyof typeof QUANTITIES;
+
+/** Set, printed or told: said by the technician, but not measured. */
+export const SETTINGS = [
+  'setpointTemp',
+  'highCutoutPressure',
+  'lowCutoutPressure',
+  'lowCutinPressure',
+  'designAmbientTemp',
+  'heldHeadPressure',
+  'fanCutinPressure',
+  'fanCutoutPressure',
+  'ratedCapacitance',
+  'waterCapacity',
+  'tareWeight',
+  'sinceLastCharge',
+] as const satisfies readonly QuantityId[];
+export type SettingId = (typeof SETTINGS)[number];
+
+export const isSetting = (id: QuantityId): id is SettingId => SETTINGS.some((own) => own === id);
 
 /** Quantities that are only ever answered, never recorded. */
 export const DERIVED_QUANTITIES = {

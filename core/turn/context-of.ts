@@ -9,6 +9,7 @@ export function contextOf(state: VisitState): Context {
     units: state.settings.units,
     refrigerant: state.unit.refrigerant,
     asked: state.wanted,
+    askedPlace: state.wantedPlace,
     lastQuantity: state.lastQuantity,
     lastPlace: state.lastPlace,
     lastPart: state.lastPart,

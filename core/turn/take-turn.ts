@@ -1,6 +1,6 @@
 import { answer } from '../advice/answer.ts';
 import { cautionsFor } from '../advice/cautions.ts';
-import type { Known, Needs, Verdict } from '../advice/verdict.ts';
+import type { Known, Verdict } from '../advice/verdict.ts';
 import type { Command, Question, Utterance } from '../language/utterance.ts';
 import { draftNote } from '../note/draft-note.ts';
 import { noteAloud } from '../note/note-aloud.ts';
@@ -76,11 +76,12 @@ function answersTo(utterance: Utterance, kept: Addition, memory: Memory): readon
   const suppliesSomething = utterance.readings.length + utterance.facts.length > 0;
   if (!memory.pending || !suppliesSomething) return [];
   const late = ask(memory.pending.question);
-  return needOf(late.verdict) === memory.pending.need ? [] : [late];
+  return isSameNeed(late.verdict, memory.pending) ? [] : [late];
 }
 
-const needOf = (verdict: Verdict): Needs['need'] | null =>
-  verdict.kind === 'needs' ? verdict.need : null;
+/** Ohms from common to run and ohms from common to start are two needs. */
+const isSameNeed = (verdict: Verdict, pending: Pending): boolean =>
+  verdict.kind === 'needs' && verdict.need === pending.need && verdict.place === pending.place;
 
 /** A missing reading that was asked for: the next bare number answers it. */
 function wantedEvents(
@@ -90,11 +91,15 @@ function wantedEvents(
 ): readonly VisitEvent[] {
   return verdicts
     .flatMap((verdict) =>
-      verdict.kind === 'needs' && isQuantity(verdict.need) ? [verdict.need] : [],
+      verdict.kind === 'needs' && isQuantity(verdict.need)
+        ? [{ quantity: verdict.need, ...(verdict.place ? { place: verdict.place } : {}) }]
+        : [],
     )
-    .filter((quantity) => quantity !== state.wanted)
+    .filter(
+      ({ quantity, place = null }) => quantity !== state.wanted || place !== state.wantedPlace,
+    )
     .slice(0, 1)
-    .map((quantity) => stamp({ type: 'readingWanted', v: 1, quantity }));
+    .map((wanted) => stamp({ type: 'readingWanted', v: 1, ...wanted }));
 }
 
 const isQuantity = (need: string): need is QuantityId => need in QUANTITIES;
@@ -166,7 +171,9 @@ function remember(memory: Memory, { answers, outcome, reply }: Replied): Memory 
 
 function pendingOf(answers: readonly Answer[]): Pending | null {
   const lacking = answers.flatMap(({ question, verdict }) =>
-    verdict.kind === 'needs' ? [{ question, need: verdict.need }] : [],
+    verdict.kind === 'needs'
+      ? [{ question, need: verdict.need, ...(verdict.place ? { place: verdict.place } : {}) }]
+      : [],
   );
   return lacking[0] ?? null;
 }

@@ -2,6 +2,7 @@ import type { CautionId, Known, Needs, Verdict } from '../advice/verdict.ts';
 import type { Alternative, Choice, RejectedValue } from '../language/choose-understanding.ts';
 import type { Expectation } from '../language/context.ts';
 import type { Question, Reading, Utterance } from '../language/utterance.ts';
+import type { PlaceId } from '../terms/names.ts';
 import type { Reply } from '../replies/reply.ts';
 import type { EventBody, VisitEvent } from '../visit/events.ts';
 import type { VisitState } from '../visit/state.ts';
@@ -45,6 +46,7 @@ export interface Memory {
 export interface Pending {
   readonly question: Question;
   readonly need: Needs['need'];
+  readonly place?: PlaceId;
 }
 
 export const EMPTY_MEMORY: Memory = {

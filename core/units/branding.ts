@@ -12,6 +12,7 @@ import {
   length,
   mass,
   ratio,
+  resistance,
   temperature,
   temperatureDifference,
   voltage,
@@ -26,6 +27,7 @@ import type {
   Length,
   Mass,
   Ratio,
+  Resistance,
   Temperature,
   TemperatureDifference,
   Voltage,
@@ -45,6 +47,7 @@ export const toTemperatureDifference = edge<TemperatureDifference>(
 );
 export const toVoltage = edge<Voltage>('voltage', voltage);
 export const toCurrent = edge<Current>('current', current);
+export const toResistance = edge<Resistance>('resistance', resistance);
 export const toCapacitance = edge<Capacitance>('capacitance', capacitance);
 export const toFrequency = edge<Frequency>('frequency', frequency);
 export const toMass = edge<Mass>('mass', mass);

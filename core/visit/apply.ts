@@ -110,7 +110,7 @@ function settle(state: VisitState, event: VisitEvent): VisitState {
     case 'leftOverDropped':
       return { ...state, leftOver: state.leftOver.filter(({ id }) => id !== event.target) };
     case 'readingWanted':
-      return { ...state, wanted: event.quantity };
+      return { ...state, wanted: event.quantity, wantedPlace: event.place ?? null };
     case 'beforeMarked':
       return markBefore(state, event.at);
     case 'afterMarked':
@@ -137,7 +137,7 @@ function takeReading(state: VisitState, event: VisitEvent, reading: Reading): Vi
     leftOver: state.leftOver.filter(({ digits }) => Number(digits) !== reading.value),
     lastQuantity: reading.quantity,
     lastPlace: reading.place ?? state.lastPlace,
-    wanted: state.wanted === reading.quantity ? null : state.wanted,
+    ...(state.wanted === reading.quantity ? { wanted: null, wantedPlace: null } : {}),
   };
 }
 

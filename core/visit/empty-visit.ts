@@ -7,6 +7,8 @@ const NO_FACTS: UnitFacts = {
   equipment: null,
   doors: null,
   sightGlass: null,
+  condenser: null,
+  headControl: null,
   name: null,
   site: null,
   nameplate: {},
@@ -36,4 +38,5 @@ export const EMPTY_VISIT: VisitState = {
   lastPlace: null,
   lastPart: null,
   wanted: null,
+  wantedPlace: null,
 };

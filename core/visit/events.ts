@@ -7,6 +7,7 @@ import type {
   Recommendation,
   Work,
 } from '../language/utterance.ts';
+import type { PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { UnitSystem } from '../units/units.ts';
 
@@ -45,7 +46,13 @@ export type EventBody =
       readonly reading: Reading;
     }
   | { readonly type: 'questionAsked'; readonly v: 1; readonly question: Question }
-  | { readonly type: 'readingWanted'; readonly v: 1; readonly quantity: QuantityId }
+  | {
+      readonly type: 'readingWanted';
+      readonly v: 1;
+      readonly quantity: QuantityId;
+      /** Where the leads go for it. */
+      readonly place?: PlaceId;
+    }
   | { readonly type: 'beforeMarked'; readonly v: 1 }
   | { readonly type: 'afterMarked'; readonly v: 1 }
   /** Asked to finish, it told what was still open instead. */

@@ -10,6 +10,10 @@ export function applyFact(unit: UnitFacts, fact: Fact): UnitFacts {
       return { ...unit, metering: fact.value };
     case 'sightGlass':
       return { ...unit, sightGlass: fact.value };
+    case 'condenser':
+      return { ...unit, condenser: fact.value };
+    case 'headControl':
+      return { ...unit, headControl: fact.value };
     case 'equipment':
       return { ...unit, equipment: fact.value, doors: fact.doors ?? unit.doors };
     case 'nameplate':

@@ -6,7 +6,15 @@ import type {
   Recommendation,
   Work,
 } from '../language/utterance.ts';
-import type { EquipmentId, MeteringId, PartId, PlaceId, SightGlassId } from '../terms/names.ts';
+import type {
+  CondenserId,
+  EquipmentId,
+  HeadControlId,
+  MeteringId,
+  PartId,
+  PlaceId,
+  SightGlassId,
+} from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Amount } from '../units/amount.ts';
@@ -48,6 +56,7 @@ export interface VisitState {
   readonly lastPlace: PlaceId | null;
   readonly lastPart: PartId | null;
   readonly wanted: QuantityId | null;
+  readonly wantedPlace: PlaceId | null;
 }
 
 export interface UnitFacts {
@@ -56,6 +65,8 @@ export interface UnitFacts {
   readonly equipment: EquipmentId | null;
   readonly doors: number | null;
   readonly sightGlass: SightGlassId | null;
+  readonly condenser: CondenserId | null;
+  readonly headControl: HeadControlId | null;
   readonly name: string | null;
   readonly site: string | null;
   readonly nameplate: Partial<Record<NameplateItem, Amount>>;

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { ALTITUDE_RANGE_M, BAROMETER_RANGE_KPA } from '../units/atmosphere.ts';
 import type { EventBody, VisitEvent } from '../visit/events.ts';
-import { quantitySchema, unitSystemSchema } from './term-schema.ts';
+import { placeSchema, quantitySchema, unitSystemSchema } from './term-schema.ts';
 import {
   doubtSchema,
   factSchema,
@@ -57,7 +57,7 @@ export const visitEventSchema = z.discriminatedUnion('type', [
   event('leftOverDropped', { target: ulid }),
   event('entryTakenBack', { target: ulid }),
   event('questionAsked', { question: questionSchema }),
-  event('readingWanted', { quantity: quantitySchema }),
+  event('readingWanted', { quantity: quantitySchema, place: placeSchema.exactOptional() }),
   event('beforeMarked', {}),
   event('afterMarked', {}),
   event('finishHeld', {}),

@@ -1,7 +1,10 @@
 import { z } from 'zod';
+import { JUDGED } from '../terms/judged.ts';
 import {
+  CONDENSERS,
   EQUIPMENT,
   FINDING_STATES,
+  HEAD_CONTROLS,
   METERING_DEVICES,
   PARTS,
   PLACES,
@@ -26,6 +29,9 @@ export const findingStateSchema = idOf(FINDING_STATES);
 export const workKindSchema = idOf(WORK_KINDS);
 export const equipmentSchema = idOf(EQUIPMENT);
 export const meteringSchema = idOf(METERING_DEVICES);
+export const condenserSchema = idOf(CONDENSERS);
+export const headControlSchema = idOf(HEAD_CONTROLS);
+export const judgedSchema = idOf(JUDGED);
 export const sightGlassSchema = idOf(SIGHT_GLASS_STATES);
 export const refrigerantSchema = z.enum(REFRIGERANTS);
 export const unitSystemSchema = z.enum(['us', 'si']);

@@ -3,8 +3,11 @@ import type { Utterance } from '../language/utterance.ts';
 import {
   amountSchema,
   answerableSchema,
+  condenserSchema,
   equipmentSchema,
   findingStateSchema,
+  headControlSchema,
+  judgedSchema,
   meteringSchema,
   partSchema,
   placeSchema,
@@ -47,6 +50,8 @@ export const factSchema = z.discriminatedUnion('fact', [
   z.strictObject({ fact: z.literal('refrigerant'), value: refrigerantSchema, words }),
   z.strictObject({ fact: z.literal('metering'), value: meteringSchema, words }),
   z.strictObject({ fact: z.literal('sightGlass'), value: sightGlassSchema, words }),
+  z.strictObject({ fact: z.literal('condenser'), value: condenserSchema, words }),
+  z.strictObject({ fact: z.literal('headControl'), value: headControlSchema, words }),
   z.strictObject({
     fact: z.literal('equipment'),
     value: equipmentSchema,
@@ -108,6 +113,7 @@ export const questionSchema = z.discriminatedUnion('ask', [
     ask: z.literal('limit'),
     about: z.enum(['testPressure', 'cylinderFill', 'charge']),
   }),
+  z.strictObject({ ask: z.literal('judge'), about: judgedSchema }),
   z.strictObject({
     ask: z.literal('safety'),
     about: z.enum([
@@ -131,6 +137,7 @@ export const questionSchema = z.discriminatedUnion('ask', [
     ask: z.enum([
       'causes',
       'nextCheck',
+      'hottestDay',
       'before',
       'beforeAfter',
       'readback',

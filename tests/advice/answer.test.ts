@@ -20,7 +20,7 @@ function known(verdict: Verdict): Known {
 
 function value(verdict: Verdict): number {
   const one = known(verdict);
-  if (!('value' in one)) throw new Error(one.answer);
+  if (!('value' in one) || one.value === null) throw new Error(one.answer);
   return one.value;
 }
 

@@ -1,8 +1,11 @@
 import fc from 'fast-check';
 import type { Command, Fact, Question, Reading, Utterance } from '../../core/language/utterance.ts';
+import { JUDGED } from '../../core/terms/judged.ts';
 import {
+  CONDENSERS,
   EQUIPMENT,
   FINDING_STATES,
+  HEAD_CONTROLS,
   METERING_DEVICES,
   PARTS,
   PLACES,
@@ -64,6 +67,19 @@ const likely: fc.Arbitrary<Reading> = fc
     ['liquidLineTemp', 50, 120, 'degF'] as const,
     ['highCutoutPressure', 250, 450, 'psi'] as const,
     ['lowCutoutPressure', 0, 30, 'psi'] as const,
+    ['designAmbientTemp', 80, 120, 'degF'] as const,
+    ['outdoorTemp', -10, 110, 'degF'] as const,
+    ['heldHeadPressure', 80, 220, 'psi'] as const,
+    ['fanCutinPressure', 150, 260, 'psi'] as const,
+    ['fanCutoutPressure', 90, 200, 'psi'] as const,
+    ['leavingWaterTemp', 70, 110, 'degF'] as const,
+    ['dischargeLineTemp', 90, 260, 'degF'] as const,
+    ['waterCapacity', 20, 120, 'lb'] as const,
+    ['tareWeight', 15, 60, 'lb'] as const,
+    ['cylinderWeight', 15, 150, 'lb'] as const,
+    ['sinceLastCharge', 0, 500, 'day'] as const,
+    ['ratedCapacitance', 5, 50, 'uF'] as const,
+    ['refrigerantAdded', 1, 60, 'oz'] as const,
   )
   .chain(([id, min, max, unit]) =>
     fc
@@ -71,7 +87,46 @@ const likely: fc.Arbitrary<Reading> = fc
       .map((value) => ({ quantity: id, value, unit, unitFrom: 'implied', place: null, words: '' })),
   );
 
+/** Meter readings where the parts judged by them are. */
+const metered: fc.Arbitrary<Reading> = fc
+  .constantFrom(
+    ['capacitance', 'runCapacitor', 'uF', 60] as const,
+    ['current', 'runCapacitor', 'A', 6] as const,
+    ['voltage', 'runCapacitor', 'V', 440] as const,
+    ['resistance', 'commonRun', 'ohm', 8] as const,
+    ['resistance', 'commonStart', 'ohm', 12] as const,
+    ['resistance', 'runStart', 'ohm', 20] as const,
+    ['insulationResistance', 'commonGround', 'Mohm', 90] as const,
+    ['voltage', 'lineOneTwo', 'V', 260] as const,
+    ['voltage', 'lineTwoThree', 'V', 260] as const,
+    ['voltage', 'lineOneThree', 'V', 260] as const,
+    ['current', 'compressor', 'A', 60] as const,
+    ['resistance', 'defrostHeater', 'ohm', 40] as const,
+    ['current', 'defrostHeater', 'A', 20] as const,
+  )
+  .chain(([id, at, unit, most]) =>
+    fc.integer({ min: 0, max: most * 10 }).map((tenths): Reading => {
+      const base = { quantity: id, unit, unitFrom: 'implied', place: at, words: '' } as const;
+      return tenths === 7 ? { ...base, overlimit: true } : { ...base, value: tenths / 10 };
+    }),
+  );
+
 const fact: fc.Arbitrary<Fact> = fc.oneof(
+  fc
+    .constantFrom(...keysOf(CONDENSERS))
+    .map((value): Fact => ({ fact: 'condenser', value, words: '' })),
+  fc
+    .constantFrom(...keysOf(HEAD_CONTROLS))
+    .map((value): Fact => ({ fact: 'headControl', value, words: '' })),
+  fc
+    .constantFrom(
+      ['voltage', 208, 'V'] as const,
+      ['ratedLoadAmps', 6.2, 'A'] as const,
+      ['highSide', 280, 'psi'] as const,
+      ['lowSide', 140, 'psi'] as const,
+    )
+    .map(([item, value, unit]): Fact => ({ fact: 'nameplate', item, value, unit, words: '' })),
+
   refrigerant.map((value): Fact => ({ fact: 'refrigerant', value, words: '' })),
   fc
     .constantFrom(...keysOf(EQUIPMENT))
@@ -98,6 +153,12 @@ export const utterance: fc.Arbitrary<Utterance> = fc.oneof(
       .map((all) => utteranceOf({ readings: all })),
   },
   { weight: 3, arbitrary: reading.map((one) => utteranceOf({ readings: [one] })) },
+  {
+    weight: 3,
+    arbitrary: fc
+      .array(metered, { minLength: 1, maxLength: 4 })
+      .map((all) => utteranceOf({ readings: all })),
+  },
   { weight: 4, arbitrary: fact.map((one) => utteranceOf({ facts: [one] })) },
   {
     weight: 2,
@@ -139,6 +200,19 @@ export const visit: fc.Arbitrary<VisitState> = fc
   .map(([said, how]) => visitOf(said, how));
 
 export const question: fc.Arbitrary<Question> = fc.oneof(
+  {
+    weight: 4,
+    arbitrary: fc
+      .constantFrom(...keysOf(JUDGED))
+      .map((about): Question => ({ ask: 'judge', about })),
+  },
+  {
+    weight: 2,
+    arbitrary: fc
+      .constantFrom('testPressure' as const, 'cylinderFill' as const, 'charge' as const)
+      .map((about): Question => ({ ask: 'limit', about })),
+  },
+  { weight: 2, arbitrary: fc.constant<Question>({ ask: 'hottestDay' }) },
   {
     weight: 6,
     arbitrary: fc

@@ -41,6 +41,8 @@ function settle(context: Context, pair: string, where: string): Context {
       return { ...context, refrigerant: refrigerantId(value) };
     case 'asked':
       return { ...context, asked: quantityId(value) };
+    case 'askedPlace':
+      return { ...context, askedPlace: placeId(value) };
     case 'lastQuantity':
       return { ...context, lastQuantity: quantityId(value) };
     case 'lastPart':

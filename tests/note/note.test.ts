@@ -5,6 +5,7 @@ import { draftNote } from '../../core/note/draft-note.ts';
 import { noteHtml } from '../../core/note/note-html.ts';
 import { noteText } from '../../core/note/note-text.ts';
 import type { NoteSectionId } from '../../core/note/note.ts';
+import { isSetting } from '../../core/terms/quantities.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import { visit } from '../advice/random-visits.ts';
 import { REACH_IN, read, readings, unitIs, visitOf, WARM } from '../advice/visits.ts';
@@ -229,13 +230,7 @@ describe('the note of any visit', () => {
       fc.property(visit, (state) => {
         const text = noteText(draftNote(state)).replace(/\s+/g, ' ');
         for (const { reading } of state.readings) {
-          const quiet = [
-            'setpointTemp',
-            'highCutoutPressure',
-            'lowCutoutPressure',
-            'lowCutinPressure',
-          ];
-          if (reading.value === undefined || quiet.includes(reading.quantity)) continue;
+          if (reading.value === undefined || isSetting(reading.quantity)) continue;
           expect(text).toContain(String(reading.value));
         }
       }),

@@ -11,6 +11,7 @@ const working = { kind: 'known', formula: null, inputs: [], source: null, cautio
 const HEAD_OVER: Known = {
   ...working,
   answer: 'compare',
+  basis: 'table',
   about: 'headPressure',
   measured: 192,
   target: 171,
@@ -23,6 +24,7 @@ const HEAD_OVER: Known = {
 const SUPERHEAT_ON: Known = {
   ...working,
   answer: 'compare',
+  basis: 'table',
   about: 'superheat',
   measured: 9,
   target: 10,

@@ -6,6 +6,7 @@ import type {
   Needs,
   NextCheck,
   Refused,
+  TargetBasis,
   Verdict,
 } from '../../core/advice/verdict.ts';
 import { CHECK_SENTENCES, STEP_SENTENCES } from '../../core/replies/check-sentences.ts';
@@ -49,13 +50,22 @@ const figure = fc
   .tuple(quantity, number)
   .map(([about, value]) => ({ about, value, unit: unitOf(about) }));
 
+const basisOf = fc.constantFrom<TargetBasis>(
+  'table',
+  'ambientPlusSplit',
+  'leavingWaterPlusApproach',
+  'fanCycling',
+  'headControl',
+  'pullDown',
+);
+
 const target: fc.Arbitrary<Known> = fc
-  .tuple(figure, fc.option(number), fc.option(fc.tuple(size, over)), fc.boolean())
-  .map(([of, through, reading, band]) => ({
+  .tuple(figure, fc.option(number), fc.option(fc.tuple(size, over)), fc.boolean(), basisOf)
+  .map(([of, through, reading, band, basis]) => ({
     ...working,
     answer: 'target' as const,
     ...of,
-    basis: 'table' as const,
+    basis,
     ...(band && through === null ? { low: of.value - 2, high: of.value + 2 } : {}),
     ...(through === null || of.unit === 'degF'
       ? {}
@@ -77,10 +87,11 @@ const value: fc.Arbitrary<Known> = fc
   .map(([of, at]) => ({ ...working, answer: 'value' as const, ...of, place: at, at: null }));
 
 const compare: fc.Arbitrary<Known> = fc
-  .tuple(figure, size, over)
-  .map(([{ about, value: wanted, unit }, off, direction]) => ({
+  .tuple(figure, size, over, basisOf)
+  .map(([{ about, value: wanted, unit }, off, direction, basis]) => ({
     ...working,
     answer: 'compare' as const,
+    basis,
     about,
     measured: wanted + { over: off, under: -off, on: 2 }[direction],
     target: wanted,

@@ -45,7 +45,8 @@ export function judgedSymptom(symptom: SymptomId, state: VisitState): Found<Judg
 
 function byTarget(symptom: ByTarget, state: VisitState): Found<Judged> {
   const by = JUDGED_BY[symptom];
-  return andThen(both(measured(by, state), wanted(by, state)), ([reading, target]) => {
+  const aimed = wanted(by, withoutAsking(state));
+  return andThen(both(measured(by, state), aimed), ([reading, target]) => {
     const { factor } = unitRow(reading.unit);
     const { low = target.value, high = target.value } = target;
     const levels = levelsOf({
@@ -71,16 +72,27 @@ function offDesign(symptom: ByTarget, state: VisitState): number {
   return Math.abs(box - setpoint) / 2;
 }
 
-/** In cold air a condenser-pressure valve holds head: R-404A at 180 psi and 20 °F is a split of 62 °F, and right. */
+/** Causes are weighed without being told what holds head: over is then let pass in cold air. */
+function withoutAsking(state: VisitState): VisitState {
+  if (state.unit.headControl !== null) return state;
+  return { ...state, unit: { ...state.unit, headControl: 'none' } };
+}
+
+/**
+ * In cold air a condenser-pressure valve holds head: R-404A at 180 psi and 20 °F is a split of 62 °F, and right. With
+ * the control told its target says so itself; what a flooded condenser holds back is subcooled all the same.
+ */
 function isHeldUp(symptom: ByTarget, state: VisitState): boolean {
   if (symptom !== 'headPressure' && symptom !== 'split' && symptom !== 'subcooling') return false;
+  const { headControl } = state.unit;
+  if (headControl === 'none' || (headControl !== null && symptom !== 'subcooling')) return false;
   const air = temperatureOf(state, 'ambientTemp');
   return air.kind === 'known' && air.value < COLD_AIR;
 }
 
 function deviationRow(symptom: ByTarget, normal: number, state: VisitState): Found<EvidenceRow> {
-  const own = compared(symptom, state);
-  const off = own.kind === 'known' ? own : compared(JUDGED_BY[symptom], state);
+  const own = compared(symptom, withoutAsking(state));
+  const off = own.kind === 'known' ? own : compared(JUDGED_BY[symptom], withoutAsking(state));
   return andThen(off, ({ about, value, unit, direction }) => {
     const shown = { kind: 'deviation', about, value, unit } as const;
     const isOn = normal >= 0.5 || direction === 'on';
@@ -95,7 +107,7 @@ function deviationRow(symptom: ByTarget, normal: number, state: VisitState): Fou
 
 /** The split is said with the head: a technician knows it by either. */
 function splitToo(direction: Direction, state: VisitState): Figure | null {
-  const split = compared('split', state);
+  const split = compared('split', withoutAsking(state));
   if (split.kind !== 'known' || split.value.direction !== direction) return null;
   const { value, unit } = split.value;
   return { about: 'split', value, unit };

@@ -71,6 +71,21 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     examples: ['what is the maximum test pressure'],
   }),
   rule(
+    '(what|how high) (can|may|should) i (test|pressure test|pressurize|take) (it|this) (to|at)',
+    limit('testPressure'),
+    { examples: ['what can i test it to'] },
+  ),
+  rule(
+    '(how full can i (fill|get) (it|this|that) [up]|how much (more|room) (can i (put|get|fit)|is [there] left|do i have) [left] [in [(the|this|my)] [recovery] (cylinder|tank|bottle|drum|jug)]|how much can i (get|fit) in (this|the|my) [recovery] (cylinder|tank|bottle|drum|jug))',
+    limit('cylinderFill'),
+    { examples: ['how full can i fill it'] },
+  ),
+  rule(
+    'how much (do i|should i|do we) (weigh in|charge [it] [with]|put back [in])|how much is left to (weigh in|put in|charge)',
+    limit('charge'),
+    { examples: ['how much do i weigh in'] },
+  ),
+  rule(
     'how (much|full) (can i|may i|will|can|should i|does) [(put in|fill|get in|recover into)] [(the|this|a|my)] [recovery] (cylinder|tank|bottle|drum|jug) [(be|hold|take|go)] [(filled|to)]',
     limit('cylinderFill'),
     { examples: ['how much can i put in the cylinder', 'how full can the tank be'] },

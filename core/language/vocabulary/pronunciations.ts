@@ -25,5 +25,6 @@ export const PRONUNCIATIONS: Readonly<Record<string, readonly string[]>> = {
   solenoid: ['S OW L AH N OY D', 'S AA L AH N OY D'],
   subcooling: ['S AH B K UW L IH NG'],
   superheat: ['S UW P ER HH IY T'],
+  tare: ['T EH R'],
   txv: ['T IY EH K S V IY'],
 };

@@ -174,6 +174,26 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~water leaving',
     '~water going out',
   ],
+  designAmbientTemp: [
+    'hottest day',
+    '~hottest day (here|there|of the year|in summer|on the roof|up here)',
+    '~hottest it gets [(here|there|up here|on the roof|in summer|outside)]',
+    '~(design|summer design|summer) (ambient|outdoor temperature|outdoor temp|day)',
+  ],
+  heldHeadPressure: [
+    'head pressure valve [setting]',
+    '~head pressure (regulator|control valve) [setting]',
+    '~(flooding|condenser flooding) valve [setting]',
+  ],
+  fanCutinPressure: ['~fan cut in [(pressure|setting)]', '~fan (switch|control) cut in'],
+  fanCutoutPressure: ['~fan cut out [(pressure|setting)]', '~fan (switch|control) cut out'],
+  ratedCapacitance: [
+    '~rated (capacitance|microfarads)',
+    '~(capacitor|cap|run capacitor|run cap) rating',
+  ],
+  waterCapacity: ['water capacity', '~(tank|cylinder|bottle) water capacity', '~w c'],
+  tareWeight: ['tare weight', '~tare', '~(tank|cylinder|bottle) tare [weight]', '~t w'],
+  sinceLastCharge: ['~time since [the] last charge'],
 };
 
 /** What is only asked for, never read off an instrument. */

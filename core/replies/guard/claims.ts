@@ -4,7 +4,7 @@ import type { PlaceId } from '../../terms/names.ts';
 import type { AnswerableId } from '../../terms/quantities.ts';
 import type { RefrigerantId } from '../../terms/refrigerants.ts';
 import type { UnitId } from '../../units/units.ts';
-import { isInBand } from '../answers.ts';
+import { hasRuleToTell, isInBand } from '../answers.ts';
 import type { Cue, DirectionWord } from './words.ts';
 
 /** One number that a sentence about a verdict may hold, and how it must be introduced. */
@@ -36,7 +36,17 @@ export interface Claims {
 type Answers = Members<Known, 'answer'>;
 /** Causes weigh words as much as numbers: "most likely" said as "it is" would be a fact that nobody found. */
 type Verbatim =
-  'causes' | 'leftOpen' | 'moved' | 'nextCheck' | 'nextPlace' | 'note' | 'switch' | 'working';
+  | 'judged'
+  | 'limit'
+  | 'hottestDay'
+  | 'causes'
+  | 'leftOpen'
+  | 'moved'
+  | 'nextCheck'
+  | 'nextPlace'
+  | 'note'
+  | 'switch'
+  | 'working';
 type Rephrasable = Exclude<Known['answer'], Verbatim>;
 type ClaimsOf = { readonly [A in Rephrasable]: (known: Answers[A]) => Claims };
 
@@ -64,7 +74,11 @@ const CLAIMS: ClaimsOf = {
 
 /** Null for what is never rephrased: causes, how a number was worked out, and the announcement of the note. */
 export function claimsOf(known: Known): Claims | null {
+  if (tellsItsRule(known)) return null;
   switch (known.answer) {
+    case 'judged':
+    case 'limit':
+    case 'hottestDay':
     case 'causes':
     case 'leftOpen':
     case 'moved':
@@ -77,6 +91,12 @@ export function claimsOf(known: Known): Claims | null {
     default:
       return claimed(known);
   }
+}
+
+/** Which rule holds today, and two margins at once, are told word for word. */
+function tellsItsRule(known: Known): boolean {
+  if (known.answer === 'margin') return known.hottest !== undefined;
+  return (known.answer === 'target' || known.answer === 'compare') && hasRuleToTell(known.basis);
 }
 
 function claimed<A extends Rephrasable>(known: Answers[A] & { readonly answer: A }): Claims {

@@ -118,6 +118,7 @@ describe('the ledger', () => {
             target: { value: 166, unit: 'psi' },
             off: {
               answer: 'compare',
+              basis: 'table',
               about,
               measured: 192,
               target: 166,

@@ -1,0 +1,228 @@
+import {
+  capacitorTolerance,
+  capacitorToleranceFormula,
+  runCapacitance,
+  runCapacitanceFormula,
+} from '../../calculations/capacitors.ts';
+import { heaterCurrent, heaterCurrentFormula } from '../../calculations/heaters.ts';
+import { voltageImbalance, voltageImbalanceFormula } from '../../calculations/imbalance.ts';
+import {
+  LOCKED_ROTOR_MULTIPLE,
+  NAMEPLATE_VOLTAGE_TOLERANCE,
+  RATED_LOAD_DIVISOR,
+  VOLTAGE_IMBALANCE_LIMIT,
+  VOLTAGE_IMBALANCE_STOP,
+} from '../../calculations/electrical-defaults.ts';
+import { motorVoltage, motorVoltageFormula } from '../../calculations/supply-voltage.ts';
+import type { PlaceId } from '../../terms/names.ts';
+import type { Amount } from '../../units/amount.ts';
+import { toCapacitance, toCurrent, toResistance, toVoltage } from '../../units/branding.ts';
+import { fromBase } from '../../units/convert.ts';
+import {
+  frequency,
+  type Capacitance,
+  type Current,
+  type Voltage,
+} from '../../units/quantity-values.ts';
+import type { VisitState } from '../../visit/state.ts';
+import { readAmount } from '../current.ts';
+import { andThen, both, calculated, worked, type Found } from '../found.ts';
+import type { Input } from '../verdict.ts';
+import type { HeaterFinding, JudgedOf } from './judged-verdict.ts';
+import { amountAt, brandedAs, needAt, needPlate, plateOf, readingAt } from './read-at.ts';
+
+const CAN: readonly (PlaceId | null)[] = ['runCapacitor', null];
+
+const voltsAt = (state: VisitState, places: readonly (PlaceId | null)[]): Found<Voltage> =>
+  brandedAs(amountAt(state, 'voltage', places), toVoltage, needAt('voltage', places));
+
+const ampsAt = (state: VisitState, places: readonly (PlaceId | null)[]): Found<Current> =>
+  brandedAs(amountAt(state, 'current', places), toCurrent, needAt('current', places));
+
+/** The mains: 60 Hz with US habits, 50 Hz elsewhere. */
+function mains({ settings }: VisitState): Found<number> {
+  const value = settings.units === 'us' ? 60 : 50;
+  const input: Input = { name: 'frequency', value, unit: 'Hz', from: 'assumed' };
+  return worked(value, { inputs: [input] });
+}
+
+/** Read off a meter, power off; or worked out from its amps and volts where it was clamped running. */
+function canMeasured(state: VisitState): Found<Capacitance> {
+  const meter = brandedAs(
+    amountAt(state, 'capacitance', CAN),
+    toCapacitance,
+    needAt('capacitance', CAN),
+  );
+  const isUnderLoad = readingAt(state, 'current', ['runCapacitor']) !== null;
+  if (meter.kind === 'known' || !isUnderLoad) return meter;
+  const running = both(ampsAt(state, ['runCapacitor']), voltsAt(state, ['runCapacitor']));
+  return andThen(both(running, mains(state)), ([[current, voltage], hertz]) =>
+    calculated(
+      runCapacitance({ current, voltage, frequency: frequency(hertz) }),
+      runCapacitanceFormula,
+      state,
+    ),
+  );
+}
+
+export function runCapacitor(state: VisitState): Found<JudgedOf<'runCapacitor'>> {
+  const rated = brandedAs(
+    readAmount(state, 'ratedCapacitance'),
+    toCapacitance,
+    needAt('ratedCapacitance', []),
+  );
+  return andThen(both(canMeasured(state), rated), ([measured, printed]) =>
+    andThen(
+      calculated(
+        capacitorTolerance({ measured, rated: printed, kind: 'run' }),
+        capacitorToleranceFormula,
+        state,
+      ),
+      ({ verdict: finding, from }) =>
+        worked(
+          {
+            answer: 'judged',
+            about: 'runCapacitor',
+            finding,
+            value: measured,
+            unit: 'uF',
+            limit: { value: printed, unit: 'uF' },
+          },
+          { sources: from === null ? [] : [from.source] },
+        ),
+    ),
+  );
+}
+
+/** The plate's amps are a ceiling, and no target: what it should draw today is on the maker's curve. */
+export function compressorCurrent(state: VisitState): Found<JudgedOf<'compressorCurrent'>> {
+  const rated = brandedAs(plateOf(state, 'ratedLoadAmps'), toCurrent, needPlate('nameplateAmps'));
+  return andThen(both(ampsAt(state, ['compressor', null]), rated), ([amps, plate]) => {
+    const isLocked = amps >= LOCKED_ROTOR_MULTIPLE.value * plate;
+    const finding = isLocked ? 'lockedRotor' : amps > plate ? 'overRating' : 'underRating';
+    return worked(
+      {
+        answer: 'judged',
+        about: 'compressorCurrent',
+        finding,
+        value: amps,
+        unit: 'A',
+        limit: { value: plate, unit: 'A' },
+      },
+      {
+        cautions: ['liveWork', 'notRunningAmps', ...(isLocked ? (['doNotOperate'] as const) : [])],
+        sources: [isLocked ? LOCKED_ROTOR_MULTIPLE.source : RATED_LOAD_DIVISOR.source],
+      },
+    );
+  });
+}
+
+const SUPPLY: readonly PlaceId[] = ['lineSide', 'lineOneTwo'];
+
+export function supplyVoltage(state: VisitState): Found<JudgedOf<'supplyVoltage'>> {
+  return andThen(both(voltsAt(state, SUPPLY), ratedVolts(state)), ([measured, plate]) =>
+    andThen(
+      calculated(motorVoltage({ rated: plate, measured }), motorVoltageFormula, state),
+      ({ verdict, low, high }) =>
+        worked(
+          {
+            answer: 'judged',
+            about: 'supplyVoltage',
+            finding: verdict ?? 'within',
+            value: measured,
+            unit: 'V',
+            limit: { value: verdict === 'high' ? high : low, unit: 'V' },
+          },
+          { sources: [NAMEPLATE_VOLTAGE_TOLERANCE.source] },
+        ),
+    ),
+  );
+}
+
+export function imbalance(state: VisitState): Found<JudgedOf<'voltageImbalance'>> {
+  const legs = both(
+    voltsAt(state, ['lineOneTwo']),
+    both(voltsAt(state, ['lineTwoThree']), voltsAt(state, ['lineOneThree'])),
+  );
+  return andThen(legs, ([ab, [bc, ca]]) =>
+    andThen(
+      calculated(voltageImbalance({ ab, bc, ca }), voltageImbalanceFormula, state),
+      (share) => {
+        const stop = VOLTAGE_IMBALANCE_STOP.value;
+        const most = VOLTAGE_IMBALANCE_LIMIT.value;
+        const finding = share > stop ? 'stop' : share > most ? 'aboveLimit' : 'within';
+        return worked(
+          {
+            answer: 'judged',
+            about: 'voltageImbalance',
+            finding,
+            ...percent(share),
+            limit: percent(finding === 'stop' ? stop : most),
+          },
+          { sources: [VOLTAGE_IMBALANCE_LIMIT.source] },
+        );
+      },
+    ),
+  );
+}
+
+const percent = (share: number): { readonly value: number; readonly unit: 'percent' } => ({
+  value: fromBase(share, 'percent').value,
+  unit: 'percent',
+});
+
+/** A tenth either way: a heater's own tolerance and the meter's (common practice). */
+const HEATER_TOLERANCE = 0.1;
+/** Amps that a clamp shows around nothing (common practice). */
+const NO_CURRENT = 0.05;
+
+interface Heater {
+  readonly answer: 'judged';
+  readonly finding: HeaterFinding;
+  readonly value: number;
+  readonly unit: 'A';
+  readonly limit: Amount | null;
+}
+
+/** What it should draw at its voltage, and whether it does. */
+export function heater(place: 'defrostHeater' | 'doorHeater', state: VisitState): Found<Heater> {
+  const ohms = brandedAs(
+    amountAt(state, 'resistance', [place]),
+    toResistance,
+    needAt('resistance', [place]),
+  );
+  return andThen(both(ohms, heaterVolts(place, state)), ([resistance, voltage]) =>
+    andThen(
+      calculated(heaterCurrent({ voltage, resistance }), heaterCurrentFormula, state),
+      (should) => {
+        const read = ampsAt(state, [place]);
+        const limit = { value: should, unit: 'A' } as const;
+        const base = { answer: 'judged', unit: 'A' } as const;
+        if (read.kind !== 'known')
+          return worked<Heater>({ ...base, finding: 'expected', value: should, limit: null });
+        const finding = heaterFinding(read.value, should);
+        return worked<Heater>(
+          { ...base, finding, value: read.value, limit },
+          { inputs: read.inputs },
+        );
+      },
+    ),
+  );
+}
+
+function heaterFinding(amps: Current, should: Current): HeaterFinding {
+  if (amps < NO_CURRENT) return 'noCurrent';
+  return Math.abs(amps - should) <= HEATER_TOLERANCE * should ? 'asExpected' : 'off';
+}
+
+/** Across the heater itself, else the supply, else what the plate says. */
+function heaterVolts(place: PlaceId, state: VisitState): Found<Voltage> {
+  const read = voltsAt(state, [place]);
+  if (read.kind === 'known') return read;
+  const supply = voltsAt(state, SUPPLY);
+  return supply.kind === 'known' ? supply : ratedVolts(state);
+}
+
+export function ratedVolts(state: VisitState): Found<Voltage> {
+  return brandedAs(plateOf(state, 'voltage'), toVoltage, needPlate('nameplateVoltage'));
+}

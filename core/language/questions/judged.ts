@@ -1,0 +1,153 @@
+import type { JudgedId } from '../../terms/judged.ts';
+import { type Means, type Rule, rule } from '../rule.ts';
+import { ask, plain } from './asking.ts';
+
+const judge =
+  (about: JudgedId): Means =>
+  () =>
+    ask({ ask: 'judge', about });
+
+/** Of which control is told by what was spoken of before; the high one where nothing says otherwise. */
+const judgeLastControl: Means = (_tags, { context: { lastPart, lastPlace, lastQuantity } }) => {
+  const isLow =
+    lastPart === 'lowPressureSwitch' ||
+    lastPlace === 'lowPressureSwitch' ||
+    lastQuantity === 'lowCutoutPressure';
+  return ask({ ask: 'judge', about: isLow ? 'lowPressureSwitch' : 'highPressureSwitch' });
+};
+
+const CUT_OUTS = { high: 'highCutoutPressure', low: 'lowCutoutPressure' } as const;
+
+const cutOutTarget: Means = (_tags, { context: { lastPart, lastPlace, lastQuantity } }) => {
+  const last = [lastPart, lastPlace, lastQuantity];
+  const isLow = last.some((one) => one === 'lowPressureSwitch' || one === 'lowCutinPressure');
+  return ask({ ask: 'target', about: isLow ? CUT_OUTS.low : CUT_OUTS.high });
+};
+
+const targetOf =
+  (about: 'highCutoutPressure' | 'lowCutoutPressure' | 'lowCutinPressure'): Means =>
+  () =>
+    ask({ ask: 'target', about });
+
+const GOOD =
+  '(good|bad|ok|weak|any good|all right|shot|gone|within tolerance|in tolerance|up to spec|to spec|reading right|low)';
+const THE = '[(the|that|this|my|your)]';
+const HIGH = '(high pressure|high side|head pressure|high)';
+const LOW = '(low pressure|low side|suction pressure|suction|low)';
+const CONTROL = '(switch|control|cut out|safety)';
+// "its" reaches a rule as "it is".
+const WHERE_SET =
+  '(where [it|it is] [is] [set|supposed to]|where it is set|where it should|where it is supposed to|at [(the|it is)] setting|early|late|too early|too soon|too late|on time|right)';
+const TRIPS = '(trip|tripping|trips|open|opening|opens|cut out|cutting out|tripped)';
+const SET_WHERE = '(set|be set|be set at|be set to|be at|be)';
+
+const tripsWhereSet = (side: string): string =>
+  `(is|does|did|has) ${THE} ${side} ${CONTROL} ${TRIPS} ${WHERE_SET}`;
+
+/** Whether a part, a test or a control is as it should be, and what a control should be set at. */
+export const JUDGED_QUESTIONS: readonly Rule[] = [
+  rule(
+    `(is|how is|check|test) ${THE} [(run|running)] (capacitor|cap) [${GOOD}]`,
+    judge('runCapacitor'),
+    {
+      examples: ['is the capacitor good', 'how is the run cap'],
+    },
+  ),
+  rule(
+    `((are|how are) ${THE} [compressor] windings [${GOOD}|open|shorted]|do ${THE} windings (add up|check out|look (good|ok|right))|(is|are) ${THE} (compressor|windings|motor) (shorted|open) [internally])`,
+    judge('windings'),
+    { examples: ['are the windings good', 'do the windings add up'] },
+  ),
+  rule(
+    `((is|are) (it|${THE} [compressor] [(motor|windings)]) (grounded|going to ground|shorted to ground)|is ${THE} insulation ${GOOD}|does ${THE} insulation (pass|check out)|did it meg (out|good|ok))`,
+    judge('insulation'),
+    { examples: ['is the compressor grounded'] },
+  ),
+  rule(
+    `is ${THE} compressor (pulling|drawing) (too much|too many amps|high amps|high|over (nameplate|the nameplate|rla)|more than it should|ok|all right)`,
+    judge('compressorCurrent'),
+    { examples: ['is the compressor pulling too much'] },
+  ),
+  rule(
+    `(is|how is) ${THE} (supply|line|incoming) (voltage|power) [(${GOOD}|high|within (ten percent|range|limits|the nameplate)|in range)]`,
+    judge('supplyVoltage'),
+    { examples: ['is the supply voltage good'] },
+  ),
+  rule(
+    `((what is|how is|check|give me|how much is|figure) ${THE} [(voltage|phase)] (imbalance|unbalance|balance)|(are|is) ${THE} (legs|phases|voltage|power|lines) (balanced|even|imbalanced|out of balance)|how much imbalance [(is there|do i have)])`,
+    judge('voltageImbalance'),
+    { examples: ['what is my imbalance'] },
+  ),
+  rule(
+    `((did|does|is|has) ${THE} [(nitrogen|standing)] (pressure test|nitrogen|test|pressure|nitrogen test) (hold|holding|held|still holding|pass|good|drop|dropping|leak)|(did|has) (it|i) (lose|lost|drop|dropped) any (pressure|nitrogen)|did it hold [(pressure|overnight)]|(has it held|is it still holding) [pressure])`,
+    judge('pressureTest'),
+    { examples: ['did the pressure test hold', 'did it lose any pressure'] },
+  ),
+  rule(tripsWhereSet(HIGH), judge('highPressureSwitch'), {
+    examples: ['is the high pressure switch tripping early'],
+  }),
+  rule(tripsWhereSet(LOW), judge('lowPressureSwitch'), {
+    examples: ['did the low pressure switch open late'],
+  }),
+  rule(
+    `(is|does|did) (it|that|${THE} (switch|control)) ${TRIPS} (early|late|too early|too soon|too late|where it is set|where it should)`,
+    judgeLastControl,
+    { examples: ['is it tripping early'] },
+  ),
+  rule(
+    `((is|how is) ${THE} (discharge [line]|hot gas line) [(temp|temperature)] [too] (hot|cool|cold)|how hot is too hot (on|for|at) ${THE} discharge [line])`,
+    judge('dischargeLine'),
+    { examples: ['is the discharge line too hot'] },
+  ),
+  rule(
+    `((what is|what would be|figure|give me|calculate) ${THE} [annual] leak rate|(am i|are we|is it|is this) over [the] leak (rate|limit|threshold|trigger)|is (it|this|that) [a] reportable [leak])`,
+    judge('leakRate'),
+    { examples: ['what is the leak rate'] },
+  ),
+  ...(['defrost', 'door'] as const).map((which) =>
+    rule(
+      `(what should ${THE} ${which} (heater|heaters) (draw|pull|be drawing|be pulling|amp [out]|be)|(is|are|how is|how are) ${THE} ${which} (heater|heaters) (${GOOD}|drawing right|pulling right|burned out|burnt out))`,
+      judge(`${which}Heater`),
+      { examples: [`what should the ${which} heater draw`] },
+    ),
+  ),
+  rule(
+    `(what|where) should (i|we|you) set ${THE} ${HIGH} [pressure] ${CONTROL} [(at|to)]`,
+    targetOf('highCutoutPressure'),
+    { examples: ['where should i set the high pressure cut out'] },
+  ),
+  rule(
+    `(what|where) should ${THE} ${HIGH} [pressure] ${CONTROL} ${SET_WHERE}`,
+    targetOf('highCutoutPressure'),
+    { examples: ['what should the high pressure switch be set at'] },
+  ),
+  rule(
+    `(what|where) should (i|we|you) set ${THE} ${LOW} [pressure] [(switch|control)] cut in [(at|to)]`,
+    targetOf('lowCutinPressure'),
+    { examples: ['where should i set the low pressure cut in'] },
+  ),
+  rule(
+    `(what|where) should ${THE} ${LOW} [pressure] [(switch|control)] cut in ${SET_WHERE}`,
+    targetOf('lowCutinPressure'),
+  ),
+  rule(
+    `(what|where) should (i|we|you) set ${THE} ${LOW} [pressure] ${CONTROL} [(at|to)]`,
+    targetOf('lowCutoutPressure'),
+    { examples: ['where should i set the low pressure cut out'] },
+  ),
+  rule(
+    `(what|where) should ${THE} ${LOW} [pressure] ${CONTROL} ${SET_WHERE}`,
+    targetOf('lowCutoutPressure'),
+    { examples: ['what should the low pressure control be set at'] },
+  ),
+  rule(
+    `(what|where) should ((i|we|you) set ${THE} cut out [(at|to)]|${THE} cut out ${SET_WHERE})`,
+    cutOutTarget,
+    { examples: ['what should the cut out be set at'] },
+  ),
+  rule(
+    `((what will|what would|where will|where would) [the] (head|head pressure|it) (be|run|do|go to|get to) (on|in) [the] hottest day|(will|would) it (make it|trip|hold|be ok|survive|cut out|stay on|run) (on|in) [the] hottest day|how (much (room|margin)|close) (will|would|do|am) i [(have|be|get)] [left] [to (the cut out|tripping|it)] (on|in) [the] hottest day|[and] (what|how) about [on] [the] hottest day)`,
+    plain('hottestDay'),
+    { examples: ['what will head be on the hottest day', 'will it trip on the hottest day'] },
+  ),
+];
