@@ -57,16 +57,17 @@ const NEEDED = {
   ratedLoadAmps: 'nameplateAmps',
   highSide: 'nameplateHighSide',
   lowSide: 'nameplateLowSide',
-} as const satisfies Record<NameplateItem, Needs['need'] & Input['name']>;
+} as const satisfies Partial<Record<NameplateItem, Needs['need'] & Input['name']>>;
+type PlateItem = keyof typeof NEEDED;
 
-export const needPlate = (need: (typeof NEEDED)[NameplateItem]): Needs => ({
+export const needPlate = (need: (typeof NEEDED)[PlateItem]): Needs => ({
   kind: 'needs',
   about: null,
   need,
 });
 
 /** What the plate says, or that it is to be read off. */
-export function plateOf({ unit: { nameplate } }: VisitState, item: NameplateItem): Found<Amount> {
+export function plateOf({ unit: { nameplate } }: VisitState, item: PlateItem): Found<Amount> {
   const amount = nameplate[item];
   const name = NEEDED[item];
   if (amount === undefined) return needPlate(name);
