@@ -120,7 +120,7 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
     one('ratedCapacitance'),
     { examples: ['the capacitor is rated ten microfarads'] },
   ),
-  rule('[it is] [a] <amount> [run] (capacitor|cap)', ratedCan, {
+  rule('(it is|this is|that is|it has|it takes) a <amount> [run] (capacitor|cap)', ratedCan, {
     examples: ['it is a ten microfarad cap'],
   }),
   ...(['day', 'week'] as const).map((span) =>
