@@ -25,7 +25,7 @@ export const DURATION = named(
     fixed(90, '(an|one|a) hour and a half'),
     fixed(60, 'an hour'),
     fixed(45, 'three quarters of an hour'),
-    fixed(15, '(a quarter hour|a quarter of an hour|quarter of an hour)'),
+    fixed(15, '(a quarter of an hour|quarter of an hour)'),
     fixed(1, 'a minute'),
   ),
 );

@@ -154,6 +154,20 @@ const readsOfRated: Means = (tags, frame) => {
   return rated === null || read === null ? null : { ...read, unclaimed: [String(rated)] };
 };
 
+const PAIRS = ['lineOneTwo', 'lineTwoThree', 'lineOneThree'] as const;
+
+/** The same between each two legs of a three-phase supply. */
+const onAllThree: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  if (unit !== null && unit !== 'V') return null;
+  const readings = PAIRS.flatMap((pair) => electrical(tags, pair, frame) ?? []);
+  return readings.length === PAIRS.length ? { readings } : null;
+};
+
+/** "Contactor has twenty four volts on the coil": only volts are got, a bare number may be anything. */
+const fedWith: Means = (tags, frame) =>
+  amountIn(tags).unit === 'V' ? one(electrical(tags, placeId(tags['place']), frame)) : null;
+
 /** The three pairs of a three-phase supply in the order they are taken. */
 const threePairs: Means = (tags, frame) => {
   const pairs = [
@@ -214,6 +228,21 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     noVolts(),
     { examples: ['the contactor has no power'] },
   ),
+  rule(
+    `(i am not (getting|reading|seeing|showing)|not (getting|reading|seeing)|i do not have|do not have|i have not got) [(any|a)] (anything|voltage|volts|power|thing) (at|across|on|to|into|in|out of|from|between) <the> <place>`,
+    noVolts(),
+    { examples: ['i am not getting anything across the contactor'] },
+  ),
+  rule(
+    '<the> <place> (has|has got|is got|is getting|gets|is seeing|sees|shows) [got] <amount> [(on|at|across|to) (the coil|it)]',
+    fedWith,
+    {
+      examples: ['contactor has got twenty four volts on the coil'],
+    },
+  ),
+  rule(`${GOT} <amount> (on|across|at|between) all three [(legs|phases|lines)]`, onAllThree, {
+    examples: ['two oh eight on all three legs'],
+  }),
   rule(
     '<the> <place> (is not getting|does not have|has not got|is not seeing) [any] (voltage|volts|power|juice)',
     noVolts(),
@@ -283,7 +312,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     examples: ['start to common three point nine ohms', 'common to ground is ol'],
   }),
   rule(
-    '<the> <place> [is] (pulling|drawing|pulls|draws|amps|amping|amps (is|are|at)|amperage [is]|current|draw is|current is|amp draw|running amps|amp draw is) <amount>',
+    '<the> <place> [is] [only] (pulling|drawing|pulls|draws|amps|amping|amps (is|are|at)|amperage [is]|current|draw is|current is|amp draw|running amps|amp draw is) <amount>',
     pulling,
     {
       examples: ['evaporator fan amp draw is point six'],

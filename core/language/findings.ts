@@ -1,23 +1,16 @@
 import type { PartId } from '../terms/names.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
+import { FANS, settledFan } from './fans.ts';
 import { partId, stateId, tagsIn } from './slots.ts';
 import type { Finding } from './utterance.ts';
 import { LIFELESS } from './vocabulary/state-names.ts';
 
-const FANS: readonly PartId[] = [
-  'condenserFan',
-  'condenserFanMotor',
-  'evaporatorFan',
-  'evaporatorFanMotor',
-];
-
 function finding(part: PartId, state: Finding['state'], frame: Frame): Finding {
   const words = frame.wordsOf(frame.span);
-  if (part !== 'fan') return { part, state, words };
-  const { lastPart } = frame.context;
-  return lastPart !== null && FANS.includes(lastPart)
-    ? { part: lastPart, state, words }
-    : { part, state, unresolved: true, words };
+  const settled = settledFan(part, frame.context);
+  return settled === 'fan'
+    ? { part, state, unresolved: true, words }
+    : { part: settled, state, words };
 }
 
 /** What turns, and stands still when it is dead; anything else has failed then. */
@@ -78,6 +71,13 @@ const lifeless: Means = (tags, frame) => {
   return { findings: [finding(part, BREAKS.includes(part) ? 'open' : state, frame)] };
 };
 
+const noneRuns: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  return part === null || !TURNS.includes(part)
+    ? null
+    : { findings: [finding(part, 'notRunning', frame)] };
+};
+
 /** What only one part of the unit does, so that it need not be named. */
 const onlyOf =
   (part: PartId, state: Finding['state']): Means =>
@@ -94,7 +94,7 @@ const stateIs =
   };
 
 const VERY =
-  '[(really|pretty|very|all|completely|totally|kind of|half|partially|a little|a bit|super|still|so|now|also|just|mostly)]';
+  '[(really|real|pretty|very|all|completely|totally|kind of|half|partially|a little|a bit|super|still|so|now|also|just|mostly)]';
 const IS =
   '(is|are|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~appears)';
 
@@ -130,6 +130,13 @@ export const FINDING_RULES: readonly Rule[] = [
   rule(`<the> <part> (is|are|was|were|looks|has been|been) ${LIFELESS}`, lifeless, {
     examples: ['transformer is dead'],
   }),
+  rule(
+    '(neither|none|neither one|none of) [of] [(the|my|them)] <part> (is|are|was) (running|turning|spinning|on|working)',
+    noneRuns,
+    {
+      examples: ['neither fan is running'],
+    },
+  ),
   rule(`<the> <part> ${LIFELESS}`, lifeless, { alone: true, examples: ['transformer dead'] }),
   rule(`<the> <part> and <the> <part:second> ${IS} ${VERY} <state>`, bothAre, {
     examples: ['condenser and evaporator are dirty'],

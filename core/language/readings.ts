@@ -162,6 +162,9 @@ const NITROGEN =
 
 const ARRIVAL =
   '(when i got here|on arrival|~when we (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|~when i (got there|arrived|came in|first got here|showed up|pulled up|walked in)|~(at|upon) arrival)';
+/** Where or when it was read: it changes nothing of what was read. */
+const THERE =
+  '(right now|now|just|just now|currently|today|here|up here|in here|[right] (at|by|near|leaving|off|on|coming out of|coming off|going into|into|entering) <the> (compressor|evaporator|evap|coil|condenser|receiver|txv|valve|expansion valve|unit|king valve|service valve|outlet|inlet|bulb))';
 const ADDED =
   '(added|weighed in|~put in|~put|~charged|~charged (in|it with|with)|~added in|~dumped in|~topped [it] (off|up) with|~weighed in another|~put in another|~added another|~put another|~put back|~threw in|~adding)';
 const RECOVERED =
@@ -232,6 +235,9 @@ export const READING_RULES: readonly Rule[] = [
       ],
     },
   ),
+  rule(`[the] <quantity> ${THERE} <link> <amount>`, notElectrical(asReading()), {
+    examples: ['suction pressure right now is sixteen', 'superheat at the evaporator is eight'],
+  }),
   rule('<amount> <quantity>', notElectrical(valueFirst), {
     examples: ['fourteen psi suction', 'seven degrees superheat'],
   }),
@@ -350,6 +356,20 @@ export const READING_RULES: readonly Rule[] = [
     refrigerantMoved('refrigerantRecovered'),
     {
       examples: ['two pounds four ounces recovered'],
+    },
+  ),
+  rule(
+    '[(i|we)] (got|pulled|took) <amount> [of <refrigerant>] out [of (it|there|the system|the unit)]',
+    refrigerantMoved('refrigerantRecovered'),
+    {
+      examples: ['got three pounds out of it'],
+    },
+  ),
+  rule(
+    `[(i|we)] [have] ${RECOVERED} (everything|it all|all of it|the [whole] charge|the refrigerant) <amount>`,
+    refrigerantMoved('refrigerantRecovered'),
+    {
+      examples: ['recovered everything, thirty one ounces'],
     },
   ),
   rule(

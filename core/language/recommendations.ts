@@ -1,10 +1,12 @@
+import { settledFan } from './fans.ts';
 import { heardRule, type Means, type Rule, rule } from './rule.ts';
 import { partId, tagsIn, workId } from './slots.ts';
 
 const todo: Means = (tags, frame) => {
   const kind = workId(tags['work']);
-  const part = partId(tags['part']);
-  if (kind === null || part === null) return null;
+  const named = partId(tags['part']);
+  if (kind === null || named === null) return null;
+  const part = settledFan(named, frame.context);
   return { recommendations: [{ do: kind, part, words: frame.wordsOf(frame.span) }] };
 };
 
@@ -21,9 +23,13 @@ const todoBoth: Means = (tags, frame) => {
 
 /** What still ought to be done. */
 export const RECOMMENDATION_RULES: readonly Rule[] = [
-  heardRule(`${SHOULD} <todo> <the> <part>`, todo, {
-    examples: ['they should replace the door gasket'],
-  }),
+  heardRule(
+    `${SHOULD} [~(come back and|come back to|also|probably|just|go ahead and|really)] <todo> <the> <part>`,
+    todo,
+    {
+      examples: ['they should replace the door gasket'],
+    },
+  ),
   rule('[i] (recommend|suggest|recommended|advise|would recommend) <working> <the> <part>', todo, {
     examples: ['i recommend replacing the filter dryer'],
   }),

@@ -41,6 +41,48 @@ export const TALK_RULES: readonly Rule[] = [
     { examples: ['i bet suction is around ten'] },
   ),
   rule(
+    '[(it|that|he|she|they|this|bill|price|invoice|part|we|i)] [(is|was|will)] (cost|costs|quoted|paid|spent|billed|owe|owes|charge|charged) [(it|that|him|her|them|me|us|the customer)] [about] <number> [(an|a|per) (hour|piece|trip|call|month)]',
+    nothing,
+    { examples: ['it costs eighty five an hour'] },
+  ),
+  rule(
+    '(call|text|email|phone|ring) (the (office|customer|manager|owner|boss|shop)|dispatch|me|you|him|her|them|my boss) [back] [(at|around|by|in)] [<number>]',
+    nothing,
+    { examples: ['call the office at two'] },
+  ),
+  rule('<number> of (the|these|those|my|our|them|us) <clause>', nothing, {
+    examples: ['two of the bolts are stripped'],
+  }),
+  rule(
+    '[the] (book|chart|manual|spec|specs|internet|phone|app) (says|said|calls for|shows) <clause>',
+    nothing,
+    {
+      examples: ['the book says head should be one seventy'],
+    },
+  ),
+  rule('did <who> (say|mention|tell you|tell us|think) <rest>', nothing, {
+    examples: ['did the customer say it was at fifty'],
+  }),
+  rule(
+    '[(i|we|you|he|they)] [(am|are|is)] (going to|about to|planning to|might|may|need to|have to|has to|want to|trying to|try to|will|would|could|should|do not|not going to) [just] (add|put in|put|recover|pull out|pull|take out|charge|weigh in|set it (to|at)|bring it (up|down) to|get it (up|down) to|go to|pump it (up|to)) [(another|more than|up to|at least|it (to|with))] <amount> [of] [<refrigerant>]',
+    nothing,
+    { examples: ['i might add eight ounces'] },
+  ),
+  rule(
+    '(is|was|did) [(my|the|your)] <quantity> [(at|over|under|above|below|hit|reach)] <amount>',
+    nothing,
+    {
+      examples: ['is head two hundred'],
+    },
+  ),
+  rule(
+    '(his|her|their) (gages|gage|meter|reading|readings|note|notes|ticket|paperwork|thermometer) (says|say|said|showed|had|read) <rest>',
+    hearsay,
+    {
+      examples: ['his gages said one ninety on the head'],
+    },
+  ),
+  rule(
     '(normally|usually|typically|generally|ideally|most of (these|them)|these things|(these|they) (usually|normally|typically|should|run|like)|this one (usually|normally)|(it|this|that) (usually|normally|typically|used to)) <clause>',
     nothing,
     { examples: ['normally these run about one fifty'] },
@@ -118,7 +160,7 @@ export const TALK_RULES: readonly Rule[] = [
     { examples: ['one thing'] },
   ),
   rule(
-    '(number|model|model number|serial|serial number|part number|suite|apartment|room|store|store number|highway|route|interstate|exit|aisle|gate|unit number|truck|van|line|dock|extension|bay|station|cooler number|case number|door number) [(is|number|numbers)] <number>',
+    '(number|model|model number|serial|serial number|part number|suite|apartment|room|store|store number|highway|route|interstate|exit|aisle|gate|unit number|truck|van|line|dock|extension|bay|station|cooler number|case number|door number|table) [(is|number|numbers)] <number>',
     nothing,
     {
       examples: ['store number fourteen'],

@@ -1,10 +1,12 @@
 import type { PartId, WorkKindId } from '../terms/names.ts';
+import { settledFan } from './fans.ts';
 import { type Means, type Rule, heardRule, rule } from './rule.ts';
 import { partId, tagsIn, workId } from './slots.ts';
 
 const done: Means = (tags, frame) => {
   const did = workId(tags['work']);
-  const part = partId(tags['part']);
+  const named = partId(tags['part']);
+  const part = named === null ? null : settledFan(named, frame.context);
   return did === null ? null : { work: [{ did, part, words: frame.wordsOf(frame.span) }] };
 };
 

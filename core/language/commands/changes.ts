@@ -101,7 +101,7 @@ const unlessHedged =
 /** Taking something back, or putting it right. */
 export const CHANGE_COMMANDS: readonly Rule[] = [
   heardCommand(
-    '(take that back|undo [that]|~take it back|~undo (it|last|the last one)|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget that|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~that (is|was) wrong|~that is not right|~get rid of that|~ignore that|~i misspoke|~(disregard|drop|lose|discard|kill|reject) (that|it|the last one)|~never mind (that|it) [last] [(one|reading|number)]|~never mind the last one|~that was a mistake|~(that was|i made) a mistake|~i (said|told you|gave you|read) (that|it) wrong|~that was not right|~oops|~(undo|delete|scratch|erase|remove|cancel) (the last|my last|that last|the previous|the) (reading|number|value|entry|one|thing))',
+    '(take that back|undo [that]|~take it back|~undo (it|last|the last one)|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget that|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~that (is|was) wrong|~that is not right|~get rid of that|~ignore that|~i misspoke|~(disregard|drop|lose|discard|kill|reject) (that|it|the last one)|~never mind (that|it) [last] [(one|reading|number)]|~never mind the last one|~(that|the|my) last [(one|reading|number)] (is|was) (wrong|off|not right|a mistake)|~that was a mistake|~(that was|i made) a mistake|~i (said|told you|gave you|read) (that|it) wrong|~that was not right|~oops|~(undo|delete|scratch|erase|remove|cancel) (the last|my last|that last|the previous|the) (reading|number|value|entry|one|thing))',
     undo,
     { examples: ['take that back', 'undo', 'scratch that'] },
   ),
@@ -134,7 +134,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     { examples: ['suction should have been fifteen'] },
   ),
   rule(
-    '(no|correction|sorry|actually|i mean|i meant|no wait) [the] <quantity> <link> <amount>',
+    '(no|correction|sorry|actually|i mean|i meant|no wait|wait|oops) [(i meant|i mean|i said|that is|make that)] [the] <quantity> <link> <amount>',
     amend,
     { examples: ['correction suction fifteen'], alone: true },
   ),
@@ -148,6 +148,11 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
       alone: true,
       examples: ['not fifty', 'no not fifty'],
     },
+  ),
+  rule(
+    '[(no|sorry)] (it is|that is|it was|that was|it should be|that should be|it is supposed to be|i said|i meant) <amount:right> (not|instead of|rather than) <amount:wrong>',
+    amendNot,
+    { examples: ['it is one ninety not one nineteen'], alone: true },
   ),
   rule(
     '[no] [(it is|that is|i said)] not [<link>] <amount:wrong> (it is|but|i said|<pause>) <amount:right>',

@@ -15,22 +15,22 @@ const choose =
 /** Steering the dialogue and the visit. */
 export const DIALOGUE_COMMANDS: readonly Rule[] = [
   heardCommand(
-    '(that is my before|~that is (the|our) before|~(mark|call|save|make|keep|use) (this|that|it|these|those) [(as|is)] [(the|my|our)] before|~(these|those|this) (are|is) [(my|the|our)] before [(readings|numbers)]|~before readings|~mark before|~(that is|this is) before|~those are before|~set before)',
+    '(that is my before|~that is (the|our) before|~(mark|call|save|make|keep|use) (this|that|it|these|those) [(readings|numbers)] [(as|is)] [(the|my|our)] before|~(these|those|this) (are|is) [(my|the|our)] before [(readings|numbers)]|~before readings|~mark before|~(that is|this is) before|~those are before|~set before)',
     plain('markBefore'),
     { examples: ['that is my before', 'mark this as before'] },
   ),
   heardCommand(
-    '(mark this as after|that is my after|~that is (the|our) after|~(mark|call|save|make|keep|use) (this|that|it|these|those) [(as|is)] [(the|my|our)] after|~(these|those|this) (are|is) [(my|the|our)] after [(readings|numbers)]|~after readings|~mark after|~(that is|this is) after|~those are after|~set after)',
+    '(mark this as after|that is my after|~that is (the|our) after|~(mark|call|save|make|keep|use) (this|that|it|these|those) [(readings|numbers)] [(as|is)] [(the|my|our)] after|~(these|those|this) (are|is) [(my|the|our)] after [(readings|numbers)]|~after readings|~mark after|~(that is|this is) after|~those are after|~set after)',
     plain('markAfter'),
     { examples: ['mark this as after', 'that is my after'] },
   ),
   heardCommand(
-    '(say that again|~repeat [(that|it|please|again)]|~(come again|what was that|what did you say|pardon|say again|again please|one more time|say it again|i did not (hear|catch|get) (that|you)|huh|what)|~again)',
+    '(say that again|~repeat [(that|it|please|again)]|~(come again|what was that|what did you say|what would you say|pardon|say again|again please|one more time|say it again|i did not (hear|catch|get) (that|you)|huh|what)|~again)',
     plain('repeat'),
     { alone: true, examples: ['say that again'] },
   ),
   heardCommand(
-    '(pause|hold on|stop|~stop listening|~hold it|~(be quiet|quiet|wait|hang on [a (second|sec|minute)]|go to sleep|mute|shut up|stop stop|hold up|give me a (second|minute|sec)|one (second|minute|moment|sec)))',
+    '(pause|hold on|stop|~stop listening|~hold it|~((be quiet|quiet) [for a (second|minute|sec)]|wait|hang on [a (second|sec|minute)]|go to sleep|mute|shut up|stop stop|hold up|give me a (second|minute|sec)|one (second|minute|moment|sec)))',
     plain('pause'),
     {
       alone: true,
@@ -38,7 +38,7 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     },
   ),
   heardCommand(
-    '(resume|go on|~(start listening|listen|wake up|i am back|go ahead|continue|unmute|carry on|keep going|ok i am back|back|listen up))',
+    '(resume|go on|~(start listening|listen|wake up|i am back|go ahead|continue|unmute|carry on|keep going|ok i am back|back|listen up|you can listen [(now|again)]|start listening again))',
     plain('resume'),
     { alone: true, examples: ['resume', 'go on', 'i am back'] },
   ),
@@ -68,7 +68,7 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     { examples: ['new visit', 'start a new visit'] },
   ),
   heardCommand(
-    '(that is it finish|finish|~(finish (up|the visit|visit|this visit|it|the note|the job|this)|i am (done|finished|all done)|we are (done|finished|all done)|(end|close|complete|wrap up|close out) (the|this) (visit|job|call|ticket)|end visit|close it out|wrap it up|that is (all|everything)|all done|that is it [i am] [(done|finish|finished|we are done)]|done here|call it done|close it))',
+    '(that is it finish|finish|~(finish (up|the visit|visit|this visit|it|the note|the job|this)|i am (done|finished|all done)|we are (done|finished|all done)|(end|close|complete|wrap up|close out) (the|this) (visit|job|call|ticket)|end visit|close it out|wrap it up|(let us|let is) (wrap (up|it up)|finish [up]|close it out|call it)|that is (all|everything)|all done|that is it [i am] [(done|finish|finished|we are done)]|done here|call it done|close it))',
     plain('finish'),
     { examples: ['that is it finish', 'finish the visit'] },
   ),

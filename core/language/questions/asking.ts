@@ -16,4 +16,11 @@ export const plain =
 export const aboutIn = (tags: Parameters<Means>[0]): AnswerableId | null =>
   answerableId(tags['derived']) ?? answerableId(tags['quantity']);
 
+/** What leads up to a question that is asked in passing. */
+export const TELL =
+  '(tell me|can you tell me|could you tell me|do you know|remind me|let me know|i (want|need) to know|any idea|you know)';
+/** For what, and on what day: it changes nothing of what is asked. */
+export const TODAY =
+  '[(today|here|right now|now|on this [unit]|for this [unit]|on this one|at this ambient|with this ambient|in this heat|at <amount>)]';
+
 export const MY = '[(my|~the|~our|~your|~a|~this)]';

@@ -18,19 +18,34 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
+    `(how come|what is making) ${MY} <asked> [(is|be|run|running)] (so|too|that|really|this) (high|low|off)`,
+    plain('causes'),
+    { examples: ['how come head is so high'] },
+  ),
+  rule(
+    '(why|how come) (is|was|does|did|do|will|would|has) [not] (<the> <part>|the (unit|box|system|freezer|cooler|case|thing|machine)) <clause>',
+    plain('causes'),
+    { examples: ['why will not the compressor start'] },
+  ),
+  rule(
+    '(why|how come) [(is|does|did|will|would|do|has)] [not] (it|this|she|that thing) [(is|does|will|keeps|kept|has been|been|to|not|have|has)] [not] [(keep|start|stay)] (short cycling|short cycle|tripping|trip|icing up|icing|ice up|freezing up|freeze up|freezing|running (warm|hot|long|all the time)|run|running|start|starting|cool|cooling|leaking|leak|making noise|flooding|starving|low on (gas|charge|refrigerant)|cycling|hunting|pulling down|pull down|hold temp|holding temp)',
+    plain('causes'),
+    { examples: ['why is it short cycling'] },
+  ),
+  rule(
     `(why is|what makes|what would (make|cause)|what causes|what could cause) [(a|the)] (high|low) <asked>`,
     plain('causes'),
     { examples: ['what causes high head pressure'] },
   ),
   heardRule(
-    '(what should i check next|~what (do i|should i|would you|should we) (check|look at|do|try|measure|test) [(next|now|first)]|~what is next|~what next|~what is the next (check|step|thing)|~next (check|step)|~where do i (go|look|test|check|measure) (next|from here|now)|~where (do|should|would) i (put|stick|place) (the|my) (leads|meter|probes|meter leads|test leads|clamp) [(next|now)]|~what (do|would) you (need|want) [(from me|to know|next|me to (check|measure|do|read|look at))]|~what (reading|readings|number|numbers) (do you|are you) (need|missing|want)|~what (am i|are you|are we) missing|~what (should|do) i (get|read|give you|take) [(next|now)]|~where to [next]|~what now|~what else should i check)',
+    '(what should i check next|~what (do i|should i|would you|should we) (check|look at|do|try|measure|test) [(next|now|first)]|~what is next|~what next|~what is the next (check|step|thing)|~next (check|step)|~where (do|should|would) i (go|look|test|check|measure|start looking) (next|from here|now|first)|~what (test|tests|check|checks) (should|do|would) (i|you) (do|run|make|start with) [(next|now|first)]|~what is the (next|first) (thing|test|place) to (check|do|look at|test|try|measure|look)|~where (do|should|would) i (put|stick|place) (the|my) (leads|meter|probes|meter leads|test leads|clamp) [(next|now)]|~what (do|would) you (need|want) [(from me|to know|next|me to (check|measure|do|read|look at))]|~what (reading|readings|number|numbers) (do you|are you) (need|missing|want)|~what (am i|are you|are we) missing|~what (should|do) i (get|read|give you|take) [(next|now)]|~where to [next]|~what now|~what else should i check)',
     plain('nextCheck'),
     {
       examples: ['what should i check next'],
     },
   ),
   heardRule(
-    '(where does that number come from|~where (did|do|does|would) (that|you|this|it|those) [(number|numbers)] (get that|come from|get [that] number)|~how (did|do|would|are) you (get|getting|figure|calculate|work out|know|come up with) (that|it|this) [number]|~(show|tell|explain) [me] (your work|the math|your math|how)|~says who|~what is that based on|~where is (that|this) [number] from|~where are (those|these) [numbers] from|~where (do|did) (those|these) [numbers] come from|~how is (that|this|it) worked out|~how did that (come out|get figured)|~what is the (formula|math|equation|source)|~what are you (basing|going by) [that] [on]|~according to (what|who)|~how is that (calculated|figured|worked out)|~why that number|~what formula|~explain that)',
+    '(where does that number come from|~where (did|do|does|would) (that|you|this|it|those) [(number|numbers)] (get that|come from|get [that] number)|~where (did|would|do) you come up with (that|it|this) [number]|~how (did|do|would|are) you (get|getting|figure|calculate|work out|know|come up with) (that|it|this) [number]|~(show|tell|explain) [me] (your work|the math|your math|how)|~says who|~what is that based on|~where is (that|this) [number] from|~where are (those|these) [numbers] from|~where (do|did) (those|these) [numbers] come from|~how is (that|this|it) worked out|~how did that (come out|get figured)|~what is the (formula|math|equation|source)|~what are you (basing|going by) [that] [on]|~according to (what|who)|~how is that (calculated|figured|worked out)|~why that number|~what formula|~explain that)',
     plain('working'),
     { examples: ['where does that number come from', 'how did you get that'] },
   ),

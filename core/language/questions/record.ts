@@ -7,17 +7,17 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     examples: ['compare before and after'],
   }),
   rule(
-    '(what (changed|is different|has changed|is the difference)|before and after|before versus after|before verses after|how does [the] after compare [(to|with) [the] before]|compare [the] after (to|with|and) [the] before|compare [it] (to|with) [the] before|show me before and after|did it (help|get better|improve)|how much better is it|what is the difference (between before and after|from before [(and|to) after])|compare the before and [the] after)',
+    '(what (changed|is different|has changed|is the difference)|before and after|before versus after|before verses after|how does [the] after compare [(to|with) [the] before]|compare [the] after (to|with|and) [the] before|compare [it] (to|with) [the] before|how does (it|that|this) compare (to|with) [the] before|how is it compared (to|with) before|show me before and after|did it (help|get better|improve)|how much better is it|what is the difference (between before and after|from before [(and|to) after])|compare the before and [the] after)',
     plain('beforeAfter'),
     { examples: ['what changed'] },
   ),
   rule(
-    '(what is my before|what (was|were) [(it|that|my|the)] (before|before readings|before numbers|readings before)|(read|give|tell) me [(my|the)] (before|before readings|before numbers)|what did i have before|what was my before|what (was|were) [(my|the)] <quantity> before [(i started|work|that|we started)]|what did [(my|the)] <quantity> start (at|out at)|where did [(my|the)] <quantity> start [(at|out)]|what are my before readings|what was it before)',
+    '(what is my before|what (was|were) [(it|that|my|the)] (before|before readings|before numbers|readings before)|(read|give|tell) me [(my|the)] (before|before readings|before numbers)|what did i have before|what was my before|what (was|were) [(my|the)] <quantity> before [(i started|work|that|we started)]|what did ([(my|the)] <quantity>|it|i|we) start (at|out at|with|out with)|what were (my|the) (numbers|readings) before|where did [(my|the)] <quantity> start [(at|out)]|what are my before readings|what was it before)',
     plain('before'),
     { examples: ['what were my before readings'] },
   ),
   heardRule(
-    '(read it back|what have i got so far|~read (that|them|those|everything|it all|my readings|the readings|me the readings|me my readings|me back) [back] [to me]|~read [me] back (my|the|all the|all my|those|everything|what) [(readings|numbers|you have|i have|you got|i said)]|~(give|tell|show) me (all the|all my|the|my|everything) [(readings|numbers|you have|you got|i have)] [so far]|~go over (my|the) (readings|numbers)|~what (do you|have you|did you) (have|got|get) [so far]|~what do i have [so far]|~what are my (readings|numbers)|~read me (everything|what you have|what you got)|~give me my readings|~summary|~sum it up|~list [my] readings)',
+    '(read it back|what have i got so far|~read (that|them|those|everything|it all|my readings|the readings|me the readings|me my readings|me back) [back] [to me]|~read [me] back (my|the|all the|all my|those|everything|what) [(readings|numbers|you have|i have|you got|i said)]|~(give|tell|show) me (all the|all my|the|my|everything) [(readings|numbers|you have|you got|i have)] [so far]|~go over (my|the) (readings|numbers)|~(tell|show|give|read) me what (you|i) [have] (got|have) [so far]|~what (numbers|readings) (do you have|have you got|have i given you) [so far]|~what (do you|have you|did you) (have|got|get) [so far]|~what do i have [so far]|~what are my (readings|numbers)|~read me (everything|what you have|what you got)|~give me my readings|~summary|~sum it up|~list [my] readings)',
     plain('readback'),
     { examples: ['read it back', 'what do you have so far'] },
   ),

@@ -48,7 +48,7 @@ const marginsOfSide = SIDES.flatMap(([side, quantity]): readonly Rule[] => {
       marginOf(quantity),
     ),
     rule(
-      `how (much room|much margin|many psi|many pounds|much) (is there|do i have|is left|have i got) (before|until|till|to) [the] ${CONTROL} [${ACTS}]`,
+      `how (much [(room|margin|more|further|farther|higher)]|many (psi|pounds)|far) [(is there|do i have|is left|have i got)] (before|until|till|to) [the] ${CONTROL} [${ACTS}]`,
       marginOf(quantity),
     ),
     rule(
@@ -100,6 +100,11 @@ export const SWITCH_QUESTIONS: readonly Rule[] = [
     },
   ),
   ...marginsOfSide,
+  rule(
+    'how (many (psi|pounds|degrees)|much (more|further|farther|room|higher)|far) [(do i have|have i got|is there|is left|left)] (till|until|before|to) (it|she|that) (trips|cuts out|opens|kicks out|goes out|shuts off|shuts down)',
+    margin,
+    { examples: ['how many psi till it trips'] },
+  ),
   rule('how (close|near|far) (to|from) [the] cut out (am i|are we|is it)', margin, {
     examples: ['how far from the cut out am i'],
   }),

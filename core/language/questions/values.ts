@@ -1,6 +1,6 @@
 import type { QuantityId } from '../../terms/quantities.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
-import { aboutIn, ask, MY } from './asking.ts';
+import { aboutIn, ask, MY, TELL, TODAY } from './asking.ts';
 
 const about =
   (kind: 'target' | 'value' | 'compare'): Means =>
@@ -61,6 +61,35 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     about('target'),
     { examples: ['where do i want my suction'] },
   ),
+  rule(
+    `[${TELL}] (what|where|how high|how low) ${MY} <asked> (should be|is supposed to be|ought to be|needs to be|has to be) [at] ${TODAY}`,
+    about('target'),
+    {
+      examples: ['tell me what head should be'],
+    },
+  ),
+  rule(
+    `(what|where) is ${MY} <asked> (supposed to|meant to) (be|run|sit) [at] ${TODAY}`,
+    about('target'),
+    {
+      examples: ['what is head supposed to be at ninety degrees'],
+    },
+  ),
+  rule(
+    `what (should|would|do) (i|we) (be (running|seeing|getting|at|looking at)|want to (see|have|be at|get)|like to see|expect to see) (for|on|in|at|with) ${MY} <asked> ${TODAY}`,
+    about('target'),
+    { examples: ['what should i be running for head pressure today'] },
+  ),
+  rule(
+    `(give me|i need|what is|get me|have you got) (a|the|my) (target|goal|number) (for|on) ${MY} <asked>`,
+    about('target'),
+    {
+      examples: ['give me a target for suction'],
+    },
+  ),
+  rule('what is (my|the) target', () => ask({ ask: 'target', about: null }), {
+    examples: ['what is my target'],
+  }),
   rule(`[the] (target|ideal) <asked>`, about('target'), {
     alone: true,
     examples: ['target superheat'],
@@ -87,12 +116,6 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
       examples: ['what is a good head pressure here'],
     },
   ),
-  rule(`what is ${MY} <asked> supposed to be [at]`, about('target'), {
-    examples: ['what is head supposed to be'],
-  }),
-  rule(`(where|what) is ${MY} <asked> supposed to (be|run|sit) [at]`, about('target'), {
-    examples: ['where is head supposed to be'],
-  }),
   rule('what should (it|that|this) be [at]', () => ask({ ask: 'target', about: null }), {
     examples: ['what should it be'],
   }),
@@ -135,7 +158,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    '(how far off (is that|is it|are we|is this)|how is (that|it|this) looking|is (it|this) (normal|right)|is (that|it|this) (ok|good|high|low|in line|about right|too high|too low|all right|where it should be|in range|bad)|how does (that|it) look|how am i doing|am i (close|ok|good|running high|running low|in range|on target|too high|too low|off)|is that right|how does (that|it|this) compare|how do (i|we) (look|compare)|how (much|far) (over|under|high|low|above|below|out) (am i|are we|is it|is that)|how (high|low) am i|what is the difference|am i (high or low|over or under|above or below)|how close am i|(is that|is it) where it (should|needs to) be|does that (look|sound) (right|good|ok|normal|about right))',
+    '(how far off (is that|is it|are we|is this)|how is (that|it|this) looking|is (it|this) (normal|right)|is (that|it|this) (ok|good|high|low|in line|about right|too high|too low|all right|where it should be|in range|bad)|how does (that|it) look|how am i doing|am i (close|ok|good|running high|running low|in range|on target|too high|too low|off)|is that right|how does (that|it|this) compare|how do (i|we) (look|compare)|how (much|far) (over|under|high|low|above|below|out) (am i|are we|is it|is that)|how (high|low) am i|what is the difference|am i (high or low|over or under|above or below)|how close am i|(am i|is it|is that) (in the ballpark|in the neighborhood|anywhere close|about right|on the money|where i should be|where i need to be)|(is|are) (it|that|this|they) supposed to be (that|this|so) (high|low|hot|cold)|(is that|is it) where it (should|needs to) be|does that (look|sound) (right|good|ok|normal|about right))',
     () => ask({ ask: 'compare', about: null }),
     {
       examples: ['is it normal', 'how does that look'],

@@ -1,7 +1,7 @@
 import type { PartId } from '../../terms/names.ts';
 
 export const PART_NAMES: Record<PartId, readonly string[]> = {
-  compressor: ['compressor', '~pump'],
+  compressor: ['compressor'],
   condenser: ['condenser [coil]', '~coil', '~outdoor coil', '~condensing coil'],
   condenserFan: ['condenser fan', '~(outdoor|condensing) fan'],
   condenserFanMotor: ['condenser fan motor', '~condenser motor'],
@@ -40,7 +40,10 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   doorHeater: ['~door (heater|heaters)', '~(anti sweat|frame) (heater|heaters)', '~mullion heater'],
   doorSwitch: ['door switch', '~light switch'],
   hinge: ['hinge', '~(hinges|door hinge|lid hinge|door hinges)'],
-  light: ['~(light|lights|lamp|bulb light|box light)'],
+  light: [
+    '~(light|lights|lamp|bulb light|box light)',
+    '~(light|lights) in the (box|cooler|case|freezer|walk in)',
+  ],
   thermometer: ['~thermometer', '~(temp|temperature) gage'],
   sensor: ['sensor', '~(probe|thermistor|temp sensor|temperature sensor)'],
   expansionValve: [
@@ -85,7 +88,11 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   disconnect: ['~(disconnect|disconnect switch)'],
   plug: ['~(plug|cord|power cord|receptacle|outlet)'],
   transformer: ['transformer'],
-  fanBlade: ['fan blade', '~(fan blades|blade|blades)'],
+  fanBlade: [
+    'fan blade',
+    '~(fan blades|blade|blades)',
+    '~(condenser|evaporator|evap) fan (blade|blades)',
+  ],
   fan: ['fan', '~(fans|fan motor)'],
   filter: ['~(filter|air filter|filters)'],
   product: ['~(product|food)'],

@@ -103,7 +103,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     'suction line',
     '~suction line (temp|temperature)',
     '~suction (pipe|temp|temperature)',
-    '~(line|pipe) temp at the bulb',
+    '~[(line|pipe)] (temp|temperature) at the bulb',
     '~vapor line [(temp|temperature)]',
   ],
   liquidLineTemp: ['liquid line', '~liquid line (temp|temperature)', '~liquid (temp|temperature)'],

@@ -4,7 +4,8 @@ import type { FindingStateId } from '../../terms/names.ts';
 export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   dirty: [
     'dirty',
-    '~(filthy|nasty|greasy|dusty|grimy|matted)',
+    '~(filthy|nasty|greasy|dusty|grimy|matted|caked [up]|fouled)',
+    '~(caked|loaded|coated|matted) [up] with (grease|dirt|dust|lint|flour|grime)',
     '~(full of|covered in) (grease|dirt|dust|lint)',
   ],
   plugged: [
@@ -20,7 +21,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~iced [over]',
     '~(frozen|froze|frosted|frosting|icing) [(up|over|solid)]',
     '~(a|one) (block|sheet) of ice',
-    '~(a|one) solid block of ice',
+    '~(a|one) solid (block|sheet) of ice',
     '~(full of|covered in) (ice|frost)',
     '~frozen solid',
   ],
