@@ -38,6 +38,19 @@ function electrical(tags: Tags, place: PlaceId | null, frame: Frame): Reading | 
   const amount = amountIn(tags);
   const quantity = quantityAt(amount, place);
   if (quantity === null) return null;
+  return readingOf(quantity, amount, { place, frame });
+}
+
+interface Where {
+  readonly place: PlaceId | null;
+  readonly frame: Frame;
+}
+
+function readingOf(
+  quantity: QuantityId,
+  amount: Amounted,
+  { place, frame }: Where,
+): Reading | null {
   const value = measured(quantity, amount, frame.context.units);
   return value === null ? null : { ...value, place, words: frame.wordsOf(frame.span) };
 }
@@ -69,16 +82,24 @@ const bare: Means = (tags, frame) => {
   return unit === null ? null : one(electrical(tags, null, frame));
 };
 
+/** What is pulled or drawn is amps, unless watts are said. */
+function drawn(tags: Tags, place: PlaceId | null, frame: Frame): Reading | null {
+  const amount = amountIn(tags);
+  return amount.unit === null
+    ? readingOf('current', amount, { place, frame })
+    : electrical(tags, place, frame);
+}
+
 const pulling: Means = (tags, frame) => {
   const amount = amountIn(tags);
   if (amount.unit !== null && amount.unit !== 'A' && amount.unit !== 'W') return null;
-  return one(electrical({ ...tags, unit: amount.unit ?? 'A' }, placeId(tags['place']), frame));
+  return one(drawn(tags, placeId(tags['place']), frame));
 };
 
 const ofFan: Means = (tags, frame) => {
   const last = frame.context.lastPlace;
   const place = last === 'condenserFan' || last === 'evaporatorFan' ? last : null;
-  return one(electrical({ ...tags, unit: amountIn(tags).unit ?? 'A' }, place, frame));
+  return one(drawn(tags, place, frame));
 };
 
 /** "voltage one fifteen", "resistance common to run two ohms": the quantity named. */
@@ -149,7 +170,7 @@ const megged: Means = (tags, frame) => {
 const readsOfRated: Means = (tags, frame) => {
   const rated = numberIn(tagsIn(tags['rated'])?.['number']);
   const read = one(
-    electrical({ ...tags, unit: amountIn(tags).unit ?? 'uF' }, placeId(tags['place']), frame),
+    readingOf('capacitance', amountIn(tags), { place: placeId(tags['place']), frame }),
   );
   return rated === null || read === null ? null : { ...read, unclaimed: [String(rated)] };
 };

@@ -3,7 +3,7 @@ import { ONES, TEENS, TENS } from './number-words.ts';
 
 /** Numbers, degree and ohm signs, words with an apostrophe inside, and punctuation, in that order. */
 const SCANNER =
-  /(\d{1,2}:\d\d|(?<![\w.])-?\d+\/\d+|\d+\/\d+)|((?<![\w.])[-–−]?\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|(?<![\w.])[-–−]?\d+(?:\.\d+)?|\d+(?:\.\d+)?|(?<![\w.])[-–−]?\.\d+)|(°|º|Ω|[µμ]f|[µμ]|%|(?<=\d)")|([a-z]+(?:'[a-z]+)?)|([,.;:!?…—=()|]|\s[-–]\s)/g;
+  /(\d{1,2}:\d\d|(?<![\w.])-?\d+\/\d+|\d+\/\d+)|((?<![\w.])[-–−]?\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|(?<![\w.])[-–−]?\d+(?:\.\d+)?|\d+(?:\.\d+)?|(?<![\w.])[-–−]?\.\d+)|(°|º|ω|[µμ]f|[µμ]|%|(?<=\d)")|([a-z]+(?:'[a-z]+)?)|([,.;:!?…—=()|]|\s[-–]\s)/g;
 const DASH_BETWEEN_NUMBERS = /^\s*[-–]\s*$/;
 
 const TWO_FIGURES = [...TEENS, ...TENS].join('|');
@@ -20,7 +20,6 @@ const GROUP_NAMES: ReadonlySet<string> = new Set(['thousand', 'million', 'billio
 const SIGNS: Readonly<Record<string, string>> = {
   '°': 'degrees',
   º: 'degrees',
-  Ω: 'ohms',
   ω: 'ohms',
   µf: 'microfarads',
   μf: 'microfarads',

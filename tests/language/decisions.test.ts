@@ -1,8 +1,50 @@
 import { describe, expect, it } from 'vitest';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
 import { understand } from '../../core/language/understand.ts';
+import { readCorpus } from '../corpus/corpus.ts';
 
 const understood = (text: string) => understand(text, EMPTY_CONTEXT);
+
+/** Sentences that could go two ways, and which of the two is meant: each is a line of the tables. */
+const DECIDED = [
+  ['how far off am i', '?compare'],
+  ['a two door reach in', 'equipment reachIn doors=2'],
+  ['one fifteen in, one fifteen out', 'voltage 115 V @lineSide;voltage 115 V @loadSide'],
+  ['suction forty degrees', 'evaporatingTemp 40 degF'],
+  ['suction line forty', 'suctionLineTemp 40 degF'],
+  ['suction minus two', 'DOUBT suctionPressure -2 psi (noUnit)'],
+  ['pulled it to twenty nine inches', 'suctionPressure -29 inHg'],
+  ['pulled it down to five hundred microns', 'vacuum 500 micron'],
+  ['added eight ounces of one thirty four', 'refrigerantAdded 8 oz of=R-134a'],
+  [
+    'high pressure switch opened at three eighty',
+    'headPressure 380 psi event=tripped;finding highPressureSwitch tripped',
+  ],
+  ['ten degree split', 'UNCLAIMED 10'],
+  [
+    'suction thirteen, head nine',
+    'DOUBT suctionPressure 13 psi (againstSibling);DOUBT headPressure 9 psi (againstSibling)',
+  ],
+  ['customer says it was at fifty', 'memo "customer says it was at fifty"'],
+  ['customer says head was two fifty', 'DOUBT headPressure 250 psi (hearsay)'],
+  ['eight hundred microns, five minutes in', 'vacuum 800 micron after=5min'],
+  ['one eighty of nitrogen at sixty five degrees', 'testPressure 180 psi gas=65degF'],
+  ['no bubbles', 'sightGlass clear'],
+  ['common to ground is OL', 'insulationResistance OL Mohm @commonGround'],
+  ['head was two hundred when i got here', 'headPressure 200 psi when=arrival'],
+  ['if head goes over two hundred …', 'NOTHING'],
+] as const;
+
+describe('sentences that could go two ways', () => {
+  it('are lines of the corpus, decided as they are here', () => {
+    const lines = new Map(
+      readCorpus()
+        .filter(({ context }) => context === EMPTY_CONTEXT)
+        .map(({ said, meant }) => [said, meant]),
+    );
+    expect(DECIDED.map(([said]) => [said, lines.get(said)])).toEqual(DECIDED);
+  });
+});
 
 /** What the corpus tables' short form cannot say: where units came from, and the words of each part. */
 describe('the whole object', () => {
@@ -54,6 +96,15 @@ describe('the whole object', () => {
         words: 'suction minus two',
         why: 'noUnit',
       },
+    ]);
+  });
+
+  it('implies the amps of what is only pulled, and reads the sign for ohms as said', () => {
+    expect(understood('compressor is pulling six point two').readings).toMatchObject([
+      { quantity: 'current', unit: 'A', unitFrom: 'implied', place: 'compressor' },
+    ]);
+    expect(understood('1.1Ω').readings).toMatchObject([
+      { quantity: 'resistance', unit: 'ohm', unitFrom: 'said', value: 1.1 },
     ]);
   });
 
