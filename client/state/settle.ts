@@ -45,9 +45,9 @@ function earEffects(
 
 /**
  * The narrow grammars hear better but hold few questions: they are for the answer alone. Whoever is not
- * understood once was saying something else.
+ * understood once was saying something else; whoever is not understood then either was answering after all.
  */
 function expected(session: Session, asked: OpenQuestion | null): Expectation {
-  if (session.unclearInARow > 0) return 'anything';
+  if (session.unclearInARow % 2 === 1) return 'anything';
   return asked === null ? session.expects : expectationOf(asked);
 }

@@ -13,11 +13,15 @@ export interface Explained {
   readonly from: number;
   readonly to: number;
   readonly tags: Tags;
+  /** What parts of the answer it gave; none: talk that is not for us. */
+  readonly gave: readonly string[];
 }
 
 export interface Explanation {
   readonly rules: readonly Explained[];
   readonly unclaimed: readonly string[];
+  /** Stretches that no rule reads. */
+  readonly leftOver: readonly string[];
   /** What came closest to reading the words that no rule reads; empty where every word is read or passed over. */
   readonly nearMisses: readonly NearMiss[];
   /** Nodes the matcher tried. */
@@ -27,14 +31,16 @@ export interface Explanation {
 /** Which rules read the sentence and where, and which nearly did. */
 export function explain(text: string, context: Context): Explanation {
   const { items, unclaimed, steps } = parse(text, context);
-  const rules = items.map(({ rule, words, start, end, tags }) => ({
+  const rules = items.map(({ rule, words, start, end, tags, meaning }) => ({
     shape: rule.shape,
     words,
     from: start,
     to: end,
     tags,
+    gave: Object.keys(meaning),
   }));
-  return { rules, unclaimed, nearMisses: missedBy(text, items), steps };
+  const leftOver = leftOverIn(text, items);
+  return { rules, unclaimed, leftOver, nearMisses: missedBy(text, items), steps };
 }
 
 function missedBy(text: string, items: readonly Item[]): readonly NearMiss[] {
@@ -45,4 +51,19 @@ function missedBy(text: string, items: readonly Item[]): readonly NearMiss[] {
   const isPassedOver = unread.every(({ token }) => FILLERS.has(token.text));
   const starts = unread.map(({ at }) => at);
   return isPassedOver ? [] : nearMisses(tokens, starts);
+}
+
+function leftOverIn(text: string, items: readonly Item[]): readonly string[] {
+  const tokens = tokenise(text);
+  const bounds = [0, ...items.flatMap(({ start, end }) => [start, end]), tokens.length];
+  const stretches: string[] = [];
+  for (let at = 0; at + 1 < bounds.length; at += 2) {
+    const between = tokens.slice(bounds[at], bounds[at + 1]);
+    const [first, last] = [between[0], between.at(-1)];
+    const isRead = between.every((token) => FILLERS.has(token.text));
+    if (first !== undefined && last !== undefined && !isRead) {
+      stretches.push(text.slice(first.start, last.end));
+    }
+  }
+  return stretches;
 }

@@ -67,6 +67,14 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
   rule('(quote|price|estimate) [(them|him|her|it|out)] [(on|for)] <working> <the> <part>', todo, {
     examples: ['quote them on replacing the compressor'],
   }),
+  rule('<the> <part> (is|are|has|have) (about|just about) had it', todo, {
+    tags: { work: 'replace' },
+    examples: ['the door gasket has about had it'],
+  }),
+  rule('<the> <part> (is|are) on (it is|their) last legs', todo, {
+    tags: { work: 'replace' },
+    examples: ['the hinges are on their last legs'],
+  }),
   rule('(it needs|needs|they need|it will need) (a|the) <part> <done>', todo, {
     examples: ['needs the door gasket replaced'],
   }),

@@ -24,7 +24,29 @@ export type LanguageCall =
 
 export function parseLanguageOptions(args: readonly string[]): LanguageCall {
   const parsed = parseOptions(args, OPTIONS);
-  if (parsed.kind === 'unusable') return parsed;
+  return parsed.kind === 'unusable' ? parsed : languageCall(parsed);
+}
+
+/** As `parseLanguageOptions`, for a command that has `--explain` besides. */
+export function parseExplainedOptions(
+  args: readonly string[],
+): LanguageCall & { readonly explain?: boolean } {
+  const parsed = parseOptions(args, { ...OPTIONS, explain: { type: 'boolean', default: false } });
+  return parsed.kind === 'unusable'
+    ? parsed
+    : { ...languageCall(parsed), explain: parsed.values.explain };
+}
+
+interface ParsedOptions {
+  readonly values: {
+    readonly refrigerant?: string | undefined;
+    readonly units?: string | undefined;
+    readonly asked?: string | undefined;
+  };
+  readonly words: readonly string[];
+}
+
+function languageCall(parsed: ParsedOptions): LanguageCall {
   const { refrigerant = null, units = 'us', asked = null } = parsed.values;
   const known = refrigerant === null ? null : findRefrigerant(refrigerant);
   if (known === undefined) {

@@ -43,4 +43,22 @@ describe('understand', () => {
     expect(first?.text).toBe(long);
     expect(second?.readings).toMatchObject([{ quantity: 'suctionPressure', value: 12 }]);
   });
+
+  it('says why in place of the JSON: rules with their words, what was left over, what was nearly meant', async () => {
+    const { printed } = await gloveside(['understand', '--explain'], {
+      input: ['okay head one forty six, gasket is zzz\nnice weather\nfour apples\n'],
+    });
+    const [first = '', talk = '', apples = ''] = printed;
+    expect(first).toContain('said        okay head one forty six, gasket is zzz');
+    expect(first).toContain('rule        [the] <quantity> <link> <amount>');
+    expect(first).toContain('read      "head one forty six", words 2 to 5');
+    expect(first).toContain('found     quantity=headPressure number=146');
+    expect(first).toContain('left over   "gasket is zzz"');
+    expect(first).toMatch(
+      /nearly {6}<the> <part> \(.*\n {2}read {6}"gasket is"\n {2}stopped {3}at "zzz"/,
+    );
+    expect(talk).toContain('understood  nothing');
+    expect(apples).toContain('understood  unclaimed ["4"]');
+    for (const text of printed) expect(() => JSON.parse(text)).toThrow();
+  });
 });

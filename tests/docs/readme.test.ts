@@ -1,12 +1,19 @@
 import { readFile } from 'node:fs/promises';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import { DEVELOPERS, explainedDemo, printedExplanation } from './demo-explanation.ts';
 import { printedVisit, README, replayDemo } from './demo-visit.ts';
 
 describe('the README', () => {
   it('prints the demo visit as the program says it today (npm run readme writes it anew)', async () => {
     const printed = printedVisit(await readFile(README, 'utf8'));
     expect(printed).toBe(await replayDemo());
+  });
+
+  it('and DEVELOPERS, which explains a sentence as the program does (npm run readme)', async () => {
+    const text = await readFile(DEVELOPERS, 'utf8');
+    expect(printedExplanation(text)).toContain('nearly');
+    expect(printedExplanation(text)).toBe(await explainedDemo(text));
   });
 
   it('names only npm scripts that exist', async () => {

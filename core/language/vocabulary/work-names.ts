@@ -28,7 +28,7 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
       'replace',
       '~(change|change out|swap|swap out|put in a new|put on a new|install a new|get a new)',
     ],
-    doing: ['replacing', '~(replacement|to be replaced|replaced|changing|changed)'],
+    doing: ['replacing', '~(replacement|to be replaced|replaced|changing|changed|swapping)'],
   },
   adjust: {
     done: [
