@@ -1,4 +1,5 @@
 import type { Expectation } from '../core/language/context.ts';
+import { type KnownNames, NO_NAMES } from '../core/language/known-names.ts';
 import { recogniserGrammar } from '../core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../core/language/vocabulary/pronunciations.ts';
 import { takeTurn } from '../core/turn/take-turn.ts';
@@ -18,11 +19,23 @@ import { createEarcons } from './voice/web-audio-earcons.ts';
 const MODEL_URL = '/model/en-us';
 
 /** Printed once: 4 ms on a desk, and an ear opens again after every sentence. */
-const GRAMMARS: Record<Expectation, string> = {
-  anything: recogniserGrammar('anything'),
+const NARROW: Record<Exclude<Expectation, 'anything'>, string> = {
   number: recogniserGrammar('number'),
   yesOrNo: recogniserGrammar('yesOrNo'),
 };
+
+/** The whole grammar with the names of the day, which change at most with the visit. */
+function createWholeGrammar() {
+  let printed = { names: NO_NAMES, text: recogniserGrammar('anything') };
+  return {
+    with(names: KnownNames): string {
+      if (printed.names !== names) printed = { names, text: recogniserGrammar('anything', names) };
+      return printed.text;
+    },
+    /** As it was listened for last. */
+    current: (): string => printed.text,
+  };
+}
 
 /** The session's ports in a browser. */
 export function browserPorts(log: EventLog): Ports {
@@ -48,10 +61,11 @@ export function browserPorts(log: EventLog): Ports {
 function browserEar(): Ear {
   let onLevel: (level: number) => void = () => undefined;
   let onProgress: (fraction: number) => void = () => undefined;
+  const whole = createWholeGrammar();
   const SpeechRecognition = createSpeechRecognition({
     modelUrl: MODEL_URL,
     pronunciations: PRONUNCIATIONS,
-    expected: Object.values(GRAMMARS),
+    expected: () => [whole.current(), ...Object.values(NARROW)],
     onLevel: (level) => onLevel(level),
     onProgress: ({ loadedBytes, totalBytes }) => onProgress(loadedBytes / totalBytes),
   });
@@ -62,7 +76,8 @@ function browserEar(): Ear {
     page: document,
     recogniser: createSentences(SpeechRecognition),
     clock,
-    grammarFor: (expectation) => GRAMMARS[expectation],
+    grammarFor: (expectation, names) =>
+      expectation === 'anything' ? whole.with(names) : NARROW[expectation],
     onLevel: (report) => {
       onLevel = report;
     },

@@ -1,15 +1,14 @@
-import type { Expectation } from '../../core/language/context.ts';
 import type { Clock } from '../state/clock.ts';
 import type { Ear, EarOpening, Heard } from './ear.ts';
 import { createMicrophone, type MicrophonePorts } from './microphone.ts';
 import type { SentenceRecogniser } from './sentence-recogniser.ts';
-import { Supervisor } from './supervisor.ts';
+import { Supervisor, type SupervisorPorts } from './supervisor.ts';
 import { createWakeLock, type WakeLockPorts } from './wake-lock.ts';
 
 export interface EarPorts extends Omit<MicrophonePorts, 'onTakenAway'>, WakeLockPorts {
   readonly recogniser: SentenceRecogniser;
   readonly clock: Clock;
-  readonly grammarFor: (expectation: Expectation) => string;
+  readonly grammarFor: SupervisorPorts['grammarFor'];
   readonly onLevel: Ear['onLevel'];
   readonly onProgress: Ear['onProgress'];
 }
@@ -40,8 +39,8 @@ export function createEar(ports: EarPorts): Ear {
       if (loaded.kind === 'deaf') lock.letGo();
       return loaded;
     },
-    listen(expectation) {
-      if (track) supervisor.listen({ track, expectation });
+    listen(expectation, names) {
+      if (track) supervisor.listen({ track, expectation, names });
     },
     gate: () => supervisor.gate(),
     close() {

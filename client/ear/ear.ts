@@ -1,5 +1,6 @@
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
+import type { KnownNames } from '../../core/language/known-names.ts';
 import type { Deafness } from './deafness.ts';
 
 /** The page's ear: one microphone for the visit, opened once and then gated sentence by sentence. */
@@ -7,7 +8,7 @@ export interface Ear {
   /** Asks for the microphone and loads the recogniser; quick and silent when both are there already. */
   open(): Promise<EarOpening>;
   /** Hears one sentence and reports it; goes on by itself after silence. */
-  listen(expectation: Expectation): void;
+  listen(expectation: Expectation, names: KnownNames): void;
   /** Hears nothing until the next `listen`; the microphone stays. */
   gate(): void;
   /** Lets the microphone go. */

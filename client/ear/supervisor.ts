@@ -1,5 +1,6 @@
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
+import type { KnownNames } from '../../core/language/known-names.ts';
 import type { Clock } from '../state/clock.ts';
 import type { Deafness } from './deafness.ts';
 import type { Heard } from './ear.ts';
@@ -8,13 +9,14 @@ import type { RecogniserReport, SentenceRecogniser } from './sentence-recogniser
 export interface SupervisorPorts {
   readonly recogniser: SentenceRecogniser;
   readonly clock: Clock;
-  readonly grammarFor: (expectation: Expectation) => string;
+  readonly grammarFor: (expectation: Expectation, names: KnownNames) => string;
   readonly report: (heard: Heard) => void;
 }
 
 export interface Wanted {
   readonly track: MediaStreamTrack;
   readonly expectation: Expectation;
+  readonly names: KnownNames;
 }
 
 type State =
@@ -81,7 +83,7 @@ export class Supervisor {
     try {
       this.#ports.recogniser.start({
         track: wanted.track,
-        grammar: this.#ports.grammarFor(wanted.expectation),
+        grammar: this.#ports.grammarFor(wanted.expectation, wanted.names),
         report: (report) => {
           if (mine === this.#session) this.#handle(report);
         },

@@ -15,7 +15,7 @@ export interface RecogniserEnvironment {
   readonly onHidden: (task: () => void) => () => void;
   readonly endpointing: EndpointerSettings;
   /** JSGF texts of the grammars that sessions will switch between. */
-  readonly expected: readonly string[];
+  readonly expected: () => readonly string[];
   readonly onLevel: (level: number) => void;
   readonly onProgress: (progress: LoadProgress) => void;
   /** What the last session measured of the room, for the next one. */

@@ -33,7 +33,7 @@ export async function prepareEngine(
  * Sound that comes meanwhile waits in the worker's queue and is heard after it.
  */
 export function warmEngine({ engine, expected }: RecogniserEnvironment): void {
-  for (const text of expected) {
+  for (const text of expected()) {
     const grammar = combineGrammars([{ text, weight: 1 }]);
     if (grammar !== null) engine.warm(grammar);
   }

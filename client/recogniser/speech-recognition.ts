@@ -17,7 +17,7 @@ export interface RecogniserOptions {
   readonly onLevel?: (level: number) => void;
   readonly onProgress?: (progress: LoadProgress) => void;
   /** Grammars that sessions will switch between: made ready once the first session hears. */
-  readonly expected?: readonly string[];
+  readonly expected?: () => readonly string[];
   readonly endpointing?: Partial<EndpointerSettings>;
 }
 
@@ -46,7 +46,7 @@ function browserEnvironment(options: RecogniserOptions): RecogniserEnvironment {
     fetchText: fetchText,
     onHidden: whenHidden,
     endpointing: { ...ENDPOINTER_SETTINGS, ...options.endpointing },
-    expected: options.expected ?? [],
+    expected: options.expected ?? (() => []),
     onLevel: options.onLevel ?? (() => undefined),
     onProgress: options.onProgress ?? (() => undefined),
     room: {},

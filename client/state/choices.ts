@@ -1,7 +1,9 @@
+import type { Fact } from '../../core/language/utterance.ts';
 import type { QuantityId } from '../../core/terms/quantities.ts';
 import { EMPTY_MEMORY } from '../../core/turn/turn.ts';
 import type { EventBody, VisitSettings } from '../../core/visit/events.ts';
 import type { Happening } from './happenings.ts';
+import { withNamesOf } from './known-names.ts';
 import { freshVisit, type Session } from './session.ts';
 import { stay, type SessionStep } from './settle.ts';
 
@@ -40,15 +42,22 @@ function wanted(session: Session, quantity: QuantityId): SessionStep {
   );
 }
 
-export function openVisit(session: Session, settings: VisitSettings): SessionStep {
+/** `facts`: what was already said of the unit it is about. */
+export function openVisit(
+  session: Session,
+  settings: VisitSettings,
+  facts: readonly Fact[] = [],
+): SessionStep {
+  const stated = facts.map((fact): EventBody => ({ type: 'factStated', v: 1, fact }));
   const fresh = {
     ...session,
+    names: withNamesOf(session.names, session.visit.unit),
     visit: freshVisit(settings),
     memory: EMPTY_MEMORY,
     notice: null,
     compared: null,
   };
-  return committing(fresh, [opening(settings)]);
+  return committing(fresh, [opening(settings), ...stated]);
 }
 
 function opening(settings: VisitSettings): EventBody {

@@ -1,5 +1,6 @@
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
+import type { KnownNames } from '../../core/language/known-names.ts';
 import type { Reply } from '../../core/replies/reply.ts';
 import type { QuantityId } from '../../core/terms/quantities.ts';
 import type { Turn, TurnInput } from '../../core/turn/turn.ts';
@@ -43,6 +44,7 @@ export type Happening =
   | { readonly kind: 'tabChosen'; readonly tab: Tab }
   | { readonly kind: 'readingWanted'; readonly quantity: QuantityId }
   | { readonly kind: 'settingsChosen'; readonly settings: VisitSettings }
+  | { readonly kind: 'namesKnown'; readonly names: KnownNames }
   | { readonly kind: 'newVisitChosen' }
   | {
       readonly kind: 'visitRead';
@@ -55,7 +57,11 @@ export type Effect =
   | { readonly kind: 'openEar' }
   | { readonly kind: 'closeEar' }
   | { readonly kind: 'gate' }
-  | { readonly kind: 'listen'; readonly expectation: Expectation }
+  | {
+      readonly kind: 'listen';
+      readonly expectation: Expectation;
+      readonly names: KnownNames;
+    }
   | {
       readonly kind: 'takeTurn';
       readonly words: TurnInput['words'];

@@ -30,7 +30,7 @@ export function perform(hands: Hands, effect: Effect): void {
       hands.ear.gate();
       break;
     case 'listen':
-      hands.ear.listen(effect.expectation);
+      hands.ear.listen(effect.expectation, effect.names);
       break;
     case 'takeTurn':
       takeTurn(hands, effect);
@@ -96,8 +96,8 @@ function turnFor(hands: Hands, words: TurnInput['words']): Turn {
 }
 
 function turnOn(hands: Hands, state: VisitState, words: TurnInput['words']): Turn {
-  const { memory } = hands.session();
-  return hands.takeTurn({ state, memory, words, stamp: hands.stampFor(state) });
+  const { memory, names } = hands.session();
+  return hands.takeTurn({ state, memory, words, names, stamp: hands.stampFor(state) });
 }
 
 async function commit(hands: Hands, bodies: readonly EventBody[]): Promise<void> {

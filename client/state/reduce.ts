@@ -65,6 +65,8 @@ function transition(session: Session, happening: Happening): SessionStep {
       return takeUp(session);
     case 'unsynced':
       return stay({ ...session, unsynced: happening.events });
+    case 'namesKnown':
+      return stay({ ...session, names: happening.names });
     case 'tabChosen':
       return stay(tabChosen(session, happening.tab));
     case 'readingWanted':

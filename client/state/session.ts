@@ -1,5 +1,6 @@
 import type { Comparison } from '../../core/advice/verdict.ts';
 import type { Expectation } from '../../core/language/context.ts';
+import { type KnownNames, NO_NAMES } from '../../core/language/known-names.ts';
 import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
 import type { VisitSettings } from '../../core/visit/events.ts';
 import type { VisitState } from '../../core/visit/state.ts';
@@ -51,6 +52,8 @@ export interface Session {
   /** Sound flows into the recogniser; opening it takes up to a third of a second after `listening` began. */
   readonly hearing: boolean;
   readonly visit: VisitState;
+  /** Sites and units of earlier visits on this device. */
+  readonly names: KnownNames;
   readonly memory: Memory;
   /** The page's own sentence, shown before the last reply until something else is said. */
   readonly notice: Notice | null;
@@ -89,6 +92,7 @@ export function sleepingSession(visit: VisitState): Session {
     mode: { kind: 'asleep' },
     hearing: false,
     visit,
+    names: NO_NAMES,
     memory: EMPTY_MEMORY,
     notice: null,
     compared: null,

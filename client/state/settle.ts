@@ -40,7 +40,9 @@ function earEffects(
   asked: OpenQuestion | null,
 ): readonly Effect[] {
   const hears = ear.kind === 'open' || (ear.kind === 'paused' && ear.by === 'voice');
-  return hears ? [{ kind: 'listen', expectation: expected(session, asked) }] : [];
+  return hears
+    ? [{ kind: 'listen', expectation: expected(session, asked), names: session.names }]
+    : [];
 }
 
 /**

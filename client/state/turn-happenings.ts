@@ -105,7 +105,7 @@ function answer(session: Session, mode: Thinking, notKept: NotKeptReason | null)
 /** A new visit opens before its greeting is over, so that nothing said next can land in the old one. */
 function started(step: SessionStep, turn: Turn): SessionStep {
   if (turn.effect !== 'newVisit') return step;
-  const opened = openVisit(step.session, turn.state.settings);
+  const opened = openVisit(step.session, turn.state.settings, turn.carried);
   return {
     session: { ...opened.session, memory: turn.memory },
     effects: [...opened.effects, ...step.effects],

@@ -64,3 +64,24 @@ export function wordsOfGrammar(text: string): readonly string[] {
     .replace(/\bpublic\b|[;=|()[\]*+"]/g, ' ');
   return [...new Set(bare.split(/\s+/).filter((word) => word !== ''))].sort();
 }
+
+/** A rule of run-time names, whatever grammar it is put into. */
+const NAMES_RULE = /^<(?:g\d+_)?known\w*> = [a-z' |()]+;$/gm;
+
+/**
+ * The grammar without the names that nobody can sound: one strange name of a site must not make the page deaf.
+ */
+export function withoutUnsounded(text: string, known: ReadonlySet<string>): string {
+  return text.replace(NAMES_RULE, (rule) => soundedRule(rule, known));
+}
+
+function soundedRule(rule: string, known: ReadonlySet<string>): string {
+  const [head = '', body = ''] = rule.split(' = ');
+  const phrases = body
+    .replace(/[();]/g, ' ')
+    .split('|')
+    .map((phrase) => phrase.trim());
+  const kept = phrases.filter((phrase) => phrase.split(/\s+/).every((word) => known.has(word)));
+  if (kept.length === phrases.length) return rule;
+  return `${head} = ${kept.length === 0 ? '<VOID>' : `(${kept.join(' | ')})`};`;
+}

@@ -3,6 +3,7 @@ import type { QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Amount } from '../units/amount.ts';
 import type { UnitSystem } from '../units/units.ts';
+import { type KnownNames, NO_NAMES } from './known-names.ts';
 
 /** What was settled before this sentence and decides how it is read. */
 export interface Context {
@@ -18,6 +19,8 @@ export interface Context {
   /** The pair that doubts each other: suction cannot lie above head. */
   readonly headPressure: Amount | null;
   readonly suctionPressure: Amount | null;
+  /** Sites and units of earlier visits, known by name. */
+  readonly names: KnownNames;
 }
 
 export const EMPTY_CONTEXT: Context = {
@@ -30,6 +33,7 @@ export const EMPTY_CONTEXT: Context = {
   lastPart: null,
   headPressure: null,
   suctionPressure: null,
+  names: NO_NAMES,
 };
 
 /** What the dialogue expects next: it narrows the grammar that the recogniser is given. */

@@ -1,5 +1,6 @@
 import {
   choice,
+  list,
   named,
   type Node,
   pause,
@@ -93,6 +94,8 @@ export const HOLES: Holes = {
   state: namesNode('state', STATE_NAMES),
   doing: namesNode('doing', DOING_NAMES),
   refrigerant: REFRIGERANT,
+  knownSite: named('knownSite', list('sites', 'site')),
+  knownUnit: named('knownUnit', list('units', 'unit')),
   metering: namesNode('metering', METERING_NAMES),
   sightGlass: namesNode('sightGlass', SIGHT_GLASS_NAMES),
   equipment: namesNode('equipment', EQUIPMENT_NAMES),

@@ -5,6 +5,7 @@ import { type Compiled, Matcher, type Need } from '../grammar/match.ts';
 import type { Node, Tags } from '../grammar/nodes.ts';
 import type { Token } from '../grammar/tokens.ts';
 import type { Context } from './context.ts';
+import { listsOf } from './known-names.ts';
 import { NUMBER, SIGNED_NUMBER } from './numbers.ts';
 import type { Frame, Meaning, Rule, Span } from './rule.ts';
 import { RULES } from './rules.ts';
@@ -78,7 +79,7 @@ class Sentence {
     this.text = text;
     this.context = context;
     this.tokens = tokenise(text);
-    this.matcher = new Matcher(GRAMMAR, this.tokens);
+    this.matcher = new Matcher(GRAMMAR, this.tokens, listsOf(context.names));
     this.firstWeighty = this.tokens.findIndex(isWeighty);
     this.lastWeighty = this.tokens.findLastIndex(isWeighty);
   }

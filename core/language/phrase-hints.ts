@@ -1,6 +1,7 @@
 import { phrasesOf } from '../grammar/phrases.ts';
 import type { Node } from '../grammar/nodes.ts';
 import { HOLES } from './holes.ts';
+import { heardLists, type KnownNames, NO_NAMES } from './known-names.ts';
 import { UNIT } from './units.ts';
 
 /** The dictionary of the Web Speech API's `SpeechRecognitionPhrase`: a boost from 0 to 10 of its likelihood. */
@@ -25,8 +26,11 @@ const BOOSTS: readonly (readonly [Node | undefined, number])[] = [
   [HOLES['state'], 2],
 ];
 
+/** Ours: a name of its own is what no general recogniser would write. */
+const NAME_BOOST = 6;
+
 /** What a browser's own recogniser is told to expect; of a phrase with two uses, the higher boost. */
-export function phraseHints(): readonly PhraseHint[] {
+export function phraseHints(names: KnownNames = NO_NAMES): readonly PhraseHint[] {
   const boosts = new Map<string, number>();
   for (const [node, boost] of BOOSTS) {
     if (node === undefined) continue;
@@ -34,5 +38,7 @@ export function phraseHints(): readonly PhraseHint[] {
       boosts.set(phrase, Math.max(boost, boosts.get(phrase) ?? 0));
     }
   }
+  for (const phrase of Object.values(heardLists(names)).flat())
+    boosts.set(phrase.join(' '), NAME_BOOST);
   return [...boosts].map(([phrase, boost]) => ({ phrase, boost }));
 }

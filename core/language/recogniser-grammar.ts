@@ -1,3 +1,4 @@
+import { fillLists } from '../grammar/fill-lists.ts';
 import { choice, named, type Node, type RuleNode, sequence } from '../grammar/nodes.ts';
 import { printAbnf } from '../grammar/print-abnf.ts';
 import { printJsgf } from '../grammar/print-jsgf.ts';
@@ -5,6 +6,7 @@ import { startersOf } from '../grammar/starters.ts';
 import { vocabularyOf } from '../grammar/vocabulary.ts';
 import { AMOUNT } from './amounts.ts';
 import type { Expectation } from './context.ts';
+import { heardLists, type KnownNames, NO_NAMES } from './known-names.ts';
 import type { Rule } from './rule.ts';
 import { RULES } from './rules.ts';
 
@@ -15,19 +17,23 @@ const AGAIN: Record<Expectation, 'once' | 'many'> = {
   yesOrNo: 'once',
 };
 
-/** JSGF text of what may be said next; loaded by the recogniser before it listens. */
-export function recogniserGrammar(expectation: Expectation): string {
-  return printJsgf('gloveside', heardRoot(expectation), AGAIN[expectation]);
+/** JSGF text of what may be said next, known names included; loaded by the recogniser before it listens. */
+export function recogniserGrammar(expectation: Expectation, names: KnownNames = NO_NAMES): string {
+  return printJsgf('gloveside', heardRoot(expectation, names), AGAIN[expectation]);
 }
 
 /** The same in the ABNF form of SRGS, for recognisers that take that. */
-export function recogniserGrammarAbnf(expectation: Expectation): string {
-  return printAbnf(heardRoot(expectation), AGAIN[expectation]);
+export function recogniserGrammarAbnf(
+  expectation: Expectation,
+  names: KnownNames = NO_NAMES,
+): string {
+  return printAbnf(heardRoot(expectation, names), AGAIN[expectation]);
 }
 
 /** Every word that the recogniser's whole grammar holds. */
 export function vocabulary(): readonly string[] {
-  return vocabularyOf([heardRoot('anything'), heardRoot('number'), heardRoot('yesOrNo')]);
+  const states: readonly Expectation[] = ['anything', 'number', 'yesOrNo'];
+  return vocabularyOf(states.map((state) => heardRoot(state, NO_NAMES)));
 }
 
 /** The rules heard when this is expected. */
@@ -43,7 +49,7 @@ export function heardRules(expectation: Expectation): readonly Rule[] {
  * Values with nothing before them are a group of their own, since a number that may stand alone anywhere is
  * what noise turns into: "it's a two door reach in" was heard as "fifteen bar eight ten on".
  */
-function heardRoot(expectation: Expectation): RuleNode {
+function heardRoot(expectation: Expectation, names: KnownNames): RuleNode {
   const rules = heardRules(expectation);
   const around = rules.flatMap((rule) => aroundAmount(rule.node) ?? []);
   const groups = [
@@ -52,7 +58,8 @@ function heardRoot(expectation: Expectation): RuleNode {
   ];
   const others = rules.filter((rule) => aroundAmount(rule.node) === null).map((rule) => rule.node);
   const valued = groups.filter((group) => group.length > 0).map(joinAround);
-  return named('said', choice(...valued, ...others.map(bodyOf)));
+  const body = choice(...valued, ...others.map(bodyOf));
+  return named('said', fillLists(body, heardLists(names)));
 }
 
 function joinAround(group: readonly Around[]): Node {

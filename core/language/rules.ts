@@ -6,6 +6,7 @@ import { FACT_RULES } from './facts.ts';
 import { FINDING_RULES } from './findings.ts';
 import { LEFT_OPEN_RULES } from './left-open.ts';
 import { MEMO_RULES } from './memos.ts';
+import { NAME_RULES } from './name-facts.ts';
 import { QUESTION_RULES } from './questions.ts';
 import { READING_RULES } from './readings.ts';
 import { RECOMMENDATION_RULES } from './recommendations.ts';
@@ -18,6 +19,7 @@ import { WORK_RULES } from './work.ts';
 export const RULES: readonly Rule[] = [
   ...MEMO_RULES,
   ...QUESTION_RULES,
+  ...NAME_RULES,
   ...COMMAND_RULES,
   ...DESCRIPTION_RULES,
   ...CONDENSING_SIDE_RULES,

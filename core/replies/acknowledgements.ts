@@ -60,7 +60,8 @@ const WORDED: Worded = {
     readings === 0
       ? plain(`Marked as ${mark}, with nothing read yet. ${FIRST_READINGS}`)
       : line`Marked as ${mark}: ${counted(readings, 'reading')}.`,
-  opened: () => plain('New visit. Tell me the unit and its refrigerant.'),
+  opened: ({ named }) =>
+    plain(named ? 'New visit.' : 'New visit. Tell me the unit and its refrigerant.'),
   finished: ({ open }) =>
     open === 0
       ? plain('Finished. The note is ready.')

@@ -1,10 +1,11 @@
 import type { Context, Expectation } from '../language/context.ts';
+import { type KnownNames, NO_NAMES } from '../language/known-names.ts';
 import type { VisitEvent } from '../visit/events.ts';
 import type { VisitState } from '../visit/state.ts';
 import { latestAmount, openQuestion, type OpenQuestion } from '../visit/views.ts';
 
 /** What the visit so far lends to the reading of the next sentence. */
-export function contextOf(state: VisitState): Context {
+export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Context {
   return {
     units: state.settings.units,
     refrigerant: state.unit.refrigerant,
@@ -15,6 +16,7 @@ export function contextOf(state: VisitState): Context {
     lastPart: state.lastPart,
     headPressure: latestAmount(state, 'headPressure'),
     suctionPressure: latestAmount(state, 'suctionPressure'),
+    names,
   };
 }
 

@@ -1,7 +1,7 @@
 import { answer } from '../advice/answer.ts';
 import { cautionsFor } from '../advice/cautions.ts';
 import type { Known, Verdict } from '../advice/verdict.ts';
-import type { Command, Question, Utterance } from '../language/utterance.ts';
+import type { Command, Fact, Question, Utterance } from '../language/utterance.ts';
 import { draftNote } from '../note/draft-note.ts';
 import { noteAloud } from '../note/note-aloud.ts';
 import type { Reply } from '../replies/reply.ts';
@@ -17,9 +17,10 @@ import { heedRefusal, readBackIn, rejectedAfter } from './rejections.ts';
 import { takeIn, type TakenIn } from './take-in.ts';
 import type { Memory, Pending, SessionEffect, Stamp, Turn, TurnInput } from './turn.ts';
 
-export function takeTurn({ state, memory, words, stamp }: TurnInput): Turn {
-  const taken = takeIn(words, contextOf(state), memory.rejected);
-  const { utterance, kept } = keep(taken, { state, memory, words, stamp });
+export function takeTurn(input: TurnInput): Turn {
+  const { state, memory, words, stamp, names } = input;
+  const taken = takeIn(words, contextOf(state, names), memory.rejected);
+  const { utterance, kept, carried } = keep(taken, input);
   const answers = answersTo(utterance, kept, memory);
   const verdicts = answers.map(({ verdict }) => verdict);
   const wanted = wantedEvents(verdicts, kept.state, stamp);
@@ -36,6 +37,7 @@ export function takeTurn({ state, memory, words, stamp }: TurnInput): Turn {
     verdicts,
     reply,
     effect: effectOf(utterance, kept),
+    carried,
     expects: expectationAfter(events, after),
     memory: remember(memory, { answers, outcome, reply }),
   };
@@ -44,6 +46,7 @@ export function takeTurn({ state, memory, words, stamp }: TurnInput): Turn {
 interface Kept {
   readonly utterance: Utterance;
   readonly kept: Addition;
+  readonly carried: readonly Fact[];
 }
 
 /** What of it goes into the visit; what was just said no to and is heard again does not. */
@@ -51,14 +54,36 @@ function keep({ utterance, rejectedAgain }: TakenIn, { state, memory, stamp }: T
   const only = (said: Acknowledgement): Kept => ({
     utterance,
     kept: { events: [], state, acknowledgements: [said] },
+    carried: [],
   });
   if (rejectedAgain !== null) return only({ kind: 'heardAgain', value: rejectedAgain.value });
   const refusal = heedRefusal(utterance, memory);
   if (refusal.kind === 'whichOne') return only({ kind: 'whichOne' });
+  const carried = carriedFacts(refusal.utterance, state);
+  const ours = carried.length === 0 ? refusal.utterance : { ...refusal.utterance, facts: [] };
+  const kept = fromUtterance(ours, state, stamp);
+  const told = carried.map((fact): Acknowledgement => ({ kind: 'fact', fact }));
   return {
     utterance: refusal.utterance,
-    kept: fromUtterance(refusal.utterance, state, stamp),
+    kept: { ...kept, acknowledgements: [...kept.acknowledgements.map(namedBy(carried)), ...told] },
+    carried,
   };
+}
+
+const namedBy =
+  (carried: readonly Fact[]) =>
+  (said: Acknowledgement): Acknowledgement =>
+    said.kind === 'opened' && carried.some(({ fact }) => fact === 'unit')
+      ? { ...said, named: true }
+      : said;
+
+/** "Next unit, prep table two" is said of the visit to come, at the same site. */
+function carriedFacts(utterance: Utterance, { unit }: VisitState): readonly Fact[] {
+  const { facts } = utterance;
+  if (facts.length === 0 || !asksTo(utterance, 'newVisit')) return [];
+  const hasSite = facts.some(({ fact }) => fact === 'site');
+  if (hasSite || unit.site === null) return facts;
+  return [{ fact: 'site', value: unit.site, words: utterance.text }, ...facts];
 }
 
 interface Answer {

@@ -1,7 +1,8 @@
 import type { CautionId, Known, Needs, Verdict } from '../advice/verdict.ts';
 import type { Alternative, Choice, RejectedValue } from '../language/choose-understanding.ts';
 import type { Expectation } from '../language/context.ts';
-import type { Question, Reading, Utterance } from '../language/utterance.ts';
+import type { KnownNames } from '../language/known-names.ts';
+import type { Fact, Question, Reading, Utterance } from '../language/utterance.ts';
 import type { PlaceId } from '../terms/names.ts';
 import type { Reply } from '../replies/reply.ts';
 import type { EventBody, VisitEvent } from '../visit/events.ts';
@@ -22,6 +23,8 @@ export interface Turn {
   readonly reply: Reply;
   /** What the session itself must do, outside the visit. */
   readonly effect: SessionEffect | null;
+  /** With `newVisit`: what was said of the next unit, for the visit that the session opens. */
+  readonly carried: readonly Fact[];
   /** What the reply asks for: the next sentence should be that, and need not be. */
   readonly expects: Expectation;
   readonly memory: Memory;
@@ -67,4 +70,6 @@ export interface TurnInput {
   /** Typed words, or what a recogniser offers for one sentence, likeliest first. */
   readonly words: string | readonly Alternative[];
   readonly stamp: Stamp;
+  /** Sites and units of earlier visits. */
+  readonly names?: KnownNames;
 }

@@ -23,7 +23,8 @@ export type Acknowledgement =
   /** "No" after several readings in one breath: which one is not known. */
   | { readonly kind: 'whichOne' }
   | { readonly kind: 'marked'; readonly mark: 'before' | 'after'; readonly readings: number }
-  | { readonly kind: 'opened' }
+  /** `named`: its unit was said in the same breath. */
+  | { readonly kind: 'opened'; readonly named?: true }
   | { readonly kind: 'finished'; readonly open: number }
   /** Not finished: this is still open. */
   | { readonly kind: 'finishHeld'; readonly left: readonly LeftOpen[] }

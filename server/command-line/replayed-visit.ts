@@ -1,11 +1,13 @@
 import { monotonicFactory } from 'ulid';
 import type { Expectation } from '../../core/language/context.ts';
+import { NO_NAMES } from '../../core/language/known-names.ts';
 import type { Phraser } from '../../core/replies/phrasing.ts';
 import { phraseReply } from '../../core/turn/phrase-reply.ts';
 import type { PhrasedTurn } from '../../core/turn/phrase-reply.ts';
 import { takeTurn } from '../../core/turn/take-turn.ts';
 import { EMPTY_MEMORY } from '../../core/turn/turn.ts';
 import type { Stamp, TurnInput } from '../../core/turn/turn.ts';
+import { applyEvents } from '../../core/visit/apply.ts';
 import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 
@@ -34,17 +36,24 @@ export function createReplayedVisit(phraser: Phraser | null): ReplayedVisit {
   const stamping = createStamping(clock.at);
   let state = EMPTY_VISIT;
   let memory = EMPTY_MEMORY;
+  let names = NO_NAMES;
   let expects: Expectation = 'anything';
   return {
     setClock: clock.set,
     say: async (words) => {
-      const plain = takeTurn({ state, memory, words, stamp: stamping.stamp });
+      const plain = takeTurn({ state, memory, words, names, stamp: stamping.stamp });
       const said = await phraseReply(plain, phraser, NO_HURRY);
       const { turn } = said;
       ({ state, memory, expects } = turn);
       if (turn.effect === 'newVisit') {
         stamping.openAnother();
-        state = EMPTY_VISIT;
+        names = {
+          sites: known(state.unit.site, names.sites),
+          units: known(state.unit.name, names.units),
+        };
+        state = applyEvents(
+          turn.carried.map((fact) => stamping.stamp({ type: 'factStated', v: 1, fact })),
+        );
         memory = EMPTY_MEMORY;
       }
       clock.tick();
@@ -54,6 +63,9 @@ export function createReplayedVisit(phraser: Phraser | null): ReplayedVisit {
     state: () => state,
   };
 }
+
+const known = (name: string | null, names: readonly string[]): readonly string[] =>
+  name === null || names.includes(name) ? names : [name, ...names];
 
 function createClock() {
   let minute = FIRST_MINUTE;

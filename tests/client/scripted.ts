@@ -133,6 +133,7 @@ export function scriptedTurn({ state, memory, words: said, stamp }: TurnInput): 
     verdicts: [],
     reply,
     effect: EFFECTS.find((effect) => effect === words) ?? null,
+    carried: [],
     expects: 'anything',
     memory: { ...memory, lastReply: reply },
   };

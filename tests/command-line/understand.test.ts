@@ -59,6 +59,6 @@ describe('understand', () => {
     );
     expect(talk).toContain('understood  nothing');
     expect(apples).toContain('understood  unclaimed ["4"]');
-    for (const text of printed) expect(() => JSON.parse(text)).toThrow();
+    expect(printed.filter((text) => text.startsWith('{'))).toEqual([]);
   });
 });

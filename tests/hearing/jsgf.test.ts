@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { GARBAGE_PRONUNCIATIONS } from '../../core/hearing/garbage.ts';
-import { combineGrammars, wordsOfGrammar } from '../../core/hearing/jsgf.ts';
+import { combineGrammars, withoutUnsounded, wordsOfGrammar } from '../../core/hearing/jsgf.ts';
 
 const READING = `#JSGF V1.0 UTF-8 en;
 grammar reading; // what a gauge shows
@@ -46,5 +46,27 @@ describe('wordsOfGrammar', () => {
       "it's",
       'plugged',
     ]);
+  });
+});
+
+describe('names that cannot be sounded', () => {
+  const grammar = combineGrammars([
+    {
+      text: '#JSGF V1.0;\ngrammar g;\n<knownSite> = (harbor street deli | zzyq cafe);\n<knownUnit> = qqq;\n<unit> = (psi | qqq);\npublic <said> = at <knownSite> | on <knownUnit> | <unit>;\n',
+      weight: 1,
+    },
+  ]);
+
+  it('are left out, and no other word is', () => {
+    const known = new Set(['at', 'on', 'harbor', 'street', 'deli', 'cafe', 'psi']);
+    const text = withoutUnsounded(grammar ?? '', known);
+    expect(text).toContain('<g0_knownSite> = (harbor street deli);');
+    expect(text).toContain('<g0_knownUnit> = <VOID>;');
+    expect(text).toContain('<g0_unit> = (psi | qqq);');
+  });
+
+  it('leave a grammar whose names all sound as it is', () => {
+    const all = new Set(['harbor', 'street', 'deli', 'zzyq', 'cafe', 'qqq']);
+    expect(withoutUnsounded(grammar ?? '', all)).toBe(grammar);
   });
 });

@@ -100,7 +100,7 @@ export function createBench(options: BenchOptions = {}): Bench {
       };
     },
     endpointing: ENDPOINTER_SETTINGS,
-    expected: options.expected ?? [],
+    expected: () => options.expected ?? [],
     onLevel: (level) => void levels.push(level),
     onProgress: () => undefined,
     room,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { NO_NAMES } from '../../../core/language/known-names.ts';
 import type { Heard } from '../../../client/ear/ear.ts';
 import type {
   RecogniserReport,
@@ -39,7 +40,7 @@ function setUp() {
     track,
     aborts: () => aborts,
     listen: (expectation: 'anything' | 'number' = 'anything') =>
-      supervisor.listen({ track, expectation }),
+      supervisor.listen({ track, expectation, names: NO_NAMES }),
     tell: (...told: RecogniserReport[]) => {
       for (const report of told) reports.at(-1)?.(report);
     },
