@@ -16,6 +16,7 @@ import {
   runSequence,
 } from './runs.ts';
 import { needsOf } from './needs.ts';
+import { refuseFaults } from './refuse-faults.ts';
 import { Opening, StarterIndex, type Starters, startersOf } from './starters.ts';
 import type { Token } from './tokens.ts';
 
@@ -30,6 +31,7 @@ export class Grammar {
   compile(node: Node): Compiled {
     const found = this.compiled.get(node);
     if (found !== undefined) return found;
+    refuseFaults(node);
     const fresh = { opening: this.openingOf(node), run: this.runOf(node) };
     this.compiled.set(node, fresh);
     return fresh;
@@ -37,6 +39,7 @@ export class Grammar {
 
   /** As `compile`, of a rule that is tried once at each place and need not be remembered. */
   compileOnce(rule: RuleNode): Compiled {
+    refuseFaults(rule);
     return { opening: this.openingOf(rule), run: runRule(rule, this.compile(rule.node)) };
   }
 

@@ -1,6 +1,9 @@
 import type { Node } from './nodes.ts';
 
-/** Everything that can be heard of a node, for names and other short lists: loops are walked once. */
+/**
+ * Everything that can be heard of a node, for names and other short lists: loops are walked as seldom as they
+ * may be, once where they need not be.
+ */
 export function phrasesOf(node: Node): readonly string[] {
   return [...new Set(heard(node).map((words) => words.join(' ')))].filter((text) => text !== '');
 }
@@ -15,16 +18,15 @@ function heard(node: Node): readonly Words[] {
     case 'tag':
       return [SILENCE];
     case 'sequence':
-      return node.parts.reduce<readonly Words[]>(
-        (before, part) => before.flatMap((start) => heard(part).map((end) => [...start, ...end])),
-        [SILENCE],
-      );
+      return inTurn(node.parts);
     case 'choice':
       return node.options.flatMap((option) => heard(option.node));
     case 'optional':
       return [SILENCE, ...heard(node.node)];
     case 'repeat':
-      return node.min === 0 ? [SILENCE, ...heard(node.node)] : heard(node.node);
+      return node.min === 0
+        ? [SILENCE, ...heard(node.node)]
+        : inTurn(Array.from({ length: node.min }, () => node.node));
     case 'rule':
     case 'scope':
       return heard(node.node);
@@ -35,4 +37,11 @@ function heard(node: Node): readonly Words[] {
     case 'unheard':
       return [];
   }
+}
+
+function inTurn(parts: readonly Node[]): readonly Words[] {
+  return parts.reduce<readonly Words[]>(
+    (before, part) => before.flatMap((start) => heard(part).map((end) => [...start, ...end])),
+    [SILENCE],
+  );
 }

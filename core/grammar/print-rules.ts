@@ -82,6 +82,8 @@ export class RulePrinter {
     if (printed === undefined) {
       const body = this.print(rule.node);
       if (body === null || body === '') return body;
+      // Its own body may hold another of its name: printed, the rule would call itself.
+      if (this.printed.has(rule.name)) throw new Error(`two rules are named ${rule.name}`);
       this.bodies.set(rule.name, body);
       this.printed.set(rule.name, rule);
     } else if (printed !== rule) throw new Error(`two rules are named ${rule.name}`);

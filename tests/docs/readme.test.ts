@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { DEVELOPERS, explainedDemo, printedExplanation } from './demo-explanation.ts';
 import { printedVisit, README, replayDemo } from './demo-visit.ts';
 
-describe('the README', () => {
+describe('the README', { timeout: 60_000 }, () => {
   it('prints the demo visit as the program says it today (npm run readme writes it anew)', async () => {
     const printed = printedVisit(await readFile(README, 'utf8'));
     expect(printed).toBe(await replayDemo());

@@ -211,3 +211,39 @@ describe('needs and samples', () => {
     });
   });
 });
+
+describe('a fault in a grammar', () => {
+  const compiled = (node: Node) => () => new Grammar().compile(node);
+
+  it('is refused when it is built: a rule that holds itself, however far in', () => {
+    const parts: Node[] = [word('a')];
+    const loop = named('loop', optional(sequence(word('b'), choice(sequence(...parts)))));
+    expect(compiled(loop)).not.toThrow();
+    const growing: Node = { kind: 'sequence', parts };
+    const itself = named('itself', optional(growing));
+    parts.push(itself);
+    expect(compiled(itself)).toThrow('rule itself holds itself');
+    expect(compiled(sequence(word('x'), itself))).toThrow('rule itself holds itself');
+  });
+
+  it('is refused in its bounds and weights', () => {
+    for (const [min, max] of [
+      [2, 1],
+      [0, 0],
+      [-1, 2],
+      [1, Infinity],
+      [0.5, 2],
+    ] as const) {
+      expect(compiled(repeat(word('a'), min, max))).toThrow('has no bounds');
+    }
+    for (const weight of [0, -1, NaN, Infinity]) {
+      expect(compiled(weighted({ node: word('a'), weight }))).toThrow('an option cannot weigh');
+    }
+  });
+
+  it('is refused when printed: a rule inside another of its name', () => {
+    const nested = named('n', sequence(word('a'), named('n', word('b'))));
+    expect(() => printJsgf('g', named('r', nested), 'once')).toThrow('two rules are named n');
+    expect(() => printAbnf(named('r', nested), 'once')).toThrow('two rules are named n');
+  });
+});
