@@ -92,7 +92,7 @@ const whole = choice(
     optional(unheard(IN_SCALES)),
   ),
   zero,
-  unheard(choice(tokenClass('number'), BARE_SCALE, FIGURES_IN_SCALES)),
+  unheard(choice(tokenClass('integer'), BARE_SCALE, FIGURES_IN_SCALES)),
 );
 
 /** A number as spoken or written: its worth is under `number`. */
@@ -101,7 +101,8 @@ export const NUMBER = summed(
   choice(
     sequence(whole, optional(choice(sequence(POINT, optional(unheard(IN_SCALES))), AND_PARTS))),
     ONLY_PARTS,
-    unheard(endingLate),
+    // "12.5 point two" is two numbers.
+    unheard(choice(tokenClass('decimal'), endingLate)),
   ),
 );
 
@@ -119,7 +120,7 @@ export const SIGNED_NUMBER = named(
 /** A number that is not parts alone: "fifteen and three quarters" holds no "and" between two numbers. */
 export const COUNTED_NUMBER = summed(
   'countedNumber',
-  sequence(whole, optional(choice(POINT, AND_PARTS))),
+  choice(sequence(whole, optional(choice(POINT, AND_PARTS))), unheard(tokenClass('decimal'))),
 );
 
 /** Ounces behind pounds: sixteen of them would be a pound. */

@@ -220,7 +220,7 @@ function numberToken(text: string, place: Place): Token {
 
 /** What a run of digits can be part of: "1 46" is 146 and "190 2" is 192, but "14 6" is two numbers. */
 function numberClasses(digits: string): readonly string[] {
-  const classes = ['number'];
+  const classes = ['number', digits.includes('.') ? 'decimal' : 'integer'];
   if (/^[1-9]$/.test(digits)) classes.push('digit');
   if (digits === '0') classes.push('nought');
   if (/^1\d$/.test(digits)) classes.push('teen');

@@ -6,7 +6,9 @@ import { ask, MY, plain } from './asking.ts';
 const eta: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
   if (quantity === null) return null;
-  const { value, unit: said } = amountIn(tags);
+  const { value, low, unit: said } = amountIn(tags);
+  // A range is no single target: its numbers are asked about.
+  if (low !== null) return null;
   if (value === null) return ask({ ask: 'eta', about: quantity });
   const unit = unitFor(said ?? 'degrees', 'temperature', frame.context.units);
   return unit === null ? null : ask({ ask: 'eta', about: quantity, value, unit });
