@@ -1,4 +1,5 @@
 import { render } from 'preact';
+import { CIRCUIT_STEPS } from '../core/advice/circuit/ready-circuits.ts';
 import { draftNote } from '../core/note/draft-note.ts';
 import { noteText } from '../core/note/note-text.ts';
 import { browserPorts } from './browser-ports.ts';
@@ -36,6 +37,16 @@ async function openPage(root: HTMLElement): Promise<void> {
   draw(runner.session());
   if (offline) takeUpdateBetweenVisits(offline, runner);
   warnBeforeLoss(runner);
+  readyOneByOne(CIRCUIT_STEPS);
+}
+
+/** After the page is drawn, a step at a time: no tap waits for all of them. */
+function readyOneByOne([step, ...rest]: readonly (() => void)[]): void {
+  if (step === undefined) return;
+  setTimeout(() => {
+    step();
+    readyOneByOne(rest);
+  });
 }
 
 async function startingSession(log: EventLog, offline: Offline | null): Promise<Session> {

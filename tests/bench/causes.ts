@@ -1,3 +1,4 @@
+import { CIRCUIT_STEPS } from '../../core/advice/circuit/ready-circuits.ts';
 import { answer } from '../../core/advice/answer.ts';
 import type { Question } from '../../core/language/utterance.ts';
 import type { VisitState } from '../../core/visit/state.ts';
@@ -6,6 +7,9 @@ import { read, readings, REACH_IN, visitOf, WARM } from '../advice/visits.ts';
 export interface CausesBench {
   readonly causesMs: number;
   readonly nextCheckMs: number;
+  /** All circuits made ready, as the page does once after it is drawn. */
+  readonly circuitsReadyMs: number;
+  readonly nextPlaceMs: number;
 }
 
 const ROUNDS = 200;
@@ -25,7 +29,25 @@ export function benchCauses(): CausesBench {
   return {
     causesMs: median({ ask: 'causes' }, state),
     nextCheckMs: median({ ask: 'nextCheck' }, state),
+    circuitsReadyMs: timeOf(() => CIRCUIT_STEPS.forEach((step) => step())),
+    nextPlaceMs: median(
+      { ask: 'nextCheck' },
+      visitOf([
+        REACH_IN,
+        readings(
+          { ...read('voltage', 115, 'V'), place: 'lineSide' },
+          { ...read('voltage', 0, 'V'), place: 'compressor' },
+          { ...read('voltage', 0, 'V'), place: 'highPressureSwitch' },
+        ),
+      ]),
+    ),
   };
+}
+
+function timeOf(work: () => void): number {
+  const start = performance.now();
+  work();
+  return performance.now() - start;
 }
 
 function median(question: Question, state: VisitState): number {

@@ -45,10 +45,12 @@ function understandingRows(): readonly Row[] {
 }
 
 function adviceRows(): readonly Row[] {
-  const { causesMs, nextCheckMs } = benchCauses();
+  const { causesMs, nextCheckMs, circuitsReadyMs, nextPlaceMs } = benchCauses();
   return [
     ['causes of what was read', figure(causesMs, 'ms')],
     ['the next check', figure(nextCheckMs, 'ms')],
+    ['every circuit made ready, once', figure(circuitsReadyMs, 'ms')],
+    ['the next place for the leads', figure(nextPlaceMs, 'ms')],
   ];
 }
 

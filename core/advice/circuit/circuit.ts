@@ -1,3 +1,4 @@
+import { kept } from './kept.ts';
 import type { EquipmentId, PlaceId } from '../../terms/names.ts';
 
 /** A place that is one device of a circuit: the leads go on its two terminals. */
@@ -83,9 +84,13 @@ function modesOf(part: CircuitPart): readonly FaultMode[] {
   return part.kind === 'load' || part.isWire ? ['open'] : ['open', 'burnt'];
 }
 
-export const switchesOf = ({ parts }: Circuit): readonly Switch[] =>
-  parts.filter((part) => part.kind === 'switch');
-export const loadsOf = ({ parts }: Circuit): readonly Load[] =>
-  parts.filter((part) => part.kind === 'load');
-export const suppliesOf = ({ parts }: Circuit): readonly Supply[] =>
-  parts.filter((part) => part.kind === 'supply');
+/** Asked for some ten thousand times while the pairs of faults are tried: sorted out once. */
+export const switchesOf = kept(({ parts }: Circuit): readonly Switch[] =>
+  parts.filter((part) => part.kind === 'switch'),
+);
+export const loadsOf = kept(({ parts }: Circuit): readonly Load[] =>
+  parts.filter((part) => part.kind === 'load'),
+);
+export const suppliesOf = kept(({ parts }: Circuit): readonly Supply[] =>
+  parts.filter((part) => part.kind === 'supply'),
+);

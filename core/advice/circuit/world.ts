@@ -75,7 +75,16 @@ function standing(circuit: Circuit, faults: Faults, holding: ReadonlySet<Suspect
     faults,
     running: new Set(running.map(({ id }) => id)),
     burnt: closed.filter(({ id }) => faults.get(id) === 'burnt').map(burntContact),
-    potential: (at) => throughLoads(at, [...closed, ...intact], joined),
+    potential: remembered((at) => throughLoads(at, [...closed, ...intact], joined)),
+  };
+}
+
+function remembered(find: (at: Point) => Potential): (at: Point) => Potential {
+  const found = new Map<Point, Potential>();
+  return (at) => {
+    const potential = found.get(at) ?? find(at);
+    found.set(at, potential);
+    return potential;
   };
 }
 
