@@ -232,6 +232,11 @@ export const CAUTIONS: Record<CautionId, CautionData> = {
       'Without a head pressure control, cold air pulls head below what the expansion valve was sized for: the coil starves though nothing is broken. A low head and a high superheat are then the weather, not the charge.',
     source: 'coloradocomfortair.com, low head pressure',
   },
+  resetAgain: {
+    detail:
+      'A manual-reset safety is made so that somebody looks: every reset runs the unit again at the pressure or heat that opened it. With the cause found, reset it once and watch the gauge until it has settled.',
+    source: CUSTOM,
+  },
   winterCharge: {
     detail:
       'With the valve holding head in cold weather, a high split and a high subcooling are the valve at work, not an overcharge.',

@@ -11,6 +11,7 @@ export function cautionsFor(state: VisitState): readonly CautionId[] {
     fluidCautionsOf(state),
     nearZero(state),
     keepsTripping(state) ? ['repeatedReset'] : [],
+    resetAgain(state) ? ['resetAgain'] : [],
     state.readings.some(({ reading }) => reading.quantity === 'voltage') ? ['liveWork'] : [],
     workedBlind(state) ? ['workBeforeBaseline'] : [],
   ];
@@ -44,6 +45,14 @@ function keepsTripping({ findings, work }: VisitState): boolean {
     findings.some(({ finding }) => finding.state === 'tripped' && SAFETIES.has(finding.part)) ||
     work.some(({ work: { did, part } }) => did === 'reset' && part !== null && SAFETIES.has(part))
   );
+}
+
+/** Once is how it is found; twice is running it back into what opened it. */
+function resetAgain({ work }: VisitState): boolean {
+  const resets = work.filter(
+    ({ work: { did, part } }) => did === 'reset' && (part === null || SAFETIES.has(part)),
+  );
+  return resets.length > 1;
 }
 
 function workedBlind({ readings, work }: VisitState): boolean {

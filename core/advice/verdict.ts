@@ -367,4 +367,5 @@ export type CautionId =
   | 'repeatedReset'
   | 'noBypass'
   | 'workBeforeBaseline'
-  | 'coldHeadStarves';
+  | 'coldHeadStarves'
+  | 'resetAgain';

@@ -38,6 +38,8 @@ export const CAUTION_SENTENCES: Record<CautionId, string> = {
     'Never vent: recover it, unless local law says otherwise for this very refrigerant and use.',
   repeatedReset: 'Do not keep resetting it: a safety that opens has a cause. Find the cause first.',
   noBypass: 'Do not run it with a safety bypassed: nothing then stops the pressure or the heat.',
+  resetAgain:
+    'Reset again: each one runs it back into what opened it, and the compressor pays. Leave it off until you have the cause.',
   liveWork:
     'Treat it as live: lock out, bleed the capacitors with a resistor, and prove the meter before and after.',
   pressureTest:

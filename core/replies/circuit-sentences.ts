@@ -34,6 +34,15 @@ const SWITCH_WORDED: Record<SwitchState, (of: SwitchAnswer) => Said> = {
     ]),
   partial: ({ place, across }) =>
     line`${volts(across)} at the ${PLACES[place]} is only part of it: a burnt contact, or a ghost. Read it again with a low-impedance meter.`,
+  noPath: ({ place }) =>
+    sentences([
+      plain(`No path through the ${PLACES[place]}: it is open.`),
+      plain(WHY_OPEN[place] ?? ''),
+    ]),
+  path: ({ place, ohms }) =>
+    line`${ohmsSaid(ohms)} through the ${PLACES[place]}: closed now, if nothing beside it bridges it.`,
+  ohmsRead: ({ place, ohms }) =>
+    line`${ohmsSaid(ohms)} through the ${PLACES[place]}: neither open nor a clean contact. Compare it with the maker's.`,
   noSupply: ({ place }) =>
     plain(
       `No power at the line side, so the ${PLACES[place]} cannot be judged. Look at the plug, the breaker and the fuses.`,
@@ -54,6 +63,7 @@ const START_GEAR: Partial<Record<PlaceId | SuspectId, string>> = {
   evaporatorFan: ' or its capacitor',
 };
 
+const ohmsSaid = (value = 0): Said => figure({ value, unit: 'ohm' });
 const volts = (value: number): Said => figure({ value, unit: 'V' });
 
 export const switchSaid = (of: SwitchAnswer): Said => SWITCH_WORDED[of.state](of);

@@ -26,9 +26,13 @@ const switchAnswer: fc.Arbitrary<Known> = fc
       'noSupply',
       'fed',
       'notFed',
+      'noPath',
+      'path',
+      'ohmsRead',
     ),
     across: volts,
     supply: volts,
+    ohms: volts,
     next: fc.option(leads),
   })
   .map((of) => ({ ...working, answer: 'switch', unit: 'V', ...of }));

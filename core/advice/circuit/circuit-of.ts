@@ -1,3 +1,4 @@
+import type { QuantityId } from '../../terms/quantities.ts';
 import type { VisitState } from '../../visit/state.ts';
 import type { Circuit } from './circuit.ts';
 import { CIRCUITS } from './circuits.ts';
@@ -8,12 +9,14 @@ function circuitsOf({ unit: { equipment } }: VisitState): readonly Circuit[] {
   return CIRCUITS.filter((circuit) => circuit.equipment.some((kind) => kind === equipment));
 }
 
+const METERED: ReadonlySet<QuantityId> = new Set<QuantityId>(['voltage', 'current', 'resistance']);
+
 /** The unit's circuit; where there are several builds, the first with every device that was metered. */
 export function circuitOf(state: VisitState): Circuit | null {
   const circuits = circuitsOf(state);
   const places = new Set(
     state.readings
-      .filter(({ reading }) => reading.quantity === 'voltage' || reading.quantity === 'current')
+      .filter(({ reading }) => METERED.has(reading.quantity))
       .map(({ reading }) => reading.place),
   );
   const known = new Set(circuits.flatMap(devicesOf));

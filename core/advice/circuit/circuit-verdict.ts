@@ -9,6 +9,8 @@ export interface SwitchAnswer {
   readonly across: number;
   readonly supply: number;
   readonly unit: 'V';
+  /** Through it, where it was read with power off and not over the meter's limit. */
+  readonly ohms?: number;
   readonly next: LeadsAt | null;
 }
 
@@ -21,6 +23,10 @@ export type SwitchState =
   /** A burnt contact, or a ghost on the meter. */
   | 'partial'
   | 'noSupply'
+  /** By ohms, power off: no path through it, a path, or a winding's own ohms. */
+  | 'noPath'
+  | 'path'
+  | 'ohmsRead'
   /** A load, with its voltage and without. */
   | 'fed'
   | 'notFed';

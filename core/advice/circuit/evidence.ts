@@ -1,7 +1,9 @@
 import { ACROSS_BANDS, NO_VOLTAGE } from '../../calculations/electrical-defaults.ts';
 import type { PartId, PlaceId } from '../../terms/names.ts';
-import { isNewer, type ReadingEntry } from '../../visit/views.ts';
+import { toBase } from '../../units/convert.ts';
+import { amountOf, isNewer, type ReadingEntry } from '../../visit/views.ts';
 import type { VisitState } from '../../visit/state.ts';
+import { CIRCUITS } from './circuits.ts';
 import { loadsOf, switchesOf, type Circuit, type DevicePlace, type SuspectId } from './circuit.ts';
 import type { Observation } from './explanations.ts';
 import { measurementKey, supplyOf, type Measurement, type Outcome } from './measurement.ts';
@@ -13,6 +15,12 @@ export interface Taken {
   readonly place: PlaceId | null;
   readonly at: number;
 }
+
+export const devicesOf = (circuit: Circuit): readonly SuspectId[] =>
+  [...switchesOf(circuit), ...loadsOf(circuit)].map(({ id }) => id);
+
+/** Every device that any circuit here has: ohms of anything else are a part's own business. */
+const DEVICES: ReadonlySet<string> = new Set(CIRCUITS.flatMap(devicesOf));
 
 /** Less than the smallest control circuit's supply is a ghost, not a supply (common practice: 24 V, less 15 %). */
 const LEAST_SUPPLY = 20;
@@ -42,14 +50,15 @@ function sinceWork<Kept extends { readonly id: string }>(
   return last === undefined ? all : all.filter(({ id }) => isNewer(state, id, last.id));
 }
 
-/** Volts and amps with a number and a place, as the circuit stands now. */
+/** Volts and amps with a number and a place, and ohms through a device of a circuit, as it stands now. */
 export const metered = (state: VisitState): readonly ReadingEntry[] =>
   sinceWork(state, state.readings).filter(
-    ({ reading: { quantity, value, place, when } }) =>
-      (quantity === 'voltage' || quantity === 'current') &&
-      value !== undefined &&
+    ({ reading: { quantity, value, place, when, overlimit } }) =>
+      when === undefined &&
       place !== null &&
-      when === undefined,
+      (quantity === 'resistance'
+        ? DEVICES.has(place) && (value !== undefined || overlimit === true)
+        : (quantity === 'voltage' || quantity === 'current') && value !== undefined),
   );
 
 interface Logged {
@@ -65,12 +74,30 @@ interface Around {
   readonly before: readonly ReadingEntry[];
 }
 
-function takenFrom({ id, at, reading }: ReadingEntry, around: Around): readonly Logged[] {
+function takenFrom(
+  { id, at, reading }: Pick<ReadingEntry, 'id' | 'at' | 'reading'>,
+  around: Around,
+): readonly Logged[] {
   const { quantity, value, place } = reading;
-  if (value === undefined || place === null) return [];
+  if (place === null) return [];
+  if (quantity === 'resistance') return ohmsThrough({ id, at, reading }, around);
+  if (value === undefined) return [];
   const measurement =
     quantity === 'current' ? drawnBy(place, around) : voltageAt(place, reading.words, around);
   return measurement === null ? [] : [{ id, taken: { measurement, value, place, at } }];
+}
+
+/** No path on the meter is endless ohms. */
+function ohmsThrough(
+  { id, at, reading }: Pick<ReadingEntry, 'id' | 'at' | 'reading'>,
+  { circuit }: Around,
+): readonly Logged[] {
+  const { place } = reading;
+  const amount = amountOf(reading);
+  const of = devicesOf(circuit).find((device) => device === place);
+  if (of === undefined) return [];
+  const value = amount === null ? Infinity : toBase(amount);
+  return [{ id, taken: { measurement: { kind: 'ohms', of }, value, place, at } }];
 }
 
 function drawnBy(place: PlaceId, { circuit }: Around): Measurement | null {
@@ -133,9 +160,6 @@ const isSide = (place: PlaceId | null): boolean => place === 'lineSide' || place
 const isSwitch = (id: SuspectId, circuit: Circuit): boolean =>
   switchesOf(circuit).some((one) => one.id === id);
 
-export const devicesOf = (circuit: Circuit): readonly SuspectId[] =>
-  [...switchesOf(circuit), ...loadsOf(circuit)].map(({ id }) => id);
-
 function thirdLegPair(place: PlaceId, { parts }: Circuit): Measurement | null {
   const [one, two, three] = parts.flatMap((part) => (part.kind === 'supply' ? [part.at] : []));
   if (one === undefined || two === undefined || three === undefined) return null;
@@ -170,6 +194,22 @@ export function observationsOf(
 ): readonly Observation[] | null {
   const supply = supplyRead(circuit, taken);
   if (supply === null) return null;
+  return observed(circuit, taken, supply);
+}
+
+/** Ohms need no supply: power is off for them. */
+export const ohmsOnly = (circuit: Circuit, taken: readonly Taken[]): readonly Observation[] =>
+  observed(
+    circuit,
+    taken.filter(({ measurement }) => measurement.kind === 'ohms'),
+    0,
+  );
+
+function observed(
+  circuit: Circuit,
+  taken: readonly Taken[],
+  supply: number,
+): readonly Observation[] {
   return taken.map(({ measurement, value }) => ({
     measurement,
     outcome: outcomeOf(measurement, value, { supply, circuit }),
@@ -194,6 +234,7 @@ function outcomeOf(
   { supply, circuit }: Basis,
 ): Outcome {
   if (value === null) return 'all';
+  if (measurement.kind === 'ohms') return ohmsOutcome(value);
   if (measurement.kind === 'draws') return value < NO_CURRENT ? 'none' : 'all';
   if (measurementKey(measurement) === measurementKey(supplyOf(circuit))) {
     return isSupply(value) ? 'all' : 'none';
@@ -202,4 +243,13 @@ function outcomeOf(
   const { none, all } = ACROSS_BANDS.value;
   if (value < NO_VOLTAGE || value < none * supply) return 'none';
   return value >= all * supply ? 'all' : 'part';
+}
+
+/** Leads and contacts have a few tenths; past this no coil or winding is left, only leakage (common practice). */
+const CLOSED_OHMS = 0.5;
+const NO_PATH_OHMS = 100_000;
+
+export function ohmsOutcome(ohms: number): Outcome {
+  if (ohms <= CLOSED_OHMS) return 'none';
+  return ohms >= NO_PATH_OHMS ? 'all' : 'part';
 }

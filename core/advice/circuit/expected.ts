@@ -44,6 +44,8 @@ function shownIn(world: World, measurement: Measurement): Outcomes {
       return betweenLegs(world, measurement.between);
     case 'draws':
       return drawn(world, measurement.of);
+    case 'ohms':
+      return throughDevice(world, measurement.of);
     case 'across':
       return acrossDevice(world, measurement.of);
     case 'lineSide':
@@ -72,6 +74,19 @@ function drawn({ circuit, faults, running }: World, of: SuspectId): Outcomes {
   if (!running.has(of)) return NONE;
   const load = loadsOf(circuit).find(({ id }) => id === of);
   return load && isOnLostLeg(load, faults) ? ['all', 'none'] : ALL;
+}
+
+/**
+ * With its leads on an open device shows no path, left in place perhaps one around it. A closed switch is near zero,
+ * a burnt one has ohms, a coil has its winding's, of a large one next to none. What a load operates rests open.
+ */
+function throughDevice({ circuit, faults }: World, of: SuspectId): Outcomes {
+  const device = [...loadsOf(circuit), ...switchesOf(circuit)].find(({ id }) => id === of);
+  if (!device || (device.kind === 'switch' && device.operatedBy !== undefined)) return ANYTHING;
+  const mode = faults.get(of);
+  if (mode === 'open') return ['all', 'part'];
+  if (mode === 'burnt' || device.kind === 'load') return ['part', 'none'];
+  return NONE;
 }
 
 function acrossDevice(world: World, of: SuspectId): Outcomes {

@@ -9,6 +9,8 @@ export type Measurement =
   | { readonly kind: 'across'; readonly of: SuspectId }
   /** From one side of a switch to the fixed reference. */
   | { readonly kind: 'lineSide' | 'loadSide'; readonly of: SuspectId }
+  /** Ohms between its terminals, power off: no path at all is `all`, as open as a meter can show. */
+  | { readonly kind: 'ohms'; readonly of: SuspectId }
   /** Whether a load draws current, by clamp, ear or eye. */
   | { readonly kind: 'draws'; readonly of: DevicePlace };
 

@@ -3,7 +3,15 @@ import type { CautionId, Input, Known, Refused, Verdict } from '../verdict.ts';
 import { loadsOf, type Circuit, type Fault } from './circuit.ts';
 import { circuitOf } from './circuit-of.ts';
 import type { NextPlaceAnswer } from './circuit-verdict.ts';
-import { isSupply, metered, observationsOf, supplyRead, takenIn, type Taken } from './evidence.ts';
+import {
+  isSupply,
+  metered,
+  observationsOf,
+  ohmsOnly,
+  supplyRead,
+  takenIn,
+  type Taken,
+} from './evidence.ts';
 import { suspicion, type Observation, type Suspicion } from './explanations.ts';
 import { leadsAt } from './leads-at.ts';
 import { nextMeasurement } from './next-measurement.ts';
@@ -26,8 +34,15 @@ export function nextPlaceToMeasure(state: VisitState): Verdict {
   const taken = takenIn(circuit, state);
   const supply = supplyRead(circuit, taken);
   const read = observationsOf(circuit, taken);
-  if (supply === null || read === null) return PROVE_SUPPLY;
+  if (supply === null || read === null) return byOhms(circuit, taken);
   return placed(circuit, taken, { read, isLive: isSupply(supply) });
+}
+
+/** With power off an open device is found by its ohms alone; whatever else they leave open takes the supply. */
+function byOhms(circuit: Circuit, taken: readonly Taken[]): Verdict {
+  const read = ohmsOnly(circuit, taken);
+  const isFound = read.some(({ outcome }) => outcome === 'all');
+  return isFound ? placed(circuit, taken, { read, isLive: true }) : PROVE_SUPPLY;
 }
 
 const NO_CIRCUIT: Refused = {
@@ -102,15 +117,23 @@ function cautionsOf(
   ];
 }
 
+const METERED_AS = {
+  draws: { name: 'current', unit: 'A' },
+  ohms: { name: 'resistance', unit: 'ohm' },
+  volts: { name: 'voltage', unit: 'V' },
+} as const;
+
 export function inputsOf(taken: readonly Taken[]): readonly Input[] {
   return taken.flatMap(({ measurement, value, place, at }) =>
-    value === null || place === null
+    value === null || place === null || !Number.isFinite(value)
       ? []
       : [
           {
-            ...(measurement.kind === 'draws'
-              ? ({ name: 'current', unit: 'A' } as const)
-              : ({ name: 'voltage', unit: 'V' } as const)),
+            ...METERED_AS[
+              measurement.kind === 'draws' || measurement.kind === 'ohms'
+                ? measurement.kind
+                : 'volts'
+            ],
             value,
             place,
             from: 'read',

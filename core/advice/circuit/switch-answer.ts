@@ -2,12 +2,20 @@ import { switchAcross, switchAcrossFormula } from '../../calculations/switch-vol
 import type { PlaceId } from '../../terms/names.ts';
 import { voltage } from '../../units/quantity-values.ts';
 import type { VisitState } from '../../visit/state.ts';
-import type { ReadingEntry } from '../../visit/views.ts';
+import { toBase } from '../../units/convert.ts';
+import { amountOf, type ReadingEntry } from '../../visit/views.ts';
 import type { CautionId, Input, Known, Refused, Verdict } from '../verdict.ts';
 import { switchesOf, type Circuit } from './circuit.ts';
 import { circuitOf } from './circuit-of.ts';
 import type { LeadsAt, SwitchState } from './circuit-verdict.ts';
-import { isSupply, metered, observationsOf, supplyReading, takenIn } from './evidence.ts';
+import {
+  isSupply,
+  metered,
+  observationsOf,
+  ohmsOutcome,
+  supplyReading,
+  takenIn,
+} from './evidence.ts';
 import { isPassing, type Observation } from './explanations.ts';
 import { leadsAt } from './leads-at.ts';
 import { nextMeasurement } from './next-measurement.ts';
@@ -39,6 +47,8 @@ const NOT_A_SWITCH: Refused = {
 export function switchAnswer(place: PlaceId, state: VisitState): Verdict {
   const role = ROLES[place];
   if (role === undefined) return NOT_A_SWITCH;
+  const ohms = newestAt(place, state);
+  if (ohms?.reading.quantity === 'resistance') return byOhms(place, ohms);
   const supply = voltsOf(supplyReading(state));
   const across = voltsOf(
     metered(state).findLast(
@@ -51,6 +61,40 @@ export function switchAnswer(place: PlaceId, state: VisitState): Verdict {
     return { kind: 'needs', about: null, need: 'voltageAcross', place, cautions: ['liveWork'] };
   }
   return judged(place, { supply, across }, { state, role });
+}
+
+const newestAt = (place: PlaceId, state: VisitState): ReadingEntry | null =>
+  metered(state).findLast(({ reading }) => reading.place === place) ?? null;
+
+/** Power off, leads off: no path is open, next to none is closed, anything between is a winding or a bad contact. */
+function byOhms(place: PlaceId, { reading, at }: ReadingEntry): Known {
+  const amount = amountOf(reading);
+  const ohms = amount === null ? null : toBase(amount);
+  const outcome = ohmsOutcome(ohms ?? Infinity);
+  const state = { none: 'path', part: 'ohmsRead', all: 'noPath' } as const;
+  const input: Input = {
+    name: 'resistance',
+    value: ohms ?? 0,
+    unit: 'ohm',
+    place,
+    from: 'read',
+    at,
+  };
+  return {
+    kind: 'known',
+    formula: null,
+    inputs: ohms === null ? [] : [input],
+    source: 'an open switch or coil shows no path, a closed contact near zero: common practice',
+    cautions: ['deadAndDisconnected', ...(outcome === 'all' ? resetCautions(place) : [])],
+    answer: 'switch',
+    place,
+    state: state[outcome],
+    across: 0,
+    supply: 0,
+    unit: 'V',
+    ...(ohms === null ? {} : { ohms }),
+    next: null,
+  };
 }
 
 interface Volts {

@@ -204,3 +204,46 @@ describe('following the power', () => {
     expect(verdict).not.toMatchObject({ answer: 'nextPlace' });
   });
 });
+
+describe('ohms with power off', () => {
+  const ohms = (place: PlaceId, value: number | null): Reading => {
+    const { value: zero, ...rest } = { ...read('resistance', 0, 'ohm'), place };
+    return value === null ? { ...rest, overlimit: true } : { ...rest, value };
+  };
+
+  it('no path is open, next to none is closed, and a winding is neither', () => {
+    expect(stateOf('highPressureSwitch', ohms('highPressureSwitch', null))).toBe('noPath');
+    expect(stateOf('highPressureSwitch', ohms('highPressureSwitch', 0.2))).toBe('path');
+    expect(stateOf('contactor', ohms('contactor', 14))).toBe('ohmsRead');
+  });
+
+  it('find an open device without a supply reading', () => {
+    const verdict = ask(NEXT, is('walkInCooler'), readings(ohms('contactor', null)));
+    expect(verdict).toMatchObject({
+      answer: 'nextPlace',
+      found: 'suspects',
+      suspects: [{ of: 'contactor', mode: 'open' }],
+    });
+  });
+
+  it('take a closed switch out of the suspects that its zero volts left in', () => {
+    const dead = [volts('lineSide', 115), volts('compressor', 0), volts('highPressureSwitch', 0)];
+    const suspects = (...more: readonly Reading[]): readonly string[] => {
+      const verdict = ask(NEXT, is('reachIn'), readings(...dead, ...more));
+      return verdict.kind === 'known' && verdict.answer === 'nextPlace'
+        ? verdict.suspects.map(({ of, mode }) => `${of} ${mode}`)
+        : [];
+    };
+    expect(suspects()).toContain('lowPressureSwitch open');
+    const after = suspects(ohms('lowPressureSwitch', 0.1));
+    expect(after).not.toContain('lowPressureSwitch open');
+    expect(after).toContain('temperatureControl open');
+    expect(suspects().length).toBeGreaterThan(after.length);
+  });
+
+  it('of a heater are no part of any circuit here', () => {
+    expect(ask(NEXT, is('reachIn'), readings(ohms('defrostHeater', 12)))).not.toMatchObject({
+      answer: 'nextPlace',
+    });
+  });
+});

@@ -68,7 +68,7 @@ interface Weighed {
 /** Weighed once: the priors that are tried on it do not change what was read. */
 const WEIGHED = new Map<PublishedCase, Weighed>();
 
-function weighed(each: PublishedCase): Weighed {
+export function weighed(each: PublishedCase): Weighed {
   const before = WEIGHED.get(each);
   if (before) return before;
   const now = 'visit' in each ? weighedVisit(each) : weighedPattern(each);

@@ -1,0 +1,208 @@
+import { describe, expect, it } from 'vitest';
+import { answer } from '../../core/advice/answer.ts';
+import type { Fact, Question, Utterance } from '../../core/language/utterance.ts';
+import { verdictSaid } from '../../core/replies/verdict-said.ts';
+import type { AnswerableId } from '../../core/terms/quantities.ts';
+import { read, readings, unitIs, visitOf } from './visits.ts';
+
+type Of<Kind extends Fact['fact']> = Extract<Fact, { fact: Kind }>;
+const is = {
+  refrigerant: (value: Of<'refrigerant'>['value']) => unitIs({ fact: 'refrigerant', value }),
+  equipment: (value: Of<'equipment'>['value']) => unitIs({ fact: 'equipment', value }),
+  metering: (value: Of<'metering'>['value']) => unitIs({ fact: 'metering', value }),
+  condenser: (value: Of<'condenser'>['value']) => unitIs({ fact: 'condenser', value }),
+  headControl: (value: Of<'headControl'>['value']) => unitIs({ fact: 'headControl', value }),
+};
+const ask = (question: Question, said: readonly Utterance[]) =>
+  answer(question, visitOf(said), { lastAnswer: null });
+const target = (about: AnswerableId, ...said: readonly Utterance[]) =>
+  ask({ ask: 'target', about }, said);
+const compare = (about: AnswerableId, ...said: readonly Utterance[]) =>
+  ask({ ask: 'compare', about }, said);
+const air = (value: number) => readings(read('ambientTemp', value, 'degF'));
+const head = (value: number) => readings(read('headPressure', value, 'psi'));
+
+describe('condensing by the rule that holds', () => {
+  const walkIn = [is.refrigerant('R-404A'), is.equipment('walkInCooler')];
+
+  // achrnews.com/articles/105038, low ambient controls: R-404A at 180 psi is 82 °F, a 62 °F split on a 20 °F day.
+  it('a head pressure valve holds it up in the cold: no overcharge, and the winter charge stays', () => {
+    const cold = [...walkIn, air(20), head(180)];
+    expect(target('headPressure', ...cold)).toMatchObject({ need: 'headControl' });
+    const valve = [...cold, is.headControl('floodingValve')];
+    expect(target('headPressure', ...valve)).toMatchObject({ need: 'heldHeadPressure' });
+    const held = [...valve, readings(read('heldHeadPressure', 180, 'psi'))];
+    expect(compare('headPressure', ...held)).toMatchObject({
+      basis: 'headControl',
+      direction: 'on',
+      cautions: expect.arrayContaining(['winterCharge']),
+    });
+    expect(target('split', ...held)).toMatchObject({ value: expect.closeTo(62, 0) });
+  });
+
+  it('on a warm day the same valve has no say', () => {
+    const warm = [
+      ...walkIn,
+      is.headControl('floodingValve'),
+      readings(read('heldHeadPressure', 180, 'psi')),
+    ];
+    expect(target('condensingTemp', ...warm, air(80))).toMatchObject({
+      basis: 'ambientPlusSplit',
+      value: expect.closeTo(100, 6),
+    });
+  });
+
+  it('a cycled fan leaves a band, the unit’s own pair before the usual one', () => {
+    const cycling = [is.refrigerant('R-134a'), is.equipment('walkInCooler'), air(55)];
+    const usual = target('condensingTemp', ...cycling, is.headControl('fanCycling'));
+    expect(usual).toMatchObject({ basis: 'fanCycling', low: expect.closeTo(80, 6) });
+    const own = [
+      ...cycling,
+      is.headControl('fanCycling'),
+      // CoolProp 8.0: R-134a at 100 °F is 124.2 psi, at 80 °F 86.7 psi.
+      readings(read('fanCutinPressure', 124.2, 'psi'), read('fanCutoutPressure', 86.7, 'psi')),
+    ];
+    expect(target('condensingTemp', ...own)).toMatchObject({
+      low: expect.closeTo(80, 0),
+      high: expect.closeTo(100, 0),
+    });
+    expect(compare('headPressure', ...own, head(100))).toMatchObject({ direction: 'on' });
+    expect(compare('headPressure', ...own, head(150))).toMatchObject({ direction: 'over' });
+    expect(verdictSaid(target('headPressure', ...own)).text).toContain('anything between is right');
+  });
+
+  it('cold air with nothing to hold head up is a caution, not a fault', () => {
+    expect(target('headPressure', ...walkIn, air(20), is.headControl('none'))).toMatchObject({
+      basis: 'ambientPlusSplit',
+      cautions: expect.arrayContaining(['coldHeadStarves']),
+    });
+  });
+
+  // civilengineeringhandbook.tk, condenser load, table 36-1: 85 °F in, 95 °F out, 105 °F condensing.
+  it('a water-cooled one goes by its leaving water, whatever the air', () => {
+    const water = [...walkIn, is.condenser('waterCooled'), air(100)];
+    expect(target('headPressure', ...water)).toMatchObject({ need: 'leavingWaterTemp' });
+    const read95 = readings(read('leavingWaterTemp', 95, 'degF'));
+    expect(target('condensingTemp', ...water, read95)).toMatchObject({
+      basis: 'leavingWaterPlusApproach',
+      value: expect.closeTo(105, 6),
+    });
+    expect(target('split', ...water, read95)).toMatchObject({ reason: 'noTargetKnown' });
+    expect(ask({ ask: 'hottestDay' }, water)).toMatchObject({ reason: 'headFollowsTheWater' });
+  });
+
+  it('a remote one goes by outdoor air only until the air at its coil is read', () => {
+    const roof = [...walkIn, is.condenser('remote'), readings(read('outdoorTemp', 90, 'degF'))];
+    expect(target('condensingTemp', ...roof)).toMatchObject({
+      basis: 'outdoorPlusSplit',
+      value: expect.closeTo(110, 6),
+      high: expect.closeTo(120, 6),
+    });
+    expect(target('condensingTemp', ...roof, air(97))).toMatchObject({
+      basis: 'ambientPlusSplit',
+      value: expect.closeTo(117, 6),
+    });
+    const reachIn = [is.refrigerant('R-134a'), is.equipment('reachIn')];
+    expect(
+      target('condensingTemp', ...reachIn, readings(read('outdoorTemp', 90, 'degF'))),
+    ).toMatchObject({ need: 'ambientTemp' });
+  });
+});
+
+describe('in pull-down', () => {
+  const valve = [
+    is.refrigerant('R-134a'),
+    is.equipment('reachIn'),
+    is.metering('txv'),
+    readings(read('boxTemp', 70, 'degF'), read('setpointTemp', 36, 'degF')),
+  ];
+
+  it('only the ends of suction hold, and no superheat', () => {
+    expect(target('evaporatingTemp', ...valve)).toMatchObject({
+      basis: 'pullDown',
+      low: expect.closeTo(11, 6),
+      high: expect.closeTo(55, 6),
+    });
+    expect(target('superheat', ...valve)).toMatchObject({ reason: 'pullingDown' });
+    const near = [...valve, readings(read('boxTemp', 40, 'degF'))];
+    expect(target('evaporatingTemp', ...near)).toMatchObject({
+      basis: 'boxLessTemperatureDifference',
+      value: expect.closeTo(20, 6),
+    });
+    expect(target('superheat', ...near)).toMatchObject({ kind: 'known' });
+  });
+
+  it('a cap tube holds no superheat at all', () => {
+    expect(target('superheat', ...valve, is.metering('capTube'))).toMatchObject({
+      reason: 'superheatFloats',
+    });
+  });
+});
+
+describe('where controls should be set', () => {
+  // achrnews.com/articles/142973: R-134a, in at 33 psi (38 °F), out at 15 psi: coil 15 °F, 20 °F under a 35 °F box.
+  it('low-pressure cut-in and cut-out that hold a box', () => {
+    const box = [
+      is.refrigerant('R-134a'),
+      is.equipment('reachIn'),
+      readings(read('setpointTemp', 35, 'degF')),
+    ];
+    const valueOf = (about: AnswerableId): number => {
+      const found = target(about, ...box);
+      return found.kind === 'known' && found.answer === 'target' ? found.value : NaN;
+    };
+    expect(Math.abs(valueOf('lowCutinPressure') - 33)).toBeLessThan(0.5);
+    expect(Math.abs(valueOf('lowCutoutPressure') - 15)).toBeLessThan(0.5);
+    const walkIn = [...box, is.equipment('walkInCooler')];
+    expect(target('lowCutoutPressure', ...walkIn)).toMatchObject({ reason: 'endsThePumpDown' });
+  });
+
+  const freezer = [
+    is.refrigerant('R-404A'),
+    is.equipment('walkInCooler'),
+    readings(read('designAmbientTemp', 105, 'degF')),
+  ];
+  const rated = (value: number) =>
+    unitIs({ fact: 'nameplate', item: 'highSide', value, unit: 'psi' });
+
+  // CoolProp 8.0: R-404A at 105 + 20 = 125 °F is 333 psi at its bubble point; 25 psi of margin.
+  it('a high-pressure cut-out between the hottest day and the plate, and none where there is no room', () => {
+    expect(target('highCutoutPressure', ...freezer)).toMatchObject({ need: 'nameplateHighSide' });
+    const window = target('highCutoutPressure', ...freezer, rated(450));
+    expect(window).toMatchObject({ low: expect.closeTo(358, 0), high: expect.closeTo(450, 6) });
+    expect(target('highCutoutPressure', ...freezer, rated(340))).toMatchObject({
+      reason: 'noSettingServes',
+      limit: expect.closeTo(340, 6),
+    });
+  });
+});
+
+describe('the hottest day', () => {
+  const today = [
+    is.refrigerant('R-134a'),
+    is.equipment('reachIn'),
+    readings(read('ambientTemp', 85, 'degF'), read('designAmbientTemp', 105, 'degF')),
+  ];
+  const cutout = readings(read('highCutoutPressure', 260, 'psi'));
+
+  it('a clean coil stays inside its cut-out, the same coil dirty does not', () => {
+    const dirty = ask({ ask: 'hottestDay' }, [...today, head(230), cutout]);
+    const clean = ask({ ask: 'hottestDay' }, [...today, head(165), cutout]);
+    expect(clean).toMatchObject({ splitFrom: 'measured', cutout: { side: 'inside' } });
+    expect(dirty).toMatchObject({ splitFrom: 'measured', cutout: { side: 'past' } });
+    expect(
+      ask({ ask: 'margin', about: 'highCutoutPressure' }, [...today, head(230), cutout]),
+    ).toMatchObject({ side: 'inside', hottest: { side: 'past' } });
+  });
+
+  // achrnews.com/articles/133927: R-134a at 120 °F is 172 psi; 90 °F and a reach-in's 30 °F make 120 °F.
+  it('by the design split where today’s is not known', () => {
+    const unread = ask({ ask: 'hottestDay' }, [
+      ...today,
+      readings(read('designAmbientTemp', 90, 'degF')),
+    ]);
+    expect(unread).toMatchObject({ splitFrom: 'design', cutout: null });
+    const value = unread.kind === 'known' && unread.answer === 'hottestDay' ? unread.value : 0;
+    expect(Math.abs(value - 172)).toBeLessThan(1);
+  });
+});
