@@ -7,6 +7,7 @@ import type { PlaceId } from '../../core/terms/names.ts';
 import type { QuantityId } from '../../core/terms/quantities.ts';
 import type { UnitId } from '../../core/units/units.ts';
 import { utteranceOf } from '../support/utterances.ts';
+import { including, near } from './matchers.ts';
 import { read, readings, unitIs, visitOf } from './visits.ts';
 
 const at = (quantity: QuantityId, place: PlaceId, value: number, unit: UnitId): Reading => ({
@@ -63,7 +64,7 @@ describe('judged by published numbers', () => {
     );
     expect(judge('windings', overload)).toMatchObject({
       finding: 'overloadOpen',
-      cautions: expect.arrayContaining(['overloadMayBeOpen']),
+      cautions: including('overloadMayBeOpen'),
     });
   });
 
@@ -76,7 +77,7 @@ describe('judged by published numbers', () => {
     expect(judge('insulation', ...scroll, megohms(0.45))).toMatchObject({ finding: 'belowFloor' });
     expect(judge('insulation', equipment('reachIn'), megohms(1.9))).toMatchObject({
       finding: 'belowFloor',
-      cautions: expect.arrayContaining(['groundFault']),
+      cautions: including('groundFault'),
     });
   });
 
@@ -116,7 +117,7 @@ describe('judged by published numbers', () => {
     ['lowPressureSwitch', 40, 36, 'whereSet'],
     ['lowPressureSwitch', 40, 48, 'early'],
     ['lowPressureSwitch', 40, 31, 'late'],
-  ] as const)('%s set at %i, opened at %i: %s', (about, set, opened, finding) => {
+  ] as const)('%s set at %i, opened at %i: %s', (...[about, set, opened, finding]) => {
     const [setting, side] =
       about === 'highPressureSwitch'
         ? (['highCutoutPressure', 'headPressure'] as const)
@@ -125,9 +126,9 @@ describe('judged by published numbers', () => {
       about,
       readings(read(setting, set, 'psi'), { ...read(side, opened, 'psi'), event: 'tripped' }),
     );
-    expect(verdict).toMatchObject({ finding, value: expect.closeTo(Math.abs(set - opened), 6) });
+    expect(verdict).toMatchObject({ finding, value: near(Math.abs(set - opened), 6) });
     if (finding === 'late') {
-      expect(verdict).toMatchObject({ cautions: expect.arrayContaining(['tripsLate']) });
+      expect(verdict).toMatchObject({ cautions: including('tripsLate') });
     }
   });
 
@@ -172,7 +173,7 @@ describe('judged by published numbers', () => {
     expect(judge('compressorCurrent', ...amps(7))).toMatchObject({ finding: 'overRating' });
     expect(judge('compressorCurrent', ...amps(26))).toMatchObject({
       finding: 'lockedRotor',
-      cautions: expect.arrayContaining(['notRunningAmps', 'doNotOperate']),
+      cautions: including('notRunningAmps', 'doNotOperate'),
     });
     expect(ask({ ask: 'compare', about: 'current' }, ...amps(7))).toMatchObject({
       answer: 'judged',
@@ -188,7 +189,7 @@ describe('limits', () => {
       readings(read('waterCapacity', 1000, 'lb'), read('tareWeight', 380, 'lb')),
     ];
     const full = ask({ ask: 'limit', about: 'cylinderFill' }, ...stamped);
-    expect(full).toMatchObject({ room: null, cautions: expect.arrayContaining(['neverOverfill']) });
+    expect(full).toMatchObject({ room: null, cautions: including('neverOverfill') });
     const gross = full.kind === 'known' && full.answer === 'limit' ? full.value : 0;
     expect(Math.abs(gross / 1337.6 - 1)).toBeLessThan(0.004);
     const weighed = ask(
@@ -196,7 +197,7 @@ describe('limits', () => {
       ...stamped,
       readings(read('cylinderWeight', 1300, 'lb')),
     );
-    expect(weighed).toMatchObject({ room: expect.closeTo(gross - 1300, 6) });
+    expect(weighed).toMatchObject({ room: near(gross - 1300, 6) });
     expect(
       ask({ ask: 'limit', about: 'cylinderFill' }, refrigerant('R-744'), ...stamped.slice(1)),
     ).toMatchObject({ kind: 'refused', reason: 'noFillRule' });
@@ -221,7 +222,7 @@ describe('limits', () => {
     const charge = plate('charge', 38, 'oz');
     expect(ask(limit, charge, added)).toMatchObject({ value: 38, left: null });
     expect(ask(limit, charge, added, evacuated)).toMatchObject({ left: 38 });
-    expect(ask(limit, charge, evacuated, added)).toMatchObject({ left: expect.closeTo(22, 6) });
+    expect(ask(limit, charge, evacuated, added)).toMatchObject({ left: near(22, 6) });
   });
 });
 

@@ -3,6 +3,7 @@ import { answer } from '../../core/advice/answer.ts';
 import type { Fact, Question, Utterance } from '../../core/language/utterance.ts';
 import { verdictSaid } from '../../core/replies/verdict-said.ts';
 import type { AnswerableId } from '../../core/terms/quantities.ts';
+import { including, near } from './matchers.ts';
 import { read, readings, unitIs, visitOf } from './visits.ts';
 
 type Of<Kind extends Fact['fact']> = Extract<Fact, { fact: Kind }>;
@@ -35,9 +36,9 @@ describe('condensing by the rule that holds', () => {
     expect(compare('headPressure', ...held)).toMatchObject({
       basis: 'headControl',
       direction: 'on',
-      cautions: expect.arrayContaining(['winterCharge']),
+      cautions: including('winterCharge'),
     });
-    expect(target('split', ...held)).toMatchObject({ value: expect.closeTo(62, 0) });
+    expect(target('split', ...held)).toMatchObject({ value: near(62, 0) });
   });
 
   it('on a warm day the same valve has no say', () => {
@@ -48,14 +49,14 @@ describe('condensing by the rule that holds', () => {
     ];
     expect(target('condensingTemp', ...warm, air(80))).toMatchObject({
       basis: 'ambientPlusSplit',
-      value: expect.closeTo(100, 6),
+      value: near(100, 6),
     });
   });
 
   it('a cycled fan leaves a band, the unit’s own pair before the usual one', () => {
     const cycling = [is.refrigerant('R-134a'), is.equipment('walkInCooler'), air(55)];
     const usual = target('condensingTemp', ...cycling, is.headControl('fanCycling'));
-    expect(usual).toMatchObject({ basis: 'fanCycling', low: expect.closeTo(80, 6) });
+    expect(usual).toMatchObject({ basis: 'fanCycling', low: near(80, 6) });
     const own = [
       ...cycling,
       is.headControl('fanCycling'),
@@ -63,8 +64,8 @@ describe('condensing by the rule that holds', () => {
       readings(read('fanCutinPressure', 124.2, 'psi'), read('fanCutoutPressure', 86.7, 'psi')),
     ];
     expect(target('condensingTemp', ...own)).toMatchObject({
-      low: expect.closeTo(80, 0),
-      high: expect.closeTo(100, 0),
+      low: near(80, 0),
+      high: near(100, 0),
     });
     expect(compare('headPressure', ...own, head(100))).toMatchObject({ direction: 'on' });
     expect(compare('headPressure', ...own, head(150))).toMatchObject({ direction: 'over' });
@@ -74,7 +75,7 @@ describe('condensing by the rule that holds', () => {
   it('cold air with nothing to hold head up is a caution, not a fault', () => {
     expect(target('headPressure', ...walkIn, air(20), is.headControl('none'))).toMatchObject({
       basis: 'ambientPlusSplit',
-      cautions: expect.arrayContaining(['coldHeadStarves']),
+      cautions: including('coldHeadStarves'),
     });
   });
 
@@ -85,7 +86,7 @@ describe('condensing by the rule that holds', () => {
     const read95 = readings(read('leavingWaterTemp', 95, 'degF'));
     expect(target('condensingTemp', ...water, read95)).toMatchObject({
       basis: 'leavingWaterPlusApproach',
-      value: expect.closeTo(105, 6),
+      value: near(105, 6),
     });
     expect(target('split', ...water, read95)).toMatchObject({ reason: 'noTargetKnown' });
     expect(ask({ ask: 'hottestDay' }, water)).toMatchObject({ reason: 'headFollowsTheWater' });
@@ -95,12 +96,12 @@ describe('condensing by the rule that holds', () => {
     const roof = [...walkIn, is.condenser('remote'), readings(read('outdoorTemp', 90, 'degF'))];
     expect(target('condensingTemp', ...roof)).toMatchObject({
       basis: 'outdoorPlusSplit',
-      value: expect.closeTo(110, 6),
-      high: expect.closeTo(120, 6),
+      value: near(110, 6),
+      high: near(120, 6),
     });
     expect(target('condensingTemp', ...roof, air(97))).toMatchObject({
       basis: 'ambientPlusSplit',
-      value: expect.closeTo(117, 6),
+      value: near(117, 6),
     });
     const reachIn = [is.refrigerant('R-134a'), is.equipment('reachIn')];
     expect(
@@ -120,14 +121,14 @@ describe('in pull-down', () => {
   it('only the ends of suction hold, and no superheat', () => {
     expect(target('evaporatingTemp', ...valve)).toMatchObject({
       basis: 'pullDown',
-      low: expect.closeTo(11, 6),
-      high: expect.closeTo(55, 6),
+      low: near(11, 6),
+      high: near(55, 6),
     });
     expect(target('superheat', ...valve)).toMatchObject({ reason: 'pullingDown' });
     const near = [...valve, readings(read('boxTemp', 40, 'degF'))];
     expect(target('evaporatingTemp', ...near)).toMatchObject({
       basis: 'boxLessTemperatureDifference',
-      value: expect.closeTo(20, 6),
+      value: near(20, 6),
     });
     expect(target('superheat', ...near)).toMatchObject({ kind: 'known' });
   });
@@ -169,10 +170,10 @@ describe('where controls should be set', () => {
   it('a high-pressure cut-out between the hottest day and the plate, and none where there is no room', () => {
     expect(target('highCutoutPressure', ...freezer)).toMatchObject({ need: 'nameplateHighSide' });
     const window = target('highCutoutPressure', ...freezer, rated(450));
-    expect(window).toMatchObject({ low: expect.closeTo(358, 0), high: expect.closeTo(450, 6) });
+    expect(window).toMatchObject({ low: near(358, 0), high: near(450, 6) });
     expect(target('highCutoutPressure', ...freezer, rated(340))).toMatchObject({
       reason: 'noSettingServes',
-      limit: expect.closeTo(340, 6),
+      limit: near(340, 6),
     });
   });
 });
