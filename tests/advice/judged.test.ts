@@ -10,10 +10,11 @@ import { utteranceOf } from '../support/utterances.ts';
 import { including, near } from './matchers.ts';
 import { read, readings, unitIs, visitOf } from './visits.ts';
 
-const at = (quantity: QuantityId, place: PlaceId, value: number, unit: UnitId): Reading => ({
-  ...read(quantity, value, unit),
-  place,
-});
+const at = (
+  quantity: QuantityId,
+  place: PlaceId,
+  ...[value, unit]: readonly [number, UnitId]
+): Reading => ({ ...read(quantity, value, unit), place });
 const open = (quantity: QuantityId, place: PlaceId): Reading => {
   const { value, ...rest } = at(quantity, place, 0, 'ohm');
   return { ...rest, overlimit: true };

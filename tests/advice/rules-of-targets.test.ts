@@ -125,12 +125,12 @@ describe('in pull-down', () => {
       high: near(55, 6),
     });
     expect(target('superheat', ...valve)).toMatchObject({ reason: 'pullingDown' });
-    const near = [...valve, readings(read('boxTemp', 40, 'degF'))];
-    expect(target('evaporatingTemp', ...near)).toMatchObject({
+    const close = [...valve, readings(read('boxTemp', 40, 'degF'))];
+    expect(target('evaporatingTemp', ...close)).toMatchObject({
       basis: 'boxLessTemperatureDifference',
       value: near(20, 6),
     });
-    expect(target('superheat', ...near)).toMatchObject({ kind: 'known' });
+    expect(target('superheat', ...close)).toMatchObject({ kind: 'known' });
   });
 
   it('a cap tube holds no superheat at all', () => {
