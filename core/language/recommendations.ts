@@ -44,7 +44,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '([(it|they|this|unit|the unit|customer|the customer|this one)] (needs|wants|is due for|could use|is going to need|are going to need|will need)|(it|they|this|we|you) [will] need|going to need|[i] recommend|[i would] recommend|due for|quote [(them|him|her|it)] [(on|for)]) (a new|a brand new|a replacement|new|some new) <part>',
+    '([(it|they|this|unit|the unit|customer|the customer|this one)] (needs|wants|is due for|could use|is going to need|are going to need|will need)|(it|they|this|we|you) [will] need|going to need|[i] recommend|[i] recommended|[i would] recommend|due for|quote [(them|him|her|it)] [(on|for)]) (a new|a brand new|a replacement|new|some new) <part>',
     todo,
     {
       tags: { work: 'replace' },

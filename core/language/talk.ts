@@ -50,6 +50,17 @@ export const TALK_RULES: readonly Rule[] = [
     nothing,
     { examples: ['call the office at two'] },
   ),
+  rule('(wants|want|asking|asked|charging) [(him|her|them|me|us)] <number> for <clause>', nothing, {
+    examples: ['the supply house wants two hundred for that fan motor'],
+  }),
+  // "Vacuum fifteen minutes" times it, and no tank weighs eighty percent.
+  rule(
+    '[the] <quantity> <link> <number> (percent|minutes|minute|hours|hour|seconds|days|feet)',
+    nothing,
+    {
+      examples: ['recovery tank is at eighty percent'],
+    },
+  ),
   rule('<number> of (the|these|those|my|our|them|us) <clause>', nothing, {
     examples: ['two of the bolts are stripped'],
   }),
@@ -167,7 +178,7 @@ export const TALK_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[(it is|that is|need|i need|get me|hand me|give me)] [(a|an|the)] [about] <number> ${SIZE} ${SIZED}`,
+    `[(it is|that is|need|i need|get me|hand me|give me)] [(a|an|the)] [about] <number> ${SIZE} [(nitrogen|recovery|steel|round|flat|oxygen|acetylene)] ${SIZED}`,
     nothing,
     { examples: ['that is a twenty amp breaker'] },
   ),

@@ -68,6 +68,9 @@ export const DESCRIPTION_RULES: readonly Rule[] = [
     describedByFigure,
     { examples: ['the cooler on four oh four a'] },
   ),
+  rule(`[a] <metering> <pause> [${ON}] <refrigerant>`, described, {
+    examples: ['txv, four oh four a'],
+  }),
   rule(`${THIS} (the|our|their|your) <equipment> ${WHERE}`, named, {
     examples: ['this is the walk in by the kitchen'],
   }),

@@ -106,10 +106,13 @@ export const WORK_RULES: readonly Rule[] = [
     { examples: ['i have not cleaned the condenser yet'] },
   ),
   rule(
-    `(he|she|they|somebody|someone|<who>|the [last] (guy|tech|company|crew)|(last|other|another|previous|some) (guy|tech|company|crew)) [(just|already|had|have|has|never)] <done> <the> <part>`,
+    `(he|she|they|who|somebody|someone|<who>|the [last] (guy|tech|company|crew)|(last|other|another|previous|some) (guy|tech|company|crew)) [(just|already|had|have|has|never)] <done> <the> <part>`,
     notOurs,
     { examples: ['the last guy replaced the compressor'] },
   ),
+  rule('(i|we|you|they|he|somebody) (should|could|would|might) have <done> <the> <part>', notOurs, {
+    examples: ['i should have cleaned the condenser first'],
+  }),
   rule(
     `${I} <done> <the> <part> (last (time|visit|week|month|year|summer|winter)|yesterday|a (week|month|year) ago|the other day)`,
     notOurs,

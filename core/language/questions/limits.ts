@@ -67,6 +67,13 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
       examples: ['what is the maximum charge'],
     },
   ),
+  rule(
+    '(what|how much) (pressure|psi) should [the] (nitrogen|test|pressure test|nitrogen test) be [at]',
+    limit('testPressure'),
+    {
+      examples: ['what pressure should the nitrogen be at'],
+    },
+  ),
   rule('(what is the|the) (max|maximum|highest) test pressure', limit('testPressure'), {
     examples: ['what is the maximum test pressure'],
   }),

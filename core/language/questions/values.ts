@@ -1,5 +1,6 @@
 import type { QuantityId } from '../../terms/quantities.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
+import { tagsIn } from '../slots.ts';
 import { aboutIn, ask, MY, TELL, TODAY } from './asking.ts';
 
 const about =
@@ -8,6 +9,16 @@ const about =
     ask({ ask: kind, about: aboutIn(tags) });
 
 const NOW = '[~(now|right now|at|at now|currently|reading|at right now|again)]';
+
+/** Two quantities in one question are two questions. */
+const aboutBoth =
+  (kind: 'target' | 'value' | 'compare'): Means =>
+  (tags) => {
+    const second = aboutIn(tagsIn(tags['second']) ?? {});
+    const first = aboutIn(tags);
+    if (first === null || second === null) return null;
+    return { questions: [first, second].map((each) => ({ ask: kind, about: each })) };
+  };
 
 const valueOf =
   (quantity: QuantityId): Means =>
@@ -87,6 +98,27 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
       examples: ['give me a target for suction'],
     },
   ),
+  rule(
+    `(what|where) should ${MY} <asked> and ${MY} <asked:second> be [at] ${TODAY}`,
+    aboutBoth('target'),
+    {
+      examples: ['what should head and suction be'],
+    },
+  ),
+  rule(
+    `(what is|what are|give me|tell me|calculate) ${MY} <asked> and ${MY} <asked:second>`,
+    aboutBoth('value'),
+    {
+      examples: ['what is my superheat and subcooling'],
+    },
+  ),
+  rule(
+    `(how far off is|how far off are|how is|how are) ${MY} <asked> and ${MY} <asked:second>`,
+    aboutBoth('compare'),
+    {
+      examples: ['how far off is head and suction'],
+    },
+  ),
   rule('what is (my|the) target', () => ask({ ask: 'target', about: null }), {
     examples: ['what is my target'],
   }),
@@ -158,7 +190,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    '(how far off (is that|is it|are we|is this)|how is (that|it|this) looking|is (it|this) (normal|right)|is (that|it|this) (ok|good|high|low|in line|about right|too high|too low|all right|where it should be|in range|bad)|how does (that|it) look|how am i doing|am i (close|ok|good|running high|running low|in range|on target|too high|too low|off)|is that right|how does (that|it|this) compare|how do (i|we) (look|compare)|how (much|far) (over|under|high|low|above|below|out) (am i|are we|is it|is that)|how (high|low) am i|what is the difference|am i (high or low|over or under|above or below)|how close am i|(am i|is it|is that) (in the ballpark|in the neighborhood|anywhere close|about right|on the money|where i should be|where i need to be)|(is|are) (it|that|this|they) supposed to be (that|this|so) (high|low|hot|cold)|(is that|is it) where it (should|needs to) be|does that (look|sound) (right|good|ok|normal|about right))',
+    '(how far off (is that|is it|are we|is this)|how is (that|it|this) looking|is (it|this) (normal|right)|is (that|it|this) (ok|good|high|low|in line|about right|too high|too low|all right|where it should be|in range|bad)|how does (that|it) look|how am i (doing|looking)|am i (close|ok|good|running high|running low|in range|on target|too high|too low|off)|is that right|how does (that|it|this) compare|how do (i|we) (look|compare)|how (much|far) (over|under|high|low|above|below|out) (am i|are we|is it|is that)|how (high|low) am i|what is the difference|am i (high or low|over or under|above or below)|how close am i|(am i|is it|is that) (in the ballpark|in the neighborhood|anywhere close|about right|on the money|where i should be|where i need to be)|(is|are) (it|that|this|they) supposed to be (that|this|so) (high|low|hot|cold)|(is that|is it) where it (should|needs to) be|does that (look|sound) (right|good|ok|normal|about right))',
     () => ask({ ask: 'compare', about: null }),
     {
       examples: ['is it normal', 'how does that look'],
