@@ -1,4 +1,4 @@
-import { cautionsFor } from '../../core/advice/cautions.ts';
+import { cautionsToWrite } from '../../core/advice/cautions.ts';
 import type { Note } from '../../core/note/note.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import type { VisitSummary } from '../offline/event-log.ts';
@@ -98,7 +98,7 @@ function NoteTab({ session: { visit, memory }, tools }: PageProps) {
       note={note}
       text={withDate(tools.noteText(note), date)}
       date={date}
-      cautions={cautionsFor(visit)}
+      cautions={cautionsToWrite(visit)}
       lastAnswer={memory.lastAnswer}
     />
   );

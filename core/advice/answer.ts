@@ -8,7 +8,7 @@ import type { VisitState } from '../visit/state.ts';
 import type { Members } from './by-kind.ts';
 import { causesOf } from './causes/causes-of.ts';
 import { nextCheckOf } from './causes/next-check-of.ts';
-import { fluidCautionsOf, questionCautions, SAFETY_CAUTIONS } from './cautions.ts';
+import { fluidCautionsOf, questionCautions, safetyCautions } from './cautions.ts';
 import { isTracing, nextPlaceToMeasure } from './circuit/next-place.ts';
 import { switchAnswer } from './circuit/switch-answer.ts';
 import { compared, deviationNow } from './compare.ts';
@@ -22,6 +22,7 @@ import { measured } from './measured.ts';
 import { movedRows } from './moved.ts';
 import { saturated } from './saturation-answer.ts';
 import { beforeRows, latestRows, sheet, type SheetLine } from './sheet.ts';
+import { beginSteps, moveSteps } from './steps/steps-answer.ts';
 import { spokenOf } from './subject.ts';
 import { wanted } from './targets.ts';
 import type { BeforeAfterRow, Known, Needs, Refused, Verdict, Working } from './verdict.ts';
@@ -67,7 +68,7 @@ const ANSWERS: Answering = {
     about: null,
     reason: 'deferredToTheCode',
     topic: about,
-    cautions: [...SAFETY_CAUTIONS[about], ...fluidCautionsOf(state)],
+    cautions: safetyCautions(about, state),
   }),
   switch: ({ about }, { state }) => switchAnswer(about, state),
   judge: ({ about }, { state }) =>
@@ -100,6 +101,8 @@ const ANSWERS: Answering = {
     rows: movedRows(state),
     charge: state.unit.nameplate.charge ?? null,
   }),
+  steps: ({ about }, { state }) => beginSteps(about, state),
+  step: ({ to }, { state }) => moveSteps(to, state),
   timeLeft: notYet,
   history: notYet,
 };

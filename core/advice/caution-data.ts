@@ -312,6 +312,57 @@ export const CAUTIONS: Record<CautionId, CautionData> = {
       'A discharge line stands above 140 °F in ordinary running and above 200 °F in a hot one.',
     source: 'burns above 140 °F: from memory',
   },
+  liquidBurns: {
+    detail:
+      'Liquid refrigerant boils on the skin far below freezing. Thaw a burn with lukewarm water, do not rub it, and see a doctor.',
+    source: 'from memory of safety data sheets',
+  },
+  liquidToCompressor: {
+    detail:
+      'Crack the valve, wait, crack it again. A change of note or a sweating shell is liquid.',
+    source: CUSTOM,
+  },
+  lockOut: {
+    detail:
+      'Know every source, tell people, shut down, isolate, lock and tag, let stored energy go (capacitors, springs, pressure, heat), then verify. A cord in your own hand needs no lock.',
+    source: '29 CFR 1910.147 and 1910.333',
+  },
+  frontSeatedDischarge: {
+    detail:
+      'Turned in, the stem shuts the line: there is no relief between the piston and that valve, and the high-pressure control may be cut off too. See it open before power.',
+    source:
+      'valve positions: manualarchiveguide.com, 69NT40-541-306, page 89; the danger from memory of makers’ manuals',
+  },
+  airDisplaced: {
+    detail:
+      'Refrigerant and nitrogen both push the air out; most refrigerants pool low, in pits and walk-ins. Below 19.5 % oxygen nobody stays. Prop the door, run the fans, and have somebody outside.',
+    source: 'hpac.com, Applying refrigerant codes; 19.5 %: OSHA, from memory',
+  },
+  compressorTerminals: {
+    detail:
+      'A damaged terminal can vent burning oil. Read ohms at the far ends of the leads where you can. A grounded compressor stays off.',
+    source: 'manualslib.com/manual/806562, a compressor maker’s service handbook, page 49',
+  },
+  openUnderVacuum: {
+    detail: 'Break it with dry nitrogen or the unit’s own vapour to a slight pressure.',
+    source: 'airconditioningmanuals.tpub.com, TM 5-4120-364-13',
+  },
+  heatedCylinder: {
+    detail:
+      'A cylinder is never warmed above 125 °F; one that is full of liquid bursts long before it is hot to the hand.',
+    source: '49 CFR 173.304a for liquid full; 125 °F: from memory',
+  },
+  bypassedSafety: {
+    detail:
+      'For a test only, with the gauge in sight and a hand on the disconnect. It stays on the list of what is left open until you tell that it is off.',
+    source: CUSTOM,
+  },
+  neverOxygen: {
+    detail:
+      'Oil and oxygen under pressure go off without a flame. The regulator’s thread is made so that it does not fit: never adapt it.',
+    source:
+      'manualshive.com, a transport refrigeration maker’s service manual, page 137; hvactm.ca, unit 2',
+  },
   trappedLiquid: {
     detail:
       'A closed king valve with a closed solenoid after it traps liquid. Never leave a pumped-down receiver or condenser without room above the liquid.',

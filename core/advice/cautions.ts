@@ -1,7 +1,10 @@
 import { fluidCautions } from '../calculations/fluid-cautions.ts';
 import type { Question, SafetyTopic } from '../language/utterance.ts';
 import type { PartId } from '../terms/names.ts';
+import type { QuantityId } from '../terms/quantities.ts';
+import { leftOpen } from '../visit/left-open.ts';
 import type { VisitState } from '../visit/state.ts';
+import { dischargeIsShut, isUnderVacuum, liquidIsTrapped } from './hazards.ts';
 import { measured } from './measured.ts';
 import type { CautionId } from './verdict.ts';
 
@@ -14,8 +17,77 @@ export function cautionsFor(state: VisitState): readonly CautionId[] {
     resetAgain(state) ? ['resetAgain'] : [],
     state.readings.some(({ reading }) => reading.quantity === 'voltage') ? ['liveWork'] : [],
     workedBlind(state) ? ['workBeforeBaseline'] : [],
+    ...hazardCautions(state),
   ];
   return [...new Set(all.flat())];
+}
+
+/** Each with the state of the visit that brings it about: gone with it, and due again when it returns. */
+function hazardCautions(state: VisitState): readonly (readonly CautionId[])[] {
+  const hasRead = (...ids: readonly QuantityId[]): boolean =>
+    state.readings.some(({ reading }) => ids.includes(reading.quantity));
+  const left = leftOpen(state);
+  return [
+    dischargeIsShut(state) ? ['frontSeatedDischarge'] : [],
+    liquidIsTrapped(state) ? ['trappedLiquid'] : [],
+    isUnderVacuum(state) ? [hasRead('vacuum') ? 'noPowerInVacuum' : 'openUnderVacuum'] : [],
+    hasRead('testPressure') ? ['pressureTest'] : [],
+    hasRead('refrigerantRecovered', 'cylinderWeight') ? ['neverOverfill'] : [],
+    hasRead('capacitance') ? ['capacitorCharge'] : [],
+    hasRead('resistance', 'insulationResistance') ? ['deadAndDisconnected'] : [],
+    left.some(({ part }) => part === 'gauges') ? ['liquidBurns'] : [],
+    left.some(({ part, as }) => as === 'bypassed' && BYPASSED.has(part)) ? ['bypassedSafety'] : [],
+    leaksIndoors(state) ? ['airDisplaced'] : [],
+  ];
+}
+
+/** Hazards that can go and come back within one visit. */
+export const COMES_BACK: ReadonlySet<CautionId> = new Set<CautionId>([
+  'frontSeatedDischarge',
+  'trappedLiquid',
+  'openUnderVacuum',
+  'noPowerInVacuum',
+  'bypassedSafety',
+  'liquidMayReturn',
+]);
+
+const BYPASSED: ReadonlySet<PartId> = new Set<PartId>([
+  'highPressureSwitch',
+  'lowPressureSwitch',
+  'overload',
+  'doorSwitch',
+  'defrostTermination',
+]);
+
+/** A walk-in holds what leaks into it. */
+function leaksIndoors({ findings, unit: { equipment } }: VisitState): boolean {
+  const walksIn = equipment === 'walkInCooler' || equipment === 'walkInFreezer';
+  return (
+    walksIn &&
+    findings.some(({ finding }) => finding.state === 'leaking' && INSIDE.has(finding.part))
+  );
+}
+
+const INSIDE: ReadonlySet<PartId> = new Set<PartId>([
+  'evaporator',
+  'expansionValve',
+  'suctionLine',
+  'liquidLine',
+  'joint',
+]);
+
+/** What is told while it is done, and nothing to whoever reads of it later. */
+const OF_THE_MOMENT: ReadonlySet<CautionId> = new Set<CautionId>([
+  'neverOverfill',
+  'capacitorCharge',
+  'deadAndDisconnected',
+  'pressureTest',
+  'liquidBurns',
+]);
+
+/** The cautions that the note carries on. */
+export function cautionsToWrite(state: VisitState): readonly CautionId[] {
+  return cautionsFor(state).filter((id) => !OF_THE_MOMENT.has(id));
 }
 
 /** What burns, poisons or stands at extreme pressure: it goes with every number about the unit. */
@@ -59,16 +131,37 @@ function workedBlind({ readings, work }: VisitState): boolean {
   return work.length > 0 && !readings.some(({ phase }) => phase === 'before');
 }
 
-/** What must be heard with a question about safety, whatever the answer. */
-export const SAFETY_CAUTIONS: Record<SafetyTopic, readonly CautionId[]> = {
-  brazing: ['brazing'],
+const SAFETY_CAUTIONS: Record<SafetyTopic, readonly CautionId[]> = {
+  brazing: ['brazing', 'neverOxygen'],
   opening: ['openingTheSystem'],
   charging: ['chargeByNameplate'],
   venting: ['noVenting'],
   resetting: ['repeatedReset'],
   bypassing: ['noBypass', 'liveWork'],
-  energising: ['liveWork'],
+  energising: ['liveWork', 'compressorTerminals'],
+  nitrogen: ['neverOxygen', 'pressureTest'],
+  capacitor: ['capacitorCharge'],
+  terminals: ['compressorTerminals', 'lockOut'],
+  cylinder: ['heatedCylinder', 'neverOverfill'],
+  air: ['airDisplaced'],
+  touching: ['hotSurface', 'liquidBurns'],
+  lockOut: ['lockOut', 'liveWork'],
+  handling: ['liquidBurns', 'airDisplaced'],
 };
+
+/** What must be heard with a question about safety, whatever the answer: of the matter, and of this unit now. */
+export function safetyCautions(topic: SafetyTopic, state: VisitState): readonly CautionId[] {
+  const opens = topic === 'opening' || topic === 'brazing';
+  const ofState: readonly (readonly CautionId[])[] = [
+    fluidCautionsOf(state),
+    opens && isUnderVacuum(state) ? ['openUnderVacuum'] : [],
+    opens && liquidIsTrapped(state) ? ['trappedLiquid'] : [],
+    (opens || topic === 'charging') && state.unit.refrigerant === 'R-744' ? ['dryIce'] : [],
+    topic === 'energising' && dischargeIsShut(state) ? ['frontSeatedDischarge'] : [],
+    topic === 'energising' && isUnderVacuum(state) ? ['noPowerInVacuum'] : [],
+  ];
+  return [...new Set([...ofState.flat(), ...SAFETY_CAUTIONS[topic]])];
+}
 
 /** What goes with a question that cannot be answered yet. */
 export function questionCautions(ask: Question['ask'], about: unknown): readonly CautionId[] {

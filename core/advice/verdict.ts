@@ -2,6 +2,7 @@ import type { Caution } from '../calculations/calculated.ts';
 import type { Question, SafetyTopic } from '../language/utterance.ts';
 import type { CauseId, CauseStanding } from '../terms/causes.ts';
 import type { FindingStateId, PartId, PlaceId, SightGlassId } from '../terms/names.ts';
+import type { ProcedureId, ProcedureStepId, StepBarId } from '../terms/procedures.ts';
 import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Amount } from '../units/amount.ts';
@@ -123,6 +124,18 @@ export type Known = { readonly kind: 'known' } & Working &
       }
     | ({ readonly answer: 'nextCheck' } & NextCheck)
     | { readonly answer: 'note' }
+    | {
+        readonly answer: 'step';
+        readonly procedure: ProcedureId;
+        readonly step: ProcedureStepId;
+        /** Its place, from 1, and how many there are. */
+        readonly number: number;
+        readonly of: number;
+        /** Said before it, every time. */
+        readonly caution: CautionId | null;
+        readonly told: 'begun' | 'moved' | 'asked';
+      }
+    | { readonly answer: 'stepsDone'; readonly procedure: ProcedureId }
     | {
         readonly answer: 'leftOpen';
         readonly left: readonly LeftRow[];
@@ -324,6 +337,13 @@ export type Refusal =
   | { readonly reason: 'noFillRule'; readonly refrigerant: RefrigerantId }
   | { readonly reason: 'noCircuitKnown' }
   | { readonly reason: 'notASwitch' }
+  | { readonly reason: 'noStepsRunning' }
+  | {
+      readonly reason: 'stepsBarred';
+      readonly procedure: ProcedureId;
+      readonly bar: StepBarId;
+      readonly source: string;
+    }
   | { readonly reason: 'deferredToTheCode'; readonly topic: SafetyTopic }
   | { readonly reason: 'notYetAnswerable'; readonly ask: Question['ask'] };
 
@@ -339,6 +359,7 @@ export interface Needs {
     | 'headControl'
     | 'before'
     | 'after'
+    | 'valves'
     | 'supplyVoltage'
     | 'voltageAcross'
     | 'nameplateCharge'
@@ -368,4 +389,14 @@ export type CautionId =
   | 'noBypass'
   | 'workBeforeBaseline'
   | 'coldHeadStarves'
-  | 'resetAgain';
+  | 'resetAgain'
+  | 'liquidBurns'
+  | 'liquidToCompressor'
+  | 'lockOut'
+  | 'frontSeatedDischarge'
+  | 'airDisplaced'
+  | 'compressorTerminals'
+  | 'openUnderVacuum'
+  | 'heatedCylinder'
+  | 'neverOxygen'
+  | 'bypassedSafety';

@@ -1,11 +1,13 @@
 import { CHANGE_COMMANDS } from './commands/changes.ts';
 import { DIALOGUE_COMMANDS } from './commands/dialogue.ts';
+import { STEP_COMMANDS } from './commands/steps.ts';
 import { TIMER_COMMANDS } from './commands/timers.ts';
 import type { Rule } from './rule.ts';
 
 /** What the product is told to do. */
 export const COMMAND_RULES: readonly Rule[] = [
   ...TIMER_COMMANDS,
+  ...STEP_COMMANDS,
   ...CHANGE_COMMANDS,
   ...DIALOGUE_COMMANDS,
 ];

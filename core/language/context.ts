@@ -16,6 +16,8 @@ export interface Context {
   readonly lastQuantity: QuantityId | null;
   readonly lastPlace: PlaceId | null;
   readonly lastPart: PartId | null;
+  /** A job is being told step by step: "next" is its next step. */
+  readonly stepping: boolean;
   /** The pair that doubts each other: suction cannot lie above head. */
   readonly headPressure: Amount | null;
   readonly suctionPressure: Amount | null;
@@ -31,6 +33,7 @@ export const EMPTY_CONTEXT: Context = {
   lastQuantity: null,
   lastPlace: null,
   lastPart: null,
+  stepping: false,
   headPressure: null,
   suctionPressure: null,
   names: NO_NAMES,

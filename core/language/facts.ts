@@ -1,5 +1,6 @@
 import type { SightGlassId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
+import type { ChargeDoubtId, ValveKindId } from '../terms/procedures.ts';
 import { amountIn, measured } from './measure.ts';
 import { heardRule, type Means, type Rule, rule } from './rule.ts';
 import { equipmentId, meteringId, numberIn, refrigerantId, sightGlassId, tagsIn } from './slots.ts';
@@ -51,6 +52,17 @@ const glassIs =
 const noBubbles = glassIs('clear');
 const bubbles = glassIs('bubbling');
 const emptyGlass = glassIs('empty');
+const valves =
+  (value: ValveKindId): Means =>
+  (_tags, frame) => ({
+    facts: [{ fact: 'valves', value, words: frame.wordsOf(frame.span) }],
+  });
+
+const chargeDoubt =
+  (value: ChargeDoubtId): Means =>
+  (_tags, frame) => ({
+    facts: [{ fact: 'chargeDoubt', value, words: frame.wordsOf(frame.span) }],
+  });
 
 const MEASURED_AS: Record<NameplateItem, QuantityId> = {
   charge: 'refrigerantCharge',
@@ -118,6 +130,35 @@ const designSide = (side: 'high' | 'low'): string =>
 
 /** What the unit is and what its plate says. */
 export const FACT_RULES: readonly Rule[] = [
+  heardRule(
+    '[(it has|~it has got|~they are|~it is got|~these are|~i have|~on)] service valves',
+    valves('serviceValves'),
+    { alone: true, examples: ['service valves', 'it has service valves'] },
+  ),
+  rule(
+    '[(it has|it has got|they are|it is got|these are)] (service valves with a stem|stem valves|back seating valves|stems|service valves with stems)',
+    valves('serviceValves'),
+    { alone: true },
+  ),
+  heardRule(
+    '[(it has|~it has got|~they are|~it is got|~these are|~i have|~on)] (access fittings|~schraders|~schrader (fittings|valves)|~access (ports|valves)|~piercing (valves|valve)|~a piercing valve|~saddle valves|~line taps|~just schraders|~line tap valves)',
+    valves('accessFittings'),
+    { alone: true, examples: ['access fittings', 'it has access fittings'] },
+  ),
+  rule(
+    '[(i think|looks like)] [(the|it is|there is)] [(gas|refrigerant|charge)] (is (mixed|a mix|contaminated|a mixture)|(a mix of gases|two gases in it|mixed gas|mixed refrigerant|mixed gases in it))',
+    chargeDoubt('mixed'),
+    { examples: ['the gas is mixed'] },
+  ),
+  rule(
+    'somebody (mixed|put another) (gases|refrigerants|gas [in it]|the gas)',
+    chargeDoubt('mixed'),
+  ),
+  rule(
+    '(i do not know (what gas (it is|is in it)|what is in it|the refrigerant|what refrigerant it is)|the refrigerant is (unknown|not known)|no idea what gas is in it|unknown (gas|refrigerant))',
+    chargeDoubt('unknown'),
+    { examples: ['i do not know what gas is in it'] },
+  ),
   heardRule(`[(it is|~${IT_IS})] [a] <count:doors> (door|~doors) <equipment>`, equipment, {
     examples: ['it is a two door reach in'],
   }),

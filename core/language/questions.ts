@@ -3,6 +3,7 @@ import { LIMIT_QUESTIONS } from './questions/limits.ts';
 import { REASON_QUESTIONS } from './questions/reasons.ts';
 import { RECORD_QUESTIONS } from './questions/record.ts';
 import { SATURATION_QUESTIONS } from './questions/saturation.ts';
+import { STEP_QUESTIONS } from './questions/steps.ts';
 import { SWITCH_QUESTIONS } from './questions/switches.ts';
 import { VALUE_QUESTIONS } from './questions/values.ts';
 import { WAITING_QUESTIONS } from './questions/waiting.ts';
@@ -14,6 +15,7 @@ export const QUESTION_RULES: readonly Rule[] = [
   ...VALUE_QUESTIONS,
   ...SATURATION_QUESTIONS,
   ...SWITCH_QUESTIONS,
+  ...STEP_QUESTIONS,
   ...REASON_QUESTIONS,
   ...LIMIT_QUESTIONS,
   ...WAITING_QUESTIONS,

@@ -10,6 +10,7 @@ import type {
   SightGlassId,
   WorkKindId,
 } from '../terms/names.ts';
+import type { ChargeDoubtId, ProcedureTaskId, ValveKindId } from '../terms/procedures.ts';
 import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Amount } from '../units/amount.ts';
@@ -63,6 +64,9 @@ export type Fact = { readonly words: string } & (
   | { readonly fact: 'sightGlass'; readonly value: SightGlassId }
   | { readonly fact: 'condenser'; readonly value: CondenserId }
   | { readonly fact: 'headControl'; readonly value: HeadControlId }
+  | { readonly fact: 'valves'; readonly value: ValveKindId }
+  /** What is in it is known to be mixed, or not known at all. */
+  | { readonly fact: 'chargeDoubt'; readonly value: ChargeDoubtId }
   | { readonly fact: 'equipment'; readonly value: EquipmentId; readonly doors?: number }
   | {
       readonly fact: 'nameplate';
@@ -124,8 +128,13 @@ export type Question =
       readonly value?: number;
       readonly unit?: UnitId;
     }
+  /** A job told step by step, and moving among its steps. */
+  | { readonly ask: 'steps'; readonly about: ProcedureTaskId }
+  | { readonly ask: 'step'; readonly to: StepTo }
   | { readonly ask: 'trend'; readonly about: QuantityId | null }
   | { readonly ask: PlainQuestion };
+
+export type StepTo = 'next' | 'back' | 'again' | 'which';
 
 export type PlainQuestion =
   | 'causes'
@@ -142,7 +151,21 @@ export type PlainQuestion =
   | 'moved';
 
 export type SafetyTopic =
-  'brazing' | 'opening' | 'charging' | 'venting' | 'resetting' | 'bypassing' | 'energising';
+  | 'brazing'
+  | 'opening'
+  | 'charging'
+  | 'venting'
+  | 'resetting'
+  | 'bypassing'
+  | 'energising'
+  | 'nitrogen'
+  | 'capacitor'
+  | 'terminals'
+  | 'cylinder'
+  | 'air'
+  | 'touching'
+  | 'lockOut'
+  | 'handling';
 
 export type Command =
   | { readonly do: 'timer'; readonly minutes: number; readonly about: string | null }
@@ -168,6 +191,7 @@ export type PlainCommand =
   | 'newVisit'
   | 'finish'
   | 'finishAnyway'
+  | 'leaveSteps'
   | 'help';
 
 /** Understood, but implausible or incomplete: not recorded until it is confirmed. */

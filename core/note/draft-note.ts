@@ -1,4 +1,4 @@
-import { cautionsFor } from '../advice/cautions.ts';
+import { cautionsToWrite } from '../advice/cautions.ts';
 import { CAUTIONS } from '../advice/caution-data.ts';
 import { CAUTION_SENTENCES } from '../replies/caution-sentences.ts';
 import type { VisitState } from '../visit/state.ts';
@@ -67,5 +67,5 @@ function titleOf({ unit: { name, site } }: VisitState): string {
 }
 
 function cautionLines(state: VisitState): readonly string[] {
-  return cautionsFor(state).map((id) => `${CAUTION_SENTENCES[id]} ${CAUTIONS[id].detail}`);
+  return cautionsToWrite(state).map((id) => `${CAUTION_SENTENCES[id]} ${CAUTIONS[id].detail}`);
 }

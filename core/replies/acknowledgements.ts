@@ -10,6 +10,7 @@ import {
   SIGHT_GLASS_STATES,
   WORK_KINDS,
 } from '../terms/names.ts';
+import { CHARGE_DOUBTS, VALVE_KINDS } from '../terms/procedures.ts';
 import type { UnitSystem } from '../units/units.ts';
 import type { Acknowledgement, TakenBack } from '../visit/acknowledgement.ts';
 import { counted, figure, heardDigits, heardNumber } from './amounts.ts';
@@ -69,6 +70,7 @@ const WORDED: Worded = {
   finishHeld: ({ left }) => finishHeldSaid(left),
   stillOpen: ({ left }) => stillOpenSaid(left),
   finishedAnyway: ({ left }) => finishedAnywaySaid(left),
+  stepsLeft: () => plain('Steps left.'),
   paused: () => plain('Holding. Say go on when you want me.'),
   resumed: () => plain('Listening.'),
   help: () =>
@@ -109,6 +111,8 @@ type FactWorded = { readonly [K in Fact['fact']]: (fact: Facts[K]) => Said };
 const FACT_WORDED: FactWorded = {
   refrigerant: ({ value }) => designation(value),
   metering: ({ value }) => plain(METERING_DEVICES[value]),
+  valves: ({ value }) => plain(VALVE_KINDS[value]),
+  chargeDoubt: ({ value }) => plain(`the charge is ${CHARGE_DOUBTS[value]}`),
   sightGlass: ({ value }) => plain(`sight glass ${SIGHT_GLASS_STATES[value]}`),
   condenser: ({ value }) => plain(CONDENSERS[value]),
   headControl: ({ value }) => plain(HEAD_CONTROLS[value]),

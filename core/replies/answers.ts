@@ -19,6 +19,7 @@ import { leftOpenSaid, refrigerantMovedSaid } from './left-open-sentences.ts';
 import { judgedSaid } from './judged-sentences.ts';
 import { hottestDaySaid, limitSaid } from './limit-sentences.ts';
 import { placedName, SHORT_NAMES } from './names.ts';
+import { stepSaid, stepsDoneSaid } from './procedure-sentences.ts';
 import { capitalised, join, line, plain, sentences, type Said } from './said.ts';
 
 type Answer = Known['answer'];
@@ -64,6 +65,8 @@ const WORDED: Worded = {
   nextPlace: (known) => nextPlaceSaid(known),
   leftOpen: (known) => leftOpenSaid(known),
   moved: (known) => refrigerantMovedSaid(known),
+  step: (known) => stepSaid(known),
+  stepsDone: ({ procedure }) => stepsDoneSaid(procedure),
   note: () => plain('Here is the note so far.'),
   working: ({ of }) => workingSaid(of),
 };

@@ -103,6 +103,21 @@ export const CAUTION_SENTENCES: Record<CautionId, string> = {
     "Only the compressor's circuit is off: the condenser fan still runs and its wiring is live.",
   hotSurface:
     'The discharge line burns: clamp the probe on with the compressor off, and keep hands away.',
+  liquidBurns: 'Liquid burns skin and eyes: gloves and goggles.',
+  liquidToCompressor: 'Slowly: liquid wrecks the compressor. Throttle it at once if suction jumps.',
+  lockOut: 'Lock it out, try to start it, and prove it dead before hands go in.',
+  frontSeatedDischarge:
+    'Never start it with the discharge valve closed: nothing relieves the head. Open it all the way first.',
+  airDisplaced:
+    'Gas takes the place of air without a smell: keep air moving, and leave if you feel light-headed.',
+  compressorTerminals:
+    'Terminals can blow out: power off, cover on before it is energised, and stand to one side.',
+  openUnderVacuum:
+    'It is under vacuum: opened now it draws in air and water. Bring it just above atmosphere first.',
+  heatedCylinder: 'Never a flame on a cylinder or a line full of liquid: warm water at most.',
+  bypassedSafety:
+    'A bypassed safety protects nothing: stay with it while it runs, and take the jumper off before you go.',
+  neverOxygen: 'Never oxygen, and never shop air: with oil they explode. Dry nitrogen only.',
   trappedLiquid:
     'Liquid shut in between closed valves bursts the line as it warms: open one, or recover it, at once.',
 };

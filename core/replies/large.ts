@@ -1,6 +1,7 @@
 import type { Known, Verdict } from '../advice/verdict.ts';
 import type { Reading } from '../language/utterance.ts';
 import { JUDGED } from '../terms/judged.ts';
+import { PROCEDURES } from '../terms/procedures.ts';
 import { formatAmount } from '../units/format-amount.ts';
 import { unitRow, type UnitId } from '../units/units.ts';
 import { unreachable } from '../unreachable.ts';
@@ -29,6 +30,12 @@ function largeAnswer(known: Known): Large | null {
       return known.direction === 'on'
         ? large(`${SHORT_NAMES[known.about]}, on target`, known.measured, known.measuredUnit)
         : large(`${SHORT_NAMES[known.about]} ${known.direction}`, known.value, known.unit);
+    case 'step':
+      return {
+        name: PROCEDURES[known.procedure].name,
+        value: String(known.number),
+        unit: `of ${String(known.of)}`,
+      };
     case 'saturation':
       return large(known.refrigerant, known.value, known.unit);
     case 'margin':
@@ -50,6 +57,7 @@ function largeAnswer(known: Known): Large | null {
     case 'nextCheck':
     case 'leftOpen':
     case 'moved':
+    case 'stepsDone':
     case 'note':
     case 'working':
       return null;

@@ -5,6 +5,7 @@ import { figure } from './amounts.ts';
 import { designation } from './designation.ts';
 import { PLACES } from '../terms/names.ts';
 import { SHORT_NAMES } from './names.ts';
+import { BAR_SENTENCES } from './procedure-sentences.ts';
 import { line, plain, type Said } from './said.ts';
 
 type Reason = Refused['reason'];
@@ -77,6 +78,8 @@ const WORDED: Worded = {
     plain(
       'I do not have a circuit for that kind of unit. Go by its own wiring diagram, from the line side on, and say the voltages.',
     ),
+  noStepsRunning: () => plain('No steps are being told. Ask how to do a job, like a pump-down.'),
+  stepsBarred: ({ bar }) => plain(BAR_SENTENCES[bar]),
   notASwitch: () =>
     plain('Voltage does not tell whether that is open. Lock out, leads off, and read its ohms.'),
   deferredToTheCode: ({ topic }) => plain(DEFERRED[topic]),
@@ -92,6 +95,14 @@ const DEFERRED: Record<SafetyTopic, string> = {
   venting: `${CANNOT_CLEAR} Go by the local law, within your licence.`,
   resetting: `${CANNOT_CLEAR} Go by the maker's sheet for that control, and read head as it runs.`,
   bypassing: `${CANNOT_CLEAR} Test it with the power off, or with a meter across it, and never leave it bypassed.`,
+  nitrogen: `${CANNOT_CLEAR} Go by the lowest rating in the circuit and the maker's test pressure.`,
+  capacitor: `${CANNOT_CLEAR} Power off, bleed it through a resistor, wait, and measure it before a hand goes near.`,
+  terminals: `${CANNOT_CLEAR} Go by the compressor maker's sheet, within your licence.`,
+  cylinder: `${CANNOT_CLEAR} Go by the cylinder's own plate and the rules for it.`,
+  air: `${CANNOT_CLEAR} Go by an oxygen monitor and the gas detector, and leave if either sounds.`,
+  touching: `${CANNOT_CLEAR} Measure it before you touch it.`,
+  lockOut: `${CANNOT_CLEAR} Go by the site's lock-out rules.`,
+  handling: `${CANNOT_CLEAR} Go by its safety data sheet and the nameplate.`,
   energising: `${CANNOT_CLEAR} Go by the nameplate, the site's lock-out rules and the local code.`,
 };
 
@@ -114,6 +125,8 @@ const NOT_YET: Record<Question['ask'], string> = {
   trend: 'I cannot follow a trend yet. Say the reading again later, and compare before and after.',
   timeLeft: 'I cannot count time yet. Use your watch, and say the reading then.',
   history: 'I do not have earlier visits yet. This visit is kept in its note.',
+  steps: `I cannot answer that yet. ${STILL}`,
+  step: `I cannot answer that yet. ${STILL}`,
   leftOpen: `I cannot answer that yet. ${STILL}`,
   moved: `I cannot answer that yet. ${STILL}`,
   causes: `I cannot name causes yet. ${STILL} Ask how far off head, superheat or subcooling is.`,
@@ -193,6 +206,7 @@ export const NEED_SENTENCES: Record<Needs['need'], string> = {
   lowTripPressure:
     'Watch the gauge as it opens, then say: low-pressure switch opened at, and the number.',
   gasTemp: 'Say the pressure with the temperature of the gas, like nitrogen at so many degrees.',
+  valves: 'Tell me which valves: service valves with a stem, or access fittings.',
   supplyVoltage:
     'Without the supply no voltage settles anything. Put the leads on the line side first.',
   voltageAcross: 'Put the leads across it.',

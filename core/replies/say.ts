@@ -59,8 +59,15 @@ function cautionSentences(outcome: Outcome, isDue: (id: CautionId) => boolean): 
 /** The cautions this reply says: the caller keeps them, and passes them back as said. */
 export function cautionsSpoken(outcome: Outcome): readonly CautionId[] {
   const due = [...(outcome.cautions ?? []), ...outcome.verdicts.flatMap(cautionsOf)];
-  return [...new Set(due)].filter((id) => !outcome.cautionsSaid?.includes(id));
+  const asked = outcome.verdicts.filter(isAboutSafety).flatMap(cautionsOf);
+  return [...new Set(due)].filter(
+    (id) => asked.includes(id) || !outcome.cautionsSaid?.includes(id),
+  );
 }
+
+/** Asked whether it is safe, it is told again however often it was told before. */
+const isAboutSafety = (verdict: Verdict): boolean =>
+  verdict.kind === 'refused' && verdict.reason === 'deferredToTheCode';
 
 const cautionsOf = (verdict: Verdict): readonly CautionId[] => verdict.cautions ?? [];
 

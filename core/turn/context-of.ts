@@ -14,6 +14,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     lastQuantity: state.lastQuantity,
     lastPlace: state.lastPlace,
     lastPart: state.lastPart,
+    stepping: state.steps !== null,
     headPressure: latestAmount(state, 'headPressure'),
     suctionPressure: latestAmount(state, 'suctionPressure'),
     names,

@@ -1,5 +1,5 @@
 import { answer } from '../advice/answer.ts';
-import { cautionsFor } from '../advice/cautions.ts';
+import { cautionsFor, COMES_BACK } from '../advice/cautions.ts';
 import type { Known, Verdict } from '../advice/verdict.ts';
 import type { Command, Fact, Question, Utterance } from '../language/utterance.ts';
 import { draftNote } from '../note/draft-note.ts';
@@ -14,6 +14,7 @@ import { type Addition, fromUtterance } from '../visit/from-utterance.ts';
 import type { VisitState } from '../visit/state.ts';
 import { contextOf, expectationAfter } from './context-of.ts';
 import { heedRefusal, readBackIn, rejectedAfter } from './rejections.ts';
+import { stepEvents } from './step-events.ts';
 import { takeIn, type TakenIn } from './take-in.ts';
 import type { Memory, Pending, SessionEffect, Stamp, Turn, TurnInput } from './turn.ts';
 
@@ -26,8 +27,9 @@ export function takeTurn(input: TurnInput): Turn {
   const wanted = wantedEvents(verdicts, kept.state, stamp);
   const outcome = outcomeOf(kept, verdicts, memory);
   const reply = replyTo(utterance, outcome, { kept, memory });
-  const events = [...kept.events, ...wanted];
-  const after = applyEvents(wanted, kept.state);
+  const asked = [...wanted, ...stepEvents(verdicts, kept.state).map(stamp)];
+  const events = [...kept.events, ...asked];
+  const after = applyEvents(asked, kept.state);
   return {
     utterance,
     choice: taken.choice,
@@ -187,7 +189,7 @@ function remember(memory: Memory, { answers, outcome, reply }: Replied): Memory 
   return {
     lastAnswer: numbered ?? memory.lastAnswer,
     lastReply: reply,
-    cautionsSaid: [...memory.cautionsSaid, ...cautionsSpoken(outcome)],
+    cautionsSaid: stillSaid(memory, outcome),
     pending: answers.length > 0 ? pendingOf(answers) : memory.pending,
     rejected: rejectedAfter(memory.rejected, outcome.acknowledgements),
     readBack: readBackIn(outcome.acknowledgements),
@@ -201,4 +203,12 @@ function pendingOf(answers: readonly Answer[]): Pending | null {
       : [],
   );
   return lacking[0] ?? null;
+}
+
+/** A hazard that went away is told again when it comes back; one that is there is told once. */
+function stillSaid(memory: Memory, outcome: Outcome): Memory['cautionsSaid'] {
+  const standing = outcome.cautions ?? [];
+  return [...new Set([...memory.cautionsSaid, ...cautionsSpoken(outcome)])].filter(
+    (id) => standing.includes(id) || !COMES_BACK.has(id),
+  );
 }

@@ -115,10 +115,16 @@ function settle(state: VisitState, event: VisitEvent): VisitState {
       return markBefore(state, event.at);
     case 'afterMarked':
       return markAfter(state, event.at);
+    case 'stepsBegun':
+      return { ...state, steps: { procedure: event.procedure, number: 1 } };
+    case 'stepReached':
+      return { ...state, steps: state.steps && { ...state.steps, number: event.step } };
+    case 'stepsLeft':
+      return { ...state, steps: null };
     case 'finishHeld':
       return { ...state, finishHeld: true };
     case 'visitFinished':
-      return { ...state, finishedAt: event.at, finishHeld: false };
+      return { ...state, finishedAt: event.at, finishHeld: false, steps: null };
     case 'questionAsked':
     case 'entryTakenBack':
     case 'readingAmended':

@@ -8,6 +8,7 @@ import type {
   Work,
 } from '../language/utterance.ts';
 import type { PlaceId } from '../terms/names.ts';
+import type { ProcedureId } from '../terms/procedures.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { UnitSystem } from '../units/units.ts';
 
@@ -55,6 +56,10 @@ export type EventBody =
     }
   | { readonly type: 'beforeMarked'; readonly v: 1 }
   | { readonly type: 'afterMarked'; readonly v: 1 }
+  | { readonly type: 'stepsBegun'; readonly v: 1; readonly procedure: ProcedureId }
+  /** Counted from 1. */
+  | { readonly type: 'stepReached'; readonly v: 1; readonly step: number }
+  | { readonly type: 'stepsLeft'; readonly v: 1 }
   /** Asked to finish, it told what was still open instead. */
   | { readonly type: 'finishHeld'; readonly v: 1 }
   | { readonly type: 'visitFinished'; readonly v: 1 };

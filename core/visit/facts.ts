@@ -5,7 +5,11 @@ import type { UnitFacts } from './state.ts';
 export function applyFact(unit: UnitFacts, fact: Fact): UnitFacts {
   switch (fact.fact) {
     case 'refrigerant':
-      return { ...unit, refrigerant: fact.value };
+      return { ...unit, refrigerant: fact.value, chargeDoubt: settled(unit.chargeDoubt) };
+    case 'valves':
+      return { ...unit, valves: fact.value };
+    case 'chargeDoubt':
+      return { ...unit, chargeDoubt: fact.value };
     case 'metering':
       return { ...unit, metering: fact.value };
     case 'sightGlass':
@@ -26,4 +30,9 @@ export function applyFact(unit: UnitFacts, fact: Fact): UnitFacts {
     case 'site':
       return { ...unit, site: fact.value };
   }
+}
+
+/** A name settles what it is; what was mixed stays mixed. */
+function settled(doubt: UnitFacts['chargeDoubt']): UnitFacts['chargeDoubt'] {
+  return doubt === 'unknown' ? null : doubt;
 }

@@ -148,6 +148,11 @@ function obey(command: Command, state: VisitState): Keeping {
       return finish(state);
     case 'finishAnyway':
       return finished(state);
+    case 'leaveSteps':
+      return {
+        bodies: [{ type: 'stepsLeft', v: 1 }],
+        acknowledgement: { kind: 'stepsLeft' },
+      };
     case 'newVisit':
       return { bodies: [], acknowledgement: { kind: 'opened' } };
     case 'timer':

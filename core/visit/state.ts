@@ -15,6 +15,7 @@ import type {
   PlaceId,
   SightGlassId,
 } from '../terms/names.ts';
+import type { ChargeDoubtId, ProcedureId, ValveKindId } from '../terms/procedures.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Amount } from '../units/amount.ts';
@@ -48,6 +49,8 @@ export interface VisitState {
   readonly leftOver: readonly Entry<{ readonly digits: string; readonly words: string }>[];
   readonly beforeMarkedAt: number | null;
   readonly afterMarkedAt: number | null;
+  /** The job that is being told step by step, and the step it is at, from 1. */
+  readonly steps: { readonly procedure: ProcedureId; readonly number: number } | null;
   /** Asked to finish with something still open, which it said instead. */
   readonly finishHeld: boolean;
   /** Newest last: what "take that back" takes back. */
@@ -64,6 +67,8 @@ export interface UnitFacts {
   readonly metering: MeteringId | null;
   readonly equipment: EquipmentId | null;
   readonly doors: number | null;
+  readonly valves: ValveKindId | null;
+  readonly chargeDoubt: ChargeDoubtId | null;
   readonly sightGlass: SightGlassId | null;
   readonly condenser: CondenserId | null;
   readonly headControl: HeadControlId | null;

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { ALTITUDE_RANGE_M, BAROMETER_RANGE_KPA } from '../units/atmosphere.ts';
 import type { EventBody, VisitEvent } from '../visit/events.ts';
-import { placeSchema, quantitySchema, unitSystemSchema } from './term-schema.ts';
+import { placeSchema, procedureSchema, quantitySchema, unitSystemSchema } from './term-schema.ts';
 import {
   doubtSchema,
   factSchema,
@@ -60,6 +60,9 @@ export const visitEventSchema = z.discriminatedUnion('type', [
   event('readingWanted', { quantity: quantitySchema, place: placeSchema.exactOptional() }),
   event('beforeMarked', {}),
   event('afterMarked', {}),
+  event('stepsBegun', { procedure: procedureSchema }),
+  event('stepReached', { step: z.int().min(1) }),
+  event('stepsLeft', {}),
   event('finishHeld', {}),
   event('visitFinished', {}),
 ]) satisfies z.ZodType<VisitEvent>;

@@ -11,6 +11,7 @@ import {
   SIGHT_GLASS_STATES,
   WORK_KINDS,
 } from '../terms/names.ts';
+import { CHARGE_DOUBTS, PROCEDURES, PROCEDURE_TASKS, VALVE_KINDS } from '../terms/procedures.ts';
 import { DERIVED_QUANTITIES, QUANTITIES } from '../terms/quantities.ts';
 import { REFRIGERANTS } from '../terms/refrigerants.ts';
 import { UNITS } from '../units/units.ts';
@@ -33,6 +34,10 @@ export const condenserSchema = idOf(CONDENSERS);
 export const headControlSchema = idOf(HEAD_CONTROLS);
 export const judgedSchema = idOf(JUDGED);
 export const sightGlassSchema = idOf(SIGHT_GLASS_STATES);
+export const procedureSchema = idOf(PROCEDURES);
+export const procedureTaskSchema = z.enum(PROCEDURE_TASKS);
+export const valveKindSchema = idOf(VALVE_KINDS);
+export const chargeDoubtSchema = idOf(CHARGE_DOUBTS);
 export const refrigerantSchema = z.enum(REFRIGERANTS);
 export const unitSystemSchema = z.enum(['us', 'si']);
 export const amountSchema = z.strictObject({ value: z.number(), unit: unitSchema });

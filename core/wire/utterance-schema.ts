@@ -4,6 +4,7 @@ import {
   amountSchema,
   answerableSchema,
   condenserSchema,
+  chargeDoubtSchema,
   equipmentSchema,
   findingStateSchema,
   headControlSchema,
@@ -11,10 +12,12 @@ import {
   meteringSchema,
   partSchema,
   placeSchema,
+  procedureTaskSchema,
   quantitySchema,
   refrigerantSchema,
   sightGlassSchema,
   unitSchema,
+  valveKindSchema,
   workKindSchema,
 } from './term-schema.ts';
 
@@ -74,6 +77,8 @@ export const factSchema = z.discriminatedUnion('fact', [
     unit: unitSchema,
     words,
   }),
+  z.strictObject({ fact: z.literal('valves'), value: valveKindSchema, words }),
+  z.strictObject({ fact: z.literal('chargeDoubt'), value: chargeDoubtSchema, words }),
   z.strictObject({ fact: z.literal('unit'), value: z.string(), words }),
   z.strictObject({ fact: z.literal('site'), value: z.string(), words }),
 ]);
@@ -124,6 +129,14 @@ export const questionSchema = z.discriminatedUnion('ask', [
       'resetting',
       'bypassing',
       'energising',
+      'nitrogen',
+      'capacitor',
+      'terminals',
+      'cylinder',
+      'air',
+      'touching',
+      'lockOut',
+      'handling',
     ]),
   }),
   z.strictObject({
@@ -132,6 +145,8 @@ export const questionSchema = z.discriminatedUnion('ask', [
     value: z.number().exactOptional(),
     unit: unitSchema.exactOptional(),
   }),
+  z.strictObject({ ask: z.literal('steps'), about: procedureTaskSchema }),
+  z.strictObject({ ask: z.literal('step'), to: z.enum(['next', 'back', 'again', 'which']) }),
   z.strictObject({ ask: z.literal('trend'), about: quantitySchema.nullable() }),
   z.strictObject({
     ask: z.enum([
@@ -177,6 +192,7 @@ export const commandSchema = z.discriminatedUnion('do', [
       'newVisit',
       'finish',
       'finishAnyway',
+      'leaveSteps',
       'help',
     ]),
   }),

@@ -49,6 +49,8 @@ function settle(context: Context, pair: string, where: string): Context {
       return { ...context, lastPart: partId(value) };
     case 'lastPlace':
       return { ...context, lastPlace: placeId(value) };
+    case 'stepping':
+      return { ...context, stepping: value === 'yes' };
     case 'head':
       return { ...context, headPressure: { value: Number(value), unit: 'psi' } };
     case 'suction':

@@ -59,6 +59,7 @@ function shortQuestion(question: Question): string {
   if (question.ask === 'saturation') {
     return join('?saturation', question.value, question.unit, question.refrigerant);
   }
+  if (question.ask === 'step') return join('?step', question.to);
   if (question.ask === 'eta') return join('?eta', question.about, question.value, question.unit);
   return join(`?${question.ask}`, 'about' in question ? question.about : '');
 }

@@ -19,6 +19,9 @@ const safety =
   () =>
     ask({ ask: 'safety', about: topic });
 
+const MAY =
+  '(can i|is it safe to|is it ok to|am i ok to|am i good to|is this safe to|should i|may i)';
+
 /** How much may be put in, and what may safely be done. */
 export const LIMIT_QUESTIONS: readonly Rule[] = [
   rule(
@@ -147,4 +150,47 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     safety('energising'),
     { examples: ['is it safe to turn it back on'] },
   ),
+  rule(
+    `(${MAY} (use (nitrogen|oxygen|air|shop air|acetylene)|(pressurize|test|purge|pressure test) it with (nitrogen|oxygen|air|shop air))|can i use oxygen) [(to (test|purge|pressurize|leak test) (it|with)|on (it|this)|in (it|this))]`,
+    safety('nitrogen'),
+    { examples: ['is it safe to use nitrogen'] },
+  ),
+  rule(
+    `(${MAY} (touch|short|discharge|short out|check|test) <the> (capacitor|cap|run capacitor|start capacitor|capacitors)|how do i (discharge|bleed|drain) <the> (capacitor|cap|capacitors|run capacitor|start capacitor))`,
+    safety('capacitor'),
+    { examples: ['can i short the capacitor'] },
+  ),
+  rule(
+    `${MAY} (take <the> terminal cover off|take off <the> terminal cover|open <the> terminal (box|cover)|(check|touch|test) <the> [compressor] terminals)`,
+    safety('terminals'),
+    { examples: ['can i check the terminals'] },
+  ),
+  rule(
+    `${MAY} (heat|warm|warm up|torch) <the> (cylinder|tank|bottle|drum|jug|receiver) [up]`,
+    safety('cylinder'),
+    { examples: ['is it safe to heat the cylinder'] },
+  ),
+  rule(
+    `(${MAY} (work|be|breathe|stay|go) (in here|in there|in this room|in the walk in|in the cooler|in the box)|is the air (safe|ok|good) [in here])`,
+    safety('air'),
+    { examples: ['is it safe to work in here'] },
+  ),
+  rule(
+    `${MAY} (touch|grab|hold|feel) <the> (line|pipe|discharge line|compressor|suction line|liquid line|hot gas line|shell)`,
+    safety('touching'),
+    { examples: ['can i touch the discharge line'] },
+  ),
+  rule(
+    '(do i (need to|have to)|should i|how do i|must i) (lock it out|lock out|lock and tag [it]|lock this out|kill the power|tag it out)',
+    safety('lockOut'),
+    { examples: ['do i need to lock it out'] },
+  ),
+  rule(
+    `(${MAY} (handle|work (on|with)) (this|the) (gas|refrigerant|freon)|(is|does) (this|that|the) (gas|refrigerant|freon) (safe|dangerous|flammable|toxic|poisonous|burn|explosive|bad to breathe)|(does|will) it burn|is it flammable)`,
+    safety('handling'),
+    { examples: ['is this gas flammable'] },
+  ),
+  rule(`${MAY} break the vacuum`, safety('opening'), {
+    examples: ['is it safe to break the vacuum'],
+  }),
 ];

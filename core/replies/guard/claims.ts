@@ -44,6 +44,8 @@ type Verbatim =
   | 'moved'
   | 'nextCheck'
   | 'nextPlace'
+  | 'step'
+  | 'stepsDone'
   | 'note'
   | 'switch'
   | 'working';
@@ -82,6 +84,8 @@ export function claimsOf(known: Known): Claims | null {
     case 'causes':
     case 'leftOpen':
     case 'moved':
+    case 'step':
+    case 'stepsDone':
     case 'nextCheck':
     case 'nextPlace':
     case 'note':
