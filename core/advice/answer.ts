@@ -62,7 +62,7 @@ const ANSWERS: Answering = {
   readback: (_question, { state }) => readbackOf(state),
   note: (_question, { state }) =>
     state.visit === null ? NOTHING_RECORDED : { ...READ, answer: 'note' },
-  working: (_question, { memory }) => workingOf(memory),
+  working: (_question, { memory, state }) => workingOf(memory, state),
   safety: ({ about }, { state }) => ({
     kind: 'refused',
     about: null,
@@ -268,11 +268,33 @@ function readbackOf(state: VisitState): Verdict {
   return rows.length === 0 ? NOTHING_RECORDED : { ...READ, answer: 'readback', rows };
 }
 
-function workingOf({ lastAnswer }: AnswerMemory): Verdict {
+function workingOf({ lastAnswer }: AnswerMemory, state: VisitState): Verdict {
   if (!lastAnswer) return { kind: 'refused', about: null, reason: 'nothingAnsweredYet' };
   const of = lastAnswer.answer === 'working' ? lastAnswer.of : lastAnswer;
-  const { formula, inputs, source } = of;
-  return { ...READ, formula, inputs, source, answer: 'working', of };
+  const { formula, equation, inputs, source } = of;
+  const shown = equation === undefined ? {} : { equation };
+  return {
+    ...READ,
+    formula,
+    ...shown,
+    inputs,
+    source,
+    answer: 'working',
+    of,
+    ages: agesOf(inputs, state),
+  };
+}
+
+const MS_A_MINUTE = 60_000;
+
+/** By the moment of the question: core has no clock. A device's clock set back makes no reading younger than now. */
+function agesOf(inputs: Working['inputs'], { history }: VisitState): readonly (number | null)[] {
+  const now = history.at(-1)?.at ?? null;
+  return inputs.map(({ from, at }) =>
+    from !== 'read' || at === undefined || now === null
+      ? null
+      : Math.max(0, Math.floor((now - at) / MS_A_MINUTE)),
+  );
 }
 
 type Carried = { readonly kind: 'known' } & Working;
@@ -290,6 +312,7 @@ function settle<Value>(
   return toKnown(value, {
     kind: 'known',
     formula: formula?.id ?? null,
+    ...(formula ? { equation: formula.equation } : {}),
     inputs,
     source: source === '' ? null : source,
     cautions,

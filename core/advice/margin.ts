@@ -32,12 +32,15 @@ export function marginTo(limit: Limit, state: VisitState): Found<Margin> {
   const pressure = readAmount(state, isHigh ? 'headPressure' : 'suctionPressure');
   return andThen(both(pressure, readAmount(state, limit)), ([now, cutout]) => {
     const room = isHigh ? cutout.value - now.value : now.value - cutout.value;
-    return worked({
-      measured: now.value,
-      limit: cutout.value,
-      value: Math.abs(room),
-      unit: now.unit,
-      side: room >= 0 ? 'inside' : 'past',
-    });
+    return worked(
+      {
+        measured: now.value,
+        limit: cutout.value,
+        value: Math.abs(room),
+        unit: now.unit,
+        side: room >= 0 ? 'inside' : 'past',
+      },
+      { sources: ['by definition: the control’s setting less what is read'] },
+    );
   });
 }

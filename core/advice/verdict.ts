@@ -20,6 +20,8 @@ export type Verdict = Known | Refused | Needs;
 export interface Working {
   /** The calculation's id in the catalogue; absent where the value was simply read. */
   readonly formula: string | null;
+  /** Its equation, for the eye. */
+  readonly equation?: string;
   readonly inputs: readonly Input[];
   readonly source: string | null;
   readonly cautions: readonly CautionId[];
@@ -148,7 +150,12 @@ export type Known = { readonly kind: 'known' } & Working &
         /** What the nameplate says the unit holds. */
         readonly charge: Amount | null;
       }
-    | { readonly answer: 'working'; readonly of: Known }
+    | {
+        readonly answer: 'working';
+        readonly of: Known;
+        /** Whole minutes since each input was read; null where it was told, assumed or worked out. */
+        readonly ages?: readonly (number | null)[];
+      }
   );
 
 /** A part that is not as it belongs, and how. */

@@ -68,7 +68,7 @@ const WORDED: Worded = {
   step: (known) => stepSaid(known),
   stepsDone: ({ procedure }) => stepsDoneSaid(procedure),
   note: () => plain('Here is the note so far.'),
-  working: ({ of }) => workingSaid(of),
+  working: ({ of, ages = [] }) => workingSaid(of, ages),
 };
 
 const SIDE = { inside: 'inside it', past: 'past it' } as const;
@@ -242,15 +242,30 @@ const FROM: Record<Input['from'], string> = {
 
 const PRINTED_TERMS: Readonly<Record<string, string>> = { ...EQUIPMENT, ...METERING_DEVICES };
 
-/** A source is an address or a title: it is for the eye, and the voice says where it is. */
-function workingSaid(of: Known): Said {
-  if (of.inputs.length === 0) return plain('That was read, as you said it.');
-  const inputs = join(of.inputs.map(inputSaid), '; ');
-  const source =
-    of.source === null
-      ? plain('')
-      : { text: `Source: ${of.source}.`, spoken: 'The source is on the screen.' };
-  return sentences([line`From ${inputs}.`, source]);
+/** Inputs aloud; when each was read, the equation and the source are for the eye, and the voice says where they are. */
+function workingSaid(of: Known, ages: readonly (number | null)[]): Said {
+  if (of.inputs.length === 0 && of.source === null) return plain('That was read, as you said it.');
+  const inputs = join(
+    of.inputs.map((input, index) => join([inputSaid(input), ageShown(ages[index] ?? null)], '')),
+    '; ',
+  );
+  const from = of.inputs.length === 0 ? plain('') : line`From ${inputs}.`;
+  return sentences([from, onScreen(of)]);
+}
+
+function ageShown(minutes: number | null): Said {
+  if (minutes === null || minutes === 0) return plain('');
+  return { text: ` ${minutes} min ago`, spoken: '' };
+}
+
+function onScreen({ equation, source }: Known): Said {
+  const lines = [
+    ...(equation === undefined ? [] : [`By ${equation}.`]),
+    ...(source === null ? [] : [`Source: ${source}.`]),
+  ];
+  if (lines.length === 0) return plain('');
+  const what = equation === undefined ? 'The source is' : 'The formula and the source are';
+  return { text: lines.join(' '), spoken: `${what} on the screen.` };
 }
 
 export function inputSaid({ name, value, unit, from, place }: Input): Said {
