@@ -11,6 +11,7 @@ import { NotePaper } from './note-paper.tsx';
 import { OpenQuestions } from './open-questions.tsx';
 import { ledgerLines, type Judge } from './sheet-model.ts';
 import { Sheet } from './sheet.tsx';
+import { Steps } from './steps.tsx';
 import { Strip } from './strip.tsx';
 import { visitDate, withDate } from './visit-date.ts';
 import { VisitPanel } from './visit-panel.tsx';
@@ -53,19 +54,20 @@ export function Page({ session, tools }: PageProps) {
         onTooLong={(count, most) => send({ kind: 'typedTooLong', words: count, most })}
       />
       <section class="panel" key={session.tab} aria-label={session.tab}>
-        <OpenTab session={session} tools={tools} />
+        <OpenTab session={session} tools={tools} onWords={words} />
       </section>
     </main>
   );
 }
 
-function OpenTab({ session, tools }: PageProps) {
+function OpenTab({ session, tools, onWords }: PageProps & { onWords: (said: string) => void }) {
   const { visit } = session;
   const { send } = tools;
   switch (session.tab) {
     case 'sheet':
       return (
         <>
+          {visit.steps && <Steps steps={visit.steps} onWords={onWords} />}
           <OpenQuestions visit={visit} onTakeUp={() => send({ kind: 'questionTakenUp' })} />
           <Sheet
             lines={ledgerLines(visit, tools.judge(visit))}

@@ -79,7 +79,11 @@ const WORDED: Worded = {
       'I do not have a circuit for that kind of unit. Go by its own wiring diagram, from the line side on, and say the voltages.',
     ),
   noStepsRunning: () => plain('No steps are being told. Ask how to do a job, like a pump-down.'),
-  stepsBarred: ({ bar }) => plain(BAR_SENTENCES[bar]),
+  /** Its source is for the screen alone. */
+  stepsBarred: ({ bar, source }) => ({
+    text: `${BAR_SENTENCES[bar]} (${source})`,
+    spoken: BAR_SENTENCES[bar],
+  }),
   notASwitch: () =>
     plain('Voltage does not tell whether that is open. Lock out, leads off, and read its ohms.'),
   deferredToTheCode: ({ topic }) => plain(DEFERRED[topic]),
