@@ -22,5 +22,7 @@ export const CAUSE_PHRASES: Record<CauseId, string> = {
   heavyLoad: 'a heavy load or a pull-down',
   openBox: 'warm air or warm product getting in',
   lowAmbient: 'cold air at the condenser',
+  stuckUnloaded: 'a compressor stuck unloaded',
+  badSupply: 'low or high voltage',
   nothingWrong: 'nothing wrong',
 };

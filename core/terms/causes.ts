@@ -20,6 +20,8 @@ export const CAUSES = {
   heavyLoad: 'heavy load or pull-down',
   openBox: 'warm air or product getting in',
   lowAmbient: 'cold air at the condenser',
+  stuckUnloaded: 'compressor stuck unloaded',
+  badSupply: 'low or high voltage',
   nothingWrong: 'nothing off',
 } as const;
 export type CauseId = keyof typeof CAUSES;

@@ -7,6 +7,7 @@ export const FAMILIES: readonly (readonly CauseId[])[] = [
   ['liquidLineRestriction', 'valveStarving'],
   ['icedCoil', 'evaporatorFanOut', 'defrostFailed'],
   ['heavyLoad', 'openBox'],
+  ['leakyValves', 'stuckUnloaded'],
 ];
 
 export function familyOf(cause: CauseId): readonly CauseId[] {

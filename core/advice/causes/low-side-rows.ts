@@ -67,6 +67,20 @@ export const LOW_SIDE_ROWS: readonly MatrixRow[] = [
     source: CUSTOM,
   },
   {
+    // Reads as leaky valves do: the maker's unloader test tells them apart.
+    cause: 'stuckUnloaded',
+    feed: null,
+    arrows: arrows('v', '^', '=/^', '?', 'v', 'v', '=', 'v'),
+    source: CUSTOM,
+  },
+  {
+    // Read the volts while it starts: standing still they may be right.
+    cause: 'badSupply',
+    feed: null,
+    arrows: arrows('=', '=', '=', '=', '=', '^', '=', '='),
+    source: CUSTOM,
+  },
+  {
     cause: 'nothingWrong',
     feed: null,
     arrows: arrows('=', '=', '=', '=', '=', '=', '=', '='),

@@ -27,6 +27,8 @@ export const PRIORS: Readonly<Record<CauseId, number>> = {
   heavyLoad: 0.06,
   openBox: 0.05,
   lowAmbient: 0.02,
+  stuckUnloaded: 0.005,
+  badSupply: 0.01,
   nothingWrong: 0.12,
 };
 
