@@ -224,7 +224,8 @@ export type CheckId =
   | 'compressorTest'
   | 'standstillTest'
   | 'suctionDrop'
-  | 'equaliseTime';
+  | 'equaliseTime'
+  | 'supplyAtStart';
 
 /** A number that has a name: what it is of. */
 export interface Figure {

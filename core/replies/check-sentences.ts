@@ -19,6 +19,7 @@ export const CHECK_SENTENCES: Record<CheckId, string> = {
   compressorTest: "Test how well the compressor pumps, by its maker's procedure",
   standstillTest: 'Compare standing pressure with the temperature of a condenser at rest',
   suctionDrop: 'Read suction at the evaporator and at the compressor',
+  supplyAtStart: 'Read the supply while it tries to start',
   equaliseTime: 'Stop it and time how long the pressures take to equalise',
 };
 

@@ -40,6 +40,7 @@ const CHECK_CAUTIONS: Partial<Record<CheckId, readonly CautionId[]>> = {
   checkFanControl: ['liveWork'],
   defrostHeaters: ['liveWork'],
   standstillTest: ['fanStaysLive'],
+  supplyAtStart: ['liveWork'],
 };
 
 export function nextCautions(next: NextCheck): readonly CautionId[] {

@@ -144,4 +144,11 @@ export const CHECKS: readonly Check[] = [
     parts: ['capillaryTube'],
     feed: 'fixed',
   },
+  {
+    check: 'supplyAtStart',
+    minutes: 3,
+    risk: 'live',
+    finds: { badSupply: 0.85 },
+    parts: [],
+  },
 ];

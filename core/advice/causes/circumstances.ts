@@ -1,14 +1,27 @@
 import type { CauseId } from '../../terms/causes.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import type { VisitState } from '../../visit/state.ts';
+import { supplyVoltage } from '../judged/electrical.ts';
 import { readAmount, temperatureOf } from '../current.ts';
 import { levelsOf } from './levels-of.ts';
+import { RATIOS } from './finding-rules.ts';
 import type { Evidence } from './observation.ts';
 import { COLD_AIR, FAR_KELVIN, HOT_AIR, SPREADS, WARM_BOX } from './spreads.ts';
 
 /** What the weather and the box itself say, apart from any reading's target (weights from memory). */
 export function circumstances(state: VisitState): readonly Evidence[] {
-  return [...airEvidence(state), ...boxEvidence(state)];
+  return [...airEvidence(state), ...boxEvidence(state), ...supplyEvidence(state)];
+}
+
+/** Outside what the plate allows it is found out as much as a plugged coil is; within it, it is not the cause. */
+function supplyEvidence(state: VisitState): readonly Evidence[] {
+  const supply = supplyVoltage(state);
+  if (supply.kind !== 'known') return [];
+  const { finding, value, unit } = supply.value;
+  if (value === null) return [];
+  const ratio = finding === 'within' ? 1 / RATIOS.shows : RATIOS.shows;
+  const shown = { kind: 'reading', about: 'voltage', value, unit } as const;
+  return [{ shown, ratios: new Map([['badSupply', ratio]]), inputs: supply.inputs }];
 }
 
 /** Cold air starves a valve, hot air lifts head where the split is right; in neither, neither is the cause. */
