@@ -6,7 +6,7 @@ import { takeTurn } from '../core/turn/take-turn.ts';
 import { createEar } from './ear/create-ear.ts';
 import type { Ear } from './ear/ear.ts';
 import { createSentences } from './ear/web-speech-sentences.ts';
-import type { EventLog } from './offline/event-log.ts';
+import type { EventLog, SyncedLog } from './offline/event-log.ts';
 import { createSpeechRecognition } from './recogniser/speech-recognition.ts';
 import { sayNotKept } from './screens/words.ts';
 import { createIds } from './state/browser-ids.ts';
@@ -38,9 +38,10 @@ function createWholeGrammar() {
 }
 
 /** The session's ports in a browser. */
-export function browserPorts(log: EventLog): Ports {
+export function browserPorts(log: EventLog & Pick<SyncedLog, 'canWrite'>): Ports {
   return {
     log,
+    writes: () => log.canWrite,
     clock,
     takeTurn,
     sayNotKept,

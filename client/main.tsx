@@ -58,11 +58,16 @@ interface PagePorts extends Ports {
   readonly log: DeviceLog;
 }
 
-function toolsOf(runner: Runner, { log, ear }: PagePorts, offline: Offline | null): PageTools {
+function toolsOf(
+  runner: Runner,
+  { log, ear, clock }: PagePorts,
+  offline: Offline | null,
+): PageTools {
   return {
     exportLog: () => log.exportLog(),
     send: (happening) => runner.send(happening),
     onLevel: (report) => ear.onLevel(report),
+    now: () => clock.now(),
     judge: judgeOf,
     draftNote,
     noteText,

@@ -53,7 +53,7 @@ function Saying({ session }: { session: Session }) {
 const MOST_SHOWN = 200;
 
 function Heard({ words }: { words: string | null }) {
-  if (words === null) return null;
+  if (words === null || words === '') return null;
   return (
     <p class="heard">“{words.length > MOST_SHOWN ? `${words.slice(0, MOST_SHOWN)}…` : words}”</p>
   );

@@ -20,6 +20,8 @@ import { VisitPanel } from './visit-panel.tsx';
 export interface PageTools {
   readonly send: (happening: Happening) => void;
   readonly onLevel: ListenToLevel;
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
   readonly listVisits: () => Promise<readonly VisitSummary[]>;
   readonly exportLog: () => Promise<string>;
   readonly offlineWords: Promise<string>;
@@ -46,6 +48,7 @@ export function Page({ session, tools }: PageProps) {
         onAnswer={words}
         onLeave={() => send({ kind: 'questionLeft' })}
         onLevel={tools.onLevel}
+        now={tools.now}
       />
       <Bar
         tab={session.tab}

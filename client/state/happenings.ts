@@ -19,6 +19,8 @@ export type Happening =
   | { readonly kind: 'heard'; readonly alternatives: readonly Alternative[] }
   /** Not taken in: it stays where it was typed. */
   | { readonly kind: 'typedTooLong'; readonly words: number; readonly most: number }
+  /** The next timer of the visit is up, and nothing else is being said. */
+  | { readonly kind: 'timeUp' }
   | { readonly kind: 'hearing' }
   | { readonly kind: 'unclear' }
   | { readonly kind: 'earOpened' }
@@ -67,6 +69,7 @@ export type Effect =
       readonly words: TurnInput['words'];
       readonly heed: 'everything' | 'resume';
     }
+  | { readonly kind: 'ringTimers' }
   | { readonly kind: 'keep'; readonly events: readonly VisitEvent[] }
   | { readonly kind: 'commit'; readonly bodies: readonly EventBody[] }
   | { readonly kind: 'catchUp' }

@@ -1,3 +1,4 @@
+import { ringTimers as ring } from '../../core/turn/ring-timers.ts';
 import type { Turn, TurnInput } from '../../core/turn/turn.ts';
 import type { EventBody } from '../../core/visit/events.ts';
 import type { VisitState } from '../../core/visit/state.ts';
@@ -34,6 +35,9 @@ export function perform(hands: Hands, effect: Effect): void {
       break;
     case 'takeTurn':
       takeTurn(hands, effect);
+      break;
+    case 'ringTimers':
+      ringTimers(hands);
       break;
     case 'keep':
       void hands.keeper.keep(effect.events).then(hands.send);
@@ -86,6 +90,13 @@ function takeTurn(hands: Hands, { words, heed }: Extract<Effect, { kind: 'takeTu
   }
 }
 
+/** What is up by now is told; an alarm that a clock set back rang early tells nothing. */
+function ringTimers({ session, stampFor, clock, send }: Hands): void {
+  const { visit: state, memory } = session();
+  const turn = ring({ state, memory, stamp: stampFor(state), now: clock.now() });
+  send(turn === null ? { kind: 'turnIgnored' } : { kind: 'turnTaken', turn });
+}
+
 /** A finished visit still answers questions; the first thing to keep after it starts the next one. */
 function turnFor(hands: Hands, words: TurnInput['words']): Turn {
   const { visit } = hands.session();
@@ -121,6 +132,7 @@ const TONE_OF: Record<Saying['reply']['earcon'], EarconId | null> = {
   kept: 'kept',
   again: 'again',
   answer: null,
+  timeUp: 'timeUp',
 };
 
 /** The room's echo of the last word must be over before the ear opens again. */

@@ -13,6 +13,8 @@ export interface Ports {
   readonly voice: Voice;
   readonly earcons: Earcons;
   readonly clock: Clock;
+  /** False while another tab of this device writes: that one rings the timers. */
+  readonly writes: () => boolean;
   readonly ids: Ids;
   readonly takeTurn: (input: TurnInput) => Turn;
   /** The sentence for events that are held in memory only. */

@@ -25,6 +25,8 @@ function transition(session: Session, happening: Happening): SessionStep {
   switch (happening.kind) {
     case 'pressed':
       return press(session);
+    case 'timeUp':
+      return ringing(session);
     case 'typed':
     case 'heard':
     case 'turnTaken':
@@ -77,6 +79,15 @@ function transition(session: Session, happening: Happening): SessionStep {
     default:
       return unreachable(happening);
   }
+}
+
+/** A timer speaks whatever the ear is doing, awake or not; a question that stood open comes back after it. */
+function ringing(session: Session): SessionStep {
+  const { mode } = session;
+  if (mode.kind === 'thinking' || mode.kind === 'speaking') return stay(session);
+  const asked = mode.kind === 'asking' ? mode.question : null;
+  const thinking: Mode = { kind: 'thinking', words: '', ear: earOf(mode), turn: null, asked };
+  return go(session, thinking, [{ kind: 'gate' }, { kind: 'ringTimers' }]);
 }
 
 /** The open tab, pressed again, gives the field its room back. */

@@ -1,4 +1,5 @@
 import type { Heard } from '../ear/ear.ts';
+import { createAlarm } from './alarm.ts';
 import type { Happening } from './happenings.ts';
 import { createKeeper } from './keeper.ts';
 import { createLater } from './later.ts';
@@ -29,7 +30,9 @@ export function createRunner(ports: Ports, start: Session): Runner {
       perform(hands, effect);
     }
     later.release(send);
+    alarm.watch(session);
   });
+  const alarm = createAlarm(ports, () => send({ kind: 'timeUp' }));
   const hands: Hands = {
     ...ports,
     session: () => session,
@@ -39,6 +42,7 @@ export function createRunner(ports: Ports, start: Session): Runner {
   };
   ports.ear.onHeard((heard) => send(fromEar(heard)));
   ports.ear.onProgress((fraction) => send({ kind: 'loading', fraction }));
+  alarm.watch(session);
   return {
     session: () => session,
     send,

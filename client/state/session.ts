@@ -28,6 +28,8 @@ export type Mode =
       readonly ear: EarState;
       /** Understood, and waiting for its events to be on the disk. */
       readonly turn: Turn | null;
+      /** Put aside while a timer rings; asked again after it. */
+      readonly asked: OpenQuestion | null;
     }
   | {
       readonly kind: 'speaking';

@@ -23,7 +23,7 @@ export function settle(session: Session, ear: EarState, asked: OpenQuestion | nu
 export function think(session: Session, said: TurnInput['words'], ear: EarState): SessionStep {
   const paused = ear.kind === 'paused' && ear.by === 'voice';
   const words = typeof said === 'string' ? said : (said[0]?.words ?? '');
-  return go(session, { kind: 'thinking', words, ear, turn: null }, [
+  return go(session, { kind: 'thinking', words, ear, turn: null, asked: null }, [
     { kind: 'gate' },
     { kind: 'takeTurn', words: said, heed: paused ? 'resume' : 'everything' },
   ]);

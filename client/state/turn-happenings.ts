@@ -24,7 +24,7 @@ export function reduceTurn(session: Session, happening: TurnHappening): SessionS
     case 'turnTaken':
       return turnTaken(session, mode, happening.turn);
     case 'turnIgnored':
-      return settle(session, mode.ear, null);
+      return settle(session, mode.ear, mode.asked);
     case 'turnBroke':
       return broke(session, mode);
     case 'kept':
@@ -76,7 +76,7 @@ function answer(session: Session, mode: Thinking, notKept: NotKeptReason | null)
   const { turn } = mode;
   if (!turn) return stay(session);
   const number = session.speeches + 1;
-  const asked = raisedBy(turn);
+  const asked = raisedBy(turn) ?? mode.asked;
   const answered: Session = {
     ...session,
     visit: turn.state,

@@ -9,7 +9,7 @@ export interface Voice {
   unlock(): void;
 }
 
-export type EarconId = 'listening' | 'kept' | 'again';
+export type EarconId = 'listening' | 'kept' | 'again' | 'timeUp';
 
 export interface Earcons {
   /** Resolves when the tone is over, or at once where there is no sound. */

@@ -15,6 +15,11 @@ export const EARCONS: Record<EarconId, readonly Tone[]> = {
     { fromHz: 620, toHz: 590, ms: 80 },
     { fromHz: 440, toHz: 410, ms: 100 },
   ],
+  timeUp: [
+    { fromHz: 880, toHz: 880, ms: 60 },
+    { fromHz: 660, toHz: 660, ms: 60 },
+    { fromHz: 880, toHz: 880, ms: 70 },
+  ],
 };
 
 const LOUDNESS = 0.25;

@@ -5,6 +5,8 @@ import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { UnitId } from '../units/units.ts';
 import { leftOpen } from '../visit/left-open.ts';
 import type { VisitState } from '../visit/state.ts';
+import { timerOf } from '../visit/timers.ts';
+import { isNewer, latestReading } from '../visit/views.ts';
 import type { Members } from './by-kind.ts';
 import { causesOf } from './causes/causes-of.ts';
 import { nextCheckOf } from './causes/next-check-of.ts';
@@ -23,6 +25,14 @@ import { movedRows } from './moved.ts';
 import { saturated } from './saturation-answer.ts';
 import { beforeRows, latestRows, sheet, type SheetLine } from './sheet.ts';
 import { beginSteps, moveSteps } from './steps/steps-answer.ts';
+import { OF_THE_CYCLE } from './settling/bands.ts';
+import { etaOf } from './settling/eta.ts';
+import { pressureTestOf } from './settling/pressure-test.ts';
+import type { SettlingAnswer } from './settling/settling-verdict.ts';
+import { timeLeftOf } from './settling/time-left.ts';
+import { trendOf } from './settling/trend.ts';
+import { unasked } from './settling/unasked.ts';
+import { vacuumHoldOf } from './settling/vacuum-hold.ts';
 import { spokenOf } from './subject.ts';
 import { wanted } from './targets.ts';
 import type { BeforeAfterRow, Known, Needs, Refused, Verdict, Working } from './verdict.ts';
@@ -72,13 +82,15 @@ const ANSWERS: Answering = {
   }),
   switch: ({ about }, { state }) => switchAnswer(about, state),
   judge: ({ about }, { state }) =>
-    settle(judge(about, state), null, (found, carried) => ({ ...carried, ...found })),
+    about === 'pressureTest' && holdsVacuum(state)
+      ? told(vacuumHoldOf(state), 'vacuum')
+      : settle(judge(about, state), null, (found, carried) => ({ ...carried, ...found })),
   hottestDay: (_question, { state }) =>
     settle(hottestDay(state), 'headPressure', (found, carried) => ({ ...carried, ...found })),
   limit: ({ about }, { state }) =>
     settle(limitFound(about, state), null, (found, carried) => ({ ...carried, ...found })),
-  eta: notYet,
-  trend: notYet,
+  eta: (question, { state }) => told(etaOf(question, state), question.about),
+  trend: ({ about }, asked) => trendAsked(about, asked),
   causes: (_question, { state }) =>
     settle(causesOf(state), null, (found, carried) => ({ ...carried, answer: 'causes', ...found })),
   nextCheck: (_question, { state }) =>
@@ -103,7 +115,7 @@ const ANSWERS: Answering = {
   }),
   steps: ({ about }, { state }) => beginSteps(about, state),
   step: ({ to }, { state }) => moveSteps(to, state),
-  timeLeft: notYet,
+  timeLeft: (_question, { state }) => told(timeLeftOf(state), null),
   history: notYet,
 };
 
@@ -137,6 +149,37 @@ function notYet(question: { readonly ask: Ask; readonly about?: unknown }): Refu
     ask: question.ask,
     cautions: questionCautions(question.ask, question.about),
   };
+}
+
+function told(found: Found<SettlingAnswer>, about: AnswerableId | null): Verdict {
+  return settle(found, about, (answered, carried) => ({ ...carried, ...answered }));
+}
+
+/** What the visit itself gives reason to say after a sentence: something has settled, a hold is over. */
+export function unaskedVerdicts(before: VisitState, after: VisitState): readonly Verdict[] {
+  return unasked(before, after).map((found) => told(found, null));
+}
+
+/** "Has it settled" is about what was spoken of, and else about the pressures of the cycle. */
+function trendAsked(about: QuantityId | null, asked: Asked): Verdict {
+  if (about !== null) return trendOfOne(about, asked.state);
+  const spoken = spokenOf(asked.state, asked.memory.lastAnswer).filter(isRead);
+  const meant = [...spoken, ...OF_THE_CYCLE];
+  const verdicts = meant.map((one) => trendOfOne(one, asked.state));
+  return verdicts.find(({ kind }) => kind === 'known') ?? verdicts[0] ?? WHICH;
+}
+
+/** "Did it hold" is asked of a vacuum as of a pressure: of whichever was put to the test last. */
+function holdsVacuum(state: VisitState): boolean {
+  const hold = timerOf(state, 'vacuumHold');
+  const tested = latestReading(state, 'testPressure');
+  return hold !== null && (tested === null || isNewer(state, hold.id, tested.id));
+}
+
+function trendOfOne(about: QuantityId, state: VisitState): Verdict {
+  if (about === 'vacuum' && timerOf(state, 'vacuumHold')) return told(vacuumHoldOf(state), about);
+  if (about === 'testPressure') return told(pressureTestOf(state), about);
+  return told(trendOf(about, state), about);
 }
 
 /** The quantity asked about; for "that", the first of those spoken of that can be answered, or asked for. */

@@ -3,6 +3,8 @@ import type { Question, SafetyTopic } from '../language/utterance.ts';
 import type { PartId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { leftOpen } from '../visit/left-open.ts';
+import { hasBaseline } from '../visit/baseline.ts';
+import { lastChange } from '../visit/changes.ts';
 import type { VisitState } from '../visit/state.ts';
 import { dischargeIsShut, isUnderVacuum, liquidIsTrapped } from './hazards.ts';
 import { measured } from './measured.ts';
@@ -127,8 +129,9 @@ function resetAgain({ work }: VisitState): boolean {
   return resets.length > 1;
 }
 
-function workedBlind({ readings, work }: VisitState): boolean {
-  return work.length > 0 && !readings.some(({ phase }) => phase === 'before');
+/** Charge moved and settings set anew count as work: what they changed can no longer be read. */
+function workedBlind(state: VisitState): boolean {
+  return lastChange(state) !== null && !hasBaseline(state);
 }
 
 const SAFETY_CAUTIONS: Record<SafetyTopic, readonly CautionId[]> = {

@@ -12,6 +12,7 @@ import type { AccountSums } from '../visit/refrigerant-account.ts';
 import type { HottestDayAnswer, LimitAnswer } from './limits-verdict.ts';
 import type { JudgedAnswer } from './judged/judged-verdict.ts';
 import type { NextPlaceAnswer, SwitchAnswer } from './circuit/circuit-verdict.ts';
+import type { SettlingAnswer } from './settling/settling-verdict.ts';
 
 /** The answer to a question, as data: no wording and no formatting. */
 export type Verdict = Known | Refused | Needs;
@@ -125,6 +126,7 @@ export type Known = { readonly kind: 'known' } & Working &
         readonly next: NextCheck;
       }
     | ({ readonly answer: 'nextCheck' } & NextCheck)
+    | SettlingAnswer
     | { readonly answer: 'note' }
     | {
         readonly answer: 'step';
@@ -343,6 +345,18 @@ export type Refusal =
       readonly unit: UnitId;
     }
   | { readonly reason: 'noFillRule'; readonly refrigerant: RefrigerantId }
+  | { readonly reason: 'noTimer' }
+  /** So many readings of it so far, of so many that the answer takes. */
+  | { readonly reason: 'seriesTooShort'; readonly readings: number; readonly wanted: number }
+  /** A time can be given for a temperature alone. */
+  | { readonly reason: 'noTimeFor' }
+  | { readonly reason: 'notGettingNearer'; readonly target: number; readonly unit: UnitId }
+  | {
+      readonly reason: 'alreadyThere';
+      readonly target: number;
+      readonly unit: UnitId;
+      readonly value: number;
+    }
   | { readonly reason: 'noCircuitKnown' }
   | { readonly reason: 'notASwitch' }
   | { readonly reason: 'noStepsRunning' }

@@ -5,7 +5,14 @@ import { refrigerantOf, temperatureIfGiven, temperatureOf } from './catalogue-en
 import type { Entry } from './catalogue-entry.ts';
 import { baseOf, needBase, needPressure, needSeries } from './catalogue-inputs.ts';
 import type { InputValues } from './catalogue-inputs.ts';
-import { ALTITUDE, REFRIGERANT, length, optional, pressure } from './catalogue-keys.ts';
+import {
+  ALTITUDE,
+  REFRIGERANT,
+  length,
+  optional,
+  pressure,
+  pressureDrop,
+} from './catalogue-keys.ts';
 import { series, temperature, temperatureDifference } from './catalogue-keys.ts';
 import { orDefault, sourced } from './catalogue-sourced.ts';
 import {
@@ -22,6 +29,7 @@ import { heldHead, heldHeadFormula } from './head-control.ts';
 import { riserLoss, riserLossFormula } from './liquid-riser.ts';
 import { riserSubcooling, riserSubcoolingFormula } from './liquid-riser.ts';
 import { nonCondensables, nonCondensablesFormula } from './non-condensables.ts';
+import { heldWithin, heldWithinFormula } from './held-within.ts';
 import { steadyState, steadyStateFormula } from './steady-state.ts';
 import { waterCondensingTarget, waterCondensingTargetFormula } from './water-condenser.ts';
 
@@ -181,6 +189,31 @@ export const HEAD_ENTRIES: readonly Entry[] = [
         also: { swing },
         findings: { state },
         ...sourced(STEADY),
+      }));
+    },
+  },
+  {
+    formula: heldWithinFormula,
+    keys: [
+      series(
+        'readings',
+        {
+          at: { dimension: 'duration', bare: 'min' },
+          value: { dimension: 'gaugePressure', bare: 'psi' },
+        },
+        '0min:176psi,5min:175psi,10min:174psi',
+      ),
+      pressureDrop('within'),
+    ],
+    units: both('min'),
+    run: (inputs) => {
+      const found = heldWithin({
+        readings: needSeries(inputs, 'readings').map(({ at, value }) => ({ minutes: at, value })),
+        within: needBase(inputs, 'within'),
+      });
+      return answer(found, ({ minutes, readings }) => ({
+        base: minutes,
+        findings: { readings: String(readings) },
       }));
     },
   },

@@ -29,6 +29,7 @@ import { timeControl, timeControlFormula } from './food-times.ts';
 import { PLATINUM_CLASSES, platinumResistance, platinumResistanceFormula } from './platinum.ts';
 import { platinumTemperature, platinumTemperatureFormula } from './platinum.ts';
 import { platinumTolerance, platinumToleranceFormula } from './platinum.ts';
+import { timeToTarget, timeToTargetFormula } from './time-to-target.ts';
 import { pullDownFit, pullDownFitFormula, pullDownTime, pullDownTimeFormula } from './pull-down.ts';
 import { steinhartHart, steinhartHartFormula, thermistorResistance } from './thermistor.ts';
 import { thermistorResistanceFormula, thermistorTemperature } from './thermistor.ts';
@@ -151,6 +152,25 @@ const PULL_DOWN: readonly Entry[] = [
         also: { timeConstant, ...(uncertainty === null ? {} : { uncertainty }) },
         findings: { uncertainty: uncertainty === null ? 'notBounded' : 'bounded' },
         beside: { levelsOffAt: fromBase(end, TEMPERATURE[systemOf(inputs)]) },
+      }));
+    },
+  },
+  {
+    formula: timeToTargetFormula,
+    keys: [READINGS, temperature('target')],
+    units: both('min'),
+    run: (inputs) => {
+      const found = timeToTarget({
+        readings: needSeries(inputs, 'readings').map(({ at, value }) => ({
+          minutes: at,
+          box: values.temperature(value),
+        })),
+        target: temperatureOf(inputs, 'target'),
+      });
+      return answer(found, ({ toTarget, uncertainty, basis }) => ({
+        base: toTarget,
+        ...(uncertainty === null ? {} : { also: { uncertainty } }),
+        findings: { basis },
       }));
     },
   },

@@ -60,7 +60,7 @@ function plateauOf(
 
 /**
  * What a rise after valving off the pump comes from: a leak goes on rising, water and off-gassing level off.
- * Three readings or more, in order.
+ * Three readings or more, in order; the first and the last are enough to call it tight.
  */
 export function vacuumDecay(input: {
   readonly readings: readonly DecayReading[];
@@ -70,11 +70,13 @@ export function vacuumDecay(input: {
   const { readings, coldest } = input;
   const by = { ...VACUUM_DECAY, ...input.settings };
   const [first, last] = [readings[0], readings.at(-1)];
-  if (readings.length < 3 || first === undefined || last === undefined) {
+  if (readings.length < 2 || first === undefined || last === undefined) {
     return refused('tooFewReadings');
   }
   if (!isInOrder(readings)) return refused('readingsDoNotFit');
   const minutes = last.minutes - first.minutes;
+  const isTight = last.pressure <= by.tightUpTo && minutes >= by.atLeast;
+  if (readings.length < 3 && !isTight) return refused('tooFewReadings');
   const middle = pressureAt(readings, first.minutes + minutes / 2);
   const early = middle - first.pressure;
   const slowing = early <= 0 ? 0 : (last.pressure - middle) / early;
@@ -117,7 +119,7 @@ export const vacuumDecayFormula: Formula = {
     ['limit', 'what counts as tight after at least 10 min', 'micron'],
   ),
   range:
-    'three readings or more from a vacuum of 500 micron or so, pump valved off; limits and slopes are a shop’s setting',
+    'three readings or more (two where it is tight) from a vacuum of 500 micron or so, pump valved off; limits and slopes are a shop’s setting',
   source:
     'hvacspecialists.info, Deep vacuum dehydration method (a leak goes on rising, moisture levels off); a transport maker’s genset manual, Pressure rise test; slopes: common practice',
   standing: 'published',

@@ -23,6 +23,8 @@ export interface Context {
   readonly suctionPressure: Amount | null;
   /** Sites and units of earlier visits, known by name. */
   readonly names: KnownNames;
+  /** Something is being timed, or just was: "five more minutes" is about that. */
+  readonly timing: boolean;
 }
 
 export const EMPTY_CONTEXT: Context = {
@@ -37,6 +39,7 @@ export const EMPTY_CONTEXT: Context = {
   headPressure: null,
   suctionPressure: null,
   names: NO_NAMES,
+  timing: false,
 };
 
 /** What the dialogue expects next: it narrows the grammar that the recogniser is given. */

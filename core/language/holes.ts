@@ -12,6 +12,7 @@ import {
 } from '../grammar/nodes.ts';
 import { type Holes, parseShape } from '../grammar/shape.ts';
 import { type RefrigerantId, REFRIGERANTS } from '../terms/refrigerants.ts';
+import { TIMED_WORK_NAMES } from '../terms/timed-work.ts';
 import { AMOUNT, LINKS } from './amounts.ts';
 import { DURATION } from './durations.ts';
 import { FRACTION } from './fractions.ts';
@@ -62,6 +63,23 @@ const REFRIGERANT = named(
   ),
 );
 
+const HEARD_TIMED: ReadonlySet<string> = new Set([
+  'vacuum hold',
+  'vacuum',
+  'pressure test',
+  'defrost',
+  'pull down',
+]);
+
+/** Work that runs by the clock, kept in the words that it was said in. */
+function timedNames(): Node {
+  const options = TIMED_WORK_NAMES.map(({ words }) => {
+    const node = sequence(parseShape(words), tag({ timed: words }));
+    return HEARD_TIMED.has(words) ? node : unheard(node);
+  });
+  return named('timed', choice(...options));
+}
+
 /** Who else may be speaking. */
 const SOMEBODY =
   '[the|their] (customer|~owner|~manager|~cook|~chef|~kitchen|~staff|~guy|~tech|~driver|~store|~people|~employee|~lady)';
@@ -109,6 +127,7 @@ export const HOLES: Holes = {
     ),
   ),
   who: named('who', parseShape(SOMEBODY)),
+  timed: timedNames(),
   clause: rest('clause', 'pause'),
   rest: rest('clause', 'end'),
   correction: named(

@@ -142,6 +142,11 @@ export const TALK_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    '(i|we) (held|let|left|kept|ran|had|waited|timed) [(it|that|the vacuum|the unit|on it)] [(run|running|settle|sit|on|hold|off)] [for] [about] <number> (minutes|minute|hours|hour)',
+    nothing,
+    { examples: ['i held the vacuum for ten minutes'] },
+  ),
+  rule(
     '[(at|around|about|by|until|till|after|before)] <number> (oclock|o clock|thirty|fifteen|forty five) [(this morning|this afternoon|tonight|today|am|pm|tomorrow|yesterday|a m|p m)]',
     (_tags, frame) =>
       /clock|am|pm|morning|afternoon|tonight|today|tomorrow|yesterday|a m|p m/i.test(

@@ -168,7 +168,12 @@ export type SafetyTopic =
   | 'handling';
 
 export type Command =
-  | { readonly do: 'timer'; readonly minutes: number; readonly about: string | null }
+  | {
+      readonly do: 'timer' | 'extendTimer';
+      readonly minutes: number;
+      readonly about: string | null;
+    }
+  | { readonly do: 'stopTimer'; readonly about: string | null }
   | {
       readonly do: 'amend';
       readonly quantity: QuantityId | null;

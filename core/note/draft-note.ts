@@ -10,6 +10,7 @@ import { openLines } from './open-questions.ts';
 import { productLines, readingsSection } from './readings.ts';
 import { refrigerantSection } from './refrigerant.ts';
 import { unitLines } from './unit.ts';
+import { watchedLines } from './watched.ts';
 import { recommendationLines, workLines } from './work.ts';
 
 type Written = Pick<NoteSection, 'lines' | 'table'>;
@@ -22,6 +23,7 @@ const HEADINGS: Record<NoteSectionId, string> = {
   work: 'Work done',
   after: 'After work',
   change: 'What changed',
+  watched: 'Watched',
   recommendations: 'Recommended',
   refrigerant: 'Refrigerant in and out',
   product: 'Product',
@@ -37,6 +39,7 @@ const WRITERS: Record<NoteSectionId, (state: VisitState) => Written> = {
   work: (state) => ({ lines: workLines(state) }),
   after: (state) => readingsSection('after', state),
   change: changeSection,
+  watched: (state) => ({ lines: watchedLines(state) }),
   recommendations: (state) => ({ lines: recommendationLines(state) }),
   refrigerant: refrigerantSection,
   product: (state) => ({ lines: productLines(state) }),

@@ -19,6 +19,7 @@ export type NoteSectionId =
   | 'work'
   | 'after'
   | 'change'
+  | 'watched'
   | 'recommendations'
   | 'refrigerant'
   | 'product'

@@ -4,6 +4,8 @@ import { leftWords } from '../replies/left-open-sentences.ts';
 import type { Finding } from '../language/utterance.ts';
 import { leftOpen } from '../visit/left-open.ts';
 import { SETTINGS } from '../terms/quantities.ts';
+import { hasBaseline } from '../visit/baseline.ts';
+import { lastChange } from '../visit/changes.ts';
 import type { VisitState } from '../visit/state.ts';
 import { sheetRows } from '../visit/views.ts';
 import { circuitLines } from './circuit.ts';
@@ -34,8 +36,9 @@ function doubtLines({ doubts }: VisitState): readonly string[] {
     );
 }
 
-function baselineLines({ beforeMarkedAt, work, readings }: VisitState): readonly string[] {
-  if (work.length > 0 && !readings.some(({ phase }) => phase === 'before')) {
+function baselineLines(state: VisitState): readonly string[] {
+  const { beforeMarkedAt, readings } = state;
+  if (lastChange(state) !== null && !hasBaseline(state)) {
     return ['Work was done before any reading: nothing shows how the unit ran before.'];
   }
   return beforeMarkedAt === null && readings.length > 0

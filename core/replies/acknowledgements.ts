@@ -19,6 +19,7 @@ import { doubtSaid } from './doubts.ts';
 import { finishedAnywaySaid, finishHeldSaid, stillOpenSaid } from './left-open-sentences.ts';
 import { heardSaid, readingSaid, valueSaid } from './readings.ts';
 import { line, plain, type Said } from './said.ts';
+import { minutesSaid, NO_TIMER, timerName, timerSaid, timerTitle } from './timer-sentences.ts';
 import { workDone } from './work-words.ts';
 
 type Kind = Acknowledgement['kind'];
@@ -77,7 +78,11 @@ const WORDED: Worded = {
     plain(
       'Say a reading, like head or suction with its number. Ask what it should be, or how far off it is. Say what you found and did. Say take that back to undo.',
     ),
-  timerNotYet: () => plain('I cannot count time yet. Use your watch, and say the reading then.'),
+  timerStarted: ({ timer, minutes }) => line`${timerSaid(timer, minutes)}, from now.`,
+  timerExtended: ({ timer, minutes }) =>
+    line`${minutesSaid(minutes)} more on the ${timerName(timer)}.`,
+  timerStopped: ({ timer }) => plain(`Stopped: ${timerTitle(timer)}.`),
+  noTimer: () => plain(NO_TIMER),
 };
 
 /** What was kept, said back. */
@@ -148,6 +153,7 @@ const TAKEN_WORDED: TakenWorded = {
   memo: () => plain('the last memo'),
   fact: ({ fact }) => factSaid(fact),
   mark: ({ mark }) => plain(`the ${mark} mark`),
+  timer: ({ timer }) => plain(timerTitle(timer)),
 };
 
 function takenBackSaid<K extends TakenBack['of']>(

@@ -21,6 +21,9 @@ import { hottestDaySaid, limitSaid } from './limit-sentences.ts';
 import { placedName, SHORT_NAMES } from './names.ts';
 import { stepSaid, stepsDoneSaid } from './procedure-sentences.ts';
 import { capitalised, join, line, plain, sentences, type Said } from './said.ts';
+import { SECOND_CHANGE, settledSaid, tooSoonSaid, trendSaid } from './settling-sentences.ts';
+import { etaSaid, pressureTestSaid, vacuumHoldSaid } from './timed-sentences.ts';
+import { timeLeftSaid, timeUpSaid } from './timer-sentences.ts';
 
 type Answer = Known['answer'];
 type Answers = Members<Known, 'answer'>;
@@ -69,6 +72,15 @@ const WORDED: Worded = {
   stepsDone: ({ procedure }) => stepsDoneSaid(procedure),
   note: () => plain('Here is the note so far.'),
   working: ({ of, ages = [] }) => workingSaid(of, ages),
+  trend: (known) => trendSaid(known),
+  settled: (known) => settledSaid(known),
+  tooSoon: (known) => tooSoonSaid(known),
+  secondChange: () => plain(SECOND_CHANGE),
+  eta: (known) => etaSaid(known),
+  timeLeft: (known) => timeLeftSaid(known),
+  timeUp: (known) => timeUpSaid(known),
+  vacuumHold: (known) => vacuumHoldSaid(known),
+  pressureTest: (known) => pressureTestSaid(known),
 };
 
 const SIDE = { inside: 'inside it', past: 'past it' } as const;

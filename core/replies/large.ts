@@ -1,3 +1,4 @@
+import type { TimeLeftAnswer, TimeUpAnswer } from '../advice/settling/settling-verdict.ts';
 import type { Known, Verdict } from '../advice/verdict.ts';
 import type { Reading } from '../language/utterance.ts';
 import { JUDGED } from '../terms/judged.ts';
@@ -6,9 +7,10 @@ import { formatAmount } from '../units/format-amount.ts';
 import { unitRow, type UnitId } from '../units/units.ts';
 import { unreachable } from '../unreachable.ts';
 import type { Acknowledgement } from '../visit/acknowledgement.ts';
-import { heardNumber } from './amounts.ts';
+import { figureText, heardNumber } from './amounts.ts';
 import { SHORT_NAMES } from './names.ts';
 import type { Large } from './reply.ts';
+import { timerName } from './timer-sentences.ts';
 
 interface Shown {
   readonly acknowledgements: readonly Acknowledgement[];
@@ -48,6 +50,24 @@ function largeAnswer(known: Known): Large | null {
       return known.value === null || known.about === 'windings'
         ? null
         : large(JUDGED[known.about], known.value, known.unit);
+    case 'trend':
+      return large(SHORT_NAMES[known.about], known.value, known.unit);
+    case 'eta':
+      return large(
+        `to ${SHORT_NAMES[known.about]} ${figureText({ value: known.target, unit: known.unit })}`,
+        Math.round(known.minutes),
+        'min',
+      );
+    case 'vacuumHold':
+      return large('vacuum', known.to, known.unit);
+    case 'pressureTest':
+      return large('test pressure', known.to.value, known.to.unit);
+    case 'timeLeft':
+    case 'timeUp':
+      return largeTimer(known);
+    case 'settled':
+    case 'tooSoon':
+    case 'secondChange':
     case 'beforeAfter':
     case 'before':
     case 'readback':
@@ -71,6 +91,14 @@ const LIMIT_NAMES = {
   cylinderFill: 'full on the scale',
   charge: 'nameplate charge',
 } as const;
+
+/** The next to ring, or the one that did. */
+function largeTimer({ answer, timers }: TimeLeftAnswer | TimeUpAnswer): Large | null {
+  const first = answer === 'timeUp' ? timers.at(-1) : timers[0];
+  if (!first) return null;
+  const name = `${timerName(first.timer)} ${answer === 'timeUp' ? 'up' : 'left'}`;
+  return large(name, Math.ceil(first.minutes), 'min');
+}
 
 function large(name: string, value: number, unit: UnitId): Large {
   const { digits, symbol } = formatAmount({ value, unit });

@@ -1,12 +1,13 @@
 import type { Members } from '../advice/by-kind.ts';
 import type { Needs, Refused } from '../advice/verdict.ts';
 import type { Question, SafetyTopic } from '../language/utterance.ts';
-import { figure } from './amounts.ts';
+import { counted, figure } from './amounts.ts';
 import { designation } from './designation.ts';
 import { PLACES } from '../terms/names.ts';
 import { SHORT_NAMES } from './names.ts';
 import { BAR_SENTENCES } from './procedure-sentences.ts';
-import { line, plain, type Said } from './said.ts';
+import { capitalised, line, plain, type Said } from './said.ts';
+import { NO_TIMER } from './timer-sentences.ts';
 
 type Reason = Refused['reason'];
 type Refusals = Members<Refused, 'reason'>;
@@ -74,6 +75,17 @@ const WORDED: Worded = {
     line`No setting serves: the hottest day needs ${figure({ value: lowest, unit })}, and the plate allows ${figure({ value: limit, unit })}. Clean the condenser or give it more air.`,
   noFillRule: ({ refrigerant }) =>
     line`The eighty percent rule does not hold for ${designation(refrigerant)}. Go by the cylinder's own stamp and its supplier.`,
+  noTimer: () => plain(NO_TIMER),
+  seriesTooShort: ({ about, readings, wanted }) =>
+    line`${about === null ? 'that' : SHORT_NAMES[about]}: ${counted(readings, 'reading')} so far, and it takes ${String(wanted)}. Read it again in a few minutes.`,
+  noTimeFor: ({ about }) =>
+    plain(
+      `I give a time for the box, its air and the product alone. Ask what ${about === null ? 'it' : SHORT_NAMES[about]} is doing.`,
+    ),
+  notGettingNearer: ({ about, target, unit }) =>
+    line`${about === null ? 'it' : SHORT_NAMES[about]} is not coming down to ${figure({ value: target, unit })} by these readings. Look at doors, defrost and airflow, and read it again.`,
+  alreadyThere: ({ about, target, value, unit }) =>
+    line`${about === null ? 'it' : SHORT_NAMES[about]} is at ${figure({ value, unit })}: past ${figure({ value: target, unit })} already.`,
   noCircuitKnown: () =>
     plain(
       'I do not have a circuit for that kind of unit. Go by its own wiring diagram, from the line side on, and say the voltages.',
@@ -143,7 +155,7 @@ const NOT_YET: Record<Question['ask'], string> = {
 };
 
 export function refusedSaid(refused: Refused): Said {
-  return worded(refused);
+  return capitalised(worded(refused));
 }
 
 function worded<R extends Reason>(refused: Refusals[R] & { readonly reason: R }): Said {

@@ -6,7 +6,7 @@ export interface Reply {
   readonly spoken: string;
   /** One thing large on the screen, or nothing. */
   readonly large: Large | null;
-  readonly earcon: 'kept' | 'again' | 'answer';
+  readonly earcon: 'kept' | 'again' | 'answer' | 'timeUp';
 }
 
 export interface Large {

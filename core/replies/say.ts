@@ -44,6 +44,7 @@ const QUALIFIES: ReadonlySet<CautionId> = new Set<CautionId>([
   'designTableOnly',
   'designLoadOnly',
   'pullDown',
+  'probeTheProduct',
   'idealGas',
 ]);
 

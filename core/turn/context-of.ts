@@ -18,6 +18,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     headPressure: latestAmount(state, 'headPressure'),
     suctionPressure: latestAmount(state, 'suctionPressure'),
     names,
+    timing: state.timers.length > 0,
   };
 }
 

@@ -1,4 +1,4 @@
-import { answer } from '../advice/answer.ts';
+import { answer, unaskedVerdicts } from '../advice/answer.ts';
 import { cautionsFor, COMES_BACK } from '../advice/cautions.ts';
 import type { Known, Verdict } from '../advice/verdict.ts';
 import type { Command, Fact, Question, Utterance } from '../language/utterance.ts';
@@ -23,7 +23,7 @@ export function takeTurn(input: TurnInput): Turn {
   const taken = takeIn(words, contextOf(state, names), memory.rejected);
   const { utterance, kept, carried } = keep(taken, input);
   const answers = answersTo(utterance, kept, memory);
-  const verdicts = answers.map(({ verdict }) => verdict);
+  const verdicts = [...answers.map(({ verdict }) => verdict), ...unaskedOf(answers, state, kept)];
   const wanted = wantedEvents(verdicts, kept.state, stamp);
   const outcome = outcomeOf(kept, verdicts, memory);
   const reply = replyTo(utterance, outcome, { kept, memory });
@@ -109,6 +109,18 @@ function answersTo(utterance: Utterance, kept: Addition, memory: Memory): readon
 /** Ohms from common to run and ohms from common to start are two needs. */
 const isSameNeed = (verdict: Verdict, pending: Pending): boolean =>
   verdict.kind === 'needs' && verdict.need === pending.need && verdict.place === pending.place;
+
+/** Who asks how it goes is not told again in the same breath that it has settled. */
+function unaskedOf(
+  answers: readonly Answer[],
+  before: VisitState,
+  { state }: Addition,
+): readonly Verdict[] {
+  const asksHow = answers.some(({ question }) => question.ask === 'trend');
+  return unaskedVerdicts(before, state).filter(
+    (verdict) => !(asksHow && verdict.kind === 'known' && verdict.answer === 'settled'),
+  );
+}
 
 /** A missing reading that was asked for: the next bare number answers it. */
 function wantedEvents(

@@ -1,5 +1,6 @@
 import type { LeftOpen } from './left-open.ts';
 import type { Doubt, Fact, Finding, Reading, Recommendation, Work } from '../language/utterance.ts';
+import type { Timer } from './state.ts';
 
 /** What was kept from one sentence, to be said back: the value itself, never the raw words. */
 export type Acknowledgement =
@@ -35,7 +36,13 @@ export type Acknowledgement =
   | { readonly kind: 'paused' }
   | { readonly kind: 'resumed' }
   | { readonly kind: 'help' }
-  | { readonly kind: 'timerNotYet' };
+  | { readonly kind: 'timerStarted'; readonly timer: TimerName; readonly minutes: number }
+  | { readonly kind: 'timerExtended'; readonly timer: TimerName; readonly minutes: number }
+  | { readonly kind: 'timerStopped'; readonly timer: TimerName }
+  | { readonly kind: 'noTimer' };
+
+/** What a timer is known by. */
+export type TimerName = Pick<Timer, 'about' | 'work'>;
 
 export type TakenBack =
   | { readonly of: 'reading'; readonly reading: Reading }
@@ -44,4 +51,5 @@ export type TakenBack =
   | { readonly of: 'recommendation'; readonly recommendation: Recommendation }
   | { readonly of: 'memo' }
   | { readonly of: 'fact'; readonly fact: Fact }
+  | { readonly of: 'timer'; readonly timer: TimerName }
   | { readonly of: 'mark'; readonly mark: 'before' | 'after' };

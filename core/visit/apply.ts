@@ -5,6 +5,7 @@ import { applyFact } from './facts.ts';
 import { markAfter, markBefore, phaseOf } from './phases.ts';
 import { isPreparation } from './preparations.ts';
 import type { VisitState } from './state.ts';
+import { applyTimer } from './timers.ts';
 
 /**
  * Invariants:
@@ -71,6 +72,7 @@ const UNDOABLE: ReadonlySet<EventBody['type']> = new Set([
   'workDone',
   'recommendationMade',
   'memoTaken',
+  'timerStarted',
   'beforeMarked',
   'afterMarked',
 ]);
@@ -111,6 +113,11 @@ function settle(state: VisitState, event: VisitEvent): VisitState {
       return { ...state, leftOver: state.leftOver.filter(({ id }) => id !== event.target) };
     case 'readingWanted':
       return { ...state, wanted: event.quantity, wantedPlace: event.place ?? null };
+    case 'timerStarted':
+    case 'timerExtended':
+    case 'timerStopped':
+    case 'timerRang':
+      return { ...state, timers: applyTimer(state.timers, event) };
     case 'beforeMarked':
       return markBefore(state, event.at);
     case 'afterMarked':

@@ -32,6 +32,7 @@ export const EMPTY_VISIT: VisitState = {
   memos: [],
   doubts: [],
   leftOver: [],
+  timers: [],
   beforeMarkedAt: null,
   afterMarkedAt: null,
   steps: null,

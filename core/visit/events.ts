@@ -54,6 +54,22 @@ export type EventBody =
       /** Where the leads go for it. */
       readonly place?: PlaceId;
     }
+  | {
+      readonly type: 'timerStarted';
+      readonly v: 1;
+      readonly minutes: number;
+      /** What it is for, as it was said. */
+      readonly about: string | null;
+    }
+  | {
+      readonly type: 'timerExtended';
+      readonly v: 1;
+      readonly target: EventId;
+      readonly minutes: number;
+    }
+  | { readonly type: 'timerStopped'; readonly v: 1; readonly target: EventId }
+  /** Its time was up, and that was said. */
+  | { readonly type: 'timerRang'; readonly v: 1; readonly target: EventId }
   | { readonly type: 'beforeMarked'; readonly v: 1 }
   | { readonly type: 'afterMarked'; readonly v: 1 }
   | { readonly type: 'stepsBegun'; readonly v: 1; readonly procedure: ProcedureId }

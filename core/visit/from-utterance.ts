@@ -3,13 +3,15 @@ import { unreachable } from '../unreachable.ts';
 import type { Acknowledgement } from './acknowledgement.ts';
 import { amend } from './amend.ts';
 import { applyEvent } from './apply.ts';
+import { hasBaseline } from './baseline.ts';
+import { changesTheUnit, lastChange } from './changes.ts';
 import { answeringChoice, chooseValue } from './choice.ts';
 import { DEFAULT_SETTINGS, type EventBody, type VisitEvent } from './events.ts';
 import type { Keeping } from './keeping.ts';
 import { leftOpen, meantWork } from './left-open.ts';
-import { isPreparation } from './preparations.ts';
 import type { VisitState } from './state.ts';
 import { takeBack } from './take-back.ts';
+import { keepTimer } from './timers.ts';
 import { openQuestion } from './views.ts';
 
 /** What one sentence adds to the visit, and what of it is to be said back. */
@@ -110,8 +112,8 @@ const keepWork =
   (said: Utterance['work'][number]): Keeper =>
   (state) => {
     const work = meantWork(said, state);
-    const isFirst = state.readings.length === 0 && state.work.length === 0;
-    const beforeBaseline = isFirst && !isPreparation(work);
+    const isFirst = lastChange(state) === null && !hasBaseline(state);
+    const beforeBaseline = isFirst && changesTheUnit(work);
     return {
       bodies: [{ type: 'workDone', v: 1, work }],
       acknowledgement: { kind: 'work', work, beforeBaseline },
@@ -156,7 +158,9 @@ function obey(command: Command, state: VisitState): Keeping {
     case 'newVisit':
       return { bodies: [], acknowledgement: { kind: 'opened' } };
     case 'timer':
-      return { bodies: [], acknowledgement: { kind: 'timerNotYet' } };
+    case 'extendTimer':
+    case 'stopTimer':
+      return keepTimer(command, state);
     case 'pause':
       return { bodies: [], acknowledgement: { kind: 'paused' } };
     case 'resume':

@@ -18,6 +18,7 @@ import type {
 import type { ChargeDoubtId, ProcedureId, ValveKindId } from '../terms/procedures.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
+import type { TimedWorkId } from '../terms/timed-work.ts';
 import type { Amount } from '../units/amount.ts';
 import type { EventId, VisitEvent, VisitSettings } from './events.ts';
 
@@ -47,6 +48,8 @@ export interface VisitState {
   /** Said but not settled: they are asked about and stand in the note as open. */
   readonly doubts: readonly Entry<{ readonly doubt: Doubt }>[];
   readonly leftOver: readonly Entry<{ readonly digits: string; readonly words: string }>[];
+  /** Running and rung, in the order started; stopped ones are gone. */
+  readonly timers: readonly Entry<Timer>[];
   readonly beforeMarkedAt: number | null;
   readonly afterMarkedAt: number | null;
   /** The job that is being told step by step, and the step it is at, from 1. */
@@ -60,6 +63,15 @@ export interface VisitState {
   readonly lastPart: PartId | null;
   readonly wanted: QuantityId | null;
   readonly wantedPlace: PlaceId | null;
+}
+
+export interface Timer {
+  readonly about: string | null;
+  readonly work: TimedWorkId | null;
+  /** All that it was given, later minutes included. */
+  readonly minutes: number;
+  readonly endsAt: number;
+  readonly rangAt: number | null;
 }
 
 export interface UnitFacts {

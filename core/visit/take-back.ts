@@ -1,4 +1,5 @@
 import type { Command, Doubt } from '../language/utterance.ts';
+import { timedWorkOf } from '../terms/timed-work.ts';
 import type { TakenBack } from './acknowledgement.ts';
 import type { VisitEvent } from './events.ts';
 import type { Keeping } from './keeping.ts';
@@ -72,6 +73,14 @@ function describeEvent(event: VisitEvent): TakenBack | null {
       return { of: 'recommendation', recommendation: event.recommendation };
     case 'memoTaken':
       return { of: 'memo' };
+    case 'timerStarted':
+      return {
+        of: 'timer',
+        timer: {
+          about: event.about,
+          work: event.about === null ? null : timedWorkOf(event.about),
+        },
+      };
     case 'beforeMarked':
       return { of: 'mark', mark: 'before' };
     case 'afterMarked':

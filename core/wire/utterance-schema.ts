@@ -167,7 +167,12 @@ export const questionSchema = z.discriminatedUnion('ask', [
 ]);
 
 export const commandSchema = z.discriminatedUnion('do', [
-  z.strictObject({ do: z.literal('timer'), minutes: z.number(), about: z.string().nullable() }),
+  z.strictObject({
+    do: z.enum(['timer', 'extendTimer']),
+    minutes: z.number(),
+    about: z.string().nullable(),
+  }),
+  z.strictObject({ do: z.literal('stopTimer'), about: z.string().nullable() }),
   z.strictObject({
     do: z.literal('amend'),
     quantity: quantitySchema.nullable(),

@@ -1,11 +1,14 @@
 import { draftNote } from '../../core/note/draft-note.ts';
 import { noteText } from '../../core/note/note-text.ts';
 import type { PhrasedTurn } from '../../core/turn/phrase-reply.ts';
+import type { Turn } from '../../core/turn/turn.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 
 /** How a replayed visit is put on paper. */
 export interface ReplayPrinter {
   turn(said: PhrasedTurn, options: PrintOptions): string;
+  /** What is said by itself, when a timer is up. */
+  ring(turn: Turn): string;
   note(state: VisitState): string;
 }
 
@@ -18,6 +21,7 @@ export const REPLAY_PRINTERS = {
   dialogue: {
     turn: ({ turn: { utterance, reply } }) =>
       [speech('you', utterance.text), speech('gloveside', reply.text), ''].join('\n'),
+    ring: ({ reply }) => [speech('gloveside', reply.text), ''].join('\n'),
     note: (state) => noteText(draftNote(state)).trimEnd(),
   },
   json: {
@@ -29,6 +33,8 @@ export const REPLAY_PRINTERS = {
         reply: reply.text,
         ...(hasPhraser ? { phrased } : {}),
       }),
+    ring: ({ utterance, verdicts, reply }) =>
+      JSON.stringify({ said: '', understood: utterance, verdicts, reply: reply.text }),
     note: (state) => {
       const note = draftNote(state);
       return JSON.stringify({ note, noteText: noteText(note) });

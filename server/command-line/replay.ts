@@ -19,7 +19,7 @@ import { wrongCall } from './wrong-call.ts';
 const USAGE = `gloveside replay FILE [--json] [--phrasing-model FOLDER]
   A visit from a text file: the dialogue as it would be spoken, then the visit note.
   In the file: a sentence a line, "# …" a comment, "@ 14:05" sets the clock (it starts at 08:00 and
-  goes on a minute a sentence), "> front.wav" plays a recording that lies beside the file.
+  goes on a minute a sentence; timers ring by it), "> front.wav" plays a recording that lies beside the file.
 
   --json                    one JSON object a sentence, then one with the note
   --phrasing-model FOLDER   lets a local language model word the answers: a folder with config.json,
@@ -95,6 +95,7 @@ async function replay(given: Replay): Promise<ExitStatus> {
   let status: ExitStatus = 0;
   for (const step of steps) {
     const said = await take(step, { visit, player, folder: dirname(file) });
+    for (const turn of visit.ring()) await terminal.print(printer.ring(turn));
     if (said.kind === 'said') {
       await terminal.print(printer.turn(await visit.say(said.words), options));
     }

@@ -4,12 +4,14 @@ import { NO_NAMES } from '../../core/language/known-names.ts';
 import type { Phraser } from '../../core/replies/phrasing.ts';
 import { phraseReply } from '../../core/turn/phrase-reply.ts';
 import type { PhrasedTurn } from '../../core/turn/phrase-reply.ts';
+import { ringTimers } from '../../core/turn/ring-timers.ts';
 import { takeTurn } from '../../core/turn/take-turn.ts';
 import { EMPTY_MEMORY } from '../../core/turn/turn.ts';
-import type { Stamp, TurnInput } from '../../core/turn/turn.ts';
+import type { Stamp, Turn, TurnInput } from '../../core/turn/turn.ts';
 import { applyEvents } from '../../core/visit/apply.ts';
 import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
 import type { VisitState } from '../../core/visit/state.ts';
+import { dueTimers } from '../../core/visit/timers.ts';
 
 const MINUTE_MS = 60_000;
 const DAY_MINUTES = 1440;
@@ -21,6 +23,8 @@ const FIRST_MINUTE = 8 * 60;
 export interface ReplayedVisit {
   /** The next sentence is said at this time of day; an earlier one than now is tomorrow's. */
   setClock(minutes: number): void;
+  /** What the visit says by itself up to now, each timer at its own minute. */
+  ring(): readonly Turn[];
   /** One sentence, a minute after the one before unless the clock was set. */
   say(words: TurnInput['words']): Promise<PhrasedTurn>;
   /** What the last reply asked for. */
@@ -40,6 +44,17 @@ export function createReplayedVisit(phraser: Phraser | null): ReplayedVisit {
   let expects: Expectation = 'anything';
   return {
     setClock: clock.set,
+    ring: () => {
+      const rung: Turn[] = [];
+      for (const { endsAt } of dueTimers(state, clock.at())) {
+        const stamp: Stamp = (body) => ({ ...stamping.stamp(body), at: endsAt });
+        const turn = ringTimers({ state, memory, stamp, now: endsAt });
+        if (turn === null) continue;
+        ({ state, memory, expects } = turn);
+        rung.push(turn);
+      }
+      return rung;
+    },
     say: async (words) => {
       const plain = takeTurn({ state, memory, words, names, stamp: stamping.stamp });
       const said = await phraseReply(plain, phraser, NO_HURRY);

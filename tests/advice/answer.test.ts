@@ -348,7 +348,7 @@ describe('cautions', () => {
 });
 
 describe('what cannot be answered yet', () => {
-  it.each(['timeLeft', 'history'] as const)('%s is refused by name', (which) => {
+  it.each(['history'] as const)('%s is refused by name', (which) => {
     expect(ask({ ask: which }, [])).toMatchObject({
       kind: 'refused',
       reason: 'notYetAnswerable',

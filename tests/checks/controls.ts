@@ -291,6 +291,24 @@ const AT_REST = [
       standing: 'computed',
     },
   ]),
+  ...checksOf('heldWithin', [
+    {
+      inputs: { readings: '0:30psi,10:32psi,20:34psi,30:36psi', within: '2psi' },
+      gives: { value: 10, unit: 'min' },
+      findings: { readings: '2' },
+      within: 0.001,
+      source: `${BY_HAND}: a steady climb is in no band for long`,
+      standing: 'computed',
+    },
+    {
+      inputs: { readings: '0:180psi,5:174psi,9:172psi,15:173psi,21:174psi', within: '2psi' },
+      gives: { value: 16, unit: 'min' },
+      findings: { readings: '4' },
+      within: 0.001,
+      source: `${BY_HAND}: 172 to 174 from minute 5 on`,
+      standing: 'computed',
+    },
+  ]),
 ];
 
 const DISCHARGE = checksOf('dischargeLine', [

@@ -296,6 +296,25 @@ const FOOD: readonly CheckRow[] = [
     source: '35 + 25·e^(−t/3 h) by hand',
     standing: 'computed',
   },
+  {
+    name: 'timeToTarget',
+    inputs: {
+      readings: '0min:80F,30min:62.2918F,60min:51.5513F,90min:45.0366F,120min:41.0853F',
+      target: '38F',
+    },
+    gives: { value: 42.3, unit: 'min' },
+    within: 0.3,
+    findings: { basis: 'curve' },
+    source: '35 + 45·e^(−t/60 min): 60·ln(45/3) is 162.5 min, of which 120 have passed, by hand',
+    standing: 'computed',
+  },
+  {
+    name: 'timeToTarget',
+    inputs: { readings: '0min:60F,10min:60.2F,20min:59.9F', target: '40F' },
+    refused: 'readingsDoNotFit',
+    source: 'a tenth of a degree in 20 min is no more than a thermometer’s own error',
+    standing: 'computed',
+  },
 ];
 
 export const TEMPERATURE_CHECKS: readonly CheckRow[] = [

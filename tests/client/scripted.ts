@@ -225,6 +225,7 @@ export function stage(options: Script = {}): Stage {
     log,
     ear,
     clock,
+    writes: () => true,
     earcons,
     voice: voice.voice,
     ids: { next: () => `01KAXDEV00${String((made += 1)).padStart(16, '0')}` },

@@ -55,6 +55,8 @@ function settle(context: Context, pair: string, where: string): Context {
       return { ...context, headPressure: { value: Number(value), unit: 'psi' } };
     case 'suction':
       return { ...context, suctionPressure: { value: Number(value), unit: 'psi' } };
+    case 'timing':
+      return { ...context, timing: value === 'yes' };
     default:
       throw new Error(`${where} settles ${key}, which no context holds`);
   }

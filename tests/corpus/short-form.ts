@@ -65,7 +65,10 @@ function shortQuestion(question: Question): string {
 }
 
 function shortCommand(command: Command): string {
-  if (command.do === 'timer') return join('!timer', command.minutes, command.about);
+  if (command.do === 'timer' || command.do === 'extendTimer') {
+    return join(`!${command.do}`, command.minutes, command.about);
+  }
+  if (command.do === 'stopTimer') return join('!stopTimer', command.about);
   if (command.do === 'amend') {
     return join('!amend', command.quantity, command.value, command.unit);
   }

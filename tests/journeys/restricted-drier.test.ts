@@ -39,6 +39,7 @@ it('finds the restriction on a walk-in freezer with an expansion valve, and foll
       'what should i check next',
       'One change at a time: let it settle, then read head, suction and box again.',
     ],
+    ['@ 15', ''],
     ['head two ten, suction twenty nine, box five', 'Head 210. Suction 29. Box 5.'],
     ['suction line two', 'Suction line 2.'],
     ['liquid line eighty three', 'Liquid line 83.'],

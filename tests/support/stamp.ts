@@ -18,17 +18,34 @@ export const VISIT = ulidOf(2);
 
 /** Stamps events as one device would on one visit: from seq 1, a minute apart. */
 export function createStamp(fromSeq = 1): Stamp {
+  return createClockedStamp(fromSeq).stamp;
+}
+
+/** The same, on a clock that can be moved on. */
+export function createClockedStamp(fromSeq = 1): {
+  readonly stamp: Stamp;
+  readonly now: () => number;
+  readonly pass: (minutes: number) => void;
+} {
   let seq = fromSeq;
-  return (body) => {
-    const event = {
-      ...body,
-      id: ulidOf(1000 + seq),
-      device: DEVICE,
-      visit: VISIT,
-      seq,
-      at: 1_700_000_000_000 + seq * 60_000,
-    };
-    seq += 1;
-    return event;
+  let passed = 0;
+  const now = (): number => 1_700_000_000_000 + (seq + passed) * 60_000;
+  return {
+    now,
+    pass: (minutes) => {
+      passed += minutes;
+    },
+    stamp: (body) => {
+      const event = {
+        ...body,
+        id: ulidOf(1000 + seq),
+        device: DEVICE,
+        visit: VISIT,
+        seq,
+        at: now(),
+      };
+      seq += 1;
+      return event;
+    },
   };
 }

@@ -1,5 +1,6 @@
-import type { FindingStateId, PartId, WorkKindId } from '../../terms/names.ts';
+import type { FindingStateId, PartId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
+import { lastChange } from '../../visit/changes.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { isNewer } from '../../visit/views.ts';
 import { fluidCautionsOf } from '../cautions.ts';
@@ -16,7 +17,7 @@ export function standingStep(state: VisitState): StepId | null {
   const change = lastChange(state);
   if (change !== null) {
     const isRead = state.readings.some(
-      ({ id, reading }) => OF_THE_CYCLE.has(reading.quantity) && isNewer(state, id, change),
+      ({ id, reading }) => OF_THE_CYCLE.has(reading.quantity) && isNewer(state, id, change.id),
     );
     if (!isRead) return hasBaseline(state) ? 'letItSettle' : 'baselineNow';
   }
@@ -45,13 +46,6 @@ function isUnsafe(state: VisitState): boolean {
     ({ part, state: found }) => LIVE_PARTS.has(part) && DANGEROUS.has(found),
   );
   return isLive || (leaks && isDangerousGas);
-}
-
-/** Looking for a leak changes nothing; whatever else is done does. */
-const CHANGES_NOTHING: ReadonlySet<WorkKindId> = new Set<WorkKindId>(['leakCheck', 'pressureTest']);
-
-function lastChange({ work }: VisitState): string | null {
-  return work.findLast((entry) => !CHANGES_NOTHING.has(entry.work.did))?.id ?? null;
 }
 
 const OF_THE_CYCLE: ReadonlySet<QuantityId> = new Set<QuantityId>([

@@ -1,5 +1,5 @@
 import { amountIn, unitFor } from '../measure.ts';
-import { type Means, type Rule, rule } from '../rule.ts';
+import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId } from '../slots.ts';
 import { ask, MY, plain } from './asking.ts';
 
@@ -14,7 +14,19 @@ const eta: Means = (tags, frame) => {
   return unit === null ? null : ask({ ask: 'eta', about: quantity, value, unit });
 };
 
+/** What comes down to a number of degrees is the box, unless another temperature was just spoken of. */
+const ofTheBox: Means = (tags, frame) => {
+  const last = frame.context.lastQuantity;
+  return eta(
+    { ...tags, quantity: last === 'productTemp' || last === 'supplyAirTemp' ? last : 'boxTemp' },
+    frame,
+  );
+};
+
 const trend: Means = (tags) => ask({ ask: 'trend', about: quantityId(tags['quantity']) });
+
+const MOVING =
+  'coming down|going down|dropping|falling|rising|climbing|going up|coming up|moving|trending [(up|down)]|holding|steady|changing|stable|settled|settling|leveled|leveled out';
 
 /** When something will be reached, which way it goes, and how long the timer still runs. */
 export const WAITING_QUESTIONS: readonly Rule[] = [
@@ -30,32 +42,52 @@ export const WAITING_QUESTIONS: readonly Rule[] = [
   ),
   rule(
     'how long (until|till|before) it (is|gets|hits|reaches|is down|gets down|comes down) [(at|to|down to)] <amount>',
-    (tags, frame) => eta({ ...tags, quantity: frame.context.lastQuantity ?? 'boxTemp' }, frame),
+    ofTheBox,
     { examples: ['how long until it is down to thirty six'] },
+  ),
+  rule(
+    '(when will (it|she)|how long (will it take|does it take|for it|till we are|until we are)) [to] (be|hit|reach|get [down] to|be down to|be at|come down to|make|pull down to) [(at|down to)] <amount>',
+    ofTheBox,
+    { examples: ['how long will it take to get to thirty six'] },
   ),
   rule(
     `(when will|how long (until|till|before|for)) ${MY} <quantity> (be|is|comes|come|gets|get|to be|to come|to get|makes|make) [(down|at|back)] [to] (temperature|temp|down|set point|cold|there)`,
     eta,
     { examples: ['when will the box be down to temperature'] },
   ),
+  heardRule(
+    '(has it settled|~(can i|may i|should i|is it time (to|for)|is it ready (to|for)|ready to|when (can|should|do) i|am i ready to) [(take|read|get|do)] [(the|my)] after [(readings|numbers)] [(yet|now)])',
+    () => ask({ ask: 'trend', about: null }),
+    { examples: ['has it settled', 'can i take the after readings'] },
+  ),
   rule(
-    `is ${MY} <quantity> [still] (coming down|going down|dropping|falling|rising|climbing|going up|coming up|moving|trending [(up|down)]|holding|steady|changing|stable)`,
+    `(is|has) ${MY} <quantity> [(still|been)] (${MOVING}) [(yet|now|any|at all|out|down)]`,
     trend,
     { examples: ['is the box coming down'] },
   ),
   rule(
-    `(how is [the] <quantity> (trending|moving)|what is [the] <quantity> (doing|trend)|which way is ${MY} <quantity> (going|moving|headed|trending))`,
+    `(how is ${MY} <quantity> (trending|moving|doing|settling)|what is ${MY} <quantity> (doing|trend|up to)|did ${MY} <quantity> (hold|settle|come down|move)|which way is ${MY} <quantity> (going|moving|headed|trending))`,
     trend,
     { examples: ['which way is suction going'] },
   ),
   rule(
-    '(is it (coming down|going down|dropping|falling|rising|climbing|going up|trending [(up|down)]|holding|steady|pulling down)|which way is it going|what is the trend|how is it trending)',
+    `((is|has) it [(still|been)] (${MOVING}|pulling down) [(yet|now|any|at all|out|down)]|did it (hold|settle|settle out|move)|have (they|things|pressures|the pressures) (settled|leveled out) [(yet|out|down)]|are (they|things|pressures|the pressures) (steady|settled|stable|holding) [yet]|which way is it going|what is the trend|how is it trending)`,
     () => ask({ ask: 'trend', about: null }),
     { examples: ['is it coming down'] },
   ),
+  heardRule(
+    'how (long|~much time|~many minutes) [~is] left [~(on|for) [the] <timed>] [~timer]',
+    plain('timeLeft'),
+    {
+      examples: ['how long left', 'how much time is left on the defrost'],
+    },
+  ),
+  rule('how long (has|does) [the] <timed> (got|have) [left]', plain('timeLeft'), {
+    examples: ['how long has the vacuum got'],
+  }),
   rule(
     '(how (much time|long|many minutes) (is|are|do i have|have i got) left [on [(the|my)] timer]|how much time left|how much longer|time left|how long is left|how is the timer|what is left on the timer|how much time on the timer|where is the timer|how many minutes left)',
     plain('timeLeft'),
-    { examples: ['how much time is left'] },
+    { examples: ['how much longer'] },
   ),
 ];

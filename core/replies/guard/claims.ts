@@ -1,4 +1,5 @@
 import type { Members } from '../../advice/by-kind.ts';
+import type { SettlingAnswer } from '../../advice/settling/settling-verdict.ts';
 import type { BeforeAfterRow, Known, ReadRow } from '../../advice/verdict.ts';
 import type { PlaceId } from '../../terms/names.ts';
 import type { AnswerableId } from '../../terms/quantities.ts';
@@ -39,6 +40,7 @@ type Verbatim =
   | 'judged'
   | 'limit'
   | 'hottestDay'
+  | SettlingAnswer['answer']
   | 'causes'
   | 'leftOpen'
   | 'moved'
@@ -91,6 +93,15 @@ export function claimsOf(known: Known): Claims | null {
     case 'note':
     case 'switch':
     case 'working':
+    case 'trend':
+    case 'settled':
+    case 'tooSoon':
+    case 'secondChange':
+    case 'eta':
+    case 'timeLeft':
+    case 'timeUp':
+    case 'vacuumHold':
+    case 'pressureTest':
       return null;
     default:
       return claimed(known);

@@ -31,7 +31,7 @@ describe('a tab that becomes the writer', () => {
     const turn = on.turnOf('3', before);
     const thinking: Session = {
       ...before,
-      mode: { kind: 'thinking', words: '3', ear: { kind: 'asleep' }, turn },
+      mode: { kind: 'thinking', words: '3', ear: { kind: 'asleep' }, turn, asked: null },
     };
     const { mode } = caughtUp(thinking, whole.visit.history);
     const state = mode.kind === 'thinking' ? mode.turn?.state : undefined;

@@ -36,7 +36,7 @@ describe('what waits for a choice that is on its way to the log', () => {
   it('holds a choice, not a sentence, while a sentence is being kept', () => {
     const thinking = {
       ...sleepingSession(EMPTY_VISIT),
-      mode: { kind: 'thinking', words: 'x', ear: { kind: 'asleep' }, turn: null },
+      mode: { kind: 'thinking', words: 'x', ear: { kind: 'asleep' }, turn: null, asked: null },
     } as const;
     const later = createLater(() => thinking);
     expect([later.holds(SETTINGS), later.holds(WORDS)]).toEqual([true, false]);

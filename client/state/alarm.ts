@@ -1,0 +1,42 @@
+import { runningTimers } from '../../core/visit/timers.ts';
+import type { Ports } from './ports.ts';
+import type { Session } from './session.ts';
+
+export interface Alarm {
+  /** Told of every session: it rings when the visit's next timer is up and nothing else is being said. */
+  watch(session: Session): void;
+}
+
+/** A browser's timer takes no more than 2^31 ms, and runs at once beyond that. */
+const LONGEST_MS = 2_000_000_000;
+
+/**
+ * One alarm for the timer that is up next. What is being kept or said comes first: the page settles again after
+ * it, and the alarm is set anew. After a reload, and after a phone slept through it, what is overdue rings at once.
+ */
+export function createAlarm(
+  { clock, writes }: Pick<Ports, 'clock' | 'writes'>,
+  ring: () => void,
+): Alarm {
+  let setFor: number | null = null;
+  let callOff: () => void = () => undefined;
+  return {
+    watch(session) {
+      const isOurs = writes() && !isBusy(session);
+      const next = !isOurs ? null : (runningTimers(session.visit)[0]?.endsAt ?? null);
+      if (next === setFor) return;
+      callOff();
+      setFor = next;
+      if (next === null) return;
+      const ms = Math.min(Math.max(0, next - clock.now()), LONGEST_MS);
+      callOff = clock.after(ms, () => {
+        setFor = null;
+        ring();
+      });
+    },
+  };
+}
+
+function isBusy({ mode }: Session): boolean {
+  return mode.kind === 'thinking' || mode.kind === 'speaking';
+}

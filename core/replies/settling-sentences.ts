@@ -1,0 +1,95 @@
+import type {
+  Moved,
+  SettledAnswer,
+  SettledRow,
+  SettlingNext,
+  TooSoonAnswer,
+  TrendAnswer,
+} from '../advice/settling/settling-verdict.ts';
+import type { UnitId } from '../units/units.ts';
+import { figure } from './amounts.ts';
+import { placedName, SHORT_NAMES } from './names.ts';
+import { line, plain, sentences, type Said } from './said.ts';
+import { spanSaid } from './timer-sentences.ts';
+
+/** Older than this a reading is not what it is doing now. */
+const STALE_MINUTES = 10;
+
+/** Where it is and which way it goes, whether it holds, and what to do. */
+export function trendSaid(trend: TrendAnswer): Said {
+  const { about, place, value, unit, recent, changeUnit, sinceChange, agoMinutes } = trend;
+  const isStale = agoMinutes >= STALE_MINUTES;
+  return sentences([
+    line`${placedName(about, place)} is ${figure({ value, unit })}, ${movedSaid(recent, changeUnit)}.`,
+    ...heldSaid(trend),
+    ...(sinceChange === null
+      ? []
+      : [line`${wayOf(sinceChange.change, changeUnit)} since the change.`]),
+    isStale ? line`That was read ${spanSaid(agoMinutes)} ago: read it again.` : nextSaid(trend),
+  ]);
+}
+
+function movedSaid({ change, minutes }: Moved, unit: UnitId): Said {
+  if (isNothing(change)) return line`the same as ${spanSaid(minutes)} before`;
+  return line`${wayOf(change, unit)} in ${spanSaid(minutes)}`;
+}
+
+function wayOf(change: number, unit: UnitId): Said {
+  if (isNothing(change)) return plain('the same');
+  return line`${change > 0 ? 'up' : 'down'} ${figure({ value: Math.abs(change), unit })}`;
+}
+
+const isNothing = (change: number): boolean => Math.abs(change) < 1e-6;
+
+function heldSaid({ held, changeUnit }: TrendAnswer): readonly Said[] {
+  if (held === null) return [];
+  const band = figure({ value: held.within, unit: changeUnit });
+  return held.isSteady
+    ? [line`Steady: within ${band} for ${spanSaid(held.minutes)}.`]
+    : [line`Not steady yet: it must hold within ${band} for ${spanSaid(held.wantedMinutes)}.`];
+}
+
+function nextSaid({ about, next }: TrendAnswer): Said {
+  return next.kind === 'readAgain' && next.about === about ? plain('') : settlingNextSaid(next);
+}
+
+export function settlingNextSaid(next: SettlingNext): Said {
+  switch (next.kind) {
+    case 'nothing':
+      return plain('');
+    case 'takeAfter':
+      return plain('Take the after readings.');
+    case 'readAgain':
+      return plain(`Read ${SHORT_NAMES[next.about]} again: it is not shown to hold yet.`);
+  }
+}
+
+/** Several that settled in one breath share what is said of the first. */
+export function settledSaid({ rows: [first, ...others], next }: SettledAnswer): Said {
+  if (!first) return plain('');
+  const also = others.map(({ about, place }) => placedName(about, place)).join(' and ');
+  return sentences([
+    rowSaid(first),
+    plain(also === '' ? '' : `So ${others.length === 1 ? 'has' : 'have'} ${also}.`),
+    settlingNextSaid(next),
+  ]);
+}
+
+function rowSaid({ about, place, within, changeUnit, minutes, sinceChange }: SettledRow): Said {
+  const band = figure({ value: within, unit: changeUnit });
+  const held = line`${placedName(about, place)} has held within ${band} for ${spanSaid(minutes)}`;
+  if (sinceChange === null || isNothing(sinceChange.change)) return line`${held}.`;
+  return line`${held}, ${wayOf(sinceChange.change, changeUnit)} since the change.`;
+}
+
+const AGAIN = 'Let it run, read again, and mark the after again.';
+
+export function tooSoonSaid({ minutes, moving }: TooSoonAnswer): Said {
+  const is =
+    moving === null
+      ? line`Only ${spanSaid(minutes)} since the change: too soon to call it settled.`
+      : plain(`Too soon: ${SHORT_NAMES[moving]} is still moving.`);
+  return sentences([is, plain(AGAIN)]);
+}
+
+export const SECOND_CHANGE = 'One change at a time: the last one has not settled yet.';
