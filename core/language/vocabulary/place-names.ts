@@ -61,8 +61,8 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
   lineOne: ['~(line|leg|phase|l) (one|1)'],
   lineTwo: ['~(line|leg|phase|l) (two|2)'],
   lineThree: ['~(line|leg|phase|l) (three|3)'],
-  defrostHeater: ['defrost heater', '~defrost (heaters|element|elements)'],
-  doorHeater: ['door heater', '~(door frame|frame|mullion|anti sweat) (heater|heaters)'],
+  defrostHeater: ['~defrost heater', '~defrost (heaters|element|elements)'],
+  doorHeater: ['~door heater', '~(door frame|frame|mullion|anti sweat) (heater|heaters)'],
   lineOneTwo: [
     'line one to line two',
     '~(l one (to|and) l two|l one l two|line one to two|line one and line two)',

@@ -175,13 +175,13 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~water going out',
   ],
   designAmbientTemp: [
-    'hottest day',
+    '~hottest day',
     '~hottest day (here|there|of the year|in summer|on the roof|up here)',
     '~hottest it gets [(here|there|up here|on the roof|in summer|outside)]',
     '~(design|summer design|summer) (ambient|outdoor temperature|outdoor temp|day)',
   ],
   heldHeadPressure: [
-    'head pressure valve [setting]',
+    '~head pressure valve [setting]',
     '~head pressure (regulator|control valve) [setting]',
     '~(flooding|condenser flooding) valve [setting]',
   ],
@@ -191,8 +191,8 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~rated (capacitance|microfarads)',
     '~(capacitor|cap|run capacitor|run cap) rating',
   ],
-  waterCapacity: ['water capacity', '~(tank|cylinder|bottle) water capacity', '~w c'],
-  tareWeight: ['tare weight', '~tare', '~(tank|cylinder|bottle) tare [weight]', '~t w'],
+  waterCapacity: ['~water capacity', '~(tank|cylinder|bottle) water capacity', '~w c'],
+  tareWeight: ['~tare weight', '~tare', '~(tank|cylinder|bottle) tare [weight]', '~t w'],
   sinceLastCharge: ['~time since [the] last charge'],
 };
 
