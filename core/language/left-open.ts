@@ -77,27 +77,27 @@ interface Fitted {
 const FITTED: readonly Fitted[] = [
   {
     part: 'gauges',
-    names: '(gages|gage set|manifold|manifold gages|hoses|gages and hoses)',
+    names: '(gages|~gage set|~manifold|~manifold gages|~hoses|~gages and hoses)',
     on: 'connect',
   },
-  { part: 'caps', names: '(caps|cap|valve caps|valve cap|stem caps|cap nuts)', on: 'restore' },
+  { part: 'caps', names: '(caps|~cap|~valve caps|~valve cap|~stem caps|~cap nuts)', on: 'restore' },
   {
     part: 'panel',
-    names: '(panel|panels|cover|covers|access panel|front panel|back panel|panel cover)',
+    names: '(panel|~panels|~cover|~covers|~access panel|~front panel|~back panel|~panel cover)',
     on: 'restore',
   },
 ];
 
 const I = '[(i|we|i have|we have|i just|just|i have got|i got|have|and|also)]';
-const MY = '[(the|my|our|all the|all my|both the)]';
-const IS = '(is|are|is all|are all|are both)';
-const AGAIN = '[(now|again|back)]';
+const MY = '[(the|my|~our|~all the|~all my|~both the)]';
+const IS = '(is|are|~is all|~are all|~are both)';
+const AGAIN = '[~(now|again|back)]';
 
 function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
   const put = always(on, part);
   const off = always('remove', part);
   return [
-    heardRule(`${MY} ${names} ${IS} ${AGAIN} off [now]`, off, {
+    heardRule(`${MY} ${names} ${IS} ${AGAIN} off [~now]`, off, {
       examples: [`my ${sampleOf(names)} are off`],
     }),
     rule(`${I} (took|pulled|got|take|taken) ${MY} ${names} off [(now|the unit|it)]`, off),
@@ -115,7 +115,7 @@ function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
 
 const sampleOf = (names: string): string => /\w+/.exec(names)?.[0] ?? '';
 
-const JUMPER = '(jumper|jumpers|jumper wire|jumper wires)';
+const JUMPER = '(jumper|~jumpers|~jumper wire|~jumper wires)';
 const JUMPER_RULES: readonly Rule[] = [
   rule(
     `[(there is|i have|i have got|i put|put|we have)] [a] ${JUMPER} (on|across|around) <the> <part>`,

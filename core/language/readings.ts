@@ -75,10 +75,17 @@ const vacuumByUnit: Means = (tags, frame) => {
   return unit === 'inches' || unit === 'inHg' ? fixed('suctionPressure')(tags, frame) : null;
 };
 
+/** "Two four six minutes" may be two and forty-six, or twenty-four and six: something must stand between. */
+const runsTogether = (frame: Frame): boolean =>
+  !/\b(?:after|for|in|at|hold|holds|holding|held|still|steady|later|drop|moved)\b/i.test(
+    frame.wordsOf(frame.span),
+  );
+
 const vacuumAfter: Means = (tags, frame) => {
   const minutes = minutesIn(tagsIn(tags['after']));
   const { unit } = amountIn(tags);
   if (minutes === null || (unit !== 'micron' && tags['quantity'] !== 'vacuum')) return null;
+  if (unit === null && runsTogether(frame)) return null;
   return fixed('vacuum', { afterMinutes: minutes })(tags, frame);
 };
 
@@ -87,6 +94,7 @@ const testAfter: Means = (tags, frame) => {
   const minutes = minutesIn(tagsIn(tags['after']));
   const quantity = quantityId(tags['quantity']) ?? 'testPressure';
   if (minutes === null || quantity !== 'testPressure') return null;
+  if (amountIn(tags).unit === null && runsTogether(frame)) return null;
   return fixed('testPressure', { afterMinutes: minutes })(tags, frame);
 };
 

@@ -77,7 +77,7 @@ export const STEP_QUESTIONS: readonly Rule[] = [
     { alone: true },
   ),
   heardRule(
-    '(go back|step back|~back|~back one|~back up [(one|a step)]|~previous [step]|~the one before|~last step|~one back)',
+    '(go back|step back|~back|~back one|~back up [(one|a step)]|~previous [step]|~the one before|~last step)',
     move('back'),
     { alone: true },
   ),
