@@ -2,8 +2,9 @@ import { chooseUnderstanding } from '../../core/language/choose-understanding.ts
 import type { Context } from '../../core/language/context.ts';
 import { understand } from '../../core/language/understand.ts';
 import type { Command } from './command.ts';
-import { LANGUAGE_OPTIONS_USAGE, parseLanguageOptions } from './language-options.ts';
-import { alternativesToActOn, createPlayer } from './player.ts';
+import { ENGINE_CHOICES, type EngineChoice } from '../hearing/open-hearer.ts';
+import { LANGUAGE_OPTIONS_USAGE, parseHearingOptions } from './language-options.ts';
+import { alternativesToActOn, createPlayer, DEFAULT_ENGINE } from './player.ts';
 import type { Recording } from './player.ts';
 import type { ExitStatus } from './terminal.ts';
 import { wrongCall } from './wrong-call.ts';
@@ -14,15 +15,23 @@ const USAGE = `gloveside hear [options] FILE.wav …
   says why: likeliest, plausible, or readWhole. "rejected" stands where nothing heard may be acted on. A file
   that cannot be read gives {"file", "error"}, and the status is 1 in the end.
 
+  --engine NAME        what hears: neural, embedded, or both (the neural one, with what the embedded one
+                       heard as a second opinion): ${DEFAULT_ENGINE} unless given
+  --model FOLDER       another model for the neural engine: a folder with model.onnx and model.json
 ${LANGUAGE_OPTIONS_USAGE}`;
 
 export const hearCommand: Command = {
   usage: USAGE,
   run: async (args, terminal) => {
-    const call = parseLanguageOptions(args);
+    const call = parseHearingOptions(args);
     if (call.kind === 'unusable') return wrongCall(terminal, 'hear', call.why);
     if (call.words.length === 0) return wrongCall(terminal, 'hear', 'name the WAV files to hear');
-    const player = createPlayer();
+    const { engine = DEFAULT_ENGINE, model: modelFolder } = call;
+    if (!isEngine(engine)) {
+      const why = `--engine takes ${ENGINE_CHOICES.join(', ')}, not "${engine}"`;
+      return wrongCall(terminal, 'hear', why);
+    }
+    const player = createPlayer({ engine, modelFolder });
     let status: ExitStatus = 0;
     for (const file of call.words) {
       const recording = await player.play(file, expectation(call.context));
@@ -33,6 +42,9 @@ export const hearCommand: Command = {
     return status;
   },
 };
+
+const isEngine = (name: string): name is EngineChoice =>
+  ENGINE_CHOICES.some((choice) => choice === name);
 
 const expectation = ({ asked }: Context) => (asked === null ? 'anything' : 'number');
 

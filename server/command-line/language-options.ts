@@ -37,6 +37,20 @@ export function parseExplainedOptions(
     : { ...languageCall(parsed), explain: parsed.values.explain };
 }
 
+/** As `parseLanguageOptions`, for a command that hears. */
+export function parseHearingOptions(
+  args: readonly string[],
+): LanguageCall & { readonly engine?: string | undefined; readonly model?: string | undefined } {
+  const parsed = parseOptions(args, {
+    ...OPTIONS,
+    engine: { type: 'string' },
+    model: { type: 'string' },
+  });
+  if (parsed.kind === 'unusable') return parsed;
+  const { engine, model } = parsed.values;
+  return { ...languageCall(parsed), engine, model };
+}
+
 interface ParsedOptions {
   readonly values: {
     readonly refrigerant?: string | undefined;

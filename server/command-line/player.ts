@@ -4,8 +4,7 @@ import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
 import { recogniserGrammar } from '../../core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
-import { createNodeHearing } from '../hearing/node-hearing.ts';
-import type { NodeHearing } from '../hearing/node-hearing.ts';
+import { type EngineChoice, type HearerOutcome, openHearer } from '../hearing/open-hearer.ts';
 import { readWav } from '../hearing/read-wav.ts';
 
 /** What a recording gave, or why it gave nothing. */
@@ -25,25 +24,41 @@ export interface Player {
   close(): void;
 }
 
+/** The page's own first engine. */
+export const DEFAULT_ENGINE: EngineChoice = 'embedded';
+
+export interface PlayerOptions {
+  readonly engine?: EngineChoice;
+  /** Where the neural engine's model is; its own folder when left out. */
+  readonly modelFolder?: string | undefined;
+}
+
 /** Loads the engine at the first recording, once for each grammar. */
-export function createPlayer(): Player {
-  const engines = new Map<Expectation, NodeHearing>();
-  const engineFor = async (expects: Expectation): Promise<NodeHearing> => {
-    const loaded = engines.get(expects);
-    if (loaded !== undefined) return loaded;
-    const grammar = recogniserGrammar(expects);
-    const engine = await createNodeHearing({ grammar, pronunciations: PRONUNCIATIONS });
-    engines.set(expects, engine);
-    return engine;
+export function createPlayer(options: PlayerOptions = {}): Player {
+  const outcomes = new Map<Expectation, HearerOutcome>();
+  const hearerFor = async (expects: Expectation): Promise<HearerOutcome> => {
+    const outcome = outcomes.get(expects) ?? (await open(expects, options));
+    outcomes.set(expects, outcome);
+    return outcome;
   };
   return {
     play: async (file, expects) => {
       const sound = await readSound(file);
       if (sound.kind === 'unreadable') return sound;
-      return toRecording((await engineFor(expects)).hear(sound.samples));
+      const outcome = await hearerFor(expects);
+      if (outcome.kind === 'unavailable') return { kind: 'unreadable', why: outcome.message };
+      return toRecording(await outcome.hearer.hear(sound.samples));
     },
-    close: () => engines.forEach((engine) => engine.dispose()),
+    close: () => {
+      for (const each of outcomes.values()) if (each.kind === 'opened') each.hearer.dispose();
+    },
   };
+}
+
+function open(expects: Expectation, options: PlayerOptions): Promise<HearerOutcome> {
+  const { engine = DEFAULT_ENGINE, modelFolder } = options;
+  const grammar = recogniserGrammar(expects);
+  return openHearer(engine, { grammar, pronunciations: PRONUNCIATIONS, modelFolder });
 }
 
 async function readSound(

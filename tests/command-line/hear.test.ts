@@ -6,6 +6,7 @@ import { EMPTY_CONTEXT } from '../../core/language/context.ts';
 import { toRow } from '../../server/command-line/hear.ts';
 import { gloveside } from '../support/fake-terminal.ts';
 import { createScratchFolder } from '../support/scratch-folder.ts';
+import { sayPhones, writeTinyEar } from '../support/tiny-ear.ts';
 import { wavOf } from '../support/wav.ts';
 
 const rowSchema = z.looseObject({ file: z.string(), error: z.string().optional() });
@@ -54,6 +55,41 @@ describe('hear', { timeout: 60_000 }, () => {
     expect(JSON.parse(printed[0] ?? '')).toMatchObject({
       understood: { text: '', readings: [], commands: [], unclaimed: [] },
     });
+  });
+
+  it('hears by the engine asked for, and says which there are', async () => {
+    const model = join(folder.path, 'ear');
+    await writeTinyEar(model);
+    const file = await put(
+      'said.wav',
+      wavOf([...sayPhones('S AH K SH AH N F AO R T IY N')], 16_000),
+    );
+    const { status, printed } = await gloveside([
+      'hear',
+      '--engine',
+      'neural',
+      '--model',
+      model,
+      file,
+    ]);
+    expect(status).toBe(0);
+    expect(JSON.parse(printed[0] ?? '')).toMatchObject({
+      words: 'suction fourteen',
+      understood: { readings: [{ quantity: 'suctionPressure', value: 14 }] },
+    });
+    const wrong = await gloveside(['hear', '--engine', 'organic', file]);
+    expect([wrong.status, ...wrong.complaints]).toEqual([
+      2,
+      expect.stringContaining('neural, embedded, both'),
+    ]);
+  });
+
+  it('says which model is missing, with status 1', async () => {
+    const file = await put('quiet.wav', silence(1));
+    const asked = ['hear', '--engine', 'neural', '--model', join(folder.path, 'nowhere'), file];
+    const { status, printed } = await gloveside(asked);
+    expect(status).toBe(1);
+    expect(rowSchema.parse(JSON.parse(printed[0] ?? '')).error).toMatch(/nowhere/);
   });
 });
 

@@ -1,0 +1,118 @@
+import type { AcousticDescription, OnnxModule, OnnxSession, OnnxTensor } from './acoustic-model.ts';
+
+/** The acoustic model hearing a stream: what it remembers between two portions is kept here. One call at a time. */
+export interface Listener {
+  /** Mono samples in −1..1 at 16 kHz in any portions; gives the frames that are known by now. */
+  readonly accept: (samples: Float32Array) => Promise<readonly Float32Array[]>;
+  /** The frames still inside; the samples after it begin a new utterance. */
+  readonly flush: () => Promise<readonly Float32Array[]>;
+  /** Forgets what was heard. */
+  readonly reset: () => void;
+}
+
+export interface AcousticModel {
+  readonly onnx: OnnxModule;
+  readonly session: OnnxSession;
+  readonly description: AcousticDescription;
+}
+
+const SAMPLES = 'samples';
+const FRAMES = 'log_probabilities';
+const after = (name: string): string => `${name}_after`;
+/** 2 s at once: the network's inner maps of more would only fill the memory. */
+const LONGEST_PORTION = 32_000;
+
+export function createListener(model: AcousticModel): Listener {
+  return new StreamListener(model);
+}
+
+class StreamListener implements Listener {
+  readonly #model: AcousticModel;
+  #state: Readonly<Record<string, OnnxTensor>>;
+  #waiting = new Float32Array(0);
+  /** Frames that speak of the time before the first sample. */
+  #early: number;
+
+  constructor(model: AcousticModel) {
+    this.#model = model;
+    this.#state = this.#freshState();
+    this.#early = this.#delayFrames();
+  }
+
+  readonly accept = async (samples: Float32Array): Promise<readonly Float32Array[]> => {
+    const { samplesPerStep } = this.#model.description;
+    const joined = concat(this.#waiting, samples);
+    const whole = joined.length - (joined.length % samplesPerStep);
+    this.#waiting = joined.slice(whole);
+    const longest = LONGEST_PORTION - (LONGEST_PORTION % samplesPerStep);
+    const frames: Float32Array[] = [];
+    for (let at = 0; at < whole; at += longest) {
+      frames.push(...(await this.#run(joined.slice(at, Math.min(at + longest, whole)))));
+    }
+    return frames;
+  };
+
+  readonly flush = async (): Promise<readonly Float32Array[]> => {
+    const { samplesPerStep, delaySamples } = this.#model.description;
+    const missing = (samplesPerStep - (this.#waiting.length % samplesPerStep)) % samplesPerStep;
+    const frames = await this.accept(new Float32Array(missing + delaySamples));
+    this.reset();
+    return frames;
+  };
+
+  readonly reset = (): void => {
+    this.#state = this.#freshState();
+    this.#waiting = new Float32Array(0);
+    this.#early = this.#delayFrames();
+  };
+
+  async #run(samples: Float32Array): Promise<readonly Float32Array[]> {
+    const { onnx, session, description } = this.#model;
+    const sound = new onnx.Tensor('float32', samples, [1, samples.length]);
+    const outputs = await session.run({ [SAMPLES]: sound, ...this.#state });
+    this.#state = Object.fromEntries(
+      Object.keys(description.state).map((name) => [name, output(outputs, after(name))]),
+    );
+    const frames = cut(output(outputs, FRAMES).data, description.phones.length);
+    const early = Math.min(this.#early, frames.length);
+    this.#early -= early;
+    return frames.slice(early);
+  }
+
+  #freshState(): Readonly<Record<string, OnnxTensor>> {
+    const { onnx, description } = this.#model;
+    const zeros = (shape: readonly number[]): Float32Array =>
+      new Float32Array(shape.reduce((product, size) => product * size, 1));
+    return Object.fromEntries(
+      Object.entries(description.state).map(([name, shape]) => [
+        name,
+        new onnx.Tensor('float32', zeros(shape), shape),
+      ]),
+    );
+  }
+
+  #delayFrames(): number {
+    const { delaySamples, frameSamples } = this.#model.description;
+    return delaySamples / frameSamples;
+  }
+}
+
+function output(outputs: Readonly<Record<string, OnnxTensor>>, name: string): OnnxTensor {
+  const tensor = outputs[name];
+  if (tensor === undefined) throw new Error(`The acoustic model has no output named ${name}.`);
+  return tensor;
+}
+
+function cut(data: unknown, classes: number): readonly Float32Array[] {
+  if (!(data instanceof Float32Array)) throw new Error('The acoustic model gives no numbers.');
+  return Array.from({ length: data.length / classes }, (_, frame) =>
+    data.slice(frame * classes, (frame + 1) * classes),
+  );
+}
+
+function concat(first: Float32Array, second: Float32Array): Float32Array<ArrayBuffer> {
+  const joined = new Float32Array(first.length + second.length);
+  joined.set(first);
+  joined.set(second, first.length);
+  return joined;
+}

@@ -1,0 +1,37 @@
+import { soundWords } from '../../core/hearing/dictionary.ts';
+import type { Hearing } from '../../core/hearing/hearing.ts';
+import { combineGrammars, wordsOfGrammar } from '../../core/hearing/jsgf.ts';
+import { isGarbage } from '../../core/hearing/garbage.ts';
+import type { AcousticModel } from '../../core/hearing/listener.ts';
+import { createNeuralDecoder } from '../../core/hearing/neural-decoder.ts';
+import type { NodeHearingOptions } from './node-hearing.ts';
+import { readDictionary } from './node-model.ts';
+
+export interface NeuralHearing {
+  /** One utterance, mono samples at 16 kHz in −1..1, and what another engine heard in it. */
+  readonly hear: (samples: Float32Array, opinion?: string) => Promise<Hearing>;
+}
+
+/** The neural engine in Node. Rejects when the grammar cannot be heard, saying why. */
+export async function createNeuralHearing(
+  model: AcousticModel,
+  options: NodeHearingOptions,
+): Promise<NeuralHearing> {
+  const grammar = combineGrammars([{ text: options.grammar, weight: 1 }]);
+  if (grammar === null) throw new Error('The grammar has no public rule.');
+  const words = wordsOfGrammar(grammar).filter((word) => !isGarbage(word));
+  const { pronunciations } = soundWords(words, await readDictionary(), options.pronunciations);
+  const decoder = createNeuralDecoder({ model, pronunciations });
+  const set = decoder.setGrammar(grammar);
+  if (set.kind === 'malformed') throw new Error(set.message);
+  if (set.kind === 'unknownWords') {
+    throw new Error(`No pronunciation is known for: ${set.words.join(', ')}.`);
+  }
+  return {
+    hear: async (samples, opinion) => {
+      decoder.start();
+      await decoder.accept(samples);
+      return decoder.finish(opinion);
+    },
+  };
+}

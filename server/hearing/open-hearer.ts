@@ -1,0 +1,64 @@
+import type { Hearing } from '../../core/hearing/hearing.ts';
+import { createNeuralHearing } from './neural-hearing.ts';
+import { openNeuralModel } from './neural-model.ts';
+import { createNodeHearing, type NodeHearing, type NodeHearingOptions } from './node-hearing.ts';
+
+/** both: the neural one, with what the embedded one heard as a second opinion. */
+export const ENGINE_CHOICES = ['neural', 'embedded', 'both'] as const;
+export type EngineChoice = (typeof ENGINE_CHOICES)[number];
+
+/** What hears recordings, whichever engine it is made of. */
+export interface Hearer {
+  /** One utterance: mono samples at 16 kHz in −1..1. */
+  readonly hear: (samples: Float32Array) => Promise<Hearing>;
+  readonly dispose: () => void;
+}
+
+export interface HearerOptions extends NodeHearingOptions {
+  /** Where the neural engine's model is; its own folder when left out. */
+  readonly modelFolder?: string | undefined;
+}
+
+export type HearerOutcome =
+  | { readonly kind: 'opened'; readonly hearer: Hearer }
+  | { readonly kind: 'unavailable'; readonly message: string };
+
+/** Tells when the neural engine's model cannot be read; rejects when the grammar cannot be heard. */
+export async function openHearer(
+  choice: EngineChoice,
+  options: HearerOptions,
+): Promise<HearerOutcome> {
+  switch (choice) {
+    case 'embedded':
+      return embeddedHearer(await createNodeHearing(options));
+    case 'neural':
+      return neuralHearer(options, null);
+    case 'both':
+      return neuralHearer(options, await createNodeHearing(options));
+  }
+}
+
+const opened = (hearer: Hearer): HearerOutcome => ({ kind: 'opened', hearer });
+
+const embeddedHearer = (embedded: NodeHearing): HearerOutcome =>
+  opened({
+    hear: (samples) => Promise.resolve(embedded.hear(samples)),
+    dispose: embedded.dispose,
+  });
+
+async function neuralHearer(
+  options: HearerOptions,
+  second: NodeHearing | null,
+): Promise<HearerOutcome> {
+  const outcome = await openNeuralModel(options.modelFolder);
+  if (outcome.kind === 'unavailable') return outcome;
+  const neural = await createNeuralHearing(outcome.model, options);
+  return opened({
+    hear: (samples) => neural.hear(samples, second ? opinionOf(second.hear(samples)) : undefined),
+    dispose: () => second?.dispose(),
+  });
+}
+
+/** Nothing is an opinion too: the neural engine is then alone with its words. */
+const opinionOf = ({ alternatives, rejected }: Hearing): string =>
+  rejected === undefined ? (alternatives[0]?.words ?? '') : '';
