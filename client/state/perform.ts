@@ -133,6 +133,7 @@ const TONE_OF: Record<Saying['reply']['earcon'], EarconId | null> = {
   again: 'again',
   answer: null,
   timeUp: 'timeUp',
+  none: null,
 };
 
 /** The room's echo of the last word must be over before the ear opens again. */
@@ -143,7 +144,8 @@ async function say(hands: Hands, number: number, saying: Saying): Promise<void> 
   const trouble = saying.notKept && hands.sayNotKept(saying.notKept);
   const tone = trouble ? 'again' : TONE_OF[saying.reply.earcon];
   const audible = voice.canSpeak();
-  if (tone ?? !audible) await earcons.play(tone ?? 'kept');
+  const isSilent = saying.reply.spoken === '' && !trouble;
+  if (tone ?? !(audible || isSilent)) await earcons.play(tone ?? 'kept');
   if (audible && isCurrent(hands, number)) await voice.speak(spokenOf(saying, trouble));
   if (audible && isCurrent(hands, number)) await waitFor(clock, TAIL_MS);
   if (saying.reopens && isCurrent(hands, number)) await earcons.play('listening');

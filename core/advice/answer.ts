@@ -281,7 +281,11 @@ function beforeAfterOf(state: VisitState): Verdict {
   if (lines.length === 0) return NEEDS_BEFORE;
   const moved = lines.filter((line) => line.after !== null && isSpoken(line));
   if (moved.length === 0) return NEEDS_AFTER;
-  const rows = [...moved, ...lines.filter((line) => line.after === null && !line.isWorked)];
+  // A voltage traced the fault: that nobody took it again is no gap in the record.
+  const blank = lines.filter(
+    (line) => line.after === null && !line.isWorked && line.place === null,
+  );
+  const rows = [...moved, ...blank];
   return { ...READ, answer: 'beforeAfter', rows: rows.map(toRow) };
 }
 

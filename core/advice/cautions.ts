@@ -2,22 +2,28 @@ import { fluidCautions } from '../calculations/fluid-cautions.ts';
 import type { Question, SafetyTopic } from '../language/utterance.ts';
 import type { PartId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
+import { isAltered } from '../visit/alterations.ts';
+import { chargeBalance } from '../visit/charge-balance.ts';
 import { leftOpen } from '../visit/left-open.ts';
 import { hasBaseline } from '../visit/baseline.ts';
-import { lastChange } from '../visit/changes.ts';
 import type { VisitState } from '../visit/state.ts';
 import { dischargeIsShut, isUnderVacuum, liquidIsTrapped } from './hazards.ts';
+import { isGrounded } from './grounded.ts';
 import { measured } from './measured.ts';
+import { standingFindings } from './standing-findings.ts';
 import type { CautionId } from './verdict.ts';
 
-/** Everything the state of the visit calls for, asked or not. */
+/** Everything the state of the visit calls for, asked or not: what can kill first. */
 export function cautionsFor(state: VisitState): readonly CautionId[] {
   const all: readonly (readonly CautionId[])[] = [
+    isGrounded(state) ? ['groundFault'] : [],
     fluidCautionsOf(state),
+    leaksWhatBurns(state) ? ['gasPoolsLow'] : [],
     nearZero(state),
     keepsTripping(state) ? ['repeatedReset'] : [],
     resetAgain(state) ? ['resetAgain'] : [],
     state.readings.some(({ reading }) => reading.quantity === 'voltage') ? ['liveWork'] : [],
+    isOvercharged(state) ? ['chargeByNameplate'] : [],
     workedBlind(state) ? ['workBeforeBaseline'] : [],
     ...hazardCautions(state),
   ];
@@ -85,11 +91,27 @@ const OF_THE_MOMENT: ReadonlySet<CautionId> = new Set<CautionId>([
   'deadAndDisconnected',
   'pressureTest',
   'liquidBurns',
+  'liveWork',
+  'workBeforeBaseline',
 ]);
 
 /** The cautions that the note carries on. */
 export function cautionsToWrite(state: VisitState): readonly CautionId[] {
   return cautionsFor(state).filter((id) => !OF_THE_MOMENT.has(id));
+}
+
+/** Every flammable refrigerant in the list is heavier than air. */
+function leaksWhatBurns(state: VisitState): boolean {
+  return (
+    fluidCautionsOf(state).includes('flammable') &&
+    standingFindings(state).some(({ finding }) => finding.state === 'leaking')
+  );
+}
+
+/** More went in since the last evacuation than the plate allows. */
+function isOvercharged(state: VisitState): boolean {
+  const { charged, nameplate } = chargeBalance(state);
+  return charged !== null && nameplate !== null && charged.value > nameplate.value;
 }
 
 /** What burns, poisons or stands at extreme pressure: it goes with every number about the unit. */
@@ -112,7 +134,12 @@ const NEAR_ZERO: ReadonlySet<CautionId> = new Set<CautionId>([
   'wetOrWrongRefrigerant',
 ]);
 
-const SAFETIES: ReadonlySet<PartId> = new Set<PartId>(['highPressureSwitch', 'overload']);
+const SAFETIES: ReadonlySet<PartId> = new Set<PartId>([
+  'highPressureSwitch',
+  'overload',
+  'breaker',
+  'fuse',
+]);
 
 function keepsTripping({ findings, work }: VisitState): boolean {
   return (
@@ -129,9 +156,9 @@ function resetAgain({ work }: VisitState): boolean {
   return resets.length > 1;
 }
 
-/** Charge moved and settings set anew count as work: what they changed can no longer be read. */
+/** Charge moved counts as work: what it changed can no longer be read. */
 function workedBlind(state: VisitState): boolean {
-  return lastChange(state) !== null && !hasBaseline(state);
+  return isAltered(state) && !hasBaseline(state);
 }
 
 const SAFETY_CAUTIONS: Record<SafetyTopic, readonly CautionId[]> = {
@@ -155,15 +182,20 @@ const SAFETY_CAUTIONS: Record<SafetyTopic, readonly CautionId[]> = {
 /** What must be heard with a question about safety, whatever the answer: of the matter, and of this unit now. */
 export function safetyCautions(topic: SafetyTopic, state: VisitState): readonly CautionId[] {
   const opens = topic === 'opening' || topic === 'brazing';
+  const fluid = fluidCautionsOf(state);
+  // Told that it burns and that no torch may come near it, nobody is to hear how to braze it after all.
+  const ofTopic = topic === 'brazing' && fluid.includes('flammable') ? [] : SAFETY_CAUTIONS[topic];
+  const powers = topic === 'resetting' || topic === 'energising';
   const ofState: readonly (readonly CautionId[])[] = [
-    fluidCautionsOf(state),
+    powers && isGrounded(state) ? ['groundFault'] : [],
+    fluid,
     opens && isUnderVacuum(state) ? ['openUnderVacuum'] : [],
     opens && liquidIsTrapped(state) ? ['trappedLiquid'] : [],
     (opens || topic === 'charging') && state.unit.refrigerant === 'R-744' ? ['dryIce'] : [],
     topic === 'energising' && dischargeIsShut(state) ? ['frontSeatedDischarge'] : [],
     topic === 'energising' && isUnderVacuum(state) ? ['noPowerInVacuum'] : [],
   ];
-  return [...new Set([...ofState.flat(), ...SAFETY_CAUTIONS[topic]])];
+  return [...new Set([...ofState.flat(), ...ofTopic])];
 }
 
 /** What goes with a question that cannot be answered yet. */

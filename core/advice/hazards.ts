@@ -1,8 +1,8 @@
 import type { PartId } from '../terms/names.ts';
 import { leftOpen } from '../visit/left-open.ts';
 import type { VisitState } from '../visit/state.ts';
-import { standingFindings } from './causes/seen-findings.ts';
 import { measured } from './measured.ts';
+import { standingFindings } from './standing-findings.ts';
 
 const isShut = (part: PartId, state: VisitState): boolean =>
   leftOpen(state).some((left) => left.part === part && left.as !== 'open');

@@ -32,6 +32,7 @@ import {
   shownUnit,
   temperatureOf,
 } from './current.ts';
+import { readTogether } from './read-together.ts';
 import { both, calculated, andThen, worked, type Found } from './found.ts';
 
 type Measure = (state: VisitState) => Found<number>;
@@ -47,7 +48,11 @@ const WORKED: Record<Workable, Measure> = {
     andThen(
       both(
         refrigerantOf(state),
-        both(absoluteOf(state, 'suctionPressure'), temperatureOf(state, 'suctionLineTemp')),
+        readTogether(
+          both(absoluteOf(state, 'suctionPressure'), temperatureOf(state, 'suctionLineTemp')),
+          ['suctionPressure', 'suctionLineTemp'],
+          state,
+        ),
       ),
       ([refrigerant, [suction, suctionLine]]) =>
         withBasis(
@@ -59,7 +64,11 @@ const WORKED: Record<Workable, Measure> = {
     andThen(
       both(
         refrigerantOf(state),
-        both(absoluteOf(state, 'headPressure'), temperatureOf(state, 'liquidLineTemp')),
+        readTogether(
+          both(absoluteOf(state, 'headPressure'), temperatureOf(state, 'liquidLineTemp')),
+          ['headPressure', 'liquidLineTemp'],
+          state,
+        ),
       ),
       ([refrigerant, [head, liquidLine]]) =>
         withBasis(

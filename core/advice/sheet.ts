@@ -1,10 +1,16 @@
-import { SETTINGS, type AnswerableId, type QuantityId } from '../terms/quantities.ts';
+import type { AnswerableId } from '../terms/quantities.ts';
 import type { PlaceId } from '../terms/names.ts';
 import type { Amount } from '../units/amount.ts';
 import { convert } from '../units/convert.ts';
 import { formatAmount } from '../units/format-amount.ts';
 import type { Phase, VisitState } from '../visit/state.ts';
-import { amountOf, sheetRows, type ReadingEntry, type SheetRow } from '../visit/views.ts';
+import {
+  amountOf,
+  isCompared,
+  sheetRows,
+  type ReadingEntry,
+  type SheetRow,
+} from '../visit/views.ts';
 import { shownUnit } from './current.ts';
 import { deviationNow } from './compare.ts';
 import { differenceUnit } from './deviation.ts';
@@ -31,21 +37,9 @@ const ALSO_WORKED: readonly AnswerableId[] = [
   'compressionRatio',
 ];
 
-/** Kept with the unit or the account of refrigerant: not something that work makes better or worse. */
-const NOT_COMPARED: ReadonlySet<QuantityId> = new Set<QuantityId>([
-  ...SETTINGS,
-  'refrigerantAdded',
-  'refrigerantRecovered',
-  'refrigerantLost',
-  'refrigerantCharge',
-  'cylinderWeight',
-  'testPressure',
-  'vacuum',
-]);
-
 /** Every quantity that has a before and an after, as read and as worked out from each column's own readings. */
 export function sheet(state: VisitState): readonly SheetLine[] {
-  const read = sheetRows(state).filter(({ quantity }) => !NOT_COMPARED.has(quantity));
+  const read = sheetRows(state).filter(({ quantity }) => isCompared(quantity));
   const isRead = new Set<AnswerableId>(read.map(({ quantity }) => quantity));
   const also = ALSO_WORKED.filter((about) => !isRead.has(about));
   return [
@@ -69,12 +63,19 @@ function shownAmount(entry: ReadingEntry | null, state: VisitState): Amount | nu
 
 function workedLine(about: AnswerableId, state: VisitState): readonly SheetLine[] {
   const value = (...phases: readonly Phase[]): Amount | null => {
-    const found = measured(about, only(state, phases));
-    return found.kind === 'known' ? found.value : null;
+    const column = only(state, phases);
+    const found = isStandingStill(column) ? null : measured(about, column);
+    return found?.kind === 'known' ? found.value : null;
   };
   const after = value('after') ?? value('work', 'after');
   const line = lineOf({ about, place: null }, { before: value('before'), after }, state);
   return line ? [{ ...line, isWorked: true }] : [];
+}
+
+/** Condensing below the air it gives its heat to: it stands, and its pressures say nothing of split or superheat. */
+function isStandingStill(state: VisitState): boolean {
+  const split = measured('split', state);
+  return split.kind === 'known' && split.value.value < 0;
 }
 
 /** The visit as if only these columns had been read; what the unit is set to stays. */
@@ -82,7 +83,7 @@ export function only(state: VisitState, phases: readonly Phase[]): VisitState {
   return {
     ...state,
     readings: state.readings.filter(
-      ({ phase, reading }) => phases.includes(phase) || NOT_COMPARED.has(reading.quantity),
+      ({ phase, reading }) => phases.includes(phase) || !isCompared(reading.quantity),
     ),
   };
 }
@@ -140,6 +141,6 @@ export function latestRows(state: VisitState): readonly ReadRow[] {
 export function beforeRows(state: VisitState): readonly ReadRow[] {
   return sheetRows(state).flatMap(({ quantity, place, before }) => {
     const shown = shownAmount(before, state);
-    return shown && !NOT_COMPARED.has(quantity) ? [{ about: quantity, place, ...shown }] : [];
+    return shown && isCompared(quantity) ? [{ about: quantity, place, ...shown }] : [];
   });
 }

@@ -205,7 +205,16 @@ export type NextCheck =
 
 /** The standing order, before any cause is chased. */
 export type StepId =
-  'makeSafe' | 'lookFirst' | 'baselineNow' | 'letItSettle' | 'confirmAfter' | 'nothingTellsMore';
+  | 'keepOff'
+  | 'makeSafe'
+  | 'lookFirst'
+  | 'mendLeak'
+  | 'chargeFirst'
+  | 'baselineNow'
+  | 'letItSettle'
+  | 'confirmAfter'
+  | 'dealWithIt'
+  | 'nothingTellsMore';
 
 /** A look, a touch or a test that tells causes apart. */
 export type CheckId =

@@ -1,4 +1,4 @@
-import type { PartId, PlaceId } from '../terms/names.ts';
+import type { FindingStateId, PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Amount } from '../units/amount.ts';
@@ -18,6 +18,8 @@ export interface Context {
   readonly lastPart: PartId | null;
   /** A job is being told step by step: "next" is its next step. */
   readonly stepping: boolean;
+  /** What was said of a fan without saying which: the product has asked, and a coil's name answers. */
+  readonly openFan: FindingStateId | null;
   /** The pair that doubts each other: suction cannot lie above head. */
   readonly headPressure: Amount | null;
   readonly suctionPressure: Amount | null;
@@ -36,6 +38,7 @@ export const EMPTY_CONTEXT: Context = {
   lastPlace: null,
   lastPart: null,
   stepping: false,
+  openFan: null,
   headPressure: null,
   suctionPressure: null,
   names: NO_NAMES,

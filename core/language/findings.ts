@@ -93,6 +93,16 @@ const stateIs =
     return part === null ? null : { findings: [finding(part, state, frame)] };
   };
 
+const COIL_FANS = { condenser: 'condenserFan', evaporator: 'evaporatorFan' } as const;
+
+/** The answer to "which fan": only while that is open. */
+const whichFan: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  const { openFan } = frame.context;
+  if (openFan === null || (part !== 'condenser' && part !== 'evaporator')) return null;
+  return { findings: [finding(COIL_FANS[part], openFan, frame)] };
+};
+
 const VERY =
   '[(really|real|pretty|very|all|completely|totally|kind of|half|partially|a little|a bit|super|still|so|now|also|just|mostly)]';
 const IS =
@@ -100,6 +110,14 @@ const IS =
 
 /** What was found at a part. */
 export const FINDING_RULES: readonly Rule[] = [
+  heardRule('[~the] condenser [~(one|side)]', whichFan, {
+    tags: { part: 'condenser' },
+    alone: true,
+  }),
+  heardRule('[~the] evaporator [~(one|side)]', whichFan, {
+    tags: { part: 'evaporator' },
+    alone: true,
+  }),
   heardRule(`<the> <part> ${IS} <state>`, stateOf('state'), {
     examples: ['condenser is plugged', 'evaporator is a block of ice', 'fan is not running'],
   }),

@@ -100,6 +100,8 @@ export function measured(
   amount: Amounted,
   units: UnitSystem,
 ): Measured | null {
+  // "between a hundred and nine and three quarters" cut at the wrong "and" runs backwards.
+  if (amount.low !== null && amount.high !== null && amount.low > amount.high) return null;
   const resolved = resolveUnit(quantity, amount, units);
   if (resolved !== null) return { quantity, ...resolved, ...marksOf(amount, resolved.unit) };
   const otherwise = SAID_OTHERWISE[quantity];

@@ -227,6 +227,15 @@ export const TALK_RULES: readonly Rule[] = [
   rule('[(at|by|until|around|till|about)] <clock> [(am|pm|a m|p m)]', nothing, {
     examples: ['at 2:30'],
   }),
+  rule('[(good|well)] (morning|afternoon|evening|hello|hi|hey there) [there]', nothing, {
+    alone: true,
+    examples: ['good morning'],
+  }),
+  rule(
+    '(how are you [doing]|how is it going|how you doing|what is up|thanks [a lot]|thank you [very much]|no problem|you bet|see you [(later|around)]|have a good (day|one)|good job|nice job|never mind|nice weather for it) [(buddy|man|boss|there|today|again)]',
+    nothing,
+    { examples: ['thank you very much'] },
+  ),
   rule('<correction>', correction, { examples: ['make that'] }),
 ];
 

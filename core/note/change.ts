@@ -27,8 +27,8 @@ export function changeSection(state: VisitState): Pick<NoteSection, 'lines' | 't
   };
 }
 
-/** What can be told without a gauge: the box, the product, and whether the condenser gets rid of its heat. */
-const FOR_THE_CUSTOMER = new Set(['boxTemp', 'productTemp', 'headPressure', 'split']);
+/** What can be told without a gauge. */
+const FOR_THE_CUSTOMER = new Set(['boxTemp', 'productTemp']);
 
 function isForTheCustomer({ about, place }: SheetLine): boolean {
   return place === null && FOR_THE_CUSTOMER.has(about);

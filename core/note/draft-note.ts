@@ -7,8 +7,9 @@ import { changeSection } from './change.ts';
 import { findingLines } from './findings.ts';
 import type { Note, NoteSection, NoteSectionId } from './note.ts';
 import { openLines } from './open-questions.ts';
-import { productLines, readingsSection } from './readings.ts';
+import { productLines, readingsSection, testsSection } from './readings.ts';
 import { refrigerantSection } from './refrigerant.ts';
+import { summaryLines } from './summary.ts';
 import { unitLines } from './unit.ts';
 import { watchedLines } from './watched.ts';
 import { recommendationLines, workLines } from './work.ts';
@@ -16,11 +17,13 @@ import { recommendationLines, workLines } from './work.ts';
 type Written = Pick<NoteSection, 'lines' | 'table'>;
 
 const HEADINGS: Record<NoteSectionId, string> = {
+  summary: 'In short',
   unit: 'Unit',
   complaint: 'Complaint',
   before: 'Before work',
   findings: 'Found',
   work: 'Work done',
+  tests: 'Measured and tested',
   after: 'After work',
   change: 'What changed',
   watched: 'Watched',
@@ -32,11 +35,13 @@ const HEADINGS: Record<NoteSectionId, string> = {
 };
 
 const WRITERS: Record<NoteSectionId, (state: VisitState) => Written> = {
+  summary: (state) => ({ lines: summaryLines(state) }),
   unit: (state) => ({ lines: unitLines(state) }),
   complaint: (state) => ({ lines: complaintLines(state) }),
   before: (state) => readingsSection('before', state),
   findings: (state) => ({ lines: findingLines(state) }),
   work: (state) => ({ lines: workLines(state) }),
+  tests: testsSection,
   after: (state) => readingsSection('after', state),
   change: changeSection,
   watched: (state) => ({ lines: watchedLines(state) }),

@@ -1,39 +1,82 @@
 import { causesOf } from '../advice/causes/causes-of.ts';
 import { only } from '../advice/sheet.ts';
 import { CAUSES } from '../terms/causes.ts';
-import { FINDING_STATES, PARTS, SIGHT_GLASS_STATES } from '../terms/names.ts';
+import type { Finding } from '../language/utterance.ts';
+import { FINDING_STATES, type FindingStateId, PARTS, SIGHT_GLASS_STATES } from '../terms/names.ts';
+import { isBeforeAlteration, isSinceAlteration } from '../visit/alterations.ts';
+import { sightGlassSeen, type SightGlassSeen } from '../visit/sight-glass.ts';
 import type { VisitState } from '../visit/state.ts';
 import { circuitLines } from './circuit.ts';
 import { otherMemos } from './complaint.ts';
 import { readingWritten, sentence } from './wording.ts';
 
 export function findingLines(state: VisitState): readonly string[] {
-  const { findings, readings, unit } = state;
+  const { findings, readings } = state;
+  const isSince = isSinceAlteration(state);
   return [
-    ...findings.map(({ finding }) =>
-      sentence(`${PARTS[finding.part]}: ${FINDING_STATES[finding.state]}`),
-    ),
+    ...findings.filter((entry) => !isSince(entry) || isAmiss(entry.finding)).map(seenLine),
     ...readings
       .filter(({ reading }) => reading.event !== undefined)
       .map(({ reading }) => sentence(readingWritten(reading))),
     ...circuitLines(state).found,
-    ...(unit.sightGlass === null
-      ? []
-      : [sentence(`Sight glass ${SIGHT_GLASS_STATES[unit.sightGlass]}`)]),
+    ...sightGlassSeen(state)
+      .filter((seen) => !isSince(seen))
+      .map(glassLine),
     ...otherMemos(state).map(({ memo }) => sentence(memo)),
     ...likelyLine(state),
   ];
 }
 
+/** What was seen once the work was done: a fan that turns again belongs under "after", not beside "not running". */
+export function seenAfterLines(state: VisitState): readonly string[] {
+  const isSince = isSinceAlteration(state);
+  return [
+    ...state.findings.filter((entry) => isSince(entry) && !isAmiss(entry.finding)).map(seenLine),
+    ...sightGlassSeen(state).filter(isSince).map(glassLine),
+  ];
+}
+
+const AS_IT_SHOULD_BE: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
+  'ok',
+  'running',
+  'closed',
+]);
+
+export const isAmiss = ({ state }: Finding): boolean => !AS_IT_SHOULD_BE.has(state);
+
+const seenLine = ({ finding }: VisitState['findings'][number]): string =>
+  sentence(`${PARTS[finding.part]}: ${FINDING_STATES[finding.state]}`);
+
+const glassLine = ({ value }: SightGlassSeen): string =>
+  sentence(`Sight glass ${SIGHT_GLASS_STATES[value]}`);
+
 /** What the readings before the work pointed to: likely, never a fact, and only where readings speak for it. */
 function likelyLine(state: VisitState): readonly string[] {
-  const found = causesOf({ ...only(state, ['before']), work: [] });
+  const names = likelyCauses(state);
+  return names.length === 0
+    ? []
+    : [sentence(`Likely, by the readings before work: ${names.join(' or ')}`)];
+}
+
+export function likelyCauses(state: VisitState): readonly string[] {
+  const found = causesOf(asFound(state));
   if (found.kind !== 'known') return [];
   const leading = found.value.causes.filter(
     ({ cause, standing }) => standing === 'leading' && cause !== 'nothingWrong',
   );
   const isRead = leading.some((row) => row.for.some(({ kind }) => kind === 'deviation'));
   if (!isRead) return [];
-  const names = leading.map(({ cause }) => CAUSES[cause]).join(' or ');
-  return [sentence(`Likely, by the readings before work: ${names}`)];
+  return leading.map(({ cause }) => CAUSES[cause]);
+}
+
+/** A fan that turned after its capacitor was replaced must not speak against the fan that stood still. */
+function asFound(state: VisitState): VisitState {
+  const isBefore = isBeforeAlteration(state);
+  const glass = sightGlassSeen(state).findLast(isBefore)?.value ?? null;
+  return {
+    ...only(state, ['before']),
+    work: [],
+    findings: state.findings.filter(isBefore),
+    unit: { ...state.unit, sightGlass: glass },
+  };
 }

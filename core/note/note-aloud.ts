@@ -3,22 +3,18 @@ import type { Said } from '../replies/said.ts';
 import { REFRIGERANTS } from '../terms/refrigerants.ts';
 import type { Note, NoteSection, NoteSectionId } from './note.ts';
 
-/** The note as one would read it out over the phone: headings and sentences, a table as "name value". */
+/** What is worth hearing before the panel goes back on; readings and tables are for the eye. */
+const ALOUD: readonly NoteSectionId[] = ['summary', 'refrigerant', 'open'];
+
+/** The note as one would tell it over the phone: the visit in short, the refrigerant, and what is still open. */
 export function noteAloud({ title, sections }: Note): Said {
-  const text = [`${title}.`, ...sections.map(sectionAloud)].join(' ');
+  const told = sections.filter(({ id }) => ALOUD.includes(id));
+  const text = [`${title}.`, ...told.map(sectionAloud), 'The rest is on the screen.'].join(' ');
   return { text, spoken: spelledOut(text) };
 }
 
-/** Before beside after is told in the section's own sentences; its table is for the eye. */
-const TABLE_IS_FOR_THE_EYE: ReadonlySet<NoteSectionId> = new Set(['change']);
-
-function sectionAloud({ id, heading, lines, table }: NoteSection): string {
-  const rows = table && !TABLE_IS_FOR_THE_EYE.has(id) ? table.rows : [];
-  const read = rows.map((row) => row.join(' ')).join(', ');
-  return [`${heading}:`, ...lines, ...(read === '' ? [] : [`${capital(read)}.`])].join(' ');
-}
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+const sectionAloud = ({ id, heading, lines }: NoteSection): string =>
+  [...(id === 'open' ? [`${heading}:`] : []), ...lines].join(' ');
 
 /** Symbols that a synthesiser spells wrongly or passes over. */
 const SPELLED: readonly (readonly [RegExp, string])[] = [
@@ -26,13 +22,16 @@ const SPELLED: readonly (readonly [RegExp, string])[] = [
   [/ ?°F/g, ' degrees'],
   [/ ?°C/g, ' degrees Celsius'],
   [/ inHg\b/g, ' inches of mercury'],
+  [/(?<=\b1) oz\b/g, ' ounce'],
+  [/(?<=\b1) lb\b/g, ' pound'],
   [/ oz\b/g, ' ounces'],
   [/ lb\b/g, ' pounds'],
   [/ MΩ/g, ' megohms'],
   [/ Ω/g, ' ohms'],
   [/ µF/g, ' microfarads'],
-  [/ V\b/g, ' volts'],
-  [/ A\b/g, ' amps'],
+  [/(?<=\d) V\b/g, ' volts'],
+  // Only after a number: "A manual-reset safety" was read out as "amps manual-reset safety".
+  [/(?<=\d) A\b/g, ' amps'],
   [/(^|[ (])[-−](?=\d)/g, '$1minus '],
 ];
 

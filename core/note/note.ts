@@ -12,11 +12,13 @@ export interface NoteSection {
 }
 
 export type NoteSectionId =
+  | 'summary'
   | 'unit'
   | 'complaint'
   | 'before'
   | 'findings'
   | 'work'
+  | 'tests'
   | 'after'
   | 'change'
   | 'watched'

@@ -3,11 +3,10 @@ import { FINDING_STATES, PARTS } from '../terms/names.ts';
 import { leftWords } from '../replies/left-open-sentences.ts';
 import type { Finding } from '../language/utterance.ts';
 import { leftOpen } from '../visit/left-open.ts';
-import { SETTINGS } from '../terms/quantities.ts';
 import { hasBaseline } from '../visit/baseline.ts';
-import { lastChange } from '../visit/changes.ts';
 import type { VisitState } from '../visit/state.ts';
-import { sheetRows } from '../visit/views.ts';
+import { isAltered } from '../visit/alterations.ts';
+import { isCompared, sheetRows } from '../visit/views.ts';
 import { circuitLines } from './circuit.ts';
 import { listed, nameWritten, sentence, valueWritten } from './wording.ts';
 
@@ -38,34 +37,22 @@ function doubtLines({ doubts }: VisitState): readonly string[] {
 
 function baselineLines(state: VisitState): readonly string[] {
   const { beforeMarkedAt, readings } = state;
-  if (lastChange(state) !== null && !hasBaseline(state)) {
+  if (isAltered(state) && !hasBaseline(state)) {
     return ['Work was done before any reading: nothing shows how the unit ran before.'];
   }
-  return beforeMarkedAt === null && readings.length > 0
+  return isAltered(state) && beforeMarkedAt === null && readings.length > 0
     ? ['The readings before work were not marked as such.']
     : [];
 }
 
 function missingAfterLines(state: VisitState): readonly string[] {
-  if (state.work.length === 0) return [];
+  if (!isAltered(state)) return [];
   const blank = sheetRows(state).filter(({ before, after }) => before !== null && after === null);
   const names = blank
-    .filter(({ quantity }) => !STAYS.has(quantity))
+    .filter(({ quantity, place }) => place === null && isCompared(quantity))
     .map(({ quantity, place }) => nameWritten({ quantity, place }));
   return names.length === 0 ? [] : [sentence(`Not read again after the work: ${listed(names)}`)];
 }
-
-/** What is set, weighed or tested once is not read again. */
-const STAYS = new Set<string>([
-  ...SETTINGS,
-  'refrigerantAdded',
-  'refrigerantRecovered',
-  'refrigerantLost',
-  'refrigerantCharge',
-  'cylinderWeight',
-  'testPressure',
-  'vacuum',
-]);
 
 /** A control reported tripped, with nothing said later that puts it right. */
 function trippedLines(state: VisitState): readonly string[] {

@@ -1,6 +1,9 @@
+import type { Reading } from '../language/utterance.ts';
 import { SETTINGS, type QuantityId } from '../terms/quantities.ts';
 import type { VisitState } from '../visit/state.ts';
-import type { ReadingEntry } from '../visit/views.ts';
+import { isAltered, isSinceAlteration } from '../visit/alterations.ts';
+import { isCompared, type ReadingEntry } from '../visit/views.ts';
+import { seenAfterLines } from './findings.ts';
 import type { NoteSection, NoteTable } from './note.ts';
 import { nameWritten, readingWritten, sentence, valueWritten } from './wording.ts';
 
@@ -13,32 +16,56 @@ const ELSEWHERE: ReadonlySet<QuantityId> = new Set<QuantityId>([
   ...SETTINGS,
 ]);
 
+/** Taken once, to find the fault or to prove the work: they have no before and no after. */
+const isTest = ({ reading: { quantity, place } }: ReadingEntry): boolean =>
+  place !== null || !isCompared(quantity);
+
 /** What was read in a column, every reading of it: a second look is part of the record. */
 export function readingsSection(
   column: 'before' | 'after',
   state: VisitState,
 ): Pick<NoteSection, 'lines' | 'table'> {
   const entries = columnEntries(column, state);
-  if (entries.length === 0) return { lines: absence(column, state) };
-  return { lines: plainLines(column, entries), table: tableOf(entries) };
+  const seen = column === 'after' ? seenAfterLines(state) : [];
+  if (entries.length === 0) return { lines: [...absence(column, state), ...seen] };
+  return { lines: [...plainLines(column, entries), ...seen], table: tableOf(entries) };
 }
 
-/** The after as it was marked; until then, whatever was read since the before. */
+const written = ({ readings }: VisitState): readonly ReadingEntry[] =>
+  readings.filter(({ reading }) => reading.event === undefined && !ELSEWHERE.has(reading.quantity));
+
+/** The after as it was marked; until then, whatever was read since the last change, or since the before. */
 function columnEntries(column: 'before' | 'after', state: VisitState): readonly ReadingEntry[] {
-  const of = (phase: ReadingEntry['phase']): readonly ReadingEntry[] =>
-    state.readings.filter(
-      (entry) =>
-        entry.phase === phase &&
-        entry.reading.event === undefined &&
-        !ELSEWHERE.has(entry.reading.quantity),
-    );
-  if (column === 'before') return of('before');
-  return [...of('work'), ...of('after')];
+  const own = written(state).filter((entry) => !isTest(entry));
+  if (column === 'before') return own.filter(({ phase }) => phase === 'before');
+  const marked = own.filter(({ phase }) => phase === 'after');
+  if (marked.length > 0) return marked;
+  const isSince = isSinceAlteration(state);
+  return own.filter((entry) => entry.phase === 'work' && (isSince(entry) || !isAltered(state)));
 }
+
+/** What was measured on the way: the tests as sentences, the rest as it was read. */
+export function testsSection(state: VisitState): Pick<NoteSection, 'lines' | 'table'> {
+  const inColumns = new Set([...columnEntries('before', state), ...columnEntries('after', state)]);
+  const entries = written(state).filter((entry) => !inColumns.has(entry));
+  const tabled = entries.filter(({ reading }) => TESTS[reading.quantity] === undefined);
+  const lines = Object.entries(TESTS).flatMap(([quantity, name]) => {
+    const own = entries.filter(({ reading }) => reading.quantity === quantity);
+    return own.length === 0
+      ? []
+      : [sentence(`${name}: ${own.map(({ reading }) => valueOnly(reading)).join(', then ')}`)];
+  });
+  return { lines, ...(tabled.length === 0 ? {} : { table: tableOf(tabled) }) };
+}
+
+const TESTS: Partial<Record<QuantityId, string>> = {
+  testPressure: 'Nitrogen test',
+  vacuum: 'Vacuum',
+};
 
 function absence(column: 'before' | 'after', state: VisitState): readonly string[] {
   if (column === 'before') return ['No readings before work were recorded.'];
-  return state.work.length > 0 ? ['No readings after work were recorded.'] : [];
+  return isAltered(state) ? ['No readings after work were recorded.'] : [];
 }
 
 /** For the customer: the box first, it is what they bought. */
@@ -59,7 +86,7 @@ function tableOf(entries: readonly ReadingEntry[]): NoteTable {
   };
 }
 
-function valueOnly(reading: ReadingEntry['reading']): string {
+function valueOnly(reading: Reading): string {
   return readingWritten(reading).slice(nameWritten(reading).length + 1);
 }
 

@@ -1,13 +1,17 @@
-import { figureText } from '../replies/amounts.ts';
+import { weightText } from '../replies/amounts.ts';
+import type { Amount } from '../units/amount.ts';
+import { chargeBalance } from '../visit/charge-balance.ts';
 import { type RefrigerantAccount, refrigerantAccounts } from '../visit/refrigerant-account.ts';
 import type { VisitState } from '../visit/state.ts';
+import { isNewer, type ReadingEntry } from '../visit/views.ts';
 import type { NoteSection } from './note.ts';
 import { sentence, valueWritten } from './wording.ts';
 
 /** Every movement as it was weighed, and the sums: each refrigerant keeps an account of its own. */
 export function refrigerantSection(state: VisitState): Pick<NoteSection, 'lines' | 'table'> {
   const accounts = refrigerantAccounts(state);
-  return { lines: accounts.length === 0 ? nothingMoved(state) : accounts.flatMap(accountLines) };
+  if (accounts.length === 0) return { lines: nothingMoved(state) };
+  return { lines: accounts.flatMap((account) => accountLines(account, state)) };
 }
 
 /** That none was moved is part of the record: the next leak calculation leans on it. */
@@ -19,14 +23,21 @@ function nothingMoved({ work, readings }: VisitState): readonly string[] {
 const kindOf = ({ refrigerant }: RefrigerantAccount): string =>
   refrigerant ?? 'refrigerant of a kind not stated';
 
-function accountLines(account: RefrigerantAccount): readonly string[] {
+function accountLines(account: RefrigerantAccount, state: VisitState): readonly string[] {
   const { added, recovered, lost } = account;
-  const kind = kindOf(account);
+  const told = (did: string) => (entry: ReadingEntry) => ({ did, entry });
+  const moved = [
+    ...added.map(told('added')),
+    ...recovered.map(told('recovered')),
+    ...lost.map(told('lost')),
+  ].toSorted((one, other) => (isNewer(state, one.entry.id, other.entry.id) ? 1 : -1));
+  const isOwn = account.refrigerant === state.unit.refrigerant;
   return [
-    ...added.map(({ reading }) => sentence(`Added ${valueWritten(reading)} of ${kind}`)),
-    ...recovered.map(({ reading }) => sentence(`Recovered ${valueWritten(reading)} of ${kind}`)),
-    ...lost.map(({ reading }) => sentence(`Lost ${valueWritten(reading)} of ${kind}`)),
+    ...moved.map(({ did, entry }) =>
+      sentence(`${did} ${valueWritten(entry.reading)} of ${kindOf(account)}`),
+    ),
     ...balanceLines(account),
+    ...(isOwn ? byTheScale(state) : []),
   ];
 }
 
@@ -34,7 +45,7 @@ function accountLines(account: RefrigerantAccount): readonly string[] {
 function balanceLines(account: RefrigerantAccount): readonly string[] {
   const { added, recovered, lost, sums, unweighed } = account;
   if (sums === null || added.length + recovered.length + lost.length < 2) return [];
-  const of = (value: number): string => figureText({ value, unit: sums.unit });
+  const of = (value: number): string => weightText({ value, unit: sums.unit });
   const astray = sums.lost === 0 ? '' : `, lost ${of(sums.lost)}`;
   const missing = unweighed > 0 ? ', leaving out what has no weight' : '';
   return [
@@ -47,4 +58,26 @@ function balanceLines(account: RefrigerantAccount): readonly string[] {
 function netWords(net: number, of: (value: number) => string): string {
   if (Math.abs(net) < 1e-9) return 'nothing';
   return net > 0 ? `${of(net)} added` : `${of(-net)} taken out`;
+}
+
+/** Where it was emptied and weighed in anew, what is in it is known, and what had been lost. */
+function byTheScale(state: VisitState): readonly string[] {
+  const { nameplate, takenOut, charged } = chargeBalance(state);
+  if (charged === null) return [];
+  const lost = nameplate && takenOut ? nameplate.value - takenOut.value : 0;
+  const now = `In it now, by the scale: ${weightText(charged)}${againstPlate(charged, nameplate)}`;
+  if (nameplate === null || lost <= 0) return [sentence(now)];
+  const missing = weightText({ ...nameplate, value: lost });
+  return [
+    sentence(now),
+    sentence(`Missing when it was recovered: ${missing} of ${weightText(nameplate)}`),
+  ];
+}
+
+function againstPlate(charged: Amount, nameplate: Amount | null): string {
+  if (nameplate === null) return '; the nameplate charge was not recorded';
+  const over = Number((charged.value - nameplate.value).toFixed(2));
+  if (over === 0) return ', the nameplate charge';
+  const off = weightText({ ...nameplate, value: Math.abs(over) });
+  return `, ${off} ${over > 0 ? 'over' : 'under'} the nameplate`;
 }

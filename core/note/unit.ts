@@ -1,7 +1,8 @@
 import type { NameplateItem } from '../language/utterance.ts';
-import { figureText } from '../replies/amounts.ts';
+import { figureText, weightText } from '../replies/amounts.ts';
 import { CONDENSERS, EQUIPMENT, HEAD_CONTROLS, METERING_DEVICES } from '../terms/names.ts';
 import { QUANTITIES, SETTINGS } from '../terms/quantities.ts';
+import type { Amount } from '../units/amount.ts';
 import type { VisitState } from '../visit/state.ts';
 import { latestAmount } from '../visit/views.ts';
 import { sentence } from './wording.ts';
@@ -43,12 +44,18 @@ const ITEMS: Record<NameplateItem, string> = {
 
 const isItem = (id: string): id is NameplateItem => id in ITEMS;
 
+/** As plates print it and as scales show it. */
+function amountText(amount: Amount): string {
+  const [plain, weight] = [figureText(amount), weightText(amount)];
+  return plain === weight ? plain : `${plain} (${weight})`;
+}
+
 function nameplateLines({ unit: { nameplate } }: VisitState): readonly string[] {
   const items = Object.keys(ITEMS)
     .filter(isItem)
     .flatMap((item) => {
       const amount = nameplate[item];
-      return amount ? [`${ITEMS[item]} ${figureText(amount)}`] : [];
+      return amount ? [`${ITEMS[item]} ${amountText(amount)}`] : [];
     });
   return items.length === 0 ? [] : [sentence(`Nameplate: ${items.join(', ')}`)];
 }

@@ -1,7 +1,7 @@
 import type { Doubt, Reading } from '../language/utterance.ts';
 import { PLACES } from '../terms/names.ts';
 import { quantityTerm } from '../terms/quantities.ts';
-import { figureText, heardNumber, withSymbol } from '../replies/amounts.ts';
+import { figureText, heardNumber, poundsAndOunces, withSymbol } from '../replies/amounts.ts';
 import { unitRow, type UnitId } from '../units/units.ts';
 
 /** A reading as it stands on paper: its full name, its value as said with its unit, and how it was taken. */
@@ -17,6 +17,8 @@ export function nameWritten({ quantity, place }: Pick<Reading, 'quantity' | 'pla
 export function valueWritten(reading: Reading | Doubt): string {
   const { value, low, high, unit, hedged, overlimit } = reading;
   if (overlimit) return 'over limit';
+  const compound = poundsAndOunces(reading);
+  if (compound) return `${hedged ? 'about ' : ''}${compound.text}`;
   if (value !== undefined) return `${hedged ? 'about ' : ''}${numberWritten(value, unit)}`;
   if (low === undefined || high === undefined) return 'without a number';
   return `${heardNumber(low)} to ${numberWritten(high, unit)}`;

@@ -3,10 +3,26 @@ import { workDone } from '../replies/work-words.ts';
 import type { VisitState } from '../visit/state.ts';
 import { sentence } from './wording.ts';
 
-export function workLines({ work, recommendations, readings }: VisitState): readonly string[] {
-  if (work.length > 0) return work.map(({ work: { did, part } }) => sentence(workDone(did, part)));
+export function workLines(state: VisitState): readonly string[] {
+  const { work, recommendations, readings } = state;
+  if (work.length > 0) {
+    return [
+      ...work.map(({ work: { did, part } }) => sentence(workDone(did, part))),
+      ...timeLines(state),
+    ];
+  }
   const isEmpty = recommendations.length === 0 && readings.length === 0;
   return isEmpty ? [] : ['No work was recorded.'];
+}
+
+const MINUTE_MS = 60_000;
+
+/** What the office bills by: from the first thing said to the finish. */
+function timeLines({ openedAt, finishedAt }: VisitState): readonly string[] {
+  if (openedAt === null || finishedAt === null) return [];
+  const minutes = Math.round((finishedAt - openedAt) / MINUTE_MS);
+  const [hours, rest] = [Math.trunc(minutes / 60), minutes % 60];
+  return [`On the visit: ${hours === 0 ? '' : `${String(hours)} h `}${String(rest)} min.`];
 }
 
 export function recommendationLines({ recommendations }: VisitState): readonly string[] {

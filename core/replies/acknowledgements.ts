@@ -13,7 +13,7 @@ import {
 import { CHARGE_DOUBTS, VALVE_KINDS } from '../terms/procedures.ts';
 import type { UnitSystem } from '../units/units.ts';
 import type { Acknowledgement, TakenBack } from '../visit/acknowledgement.ts';
-import { counted, figure, heardDigits, heardNumber } from './amounts.ts';
+import { counted, figure, heardDigits, heardNumber, poundsAndOunces } from './amounts.ts';
 import { designation } from './designation.ts';
 import { doubtSaid } from './doubts.ts';
 import { finishedAnywaySaid, finishHeldSaid, stillOpenSaid } from './left-open-sentences.ts';
@@ -67,7 +67,7 @@ const WORDED: Worded = {
   finished: ({ open }) =>
     open === 0
       ? plain('Finished. The note is ready.')
-      : line`Finished. ${counted(open, 'open question')} in the note: settle it there.`,
+      : line`Finished. ${counted(open, 'open question')} in the note: settle ${open === 1 ? 'it' : 'them'} there.`,
   finishHeld: ({ left }) => finishHeldSaid(left),
   stillOpen: ({ left }) => stillOpenSaid(left),
   finishedAnyway: ({ left }) => finishedAnywaySaid(left),
@@ -125,8 +125,8 @@ const FACT_WORDED: FactWorded = {
     doors === undefined
       ? plain(EQUIPMENT[value])
       : line`${EQUIPMENT[value]}, ${counted(doors, 'door')}`,
-  nameplate: ({ item, value, unit }) =>
-    line`nameplate ${NAMEPLATE_ITEMS[item]} ${figure({ value, unit })}`,
+  nameplate: ({ item, value, unit, words }) =>
+    line`nameplate ${NAMEPLATE_ITEMS[item]} ${poundsAndOunces({ value, unit, words }) ?? figure({ value, unit })}`,
   unit: ({ value }) => plain(`unit: ${value}`),
   site: ({ value }) => plain(`site: ${value}`),
 };

@@ -2,7 +2,7 @@ import type { Amount } from '../units/amount.ts';
 import { formatAmount, formatNumber, sayAmount } from '../units/format-amount.ts';
 import { SHOWN_UNITS } from '../units/shown-unit.ts';
 import { unitRow, type UnitId, type UnitSystem } from '../units/units.ts';
-import { line, plain, type Said } from './said.ts';
+import { join, line, plain, type Said } from './said.ts';
 
 /** A computed or shown value: rounded as its unit is, with the unit. */
 export function figure(amount: Amount): Said {
@@ -39,6 +39,38 @@ export function readBack({ value, unit }: Heard, units: UnitSystem): Said {
   const { symbol, spoken } = unitRow(unit);
   const words = Math.abs(value) === 1 ? spoken.one : spoken.many;
   return { text: withSymbol(digits, symbol), spoken: `${checkable(digits)} ${words}` };
+}
+
+const OUNCES_A_POUND = 16;
+
+interface Worded {
+  readonly value?: number;
+  readonly unit: UnitId | null;
+  readonly words: string;
+}
+
+/** "Seven pounds eight ounces" is kept as 120 ounces, and said back and written down as it was said. */
+export function poundsAndOunces({ value, unit, words }: Worded): Said | null {
+  const isCompound = unit === 'oz' && value !== undefined && /pound|\blbs?\b/i.test(words);
+  return isCompound ? inPounds(value) : null;
+}
+
+/** A weight of a pound and more, as a scale shows it. */
+export function inPounds(ounces: number): Said {
+  const pounds = Math.trunc(ounces / OUNCES_A_POUND);
+  const rest = Number((ounces - pounds * OUNCES_A_POUND).toFixed(2));
+  const each = [
+    ...(pounds === 0 ? [] : [figure({ value: pounds, unit: 'lb' })]),
+    ...(rest === 0 && pounds !== 0 ? [] : [figure({ value: rest, unit: 'oz' })]),
+  ];
+  return join(each, ' ');
+}
+
+/** A pound and more as a scale shows it; under that, and in metric, the plain figure. */
+export function weightText(amount: Amount): string {
+  return amount.unit === 'oz' && Math.abs(amount.value) >= 16
+    ? inPounds(amount.value).text
+    : figureText(amount);
 }
 
 export function isHabitual(unit: UnitId, units: UnitSystem): boolean {

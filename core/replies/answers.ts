@@ -2,7 +2,6 @@ import type { Members } from '../advice/by-kind.ts';
 import type {
   BeforeAfterRow,
   Deviation,
-  Direction,
   Input,
   Known,
   ReadRow,
@@ -10,6 +9,8 @@ import type {
 } from '../advice/verdict.ts';
 import { EQUIPMENT, METERING_DEVICES, PLACES } from '../terms/names.ts';
 import { REFRIGERANTS } from '../terms/refrigerants.ts';
+import type { AnswerableId } from '../terms/quantities.ts';
+import { formatAmount } from '../units/format-amount.ts';
 import type { UnitId } from '../units/units.ts';
 import { figure } from './amounts.ts';
 import { causesSaid, nextSaid } from './causes.ts';
@@ -31,18 +32,19 @@ type Worded = { readonly [A in Answer]: (known: Answers[A]) => Said };
 
 const amount = (value: number, unit: UnitId): Said => figure({ value, unit });
 
+/** Without its unit, where the sentence has said it already. */
+function bare(value: number, unit: UnitId): Said {
+  const { digits } = formatAmount({ value, unit });
+  return { text: digits, spoken: digits.replace(/^-/, 'minus ') };
+}
+
 /** The answer first, then what it means. */
 const WORDED: Worded = {
   target: (known) => sentences([targetSaid(known), ...youAre(known.reading)]),
   value: ({ about, place, value, unit }) =>
     line`${placedName(about, place)} is ${amount(value, unit)}.`,
   compare: (known) =>
-    sentences([
-      comparedSaid(known),
-      ...alongsideSaid(known),
-      ...bandSaid(known),
-      ...ruleSaid(known.basis),
-    ]),
+    sentences([comparedSaid(known), ...alongsideSaid(known), ...ruleSaid(known.basis)]),
   saturation: ({ refrigerant, given, value, unit, bubble }) =>
     bubble === undefined
       ? line`${designation(refrigerant)} at ${figure(given)}: ${amount(value, unit)}.`
@@ -59,11 +61,11 @@ const WORDED: Worded = {
   judged: (known) => judgedSaid(known),
   limit: (known) => limitSaid(known),
   hottestDay: hottestDaySaid,
-  beforeAfter: ({ rows }) => sentences(rows.map(changeSaid)),
+  beforeAfter: ({ rows }) => changesSaid(rows),
   before: ({ rows }) => line`Before: ${rowsSaid(rows)}.`,
   readback: ({ rows }) => line`Latest: ${rowsSaid(rows)}.`,
   causes: causesSaid,
-  nextCheck: nextSaid,
+  nextCheck: (next) => nextSaid(next),
   switch: (known) => switchSaid(known),
   nextPlace: (known) => nextPlaceSaid(known),
   leftOpen: (known) => leftOpenSaid(known),
@@ -107,7 +109,7 @@ function targetFigure(known: Answers['target']): Said {
     return line`${name} should be from ${amount(band.low, unit)} to ${amount(band.high, unit)}.`;
   }
   if (through) {
-    return line`${SHORT_NAMES[through.about]} should be ${figure(through)}, so ${name} about ${amount(value, unit)}.`;
+    return line`${name} should be about ${amount(value, unit)}, ${SHORT_NAMES[through.about]} at ${figure(through)}.`;
   }
   if (band === null) return line`${name} should be about ${amount(value, unit)}.`;
   return line`${name} should be about ${amount(value, unit)}, from ${amount(band.low, unit)} to ${amount(band.high, unit)}.`;
@@ -147,14 +149,19 @@ function youAre(reading: Deviation | undefined): readonly Said[] {
   ];
 }
 
+/** How far off first: that is what was asked. Off the middle of a band is not off, so that nobody chases a degree. */
 function comparedSaid(known: Answers['compare']): Said {
   const { about, measured, target, measuredUnit, value, unit, direction } = known;
+  const name = SHORT_NAMES[about];
   const band = bandOf(known);
-  if (band !== null) {
-    return line`${SHORT_NAMES[about]} is ${amount(measured, measuredUnit)}, should be from ${amount(band.low, measuredUnit)} to ${amount(band.high, measuredUnit)}: ${offBy(value, unit, direction)}.`;
-  }
-  const is = line`${SHORT_NAMES[about]} is ${amount(measured, measuredUnit)}, should be ${amount(target, measuredUnit)}`;
-  return line`${is}: ${offBy(value, unit, direction)}.`;
+  const should = band
+    ? line`from ${bare(band.low, measuredUnit)} to ${bare(band.high, measuredUnit)}`
+    : bare(target, measuredUnit);
+  const read = amount(measured, measuredUnit);
+  if (direction === 'on') return line`${name} is on target: ${read}, should be ${should}.`;
+  return isInBand(known)
+    ? line`${name} is ${read}, within the usual range: it should be about ${should}.`
+    : line`${name} is ${amount(value, unit)} ${direction}: ${bare(measured, measuredUnit)}, should be ${should}.`;
 }
 
 interface Ends {
@@ -180,41 +187,49 @@ const BAND_ONLY: Partial<Record<TargetBasis, true>> = {
 
 export const isBandOnly = (basis: TargetBasis): boolean => BAND_ONLY[basis] === true;
 
-function offBy(value: number, unit: UnitId, direction: Direction): Said {
-  return direction === 'on' ? plain('on target') : line`${amount(value, unit)} ${direction}`;
-}
-
-function alongsideSaid({ alongside }: Answers['compare']): readonly Said[] {
-  if (!alongside || alongside.direction === 'on') return [];
+function alongsideSaid(known: Answers['compare']): readonly Said[] {
+  const { alongside } = known;
+  if (!alongside || alongside.direction === 'on' || isInBand(known)) return [];
   const { about, value, unit, direction } = alongside;
-  return [line`That is ${SHORT_NAMES[about]} ${offBy(value, unit, direction)}.`];
-}
-
-/** Off the middle of a band is not off: said, so that nobody chases a degree. */
-function bandSaid(known: Answers['compare']): readonly Said[] {
-  return isInBand(known) && known.direction !== 'on'
-    ? [plain('That is within the usual range.')]
-    : [];
+  return [line`${SHORT_NAMES[about]} is ${amount(value, unit)} ${direction}.`];
 }
 
 export function isInBand({ measured, low, high }: Answers['compare']): boolean {
   return low !== undefined && high !== undefined && measured >= low && measured <= high;
 }
 
-function changeSaid(row: BeforeAfterRow): Said {
-  const { about, place, before, after, unit } = row;
-  const name = placedName(about, place);
-  if (before === null && after === null) return plain('');
-  if (before === null) return line`${name} ${amount(after ?? 0, unit)} after, still blank before.`;
-  if (after === null) return line`${name} ${amount(before, unit)} before, still blank after.`;
-  return line`${name} ${amount(before, unit)} before, ${amount(after, unit)} after${movedSaid(row)}.`;
+/** In the order that a technician waits for them: the box is what was complained of. */
+const FIRST: readonly AnswerableId[] = [
+  'boxTemp',
+  'headPressure',
+  'suctionPressure',
+  'superheat',
+  'subcooling',
+  'split',
+];
+
+const placeInLine = ({ about }: BeforeAfterRow): number =>
+  FIRST.includes(about) ? FIRST.indexOf(about) : FIRST.length;
+
+function changesSaid(rows: readonly BeforeAfterRow[]): Said {
+  const told = rows.toSorted((one, other) => placeInLine(one) - placeInLine(other));
+  const blank = (column: 'before' | 'after'): readonly Said[] => {
+    const names = told.filter((row) => row[column] === null).map(nameOf);
+    return names.length === 0 ? [] : [plain(`Still blank ${column}: ${names.join(', ')}.`)];
+  };
+  const moved = told.flatMap((row) => changeSaid(row));
+  return sentences([...moved, ...blank('before'), ...blank('after')]);
 }
 
-function movedSaid({ change, changeUnit }: BeforeAfterRow): Said {
-  if (change === null) return plain('');
+const nameOf = ({ about, place }: BeforeAfterRow): string => placedName(about, place);
+
+function changeSaid(row: BeforeAfterRow): readonly Said[] {
+  const { before, after, unit, change, changeUnit } = row;
+  if (before === null || after === null || change === null) return [];
+  const columns = line`${bare(before, unit)} before, ${bare(after, unit)} after`;
+  if (change === 0) return [line`${nameOf(row)} the same: ${columns}.`];
   const moved = amount(Math.abs(change), changeUnit);
-  if (change === 0) return plain(': the same');
-  return line`: ${change > 0 ? 'up' : 'down'} ${moved}`;
+  return [line`${nameOf(row)} ${change > 0 ? 'up' : 'down'} ${moved}: ${columns}.`];
 }
 
 function rowsSaid(rows: readonly ReadRow[]): Said {

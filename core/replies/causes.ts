@@ -1,4 +1,5 @@
 import type { CauseRow, EvidenceRow, Known, NextCheck } from '../advice/verdict.ts';
+import type { CauseId } from '../terms/causes.ts';
 import { FINDING_STATES, PARTS, SIGHT_GLASS_STATES } from '../terms/names.ts';
 import type { UnitId } from '../units/units.ts';
 import { figure } from './amounts.ts';
@@ -6,7 +7,7 @@ import { CAUSE_PHRASES } from './cause-phrases.ts';
 import { CHECK_SENTENCES, STEP_SENTENCES } from './check-sentences.ts';
 import { SHORT_NAMES } from './names.ts';
 import { NEED_SENTENCES } from './refusals.ts';
-import { capitalised, join, line, plain, sentences, type Said } from './said.ts';
+import { join, line, plain, sentences, type Said } from './said.ts';
 
 type Causes = Extract<Known, { answer: 'causes' }>;
 
@@ -20,12 +21,14 @@ const amount = (value: number, unit: UnitId): Said => figure({ value, unit });
 
 /** The likeliest, what speaks for it and against it, what else it may be, and what to do. */
 export function causesSaid({ causes, notRead, next }: Causes): Said {
+  const leading = causes.filter(({ standing }) => standing === 'leading');
   const unread = notRead.slice(0, MOST_UNREAD).map((id) => SHORT_NAMES[id]);
+  const isOpen = leading.length === 0 && unread.length > 0;
   return sentences([
-    ...leadingSaid(causes.filter(({ standing }) => standing === 'leading')),
+    ...(causes.length === 0 ? [] : leadingSaid(leading)),
     ...othersSaid(causes),
-    ...(unread.length === 0 ? [] : [plain(`Not read: ${listed(unread)}.`)]),
-    nextSaid(next),
+    ...(isOpen ? [plain(`Not read: ${listed(unread)}.`)] : []),
+    nextSaid(next, leading[0]?.cause ?? null),
   ]);
 }
 
@@ -39,9 +42,7 @@ function leadingSaid(leading: readonly CauseRow[]): readonly Said[] {
   const against = first.against.slice(0, MOST_AGAINST).map(evidenceSaid);
   return [
     line`Most likely ${names}: ${reasons}.`,
-    against.length === 0
-      ? plain('Against it: nothing yet.')
-      : line`Against it: ${join(against, ', ')}.`,
+    ...(against.length === 0 ? [] : [line`Against it: ${join(against, ', ')}.`]),
   ];
 }
 
@@ -71,27 +72,28 @@ export function evidenceSaid(row: EvidenceRow): Said {
   }
 }
 
+/** Head alone: its split shows the same thing again. */
 function deviationSaid(row: Extract<EvidenceRow, { kind: 'deviation' }>): Said {
-  const { about, value, unit, direction, alongside } = row;
+  const { about, value, unit, direction } = row;
   const name = SHORT_NAMES[about];
   if (direction === 'on') return plain(`${name} about right`);
-  const own = line`${name} ${amount(value, unit)} ${direction}`;
-  if (!alongside) return own;
-  return line`${own} and ${SHORT_NAMES[alongside.about]} ${amount(alongside.value, alongside.unit)} ${direction}`;
+  return line`${name} ${amount(value, unit)} ${direction}`;
 }
 
-/** One sentence: what to do, and what it tells apart. */
-export function nextSaid(next: NextCheck): Said {
+/** One sentence: what to do, and what it tells apart. What was just named as likeliest is not named again. */
+export function nextSaid(next: NextCheck, named: CauseId | null = null): Said {
   if (next.next === 'step') return plain(STEP_SENTENCES[next.step]);
   const does =
     next.next === 'check'
       ? CHECK_SENTENCES[next.check]
       : NEED_SENTENCES[next.need].replace(/\.$/, '');
   const [one, other] = next.between;
-  if (one === undefined || other === undefined) return plain(`${does}.`);
-  return capitalised(
-    plain(`${does}: it tells ${CAUSE_PHRASES[one]} from ${CAUSE_PHRASES[other]}.`),
-  );
+  if (one === undefined) return plain(`${does}.`);
+  if (other === undefined) return plain(`${does}: it confirms ${CAUSE_PHRASES[one]}.`);
+  if (named === null || (named !== one && named !== other)) {
+    return plain(`${does}: it tells ${CAUSE_PHRASES[one]} from ${CAUSE_PHRASES[other]}.`);
+  }
+  return plain(`${does}: it tells that from ${CAUSE_PHRASES[named === one ? other : one]}.`);
 }
 
 function listed(items: readonly string[]): string {

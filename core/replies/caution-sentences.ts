@@ -36,7 +36,7 @@ export const CAUTION_SENTENCES: Record<CautionId, string> = {
   chargeByNameplate: 'Never more than the nameplate charge, and always weighed in.',
   noVenting:
     'Never vent: recover it, unless local law says otherwise for this very refrigerant and use.',
-  repeatedReset: 'Do not keep resetting it: a safety that opens has a cause. Find the cause first.',
+  repeatedReset: 'Do not keep resetting it: a safety that opens has a cause.',
   noBypass: 'Do not run it with a safety bypassed: nothing then stops the pressure or the heat.',
   resetAgain:
     'Reset again: each one runs it back into what opened it, and the compressor pays. Leave it off until you have the cause.',

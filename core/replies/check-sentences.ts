@@ -26,6 +26,11 @@ export const CHECK_SENTENCES: Record<CheckId, string> = {
 /** The standing order: each is whole as it stands. */
 export const STEP_SENTENCES: Record<StepId, string> = {
   makeSafe: 'Make it safe first: power off from outside, air moving, and the hazard dealt with.',
+  keepOff:
+    'A winding is grounded: leave it locked out and tagged. It wants a compressor and a drier, and the oil tested for acid.',
+  mendLeak: 'The leak is found: recover, repair, pressure test, evacuate, and weigh the charge in.',
+  chargeFirst: 'Pressure test it, evacuate, and weigh the charge in; then read it as it runs.',
+  dealWithIt: 'Deal with that, one change at a time, and read again.',
   lookFirst: 'Look before the gauges go on: fans, ice, dirt, doors. Tell me what you see.',
   baselineNow:
     'That was changed without a baseline: change nothing more, let it settle, then read head, suction and box.',

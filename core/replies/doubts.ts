@@ -3,7 +3,7 @@ import { quantityTerm } from '../terms/quantities.ts';
 import type { Dimension } from '../units/dimensions.ts';
 import type { UnitSystem } from '../units/units.ts';
 import { heardSaid, valueSaid } from './readings.ts';
-import { line, type Said } from './said.ts';
+import { join, line, type Said } from './said.ts';
 
 const KEEP_OR_AGAIN = 'Say yes to keep it, or say it again.';
 
@@ -57,4 +57,13 @@ export function doubtSaid(doubt: Doubt, units: UnitSystem): Said {
 function whichSaid({ or, ...doubt }: Doubt, units: UnitSystem): Said {
   if (or === undefined) return line`${heardSaid(doubt, units)}? ${KEEP_OR_AGAIN}`;
   return line`${heardSaid(doubt, units)}, or ${valueSaid({ ...doubt, value: or }, units)}?`;
+}
+
+/** Two that contradict each other: "yes" to one of them would mean nothing. */
+export function siblingsSaid(doubts: readonly Doubt[], units: UnitSystem): Said {
+  const each = join(
+    doubts.map((doubt) => heardSaid(doubt, units)),
+    ', ',
+  );
+  return line`${each}? That would put suction above head. Say both again.`;
 }

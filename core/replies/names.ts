@@ -56,6 +56,7 @@ const NAMED_BY_UNIT: ReadonlySet<AnswerableId> = new Set<AnswerableId>([
   'voltage',
   'current',
   'resistance',
+  'insulationResistance',
   'capacitance',
   'power',
 ]);

@@ -1,5 +1,5 @@
 import type { Reading } from '../language/utterance.ts';
-import { figure, readBack } from './amounts.ts';
+import { figure, poundsAndOunces, readBack } from './amounts.ts';
 import { designation } from './designation.ts';
 import { isNamedByUnit, placedName, SHORT_NAMES } from './names.ts';
 import { PLACES } from '../terms/names.ts';
@@ -17,8 +17,16 @@ export function readingSaid(reading: Reading, units: UnitSystem): Said {
   return join(pieces, '');
 }
 
+/** Refrigerant is told as it was done: "added 8 ounces". */
+const MOVED: Partial<Record<Reading['quantity'], string>> = {
+  refrigerantAdded: 'added',
+  refrigerantRecovered: 'recovered',
+};
+
 /** Electrical values carry their unit, which names them: "contactor 208 V" rather than "contactor voltage". */
 function subject({ quantity, place }: Reading): Said {
+  const moved = MOVED[quantity];
+  if (moved !== undefined) return plain(moved);
   if (place !== null && isNamedByUnit(quantity)) return plain(PLACES[place]);
   return plain(placedName(quantity, place));
 }
@@ -26,6 +34,8 @@ function subject({ quantity, place }: Reading): Said {
 export function valueSaid(reading: Reading, units: UnitSystem): Said {
   const { value, low, high, unit } = reading;
   if (reading.overlimit) return plain('over limit');
+  const compound = poundsAndOunces(reading);
+  if (compound) return compound;
   if (low !== undefined && high !== undefined) {
     return line`${readBack({ value: low, unit }, units)} to ${readBack({ value: high, unit }, units)}`;
   }

@@ -109,7 +109,7 @@ const DEFERRED: Record<SafetyTopic, string> = {
   opening: `${CANNOT_CLEAR} Go by the maker's procedure and the local code, within your licence.`,
   charging: `${CANNOT_CLEAR} Go by the nameplate charge and the maker's sheet.`,
   venting: `${CANNOT_CLEAR} Go by the local law, within your licence.`,
-  resetting: `${CANNOT_CLEAR} Go by the maker's sheet for that control, and read head as it runs.`,
+  resetting: `${CANNOT_CLEAR} Find what opened it, then go by the maker's sheet, and stay with it as it starts.`,
   bypassing: `${CANNOT_CLEAR} Test it with the power off, or with a meter across it, and never leave it bypassed.`,
   nitrogen: `${CANNOT_CLEAR} Go by the lowest rating in the circuit and the maker's test pressure.`,
   capacitor: `${CANNOT_CLEAR} Power off, bleed it through a resistor, wait, and measure it before a hand goes near.`,

@@ -6,7 +6,8 @@ export interface Reply {
   readonly spoken: string;
   /** One thing large on the screen, or nothing. */
   readonly large: Large | null;
-  readonly earcon: 'kept' | 'again' | 'answer' | 'timeUp';
+  /** None where nothing was for us: talk is answered with silence. */
+  readonly earcon: 'kept' | 'again' | 'answer' | 'timeUp' | 'none';
 }
 
 export interface Large {

@@ -4,6 +4,7 @@ import type { UnitSystem } from '../units/units.ts';
 import type { Acknowledgement } from '../visit/acknowledgement.ts';
 import { acknowledgementSaid } from './acknowledgements.ts';
 import { CAUTION_SENTENCES } from './caution-sentences.ts';
+import { siblingsSaid } from './doubts.ts';
 import { largeOf } from './large.ts';
 import { readingSaid } from './readings.ts';
 import type { Reply } from './reply.ts';
@@ -29,9 +30,7 @@ export function say(outcome: Outcome, settings: { readonly units: UnitSystem }):
     ...cautionSentences(outcome, (id) => !QUALIFIES.has(id)),
     ...outcome.verdicts.map(verdictSaid),
     ...cautionSentences(outcome, (id) => QUALIFIES.has(id)),
-    ...outcome.acknowledgements
-      .filter(isAsking)
-      .map((asked) => acknowledgementSaid(asked, settings.units)),
+    ...askedSaid(outcome.acknowledgements.filter(isAsking), settings.units),
     ...(outcome.nothingHeard ? [plain('I did not catch that. Say it again.')] : []),
   ]);
   return { text, spoken, large: largeOf(outcome), earcon: earconFor(outcome) };
@@ -60,13 +59,17 @@ function cautionSentences(outcome: Outcome, isDue: (id: CautionId) => boolean): 
 /** The cautions this reply says: the caller keeps them, and passes them back as said. */
 export function cautionsSpoken(outcome: Outcome): readonly CautionId[] {
   const due = [...(outcome.cautions ?? []), ...outcome.verdicts.flatMap(cautionsOf)];
-  const asked = outcome.verdicts.filter(isAboutSafety).flatMap(cautionsOf);
-  return [...new Set(due)].filter(
-    (id) => asked.includes(id) || !outcome.cautionsSaid?.includes(id),
-  );
+  const again = outcome.verdicts.filter(isAboutSafety).flatMap(cautionsOf);
+  return [...new Set(due)]
+    .filter((id) => again.includes(id) || !outcome.cautionsSaid?.includes(id))
+    .filter((id) => id !== 'chartsDiffer' || outcome.verdicts.some(isSaturation));
 }
 
-/** Asked whether it is safe, it is told again however often it was told before. */
+/** A degree between charts matters to who reads a chart, not to who hears how far off the head is. */
+const isSaturation = (verdict: Verdict): boolean =>
+  verdict.kind === 'known' && verdict.answer === 'saturation';
+
+/** Asked whether a thing is safe, what makes it unsafe is said again: the answer is nothing without it. */
 const isAboutSafety = (verdict: Verdict): boolean =>
   verdict.kind === 'refused' && verdict.reason === 'deferredToTheCode';
 
@@ -97,6 +100,21 @@ function inOneBreath(readings: readonly Reading[], units: UnitSystem): Said {
   return { text: `${text}.`, spoken: `${spoken}.` };
 }
 
+/** Head and suction that contradict each other in one breath are one question, not two. */
+function askedSaid(asking: readonly Acknowledgement[], units: UnitSystem): readonly Said[] {
+  const against = asking.flatMap((asked) =>
+    asked.kind === 'doubt' && asked.doubt.why === 'againstSibling' ? [asked.doubt] : [],
+  );
+  const isPair = against.length > 1;
+  const alone = asking.filter(
+    (asked) => !isPair || asked.kind !== 'doubt' || !against.includes(asked.doubt),
+  );
+  return [
+    ...(isPair ? [siblingsSaid(against, units)] : []),
+    ...alone.map((asked) => acknowledgementSaid(asked, units)),
+  ];
+}
+
 function isAsking(kept: Acknowledgement): boolean {
   return (
     kept.kind === 'doubt' ||
@@ -109,6 +127,7 @@ function isAsking(kept: Acknowledgement): boolean {
 
 function earconFor({ acknowledgements, verdicts, nothingHeard }: Outcome): Reply['earcon'] {
   if (verdicts.length > 0) return 'answer';
-  const keptNothing = acknowledgements.length === 0 || acknowledgements.every(isAsking);
-  return nothingHeard || (keptNothing && acknowledgements.length > 0) ? 'again' : 'kept';
+  if (nothingHeard) return 'again';
+  if (acknowledgements.length === 0) return 'none';
+  return acknowledgements.every(isAsking) ? 'again' : 'kept';
 }

@@ -15,11 +15,17 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     lastPlace: state.lastPlace,
     lastPart: state.lastPart,
     stepping: state.steps !== null,
+    openFan: openFan(state),
     headPressure: latestAmount(state, 'headPressure'),
     suctionPressure: latestAmount(state, 'suctionPressure'),
     names,
     timing: state.timers.length > 0,
   };
+}
+
+function openFan({ findings }: VisitState): Context['openFan'] {
+  const last = findings.at(-1)?.finding;
+  return last?.unresolved === true ? last.state : null;
 }
 
 /** What an open question wants to hear. A choice between two values is answered by one of them. */

@@ -1,6 +1,7 @@
 import { answer, unaskedVerdicts } from '../advice/answer.ts';
 import { cautionsFor, COMES_BACK } from '../advice/cautions.ts';
-import type { Known, Verdict } from '../advice/verdict.ts';
+import type { Known, Needs, Verdict } from '../advice/verdict.ts';
+import { isTalk } from '../language/is-talk.ts';
 import type { Command, Fact, Question, Utterance } from '../language/utterance.ts';
 import { draftNote } from '../note/draft-note.ts';
 import { noteAloud } from '../note/note-aloud.ts';
@@ -25,7 +26,8 @@ export function takeTurn(input: TurnInput): Turn {
   const answers = answersTo(utterance, kept, memory);
   const verdicts = [...answers.map(({ verdict }) => verdict), ...unaskedOf(answers, state, kept)];
   const wanted = wantedEvents(verdicts, kept.state, stamp);
-  const outcome = outcomeOf(kept, verdicts, memory);
+  const isSmallTalk = keptNothing(kept, verdicts) && isTalk(utterance.text, contextOf(state));
+  const outcome = outcomeOf(kept, verdicts, { memory, isSmallTalk });
   const reply = replyTo(utterance, outcome, { kept, memory });
   const asked = [...wanted, ...stepEvents(verdicts, kept.state).map(stamp)];
   const events = [...kept.events, ...asked];
@@ -41,7 +43,7 @@ export function takeTurn(input: TurnInput): Turn {
     effect: effectOf(utterance, kept),
     carried,
     expects: expectationAfter(events, after),
-    memory: remember(memory, { answers, outcome, reply }),
+    memory: remember(memory, { utterance, answers, outcome, reply }),
   };
 }
 
@@ -100,15 +102,24 @@ function answersTo(utterance: Utterance, kept: Addition, memory: Memory): readon
     verdict: answer(question, kept.state, memory),
   });
   if (utterance.questions.length > 0) return utterance.questions.map(ask);
-  const suppliesSomething = utterance.readings.length + utterance.facts.length > 0;
-  if (!memory.pending || !suppliesSomething) return [];
+  if (!memory.pending || utterance.readings.length + utterance.facts.length === 0) return [];
   const late = ask(memory.pending.question);
-  return isSameNeed(late.verdict, memory.pending) ? [] : [late];
+  const isFurther = supplies(utterance, memory.pending.need) && !stillNeeds(late, memory.pending);
+  return late.verdict.kind === 'known' || isFurther ? [late] : [];
+}
+
+/** Whether the sentence holds what the question waits for: after any other it goes on waiting, unsaid. */
+function supplies({ readings, facts }: Utterance, need: Needs['need']): boolean {
+  const isVolts = need === 'supplyVoltage' || need === 'voltageAcross';
+  return (
+    readings.some(({ quantity }) => quantity === (isVolts ? 'voltage' : need)) ||
+    facts.some(({ fact }) => fact === need)
+  );
 }
 
 /** Ohms from common to run and ohms from common to start are two needs. */
-const isSameNeed = (verdict: Verdict, pending: Pending): boolean =>
-  verdict.kind === 'needs' && verdict.need === pending.need && verdict.place === pending.place;
+const stillNeeds = ({ verdict }: Answer, { need, place }: Pending): boolean =>
+  verdict.kind === 'needs' && verdict.need === need && verdict.place === place;
 
 /** Who asks how it goes is not told again in the same breath that it has settled. */
 function unaskedOf(
@@ -143,11 +154,18 @@ function wantedEvents(
 
 const isQuantity = (need: string): need is QuantityId => need in QUANTITIES;
 
-function outcomeOf(kept: Addition, verdicts: readonly Verdict[], memory: Memory): Outcome {
+const keptNothing = (kept: Addition, verdicts: readonly Verdict[]): boolean =>
+  kept.acknowledgements.length === 0 && verdicts.length === 0;
+
+function outcomeOf(
+  kept: Addition,
+  verdicts: readonly Verdict[],
+  { memory, isSmallTalk }: { readonly memory: Memory; readonly isSmallTalk: boolean },
+): Outcome {
   return {
     acknowledgements: kept.acknowledgements,
     verdicts,
-    nothingHeard: kept.acknowledgements.length === 0 && verdicts.length === 0,
+    nothingHeard: keptNothing(kept, verdicts) && !isSmallTalk,
     cautions: cautionsFor(kept.state),
     cautionsSaid: memory.cautionsSaid,
   };
@@ -190,23 +208,28 @@ const asksTo = (utterance: Utterance, command: Command['do']): boolean =>
   utterance.commands.some((each) => each.do === command);
 
 interface Replied {
+  readonly utterance: Utterance;
   readonly answers: readonly Answer[];
   readonly outcome: Outcome;
   readonly reply: Reply;
 }
 
-function remember(memory: Memory, { answers, outcome, reply }: Replied): Memory {
+function remember(memory: Memory, { utterance, answers, outcome, reply }: Replied): Memory {
   const known = outcome.verdicts.filter((verdict): verdict is Known => verdict.kind === 'known');
   const numbered = known.findLast((verdict) => verdict.answer !== 'working');
   return {
     lastAnswer: numbered ?? memory.lastAnswer,
     lastReply: reply,
     cautionsSaid: stillSaid(memory, outcome),
-    pending: answers.length > 0 ? pendingOf(answers) : memory.pending,
+    pending: answers.length > 0 ? pendingOf(answers) : stillPending(utterance, memory),
     rejected: rejectedAfter(memory.rejected, outcome.acknowledgements),
     readBack: readBackIn(outcome.acknowledgements),
   };
 }
+
+/** Work goes on without the answer: an hour later nobody waits for it. */
+const stillPending = ({ work }: Utterance, { pending }: Memory): Pending | null =>
+  work.length > 0 ? null : pending;
 
 function pendingOf(answers: readonly Answer[]): Pending | null {
   const lacking = answers.flatMap(({ question, verdict }) =>

@@ -1,4 +1,5 @@
-import type { Reading } from '../language/utterance.ts';
+import type { Finding, Reading } from '../language/utterance.ts';
+import type { PartId } from '../terms/names.ts';
 import { EMPTY_VISIT } from './empty-visit.ts';
 import type { EventBody, EventId, VisitEvent } from './events.ts';
 import { applyFact } from './facts.ts';
@@ -154,11 +155,25 @@ function takeReading(state: VisitState, event: VisitEvent, reading: Reading): Vi
   };
 }
 
+/** A fan that was named takes the place of the one that was asked after. */
 const findingReported: Step<'findingReported'> = (state, event) => ({
   ...state,
-  findings: [...state.findings, kept(event, { finding: event.finding })],
+  findings: [
+    ...state.findings.filter(({ finding }) => !isAnsweredBy(finding, event.finding)),
+    kept(event, { finding: event.finding }),
+  ],
   lastPart: event.finding.part,
 });
+
+const FANS: ReadonlySet<PartId> = new Set<PartId>([
+  'condenserFan',
+  'condenserFanMotor',
+  'evaporatorFan',
+  'evaporatorFanMotor',
+]);
+
+const isAnsweredBy = (open: Finding, by: Finding): boolean =>
+  open.unresolved === true && open.state === by.state && FANS.has(by.part);
 
 /** Work after the after was marked opens the question again: those readings no longer describe the unit. */
 const workDone: Step<'workDone'> = (state, event) => {

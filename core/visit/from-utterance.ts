@@ -3,16 +3,18 @@ import { unreachable } from '../unreachable.ts';
 import type { Acknowledgement } from './acknowledgement.ts';
 import { amend } from './amend.ts';
 import { applyEvent } from './apply.ts';
+import { isAltered, isAlteration } from './alterations.ts';
 import { hasBaseline } from './baseline.ts';
-import { changesTheUnit, lastChange } from './changes.ts';
 import { answeringChoice, chooseValue } from './choice.ts';
 import { DEFAULT_SETTINGS, type EventBody, type VisitEvent } from './events.ts';
 import type { Keeping } from './keeping.ts';
 import { leftOpen, meantWork } from './left-open.ts';
+import { markAfter, markBefore } from './phases.ts';
+import { isPreparation } from './preparations.ts';
 import type { VisitState } from './state.ts';
 import { takeBack } from './take-back.ts';
 import { keepTimer } from './timers.ts';
-import { openQuestion } from './views.ts';
+import { isCompared, openQuestion, sheetRows } from './views.ts';
 
 /** What one sentence adds to the visit, and what of it is to be said back. */
 export interface Addition {
@@ -112,8 +114,8 @@ const keepWork =
   (said: Utterance['work'][number]): Keeper =>
   (state) => {
     const work = meantWork(said, state);
-    const isFirst = lastChange(state) === null && !hasBaseline(state);
-    const beforeBaseline = isFirst && changesTheUnit(work);
+    const isFirst = !isAltered(state) && !hasBaseline(state);
+    const beforeBaseline = isFirst && isAlteration(work) && !isPreparation(work);
     return {
       bodies: [{ type: 'workDone', v: 1, work }],
       acknowledgement: { kind: 'work', work, beforeBaseline },
@@ -204,10 +206,12 @@ function countDown(before: VisitState): Keeper {
   };
 }
 
+/** How many things stand in the column now: one read twice is one, what is only set or weighed is none. */
 function mark(which: 'before' | 'after', state: VisitState): Keeping {
   const body: EventBody = { type: which === 'before' ? 'beforeMarked' : 'afterMarked', v: 1 };
-  const claimed = state.readings.filter(({ phase }) =>
-    which === 'before' ? phase === 'before' : phase !== 'before',
+  const marked = which === 'before' ? markBefore(state, 0) : markAfter(state, 0);
+  const claimed = sheetRows(marked).filter(
+    (row) => isCompared(row.quantity) && row[which]?.phase === which,
   );
   return {
     bodies: [body],

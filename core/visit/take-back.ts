@@ -4,30 +4,43 @@ import type { TakenBack } from './acknowledgement.ts';
 import type { VisitEvent } from './events.ts';
 import type { Keeping } from './keeping.ts';
 import type { VisitState } from './state.ts';
-import { isNewer } from './views.ts';
+import { isNewer, openQuestion, type OpenQuestion } from './views.ts';
 
 type Undo = Extract<Command, { do: 'undo' }>;
 
 /** "Take that back": the newest thing kept, or the newest reading of the quantity or value named. */
 export function takeBack(command: Undo, state: VisitState): Keeping {
-  const open = state.doubts.at(-1);
-  const newest = state.undoable.at(-1);
-  if (
-    open &&
-    isAboutDoubt(command, open.doubt) &&
-    (newest === undefined || isNewer(state, open.id, newest))
-  ) {
-    return {
-      bodies: [{ type: 'doubtSettled', v: 1, target: open.id, kept: false }],
-      acknowledgement: { kind: 'doubtDropped', doubt: open.doubt },
-    };
-  }
+  const open = openSinceKept(command, state);
+  if (open) return dropped(open);
   const target = state.undoable.findLast((id) => fits(command, state, id));
   const what = target === undefined ? null : describe(state, target);
   if (target === undefined || what === null) return NOTHING_TO_TAKE_BACK;
   return {
     bodies: [{ type: 'entryTakenBack', v: 1, target }],
     acknowledgement: { kind: 'takenBack', what },
+  };
+}
+
+/** What is asked about and was said after the last thing kept: that is what "that" is. */
+function openSinceKept(command: Undo, state: VisitState): OpenQuestion | null {
+  const open = openQuestion(state);
+  const isMeant = open?.kind === 'doubt' ? isAboutDoubt(command, open.of.doubt) : isPlain(command);
+  if (!isMeant) return null;
+  const newest = state.undoable.at(-1);
+  return open && (newest === undefined || isNewer(state, open.of.id, newest)) ? open : null;
+}
+
+function dropped(open: OpenQuestion): Keeping {
+  const target = open.of.id;
+  if (open.kind === 'leftOver') {
+    return {
+      bodies: [{ type: 'leftOverDropped', v: 1, target }],
+      acknowledgement: { kind: 'leftOverDropped', digits: open.of.digits },
+    };
+  }
+  return {
+    bodies: [{ type: 'doubtSettled', v: 1, target, kept: false }],
+    acknowledgement: { kind: 'doubtDropped', doubt: open.of.doubt },
   };
 }
 

@@ -1,6 +1,6 @@
 import type { Reading } from '../language/utterance.ts';
 import type { PlaceId } from '../terms/names.ts';
-import type { QuantityId } from '../terms/quantities.ts';
+import { type QuantityId, SETTINGS } from '../terms/quantities.ts';
 import type { Amount } from '../units/amount.ts';
 import type { EventId } from './events.ts';
 import type { Phase, VisitState } from './state.ts';
@@ -35,6 +35,21 @@ export function latestAmount(state: VisitState, quantity: QuantityId): Amount | 
   return entry && amountOf(entry.reading);
 }
 
+/** Kept with the unit, with the account of refrigerant or with the tests: work makes none of it better or worse. */
+const STANDS_APART: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  ...SETTINGS,
+  'refrigerantAdded',
+  'refrigerantRecovered',
+  'refrigerantLost',
+  'refrigerantCharge',
+  'cylinderWeight',
+  'testPressure',
+  'vacuum',
+]);
+
+/** Whether it is read before and after, to be held against each other. */
+export const isCompared = (quantity: QuantityId): boolean => !STANDS_APART.has(quantity);
+
 /** One row of the sheet: a quantity at a place, with its newest entry in each column. */
 export interface SheetRow {
   readonly quantity: QuantityId;
@@ -56,7 +71,12 @@ export function sheetRows(state: VisitState): readonly SheetRow[] {
   return [...keys.values()].map(({ quantity, place }) => sheetRow(state, quantity, place));
 }
 
-function sheetRow(state: VisitState, quantity: QuantityId, place: PlaceId | null): SheetRow {
+/** What was read as a control tripped stands in a column only where nothing was read as it ran. */
+function sheetRow(all: VisitState, quantity: QuantityId, place: PlaceId | null): SheetRow {
+  const running = all.readings.filter(
+    ({ reading }) => reading.quantity === quantity && reading.event === undefined,
+  );
+  const state = running.length > 0 ? { ...all, readings: running } : all;
   const after = latestReading(state, quantity, { place, phase: 'after' });
   return {
     quantity,

@@ -333,7 +333,7 @@ describe('cautions', () => {
     expect(ask({ ask: 'safety', about: 'brazing' }, said)).toMatchObject({
       kind: 'refused',
       reason: 'deferredToTheCode',
-      cautions: ['flammable', 'brazing', 'neverOxygen'],
+      cautions: ['flammable'],
     });
   });
 

@@ -93,7 +93,7 @@ describe('a short visit, spoken to the page', () => {
     expect(await cell('headPressure', 'after')).toBe('158');
     expect(await cell('boxTemp', 'after')).toBe('36');
     const reply = await speak(page, 'compare before and after');
-    expect(reply).toContain('Head 192 psi before, 158 psi after: down 34 psi.');
+    expect(reply).toContain('Head down 34 psi: 192 before, 158 after.');
   });
 
   it('has the note ready, and every event once on the server', async () => {

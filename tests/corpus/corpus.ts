@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { type Context, EMPTY_CONTEXT } from '../../core/language/context.ts';
-import { partId, placeId, quantityId, refrigerantId } from '../../core/language/slots.ts';
+import { partId, placeId, quantityId, refrigerantId, stateId } from '../../core/language/slots.ts';
 
 /** A line of a table: what is said, what it means in short form, and what was settled before. */
 export interface CorpusLine {
@@ -47,6 +47,8 @@ function settle(context: Context, pair: string, where: string): Context {
       return { ...context, lastQuantity: quantityId(value) };
     case 'lastPart':
       return { ...context, lastPart: partId(value) };
+    case 'openFan':
+      return { ...context, openFan: stateId(value) };
     case 'lastPlace':
       return { ...context, lastPlace: placeId(value) };
     case 'stepping':

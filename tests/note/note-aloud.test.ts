@@ -5,33 +5,33 @@ import { noteAloud } from '../../core/note/note-aloud.ts';
 const NOTE: Note = {
   title: 'Service visit: Harbor Street Deli',
   sections: [
+    {
+      id: 'summary',
+      heading: 'In short',
+      lines: ['Found: condenser plugged.', 'The box was at −3 °F.'],
+    },
     { id: 'unit', heading: 'Unit', lines: ['Refrigerant R-404A.'] },
     {
       id: 'before',
       heading: 'Before work',
-      lines: ['The box was at −3 °F.'],
-      table: {
-        columns: ['Reading', 'Value'],
-        rows: [
-          ['head pressure', '192 psi'],
-          ['ambient', '88 °F'],
-        ],
-      },
+      lines: [],
+      table: { columns: ['Reading', 'Value'], rows: [['head pressure', '192 psi']] },
     },
+    { id: 'refrigerant', heading: 'Refrigerant in and out', lines: ['Added 1 lb 2 oz of R-404A.'] },
     {
-      id: 'change',
-      heading: 'What changed',
-      lines: ['The box came down.'],
-      table: { columns: ['', 'Before'], rows: [['box', '44 °F']] },
+      id: 'open',
+      heading: 'Still open',
+      lines: ['A number has no meaning yet: 42.', 'Not read again: current, was 6 A.'],
     },
   ],
 };
 
 describe('the note read out', () => {
-  it('is sentences, with a table of readings as names and values', () => {
+  it('is the visit in short, its refrigerant and what is open; tables are for the eye', () => {
     expect(noteAloud(NOTE).text).toBe(
-      'Service visit: Harbor Street Deli. Unit: Refrigerant R-404A. Before work: The box was at −3 °F. ' +
-        'Head pressure 192 psi, ambient 88 °F. What changed: The box came down.',
+      'Service visit: Harbor Street Deli. Found: condenser plugged. The box was at −3 °F. ' +
+        'Added 1 lb 2 oz of R-404A. Still open: A number has no meaning yet: 42. ' +
+        'Not read again: current, was 6 A. The rest is on the screen.',
     );
   });
 
@@ -39,6 +39,13 @@ describe('the note read out', () => {
     const { spoken } = noteAloud(NOTE);
     expect(spoken).toContain('R four oh four A');
     expect(spoken).toContain('minus 3 degrees');
+    expect(spoken).toContain('1 pound 2 ounces');
     expect(spoken).not.toMatch(/[°Ωµ−=|]/);
+  });
+
+  it('takes an A for amps behind a number alone', () => {
+    const { spoken } = noteAloud(NOTE);
+    expect(spoken).toContain('A number has no meaning');
+    expect(spoken).toContain('6 amps');
   });
 });

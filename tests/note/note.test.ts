@@ -43,7 +43,12 @@ const CLEANED: readonly Utterance[] = [
 /** A visit that went wrong in every way a note must own up to. */
 const RAGGED: readonly Utterance[] = [
   unitIs({ fact: 'refrigerant', value: 'R-290' }),
-  utteranceOf({ work: [{ did: 'isolate', part: 'defrostHeater', words: '' }] }),
+  utteranceOf({
+    work: [
+      { did: 'isolate', part: 'defrostHeater', words: '' },
+      { did: 'clean', part: 'drainLine', words: '' },
+    ],
+  }),
   utteranceOf({ findings: [{ part: 'highPressureSwitch', state: 'tripped', words: '' }] }),
   utteranceOf({ findings: [{ part: 'fan', state: 'noisy', unresolved: true, words: '' }] }),
   memo('jumpered the door switch to test'),
@@ -73,7 +78,7 @@ describe('the note of a cleaned condenser', () => {
       'Unit: reach-in by the back door.',
       '2-door reach-in, thermostatic expansion valve.',
       'Refrigerant R-134a.',
-      'Nameplate: charge 38 oz.',
+      'Nameplate: charge 38 oz (2 lb 6 oz).',
     ]);
     expect(linesOf(state, 'complaint')).toEqual(['Customer says it runs all day.']);
   });
@@ -130,7 +135,7 @@ describe('the note of a cleaned condenser', () => {
     const text = noteText(draftNote(state));
     for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(72);
     expect(text).toMatch(
-      /^Service visit: reach-in by the back door, Harbor Street Deli\n=+\n\nUnit\n/,
+      /^Service visit: reach-in by the back door, Harbor Street Deli\n=+\n\nIn short\n/,
     );
     expect(text).toContain('  head pressure            192 psi');
   });

@@ -54,8 +54,8 @@ describe('what was kept is said back', () => {
     expect(kept(reading(range)).text).toBe('Head 190 to 200.');
     const added: Reading = { ...read('refrigerantAdded', 8, 'oz'), refrigerant: 'R-134a' };
     expect(kept(reading(added))).toMatchObject({
-      text: 'Refrigerant added 8 oz of R-134a.',
-      spoken: 'Refrigerant added 8 ounces of R one thirty four A.',
+      text: 'Added 8 oz of R-134a.',
+      spoken: 'Added 8 ounces of R one thirty four A.',
     });
   });
 
@@ -139,7 +139,7 @@ const HEAD: Known = {
 
 describe('answers', () => {
   it('come first, then what they mean; cautions before them, once', () => {
-    const answered = 'Condensing should be 118 °F, so head about 166 psi. You are 26 psi over.';
+    const answered = 'Head should be about 166 psi, condensing at 118 °F. You are 26 psi over.';
     const first = reply({ verdicts: [HEAD] });
     expect(first.text).toMatch(/^Careful: this refrigerant burns\./);
     expect(first.text.endsWith(answered)).toBe(true);

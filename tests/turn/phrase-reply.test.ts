@@ -87,7 +87,7 @@ describe('a reply that a phraser may word', () => {
   it('is the template where the phraser turns the direction round, and not where it keeps it', async () => {
     const off = [SET_UP[0], 'ambient ninety, head two fifty', 'how far off am I'];
     const plain = (await talk(null, ...off)).turn;
-    const [, digits = ''] = /: (\d+) psi over/.exec(plain.reply.text) ?? [];
+    const [, digits = ''] = /Head is (\d+) psi over/.exec(plain.reply.text) ?? [];
     const kept = await phraseReply(plain, writing(`Head is ${digits} psi over.`), NEVER);
     const turned = await phraseReply(plain, writing(`Head is ${digits} psi under.`), NEVER);
     expect([kept.phrased, turned.phrased]).toEqual([true, false]);

@@ -73,8 +73,8 @@ describe('one sentence through the whole core', () => {
   });
 
   it('reads the note out when asked and tells the page to show it', () => {
-    const turn = last('head one ninety two', 'read me the note');
+    const turn = last('box forty four', 'read me the note');
     expect(turn.effect).toBe('readNote');
-    expect(turn.reply.text).toContain('192');
+    expect(turn.reply.text).toContain('The box was at 44 °F.');
   });
 });

@@ -149,6 +149,6 @@ describe('the refrigerant account', () => {
       'R-134a: 5 oz more in it: in 38 oz, out 32 oz, lost 1 oz. The nameplate charge is 38 oz.',
     );
     const lines = draftNote(state).sections.find(({ id }) => id === 'refrigerant')?.lines;
-    expect(lines).toContain('R-134a: in 38 oz, out 32 oz, lost 1 oz, net 5 oz added.');
+    expect(lines).toContain('R-134a: in 2 lb 6 oz, out 2 lb, lost 1 oz, net 5 oz added.');
   });
 });

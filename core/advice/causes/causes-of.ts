@@ -2,9 +2,10 @@ import type { CauseId, CauseStanding } from '../../terms/causes.ts';
 import { CAUSES } from '../../terms/causes.ts';
 import type { AnswerableId } from '../../terms/quantities.ts';
 import type { VisitState } from '../../visit/state.ts';
+import { GROUND_SOURCE, groundFault } from '../grounded.ts';
 import { currentReading } from '../current.ts';
 import { needing, worked, type Found } from '../found.ts';
-import type { CauseRow, EvidenceRow, Needs, NextCheck, Refused } from '../verdict.ts';
+import type { CauseRow, EvidenceRow, Input, Needs, NextCheck, Refused } from '../verdict.ts';
 import { believe, ranked, type Belief } from './belief.ts';
 import { nextCautions } from './check-costs.ts';
 import { leadingOf } from './families.ts';
@@ -25,7 +26,10 @@ export interface CausesFound {
  */
 export function causesOf(state: VisitState): Found<CausesFound> {
   const gathered = gather(state);
-  if (gathered.evidence.length === 0) return firstLack(gathered, state);
+  if (gathered.evidence.length === 0) {
+    const grounded = groundFault(state);
+    return grounded ? byOhms(grounded) : firstLack(gathered, state);
+  }
   const belief = beliefOf(gathered, state);
   const order = ranked(belief);
   const all = [...gathered.evidence, ...gathered.around];
@@ -43,6 +47,13 @@ export function causesOf(state: VisitState): Found<CausesFound> {
     cautions: nextCautions(next),
   });
 }
+
+/** Ohms found it: the pressures of a compressor that must not start are not asked for. */
+const byOhms = (reading: Input): Found<CausesFound> =>
+  worked(
+    { causes: [], notRead: [], next: { next: 'step', step: 'keepOff' } },
+    { inputs: [reading], sources: [GROUND_SOURCE] },
+  );
 
 export function beliefOf({ evidence, around }: Gathered, state: VisitState): Belief {
   const ratios = [...evidence, ...around].map((each) => each.ratios);

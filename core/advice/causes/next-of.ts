@@ -1,3 +1,4 @@
+import type { CauseId } from '../../terms/causes.ts';
 import type { VisitState } from '../../visit/state.ts';
 import type { NextCheck } from '../verdict.ts';
 import type { Belief } from './belief.ts';
@@ -9,7 +10,7 @@ import { standingStep } from './standing-order.ts';
 
 /** Less than this is not worth the walk (common practice). */
 const LEAST_BITS = 0.02;
-/** With nine tenths of the weight on one cause, one more look before dealing with it only delays it. */
+/** With nine tenths of the weight on one cause, nothing is left to tell apart. */
 const SURE_ENOUGH = 0.9;
 
 /**
@@ -23,9 +24,10 @@ export function nextOf(gathered: Gathered, belief: Belief, state: VisitState): N
   const [first] = leadingOf(belief);
   if (first === 'nothingWrong' && state.work.length > 0)
     return { next: 'step', step: 'confirmAfter' };
+  const open = optionsFor(gathered, state);
   if (first !== undefined && (belief.shares.get(first) ?? 0) >= SURE_ENOUGH)
-    return { next: 'step', step: 'nothingTellsMore' };
-  const options = optionsFor(gathered, state).map((option) => {
+    return confirming(first, open);
+  const options = open.map((option) => {
     const bits = expectedInformation(belief, option.outcomes);
     return { option, bits, worth: bits / option.cost };
   });
@@ -33,6 +35,13 @@ export function nextOf(gathered: Gathered, belief: Belief, state: VisitState): N
     .filter(({ bits }) => bits >= LEAST_BITS)
     .reduce<Valued | null>((top, each) => (top && top.worth >= each.worth ? top : each), null);
   return best ? toNext(best.option, belief) : { next: 'step', step: 'nothingTellsMore' };
+}
+
+/** A charge is not taken out, nor a compressor condemned, on readings alone: what shows the fault itself comes first. */
+function confirming(cause: CauseId, options: readonly Option[]): NextCheck {
+  const shows = options.find((option) => option.confirms.includes(cause));
+  if (!shows) return { next: 'step', step: 'dealWithIt' };
+  return { ...shows.does, between: [cause] };
 }
 
 interface Valued {

@@ -3,6 +3,7 @@ import type { VisitState } from '../../visit/state.ts';
 import type { Needs, NextCheck } from '../verdict.ts';
 import { ARROWS, LEVELS } from './arrows.ts';
 import { CAUSE_IDS } from './cause-ids.ts';
+import { condensing } from '../measured.ts';
 import { CHEAP_READ, READ_COSTS, RISKS } from './check-costs.ts';
 import { CHECKS, FALSE_FIND, type Check } from './checks.ts';
 import type { Gathered } from './gather.ts';
@@ -21,6 +22,8 @@ export interface Option {
   readonly does: Does;
   readonly cost: number;
   readonly outcomes: Outcomes;
+  /** What it shows outright where it is there. */
+  readonly confirms: readonly CauseId[];
 }
 
 export function optionsFor(gathered: Gathered, state: VisitState): readonly Option[] {
@@ -46,6 +49,9 @@ function isOpen(
 const isInletAir = ({ reading }: VisitState['readings'][number]): boolean =>
   reading.quantity === 'ambientTemp';
 
+/** What a hint is not: it finds the fault more often than not. */
+const CONFIRMS = 0.6;
+
 function checkOption({ check, minutes, risk, finds }: Check): Option {
   const chance = (cause: CauseId | null): number =>
     (cause === null ? undefined : finds[cause]) ?? FALSE_FIND;
@@ -53,6 +59,7 @@ function checkOption({ check, minutes, risk, finds }: Check): Option {
     does: { next: 'check', check },
     cost: minutes * RISKS[risk],
     outcomes: (cause) => findsOrNot(chance(cause)),
+    confirms: CAUSE_IDS.filter((cause) => (finds[cause] ?? 0) >= CONFIRMS),
   };
 }
 
@@ -60,6 +67,8 @@ function checkOption({ check, minutes, risk, finds }: Check): Option {
 function readOption(symptom: SymptomId, state: VisitState, feed: Feed | null): readonly Option[] {
   const found = judgedSymptom(symptom, state);
   if (found.kind !== 'needs') return [];
+  // Without a condensing temperature it says only that it is too hot: the gauges come first.
+  if (symptom === 'dischargeLineTemp' && condensing(state).kind !== 'known') return [];
   if (symptom === 'current' && state.unit.nameplate.ratedLoadAmps === undefined) return [];
   const { minutes, risk } = CHEAP.has(found.need) ? CHEAP_READ : READ_COSTS[symptom];
   const seen = new Map(
@@ -70,6 +79,7 @@ function readOption(symptom: SymptomId, state: VisitState, feed: Feed | null): r
       does: { next: 'read', need: found.need },
       cost: minutes * RISKS[risk],
       outcomes: (cause) => (cause === null ? undefined : seen.get(cause)) ?? ANY_LEVEL,
+      confirms: [],
     },
   ];
 }

@@ -1,36 +1,9 @@
 import type { CauseId } from '../../terms/causes.ts';
-import type { WorkKindId } from '../../terms/names.ts';
 import type { VisitState } from '../../visit/state.ts';
-import { isNewer } from '../../visit/views.ts';
+import { standingFindings } from '../standing-findings.ts';
 import { CAUSE_IDS } from './cause-ids.ts';
 import { FINDING_RULES, RATIOS, SIGHT_GLASS_RULES, type FindingRule } from './finding-rules.ts';
 import type { Evidence, Ratios } from './observation.ts';
-
-export type FindingEntry = VisitState['findings'][number];
-
-/** Work that leaves the part as it should be: what was found there before no longer holds. */
-const MENDS: ReadonlySet<WorkKindId> = new Set<WorkKindId>([
-  'clean',
-  'brush',
-  'wash',
-  'replace',
-  'repair',
-  'defrost',
-  'restore',
-  'tighten',
-]);
-
-/** The last word on each part, unless it was mended since. */
-export function standingFindings(state: VisitState): readonly FindingEntry[] {
-  return state.findings.filter((entry, index) => {
-    const { part } = entry.finding;
-    const saidAgain = state.findings.slice(index + 1).some(({ finding }) => finding.part === part);
-    const mended = state.work.some(
-      ({ id, work }) => work.part === part && MENDS.has(work.did) && isNewer(state, id, entry.id),
-    );
-    return !saidAgain && !mended;
-  });
-}
 
 /** Only what some cause is weighed by: a burnt-out light is no evidence. */
 export function findingEvidence(state: VisitState): readonly Evidence[] {

@@ -94,3 +94,12 @@ export const loadsOf = kept(({ parts }: Circuit): readonly Load[] =>
 export const suppliesOf = kept(({ parts }: Circuit): readonly Supply[] =>
   parts.filter((part) => part.kind === 'supply'),
 );
+
+/** Motors, which start or run on one: a contactor's coil holds no charge. */
+const MOTORS: ReadonlySet<PlaceId> = new Set<PlaceId>([
+  'compressor',
+  'condenserFan',
+  'evaporatorFan',
+]);
+
+export const hasCapacitor = (place: PlaceId): boolean => MOTORS.has(place);

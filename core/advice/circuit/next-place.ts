@@ -1,6 +1,6 @@
 import type { VisitState } from '../../visit/state.ts';
 import type { CautionId, Input, Known, Refused, Verdict } from '../verdict.ts';
-import { loadsOf, type Circuit, type Fault } from './circuit.ts';
+import { hasCapacitor, loadsOf, type Circuit, type Fault } from './circuit.ts';
 import { circuitOf } from './circuit-of.ts';
 import type { NextPlaceAnswer } from './circuit-verdict.ts';
 import {
@@ -105,7 +105,8 @@ function cautionsOf(
 ): readonly CautionId[] {
   const isFound = found === 'suspects';
   const has = (is: (fault: Fault) => boolean): boolean => isFound && suspects.some(is);
-  const isLoad = ({ of }: Fault): boolean => loadsOf(circuit).some(({ id }) => id === of);
+  const isMotor = ({ of }: Fault): boolean =>
+    loadsOf(circuit).some(({ id }) => id === of && hasCapacitor(id));
   return [
     'liveWork',
     ...(isLive ? [] : (['notProvenDead'] as const)),
@@ -113,7 +114,7 @@ function cautionsOf(
       ? (['repeatedReset'] as const)
       : []),
     ...(has(({ mode }) => mode === 'burnt') ? (['ghostVoltage'] as const) : []),
-    ...(has(isLoad) ? (['capacitorCharge'] as const) : []),
+    ...(has(isMotor) ? (['capacitorCharge'] as const) : []),
   ];
 }
 

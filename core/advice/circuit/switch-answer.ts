@@ -5,7 +5,7 @@ import type { VisitState } from '../../visit/state.ts';
 import { toBase } from '../../units/convert.ts';
 import { amountOf, type ReadingEntry } from '../../visit/views.ts';
 import type { CautionId, Input, Known, Refused, Verdict } from '../verdict.ts';
-import { switchesOf, type Circuit } from './circuit.ts';
+import { hasCapacitor, switchesOf, type Circuit } from './circuit.ts';
 import { circuitOf } from './circuit-of.ts';
 import type { LeadsAt, SwitchState } from './circuit-verdict.ts';
 import {
@@ -136,7 +136,7 @@ function judged(
   if (cautions.includes('ghostVoltage')) {
     return known(place, pair, { state: 'partial', next: null, cautions });
   }
-  if (role === 'load') return known(place, pair, loadJudgement(first === 'open', state));
+  if (role === 'load') return known(place, pair, loadJudgement(first === 'open', { place, state }));
   if (first !== 'open') return known(place, pair, zeroAcross(place, state));
   return known(place, pair, {
     state: 'open',
@@ -149,8 +149,12 @@ function judged(
 const resetCautions = (place: PlaceId): readonly CautionId[] =>
   place === 'highPressureSwitch' || place === 'overload' ? ['repeatedReset'] : [];
 
-function loadJudgement(isFed: boolean, state: VisitState): Judgement {
-  if (isFed) return { state: 'fed', next: null, cautions: ['capacitorCharge'] };
+function loadJudgement(
+  isFed: boolean,
+  { place, state }: { readonly place: PlaceId; readonly state: VisitState },
+): Judgement {
+  const cautions: readonly CautionId[] = hasCapacitor(place) ? ['capacitorCharge'] : [];
+  if (isFed) return { state: 'fed', next: null, cautions };
   return { state: 'notFed', next: nextFor(state), cautions: ['notProvenDead'] };
 }
 

@@ -1,7 +1,7 @@
 import { FLUIDS } from '../../fluids/fluids.ts';
 import { type ProcedureId, STEP_BARS, type StepBarId } from '../../terms/procedures.ts';
 import type { VisitState } from '../../visit/state.ts';
-import { standingFindings } from '../causes/seen-findings.ts';
+import { standingFindings } from '../standing-findings.ts';
 import { dischargeShutWhileRunning, liquidIsTrapped, liquidReturns } from '../hazards.ts';
 
 interface Bar {

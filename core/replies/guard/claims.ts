@@ -153,7 +153,7 @@ function targetClaims(known: Answers['target']): Claims {
   });
   const slots = [
     of({ value, cues: through ? ['target', 'bare'] : ['target'], required: true }),
-    ...(through ? [of({ ...through, cues: ['target', 'bare'] })] : []),
+    ...(through ? [of({ ...through, cues: ['target', 'bare', 'at'] })] : []),
     ...(low === undefined ? [] : [of({ value: low, cues: ['low'] })]),
     ...(high === undefined ? [] : [of({ value: high, cues: ['high'] })]),
     ...(reading && reading.direction !== 'on'
@@ -182,7 +182,10 @@ function compareClaims(known: Answers['compare']): Claims {
     { ...base, value: measured, unit: measuredUnit, cues: SAID },
     { ...base, value: target, unit: measuredUnit, cues: ['target'] },
   ];
-  if (!on) slots.push({ ...base, value, unit, cues: DIFFERENCE, direction, required: true });
+  if (!on) {
+    const required = !isInBand(known);
+    slots.push({ ...base, value, unit, cues: DIFFERENCE, direction, required });
+  }
   if (alongside && alongside.direction !== 'on') {
     slots.push({ ...base, ...alongside, cues: DIFFERENCE, direction: alongside.direction });
   }
@@ -220,7 +223,7 @@ function marginClaims(known: Answers['margin']): Claims {
 
 function rowSlots(row: BeforeAfterRow): readonly Slot[] {
   const { about, place, before, after, unit, change, changeUnit } = row;
-  const base = { about, place, unit, required: true };
+  const base = { about, place, unit, required: change !== null };
   const slots: Slot[] = [];
   if (before !== null) slots.push({ ...base, value: before, cues: ['before'] });
   if (after !== null) slots.push({ ...base, value: after, cues: ['after'] });

@@ -1,5 +1,6 @@
 import type { Verdict } from '../../advice/verdict.ts';
 import { formatAmount } from '../../units/format-amount.ts';
+import { unitRow } from '../../units/units.ts';
 import { unreachable } from '../../unreachable.ts';
 import { verdictSaid } from '../verdict-said.ts';
 import { claimsOf, namesOfSlot, type Claims, type Slot } from './claims.ts';
@@ -91,11 +92,14 @@ function mentionFault(mention: Mention, claims: Claims): Guarded | null {
     : rejected('wrongDirection', mention.digits);
 }
 
-/** A number without its unit is understood only where every number of the verdict has the same unit. */
+/** A number without its unit is understood only where every number of its quantity is shown in the same unit. */
 function isNumberOf({ digits, units }: Mention, slot: Slot, claims: Claims): boolean {
   if (digits !== formatAmount(slot).digits) return false;
   if (units) return units.includes(slot.unit);
-  return claims.slots.every(({ unit }) => unit === slot.unit);
+  const own = claims.slots.filter(
+    ({ about, place }) => about === slot.about && place === slot.place,
+  );
+  return own.every(({ unit }) => unitRow(unit).symbol === unitRow(slot.unit).symbol);
 }
 
 /** A number that no name stands before belongs to the one thing the verdict is about, if it is about one. */

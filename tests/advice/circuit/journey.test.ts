@@ -65,7 +65,7 @@ describe('following the power by voice', () => {
       ['one fifteen across the high pressure switch', 'High-pressure switch 115 V.'],
       [
         'is the high pressure switch open',
-        'Do not keep resetting it: a safety that opens has a cause. Find the cause first. 115 V across the high-pressure switch with power at the line: it is open. Find what drove head up before it is reset.',
+        'Do not keep resetting it: a safety that opens has a cause. 115 V across the high-pressure switch with power at the line: it is open. Find what drove head up before it is reset.',
       ],
     ]);
     expect(noteText(draftNote(state))).toContain('By the voltages: the high-pressure switch.');

@@ -1,0 +1,29 @@
+import type { WorkKindId } from '../terms/names.ts';
+import type { VisitState } from '../visit/state.ts';
+import { isNewer } from '../visit/views.ts';
+
+export type FindingEntry = VisitState['findings'][number];
+
+/** Work that leaves the part as it should be: what was found there before no longer holds. */
+const MENDS: ReadonlySet<WorkKindId> = new Set<WorkKindId>([
+  'clean',
+  'brush',
+  'wash',
+  'replace',
+  'repair',
+  'defrost',
+  'restore',
+  'tighten',
+]);
+
+/** The last word on each part, unless it was mended since. */
+export function standingFindings(state: VisitState): readonly FindingEntry[] {
+  return state.findings.filter((entry, index) => {
+    const { part } = entry.finding;
+    const saidAgain = state.findings.slice(index + 1).some(({ finding }) => finding.part === part);
+    const mended = state.work.some(
+      ({ id, work }) => work.part === part && MENDS.has(work.did) && isNewer(state, id, entry.id),
+    );
+    return !saidAgain && !mended;
+  });
+}
