@@ -63,7 +63,7 @@ export const heldWithinFormula: Formula = {
   source: 'the definition',
   standing: 'computed',
   example: {
-    inputs: { readings: '0min:190psi,4min:176psi,8min:175psi,14min:174psi', band: '2psi' },
+    inputs: { readings: '0min:190psi,4min:176psi,8min:175psi,14min:174psi', within: '2psi' },
     gives: { value: 10, unit: 'min' },
     within: 0.001,
     source: '176 to 174 psi lie within 2 psi, 190 does not: 14 less 4 min by hand',
