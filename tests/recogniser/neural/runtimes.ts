@@ -74,13 +74,12 @@ export async function readReference(): Promise<{
 }> {
   const read = (file: string): Promise<Buffer> => readFile(new URL(file, REFERENCE));
   const [sound, rows] = [await read('sound.i16'), await read('log-probabilities.f32')];
-  const said = z.object({ phones: z.array(z.string()) });
   return {
     sound: Float32Array.from(
       { length: sound.length / 2 },
       (_, at) => sound.readInt16LE(2 * at) / 32_768,
     ),
     rows: Float32Array.from({ length: rows.length / 4 }, (_, at) => rows.readFloatLE(4 * at)),
-    phones: said.parse(JSON.parse((await read('said.json')).toString('utf8'))).phones,
+    phones: (await read('said.txt')).toString('utf8').trim().split(' '),
   };
 }

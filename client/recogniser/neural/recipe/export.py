@@ -98,9 +98,8 @@ def write_reference(listener, held_out, folder):
     heard = listener.hear(torch.tensor(sound / 32768.0, dtype=torch.float32)[None])[0]
     sound.astype("<i2").tofile(f"{folder}/sound.i16")
     heard.numpy().astype("<f4").tofile(f"{folder}/log-probabilities.f32")
-    with open(f"{folder}/said.json", "w") as file:
-        json.dump(dict(phones=[PHONES[label - 1] for label in item["labels"]]), file)
-        file.write("\n")
+    with open(f"{folder}/said.txt", "w") as file:
+        print(*(PHONES[label - 1] for label in item["labels"]), file=file)
 
 
 def main():
