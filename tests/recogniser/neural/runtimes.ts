@@ -1,12 +1,12 @@
 import { readFile } from 'node:fs/promises';
-import type { InferenceSession, Tensor } from 'onnxruntime-common';
-import { z } from 'zod';
+import type { InferenceSession } from 'onnxruntime-common';
 
-import type {
-  AcousticDescription,
-  NamedValues,
-  RunModel,
-} from '../../../core/hearing/acoustic-stream.ts';
+import {
+  type AcousticDescription,
+  type OnnxModule,
+  readAcousticDescription,
+} from '../../../core/hearing/acoustic-model.ts';
+import type { AcousticModel } from '../../../core/hearing/listener.ts';
 
 const MODEL = new URL('../../../client/recogniser/neural/model/', import.meta.url);
 const REFERENCE = new URL('./reference/', import.meta.url);
@@ -17,53 +17,30 @@ interface Runtime {
     readonly create: (
       model: Uint8Array,
       options: InferenceSession.SessionOptions,
-    ) => Promise<InferenceSession>;
+    ) => Promise<AcousticModel['session']>;
   };
-  readonly Tensor: new (type: 'float32', data: Float32Array, dims: readonly number[]) => Tensor;
+  readonly Tensor: OnnxModule['Tensor'];
 }
 
 export const readModel = (): Promise<Buffer> => readFile(new URL('model.onnx', MODEL));
 
-const DESCRIPTION = z.object({
-  phones: z.array(z.string()),
-  sampleRate: z.number(),
-  samplesPerStep: z.number(),
-  frameSamples: z.number(),
-  delaySamples: z.number(),
-  windowSamples: z.number(),
-  state: z.record(z.string(), z.array(z.number())),
-});
-
 export async function readDescription(): Promise<AcousticDescription> {
-  return DESCRIPTION.parse(JSON.parse(await readFile(new URL('model.json', MODEL), 'utf8')));
+  const outcome = readAcousticDescription(await readFile(new URL('model.json', MODEL), 'utf8'));
+  if (outcome.kind === 'unreadable') throw new Error(outcome.message);
+  return outcome.description;
 }
 
 /** One thread, as in the page; and only the changes to the graph that leave its sums as they are. */
 export async function openModel(
-  { InferenceSession: sessions, Tensor: Values }: Runtime,
+  onnx: Runtime,
   executionProvider: 'wasm' | 'cpu',
-): Promise<RunModel> {
-  const session = await sessions.create(await readModel(), {
+): Promise<AcousticModel> {
+  const session = await onnx.InferenceSession.create(await readModel(), {
     executionProviders: [executionProvider],
     graphOptimizationLevel: 'basic',
     intraOpNumThreads: 1,
   });
-  return async (inputs) => {
-    const made = await session.run(
-      Object.fromEntries(
-        Object.entries(inputs).map(([name, { data, dims }]) => [
-          name,
-          new Values('float32', data, dims),
-        ]),
-      ),
-    );
-    return Object.fromEntries(Object.entries(made).map(([name, value]) => [name, asValues(value)]));
-  };
-}
-
-function asValues({ data, dims }: Tensor): NamedValues[string] {
-  if (!(data instanceof Float32Array)) throw new Error('the model gives numbers of another kind');
-  return { data, dims };
+  return { onnx, session, description: await readDescription() };
 }
 
 /** A held-out voice, and what the trained network made of it before its weights were rounded. */

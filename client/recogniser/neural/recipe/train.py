@@ -43,7 +43,7 @@ def options():
     parser.add_argument("--start", help="a checkpoint to start from")
     parser.add_argument("--leave-out", nargs="*", default=[], help="voices not to train on")
     parser.add_argument("--at-least", type=int, default=2000, help="utterances to wait for")
-    parser.add_argument("--hours", type=float, default=60, help="of speech that fit the device's memory")
+    parser.add_argument("--hours", type=float, default=80, help="of speech that fit the device's memory")
     return parser.parse_args()
 
 
