@@ -1,3 +1,5 @@
+import { timerTitle } from '../../core/replies/timer-sentences.ts';
+import type { TimerName } from '../../core/visit/acknowledgement.ts';
 import type { Readiness } from '../offline/service-worker.ts';
 import type { Deafness } from '../ear/deafness.ts';
 import type { Notice, NotKeptReason } from '../state/notice.ts';
@@ -106,8 +108,14 @@ export function noticeWords(notice: Notice): string {
       return `${counted(notice.entries, 'entry', 'entries')} of this visit could not be read and ${notice.entries === 1 ? 'is' : 'are'} set aside. Check the sheet.`;
     case 'resumed':
       return `Your visit is still here, with ${counted(notice.readings, 'reading', 'readings')}. Press and go on.`;
+    case 'timersStopped':
+      return `Stopped with the visit before: ${titles(notice.timers)}.`;
+    case 'timersWait':
+      return `Still counting on the visit before: ${titles(notice.timers)}. Open it again to be told.`;
   }
 }
+
+const titles = (timers: readonly TimerName[]): string => timers.map(timerTitle).join(' and ');
 
 function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;

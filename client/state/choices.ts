@@ -2,8 +2,10 @@ import type { Fact } from '../../core/language/utterance.ts';
 import type { QuantityId } from '../../core/terms/quantities.ts';
 import { EMPTY_MEMORY } from '../../core/turn/turn.ts';
 import type { EventBody, VisitSettings } from '../../core/visit/events.ts';
+import { runningTimers, stopTimer } from '../../core/visit/timers.ts';
 import type { Happening } from './happenings.ts';
 import { withNamesOf } from './known-names.ts';
+import type { Notice } from './notice.ts';
 import { freshVisit, type Session } from './session.ts';
 import { stay, type SessionStep } from './settle.ts';
 
@@ -23,10 +25,35 @@ export function choose(session: Session, happening: Chosen): SessionStep {
         ? committing(session, [{ type: 'settingsChanged', v: 1, settings: happening.settings }])
         : openVisit(session, happening.settings);
     case 'newVisitChosen':
-      return openVisit({ ...session, tab: 'sheet' }, session.visit.settings);
+      return leave({ ...session, tab: 'sheet' });
     case 'visitRead':
-      return stay({ ...session, visit: happening.visit, notice: happening.notice });
+      return stay({ ...session, visit: happening.visit, notice: noticeOf(session, happening) });
   }
+}
+
+/** As by voice: what was timed on the visit before stops with it, and that is told. */
+function leave(session: Session): SessionStep {
+  const { visit } = session;
+  const timers = runningTimers(visit);
+  const opened = openVisit(session, visit.settings);
+  if (timers.length === 0) return opened;
+  const leaving = { visit, bodies: timers.flatMap((timer) => stopTimer(timer).bodies) };
+  return {
+    session: { ...opened.session, notice: { kind: 'timersStopped', timers } },
+    effects: opened.effects.map((effect) =>
+      effect.kind === 'commit' ? { ...effect, leaving } : effect,
+    ),
+  };
+}
+
+/** A timer of the visit that is looked away from rings when it is opened again. */
+function noticeOf(
+  { visit }: Session,
+  { visit: read, notice }: Extract<Chosen, { kind: 'visitRead' }>,
+): Notice | null {
+  const timers = visit.visit === read.visit ? [] : runningTimers(visit);
+  if (timers.length === 0 || notice?.kind === 'damaged') return notice;
+  return { kind: 'timersWait', timers };
 }
 
 function isRunning({ visit }: Session): boolean {

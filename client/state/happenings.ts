@@ -71,11 +71,17 @@ export type Effect =
     }
   | { readonly kind: 'ringTimers' }
   | { readonly kind: 'keep'; readonly events: readonly VisitEvent[] }
-  | { readonly kind: 'commit'; readonly bodies: readonly EventBody[] }
+  | { readonly kind: 'commit'; readonly bodies: readonly EventBody[]; readonly leaving?: Leaving }
   | { readonly kind: 'catchUp' }
   | { readonly kind: 'say'; readonly number: number; readonly saying: Saying }
   | { readonly kind: 'hush' }
   | { readonly kind: 'earcon'; readonly which: EarconId };
+
+/** What is still to be written in the visit that another one takes the place of. */
+export interface Leaving {
+  readonly visit: VisitState;
+  readonly bodies: readonly EventBody[];
+}
 
 export interface Saying {
   readonly reply: Reply;

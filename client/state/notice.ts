@@ -1,3 +1,4 @@
+import type { TimerName } from '../../core/visit/acknowledgement.ts';
 import type { AppendResult } from '../offline/event-log.ts';
 
 export type NotKeptReason = Extract<AppendResult, { kind: 'failed' }>['why'];
@@ -11,4 +12,8 @@ export type Notice =
   | { readonly kind: 'keptAtLast' }
   | { readonly kind: 'storageOff' }
   | { readonly kind: 'damaged'; readonly entries: number }
-  | { readonly kind: 'resumed'; readonly readings: number };
+  | { readonly kind: 'resumed'; readonly readings: number }
+  /** With the visit that a new one took the place of. */
+  | { readonly kind: 'timersStopped'; readonly timers: readonly TimerName[] }
+  /** Until the visit they belong to is opened again. */
+  | { readonly kind: 'timersWait'; readonly timers: readonly TimerName[] };

@@ -1,6 +1,5 @@
 import { ringTimers as ring } from '../../core/turn/ring-timers.ts';
 import type { Turn, TurnInput } from '../../core/turn/turn.ts';
-import type { EventBody } from '../../core/visit/events.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import { unreachable } from '../../core/unreachable.ts';
 import type { EarconId } from '../voice/voice.ts';
@@ -43,7 +42,7 @@ export function perform(hands: Hands, effect: Effect): void {
       void hands.keeper.keep(effect.events).then(hands.send);
       break;
     case 'commit':
-      void commit(hands, effect.bodies);
+      void commit(hands, effect);
       break;
     case 'catchUp':
       void catchUp(hands);
@@ -111,9 +110,12 @@ function turnOn(hands: Hands, state: VisitState, words: TurnInput['words']): Tur
   return hands.takeTurn({ state, memory, words, names, stamp: hands.stampFor(state) });
 }
 
-async function commit(hands: Hands, bodies: readonly EventBody[]): Promise<void> {
+type Commit = Extract<Effect, { kind: 'commit' }>;
+
+async function commit(hands: Hands, { bodies, leaving }: Commit): Promise<void> {
+  const left = leaving?.bodies.map(hands.stampFor(leaving.visit)) ?? [];
   const events = bodies.map(hands.stampFor(hands.session().visit));
-  const keeping = await hands.keeper.keep(events);
+  const keeping = await hands.keeper.keep([...left, ...events]);
   hands.send({ kind: 'committed', events });
   if (keeping.kind === 'notKept') hands.send({ ...keeping, kind: 'choiceNotKept' });
 }

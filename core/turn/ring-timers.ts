@@ -4,7 +4,6 @@ import { say } from '../replies/say.ts';
 import { TIMED_WORK } from '../terms/timed-work.ts';
 import { applyEvents } from '../visit/apply.ts';
 import type { EventBody } from '../visit/events.ts';
-import type { VisitState } from '../visit/state.ts';
 import { dueTimers, type TimerEntry } from '../visit/timers.ts';
 import { expectationAfter } from './context-of.ts';
 import type { Turn, TurnInput } from './turn.ts';
@@ -21,7 +20,7 @@ export type RingInput = Omit<TurnInput, 'words'> & {
 export function ringTimers({ state, memory, stamp, now }: RingInput): Turn | null {
   const due = dueTimers(state, now);
   if (due.length === 0) return null;
-  const events = bodiesOf(due, state).map(stamp);
+  const events = bodiesOf(due).map(stamp);
   const after = applyEvents(events, state);
   const verdict = timeUp(due);
   const reply = say(
@@ -43,12 +42,12 @@ export function ringTimers({ state, memory, stamp, now }: RingInput): Turn | nul
   };
 }
 
-/** The reading that the last of them was for is asked for: a bare number answers it. */
-function bodiesOf(due: readonly TimerEntry[], { wanted }: VisitState): readonly EventBody[] {
+/** The reading that the last of them was for is asked for, also where it has been before: a bare number answers it. */
+function bodiesOf(due: readonly TimerEntry[]): readonly EventBody[] {
   const work = due.at(-1)?.work ?? null;
   const quantity = work === null ? null : TIMED_WORK[work].asks;
   const rang = due.map(({ id }): EventBody => ({ type: 'timerRang', v: 1, target: id }));
-  if (quantity === null || quantity === wanted) return rang;
+  if (quantity === null) return rang;
   return [...rang, { type: 'readingWanted', v: 1, quantity }];
 }
 

@@ -13,7 +13,7 @@ import { markAfter, markBefore } from './phases.ts';
 import { isPreparation } from './preparations.ts';
 import type { VisitState } from './state.ts';
 import { takeBack } from './take-back.ts';
-import { keepTimer } from './timers.ts';
+import { keepTimer, runningTimers, stopTimer } from './timers.ts';
 import { isCompared, openQuestion, sheetRows } from './views.ts';
 
 /** What one sentence adds to the visit, and what of it is to be said back. */
@@ -52,6 +52,7 @@ export function fromUtterance(
     ),
     ...utterance.doubts.map(keepDoubt),
     ...utterance.unclaimed.map((digits) => keepLeftOver(digits, utterance.text)),
+    ...timersEnding(utterance.commands, before),
     ...utterance.commands.map((command) => (state: VisitState) => obey(command, state)),
     ...utterance.questions.map((question) =>
       always({ type: 'questionAsked', v: 1, question }, null),
@@ -175,6 +176,27 @@ function obey(command: Command, state: VisitState): Keeping {
       return unreachable(command);
   }
 }
+
+/**
+ * A timer is for the unit of its visit: on the next one it would ask for a reading that is written down under the
+ * wrong unit. So it stops with its visit, and that is said.
+ */
+function timersEnding(commands: readonly Command[], before: VisitState): readonly Keeper[] {
+  return commands.some((command) => ends(command, before))
+    ? runningTimers(before).map((timer) => () => stopTimer(timer))
+    : [];
+}
+
+function ends(command: Command, before: VisitState): boolean {
+  const isHeld = command.do === 'finish' && leftOpen(before).length > 0;
+  return ENDING.has(command.do) && !isHeld;
+}
+
+const ENDING: ReadonlySet<Command['do']> = new Set<Command['do']>([
+  'newVisit',
+  'finish',
+  'finishAnyway',
+]);
 
 /** What was opened and not closed is said before the visit may end: forgotten, a bypass stays in for years. */
 function finish(state: VisitState): Keeping {

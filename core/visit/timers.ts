@@ -1,6 +1,6 @@
 import type { Command } from '../language/utterance.ts';
 import { timedWorkOf, type TimedWorkId } from '../terms/timed-work.ts';
-import type { EventBody, VisitEvent } from './events.ts';
+import type { VisitEvent } from './events.ts';
 import type { Keeping } from './keeping.ts';
 import type { Timer, VisitState } from './state.ts';
 
@@ -75,18 +75,19 @@ export function keepTimer(command: TimerCommand, state: VisitState): Keeping {
   }
   const meant = meantTimer(command, state);
   if (!meant) return { bodies: [], acknowledgement: { kind: 'noTimer' } };
+  if (command.do === 'stopTimer') return stopTimer(meant);
   const { id: target, about, work } = meant;
-  const body: EventBody =
-    command.do === 'stopTimer'
-      ? { type: 'timerStopped', v: 1, target }
-      : { type: 'timerExtended', v: 1, target, minutes: command.minutes };
-  const timer = { about, work };
+  const { minutes } = command;
   return {
-    bodies: [body],
-    acknowledgement:
-      command.do === 'stopTimer'
-        ? { kind: 'timerStopped', timer }
-        : { kind: 'timerExtended', timer, minutes: command.minutes },
+    bodies: [{ type: 'timerExtended', v: 1, target, minutes }],
+    acknowledgement: { kind: 'timerExtended', timer: { about, work }, minutes },
+  };
+}
+
+export function stopTimer({ id, about, work }: TimerEntry): Keeping {
+  return {
+    bodies: [{ type: 'timerStopped', v: 1, target: id }],
+    acknowledgement: { kind: 'timerStopped', timer: { about, work } },
   };
 }
 

@@ -2,6 +2,7 @@ import type { Expectation } from '../../core/language/context.ts';
 import type { Turn, TurnInput } from '../../core/turn/turn.ts';
 import { applyEvents } from '../../core/visit/apply.ts';
 import type { EventBody, VisitEvent } from '../../core/visit/events.ts';
+import type { VisitState } from '../../core/visit/state.ts';
 import type { Ear, EarOpening, Heard } from '../../client/ear/ear.ts';
 import { createMemoryDisk, createMemoryLog } from '../../client/offline/memory-log.ts';
 import type { AppendResult, EventLog } from '../../client/offline/event-log.ts';
@@ -171,6 +172,9 @@ function wordsToBodies(words: string): readonly EventBody[] {
 export interface Script {
   readonly audible?: boolean;
   readonly takeTurn?: Ports['takeTurn'];
+  readonly writes?: Ports['writes'];
+  /** A visit that was open when the page last lived. */
+  readonly visit?: VisitState;
 }
 
 export interface Stage {
@@ -225,14 +229,17 @@ export function stage(options: Script = {}): Stage {
     log,
     ear,
     clock,
-    writes: () => true,
+    writes: options.writes ?? (() => true),
     earcons,
     voice: voice.voice,
     ids: { next: () => `01KAXDEV00${String((made += 1)).padStart(16, '0')}` },
     takeTurn: options.takeTurn ?? scriptedTurn,
     sayNotKept: (why) => `not kept: ${why}.`,
   };
-  const runner = createRunner(ports, sleepingSession(freshVisit(DEFAULT_SETTINGS)));
+  const runner = createRunner(
+    ports,
+    sleepingSession(options.visit ?? freshVisit(DEFAULT_SETTINGS)),
+  );
   const turnOf: Stage['turnOf'] = (words, { visit: state, memory: before }) =>
     scriptedTurn({ state, memory: before, words, stamp: createStamps(ports)(state) });
   return { runner, ear, voice, tones, clock, log, refuse, appended, turnOf };

@@ -175,6 +175,26 @@ describe('replay', PATIENCE, () => {
     expect(written.noteText).not.toContain('250 psi');
   });
 
+  it('rings timers by the clock of the file, each on a line of its own, before what is said then', async () => {
+    const file = await visitOf(
+      '@ 09:00\nfour hundred microns\nten minutes on the vacuum hold\n@ 09:30\nfour thirty\n',
+    );
+    const { turns } = await replayed(file);
+    expect(turns.map(({ said, reply }) => (said === '' ? reply : said))).toEqual([
+      'four hundred microns',
+      'ten minutes on the vacuum hold',
+      '10 min up: vacuum hold. Tell me the vacuum in microns.',
+      'four thirty',
+    ]);
+    expect(turns[2]).toMatchObject({
+      understood: { text: '', readings: [] },
+      verdicts: [{ kind: 'known', answer: 'timeUp' }],
+    });
+    expect(turns[3]?.understood.readings).toMatchObject([{ quantity: 'vacuum', value: 430 }]);
+    const spoken = (await gloveside(['replay', file])).printed.join('\n');
+    expect(spoken).toContain('gloveside  10 min up: vacuum hold. Tell me the vacuum in microns.\n');
+  });
+
   it('writes a note of an empty visit', async () => {
     const { turns, written } = await replayed(await visitOf('# nothing was said\n'));
     expect(turns).toEqual([]);

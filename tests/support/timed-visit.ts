@@ -16,10 +16,10 @@ export interface TimedVisit {
   readonly last: Turn;
 }
 
-type Line = readonly [minute: number, words: string | null];
+export type TimedLine = readonly [minute: number, words: string | null];
 
 /** A line without words only lets the time pass. */
-export function timedVisit(...lines: readonly Line[]): TimedVisit {
+export function timedVisit(...lines: readonly TimedLine[]): TimedVisit {
   const clock = { at: START };
   const stamp = createStamp(clock);
   const turns: Turn[] = [];

@@ -56,6 +56,27 @@ describe('the schema of a visit event', () => {
     ]);
   });
 
+  it('takes what timers make, and names the path of what makes none', () => {
+    const stamp = createStamp();
+    const started = stamp({ type: 'timerStarted', v: 1, minutes: 10, about: 'vacuum hold' });
+    const target = started.id;
+    const made = [
+      started,
+      stamp({ type: 'timerStarted', v: 1, minutes: 0.5, about: null }),
+      stamp({ type: 'timerExtended', v: 1, target, minutes: 5 }),
+      stamp({ type: 'timerStopped', v: 1, target }),
+      stamp({ type: 'timerRang', v: 1, target }),
+    ];
+    for (const each of made) expect(visitEventSchema.parse(each)).toEqual(each);
+    const pathOf = (change: object) =>
+      visitEventSchema.safeParse({ ...started, ...change }).error?.issues[0]?.path;
+    expect(pathOf({ minutes: 0 })).toEqual(['minutes']);
+    expect(pathOf({ minutes: Infinity })).toEqual(['minutes']);
+    expect(pathOf({ about: undefined })).toEqual(['about']);
+    expect(pathOf({ type: 'timerRang' })).toEqual(['target']);
+    expect(pathOf({ type: 'timerExtended', target: 'the first' })).toEqual(['target']);
+  });
+
   it('refuses an empty push and one of more than 500 events', () => {
     expect(pushRequestSchema.safeParse({ device: DEVICE, events: [] }).success).toBe(false);
     const many = Array.from({ length: 501 }, taken);
