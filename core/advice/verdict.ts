@@ -213,6 +213,7 @@ export type StepId =
   | 'baselineNow'
   | 'letItSettle'
   | 'confirmAfter'
+  | 'mendFound'
   | 'dealWithIt'
   | 'nothingTellsMore';
 

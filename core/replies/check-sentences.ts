@@ -30,6 +30,7 @@ export const STEP_SENTENCES: Record<StepId, string> = {
     'A winding is grounded: leave it locked out and tagged. It wants a compressor and a drier, and the oil tested for acid.',
   mendLeak: 'The leak is found: recover, repair, pressure test, evacuate, and weigh the charge in.',
   chargeFirst: 'Pressure test it, evacuate, and weigh the charge in; then read it as it runs.',
+  mendFound: 'Mend what you found, and read the box again.',
   dealWithIt: 'Deal with that, one change at a time, and read again.',
   lookFirst: 'Look before the gauges go on: fans, ice, dirt, doors. Tell me what you see.',
   baselineNow:

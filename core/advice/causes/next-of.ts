@@ -1,4 +1,6 @@
 import type { CauseId } from '../../terms/causes.ts';
+import type { FindingStateId } from '../../terms/names.ts';
+import { standingFindings } from '../standing-findings.ts';
 import type { VisitState } from '../../visit/state.ts';
 import type { NextCheck } from '../verdict.ts';
 import type { Belief } from './belief.ts';
@@ -24,6 +26,7 @@ export function nextOf(gathered: Gathered, belief: Belief, state: VisitState): N
   const [first] = leadingOf(belief);
   if (first === 'nothingWrong' && state.work.length > 0)
     return { next: 'step', step: 'confirmAfter' };
+  if (first === 'nothingWrong' && hasFound(state)) return { next: 'step', step: 'mendFound' };
   const open = optionsFor(gathered, state);
   if (first !== undefined && (belief.shares.get(first) ?? 0) >= SURE_ENOUGH)
     return confirming(first, open);
@@ -36,6 +39,16 @@ export function nextOf(gathered: Gathered, belief: Belief, state: VisitState): N
     .reduce<Valued | null>((top, each) => (top && top.worth >= each.worth ? top : each), null);
   return best ? toNext(best.option, belief) : { next: 'step', step: 'nothingTellsMore' };
 }
+
+const AS_IT_SHOULD_BE: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
+  'ok',
+  'running',
+  'closed',
+]);
+
+/** With every reading right, a torn gasket is the fault: no gauge will tell more of it. */
+const hasFound = (state: VisitState): boolean =>
+  standingFindings(state).some(({ finding }) => !AS_IT_SHOULD_BE.has(finding.state));
 
 /** A charge is not taken out, nor a compressor condemned, on readings alone: what shows the fault itself comes first. */
 function confirming(cause: CauseId, options: readonly Option[]): NextCheck {
