@@ -43,6 +43,10 @@ export const FINDING_RULES: readonly FindingRule[] = [
   ),
   rule({ parts: ['condenser'], states: ['ok'] }, { against: { dirtyCondenser: 'shows' } }),
   rule(
+    { parts: ['headPressureValve'], states: ['open', 'failed', 'missing'] },
+    { for: { lowAmbient: 'shows' } },
+  ),
+  rule(
     { parts: CONDENSER_FAN, states: STOPPED },
     { for: { condenserFanOut: 'shows', fanControlStuckOff: 'hints' } },
   ),
