@@ -322,13 +322,8 @@ export const READING_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(pressurized to|pressured up to|pressure test at|pressure tested at|pressure tested to|pressure test to|pressure testing at) <amount> [of nitrogen] at <amount:gas>',
-    gasTest,
-    { examples: ['pressure tested to one fifty at seventy degrees'] },
-  ),
-  rule(
-    '(pressurized to|pressured up to|pressure test at|pressure tested at|pressure tested to|pressure test to|pressure testing at) <amount>',
-    fixed('testPressure'),
+    '(pressurized to|pressured up to|pressure test at|pressure tested at|pressure tested to|pressure test to|pressure testing at) <amount> [[of nitrogen] at <amount:gas>]',
+    (tags, frame) => gasTest(tags, frame) ?? fixed('testPressure')(tags, frame),
     {
       examples: ['pressure tested to one fifty'],
     },

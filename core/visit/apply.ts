@@ -92,13 +92,7 @@ function settle(state: VisitState, event: VisitEvent): VisitState {
     case 'workDone':
       return workDone(state, event);
     case 'recommendationMade':
-      return {
-        ...state,
-        recommendations: [
-          ...state.recommendations,
-          kept(event, { recommendation: event.recommendation }),
-        ],
-      };
+      return recommendationMade(state, event);
     case 'memoTaken':
       return { ...state, memos: [...state.memos, kept(event, { memo: event.memo })] };
     case 'doubtRaised':
@@ -174,6 +168,14 @@ const FANS: ReadonlySet<PartId> = new Set<PartId>([
 
 const isAnsweredBy = (open: Finding, by: Finding): boolean =>
   open.unresolved === true && open.state === by.state && FANS.has(by.part);
+
+const recommendationMade: Step<'recommendationMade'> = (state, event) => ({
+  ...state,
+  recommendations: [
+    ...state.recommendations,
+    kept(event, { recommendation: event.recommendation }),
+  ],
+});
 
 /** Work after the after was marked opens the question again: those readings no longer describe the unit. */
 const workDone: Step<'workDone'> = (state, event) => {
