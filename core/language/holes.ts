@@ -20,6 +20,7 @@ import { namedOptions, namesNode } from './names-node.ts';
 import { COUNT, MINUTES, NUMBER, SIGNED_NUMBER } from './numbers.ts';
 import { ORDINAL } from './ordinals.ts';
 import { UNIT } from './units.ts';
+import { CAUSE_NAMES } from './vocabulary/cause-names.ts';
 import { EQUIPMENT_NAMES, METERING_NAMES, SIGHT_GLASS_NAMES } from './vocabulary/fact-names.ts';
 import { PART_NAMES } from './vocabulary/part-names.ts';
 import { PLACE_NAMES } from './vocabulary/place-names.ts';
@@ -84,6 +85,11 @@ function timedNames(): Node {
 const SOMEBODY =
   '[the|their] (customer|~owner|~manager|~cook|~chef|~kitchen|~staff|~guy|~tech|~driver|~store|~people|~employee|~lady)';
 
+function chargeCauses() {
+  const { undercharge, overcharge, nonCondensables } = CAUSE_NAMES;
+  return { undercharge, overcharge, nonCondensables };
+}
+
 /** What a shape may name between angle brackets. */
 export const HOLES: Holes = {
   number: NUMBER,
@@ -117,6 +123,9 @@ export const HOLES: Holes = {
   metering: namesNode('metering', METERING_NAMES),
   sightGlass: namesNode('sightGlass', SIGHT_GLASS_NAMES),
   equipment: namesNode('equipment', EQUIPMENT_NAMES),
+  cause: namesNode('cause', CAUSE_NAMES),
+  /** What is wrong with what is in it; a part that is wrong is a finding. */
+  charge: namesNode('cause', chargeCauses(), 'charge'),
   done: workHole('done'),
   todo: workHole('todo'),
   working: workHole('doing'),

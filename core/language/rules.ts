@@ -1,3 +1,4 @@
+import { CAUSE_RULES } from './cause-facts.ts';
 import { COMMAND_RULES } from './commands.ts';
 import { CONDENSING_SIDE_RULES } from './condensing-side.ts';
 import { CONTROL_RULES } from './controls.ts';
@@ -26,6 +27,7 @@ export const RULES: readonly Rule[] = [
   ...CONTROL_RULES,
   ...READING_RULES,
   ...ELECTRICAL_RULES,
+  ...CAUSE_RULES,
   ...FACT_RULES,
   ...RECOMMENDATION_RULES,
   ...LEFT_OPEN_RULES,

@@ -13,11 +13,14 @@ export interface SampledSentence {
 
 /** Sentences at random, `random` giving numbers in [0, 1): the same numbers give the same sentences. */
 export function sampleSentences(count: number, random: () => number): readonly SampledSentence[] {
-  const rules = RULES.filter((rule) => canBeSaid(rule.node));
+  const rules = sayableRules();
   return Array.from({ length: count }, () => sampleRule(pick(rules, random), random));
 }
 
-function sampleRule(rule: Rule, random: () => number): SampledSentence {
+/** The rules of which samples can be drawn: those that hold what is not only known at run time. */
+export const sayableRules = (): readonly Rule[] => RULES.filter((rule) => canBeSaid(rule.node));
+
+export function sampleRule(rule: Rule, random: () => number): SampledSentence {
   const { words, tags } = sampleNode(rule.node, random);
   return { text: words.join(' '), shape: rule.shape, tags: tags[0] ?? {} };
 }

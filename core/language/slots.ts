@@ -1,4 +1,5 @@
 import type { Data, Tags } from '../grammar/nodes.ts';
+import { CAUSES } from '../terms/causes.ts';
 import {
   EQUIPMENT,
   FINDING_STATES,
@@ -26,6 +27,7 @@ export const placeId = idIn(PLACES);
 export const partId = idIn(PARTS);
 export const stateId = idIn(FINDING_STATES);
 export const workId = idIn(WORK_KINDS);
+export const causeId = idIn(CAUSES);
 export const equipmentId = idIn(EQUIPMENT);
 export const meteringId = idIn(METERING_DEVICES);
 export const sightGlassId = idIn(SIGHT_GLASS_STATES);

@@ -1,3 +1,4 @@
+import type { CauseId } from '../terms/causes.ts';
 import type { JudgedId } from '../terms/judged.ts';
 import type {
   CondenserId,
@@ -64,6 +65,8 @@ export type Fact = { readonly words: string } & (
   | { readonly fact: 'sightGlass'; readonly value: SightGlassId }
   | { readonly fact: 'condenser'; readonly value: CondenserId }
   | { readonly fact: 'headControl'; readonly value: HeadControlId }
+  /** What the technician holds to be wrong. */
+  | { readonly fact: 'cause'; readonly value: CauseId }
   | { readonly fact: 'valves'; readonly value: ValveKindId }
   /** What is in it is known to be mixed, or not known at all. */
   | { readonly fact: 'chargeDoubt'; readonly value: ChargeDoubtId }

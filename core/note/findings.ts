@@ -23,7 +23,7 @@ export function findingLines(state: VisitState): readonly string[] {
       .filter((seen) => !isSince(seen))
       .map(glassLine),
     ...otherMemos(state).map(({ memo }) => sentence(memo)),
-    ...likelyLine(state),
+    ...causeLine(state),
   ];
 }
 
@@ -50,8 +50,12 @@ const seenLine = ({ finding }: VisitState['findings'][number]): string =>
 const glassLine = ({ value }: SightGlassSeen): string =>
   sentence(`Sight glass ${SIGHT_GLASS_STATES[value]}`);
 
-/** What the readings before the work pointed to: likely, never a fact, and only where readings speak for it. */
-function likelyLine(state: VisitState): readonly string[] {
+/**
+ * What the technician held to be wrong; else what the readings before the work pointed to: likely, never a fact,
+ * and only where readings speak for it.
+ */
+function causeLine(state: VisitState): readonly string[] {
+  if (state.unit.cause !== null) return [sentence(`Cause: ${CAUSES[state.unit.cause]}`)];
   const names = likelyCauses(state);
   return names.length === 0
     ? []

@@ -2,6 +2,7 @@ import { workTodo } from '../replies/acknowledgements.ts';
 import { workDone } from '../replies/work-words.ts';
 import { figureText } from '../replies/amounts.ts';
 import { leftListed } from '../replies/left-open-sentences.ts';
+import { CAUSES } from '../terms/causes.ts';
 import { FINDING_STATES, PARTS } from '../terms/names.ts';
 import { isBeforeAlteration } from '../visit/alterations.ts';
 import type { VisitState } from '../visit/state.ts';
@@ -34,12 +35,19 @@ const MOST_FOUND = 3;
 
 /** What was seen comes before what the readings make likely: it needs no "likely". */
 function foundWords(state: VisitState): readonly string[] {
+  const { cause } = state.unit;
+  const named = cause === null ? [] : [sentence(`Cause: ${CAUSES[cause]}`)];
+  return [...named, ...seenWords(state, named.length > 0)];
+}
+
+function seenWords(state: VisitState, isNamed: boolean): readonly string[] {
   const amiss = state.findings.filter(({ finding }) => isAmiss(finding));
   const before = amiss.filter(isBeforeAlteration(state));
   const seen = (before.length > 0 ? before : amiss).map(
     ({ finding }) => `${PARTS[finding.part]} ${FINDING_STATES[finding.state]}`,
   );
   if (seen.length > 0) return [sentence(`Found: ${listed([...new Set(seen)].slice(-MOST_FOUND))}`)];
+  if (isNamed) return [];
   const [byVoltage] = circuitLines(state).found;
   if (byVoltage !== undefined) return [byVoltage];
   const likely = likelyCauses(state);

@@ -10,6 +10,7 @@ import {
   SIGHT_GLASS_STATES,
   WORK_KINDS,
 } from '../terms/names.ts';
+import { CAUSES } from '../terms/causes.ts';
 import { CHARGE_DOUBTS, VALVE_KINDS } from '../terms/procedures.ts';
 import type { UnitSystem } from '../units/units.ts';
 import type { Acknowledgement, TakenBack } from '../visit/acknowledgement.ts';
@@ -117,6 +118,7 @@ const FACT_WORDED: FactWorded = {
   refrigerant: ({ value }) => designation(value),
   metering: ({ value }) => plain(METERING_DEVICES[value]),
   valves: ({ value }) => plain(VALVE_KINDS[value]),
+  cause: ({ value }) => plain(`cause: ${CAUSES[value]}`),
   chargeDoubt: ({ value }) => plain(`the charge is ${CHARGE_DOUBTS[value]}`),
   sightGlass: ({ value }) => plain(`sight glass ${SIGHT_GLASS_STATES[value]}`),
   condenser: ({ value }) => plain(CONDENSERS[value]),

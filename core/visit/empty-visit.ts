@@ -7,6 +7,7 @@ const NO_FACTS: UnitFacts = {
   equipment: null,
   doors: null,
   valves: null,
+  cause: null,
   chargeDoubt: null,
   sightGlass: null,
   condenser: null,

@@ -6,6 +6,8 @@ export function applyFact(unit: UnitFacts, fact: Fact): UnitFacts {
   switch (fact.fact) {
     case 'refrigerant':
       return { ...unit, refrigerant: fact.value, chargeDoubt: settled(unit.chargeDoubt) };
+    case 'cause':
+      return { ...unit, cause: fact.value };
     case 'valves':
       return { ...unit, valves: fact.value };
     case 'chargeDoubt':

@@ -1,3 +1,4 @@
+import type { CauseId } from '../terms/causes.ts';
 import type {
   Doubt,
   Finding,
@@ -79,6 +80,8 @@ export interface UnitFacts {
   readonly metering: MeteringId | null;
   readonly equipment: EquipmentId | null;
   readonly doors: number | null;
+  /** What the technician holds to be wrong. */
+  readonly cause: CauseId | null;
   readonly valves: ValveKindId | null;
   readonly chargeDoubt: ChargeDoubtId | null;
   readonly sightGlass: SightGlassId | null;

@@ -12,6 +12,7 @@ import {
   WORK_KINDS,
 } from '../terms/names.ts';
 import { CHARGE_DOUBTS, PROCEDURES, PROCEDURE_TASKS, VALVE_KINDS } from '../terms/procedures.ts';
+import { CAUSES } from '../terms/causes.ts';
 import { DERIVED_QUANTITIES, QUANTITIES } from '../terms/quantities.ts';
 import { REFRIGERANTS } from '../terms/refrigerants.ts';
 import { UNITS } from '../units/units.ts';
@@ -28,6 +29,7 @@ export const placeSchema = idOf(PLACES);
 export const partSchema = idOf(PARTS);
 export const findingStateSchema = idOf(FINDING_STATES);
 export const workKindSchema = idOf(WORK_KINDS);
+export const causeSchema = idOf(CAUSES);
 export const equipmentSchema = idOf(EQUIPMENT);
 export const meteringSchema = idOf(METERING_DEVICES);
 export const condenserSchema = idOf(CONDENSERS);

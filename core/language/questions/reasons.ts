@@ -18,6 +18,13 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
+    '(is it|could it be|could it just be|do you think it is) [(a|an|the|some)] <cause>',
+    plain('causes'),
+    {
+      examples: ['is it low on charge', 'could it be a restricted drier'],
+    },
+  ),
+  rule(
     `(how come|what is making) ${MY} <asked> [(is|be|run|running)] (so|too|that|really|this) (high|low|off)`,
     plain('causes'),
     { examples: ['how come head is so high'] },

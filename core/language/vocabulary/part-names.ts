@@ -25,7 +25,11 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   contactor: ['contactor', '~contacts', '~contactor (points|contacts|coil)'],
   startRelay: ['start relay', '~(potential relay|relay)'],
   startCapacitor: ['start capacitor', '~start cap'],
-  runCapacitor: ['run capacitor', '~run cap', '~(capacitor|cap|dual cap)'],
+  runCapacitor: [
+    'run capacitor',
+    '~run cap',
+    '~(capacitor|cap|dual cap|[condenser] fan (capacitor|cap)|motor (capacitor|cap))',
+  ],
   overload: ['overload', '~overload protector', '~(thermal overload|o l protector|klixon)'],
   defrostTimer: ['defrost timer', '~(defrost clock|timer|time clock)'],
   defrostHeater: ['defrost heater', '~(defrost heaters|defrost element)', '~(heater|heaters)'],
