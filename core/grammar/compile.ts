@@ -22,7 +22,7 @@ import type { Token } from './tokens.ts';
 
 /** Nodes made ready for matching, each once, and the words that they tell apart. */
 export class Grammar {
-  private readonly kinds = new Kinds();
+  readonly kinds = new Kinds();
   private readonly compiled = new Map<Node, Compiled>();
   private readonly openings = new Map<Starters, Opening>();
   private readonly needs = new Map<ReadonlySet<string>, Need>();
@@ -57,7 +57,10 @@ export class Grammar {
 
   /** Finds, of things that begin as these nodes do, those that a token can begin. */
   indexOf<Thing>(things: readonly (readonly [Node, Thing])[]): StarterIndex<Thing> {
-    return new StarterIndex(things.map(([node, thing]) => [this.openingOf(node), thing]));
+    return new StarterIndex(
+      things.map(([node, thing]) => [startersOf(node), thing]),
+      this.kinds,
+    );
   }
 
   /** The kind of each token, and of the end behind them. */

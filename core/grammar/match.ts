@@ -1,6 +1,6 @@
 import type { Grammar } from './compile.ts';
 import { END } from './kinds.ts';
-import type { Tags } from './nodes.ts';
+import type { ListNode, RestNode, Tags } from './nodes.ts';
 import type { Opening } from './starters.ts';
 import type { Token } from './tokens.ts';
 
@@ -107,6 +107,19 @@ export class Matcher {
       if (opening.allows(this.kinds[at] ?? END)) return at;
     }
     return -1;
+  }
+
+  /** Where the words that only the sentence or its lists know can end, if they begin here. */
+  endsOf(node: ListNode | RestNode, at: number): readonly number[] {
+    if (node.kind === 'list') return this.phrasesAt(node, at).map((phrase) => at + phrase.length);
+    if (at >= this.tokens.length) return [];
+    return [node.until === 'end' ? this.tokens.length : this.nextPause(at)];
+  }
+
+  phrasesAt({ name }: ListNode, at: number): readonly (readonly string[])[] {
+    return (this.lists[name] ?? []).filter((phrase) =>
+      phrase.every((text, index) => this.tokens[at + index]?.text === text),
+    );
   }
 
   isBroken(from: number, to: number): boolean {

@@ -1,6 +1,6 @@
 import { foldSum, foldTags, sameTags } from './fold.ts';
 import { END } from './kinds.ts';
-import { type Compiled, type Match, type Matcher, type Matches, NO_MATCH } from './match.ts';
+import { type Compiled, type Match, type Matches, NO_MATCH } from './match.ts';
 import type { ClassNode, ListNode, RestNode, RuleNode, Tags } from './nodes.ts';
 import type { StarterIndex } from './starters.ts';
 
@@ -90,22 +90,20 @@ export function runRule({ fold, unbroken }: RuleNode, body: Compiled): Run {
   };
 }
 
-export function runList({ name, slot }: ListNode): Run {
+export function runList(node: ListNode): Run {
   return (matcher, at) =>
-    (matcher.lists[name] ?? [])
-      .filter((phrase) => phrase.every((text, index) => matcher.tokens[at + index]?.text === text))
-      .map((phrase): Match => ({
-        end: at + phrase.length,
-        tags: [{ [slot]: phrase.join(' ') }],
-      }));
+    matcher.phrasesAt(node, at).map((phrase): Match => ({
+      end: at + phrase.length,
+      tags: [{ [node.slot]: phrase.join(' ') }],
+    }));
 }
 
 export const runPause: Run = (matcher, at) =>
   matcher.tokens[at]?.pause === true ? matcher.silentTo(at) : NO_MATCH;
 
-export function runRest({ slot, until }: RestNode): Run {
-  return (matcher: Matcher, at) => {
-    const end = until === 'end' ? matcher.tokens.length : matcher.nextPause(at);
-    return [{ end, tags: [{ [slot]: { from: at, to: end } }] }];
-  };
+export function runRest(node: RestNode): Run {
+  return (matcher, at) =>
+    matcher
+      .endsOf(node, at)
+      .map((end): Match => ({ end, tags: [{ [node.slot]: { from: at, to: end } }] }));
 }

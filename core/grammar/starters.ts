@@ -114,20 +114,45 @@ const REFUSED = 2;
 
 /** Finds, of many things in their order, those that a token can begin. */
 export class StarterIndex<Thing> {
-  private readonly things: readonly (readonly [Opening, Thing])[];
+  private readonly kinds: Kinds;
+  private readonly things: readonly (readonly [Starters, Thing])[];
   private readonly byKind = new Map<number, readonly Thing[]>();
+  private byName: ReadonlyMap<string, readonly number[]> | null = null;
+  private readonly anyhow: number[] = [];
 
-  constructor(things: readonly (readonly [Opening, Thing])[]) {
+  constructor(things: readonly (readonly [Starters, Thing])[], kinds: Kinds) {
+    this.kinds = kinds;
     this.things = things;
   }
 
   startedBy(kind: number): readonly Thing[] {
     const found = this.byKind.get(kind);
     if (found !== undefined) return found;
-    const fresh = this.things
-      .filter(([opening]) => opening.canBegin(kind))
-      .map(([, thing]) => thing);
+    const fresh = this.find(kind);
     this.byKind.set(kind, fresh);
     return fresh;
+  }
+
+  private find(kind: number): readonly Thing[] {
+    this.byName ??= this.placesByName();
+    const named = this.kinds.namesOf(kind).flatMap((name) => this.byName?.get(name) ?? []);
+    const places = [...new Set([...named, ...this.anyhow])].sort((one, other) => one - other);
+    return places.flatMap((place) => {
+      const thing = this.things[place];
+      return thing !== undefined && canStart(thing[0], kind, this.kinds) ? [thing[1]] : [];
+    });
+  }
+
+  private placesByName(): ReadonlyMap<string, readonly number[]> {
+    const byName = new Map<string, number[]>();
+    for (const [place, [{ words, empty }]] of this.things.entries()) {
+      if (words === null || empty) this.anyhow.push(place);
+      for (const name of words ?? []) {
+        const places = byName.get(name);
+        if (places === undefined) byName.set(name, [place]);
+        else places.push(place);
+      }
+    }
+    return byName;
   }
 }

@@ -1,8 +1,9 @@
 import { Grammar } from '../grammar/compile.ts';
 import { bestCover, type Piece } from '../grammar/cover.ts';
 import { END } from '../grammar/kinds.ts';
-import { type Compiled, Matcher, type Need } from '../grammar/match.ts';
-import type { Node, Tags } from '../grammar/nodes.ts';
+import { type Compiled, Matcher } from '../grammar/match.ts';
+import type { Tags } from '../grammar/nodes.ts';
+import { Skimmer } from '../grammar/skim.ts';
 import type { Token } from '../grammar/tokens.ts';
 import type { Context } from './context.ts';
 import { listsOf } from './known-names.ts';
@@ -21,6 +22,11 @@ export interface Item extends Piece {
   readonly words: string;
 }
 
+/** What a rule may read, by a glance at it; with its item once it was read. */
+interface Candidate extends Piece {
+  readonly item: Item | null;
+}
+
 export interface Parse {
   readonly items: readonly Item[];
   /** Numbers that no item claimed, as digits. */
@@ -36,20 +42,12 @@ export function wholeReadings(text: string, context: Context): readonly Item[] {
   return sentence.itemsAt(0).filter(({ end }) => end === sentence.tokens.length);
 }
 
-interface RankedRule {
-  readonly rule: Rule;
-  readonly rank: number;
-  readonly ready: Compiled;
-  readonly needs: readonly Need[];
-}
-
-/** Every rule made ready for matching, once. */
+/** Every rule made ready for matching, once; its place in the list is its rank. */
 export const GRAMMAR = new Grammar();
-const RANKED = GRAMMAR.indexOf(
-  RULES.map((rule, rank): readonly [Node, RankedRule] => [
-    rule.node,
-    { rule, rank, ready: GRAMMAR.compileOnce(rule.node), needs: GRAMMAR.needsOf(rule.node) },
-  ]),
+const READY: readonly Compiled[] = RULES.map(({ node }) => GRAMMAR.compileOnce(node));
+const SKIMMER = new Skimmer(
+  GRAMMAR,
+  RULES.map(({ node }) => node),
 );
 const ANY_NUMBER = GRAMMAR.compile(NUMBER);
 const ANY_SIGNED = GRAMMAR.compile(SIGNED_NUMBER);
@@ -57,6 +55,8 @@ const ANY_SIGNED = GRAMMAR.compile(SIGNED_NUMBER);
 const LONGEST_NUMBER = 8;
 /** A cut that is mended can show another one: this often it is looked for. */
 const COVERS = 3;
+/** So often is a cover guessed at; then every guess is read. */
+const GUESSES = 8;
 
 export function parse(text: string, context: Context): Parse {
   const sentence = new Sentence(text, context);
@@ -73,7 +73,7 @@ class Sentence {
   private readonly context: Context;
   private readonly firstWeighty: number;
   private readonly lastWeighty: number;
-  private readonly lastStarts: number[] = [];
+  private readonly candidates: (readonly Candidate[])[] = [];
 
   constructor(text: string, context: Context) {
     this.text = text;
@@ -88,7 +88,7 @@ class Sentence {
   cover(): readonly Item[] {
     const barred = new Set<number>();
     const best = (): readonly Item[] =>
-      bestCover(this.tokens.length, (at) => (barred.has(at) ? [] : this.itemsAt(at)));
+      this.surest((at) => (barred.has(at) ? [] : this.candidatesAt(at)));
     let items = best();
     for (let covers = 1; covers < COVERS; covers += 1) {
       const cuts = this.cutsIn(items);
@@ -119,23 +119,69 @@ class Sentence {
     return false;
   }
 
+  /** Every item that begins there, preferred first. */
   itemsAt(at: number): readonly Item[] {
-    const items: Item[] = [];
-    for (const ranked of RANKED.startedBy(this.matcher.kinds[at] ?? END)) {
-      if (at <= this.lastStart(ranked)) this.addItems(items, ranked, at);
+    this.readAll(at);
+    return itemsOf(this.candidatesAt(at));
+  }
+
+  /**
+   * The best cover, of which every piece was read: a candidate that turns out to read less, or to mean nothing, makes
+   * place for the next. What no best cover holds is never read at all.
+   */
+  private surest(candidatesAt: (at: number) => readonly Candidate[]): readonly Item[] {
+    for (let guess = 0; guess < GUESSES; guess += 1) {
+      const chosen = bestCover(this.tokens.length, candidatesAt);
+      const unread = chosen.filter(({ item }) => item === null);
+      if (unread.length === 0) return itemsOf(chosen);
+      for (const each of unread) this.read(each);
     }
-    return items;
+    for (let at = 0; at < this.tokens.length; at += 1) this.readAll(at);
+    return itemsOf(bestCover(this.tokens.length, candidatesAt));
   }
 
-  /** The last token that the rule can begin at, by the words it cannot do without; asked once a rule. */
-  private lastStart({ rule, rank, needs }: RankedRule): number {
-    return (this.lastStarts[rank] ??= Math.min(
-      this.matcher.lastBeginning(needs),
-      rule.alone ? this.firstOrEnd() : Infinity,
-    ));
+  private candidatesAt(at: number): readonly Candidate[] {
+    return (this.candidates[at] ??= this.glanceAt(at));
   }
 
-  private addItems(items: Item[], { rule, rank, ready }: RankedRule, start: number): void {
+  private glanceAt(start: number): readonly Candidate[] {
+    const candidates: Candidate[] = [];
+    SKIMMER.skim(this.matcher, start, (ranks, end) => {
+      if (end === start) return;
+      const isWhole = this.isWhole(start, end);
+      for (const rank of ranks) {
+        if (isWhole || RULES[rank]?.alone === false) {
+          candidates.push({ start, end, rank, item: null });
+        }
+      }
+    });
+    return candidates.sort((one, other) => one.rank - other.rank);
+  }
+
+  private readAll(at: number): void {
+    for (const each of this.candidatesAt(at)) {
+      const isUnread = this.candidatesAt(at).some(
+        ({ rank, item }) => rank === each.rank && item === null,
+      );
+      if (isUnread) this.read(each);
+    }
+  }
+
+  /** Puts what the rule truly reads there in the place of what it may. */
+  private read({ start, rank }: Candidate): void {
+    const all = this.candidatesAt(start);
+    const items = this.itemsBy(rank, start).map((item) => ({ start, end: item.end, rank, item }));
+    this.candidates[start] = [
+      ...all.filter((each) => each.rank < rank),
+      ...items,
+      ...all.filter((each) => each.rank > rank),
+    ];
+  }
+
+  private itemsBy(rank: number, start: number): readonly Item[] {
+    const items: Item[] = [];
+    const [rule, ready] = [RULES[rank], READY[rank]];
+    if (rule === undefined || ready === undefined) return items;
     let refusedTo = start;
     for (const { end, tags: folded } of this.matcher.runOpened(ready, start)) {
       if (end === start || (rule.alone && !this.isWhole(start, end))) continue;
@@ -147,6 +193,7 @@ class Sentence {
       if (meaning === null) refusedTo = Math.max(refusedTo, end);
       else items.push({ start, end, rank, rule, tags, meaning, words: frame.wordsOf(frame.span) });
     }
+    return items;
   }
 
   private isInsideNumber(at: number): boolean {
@@ -208,6 +255,9 @@ class Sentence {
     return best;
   }
 }
+
+const itemsOf = (candidates: readonly Candidate[]): readonly Item[] =>
+  candidates.flatMap(({ item }) => item ?? []);
 
 function saysSame(one: Item, other: Item): boolean {
   const [first] = one.meaning.readings ?? [];

@@ -1,0 +1,228 @@
+import { CLASS_MARK, type Kinds } from './kinds.ts';
+import type { ListNode, Node, RestNode } from './nodes.ts';
+
+/**
+ * What is left to read of a node once some tokens are read, its meaning apart. There is one of each, so what was
+ * found out about it is found out for every rule that comes to it.
+ */
+export type Remainder = TokenLeft | ThenLeft | EitherLeft | JumpLeft | DoneLeft;
+
+interface Left {
+  readonly id: number;
+  /** Nothing more need be read. */
+  readonly canEnd: boolean;
+  /** What comes next can be words that the grammar does not hold. */
+  readonly mayJump: boolean;
+}
+interface DoneLeft extends Left {
+  readonly kind: 'done';
+}
+interface TokenLeft extends Left {
+  readonly kind: 'token';
+  readonly name: string;
+}
+interface ThenLeft extends Left {
+  readonly kind: 'then';
+  readonly first: Remainder;
+  readonly next: Remainder;
+  readonly after: Map<number, Remainder>;
+}
+interface EitherLeft extends Left {
+  readonly kind: 'either';
+  readonly options: readonly Remainder[];
+  readonly after: Map<number, Remainder>;
+}
+interface JumpLeft extends Left {
+  readonly kind: 'jump';
+  readonly node: ListNode | RestNode;
+}
+
+/** Words outside the grammar, and what is left to read behind them. */
+export interface Jump {
+  readonly node: ListNode | RestNode;
+  readonly next: Remainder;
+}
+
+const DONE: Remainder = { kind: 'done', id: 0, canEnd: true, mayJump: false };
+/** Of no options none can be read. */
+export const NOTHING: Remainder = {
+  kind: 'either',
+  id: 1,
+  canEnd: false,
+  mayJump: false,
+  options: [],
+  after: new Map(),
+};
+
+/**
+ * Takes nodes apart token by token. Pauses, greed and unbroken rules are passed over: whatever a matcher reads, its
+ * remainder reads too, but not the other way round.
+ */
+export class Remainders {
+  private readonly kinds: Kinds;
+  private readonly known = new Map<Node, Remainder>();
+  private readonly tokens = new Map<string, Remainder>();
+  private readonly thens = new Map<number, Remainder>();
+  private readonly eithers = new Map<string, Remainder>();
+  private count = 2;
+
+  constructor(kinds: Kinds) {
+    this.kinds = kinds;
+  }
+
+  /** All of it is left. */
+  of(node: Node): Remainder {
+    const found = this.known.get(node);
+    if (found !== undefined) return found;
+    const fresh = this.fresh(node);
+    this.known.set(node, fresh);
+    return fresh;
+  }
+
+  private fresh(node: Node): Remainder {
+    switch (node.kind) {
+      case 'word':
+        return this.token(node.word);
+      case 'class':
+        return this.token(CLASS_MARK + node.name);
+      case 'sequence':
+        return node.parts.reduceRight((next, part) => this.then(this.of(part), next), DONE);
+      case 'choice':
+        return this.either(node.options.map((option) => this.of(option.node)));
+      case 'optional':
+        return this.either([this.of(node.node), DONE]);
+      case 'repeat':
+        return this.repeated(this.of(node.node), node.min, node.max);
+      case 'rule':
+      case 'scope':
+      case 'unheard':
+        return this.of(node.node);
+      case 'tag':
+      case 'pause':
+        return DONE;
+      case 'list':
+      case 'rest':
+        return { kind: 'jump', id: this.nextId(), canEnd: false, mayJump: true, node };
+    }
+  }
+
+  /** What is left behind a token of this kind; `NOTHING` where it cannot come next. */
+  after(left: Remainder, kind: number): Remainder {
+    switch (left.kind) {
+      case 'done':
+      case 'jump':
+        return NOTHING;
+      case 'token':
+        return this.kinds.namesOf(kind).includes(left.name) ? DONE : NOTHING;
+      case 'then':
+      case 'either': {
+        const found = left.after.get(kind);
+        if (found !== undefined) return found;
+        const fresh = left.kind === 'then' ? this.afterThen(left, kind) : this.afterAny(left, kind);
+        left.after.set(kind, fresh);
+        return fresh;
+      }
+    }
+  }
+
+  private afterThen({ first, next }: ThenLeft, kind: number): Remainder {
+    const through = this.then(this.after(first, kind), next);
+    return first.canEnd ? this.either([through, this.after(next, kind)]) : through;
+  }
+
+  private afterAny({ options }: EitherLeft, kind: number): Remainder {
+    const left: Remainder[] = [];
+    for (const option of options) {
+      const after = this.after(option, kind);
+      if (after !== NOTHING) left.push(after);
+    }
+    return this.either(left);
+  }
+
+  /** The words outside the grammar that can come next. */
+  jumpsIn(left: Remainder): readonly Jump[] {
+    if (!left.mayJump) return [];
+    switch (left.kind) {
+      case 'done':
+      case 'token':
+        return [];
+      case 'jump':
+        return [{ node: left.node, next: DONE }];
+      case 'then': {
+        const { first, next } = left;
+        const within = this.jumpsIn(first).map((jump) => ({
+          ...jump,
+          next: this.then(jump.next, next),
+        }));
+        return first.canEnd ? [...within, ...this.jumpsIn(next)] : within;
+      }
+      case 'either':
+        return left.options.flatMap((option) => this.jumpsIn(option));
+    }
+  }
+
+  private token(name: string): Remainder {
+    const found = this.tokens.get(name);
+    if (found !== undefined) return found;
+    const id = this.nextId();
+    const fresh: Remainder = { kind: 'token', id, canEnd: false, mayJump: false, name };
+    this.tokens.set(name, fresh);
+    return fresh;
+  }
+
+  private then(first: Remainder, next: Remainder): Remainder {
+    if (first === NOTHING || next === NOTHING) return NOTHING;
+    if (first === DONE) return next;
+    if (next === DONE) return first;
+    if (first.kind === 'then') return this.then(first.first, this.then(first.next, next));
+    const key = first.id * 2 ** 26 + next.id;
+    const found = this.thens.get(key);
+    if (found !== undefined) return found;
+    const fresh: Remainder = {
+      kind: 'then',
+      id: this.nextId(),
+      canEnd: first.canEnd && next.canEnd,
+      mayJump: first.mayJump || (first.canEnd && next.mayJump),
+      first,
+      next,
+      after: new Map(),
+    };
+    this.thens.set(key, fresh);
+    return fresh;
+  }
+
+  private either(all: readonly Remainder[]): Remainder {
+    const flat = all.flatMap((each) => (each.kind === 'either' ? each.options : [each]));
+    const options = [...new Set(flat)].sort((one, other) => one.id - other.id);
+    const [only] = options;
+    if (only === undefined) return NOTHING;
+    if (options.length === 1) return only;
+    const key = options.map(({ id }) => id).join();
+    const found = this.eithers.get(key);
+    if (found !== undefined) return found;
+    const fresh: Remainder = {
+      kind: 'either',
+      id: this.nextId(),
+      canEnd: options.some(({ canEnd }) => canEnd),
+      mayJump: options.some(({ mayJump }) => mayJump),
+      options,
+      after: new Map(),
+    };
+    this.eithers.set(key, fresh);
+    return fresh;
+  }
+
+  private repeated(once: Remainder, min: number, max: number): Remainder {
+    let left = DONE;
+    for (let times = max; times > 0; times -= 1) {
+      const more = this.then(once, left);
+      left = times > min ? this.either([more, DONE]) : more;
+    }
+    return left;
+  }
+
+  private nextId(): number {
+    this.count += 1;
+    return this.count;
+  }
+}

@@ -1,0 +1,152 @@
+import type { Grammar } from './compile.ts';
+import { END, type Kinds } from './kinds.ts';
+import type { Matcher } from './match.ts';
+import type { ListNode, Node, RestNode } from './nodes.ts';
+import { NOTHING, type Remainder, Remainders } from './remainders.ts';
+import { type StarterIndex, startersOf } from './starters.ts';
+
+/** What may be left to read of every node that has read the tokens so far. */
+interface State {
+  readonly threads: readonly Thread[];
+  /** The nodes that may end here, by their numbers, the lowest first. */
+  readonly ends: readonly number[];
+  readonly jumps: readonly StateJump[];
+  readonly next: Map<number, State | null>;
+}
+interface Thread {
+  readonly number: number;
+  readonly left: Remainder;
+}
+interface StateJump {
+  readonly node: ListNode | RestNode;
+  readonly state: State;
+}
+
+interface Numbered {
+  readonly number: number;
+  readonly node: Node;
+}
+
+export type Found = (numbers: readonly number[], end: number) => void;
+
+/** So that no flow of words in any order fills the memory: a day's talk comes to fewer. */
+const MOST_STATES = 20_000;
+
+/**
+ * Finds, of many nodes at once, those that may read a stretch of a sentence: one step a token, however many nodes.
+ * What it passes over is read by none; what it finds a matcher may still refuse.
+ */
+export class Skimmer {
+  private readonly kinds: Kinds;
+  private readonly index: StarterIndex<Numbered>;
+  private readonly jumpers: readonly Numbered[];
+  private remainders: Remainders;
+  private states = new Map<string, State>();
+  private start: State;
+
+  constructor(grammar: Grammar, nodes: readonly Node[]) {
+    const all = nodes.map((node, number): Numbered => ({ number, node }));
+    this.kinds = grammar.kinds;
+    this.remainders = new Remainders(this.kinds);
+    this.index = grammar.indexOf(all.map((each) => [each.node, each]));
+    this.jumpers = all.filter(({ node }) => startersOf(node).words === null);
+    this.start = this.startState();
+  }
+
+  /** Tells `found` which nodes may read the matcher's tokens from `at`, and up to where. */
+  skim(matcher: Matcher, at: number, found: Found): void {
+    this.walk(this.start, { matcher, at, found });
+  }
+
+  private walk(from: State, { matcher, at, found }: Walk): void {
+    let state: State | null = from;
+    for (let place = at; ; place += 1) {
+      if (state.ends.length > 0) found(state.ends, place);
+      for (const jump of state.jumps) this.jump(jump, { matcher, at: place, found });
+      const kind = matcher.kinds[place] ?? END;
+      if (kind === END) return;
+      matcher.steps += 1;
+      state = this.after(state, kind);
+      if (state === null) return;
+    }
+  }
+
+  private jump({ node, state }: StateJump, walk: Walk): void {
+    walk.matcher.steps += 1;
+    for (const at of walk.matcher.endsOf(node, walk.at)) this.walk(state, { ...walk, at });
+  }
+
+  private after(state: State, kind: number): State | null {
+    const found = state.next.get(kind);
+    if (found !== undefined) return found;
+    const fresh = this.stateOf(this.threadsAfter(state, kind));
+    state.next.set(kind, fresh);
+    return fresh;
+  }
+
+  private threadsAfter(state: State, kind: number): readonly Thread[] {
+    const before = state === this.start ? this.begunBy(kind) : state.threads;
+    const threads: Thread[] = [];
+    for (const { number, left } of before) {
+      const after = this.remainders.after(left, kind);
+      if (after !== NOTHING) threads.push({ number, left: after });
+    }
+    return threads;
+  }
+
+  private begunBy(kind: number): readonly Thread[] {
+    return this.index.startedBy(kind).map((each) => this.threadOf(each));
+  }
+
+  private readonly threadOf = ({ number, node }: Numbered): Thread => ({
+    number,
+    left: this.remainders.of(node),
+  });
+
+  private startState(): State {
+    return this.fresh(this.jumpers.map(this.threadOf), []);
+  }
+
+  private stateOf(threads: readonly Thread[]): State | null {
+    if (threads.length === 0) return null;
+    const key = threads.map(({ number, left }) => `${number}:${left.id}`).join();
+    const found = this.states.get(key);
+    if (found !== undefined) return found;
+    if (this.states.size >= MOST_STATES) this.forget();
+    const ends = threads.filter(({ left }) => left.canEnd).map(({ number }) => number);
+    const fresh = this.fresh(threads, ends);
+    this.states.set(key, fresh);
+    return fresh;
+  }
+
+  private fresh(threads: readonly Thread[], ends: readonly number[]): State {
+    return { threads, ends, jumps: this.jumpsOf(threads), next: new Map() };
+  }
+
+  private jumpsOf(threads: readonly Thread[]): readonly StateJump[] {
+    const byNode = new Map<ListNode | RestNode, Thread[]>();
+    for (const { number, left } of threads) {
+      for (const { node, next } of this.remainders.jumpsIn(left)) {
+        const beyond = byNode.get(node) ?? [];
+        beyond.push({ number, left: next });
+        byNode.set(node, beyond);
+      }
+    }
+    return [...byNode].flatMap(([node, beyond]) => {
+      const state = this.stateOf(beyond);
+      return state === null ? [] : [{ node, state }];
+    });
+  }
+
+  private forget(): void {
+    this.states = new Map();
+    this.remainders = new Remainders(this.kinds);
+    this.start = this.startState();
+  }
+}
+
+interface Walk {
+  readonly matcher: Matcher;
+  readonly at: number;
+  readonly found: Found;
+}
