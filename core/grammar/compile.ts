@@ -16,6 +16,8 @@ import {
   runSequence,
 } from './runs.ts';
 import { needsOf } from './needs.ts';
+import { Remainders } from './remainders.ts';
+import { PairIndex } from './pair-index.ts';
 import { refuseFaults } from './refuse-faults.ts';
 import { Opening, StarterIndex, type Starters, startersOf } from './starters.ts';
 import type { Token } from './tokens.ts';
@@ -23,6 +25,7 @@ import type { Token } from './tokens.ts';
 /** Nodes made ready for matching, each once, and the words that they tell apart. */
 export class Grammar {
   readonly kinds = new Kinds();
+  readonly remainders = new Remainders(this.kinds);
   private readonly compiled = new Map<Node, Compiled>();
   private readonly openings = new Map<Starters, Opening>();
   private readonly needs = new Map<ReadonlySet<string>, Need>();
@@ -117,8 +120,8 @@ export class Grammar {
     return (matcher, at) => matcher.remember(rule, at, run);
   }
 
-  private choiceIndex(nodes: readonly Node[]): StarterIndex<Compiled> {
-    return this.indexOf(nodes.map((node) => [node, this.compile(node)]));
+  private choiceIndex(nodes: readonly Node[]): PairIndex<Compiled> {
+    return new PairIndex(this.indexOf(nodes.map((node) => [node, { node, ready: this.compile(node) }])), this.remainders);
   }
 
   /** Words that follow each other, and the tags behind them, are one step. */

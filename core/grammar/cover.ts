@@ -5,13 +5,15 @@ export interface Piece {
   readonly rank: number;
 }
 
+/** What the best cover from a place onwards comes to, and the piece that it begins with there. */
 interface Best<P> {
   readonly claimed: number;
   readonly pieces: number;
   readonly rank: number;
   readonly piece: P | null;
-  readonly next: number;
 }
+
+const NONE = { claimed: 0, pieces: 0, rank: 0, piece: null };
 
 /**
  * The pieces that together claim the most tokens without overlapping; among those the fewest pieces; among
@@ -22,17 +24,23 @@ export function bestCover<P extends Piece>(
   piecesAt: (at: number) => readonly P[],
 ): readonly P[] {
   const best: Best<P>[] = [];
-  let after: Best<P> = { claimed: 0, pieces: 0, rank: 0, piece: null, next: length };
-  best[length] = after;
-  for (let at = length - 1; at >= 0; at -= 1) {
-    let chosen: Best<P> = { ...after, piece: null, next: at + 1 };
-    for (const piece of piecesAt(at)) {
-      const rest = best[piece.end];
-      if (rest !== undefined && isBetter(piece, rest, chosen)) chosen = withPiece(piece, rest);
-    }
-    best[at] = after = chosen;
-  }
+  best[length] = NONE;
+  for (let at = length - 1; at >= 0; at -= 1) best[at] = bestAt(piecesAt(at), best, at);
   return follow(best, length);
+}
+
+function bestAt<P extends Piece>(
+  pieces: readonly P[],
+  best: readonly Best<P>[],
+  at: number,
+): Best<P> {
+  const { claimed, pieces: count, rank } = best[at + 1] ?? NONE;
+  let most: Best<P> = { claimed, pieces: count, rank, piece: null };
+  for (const piece of pieces) {
+    const rest = best[piece.end];
+    if (rest !== undefined && isBetter(piece, rest, most)) most = withPiece(piece, rest);
+  }
+  return most;
 }
 
 function withPiece<P extends Piece>(piece: P, rest: Best<P>): Best<P> {
@@ -41,24 +49,22 @@ function withPiece<P extends Piece>(piece: P, rest: Best<P>): Best<P> {
     pieces: rest.pieces + 1,
     rank: rest.rank + piece.rank,
     piece,
-    next: piece.end,
   };
 }
 
-function isBetter(piece: Piece, rest: Best<unknown>, chosen: Best<unknown>): boolean {
+function isBetter(piece: Piece, rest: Best<unknown>, most: Best<unknown>): boolean {
   const claimed = rest.claimed + piece.end - piece.start;
-  if (claimed !== chosen.claimed) return claimed > chosen.claimed;
-  if (rest.pieces + 1 !== chosen.pieces) return rest.pieces + 1 < chosen.pieces;
-  return rest.rank + piece.rank < chosen.rank;
+  if (claimed !== most.claimed) return claimed > most.claimed;
+  if (rest.pieces + 1 !== most.pieces) return rest.pieces + 1 < most.pieces;
+  return rest.rank + piece.rank < most.rank;
 }
 
-function follow<P>(best: readonly Best<P>[], length: number): readonly P[] {
+function follow<P extends Piece>(best: readonly Best<P>[], length: number): readonly P[] {
   const pieces: P[] = [];
   for (let at = 0; at < length;) {
-    const here = best[at];
-    if (here === undefined) break;
-    if (here.piece !== null) pieces.push(here.piece);
-    at = here.next;
+    const piece = best[at]?.piece ?? null;
+    if (piece !== null) pieces.push(piece);
+    at = piece === null ? at + 1 : piece.end;
   }
   return pieces;
 }

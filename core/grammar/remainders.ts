@@ -139,6 +139,14 @@ export class Remainders {
     return this.either(left);
   }
 
+  /** Whether a node can read something that begins with tokens of these kinds, or can read nothing at all. */
+  canBegin(node: Node, first: number, second: number): boolean {
+    const whole = this.of(node);
+    if (whole.canEnd || whole.mayJump) return true;
+    const left = this.after(whole, first);
+    return left.canEnd || left.mayJump || this.after(left, second) !== NOTHING;
+  }
+
   /** The words outside the grammar that can come next. */
   jumpsIn(left: Remainder): readonly Jump[] {
     if (!left.mayJump) return [];

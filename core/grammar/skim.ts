@@ -1,8 +1,8 @@
 import type { Grammar } from './compile.ts';
-import { END, type Kinds } from './kinds.ts';
+import { END } from './kinds.ts';
 import type { Matcher } from './match.ts';
 import type { ListNode, Node, RestNode } from './nodes.ts';
-import { NOTHING, type Remainder, Remainders } from './remainders.ts';
+import { NOTHING, type Remainder, type Remainders } from './remainders.ts';
 import { type StarterIndex, startersOf } from './starters.ts';
 
 /** What may be left to read of every node that has read the tokens so far. */
@@ -37,17 +37,15 @@ const MOST_STATES = 20_000;
  * What it passes over is read by none; what it finds a matcher may still refuse.
  */
 export class Skimmer {
-  private readonly kinds: Kinds;
   private readonly index: StarterIndex<Numbered>;
   private readonly jumpers: readonly Numbered[];
-  private remainders: Remainders;
+  private readonly remainders: Remainders;
   private states = new Map<string, State>();
   private start: State;
 
   constructor(grammar: Grammar, nodes: readonly Node[]) {
     const all = nodes.map((node, number): Numbered => ({ number, node }));
-    this.kinds = grammar.kinds;
-    this.remainders = new Remainders(this.kinds);
+    this.remainders = grammar.remainders;
     this.index = grammar.indexOf(all.map((each) => [each.node, each]));
     this.jumpers = all.filter(({ node }) => startersOf(node).words === null);
     this.start = this.startState();
@@ -140,7 +138,6 @@ export class Skimmer {
 
   private forget(): void {
     this.states = new Map();
-    this.remainders = new Remainders(this.kinds);
     this.start = this.startState();
   }
 }

@@ -86,6 +86,8 @@ class Sentence {
 
   /** The items that read the most, none of which breaks off a number for one of its own kind to go on with. */
   cover(): readonly Item[] {
+    const whole = this.wholeItem();
+    if (whole !== null) return [whole];
     const barred = new Set<number>();
     const best = (): readonly Item[] =>
       this.surest((at) => (barred.has(at) ? [] : this.candidatesAt(at)));
@@ -138,6 +140,17 @@ class Sentence {
     }
     for (let at = 0; at < this.tokens.length; at += 1) this.readAll(at);
     return itemsOf(bestCover(this.tokens.length, candidatesAt));
+  }
+
+  /** A rule that reads all of it by itself is the best cover that there can be. */
+  private wholeItem(): Item | null {
+    const isWhole = ({ end }: Piece): boolean => end === this.tokens.length;
+    for (const candidate of this.candidatesAt(0).filter(isWhole)) {
+      if (candidate.item === null) this.read(candidate);
+      const [found] = this.candidatesAt(0).filter((each) => each.rank === candidate.rank && isWhole(each));
+      if (found?.item) return found.item;
+    }
+    return null;
   }
 
   private candidatesAt(at: number): readonly Candidate[] {
