@@ -1,5 +1,5 @@
 import { END, Kinds } from './kinds.ts';
-import type { Compiled, Need } from './match.ts';
+import type { Compiled } from './match.ts';
 import type { Node, Option, RuleNode, Tags } from './nodes.ts';
 import {
   type Run,
@@ -15,7 +15,6 @@ import {
   runScope,
   runSequence,
 } from './runs.ts';
-import { needsOf } from './needs.ts';
 import { Remainders } from './remainders.ts';
 import { PairIndex } from './pair-index.ts';
 import { refuseFaults } from './refuse-faults.ts';
@@ -28,14 +27,15 @@ export class Grammar {
   readonly remainders = new Remainders(this.kinds);
   private readonly compiled = new Map<Node, Compiled>();
   private readonly openings = new Map<Starters, Opening>();
-  private readonly needs = new Map<ReadonlySet<string>, Need>();
   private rules = 0;
 
   compile(node: Node): Compiled {
     const found = this.compiled.get(node);
     if (found !== undefined) return found;
     refuseFaults(node);
-    const fresh = { opening: this.openingOf(node), run: this.runOf(node) };
+    const inner = innerOf(node);
+    const opening = this.openingOf(inner ?? node);
+    const fresh = { opening, optional: inner !== null, run: this.runOf(node) };
     this.compiled.set(node, fresh);
     return fresh;
   }
@@ -43,19 +43,7 @@ export class Grammar {
   /** As `compile`, of a rule that is tried once at each place and need not be remembered. */
   compileOnce(rule: RuleNode): Compiled {
     refuseFaults(rule);
-    return { opening: this.openingOf(rule), run: runRule(rule, this.compile(rule.node)) };
-  }
-
-  /** What a sentence must hold for a node to read any of it. */
-  needsOf(node: Node): readonly Need[] {
-    return needsOf(node).map((words) => {
-      const found = this.needs.get(words);
-      if (found !== undefined) return found;
-      const opening = new Opening({ words, empty: false }, this.kinds);
-      const fresh = { number: this.needs.size, opening };
-      this.needs.set(words, fresh);
-      return fresh;
-    });
+    return this.needed(rule, runRule(rule, this.compile(rule.node)));
   }
 
   /** Finds, of things that begin as these nodes do, those that a token can begin. */
@@ -71,6 +59,10 @@ export class Grammar {
     const kinds = tokens.map((token) => this.kinds.of(token));
     kinds.push(END);
     return kinds;
+  }
+
+  private needed(node: Node, run: Run): Compiled {
+    return { opening: this.openingOf(node), optional: false, run };
   }
 
   private openingOf(node: Node): Opening {
@@ -137,13 +129,21 @@ export class Grammar {
       steps.push(
         taken === 0
           ? this.compile(first)
-          : { opening: this.openingOf(first), run: runPhrase(words, tags) },
+          : this.needed(first, runPhrase(words, tags)),
       );
       at += Math.max(1, taken);
     }
-    const [only] = steps;
-    return only !== undefined && steps.length === 1 ? only.run : runSequence(steps);
+    const [first, ...more] = steps;
+    if (first === undefined) return (matcher, at) => matcher.silentTo(at);
+    return more.length === 0 && !first.optional ? first.run : runSequence(first, more);
   }
+}
+
+/** What may be left out, where all of the node may be and means nothing then. */
+function innerOf(node: Node): Node | null {
+  if (node.kind === 'optional') return node.node;
+  const isPlain = node.kind === 'unheard' || (node.kind === 'rule' && node.fold === 'merge');
+  return isPlain ? innerOf(node.node) : null;
 }
 
 const wordIn = (node: Node): string | null => (node.kind === 'word' ? node.word : null);

@@ -13,15 +13,12 @@ export type Matches = readonly Match[];
 
 /** A node made ready for matching. */
 export interface Compiled {
+  /** The tokens that it can read something at. */
   readonly opening: Opening;
+  /** At any other token it reads nothing and goes on. */
+  readonly optional: boolean;
   /** Every way to read the tokens from `at`, preferred first; asked only where the opening allows the token. */
   readonly run: (matcher: Matcher, at: number) => Matches;
-}
-
-/** Words of which a sentence must hold one for some node to read any of it. */
-export interface Need {
-  readonly number: number;
-  readonly opening: Opening;
 }
 
 /** Phrases for the grammar's lists, each split into tokens' texts. */
@@ -44,7 +41,6 @@ export class Matcher {
   private readonly remembered: (Matches | undefined)[][] = [];
   /** The match that says nothing and ends at each place: the commonest one, so it is made once. */
   private readonly silent: (Matches | undefined)[] = [];
-  private readonly lastMet: number[] = [];
   private pauseEnds: readonly number[] | null = null;
 
   /** Knows the words that the grammar has compiled so far. */
@@ -56,7 +52,8 @@ export class Matcher {
 
   /** Every way a node reads the tokens from `at`, preferred first. */
   run(node: Compiled, at: number): Matches {
-    return node.opening.allows(this.kinds[at] ?? END) ? this.runOpened(node, at) : NO_MATCH;
+    if (node.opening.allows(this.kinds[at] ?? END)) return this.runOpened(node, at);
+    return node.optional ? this.silentTo(at) : NO_MATCH;
   }
 
   /** As `run`, where the opening is known to allow the token. */
@@ -78,35 +75,26 @@ export class Matcher {
   /** What has been read so far, each continued by another part in every way. */
   extendAll(reached: Matches, part: Compiled): Matches {
     const [only] = reached;
-    if (only !== undefined && reached.length === 1) return this.extend(only, part);
+    if (only !== undefined && reached.length === 1) {
+      return this.isPassedOver(part, only.end) ? reached : this.extend(only, part);
+    }
     const extended: Match[] = [];
     for (const each of reached) extended.push(...this.extend(each, part));
     return extended;
   }
 
+  private isPassedOver({ optional, opening }: Compiled, at: number): boolean {
+    return optional && !opening.allows(this.kinds[at] ?? END);
+  }
+
   private extend({ end: at, tags: before }: Match, part: Compiled): Matches {
     const next = this.run(part, at);
     if (before.length === 0 || next.length === 0) return next;
-    return next.map(({ end, tags }) => ({
-      end,
-      tags: tags.length === 0 ? before : [...before, ...tags],
-    }));
-  }
-
-  /** Up to which token a node with these needs can begin; -1: nowhere in this sentence. */
-  lastBeginning(needs: readonly Need[]): number {
-    let last = this.tokens.length;
-    for (const need of needs) {
-      last = Math.min(last, (this.lastMet[need.number] ??= this.lastMeeting(need)));
+    const extended: Match[] = [];
+    for (const { end, tags } of next) {
+      extended.push({ end, tags: tags.length === 0 ? before : before.concat(tags) });
     }
-    return last;
-  }
-
-  private lastMeeting({ opening }: Need): number {
-    for (let at = this.tokens.length - 1; at >= 0; at -= 1) {
-      if (opening.allows(this.kinds[at] ?? END)) return at;
-    }
-    return -1;
+    return extended;
   }
 
   /** Where the words that only the sentence or its lists know can end, if they begin here. */

@@ -26,12 +26,12 @@ export function runClass({ scale }: ClassNode): Run {
   };
 }
 
-export function runSequence(parts: readonly Compiled[]): Run {
+export function runSequence(first: Compiled, more: readonly Compiled[]): Run {
   return (matcher, at) => {
-    let reached = matcher.silentTo(at);
-    for (const part of parts) {
-      reached = matcher.extendAll(reached, part);
+    let reached = matcher.run(first, at);
+    for (const part of more) {
       if (reached.length === 0) return NO_MATCH;
+      reached = matcher.extendAll(reached, part);
     }
     return reached;
   };
@@ -50,10 +50,9 @@ export function runChoice(index: PairIndex<Compiled>): Run {
 
 export function runOptional(node: Compiled, greedy: boolean): Run {
   return (matcher, at) => {
-    const without = matcher.silentTo(at);
     const found = matcher.run(node, at);
-    if (found.length === 0) return without;
-    return greedy ? found : [...found, ...without];
+    if (found.length === 0) return matcher.silentTo(at);
+    return greedy ? found : [...found, ...matcher.silentTo(at)];
   };
 }
 

@@ -27,7 +27,11 @@ interface Numbered {
   readonly node: Node;
 }
 
-export type Found = (numbers: readonly number[], end: number) => void;
+/** The nodes that may read up to `end`, by their numbers, the lowest first. */
+export interface Stretch {
+  readonly end: number;
+  readonly numbers: readonly number[];
+}
 
 /** So that no flow of words in any order fills the memory: a day's talk comes to fewer. */
 const MOST_STATES = 20_000;
@@ -51,27 +55,29 @@ export class Skimmer {
     this.start = this.startState();
   }
 
-  /** Tells `found` which nodes may read the matcher's tokens from `at`, and up to where. */
-  skim(matcher: Matcher, at: number, found: Found): void {
-    this.walk(this.start, { matcher, at, found });
+  /** Which nodes may read the matcher's tokens from `at`, and up to where. */
+  skim(matcher: Matcher, at: number): readonly Stretch[] {
+    const found: Stretch[] = [];
+    this.walk(this.start, at, { matcher, found });
+    return found;
   }
 
-  private walk(from: State, { matcher, at, found }: Walk): void {
+  private walk(from: State, at: number, walk: Walk): void {
+    const { kinds } = walk.matcher;
     let state: State | null = from;
-    for (let place = at; ; place += 1) {
-      if (state.ends.length > 0) found(state.ends, place);
-      for (const jump of state.jumps) this.jump(jump, { matcher, at: place, found });
-      const kind = matcher.kinds[place] ?? END;
+    for (let place = at; state !== null; place += 1) {
+      if (state.ends.length > 0) walk.found.push({ end: place, numbers: state.ends });
+      for (const jump of state.jumps) this.jump(jump, place, walk);
+      const kind = kinds[place] ?? END;
       if (kind === END) return;
-      matcher.steps += 1;
+      walk.matcher.steps += 1;
       state = this.after(state, kind);
-      if (state === null) return;
     }
   }
 
-  private jump({ node, state }: StateJump, walk: Walk): void {
+  private jump({ node, state }: StateJump, at: number, walk: Walk): void {
     walk.matcher.steps += 1;
-    for (const at of walk.matcher.endsOf(node, walk.at)) this.walk(state, { ...walk, at });
+    for (const end of walk.matcher.endsOf(node, at)) this.walk(state, end, walk);
   }
 
   private after(state: State, kind: number): State | null {
@@ -144,6 +150,5 @@ export class Skimmer {
 
 interface Walk {
   readonly matcher: Matcher;
-  readonly at: number;
-  readonly found: Found;
+  readonly found: Stretch[];
 }

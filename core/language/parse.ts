@@ -159,16 +159,17 @@ class Sentence {
 
   private glanceAt(start: number): readonly Candidate[] {
     const candidates: Candidate[] = [];
-    SKIMMER.skim(this.matcher, start, (ranks, end) => {
-      if (end === start) return;
+    for (const { end, numbers } of SKIMMER.skim(this.matcher, start)) {
       const isWhole = this.isWhole(start, end);
-      for (const rank of ranks) {
+      for (const rank of end === start ? [] : numbers) {
         if (isWhole || RULES[rank]?.alone === false) {
           candidates.push({ start, end, rank, item: null });
         }
       }
-    });
-    return candidates.sort((one, other) => one.rank - other.rank);
+    }
+    return candidates.length < 2
+      ? candidates
+      : candidates.sort((one, other) => one.rank - other.rank);
   }
 
   private readAll(at: number): void {

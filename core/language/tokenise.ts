@@ -84,20 +84,65 @@ export function tokenise(text: string): readonly Token[] {
   const lowered = text.toLowerCase().replace(/[’‘ʼ]/g, "'");
   const tokens: Token[] = [];
   let pause = false;
-  for (const found of lowered.matchAll(SCANNER)) {
-    const [whole, fraction, number, sign, word] = found;
-    const place = { start: found.index, end: found.index + whole.length };
-    const fresh = fraction ?? number ?? sign ?? word;
-    if (fresh === undefined) {
-      pause ||= !isInsideNumber(lowered, tokens, place);
-      continue;
+  for (let at = 0; at < lowered.length;) {
+    const wordEnd = plainWordEnd(lowered, at);
+    if (wordEnd > at) {
+      addWord(tokens, lowered.slice(at, wordEnd), { start: at, end: wordEnd, pause });
+      pause = false;
+      at = wordEnd;
+    } else if (lowered[at] === ' ' && plainWordEnd(lowered, at + 1) > at + 1) {
+      at += 1;
+    } else {
+      SCANNER.lastIndex = at;
+      const found = SCANNER.exec(lowered);
+      if (found === null) break;
+      at = SCANNER.lastIndex;
+      pause = addScanned(tokens, found, { lowered, pause });
     }
-    if (number !== undefined) addRangeDash(lowered, tokens, place);
-    if (word === 'a' && isAmpsOf(tokens.at(-1), place)) tokens.push(wordToken('amps', place));
-    else addTokens(tokens, { found, place, pause });
-    pause = false;
   }
   return withoutNoise(tokens);
+}
+
+const [FIRST_LETTER, LAST_LETTER, APOSTROPHE] = [97, 122, 39];
+
+/** Most of a sentence is words of letters alone: they are cut without the scanner, in a third of the time. */
+function plainWordEnd(text: string, start: number): number {
+  let end = start;
+  while (isLetter(text.charCodeAt(end))) end += 1;
+  return text.charCodeAt(end) === APOSTROPHE ? start : end;
+}
+
+const isLetter = (code: number): boolean => code >= FIRST_LETTER && code <= LAST_LETTER;
+
+interface Scanned {
+  readonly lowered: string;
+  readonly pause: boolean;
+}
+
+/** Whether a pause stands before the next token. */
+function addScanned(
+  tokens: Token[],
+  found: RegExpExecArray,
+  { lowered, pause }: Scanned,
+): boolean {
+  const [whole, fraction, number, sign, word] = found;
+  const place = { start: found.index, end: found.index + whole.length };
+  if ((fraction ?? number ?? sign ?? word) === undefined) {
+    return pause || !isInsideNumber(lowered, tokens, place);
+  }
+  if (number !== undefined) addRangeDash(lowered, tokens, place);
+  if (word !== undefined) addWord(tokens, word, { ...place, pause });
+  else addTokens(tokens, figuresOf(found, place), pause);
+  return false;
+}
+
+interface WordPlace extends Place {
+  readonly pause: boolean;
+}
+
+function addWord(tokens: Token[], word: string, place: WordPlace): void {
+  if (word === 'a' && isAmpsOf(tokens.at(-1), place)) tokens.push(wordToken('amps', place));
+  else addTokens(tokens, splitWord(word, place), place.pause);
 }
 
 const NOISE: ReadonlySet<string> = new Set(['uh', 'um', 'erm', 'hm', 'hmm', 'ah']);
@@ -124,12 +169,6 @@ interface Place {
   readonly end: number;
 }
 
-interface Found {
-  readonly found: readonly (string | undefined)[];
-  readonly place: Place;
-  readonly pause: boolean;
-}
-
 function isInsideNumber(text: string, tokens: readonly Token[], { start }: Place): boolean {
   return GROUP_NAMES.has(tokens.at(-1)?.text ?? '') && GROUP_COMMA.test(text.slice(start));
 }
@@ -148,19 +187,17 @@ function addRangeDash(text: string, tokens: Token[], place: Place): void {
 }
 
 /** The pause stands before the first of them. */
-function addTokens(tokens: Token[], { found, place, pause }: Found): void {
-  const [first, ...more] = tokensOf(found, place);
-  if (first === undefined) return;
-  tokens.push(pause ? { ...first, pause } : first);
-  for (const token of more) tokens.push(token);
+function addTokens(tokens: Token[], fresh: readonly Token[], pause: boolean): void {
+  for (const [index, token] of fresh.entries()) {
+    tokens.push(pause && index === 0 ? { ...token, pause } : token);
+  }
 }
 
-function tokensOf(found: Found['found'], place: Place): readonly Token[] {
-  const [, fraction, number, sign, word] = found;
+function figuresOf(found: RegExpExecArray, place: Place): readonly Token[] {
+  const [, fraction, number, sign] = found;
   if (fraction !== undefined) return slashed(fraction, place);
   if (number !== undefined) return [numberToken(number, place)];
-  if (sign !== undefined) return [wordToken(SIGNS[sign] ?? sign, place)];
-  return word === undefined ? [] : splitWord(word, place);
+  return sign === undefined ? [] : [wordToken(SIGNS[sign] ?? sign, place)];
 }
 
 const NO_CLASSES: readonly string[] = [];

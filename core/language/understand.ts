@@ -13,12 +13,25 @@ export function understand(text: string, context: Context): Utterance {
     text,
     ...meant,
     readings,
-    unclaimed: [...unclaimed, ...meant.unclaimed],
-    doubts: [...doubts, ...meant.doubts],
+    unclaimed: both(unclaimed, meant.unclaimed),
+    doubts: both(doubts, meant.doubts),
   };
 }
 
 type Gathered = Omit<Utterance, 'text'>;
+
+const NOTHING_SAID: Gathered = {
+  readings: [],
+  facts: [],
+  findings: [],
+  work: [],
+  recommendations: [],
+  questions: [],
+  commands: [],
+  memos: [],
+  unclaimed: [],
+  doubts: [],
+};
 
 function gather(items: readonly Item[], context: Context): Gathered {
   const plain = items.filter((item) => item.meaning.hearsay === undefined);
@@ -26,25 +39,26 @@ function gather(items: readonly Item[], context: Context): Gathered {
   const heard = items
     .filter((item) => item.meaning.hearsay !== undefined)
     .map((item) => secondHand(item, context));
+  return [...meanings, ...heard].reduce(joined, NOTHING_SAID);
+}
+
+function joined(said: Gathered, more: Partial<Gathered>): Gathered {
   return {
-    readings: meanings.flatMap((each) => each.readings ?? []),
-    facts: meanings.flatMap((each) => each.facts ?? []),
-    findings: meanings.flatMap((each) => each.findings ?? []),
-    work: meanings.flatMap((each) => each.work ?? []),
-    recommendations: meanings.flatMap((each) => each.recommendations ?? []),
-    questions: meanings.flatMap((each) => each.questions ?? []),
-    commands: meanings.flatMap((each) => each.commands ?? []),
-    memos: [
-      ...meanings.flatMap((each) => each.memos ?? []),
-      ...heard.flatMap((each) => each.memos),
-    ],
-    unclaimed: [
-      ...meanings.flatMap((each) => each.unclaimed ?? []),
-      ...heard.flatMap((each) => each.unclaimed),
-    ],
-    doubts: heard.flatMap((each) => each.doubts),
+    readings: both(said.readings, more.readings),
+    facts: both(said.facts, more.facts),
+    findings: both(said.findings, more.findings),
+    work: both(said.work, more.work),
+    recommendations: both(said.recommendations, more.recommendations),
+    questions: both(said.questions, more.questions),
+    commands: both(said.commands, more.commands),
+    memos: both(said.memos, more.memos),
+    unclaimed: both(said.unclaimed, more.unclaimed),
+    doubts: both(said.doubts, more.doubts),
   };
 }
+
+const both = <Part>(said: readonly Part[], more: readonly Part[] = []): readonly Part[] =>
+  more.length === 0 ? said : said.length === 0 ? more : [...said, ...more];
 
 /** After "no wait", a second reading of the same quantity and place takes the first one's place. */
 function settleCorrections(meanings: readonly Meaning[]): readonly Meaning[] {
