@@ -1,3 +1,4 @@
+import { Chooser } from './chooser.ts';
 import { END, Kinds } from './kinds.ts';
 import type { Compiled } from './match.ts';
 import type { Node, Option, RuleNode, Tags } from './nodes.ts';
@@ -16,7 +17,6 @@ import {
   runSequence,
 } from './runs.ts';
 import { Remainders } from './remainders.ts';
-import { PairIndex } from './pair-index.ts';
 import { refuseFaults } from './refuse-faults.ts';
 import { Opening, StarterIndex, type Starters, startersOf } from './starters.ts';
 import type { Token } from './tokens.ts';
@@ -86,7 +86,7 @@ export class Grammar {
       case 'sequence':
         return this.runOfSequence(flatParts(node));
       case 'choice':
-        return runChoice(this.choiceIndex(flatOptions(node.options)));
+        return runChoice(this.chooserOf(flatOptions(node.options)));
       case 'optional':
         return runOptional(this.compile(node.node), node.greedy);
       case 'repeat':
@@ -112,8 +112,10 @@ export class Grammar {
     return (matcher, at) => matcher.remember(rule, at, run);
   }
 
-  private choiceIndex(nodes: readonly Node[]): PairIndex<Compiled> {
-    return new PairIndex(this.indexOf(nodes.map((node) => [node, { node, ready: this.compile(node) }])), this.remainders);
+  private chooserOf(nodes: readonly Node[]): Chooser {
+    const options = nodes.map((node, number) => ({ number, node, ready: this.compile(node) }));
+    const index = this.indexOf(options.map((option) => [option.node, option]));
+    return new Chooser(index, this.remainders);
   }
 
   /** Words that follow each other, and the tags behind them, are one step. */

@@ -54,12 +54,18 @@ export const NOTHING: Remainder = {
   after: new Map(),
 };
 
+/** All sentences of the corpus together come to a quarter of it. */
+const MOST_LEARNT = 100_000;
+
 /**
  * Takes nodes apart token by token. Pauses, greed and unbroken rules are passed over: whatever a matcher reads, its
  * remainder reads too, but not the other way round.
  */
 export class Remainders {
+  /** How often everything was forgotten: what was built of remainders of another age is to be built anew. */
+  age = 0;
   private readonly kinds: Kinds;
+  private learnt = 0;
   private readonly known = new Map<Node, Remainder>();
   private readonly tokens = new Map<string, Remainder>();
   private readonly thens = new Map<number, Remainder>();
@@ -68,6 +74,18 @@ export class Remainders {
 
   constructor(kinds: Kinds) {
     this.kinds = kinds;
+  }
+
+  /** To be told of each look-up that is kept, so that no flow of words in any order fills the memory. */
+  learn(): void {
+    this.learnt += 1;
+    if (this.learnt > MOST_LEARNT) this.forget();
+  }
+
+  private forget(): void {
+    this.age += 1;
+    this.learnt = 0;
+    for (const known of [this.known, this.tokens, this.thens, this.eithers]) known.clear();
   }
 
   /** All of it is left. */
@@ -137,14 +155,6 @@ export class Remainders {
       if (after !== NOTHING) left.push(after);
     }
     return this.either(left);
-  }
-
-  /** Whether a node can read something that begins with tokens of these kinds, or can read nothing at all. */
-  canBegin(node: Node, first: number, second: number): boolean {
-    const whole = this.of(node);
-    if (whole.canEnd || whole.mayJump) return true;
-    const left = this.after(whole, first);
-    return left.canEnd || left.mayJump || this.after(left, second) !== NOTHING;
   }
 
   /** The words outside the grammar that can come next. */

@@ -1,8 +1,7 @@
 import { foldSum, foldTags, sameTags } from './fold.ts';
-import { END } from './kinds.ts';
 import { type Compiled, type Match, type Matches, NO_MATCH } from './match.ts';
 import type { ClassNode, ListNode, RestNode, RuleNode, Tags } from './nodes.ts';
-import type { PairIndex } from './pair-index.ts';
+import type { Chooser } from './chooser.ts';
 
 /** How each kind of node reads, where its opening has already allowed the token. */
 export type Run = Compiled['run'];
@@ -37,10 +36,10 @@ export function runSequence(first: Compiled, more: readonly Compiled[]): Run {
   };
 }
 
-export function runChoice(index: PairIndex<Compiled>): Run {
+export function runChoice(chooser: Chooser): Run {
   return (matcher, at) => {
     let found = NO_MATCH;
-    for (const node of index.startedBy(matcher.kinds[at] ?? END, matcher.kinds[at + 1] ?? END)) {
+    for (const node of chooser.choose(matcher, at)) {
       const more = matcher.runOpened(node, at);
       if (more.length > 0) found = found.length === 0 ? more : [...found, ...more];
     }

@@ -33,9 +33,6 @@ export interface Stretch {
   readonly numbers: readonly number[];
 }
 
-/** So that no flow of words in any order fills the memory: a day's talk comes to fewer. */
-const MOST_STATES = 20_000;
-
 /**
  * Finds, of many nodes at once, those that may read a stretch of a sentence: one step a token, however many nodes.
  * What it passes over is read by none; what it finds a matcher may still refuse.
@@ -46,6 +43,7 @@ export class Skimmer {
   private readonly remainders: Remainders;
   private states = new Map<string, State>();
   private start: State;
+  private age = 0;
 
   constructor(grammar: Grammar, nodes: readonly Node[]) {
     const all = nodes.map((node, number): Numbered => ({ number, node }));
@@ -57,6 +55,7 @@ export class Skimmer {
 
   /** Which nodes may read the matcher's tokens from `at`, and up to where. */
   skim(matcher: Matcher, at: number): readonly Stretch[] {
+    if (this.age !== this.remainders.age) this.forget();
     const found: Stretch[] = [];
     this.walk(this.start, at, { matcher, found });
     return found;
@@ -83,6 +82,7 @@ export class Skimmer {
   private after(state: State, kind: number): State | null {
     const found = state.next.get(kind);
     if (found !== undefined) return found;
+    this.remainders.learn();
     const fresh = this.stateOf(this.threadsAfter(state, kind));
     state.next.set(kind, fresh);
     return fresh;
@@ -116,7 +116,6 @@ export class Skimmer {
     const key = threads.map(({ number, left }) => `${number}:${left.id}`).join();
     const found = this.states.get(key);
     if (found !== undefined) return found;
-    if (this.states.size >= MOST_STATES) this.forget();
     const ends = threads.filter(({ left }) => left.canEnd).map(({ number }) => number);
     const fresh = this.fresh(threads, ends);
     this.states.set(key, fresh);
@@ -145,6 +144,7 @@ export class Skimmer {
   private forget(): void {
     this.states = new Map();
     this.start = this.startState();
+    this.age = this.remainders.age;
   }
 }
 

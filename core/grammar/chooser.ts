@@ -1,0 +1,95 @@
+import { END } from './kinds.ts';
+import type { Compiled, Matcher } from './match.ts';
+import type { Node } from './nodes.ts';
+import { NOTHING, type Remainder, type Remainders } from './remainders.ts';
+import type { StarterIndex } from './starters.ts';
+
+/** What the options of a choice have come to, some tokens on. */
+interface State {
+  /** What is left of each option that has not read anything yet and may still. */
+  readonly open: readonly Open[];
+  /** The options that may have read something. */
+  readonly readers: readonly Choosable[];
+  /** Once nothing is open: the options to try, in their order. */
+  readonly chosen: readonly Compiled[] | null;
+  readonly next: Map<number, State>;
+}
+interface Open {
+  readonly option: Choosable;
+  readonly left: Remainder;
+}
+export interface Choosable {
+  readonly number: number;
+  readonly node: Node;
+  readonly ready: Compiled;
+}
+
+/**
+ * Tells, of the options of a choice, those that may read something from a place: it looks ahead until that is decided,
+ * one look-up a token. Most choices are decided by the first.
+ */
+export class Chooser {
+  private readonly index: StarterIndex<Choosable>;
+  private readonly remainders: Remainders;
+  private starts = new Map<number, State>();
+  private age = 0;
+
+  constructor(index: StarterIndex<Choosable>, remainders: Remainders) {
+    this.index = index;
+    this.remainders = remainders;
+  }
+
+  choose(matcher: Matcher, at: number): readonly Compiled[] {
+    if (this.age !== this.remainders.age) this.forget();
+    let state = this.startAt(matcher.kinds[at] ?? END);
+    for (let place = at + 1; state.chosen === null; place += 1) {
+      matcher.steps += 1;
+      state = this.after(state, matcher.kinds[place] ?? END);
+    }
+    return state.chosen;
+  }
+
+  private startAt(kind: number): State {
+    const found = this.starts.get(kind);
+    if (found !== undefined) return found;
+    const options = this.index.startedBy(kind);
+    const all = options.map((option) => ({ option, left: this.remainders.of(option.node) }));
+    const sure = all.filter(({ left }) => hasRead(left)).map(({ option }) => option);
+    const fresh = this.stateAfter(
+      all.filter(({ left }) => !hasRead(left)),
+      sure,
+      kind,
+    );
+    this.starts.set(kind, fresh);
+    return fresh;
+  }
+
+  private after(state: State, kind: number): State {
+    const found = state.next.get(kind);
+    if (found !== undefined) return found;
+    const fresh = this.stateAfter(state.open, state.readers, kind);
+    state.next.set(kind, fresh);
+    return fresh;
+  }
+
+  private stateAfter(before: readonly Open[], sure: readonly Choosable[], kind: number): State {
+    this.remainders.learn();
+    const open: Open[] = [];
+    const readers = [...sure];
+    for (const { option, left } of before) {
+      const after = this.remainders.after(left, kind);
+      if (hasRead(after)) readers.push(option);
+      else if (after !== NOTHING) open.push({ option, left: after });
+    }
+    readers.sort((one, other) => one.number - other.number);
+    const chosen = open.length === 0 ? readers.map(({ ready }) => ready) : null;
+    return { open, readers, chosen, next: new Map() };
+  }
+
+  private forget(): void {
+    this.starts = new Map();
+    this.age = this.remainders.age;
+  }
+}
+
+const hasRead = ({ canEnd, mayJump }: Remainder): boolean => canEnd || mayJump;
