@@ -1,27 +1,23 @@
+import type { Grammar } from './compile.ts';
 import { END } from './kinds.ts';
 import type { Compiled, Matcher } from './match.ts';
 import type { Node } from './nodes.ts';
 import { NOTHING, type Remainder, type Remainders } from './remainders.ts';
-import type { StarterIndex } from './starters.ts';
+import type { Numbered, StarterIndex } from './starters.ts';
 
 /** What the options of a choice have come to, some tokens on. */
 interface State {
   /** What is left of each option that has not read anything yet and may still. */
   readonly open: readonly Open[];
   /** The options that may have read something. */
-  readonly readers: readonly Choosable[];
+  readonly readers: readonly Numbered[];
   /** Once nothing is open: the options to try, in their order. */
   readonly chosen: readonly Compiled[] | null;
   readonly next: Map<number, State>;
 }
 interface Open {
-  readonly option: Choosable;
+  readonly option: Numbered;
   readonly left: Remainder;
-}
-export interface Choosable {
-  readonly number: number;
-  readonly node: Node;
-  readonly ready: Compiled;
 }
 
 /**
@@ -29,14 +25,16 @@ export interface Choosable {
  * one look-up a token. Most choices are decided by the first.
  */
 export class Chooser {
-  private readonly index: StarterIndex<Choosable>;
+  private readonly grammar: Grammar;
+  private readonly index: StarterIndex;
   private readonly remainders: Remainders;
   private starts = new Map<number, State>();
   private age = 0;
 
-  constructor(index: StarterIndex<Choosable>, remainders: Remainders) {
-    this.index = index;
-    this.remainders = remainders;
+  constructor(grammar: Grammar, options: readonly Node[]) {
+    this.grammar = grammar;
+    this.index = grammar.indexOf(options);
+    this.remainders = grammar.remainders;
   }
 
   choose(matcher: Matcher, at: number): readonly Compiled[] {
@@ -72,7 +70,7 @@ export class Chooser {
     return fresh;
   }
 
-  private stateAfter(before: readonly Open[], sure: readonly Choosable[], kind: number): State {
+  private stateAfter(before: readonly Open[], sure: readonly Numbered[], kind: number): State {
     this.remainders.learn();
     const open: Open[] = [];
     const readers = [...sure];
@@ -82,7 +80,7 @@ export class Chooser {
       else if (after !== NOTHING) open.push({ option, left: after });
     }
     readers.sort((one, other) => one.number - other.number);
-    const chosen = open.length === 0 ? readers.map(({ ready }) => ready) : null;
+    const chosen = open.length === 0 ? readers.map(({ node }) => this.grammar.ready(node)) : null;
     return { open, readers, chosen, next: new Map() };
   }
 

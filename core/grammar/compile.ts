@@ -17,7 +17,7 @@ import {
   runSequence,
 } from './runs.ts';
 import { Remainders } from './remainders.ts';
-import { refuseFaults } from './refuse-faults.ts';
+import { partsOf, refuseFaults } from './refuse-faults.ts';
 import { Opening, StarterIndex, type Starters, startersOf } from './starters.ts';
 import type { Token } from './tokens.ts';
 
@@ -27,12 +27,38 @@ export class Grammar {
   readonly remainders = new Remainders(this.kinds);
   private readonly compiled = new Map<Node, Compiled>();
   private readonly openings = new Map<Starters, Opening>();
+  private readonly learnt = new Set<Node>();
   private rules = 0;
 
+  /** Made ready, with all that is in it once that is come to. */
   compile(node: Node): Compiled {
+    this.learn(node);
+    return this.ready(node);
+  }
+
+  /** As `compile`, of a rule that is tried once at each place and need not be remembered. */
+  compileOnce(rule: RuleNode): Compiled {
+    this.learn(rule);
+    return this.needed(rule, runRule(rule, this.ready(rule.node)));
+  }
+
+  /** Tells its words apart in tokens from now on. Throws where it could not be matched. */
+  learn(node: Node): void {
+    refuseFaults(node);
+    this.learnWords(node);
+  }
+
+  private learnWords(node: Node): void {
+    if (this.learnt.has(node)) return;
+    this.learnt.add(node);
+    if (node.kind === 'word') this.kinds.learn(node.word);
+    for (const part of partsOf(node)) this.learnWords(part);
+  }
+
+  /** As `compile`, of a node within one that was learnt. */
+  ready(node: Node): Compiled {
     const found = this.compiled.get(node);
     if (found !== undefined) return found;
-    refuseFaults(node);
     const inner = innerOf(node);
     const opening = this.openingOf(inner ?? node);
     const fresh = { opening, optional: inner !== null, run: this.runOf(node) };
@@ -40,18 +66,9 @@ export class Grammar {
     return fresh;
   }
 
-  /** As `compile`, of a rule that is tried once at each place and need not be remembered. */
-  compileOnce(rule: RuleNode): Compiled {
-    refuseFaults(rule);
-    return this.needed(rule, runRule(rule, this.compile(rule.node)));
-  }
-
-  /** Finds, of things that begin as these nodes do, those that a token can begin. */
-  indexOf<Thing>(things: readonly (readonly [Node, Thing])[]): StarterIndex<Thing> {
-    return new StarterIndex(
-      things.map(([node, thing]) => [startersOf(node), thing]),
-      this.kinds,
-    );
+  /** Finds, of these nodes, those that a token can begin. */
+  indexOf(nodes: readonly Node[]): StarterIndex {
+    return new StarterIndex(nodes, this.kinds);
   }
 
   /** The kind of each token, and of the end behind them. */
@@ -77,7 +94,6 @@ export class Grammar {
   private runOf(node: Node): Run {
     switch (node.kind) {
       case 'word':
-        this.kinds.learn(node.word);
         return runPhrase([node.word], []);
       case 'class':
         return runClass(node);
@@ -86,17 +102,17 @@ export class Grammar {
       case 'sequence':
         return this.runOfSequence(flatParts(node));
       case 'choice':
-        return runChoice(this.chooserOf(flatOptions(node.options)));
+        return runChoice(new Chooser(this, flatOptions(node.options)));
       case 'optional':
-        return runOptional(this.compile(node.node), node.greedy);
+        return runOptional(this.ready(node.node), node.greedy);
       case 'repeat':
-        return runRepeat(this.compile(node.node), node.min, node.max);
+        return runRepeat(this.ready(node.node), node.min, node.max);
       case 'rule':
-        return this.remembered(runRule(node, this.compile(node.node)));
+        return this.remembered(runRule(node, this.ready(node.node)));
       case 'scope':
-        return runScope(node.slot, this.compile(node.node));
+        return runScope(node.slot, this.ready(node.node));
       case 'unheard':
-        return this.compile(node.node).run;
+        return this.ready(node.node).run;
       case 'list':
         return runList(node);
       case 'pause':
@@ -112,12 +128,6 @@ export class Grammar {
     return (matcher, at) => matcher.remember(rule, at, run);
   }
 
-  private chooserOf(nodes: readonly Node[]): Chooser {
-    const options = nodes.map((node, number) => ({ number, node, ready: this.compile(node) }));
-    const index = this.indexOf(options.map((option) => [option.node, option]));
-    return new Chooser(index, this.remainders);
-  }
-
   /** Words that follow each other, and the tags behind them, are one step. */
   private runOfSequence(parts: readonly Node[]): Run {
     const steps: Compiled[] = [];
@@ -126,11 +136,10 @@ export class Grammar {
       const tags = takeWhile(parts, at + words.length, tagsIn);
       const [first] = parts.slice(at);
       if (first === undefined) break;
-      words.forEach((word) => this.kinds.learn(word));
       const taken = words.length + tags.length;
       steps.push(
         taken === 0
-          ? this.compile(first)
+          ? this.ready(first)
           : this.needed(first, runPhrase(words, tags)),
       );
       at += Math.max(1, taken);

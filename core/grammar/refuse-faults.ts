@@ -24,7 +24,7 @@ function walk(node: Node, around: readonly Node[]): void {
 const isBounded = ({ min, max }: Node & { kind: 'repeat' }): boolean =>
   Number.isInteger(min) && Number.isInteger(max) && min >= 0 && max >= Math.max(min, 1);
 
-function partsOf(node: Node): readonly Node[] {
+export function partsOf(node: Node): readonly Node[] {
   switch (node.kind) {
     case 'sequence':
       return node.parts;

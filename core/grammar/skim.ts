@@ -3,7 +3,7 @@ import { END } from './kinds.ts';
 import type { Matcher } from './match.ts';
 import type { ListNode, Node, RestNode } from './nodes.ts';
 import { NOTHING, type Remainder, type Remainders } from './remainders.ts';
-import { type StarterIndex, startersOf } from './starters.ts';
+import { type Numbered, type StarterIndex, startersOf } from './starters.ts';
 
 /** What may be left to read of every node that has read the tokens so far. */
 interface State {
@@ -22,11 +22,6 @@ interface StateJump {
   readonly state: State;
 }
 
-interface Numbered {
-  readonly number: number;
-  readonly node: Node;
-}
-
 /** The nodes that may read up to `end`, by their numbers, the lowest first. */
 export interface Stretch {
   readonly end: number;
@@ -38,7 +33,7 @@ export interface Stretch {
  * What it passes over is read by none; what it finds a matcher may still refuse.
  */
 export class Skimmer {
-  private readonly index: StarterIndex<Numbered>;
+  private readonly index: StarterIndex;
   private readonly jumpers: readonly Numbered[];
   private readonly remainders: Remainders;
   private states = new Map<string, State>();
@@ -46,10 +41,10 @@ export class Skimmer {
   private age = 0;
 
   constructor(grammar: Grammar, nodes: readonly Node[]) {
-    const all = nodes.map((node, number): Numbered => ({ number, node }));
+    for (const node of nodes) grammar.learn(node);
     this.remainders = grammar.remainders;
-    this.index = grammar.indexOf(all.map((each) => [each.node, each]));
-    this.jumpers = all.filter(({ node }) => startersOf(node).words === null);
+    this.index = grammar.indexOf(nodes);
+    this.jumpers = this.index.things.filter(({ node }) => startersOf(node).words === null);
     this.start = this.startState();
   }
 

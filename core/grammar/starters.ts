@@ -112,20 +112,25 @@ const UNKNOWN = 0;
 const ALLOWED = 1;
 const REFUSED = 2;
 
-/** Finds, of many things in their order, those that a token can begin. */
-export class StarterIndex<Thing> {
-  private readonly kinds: Kinds;
-  private readonly things: readonly (readonly [Starters, Thing])[];
-  private readonly byKind = new Map<number, readonly Thing[]>();
-  private byName: ReadonlyMap<string, readonly number[]> | null = null;
-  private readonly anyhow: number[] = [];
+export interface Numbered {
+  readonly number: number;
+  readonly node: Node;
+}
 
-  constructor(things: readonly (readonly [Starters, Thing])[], kinds: Kinds) {
+/** Finds, of many nodes in their order, those that a token can begin. */
+export class StarterIndex {
+  readonly things: readonly Numbered[];
+  private readonly kinds: Kinds;
+  private readonly byKind = new Map<number, readonly Numbered[]>();
+  private byName: ReadonlyMap<string, readonly Numbered[]> | null = null;
+  private readonly anyhow: Numbered[] = [];
+
+  constructor(nodes: readonly Node[], kinds: Kinds) {
     this.kinds = kinds;
-    this.things = things;
+    this.things = nodes.map((node, number) => ({ number, node }));
   }
 
-  startedBy(kind: number): readonly Thing[] {
+  startedBy(kind: number): readonly Numbered[] {
     const found = this.byKind.get(kind);
     if (found !== undefined) return found;
     const fresh = this.find(kind);
@@ -133,24 +138,23 @@ export class StarterIndex<Thing> {
     return fresh;
   }
 
-  private find(kind: number): readonly Thing[] {
-    this.byName ??= this.placesByName();
+  private find(kind: number): readonly Numbered[] {
+    this.byName ??= this.thingsByName();
     const named = this.kinds.namesOf(kind).flatMap((name) => this.byName?.get(name) ?? []);
-    const places = [...new Set([...named, ...this.anyhow])].sort((one, other) => one - other);
-    return places.flatMap((place) => {
-      const thing = this.things[place];
-      return thing !== undefined && canStart(thing[0], kind, this.kinds) ? [thing[1]] : [];
-    });
+    return [...new Set([...named, ...this.anyhow])]
+      .filter(({ node }) => canStart(startersOf(node), kind, this.kinds))
+      .sort((one, other) => one.number - other.number);
   }
 
-  private placesByName(): ReadonlyMap<string, readonly number[]> {
-    const byName = new Map<string, number[]>();
-    for (const [place, [{ words, empty }]] of this.things.entries()) {
-      if (words === null || empty) this.anyhow.push(place);
+  private thingsByName(): ReadonlyMap<string, readonly Numbered[]> {
+    const byName = new Map<string, Numbered[]>();
+    for (const thing of this.things) {
+      const { words, empty } = startersOf(thing.node);
+      if (words === null || empty) this.anyhow.push(thing);
       for (const name of words ?? []) {
-        const places = byName.get(name);
-        if (places === undefined) byName.set(name, [place]);
-        else places.push(place);
+        const things = byName.get(name);
+        if (things === undefined) byName.set(name, [thing]);
+        else things.push(thing);
       }
     }
     return byName;

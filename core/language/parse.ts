@@ -44,7 +44,7 @@ export function wholeReadings(text: string, context: Context): readonly Item[] {
 
 /** Every rule made ready for matching, once; its place in the list is its rank. */
 export const GRAMMAR = new Grammar();
-const READY: readonly Compiled[] = RULES.map(({ node }) => GRAMMAR.compileOnce(node));
+const READY: Compiled[] = [];
 const SKIMMER = new Skimmer(
   GRAMMAR,
   RULES.map(({ node }) => node),
@@ -89,14 +89,12 @@ class Sentence {
     const whole = this.wholeItem();
     if (whole !== null) return [whole];
     const barred = new Set<number>();
-    const best = (): readonly Item[] =>
-      this.surest((at) => (barred.has(at) ? [] : this.candidatesAt(at)));
-    let items = best();
+    let items = this.surest(barred);
     for (let covers = 1; covers < COVERS; covers += 1) {
       const cuts = this.cutsIn(items);
       if (cuts.length === 0) break;
       for (const at of cuts) barred.add(at);
-      items = best();
+      items = this.surest(barred);
     }
     return items;
   }
@@ -131,7 +129,9 @@ class Sentence {
    * The best cover, of which every piece was read: a candidate that turns out to read less, or to mean nothing, makes
    * place for the next. What no best cover holds is never read at all.
    */
-  private surest(candidatesAt: (at: number) => readonly Candidate[]): readonly Item[] {
+  private surest(barred: ReadonlySet<number>): readonly Item[] {
+    const candidatesAt = (at: number): readonly Candidate[] =>
+      barred.has(at) ? [] : this.candidatesAt(at);
     for (let guess = 0; guess < GUESSES; guess += 1) {
       const chosen = bestCover(this.tokens.length, candidatesAt);
       const unread = chosen.filter(({ item }) => item === null);
@@ -144,10 +144,12 @@ class Sentence {
 
   /** A rule that reads all of it by itself is the best cover that there can be. */
   private wholeItem(): Item | null {
-    const isWhole = ({ end }: Piece): boolean => end === this.tokens.length;
-    for (const candidate of this.candidatesAt(0).filter(isWhole)) {
+    for (const candidate of this.candidatesAt(0)) {
+      if (candidate.end !== this.tokens.length) continue;
       if (candidate.item === null) this.read(candidate);
-      const [found] = this.candidatesAt(0).filter((each) => each.rank === candidate.rank && isWhole(each));
+      const [found] = this.candidatesAt(0).filter(
+        ({ rank, end }) => rank === candidate.rank && end === candidate.end,
+      );
       if (found?.item) return found.item;
     }
     return null;
@@ -194,8 +196,9 @@ class Sentence {
 
   private itemsBy(rank: number, start: number): readonly Item[] {
     const items: Item[] = [];
-    const [rule, ready] = [RULES[rank], READY[rank]];
-    if (rule === undefined || ready === undefined) return items;
+    const rule = RULES[rank];
+    if (rule === undefined) return items;
+    const ready = (READY[rank] ??= GRAMMAR.compileOnce(rule.node));
     let refusedTo = start;
     for (const { end, tags: folded } of this.matcher.runOpened(ready, start)) {
       if (end === start || (rule.alone && !this.isWhole(start, end))) continue;
@@ -205,7 +208,7 @@ class Sentence {
       const frame = this.frame({ from: start, to: end });
       const meaning = rule.means(tags, frame);
       if (meaning === null) refusedTo = Math.max(refusedTo, end);
-      else items.push({ start, end, rank, rule, tags, meaning, words: frame.wordsOf(frame.span) });
+      else items.push({ start, end, rank, rule, tags, meaning, words: this.wordsOf(frame.span) });
     }
     return items;
   }
@@ -228,14 +231,14 @@ class Sentence {
   }
 
   private frame(span: Span): Frame {
-    return { context: this.context, span, wordsOf: this.wordsOf };
+    return { context: this.context, span, wordsOf: (inside) => this.wordsOf(inside) };
   }
 
-  private readonly wordsOf = ({ from, to }: Span): string => {
+  private wordsOf({ from, to }: Span): string {
     const first = this.tokens[from];
     const last = this.tokens[to - 1];
     return first === undefined || last === undefined ? '' : this.text.slice(first.start, last.end);
-  };
+  }
 
   numbersOutside(items: readonly Item[]): readonly string[] {
     const numbers: string[] = [];
