@@ -81,7 +81,7 @@ export class Chooser {
     }
     readers.sort((one, other) => one.number - other.number);
     const chosen = open.length === 0 ? readers.map(({ node }) => this.grammar.ready(node)) : null;
-    return { open, readers, chosen, next: new Map() };
+    return { open, readers, chosen, next: chosen === null ? new Map<number, State>() : NO_NEXT };
   }
 
   private forget(): void {
@@ -89,5 +89,8 @@ export class Chooser {
     this.age = this.remainders.age;
   }
 }
+
+/** Nothing is asked behind what is decided, which most states are. */
+const NO_NEXT = new Map<number, State>();
 
 const hasRead = ({ canEnd, mayJump }: Remainder): boolean => canEnd || mayJump;

@@ -137,11 +137,7 @@ export class Grammar {
       const [first] = parts.slice(at);
       if (first === undefined) break;
       const taken = words.length + tags.length;
-      steps.push(
-        taken === 0
-          ? this.ready(first)
-          : this.needed(first, runPhrase(words, tags)),
-      );
+      steps.push(taken === 0 ? this.ready(first) : this.needed(first, runPhrase(words, tags)));
       at += Math.max(1, taken);
     }
     const [first, ...more] = steps;

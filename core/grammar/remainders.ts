@@ -25,7 +25,6 @@ interface ThenLeft extends Left {
   readonly kind: 'then';
   readonly first: Remainder;
   readonly next: Remainder;
-  readonly after: Map<number, Remainder>;
 }
 interface EitherLeft extends Left {
   readonly kind: 'either';
@@ -131,16 +130,16 @@ export class Remainders {
       case 'jump':
         return NOTHING;
       case 'token':
-        return this.kinds.namesOf(kind).includes(left.name) ? DONE : NOTHING;
+        return this.isNamed(left, kind) ? DONE : NOTHING;
       case 'then':
-      case 'either': {
-        const found = left.after.get(kind);
-        if (found !== undefined) return found;
-        const fresh = left.kind === 'then' ? this.afterThen(left, kind) : this.afterAny(left, kind);
-        left.after.set(kind, fresh);
-        return fresh;
-      }
+        return this.afterThen(left, kind);
+      case 'either':
+        return this.afterAny(left, kind);
     }
+  }
+
+  private isNamed({ name }: TokenLeft, kind: number): boolean {
+    return this.kinds.namesOf(kind).includes(name);
   }
 
   private afterThen({ first, next }: ThenLeft, kind: number): Remainder {
@@ -148,13 +147,18 @@ export class Remainders {
     return first.canEnd ? this.either([through, this.after(next, kind)]) : through;
   }
 
-  private afterAny({ options }: EitherLeft, kind: number): Remainder {
+  /** What is asked of many rules: it is kept. */
+  private afterAny({ options, after }: EitherLeft, kind: number): Remainder {
+    const found = after.get(kind);
+    if (found !== undefined) return found;
     const left: Remainder[] = [];
     for (const option of options) {
-      const after = this.after(option, kind);
-      if (after !== NOTHING) left.push(after);
+      const next = this.after(option, kind);
+      if (next !== NOTHING) left.push(next);
     }
-    return this.either(left);
+    const fresh = this.either(left);
+    after.set(kind, fresh);
+    return fresh;
   }
 
   /** The words outside the grammar that can come next. */
@@ -203,15 +207,20 @@ export class Remainders {
       mayJump: first.mayJump || (first.canEnd && next.mayJump),
       first,
       next,
-      after: new Map(),
     };
     this.thens.set(key, fresh);
     return fresh;
   }
 
   private either(all: readonly Remainder[]): Remainder {
-    const flat = all.flatMap((each) => (each.kind === 'either' ? each.options : [each]));
-    const options = [...new Set(flat)].sort((one, other) => one.id - other.id);
+    const [first, second] = all;
+    if (first !== undefined && second === undefined) return first;
+    const flat = new Set<Remainder>();
+    for (const each of all) {
+      if (each.kind !== 'either') flat.add(each);
+      else for (const option of each.options) flat.add(option);
+    }
+    const options = [...flat].sort((one, other) => one.id - other.id);
     const [only] = options;
     if (only === undefined) return NOTHING;
     if (options.length === 1) return only;

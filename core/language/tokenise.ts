@@ -120,11 +120,7 @@ interface Scanned {
 }
 
 /** Whether a pause stands before the next token. */
-function addScanned(
-  tokens: Token[],
-  found: RegExpExecArray,
-  { lowered, pause }: Scanned,
-): boolean {
+function addScanned(tokens: Token[], found: RegExpExecArray, { lowered, pause }: Scanned): boolean {
   const [whole, fraction, number, sign, word] = found;
   const place = { start: found.index, end: found.index + whole.length };
   if ((fraction ?? number ?? sign ?? word) === undefined) {
