@@ -24,8 +24,10 @@ import {
 import { phrasesOf } from '../../core/grammar/phrases.ts';
 import { printAbnf } from '../../core/grammar/print-abnf.ts';
 import { printJsgf } from '../../core/grammar/print-jsgf.ts';
+import { MOST_LEARNT } from '../../core/grammar/remainders.ts';
 import { sampleNode } from '../../core/grammar/sample.ts';
 import { parseShape } from '../../core/grammar/shape.ts';
+import { Skimmer } from '../../core/grammar/skim.ts';
 import type { Token } from '../../core/grammar/tokens.ts';
 import { vocabularyOf } from '../../core/grammar/vocabulary.ts';
 
@@ -192,18 +194,61 @@ describe('the printers', () => {
   });
 });
 
-describe('needs and samples', () => {
-  it('know what a sentence must hold, and from where on it no longer does', () => {
+describe('the skimmer', () => {
+  const skim = (nodes: readonly Node[], text: string, lists: RuntimeLists = {}) => {
     const grammar = new Grammar();
-    const shape = parseShape('[the] wall is <colour>', { colour });
-    grammar.compile(shape);
-    const needs = grammar.needsOf(shape);
-    const lastIn = (text: string) => new Matcher(grammar, tokensOf(text)).lastBeginning(needs);
-    expect(lastIn('the wall is red')).toBe(1);
-    expect(lastIn('red wall is blue wall is')).toBe(3);
-    expect(lastIn('the wall is green')).toBe(-1);
+    const skimmer = new Skimmer(grammar, nodes);
+    const matcher = new Matcher(grammar, tokensOf(text), lists);
+    return skimmer.skim(matcher, 0).map(({ end, numbers }) => [end, ...numbers]);
+  };
+
+  it('tells which nodes may read, and up to where', () => {
+    const wall = parseShape('[the] wall [is <colour>]', { colour });
+    expect(skim([wall, word('wall'), colour], 'the wall is red')).toEqual([
+      [2, 0],
+      [4, 0],
+    ]);
+    expect(skim([wall, word('wall'), colour], 'wall is blue')).toEqual([
+      [1, 0, 1],
+      [3, 0],
+    ]);
+    expect(skim([wall, colour], 'the door')).toEqual([]);
   });
 
+  it('leaps over words that only the sentence or its lists know', () => {
+    const told = sequence(word('note'), rest('clause', 'pause'), optional(word('over')));
+    expect(skim([told], 'note the red door ,over it')).toEqual([
+      [4, 0],
+      [5, 0],
+    ]);
+    const at = sequence(word('at'), list('sites', 'site'), word('now'));
+    expect(skim([at], 'at blue door now', { sites: [['blue'], ['blue', 'door']] })).toEqual([
+      [4, 0],
+    ]);
+    expect(skim([at], 'at blue door now')).toEqual([]);
+  });
+
+  it('takes one step a token, however many nodes there are', () => {
+    const nodes = Array.from({ length: 200 }, (_, n) => sequence(colour, word(`w${n}`)));
+    const grammar = new Grammar();
+    const skimmer = new Skimmer(grammar, nodes);
+    const matcher = new Matcher(grammar, tokensOf('red w7 red'));
+    expect(skimmer.skim(matcher, 0)).toEqual([{ end: 2, numbers: [7] }]);
+    expect(matcher.steps).toBe(3);
+  });
+
+  it('forgets what it learnt before that fills the memory, and finds the same', () => {
+    const grammar = new Grammar();
+    const skimmer = new Skimmer(grammar, [colour, sequence(colour, colour)]);
+    const found = () => skimmer.skim(new Matcher(grammar, tokensOf('red blue')), 0);
+    const before = found();
+    for (let times = 0; times <= MOST_LEARNT; times += 1) grammar.remainders.learn();
+    expect(grammar.remainders.age).toBe(1);
+    expect(found()).toEqual(before);
+  });
+});
+
+describe('samples', () => {
   it('say a node with the tags that it means', () => {
     expect(sampleNode(sequence(word('paint'), colour), () => 0.9)).toEqual({
       words: ['paint', 'blue'],

@@ -18,6 +18,8 @@ import { phrasesOf } from '../../core/grammar/phrases.ts';
 import { printAbnf } from '../../core/grammar/print-abnf.ts';
 import { printJsgf } from '../../core/grammar/print-jsgf.ts';
 import { sampleNode } from '../../core/grammar/sample.ts';
+import { Skimmer } from '../../core/grammar/skim.ts';
+import type { Token } from '../../core/grammar/tokens.ts';
 import { hears, readAbnf, readJsgf } from './grammar-reader.ts';
 
 const WORDS = ['a', 'b', 'c'] as const;
@@ -81,13 +83,26 @@ const anySentence = fc
   .array(fc.constantFrom(...WORDS), { maxLength: 4 })
   .map((words) => ['x', ...words].join(' '));
 
+const tokensOf = (sentence: string): readonly Token[] =>
+  sentence
+    .split(' ')
+    .map((text) => ({ text, start: 0, end: 0, pause: false, value: null, classes: [] }));
+
 function reads(root: RuleNode, sentence: string): boolean {
   const grammar = new Grammar();
   const ready = grammar.compile(root);
-  const tokens = sentence
-    .split(' ')
-    .map((text) => ({ text, start: 0, end: 0, pause: false, value: null, classes: [] }));
+  const tokens = tokensOf(sentence);
   return new Matcher(grammar, tokens).run(ready, 0).some(({ end }) => end === tokens.length);
+}
+
+/** Where the root and its copy may end in the sentence, by the matcher and at a glance. */
+function endsIn(root: RuleNode, sentence: string) {
+  const grammar = new Grammar();
+  const skimmer = new Skimmer(grammar, [root, root]);
+  const matcher = new Matcher(grammar, tokensOf(sentence));
+  const read = matcher.run(grammar.compile(root), 0).map(({ end }) => end);
+  const skimmed = skimmer.skim(matcher, 0);
+  return { read: [...new Set(read)].sort(), skimmed };
 }
 
 const RUNS = { numRuns: 400 };
@@ -99,6 +114,16 @@ describe('any grammar', () => {
         const expected = reads(root, sentence);
         expect(hears(readJsgf(printJsgf('g', root, 'once')), sentence)).toBe(expected);
         expect(hears(readAbnf(printAbnf(root, 'once')), sentence)).toBe(expected);
+      }),
+      RUNS,
+    );
+  });
+
+  it('is skimmed to where the matcher reads it, and nowhere else', () => {
+    fc.assert(
+      fc.property(anyRoot, anySentence, (root, sentence) => {
+        const { read, skimmed } = endsIn(root, sentence);
+        expect(skimmed).toEqual(read.map((end) => ({ end, numbers: [0, 1] })));
       }),
       RUNS,
     );
