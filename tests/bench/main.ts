@@ -32,16 +32,17 @@ async function bundleRows(): Promise<readonly Row[]> {
 }
 
 function understandingRows(): readonly Row[] {
-  const { readers, sentences, withNumbers } = benchUnderstanding();
-  const fastest = Math.min(...readers.slice(1).map(({ microseconds }) => microseconds));
-  return [
-    [`a sentence of the corpus (${sentences} of them), by`, ''],
-    ...readers.map(({ name, microseconds, found }): Row => {
-      const recall = `every number in ${found} of ${withNumbers}`;
-      const ratio = `${(microseconds / fastest).toFixed(1)} of the fastest`;
-      return [`  ${name}`, `${figure(microseconds, 'µs')}, ${ratio}, ${recall}`];
-    }),
-  ];
+  return benchUnderstanding().flatMap(({ title, sentences, wordsEach, withNumbers, readers }) => {
+    const fastest = Math.min(...readers.slice(1).map(({ microseconds }) => microseconds));
+    return [
+      [`a sentence of ${title}, by`, `${sentences} of them, ${figure(wordsEach, 'words each')}`],
+      ...readers.map(({ name, microseconds, found }): Row => {
+        const recall = `every number in ${found} of ${withNumbers}`;
+        const ratio = `${(microseconds / fastest).toFixed(1)} of the fastest`;
+        return [`  ${name}`, `${figure(microseconds, 'µs')}, ${ratio}, ${recall}`];
+      }),
+    ];
+  });
 }
 
 function adviceRows(): readonly Row[] {

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { EMPTY_CONTEXT } from '../../core/language/context.ts';
 import { type CorpusLine, readCorpus } from '../corpus/corpus.ts';
 import { numbersMeant } from '../corpus/numbers-meant.ts';
 import { type NumberReader, READERS } from './number-readers.ts';
@@ -11,6 +13,9 @@ export interface ReaderFigures {
 }
 
 export interface UnderstandingFigures {
+  /** Of what. */
+  readonly title: string;
+  readonly wordsEach: number;
   /** `understand` first. */
   readonly readers: readonly ReaderFigures[];
   readonly sentences: number;
@@ -21,23 +26,47 @@ const ROUNDS = 9;
 /** Before the first round that counts, so that the engine has made the code ready. */
 const WARM_UPS = 2;
 
-/** The whole corpus through `understand`, beside readers of numbers alone, in turns: what else the machine does
- * falls on each alike. */
-export function benchUnderstanding(): UnderstandingFigures {
-  const corpus = readCorpus();
+/** The whole corpus, and the number sentences of others' tests. */
+export function benchUnderstanding(): readonly UnderstandingFigures[] {
+  return [
+    benchSentences('the corpus', readCorpus()),
+    benchSentences('the published tests of number readers', publishedLines()),
+  ];
+}
+
+const PUBLISHED = new URL('../corpus/published/agreed.tsv', import.meta.url);
+
+function publishedLines(): readonly CorpusLine[] {
+  const lines = readFileSync(PUBLISHED, 'utf8').split('\n');
+  return lines
+    .filter((line) => line !== '' && !line.startsWith('#'))
+    .map((line) => line.split('\t'))
+    .map(([said = '', meant = '', where = '']) => ({ said, meant, context: EMPTY_CONTEXT, where }));
+}
+
+/** Every sentence through `understand`, beside readers of numbers alone, in turns: what else the machine does falls on
+ * each alike. */
+function benchSentences(title: string, lines: readonly CorpusLine[]): UnderstandingFigures {
   const times = READERS.map((): number[] => []);
   for (let round = -WARM_UPS; round < ROUNDS; round += 1) {
     READERS.forEach((reader, index) => {
-      const microseconds = microsecondsFor(reader, corpus);
+      const microseconds = microsecondsFor(reader, lines);
       if (round >= 0) times[index]?.push(microseconds);
     });
   }
   const readers = READERS.map((reader, index) => ({
     name: reader.name,
     microseconds: median(times[index] ?? []),
-    found: corpus.filter((line) => hasNumbers(line) && findsAll(reader, line)).length,
+    found: lines.filter((line) => hasNumbers(line) && findsAll(reader, line)).length,
   }));
-  return { readers, sentences: corpus.length, withNumbers: corpus.filter(hasNumbers).length };
+  const words = lines.reduce((sum, { said }) => sum + said.split(' ').length, 0);
+  return {
+    title,
+    wordsEach: words / lines.length,
+    readers,
+    sentences: lines.length,
+    withNumbers: lines.filter(hasNumbers).length,
+  };
 }
 
 function microsecondsFor({ read }: NumberReader, corpus: readonly CorpusLine[]): number {

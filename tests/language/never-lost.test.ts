@@ -39,15 +39,15 @@ interface Fault {
   readonly stepsPerToken: number;
 }
 
-/** Words that make one larger number of it. */
-const COUNTING = /^(?:hundred|thousand|million|billion|dozen)/;
+/** Words that make one larger number of it, a noise before them or not. */
+const COUNTING = /^(?:(?:uh|um|erm|hm|hmm|ah),? )*(?:hundred|thousand|million|billion|dozen)/;
 
 /** The number must be in exactly one item, or left to ask about, wherever it stands. */
 function examine(round: number): Fault {
   const number = numberFor(round);
   const words = scramble();
   const at = Math.floor(random() * (words.length + 1));
-  const before = COUNTING.test(words[at] ?? '') ? words.length : at;
+  const before = COUNTING.test(words.slice(at).join(' ')) ? words.length : at;
   const text = words.toSpliced(before, 0, number).join(' ');
   const { items, unclaimed, steps, tokenCount } = parse(text, EMPTY_CONTEXT);
   const claimed = items.filter(({ words }) => words.split(/[\s,]/).includes(number)).length;
