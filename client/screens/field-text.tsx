@@ -4,6 +4,7 @@ import { LargeLine } from './large-line.tsx';
 import { OffTarget } from './off-target.tsx';
 import { ASKED_AGAIN, questionLarge } from './question-line.ts';
 import { ReplyText } from './reply-text.tsx';
+import { widthOf } from './width-of.ts';
 import { DEAF_WORDS, noticeWords, type Told } from './words.ts';
 
 interface FieldTextProps {
@@ -154,9 +155,4 @@ function Announced({ told, number }: { told: Told; number: number }) {
       </p>
     </>
   );
-}
-
-/** In usual characters: "moment" is as wide as seven of them. */
-function widthOf(word: string): number {
-  return word.length + 0.55 * (word.match(/[mw%]/g)?.length ?? 0);
 }

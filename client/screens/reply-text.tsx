@@ -1,4 +1,5 @@
 import { Unbroken } from './unbroken.tsx';
+import { widthOf } from './width-of.ts';
 
 interface ReplyTextProps {
   readonly text: string;
@@ -17,6 +18,7 @@ export function ReplyText({ text, number, isBeside }: ReplyTextProps) {
       data-testid="reply"
       data-number={number}
       data-size={sizeOf(text, isBeside)}
+      style={{ '--longest': Math.max(...text.split(/\s/).map(widthOf)) }}
     >
       {sentencesOf(text).map((sentence, index) => (
         <span key={index} class="sentence">

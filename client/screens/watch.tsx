@@ -17,7 +17,7 @@ export function Watch({ visit, now }: WatchProps) {
     <div class="watch" data-testid="watch">
       {timers.map(({ id, name, left, isUp }) => (
         <p key={id} class="timer" data-up={isUp ? '' : undefined} data-testid="timer">
-          <b>{left}</b> {name}
+          <b>{left}</b> <span>{name}</span>
         </p>
       ))}
       {trends.length > 0 && (

@@ -1,5 +1,4 @@
-import { timerTitle } from '../../core/replies/timer-sentences.ts';
-import type { TimerName } from '../../core/visit/acknowledgement.ts';
+import { timerTitles } from '../../core/replies/timer-sentences.ts';
 import type { Readiness } from '../offline/service-worker.ts';
 import type { Deafness } from '../ear/deafness.ts';
 import type { Notice, NotKeptReason } from '../state/notice.ts';
@@ -109,13 +108,11 @@ export function noticeWords(notice: Notice): string {
     case 'resumed':
       return `Your visit is still here, with ${counted(notice.readings, 'reading', 'readings')}. Press and go on.`;
     case 'timersStopped':
-      return `Stopped with the visit before: ${titles(notice.timers)}.`;
+      return `Stopped with the visit before: ${timerTitles(notice.timers)}.`;
     case 'timersWait':
-      return `Still counting on the visit before: ${titles(notice.timers)}. Open it again to be told.`;
+      return `Still counting on the visit before: ${timerTitles(notice.timers)}. Open it again to be told.`;
   }
 }
-
-const titles = (timers: readonly TimerName[]): string => timers.map(timerTitle).join(' and ');
 
 function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;

@@ -2,7 +2,7 @@ import type { Fact } from '../../core/language/utterance.ts';
 import type { QuantityId } from '../../core/terms/quantities.ts';
 import { EMPTY_MEMORY } from '../../core/turn/turn.ts';
 import type { EventBody, VisitSettings } from '../../core/visit/events.ts';
-import { runningTimers, stopTimer } from '../../core/visit/timers.ts';
+import { runningTimers, stopTimers } from '../../core/visit/timers.ts';
 import type { Happening } from './happenings.ts';
 import { withNamesOf } from './known-names.ts';
 import type { Notice } from './notice.ts';
@@ -37,7 +37,7 @@ function leave(session: Session): SessionStep {
   const timers = runningTimers(visit);
   const opened = openVisit(session, visit.settings);
   if (timers.length === 0) return opened;
-  const leaving = { visit, bodies: timers.flatMap((timer) => stopTimer(timer).bodies) };
+  const leaving = { visit, bodies: stopTimers(timers).bodies };
   return {
     session: { ...opened.session, notice: { kind: 'timersStopped', timers } },
     effects: opened.effects.map((effect) =>

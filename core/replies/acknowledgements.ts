@@ -20,7 +20,14 @@ import { doubtSaid } from './doubts.ts';
 import { finishedAnywaySaid, finishHeldSaid, stillOpenSaid } from './left-open-sentences.ts';
 import { heardSaid, readingSaid, valueSaid } from './readings.ts';
 import { line, plain, type Said } from './said.ts';
-import { minutesSaid, NO_TIMER, timerName, timerSaid, timerTitle } from './timer-sentences.ts';
+import {
+  minutesSaid,
+  NO_TIMER,
+  timerName,
+  timerSaid,
+  timerTitle,
+  timerTitles,
+} from './timer-sentences.ts';
 import { workDone } from './work-words.ts';
 
 type Kind = Acknowledgement['kind'];
@@ -82,7 +89,7 @@ const WORDED: Worded = {
   timerStarted: ({ timer, minutes }) => line`${timerSaid(timer, minutes)}, from now.`,
   timerExtended: ({ timer, minutes }) =>
     line`${minutesSaid(minutes)} more on the ${timerName(timer)}.`,
-  timerStopped: ({ timer }) => plain(`Stopped: ${timerTitle(timer)}.`),
+  timerStopped: ({ timers }) => plain(`Stopped: ${timerTitles(timers)}.`),
   noTimer: () => plain(NO_TIMER),
 };
 

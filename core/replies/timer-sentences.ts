@@ -19,6 +19,9 @@ export function timerTitle(timer: TimerName): string {
   return timer.about === null ? 'the timer' : `the ${timerName(timer)} timer`;
 }
 
+export const timerTitles = (timers: readonly TimerName[]): string =>
+  timers.map(timerTitle).join(' and ');
+
 export const NO_TIMER = 'No timer is running. Say, for example: ten minutes on the vacuum hold.';
 
 /** "10 minutes on the vacuum hold", "10 minutes for: call the office", "10 minutes". */

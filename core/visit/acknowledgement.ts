@@ -38,7 +38,7 @@ export type Acknowledgement =
   | { readonly kind: 'help' }
   | { readonly kind: 'timerStarted'; readonly timer: TimerName; readonly minutes: number }
   | { readonly kind: 'timerExtended'; readonly timer: TimerName; readonly minutes: number }
-  | { readonly kind: 'timerStopped'; readonly timer: TimerName }
+  | { readonly kind: 'timerStopped'; readonly timers: readonly TimerName[] }
   | { readonly kind: 'noTimer' };
 
 /** What a timer is known by. */

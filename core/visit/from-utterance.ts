@@ -13,7 +13,7 @@ import { markAfter, markBefore } from './phases.ts';
 import { isPreparation } from './preparations.ts';
 import type { VisitState } from './state.ts';
 import { takeBack } from './take-back.ts';
-import { keepTimer, runningTimers, stopTimer } from './timers.ts';
+import { keepTimer, runningTimers, stopTimers } from './timers.ts';
 import { isCompared, openQuestion, sheetRows } from './views.ts';
 
 /** What one sentence adds to the visit, and what of it is to be said back. */
@@ -52,7 +52,7 @@ export function fromUtterance(
     ),
     ...utterance.doubts.map(keepDoubt),
     ...utterance.unclaimed.map((digits) => keepLeftOver(digits, utterance.text)),
-    ...timersEnding(utterance.commands, before),
+    timersEnding(utterance.commands, before),
     ...utterance.commands.map((command) => (state: VisitState) => obey(command, state)),
     ...utterance.questions.map((question) =>
       always({ type: 'questionAsked', v: 1, question }, null),
@@ -181,10 +181,9 @@ function obey(command: Command, state: VisitState): Keeping {
  * A timer is for the unit of its visit: on the next one it would ask for a reading that is written down under the
  * wrong unit. So it stops with its visit, and that is said.
  */
-function timersEnding(commands: readonly Command[], before: VisitState): readonly Keeper[] {
-  return commands.some((command) => ends(command, before))
-    ? runningTimers(before).map((timer) => () => stopTimer(timer))
-    : [];
+function timersEnding(commands: readonly Command[], before: VisitState): Keeper {
+  const isEnd = commands.some((command) => ends(command, before));
+  return (state) => (isEnd ? stopTimers(runningTimers(state)) : NOTHING);
 }
 
 function ends(command: Command, before: VisitState): boolean {

@@ -75,7 +75,7 @@ export function keepTimer(command: TimerCommand, state: VisitState): Keeping {
   }
   const meant = meantTimer(command, state);
   if (!meant) return { bodies: [], acknowledgement: { kind: 'noTimer' } };
-  if (command.do === 'stopTimer') return stopTimer(meant);
+  if (command.do === 'stopTimer') return stopTimers([meant]);
   const { id: target, about, work } = meant;
   const { minutes } = command;
   return {
@@ -84,10 +84,14 @@ export function keepTimer(command: TimerCommand, state: VisitState): Keeping {
   };
 }
 
-export function stopTimer({ id, about, work }: TimerEntry): Keeping {
+export function stopTimers(timers: readonly TimerEntry[]): Keeping {
+  if (timers.length === 0) return { bodies: [], acknowledgement: null };
   return {
-    bodies: [{ type: 'timerStopped', v: 1, target: id }],
-    acknowledgement: { kind: 'timerStopped', timer: { about, work } },
+    bodies: timers.map(({ id }) => ({ type: 'timerStopped', v: 1, target: id })),
+    acknowledgement: {
+      kind: 'timerStopped',
+      timers: timers.map(({ about, work }) => ({ about, work })),
+    },
   };
 }
 
