@@ -23,6 +23,7 @@ import { REFRIGERANTS } from '../../core/terms/refrigerants.ts';
 import { NEED_SENTENCES } from '../../core/replies/refusals.ts';
 import { UNITS, type UnitId } from '../../core/units/units.ts';
 import { circuitAnswer } from './random-circuit-verdicts.ts';
+import { settlingAnswer } from './random-settling-verdicts.ts';
 
 const isQuantity = (id: string): id is QuantityId => id in QUANTITIES;
 const isPlace = (id: string): id is PlaceId => id in PLACES;
@@ -217,6 +218,7 @@ const causes: fc.Arbitrary<Known> = fc
 export const known: fc.Arbitrary<Known> = fc.oneof(
   plainKnown,
   circuitAnswer,
+  settlingAnswer,
   causes,
   nextCheck.map((next): Known => ({ ...working, answer: 'nextCheck', ...next })),
   plainKnown.map((of): Known => ({ ...working, answer: 'working', of })),
