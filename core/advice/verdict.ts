@@ -208,6 +208,7 @@ export type StepId =
   | 'keepOff'
   | 'makeSafe'
   | 'lookFirst'
+  | 'waitOutDefrost'
   | 'mendLeak'
   | 'chargeFirst'
   | 'baselineNow'
@@ -237,7 +238,12 @@ export type CheckId =
   | 'standstillTest'
   | 'suctionDrop'
   | 'equaliseTime'
-  | 'supplyAtStart';
+  | 'supplyAtStart'
+  | 'iceBulb'
+  | 'lookDefrost'
+  | 'timeRise'
+  | 'testStartGear'
+  | 'coolOverload';
 
 /** A number that has a name: what it is of. */
 export interface Figure {

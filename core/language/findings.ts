@@ -108,6 +108,10 @@ const VERY =
 const IS =
   '(is|are|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~appears)';
 
+const UNIT = '(it|unit|the unit|the box|the freezer|the case|the coil|the evaporator)';
+const NO_CHANGE =
+  '(nothing happened|nothing changed|no change|no response|nothing|it did nothing|suction did not (move|change|budge)|it did not (respond|move|change))';
+
 /** What was found at a part. */
 export const FINDING_RULES: readonly Rule[] = [
   heardRule('[~the] condenser [~(one|side)]', whichFan, {
@@ -175,6 +179,41 @@ export const FINDING_RULES: readonly Rule[] = [
     {
       examples: ['short cycling on the low pressure'],
     },
+  ),
+  rule(
+    `${UNIT} (is|is still|went|just went|has gone) (in|into) [a] defrost [(now|right now|again)]`,
+    onlyOf('evaporator', 'defrosting'),
+    { examples: ['it is in defrost'] },
+  ),
+  rule(
+    `(${UNIT} (is|came|just came|has come) out of [the] defrost|[the] defrost (is over|is done|has ended|ended|is finished|terminated|just ended))`,
+    onlyOf('evaporator', 'defrosted'),
+    { examples: ['it is out of defrost', 'defrost terminated'] },
+  ),
+  rule(
+    `(${UNIT} (is|seems|was) (stuck|hung [up]|locked) in [a] defrost|${UNIT} (will not|does not|did not) (come out of|get out of|terminate|end) [the] defrost|[the] defrost (will not|does not|never) (terminate|terminates|end|ends))`,
+    onlyOf('evaporator', 'stuckInDefrost'),
+    { examples: ['it is stuck in defrost', 'it will not come out of defrost'] },
+  ),
+  rule(
+    `<the> compressor (hums|buzzes|just hums|is humming|hums and hums) (and|but|then) [(it|then)] (will not (start|turn|run|turn over)|does not (start|turn|run)|trips [out] [(on (the|its) overload|the overload|off|again)]|kicks out|never starts|shuts off|goes off on [the] overload|is not (starting|turning|running))`,
+    onlyOf('compressor', 'humming'),
+    { examples: ['the compressor hums but will not start', 'compressor hums and trips'] },
+  ),
+  rule(
+    `[i] (warmed|heated|warmed up) <the> bulb [up] [in my hand] [(and|but)] ${NO_CHANGE}`,
+    onlyOf('expansionValve', 'closed'),
+    { examples: ['warmed the bulb and nothing happened'] },
+  ),
+  rule(
+    `[i] (iced|chilled|cooled) <the> bulb [down] [(and|but)] ${NO_CHANGE}`,
+    onlyOf('expansionValve', 'open'),
+    { examples: ['iced the bulb and nothing happened'] },
+  ),
+  rule(
+    `[i] ((warmed|heated) <the> bulb [up] [(and|but)] (suction|it|the valve|suction pressure) (came up|rose|went up|opened [up]|responded|jumped)|(iced|chilled|cooled) <the> bulb [down] [(and|but)] (suction|it|the valve|suction pressure) (came down|dropped|went down|fell|closed [down]|responded))`,
+    onlyOf('expansionValve', 'ok'),
+    { examples: ['warmed the bulb and suction came up', 'iced the bulb and it closed down'] },
   ),
   rule('<the> valve is hunting', onlyOf('expansionValve', 'hunting'), {
     examples: ['the valve is hunting'],

@@ -24,5 +24,11 @@ export const CAUSE_PHRASES: Record<CauseId, string> = {
   lowAmbient: 'cold air at the condenser',
   stuckUnloaded: 'a compressor stuck unloaded',
   badSupply: 'low or high voltage',
+  fanControlStuckOn: 'a condenser fan control stuck on',
+  fanControlCycling: 'a condenser fan control cycling too fast',
+  stuckInDefrost: 'a unit stuck in defrost',
+  leakingSolenoid: 'a liquid-line solenoid leaking by',
+  startGear: 'bad start gear',
+  overloadOpen: 'an open overload',
   nothingWrong: 'nothing wrong',
 };

@@ -9,7 +9,8 @@ export const CHECK_SENTENCES: Record<CheckId, string> = {
   lookDoors: 'Look at the doors, the gaskets and what was just loaded',
   lookSightGlass: 'Look at the sight glass',
   feelDrier: 'Feel the drier at both ends for a temperature drop',
-  checkFanControl: 'Check what holds the condenser fan off',
+  checkFanControl:
+    'Watch head as the condenser fan comes on and goes off, against its control’s settings',
   checkInletAir: 'Read the air going into the condenser',
   searchLeaks: 'Search for a leak, oil spots first',
   checkChargeRecord: 'Find out whether refrigerant was added, and how much',
@@ -20,6 +21,11 @@ export const CHECK_SENTENCES: Record<CheckId, string> = {
   standstillTest: 'Compare standing pressure with the temperature of a condenser at rest',
   suctionDrop: 'Read suction at the evaporator and at the compressor',
   supplyAtStart: 'Read the supply while it tries to start',
+  iceBulb: 'Put the bulb in ice water and watch suction: a live valve closes',
+  lookDefrost: 'See if it is in defrost: heaters hot, compressor off, coil warm',
+  timeRise: 'Pump it down, stop it, and time how fast suction comes back',
+  testStartGear: 'Power off and capacitors bled, test the relay and the start capacitor',
+  coolOverload: 'Let the shell cool, most of an hour, and read common to run again',
   equaliseTime: 'Stop it and time how long the pressures take to equalise',
 };
 
@@ -33,6 +39,8 @@ export const STEP_SENTENCES: Record<StepId, string> = {
   mendFound: 'Mend what you found, and read the box again.',
   dealWithIt: 'Deal with that, one change at a time, and read again.',
   lookFirst: 'Look before the gauges go on: fans, ice, dirt, doors. Tell me what you see.',
+  waitOutDefrost:
+    'It is in defrost: no reading counts until it ends and the box is back down. Tell me when it is out.',
   baselineNow:
     'That was changed without a baseline: change nothing more, let it settle, then read head, suction and box.',
   letItSettle: 'One change at a time: let it settle, then read head, suction and box again.',

@@ -22,6 +22,12 @@ export const CAUSES = {
   lowAmbient: 'cold air at the condenser',
   stuckUnloaded: 'compressor stuck unloaded',
   badSupply: 'low or high voltage',
+  fanControlStuckOn: 'condenser fan control stuck on',
+  fanControlCycling: 'condenser fan control cycling too fast',
+  stuckInDefrost: 'stuck in defrost',
+  leakingSolenoid: 'leaking liquid-line solenoid',
+  startGear: 'bad start gear',
+  overloadOpen: 'open overload',
   nothingWrong: 'nothing off',
 } as const;
 export type CauseId = keyof typeof CAUSES;

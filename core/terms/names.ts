@@ -95,6 +95,7 @@ export const PARTS = {
   transformer: 'transformer',
   fanBlade: 'fan blade',
   fan: 'fan',
+  fanControl: 'condenser fan control',
   filter: 'filter',
   product: 'product',
   gauges: 'gauges',
@@ -127,6 +128,10 @@ export const FINDING_STATES = {
   cold: 'cold',
   shortCycling: 'short cycling',
   hunting: 'hunting',
+  humming: 'humming, not starting',
+  defrosting: 'in defrost',
+  defrosted: 'out of defrost',
+  stuckInDefrost: 'stuck in defrost',
 } as const;
 export type FindingStateId = keyof typeof FINDING_STATES;
 

@@ -8,6 +8,7 @@ import { needing, worked, type Found } from '../found.ts';
 import type { CauseRow, EvidenceRow, Input, Needs, NextCheck, Refused } from '../verdict.ts';
 import { believe, ranked, type Belief } from './belief.ts';
 import { nextCautions } from './check-costs.ts';
+import { outsideDefrost } from './defrost-state.ts';
 import { leadingOf } from './families.ts';
 import { gather, type Gathered } from './gather.ts';
 import { feedOf, rowsOf } from './matrix.ts';
@@ -24,7 +25,8 @@ export interface CausesFound {
  * The causes, the likeliest first, from what was read against what it should be and from what was seen. Before
  * anything can be weighed it is the first reading that is missing, or the reason why no target exists.
  */
-export function causesOf(state: VisitState): Found<CausesFound> {
+export function causesOf(visit: VisitState): Found<CausesFound> {
+  const state = outsideDefrost(visit);
   const gathered = gather(state);
   if (gathered.evidence.length === 0) {
     const grounded = groundFault(state);

@@ -41,6 +41,8 @@ const CHECK_CAUTIONS: Partial<Record<CheckId, readonly CautionId[]>> = {
   defrostHeaters: ['liveWork'],
   standstillTest: ['fanStaysLive'],
   supplyAtStart: ['liveWork'],
+  testStartGear: ['capacitorCharge'],
+  coolOverload: ['compressorTerminals'],
 };
 
 export function nextCautions(next: NextCheck): readonly CautionId[] {

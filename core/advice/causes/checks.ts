@@ -80,8 +80,8 @@ export const CHECKS: readonly Check[] = [
     check: 'checkFanControl',
     minutes: 5,
     risk: 'live',
-    finds: { fanControlStuckOff: 0.9 },
-    parts: [],
+    finds: { fanControlStuckOff: 0.9, fanControlStuckOn: 0.85, fanControlCycling: 0.85 },
+    parts: ['fanControl'],
   },
   { check: 'checkChargeRecord', minutes: 5, risk: 'look', finds: { overcharge: 0.6 }, parts: [] },
   {
@@ -150,5 +150,43 @@ export const CHECKS: readonly Check[] = [
     risk: 'live',
     finds: { badSupply: 0.85 },
     parts: [],
+  },
+  {
+    check: 'iceBulb',
+    minutes: 10,
+    risk: 'touch',
+    finds: { valveFlooding: 0.75 },
+    parts: ['expansionValve'],
+    feed: 'valve',
+  },
+  {
+    check: 'lookDefrost',
+    minutes: 1,
+    risk: 'look',
+    finds: { stuckInDefrost: 0.95 },
+    parts: ['defrostTimer', 'defrostTermination'],
+  },
+  {
+    // It comes back fast through a solenoid or valves that leak, slowly where there is little to come back.
+    check: 'timeRise',
+    minutes: 10,
+    risk: 'disturbs',
+    finds: { leakingSolenoid: 0.85, leakyValves: 0.6 },
+    parts: ['liquidLineSolenoid'],
+  },
+  {
+    check: 'testStartGear',
+    minutes: 8,
+    risk: 'touch',
+    finds: { startGear: 0.85 },
+    parts: ['startRelay', 'startCapacitor'],
+  },
+  {
+    // A maker gives 45 to 60 minutes for an internal overload to reset.
+    check: 'coolOverload',
+    minutes: 60,
+    risk: 'touch',
+    finds: { overloadOpen: 0.9 },
+    parts: ['overload'],
   },
 ];

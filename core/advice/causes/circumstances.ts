@@ -35,11 +35,17 @@ function airEvidence(state: VisitState): readonly Evidence[] {
     spread: SPREADS.air,
     far: FAR_KELVIN,
   });
+  const cold = 0.05 + 5 * (low + farLow);
   return reading('ambientTemp', state, [
-    ['lowAmbient', 0.05 + 5 * (low + farLow)],
+    ['lowAmbient', cold * (isControlled(state) ? 1 / RATIOS.hints : 1)],
+    ['fanControlStuckOn', cold * (state.unit.headControl === 'none' ? 1 / RATIOS.shows : 1)],
     ['hotRoom', 0.2 + 6 * (high + farHigh)],
   ]);
 }
+
+/** A control that should take the fan off in the cold, and does not, is at fault and not the cold. */
+const isControlled = ({ unit: { headControl } }: VisitState): boolean =>
+  headControl === 'fanCycling' || headControl === 'fanSpeed';
 
 /** A box well over its set point has a reason; at its set point it has no load to pull down. */
 function boxEvidence(state: VisitState): readonly Evidence[] {

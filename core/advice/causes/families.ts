@@ -8,6 +8,8 @@ export const FAMILIES: readonly (readonly CauseId[])[] = [
   ['icedCoil', 'evaporatorFanOut', 'defrostFailed'],
   ['heavyLoad', 'openBox'],
   ['leakyValves', 'stuckUnloaded'],
+  ['lowAmbient', 'fanControlStuckOn'],
+  ['startGear', 'overloadOpen'],
 ];
 
 export function familyOf(cause: CauseId): readonly CauseId[] {

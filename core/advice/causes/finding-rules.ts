@@ -25,6 +25,8 @@ const RUNNING: readonly FindingStateId[] = ['running', 'ok'];
 const CONDENSER_FAN: readonly PartId[] = ['condenserFan', 'condenserFanMotor'];
 const EVAPORATOR_FAN: readonly PartId[] = ['evaporatorFan', 'evaporatorFanMotor'];
 const DEFROST: readonly PartId[] = ['defrostHeater', 'defrostTimer', 'defrostTermination'];
+const COMPRESSOR: readonly PartId[] = ['compressor'];
+const START_GEAR: readonly PartId[] = ['startRelay', 'startCapacitor'];
 const TUBES: readonly PartId[] = ['joint', 'accessFitting', 'serviceValve', 'liquidLine'];
 
 interface Sight {
@@ -109,7 +111,100 @@ export const FINDING_RULES: readonly FindingRule[] = [
     { parts: ['compressor'], states: ['iced', 'wet'] },
     { for: { valveFlooding: 'hints', overcharge: 'hints', evaporatorFanOut: 'hints' } },
   ),
-  rule({ parts: ['compressor'], states: ['noisy'] }, { for: { leakyValves: 'hints' } }),
+  rule(
+    { parts: COMPRESSOR, states: ['noisy'] },
+    { for: { leakyValves: 'hints', startGear: 'hints' } },
+  ),
+  rule(
+    { parts: COMPRESSOR, states: ['humming'] },
+    { for: { startGear: 'shows', badSupply: 'hints', overloadOpen: 'hints' } },
+  ),
+  rule(
+    { parts: COMPRESSOR, states: ['hot'] },
+    { for: { overloadOpen: 'hints', startGear: 'hints' } },
+  ),
+  rule(
+    { parts: COMPRESSOR, states: ['notRunning'] },
+    { for: { overloadOpen: 'hints', startGear: 'hints', stuckInDefrost: 'hints' } },
+  ),
+  rule(
+    { parts: COMPRESSOR, states: ['running', 'ok'] },
+    { against: { overloadOpen: 'shows', startGear: 'shows', stuckInDefrost: 'shows' } },
+  ),
+  // Fast after a pump-down it leaks back, slowly there is little to come back: either way it starts again and again.
+  rule(
+    { parts: COMPRESSOR, states: ['shortCycling'] },
+    {
+      for: {
+        undercharge: 'hints',
+        liquidLineRestriction: 'hints',
+        leakingSolenoid: 'hints',
+        leakyValves: 'hints',
+      },
+    },
+  ),
+  rule({ parts: START_GEAR, states: STOPPED }, { for: { startGear: 'shows' } }),
+  rule({ parts: START_GEAR, states: ['ok'] }, { against: { startGear: 'shows' } }),
+  rule(
+    { parts: ['overload'], states: ['open', 'tripped'] },
+    { for: { overloadOpen: 'shows', startGear: 'hints', badSupply: 'hints' } },
+  ),
+  rule({ parts: ['overload'], states: ['closed', 'ok'] }, { against: { overloadOpen: 'shows' } }),
+  rule(
+    { parts: ['fanControl'], states: ['open', 'notRunning'] },
+    { for: { fanControlStuckOff: 'shows' }, against: { fanControlStuckOn: 'shows' } },
+  ),
+  rule(
+    { parts: ['fanControl'], states: ['closed', 'running'] },
+    { for: { fanControlStuckOn: 'shows' }, against: { fanControlStuckOff: 'shows' } },
+  ),
+  rule(
+    { parts: ['fanControl'], states: ['failed'] },
+    {
+      for: { fanControlStuckOff: 'hints', fanControlStuckOn: 'hints', fanControlCycling: 'hints' },
+    },
+  ),
+  rule(
+    { parts: ['fanControl'], states: ['ok'] },
+    {
+      against: {
+        fanControlStuckOff: 'shows',
+        fanControlStuckOn: 'shows',
+        fanControlCycling: 'shows',
+      },
+    },
+  ),
+  rule(
+    { parts: ['fanControl', ...CONDENSER_FAN], states: ['shortCycling'] },
+    { for: { fanControlCycling: 'shows' } },
+  ),
+  // Head that swings makes a valve hunt; so does little liquid.
+  rule(
+    { parts: ['expansionValve'], states: ['hunting'] },
+    { for: { fanControlCycling: 'hints', flashGas: 'hints', undercharge: 'hints' } },
+  ),
+  rule(
+    { parts: ['expansionValve'], states: ['ok'] },
+    { against: { valveStarving: 'shows', valveFlooding: 'shows' } },
+  ),
+  rule(
+    { parts: ['liquidLineSolenoid'], states: ['leaking', 'open'] },
+    { for: { leakingSolenoid: 'shows' } },
+  ),
+  rule(
+    { parts: ['liquidLineSolenoid'], states: ['ok'] },
+    { against: { leakingSolenoid: 'shows' } },
+  ),
+  rule({ parts: ['evaporator'], states: ['stuckInDefrost'] }, { for: { stuckInDefrost: 'shows' } }),
+  rule(
+    { parts: ['evaporator'], states: ['defrosting', 'warm', 'hot'] },
+    { for: { stuckInDefrost: 'hints' } },
+  ),
+  rule(
+    { parts: ['evaporator'], states: ['defrosted', 'iced', 'cold'] },
+    { against: { stuckInDefrost: 'shows' } },
+  ),
+  rule({ parts: ['defrostHeater'], states: ['running'] }, { for: { stuckInDefrost: 'hints' } }),
   rule(
     { parts: ['doorGasket', 'door', 'hinge'], states: ['failed', 'loose', 'missing', 'open'] },
     { for: { openBox: 'shows', heavyLoad: 'hints' } },

@@ -2,6 +2,7 @@ import type { VisitState } from '../../visit/state.ts';
 import type { Found } from '../found.ts';
 import { circumstances } from './circumstances.ts';
 import { judgedSymptom } from './judged-symptoms.ts';
+import { motorEvidence } from './motor-evidence.ts';
 import { feedOf } from './matrix.ts';
 import { ratiosOfSeen, type Evidence, type Judged } from './observation.ts';
 import { findingEvidence, sightGlassEvidence } from './seen-findings.ts';
@@ -30,7 +31,7 @@ export function gather(state: VisitState): Gathered {
       ...findingEvidence(state),
       ...sightGlassEvidence(state),
     ],
-    around: circumstances(state),
+    around: [...circumstances(state), ...motorEvidence(state)],
     judged: judged.map(({ symptom }) => symptom),
     missing: unread.map(({ best }) => best.symptom),
     lacks: failed?.best.found ?? null,

@@ -89,4 +89,11 @@ export const HIGH_SIDE_ROWS: readonly MatrixRow[] = [
     arrows: arrows('=|v', 'v', '^', '?', '=|v', 'v', '=|v', '^'),
     source: `coloradocomfortair.com, low head pressure; discharge line ${CUSTOM}`,
   },
+  {
+    // Reads as cold air with no head control does: what the control is told to do tells them apart.
+    cause: 'fanControlStuckOn',
+    feed: null,
+    arrows: arrows('=|v', 'v', '^', '?', '=|v', 'v', '=|v', '^'),
+    source: CUSTOM,
+  },
 ];

@@ -2,11 +2,13 @@ import { amountOf } from '../../visit/views.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { fromBase, toBase } from '../../units/convert.ts';
 import { temperature } from '../../units/quantity-values.ts';
-import { currentReading, readAmount } from '../current.ts';
+import { readAmount } from '../current.ts';
 import { andThen, needing, worked, type Found } from '../found.ts';
+import { inputOf, readingAt } from '../judged/read-at.ts';
 import { condensing, measured } from '../measured.ts';
 import type { Refused } from '../verdict.ts';
 import { levelsOf } from './levels-of.ts';
+import { isLockedRotor } from './motor-evidence.ts';
 import type { Judged } from './observation.ts';
 import {
   FAR_KELVIN,
@@ -37,18 +39,17 @@ export function dischargeLine(state: VisitState): Found<Judged> {
 
 /** The plate's amps are a ceiling, not what it should draw today: only above them does the reading say anything. */
 export function amps(state: VisitState): Found<Judged> {
-  const entry = currentReading(state, 'current');
+  const entry = readingAt(state, 'current', ['compressor', null]);
   const reading = entry && amountOf(entry.reading);
   const rated = state.unit.nameplate.ratedLoadAmps;
-  const isCompressor = entry?.reading.place == null || entry.reading.place === 'compressor';
-  if (!reading || !isCompressor) return needing('current');
+  if (!reading) return needing('current');
+  if (isLockedRotor(toBase(reading), state)) return NOT_JUDGED;
   if (rated === undefined || toBase(reading) <= toBase(rated)) return NOT_JUDGED;
   const most = toBase(rated);
   const spread = most * 0.05;
   const levels = levelsOf({ value: toBase(reading), low: 0, high: most, spread, far: most / 2 });
-  return andThen(readAmount(state, 'current'), (shown) =>
-    worked({ symptom: 'current', levels, shown: { kind: 'reading', about: 'current', ...shown } }),
-  );
+  const shown = { kind: 'reading', about: 'current', ...reading } as const;
+  return worked({ symptom: 'current', levels, shown }, { inputs: [inputOf(entry, reading)] });
 }
 
 const NOT_JUDGED: Refused = { kind: 'refused', about: 'current', reason: 'noTargetKnown' };

@@ -3,10 +3,11 @@ import type { MeteringId } from '../../terms/names.ts';
 import { likelihood, type Levels } from './arrows.ts';
 import { HIGH_SIDE_ROWS } from './high-side-rows.ts';
 import { LOW_SIDE_ROWS } from './low-side-rows.ts';
+import { STOPPED_ROWS } from './stopped-rows.ts';
 import type { Feed, MatrixRow } from './matrix-row.ts';
 import type { SymptomId } from './symptom.ts';
 
-export const MATRIX: readonly MatrixRow[] = [...HIGH_SIDE_ROWS, ...LOW_SIDE_ROWS];
+export const MATRIX: readonly MatrixRow[] = [...HIGH_SIDE_ROWS, ...LOW_SIDE_ROWS, ...STOPPED_ROWS];
 
 const FEEDS: Record<MeteringId, Feed> = {
   txv: 'valve',

@@ -3,11 +3,13 @@ import { worked, type Found } from '../found.ts';
 import type { NextCheck } from '../verdict.ts';
 import { beliefOf } from './causes-of.ts';
 import { nextCautions } from './check-costs.ts';
+import { outsideDefrost } from './defrost-state.ts';
 import { gather } from './gather.ts';
 import { nextOf } from './next-of.ts';
 
 /** What to do next, with the readings that the choice stands on. */
-export function nextCheckOf(state: VisitState): Found<NextCheck> {
+export function nextCheckOf(visit: VisitState): Found<NextCheck> {
+  const state = outsideDefrost(visit);
   const gathered = gather(state);
   const inputs = [...gathered.evidence, ...gathered.around].flatMap((each) => each.inputs);
   const next = nextOf(gathered, beliefOf(gathered, state), state);

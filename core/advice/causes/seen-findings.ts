@@ -23,7 +23,7 @@ export function sightGlassEvidence({ unit: { sightGlass } }: VisitState): readon
 }
 
 /** A fault that was seen speaks against nothing being off. */
-function ratiosOfRule(rule: Pick<FindingRule, 'for' | 'against'>): Ratios {
+export function ratiosOfRule(rule: Pick<FindingRule, 'for' | 'against'>): Ratios {
   const ratio = (cause: CauseId): number => {
     const [yes, no] = [rule.for[cause], rule.against[cause]];
     if (yes) return RATIOS[yes];

@@ -7,6 +7,7 @@ import { isNewer } from '../../visit/views.ts';
 import { fluidCautionsOf } from '../cautions.ts';
 import { isGrounded } from '../grounded.ts';
 import type { StepId } from '../verdict.ts';
+import { isDefrosting } from './defrost-state.ts';
 import { standingFindings } from '../standing-findings.ts';
 
 /**
@@ -17,6 +18,7 @@ import { standingFindings } from '../standing-findings.ts';
 export function standingStep(state: VisitState): StepId | null {
   if (isGrounded(state)) return 'keepOff';
   if (isUnsafe(state)) return 'makeSafe';
+  if (isDefrosting(state)) return 'waitOutDefrost';
   if (hasLeak(state)) return 'mendLeak';
   if (isEmptied(state)) return 'chargeFirst';
   const change = lastChange(state);

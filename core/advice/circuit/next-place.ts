@@ -1,4 +1,7 @@
+import { toBase } from '../../units/convert.ts';
+import { amountOf } from '../../visit/views.ts';
 import type { VisitState } from '../../visit/state.ts';
+import { isLockedRotor } from '../causes/motor-evidence.ts';
 import type { CautionId, Input, Known, Refused, Verdict } from '../verdict.ts';
 import { hasCapacitor, loadsOf, type Circuit, type Fault } from './circuit.ts';
 import { circuitOf } from './circuit-of.ts';
@@ -20,10 +23,15 @@ import { nextMeasurement } from './next-measurement.ts';
 const METHOD =
   'achrnews.com, Ice breaker: the hopscotch method; proving line to line and the reference first: common practice';
 
-/** Whether the technician is at the meter: the newest reading is of volts or amps at a place. */
+/**
+ * Whether the technician is at the meter: the newest reading is of volts or amps at a place. A motor on its locked-rotor
+ * amps is fed: nothing is open before it.
+ */
 export function isTracing(state: VisitState): boolean {
   const newest = state.readings.at(-1);
-  return newest !== undefined && metered(state).includes(newest);
+  if (newest === undefined || !metered(state).includes(newest)) return false;
+  const amount = newest.reading.quantity === 'current' ? amountOf(newest.reading) : null;
+  return amount === null || !isLockedRotor(toBase(amount), state);
 }
 
 /** The devices that can explain the voltages so far, and the next place to put the leads. */

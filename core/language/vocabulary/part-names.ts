@@ -103,6 +103,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~(condenser|evaporator|evap) fan (blade|blades)',
   ],
   fan: ['fan', '~(fans|fan motor)'],
+  fanControl: ['~(condenser fan|fan cycling|fan cycle|fan pressure|fan) (control|switch)'],
   filter: ['~(filter|air filter|filters)'],
   product: ['~(product|food)'],
   // Said only with what is done to them: "this panel is stuck" is talk.

@@ -79,6 +79,10 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~cycling on (the [internal] overload|overload|high pressure|low pressure)',
   ],
   hunting: ['~(hunting|hunting back and forth|surging)'],
+  humming: ['~(humming|buzzing) [(but|and)] not (starting|turning|running)'],
+  defrosting: ['~in [a] defrost'],
+  defrosted: ['~out of defrost'],
+  stuckInDefrost: ['~(stuck|hung [up]|locked) in [a] defrost'],
 };
 
 /** Said of what should be alive: a motor then stands still, and anything else has failed. */
