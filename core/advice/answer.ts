@@ -226,9 +226,11 @@ const JUDGED_BY: Partial<Record<AnswerableId, JudgedId>> = {
   insulationResistance: 'insulation',
   testPressure: 'pressureTest',
   dischargeLineTemp: 'dischargeLine',
+  productTemp: 'food',
 };
 
 function comparisonOf(about: AnswerableId, state: VisitState): Verdict {
+  if (about === 'vacuum' && timerOf(state, 'vacuumHold')) return told(vacuumHoldOf(state), about);
   const judged = JUDGED_BY[about];
   if (judged !== undefined) {
     return settle(judge(judged, state), about, (found, carried) => ({ ...carried, ...found }));

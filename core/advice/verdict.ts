@@ -361,6 +361,8 @@ export type Refusal =
       readonly unit: UnitId;
     }
   | { readonly reason: 'noFillRule'; readonly refrigerant: RefrigerantId }
+  /** Only a condenser at rest shows air in it. */
+  | { readonly reason: 'notAtRest' }
   | { readonly reason: 'noTimer' }
   /** So many readings of it so far, of so many that the answer takes. */
   | { readonly reason: 'seriesTooShort'; readonly readings: number; readonly wanted: number }

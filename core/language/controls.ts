@@ -58,6 +58,8 @@ const outOfLast: Means = (tags, frame) => {
 const LOW = '(low pressure (switch|control)|low side|low pressure|low|suction (switch|control))';
 const HIGH =
   '(high pressure (switch|control)|high side|high pressure|high|head pressure (switch|control))';
+const STAMPED =
+  '(is (stamped|marked|labeled|labelled|printed)|says|stamped|marked) [(at|for|with)]';
 const IN = '(cuts in|cut in|cutting in|cuts back in|cut in is|cut in is set)';
 const OUT = '(cuts out|cutting out|cut out is|cut out is set|set to cut out)';
 
@@ -72,6 +74,17 @@ export const CONTROL_RULES: readonly Rule[] = [
     `[the] [(it|${LOW}|control|switch)] [is] ${OUT} [(at|of)] <amount:out> [and] [it] [(cuts|cut)] [back] in [is] [at] <amount:in>`,
     inAndOut,
     { examples: ['cuts out at ten and back in at thirty'] },
+  ),
+  rule(`[the] ${LOW} ${STAMPED} <amount>`, one('lowCutoutPressure'), {
+    examples: ['low pressure control is stamped ten'],
+  }),
+  rule(`[the] ${HIGH} ${STAMPED} <amount>`, one('highCutoutPressure'), {
+    examples: ['high pressure switch is stamped four hundred'],
+  }),
+  rule(
+    `([the] (it|switch|control|pressure control|pressure switch|cut out) (is (stamped|marked|labeled|labelled|printed)|stamped) [(at|for|with)] <amount>|it (says|reads) <amount> on the (switch|control|cut out))`,
+    outOfLast,
+    { examples: ['switch is stamped four hundred', 'it says four hundred on the switch'] },
   ),
   rule(`[the] [(it|${LOW})] [is] ${IN} at <amount>`, one('lowCutinPressure'), {
     examples: ['it cuts in at thirty'],

@@ -94,6 +94,28 @@ const SENTENCES: Sentences = {
       line`${value(found)} imbalance, ${limit(found)} is the most: find the bad leg.`,
     stop: (found) => line`${value(found)} imbalance, over ${limit(found)}: shut it down.`,
   },
+  currentImbalance: {
+    within: (found) => line`${value(found)} current imbalance: all right, up to ${limit(found)}.`,
+    aboveLimit: (found) =>
+      line`${value(found)} current imbalance, ${limit(found)} is the most: move all three leads on by one line. If it stays with the line it is the supply, else the motor.`,
+  },
+  nonCondensables: {
+    none: (found) =>
+      line`${value(found)} off the coil’s own temperature: no air to speak of, up to ${limit(found)}.`,
+    suspected: (found) =>
+      line`${value(found)} over the coil’s own temperature: air, or a wrong or mixed refrigerant. Let it settle and read again.`,
+    present: (found) =>
+      line`${value(found)} over the coil’s own temperature: air, or a wrong or mixed refrigerant. Recover, evacuate and weigh in.`,
+    testFailed: (found) =>
+      line`${value(found)} under the coil’s own temperature: the test failed. No liquid there, or not settled: read both again.`,
+  },
+  food: {
+    within: (found) =>
+      line`${value(found)} in the food, the usual limit is ${limit(found)}: within it now.`,
+    above: (found) => line`${value(found)} in the food, over the usual limit of ${limit(found)}.`,
+    thawed: (found) =>
+      line`${value(found)} in the food: it has thawed, and frozen food has to stay frozen.`,
+  },
   pressureTest: {
     holds: (found) =>
       line`It holds: ${read(found)}, should be ${limit(found)} at that temperature.`,

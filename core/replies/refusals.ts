@@ -75,6 +75,10 @@ const WORDED: Worded = {
     line`No setting serves: the hottest day needs ${figure({ value: lowest, unit })}, and the plate allows ${figure({ value: limit, unit })}. Clean the condenser or give it more air.`,
   noFillRule: ({ refrigerant }) =>
     line`The eighty percent rule does not hold for ${designation(refrigerant)}. Go by the cylinder's own stamp and its supplier.`,
+  notAtRest: () =>
+    plain(
+      'Only a condenser at rest shows air: compressor off, its fan on until the air in and out are alike. Tell me it is off, then head and the air.',
+    ),
   noTimer: () => plain(NO_TIMER),
   seriesTooShort: ({ about, readings, wanted }) =>
     line`${about === null ? 'that' : SHORT_NAMES[about]}: ${counted(readings, 'reading')} so far, and it takes ${String(wanted)}. Read it again in a few minutes.`,

@@ -266,3 +266,56 @@ describe('what lacks is asked for one at a time', () => {
     });
   });
 });
+
+describe('judged by what was said on the visit', () => {
+  const lines = (one: number, two: number, three: number) =>
+    readings(
+      at('current', 'lineOne', one, 'A'),
+      at('current', 'lineTwo', two, 'A'),
+      at('current', 'lineThree', three, 'A'),
+    );
+  // A pump maker's 6S series manual, page 5: 51, 46 and 53 A are 8 % out. Over RSES's 10 % the leads are moved on.
+  it('the balance of three line currents', () => {
+    expect(text('currentImbalance', lines(51, 46, 53))).toContain(
+      '8% current imbalance: all right',
+    );
+    expect(text('currentImbalance', lines(12, 15, 12))).toContain('move all three leads');
+    expect(judge('currentImbalance', readings(at('current', 'lineOne', 51, 'A')))).toMatchObject({
+      kind: 'needs',
+      need: 'current',
+      place: 'lineTwo',
+    });
+  });
+
+  // CoolProp 8.0: 104.3 psig of R-134a is 90 °F, 86.7 psig is 80 °F.
+  it('air in a condenser, only at rest', () => {
+    const at80 = readings(read('ambientTemp', 80, 'degF'), read('headPressure', 104.3, 'psi'));
+    const stands = utteranceOf({
+      findings: [{ part: 'compressor', state: 'notRunning', words: '' }],
+    });
+    expect(judge('nonCondensables', refrigerant('R-134a'), at80)).toMatchObject({
+      reason: 'notAtRest',
+      cautions: ['fanStaysLive'],
+    });
+    const full = judge('nonCondensables', refrigerant('R-134a'), stands, at80);
+    expect(full).toMatchObject({ finding: 'present', value: near(10, 0), unit: 'dF' });
+    const none = readings(read('ambientTemp', 80, 'degF'), read('headPressure', 87, 'psi'));
+    expect(judge('nonCondensables', refrigerant('R-134a'), stands, none)).toMatchObject({
+      finding: 'none',
+    });
+  });
+
+  // WAC 246-215-03525: 41 °F. The decision is never ours.
+  it('food, by its own temperature, and leaves what becomes of it to the operator', () => {
+    const product = (value: number) => readings(read('productTemp', value, 'degF'));
+    expect(judge('food', product(41))).toMatchObject({ finding: 'within' });
+    const warm = judge('food', product(44));
+    expect(warm).toMatchObject({ finding: 'above', limit: { value: near(41, 2) } });
+    expect('cautions' in warm ? warm.cautions : []).toContain('operatorDecides');
+    expect('source' in warm ? warm.source : '').toContain('WAC 246-215-03525');
+    expect(judge('food', equipment('walkInFreezer'), product(38))).toMatchObject({
+      finding: 'thawed',
+    });
+    expect(judge('food')).toMatchObject({ kind: 'needs', need: 'productTemp' });
+  });
+});

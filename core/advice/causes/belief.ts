@@ -2,7 +2,7 @@ import type { CauseId } from '../../terms/causes.ts';
 import { CAUSE_IDS } from './cause-ids.ts';
 import { rowsOf } from './matrix.ts';
 import type { Feed } from './matrix-row.ts';
-import type { Ratios } from './observation.ts';
+import { SPEAKS, type Ratios } from './observation.ts';
 import { PRIORS, SOMETHING_ELSE } from './priors.ts';
 
 /** What each cause is worth after the evidence; with something no row describes they add up to one. */
@@ -22,7 +22,11 @@ export function believe(
   feed: Feed | null,
   priors: Priors = PRIORS,
 ): Belief {
-  const candidates = CAUSE_IDS.filter((cause) => rowsOf(cause, feed).length > 0);
+  const candidates = CAUSE_IDS.filter((cause) => {
+    const rows = rowsOf(cause, feed);
+    const isSpokenFor = evidence.some((each) => (each.get(cause) ?? 1) >= SPEAKS);
+    return rows.length > 0 && (isSpokenFor || !rows.every(({ onSight }) => onSight === true));
+  });
   const weights = candidates.map((cause) => {
     const weight = evidence.reduce((product, each) => product * (each.get(cause) ?? 1), 1);
     return [cause, priors[cause] * weight] as const;

@@ -37,8 +37,11 @@ function airEvidence(state: VisitState): readonly Evidence[] {
   });
   const cold = 0.05 + 5 * (low + farLow);
   return reading('ambientTemp', state, [
-    ['lowAmbient', cold * (isControlled(state) ? 1 / RATIOS.hints : 1)],
-    ['fanControlStuckOn', cold * (state.unit.headControl === 'none' ? 1 / RATIOS.shows : 1)],
+    ['lowAmbient', cold * (isControlled(state) ? 1 / RATIOS.shows : 1)],
+    [
+      'fanControlStuckOn',
+      cold * (isControlled(state) || state.unit.headControl === null ? 1 : 1 / RATIOS.shows),
+    ],
     ['hotRoom', 0.2 + 6 * (high + farHigh)],
   ]);
 }

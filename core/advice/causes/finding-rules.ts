@@ -178,10 +178,10 @@ export const FINDING_RULES: readonly FindingRule[] = [
     { parts: ['fanControl', ...CONDENSER_FAN], states: ['shortCycling'] },
     { for: { fanControlCycling: 'shows' } },
   ),
-  // Head that swings makes a valve hunt; so does little liquid.
+  // Head that swings makes a valve hunt; so does vapour in the liquid.
   rule(
     { parts: ['expansionValve'], states: ['hunting'] },
-    { for: { fanControlCycling: 'hints', flashGas: 'hints', undercharge: 'hints' } },
+    { for: { fanControlCycling: 'hints', flashGas: 'hints' } },
   ),
   rule(
     { parts: ['expansionValve'], states: ['ok'] },

@@ -10,6 +10,8 @@ export interface MatrixRow {
   /** Null where the row holds for either. */
   readonly feed: Feed | null;
   readonly arrows: Arrows;
+  /** No reading against its target shows it: it is no candidate until something seen, heard or clamped speaks for it. */
+  readonly onSight?: true;
   /** Head, suction, superheat and subcooling are the source's; amps and discharge may be from memory. */
   readonly source: string;
 }

@@ -39,7 +39,7 @@ export function ratiosOfSeen({ symptom, levels }: Seen, feed: Feed | null): Rati
 }
 
 /** A quarter up or down is within what the shares in the data file are worth. */
-const SPEAKS = 1.25;
+export const SPEAKS = 1.25;
 
 export const speaksFor = (ratios: Ratios, cause: CauseId): boolean =>
   (ratios.get(cause) ?? 1) >= SPEAKS;

@@ -29,7 +29,7 @@ export const PRIORS: Readonly<Record<CauseId, number>> = {
   lowAmbient: 0.02,
   stuckUnloaded: 0.005,
   badSupply: 0.01,
-  fanControlStuckOn: 0.01,
+  fanControlStuckOn: 0.004,
   fanControlCycling: 0.015,
   stuckInDefrost: 0.01,
   leakingSolenoid: 0.015,

@@ -1,35 +1,24 @@
+import type { CauseId } from '../../terms/causes.ts';
 import { arrows, CUSTOM, type MatrixRow } from './matrix-row.ts';
 
 const ANYTHING = arrows('?', '?', '?', '?', '?', '?', '?', '?');
 
+const row = (cause: CauseId, shownBy: string): MatrixRow => ({
+  cause,
+  feed: null,
+  arrows: ANYTHING,
+  onSight: true,
+  source: `${shownBy}: ${CUSTOM}`,
+});
+
 /**
- * Faults that no steady reading shows: the compressor stands still, or the pressures swing. They are weighed by what
- * is seen, heard and clamped, and by whether head and suction are apart at all.
+ * Faults that no steady reading shows: the compressor stands still, the pressures swing, or only the off cycle tells.
+ * They are weighed by what is seen, heard and clamped, and by whether head and suction are apart at all.
  */
 export const STOPPED_ROWS: readonly MatrixRow[] = [
-  { cause: 'fanControlCycling', feed: null, arrows: ANYTHING, source: `head swings: ${CUSTOM}` },
-  {
-    cause: 'stuckInDefrost',
-    feed: null,
-    arrows: ANYTHING,
-    source: `compressor off, heater amps, warm coil: ${CUSTOM}`,
-  },
-  {
-    cause: 'leakingSolenoid',
-    feed: null,
-    arrows: ANYTHING,
-    source: `suction comes back fast after a pump-down: ${CUSTOM}`,
-  },
-  {
-    cause: 'startGear',
-    feed: null,
-    arrows: ANYTHING,
-    source: `locked-rotor amps, a hum, pressures equal: ${CUSTOM}`,
-  },
-  {
-    cause: 'overloadOpen',
-    feed: null,
-    arrows: ANYTHING,
-    source: `no amps at rated volts, hot shell, common open to both windings: ${CUSTOM}`,
-  },
+  row('fanControlCycling', 'head swings and the valve hunts'),
+  row('stuckInDefrost', 'compressor off, heater amps, warm coil'),
+  row('leakingSolenoid', 'suction comes back fast after a pump-down'),
+  row('startGear', 'locked-rotor amps, a hum, pressures equal'),
+  row('overloadOpen', 'no amps at rated volts, hot shell, common open to both windings'),
 ];

@@ -5,8 +5,14 @@ import {
   runCapacitanceFormula,
 } from '../../calculations/capacitors.ts';
 import { heaterCurrent, heaterCurrentFormula } from '../../calculations/heaters.ts';
-import { voltageImbalance, voltageImbalanceFormula } from '../../calculations/imbalance.ts';
 import {
+  currentImbalance,
+  currentImbalanceFormula,
+  voltageImbalance,
+  voltageImbalanceFormula,
+} from '../../calculations/imbalance.ts';
+import {
+  CURRENT_IMBALANCE_LIMIT,
   LOCKED_ROTOR_MULTIPLE,
   NAMEPLATE_VOLTAGE_TOLERANCE,
   RATED_LOAD_DIVISOR,
@@ -160,6 +166,32 @@ export function imbalance(state: VisitState): Found<JudgedOf<'voltageImbalance'>
             limit: percent(finding === 'stop' ? stop : most),
           },
           { sources: [VOLTAGE_IMBALANCE_LIMIT.source] },
+        );
+      },
+    ),
+  );
+}
+
+/** Of the three line currents while it runs. */
+export function currentBalance(state: VisitState): Found<JudgedOf<'currentImbalance'>> {
+  const lines = both(
+    ampsAt(state, ['lineOne']),
+    both(ampsAt(state, ['lineTwo']), ampsAt(state, ['lineThree'])),
+  );
+  return andThen(lines, ([one, [two, three]]) =>
+    andThen(
+      calculated(currentImbalance({ one, two, three }), currentImbalanceFormula, state),
+      (share) => {
+        const most = CURRENT_IMBALANCE_LIMIT.value;
+        return worked(
+          {
+            answer: 'judged',
+            about: 'currentImbalance',
+            finding: share > most ? 'aboveLimit' : 'within',
+            ...percent(share),
+            limit: percent(most),
+          },
+          { sources: [CURRENT_IMBALANCE_LIMIT.source] },
         );
       },
     ),

@@ -2,7 +2,16 @@ import type { JudgedId } from '../../terms/judged.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { andThen, worked, type Found } from '../found.ts';
 import { insulation, windings } from './compressor.ts';
-import { compressorCurrent, heater, imbalance, runCapacitor, supplyVoltage } from './electrical.ts';
+import { airInside } from './air-inside.ts';
+import {
+  compressorCurrent,
+  currentBalance,
+  heater,
+  imbalance,
+  runCapacitor,
+  supplyVoltage,
+} from './electrical.ts';
+import { food } from './food.ts';
 import type { JudgedAnswer, JudgedOf } from './judged-verdict.ts';
 import { leakJudged } from './leak.ts';
 import { dischargeJudged, pressureTest, trip } from './pressures.ts';
@@ -16,6 +25,9 @@ const JUDGES: Judges = {
   compressorCurrent,
   supplyVoltage,
   voltageImbalance: imbalance,
+  currentImbalance: currentBalance,
+  nonCondensables: airInside,
+  food,
   pressureTest,
   highPressureSwitch: (state) =>
     andThen(trip('high', state), (found) => worked({ ...found, about: 'highPressureSwitch' })),

@@ -1,3 +1,4 @@
+import type { NonCondensableVerdict } from '../../calculations/non-condensables.ts';
 import type { WindingState } from '../../calculations/windings.ts';
 import type { JudgedId } from '../../terms/judged.ts';
 import type { Amount } from '../../units/amount.ts';
@@ -11,6 +12,9 @@ export interface JudgedFindings {
   readonly compressorCurrent: 'underRating' | 'overRating' | 'lockedRotor';
   readonly supplyVoltage: 'low' | 'within' | 'high';
   readonly voltageImbalance: 'within' | 'aboveLimit' | 'stop';
+  readonly currentImbalance: 'within' | 'aboveLimit';
+  readonly nonCondensables: NonCondensableVerdict;
+  readonly food: 'within' | 'above' | 'thawed';
   readonly pressureTest: 'holds' | 'leaks' | 'rises';
   readonly highPressureSwitch: 'whereSet' | 'early' | 'late';
   readonly lowPressureSwitch: 'whereSet' | 'early' | 'late';

@@ -47,6 +47,21 @@ const tripsWhereSet = (side: string): string =>
 /** Whether a part, a test or a control is as it should be, and what a control should be set at. */
 export const JUDGED_QUESTIONS: readonly Rule[] = [
   rule(
+    `((what is|how is|check|give me|how much is|figure) ${THE} (current|amp|amperage|amps) (imbalance|unbalance|balance)|(are|is) ${THE} (amps|currents|current|line currents) (balanced|even|imbalanced|out of balance))`,
+    judge('currentImbalance'),
+    { examples: ['how is my current balance', 'are the amps balanced'] },
+  ),
+  rule(
+    `((is there|do i have|do we have|have i got|could there be|does it have) [(any|some)] (air|non condensables|noncondensables) [(in (it|there|here|the system|the condenser|this|the charge))]|is it (air|non condensables|noncondensables))`,
+    judge('nonCondensables'),
+    { examples: ['is there air in it', 'do i have air in the system'] },
+  ),
+  rule(
+    `(is|are|how is) ${THE} (food|product|meat|milk) [still] (safe|all right|ok|good|too warm|warm|any good|spoiled) [to (keep|sell|eat|use)]`,
+    judge('food'),
+    { examples: ['is the food all right', 'is the product safe'] },
+  ),
+  rule(
     `(is|how is|check|test) ${THE} [(run|running)] (capacitor|cap) [${GOOD}]`,
     judge('runCapacitor'),
     {

@@ -20,8 +20,12 @@ function rowsOf(...said: readonly Utterance[]): readonly CauseRow[] {
   return all.value.causes;
 }
 const first = (...said: readonly Utterance[]): string | undefined => rowsOf(...said)[0]?.cause;
-const placeOf = (cause: string, ...said: readonly Utterance[]): number =>
-  rowsOf(...said).findIndex((row) => row.cause === cause);
+/** Last where it is no candidate. */
+function placeOf(cause: string, ...said: readonly Utterance[]): number {
+  const rows = rowsOf(...said);
+  const place = rows.findIndex((row) => row.cause === cause);
+  return place < 0 ? rows.length : place;
+}
 const next = (...said: readonly Utterance[]) =>
   answer({ ask: 'nextCheck' }, visitOf(said), { lastAnswer: null });
 
