@@ -145,7 +145,7 @@ function solve(circuit: Circuit, trial: Trial, edges: readonly Edge[]): Volts {
   return (point) => held.get(point) ?? solved[index.get(point) ?? -1] ?? 0;
 }
 
-function eliminate(rows: readonly number[][]): readonly number[] {
+export function eliminate(rows: readonly number[][]): readonly number[] {
   rows.forEach((pivotRow, pivot) => {
     const head = pivotRow[pivot] ?? 1;
     rows.forEach((row, place) => {
