@@ -81,4 +81,12 @@ export const CAUSE_NAMES: Record<Exclude<CauseId, 'nothingWrong'>, readonly stri
   lowAmbient: ['~(low ambient)', '~(cold air at the condenser)'],
   stuckUnloaded: ['~(stuck unloader|unloader stuck)', '~(compressor stuck unloaded)'],
   badSupply: ['~((low|high|bad) (voltage|supply|power))'],
+  fanControlStuckOn: ['~([condenser] fan (control|switch) stuck (on|closed))'],
+  fanControlCycling: ['~([condenser] fan (control|switch) cycling too fast)'],
+  stuckInDefrost: ['~(stuck defrost)', '~(defrost (stuck on|not ending|not terminating))'],
+  leakingSolenoid: ['~((leaking|leaky) [liquid line] solenoid [valve])'],
+  startGear: [
+    '~((bad|failed|burnt) (start gear|start components|start relay|start capacitor|hard start kit))',
+  ],
+  overloadOpen: ['~((open|bad|tripped) [internal] overload)'],
 };
