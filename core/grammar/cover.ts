@@ -17,17 +17,52 @@ const NONE = { claimed: 0, pieces: 0, rank: 0, piece: null };
 
 /**
  * The pieces that together claim the most tokens without overlapping; among those the fewest pieces; among
- * those the lowest sum of ranks. Linear in tokens and pieces.
+ * those the lowest sum of ranks; of those that tie in all of it, the one that first begins with a piece that is
+ * given earlier at its place. Linear in tokens and pieces.
  */
 export function bestCover<P extends Piece>(
   length: number,
   piecesAt: (at: number) => readonly P[],
 ): readonly P[] {
+  return follow(bestFrom(length, piecesAt), length);
+}
+
+/**
+ * Every cover that comes to as much as the best one does, that one first: more than one is an ambiguity that nothing
+ * but the order of the pieces decides. Asked of test sentences: there can be as many as there are ways through.
+ */
+export function bestCovers<P extends Piece>(
+  length: number,
+  piecesAt: (at: number) => readonly P[],
+): readonly (readonly P[])[] {
+  const best = bestFrom(length, piecesAt);
+  const coversFrom = (at: number): readonly (readonly P[])[] => {
+    const most = best[at];
+    if (most === undefined || at === length) return [[]];
+    const next = best[at + 1];
+    const passed = next !== undefined && comesTo(next, most) ? coversFrom(at + 1) : [];
+    const begun = piecesAt(at).flatMap((piece) => {
+      const rest = best[piece.end];
+      if (rest === undefined || !comesTo(withPiece(piece, rest), most)) return [];
+      return coversFrom(piece.end).map((more) => [piece, ...more]);
+    });
+    return [...passed, ...begun];
+  };
+  return coversFrom(0);
+}
+
+function bestFrom<P extends Piece>(
+  length: number,
+  piecesAt: (at: number) => readonly P[],
+): readonly Best<P>[] {
   const best: Best<P>[] = [];
   best[length] = NONE;
   for (let at = length - 1; at >= 0; at -= 1) best[at] = bestAt(piecesAt(at), best, at);
-  return follow(best, length);
+  return best;
 }
+
+const comesTo = (one: Best<unknown>, other: Best<unknown>): boolean =>
+  one.claimed === other.claimed && one.pieces === other.pieces && one.rank === other.rank;
 
 function bestAt<P extends Piece>(
   pieces: readonly P[],

@@ -1,5 +1,5 @@
 import { Grammar } from '../grammar/compile.ts';
-import { bestCover, type Piece } from '../grammar/cover.ts';
+import { bestCover, bestCovers, type Piece } from '../grammar/cover.ts';
 import { END } from '../grammar/kinds.ts';
 import { type Compiled, Matcher } from '../grammar/match.ts';
 import type { Tags } from '../grammar/nodes.ts';
@@ -40,6 +40,15 @@ export interface Parse {
 export function wholeReadings(text: string, context: Context): readonly Item[] {
   const sentence = new Sentence(text, context);
   return sentence.itemsAt(0).filter(({ end }) => end === sentence.tokens.length);
+}
+
+/**
+ * Every way to read the most of a sentence that only the order of its items tells from the others: none but the first
+ * is ever meant, and where the others mean something else the rules leave it to chance.
+ */
+export function equalReadings(text: string, context: Context): readonly (readonly Item[])[] {
+  const sentence = new Sentence(text, context);
+  return bestCovers(sentence.tokens.length, (at) => sentence.itemsAt(at));
 }
 
 /** Every rule made ready for matching, once; its place in the list is its rank. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { Grammar } from '../../core/grammar/compile.ts';
-import { bestCover } from '../../core/grammar/cover.ts';
+import { bestCover, bestCovers } from '../../core/grammar/cover.ts';
 import { foldSum, foldTags } from '../../core/grammar/fold.ts';
 import { Matcher, type RuntimeLists } from '../../core/grammar/match.ts';
 import {
@@ -125,6 +125,26 @@ describe('the cover', () => {
       ]),
     ).toEqual([[0, 4, 9]]);
     expect(cover([[1, 4, 5], [1, 4, 2]])).toEqual([[1, 4, 2]]); // prettier-ignore
+  });
+});
+
+describe('covers that come to the same', () => {
+  it('are all found, the one that is taken first', () => {
+    const pieces = [
+      { start: 0, end: 2, rank: 1 },
+      { start: 0, end: 3, rank: 2 },
+      { start: 2, end: 5, rank: 2 },
+      { start: 3, end: 5, rank: 1 },
+      { start: 3, end: 5, rank: 4 },
+    ];
+    const piecesAt = (at: number) => pieces.filter(({ start }) => start === at);
+    const covers = bestCovers(5, piecesAt);
+    expect(covers.map((cover) => cover.map(({ end }) => end))).toEqual([
+      [2, 5],
+      [3, 5],
+    ]);
+    expect(covers[0]).toEqual(bestCover(5, piecesAt));
+    expect(bestCovers(3, piecesAt)).toEqual([[{ start: 0, end: 3, rank: 2 }]]);
   });
 });
 

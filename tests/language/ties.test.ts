@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import { EMPTY_CONTEXT } from '../../core/language/context.ts';
+import { equalReadings, type Item, parse } from '../../core/language/parse.ts';
+import { readCorpus } from '../corpus/corpus.ts';
+
+/** Which rules read which words, whatever each of them makes of its own. */
+const rulesOf = (items: readonly Item[]): string =>
+  items.map(({ rank, start, end }) => `${rank} from ${start} to ${end}`).join(', ');
+
+/** The best cover cuts these inside a number, and is not taken: "twenty" on the scale and "two pounds" of something. */
+const NUMBER_CUT = ['scale says twenty two pounds on the cylinder'];
+
+describe('ways to read a sentence that tie in words, items and ranks', { timeout: 60_000 }, () => {
+  it('differ, in every sentence of the corpus, only within a rule, whose earlier option is meant', () => {
+    const ties = readCorpus().map(({ said, context }) => {
+      const [first, ...others] = equalReadings(said, context).map(rulesOf);
+      const isUndecided = others.some((other) => other !== first);
+      return { said, isUndecided, isMeant: first === rulesOf(parse(said, context).items) };
+    });
+    const saidOf = (some: typeof ties): readonly string[] => some.map(({ said }) => said);
+    expect(saidOf(ties.filter(({ isUndecided }) => isUndecided))).toEqual([]);
+    expect(saidOf(ties.filter(({ isMeant }) => !isMeant))).toEqual(NUMBER_CUT);
+  });
+
+  it('are found where there are any: which of the two a word belongs to is left to their order', () => {
+    const said = 'is it safe to light the torch this door heater megs out fifty to ground';
+    const ways = equalReadings(said, EMPTY_CONTEXT).map((items) => items.map(({ words }) => words));
+    expect(ways).toEqual([
+      ['is it safe to light the torch this', 'door heater megs out fifty to ground'],
+      ['is it safe to light the torch', 'this door heater megs out fifty to ground'],
+    ]);
+  });
+});
