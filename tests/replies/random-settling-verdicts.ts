@@ -79,7 +79,7 @@ const eta: fc.Arbitrary<SettlingAnswer> = fc.record({
 const isWork = (id: string): id is TimedWorkId => id in TIMED_WORK;
 const named = fc
   .constantFrom(...Object.keys(TIMED_WORK).filter(isWork))
-  .map((work) => ({ work, about: TIMED_WORK[work].words[0] ?? null }));
+  .map((work) => ({ work, about: TIMED_WORK[work].words[0] }));
 const timer = fc.oneof(
   named,
   fc.constantFrom({ work: null, about: 'call the office' }, { work: null, about: null }),
