@@ -134,14 +134,6 @@ function settle(state: VisitState, event: VisitEvent): VisitState {
   }
 }
 
-function recommended(
-  state: VisitState,
-  event: Extract<VisitEvent, { type: 'recommendationMade' }>,
-): VisitState {
-  const { recommendation } = event;
-  return { ...state, recommendations: [...state.recommendations, kept(event, { recommendation })] };
-}
-
 function kept<Of extends object>(event: VisitEvent, of: Of): Of & { id: EventId; at: number } {
   return { ...of, id: event.id, at: event.at };
 }
