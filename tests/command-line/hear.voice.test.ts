@@ -30,7 +30,6 @@ describe('recordings on the command line', () => {
     expect(row).toMatchObject({
       file,
       words: 'head one ninety two',
-      alternatives: [{ words: 'head one ninety two' }],
       understood: { readings: [{ quantity: 'headPressure', value: 192, unit: 'psi' }] },
     });
     const { confidence } = z.object({ confidence: z.number().max(1) }).parse(row);

@@ -20,7 +20,7 @@ import { type BenchVoice, benchVoices } from './voices.ts';
 import { wilson } from './wilson.ts';
 
 const USAGE = `npm run bench:hearing -- [options]
-  --sentences N    a condition (12 unless given: a first look in some minutes, wide intervals)
+  --sentences N    a condition (6 unless given: a first look in minutes, wide intervals)
   --full           1,000 a condition, and half an hour of noise and talk
   --engine NAME    only this one: ${ENGINE_CHOICES.join(', ')}
   --condition TEXT only those whose name holds it: "10 dB", "8 kHz", "clean, 16"
@@ -28,7 +28,7 @@ const USAGE = `npm run bench:hearing -- [options]
   --model FOLDER   another model for the neural engine
   --seed N         other sentences (2 unless given; thresholds were fitted on those of 1)`;
 
-const SMALL = { sentences: 12, minutes: 0.5 };
+const SMALL = { sentences: 6, minutes: 0.3 };
 const FULL = { sentences: 1000, minutes: 30 };
 const FAN_SECONDS = 4;
 
