@@ -31,6 +31,7 @@ export function createStamps(ports: {
         seq,
         visit,
         at,
+        utcOffset: clock.utcOffset(at),
         ...withHabits(body, state.settings),
       };
     };

@@ -14,6 +14,7 @@ import { type Holes, parseShape } from '../grammar/shape.ts';
 import { type RefrigerantId, REFRIGERANTS } from '../terms/refrigerants.ts';
 import { TIMED_WORK_NAMES } from '../terms/timed-work.ts';
 import { AMOUNT, LINKS } from './amounts.ts';
+import { DUE, EVERY } from './due.ts';
 import { DURATION } from './durations.ts';
 import { FRACTION } from './fractions.ts';
 import { namedOptions, namesNode } from './names-node.ts';
@@ -89,6 +90,15 @@ function chargeCauses() {
   const { undercharge, overcharge, nonCondensables } = CAUSE_NAMES;
   return { undercharge, overcharge, nonCondensables };
 }
+/** Why something ought to be done: up to the next pause, its words kept. */
+const REASON = named(
+  'reason',
+  choice(
+    parseShape('(because|since|cause|as) <of>', { of: rest('because', 'pause') }),
+    parseShape('[<pause>] (it|they|that) <of>', { of: rest('itIs', 'pause'), pause }),
+    parseShape('(to|and) <of>', { of: rest('to', 'pause') }),
+  ),
+);
 
 /** What a shape may name between angle brackets. */
 export const HOLES: Holes = {
@@ -100,6 +110,9 @@ export const HOLES: Holes = {
   minutes: MINUTES,
   amount: AMOUNT,
   duration: DURATION,
+  due: DUE,
+  every: EVERY,
+  why: REASON,
   unit: UNIT,
   link: LINKS,
   quantity: QUANTITY,
@@ -115,6 +128,12 @@ export const HOLES: Holes = {
   asked: named('asked', choice(QUANTITY, namesNode('derived', DERIVED_NAMES))),
   part: PART,
   place: namesNode('place', PLACE_NAMES),
+  /** What somebody comes back to look at. */
+  watched: namesNode('watched', {
+    charge: ['charge', '(refrigerant|gas)'],
+    unit: ['(unit|system)'],
+    it: ['(it|this|that)'],
+  }),
   state: namesNode('state', STATE_NAMES),
   doing: namesNode('doing', DOING_NAMES),
   refrigerant: REFRIGERANT,

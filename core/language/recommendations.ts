@@ -1,17 +1,71 @@
+import { PARTS, type WorkKindId } from '../terms/names.ts';
+import { quantityTerm } from '../terms/quantities.ts';
+import { dueIn, stretchIn } from './due.ts';
 import { settledFan } from './fans.ts';
-import { heardRule, type Means, type Rule, rule } from './rule.ts';
-import { partId, tagsIn, workId } from './slots.ts';
+import { reasonIn } from './reason.ts';
+import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
+import { answerableId, partId, tagsIn, workId } from './slots.ts';
+import type { Tags } from '../grammar/nodes.ts';
+import type { Recommendation } from './utterance.ts';
+
+type Extras = Pick<Recommendation, 'by' | 'every' | 'reason'>;
+
+/** When, how often and why; `null` where one of them was said and cannot be meant. */
+function extrasIn(tags: Tags, frame: Frame): Extras | null {
+  const [due, every, why] = [tagsIn(tags['due']), tagsIn(tags['every']), tagsIn(tags['why'])];
+  const by = due && dueIn(due);
+  const stretch = every && stretchIn(every);
+  const reason = why && reasonIn(why, frame);
+  if ((due && !by) || (every && !stretch) || (why && !reason)) return null;
+  return {
+    ...(by ? { by } : {}),
+    ...(stretch ? { every: stretch } : {}),
+    ...(reason ? { reason } : {}),
+  };
+}
 
 const todo: Means = (tags, frame) => {
   const kind = workId(tags['work']);
   const named = partId(tags['part']);
-  if (kind === null || named === null) return null;
+  const extras = extrasIn(tags, frame);
+  if (kind === null || named === null || extras === null) return null;
   const part = settledFan(named, frame.context);
-  return { recommendations: [{ do: kind, part, words: frame.wordsOf(frame.span) }] };
+  return { recommendations: [{ do: kind, part, ...extras, words: frame.wordsOf(frame.span) }] };
 };
+
+const comeBack: Means = (tags, frame) => {
+  const extras = extrasIn(tags, frame);
+  const words = frame.wordsOf(frame.span);
+  return extras && { recommendations: [{ do: COME_BACK_ID, part: null, ...extras, words }] };
+};
+const COME_BACK_ID: WorkKindId = 'comeBack';
+
+/** "Come back to check the charge in two weeks": what is looked at has a name, so that the day can follow it. */
+const comeBackTo: Means = (tags, frame) => {
+  const meant = comeBack(tags, frame);
+  const watched = watchedIn(tags);
+  const [back] = meant?.recommendations ?? [];
+  if (back === undefined || watched === null) return null;
+  return { recommendations: [{ ...back, reason: `to check ${watched}` }] };
+};
+
+function watchedIn(tags: Tags): string | null {
+  const part = partId(tags['part']);
+  const quantity = answerableId(tags['quantity'] ?? tags['derived']);
+  if (part !== null) return `the ${PARTS[part]}`;
+  if (quantity !== null) return `the ${quantityTerm(quantity).name}`;
+  const { watched } = tags;
+  return typeof watched !== 'string' ? null : watched === 'it' ? 'it' : `the ${watched}`;
+}
 
 const SHOULD =
   '(they should|recommend|~they (need to|ought to|have to|will need to|will have to|want to|must)|~we (should|need to)|~you should|~customer (should|needs to)|~the customer (should|needs to)|~i (would|recommend they|recommend that they|suggest they|recommend we)|~recommend (they|to|that they|we)|~somebody should|~someone should|~owner should|~(next|on the next|at the next) (time|visit|trip|call) [(we (should|need to)|they (should|need to)|i (should|need to|will)|somebody should)]|~i recommend|~suggest|~(i would|i|we) (suggest|advise|advised|suggested|recommended) [(that|to)] [(they|them|he|she|we|the (customer|owner))] [(should|to)]|~suggest [that] (they|we)|~advise (them|the customer|they) [to]|~(you|they|we|they are|you are|we are|customer is) [(going to|are going to)] (want|need|have) to|~it would be (good|smart|a good idea) to|~should)';
+
+/** When, how often and why. A finite grammar cannot hear free words, and every word that it hears costs accuracy. */
+const TAIL = '[~<due:due>] [~<every:every>] [~<why:why>]';
+
+const BACK =
+  '[((we|they|i|somebody) (should|need to|have to|must)|(i|we) will|will|[(i am|we are)] going to|need to|have to|recommend [(we|i)])] (come back|be back|go back|return|follow up|check back|stop back) [(here|out|again)]';
 
 /** The same recommended of two parts at once. */
 const todoBoth: Means = (tags, frame) => {
@@ -24,27 +78,35 @@ const todoBoth: Means = (tags, frame) => {
 /** What still ought to be done. */
 export const RECOMMENDATION_RULES: readonly Rule[] = [
   heardRule(
-    `${SHOULD} [~(come back and|come back to|also|probably|just|go ahead and|really)] <todo> <the> <part>`,
+    `${SHOULD} [~(come back and|come back to|also|probably|just|go ahead and|really)] <todo> <the> <part> ${TAIL}`,
     todo,
     {
       examples: ['they should replace the door gasket'],
     },
   ),
-  rule('[i] (recommend|suggest|recommended|advise|would recommend) <working> <the> <part>', todo, {
-    examples: ['i recommend replacing the filter dryer'],
-  }),
-  rule('<the> <part> (should|needs to|need to|has to|ought to|must|will need to) be <done>', todo, {
-    examples: ['the door gasket should be replaced'],
-  }),
+  rule(
+    `[i] (recommend|suggest|recommended|advise|would recommend) <working> <the> <part> ${TAIL}`,
+    todo,
+    {
+      examples: ['i recommend replacing the filter dryer'],
+    },
+  ),
+  rule(
+    `<the> <part> (should|needs to|need to|has to|ought to|must|will need to) be <done> ${TAIL}`,
+    todo,
+    {
+      examples: ['the door gasket should be replaced'],
+    },
+  ),
   heardRule(
-    '<the> <part> (needs|~need|~wants|~could use|~is due for|~is going to need|~will need) <working>',
+    `<the> <part> (needs|~need|~wants|~could use|~is due for|~is going to need|~will need) <working> ${TAIL}`,
     todo,
     {
       examples: ['the door gasket needs replacing'],
     },
   ),
   rule(
-    '([(it|they|this|unit|the unit|customer|the customer|this one)] (needs|wants|is due for|could use|is going to need|are going to need|will need)|(it|they|this|we|you) [will] need|going to need|[i] recommend|[i] recommended|[i would] recommend|due for|quote [(them|him|her|it)] [(on|for)]) (a new|a brand new|a replacement|new|some new) <part>',
+    `([(it|they|this|unit|the unit|customer|the customer|this one)] (needs|wants|is due for|could use|is going to need|are going to need|will need)|(it|they|this|we|you) [will] need|going to need|[i] recommend|[i] recommended|[i would] recommend|due for|quote [(them|him|her|it)] [(on|for)]) (a new|a brand new|a replacement|new|some new) <part> ${TAIL}`,
     todo,
     {
       tags: { work: 'replace' },
@@ -55,27 +117,51 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     examples: ['they should replace the door gasket and the hinge'],
   }),
   rule(
-    '[(they|we|customer|the customer|you)] (should|ought to|need to) (have|get) <the> <part> <done>',
+    `[(they|we|customer|the customer|you)] (should|ought to|need to) (have|get) <the> <part> <done> ${TAIL}`,
     todo,
     {
       examples: ['they should have the defrost heater replaced'],
     },
   ),
-  rule('<the> <part> (is|are) (due|ready|about due) (to be <done>|for <working>)', todo, {
+  rule(`<the> <part> (is|are) (due|ready|about due) (to be <done>|for <working>) ${TAIL}`, todo, {
     examples: ['filter dryer is due to be replaced'],
   }),
-  rule('(quote|price|estimate) [(them|him|her|it|out)] [(on|for)] <working> <the> <part>', todo, {
-    examples: ['quote them on replacing the compressor'],
-  }),
-  rule('<the> <part> (is|are|has|have) (about|just about) had it', todo, {
+  rule(
+    `(quote|price|estimate) [(them|him|her|it|out)] [(on|for)] <working> <the> <part> ${TAIL}`,
+    todo,
+    {
+      examples: ['quote them on replacing the compressor'],
+    },
+  ),
+  rule(`<the> <part> (is|are|has|have) (about|just about) had it ${TAIL}`, todo, {
     tags: { work: 'replace' },
     examples: ['the door gasket has about had it'],
   }),
-  rule('<the> <part> (is|are) on (it is|their) last legs', todo, {
+  rule(`<the> <part> (is|are) on (it is|their) last legs ${TAIL}`, todo, {
     tags: { work: 'replace' },
     examples: ['the hinges are on their last legs'],
   }),
-  rule('(it needs|needs|they need|it will need) (a|the) <part> <done>', todo, {
+  rule(`(it needs|needs|they need|it will need) (a|the) <part> <done> ${TAIL}`, todo, {
     examples: ['needs the door gasket replaced'],
   }),
+  rule(
+    `[(i|we|they)] [(will|need to|have to|should|going to|am going to|are going to)] order <the> [(new|another|replacement)] <part> ${TAIL}`,
+    todo,
+    { tags: { work: 'order' }, examples: ['order a door gasket'] },
+  ),
+  rule('<todo> <the> <part> (<due:due> [<every:every>]|<every:every>) [<why:why>]', todo, {
+    examples: ['replace the condenser fan motor within a month'],
+  }),
+  rule(`${BACK} <due:due> (to|and) <todo> <the> <part> [<why:why>]`, todo, {
+    examples: ['come back in two weeks to replace the compressor'],
+  }),
+  rule(`${BACK} (<due:due> [<why:why>]|<every:every> [<why:why>]|<why:why>)`, comeBack, {
+    examples: ['come back in two weeks to check the charge'],
+  }),
+  rule(`<due:due> ${BACK} [<why:why>]`, comeBack, { examples: ['next tuesday come back'] }),
+  rule(
+    `[${BACK} (to|and)] (check|recheck|look at|read|test) [on] <the> (<part>|<asked>|<watched>) [again] <due:due>`,
+    comeBackTo,
+    { examples: ['come back to check the charge in two weeks'] },
+  ),
 ];

@@ -1,4 +1,5 @@
 import type { CauseId } from '../terms/causes.ts';
+import type { MonthId, PeriodId, WeekdayId } from '../terms/calendar.ts';
 import type { JudgedId } from '../terms/judged.ts';
 import type {
   CondenserId,
@@ -108,8 +109,29 @@ export interface Work {
 export interface Recommendation {
   readonly do: WorkKindId;
   readonly part: PartId | null;
+  /** Why, as it was said: "it is pitted", "to check the charge". */
+  readonly reason?: string;
+  readonly by?: Due;
+  /** Over and over, at this distance. */
+  readonly every?: Stretch;
   readonly words: string;
 }
+
+export interface Stretch {
+  readonly amount: number;
+  readonly unit: PeriodId;
+}
+
+/** When something is to be done, counted from the day that it was said on: at the latest, or on the very day. */
+export type Due = { readonly said: 'by' | 'on' } & (
+  | ({ readonly kind: 'in' } & Stretch)
+  /** `next`: that of the week to come, which begins on a Monday. */
+  | { readonly kind: 'weekday'; readonly weekday: WeekdayId; readonly next?: true }
+  | { readonly kind: 'dayOfMonth'; readonly day: number }
+  | { readonly kind: 'date'; readonly month: MonthId; readonly day: number }
+  /** A season or the like: it has no day, and is kept as it was said. */
+  | { readonly kind: 'words'; readonly words: string }
+);
 
 export type Question =
   | { readonly ask: 'target' | 'value' | 'compare'; readonly about: AnswerableId | null }

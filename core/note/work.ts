@@ -1,4 +1,4 @@
-import { workTodo } from '../replies/acknowledgements.ts';
+import { recommended } from '../replies/recommendation-sentences.ts';
 import { workDone } from '../replies/work-words.ts';
 import type { VisitState } from '../visit/state.ts';
 import { sentence } from './wording.ts';
@@ -26,7 +26,5 @@ function timeLines({ openedAt, finishedAt }: VisitState): readonly string[] {
 }
 
 export function recommendationLines({ recommendations }: VisitState): readonly string[] {
-  return recommendations.map(({ recommendation }) =>
-    sentence(workTodo(recommendation.do, recommendation.part)),
-  );
+  return recommendations.map((made) => sentence(recommended(made)));
 }

@@ -8,7 +8,6 @@ import {
   METERING_DEVICES,
   PARTS,
   SIGHT_GLASS_STATES,
-  WORK_KINDS,
 } from '../terms/names.ts';
 import { CAUSES } from '../terms/causes.ts';
 import { CHARGE_DOUBTS, VALVE_KINDS } from '../terms/procedures.ts';
@@ -19,6 +18,7 @@ import { designation } from './designation.ts';
 import { doubtSaid } from './doubts.ts';
 import { finishedAnywaySaid, finishHeldSaid, stillOpenSaid } from './left-open-sentences.ts';
 import { heardSaid, readingSaid, valueSaid } from './readings.ts';
+import { recommendationSaid } from './recommendation-sentences.ts';
 import { line, plain, type Said } from './said.ts';
 import {
   minutesSaid,
@@ -28,7 +28,7 @@ import {
   timerTitle,
   timerTitles,
 } from './timer-sentences.ts';
-import { workDone } from './work-words.ts';
+import { workDone, workTodo } from './work-words.ts';
 
 type Kind = Acknowledgement['kind'];
 type Kinds = Members<Acknowledgement, 'kind'>;
@@ -52,8 +52,7 @@ const WORDED: Worded = {
           ? ' No readings were taken before it: the note will say so. Read the unit now, before going on.'
           : ''),
     ),
-  recommendation: ({ recommendation }) =>
-    plain(`To recommend: ${workTodo(recommendation.do, recommendation.part)}.`),
+  recommendation: ({ today, ...made }) => recommendationSaid(made, today),
   memo: () => plain('Kept for the note.'),
   doubt: ({ doubt }, units) => doubtSaid(doubt, units),
   leftOver: ({ digits }) => line`${heardDigits(digits)}? Say what that is of.`,
@@ -101,10 +100,6 @@ export function acknowledgementSaid(kept: Acknowledgement, units: UnitSystem): S
 function worded<K extends Kind>(kept: Kinds[K] & { readonly kind: K }, units: UnitSystem): Said {
   const sentence: Worded[K] = WORDED[kept.kind];
   return sentence(kept, units);
-}
-
-export function workTodo(to: keyof typeof WORK_KINDS, part: keyof typeof PARTS | null): string {
-  return part === null ? WORK_KINDS[to].todo : `${WORK_KINDS[to].todo} the ${PARTS[part]}`;
 }
 
 const NAMEPLATE_ITEMS: Record<NameplateItem, string> = {

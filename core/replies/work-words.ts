@@ -20,3 +20,8 @@ export function workDone(did: WorkKindId, part: PartId | null): string {
   if (part === null) return WORK_KINDS[did].done;
   return `${PARTS[part]} ${OF_THE_PART[part]?.[did] ?? WORK_KINDS[did].done}`;
 }
+
+/** "Clean the condenser", "come back" */
+export function workTodo(to: WorkKindId, part: PartId | null): string {
+  return part === null ? WORK_KINDS[to].todo : `${WORK_KINDS[to].todo} the ${PARTS[part]}`;
+}

@@ -1,5 +1,6 @@
 import type { LeftOpen } from './left-open.ts';
 import type { Doubt, Fact, Finding, Reading, Recommendation, Work } from '../language/utterance.ts';
+import type { CivilDate } from '../units/civil-date.ts';
 import type { Timer } from './state.ts';
 
 /** What was kept from one sentence, to be said back: the value itself, never the raw words. */
@@ -9,7 +10,13 @@ export type Acknowledgement =
   | { readonly kind: 'fact'; readonly fact: Fact }
   | { readonly kind: 'finding'; readonly finding: Finding }
   | { readonly kind: 'work'; readonly work: Work; readonly beforeBaseline: boolean }
-  | { readonly kind: 'recommendation'; readonly recommendation: Recommendation }
+  | {
+      readonly kind: 'recommendation';
+      readonly recommendation: Recommendation;
+      /** The day that its "by" comes to, and the day that it was said on. */
+      readonly due: CivilDate | null;
+      readonly today: CivilDate;
+    }
   | { readonly kind: 'memo'; readonly memo: string }
   | { readonly kind: 'doubt'; readonly doubt: Doubt }
   | { readonly kind: 'leftOver'; readonly digits: string }

@@ -1,5 +1,6 @@
 import type { Finding, Reading } from '../language/utterance.ts';
 import type { PartId } from '../terms/names.ts';
+import { dayOf, dueDate } from './due-date.ts';
 import { EMPTY_VISIT } from './empty-visit.ts';
 import type { EventBody, EventId, VisitEvent } from './events.ts';
 import { applyFact } from './facts.ts';
@@ -61,7 +62,9 @@ type Step<Type extends EventBody['type']> = (
 /** The first event that can be read opens the visit: a damaged opening must not split what follows in two. */
 function step(state: VisitState, event: VisitEvent): VisitState {
   const opened =
-    state.visit === null ? { ...state, visit: event.visit, openedAt: event.at } : state;
+    state.visit === null
+      ? { ...state, visit: event.visit, openedAt: event.at, openedOn: dayOf(event) }
+      : state;
   const next = settle(opened, event);
   return UNDOABLE.has(event.type) ? { ...next, undoable: [...next.undoable, event.id] } : next;
 }
@@ -173,7 +176,10 @@ const recommendationMade: Step<'recommendationMade'> = (state, event) => ({
   ...state,
   recommendations: [
     ...state.recommendations,
-    kept(event, { recommendation: event.recommendation }),
+    kept(event, {
+      recommendation: event.recommendation,
+      due: dueDate(event.recommendation, dayOf(event)),
+    }),
   ],
 });
 

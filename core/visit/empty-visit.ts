@@ -22,6 +22,7 @@ export const EMPTY_VISIT: VisitState = {
   history: [],
   visit: null,
   openedAt: null,
+  openedOn: null,
   finishedAt: null,
   settings: DEFAULT_SETTINGS,
   unit: NO_FACTS,

@@ -91,6 +91,8 @@ export interface Envelope {
   readonly visit: string;
   /** Milliseconds since 1970, by the device's clock. */
   readonly at: number;
+  /** Minutes that the device's own clock was ahead of UTC: which day it was there. */
+  readonly utcOffset?: number;
 }
 
 export type VisitEvent = Envelope & EventBody;

@@ -1,4 +1,4 @@
-import type { Command, Doubt, Reading, Utterance } from '../language/utterance.ts';
+import type { Command, Doubt, Reading, Recommendation, Utterance } from '../language/utterance.ts';
 import { unreachable } from '../unreachable.ts';
 import type { Acknowledgement } from './acknowledgement.ts';
 import { amend } from './amend.ts';
@@ -6,6 +6,7 @@ import { applyEvent } from './apply.ts';
 import { isAltered, isAlteration } from './alterations.ts';
 import { hasBaseline } from './baseline.ts';
 import { answeringChoice, chooseValue } from './choice.ts';
+import { dayOf, dueDate } from './due-date.ts';
 import { DEFAULT_SETTINGS, type EventBody, type VisitEvent } from './events.ts';
 import type { Keeping } from './keeping.ts';
 import { leftOpen, meantWork } from './left-open.ts';
@@ -41,12 +42,7 @@ export function fromUtterance(
     ),
     ...utterance.work.map(keepWork),
     countDown(before),
-    ...utterance.recommendations.map((recommendation) =>
-      always(
-        { type: 'recommendationMade', v: 1, recommendation },
-        { kind: 'recommendation', recommendation },
-      ),
-    ),
+    ...utterance.recommendations.map(keepRecommendation),
     ...utterance.memos.map((memo) =>
       always({ type: 'memoTaken', v: 1, memo }, { kind: 'memo', memo }),
     ),
@@ -69,11 +65,13 @@ type Keeper = (state: VisitState) => Keeping;
 
 function extend(so: Addition, keeping: Keeping, stamp: (body: EventBody) => VisitEvent): Addition {
   const events = keeping.bodies.map(stamp);
+  const { acknowledgement: told } = keeping;
+  const acknowledgement = typeof told === 'function' ? told(events) : told;
   return {
     events: [...so.events, ...events],
     state: events.reduce(applyEvent, so.state),
-    acknowledgements: keeping.acknowledgement
-      ? [...so.acknowledgements, keeping.acknowledgement]
+    acknowledgements: acknowledgement
+      ? [...so.acknowledgements, acknowledgement]
       : so.acknowledgements,
   };
 }
@@ -95,6 +93,24 @@ function opening(utterance: Utterance): Keeper {
           bodies: [{ type: 'visitOpened', v: 1, settings: DEFAULT_SETTINGS }],
           acknowledgement: null,
         };
+}
+
+/** "In two weeks" is said back as a day, which only the moment of the event gives. */
+function keepRecommendation(recommendation: Recommendation): Keeper {
+  const told = ([event]: readonly VisitEvent[]): Acknowledgement | null => {
+    if (event === undefined) return null;
+    const today = dayOf(event);
+    return {
+      kind: 'recommendation',
+      recommendation,
+      due: dueDate(recommendation, today),
+      today,
+    };
+  };
+  return () => ({
+    bodies: [{ type: 'recommendationMade', v: 1, recommendation }],
+    acknowledgement: told,
+  });
 }
 
 /** Saying a doubted reading again, plainly, answers the doubt. */

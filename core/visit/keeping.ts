@@ -1,8 +1,10 @@
 import type { Acknowledgement } from './acknowledgement.ts';
-import type { EventBody } from './events.ts';
+import type { EventBody, VisitEvent } from './events.ts';
 
 /** One thing to keep: the bodies to append, and how it is acknowledged. */
 export interface Keeping {
   readonly bodies: readonly EventBody[];
-  readonly acknowledgement: Acknowledgement | null;
+  /** A function where it tells of the moment that the events were given. */
+  readonly acknowledgement:
+    Acknowledgement | null | ((events: readonly VisitEvent[]) => Acknowledgement | null);
 }

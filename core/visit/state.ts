@@ -21,6 +21,7 @@ import type { QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { TimedWorkId } from '../terms/timed-work.ts';
 import type { Amount } from '../units/amount.ts';
+import type { CivilDate } from '../units/civil-date.ts';
 import type { EventId, VisitEvent, VisitSettings } from './events.ts';
 
 /** Something kept, with the event that keeps it and the moment it was said. */
@@ -35,6 +36,8 @@ export interface VisitState {
   readonly history: readonly VisitEvent[];
   readonly visit: string | null;
   readonly openedAt: number | null;
+  /** The day that it was opened on, where the device was. */
+  readonly openedOn: CivilDate | null;
   readonly finishedAt: number | null;
   readonly settings: VisitSettings;
   readonly unit: UnitFacts;
@@ -44,7 +47,11 @@ export interface VisitState {
   readonly work: readonly Entry<{ readonly work: Work }>[];
   /** Getting at the unit and away from it: gauges, caps, panel, power. No work on it, so no line of a bill. */
   readonly preparations: readonly Entry<{ readonly work: Work }>[];
-  readonly recommendations: readonly Entry<{ readonly recommendation: Recommendation }>[];
+  readonly recommendations: readonly Entry<{
+    readonly recommendation: Recommendation;
+    /** The day that its "by" came to, from the day that it was said on. */
+    readonly due: CivilDate | null;
+  }>[];
   readonly memos: readonly Entry<{ readonly memo: string }>[];
   /** Said but not settled: they are asked about and stand in the note as open. */
   readonly doubts: readonly Entry<{ readonly doubt: Doubt }>[];

@@ -22,6 +22,12 @@ const envelope = {
   seq: z.int().min(1),
   visit: ulid,
   at: z.int().min(0),
+  // UTC-12:00 to UTC+14:00. Events of before it was kept have none.
+  utcOffset: z
+    .int()
+    .min(-12 * 60)
+    .max(14 * 60)
+    .exactOptional(),
   v: z.literal(1),
 };
 

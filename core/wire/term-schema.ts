@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { MONTHS, PERIODS, WEEKDAYS } from '../terms/calendar.ts';
 import { JUDGED } from '../terms/judged.ts';
 import {
   CONDENSERS,
@@ -41,5 +42,8 @@ export const procedureTaskSchema = z.enum(PROCEDURE_TASKS);
 export const valveKindSchema = idOf(VALVE_KINDS);
 export const chargeDoubtSchema = idOf(CHARGE_DOUBTS);
 export const refrigerantSchema = z.enum(REFRIGERANTS);
+export const weekdaySchema = idOf(WEEKDAYS);
+export const monthSchema = idOf(MONTHS);
+export const periodSchema = idOf(PERIODS);
 export const unitSystemSchema = z.enum(['us', 'si']);
 export const amountSchema = z.strictObject({ value: z.number(), unit: unitSchema });

@@ -11,7 +11,9 @@ import {
   headControlSchema,
   judgedSchema,
   meteringSchema,
+  monthSchema,
   partSchema,
+  periodSchema,
   placeSchema,
   procedureTaskSchema,
   quantitySchema,
@@ -19,6 +21,7 @@ import {
   sightGlassSchema,
   unitSchema,
   valveKindSchema,
+  weekdaySchema,
   workKindSchema,
 } from './term-schema.ts';
 
@@ -98,9 +101,29 @@ export const workSchema = z.strictObject({
   words,
 });
 
+const stretchShape = { amount: z.number().positive(), unit: periodSchema };
+const said = z.enum(['by', 'on']);
+const dayOfMonth = z.int().min(1).max(31);
+
+const dueSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ said, kind: z.literal('in'), ...stretchShape }),
+  z.strictObject({
+    said,
+    kind: z.literal('weekday'),
+    weekday: weekdaySchema,
+    next: z.literal(true).exactOptional(),
+  }),
+  z.strictObject({ said, kind: z.literal('dayOfMonth'), day: dayOfMonth }),
+  z.strictObject({ said, kind: z.literal('date'), month: monthSchema, day: dayOfMonth }),
+  z.strictObject({ said, kind: z.literal('words'), words }),
+]);
+
 export const recommendationSchema = z.strictObject({
   do: workKindSchema,
   part: partSchema.nullable(),
+  reason: words.exactOptional(),
+  by: dueSchema.exactOptional(),
+  every: z.strictObject(stretchShape).exactOptional(),
   words,
 });
 

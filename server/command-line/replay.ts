@@ -19,7 +19,9 @@ import { wrongCall } from './wrong-call.ts';
 const USAGE = `gloveside replay FILE [--json] [--phrasing-model FOLDER]
   A visit from a text file: the dialogue as it would be spoken, then the visit note.
   In the file: a sentence a line, "# …" a comment, "@ 14:05" sets the clock (it starts at 08:00 and
-  goes on a minute a sentence; timers ring by it), "> front.wav" plays a recording that lies beside the file.
+  goes on a minute a sentence; timers ring by it), "@ 2026-08-20" sets the day (it starts on 2026-01-05),
+  "> front.wav" plays a recording that lies beside the file. "new visit" starts the next one, and the visits
+  before it in the file are known to it.
 
   --json                    one JSON object a sentence, then one with the note
   --phrasing-model FOLDER   lets a local language model word the answers: a folder with config.json,
@@ -123,6 +125,10 @@ async function take(step: Step, { visit, player, folder }: Stage): Promise<Said>
   if (step.kind === 'say') return { kind: 'said', words: step.words };
   if (step.kind === 'clock') {
     visit.setClock(step.minutes);
+    return { kind: 'silent' };
+  }
+  if (step.kind === 'day') {
+    visit.setDay(step.day);
     return { kind: 'silent' };
   }
   const played = await player.play(resolve(folder, step.file), visit.expects());

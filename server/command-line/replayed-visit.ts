@@ -8,6 +8,7 @@ import { ringTimers } from '../../core/turn/ring-timers.ts';
 import { takeTurn } from '../../core/turn/take-turn.ts';
 import { EMPTY_MEMORY } from '../../core/turn/turn.ts';
 import type { Stamp, Turn, TurnInput } from '../../core/turn/turn.ts';
+import { type CivilDate, daysOf } from '../../core/units/civil-date.ts';
 import { applyEvents } from '../../core/visit/apply.ts';
 import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
 import type { VisitState } from '../../core/visit/state.ts';
@@ -16,13 +17,16 @@ import { dueTimers } from '../../core/visit/timers.ts';
 const MINUTE_MS = 60_000;
 const DAY_MINUTES = 1440;
 /** A replayed visit happens on this day whenever it is replayed, at these times of day in UTC. */
-const DAY_STARTS_AT = Date.UTC(2026, 0, 5);
+const FIRST_DAY: CivilDate = { year: 2026, month: 1, day: 5 };
+const DAY_STARTS_AT = daysOf(FIRST_DAY) * DAY_MINUTES * MINUTE_MS;
 const FIRST_MINUTE = 8 * 60;
 
 /** A visit whose ids and clock come from its file alone: two replays of one file print the same. */
 export interface ReplayedVisit {
   /** The next sentence is said at this time of day; an earlier one than now is tomorrow's. */
   setClock(minutes: number): void;
+  /** The next sentence is said on this day, in the morning unless its time is set too. */
+  setDay(day: CivilDate): void;
   /** What the visit says by itself up to now, each timer at its own minute. */
   ring(): readonly Turn[];
   /** One sentence, a minute after the one before unless the clock was set. */
@@ -44,6 +48,7 @@ export function createReplayedVisit(phraser: Phraser | null): ReplayedVisit {
   let expects: Expectation = 'anything';
   return {
     setClock: clock.set,
+    setDay: clock.setDay,
     ring: () => {
       const rung: Turn[] = [];
       for (const { endsAt } of dueTimers(state, clock.at())) {
@@ -88,8 +93,11 @@ function createClock() {
     at: () => DAY_STARTS_AT + minute * MINUTE_MS,
     tick: () => (minute += 1),
     set: (minuteOfDay: number) => {
-      const today = minute - (minute % DAY_MINUTES) + minuteOfDay;
+      const today = Math.floor(minute / DAY_MINUTES) * DAY_MINUTES + minuteOfDay;
       minute = today < minute ? today + DAY_MINUTES : today;
+    },
+    setDay: (day: CivilDate) => {
+      minute = (daysOf(day) - daysOf(FIRST_DAY)) * DAY_MINUTES + FIRST_MINUTE;
     },
   };
 }
@@ -102,7 +110,7 @@ function createStamping(at: () => number): { readonly stamp: Stamp; openAnother(
   return {
     stamp: (body) => {
       seq += 1;
-      return { ...body, id: nextId(at()), device, seq, visit, at: at() };
+      return { ...body, id: nextId(at()), device, seq, visit, at: at(), utcOffset: 0 };
     },
     openAnother: () => (visit = nextId(at())),
   };

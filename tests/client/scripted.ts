@@ -20,6 +20,7 @@ export function handClock(): Clock & { advance(ms: number): void } {
   let due: readonly { at: number; run: () => void }[] = [];
   return {
     now: () => now,
+    utcOffset: () => 0,
     after(ms, run) {
       const timer = { at: now + ms, run };
       due = [...due, timer];

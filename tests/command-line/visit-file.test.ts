@@ -16,10 +16,18 @@ describe('a visit file', () => {
     });
   });
 
+  it('names the days that its visits were on', () => {
+    expect(parseVisitFile('@ 2026-08-03\nhead forty\n@ 2026-11-20')).toMatchObject({
+      steps: [{ kind: 'day', day: { year: 2026, month: 8, day: 3 } }, {}, { kind: 'day' }],
+    });
+  });
+
   it.each([
-    ['head forty\n@ 25:00', 2, /@ 14:05, not "25:00"/],
+    ['head forty\n@ 25:00', 2, /@ 14:05, .*not "25:00"/],
     ['@ noon', 1, /not "noon"/],
     ['@ 9:5', 1, /not "9:5"/],
+    ['@ 2026-02-30', 1, /not "2026-02-30"/],
+    ['@ 2026-08-20\nhead forty\n@ 2026-08-20', 3, /later day/],
     ['\n\n>', 3, /> front\.wav/],
   ])('%j is refused at its line', (text, line, why) => {
     const parsed = parseVisitFile(text);

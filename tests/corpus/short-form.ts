@@ -1,9 +1,11 @@
 import type {
   Command,
   Doubt,
+  Due,
   Fact,
   Question,
   Reading,
+  Recommendation,
   Utterance,
 } from '../../core/language/utterance.ts';
 
@@ -16,7 +18,7 @@ export function shortForm(utterance: Utterance): string {
       join('finding', each.part, each.state, each.unresolved === true ? 'unresolved' : ''),
     ),
     ...utterance.work.map((each) => join('work', each.did, each.part ?? '')),
-    ...utterance.recommendations.map((each) => join('recommend', each.do, each.part ?? '')),
+    ...utterance.recommendations.map(shortRecommendation),
     ...utterance.questions.map(shortQuestion),
     ...utterance.commands.map(shortCommand),
     ...utterance.memos.map((memo) => `memo "${memo}"`),
@@ -53,6 +55,32 @@ function shortFact(fact: Fact): string {
   if (fact.fact === 'nameplate') return join('nameplate', fact.item, fact.value, fact.unit);
   if (fact.fact !== 'equipment') return join(fact.fact, fact.value);
   return join('equipment', fact.value, fact.doors === undefined ? '' : `doors=${fact.doors}`);
+}
+
+function shortRecommendation({ do: kind, part, by, every, reason }: Recommendation): string {
+  return join(
+    'recommend',
+    kind,
+    part,
+    by && join(by.said, shortDue(by)),
+    every && join('every', every.amount, every.unit),
+    reason === undefined ? '' : `why "${reason}"`,
+  );
+}
+
+function shortDue(due: Due): string {
+  switch (due.kind) {
+    case 'in':
+      return join(due.amount, due.unit);
+    case 'weekday':
+      return join(due.next === true ? 'next' : '', due.weekday);
+    case 'dayOfMonth':
+      return join('day', due.day);
+    case 'date':
+      return join(due.month, due.day);
+    case 'words':
+      return `"${due.words}"`;
+  }
 }
 
 function shortQuestion(question: Question): string {

@@ -1,0 +1,42 @@
+import type { Tags } from '../grammar/nodes.ts';
+import { ONES, TEENS, TENS } from './number-words.ts';
+import type { Frame, Span } from './rule.ts';
+import { spanIn } from './slots.ts';
+
+/** "Because", "it is" and "to", each with the words behind it. */
+const KINDS = ['because', 'itIs', 'to'] as const;
+type Kind = (typeof KINDS)[number];
+
+/** A number in a reason would be out of sight: the sentence is understood without the reason instead. */
+const NUMBER = new RegExp(
+  `\\d|\\b(${[...ONES.slice(1), ...TEENS, ...TENS].join('|')}|hundred)\\b`,
+  'i',
+);
+const STATES =
+  /^(it|they|that)('s|'re| is| are| was| were| has| have| keeps| looks| will| does| leaks) /i;
+/** Looking, not work: work at a part is recommended itself. */
+const CHECKS =
+  /^(to|and) (check|recheck|see|verify|look|make sure|test|read|confirm|finish|weigh|measure|listen|go over)\b/i;
+
+/** Why something ought to be done, in the words that it was said in; `null` where they are no reason. */
+export function reasonIn(tags: Tags, { wordsOf }: Frame): string | null {
+  for (const kind of KINDS) {
+    const span = spanIn(tags[kind]);
+    if (span !== null) return reasonOf(kind, span, wordsOf);
+  }
+  return null;
+}
+
+function reasonOf(kind: Kind, { from, to }: Span, wordsOf: Frame['wordsOf']): string | null {
+  const behind = wordsOf({ from, to });
+  const whole = wordsOf({ from: from - 1, to });
+  if (NUMBER.test(behind)) return null;
+  switch (kind) {
+    case 'because':
+      return behind;
+    case 'itIs':
+      return STATES.test(whole) && !/ and /i.test(whole) ? whole : null;
+    case 'to':
+      return CHECKS.test(whole) ? whole.replace(/^and /i, 'to ') : null;
+  }
+}

@@ -1,0 +1,39 @@
+import type { Stretch } from '../language/utterance.ts';
+import { PERIODS } from '../terms/calendar.ts';
+import type { CivilDate } from '../units/civil-date.ts';
+import type { VisitState } from '../visit/state.ts';
+import { dayWords } from './dates.ts';
+import { plain, type Said } from './said.ts';
+import { workTodo } from './work-words.ts';
+
+/** A recommendation, and the day that it came to. */
+export type Made = Pick<VisitState['recommendations'][number], 'recommendation' | 'due'>;
+
+/** Said back with its day: "next Tuesday" has been taken for the wrong one before now. */
+export function recommendationSaid(made: Made, today: CivilDate): Said {
+  const words = recommended(made, today);
+  const { do: kind } = made.recommendation;
+  return plain(kind === 'comeBack' ? `${words}.` : `To recommend: ${words}.`);
+}
+
+/** "Replace the condenser fan motor by Friday, December 25, it's noisy"; without a today its year comes along. */
+export function recommended({ recommendation, due }: Made, today: CivilDate | null = null): string {
+  const { do: kind, part, reason } = recommendation;
+  const when = whenWords({ recommendation, due }, today);
+  const what = [workTodo(kind, part), when].filter((words) => words !== '').join(' ');
+  if (reason === undefined) return what;
+  return reason.startsWith('to ') && due === null ? `${what} ${reason}` : `${what}, ${reason}`;
+}
+
+function whenWords({ recommendation: { by, every }, due }: Made, today: CivilDate | null): string {
+  const day = due === null ? '' : dayWords(due, today);
+  const often = every === undefined ? '' : everyWords(every);
+  if (by?.kind === 'words') return [by.words, often].filter((words) => words !== '').join(', ');
+  if (by === undefined) return often === '' ? '' : `${often}, first by ${day}`;
+  const once = by.said === 'by' ? `by ${day}` : day;
+  return often === '' ? once : `${often}, first ${once}`;
+}
+
+function everyWords({ amount, unit }: Stretch): string {
+  return amount === 1 ? `every ${PERIODS[unit]}` : `every ${amount} ${PERIODS[unit]}s`;
+}
