@@ -14,7 +14,9 @@ import { REFRIGERANTS, type RefrigerantId } from '../terms/refrigerants.ts';
 import type { Span } from './rule.ts';
 
 /** Reads an id out of a tag: tags are plain data, and only the tables say what an id is. */
-export function idIn<Table extends object>(table: Table): (data: Data | undefined) => keyof Table | null {
+export function idIn<Table extends object>(
+  table: Table,
+): (data: Data | undefined) => keyof Table | null {
   const isId = (data: Data | undefined): data is string & keyof Table =>
     typeof data === 'string' && Object.hasOwn(table, data);
   return (data) => (isId(data) ? data : null);

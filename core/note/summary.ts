@@ -1,8 +1,8 @@
-import { workTodo } from '../replies/acknowledgements.ts';
 import { workDone } from '../replies/work-words.ts';
 import { figureText } from '../replies/amounts.ts';
 import { leftListed } from '../replies/left-open-sentences.ts';
 import { CAUSES } from '../terms/causes.ts';
+import { recommended } from '../replies/recommendation-sentences.ts';
 import { FINDING_STATES, PARTS } from '../terms/names.ts';
 import { isBeforeAlteration } from '../visit/alterations.ts';
 import type { VisitState } from '../visit/state.ts';
@@ -79,9 +79,10 @@ function leftOff(state: VisitState): readonly string[] {
     : off;
 }
 
+/** With its day and its reason, which have commas of their own. */
 function stillToDo({ recommendations }: VisitState): readonly string[] {
-  const todo = recommendations.map(({ recommendation: { do: kind, part } }) =>
-    workTodo(kind, part),
-  );
-  return todo.length === 0 ? [] : [sentence(`Still to do: ${listed(todo)}`)];
+  const todo = recommendations.map((made) => recommended(made));
+  if (todo.length === 0) return [];
+  const inRow = todo.some((words) => words.includes(',')) ? todo.join('; ') : listed(todo);
+  return [sentence(`Still to do: ${inRow}`)];
 }

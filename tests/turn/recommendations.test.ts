@@ -23,6 +23,9 @@ function stampAt(at: number, utcOffset?: number): Stamp {
 const say = (words: string, stamp: Stamp = stampAt(AT, DENVER)): Turn =>
   takeTurn({ state: EMPTY_VISIT, memory: EMPTY_MEMORY, words, stamp });
 
+const inShort = ({ state }: Turn): readonly string[] =>
+  draftNote(state).sections.find(({ id }) => id === 'summary')?.lines ?? [];
+
 const noted = ({ state }: Turn): readonly string[] =>
   draftNote(state).sections.find(({ id }) => id === 'recommendations')?.lines ?? [];
 
@@ -96,6 +99,8 @@ describe('a recommendation', () => {
     expect(turn.reply.text).toBe(reply);
     expect(turn.reply.spoken).toBe(reply);
     expect(noted(turn)).toEqual([line]);
+    const inRow = line.charAt(0).toLowerCase() + line.slice(1);
+    expect(inShort(turn)).toContain(`Still to do: ${inRow}`);
   });
 
   it('is counted from the day it is where it was said, by UTC where that was not kept', () => {
