@@ -14,6 +14,7 @@ import { Page, type PageTools } from './screens/page.tsx';
 import { offlineWords, STORAGE_OFF_WORDS } from './screens/words.ts';
 import { firstSession, readVisit } from './state/first-session.ts';
 import { knownNames } from './state/known-names.ts';
+import { pastVisits } from './state/past-visits.ts';
 import type { Ports } from './state/ports.ts';
 import { createRunner, type Runner } from './state/runner.ts';
 import type { Session } from './state/session.ts';
@@ -29,6 +30,7 @@ async function openPage(root: HTMLElement): Promise<void> {
   const runner = createRunner(ports, await startingSession(ports.log, offline));
   void writes?.then(() => runner.send({ kind: 'becameWriter' }));
   void knownNames(ports.log).then((names) => runner.send({ kind: 'namesKnown', names }));
+  void pastVisits(ports.log).then((past) => runner.send({ kind: 'pastKnown', past }));
   onSync = ({ unsynced }) => runner.send({ kind: 'unsynced', events: unsynced });
   onSync(offline?.sync.state ?? { kind: 'resting', unsynced: 0 });
   const tools = toolsOf(runner, { ...ports, log }, offline);

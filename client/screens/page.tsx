@@ -27,7 +27,7 @@ export interface PageTools {
   readonly offlineWords: Promise<string>;
   readonly openVisit: (visit: string) => void;
   readonly judge: (visit: VisitState) => Judge;
-  readonly draftNote: (visit: VisitState) => Note;
+  readonly draftNote: (visit: VisitState, past: readonly VisitState[]) => Note;
   readonly noteText: (note: Note) => string;
 }
 
@@ -95,8 +95,8 @@ function OpenTab({ session, tools, onWords }: PageProps & { onWords: (said: stri
   }
 }
 
-function NoteTab({ session: { visit, memory }, tools }: PageProps) {
-  const note = tools.draftNote(visit);
+function NoteTab({ session: { visit, past, memory }, tools }: PageProps) {
+  const note = tools.draftNote(visit, past);
   const date = visitDate(visit);
   return (
     <NotePaper

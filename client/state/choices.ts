@@ -6,6 +6,7 @@ import { runningTimers, stopTimers } from '../../core/visit/timers.ts';
 import type { Happening } from './happenings.ts';
 import { withNamesOf } from './known-names.ts';
 import type { Notice } from './notice.ts';
+import { withVisit } from './past-visits.ts';
 import { freshVisit, type Session } from './session.ts';
 import { stay, type SessionStep } from './settle.ts';
 
@@ -79,6 +80,7 @@ export function openVisit(
   const fresh = {
     ...session,
     names: withNamesOf(session.names, session.visit.unit),
+    past: withVisit(session.past, session.visit),
     visit: freshVisit(settings),
     memory: EMPTY_MEMORY,
     notice: null,

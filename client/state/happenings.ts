@@ -47,6 +47,7 @@ export type Happening =
   | { readonly kind: 'readingWanted'; readonly quantity: QuantityId }
   | { readonly kind: 'settingsChosen'; readonly settings: VisitSettings }
   | { readonly kind: 'namesKnown'; readonly names: KnownNames }
+  | { readonly kind: 'pastKnown'; readonly past: readonly VisitState[] }
   | { readonly kind: 'newVisitChosen' }
   | {
       readonly kind: 'visitRead';

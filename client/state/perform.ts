@@ -6,6 +6,7 @@ import type { EarconId } from '../voice/voice.ts';
 import { waitFor } from './clock.ts';
 import type { Effect, Happening, Saying } from './happenings.ts';
 import type { Keeper } from './keeper.ts';
+import { withVisit } from './past-visits.ts';
 import type { Ports } from './ports.ts';
 import { freshVisit, type Session } from './session.ts';
 import type { StampFor } from './stamps.ts';
@@ -106,8 +107,10 @@ function turnFor(hands: Hands, words: TurnInput['words']): Turn {
 }
 
 function turnOn(hands: Hands, state: VisitState, words: TurnInput['words']): Turn {
-  const { memory, names } = hands.session();
-  return hands.takeTurn({ state, memory, words, names, stamp: hands.stampFor(state) });
+  const { memory, names, past, visit } = hands.session();
+  const earlier = withVisit(past, visit);
+  const stamp = hands.stampFor(state);
+  return hands.takeTurn({ state, memory, words, names, past: earlier, stamp });
 }
 
 type Commit = Extract<Effect, { kind: 'commit' }>;

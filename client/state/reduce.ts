@@ -69,6 +69,8 @@ function transition(session: Session, happening: Happening): SessionStep {
       return stay({ ...session, unsynced: happening.events });
     case 'namesKnown':
       return stay({ ...session, names: happening.names });
+    case 'pastKnown':
+      return stay({ ...session, past: happening.past });
     case 'tabChosen':
       return stay(tabChosen(session, happening.tab));
     case 'readingWanted':

@@ -56,6 +56,8 @@ export interface Session {
   readonly visit: VisitState;
   /** Sites and units of earlier visits on this device. */
   readonly names: KnownNames;
+  /** Earlier visits on this device: what was done and found on them. */
+  readonly past: readonly VisitState[];
   readonly memory: Memory;
   /** The page's own sentence, shown before the last reply until something else is said. */
   readonly notice: Notice | null;
@@ -95,6 +97,7 @@ export function sleepingSession(visit: VisitState): Session {
     hearing: false,
     visit,
     names: NO_NAMES,
+    past: [],
     memory: EMPTY_MEMORY,
     notice: null,
     compared: null,

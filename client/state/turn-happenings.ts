@@ -5,6 +5,7 @@ import { openQuestion, type OpenQuestion } from '../../core/visit/views.ts';
 import { openVisit } from './choices.ts';
 import type { Happening } from './happenings.ts';
 import type { NotKeptReason } from './notice.ts';
+import { withVisit } from './past-visits.ts';
 import { afterSpeech } from './press.ts';
 import { earOf, type Mode, type Session, type Tab } from './session.ts';
 import { go, settle, stay, think, type SessionStep } from './settle.ts';
@@ -79,6 +80,11 @@ function answer(session: Session, mode: Thinking, notKept: NotKeptReason | null)
   const asked = raisedBy(turn) ?? mode.asked;
   const answered: Session = {
     ...session,
+    // After a finished visit the first thing to keep has opened the next.
+    past:
+      turn.state.visit === session.visit.visit
+        ? session.past
+        : withVisit(session.past, session.visit),
     visit: turn.state,
     memory: turn.memory,
     notice: notKept === null ? null : { kind: 'notKept', why: notKept },

@@ -10,13 +10,14 @@ import { isNewer, latestReading } from '../visit/views.ts';
 import type { Members } from './by-kind.ts';
 import { causesOf } from './causes/causes-of.ts';
 import { nextCheckOf } from './causes/next-check-of.ts';
-import { fluidCautionsOf, questionCautions, safetyCautions } from './cautions.ts';
+import { fluidCautionsOf, safetyCautions } from './cautions.ts';
 import { isTracing, nextPlaceToMeasure } from './circuit/next-place.ts';
 import { switchAnswer } from './circuit/switch-answer.ts';
 import { compared, deviationNow } from './compare.ts';
 import { currentReading } from './current.ts';
 import type { Found } from './found.ts';
 import { hottestDay } from './hottest-day.ts';
+import { cameBack, historyOf } from './history.ts';
 import { judge } from './judged/judge.ts';
 import { limitFound } from './limits.ts';
 import { limitOf, marginTo } from './margin.ts';
@@ -40,6 +41,8 @@ import type { BeforeAfterRow, Known, Needs, Refused, Verdict, Working } from './
 /** What was answered before: "how far off is that" and "where does that come from" look back at it. */
 export interface AnswerMemory {
   readonly lastAnswer: Known | null;
+  /** Earlier visits. */
+  readonly past?: readonly VisitState[];
 }
 
 interface Asked {
@@ -116,7 +119,7 @@ const ANSWERS: Answering = {
   steps: ({ about }, { state }) => beginSteps(about, state),
   step: ({ to }, { state }) => moveSteps(to, state),
   timeLeft: (_question, { state }) => told(timeLeftOf(state), null),
-  history: notYet,
+  history: (question, { state, memory }) => historyTold(question, state, memory.past ?? []),
 };
 
 /**
@@ -141,23 +144,30 @@ function answering<A extends Ask>(
   return find(question, asked);
 }
 
-function notYet(question: { readonly ask: Ask; readonly about?: unknown }): Refused {
-  return {
-    kind: 'refused',
-    about: null,
-    reason: 'notYetAnswerable',
-    ask: question.ask,
-    cautions: questionCautions(question.ask, question.about),
-  };
-}
-
 function told(found: Found<SettlingAnswer>, about: AnswerableId | null): Verdict {
   return settle(found, about, (answered, carried) => ({ ...carried, ...answered }));
 }
 
 /** What the visit itself gives reason to say after a sentence: something has settled, a hold is over. */
-export function unaskedVerdicts(before: VisitState, after: VisitState): readonly Verdict[] {
-  return unasked(before, after).map((found) => told(found, null));
+export function unaskedVerdicts(
+  before: VisitState,
+  after: VisitState,
+  past: readonly VisitState[] = [],
+): readonly Verdict[] {
+  const again = cameBack(before, after, past);
+  return [
+    ...(again === null ? [] : [{ ...READ, ...again }]),
+    ...unasked(before, after).map((found) => told(found, null)),
+  ];
+}
+
+function historyTold(
+  question: Extract<Question, { readonly ask: 'history' }>,
+  state: VisitState,
+  past: readonly VisitState[],
+): Verdict {
+  const found = historyOf(question, state, past);
+  return 'reason' in found ? { kind: 'refused', about: null, ...found } : { ...READ, ...found };
 }
 
 /** "Has it settled" is about what was spoken of, and else about the pressures of the cycle. */

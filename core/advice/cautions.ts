@@ -1,5 +1,5 @@
 import { fluidCautions } from '../calculations/fluid-cautions.ts';
-import type { Question, SafetyTopic } from '../language/utterance.ts';
+import type { SafetyTopic } from '../language/utterance.ts';
 import type { PartId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isAltered } from '../visit/alterations.ts';
@@ -196,10 +196,4 @@ export function safetyCautions(topic: SafetyTopic, state: VisitState): readonly 
     topic === 'energising' && isUnderVacuum(state) ? ['noPowerInVacuum'] : [],
   ];
   return [...new Set([...ofState.flat(), ...ofTopic])];
-}
-
-/** What goes with a question that cannot be answered yet. */
-export function questionCautions(ask: Question['ask'], about: unknown): readonly CautionId[] {
-  if (ask !== 'limit') return [];
-  return about === 'cylinderFill' ? ['neverOverfill'] : ['chargeByNameplate'];
 }

@@ -1,5 +1,5 @@
 import type { Caution } from '../calculations/calculated.ts';
-import type { Question, SafetyTopic } from '../language/utterance.ts';
+import type { SafetyTopic } from '../language/utterance.ts';
 import type { CauseId, CauseStanding } from '../terms/causes.ts';
 import type { FindingStateId, PartId, PlaceId, SightGlassId } from '../terms/names.ts';
 import type { ProcedureId, ProcedureStepId, StepBarId } from '../terms/procedures.ts';
@@ -12,6 +12,7 @@ import type { AccountSums } from '../visit/refrigerant-account.ts';
 import type { HottestDayAnswer, LimitAnswer } from './limits-verdict.ts';
 import type { JudgedAnswer } from './judged/judged-verdict.ts';
 import type { NextPlaceAnswer, SwitchAnswer } from './circuit/circuit-verdict.ts';
+import type { HistoryAnswer } from './history-verdict.ts';
 import type { SettlingAnswer } from './settling/settling-verdict.ts';
 
 /** The answer to a question, as data: no wording and no formatting. */
@@ -127,6 +128,7 @@ export type Known = { readonly kind: 'known' } & Working &
       }
     | ({ readonly answer: 'nextCheck' } & NextCheck)
     | SettlingAnswer
+    | HistoryAnswer
     | { readonly answer: 'note' }
     | {
         readonly answer: 'step';
@@ -385,7 +387,11 @@ export type Refusal =
       readonly source: string;
     }
   | { readonly reason: 'deferredToTheCode'; readonly topic: SafetyTopic }
-  | { readonly reason: 'notYetAnswerable'; readonly ask: Question['ask'] };
+  /** Earlier visits are found by the unit's name, or by the site's. */
+  | { readonly reason: 'unitNotNamed' }
+  /** Units of this name are kept at more than one site. */
+  | { readonly reason: 'whichSite' }
+  | { readonly reason: 'noEarlierVisit' };
 
 /** One reading or fact is missing: the most useful one first. */
 export interface Needs {

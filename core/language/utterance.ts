@@ -157,6 +157,13 @@ export type Question =
   | { readonly ask: 'steps'; readonly about: ProcedureTaskId }
   | { readonly ask: 'step'; readonly to: StepTo }
   | { readonly ask: 'trend'; readonly about: QuantityId | null }
+  /** The last visit here; whether what was found today was found then; when a thing was last done. */
+  | {
+      readonly ask: 'history';
+      readonly about?: 'again';
+      readonly did?: WorkKindId;
+      readonly part?: PartId;
+    }
   | { readonly ask: PlainQuestion };
 
 export type StepTo = 'next' | 'back' | 'again' | 'which';
@@ -171,7 +178,6 @@ export type PlainQuestion =
   | 'note'
   | 'working'
   | 'timeLeft'
-  | 'history'
   | 'leftOpen'
   | 'moved';
 

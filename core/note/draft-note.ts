@@ -10,6 +10,7 @@ import { openLines } from './open-questions.ts';
 import { productLines, readingsSection, testsSection } from './readings.ts';
 import { refrigerantSection } from './refrigerant.ts';
 import { summaryLines } from './summary.ts';
+import { seenBeforeLines } from './seen-before.ts';
 import { unitLines } from './unit.ts';
 import { watchedLines } from './watched.ts';
 import { recommendationLines, workLines } from './work.ts';
@@ -22,6 +23,7 @@ const HEADINGS: Record<NoteSectionId, string> = {
   complaint: 'Complaint',
   before: 'Before work',
   findings: 'Found',
+  seenBefore: 'Seen before',
   work: 'Work done',
   tests: 'Measured and tested',
   after: 'After work',
@@ -34,12 +36,14 @@ const HEADINGS: Record<NoteSectionId, string> = {
   open: 'Still open',
 };
 
-const WRITERS: Record<NoteSectionId, (state: VisitState) => Written> = {
+type Write = (state: VisitState, past: readonly VisitState[]) => Written;
+const WRITERS: Record<NoteSectionId, Write> = {
   summary: (state) => ({ lines: summaryLines(state) }),
   unit: (state) => ({ lines: unitLines(state) }),
   complaint: (state) => ({ lines: complaintLines(state) }),
   before: (state) => readingsSection('before', state),
   findings: (state) => ({ lines: findingLines(state) }),
+  seenBefore: (state, past) => ({ lines: seenBeforeLines(state, past) }),
   work: (state) => ({ lines: workLines(state) }),
   tests: testsSection,
   after: (state) => readingsSection('after', state),
@@ -57,14 +61,21 @@ const isSection = (id: string): id is NoteSectionId => id in WRITERS;
 /** In the order a reader wants them. */
 const ORDER: readonly NoteSectionId[] = Object.keys(WRITERS).filter(isSection);
 
-/** The note as the visit stands: it can be read at any moment, and says what is missing. */
-export function draftNote(state: VisitState): Note {
-  return { title: titleOf(state), sections: ORDER.flatMap((id) => sectionOf(id, state)) };
+/**
+ * The note as the visit stands: it can be read at any moment, and says what is missing. `past`: earlier visits, for
+ * what was seen before.
+ */
+export function draftNote(state: VisitState, past: readonly VisitState[] = []): Note {
+  return { title: titleOf(state), sections: ORDER.flatMap((id) => sectionOf(id, state, past)) };
 }
 
 /** A section that wrote nothing is left out; one whose absence matters writes that instead. */
-function sectionOf(id: NoteSectionId, state: VisitState): readonly NoteSection[] {
-  const { lines, table } = WRITERS[id](state);
+function sectionOf(
+  id: NoteSectionId,
+  state: VisitState,
+  past: readonly VisitState[],
+): readonly NoteSection[] {
+  const { lines, table } = WRITERS[id](state, past);
   if (lines.length === 0 && table === undefined) return [];
   return [{ id, heading: HEADINGS[id], lines, ...(table ? { table } : {}) }];
 }

@@ -17,6 +17,7 @@ export type NoteSectionId =
   | 'complaint'
   | 'before'
   | 'findings'
+  | 'seenBefore'
   | 'work'
   | 'tests'
   | 'after'

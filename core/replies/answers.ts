@@ -16,6 +16,7 @@ import { figure } from './amounts.ts';
 import { causesSaid, nextSaid } from './causes.ts';
 import { nextPlaceSaid, switchSaid } from './circuit-sentences.ts';
 import { designation } from './designation.ts';
+import { lastDoneSaid, lastVisitSaid, seenBeforeSaid } from './history-sentences.ts';
 import { leftOpenSaid, refrigerantMovedSaid } from './left-open-sentences.ts';
 import { judgedSaid } from './judged-sentences.ts';
 import { hottestDaySaid, limitSaid } from './limit-sentences.ts';
@@ -78,6 +79,9 @@ const WORDED: Worded = {
   settled: (known) => settledSaid(known),
   tooSoon: (known) => tooSoonSaid(known),
   secondChange: () => plain(SECOND_CHANGE),
+  lastVisit: (known) => lastVisitSaid(known),
+  lastDone: (known) => lastDoneSaid(known),
+  seenBefore: (known) => seenBeforeSaid(known),
   eta: (known) => etaSaid(known),
   timeLeft: (known) => timeLeftSaid(known),
   timeUp: (known) => timeUpSaid(known),

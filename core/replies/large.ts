@@ -77,6 +77,9 @@ function largeAnswer(known: Known): Large | null {
     case 'nextCheck':
     case 'leftOpen':
     case 'moved':
+    case 'lastVisit':
+    case 'lastDone':
+    case 'seenBefore':
     case 'stepsDone':
     case 'note':
     case 'working':

@@ -1,6 +1,6 @@
 import type { Members } from '../advice/by-kind.ts';
 import type { Needs, Refused } from '../advice/verdict.ts';
-import type { Question, SafetyTopic } from '../language/utterance.ts';
+import type { SafetyTopic } from '../language/utterance.ts';
 import { counted, figure } from './amounts.ts';
 import { designation } from './designation.ts';
 import { PLACES } from '../terms/names.ts';
@@ -103,7 +103,9 @@ const WORDED: Worded = {
   notASwitch: () =>
     plain('Voltage does not tell whether that is open. Lock out, leads off, and read its ohms.'),
   deferredToTheCode: ({ topic }) => plain(DEFERRED[topic]),
-  notYetAnswerable: ({ ask }) => plain(NOT_YET[ask]),
+  unitNotNamed: () => plain('Say the unit and the site: I find earlier visits by their names.'),
+  whichSite: () => plain('I have units of that name at more than one site. Say the site.'),
+  noEarlierVisit: () => plain('I have no earlier visit to this unit on this device.'),
 };
 
 const CANNOT_CLEAR = 'I cannot clear that for you.';
@@ -124,38 +126,6 @@ const DEFERRED: Record<SafetyTopic, string> = {
   lockOut: `${CANNOT_CLEAR} Go by the site's lock-out rules.`,
   handling: `${CANNOT_CLEAR} Go by its safety data sheet and the nameplate.`,
   energising: `${CANNOT_CLEAR} Go by the nameplate, the site's lock-out rules and the local code.`,
-};
-
-const STILL = 'I can give targets, and how far off a reading is.';
-
-const NOT_YET: Record<Question['ask'], string> = {
-  target: `I cannot answer that yet. ${STILL}`,
-  value: `I cannot answer that yet. ${STILL}`,
-  compare: `I cannot answer that yet. ${STILL}`,
-  saturation: `I cannot answer that yet. ${STILL}`,
-  margin: `I cannot answer that yet. ${STILL}`,
-  switch:
-    'I cannot trace the circuit yet. Say the voltages where you read them: I keep them with their place.',
-  limit:
-    'I cannot give that limit yet. Go by the nameplate and the maker, and say what you weigh in.',
-  judge: `I cannot answer that yet. ${STILL}`,
-  hottestDay: `I cannot answer that yet. ${STILL}`,
-  safety: `${CANNOT_CLEAR} Go by the nameplate, the maker and the local code.`,
-  eta: 'I cannot tell how long yet. Say the box temperature again later, and compare before and after.',
-  trend: 'I cannot follow a trend yet. Say the reading again later, and compare before and after.',
-  timeLeft: 'I cannot count time yet. Use your watch, and say the reading then.',
-  history: 'I do not have earlier visits yet. This visit is kept in its note.',
-  steps: `I cannot answer that yet. ${STILL}`,
-  step: `I cannot answer that yet. ${STILL}`,
-  leftOpen: `I cannot answer that yet. ${STILL}`,
-  moved: `I cannot answer that yet. ${STILL}`,
-  causes: `I cannot name causes yet. ${STILL} Ask how far off head, superheat or subcooling is.`,
-  nextCheck: `I cannot pick the next check yet. ${STILL} Read what is still blank on the sheet.`,
-  before: `I cannot answer that yet. ${STILL}`,
-  beforeAfter: `I cannot answer that yet. ${STILL}`,
-  readback: `I cannot answer that yet. ${STILL}`,
-  note: `I cannot answer that yet. ${STILL}`,
-  working: `I cannot answer that yet. ${STILL}`,
 };
 
 export function refusedSaid(refused: Refused): Said {

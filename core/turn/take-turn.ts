@@ -4,6 +4,7 @@ import type { Known, Needs, Verdict } from '../advice/verdict.ts';
 import { isTalk } from '../language/is-talk.ts';
 import type { Command, Fact, Question, Utterance } from '../language/utterance.ts';
 import { draftNote } from '../note/draft-note.ts';
+import type { Note } from '../note/note.ts';
 import { noteAloud } from '../note/note-aloud.ts';
 import type { Reply } from '../replies/reply.ts';
 import { cautionsSpoken, type Outcome, say } from '../replies/say.ts';
@@ -20,15 +21,18 @@ import { takeIn, type TakenIn } from './take-in.ts';
 import type { Memory, Pending, SessionEffect, Stamp, Turn, TurnInput } from './turn.ts';
 
 export function takeTurn(input: TurnInput): Turn {
-  const { state, memory, words, stamp, names } = input;
+  const { state, memory, words, stamp, names, past = [] } = input;
   const taken = takeIn(words, contextOf(state, names), memory.rejected);
   const { utterance, kept, carried } = keep(taken, input);
-  const answers = answersTo(utterance, kept, memory);
-  const verdicts = [...answers.map(({ verdict }) => verdict), ...unaskedOf(answers, state, kept)];
+  const answers = answersTo(utterance, kept, { memory, past });
+  const verdicts = [
+    ...answers.map(({ verdict }) => verdict),
+    ...unaskedOf(answers, kept, { state, past }),
+  ];
   const wanted = wantedEvents(verdicts, kept.state, stamp);
   const isSmallTalk = keptNothing(kept, verdicts) && isTalk(utterance.text, contextOf(state));
   const outcome = outcomeOf(kept, verdicts, { memory, isSmallTalk });
-  const reply = replyTo(utterance, outcome, { kept, memory });
+  const reply = replyTo(utterance, outcome, { kept, memory, past });
   const asked = [...wanted, ...stepEvents(verdicts, kept.state).map(stamp)];
   const events = [...kept.events, ...asked];
   const after = applyEvents(asked, kept.state);
@@ -90,16 +94,26 @@ function carriedFacts(utterance: Utterance, { unit }: VisitState): readonly Fact
   return [{ fact: 'site', value: unit.site, words: utterance.text }, ...facts];
 }
 
+/** What is known from before this sentence. */
+interface KnownBefore {
+  readonly memory: Memory;
+  readonly past: readonly VisitState[];
+}
+
 interface Answer {
   readonly question: Question;
   readonly verdict: Verdict;
 }
 
 /** What was asked now; or the question that waited for what was said now. */
-function answersTo(utterance: Utterance, kept: Addition, memory: Memory): readonly Answer[] {
+function answersTo(
+  utterance: Utterance,
+  kept: Addition,
+  { memory, past }: KnownBefore,
+): readonly Answer[] {
   const ask = (question: Question): Answer => ({
     question,
-    verdict: answer(question, kept.state, memory),
+    verdict: answer(question, kept.state, { ...memory, past }),
   });
   if (utterance.questions.length > 0) return utterance.questions.map(ask);
   if (!memory.pending || utterance.readings.length + utterance.facts.length === 0) return [];
@@ -124,11 +138,11 @@ const stillNeeds = ({ verdict }: Answer, { need, place }: Pending): boolean =>
 /** Who asks how it goes is not told again in the same breath that it has settled. */
 function unaskedOf(
   answers: readonly Answer[],
-  before: VisitState,
   { state }: Addition,
+  before: { readonly state: VisitState; readonly past: readonly VisitState[] },
 ): readonly Verdict[] {
   const asksHow = answers.some(({ question }) => question.ask === 'trend');
-  return unaskedVerdicts(before, state).filter(
+  return unaskedVerdicts(before.state, state, before.past).filter(
     (verdict) => !(asksHow && verdict.kind === 'known' && verdict.answer === 'settled'),
   );
 }
@@ -171,22 +185,21 @@ function outcomeOf(
   };
 }
 
-interface Before {
+interface Before extends KnownBefore {
   readonly kept: Addition;
-  readonly memory: Memory;
 }
 
-function replyTo(utterance: Utterance, outcome: Outcome, { kept, memory }: Before): Reply {
+function replyTo(utterance: Utterance, outcome: Outcome, { kept, memory, past }: Before): Reply {
   if (asksTo(utterance, 'repeat') && memory.lastReply) return memory.lastReply;
   const reply = say(outcome, kept.state.settings);
-  return outcome.verdicts.some(isNote) ? readNote(reply, kept.state) : reply;
+  return outcome.verdicts.some(isNote) ? readNote(reply, draftNote(kept.state, past)) : reply;
 }
 
 const isNote = (verdict: Verdict): boolean => verdict.kind === 'known' && verdict.answer === 'note';
 
 /** Asked for the note, it is read out whole. */
-function readNote(reply: Reply, state: VisitState): Reply {
-  return { ...reply, ...noteAloud(draftNote(state)) };
+function readNote(reply: Reply, note: Note): Reply {
+  return { ...reply, ...noteAloud(note) };
 }
 
 const EFFECTS: Partial<Record<Command['do'], SessionEffect>> = {

@@ -72,4 +72,6 @@ export interface TurnInput {
   readonly stamp: Stamp;
   /** Sites and units of earlier visits. */
   readonly names?: KnownNames;
+  /** Earlier visits, in any order: those to this unit are found by its name and its site. */
+  readonly past?: readonly VisitState[];
 }

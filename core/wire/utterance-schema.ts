@@ -172,6 +172,12 @@ export const questionSchema = z.discriminatedUnion('ask', [
   }),
   z.strictObject({ ask: z.literal('steps'), about: procedureTaskSchema }),
   z.strictObject({ ask: z.literal('step'), to: z.enum(['next', 'back', 'again', 'which']) }),
+  z.strictObject({
+    ask: z.literal('history'),
+    about: z.literal('again').exactOptional(),
+    did: workKindSchema.exactOptional(),
+    part: partSchema.exactOptional(),
+  }),
   z.strictObject({ ask: z.literal('trend'), about: quantitySchema.nullable() }),
   z.strictObject({
     ask: z.enum([
@@ -184,7 +190,6 @@ export const questionSchema = z.discriminatedUnion('ask', [
       'note',
       'working',
       'timeLeft',
-      'history',
       'leftOpen',
       'moved',
     ]),

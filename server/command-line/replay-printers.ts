@@ -9,7 +9,7 @@ export interface ReplayPrinter {
   turn(said: PhrasedTurn, options: PrintOptions): string;
   /** What is said by itself, when a timer is up. */
   ring(turn: Turn): string;
-  note(state: VisitState): string;
+  note(state: VisitState, past: readonly VisitState[]): string;
 }
 
 export interface PrintOptions {
@@ -22,7 +22,7 @@ export const REPLAY_PRINTERS = {
     turn: ({ turn: { utterance, reply } }) =>
       [speech('you', utterance.text), speech('gloveside', reply.text), ''].join('\n'),
     ring: ({ reply }) => [speech('gloveside', reply.text), ''].join('\n'),
-    note: (state) => noteText(draftNote(state)).trimEnd(),
+    note: (state, past) => noteText(draftNote(state, past)).trimEnd(),
   },
   json: {
     turn: ({ turn: { utterance, verdicts, reply }, phrased }, { hasPhraser }) =>
@@ -35,8 +35,8 @@ export const REPLAY_PRINTERS = {
       }),
     ring: ({ utterance, verdicts, reply }) =>
       JSON.stringify({ said: '', understood: utterance, verdicts, reply: reply.text }),
-    note: (state) => {
-      const note = draftNote(state);
+    note: (state, past) => {
+      const note = draftNote(state, past);
       return JSON.stringify({ note, noteText: noteText(note) });
     },
   },

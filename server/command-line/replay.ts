@@ -106,7 +106,7 @@ async function replay(given: Replay): Promise<ExitStatus> {
     }
   }
   player.close();
-  await terminal.print(printer.note(visit.state()));
+  await terminal.print(printer.note(visit.state(), visit.past()));
   return status;
 }
 

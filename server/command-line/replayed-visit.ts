@@ -34,6 +34,8 @@ export interface ReplayedVisit {
   /** What the last reply asked for. */
   expects(): Expectation;
   state(): VisitState;
+  /** The visits before it in the file. */
+  past(): readonly VisitState[];
 }
 
 /** Nobody waits for a replay, and one that gave up on a slow model would not print the same twice. */
@@ -45,6 +47,7 @@ export function createReplayedVisit(phraser: Phraser | null): ReplayedVisit {
   let state = EMPTY_VISIT;
   let memory = EMPTY_MEMORY;
   let names = NO_NAMES;
+  let past: readonly VisitState[] = [];
   let expects: Expectation = 'anything';
   return {
     setClock: clock.set,
@@ -61,12 +64,13 @@ export function createReplayedVisit(phraser: Phraser | null): ReplayedVisit {
       return rung;
     },
     say: async (words) => {
-      const plain = takeTurn({ state, memory, words, names, stamp: stamping.stamp });
+      const plain = takeTurn({ state, memory, words, names, past, stamp: stamping.stamp });
       const said = await phraseReply(plain, phraser, NO_HURRY);
       const { turn } = said;
       ({ state, memory, expects } = turn);
       if (turn.effect === 'newVisit') {
         stamping.openAnother();
+        past = [state, ...past];
         names = {
           sites: known(state.unit.site, names.sites),
           units: known(state.unit.name, names.units),
@@ -81,6 +85,7 @@ export function createReplayedVisit(phraser: Phraser | null): ReplayedVisit {
     },
     expects: () => expects,
     state: () => state,
+    past: () => past,
   };
 }
 

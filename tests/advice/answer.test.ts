@@ -346,13 +346,3 @@ describe('cautions', () => {
     expect(cautionsFor(visitOf([tripped]))).toContain('repeatedReset');
   });
 });
-
-describe('what cannot be answered yet', () => {
-  it.each(['history'] as const)('%s is refused by name', (which) => {
-    expect(ask({ ask: which }, [])).toMatchObject({
-      kind: 'refused',
-      reason: 'notYetAnswerable',
-      ask: which,
-    });
-  });
-});

@@ -88,6 +88,9 @@ function shortQuestion(question: Question): string {
     return join('?saturation', question.value, question.unit, question.refrigerant);
   }
   if (question.ask === 'step') return join('?step', question.to);
+  if (question.ask === 'history') {
+    return join('?history', question.about, question.did, question.part);
+  }
   if (question.ask === 'eta') return join('?eta', question.about, question.value, question.unit);
   return join(`?${question.ask}`, 'about' in question ? question.about : '');
 }

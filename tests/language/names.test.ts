@@ -12,7 +12,7 @@ const NAMES = {
     'refrigerant metering sightGlass equipment nameplate unit site txv capTube eev orifice clear bubbling empty reachIn walkInCooler walkInFreezer prepTable displayCase iceMachine remoteCondensingUnit doors=2',
   states:
     'dirty plugged iced notRunning running tripped open closed leaking hot noisy loose burnt missing failed ok wet oily warm cold shortCycling hunting unresolved',
-  work: 'clean reset replace adjust repair tighten remove add recover evacuate pressureTest leakCheck brush wash defrost restore isolate',
+  work: 'clean reset replace adjust repair tighten remove add recover evacuate pressureTest leakCheck brush wash defrost restore isolate order comeBack',
   questions:
     '?target ?value ?compare ?saturation ?margin ?switch ?causes ?nextCheck ?limit ?safety ?eta ?before ?beforeAfter ?readback ?note ?working ?trend ?timeLeft ?history',
   commands:

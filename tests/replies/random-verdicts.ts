@@ -255,17 +255,12 @@ const refused: fc.Arbitrary<Refused> = fc.oneof(
         'whichQuantity',
         'noCircuitKnown',
         'notASwitch',
+        'unitNotNamed',
+        'whichSite',
+        'noEarlierVisit',
       ),
     )
     .map(([of, reason]) => ({ kind: 'refused' as const, about: of, reason })),
-  fc
-    .tuple(about, fc.constantFrom('causes', 'nextCheck', 'switch', 'limit', 'eta', 'trend'))
-    .map(([of, ask]) => ({
-      kind: 'refused' as const,
-      about: of,
-      reason: 'notYetAnswerable' as const,
-      ask,
-    })),
   fc
     .constantFrom('brazing', 'opening', 'charging', 'venting', 'resetting', 'energising')
     .map((topic) => ({

@@ -1,5 +1,21 @@
-import { heardRule, type Rule, rule } from '../rule.ts';
-import { plain } from './asking.ts';
+import { heardRule, type Means, type Rule, rule } from '../rule.ts';
+import { partId, workId } from '../slots.ts';
+import type { Question } from '../utterance.ts';
+import { ask, plain } from './asking.ts';
+
+type HistoryQuestion = Extract<Question, { readonly ask: 'history' }>;
+
+const history =
+  (of: Omit<HistoryQuestion, 'ask'>): Means =>
+  () =>
+    ask({ ask: 'history', ...of });
+
+const lastDone: Means = (tags) => {
+  const did = workId(tags['work']);
+  const part = partId(tags['part']);
+  if (did === null) return null;
+  return ask({ ask: 'history', did, ...(part === null ? {} : { part }) });
+};
 
 /** What has been written down, on this visit and before. */
 export const RECORD_QUESTIONS: readonly Rule[] = [
@@ -37,8 +53,18 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     { examples: ['how much did i move'] },
   ),
   heardRule(
-    '(what was done here last time|~what (did|was|happened) (we|i|they|you|done|someone|anybody|on the) [(do|did|done)] [(here|on this|on this unit|to this|to it|to this unit)] (last time|last visit|the last time|before)|~what (did|were) (the|my) [(last|previous)] readings [(say|be)] (last time|last visit)|~(any|the|show me the|show me|give me the|what is the|is there any) [(service|unit)] history [(on this|on this unit|here|on it|for this unit)]|~when (was|were) (this|it|we|i) [(last|here)] (serviced|last|here last|here|worked on)|~last (visit|time)|~what was (wrong|it|the problem|head|suction|the charge) last time|~who was here last [time]|~what did i do here last time|~has (this|anyone|anybody|somebody|someone|it) (been worked on|happened|been here|been serviced|worked on (this|it)) before)',
-    plain('history'),
+    '(what was done here last time|~what (did|was|happened) (we|i|they|you|done|someone|anybody|on the) [(do|did|done)] [(here|on this|on this unit|to this|to it|to this unit)] (last time|last visit|the last time|before)|~what (did|were) (the|my) [(last|previous)] readings [(say|be)] (last time|last visit)|~(any|the|show me the|show me|give me the|what is the|is there any) [(service|unit)] history [(on this|on this unit|here|on it|for this unit)]|~when (was|were) (this|it|we|i) [(last|here)] (serviced|last|here last|here|worked on)|~last (visit|time)|~what (did (we|i|they|you) find|was found|was recommended|did (we|i|they|you) recommend) [(here|on (it|this|this unit))] [(last time|last visit|the last time|before)]|~what was (wrong|it|the problem|head|suction|the charge) last time|~who was here last [time]|~what did i do here last time|~has (this|anyone|anybody|somebody|someone|it) (been worked on|happened|been here|been serviced|worked on (this|it)) before)',
+    history({}),
     { examples: ['what was done here last time'] },
+  ),
+  rule(
+    '((has|did) (this|it|that|the same thing|the problem) (come back|happen again|happened again|happened before|happen before|happen last time)|is (this|it|that) [the] same (problem|thing|fault) [(as|we had)] [(last time|last visit|before)]|(have|did) (we|i|you) (see|seen|find|found|had|have) (this|it|that) (before|last time|last visit))',
+    history({ about: 'again' }),
+    { examples: ['has this come back'] },
+  ),
+  rule(
+    '(when (was|were) (it|this|<the> <part>) last <done>|when did (we|i|they|somebody) last <todo> <the> (it|<part>)|when was the last time (it|this|<the> <part>|we|i|they|somebody) [was] <done> [<the> (it|<part>)])',
+    lastDone,
+    { examples: ['when was it last cleaned', 'when was the condenser last cleaned'] },
   ),
 ];

@@ -1,4 +1,5 @@
 import type { Members } from '../../advice/by-kind.ts';
+import type { HistoryAnswer } from '../../advice/history-verdict.ts';
 import type { SettlingAnswer } from '../../advice/settling/settling-verdict.ts';
 import type { BeforeAfterRow, Known, ReadRow } from '../../advice/verdict.ts';
 import type { PlaceId } from '../../terms/names.ts';
@@ -41,6 +42,7 @@ type Verbatim =
   | 'limit'
   | 'hottestDay'
   | SettlingAnswer['answer']
+  | HistoryAnswer['answer']
   | 'causes'
   | 'leftOpen'
   | 'moved'
@@ -102,6 +104,9 @@ export function claimsOf(known: Known): Claims | null {
     case 'timeUp':
     case 'vacuumHold':
     case 'pressureTest':
+    case 'lastVisit':
+    case 'lastDone':
+    case 'seenBefore':
       return null;
     default:
       return claimed(known);
