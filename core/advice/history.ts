@@ -66,6 +66,8 @@ export function seenBefore(state: VisitState, past: readonly VisitState[]): Seen
   const { last } = earlier;
   const left = last.recommendations.filter(
     ({ recommendation: { do: kind, part } }) =>
+      // Who came back has done that.
+      kind !== 'comeBack' &&
       !state.work.some(({ work }) => isSameWork(kind, work.did) && part === work.part),
   );
   return { on: last.openedOn, rows: repeated(state, last), left };

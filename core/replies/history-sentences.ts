@@ -20,10 +20,8 @@ export function lastVisitSaid({ on, today, found, did, left, moved }: Of<'lastVi
       did.map((each) => plain(workDone(each.did, each.part))),
     ),
     listSaid('Refrigerant', moved.map(movedSaid)),
-    listSaid(
-      'Recommended',
-      left.map((made) => plain(recommended(made, today))),
-    ),
+    // With commas of their own.
+    listSaid('Recommended', [plain(left.map((made) => recommended(made, today)).join('; '))]),
   ];
   const any = told.some(({ text }) => text !== '');
   return sentences([
@@ -33,7 +31,7 @@ export function lastVisitSaid({ on, today, found, did, left, moved }: Of<'lastVi
 }
 
 function listSaid(head: string, items: readonly Said[]): Said {
-  return items.length === 0 ? plain('') : line`${head}: ${join(items, ', ')}.`;
+  return items.every(({ text }) => text === '') ? plain('') : line`${head}: ${join(items, ', ')}.`;
 }
 
 const foundSaid = ({ part, state }: FoundRow): Said =>
