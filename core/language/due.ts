@@ -167,8 +167,11 @@ export function dueIn(tags: Tags): Due | null {
       const month = monthId(tags['month']);
       return month !== null && isDay ? { said, kind: 'date', month, day } : null;
     }
-    case 'words':
-      return { said, kind: 'words', words: `${String(tags['when'])} ${String(tags['season'])}` };
+    case 'words': {
+      const { when, season } = tags;
+      const isSaid = typeof when === 'string' && typeof season === 'string';
+      return isSaid ? { said, kind: 'words', words: `${when} ${season}` } : null;
+    }
     default:
       return null;
   }

@@ -19,17 +19,17 @@ const CHECKS =
   /^(to|and) (check|recheck|see|verify|look|make sure|test|read|confirm|finish|weigh|measure|listen|go over)\b/i;
 
 /** Why something ought to be done, in the words that it was said in; `null` where they are no reason. */
-export function reasonIn(tags: Tags, { wordsOf }: Frame): string | null {
+export function reasonIn(tags: Tags, frame: Frame): string | null {
   for (const kind of KINDS) {
     const span = spanIn(tags[kind]);
-    if (span !== null) return reasonOf(kind, span, wordsOf);
+    if (span !== null) return reasonOf(kind, span, frame);
   }
   return null;
 }
 
-function reasonOf(kind: Kind, { from, to }: Span, wordsOf: Frame['wordsOf']): string | null {
-  const behind = wordsOf({ from, to });
-  const whole = wordsOf({ from: from - 1, to });
+function reasonOf(kind: Kind, { from, to }: Span, frame: Frame): string | null {
+  const behind = frame.wordsOf({ from, to });
+  const whole = frame.wordsOf({ from: from - 1, to });
   if (NUMBER.test(behind)) return null;
   switch (kind) {
     case 'because':
