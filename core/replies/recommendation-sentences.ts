@@ -2,7 +2,7 @@ import type { Stretch } from '../language/utterance.ts';
 import { PERIODS } from '../terms/calendar.ts';
 import type { CivilDate } from '../units/civil-date.ts';
 import type { VisitState } from '../visit/state.ts';
-import { dayWords } from './dates.ts';
+import { dateWords, dayWords } from './dates.ts';
 import { plain, type Said } from './said.ts';
 import { workTodo } from './work-words.ts';
 
@@ -29,7 +29,9 @@ function whenWords({ recommendation: { by, every }, due }: Made, today: CivilDat
   const day = due === null ? '' : dayWords(due, today);
   const often = every === undefined ? '' : everyWords(every);
   if (by?.kind === 'words') return [by.words, often].filter((words) => words !== '').join(', ');
-  if (by === undefined) return often === '' ? '' : `${often}, first by ${day}`;
+  if (by === undefined) {
+    return every === undefined || due === null ? '' : `${often}, first by ${dateWords(due, today)}`;
+  }
   const once = by.said === 'by' ? `by ${day}` : day;
   return often === '' ? once : `${often}, first ${once}`;
 }

@@ -73,8 +73,8 @@ const CASES: readonly (readonly [string, string, string])[] = [
   ],
   [
     'clean the condenser every three months',
-    'To recommend: clean the condenser every 3 months, first by Thursday, February 25, 2027.',
-    'Clean the condenser every 3 months, first by Thursday, February 25, 2027.',
+    'To recommend: clean the condenser every 3 months, first by February 25, 2027.',
+    'Clean the condenser every 3 months, first by February 25, 2027.',
   ],
   [
     "needs a new contactor, it's pitted",
