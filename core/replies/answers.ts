@@ -10,7 +10,7 @@ import type {
 import { EQUIPMENT, METERING_DEVICES, PLACES } from '../terms/names.ts';
 import { REFRIGERANTS } from '../terms/refrigerants.ts';
 import type { AnswerableId } from '../terms/quantities.ts';
-import { formatAmount } from '../units/format-amount.ts';
+import { formatAmount, readsNothing } from '../units/format-amount.ts';
 import type { UnitId } from '../units/units.ts';
 import { figure } from './amounts.ts';
 import { causesSaid, nextSaid } from './causes.ts';
@@ -231,7 +231,8 @@ function changeSaid(row: BeforeAfterRow): readonly Said[] {
   const { before, after, unit, change, changeUnit } = row;
   if (before === null || after === null || change === null) return [];
   const columns = line`${bare(before, unit)} before, ${bare(after, unit)} after`;
-  if (change === 0) return [line`${nameOf(row)} the same: ${columns}.`];
+  if (readsNothing({ value: change, unit: changeUnit }))
+    return [line`${nameOf(row)} the same: ${columns}.`];
   const moved = amount(Math.abs(change), changeUnit);
   return [line`${nameOf(row)} ${change > 0 ? 'up' : 'down'} ${moved}: ${columns}.`];
 }

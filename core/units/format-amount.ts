@@ -29,6 +29,9 @@ export function formatAmount(amount: Amount): { digits: string; symbol: string }
   };
 }
 
+/** Whether it is told as nothing at all, as 0.3 psi is where pressures are told in whole ones. */
+export const readsNothing = (amount: Amount): boolean => Number(formatAmount(amount).digits) === 0;
+
 /** For a speech synthesiser: "106.7 degrees", "4 inches of vacuum", "minus 3 degrees", "1 pound". */
 export function sayAmount(amount: Amount): string {
   const { digits } = formatAmount(amount);

@@ -5,6 +5,7 @@ import type { BeforeAfterRow, Known, ReadRow } from '../../advice/verdict.ts';
 import type { PlaceId } from '../../terms/names.ts';
 import type { AnswerableId } from '../../terms/quantities.ts';
 import type { RefrigerantId } from '../../terms/refrigerants.ts';
+import { readsNothing } from '../../units/format-amount.ts';
 import type { UnitId } from '../../units/units.ts';
 import { hasRuleToTell, isInBand } from '../answers.ts';
 import type { Cue, DirectionWord } from './words.ts';
@@ -71,7 +72,7 @@ const CLAIMS: ClaimsOf = {
       slots: rows.flatMap(rowSlots),
       ownWords: [
         ...(rows.some(hasBlank) ? ['still', 'blank', 'before', 'after'] : []),
-        ...(rows.some(({ change }) => change === 0) ? ['same'] : []),
+        ...(rows.some(isUnmoved) ? ['same'] : []),
       ],
     }),
   before: ({ rows }) => claims({ slots: rows.map(readSlot), ownWords: ['before'] }),
@@ -226,13 +227,16 @@ function marginClaims(known: Answers['margin']): Claims {
   return claims({ slots, requiredNames: [about] });
 }
 
+const isUnmoved = ({ change, changeUnit }: BeforeAfterRow): boolean =>
+  change !== null && readsNothing({ value: change, unit: changeUnit });
+
 function rowSlots(row: BeforeAfterRow): readonly Slot[] {
   const { about, place, before, after, unit, change, changeUnit } = row;
   const base = { about, place, unit, required: change !== null };
   const slots: Slot[] = [];
   if (before !== null) slots.push({ ...base, value: before, cues: ['before'] });
   if (after !== null) slots.push({ ...base, value: after, cues: ['after'] });
-  if (change !== null && change !== 0) {
+  if (change !== null && !isUnmoved(row)) {
     slots.push({
       ...base,
       value: Math.abs(change),
