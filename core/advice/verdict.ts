@@ -408,6 +408,7 @@ export interface Needs {
     | 'valves'
     | 'supplyVoltage'
     | 'voltageAcross'
+    | 'whichSwitch'
     | 'nameplateCharge'
     | 'nameplateVoltage'
     | 'nameplateAmps'

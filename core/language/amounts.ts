@@ -17,7 +17,7 @@ import { LETTER_C, UNIT, WORDED_UNIT } from './units.ts';
 export const LINKS = named(
   'link',
   parseShape(
-    '[(is|at|was|~(is|was) (at|now|sitting [at]|running|reading|showing|down to|up to|still|bouncing|floating|swinging|going|moving|hovering [at]|hanging (at|around)|pegged at|stuck at|steady at|settled [out] at|parked at|like|you know|let is see|let us see)|~(reads|reading|shows|was|are|were|now|equals|to|of|running|sitting at|sits at|holding [at]|set at|set to|set for|came in at|came to|comes to|up to|down to|went to|dropped to|climbed to|pulled down to|pulling|it is|got|measured|checks|measures|showing|on|says|is set at|is set to|is set for|is like|is running at|is holding [at]|is pulling|that is|looks like|comes in at|came up to|came down to|stays at|stayed at|weighs|is weighing|has|is reading at|is coming in at|for|(is|has) been [at]|is right at|right at))]',
+    '[(is|at|was|~(is|was) (climbing|rising|dropping|falling|coming (up|down)|going (up|down)) [and] [it is] (now|at|now at)|~(checks|tests|measures|checked|tested|measured) at|~(is|was|are|has|have) ([(right|back)] (up|down) to|dropped [(down|back)] to|come [back] (up|down) to|climbed [(up|back)] to|gone [(up|down)] to|pulled [down] to|pulling down to|crept up to|dropping to|fallen to|risen to|rising to|climbing to|getting to)|~(is|was) (at|now|sitting [at]|running|reading|showing|down to|up to|still|bouncing|floating|swinging|going|moving|hovering [at]|hanging (at|around)|pegged at|stuck at|steady at|settled [out] at|parked at|like|you know|let is see|let us see)|~(reads|reading|shows|was|are|were|now|equals|to|of|running|sitting at|sits at|holding [at]|set at|set to|set for|came in at|came to|comes to|up to|down to|went to|dropped to|climbed to|pulled down to|pulling|it is|got|measured|checks|measures|showing|on|says|is set at|is set to|is set for|is like|is running at|is holding [at]|is pulling|that is|looks like|comes in at|came up to|came down to|stays at|stayed at|weighs|is weighing|has|is reading at|is coming in at|for|(is|has) been [at]|is right at|right at))]',
   ),
 );
 
@@ -31,7 +31,13 @@ const plain = named(
   'plainAmount',
   sequence(
     optional(unheard(HEDGED)),
-    optional(sequence(parseShape('minus|negative'), tag({ negative: true }))),
+    optional(
+      choice(
+        sequence(parseShape('minus|negative'), tag({ negative: true })),
+        // "box plus four": where it freezes outside, zero has two sides.
+        unheard(parseShape('plus|positive')),
+      ),
+    ),
     NUMBER,
     // "box forty psi" is not a box at forty.
     choice(
@@ -69,6 +75,10 @@ const POUNDS = '<number:pounds> (pounds|pound|lb|lbs) [and]';
 const compound = choice(
   parseShape(`${POUNDS} <number:ounces> (ounces|ounce|oz)`, { number: NUMBER }),
   parseShape(`${POUNDS} <few:ounces>`, { number: NUMBER, few: UNDER_SIXTEEN }),
+  sequence(
+    scope('pounds', sequence(word('a'), word('pound'), tag({ number: 1 }))),
+    parseShape('[and] <few:ounces> [(ounces|ounce|oz)]', { few: UNDER_SIXTEEN }),
+  ),
 );
 
 /** "a pound and a half", "two kilos and three quarters" */

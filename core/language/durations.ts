@@ -12,6 +12,13 @@ const isPer = (data: unknown): data is Per =>
 const counted = (per: Per, words: string): Node =>
   sequence(parseShape(`<number> (${words})`, { number: NUMBER }), tag({ per }));
 
+/** "an hour and twenty minutes" */
+const withMinutes = (words: string, over: number): Node =>
+  sequence(
+    parseShape(`${words} <number> (minutes|minute|mins)`, { number: NUMBER }),
+    tag({ per: 'minutes', over }),
+  );
+
 const fixed = (number: number, words: string): Node =>
   sequence(parseShape(words), tag({ number, per: 'minutes' }));
 
@@ -22,8 +29,11 @@ export const DURATION = named(
     counted('minutes', 'minutes|minute|mins|min'),
     counted('hours', 'hours|hour|hrs|hr'),
     counted('seconds', 'seconds|second|secs|sec'),
-    fixed(90, '(an|one|a) hour and a half'),
-    fixed(60, 'an hour'),
+    fixed(90, '(an|one|a) hour and a half|hour and a half'),
+    fixed(75, '(an|one|a) hour and a quarter'),
+    withMinutes('(an|one|a) hour [and]', 60),
+    fixed(1.5, '(a|one) minute and a half'),
+    fixed(60, '[(an|a)] hour'),
     fixed(45, 'three quarters of an hour'),
     fixed(15, '(a quarter of an hour|quarter of an hour)'),
     fixed(1, 'a minute'),
@@ -35,5 +45,6 @@ export function minutesIn(tags: Tags | null): number | null {
   const number = numberIn(tags?.['number']);
   const per = tags?.['per'];
   if (number === null || !isPer(per)) return null;
-  return Math.round(number * MINUTES_IN[per] * 1000) / 1000;
+  const over = numberIn(tags?.['over']) ?? 0;
+  return Math.round((number * MINUTES_IN[per] + over) * 1000) / 1000;
 }

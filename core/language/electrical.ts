@@ -15,6 +15,7 @@ const QUANTITY_OF: Partial<Record<SpokenUnit, QuantityId>> = {
   Mohm: 'insulationResistance',
   uF: 'capacitance',
   W: 'power',
+  kW: 'power',
 };
 
 /** Where a bare number can only be the resistance of a winding, or of its insulation. */
@@ -69,9 +70,20 @@ const placeFirst: Means = (tags, frame) => {
   const amount = amountIn(tags);
   const isWinding = place !== null && OHMS_AT[place] !== undefined;
   const isSupply = place !== null && (SUPPLY.includes(place) || saysSide(place, frame));
+  if (amount.unit === null && amount.value !== 0 && isCapacitor(place) && isRead(frame)) {
+    return one(readingOf('capacitance', amount, { place, frame }));
+  }
   if (amount.unit === null && !isWinding && !isSupply && !amount.overlimit) return null;
   return one(electrical(tags, place, frame));
 };
+
+/** "The cap reads thirty one": what a meter reads of it alone is what it holds. */
+const isCapacitor = (place: PlaceId | null): boolean =>
+  place === 'runCapacitor' || place === 'startCapacitor';
+const isRead = (frame: Frame): boolean =>
+  /\b(?:reads?|reading|checks?|checked|tests?|tested|measures?|measured)\b/i.test(
+    frame.wordsOf(frame.span),
+  );
 
 /** "line side", not "line" alone, which may be any pipe. */
 const saysSide = (place: PlaceId, frame: Frame): boolean =>
@@ -92,7 +104,8 @@ function drawn(tags: Tags, place: PlaceId | null, frame: Frame): Reading | null 
 
 const pulling: Means = (tags, frame) => {
   const amount = amountIn(tags);
-  if (amount.unit !== null && amount.unit !== 'A' && amount.unit !== 'W') return null;
+  if (amount.unit !== null && amount.unit !== 'A' && QUANTITY_OF[amount.unit] !== 'power')
+    return null;
   return one(drawn(tags, placeId(tags['place']), frame));
 };
 
@@ -137,6 +150,12 @@ const atSide =
     const { unit } = amountIn(tags);
     return unit === null || unit === 'V' ? one(electrical(tags, place, frame)) : null;
   };
+
+/** "Across the low side" can only be its control: leads go across nothing else of it. */
+const atSwitch =
+  (place: PlaceId): Means =>
+  (tags, frame) =>
+    one(electrical(tags, place, frame));
 
 const intoNotOut: Means = (tags, frame) => {
   const line = electrical(tags, 'lineSide', frame);
@@ -218,6 +237,21 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     inAndOut,
     { examples: ['one fifteen in, one fifteen out'] },
   ),
+  rule(
+    `${GOT} <amount:in> [on] [the] line [side] [(and|but)] <amount:out> [on] [the] load [side]`,
+    inAndOut,
+    { examples: ['one eighteen line zero load'] },
+  ),
+  rule(
+    `${GOT} <amount> across [the] (high|high side|high pressure|high head)`,
+    atSwitch('highPressureSwitch'),
+    {
+      examples: ['zero volts across the high pressure'],
+    },
+  ),
+  rule(`${GOT} <amount> across [the] (low|low side|low pressure)`, atSwitch('lowPressureSwitch'), {
+    examples: ['one twenty across the low pressure'],
+  }),
   rule(
     `${GOT} <amount> [(coming|going)] in [(and|but)] [(i have|i got|there is)] ${NO_VOLTS} [(coming|going)] out`,
     intoNotOut,
@@ -301,6 +335,11 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     {
       examples: ['compressor megged at one hundred'],
     },
+  ),
+  rule(
+    '<the> <place> rated [(at|for)] <number:rated> [(microfarads|mfd|uf)] [(is|it|and)] (reads|reading|measures|measured|read|shows|is|checked|tests|tested) [(at|only)] <amount>',
+    readsOfRated,
+    { examples: ['cap rated thirty five reads thirty one'] },
   ),
   rule(
     '[(a|the|that|this)] <number:rated> (microfarad|mfd|uf|mike) <place> <link> <amount>',

@@ -2,6 +2,7 @@ import type { Tags } from '../grammar/nodes.ts';
 import type { Context } from './context.ts';
 import { type NearMiss, nearMisses } from './near-misses.ts';
 import { type Item, parse } from './parse.ts';
+import { type AskedByCue, askedByCues } from './questions/by-cue.ts';
 import { FILLERS } from './talk.ts';
 import { tokenise } from './tokenise.ts';
 
@@ -31,6 +32,7 @@ export interface Explanation {
 /** Which rules read the sentence and where, and which nearly did. */
 export function explain(text: string, context: Context): Explanation {
   const { items, unclaimed, steps } = parse(text, context);
+  const byCue = askedByCues(text, items);
   const rules = items.map(({ rule, words, start, end, tags, meaning }) => ({
     shape: rule.shape,
     words,
@@ -39,11 +41,27 @@ export function explain(text: string, context: Context): Explanation {
     tags,
     gave: Object.keys(meaning),
   }));
-  const leftOver = leftOverIn(text, items);
-  return { rules, unclaimed, leftOver, nearMisses: missedBy(text, items), steps };
+  const read = [...items, ...byCue].toSorted((one, other) => one.start - other.start);
+  return {
+    rules: [...rules, ...byCue.map((each) => explainedCue(text, each))],
+    unclaimed,
+    leftOver: leftOverIn(text, read),
+    nearMisses: missedBy(text, read),
+    steps,
+  };
 }
 
-function missedBy(text: string, items: readonly Item[]): readonly NearMiss[] {
+/** No rule reads it: what it asks was told by the words in it. */
+function explainedCue(text: string, { question, start, end }: AskedByCue): Explained {
+  const tokens = tokenise(text);
+  const words = text.slice(tokens[start]?.start ?? 0, tokens[end - 1]?.end ?? 0);
+  const shape = `(asked by its words: ${question.ask})`;
+  return { shape, words, from: start, to: end, tags: {}, gave: ['questions'] };
+}
+
+type Read = Pick<Item, 'start' | 'end'>;
+
+function missedBy(text: string, items: readonly Read[]): readonly NearMiss[] {
   const tokens = tokenise(text);
   const unread = tokens.flatMap((token, at) =>
     items.some(({ start, end }) => start <= at && at < end) ? [] : [{ token, at }],
@@ -53,7 +71,7 @@ function missedBy(text: string, items: readonly Item[]): readonly NearMiss[] {
   return isPassedOver ? [] : nearMisses(tokens, starts);
 }
 
-function leftOverIn(text: string, items: readonly Item[]): readonly string[] {
+function leftOverIn(text: string, items: readonly Read[]): readonly string[] {
   const tokens = tokenise(text);
   const bounds = [0, ...items.flatMap(({ start, end }) => [start, end]), tokens.length];
   const stretches: string[] = [];

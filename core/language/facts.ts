@@ -79,13 +79,19 @@ const nameplate =
   (item: NameplateItem): Means =>
   (tags, frame) => {
     const found = measured(MEASURED_AS[item], amountIn(tags), frame.context.units);
-    // A charge without its unit could be pounds or ounces: the number stays unclaimed and is asked about.
     if (found?.value === undefined || found.unit === null) return null;
     if (found.quantity !== MEASURED_AS[item]) return null;
     const { value, unit } = found;
     const fact: Fact = { fact: 'nameplate', item, value, unit, words: frame.wordsOf(frame.span) };
     return { facts: [fact] };
   };
+
+/** Pounds or ounces? Asked about, as the charge that it is. */
+const chargeWithoutUnit: Means = (tags, frame) => {
+  const found = measured('refrigerantCharge', amountIn(tags), frame.context.units);
+  if (found === null || found.unit !== null) return null;
+  return { readings: [{ ...found, place: null, words: frame.wordsOf(frame.span) }] };
+};
 
 /** A plate that says volts means its voltage, one that says ounces its charge. */
 const nameplateByUnit: Means = (tags, frame) => {
@@ -193,7 +199,7 @@ export const FACT_RULES: readonly Rule[] = [
     { examples: ['R-404A', 'four forty eight a'] },
   ),
   heardRule(
-    '(with a|on a|it is a|~with an|~on an|~it is an|~has a|~has an|~it has a|~it has an|~and a|~with|~on|~uses a|~it is on a|~metering is a|~metering device is a|~metered by a) <metering>',
+    '(with a|on a|it is a|~it is got (a|an)|~it has got (a|an)|~with an|~on an|~it is an|~has a|~has an|~it has a|~it has an|~and a|~with|~on|~uses a|~it is on a|~metering is a|~metering device is a|~metered by a) <metering>',
     metering,
     {
       examples: ['it is on a cap tube', 'with a txv'],
@@ -231,6 +237,10 @@ export const FACT_RULES: readonly Rule[] = [
       examples: ['the charge is thirty eight ounces'],
     },
   ),
+  rule('[the] [(nameplate|factory|total|system)] charge is <amount>', chargeWithoutUnit, {
+    alone: true,
+    examples: ['the charge is thirty eight'],
+  }),
   rule(
     '(it takes|takes|it holds|holds|plate calls for|nameplate calls for|factory charge is) <amount> [of <refrigerant>]',
     (tags, frame) => {

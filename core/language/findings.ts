@@ -1,16 +1,22 @@
 import type { PartId } from '../terms/names.ts';
-import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { FANS, settledFan } from './fans.ts';
-import { partId, stateId, tagsIn } from './slots.ts';
+import { partId, placeId, stateId, tagsIn } from './slots.ts';
 import type { Finding } from './utterance.ts';
-import { LIFELESS } from './vocabulary/state-names.ts';
+import { DIRT, LIFELESS } from './vocabulary/state-names.ts';
 
 function finding(part: PartId, state: Finding['state'], frame: Frame): Finding {
   const words = frame.wordsOf(frame.span);
-  const settled = settledFan(part, frame.context);
+  const settled = settledFan(coilThatIces(part, { state, words }), frame.context);
   return settled === 'fan'
     ? { part, state, unresolved: true, words }
     : { part: settled, state, words };
+}
+
+/** An unnamed coil is the condenser's, but the one that ices is the evaporator's. */
+function coilThatIces(part: PartId, { state, words }: Pick<Finding, 'state' | 'words'>): PartId {
+  const isUnnamed = part === 'condenser' && !/cond|outdoor/i.test(words);
+  return isUnnamed && state === 'iced' ? 'evaporator' : part;
 }
 
 /** What turns, and stands still when it is dead; anything else has failed then. */
@@ -34,6 +40,8 @@ const BREAKS: readonly PartId[] = ['disconnect', 'breaker'];
 function stateAt(part: PartId, state: Finding['state']): Finding['state'] | null {
   if (state === 'notRunning' && BREAKS.includes(part)) return 'open';
   if (state === 'running' && BREAKS.includes(part)) return 'closed';
+  // A pan that is backed up is full; the line that backs it up is plugged.
+  if (state === 'wet' && part === 'drainLine') return 'plugged';
   return state === 'running' && !WORKS.includes(part) ? null : state;
 }
 
@@ -83,8 +91,36 @@ const onlyOf =
   (part: PartId, state: Finding['state']): Means =>
   (_tags, frame) => ({ findings: [finding(part, state, frame)] });
 
+/** What "it" may be said to be, a sentence after its part was named; "it's cold" and "it's running" may be of anything. */
+const OF_A_PART: readonly Finding['state'][] = [
+  ...(['dirty', 'plugged', 'iced', 'noisy', 'loose', 'burnt', 'tripped', 'oily'] as const),
+  ...(['failed', 'notRunning'] as const),
+];
+const NOT_OF_A_PART: readonly Finding['state'][] = ['warm', 'cold'];
+
+const itIs =
+  (inSentence: boolean): Means =>
+  (tags, frame) => {
+    const said = stateId(tags['state']);
+    if (said === null || NOT_OF_A_PART.includes(said)) return null;
+    if (!inSentence && !OF_A_PART.includes(said)) return null;
+    const means = (part: PartId): Meaning | null => {
+      const state = stateAt(part, said);
+      return state === null ? null : { findings: [finding(part, state, frame)] };
+    };
+    return { ofIt: { means, inSentence } };
+  };
+
+/** What asks of a switch whether it is open, where its part is named. */
+const OPENNESS: readonly Finding['state'][] = ['open', 'closed', 'tripped'];
+
 /** "Is the condenser dirty?" asks somebody: nothing has been found. */
-const asked: Means = () => ({});
+const asked: Means = (tags) => {
+  const place = placeId(tags['part']);
+  const state = stateId(tags['state']);
+  const isOfSwitch = place !== null && state !== null && OPENNESS.includes(state);
+  return isOfSwitch ? { questions: [{ ask: 'switch', about: place }] } : {};
+};
 
 const stateIs =
   (state: Finding['state']): Means =>
@@ -102,11 +138,16 @@ const whichFan: Means = (tags, frame) => {
   if (openFan === null || (part !== 'condenser' && part !== 'evaporator')) return null;
   return { findings: [finding(COIL_FANS[part], openFan, frame)] };
 };
+const SEEN =
+  '[(there is|there was|i have|i found|found|i have got|i see|we have|got|it has|seeing)]';
+const MUCH = '(a lot of|lots of|some|heavy|a ton of|a bunch of|a little|a bit of|thick|tons of)';
+const ON =
+  '(at|on|in|by|around|all over|all around|inside|under|on top of|caked on|stuck in|stuck to|covering|packed in|[all the way] back to|built up on|built up in|behind)';
 
 const VERY =
   '[(really|real|pretty|very|all|completely|totally|kind of|half|partially|a little|a bit|super|still|so|now|also|just|mostly)]';
 const IS =
-  '(is|are|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~appears)';
+  '(is|are|~smells|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~appears)';
 
 const UNIT = '(it|unit|the unit|the box|the freezer|the case|the coil|the evaporator)';
 const NO_CHANGE =
@@ -128,9 +169,74 @@ export const FINDING_RULES: readonly Rule[] = [
   rule(`<the> <part> ${IS} ${VERY} <state>`, stateOf('state'), {
     examples: ['condenser is really dirty'],
   }),
+  rule(
+    '<the> <part> (half|partly|partially|completely|all|really|pretty|totally|mostly|badly) <state>',
+    stateOf('state'),
+    { examples: ['evaporator half frosted'] },
+  ),
   rule('<the> <part> <doing>', stateOf('doing'), {
     examples: ['condenser fan motor has failed', 'compressor will not start'],
   }),
+  rule(`${SEEN} [${MUCH}] ${DIRT} ${ON} <the> <part>`, stateIs('dirty'), {
+    examples: ['grease all over the condenser'],
+  }),
+  rule(
+    `${SEEN} [${MUCH}] (ice|frost|ice buildup|ice building up|ice build up) ${ON} <the> <part>`,
+    stateIs('iced'),
+    { examples: ['ice on the suction line', 'there is ice on the evaporator'] },
+  ),
+  rule(
+    `${SEEN} [(a|an|${MUCH})] (oil|oily spot|oil spot|oil stain|oil residue|oily residue|oil film|oil trace|traces of oil) ${ON} <the> <part>`,
+    stateIs('oily'),
+    { examples: ['oily spot on the suction line', 'there is oil around the service valve'] },
+  ),
+  rule(`${SEEN} [${MUCH}] [standing] water ${ON} <the> <part>`, stateIs('wet'), {
+    examples: ['water in the drain pan', 'there is water in the drain pan'],
+  }),
+  rule(
+    `no [(more|sign of|signs of)] (ice|frost|oil|water|leak|leaks|${DIRT}) ${ON} <the> <part>`,
+    asked,
+    { examples: ['no ice on the evaporator'] },
+  ),
+  rule(
+    `<the> (motor|bearing|bearings|winding|windings|contacts|fins|terminals) ${IS} ${VERY} <state> (on|in|of|at) <the> <part>`,
+    stateOf('state'),
+    { examples: ['motor is locked up on the condenser fan'] },
+  ),
+  rule(
+    `${SEEN} [(a|some)] (kink|restriction|blockage|clog|obstruction) ${ON} <the> <part>`,
+    stateIs('plugged'),
+    {
+      examples: ['there is a kink in the liquid line'],
+    },
+  ),
+  rule(
+    `${SEEN} (a|some) [(big|small|bad)] (crack|hole|split|tear|rip) ${ON} <the> <part>`,
+    stateIs('failed'),
+    {
+      examples: ['there is a crack in the drain pan'],
+    },
+  ),
+  rule('[the] <part> [is] (missing a blade|missing blades)', stateIs('failed')),
+  rule(
+    '(there is|there was|it has|it has got|i see|i have|found) no <part> [(in|on|at) (it|there|here|that|this|the (unit|box))]',
+    stateIs('missing'),
+    { examples: ['there is no filter in it'] },
+  ),
+  rule('[there is] no <part> (running|turning|spinning|working)', noneRuns, {
+    examples: ['no fan running'],
+  }),
+  rule(
+    '[(there is|i see|i found|found)] (nothing wrong|no (problem|problems|issue|issues|trouble)) (with|on|at|in) <the> <part>',
+    stateIs('ok'),
+    { examples: ['nothing wrong with the condenser fan'] },
+  ),
+  rule(
+    '[(the|a)] ((cap|caps) (is|are) (missing|gone|off) (from|off|on|off of) <the> <part>|(valve|stem|schrader) (cap|caps) (is|are) (missing|gone))',
+    onlyOf('caps', 'missing'),
+    { examples: ['cap is missing off the service valve'] },
+  ),
+  rule('(missing|no) (valve|stem|schrader) (cap|caps)', onlyOf('caps', 'missing')),
   rule('<the> <part> <state>', stateOf('state'), {
     examples: ['condenser plugged', 'condenser fan not running'],
   }),
@@ -215,6 +321,17 @@ export const FINDING_RULES: readonly Rule[] = [
     onlyOf('expansionValve', 'ok'),
     { examples: ['warmed the bulb and suction came up', 'iced the bulb and it closed down'] },
   ),
+  rule(
+    `(<pause> [(and|but)]|and|but|because) (it|they) (is|are|was|were) ${VERY} <state>`,
+    itIs(true),
+    {
+      examples: [],
+    },
+  ),
+  rule(`(it|that|they) (is|are|was|were) ${VERY} <state>`, itIs(false), {
+    alone: true,
+    examples: ['it is really dirty'],
+  }),
   rule('<the> valve is hunting', onlyOf('expansionValve', 'hunting'), {
     examples: ['the valve is hunting'],
   }),
@@ -238,25 +355,4 @@ export const FINDING_RULES: readonly Rule[] = [
   rule('(leak|leaking|it is leaking) (at|on|in|by|from) <the> <part>', stateIs('leaking'), {
     examples: ['leaking at the service valve'],
   }),
-  rule(
-    '[(there is|i have|i found|found|i have got|i see|we have|got)] (oil|some oil) (at|on|in|by|around) <the> <part>',
-    stateIs('oily'),
-    {
-      examples: ['there is oil around the service valve'],
-    },
-  ),
-  rule(
-    '(there is|i have|i found|found|i have got|i see|we have|got) [some] (ice|frost|ice building up|ice buildup) (at|on|in|by|around|all over) <the> <part>',
-    stateIs('iced'),
-    {
-      examples: ['there is ice on the evaporator'],
-    },
-  ),
-  rule(
-    '(there is|i found|found|i see|we have|got) [some] (water|standing water) (at|on|in|by|around) <the> <part>',
-    stateIs('wet'),
-    {
-      examples: ['there is water in the drain pan'],
-    },
-  ),
 ];

@@ -4,6 +4,7 @@ import {
   named,
   type Node,
   pause,
+  repeat,
   rest,
   sequence,
   tag,
@@ -82,6 +83,11 @@ function timedNames(): Node {
   return named('timed', choice(...options));
 }
 
+/** What may stand between "how long", what is waited for and its number. */
+const UNTIL = parseShape(
+  'will|is|does|do|until|till|before|to|for|you|we|i|think|figure|reckon|it|take|get|getting|going|gets|hit|hits|reach|reaches|be|at|back|down|up|under|below|cool|cools|pull|pulls|come|comes|make|makes',
+);
+
 /** Who else may be speaking. */
 const SOMEBODY =
   '[the|their] (customer|~owner|~manager|~cook|~chef|~kitchen|~staff|~guy|~tech|~driver|~store|~people|~employee|~lady)';
@@ -156,6 +162,7 @@ export const HOLES: Holes = {
   ),
   who: named('who', parseShape(SOMEBODY)),
   timed: timedNames(),
+  until: named('until', repeat(UNTIL, 0, 6)),
   clause: rest('clause', 'pause'),
   rest: rest('clause', 'end'),
   correction: named(

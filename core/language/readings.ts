@@ -154,6 +154,23 @@ function inOrder(first: Amounted, second: Amounted): readonly [Amounted, Amounte
   return isTurned ? [second, first] : [first, second];
 }
 
+/** Of what one gauge set shows, both sides told apart by their names. */
+const highAndLow: Means = (tags, frame) => {
+  const head = reading('headPressure', amountIn(tagsIn(tags['head']) ?? {}), frame);
+  const suction = reading('suctionPressure', amountIn(tagsIn(tags['suction']) ?? {}), frame);
+  return head === null || suction === null ? null : { readings: [head, suction] };
+};
+
+/** A word behind a quantity where only its number can follow. */
+const homophone =
+  (number: number): Means =>
+  (tags, frame) =>
+    notElectrical(asReading())({ ...tags, number }, frame);
+
+/** "It's ninety two out" is the weather, unless something was just metered: then it is what comes out of it. */
+const outdoors: Means = (tags, frame) =>
+  frame.context.lastPlace === null ? fixed('outdoorTemp')(tags, frame) : null;
+
 const notElectrical =
   (means: Means): Means =>
   (tags, frame) => {
@@ -169,14 +186,14 @@ const NITROGEN =
   '[(pressurized to|pressured up to|pressure test at|pressure tested at|pressure tested to|holding|held|put|pumped up to|charged to|holding at|it is holding|still|still holding|i have|i have got)]';
 
 const ARRIVAL =
-  '(when i got here|on arrival|~when we (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|~when i (got there|arrived|came in|first got here|showed up|pulled up|walked in)|~(at|upon) arrival)';
+  '(when i got here|on arrival|~when we (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|~when i (got there|arrived|came in|first got here|showed up|pulled up|walked (in|up)|first (walked (in|up)|came in|looked at it)|got to it|first hooked up|hooked up)|~(at|upon) arrival)';
 /** Where or when it was read: it changes nothing of what was read. */
 const THERE =
   '(right now|now|just|just now|currently|today|here|up here|in here|[right] (at|by|near|leaving|off|on|coming out of|coming off|going into|into|entering) <the> (compressor|evaporator|evap|coil|condenser|receiver|txv|valve|expansion valve|unit|king valve|service valve|outlet|inlet|bulb))';
 const ADDED =
   '(added|weighed in|~put in|~put|~charged|~charged (in|it with|with)|~added in|~dumped in|~topped [it] (off|up) with|~weighed in another|~put in another|~added another|~put another|~put back|~threw in|~adding)';
 const RECOVERED =
-  '(recovered|~reclaimed|~recovered out|~pulled out|~took out|~pulled|~removed|~got out|~recovering)';
+  '(recovered|~reclaimed|~recovered out|~pulled out|~took out|~pulled|~removed|~got out|~recovering|~weighed out)';
 
 /** Of what so little is left unsaid that only the unit is asked. */
 const ADDED_BARE = '(added|weighed in|topped [it] (off|up) with|dumped in)';
@@ -246,6 +263,36 @@ export const READING_RULES: readonly Rule[] = [
   rule(`[the] <quantity> ${THERE} <link> <amount>`, notElectrical(asReading()), {
     examples: ['suction pressure right now is sixteen', 'superheat at the evaporator is eight'],
   }),
+  rule('[the] <quantity> [is] [at] (to|too)', homophone(2), {
+    alone: true,
+    examples: ['suction to'],
+  }),
+  rule('[the] <quantity> [is] [at] (for|fore)', homophone(4), {
+    alone: true,
+    examples: ['suction for'],
+  }),
+  rule('[the] <quantity> <link> <amount> not [<link>] <amount:wrong>', notElectrical(asReading()), {
+    examples: ['head one sixty two not one sixty'],
+  }),
+  rule(
+    '[(gages|gage|it|they)] [(say|says|read|reads|show|shows|is|are)] <amount:head> [(on|at|on the)] high [side] [and] <amount:suction> [(on|at|on the)] low [side]',
+    highAndLow,
+    { examples: ['gage says one ninety high sixteen low'] },
+  ),
+  rule(
+    '[(gages|gage|it|they)] [(say|says|read|reads|show|shows|is|are)] <amount:suction> [(on|at|on the)] low [side] [and] <amount:head> [(on|at|on the)] high [side]',
+    highAndLow,
+  ),
+  rule(
+    '[(i have|i got|i have got|i am getting|i am seeing|seeing|there is|got|reading|it is)] <amount> (on|at) [the] high [side]',
+    fixed('headPressure'),
+    { examples: ['i have one eighty psi on the high'] },
+  ),
+  rule(
+    '[(i have|i got|i have got|i am getting|i am seeing|seeing|there is|got|reading|it is)] <amount> (on|at) [the] low [side]',
+    fixed('suctionPressure'),
+    { examples: ['sixteen on the low'] },
+  ),
   rule('<amount> <quantity>', notElectrical(valueFirst), {
     examples: ['fourteen psi suction', 'seven degrees superheat'],
   }),
@@ -271,9 +318,10 @@ export const READING_RULES: readonly Rule[] = [
   rule('(i have|i have got|i am getting|there is|it has|we have) (no|zero) <quantity>', zero, {
     examples: ['i have no subcooling'],
   }),
-  rule('[it is] <amount> (outside|outdoors|out there)', fixed('outdoorTemp'), {
+  rule('[it is] <amount> (outside|outdoors|out there|out (here|today))', fixed('outdoorTemp'), {
     examples: ['it is ninety two outside'],
   }),
+  rule('it is <amount> out', outdoors, { alone: true, examples: ['it is ninety two out'] }),
   rule(
     '(pulled|pulled it|pulled the system|pulled down|pulled her|we are|down|it is|went|got it) [down] to [a vacuum of] <amount>',
     vacuumByUnit,
@@ -322,7 +370,7 @@ export const READING_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(pressurized to|pressured up to|pressure test at|pressure tested at|pressure tested to|pressure test to|pressure testing at) <amount> [[of nitrogen] at <amount:gas>]',
+    '((pressurized|pressured|pumped) [(it|the system)] [up] to|pressurized at|pressure test at|pressure tested [it] (at|to)|pressure test to|pressure testing at) <amount> [[of nitrogen] at <amount:gas>]',
     (tags, frame) => gasTest(tags, frame) ?? fixed('testPressure')(tags, frame),
     {
       examples: ['pressure tested to one fifty'],

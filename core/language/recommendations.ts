@@ -1,9 +1,9 @@
-import { PARTS, type WorkKindId } from '../terms/names.ts';
+import { PARTS, type PartId, type WorkKindId } from '../terms/names.ts';
 import { quantityTerm } from '../terms/quantities.ts';
 import { dueIn, stretchIn } from './due.ts';
 import { settledFan } from './fans.ts';
 import { reasonIn } from './reason.ts';
-import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { answerableId, partId, tagsIn, workId } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import type { Recommendation } from './utterance.ts';
@@ -59,7 +59,7 @@ function watchedIn(tags: Tags): string | null {
 }
 
 const SHOULD =
-  '(they should|recommend|~they (need to|ought to|have to|will need to|will have to|want to|must)|~we (should|need to)|~you should|~customer (should|needs to)|~the customer (should|needs to)|~i (would|recommend they|recommend that they|suggest they|recommend we)|~recommend (they|to|that they|we)|~somebody should|~someone should|~owner should|~(next|on the next|at the next) (time|visit|trip|call) [(we (should|need to)|they (should|need to)|i (should|need to|will)|somebody should)]|~i recommend|~suggest|~(i would|i|we) (suggest|advise|advised|suggested|recommended) [(that|to)] [(they|them|he|she|we|the (customer|owner))] [(should|to)]|~suggest [that] (they|we)|~advise (them|the customer|they) [to]|~(you|they|we|they are|you are|we are|customer is) [(going to|are going to)] (want|need|have) to|~it would be (good|smart|a good idea) to|~should)';
+  '(they should|recommend|~they (need to|ought to|have to|will need to|will have to|want to|must)|~we (should|need to)|~you should|~customer (should|needs to)|~the customer (should|needs to)|~i (would|recommend they|recommend that they|suggest they|recommend we)|~recommend (they|to|that they|we)|~somebody should|~someone should|~owner should|~(next|on the next|at the next) (time|visit|trip|call) [(we (should|need to)|they (should|need to)|i (should|need to|will)|somebody should)]|~i recommend|~suggest|~(i would|i|we) (suggest|advise|advised|suggested|recommended) [(that|to)] [(they|them|he|she|we|the (customer|owner))] [(should|to)]|~suggest [that] (they|we)|~advise (them|the customer|they) [to]|~(i|you|they|we|they are|you are|we are|i am|customer is|somebody) [(will|might|would|going to|are going to)] (want|need|have) to|~(might|may) want to|~(you|they|we|customer|the customer) (ought to|better|had better|could use to)|~it would be (good|smart|a good idea) to|~(have|get|tell|ask) (them|him|her|somebody|someone|the (customer|owner)) [to]|~(they|we|you|i|somebody) [have] got to|~i would say|~should)';
 
 /** When, how often and why. A finite grammar cannot hear free words, and every word that it hears costs accuracy. */
 const TAIL = '[~<due:due>] [~<every:every>] [~<why:why>]';
@@ -74,6 +74,27 @@ const todoBoth: Means = (tags, frame) => {
   if (first === null || second === null) return null;
   return { recommendations: [...(first.recommendations ?? []), ...(second.recommendations ?? [])] };
 };
+
+const whole =
+  (kind: WorkKindId): Means =>
+  (_tags, frame) => ({
+    recommendations: [{ do: kind, part: null, words: frame.wordsOf(frame.span) }],
+  });
+
+const ofIt =
+  (kind?: WorkKindId): Means =>
+  (tags, frame) => {
+    const named = kind ?? workId(tags['work']);
+    if (named === null) return null;
+    const words = frame.wordsOf(frame.span);
+    const means = (part: PartId): Meaning => ({
+      recommendations: [{ do: named, part: settledFan(part, frame.context), words }],
+    });
+    return { ofIt: { means, inSentence: false } };
+  };
+
+const IT_NEEDS =
+  '([(it|this|they|this one|the unit|unit|system|the system)] (needs|need|could use|wants|is due for|should (have|get))|[i] (recommend|suggest)|they should (get|have)|due for)';
 
 /** What still ought to be done. */
 export const RECOMMENDATION_RULES: readonly Rule[] = [
@@ -92,7 +113,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `<the> <part> (should|needs to|need to|has to|ought to|must|will need to) be <done> ${TAIL}`,
+    `<the> <part> (should|needs to|need to|has to|ought to|must|will need to) (be|get) <done> ${TAIL}`,
     todo,
     {
       examples: ['the door gasket should be replaced'],
@@ -106,7 +127,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `([(it|they|this|unit|the unit|customer|the customer|this one)] (needs|wants|is due for|could use|is going to need|are going to need|will need)|(it|they|this|we|you) [will] need|going to need|[i] recommend|[i] recommended|[i would] recommend|due for|quote [(them|him|her|it)] [(on|for)]) (a new|a brand new|a replacement|new|some new) <part> ${TAIL}`,
+    `([(it|they|this|unit|the unit|customer|the customer|this one)] (needs|wants|is due for|could use|is going to need|are going to need|will need)|(it|they|this|we|you) [will] need|going to need|[i] recommend|[i] recommended|[i would] recommend|due for|quote [(them|him|her|it)] [(on|for)]) (a new|a brand new|a replacement|new|some new|(a|another) [new] set of [new]) <part> ${TAIL}`,
     todo,
     {
       tags: { work: 'replace' },
@@ -133,6 +154,34 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
       examples: ['quote them on replacing the compressor'],
     },
   ),
+  rule('(quote|price) [(them|him|her|it)] [(on|for|out)] (a|an|the) [new] <part>', todo, {
+    tags: { work: 'replace' },
+    examples: ['quote them an evaporator fan motor'],
+  }),
+  rule(
+    `${IT_NEEDS} (a|another) [(good|full|proper|thorough)] (leak (check|search|test))`,
+    whole('leakCheck'),
+    {
+      examples: ['needs a leak check'],
+    },
+  ),
+  rule(`${SHOULD} <todo> (it|them)`, ofIt(), { examples: ['they should replace it'] }),
+  rule('[i] (recommend|suggest|advise|would recommend) <working> (it|them)', ofIt()),
+  rule('(it|they|that) (should|needs to|need to|has to|ought to|must) be <done>', ofIt(), {
+    examples: ['it should be replaced'],
+  }),
+  rule('(it|that) (needs|wants|is due for) <working>', ofIt(), {
+    examples: ['it needs replacing'],
+  }),
+  rule(
+    `(${IT_NEEDS}|[they] need|quote [them]|recommend|suggest) (a new one|a replacement|new ones)`,
+    ofIt('replace'),
+    { examples: ['needs a new one'] },
+  ),
+  rule(`${SHOULD} (keep|get) <the> <part> (clean|cleaned)`, todo, {
+    tags: { work: 'clean' },
+    examples: ['customer should keep the condenser clean'],
+  }),
   rule(`<the> <part> (is|are|has|have) (about|just about) had it ${TAIL}`, todo, {
     tags: { work: 'replace' },
     examples: ['the door gasket has about had it'],

@@ -2,6 +2,7 @@ import { named, type Node, type RuleNode, sequence, tag, type Tags } from '../gr
 import { parseShape } from '../grammar/shape.ts';
 import type { Context, Expectation } from './context.ts';
 import { HOLES } from './holes.ts';
+import type { PartId } from '../terms/names.ts';
 import type { Utterance } from './utterance.ts';
 
 /** A stretch of tokens. */
@@ -23,6 +24,12 @@ export interface Frame {
 export type Meaning = Partial<Omit<Utterance, 'text' | 'doubts'>> & {
   /** What follows puts right what went before. */
   readonly correction?: true;
+  /** Said of "it": what it means once the part is known; nothing where none is. */
+  readonly ofIt?: {
+    readonly means: (part: PartId) => Meaning | null;
+    /** Only of a part named in the same sentence. */
+    readonly inSentence: boolean;
+  };
   /** Somebody else's words: doubted where they name a quantity, else kept as a memo. */
   readonly hearsay?: string;
 };

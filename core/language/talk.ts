@@ -18,7 +18,7 @@ const correction: Means = () => ({ correction: true });
 
 /** Things that are counted but never measured on this job. */
 const FOREIGN =
-  '(miles|mile|minutes|minute|hours|hour|seconds|second|days|day|weeks|week|months|month|years|year|dollars|dollar|bucks|cents|percent|feet|foot|people|guys|times|calls|stops|units|customers|gallons|gallon|oclock|o clock|am|pm|a m|p m|screws|bolts|fuses|fans|doors|door|shelves|cases|pounds of (meat|ice|cheese)|more (minutes|hours|stops|calls)|bags|boxes|floors|blocks|years old|o seven|footer|ton|tons|horse|horsepower|hp|kids|beers|trips|steps|ways|sides|employees|tables|wires|screens|pieces|things|parts|of them|of these|of those|of (the|my) (guys|kids|trucks))';
+  '(miles|mile|minutes|minute|hours|hour|seconds|second|days|day|weeks|week|months|month|years|year|dollars|dollar|bucks|cents|percent|feet|foot|people|guys|times|calls|stops|units|customers|gallons|gallon|oclock|am|pm|a m|p m|screws|bolts|fuses|fans|doors|door|shelves|cases|pounds of (meat|ice|cheese)|more (minutes|hours|stops|calls)|bags|boxes|floors|blocks|years old|o seven|footer|ton|tons|horse|horsepower|hp|kids|beers|trips|steps|ways|sides|employees|tables|wires|screens|pieces|things|parts|of them|of these|of those|of (the|my) (guys|kids|trucks))';
 
 /** A rating or a measure that names a thing: no meter read it. */
 const SIZE =
@@ -49,6 +49,43 @@ export const TALK_RULES: readonly Rule[] = [
     '(call|text|email|phone|ring) (the (office|customer|manager|owner|boss|shop)|dispatch|me|you|him|her|them|my boss) [back] [(at|around|by|in)] [<number>]',
     nothing,
     { examples: ['call the office at two'] },
+  ),
+  rule(
+    'i (told|quoted|promised) (him|her|them|the (customer|owner|manager|lady|guy)) <rest>',
+    nothing,
+    {
+      examples: ['i told him it would be six fifty for the compressor'],
+    },
+  ),
+  rule(
+    '[(he|she|they|who|the (customer|boss|owner|manager))] (wants|needs|need|want|expects|expect) (me|us|him|you) [(there|here|back|done|out|gone)] (by|at|before|around) <number>',
+    nothing,
+    { examples: ['he wants me there by four'] },
+  ),
+  rule(
+    '[(it|this thing|this one|this unit|these|they|that thing)] (run|runs|ran|hits|gets) [(about|around|at|up to|to)] <number> [(psi|pounds|degrees)] ((in|all) [the] (summer|winter|heat)|all (summer|winter|day)|on a hot day)',
+    nothing,
+    { examples: ['this thing runs around two hundred in the summer'] },
+  ),
+  rule('(traffic|[the] (accident|construction|wreck)|stuck in traffic) <clause>', nothing, {
+    examples: ['traffic was terrible on ninety five'],
+  }),
+  rule(
+    'my (kid|kids|son|daughter|wife|husband|boy|girl|dog|cat|mom|dad|brother|sister|girlfriend|boyfriend|back|knee|truck|van|car|birthday|day off) <clause>',
+    nothing,
+    { examples: ['my kid turned seven yesterday'] },
+  ),
+  rule(
+    '[(the|that|my|his|this|an)] other (unit|one|box|cooler|freezer|machine|system|rack|case|store|walk in|reach in) [(was|is|has|reads|had|over there|next to it)] <clause>',
+    nothing,
+    { examples: ['the other unit is at forty'] },
+  ),
+  rule(
+    '(lunch|breakfast|dinner|break|quitting time|coffee break) [(is|was)] (at|till|until|around|by) <number>',
+    nothing,
+    {
+      examples: ['lunch at twelve thirty'],
+    },
   ),
   rule('(wants|want|asking|asked|charging) [(him|her|them|me|us)] <number> for <clause>', nothing, {
     examples: ['the supply house wants two hundred for that fan motor'],
@@ -147,7 +184,7 @@ export const TALK_RULES: readonly Rule[] = [
     { examples: ['i held the vacuum for ten minutes'] },
   ),
   rule(
-    '[(at|around|about|by|until|till|after|before)] <number> (oclock|o clock|thirty|fifteen|forty five) [(this morning|this afternoon|tonight|today|am|pm|tomorrow|yesterday|a m|p m)]',
+    '[(at|around|about|by|until|till|after|before)] <number> (oclock|thirty|fifteen|forty five) [(this morning|this afternoon|tonight|today|am|pm|tomorrow|yesterday|a m|p m)]',
     (_tags, frame) =>
       /clock|am|pm|morning|afternoon|tonight|today|tomorrow|yesterday|a m|p m/i.test(
         frame.wordsOf(frame.span),
@@ -171,7 +208,7 @@ export const TALK_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    'one (of|more|thing|guy|second|sec|moment|last|other|day|time|sided|by one|at a time|way)',
+    'one (like|of|more|thing|guy|second|sec|moment|last|other|day|time|sided|by one|at a time|way)',
     nothing,
     { examples: ['one thing'] },
   ),
@@ -194,6 +231,11 @@ export const TALK_RULES: readonly Rule[] = [
     examples: ['i was there on the twenty first'],
   }),
   rule('<ordinal>', nothing, { alone: true, examples: ['twenty first'] }),
+  rule(
+    '[(at|around|about|by|until|till|after|before)] (one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) o clock',
+    nothing,
+    { examples: ['at five o clock'] },
+  ),
   rule('<number> (st|nd|rd|th)', nothing, { examples: ['may 3rd'] }),
   rule(
     '(a couple|couple|a few|few|several|many|hundreds of) [of] (hundred|thousand|million|hundreds|thousands|dozen)',

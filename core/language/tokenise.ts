@@ -56,6 +56,7 @@ const WHOLE: ReadonlyMap<string, readonly string[]> = new Map(
     cannot: ['can', 'not'],
     "ain't": ['is', 'not'],
     okay: ['ok'],
+    "o'clock": ['oclock'],
     cutout: ['cut', 'out'],
     cutin: ['cut', 'in'],
     setpoint: ['set', 'point'],

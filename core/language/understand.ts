@@ -1,6 +1,8 @@
 import type { Context } from './context.ts';
 import { doubtful } from './doubts.ts';
 import type { Meaning } from './rule.ts';
+import { settleIts } from './its.ts';
+import { askedByCues } from './questions/by-cue.ts';
 import { type Item, parse } from './parse.ts';
 import type { Doubt, Reading, Utterance } from './utterance.ts';
 
@@ -12,6 +14,7 @@ export function understand(text: string, context: Context): Utterance {
   return {
     text,
     ...meant,
+    questions: [...meant.questions, ...askedByCues(text, items).map(({ question }) => question)],
     readings,
     unclaimed: both(unclaimed, meant.unclaimed),
     doubts: both(doubts, meant.doubts),
@@ -35,7 +38,12 @@ const NOTHING_SAID: Gathered = {
 
 function gather(items: readonly Item[], context: Context): Gathered {
   const plain = items.filter((item) => item.meaning.hearsay === undefined);
-  const meanings = settleCorrections(plain.map((item) => item.meaning));
+  const meanings = settleCorrections(
+    settleIts(
+      plain.map((item) => item.meaning),
+      context,
+    ),
+  );
   const heard = items
     .filter((item) => item.meaning.hearsay !== undefined)
     .map((item) => secondHand(item, context));

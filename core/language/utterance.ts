@@ -142,7 +142,7 @@ export type Question =
       readonly refrigerant: RefrigerantId | null;
     }
   | { readonly ask: 'margin'; readonly about: AnswerableId | null }
-  | { readonly ask: 'switch'; readonly about: PlaceId }
+  | { readonly ask: 'switch'; readonly about: PlaceId | null }
   | { readonly ask: 'limit'; readonly about: 'testPressure' | 'cylinderFill' | 'charge' }
   /** Whether a part, a test or a control is as it should be. */
   | { readonly ask: 'judge'; readonly about: JudgedId }

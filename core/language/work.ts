@@ -1,14 +1,19 @@
 import type { PartId, WorkKindId } from '../terms/names.ts';
 import { settledFan } from './fans.ts';
-import { type Means, type Rule, heardRule, rule } from './rule.ts';
+import { heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, tagsIn, workId } from './slots.ts';
 
 const done: Means = (tags, frame) => {
   const did = workId(tags['work']);
   const named = partId(tags['part']);
-  const part = named === null ? null : settledFan(named, frame.context);
-  return did === null ? null : { work: [{ did, part, words: frame.wordsOf(frame.span) }] };
+  const words = frame.wordsOf(frame.span);
+  const part = named === null ? null : settledFan(coilWorkedOn(did, named, words), frame.context);
+  return did === null ? null : { work: [{ did, part, words }] };
 };
+
+/** The coil that ice is taken off is the evaporator's. */
+const coilWorkedOn = (did: WorkKindId | null, part: PartId, words: string): PartId =>
+  did === 'defrost' && part === 'condenser' && !/cond|outdoor/i.test(words) ? 'evaporator' : part;
 
 /** "recovered the refrigerant": the work needs no part. */
 const doneWithout: Means = (tags, frame) => {
@@ -36,13 +41,79 @@ const didSo =
     work: [{ did, part: part ?? partId(tags['part']), words: frame.wordsOf(frame.span) }],
   });
 
+/** "Brushed it", "put in a new one": of the part that was named. */
+const didIt =
+  (kind?: WorkKindId): Means =>
+  (tags, frame) => {
+    const did = kind ?? workId(tags['work']);
+    if (did === null || did === 'add') return null;
+    const words = frame.wordsOf(frame.span);
+    const means = (part: PartId): Meaning => ({
+      work: [{ did, part: coilWorkedOn(did, settledFan(part, frame.context), words), words }],
+    });
+    return { ofIt: { means, inSentence: false } };
+  };
+
 /** What was not done, or not by us and now: no work of this visit. */
 const notOurs: Means = () => ({});
 
 const I =
   '[(i|we|~just|~i just|~have|~i have|~we have|~went ahead and|~i went ahead and|~i have just|~also|~i also|~and)]';
 const EVERYTHING =
-  '(the system|it|the unit|everything|the box|the refrigerant|the charge|the whole system|the gas|all the refrigerant|system|refrigerant|all joints)';
+  '(the system|it|the whole (thing|unit|system|circuit)|all of it|all the (joints|fittings|connections|flares)|every joint|the unit|everything|the box|the refrigerant|the charge|the whole system|the gas|all the refrigerant|system|refrigerant|all joints)';
+
+/** Particles that stand behind the part: "blew the drain line out". */
+const SPLIT: readonly (readonly [WorkKindId, string])[] = [
+  [
+    'clean',
+    '(blew|cleaned|cleared|flushed|vacuumed|wiped|snaked|brushed and vacuumed) <the> <part> (out|off|up|down)',
+  ],
+  ['wash', '(hosed|washed|rinsed|sprayed) <the> <part> (out|off|down)'],
+  ['brush', 'brushed <the> <part> (out|off|down)'],
+  ['replace', '(swapped|changed|switched) <the> [(old|bad)] <part> (out|for a new one)'],
+  ['remove', '(took|pulled|cut) <the> [(old|bad)] <part> (out|off)'],
+  ['tighten', '(tightened|snugged|strapped|clamped|screwed) <the> <part> [back] (up|down)'],
+  ['reset', '(hit|pushed|pressed|punched|popped) (the|a) reset [button] (on|at|for) <the> <part>'],
+  [
+    'adjust',
+    '(backed|opened|closed|turned|screwed|ran|adjusted) <the> <part> [(off|in|out|up|down|open)] [by] [about] (<number>|a|another) (turn|turns|hair|touch|bit|little)',
+  ],
+  [
+    'adjust',
+    '(turned|lowered|raised|bumped|set|opened|closed|adjusted) <the> <part> [(up|down|back)] [by] [about] <number> (degrees|degree|psi|pounds|clicks|notches)',
+  ],
+  [
+    'clean',
+    'gave <the> <part> (a|another) [(good|quick|thorough|real good)] (cleaning|clean|once over|wipe down)',
+  ],
+  [
+    'brush',
+    'gave <the> <part> (a|another) [(good|quick|thorough|real good)] (brushing|brush|brush down)',
+  ],
+  [
+    'wash',
+    'gave <the> <part> (a|another) [(good|quick|thorough|real good)] (washing|wash|rinse|hosing|bath)',
+  ],
+  [
+    'replace',
+    '(put|got|have|stuck|threw|mounted|ran|made|fitted) [(a|some|me a)] new <part> [(in|on|for|to) [(it|there)]]',
+  ],
+];
+
+const IT = '(it|them|that|the thing)';
+
+/** The same where the part is only "it". */
+const SPLIT_IT: readonly (readonly [WorkKindId, string])[] = [
+  ['clean', `(blew|cleared|flushed|vacuumed|wiped|cleaned) ${IT} (out|off|down|up)`],
+  ['wash', `(hosed|washed|rinsed|sprayed) ${IT} (out|off|down)`],
+  ['brush', `brushed ${IT} (out|off|down)`],
+  [
+    'replace',
+    `((swapped|changed|switched) ${IT} out|(put|stuck|installed) [in] (a new one|another one|a replacement) [in])`,
+  ],
+  ['remove', `(took|pulled|cut) ${IT} (out|off)`],
+  ['tighten', `(tightened|snugged|strapped|clamped|screwed) ${IT} [back] (up|down|on)`],
+];
 
 /** What was done at a part. */
 export const WORK_RULES: readonly Rule[] = [
@@ -55,6 +126,17 @@ export const WORK_RULES: readonly Rule[] = [
   rule(`<the> [new] <part> (has been|have been|is been|was|were|got|is|are) [all] <done>`, done, {
     examples: ['the condenser has been cleaned'],
   }),
+  rule(
+    `${I} (pulled|got|took|vacuumed) [all] [the] (charge|refrigerant|gas|freon) [(out|out of it|off)]`,
+    didSo('recover'),
+    { examples: ['pulled the charge'] },
+  ),
+  rule('(i|we) did <todo> <the> <part>', done, { examples: ['i did clean the condenser'] }),
+  rule(
+    `${I} (repaired|fixed|patched|brazed|soldered|sealed) [up] (the|a|that) leak [(up|shut)]`,
+    didSo('repair'),
+    { examples: ['soldered the leak up'] },
+  ),
   rule('[the] <part> <done>', done, { alone: true, examples: ['condenser cleaned'] }),
   rule(
     `${I} <done> <the> <part> (and|<pause>) <the> <part:second> [(and|<pause> [and]) <the> <part:third>]`,
@@ -62,6 +144,20 @@ export const WORK_RULES: readonly Rule[] = [
     {
       examples: ['cleaned the condenser and the evaporator'],
     },
+  ),
+  ...SPLIT.map(([did, said]) => rule(`${I} ${said}`, didSo(did))),
+  rule(`${I} (hit|pushed|pressed|punched) (the|a) reset [button]`, didSo('reset'), {
+    examples: ['pushed the reset button'],
+  }),
+  rule(
+    `(<the> [new] <part> is (in|installed|put in|mounted)|[a] new <part> in [place])`,
+    didSo('replace'),
+    { alone: true, examples: ['new start relay is in'] },
+  ),
+  rule(
+    `${I} [(am|was|just)] (finished|finished up|got done|got through|done|am done|ended up|wound up|completed|just got done|just finished) <working> <the> <part>`,
+    done,
+    { examples: ['just finished cleaning the condenser'] },
   ),
   rule(
     `[a] (new|brand new) <part> [(is|has been|was|got)] (installed|in|put in|on|put on)`,
@@ -76,7 +172,7 @@ export const WORK_RULES: readonly Rule[] = [
     { examples: ['repaired the leak at the joint'] },
   ),
   rule(
-    `${I} (melted|thawed|steamed|chipped|knocked|cleared|got) [all] [the] ice (off|out of|off of|from) <the> <part>`,
+    `${I} (melted|thawed|steamed|chipped|knocked|cleared|got|removed|broke|scraped|took|beat|cleaned) [all] [the] ice (off|out of|off of|from) <the> <part>`,
     didSo('defrost'),
     { examples: ['melted the ice off the evaporator'] },
   ),
@@ -90,6 +186,9 @@ export const WORK_RULES: readonly Rule[] = [
     didSo('add'),
     { examples: ['added refrigerant', 'topped off the charge'] },
   ),
+  rule(`${I} (topped it (off|up)|gassed it up|filled it up|charged it up)`, didSo('add'), {
+    examples: ['topped it off'],
+  }),
   rule(
     `${I} (restored [the] power|(turned|powered|switched|fired) it (back on|back up|on again)|put power back (on|to) [it])`,
     didSo('restore', 'disconnect'),
@@ -125,6 +224,12 @@ export const WORK_RULES: readonly Rule[] = [
   rule(`${I} <done> ${EVERYTHING}`, doneWithout, {
     examples: ['evacuated the system', 'i leak checked it'],
   }),
+  rule(`${I} (vacuumed|evacuated) ${EVERYTHING} (out|down)`, doneWithout, {
+    tags: { work: 'evacuate' },
+    examples: ['vacuumed it out'],
+  }),
+  ...SPLIT_IT.map(([did, said]) => rule(`${I} ${said}`, didIt(did))),
+  rule(`${I} <done> ${IT}`, didIt(), { examples: ['brushed it'] }),
   rule(`${I} pulled a vacuum [on ${EVERYTHING}]`, doneWithout, {
     tags: { work: 'evacuate' },
     examples: ['pulled a vacuum'],

@@ -200,6 +200,7 @@ export const NEED_SENTENCES: Record<Needs['need'], string> = {
   supplyVoltage:
     'Without the supply no voltage settles anything. Put the leads on the line side first.',
   voltageAcross: 'Put the leads across it.',
+  whichSwitch: 'Which one? Say: is the high-pressure switch open.',
   before: 'Mark the before first: read head, suction and box, then say that is the before.',
   after: 'Read it again now, and mark the after.',
 };

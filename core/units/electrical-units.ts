@@ -64,6 +64,15 @@ export const ELECTRICAL_UNITS = {
     decimals: 0,
     written: ['W'],
   },
+  kW: {
+    dimension: 'power',
+    symbol: 'kW',
+    spoken: { one: 'kilowatt', many: 'kilowatts' },
+    factor: 1000,
+    offset: 0,
+    decimals: 2,
+    written: ['kW'],
+  },
   VA: {
     dimension: 'apparentPower',
     symbol: 'VA',

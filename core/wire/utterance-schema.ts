@@ -138,7 +138,7 @@ export const questionSchema = z.discriminatedUnion('ask', [
     refrigerant: refrigerantSchema.nullable(),
   }),
   z.strictObject({ ask: z.literal('margin'), about }),
-  z.strictObject({ ask: z.literal('switch'), about: placeSchema }),
+  z.strictObject({ ask: z.literal('switch'), about: placeSchema.nullable() }),
   z.strictObject({
     ask: z.literal('limit'),
     about: z.enum(['testPressure', 'cylinderFill', 'charge']),

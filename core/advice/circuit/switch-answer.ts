@@ -44,7 +44,8 @@ const NOT_A_SWITCH: Refused = {
 };
 
 /** Whether the device at a place is open, by the voltage across it: never "closed" from its own zero. */
-export function switchAnswer(place: PlaceId, state: VisitState): Verdict {
+export function switchAnswer(place: PlaceId | null, state: VisitState): Verdict {
+  if (place === null) return { kind: 'needs', about: null, need: 'whichSwitch', cautions: [] };
   const role = ROLES[place];
   if (role === undefined) return NOT_A_SWITCH;
   const ohms = newestAt(place, state);

@@ -30,7 +30,7 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     { alone: true, examples: ['say that again'] },
   ),
   heardCommand(
-    '(pause|hold on|stop|~stop listening|~hold it|~((be quiet|quiet) [for a (second|minute|sec)]|wait|hang on [a (second|sec|minute)]|go to sleep|mute|shut up|stop stop|hold up|give me a (second|minute|sec)|one (second|minute|moment|sec)))',
+    '(pause|hold on|stop|~(hold on|hold up) [a] (second|sec|minute|moment)|~(quit|do not) (listening|listen)|~stop listening [for now]|~hold it|~((be quiet|quiet) [for a (second|minute|sec)]|wait|hang on [a (second|sec|minute)]|go to sleep|mute|shut up|stop stop|hold up|give me a (second|minute|sec)|one (second|minute|moment|sec)))',
     plain('pause'),
     {
       alone: true,
@@ -78,7 +78,7 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     { examples: ['finish anyway'] },
   ),
   heardCommand(
-    '(help|~(what can (i|you) (say|do|ask)|help me|what are my options|how do i use this|how does this work|what do i say|what can i do|give me some help))',
+    '(help|~(what can (i|you) (say|do|ask)|help me [out]|what are my options|what (do|can) you (do|understand|know)|i need help|what are the commands|how do i use this|how does this work|what do i say|what can i do|give me some help))',
     plain('help'),
     { alone: true, examples: ['help', 'what can i say'] },
   ),

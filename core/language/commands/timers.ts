@@ -1,3 +1,4 @@
+import { minutesIn } from '../durations.ts';
 import { spokenUnit } from '../measure.ts';
 import { type Frame, heardCommand, heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, spanIn } from '../slots.ts';
@@ -6,10 +7,8 @@ import { command } from './command.ts';
 type Tags = Parameters<Means>[0];
 
 const timer: Means = (tags, frame) => {
-  const number = numberIn(tags['number']);
-  const per = tags['per'] === 'hours' ? 60 : 1;
-  if (number === null || number <= 0 || spokenUnit(tags['unit']) !== null) return null;
-  const minutes = Math.round(number * per * 1000) / 1000;
+  const minutes = minutesIn(tags) ?? numberIn(tags['number']);
+  if (minutes === null || minutes <= 0 || spokenUnit(tags['unit']) !== null) return null;
   return command({ do: 'timer', minutes, about: aboutIn(tags, frame) });
 };
 
@@ -21,8 +20,6 @@ function aboutIn(tags: Tags, frame: Frame): string | null {
   return span === null ? null : frame.wordsOf(span);
 }
 
-const hour: Means = (tags, frame) => timer({ ...tags, number: 60 }, frame);
-const halfHour: Means = (tags, frame) => timer({ ...tags, number: 30 }, frame);
 const timing =
   (timed: string): Means =>
   (tags, frame) =>
@@ -50,17 +47,10 @@ const TIMED_WORK: readonly Rule[] = [
       examples: ['ten minutes on the vacuum hold', 'twenty minutes for the defrost'],
     },
   ),
-  rule('[(put|set|start|run|give me)] (an hour|one hour) (on|for) [the] <timed>', hour, {
-    examples: ['an hour on the pull down'],
+  rule('[(put|set|start|run|give me|time|make it)] <duration> (on|for) [the] <timed>', timer, {
+    examples: ['an hour on the pull down', 'time ten minutes on the vacuum'],
   }),
-  rule(
-    '[(put|set|start|run|give me)] (half an hour|a half hour) (on|for) [the] <timed>',
-    halfHour,
-    {
-      examples: ['half an hour on the pressure test'],
-    },
-  ),
-  rule(`(give|time) [the] <timed> [for] <number> ${MINUTES}`, timer, {
+  rule('(give|time) [the] <timed> [for] <duration>', timer, {
     examples: ['give the defrost twenty minutes'],
   }),
   rule('[(start|do|begin|run)] [(a|the)] <number> minute <timed>', timer, {
@@ -102,7 +92,7 @@ const RUNNING: readonly Rule[] = [
     examples: ['two more minutes on the defrost'],
   }),
   rule(`[give it] (<number> more|another <number>) ${MINUTES}`, extendRunning, { alone: true }),
-  heardRule(
+  heardCommand(
     '(cancel|stop|~kill|~clear|~end|~turn off|~shut off|~forget|~drop) [the] [~<timed>] timer [~(on|for) [the] <timed>]',
     stop,
     { examples: ['cancel the timer', 'cancel the defrost timer', 'stop the timer'] },
@@ -111,46 +101,33 @@ const RUNNING: readonly Rule[] = [
 
 /** Being told when time is up. */
 export const TIMER_COMMANDS: readonly Rule[] = [
-  rule('(remind|tell|ping|call) me in an hour [(to|about|for) [the] <clause>]', hour, {
-    examples: ['remind me in an hour'],
-  }),
   heardCommand(`${START} (a|an|~the) <minutes> minute timer ${FOR}`, timer, {
     examples: ['set a ten minute timer'],
   }),
-  rule(`[a] <number> (minute|minutes) timer ${FOR_WORDS}`, timer, {
-    examples: ['ten minute timer for the vacuum'],
+  rule(`[${START}] [(a|an|another|the)] <duration> timer ${FOR_WORDS}`, timer, {
+    examples: ['ten minute timer for the vacuum', 'set a two hour timer', 'half hour timer'],
   }),
   rule(
-    `(set|start|run) [(a|the|me a)] timer (for|at|of|to) <number> (minutes|minute) ${FOR_WORDS}`,
+    `(set|start|run|put) [(a|the|me a|another)] timer (for|at|of|to|on) <duration> ${FOR_WORDS}`,
     timer,
-    { examples: ['set a timer for ten minutes'] },
+    { examples: ['set a timer for an hour and a half'] },
   ),
-  rule(`timer [for] <number> (minutes|minute) ${FOR_WORDS}`, timer, {
-    examples: ['timer five minutes'],
-  }),
-  rule(`(set|start|run|give me) (a|an) <number> hour timer ${FOR_WORDS}`, timer, {
-    tags: { per: 'hours' },
-    examples: ['set a two hour timer'],
-  }),
-  rule('(set|start|run) [(a|the)] timer for <number> hours [(for|on) [the] <clause>]', timer, {
-    tags: { per: 'hours' },
-    examples: ['set a timer for two hours'],
-  }),
-  rule(`(set|start|run) [(a|the)] timer for (an|one) hour ${FOR_WORDS}`, hour, {
-    examples: ['set a timer for an hour'],
-  }),
-  rule(`(set|start|run) [(a|the)] timer for half an hour ${FOR_WORDS}`, halfHour, {
-    examples: ['set a timer for half an hour'],
+  rule(`timer [(for|of|at|on)] <duration> ${FOR_WORDS}`, timer, {
+    examples: ['timer five minutes', 'timer thirty seconds'],
   }),
   rule(
-    '(remind|tell|ping|call) me in <number> (minutes|minute) [(to|about|for) [the] <clause>]',
+    '[(set|start|run|put)] [(a|the)] timer (for|on) [the] <timed> [(for|of|at|to)] <duration>',
+    timer,
+    { examples: ['timer for the vacuum fifteen minutes'] },
+  ),
+  rule(`(set|start|put) [me] [a] <duration> (on the (clock|timer)|timer) ${FOR_WORDS}`, timer, {
+    examples: ['put five minutes on the clock'],
+  }),
+  rule(
+    '(remind|tell|ping|call|wake|alert|beep|holler at|yell at|let) me [know] in <duration> [(to|about|for) [the] <clause>]',
     timer,
     { examples: ['remind me in twenty minutes to check the vacuum'] },
   ),
-  rule('(remind|tell) me in <number> (hours|hour) [(to|about|for) [the] <clause>]', timer, {
-    tags: { per: 'hours' },
-    examples: ['remind me in two hours'],
-  }),
   ...TIMED_WORK,
   ...RUNNING,
 ];

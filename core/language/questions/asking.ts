@@ -23,4 +23,4 @@ export const TELL =
 export const TODAY =
   '[(today|here|right now|now|on this [unit]|for this [unit]|on this one|at this ambient|with this ambient|in this heat|at <amount>)]';
 
-export const MY = '[(my|~the|~our|~your|~a|~this)]';
+export const MY = '[(my|~the|~our|~your|~a|~this|~that|~these|~those)]';

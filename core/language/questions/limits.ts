@@ -19,8 +19,8 @@ const safety =
   () =>
     ask({ ask: 'safety', about: topic });
 
-const MAY =
-  '(can i|is it safe to|is it ok to|am i ok to|am i good to|is this safe to|should i|may i)';
+const OK_TO =
+  '(can i|may i|could i|should i|is it (safe|ok|all right|alright|fine|good|clear) to|(ok|safe|good|clear) to|(am i|are we|is this) (ok|safe|good|clear) to|safe for me to)';
 
 /** How much may be put in, and what may safely be done. */
 export const LIMIT_QUESTIONS: readonly Rule[] = [
@@ -77,11 +77,25 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
       examples: ['what pressure should the nitrogen be at'],
     },
   ),
-  rule('(what is the|the) (max|maximum|highest) test pressure', limit('testPressure'), {
-    examples: ['what is the maximum test pressure'],
-  }),
   rule(
-    '(what|how high) (can|may|should) i (test|pressure test|pressurize|take) (it|this) (to|at)',
+    'what is the (most|max|maximum|highest|limit) [(pressure|nitrogen)] [that] i can (pressurize|test|pressure test|take|go|put|use|pump) [(this|it|the system|nitrogen)] [(to|on|in|up to|with)] [(it|this|nitrogen)]',
+    limit('testPressure'),
+    { examples: ['what is the most i can pressurize this to'] },
+  ),
+  rule(
+    'how (high|far|much) (can|may|should|do) i (pressurize|test|pressure test|take|pump) [up] (it|this|the system|the (low|high) side|the nitrogen) [(to|up|up to|with nitrogen)]',
+    limit('testPressure'),
+    { examples: ['how far can i pressurize the system'] },
+  ),
+  rule(
+    '[(what is the|the)] (max|maximum|highest) [nitrogen] test pressure',
+    limit('testPressure'),
+    {
+      examples: ['what is the maximum test pressure'],
+    },
+  ),
+  rule(
+    '(what|how high) (can|may|should|do) i (test|pressure test|pressurize|take) (it|this|the system|the (low|high) side|the (coil|evaporator|condenser)) (to|at)',
     limit('testPressure'),
     { examples: ['what can i test it to'] },
   ),
@@ -101,7 +115,7 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     { examples: ['how much can i put in the cylinder', 'how full can the tank be'] },
   ),
   rule(
-    'how much (charge|refrigerant|gas|freon) (does (it|this|the unit) (take|hold|need|get)|can i (add|put in|charge)|should (it|this) (take|have|hold|get)|is (it|this) supposed to have)',
+    'how much (charge|refrigerant|gas|freon|<refrigerant>) ((can|may) (it|this|the unit|this unit|i) (have|hold|take|use)|is allowed [(in here|in this|here)]|does (it|this|the unit) (take|hold|need|get)|can i (add|put in|charge)|should (it|this) (take|have|hold|get)|is (it|this) supposed to have)',
     limit('charge'),
     { examples: ['how much charge does it take'] },
   ),
@@ -116,10 +130,11 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     { examples: ['is it safe to braze'] },
   ),
   rule(
-    'can i (braze|solder|use a torch|use the torch|weld|torch) [(on [it|this]|this|it|here|now|this joint)]',
+    `${OK_TO} (braze|solder|weld|torch|(use|light) [(a|the|my)] torch|put (a|the|my) torch|(put|use) (heat|fire|flame)|unsweat|sweat) [(on|in|at|to)] [(it|this|here|now|that|<the> <part>)]`,
     safety('brazing'),
-    { examples: ['can i braze this joint'] },
+    { examples: ['ok to put a torch on it', 'can i braze this joint'] },
   ),
+
   rule(
     '(can i|is it safe to|is it ok to|am i ok to|am i good to|is this safe to) (open [up] (it|the system|this|the valve|the service valve|up)|cut into (it|the system)|open up|break into (it|the system))',
     safety('opening'),
@@ -151,32 +166,32 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     { examples: ['is it safe to turn it back on'] },
   ),
   rule(
-    `(${MAY} (use (nitrogen|oxygen|air|shop air|acetylene)|(pressurize|test|purge|pressure test) it with (nitrogen|oxygen|air|shop air))|can i use oxygen) [(to (test|purge|pressurize|leak test) (it|with)|on (it|this)|in (it|this))]`,
+    `(${OK_TO} (use (nitrogen|oxygen|air|shop air|acetylene)|(pressurize|test|purge|pressure test) it with (nitrogen|oxygen|air|shop air))|can i use oxygen) [(to (test|purge|pressurize|leak test) (it|with)|on (it|this)|in (it|this))]`,
     safety('nitrogen'),
     { examples: ['is it safe to use nitrogen'] },
   ),
   rule(
-    `(${MAY} (touch|short|discharge|short out|check|test) <the> (capacitor|cap|run capacitor|start capacitor|capacitors)|how do i (discharge|bleed|drain) <the> (capacitor|cap|capacitors|run capacitor|start capacitor))`,
+    `(${OK_TO} (touch|short|discharge|short out|check|test) <the> (capacitor|cap|run capacitor|start capacitor|capacitors)|how do i (discharge|bleed|drain) <the> (capacitor|cap|capacitors|run capacitor|start capacitor))`,
     safety('capacitor'),
     { examples: ['can i short the capacitor'] },
   ),
   rule(
-    `${MAY} (take <the> terminal cover off|take off <the> terminal cover|open <the> terminal (box|cover)|(check|touch|test) <the> [compressor] terminals)`,
+    `${OK_TO} (take <the> terminal cover off|take off <the> terminal cover|open <the> terminal (box|cover)|(check|touch|test) <the> [compressor] terminals)`,
     safety('terminals'),
     { examples: ['can i check the terminals'] },
   ),
   rule(
-    `${MAY} (heat|warm|warm up|torch) <the> (cylinder|tank|bottle|drum|jug|receiver) [up]`,
+    `${OK_TO} (heat|warm|warm up|torch) <the> (cylinder|tank|bottle|drum|jug|receiver) [up]`,
     safety('cylinder'),
     { examples: ['is it safe to heat the cylinder'] },
   ),
   rule(
-    `(${MAY} (work|be|breathe|stay|go) (in here|in there|in this room|in the walk in|in the cooler|in the box)|is the air (safe|ok|good) [in here])`,
+    `(${OK_TO} (work|be|breathe|stay|go) (in here|in there|in this room|in the walk in|in the cooler|in the box)|is the air (safe|ok|good) [in here])`,
     safety('air'),
     { examples: ['is it safe to work in here'] },
   ),
   rule(
-    `${MAY} (touch|grab|hold|feel) <the> (line|pipe|discharge line|compressor|suction line|liquid line|hot gas line|shell)`,
+    `${OK_TO} (touch|grab|hold|feel) <the> (line|pipe|discharge line|compressor|suction line|liquid line|hot gas line|shell)`,
     safety('touching'),
     { examples: ['can i touch the discharge line'] },
   ),
@@ -186,11 +201,11 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     { examples: ['do i need to lock it out'] },
   ),
   rule(
-    `(${MAY} (handle|work (on|with)) (this|the) (gas|refrigerant|freon)|(is|does) (this|that|the) (gas|refrigerant|freon) (safe|dangerous|flammable|toxic|poisonous|burn|explosive|bad to breathe)|(does|will) it burn|is it flammable)`,
+    `(${OK_TO} (handle|work (on|with)) (this|the) (gas|refrigerant|freon)|(is|does) (this|that|the) (gas|refrigerant|freon) (safe|dangerous|flammable|toxic|poisonous|burn|explosive|bad to breathe)|(does|will) it burn|is it flammable)`,
     safety('handling'),
     { examples: ['is this gas flammable'] },
   ),
-  rule(`${MAY} break the vacuum`, safety('opening'), {
+  rule(`${OK_TO} break the vacuum`, safety('opening'), {
     examples: ['is it safe to break the vacuum'],
   }),
 ];

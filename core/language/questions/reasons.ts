@@ -4,7 +4,7 @@ import { MY, plain } from './asking.ts';
 /** What is behind it, what to look at next, and where an answer came from. */
 export const REASON_QUESTIONS: readonly Rule[] = [
   heardRule(
-    '(what (is|would be|could be) causing (this|that|it)|~what is (wrong|the problem|going on|the matter) [(with it|with this|here)]|~what (could|would|might) (cause|be causing|make it do) (this|that|it)|~why is (it|that|this) (high|low|so high|so low|off|happening|doing that|doing this|tripping|warm|not cooling)|~what do you think [(it is|is wrong|is going on)]|~what are the (likely|possible) causes|~any ideas|~what (could|can|might|else could|else might) (it|this|that) be|~what else could cause (it|this|that)|~diagnose (it|this|that|the unit)|~what is your (diagnosis|guess|best guess|take)|~what is (likely|the likely cause|the cause|the most likely [cause]|causing the problem|making it do (that|this))|~why is it doing (that|this)|~why will it not (cool|start|run|hold temp)|~any idea (what is wrong|why)|~what do you make of (it|this|that)|~what am i looking at|~possible causes|~likely causes)',
+    '(what (is|would be|could be) causing (this|that|it)|~what is (wrong|the problem|going on|the matter) [(with it|with this|here)]|~what (could|would|might) (cause|be causing|make it do) (this|that|it)|~why is (it|that|this) (high|low|so high|so low|off|happening|doing that|doing this|tripping|warm|not cooling)|~what do you think [(it is|is wrong|is going on)]|~what are the (likely|possible) causes|~any ideas|~what (could|can|might|else could|else might) (it|this|that) be|~what else could cause (it|this|that)|~diagnose (it|this|that|the unit)|~what is your (diagnosis|guess|best guess|take)|~what is (likely|the likely cause|the cause|the most likely [cause]|causing the problem|making it do (that|this))|~why is it doing (that|this)|~why will it not (cool|start|run|hold temp)|~any idea (what is wrong|why)|~what do you make of (it|this|that)|~what am i looking at|~possible causes|~likely causes|~what are we looking at|~what is (up|wrong) with (it|this|that|her) [(thing|one|unit)]|~what gives|~what happened)',
     plain('causes'),
     {
       examples: ['what is causing this', 'why is it so high'],
@@ -25,7 +25,7 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    `(how come|what is making) ${MY} <asked> [(is|be|run|running)] (so|too|that|really|this) (high|low|off)`,
+    `(how come ${MY} <asked> [(is|be|run|running)] (so|too|that|really|this)|(what is making|what would make|why would|why does|what could make) ${MY} <asked> [(be|run|go|read|to be|to run)] [(so|too|that|really|this)]) (high|low|off|up|down)`,
     plain('causes'),
     { examples: ['how come head is so high'] },
   ),
@@ -40,19 +40,31 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     { examples: ['why is it short cycling'] },
   ),
   rule(
+    `(why|how come) (do|does|am|is|are) (i|it|we|there|you) [not] [(have|got|getting|have got|get|show|showing)] (no|so much|so little|low|high|too much|any|that much|a lot of) <asked>`,
+    plain('causes'),
+    { examples: ['why do i have no superheat'] },
+  ),
+  rule('<pause> (why|how come|any idea why|what gives)', plain('causes'), {
+    examples: [],
+  }),
+  rule('(why|why is that|how come|why so (high|low))', plain('causes'), {
+    alone: true,
+    examples: ['why'],
+  }),
+  rule(
     `(why is|what makes|what would (make|cause)|what causes|what could cause) [(a|the)] (high|low) <asked>`,
     plain('causes'),
     { examples: ['what causes high head pressure'] },
   ),
   heardRule(
-    '(what should i check next|~what (do i|should i|would you|should we) (check|look at|do|try|measure|test) [(next|now|first)]|~what is next|~what next|~what is the next (check|step|thing)|~next (check|step)|~where (do|should|would) i (go|look|test|check|measure|start looking) (next|from here|now|first)|~what (test|tests|check|checks) (should|do|would) (i|you) (do|run|make|start with) [(next|now|first)]|~what is the (next|first) (thing|test|place) to (check|do|look at|test|try|measure|look)|~where (do|should|would) i (put|stick|place) (the|my) (leads|meter|probes|meter leads|test leads|clamp) [(next|now)]|~what (do|would) you (need|want) [(from me|to know|next|me to (check|measure|do|read|look at))]|~what (reading|readings|number|numbers) (do you|are you) (need|missing|want)|~what (am i|are you|are we) missing|~what (should|do) i (get|read|give you|take) [(next|now)]|~where to [next]|~what now|~where (do|should) i (start|begin)|~what else should i check)',
+    '(what should i check next|~what (do i|should i|would you|should we) (check|look at|do|try|measure|test) [(next|now|first)]|~what is next|~what next|~what is the next (check|step|thing)|~next (check|step)|~where (do|should|would) i (go|look|test|check|measure|start looking) (next|from here|now|first)|~what (test|tests|check|checks) (should|do|would) (i|you) (do|run|make|start with) [(next|now|first)]|~what is the (next|first) (thing|test|place) to (check|do|look at|test|try|measure|look)|~where (do|should|would) i (put|stick|place) (the|my) (leads|meter|probes|meter leads|test leads|clamp) [(next|now)]|~what (do|would) you (need|want) [(from me|to know|next|me to (check|measure|do|read|look at))]|~what (reading|readings|number|numbers) (do you|are you) (need|missing|want)|~what (am i|are you|are we) missing|~what (should|do) i (get|read|give you|take) [(next|now)]|~where to [next]|~what now|~now what|~so what now|~what then|~then what|~what else (should|can|do|would) (i|you|we) (check|look at|test|try|do)|~what to (check|do|look at|test|measure) [(next|now|first)]|~what comes next|~where (do|should) i (start|begin))',
     plain('nextCheck'),
     {
       examples: ['what should i check next'],
     },
   ),
   heardRule(
-    '(where does that number come from|~where (did|do|does|would) (that|you|this|it|those) [(number|numbers)] (get that|come from|get [that] number)|~where (did|would|do) you come up with (that|it|this) [number]|~how (did|do|would|are) you (get|getting|figure|calculate|work out|know|come up with) (that|it|this) [number]|~(show|tell|explain) [me] (your work|the math|your math|how)|~says who|~what is that based on|~where is (that|this) [number] from|~where are (those|these) [numbers] from|~where (do|did) (those|these) [numbers] come from|~how is (that|this|it) worked out|~how did that (come out|get figured)|~what is the (formula|math|equation|source)|~what are you (basing|going by) [that] [on]|~according to (what|who)|~how is that (calculated|figured|worked out)|~why that number|~what formula|~explain that)',
+    '(where does that number come from|~where (did|do|does|would) (that|you|this|it|those) [(number|numbers)] (get that|come from|get [that] number)|~where (did|would|do) you come up with (that|it|this) [number]|~how (did|do|would|are) you (get|getting|figure|calculate|work out|know|come up with) (that|it|this) [number]|~(show|tell|explain) [me] (your work|the math|your math|how)|~says who|~what is that based on|~where is (that|this) [number] from|~where are (those|these) [numbers] from|~where (do|did) (those|these) [numbers] come from|~how is (that|this|it) worked out|~how did that (come out|get figured)|~what is the (formula|math|equation|source)|~what are you (basing|going by) [that] [on]|~according to (what|who)|~how is (that|this|it) (calculated|figured|worked out)|~how do you figure|~how would you figure|~how so|~prove it|~who says|~where did you find (that|it)|~how do you know|~why that number|~what formula|~explain that)',
     plain('working'),
     { examples: ['where does that number come from', 'how did you get that'] },
   ),

@@ -4,13 +4,15 @@ import { heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts
 import { refrigerantId } from '../slots.ts';
 import { ask } from './asking.ts';
 
-/** A saturation is asked by a temperature or by a pressure: without a unit it could be either. */
+/** A saturation is asked by a temperature or by a pressure: without a unit it could be either, above zero. */
 const saturation: Means = (tags, frame) => {
   const amount = amountIn(tags);
   if (amount.value === null) return null;
   const { units } = frame.context;
-  const said = amount.unit ?? (tags['as'] === 'temperature' ? 'degrees' : null);
-  const loose = said ?? (tags['as'] === 'pressure' ? (units === 'us' ? 'psi' : 'bar') : null);
+  const as = tags['as'] ?? asWorded(frame.wordsOf(frame.span));
+  const isTemperature = as === 'temperature' || amount.value < 0;
+  const said = amount.unit ?? (isTemperature ? 'degrees' : null);
+  const loose = said ?? (as === 'pressure' ? (units === 'us' ? 'psi' : 'bar') : null);
   // Forty what? Asked about, rather than the refrigerant alone taken for what the unit runs on.
   if (loose === null) return unclaimedOf(amount.value, tags);
   const unit = unitFor(loose, 'temperature', units) ?? unitFor(loose, 'gaugePressure', units);
@@ -18,6 +20,14 @@ const saturation: Means = (tags, frame) => {
   const value = unit === 'inHg' ? 0 - Math.abs(amount.value) : amount.value;
   return ask({ ask: 'saturation', value, unit, refrigerant: refrigerantId(tags['refrigerant']) });
 };
+
+/** Asked for a pressure, the number is a temperature, and the other way about. */
+function asWorded(words: string): 'temperature' | 'pressure' | null {
+  const asksPressure = /\b(?:pressure|psi)\b/i.test(words);
+  const asksTemperature = /\btemp/i.test(words);
+  if (asksPressure === asksTemperature) return null;
+  return asksPressure ? 'temperature' : 'pressure';
+}
 
 const unclaimedOf = (value: number, tags: Tags): Meaning | null =>
   refrigerantId(tags['refrigerant']) === null ? null : { unclaimed: [String(value)] };
@@ -45,7 +55,7 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    '(saturation [(temp|temperature|pressure)]|convert|p t for|pt for) [(at|for|of)] <amount> [(on|for|with|of|in) <refrigerant>]',
+    `[(what is|give me)] [the] (saturation [(temp|temperature|pressure)]|convert|p t|pt) [(at|for|of|on)] <amount> [(on|for|with|of|in) <refrigerant>]`,
     saturation,
     { examples: ['saturation at one ten degrees'] },
   ),
@@ -59,6 +69,43 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     saturation,
     { examples: ['what pressure does four oh four boil at zero degrees'] },
   ),
+  rule(
+    `what does <amount> [(condensing|evaporating|degrees condensing|saturated)] (come (to|out to)|equal|work out to|convert to|correspond to|give [me]|translate to) ${ON}`,
+    (tags, frame) =>
+      /condens|evap|saturat/i.test(frame.wordsOf(frame.span))
+        ? saturation({ ...tags, as: 'temperature' }, frame)
+        : saturation(tags, frame),
+    { examples: ['what does one ten condensing come to on four forty eight'] },
+  ),
+  rule(`[the] (pressure|psi) (at|for|of) <amount> ${ON}`, saturation, {
+    alone: true,
+    tags: { as: 'temperature' },
+    examples: ['pressure at ninety five degrees'],
+  }),
+  rule(`[the] (temperature|temp) (at|for|of) <amount> ${ON}`, saturation, {
+    alone: true,
+    tags: { as: 'pressure' },
+    examples: ['temperature at forty psi'],
+  }),
+  rule(`<amount> ${ON} (is|equals|makes|gives) (what|how much)`, saturation, {
+    examples: ['fifty degrees on r 22 equals what'],
+  }),
+  rule(
+    `<amount> ${ON} (is (what|how much) (pressure|psi)|is (what|how much) in (pressure|psi)|what pressure)`,
+    saturation,
+    {
+      tags: { as: 'temperature' },
+      examples: ['twenty degrees on one thirty four is what pressure'],
+    },
+  ),
+  rule(
+    `<amount> ${ON} (is what (temperature|temp)|is (what|how much) in (degrees|temperature)|what (temp|temperature))`,
+    saturation,
+    { tags: { as: 'pressure' }, examples: ['sixty psi on two ninety is what temperature'] },
+  ),
+  rule('<refrigerant> at <amount> [is] what (pressure|temp|temperature)', saturation, {
+    examples: ['four oh four at thirty degrees what pressure'],
+  }),
   rule('what is <refrigerant> at <amount>', saturation, {
     examples: ['what is four oh four at twenty degrees'],
   }),

@@ -20,9 +20,13 @@ const marginOf =
   () =>
     ask({ ask: 'margin', about: quantity });
 
-/** Of what was last measured at, where the switch is not named. */
+/** Of what was last measured at, where the switch is not named; else which one is asked. */
 const lastSwitchOpen: Means = (_tags, { context }) =>
-  context.lastPlace === null ? null : ask({ ask: 'switch', about: context.lastPlace });
+  ask({ ask: 'switch', about: context.lastPlace });
+
+/** "Is it open?" may be of a door: only of what a meter was put at. */
+const placeOfLast: Means = (tags, frame) =>
+  frame.context.lastPlace === null ? null : lastSwitchOpen(tags, frame);
 
 const SIDES = [
   ['(high [(pressure|side|head)]|high head)', 'highCutoutPressure'],
@@ -36,7 +40,7 @@ const marginsOfSide = SIDES.flatMap(([side, quantity]): readonly Rule[] => {
   const CONTROL = `(${side} (cut out|switch|control|limit|trip [point]|cut off))`;
   return [
     rule(
-      `how (close|near|far) (${WE}|i am|we are) [(getting|coming)] (to|from|off|away from) [the] (${CONTROL}|(tripping|cutting out|opening) [(on|the)] [the] (${CONTROL}|${side}))`,
+      `how (close|near|far) [(${WE}|i am|we are)] [(getting|coming)] (to|from|off|away from|above|below|over|under) [the] (${CONTROL}|(tripping|cutting out|opening) [(on|the)] [the] (${CONTROL}|${side})) [(${WE}|i am|we are)]`,
       marginOf(quantity),
     ),
     rule(
@@ -48,7 +52,15 @@ const marginsOfSide = SIDES.flatMap(([side, quantity]): readonly Rule[] => {
       marginOf(quantity),
     ),
     rule(
-      `how (much [(room|margin|more|further|farther|higher)]|many (psi|pounds)|far) [(is there|do i have|is left|have i got)] (before|until|till|to) [the] ${CONTROL} [${ACTS}]`,
+      `how (much [(room|margin|more|further|farther|higher)]|many (psi|pounds)|far) [(is there|do i have|is left|have i got)] (before|until|till|to) ([the] ${CONTROL} [${ACTS}]|(it|she|that) (${ACTS}|shuts down) [on] [the] (${CONTROL}|${side}))`,
+      marginOf(quantity),
+    ),
+    rule(
+      `((am i|are we|is it) (going to|about to)|will (i|it|we)) (trip|cut out|kick out|go off|go out) [(on|the)] [the] (${CONTROL}|${side})`,
+      marginOf(quantity),
+    ),
+    rule(
+      `how (close|near|far) is ${MY} <asked> (to|from|off) [the] ${CONTROL}`,
       marginOf(quantity),
     ),
     rule(
@@ -69,7 +81,7 @@ export const SWITCH_QUESTIONS: readonly Rule[] = [
     examples: ['how close is head to the cut out'],
   }),
   rule(
-    `how close is ${MY} <asked> to [the] (cut out|~cutting out|~tripping|~switch|~limit|~high limit|~high pressure (cut out|switch|control)|~low pressure (cut out|switch|control)|~trip [point])`,
+    `how (close|~near) is ${MY} <asked> to [the] (cut out|~cutting out|~tripping|~switch|~limit|~high limit|~high pressure (cut out|switch|control)|~low pressure (cut out|switch|control)|~trip [point])`,
     margin,
     {
       examples: ['how close is head to tripping'],
@@ -105,6 +117,9 @@ export const SWITCH_QUESTIONS: readonly Rule[] = [
     margin,
     { examples: ['how many psi till it trips'] },
   ),
+  rule('((am i|are we|is it) (going to|about to)|will (i|it)) (trip|cut out|kick out)', margin, {
+    examples: ['am i about to trip'],
+  }),
   rule('how (close|near|far) (to|from) [the] cut out (am i|are we|is it)', margin, {
     examples: ['how far from the cut out am i'],
   }),
@@ -124,6 +139,17 @@ export const SWITCH_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule('is (that|this|the) (switch|control) (open|closed|tripped|open or closed)', lastSwitchOpen),
+  rule(
+    '(tell me|let me know|can you tell|do you know|any idea|i wonder) (if|whether) <the> <place> is (open|closed|tripped|good|bad)',
+    switchOpen,
+    { examples: ['tell me if the contactor is open'] },
+  ),
+  rule('is it (open|closed|tripped|open or closed)', placeOfLast, { alone: true }),
+  rule(
+    '(does that mean|is that telling me|would that mean|do you think|are you saying|is it that) [that] [the] <place> is (open|closed|tripped|bad)',
+    switchOpen,
+    { examples: ['does that mean the high pressure switch is open'] },
+  ),
   rule(
     'is (my|this|that|our) <place> (open|closed|tripped|open or closed|stuck|stuck open|stuck closed|bad|good|making|made)',
     switchOpen,

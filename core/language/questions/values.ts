@@ -8,7 +8,11 @@ const about =
   (tags) =>
     ask({ ask: kind, about: aboutIn(tags) });
 
-const NOW = '[~(now|right now|at|at now|currently|reading|at right now|again)]';
+const NOW =
+  '[~(now|right now|at|at now|currently|reading|at right now|again|i gave you|i told you|i said|you got|you have|here)]';
+/** Whether it is as it should be. */
+const RIGHT =
+  '(high|low|ok|good|normal|right|all right|where it (should|needs to|ought to) be|in range|off|fine|close|too high|too low|high or low|on target|in line|about right|bad|any good|[(good|cold|warm|hot|high|low)] enough|where it is (supposed|meant) to be|too (cold|warm|hot|much)|acceptable|reasonable|up to par|way (off|high|low|up)|in spec|out of range|out of line|where i (want|need) it)';
 
 /** Two quantities in one question are two questions. */
 const aboutBoth =
@@ -28,7 +32,7 @@ const valueOf =
 /** What something should be, what it is, and how far apart the two are. */
 export const VALUE_QUESTIONS: readonly Rule[] = [
   heardRule(
-    `(what|where) should ${MY} <asked> be [~(at|running|sitting at|reading|right now|here|on this|at right now)]`,
+    `(what|where) (should|~ought|~must|~would|~does) ${MY} <asked> [~(to|need to|have to|want to)] (be|~run|~read|~sit) [~(at|running|sitting at|reading|right now|here|on this|at right now|today|with this weather)]`,
     about('target'),
     {
       examples: ['what should head be', 'where should my head be at'],
@@ -42,17 +46,17 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    `(what is|what is a|what is the|give me the|give me a|what would be a|tell me the|and the|what is my) (target|normal|good|right|proper|ideal|correct|expected) <asked>`,
+    `(what is|what is a|what is the|give me the|give me a|what would be a|tell me the|and the|what is my) (target|normal|good|right|proper|ideal|correct|expected) <asked> [(on|for) [a] <refrigerant>]`,
     about('target'),
     {
       examples: ['what is the target suction'],
     },
   ),
   rule(
-    `what <asked> (should i|am i supposed to|do i want to|would you) (have|see|expect|want|be at|look for)`,
+    `(what|what kind of|what sort of|which|how much|how many degrees [of]) <asked> (should (i|we|you|it|this)|am i supposed to|do (i|we|you) want to|would you|must (i|it)|can i|does (it|this)) (have|see|expect|want|be at|look for|be seeing|be running|run|be|get|need|like)`,
     about('target'),
     {
-      examples: ['what superheat should i have'],
+      examples: ['what superheat should i have', 'how much subcooling should i have'],
     },
   ),
   rule(
@@ -61,7 +65,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     { examples: ['what am i looking for on the head'] },
   ),
   rule(
-    `[the] <asked> (should|ought to|needs to|has to|is supposed to) be [at] what`,
+    `[the] <asked> ([it] (should|ought to|needs to|has to|must) be|[is] supposed to be|supposed to run) [at] what`,
     about('target'),
     {
       examples: ['suction should be what'],
@@ -122,14 +126,36 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
   rule('what is (my|the) target', () => ask({ ask: 'target', about: null }), {
     examples: ['what is my target'],
   }),
-  rule(`[the] (target|ideal) <asked>`, about('target'), {
+  rule(`[the] <asked> (where|what) (should|ought|must) it [to] be [at]`, about('target'), {
+    examples: ['head where should it be'],
+  }),
+  rule(
+    `how (high|low|cold|warm|hot|much) (should|must|ought) (${MY} <asked> [to] (be|run|get|go)|be ${MY} <asked>)`,
+    about('target'),
+    { examples: ['how high should head be'] },
+  ),
+  rule(
+    `(what|which) (value|pressure|number|temperature|temp) (should|must) ${MY} <asked> (have|be|show)`,
+    about('target'),
+    { examples: ['what value should the suction have'] },
+  ),
+  rule(
+    `(what|which) (value|pressure|number|temperature|temp) (should|must) (have|be) ${MY} <asked>`,
+    about('target'),
+  ),
+  rule(
+    `(what|where) (is|should) <the> (evaporator|evap|coil) [supposed to] (be|run|sit) at`,
+    () => ask({ ask: 'target', about: 'evaporatingTemp' }),
+    { examples: ['what is the evaporator supposed to run at'] },
+  ),
+  rule(`[(the|my)] (target|ideal|goal|normal) [for] <asked> [(please|here)]`, about('target'), {
     alone: true,
     examples: ['target superheat'],
   }),
   rule(
-    `(what <asked>|how much <asked>|how (high|low) a <asked>) (do (i|we|you) (want|need)|should (i|we|it) (have|be at|be getting|see|run|be running)|am i supposed to (have|see|be at)|would you (want|like|look for))`,
+    `(what <asked>|which <asked>|how much <asked>|how (high|low) a <asked>) ((am i|are we) (after|looking for|shooting for|aiming for|wanting)|is (normal|good|right|ok|enough|typical|correct|usual) [(here|for this|on this|on this unit|on this one)]|do (i|we|you) (want|need)|should (i|we) be getting)`,
     about('target'),
-    { examples: ['what superheat do i want', 'how much subcooling should i have'] },
+    { examples: ['what superheat do i want'] },
   ),
   rule(
     `(what do (you|i|we) (want|need|like)|what would you (want|like|expect)|what (should|do) i (shoot|look|aim) for) [(for|on|with)] ${MY} <asked>`,
@@ -148,10 +174,30 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
       examples: ['what is a good head pressure here'],
     },
   ),
+  // "Is eight degrees enough?" tells no reading: it asks what is right.
+  rule(`(is|would|are) <amount> (of|on|for) ${MY} <asked> ${RIGHT}`, about('compare'), {
+    examples: ['is eight degrees of superheat enough'],
+  }),
+  rule(
+    `(is|would) <amount> [be] [too] (high|low|good|ok|normal|right|much) (for|on) ${MY} <asked>`,
+    about('compare'),
+    {
+      examples: ['is two hundred high for head'],
+    },
+  ),
   rule('what should (it|that|this) be [at]', () => ask({ ask: 'target', about: null }), {
     examples: ['what should it be'],
   }),
   heardRule(`what is ${MY} <asked> ${NOW}`, about('value'), { examples: ['what is my superheat'] }),
+  rule(`[the] (last|latest) <asked>`, about('value'), { alone: true, examples: ['last box temp'] }),
+  rule(`what (is|was) ${MY} (last|latest|current|actual|present) <asked> ${NOW}`, about('value'), {
+    examples: ['what is the last head i gave you'],
+  }),
+  rule(
+    `what (did|do|have) (i|we|you) (say|have|read|tell you|put) ${MY} <asked> (was|is|at|were) [at]`,
+    about('value'),
+    { examples: ['what did i say the box was'] },
+  ),
   rule(
     `(what are|what was|give me|tell me|how much is|how much|what do i have for|calculate|figure|work out|read me|what have i got for|what did i get for) ${MY} <asked> ${NOW}`,
     about('value'),
@@ -176,12 +222,20 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
       examples: ['where is my head at'],
     },
   ),
-  rule('what (am i|are we|is it) condensing at', valueOf('condensingTemp'), {
-    examples: ['what am i condensing at'],
-  }),
-  rule('what (am i|are we|is it) (evaporating|boiling) at', valueOf('evaporatingTemp'), {
-    examples: ['what am i evaporating at'],
-  }),
+  rule(
+    '(what|what (temperature|temp)|where) (am i|are we|is it) condensing [at]',
+    valueOf('condensingTemp'),
+    {
+      examples: ['what am i condensing at'],
+    },
+  ),
+  rule(
+    '(what|what (temperature|temp)|where) (am i|are we|is it) (evaporating|boiling) [at]',
+    valueOf('evaporatingTemp'),
+    {
+      examples: ['what am i evaporating at'],
+    },
+  ),
   heardRule(
     '(how far off am i|am i (high|low)|is that normal)',
     () => ask({ ask: 'compare', about: null }),
@@ -204,9 +258,38 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     about('compare'),
     { examples: ['am i high or low on the head'] },
   ),
-  rule(`how (much|far) (over|under|high|low|off|out) is ${MY} <asked>`, about('compare'), {
-    examples: ['how far under is my suction'],
+  rule(
+    `how (much|far) is ${MY} <asked> (off|over|under|high|low|out|above|below)`,
+    about('compare'),
+    {
+      examples: ['how much is the suction off'],
+    },
+  ),
+  rule(`how (bad|good|high|low|wrong|far off) (is|are) ${MY} <asked>`, about('compare'), {
+    examples: ['how bad is the head'],
   }),
+  rule(
+    `how (far|close|near|much) (is|are) ${MY} <asked> (from|to|above|below|over|under|off) [(the|my|it is)] (target|normal|right|goal|where (it|they) (should|needs to|ought to) be|what it (should|ought to) be)`,
+    about('compare'),
+    { examples: ['how far is suction from where it should be'] },
+  ),
+  rule(
+    `how (far|much|close) (above|below|over|under|to|from|off) [of] [(the|my)] target (is|are) ${MY} <asked>`,
+    about('compare'),
+    { examples: ['how far above target is the head'] },
+  ),
+  rule(
+    `[the] <asked> [(is|it is)] (good or bad|good or not|ok or not|high or low|normal or not|too high or too low)`,
+    about('compare'),
+    { examples: ['head is good or bad'] },
+  ),
+  rule(
+    `how (much|far) (over|under|high|low|off|out|above|below) is ${MY} <asked>`,
+    about('compare'),
+    {
+      examples: ['how far under is my suction'],
+    },
+  ),
   rule(
     `(does|do) ${MY} <asked> (look|sound) (right|good|ok|normal|high|low|about right)`,
     about('compare'),
@@ -221,7 +304,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     examples: ['how is my suction looking'],
   }),
   rule(
-    `is ${MY} <asked> [(too|running|a little|a bit)] (high|low|ok|good|normal|right|all right|where it (should|needs to|ought to) be|in range|off|fine|close|too high|too low|high or low|on target|in line|about right)`,
+    `(is|are) ${MY} <asked> [(too|running|a little|a bit|looking|still|way|really)] ${RIGHT} [(now|here|today|for this|for you|(for|at|in|with) <amount>)]`,
     about('compare'),
     {
       examples: ['is my head too high'],

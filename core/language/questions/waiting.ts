@@ -1,7 +1,9 @@
-import { amountIn, unitFor } from '../measure.ts';
+import { amountIn, measured } from '../measure.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId } from '../slots.ts';
 import { ask, MY, plain } from './asking.ts';
+
+const PLAIN = { low: null, high: null, hedged: false, overlimit: false } as const;
 
 const eta: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
@@ -10,8 +12,9 @@ const eta: Means = (tags, frame) => {
   // A range is no single target: its numbers are asked about.
   if (low !== null) return null;
   if (value === null) return ask({ ask: 'eta', about: quantity });
-  const unit = unitFor(said ?? 'degrees', 'temperature', frame.context.units);
-  return unit === null ? null : ask({ ask: 'eta', about: quantity, value, unit });
+  const found = measured(quantity, { ...PLAIN, value, unit: said }, frame.context.units);
+  if (found?.unit == null) return null;
+  return ask({ ask: 'eta', about: found.quantity, value: found.value ?? value, unit: found.unit });
 };
 
 /** What comes down to a number of degrees is the box, unless another temperature was just spoken of. */
@@ -23,30 +26,37 @@ const ofTheBox: Means = (tags, frame) => {
   );
 };
 
+/** How long to a number alone could be to anything, but that microns are the vacuum's. */
+const toMicrons: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  if (unit === 'micron') return eta({ ...tags, quantity: 'vacuum' }, frame);
+  return unit === 'degrees' || unit === 'degF' || unit === 'degC' ? ofTheBox(tags, frame) : null;
+};
+
 const trend: Means = (tags) => ask({ ask: 'trend', about: quantityId(tags['quantity']) });
 
 const MOVING =
-  'coming down|going down|dropping|falling|rising|climbing|going up|coming up|moving|trending [(up|down)]|holding|steady|changing|stable|settled|settling|leveled|leveled out';
+  'coming down|going down|dropping|falling|rising|climbing|going up|coming up|moving|trending [(up|down)]|holding|steady|changing|stable|settled|settling|leveled|leveled out|level|pulling down|creeping [(up|down)]|flat|come down|come up|gone (up|down)|moved|stopped|drifting|changed|dropped';
 
 /** When something will be reached, which way it goes, and how long the timer still runs. */
 export const WAITING_QUESTIONS: readonly Rule[] = [
   rule(
-    `when will ${MY} <quantity> (be|hit|reach|get to|get down to|be down to|be at|come down to|make|pull down to) [(at|down to)] <amount>`,
+    `(when|what time) (will|is) ${MY} <quantity> [going to] (be|hit|reach|get to|get down to|be down to|be at|come down to|make|pull down to) [(at|down to)] <amount>`,
     eta,
     { examples: ['when will the box be at thirty six'] },
   ),
   rule(
-    `how long (until|till|before|will it take|for) [(to get|for)] ${MY} <quantity> [(to|is|will|gets)] (be|hit|hits|reach|reaches|get to|gets to|at|down to|to|make|get down to|gets down to|comes down to) [(at|down to)] <amount>`,
+    `how (long|much longer) (until|till|before|will it take|for) [(to get|for)] ${MY} <quantity> [(to|is|will|gets)] (is|be|hit|hits|reach|reaches|get to|gets to|at|down to|to|make|get down to|gets down to|comes down to) [(at|down to)] <amount>`,
     eta,
     { examples: ['how long until the box is at thirty six'] },
   ),
   rule(
-    'how long (until|till|before) it (is|gets|hits|reaches|is down|gets down|comes down) [(at|to|down to)] <amount>',
+    'how (long|much longer) (until|till|before) it (is|gets|hits|reaches|is down|gets down|comes down) [(at|to|down to)] <amount>',
     ofTheBox,
     { examples: ['how long until it is down to thirty six'] },
   ),
   rule(
-    '(when will (it|she)|how long (will it take|does it take|for it|till we are|until we are)) [to] (be|hit|reach|get [down] to|be down to|be at|come down to|make|pull down to) [(at|down to)] <amount>',
+    '(when (will|is) (it|she|that|we) [going to]|how long (will it take|does it take|for it|(till|until|before) we (are|get))) [to] ([down] (at|to)|be|hit|reach|get [down] to|be down to|be at|come down to|make|pull down to) [(at|down to)] <amount>',
     ofTheBox,
     { examples: ['how long will it take to get to thirty six'] },
   ),
@@ -55,32 +65,53 @@ export const WAITING_QUESTIONS: readonly Rule[] = [
     eta,
     { examples: ['when will the box be down to temperature'] },
   ),
+  rule(
+    `(when (do|will) (we|it)|how long (until|till|before) (we|it)) (reach|reaches|hit|hits|get to|gets to|make|makes|gets down to|get down to) [the] (set point|temp|temperature)`,
+    ofTheBox,
+    { examples: ['when do we reach set point'] },
+  ),
+  // Whatever is asked of a time, with a number to be reached in it, must not be taken for a reading.
+  rule(
+    '(how long|how much longer|(when|what time) (will|is|do|does|would)) <until> <the> <quantity> <until> <amount>',
+    eta,
+    {
+      examples: ['when do you think the box will hit forty'],
+    },
+  ),
+  rule('how long (to|until|till|before) <amount>', toMicrons, {
+    examples: ['how long to five hundred microns'],
+  }),
   heardRule(
     '(has it settled|~(can i|may i|should i|is it time (to|for)|is it ready (to|for)|ready to|when (can|should|do) i|am i ready to) [(take|read|get|do)] [(the|my)] after [(readings|numbers)] [(yet|now)])',
     () => ask({ ask: 'trend', about: null }),
     { examples: ['has it settled', 'can i take the after readings'] },
   ),
   rule(
-    `(is|has) ${MY} <quantity> [(still|been)] (${MOVING}) [(yet|now|any|at all|out|down)]`,
+    `(is|has|are|have) ${MY} <quantity> [(still|been|stopped|quit|started|starting to|begun)] (${MOVING}) [(yet|now|any|at all|out|down)]`,
     trend,
     { examples: ['is the box coming down'] },
   ),
   rule(
-    `(how is ${MY} <quantity> (trending|moving|doing|settling)|what is ${MY} <quantity> (doing|trend|up to)|did ${MY} <quantity> (hold|settle|come down|move)|which way is ${MY} <quantity> (going|moving|headed|trending))`,
+    `(what is the trend (on|of|for) ${MY} <quantity>|how is ${MY} <quantity> (trending|moving|doing|settling)|what is ${MY} <quantity> (doing|trend|up to)|did ${MY} <quantity> (hold|settle|come down|move)|which (way|direction) is ${MY} <quantity> (going|moving|headed|heading|trending|drifting))`,
     trend,
     { examples: ['which way is suction going'] },
   ),
   rule(
-    `((is|has) it [(still|been)] (${MOVING}|pulling down) [(yet|now|any|at all|out|down)]|did it (hold|settle|settle out|move)|have (they|things|pressures|the pressures) (settled|leveled out) [(yet|out|down)]|are (they|things|pressures|the pressures) (steady|settled|stable|holding) [yet]|which way is it going|what is the trend|how is it trending)`,
+    `((is|has) it [(still|been|stopped|quit|started)] (${MOVING}|pulling down) [(yet|now|any|at all|out|down)]|did it (hold|settle|settle out|move)|have (they|things|pressures|the pressures) (settled|leveled out) [(yet|out|down)]|are (they|things|pressures|the pressures) (steady|settled|stable|holding) [yet]|which way is it going|what is the trend|how is it trending)`,
     () => ask({ ask: 'trend', about: null }),
     { examples: ['is it coming down'] },
   ),
   heardRule(
-    'how (long|~much time|~many minutes) [~is] left [~(on|for) [the] <timed>] [~timer]',
+    'how (long|~much time|~many minutes|~much longer) [~is] (left|~to go|~remaining) [~(on|for) [the] <timed>] [~timer]',
     plain('timeLeft'),
     {
       examples: ['how long left', 'how much time is left on the defrost'],
     },
+  ),
+  rule(
+    '(how (long|much time|much longer|many minutes) (on|for) [(the|my)] (<timed>|timer|clock)|(what is|where is) [(the|my)] timer [at]|how long (has|have) (it|i|we) got|is [(the|my)] timer (up|done|over|finished|running|still (going|running)) [yet]|is (the|my) time up [yet]|how long (has|does) (the|my) timer (got|have) [left]|(time|minutes) remaining)',
+    plain('timeLeft'),
+    { examples: ['how long on the timer'] },
   ),
   rule('how long (has|does) [the] <timed> (got|have) [left]', plain('timeLeft'), {
     examples: ['how long has the vacuum got'],

@@ -2,8 +2,18 @@ import type { PlaceId } from '../../terms/names.ts';
 
 /** Where a meter is put. */
 export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
-  highPressureSwitch: ['high pressure switch', '~(high|head) [pressure] (switch|control)'],
-  lowPressureSwitch: ['low pressure switch', '~(low|suction) [pressure] (switch|control)'],
+  highPressureSwitch: [
+    'high pressure switch',
+    '~(high|head) [(pressure|side)] (switch|control)',
+    '~high pressure cut out',
+    '~(h p|hp) (switch|control)',
+  ],
+  lowPressureSwitch: [
+    'low pressure switch',
+    '~(low|suction) [(pressure|side)] (switch|control)',
+    '~low pressure cut out',
+    '~(l p|lp) (switch|control)',
+  ],
   contactor: ['contactor', '~contactor (coil|points|contacts)', '~coil of the contactor'],
   lineSide: ['line side', '~line side of the contactor', '~(line in|incoming line|the line|line)'],
   loadSide: ['load side', '~load side of the contactor', '~load'],

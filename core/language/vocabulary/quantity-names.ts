@@ -113,8 +113,8 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~discharge (temp|temperature)',
     '~hot gas [line] [(temp|temperature)]',
   ],
-  superheat: ['superheat', '~super heat', '~s h', '~sh'],
-  subcooling: ['subcooling', '~sub cooling', '~subcool', '~sub cool', '~s c'],
+  superheat: ['superheat', '~super heat', '~s h', '~sh', '~superheating'],
+  subcooling: ['subcooling', '~sub cooling', '~subcool', '~sub cool', '~s c', '~sc'],
   highCutoutPressure: [
     'high pressure cut out',
     '~(high|high side|head pressure|high head) cut out',

@@ -1,25 +1,31 @@
 import type { FindingStateId } from '../../terms/names.ts';
 
+/** What settles on a coil or in a drain. */
+export const DIRT =
+  '(grease|dirt|dust|lint|flour|grime|hair|fuzz|cottonwood|crud|gunk|slime|mold|leaves|feathers|fur|debris|scale|cobwebs|sludge|algae)';
+
 /** What a part is said to be, after "is". */
 export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   dirty: [
     'dirty',
     '~(filthy|nasty|greasy|dusty|grimy|matted|caked [up]|fouled)',
-    '~(caked|loaded|coated|matted) [up] with (grease|dirt|dust|lint|flour|grime)',
-    '~(full of|covered in) (grease|dirt|dust|lint)',
+    `~(caked|loaded|coated|matted|covered|thick|furry|fuzzy|lined) [up] with ${DIRT}`,
+    `~(full of|covered in) ${DIRT}`,
+    '~(disgusting|gross|a mess|furry|not clean|needs cleaning|never been cleaned)',
   ],
   plugged: [
     'plugged',
     'clogged',
     '~(plugged|clogged|stopped|packed) (up|solid)',
-    '~(blocked|restricted|impacted|packed)',
-    '~(plugged|clogged|packed|blocked) [up] with (grease|dirt|dust|lint|ice|slime)',
+    '~(blocked|restricted|impacted|packed|choked|stopped up|obstructed|kinked) [off]',
+    `~(plugged|clogged|packed|blocked|choked|stuffed|jammed|stopped) [(up|off|solid)] with (ice|${DIRT})`,
   ],
   iced: [
     'iced up',
     'frozen',
     '~iced [over]',
     '~(frozen|froze|frosted|frosting|icing) [(up|over|solid)]',
+    '~(frosted|iced|icing) (up|over) solid',
     '~(a|one) (block|sheet) of ice',
     '~(a|one) solid (block|sheet) of ice',
     '~(full of|covered in) (ice|frost)',
@@ -52,16 +58,19 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     'noisy',
     '~(loud|rattling|squealing|squeaking|grinding|vibrating|making noise|humming|knocking|screeching|chattering|buzzing|clicking)',
   ],
-  loose: ['loose', '~(hanging|hanging off|hanging loose|coming off|falling off|wobbly)'],
+  loose: [
+    'loose',
+    '~(hanging|hanging off|hanging loose|coming off|falling off|wobbly|wobbling|disconnected from the pipe|not (strapped|attached|tight|secured|clamped|insulated|making (good|any) contact) [(down|on)]|flopping around|backed out)',
+  ],
   burnt: [
     'burnt',
-    '~(burned|burned up|burnt up|burnt out|burned out|charred|melted|pitted|scorched|fried)',
+    '~(burned|burned up|burnt up|burnt out|burned out|charred|melted|pitted|scorched|fried|cooked|toasted|blackened|discolored|overheated and melted|black)',
   ],
   missing: ['missing', '~(gone|not there|not installed)'],
   failed: [
     'failed',
     'bad',
-    '~(broken|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|broke|gone bad|blown|seized [up]|locked up|frozen up solid|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|grounded|bulged|toast|junk|damaged|no good|stuck|sticking|jammed)',
+    '~(broken|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|broke|gone bad|blown|seized [up]|locked up|frozen up solid|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|grounded|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|rubbed through|noisy and worn|kicked)',
   ],
   ok: [
     'good',
@@ -76,7 +85,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~short cycling',
     '~short cycling on (high|low) [pressure]',
     '~(cycling|kicking) on and off',
-    '~cycling on (the [internal] overload|overload|high pressure|low pressure)',
+    '~(cycling|cutting out|cutting off|shutting off|shutting down|kicking off) [off] on [(the|it is)] [internal] (overload|high (pressure|head)|low (pressure|side|suction)|head pressure)',
   ],
   hunting: ['~(hunting|hunting back and forth|surging)'],
   humming: ['~(humming|buzzing) [(but|and)] not (starting|turning|running)'],
@@ -90,7 +99,18 @@ export const LIFELESS = '(dead|out|down)';
 
 /** What a part is said to do, without "is". */
 export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
-  leaking: ['leaks', 'has a leak', 'has leaks'],
+  running: [
+    '(kicked|came|fired) [back] on',
+    'came (back|right back) on',
+    '(started|fired|starts|fires) [right] up',
+    '(runs|started|starts) [(fine|good|ok|now|again)]',
+  ],
+  leaking: [
+    'leaks [(oil|gas|water)]',
+    '(has|has got) a [(small|bad|big|little|slow)] leak',
+    'has leaks',
+    'drips',
+  ],
   noisy: ['rattles', 'squeals', 'makes noise', 'hums', 'is making a noise'],
   notRunning: [
     'will not (run|start|turn|spin|come on)',
@@ -106,11 +126,14 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
   ],
   failed: [
     '(has|have) failed',
+    'reads (wrong|off)',
+    'will not (seal|close all the way|latch|hold)',
+    'went (bad|out)',
     'failed',
     'does not close',
     'does not seal',
     'is not sealing',
-    'has a (crack|tear|hole|split) [in it]',
+    '(has|has got|is got|got) a [(big|small|little|nasty|bad)] (crack|tear|hole|split|rip|cut) [in it]',
     'burned out',
   ],
   tripped: [
@@ -144,6 +167,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
   shortCycling: [
     'short cycles',
     'keeps short cycling',
+    'keeps (cycling|cutting out|cutting off|shutting off|kicking off) [off] on [(the|it is)] [internal] (overload|high (pressure|head)|low (pressure|side|suction)|head pressure)',
     'keeps (cutting|cycling|kicking) (on and off|in and out)',
   ],
   hunting: ['hunts', 'keeps hunting', 'will not settle [down]'],

@@ -43,6 +43,7 @@ export const UNIT_NAMES: Record<SpokenUnit, readonly string[]> = {
   Mohm: ['megohms', '~(megohm|meg|megs|megaohm|megaohms)', '~(mega|meg) (ohm|ohms)'],
   uF: ['microfarads', '~(microfarad|mfd|uf|mike|mikes)', '~micro (farad|farads)', '~m f d'],
   W: ['watts', '~(watt|w)'],
+  kW: ['~(kilowatts|kilowatt|kw)', '~k w'],
   oz: ['ounces', '~(ounce|oz)'],
   lb: [],
   g: ['grams', '~(gram|g)'],

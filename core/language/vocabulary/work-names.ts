@@ -16,43 +16,54 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
       '~(cleaned (up|off|out)|blew out|blew off|vacuumed|cleared [out]|flushed [out]|brushed and vacuumed|blew (down|through)|degreased|unplugged|unclogged|snaked|wiped (down|off))',
     ],
     todo: ['clean', '~(clean (up|off|out)|clear|flush|blow out|unclog|unplug)'],
-    doing: ['cleaning', '~(a cleaning|to be cleaned|cleaned|clearing|flushing)'],
+    doing: [
+      'cleaning',
+      '~(cleaning (out|off|up)|blowing (out|off)|a [good] cleaning|to be cleaned|cleaned|clearing|flushing)',
+    ],
   },
   reset: { done: ['reset', '~reset it'], todo: ['~reset'], doing: ['~(resetting|to be reset)'] },
   replace: {
     done: [
       'replaced',
-      '~(changed|changed out|swapped|swapped out|put in a (new|replacement)|installed a new|put on a new|put a new|installed new|put in new)',
+      '~(changed|changed out|swapped|swapped out|put in a (new|replacement)|installed a new|put on a new|put a new|installed new|put in new|exchanged|renewed|switched out|substituted|installed (a|the) replacement|put in another|put another)',
     ],
     todo: [
       'replace',
-      '~(change|change out|swap|swap out|put in a new|put on a new|install a new|get a new)',
+      '~(exchange|renew|switch out|change|change out|swap|swap out|put in a new|put on a new|install a new|get a new)',
     ],
-    doing: ['replacing', '~(replacement|to be replaced|replaced|changing|changed|swapping)'],
+    doing: [
+      'replacing',
+      '~(replacement|changing out|swapping out|exchanging|putting in a new|to be replaced|replaced|changing|changed|swapping)',
+    ],
   },
   adjust: {
     done: [
       'adjusted',
-      '~(readjusted|set|tweaked|bumped (up|down)|turned (in|out)|turned down|turned up|opened up|dialed in|backed off)',
+      '~(readjusted|set|tweaked|bumped (up|down)|turned (in|out)|turned down|turned up|opened up|dialed in|backed off|calibrated|recalibrated|reset the setting on|dialed (up|down))',
     ],
     todo: ['adjust', '~(readjust|turn down|turn up)'],
-    doing: ['~(adjusting|adjustment|to be adjusted|an adjustment)'],
+    doing: [
+      '~(adjusting|adjustment|to be adjusted|adjusted|an adjustment|calibrating|to be calibrated)',
+    ],
   },
   repair: {
     done: [
       'repaired',
-      '~(fixed|patched|brazed|soldered|rewired|rebuilt|straightened|combed|rebrazed|sealed [up]|resoldered|mended)',
+      '~(fixed|patched|brazed|soldered|rewired|rebuilt|straightened|combed|rebrazed|sealed [up]|resoldered|mended|spliced|re soldered|welded|re brazed|taped up|made repairs to)',
     ],
-    todo: ['repair', '~(fix|patch|braze|rewire|rebuild)'],
+    todo: ['repair', '~(fix|splice|seal|solder|patch|braze|rewire|rebuild)'],
     doing: ['~(repairing|repair|to be repaired|fixing|to be fixed|repaired|fixed)'],
   },
   tighten: {
-    done: ['tightened', '~(tightened (up|down)|snugged [up]|secured|strapped down)'],
+    done: [
+      'tightened',
+      '~(retightened|re tightened|strapped|clamped [down]|tightened (up|down)|snugged [up]|secured|strapped down)',
+    ],
     todo: ['~(tighten|tighten up|secure)'],
-    doing: ['~(tightening|to be tightened)'],
+    doing: ['~(tightening|to be tightened|tightened [(up|down)])'],
   },
   remove: {
-    done: ['removed', '~(took off|took out|pulled|pulled out|pulled off)'],
+    done: ['removed', '~(took off|took out|pulled|pulled out|pulled off|cut out|dismounted)'],
     todo: ['~(remove|take out|take off|pull)'],
     doing: ['~(removing|to be removed)'],
   },
@@ -77,23 +88,30 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
     doing: ['~(pressure testing|a pressure test|to be pressure tested)'],
   },
   leakCheck: {
-    done: ['leak checked', '~(leak tested|checked for leaks|bubble tested|sniffed)'],
+    done: [
+      'leak checked',
+      '~(leak (tested|searched)|checked for leaks [(on|at)]|bubble tested|sniffed|soaped [up]|soap tested|bubbled|searched for leaks [(on|at)]|went over [all] with (soap|bubbles|the sniffer))',
+    ],
     todo: ['leak check', '~(leak test|leak search|check for leaks)'],
-    doing: ['~(leak checking|a leak check|leak checked)'],
+    doing: ['~(leak checking|a leak (check|search|test)|leak checked|to be leak checked)'],
   },
-  brush: { done: ['brushed', '~brushed (off|out|down)'], todo: ['~brush'], doing: ['~brushing'] },
+  brush: {
+    done: ['brushed', '~(brushed (off|out|down)|scrubbed [(off|out|down)])'],
+    todo: ['~brush'],
+    doing: ['~brushing [(out|off|down)]'],
+  },
   wash: {
     done: [
       'washed',
       '~(washed (down|out|off)|hosed (down|off|out)|rinsed|chemically cleaned|pressure washed)',
     ],
     todo: ['~(wash|rinse|hose down)'],
-    doing: ['~(washing|a wash|to be washed)'],
+    doing: ['~(washing [(down|off|out)]|a [good] wash|hosing (off|down|out)|to be washed|washed)'],
   },
   defrost: {
     done: ['defrosted', '~(thawed|thawed out|melted (off|down)|de iced|deiced)'],
     todo: ['~(defrost|thaw|thaw out)'],
-    doing: ['~(defrosting|to be defrosted|a defrost)'],
+    doing: ['~(defrosting|to be defrosted|defrosted|a [manual] defrost)'],
   },
   restore: {
     done: [

@@ -1,0 +1,25 @@
+import type { PartId } from '../terms/names.ts';
+import type { Context } from './context.ts';
+import type { Meaning } from './rule.ts';
+import { partId } from './slots.ts';
+
+/** "Found the condenser plugged, brushed it": what is said of "it" is said of the part named last. */
+export function settleIts(
+  meanings: readonly Meaning[],
+  { lastPart, lastPlace }: Context,
+): readonly Meaning[] {
+  let inSentence: PartId | null = null;
+  const before = lastPart ?? partId(lastPlace ?? undefined);
+  return meanings.map((meaning) => {
+    const part = inSentence ?? (meaning.ofIt?.inSentence === true ? null : before);
+    const settled = meaning.ofIt === undefined ? meaning : part && meaning.ofIt.means(part);
+    inSentence = partIn(settled ?? {}) ?? inSentence;
+    return settled ?? {};
+  });
+}
+
+/** The part that a meaning names last, or the one that it was metered at. */
+function partIn({ readings = [], findings = [], work = [] }: Meaning): PartId | null {
+  const named = findings.at(-1)?.part ?? work.at(-1)?.part ?? readings.at(-1)?.place;
+  return partId(named ?? undefined);
+}

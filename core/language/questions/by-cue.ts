@@ -1,0 +1,288 @@
+import type { Token } from '../../grammar/tokens.ts';
+import { type AnswerableId, isSetting, QUANTITIES } from '../../terms/quantities.ts';
+import type { PlaceId } from '../../terms/names.ts';
+import { ONES, TEENS, TENS } from '../number-words.ts';
+import { quantityId } from '../slots.ts';
+import { tokenise } from '../tokenise.ts';
+import type { PlainQuestion, Question } from '../utterance.ts';
+import { placeNamedIn, quantityNamedIn } from './named-in.ts';
+
+/** A clause that asks something and that no rule reads. */
+interface Clause {
+  /** Its words, each followed by a space, the first preceded by one. */
+  readonly words: string;
+  about(): AnswerableId | null;
+  place(): PlaceId | null;
+}
+
+interface Cue {
+  /** What the clause must say, each of them. */
+  readonly says: readonly RegExp[];
+  readonly asks: (clause: Clause) => Question | null;
+}
+
+const plain =
+  (ask: PlainQuestion): Cue['asks'] =>
+  () => ({ ask });
+
+const about =
+  (ask: 'target' | 'value' | 'compare'): Cue['asks'] =>
+  (clause) => {
+    const named = clause.about();
+    return named === null ? null : { ask, about: named };
+  };
+
+const aboutNothing =
+  (ask: PlainQuestion): Cue['asks'] =>
+  (clause) =>
+    clause.about() === null ? { ask } : null;
+
+const trend: Cue['asks'] = (clause) => {
+  const quantity = quantityId(clause.about() ?? undefined);
+  return quantity === null || isSetting(quantity) ? null : { ask: 'trend', about: quantity };
+};
+
+const eta: Cue['asks'] = (clause) => {
+  const quantity = quantityId(clause.about() ?? undefined);
+  if (quantity !== null && QUANTITIES[quantity].dimension !== 'temperature') return null;
+  const isOwn = quantity === null || quantity === 'setpointTemp';
+  return { ask: 'eta', about: isOwn ? 'boxTemp' : quantity };
+};
+
+const margin: Cue['asks'] = ({ words }) => {
+  const isLow = / (?:low|suction|l p|lp) /.test(words);
+  return { ask: 'margin', about: isLow ? 'lowCutoutPressure' : 'highCutoutPressure' };
+};
+
+const switchOpen: Cue['asks'] = (clause) => {
+  const place = clause.place();
+  return place === null ? null : { ask: 'switch', about: place };
+};
+
+/** What a question is told by where no rule reads it, the first that fits being meant. */
+const CUES: readonly Cue[] = [
+  {
+    says: [
+      / (?:safe|ok|clear|good|all right|alright|can|may|should|could) /,
+      / (?:braze|brazing|solder|soldering|weld|torch|flame) /,
+    ],
+    asks: () => ({ ask: 'safety', about: 'brazing' }),
+  },
+  {
+    says: [/ (?:vent|venting|blow off|let .*go|release) /, / (?:gas|refrigerant|charge|it|this) /],
+    asks: () => ({ ask: 'safety', about: 'venting' }),
+  },
+  {
+    says: [
+      / (?:how (?:much|high|far|many)|most|max|maximum|limit|high can) /,
+      / (?:nitrogen|pressure test|leak test|pressurize|test pressure|pressure (?:test|on)) /,
+    ],
+    asks: () => ({ ask: 'limit', about: 'testPressure' }),
+  },
+  {
+    says: [
+      / (?:how (?:much|full|many|far)|most|max|maximum|limit|fill|filled|room|space|capacity) /,
+      / (?:cylinder|tank|bottle|drum|jug) /,
+    ],
+    asks: () => ({ ask: 'limit', about: 'cylinderFill' }),
+  },
+  {
+    says: [
+      / (?:last (?:time|visit|trip|call|service|guy|tech|company)|history|here (?:last|before)|(?:work|worked|works) on (?:this|it|that)|previous|previously|been (?:here|serviced)) /,
+      / (?:what|who|when|any|did|has|have|was|show|tell|is) /,
+    ],
+    asks: plain('history'),
+  },
+  {
+    says: [
+      / (?:when|how (?:long|much (?:longer|more time))|what time) /,
+      / (?:temp|temperature|set point|down|cold|back|there|thirty|zero) /,
+    ],
+    asks: eta,
+  },
+  {
+    says: [/ (?:timer|time (?:is )?left|minutes left|much longer|time remaining|time to go) /],
+    asks: plain('timeLeft'),
+  },
+  {
+    says: [
+      / (?:before and after|than before|(?:to|from|with) (?:the )?before|what (?:is|has) (?:changed|different)|any (?:better|improvement|difference)|how much (?:did|have|has) .*(?:gain|gained|improve|improved|change|changed|come (?:down|up)|drop|dropped)|did .*(?:help|make a difference)) /,
+    ],
+    asks: plain('beforeAfter'),
+  },
+  {
+    says: [
+      / (?:what|where|how|read|give|tell|show) /,
+      / (?:did (?:we|i|it) (?:start|begin)|befores|the beginning|at the start|to start with|starting (?:point|readings|numbers)|(?:got|came|were|was) (?:here|there) first) /,
+    ],
+    asks: plain('before'),
+  },
+  {
+    says: [
+      / (?:note|notes|report|write up|writeup|ticket|paperwork|(?:you|i) wrote) /,
+      / (?:read|hear|say|look|show|what|how|see|have) /,
+    ],
+    asks: plain('note'),
+  },
+  {
+    says: [
+      / (?:readings|numbers|all (?:that|of it|of that)|everything|back to me|so far|(?:have|got|write|wrote|written) down|all (?:have|do) you|you got) /,
+      / (?:read|run|go|say|give|tell|list|what|show|repeat) /,
+    ],
+    asks: plain('readback'),
+  },
+  {
+    says: [
+      / (?:where|how|what|who|explain|show) /,
+      / (?:(?:get|got|getting|come|came|coming|figure|figured|calculate|calculated|work|arrive at|reach|based|pull|pulled) .*(?:that|it|from|number|this|out|on)|math|formula|calculation|equation|source) /,
+    ],
+    asks: aboutNothing('working'),
+  },
+  {
+    says: [
+      / (?:trip|trips|tripping|cut out|cutting out|cuts out|kick out|kicks out|cut off|opens|limit) /,
+      / (?:close|near|far|room|margin|longer|further|farther|more|going to|will|about to|how (?:much|many)|before|until|till|away|headroom) /,
+    ],
+    asks: margin,
+  },
+  {
+    says: [
+      / (?:is|are|has|did|does|tell|whether|if|which) /,
+      / (?:open|opened|closed|tripped|made|making|stuck|pulled in|energized|calling|shut|working|good|bad) /,
+    ],
+    asks: switchOpen,
+  },
+  {
+    says: [
+      / (?:what|where|which|how|give|tell) /,
+      / (?:should|ought|oughta|supposed|target|want|need|shoot|shooting|aim|aiming|looking for|after|normal|normally|ideal|correct|proper|expect|must|goal|desired|recommended|typical|good) /,
+    ],
+    asks: about('target'),
+  },
+  {
+    says: [/ (?:why|how come|causes?|causing|makes?|making|reason|explains?) /],
+    asks: (clause) => (clause.about() === null ? null : { ask: 'causes' }),
+  },
+  {
+    says: [
+      / (?:is|are|has|have|how|which|what|where|did|does) /,
+      / (?:going|moving|headed|trend|trending|rising|falling|climbing|dropping|settled|settle|settling|holding|steady|stable|level|leveled|leveling|drifting|creeping|coming|pulling|doing) /,
+    ],
+    asks: trend,
+  },
+  {
+    says: [
+      / (?:is|are|does|do|am|how|was|would) /,
+      / (?:high|low|ok|good|bad|right|normal|fine|enough|off|far|compare|compared|look|looks|looking|where it|too|range|close|all right|alright|warm|cold|hot|over|under|wrong|excessive|acceptable) /,
+    ],
+    asks: about('compare'),
+  },
+  {
+    says: [
+      / (?:what|any|why|how come|which|got) /,
+      / (?:wrong|problem|going on|reckon|think it is|think is|matter with|issue|diagnosis|diagnose|to blame|culprit|clue|idea what|cause|causing|fault|failed here) /,
+    ],
+    asks: plain('causes'),
+  },
+  {
+    says: [
+      / (?:why|how come) /,
+      / (?:cool|cooling|cold|freeze|freezing|pull down|trip|run|running|start|warm|ice|icing) /,
+    ],
+    asks: plain('causes'),
+  },
+  {
+    says: [
+      / (?:what|where|which|give|anything|something|should|tell) /,
+      / (?:check|look|looking|measure|test|meter|try|probe|leads|clamp|gages) /,
+      / (?:i|me|you|we|next|now|first|to|else) /,
+    ],
+    asks: aboutNothing('nextCheck'),
+  },
+  {
+    says: [
+      / (?:what|where|how|give|tell|remind|which|current|currently|present|show|calculate|get|got) /,
+    ],
+    asks: about('value'),
+  },
+];
+
+const LEAD =
+  /^(?: (?:so|ok|and|hey|well|now|then|alright|all right|um|oh|but|please|can you|could you|would you|will you|do you know|you know|i wonder|wondering|i need to know|i want to know|just|quick question|question|my|the|on|for))+(?= )/;
+const ASKING =
+  '(?:what|where|how|which|why|who|when|is|are|am|has|have|did|does|do|should|will|would|can|could|may|any|anything|give|tell|read|show|remind|say|run|list|go|compare|calculate|figure|explain|got|you got|you have|current)';
+const ASKS = new RegExp(`^ ${ASKING}(?= )`);
+
+const MAY_ASK = new RegExp(`\\?|\\b${ASKING}`, 'i');
+/** A sentence that breaks off has not said yet what it asks. */
+const BROKEN_OFF = / (?:to|of|the|my|a|an|and|or|than|but|is) $/;
+
+/** Words of which a number or a name of somebody else's say that it is no question to us. */
+const NOT_OURS =
+  / (?:lunch|coffee|beer|truck|van|home|office|boss|game|weather|parking|park|phone|invoice|bill|price|cost|costs|pay|paid|if|he|she|they|him|her|them|your|customer|manager|owner|dispatch|somewhere|thing about) /;
+
+/** Names are looked for once, and only where a cue wants one: there are hundreds. */
+function clauseOf(words: string): Clause {
+  let about: AnswerableId | null | undefined;
+  let place: PlaceId | null | undefined;
+  return {
+    words,
+    about: () => (about === undefined ? (about = quantityNamedIn(words)) : about),
+    place: () => (place === undefined ? (place = placeNamedIn(words)) : place),
+  };
+}
+
+const NUMBER_WORDS: ReadonlySet<string> = new Set([
+  ...ONES.slice(1),
+  ...TEENS,
+  ...TENS,
+  ...['hundred', 'thousand', 'half', 'quarter', 'zero', 'point', 'minus'],
+]);
+
+const isNumber = ({ value, text }: Token): boolean => value !== null || NUMBER_WORDS.has(text);
+
+interface Stretch {
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A question told by its cue words, and the stretch of tokens that it was told by. */
+export interface AskedByCue extends Stretch {
+  readonly question: Question;
+}
+
+/** What the clauses ask that no rule reads anything of. */
+export function askedByCues(text: string, read: readonly Stretch[]): readonly AskedByCue[] {
+  if (!MAY_ASK.test(text)) return [];
+  const tokens = tokenise(text);
+  return clausesOf(tokens).flatMap(({ start, end }) => {
+    if (read.some((each) => each.start < end && each.end > start)) return [];
+    const last = tokens[end - 1]?.end ?? 0;
+    const question = askedByCue(tokens.slice(start, end), /^\s*\?/.test(text.slice(last)));
+    return question === null ? [] : [{ question, start, end }];
+  });
+}
+
+function clausesOf(tokens: readonly Token[]): readonly Stretch[] {
+  const starts = tokens.flatMap(({ pause }, at) => (at === 0 || pause ? [at] : []));
+  return starts.map((start, index) => ({ start, end: starts[index + 1] ?? tokens.length }));
+}
+
+/**
+ * What a clause asks by the words in it, where no rule reads any of it: "what all should this superheat be running
+ * today". Nothing for a clause with a number, which must be asked about itself.
+ */
+function askedByCue(tokens: readonly Token[], endsAsking: boolean): Question | null {
+  if (tokens.length === 0 || tokens.some(isNumber)) return null;
+  const words = ` ${tokens.map(({ text }) => text).join(' ')} `;
+  const asking = words.replace(LEAD, '');
+  if (NOT_OURS.test(words) || BROKEN_OFF.test(words) || (!endsAsking && !ASKS.test(asking)))
+    return null;
+  const clause = clauseOf(words);
+  for (const { says, asks } of CUES) {
+    const question = says.every((cue) => cue.test(words)) ? asks(clause) : null;
+    if (question !== null) return question;
+  }
+  // "Superheat?"
+  return endsAsking && tokens.length <= 3 ? about('value')(clause) : null;
+}
