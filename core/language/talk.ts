@@ -67,6 +67,9 @@ export const TALK_RULES: readonly Rule[] = [
     nothing,
     { examples: ['this thing runs around two hundred in the summer'] },
   ),
+  rule('i (do not|did not) (think|believe|know (if|that|whether)|see) <clause>', nothing, {
+    examples: ['i do not think the compressor is bad'],
+  }),
   rule('(traffic|[the] (accident|construction|wreck)|stuck in traffic) <clause>', nothing, {
     examples: ['traffic was terrible on ninety five'],
   }),

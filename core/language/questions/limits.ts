@@ -20,7 +20,7 @@ const safety =
     ask({ ask: 'safety', about: topic });
 
 const OK_TO =
-  '(can i|may i|could i|should i|is it (safe|ok|all right|alright|fine|good|clear) to|(ok|safe|good|clear) to|(am i|are we|is this) (ok|safe|good|clear) to|safe for me to)';
+  '(can i|may i|could i|should i|is it (safe|ok|all right|alright|fine|good|clear) to|is it (safe|ok|all right|alright|fine) if i|(ok|safe|good|clear) to|(am i|are we|is this) (ok|safe|good|clear) to|safe for me to)';
 
 /** How much may be put in, and what may safely be done. */
 export const LIMIT_QUESTIONS: readonly Rule[] = [
