@@ -91,7 +91,7 @@ const CUES: readonly Cue[] = [
       / (?:last (?:time|visit|trip|call|service|guy|tech|company)|history|here (?:last|before)|(?:work|worked|works) on (?:this|it|that)|previous|previously|been (?:here|serviced)) /,
       / (?:what|who|when|any|did|has|have|was|show|tell|is) /,
     ],
-    asks: plain('history'),
+    asks: () => ({ ask: 'history' }),
   },
   {
     says: [
