@@ -280,6 +280,11 @@ export const FINDING_RULES: readonly Rule[] = [
     { examples: ['it is short cycling'] },
   ),
   rule(
+    `(${UNIT}|[the] compressor) (keeps|kept|is) (starting and stopping|stopping and starting|coming on and off|starting up and (stopping|shutting off)|kicking on and off)`,
+    onlyOf('compressor', 'shortCycling'),
+    { examples: ['compressor keeps starting and stopping'] },
+  ),
+  rule(
     'short cycling [on [the] (high|low) [pressure] [(switch|control|side)]]',
     onlyOf('compressor', 'shortCycling'),
     {

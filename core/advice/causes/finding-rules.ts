@@ -220,7 +220,14 @@ export const FINDING_RULES: readonly FindingRule[] = [
   ),
   rule(
     { parts: ['lowPressureSwitch'], states: ['tripped'] },
-    { for: { undercharge: 'hints', liquidLineRestriction: 'hints', evaporatorFanOut: 'hints' } },
+    {
+      for: {
+        undercharge: 'hints',
+        liquidLineRestriction: 'hints',
+        evaporatorFanOut: 'hints',
+        leakingSolenoid: 'hints',
+      },
+    },
   ),
 ];
 
