@@ -1,4 +1,4 @@
-import { heardCommand, heardRule, type Means, type Rule } from '../rule.ts';
+import { heardCommand, type Means, type Rule } from '../rule.ts';
 import type { PlainCommand } from '../utterance.ts';
 import { command } from './command.ts';
 
@@ -72,7 +72,7 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     plain('finish'),
     { examples: ['that is it finish', 'finish the visit'] },
   ),
-  heardRule(
+  heardCommand(
     '(finish anyway|~(finish|close|end|wrap) (it|this|the visit|the job|up) [(up|out)] (anyway|any way|all the same|regardless|like that|as it is)|~finish (regardless|all the same|any way))',
     plain('finishAnyway'),
     { examples: ['finish anyway'] },

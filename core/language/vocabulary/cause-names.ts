@@ -35,7 +35,7 @@ export const CAUSE_NAMES: Record<Exclude<CauseId, 'nothingWrong'>, readonly stri
     '~(air in the refrigerant)',
   ],
   liquidLineRestriction: [
-    'restricted drier',
+    'restricted dryer',
     '~((restricted|plugged|clogged|blocked) [filter] (drier|dryer))',
     '~((restricted|kinked|plugged|blocked) liquid line)',
     '~([liquid line] restriction)',
