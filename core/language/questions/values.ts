@@ -179,7 +179,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     examples: ['is eight degrees of superheat enough'],
   }),
   rule(
-    `(is|would) <amount> [be] [too] (high|low|good|ok|normal|right|much) (for|on) ${MY} <asked>`,
+    `(is|would) <amount> [be] (high|low|good|ok|normal|right|much) (for|on) ${MY} <asked>`,
     about('compare'),
     {
       examples: ['is two hundred high for head'],
