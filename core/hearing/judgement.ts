@@ -20,8 +20,7 @@ export const JUDGEMENT = {
 } as const;
 
 /**
- * An order made by hand, not yet a calibrated chance: there were no errors to fit it to. Every right sentence of the
- * above came out at 0.85 or more without a second opinion.
+ * An order made by hand, not yet a calibrated chance: there were no errors to fit it to.
  */
 const WEIGHTS = { one: 3, strangeness: -4, worstWord: -0.3, margin: 0.4, agreed: 2, differed: -1 };
 
