@@ -60,9 +60,7 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'caughtUp':
       return stay(caughtUp(session, happening.events));
     case 'questionLeft':
-      return session.mode.kind === 'asking'
-        ? settle(session, session.mode.ear, null)
-        : stay(session);
+      return leaveQuestion(session);
     case 'questionTakenUp':
       return takeUp(session);
     case 'unsynced':
@@ -81,6 +79,11 @@ function transition(session: Session, happening: Happening): SessionStep {
     default:
       return unreachable(happening);
   }
+}
+
+function leaveQuestion(session: Session): SessionStep {
+  const { mode } = session;
+  return mode.kind === 'asking' ? settle(session, mode.ear, null) : stay(session);
 }
 
 /** A timer speaks whatever the ear is doing, awake or not; a question that stood open comes back after it. */

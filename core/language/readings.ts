@@ -1,37 +1,13 @@
-import type { Tags } from '../grammar/nodes.ts';
 import type { PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { minutesIn } from './durations.ts';
-import { type Amounted, amountIn, measured, unitFor } from './measure.ts';
+import { type Amounted, amountIn, unitFor } from './measure.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { partId, quantityId, refrigerantId, tagsIn } from './slots.ts';
+import { partId, quantityId, tagsIn } from './slots.ts';
+import { asReading, fixed, reading } from './reading-means.ts';
 import { isPlausible } from './plausible.ts';
-import { EVERYDAY } from './unit-description.ts';
-import type { Reading } from './utterance.ts';
-
-type Extras = Partial<Pick<Reading, 'when' | 'event' | 'afterMinutes' | 'gasTemp' | 'refrigerant'>>;
-
-function reading(quantity: QuantityId, amount: Amounted, frame: Frame): Reading | null {
-  const value = measured(quantity, amount, frame.context.units);
-  return value === null ? null : { ...value, place: null, words: frame.wordsOf(frame.span) };
-}
-
-function oneReading(quantity: QuantityId | null, frame: Frame, tags: Tags): Reading | null {
-  return quantity === null ? null : reading(quantity, amountIn(tags), frame);
-}
-
-const asReading =
-  (extras: Extras = {}): Means =>
-  (tags, frame) => {
-    const found = oneReading(quantityId(tags['quantity']), frame, tags);
-    return found === null ? null : { readings: [{ ...found, ...extras }] };
-  };
-
-const fixed =
-  (quantity: QuantityId, extras: Extras = {}): Means =>
-  (tags, frame) =>
-    asReading(extras)({ ...tags, quantity }, frame);
+import { WEIGHED_RULES } from './weighed.ts';
 
 /** Only with a unit of its kind: a bare number there could be anything. */
 const withUnit =
@@ -112,19 +88,6 @@ const gasTestNamed: Means = (tags, frame) =>
     ? gasTest(tags, frame)
     : null;
 
-const refrigerantMoved =
-  (quantity: 'refrigerantAdded' | 'refrigerantRecovered' | 'refrigerantLost'): Means =>
-  (tags, frame) => {
-    const refrigerant = refrigerantId(tags['refrigerant']);
-    const { unit } = amountIn(tags);
-    // "added two fuses" has neither a weight nor a refrigerant.
-    if (unit === null && refrigerant === null) return null;
-    // "two pounds twelve" is a weight, not two pounds of R-12.
-    const isBare = !/\b(?:of|r)\b|\br-?\d/i.test(frame.wordsOf(frame.span));
-    if (refrigerant !== null && EVERYDAY.includes(refrigerant) && isBare) return null;
-    return fixed(quantity, refrigerant === null ? {} : { refrigerant })(tags, frame);
-  };
-
 /** A pressure control that opens tells its side's pressure at that moment. */
 const trippedAt: Means = (tags, frame): Meaning | null => {
   const part = partId(tags['part']);
@@ -190,20 +153,6 @@ const ARRIVAL =
 /** Where or when it was read: it changes nothing of what was read. */
 const THERE =
   '(right now|now|just|just now|currently|today|here|up here|in here|[right] (at|by|near|leaving|off|on|coming out of|coming off|going into|into|entering) <the> (compressor|evaporator|evap|coil|condenser|receiver|txv|valve|expansion valve|unit|king valve|service valve|outlet|inlet|bulb))';
-const ADDED =
-  '(added|weighed in|~put in|~put|~charged|~charged (in|it with|with)|~added in|~dumped in|~topped [it] (off|up) with|~weighed in another|~put in another|~added another|~put another|~put back|~threw in|~adding)';
-const RECOVERED =
-  '(recovered|~reclaimed|~recovered out|~pulled out|~took out|~pulled|~removed|~got out|~recovering|~weighed out)';
-
-/** Of what so little is left unsaid that only the unit is asked. */
-const ADDED_BARE = '(added|weighed in|topped [it] (off|up) with|dumped in)';
-const RECOVERED_BARE = '(recovered|reclaimed|pulled out)';
-
-const unweighed =
-  (quantity: 'refrigerantAdded' | 'refrigerantRecovered'): Means =>
-  (tags, frame) =>
-    amountIn(tags).unit === null ? fixed(quantity)(tags, frame) : null;
-
 /** "set the thermostat to thirty six": what it is set to now, and that it was adjusted. */
 const setTo: Means = (tags, frame) => {
   const found = reading('setpointTemp', amountIn(tags), frame);
@@ -376,90 +325,7 @@ export const READING_RULES: readonly Rule[] = [
       examples: ['pressure tested to one fifty'],
     },
   ),
-  heardRule(
-    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of)] <amount> [~more] [(of <refrigerant>|~<refrigerant>)]`,
-    refrigerantMoved('refrigerantAdded'),
-    {
-      examples: ['added eight ounces of one thirty four', 'weighed in three pounds two ounces'],
-    },
-  ),
-  rule(
-    `[(i|we)] [have] ${RECOVERED} [(another|a total of|only|all|exactly)] <amount> [of] [<refrigerant>]`,
-    refrigerantMoved('refrigerantRecovered'),
-    {
-      examples: ['recovered two pounds of four oh four a'],
-    },
-  ),
-  rule(
-    `[(i|we)] [have] (lost|leaked) <amount> [of <refrigerant>] (in|out of|to|through|purging) [(the|my)] (hose|hoses|gages|purge|purging|manifold|fittings|air|connections)`,
-    refrigerantMoved('refrigerantLost'),
-    { examples: ['lost two ounces in the hoses'] },
-  ),
-  rule(
-    `[(i|we)] [have] (lost|leaked) (a|an|about an|maybe an) ounce (in|out of|to|purging) [(the|my)] (hose|hoses|gages|purge|purging|manifold|fittings|air)`,
-    (tags, frame) => refrigerantMoved('refrigerantLost')({ ...tags, number: 1, unit: 'oz' }, frame),
-    { examples: ['lost an ounce in the hoses'] },
-  ),
-  rule(
-    '<amount> [of] [<refrigerant>] [(is|was|has been)] (added|weighed in|put in|put back in)',
-    refrigerantMoved('refrigerantAdded'),
-    {
-      examples: ['four ounces added'],
-    },
-  ),
-  rule(
-    '<amount> [of] [<refrigerant>] [(is|was|has been)] (recovered|reclaimed|pulled out|taken out|removed)',
-    refrigerantMoved('refrigerantRecovered'),
-    {
-      examples: ['two pounds four ounces recovered'],
-    },
-  ),
-  rule(
-    '[(i|we)] (got|pulled|took) <amount> [of <refrigerant>] out [of (it|there|the system|the unit)]',
-    refrigerantMoved('refrigerantRecovered'),
-    {
-      examples: ['got three pounds out of it'],
-    },
-  ),
-  rule(
-    `[(i|we)] [have] ${RECOVERED} (everything|it all|all of it|the [whole] charge|the refrigerant) <amount>`,
-    refrigerantMoved('refrigerantRecovered'),
-    {
-      examples: ['recovered everything, thirty one ounces'],
-    },
-  ),
-  rule(
-    `[(i|we)] [have] ${ADDED} [another] (a|an) <unit> [of] [<refrigerant>]`,
-    refrigerantMoved('refrigerantAdded'),
-    {
-      tags: { number: 1 },
-      examples: ['added an ounce'],
-    },
-  ),
-  rule(
-    `[(i|we)] [have] ${RECOVERED} [(another|about)] (a|an) <unit> [of] [<refrigerant>]`,
-    refrigerantMoved('refrigerantRecovered'),
-    {
-      tags: { number: 1 },
-      examples: ['recovered a pound'],
-    },
-  ),
-  rule(
-    `[(i|we)] [have] ${ADDED_BARE} [another] <amount> [(of refrigerant|of gas|of charge|more)]`,
-    unweighed('refrigerantAdded'),
-    {
-      alone: true,
-      examples: ['added eight'],
-    },
-  ),
-  rule(
-    `[(i|we)] [have] ${RECOVERED_BARE} <amount> [(of refrigerant|of gas|of charge|total)]`,
-    unweighed('refrigerantRecovered'),
-    {
-      alone: true,
-      examples: ['recovered thirty six'],
-    },
-  ),
+  ...WEIGHED_RULES,
   rule(
     '[the] <part> (opened|tripped|cut out|kicked out|went out|opens|trips|cuts out|tripped out|broke|dropped out|popped) [(out|open)] at <amount>',
     trippedAt,

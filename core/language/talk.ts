@@ -29,6 +29,16 @@ const SIZED =
 /** What is said but is not for us: nothing of it is recorded, and its numbers are not asked about. */
 export const TALK_RULES: readonly Rule[] = [
   rule(
+    '[(i am|we are)] (pulling a vacuum|pulling it down|pulling down|letting it (run|settle|pull down)|recovering [(it|the charge|the gas|the refrigerant)]|running nitrogen|flowing nitrogen) [now]',
+    nothing,
+    { alone: true, examples: ['we are pulling a vacuum'] },
+  ),
+  rule(
+    '[the] (nitrogen|vacuum pump|pump|recovery machine|recovery unit) is (on|in|in it|running|going|trickling|flowing|hooked up) [now]',
+    nothing,
+    { alone: true, examples: ['nitrogen is on'] },
+  ),
+  rule(
     '(if|unless|suppose|supposing|what if|in case|as long as|assuming|imagine|say it|whenever|as soon as|once (the|it|head|suction|we|i|they|that)|until (the|it|head|suction|we|i|they)|when (it|the|head|suction|they|that|you|he|she|we|box)|before (it|the head|head)|let us say|let is say|lets say|say (the|it is|it was|head|suction|you|i|we)) <clause>',
     nothing,
     {

@@ -33,11 +33,7 @@ function largeAnswer(known: Known): Large | null {
         ? large(`${SHORT_NAMES[known.about]}, on target`, known.measured, known.measuredUnit)
         : large(`${SHORT_NAMES[known.about]} ${known.direction}`, known.value, known.unit);
     case 'step':
-      return {
-        name: PROCEDURES[known.procedure].name,
-        value: String(known.number),
-        unit: `of ${String(known.of)}`,
-      };
+      return largeStep(known);
     case 'saturation':
       return large(known.refrigerant, known.value, known.unit);
     case 'margin':
@@ -53,11 +49,7 @@ function largeAnswer(known: Known): Large | null {
     case 'trend':
       return large(SHORT_NAMES[known.about], known.value, known.unit);
     case 'eta':
-      return large(
-        `to ${SHORT_NAMES[known.about]} ${figureText({ value: known.target, unit: known.unit })}`,
-        Math.round(known.minutes),
-        'min',
-      );
+      return largeEta(known);
     case 'vacuumHold':
       return large('vacuum', known.to, known.unit);
     case 'pressureTest':
@@ -87,6 +79,19 @@ function largeAnswer(known: Known): Large | null {
     default:
       return unreachable(known);
   }
+}
+
+type Told<Answer extends Known['answer']> = Extract<Known, { answer: Answer }>;
+
+const largeStep = ({ procedure, number, of }: Told<'step'>): Large => ({
+  name: PROCEDURES[procedure].name,
+  value: String(number),
+  unit: `of ${String(of)}`,
+});
+
+function largeEta({ about, target, unit, minutes }: Told<'eta'>): Large {
+  const name = `to ${SHORT_NAMES[about]} ${figureText({ value: target, unit })}`;
+  return large(name, Math.round(minutes), 'min');
 }
 
 const LIMIT_NAMES = {

@@ -134,6 +134,18 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     safety('brazing'),
     { examples: ['ok to put a torch on it', 'can i braze this joint'] },
   ),
+  // Nobody asks before lighting a torch: that it is about to burn is reason enough for the caution.
+  rule(
+    '[(i am|we are)] [(going to|about to)] (braze|brazing|sweat|sweating|solder|soldering) [(in|out|on)] (it|this|<the> [new] <part>) [now]',
+    safety('brazing'),
+    { examples: ['i am going to braze in a new dryer', 'brazing it now'] },
+  ),
+  rule('[(i am|we are)] [(going to|about to)] (light|lighting) the torch', safety('brazing'), {
+    examples: ['lighting the torch'],
+  }),
+  rule('(i am|we are) (brazing|about to braze|going to braze) [now]', safety('brazing'), {
+    examples: ['i am about to braze'],
+  }),
 
   rule(
     '(can i|is it safe to|is it ok to|am i ok to|am i good to|is this safe to) (open [up] (it|the system|this|the valve|the service valve|up)|cut into (it|the system)|open up|break into (it|the system))',

@@ -1,0 +1,120 @@
+import { amountIn } from './measure.ts';
+import { fixed } from './reading-means.ts';
+import { heardRule, type Means, type Rule, rule } from './rule.ts';
+import { refrigerantId } from './slots.ts';
+import { EVERYDAY } from './unit-description.ts';
+
+const refrigerantMoved =
+  (quantity: 'refrigerantAdded' | 'refrigerantRecovered' | 'refrigerantLost'): Means =>
+  (tags, frame) => {
+    const refrigerant = refrigerantId(tags['refrigerant']);
+    const { unit } = amountIn(tags);
+    // "added two fuses" has neither a weight nor a refrigerant.
+    if (unit === null && refrigerant === null) return null;
+    // "two pounds twelve" is a weight, not two pounds of R-12.
+    const isBare = !/\b(?:of|r)\b|\br-?\d/i.test(frame.wordsOf(frame.span));
+    if (refrigerant !== null && EVERYDAY.includes(refrigerant) && isBare) return null;
+    return fixed(quantity, refrigerant === null ? {} : { refrigerant })(tags, frame);
+  };
+
+const ADDED =
+  '(added|weighed in|~put in|~put|~charged|~charged (in|it with|with)|~added in|~dumped in|~topped [it] (off|up) with|~weighed in another|~put in another|~added another|~put another|~put back|~threw in|~adding)';
+const RECOVERED =
+  '(recovered|~reclaimed|~recovered out|~pulled out|~took out|~pulled|~removed|~got out|~recovering|~weighed out)';
+
+/** Of what so little is left unsaid that only the unit is asked. */
+const ADDED_BARE = '(added|weighed in|topped [it] (off|up) with|dumped in)';
+const RECOVERED_BARE = '(recovered|reclaimed|pulled out)';
+
+const unweighed =
+  (quantity: 'refrigerantAdded' | 'refrigerantRecovered'): Means =>
+  (tags, frame) =>
+    amountIn(tags).unit === null ? fixed(quantity)(tags, frame) : null;
+
+/** Refrigerant that went in, came out or was lost on the way. */
+export const WEIGHED_RULES: readonly Rule[] = [
+  heardRule(
+    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of)] <amount> [~more] [(of <refrigerant>|~<refrigerant>)]`,
+    refrigerantMoved('refrigerantAdded'),
+    {
+      examples: ['added eight ounces of one thirty four', 'weighed in three pounds two ounces'],
+    },
+  ),
+  rule(
+    `[(i|we)] [have] ${RECOVERED} [(another|a total of|only|all|exactly)] <amount> [of] [<refrigerant>]`,
+    refrigerantMoved('refrigerantRecovered'),
+    {
+      examples: ['recovered two pounds of four oh four a'],
+    },
+  ),
+  rule(
+    `[(i|we)] [have] (lost|leaked) <amount> [of <refrigerant>] (in|out of|to|through|purging) [(the|my)] (hose|hoses|gages|purge|purging|manifold|fittings|air|connections)`,
+    refrigerantMoved('refrigerantLost'),
+    { examples: ['lost two ounces in the hoses'] },
+  ),
+  rule(
+    `[(i|we)] [have] (lost|leaked) (a|an|about an|maybe an) ounce (in|out of|to|purging) [(the|my)] (hose|hoses|gages|purge|purging|manifold|fittings|air)`,
+    (tags, frame) => refrigerantMoved('refrigerantLost')({ ...tags, number: 1, unit: 'oz' }, frame),
+    { examples: ['lost an ounce in the hoses'] },
+  ),
+  rule(
+    '<amount> [of] [<refrigerant>] [(is|was|has been)] (added|weighed in|put in|put back in)',
+    refrigerantMoved('refrigerantAdded'),
+    {
+      examples: ['four ounces added'],
+    },
+  ),
+  rule(
+    '<amount> [of] [<refrigerant>] [(is|was|has been)] (recovered|reclaimed|pulled out|taken out|removed)',
+    refrigerantMoved('refrigerantRecovered'),
+    {
+      examples: ['two pounds four ounces recovered'],
+    },
+  ),
+  rule(
+    '[(i|we)] (got|pulled|took) <amount> [of <refrigerant>] out [of (it|there|the system|the unit)]',
+    refrigerantMoved('refrigerantRecovered'),
+    {
+      examples: ['got three pounds out of it'],
+    },
+  ),
+  rule(
+    `[(i|we)] [have] ${RECOVERED} (everything|it all|all of it|the [whole] charge|the refrigerant) <amount>`,
+    refrigerantMoved('refrigerantRecovered'),
+    {
+      examples: ['recovered everything, thirty one ounces'],
+    },
+  ),
+  rule(
+    `[(i|we)] [have] ${ADDED} [another] (a|an) <unit> [of] [<refrigerant>]`,
+    refrigerantMoved('refrigerantAdded'),
+    {
+      tags: { number: 1 },
+      examples: ['added an ounce'],
+    },
+  ),
+  rule(
+    `[(i|we)] [have] ${RECOVERED} [(another|about)] (a|an) <unit> [of] [<refrigerant>]`,
+    refrigerantMoved('refrigerantRecovered'),
+    {
+      tags: { number: 1 },
+      examples: ['recovered a pound'],
+    },
+  ),
+  rule(
+    `[(i|we)] [have] ${ADDED_BARE} [another] <amount> [(of refrigerant|of gas|of charge|more)]`,
+    unweighed('refrigerantAdded'),
+    {
+      alone: true,
+      examples: ['added eight'],
+    },
+  ),
+  rule(
+    `[(i|we)] [have] ${RECOVERED_BARE} <amount> [(of refrigerant|of gas|of charge|total)]`,
+    unweighed('refrigerantRecovered'),
+    {
+      alone: true,
+      examples: ['recovered thirty six'],
+    },
+  ),
+];
