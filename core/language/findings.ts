@@ -155,11 +155,11 @@ const NO_CHANGE =
 
 /** What was found at a part. */
 export const FINDING_RULES: readonly Rule[] = [
-  heardRule('[~the] condenser [~(one|side)]', whichFan, {
+  heardRule('[~the] condenser [(fan|~one|~side)]', whichFan, {
     tags: { part: 'condenser' },
     alone: true,
   }),
-  heardRule('[~the] evaporator [~(one|side)]', whichFan, {
+  heardRule('[~the] evaporator [(fan|~one|~side)]', whichFan, {
     tags: { part: 'evaporator' },
     alone: true,
   }),
