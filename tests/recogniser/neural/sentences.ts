@@ -35,7 +35,7 @@ const SHARES: Record<Kind, number> = {
 };
 
 /** Trade words that synthesisers read as if they were English ones, as they should be read. */
-const RESPELLED: Readonly<Record<string, string>> = {
+export const RESPELLED: Readonly<Record<string, string>> = {
   evap: 'ee vap',
   megohms: 'meg ohms',
   microfarads: 'micro farads',
