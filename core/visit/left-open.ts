@@ -29,8 +29,14 @@ function after(left: readonly LeftOpen[], said: Said): readonly LeftOpen[] {
   const { id, at } = said;
   const told = 'work' in said ? toldByWork(said.work) : toldByFinding(said.finding);
   if (told === null) return left;
-  const rest = left.filter(({ part }) => part !== told.part);
+  const rest = left.filter((entry) => entry.part !== told.part || outlasts(entry, said, told));
   return told.as === null ? rest : [...rest, { part: told.part, as: told.as, id, at }];
+}
+
+/** A jumper stays on when its switch is reset, replaced or found closed: only what takes it off ends a bypass. */
+function outlasts({ as }: LeftOpen, said: Said, told: Told): boolean {
+  const isTakenOff = 'work' in said && said.work.did === 'restore';
+  return as === 'bypassed' && told.as !== 'bypassed' && !isTakenOff;
 }
 
 /** The part spoken of, and how it is left; `null`: as it belongs. */

@@ -24,6 +24,17 @@ const after = (...lines: readonly string[]) => left(speak(...lines).state);
 
 describe('what is left open', () => {
   it.each([
+    'reset the high pressure switch',
+    'high pressure switch is closed',
+    'high pressure switch is ok',
+    'replaced the high pressure switch',
+  ])('stays bypassed after "%s": the jumper is still on', (said) => {
+    const jumped = 'i jumped out the high pressure switch';
+    expect(after(jumped, said)).toEqual(['highPressureSwitch bypassed']);
+    expect(after(jumped, said, 'pulled the jumper')).toEqual([]);
+  });
+
+  it.each([
     ['i jumped out the low pressure switch', 'lowPressureSwitch bypassed'],
     ['shut off the king valve', 'kingValve closed'],
     ['front seated the discharge service valve', 'dischargeServiceValve closed'],
