@@ -115,7 +115,7 @@ function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
 
 const sampleOf = (names: string): string => /\w+/.exec(names)?.[0] ?? '';
 
-const JUMPER = '(jumper|~jumpers|~jumper wire|~jumper wires)';
+const JUMPER = '(jumper|~jumpers|~jumper wire|~jumper wires|~bypass|~bypass wire)';
 const JUMPER_RULES: readonly Rule[] = [
   rule(
     `[(there is|i have|i have got|i put|put|we have)] [a] ${JUMPER} (on|across|around) <the> <part>`,
