@@ -216,13 +216,25 @@ const placeInLine = ({ about }: BeforeAfterRow): number =>
   FIRST.includes(about) ? FIRST.indexOf(about) : FIRST.length;
 
 function changesSaid(rows: readonly BeforeAfterRow[]): Said {
-  const told = rows.toSorted((one, other) => placeInLine(one) - placeInLine(other));
   const blank = (column: 'before' | 'after'): readonly Said[] => {
-    const names = told.filter((row) => row[column] === null).map(nameOf);
-    return names.length === 0 ? [] : [plain(`Still blank ${column}: ${names.join(', ')}.`)];
+    const names = blankNames(rows, column);
+    return names === '' ? [] : [plain(`Still blank ${column}: ${names}.`)];
   };
-  const moved = told.flatMap((row) => changeSaid(row));
-  return sentences([...moved, ...blank('before'), ...blank('after')]);
+  return sentences([...inOrder(rows).flatMap(changeSaid), ...blank('before'), ...blank('after')]);
+}
+
+const inOrder = (rows: readonly BeforeAfterRow[]): readonly BeforeAfterRow[] =>
+  rows.toSorted((one, other) => placeInLine(one) - placeInLine(other));
+
+/** A sentence for each that has both columns, the first without its capital and the last without its stop. */
+export function movedSaid(rows: readonly BeforeAfterRow[]): Said {
+  const { text, spoken } = join(inOrder(rows).flatMap(changeSaid), ' ');
+  return { text: text.replace(/\.$/, ''), spoken: spoken.replace(/\.$/, '') };
+}
+
+export function blankNames(rows: readonly BeforeAfterRow[], column: 'before' | 'after'): string {
+  const blank = inOrder(rows).filter((row) => row[column] === null);
+  return blank.map(nameOf).join(', ');
 }
 
 const nameOf = ({ about, place }: BeforeAfterRow): string => placedName(about, place);
@@ -237,7 +249,7 @@ function changeSaid(row: BeforeAfterRow): readonly Said[] {
   return [line`${nameOf(row)} ${change > 0 ? 'up' : 'down'} ${moved}: ${columns}.`];
 }
 
-function rowsSaid(rows: readonly ReadRow[]): Said {
+export function rowsSaid(rows: readonly ReadRow[]): Said {
   const each = rows.map(
     ({ about, place, value, unit }) => line`${placedName(about, place)} ${amount(value, unit)}`,
   );

@@ -87,9 +87,15 @@ const value: fc.Arbitrary<Known> = fc
   .tuple(figure, place)
   .map(([of, at]) => ({ ...working, answer: 'value' as const, ...of, place: at, at: null }));
 
+/** Head is the one that is told in degrees too: as often as all the others together. */
+const compared = fc.oneof(
+  figure,
+  number.map((value) => ({ about: 'headPressure' as const, value, unit: 'psi' as const })),
+);
+
 const compare: fc.Arbitrary<Known> = fc
-  .tuple(figure, size, over, basisOf)
-  .map(([{ about, value: wanted, unit }, off, direction, basis]) => ({
+  .tuple(compared, size, over, basisOf, fc.constantFrom(null, 0.5, 2))
+  .map(([{ about, value: wanted, unit }, off, direction, basis, band]) => ({
     ...working,
     answer: 'compare' as const,
     basis,
@@ -100,6 +106,7 @@ const compare: fc.Arbitrary<Known> = fc
     value: off,
     unit,
     direction,
+    ...(band === null ? {} : { low: wanted - off * band, high: wanted + off * band }),
     ...(about === 'headPressure'
       ? {
           alongside: {

@@ -1,0 +1,64 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { guard } from '../../core/replies/guard/guard.ts';
+import { suits } from '../../prompts/corpus/corpus-line.ts';
+import { parseCorpus } from '../../prompts/corpus/parse-corpus.ts';
+import { fill } from '../../prompts/record/fill.ts';
+import { recordOf } from '../../prompts/record/record-of.ts';
+import { readCorpus } from '../support/corpus.ts';
+import { known } from '../replies/random-verdicts.ts';
+
+const EACH = 12;
+const LINES = readCorpus('replies');
+
+const TOLD = fc.sample(known, { numRuns: 6000, seed: 8 }).flatMap((verdict) => {
+  const record = recordOf(verdict);
+  return record ? [{ verdict, record }] : [];
+});
+
+describe('the corpus of replies', () => {
+  it.each([...new Set(LINES.map(({ kind }) => kind))])(
+    'says what the guard lets through: %s',
+    (kind) => {
+      const ofKind = TOLD.filter(({ record }) => record.kind === kind);
+      const faults = LINES.filter((line) => line.kind === kind).flatMap((line) => {
+        const suited = ofKind.filter(({ record }) => suits(line, record)).slice(0, EACH);
+        if (suited.length === 0) return [`suits no verdict: ${line.sentence}`];
+        return suited.flatMap(({ verdict, record }) => {
+          const text = fill(line.sentence, record)?.text ?? '';
+          const judged = guard(text, verdict);
+          return judged.kind === 'passed'
+            ? []
+            : [`${line.sentence}: ${text} (${judged.why} ${judged.at})`];
+        });
+      });
+      expect(faults).toEqual([]);
+    },
+  );
+
+  it.each([
+    ['*\tshort', 'write what it needs'],
+    ['*\tlong\t{about} is {measured}.', 'no register long'],
+    ['*\tshort\t{about} is 9.', 'no digits'],
+    ['*\tshort\t{about} is “high”.', 'no "“"'],
+    ['*\tshort\t{about} is {measured}', 'full stop'],
+    ['*\tshort\t{about} is {measured} .', 'one space after a mark'],
+  ])('tells what is wrong with %j', (line, message) => {
+    const parsed = parseCorpus('value', `# a comment\n${line}\n`);
+    expect(parsed).toMatchObject({ kind: 'unusable', line: 2 });
+    expect(parsed.kind === 'unusable' ? parsed.message : '').toContain(message);
+  });
+
+  it('takes a line about "over" the other way round too', () => {
+    const line = 'over alongsideOver\tshort\t{about} is high: above {low}, {difference} over.';
+    expect(parseCorpus('compare', line)).toMatchObject({
+      lines: [
+        { needs: ['over', 'alongsideOver'] },
+        {
+          needs: ['under', 'alongsideUnder'],
+          sentence: '{about} is low: below {low}, {difference} under.',
+        },
+      ],
+    });
+  });
+});
