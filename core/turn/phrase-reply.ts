@@ -1,6 +1,6 @@
 import type { Known } from '../advice/verdict.ts';
 import { isRephrasable, phraseOr } from '../replies/guard/phrase-or.ts';
-import type { Phraser } from '../replies/phrasing.ts';
+import type { Manner, Phraser } from '../replies/phrasing.ts';
 import type { Reply } from '../replies/reply.ts';
 import type { Said } from '../replies/said.ts';
 import { verdictSaid } from '../replies/verdict-said.ts';
@@ -24,7 +24,7 @@ export async function phraseReply(
 ): Promise<PhrasedTurn> {
   const verdict = onlyAnswer(turn);
   if (phraser === null || verdict === null) return { turn, phrased: false };
-  const phrasing = await inTime(phrasingOf(phraser, verdict), budget);
+  const phrasing = await inTime(phrasingOf(phraser, verdict, mannerOf(turn)), budget);
   const template = verdictSaid(verdict);
   const said = phraseOr(template, phrasing, verdict);
   const reply = reworded(turn.reply, template, said);
@@ -37,15 +37,23 @@ function onlyAnswer({ verdicts }: Turn): Known | null {
   return verdict && others.length === 0 && isRephrasable(verdict) ? verdict : null;
 }
 
-async function phrasingOf(phraser: Phraser, verdict: Known): Promise<string | null> {
+type Phrasing = Awaited<ReturnType<Phraser['phrase']>>;
+
+async function phrasingOf(phraser: Phraser, verdict: Known, manner: Manner): Promise<Phrasing> {
   try {
-    return await phraser.phrase(verdict);
+    return await phraser.phrase(verdict, manner);
   } catch {
     return null;
   }
 }
 
-function inTime(phrasing: Promise<string | null>, budget: Promise<unknown>) {
+/** Who asks why, or how come, waits for more than a number. */
+const ASKS_WHY = /\b(why|how come|how so|reason|explain)\b/i;
+
+const mannerOf = ({ utterance }: Turn): Manner =>
+  ASKS_WHY.test(utterance.text) ? 'reason' : 'short';
+
+function inTime(phrasing: Promise<Phrasing>, budget: Promise<unknown>) {
   const late = budget.then(
     () => null,
     () => null,

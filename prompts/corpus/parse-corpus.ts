@@ -38,6 +38,8 @@ function faultOf(sentence: string): string | null {
   if (/\d/.test(words)) return 'no digits: numbers stand in slots';
   const odd = /[^A-Za-z' ,.:;-]/.exec(words)?.[0];
   if (odd !== undefined) return `no "${odd}": letters, spaces and , . : ; ' - alone`;
+  if (/\}[^ ,.:;]|[^ ]\{/.test(sentence)) return 'a slot stands alone: a space before it';
+  if (/[A-Z]/.test(words)) return 'small letters: capitals are put in when it is filled';
   if (!words.endsWith('.')) return 'end it with a full stop';
   return / [ ,.:;]|[,.:;][^ ]/.test(words) ? 'one space after a mark, none before it' : null;
 }

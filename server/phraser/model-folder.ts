@@ -1,9 +1,16 @@
-import { readdir, stat } from 'node:fs/promises';
+import { readdir, readFile, stat } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
+import { type Lexicon, parseLexicon } from '../../prompts/decode/lexicon.ts';
 
 /** A folder laid out as the transformers library reads it, or one line on what it lacks. */
 export type ModelFolder =
-  | { readonly kind: 'model'; readonly path: string; readonly dtype: Dtype }
+  | {
+      readonly kind: 'model';
+      readonly path: string;
+      readonly dtype: Dtype;
+      /** Which words a model that writes slots may use; null for any other model. */
+      readonly lexicon: Lexicon | null;
+    }
   | { readonly kind: 'unusable'; readonly message: string };
 
 /** The library's name for each file of weights. The first that is there is used: on a CPU, whole bytes first. */
@@ -21,6 +28,9 @@ export type Dtype = (typeof WEIGHTS)[Weights];
 /** Without tokenizer_config.json the library loads no tokenizer at all and fails at the first sentence. */
 const NEEDED = ['config.json', 'tokenizer.json', 'tokenizer_config.json'] as const;
 
+const LEXICON = 'lexicon.json';
+const text = (file: string): Promise<string> => readFile(file, 'utf8');
+
 const LAYOUT = `a model's folder holds ${NEEDED.join(', ')} and onnx/`;
 
 export async function readModelFolder(folder: string): Promise<ModelFolder> {
@@ -36,7 +46,11 @@ export async function readModelFolder(folder: string): Promise<ModelFolder> {
     const wanted = Object.keys(WEIGHTS).join(', ');
     return unusable(`${path} lacks its weights: put one of these in its onnx/: ${wanted}`);
   }
-  return { kind: 'model', path, dtype: WEIGHTS[weights] };
+  const lexicon = held.includes(LEXICON) ? parseLexicon(await text(join(path, LEXICON))) : null;
+  if (held.includes(LEXICON) && lexicon === null) {
+    return unusable(`${join(path, LEXICON)} is damaged: copy the folder again`);
+  }
+  return { kind: 'model', path, dtype: WEIGHTS[weights], lexicon };
 }
 
 const unusable = (message: string): ModelFolder => ({ kind: 'unusable', message });

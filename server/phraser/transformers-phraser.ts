@@ -1,47 +1,42 @@
+import { fileURLToPath } from 'node:url';
 import type { TextGenerationPipeline } from '@huggingface/transformers';
 import type { Verdict } from '../../core/advice/verdict.ts';
 import type { Phraser } from '../../core/replies/phrasing.ts';
 import { verdictSaid } from '../../core/replies/verdict-said.ts';
 import { promptFor, promptText } from '../../prompts/prompt-for.ts';
-import { type Dtype, readModelFolder } from './model-folder.ts';
+import { createSlotPhraser } from '../../prompts/decode/slot-phraser.ts';
+import { loadPipeline } from './load-pipeline.ts';
+import { readModelFolder } from './model-folder.ts';
+import { createSlotWriter } from './slot-writer.ts';
 
 export type LoadedPhraser =
   | { readonly kind: 'loaded'; readonly phraser: Phraser }
   | { readonly kind: 'failed'; readonly message: string };
 
-/** A phraser from a language model's folder on this machine; nothing is ever fetched. */
+/** Our own model, trained on the corpus in prompts. */
+export const OWN_MODEL = fileURLToPath(new URL('../../prompts/model', import.meta.url));
+
+/**
+ * A phraser from a language model's folder on this machine; nothing is ever fetched. A folder with a lexicon
+ * holds a model that writes slots, any other one that words a sentence it is given.
+ */
 export async function loadPhraser(folder: string): Promise<LoadedPhraser> {
   const found = await readModelFolder(folder);
   if (found.kind === 'unusable') return { kind: 'failed', message: found.message };
   try {
     const generate = await loadPipeline(found.path, found.dtype);
-    return { kind: 'loaded', phraser: createPhraser(generate) };
+    const { lexicon } = found;
+    const phraser = lexicon
+      ? createSlotPhraser(await createSlotWriter(generate), lexicon)
+      : createTextPhraser(generate);
+    return { kind: 'loaded', phraser };
   } catch (fault) {
     const message = `the model in ${found.path} cannot be loaded (${firstLine(reasonOf(fault)) ?? ''}): one of its files is damaged or of a kind that this program cannot run; copy the folder again`;
     return { kind: 'failed', message };
   }
 }
 
-/** The library takes half a second to load: only whoever asks for a model pays it. */
-async function loadPipeline(path: string, dtype: Dtype): Promise<TextGenerationPipeline> {
-  const { env, LogLevel, pipeline } = await import('@huggingface/transformers');
-  env.allowRemoteModels = false;
-  env.useFSCache = false;
-  env.useWasmCache = false;
-  env.logLevel = LogLevel.ERROR;
-  env.fetch = () => Promise.reject(new Error('a phrasing model is read from its folder alone'));
-  return pipeline('text-generation', path, {
-    dtype,
-    device: 'cpu',
-    local_files_only: true,
-    session_options: ONE_THREAD,
-  });
-}
-
-/** The recogniser runs beside it; in a trial in Chromium, small models were slower on two threads than on one. */
-const ONE_THREAD = { intraOpNumThreads: 1, interOpNumThreads: 1 };
-
-function createPhraser(generate: TextGenerationPipeline): Phraser {
+function createTextPhraser(generate: TextGenerationPipeline): Phraser {
   let isBusy = false;
   return {
     /** One at a time: a sentence that waits behind a late one would itself be late. */

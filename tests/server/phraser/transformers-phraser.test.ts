@@ -44,37 +44,37 @@ describe('a phraser from a model folder', { timeout: 60_000 }, () => {
     ['answers in a conversation', true],
   ])('writes the sentence of a model that %s', async (_, converses) => {
     await writeTinyModel(folder.path, { writes: WRITES, converses });
-    expect(await (await loaded()).phrase(SUPERHEAT)).toBe(SENTENCE);
+    expect(await (await loaded()).phrase(SUPERHEAT, 'short')).toBe(SENTENCE);
   });
 
   it.each(['model_quantized.onnx', 'model_int8.onnx', 'model_fp16.onnx'])(
     'takes the weights that are there: %s',
     async (weights) => {
       await writeTinyModel(folder.path, { writes: WRITES, weights });
-      expect(await (await loaded()).phrase(SUPERHEAT)).toBe(SENTENCE);
+      expect(await (await loaded()).phrase(SUPERHEAT, 'short')).toBe(SENTENCE);
     },
   );
 
   it('writes at most 48 tokens', async () => {
     const words = Array.from({ length: 100 }, (_, index) => `word${index}`);
     await writeTinyModel(folder.path, { writes: words.join(' ') });
-    expect(await (await loaded()).phrase(SUPERHEAT)).toBe(words.slice(0, 48).join(' '));
+    expect(await (await loaded()).phrase(SUPERHEAT, 'short')).toBe(words.slice(0, 48).join(' '));
   });
 
   it('words one sentence at a time, and the next when it is done', async () => {
     await writeTinyModel(folder.path, { writes: WRITES });
     const phraser = await loaded();
-    const first = phraser.phrase(SUPERHEAT);
-    expect(await phraser.phrase(SUPERHEAT)).toBeNull();
+    const first = phraser.phrase(SUPERHEAT, 'short');
+    expect(await phraser.phrase(SUPERHEAT, 'short')).toBeNull();
     expect(await first).toBe(SENTENCE);
-    expect(await phraser.phrase(SUPERHEAT)).toBe(SENTENCE);
+    expect(await phraser.phrase(SUPERHEAT, 'short')).toBe(SENTENCE);
   });
 
   it('opens no connection, not even for a file that may be lacking', async () => {
     const connect = vi.spyOn(Socket.prototype, 'connect');
     await writeTinyModel(folder.path, { writes: WRITES });
     await rm(join(folder.path, 'generation_config.json'));
-    expect(await (await loaded()).phrase(SUPERHEAT)).toBe(SENTENCE);
+    expect(await (await loaded()).phrase(SUPERHEAT, 'short')).toBe(SENTENCE);
     await rm(join(folder.path, 'onnx'), { recursive: true });
     expect(await failure()).not.toBe('');
     expect(connect).not.toHaveBeenCalled();
@@ -83,7 +83,7 @@ describe('a phraser from a model folder', { timeout: 60_000 }, () => {
 
   it('has no sentence where the model writes none', async () => {
     await writeTinyModel(folder.path, { writes: '[END]' });
-    expect(await (await loaded()).phrase(SUPERHEAT)).toBeNull();
+    expect(await (await loaded()).phrase(SUPERHEAT, 'short')).toBeNull();
   });
 
   it('says that there is no such folder, and what one holds', async () => {

@@ -1,0 +1,48 @@
+import { rolesIn } from '../record/fill.ts';
+import type { CorpusLine } from './corpus-line.ts';
+
+/**
+ * New sentences from old: the beginning of one and the end of another, parted at the same mark, where the two
+ * ends say the same slots. "{about} reads {measured}, | so it is {difference} over." lends its end to
+ * "{about} is at {measured} now, | that makes it {difference} over." What comes of it is held against the guard.
+ */
+export function recombined(lines: readonly CorpusLine[]): readonly CorpusLine[] {
+  const known = new Set(lines.map(keyOf));
+  const ends = new Map<string, Cut[]>();
+  for (const cut of lines.flatMap(cuts)) {
+    const alike = ends.get(endKey(cut));
+    if (alike) alike.push(cut);
+    else ends.set(endKey(cut), [cut]);
+  }
+  const made = lines
+    .flatMap(cuts)
+    .flatMap((cut) => (ends.get(endKey(cut)) ?? []).map(({ end, line }) => joined(cut, end, line)));
+  const fresh = new Map(made.map((line) => [keyOf(line), line]));
+  return [...fresh].flatMap(([key, line]) => (known.has(key) ? [] : [line]));
+}
+
+interface Cut {
+  readonly line: CorpusLine;
+  readonly start: string;
+  readonly end: string;
+}
+
+function cuts(line: CorpusLine): readonly Cut[] {
+  const { sentence } = line;
+  return Array.from(sentence.matchAll(/[,.:;] /g), ({ index }) => ({
+    line,
+    start: sentence.slice(0, index + 2),
+    end: sentence.slice(index + 2),
+  }));
+}
+
+const endKey = ({ line, start, end }: Cut): string =>
+  [line.kind, line.register, start.at(-2), ...rolesIn(end).toSorted()].join(' ');
+
+function joined({ line, start }: Cut, end: string, other: CorpusLine): CorpusLine {
+  const needs = [...new Set([...line.needs, ...other.needs])].toSorted();
+  return { ...line, needs, sentence: start + end };
+}
+
+const keyOf = ({ kind, register, needs, sentence }: CorpusLine): string =>
+  [kind, register, needs.toSorted().join(' '), sentence].join('\t');

@@ -1,0 +1,112 @@
+"""Trains the phrasing model: `train.py EXAMPLES_FOLDER OUT_FOLDER --seconds 240 --seed 8`.
+
+Goes on from OUT_FOLDER/checkpoint.pt if it is there. On a machine without a graphics card it runs all the
+same, slowly: `--seconds 60 --batch 32` makes a model that is good for trying the rest of the recipe.
+"""
+
+import argparse
+import json
+import math
+import os
+import time
+
+import torch
+from torch.nn import functional as F
+
+from data import Examples
+from model import Phraser, Size
+
+WARM_UP = 0.03
+SAVE_EVERY = 60
+
+
+def rate_at(part, peak):
+    """Up over the first steps, then down along half a cosine to a fiftieth."""
+    if part < WARM_UP:
+        return peak * part / WARM_UP
+    return peak * (0.02 + 0.98 * 0.5 * (1 + math.cos(math.pi * min(1, (part - WARM_UP) / (1 - WARM_UP)))))
+
+
+def loss_of(model, batch):
+    inputs, targets = batch
+    logits = model(inputs)
+    return F.cross_entropy(logits.flatten(0, 1), targets.flatten(), ignore_index=-100)
+
+
+@torch.no_grad()
+def judge(model, examples, kept_back):
+    model.eval()
+    loss = loss_of(model, examples.batch(kept_back)).item()
+    model.train()
+    return loss
+
+
+def main():
+    parser = argparse.ArgumentParser()
+    parser.add_argument("examples")
+    parser.add_argument("out")
+    parser.add_argument("--seconds", type=float, default=240)
+    parser.add_argument("--seed", type=int, default=8)
+    parser.add_argument("--batch", type=int, default=512)
+    parser.add_argument("--peak", type=float, default=2e-3)
+    parser.add_argument("--hidden", type=int, default=128)
+    parser.add_argument("--layers", type=int, default=4)
+    given = parser.parse_args()
+
+    torch.manual_seed(given.seed)
+    device = "cuda" if torch.cuda.is_available() else "cpu"
+    examples = Examples(given.examples, device)
+    learnt, kept_back = examples.split(min(1024, len(examples.rows) // 20))
+    size = Size(len(examples.tokens), given.hidden, given.hidden * 11 // 4, given.layers)
+    model = Phraser(size).to(device)
+    optimiser = torch.optim.AdamW(model.parameters(), lr=given.peak, betas=(0.9, 0.98), weight_decay=0.05)
+    os.makedirs(given.out, exist_ok=True)
+    checkpoint = f"{given.out}/checkpoint.pt"
+    spent, step = 0.0, 0
+    if os.path.exists(checkpoint):
+        saved = torch.load(checkpoint, map_location=device)
+        model.load_state_dict(saved["model"])
+        optimiser.load_state_dict(saved["optimiser"])
+        spent, step = saved["spent"], saved["step"]
+    weights = examples.weights[learnt]
+    parameters = sum(weight.numel() for weight in model.parameters())
+    print(f"{parameters} parameters, {len(learnt)} examples, width {examples.rows.shape[1]}, on {device}", flush=True)
+
+    def save():
+        torch.save(
+            dict(model=model.state_dict(), optimiser=optimiser.state_dict(), spent=spent, step=step,
+                 size=model.described(), tokens=examples.tokens),
+            checkpoint,
+        )
+
+    last, told, saved_at = time.monotonic(), 0.0, spent
+    model.train()
+    while spent < given.seconds:
+        for group in optimiser.param_groups:
+            group["lr"] = rate_at(spent / given.seconds, given.peak)
+        chosen = learnt[torch.multinomial(weights, given.batch, replacement=True)]
+        loss = loss_of(model, examples.batch(chosen))
+        optimiser.zero_grad()
+        loss.backward()
+        torch.nn.utils.clip_grad_norm_(model.parameters(), 1.0)
+        optimiser.step()
+        step += 1
+        if step % 20 == 0 and device == "cuda":
+            torch.cuda.synchronize()
+        now = time.monotonic()
+        spent, last = spent + now - last, now
+        if spent - told > 10:
+            told = spent
+            print(f"{spent:.0f} s, step {step}: {loss.item():.3f}, kept back {judge(model, examples, kept_back):.3f}", flush=True)
+        if spent - saved_at > SAVE_EVERY:
+            saved_at = spent
+            save()
+    save()
+    scores = dict(seed=given.seed, seconds=round(spent), steps=step, batch=given.batch, parameters=parameters,
+                  examples=len(learnt), loss=loss.item(), lossKeptBack=judge(model, examples, kept_back))
+    with open(f"{given.out}/trained.json", "w") as file:
+        json.dump(scores, file, indent=2)
+    print(json.dumps(scores))
+
+
+main()

@@ -1,0 +1,76 @@
+import { type CorpusLine, suits } from '../../../prompts/corpus/corpus-line.ts';
+import { recombined } from '../../../prompts/corpus/recombine.ts';
+import { reworded } from '../../../prompts/corpus/synonyms.ts';
+import { promptTokens } from '../../../prompts/decode/prompt-tokens.ts';
+import { toTokens } from '../../../prompts/decode/sentence-tokens.ts';
+import { createDice } from '../../../prompts/decode/dice.ts';
+import { fill } from '../../../prompts/record/fill.ts';
+import { bySignature, isHeldOut } from './signature.ts';
+import type { Told } from './told.ts';
+
+/** A sentence that may be said of a record: `own` is the corpus's, `made` was put together from it. */
+export interface Example {
+  readonly origin: 'own' | 'made';
+  /** Without its end, "[NOT] … [SAY]": what was said last differs each time it is learnt from. */
+  readonly prompt: readonly string[];
+  readonly sentence: readonly string[];
+  readonly line: CorpusLine;
+}
+
+export interface Examples {
+  readonly all: readonly Example[];
+  readonly signatures: readonly string[];
+  readonly heldOut: readonly string[];
+}
+
+/** More than this of one signature would drown the others, and each must be held against the guard. */
+const MOST_MADE = 500;
+const HELD_AGAINST = 4;
+
+export function examplesOf(corpus: readonly CorpusLine[], told: readonly Told[]): Examples {
+  const signatures = bySignature(told, HELD_AGAINST);
+  const heldOut = [...signatures.keys()].filter(isHeldOut);
+  const made = madeFrom(corpus);
+  const all = [...signatures].flatMap(([signature, alike]) =>
+    heldOut.includes(signature)
+      ? []
+      : [...toldIn('own', corpus, alike), ...toldIn('made', made, alike).slice(0, MOST_MADE)],
+  );
+  return { all, signatures: [...signatures.keys()], heldOut };
+}
+
+/** In an order of its own, so that the first hundreds of a signature are of all sorts. */
+export function madeFrom(corpus: readonly CorpusLine[]): readonly CorpusLine[] {
+  const roll = createDice(1);
+  const known = new Set(corpus.map(({ kind, sentence }) => `${kind} ${sentence}`));
+  const once = corpus.flatMap(reworded);
+  const both = recombined(corpus);
+  const made = [...once, ...both, ...both.flatMap(reworded)].filter(
+    ({ kind, sentence }) => !known.has(`${kind} ${sentence}`),
+  );
+  return made
+    .map((line) => ({ line, place: roll() }))
+    .sort((one, other) => one.place - other.place)
+    .map(({ line }) => line);
+}
+
+function toldIn(
+  origin: Example['origin'],
+  lines: readonly CorpusLine[],
+  alike: readonly Told[],
+): readonly Example[] {
+  const [first] = alike;
+  if (!first) return [];
+  const found: Example[] = [];
+  for (const line of lines) {
+    if (origin === 'made' && found.length >= MOST_MADE) break;
+    if (line.kind !== first.record.kind || !suits(line, first.record)) continue;
+    if (!alike.every(({ record, passes }) => passes(fill(line.sentence, record)?.text ?? ''))) {
+      continue;
+    }
+    const asked = { record: first.record, register: line.register, lastOpening: null };
+    const prompt = promptTokens(asked).slice(0, -3);
+    found.push({ origin, prompt, sentence: toTokens(line.sentence), line });
+  }
+  return found;
+}

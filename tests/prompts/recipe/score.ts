@@ -1,0 +1,65 @@
+import {
+  type Phrased,
+  phraseInTries,
+  type Writer,
+} from '../../../prompts/decode/phrase-in-tries.ts';
+import type { Lexicon } from '../../../prompts/decode/lexicon.ts';
+import type { Register } from '../../../prompts/record/phrase-record.ts';
+import { isHeldOut, signatureOf } from './signature.ts';
+import type { Told } from './told.ts';
+
+/** What came of a number of records. */
+export interface Score {
+  readonly records: number;
+  readonly firstTry: number;
+  readonly withinTries: number;
+  /** Sentences that are no line of the corpus, and those that were not put together from it either. */
+  readonly notInCorpus: number;
+  readonly notLearnt: number;
+  readonly distinct: Readonly<Record<string, number>>;
+}
+
+export interface Scored {
+  readonly told: Told;
+  readonly phrased: Phrased | null;
+  readonly isHeldOut: boolean;
+}
+
+/** One after the other, as a visit would: each knows what was said last. */
+export async function phraseAll(
+  write: Writer,
+  lexicon: Lexicon,
+  all: readonly { readonly told: Told; readonly register: Register }[],
+): Promise<readonly Scored[]> {
+  const scored: Scored[] = [];
+  let last: Phrased | null = null;
+  for (const [seed, { told, register }] of all.entries()) {
+    const { record, passes } = told;
+    const phrased = await phraseInTries(write, lexicon, { record, register, passes, seed, last });
+    last = phrased ?? last;
+    scored.push({ told, phrased, isHeldOut: isHeldOut(signatureOf(record)) });
+  }
+  return scored;
+}
+
+export function scoreOf(
+  scored: readonly Scored[],
+  known: { readonly corpus: ReadonlySet<string>; readonly learnt: ReadonlySet<string> },
+): Score {
+  const said = scored.flatMap(({ phrased, told }) => (phrased ? [{ phrased, told }] : []));
+  const share = (count: number, of: number): number => Math.round((count / of) * 10_000) / 10_000;
+  const isNew = (set: ReadonlySet<string>) =>
+    said.filter(({ phrased, told }) => !set.has(`${told.record.kind} ${phrased.sentence}`));
+  const distinct: Record<string, Set<string>> = {};
+  for (const { told, phrased } of said) {
+    (distinct[told.record.kind] ??= new Set()).add(phrased.sentence);
+  }
+  return {
+    records: scored.length,
+    firstTry: share(said.filter(({ phrased }) => phrased.tries === 1).length, scored.length),
+    withinTries: share(said.length, scored.length),
+    notInCorpus: share(isNew(known.corpus).length, said.length),
+    notLearnt: share(isNew(known.learnt).length, said.length),
+    distinct: Object.fromEntries(Object.entries(distinct).map(([kind, set]) => [kind, set.size])),
+  };
+}
