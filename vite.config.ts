@@ -1,15 +1,20 @@
 import preact from '@preact/preset-vite';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
-import { modelFiles } from './client/recogniser/embedded/model-files.mjs';
+import { dictionaryFile, modelFiles } from './client/recogniser/embedded/model-files.mjs';
+import { neuralFiles } from './client/recogniser/neural/neural-files.mjs';
 import { vocabulary } from './core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from './core/language/vocabulary/pronunciations.ts';
+
+/** What the engines are to hear. */
+const HEARD = { words: vocabulary(), pronunciations: PRONUNCIATIONS };
 
 export default defineConfig({
   root: 'client',
   plugins: [
     preact(),
-    modelFiles({ words: vocabulary(), pronunciations: PRONUNCIATIONS }),
+    modelFiles(HEARD),
+    neuralFiles({ dictionary: dictionaryFile(HEARD) }),
     offlinePage(),
   ],
   worker: { format: 'es' },

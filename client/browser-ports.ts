@@ -4,19 +4,23 @@ import { recogniserGrammar } from '../core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../core/language/vocabulary/pronunciations.ts';
 import { takeTurn } from '../core/turn/take-turn.ts';
 import { createEar } from './ear/create-ear.ts';
-import type { Ear } from './ear/ear.ts';
+import type { Ear, EngineChanged } from './ear/ear.ts';
 import { createSentences } from './ear/web-speech-sentences.ts';
+import { createDeviceChoice } from './offline/device-choice.ts';
 import type { EventLog, SyncedLog } from './offline/event-log.ts';
 import { createSpeechRecognition } from './recogniser/speech-recognition.ts';
-import { sayNotKept } from './screens/words.ts';
+import { createBrowserEngines } from './recogniser/team/browser-engines.ts';
+import { ENGINE_WISHES, type EngineUse, type EngineWish } from './recogniser/team/engine-use.ts';
+import { sayEngineChanged, sayNotKept } from './screens/words.ts';
 import { createIds } from './state/browser-ids.ts';
 import { browserClock as clock } from './state/clock.ts';
 import type { Ports } from './state/ports.ts';
 import { createVoice } from './voice/browser-voice.ts';
 import { createEarcons } from './voice/web-audio-earcons.ts';
 
-/** Where the build puts the acoustic model. */
-const MODEL_URL = '/model/en-us';
+/** Where the build puts the engines' files. */
+const NEURAL_URL = '/model/neural/files.json';
+const EMBEDDED_URL = '/model/en-us';
 
 /** Printed once: 4 ms on a desk, and an ear opens again after every sentence. */
 const NARROW: Record<Exclude<Expectation, 'anything'>, string> = {
@@ -37,15 +41,28 @@ function createWholeGrammar() {
   };
 }
 
+/** What listens, and what was chosen to. */
+export interface Listening {
+  readonly use: () => EngineUse | null;
+  readonly wish: () => EngineWish;
+  /** From the next sentence on. */
+  readonly choose: (wish: EngineWish) => void;
+}
+
 /** The session's ports in a browser. */
-export function browserPorts(log: EventLog & Pick<SyncedLog, 'canWrite'>): Ports {
+export function browserPorts(
+  log: EventLog & Pick<SyncedLog, 'canWrite'>,
+): Ports & { readonly listening: Listening } {
+  const { ear, listening } = browserEar();
   return {
+    listening,
     log,
     writes: () => log.canWrite,
     clock,
     takeTurn,
     sayNotKept,
-    ear: browserEar(),
+    sayEngineChanged,
+    ear,
     voice: createVoice({
       synthesis: 'speechSynthesis' in window ? window.speechSynthesis : undefined,
       utteranceOf: (text) => new SpeechSynthesisUtterance(text),
@@ -59,23 +76,41 @@ export function browserPorts(log: EventLog & Pick<SyncedLog, 'canWrite'>): Ports
   };
 }
 
-function browserEar(): Ear {
+function browserEar(): { readonly ear: Ear; readonly listening: Listening } {
   let onLevel: (level: number) => void = () => undefined;
   let onProgress: (fraction: number) => void = () => undefined;
+  let onEngineChange: (change: EngineChanged) => void = () => undefined;
   const whole = createWholeGrammar();
-  const SpeechRecognition = createSpeechRecognition({
-    modelUrl: MODEL_URL,
+  const wish = createDeviceChoice('what listens', ENGINE_WISHES);
+  const engine = createBrowserEngines({
+    neuralUrl: NEURAL_URL,
+    embeddedUrl: EMBEDDED_URL,
     pronunciations: PRONUNCIATIONS,
+    wish: wish.read,
+    onChange: ({ to, why, midSentence }) => {
+      console.error(why);
+      onEngineChange({ kind: 'engineChanged', to, midSentence });
+    },
+  });
+  const SpeechRecognition = createSpeechRecognition({
+    engine,
     expected: () => [whole.current(), ...Object.values(NARROW)],
     onLevel: (level) => onLevel(level),
     onProgress: ({ loadedBytes, totalBytes }) => onProgress(loadedBytes / totalBytes),
   });
-  return createEar({
+  const sentences = createSentences(SpeechRecognition);
+  const ear = createEar({
     devices: 'mediaDevices' in navigator ? navigator.mediaDevices : undefined,
     isSecure: isSecureContext,
     wakeLock: 'wakeLock' in navigator ? navigator.wakeLock : undefined,
     page: document,
-    recogniser: createSentences(SpeechRecognition),
+    recogniser: {
+      ...sentences,
+      load: () => {
+        engine.forgive();
+        return sentences.load();
+      },
+    },
     clock,
     grammarFor: (expectation, names) =>
       expectation === 'anything' ? whole.with(names) : NARROW[expectation],
@@ -85,5 +120,13 @@ function browserEar(): Ear {
     onProgress: (report) => {
       onProgress = report;
     },
+    onEngineChange: (report) => {
+      onEngineChange = report;
+    },
   });
+  const choose = (chosen: EngineWish): void => {
+    wish.choose(chosen);
+    engine.forgive();
+  };
+  return { ear, listening: { use: engine.use, wish: wish.read, choose } };
 }

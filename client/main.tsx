@@ -2,7 +2,7 @@ import { render } from 'preact';
 import { CIRCUIT_STEPS } from '../core/advice/circuit/ready-circuits.ts';
 import { draftNote } from '../core/note/draft-note.ts';
 import { noteText } from '../core/note/note-text.ts';
-import { browserPorts } from './browser-ports.ts';
+import { browserPorts, type Listening } from './browser-ports.ts';
 import type { DeviceLog, EventLog } from './offline/event-log.ts';
 import { createMemoryLog } from './offline/memory-log.ts';
 import { startOffline, type Offline } from './offline/start-offline.ts';
@@ -58,17 +58,19 @@ async function startingSession(log: EventLog, offline: Offline | null): Promise<
 
 interface PagePorts extends Ports {
   readonly log: DeviceLog;
+  readonly listening: Listening;
 }
 
 function toolsOf(
   runner: Runner,
-  { log, ear, clock }: PagePorts,
+  { log, ear, clock, listening }: PagePorts,
   offline: Offline | null,
 ): PageTools {
   return {
     exportLog: () => log.exportLog(),
     send: (happening) => runner.send(happening),
     onLevel: (report) => ear.onLevel(report),
+    listening,
     now: () => clock.now(),
     judge: judgeOf,
     draftNote,

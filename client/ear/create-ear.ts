@@ -1,5 +1,5 @@
 import type { Clock } from '../state/clock.ts';
-import type { Ear, EarOpening, Heard } from './ear.ts';
+import type { Ear, EarOpening, EngineChanged, Heard } from './ear.ts';
 import { createMicrophone, type MicrophonePorts } from './microphone.ts';
 import type { SentenceRecogniser } from './sentence-recogniser.ts';
 import { Supervisor, type SupervisorPorts } from './supervisor.ts';
@@ -11,6 +11,7 @@ export interface EarPorts extends Omit<MicrophonePorts, 'onTakenAway'>, WakeLock
   readonly grammarFor: SupervisorPorts['grammarFor'];
   readonly onLevel: Ear['onLevel'];
   readonly onProgress: Ear['onProgress'];
+  readonly onEngineChange: (report: (change: EngineChanged) => void) => void;
 }
 
 /** Microphone, recogniser and screen lock as one ear. */
@@ -29,6 +30,7 @@ export function createEar(ports: EarPorts): Ear {
     tell({ kind: 'deaf', why: 'takenAway' });
   };
 
+  ports.onEngineChange(tell);
   relistenOnReturn(ports.page, supervisor);
   return {
     async open() {

@@ -1,6 +1,7 @@
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
 import type { KnownNames } from '../../core/language/known-names.ts';
+import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 import type { Deafness } from './deafness.ts';
 
 /** The page's ear: one microphone for the visit, opened once and then gated sentence by sentence. */
@@ -30,4 +31,13 @@ export type Heard =
   | { readonly kind: 'words'; readonly alternatives: readonly Alternative[] }
   /** Speech, but nothing of the trade in it. */
   | { readonly kind: 'unclear' }
+  | EngineChanged
   | { readonly kind: 'deaf'; readonly why: Deafness };
+
+/** An engine failed and another hears on. */
+export interface EngineChanged {
+  readonly kind: 'engineChanged';
+  readonly to: EngineAlone;
+  /** The sentence being said is heard by the other one, from its beginning: words may still come of it. */
+  readonly midSentence: boolean;
+}

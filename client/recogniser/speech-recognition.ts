@@ -1,18 +1,13 @@
 import { ENDPOINTER_SETTINGS, type EndpointerSettings } from '../../core/hearing/endpointer.ts';
-import type { Pronunciations } from '../../core/hearing/dictionary.ts';
 import { createBrowserCapture } from './browser/browser-capture.ts';
 import { createTaskQueue } from './browser/task-queue.ts';
-import { createEmbeddedEngine } from './embedded/embedded-engine.ts';
-import { openEngineWorker } from './embedded/open-worker.ts';
-import type { LoadProgress } from './engine.ts';
+import type { Engine, LoadProgress } from './engine.ts';
 import type { RecogniserEnvironment } from './environment.ts';
 import { createRecognitionClass, type SpeechRecognitionClass } from './recognition-class.ts';
 
 export interface RecogniserOptions {
-  /** Folder of the model files, `/model/en-us` where the build puts them. */
-  readonly modelUrl: string;
-  /** Words that the model's dictionary lacks, in ARPABET. */
-  readonly pronunciations: Pronunciations;
+  /** What hears: `createBrowserEngines` gives ours. */
+  readonly engine: Engine;
   /** Loudness 0..1, fifty times a second while a session hears; 0 when it stops. */
   readonly onLevel?: (level: number) => void;
   readonly onProgress?: (progress: LoadProgress) => void;
@@ -22,7 +17,7 @@ export interface RecogniserOptions {
 }
 
 /**
- * The standard's SpeechRecognition over the embedded engine: always ours, as a browser's own may need
+ * The standard's SpeechRecognition over an engine of ours: always, whatever the browser has, as a browser's own may need
  * a network. What the standard has no place for (loudness, progress) goes through the options.
  */
 export function createSpeechRecognition(options: RecogniserOptions): SpeechRecognitionClass {
@@ -30,13 +25,8 @@ export function createSpeechRecognition(options: RecogniserOptions): SpeechRecog
 }
 
 function browserEnvironment(options: RecogniserOptions): RecogniserEnvironment {
-  const modelUrl = new URL(options.modelUrl, document.baseURI).href.replace(/\/$/, '');
   return {
-    engine: createEmbeddedEngine({
-      createWorker: openEngineWorker,
-      modelUrl,
-      pronunciations: options.pronunciations,
-    }),
+    engine: options.engine,
     capture: createBrowserCapture(),
     queueTask: createTaskQueue(),
     after: (delayMs, task) => {

@@ -7,6 +7,7 @@ import type { Session } from '../state/session.ts';
 import { Bar } from './bar.tsx';
 import type { ListenToLevel } from './edge.tsx';
 import { Field } from './field.tsx';
+import type { ListeningFormProps } from './listening-form.tsx';
 import { NotePaper } from './note-paper.tsx';
 import { OpenQuestions } from './open-questions.tsx';
 import { ledgerLines, type Judge } from './sheet-model.ts';
@@ -20,6 +21,7 @@ import { VisitPanel } from './visit-panel.tsx';
 export interface PageTools {
   readonly send: (happening: Happening) => void;
   readonly onLevel: ListenToLevel;
+  readonly listening: ListeningFormProps;
   /** Milliseconds since 1970. */
   readonly now: () => number;
   readonly listVisits: () => Promise<readonly VisitSummary[]>;
@@ -87,6 +89,7 @@ function OpenTab({ session, tools, onWords }: PageProps & { onWords: (said: stri
           listVisits={tools.listVisits}
           exportLog={tools.exportLog}
           offlineWords={tools.offlineWords}
+          listening={tools.listening}
           onOpen={tools.openVisit}
           onNewVisit={() => send({ kind: 'newVisitChosen' })}
           onSettings={(settings) => send({ kind: 'settingsChosen', settings })}

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { VisitSettings } from '../../core/visit/events.ts';
 import type { VisitSummary } from '../offline/event-log.ts';
 import type { Session } from '../state/session.ts';
+import { ListeningForm, type ListeningFormProps } from './listening-form.tsx';
 import { SaveEverything } from './save-everything.tsx';
 import { SettingsForm } from './settings-form.tsx';
 import { unsyncedWords } from './words.ts';
@@ -11,6 +12,7 @@ export interface VisitPanelProps {
   readonly listVisits: () => Promise<readonly VisitSummary[]>;
   /** Whether the page opens without a network, in words. */
   readonly offlineWords: Promise<string>;
+  readonly listening: ListeningFormProps;
   readonly exportLog: () => Promise<string>;
   readonly onOpen: (visit: string) => void;
   readonly onNewVisit: () => void;
@@ -27,6 +29,7 @@ export function VisitPanel(props: VisitPanelProps) {
       <button type="button" class="wide" data-testid="new-visit" onClick={onNewVisit}>
         new visit
       </button>
+      <ListeningForm {...props.listening} />
       <SettingsForm settings={session.visit.settings} onSettings={onSettings} />
       <SaveEverything exportLog={props.exportLog} />
       <Visits session={session} listVisits={listVisits} onOpen={onOpen} />

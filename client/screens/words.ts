@@ -1,6 +1,7 @@
 import { timerTitles } from '../../core/replies/timer-sentences.ts';
 import type { Readiness } from '../offline/service-worker.ts';
 import type { Deafness } from '../ear/deafness.ts';
+import type { EngineAlone, EngineUse, EngineWish } from '../recogniser/team/engine-use.ts';
 import type { Notice, NotKeptReason } from '../state/notice.ts';
 import type { Mode, Tab } from '../state/session.ts';
 
@@ -89,6 +90,31 @@ export function sayNotKept(why: NotKeptReason): string {
   return `Not kept yet. ${NOT_KEPT_WORDS[why]} I hold it in memory and try again. Keep this page open.`;
 }
 
+const ENGINE_WORDS: Record<EngineAlone, string> = {
+  embedded:
+    'My trained ear stopped. I listen with the spare one: beside a fan it mishears more. What you said is kept.',
+  neural: 'My spare ear stopped. I listen with the trained one alone. What you said is kept.',
+};
+
+/** Said and shown when an engine failed and another hears on. */
+export const sayEngineChanged = (to: EngineAlone): string => ENGINE_WORDS[to];
+
+export const WISH_WORDS: Record<EngineWish, string> = {
+  automatic: 'automatic',
+  both: 'both ears',
+  neural: 'trained ear',
+  embedded: 'spare ear',
+};
+
+const USE_WORDS: Record<EngineUse, string> = {
+  both: 'both ears listen',
+  neural: 'the trained ear listens',
+  embedded: 'the spare ear listens',
+};
+
+export const listeningWords = (use: EngineUse | null): string =>
+  use === null ? 'nothing listens yet' : `now ${USE_WORDS[use]}`;
+
 export function noticeWords(notice: Notice): string {
   switch (notice.kind) {
     case 'unclear':
@@ -99,6 +125,8 @@ export function noticeWords(notice: Notice): string {
       return `I could not take that in: “${notice.words.slice(0, 120)}”. Say it another way.`;
     case 'notKept':
       return sayNotKept(notice.why);
+    case 'engineChanged':
+      return sayEngineChanged(notice.to);
     case 'keptAtLast':
       return 'Everything is kept now.';
     case 'storageOff':

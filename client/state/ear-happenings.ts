@@ -1,10 +1,12 @@
-import type { Happening } from './happenings.ts';
+import type { Reply } from '../../core/replies/reply.ts';
+import type { EngineChanged } from '../ear/ear.ts';
+import type { Happening, Saying } from './happenings.ts';
 import { earOf, type EarState, type Session } from './session.ts';
 import { go, settle, stay, type SessionStep } from './settle.ts';
 
 type EarHappening = Extract<
   Happening,
-  { kind: 'hearing' | 'unclear' | 'earOpened' | 'earDeaf' | 'loading' }
+  { kind: 'hearing' | 'unclear' | 'earOpened' | 'earDeaf' | 'engineChanged' | 'loading' }
 >;
 
 export function reduceEar(session: Session, happening: EarHappening): SessionStep {
@@ -17,10 +19,31 @@ export function reduceEar(session: Session, happening: EarHappening): SessionSte
       return opened(session);
     case 'earDeaf':
       return withEar(session, { kind: 'deaf', why: happening.why });
+    case 'engineChanged':
+      return engineChanged(session, happening);
     case 'loading':
       return stay({ ...session, loaded: happening.fraction });
   }
 }
+
+/** Told at once while nobody speaks; a sentence on its way is answered first, and its reply tells. */
+function engineChanged(session: Session, { to, midSentence }: EngineChanged): SessionStep {
+  const { mode } = session;
+  const ear = earOf(mode);
+  const told: Session = { ...session, notice: { kind: 'engineChanged', to } };
+  const listens = mode.kind === 'listening' || (mode.kind === 'asking' && ear.kind === 'open');
+  if (midSentence || !listens) return stay({ ...told, untold: to });
+  const number = session.speeches + 1;
+  const asked = mode.kind === 'asking' ? mode.question : null;
+  const saying: Saying = { reply: NO_REPLY, notKept: null, engine: to, reopens: true };
+  return go(
+    { ...told, speeches: number, untold: null },
+    { kind: 'speaking', number, ear, then: null, asked },
+    [{ kind: 'gate' }, { kind: 'say', number, saying }],
+  );
+}
+
+const NO_REPLY: Reply = { text: '', spoken: '', large: null, earcon: 'none' };
 
 /** Two falling tones tell that it should be said again; a noisy room must not make the page beep on. */
 const BEEPS_IN_A_ROW = 2;

@@ -7,6 +7,8 @@ import type { Turn, TurnInput } from '../../core/turn/turn.ts';
 import type { EventBody, VisitEvent, VisitSettings } from '../../core/visit/events.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import type { Deafness } from '../ear/deafness.ts';
+import type { EngineChanged } from '../ear/ear.ts';
+import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 import type { EarconId } from '../voice/voice.ts';
 import type { NotKeptReason, Notice } from './notice.ts';
 import type { Tab } from './session.ts';
@@ -25,6 +27,7 @@ export type Happening =
   | { readonly kind: 'unclear' }
   | { readonly kind: 'earOpened' }
   | { readonly kind: 'earDeaf'; readonly why: Deafness }
+  | EngineChanged
   | { readonly kind: 'loading'; readonly fraction: number }
   | { readonly kind: 'turnTaken'; readonly turn: Turn }
   | { readonly kind: 'turnIgnored' }
@@ -88,6 +91,8 @@ export interface Saying {
   readonly reply: Reply;
   /** Said before the reply, when its events are not on the disk. */
   readonly notKept: NotKeptReason | null;
+  /** The engine that hears since another one failed, where that is still to be told. */
+  readonly engine: EngineAlone | null;
   /** The rising tone at the end tells that the ear is open again. */
   readonly reopens: boolean;
 }

@@ -149,9 +149,12 @@ async function say(hands: Hands, number: number, saying: Saying): Promise<void> 
   const trouble = saying.notKept && hands.sayNotKept(saying.notKept);
   const tone = trouble ? 'again' : TONE_OF[saying.reply.earcon];
   const audible = voice.canSpeak();
-  const isSilent = saying.reply.spoken === '' && !trouble;
+  const words = [saying.engine && hands.sayEngineChanged(saying.engine), spokenOf(saying, trouble)]
+    .filter(Boolean)
+    .join(' ');
+  const isSilent = words === '';
   if (tone ?? !(audible || isSilent)) await earcons.play(tone ?? 'kept');
-  if (audible && isCurrent(hands, number)) await voice.speak(spokenOf(saying, trouble));
+  if (audible && isCurrent(hands, number)) await voice.speak(words);
   if (audible && isCurrent(hands, number)) await waitFor(clock, TAIL_MS);
   if (saying.reopens && isCurrent(hands, number)) await earcons.play('listening');
   send({ kind: 'spoken', number });

@@ -1,5 +1,6 @@
 import type { Turn, TurnInput } from '../../core/turn/turn.ts';
 import type { Ear } from '../ear/ear.ts';
+import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 import type { EventLog } from '../offline/event-log.ts';
 import type { Earcons, Voice } from '../voice/voice.ts';
 import type { Clock } from './clock.ts';
@@ -19,4 +20,6 @@ export interface Ports {
   readonly takeTurn: (input: TurnInput) => Turn;
   /** The sentence for events that are held in memory only. */
   readonly sayNotKept: (why: NotKeptReason) => string;
+  /** The sentence for an engine that hears in another's place. */
+  readonly sayEngineChanged: (to: EngineAlone) => string;
 }

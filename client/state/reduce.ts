@@ -39,6 +39,7 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'unclear':
     case 'earOpened':
     case 'earDeaf':
+    case 'engineChanged':
     case 'loading':
       return reduceEar(session, happening);
     case 'spoken':

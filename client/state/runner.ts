@@ -75,6 +75,7 @@ function fromEar(heard: Heard): Happening {
       return { kind: 'heard', alternatives: heard.alternatives };
     case 'hearing':
     case 'unclear':
+    case 'engineChanged':
       return heard;
     case 'deaf':
       return { kind: 'earDeaf', why: heard.why };

@@ -7,6 +7,7 @@ import type { VisitState } from '../../core/visit/state.ts';
 import type { OpenQuestion } from '../../core/visit/views.ts';
 import { EMPTY_MEMORY, type Memory, type SessionEffect, type Turn } from '../../core/turn/turn.ts';
 import type { Deafness } from '../ear/deafness.ts';
+import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 import type { Notice } from './notice.ts';
 
 /** What the microphone would be doing if nothing else were going on. */
@@ -73,6 +74,8 @@ export interface Session {
   readonly unkept: number;
   readonly unsynced: number;
   readonly speeches: number;
+  /** The engine that hears since another one failed: told before the next reply. */
+  readonly untold: EngineAlone | null;
   /** 0 to 1 while the recogniser loads. */
   readonly loaded: number;
   readonly tab: Tab;
@@ -107,6 +110,7 @@ export function sleepingSession(visit: VisitState): Session {
     unkept: 0,
     unsynced: 0,
     speeches: 0,
+    untold: null,
     loaded: 0,
     tab: 'sheet',
     tall: false,

@@ -93,6 +93,7 @@ function answer(session: Session, mode: Thinking, notKept: NotKeptReason | null)
     unclearInARow: turn.reply.earcon === 'again' && asked === null ? session.unclearInARow + 1 : 0,
     expects: asked === null ? turn.expects : 'anything',
     speeches: number,
+    untold: null,
     tab: tabAfter(turn, session.tab),
     tall: tallAfter(turn, session),
     notUnderstood: isLost(turn) ? turn.utterance.text : null,
@@ -103,6 +104,7 @@ function answer(session: Session, mode: Thinking, notKept: NotKeptReason | null)
   const saying = {
     reply: turn.reply,
     notKept,
+    engine: session.untold,
     reopens: mode.ear.kind === 'open' && turn.effect !== 'finish',
   };
   return started(go(answered, speaking, [{ kind: 'say', number, saying }]), turn);

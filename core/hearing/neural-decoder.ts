@@ -18,6 +18,8 @@ import { NOTHING } from './to-hearing.ts';
 export interface NeuralDecoder {
   /** Under 50 ms for a grammar that was set or warmed before. It holds for the utterances that start after it. */
   readonly setGrammar: (jsgf: string) => GrammarSet;
+  /** Builds a grammar that will be set later; what is wrong with it is told then. */
+  readonly warm: (jsgf: string) => void;
   /** Forgets what is open and begins an utterance. */
   readonly start: () => void;
   /** Mono samples in −1..1 at 16 kHz, in any portions. */
@@ -25,6 +27,8 @@ export interface NeuralDecoder {
   /** The best words so far, and whether they could be all. */
   readonly words: () => string;
   readonly standing: () => Standing;
+  /** No more sound comes: what the model still holds comes out, so that `finish` has little left to do. */
+  readonly close: () => Promise<void>;
   /** Ends the utterance. `opinion` is what another engine heard in the same sound. */
   readonly finish: (opinion?: string) => Promise<Hearing>;
   /** As `finish`, before anything is judged: for measurements. */
@@ -78,6 +82,7 @@ class GrammarDecoder implements NeuralDecoder {
   #search: PhoneSearch | null = null;
   #frames: Float32Array[] = [];
   #peak = 0;
+  #closed = false;
 
   constructor({ model, pronunciations }: NeuralSettings) {
     this.#sounds = { pronunciations, phones: model.description.phones };
@@ -92,8 +97,11 @@ class GrammarDecoder implements NeuralDecoder {
     return { kind: 'set' };
   };
 
+  readonly warm = (jsgf: string): void => void this.#graphs(jsgf);
+
   readonly start = (): void => {
     this.#listener.reset();
+    this.#closed = false;
     this.#frames = [];
     this.#peak = 0;
     this.#search = this.#graph === null ? null : createPhoneSearch(this.#graph, SEARCH_SETTINGS);
@@ -109,6 +117,11 @@ class GrammarDecoder implements NeuralDecoder {
 
   readonly standing = (): Standing => this.#search?.standing() ?? 'incomplete';
 
+  readonly close = async (): Promise<void> => {
+    if (!this.#closed) this.#take(await this.#listener.flush());
+    this.#closed = true;
+  };
+
   readonly finish = async (opinion?: string): Promise<Hearing> => {
     const ranking = await this.rank(opinion);
     if (ranking.peak < LEAST_PEAK) return NOTHING;
@@ -116,7 +129,7 @@ class GrammarDecoder implements NeuralDecoder {
   };
 
   readonly rank = async (opinion?: string): Promise<Ranking> => {
-    this.#take(await this.#listener.flush());
+    await this.close();
     const hypotheses = this.#search?.finish() ?? [];
     this.#search = null;
     return {

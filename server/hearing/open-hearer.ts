@@ -1,4 +1,5 @@
 import type { Hearing } from '../../core/hearing/hearing.ts';
+import { opinionOf } from '../../core/hearing/second-opinion.ts';
 import { createNeuralHearing } from './neural-hearing.ts';
 import { openNeuralModel } from './neural-model.ts';
 import { createNodeHearing, type NodeHearing, type NodeHearingOptions } from './node-hearing.ts';
@@ -58,7 +59,3 @@ async function neuralHearer(
     dispose: () => second?.dispose(),
   });
 }
-
-/** Nothing is an opinion too: the neural engine is then alone with its words. */
-const opinionOf = ({ alternatives, rejected }: Hearing): string =>
-  rejected === undefined ? (alternatives[0]?.words ?? '') : '';

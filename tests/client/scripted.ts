@@ -236,6 +236,7 @@ export function stage(options: Script = {}): Stage {
     ids: { next: () => `01KAXDEV00${String((made += 1)).padStart(16, '0')}` },
     takeTurn: options.takeTurn ?? scriptedTurn,
     sayNotKept: (why) => `not kept: ${why}.`,
+    sayEngineChanged: (to) => `now by ${to}.`,
   };
   const runner = createRunner(
     ports,

@@ -2,9 +2,10 @@ import { describe, expect, it } from 'vitest';
 
 import type { DecodedWord, DecoderPort } from '../../core/hearing/decoder-port.ts';
 import { createDecoderPool } from '../../client/recogniser/embedded/decoder-pool.ts';
-import { createEmbeddedEngine } from '../../client/recogniser/embedded/embedded-engine.ts';
+import type { EmbeddedFiles } from '../../client/recogniser/embedded/embedded-engine.ts';
 import { EngineDesk } from '../../client/recogniser/embedded/engine-desk.ts';
-import type { FromEngine, ToEngine } from '../../client/recogniser/embedded/protocol.ts';
+import type { FromEngine, ToEngine } from '../../client/recogniser/worker/protocol.ts';
+import { createWorkerEngine } from '../../client/recogniser/worker/worker-engine.ts';
 
 /** A decoder that hears the name of its grammar; `damaged` breaks while it decodes. */
 function createFakeDecoder(calls: string[]): DecoderPort {
@@ -59,7 +60,7 @@ describe('the worker', () => {
     await desk.answer({ kind: 'setGrammar', request: 1, jsgf: 'a' });
     await desk.answer({ kind: 'accept', utterance: 1, samples });
     for (const jsgf of ['a', 'zorb', 'b', 'c', 'd']) await desk.answer({ kind: 'warm', jsgf });
-    await desk.answer({ kind: 'finish', utterance: 1 });
+    await desk.answer({ kind: 'finish', utterance: 1, awaitsOpinion: false });
     const heard = sent.at(-1);
     expect(heard?.kind === 'heard' && heard.hearing.alternatives[0]?.words).toBe('a');
     const compiled = calls.filter((call) => call.startsWith('compile')).length;
@@ -75,10 +76,10 @@ describe('the worker', () => {
     const { calls, sent, desk } = createDesk();
     await desk.answer({ kind: 'setGrammar', request: 1, jsgf: 'head' });
     await desk.answer({ kind: 'accept', utterance: 1, samples });
-    await desk.answer({ kind: 'reset' });
+    await desk.answer({ kind: 'reset', utterance: 2 });
     await desk.answer({ kind: 'accept', utterance: 2, samples });
-    await desk.answer({ kind: 'finish', utterance: 2 });
-    await desk.answer({ kind: 'finish', utterance: 3 });
+    await desk.answer({ kind: 'finish', utterance: 2, awaitsOpinion: false });
+    await desk.answer({ kind: 'finish', utterance: 3, awaitsOpinion: false });
     expect(calls).toEqual(['compile head', 'start head', 'stop', 'start head', 'stop']);
     expect(sent.map(({ kind }) => kind)).toEqual([
       'grammarSet',
@@ -103,14 +104,13 @@ describe('the worker', () => {
 });
 
 function createWorkerBench() {
-  const posted: ToEngine[] = [];
+  const posted: ToEngine<EmbeddedFiles>[] = [];
   let workers = 0;
   let alive = 0;
   let receive: (message: FromEngine) => void = () => undefined;
   let crash: () => void = () => undefined;
-  const engine = createEmbeddedEngine({
-    modelUrl: '/model',
-    pronunciations: {},
+  const engine = createWorkerEngine<EmbeddedFiles>({
+    files: { modelUrl: '/model', pronunciations: {} },
     createWorker: () => {
       workers += 1;
       alive += 1;
@@ -148,7 +148,7 @@ describe('the embedded engine', () => {
     expect(await first).toEqual({ kind: 'failed', message: 'means did not come' });
     expect([progress, bench.engine.state(), bench.alive()]).toEqual([[5], 'absent', 0]);
     const second = bench.engine.load();
-    bench.receive({ kind: 'loaded' });
+    bench.receive({ kind: 'loaded', pace: null });
     expect(await second).toEqual({ kind: 'ready' });
     expect([bench.engine.state(), bench.workers()]).toEqual(['ready', 2]);
   });
@@ -156,7 +156,7 @@ describe('the embedded engine', () => {
   it('tells everyone who waits when the worker crashes, and can be loaded again', async () => {
     const bench = createWorkerBench();
     void bench.engine.load();
-    bench.receive({ kind: 'loaded' });
+    bench.receive({ kind: 'loaded', pace: null });
     const grammar = bench.engine.setGrammar('head');
     bench.engine.accept(samples);
     const finished = bench.engine.finish();
@@ -187,14 +187,14 @@ describe('the embedded engine', () => {
   it('numbers utterances and lets no words of an earlier one through', async () => {
     const bench = createWorkerBench();
     void bench.engine.load();
-    bench.receive({ kind: 'loaded' });
+    bench.receive({ kind: 'loaded', pace: null });
     const guesses: string[] = [];
     bench.engine.listen((words) => void guesses.push(words));
     bench.engine.accept(samples);
     const finished = bench.engine.finish();
     const [accepted, asked] = bench.posted.slice(1);
     const utterance = accepted?.kind === 'accept' ? accepted.utterance : NaN;
-    expect(asked).toEqual({ kind: 'finish', utterance });
+    expect(asked).toEqual({ kind: 'finish', utterance, awaitsOpinion: false });
     bench.receive({ kind: 'partial', utterance, words: 'late' });
     bench.receive({ kind: 'partial', utterance: utterance + 1, words: 'now' });
     expect(guesses).toEqual(['now']);

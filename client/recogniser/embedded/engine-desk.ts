@@ -1,9 +1,7 @@
 import type { DecoderPort } from '../../../core/hearing/decoder-port.ts';
 import { NOTHING, toHearing, toPartial } from '../../../core/hearing/to-hearing.ts';
+import type { AfterLoad, FromEngine } from '../worker/protocol.ts';
 import type { DecoderPool } from './decoder-pool.ts';
-import type { FromEngine, ToEngine } from './protocol.ts';
-
-type AfterLoad = Exclude<ToEngine, { kind: 'load' }>;
 
 /** The worker's side of the protocol, without the worker: one utterance at a time. */
 export class EngineDesk {
@@ -35,6 +33,9 @@ export class EngineDesk {
         this.#abandon();
         return;
       }
+      // It hears by itself.
+      case 'opinion':
+        return;
     }
   }
 

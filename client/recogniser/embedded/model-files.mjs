@@ -53,6 +53,21 @@ export function modelFiles({ words, pronunciations }) {
   };
 }
 
+/**
+ * The dictionary among those files, for an engine that shares it.
+ *
+ * @param {Parameters<typeof modelFiles>[0]} options
+ */
+export function dictionaryFile({ words, pronunciations }) {
+  const read = async () =>
+    dictionaryOf(
+      await readFile(join(PACKAGE, FOLDER, DICTIONARY_FILE), 'utf8'),
+      words,
+      pronunciations,
+    );
+  return { at: `${FOLDER}/${DICTIONARY_FILE}`, read };
+}
+
 /** A word without a sound would make its whole grammar unusable in the page: better no build. */
 function dictionaryOf(text, words, extra) {
   const { pronunciations, missing } = soundWords(words, text, extra);

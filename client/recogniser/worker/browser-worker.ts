@@ -1,9 +1,8 @@
-import type { EngineWorker } from './embedded-engine.ts';
 import type { FromEngine } from './protocol.ts';
+import type { EngineWorker } from './worker-engine.ts';
 
-/** Starts the engine's worker in a browser. */
-export function openEngineWorker(): EngineWorker {
-  const worker = new Worker(new URL('./embedded.worker.ts', import.meta.url), { type: 'module' });
+/** A browser's worker as an engine uses it. */
+export function asEngineWorker<Files>(worker: Worker): EngineWorker<Files> {
   return {
     post: (message, transfer = []) => worker.postMessage(message, transfer),
     listen: (onMessage, onCrash) => {

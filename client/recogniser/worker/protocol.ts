@@ -1,20 +1,24 @@
 import type { Hearing } from '../../../core/hearing/hearing.ts';
-import type { Pronunciations } from '../../../core/hearing/dictionary.ts';
 
-/** What the page says to the engine's worker. `utterance` counts up; a reset leaves gaps. */
-export type ToEngine =
-  | { readonly kind: 'load'; readonly modelUrl: string; readonly pronunciations: Pronunciations }
+/** What the page says to an engine's worker. `utterance` counts up; a reset leaves gaps. */
+export type ToEngine<Files> = { readonly kind: 'load'; readonly files: Files } | AfterLoad;
+
+export type AfterLoad =
   | { readonly kind: 'setGrammar'; readonly request: number; readonly jsgf: string }
   /** Compile it while there is time; nothing is answered. */
   | { readonly kind: 'warm'; readonly jsgf: string }
   | { readonly kind: 'accept'; readonly utterance: number; readonly samples: Float32Array }
-  | { readonly kind: 'finish'; readonly utterance: number }
-  | { readonly kind: 'reset' };
+  /** `awaitsOpinion`: what another engine heard follows in a message of its own, and is waited for. */
+  | { readonly kind: 'finish'; readonly utterance: number; readonly awaitsOpinion: boolean }
+  | { readonly kind: 'opinion'; readonly utterance: number; readonly words: string | null }
+  /** Nothing of the utterances before this one is wanted any more. */
+  | { readonly kind: 'reset'; readonly utterance: number };
 
 /** What the worker answers. */
 export type FromEngine =
   | { readonly kind: 'progress'; readonly loadedBytes: number; readonly totalBytes: number }
-  | { readonly kind: 'loaded' }
+  /** `pace`: time to hear by time heard, measured once loaded; null where it was not measured. */
+  | { readonly kind: 'loaded'; readonly pace: number | null }
   | { readonly kind: 'loadFailed'; readonly message: string }
   | { readonly kind: 'grammarSet'; readonly request: number }
   | { readonly kind: 'grammarFailed'; readonly request: number; readonly message: string }

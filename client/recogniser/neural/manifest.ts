@@ -1,0 +1,47 @@
+/** One file as the build wrote it. */
+export interface ListedFile {
+  /** Relative to the manifest's own address. */
+  readonly url: string;
+  readonly bytes: number;
+  /** In hexadecimal. */
+  readonly sha256: string;
+}
+
+/**
+ * model, description: the acoustic model and what goes in and out of it; runtime, glue: ONNX Runtime's WebAssembly
+ * and the script that starts it; dictionary: how words sound.
+ */
+export const ROLES = ['model', 'description', 'runtime', 'glue', 'dictionary'] as const;
+export type Role = (typeof ROLES)[number];
+
+export type Manifest = Readonly<Record<Role, ListedFile>>;
+
+/** Reads the manifest's JSON text; null when it is not one. */
+export function readManifest(text: string): Manifest | null {
+  const value = parsed(text);
+  const read = (role: Role): ListedFile | null => fileIn(isRecord(value) ? value[role] : null);
+  const [model, description] = [read('model'), read('description')];
+  const [runtime, glue, dictionary] = [read('runtime'), read('glue'), read('dictionary')];
+  return model && description && runtime && glue && dictionary
+    ? { model, description, runtime, glue, dictionary }
+    : null;
+}
+
+function fileIn(value: unknown): ListedFile | null {
+  if (!isRecord(value)) return null;
+  const { url, bytes, sha256 } = value;
+  return typeof url === 'string' && typeof bytes === 'number' && typeof sha256 === 'string'
+    ? { url, bytes, sha256 }
+    : null;
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
+}
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null;

@@ -1,0 +1,172 @@
+import type { NeuralDecoder } from '../../../core/hearing/neural-decoder.ts';
+import { NOTHING } from '../../../core/hearing/to-hearing.ts';
+import type { AfterLoad, FromEngine } from '../worker/protocol.ts';
+
+/**
+ * 160 ms: the network took 0.11 of the sound's time in such pieces and 0.37 in pieces of 40 ms, and words that show
+ * a sixth of a second later are still as they come.
+ */
+export const PORTION_SAMPLES = 2560;
+
+/** The worker's side of the protocol, without the worker: one message after the other. */
+export class NeuralDesk {
+  readonly #decoder: NeuralDecoder;
+  readonly #send: (message: FromEngine) => void;
+  #queue: Promise<void> = Promise.resolve();
+  #hasGrammar = false;
+  #open: number | null = null;
+  #waiting: Float32Array[] = [];
+  #told = '';
+  /** Utterances before this one are not worth a step of the network any more. */
+  #wantedFrom = 0;
+  readonly #opinions = new Map<number, Opinion>();
+
+  constructor(decoder: NeuralDecoder, send: (message: FromEngine) => void) {
+    this.#decoder = decoder;
+    this.#send = send;
+  }
+
+  /** Settles once the message is answered. */
+  answer(message: AfterLoad): Promise<void> {
+    if (message.kind === 'opinion') {
+      this.#opinionOn(message.utterance).give(message.words);
+      return Promise.resolve();
+    }
+    if (message.kind === 'reset') this.#wantedFrom = message.utterance;
+    this.#queue = this.#queue.then(() => this.#inTurn(message));
+    return this.#queue;
+  }
+
+  async #inTurn(message: Exclude<AfterLoad, { kind: 'opinion' }>): Promise<void> {
+    switch (message.kind) {
+      case 'setGrammar': {
+        this.#setGrammar(message.request, message.jsgf);
+        return;
+      }
+      case 'warm': {
+        this.#decoder.warm(message.jsgf);
+        return;
+      }
+      case 'accept':
+        return this.#guarded(message.utterance, () =>
+          this.#accept(message.utterance, message.samples),
+        );
+      case 'finish':
+        return this.#guarded(message.utterance, () =>
+          this.#finish(message.utterance, message.awaitsOpinion),
+        );
+      case 'reset': {
+        this.#abandon();
+        return;
+      }
+    }
+  }
+
+  #setGrammar(request: number, jsgf: string): void {
+    this.#abandon();
+    const set = this.#decoder.setGrammar(jsgf);
+    if (set.kind === 'set') {
+      this.#hasGrammar = true;
+      this.#send({ kind: 'grammarSet', request });
+      return;
+    }
+    const message =
+      set.kind === 'malformed'
+        ? set.message
+        : `No pronunciation is known for: ${set.words.join(', ')}.`;
+    this.#send({ kind: 'grammarFailed', request, message });
+  }
+
+  async #accept(utterance: number, samples: Float32Array): Promise<void> {
+    if (!this.#hasGrammar || utterance < this.#wantedFrom) return;
+    if (this.#open !== utterance) this.#begin(utterance);
+    this.#waiting.push(samples);
+    if (lengthOf(this.#waiting) < PORTION_SAMPLES) return;
+    await this.#hearWaiting();
+    this.#tellWords(utterance);
+  }
+
+  #begin(utterance: number): void {
+    this.#abandon();
+    this.#decoder.start();
+    this.#open = utterance;
+  }
+
+  async #hearWaiting(): Promise<void> {
+    const portion = joined(this.#waiting);
+    this.#waiting = [];
+    if (portion.length > 0) await this.#decoder.accept(portion);
+  }
+
+  #tellWords(utterance: number): void {
+    const words = this.#decoder.words();
+    if (words === this.#told) return;
+    this.#told = words;
+    this.#send({ kind: 'partial', utterance, words });
+  }
+
+  async #finish(utterance: number, awaitsOpinion: boolean): Promise<void> {
+    if (this.#open !== utterance) {
+      this.#opinions.delete(utterance);
+      this.#send({ kind: 'heard', utterance, hearing: NOTHING });
+      return;
+    }
+    await this.#hearWaiting();
+    await this.#decoder.close();
+    const opinion = awaitsOpinion ? await this.#opinionOn(utterance).given : null;
+    this.#opinions.delete(utterance);
+    const hearing = await this.#decoder.finish(opinion ?? undefined);
+    this.#abandon();
+    this.#send({ kind: 'heard', utterance, hearing });
+  }
+
+  #opinionOn(utterance: number): Opinion {
+    const opinion = this.#opinions.get(utterance) ?? createOpinion();
+    this.#opinions.set(utterance, opinion);
+    return opinion;
+  }
+
+  /** Forgets what was left open. */
+  #abandon(): void {
+    this.#open = null;
+    this.#waiting = [];
+    this.#told = '';
+  }
+
+  async #guarded(utterance: number, work: () => Promise<void>): Promise<void> {
+    try {
+      await work();
+    } catch (error) {
+      this.#abandon();
+      const message = error instanceof Error ? error.message : String(error);
+      this.#send({ kind: 'decodeFailed', utterance, message });
+    }
+  }
+}
+
+/** What another engine heard: whichever comes first, its words or the wish for them. */
+interface Opinion {
+  readonly given: Promise<string | null>;
+  readonly give: (words: string | null) => void;
+}
+
+function createOpinion(): Opinion {
+  let give: (words: string | null) => void = () => undefined;
+  const given = new Promise<string | null>((resolve) => {
+    give = resolve;
+  });
+  return { given, give };
+}
+
+const lengthOf = (parts: readonly Float32Array[]): number =>
+  parts.reduce((sum, part) => sum + part.length, 0);
+
+function joined(parts: readonly Float32Array[]): Float32Array {
+  const whole = new Float32Array(lengthOf(parts));
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
+}

@@ -1,0 +1,273 @@
+import { opinionOf } from '../../../core/hearing/second-opinion.ts';
+import type { Engine, EngineOutcome, EngineState, Finished, LoadProgress } from '../engine.ts';
+import type { WorkerEngine } from '../worker/worker-engine.ts';
+import type { EngineAlone, EngineUse, EngineWish } from './engine-use.ts';
+import { createKeptSound } from './kept-sound.ts';
+
+/** An engine that failed, and what hears instead. */
+export interface EngineChange {
+  readonly from: EngineUse;
+  readonly to: EngineAlone;
+  readonly why: string;
+  /** In the middle of a sentence, which is heard from its beginning by the other one. */
+  readonly midSentence: boolean;
+}
+
+export interface TeamOptions {
+  readonly neural: WorkerEngine;
+  readonly embedded: Engine;
+  readonly wish: () => EngineWish;
+  /** What the device affords, once the neural engine is there and its pace known. */
+  readonly afforded: (pace: number | null) => EngineUse;
+  readonly onChange: (change: EngineChange) => void;
+  /** Runs it later unless the returned function is called. */
+  readonly after: (delayMs: number, task: () => void) => () => void;
+}
+
+export interface TeamEngine extends Engine {
+  /** What hears; null until something was loaded. */
+  readonly use: () => EngineUse | null;
+  /** Gives an engine that failed another chance at the next load: somebody asked for it. */
+  readonly forgive: () => void;
+}
+
+/** Words must come within 150 ms of the end: an opinion that is not there by then is not waited for. */
+const OPINION_PATIENCE_MS = 100;
+
+/**
+ * Two engines as one. The neural one decides and is loaded first; the embedded one gives a second opinion where the
+ * device affords it, and takes over where the neural one fails, with all that was said of the sentence.
+ */
+export function createTeamEngine(options: TeamOptions): TeamEngine {
+  return new Team(options);
+}
+
+interface FallBack {
+  readonly midSentence?: boolean;
+  readonly onProgress?: (progress: LoadProgress) => void;
+}
+
+class Team implements TeamEngine {
+  readonly #options: TeamOptions;
+  readonly #kept = createKeptSound();
+  readonly #warmed = new Set<string>();
+  #use: EngineUse | null = null;
+  /** The wish that what hears was loaded by. */
+  #wish: EngineWish | null = null;
+  #loading: Promise<EngineOutcome> | null = null;
+  #neuralFailed = false;
+  /** While a sentence is heard again, what is said next waits. */
+  #hearingAgain = false;
+  #grammar = '';
+  /** The grammar that the second engine was given before this utterance began. */
+  #secondGrammar: string | null = null;
+  #onPartial: ((words: string) => void) | null = null;
+
+  constructor(options: TeamOptions) {
+    this.#options = options;
+  }
+
+  readonly use = (): EngineUse | null => this.#use;
+  readonly state = (): EngineState => this.#lead().state();
+  readonly forgive = (): void => {
+    if (!this.#neuralFailed) return;
+    this.#neuralFailed = false;
+    this.#wish = null;
+  };
+
+  readonly load = (onProgress?: (progress: LoadProgress) => void): Promise<EngineOutcome> => {
+    if (this.#loading === null) {
+      this.#loading = this.#open(onProgress).finally(() => {
+        this.#loading = null;
+      });
+    }
+    return this.#loading;
+  };
+
+  readonly setGrammar = async (jsgf: string): Promise<EngineOutcome> => {
+    this.#kept.forget();
+    this.#grammar = jsgf;
+    this.#warmed.add(jsgf);
+    this.#giveSecondGrammar();
+    const outcome = await this.#lead().setGrammar(jsgf);
+    // A grammar that cannot be heard leaves its engine as it was.
+    if (outcome.kind === 'ready' || this.#lead().state() === 'ready') return outcome;
+    return this.#fallBack(outcome.message);
+  };
+
+  readonly warm = (jsgf: string): void => {
+    this.#warmed.add(jsgf);
+    this.#lead().warm(jsgf);
+    if (this.#hasSecond()) this.#options.embedded.warm(jsgf);
+  };
+
+  readonly accept = (samples: Float32Array): void => {
+    this.#kept.keep(samples);
+    if (this.#hearingAgain) return;
+    this.#lead().accept(samples);
+    if (this.#secondHears()) this.#options.embedded.accept(samples);
+  };
+
+  readonly finish = async (): Promise<Finished> => {
+    const said = this.#kept.all();
+    this.#kept.forget();
+    if (this.#use === 'embedded') return this.#options.embedded.finish();
+    const second = this.#secondHears() ? this.#options.embedded.finish() : null;
+    const finished =
+      second === null
+        ? await this.#options.neural.finish()
+        : await this.#options.neural.finishWith(this.#opinion(second));
+    this.#giveSecondGrammar();
+    return finished.kind === 'heard' ? finished : this.#hearAgain(said, second, finished);
+  };
+
+  readonly reset = (): void => {
+    this.#kept.forget();
+    this.#lead().reset();
+    if (this.#hasSecond()) this.#options.embedded.reset();
+  };
+
+  readonly listen = (onPartial: ((words: string) => void) | null): void => {
+    this.#onPartial = onPartial;
+    this.#lead().listen(onPartial);
+  };
+
+  readonly dispose = (): void => {
+    this.#options.neural.dispose();
+    this.#options.embedded.dispose();
+    this.#use = null;
+    this.#wish = null;
+    this.#secondGrammar = null;
+  };
+
+  #lead(): Engine {
+    return this.#use === 'embedded' ? this.#options.embedded : this.#options.neural;
+  }
+
+  #hasSecond(): boolean {
+    return this.#use === 'both' && this.#options.embedded.state() === 'ready';
+  }
+
+  /** An opinion on another grammar's words would be none. */
+  #secondHears(): boolean {
+    return this.#hasSecond() && this.#secondGrammar === this.#grammar;
+  }
+
+  /** Not waited for: compiling takes it a third of a second, and what is said meanwhile waits in its queue. */
+  #giveSecondGrammar(): void {
+    if (!this.#hasSecond() || this.#secondGrammar === this.#grammar) return;
+    this.#secondGrammar = this.#grammar;
+    void this.#options.embedded.setGrammar(this.#grammar).then(({ kind }) => {
+      if (kind === 'failed') this.#secondGrammar = null;
+    });
+  }
+
+  async #open(onProgress?: (progress: LoadProgress) => void): Promise<EngineOutcome> {
+    const wish = this.#options.wish();
+    const stands = this.#use !== null && this.#wish === wish;
+    if (stands && this.#lead().state() === 'ready') return READY;
+    if (wish === 'embedded' || this.#neuralFailed) return this.#openEmbedded(wish, onProgress);
+    // It was there and is not any more: it broke between two sentences.
+    if (stands && this.#use !== 'embedded') return this.#fallBack(BROKE);
+    const outcome = await this.#options.neural.load(onProgress);
+    if (outcome.kind === 'failed') {
+      this.#use ??= 'neural';
+      return this.#fallBack(outcome.message, onProgress && { onProgress });
+    }
+    this.#become(wish === 'automatic' ? this.#options.afforded(this.#options.neural.pace()) : wish);
+    this.#wish = wish;
+    if (this.#use === 'both') void this.#openSecond();
+    return READY;
+  }
+
+  async #openEmbedded(
+    wish: EngineWish,
+    onProgress?: (progress: LoadProgress) => void,
+  ): Promise<EngineOutcome> {
+    const { embedded } = this.#options;
+    if (embedded.state() !== 'ready') this.#secondGrammar = null;
+    const outcome = await embedded.load(onProgress);
+    if (outcome.kind === 'failed') return outcome;
+    this.#become('embedded');
+    this.#wish = wish;
+    this.#options.neural.dispose();
+    return outcome;
+  }
+
+  /** Begins once the first engine is there, so that it never delays it. */
+  async #openSecond(): Promise<void> {
+    const { embedded } = this.#options;
+    const outcome = await embedded.load();
+    if (outcome.kind === 'failed' && this.#use === 'both') this.#become('neural');
+    if (!this.#hasSecond()) return;
+    this.#secondGrammar = null;
+    for (const jsgf of this.#warmed) embedded.warm(jsgf);
+    if (this.#kept.all().length === 0) this.#giveSecondGrammar();
+  }
+
+  #become(use: EngineUse): void {
+    this.#lead().listen(null);
+    this.#use = use;
+    this.#lead().listen(this.#onPartial);
+  }
+
+  /** The neural engine failed: the embedded one hears from now on, the grammar in use included. */
+  async #fallBack(
+    why: string,
+    { midSentence = false, onProgress }: FallBack = {},
+  ): Promise<EngineOutcome> {
+    const from = this.#use ?? 'neural';
+    this.#neuralFailed = true;
+    const loaded = await this.#openEmbedded(this.#options.wish(), onProgress);
+    if (loaded.kind === 'failed') return loaded;
+    this.#options.onChange({ from, to: 'embedded', why, midSentence });
+    const isSet = this.#secondGrammar === this.#grammar || this.#grammar === '';
+    return isSet ? READY : this.#options.embedded.setGrammar(this.#grammar);
+  }
+
+  /** Nothing that was said is lost: what the second engine heard counts, or it is heard from the beginning. */
+  async #hearAgain(
+    said: readonly Float32Array[],
+    second: Promise<Finished> | null,
+    failed: Finished,
+  ): Promise<Finished> {
+    const why = failed.kind === 'failed' ? failed.message : '';
+    this.#hearingAgain = true;
+    const ready = await this.#fallBack(why, { midSentence: true });
+    if (ready.kind === 'failed') {
+      this.#hearingAgain = false;
+      return ready;
+    }
+    const heard = await second;
+    const finished = heard?.kind === 'heard' ? heard : this.#repeat(said);
+    this.#hearingAgain = false;
+    for (const samples of this.#kept.all()) this.#options.embedded.accept(samples);
+    return finished;
+  }
+
+  #repeat(said: readonly Float32Array[]): Promise<Finished> {
+    for (const samples of said) this.#options.embedded.accept(samples);
+    return this.#options.embedded.finish();
+  }
+
+  /** What the second engine heard, or null where it takes too long or breaks. */
+  #opinion(second: Promise<Finished>): Promise<string | null> {
+    return new Promise((resolve) => {
+      const callOff = this.#options.after(OPINION_PATIENCE_MS, () => resolve(null));
+      void second.then((finished) => {
+        callOff();
+        resolve(finished.kind === 'heard' ? opinionOf(finished.hearing) : null);
+        if (finished.kind === 'failed') this.#loseSecond(finished.message);
+      });
+    });
+  }
+
+  #loseSecond(why: string): void {
+    if (this.#use !== 'both') return;
+    this.#become('neural');
+    this.#options.onChange({ from: 'both', to: 'neural', why, midSentence: false });
+  }
+}
+
+const READY: EngineOutcome = { kind: 'ready' };
+const BROKE = 'The neural engine stopped between two sentences.';

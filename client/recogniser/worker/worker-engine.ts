@@ -1,0 +1,184 @@
+import type { Engine, EngineOutcome, EngineState, Finished, LoadProgress } from '../engine.ts';
+import type { FromEngine, ToEngine } from './protocol.ts';
+
+/** As much of a Worker as an engine uses. */
+export interface EngineWorker<Files> {
+  readonly post: (message: ToEngine<Files>, transfer?: Transferable[]) => void;
+  readonly listen: (onMessage: (message: FromEngine) => void, onCrash: () => void) => void;
+  readonly terminate: () => void;
+}
+
+export interface WorkerEngineOptions<Files> {
+  readonly createWorker: () => EngineWorker<Files>;
+  /** What the worker loads, and from where. */
+  readonly files: Files;
+}
+
+export interface WorkerEngine extends Engine {
+  /** As `finish`, and what another engine heard in the same sound is weighed; null where it heard too late. */
+  readonly finishWith: (opinion: Promise<string | null>) => Promise<Finished>;
+  /** Time to hear by time heard, measured when it loaded; null before, and where nobody measures it. */
+  readonly pace: () => number | null;
+}
+
+const CRASHED = 'The speech engine stopped: press to start it again.';
+
+/** An engine in a worker of its own, behind the engine port. */
+export function createWorkerEngine<Files>(options: WorkerEngineOptions<Files>): WorkerEngine {
+  return new EngineInWorker(options);
+}
+
+class EngineInWorker<Files> implements WorkerEngine {
+  readonly #options: WorkerEngineOptions<Files>;
+  #worker: EngineWorker<Files> | null = null;
+  #loading: Promise<EngineOutcome> | null = null;
+  #state: EngineState = 'absent';
+  #pace: number | null = null;
+  #utterance = 1;
+  #request = 0;
+  #onProgress: (progress: LoadProgress) => void = () => undefined;
+  #onPartial: ((words: string) => void) | null = null;
+  #answerLoad: (outcome: EngineOutcome) => void = () => undefined;
+  readonly #warmed = new Set<string>();
+  readonly #grammarWaiting = new Map<number, (outcome: EngineOutcome) => void>();
+  readonly #finishWaiting = new Map<number, (finished: Finished) => void>();
+
+  constructor(options: WorkerEngineOptions<Files>) {
+    this.#options = options;
+  }
+
+  readonly state = (): EngineState => this.#state;
+  readonly pace = (): number | null => this.#pace;
+
+  readonly load = (onProgress?: (progress: LoadProgress) => void): Promise<EngineOutcome> => {
+    if (onProgress) this.#onProgress = onProgress;
+    this.#loading ??= this.#open();
+    return this.#loading;
+  };
+
+  readonly setGrammar = (jsgf: string): Promise<EngineOutcome> => {
+    if (this.#worker === null) return Promise.resolve({ kind: 'failed', message: CRASHED });
+    this.#request += 1;
+    const request = this.#request;
+    this.#utterance += 1;
+    this.#worker.post({ kind: 'setGrammar', request, jsgf });
+    return new Promise((resolve) => this.#grammarWaiting.set(request, resolve));
+  };
+
+  readonly warm = (jsgf: string): void => {
+    if (this.#worker === null || this.#warmed.has(jsgf)) return;
+    this.#warmed.add(jsgf);
+    this.#worker.post({ kind: 'warm', jsgf });
+  };
+
+  readonly accept = (samples: Float32Array): void => {
+    const copy = samples.slice();
+    this.#worker?.post({ kind: 'accept', utterance: this.#utterance, samples: copy }, [
+      copy.buffer,
+    ]);
+  };
+
+  readonly finish = (): Promise<Finished> => this.#finish(null);
+
+  readonly finishWith = (opinion: Promise<string | null>): Promise<Finished> =>
+    this.#finish(opinion);
+
+  readonly reset = (): void => {
+    this.#utterance += 1;
+    this.#worker?.post({ kind: 'reset', utterance: this.#utterance });
+  };
+
+  readonly listen = (onPartial: ((words: string) => void) | null): void => {
+    this.#onPartial = onPartial;
+  };
+
+  readonly dispose = (): void => this.#drop(CRASHED);
+
+  #open(): Promise<EngineOutcome> {
+    const worker = this.#options.createWorker();
+    this.#worker = worker;
+    this.#state = 'loading';
+    worker.listen(
+      (message) => this.#receive(message),
+      () => this.#drop(CRASHED),
+    );
+    worker.post({ kind: 'load', files: this.#options.files });
+    return new Promise((resolve) => {
+      this.#answerLoad = resolve;
+    });
+  }
+
+  #finish(opinion: Promise<string | null> | null): Promise<Finished> {
+    const worker = this.#worker;
+    if (worker === null) return Promise.resolve({ kind: 'failed', message: CRASHED });
+    const utterance = this.#utterance;
+    this.#utterance += 1;
+    worker.post({ kind: 'finish', utterance, awaitsOpinion: opinion !== null });
+    void opinion?.then((words) => worker.post({ kind: 'opinion', utterance, words }));
+    return new Promise((resolve) => this.#finishWaiting.set(utterance, resolve));
+  }
+
+  #receive(message: FromEngine): void {
+    switch (message.kind) {
+      case 'progress': {
+        this.#onProgress(message);
+        return;
+      }
+      case 'loaded': {
+        this.#state = 'ready';
+        this.#pace = message.pace;
+        this.#answerLoad({ kind: 'ready' });
+        return;
+      }
+      case 'loadFailed': {
+        this.#drop(message.message);
+        return;
+      }
+      case 'grammarSet': {
+        this.#answerGrammar(message.request, { kind: 'ready' });
+        return;
+      }
+      case 'grammarFailed': {
+        this.#answerGrammar(message.request, { kind: 'failed', message: message.message });
+        return;
+      }
+      case 'partial':
+        if (message.utterance === this.#utterance) this.#onPartial?.(message.words);
+        return;
+      case 'heard': {
+        this.#answerFinish(message.utterance, message);
+        return;
+      }
+      // An aborted WASM module answers nothing more: the next load() makes a new one.
+      case 'decodeFailed':
+        this.#drop(message.message);
+        return;
+    }
+  }
+
+  #answerGrammar(request: number, outcome: EngineOutcome): void {
+    this.#grammarWaiting.get(request)?.(outcome);
+    this.#grammarWaiting.delete(request);
+  }
+
+  #answerFinish(utterance: number, finished: Finished): void {
+    this.#finishWaiting.get(utterance)?.(finished);
+    this.#finishWaiting.delete(utterance);
+  }
+
+  /** Everyone who waits is told; the next load() begins anew. */
+  #drop(message: string): void {
+    this.#worker?.terminate();
+    this.#worker = null;
+    this.#loading = null;
+    this.#warmed.clear();
+    this.#state = 'absent';
+    this.#answerLoad({ kind: 'failed', message });
+    for (const request of [...this.#grammarWaiting.keys()]) {
+      this.#answerGrammar(request, { kind: 'failed', message });
+    }
+    for (const utterance of [...this.#finishWaiting.keys()]) {
+      this.#answerFinish(utterance, { kind: 'failed', message });
+    }
+  }
+}
