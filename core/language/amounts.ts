@@ -3,6 +3,7 @@ import {
   greedy,
   named,
   optional,
+  repeat,
   scope,
   sequence,
   tag,
@@ -20,6 +21,12 @@ export const LINKS = named(
     '[(is|at|was|~(is|was) (climbing|rising|dropping|falling|coming (up|down)|going (up|down)) [and] [it is] (now|at|now at)|~(checks|tests|measures|checked|tested|measured) at|~(is|was|are|has|have) ([(right|back)] (up|down) to|dropped [(down|back)] to|come [back] (up|down) to|climbed [(up|back)] to|gone [(up|down)] to|pulled [down] to|pulling down to|crept up to|dropping to|fallen to|risen to|rising to|climbing to|getting to)|~(is|was) (at|now|sitting [at]|running|reading|showing|down to|up to|still|bouncing|floating|swinging|going|moving|hovering [at]|hanging (at|around)|pegged at|stuck at|steady at|settled [out] at|parked at|like|you know|let is see|let us see)|~(reads|reading|shows|was|are|were|now|equals|to|of|running|sitting at|sits at|holding [at]|set at|set to|set for|came in at|came to|comes to|up to|down to|went to|dropped to|climbed to|pulled down to|pulling|it is|got|measured|checks|measures|showing|on|says|is set at|is set to|is set for|is like|is running at|is holding [at]|is pulling|that is|looks like|comes in at|came up to|came down to|stays at|stayed at|weighs|is weighing|has|is reading at|is coming in at|for|(is|has) been [at]|is right at|right at))]',
   ),
 );
+
+/** Words that tell nothing of a value, any run of which may stand before it; a hedge is no such word, and "over" tells more. */
+const LOOSE_WORDS =
+  'is|are|was|were|has|have|been|being|at|to|in|on|just|only|still|already|now|right|currently|even|sitting|riding|running|reading|holding|hovering|hanging|floating|bouncing|showing|going|getting|coming|came|come|comes|went|goes|gone|got|gets|dropped|drops|drop|fell|fallen|falls|climbed|climbs|crept|creeps|rose|risen|jumped|jumps|settled|settles|stays|stayed|staying|stuck|parked|pegged|steady|solid|flat|back|up|down|all|the|way|like|well|really|pretty|it|that|there|here|this|finally|so|then|again|says|reads|shows|said|showed|read|looks|looking|dead|exactly|a|an|good|high|low|hot|cold|warm|too|bit|little|kind|of|sort|about to be|by now|today|every time|i am|i have|we have|we are|gives me|giving me|tells me|sits|runs|rides|bounces|swings|hunts|varies|ranges|wanders|drifts|hunting|ranging|drifting|pulled|pulling|pulls|swinging|swings|measured|measures|measuring|checks|checked|tested|out';
+
+export const LOOSE = named('loose', repeat(unheard(parseShape(LOOSE_WORDS)), 1, 7));
 
 const HEDGE = parseShape(
   '(about|around|roughly|approximately|~almost|~nearly|~maybe|~close to|~just (under|over|about)|~somewhere [around]|~something like|~like about|~right around|~approx)',

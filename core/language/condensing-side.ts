@@ -63,7 +63,8 @@ const daysAgo =
 const HAS =
   '(it has|it has got|it is got|there is|it is on|with|has|this has|this one has|unit has)';
 const IS = '(it is|this is|this one is|the condenser is|condenser is|unit is|the unit is)';
-const FANS = '[(the|their)] [condenser] (fan|fans)';
+const FANS =
+  '[(the|their)] [condenser] (fan|fans|(fan|fan cycle|fan cycling|fan pressure) (control|switch) [(is|is set to)])';
 const ON = '(comes on|come on|cuts in|cut in|cycles on|cycle on|kicks on|kick on|starts|start)';
 const OFF = '(off|out|cuts out|cut out|goes off|go off|cycles off|cycle off|kicks off|stops|stop)';
 const CHARGED =
@@ -74,6 +75,8 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
   rule(`(${IS}|${HAS}) [a] water cooled [(condenser|unit)]`, condenser('waterCooled'), {
     examples: ['it is water cooled', 'it has a water cooled condenser'],
   }),
+  rule('<pause> [and] water cooled [(condenser|unit)]', condenser('waterCooled')),
+  rule('<pause> [and] air cooled [(condenser|unit)]', condenser('airCooled')),
   rule(`(${IS}|${HAS}) [an] air cooled [(condenser|unit)]`, condenser('airCooled'), {
     examples: ['it is air cooled'],
   }),

@@ -3,7 +3,7 @@ import type { PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { type Amounted, amountIn, measured } from './measure.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
-import { numberIn, placeId, quantityId, tagsIn } from './slots.ts';
+import { placeId, quantityId, tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
 import type { SpokenUnit } from './vocabulary/unit-names.ts';
 
@@ -35,7 +35,8 @@ function quantityAt(amount: Amounted, place: PlaceId | null): QuantityId | null 
   return quantity === 'resistance' && atPlace !== undefined ? atPlace : quantity;
 }
 
-function electrical(tags: Tags, place: PlaceId | null, frame: Frame): Reading | null {
+/** A meter's reading at a place, of the quantity that its unit or the place tells. */
+export function electrical(tags: Tags, place: PlaceId | null, frame: Frame): Reading | null {
   const amount = amountIn(tags);
   const quantity = quantityAt(amount, place);
   if (quantity === null) return null;
@@ -47,7 +48,7 @@ interface Where {
   readonly frame: Frame;
 }
 
-function readingOf(
+export function readingOf(
   quantity: QuantityId,
   amount: Amounted,
   { place, frame }: Where,
@@ -56,7 +57,7 @@ function readingOf(
   return value === null ? null : { ...value, place, words: frame.wordsOf(frame.span) };
 }
 
-const one = (found: Reading | null): ReturnType<Means> =>
+export const one = (found: Reading | null): ReturnType<Means> =>
   found === null ? null : { readings: [found] };
 
 const atPlace: Means = (tags, frame) => one(electrical(tags, placeId(tags['place']), frame));
@@ -185,50 +186,16 @@ const megged: Means = (tags, frame) => {
   return one({ ...value, place: placeId(tags['place']), words: frame.wordsOf(frame.span) });
 };
 
-/** "Fifteen microfarad run cap reads twelve": what it reads is ours, what it is rated for is asked about. */
-const readsOfRated: Means = (tags, frame) => {
-  const rated = numberIn(tagsIn(tags['rated'])?.['number']);
-  const read = one(
-    readingOf('capacitance', amountIn(tags), { place: placeId(tags['place']), frame }),
-  );
-  return rated === null || read === null ? null : { ...read, unclaimed: [String(rated)] };
-};
-
-const PAIRS = ['lineOneTwo', 'lineTwoThree', 'lineOneThree'] as const;
-
-/** The same between each two legs of a three-phase supply. */
-const onAllThree: Means = (tags, frame) => {
-  const { unit } = amountIn(tags);
-  if (unit !== null && unit !== 'V') return null;
-  const readings = PAIRS.flatMap((pair) => electrical(tags, pair, frame) ?? []);
-  return readings.length === PAIRS.length ? { readings } : null;
-};
-
 /** "Contactor has twenty four volts on the coil": only volts are got, a bare number may be anything. */
 const fedWith: Means = (tags, frame) =>
   amountIn(tags).unit === 'V' ? one(electrical(tags, placeId(tags['place']), frame)) : null;
 
-/** The three pairs of a three-phase supply in the order they are taken. */
-const threePairs: Means = (tags, frame) => {
-  const pairs = [
-    ['ab', 'lineOneTwo'],
-    ['bc', 'lineTwoThree'],
-    ['ca', 'lineOneThree'],
-  ] as const;
-  const readings = pairs.flatMap(([slot, place]) => {
-    const amount = tagsIn(tags[slot]);
-    return amount === null ? [] : (electrical(amount, place, frame) ?? []);
-  });
-  return readings.length === pairs.length ? { readings } : null;
-};
-
-const GOT =
+export const GOT =
   '[(i have|i got|i have got|i am getting|i am reading|reading|there is|got|it is|we have|showing|seeing|i see)]';
 const NO_VOLTS =
   '(nothing|no (voltage|volts|power|juice|potential|control voltage|line voltage)|zero voltage)';
-const L = '(line|leg|phase|l)';
-
-const AT = '(at|across|~on|~into|~to|~through|~in|~over|~from|~off|~between)';
+const AT =
+  '([~(dropped|dropping|right)] across|at|~on|~into|~to|~through|~in|~over|~from|~off|~between)';
 
 /** Meter readings, each at its place. */
 export const ELECTRICAL_RULES: readonly Rule[] = [
@@ -295,9 +262,6 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
       examples: ['contactor has got twenty four volts on the coil'],
     },
   ),
-  rule(`${GOT} <amount> (on|across|at|between) all three [(legs|phases|lines)]`, onAllThree, {
-    examples: ['two oh eight on all three legs'],
-  }),
   rule(
     '<the> <place> (is not getting|does not have|has not got|is not seeing) [any] (voltage|volts|power|juice)',
     noVolts(),
@@ -336,27 +300,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
       examples: ['compressor megged at one hundred'],
     },
   ),
-  rule(
-    '<the> <place> rated [(at|for)] <number:rated> [(microfarads|mfd|uf)] [(is|it|and)] (reads|reading|measures|measured|read|shows|is|checked|tests|tested) [(at|only)] <amount>',
-    readsOfRated,
-    { examples: ['cap rated thirty five reads thirty one'] },
-  ),
-  rule(
-    '[(a|the|that|this)] <number:rated> (microfarad|mfd|uf|mike) <place> <link> <amount>',
-    readsOfRated,
-    {
-      examples: ['fifteen microfarad run cap reads twelve'],
-    },
-  ),
-  rule(
-    `${L} (one|1) (to|and) [${L}] (two|2) <link> <amount:ab> [and] [${L}] (two|2) (to|and) [${L}] (three|3) <link> <amount:bc> [and] [${L}] ((one|1) (to|and) [${L}] (three|3)|(three|3) (to|and) [${L}] (one|1)) <link> <amount:ca>`,
-    threePairs,
-    {
-      examples: [
-        'line one to two two oh seven, two to three two oh nine, one to three two oh five',
-      ],
-    },
-  ),
+
   heardRule(
     `[(i have|~i got|~i have got|~i am getting|~reading|~there is|~got|~it is)] <amount> ${AT} <the> <place>`,
     atPlace,

@@ -260,14 +260,14 @@ export const FACT_RULES: readonly Rule[] = [
     examples: ['nameplate voltage is two oh eight'],
   }),
   rule(
-    '[the] [nameplate] (rla|r l a|rated load amps|rated amps|nameplate amps|full load amps|fla) [(is|are)] <amount>',
+    '[the] [nameplate] (rla|r l a|rated load amps|rated amps|nameplate amps|plate amps|full load amps|fla|f l a) [on the (plate|nameplate|tag)] [(is|are|says|of|at)] <amount>',
     nameplate('ratedLoadAmps'),
     {
       examples: ['rla is six point two'],
     },
   ),
   rule(
-    '[the] [nameplate] (lra|l r a|locked rotor amps|lock rotor amps) <link> <amount>',
+    '[the] [nameplate] ((lra|l r a|locked rotor amps|lock rotor amps) [on the (plate|nameplate|tag)]|(plate|nameplate) locked rotor|locked rotor on the (plate|nameplate|tag)) <link> <amount>',
     nameplate('lockedRotorAmps'),
     {
       examples: ['lra is forty two'],

@@ -1,23 +1,10 @@
 import type { PartId } from '../terms/names.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { FANS, settledFan } from './fans.ts';
+import { FANS } from './fans.ts';
+import { finding } from './finding-of.ts';
 import { partId, placeId, stateId, tagsIn } from './slots.ts';
 import type { Finding } from './utterance.ts';
 import { DIRT, LIFELESS } from './vocabulary/state-names.ts';
-
-function finding(part: PartId, state: Finding['state'], frame: Frame): Finding {
-  const words = frame.wordsOf(frame.span);
-  const settled = settledFan(coilThatIces(part, { state, words }), frame.context);
-  return settled === 'fan'
-    ? { part, state, unresolved: true, words }
-    : { part: settled, state, words };
-}
-
-/** An unnamed coil is the condenser's, but the one that ices is the evaporator's. */
-function coilThatIces(part: PartId, { state, words }: Pick<Finding, 'state' | 'words'>): PartId {
-  const isUnnamed = part === 'condenser' && !/cond|outdoor/i.test(words);
-  return isUnnamed && state === 'iced' ? 'evaporator' : part;
-}
 
 /** What turns, and stands still when it is dead; anything else has failed then. */
 const TURNS: readonly PartId[] = [...FANS, 'fan', 'compressor'];
@@ -45,12 +32,17 @@ function stateAt(part: PartId, state: Finding['state']): Finding['state'] | null
   return state === 'running' && !WORKS.includes(part) ? null : state;
 }
 
+/** "Pull the bulb off" is no bulb that stands still. */
+const saysOnlyOff = (part: PartId, frame: Frame): boolean =>
+  !WORKS.includes(part) && !BREAKS.includes(part) && /\boff$/i.test(frame.wordsOf(frame.span));
+
 const stateOf =
   (slot: 'state' | 'doing'): Means =>
   (tags, frame) => {
     const part = partId(tags['part']);
     const said = stateId(tags[slot]);
     const state = part === null || said === null ? null : stateAt(part, said);
+    if (part !== null && state === 'notRunning' && saysOnlyOff(part, frame)) return null;
     return part === null || state === null ? null : { findings: [finding(part, state, frame)] };
   };
 
@@ -144,8 +136,6 @@ const MUCH = '(a lot of|lots of|some|heavy|a ton of|a bunch of|a little|a bit of
 const ON =
   '(at|on|in|by|around|all over|all around|inside|under|on top of|caked on|stuck in|stuck to|covering|packed in|[all the way] back to|built up on|built up in|behind)';
 
-const VERY =
-  '[(really|real|pretty|very|all|completely|totally|kind of|half|partially|a little|a bit|super|still|so|now|also|just|mostly)]';
 const IS =
   '(is|are|~smells|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~appears)';
 
@@ -166,13 +156,26 @@ export const FINDING_RULES: readonly Rule[] = [
   heardRule(`<the> <part> ${IS} <state>`, stateOf('state'), {
     examples: ['condenser is plugged', 'evaporator is a block of ice', 'fan is not running'],
   }),
-  rule(`<the> <part> ${IS} ${VERY} <state>`, stateOf('state'), {
+  rule(`<the> <part> ${IS} <very> <state>`, stateOf('state'), {
     examples: ['condenser is really dirty'],
   }),
   rule(
     '<the> <part> (half|partly|partially|completely|all|really|pretty|totally|mostly|badly) <state>',
     stateOf('state'),
     { examples: ['evaporator half frosted'] },
+  ),
+  rule(`<the> <part> <spot> [${IS}] <very> <state>`, stateOf('state'), {
+    examples: ['door of the walk in is propped', 'gasket on the left door is torn'],
+  }),
+  rule('<the> <part> <spot> <doing>', stateOf('doing'), {
+    examples: ['light in the back corner went out'],
+  }),
+  rule(
+    `(found|i found|there is|i have|i have got|we have|we have got|it has|it has got|got) <the> <part> <spot> <very> <state>`,
+    stateOf('state'),
+    {
+      examples: ['i have got the door of the walk in propped'],
+    },
   ),
   rule('<the> <part> <doing>', stateOf('doing'), {
     examples: ['condenser fan motor has failed', 'compressor will not start'],
@@ -199,7 +202,7 @@ export const FINDING_RULES: readonly Rule[] = [
     { examples: ['no ice on the evaporator'] },
   ),
   rule(
-    `<the> (motor|bearing|bearings|winding|windings|contacts|fins|terminals) ${IS} ${VERY} <state> (on|in|of|at) <the> <part>`,
+    `<the> (motor|bearing|bearings|winding|windings|contacts|fins|terminals) ${IS} <very> <state> (on|in|of|at) <the> <part>`,
     stateOf('state'),
     { examples: ['motor is locked up on the condenser fan'] },
   ),
@@ -241,7 +244,7 @@ export const FINDING_RULES: readonly Rule[] = [
     examples: ['condenser plugged', 'condenser fan not running'],
   }),
   rule(
-    `(found|i found|there is|i have|i have got|we have|got|has|it has|see|i see|it has got|we have got) [(a|an|the|some)] ${VERY} <state> <part>`,
+    `(found|i found|there is|i have|i have got|we have|got|has|it has|see|i see|it has got|we have got) [(a|an|the|some)] <very> <state> <part>`,
     stateOf('state'),
     {
       examples: ['found a dirty condenser', 'it has a torn door gasket'],
@@ -266,7 +269,7 @@ export const FINDING_RULES: readonly Rule[] = [
     },
   ),
   rule(`<the> <part> ${LIFELESS}`, lifeless, { alone: true, examples: ['transformer dead'] }),
-  rule(`<the> <part> and <the> <part:second> ${IS} ${VERY} <state>`, bothAre, {
+  rule(`<the> <part> and <the> <part:second> ${IS} <very> <state>`, bothAre, {
     examples: ['condenser and evaporator are dirty'],
   }),
   rule(
@@ -307,7 +310,7 @@ export const FINDING_RULES: readonly Rule[] = [
     { examples: ['it is stuck in defrost', 'it will not come out of defrost'] },
   ),
   rule(
-    `<the> compressor (hums|buzzes|just hums|is humming|hums and hums) (and|but|then) [(it|then)] (will not (start|turn|run|turn over)|does not (start|turn|run)|trips [out] [(on (the|its) overload|the overload|off|again)]|kicks out|never starts|shuts off|goes off on [the] overload|is not (starting|turning|running))`,
+    `(<the> compressor|it|she|the motor|the unit) (hums|buzzes|just sits there (humming|and hums)|just hums|is humming|hums and hums) (and|but|then|and then) [(it|then)] (will not (start|turn|run|turn over)|does not (start|turn|run)|kicking out on [the] overload|kicks out [on [the] overload]|tripping out|trips [out] [(on (the|it is) overload|the overload|off|again)]|never starts|shuts off|goes off on [the] overload|is not (starting|turning|running))`,
     onlyOf('compressor', 'humming'),
     { examples: ['the compressor hums but will not start', 'compressor hums and trips'] },
   ),
@@ -327,20 +330,20 @@ export const FINDING_RULES: readonly Rule[] = [
     { examples: ['warmed the bulb and suction came up', 'iced the bulb and it closed down'] },
   ),
   rule(
-    `(<pause> [(and|but)]|and|but|because) (it|they) (is|are|was|were) ${VERY} <state>`,
+    `(<pause> [(and|but)]|and|but|because) (it|they) (is|are|was|were) <very> <state>`,
     itIs(true),
     {
       examples: [],
     },
   ),
-  rule(`(it|that|they) (is|are|was|were) ${VERY} <state>`, itIs(false), {
+  rule(`(it|that|they) (is|are|was|were) <very> <state>`, itIs(false), {
     alone: true,
     examples: ['it is really dirty'],
   }),
   rule('<the> valve is hunting', onlyOf('expansionValve', 'hunting'), {
     examples: ['the valve is hunting'],
   }),
-  rule(`(is|are|was|were) <the> <part> ${VERY} <state>`, asked, {
+  rule(`(is|are|was|were) <the> <part> <very> <state>`, asked, {
     examples: ['is the condenser dirty'],
   }),
   rule(

@@ -14,7 +14,7 @@ import {
 import { type Holes, parseShape } from '../grammar/shape.ts';
 import { type RefrigerantId, REFRIGERANTS } from '../terms/refrigerants.ts';
 import { TIMED_WORK_NAMES } from '../terms/timed-work.ts';
-import { AMOUNT, LINKS } from './amounts.ts';
+import { AMOUNT, LINKS, LOOSE } from './amounts.ts';
 import { DUE, EVERY } from './due.ts';
 import { DURATION } from './durations.ts';
 import { FRACTION } from './fractions.ts';
@@ -106,6 +106,34 @@ const REASON = named(
   ),
 );
 
+/** Where on the premises a part is: which of several, and it changes nothing. */
+const SPOT = named(
+  'spot',
+  parseShape(
+    '(on|of|in|to|for|at|by|from) (the|this|that) [(left|right|top|bottom|middle|back|front|lower|upper|inside|outside|far|other|first|second|third|center|main)] [hand] (side|one|section|corner|half|door|doors|lid|drawer|end|wall|walk in|cooler|freezer|box|case|unit|reach in|prep table|machine|system|roof|left|right|top|bottom|back|front|inside|outside|middle|shelf|display case|condensing unit|circuit|bank)',
+  ),
+);
+
+/** A bit of a part, which is found and mended as that part. */
+const BIT = named(
+  'bit',
+  parseShape(
+    '[(bottom|top|left|right|back|front|first|second|last|lower|upper|same|one|flare|old)] (u bends|u bend|return bends|return bend|tubing|tube|bottom|top|corner|inlet|outlet|flare nut|flare nuts|nut|flare|header|end|side|back|front|stem|packing|packing nut|cap|core|gland|connection|fitting|elbow|joint|joints|braze joint|distributor|seam|weld|fins|face|bend|stub|base|body) (on|of|at|in|off|to|for|into|going (to|into)|coming out of|by) (the|my|this|that)',
+  ),
+);
+
+/** What says only how much. */
+const VERY = named(
+  'very',
+  repeat(
+    parseShape(
+      'really|real|pretty|very|all|completely|totally|kind of|sort of|half|partially|partly|mostly|a little|a little bit|a bit|super|still|so|now|also|just|already|badly|quite|fairly|too|nearly|almost|absolutely|practically|basically|definitely|clearly|starting to get|getting|about half|way|extremely|slightly|somewhat|a hundred percent',
+    ),
+    0,
+    3,
+  ),
+);
+
 /** What a shape may name between angle brackets. */
 export const HOLES: Holes = {
   number: NUMBER,
@@ -121,6 +149,10 @@ export const HOLES: Holes = {
   why: REASON,
   unit: UNIT,
   link: LINKS,
+  loose: LOOSE,
+  very: VERY,
+  spot: SPOT,
+  bit: BIT,
   quantity: QUANTITY,
   /** A pressure that a control watches. */
   side: namesNode(
@@ -157,7 +189,7 @@ export const HOLES: Holes = {
   the: named(
     'the',
     parseShape(
-      '[(the|~my|~your|~a|~an|~this|~that|~their|~our|~all the|~one of the|~both|~both the|~one)]',
+      '[(the|~my|~your|~a|~an|~this|~that|~their|~our|~all the|~all my|~one of the|~both|~both the|~both of the|~one|~some of the|~these|~those|~every|~each)]',
     ),
   ),
   who: named('who', parseShape(SOMEBODY)),

@@ -6,6 +6,7 @@ import type { Tags } from '../grammar/nodes.ts';
 import { Skimmer } from '../grammar/skim.ts';
 import type { Token } from '../grammar/tokens.ts';
 import type { Context } from './context.ts';
+import { isCountedThing } from './counted-things.ts';
 import { listsOf } from './known-names.ts';
 import { NUMBER, SIGNED_NUMBER } from './numbers.ts';
 import type { Frame, Meaning, Rule, Span } from './rule.ts';
@@ -265,10 +266,15 @@ class Sentence {
       const longest = this.longestNumber(at, to);
       if (longest === null) at += 1;
       else {
-        numbers.push(longest.digits);
+        if (!this.countsThings(longest.end)) numbers.push(longest.digits);
         at = longest.end;
       }
     }
+  }
+
+  private countsThings(end: number): boolean {
+    const next = this.tokens[end];
+    return next !== undefined && isCountedThing(next);
   }
 
   private longestNumber(at: number, to: number): { digits: string; end: number } | null {

@@ -83,6 +83,10 @@ const gasTest: Means = (tags, frame) => {
   return fixed('testPressure', { gasTemp: { value: amount.value, unit } })(tags, frame);
 };
 
+/** "It was two hundred at seventy degrees": a standing test's, where that was spoken of. */
+const ofLastTest: Means = (tags, frame) =>
+  frame.context.lastQuantity === 'testPressure' ? gasTest(tags, frame) : null;
+
 const gasTestNamed: Means = (tags, frame) =>
   tags['quantity'] === 'testPressure' && amountIn(tagsIn(tags['gas']) ?? {}).unit !== null
     ? gasTest(tags, frame)
@@ -142,7 +146,7 @@ const notElectrical =
   };
 
 const VACUUM_GOES =
-  '[(rose|rose back|came back|come back|crept|jumped|went|climbed|dropped|held|holding|sat|stayed|steady|is holding|is|got|pulled|stopped)] [(up|down|in)] [(to|at)]';
+  '[(rose|rises|rose back|came|came back|come back|crept|jumped|went|climbed|dropped|held|holding|sat|stayed|steady|is holding|is|got|pulled|stopped)] [(up|down|in)] [(to|at)]';
 const HELD =
   '[(is holding|holding|held|holds|still|is steady|steady|no drop|not moved)] [(after|for|in|at)]';
 const NITROGEN =
@@ -253,7 +257,12 @@ export const READING_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '[(i|we)] (set|reset|turned|adjusted|lowered|raised|bumped|changed) [the] (thermostat|stat|controller|set point|temperature control|temp control) [(up|down|back)] to <amount>',
+    '(somebody|someone|they|he|she|the (cook|owner|manager|staff|customer|chef)) [(had|has|must have|have)] (set|reset|turned|adjusted|lowered|raised|bumped|changed|cranked) [the] (thermostat|stat|controller|set point|temperature control|temp control) [(all the way|way)] [(up|down|back)] to <amount>',
+    fixed('setpointTemp'),
+    { examples: ['somebody turned the thermostat down to twenty eight'] },
+  ),
+  rule(
+    '[(i|we)] (set|reset|turned|adjusted|lowered|raised|bumped|changed|cranked) [the] (thermostat|stat|controller|set point|temperature control|temp control) [(up|down|back)] to <amount>',
     setTo,
     { examples: ['set the thermostat to thirty six'] },
   ),
@@ -267,9 +276,31 @@ export const READING_RULES: readonly Rule[] = [
   rule('(i have|i have got|i am getting|there is|it has|we have) (no|zero) <quantity>', zero, {
     examples: ['i have no subcooling'],
   }),
-  rule('[it is] <amount> (outside|outdoors|out there|out (here|today))', fixed('outdoorTemp'), {
-    examples: ['it is ninety two outside'],
-  }),
+  rule(
+    '[it is] <amount> (outside|outdoors|out there|out (here|today)|up here|[up] on [the] roof)',
+    fixed('outdoorTemp'),
+    {
+      examples: ['it is ninety two outside'],
+    },
+  ),
+  rule(
+    '(pumped|pumping|pump) [(it|her|the system|the unit|this)] down to <amount>',
+    (tags, frame) => vacuumByUnit(tags, frame) ?? fixed('suctionPressure')(tags, frame),
+    { examples: ['pumped it down to two pounds'] },
+  ),
+  rule(
+    '(it|she|that) (was|is|started) [(now|at|back)] <amount> (at|with [the gas at]|when it was) <amount:gas>',
+    ofLastTest,
+    { examples: [] },
+  ),
+  rule(
+    `[(i|we|and|just)] (valved|blanked|closed|shut|isolated|locked) (it|the pump|her|it [all] in) [off] [(and|then)] [(it|she|that)] ${VACUUM_GOES} <amount> [(after|for|at|in)] <duration:after>`,
+    (tags, frame) =>
+      amountIn(tags).unit === null || amountIn(tags).unit === 'micron'
+        ? fixed('vacuum', { afterMinutes: minutesIn(tagsIn(tags['after'])) ?? 0 })(tags, frame)
+        : null,
+    { examples: ['valved it off and it came up to six fifty in five minutes'] },
+  ),
   rule('it is <amount> out', outdoors, { alone: true, examples: ['it is ninety two out'] }),
   rule(
     '(pulled|pulled it|pulled the system|pulled down|pulled her|we are|down|it is|went|got it) [down] to [a vacuum of] <amount>',

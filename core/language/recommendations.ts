@@ -160,10 +160,14 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
       examples: ['quote them on replacing the compressor'],
     },
   ),
-  rule('(quote|price) [(them|him|her|it)] [(on|for|out)] (a|an|the) [new] <part>', todo, {
-    tags: { work: 'replace' },
-    examples: ['quote them an evaporator fan motor'],
-  }),
+  rule(
+    '(quote|price) [(them|him|her|it)] [(on|for|out)] (a|an|the|<count:count>) [new] <part>',
+    todo,
+    {
+      tags: { work: 'replace' },
+      examples: ['quote them an evaporator fan motor'],
+    },
+  ),
   rule(
     `${IT_NEEDS} (a|another) [(good|full|proper|thorough)] (leak (check|search|test))`,
     whole('leakCheck'),

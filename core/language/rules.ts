@@ -1,3 +1,4 @@
+import { CAPACITOR_RULES } from './capacitors.ts';
 import { CAUSE_RULES } from './cause-facts.ts';
 import { COMMAND_RULES } from './commands.ts';
 import { CONDENSING_SIDE_RULES } from './condensing-side.ts';
@@ -6,14 +7,17 @@ import { ELECTRICAL_RULES } from './electrical.ts';
 import { FACT_RULES } from './facts.ts';
 import { FINDING_RULES } from './findings.ts';
 import { LEFT_OPEN_RULES } from './left-open.ts';
+import { LOOSE_RULES } from './loosely-said.ts';
 import { MEMO_RULES } from './memos.ts';
 import { NAME_RULES } from './name-facts.ts';
 import { QUESTION_RULES } from './questions.ts';
 import { READING_RULES } from './readings.ts';
 import { RECOMMENDATION_RULES } from './recommendations.ts';
 import type { Rule } from './rule.ts';
+import { LEG_RULES } from './supply-legs.ts';
 import { TALK_RULES } from './talk.ts';
 import { DESCRIPTION_RULES } from './unit-description.ts';
+import { SEEN_RULES, UNSEEN_RULES } from './findings-seen.ts';
 import { WORK_RULES } from './work.ts';
 
 /** Everything that can be said. Where two rules claim the same words, the earlier one is meant. */
@@ -26,12 +30,17 @@ export const RULES: readonly Rule[] = [
   ...CONDENSING_SIDE_RULES,
   ...CONTROL_RULES,
   ...READING_RULES,
+  ...LOOSE_RULES,
+  ...CAPACITOR_RULES,
+  ...LEG_RULES,
   ...ELECTRICAL_RULES,
   ...CAUSE_RULES,
   ...FACT_RULES,
   ...RECOMMENDATION_RULES,
   ...LEFT_OPEN_RULES,
   ...WORK_RULES,
+  ...SEEN_RULES,
   ...FINDING_RULES,
+  ...UNSEEN_RULES,
   ...TALK_RULES,
 ];

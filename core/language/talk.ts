@@ -26,6 +26,8 @@ const SIZE =
 const SIZED =
   '(breaker|fuse|motor|fan|compressor|contactor|coil|transformer|relay|heater|capacitor|wrench|pipe|line|tubing|wire|outlet|circuit|bit|socket|hose|fitting|nut|nut driver|drill|copper|ladder|driver|flare|flare nut|screwdriver|cylinder|tank|jug|bottle|bucket|box|plug|cord|day|gage|controller|relief|roll|tape|hammer|screw|bolt|elbow|coupling)';
 
+const PLAIN_UNITS = '(pounds|ounces|psi|degrees|volts|amps|ohms|microns|grams)';
+
 /** What is said but is not for us: nothing of it is recorded, and its numbers are not asked about. */
 export const TALK_RULES: readonly Rule[] = [
   rule(
@@ -130,6 +132,26 @@ export const TALK_RULES: readonly Rule[] = [
     { examples: ['i might add eight ounces'] },
   ),
   rule(
+    '[(is|are)] [(going to|will|would|has to|could)] (run|cost|set|charge|bill|quote|be about|be around) (you|him|her|them|me|us|the customer) [back] [(about|around|like|roughly|maybe)] <number> [(plus|before|with) (tax|labor|parts)]',
+    nothing,
+    { examples: ['it is going to run you about four fifty plus tax'] },
+  ),
+  rule(
+    '[(about|around|like|roughly)] <number> (plus (tax|labor|parts)|all in|out the door|flat rate|an hour labor|on the (invoice|bill|quote))',
+    nothing,
+    { examples: ['four fifty plus tax'] },
+  ),
+  rule(
+    '[(making|makes|only|it is making|it makes)] <amount> (a|an|per|every) (day|hour|minute|week|month|year|batch|cycle|harvest|time|visit|call|trip|shift|night|pop|foot|piece)',
+    (tags, frame) => (tags['unit'] === 'V' || tags['unit'] === 'A' ? null : nothing(tags, frame)),
+    { examples: ['it is making maybe three hundred pounds a day'] },
+  ),
+  rule(
+    '[and] (i|we|you|they|he) [really] (want|need|would like|like|wanted|needed|am (shooting|looking|aiming) for|are (shooting|looking|aiming) for|was (expecting|hoping for)) [(to (see|be|get|have) [it] [(at|to|up to|down to)]|it (at|to be [at]))] <amount>',
+    nothing,
+    { examples: ['i want to see ten'] },
+  ),
+  rule(
     '(is|was|did) [(my|the|your)] <quantity> [(at|over|under|above|below|hit|reach)] <amount>',
     nothing,
     {
@@ -180,6 +202,11 @@ export const TALK_RULES: readonly Rule[] = [
     {
       examples: ['he said it was at fifty'],
     },
+  ),
+  rule(
+    '(the|that|some|their|our|whatever|another) (last|other|previous|first|day|night|original|service) (guy|tech|company|crew|mechanic|technician|outfit) [(before me|here|that was here)] (says|said|told (me|us|them|him|her)|claims|claimed|thinks|thought|reported|figured|wrote|swore|mentioned) <rest>',
+    hearsay,
+    { examples: ['the last tech told them the compressor was shot'] },
   ),
   rule('(according to|per) <who> <rest>', hearsay, {
     examples: ['according to the customer it was at fifty'],
@@ -276,6 +303,11 @@ export const TALK_RULES: readonly Rule[] = [
   rule('(turn|shut|switch|leave|put|cut) <the> <part> (on|off|up|down|back on|open)', nothing, {
     examples: ['turn the light on'],
   }),
+  rule(
+    `<signed:wrong> ${PLAIN_UNITS} [(in (it|there|the (tank|jug|cylinder|system))|on it|or so|now)] <correction> [<correction>] [(it is|that is|make it)] <signed> [${PLAIN_UNITS}]`,
+    unclaimedAfterAll,
+    { examples: ['twenty two pounds in it no scratch that twenty three pounds'] },
+  ),
   rule('<signed:wrong> <correction> <signed>', unclaimedAfterAll, {
     examples: ['one sixty no wait one sixty two'],
   }),

@@ -1,6 +1,6 @@
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import { type Means, type Rule, rule } from './rule.ts';
-import { equipmentId, meteringId, numberIn, refrigerantId, tagsIn } from './slots.ts';
+import { equipmentId, meteringId, numberIn, refrigerantId, spanIn, tagsIn } from './slots.ts';
 import type { Fact } from './utterance.ts';
 
 /** Refrigerants whose figures are everyday temperatures: "walk in, thirty two" is a box at 32. */
@@ -38,6 +38,28 @@ const named: Means = (tags, frame) => {
   return { facts: [...(described(tags, frame)?.facts ?? []), unit] };
 };
 
+/** No name of a site: what points, counts or greets. */
+const NO_SITE =
+  /^(?:this|that|the|here|there|next|second|first|third|another|other|last|moving|back|working|looking|so|ok|okay|alright|all|good|hey|hello|i|we|it|its|now|and|for)\b|\b(?:is|are|was|and|unit|one|box|next|up|here|degrees|psi)\b|'s\b(?! \w)|\d/i;
+
+/** "Harbor Street Deli, the reach-in by the back door": what opens a sentence and is no other words is the site's name. */
+const siteAndUnit: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  if (span === null || frame.span.from !== 0 || span.from !== 0) return null;
+  const words = frame.wordsOf(frame.span);
+  const site = frame.wordsOf(span);
+  const count = site.split(/\s+/).length;
+  if (count < 2 || count > 6 || NO_SITE.test(site)) return null;
+  const unit = words.slice(site.length).replace(/^[\s,.;:]*(?:(?:the|our|their|your)\s+)?/i, '');
+  return {
+    facts: [
+      { fact: 'site', value: site, words: site },
+      ...(described(tags, frame)?.facts ?? []),
+      { fact: 'unit', value: unit, words },
+    ],
+  };
+};
+
 const THIS =
   '(it is|this is|that is|we have|it is got|i am on|i have|i have got|working on|i am working on|i am looking at|looking at|this one is|unit is|the unit is|we are on|i am at|i am here at)';
 const A_UNIT = `[${THIS}] [(a|an|the|their|another)] [<count:doors> (door|doors)] <equipment>`;
@@ -71,6 +93,12 @@ export const DESCRIPTION_RULES: readonly Rule[] = [
   rule(`[a] <metering> <pause> [${ON}] <refrigerant>`, described, {
     examples: ['txv, four oh four a'],
   }),
+  rule(`[<pause>] (the|our|their|your) <equipment> ${WHERE}`, named, { alone: true }),
+  rule(`<pause> [(the|our|their|your)] <equipment> ${WHERE}`, named),
+  rule(
+    `<clause> <pause> [(the|our|their|your)] [<count:doors> (door|doors)] <equipment> ${WHERE}`,
+    siteAndUnit,
+  ),
   rule(`${THIS} (the|our|their|your) <equipment> ${WHERE}`, named, {
     examples: ['this is the walk in by the kitchen'],
   }),

@@ -72,7 +72,10 @@ const SPLIT: readonly (readonly [WorkKindId, string])[] = [
   ['brush', 'brushed <the> <part> (out|off|down)'],
   ['replace', '(swapped|changed|switched) <the> [(old|bad)] <part> (out|for a new one)'],
   ['remove', '(took|pulled|cut) <the> [(old|bad)] <part> (out|off)'],
-  ['tighten', '(tightened|snugged|strapped|clamped|screwed) <the> <part> [back] (up|down)'],
+  [
+    'tighten',
+    '(tightened|snugged|strapped|clamped|screwed|cinched|torqued|cranked|bolted|zip tied|taped) <the> <part> [back] (up|down|on|in|tight) [tight]',
+  ],
   ['reset', '(hit|pushed|pressed|punched|popped) (the|a) reset [button] (on|at|for) <the> <part>'],
   [
     'adjust',
@@ -167,7 +170,7 @@ export const WORK_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `${I} (repaired|fixed|patched|brazed|soldered|sealed|tightened) [up] (the|a|that) leak (at|on|in|by) <the> <part>`,
+    `${I} (repaired|fixed|patched|brazed|soldered|sealed|tightened|welded|epoxied|rebrazed|sweated) [(up|over|shut)] (the|a|that) [(small|little|bad)] (leak|pinhole|hole|crack|split|break|kink|rub through) (at|on|in|by) <the> [<bit>] <part>`,
     didSo('repair'),
     { examples: ['repaired the leak at the joint'] },
   ),

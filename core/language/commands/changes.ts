@@ -129,12 +129,27 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     { examples: ['make suction fifteen', 'change head to one forty eight'] },
   ),
   rule(
+    '[(no|no no|wait|wait no|no wait|hold on|sorry|my bad|oops)] (make|change|correct) (it|that|that one) [to] <amount:right> (not|instead of) <amount:wrong>',
+    amendNot,
+    { examples: ['make that fourteen not forty'] },
+  ),
+  rule(
+    '(did i say|i think i said|i must have said|i may have said|you probably heard|if i said|you wrote|you put|you have|you heard|i said) <amount:wrong> [(<pause>|i meant|but|it should be|it was)] (it is|it was|i meant|that is|should be|it should be|that should be|make it|make that|but it is) [really] <amount:right>',
+    amendNot,
+    { examples: ['did i say one sixty it is one sixteen'] },
+  ),
+  rule(
+    '(no|no no|wait|go back|wait go back|no wait|hold on|hang on|correction|sorry|my bad|oops|scratch that) [(wait|sorry|go back)] [(the|that|my)] <quantity> <link> <amount:right> (not|instead of) <amount:wrong>',
+    amendNot,
+    { examples: ['wait go back that suction was eighteen not eighty'] },
+  ),
+  rule(
     '[the] <quantity> (should (have been|read|have read)|is (really|actually|supposed to be)|was (really|actually|supposed to be)) <amount>',
     amend,
     { examples: ['suction should have been fifteen'] },
   ),
   rule(
-    '(no|correction|sorry|actually|i mean|i meant|no wait|wait|oops) [(i meant|i mean|i said|that is|make that)] [the] <quantity> <link> <amount>',
+    '(no|no no|no no no|correction|sorry|actually|i mean|i meant|no wait|wait|wait no|hold on|hang on|my bad|whoa|oops) [(i meant|i mean|i said|that is|make that|wait|sorry|actually)] [(the|that|my)] <quantity> <link> <amount>',
     amend,
     { examples: ['correction suction fifteen'], alone: true },
   ),

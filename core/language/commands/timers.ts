@@ -73,6 +73,11 @@ const TIMED_WORK: readonly Rule[] = [
       examples: ['give it ten minutes to settle'],
     },
   ),
+  rule(
+    '[(going to|we will|i will|i am going to)] (let|leave) (it|them|that|the (coil|evaporator|box)) [to] (thaw|defrost|melt|de ice) [(out|off)] [for] [(another|about|like|maybe)] <duration>',
+    timing('defrost'),
+    { examples: ['let it thaw for about half an hour'] },
+  ),
   rule(`let it run [for] [(another|about)] <number> ${MINUTES}`, timing('run'), {
     examples: ['let it run fifteen minutes'],
   }),

@@ -1,4 +1,5 @@
 import type { JudgedId } from '../../terms/judged.ts';
+import { amountIn } from '../measure.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { ask, plain } from './asking.ts';
 
@@ -15,6 +16,16 @@ const judgeLastControl: Means = (_tags, { context: { lastPart, lastPlace, lastQu
     lastQuantity === 'lowCutoutPressure';
   return ask({ ask: 'judge', about: isLow ? 'lowPressureSwitch' : 'highPressureSwitch' });
 };
+
+/** Only what is said in amps is a compressor's current. */
+const ofAmps: Means = (tags, frame) =>
+  amountIn(tags).unit === 'A' ? judge('compressorCurrent')(tags, frame) : null;
+
+/** A test passes; whatever else was read last is as it should be, or not. */
+const passes: Means = (tags, frame) =>
+  frame.context.lastQuantity === 'testPressure'
+    ? judge('pressureTest')(tags, frame)
+    : ask({ ask: 'compare', about: null });
 
 const CUT_OUTS = { high: 'highCutoutPressure', low: 'lowCutoutPressure' } as const;
 
@@ -69,7 +80,7 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    `((are|how are) ${THE} [compressor] windings [${GOOD}|open|shorted]|do ${THE} windings (add up|check out|look (good|ok|right))|(is|are) ${THE} (compressor|windings|motor) (shorted|open) [internally])`,
+    `([(are|do)] (those|these|the|my) windings (look|check out|sound|good) [(ok|good|right|all right)] [to you]|(are|how are) ${THE} [compressor] windings [${GOOD}|open|shorted]|do ${THE} windings (add up|check out|look (good|ok|right))|(is|are) ${THE} (compressor|windings|motor) (shorted|open) [internally])`,
     judge('windings'),
     { examples: ['are the windings good', 'do the windings add up'] },
   ),
@@ -84,17 +95,25 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['is the compressor pulling too much'] },
   ),
   rule(
+    '(is|are|would) <amount> (ok|too much|too high|high|normal|good|all right|a lot|right|fine|about right|in range) [(for|on)] [(this|the|that|my|a)] [size] (compressor|pump|motor)',
+    ofAmps,
+    { examples: ['is seven point eight amps ok for this compressor'] },
+  ),
+  rule('(does|did|will|would) (that|it|this) (pass|be a pass|count as a pass)', passes, {
+    examples: ['does that pass'],
+  }),
+  rule(
     `(is|how is) ${THE} (supply|line|incoming) (voltage|power) [(${GOOD}|high|within (ten percent|range|limits|the nameplate)|in range)]`,
     judge('supplyVoltage'),
     { examples: ['is the supply voltage good'] },
   ),
   rule(
-    `((what is|how is|check|give me|how much is|figure) ${THE} [(voltage|phase)] (imbalance|unbalance|balance)|(are|is) ${THE} (legs|phases|voltage|power|lines) (balanced|even|imbalanced|out of balance)|how much imbalance [(is there|do i have)])`,
+    `((what is|how is|check|give me|how much is|figure) ${THE} [(voltage|phase)] (imbalance|unbalance|balance)|(are|is) ${THE} (legs|phases|voltage|power|lines) (balanced|even|imbalanced|out of balance)|how much imbalance [(is there|do i have)]|is (that|this|it) [too] (much|big|bad|high|ok|good) [of] [an] [voltage] imbalance|(is|are) ${THE} (voltage|legs|phases) [too] (imbalanced|unbalanced|far off))`,
     judge('voltageImbalance'),
     { examples: ['what is my imbalance'] },
   ),
   rule(
-    `((did|does|is|has) ${THE} [(nitrogen|standing)] (pressure test|nitrogen|test|pressure|nitrogen test) (hold|holding|held|still holding|pass|good|drop|dropping|leak)|(did|has) (it|i) (lose|lost|drop|dropped) any (pressure|nitrogen)|did it hold [(pressure|overnight)]|(has it held|is it still holding) [pressure])`,
+    `((did|does|is|has) ${THE} [(nitrogen|standing)] (pressure test|nitrogen|test|pressure|nitrogen test) (hold|holding|held|still holding|pass|good|drop|dropping|leak)|(did|has) (it|i) (lose|lost|drop|dropped) any (pressure|nitrogen)|did it hold [(pressure|overnight)]|(has it held|is it still holding) [pressure]|is it (leaking|losing it) or (did|is) (it|that) [just] (cool|cooled|cooling|the temperature|temperature) [(off|down)])`,
     judge('pressureTest'),
     { examples: ['did the pressure test hold', 'did it lose any pressure'] },
   ),

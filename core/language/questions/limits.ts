@@ -83,6 +83,11 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     { examples: ['what is the most i can pressurize this to'] },
   ),
   rule(
+    'how much [(more|test)] (pressure|nitrogen) (can|should|may|could) (i|we|you) (put|use|run|have|go with|get away with) [up] (on|in|into|to) (it|this|that|the (low side|high side|coil|evaporator|condenser|system|line set|unit|box))',
+    limit('testPressure'),
+    { examples: ['how much pressure can i put on the low side'] },
+  ),
+  rule(
     'how (high|far|much) (can|may|should|do) i (pressurize|test|pressure test|take|pump) [up] (it|this|the system|the (low|high) side|the nitrogen) [(to|up|up to|with nitrogen)]',
     limit('testPressure'),
     { examples: ['how far can i pressurize the system'] },
@@ -100,7 +105,7 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     { examples: ['what can i test it to'] },
   ),
   rule(
-    '(how full can i (fill|get) (it|this|that) [up]|how much (more|room) (can i (put|get|fit)|is [there] left|do i have) [left] [in [(the|this|my)] [recovery] (cylinder|tank|bottle|drum|jug)]|how much can i (get|fit) in (this|the|my) [recovery] (cylinder|tank|bottle|drum|jug))',
+    '(how full can i (fill|get) (it|this|that) [up]|how much (more|room) (can i (put|get|fit)|is [there] left|do i have) [left] [in [(the|this|my)] [recovery] (cylinder|tank|bottle|drum|jug)]|how much [more] can i (get|fit|recover) (in|into) (this|the|my|that|your) [recovery] (cylinder|tank|bottle|drum|jug))',
     limit('cylinderFill'),
     { examples: ['how full can i fill it'] },
   ),
@@ -110,7 +115,7 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     { examples: ['how much do i weigh in'] },
   ),
   rule(
-    'how (much|full) (can i|may i|will|can|should i|does) [(put in|fill|get in|recover into)] [(the|this|a|my)] [recovery] (cylinder|tank|bottle|drum|jug) [(be|hold|take|go)] [(filled|to)]',
+    'how (much|full) (can i|may i|will|can|should i|does) [(put in|fill|get in|recover into)] [(the|this|a|my|that|your)] [recovery] (cylinder|tank|bottle|drum|jug) [(be|hold|take|go)] [(filled|to)]',
     limit('cylinderFill'),
     { examples: ['how much can i put in the cylinder', 'how full can the tank be'] },
   ),

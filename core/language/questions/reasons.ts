@@ -3,6 +3,11 @@ import { MY, plain } from './asking.ts';
 
 /** What is behind it, what to look at next, and where an answer came from. */
 export const REASON_QUESTIONS: readonly Rule[] = [
+  rule(
+    '(am i|are we|is this|is that|could (this|that) be|do i have|have i got|is there|would that be|do you think (it|this) is|does that (look|sound) like) [(just|maybe|a|an|the|some)] <cause> [or (is (it|that)|am i|do i have|not|just|a|an|maybe) [(a|an)] [<cause:other>]]',
+    plain('causes'),
+    { examples: ['am i low on charge or is that a restriction'] },
+  ),
   heardRule(
     '(what (is|would be|could be) causing (this|that|it)|~what is (wrong|the problem|going on|the matter) [(with it|with this|here)]|~what (could|would|might) (cause|be causing|make it do) (this|that|it)|~why is (it|that|this) (high|low|so high|so low|off|happening|doing that|doing this|tripping|warm|not cooling)|~what do you think [(it is|is wrong|is going on)]|~what are the (likely|possible) causes|~any ideas|~what (could|can|might|else could|else might) (it|this|that) be|~what else could cause (it|this|that)|~diagnose (it|this|that|the unit)|~what is your (diagnosis|guess|best guess|take)|~what is (likely|the likely cause|the cause|the most likely [cause]|causing the problem|making it do (that|this))|~why is it doing (that|this)|~why will it not (cool|start|run|hold temp)|~any idea (what is wrong|why)|~what do you make of (it|this|that)|~what am i looking at|~possible causes|~likely causes|~what are we looking at|~what is (up|wrong) with (it|this|that|her) [(thing|one|unit)]|~what gives|~what happened)',
     plain('causes'),
@@ -18,7 +23,7 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    '(is it|could it be|could it just be|do you think it is) [(a|an|the|some)] <cause>',
+    '(is it|could it be|could it just be|do you think it is) [(a|an|the|some)] <cause> [or (is (it|that)|not|just|a|an|maybe) [(a|an)] [<cause:other>]]',
     plain('causes'),
     {
       examples: ['is it low on charge', 'could it be a restricted drier'],

@@ -14,7 +14,10 @@ export const EQUIPMENT_NAMES: Record<EquipmentId, readonly string[]> = {
     '~(open|glass door|refrigerated|pastry|meat|bakery|multi deck|grab and go) (display case|case|merchandiser|display)',
     '~(display cooler|merchandiser|deli case|open case|glass door merchandiser|display)',
   ],
-  iceMachine: ['ice machine', '~(ice maker|icemaker)'],
+  iceMachine: [
+    'ice machine',
+    '~(ice maker|icemaker|cuber|flaker|nugget machine|ice (flaker|cuber))',
+  ],
   remoteCondensingUnit: [
     'condensing unit',
     '~(remote|outdoor) condensing unit',
@@ -35,7 +38,7 @@ export const METERING_NAMES: Record<MeteringId, readonly string[]> = {
 export const SIGHT_GLASS_NAMES: Record<SightGlassId, readonly string[]> = {
   clear: [
     'is clear',
-    '~(clear|is full|looks clear|full|is solid|is clear of bubbles|has no bubbles|looks good|no bubbles)',
+    '~(clear|is full|looks clear|full|is solid|is clear of bubbles|has no bubbles|looks good|no bubbles|(cleared|has cleared|is cleared) [right] [up]|just cleared [up])',
   ],
   bubbling: [
     'is bubbling',

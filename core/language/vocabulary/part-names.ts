@@ -59,7 +59,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   drainPan: ['drain pan', '~(condensate pan|pan)'],
   drainLine: ['drain line', '~(drain|condensate line|condensate drain)', '~drain tube'],
   doorGasket: ['door gasket', '~(door gaskets|gasket|gaskets|door seal|seal)'],
-  door: ['door', '~(doors|lid)'],
+  door: ['door', '~(doors|lid|lids)'],
   doorHeater: ['~door (heater|heaters)', '~(anti sweat|frame) (heater|heaters)', '~mullion heater'],
   doorSwitch: ['door switch', '~light switch'],
   hinge: ['hinge', '~(hinges|door hinge|lid hinge|door hinges)'],

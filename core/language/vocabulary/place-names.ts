@@ -14,7 +14,12 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
     '~low pressure cut out',
     '~(l p|lp) (switch|control)',
   ],
-  contactor: ['contactor', '~contactor (coil|points|contacts)', '~coil of the contactor'],
+  contactor: [
+    'contactor',
+    '~contactor (coil|points|contacts)',
+    '~coil (of|on) the contactor',
+    '~[the] (contacts|points)',
+  ],
   lineSide: ['line side', '~line side of the contactor', '~(line in|incoming line|the line|line)'],
   loadSide: ['load side', '~load side of the contactor', '~load'],
   compressor: ['compressor', '~pump', '~compressor terminals'],

@@ -84,6 +84,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~supply air (temp|temperature)',
     '~(discharge|coil discharge) air [(temp|temperature)]',
     '~air off [the] (evap|evaporator|coil)',
+    '~[air] coming off [of] [the] (evap|evaporator|coil)',
     '~evaporator leaving air',
     '~evap leaving air',
   ],
@@ -106,7 +107,12 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~[(line|pipe)] (temp|temperature) at the bulb',
     '~vapor line [(temp|temperature)]',
   ],
-  liquidLineTemp: ['liquid line', '~liquid line (temp|temperature)', '~liquid (temp|temperature)'],
+  liquidLineTemp: [
+    'liquid line',
+    '~liquid line (temp|temperature)',
+    '~liquid (temp|temperature)',
+    '~liquid',
+  ],
   dischargeLineTemp: [
     'discharge line',
     '~discharge line (temp|temperature)',

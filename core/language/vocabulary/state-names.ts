@@ -50,7 +50,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   ],
   closed: [
     'closed',
-    '~(stuck closed|shut|stuck shut|closing|made|welded [shut]|welded closed|pulled in|pulling in|energized|engaged|not open|not opening)',
+    '~(stuck closed|shut|calling [for (cool|cooling|cold)]|stuck shut|closing|made|welded [shut]|welded closed|pulled in|pulling in|energized|engaged|not open|not opening)',
   ],
   leaking: ['leaking', '~(leaking (oil|gas|refrigerant|water)|leaky|dripping|a leaker)'],
   hot: ['hot', '~(overheated|overheating|running hot|too hot|very hot|cooking)'],

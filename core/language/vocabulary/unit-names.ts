@@ -41,7 +41,12 @@ export const UNIT_NAMES: Record<SpokenUnit, readonly string[]> = {
   A: ['amps', '~(amp|amperes|ampere)'],
   ohm: ['ohms', '~ohm'],
   Mohm: ['megohms', '~(megohm|meg|megs|megaohm|megaohms)', '~(mega|meg) (ohm|ohms)'],
-  uF: ['microfarads', '~(microfarad|mfd|uf|mike|mikes)', '~micro (farad|farads)', '~m f d'],
+  uF: [
+    'microfarads',
+    '~(microfarad|mfd|uf|mike|mikes|mic|mics|mfds)',
+    '~micro (farad|farads)',
+    '~m f d',
+  ],
   W: ['watts', '~(watt|w)'],
   kW: ['~(kilowatts|kilowatt|kw)', '~k w'],
   oz: ['ounces', '~(ounce|oz)'],

@@ -57,7 +57,7 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
   tighten: {
     done: [
       'tightened',
-      '~(retightened|re tightened|strapped|clamped [down]|tightened (up|down)|snugged [up]|secured|strapped down)',
+      '~(retightened|re tightened|cinched [(up|down)]|torqued [down]|strapped|clamped [down]|tightened (up|down)|snugged [up]|secured|strapped down)',
     ],
     todo: ['~(tighten|tighten up|secure)'],
     doing: ['~(tightening|to be tightened|tightened [(up|down)])'],

@@ -1,0 +1,103 @@
+import type { FindingStateId, PartId } from '../terms/names.ts';
+import { finding } from './finding-of.ts';
+import { type Means, type Rule, rule } from './rule.ts';
+import { partId } from './slots.ts';
+
+const foundAt =
+  (state: FindingStateId): Means =>
+  (tags, frame) => {
+    const part = partId(tags['part']);
+    return part === null ? null : { findings: [finding(part, state, frame)] };
+  };
+
+const found =
+  (part: PartId, state: FindingStateId): Means =>
+  (_tags, frame) => ({ findings: [finding(part, state, frame)] });
+
+/** Switches that the line's whole voltage across them shows to be open. */
+const SWITCHES: ReadonlySet<PartId> = new Set<PartId>([
+  'highPressureSwitch',
+  'lowPressureSwitch',
+  'temperatureControl',
+  'overload',
+  'doorSwitch',
+]);
+
+const openUnderVoltage: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  return part !== null && SWITCHES.has(part) ? foundAt('open')(tags, frame) : null;
+};
+
+const nothing: Means = () => ({});
+
+const GOT =
+  '[(i have|i have got|i got|i am getting|i am seeing|getting|seeing|found|i found|there is|there are|we have|got|i see|it has|showing|it is|still)]';
+const AT =
+  '(at|on|around|near|by|in|under|behind|along|inside|off|from|out of|coming (from|out of|off)|over (at|by|on))';
+const ALARMS =
+  '(is going off|goes off|went off|is alarming|alarms|is screaming|is beeping|hits|hit|is hitting|is picking up [(something|a leak|gas)]|picks up [(something|a leak|gas)]|picked up [(something|a leak|gas)]|lit up|lights up|is lighting up)';
+const LITTLE =
+  '[(a|an|some|a lot of|lots of|a few|tiny|small|big|large|little|slow|steady|a little|a bit of|fresh)]';
+
+/** What eyes, soap and the detector find, where the words for it are no state of the part. */
+export const SEEN_RULES: readonly Rule[] = [
+  rule(
+    `${GOT} ${LITTLE} [(small|tiny|big|little|slow|steady|steady stream of|stream of)] (bubbles|soap bubbles|bubbling|foam) [coming] ${AT} <the> [<bit>] <part>`,
+    foundAt('leaking'),
+    { examples: ['bubbles at the flare nut on the king valve'] },
+  ),
+  rule(
+    `[(the|my)] (sniffer|leak detector|detector|electronic detector|h ten) ${ALARMS} [right] ${AT} <the> [<bit>] <part>`,
+    foundAt('leaking'),
+    { examples: ['sniffer is going off at the u bends on the evaporator'] },
+  ),
+  rule(
+    `${GOT} (a|an|the|your|my|our|another) [(small|tiny|big|little|slow|bad|pinhole|refrigerant|gas)] (leak|leaker|pinhole) ${AT} <the> <bit> <part>`,
+    foundAt('leaking'),
+    { examples: ['there is a pinhole in the bottom of the evaporator'] },
+  ),
+  rule(
+    '(the|your|my|our) (leak|pinhole) (is|was) (at|on|in|by|near|around|under|coming from) <the> [<bit>] <part>',
+    foundAt('leaking'),
+    { examples: ['the leak is at the inlet of the receiver'] },
+  ),
+  rule(
+    '<the> [<bit>] <part> (bubbled|bubbles|is bubbling|bubbles up|is hissing|hisses|is spitting [oil]|is blowing bubbles|is seeping|seeps|weeps|is weeping|is spraying)',
+    (tags, frame) => (tags['part'] === 'sightGlass' ? null : foundAt('leaking')(tags, frame)),
+    { examples: ['the access fitting is bubbling'] },
+  ),
+  rule(
+    `${GOT} (no|zero|hardly any|barely any|very little|not much|almost no|next to no) (airflow|air flow|air|flow) (across|through|over|coming (through|out of|off|across)|moving (through|across)|going through|off|out of) <the> <part>`,
+    foundAt('plugged'),
+    { examples: ['there is no airflow across the condenser'] },
+  ),
+  rule(
+    `${GOT} ((full|line|supply|source|all my|the full|full line|incoming) (voltage|volts)|my voltage) (across|over) <the> <part>`,
+    openUnderVoltage,
+    { examples: ['reading line voltage across the high pressure switch'] },
+  ),
+  rule(
+    '(it|she|that) (will not|is not|does not|would not|did not|never) (pull in|pulling in|pulled in)',
+    found('contactor', 'open'),
+    { examples: ['it will not pull in'] },
+  ),
+];
+
+/** What was looked for and is not there, or no longer: nothing was found. Behind the states that a "not" makes. */
+export const UNSEEN_RULES: readonly Rule[] = [
+  rule(
+    '(no|no more|not any|not a|zero|without [any]) (leaks|leak|bubbles|sign of a leak|signs of a leak|hits) (on|at|in|around|anywhere on|near) <the> [<bit>] <part> [(or|and|nor) <the> [<bit>] <part:other>]',
+    nothing,
+    { examples: ['no leaks on the condenser or the suction line'] },
+  ),
+  rule(
+    '(it|that|they|she|<the> <part>) (is|are|was|were) (not|no longer|never|hardly) <very> <state> [(anymore|any more|now|yet|at all|today)]',
+    nothing,
+    { examples: ['it is not short cycling anymore'] },
+  ),
+  rule(
+    '(it|that|they|she|<the> <part>) [(has|have|finally)] (stopped|quit) (leaking|icing [up]|tripping|short cycling|hunting|dripping|making noise|rattling|humming|squealing|cycling)',
+    nothing,
+    { examples: ['it quit short cycling'] },
+  ),
+];

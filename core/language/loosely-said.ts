@@ -1,0 +1,150 @@
+import type { QuantityId } from '../terms/quantities.ts';
+import { isElectrical } from './electrical-quantities.ts';
+import { amountIn } from './measure.ts';
+import { asReading, reading } from './reading-means.ts';
+import { type Frame, type Means, type Rule, rule } from './rule.ts';
+import { quantityId, tagsIn } from './slots.ts';
+import type { Tags } from '../grammar/nodes.ts';
+import type { NameplateItem, Reading } from './utterance.ts';
+
+/** What a meter reads is said of a place, by rules of its own. */
+const offInstruments = (tags: Tags): QuantityId | null => {
+  const quantity = quantityId(tags['quantity']);
+  return quantity === null || isElectrical(quantity) ? null : quantity;
+};
+
+const said: Means = (tags, frame) =>
+  offInstruments(tags) === null ? null : asReading()(tags, frame);
+
+/** A value that was and the one that is now: both were read, the old one first. */
+const thenAndNow: Means = (tags, frame) => {
+  const quantity = offInstruments(tags);
+  const before = tagsIn(tags['before']);
+  if (quantity === null || before === null) return null;
+  return both(quantity, [before, tags], frame);
+};
+
+/** What was set otherwise was adjusted. */
+const setAnew: Means = (tags, frame) => {
+  const meant = thenAndNow(tags, frame);
+  if (meant === null || tags['quantity'] !== 'setpointTemp') return meant;
+  const words = frame.wordsOf(frame.span);
+  return { ...meant, work: [{ did: 'adjust', part: 'temperatureControl', words }] };
+};
+
+function both(quantity: QuantityId, amounts: readonly Tags[], frame: Frame): ReturnType<Means> {
+  const readings = amounts.flatMap((tags): readonly Reading[] => {
+    const found = reading(quantity, amountIn(tags), frame);
+    return found === null ? [] : [found];
+  });
+  return readings.length === amounts.length ? { readings } : null;
+}
+
+const WATER: Partial<Record<string, readonly [QuantityId, QuantityId]>> = {
+  water: ['enteringWaterTemp', 'leavingWaterTemp'],
+};
+
+/** What goes into a part and comes out of it is one quantity read twice; of water it is two. */
+const inAndOut: Means = (tags, frame) => {
+  const [entering, leaving] = [tagsIn(tags['in']), tagsIn(tags['out'])];
+  const own = offInstruments(tags);
+  const [first, second] = WATER[String(tags['of'])] ?? [own, own];
+  if (entering === null || leaving === null || first == null || second == null) return null;
+  const before = reading(first, amountIn(entering), frame);
+  const after = reading(second, amountIn(leaving), frame);
+  return before === null || after === null ? null : { readings: [before, after] };
+};
+
+/** Where it was read, or of which unit: it changes nothing of what was read. */
+const HERE =
+  '[((in|on|at|by|near|off|from|toward) (the|this|that|my) [(left|right|top|bottom|middle|back|front|lower|upper|far|same|very)] (shelf|side|rack|corner|door|wall|ceiling|floor|tray|pan|left|right|top|bottom|middle|back|front|roof|outlet|inlet|cooler|freezer|case|display)|(on|in|for|at|of) (this|that|the) (thing|unit|one|box|guy|system|machine|rig|puppy|job|side|roof)|(on|in|with) it|up here|in here|out here|down here|back here|here|right now|at the moment|this time)]';
+/** What moves once and stays, unlike what swings between two values. */
+const WENT =
+  '[(has|is|have)] [just] (went|come|came|gone|dropped|fell|fallen|rose|risen|climbed|jumped|moved|pulled down|crept|changed|improved|down|up|gone down|gone up|come down|come up|coming down|coming up) [(up|down|back)]';
+const INTO = '[(going|coming|flowing)] (in|into [<the> <part:into>])';
+const OUT = '[(going|coming|flowing)] (out|out of [<the> <part:from>]|leaving|off)';
+const I_GET =
+  '(i am (getting|seeing|reading|at|running)|i have [got]|i got|i see|it is (reading|showing|at|running)|it (reads|shows|says)|the (gage|gages|meter|thermometer) (says|reads|shows|is reading)|we have [got]|we are (getting|seeing|at))';
+
+const PLATE: Partial<Record<QuantityId, NameplateItem>> = {
+  current: 'ratedLoadAmps',
+  voltage: 'voltage',
+};
+
+/** "Amps are seven, plate says nine": the plate is of the same quantity. */
+const besideItsPlate: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']) ?? 'current';
+  const item = PLATE[quantity];
+  const read = reading(quantity, amountIn(tags), frame);
+  const plate = reading(quantity, amountIn(tagsIn(tags['plate']) ?? {}), frame);
+  if (item === undefined || read === null || plate?.value === undefined || plate.unit === null)
+    return null;
+  const { value, unit, words } = plate;
+  return { readings: [read], facts: [{ fact: 'nameplate', item, value, unit, words }] };
+};
+
+/**
+ * Readings in looser words than those that are listened for: any run of words that tell nothing may stand between a
+ * quantity and its value.
+ */
+export const LOOSE_RULES: readonly Rule[] = [
+  rule(
+    `[the] <quantity> ${HERE} ${WENT} from <amount:before> [all the way] [(up|down|back)] to <amount>`,
+    thenAndNow,
+    { examples: ['head went from two forty down to one eighty'] },
+  ),
+  rule(`[the] <quantity> ${HERE} <loose> <amount>`, said, {
+    examples: ['head is only riding at two seventy five', 'suction on this thing is down to four'],
+  }),
+  rule(
+    `[the] <quantity> ${HERE} [<loose>] <amount> [now] [(up|down)] from <amount:before>`,
+    thenAndNow,
+    { examples: ['head is down to one forty from one ninety'] },
+  ),
+  rule(
+    `[the] <quantity> ${HERE} (was|started [out] at|used to be|had been|started) [at] <amount:before> [(and|but|then)] [now] ((it is|is|i am|we are|it has|it) <loose>|now|it is) [(down|up)] [to] <amount> [now]`,
+    thenAndNow,
+    { examples: ['superheat was twenty two now it is twelve'] },
+  ),
+  rule(
+    `[the] <quantity> (is|was|was set|had) [at] <amount:before> [(and|so)] (i|we) (put|set|moved|turned|bumped|dropped|raised|lowered|changed|backed|brought) it [(up|down|back)] (to|at) <amount>`,
+    setAnew,
+    { examples: ['set point was thirty three i put it at thirty six'] },
+  ),
+  rule(
+    `(running|has|have|seeing|with|carrying|showing|reading|getting|at|on|${I_GET}) (a|an) <amount> <quantity>`,
+    said,
+    { examples: ['it is running a one ninety five head'] },
+  ),
+  rule('with <amount> <quantity>', said, { examples: ['with ninety five ambient'] }),
+  rule(
+    `<amount> (is|was) (what|all|the most|where) [that] ${I_GET} (on|for|at|with|off) <the> <quantity>`,
+    said,
+    { examples: ['one ninety is what i am getting on the head'] },
+  ),
+  rule(
+    `[the] <quantity> [<loose>] <amount> [(and|but)] [the] [name] (plate|nameplate|tag|sticker|data plate|rla) (is|says|reads|calls for|shows|rating is|is rated|has) <amount:plate>`,
+    besideItsPlate,
+    { examples: ['amp draw is seven point eight plate says nine point two'] },
+  ),
+  rule(
+    `[the] <quantity> [(is|was)] <amount:in> ${INTO} [(and|but)] <amount:out> ${OUT}`,
+    inAndOut,
+    {
+      examples: ['liquid line is ninety eight going in and eighty three coming out of the dryer'],
+    },
+  ),
+  rule(
+    `[the] water [(temp|temperature)] [(is|was)] <amount:in> ${INTO} [(and|but)] [(is|it is)] <amount:out> ${OUT}`,
+    inAndOut,
+    { tags: { of: 'water' }, examples: ['water is sixty eight in and eighty four out'] },
+  ),
+  rule(
+    `[the] water is (coming|going) in [at] <amount:in> [and] [(is|it is)] ((coming|going) out|leaving) [at] <amount:out>`,
+    inAndOut,
+    {
+      tags: { of: 'water' },
+      examples: ['water is coming in at sixty eight and leaving at eighty four'],
+    },
+  ),
+];

@@ -1,0 +1,51 @@
+import { electrical, GOT } from './electrical.ts';
+import { amountIn } from './measure.ts';
+import { type Means, type Rule, rule } from './rule.ts';
+import { tagsIn } from './slots.ts';
+
+const PAIRS = ['lineOneTwo', 'lineTwoThree', 'lineOneThree'] as const;
+
+/** The same between each two legs of a three-phase supply. */
+const onAllThree: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  if (unit !== null && unit !== 'V') return null;
+  const readings = PAIRS.flatMap((pair) => electrical(tags, pair, frame) ?? []);
+  return readings.length === PAIRS.length ? { readings } : null;
+};
+
+/** The three pairs of a three-phase supply in the order they are taken. */
+const threePairs: Means = (tags, frame) => {
+  const pairs = [
+    ['ab', 'lineOneTwo'],
+    ['bc', 'lineTwoThree'],
+    ['ca', 'lineOneThree'],
+  ] as const;
+  const readings = pairs.flatMap(([slot, place]) => {
+    const amount = tagsIn(tags[slot]);
+    return amount === null ? [] : (electrical(amount, place, frame) ?? []);
+  });
+  return readings.length === pairs.length ? { readings } : null;
+};
+
+const L = '(line|leg|phase|l)';
+
+/** What a three-phase supply gives between its legs. */
+export const LEG_RULES: readonly Rule[] = [
+  rule(`${GOT} <amount> (on|across|at|between) all three [(legs|phases|lines)]`, onAllThree, {
+    examples: ['two oh eight on all three legs'],
+  }),
+  rule(
+    `${L} (one|1) (to|and) [${L}] (two|2) <link> <amount:ab> [and] [${L}] (two|2) (to|and) [${L}] (three|3) <link> <amount:bc> [and] [${L}] ((one|1) (to|and) [${L}] (three|3)|(three|3) (to|and) [${L}] (one|1)) <link> <amount:ca>`,
+    threePairs,
+    {
+      examples: [
+        'line one to two two oh seven, two to three two oh nine, one to three two oh five',
+      ],
+    },
+  ),
+  rule(
+    '[(my|the|three)] [(voltage|line)] (legs|phases|voltages|lines|leg to leg|phase to phase|line to line) [(is|are|read|show|at|i have|i have got|i am getting)] <amount:ab> [and] <amount:bc> [and] <amount:ca>',
+    threePairs,
+    { examples: ['legs are four eighty one four seventy six and four eighty nine'] },
+  ),
+];
