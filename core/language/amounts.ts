@@ -3,6 +3,7 @@ import {
   greedy,
   named,
   optional,
+  pause,
   repeat,
   scope,
   sequence,
@@ -29,7 +30,7 @@ const LOOSE_WORDS =
 export const LOOSE = named('loose', repeat(unheard(parseShape(LOOSE_WORDS)), 1, 7));
 
 const HEDGE = parseShape(
-  '(about|around|roughly|approximately|~almost|~nearly|~maybe|~close to|~just (under|over|about)|~somewhere [around]|~something like|~like about|~right around|~approx)',
+  '(about|around|roughly|approximately|~almost|~nearly|~maybe|~close to|~just (under|over|about)|~somewhere [around]|~something like|~like about|~right around|~approx|~pushing|~just (shy of|above|below)|~a (hair|touch|little|bit|tick|shade) (over|under|above|below|better than)|~knocking on|~upwards of|~right at about|~call it)',
 );
 
 const HEDGED = sequence(HEDGE, tag({ hedged: true }));
@@ -54,6 +55,14 @@ const plain = named(
       unheard(sequence(parseShape('of (a|an)'), WORDED_UNIT)),
     ),
     optional(unheard(sequence(parseShape('below [zero]|under zero'), tag({ negative: true })))),
+    greedy(
+      unheard(
+        sequence(
+          parseShape('or so|ish|give or take|more or less|or thereabouts|or close to it'),
+          tag({ hedged: true }),
+        ),
+      ),
+    ),
   ),
 );
 
@@ -70,6 +79,10 @@ const range = choice(
     counted: COUNTED_NUMBER,
     unit: UNIT,
   }),
+  parseShape(
+    '<number:low> (or|<pause>) <number:high> (right in there|somewhere in there|in there somewhere|in that (range|area|neighborhood))',
+    { number: NUMBER, pause },
+  ),
   parseShape('[<hedge>] [from] <number:low> (to|through|or) <number:high> [<unit>]', {
     hedge: HEDGED,
     number: NUMBER,

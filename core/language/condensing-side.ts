@@ -8,7 +8,10 @@ import type { Reading } from './utterance.ts';
 
 const condenser =
   (value: CondenserId): Means =>
-  (_tags, frame) => ({ facts: [{ fact: 'condenser', value, words: frame.wordsOf(frame.span) }] });
+  (_tags, frame) => ({
+    facts: [{ fact: 'condenser', value, words: frame.wordsOf(frame.span) }],
+    names: 'condenser',
+  });
 
 const headControl =
   (value: HeadControlId): Means =>
@@ -81,7 +84,7 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
     examples: ['it is air cooled'],
   }),
   rule(
-    `(${HAS} [a] (remote|roof|rooftop|outdoor) condenser|[the] condenser is (on the roof|outside|outdoors|remote|up top|out back))`,
+    `(${HAS} [a] (remote|roof|rooftop|outdoor) condenser|[the] condenser [(on|for) (this|it) [one]] is [up] (on the roof|outside|outdoors|remote|up top|out back))`,
     condenser('remote'),
     { examples: ['it has a remote condenser', 'the condenser is on the roof'] },
   ),
@@ -91,7 +94,7 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
     { examples: ['it has a head pressure valve'] },
   ),
   rule(
-    `(${FANS} (cycle|cycles|cycling|is cycled|are cycled|is cycling|are cycling) (on|by|off) [the] (pressure|head|head pressure|a pressure switch)|(${HAS}) [(a|an)] fan cycling [pressure] [(switch|control)])`,
+    `(${FANS} (cycle|cycles|cycling|is cycled|are cycled|is cycling|are cycling) (on|by|off) [the] (pressure|head|head pressure|a pressure switch)|${FANS} (is|are) on a (pressure switch|fan cycle switch|fan cycling switch|pressure control|head pressure switch)|(${HAS}) [(a|an)] fan cycling [pressure] [(switch|control)])`,
     headControl('fanCycling'),
     { examples: ['fans cycle on pressure', 'it has a fan cycling switch'] },
   ),

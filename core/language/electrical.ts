@@ -125,6 +125,14 @@ const named: Means = (tags, frame) => {
   return one({ ...value, place: placeId(tags['place']), words: frame.wordsOf(frame.span) });
 };
 
+/** Both windings from common, in one breath. */
+const startAndRun: Means = (tags, frame) => {
+  const start = electrical(tagsIn(tags['start']) ?? {}, 'commonStart', frame);
+  const run = electrical(tagsIn(tags['run']) ?? {}, 'commonRun', frame);
+  if (start?.quantity !== 'resistance' || run?.quantity !== 'resistance') return null;
+  return { readings: [start, run] };
+};
+
 /** What was metered into and out of the thing last named. */
 const inAndOut: Means = (tags, frame) => {
   const entering = tagsIn(tags['in']);
@@ -224,6 +232,18 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     intoNotOut,
     { examples: ['one fifteen in and nothing out'] },
   ),
+  rule(
+    `[the] start [winding] [(is|reads|at|was)] <amount:start> [and] [the] run [winding] [(is|reads|at|was)] <amount:run>`,
+    startAndRun,
+    { examples: ['start winding is seven point nine run is two point six'] },
+  ),
+  rule(
+    `[the] run [winding] [(is|reads|at|was)] <amount:run> [and] [the] start [winding] [(is|reads|at|was)] <amount:start>`,
+    startAndRun,
+  ),
+  rule(`${GOT} <amount> (coming in|going in) (at|to|from) <the> <place>`, atPlace, {
+    examples: ['one twenty one coming in at the plug'],
+  }),
   rule(`${GOT} <amount> [(coming|going)] in`, atSide('lineSide'), {
     alone: true,
     examples: ['one fifteen in'],

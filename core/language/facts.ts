@@ -4,6 +4,7 @@ import type { ChargeDoubtId, ValveKindId } from '../terms/procedures.ts';
 import { amountIn, measured } from './measure.ts';
 import { heardRule, type Means, type Rule, rule } from './rule.ts';
 import { equipmentId, meteringId, numberIn, refrigerantId, sightGlassId, tagsIn } from './slots.ts';
+import { ONES, TEENS, TENS } from './number-words.ts';
 import { EVERYDAY } from './unit-description.ts';
 import type { Fact, NameplateItem } from './utterance.ts';
 
@@ -99,6 +100,18 @@ const nameplateByUnit: Means = (tags, frame) => {
   if (unit === 'V') return nameplate('voltage')(tags, frame);
   if (unit === 'A') return nameplate('ratedLoadAmps')(tags, frame);
   return unit === null ? null : nameplate('charge')(tags, frame);
+};
+
+/** "Call it two hundred on the head" names no unit. */
+const STARTS_AS_NUMBER = new RegExp(
+  `^(?:\\d|(?:about|around|${[...ONES, ...TEENS, ...TENS, 'a hundred', 'minus', 'zero', 'half', 'even', 'good', 'done', 'a day', 'quits', 'close', 'it', 'what', 'off', 'in'].join('|')})\\b)`,
+  'i',
+);
+
+const unitByName: Means = (tags, frame) => {
+  const found = nameOf('unit')(tags, frame);
+  const [fact] = found?.facts ?? [];
+  return fact?.fact === 'unit' && !STARTS_AS_NUMBER.test(fact.value) ? found : null;
 };
 
 const nameOf =
@@ -309,7 +322,7 @@ export const FACT_RULES: readonly Rule[] = [
   ),
   rule(
     '(unit name is|the unit is called|unit is called|call it|call this unit|call the unit|this unit is called|name the unit|label it) <rest>',
-    nameOf('unit'),
+    unitByName,
     {
       examples: ['unit is called reach-in by the back door'],
     },

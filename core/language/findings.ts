@@ -283,6 +283,11 @@ export const FINDING_RULES: readonly Rule[] = [
     { examples: ['it is short cycling'] },
   ),
   rule(
+    `(${UNIT}|she|[the] compressor) (tries|keeps trying|is trying|tried) to start [every (<count:every>|couple|few) (minutes|seconds|minute)] (and|then|but) [(it|then)] (clicks|kicks|trips|shuts|cuts|goes) [right] [back] (off|out)`,
+    onlyOf('compressor', 'shortCycling'),
+    { examples: ['it tries to start and clicks off'] },
+  ),
+  rule(
     `(${UNIT}|[the] compressor) (keeps|kept|is) (starting and stopping|stopping and starting|coming on and off|starting up and (stopping|shutting off)|kicking on and off)`,
     onlyOf('compressor', 'shortCycling'),
     { examples: ['compressor keeps starting and stopping'] },
@@ -335,6 +340,14 @@ export const FINDING_RULES: readonly Rule[] = [
     {
       examples: [],
     },
+  ),
+  rule(
+    '[(i|we)] [(just|have|then)] (ohmed|ohm|tested|checked|metered|looked at|inspected|tapped [on]|touched|pulled|shook|pulled apart|opened up|swung|spun|felt|megged) [(out|up)] <the> <part>',
+    (tags) => {
+      const part = partId(tags['part']);
+      return part === null ? null : { names: part };
+    },
+    { examples: ['ohmed out the defrost heater'] },
   ),
   rule(`(it|that|they) (is|are|was|were) <very> <state>`, itIs(false), {
     alone: true,

@@ -12,11 +12,14 @@ export function settleIts(
   const before = lastPart ?? partId(lastPlace ?? undefined);
   return meanings.map((meaning) => {
     const part = inSentence ?? (meaning.ofIt?.inSentence === true ? null : before);
-    const settled = meaning.ofIt === undefined ? meaning : part && meaning.ofIt.means(part);
-    inSentence = partIn(settled ?? {}) ?? inSentence;
+    const settled = meaning.ofIt === undefined ? meaning : settledOf(meaning.ofIt, part);
+    inSentence = meaning.names ?? partIn(settled ?? {}) ?? inSentence;
     return settled ?? {};
   });
 }
+
+const settledOf = (ofIt: NonNullable<Meaning['ofIt']>, part: PartId | null): Meaning | null =>
+  (part === null ? null : ofIt.means(part)) ?? ofIt.otherwise ?? null;
 
 /** The part that a meaning names last, or the one that it was metered at. */
 function partIn({ readings = [], findings = [], work = [] }: Meaning): PartId | null {

@@ -1,8 +1,8 @@
 import type { PartId, WorkKindId } from '../terms/names.ts';
-import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId } from './slots.ts';
 
-const did = (work: WorkKindId, part: PartId | null, frame: Frame): ReturnType<Means> => ({
+const did = (work: WorkKindId, part: PartId | null, frame: Frame): Meaning => ({
   work: [{ did: work, part, words: frame.wordsOf(frame.span) }],
 });
 
@@ -62,8 +62,11 @@ const unplugged: Means = (tags, frame) => {
 };
 
 /** "Hooked it back up": what was spoken of last, or the plug. */
-const thatAgain: Means = (_tags, frame) =>
-  did('restore', isPlugged(frame) ? 'plug' : (frame.context.lastPart ?? 'plug'), frame);
+const thatAgain: Means = (_tags, frame) => {
+  const last = isPlugged(frame) ? 'plug' : (frame.context.lastPart ?? 'plug');
+  const means = (part: PartId): Meaning => did('restore', part, frame);
+  return { ofIt: { means, inSentence: true, otherwise: means(last) } };
+};
 
 const isPlugged = (frame: Frame): boolean => /plug/i.test(frame.wordsOf(frame.span));
 

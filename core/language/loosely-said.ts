@@ -40,15 +40,13 @@ function both(quantity: QuantityId, amounts: readonly Tags[], frame: Frame): Ret
   return readings.length === amounts.length ? { readings } : null;
 }
 
-const WATER: Partial<Record<string, readonly [QuantityId, QuantityId]>> = {
-  water: ['enteringWaterTemp', 'leavingWaterTemp'],
-};
+const WATER: readonly [QuantityId, QuantityId] = ['enteringWaterTemp', 'leavingWaterTemp'];
 
 /** What goes into a part and comes out of it is one quantity read twice; of water it is two. */
 const inAndOut: Means = (tags, frame) => {
   const [entering, leaving] = [tagsIn(tags['in']), tagsIn(tags['out'])];
   const own = offInstruments(tags);
-  const [first, second] = WATER[String(tags['of'])] ?? [own, own];
+  const [first, second] = tags['of'] === 'water' ? WATER : [own, own];
   if (entering === null || leaving === null || first == null || second == null) return null;
   const before = reading(first, amountIn(entering), frame);
   const after = reading(second, amountIn(leaving), frame);
@@ -115,6 +113,13 @@ export const LOOSE_RULES: readonly Rule[] = [
     `(running|has|have|seeing|with|carrying|showing|reading|getting|at|on|${I_GET}) (a|an) <amount> <quantity>`,
     said,
     { examples: ['it is running a one ninety five head'] },
+  ),
+  rule(
+    '(call it|let us call it|we will call it|figure|i would call it) <amount> (on|for|at) <the> <quantity>',
+    said,
+    {
+      examples: ['let us call it two hundred on the head'],
+    },
   ),
   rule('with <amount> <quantity>', said, { examples: ['with ninety five ambient'] }),
   rule(

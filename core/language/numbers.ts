@@ -45,6 +45,8 @@ const lateDigit = choice(...plusEach(LATE_HOMOPHONES));
 const droppedHundred = sequence(digit(100), pair(1));
 /** "too twelve": before a number of two figures it is the two of two hundred and twelve. */
 const tooHundred = sequence(plus('too', 200), pair(1));
+/** "a buck eighty five" */
+const buck = sequence(word('a'), plus('buck', 100), pair(1));
 /** "one oh four" */
 const ohInside = sequence(digit(100), nought, digit(1));
 /** "one forty to", "one oh for", "a hundred and twenty to": nothing more of the number can follow. */
@@ -89,7 +91,7 @@ const whole = choice(
       droppedHundred,
       ohInside,
       underHundred,
-      unheard(choice(tooHundred, inHundreds, digitByDigit, writtenInParts)),
+      unheard(choice(tooHundred, buck, inHundreds, digitByDigit, writtenInParts)),
     ),
     optional(unheard(IN_SCALES)),
   ),

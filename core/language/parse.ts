@@ -8,6 +8,7 @@ import type { Token } from '../grammar/tokens.ts';
 import type { Context } from './context.ts';
 import { isCountedThing } from './counted-things.ts';
 import { listsOf } from './known-names.ts';
+import { ONES } from './number-words.ts';
 import { NUMBER, SIGNED_NUMBER } from './numbers.ts';
 import type { Frame, Meaning, Rule, Span } from './rule.ts';
 import { RULES } from './rules.ts';
@@ -266,10 +267,21 @@ class Sentence {
       const longest = this.longestNumber(at, to);
       if (longest === null) at += 1;
       else {
-        if (!this.countsThings(longest.end)) numbers.push(longest.digits);
+        const isTold = this.countsThings(longest.end) || this.repeats(at, longest, numbers);
+        if (!isTold) numbers.push(longest.digits);
         at = longest.end;
       }
     }
+  }
+
+  /** "Fifty, five zero": the same number again, figure by figure. */
+  private repeats(
+    at: number,
+    { digits, end }: { digits: string; end: number },
+    before: readonly string[],
+  ): boolean {
+    const isSpelled = this.tokens.slice(at, end).every(({ text }) => FIGURES.has(text));
+    return isSpelled && end - at > 1 && before.at(-1) === digits;
   }
 
   private countsThings(end: number): boolean {
@@ -287,6 +299,8 @@ class Sentence {
     return best;
   }
 }
+
+const FIGURES: ReadonlySet<string> = new Set([...ONES, 'zero', 'oh']);
 
 const itemsOf = (candidates: readonly Candidate[]): readonly Item[] =>
   candidates.flatMap(({ item }) => item ?? []);

@@ -62,8 +62,21 @@ const vacuumAfter: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
   if (minutes === null || (unit !== 'micron' && tags['quantity'] !== 'vacuum')) return null;
   if (unit === null && runsTogether(frame)) return null;
-  return fixed('vacuum', { afterMinutes: minutes })(tags, frame);
+  return risen(fixed('vacuum', { afterMinutes: minutes })(tags, frame), minutes);
 };
+
+/** "Four ten to four ninety in ten minutes": where it stood, and where after that time. */
+function risen(meaning: Meaning | null, minutes: number): Meaning | null {
+  const [found] = meaning?.readings ?? [];
+  if (found?.low === undefined || found.high === undefined) return meaning;
+  const { low, high, afterMinutes, ...rest } = found;
+  return {
+    readings: [
+      { ...rest, value: low },
+      { ...rest, value: high, afterMinutes: afterMinutes ?? minutes },
+    ],
+  };
+}
 
 /** A standing test read again after a while. */
 const testAfter: Means = (tags, frame) => {
@@ -137,6 +150,15 @@ const homophone =
 /** "It's ninety two out" is the weather, unless something was just metered: then it is what comes out of it. */
 const outdoors: Means = (tags, frame) =>
   frame.context.lastPlace === null ? fixed('outdoorTemp')(tags, frame) : null;
+
+const isThermal = ({ unit }: Amounted): boolean =>
+  unit === null || unit === 'degrees' || unit === 'degF' || unit === 'degC';
+
+/** Of the room, or of what stands in it? */
+const leftToAsk = (tags: Parameters<Means>[0]): Meaning | null => {
+  const { value } = amountIn(tags);
+  return value === null ? null : { unclaimed: [String(value)] };
+};
 
 const notElectrical =
   (means: Means): Means =>
@@ -277,6 +299,16 @@ export const READING_RULES: readonly Rule[] = [
     examples: ['i have no subcooling'],
   }),
   rule(
+    '(it is|i have|i got|i have got|reading|it is reading|i am (getting|seeing)|it is still|it says|<pause>) <amount> (in there|in the (box|cooler|freezer|walk in|cabinet|case|reach in|display)|inside [(the|of the) (box|cooler|freezer|walk in|cabinet|case)])',
+    (tags, frame) => (isThermal(amountIn(tags)) ? fixed('boxTemp')(tags, frame) : null),
+    { examples: ['it is thirty five in there'] },
+  ),
+  rule(
+    '(it is|i have|i got|it is still) <amount> in here',
+    (tags) => (isThermal(amountIn(tags)) ? leftToAsk(tags) : null),
+    { examples: ['it is ninety in here'] },
+  ),
+  rule(
     '[it is] <amount> (outside|outdoors|out there|out (here|today)|up here|[up] on [the] roof)',
     fixed('outdoorTemp'),
     {
@@ -295,10 +327,7 @@ export const READING_RULES: readonly Rule[] = [
   ),
   rule(
     `[(i|we|and|just)] (valved|blanked|closed|shut|isolated|locked) (it|the pump|her|it [all] in) [off] [(and|then)] [(it|she|that)] ${VACUUM_GOES} <amount> [(after|for|at|in)] <duration:after>`,
-    (tags, frame) =>
-      amountIn(tags).unit === null || amountIn(tags).unit === 'micron'
-        ? fixed('vacuum', { afterMinutes: minutesIn(tagsIn(tags['after'])) ?? 0 })(tags, frame)
-        : null,
+    (tags, frame) => vacuumAfter({ ...tags, quantity: 'vacuum' }, frame),
     { examples: ['valved it off and it came up to six fifty in five minutes'] },
   ),
   rule('it is <amount> out', outdoors, { alone: true, examples: ['it is ninety two out'] }),

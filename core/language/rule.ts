@@ -29,7 +29,11 @@ export type Meaning = Partial<Omit<Utterance, 'text' | 'doubts'>> & {
     readonly means: (part: PartId) => Meaning | null;
     /** Only of a part named in the same sentence. */
     readonly inSentence: boolean;
+    /** Where no part is known. */
+    readonly otherwise?: Meaning;
   };
+  /** The part that "it" is from here on, of which nothing is told yet. */
+  readonly names?: PartId;
   /** Somebody else's words: doubted where they name a quantity, else kept as a memo. */
   readonly hearsay?: string;
 };

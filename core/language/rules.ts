@@ -1,3 +1,4 @@
+import { ASIDE_RULES } from './asides.ts';
 import { CAPACITOR_RULES } from './capacitors.ts';
 import { CAUSE_RULES } from './cause-facts.ts';
 import { COMMAND_RULES } from './commands.ts';
@@ -42,5 +43,6 @@ export const RULES: readonly Rule[] = [
   ...SEEN_RULES,
   ...FINDING_RULES,
   ...UNSEEN_RULES,
+  ...ASIDE_RULES,
   ...TALK_RULES,
 ];

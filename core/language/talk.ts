@@ -3,6 +3,14 @@ import { signedIn, spanIn } from './slots.ts';
 
 const nothing: Means = () => ({});
 
+/** "When we started" is no condition. */
+const unlessPast: Means = (_tags, frame) =>
+  /^when (?:we|i|it|they|you) (?:started|began|got|arrived|came|walked|showed|was|were|went)\b/i.test(
+    frame.wordsOf(frame.span),
+  )
+    ? null
+    : {};
+
 const hearsay: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);
   return span === null ? null : { hearsay: frame.wordsOf(span) };
@@ -42,7 +50,7 @@ export const TALK_RULES: readonly Rule[] = [
   ),
   rule(
     '(if|unless|suppose|supposing|what if|in case|as long as|assuming|imagine|say it|whenever|as soon as|once (the|it|head|suction|we|i|they|that)|until (the|it|head|suction|we|i|they)|when (it|the|head|suction|they|that|you|he|she|we|box)|before (it|the head|head)|let us say|let is say|lets say|say (the|it is|it was|head|suction|you|i|we)) <clause>',
-    nothing,
+    unlessPast,
     {
       examples: ['if head goes over two hundred call me'],
     },
@@ -248,7 +256,7 @@ export const TALK_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    'one (like|of|more|thing|guy|second|sec|moment|last|other|day|time|sided|by one|at a time|way)',
+    'one (is|was|has|like|of|more|thing|guy|second|sec|moment|last|other|day|time|sided|by one|at a time|way)',
     nothing,
     { examples: ['one thing'] },
   ),

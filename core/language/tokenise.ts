@@ -210,7 +210,12 @@ function wordToken(text: string, place: Place): Token {
   };
 }
 
+/** "Thirtyish" */
+const ABOUT = new RegExp(`^(${[...ONES, ...TEENS, ...TENS].join('|')}|hundred)ish$`);
+
 function splitWord(word: string, place: Place): readonly Token[] {
+  const about = word.endsWith('ish') ? ABOUT.exec(word)?.[1] : undefined;
+  if (about !== undefined) return [about, 'ish'].map((text) => wordToken(text, place));
   const whole = WHOLE.get(word);
   if (whole !== undefined) return whole.map((text) => wordToken(text, place));
   const at = word.indexOf("'");

@@ -75,8 +75,10 @@ function settleCorrections(meanings: readonly Meaning[]): readonly Meaning[] {
   for (const meaning of meanings) {
     if (putRight(settled, meaning)) continue;
     if (isCorrection(meaning)) {
+      // "That was the other unit, forget it" takes back one thing.
+      const isAgain = correcting && isPlainUndo(meaning) && isPlainUndo(settled.at(-1) ?? {});
       correcting = true;
-      if (meaning.correction !== true) settled.push(meaning);
+      if (meaning.correction !== true && !isAgain) settled.push(meaning);
       continue;
     }
     const [fresh] = meaning.readings ?? [];
@@ -100,6 +102,11 @@ function putRight(settled: Meaning[], { commands = [] }: Meaning): boolean {
   settled[at] = { ...settled[at], readings: [{ ...old, value }] };
   return true;
 }
+
+const isPlainUndo = ({ commands = [] }: Meaning): boolean => {
+  const [only] = commands;
+  return only?.do === 'undo' && only.quantity === undefined && only.value === undefined;
+};
 
 const isCorrection = (meaning: Meaning): boolean =>
   meaning.correction === true || meaning.commands?.[0]?.do === 'undo';

@@ -1,6 +1,6 @@
 import type { RefrigerantId } from '../terms/refrigerants.ts';
-import { type Means, type Rule, rule } from './rule.ts';
-import { equipmentId, meteringId, numberIn, refrigerantId, spanIn, tagsIn } from './slots.ts';
+import { type Frame, type Means, type Rule, rule } from './rule.ts';
+import { equipmentId, meteringId, numberIn, refrigerantId, tagsIn } from './slots.ts';
 import type { Fact } from './utterance.ts';
 
 /** Refrigerants whose figures are everyday temperatures: "walk in, thirty two" is a box at 32. */
@@ -43,21 +43,18 @@ const NO_SITE =
   /^(?:this|that|the|here|there|next|second|first|third|another|other|last|moving|back|working|looking|so|ok|okay|alright|all|good|hey|hello|i|we|it|its|now|and|for)\b|\b(?:is|are|was|and|unit|one|box|next|up|here|degrees|psi)\b|'s\b(?! \w)|\d/i;
 
 /** "Harbor Street Deli, the reach-in by the back door": what opens a sentence and is no other words is the site's name. */
-const siteAndUnit: Means = (tags, frame) => {
-  const span = spanIn(tags['clause']);
-  if (span === null || frame.span.from !== 0 || span.from !== 0) return null;
+function siteBefore({ span, wordsOf }: Frame): readonly Fact[] {
+  const value = span.from === 0 ? '' : wordsOf({ from: 0, to: span.from });
+  const count = value.split(/\s+/).length;
+  const isName = count >= 2 && count <= 6 && !NO_SITE.test(value);
+  return isName ? [{ fact: 'site', value, words: value }] : [];
+}
+
+const namedBehindSite: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
-  const site = frame.wordsOf(span);
-  const count = site.split(/\s+/).length;
-  if (count < 2 || count > 6 || NO_SITE.test(site)) return null;
-  const unit = words.slice(site.length).replace(/^[\s,.;:]*(?:(?:the|our|their|your)\s+)?/i, '');
-  return {
-    facts: [
-      { fact: 'site', value: site, words: site },
-      ...(described(tags, frame)?.facts ?? []),
-      { fact: 'unit', value: unit, words },
-    ],
-  };
+  const value = words.replace(/^(?:the|our|their|your)\s+/i, '');
+  const unit: Fact = { fact: 'unit', value, words };
+  return { facts: [...siteBefore(frame), ...(described(tags, frame)?.facts ?? []), unit] };
 };
 
 const THIS =
@@ -93,12 +90,12 @@ export const DESCRIPTION_RULES: readonly Rule[] = [
   rule(`[a] <metering> <pause> [${ON}] <refrigerant>`, described, {
     examples: ['txv, four oh four a'],
   }),
-  rule(`[<pause>] (the|our|their|your) <equipment> ${WHERE}`, named, { alone: true }),
-  rule(`<pause> [(the|our|their|your)] <equipment> ${WHERE}`, named),
+  rule(`(the|our|their|your) <equipment> ${WHERE}`, namedBehindSite, { alone: true }),
   rule(
-    `<clause> <pause> [(the|our|their|your)] [<count:doors> (door|doors)] <equipment> ${WHERE}`,
-    siteAndUnit,
+    `<pause> [(the|our|their|your)] [<count:doors> (door|doors)] <equipment> ${WHERE}`,
+    namedBehindSite,
   ),
+
   rule(`${THIS} (the|our|their|your) <equipment> ${WHERE}`, named, {
     examples: ['this is the walk in by the kitchen'],
   }),

@@ -72,6 +72,11 @@ export const WEIGHED_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    '[(i|we)] (got|have|pulled|took) [out] (all of it|it all|everything|the whole charge|the whole thing) [out] [(of it|of there|of the system)] [(it|that|which|total)] [(is|was|came to|weighed|comes to)] <amount>',
+    refrigerantMoved('refrigerantRecovered'),
+    { examples: ['got all of it four pounds one ounce'] },
+  ),
+  rule(
     '[(i|we)] (got|pulled|took) <amount> [of <refrigerant>] out [of (it|there|the system|the unit)]',
     refrigerantMoved('refrigerantRecovered'),
     {

@@ -101,7 +101,7 @@ const unlessHedged =
 /** Taking something back, or putting it right. */
 export const CHANGE_COMMANDS: readonly Rule[] = [
   heardCommand(
-    '(take that back|undo [that]|~take it back|~undo (it|last|the last one)|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget that|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~that (is|was) wrong|~that is not right|~get rid of that|~ignore that|~i misspoke|~(disregard|drop|lose|discard|kill|reject) (that|it|the last one)|~never mind (that|it) [last] [(one|reading|number)]|~never mind the last one|~(that|the|my) last [(one|reading|number)] (is|was) (wrong|off|not right|a mistake)|~that was a mistake|~(that was|i made) a mistake|~i (said|told you|gave you|read) (that|it) wrong|~that was not right|~oops|~(undo|delete|scratch|erase|remove|cancel) (the last|my last|that last|the previous|the) (reading|number|value|entry|one|thing))',
+    '(take that back|undo [that]|~take it back|~undo (it|last|the last one)|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget (that|it)|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~that (is|was) wrong|~that is not right|~get rid of that|~ignore that|~i misspoke|~[no] (that|this|it) (was|is) (the other|the wrong|a different|another) (unit|one|box|machine|system|gage)|~[no] wrong (unit|one|gage|box)|~(disregard|drop|lose|discard|kill|reject) (that|it|the last one)|~never mind (that|it) [last] [(one|reading|number)]|~never mind the last one|~(that|the|my) last [(one|reading|number)] (is|was) (wrong|off|not right|a mistake)|~that was a mistake|~(that was|i made) a mistake|~i (said|told you|gave you|read) (that|it) wrong|~that was not right|~oops|~(undo|delete|scratch|erase|remove|cancel) (the last|my last|that last|the previous|the) (reading|number|value|entry|one|thing))',
     undo,
     { examples: ['take that back', 'undo', 'scratch that'] },
   ),
@@ -129,7 +129,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     { examples: ['make suction fifteen', 'change head to one forty eight'] },
   ),
   rule(
-    '[(no|no no|wait|wait no|no wait|hold on|sorry|my bad|oops)] (make|change|correct) (it|that|that one) [to] <amount:right> (not|instead of) <amount:wrong>',
+    '[(no|no no|wait|wait no|no wait|hold on|sorry|my bad|oops)] (make|change|correct) (it|that) [to] <amount:right> (not|instead of) <amount:wrong>',
     amendNot,
     { examples: ['make that fourteen not forty'] },
   ),

@@ -96,9 +96,14 @@ const RUNNING: readonly Rule[] = [
   rule(`<number> more ${MINUTES} (to|on|for) [the] <timed>`, extend, {
     examples: ['two more minutes on the defrost'],
   }),
+  rule(
+    '(another|put another|add another|give it another) <number> [(minutes|minute|min)] (on|to) (the|that|my|this) (timer|clock|<timed>)',
+    extend,
+    { examples: ['another five on the timer'] },
+  ),
   rule(`[give it] (<number> more|another <number>) ${MINUTES}`, extendRunning, { alone: true }),
   heardCommand(
-    '(cancel|stop|~kill|~clear|~end|~turn off|~shut off|~forget|~drop) [the] [~<timed>] timer [~(on|for) [the] <timed>]',
+    '(cancel|stop|~kill|~clear|~end|~turn off|~shut off|~forget|~drop) [the] [~(that|this|my)] [~<timed>] timer [~(on|for) [the] <timed>]',
     stop,
     { examples: ['cancel the timer', 'cancel the defrost timer', 'stop the timer'] },
   ),

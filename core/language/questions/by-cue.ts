@@ -105,6 +105,42 @@ const CUES: readonly Cue[] = [
     asks: plain('timeLeft'),
   },
   {
+    says: [/ (?:leak rate) /],
+    asks: () => ({ ask: 'judge', about: 'leakRate' }),
+  },
+  {
+    says: [
+      / (?:amp|amps|current|amperage) /,
+      / (?:imbalance|unbalance|unbalanced|imbalanced|balanced) /,
+    ],
+    asks: () => ({ ask: 'judge', about: 'currentImbalance' }),
+  },
+  {
+    says: [/ (?:imbalance|unbalance|unbalanced|imbalanced|balanced) /],
+    asks: () => ({ ask: 'judge', about: 'voltageImbalance' }),
+  },
+  {
+    says: [/ (?:non condensables?|noncondensables?|air in (?:it|there|the system|here)) /],
+    asks: () => ({ ask: 'judge', about: 'nonCondensables' }),
+  },
+  {
+    says: [
+      / (?:left to do|still (?:open|off|left|jumped|bypassed|to do)|forget|forgot|forgetting|left (?:open|off|undone)|put back|hook back|left jumped) /,
+    ],
+    asks: plain('leftOpen'),
+  },
+  {
+    says: [/ (?:whose|says who|who says|who said) /, / (?:number|that|says|this) /],
+    asks: plain('working'),
+  },
+  {
+    says: [
+      / (?:compare|compared|different|better|worse|versus|improved) /,
+      / (?:start|started|before|earlier|arrived|got here|showed up|walked in|first) /,
+    ],
+    asks: plain('beforeAfter'),
+  },
+  {
     says: [
       / (?:before and after|than before|(?:to|from|with) (?:the )?before|what (?:is|has) (?:changed|different)|any (?:better|improvement|difference)|how much (?:did|have|has) .*(?:gain|gained|improve|improved|change|changed|come (?:down|up)|drop|dropped)|did .*(?:help|make a difference|do any good|do anything|fix it|bring .* (?:down|up)|lower|improve|change anything)) /,
     ],
@@ -210,7 +246,7 @@ const CUES: readonly Cue[] = [
 const LEAD =
   /^(?: (?:so|ok|and|hey|well|now|then|alright|all right|um|oh|but|please|can you|could you|would you|will you|do you know|you know|i wonder|wondering|i need to know|i want to know|just|quick question|question|my|the|on|for))+(?= )/;
 const ASKING =
-  '(?:what|where|how|which|why|who|when|is|are|am|has|have|did|does|do|should|will|would|can|could|may|any|anything|give|tell|read|show|remind|say|run|list|go|compare|calculate|figure|explain|got|you got|you have|current)';
+  '(?:what|where|how|which|why|who|whose|when|is|are|am|has|have|did|does|do|should|will|would|can|could|may|any|anything|give|tell|read|show|remind|say|run|list|go|compare|calculate|figure|explain|got|you got|you have|current)';
 const ASKS = new RegExp(`^ ${ASKING}(?= )`);
 
 const MAY_ASK = new RegExp(`\\?|\\b${ASKING}`, 'i');

@@ -90,6 +90,11 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['is the compressor grounded'] },
   ),
   rule(
+    `should (it|she|${THE} compressor) be (pulling|drawing|running) (that|this|so) (much|many|high) [amps]`,
+    judge('compressorCurrent'),
+    { examples: ['should it be pulling that much'] },
+  ),
+  rule(
     `is ${THE} compressor (pulling|drawing) (too much|too many amps|high amps|high|over (nameplate|the nameplate|rla)|more than it should|ok|all right)`,
     judge('compressorCurrent'),
     { examples: ['is the compressor pulling too much'] },
@@ -113,7 +118,7 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['what is my imbalance'] },
   ),
   rule(
-    `((did|does|is|has) ${THE} [(nitrogen|standing)] (pressure test|nitrogen|test|pressure|nitrogen test) (hold|holding|held|still holding|pass|good|drop|dropping|leak)|(did|has) (it|i) (lose|lost|drop|dropped) any (pressure|nitrogen)|did it hold [(pressure|overnight)]|(has it held|is it still holding) [pressure]|is it (leaking|losing it) or (did|is) (it|that) [just] (cool|cooled|cooling|the temperature|temperature) [(off|down)])`,
+    `((did|does|is|has) ${THE} [(nitrogen|standing)] (pressure test|nitrogen|test|pressure|nitrogen test) (hold|holding|held|still holding|pass|good|drop|dropping|leak)|(did|has) (it|i) (lose|lost|drop|dropped) any (pressure|nitrogen)|did it hold [(pressure|overnight)]|(has it held|is it still holding) [pressure]|is (that|it|this) [just] (the|a) (leak|temperature|temp) [(change|drop)] or [is it] [just] (the|a) (leak|temperature|temp) [(change|drop)]|is it (leaking|losing it) or (did|is) (it|that) [just] (cool|cooled|cooling|the temperature|temperature) [(off|down)])`,
     judge('pressureTest'),
     { examples: ['did the pressure test hold', 'did it lose any pressure'] },
   ),

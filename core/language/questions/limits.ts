@@ -57,6 +57,11 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     { examples: ['how much room is left in the tank'] },
   ),
   rule(
+    'how much more (does|will|would|do|did) (it|this|i|we|she) [still] (need|take|want|get|hold)',
+    limitOfWhatMoves,
+    { examples: ['how much more does it need'] },
+  ),
+  rule(
     'how much more (can|should|do|may) i (add|put in|charge|need [to add]|put back [in])',
     limitOfWhatMoves,
     {

@@ -23,6 +23,11 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
+    '[(do you|would you|did you|you)] (want me to|should i|suggest i|have me) [(go|start by|start with)] (check|look at|test|start with|do|meter|ohm|pull|checking|looking at) <clause>',
+    plain('nextCheck'),
+    { examples: ['do you want me to check the fan or the coil first'] },
+  ),
+  rule(
     '(is it|could it be|could it just be|do you think it is) [(a|an|the|some)] <cause> [or (is (it|that)|not|just|a|an|maybe) [(a|an)] [<cause:other>]]',
     plain('causes'),
     {

@@ -1,7 +1,7 @@
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { partId, workId } from '../slots.ts';
 import type { Question } from '../utterance.ts';
-import { ask, plain } from './asking.ts';
+import { ask, MY, plain } from './asking.ts';
 
 type HistoryQuestion = Extract<Question, { readonly ask: 'history' }>;
 
@@ -31,6 +31,11 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     '(what is my before|what (was|were) [(it|that|my|the)] (before|before readings|before numbers|readings before)|(read|give|tell) me [(my|the)] (before|before readings|before numbers)|what did i have before|what was my before|what (was|were) [(my|the)] <quantity> before [(i started|work|that|we started)]|what did ([(my|the)] <quantity>|it|i|we) start (at|out at|with|out with)|what were (my|the) (numbers|readings) before|where did [(my|the)] <quantity> start [(at|out)]|what are my before readings|what was it before|what did [(my|the)] <quantity> (use|used) to be|where (were|was) (we|it) before|what (was|were) [(my|the)] <quantity> when (i|we) (started|got here|arrived|showed up|began|walked in)|what (were|was) (we|it|i) at (before|first|to start)|how was it before)',
     plain('before'),
     { examples: ['what were my before readings'] },
+  ),
+  rule(
+    `[(and|so)] (what|where|how high) (was|were|did (i|we|you) (say|tell you|have|write down)) (${MY} <asked>|${MY} <asked> (was|were)|it [was]) [at] before (i|we|you) <clause>`,
+    plain('before'),
+    { examples: ['what did i say the head was before i washed it'] },
   ),
   heardRule(
     '(read it back|what have i got so far|~read (that|them|those|everything|it all|my readings|the readings|me the readings|me my readings|me back) [back] [to me]|~read [me] back (my|the|all the|all my|those|everything|what) [(readings|numbers|you have|i have|you got|i said)]|~(give|tell|show) me (all the|all my|the|my|everything) [(readings|numbers|you have|you got|i have)] [so far]|~go over (my|the) (readings|numbers)|~(tell|show|give|read) me what (you|i) [have] (got|have) [so far]|~what (numbers|readings) (do you have|have you got|have i given you) [so far]|~what (do you|have you|did you) (have|got|get) [so far]|~what do i have [so far]|~(say|read|repeat) [me] (my|the|those|all the|all my) (readings|numbers) [back] [to me]|~(what|which) (readings|numbers) (are there|did i give|have you)|~what are my (readings|numbers)|~read me (everything|what you have|what you got)|~give me my readings|~summary|~sum it up|~list [my] readings)',
@@ -63,7 +68,7 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     { examples: ['has this come back'] },
   ),
   rule(
-    '(when (was|were) (it|this|<the> <part>) last <done>|when did (we|i|they|somebody) last <todo> <the> (it|<part>)|when was the last time (it|this|<the> <part>|we|i|they|somebody) [was] <done> [<the> (it|<part>)])',
+    '(when (was|were) (it|this|<the> <part>) last <done>|when did (we|i|they|you|somebody|anybody|anyone|someone) last <todo> <the> (it|<part>)|when was the last time (it|this|<the> <part>|we|i|they|somebody) [was] <done> [<the> (it|<part>)])',
     lastDone,
     { examples: ['when was it last cleaned', 'when was the condenser last cleaned'] },
   ),

@@ -103,6 +103,11 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     saturation,
     { tags: { as: 'pressure' }, examples: ['sixty psi on two ninety is what temperature'] },
   ),
+  rule(
+    '<refrigerant> at <amount> [(so|and)] (what is (that|it)|what do i get|what should that be|what does that come to|what would that be)',
+    saturation,
+    { examples: ['four forty eight at ninety five degrees what is that'] },
+  ),
   rule('<refrigerant> at <amount> [is] what (pressure|temp|temperature)', saturation, {
     examples: ['four oh four at thirty degrees what pressure'],
   }),

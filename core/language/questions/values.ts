@@ -24,6 +24,17 @@ const aboutBoth =
     return { questions: [first, second].map((each) => ({ ask: kind, about: each })) };
   };
 
+const SATURATED: Partial<Record<QuantityId, QuantityId>> = {
+  headPressure: 'condensingTemp',
+  suctionPressure: 'evaporatingTemp',
+};
+
+/** A pressure last spoken of, as the temperature that it boils or condenses at. */
+const saturatedLast: Means = (_tags, { context: { lastQuantity } }) => {
+  const about = lastQuantity === null ? undefined : SATURATED[lastQuantity];
+  return about === undefined ? null : ask({ ask: 'value', about });
+};
+
 const valueOf =
   (quantity: QuantityId): Means =>
   () =>
@@ -189,6 +200,21 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     examples: ['what should it be'],
   }),
   heardRule(`what is ${MY} <asked> ${NOW}`, about('value'), { examples: ['what is my superheat'] }),
+  rule(
+    `(what does that make|what would that make|what does that put|where does that put) ${MY} <asked> [at]`,
+    about('value'),
+    { examples: ['what does that make my condensing temp'] },
+  ),
+  rule(
+    '[and] what (is|does) (that|it|this) [come to] (in|as|at) [a] (saturation|saturated|saturation (temp|temperature)|degrees|temperature|temp)',
+    saturatedLast,
+    { examples: [] },
+  ),
+  rule(
+    `(is|would|are) <amount> [(after|in|for) <duration:after>] (any good|good|ok|okay|bad|too high|too low|high|low|normal|about right|right|fine|all right|acceptable|enough|a good number|where (i|it) should be)`,
+    () => ask({ ask: 'compare', about: null }),
+    { examples: ['is four ninety after ten minutes any good'] },
+  ),
   rule(`[the] (last|latest) <asked>`, about('value'), { alone: true, examples: ['last box temp'] }),
   rule(`what (is|was) ${MY} (last|latest|current|actual|present) <asked> ${NOW}`, about('value'), {
     examples: ['what is the last head i gave you'],

@@ -20,7 +20,12 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
     '~coil (of|on) the contactor',
     '~[the] (contacts|points)',
   ],
-  lineSide: ['line side', '~line side of the contactor', '~(line in|incoming line|the line|line)'],
+  lineSide: [
+    'line side',
+    '~line side of the contactor',
+    '~(line in|incoming line|the line|line)',
+    '~(plug|outlet|receptacle|wall|cord)',
+  ],
   loadSide: ['load side', '~load side of the contactor', '~load'],
   compressor: ['compressor', '~pump', '~compressor terminals'],
   condenserFan: ['condenser fan', '~condenser fan motor', '~condenser motor'],

@@ -30,6 +30,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~(a|one) solid (block|sheet) of ice',
     '~(full of|covered in) (ice|frost)',
     '~frozen solid',
+    '~(all|solid|nothing but|mostly|a ball of|caked in) (ice|frost)',
   ],
   notRunning: [
     'not running',
@@ -80,7 +81,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   wet: ['wet', '~(full of water|overflowing|soaked|damp|backed up|overflowing|sweating)'],
   oily: ['oily', '~(covered in oil|full of oil|oil soaked|oil stained)'],
   warm: ['~(warm|luke warm|lukewarm)'],
-  cold: ['~(cold|cool|ice cold)'],
+  cold: ['~(cold|cool|ice cold|stone cold|dead cold|cold to the touch)'],
   shortCycling: [
     '~short cycling',
     '~short cycling on (high|low) [pressure]',
@@ -174,10 +175,11 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
   open: [
     '(reads|tests|ohms) open',
     'will not close',
+    '(never|did not|does not) (close|closed|closes|make|made|makes|pull in|pulled in|pulls in)',
     'does not make',
     'will not pull in',
     'does not pull in',
     'is not pulling in',
   ],
-  closed: ['(reads|tests) closed', 'will not open'],
+  closed: ['(reads|tests) closed', 'will not open', '(never|did not|does not) (open|opened|opens)'],
 };

@@ -1,0 +1,48 @@
+import { type Means, type Rule, rule } from './rule.ts';
+
+const nothing: Means = () => ({});
+
+const ME = '(me|us)';
+const THINK =
+  '(i (bet|think|guess|suspect|would guess|would bet|imagine|figure|suppose)|probably|maybe|most likely|more than likely|or something|if i had to guess)';
+const SUPPOSED =
+  '(should|ought to|needs to|has to|must|is supposed to|are supposed to|supposed to|would normally|is meant to|could)';
+
+/** Said beside what is told: guesses, wishes, errands, plans and what ought to be. None of it was read, found or done. */
+export const ASIDE_RULES: readonly Rule[] = [
+  rule(
+    `<the> <part> (is|are|has|might be|could be|may be|must be|looks) [got] <very> <state> ${THINK}`,
+    nothing,
+    {
+      examples: ['cap tube is plugged i bet'],
+    },
+  ),
+  rule(`<pause> [(and|but|so)] [(it|that|this|they)] ${SUPPOSED} be [at] <amount>`, nothing),
+  rule('(i|we) would have (thought|expected|guessed|figured|bet|liked) <clause>', nothing, {
+    examples: ['i would have thought suction would be more like twenty'],
+  }),
+  rule(`(grab|hand|pass|bring|toss|fetch|find|lend|throw) ${ME} <clause>`, nothing, {
+    examples: ['grab me a nut driver and two wire nuts'],
+  }),
+  rule(
+    '(supposedly|apparently|allegedly|i guess|i heard|word is|they tell me|from what i hear|rumor is) (they|he|she|somebody|someone|the (last|other) (guy|tech|company)|it) <clause>',
+    nothing,
+    { examples: ['supposedly they replaced the compressor in march'] },
+  ),
+  rule(
+    '[(you|i|we)] [(just|need to|have to|got to|can|could|should|will)] (pull|take|bring|get|run|let|drop|drive|suck) (it|her|this|the system|that|the vacuum) [(down|up|back)] to <amount>',
+    nothing,
+    { examples: ['pull it to five hundred and hold'] },
+  ),
+  rule('(from|since|back in|built in|made in|installed in|dated|out of) (oh|o) <number>', nothing, {
+    examples: ['it is from oh nine'],
+  }),
+  rule(
+    '[(the|this|that)] [whole] (bottom|top|other|left|right|back|front|first|second|upper|lower|better|whole) half [(of|is)]',
+    nothing,
+    { examples: ['the bottom half'] },
+  ),
+  rule('half (the|of|that|this|my|an hour|a minute|asleep|dead|a mile|price|again)', nothing, {
+    examples: ['half of'],
+  }),
+];
