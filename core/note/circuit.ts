@@ -19,3 +19,11 @@ export function circuitLines(state: VisitState): Record<'found' | 'open', readon
     open: isNamed ? [sentence(`By the voltages, still possible: ${names}`)] : [],
   };
 }
+
+/** What the voltages come down to, where they do. */
+export function circuitSuspects(state: VisitState): string | null {
+  const verdict = nextPlaceToMeasure(state);
+  if (verdict.kind !== 'known' || verdict.answer !== 'nextPlace') return null;
+  const { found, suspects, together } = verdict;
+  return found === 'suspects' ? suspectsSaid(suspects, together) : null;
+}

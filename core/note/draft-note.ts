@@ -9,7 +9,7 @@ import type { Note, NoteSection, NoteSectionId } from './note.ts';
 import { openLines } from './open-questions.ts';
 import { productLines, readingsSection, testsSection } from './readings.ts';
 import { refrigerantSection } from './refrigerant.ts';
-import { summaryLines } from './summary.ts';
+import { paragraphLines, paragraphsFor } from './paragraphs/paragraphs.ts';
 import { seenBeforeLines } from './seen-before.ts';
 import { unitLines } from './unit.ts';
 import { watchedLines } from './watched.ts';
@@ -18,7 +18,8 @@ import { recommendationLines, workLines } from './work.ts';
 type Written = Pick<NoteSection, 'lines' | 'table'>;
 
 const HEADINGS: Record<NoteSectionId, string> = {
-  summary: 'In short',
+  customer: 'For the customer',
+  office: 'For the office',
   unit: 'Unit',
   complaint: 'Complaint',
   before: 'Before work',
@@ -38,7 +39,8 @@ const HEADINGS: Record<NoteSectionId, string> = {
 
 type Write = (state: VisitState, past: readonly VisitState[]) => Written;
 const WRITERS: Record<NoteSectionId, Write> = {
-  summary: (state) => ({ lines: summaryLines(state) }),
+  customer: (state, past) => ({ lines: paragraphLines(paragraphsFor('customer', state, past)) }),
+  office: (state, past) => ({ lines: paragraphLines(paragraphsFor('office', state, past)) }),
   unit: (state) => ({ lines: unitLines(state) }),
   complaint: (state) => ({ lines: complaintLines(state) }),
   before: (state) => readingsSection('before', state),

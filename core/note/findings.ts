@@ -1,6 +1,6 @@
 import { causesOf } from '../advice/causes/causes-of.ts';
 import { only } from '../advice/sheet.ts';
-import { CAUSES } from '../terms/causes.ts';
+import { type CauseId, CAUSES } from '../terms/causes.ts';
 import type { Finding } from '../language/utterance.ts';
 import { FINDING_STATES, type FindingStateId, PARTS, SIGHT_GLASS_STATES } from '../terms/names.ts';
 import { isBeforeAlteration, isSinceAlteration } from '../visit/alterations.ts';
@@ -56,13 +56,13 @@ const glassLine = ({ value }: SightGlassSeen): string =>
  */
 function causeLine(state: VisitState): readonly string[] {
   if (state.unit.cause !== null) return [sentence(`Cause: ${CAUSES[state.unit.cause]}`)];
-  const names = likelyCauses(state);
+  const names = likelyCauses(state).map((cause) => CAUSES[cause]);
   return names.length === 0
     ? []
     : [sentence(`Likely, by the readings before work: ${names.join(' or ')}`)];
 }
 
-export function likelyCauses(state: VisitState): readonly string[] {
+export function likelyCauses(state: VisitState): readonly CauseId[] {
   const found = causesOf(asFound(state));
   if (found.kind !== 'known') return [];
   const leading = found.value.causes.filter(
@@ -70,7 +70,7 @@ export function likelyCauses(state: VisitState): readonly string[] {
   );
   const isRead = leading.some((row) => row.for.some(({ kind }) => kind === 'deviation'));
   if (!isRead) return [];
-  return leading.map(({ cause }) => CAUSES[cause]);
+  return leading.map(({ cause }) => cause);
 }
 
 /** A fan that turned after its capacitor was replaced must not speak against the fan that stood still. */

@@ -4,7 +4,7 @@ import { REFRIGERANTS } from '../terms/refrigerants.ts';
 import type { Note, NoteSection, NoteSectionId } from './note.ts';
 
 /** What is worth hearing before the panel goes back on; readings and tables are for the eye. */
-const ALOUD: readonly NoteSectionId[] = ['summary', 'refrigerant', 'open'];
+const ALOUD: readonly NoteSectionId[] = ['office', 'open'];
 
 /** The note as one would tell it over the phone: the visit in short, the refrigerant, and what is still open. */
 export function noteAloud({ title, sections }: Note): Said {

@@ -12,7 +12,8 @@ export interface NoteSection {
 }
 
 export type NoteSectionId =
-  | 'summary'
+  | 'customer'
+  | 'office'
   | 'unit'
   | 'complaint'
   | 'before'

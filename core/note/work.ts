@@ -18,11 +18,19 @@ export function workLines(state: VisitState): readonly string[] {
 const MINUTE_MS = 60_000;
 
 /** What the office bills by: from the first thing said to the finish. */
-function timeLines({ openedAt, finishedAt }: VisitState): readonly string[] {
-  if (openedAt === null || finishedAt === null) return [];
-  const minutes = Math.round((finishedAt - openedAt) / MINUTE_MS);
+function timeLines(state: VisitState): readonly string[] {
+  const minutes = minutesOnVisit(state);
+  return minutes === null ? [] : [`On the visit: ${timeText(minutes)}.`];
+}
+
+export function minutesOnVisit({ openedAt, finishedAt }: VisitState): number | null {
+  if (openedAt === null || finishedAt === null) return null;
+  return Math.round((finishedAt - openedAt) / MINUTE_MS);
+}
+
+export function timeText(minutes: number): string {
   const [hours, rest] = [Math.trunc(minutes / 60), minutes % 60];
-  return [`On the visit: ${hours === 0 ? '' : `${String(hours)} h `}${String(rest)} min.`];
+  return `${hours === 0 ? '' : `${String(hours)} h `}${String(rest)} min`;
 }
 
 export function recommendationLines({ recommendations }: VisitState): readonly string[] {

@@ -1,0 +1,237 @@
+import { chargeBalance } from '../../visit/charge-balance.ts';
+import { deviationNow } from '../../advice/compare.ts';
+import type { DoneRow, FoundRow } from '../../advice/history-verdict.ts';
+import { isGrounded } from '../../advice/grounded.ts';
+import { seenBefore } from '../../advice/history.ts';
+import { wanted } from '../../advice/targets.ts';
+import type { Made } from '../../replies/recommendation-sentences.ts';
+import type { CauseId } from '../../terms/causes.ts';
+import type { RefrigerantId } from '../../terms/refrigerants.ts';
+import type { Amount } from '../../units/amount.ts';
+import type { CivilDate } from '../../units/civil-date.ts';
+import { convert } from '../../units/convert.ts';
+import { isBeforeAlteration } from '../../visit/alterations.ts';
+import { leftOpen, type LeftOpen } from '../../visit/left-open.ts';
+import { refrigerantAccounts, type RefrigerantAccount } from '../../visit/refrigerant-account.ts';
+import type { VisitState } from '../../visit/state.ts';
+import { amountOf, latestAmount, latestReading } from '../../visit/views.ts';
+import { complaintMemos, otherMemos } from '../complaint.ts';
+import { circuitSuspects } from '../circuit.ts';
+import { isAmiss, likelyCauses } from '../findings.ts';
+import { minutesOnVisit } from '../work.ts';
+import { faultSeen } from './words.ts';
+
+/** Everything that the paragraphs of a note may tell; what no fact holds, no sentence may say. */
+export type NoteFact =
+  | { readonly fact: 'calledFor'; readonly memo: string }
+  /** What the technician held to be wrong. */
+  | { readonly fact: 'cause'; readonly cause: CauseId }
+  /** What the readings before the work point to. */
+  | { readonly fact: 'likely'; readonly causes: readonly CauseId[] }
+  | { readonly fact: 'byVoltage'; readonly suspects: string }
+  | { readonly fact: 'seen'; readonly rows: readonly FoundRow[] }
+  | { readonly fact: 'done'; readonly rows: readonly DoneRow[] }
+  | { readonly fact: 'noWork' }
+  | { readonly fact: 'onSite'; readonly minutes: number }
+  | { readonly fact: 'moved'; readonly account: RefrigerantAccount }
+  | { readonly fact: 'nothingMoved' }
+  | ({ readonly fact: 'charge' } & ChargeNow)
+  | ({ readonly fact: 'box' } & BoxMoved)
+  | { readonly fact: 'product'; readonly was: Amount | null; readonly now: Amount | null }
+  | { readonly fact: 'productSaid'; readonly memo: string }
+  | { readonly fact: 'left'; readonly left: readonly LeftOpen[] }
+  | { readonly fact: 'notToBeSwitchedOn' }
+  | { readonly fact: 'toDo'; readonly all: readonly Made[] }
+  | { readonly fact: 'comeBack'; readonly made: Made }
+  | { readonly fact: 'foundBefore'; readonly on: CivilDate; readonly rows: readonly FoundRow[] }
+  | { readonly fact: 'notDoneSince'; readonly on: CivilDate; readonly all: readonly Made[] };
+
+export interface ChargeNow {
+  readonly now: Amount;
+  readonly nameplate: Amount | null;
+  /** Over the nameplate; below zero, under it. */
+  readonly over: Amount | null;
+  /** What the nameplate holds and was no longer there when it was taken out. */
+  readonly missing: Amount | null;
+  readonly refrigerant: RefrigerantId | null;
+}
+
+export interface BoxMoved {
+  readonly was: Amount | null;
+  readonly now: Amount;
+  readonly change: 'down' | 'up' | 'same' | null;
+  readonly set: Amount | null;
+  readonly against: 'reached' | 'above' | 'below' | null;
+}
+
+export type FactOf<Name extends NoteFact['fact']> = Extract<NoteFact, { readonly fact: Name }>;
+
+/** The facts of the visit as it stands, in the order a reader wants them. */
+export function noteFacts(
+  state: VisitState,
+  past: readonly VisitState[] = [],
+): readonly NoteFact[] {
+  return [
+    ...complaintMemos(state).map(({ memo }): NoteFact => ({ fact: 'calledFor', memo })),
+    ...reasonFacts(state),
+    ...workFacts(state),
+    ...refrigerantFacts(state),
+    ...boxFacts(state),
+    ...productFacts(state),
+    ...leftFacts(state),
+    ...toDoFacts(state),
+    ...historyFacts(state, past),
+  ];
+}
+
+/** As many as are kept in mind. */
+const MOST_FOUND = 3;
+
+/** What the readings make likely is told where neither the technician nor what was seen says what it was. */
+function reasonFacts(state: VisitState): readonly NoteFact[] {
+  const { cause } = state.unit;
+  const rows = seenRows(state);
+  const seen: readonly NoteFact[] = rows.length > 0 ? [{ fact: 'seen', rows }] : [];
+  if (cause !== null) return [{ fact: 'cause', cause }, ...seen];
+  if (rows.some((row) => faultSeen(row) !== null)) return seen;
+  const suspects = circuitSuspects(state);
+  if (suspects !== null) return [...seen, { fact: 'byVoltage', suspects }];
+  const causes = likelyCauses(state);
+  return causes.length === 0 ? seen : [...seen, { fact: 'likely', causes }];
+}
+
+function seenRows(state: VisitState): readonly FoundRow[] {
+  const amiss = state.findings.filter(({ finding }) => isAmiss(finding));
+  const before = amiss.filter(isBeforeAlteration(state));
+  const rows = (before.length > 0 ? before : amiss).map(({ finding }): FoundRow => ({
+    part: finding.part,
+    state: finding.state,
+  }));
+  return rows.filter((row, at) => rows.findIndex(isSameFound(row)) === at).slice(-MOST_FOUND);
+}
+
+const isSameFound =
+  (one: FoundRow) =>
+  (other: FoundRow): boolean =>
+    one.part === other.part && one.state === other.state;
+
+function workFacts(state: VisitState): readonly NoteFact[] {
+  const minutes = minutesOnVisit(state);
+  const rows = state.work.map(({ work: { did, part } }): DoneRow => ({ did, part }));
+  const once = rows.filter(
+    (row, at) => rows.findIndex(({ did, part }) => did === row.did && part === row.part) === at,
+  );
+  const isEmpty = state.recommendations.length === 0 && state.readings.length === 0;
+  const done: readonly NoteFact[] =
+    once.length > 0 ? [{ fact: 'done', rows: once }] : isEmpty ? [] : [{ fact: 'noWork' }];
+  return [...done, ...(minutes === null ? [] : [{ fact: 'onSite', minutes } as const])];
+}
+
+function refrigerantFacts(state: VisitState): readonly NoteFact[] {
+  const accounts = refrigerantAccounts(state);
+  if (accounts.length > 0) {
+    return [
+      ...accounts.map((account): NoteFact => ({ fact: 'moved', account })),
+      ...chargeFacts(state),
+    ];
+  }
+  const isEmpty = state.work.length === 0 && state.readings.length === 0;
+  return isEmpty ? [] : [{ fact: 'nothingMoved' }];
+}
+
+/** Where it was emptied and weighed in anew, what is in it is known. */
+function chargeFacts(state: VisitState): readonly NoteFact[] {
+  const { charged, nameplate, takenOut } = chargeBalance(state);
+  if (charged === null) return [];
+  const differ = (more: Amount, less: Amount): Amount => ({
+    ...more,
+    value: Number((more.value - less.value).toFixed(2)),
+  });
+  const missing = nameplate && takenOut ? differ(nameplate, takenOut) : null;
+  return [
+    {
+      fact: 'charge',
+      now: charged,
+      nameplate,
+      over: nameplate && differ(charged, nameplate),
+      missing: missing && missing.value > 0 ? missing : null,
+      refrigerant: state.unit.refrigerant,
+    },
+  ];
+}
+
+function boxFacts(state: VisitState): readonly NoteFact[] {
+  const last = latestReading(state, 'boxTemp');
+  const now = last && amountOf(last.reading);
+  if (!now) return [];
+  const before = latestReading(state, 'boxTemp', { phase: 'before' });
+  const was = before && before.id !== last.id ? amountOf(before.reading) : null;
+  const set = latestAmount(state, 'setpointTemp');
+  const change = was && changeOf(was, now);
+  return [{ fact: 'box', was, now, change, set, against: set && againstSet(state) }];
+}
+
+function changeOf(was: Amount, now: Amount): BoxMoved['change'] {
+  const since = convert(now, was.unit);
+  if (since === null) return null;
+  if (since.value === was.value) return 'same';
+  return since.value > was.value ? 'up' : 'down';
+}
+
+/** By the same rule that answers "how far off is the box": what is within the usual range has got there. */
+function againstSet(state: VisitState): BoxMoved['against'] {
+  const target = wanted('boxTemp', state);
+  if (target.kind !== 'known') return null;
+  const off = deviationNow('boxTemp', target.value, state);
+  if (off === null) return null;
+  const { low, high } = target.value;
+  const isWithin =
+    low !== undefined && high !== undefined && off.measured >= low && off.measured <= high;
+  if (off.direction === 'on' || isWithin) return 'reached';
+  return off.direction === 'over' ? 'above' : 'below';
+}
+
+/** What a technician calls what is kept cold. */
+const PRODUCT =
+  /\b(product|food|stock|meat|fish|milk|dairy|produce|vaccines?|medicines?|lettuce|ice cream|dough|cheese|chicken)\b/i;
+
+function productFacts(state: VisitState): readonly NoteFact[] {
+  const taken = state.readings.filter(
+    ({ reading }) => reading.quantity === 'productTemp' && amountOf(reading) !== null,
+  );
+  const of = (entry: (typeof taken)[number] | undefined): Amount | null =>
+    entry ? amountOf(entry.reading) : null;
+  const was = of(taken.findLast(({ phase }) => phase === 'before'));
+  const now = of(taken.findLast(({ phase }) => phase !== 'before'));
+  const read: readonly NoteFact[] = was || now ? [{ fact: 'product', was, now }] : [];
+  const said = otherMemos(state).filter(({ memo }) => PRODUCT.test(memo));
+  return [...read, ...said.map(({ memo }): NoteFact => ({ fact: 'productSaid', memo }))];
+}
+
+function leftFacts(state: VisitState): readonly NoteFact[] {
+  const left = leftOpen(state);
+  return [
+    ...(left.length === 0 ? [] : [{ fact: 'left', left } as const]),
+    ...(isGrounded(state) ? [{ fact: 'notToBeSwitchedOn' } as const] : []),
+  ];
+}
+
+const isReturn = ({ recommendation: { do: kind } }: Made): boolean => kind === 'comeBack';
+
+function toDoFacts({ recommendations }: VisitState): readonly NoteFact[] {
+  const all = recommendations.filter((made) => !isReturn(made));
+  return [
+    ...(all.length === 0 ? [] : [{ fact: 'toDo', all } as const]),
+    ...recommendations.filter(isReturn).map((made): NoteFact => ({ fact: 'comeBack', made })),
+  ];
+}
+
+function historyFacts(state: VisitState, past: readonly VisitState[]): readonly NoteFact[] {
+  const seen = seenBefore(state, past);
+  if (seen === null) return [];
+  const { on, rows, left } = seen;
+  return [
+    ...(rows.length === 0 ? [] : [{ fact: 'foundBefore', on, rows } as const]),
+    ...(left.length === 0 ? [] : [{ fact: 'notDoneSince', on, all: left } as const]),
+  ];
+}

@@ -1,0 +1,299 @@
+import { dateWords } from '../../replies/dates.ts';
+import { figureText, weightText } from '../../replies/amounts.ts';
+import type { Made } from '../../replies/recommendation-sentences.ts';
+import type { PartId } from '../../terms/names.ts';
+import type { RefrigerantAccount } from '../../visit/refrigerant-account.ts';
+import { amountOf, type ReadingEntry } from '../../visit/views.ts';
+import { createNaming, tradeNaming } from '../customer-words/parts.ts';
+import { listed, valueWritten } from '../wording.ts';
+import { timeText } from '../work.ts';
+import type { FactOf, NoteFact } from './facts.ts';
+import type { Passage, PassageField, PassageSlots, Reader } from './passage.ts';
+import { effectOf, whenOf, WORDS, type Words } from './words.ts';
+
+/** A paragraph's passages, in the order they are told. */
+export type Paragraph = readonly Passage[];
+
+/**
+ * What a reader is told, in paragraphs: what was wrong and what was done, then what is left. The customer is told what
+ * it means, the office what it bills: work, time, refrigerant by weight.
+ */
+export function planParagraphs(facts: readonly NoteFact[], reader: Reader): readonly Paragraph[] {
+  const by = factReader(facts);
+  const words = WORDS[reader](reader === 'customer' ? createNaming(partsIn(facts)) : tradeNaming);
+  const given: Given = { by, words, reader };
+  const paragraphs: readonly Paragraph[] = [WHAT, NEXT].map((plans) =>
+    plans.flatMap((plan) => plan(given)),
+  );
+  const warning = given.by.one('notToBeSwitchedOn') === null ? [] : [left(given)];
+  return [...warning, ...paragraphs].filter((paragraph) => paragraph.length > 0);
+}
+
+interface Given {
+  readonly by: FactReader;
+  readonly words: Words;
+  readonly reader: Reader;
+}
+
+interface FactReader {
+  one<Name extends NoteFact['fact']>(name: Name): FactOf<Name> | null;
+  all<Name extends NoteFact['fact']>(name: Name): readonly FactOf<Name>[];
+}
+
+function factReader(facts: readonly NoteFact[]): FactReader {
+  const all = <Name extends NoteFact['fact']>(name: Name): readonly FactOf<Name>[] =>
+    facts.filter((each): each is FactOf<Name> => each.fact === name);
+  return { all, one: (name) => all(name)[0] ?? null };
+}
+
+type Plan = (given: Given) => readonly Passage[];
+
+interface Told {
+  readonly fields?: readonly PassageField[];
+  readonly slots?: Readonly<Partial<Record<keyof PassageSlots, string | null>>>;
+}
+
+function passage(
+  { reader }: Given,
+  kind: Passage['kind'],
+  { fields = [], slots = {} }: Told,
+): Passage {
+  const there = Object.entries(slots).filter(([, text]) => text !== null && text !== '');
+  return { kind, reader, fields, slots: Object.fromEntries(there) };
+}
+
+/** A memo word for word, but for who said it where that is who reads it. */
+function quoted(memo: string, reader: Reader): string {
+  const told = memo.trim().replace(/[.!?]+$/, '');
+  const own = reader === 'customer' ? told.replace(SAYS_WHO, '') : told;
+  return `"${own}"`;
+}
+
+const SAYS_WHO = /^(the )?(customer|owner|manager) (says|said|told me|reports|reported) (that )?/i;
+
+const reason: Plan = (given) => {
+  const { by, words, reader } = given;
+  const complaint = by.one('calledFor');
+  const [told, likely] = [by.one('cause'), by.one('likely')];
+  const [seen, byVoltage] = [by.one('seen'), by.one('byVoltage')];
+  const slots = {
+    complaint: complaint && quoted(complaint.memo, reader),
+    cause: told ? words.causes([told.cause]) : likely && words.causes(likely.causes),
+    found: seen && words.found(seen.rows),
+    suspects: byVoltage && byVoltage.suspects,
+  };
+  const fields: readonly PassageField[] = told ? ['told'] : likely ? ['likely'] : [];
+  return Object.values(slots).every((text) => text === null)
+    ? []
+    : [passage(given, 'reason', { fields, slots })];
+};
+
+/** What such a fault does: the office knows. */
+const meaning: Plan = (given) => {
+  const { by, reader } = given;
+  const [told, likely, seen] = [by.one('cause'), by.one('likely'), by.one('seen')];
+  const [only, ...others] = likely?.causes ?? [];
+  const cause = told?.cause ?? (others.length === 0 ? (only ?? null) : null);
+  const effect = effectOf(cause, seen?.rows ?? []);
+  if (reader === 'office' || effect === null) return [];
+  return [passage(given, 'meaning', { fields: [likely ? 'likely' : 'told'], slots: { effect } })];
+};
+
+const done: Plan = (given) => {
+  const { by, words, reader } = given;
+  const rows = by.one('done')?.rows ?? null;
+  const minutes = reader === 'office' ? (by.one('onSite')?.minutes ?? null) : null;
+  if (rows === null && by.one('noWork') === null) return [];
+  return [
+    passage(given, 'done', {
+      fields: rows === null ? ['noWork'] : hasReason(given) ? ['following'] : [],
+      slots: {
+        work: rows && words.work(rows),
+        time: minutes === null ? null : timeText(minutes),
+      },
+    }),
+  ];
+};
+
+const hasReason = (given: Given): boolean => reason(given).length > 0;
+
+/** That none was moved is for who keeps the account. */
+const refrigerant: Plan = (given) => {
+  const { by, reader } = given;
+  const moved = by.all('moved').map(({ account }) => {
+    const { added, recovered, lost } = account;
+    const kind = account.refrigerant ?? 'refrigerant of a kind not stated';
+    const slots = {
+      added: movedWords(added, account),
+      recovered: movedWords(recovered, account),
+      lost: movedWords(lost, account),
+      kind,
+    };
+    return passage(given, 'refrigerant', { slots });
+  });
+  const isNone = reader === 'office' && by.one('nothingMoved') !== null;
+  return isNone ? [passage(given, 'refrigerant', { fields: ['noneMoved'] })] : moved;
+};
+
+function movedWords(
+  entries: readonly ReadingEntry[],
+  { sums, added, recovered }: RefrigerantAccount,
+): string | null {
+  const [only, ...others] = entries;
+  if (!only) return null;
+  if (sums === null || entries.some(({ reading }) => amountOf(reading) === null)) {
+    return 'an amount that was not weighed';
+  }
+  if (others.length === 0) return valueWritten(only.reading);
+  const value = entries === added ? sums.in : entries === recovered ? sums.out : sums.lost;
+  return weightText({ value, unit: sums.unit });
+}
+
+const charge: Plan = (given) => {
+  const { by, reader } = given;
+  const held = by.one('charge');
+  if (held === null || reader === 'customer') return [];
+  const { now, over, missing } = held;
+  const against: PassageField =
+    over === null
+      ? 'noPlate'
+      : over.value === 0
+        ? 'atPlate'
+        : over.value > 0
+          ? 'overPlate'
+          : 'underPlate';
+  const isOff = over !== null && over.value !== 0;
+  return [
+    passage(given, 'charge', {
+      fields: [against],
+      slots: {
+        charge: weightText(now),
+        difference: isOff ? weightText({ ...over, value: Math.abs(over.value) }) : null,
+        missing: missing && weightText(missing),
+      },
+    }),
+  ];
+};
+
+const box: Plan = (given) => {
+  const held = given.by.one('box');
+  if (held === null) return [];
+  const { was, now, change, set, against } = held;
+  const isMoved = change === 'down' || change === 'up';
+  const fields: readonly (PassageField | null)[] = [
+    given.by.one('done') === null ? null : 'worked',
+    change,
+    against,
+  ];
+  const slots = {
+    before: isMoved && was ? figureText(was) : null,
+    after: figureText(now),
+    set: set && against ? figureText(set) : null,
+  };
+  return [passage(given, 'box', { fields: fields.filter((field) => field !== null), slots })];
+};
+
+const product: Plan = (given) => {
+  const read = given.by.all('product').map(({ was, now }) => {
+    const only = was ?? now;
+    const slots =
+      was && now
+        ? { productBefore: figureText(was), productAfter: figureText(now) }
+        : { product: only && figureText(only) };
+    return passage(given, 'product', { slots });
+  });
+  const said = given.by
+    .all('productSaid')
+    .map(({ memo }) => passage(given, 'product', { slots: { remark: quoted(memo, 'office') } }));
+  return [...read, ...said];
+};
+
+function left(given: Given): readonly Passage[] {
+  const { by, words } = given;
+  const open = by.one('left');
+  const isOff = by.one('notToBeSwitchedOn') !== null;
+  if (open === null && !isOff) return [];
+  return [
+    passage(given, 'left', {
+      fields: isOff ? ['off'] : [],
+      slots: { left: open && words.left(open.left), danger: isOff ? words.danger : null },
+    }),
+  ];
+}
+
+/** Told first of all where the unit must stay off. */
+function leftAsItIs(given: Given): readonly Passage[] {
+  return given.by.one('notToBeSwitchedOn') === null ? left(given) : [];
+}
+
+const toDo: Plan = (given) => {
+  const { by, words } = given;
+  const [only, ...others] = by.one('toDo')?.all ?? [];
+  if (!only) return [];
+  if (others.length === 0) {
+    const slots = { todo: words.todo(only), ...timing(only) };
+    return [passage(given, 'todo', { fields: ['single'], slots })];
+  }
+  const all = [only, ...others].map((made) => inFull(made, words));
+  const todo = all.some((each) => each.includes(',')) ? all.join('; ') : listed(all);
+  return [passage(given, 'todo', { fields: ['several'], slots: { todo } })];
+};
+
+/** Several stand in one list, each with its day and its reason. */
+function inFull(made: Made, words: Words): string {
+  const { when, because, purpose } = timing(made);
+  const what = [words.todo(made), when, purpose].filter((piece) => piece !== null).join(' ');
+  return because === null ? what : `${what}, because ${because}`;
+}
+
+function timing(made: Made): Readonly<Record<'when' | 'because' | 'purpose', string | null>> {
+  const { reason: why } = made.recommendation;
+  const when = whenOf(made);
+  const isPurpose = why?.startsWith('to ') === true;
+  return {
+    when: when === '' ? null : when,
+    because: why !== undefined && !isPurpose ? why : null,
+    purpose: why !== undefined && isPurpose ? why : null,
+  };
+}
+
+const comeBack: Plan = (given) =>
+  given.by.all('comeBack').map(({ made }) => passage(given, 'comeBack', { slots: timing(made) }));
+
+const again: Plan = (given) => {
+  const { by, words } = given;
+  const [found, undone] = [by.one('foundBefore'), by.one('notDoneSince')];
+  const on = found?.on ?? undone?.on;
+  if (on === undefined) return [];
+  const slots = {
+    date: dateWords(on),
+    foundBefore: found && words.found(found.rows),
+    undone: undone && listed(undone.all.map((made) => words.todo(made))),
+  };
+  return [passage(given, 'again', { slots })];
+};
+
+const WHAT: readonly Plan[] = [reason, meaning, done, refrigerant, charge, box, product];
+const NEXT: readonly Plan[] = [leftAsItIs, again, toDo, comeBack];
+
+/** In the order that they are named in. */
+function partsIn(facts: readonly NoteFact[]): readonly PartId[] {
+  const of = (fact: NoteFact): readonly (PartId | null)[] => {
+    switch (fact.fact) {
+      case 'seen':
+      case 'foundBefore':
+      case 'done':
+        return fact.rows.map(({ part }) => part);
+      case 'left':
+        return fact.left.map(({ part }) => part);
+      case 'toDo':
+      case 'notDoneSince':
+        return fact.all.map(({ recommendation: { part } }) => part);
+      case 'comeBack':
+        return [fact.made.recommendation.part];
+      default:
+        return [];
+    }
+  };
+  return facts.flatMap(of).filter((part) => part !== null);
+}

@@ -1,0 +1,208 @@
+import type { DoneRow, FoundRow } from '../../advice/history-verdict.ts';
+import { CAUSE_PHRASES } from '../../replies/cause-phrases.ts';
+import { leftWords } from '../../replies/left-open-sentences.ts';
+import { type Made, whenWords } from '../../replies/recommendation-sentences.ts';
+import type { CauseId } from '../../terms/causes.ts';
+import { FINDING_STATES, PARTS, type PartId } from '../../terms/names.ts';
+import type { LeftOpen } from '../../visit/left-open.ts';
+import { EFFECTS, PLAIN_CAUSES } from '../customer-words/causes.ts';
+import { PLAIN_LEFT } from '../customer-words/left.ts';
+import { isMany, type Naming } from '../customer-words/parts.ts';
+import { plainState } from '../customer-words/states.ts';
+import { PLAIN_WORK, TRADE_WORK } from '../customer-words/work.ts';
+import { listed } from '../wording.ts';
+import type { Reader } from './passage.ts';
+
+/** The things of a note as one reader calls them, in the grammar that the sentences count on. */
+export interface Words {
+  /** Customer: whole clauses, "the door seal had failed". Office: "door gasket failed". */
+  found(rows: readonly FoundRow[]): string;
+  /** "A low charge": what can stand behind "the cause was". */
+  causes(ids: readonly CauseId[]): string;
+  /** What somebody did, behind "we". */
+  work(rows: readonly DoneRow[]): string;
+  /** What somebody is to do, behind "to". */
+  todo(made: Made): string;
+  /** Customer: "the power switch of the unit is locked out". Office: "disconnect locked out". */
+  left(all: readonly LeftOpen[]): string;
+  readonly danger: string;
+}
+
+export const WORDS: Record<Reader, (naming: Naming) => Words> = {
+  customer: customerWords,
+  office: officeWords,
+};
+
+function customerWords(naming: Naming): Words {
+  return {
+    found: (rows) => clausesOf(byPart(rows), naming),
+    causes: (ids) => ids.map((id) => PLAIN_CAUSES[id]).join(' or '),
+    work: (rows) => workWords(rows, PLAIN_WORK, naming),
+    todo: ({ recommendation: { do: kind, part } }) =>
+      part === null
+        ? PLAIN_WORK[kind].todoAlone
+        : PLAIN_WORK[kind].todo.replace('X', naming.name(part)),
+    left: (all) =>
+      listed(
+        all.map(({ part, as }) => {
+          const be = isMany(part) ? 'are' : 'is';
+          return `${naming.name(part)} ${be} ${isLockedOut(part, as) ? 'locked off' : PLAIN_LEFT[as]}`;
+        }),
+      ),
+    danger: 'the windings of the compressor are in contact with its metal housing',
+  };
+}
+
+function officeWords(naming: Naming): Words {
+  return {
+    found: (rows) =>
+      listedClauses(
+        byPart(rows).map(
+          ({ part, states }) =>
+            `${PARTS[part]} ${states.map((state) => FINDING_STATES[state]).join(' and ')}`,
+        ),
+      ),
+    causes: (ids) => ids.map((id) => CAUSE_PHRASES[id]).join(' or '),
+    work: (rows) => workWords(rows, TRADE_WORK, naming),
+    todo: ({ recommendation: { do: kind, part } }) =>
+      part === null
+        ? TRADE_WORK[kind].todoAlone
+        : TRADE_WORK[kind].todo.replace('X', naming.name(part)),
+    left: (all) => listed(all.map(leftWords)),
+    danger: 'a compressor winding is grounded',
+  };
+}
+
+const isLockedOut = (part: PartId, as: LeftOpen['as']): boolean =>
+  as === 'isolated' && (part === 'disconnect' || part === 'breaker');
+
+interface OfPart {
+  readonly part: PartId;
+  readonly states: readonly FoundRow['state'][];
+}
+
+/** A fan that is noisy and not running is one fan. */
+function byPart(rows: readonly FoundRow[]): readonly OfPart[] {
+  const parts = [...new Set(rows.map(({ part }) => part))];
+  return parts.map((part) => ({
+    part,
+    states: rows.filter((row) => row.part === part).map(({ state }) => state),
+  }));
+}
+
+function clausesOf(all: readonly OfPart[], naming: Naming): string {
+  const clauses = all.map(({ part, states }) => {
+    const told = listed(states.map((state) => plainState(part, state))).replace(
+      / and was /,
+      ' and ',
+    );
+    return `${naming.name(part)} ${isMany(part) ? told.replace(/^was /, 'were ') : told}`;
+  });
+  return listedClauses(clauses);
+}
+
+/** Where one has an "and" of its own, a comma tells where the next begins. */
+function listedClauses(clauses: readonly string[]): string {
+  const last = clauses.at(-1) ?? '';
+  if (clauses.length < 2 || !clauses.some((each) => / and /.test(each))) return listed(clauses);
+  return `${clauses.slice(0, -1).join(', ')}, and ${last}`;
+}
+
+/** "Brushed and washed that coil": what was done to one part in a row is told of it once. */
+function workWords(rows: readonly DoneRow[], verbs: typeof PLAIN_WORK, naming: Naming): string {
+  const parts = [...new Set(rows.map(({ part }) => part))];
+  const each = parts.flatMap((part) => {
+    const own = rows.filter((row) => row.part === part).map(({ did }) => verbs[did]);
+    if (part === null) return own.map(({ doneAlone }) => doneAlone);
+    const name = naming.name(part);
+    const plain = own.filter(({ done }) => done.endsWith(' X'));
+    const rest = own.filter(({ done }) => !done.endsWith(' X'));
+    const first = plain.map(({ done }) => done.slice(0, -' X'.length));
+    return [
+      ...(first.length === 0 ? [] : [`${first.join(' and ')} ${name}`]),
+      ...rest.map(({ done }) => done.replace('X', name)),
+    ];
+  });
+  return listed(each);
+}
+
+/** When it is to be done, as it follows a verb: "by Friday, December 25, 2026", "on Tuesday, …", "before summer". */
+export function whenOf(made: Made): string {
+  const words = whenWords(made, null);
+  return /^(Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day/.test(words) ? `on ${words}` : words;
+}
+
+/** What such a fault does: of the cause, else of the first thing seen that is itself a fault. */
+export function effectOf(cause: CauseId | null, rows: readonly FoundRow[]): string | null {
+  const meant = cause ?? rows.map(faultSeen).find((id) => id !== null) ?? null;
+  return meant === null ? null : EFFECTS[meant];
+}
+
+/** A coil seen clogged is the fault itself; a sweating drier only points to one. */
+export function faultSeen({ part, state }: FoundRow): keyof typeof EFFECTS | null {
+  if (state === 'leaking' && HOLDS_REFRIGERANT.has(part)) return 'undercharge';
+  return SEEN[part]?.[state] ?? null;
+}
+
+const HOLDS_REFRIGERANT: ReadonlySet<PartId> = new Set<PartId>([
+  'condenser',
+  'evaporator',
+  'expansionValve',
+  'capillaryTube',
+  'filterDrier',
+  'sightGlass',
+  'receiver',
+  'accumulator',
+  'oilSeparator',
+  'liquidLine',
+  'suctionLine',
+  'dischargeLine',
+  'serviceValve',
+  'suctionServiceValve',
+  'dischargeServiceValve',
+  'kingValve',
+  'accessFitting',
+  'joint',
+]);
+
+const SEEN: Partial<Record<PartId, Partial<Record<FoundRow['state'], keyof typeof EFFECTS>>>> = {
+  condenser: { dirty: 'dirtyCondenser', plugged: 'dirtyCondenser' },
+  condenserFan: {
+    notRunning: 'condenserFanOut',
+    failed: 'condenserFanOut',
+    humming: 'condenserFanOut',
+  },
+  condenserFanMotor: {
+    notRunning: 'condenserFanOut',
+    failed: 'condenserFanOut',
+    burnt: 'condenserFanOut',
+  },
+  evaporator: { iced: 'icedCoil', plugged: 'icedCoil', dirty: 'icedCoil' },
+  evaporatorFan: {
+    notRunning: 'evaporatorFanOut',
+    failed: 'evaporatorFanOut',
+    humming: 'evaporatorFanOut',
+  },
+  evaporatorFanMotor: {
+    notRunning: 'evaporatorFanOut',
+    failed: 'evaporatorFanOut',
+    burnt: 'evaporatorFanOut',
+  },
+  doorGasket: { failed: 'openBox', missing: 'openBox', loose: 'openBox', leaking: 'openBox' },
+  door: { open: 'openBox' },
+  filterDrier: { plugged: 'liquidLineRestriction', cold: 'liquidLineRestriction' },
+  expansionValve: { plugged: 'valveStarving', closed: 'valveStarving', iced: 'valveStarving' },
+  expansionValveBulb: { loose: 'valveFlooding' },
+  capillaryTube: { plugged: 'capillaryBlocked' },
+  defrostHeater: { burnt: 'defrostFailed', open: 'defrostFailed', failed: 'defrostFailed' },
+  startCapacitor: { failed: 'startGear', open: 'startGear', burnt: 'startGear' },
+  startRelay: { failed: 'startGear', open: 'startGear', burnt: 'startGear' },
+  overload: { open: 'overloadOpen', tripped: 'overloadOpen' },
+  headPressureValve: { open: 'lowAmbient', failed: 'lowAmbient' },
+  contactor: { open: 'noPower', failed: 'noPower', burnt: 'noPower' },
+  transformer: { open: 'noPower', failed: 'noPower', burnt: 'noPower' },
+  fuse: { open: 'noPower', failed: 'noPower', burnt: 'noPower' },
+  breaker: { tripped: 'noPower', open: 'noPower' },
+  disconnect: { open: 'noPower' },
+  plug: { open: 'noPower' },
+};
