@@ -25,7 +25,11 @@ export function recommended({ recommendation, due }: Made, today: CivilDate | nu
   return reason.startsWith('to ') && due === null ? `${what} ${reason}` : `${what}, ${reason}`;
 }
 
-function whenWords({ recommendation: { by, every }, due }: Made, today: CivilDate | null): string {
+/** "By Friday, December 25", "every 3 months, first by April 5"; empty where no time was given. */
+export function whenWords(
+  { recommendation: { by, every }, due }: Made,
+  today: CivilDate | null,
+): string {
   const day = due === null ? '' : dayWords(due, today);
   const often = every === undefined ? '' : everyWords(every);
   if (by?.kind === 'words') return [by.words, often].filter((words) => words !== '').join(', ');
