@@ -3,10 +3,10 @@ import type { Said } from '../replies/said.ts';
 import { REFRIGERANTS } from '../terms/refrigerants.ts';
 import type { Note, NoteSection, NoteSectionId } from './note.ts';
 
-/** What is worth hearing before the panel goes back on; readings and tables are for the eye. */
+/** What is worth hearing before the panel goes back on, in the words of who does the job; the rest is for the eye. */
 const ALOUD: readonly NoteSectionId[] = ['office', 'open'];
 
-/** The note as one would tell it over the phone: the visit in short, the refrigerant, and what is still open. */
+/** The note as one would tell it over the phone: what the office gets, and what is still open. */
 export function noteAloud({ title, sections }: Note): Said {
   const told = sections.filter(({ id }) => ALOUD.includes(id));
   const text = [`${title}.`, ...told.map(sectionAloud), 'The rest is on the screen.'].join(' ');

@@ -1,3 +1,4 @@
+import { UNITS } from '../units/units.ts';
 import type { Note, NoteSection, NoteTable } from './note.ts';
 
 /** Wide enough for a page, narrow enough for a message on a phone. */
@@ -17,11 +18,11 @@ function sectionText({ heading, lines, table }: NoteSection): string {
   ].join('\n');
 }
 
-/** Breaks at spaces; a word longer than the line keeps a line of its own. */
+/** Breaks at spaces, but not between a number and its unit; a word longer than the line keeps a line of its own. */
 function wrapped(words: string, indent: string): readonly string[] {
   const lines: string[] = [];
   let line = indent;
-  for (const word of words.split(/\s+/).filter((each) => each !== '')) {
+  for (const word of words.split(BREAKS).filter((each) => each !== '')) {
     const joined = line.trim() === '' ? `${indent}${word}` : `${line} ${word}`;
     if (joined.length <= WIDTH || line.trim() === '') line = joined;
     else {
@@ -31,6 +32,9 @@ function wrapped(words: string, indent: string): readonly string[] {
   }
   return [...lines, line];
 }
+
+const SYMBOLS = Object.values(UNITS).map(({ symbol }) => symbol.replace(/[^\wµΩ°]/g, '\\$&'));
+const BREAKS = new RegExp(`(?<!\\d)\\s+|\\s+(?!(?:${SYMBOLS.join('|')})(?![\\wµΩ°]))`);
 
 const GAP = '  ';
 

@@ -6,9 +6,9 @@ const NOTE: Note = {
   title: 'Service visit: Harbor Street Deli',
   sections: [
     {
-      id: 'summary',
-      heading: 'In short',
-      lines: ['Found: condenser plugged.', 'The box was at −3 °F.'],
+      id: 'office',
+      heading: 'For the office',
+      lines: ['Found condenser plugged. Added 1 lb 2 oz of R-404A. The box was at −3 °F.'],
     },
     { id: 'unit', heading: 'Unit', lines: ['Refrigerant R-404A.'] },
     {
@@ -27,10 +27,10 @@ const NOTE: Note = {
 };
 
 describe('the note read out', () => {
-  it('is the visit in short, its refrigerant and what is open; tables are for the eye', () => {
+  it('is what the office reads, the refrigerant with it, and what is open; the rest is for the eye', () => {
     expect(noteAloud(NOTE).text).toBe(
-      'Service visit: Harbor Street Deli. Found: condenser plugged. The box was at −3 °F. ' +
-        'Added 1 lb 2 oz of R-404A. Still open: A number has no meaning yet: 42. ' +
+      'Service visit: Harbor Street Deli. Found condenser plugged. Added 1 lb 2 oz of R-404A. ' +
+        'The box was at −3 °F. Still open: A number has no meaning yet: 42. ' +
         'Not read again: current, was 6 A. The rest is on the screen.',
     );
   });

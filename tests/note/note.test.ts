@@ -135,7 +135,7 @@ describe('the note of a cleaned condenser', () => {
     const text = noteText(draftNote(state));
     for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(72);
     expect(text).toMatch(
-      /^Service visit: reach-in by the back door, Harbor Street Deli\n=+\n\nIn short\n/,
+      /^Service visit: reach-in by the back door, Harbor Street Deli\n=+\n\nFor the customer\n/,
     );
     expect(text).toContain('  head pressure            192 psi');
   });

@@ -22,11 +22,9 @@ export function planParagraphs(facts: readonly NoteFact[], reader: Reader): read
   const by = factReader(facts);
   const words = WORDS[reader](reader === 'customer' ? createNaming(partsIn(facts)) : tradeNaming);
   const given: Given = { by, words, reader };
-  const paragraphs: readonly Paragraph[] = [WHAT, NEXT].map((plans) =>
-    plans.flatMap((plan) => plan(given)),
-  );
-  const warning = given.by.one('notToBeSwitchedOn') === null ? [] : [left(given)];
-  return [...warning, ...paragraphs].filter((paragraph) => paragraph.length > 0);
+  return [FIRST, WHAT, NEXT]
+    .map((plans) => plans.flatMap((plan) => plan(given)))
+    .filter((paragraph) => paragraph.length > 0);
 }
 
 interface Given {
@@ -208,22 +206,23 @@ const product: Plan = (given) => {
   return [...read, ...said];
 };
 
-function left(given: Given): readonly Passage[] {
+/** Told first of all: that it must stay off, and how it was left. */
+const mustStayOff: Plan = (given) => {
   const { by, words } = given;
-  const open = by.one('left');
-  const isOff = by.one('notToBeSwitchedOn') !== null;
-  if (open === null && !isOff) return [];
-  return [
-    passage(given, 'left', {
-      fields: isOff ? ['off'] : [],
-      slots: { left: open && words.left(open.left), danger: isOff ? words.danger : null },
-    }),
-  ];
-}
+  if (by.one('notToBeSwitchedOn') === null) return [];
+  const slots = { left: leftWordsOf(given), danger: words.danger };
+  return [passage(given, 'left', { fields: ['off'], slots })];
+};
 
-/** Told first of all where the unit must stay off. */
-function leftAsItIs(given: Given): readonly Passage[] {
-  return given.by.one('notToBeSwitchedOn') === null ? left(given) : [];
+const leftAsItIs: Plan = (given) => {
+  const left = leftWordsOf(given);
+  if (left === null || given.by.one('notToBeSwitchedOn') !== null) return [];
+  return [passage(given, 'left', { slots: { left } })];
+};
+
+function leftWordsOf({ by, words }: Given): string | null {
+  const open = by.one('left');
+  return open && words.left(open.left);
 }
 
 const toDo: Plan = (given) => {
@@ -273,6 +272,7 @@ const again: Plan = (given) => {
   return [passage(given, 'again', { slots })];
 };
 
+const FIRST: readonly Plan[] = [mustStayOff];
 const WHAT: readonly Plan[] = [reason, meaning, done, refrigerant, charge, box, product];
 const NEXT: readonly Plan[] = [leftAsItIs, again, toDo, comeBack];
 

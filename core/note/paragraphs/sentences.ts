@@ -21,8 +21,8 @@ export function passageSentences(passage: Passage): string {
 }
 
 interface Told {
-  is(field: PassageField): boolean;
-  has(role: PassageRole): boolean;
+  readonly is: (field: PassageField) => boolean;
+  readonly has: (role: PassageRole) => boolean;
 }
 
 type Sentences = Readonly<Record<PassageKind, (told: Told) => string>>;

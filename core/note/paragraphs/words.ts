@@ -91,14 +91,20 @@ function byPart(rows: readonly FoundRow[]): readonly OfPart[] {
 }
 
 function clausesOf(all: readonly OfPart[], naming: Naming): string {
-  const clauses = all.map(({ part, states }) => {
-    const told = listed(states.map((state) => plainState(part, state))).replace(
-      / and was /,
-      ' and ',
-    );
-    return `${naming.name(part)} ${isMany(part) ? told.replace(/^was /, 'were ') : told}`;
-  });
-  return listedClauses(clauses);
+  return listedClauses(
+    all.map(({ part, states }) => {
+      const told = statesWords(states.map((state) => plainState(part, state)));
+      return `${naming.name(part)} ${isMany(part) ? told.replace(/^was /, 'were ') : told}`;
+    }),
+  );
+}
+
+/** "Was noisy and not running": the verb once, where all of them have the same. */
+function statesWords(states: readonly string[]): string {
+  const isShared = states.every((state) => state.startsWith('was '));
+  return isShared
+    ? `was ${listed(states.map((state) => state.slice('was '.length)))}`
+    : listed(states);
 }
 
 /** Where one has an "and" of its own, a comma tells where the next begins. */
