@@ -17,6 +17,8 @@ export interface Engine {
   /** Called with the words so far while an utterance grows; null stops it. */
   readonly listen: (onPartial: ((words: string) => void) | null) => void;
   readonly state: () => EngineState;
+  /** True of an engine that offers one wording only: there is nothing for `phrases` to choose among. */
+  readonly hasOneWording?: boolean;
   readonly dispose: () => void;
 }
 

@@ -1,11 +1,13 @@
 import type { EndpointerSettings } from '../../core/hearing/endpointer.ts';
 import type { Capture } from './capture.ts';
 import type { Engine, LoadProgress } from './engine.ts';
+import type { HostPage } from './host-page.ts';
 
 /** Everything a recogniser needs from outside, so that tests can count steps in place of waiting. */
 export interface RecogniserEnvironment {
   readonly engine: Engine;
   readonly capture: Capture;
+  readonly page: HostPage;
   /** Runs it later, in order: a task, never a microtask. */
   readonly queueTask: (task: () => void) => void;
   /** Runs it after a while unless the returned function is called. */
@@ -17,6 +19,8 @@ export interface RecogniserEnvironment {
   /** JSGF texts of the grammars that sessions will switch between. */
   readonly expected: () => readonly string[];
   readonly onLevel: (level: number) => void;
+  /** A session waited in vain and got nothing but zeros: as from a muted headset, not from a quiet room. */
+  readonly onDigitalSilence: () => void;
   readonly onProgress: (progress: LoadProgress) => void;
   /** What the last session measured of the room, for the next one. */
   readonly room: { floorDb?: number };

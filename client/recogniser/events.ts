@@ -1,14 +1,25 @@
-import type { SpeechRecognitionResultList } from './results.ts';
+import { isResultList, type SpeechRecognitionResultList } from './results.ts';
+import {
+  requiredMember,
+  toDictionary,
+  toDomString,
+  toEnum,
+  toUnsignedLong,
+} from './web-idl/conversions.ts';
+import { exposeInterface } from './web-idl/expose-interface.ts';
 
-export type SpeechRecognitionErrorCode =
-  | 'no-speech'
-  | 'aborted'
-  | 'audio-capture'
-  | 'network'
-  | 'not-allowed'
-  | 'service-not-allowed'
-  | 'language-not-supported'
-  | 'phrases-not-supported';
+export const ERROR_CODES = [
+  'no-speech',
+  'aborted',
+  'audio-capture',
+  'network',
+  'not-allowed',
+  'service-not-allowed',
+  'language-not-supported',
+  'phrases-not-supported',
+] as const;
+
+export type SpeechRecognitionErrorCode = (typeof ERROR_CODES)[number];
 
 export interface SpeechRecognitionEventInit extends EventInit {
   readonly resultIndex?: number;
@@ -16,13 +27,25 @@ export interface SpeechRecognitionEventInit extends EventInit {
 }
 
 export class SpeechRecognitionEvent extends Event {
-  readonly resultIndex: number;
-  readonly results: SpeechRecognitionResultList;
+  readonly #resultIndex: number;
+  readonly #results: SpeechRecognitionResultList;
 
-  constructor(type: string, init: SpeechRecognitionEventInit) {
-    super(type, init);
-    this.resultIndex = init.resultIndex ?? 0;
-    this.results = init.results;
+  constructor(type: string, eventInitDict: SpeechRecognitionEventInit) {
+    super(type, eventInitDict);
+    const read = toDictionary(eventInitDict);
+    this.#resultIndex = toUnsignedLong(read('resultIndex') ?? 0);
+    const results = requiredMember(read, 'results');
+    if (!isResultList(results))
+      throw new TypeError('results must be a SpeechRecognitionResultList.');
+    this.#results = results;
+  }
+
+  get resultIndex(): number {
+    return this.#resultIndex;
+  }
+
+  get results(): SpeechRecognitionResultList {
+    return this.#results;
   }
 }
 
@@ -32,15 +55,28 @@ export interface SpeechRecognitionErrorEventInit extends EventInit {
 }
 
 export class SpeechRecognitionErrorEvent extends Event {
-  readonly error: SpeechRecognitionErrorCode;
-  readonly message: string;
+  readonly #error: SpeechRecognitionErrorCode;
+  readonly #message: string;
 
-  constructor(type: string, init: SpeechRecognitionErrorEventInit) {
-    super(type, init);
-    this.error = init.error;
-    this.message = init.message ?? '';
+  constructor(type: string, eventInitDict: SpeechRecognitionErrorEventInit) {
+    super(type, eventInitDict);
+    const read = toDictionary(eventInitDict);
+    this.#error = toEnum(requiredMember(read, 'error'), ERROR_CODES);
+    const message = read('message');
+    this.#message = message === undefined ? '' : toDomString(message);
+  }
+
+  get error(): SpeechRecognitionErrorCode {
+    return this.#error;
+  }
+
+  get message(): string {
+    return this.#message;
   }
 }
+
+exposeInterface(SpeechRecognitionEvent, 'SpeechRecognitionEvent');
+exposeInterface(SpeechRecognitionErrorEvent, 'SpeechRecognitionErrorEvent');
 
 export interface RecognitionEvents {
   readonly audiostart: Event;

@@ -1,48 +1,61 @@
 import type { RecognitionEvents } from './events.ts';
+import { isObject } from './web-idl/conversions.ts';
+import { defineAttribute } from './web-idl/expose-interface.ts';
 
 export type Handler<Name extends keyof RecognitionEvents> =
   ((event: RecognitionEvents[Name]) => void) | null;
 
-type AnyHandler = (event: Event) => void;
-
 interface Registered {
-  handler: AnyHandler;
-  readonly dispatch: AnyHandler;
+  handler: object;
+  readonly dispatch: (event: Event) => void;
 }
 
 /**
  * Gives a prototype its `on…` attributes. A handler that replaces another keeps its place among the
- * listeners; one set to null loses it (HTML standard, event handler attributes).
+ * listeners; one set to null loses it (HTML standard, event handler attributes). Any object is kept, as the
+ * standard's EventHandler takes one; what cannot be called is not.
  */
-export function defineHandlers(prototype: EventTarget, names: readonly string[]): void {
-  for (const name of names) defineHandler(prototype, name);
+export function defineHandlers(
+  prototype: EventTarget,
+  names: readonly string[],
+  targetOf: (object: object) => EventTarget,
+): void {
+  for (const name of names) defineHandler(prototype, name, targetOf);
 }
 
-function defineHandler(prototype: EventTarget, name: string): void {
+function defineHandler(
+  prototype: EventTarget,
+  name: string,
+  targetOf: (object: object) => EventTarget,
+): void {
   const registered = new WeakMap<EventTarget, Registered>();
-  Object.defineProperty(prototype, `on${name}`, {
-    configurable: true,
-    enumerable: true,
-    get(this: EventTarget): AnyHandler | null {
-      return registered.get(this)?.handler ?? null;
+  defineAttribute(prototype, `on${name}`, {
+    get() {
+      return registered.get(targetOf(this))?.handler ?? null;
     },
-    set(this: EventTarget, handler: unknown) {
-      const before = registered.get(this);
-      if (!isHandler(handler)) {
-        if (before) this.removeEventListener(name, before.dispatch);
-        registered.delete(this);
+    set(handler) {
+      const target = targetOf(this);
+      const before = registered.get(target);
+      if (!isObject(handler)) {
+        if (before) target.removeEventListener(name, before.dispatch);
+        registered.delete(target);
       } else if (before) {
         before.handler = handler;
       } else {
-        const entry: Registered = {
-          handler,
-          dispatch: (event) => entry.handler.call(this, event),
-        };
-        registered.set(this, entry);
-        this.addEventListener(name, entry.dispatch);
+        const entry = register(target, handler);
+        registered.set(target, entry);
+        target.addEventListener(name, entry.dispatch);
       }
     },
   });
 }
 
-const isHandler = (value: unknown): value is AnyHandler => typeof value === 'function';
+function register(target: EventTarget, handler: object): Registered {
+  const entry: Registered = {
+    handler,
+    dispatch: (event) => {
+      if (typeof entry.handler === 'function') Reflect.apply(entry.handler, target, [event]);
+    },
+  };
+  return entry;
+}

@@ -1,5 +1,4 @@
 import { combineGrammars } from '../../core/hearing/jsgf.ts';
-import type { EngineOutcome } from './engine.ts';
 import type { RecogniserEnvironment } from './environment.ts';
 import type { SpeechRecognitionErrorCode } from './events.ts';
 import { readGrammars } from './grammars.ts';
@@ -14,18 +13,47 @@ export type Prepared =
       readonly message: string;
     };
 
-/** Loads the engine where that is still to do and gives it the session's grammars. */
+/**
+ * Loads the engine where that is still to do and gives it the session's grammars. Null once the session is over:
+ * the grammar is then another session's to set.
+ */
 export async function prepareEngine(
   environment: RecogniserEnvironment,
   wanted: Snapshot,
-): Promise<Prepared> {
-  if (!isSupportedLanguage(wanted.lang)) {
-    return refuse('language-not-supported', `Only English is heard, not ${wanted.lang}.`);
-  }
+  isOver: () => boolean,
+): Promise<Prepared | null> {
+  const refused = refusal(environment, wanted);
+  if (refused !== null) return refused;
   const loaded = await environment.engine.load(environment.onProgress);
   if (loaded.kind === 'failed') return refuse('service-not-allowed', loaded.message);
-  const set = await setGrammars(environment, wanted);
+  const grammar = await readGrammar(environment, wanted);
+  if (isOver()) return null;
+  if (grammar.kind === 'failed') return refuse('service-not-allowed', grammar.message);
+  const set = await environment.engine.setGrammar(grammar.text);
   return set.kind === 'failed' ? refuse('service-not-allowed', set.message) : set;
+}
+
+/**
+ * What can be told before anything is loaded. A language that cannot be had is language-not-supported; where the
+ * page insists on this device, the standard's text says service-not-allowed (Chromium does not).
+ */
+function refusal({ engine, page }: RecogniserEnvironment, wanted: Snapshot): Prepared | null {
+  const { lang, processLocally } = wanted;
+  if (engine.hasOneWording === true && wanted.phrases().length > 0) {
+    return refuse(
+      'phrases-not-supported',
+      'This engine offers one wording: phrases weigh nothing.',
+    );
+  }
+  if (!page.allowsOnDevice()) {
+    return refuse(
+      'service-not-allowed',
+      'The permissions policy forbids recognition on the device.',
+    );
+  }
+  if (isSupportedLanguage(lang)) return null;
+  const code = processLocally ? 'service-not-allowed' : 'language-not-supported';
+  return refuse(code, `Only English is heard, not ${lang}.`);
 }
 
 /**
@@ -39,16 +67,20 @@ export function warmEngine({ engine, expected }: RecogniserEnvironment): void {
   }
 }
 
-async function setGrammars(
-  environment: RecogniserEnvironment,
-  wanted: Snapshot,
-): Promise<EngineOutcome> {
-  const texts = await readGrammars(wanted.grammars, environment.fetchText).catch(() => null);
+type Read =
+  | { readonly kind: 'read'; readonly text: string }
+  | { readonly kind: 'failed'; readonly message: string };
+
+async function readGrammar(
+  { fetchText }: RecogniserEnvironment,
+  { grammars }: Snapshot,
+): Promise<Read> {
+  const texts = await readGrammars(grammars, fetchText).catch(() => null);
   if (texts === null) return { kind: 'failed', message: 'A grammar could not be fetched.' };
-  const grammar = combineGrammars(texts);
-  return grammar === null
+  const text = combineGrammars(texts);
+  return text === null
     ? { kind: 'failed', message: 'Set `grammars` to JSGF text with a public rule before start().' }
-    : environment.engine.setGrammar(grammar);
+    : { kind: 'read', text };
 }
 
 const refuse = (error: SpeechRecognitionErrorCode, message: string): Prepared => ({

@@ -15,6 +15,8 @@ type Phase = 'starting' | 'running' | 'finishing' | 'over';
 
 /** An AudioContext that the browser keeps suspended never delivers: better an error than a deaf page. */
 const NO_AUDIO_MS = 5_000;
+/** A slow phone decodes a long sentence in four or five seconds; an engine that hangs never answers. */
+const ANSWER_OVERDUE_MS = 20_000;
 
 export interface SessionHost {
   /** Queues the dispatch: events leave in the order given, each in a task of its own. */
@@ -35,6 +37,11 @@ export class Session {
   #asked: Promise<void> | null = null;
   #capture: CaptureOutcome | null = null;
   #stopWaiting: () => void = () => undefined;
+  #stopWaitingForAnswer: () => void = () => undefined;
+  /** Whether sound came since the watchdog looked last. */
+  #fed = false;
+  /** Nothing but zeros so far: no room is so quiet, a muted headset is. */
+  #digitalSilence = true;
   #stopWatching: () => void = () => undefined;
   readonly #endpointer: Endpointer;
   readonly #cut = createFramer();
@@ -50,13 +57,22 @@ export class Session {
     this.#wanted = wanted;
     this.#endpointer = createEndpointer(environment.endpointing, environment.room.floorDb);
     this.#feed = createUtteranceFeed(environment.engine);
-    this.#transcript = createTranscript(wanted.maxAlternatives);
+    this.#transcript = createTranscript(wanted.maxAlternatives, wanted.phrases);
   }
 
+  /** Never rejects: an engine or a microphone that breaks its port's promise still ends the session. */
   async run(track: MediaStreamTrack | null): Promise<void> {
     this.#stopWatching = this.#environment.onHidden(() => this.abort());
-    const ready = await prepareEngine(this.#environment, this.#wanted);
-    if (this.#isOver()) return;
+    try {
+      await this.#open(track);
+    } catch (error) {
+      this.#fail('service-not-allowed', describe(error));
+    }
+  }
+
+  async #open(track: MediaStreamTrack | null): Promise<void> {
+    const ready = await prepareEngine(this.#environment, this.#wanted, () => this.#isOver());
+    if (ready === null || this.#isOver()) return;
     if (ready.kind === 'failed') {
       this.#fail(ready.error, ready.message);
       return;
@@ -82,6 +98,11 @@ export class Session {
     this.#fail('aborted', '');
   }
 
+  /** For another session, which takes the floor: what this one has answered already still arrives. */
+  giveWay(): void {
+    if (!this.#isOver()) this.abort();
+  }
+
   #opened(capture: CaptureOutcome): void {
     if (this.#isOver()) {
       if (capture.kind === 'open') capture.close();
@@ -102,36 +123,51 @@ export class Session {
       this.#finish();
       return;
     }
-    this.#stopWaiting = this.#environment.after(NO_AUDIO_MS, () =>
-      this.#fail(
-        'audio-capture',
-        `The microphone gave no sound for ${NO_AUDIO_MS / 1000} seconds.`,
-      ),
-    );
+    this.#watchForSound();
+  }
+
+  /** A telephone call or a sleeping headset stops the sound without ending the track. */
+  #watchForSound(): void {
+    this.#fed = false;
+    this.#stopWaiting = this.#environment.after(NO_AUDIO_MS, () => {
+      if (this.#fed) this.#watchForSound();
+      else this.#fail('audio-capture', `No sound came for ${NO_AUDIO_MS / 1000} seconds.`);
+    });
   }
 
   #hear(samples: Float32Array): void {
     if (this.#phase !== 'running') return;
+    this.#fed = true;
     if (!this.#audioStarted) this.#startAudio();
-    for (const frame of this.#cut(samples)) this.#hearFrame(frame);
+    try {
+      for (const frame of this.#cut(samples)) this.#hearFrame(frame);
+    } catch (error) {
+      this.#fail('service-not-allowed', describe(error));
+    }
   }
 
   #hearFrame(frame: Float32Array): void {
     if (this.#phase !== 'running') return;
+    this.#digitalSilence &&= frame.every((sample) => sample === 0);
     const event = this.#endpointer.accept(frame);
     this.#environment.onLevel(levelFromDb(this.#endpointer.levelDb()));
     this.#feed.take(frame, this.#speaking);
     if (event === 'noSpeech' && !this.#speechStarted) {
-      this.#fail('no-speech', '');
+      this.#failUnheard();
       return;
     }
     if (event === 'speechStarted') this.#startSpeech();
     if (event === 'speechEnded') this.#endUtterance();
   }
 
+  #failUnheard(): void {
+    if (this.#digitalSilence) this.#environment.onDigitalSilence();
+    const why = this.#digitalSilence ? 'Only digital silence came: is the microphone muted?' : '';
+    this.#fail('no-speech', why);
+  }
+
   #startAudio(): void {
     this.#audioStarted = true;
-    this.#stopWaiting();
     this.#host.fire(new Event('audiostart'));
     warmEngine(this.#environment);
   }
@@ -157,9 +193,20 @@ export class Session {
 
   /** Utterances are answered in order: `end` waits for the last one. */
   #ask(): void {
-    this.#asked = this.#environment.engine.finish().then((finished) => {
-      if (!this.#isOver()) this.#deliver(finished);
+    this.#stopWaitingForAnswer();
+    this.#stopWaitingForAnswer = this.#environment.after(ANSWER_OVERDUE_MS, () => {
+      // The next session loads a new one.
+      this.#environment.engine.dispose();
+      this.#fail('service-not-allowed', 'The speech engine does not answer any more.');
     });
+    const asked = this.#environment.engine
+      .finish()
+      .catch((error: unknown): Finished => ({ kind: 'failed', message: describe(error) }))
+      .then((finished) => {
+        if (asked === this.#asked) this.#stopWaitingForAnswer();
+        if (!this.#isOver()) this.#deliver(finished);
+      });
+    this.#asked = asked;
   }
 
   #guess(words: string): void {
@@ -196,6 +243,7 @@ export class Session {
 
   #fail(error: SpeechRecognitionErrorCode, message: string): void {
     if (this.#isOver()) return;
+    this.#stopWaitingForAnswer();
     this.#closeEar();
     this.#phase = 'over';
     this.#host.fireLast(new SpeechRecognitionErrorEvent('error', { error, message }));
@@ -230,3 +278,6 @@ export class Session {
     return this.#phase === 'over';
   }
 }
+
+const describe = (error: unknown): string =>
+  error instanceof Error ? error.message : String(error);

@@ -1,5 +1,6 @@
 import { ENDPOINTER_SETTINGS, type EndpointerSettings } from '../../core/hearing/endpointer.ts';
 import { createBrowserCapture } from './browser/browser-capture.ts';
+import { documentPage } from './browser/document-page.ts';
 import { createTaskQueue } from './browser/task-queue.ts';
 import type { Engine, LoadProgress } from './engine.ts';
 import type { RecogniserEnvironment } from './environment.ts';
@@ -11,6 +12,8 @@ export interface RecogniserOptions {
   /** Loudness 0..1, fifty times a second while a session hears; 0 when it stops. */
   readonly onLevel?: (level: number) => void;
   readonly onProgress?: (progress: LoadProgress) => void;
+  /** A session ended without speech, and without a single sample that was not zero. */
+  readonly onDigitalSilence?: () => void;
   /** Grammars that sessions will switch between: made ready once the first session hears. */
   readonly expected?: () => readonly string[];
   readonly endpointing?: Partial<EndpointerSettings>;
@@ -28,6 +31,7 @@ function browserEnvironment(options: RecogniserOptions): RecogniserEnvironment {
   return {
     engine: options.engine,
     capture: createBrowserCapture(),
+    page: documentPage,
     queueTask: createTaskQueue(),
     after: (delayMs, task) => {
       const timer = setTimeout(task, delayMs);
@@ -38,6 +42,7 @@ function browserEnvironment(options: RecogniserOptions): RecogniserEnvironment {
     endpointing: { ...ENDPOINTER_SETTINGS, ...options.endpointing },
     expected: options.expected ?? (() => []),
     onLevel: options.onLevel ?? (() => undefined),
+    onDigitalSilence: options.onDigitalSilence ?? (() => undefined),
     onProgress: options.onProgress ?? (() => undefined),
     room: {},
   };

@@ -1,10 +1,13 @@
 import type { Hearing } from '../../core/hearing/hearing.ts';
 import { SpeechRecognitionEvent } from './events.ts';
+import type { SpeechRecognitionPhrase } from './phrase.ts';
 import {
-  SpeechRecognitionAlternative,
-  SpeechRecognitionResult,
-  SpeechRecognitionResultList,
+  makeAlternative,
+  makeResult,
+  makeResultList,
+  type SpeechRecognitionResult,
 } from './results.ts';
+import { weighByPhrases } from './weigh-by-phrases.ts';
 
 /** The results of one session: finals stay, the guess at the end may change. */
 export interface Transcript {
@@ -14,7 +17,10 @@ export interface Transcript {
   readonly settle: (hearing: Hearing) => SpeechRecognitionEvent | null;
 }
 
-export function createTranscript(maxAlternatives: number): Transcript {
+export function createTranscript(
+  maxAlternatives: number,
+  phrases: () => readonly SpeechRecognitionPhrase[],
+): Transcript {
   const finals: SpeechRecognitionResult[] = [];
   let guessed = '';
 
@@ -25,17 +31,15 @@ export function createTranscript(maxAlternatives: number): Transcript {
     // Transcripts put one after the other must read as one text.
     const lead = finals.length === 0 ? '' : ' ';
     const shown = alternatives.slice(0, Math.max(1, maxAlternatives));
-    return new SpeechRecognitionResult(
-      shown.map(
-        ({ words, confidence }) => new SpeechRecognitionAlternative(lead + words, confidence),
-      ),
+    return makeResult(
+      shown.map(({ words, confidence }) => makeAlternative(lead + words, confidence)),
       isFinal,
     );
   };
   const toEvent = (type: 'result' | 'nomatch', last: readonly SpeechRecognitionResult[]) =>
     new SpeechRecognitionEvent(type, {
       resultIndex: finals.length,
-      results: new SpeechRecognitionResultList([...finals, ...last]),
+      results: makeResultList([...finals, ...last]),
     });
 
   return {
@@ -47,7 +51,7 @@ export function createTranscript(maxAlternatives: number): Transcript {
     settle: (hearing) => {
       guessed = '';
       if (hearing.rejected === 'nothing') return null;
-      const best = hearing.alternatives;
+      const best = weighByPhrases(hearing.alternatives, phrases());
       const last = best.length === 0 ? [] : [toResult(best, true)];
       if (hearing.rejected !== undefined) return toEvent('nomatch', last);
       const event = toEvent('result', last);

@@ -27,9 +27,12 @@ export const heard = (words: string, confidence = 0.9): Hearing => ({
   alternatives: [{ words, confidence, wordConfidences: [] }],
 });
 
-export const quiet = (ms: number): Float32Array => new Float32Array((RATE_HZ * ms) / 1000);
+export const zeros = (ms: number): Float32Array => new Float32Array((RATE_HZ * ms) / 1000);
+/** What a microphone gives in a still room: below the endpointer's least floor, and never nothing. */
+export const quiet = (ms: number): Float32Array =>
+  zeros(ms).map((_, index) => (index % 2 === 0 ? 1e-5 : -1e-5));
 export const loud = (ms: number): Float32Array =>
-  quiet(ms).map((_, index) => 0.3 * Math.sin((2 * Math.PI * 700 * index) / RATE_HZ));
+  zeros(ms).map((_, index) => 0.3 * Math.sin((2 * Math.PI * 700 * index) / RATE_HZ));
 
 export interface Bench {
   readonly SpeechRecognition: SpeechRecognitionClass;
@@ -38,6 +41,8 @@ export interface Bench {
   readonly log: string[];
   readonly levels: number[];
   readonly room: { floorDb?: number };
+  /** Runs the next task, and the promises that are due. */
+  readonly step: () => Promise<void>;
   /** Runs every task and promise that is due, until none is left. */
   readonly settle: () => Promise<void>;
   /** Sound arriving, all at once; its tasks stay queued. */
@@ -47,7 +52,10 @@ export interface Bench {
   readonly lose: () => void;
   readonly hide: () => void;
   /** The watchdog's time is up. */
-  readonly timeUp: () => void;
+  readonly timeUp: (delayMs?: number) => void;
+  /** Makes the next session's page one whose window is gone, untouched, or forbidden to recognise. */
+  readonly page: { active: boolean; touched: boolean; allowed: boolean; language: string };
+  readonly digitalSilences: () => number;
   readonly openCaptures: () => number;
   readonly askedTracks: (MediaStreamTrack | null)[];
 }
@@ -55,6 +63,10 @@ export interface Bench {
 export interface BenchOptions extends Script {
   readonly expected?: readonly string[];
   readonly refuse?: Extract<CaptureOutcome, { kind: 'refused' }>['error'];
+  /** In place of the one that the script makes. */
+  readonly engine?: ScriptedEngine;
+  /** Called as the microphone opens; what it throws, opening rejects with. */
+  readonly onOpening?: () => void;
 }
 
 export function createBench(options: BenchOptions = {}): Bench {
@@ -63,11 +75,13 @@ export function createBench(options: BenchOptions = {}): Bench {
   const levels: number[] = [];
   const askedTracks: (MediaStreamTrack | null)[] = [];
   const room = {};
-  const engine = createScriptedEngine(options);
+  const engine = options.engine ?? createScriptedEngine(options);
   let sink: CaptureSink | null = null;
   let open = 0;
   let hidden: (() => void) | null = null;
-  let timer: (() => void) | null = null;
+  const timers: { readonly delayMs: number; readonly task: () => void }[] = [];
+  const page = { active: true, touched: true, allowed: true, language: '' };
+  let digitalSilences = 0;
 
   const openCapture = (track: MediaStreamTrack | null, given: CaptureSink): CaptureOutcome => {
     askedTracks.push(track);
@@ -83,12 +97,25 @@ export function createBench(options: BenchOptions = {}): Bench {
   };
   const environment: RecogniserEnvironment = {
     engine,
-    capture: { open: (track, given) => Promise.resolve(openCapture(track, given)) },
+    capture: {
+      open: async (track, given) => {
+        options.onOpening?.();
+        await Promise.resolve();
+        return openCapture(track, given);
+      },
+    },
     queueTask: (task) => void tasks.push(task),
-    after: (_, task) => {
-      timer = task;
+    page: {
+      isActive: () => page.active,
+      wasTouched: () => page.touched,
+      allowsOnDevice: () => page.allowed,
+      language: () => page.language,
+    },
+    after: (delayMs, task) => {
+      const timer = { delayMs, task };
+      timers.push(timer);
       return () => {
-        timer = null;
+        if (timers.includes(timer)) timers.splice(timers.indexOf(timer), 1);
       };
     },
     fetchText: (address) =>
@@ -102,6 +129,9 @@ export function createBench(options: BenchOptions = {}): Bench {
     endpointing: ENDPOINTER_SETTINGS,
     expected: () => options.expected ?? [],
     onLevel: (level) => void levels.push(level),
+    onDigitalSilence: () => {
+      digitalSilences += 1;
+    },
     onProgress: () => undefined,
     room,
   };
@@ -113,6 +143,10 @@ export function createBench(options: BenchOptions = {}): Bench {
       idle = 0;
       task();
     }
+  };
+  const step = async (): Promise<void> => {
+    for (let turn = 0; turn < 20; turn += 1) await Promise.resolve();
+    tasks.shift()?.();
   };
   const arrive = (...portions: readonly Float32Array[]): void => {
     for (const portion of portions) sink?.onSamples(portion);
@@ -128,6 +162,7 @@ export function createBench(options: BenchOptions = {}): Bench {
     log,
     levels,
     room,
+    step,
     settle,
     arrive,
     sound: async (...portions) => {
@@ -136,7 +171,13 @@ export function createBench(options: BenchOptions = {}): Bench {
     },
     lose: () => sink?.onLost(),
     hide: () => hidden?.(),
-    timeUp: () => timer?.(),
+    timeUp: (delayMs) => {
+      const due = timers.find((timer) => delayMs === undefined || timer.delayMs === delayMs);
+      if (due !== undefined) timers.splice(timers.indexOf(due), 1);
+      due?.task();
+    },
+    page,
+    digitalSilences: () => digitalSilences,
     openCaptures: () => open,
     askedTracks,
   };

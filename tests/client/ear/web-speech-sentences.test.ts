@@ -26,7 +26,7 @@ describe('a sentence through the standard’s interface', () => {
       kind: 'words',
       alternatives: alternatives
         .slice(0, 5)
-        .map(({ words, confidence }) => ({ words, confidence })),
+        .map(({ words, confidence }) => ({ words, confidence: Math.fround(confidence) })),
     });
   });
 });
