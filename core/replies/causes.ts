@@ -12,16 +12,16 @@ import { join, line, plain, sentences, type Said } from './said.ts';
 type Causes = Extract<Known, { answer: 'causes' }>;
 
 /** As many as are kept in the head while a fan runs. */
-const MOST_FOR = 3;
-const MOST_AGAINST = 2;
+export const MOST_FOR = 3;
+export const MOST_AGAINST = 2;
 const MOST_OTHERS = 2;
-const MOST_UNREAD = 2;
+export const MOST_UNREAD = 2;
 
 const amount = (value: number, unit: UnitId): Said => figure({ value, unit });
 
 /** The likeliest, what speaks for it and against it, what else it may be, and what to do. */
 export function causesSaid({ causes, notRead, next }: Causes): Said {
-  const leading = causes.filter(({ standing }) => standing === 'leading');
+  const leading = leadingOf(causes);
   const unread = notRead.slice(0, MOST_UNREAD).map((id) => SHORT_NAMES[id]);
   const isOpen = leading.length === 0 && unread.length > 0;
   return sentences([
@@ -31,6 +31,9 @@ export function causesSaid({ causes, notRead, next }: Causes): Said {
     nextSaid(next, leading[0]?.cause ?? null),
   ]);
 }
+
+export const leadingOf = (causes: readonly CauseRow[]): readonly CauseRow[] =>
+  causes.filter(({ standing }) => standing === 'leading');
 
 /** Those that only a look tells apart are named together, by what speaks for the first of them. */
 function leadingSaid(leading: readonly CauseRow[]): readonly Said[] {
@@ -48,15 +51,20 @@ function leadingSaid(leading: readonly CauseRow[]): readonly Said[] {
 
 /** Without a leader it is a list of what may be; with one, what else may be. */
 function othersSaid(causes: readonly CauseRow[]): readonly Said[] {
-  const leading = causes.find(({ standing }) => standing === 'leading');
+  const named = othersOf(causes);
+  if (named.length === 0) return [];
+  const list = listed(named.map((cause) => CAUSE_PHRASES[cause]));
+  return [plain(`${leadingOf(causes).length > 0 ? 'Also possible' : 'Possible'}: ${list}.`)];
+}
+
+/** As many of the possible ones as are told. */
+export function othersOf(causes: readonly CauseRow[]): readonly CauseId[] {
+  const [leading] = leadingOf(causes);
   if (leading?.cause === 'nothingWrong') return [];
   const possible = causes.filter(
     ({ cause, standing }) => standing === 'possible' && cause !== 'nothingWrong',
   );
-  const named = possible.slice(0, leading ? MOST_OTHERS : MOST_OTHERS + 1);
-  if (named.length === 0) return [];
-  const list = listed(named.map(({ cause }) => CAUSE_PHRASES[cause]));
-  return [plain(`${leading ? 'Also possible' : 'Possible'}: ${list}.`)];
+  return possible.slice(0, leading ? MOST_OTHERS : MOST_OTHERS + 1).map(({ cause }) => cause);
 }
 
 export function evidenceSaid(row: EvidenceRow): Said {

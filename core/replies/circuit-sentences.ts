@@ -10,7 +10,7 @@ import { figure } from './amounts.ts';
 import { line, plain, sentences, type Said } from './said.ts';
 
 /** What an open one wants looked at before it is closed again. */
-const WHY_OPEN: Partial<Record<PlaceId | SuspectId, string>> = {
+export const WHY_OPEN: Partial<Record<PlaceId | SuspectId, string>> = {
   highPressureSwitch: 'Find what drove head up before it is reset.',
   lowPressureSwitch: 'Read suction: it may be right to be open.',
   temperatureControl: 'It may only be satisfied: compare the box with its set point.',
@@ -57,7 +57,7 @@ const SWITCH_WORDED: Record<SwitchState, (of: SwitchAnswer) => Said> = {
 };
 
 /** On single phase the start gear is looked at before a motor is condemned. */
-const START_GEAR: Partial<Record<PlaceId | SuspectId, string>> = {
+export const START_GEAR: Partial<Record<PlaceId | SuspectId, string>> = {
   compressor: ', its start gear or its overload',
   condenserFan: ' or its capacitor',
   evaporatorFan: ' or its capacitor',
@@ -69,13 +69,16 @@ const volts = (value: number): Said => figure({ value, unit: 'V' });
 export const switchSaid = (of: SwitchAnswer): Said => SWITCH_WORDED[of.state](of);
 
 const LEADS: Record<LeadsAt['how'], (place: string) => string> = {
-  across: (place) => `Next, put the leads across the ${place}.`,
-  at: (place) => `Next, put the leads on the ${place}.`,
-  runs: (place) => `Next, see whether the ${place} runs.`,
+  across: (place) => `put the leads across the ${place}`,
+  at: (place) => `put the leads on the ${place}`,
+  runs: (place) => `see whether the ${place} runs`,
 };
 
+/** "Put the leads across the door switch", in the middle of a sentence. */
+export const leadsWords = ({ how, place }: LeadsAt): string => LEADS[how](nameOf(place));
+
 const nextSaid = (next: LeadsAt | null): readonly Said[] =>
-  next === null ? [] : [plain(LEADS[next.how](nameOf(next.place)))];
+  next === null ? [] : [plain(`Next, ${leadsWords(next)}.`)];
 
 /** A load side is asked for as the contactor's: that of a switch is told after its name. */
 const nameOf = (place: PlaceId): string =>

@@ -31,19 +31,21 @@ export function lastVisitSaid({ on, today, found, did, left, moved }: Of<'lastVi
 }
 
 function listSaid(head: string, items: readonly Said[]): Said {
-  return items.every(({ text }) => text === '') ? plain('') : line`${head}: ${join(items, ', ')}.`;
+  const told = items.filter(({ text }) => text !== '');
+  return told.length === 0 ? plain('') : line`${head}: ${join(told, ', ')}.`;
 }
 
-const foundSaid = ({ part, state }: FoundRow): Said =>
+export const foundSaid = ({ part, state }: FoundRow): Said =>
   plain(`${PARTS[part]} ${FINDING_STATES[state]}`);
 
-function movedSaid({ refrigerant, unit, in: added, out }: MovedRow): Said {
+export function movedSaid({ refrigerant, unit, in: added, out, lost }: MovedRow): Said {
   const kind = refrigerant === null ? plain('') : line` of ${designation(refrigerant)}`;
   const pieces = [
     ...(added > 0 ? [line`${figure({ value: added, unit })} in`] : []),
     ...(out > 0 ? [line`${figure({ value: out, unit })} out`] : []),
+    ...(lost > 0 ? [line`${figure({ value: lost, unit })} lost`] : []),
   ];
-  return line`${join(pieces, ', ')}${kind}`;
+  return pieces.length === 0 ? plain('') : line`${join(pieces, ', ')}${kind}`;
 }
 
 export function lastDoneSaid({ did, part, on, since, today }: Of<'lastDone'>): Said {

@@ -34,7 +34,7 @@ export function timerSaid(timer: TimerName, minutes: number): Said {
 }
 
 /** What is read, or looked at, when the time is up. */
-const TIME_UP: Record<TimedWorkId, string> = {
+export const TIME_UP: Record<TimedWorkId, string> = {
   pressureTest: 'Tell me the test pressure and the gas temperature.',
   vacuumHold: 'Tell me the vacuum in microns.',
   evacuation: 'Tell me the vacuum in microns.',

@@ -22,8 +22,11 @@ import { QUANTITIES, quantityTerm, type QuantityId } from '../../core/terms/quan
 import { REFRIGERANTS } from '../../core/terms/refrigerants.ts';
 import { NEED_SENTENCES } from '../../core/replies/refusals.ts';
 import { UNITS, type UnitId } from '../../core/units/units.ts';
+import { keyOf } from './keys.ts';
 import { circuitAnswer } from './random-circuit-verdicts.ts';
+import { judgedAnswer } from './random-judged-verdicts.ts';
 import { settlingAnswer } from './random-settling-verdicts.ts';
+import { visitAnswer } from './random-visit-verdicts.ts';
 
 const isQuantity = (id: string): id is QuantityId => id in QUANTITIES;
 const isPlace = (id: string): id is PlaceId => id in PLACES;
@@ -179,10 +182,6 @@ const rows: fc.Arbitrary<Known> = fc
 
 export const plainKnown = fc.oneof(target, value, compare, saturation, margin, beforeAfter, rows);
 
-const keyOf = <Table extends object>(table: Table): fc.Arbitrary<keyof Table & string> => {
-  const isKey = (key: string): key is keyof Table & string => key in table;
-  return fc.constantFrom(...Object.keys(table).filter(isKey));
-};
 const cause = keyOf(CAUSES);
 const between = fc.array(cause, { maxLength: 2 });
 
@@ -223,13 +222,18 @@ const causes: fc.Arbitrary<Known> = fc
   }));
 
 export const known: fc.Arbitrary<Known> = fc.oneof(
-  plainKnown,
-  circuitAnswer,
-  settlingAnswer,
-  causes,
-  nextCheck.map((next): Known => ({ ...working, answer: 'nextCheck', ...next })),
-  plainKnown.map((of): Known => ({ ...working, answer: 'working', of })),
-  fc.constant<Known>({ ...working, answer: 'note' }),
+  { arbitrary: plainKnown, weight: 2 },
+  { arbitrary: circuitAnswer, weight: 1 },
+  { arbitrary: settlingAnswer, weight: 2 },
+  { arbitrary: judgedAnswer, weight: 2 },
+  { arbitrary: visitAnswer, weight: 2 },
+  { arbitrary: causes, weight: 1 },
+  {
+    arbitrary: nextCheck.map((next): Known => ({ ...working, answer: 'nextCheck', ...next })),
+    weight: 1,
+  },
+  { arbitrary: plainKnown.map((of): Known => ({ ...working, answer: 'working', of })), weight: 1 },
+  { arbitrary: fc.constant<Known>({ ...working, answer: 'note' }), weight: 1 },
 );
 
 const about = fc.option(quantity);

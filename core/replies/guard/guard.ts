@@ -5,7 +5,10 @@ import { unreachable } from '../../unreachable.ts';
 import { verdictSaid } from '../verdict-said.ts';
 import { claimsOf, namesOfSlot, type Claims, type Slot } from './claims.ts';
 import { clauses, directionsIn, mentions, type Mention } from './clauses.ts';
-import { tokens, type Token } from './tokens.ts';
+import { isOrdinary, tokens, type Token } from './tokens.ts';
+import { cover } from './told/cover.ts';
+import { toldOf } from './told/told-of.ts';
+import type { Told } from './told/told.ts';
 import { directionOf, isGlue, isNegation } from './words.ts';
 
 export type Guarded =
@@ -19,6 +22,8 @@ export type Rejection =
   | 'missingName'
   | 'foreignNumber'
   | 'missingNumber'
+  | 'foreignStatement'
+  | 'missingStatement'
   | 'wrongDirection'
   | 'negation'
   | 'question'
@@ -30,6 +35,8 @@ const rejected = (why: Rejection, at: string): Guarded => ({ kind: 'rejected', w
 
 /** A sentence is heard once, over a fan: longer than this and its start is gone. */
 const LONGEST = 400;
+/** An earlier visit or the causes are lists, and lists are long. */
+const LONGEST_TOLD = 1200;
 
 /**
  * Whether a sentence says what the verdict says and nothing else: its numbers with their units, each beside
@@ -40,7 +47,25 @@ const LONGEST = 400;
 export function guard(sentence: string, verdict: Verdict): Guarded {
   const claims = verdict.kind === 'known' ? claimsOf(verdict) : null;
   if (claims) return judge(sentence, claims);
+  const told = verdict.kind === 'known' ? toldOf(verdict) : null;
+  if (told) return judgeTold(sentence, told);
   return sentence === verdictSaid(verdict).text ? PASSED : rejected('notVerbatim', sentence);
+}
+
+/** A verdict that is more than its numbers: every word is one of a statement's wordings, or says nothing. */
+function judgeTold(sentence: string, told: Told): Guarded {
+  if (sentence.length > LONGEST_TOLD) return rejected('tooLong', sentence.slice(LONGEST_TOLD));
+  const odd = Array.from(sentence).find((each) => each !== '’' && !isOrdinary(each));
+  if (odd !== undefined) return rejected('strangeCharacter', odd);
+  const covered = cover(sentence, told);
+  switch (covered.kind) {
+    case 'whole':
+      return PASSED;
+    case 'stuck':
+      return rejected('foreignStatement', covered.at);
+    case 'unsaid':
+      return rejected('missingStatement', covered.what);
+  }
 }
 
 function judge(sentence: string, claims: Claims): Guarded {

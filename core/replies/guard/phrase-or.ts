@@ -3,10 +3,11 @@ import type { Said } from '../said.ts';
 import { claimsOf } from './claims.ts';
 import { guard } from './guard.ts';
 import { readAloud } from './read-aloud.ts';
+import { toldOf } from './told/told-of.ts';
 
 /** What a phrasing may be asked for at all; the rest passes word for word or not at all. */
 export function isRephrasable(verdict: Verdict): verdict is Known {
-  return verdict.kind === 'known' && claimsOf(verdict) !== null;
+  return verdict.kind === 'known' && (claimsOf(verdict) ?? toldOf(verdict)) !== null;
 }
 
 /** The phrasing if there is one and the guard lets it through, the template's sentence otherwise. */

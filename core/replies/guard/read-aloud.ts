@@ -4,6 +4,8 @@ import { formatAmount, sayAmount } from '../../units/format-amount.ts';
 import { unitRow } from '../../units/units.ts';
 import { designation } from '../designation.ts';
 import { claimsOf, type Claims, type Slot } from './claims.ts';
+import { toldOf } from './told/told-of.ts';
+import type { Told } from './told/told.ts';
 
 /**
  * A sentence that the guard let through, as a synthesiser should say it: "-4 inHg" is read "4 inches of
@@ -11,7 +13,11 @@ import { claimsOf, type Claims, type Slot } from './claims.ts';
  */
 export function readAloud(sentence: string, verdict: Known): string {
   const claims = claimsOf(verdict);
-  const forms = claims ? [...claims.slots.map(amountForm), ...designationForms(claims)] : [];
+  const told = toldOf(verdict);
+  const forms = [
+    ...(claims ? [...claims.slots.map(amountForm), ...designationForms(claims)] : []),
+    ...(told ? toldForms(told) : []),
+  ];
   return forms
     .reduce((text, { written, spoken }) => text.replace(written, spoken), sentence)
     .replace(/(?<![\w.])-(?=\d)/g, 'minus ');
@@ -31,6 +37,20 @@ function amountForm(slot: Slot): Form {
     written: new RegExp(`(?<![\\w.-])${literally(digits)} *(?:${units})(?![A-Za-z0-9])`, 'g'),
     spoken: sayAmount(slot),
   };
+}
+
+/** The longest first: "up 12 psi" before the "12 psi" of another slot. */
+function toldForms({ slots }: Told): readonly Form[] {
+  return Object.values(slots)
+    .filter(({ text, spoken }) => text !== spoken)
+    .toSorted((one, other) => other.text.length - one.text.length)
+    .map(({ text, also, spoken }) => ({
+      written: new RegExp(
+        `(?<![\\w.-])(?:${[text, ...also].map(literally).join('|')})(?![A-Za-z0-9])`,
+        'gi',
+      ),
+      spoken,
+    }));
 }
 
 function designationForms({ names }: Claims): readonly Form[] {

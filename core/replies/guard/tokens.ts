@@ -27,7 +27,7 @@ function unitForms(): readonly (readonly [string, readonly UnitId[]])[] {
 const SYMBOL_CHARACTERS = UNIT_IDS.map((id) => unitRow(id).symbol).join('');
 
 /** Plain English letters and marks, and the characters of our own unit symbols: a look-alike is neither. */
-function isOrdinary(character: string): boolean {
+export function isOrdinary(character: string): boolean {
   return /^[A-Za-z0-9 .,;:?!'%-]$/.test(character) || SYMBOL_CHARACTERS.includes(character);
 }
 
