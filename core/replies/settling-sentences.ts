@@ -6,6 +6,7 @@ import type {
   TooSoonAnswer,
   TrendAnswer,
 } from '../advice/settling/settling-verdict.ts';
+import { readsNothing } from '../units/format-amount.ts';
 import type { UnitId } from '../units/units.ts';
 import { figure } from './amounts.ts';
 import { placedName, SHORT_NAMES } from './names.ts';
@@ -24,22 +25,29 @@ export function trendSaid(trend: TrendAnswer): Said {
     ...heldSaid(trend),
     ...(sinceChange === null
       ? []
-      : [line`${wayOf(sinceChange.change, changeUnit)} since the change.`]),
+      : [line`${waySaid(sinceChange.change, changeUnit)} since the change.`]),
     isStale ? line`That was read ${spanSaid(agoMinutes)} ago: read it again.` : nextSaid(trend),
   ]);
 }
 
 function movedSaid({ change, minutes }: Moved, unit: UnitId): Said {
-  if (isNothing(change)) return line`the same as ${spanSaid(minutes)} before`;
-  return line`${wayOf(change, unit)} in ${spanSaid(minutes)}`;
+  if (wayOf(change, unit) === 'same') return line`the same as ${spanSaid(minutes)} before`;
+  return line`${waySaid(change, unit)} in ${spanSaid(minutes)}`;
 }
 
-function wayOf(change: number, unit: UnitId): Said {
-  if (isNothing(change)) return plain('the same');
-  return line`${change > 0 ? 'up' : 'down'} ${figure({ value: Math.abs(change), unit })}`;
+function waySaid(change: number, unit: UnitId): Said {
+  const way = wayOf(change, unit);
+  if (way === 'same') return plain('the same');
+  return line`${way} ${figure({ value: Math.abs(change), unit })}`;
 }
 
-const isNothing = (change: number): boolean => Math.abs(change) < 1e-6;
+export type Way = 'up' | 'down' | 'same';
+
+/** Nobody is told that something went "up 0 psi". */
+export function wayOf(change: number, unit: UnitId): Way {
+  if (readsNothing({ value: change, unit })) return 'same';
+  return change > 0 ? 'up' : 'down';
+}
 
 function heldSaid({ held, changeUnit }: TrendAnswer): readonly Said[] {
   if (held === null) return [];
@@ -78,8 +86,10 @@ export function settledSaid({ rows: [first, ...others], next }: SettledAnswer): 
 function rowSaid({ about, place, within, changeUnit, minutes, sinceChange }: SettledRow): Said {
   const band = figure({ value: within, unit: changeUnit });
   const held = line`${placedName(about, place)} has held within ${band} for ${spanSaid(minutes)}`;
-  if (sinceChange === null || isNothing(sinceChange.change)) return line`${held}.`;
-  return line`${held}, ${wayOf(sinceChange.change, changeUnit)} since the change.`;
+  if (sinceChange === null || wayOf(sinceChange.change, changeUnit) === 'same') {
+    return line`${held}.`;
+  }
+  return line`${held}, ${waySaid(sinceChange.change, changeUnit)} since the change.`;
 }
 
 const AGAIN = 'Let it run, read again, and mark the after again.';

@@ -12,12 +12,13 @@ import {
   valueRecord,
 } from './number-records.ts';
 import type { PhraseRecord } from './phrase-record.ts';
+import { toldRecord } from './told-record.ts';
 
 type Answer = Known['answer'];
 type Answers = Members<Known, 'answer'>;
-type Records = { readonly [A in Answer]: ((known: Answers[A]) => Recorded) | null };
+type Records = { readonly [A in Answer]: ((known: Answers[A]) => Recorded) | 'told' | null };
 
-/** Null for what its template alone may say. */
+/** Null for what its template alone may say; `told`: its fields and slots are those of its statements. */
 const RECORDS: Records = {
   target: targetRecord,
   value: valueRecord,
@@ -27,31 +28,31 @@ const RECORDS: Records = {
   beforeAfter: beforeAfterRecord,
   before: rowsRecord,
   readback: rowsRecord,
-  judged: null,
-  limit: null,
-  hottestDay: null,
-  causes: null,
-  nextCheck: null,
-  switch: null,
-  nextPlace: null,
-  leftOpen: null,
-  moved: null,
+  judged: 'told',
+  limit: 'told',
+  hottestDay: 'told',
+  causes: 'told',
+  nextCheck: 'told',
+  switch: 'told',
+  nextPlace: 'told',
+  leftOpen: 'told',
+  moved: 'told',
   step: null,
-  stepsDone: null,
-  note: null,
+  stepsDone: 'told',
+  note: 'told',
   working: null,
-  trend: null,
-  settled: null,
-  tooSoon: null,
-  secondChange: null,
-  lastVisit: null,
-  lastDone: null,
-  seenBefore: null,
-  eta: null,
-  timeLeft: null,
-  timeUp: null,
-  vacuumHold: null,
-  pressureTest: null,
+  trend: 'told',
+  settled: 'told',
+  tooSoon: 'told',
+  secondChange: 'told',
+  lastVisit: 'told',
+  lastDone: 'told',
+  seenBefore: 'told',
+  eta: 'told',
+  timeLeft: 'told',
+  timeUp: 'told',
+  vacuumHold: 'told',
+  pressureTest: 'told',
 };
 
 /** What a model is told of a verdict; null for what is only ever said by its template. */
@@ -63,5 +64,7 @@ function recorded<A extends Answer>(
   known: Answers[A] & { readonly answer: A },
 ): PhraseRecord | null {
   const of: Records[A] = RECORDS[known.answer];
-  return of === null ? null : { kind: known.answer, ...of(known) };
+  if (of === null) return null;
+  const record = of === 'told' ? toldRecord(known) : of(known);
+  return record && { kind: known.answer, ...record };
 }

@@ -21,7 +21,12 @@ const degrees = fc.option(value.map((read) => ({ value: read, unit: 'degF' as co
 const spread = fc.option(minutes);
 const moving = fc.option(about);
 
-const moved = fc.record({ change: fc.oneof(value, fc.constant(0)), minutes });
+const change = fc.oneof(
+  fc.double({ min: -60, max: -0.2, noNaN: true }),
+  fc.double({ min: 0.2, max: 60, noNaN: true }),
+  fc.constant(0),
+);
+const moved = fc.record({ change, minutes });
 const next: fc.Arbitrary<SettlingNext> = fc.oneof(
   fc.constant({ kind: 'nothing' as const }),
   fc.constant({ kind: 'takeAfter' as const }),
@@ -44,9 +49,9 @@ const trend: fc.Arbitrary<TrendAnswer> = fc.record({
   unit: fc.constant('psi'),
   changeUnit: fc.constant('psi'),
   recent: moved,
-  sinceChange: fc.option(moved),
-  held: fc.option(held),
-  agoMinutes: minutes,
+  sinceChange: fc.option(moved, { freq: 2 }),
+  held: fc.option(held, { freq: 2 }),
+  agoMinutes: fc.oneof(fc.double({ min: 1, max: 9.5, noNaN: true }), minutes),
   next,
 });
 
@@ -59,7 +64,7 @@ const settled: fc.Arbitrary<SettlingAnswer> = fc.record({
       within: fc.double({ min: 0.5, max: 10, noNaN: true }),
       changeUnit: fc.constant('psi'),
       minutes,
-      sinceChange: fc.option(moved),
+      sinceChange: fc.option(moved, { freq: 2 }),
     }),
     { minLength: 1, maxLength: 4 },
   ),

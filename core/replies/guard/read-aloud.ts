@@ -19,7 +19,10 @@ export function readAloud(sentence: string, verdict: Known): string {
     ...(told ? toldForms(told) : []),
   ];
   return forms
-    .reduce((text, { written, spoken }) => text.replace(written, spoken), sentence)
+    .reduce(
+      (text, { written, spoken }) => text.replace(written, (found) => startedAs(found, spoken)),
+      sentence,
+    )
     .replace(/(?<![\w.])-(?=\d)/g, 'minus ');
 }
 
@@ -37,6 +40,12 @@ function amountForm(slot: Slot): Form {
     written: new RegExp(`(?<![\\w.-])${literally(digits)} *(?:${units})(?![A-Za-z0-9])`, 'g'),
     spoken: sayAmount(slot),
   };
+}
+
+/** A list or a change may start its sentence; a number and a designation have no small letter. */
+function startedAs(found: string, spoken: string): string {
+  const isCapital = found.charAt(0) !== found.charAt(0).toLowerCase();
+  return isCapital ? spoken.charAt(0).toUpperCase() + spoken.slice(1) : spoken;
 }
 
 /** The longest first: "up 12 psi" before the "12 psi" of another slot. */

@@ -7,14 +7,14 @@ export type Covered =
   | { readonly kind: 'stuck'; readonly at: string }
   | { readonly kind: 'unsaid'; readonly what: string };
 
-/** Words that say nothing between two statements. More than three of them in a row is babble. */
+/** Words that say nothing between two statements. More than four of them in a row is babble. */
 const GLUE = new Set(
-  "and so but it is it's that that's this the then which means you are you're have here there".split(
+  "and so but it is it's that that's this the then which means as at where you are you're have here there".split(
     ' ',
   ),
 );
 const MARKS = new Set(['.', ',', ':', ';']);
-const MOST_GLUE = 3;
+const MOST_GLUE = 4;
 
 interface Reading {
   readonly sentence: readonly string[];

@@ -46,8 +46,8 @@ export const WINDINGS: Of<'windings'> = {
   },
   doesNotAddUp: {
     must: [
-      '[the windings are|they are|off by|out by|it is out by] {value}|[the windings are|they are|] {value} [out|off|apart]',
-      "[run and start|run plus start|run and start together] [do not|don't] [add up to|come to|make] [run to start|the run to start reading|the reading run to start]",
+      '[the windings are|they are|it is|] [off|out] by {value}|[the windings are|they are|] {value} [out|off|apart]',
+      "[run and start|run plus start|run and start together] [do not|don't|does not] [add up to|come to|make] [run to start|the run to start reading|the reading run to start]",
       'zero the leads [and|, and|, then|and then] [read|measure] [them|all three|] again|[with|] the leads zeroed , read [them|] again',
     ],
   },
@@ -74,13 +74,13 @@ export const WINDINGS: Of<'windings'> = {
   },
   contradiction: {
     must: [
-      "[those|these|the] three [readings|ohms|] [cannot|can't] all be right|[they|all three] [cannot|can't] all be right|one of [those|the|these] three [readings|] [is|has to be] wrong",
+      "[those|these|the] [three|] [readings|ohms|] [cannot|can't] all be right|[they|all three] [cannot|can't] all be right|one of [those|the|these] three [readings|] [is|has to be] wrong",
       '[read|measure|take] [them|all three|] [all|] again|[read|measure|take] [them|all three] once more',
     ],
   },
 };
 
-const TO_GROUND = '[reads|read|at|] {value} to ground|to ground [reads|is|:|] {value}';
+const TO_GROUND = '[reads|read|at|] {value} to ground|to ground [it|] [reads|is|:|] {value}';
 
 export const INSULATION: Of<'insulation'> = {
   aboveFloor: {
@@ -115,7 +115,7 @@ export const COMPRESSOR_CURRENT: Of<'compressorCurrent'> = {
     must: [
       DRAWS,
       '[under|below|less than] [the|its] [plate|nameplate|rated load]',
-      "what it should draw [is on|comes from|stands on] the maker's curve|[look up|get|read|take] what it should draw [from|on|off] the maker's curve|the maker's curve [says|tells|has|shows] what it should draw|[for|go for] what it should draw [,|] [go by|see] the maker's curve",
+      "what it should draw [is on|comes from|stands on] the maker's curve|[look up|get|read|take] what it should draw [from|on|off] the maker's curve|the maker's curve [says|tells|has|shows] what it should draw|[for|go for] what it should draw [,|] [go by|see] the maker's curve|go by the maker's curve for what it should draw",
     ],
     may: [RATED_LOAD],
   },
@@ -144,7 +144,7 @@ export const SUPPLY_VOLTAGE: Of<'supplyVoltage'> = {
   low: {
     must: [
       SUPPLY,
-      '[too|reads|] low',
+      '[too|reads|] low [on the supply|]',
       '[read|measure|take|check] it [again|] [as|while|when] it starts|[read|watch] the voltage [as|while|when] it starts',
     ],
     may: [
@@ -158,7 +158,7 @@ export const SUPPLY_VOLTAGE: Of<'supplyVoltage'> = {
     ],
   },
   high: {
-    must: [SUPPLY, '[too|reads|] high'],
+    must: [SUPPLY, '[too|reads|] high [on the supply|]'],
     may: [
       'at most {limit} by the plate|[the|] plate [allows|takes|stands] [at most|no more than] {limit}|over the {limit} [the plate allows|that the plate allows|by the plate|of the plate]|{limit} [is the most|at most] by the plate',
     ],

@@ -35,7 +35,7 @@ export const NON_CONDENSABLES: Of<'nonCondensables'> = {
     must: [
       `{value} [under|below] ${COIL}`,
       '[the|that] test failed|the test did not work|[that is|] a failed test',
-      '[either|] [there is|] no liquid [in|] there [, or|or] [it has|] not settled|[it has|] not settled [, or|or] [there is|] no liquid [in|] there',
+      '[either|] [there is|] no liquid [in|] there [, or|or] [it has|] not settled|[either|] [it has|] not settled [, or|or] [there is|] no liquid [in|] there',
       '[read|take] [them|] both [once more|again]|[read|take] both of them again',
     ],
   },
@@ -196,7 +196,7 @@ export const HEATER: Of<'defrostHeater'> = {
   },
   noCurrent: {
     must: [
-      '[it|the {about}|] draws [nothing|no current|no amps]|[no|zero] [current|amps] [at all|] [on|in|through|at] the {about}|nothing drawn',
+      '[it|the {about}|] draws [nothing|no current|no amps]|[no|zero] [current|amps] [at all|] [on|in|through|at] [the {about}|it]|nothing drawn',
       '[prove|check for] voltage at the {about} [while|when] it [calls|is called for]|[while|when] it calls , [prove|check for] voltage at the {about}',
     ],
     may: [

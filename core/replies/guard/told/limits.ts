@@ -13,7 +13,7 @@ const ISOLATE =
   '[isolate|shut off|valve off] [whatever|anything that|what] is rated less|[isolate|shut off|valve off] [anything|whatever is] rated [for|] less';
 
 const FULL =
-  '[it is|] full [is|at|comes at] {value} on the scale|{value} on the scale [is full|and it is full|and you are full]|stop at {value} on the scale';
+  '[it is|] full [is|at|comes at] {value} on the scale|{value} on the scale [is full|, and it is full|, and you are full]|stop at {value} on the scale';
 
 const LIMITS: LimitsTold = {
   testPressure: ({ about, value, unit, ruledBy }) => ({
@@ -82,7 +82,7 @@ const CHARGE = {
     must: [
       BY_PLATE,
       "I [do not|don't] know what is [still|left] in it|what is [still|left] in it I [do not|don't] know|how much is [still|left] in it I [do not|don't] know|nobody knows what is [still|left] in it",
-      'recover [it|] , [pull a vacuum|evacuate] [, and|and|, then] weigh [it|] all [of it|] in|recover [it|] , [pull a vacuum|evacuate] [, and|and|, then] weigh [the whole charge|it all] in',
+      'recover [it|] , [pull a vacuum|evacuate] [, and|and|, then|,] weigh [it|] all [of it|] in|recover [it|] , [pull a vacuum|evacuate] [, and|and|, then] weigh [the whole charge|it all] in',
     ],
   },
   tooMuch: {

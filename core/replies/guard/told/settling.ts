@@ -8,6 +8,7 @@ import type {
 import type { UnitId } from '../../../units/units.ts';
 import { placedName, SHORT_NAMES } from '../../names.ts';
 import { plain } from '../../said.ts';
+import { wayOf, type Way } from '../../settling-sentences.ts';
 import { amountSlot, listSlot, wordSlot, type Told, type ToldSlot } from './told.ts';
 
 type Slots = Told['slots'];
@@ -36,12 +37,6 @@ export const span = (minutes: number): ToldSlot =>
 /** Older than this a reading is not what it is doing now. */
 const STALE_MINUTES = 10;
 
-type Way = 'up' | 'down' | 'same';
-const wayOf = (change: number): Way => {
-  if (Math.abs(change) < 1e-6) return 'same';
-  return change > 0 ? 'up' : 'down';
-};
-
 const MOVED: Record<Way, string> = {
   up: 'up {change} in {span}|[it|] [rose|has risen|went up|has gone up|climbed|gained] {change} in {span}|{change} up in {span}|in {span} [it|] [rose|has risen|went up|climbed|is up] {change}|{change} higher than {span} before',
   down: 'down {change} in {span}|[it|] [fell|has fallen|came down|has come down|went down|dropped|lost] {change} in {span}|{change} down in {span}|in {span} [it|] [fell|has fallen|came down|dropped|is down] {change}|{change} lower than {span} before',
@@ -49,11 +44,11 @@ const MOVED: Record<Way, string> = {
 };
 
 const NAMED =
-  '[your|the|] {about} [is|is at|reads|stands at|at|now|now at] {value}|{value} [on|on the|of] {about}';
+  '[your|the|] {about} [is|is at|is now|is now at|reads|stands at|at|now|now at|] {value} [now|]|{value} [on|on the|of] {about}';
 
 export function trendTold(trend: TrendAnswer): Told {
   const { about, place, value, unit, recent, changeUnit, agoMinutes, next } = trend;
-  const way = wayOf(recent.change);
+  const way = wayOf(recent.change, changeUnit);
   const isStale = agoMinutes >= STALE_MINUTES;
   const isAskedAlready = next.kind === 'readAgain' && next.about === about;
   return together([
@@ -70,7 +65,7 @@ export function trendTold(trend: TrendAnswer): Told {
     heldPiece(trend),
     sincePiece(trend.sinceChange?.change ?? null, changeUnit),
     isStale ? stalePiece(agoMinutes) : null,
-    isStale || isAskedAlready ? null : nextPiece(next),
+    isStale || isAskedAlready ? NOTHING_NEXT : nextPiece(next),
   ]);
 }
 
@@ -102,7 +97,7 @@ const restlessPiece = (held: Held, band: ToldSlot): Piece => ({
 
 function sincePiece(change: number | null, unit: UnitId): Piece | null {
   if (change === null) return null;
-  const way = wayOf(change);
+  const way = wayOf(change, unit);
   const size = sizeSlot(change, unit);
   const words = (of: 'text' | 'spoken'): string => (way === 'same' ? '' : ` ${size[of]}`);
   const head = way === 'same' ? 'the same' : way;
@@ -130,10 +125,13 @@ const stalePiece = (minutes: number): Piece => ({
   ],
 });
 
+/** Told apart from `takeAfter` by a word, as neither has a slot. */
+const NOTHING_NEXT: Piece = { fields: ['noNext'], must: [] };
+
 export function nextPiece(next: SettlingNext): Piece | null {
   switch (next.kind) {
     case 'nothing':
-      return null;
+      return NOTHING_NEXT;
     case 'takeAfter':
       return {
         fields: ['takeAfter'],
@@ -155,7 +153,8 @@ export function settledTold({ rows, next }: SettledAnswer): Told {
   const [first, ...others] = rows;
   if (!first) return together([]);
   const { about, place, within, changeUnit, minutes, sinceChange } = first;
-  const change = sinceChange === null || wayOf(sinceChange.change) === 'same' ? null : sinceChange;
+  const change =
+    sinceChange === null || wayOf(sinceChange.change, changeUnit) === 'same' ? null : sinceChange;
   const also = others.map((row) => plain(placedName(row.about, row.place)));
   const [has, are] = also.length === 1 ? ['has', 'is'] : ['have', 'are'];
   return together([

@@ -44,7 +44,7 @@ const BOUNDED = [
 ];
 
 const WENT =
-  '[it went|it came|from|it went from|] {from} to {to} in {span}|in {span} [it went|it came|it rose|it moved|] from {from} to {to}|in {span} : {from} to {to}|{to} [after {span}|{span} on] , [from|up from|it was] {from}';
+  '[it went from|it came from|went from|came from|from|] {from} to {to} in {span}|in {span} [it went|it came|it rose|it moved|] from {from} to {to}|in {span} : {from} to {to}|{to} [after {span}|{span} on] , [from|up from|it was] {from}';
 
 const HOLD: Record<VacuumHoldAnswer['verdict'], readonly string[]> = {
   tight: [
@@ -80,7 +80,7 @@ const HOLD: Record<VacuumHoldAnswer['verdict'], readonly string[]> = {
     '[and|then|] pull [it|] [again|down again|once more]',
   ],
   readLonger: [
-    '[that|it] does not tell a leak from [moisture|water] yet|[no telling|too soon to tell] a leak from [moisture|water] yet|that may be a leak or [moisture|water] : [no telling|too soon to tell] yet',
+    '[that|it] does not tell a leak from [moisture|water] yet|[no telling|too soon to tell] a leak from [moisture|water] [yet|]|that may be a leak or [moisture|water] [:|,] [no telling|too soon to tell] yet',
     '[hold on|wait|let it stand|keep holding|hold]',
     '[read|check|take] it [again|once more] in five minutes|in five minutes [read|check|take] it [again|once more]',
   ],
@@ -199,7 +199,7 @@ function leftPiece({ timer, minutes }: Timed, nth: string) {
     fields: [],
     slots: { [time]: left, [name]: wordSlot(timerName(timer)) },
     must: [
-      `{${time}} [left|to go|more|yet|still to go] [on|for] the {${name}} [timer|]|[the|] {${name}} [timer|] [has|:|,] {${time}} [left|to go|more|still to go]|[on|for] the {${name}} : {${time}} [left|to go]`,
+      `{${time}} [left|to go|more|yet|still to go|] [on|for] the {${name}} [timer|]|[the|] {${name}} [timer|] [has|:|,] {${time}} [left|to go|more|still to go]|[on|for] the {${name}} : {${time}} [left|to go]`,
     ],
   };
 }
@@ -223,7 +223,7 @@ function upPiece({ timer, minutes }: Timed, nth: string) {
       fields: [],
       slots,
       must: [
-        `[the|your|] {${time}} [are|is|] up|{${time}} : [time is up|time's up]|[time is up|time's up] : {${time}}|{${time}} [are|is] over`,
+        `[the|your|] {${time}} [are|is|] up|{${time}} [:|, and] [time is up|time's up]|[time is up|time's up] : {${time}}|{${time}} [are|is|] over`,
       ],
     };
   }
