@@ -39,7 +39,7 @@ const RECORDS: Records = {
   moved: 'told',
   step: null,
   stepsDone: 'told',
-  note: 'told',
+  note: null,
   working: null,
   trend: 'told',
   settled: 'told',

@@ -56,7 +56,7 @@ const SWITCH_WAYS: Record<SwitchState, readonly string[]> = {
   fed: [
     '{across} at the {place}|the {place} [has|gets] {across}',
     'power gets there|[it|the {place}] [has|gets] power|power [reaches|gets to] it',
-    "if it does nothing , [it is|it's|that is|look at] the {place} itself{gear}|if it [stands still|does not run] , [it is|it's|that is] the {place} itself{gear}|[doing nothing|standing still] , it is the {place} itself{gear}",
+    "if it does nothing , [it is|it's|that is] the {culprit}|if it [stands still|does not run] , [it is|it's|that is] the {culprit}|[doing nothing|standing still] , it is the {culprit}|it is the {culprit} if it [does nothing|stands still|does not run]",
   ],
   notFed: [
     'no power [gets to|reaches|at|gets as far as] the {place}|the {place} [gets|has] no power',
@@ -65,7 +65,6 @@ const SWITCH_WAYS: Record<SwitchState, readonly string[]> = {
 };
 
 export function switchTold({ place, state, across, ohms, next }: SwitchAnswer): Told {
-  const gear = START_GEAR[place] ?? '';
   return together([
     {
       fields: [state],
@@ -73,8 +72,9 @@ export function switchTold({ place, state, across, ohms, next }: SwitchAnswer): 
         place: wordSlot(PLACES[place]),
         across: amountSlot({ value: across, unit: 'V' }),
         ohms: amountSlot({ value: ohms ?? 0, unit: 'ohm' }),
+        culprit: wordSlot(`${PLACES[place]} itself${START_GEAR[place] ?? ''}`),
       },
-      must: SWITCH_WAYS[state].map((way) => withGear(way, gear)),
+      must: SWITCH_WAYS[state],
     },
     IS_OPENED.has(state) ? whyPiece(WHY_OPEN[place]) : null,
     ASKS_ON.has(state) ? leadsPiece(next) : null,
@@ -84,19 +84,15 @@ export function switchTold({ place, state, across, ohms, next }: SwitchAnswer): 
 const IS_OPENED: ReadonlySet<SwitchState> = new Set<SwitchState>(['open', 'noPath']);
 const ASKS_ON: ReadonlySet<SwitchState> = new Set<SwitchState>(['undetermined', 'notFed']);
 
-/** "The compressor itself, its start gear or its overload". */
-const withGear = (way: string, gear: string): string =>
-  way.replaceAll('{gear}', gear.replace(/^,/, ' ,'));
-
 /** What an open one wants looked at is advice that can hurt to lose: word for word, and never left out. */
 const whyPiece = (why: string | undefined) =>
   why === undefined
-    ? null
+    ? { fields: ['noWhy'], must: [] }
     : { fields: ['why'], slots: { why: sentenceSlot(why) }, must: ['{why}'] };
 
 const leadsPiece = (next: LeadsAt | null) =>
   next === null
-    ? null
+    ? { fields: ['noNext'], must: [] }
     : {
         fields: ['next'],
         slots: { next: wordSlot(leadsWords(next)) },
@@ -181,11 +177,14 @@ function suspectsTold({ suspects, together: both }: NextPlaceAnswer): Told {
   if (gear !== undefined) {
     return {
       fields: ['load'],
-      slots: { suspects: wordSlot(SUSPECTS[only.of]) },
+      slots: {
+        suspects: wordSlot(SUSPECTS[only.of]),
+        culprit: wordSlot(`${SUSPECTS[only.of]} itself${gear}`),
+      },
       must: [
         'power [gets to|reaches] {suspects}|{suspects} [gets|has] [its|] power',
         "it draws nothing|it [does not|doesn't] draw [anything|a thing]|draws nothing",
-        withGear('it is {suspects} itself{gear}|[the fault|that] is {suspects} itself{gear}', gear),
+        'it is {culprit}|[the fault|that] is {culprit}',
         '[lock out|lock it out] , bleed the capacitors [, and|and|, then] read the ohms',
       ],
     };

@@ -8,7 +8,7 @@ import { hottestDayTold, limitTold } from './limits.ts';
 import { secondChangeTold, settledTold, tooSoonTold, trendTold } from './settling.ts';
 import { etaTold, pressureTestTold, timeLeftTold, timeUpTold, vacuumHoldTold } from './timed.ts';
 import type { Told } from './told.ts';
-import { leftOpenTold, movedTold, noteTold, stepsDoneTold } from './visit.ts';
+import { leftOpenTold, movedTold, stepsDoneTold } from './visit.ts';
 
 type Answer = Known['answer'];
 type Answers = Members<Known, 'answer'>;
@@ -44,7 +44,7 @@ const TELLERS: TellerOf = {
   moved: movedTold,
   step: { wordForWord: 'hands are on a valve, and the caution belongs to the step' },
   stepsDone: stepsDoneTold,
-  note: () => noteTold,
+  note: { wordForWord: 'the note itself follows it, as it stands' },
   working: { wordForWord: 'an equation and where each input is from: nothing in it may be moved' },
   trend: trendTold,
   settled: settledTold,

@@ -121,11 +121,3 @@ export function stepsDoneTold({
     ],
   };
 }
-
-export const noteTold: Told = {
-  fields: [],
-  slots: {},
-  must: [
-    "[here is|here's|this is] the note [so far|as it stands|up to now]|the note so far|[the note|here is the note] as it stands [now|]|[so far|up to now] the note [says|reads] this",
-  ],
-};
