@@ -3,6 +3,7 @@ import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { dictionaryFile, modelFiles } from './client/recogniser/embedded/model-files.mjs';
 import { neuralFiles } from './client/recogniser/neural/neural-files.mjs';
+import { phrasingModelFiles } from './client/phraser/model-files.mjs';
 import { vocabulary } from './core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from './core/language/vocabulary/pronunciations.ts';
 
@@ -15,6 +16,7 @@ export default defineConfig({
     preact(),
     modelFiles(HEARD),
     neuralFiles({ dictionary: dictionaryFile(HEARD) }),
+    phrasingModelFiles(),
     offlinePage(),
   ],
   worker: { format: 'es' },

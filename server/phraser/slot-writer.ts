@@ -1,5 +1,6 @@
 import type { Tensor, TextGenerationPipeline } from '@huggingface/transformers';
-import { type Constraint, LONGEST } from '../../prompts/decode/constraint.ts';
+import { constrainedStep } from '../../prompts/decode/constrained-step.ts';
+import { LONGEST } from '../../prompts/decode/constraint.ts';
 import type { Writer } from '../../prompts/decode/phrase-in-tries.ts';
 
 /** Our own model behind the library's pipeline; the constraint draws, so the library takes the highest score. */
@@ -7,28 +8,22 @@ export async function createSlotWriter(generate: TextGenerationPipeline): Promis
   const { LogitsProcessor, LogitsProcessorList } = await import('@huggingface/transformers');
 
   class Constrained extends LogitsProcessor {
-    readonly #constraint: Constraint;
-    #promptLength: number | null = null;
+    readonly #step: ReturnType<typeof constrainedStep>;
 
-    constructor(constraint: Constraint) {
+    constructor(step: ReturnType<typeof constrainedStep>) {
       super();
-      this.#constraint = constraint;
+      this.#step = step;
     }
 
     override _call(rows: bigint[][], logits: Tensor): Tensor {
-      const [row = []] = rows;
-      this.#promptLength ??= row.length;
-      const scores: unknown = logits.data;
-      if (scores instanceof Float32Array) {
-        this.#constraint(row.slice(this.#promptLength).map(Number), scores);
-      }
+      this.#step(rows, logits.data);
       return logits;
     }
   }
 
   return async (prompt, constraint) => {
     const processors = new LogitsProcessorList();
-    processors.push(new Constrained(constraint));
+    processors.push(new Constrained(constrainedStep(constraint)));
     const [answer] = await generate(prompt, { ...HOW, logits_processor: processors });
     return answer?.generated_text.trim() ?? '';
   };
