@@ -8,6 +8,9 @@ import type { Ear, EngineChanged } from './ear/ear.ts';
 import { createSentences } from './ear/web-speech-sentences.ts';
 import { createDeviceChoice } from './offline/device-choice.ts';
 import type { EventLog, SyncedLog } from './offline/event-log.ts';
+import { openPhraserWorker } from './phraser/open-phraser.ts';
+import { createPagePhraser } from './phraser/worker-phraser.ts';
+import { createWording, type Wording, WORDINGS } from './phraser/wording.ts';
 import { createSpeechRecognition } from './recogniser/speech-recognition.ts';
 import { createBrowserEngines } from './recogniser/team/browser-engines.ts';
 import { ENGINE_WISHES, type EngineUse, type EngineWish } from './recogniser/team/engine-use.ts';
@@ -21,6 +24,7 @@ import { createEarcons } from './voice/web-audio-earcons.ts';
 /** Where the build puts the engines' files. */
 const NEURAL_URL = '/model/neural/files.json';
 const EMBEDDED_URL = '/model/en-us';
+const PHRASING_URL = '/phrasing';
 
 /** Printed once: 4 ms on a desk, and an ear opens again after every sentence. */
 const NARROW: Record<Exclude<Expectation, 'anything'>, string> = {
@@ -52,10 +56,13 @@ export interface Listening {
 /** The session's ports in a browser. */
 export function browserPorts(
   log: EventLog & Pick<SyncedLog, 'canWrite'>,
-): Ports & { readonly listening: Listening } {
+): Ports & { readonly listening: Listening; readonly wording: Wording } {
   const { ear, listening } = browserEar();
+  const phraser = createPagePhraser(openPhraserWorker, PHRASING_URL);
   return {
     listening,
+    wording: createWording(phraser, createDeviceChoice('wording', WORDINGS)),
+    phraser: phraser.current,
     log,
     writes: () => log.canWrite,
     clock,

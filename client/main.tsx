@@ -15,6 +15,7 @@ import { offlineWords, STORAGE_OFF_WORDS } from './screens/words.ts';
 import { firstSession, readVisit } from './state/first-session.ts';
 import { knownNames } from './state/known-names.ts';
 import { pastVisits } from './state/past-visits.ts';
+import type { Wording } from './phraser/wording.ts';
 import type { Ports } from './state/ports.ts';
 import { createRunner, type Runner } from './state/runner.ts';
 import type { Session } from './state/session.ts';
@@ -39,7 +40,7 @@ async function openPage(root: HTMLElement): Promise<void> {
   draw(runner.session());
   if (offline) takeUpdateBetweenVisits(offline, runner);
   warnBeforeLoss(runner);
-  readyOneByOne(CIRCUIT_STEPS);
+  readyOneByOne([...CIRCUIT_STEPS, ports.wording.start]);
 }
 
 /** After the page is drawn, a step at a time: no tap waits for all of them. */
@@ -59,11 +60,12 @@ async function startingSession(log: EventLog, offline: Offline | null): Promise<
 interface PagePorts extends Ports {
   readonly log: DeviceLog;
   readonly listening: Listening;
+  readonly wording: Wording;
 }
 
 function toolsOf(
   runner: Runner,
-  { log, ear, clock, listening }: PagePorts,
+  { log, ear, clock, listening, wording }: PagePorts,
   offline: Offline | null,
 ): PageTools {
   return {
@@ -71,6 +73,7 @@ function toolsOf(
     send: (happening) => runner.send(happening),
     onLevel: (report) => ear.onLevel(report),
     listening,
+    wording,
     now: () => clock.now(),
     judge: judgeOf,
     draftNote,

@@ -28,4 +28,5 @@ export function createPhraserDesk(
   };
 }
 
-const describe = (fault: unknown): string => (fault instanceof Error ? fault.message : String(fault));
+const describe = (fault: unknown): string =>
+  fault instanceof Error ? fault.message : String(fault);

@@ -9,7 +9,12 @@ import {
 import { constrainedStep } from '../../prompts/decode/constrained-step.ts';
 import { LONGEST } from '../../prompts/decode/constraint.ts';
 import type { Writer } from '../../prompts/decode/phrase-in-tries.ts';
-import { RUNTIME } from './runtime-address.ts';
+
+/** Where the build puts the network runtime, which the recogniser runs on too. */
+const RUNTIME = {
+  mjs: '/runtime/ort-wasm-simd-threaded.mjs',
+  wasm: '/runtime/ort-wasm-simd-threaded.wasm',
+};
 
 class Constrained extends LogitsProcessor {
   readonly #step: ReturnType<typeof constrainedStep>;

@@ -12,9 +12,9 @@ export interface PhraserWorker {
 /** Words answers once its model is there; until then, and after a fault, there is no phraser. */
 export interface PagePhraser {
   /** Starts to load in the background; nothing happens when it has. */
-  start(): void;
-  stop(): void;
-  current(): Phraser | null;
+  readonly start: () => void;
+  readonly stop: () => void;
+  readonly current: () => Phraser | null;
 }
 
 export function createPagePhraser(open: () => PhraserWorker, modelUrl: string): PagePhraser {

@@ -16,12 +16,14 @@ import { Steps } from './steps.tsx';
 import { Strip } from './strip.tsx';
 import { visitDate, withDate } from './visit-date.ts';
 import { VisitPanel } from './visit-panel.tsx';
+import type { WordingFormProps } from './wording-form.tsx';
 
 /** What the screens need besides the session: nothing of it changes while the page lives. */
 export interface PageTools {
   readonly send: (happening: Happening) => void;
   readonly onLevel: ListenToLevel;
   readonly listening: ListeningFormProps;
+  readonly wording: WordingFormProps;
   /** Milliseconds since 1970. */
   readonly now: () => number;
   readonly listVisits: () => Promise<readonly VisitSummary[]>;
@@ -90,6 +92,7 @@ function OpenTab({ session, tools, onWords }: PageProps & { onWords: (said: stri
           exportLog={tools.exportLog}
           offlineWords={tools.offlineWords}
           listening={tools.listening}
+          wording={tools.wording}
           onOpen={tools.openVisit}
           onNewVisit={() => send({ kind: 'newVisitChosen' })}
           onSettings={(settings) => send({ kind: 'settingsChosen', settings })}

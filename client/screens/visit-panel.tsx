@@ -5,6 +5,7 @@ import type { Session } from '../state/session.ts';
 import { ListeningForm, type ListeningFormProps } from './listening-form.tsx';
 import { SaveEverything } from './save-everything.tsx';
 import { SettingsForm } from './settings-form.tsx';
+import { WordingForm, type WordingFormProps } from './wording-form.tsx';
 import { unsyncedWords } from './words.ts';
 
 export interface VisitPanelProps {
@@ -13,6 +14,7 @@ export interface VisitPanelProps {
   /** Whether the page opens without a network, in words. */
   readonly offlineWords: Promise<string>;
   readonly listening: ListeningFormProps;
+  readonly wording: WordingFormProps;
   readonly exportLog: () => Promise<string>;
   readonly onOpen: (visit: string) => void;
   readonly onNewVisit: () => void;
@@ -30,6 +32,7 @@ export function VisitPanel(props: VisitPanelProps) {
         new visit
       </button>
       <ListeningForm {...props.listening} />
+      <WordingForm {...props.wording} />
       <SettingsForm settings={session.visit.settings} onSettings={onSettings} />
       <SaveEverything exportLog={props.exportLog} />
       <Visits session={session} listVisits={listVisits} onOpen={onOpen} />

@@ -30,6 +30,8 @@ export type Happening =
   | EngineChanged
   | { readonly kind: 'loading'; readonly fraction: number }
   | { readonly kind: 'turnTaken'; readonly turn: Turn }
+  /** The answer of the turn that is being kept, in the phraser's words. */
+  | { readonly kind: 'phrased'; readonly reply: Reply }
   | { readonly kind: 'turnIgnored' }
   | { readonly kind: 'turnBroke' }
   | { readonly kind: 'kept' }

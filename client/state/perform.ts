@@ -1,5 +1,7 @@
+import { phraseReply } from '../../core/turn/phrase-reply.ts';
 import { ringTimers as ring } from '../../core/turn/ring-timers.ts';
 import type { Turn, TurnInput } from '../../core/turn/turn.ts';
+import type { VisitEvent } from '../../core/visit/events.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import { unreachable } from '../../core/unreachable.ts';
 import type { EarconId } from '../voice/voice.ts';
@@ -40,7 +42,7 @@ export function perform(hands: Hands, effect: Effect): void {
       ringTimers(hands);
       break;
     case 'keep':
-      void hands.keeper.keep(effect.events).then(hands.send);
+      void keep(hands, effect.events);
       break;
     case 'commit':
       void commit(hands, effect);
@@ -111,6 +113,25 @@ function turnOn(hands: Hands, state: VisitState, words: TurnInput['words']): Tur
   const earlier = withVisit(past, visit);
   const stamp = hands.stampFor(state);
   return hands.takeTurn({ state, memory, words, names, past: earlier, stamp });
+}
+
+/**
+ * Answers are worded while their events go to the disk. Nobody waits longer than this for the wording: half of
+ * them take 60 ms on a slow machine, and a quarter of a second before an answer begins is not yet a pause.
+ */
+const PHRASING_MS = 250;
+
+async function keep(hands: Hands, events: readonly VisitEvent[]): Promise<void> {
+  const [keeping] = await Promise.all([hands.keeper.keep(events), phrase(hands)]);
+  hands.send(keeping);
+}
+
+async function phrase({ phraser, session, clock, send }: Hands): Promise<void> {
+  const { mode } = session();
+  const words = phraser();
+  if (words === null || mode.kind !== 'thinking' || mode.turn === null) return;
+  const said = await phraseReply(mode.turn, words, waitFor(clock, PHRASING_MS));
+  if (said.phrased) send({ kind: 'phrased', reply: said.turn.reply });
 }
 
 type Commit = Extract<Effect, { kind: 'commit' }>;

@@ -1,3 +1,4 @@
+import type { Phraser } from '../../core/replies/phrasing.ts';
 import type { Turn, TurnInput } from '../../core/turn/turn.ts';
 import type { Ear } from '../ear/ear.ts';
 import type { EngineAlone } from '../recogniser/team/engine-use.ts';
@@ -18,6 +19,8 @@ export interface Ports {
   readonly writes: () => boolean;
   readonly ids: Ids;
   readonly takeTurn: (input: TurnInput) => Turn;
+  /** What words the answers, once it is loaded; none where it is switched off or failed. */
+  readonly phraser: () => Phraser | null;
   /** The sentence for events that are held in memory only. */
   readonly sayNotKept: (why: NotKeptReason) => string;
   /** The sentence for an engine that hears in another's place. */

@@ -30,6 +30,7 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'typed':
     case 'heard':
     case 'turnTaken':
+    case 'phrased':
     case 'turnIgnored':
     case 'turnBroke':
     case 'kept':
@@ -47,11 +48,7 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'heldKept':
       return stay({ ...session, unkept: 0, notice: { kind: 'keptAtLast' } });
     case 'choiceNotKept':
-      return stay({
-        ...session,
-        unkept: happening.held,
-        notice: { kind: 'notKept', why: happening.why },
-      });
+      return stay(notKept(session, happening));
     case 'typedTooLong':
       return stay({ ...session, notice: { ...happening, kind: 'tooLong' } });
     case 'committed':
@@ -80,6 +77,13 @@ function transition(session: Session, happening: Happening): SessionStep {
     default:
       return unreachable(happening);
   }
+}
+
+function notKept(
+  session: Session,
+  { held, why }: Extract<Happening, { kind: 'choiceNotKept' }>,
+): Session {
+  return { ...session, unkept: held, notice: { kind: 'notKept', why } };
 }
 
 function leaveQuestion(session: Session): SessionStep {

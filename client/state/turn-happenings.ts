@@ -1,5 +1,6 @@
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Comparison } from '../../core/advice/verdict.ts';
+import type { Reply } from '../../core/replies/reply.ts';
 import type { Turn } from '../../core/turn/turn.ts';
 import { openQuestion, type OpenQuestion } from '../../core/visit/views.ts';
 import { openVisit } from './choices.ts';
@@ -12,7 +13,17 @@ import { go, settle, stay, think, type SessionStep } from './settle.ts';
 
 type TurnHappening = Extract<
   Happening,
-  { kind: 'typed' | 'heard' | 'turnTaken' | 'turnIgnored' | 'turnBroke' | 'kept' | 'notKept' }
+  {
+    kind:
+      | 'typed'
+      | 'heard'
+      | 'turnTaken'
+      | 'phrased'
+      | 'turnIgnored'
+      | 'turnBroke'
+      | 'kept'
+      | 'notKept';
+  }
 >;
 type Thinking = Extract<Mode, { kind: 'thinking' }>;
 
@@ -24,6 +35,8 @@ export function reduceTurn(session: Session, happening: TurnHappening): SessionS
   switch (happening.kind) {
     case 'turnTaken':
       return turnTaken(session, mode, happening.turn);
+    case 'phrased':
+      return stay({ ...session, mode: phrased(mode, happening.reply) });
     case 'turnIgnored':
       return settle(session, mode.ear, mode.asked);
     case 'turnBroke':
@@ -64,6 +77,12 @@ function turnTaken(session: Session, mode: Thinking, turn: Turn): SessionStep {
   const next: Thinking = { ...mode, turn };
   if (turn.events.length === 0) return answer(session, next, null);
   return go(session, next, [{ kind: 'keep', events: turn.events }]);
+}
+
+function phrased(mode: Thinking, reply: Reply): Thinking {
+  const { turn } = mode;
+  if (!turn) return mode;
+  return { ...mode, turn: { ...turn, reply, memory: { ...turn.memory, lastReply: reply } } };
 }
 
 /** A bug in understanding must not make the page deaf: it says so, shows the words, and listens on. */

@@ -174,7 +174,8 @@ def main():
     write_json(f"{given.model}/tokenizer_config.json", dict(
         tokenizer_class="PreTrainedTokenizerFast", unk_token="[UNK]", pad_token=PAD, eos_token=END,
         model_max_length=size.positions, clean_up_tokenization_spaces=False))
-    shutil.copy(f"{given.examples}/lexicon.json", f"{given.model}/lexicon.json")
+    for name in ("lexicon.json", "held-out.json"):
+        shutil.copy(f"{given.examples}/{name}", f"{given.model}/{name}")
     shutil.copy(f"{given.checkpoint}/trained.json", f"{given.model}/trained.json")
     kind = next(token for token in tokens if token.startswith("@"))
     register = next(token for token in tokens if token.startswith("%"))

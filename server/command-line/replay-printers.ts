@@ -13,7 +13,7 @@ export interface ReplayPrinter {
 }
 
 export interface PrintOptions {
-  /** Whether a model was given, so that which sentence was spoken is worth a word. */
+  /** Whether a model words the answers, so that which sentence was spoken is worth a word. */
   readonly hasPhraser: boolean;
 }
 

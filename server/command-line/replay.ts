@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
 import type { Phraser } from '../../core/replies/phrasing.ts';
 import type { TurnInput } from '../../core/turn/turn.ts';
-import { type LoadedPhraser, loadPhraser } from '../phraser/transformers-phraser.ts';
+import { loadPhraser, OWN_MODEL } from '../phraser/transformers-phraser.ts';
 import type { Command } from './command.ts';
 import { parseOptions } from './options.ts';
 import { createPlayer, alternativesToActOn } from './player.ts';
@@ -16,7 +16,7 @@ import { parseVisitFile } from './visit-file.ts';
 import type { Step } from './visit-file.ts';
 import { wrongCall } from './wrong-call.ts';
 
-const USAGE = `gloveside replay FILE [--json] [--phrasing-model FOLDER]
+const USAGE = `gloveside replay FILE [--json] [--phrasing off | --phrasing-model FOLDER]
   A visit from a text file: the dialogue as it would be spoken, then the visit note.
   In the file: a sentence a line, "# …" a comment, "@ 14:05" sets the clock (it starts at 08:00 and
   goes on a minute a sentence; timers ring by it), "@ 2026-08-20" sets the day (it starts on 2026-01-05),
@@ -24,15 +24,16 @@ const USAGE = `gloveside replay FILE [--json] [--phrasing-model FOLDER]
   before it in the file are known to it.
 
   --json                    one JSON object a sentence, then one with the note
-  --phrasing-model FOLDER   lets a local language model word the answers: a folder with config.json,
-                            tokenizer.json, tokenizer_config.json and onnx/model*.onnx. A sentence of
-                            its own is spoken only when every number, unit, name and direction in it is
-                            the answer's; the built-in sentence is spoken otherwise, and for cautions,
-                            refusals and questions always. With --json, "phrased" tells which it was.
-                            Nothing is fetched from a network.`;
+  --phrasing off            says every answer by its built-in sentence. Otherwise a small language model on
+                            this machine words it: a sentence of the model's is spoken only when every
+                            number, unit, name and direction in it is the answer's, the built-in one
+                            otherwise, and for cautions always. With --json, "phrased" tells which it was.
+  --phrasing-model FOLDER   words the answers by another model: a folder with config.json, tokenizer.json,
+                            tokenizer_config.json and onnx/model*.onnx. Nothing is fetched from a network.`;
 
 const OPTIONS = {
   json: { type: 'boolean', default: false },
+  phrasing: { type: 'string' },
   'phrasing-model': { type: 'string' },
 } as const;
 
@@ -46,7 +47,11 @@ export const replayCommand: Command = {
     if (others.length > 0) return wrongCall(terminal, 'replay', 'it replays one file at a time');
     const read = await readSteps(file);
     if (read.kind === 'unreadable') return failed(terminal, read.why);
-    const found = await findPhraser(parsed.values['phrasing-model']);
+    const { phrasing, 'phrasing-model': model } = parsed.values;
+    if (phrasing !== undefined && (phrasing !== 'off' || model !== undefined)) {
+      return wrongCall(terminal, 'replay', PHRASING_WAYS);
+    }
+    const found = await findPhraser({ isOff: phrasing === 'off', model }, terminal);
     if (found.kind === 'failed') return failed(terminal, found.message);
     const printer = REPLAY_PRINTERS[parsed.values.json ? 'json' : 'dialogue'];
     return replay({ file, steps: read.steps, terminal, printer, phraser: found.phraser });
@@ -74,10 +79,27 @@ async function readSteps(file: string): Promise<ReadSteps> {
     : { kind: 'unreadable', why: `${file} line ${visit.line}: ${visit.why}` };
 }
 
-type FoundPhraser = LoadedPhraser | { readonly kind: 'none'; readonly phraser: null };
+type FoundPhraser =
+  | { readonly kind: 'found'; readonly phraser: Phraser | null }
+  | { readonly kind: 'failed'; readonly message: string };
 
-async function findPhraser(folder: string | undefined): Promise<FoundPhraser> {
-  return folder === undefined ? { kind: 'none', phraser: null } : loadPhraser(folder);
+const PHRASING_WAYS = 'either --phrasing off or --phrasing-model FOLDER, or neither';
+
+interface WantedPhraser {
+  readonly isOff: boolean;
+  readonly model: string | undefined;
+}
+
+/** Our own model is only a nicer way to say it: where it cannot be loaded the visit is replayed without. */
+async function findPhraser(wanted: WantedPhraser, terminal: Terminal): Promise<FoundPhraser> {
+  if (wanted.isOff) return { kind: 'found', phraser: null };
+  const loaded = await loadPhraser(wanted.model ?? OWN_MODEL);
+  if (loaded.kind === 'loaded') return { kind: 'found', phraser: loaded.phraser };
+  if (wanted.model !== undefined) return loaded;
+  terminal.complain(
+    `gloveside replay: ${loaded.message}; every answer is said by its built-in sentence`,
+  );
+  return { kind: 'found', phraser: null };
 }
 
 interface Replay {

@@ -173,6 +173,7 @@ function wordsToBodies(words: string): readonly EventBody[] {
 export interface Script {
   readonly audible?: boolean;
   readonly takeTurn?: Ports['takeTurn'];
+  readonly phraser?: Ports['phraser'];
   readonly writes?: Ports['writes'];
   /** A visit that was open when the page last lived. */
   readonly visit?: VisitState;
@@ -235,6 +236,7 @@ export function stage(options: Script = {}): Stage {
     voice: voice.voice,
     ids: { next: () => `01KAXDEV00${String((made += 1)).padStart(16, '0')}` },
     takeTurn: options.takeTurn ?? scriptedTurn,
+    phraser: options.phraser ?? (() => null),
     sayNotKept: (why) => `not kept: ${why}.`,
     sayEngineChanged: (to) => `now by ${to}.`,
   };

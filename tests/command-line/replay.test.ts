@@ -37,7 +37,8 @@ const noteSchema = z.object({
 });
 
 async function replayed(file: string) {
-  const { status, printed, complaints } = await gloveside(['replay', '--json', file]);
+  const options = ['--json', '--phrasing', 'off'];
+  const { status, printed, complaints } = await gloveside(['replay', ...options, file]);
   expect([status, complaints]).toEqual([0, []]);
   const rows = printed.map((line): unknown => JSON.parse(line));
   const turns = rows.slice(0, -1).map((row) => turnSchema.parse(row));
@@ -138,7 +139,7 @@ describe('the demo visit', PATIENCE, () => {
   });
 
   it('reads as a dialogue, then the note', async () => {
-    const { status, printed } = await gloveside(['replay', DEMO]);
+    const { status, printed } = await gloveside(['replay', '--phrasing', 'off', DEMO]);
     expect(status).toBe(0);
     const text = printed.join('\n');
     for (const { said, reply } of visit.turns) {
@@ -244,6 +245,28 @@ describe('replay with a phrasing model', PATIENCE, () => {
     ]);
   });
 
+  it('speaks by our own model unless it is told otherwise, and the same each time', async () => {
+    const own = async () => {
+      const { status, printed, complaints } = await gloveside(['replay', file, '--json']);
+      expect([status, complaints]).toEqual([0, []]);
+      return printed.slice(0, -1).map((line) => turnRow.parse(JSON.parse(line)));
+    };
+    const [, answered, again] = await own();
+    expect(answered?.reply).toMatch(/\b250 psi\b/);
+    expect(answered?.phrased).toBe(answered?.reply !== 'Head is 250 psi.');
+    expect(again?.reply).toBe(answered?.reply);
+    expect(await own()).toEqual(await own());
+  });
+
+  it.each([['on'], ['off', '--phrasing-model', 'x']])(
+    'says which ways there are: --phrasing %s',
+    async (...options) => {
+      const { status, complaints } = await gloveside(['replay', file, '--phrasing', ...options]);
+      expect(status).toBe(2);
+      expect(complaints.join(' ')).toContain('either --phrasing off or --phrasing-model FOLDER');
+    },
+  );
+
   it.each([
     ['babbles', 'psi psi'],
     ['writes another number', 'Right now head reads 205 psi ##.'],
@@ -253,8 +276,8 @@ describe('replay with a phrasing model', PATIENCE, () => {
     expect(answered).toEqual({ reply: 'Head is 250 psi.', phrased: false });
   });
 
-  it('does not tell how a sentence came about where no model was given', async () => {
-    const { printed } = await gloveside(['replay', file, '--json']);
+  it('does not tell how a sentence came about where it is off', async () => {
+    const { printed } = await gloveside(['replay', file, '--json', '--phrasing', 'off']);
     expect(printed.join('\n')).not.toContain('phrased');
   });
 

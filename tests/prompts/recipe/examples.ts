@@ -5,7 +5,7 @@ import { promptTokens } from '../../../prompts/decode/prompt-tokens.ts';
 import { toTokens } from '../../../prompts/decode/sentence-tokens.ts';
 import { createDice } from '../../../prompts/decode/dice.ts';
 import { fill } from '../../../prompts/record/fill.ts';
-import { bySignature, isHeldOut } from './signature.ts';
+import { bySignature, heldOutOf } from './signature.ts';
 import type { Told } from './told.ts';
 
 /** A sentence that may be said of a record: `own` is the corpus's, `made` was put together from it. */
@@ -29,7 +29,7 @@ const HELD_AGAINST = 4;
 
 export function examplesOf(corpus: readonly CorpusLine[], told: readonly Told[]): Examples {
   const signatures = bySignature(told, HELD_AGAINST);
-  const heldOut = [...signatures.keys()].filter(isHeldOut);
+  const heldOut = heldOutOf([...signatures.keys()]);
   const made = madeFrom(corpus);
   const all = [...signatures].flatMap(([signature, alike]) =>
     heldOut.includes(signature)

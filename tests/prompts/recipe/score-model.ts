@@ -3,7 +3,7 @@
  * at the first try and within the tries, on combinations that were learnt and on those held out, and how much
  * of it is neither in the corpus nor put together from it. No sentence may have a number that is not its own.
  */
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readModelFolder } from '../../../server/phraser/model-folder.ts';
 import { loadPipeline } from '../../../server/phraser/load-pipeline.ts';
@@ -13,6 +13,7 @@ import type { Register } from '../../../prompts/record/phrase-record.ts';
 import { readCorpus } from '../../support/corpus.ts';
 import { madeFrom } from './examples.ts';
 import { phraseAll, scoreOf } from './score.ts';
+import { signatureOf } from './signature.ts';
 import { randomReplies } from './told.ts';
 
 const [folder = OWN_MODEL, count = '2000'] = process.argv.slice(2);
@@ -28,13 +29,15 @@ const known = {
   corpus: new Set(corpus.map(keyOf)),
   learnt: new Set([...corpus, ...madeFrom(corpus)].map(keyOf)),
 };
+const heldOut = readFileSync(join(folder, 'held-out.json'), 'utf8');
 const registersOf = (kind: string): readonly Register[] => [
   ...new Set(lexicon.groups.filter((group) => group.kind === kind).map(({ register }) => register)),
 ];
 const all = randomReplies(Number(count), 4099).flatMap((told, index) => {
   const registers = registersOf(told.record.kind);
   const register = registers[index % registers.length];
-  return register ? [{ told, register }] : [];
+  const isHeldOut = heldOut.includes(JSON.stringify(signatureOf(told.record)));
+  return register ? [{ told, register, isHeldOut }] : [];
 });
 const began = performance.now();
 const scored = await phraseAll(write, lexicon, all);

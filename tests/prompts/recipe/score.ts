@@ -5,7 +5,6 @@ import {
 } from '../../../prompts/decode/phrase-in-tries.ts';
 import type { Lexicon } from '../../../prompts/decode/lexicon.ts';
 import type { Register } from '../../../prompts/record/phrase-record.ts';
-import { isHeldOut, signatureOf } from './signature.ts';
 import type { Told } from './told.ts';
 
 /** What came of a number of records. */
@@ -29,15 +28,15 @@ export interface Scored {
 export async function phraseAll(
   write: Writer,
   lexicon: Lexicon,
-  all: readonly { readonly told: Told; readonly register: Register }[],
+  all: readonly { readonly told: Told; readonly register: Register; readonly isHeldOut: boolean }[],
 ): Promise<readonly Scored[]> {
   const scored: Scored[] = [];
   let last: Phrased | null = null;
-  for (const [seed, { told, register }] of all.entries()) {
+  for (const [seed, { told, register, isHeldOut }] of all.entries()) {
     const { record, passes } = told;
     const phrased = await phraseInTries(write, lexicon, { record, register, passes, seed, last });
     last = phrased ?? last;
-    scored.push({ told, phrased, isHeldOut: isHeldOut(signatureOf(record)) });
+    scored.push({ told, phrased, isHeldOut });
   }
   return scored;
 }

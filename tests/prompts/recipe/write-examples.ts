@@ -28,6 +28,7 @@ const lines = all.map(({ origin, prompt, sentence }) =>
 mkdirSync(folder, { recursive: true });
 writeFileSync(join(folder, 'examples.tsv.gz'), gzipSync(`${lines.join('\n')}\n`));
 writeFileSync(join(folder, 'lexicon.json'), `${JSON.stringify(lexicon)}\n`);
+writeFileSync(join(folder, 'held-out.json'), `${JSON.stringify(heldOut, null, 2)}\n`);
 const own = all.filter(({ origin }) => origin === 'own').length;
 console.log(
   `${all.length} sentences (${own} as written in the corpus) for ${signatures.length} combinations of ` +
