@@ -46,7 +46,9 @@ describe('the page and the phrasing model', () => {
     for (let time = 0; time < times; time += 1) {
       await typeWords(page, "what's my superheat");
       await replyHas(page, 9.6);
-      await expect.poll(() => page.getByTestId('field').getAttribute('data-mode')).not.toBe('thinking');
+      await expect
+        .poll(() => page.getByTestId('field').getAttribute('data-mode'))
+        .not.toBe('thinking');
       told.push(await page.getByTestId('reply').innerText());
     }
     return told;
