@@ -1,5 +1,41 @@
 import type { CorpusLine } from './corpus-line.ts';
 
+/** How a visit is told on paper; where one does not fit its sentence, the guard leaves it out. */
+const OF_THE_NOTE: readonly (readonly string[])[] = [
+  ['you called us about', 'you called us because of', 'you asked us to come about'],
+  ['we came because of', 'we came about', 'we were called for', 'we were called because of'],
+  ['we found that', 'we saw that', 'it turned out that', 'on the unit we found that'],
+  ['when we looked', 'when we got there', 'when we looked the unit over', 'on the unit itself'],
+  ['by what we measured', 'going by our readings', 'by our readings', 'going by what we measured'],
+  ['when that happens', 'once that happens', 'in that state', 'left like that', 'with that'],
+  ['if that is so', 'if that is the cause', 'if that is what it was', 'if so'],
+  ['the temperature inside', 'the temperature in the box', 'the box'],
+  ['came down', 'went down', 'dropped', 'fell'],
+  ['went up', 'rose', 'climbed'],
+  ['stayed', 'remained', 'held'],
+  ['where it should be', 'where it belongs'],
+  ['took out', 'recovered'],
+  ['put in', 'added', 'filled in'],
+  ['our recommendation is', 'our advice is'],
+  [
+    'what is still to do is',
+    'the next thing to do is',
+    'the next step is',
+    'what is left to do is',
+  ],
+  ['still to be done', 'left to be done', 'still to do'],
+  ['when we left', 'as we left it', 'as it stands'],
+  ['we will come back', 'we will be back', 'we have to come back'],
+  ['another visit is needed', 'there will be another visit'],
+  ['called for', 'called out for', 'went out for'],
+  ['findings', 'found on the unit', 'what was found'],
+  ['the readings before work', 'the readings'],
+  ['by the scale', 'by weight'],
+  ['return visit', 'another visit'],
+  ['on the visit', 'on site'],
+  ['about the product we noted', 'our note on the product', 'what we noted of the product'],
+];
+
 /** Words that may stand for each other without changing what is said: no number, direction or degree. */
 const GROUPS: readonly (readonly string[])[] = [
   ['right now', 'just now', 'at the moment'],
@@ -8,6 +44,7 @@ const GROUPS: readonly (readonly string[])[] = [
   ['so', 'which means'],
   ['over', 'above'],
   ['under', 'below'],
+  ...OF_THE_NOTE,
 ];
 
 const SWAPS: readonly (readonly [string, string])[] = GROUPS.flatMap((group) =>

@@ -70,10 +70,34 @@ function wordFault(
   return unknown === undefined ? null : rejected('unknownWord', unknown);
 }
 
-/** It ends with a full stop, no two marks meet, and no two of the same words. */
+/** Small words that a sentence may need twice; any other that comes twice is a sentence that lost its way. */
+const AGAIN = new Set(
+  'a and as at came charge for from if in is it of on our so that the this to was we what when with you'.split(
+    ' ',
+  ),
+);
+
+/** What no sentence of ours is built like, and what would let it say more than its slots do. */
+const ODD = [
+  // Two marks, a word doubled, an end without its full stop.
+  /(?:^|[,.:;] )[,.:;]/,
+  /(?:^| )([a-z]+) \1(?= )/,
+  /[^.]$/,
+  // "Because we left it, it must stay off": a reason stands in a slot or nowhere.
+  /(?:^| )because (?!\{|of |, if )/,
+  // "When we looked, and we found": nothing was said yet that "and" could go on from.
+  /(?:^|\. )[^{.]* , and /,
+  /(?:^| )were (?!called |there )/,
+  /(?:looked|got there|unit over|unit itself) , (?!\{found\})/,
+  / inside .* in the box | in the box .* inside /,
+];
+
 function markFault(reading: string): GuardedPassage | null {
-  const odd = /(?:^|[,.:;] )[,.:;]|(?:^| )([a-z]+) \1(?= )|[^.]$/.exec(reading);
-  return odd ? rejected('strangeCharacter', odd[0]) : null;
+  const odd = ODD.map((pattern) => pattern.exec(reading)).find((found) => found !== null);
+  if (odd) return rejected('strangeCharacter', odd[0]);
+  const words = reading.split(' ').filter((word) => /^[a-z]/.test(word) && !AGAIN.has(word));
+  const twice = words.find((word, at) => words.indexOf(word) !== at);
+  return twice === undefined ? null : rejected('unknownWord', twice);
 }
 
 function frameFault(

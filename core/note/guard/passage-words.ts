@@ -11,7 +11,7 @@ export const PASSAGE_WORDS: Readonly<Record<PassageKind, ReadonlySet<string>>> =
     `a about also and asked at because behind by call called came cause caused circuit come comes complaint
     customer's down electrical findings followed for found from going got in into it looked measured measurements
     of on our out over point points power saw that the there through to told traced unit us voltages was we went
-    were what when which you`,
+    were what when which you come itself turned`,
   ),
   meaning: words(
     `as because does for happens in is it like long matters means of once reason so state that the trouble unit
@@ -19,7 +19,7 @@ export const PASSAGE_WORDS: Readonly<Record<PassageKind, ReadonlySet<string>>> =
   ),
   done: words(
     `a all an and as at because billable by did done for here in is it of on our put repair right so technician
-    that the there this time to today visit we went were what while with work`,
+    that the there this time to today visit site we went were what while with work`,
   ),
   refrigerant: words(
     `a added and away billable by came charged filled from got in it kind lost of on out put recovered refrigerant
@@ -42,7 +42,7 @@ export const PASSAGE_WORDS: Readonly<Record<PassageKind, ReadonlySet<string>>> =
     visit was we when with you`,
   ),
   todo: words(
-    `a advice advise an and are as be because comes do done following follow-up for from here is it left needs next
+    `a advice advise an and are as be because comes do done following follow-up left quoted for from here is it left needs next
     on one our quote reason recommend recommendation recommendations recommended step steps still the these thing
     things this to visit we what work you`,
   ),

@@ -65,6 +65,7 @@ function toldIn(
   for (const line of lines) {
     if (origin === 'made' && found.length >= MOST_MADE) break;
     if (line.kind !== first.record.kind || !suits(line, first.record)) continue;
+    if (first.register !== undefined && line.register !== first.register) continue;
     if (!alike.every(({ record, passes }) => passes(fill(line.sentence, record)?.text ?? ''))) {
       continue;
     }

@@ -1,5 +1,5 @@
 /**
- * Scores a phrasing model on random verdicts: `npm run phrasing:score -- [FOLDER] [COUNT]`. Prints what passed
+ * Scores a phrasing model on random verdicts and notes: `npm run phrasing:score -- [FOLDER] [COUNT]`. Prints what passed
  * at the first try and within the tries, on combinations that were learnt and on those held out, and how much
  * of it is neither in the corpus nor put together from it. No sentence may have a number that is not its own.
  */
@@ -14,7 +14,7 @@ import { readCorpus } from '../../support/corpus.ts';
 import { madeFrom } from './examples.ts';
 import { phraseAll, scoreOf } from './score.ts';
 import { signatureOf } from './signature.ts';
-import { randomReplies } from './told.ts';
+import { randomNotes, randomReplies } from './told.ts';
 
 const [folder = OWN_MODEL, count = '2000'] = process.argv.slice(2);
 const found = await readModelFolder(folder);
@@ -23,7 +23,7 @@ if (found.kind === 'unusable' || found.lexicon === null)
 const { lexicon } = found;
 const write = await createSlotWriter(await loadPipeline(found.path, found.dtype));
 
-const corpus = readCorpus('replies');
+const corpus = [...readCorpus('replies'), ...readCorpus('note')];
 const keyOf = ({ kind, sentence }: { kind: string; sentence: string }) => `${kind} ${sentence}`;
 const known = {
   corpus: new Set(corpus.map(keyOf)),
@@ -33,10 +33,11 @@ const heldOut = readFileSync(join(folder, 'held-out.json'), 'utf8');
 const registersOf = (kind: string): readonly Register[] => [
   ...new Set(lexicon.groups.filter((group) => group.kind === kind).map(({ register }) => register)),
 ];
-const all = randomReplies(Number(count), 4099).flatMap((told, index) => {
+const notes = randomNotes(Math.ceil(Number(count) / 10), 4099).slice(0, Number(count));
+const all = [...randomReplies(Number(count), 4099), ...notes].flatMap((told, index) => {
   const registers = registersOf(told.record.kind);
-  const register = registers[index % registers.length];
-  const isHeldOut = heldOut.includes(JSON.stringify(signatureOf(told.record)));
+  const register = told.register ?? registers[index % registers.length];
+  const isHeldOut = heldOut.includes(JSON.stringify(signatureOf(told)));
   return register ? [{ told, register, isHeldOut }] : [];
 });
 const began = performance.now();

@@ -1,17 +1,18 @@
-import type { PhraseRecord } from '../../../prompts/record/phrase-record.ts';
 import type { Told } from './told.ts';
 
-/** All that a model is told of a record: two with one signature differ in their numbers and names alone. */
-export function signatureOf({ kind, fields, slots }: PhraseRecord): string {
+/** All that a model is told of a record and its reader: two with one signature differ in their numbers and names alone. */
+export function signatureOf({ record, register }: Told): string {
+  const { kind, fields, slots } = record;
   const roles = Object.entries(slots).map(([role, { required }]) => (required ? `${role}!` : role));
-  return [kind, ...fields.map((field) => `+${field}`), ...roles].join(' ');
+  const reader = register === undefined ? [] : [`%${register}`];
+  return [kind, ...reader, ...fields.map((field) => `+${field}`), ...roles].join(' ');
 }
 
 /** A few of each signature, to hold a sentence against. */
 export function bySignature(all: readonly Told[], each: number): ReadonlyMap<string, Told[]> {
   const found = new Map<string, Told[]>();
   for (const told of all) {
-    const signature = signatureOf(told.record);
+    const signature = signatureOf(told);
     const alike = found.get(signature) ?? [];
     if (alike.length < each) found.set(signature, [...alike, told]);
   }

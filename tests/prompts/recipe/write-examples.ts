@@ -9,17 +9,18 @@ import { gzipSync } from 'node:zlib';
 import { readCorpus } from '../../support/corpus.ts';
 import { examplesOf } from './examples.ts';
 import { lexiconOf } from './lexicon-of.ts';
-import { randomReplies } from './told.ts';
+import { randomNotes, randomReplies } from './told.ts';
 
 const SEED = 20261125;
 const VERDICTS = 60_000;
+const VISITS = 6_000;
 
 const [folder] = process.argv.slice(2);
 if (folder === undefined) throw new Error('say which folder to write: write-examples.ts FOLDER');
 
 const { all, signatures, heldOut } = examplesOf(
-  readCorpus('replies'),
-  randomReplies(VERDICTS, SEED),
+  [...readCorpus('replies'), ...readCorpus('note')],
+  [...randomReplies(VERDICTS, SEED), ...randomNotes(VISITS, SEED)],
 );
 const lexicon = lexiconOf(all);
 const lines = all.map(({ origin, prompt, sentence }) =>
