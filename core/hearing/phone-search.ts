@@ -1,6 +1,7 @@
+import { type FlatGraph, flatGraph } from './flat-graph.ts';
+import type { PhoneGraph } from './phone-graph.ts';
 import { type Standing, standings } from './standing.ts';
-import type { GraphNode, PhoneArc, PhoneGraph } from './phone-graph.ts';
-import { type Arrival, createWordings, keepArrival, keepToken, type Token } from './tokens.ts';
+import { type Token, TokenStore, WordPaths } from './tokens.ts';
 
 /** How far the search looks. Scores are in nats, the unit of the acoustic model's log posteriors. */
 export interface SearchSettings {
@@ -54,184 +55,232 @@ export function createPhoneSearch(graph: PhoneGraph, settings: SearchSettings): 
   return new FrameSearch(graph, settings);
 }
 
-/** Where every token is after a frame. */
+/** Where every token is after a frame: in the sound of an arc, or resting at a node. */
 interface Front {
-  readonly resting: Map<number, Token[]>;
-  readonly sounding: Map<PhoneArc, Token[]>;
-  best: number;
+  readonly sounding: TokenStore;
+  readonly resting: TokenStore;
 }
 
-const noFront = (): Front => ({ resting: new Map(), sounding: new Map(), best: -Infinity });
+const newToken = (): Token => ({ path: -1, score: 0, acoustic: 0, phone: BLANK });
 
 class FrameSearch implements PhoneSearch {
-  readonly #graph: PhoneGraph;
+  readonly #graph: FlatGraph;
   readonly #settings: SearchSettings;
   readonly #standingAt: (node: number) => Standing;
-  readonly #wordPath = createWordings();
+  readonly #paths: WordPaths;
   /** Log posterior of the best path without a grammar, up to each frame. */
   readonly #free = [0];
   #front: Front;
+  #next: Front;
+  /** Tokens between sounds, at the nodes they come through within one frame. */
+  readonly #arrivals: TokenStore;
+  /** Score of the best of the front, and of what is seen so far of the next. */
+  #best = 0;
+  #nextBest = -Infinity;
+  // Two tokens for all of it: a million objects a second would keep the collector busy.
+  readonly #token = newToken();
+  readonly #entering = newToken();
 
   constructor(graph: PhoneGraph, settings: SearchSettings) {
-    this.#graph = graph;
+    this.#graph = flatGraph(graph);
     this.#settings = settings;
     this.#standingAt = standings(graph);
-    const first: Token = { path: null, score: 0, acoustic: 0 };
-    this.#front = { ...noFront(), resting: new Map([[graph.start, [first]]]), best: 0 };
+    this.#paths = new WordPaths(this.#graph.words.length + 1);
+    this.#front = this.#emptyFront();
+    this.#next = this.#emptyFront();
+    // Two ways to come by the same words (by a blank and by a sound) must not crowd out others.
+    this.#arrivals = new TokenStore(this.#graph.nodeCount, 2 * settings.wordings, this.#paths);
+    this.#front.resting.keep(graph.start, newToken());
   }
 
   readonly accept = (frame: Float32Array): void => {
-    const next = noFront();
-    for (const [arc, tokens] of this.#front.sounding) {
-      for (const token of tokens) this.#sound(next, arc, heard(token, frame, arc.phone));
-    }
-    this.#throughNodes((node, arrivals) => this.#leave(next, { node, arrivals, frame }));
-    this.#free.push((this.#free.at(-1) ?? 0) + frame.reduce((most, each) => Math.max(most, each)));
-    this.#front = next;
+    this.#nextBest = -Infinity;
+    this.#stay(frame);
+    this.#throughNodes((node) => this.#leave(node, frame));
+    this.#free.push((this.#free.at(-1) ?? 0) + greatest(frame));
+    [this.#front, this.#next] = [this.#next, this.#front];
+    this.#next.sounding.clear();
+    this.#next.resting.clear();
+    this.#best = this.#nextBest;
   };
 
   readonly best = (): Hypothesis | null => {
-    const [best] = this.#tokens().sort((one, other) => other.score - one.score);
-    return best === undefined ? null : this.#hypothesis(best);
+    const found = this.#bestToken();
+    return found === null ? null : this.#hypothesis(found.token);
   };
 
   readonly standing = (): Standing => {
-    const ends = [...this.#front.resting, ...endsOf(this.#front.sounding)];
-    const [best] = ends
-      .flatMap(([node, tokens]) => tokens.map((token) => ({ node, score: token.score })))
-      .sort((one, other) => other.score - one.score);
-    return best === undefined ? 'incomplete' : this.#standingAt(best.node);
+    const found = this.#bestToken();
+    return found === null ? 'incomplete' : this.#standingAt(found.node);
   };
 
   readonly finish = (): readonly Hypothesis[] => {
-    const whole: Token[] = [];
-    this.#throughNodes((node, arrivals) => {
+    const ends = new TokenStore(1, this.#settings.wordings, this.#paths);
+    this.#throughNodes((node) => {
       if (node !== this.#graph.end) return;
-      for (const { token } of arrivals) keepToken(whole, token, this.#settings.wordings);
+      for (const token of tokensAt(this.#arrivals, node)) ends.keep(0, { ...token, phone: BLANK });
     });
-    return whole.sort((one, other) => other.score - one.score).map(this.#hypothesis);
+    return tokensAt(ends, 0)
+      .sort((one, other) => other.score - one.score)
+      .map(this.#hypothesis);
   };
 
-  /** Lets every token that ends a sound, or rests, pass on as far as it can without one. */
-  #throughNodes(visit: (node: number, arrivals: readonly Arrival[]) => void): void {
-    const waiting: (Arrival[] | undefined)[] = [];
-    const arrive = (node: number, arrival: Arrival): void => {
-      const arrivals = (waiting[node] ??= []);
-      // Two ways to come by the same words (by a blank and by a sound) must not crowd out others.
-      keepArrival(arrivals, arrival, 2 * this.#settings.wordings);
+  #emptyFront(): Front {
+    const { arcCount, nodeCount } = this.#graph;
+    const { wordings } = this.#settings;
+    return {
+      sounding: new TokenStore(arcCount, wordings, this.#paths),
+      resting: new TokenStore(nodeCount, wordings, this.#paths),
     };
-    const limit = this.#front.best - this.#settings.beam;
-    for (const [node, tokens] of this.#front.resting) {
-      for (const token of tokens) if (token.score >= limit) arrive(node, { token, phone: BLANK });
+  }
+
+  /** The sounds go on. */
+  #stay(frame: Float32Array): void {
+    const { sounding } = this.#front;
+    const token = this.#token;
+    for (const arc of sounding.places) {
+      const posterior = frame[this.#graph.arcPhone[arc] ?? BLANK] ?? -Infinity;
+      for (let nth = 0; nth < sounding.count(arc); nth += 1) {
+        sounding.read(arc, nth, token);
+        token.score += posterior;
+        token.acoustic += posterior;
+        if (this.#isNear(token.score)) this.#next.sounding.keep(arc, token);
+      }
     }
-    for (const [{ to, phone }, tokens] of this.#front.sounding) {
-      for (const token of tokens) if (token.score >= limit) arrive(to, { token, phone });
+  }
+
+  /** Lets every token that ends a sound, or rests, pass on as far as it can without one. */
+  #throughNodes(visit: (node: number) => void): void {
+    const { arcPhone, arcTo, nodeCount } = this.#graph;
+    const { sounding, resting } = this.#front;
+    this.#arrivals.clear();
+    for (const node of resting.places) this.#arrive(resting, node, { node, phone: BLANK });
+    for (const arc of sounding.places) {
+      this.#arrive(sounding, arc, { node: arcTo[arc] ?? 0, phone: arcPhone[arc] ?? BLANK });
     }
     // Skips lead to higher numbers only, and so does this.
-    for (let node = 0; node < waiting.length; node += 1) {
-      const arrivals = waiting[node];
-      if (arrivals === undefined) continue;
-      for (const { to, logWeight } of this.#nodeAt(node).skips) {
-        for (const arrival of arrivals) arrive(to, weighed(arrival, logWeight));
+    for (let node = 0; node < nodeCount; node += 1) {
+      if (this.#arrivals.count(node) === 0) continue;
+      this.#skip(node);
+      visit(node);
+    }
+  }
+
+  #arrive(from: TokenStore, place: number, { node, phone }: Arriving): void {
+    const limit = this.#best - this.#settings.beam;
+    const token = this.#token;
+    for (let nth = 0; nth < from.count(place); nth += 1) {
+      from.read(place, nth, token);
+      token.phone = phone;
+      if (token.score >= limit) this.#arrivals.keep(node, token);
+    }
+  }
+
+  #skip(node: number): void {
+    const { skipsFrom, skipTo, skipWeight } = this.#graph;
+    const token = this.#token;
+    for (let skip = skipsFrom[node] ?? 0; skip < (skipsFrom[node + 1] ?? 0); skip += 1) {
+      for (let nth = 0; nth < this.#arrivals.count(node); nth += 1) {
+        this.#arrivals.read(node, nth, token);
+        token.score += skipWeight[skip] ?? 0;
+        this.#arrivals.keep(skipTo[skip] ?? 0, token);
       }
-      visit(node, arrivals);
     }
   }
 
-  #leave(next: Front, { node, arrivals, frame }: Leaving): void {
-    const { arcs, rests } = this.#nodeAt(node);
-    if (rests) {
-      for (const { token } of arrivals) this.#rest(next, node, heard(token, frame, BLANK));
-    }
-    for (const arc of arcs) {
-      for (const { token, phone } of arrivals) {
-        if (phone !== arc.phone) this.#enter(next, arc, { token, frame });
-      }
+  #leave(node: number, frame: Float32Array): void {
+    const { arcsFrom, rests } = this.#graph;
+    const [first = 0, end = 0] = [arcsFrom[node], arcsFrom[node + 1]];
+    for (let nth = 0; nth < this.#arrivals.count(node); nth += 1) {
+      this.#arrivals.read(node, nth, this.#token);
+      if (rests[node] === 1) this.#rest(node, frame);
+      for (let arc = first; arc < end; arc += 1) this.#enter(arc, frame);
     }
   }
 
-  #rest(next: Front, node: number, token: Token): void {
-    if (!this.#isNear(next, token.score)) return;
-    keepToken(listIn(next.resting, node), token, this.#settings.wordings);
+  #rest(node: number, frame: Float32Array): void {
+    const resting = this.#entering;
+    const posterior = frame[BLANK] ?? -Infinity;
+    resting.score = this.#token.score + posterior;
+    if (!this.#isNear(resting.score)) return;
+    resting.acoustic = this.#token.acoustic + posterior;
+    resting.path = this.#token.path;
+    resting.phone = BLANK;
+    this.#next.resting.keep(node, resting);
   }
 
-  #enter(next: Front, arc: PhoneArc, { token, frame }: Entering): void {
-    const inside = heard(token, frame, arc.phone);
-    const score = inside.score + this.#settings.phoneBonus;
-    if (!this.#isNear(next, score)) return;
-    const path =
-      arc.word === null ? token.path : this.#wordPath(token, arc.word, this.#free.length - 1);
-    this.#sound(next, arc, { ...inside, score, path });
-  }
-
-  #sound(next: Front, arc: PhoneArc, token: Token): void {
-    if (!this.#isNear(next, token.score)) return;
-    keepToken(listIn(next.sounding, arc), token, this.#settings.wordings);
+  #enter(arc: number, frame: Float32Array): void {
+    const phone = this.#graph.arcPhone[arc] ?? BLANK;
+    if (phone === this.#token.phone) return;
+    const entering = this.#entering;
+    const posterior = frame[phone] ?? -Infinity;
+    entering.score = this.#token.score + posterior + this.#settings.phoneBonus;
+    if (!this.#isNear(entering.score)) return;
+    entering.acoustic = this.#token.acoustic + posterior;
+    entering.phone = BLANK;
+    const word = this.#graph.arcWord[arc] ?? -1;
+    entering.path =
+      word < 0 ? this.#token.path : this.#paths.add(this.#token, word, this.#free.length - 1);
+    this.#next.sounding.keep(arc, entering);
   }
 
   /** Within the beam of the best seen so far in this frame. */
-  #isNear(next: Front, score: number): boolean {
-    next.best = Math.max(next.best, score);
-    return score >= next.best - this.#settings.beam;
+  #isNear(score: number): boolean {
+    if (score > this.#nextBest) this.#nextBest = score;
+    return score >= this.#nextBest - this.#settings.beam;
   }
 
-  #nodeAt(node: number): GraphNode {
-    return this.#graph.nodes[node] ?? NOWHERE;
-  }
-
-  #tokens(): Token[] {
-    return [...this.#front.resting.values(), ...this.#front.sounding.values()].flat();
+  /** The best token of the front, and the node it is at or leads to. */
+  #bestToken(): { readonly token: Token; readonly node: number } | null {
+    const { sounding, resting } = this.#front;
+    const all = [
+      ...resting.places.map((node) => ({ node, tokens: tokensAt(resting, node) })),
+      ...sounding.places.map((arc) => ({
+        node: this.#graph.arcTo[arc] ?? 0,
+        tokens: tokensAt(sounding, arc),
+      })),
+    ];
+    const [best] = all
+      .flatMap(({ node, tokens }) => tokens.map((token) => ({ node, token })))
+      .sort((one, other) => other.token.score - one.token.score);
+    return best ?? null;
   }
 
   readonly #hypothesis = ({ path, score, acoustic }: Token): Hypothesis => {
+    const { word, before, startFrame, acousticAtStart } = this.#paths;
     const words: TimedWord[] = [];
     let end = { frame: this.#free.length - 1, acoustic };
-    for (let at = path; at !== null; at = at.before) {
+    for (let at = path; at >= 0; at = before[at] ?? -1) {
+      const start = { frame: startFrame[at] ?? 0, acoustic: acousticAtStart[at] ?? 0 };
       words.unshift({
-        word: at.said.word,
-        startFrame: at.startFrame,
+        word: this.#graph.words[word[at] ?? -1] ?? '',
+        startFrame: start.frame,
         endFrame: end.frame,
-        acoustic: end.acoustic - at.acousticAtStart,
-        free: (this.#free[end.frame] ?? 0) - (this.#free[at.startFrame] ?? 0),
+        acoustic: end.acoustic - start.acoustic,
+        free: (this.#free[end.frame] ?? 0) - (this.#free[start.frame] ?? 0),
       });
-      end = { frame: at.startFrame, acoustic: at.acousticAtStart };
+      end = start;
     }
     return { words, score, acoustic, free: this.#free.at(-1) ?? 0 };
   };
 }
 
-interface Leaving {
+/** The node that a token comes to, and the sound it comes from. */
+interface Arriving {
   readonly node: number;
-  readonly arrivals: readonly Arrival[];
-  readonly frame: Float32Array;
+  readonly phone: number;
 }
 
-interface Entering {
-  readonly token: Token;
-  readonly frame: Float32Array;
+function tokensAt(store: TokenStore, place: number): Token[] {
+  return Array.from({ length: store.count(place) }, (_, nth) => {
+    const token = newToken();
+    store.read(place, nth, token);
+    return token;
+  });
 }
 
-const NOWHERE: GraphNode = { arcs: [], skips: [], rests: false };
-
-function heard(token: Token, frame: Float32Array, phone: number): Token {
-  const posterior = frame[phone] ?? -Infinity;
-  return { ...token, score: token.score + posterior, acoustic: token.acoustic + posterior };
-}
-
-function weighed(arrival: Arrival, logWeight: number): Arrival {
-  if (logWeight === 0) return arrival;
-  const { token } = arrival;
-  return { ...arrival, token: { ...token, score: token.score + logWeight } };
-}
-
-const endsOf = (sounding: ReadonlyMap<PhoneArc, Token[]>): (readonly [number, Token[]])[] =>
-  [...sounding].map(([{ to }, tokens]) => [to, tokens] as const);
-
-function listIn<Key>(lists: Map<Key, Token[]>, key: Key): Token[] {
-  let list = lists.get(key);
-  if (list === undefined) {
-    list = [];
-    lists.set(key, list);
-  }
-  return list;
+function greatest(frame: Float32Array): number {
+  let most = -Infinity;
+  for (const each of frame) if (each > most) most = each;
+  return most;
 }

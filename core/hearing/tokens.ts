@@ -1,83 +1,127 @@
-/** A wording so far, as a branch of the tree of all wordings: the same words are the same object. */
-export interface Said {
-  readonly word: string;
-  readonly following: Map<string, Said>;
-}
-
-/** The words of a token, the last first, with when each began. */
-export interface WordPath {
-  readonly said: Said;
-  readonly before: WordPath | null;
-  readonly startFrame: number;
-  readonly acousticAtStart: number;
-}
-
 /** One way through the grammar up to now. */
 export interface Token {
-  /** Null before the first word. */
-  readonly path: WordPath | null;
+  /** Its words so far: an index into WordPaths, −1 before the first. */
+  path: number;
   /** What it is ranked by, and the log posterior of its path alone. */
-  readonly score: number;
-  readonly acoustic: number;
+  score: number;
+  acoustic: number;
+  /** The sound it comes from, which may not follow at once. */
+  phone: number;
 }
 
-/** A token between sounds: the sound it comes from may not follow at once. */
-export interface Arrival {
-  readonly token: Token;
-  readonly phone: number;
-}
+/** The words of tokens, each path a link to the one before it: the same words have the same wording. */
+export class WordPaths {
+  readonly word: number[] = [];
+  readonly before: number[] = [];
+  readonly startFrame: number[] = [];
+  readonly acousticAtStart: number[] = [];
+  readonly #wording: number[] = [];
+  readonly #following = new Map<number, number>();
+  readonly #vocabulary: number;
 
-/** The tree of wordings of one utterance. */
-export function createWordings(): (token: Token, word: string, startFrame: number) => WordPath {
-  const none: Said = { word: '', following: new Map() };
-  return ({ path, acoustic }, word, startFrame) => {
-    const { following } = path?.said ?? none;
-    let said = following.get(word);
-    if (said === undefined) {
-      said = { word, following: new Map() };
-      following.set(word, said);
-    }
-    return { said, before: path, startFrame, acousticAtStart: acoustic };
-  };
-}
-
-const sameWords = (one: Token, other: Token): boolean => one.path?.said === other.path?.said;
-
-/** Keeps the best `most` tokens of different wordings, in no order. */
-export function keepToken(tokens: Token[], token: Token, most: number): void {
-  keep(tokens, token, { most, alike: sameWords, scoreOf });
-}
-
-/** As `keepToken`; those that come from different sounds are told apart too. */
-export function keepArrival(arrivals: Arrival[], arrival: Arrival, most: number): void {
-  keep(arrivals, arrival, { most, alike: sameArrival, scoreOf: arrivalScore });
-}
-
-const scoreOf = (token: Token): number => token.score;
-const arrivalScore = (arrival: Arrival): number => arrival.token.score;
-const sameArrival = (one: Arrival, other: Arrival): boolean =>
-  one.phone === other.phone && sameWords(one.token, other.token);
-
-interface Keeping<Kept> {
-  readonly most: number;
-  readonly alike: (one: Kept, other: Kept) => boolean;
-  readonly scoreOf: (kept: Kept) => number;
-}
-
-function keep<Kept>(list: Kept[], fresh: Kept, { most, alike, scoreOf }: Keeping<Kept>): void {
-  let place = list.findIndex((kept) => alike(kept, fresh));
-  if (place < 0 && list.length < most) {
-    list.push(fresh);
-    return;
+  constructor(vocabulary: number) {
+    this.#vocabulary = vocabulary;
   }
-  if (place < 0) place = worstOf(list, scoreOf);
-  const replaced = list[place];
-  if (replaced === undefined || scoreOf(replaced) < scoreOf(fresh)) list[place] = fresh;
+
+  /** The token's words and one more. */
+  add({ path, acoustic }: Token, word: number, startFrame: number): number {
+    const key = this.wording(path) * this.#vocabulary + word;
+    let wording = this.#following.get(key);
+    if (wording === undefined) {
+      wording = this.#following.size + 1;
+      this.#following.set(key, wording);
+    }
+    this.word.push(word);
+    this.before.push(path);
+    this.startFrame.push(startFrame);
+    this.acousticAtStart.push(acoustic);
+    return this.#wording.push(wording) - 1;
+  }
+
+  wording(path: number): number {
+    return this.#wording[path] ?? 0;
+  }
 }
 
-function worstOf<Kept>(list: readonly Kept[], scoreOf: (kept: Kept) => number): number {
-  return list.reduce((worst, kept, at) => {
-    const least = list[worst];
-    return least !== undefined && scoreOf(kept) < scoreOf(least) ? at : worst;
-  }, 0);
+/**
+ * The best few tokens at each of many places, those of a place differing in their words (and in the sound they come
+ * from, where that is told): in flat arrays, since a second of sound makes a hundred thousand tokens.
+ */
+export class TokenStore {
+  readonly #most: number;
+  readonly #paths: WordPaths;
+  readonly #counts: Int32Array;
+  readonly #path: Int32Array;
+  readonly #phone: Uint8Array;
+  readonly #score: Float64Array;
+  readonly #acoustic: Float64Array;
+  /** Where there are tokens, in order of arrival. */
+  readonly places: number[] = [];
+
+  constructor(places: number, most: number, paths: WordPaths) {
+    this.#most = most;
+    this.#paths = paths;
+    this.#counts = new Int32Array(places);
+    this.#path = new Int32Array(places * most);
+    this.#phone = new Uint8Array(places * most);
+    this.#score = new Float64Array(places * most);
+    this.#acoustic = new Float64Array(places * most);
+  }
+
+  count(place: number): number {
+    return this.#counts[place] ?? 0;
+  }
+
+  /** Copies the n-th token of a place into the one given. */
+  read(place: number, nth: number, into: Token): void {
+    const at = place * this.#most + nth;
+    into.path = this.#path[at] ?? -1;
+    into.phone = this.#phone[at] ?? 0;
+    into.score = this.#score[at] ?? -Infinity;
+    into.acoustic = this.#acoustic[at] ?? -Infinity;
+  }
+
+  /** Keeps a token where it is better than its like, or there is room, or it is better than the worst. */
+  keep(place: number, token: Token): void {
+    const count = this.count(place);
+    const first = place * this.#most;
+    let at = this.#alike(first, count, token);
+    if (at < 0 && count < this.#most) {
+      if (count === 0) this.places.push(place);
+      this.#counts[place] = count + 1;
+      this.#write(first + count, token);
+      return;
+    }
+    if (at < 0) at = this.#worst(first, count);
+    if ((this.#score[at] ?? 0) < token.score) this.#write(at, token);
+  }
+
+  clear(): void {
+    for (const place of this.places) this.#counts[place] = 0;
+    this.places.length = 0;
+  }
+
+  #write(at: number, { path, phone, score, acoustic }: Token): void {
+    this.#path[at] = path;
+    this.#phone[at] = phone;
+    this.#score[at] = score;
+    this.#acoustic[at] = acoustic;
+  }
+
+  #alike(first: number, count: number, { path, phone }: Token): number {
+    const wording = this.#paths.wording(path);
+    for (let at = first; at < first + count; at += 1) {
+      if (this.#phone[at] !== phone) continue;
+      if (this.#path[at] === path || this.#paths.wording(this.#path[at] ?? -1) === wording) return at;
+    }
+    return -1;
+  }
+
+  #worst(first: number, count: number): number {
+    let worst = first;
+    for (let at = first + 1; at < first + count; at += 1) {
+      if ((this.#score[at] ?? 0) < (this.#score[worst] ?? 0)) worst = at;
+    }
+    return worst;
+  }
 }
