@@ -55,9 +55,10 @@ export interface Ranking {
 
 /**
  * Over a trial model, whole grammar, six voices clean and at 10 dB: a beam of 15 found all that 25 found, at a
- * third of the time; a bonus of 2 to 3 nats a sound was best, less drops short words ("three" for "eight").
+ * third of the time; a bonus of 2 to 3 nats a sound was best, less drops short words ("three" for "eight"). Of 100
+ * sentences at 5 dB what was said is among 8 wordings 98 times, among 4 ("is", "was", "at" and "the" take them up) 96.
  */
-export const SEARCH_SETTINGS: SearchSettings = { beam: 15, phoneBonus: 2.5, wordings: 4 };
+export const SEARCH_SETTINGS: SearchSettings = { beam: 15, phoneBonus: 2.5, wordings: 8 };
 
 /** An opinion is scored however little it fits. */
 const ONE_WAY: SearchSettings = { ...SEARCH_SETTINGS, beam: Infinity, wordings: 1 };

@@ -112,7 +112,8 @@ export class TokenStore {
     const wording = this.#paths.wording(path);
     for (let at = first; at < first + count; at += 1) {
       if (this.#phone[at] !== phone) continue;
-      if (this.#path[at] === path || this.#paths.wording(this.#path[at] ?? -1) === wording) return at;
+      if (this.#path[at] === path || this.#paths.wording(this.#path[at] ?? -1) === wording)
+        return at;
     }
     return -1;
   }

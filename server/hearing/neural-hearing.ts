@@ -3,13 +3,17 @@ import type { Hearing } from '../../core/hearing/hearing.ts';
 import { combineGrammars, wordsOfGrammar } from '../../core/hearing/jsgf.ts';
 import { isGarbage } from '../../core/hearing/garbage.ts';
 import type { AcousticModel } from '../../core/hearing/listener.ts';
-import { createNeuralDecoder } from '../../core/hearing/neural-decoder.ts';
+import { createNeuralDecoder, type Ranking } from '../../core/hearing/neural-decoder.ts';
+import { neuralHearing } from '../../core/hearing/neural-hearing.ts';
 import type { NodeHearingOptions } from './node-hearing.ts';
 import { readDictionary } from './node-model.ts';
 
 export interface NeuralHearing {
   /** One utterance, mono samples at 16 kHz in −1..1, and what another engine heard in it. */
   readonly hear: (samples: Float32Array, opinion?: string) => Promise<Hearing>;
+  /** The same, before anything is judged, and the judgement: for measurements, which repeat the second alone. */
+  readonly rank: (samples: Float32Array, opinion?: string) => Promise<Ranking>;
+  readonly judge: (ranking: Ranking) => Hearing;
 }
 
 /** The neural engine in Node. Rejects when the grammar cannot be heard, saying why. */
@@ -33,5 +37,11 @@ export async function createNeuralHearing(
       await decoder.accept(samples);
       return decoder.finish(opinion);
     },
+    rank: async (samples, opinion) => {
+      decoder.start();
+      await decoder.accept(samples);
+      return decoder.rank(opinion);
+    },
+    judge: (ranking) => neuralHearing(ranking, pronunciations),
   };
 }

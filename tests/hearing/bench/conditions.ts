@@ -31,10 +31,8 @@ export function staged(speech: Float32Array, { snrDb, bandKhz }: Condition, seed
   return toPeak(bandKhz === 8 ? narrow(mixed) : mixed);
 }
 
-/** A fan alone, as loud as a recorder makes it. */
-export const fanAlone = (seconds: number, seed: number): Float32Array => toPeak(fan(seconds, seed));
-
-function toPeak(samples: Float32Array): Float32Array {
+/** As loud as a recorder makes it. */
+export function toPeak(samples: Float32Array): Float32Array {
   const peak = samples.reduce((most, sample) => Math.max(most, Math.abs(sample)), 1e-6);
   return samples.map((sample) => (sample / peak) * PEAK);
 }

@@ -55,31 +55,3 @@ function isClear(text: string): boolean {
   const { unclaimed, doubts } = understand(text, EMPTY_CONTEXT);
   return unclaimed.length === 0 && doubts.length === 0;
 }
-
-/** Talk that is for somebody else. Some of its words are ours. */
-export const STRAY_TALK = [
-  'my uncle went fishing on saturday',
-  'please call me a taxi tomorrow',
-  'the game last night was terrible',
-  'she said we could borrow the ladder',
-  'turn the radio down a little',
-  'where is the manager of this place',
-  'i will be there in about half an hour',
-  'can you hand me that flashlight',
-  'they moved to ohio five years ago',
-  'we had eight people for dinner on sunday',
-  'he wants forty dollars for the old bicycle',
-  'put those boxes next to the back door',
-  'did anybody feed the dog this morning',
-  'the truck is parked across the street',
-  'i told him twice and he still forgot',
-  'we close at ten on weekdays',
-  'my daughter turns seventeen in june',
-  'there is fresh coffee in the kitchen',
-  'the soup of the day is tomato',
-  'how many plates do we need for table six',
-  'somebody left the lights on again',
-  'could you sign here and print your name',
-  'the delivery came two hours late',
-  'i have not seen him since monday',
-] as const;

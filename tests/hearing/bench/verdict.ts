@@ -1,31 +1,33 @@
 import type { Hearing } from '../../../core/hearing/hearing.ts';
-import { chooseUnderstanding } from '../../../core/language/choose-understanding.ts';
 import { EMPTY_CONTEXT } from '../../../core/language/context.ts';
 import { understand } from '../../../core/language/understand.ts';
 import type { Utterance } from '../../../core/language/utterance.ts';
+import { takeIn } from '../../../core/turn/take-in.ts';
 
 /**
- * exact: every number and thing was understood as said. asked: something was wrong or left open, and the product
- * would ask about it before it keeps anything. wrong: taken without a question, and not what was said.
+ * exact: every number and thing was understood as said, and taken. checked: the same, but the product asks first.
+ * asked: something was wrong or left open, and the product asks before it keeps anything. wrong: taken without a
+ * question, and not what was said.
  */
-export type Verdict = 'exact' | 'asked' | 'wrong' | 'rejected';
+export const VERDICTS = ['exact', 'checked', 'asked', 'wrong', 'rejected'] as const;
+export type Verdict = (typeof VERDICTS)[number];
 
 /** What the product makes of the hearing, beside what it makes of the sentence itself. */
 export function verdictOn(sentence: string, { alternatives, rejected }: Hearing): Verdict {
   if (rejected !== undefined) return 'rejected';
-  const { chosen } = chooseUnderstanding(alternatives, EMPTY_CONTEXT, []);
+  const { choice, utterance } = takeIn(alternatives, EMPTY_CONTEXT, []);
+  const chosen = choice?.chosen ?? null;
   if (chosen === null) return 'rejected';
-  if (meaning(chosen.utterance) === meaning(understand(sentence, EMPTY_CONTEXT))) return 'exact';
-  return chosen.openNumbers > 0 || isAsked(chosen.utterance) ? 'asked' : 'wrong';
+  const right = meaning(chosen.utterance) === meaning(understand(sentence, EMPTY_CONTEXT));
+  const asks = chosen.openNumbers > 0 || utterance.doubts.length > 0;
+  if (right) return asks ? 'checked' : 'exact';
+  return asks ? 'asked' : 'wrong';
 }
-
-const isAsked = ({ doubts }: Utterance): boolean => doubts.length > 0;
 
 /** Whether anything would be kept of it: of noise and stray talk nothing should be. */
 export function isTaken({ alternatives, rejected }: Hearing): boolean {
   if (rejected !== undefined) return false;
-  const { chosen } = chooseUnderstanding(alternatives, EMPTY_CONTEXT, []);
-  return (chosen?.utterance.readings.length ?? 0) > 0;
+  return takeIn(alternatives, EMPTY_CONTEXT, []).utterance.readings.length > 0;
 }
 
 /** What is meant, without the words it was said in. */
