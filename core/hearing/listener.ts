@@ -6,8 +6,10 @@ export interface Listener {
   readonly accept: (samples: Float32Array) => Promise<readonly Float32Array[]>;
   /** The frames still inside; the samples after it begin a new utterance. */
   readonly flush: () => Promise<readonly Float32Array[]>;
-  /** Forgets what was heard. */
+  /** Forgets what was heard, but not how loud it was: the same voice goes on in the same room. */
   readonly reset: () => void;
+  /** Forgets all, as when nothing was heard yet. */
+  readonly forget: () => void;
 }
 
 export interface AcousticModel {
@@ -18,6 +20,14 @@ export interface AcousticModel {
 
 const SAMPLES = 'samples';
 const FRAMES = 'log_probabilities';
+/** The state that says how loud the loudest was lately, in dB above silence. */
+const LEVEL = 'level';
+/**
+ * From one utterance to the next: the next may be said more softly. A voice's faint first breath, heard at no level,
+ * became a word too many ("undo liquid line at twenty eight") in 2 of 50 readings without a room around them, and in
+ * 1 of 50 at 0, 6 and 12 dB below the utterance's own level.
+ */
+const LEVEL_LESS_DB = 6;
 const after = (name: string): string => `${name}_after`;
 /** 2 s at once: the network's inner maps of more would only fill the memory. */
 const LONGEST_PORTION = 32_000;
@@ -61,6 +71,12 @@ class StreamListener implements Listener {
   };
 
   readonly reset = (): void => {
+    const level = this.#levelKept();
+    this.forget();
+    if (level !== null) this.#state = { ...this.#state, [LEVEL]: level };
+  };
+
+  readonly forget = (): void => {
     this.#state = this.#freshState();
     this.#waiting = new Float32Array(0);
     this.#early = this.#delayFrames();
@@ -77,6 +93,15 @@ class StreamListener implements Listener {
     const early = Math.min(this.#early, frames.length);
     this.#early -= early;
     return frames.slice(early);
+  }
+
+  #levelKept(): OnnxTensor | null {
+    const { onnx, description } = this.#model;
+    const level = this.#state[LEVEL]?.data;
+    const shape = description.state[LEVEL];
+    if (!(level instanceof Float32Array) || shape === undefined) return null;
+    const less = level.map((each) => Math.max(0, each - LEVEL_LESS_DB));
+    return new onnx.Tensor('float32', less, shape);
   }
 
   #freshState(): Readonly<Record<string, OnnxTensor>> {

@@ -22,6 +22,8 @@ export interface NeuralDecoder {
   readonly warm: (jsgf: string) => void;
   /** Forgets what is open and begins an utterance. */
   readonly start: () => void;
+  /** Learns from a sound how loud the voice is, before an utterance; what was known of it is forgotten. */
+  readonly attune: (samples: Float32Array) => Promise<void>;
   /** Mono samples in −1..1 at 16 kHz, in any portions. */
   readonly accept: (samples: Float32Array) => Promise<void>;
   /** The best words so far, and whether they could be all. */
@@ -106,6 +108,11 @@ class GrammarDecoder implements NeuralDecoder {
     this.#frames = [];
     this.#peak = 0;
     this.#search = this.#graph === null ? null : createPhoneSearch(this.#graph, SEARCH_SETTINGS);
+  };
+
+  readonly attune = async (samples: Float32Array): Promise<void> => {
+    this.#listener.forget();
+    await this.#listener.accept(samples);
   };
 
   readonly accept = async (samples: Float32Array): Promise<void> => {

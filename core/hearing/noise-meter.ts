@@ -23,9 +23,9 @@ const NOISE_SHARE = 0.2;
 /** The quietest fifth of a steady noise lies by so much below its mean. */
 const QUIETEST_BELOW = 10 ** -0.1;
 /** What stands out of the noise by so much is a voice: flutter does not. */
-const STANDS_OUT_DB = 3.5;
-/** Shorter than a syllable it is a knock. */
-const LEAST_VOICE_FRAMES = 200 / FRAME_MS;
+const STANDS_OUT_DB = 4;
+/** Shorter than a word it is a knock, or flutter. */
+const LEAST_VOICE_FRAMES = 300 / FRAME_MS;
 const LEAST_POWER = 1e-10;
 
 export function createNoiseMeter(): NoiseMeter {

@@ -31,15 +31,19 @@ export async function createNeuralHearing(
   if (set.kind === 'unknownWords') {
     throw new Error(`No pronunciation is known for: ${set.words.join(', ')}.`);
   }
+  /** A recording's loudness is known before its first word; no recording hears of the one before. */
+  const take = async (samples: Float32Array): Promise<void> => {
+    await decoder.attune(samples);
+    decoder.start();
+    await decoder.accept(samples);
+  };
   return {
     hear: async (samples, opinion) => {
-      decoder.start();
-      await decoder.accept(samples);
+      await take(samples);
       return decoder.finish(opinion);
     },
     rank: async (samples, opinion) => {
-      decoder.start();
-      await decoder.accept(samples);
+      await take(samples);
       return decoder.rank(opinion);
     },
     judge: (ranking) => neuralHearing(ranking, pronunciations),

@@ -1,7 +1,12 @@
+import { join } from 'node:path';
+
 import { describe, expect, it } from 'vitest';
 
 import { parseJsgf } from '../../core/hearing/parse-jsgf.ts';
+import { createScratchFolder } from '../support/scratch-folder.ts';
 import { accepts } from './bench/accepts.ts';
+import { type Job, jobs } from './bench/jobs.ts';
+import { appendRows, readRows, type Row } from './bench/rows.ts';
 import { sampleHeard } from './bench/sentences.ts';
 import { isTaken, verdictOn } from './bench/verdict.ts';
 import { wilson } from './bench/wilson.ts';
@@ -42,6 +47,48 @@ describe('the hearing benchmark', () => {
     const held = ['head one', 'head is two one', 'no no head two no', 'head one head is two'];
     expect(held.filter((text) => !says(text))).toEqual([]);
     expect(['head', 'head is', 'one', 'head no', 'head one is'].filter(says)).toEqual([]);
+  });
+
+  const voices = ['one', 'other'].map((name) => ({
+    name,
+    heldOut: true,
+    say: () => new Float32Array(320).fill(0.5),
+  }));
+  const jobsOf = (at: number, of: number): readonly Job[] => [
+    ...jobs({ sentences: 9, minutes: 0.5, seed: 3, condition: '10 dB', voices, shard: { at, of } }),
+  ];
+  const nameOf = ({ kind, number, said, voice, condition }: Job): string =>
+    [kind, number, said, voice, condition].join();
+
+  it('hears the same whether in one process or divided among several', () => {
+    const whole = jobsOf(0, 1).map(nameOf);
+    const divided = [0, 1, 2].flatMap((at) => jobsOf(at, 3).map(nameOf));
+    expect(divided.toSorted()).toEqual(whole.toSorted());
+    expect(new Set(whole).size).toBe(whole.length);
+    expect(whole.filter((name) => name.startsWith('ours'))).toHaveLength(18);
+  });
+
+  it('makes the same sound again, talk and noise alike', () => {
+    const energies = (): readonly number[] =>
+      jobsOf(0, 3).map(({ sound }) => sound().reduce((sum, sample) => sum + sample ** 2, 0));
+    const found = energies();
+    expect(energies()).toEqual(found);
+    expect(found.every((energy) => energy > 0 && Number.isFinite(energy))).toBe(true);
+  });
+
+  it('keeps what was heard to a thousandth, run after run', async () => {
+    const folder = await createScratchFolder();
+    const row: Row = {
+      ...{ kind: 'ours', number: 3, said: 'head', voice: 'one', heldOut: true, condition: 'clean' },
+      ...{ seconds: 1.23456, cpuSeconds: { neural: 0.1, embedded: 0.2 }, snrDb: null },
+      ranking: { hypotheses: [], opinion: null, asked: true, peak: 0.5, voiced: true },
+      embedded: { alternatives: [] },
+    };
+    const file = join(folder.path, 'rows.gz');
+    appendRows(file, [row]);
+    appendRows(file, [{ ...row, number: 4 }]);
+    expect(readRows([file])).toEqual([3, 4].map((number) => ({ ...row, number, seconds: 1.235 })));
+    await folder.discard();
   });
 
   it('judges by what was meant', () => {

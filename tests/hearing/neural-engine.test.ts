@@ -70,6 +70,53 @@ describe('createListener', () => {
   });
 });
 
+describe('the loudness that a listener knows', () => {
+  /** A model that only tells its level: as given, or 60 dB once it heard a sound. */
+  function levelEar(): { readonly model: AcousticModel; readonly given: number[] } {
+    class Tensor {
+      readonly type: string;
+      readonly data: Float32Array;
+      constructor(type: string, data: Float32Array) {
+        this.type = type;
+        this.data = data;
+      }
+    }
+    const given: number[] = [];
+    const run = (inputs: Readonly<Record<string, { readonly data: unknown }>>) => {
+      const { samples, level } = inputs;
+      const [sound, before] = [samples?.data, level?.data];
+      if (!(sound instanceof Float32Array && before instanceof Float32Array)) throw new Error('?');
+      given.push(before[0] ?? NaN);
+      const after = sound.some((sample) => sample !== 0) ? 60 : (before[0] ?? 0);
+      return Promise.resolve({
+        log_probabilities: new Tensor('float32', new Float32Array(sound.length / 320)),
+        level_after: new Tensor('float32', Float32Array.of(after)),
+      });
+    };
+    const description = { phones: [''], samplesPerStep: 640, frameSamples: 320, delaySamples: 640 };
+    return {
+      model: {
+        onnx: { Tensor },
+        session: { run },
+        description: { ...description, state: { level: [1] } },
+      },
+      given,
+    };
+  }
+  const loud = new Float32Array(640).fill(0.5);
+
+  it('goes on to the next utterance a little lower, and no further when all is forgotten', async () => {
+    const { model: ear, given } = levelEar();
+    const listener = createListener(ear);
+    await listener.accept(loud);
+    await listener.flush();
+    await listener.accept(loud);
+    listener.forget();
+    await listener.accept(loud);
+    expect(given).toEqual([0, 60, 54, 0]);
+  });
+});
+
 describe('createNeuralDecoder', () => {
   const hear = async (decoder: NeuralDecoder, sound: Float32Array, opinion?: string) => {
     decoder.start();
