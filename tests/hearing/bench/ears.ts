@@ -5,7 +5,8 @@ import { PRONUNCIATIONS } from '../../../core/language/vocabulary/pronunciations
 import { createNeuralHearing } from '../../../server/hearing/neural-hearing.ts';
 import { openNeuralModel } from '../../../server/hearing/neural-model.ts';
 import { createNodeHearing } from '../../../server/hearing/node-hearing.ts';
-import { type EngineChoice, opinionOf } from '../../../server/hearing/open-hearer.ts';
+import { opinionOf } from '../../../core/hearing/second-opinion.ts';
+import type { EngineChoice } from '../../../server/hearing/open-hearer.ts';
 import { createNoiseMeter } from '../../../core/hearing/noise-meter.ts';
 import { createFramer } from '../../../core/hearing/framer.ts';
 import { RATE_HZ } from '../signals.ts';
