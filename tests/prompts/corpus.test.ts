@@ -6,16 +6,20 @@ import { parseCorpus } from '../../prompts/corpus/parse-corpus.ts';
 import { fill } from '../../prompts/record/fill.ts';
 import { recordOf } from '../../prompts/record/record-of.ts';
 import { readCorpus } from '../support/corpus.ts';
+import { circuitAnswer } from '../replies/random-circuit-verdicts.ts';
 import { settlingAnswer } from '../replies/random-settling-verdicts.ts';
 import { known } from '../replies/random-verdicts.ts';
+import { visitAnswer } from '../replies/random-visit-verdicts.ts';
 
 const EACH = 12;
 const LINES = readCorpus('replies');
 
-/** What settles has many sides that are there or not: more of it, so that each line meets a verdict it suits. */
+/** Some have many sides that are there or not: more of them, so that each line meets a verdict it suits. */
 const VERDICTS = [
   ...fc.sample(known, { numRuns: 6000, seed: 8 }),
   ...fc.sample(settlingAnswer, { numRuns: 6000, seed: 8 }),
+  ...fc.sample(circuitAnswer, { numRuns: 3000, seed: 8 }),
+  ...fc.sample(visitAnswer, { numRuns: 8000, seed: 8 }),
 ];
 const TOLD = VERDICTS.flatMap((verdict) => {
   const record = recordOf(verdict);

@@ -40,7 +40,7 @@ const switchAnswer: fc.Arbitrary<Known> = fc
 const nextPlace: fc.Arbitrary<Known> = fc
   .record({
     found: fc.constantFrom('searching', 'suspects', 'sound', 'contradiction'),
-    suspects: fc.subarray(CIRCUITS.flatMap(faultsOf), { maxLength: 5 }),
+    suspects: fc.subarray(CIRCUITS.flatMap(faultsOf), { minLength: 1, maxLength: 5 }),
     together: fc.boolean(),
     next: fc.option(leads),
   })

@@ -62,7 +62,7 @@ const row: fc.Arbitrary<MovedRow> = fc
     refrigerant: fc.option(fc.constantFrom(...REFRIGERANTS)),
     unit: fc.constant('oz' as const),
     in: fc.constantFrom(0, 4, 18.5, 96),
-    out: fc.constantFrom(0, 4, 12, 80),
+    out: fc.constantFrom(0, 4, 30, 120),
     lost: fc.constantFrom(0, 0, 3),
     unweighed: fc.constantFrom(0, 0, 1, 2),
   })
@@ -140,7 +140,10 @@ export const visitAnswer: fc.Arbitrary<Known> = fc.oneof(
   fc
     .record({
       rows: fc.array(row, { maxLength: 2 }),
-      charge: fc.option(size.map((value) => ({ value, unit: 'oz' as const }))),
+      charge: fc.option(
+        size.map((value) => ({ value, unit: 'oz' as const })),
+        { freq: 2 },
+      ),
     })
     .map((of): Known => ({ ...working, answer: 'moved', ...of })),
   keyOf(PROCEDURES).map((procedure): Known => ({ ...working, answer: 'stepsDone', procedure })),

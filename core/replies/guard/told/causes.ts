@@ -39,14 +39,14 @@ export function causesTold({ causes, notRead, next }: Causes): Told {
       : null,
     {
       fields: [],
-      slots: { next: { ...sentenceSlot(step.text), spoken: step.spoken.replace(/\.$/, '') } },
-      must: ['{next}'],
+      slots: { next: sentenceSlot(step) },
+      must: ['[now|] {next}'],
     },
   ]);
 }
 
 const LEADS =
-  '[most likely|likeliest|most likely it is|the likeliest is|it is most likely|that is most likely|it looks most like|looks most like|likeliest of all] [:|,|] {lead}|{lead} [is the likeliest|is most likely|leads so far|, most likely|is what it looks most like|most likely]';
+  '[most likely|likeliest|likeliest is|most likely it is|the likeliest is|it is most likely|that is most likely|it looks most like|looks most like|likeliest of all] [:|,|] {lead}|{lead} [is the likeliest|is most likely|leads so far|, most likely|is what it looks most like|most likely]';
 
 const SPEAKS_FOR =
   '[: |, by|by|, because of|, as|going by|on|for it :|, for it :|what speaks for it :|:|,] {for}|{for} [, so|: so|, which makes it|: that makes it|: that points that way|, all of it for that]';

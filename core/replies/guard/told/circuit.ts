@@ -35,7 +35,7 @@ const SWITCH_WAYS: Record<SwitchState, readonly string[]> = {
   partial: [
     '{across} at the {place} is only [part|some] of it|only [part|some] of it [gets to|is at|reaches] the {place} : {across}',
     '[that is|either|] a burnt contact [, or|or] a ghost [on the meter|]',
-    '[read|measure|take] it again with a low-impedance meter|a low-impedance meter [will tell|tells them apart] : [read|measure] it again',
+    '[read|measure|take] it again with a low-impedance meter|a low-impedance meter [will tell|tells them apart] [:|,|, so] [read|measure|take] it again',
   ],
   noPath: ['no path through the {place}|[the|] {place} has no path through it', IS_OPEN],
   path: [
@@ -96,7 +96,7 @@ const leadsPiece = (next: LeadsAt | null) =>
     : {
         fields: ['next'],
         slots: { next: wordSlot(leadsWords(next)) },
-        must: ['[next|then|now] [,|] {next} [next|]|{next} next'],
+        must: ['[next|then|now] [,|:|] {next}|{next} next'],
       };
 
 const ONLY_FIELD: Record<FaultMode, string> = { open: 'open', burnt: 'burnt', dead: 'dead' };
@@ -142,9 +142,9 @@ function searchingTold({ suspects, together: both, next }: NextPlaceAnswer): Tol
             'two things are wrong|[there are|it is] two things wrong',
           ],
         }
-      : null,
+      : { fields: ['oneFault'], must: [] },
     suspects.length > MOST_NAMED
-      ? null
+      ? { fields: ['many'], must: [] }
       : {
           fields: ['named'],
           slots: { suspects: wordSlot(suspectsSaid(suspects, both)) },

@@ -10,7 +10,7 @@ import { listSlot, wordSlot, type Told } from './told.ts';
 type Of<A extends HistoryAnswer['answer']> = Extract<HistoryAnswer, { readonly answer: A }>;
 
 const LAST_TIME =
-  '[the|] last [time|visit|here] [was|was on|:|,] {on}|[on|] {on} [was|is] the last [time|visit]|last here [on|] {on}|[it was|] {on} [,|:] [last time|the last visit]';
+  '[the|] last [time|visit|here] [was|was on|:|,] {on}|[on|] {on} [was|is] the last [time|visit]|last here [on|] {on}|[it was|] {on} [,|:] [last time|the last visit|the last time]';
 
 export function lastVisitTold({ on, today, found, did, left, moved }: Of<'lastVisit'>): Told {
   const pieces = [
@@ -67,7 +67,7 @@ export function lastDoneTold({ did, part, on, since, today }: Of<'lastDone'>): T
       fields: ['notDone'],
       slots: { work },
       must: [
-        'not on any visit I have [:|] {work}|{work} is not on any visit I have|no visit I have [has|shows|tells of] {work}|none of the visits I have [has|shows] {work}|I have no visit with {work}|{work} : not on any visit I have',
+        'not on any visit I have [:|] {work}|{work} is not on any visit I have|no visit I have [has|shows|tells of] {work}|none of the visits I have [has|shows] {work}|I have no visit with {work}|{work} : not on any visit I have|not on any [of the visits|visit] kept here [:|] {work}|{work} is on none of the visits kept here|{work} : on none of the visits kept here|[no visit|none of the visits] kept here [has|shows] {work}|no [record|trace] of {work} on any visit kept here|no visit with {work} is kept here|{work} , not on any visit kept here',
       ],
     },
     since === null

@@ -7,7 +7,7 @@ import type {
 } from '../../../advice/settling/settling-verdict.ts';
 import type { Amount } from '../../../units/amount.ts';
 import { SHORT_NAMES } from '../../names.ts';
-import { plain } from '../../said.ts';
+import { plain, type Said } from '../../said.ts';
 import { timerName, TIME_UP } from '../../timer-sentences.ts';
 import { span, together } from './settling.ts';
 import { amountSlot, wordSlot, type Told, type ToldSlot } from './told.ts';
@@ -236,7 +236,11 @@ function upPiece({ timer, minutes }: Timed, nth: string) {
   };
 }
 
-/** A whole sentence of ours, said word for word; the full stop is the sentence's around it. */
-export function sentenceSlot(sentence: string): ToldSlot {
-  return wordSlot(plain(sentence.replace(/\.$/, '')));
+/** A whole sentence of ours, said word for word: its full stop and its capital are the sentence's around it. */
+export function sentenceSlot(sentence: Said | string): ToldSlot {
+  const { text, spoken } = typeof sentence === 'string' ? plain(sentence) : sentence;
+  return wordSlot({ text: inMiddle(text), spoken: inMiddle(spoken) });
 }
+
+const inMiddle = (words: string): string =>
+  words.charAt(0).toLowerCase() + words.slice(1).replace(/\.$/, '');

@@ -19,7 +19,7 @@ export function leftOpenTold({ left, questions }: LeftOpen): Told {
       ? {
           fields: ['nothing'],
           must: [
-            '[nothing|nothing that] you told me [of|about|] is [left|still] open|nothing [is left|left] open that you told me [of|about|]|by what you told me nothing is [left|still] open',
+            '[nothing|nothing that] you told me [of|about|] is [left|still] open|nothing [is left|left] open that you told me [of|about|]|by what you told me , nothing is [left|still] open',
           ],
         }
       : {
@@ -30,7 +30,7 @@ export function leftOpenTold({ left, questions }: LeftOpen): Told {
           ],
         },
     questions === 0
-      ? null
+      ? { fields: ['noQuestions'], must: [] }
       : {
           fields: ['questions'],
           slots: { questions: wordSlot(counted(questions, 'question')) },
@@ -89,7 +89,11 @@ function rowPiece(row: MovedRow, nth: string) {
   const lostWords = lost === 0 ? '' : ` [,|and|, and] [lost ${at('lost')}|${at('lost')} lost]`;
   const missing = unweighed === 0 ? '' : ` [, and|and|,] ${at('missing')} not weighed`;
   return {
-    fields: [way, ...(lost === 0 ? [] : ['lost']), ...(unweighed === 0 ? [] : ['unweighed'])],
+    fields: [
+      `${way}${nth}`,
+      ...(lost === 0 ? [] : ['lost']),
+      ...(unweighed === 0 ? [] : ['unweighed']),
+    ],
     slots: {
       [`refrigerant${nth}`]:
         refrigerant === null ? wordSlot('refrigerant') : wordSlot(designation(refrigerant)),
