@@ -14,7 +14,7 @@ import { createWording, type Wording, WORDINGS } from './phraser/wording.ts';
 import { createSpeechRecognition } from './recogniser/speech-recognition.ts';
 import { createBrowserEngines } from './recogniser/team/browser-engines.ts';
 import { ENGINE_WISHES, type EngineUse, type EngineWish } from './recogniser/team/engine-use.ts';
-import { sayEngineChanged, sayNotKept } from './screens/words.ts';
+import { sayEarNews, sayEngineChanged, sayNotKept } from './screens/words.ts';
 import { createIds } from './state/browser-ids.ts';
 import { browserClock as clock } from './state/clock.ts';
 import type { Ports } from './state/ports.ts';
@@ -69,6 +69,7 @@ export function browserPorts(
     takeTurn,
     sayNotKept,
     sayEngineChanged,
+    sayEarNews,
     ear,
     voice: createVoice({
       synthesis: 'speechSynthesis' in window ? window.speechSynthesis : undefined,
@@ -87,6 +88,7 @@ function browserEar(): { readonly ear: Ear; readonly listening: Listening } {
   let onLevel: (level: number) => void = () => undefined;
   let onProgress: (fraction: number) => void = () => undefined;
   let onEngineChange: (change: EngineChanged) => void = () => undefined;
+  let onDigitalSilence: () => void = () => undefined;
   const whole = createWholeGrammar();
   const wish = createDeviceChoice('what listens', ENGINE_WISHES);
   const engine = createBrowserEngines({
@@ -103,6 +105,7 @@ function browserEar(): { readonly ear: Ear; readonly listening: Listening } {
     engine,
     expected: () => [whole.current(), ...Object.values(NARROW)],
     onLevel: (level) => onLevel(level),
+    onDigitalSilence: () => onDigitalSilence(),
     onProgress: ({ loadedBytes, totalBytes }) => onProgress(loadedBytes / totalBytes),
   });
   const sentences = createSentences(SpeechRecognition);
@@ -129,6 +132,9 @@ function browserEar(): { readonly ear: Ear; readonly listening: Listening } {
     },
     onEngineChange: (report) => {
       onEngineChange = report;
+    },
+    onDigitalSilence: (report) => {
+      onDigitalSilence = report;
     },
   });
   const choose = (chosen: EngineWish): void => {

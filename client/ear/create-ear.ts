@@ -12,13 +12,19 @@ export interface EarPorts extends Omit<MicrophonePorts, 'onTakenAway'>, WakeLock
   readonly onLevel: Ear['onLevel'];
   readonly onProgress: Ear['onProgress'];
   readonly onEngineChange: (report: (change: EngineChanged) => void) => void;
+  /** A sentence was waited for in vain, and not one sample came that was not zero. */
+  readonly onDigitalSilence: (report: () => void) => void;
 }
 
 /** Microphone, recogniser and screen lock as one ear. */
 export function createEar(ports: EarPorts): Ear {
   let report: (heard: Heard) => void = () => undefined;
   let track: MediaStreamTrack | null = null;
-  const tell = (heard: Heard): void => report(heard);
+  const silence = createSilenceWatch(() => report({ kind: 'news', news: 'silent' }));
+  const tell = (heard: Heard): void => {
+    if (heard.kind === 'words' || heard.kind === 'unclear') silence.broken();
+    report(heard);
+  };
   const supervisor = new Supervisor({ ...ports, report: tell });
   const microphone = createMicrophone({ ...ports, onTakenAway: () => takenAway() });
   const lock = createWakeLock(ports);
@@ -31,10 +37,15 @@ export function createEar(ports: EarPorts): Ear {
   };
 
   ports.onEngineChange(tell);
-  relistenOnReturn(ports.page, supervisor);
+  ports.onDigitalSilence(silence.heard);
+  ports.page.addEventListener('visibilitychange', () => {
+    if (ports.page.visibilityState === 'hidden') supervisor.hide();
+    else if (supervisor.show()) tell({ kind: 'news', news: 'back' });
+  });
   return {
     async open() {
       lock.hold();
+      silence.begin();
       const opening = await microphone.open();
       if (opening.kind === 'open') track = opening.track;
       const loaded = opening.kind === 'open' ? await load(ports.recogniser) : opening;
@@ -69,9 +80,24 @@ async function load(recogniser: SentenceRecogniser): Promise<EarOpening> {
   }
 }
 
-/** A hidden page's audio stands still; what was half heard then is not worth finishing. */
-function relistenOnReturn(page: EarPorts['page'], supervisor: Supervisor): void {
-  page.addEventListener('visibilitychange', () => {
-    if (page.visibilityState === 'visible') supervisor.startAgain();
-  });
+/**
+ * Eight seconds each. A headset that gates its own noise gives zeros too while nobody speaks: 24 s of them, and never
+ * again once it has let a word through.
+ */
+const SILENCES_BEFORE_TOLD = 3;
+
+function createSilenceWatch(onSilent: () => void) {
+  let silences = 0;
+  return {
+    begin: (): void => {
+      silences = 0;
+    },
+    heard: (): void => {
+      silences += 1;
+      if (silences === SILENCES_BEFORE_TOLD) onSilent();
+    },
+    broken: (): void => {
+      silences = Infinity;
+    },
+  };
 }

@@ -32,7 +32,14 @@ export type Heard =
   /** Speech, but nothing of the trade in it. */
   | { readonly kind: 'unclear' }
   | EngineChanged
+  | { readonly kind: 'news'; readonly news: EarNews }
   | { readonly kind: 'deaf'; readonly why: Deafness };
+
+/**
+ * silent: the microphone has given nothing but zeros for a while, as a muted one does; it listens on. back: the page
+ * was out of sight, heard nothing meanwhile, and listens again.
+ */
+export type EarNews = 'silent' | 'back';
 
 /** An engine failed and another hears on. */
 export interface EngineChanged {

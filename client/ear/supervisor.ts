@@ -24,7 +24,7 @@ type State =
   | { readonly kind: 'running'; readonly wanted: Wanted; readonly since: number }
   /** Told to stop, or done: nothing may start before it has ended. */
   | { readonly kind: 'ending'; readonly next: Wanted | null; readonly callOff: () => void }
-  | { readonly kind: 'waiting'; readonly callOff: () => void };
+  | { readonly kind: 'waiting'; readonly wanted: Wanted; readonly callOff: () => void };
 
 /** A session that ends sooner was not silence but trouble: starting again at once would spin. */
 const SHORTEST_SESSION_MS = 1_000;
@@ -44,22 +44,45 @@ export class Supervisor {
   #session = 0;
   #failures = 0;
   #errored = false;
+  /** Out of sight nothing is heard: what is wanted waits for the page to come back. */
+  #hidden = false;
+  #wantedThen: Wanted | null = null;
 
   constructor(ports: SupervisorPorts) {
     this.#ports = ports;
   }
 
   listen(wanted: Wanted): void {
-    this.#turnTo(wanted);
+    if (this.#hidden) this.#wantedThen = wanted;
+    else this.#turnTo(wanted);
   }
 
   gate(): void {
+    this.#wantedThen = null;
     this.#turnTo(null);
   }
 
-  /** The sentence now being heard, from its beginning. */
-  startAgain(): void {
-    if (this.#state.kind === 'running') this.#turnTo(this.#state.wanted);
+  /** Half a sentence is not worth finishing, and a microphone that gives nothing is no failure then. */
+  hide(): void {
+    if (this.#hidden) return;
+    this.#hidden = true;
+    this.#wantedThen = this.#wanted();
+    this.#turnTo(null);
+  }
+
+  /** Hears on where it left off; tells whether it had to. */
+  show(): boolean {
+    const wanted = this.#wantedThen;
+    this.#hidden = false;
+    this.#wantedThen = null;
+    if (wanted) this.#turnTo(wanted);
+    return wanted !== null;
+  }
+
+  #wanted(): Wanted | null {
+    const state = this.#state;
+    if (state.kind === 'running' || state.kind === 'waiting') return state.wanted;
+    return state.kind === 'ending' ? state.next : null;
   }
 
   #turnTo(next: Wanted | null): void {
@@ -148,7 +171,7 @@ export class Supervisor {
     }
     const waitMs = FIRST_WAIT_MS * 2 ** (this.#failures - 1);
     const callOff = this.#ports.clock.after(waitMs, () => this.#start(wanted));
-    this.#state = { kind: 'waiting', callOff };
+    this.#state = { kind: 'waiting', wanted, callOff };
   }
 
   #deafen(why: Deafness): void {

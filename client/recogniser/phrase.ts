@@ -11,7 +11,6 @@ export class SpeechRecognitionPhrase {
   /** Throws a SyntaxError for a boost beyond 0…10. */
   constructor(phrase: string, boost = 1) {
     // A page may write `undefined` as a phrase, but not leave it out: only the count tells these apart.
-
     if (arguments.length === 0) throw new TypeError('A phrase is required.');
     this.#phrase = toDomString(phrase);
     this.#boost = toFloat(boost);

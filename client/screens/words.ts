@@ -1,6 +1,7 @@
 import { timerTitles } from '../../core/replies/timer-sentences.ts';
 import type { Readiness } from '../offline/service-worker.ts';
 import type { Deafness } from '../ear/deafness.ts';
+import type { EarNews } from '../ear/ear.ts';
 import type { EngineAlone, EngineUse, EngineWish } from '../recogniser/team/engine-use.ts';
 import type { Notice, NotKeptReason } from '../state/notice.ts';
 import type { Mode, Tab } from '../state/session.ts';
@@ -99,6 +100,14 @@ const ENGINE_WORDS: Record<EngineAlone, string> = {
 /** Said and shown when an engine failed and another hears on. */
 export const sayEngineChanged = (to: EngineAlone): string => ENGINE_WORDS[to];
 
+const NEWS_WORDS: Record<EarNews, string> = {
+  silent: 'No sound comes from the microphone. Is it muted? I keep listening.',
+  back: 'The page was out of sight and heard nothing. I listen again.',
+};
+
+/** What the ear has to say of itself. */
+export const sayEarNews = (news: EarNews): string => NEWS_WORDS[news];
+
 export const WISH_WORDS: Record<EngineWish, string> = {
   automatic: 'automatic',
   both: 'both ears',
@@ -127,6 +136,8 @@ export function noticeWords(notice: Notice): string {
       return sayNotKept(notice.why);
     case 'engineChanged':
       return sayEngineChanged(notice.to);
+    case 'earNews':
+      return sayEarNews(notice.news);
     case 'keptAtLast':
       return 'Everything is kept now.';
     case 'storageOff':

@@ -1,12 +1,14 @@
 import type { Reply } from '../../core/replies/reply.ts';
-import type { EngineChanged } from '../ear/ear.ts';
+import type { EarNews, EngineChanged } from '../ear/ear.ts';
 import type { Happening, Saying } from './happenings.ts';
-import { earOf, type EarState, type Session } from './session.ts';
+import { earOf, type EarState, type Mode, type Session } from './session.ts';
 import { go, settle, stay, type SessionStep } from './settle.ts';
 
 type EarHappening = Extract<
   Happening,
-  { kind: 'hearing' | 'unclear' | 'earOpened' | 'earDeaf' | 'engineChanged' | 'loading' }
+  {
+    kind: 'hearing' | 'unclear' | 'earOpened' | 'earDeaf' | 'engineChanged' | 'earNews' | 'loading';
+  }
 >;
 
 export function reduceEar(session: Session, happening: EarHappening): SessionStep {
@@ -21,6 +23,8 @@ export function reduceEar(session: Session, happening: EarHappening): SessionSte
       return withEar(session, { kind: 'deaf', why: happening.why });
     case 'engineChanged':
       return engineChanged(session, happening);
+    case 'earNews':
+      return earNews(session, happening.news);
     case 'loading':
       return stay({ ...session, loaded: happening.fraction });
   }
@@ -28,17 +32,31 @@ export function reduceEar(session: Session, happening: EarHappening): SessionSte
 
 /** Told at once while nobody speaks; a sentence on its way is answered first, and its reply tells. */
 function engineChanged(session: Session, { to, midSentence }: EngineChanged): SessionStep {
-  const { mode } = session;
-  const ear = earOf(mode);
   const told: Session = { ...session, notice: { kind: 'engineChanged', to } };
-  const listens = mode.kind === 'listening' || (mode.kind === 'asking' && ear.kind === 'open');
-  if (midSentence || !listens) return stay({ ...told, untold: to });
+  if (midSentence || !listens(session.mode)) return stay({ ...told, untold: to });
+  return sayBetween({ ...told, untold: null }, { engine: to });
+}
+
+/** Said aloud only where whoever works with closed hands must do something about it. */
+function earNews(session: Session, news: EarNews): SessionStep {
+  const told: Session = { ...session, notice: { kind: 'earNews', news } };
+  if (!listens(session.mode)) return stay(told);
+  if (news === 'silent') return sayBetween(told, { engine: null, news });
+  return { session: told, effects: [{ kind: 'earcon', which: 'listening' }] };
+}
+
+const listens = (mode: Mode): boolean =>
+  mode.kind === 'listening' || (mode.kind === 'asking' && mode.ear.kind === 'open');
+
+/** The page's own sentence between two of the person's: the ear closes for it and opens again. */
+function sayBetween(session: Session, told: Pick<Saying, 'engine' | 'news'>): SessionStep {
+  const { mode } = session;
   const number = session.speeches + 1;
   const asked = mode.kind === 'asking' ? mode.question : null;
-  const saying: Saying = { reply: NO_REPLY, notKept: null, engine: to, reopens: true };
+  const saying: Saying = { ...told, reply: NO_REPLY, notKept: null, reopens: true };
   return go(
-    { ...told, speeches: number, untold: null },
-    { kind: 'speaking', number, ear, then: null, asked },
+    { ...session, speeches: number },
+    { kind: 'speaking', number, ear: earOf(mode), then: null, asked },
     [{ kind: 'gate' }, { kind: 'say', number, saying }],
   );
 }

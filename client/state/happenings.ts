@@ -7,7 +7,7 @@ import type { Turn, TurnInput } from '../../core/turn/turn.ts';
 import type { EventBody, VisitEvent, VisitSettings } from '../../core/visit/events.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import type { Deafness } from '../ear/deafness.ts';
-import type { EngineChanged } from '../ear/ear.ts';
+import type { EarNews, EngineChanged } from '../ear/ear.ts';
 import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 import type { EarconId } from '../voice/voice.ts';
 import type { NotKeptReason, Notice } from './notice.ts';
@@ -28,6 +28,7 @@ export type Happening =
   | { readonly kind: 'earOpened' }
   | { readonly kind: 'earDeaf'; readonly why: Deafness }
   | EngineChanged
+  | { readonly kind: 'earNews'; readonly news: EarNews }
   | { readonly kind: 'loading'; readonly fraction: number }
   | { readonly kind: 'turnTaken'; readonly turn: Turn }
   /** The answer of the turn that is being kept, in the phraser's words. */
@@ -95,6 +96,8 @@ export interface Saying {
   readonly notKept: NotKeptReason | null;
   /** The engine that hears since another one failed, where that is still to be told. */
   readonly engine: EngineAlone | null;
+  /** Told alone, between two sentences. */
+  readonly news?: EarNews;
   /** The rising tone at the end tells that the ear is open again. */
   readonly reopens: boolean;
 }

@@ -1,5 +1,6 @@
 import type { TimerName } from '../../core/visit/acknowledgement.ts';
 import type { AppendResult } from '../offline/event-log.ts';
+import type { EarNews } from '../ear/ear.ts';
 import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 
 export type NotKeptReason = Extract<AppendResult, { kind: 'failed' }>['why'];
@@ -13,6 +14,7 @@ export type Notice =
   | { readonly kind: 'keptAtLast' }
   /** An engine failed; this one hears on. */
   | { readonly kind: 'engineChanged'; readonly to: EngineAlone }
+  | { readonly kind: 'earNews'; readonly news: EarNews }
   | { readonly kind: 'storageOff' }
   | { readonly kind: 'damaged'; readonly entries: number }
   | { readonly kind: 'resumed'; readonly readings: number }

@@ -170,7 +170,11 @@ async function say(hands: Hands, number: number, saying: Saying): Promise<void> 
   const trouble = saying.notKept && hands.sayNotKept(saying.notKept);
   const tone = trouble ? 'again' : TONE_OF[saying.reply.earcon];
   const audible = voice.canSpeak();
-  const words = [saying.engine && hands.sayEngineChanged(saying.engine), spokenOf(saying, trouble)]
+  const words = [
+    saying.news && hands.sayEarNews(saying.news),
+    saying.engine && hands.sayEngineChanged(saying.engine),
+    spokenOf(saying, trouble),
+  ]
     .filter(Boolean)
     .join(' ');
   const isSilent = words === '';

@@ -1,6 +1,6 @@
 import type { Phraser } from '../../core/replies/phrasing.ts';
 import type { Turn, TurnInput } from '../../core/turn/turn.ts';
-import type { Ear } from '../ear/ear.ts';
+import type { Ear, EarNews } from '../ear/ear.ts';
 import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 import type { EventLog } from '../offline/event-log.ts';
 import type { Earcons, Voice } from '../voice/voice.ts';
@@ -25,4 +25,5 @@ export interface Ports {
   readonly sayNotKept: (why: NotKeptReason) => string;
   /** The sentence for an engine that hears in another's place. */
   readonly sayEngineChanged: (to: EngineAlone) => string;
+  readonly sayEarNews: (news: EarNews) => string;
 }

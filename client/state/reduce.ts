@@ -41,6 +41,7 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'earOpened':
     case 'earDeaf':
     case 'engineChanged':
+    case 'earNews':
     case 'loading':
       return reduceEar(session, happening);
     case 'spoken':

@@ -77,6 +77,8 @@ function fromEar(heard: Heard): Happening {
     case 'unclear':
     case 'engineChanged':
       return heard;
+    case 'news':
+      return { kind: 'earNews', news: heard.news };
     case 'deaf':
       return { kind: 'earDeaf', why: heard.why };
   }

@@ -239,6 +239,7 @@ export function stage(options: Script = {}): Stage {
     phraser: options.phraser ?? (() => null),
     sayNotKept: (why) => `not kept: ${why}.`,
     sayEngineChanged: (to) => `now by ${to}.`,
+    sayEarNews: (news) => `the ear is ${news}.`,
   };
   const runner = createRunner(
     ports,

@@ -65,6 +65,7 @@ export interface BenchOptions extends Script {
   readonly refuse?: Extract<CaptureOutcome, { kind: 'refused' }>['error'];
   /** In place of the one that the script makes. */
   readonly engine?: ScriptedEngine;
+  readonly onDigitalSilence?: () => void;
   /** Called as the microphone opens; what it throws, opening rejects with. */
   readonly onOpening?: () => void;
 }
@@ -131,6 +132,7 @@ export function createBench(options: BenchOptions = {}): Bench {
     onLevel: (level) => void levels.push(level),
     onDigitalSilence: () => {
       digitalSilences += 1;
+      options.onDigitalSilence?.();
     },
     onProgress: () => undefined,
     room,

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createMicrophone, MICROPHONE_CONSTRAINTS } from '../../../client/ear/microphone.ts';
+import { SilentStream } from './silent-stream.ts';
 import { SilentTrack } from './silent-track.ts';
 
 const rejecting = (name: string) => ({
@@ -84,44 +85,3 @@ describe('a microphone that opens', () => {
     expect(takenAway()).toBe(0);
   });
 });
-
-class SilentStream extends EventTarget implements MediaStream {
-  readonly active = true;
-  readonly id = 'silent';
-  onaddtrack = null;
-  onremovetrack = null;
-  readonly #track: MediaStreamTrack;
-
-  constructor(track: MediaStreamTrack) {
-    super();
-    this.#track = track;
-  }
-
-  getAudioTracks(): MediaStreamTrack[] {
-    return [this.#track];
-  }
-
-  getTracks(): MediaStreamTrack[] {
-    return [this.#track];
-  }
-
-  getVideoTracks(): MediaStreamTrack[] {
-    return [];
-  }
-
-  getTrackById(): null {
-    return null;
-  }
-
-  addTrack(): void {
-    throw new Error('not used');
-  }
-
-  removeTrack(): void {
-    throw new Error('not used');
-  }
-
-  clone(): MediaStream {
-    return this;
-  }
-}

@@ -175,11 +175,40 @@ describe('a supervised recogniser', () => {
     expect(gone.heard).toEqual([{ kind: 'deaf', why: 'takenAway' }]);
   });
 
-  it('throws away what was half heard when the page comes back into view', () => {
-    const { listen, tell, starts, supervisor } = setUp();
+  it('hears nothing out of sight, throws away what was half heard, and goes on in view', () => {
+    const { listen, tell, starts, supervisor, heard, clock } = setUp();
     listen('number');
-    supervisor.startAgain();
-    tell({ kind: 'ended' });
+    supervisor.hide();
+    tell(offered('half a sent'), { kind: 'error', error: 'aborted' }, { kind: 'ended' });
+    clock.advance(600_000);
+    expect([starts.length, heard]).toEqual([1, []]);
+    expect(supervisor.show()).toBe(true);
     expect(starts).toEqual(['grammar of number', 'grammar of number']);
+  });
+
+  it('out of sight keeps in mind what is wanted last, if anything', () => {
+    const { listen, tell, starts, supervisor } = setUp();
+    supervisor.hide();
+    listen('number');
+    listen();
+    expect(starts).toEqual([]);
+    expect(supervisor.show()).toBe(true);
+    expect(starts).toEqual(['grammar of anything']);
+    supervisor.hide();
+    tell({ kind: 'ended' });
+    supervisor.gate();
+    expect(supervisor.show()).toBe(false);
+    expect(starts).toHaveLength(1);
+  });
+
+  it('takes up a try that was waiting when the page went out of sight', () => {
+    const { listen, tell, starts, supervisor, clock } = setUp();
+    listen();
+    tell({ kind: 'error', error: 'service-not-allowed' }, { kind: 'ended' });
+    supervisor.hide();
+    clock.advance(60_000);
+    expect(starts).toHaveLength(1);
+    expect(supervisor.show()).toBe(true);
+    expect(starts).toHaveLength(2);
   });
 });

@@ -1,0 +1,104 @@
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { createScratchFolder } from '../support/scratch-folder.ts';
+import { type OpenBrowser, openBrowser } from './chromium.ts';
+import { type PageServer, startPageServer } from './page-server.ts';
+import { giveMicrophone, pressToTalk, untilListening } from './spoken-page.ts';
+import { openVisitPage, readRecords, readingsOf, replyHas, typeWords } from './visit-page.ts';
+
+const PATIENCE = { timeout: 60_000 };
+
+/** Keeps every worker that the page starts, so that a test can break them. */
+async function keepWorkers(context: BrowserContext): Promise<void> {
+  await context.addInitScript(() => {
+    const started: Worker[] = [];
+    Reflect.set(window, 'started', started);
+    window.Worker = class extends Worker {
+      constructor(...given: ConstructorParameters<typeof Worker>) {
+        super(...given);
+        started.push(this);
+      }
+    };
+  });
+}
+
+/** As when the device takes a worker's memory away: its thread is gone, and the page is told. */
+async function breakWorkers(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const started: unknown = Reflect.get(window, 'started');
+    for (const worker of Array.isArray(started) ? started : []) {
+      if (!(worker instanceof Worker)) continue;
+      worker.terminate();
+      worker.dispatchEvent(new Event('error'));
+    }
+  });
+}
+
+/** Headless Chromium hides no page by itself. */
+async function turn(page: Page, state: DocumentVisibilityState): Promise<void> {
+  await page.evaluate((visibility) => {
+    Object.defineProperty(document, 'visibilityState', { value: visibility, configurable: true });
+    Object.defineProperty(document, 'hidden', {
+      value: visibility === 'hidden',
+      configurable: true,
+    });
+    document.dispatchEvent(new Event('visibilitychange'));
+  }, state);
+}
+
+describe('on a page that listens', () => {
+  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
+  let server: PageServer;
+  let browser: OpenBrowser;
+
+  beforeEach(async () => {
+    folder = await createScratchFolder();
+    server = await startPageServer({ data: `${folder.path}/data` });
+    browser = await openBrowser({
+      profile: `${folder.path}/profile`,
+      args: ['--autoplay-policy=no-user-gesture-required'],
+    });
+    await giveMicrophone(browser.context);
+    await keepWorkers(browser.context);
+    await openVisitPage(browser.page, server.address);
+    await pressToTalk(browser.page);
+  });
+
+  afterEach(async () => {
+    await browser.close();
+    await server.stop();
+    await folder.discard();
+  });
+
+  const shows = (words: RegExp): Promise<void> =>
+    browser.page.getByText(words).first().waitFor(PATIENCE);
+  const readings = async () => readingsOf(await readRecords(browser.page));
+
+  async function typeReading(reading: number): Promise<void> {
+    await typeWords(browser.page, `box ${reading}`);
+    await replyHas(browser.page, reading);
+  }
+
+  it('an engine whose thread dies is told, another listens, and nothing kept is lost', async () => {
+    const { page } = browser;
+    await typeReading(44);
+    await untilListening(page);
+    await breakWorkers(page);
+    await typeReading(43);
+    await shows(/my trained ear stopped.*what you said is kept/i);
+    await untilListening(page);
+    expect(await readings()).toEqual([44, 43]);
+    await page.locator('[data-testid=state][data-hearing=yes]').waitFor(PATIENCE);
+  });
+
+  it('out of sight it stops, and back in sight it says that it listens again', async () => {
+    const { page } = browser;
+    await typeReading(44);
+    await untilListening(page);
+    await turn(page, 'hidden');
+    await turn(page, 'visible');
+    await shows(/out of sight and heard nothing/i);
+    await untilListening(page);
+    expect(await readings()).toEqual([44]);
+  });
+});
