@@ -14,45 +14,61 @@ export interface ScriptedEngine extends Engine {
 export interface Script {
   /** Answers of finish(), one an utterance; afterwards nothing is heard. */
   readonly hearings?: readonly Hearing[];
-  readonly load?: EngineOutcome;
-  readonly grammar?: EngineOutcome;
+  /** In place of written answers: hears the sound of the utterance so far by the grammar that is set. */
+  readonly hear?: (sound: readonly Float32Array[], jsgf: string) => Hearing;
+  readonly load?: EngineOutcome | (() => EngineOutcome);
+  readonly grammar?: EngineOutcome | ((jsgf: string) => EngineOutcome);
   readonly finish?: Finished;
 }
 
 const READY: EngineOutcome = { kind: 'ready' };
 const NOTHING: Hearing = { alternatives: [], rejected: 'nothing' };
+const ABSENT = { kind: 'failed', message: 'The engine is not loaded.' } as const;
 
 export function createScriptedEngine(script: Script = {}): ScriptedEngine {
   const calls: string[] = [];
-  const hearings = [...(script.hearings ?? [])];
   let state: EngineState = 'absent';
   let onPartial: ((words: string) => void) | null = null;
   let held: Promise<void> = Promise.resolve();
+  const utterance = createUtterance(script);
   return {
     calls,
     state: () => state,
     load: () => {
       calls.push('load');
-      const outcome = script.load ?? READY;
+      const outcome = state === 'ready' ? READY : outcomeOf(script.load, '');
       state = outcome.kind === 'ready' ? 'ready' : 'absent';
       return Promise.resolve(outcome);
     },
     setGrammar: (jsgf) => {
       calls.push(`setGrammar ${jsgf}`);
-      return Promise.resolve(script.grammar ?? READY);
+      const outcome = state === 'ready' ? outcomeOf(script.grammar, jsgf) : ABSENT;
+      if (outcome.kind === 'ready') utterance.setGrammar(jsgf);
+      return Promise.resolve(outcome);
     },
     warm: (jsgf) => void calls.push(`warm ${jsgf}`),
-    accept: (samples) => void calls.push(`accept ${samples.length}`),
+    accept: (samples) => {
+      calls.push(`accept ${samples.length}`);
+      const words = utterance.accept(samples);
+      if (words !== undefined) onPartial?.(words);
+    },
     finish: async () => {
       calls.push('finish');
+      const finished = state === 'ready' ? utterance.finish() : ABSENT;
       await held;
-      return script.finish ?? { kind: 'heard', hearing: hearings.shift() ?? NOTHING };
+      return finished;
     },
-    reset: () => void calls.push('reset'),
+    reset: () => {
+      calls.push('reset');
+      utterance.forget();
+    },
     listen: (listener) => {
       onPartial = listener;
     },
-    dispose: () => void calls.push('dispose'),
+    dispose: () => {
+      calls.push('dispose');
+      state = 'absent';
+    },
     guess: (words) => onPartial?.(words),
     holdFinish: () => {
       let release: () => void = () => undefined;
@@ -62,4 +78,38 @@ export function createScriptedEngine(script: Script = {}): ScriptedEngine {
       return () => release();
     },
   };
+}
+
+/** What is heard of one utterance after the other, as it is written. */
+function createUtterance(script: Script) {
+  const hearings = [...(script.hearings ?? [])];
+  let grammar = '';
+  let sound: Float32Array[] = [];
+  const soFar = (): Hearing =>
+    sound.length === 0 ? NOTHING : (script.hear?.(sound, grammar) ?? NOTHING);
+  return {
+    setGrammar: (jsgf: string): void => {
+      grammar = jsgf;
+      sound = [];
+    },
+    accept: (samples: Float32Array): string | undefined => {
+      sound.push(samples);
+      return script.hear && soFar().alternatives[0]?.words;
+    },
+    finish: (): Finished => {
+      const hearing = script.hear ? soFar() : (hearings.shift() ?? NOTHING);
+      sound = [];
+      return script.finish ?? { kind: 'heard', hearing };
+    },
+    forget: (): void => {
+      sound = [];
+    },
+  };
+}
+
+function outcomeOf(
+  written: EngineOutcome | ((jsgf: string) => EngineOutcome) | undefined,
+  jsgf: string,
+): EngineOutcome {
+  return typeof written === 'function' ? written(jsgf) : (written ?? READY);
 }

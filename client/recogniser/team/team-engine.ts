@@ -85,6 +85,7 @@ class Team implements TeamEngine {
   };
 
   readonly setGrammar = async (jsgf: string): Promise<EngineOutcome> => {
+    if (this.#use === null) return UNLOADED;
     this.#kept.forget();
     this.#grammar = jsgf;
     this.#warmed.add(jsgf);
@@ -111,6 +112,7 @@ class Team implements TeamEngine {
   readonly finish = async (): Promise<Finished> => {
     const said = this.#kept.all();
     this.#kept.forget();
+    if (this.#use === null) return UNLOADED;
     if (this.#use === 'embedded') return this.#options.embedded.finish();
     const second = this.#secondHears() ? this.#options.embedded.finish() : null;
     const finished =
@@ -270,4 +272,5 @@ class Team implements TeamEngine {
 }
 
 const READY: EngineOutcome = { kind: 'ready' };
+const UNLOADED = { kind: 'failed', message: 'No engine is loaded.' } as const;
 const BROKE = 'The neural engine stopped between two sentences.';
