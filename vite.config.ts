@@ -2,6 +2,7 @@ import preact from '@preact/preset-vite';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { dictionaryFile, modelFiles } from './client/recogniser/embedded/model-files.mjs';
+import { compressedFiles } from './client/compressed-files.mjs';
 import { neuralFiles } from './client/recogniser/neural/neural-files.mjs';
 import { phrasingModelFiles } from './client/phraser/model-files.mjs';
 import { vocabulary } from './core/language/recogniser-grammar.ts';
@@ -17,11 +18,23 @@ export default defineConfig({
     modelFiles(HEARD),
     neuralFiles({ dictionary: dictionaryFile(HEARD) }),
     phrasingModelFiles(),
+    compressedFiles(),
     offlinePage(),
   ],
   worker: { format: 'es' },
   build: { outDir: '../build/client', emptyOutDir: true, target: 'es2022' },
 });
+
+/** The service worker fetches one file after the other: what the page first hears with must not wait for 4 MB more. */
+function secondEngineLast<Entry extends { url: string }>(entries: Entry[]) {
+  const isSecond = ({ url }: Entry): boolean => /^model\/en-us\/(?!dict)|soundswallower/.test(url);
+  return {
+    manifest: [
+      ...entries.filter((entry) => !isSecond(entry)),
+      ...entries.filter((entry) => isSecond(entry)),
+    ],
+  };
+}
 
 /**
  * The service worker is generated, not written: it only keeps every built file and answers from there. An update
@@ -52,7 +65,8 @@ function offlinePage() {
     includeManifestIcons: false,
     workbox: {
       globPatterns: ['**/*'],
-      globIgnores: ['**/*.map'],
+      globIgnores: ['**/*.map', '**/*.gz'],
+      manifestTransforms: [secondEngineLast],
       // The largest file of the acoustic model is 3 MB; a larger one fails the build instead of the page offline.
       maximumFileSizeToCacheInBytes: 16 * 2 ** 20,
       navigateFallback: '/index.html',

@@ -21,7 +21,7 @@ export interface PageServerOptions {
 }
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-const BUILT_PAGE = `${ROOT}build/client`;
+export const BUILT_PAGE = `${ROOT}build/client`;
 
 /** The real server with the built page. `npm test` builds the page; run alone, a test builds it when it is missing. */
 export async function startPageServer({ data, port = 0 }: PageServerOptions): Promise<PageServer> {
@@ -52,11 +52,11 @@ async function buildPage(): Promise<void> {
   await build({ root: `${ROOT}client`, configFile: `${ROOT}vite.config.ts`, logLevel: 'warn' });
 }
 
-/** All but the service worker itself, which browsers keep apart, and its library. */
+/** All but the service worker itself, which browsers keep apart, its library, and files compressed once more. */
 async function builtFiles(): Promise<readonly string[]> {
   const entries = await readdir(BUILT_PAGE, { recursive: true, withFileTypes: true });
   return entries
-    .filter((entry) => entry.isFile() && !/^(sw|workbox-\w+)\.js$/.test(entry.name))
+    .filter((entry) => entry.isFile() && !/^(sw|workbox-\w+)\.js$|\.gz$/.test(entry.name))
     .map((entry) => `/${relative(BUILT_PAGE, resolve(entry.parentPath, entry.name))}`);
 }
 

@@ -41,15 +41,19 @@ async function untilState(page: Page, ...states: readonly string[]): Promise<voi
 
 export const untilListening = (page: Page): Promise<void> => untilState(page, 'listening');
 
+/** Plays a WAV file into the microphone; over when it is. */
+export async function playSound(page: Page, wav: Buffer): Promise<void> {
+  await page.evaluate(async (sound) => {
+    const play: unknown = Reflect.get(window, 'playIntoMicrophone');
+    if (typeof play === 'function') await Reflect.apply(play, undefined, [sound]);
+  }, wav.toString('base64'));
+}
+
 /** Speaks one sentence once the page listens, and gives back the reply it then shows. */
 export async function speak(page: Page, sentence: string, voice: Voice = 'rms'): Promise<string> {
   await untilListening(page);
   const before = (await page.getByTestId('reply').getAttribute('data-number')) ?? '0';
-  const wav = speakWav(sentence, voice).toString('base64');
-  await page.evaluate(async (sound) => {
-    const play: unknown = Reflect.get(window, 'playIntoMicrophone');
-    if (typeof play === 'function') await Reflect.apply(play, undefined, [sound]);
-  }, wav);
+  await playSound(page, speakWav(sentence, voice));
   const next = `[data-testid="reply"][data-number]:not([data-number="${before}"])`;
   await page.locator(next).waitFor(PATIENCE);
   return page.getByTestId('reply').innerText();

@@ -1,0 +1,119 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { sayEngineChanged } from '../../client/screens/words.ts';
+import { besideFan, speak as speakSamples } from '../hearing/signals.ts';
+import type { Voice } from '../support/flite.ts';
+import { createScratchFolder } from '../support/scratch-folder.ts';
+import { wavOf } from '../support/wav.ts';
+import { type OpenBrowser, openBrowser } from './chromium.ts';
+import { type PageServer, startPageServer } from './page-server.ts';
+import { giveSynthesiser, listOf } from './scripted-synthesiser.ts';
+import { giveMicrophone, playSound, pressToTalk, speak, untilListening } from './spoken-page.ts';
+import { openVisitPage, readRecords, readingsOf, sheetShows } from './visit-page.ts';
+
+/** 10 dB above a fan, a second of it before and two after. */
+function besideAFan(sentence: string, voice: Voice): Buffer {
+  const samples = besideFan(speakSamples(sentence, voice), 10, 7);
+  const loudest = samples.reduce((most, sample) => Math.max(most, Math.abs(sample)), 0);
+  return wavOf(
+    [...samples].map((sample) => (0.9 * sample) / loudest),
+    16_000,
+  );
+}
+
+describe('the page’s trained ear', () => {
+  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
+  let server: PageServer;
+  let browser: OpenBrowser;
+
+  beforeEach(async () => {
+    folder = await createScratchFolder();
+    server = await startPageServer({ data: `${folder.path}/data` });
+    browser = await openBrowser({
+      profile: `${folder.path}/profile`,
+      args: ['--autoplay-policy=no-user-gesture-required'],
+    });
+    await giveMicrophone(browser.context);
+    await giveSynthesiser(browser.context, 'works');
+    await openVisitPage(browser.page, server.address);
+  });
+
+  afterEach(async () => {
+    await browser.close();
+    await server.stop();
+    await folder.discard();
+  });
+
+  const readings = async () => readingsOf(await readRecords(browser.page));
+
+  async function choose(ear: 'embedded' | 'neural' | 'automatic'): Promise<void> {
+    await browser.page.getByTestId('tab-visit').click();
+    await browser.page.getByTestId(`listens-${ear}`).click();
+    await browser.page.getByTestId('tab-sheet').click();
+  }
+
+  async function listens(): Promise<string | null> {
+    await browser.page.getByTestId('tab-visit').click();
+    const use = await browser.page.getByTestId('listening').getAttribute('data-use');
+    await browser.page.getByTestId('tab-sheet').click();
+    return use;
+  }
+
+  it.each([
+    ['embedded', false],
+    ['neural', true],
+  ] as const)('beside a fan, the %s one alone hears what was read: %s', async (ear, hears) => {
+    const { page } = browser;
+    await choose(ear);
+    await pressToTalk(page);
+    await playSound(page, besideAFan('ambient eighty eight', 'slt'));
+    // The spare ear may turn the sentence down, or make another of it ("fan failed").
+    await page.locator('[data-testid=notice], [data-testid=reply][data-number="1"]').waitFor();
+    expect([await listens(), await readings()]).toEqual([ear, hears ? [88] : []]);
+  });
+
+  it('keeps three readings in a row said beside a fan', async () => {
+    const { page } = browser;
+    await pressToTalk(page);
+    await playSound(page, besideAFan('suction fourteen', 'slt'));
+    await sheetShows(page, 'suctionPressure', 14);
+    await untilListening(page);
+    await playSound(page, besideAFan('box thirty six', 'rms'));
+    await sheetShows(page, 'boxTemp', 36);
+    await untilListening(page);
+    await playSound(page, besideAFan('head one ninety two', 'slt'));
+    await sheetShows(page, 'headPressure', 192);
+    expect(await readings()).toEqual([14, 36, 192]);
+  });
+
+  it('hears without a network after one load, chosen by what the device affords', async () => {
+    const { page } = browser;
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
+    await server.stop();
+    await page.reload();
+    await page.getByTestId('field').waitFor();
+    await pressToTalk(page);
+    expect(['both', 'neural']).toContain(await listens());
+    expect(await speak(page, 'box forty four')).toBe('Box 44.');
+  });
+
+  it('loses no sentence when its worker crashes: the spare ear hears it, and the voice says so', async () => {
+    const { page } = browser;
+    await choose('neural');
+    await pressToTalk(page);
+    expect(await speak(page, 'box forty four')).toBe('Box 44.');
+    await untilListening(page);
+    const worker = page.workers().find((each) => each.url().includes('neural.worker'));
+    expect(worker).toBeDefined();
+    await worker?.evaluate(() => {
+      setTimeout(() => {
+        throw new Error('as if out of memory');
+      });
+    });
+    expect(await speak(page, 'head one ninety two')).toBe('Head 192.');
+    expect((await listOf(page, 'said')).join(' ')).toContain(
+      `${sayEngineChanged('embedded')} Head 192.`,
+    );
+    expect(await listens()).toBe('embedded');
+    expect(await readings()).toEqual([44, 192]);
+  });
+});
