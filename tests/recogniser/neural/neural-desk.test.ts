@@ -17,6 +17,7 @@ function createDesk() {
     },
     warm: (jsgf) => void calls.push(`warm ${jsgf}`),
     start: () => void calls.push('start'),
+    attune: () => Promise.reject(new Error('not asked for')),
     accept: (samples) => {
       if (state.breaks) return Promise.reject(new Error('out of memory'));
       state.heardPortions += 1;
