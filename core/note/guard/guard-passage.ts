@@ -2,7 +2,7 @@ import type { Passage } from '../paragraphs/passage.ts';
 import { claimsOf, deniesMore } from './passage-claims.ts';
 import { framesOf, type Frames } from './passage-frames.ts';
 import { unfilled } from './passage-tokens.ts';
-import { FIELD_WORDS, PASSAGE_WORDS, SLOT_WORDS } from './passage-words.ts';
+import { wordsOf } from './passage-words.ts';
 
 export type GuardedPassage =
   | { readonly kind: 'passed' }
@@ -57,15 +57,8 @@ function judge(reading: string, passage: Passage): GuardedPassage {
   );
 }
 
-function wordFault(
-  words: readonly string[],
-  { kind, fields, slots }: Passage,
-): GuardedPassage | null {
-  const own = [
-    PASSAGE_WORDS[kind],
-    ...fields.map((field) => FIELD_WORDS[field]),
-    ...Object.keys(slots).flatMap((role) => SLOT_WORDS[role] ?? []),
-  ];
+function wordFault(words: readonly string[], passage: Passage): GuardedPassage | null {
+  const own = wordsOf(passage);
   const unknown = words.find((word) => !own.some((set) => set.has(word)));
   return unknown === undefined ? null : rejected('unknownWord', unknown);
 }
@@ -89,6 +82,7 @@ const ODD = [
   /(?:^|\. )[^{.]* , and /,
   /(?:^| )were (?!called |there )/,
   /(?:looked|got there|unit over|unit itself) , (?!\{found\})/,
+  /(?:^| )(?:a|about|and|as|at|because|by|from|if|is|of|our|should|the|was|we|with) \./,
   / inside .* in the box | in the box .* inside /,
 ];
 
@@ -141,8 +135,13 @@ function says(reading: string, wording: string): boolean {
   return false;
 }
 
+/** An "if" holds for its own sentence, and before what it makes uncertain. */
+const IF = /(?:^|[.,] |: )(?:[a-z ]* )?(?:if|where that is so|should that be) [^.]*\{effect\}/;
+
 function claimFault(reading: string, passage: Passage): GuardedPassage | null {
   const claims = claimsOf(passage);
+  const isOpen = passage.kind === 'meaning' && passage.fields.includes('likely');
+  if (isOpen && !IF.test(reading)) return rejected('unsaid', 'if');
   const unsaid = claims.find((wordings) => !wordings.some((wording) => says(reading, wording)));
   if (unsaid) return rejected('unsaid', unsaid[0] ?? '');
   if (deniesMore(reading, claims)) return rejected('negation', reading);

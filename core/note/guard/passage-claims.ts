@@ -9,6 +9,7 @@ const WORDINGS: Readonly<Partial<Record<PassageField, readonly string[]>>> = {
   noWork: [
     'no repair was recorded on this visit',
     'no repair was recorded',
+    'no repair of the unit was recorded',
     'no repair recorded on this visit',
     'nothing was repaired on this visit , by the record',
     'no work on the unit was recorded on this visit',
@@ -35,6 +36,7 @@ const WORDINGS: Readonly<Partial<Record<PassageField, readonly string[]>>> = {
     'the unit must not be switched on |',
     'it must not be switched on |',
     '^ must not be switched on |',
+    ', must not be switched on |',
     'not to be switched on |',
     'do not switch the unit on |',
     'do not switch it on |',

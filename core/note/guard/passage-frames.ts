@@ -1,4 +1,5 @@
 import type { Passage, PassageField, PassageKind, PassageRole } from '../paragraphs/passage.ts';
+import { COMPLAINT, LIKELY_CAUSE, SEEN, TOLD_CAUSE } from './reason-frames.ts';
 
 /**
  * What a slot may stand between, word for word, as only that makes a number a "from" or a "to", and words a cause or a
@@ -6,95 +7,6 @@ import type { Passage, PassageField, PassageKind, PassageRole } from '../paragra
  * frame of its own role, and in none of another role's.
  */
 export type Frames = Readonly<Partial<Record<PassageRole, readonly string[]>>>;
-
-const COMPLAINT: readonly string[] = [
-  'us about _',
-  'was about _',
-  'came about _',
-  'come about _',
-  'for was _',
-  'because of _',
-  'called for _',
-  'out for _',
-  'was for _',
-  'call for _',
-  'told us _',
-  'into _',
-  'for , _ ,',
-  'cause of _',
-  'caused _',
-  'complaint : _',
-  'complaint was _',
-  'traced _ to',
-  '^ _ came from',
-  'readings , _ most likely',
-  'work , _ most likely',
-];
-
-const SEEN: readonly string[] = [
-  'found that _',
-  'saw that _',
-  'looked , _',
-  'there , _',
-  'unit over , _',
-  'unit itself , _',
-  'out that _',
-  'we found : _',
-  'was found : _',
-  '; found : _',
-  '^ found : _',
-  '{complaint} : found _',
-  'findings : _',
-  'for {complaint} : _',
-  'unit : _',
-  '^ found _',
-  'and found _',
-  ', found _',
-  '. found _',
-];
-
-const TOLD_CAUSE: readonly string[] = [
-  'cause was _',
-  'cause , which was _',
-  'came from _',
-  'caused it was _',
-  'caused it : _',
-  'cause : _',
-  'cause found : _',
-  'found it : _',
-  'behind it was _',
-  'it was _ that caused',
-  'cause we found was _',
-  'traced to _',
-  'traced it to _',
-  'traced {complaint} to _',
-  'cause of {complaint} was _',
-  'cause of {complaint} : _',
-];
-
-/** The readings may be named in between: they only say where the "likely" comes from. */
-const BY = [
-  '',
-  ' by our readings',
-  ' by the readings',
-  ' , going by our readings ,',
-  ' , by what we measured ,',
-];
-
-const LIKELY_CAUSE: readonly string[] = [
-  ...BY.flatMap((by) => [`likely cause${by} was _`, `likely cause${by} : _`]),
-  'most likely came from _',
-  'make _ the most likely cause',
-  'make _ the likely cause',
-  'to _ as the most likely cause',
-  'to _ as the likely cause',
-  'likely caused {complaint} was _',
-  'likely cause of {complaint} was _',
-  'likely cause of {complaint} : _',
-  'most likely , by the readings before work , _',
-  'most likely , by the readings , _',
-  'most likely from _',
-];
 
 const BECAUSE: readonly string[] = ['because _', ', as _', '^ as _ ,', 'reason : _'];
 
@@ -151,6 +63,8 @@ const OF_THE_KIND: Readonly<Record<PassageKind, Frames>> = {
     effect: [
       'happens , _',
       'means _',
+      'means : _',
+      'is so , _',
       'state , _',
       'with that , _',
       'does : _',
@@ -167,6 +81,7 @@ const OF_THE_KIND: Readonly<Record<PassageKind, Frames>> = {
       'we _',
       'technician _',
       'it and _',
+      'work and _',
       'done : _',
       'work : _',
       '^ on the visit , _',
@@ -215,6 +130,8 @@ const OF_THE_KIND: Readonly<Record<PassageKind, Frames>> = {
       '_ of {kind} in',
       '_ in',
       '_ put in',
+      '_ was put in',
+      '_ was added',
       'billable refrigerant : _',
     ],
     recovered: [
@@ -240,7 +157,8 @@ const OF_THE_KIND: Readonly<Record<PassageKind, Frames>> = {
   },
   charge: {
     charge: [
-      'scale , _',
+      'now , by the scale , _',
+      '^ by the scale , _',
       'holds _',
       'nameplate : _',
       'charge now _',
@@ -276,6 +194,7 @@ const OF_THE_KIND: Readonly<Record<PassageKind, Frames>> = {
       'so that _',
       'this : _',
       'stands , _',
+      'stands now , _',
       'note that _',
       'know that _',
       'end of the visit _',
@@ -298,7 +217,7 @@ const OF_THE_KIND: Readonly<Record<PassageKind, Frames>> = {
   todo: {
     todo: [
       'to _',
-      'done : _',
+      'to be done : _',
       'this : _',
       'do : _',
       'this , because {because} : _',
@@ -310,10 +229,13 @@ const OF_THE_KIND: Readonly<Record<PassageKind, Frames>> = {
       'quote : _',
       'quoted : _',
       'follow-up : _',
-      'work : _',
+      'follow-up work : _',
+      'recommended work : _',
       'step : _',
       'steps : _',
       'recommendations : _',
+      'advice : _',
+      'recommendation : _',
       'following : _',
       'next : _',
     ],
@@ -375,18 +297,15 @@ const OF_THE_FIELD: Readonly<
     reason: { cause: LIKELY_CAUSE },
     meaning: {
       effect: [
-        'if that is so , _',
-        'if so , _',
-        'if that is the cause , _',
-        'if that is what it was , _',
-        'if it is that , _',
-        'where that is so , _',
-        'if that is right , _',
-        'because , if it is so , _',
-        'if that is the cause , it means _',
-        'if that is the cause : _',
-        'should that be the cause , _',
-        'if so , it matters , as _',
+        'so , _',
+        'the cause , _',
+        'it was , _',
+        'that , _',
+        'right , _',
+        'means _',
+        'means : _',
+        'matters , as _',
+        'the cause : _',
       ],
     },
   },

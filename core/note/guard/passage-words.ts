@@ -1,4 +1,4 @@
-import type { PassageField, PassageKind } from '../paragraphs/passage.ts';
+import type { Passage, PassageField, PassageKind } from '../paragraphs/passage.ts';
 
 const words = (all: string): ReadonlySet<string> => new Set(all.split(/\s+/));
 
@@ -6,7 +6,7 @@ const words = (all: string): ReadonlySet<string> => new Set(all.split(/\s+/));
  * The words that a passage of a kind may be made of, besides its slots. None of them carries a fact: what was found,
  * done, read or meant stands in slots alone. No "not", no "about", no "should" among them.
  */
-export const PASSAGE_WORDS: Readonly<Record<PassageKind, ReadonlySet<string>>> = {
+const PASSAGE_WORDS: Readonly<Record<PassageKind, ReadonlySet<string>>> = {
   reason: words(
     `a about also and asked at because behind by call called came cause caused circuit come comes complaint
     customer's down electrical findings followed for found from going got in into it looked measured measurements
@@ -26,8 +26,8 @@ export const PASSAGE_WORDS: Readonly<Record<PassageKind, ReadonlySet<string>>> =
     scale taken the took unit was we weight went`,
   ),
   charge: words(
-    `a above and as below by charge charged from has holds in is it missing nameplate now of on over recovered
-    scale short the to under was weight when which with`,
+    `a and as by charge charged from has holds in is it nameplate now of on recovered scale the to was weight when
+    which with`,
   ),
   box: words(
     `a after and as at before box came cooled from in inside is it measured now of point read set so temperature that
@@ -38,7 +38,7 @@ export const PASSAGE_WORDS: Readonly<Record<PassageKind, ReadonlySet<string>>> =
     reading that the was we what when wrote your`,
   ),
   left: words(
-    `a as at because end for how is it know left like next note of our please so stands still that the this unit
+    `a as at because end for how is it know left like next note now of our please so stands still that the this unit
     visit was we when with you`,
   ),
   todo: words(
@@ -57,11 +57,9 @@ export const PASSAGE_WORDS: Readonly<Record<PassageKind, ReadonlySet<string>>> =
 };
 
 /** What a fact lets be said besides: the way it went, and how sure it is. */
-export const FIELD_WORDS: Readonly<Record<PassageField, ReadonlySet<string>>> = {
+const FIELD_WORDS: Readonly<Record<PassageField, ReadonlySet<string>>> = {
   told: words('them'),
-  likely: words(
-    'likely most readings by going make took the as before work if is so that should be where right what was does it means cause',
-  ),
+  likely: words('likely most readings by going make took the as before work'),
   noWork: words('no nothing none recorded record repaired there was unit is'),
   following: words('that'),
   worked: words('since then after that with done gone work has'),
@@ -81,7 +79,22 @@ export const FIELD_WORDS: Readonly<Record<PassageField, ReadonlySet<string>>> = 
   several: words('following'),
 };
 
-/** Where a slot of this passage lets words in: what was not reported done. */
-export const SLOT_WORDS: Readonly<Partial<Record<string, ReadonlySet<string>>>> = {
+/** What a slot lets be said besides. */
+const SLOT_WORDS: Readonly<Partial<Record<string, ReadonlySet<string>>>> = {
   undone: words('not reported done'),
+  missing: words('missing short'),
 };
+
+/** What such a fault does is told of one that is only likely behind an "if". */
+const IF_WORDS = words('if is so that should be where right was it cause');
+
+/** All the words that a passage may be made of. */
+export function wordsOf({ kind, fields, slots }: Passage): readonly ReadonlySet<string>[] {
+  const isOpen = kind === 'meaning' && fields.includes('likely');
+  return [
+    PASSAGE_WORDS[kind],
+    ...fields.map((field) => FIELD_WORDS[field]),
+    ...Object.keys(slots).flatMap((role) => SLOT_WORDS[role] ?? []),
+    ...(isOpen ? [IF_WORDS] : []),
+  ];
+}

@@ -1,0 +1,93 @@
+/** Where a complaint, what was found and a cause may stand: see `passage-frames.ts`. */
+
+export const COMPLAINT: readonly string[] = [
+  'us about _',
+  'us for _',
+  'was about _',
+  'came about _',
+  'come about _',
+  'for was _',
+  'because of _',
+  'called for _',
+  'out for _',
+  'was for _',
+  'call for _',
+  'told us _',
+  'into _',
+  'for , _ ,',
+  'cause of _',
+  'caused _',
+  'complaint : _',
+  'complaint was _',
+  'traced _ to',
+  '^ _ came from',
+  'readings , _ most likely',
+  'work , _ most likely',
+];
+
+export const SEEN: readonly string[] = [
+  'found that _',
+  'saw that _',
+  'looked , _',
+  'there , _',
+  'unit over , _',
+  'unit itself , _',
+  'out that _',
+  'we found : _',
+  'was found : _',
+  '; found : _',
+  '^ found : _',
+  '{complaint} : found _',
+  'findings : _',
+  'for {complaint} : _',
+  'unit : _',
+  '^ found _',
+  'and found _',
+  ', found _',
+  '. found _',
+  '; found _',
+];
+
+export const TOLD_CAUSE: readonly string[] = [
+  'cause was _',
+  'cause , which was _',
+  'came from _',
+  'caused it was _',
+  'caused it : _',
+  'cause : _',
+  'cause found : _',
+  'found it : _',
+  'behind it was _',
+  'it was _ that caused',
+  'cause we found was _',
+  'traced to _',
+  'traced it to _',
+  'traced {complaint} to _',
+  'cause of {complaint} was _',
+  'cause of {complaint} : _',
+  'caused {complaint} was _',
+];
+
+/** The readings may be named in between: they only say where the "likely" comes from. */
+const BY = [
+  '',
+  ' by our readings',
+  ' by the readings',
+  ' , going by our readings ,',
+  ' , by what we measured ,',
+];
+
+export const LIKELY_CAUSE: readonly string[] = [
+  ...BY.flatMap((by) => [`likely cause${by} was _`, `likely cause${by} : _`]),
+  'most likely came from _',
+  'make _ the most likely cause',
+  'make _ the likely cause',
+  'to _ as the most likely cause',
+  'to _ as the likely cause',
+  'likely caused {complaint} was _',
+  'likely cause of {complaint} was _',
+  'likely cause of {complaint} : _',
+  'most likely , by the readings before work , _',
+  'most likely , by the readings , _',
+  'most likely from _',
+];
