@@ -16,7 +16,11 @@ export function recombined(lines: readonly CorpusLine[]): readonly CorpusLine[] 
   }
   const made = lines
     .flatMap(cuts)
-    .flatMap((cut) => (ends.get(endKey(cut)) ?? []).map(({ end, line }) => joined(cut, end, line)));
+    .flatMap((cut) =>
+      (ends.get(endKey(cut)) ?? [])
+        .filter(({ end }) => !repeats(cut.start, end))
+        .map(({ end, line }) => joined(cut, end, line)),
+    );
   const fresh = new Map(made.map((line) => [keyOf(line), line]));
   return [...fresh].flatMap(([key, line]) => (known.has(key) ? [] : [line]));
 }
@@ -36,8 +40,18 @@ function cuts(line: CorpusLine): readonly Cut[] {
   }));
 }
 
-const endKey = ({ line, start, end }: Cut): string =>
-  [line.kind, line.register, start.at(-2), ...rolesIn(end).toSorted()].join(' ');
+/** Behind a comma the next word decides what may follow: "…, which is high" gives way to "…, which means" alone. */
+function endKey({ line, start, end }: Cut): string {
+  const mark = start.at(-2) ?? '';
+  const joint = mark === ',' ? (end.split(' ')[0] ?? '') : '';
+  return [line.kind, line.register, mark, joint, ...rolesIn(end).toSorted()].join(' ');
+}
+
+/** "Where it belongs, where it should be": what the beginning said in these words is not begun again. */
+function repeats(start: string, end: string): boolean {
+  const [first = '', second = ''] = end.split(' ');
+  return ` ${start}`.includes(` ${first} ${second}`);
+}
 
 function joined({ line, start }: Cut, end: string, other: CorpusLine): CorpusLine {
   const needs = [...new Set([...line.needs, ...other.needs])].toSorted();

@@ -36,14 +36,44 @@ const OF_THE_NOTE: readonly (readonly string[])[] = [
   ['about the product we noted', 'our note on the product', 'what we noted of the product'],
 ];
 
-/** Words that may stand for each other without changing what is said: no number, direction or degree. */
+/**
+ * Words that may stand for each other without changing what is said: no number, direction or degree. They need
+ * not fit everywhere: what the guard does not let through is not learnt.
+ */
 const GROUPS: readonly (readonly string[])[] = [
-  ['right now', 'just now', 'at the moment'],
-  ['reads', 'is at', 'is reading', 'sits at', 'shows'],
+  ['right now', 'just now', 'at the moment', 'now'],
+  ['reads', 'is at', 'is reading', 'sits at', 'stands at', 'shows'],
   ['should be', 'ought to be'],
-  ['so', 'which means'],
+  ['so it is', 'which means it is'],
+  ['so you have', 'which means you have'],
   ['over', 'above'],
   ['under', 'below'],
+  ['find and mend', 'find and fix'],
+  ['mend', 'fix'],
+  ['replace it', 'change it'],
+  ['once more', 'again', 'one more time'],
+  ['read it again', 'measure it again', 'take it again'],
+  ['came down', 'went down', 'fell', 'dropped'],
+  ['came up', 'went up', 'rose', 'climbed'],
+  ['since then', 'after that'],
+  ['still to be done', 'still to do', 'left to do'],
+  ['we found', 'we saw'],
+  ['recommendation', 'advice'],
+  ['recommend', 'advise'],
+  [', because', ', as', ', since'],
+  ['on the scale', 'by the scale'],
+  ['at the most', 'at most'],
+  ['let it cool', 'give it time to cool', 'give it time to cool down'],
+  ['before you charge', 'before the charge goes in'],
+  ['draws', 'is drawing'],
+  ['holds', 'is holding'],
+  ['rises', 'is rising'],
+  ['for sure', 'for certain'],
+  ['around', 'about'],
+  ['the box', 'the inside'],
+  ['found', 'seen'],
+  ['when we left', 'as we left'],
+  ['to look at', 'to check'],
   ...OF_THE_NOTE,
 ];
 
@@ -57,7 +87,9 @@ const SWAPS: readonly (readonly [string, string])[] = GROUPS.flatMap((group) =>
 export function reworded(line: CorpusLine): readonly CorpusLine[] {
   const padded = ` ${line.sentence}`;
   return SWAPS.flatMap(([from, to]) => {
-    const at = padded.search(new RegExp(`(?<= )${from}(?=[ ,.:;])`));
+    const at = padded.search(
+      new RegExp(`(?<=${from.startsWith(',') ? '' : ' '})${from}(?=[ ,.:;])`),
+    );
     if (at < 0) return [];
     const sentence = padded.slice(1, at) + to + padded.slice(at + from.length);
     return [{ ...line, sentence }];

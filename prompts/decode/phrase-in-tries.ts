@@ -13,7 +13,7 @@ export type Writer = (prompt: string, constraint: Constraint) => Promise<string>
 export interface Wanted {
   readonly record: PhraseRecord;
   readonly register: Register;
-  /** Whatever judges a filled sentence: the guard. */
+  /** The guard's word on the filled sentence. */
   readonly passes: (text: string) => boolean;
   readonly seed: number;
   readonly last: Phrased | null;

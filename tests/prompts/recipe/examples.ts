@@ -30,13 +30,22 @@ const HELD_AGAINST = 4;
 export function examplesOf(corpus: readonly CorpusLine[], told: readonly Told[]): Examples {
   const signatures = bySignature(told, HELD_AGAINST);
   const heldOut = heldOutOf([...signatures.keys()]);
-  const made = madeFrom(corpus);
-  const all = [...signatures].flatMap(([signature, alike]) =>
-    heldOut.includes(signature)
-      ? []
-      : [...toldIn('own', corpus, alike), ...toldIn('made', made, alike).slice(0, MOST_MADE)],
-  );
+  const own = byKind(corpus);
+  const made = byKind(madeFrom(corpus));
+  const all = [...signatures].flatMap(([signature, alike]) => {
+    const kind = alike[0]?.record.kind ?? '';
+    if (heldOut.includes(signature)) return [];
+    return [
+      ...toldIn('own', own.get(kind) ?? [], alike),
+      ...toldIn('made', made.get(kind) ?? [], alike),
+    ];
+  });
   return { all, signatures: [...signatures.keys()], heldOut };
+}
+
+function byKind(lines: readonly CorpusLine[]): ReadonlyMap<string, readonly CorpusLine[]> {
+  const kinds = [...new Set(lines.map(({ kind }) => kind))];
+  return new Map(kinds.map((kind) => [kind, lines.filter((line) => line.kind === kind)]));
 }
 
 /** In an order of its own, so that the first hundreds of a signature are of all sorts. */
@@ -64,11 +73,9 @@ function toldIn(
   const found: Example[] = [];
   for (const line of lines) {
     if (origin === 'made' && found.length >= MOST_MADE) break;
-    if (line.kind !== first.record.kind || !suits(line, first.record)) continue;
-    if (first.register !== undefined && line.register !== first.register) continue;
-    if (!alike.every(({ record, passes }) => passes(fill(line.sentence, record)?.text ?? ''))) {
-      continue;
-    }
+    if (!first.registers.includes(line.register) || !suits(line, first.record)) continue;
+    const isRight = ({ record, passes }: Told) => passes(fill(line.sentence, record)?.text ?? '');
+    if (!alike.every(isRight)) continue;
     const asked = { record: first.record, register: line.register, lastOpening: null };
     const prompt = promptTokens(asked).slice(0, -3);
     found.push({ origin, prompt, sentence: toTokens(line.sentence), line });

@@ -1,5 +1,5 @@
 /**
- * Scores a phrasing model on random verdicts and notes: `npm run phrasing:score -- [FOLDER] [COUNT]`. Prints what passed
+ * Scores a phrasing model on random verdicts: `npm run phrasing:score -- [FOLDER] [COUNT]`. Prints what passed
  * at the first try and within the tries, on combinations that were learnt and on those held out, and how much
  * of it is neither in the corpus nor put together from it. No sentence may have a number that is not its own.
  */
@@ -30,13 +30,12 @@ const known = {
   learnt: new Set([...corpus, ...madeFrom(corpus)].map(keyOf)),
 };
 const heldOut = readFileSync(join(folder, 'held-out.json'), 'utf8');
-const registersOf = (kind: string): readonly Register[] => [
-  ...new Set(lexicon.groups.filter((group) => group.kind === kind).map(({ register }) => register)),
-];
-const notes = randomNotes(Math.ceil(Number(count) / 10), 4099).slice(0, Number(count));
-const all = [...randomReplies(Number(count), 4099), ...notes].flatMap((told, index) => {
-  const registers = registersOf(told.record.kind);
-  const register = told.register ?? registers[index % registers.length];
+const hasWords = (kind: string) => (wanted: Register) =>
+  lexicon.groups.some((group) => group.kind === kind && group.register === wanted);
+const told = [...randomReplies(Number(count), 4099), ...randomNotes(Number(count) / 10, 4099)];
+const all = told.flatMap((told, index) => {
+  const registers = told.registers.filter(hasWords(told.record.kind));
+  const register = registers[index % registers.length];
   const isHeldOut = heldOut.includes(JSON.stringify(signatureOf(told)));
   return register ? [{ told, register, isHeldOut }] : [];
 });

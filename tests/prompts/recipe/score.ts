@@ -33,8 +33,7 @@ export async function phraseAll(
   const scored: Scored[] = [];
   let last: Phrased | null = null;
   for (const [seed, { told, register, isHeldOut }] of all.entries()) {
-    const { record, passes } = told;
-    const phrased = await phraseInTries(write, lexicon, { record, register, passes, seed, last });
+    const phrased = await phraseInTries(write, lexicon, { ...told, register, seed, last });
     last = phrased ?? last;
     scored.push({ told, phrased, isHeldOut });
   }

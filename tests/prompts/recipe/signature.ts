@@ -1,11 +1,11 @@
 import type { Told } from './told.ts';
 
-/** All that a model is told of a record and its reader: two with one signature differ in their numbers and names alone. */
-export function signatureOf({ record, register }: Told): string {
+/** All that a model is told of a record: two with one signature differ in their numbers and names alone. */
+export function signatureOf({ record, registers }: Told): string {
   const { kind, fields, slots } = record;
   const roles = Object.entries(slots).map(([role, { required }]) => (required ? `${role}!` : role));
-  const reader = register === undefined ? [] : [`%${register}`];
-  return [kind, ...reader, ...fields.map((field) => `+${field}`), ...roles].join(' ');
+  const manners = registers.map((register) => `%${register}`);
+  return [kind, ...manners, ...fields.map((field) => `+${field}`), ...roles].join(' ');
 }
 
 /** A few of each signature, to hold a sentence against. */

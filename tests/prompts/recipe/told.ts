@@ -10,28 +10,32 @@ import { verdict } from '../../replies/random-verdicts.ts';
 /** Something to be phrased, and the guard that holds a sentence against it. */
 export interface Told {
   readonly record: PhraseRecord;
+  /** In which ways it may be said. */
+  readonly registers: readonly Register[];
   readonly passes: (text: string) => boolean;
-  /** Where it is written for one reader alone. */
-  readonly register?: Register;
 }
 
 /** Random verdicts that a model may phrase. */
 export function randomReplies(count: number, seed: number): readonly Told[] {
-  return fc.sample(verdict, { numRuns: count, seed }).flatMap((one) => {
+  return fc.sample(verdict, { numRuns: count, seed }).flatMap((one): readonly Told[] => {
     const record = recordOf(one);
-    const passes = (text: string): boolean => guard(text, one).kind === 'passed';
-    return record ? [{ record, passes }] : [];
+    if (record === null) return [];
+    return [
+      {
+        record,
+        registers: ['short', 'reason'],
+        passes: (text) => guard(text, one).kind === 'passed',
+      },
+    ];
   });
 }
 
-/** Every passage of so many random visits' notes. */
-export function randomNotes(visits: number, seed: number): readonly Told[] {
-  return fc
-    .sample(facts, { numRuns: visits, seed })
-    .flatMap(passagesOf)
-    .map((passage) => ({
-      record: noteRecord(passage),
-      passes: (text: string): boolean => guardPassage(text, passage).kind === 'passed',
-      register: passage.reader,
-    }));
+/** Passages of random notes. */
+export function randomNotes(count: number, seed: number): readonly Told[] {
+  const passages = fc.sample(facts, { numRuns: count, seed }).flatMap(passagesOf);
+  return passages.map((passage) => ({
+    record: noteRecord(passage),
+    registers: [passage.reader],
+    passes: (text) => guardPassage(text, passage).kind === 'passed',
+  }));
 }

@@ -13,14 +13,14 @@ import { randomNotes, randomReplies } from './told.ts';
 
 const SEED = 20261125;
 const VERDICTS = 60_000;
-const VISITS = 6_000;
+const NOTES = 20_000;
 
 const [folder] = process.argv.slice(2);
 if (folder === undefined) throw new Error('say which folder to write: write-examples.ts FOLDER');
 
 const { all, signatures, heldOut } = examplesOf(
   [...readCorpus('replies'), ...readCorpus('note')],
-  [...randomReplies(VERDICTS, SEED), ...randomNotes(VISITS, SEED)],
+  [...randomReplies(VERDICTS, SEED), ...randomNotes(NOTES, SEED)],
 );
 const lexicon = lexiconOf(all);
 const lines = all.map(({ origin, prompt, sentence }) =>
