@@ -160,7 +160,7 @@ def main():
     parser.add_argument("examples")
     parser.add_argument("model")
     given = parser.parse_args()
-    saved = torch.load(f"{given.checkpoint}/checkpoint.pt", map_location="cpu")
+    saved = torch.load(f"{given.checkpoint}/best.pt", map_location="cpu")
     size, tokens = Size(**saved["size"]), saved["tokens"]
     model = Phraser(size, 0).eval()
     model.load_state_dict({name: value.half().float() for name, value in saved["model"].items()})
