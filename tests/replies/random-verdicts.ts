@@ -64,7 +64,13 @@ const basisOf = fc.constantFrom<TargetBasis>(
 );
 
 const target: fc.Arbitrary<Known> = fc
-  .tuple(figure, fc.option(number), fc.option(fc.tuple(size, over)), fc.boolean(), basisOf)
+  .tuple(
+    figure,
+    fc.option(number, { freq: 2 }),
+    fc.option(fc.tuple(size, over)),
+    fc.boolean(),
+    basisOf,
+  )
   .map(([of, through, reading, band, basis]) => ({
     ...working,
     answer: 'target' as const,

@@ -58,7 +58,9 @@ type Rephrasable = Exclude<Known['answer'], Verbatim>;
 type ClaimsOf = { readonly [A in Rephrasable]: (known: Answers[A]) => Claims };
 
 const DIFFERENCE = ['difference'] as const;
-const SAID = ['bare', 'measured'] as const;
+/** Of a saturation "at" is what is given. */
+const RESULT = ['bare', 'measured'] as const;
+const SAID = ['bare', 'measured', 'at'] as const;
 
 const CLAIMS: ClaimsOf = {
   target: targetClaims,
@@ -73,6 +75,7 @@ const CLAIMS: ClaimsOf = {
       ownWords: [
         ...(rows.some(hasBlank) ? ['still', 'blank', 'before', 'after'] : []),
         ...(rows.some(isUnmoved) ? ['same'] : []),
+        ...['what', 'changed', 'change', 'readings'],
       ],
     }),
   before: ({ rows }) => claims({ slots: rows.map(readSlot), ownWords: ['before'] }),
@@ -158,7 +161,7 @@ function targetClaims(known: Answers['target']): Claims {
     ...slot,
   });
   const slots = [
-    of({ value, cues: through ? ['target', 'bare'] : ['target'], required: true }),
+    of({ value, cues: through ? ['target', 'bare', 'at'] : ['target'], required: true }),
     ...(through ? [of({ ...through, cues: ['target', 'bare', 'at'] })] : []),
     ...(low === undefined ? [] : [of({ value: low, cues: ['low'] })]),
     ...(high === undefined ? [] : [of({ value: high, cues: ['high'] })]),
@@ -209,7 +212,7 @@ function saturationClaims(known: Answers['saturation']): Claims {
   const base = { about: null, place: null, required: true };
   const slots: Slot[] = [
     { ...base, ...given, cues: ['at'] },
-    { ...base, value, unit, cues: bubble === undefined ? SAID : ['dew'] },
+    { ...base, value, unit, cues: bubble === undefined ? RESULT : ['dew'] },
   ];
   if (bubble !== undefined) slots.push({ ...base, value: bubble, unit, cues: ['bubble'] });
   return claims({ slots, names: [refrigerant], requiredNames: [refrigerant] });

@@ -108,6 +108,18 @@ function cueAt(these: readonly Token[], index: number): Cue {
   const previous = wordOf(these[index - 1]);
   if (previous === 'from') return 'low';
   if (previous === 'to') return 'high';
-  const cues = these.slice(0, index).map((token) => cueOf(wordOf(token)));
-  return cues.findLast((cue) => cue !== undefined) ?? 'bare';
+  return nearestCue(these.slice(0, index).map((token) => cueOf(wordOf(token))));
+}
+
+/**
+ * A cue that stands right behind another only carries it on: "dew is at 240" is a dew. What "should" stand "at" a
+ * number is a target however many words are between.
+ */
+function nearestCue(cues: readonly (Cue | undefined)[]): Cue {
+  const last = cues.findLastIndex((cue) => cue !== undefined);
+  const cue = cues[last];
+  if (cue === undefined) return 'bare';
+  const isCarrying = cue === 'at' || cue === 'measured';
+  if (isCarrying && cues[last - 1] !== undefined) return nearestCue(cues.slice(0, last));
+  return cue === 'at' && cues.includes('target') ? 'target' : cue;
 }

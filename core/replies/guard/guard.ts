@@ -174,11 +174,15 @@ function says(mention: Mention, slot: Slot, claims: Claims): boolean {
   return isNumberOf(mention, slot, claims) && isInPlace(mention, slot, claims);
 }
 
-const SHOULD = new Set(['should', 'ought']);
+const SHOULD = new Set(['should', 'ought', 'want', 'aim']);
+
+/** "You are on target" tells of the reading: it makes no target of the number beside it. */
+const saysShould = (words: readonly string[]): boolean =>
+  words.some((word, index) => SHOULD.has(word) || (word === 'target' && words[index - 1] !== 'on'));
 
 function missingWordFault(all: readonly Token[], claims: Claims): Guarded | null {
   const words = all.map((token) => (token.kind === 'word' ? token.word : ''));
-  if (claims.mustSayShould && !words.some((word) => SHOULD.has(word))) {
+  if (claims.mustSayShould && !saysShould(words)) {
     return rejected('missingName', 'should');
   }
   const onTarget = words.some(

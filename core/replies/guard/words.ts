@@ -36,11 +36,15 @@ const CUES = {
   ought: 'target',
   target: 'target',
   expected: 'target',
+  want: 'target',
+  aim: 'target',
   is: 'measured',
   reads: 'measured',
   read: 'measured',
   sits: 'measured',
   runs: 'measured',
+  shows: 'measured',
+  stands: 'measured',
   dew: 'dew',
   bubble: 'bubble',
   at: 'at',
@@ -58,7 +62,7 @@ const GLUE = new Set(
   (
     'a about and are be been by for from here it its just now of on reading right so that the there ' +
     "this to was were with you your you're it's that's around comes works means puts makes gives which " +
-    'before after'
+    'as but where out sit comes work before after'
   ).split(' '),
 );
 export const isGlue = (word: string): boolean => GLUE.has(word) || CUE_WORDS.has(word);
