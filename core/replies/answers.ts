@@ -53,11 +53,7 @@ const WORDED: Worded = {
   margin: ({ about, measured, limit, value, unit, side, hottest }) =>
     sentences([
       line`${PRESSURE_OF[about]} is ${amount(measured, unit)}, ${SHORT_NAMES[about]} at ${amount(limit, unit)}: ${amount(value, unit)} ${SIDE[side]}.`,
-      ...(hottest
-        ? [
-            line`On the hottest day head about ${amount(hottest.head, unit)}: ${amount(hottest.room, unit)} ${SIDE[hottest.side]}.`,
-          ]
-        : []),
+      ...(hottest ? [hottestSaid(hottest, unit)] : []),
     ]),
   judged: (known) => judgedSaid(known),
   limit: (known) => limitSaid(known),
@@ -91,6 +87,21 @@ const WORDED: Worded = {
 
 const SIDE = { inside: 'inside it', past: 'past it' } as const;
 const PRESSURE_OF = { highCutoutPressure: 'head', lowCutoutPressure: 'suction' } as const;
+
+type Hottest = NonNullable<Answers['margin']['hottest']>;
+
+const hottestSaid = ({ head, room, side }: Hottest, unit: UnitId): Said =>
+  line`On the hottest day head about ${amount(head, unit)}: ${amount(room, unit)} ${SIDE[side]}.`;
+
+/** What is said with an answer word for word, in a sentence of its own, however the rest is phrased. */
+export function saidWithIt(known: Known): Said | null {
+  if (known.answer === 'margin') {
+    return known.hottest ? hottestSaid(known.hottest, known.unit) : null;
+  }
+  if (known.answer !== 'target' && known.answer !== 'compare') return null;
+  const rule = RULES[known.basis];
+  return rule === null ? null : plain(rule);
+}
 
 export function answerSaid(known: Known): Said {
   return capitalised(worded(known));
@@ -135,9 +146,6 @@ const RULES: Record<TargetBasis, string | null> = {
   coilClearOfFrost: 'There the coil has cleared itself of frost.',
 };
 
-/** The everyday rules go unsaid. */
-export const hasRuleToTell = (basis: TargetBasis): boolean => RULES[basis] !== null;
-
 const ruleSaid = (basis: TargetBasis): readonly Said[] => {
   const rule = RULES[basis];
   return rule === null ? [] : [plain(rule)];
@@ -164,7 +172,7 @@ function comparedSaid(known: Answers['compare']): Said {
   const read = amount(measured, measuredUnit);
   if (direction === 'on') return line`${name} is on target: ${read}, should be ${should}.`;
   return isInBand(known)
-    ? line`${name} is ${read}, within the usual range: it should be about ${should}.`
+    ? line`${name} is ${read}, within the usual range: it should be ${band ? '' : 'about '}${should}.`
     : line`${name} is ${amount(value, unit)} ${direction}: ${bare(measured, measuredUnit)}, should be ${should}.`;
 }
 

@@ -8,19 +8,21 @@ export const SLOT = /\{([a-zA-Z]+)\}/g;
  * The sentence with its slots filled, in both forms, a capital at the start of each sentence; null where it
  * has a slot that the record has not. A unit is said once: "21 psi over: 192, should be 171".
  */
-export function fill(sentence: string, { slots }: PhraseRecord): Said | null {
+export function fill(sentence: string, { slots, tail }: PhraseRecord): Said | null {
   const pieces = sentence.split(SLOT);
   const saidUnits = new Set<string>();
   const filled = pieces.map((piece, index) => {
     if (index % 2 === 0) return plain(piece);
     const slot = slots[piece];
-    return slot ? said(slot, saidUnits) : null;
+    return slot ? slotSaid(slot, saidUnits) : null;
   });
   const whole = filled.filter((piece) => piece !== null);
-  return whole.length < filled.length ? null : withCapitals(whole);
+  if (whole.length < filled.length) return null;
+  const said = withCapitals(whole);
+  return tail ? join([said, tail], ' ') : said;
 }
 
-function said(slot: PhraseSlot, saidUnits: Set<string>): Said {
+function slotSaid(slot: PhraseSlot, saidUnits: Set<string>): Said {
   const { bare } = slot;
   if (!bare) return slot;
   if (saidUnits.has(bare.unit)) return bare;

@@ -1,6 +1,12 @@
 import type { Members } from '../../core/advice/by-kind.ts';
 import type { Direction, Known } from '../../core/advice/verdict.ts';
-import { blankNames, isInBand, movedSaid, rowsSaid } from '../../core/replies/answers.ts';
+import {
+  blankNames,
+  isBandOnly,
+  isInBand,
+  movedSaid,
+  rowsSaid,
+} from '../../core/replies/answers.ts';
 import { designation } from '../../core/replies/designation.ts';
 import { placedName, SHORT_NAMES } from '../../core/replies/names.ts';
 import { unitRow } from '../../core/units/units.ts';
@@ -27,20 +33,21 @@ export function valueRecord({ about, place, value, unit }: Answers['value']): Re
 
 /** `over`, `under` and `on` are where the reading is now, if there is one. */
 export function targetRecord(known: Answers['target']): Recorded {
-  const { about, value, unit, through, low, high, reading } = known;
+  const { about, value, unit, through, low, high, reading, basis } = known;
   const off = reading && reading.direction !== 'on' ? reading : null;
   const hasBand = low !== undefined && high !== undefined;
+  const isEnds = hasBand && isBandOnly(basis);
   return {
     fields: [
       ...(reading ? [reading.direction] : []),
-      ...when(hasBand, 'band'),
+      ...when(hasBand, isEnds ? 'ends' : 'band'),
       ...when(through !== undefined, 'through'),
     ],
     slots: slots({
       about: name(SHORT_NAMES[about]),
-      target: number({ value, unit }, true),
-      low: hasBand ? number({ value: low, unit }, false) : null,
-      high: hasBand ? number({ value: high, unit }, false) : null,
+      target: isEnds ? null : number({ value, unit }, true),
+      low: hasBand ? number({ value: low, unit }, isEnds) : null,
+      high: hasBand ? number({ value: high, unit }, isEnds) : null,
       through: through ? number(through, false) : null,
       throughName: through ? { ...name(SHORT_NAMES[through.about]), required: false } : null,
       difference: off && number(off, true),
@@ -50,7 +57,8 @@ export function targetRecord(known: Answers['target']): Recorded {
 
 /** Within the band nobody is told how far off its middle: the direction is left out, and the difference. */
 export function compareRecord(known: Answers['compare']): Recorded {
-  const { about, measured, target, measuredUnit, value, unit, direction } = known;
+  const { about, measured, target, measuredUnit, value, unit, direction, low, high } = known;
+  const isEnds = low !== undefined && high !== undefined && isBandOnly(known.basis);
   const inBand = direction !== 'on' && isInBand(known);
   const isOff = direction !== 'on' && !inBand;
   const isSameSymbol = unitRow(unit).symbol === unitRow(measuredUnit).symbol;
@@ -58,11 +66,17 @@ export function compareRecord(known: Answers['compare']): Recorded {
   const alongside = isOff ? known.alongside : undefined;
   const offToo = alongside && alongside.direction !== 'on' ? alongside : null;
   return {
-    fields: [inBand ? 'inBand' : direction, ...(offToo ? [ALONGSIDE[offToo.direction]] : [])],
+    fields: [
+      inBand ? 'inBand' : direction,
+      ...(offToo ? [ALONGSIDE[offToo.direction]] : []),
+      ...when(isEnds, 'ends'),
+    ],
     slots: slots({
       about: name(SHORT_NAMES[about]),
       measured: figure({ value: measured, unit: measuredUnit }, false),
-      target: figure({ value: target, unit: measuredUnit }, false),
+      target: isEnds ? null : figure({ value: target, unit: measuredUnit }, false),
+      low: isEnds ? figure({ value: low, unit: measuredUnit }, false) : null,
+      high: isEnds ? figure({ value: high, unit: measuredUnit }, false) : null,
       difference: isOff ? figure({ value, unit }, true) : null,
       alongsideName: offToo && { ...name(SHORT_NAMES[offToo.about]), required: false },
       alongside: offToo && number(offToo, false),

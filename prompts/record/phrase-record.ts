@@ -10,6 +10,8 @@ export interface PhraseRecord {
   /** Closed words for all that is true of it and no number: `over`, `inBand`, `glide`. */
   readonly fields: readonly string[];
   readonly slots: Readonly<Record<string, PhraseSlot>>;
+  /** Said word for word after whatever was written: which rule holds today, the hottest day. */
+  readonly tail?: Said;
 }
 
 /** What stands in a sentence where its role was written. */

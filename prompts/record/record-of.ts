@@ -1,5 +1,6 @@
 import type { Members } from '../../core/advice/by-kind.ts';
 import type { Known, Verdict } from '../../core/advice/verdict.ts';
+import { saidWithIt } from '../../core/replies/answers.ts';
 import { isRephrasable } from '../../core/replies/guard/phrase-or.ts';
 import {
   beforeAfterRecord,
@@ -66,5 +67,6 @@ function recorded<A extends Answer>(
   const of: Records[A] = RECORDS[known.answer];
   if (of === null) return null;
   const record = of === 'told' ? toldRecord(known) : of(known);
-  return record && { kind: known.answer, ...record };
+  const tail = saidWithIt(known);
+  return record && { kind: known.answer, ...record, ...(tail && { tail }) };
 }

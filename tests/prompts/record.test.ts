@@ -55,8 +55,10 @@ describe('what a model is told of a verdict', () => {
     expect(Object.keys(slots)).toEqual(['about', 'measured', 'target']);
   });
 
-  it('is nothing for a rule that is told word for word, for a refusal and for what is needed', () => {
-    expect(recordOf({ ...HEAD, basis: 'fanCycling' })).toBeNull();
+  it('has the rule of the day behind it, word for word, and is nothing for a refusal and for what is needed', () => {
+    expect(recordOf({ ...HEAD, basis: 'fanCycling' })?.tail?.text).toBe(
+      'The fan cycles, so anything between is right.',
+    );
     expect(recordOf({ kind: 'needs', about: null, need: 'before' })).toBeNull();
   });
 });

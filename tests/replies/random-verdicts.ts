@@ -147,8 +147,17 @@ const margin: fc.Arbitrary<Known> = fc
     number,
     number,
     fc.constantFrom('inside' as const, 'past' as const),
+    fc.option(
+      fc.record({
+        head: number,
+        limit: number,
+        room: size,
+        side: fc.constantFrom('inside' as const, 'past' as const),
+      }),
+      { freq: 2 },
+    ),
   )
-  .map(([about, measured, limit, side]) => ({
+  .map(([about, measured, limit, side, hottest]) => ({
     ...working,
     answer: 'margin' as const,
     about,
@@ -157,6 +166,7 @@ const margin: fc.Arbitrary<Known> = fc
     value: Math.abs(limit - measured),
     unit: 'psi' as const,
     side,
+    ...(hottest === null ? {} : { hottest }),
   }));
 
 const row = fc

@@ -7,7 +7,7 @@ import type { AnswerableId } from '../../terms/quantities.ts';
 import type { RefrigerantId } from '../../terms/refrigerants.ts';
 import { readsNothing } from '../../units/format-amount.ts';
 import type { UnitId } from '../../units/units.ts';
-import { hasRuleToTell, isInBand } from '../answers.ts';
+import { isBandOnly, isInBand } from '../answers.ts';
 import type { Cue, DirectionWord } from './words.ts';
 
 /** One number that a sentence about a verdict may hold, and how it must be introduced. */
@@ -31,7 +31,7 @@ export interface Claims {
   /** "On target", in place of a difference: where the reading is where it should be it must be said. */
   readonly onTarget: 'required' | 'allowed' | 'forbidden';
   /** "Should", without which a target sounds like a reading. */
-  readonly mustSayShould: boolean;
+  readonly mustSayShould: 'always' | 'withEnds' | 'never';
   /** Words beyond the glue that are true of this verdict: a blank, "the same", "before" as a heading. */
   readonly ownWords: readonly string[];
 }
@@ -84,7 +84,6 @@ const CLAIMS: ClaimsOf = {
 
 /** Null for what is never rephrased: causes, how a number was worked out, and the announcement of the note. */
 export function claimsOf(known: Known): Claims | null {
-  if (tellsItsRule(known)) return null;
   switch (known.answer) {
     case 'judged':
     case 'limit':
@@ -117,12 +116,6 @@ export function claimsOf(known: Known): Claims | null {
   }
 }
 
-/** Which rule holds today, and two margins at once, are told word for word. */
-function tellsItsRule(known: Known): boolean {
-  if (known.answer === 'margin') return known.hottest !== undefined;
-  return (known.answer === 'target' || known.answer === 'compare') && hasRuleToTell(known.basis);
-}
-
 function claimed<A extends Rephrasable>(known: Answers[A] & { readonly answer: A }): Claims {
   const of: ClaimsOf[A] = CLAIMS[known.answer];
   return of(known);
@@ -137,7 +130,7 @@ function claims(given: Partial<Claims> & Pick<Claims, 'slots'>): Claims {
   const own = named.filter((name) => name !== null);
   return {
     onTarget: 'forbidden',
-    mustSayShould: false,
+    mustSayShould: 'never',
     ownWords: [],
     ...given,
     names: [...own, ...(given.names ?? [])],
@@ -152,7 +145,9 @@ export function namesOfSlot({ about, place }: Slot): readonly (AnswerableId | Pl
 }
 
 function targetClaims(known: Answers['target']): Claims {
-  const { about, value, unit, through, low, high, reading } = known;
+  const { about, value, unit, through, low, high, reading, basis } = known;
+  /** Where anything between its ends is right, a middle would be chased. */
+  const isEnds = low !== undefined && high !== undefined && isBandOnly(basis);
   const of = (slot: Partial<Slot> & Pick<Slot, 'value' | 'cues'>): Slot => ({
     about,
     place: null,
@@ -161,10 +156,12 @@ function targetClaims(known: Answers['target']): Claims {
     ...slot,
   });
   const slots = [
-    of({ value, cues: through ? ['target', 'bare', 'at'] : ['target'], required: true }),
+    ...(isEnds
+      ? []
+      : [of({ value, cues: through ? ['target', 'bare', 'at'] : ['target'], required: true })]),
     ...(through ? [of({ ...through, cues: ['target', 'bare', 'at'] })] : []),
-    ...(low === undefined ? [] : [of({ value: low, cues: ['low'] })]),
-    ...(high === undefined ? [] : [of({ value: high, cues: ['high'] })]),
+    ...(low === undefined ? [] : [of({ value: low, cues: ['low'], required: isEnds })]),
+    ...(high === undefined ? [] : [of({ value: high, cues: ['high'], required: isEnds })]),
     ...(reading && reading.direction !== 'on'
       ? [
           of({
@@ -178,18 +175,18 @@ function targetClaims(known: Answers['target']): Claims {
   ];
   return claims({
     slots,
-    mustSayShould: true,
+    mustSayShould: 'always',
     onTarget: reading?.direction === 'on' ? 'allowed' : 'forbidden',
   });
 }
 
 function compareClaims(known: Answers['compare']): Claims {
-  const { about, measured, target, measuredUnit, value, unit, direction, alongside } = known;
+  const { about, measured, measuredUnit, value, unit, direction, alongside } = known;
   const on = direction === 'on';
   const base = { about, place: null, required: false };
   const slots: Slot[] = [
     { ...base, value: measured, unit: measuredUnit, cues: SAID },
-    { ...base, value: target, unit: measuredUnit, cues: ['target'] },
+    ...wantedSlots(known),
   ];
   if (!on) {
     const required = !isInBand(known);
@@ -202,9 +199,23 @@ function compareClaims(known: Answers['compare']): Claims {
     slots,
     names: alongside ? [alongside.about] : [],
     requiredNames: [about],
+    mustSayShould: 'withEnds',
     ownWords: isInBand(known) ? ['within', 'usual', 'range'] : [],
     onTarget: on ? 'required' : alongside?.direction === 'on' ? 'allowed' : 'forbidden',
   });
+}
+
+/** What it should be: a number, or where anything between is right the ends alone. */
+function wantedSlots(known: Answers['compare']): readonly Slot[] {
+  const { about, target, measuredUnit: unit, low, high, basis } = known;
+  const base = { about, place: null, unit, required: false };
+  if (low === undefined || high === undefined || !isBandOnly(basis)) {
+    return [{ ...base, value: target, cues: ['target'] }];
+  }
+  return [
+    { ...base, value: low, cues: ['low'] },
+    { ...base, value: high, cues: ['high'] },
+  ];
 }
 
 function saturationClaims(known: Answers['saturation']): Claims {

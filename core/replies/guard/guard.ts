@@ -2,6 +2,7 @@ import type { Verdict } from '../../advice/verdict.ts';
 import { formatAmount } from '../../units/format-amount.ts';
 import { unitRow } from '../../units/units.ts';
 import { unreachable } from '../../unreachable.ts';
+import { saidWithIt } from '../answers.ts';
 import { verdictSaid } from '../verdict-said.ts';
 import { claimsOf, namesOfSlot, type Claims, type Slot } from './claims.ts';
 import { clauses, directionsIn, mentions, type Mention } from './clauses.ts';
@@ -46,10 +47,23 @@ const LONGEST_TOLD = 1200;
  */
 export function guard(sentence: string, verdict: Verdict): Guarded {
   const claims = verdict.kind === 'known' ? claimsOf(verdict) : null;
-  if (claims) return judge(sentence, claims);
+  if (verdict.kind === 'known' && claims) {
+    const own = withoutItsOwn(sentence, saidWithIt(verdict)?.text ?? null);
+    return own === null ? rejected('missingStatement', sentence) : judge(own, claims);
+  }
   const told = verdict.kind === 'known' ? toldOf(verdict) : null;
   if (told) return judgeTold(sentence, told);
   return sentence === verdictSaid(verdict).text ? PASSED : rejected('notVerbatim', sentence);
+}
+
+/** The sentence without what must be said beside it word for word; null where that is not there. */
+function withoutItsOwn(sentence: string, own: string | null): string | null {
+  if (own === null) return sentence;
+  const at = sentence.indexOf(own);
+  const before = sentence.slice(0, at);
+  const after = sentence.slice(at + own.length);
+  const standsAlone = /\. $/.test(before) && (after === '' || after.startsWith(' '));
+  return at < 0 || !standsAlone ? null : before.trimEnd() + after;
 }
 
 /** A verdict that is more than its numbers: every word is one of a statement's wordings, or says nothing. */
@@ -180,9 +194,15 @@ const SHOULD = new Set(['should', 'ought', 'want', 'aim']);
 const saysShould = (words: readonly string[]): boolean =>
   words.some((word, index) => SHOULD.has(word) || (word === 'target' && words[index - 1] !== 'on'));
 
+/** "It is from 150 to 200" would be where it is, not where it should be. */
+function needsShould(all: readonly Token[], { mustSayShould }: Claims): boolean {
+  if (mustSayShould !== 'withEnds') return mustSayShould === 'always';
+  return mentions(all).some(({ cue }) => cue === 'low' || cue === 'high');
+}
+
 function missingWordFault(all: readonly Token[], claims: Claims): Guarded | null {
   const words = all.map((token) => (token.kind === 'word' ? token.word : ''));
-  if (claims.mustSayShould && !saysShould(words)) {
+  if (needsShould(all, claims) && !saysShould(words)) {
     return rejected('missingName', 'should');
   }
   const onTarget = words.some(

@@ -2,6 +2,7 @@ import type { Known } from '../../advice/verdict.ts';
 import { REFRIGERANTS } from '../../terms/refrigerants.ts';
 import { formatAmount, sayAmount } from '../../units/format-amount.ts';
 import { unitRow } from '../../units/units.ts';
+import { saidWithIt } from '../answers.ts';
 import { designation } from '../designation.ts';
 import { claimsOf, type Claims, type Slot } from './claims.ts';
 import { toldOf } from './told/told-of.ts';
@@ -18,10 +19,12 @@ export function readAloud(sentence: string, verdict: Known): string {
     ...(claims ? [...claims.slots.map(amountForm), ...designationForms(claims)] : []),
     ...(told ? toldForms(told) : []),
   ];
+  const own = saidWithIt(verdict);
+  const whole = own === null ? sentence : sentence.replace(own.text, () => own.spoken);
   return forms
     .reduce(
       (text, { written, spoken }) => text.replace(written, (found) => startedAs(found, spoken)),
-      sentence,
+      whole,
     )
     .replace(/(?<![\w.])-(?=\d)/g, 'minus ');
 }
