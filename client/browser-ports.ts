@@ -5,6 +5,8 @@ import { PRONUNCIATIONS } from '../core/language/vocabulary/pronunciations.ts';
 import { takeTurn } from '../core/turn/take-turn.ts';
 import { createEar } from './ear/create-ear.ts';
 import type { Ear, EngineChanged } from './ear/ear.ts';
+import { createChosenEar, EAR_CHOICES, type EarChoice } from './ear/native/chosen-ear.ts';
+import { openNativeEar } from './ear/native/open-native-ear.ts';
 import { createSentences } from './ear/web-speech-sentences.ts';
 import { createDeviceChoice } from './offline/device-choice.ts';
 import type { EventLog, SyncedLog } from './offline/event-log.ts';
@@ -13,6 +15,7 @@ import { createPagePhraser } from './phraser/worker-phraser.ts';
 import { createWording, type Wording, WORDINGS } from './phraser/wording.ts';
 import { createSpeechRecognition } from './recogniser/speech-recognition.ts';
 import { createBrowserEngines } from './recogniser/team/browser-engines.ts';
+import type { TeamEngine } from './recogniser/team/team-engine.ts';
 import { ENGINE_WISHES, type EngineUse, type EngineWish } from './recogniser/team/engine-use.ts';
 import { sayEarNews, sayEngineChanged, sayNotKept } from './screens/words.ts';
 import { createIds } from './state/browser-ids.ts';
@@ -51,6 +54,9 @@ export interface Listening {
   readonly wish: () => EngineWish;
   /** From the next sentence on. */
   readonly choose: (wish: EngineWish) => void;
+  readonly ear: () => EarChoice;
+  /** From the next press on. */
+  readonly chooseEar: (choice: EarChoice) => void;
 }
 
 /** The session's ports in a browser. */
@@ -84,32 +90,47 @@ export function browserPorts(
   };
 }
 
-function browserEar(): { readonly ear: Ear; readonly listening: Listening } {
-  let onLevel: (level: number) => void = () => undefined;
-  let onProgress: (fraction: number) => void = () => undefined;
-  let onEngineChange: (change: EngineChanged) => void = () => undefined;
-  let onDigitalSilence: () => void = () => undefined;
-  const whole = createWholeGrammar();
-  const wish = createDeviceChoice('what listens', ENGINE_WISHES);
-  const engine = createBrowserEngines({
+/** From a part made first to one made after it. */
+function createRelay<News>() {
+  let report: (news: News) => void = () => undefined;
+  return {
+    tell: (news: News): void => report(news),
+    listen: (listener: (news: News) => void): void => {
+      report = listener;
+    },
+  };
+}
+
+function ownEngines(wish: () => EngineWish, tell: (change: EngineChanged) => void): TeamEngine {
+  return createBrowserEngines({
     neuralUrl: NEURAL_URL,
     embeddedUrl: EMBEDDED_URL,
     pronunciations: PRONUNCIATIONS,
-    wish: wish.read,
+    wish,
     onChange: ({ to, why, midSentence }) => {
       console.error(why);
-      onEngineChange({ kind: 'engineChanged', to, midSentence });
+      tell({ kind: 'engineChanged', to, midSentence });
     },
   });
+}
+
+function browserEar(): { readonly ear: Ear; readonly listening: Listening } {
+  const level = createRelay<number>();
+  const progress = createRelay<number>();
+  const engineChange = createRelay<EngineChanged>();
+  const digitalSilence = createRelay<undefined>();
+  const whole = createWholeGrammar();
+  const wish = createDeviceChoice('what listens', ENGINE_WISHES);
+  const engine = ownEngines(wish.read, engineChange.tell);
   const SpeechRecognition = createSpeechRecognition({
     engine,
     expected: () => [whole.current(), ...Object.values(NARROW)],
-    onLevel: (level) => onLevel(level),
-    onDigitalSilence: () => onDigitalSilence(),
-    onProgress: ({ loadedBytes, totalBytes }) => onProgress(loadedBytes / totalBytes),
+    onLevel: level.tell,
+    onDigitalSilence: () => digitalSilence.tell(undefined),
+    onProgress: ({ loadedBytes, totalBytes }) => progress.tell(loadedBytes / totalBytes),
   });
   const sentences = createSentences(SpeechRecognition);
-  const ear = createEar({
+  const own = createEar({
     devices: 'mediaDevices' in navigator ? navigator.mediaDevices : undefined,
     isSecure: isSecureContext,
     wakeLock: 'wakeLock' in navigator ? navigator.wakeLock : undefined,
@@ -124,22 +145,24 @@ function browserEar(): { readonly ear: Ear; readonly listening: Listening } {
     clock,
     grammarFor: (expectation, names) =>
       expectation === 'anything' ? whole.with(names) : NARROW[expectation],
-    onLevel: (report) => {
-      onLevel = report;
-    },
-    onProgress: (report) => {
-      onProgress = report;
-    },
-    onEngineChange: (report) => {
-      onEngineChange = report;
-    },
-    onDigitalSilence: (report) => {
-      onDigitalSilence = report;
-    },
+    onLevel: level.listen,
+    onProgress: progress.listen,
+    onEngineChange: engineChange.listen,
+    onDigitalSilence: (report) => digitalSilence.listen(report),
   });
   const choose = (chosen: EngineWish): void => {
     wish.choose(chosen);
     engine.forgive();
   };
-  return { ear, listening: { use: engine.use, wish: wish.read, choose } };
+  const whose = createDeviceChoice('whose ear', EAR_CHOICES);
+  return {
+    ear: createChosenEar({ own, openNative: openNativeEar, choice: whose.read }),
+    listening: {
+      use: engine.use,
+      wish: wish.read,
+      choose,
+      ear: whose.read,
+      chooseEar: whose.choose,
+    },
+  };
 }

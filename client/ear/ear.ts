@@ -37,9 +37,10 @@ export type Heard =
 
 /**
  * silent: the microphone has given nothing but zeros for a while, as a muted one does; it listens on. back: the page
- * was out of sight, heard nothing meanwhile, and listens again.
+ * was out of sight, heard nothing meanwhile, and listens again. rests: it heard silence and waits for a press. ownAgain:
+ * the browser's recogniser is of no use here, and ours hears on.
  */
-export type EarNews = 'silent' | 'back';
+export type EarNews = 'silent' | 'back' | 'rests' | 'ownAgain';
 
 /** An engine failed and another hears on. */
 export interface EngineChanged {

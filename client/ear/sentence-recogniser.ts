@@ -6,7 +6,8 @@ export interface SentenceRecogniser {
   load(): Promise<void>;
   /** Throws while an earlier sentence has not ended. */
   start(sentence: {
-    readonly track: MediaStreamTrack;
+    /** Null for one that has a microphone of its own. */
+    readonly track: MediaStreamTrack | null;
     readonly grammar: string;
     readonly report: (report: RecogniserReport) => void;
   }): void;

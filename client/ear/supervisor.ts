@@ -11,10 +11,13 @@ export interface SupervisorPorts {
   readonly clock: Clock;
   readonly grammarFor: (expectation: Expectation, names: KnownNames) => string;
   readonly report: (heard: Heard) => void;
+  /** Each start costs something: after silence it waits to be asked again, and says so. */
+  readonly restsAfterSilence?: boolean;
 }
 
 export interface Wanted {
-  readonly track: MediaStreamTrack;
+  /** Null where the recogniser has a microphone of its own. */
+  readonly track: MediaStreamTrack | null;
   readonly expectation: Expectation;
   readonly names: KnownNames;
 }
@@ -140,7 +143,7 @@ export class Supervisor {
     if (TRANSIENT.has(code)) return;
     this.#errored = true;
     if (code === 'not-allowed') this.#deafen('refused');
-    if (code === 'audio-capture' && track.readyState === 'ended') this.#deafen('takenAway');
+    if (code === 'audio-capture' && track?.readyState === 'ended') this.#deafen('takenAway');
   }
 
   #ended(): void {
@@ -159,8 +162,17 @@ export class Supervisor {
       this.#failed(wanted);
     } else {
       this.#failures = 0;
-      this.#start(wanted);
+      this.#goOn(wanted);
     }
+  }
+
+  #goOn(wanted: Wanted): void {
+    if (this.#ports.restsAfterSilence !== true) {
+      this.#start(wanted);
+      return;
+    }
+    this.#state = { kind: 'idle' };
+    this.#ports.report({ kind: 'news', news: 'rests' });
   }
 
   #failed(wanted: Wanted): void {

@@ -30,7 +30,8 @@ export function createSentences(SpeechRecognition: SpeechRecognitionClass): Sent
       grammars.addFromString(sentence.grammar);
       recognition.grammars = grammars;
       report = sentence.report;
-      recognition.start(sentence.track);
+      if (sentence.track === null) recognition.start();
+      else recognition.start(sentence.track);
     },
     abort: () => recognition.abort(),
   };

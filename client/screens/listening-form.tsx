@@ -1,16 +1,20 @@
 import { useState } from 'preact/hooks';
+import { EAR_CHOICES, type EarChoice } from '../ear/native/chosen-ear.ts';
 import { ENGINE_WISHES, type EngineUse, type EngineWish } from '../recogniser/team/engine-use.ts';
-import { listeningWords, WISH_WORDS } from './words.ts';
+import { EAR_CHOICE_SENTENCES, EAR_CHOICE_WORDS, listeningWords, WISH_WORDS } from './words.ts';
 
 export interface ListeningFormProps {
   /** What hears now. */
   readonly use: () => EngineUse | null;
   readonly wish: () => EngineWish;
   readonly choose: (wish: EngineWish) => void;
+  readonly ear: () => EarChoice;
+  readonly chooseEar: (choice: EarChoice) => void;
 }
 
 /** What listens: left to the device, or chosen. */
-export function ListeningForm({ use, wish, choose }: ListeningFormProps) {
+export function ListeningForm(props: ListeningFormProps) {
+  const { use, wish, choose } = props;
   const [chosen, setChosen] = useState(wish);
   const press = (next: EngineWish): void => {
     choose(next);
@@ -35,6 +39,34 @@ export function ListeningForm({ use, wish, choose }: ListeningFormProps) {
       <p data-testid="listening" data-use={use() ?? 'none'}>
         {listeningWords(use())}. A change counts from the next sentence.
       </p>
+      <EarForm {...props} />
     </section>
+  );
+}
+
+/** Whose ear, and where what is said goes by it: said plainly, as a voice that was sent cannot be called back. */
+function EarForm({ ear, chooseEar }: Pick<ListeningFormProps, 'ear' | 'chooseEar'>) {
+  const [chosen, setChosen] = useState(ear);
+  const press = (next: EarChoice): void => {
+    chooseEar(next);
+    setChosen(next);
+  };
+  return (
+    <>
+      <div class="choices" role="group" aria-label="Whose ear">
+        {EAR_CHOICES.map((each) => (
+          <button
+            key={each}
+            type="button"
+            data-testid={`ear-${each}`}
+            aria-pressed={each === chosen}
+            onClick={() => press(each)}
+          >
+            {EAR_CHOICE_WORDS[each]}
+          </button>
+        ))}
+      </div>
+      <p data-testid="ear-choice">{EAR_CHOICE_SENTENCES[chosen]} It counts from the next press.</p>
+    </>
   );
 }

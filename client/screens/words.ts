@@ -2,6 +2,7 @@ import { timerTitles } from '../../core/replies/timer-sentences.ts';
 import type { Readiness } from '../offline/service-worker.ts';
 import type { Deafness } from '../ear/deafness.ts';
 import type { EarNews } from '../ear/ear.ts';
+import type { EarChoice } from '../ear/native/chosen-ear.ts';
 import type { EngineAlone, EngineUse, EngineWish } from '../recogniser/team/engine-use.ts';
 import type { Notice, NotKeptReason } from '../state/notice.ts';
 import type { Mode, Tab } from '../state/session.ts';
@@ -102,11 +103,29 @@ export const sayEngineChanged = (to: EngineAlone): string => ENGINE_WORDS[to];
 
 const NEWS_WORDS: Record<EarNews, string> = {
   silent: 'No sound comes from the microphone. Is it muted? I keep listening.',
+  rests:
+    'I wait. Press and speak. The browser’s ear beeps each time it opens, so it opens once for each press.',
+  ownAgain: 'The browser’s ear does not answer. My own listens now. What you said is kept.',
   back: 'The page was out of sight and heard nothing. I listen again.',
 };
 
 /** What the ear has to say of itself. */
 export const sayEarNews = (news: EarNews): string => NEWS_WORDS[news];
+
+export const EAR_CHOICE_WORDS: Record<EarChoice, string> = {
+  own: 'my own ears',
+  browserOnDevice: 'the browser’s, on this device',
+  browserAnywhere: 'the browser’s, online',
+};
+
+/** What each means for whoever speaks. */
+export const EAR_CHOICE_SENTENCES: Record<EarChoice, string> = {
+  own: 'Your voice stays on this device.',
+  browserOnDevice:
+    'Your voice stays on this device. Where the browser cannot hear without its maker’s servers, my own ears listen.',
+  browserAnywhere:
+    'Your voice goes over the network to the browser’s maker. It needs a signal; without one my own ears listen.',
+};
 
 export const WISH_WORDS: Record<EngineWish, string> = {
   automatic: 'automatic',

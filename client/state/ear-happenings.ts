@@ -41,7 +41,8 @@ function engineChanged(session: Session, { to, midSentence }: EngineChanged): Se
 function earNews(session: Session, news: EarNews): SessionStep {
   const told: Session = { ...session, notice: { kind: 'earNews', news } };
   if (!listens(session.mode)) return stay(told);
-  if (news === 'silent') return sayBetween(told, { engine: null, news });
+  if (news === 'rests') return go(told, { kind: 'paused', by: 'press' }, [{ kind: 'gate' }]);
+  if (news !== 'back') return sayBetween(told, { engine: null, news });
   return { session: told, effects: [{ kind: 'earcon', which: 'listening' }] };
 }
 
