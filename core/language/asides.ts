@@ -34,6 +34,26 @@ export const ASIDE_RULES: readonly Rule[] = [
     nothing,
     { examples: ['pull it to five hundred and hold'] },
   ),
+  rule('with <the> <part> (running|going|on|spinning|turning)', nothing, {
+    examples: ['with both fans going'],
+  }),
+  rule(
+    '(they|you|he|she|somebody|the customer|customer|people|the (cooks|staff|employees)) (ought to|should|need to|needs to|have to|got to|has to) (keep|leave) <the> <part> <state>',
+    nothing,
+    { examples: ['they ought to keep the lids closed'] },
+  ),
+  rule(
+    '(got|had|put|have) (a|an|my) (fan|light|bucket|towel|rag|meter|gage) (on|under|behind|over) (it|them|there|that)',
+    nothing,
+    {
+      examples: ['got a fan on it'],
+    },
+  ),
+  rule(
+    '[(a|an|about a|about an|like a)] (quarter|half|eighth) [of an] inch [(thick|wide|long|deep|off|apart|gap|short)]',
+    nothing,
+    { examples: ['a quarter inch thick'] },
+  ),
   rule('(from|since|back in|built in|made in|installed in|dated|out of) (oh|o) <number>', nothing, {
     examples: ['it is from oh nine'],
   }),

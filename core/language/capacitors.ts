@@ -44,7 +44,7 @@ const GETTING =
 /** What capacitors are marked and what is read of them. */
 export const CAPACITOR_RULES: readonly Rule[] = [
   rule(
-    '<the> <place> rated [(at|for)] <number:rated> [(microfarads|mfd|uf)] [(is|it|and)] (reads|reading|measures|measured|read|shows|is|checked|tests|tested) [(at|only)] <amount>',
+    '<the> <place> [is] rated [(at|for)] <number:rated> [(microfarads|mfd|uf)] [(is|it|and|it is|but it is|and it is|i am|i got|but)] (reads|reading|measures|measured|read|shows|is|checked|tests|tested) [(at|only)] <amount>',
     readsOfRated,
     { examples: ['cap rated thirty five reads thirty one'] },
   ),

@@ -10,13 +10,31 @@ const NO_THINGS: ReadonlySet<string> = new Set(
     'tens twenties thirties forties fifties sixties seventies eighties nineties zeros ohs ' +
     'reads shows looks seems runs says sits holds stays goes comes gets means makes sounds takes keeps feels drops rises ' +
     'trips climbs falls starts stops works needs wants wants pulls draws cuts kicks opens closes cycles checks tests ' +
-    'measures hits reaches moves bounces swings jumps settles ends turns rides hangs'
+    'lakhs crores firsts measures hits reaches moves bounces swings jumps settles ends turns rides hangs'
   ).split(' '),
 );
+
+/** Behind which "one" is a number after all. */
+const OF_A_NUMBER: ReadonlySet<string> = new Set(
+  (
+    'and point dot hundred thousand million half quarter to too for fore or at on in by over under above below psi ' +
+    'pound degree inch ounce volt amp ohm watt micron bar gram kilo microfarad meg megohm minute is percent ' +
+    'no wait but from out with when after then not it'
+  ).split(' '),
+);
+
+/** "One end": pointed out, not counted. */
+export const isPointedOut = ({ text, pause, value }: Token): boolean =>
+  !pause && value === null && text.length > 2 && !OF_A_NUMBER.has(text);
 
 /**
  * Whether a number before it counts things: "two hundred cubes" was read off no instrument. Told by the plural's
  * ending, since the things that a technician may count are as many as there are nouns.
  */
 export const isCountedThing = ({ text, pause }: Token): boolean =>
-  !pause && text.length > 3 && text.endsWith('s') && !text.endsWith('ss') && !NO_THINGS.has(text);
+  !pause &&
+  text.length > 3 &&
+  text.endsWith('s') &&
+  !text.endsWith('ss') &&
+  !text.endsWith('ths') &&
+  !NO_THINGS.has(text);

@@ -283,6 +283,11 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    '<the> <place> (has|has got|is got|shows|is showing|reads) [got] <amount> (across|over) it',
+    atPlace,
+    { examples: ['low side control has got one twenty across it'] },
+  ),
+  rule(
     '<the> <place> (is not getting|does not have|has not got|is not seeing) [any] (voltage|volts|power|juice)',
     noVolts(),
     { examples: ['the compressor is not getting power'] },

@@ -189,7 +189,7 @@ export const FACT_RULES: readonly Rule[] = [
   }),
   rule('[a] <equipment>', equipment, { alone: true, examples: ['walk in freezer'] }),
   rule(
-    '[the] condensing unit is (on the roof|up on the roof|on top of the (box|walk in)|outside|out back|out (side|back)|outdoors|in the basement|remote|in back)',
+    '[the] condensing unit is (on the roof|up on the roof|on top of the (box|walk in)|(behind|beside|on the side of) the (building|store|restaurant|kitchen)|in the alley|up top|outside|out back|out (side|back)|outdoors|in the basement|remote|in back)',
     remote,
     {
       examples: ['condensing unit is on the roof'],
@@ -235,6 +235,13 @@ export const FACT_RULES: readonly Rule[] = [
   rule('[(there is|i see|i have)] nothing in the [(sight|site)] glass', emptyGlass, {
     examples: ['nothing in the sight glass'],
   }),
+  rule(
+    '[the] bubbles (went away|are gone|quit|stopped|cleared [(up|out)]|disappeared)',
+    noBubbles,
+    {
+      examples: ['bubbles went away'],
+    },
+  ),
   rule('(no|not any|no more) bubbles [in the [(sight|site)] glass]', noBubbles, {
     examples: ['no bubbles'],
   }),

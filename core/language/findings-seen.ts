@@ -72,6 +72,11 @@ export const SEEN_RULES: readonly Rule[] = [
     { examples: ['there is no airflow across the condenser'] },
   ),
   rule(
+    '(you|i|we) can not [(even|hardly)] see [any] (light|daylight|anything|a thing) (through|thru) <the> <part>',
+    foundAt('plugged'),
+    { examples: ['you can not even see light through the condenser'] },
+  ),
+  rule(
     `${GOT} ((full|line|supply|source|all my|the full|full line|incoming) (voltage|volts)|my voltage) (across|over) <the> <part>`,
     openUnderVoltage,
     { examples: ['reading line voltage across the high pressure switch'] },

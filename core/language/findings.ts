@@ -29,12 +29,16 @@ function stateAt(part: PartId, state: Finding['state']): Finding['state'] | null
   if (state === 'running' && BREAKS.includes(part)) return 'closed';
   // A pan that is backed up is full; the line that backs it up is plugged.
   if (state === 'wet' && part === 'drainLine') return 'plugged';
+  if (state === 'closed' && TURNS.includes(part)) return 'running';
   return state === 'running' && !WORKS.includes(part) ? null : state;
 }
 
 /** "Pull the bulb off" is no bulb that stands still. */
 const saysOnlyOff = (part: PartId, frame: Frame): boolean =>
   !WORKS.includes(part) && !BREAKS.includes(part) && /\boff$/i.test(frame.wordsOf(frame.span));
+
+/** "Till I got a fan on it": what is put somewhere does not run there. */
+const saysOnlyOn = (frame: Frame): boolean => /^an? .*\bon$/i.test(frame.wordsOf(frame.span));
 
 const stateOf =
   (slot: 'state' | 'doing'): Means =>
@@ -43,6 +47,7 @@ const stateOf =
     const said = stateId(tags[slot]);
     const state = part === null || said === null ? null : stateAt(part, said);
     if (part !== null && state === 'notRunning' && saysOnlyOff(part, frame)) return null;
+    if (state === 'running' && saysOnlyOn(frame)) return null;
     return part === null || state === null ? null : { findings: [finding(part, state, frame)] };
   };
 
@@ -180,20 +185,20 @@ export const FINDING_RULES: readonly Rule[] = [
   rule('<the> <part> <doing>', stateOf('doing'), {
     examples: ['condenser fan motor has failed', 'compressor will not start'],
   }),
-  rule(`${SEEN} [${MUCH}] ${DIRT} ${ON} <the> <part>`, stateIs('dirty'), {
+  rule(`${SEEN} [${MUCH}] ${DIRT} ${ON} <the> [<bit>] <part>`, stateIs('dirty'), {
     examples: ['grease all over the condenser'],
   }),
   rule(
-    `${SEEN} [${MUCH}] (ice|frost|ice buildup|ice building up|ice build up) ${ON} <the> <part>`,
+    `${SEEN} [${MUCH}] (ice|frost|ice buildup|ice building up|ice build up) ${ON} <the> [<bit>] <part>`,
     stateIs('iced'),
     { examples: ['ice on the suction line', 'there is ice on the evaporator'] },
   ),
   rule(
-    `${SEEN} [(a|an|${MUCH})] (oil|oily spot|oil spot|oil stain|oil residue|oily residue|oil film|oil trace|traces of oil) ${ON} <the> <part>`,
+    `${SEEN} [(a|an|${MUCH})] (oil|oily spot|oil spot|oil stain|oil residue|oily residue|oil film|oil trace|traces of oil) ${ON} <the> [<bit>] <part>`,
     stateIs('oily'),
     { examples: ['oily spot on the suction line', 'there is oil around the service valve'] },
   ),
-  rule(`${SEEN} [${MUCH}] [standing] water ${ON} <the> <part>`, stateIs('wet'), {
+  rule(`${SEEN} [${MUCH}] [standing] water ${ON} <the> [<bit>] <part>`, stateIs('wet'), {
     examples: ['water in the drain pan', 'there is water in the drain pan'],
   }),
   rule(

@@ -1,3 +1,4 @@
+import type { QuantityId } from '../terms/quantities.ts';
 import type { PartId } from '../terms/names.ts';
 import type { Context } from './context.ts';
 import type { Meaning } from './rule.ts';
@@ -9,10 +10,14 @@ export function settleIts(
   { lastPart, lastPlace }: Context,
 ): readonly Meaning[] {
   let inSentence: PartId | null = null;
+  let read: QuantityId | null = null;
   const before = lastPart ?? partId(lastPlace ?? undefined);
   return meanings.map((meaning) => {
     const part = inSentence ?? (meaning.ofIt?.inSentence === true ? null : before);
+    const that = meaning.ofThat;
+    if (that !== undefined) return (read === null ? null : that.means(read)) ?? that.otherwise;
     const settled = meaning.ofIt === undefined ? meaning : settledOf(meaning.ofIt, part);
+    read = settled?.readings?.at(-1)?.quantity ?? read;
     inSentence = meaning.names ?? partIn(settled ?? {}) ?? inSentence;
     return settled ?? {};
   });

@@ -2,9 +2,10 @@ import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { amountIn } from './measure.ts';
 import { asReading, reading } from './reading-means.ts';
-import { type Frame, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { quantityId, tagsIn } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
+import type { SpokenUnit } from './vocabulary/unit-names.ts';
 import type { NameplateItem, Reading } from './utterance.ts';
 
 /** What a meter reads is said of a place, by rules of its own. */
@@ -55,14 +56,29 @@ const inAndOut: Means = (tags, frame) => {
 
 /** Where it was read, or of which unit: it changes nothing of what was read. */
 const HERE =
-  '[((in|on|at|by|near|off|from|toward) (the|this|that|my) [(left|right|top|bottom|middle|back|front|lower|upper|far|same|very)] (shelf|side|rack|corner|door|wall|ceiling|floor|tray|pan|left|right|top|bottom|middle|back|front|roof|outlet|inlet|cooler|freezer|case|display)|(on|in|for|at|of) (this|that|the) (thing|unit|one|box|guy|system|machine|rig|puppy|job|side|roof)|(on|in|with) it|up here|in here|out here|down here|back here|here|right now|at the moment|this time)]';
-/** What moves once and stays, unlike what swings between two values. */
+  '[((in|during|on|at) (freeze|harvest|defrost|start up|startup|pull down|shutdown|idle)|(in|on|at|by|near|off|from|toward) (the|this|that|my) [(left|right|top|bottom|middle|back|front|lower|upper|far|same|very)] (shelf|side|rack|corner|door|wall|ceiling|floor|tray|pan|left|right|top|bottom|middle|back|front|roof|outlet|inlet|cooler|freezer|case|display)|(on|in|for|at|of) (this|that|the) (thing|unit|one|box|guy|system|machine|rig|puppy|job|side|roof)|(on|in|with) it|up here|in here|out here|down here|back here|here|right now|at the moment|this time)]';
+/** What moves, from one value to another. */
 const WENT =
-  '[(has|is|have)] [just] (went|come|came|gone|dropped|fell|fallen|rose|risen|climbed|jumped|moved|pulled down|crept|changed|improved|down|up|gone down|gone up|come down|come up|coming down|coming up) [(up|down|back)]';
+  '[(has|is|have)] [just] (went|goes|come|came|comes|gone|drops|falls|climbs|rises|runs|cycles|dropped|fell|fallen|rose|risen|climbed|jumped|moved|pulled down|crept|changed|improved|down|up|gone down|gone up|come down|come up|coming down|coming up) [(up|down|back)]';
 const INTO = '[(going|coming|flowing)] (in|into [<the> <part:into>])';
 const OUT = '[(going|coming|flowing)] (out|out of [<the> <part:from>]|leaving|off)';
 const I_GET =
   '(i am (getting|seeing|reading|at|running)|i have [got]|i got|i see|it is (reading|showing|at|running)|it (reads|shows|says)|the (gage|gages|meter|thermometer) (says|reads|shows|is reading)|we have [got]|we are (getting|seeing|at))';
+
+const OF_ANYTHING: readonly SpokenUnit[] = ['degrees', 'pounds', 'psi', 'bar', 'degF', 'degC'];
+
+/** "Now it is at two twelve": of what was read before in the same sentence; alone it is asked about. */
+const nowAt: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  // Microns and volts name their own quantity.
+  if (amount.unit !== null && !OF_ANYTHING.includes(amount.unit)) return null;
+  const numbers = [amount.value, amount.low, amount.high].filter((value) => value !== null);
+  const means = (quantity: QuantityId): Meaning | null => {
+    const found = isElectrical(quantity) ? null : reading(quantity, amount, frame);
+    return found === null ? null : { readings: [found] };
+  };
+  return { ofThat: { means, otherwise: { unclaimed: numbers.map(String) } } };
+};
 
 const PLATE: Partial<Record<QuantityId, NameplateItem>> = {
   current: 'ratedLoadAmps',
@@ -103,6 +119,11 @@ export const LOOSE_RULES: readonly Rule[] = [
     `[the] <quantity> ${HERE} (was|started [out] at|used to be|had been|started) [at] <amount:before> [(and|but|then)] [now] ((it is|is|i am|we are|it has|it) <loose>|now|it is) [(down|up)] [to] <amount> [now]`,
     thenAndNow,
     { examples: ['superheat was twenty two now it is twelve'] },
+  ),
+  rule(
+    `[(and|but|so|then)] (now (it is|we are|i am|she is|at|is)|it is now|it (came [(up|down|back)] to|dropped to|went [(up|down|back)] to|climbed to|is (down|up|back) to|is back (up|down) to|pulled down to)|(i am|we are) (down to|up to|now at)) [(down|up|back)] [(to|at)] <amount> [now]`,
+    nowAt,
+    { examples: ['and now it is at two twelve'] },
   ),
   rule(
     `[the] <quantity> (is|was|was set|had) [at] <amount:before> [(and|so)] (i|we) (put|set|moved|turned|bumped|dropped|raised|lowered|changed|backed|brought) it [(up|down|back)] (to|at) <amount>`,

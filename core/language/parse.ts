@@ -6,7 +6,7 @@ import type { Tags } from '../grammar/nodes.ts';
 import { Skimmer } from '../grammar/skim.ts';
 import type { Token } from '../grammar/tokens.ts';
 import type { Context } from './context.ts';
-import { isCountedThing } from './counted-things.ts';
+import { isCountedThing, isPointedOut } from './counted-things.ts';
 import { listsOf } from './known-names.ts';
 import { ONES } from './number-words.ts';
 import { NUMBER, SIGNED_NUMBER } from './numbers.ts';
@@ -33,6 +33,8 @@ export interface Parse {
   readonly items: readonly Item[];
   /** Numbers that no item claimed, as digits. */
   readonly unclaimed: readonly string[];
+  /** Stretches of a number and the things that it counts, which no item claims and nobody need be asked about. */
+  readonly counted: readonly Span[];
   /** Nodes the matcher tried: a measure of work that does not depend on the machine. */
   readonly steps: number;
   readonly tokenCount: number;
@@ -74,7 +76,8 @@ export function parse(text: string, context: Context): Parse {
   const items = sentence.cover();
   const { matcher, tokens } = sentence;
   const unclaimed = sentence.numbersOutside(items);
-  return { items, unclaimed, steps: matcher.steps, tokenCount: tokens.length };
+  const { counted } = sentence;
+  return { items, unclaimed, counted, steps: matcher.steps, tokenCount: tokens.length };
 }
 
 class Sentence {
@@ -85,6 +88,7 @@ class Sentence {
   private readonly firstWeighty: number;
   private readonly lastWeighty: number;
   private readonly candidates: (readonly Candidate[])[] = [];
+  readonly counted: Span[] = [];
 
   constructor(text: string, context: Context) {
     this.text = text;
@@ -267,8 +271,9 @@ class Sentence {
       const longest = this.longestNumber(at, to);
       if (longest === null) at += 1;
       else {
-        const isTold = this.countsThings(longest.end) || this.repeats(at, longest, numbers);
-        if (!isTold) numbers.push(longest.digits);
+        if (this.countsThings(at, longest.end))
+          this.counted.push({ from: at, to: longest.end + 1 });
+        else if (!this.repeats(at, longest, numbers)) numbers.push(longest.digits);
         at = longest.end;
       }
     }
@@ -284,9 +289,12 @@ class Sentence {
     return isSpelled && end - at > 1 && before.at(-1) === digits;
   }
 
-  private countsThings(end: number): boolean {
+  /** Behind other words: "four apples" alone may yet have been meant for us. */
+  private countsThings(at: number, end: number): boolean {
     const next = this.tokens[end];
-    return next !== undefined && isCountedThing(next);
+    if (next === undefined || at <= this.firstOrEnd()) return false;
+    const isOne = end === at + 1 && this.tokens[at]?.text === 'one';
+    return isCountedThing(next) || (isOne && isPointedOut(next));
   }
 
   private longestNumber(at: number, to: number): { digits: string; end: number } | null {

@@ -96,6 +96,13 @@ const gasTest: Means = (tags, frame) => {
   return fixed('testPressure', { gasTemp: { value: amount.value, unit } })(tags, frame);
 };
 
+/** Of a vacuum or a standing test, whichever was spoken of. */
+const heldLast: Means = (tags, frame) => {
+  const { lastQuantity } = frame.context;
+  if (lastQuantity === 'testPressure') return testAfter(tags, frame);
+  return lastQuantity === 'vacuum' ? vacuumAfter({ ...tags, quantity: 'vacuum' }, frame) : null;
+};
+
 /** "It was two hundred at seventy degrees": a standing test's, where that was spoken of. */
 const ofLastTest: Means = (tags, frame) =>
   frame.context.lastQuantity === 'testPressure' ? gasTest(tags, frame) : null;
@@ -394,12 +401,19 @@ export const READING_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '[(the|my|we are|running|i am running|pressures are|it is running|i have|i have got|pressure is)] [pressures] [are] <amount:head> over <amount:suction>',
+    '(the|my|we are|running|i am running|we are running|pressures are|it is running|i have|i have got|i am at|pressure is|it is|reading|sitting at|got) [pressures] [are] <amount:head> over <amount:suction>',
     headOverSuction,
     {
       examples: ['running one ninety over fourteen'],
     },
   ),
+  rule('<amount:head> over <amount:suction>', headOverSuction, { alone: true }),
+  rule(
+    '[(it is|it has|it)] (still|holding|held|sitting|steady|stayed) [at] <amount> (after|for) <duration:after>',
+    heldLast,
+    { examples: [] },
+  ),
+
   heardRule(
     '[(it is|i have|~that is|~i have got|~reads|~i am at|~it reads|~we are at|~now it is|~it says|~that would be|~looks like)] <amount>',
     bareAmount,

@@ -2,6 +2,7 @@ import { named, type Node, type RuleNode, sequence, tag, type Tags } from '../gr
 import { parseShape } from '../grammar/shape.ts';
 import type { Context, Expectation } from './context.ts';
 import { HOLES } from './holes.ts';
+import type { QuantityId } from '../terms/quantities.ts';
 import type { PartId } from '../terms/names.ts';
 import type { Utterance } from './utterance.ts';
 
@@ -31,6 +32,11 @@ export type Meaning = Partial<Omit<Utterance, 'text' | 'doubts'>> & {
     readonly inSentence: boolean;
     /** Where no part is known. */
     readonly otherwise?: Meaning;
+  };
+  /** A value of what was read last in the same sentence: "now it is at two twelve". */
+  readonly ofThat?: {
+    readonly means: (quantity: QuantityId) => Meaning | null;
+    readonly otherwise: Meaning;
   };
   /** The part that "it" is from here on, of which nothing is told yet. */
   readonly names?: PartId;

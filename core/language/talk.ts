@@ -26,7 +26,7 @@ const correction: Means = () => ({ correction: true });
 
 /** Things that are counted but never measured on this job. */
 const FOREIGN =
-  '(miles|mile|minutes|minute|hours|hour|seconds|second|days|day|weeks|week|months|month|years|year|dollars|dollar|bucks|cents|percent|feet|foot|people|guys|times|calls|stops|units|customers|gallons|gallon|oclock|am|pm|a m|p m|screws|bolts|fuses|fans|doors|door|shelves|cases|pounds of (meat|ice|cheese)|more (minutes|hours|stops|calls)|bags|boxes|floors|blocks|years old|o seven|footer|ton|tons|horse|horsepower|hp|kids|beers|trips|steps|ways|sides|employees|tables|wires|screens|pieces|things|parts|of them|of these|of those|of (the|my) (guys|kids|trucks))';
+  '(miles|mile|minutes|minute|hours|hour|seconds|second|days|day|weeks|week|months|month|years|year|dollars|dollar|bucks|cents|percent|feet|foot|people|guys|times|calls|stops|units|customers|gallons|gallon|oclock|am|pm|a m|p m|screws|bolts|fuses|fans|doors|door|shelves|cases|pounds of (meat|ice|cheese)|more (minutes|hours|stops|calls)|bags|boxes|floors|blocks|years old|o seven|footer|ton|tons|horse|horsepower|hp|kids|beers|trips|steps|ways|sides|employees|tables|wires|screens|pieces|things|parts|inches thick|inch thick|inch off|inches off|inch wide|inch deep|of them|of these|of those|of (the|my) (guys|kids|trucks))';
 
 /** A rating or a measure that names a thing: no meter read it. */
 const SIZE =
@@ -261,7 +261,7 @@ export const TALK_RULES: readonly Rule[] = [
     { examples: ['one thing'] },
   ),
   rule(
-    '(number|model|model number|serial|serial number|part number|suite|apartment|room|store|store number|highway|route|interstate|exit|aisle|gate|unit number|truck|van|line|dock|extension|bay|station|cooler number|case number|door number|table) [(is|number|numbers)] <number>',
+    '(number|model|model number|serial|serial number|part number|suite|apartment|room|store|store number|highway|route|interstate|exit|aisle|gate|unit number|truck|van|line|leg|phase|circuit|zone|slot|stage|terminal|dock|extension|bay|station|cooler number|case number|door number|table) [(is|number|numbers)] <number>',
     nothing,
     {
       examples: ['store number fourteen'],

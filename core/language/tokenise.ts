@@ -78,6 +78,14 @@ const WHOLE: ReadonlyMap<string, readonly string[]> = new Map(
     gonna: ['going', 'to'],
     gotta: ['got', 'to'],
     wanna: ['want', 'to'],
+    oughta: ['ought', 'to'],
+    gimme: ['give', 'me'],
+    lemme: ['let', 'me'],
+    kinda: ['kind', 'of'],
+    outta: ['out', 'of'],
+    shoulda: ['should', 'have'],
+    coulda: ['could', 'have'],
+    woulda: ['would', 'have'],
   }),
 );
 

@@ -1,4 +1,5 @@
 import type { RefrigerantId } from '../terms/refrigerants.ts';
+import { amountIn, measured } from './measure.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { equipmentId, meteringId, numberIn, refrigerantId, tagsIn } from './slots.ts';
 import type { Fact } from './utterance.ts';
@@ -28,6 +29,18 @@ const describedByFigure: Means = (tags, frame) => {
   return isEveryday && tags['metering'] === undefined ? null : described(tags, frame);
 };
 
+/** With what the plate says goes in: only a weight is a charge. */
+const charged: Means = (tags, frame) => {
+  const amount = amountIn(tagsIn(tags['charge']) ?? {});
+  const found =
+    amount.unit === null ? null : measured('refrigerantCharge', amount, frame.context.units);
+  if (found?.value === undefined || found.unit === null) return null;
+  const { value, unit } = found;
+  const words = frame.wordsOf(frame.span);
+  const charge: Fact = { fact: 'nameplate', item: 'charge', value, unit, words };
+  return { facts: [...(described(tags, frame)?.facts ?? []), charge] };
+};
+
 /** "this is the", "its", "I'm on our": what leads up to a name; "the unit is the" to its end. */
 const BEFORE_NAME = /^.*?(?:\b(?:is|its|at|on|have|got)|'s)\s+(?:(?:the|a|an|our|their|your)\s+)?/i;
 
@@ -43,8 +56,9 @@ const NO_SITE =
   /^(?:this|that|the|here|there|next|second|first|third|another|other|last|moving|back|working|looking|so|ok|okay|alright|all|good|hey|hello|i|we|it|its|now|and|for)\b|\b(?:is|are|was|and|unit|one|box|next|up|here|degrees|psi)\b|'s\b(?! \w)|\d/i;
 
 /** "Harbor Street Deli, the reach-in by the back door": what opens a sentence and is no other words is the site's name. */
-function siteBefore({ span, wordsOf }: Frame): readonly Fact[] {
-  const value = span.from === 0 ? '' : wordsOf({ from: 0, to: span.from });
+function siteBefore(frame: Frame): readonly Fact[] {
+  const { from } = frame.span;
+  const value = from === 0 ? '' : frame.wordsOf({ from: 0, to: from });
   const count = value.split(/\s+/).length;
   const isName = count >= 2 && count <= 6 && !NO_SITE.test(value);
   return isName ? [{ fact: 'site', value, words: value }] : [];
@@ -65,11 +79,18 @@ const ON =
 const IS = '[(running|is|it is|that is|takes|has|refrigerant|refrigerant is|gas is)]';
 const METERED =
   '[(with|and|it has|and it has|that has|on|has|using|metered by|metering is)] [(a|an)] <metering>';
+const CHARGED =
+  '(<pause>|[<pause>] (charge|charge is|it takes|takes|holds|it holds|with a charge of|charged with)) <amount:charge> [(charge|of charge|total|of it)]';
 const WHERE =
   '(by|in|near|behind|next to|beside|across from|under|outside|below|out|on|at) (the|their) [(back|front|left|right|north|south|east|west|main|side|cold|dish|prep|loading|dining|storage|service|salad|pizza)] (kitchen|door|doors|bar|register|counter|fryer|fryers|hood|dock|line|sink|window|wall|office|restroom|bathroom|entrance|grill|oven|ovens|storage|room|basement|roof|alley|hall|hallway|area|side|corner|station|stairs|patio|end|cook line|dish pit|left|right|back|front)';
 
 /** A unit described in one breath: "three door reach in, two ninety, cap tube". */
 export const DESCRIPTION_RULES: readonly Rule[] = [
+  rule(`${A_UNIT} ${ON} [a] <refrigerant> [${METERED}] ${CHARGED}`, charged, {
+    examples: ['reach in on two ninety with a cap tube holds five point three ounces'],
+  }),
+  rule(`[a] [<metering>] [(system|unit)] <pause> [${ON}] <refrigerant> ${CHARGED}`, charged),
+  rule(`${A_UNIT} ${IS} <refrigerant> [${METERED}] ${CHARGED}`, charged),
   rule(`${A_UNIT} ${ON} [a] <refrigerant> [${METERED}]`, described, {
     examples: ['reach in on two ninety with a cap tube'],
   }),
@@ -87,7 +108,7 @@ export const DESCRIPTION_RULES: readonly Rule[] = [
     describedByFigure,
     { examples: ['the cooler on four oh four a'] },
   ),
-  rule(`[a] <metering> <pause> [${ON}] <refrigerant>`, described, {
+  rule(`[a] <metering> [(system|unit)] <pause> [${ON}] <refrigerant>`, described, {
     examples: ['txv, four oh four a'],
   }),
   rule(`(the|our|their|your) <equipment> ${WHERE}`, namedBehindSite, { alone: true }),

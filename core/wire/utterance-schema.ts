@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { TalkNumber } from '../language/talk-numbers.ts';
 import type { Utterance } from '../language/utterance.ts';
 import {
   amountSchema,
@@ -247,3 +248,12 @@ export const utteranceSchema = z.strictObject({
   unclaimed: z.array(z.string()),
   doubts: z.array(doubtSchema),
 }) satisfies z.ZodType<Utterance>;
+
+/** A line of what `understand` prints: with the numbers of what was talk, where there are any. */
+export const understoodLineSchema = utteranceSchema.extend({
+  talk: z
+    .array(z.strictObject({ value: z.number(), words: z.string() }))
+    .readonly()
+    .optional(),
+});
+export type UnderstoodLine = Utterance & { readonly talk?: readonly TalkNumber[] };

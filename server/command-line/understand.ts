@@ -1,13 +1,24 @@
+import type { Context } from '../../core/language/context.ts';
+import { talkNumbers } from '../../core/language/talk-numbers.ts';
 import { understand } from '../../core/language/understand.ts';
+import type { Utterance } from '../../core/language/utterance.ts';
+import type { UnderstoodLine } from '../../core/wire/utterance-schema.ts';
 import type { Command } from './command.ts';
 import { explanationText } from './explanation-text.ts';
 import { LANGUAGE_OPTIONS_USAGE, parseExplainedOptions } from './language-options.ts';
 import { lines } from './lines.ts';
 import { wrongCall } from './wrong-call.ts';
 
+/** With the numbers of what was talk, where there are any: they are nobody's to record or to ask about. */
+function withTalk(utterance: Utterance, context: Context): UnderstoodLine {
+  const talk = talkNumbers(utterance.text, context);
+  return talk.length === 0 ? utterance : { ...utterance, talk };
+}
+
 export const understandCommand: Command = {
   usage: `gloveside understand [options] < SENTENCES
-  A sentence a line on standard input; what each meant, one JSON object a line, in the same order.
+  A sentence a line on standard input; what each meant, one JSON object a line, in the same order. Numbers that
+  stand in talk are listed under "talk", each with the words around it: nothing is made of them.
 
   --explain            in place of the JSON, for people: the rules that read each sentence and where,
                        what was left over, and which rules nearly read it and what they lacked
@@ -23,7 +34,7 @@ ${LANGUAGE_OPTIONS_USAGE}`,
     const answer = (line: string): string =>
       call.explain === true
         ? explanationText(line, context)
-        : JSON.stringify(understand(line, context));
+        : JSON.stringify(withTalk(understand(line, context), context));
     for await (const line of lines(terminal.input)) {
       await terminal.print(answer(line));
     }

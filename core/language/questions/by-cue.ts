@@ -130,6 +130,17 @@ const CUES: readonly Cue[] = [
     asks: plain('leftOpen'),
   },
   {
+    says: [
+      / (?:did|have|has|was|were) (?:we|i|anybody|anyone|somebody|they|you|it|this) (?:ever|already)/,
+      / (?:before|last|find|found|replace|replaced|fix|fixed|done|do|changed|see|seen) /,
+    ],
+    asks: () => ({ ask: 'history' }),
+  },
+  {
+    says: [/ (?:which way|where) (?:should|do|would) i (?:go|head|turn) /],
+    asks: aboutNothing('nextCheck'),
+  },
+  {
     says: [/ (?:whose|says who|who says|who said) /, / (?:number|that|says|this) /],
     asks: plain('working'),
   },
@@ -246,7 +257,7 @@ const CUES: readonly Cue[] = [
 const LEAD =
   /^(?: (?:so|ok|and|hey|well|now|then|alright|all right|um|oh|but|please|can you|could you|would you|will you|do you know|you know|i wonder|wondering|i need to know|i want to know|just|quick question|question|my|the|on|for))+(?= )/;
 const ASKING =
-  '(?:what|where|how|which|why|who|whose|when|is|are|am|has|have|did|does|do|should|will|would|can|could|may|any|anything|give|tell|read|show|remind|say|run|list|go|compare|calculate|figure|explain|got|you got|you have|current)';
+  '(?:what|where|how|which|why|who|whose|when|is|are|am|has|have|did|does|do|should|will|would|can|could|may|any|anything|give|tell|read|show|remind|say|run|list|go|compare|calculate|figure|explain|got any|got a|you got|you have|current)';
 const ASKS = new RegExp(`^ ${ASKING}(?= )`);
 
 const MAY_ASK = new RegExp(`\\?|\\b${ASKING}`, 'i');
@@ -282,22 +293,30 @@ interface Stretch {
   readonly end: number;
 }
 
+interface Read extends Stretch {
+  readonly meaning: object;
+}
+
 /** A question told by its cue words, and the stretch of tokens that it was told by. */
 export interface AskedByCue extends Stretch {
   readonly question: Question;
 }
 
 /** What the clauses ask that no rule reads anything of. */
-export function askedByCues(text: string, read: readonly Stretch[]): readonly AskedByCue[] {
+export function askedByCues(text: string, read: readonly Read[]): readonly AskedByCue[] {
   if (!MAY_ASK.test(text)) return [];
   const tokens = tokenise(text);
   return clausesOf(tokens).flatMap(({ start, end }) => {
-    if (read.some((each) => each.start < end && each.end > start)) return [];
+    if (read.some((each) => each.start < end && each.end > start && !isPointing(each))) return [];
     const last = tokens[end - 1]?.end ?? 0;
     const question = askedByCue(tokens.slice(start, end), /^\s*\?/.test(text.slice(last)));
     return question === null ? [] : [{ question, start, end }];
   });
 }
+
+/** "This one": talk that leaves a question what it was. */
+const isPointing = ({ start, end, meaning }: Read): boolean =>
+  end - start <= 2 && Object.keys(meaning).length === 0;
 
 function clausesOf(tokens: readonly Token[]): readonly Stretch[] {
   const starts = tokens.flatMap(({ pause }, at) => (at === 0 || pause ? [at] : []));

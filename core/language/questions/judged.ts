@@ -185,7 +185,7 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['what should the cut out be set at'] },
   ),
   rule(
-    `((what will|what would|where will|where would) [the] (head|head pressure|it) (be|run|do|go to|get to) (on|in) [the] hottest day|(will|would) it (make it|trip|hold|be ok|survive|cut out|stay on|run) (on|in) [the] hottest day|how (much (room|margin)|close) (will|would|do|am) i [(have|be|get)] [left] [to (the cut out|tripping|it)] (on|in) [the] hottest day|[and] (what|how) about [on] [the] hottest day)`,
+    `((what will|what would|where will|where would) [the] (head|head pressure|it) (be|run|do|go to|get to) (on|in) [the] hottest day|(will|would) it (make it|trip|hold|be ok|survive|cut out|stay on|run) (on|in) [the] hottest day|how (much (room|margin)|close) (will|would|do|am) i [(have|be|get)] [left] [to (the cut out|tripping|it)] (on|in) [the] hottest day|[and] (what|how) about [on] [the] hottest day|what (is|will) (it|the head|head) [going to] (do|be|run|go to) when it is <amount> (out|outside|up) [(here|there)]|what (is|will) (it|the head|head) [going to] (do|be|run|go to) (when it gets hot|in july|in august|in the summer|in the heat))`,
     plain('hottestDay'),
     { examples: ['what will head be on the hottest day', 'will it trip on the hottest day'] },
   ),

@@ -24,6 +24,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   evaporatorFanMotor: [
     'evaporator fan motor',
     '~(evap|box|cooler) fan (motor|motors)',
+    '~[(evaporator|evap)] blower [motor]',
     '~(evaporator|evap) (motor|motors)',
   ],
   highPressureSwitch: [
@@ -106,7 +107,10 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~(receiver|liquid line service|liquid service) valve',
     '~receiver (outlet|service) valve',
   ],
-  accessFitting: ['~access (fitting|valve|port)', '~(service port|schrader [valve|core])'],
+  accessFitting: [
+    '~access (fitting|valve|port)',
+    '~(service port|schrader [(valve|core|cores)]|(valve|service valve|access valve|access) (core|cores))',
+  ],
   joint: [
     '~(joint|joints|braze (joint|joints)|brazed (joint|joints)|flare|flares|flare nut|fitting|fittings)',
   ],

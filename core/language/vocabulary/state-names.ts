@@ -10,7 +10,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     'dirty',
     '~(filthy|nasty|greasy|dusty|grimy|matted|caked [up]|fouled)',
     `~(caked|loaded|coated|matted|covered|thick|furry|fuzzy|lined) [up] with ${DIRT}`,
-    `~(full of|covered in) ${DIRT}`,
+    `~(full of|covered in|wall to wall|nothing but|solid|plastered (with|in)|all) ${DIRT}`,
     '~(disgusting|gross|a mess|furry|not clean|needs cleaning|never been cleaned)',
   ],
   plugged: [
@@ -51,7 +51,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   ],
   closed: [
     'closed',
-    '~(stuck closed|shut|calling [for (cool|cooling|cold)]|stuck shut|closing|made|welded [shut]|welded closed|pulled in|pulling in|energized|engaged|not open|not opening)',
+    '~(stuck (closed|on|in|made|energized)|shut|calling [for (cool|cooling|cold)]|stuck shut|closing|made|welded [shut]|welded closed|pulled in|pulling in|energized|engaged|not open|not opening)',
   ],
   leaking: ['leaking', '~(leaking (oil|gas|refrigerant|water)|leaky|dripping|a leaker)'],
   hot: ['hot', '~(overheated|overheating|running hot|too hot|very hot|cooking)'],
@@ -71,7 +71,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   failed: [
     'failed',
     'bad',
-    '~(broken|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|broke|gone bad|blown|seized [up]|locked up|frozen up solid|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|grounded|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|rubbed through|noisy and worn|kicked)',
+    '~((running|turning|spinning|wired|blowing) backwards|broken|broke|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|gone bad|blown|seized [up]|locked up|frozen up solid|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|grounded|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|rubbed through|noisy and worn|kicked)',
   ],
   ok: [
     'good',

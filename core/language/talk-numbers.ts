@@ -1,0 +1,50 @@
+import { Matcher } from '../grammar/match.ts';
+import type { Context } from './context.ts';
+import { GRAMMAR, parse } from './parse.ts';
+import { SIGNED_NUMBER } from './numbers.ts';
+import type { Span } from './rule.ts';
+import { signedIn } from './slots.ts';
+import { tokenise } from './tokenise.ts';
+
+/** A number that was found in a sentence and is not for us: what it counts or costs was talk. */
+export interface TalkNumber {
+  readonly value: number;
+  /** The talk that it stands in. */
+  readonly words: string;
+}
+
+/** "The 4th" is a place in a row, and "no one" nobody. */
+const ORDINAL_ENDS: ReadonlySet<string> = new Set(['st', 'nd', 'rd', 'th']);
+const NUMBER = GRAMMAR.compile(SIGNED_NUMBER);
+
+/**
+ * The numbers of what was passed over as talk, in their order: nothing records or asks about them, but whoever looks at
+ * the answer sees that they were not lost.
+ */
+export function talkNumbers(text: string, context: Context): readonly TalkNumber[] {
+  const { items, counted } = parse(text, context);
+  const talk = items.filter(({ meaning }) => Object.keys(meaning).length === 0);
+  const spans = [...talk.map(({ start, end }) => ({ from: start, to: end })), ...counted];
+  const tokens = tokenise(text);
+  const matcher = new Matcher(GRAMMAR, tokens);
+  return spans
+    .toSorted((one, other) => one.from - other.from)
+    .flatMap((span) => {
+      const words = text.slice(tokens[span.from]?.start, tokens[span.to - 1]?.end);
+      return numbersIn(matcher, span).map((value) => ({ value, words }));
+    });
+}
+
+function numbersIn(matcher: Matcher, { from, to }: Span): readonly number[] {
+  const values: number[] = [];
+  for (let at = from; at < to;) {
+    const found = matcher.run(NUMBER, at).filter(({ end }) => end <= to);
+    const longest = found.toSorted((one, other) => other.end - one.end)[0];
+    const value = longest === undefined ? null : signedIn(longest.tags[0] ?? {});
+    const isPlace = ORDINAL_ENDS.has(matcher.tokens[longest?.end ?? to]?.text ?? '');
+    const isPronoun = longest?.end === at + 1 && matcher.tokens[at]?.text === 'one';
+    if (value !== null && !isPlace && !isPronoun) values.push(value);
+    at = longest?.end ?? at + 1;
+  }
+  return values;
+}
