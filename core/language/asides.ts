@@ -2,6 +2,10 @@ import { type Means, type Rule, rule } from './rule.ts';
 
 const nothing: Means = () => ({});
 
+/** "Three fans": how many there are, of what there can be several; "one condenser fan" is one of them. */
+const countsParts: Means = (tags, frame) =>
+  tags['number'] !== 1 && /s\b/i.test(frame.wordsOf(frame.span)) ? {} : null;
+
 const ME = '(me|us)';
 const THINK =
   '(i (bet|think|guess|suspect|would guess|would bet|imagine|figure|suppose)|probably|maybe|most likely|more than likely|or something|if i had to guess)';
@@ -34,6 +38,20 @@ export const ASIDE_RULES: readonly Rule[] = [
     nothing,
     { examples: ['pull it to five hundred and hold'] },
   ),
+  rule(
+    '<number> [(of (the|them|those|my))] [(good|bad|new|old|separate)] <part> [(in|on) (here|there|it|this|the (box|unit|roof|condenser|walk in))]',
+    countsParts,
+    {
+      examples: ['it has three evaporator fans'],
+    },
+  ),
+  rule(
+    '(only|just|all) <number> [(of them|of those)] (is|are|was|were) [(still|even)] <state>',
+    nothing,
+    {
+      examples: ['only two are turning'],
+    },
+  ),
   rule('with <the> <part> (running|going|on|spinning|turning)', nothing, {
     examples: ['with both fans going'],
   }),
@@ -62,7 +80,11 @@ export const ASIDE_RULES: readonly Rule[] = [
     nothing,
     { examples: ['the bottom half'] },
   ),
-  rule('half (the|of|that|this|my|an hour|a minute|asleep|dead|a mile|price|again)', nothing, {
-    examples: ['half of'],
-  }),
+  rule(
+    'half (the|of|that|this|my|it is|their|his|her|our|an hour|a minute|asleep|dead|a mile|price|again)',
+    nothing,
+    {
+      examples: ['half of'],
+    },
+  ),
 ];

@@ -19,13 +19,13 @@ const OF_A_NUMBER: ReadonlySet<string> = new Set(
   (
     'and point dot hundred thousand million half quarter to too for fore or at on in by over under above below psi ' +
     'pound degree inch ounce volt amp ohm watt micron bar gram kilo microfarad meg megohm minute is percent ' +
-    'no wait but from out with when after then not it'
+    'or so as no wait but from out with when after then not it'
   ).split(' '),
 );
 
 /** "One end": pointed out, not counted. */
 export const isPointedOut = ({ text, pause, value }: Token): boolean =>
-  !pause && value === null && text.length > 2 && !OF_A_NUMBER.has(text);
+  !pause && value === null && text.length > 1 && !OF_A_NUMBER.has(text);
 
 /**
  * Whether a number before it counts things: "two hundred cubes" was read off no instrument. Told by the plural's

@@ -57,7 +57,7 @@ export const SEEN_RULES: readonly Rule[] = [
     { examples: ['there is a pinhole in the bottom of the evaporator'] },
   ),
   rule(
-    '(the|your|my|our) (leak|pinhole) (is|was) (at|on|in|by|near|around|under|coming from) <the> [<bit>] <part>',
+    '[(the|your|my|our)] (leak|pinhole) (is|was) (at|on|in|by|near|around|under|coming from) <the> [<bit>] <part>',
     foundAt('leaking'),
     { examples: ['the leak is at the inlet of the receiver'] },
   ),

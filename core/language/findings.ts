@@ -29,6 +29,7 @@ function stateAt(part: PartId, state: Finding['state']): Finding['state'] | null
   if (state === 'running' && BREAKS.includes(part)) return 'closed';
   // A pan that is backed up is full; the line that backs it up is plugged.
   if (state === 'wet' && part === 'drainLine') return 'plugged';
+  if (state === 'iced' && part.endsWith('Motor')) return 'failed';
   if (state === 'closed' && TURNS.includes(part)) return 'running';
   return state === 'running' && !WORKS.includes(part) ? null : state;
 }
@@ -139,7 +140,7 @@ const SEEN =
   '[(there is|there was|i have|i found|found|i have got|i see|we have|got|it has|seeing)]';
 const MUCH = '(a lot of|lots of|some|heavy|a ton of|a bunch of|a little|a bit of|thick|tons of)';
 const ON =
-  '(at|on|in|by|around|all over|all around|inside|under|on top of|caked on|stuck in|stuck to|covering|packed in|[all the way] back to|built up on|built up in|behind)';
+  '[right] (at|on|in|by|around|all over|all around|inside|under|on top of|caked on|stuck in|stuck to|covering|packed in|[all the way] back to|built up on|built up in|behind)';
 
 const IS =
   '(is|are|~smells|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~appears)';
@@ -358,6 +359,19 @@ export const FINDING_RULES: readonly Rule[] = [
     alone: true,
     examples: ['it is really dirty'],
   }),
+  rule(
+    '<the> <part> (is [reading]|reads|is showing|shows) [about] <number> [degrees] (off|too high|too low|high|low|out|warm|cold)',
+    (tags, frame) => {
+      const part = partId(tags['part']);
+      const tells =
+        part === 'temperatureControl' ||
+        part === 'sensor' ||
+        part === 'thermometer' ||
+        part === 'controller';
+      return tells ? { findings: [finding(part, 'failed', frame)] } : null;
+    },
+    { examples: ['thermostat is reading four degrees off'] },
+  ),
   rule('<the> valve is hunting', onlyOf('expansionValve', 'hunting'), {
     examples: ['the valve is hunting'],
   }),

@@ -54,6 +54,13 @@ const inAndOut: Means = (tags, frame) => {
   return before === null || after === null ? null : { readings: [before, after] };
 };
 
+const waterIn =
+  (quantity: QuantityId): Means =>
+  (tags, frame) => {
+    const found = reading(quantity, amountIn(tags), frame);
+    return found === null ? null : { readings: [found] };
+  };
+
 /** Where it was read, or of which unit: it changes nothing of what was read. */
 const HERE =
   '[((in|during|on|at) (freeze|harvest|defrost|start up|startup|pull down|shutdown|idle)|(in|on|at|by|near|off|from|toward) (the|this|that|my) [(left|right|top|bottom|middle|back|front|lower|upper|far|same|very)] (shelf|side|rack|corner|door|wall|ceiling|floor|tray|pan|left|right|top|bottom|middle|back|front|roof|outlet|inlet|cooler|freezer|case|display)|(on|in|for|at|of) (this|that|the) (thing|unit|one|box|guy|system|machine|rig|puppy|job|side|roof)|(on|in|with) it|up here|in here|out here|down here|back here|here|right now|at the moment|this time)]';
@@ -164,6 +171,17 @@ export const LOOSE_RULES: readonly Rule[] = [
     `[the] water [(temp|temperature)] [(is|was)] <amount:in> ${INTO} [(and|but)] [(is|it is)] <amount:out> ${OUT}`,
     inAndOut,
     { tags: { of: 'water' }, examples: ['water is sixty eight in and eighty four out'] },
+  ),
+  rule(
+    '[the] water [(temp|temperature)] is <amount> (coming|going) in',
+    waterIn('enteringWaterTemp'),
+    {
+      examples: ['water is sixty three coming in'],
+    },
+  ),
+  rule(
+    '[the] water [(temp|temperature)] is <amount> (coming|going) out',
+    waterIn('leavingWaterTemp'),
   ),
   rule(
     `[the] water is (coming|going) in [at] <amount:in> [and] [(is|it is)] ((coming|going) out|leaving) [at] <amount:out>`,

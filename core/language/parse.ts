@@ -6,6 +6,7 @@ import type { Tags } from '../grammar/nodes.ts';
 import { Skimmer } from '../grammar/skim.ts';
 import type { Token } from '../grammar/tokens.ts';
 import type { Context } from './context.ts';
+import { isEveryday } from './everyday-words.ts';
 import { isCountedThing, isPointedOut } from './counted-things.ts';
 import { listsOf } from './known-names.ts';
 import { ONES } from './number-words.ts';
@@ -271,8 +272,8 @@ class Sentence {
       const longest = this.longestNumber(at, to);
       if (longest === null) at += 1;
       else {
-        if (this.countsThings(at, longest.end))
-          this.counted.push({ from: at, to: longest.end + 1 });
+        const told = this.talkFrom(at, longest.end);
+        if (told !== null) this.counted.push({ from: at, to: told });
         else if (!this.repeats(at, longest, numbers)) numbers.push(longest.digits);
         at = longest.end;
       }
@@ -287,6 +288,19 @@ class Sentence {
   ): boolean {
     const isSpelled = this.tokens.slice(at, end).every(({ text }) => FIGURES.has(text));
     return isSpelled && end - at > 1 && before.at(-1) === digits;
+  }
+
+  /** Up to where a number that nobody claims is talk; `null` where it is not. */
+  private talkFrom(at: number, end: number): number | null {
+    if (this.countsThings(at, end)) return end + 1;
+    return this.isEveryday(at) ? end : null;
+  }
+
+  /** "They are open till nine": of the clause that it stands in, nothing is ours. */
+  private isEveryday(at: number): boolean {
+    let from = at;
+    while (from > 0 && this.tokens[from]?.pause !== true) from -= 1;
+    return isEveryday(this.tokens.slice(from, this.matcher.nextPause(at)));
   }
 
   /** Behind other words: "four apples" alone may yet have been meant for us. */

@@ -210,6 +210,12 @@ const setAt: Means = (tags, frame) => {
     : { readings: [found] };
 };
 
+/** As `setAt`, by whoever speaks; a control that was named is adjusted, the box's too. */
+const setIt: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  return unit === null || unit === 'degrees' ? setAt(tags, frame) : null;
+};
+
 const zero: Means = (tags, frame) =>
   isSaidSo(quantityId(tags['quantity'])) ? asReading()({ ...tags, number: 0 }, frame) : null;
 
@@ -295,6 +301,11 @@ export const READING_RULES: readonly Rule[] = [
     setTo,
     { examples: ['set the thermostat to thirty six'] },
   ),
+  rule(
+    '[(i|we)] (set|put|turned|moved|bumped) it [(back|down|up|over)] [(up|down)] (to|at) <amount>',
+    setIt,
+    { examples: ['set it back to thirty seven'] },
+  ),
   rule('[(it is|they have it|thermostat is|control is)] set (at|to|for) <amount>', setAt, {
     examples: ['it is set for thirty five'],
   }),
@@ -368,6 +379,7 @@ export const READING_RULES: readonly Rule[] = [
   rule(`after <duration:after> [the] <quantity> <link> <amount>`, testAfter, {
     examples: ['after an hour the nitrogen is at one fifty'],
   }),
+  rule('[the] <quantity> <link> <amount> <pause> [(at|it is)] <amount:gas>', gasTestNamed),
   rule('[the] <quantity> <link> <amount> (at|with [the gas at]) <amount:gas>', gasTestNamed, {
     examples: ['standing pressure test one eighty at seventy degrees'],
   }),

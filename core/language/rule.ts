@@ -23,6 +23,8 @@ export interface Frame {
 
 /** What a rule adds to the utterance; empty for talk that is not for us. */
 export type Meaning = Partial<Omit<Utterance, 'text' | 'doubts'>> & {
+  /** A condition: of the clause that it stands in nothing is asked either. */
+  readonly supposed?: true;
   /** What follows puts right what went before. */
   readonly correction?: true;
   /** Said of "it": what it means once the part is known; nothing where none is. */

@@ -44,6 +44,11 @@ export const LEG_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    '(all three|each|every) [(legs|leg|phases|phase|lines)] (is|are|read|reads|at|show|shows|is at|are at|reading) [(all|right at)] <amount>',
+    onAllThree,
+    { examples: ['all three legs are two ten'] },
+  ),
+  rule(
     '[(my|the|three)] [(voltage|line)] (legs|phases|voltages|lines|leg to leg|phase to phase|line to line) [(is|are|read|show|at|i have|i have got|i am getting)] <amount:ab> [and] <amount:bc> [and] <amount:ca>',
     threePairs,
     { examples: ['legs are four eighty one four seventy six and four eighty nine'] },

@@ -2,7 +2,7 @@ import { Matcher } from '../grammar/match.ts';
 import type { Context } from './context.ts';
 import { GRAMMAR, parse } from './parse.ts';
 import { SIGNED_NUMBER } from './numbers.ts';
-import type { Span } from './rule.ts';
+import type { Meaning, Span } from './rule.ts';
 import { signedIn } from './slots.ts';
 import { tokenise } from './tokenise.ts';
 
@@ -15,6 +15,9 @@ export interface TalkNumber {
 
 /** "The 4th" is a place in a row, and "no one" nobody. */
 const ORDINAL_ENDS: ReadonlySet<string> = new Set(['st', 'nd', 'rd', 'th']);
+const isTalk = (meaning: Meaning): boolean =>
+  meaning.supposed === true || Object.keys(meaning).length === 0;
+
 const NUMBER = GRAMMAR.compile(SIGNED_NUMBER);
 
 /**
@@ -23,7 +26,7 @@ const NUMBER = GRAMMAR.compile(SIGNED_NUMBER);
  */
 export function talkNumbers(text: string, context: Context): readonly TalkNumber[] {
   const { items, counted } = parse(text, context);
-  const talk = items.filter(({ meaning }) => Object.keys(meaning).length === 0);
+  const talk = items.filter(({ meaning }) => isTalk(meaning));
   const spans = [...talk.map(({ start, end }) => ({ from: start, to: end })), ...counted];
   const tokens = tokenise(text);
   const matcher = new Matcher(GRAMMAR, tokens);

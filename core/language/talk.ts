@@ -9,7 +9,7 @@ const unlessPast: Means = (_tags, frame) =>
     frame.wordsOf(frame.span),
   )
     ? null
-    : {};
+    : { supposed: true };
 
 const hearsay: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);

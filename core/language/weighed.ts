@@ -84,7 +84,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[(i|we)] [have] ${RECOVERED} (everything|it all|all of it|the [whole] charge|the refrigerant) <amount>`,
+    `[(i|we)] [have] ${RECOVERED} (everything|it all|all of it|the [whole] charge|the refrigerant) [(it|that|which|total)] [(is|was|came to|weighed|comes to)] [(only|just)] <amount>`,
     refrigerantMoved('refrigerantRecovered'),
     {
       examples: ['recovered everything, thirty one ounces'],

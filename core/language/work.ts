@@ -66,9 +66,9 @@ const EVERYTHING =
 const SPLIT: readonly (readonly [WorkKindId, string])[] = [
   [
     'clean',
-    '(blew|cleaned|cleared|flushed|vacuumed|wiped|snaked|brushed and vacuumed) <the> <part> (out|off|up|down)',
+    '(blew|cleaned|cleared|flushed|vacuumed|wiped|snaked|brushed and vacuumed) <the> [(whole|entire)] <part> (out|off|up|down)',
   ],
-  ['wash', '(hosed|washed|rinsed|sprayed) <the> <part> (out|off|down)'],
+  ['wash', '(hosed|washed|rinsed|sprayed) <the> [(whole|entire)] <part> (out|off|down)'],
   ['brush', 'brushed <the> <part> (out|off|down)'],
   ['replace', '(swapped|changed|switched) <the> [(old|bad)] <part> (out|for a new one)'],
   ['remove', '(took|pulled|cut) <the> [(old|bad)] <part> (out|off)'],
@@ -112,7 +112,7 @@ const SPLIT_IT: readonly (readonly [WorkKindId, string])[] = [
   ['brush', `brushed ${IT} (out|off|down)`],
   [
     'replace',
-    `((swapped|changed|switched) ${IT} out|(put|stuck|installed) [in] (a new one|another one|a replacement) [in])`,
+    `((swapped|changed|switched) ${IT} out|(brazed|sweated|welded|soldered|wired|dropped|popped|screwed) in (a new one|another one|the new one|a replacement)|(put|stuck|installed) [in] (a new one|another one|a replacement) [in])`,
   ],
   ['remove', `(took|pulled|cut) ${IT} (out|off)`],
   ['tighten', `(tightened|snugged|strapped|clamped|screwed) ${IT} [back] (up|down|on)`],
@@ -123,9 +123,16 @@ export const WORK_RULES: readonly Rule[] = [
   heardRule(`${I} <done> <the> <part>`, done, {
     examples: ['i washed the condenser', 'i brushed the condenser'],
   }),
-  rule(`${I} <done> <the> (old|bad|new|worn|dirty|torn|broken|failed|whole|loose) <part>`, done, {
-    examples: ['replaced the torn door gasket'],
+  rule(`${I} <done> <the> <bit> <part>`, done, {
+    examples: ['tightened the packing nut on the king valve'],
   }),
+  rule(
+    `${I} <done> <the> (old|bad|new|worn|dirty|torn|broken|failed|whole|entire|loose|same) <part>`,
+    done,
+    {
+      examples: ['replaced the torn door gasket'],
+    },
+  ),
   rule(`<the> [new] <part> (has been|have been|is been|was|were|got|is|are) [all] <done>`, done, {
     examples: ['the condenser has been cleaned'],
   }),

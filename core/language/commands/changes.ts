@@ -139,7 +139,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     { examples: ['did i say one sixty it is one sixteen'] },
   ),
   rule(
-    '(no|no no|wait|go back|wait go back|no wait|hold on|hang on|correction|sorry|my bad|oops|scratch that) [(wait|sorry|go back)] [(the|that|my)] <quantity> <link> <amount:right> (not|instead of) <amount:wrong>',
+    '(no|no no|wait|go back|wait go back|no wait|hold on|hang on|correction|sorry|my bad|oops|scratch that|(that|it) (is|was) (wrong|not right|off)|i had that wrong|i said (that|it) wrong) [(wait|sorry|go back)] [(the|that|my)] <quantity> <link> <amount:right> (not|instead of) <amount:wrong>',
     amendNot,
     { examples: ['wait go back that suction was eighteen not eighty'] },
   ),

@@ -105,6 +105,13 @@ const CUES: readonly Cue[] = [
     asks: plain('timeLeft'),
   },
   {
+    says: [
+      / (?:compressed air|shop air|oxygen|air compressor) /,
+      / (?:can|may|ok|safe|use|should) /,
+    ],
+    asks: () => ({ ask: 'safety', about: 'nitrogen' }),
+  },
+  {
     says: [/ (?:leak rate) /],
     asks: () => ({ ask: 'judge', about: 'leakRate' }),
   },
@@ -220,9 +227,17 @@ const CUES: readonly Cue[] = [
   {
     says: [
       / (?:is|are|does|do|am|how|was|would) /,
-      / (?:high|low|ok|good|bad|right|normal|fine|enough|off|far|compare|compared|look|looks|looking|where it|too|range|close|all right|alright|warm|cold|hot|over|under|wrong|excessive|acceptable) /,
+      / (?:high|low|ok|good|bad|right|normal|fine|enough|off|far|compare|compared|look|looks|looking|where it|too|range|close|ballpark|neighborhood|all right|alright|warm|cold|hot|over|under|wrong|excessive|acceptable) /,
     ],
     asks: about('compare'),
+  },
+  {
+    says: [
+      / (?:that|it|this|we|i|she|things) /,
+      / (?:look|looks|looking|sound|sounds|ballpark|neighborhood|normal|about right)(?! at| for) /,
+      / (?:how|is|are|does|do|am) /,
+    ],
+    asks: () => ({ ask: 'compare', about: null }),
   },
   {
     says: [
@@ -307,16 +322,17 @@ export function askedByCues(text: string, read: readonly Read[]): readonly Asked
   if (!MAY_ASK.test(text)) return [];
   const tokens = tokenise(text);
   return clausesOf(tokens).flatMap(({ start, end }) => {
-    if (read.some((each) => each.start < end && each.end > start && !isPointing(each))) return [];
+    if (read.some((each) => each.start < end && each.end > start && !isAside(each, { start, end })))
+      return [];
     const last = tokens[end - 1]?.end ?? 0;
     const question = askedByCue(tokens.slice(start, end), /^\s*\?/.test(text.slice(last)));
     return question === null ? [] : [{ question, start, end }];
   });
 }
 
-/** "This one": talk that leaves a question what it was. */
-const isPointing = ({ start, end, meaning }: Read): boolean =>
-  end - start <= 2 && Object.keys(meaning).length === 0;
+/** "Last time we were here": talk behind its beginning leaves a question what it was, a condition does not. */
+const isAside = ({ start, meaning }: Read, clause: Stretch): boolean =>
+  start > clause.start && Object.keys(meaning).length === 0;
 
 function clausesOf(tokens: readonly Token[]): readonly Stretch[] {
   const starts = tokens.flatMap(({ pause }, at) => (at === 0 || pause ? [at] : []));

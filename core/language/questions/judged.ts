@@ -73,7 +73,7 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['is the food all right', 'is the product safe'] },
   ),
   rule(
-    `(is|how is|check|test) ${THE} [(run|running)] (capacitor|cap) [${GOOD}]`,
+    `(is ${THE} [(run|running)] (capacitor|cap) ${GOOD}|(how is|check|test) ${THE} [(run|running)] (capacitor|cap) [${GOOD}])`,
     judge('runCapacitor'),
     {
       examples: ['is the capacitor good', 'how is the run cap'],
@@ -118,7 +118,7 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['what is my imbalance'] },
   ),
   rule(
-    `((did|does|is|has) ${THE} [(nitrogen|standing)] (pressure test|nitrogen|test|pressure|nitrogen test) (hold|holding|held|still holding|pass|good|drop|dropping|leak)|(did|has) (it|i) (lose|lost|drop|dropped) any (pressure|nitrogen)|did it hold [(pressure|overnight)]|(has it held|is it still holding) [pressure]|is (that|it|this) [just] (the|a) (leak|temperature|temp) [(change|drop)] or [is it] [just] (the|a) (leak|temperature|temp) [(change|drop)]|is it (leaking|losing it) or (did|is) (it|that) [just] (cool|cooled|cooling|the temperature|temperature) [(off|down)])`,
+    `((did|does|is|has) ${THE} [(nitrogen|standing)] (pressure test|nitrogen|test|pressure|nitrogen test) (hold|holding|held|still holding|pass|good|drop|dropping|leak)|(did|has) (it|i|we) (lose|lost|drop|dropped|move|moved) any [(pressure|nitrogen|of it|at all)]|did it hold [(pressure|overnight)]|(has it held|is it still holding) [pressure]|is (that|it|this) [just] (the|a) (leak|temperature|temp) [(change|drop)] or [is it] [just] (the|a) (leak|temperature|temp) [(change|drop)]|is it (leaking|losing it) or (did|is) (it|that) [just] (cool|cooled|cooling|the temperature|temperature) [(off|down)])`,
     judge('pressureTest'),
     { examples: ['did the pressure test hold', 'did it lose any pressure'] },
   ),

@@ -1,3 +1,4 @@
+import { amountIn, unitFor } from '../measure.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import type { SafetyTopic } from '../utterance.ts';
 import { ask } from './asking.ts';
@@ -12,6 +13,15 @@ const limitOfWhatMoves: Means = (tags, frame) => {
   const { lastQuantity } = frame.context;
   const isRecovering = lastQuantity === 'refrigerantRecovered' || lastQuantity === 'cylinderWeight';
   return limit(isRecovering ? 'cylinderFill' : 'charge')(tags, frame);
+};
+
+/** A weight is the charge's limit, a pressure the test's. */
+const limitByUnit: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  if (unit === null) return null;
+  if (unitFor(unit, 'mass', frame.context.units) !== null && unit !== 'pounds')
+    return limit('charge')(tags, frame);
+  return unit === 'psi' || unit === 'bar' ? limit('testPressure')(tags, frame) : null;
 };
 
 const safety =
@@ -115,6 +125,11 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     { examples: ['how full can i fill it'] },
   ),
   rule(
+    '(is|would|are) <amount> [be] [(all|still)] (the (max|maximum|limit|most|cap|full charge)|too much|over (charged|the limit|the max)|allowed|legal) [(i can (put|have|use) [in]|in here|on (this|here|it)|for (this|it))]',
+    limitByUnit,
+    { examples: ['is thirty two ounces the max on this'] },
+  ),
+  rule(
     'how much (do i|should i|do we) (weigh in|charge [it] [with]|put back [in])|how much is left to (weigh in|put in|charge)',
     limit('charge'),
     { examples: ['how much do i weigh in'] },
@@ -147,7 +162,11 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
   // Nobody asks before lighting a torch: that it is about to burn is reason enough for the caution.
   rule(
     '[(i am|we are)] [(going to|about to)] (braze|brazing|sweat|sweating|solder|soldering) [(in|out|on)] (it|this|<the> [new] <part>) [now]',
-    safety('brazing'),
+    // "Bubbles at the braze joint": a joint that was brazed.
+    (tags, frame) =>
+      /^(?:braze|brazing) joints?\b/i.test(frame.wordsOf(frame.span))
+        ? null
+        : safety('brazing')(tags, frame),
     { examples: ['i am going to braze in a new dryer', 'brazing it now'] },
   ),
   rule('[(i am|we are)] [(going to|about to)] (light|lighting) the torch', safety('brazing'), {
@@ -188,7 +207,7 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     { examples: ['is it safe to turn it back on'] },
   ),
   rule(
-    `(${OK_TO} (use (nitrogen|oxygen|air|shop air|acetylene)|(pressurize|test|purge|pressure test) it with (nitrogen|oxygen|air|shop air))|can i use oxygen) [(to (test|purge|pressurize|leak test) (it|with)|on (it|this)|in (it|this))]`,
+    `(${OK_TO} (use (nitrogen|oxygen|air|shop air|compressed air|acetylene)|(pressurize|test|purge|pressure test) it with (nitrogen|oxygen|air|shop air))|can i use oxygen) [(to (test|purge|pressurize|leak test) (it|with)|on (it|this)|in (it|this))]`,
     safety('nitrogen'),
     { examples: ['is it safe to use nitrogen'] },
   ),

@@ -11,7 +11,7 @@ export const EQUIPMENT_NAMES: Record<EquipmentId, readonly string[]> = {
   ],
   displayCase: [
     'display case',
-    '~(open|glass door|refrigerated|pastry|meat|bakery|multi deck|grab and go) (display case|case|merchandiser|display)',
+    '~(open|glass door|glass front|refrigerated|pastry|meat|bakery|multi deck|grab and go) (display case|case|merchandiser|display)',
     '~(display cooler|merchandiser|deli case|open case|glass door merchandiser|display)',
   ],
   iceMachine: [

@@ -13,6 +13,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     'condenser fan motor',
     '~(condenser|condensing|cond) motor',
     '~outdoor [fan] motor',
+    '~(fan motor|motor) on the condenser',
   ],
   evaporator: ['evaporator [coil]', '~evap [coil]', '~(indoor|cooling) coil'],
   evaporatorFan: [

@@ -125,6 +125,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     'high pressure cut out',
     '~(high|high side|head pressure|high head) cut out',
     '~high [pressure] (cut off|limit) [setting]',
+    '~[high] [(head|pressure)] safety',
     '~high pressure control cut out',
     '~high pressure (control|switch) (set|setting)',
     '~high pressure cut out setting',

@@ -29,7 +29,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~(a|one) (block|sheet) of ice',
     '~(a|one) solid (block|sheet) of ice',
     '~(full of|covered in) (ice|frost)',
-    '~frozen solid',
+    '~(frozen|froze|iced) [up] solid',
     '~(all|solid|nothing but|mostly|a ball of|caked in) (ice|frost)',
   ],
   notRunning: [
@@ -71,7 +71,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   failed: [
     'failed',
     'bad',
-    '~((running|turning|spinning|wired|blowing) backwards|broken|broke|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|gone bad|blown|seized [up]|locked up|frozen up solid|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|grounded|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|rubbed through|noisy and worn|kicked)',
+    '~((running|turning|spinning|wired|blowing) backwards|broken|broke|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|gone bad|blown|seized [up]|locked up|dragging|binding|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|grounded|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|rubbed through|noisy and worn|kicked)',
   ],
   ok: [
     'good',
@@ -159,8 +159,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
   wet: ['has water in it', 'overflows', 'is overflowing'],
   ok: [
     'looks (good|fine|ok|clean)',
-    'checks out',
-    'tests good',
+    '(checks|tests|reads|ohms) (good|ok|fine|out)',
     'checked (good|ok)',
     'works [fine]',
   ],
@@ -175,7 +174,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
   open: [
     '(reads|tests|ohms) open',
     'will not close',
-    '(never|did not|does not) (close|closed|closes|make|made|makes|pull in|pulled in|pulls in)',
+    '(never|did not) (close|closed|make|made|pull in|pulled in)',
     'does not make',
     'will not pull in',
     'does not pull in',
