@@ -1,12 +1,12 @@
 import type { PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
-import { minutesIn } from './durations.ts';
-import { type Amounted, amountIn, unitFor } from './measure.ts';
-import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { type Amounted, amountIn } from './measure.ts';
+import { heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, quantityId, tagsIn } from './slots.ts';
 import { asReading, fixed, reading } from './reading-means.ts';
 import { isPlausible } from './plausible.ts';
+import { vacuumByUnit, VACUUM_AND_TEST_RULES } from './vacuum-and-test.ts';
 import { WEIGHED_RULES } from './weighed.ts';
 
 /** Only with a unit of its kind: a bare number there could be anything. */
@@ -43,74 +43,6 @@ function placedAt(place: PlaceId | null, meaning: Meaning | null): Meaning | nul
   if (place === null || !meaning?.readings) return meaning;
   return { ...meaning, readings: meaning.readings.map((each) => ({ ...each, place })) };
 }
-
-/** Inches are the low side's pressure, microns a deep vacuum. */
-const vacuumByUnit: Means = (tags, frame) => {
-  const { unit } = amountIn(tags);
-  if (unit === 'micron') return fixed('vacuum')(tags, frame);
-  return unit === 'inches' || unit === 'inHg' ? fixed('suctionPressure')(tags, frame) : null;
-};
-
-/** "Two four six minutes" may be two and forty-six, or twenty-four and six: something must stand between. */
-const runsTogether = (frame: Frame): boolean =>
-  !/\b(?:after|for|in|at|hold|holds|holding|held|still|steady|later|drop|moved)\b/i.test(
-    frame.wordsOf(frame.span),
-  );
-
-const vacuumAfter: Means = (tags, frame) => {
-  const minutes = minutesIn(tagsIn(tags['after']));
-  const { unit } = amountIn(tags);
-  if (minutes === null || (unit !== 'micron' && tags['quantity'] !== 'vacuum')) return null;
-  if (unit === null && runsTogether(frame)) return null;
-  return risen(fixed('vacuum', { afterMinutes: minutes })(tags, frame), minutes);
-};
-
-/** "Four ten to four ninety in ten minutes": where it stood, and where after that time. */
-function risen(meaning: Meaning | null, minutes: number): Meaning | null {
-  const [found] = meaning?.readings ?? [];
-  if (found?.low === undefined || found.high === undefined) return meaning;
-  const { low, high, afterMinutes, ...rest } = found;
-  return {
-    readings: [
-      { ...rest, value: low },
-      { ...rest, value: high, afterMinutes: afterMinutes ?? minutes },
-    ],
-  };
-}
-
-/** A standing test read again after a while. */
-const testAfter: Means = (tags, frame) => {
-  const minutes = minutesIn(tagsIn(tags['after']));
-  const quantity = quantityId(tags['quantity']) ?? 'testPressure';
-  if (minutes === null || quantity !== 'testPressure') return null;
-  if (amountIn(tags).unit === null && runsTogether(frame)) return null;
-  return fixed('testPressure', { afterMinutes: minutes })(tags, frame);
-};
-
-const gasTest: Means = (tags, frame) => {
-  const gas = tagsIn(tags['gas']);
-  const amount = gas === null ? null : amountIn(gas);
-  if (amount?.value == null) return null;
-  const unit = unitFor(amount.unit ?? 'degrees', 'temperature', frame.context.units);
-  if (unit === null) return null;
-  return fixed('testPressure', { gasTemp: { value: amount.value, unit } })(tags, frame);
-};
-
-/** Of a vacuum or a standing test, whichever was spoken of. */
-const heldLast: Means = (tags, frame) => {
-  const { lastQuantity } = frame.context;
-  if (lastQuantity === 'testPressure') return testAfter(tags, frame);
-  return lastQuantity === 'vacuum' ? vacuumAfter({ ...tags, quantity: 'vacuum' }, frame) : null;
-};
-
-/** "It was two hundred at seventy degrees": a standing test's, where that was spoken of. */
-const ofLastTest: Means = (tags, frame) =>
-  frame.context.lastQuantity === 'testPressure' ? gasTest(tags, frame) : null;
-
-const gasTestNamed: Means = (tags, frame) =>
-  tags['quantity'] === 'testPressure' && amountIn(tagsIn(tags['gas']) ?? {}).unit !== null
-    ? gasTest(tags, frame)
-    : null;
 
 /** A pressure control that opens tells its side's pressure at that moment. */
 const trippedAt: Means = (tags, frame): Meaning | null => {
@@ -173,13 +105,6 @@ const notElectrical =
     const quantity = quantityId(tags['quantity']);
     return quantity !== null && isElectrical(quantity) ? null : means(tags, frame);
   };
-
-const VACUUM_GOES =
-  '[(rose|rises|rose back|came|came back|come back|crept|jumped|went|climbed|dropped|held|holding|sat|stayed|steady|is holding|is|got|pulled|stopped)] [(up|down|in)] [(to|at)]';
-const HELD =
-  '[(is holding|holding|held|holds|still|is steady|steady|no drop|not moved)] [(after|for|in|at)]';
-const NITROGEN =
-  '[(pressurized to|pressured up to|pressure test at|pressure tested at|pressure tested to|holding|held|put|pumped up to|charged to|holding at|it is holding|still|still holding|i have|i have got)]';
 
 const ARRIVAL =
   '(when i got here|on arrival|~when we (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|~when i (got there|arrived|came in|first got here|showed up|pulled up|walked (in|up)|first (walked (in|up)|came in|looked at it)|got to it|first hooked up|hooked up)|~(at|upon) arrival)';
@@ -333,77 +258,8 @@ export const READING_RULES: readonly Rule[] = [
       examples: ['it is ninety two outside'],
     },
   ),
-  rule(
-    '(pumped|pumping|pump) [(it|her|the system|the unit|this)] down to <amount>',
-    (tags, frame) => vacuumByUnit(tags, frame) ?? fixed('suctionPressure')(tags, frame),
-    { examples: ['pumped it down to two pounds'] },
-  ),
-  rule(
-    '(it|she|that) (was|is|started) [(now|at|back)] <amount> (at|with [the gas at]|when it was) <amount:gas>',
-    ofLastTest,
-    { examples: [] },
-  ),
-  rule(
-    `[(i|we|and|just)] (valved|blanked|closed|shut|isolated|locked) (it|the pump|her|it [all] in) [off] [(and|then)] [(it|she|that)] ${VACUUM_GOES} <amount> [(after|for|at|in)] <duration:after>`,
-    (tags, frame) => vacuumAfter({ ...tags, quantity: 'vacuum' }, frame),
-    { examples: ['valved it off and it came up to six fifty in five minutes'] },
-  ),
   rule('it is <amount> out', outdoors, { alone: true, examples: ['it is ninety two out'] }),
-  rule(
-    '(pulled|pulled it|pulled the system|pulled down|pulled her|we are|down|it is|went|got it) [down] to [a vacuum of] <amount>',
-    vacuumByUnit,
-    {
-      examples: ['down to four hundred microns', 'pulled it to twenty nine inches'],
-    },
-  ),
-  rule(
-    `[[the] <quantity>] [<link>] ${VACUUM_GOES} <amount> [(after|for|at|in)] <duration:after> [(in|into it|later|in to it|now|on the pump)]`,
-    vacuumAfter,
-    {
-      examples: ['eight hundred microns five minutes in'],
-    },
-  ),
-  rule(
-    `[after] <duration:after> [(in|into it|later|on the pump)] [[the] <quantity>] [(<link>|(i am|it is|we are) [at])] ${VACUUM_GOES} <amount>`,
-    vacuumAfter,
-    { examples: ['after fifteen minutes it is at five fifty microns'] },
-  ),
-  rule(
-    `${NITROGEN} <amount> [of] [dry] nitrogen ${HELD} <duration:after> [(in|later)]`,
-    testAfter,
-    { examples: ['one fifty of nitrogen holding after twenty minutes'] },
-  ),
-  rule(`[the] <quantity> <link> <amount> ${HELD} <duration:after> [(in|later)]`, testAfter, {
-    examples: ['test pressure is one forty eight an hour later'],
-  }),
-  rule(`after <duration:after> [the] <quantity> <link> <amount>`, testAfter, {
-    examples: ['after an hour the nitrogen is at one fifty'],
-  }),
-  rule('[the] <quantity> <link> <amount> <pause> [(at|it is)] <amount:gas>', gasTestNamed),
-  rule('[the] <quantity> <link> <amount> (at|with [the gas at]) <amount:gas>', gasTestNamed, {
-    examples: ['standing pressure test one eighty at seventy degrees'],
-  }),
-  rule(
-    '[(pressurized to|pressured up to|pressure test at|pressure tested at|holding|put|pumped up to|charged to|holding at|it is holding)] <amount> [of] [dry] nitrogen at <amount:gas>',
-    gasTest,
-    {
-      examples: ['one eighty of nitrogen at sixty five degrees'],
-    },
-  ),
-  rule(
-    '[(pressurized to|pressured up to|pressure test at|pressure tested at|pressure tested to|holding|put|pumped up to|charged to|holding at|it is holding)] <amount> [of] [dry] nitrogen',
-    fixed('testPressure'),
-    {
-      examples: ['holding one fifty of nitrogen'],
-    },
-  ),
-  rule(
-    '((pressurized|pressured|pumped) [(it|the system)] [up] to|pressurized at|pressure test at|pressure tested [it] (at|to)|pressure test to|pressure testing at) <amount> [[of nitrogen] at <amount:gas>]',
-    (tags, frame) => gasTest(tags, frame) ?? fixed('testPressure')(tags, frame),
-    {
-      examples: ['pressure tested to one fifty'],
-    },
-  ),
+  ...VACUUM_AND_TEST_RULES,
   ...WEIGHED_RULES,
   rule(
     '[the] <part> (opened|tripped|cut out|kicked out|went out|opens|trips|cuts out|tripped out|broke|dropped out|popped) [(out|open)] at <amount>',
@@ -420,11 +276,6 @@ export const READING_RULES: readonly Rule[] = [
     },
   ),
   rule('<amount:head> over <amount:suction>', headOverSuction, { alone: true }),
-  rule(
-    '[(it is|it has|it)] (still|holding|held|sitting|steady|stayed) [at] <amount> (after|for) <duration:after>',
-    heldLast,
-    { examples: [] },
-  ),
 
   heardRule(
     '[(it is|i have|~that is|~i have got|~reads|~i am at|~it reads|~we are at|~now it is|~it says|~that would be|~looks like)] <amount>',

@@ -1,6 +1,7 @@
 import type { AnswerableId } from '../../terms/quantities.ts';
-import type { PlaceId } from '../../terms/names.ts';
-import { answerableId, placeId } from '../slots.ts';
+import type { PartId, PlaceId } from '../../terms/names.ts';
+import { answerableId, partId, placeId } from '../slots.ts';
+import { PART_NAMES } from '../vocabulary/part-names.ts';
 import { PLACE_NAMES } from '../vocabulary/place-names.ts';
 import { DERIVED_NAMES, QUANTITY_NAMES } from '../vocabulary/quantity-names.ts';
 
@@ -36,6 +37,12 @@ function namesOf<Id extends string>(
 
 const ASKED = namesOf<AnswerableId>([QUANTITY_NAMES, DERIVED_NAMES], answerableId);
 const PLACES = namesOf<PlaceId>([PLACE_NAMES], placeId);
+
+const NAMED_PARTS = namesOf<PartId>([PART_NAMES], partId);
+
+/** Whether such words, behind their first space, begin with a part's name. */
+export const startsWithPart = (words: string): boolean =>
+  NAMED_PARTS.some(({ said }) => said.exec(words)?.index === 1);
 
 /** The longest name in the words, the first of those: "suction line" is no suction. */
 function longestIn<Id>(names: readonly Name<Id>[], words: string): Id | null {

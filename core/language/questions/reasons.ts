@@ -1,5 +1,21 @@
-import { heardRule, type Rule, rule } from '../rule.ts';
+import { heardRule, type Means, type Rule, rule } from '../rule.ts';
+import { spanIn } from '../slots.ts';
+import { tokenise } from '../tokenise.ts';
 import { MY, plain } from './asking.ts';
+import { startsWithPart } from './named-in.ts';
+
+/** "Why is the manager upset" is not ours to answer: what it asks of must be a part, or the unit. */
+const ofOurs: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  const asked = span === null ? '' : frame.wordsOf(span);
+  const words = ` ${tokenise(asked)
+    .map(({ text }) => text)
+    .join(' ')} `.replace(LEADING, ' ');
+  const isNamed = startsWithPart(words) || UNITS.test(words);
+  return isNamed && words.trim().split(' ').length > 1 ? plain('causes')(tags, frame) : null;
+};
+const LEADING = /^ (?:not )?(?:(?:the|my|your|a|an|this|that|their|our|both|all the|one) )+/;
+const UNITS = /^ (?:unit|box|system|freezer|cooler|case|thing|machine) /;
 
 /** What is behind it, what to look at next, and where an answer came from. */
 export const REASON_QUESTIONS: readonly Rule[] = [
@@ -39,11 +55,9 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     plain('causes'),
     { examples: ['how come head is so high'] },
   ),
-  rule(
-    '(why|how come) (is|was|does|did|do|will|would|has) [not] (<the> <part>|the (unit|box|system|freezer|cooler|case|thing|machine)) <clause>',
-    plain('causes'),
-    { examples: ['why will not the compressor start'] },
-  ),
+  rule('(why|how come) (is|was|does|did|do|will|would|has) <clause>', ofOurs, {
+    examples: ['why will not the compressor start'],
+  }),
   rule(
     '(why|how come) [(is|does|did|will|would|do|has)] [not] (it|this|she|that thing) [(is|does|will|keeps|kept|has been|been|to|not|have|has)] [not] [(keep|start|stay)] (short cycling|short cycle|tripping|trip|icing up|icing|ice up|freezing up|freeze up|freezing|running (warm|hot|long|all the time)|run|running|start|starting|cool|cooling|leaking|leak|making noise|flooding|starving|low on (gas|charge|refrigerant)|cycling|hunting|pulling down|pull down|hold temp|holding temp)',
     plain('causes'),
