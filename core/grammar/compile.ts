@@ -1,6 +1,6 @@
 import { Chooser } from './chooser.ts';
 import { END, Kinds } from './kinds.ts';
-import type { Compiled } from './match.ts';
+import type { Compiled, Matcher, Matches } from './match.ts';
 import type { Node, Option, RuleNode, Tags } from './nodes.ts';
 import {
   type Run,
@@ -28,7 +28,6 @@ export class Grammar {
   private readonly compiled = new Map<Node, Compiled>();
   private readonly openings = new Map<Starters, Opening>();
   private readonly learnt = new Set<Node>();
-  private rules = 0;
 
   /** Made ready, with all that is in it once that is come to. */
   compile(node: Node): Compiled {
@@ -122,10 +121,17 @@ export class Grammar {
     }
   }
 
+  /** What it read at each place of the sentence that is matched now. */
   private remembered(run: Run): Run {
-    const rule = this.rules;
-    this.rules += 1;
-    return (matcher, at) => matcher.remember(rule, at, run);
+    let owner: Matcher | null = null;
+    let places: (Matches | undefined)[] = [];
+    return (matcher, at) => {
+      if (owner !== matcher) {
+        owner = matcher;
+        places = [];
+      }
+      return (places[at] ??= run(matcher, at));
+    };
   }
 
   /** Words that follow each other, and the tags behind them, are one step. */

@@ -38,7 +38,6 @@ export class Matcher {
   /** The kind of each token, and of the end. */
   readonly kinds: readonly number[];
   readonly lists: RuntimeLists;
-  private readonly remembered: (Matches | undefined)[][] = [];
   /** The match that says nothing and ends at each place: the commonest one, so it is made once. */
   private readonly silent: (Matches | undefined)[] = [];
   private pauseEnds: readonly number[] | null = null;
@@ -60,12 +59,6 @@ export class Matcher {
   runOpened(node: Compiled, at: number): Matches {
     this.steps += 1;
     return node.run(this, at);
-  }
-
-  /** As the node's own `run`, the first time it is asked at this place. */
-  remember(rule: number, at: number, run: Compiled['run']): Matches {
-    const places = (this.remembered[rule] ??= []);
-    return (places[at] ??= run(this, at));
   }
 
   silentTo(end: number): Matches {

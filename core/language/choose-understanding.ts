@@ -69,7 +69,7 @@ function candidate(
   { context, rejected }: Settled,
 ): Candidate {
   const utterance = understand(words, context);
-  const { items, tokenCount } = parse(words, context);
+  const { items, tokens } = parse(words, context);
   const read = items.reduce((sum, { start, end }) => sum + end - start, 0);
   return {
     words,
@@ -78,7 +78,7 @@ function candidate(
     utterance,
     repeated: rejected.find((value) => repeats(utterance, value)) ?? null,
     openNumbers: utterance.unclaimed.length + utterance.doubts.length,
-    unreadWords: tokenCount - read,
+    unreadWords: tokens.length - read,
   };
 }
 

@@ -8,8 +8,11 @@ interface Sorted {
   readonly doubts: readonly Doubt[];
 }
 
+const NONE: Sorted = { readings: [], doubts: [] };
+
 /** Takes out of the readings those that must be confirmed before they are recorded. */
 export function doubtful(all: readonly Reading[], context: Context): Sorted {
+  if (all.length === 0) return NONE;
   const against = againstSibling(all, context);
   const readings: Reading[] = [];
   const doubts: Doubt[] = [];

@@ -31,8 +31,8 @@ export interface Explanation {
 
 /** Which rules read the sentence and where, and which nearly did. */
 export function explain(text: string, context: Context): Explanation {
-  const { items, unclaimed, steps } = parse(text, context);
-  const byCue = askedByCues(text, items);
+  const { items, unclaimed, steps, tokens } = parse(text, context);
+  const byCue = askedByCues({ text, tokens }, items);
   const rules = items.map(({ rule, words, start, end, tags, meaning }) => ({
     shape: rule.shape,
     words,

@@ -38,7 +38,7 @@ export interface Parse {
   readonly counted: readonly Span[];
   /** Nodes the matcher tried: a measure of work that does not depend on the machine. */
   readonly steps: number;
-  readonly tokenCount: number;
+  readonly tokens: readonly Token[];
 }
 
 /** Every rule that reads the whole sentence, preferred first: more than one is an ambiguity, decided by rank. */
@@ -78,7 +78,7 @@ export function parse(text: string, context: Context): Parse {
   const { matcher, tokens } = sentence;
   const unclaimed = sentence.numbersOutside(items);
   const { counted } = sentence;
-  return { items, unclaimed, counted, steps: matcher.steps, tokenCount: tokens.length };
+  return { items, unclaimed, counted, steps: matcher.steps, tokens };
 }
 
 class Sentence {
@@ -160,15 +160,21 @@ class Sentence {
 
   /** A rule that reads all of it by itself is the best cover that there can be. */
   private wholeItem(): Item | null {
-    for (const candidate of this.candidatesAt(0)) {
-      if (candidate.end !== this.tokens.length) continue;
-      if (candidate.item === null) this.read(candidate);
-      const [found] = this.candidatesAt(0).filter(
-        ({ rank, end }) => rank === candidate.rank && end === candidate.end,
-      );
-      if (found?.item) return found.item;
+    for (const rank of this.ranksOfAll()) {
+      const found = this.itemsBy(rank, 0).find(({ end }) => end === this.tokens.length);
+      if (found !== undefined) return found;
     }
     return null;
+  }
+
+  /** The rules that may read all of it, the first in rank first. */
+  private ranksOfAll(): readonly number[] {
+    const { length } = this.tokens;
+    if (length === 0) return [];
+    const whole = SKIMMER.skim(this.matcher, 0).filter(({ end }) => end === length);
+    const [only, ...more] = whole;
+    if (more.length === 0) return only?.numbers ?? [];
+    return whole.flatMap(({ numbers }) => numbers).sort((one, other) => one - other);
   }
 
   private candidatesAt(at: number): readonly Candidate[] {

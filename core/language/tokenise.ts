@@ -147,8 +147,13 @@ interface WordPlace extends Place {
 
 function addWord(tokens: Token[], word: string, place: WordPlace): void {
   if (word === 'a' && isAmpsOf(tokens.at(-1), place)) tokens.push(wordToken('amps', place));
+  else if (isPlain(word)) tokens.push(plainToken(word, place));
   else addTokens(tokens, splitWord(word, place), place.pause);
 }
+
+/** Most words are one token as they stand. */
+const isPlain = (word: string): boolean =>
+  !WHOLE.has(word) && !word.includes("'") && !word.endsWith('ish');
 
 const NOISE: ReadonlySet<string> = new Set(['uh', 'um', 'erm', 'hm', 'hmm', 'ah']);
 
@@ -220,6 +225,10 @@ function wordToken(text: string, place: Place): Token {
 
 /** "Thirtyish" */
 const ABOUT = new RegExp(`^(${[...ONES, ...TEENS, ...TENS].join('|')}|hundred)ish$`);
+
+function plainToken(text: string, { start, end, pause }: WordPlace): Token {
+  return { text, start, end, pause, value: null, classes: NO_CLASSES };
+}
 
 function splitWord(word: string, place: Place): readonly Token[] {
   const about = word.endsWith('ish') ? ABOUT.exec(word)?.[1] : undefined;

@@ -2,23 +2,28 @@ import type { Context } from './context.ts';
 import { doubtful } from './doubts.ts';
 import type { Meaning } from './rule.ts';
 import { settleIts } from './its.ts';
-import { askedByCues } from './questions/by-cue.ts';
+import { askedByCues, type Said } from './questions/by-cue.ts';
 import { type Item, parse } from './parse.ts';
-import type { Doubt, Reading, Utterance } from './utterance.ts';
+import type { Doubt, Question, Reading, Utterance } from './utterance.ts';
 
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */
 export function understand(text: string, context: Context): Utterance {
-  const { items, unclaimed } = parse(text, context);
+  const { items, unclaimed, tokens } = parse(text, context);
   const meant = gather(items, context);
   const { readings, doubts } = doubtful(meant.readings, context);
   return {
     text,
     ...meant,
-    questions: [...meant.questions, ...askedByCues(text, items).map(({ question }) => question)],
+    questions: both(meant.questions, cuesIn({ text, tokens }, items)),
     readings,
     unclaimed: both(unclaimed, meant.unclaimed),
     doubts: both(doubts, meant.doubts),
   };
+}
+
+/** What no rule reads may be asked all the same. */
+function cuesIn(said: Said, items: readonly Item[]): readonly Question[] {
+  return askedByCues(said, items).map(({ question }) => question);
 }
 
 type Gathered = Omit<Utterance, 'text'>;
@@ -37,6 +42,9 @@ const NOTHING_SAID: Gathered = {
 };
 
 function gather(items: readonly Item[], context: Context): Gathered {
+  const [first] = items;
+  if (first === undefined) return NOTHING_SAID;
+  if (items.length === 1 && isSettled(first.meaning)) return joined(NOTHING_SAID, first.meaning);
   const plain = items.filter((item) => item.meaning.hearsay === undefined);
   const meanings = settleCorrections(
     settleIts(
@@ -49,6 +57,10 @@ function gather(items: readonly Item[], context: Context): Gathered {
     .map((item) => secondHand(item, context));
   return [...meanings, ...heard].reduce(joined, NOTHING_SAID);
 }
+
+/** What nothing else in the sentence or before it can change. */
+const isSettled = ({ hearsay, ofIt, ofThat }: Meaning): boolean =>
+  hearsay === undefined && ofIt === undefined && ofThat === undefined;
 
 function joined(said: Gathered, more: Partial<Gathered>): Gathered {
   return {

@@ -3,7 +3,6 @@ import { type AnswerableId, isSetting, QUANTITIES } from '../../terms/quantities
 import type { PlaceId } from '../../terms/names.ts';
 import { ONES, TEENS, TENS } from '../number-words.ts';
 import { quantityId } from '../slots.ts';
-import { tokenise } from '../tokenise.ts';
 import type { PlainQuestion, Question } from '../utterance.ts';
 import { placeNamedIn, quantityNamedIn } from './named-in.ts';
 
@@ -312,15 +311,20 @@ interface Read extends Stretch {
   readonly meaning: object;
 }
 
+/** A sentence, and its words. */
+export interface Said {
+  readonly text: string;
+  readonly tokens: readonly Token[];
+}
+
 /** A question told by its cue words, and the stretch of tokens that it was told by. */
 export interface AskedByCue extends Stretch {
   readonly question: Question;
 }
 
 /** What the clauses ask that no rule reads anything of. */
-export function askedByCues(text: string, read: readonly Read[]): readonly AskedByCue[] {
-  if (!MAY_ASK.test(text)) return [];
-  const tokens = tokenise(text);
+export function askedByCues({ text, tokens }: Said, read: readonly Read[]): readonly AskedByCue[] {
+  if (isWhollyRead(tokens, read) || !MAY_ASK.test(text)) return [];
   return clausesOf(tokens).flatMap(({ start, end }) => {
     if (read.some((each) => each.start < end && each.end > start && !isAside(each, { start, end })))
       return [];
@@ -329,6 +333,10 @@ export function askedByCues(text: string, read: readonly Read[]): readonly Asked
     return question === null ? [] : [{ question, start, end }];
   });
 }
+
+const isWhollyRead = (tokens: readonly Token[], [first, second]: readonly Read[]): boolean =>
+  tokens.length === 0 ||
+  (first?.start === 0 && first.end === tokens.length && second === undefined);
 
 /** "Last time we were here": talk behind its beginning leaves a question what it was, a condition does not. */
 const isAside = ({ start, meaning }: Read, clause: Stretch): boolean =>
