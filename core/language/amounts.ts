@@ -25,7 +25,7 @@ export const LINKS = named(
 
 /** Words that tell nothing of a value, any run of which may stand before it; a hedge is no such word, and "over" tells more. */
 const LOOSE_WORDS =
-  'is|are|was|were|has|have|been|being|at|to|in|on|just|only|still|already|now|right|currently|even|sitting|riding|running|reading|holding|hovering|hanging|floating|bouncing|showing|going|getting|coming|came|come|comes|went|goes|gone|got|gets|dropped|drops|drop|fell|fallen|falls|climbed|climbs|crept|creeps|rose|risen|jumped|jumps|settled|settles|stays|stayed|staying|stuck|parked|pegged|steady|solid|flat|back|up|down|all|the|way|like|well|really|pretty|it|that|there|here|this|finally|so|then|again|says|reads|shows|said|showed|read|looks|looking|dead|exactly|a|an|good|high|low|hot|cold|warm|too|bit|little|kind|of|sort|about to be|by now|today|every time|i am|i have|we have|we are|gives me|giving me|tells me|sits|runs|rides|bounces|swings|hunts|varies|ranges|wanders|drifts|hunting|ranging|drifting|pulled|pulling|pulls|swinging|swings|measured|measures|measuring|checks|checked|tested|out';
+  'is|are|was|were|has|have|been|being|at|to|just|only|still|already|now|right|currently|even|sitting|riding|running|reading|holding|hovering|hanging|floating|bouncing|showing|going|getting|coming|came|come|comes|went|goes|gone|got|gets|dropped|drops|drop|fell|fallen|falls|climbed|climbs|crept|creeps|rose|risen|jumped|jumps|settled|settles|stays|stayed|staying|stuck|parked|pegged|steady|solid|flat|back|up|down|all|the|way|like|well|really|pretty|it|that|there|here|this|finally|so|then|again|says|reads|shows|said|showed|read|looks|looking|dead|exactly|a|an|good|high|low|hot|cold|warm|too|bit|little|kind|of|sort|about to be|by now|today|every time|i am|i have|we have|we are|gives me|giving me|tells me|sits|runs|rides|bounces|swings|hunts|varies|ranges|wanders|drifts|hunting|ranging|drifting|pulled|pulling|pulls|swinging|swings|measured|measures|measuring|checks|checked|tested|out|started|starts|began|ended|finished|like a (rock|stone)|fast|quick|quickly|slowly|straight|about to';
 
 export const LOOSE = named('loose', repeat(unheard(parseShape(LOOSE_WORDS)), 1, 7));
 
@@ -52,7 +52,7 @@ const plain = named(
       greedy(WORDED_UNIT),
       LETTER_C,
       // "three quarters of a pound"
-      unheard(sequence(parseShape('of (a|an)'), WORDED_UNIT)),
+      unheard(sequence(parseShape('[of] (a|an)'), WORDED_UNIT)),
     ),
     optional(unheard(sequence(parseShape('below [zero]|under zero'), tag({ negative: true })))),
     greedy(

@@ -52,6 +52,24 @@ export const ASIDE_RULES: readonly Rule[] = [
       examples: ['only two are turning'],
     },
   ),
+  rule(
+    '(code|error|error code|fault|fault code|alarm|flash code|blinking|flashing) [(is|of)] [(e|f|a|h|l|p)] <number>',
+    nothing,
+    {
+      examples: ['error code e two'],
+    },
+  ),
+  rule('[(the|a)] code <pause> [(e|f|a|h|l|p)] <number>', nothing),
+  rule(
+    '(a|an|the) (half|quarter|third|fifth|three quarter|three quarters) (horse|horsepower|hp|inch|ton) [(motor|pump|pipe|line|fitting|flare|nut|unit|compressor)]',
+    nothing,
+    { examples: ['a three quarter horse motor'] },
+  ),
+  rule(
+    '[i] (started|stopped|shut|turned|finished|began|fired|kicked) <the> (pump|vacuum pump|vacuum|timer|defrost|recovery|machine|unit|test|it|her) [(up|down|off|on)] (at|around) <number> [(this morning|today|am|pm)]',
+    nothing,
+    { examples: ['started the pump at ten fifteen'] },
+  ),
   rule('with <the> <part> (running|going|on|spinning|turning)', nothing, {
     examples: ['with both fans going'],
   }),

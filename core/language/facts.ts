@@ -201,6 +201,9 @@ export const FACT_RULES: readonly Rule[] = [
   heardRule(`(on|it is on|~with|it is) <refrigerant>`, refrigerant, {
     examples: ['it is four forty nine a', 'on one thirty four a'],
   }),
+  rule('<refrigerant> in (this|that|this one|that one|this unit)', refrigerant, {
+    examples: ['two ninety in this one'],
+  }),
   rule(`${RUNS_ON} [a] <refrigerant>`, refrigerant, { examples: ['refrigerant is R-404A'] }),
   rule(
     '<refrigerant> [(system|unit|refrigerant|freon|machine)]',

@@ -15,5 +15,6 @@ export function finding(part: PartId, state: Finding['state'], frame: Frame): Fi
 /** An unnamed coil is the condenser's, but the one that ices is the evaporator's. */
 function coilThatIces(part: PartId, { state, words }: Pick<Finding, 'state' | 'words'>): PartId {
   const isUnnamed = part === 'condenser' && !/cond|outdoor/i.test(words);
-  return isUnnamed && state === 'iced' ? 'evaporator' : part;
+  const isIce = state === 'iced' || /\bice\b/i.test(words);
+  return isUnnamed && isIce ? 'evaporator' : part;
 }

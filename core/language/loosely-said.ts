@@ -54,6 +54,13 @@ const inAndOut: Means = (tags, frame) => {
   return before === null || after === null ? null : { readings: [before, after] };
 };
 
+/** What an evaporator is said to be at is what boils in it. */
+const ofTheCoil: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  const isThermal = unit === null || unit === 'degrees' || unit === 'degF' || unit === 'degC';
+  return isThermal ? asReading()({ ...tags, quantity: 'evaporatingTemp' }, frame) : null;
+};
+
 const waterIn =
   (quantity: QuantityId): Means =>
   (tags, frame) => {
@@ -114,6 +121,9 @@ export const LOOSE_RULES: readonly Rule[] = [
     thenAndNow,
     { examples: ['head went from two forty down to one eighty'] },
   ),
+  rule(`[the] <quantity> (on|in|with) it [<loose>] <amount>`, said, {
+    examples: ['nitrogen on it one fifty'],
+  }),
   rule(`[the] <quantity> ${HERE} <loose> <amount>`, said, {
     examples: ['head is only riding at two seventy five', 'suction on this thing is down to four'],
   }),
@@ -149,6 +159,9 @@ export const LOOSE_RULES: readonly Rule[] = [
       examples: ['let us call it two hundred on the head'],
     },
   ),
+  rule('[the] (evaporator|evap) [<loose>] <amount>', ofTheCoil, {
+    examples: ['evaporator is running at fifteen degrees'],
+  }),
   rule('with <amount> <quantity>', said, { examples: ['with ninety five ambient'] }),
   rule(
     `<amount> (is|was) (what|all|the most|where) [that] ${I_GET} (on|for|at|with|off) <the> <quantity>`,

@@ -119,7 +119,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `<the> <part> (should|needs to|need to|has to|ought to|must|will need to) (be|get) <done> ${TAIL}`,
+    `<the> <part> (should|needs to|need to|has to|ought to|must|will need to|is going to need to|could stand to) [(probably|really|definitely|also|just)] (be|get) <done> ${TAIL}`,
     todo,
     {
       examples: ['the door gasket should be replaced'],

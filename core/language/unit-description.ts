@@ -72,8 +72,8 @@ const namedBehindSite: Means = (tags, frame) => {
 };
 
 const THIS =
-  '(it is|this is|that is|we have|it is got|i am on|i have|i have got|working on|i am working on|i am looking at|looking at|this one is|unit is|the unit is|we are on|i am at|i am here at)';
-const A_UNIT = `[${THIS}] [(a|an|the|their|another)] [<count:doors> (door|doors)] <equipment>`;
+  '(got|we got|i got|it is|this is|that is|we have|it is got|i am on|i have|i have got|working on|i am working on|i am looking at|looking at|this one is|unit is|the unit is|we are on|i am at|i am here at)';
+const A_UNIT = `[${THIS}] [(a|an|the|their|another)] [<count:doors> (door|doors)] <equipment> [(here|out here|up here|back here)]`;
 const ON =
   '(on|with|using|charged with|that runs on|runs on|it runs on|which runs on|it is on|it is running|that is on|it uses|that uses|it has|that has|it takes|filled with)';
 const IS = '[(running|is|it is|that is|takes|has|refrigerant|refrigerant is|gas is)]';
@@ -82,7 +82,7 @@ const METERED =
 const CHARGED =
   '(<pause>|[<pause>] (charge|charge is|it takes|takes|holds|it holds|with a charge of|charged with)) <amount:charge> [(charge|of charge|total|of it)]';
 const WHERE =
-  '(by|in|near|behind|next to|beside|across from|under|outside|below|out|on|at) (the|their) [(back|front|left|right|north|south|east|west|main|side|cold|dish|prep|loading|dining|storage|service|salad|pizza)] (kitchen|door|doors|bar|register|counter|fryer|fryers|hood|dock|line|sink|window|wall|office|restroom|bathroom|entrance|grill|oven|ovens|storage|room|basement|roof|alley|hall|hallway|area|side|corner|station|stairs|patio|end|cook line|dish pit|left|right|back|front)';
+  '(by|in|near|behind|next to|beside|across from|under|outside|below|out|on|at) (the|their) [(back|front|left|right|north|south|east|west|main|side|cold|dish|prep|loading|dining|storage|service|salad|pizza|sandwich|grill|fry|pastry|pantry|sushi|deli|meat|produce|beer|coffee|espresso)] (kitchen|door|doors|bar|register|counter|fryer|fryers|hood|dock|line|sink|window|wall|office|restroom|bathroom|entrance|grill|oven|ovens|storage|room|basement|roof|alley|hall|hallway|area|side|corner|station|stairs|patio|end|cook line|dish pit|left|right|back|front)';
 
 /** A unit described in one breath: "three door reach in, two ninety, cap tube". */
 export const DESCRIPTION_RULES: readonly Rule[] = [
@@ -111,7 +111,7 @@ export const DESCRIPTION_RULES: readonly Rule[] = [
   rule(`[a] <metering> [(system|unit)] <pause> [${ON}] <refrigerant>`, described, {
     examples: ['txv, four oh four a'],
   }),
-  rule(`(the|our|their|your) <equipment> ${WHERE}`, namedBehindSite, { alone: true }),
+  rule(`[(the|our|their|your)] <equipment> ${WHERE}`, namedBehindSite, { alone: true }),
   rule(
     `<pause> [(the|our|their|your)] [<count:doors> (door|doors)] <equipment> ${WHERE}`,
     namedBehindSite,

@@ -34,7 +34,7 @@ const unweighed =
 /** Refrigerant that went in, came out or was lost on the way. */
 export const WEIGHED_RULES: readonly Rule[] = [
   heardRule(
-    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of|(the|a) (full|whole|other|last|remaining|first|final|complete)|exactly|right at)] <amount> [~more] [(of <refrigerant>|~<refrigerant>)]`,
+    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of|(the|a) (full|whole|other|last|remaining|first|final|complete)|exactly|right at)] <amount> [~more] [(of <refrigerant>|~<refrigerant>)] [~(in (it|there)|into (it|the (system|unit)))]`,
     refrigerantMoved('refrigerantAdded'),
     {
       examples: ['added eight ounces of one thirty four', 'weighed in three pounds two ounces'],

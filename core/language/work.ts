@@ -66,7 +66,7 @@ const EVERYTHING =
 const SPLIT: readonly (readonly [WorkKindId, string])[] = [
   [
     'clean',
-    '(blew|cleaned|cleared|flushed|vacuumed|wiped|snaked|brushed and vacuumed) <the> [(whole|entire)] <part> (out|off|up|down)',
+    '(blew|cleaned|cleared|flushed|vacuumed|wiped|snaked|brushed and vacuumed) <the> [(whole|entire)] <part> (out|off|up|down) [with (nitrogen|c o two|co two|co 2|air|compressed air|water|a brush|a vacuum|the shop vac|cleaner|coil cleaner|a rag)]',
   ],
   ['wash', '(hosed|washed|rinsed|sprayed) <the> [(whole|entire)] <part> (out|off|down)'],
   ['brush', 'brushed <the> <part> (out|off|down)'],

@@ -55,7 +55,11 @@ function examine(round: number): Fault {
   );
   const claimed = items.filter(({ words }) => words.split(/[\s,]/).includes(number)).length;
   const open = unclaimed.filter((each) => each.includes(number)).length;
-  return { text, claims: claimed + open + (isCounted ? 1 : 0), stepsPerToken: steps / tokens.length };
+  return {
+    text,
+    claims: claimed + open + (isCounted ? 1 : 0),
+    stepsPerToken: steps / tokens.length,
+  };
 }
 
 describe('200,000 sentences of words in any order', () => {

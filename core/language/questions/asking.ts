@@ -21,6 +21,6 @@ export const TELL =
   '(tell me|can you tell me|could you tell me|do you know|remind me|let me know|i (want|need) to know|any idea|you know)';
 /** For what, and on what day: it changes nothing of what is asked. */
 export const TODAY =
-  '[(today|here|right now|now|on this [unit]|for this [unit]|on this one|at this ambient|with this ambient|in this heat|at <amount>)]';
+  '[(today|here|right now|now|on this [unit]|for this [unit]|on this one|at this ambient|with this ambient|in this heat|at <amount>|(with|in|at) <amount> (air|ambient|outside|weather|water|air coming in|on the condenser))]';
 
 export const MY = '[(my|~the|~our|~your|~a|~this|~that|~these|~those)]';

@@ -73,7 +73,7 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['is the food all right', 'is the product safe'] },
   ),
   rule(
-    `(is ${THE} [(run|running)] (capacitor|cap) ${GOOD}|(how is|check|test) ${THE} [(run|running)] (capacitor|cap) [${GOOD}])`,
+    `(is ${THE} [(run|running)] (capacitor|cap) [(still|really|actually)] ${GOOD}|(how is|check|test) ${THE} [(run|running)] (capacitor|cap) [${GOOD}])`,
     judge('runCapacitor'),
     {
       examples: ['is the capacitor good', 'how is the run cap'],

@@ -280,6 +280,11 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     examples: ['how far off is my condensing'],
   }),
   rule(
+    `(we|you|i|it is|are we|are you) (good|ok|all right|close|in range|in line|where we (need|want) to be) (on|with|for) ${MY} <asked>`,
+    about('compare'),
+    { examples: ['we good on the box temp'] },
+  ),
+  rule(
     `(am i (high|low|high or low|over or under|good|ok|close|off|too high|too low)|how am i [doing]|how close am i|how do i look|how am i looking|how (much|far) (over|under) am i) (on|with|for) ${MY} <asked>`,
     about('compare'),
     { examples: ['am i high or low on the head'] },

@@ -9,7 +9,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   dirty: [
     'dirty',
     '~(filthy|nasty|greasy|dusty|grimy|matted|caked [up]|fouled)',
-    `~(caked|loaded|coated|matted|covered|thick|furry|fuzzy|lined) [up] with ${DIRT}`,
+    `~(caked|loaded|coated|matted|covered|thick|furry|fuzzy|lined|solid|plastered) [up] with ${DIRT}`,
     `~(full of|covered in|wall to wall|nothing but|solid|plastered (with|in)|all) ${DIRT}`,
     '~(disgusting|gross|a mess|furry|not clean|needs cleaning|never been cleaned)',
   ],
@@ -112,7 +112,14 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'has leaks',
     'drips',
   ],
-  noisy: ['rattles', 'squeals', 'makes noise', 'hums', 'is making a noise'],
+  noisy: [
+    'rattles',
+    'squeals',
+    'makes noise',
+    'hums',
+    '(is making|makes|making|was making) (a|an|some|a lot of|all kinds of|a hell of a) [(weird|funny|loud|bad|awful|strange|grinding|humming|squealing|rattling)] (noise|noises|racket|sound|sounds)',
+    '(howls|screams|whines|growls|clatters|clanks|is howling|is screaming|is whining|is growling)',
+  ],
   notRunning: [
     'will not (run|start|turn|spin|come on)',
     '(never|did not|would not|could not) (came|come|comes|start|starts|started|run|ran|turn|spin|kick) [on]',
