@@ -19,14 +19,24 @@ export function lastVisitSaid({ on, today, found, did, left, moved }: Of<'lastVi
       'Done',
       did.map((each) => plain(workDone(each.did, each.part))),
     ),
-    listSaid('Refrigerant', moved.map(movedSaid)),
-    // With commas of their own.
-    listSaid('Recommended', [plain(left.map((made) => recommended(made, today)).join('; '))]),
+    lastVisitTail({ moved, left, today }),
   ];
   const any = told.some(({ text }) => text !== '');
   return sentences([
     line`Last time was ${dateWords(on, today)}.`,
     ...(any ? told : [plain('Nothing found or done was kept of it.')]),
+  ]);
+}
+
+/** What was moved and what was left to do: lists of their own, with commas of their own. */
+export function lastVisitTail({
+  moved,
+  left,
+  today,
+}: Pick<Of<'lastVisit'>, 'moved' | 'left' | 'today'>): Said {
+  return sentences([
+    listSaid('Refrigerant', moved.map(movedSaid)),
+    listSaid('Recommended', [plain(left.map((made) => recommended(made, today)).join('; '))]),
   ]);
 }
 
@@ -38,7 +48,7 @@ function listSaid(head: string, items: readonly Said[]): Said {
 export const foundSaid = ({ part, state }: FoundRow): Said =>
   plain(`${PARTS[part]} ${FINDING_STATES[state]}`);
 
-export function movedSaid({ refrigerant, unit, in: added, out, lost }: MovedRow): Said {
+function movedSaid({ refrigerant, unit, in: added, out, lost }: MovedRow): Said {
   const kind = refrigerant === null ? plain('') : line` of ${designation(refrigerant)}`;
   const pieces = [
     ...(added > 0 ? [line`${figure({ value: added, unit })} in`] : []),

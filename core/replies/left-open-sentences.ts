@@ -54,10 +54,11 @@ export function leftOpenSaid({ left, questions }: Left): Said {
     left.length === 0
       ? plain('Nothing you told me is left open.')
       : plain(`Still open: ${leftListed(left)}.`);
-  return questions === 0
-    ? open
-    : sentences([open, line`${counted(questions, 'question')} besides.`]);
+  return sentences([open, questionsSaid(questions)]);
 }
+
+export const questionsSaid = (questions: number): Said =>
+  questions === 0 ? plain('') : line`${counted(questions, 'question')} besides.`;
 
 interface Moved {
   readonly rows: readonly MovedRow[];
@@ -66,6 +67,12 @@ interface Moved {
 
 export function refrigerantMovedSaid({ rows, charge }: Moved): Said {
   if (rows.length === 0) return plain('No refrigerant weighed in or out yet.');
+  const [first, ...others] = rows;
+  return sentences([...(first ? [rowSaid(first)] : []), movedTail({ rows: others, charge })]);
+}
+
+/** The other refrigerants, and what the unit holds. */
+export function movedTail({ rows, charge }: Moved): Said {
   return sentences([
     ...rows.map(rowSaid),
     ...(charge === null ? [] : [line`The nameplate charge is ${figure(charge)}.`]),
@@ -74,16 +81,23 @@ export function refrigerantMovedSaid({ rows, charge }: Moved): Said {
 
 /** The net first: it is what the office and the next technician lean on. */
 function rowSaid(row: MovedRow): Said {
+  return line`${refrigerantSaid(row)}: ${netSaid(row)}: ${sumsSaid(row)}.`;
+}
+
+export const refrigerantSaid = ({ refrigerant }: MovedRow): Said =>
+  refrigerant === null ? plain('refrigerant') : designation(refrigerant);
+
+/** "In 4 oz, out 12 oz, and 1 movement not weighed" */
+export function sumsSaid(row: MovedRow): Said {
   const of = (value: number): Said => figure({ value, unit: row.unit });
   const parts = [
     line`in ${of(row.in)}`,
     line`out ${of(row.out)}`,
     ...(row.lost === 0 ? [] : [line`lost ${of(row.lost)}`]),
   ];
-  const kind = row.refrigerant === null ? plain('refrigerant') : designation(row.refrigerant);
   const missing =
     row.unweighed === 0 ? plain('') : line`, and ${counted(row.unweighed, 'movement')} not weighed`;
-  return line`${kind}: ${netSaid(row)}: ${join(parts, ', ')}${missing}.`;
+  return line`${join(parts, ', ')}${missing}`;
 }
 
 function netSaid({ net, unit }: MovedRow): Said {

@@ -18,11 +18,19 @@ const STALE_MINUTES = 10;
 
 /** Where it is and which way it goes, whether it holds, and what to do. */
 export function trendSaid(trend: TrendAnswer): Said {
-  const { about, place, value, unit, recent, changeUnit, sinceChange, agoMinutes } = trend;
-  const isStale = agoMinutes >= STALE_MINUTES;
+  const { about, place, value, unit, recent, changeUnit } = trend;
   return sentences([
     line`${placedName(about, place)} is ${figure({ value, unit })}, ${movedSaid(recent, changeUnit)}.`,
     ...heldSaid(trend),
+    trendTail(trend),
+  ]);
+}
+
+/** What came of the change, and what to do. */
+export function trendTail(trend: TrendAnswer): Said {
+  const { changeUnit, sinceChange, agoMinutes } = trend;
+  const isStale = agoMinutes >= STALE_MINUTES;
+  return sentences([
     ...(sinceChange === null
       ? []
       : [line`${waySaid(sinceChange.change, changeUnit)} since the change.`]),
@@ -61,7 +69,7 @@ function nextSaid({ about, next }: TrendAnswer): Said {
   return next.kind === 'readAgain' && next.about === about ? plain('') : settlingNextSaid(next);
 }
 
-export function settlingNextSaid(next: SettlingNext): Said {
+function settlingNextSaid(next: SettlingNext): Said {
   switch (next.kind) {
     case 'nothing':
       return plain('');
@@ -75,9 +83,13 @@ export function settlingNextSaid(next: SettlingNext): Said {
 /** Several that settled in one breath share what is said of the first. */
 export function settledSaid({ rows: [first, ...others], next }: SettledAnswer): Said {
   if (!first) return plain('');
+  return sentences([rowSaid(first), settledTail(others, next)]);
+}
+
+/** What settled with it, and what to do. */
+export function settledTail(others: readonly SettledRow[], next: SettlingNext): Said {
   const also = others.map(({ about, place }) => placedName(about, place)).join(' and ');
   return sentences([
-    rowSaid(first),
     plain(also === '' ? '' : `So ${others.length === 1 ? 'has' : 'have'} ${also}.`),
     settlingNextSaid(next),
   ]);

@@ -2,7 +2,7 @@ import type { TimeLeftAnswer, TimeUpAnswer } from '../advice/settling/settling-v
 import { TIMED_WORK, type TimedWorkId } from '../terms/timed-work.ts';
 import type { TimerName } from '../visit/acknowledgement.ts';
 import { figure } from './amounts.ts';
-import { join, line, plain, sentences, type Said } from './said.ts';
+import { line, plain, sentences, type Said } from './said.ts';
 
 export const minutesSaid = (minutes: number): Said => figure({ value: minutes, unit: 'min' });
 
@@ -34,7 +34,7 @@ export function timerSaid(timer: TimerName, minutes: number): Said {
 }
 
 /** What is read, or looked at, when the time is up. */
-export const TIME_UP: Record<TimedWorkId, string> = {
+const TIME_UP: Record<TimedWorkId, string> = {
   pressureTest: 'Tell me the test pressure and the gas temperature.',
   vacuumHold: 'Tell me the vacuum in microns.',
   evacuation: 'Tell me the vacuum in microns.',
@@ -49,8 +49,14 @@ export const TIME_UP: Record<TimedWorkId, string> = {
 
 /** A reading for each timer would be too much in one breath: the last one's is asked for. */
 export function timeUpSaid({ timers }: TimeUpAnswer): Said {
+  return sentences([...timers.slice(0, 1).map(upSaid), timeUpTail({ timers })]);
+}
+
+/** The other timers, and what is read or looked at. */
+export function timeUpTail({ timers }: Pick<TimeUpAnswer, 'timers'>): Said {
   const last = timers.at(-1)?.timer.work ?? null;
-  return sentences([...timers.map(upSaid), ...(last === null ? [] : [plain(TIME_UP[last])])]);
+  const others = timers.slice(1).map(upSaid);
+  return sentences([...others, plain(last === null ? '' : TIME_UP[last])]);
 }
 
 function upSaid({ timer, minutes }: TimeUpAnswer['timers'][number]): Said {
@@ -59,8 +65,11 @@ function upSaid({ timer, minutes }: TimeUpAnswer['timers'][number]): Said {
 }
 
 export function timeLeftSaid({ timers }: TimeLeftAnswer): Said {
-  return sentences([join(timers.map(leftSaid), ' ')]);
+  return sentences(timers.map(leftSaid));
 }
+
+export const otherTimersLeft = ({ timers }: Pick<TimeLeftAnswer, 'timers'>): Said =>
+  sentences(timers.slice(1).map(leftSaid));
 
 function leftSaid({ timer, minutes }: TimeLeftAnswer['timers'][number]): Said {
   const on = timer.about === null ? '' : ` on the ${timerName(timer)}`;

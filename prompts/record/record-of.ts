@@ -68,5 +68,5 @@ function recorded<A extends Answer>(
   if (of === null) return null;
   const record = of === 'told' ? toldRecord(known) : of(known);
   const tail = saidWithIt(known);
-  return record && { kind: known.answer, ...record, ...(tail && { tail }) };
+  return record && { kind: known.answer, ...(tail && { tail }), ...record };
 }

@@ -13,5 +13,5 @@ export function toldRecord(known: Known): Recorded | null {
   for (const [role, { text, spoken }] of Object.entries(told.slots)) {
     slots[role] = { text, spoken, required: required.has(role) };
   }
-  return { fields: told.fields, slots };
+  return { fields: told.fields, slots, ...(told.tail && { tail: told.tail }) };
 }

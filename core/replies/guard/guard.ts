@@ -52,7 +52,10 @@ export function guard(sentence: string, verdict: Verdict): Guarded {
     return own === null ? rejected('missingStatement', sentence) : judge(own, claims);
   }
   const told = verdict.kind === 'known' ? toldOf(verdict) : null;
-  if (told) return judgeTold(sentence, told);
+  if (told) {
+    const own = withoutItsOwn(sentence, told.tail?.text ?? null);
+    return own === null ? rejected('missingStatement', sentence) : judgeTold(own, told);
+  }
   return sentence === verdictSaid(verdict).text ? PASSED : rejected('notVerbatim', sentence);
 }
 

@@ -19,7 +19,7 @@ export function readAloud(sentence: string, verdict: Known): string {
     ...(claims ? [...claims.slots.map(amountForm), ...designationForms(claims)] : []),
     ...(told ? toldForms(told) : []),
   ];
-  const own = saidWithIt(verdict);
+  const own = saidWithIt(verdict) ?? told?.tail ?? null;
   const whole = own === null ? sentence : sentence.replace(own.text, () => own.spoken);
   return forms
     .reduce(

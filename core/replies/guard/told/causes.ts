@@ -26,7 +26,7 @@ export function causesTold({ causes, notRead, next }: Causes): Told {
   const isOpen = leading.length === 0 && unread.length > 0;
   const step = nextSaid(next, leading[0]?.cause ?? null);
   return together([
-    ...(causes.length === 0 ? [] : leadingPieces(leading)),
+    ...(causes.length === 0 ? [NONE_WEIGHED] : leadingPieces(leading)),
     othersPiece(causes, leading.length > 0),
     isOpen
       ? {
@@ -44,6 +44,8 @@ export function causesTold({ causes, notRead, next }: Causes): Told {
     },
   ]);
 }
+
+const NONE_WEIGHED = { fields: ['noneWeighed'], must: [] };
 
 const LEADS =
   '[most likely|likeliest|likeliest is|most likely it is|the likeliest is|it is most likely|that is most likely|it looks most like|looks most like|likeliest of all] [:|,|] {lead}|{lead} [is the likeliest|is most likely|leads so far|, most likely|is what it looks most like|most likely]';

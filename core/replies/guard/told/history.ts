@@ -1,7 +1,6 @@
 import type { HistoryAnswer } from '../../../advice/history-verdict.ts';
 import { dateWords } from '../../dates.ts';
-import { foundSaid, movedSaid } from '../../history-sentences.ts';
-import { recommended } from '../../recommendation-sentences.ts';
+import { foundSaid, lastVisitTail } from '../../history-sentences.ts';
 import { plain, type Said } from '../../said.ts';
 import { workDone } from '../../work-words.ts';
 import { together } from './settling.ts';
@@ -20,29 +19,24 @@ export function lastVisitTold({ on, today, found, did, left, moved }: Of<'lastVi
       did.map((each) => plain(workDone(each.did, each.part))),
       DONE,
     ),
-    listPiece('moved', moved.map(movedSaid).filter(isThere), MOVED),
-    // With commas of their own.
-    listPiece(
-      'left',
-      left.length === 0 ? [] : [plain(left.map((made) => recommended(made, today)).join('; '))],
-      LEFT,
-    ),
   ];
-  const isBare = pieces.every((piece) => piece === null);
-  return together([
-    { fields: [], slots: { on: wordSlot(dateWords(on, today)) }, must: [LAST_TIME] },
-    ...pieces,
-    isBare ? { fields: ['nothingKept'], must: [NOTHING_KEPT] } : null,
-  ]);
+  const tail = lastVisitTail({ moved, left, today });
+  const isListed = pieces.some((piece) => piece !== null);
+  const isBare = tail.text === '' && !isListed;
+  return together(
+    [
+      { fields: [], slots: { on: wordSlot(dateWords(on, today)) }, must: [LAST_TIME] },
+      ...pieces,
+      isBare ? { fields: ['nothingKept'], must: [NOTHING_KEPT] } : null,
+      !isBare && !isListed ? { fields: ['bare'], must: [] } : null,
+    ],
+    tail,
+  );
 }
-
-const isThere = ({ text }: Said): boolean => text !== '';
 
 const FOUND =
   '[found|found then|what was found] [:|,|was|] {found}|{found} [found|was found|were found] [then|]';
 const DONE = '[done|done then|work done|what was done] [:|,|was|] {did}';
-const MOVED = 'refrigerant [:|,|moved|] {moved}';
-const LEFT = '[recommended|recommended then|left recommended|still recommended] [:|,|was|] {left}';
 const NOTHING_KEPT =
   'nothing found or done was kept [of it|]|[there is|] nothing kept of what was found or done|no record of what was found or done';
 

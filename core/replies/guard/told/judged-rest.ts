@@ -197,7 +197,7 @@ export const HEATER: Of<'defrostHeater'> = {
   noCurrent: {
     must: [
       '[it|the {about}|] draws [nothing|no current|no amps]|[no|zero] [current|amps] [at all|] [on|in|through|at] [the {about}|it]|nothing drawn',
-      '[prove|check for] voltage at the {about} [while|when] it [calls|is called for]|[while|when] it calls , [prove|check for] voltage at the {about}',
+      '[prove|check for] voltage at the {about} [while|when] it [calls|is called for]|[while|when] it [calls|is called for] , [prove|check for] voltage at the {about}',
     ],
     may: [
       '[it|] should [be|draw|pull|take] {limit}|[out of|instead of] the {limit} it should draw',

@@ -1,15 +1,14 @@
 import type {
   Held,
   SettledAnswer,
-  SettlingNext,
   TooSoonAnswer,
   TrendAnswer,
 } from '../../../advice/settling/settling-verdict.ts';
 import type { UnitId } from '../../../units/units.ts';
 import { placedName, SHORT_NAMES } from '../../names.ts';
-import { plain } from '../../said.ts';
-import { wayOf, type Way } from '../../settling-sentences.ts';
-import { amountSlot, listSlot, wordSlot, type Told, type ToldSlot } from './told.ts';
+import type { Said } from '../../said.ts';
+import { settledTail, trendTail, wayOf, type Way } from '../../settling-sentences.ts';
+import { amountSlot, wordSlot, type Told, type ToldSlot } from './told.ts';
 
 type Slots = Told['slots'];
 /** One piece of a verdict that is there or not: what it adds to the whole. */
@@ -18,7 +17,7 @@ interface Piece extends Pick<Told, 'fields' | 'must'> {
   readonly slots?: Slots;
 }
 
-export function together(pieces: readonly (Piece | null)[]): Told {
+export function together(pieces: readonly (Piece | null)[], tail?: Said): Told {
   const there = pieces.filter((piece) => piece !== null);
   const slots: Record<string, ToldSlot> = {};
   for (const piece of there) Object.assign(slots, piece.slots);
@@ -27,15 +26,13 @@ export function together(pieces: readonly (Piece | null)[]): Told {
     slots,
     must: there.flatMap(({ must }) => must),
     may: there.flatMap(({ may = [] }) => may),
+    ...(tail && tail.text !== '' ? { tail } : {}),
   };
 }
 
 /** Time that passed is told in whole minutes, never as none. */
 export const span = (minutes: number): ToldSlot =>
   amountSlot({ value: Math.max(1, Math.round(minutes)), unit: 'min' });
-
-/** Older than this a reading is not what it is doing now. */
-const STALE_MINUTES = 10;
 
 const MOVED: Record<Way, string> = {
   up: 'up {change} in {span}|[it|] [rose|has risen|went up|has gone up|climbed|gained] {change} in {span}|{change} up in {span}|in {span} [it|] [rose|has risen|went up|climbed|is up] {change}|{change} higher than {span} before',
@@ -47,26 +44,19 @@ const NAMED =
   '[your|the|] {about} [is|is at|is now|is now at|reads|stands at|at|now|now at|] {value} [now|]|{value} [on|on the|of] {about}';
 
 export function trendTold(trend: TrendAnswer): Told {
-  const { about, place, value, unit, recent, changeUnit, agoMinutes, next } = trend;
+  const { about, place, value, unit, recent, changeUnit } = trend;
   const way = wayOf(recent.change, changeUnit);
-  const isStale = agoMinutes >= STALE_MINUTES;
-  const isAskedAlready = next.kind === 'readAgain' && next.about === about;
-  return together([
-    {
-      fields: [way],
-      slots: {
-        about: wordSlot(placedName(about, place)),
-        value: amountSlot({ value, unit }),
-        span: span(recent.minutes),
-        ...(way === 'same' ? {} : { change: sizeSlot(recent.change, changeUnit) }),
-      },
-      must: [NAMED, MOVED[way]],
+  const moved = {
+    fields: [way],
+    slots: {
+      about: wordSlot(placedName(about, place)),
+      value: amountSlot({ value, unit }),
+      span: span(recent.minutes),
+      ...(way === 'same' ? {} : { change: sizeSlot(recent.change, changeUnit) }),
     },
-    heldPiece(trend),
-    sincePiece(trend.sinceChange?.change ?? null, changeUnit),
-    isStale ? stalePiece(agoMinutes) : null,
-    isStale || isAskedAlready ? NOTHING_NEXT : nextPiece(next),
-  ]);
+    must: [NAMED, MOVED[way]],
+  };
+  return together([moved, heldPiece(trend)], trendTail(trend));
 }
 
 const sizeSlot = (change: number, unit: UnitId): ToldSlot =>
@@ -95,98 +85,42 @@ const restlessPiece = (held: Held, band: ToldSlot): Piece => ({
   ],
 });
 
-function sincePiece(change: number | null, unit: UnitId): Piece | null {
-  if (change === null) return null;
+function sincePiece(change: number, unit: UnitId): Piece | null {
   const way = wayOf(change, unit);
-  const size = sizeSlot(change, unit);
-  const words = (of: 'text' | 'spoken'): string => (way === 'same' ? '' : ` ${size[of]}`);
-  const head = way === 'same' ? 'the same' : way;
+  if (way === 'same') return null;
+  const { text, spoken, also } = sizeSlot(change, unit);
+  const since = {
+    text: `${way} ${text}`,
+    spoken: `${way} ${spoken}`,
+    also: also.map((other) => `${way} ${other}`),
+  };
   return {
     fields: ['since'],
-    slots: {
-      since: {
-        text: `${head}${words('text')}`,
-        spoken: `${head}${words('spoken')}`,
-        also: way === 'same' ? [] : size.also.map((other) => `${head} ${other}`),
-      },
-    },
+    slots: { since },
     must: [
       '{since} since the change|since the change [it is|:|] {since}|{since} from the change on',
     ],
   };
 }
 
-const stalePiece = (minutes: number): Piece => ({
-  fields: ['stale'],
-  slots: { ago: span(minutes) },
-  must: [
-    '[that was read|it was read|that reading is from|last read|read] {ago} ago|[that reading is|the reading is|that is] {ago} old',
-    '[read|take|measure] it [again|once more]|[get|take] a fresh [one|reading]',
-  ],
-});
-
-/** Told apart from `takeAfter` by a word, as neither has a slot. */
-const NOTHING_NEXT: Piece = { fields: ['noNext'], must: [] };
-
-export function nextPiece(next: SettlingNext): Piece | null {
-  switch (next.kind) {
-    case 'nothing':
-      return NOTHING_NEXT;
-    case 'takeAfter':
-      return {
-        fields: ['takeAfter'],
-        must: ['[now|you can|you can now|time to|] take [the|your] after readings [now|]'],
-      };
-    case 'readAgain':
-      return {
-        fields: ['readAgain'],
-        slots: { next: wordSlot(SHORT_NAMES[next.about]) },
-        must: [
-          '[read|take|check] [the|] {next} [again|once more]',
-          '[it|that|{next}] is not shown to hold yet|[it|that|{next}] has not been shown to hold yet|nothing shows yet that it holds|[it|that] has still to be shown to hold',
-        ],
-      };
-  }
-}
-
 export function settledTold({ rows, next }: SettledAnswer): Told {
   const [first, ...others] = rows;
   if (!first) return together([]);
   const { about, place, within, changeUnit, minutes, sinceChange } = first;
-  const change =
-    sinceChange === null || wayOf(sinceChange.change, changeUnit) === 'same' ? null : sinceChange;
-  const also = others.map((row) => plain(placedName(row.about, row.place)));
-  const [has, are] = also.length === 1 ? ['has', 'is'] : ['have', 'are'];
-  return together([
-    {
-      fields: [],
-      slots: {
-        about: wordSlot(placedName(about, place)),
-        band: amountSlot({ value: within, unit: changeUnit }),
-        span: span(minutes),
-      },
-      must: [
-        '[your|the|] {about} has [held|been|stayed|kept] within {band} for {span}|[your|the|] {about} [has settled|is steady|has gone steady|held|holds|steady] [:|,|] within {band} for {span}|within {band} for {span} : {about} [has settled|is steady|holds]',
-      ],
+  const change = sinceChange?.change ?? 0;
+  const held = {
+    fields: [],
+    slots: {
+      about: wordSlot(placedName(about, place)),
+      band: amountSlot({ value: within, unit: changeUnit }),
+      span: span(minutes),
     },
-    also.length === 0
-      ? null
-      : {
-          fields: [also.length === 1 ? 'oneMore' : 'more'],
-          slots: { also: andListSlot(also.map(({ text }) => text)) },
-          must: [
-            `so ${has} {also}|{also} ${has} [too|settled too|as well]|so ${are} {also}|{also} ${are} [too|settled too|steady too]`,
-          ],
-        },
-    sincePiece(change?.change ?? null, changeUnit),
-    nextPiece(next),
-  ]);
+    must: [
+      '[your|the|] {about} has [held|been|stayed|kept] within {band} for {span}|[your|the|] {about} [has settled|is steady|has gone steady|held|holds|steady] [:|,|] within {band} for {span}|within {band} for {span} : {about} [has settled|is steady|holds]',
+    ],
+  };
+  return together([held, sincePiece(change, changeUnit)], settledTail(others, next));
 }
-
-const andListSlot = (names: readonly string[]): ToldSlot => ({
-  ...wordSlot(names.join(' and ')),
-  also: listSlot(names.map(plain)).also,
-});
 
 const AGAIN = [
   'let it run [on|longer|some more|]|give it [more time|longer]|keep it running',

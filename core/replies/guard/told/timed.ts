@@ -8,7 +8,7 @@ import type {
 import type { Amount } from '../../../units/amount.ts';
 import { SHORT_NAMES } from '../../names.ts';
 import { plain, type Said } from '../../said.ts';
-import { timerName, TIME_UP } from '../../timer-sentences.ts';
+import { otherTimersLeft, timerName, timeUpTail } from '../../timer-sentences.ts';
 import { span, together } from './settling.ts';
 import { amountSlot, wordSlot, type Told, type ToldSlot } from './told.ts';
 
@@ -165,73 +165,53 @@ function atSlot(pressure: Amount, temp: Amount | null): ToldSlot {
 
 type Timed = TimeLeftAnswer['timers'][number];
 
-const HOW_MANY = ['none', 'one', 'two'] as const;
-const manyField = (timers: readonly Timed[]): string => HOW_MANY[timers.length] ?? 'more';
-const namedField = (timers: readonly Timed[]): string =>
-  timers.every(({ timer }) => timer.about !== null) ? 'named' : 'unnamed';
-
-/** Roles are numbered where there are several: `left`, `leftSecond`, `leftThird`. */
-const PLACES_IN_LINE = ['', 'Second', 'Third', 'Fourth', 'Fifth', 'Sixth'] as const;
-
 export function timeLeftTold({ timers }: TimeLeftAnswer): Told {
-  return together([
-    { fields: [manyField(timers), namedField(timers)], must: [] },
-    ...timers.map((each, index) => leftPiece(each, PLACES_IN_LINE[index] ?? String(index))),
-  ]);
+  return together(timers.slice(0, 1).map(leftPiece), otherTimersLeft({ timers }));
 }
 
-function leftPiece({ timer, minutes }: Timed, nth: string) {
+function leftPiece({ timer, minutes }: Timed) {
   const left =
     minutes < 1
       ? wordSlot('under a minute')
       : amountSlot({ value: Math.ceil(minutes), unit: 'min' });
-  const [time, name] = [`left${nth}`, `timer${nth}`];
   if (timer.about === null) {
     return {
-      fields: [],
-      slots: { [time]: left },
+      fields: ['unnamed'],
+      slots: { left },
       must: [
-        `{${time}} [left|to go|more|yet|still to go] [on the timer|]|[still|] {${time}} to go|the timer has {${time}} [left|to go]`,
+        '{left} [left|to go|more|yet|still to go] [on the timer|]|[still|] {left} to go|the timer has {left} [left|to go]',
       ],
     };
   }
   return {
-    fields: [],
-    slots: { [time]: left, [name]: wordSlot(timerName(timer)) },
+    fields: ['named'],
+    slots: { left, timer: wordSlot(timerName(timer)) },
     must: [
-      `{${time}} [left|to go|more|yet|still to go|] [on|for] the {${name}} [timer|]|[the|] {${name}} [timer|] [has|:|,] {${time}} [left|to go|more|still to go]|[on|for] the {${name}} : {${time}} [left|to go]`,
+      '{left} [left|to go|more|yet|still to go|] [on|for] the {timer} [timer|]|[the|] {timer} [timer|] [has|:|,] {left} [left|to go|more|still to go]|[on|for] the {timer} : {left} [left|to go]',
     ],
   };
 }
 
 export function timeUpTold({ timers }: TimeUpAnswer): Told {
-  const work = timers.at(-1)?.timer.work ?? null;
-  return together([
-    { fields: [manyField(timers), namedField(timers)], must: [] },
-    ...timers.map((each, index) => upPiece(each, PLACES_IN_LINE[index] ?? String(index))),
-    work === null
-      ? null
-      : { fields: ['asks'], slots: { ask: sentenceSlot(TIME_UP[work]) }, must: ['{ask}'] },
-  ]);
+  return together(timers.slice(0, 1).map(upPiece), timeUpTail({ timers }));
 }
 
-function upPiece({ timer, minutes }: Timed, nth: string) {
-  const [time, name] = [`time${nth}`, `timer${nth}`];
-  const slots = { [time]: amountSlot({ value: minutes, unit: 'min' }) };
+function upPiece({ timer, minutes }: Timed) {
+  const time = amountSlot({ value: minutes, unit: 'min' });
   if (timer.about === null) {
     return {
-      fields: [],
-      slots,
+      fields: ['unnamed'],
+      slots: { time },
       must: [
-        `[the|your|] {${time}} [are|is|] up|{${time}} [:|, and] [time is up|time's up]|[time is up|time's up] : {${time}}|{${time}} [are|is|] over`,
+        "[the|your|] {time} [are|is|] up|{time} [:|, and] [time is up|time's up]|[time is up|time's up] : {time}|{time} [are|is|] over",
       ],
     };
   }
   return {
-    fields: [],
-    slots: { ...slots, [name]: wordSlot(timerName(timer)) },
+    fields: ['named'],
+    slots: { time, timer: wordSlot(timerName(timer)) },
     must: [
-      `[the|your|] {${time}} [are|is|] up [:|,|on|for] [the|] {${name}}|[the|] {${name}} [:|,] [the|] {${time}} [are|is|] up|[the|] {${name}} : time is up , {${time}}|{${time}} [are|is] over [on|for] the {${name}}|time is up [on|for] the {${name}} : {${time}}`,
+      '[the|your|] {time} [are|is|] up [:|,|on|for] [the|] {timer}|[the|] {timer} [:|,] [the|] {time} [are|is|] up|[the|] {timer} : time is up , {time}|{time} [are|is] over [on|for] the {timer}|time is up [on|for] the {timer} : {time}',
     ],
   };
 }

@@ -21,6 +21,8 @@ export interface Told extends Ways {
   /** What is true of it in closed words, without any number. */
   readonly fields: readonly string[];
   readonly slots: Readonly<Record<string, ToldSlot>>;
+  /** Said behind it word for word, in sentences of its own: what would double the ways for each way it can stand. */
+  readonly tail?: Said;
 }
 
 export function amountSlot(amount: Amount): ToldSlot {

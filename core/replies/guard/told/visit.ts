@@ -1,9 +1,13 @@
 import type { Known, LeftRow, MovedRow } from '../../../advice/verdict.ts';
 import { PROCEDURES } from '../../../terms/procedures.ts';
 import type { Amount } from '../../../units/amount.ts';
-import { counted } from '../../amounts.ts';
-import { designation } from '../../designation.ts';
-import { leftWords } from '../../left-open-sentences.ts';
+import {
+  leftWords,
+  movedTail,
+  questionsSaid,
+  refrigerantSaid,
+  sumsSaid,
+} from '../../left-open-sentences.ts';
 import { plain } from '../../said.ts';
 import { together } from './settling.ts';
 import { amountSlot, listSlot, wordSlot, type Told } from './told.ts';
@@ -14,7 +18,7 @@ interface LeftOpen {
 }
 
 export function leftOpenTold({ left, questions }: LeftOpen): Told {
-  return together([
+  const open =
     left.length === 0
       ? {
           fields: ['nothing'],
@@ -28,26 +32,14 @@ export function leftOpenTold({ left, questions }: LeftOpen): Told {
           must: [
             '[still open|left open|left so|still to be put back|not put back [yet|]|to put back|to put right] [:|,|] {left}|{left} : [still open|left open|not put back yet|still to be put back]',
           ],
-        },
-    questions === 0
-      ? { fields: ['noQuestions'], must: [] }
-      : {
-          fields: ['questions'],
-          slots: { questions: wordSlot(counted(questions, 'question')) },
-          must: [
-            '[and|] {questions} [besides|as well|too|open besides|still open too]|besides that , {questions}|[then|] {questions} still to settle',
-          ],
-        },
-  ]);
+        };
+  return together([open], questionsSaid(questions));
 }
 
 interface Moved {
   readonly rows: readonly MovedRow[];
   readonly charge: Amount | null;
 }
-
-const ROWS = ['none', 'one', 'two'] as const;
-const NTH = ['', 'Second', 'Third', 'Fourth'] as const;
 
 export function movedTold({ rows, charge }: Moved): Told {
   if (rows.length === 0) {
@@ -59,52 +51,30 @@ export function movedTold({ rows, charge }: Moved): Told {
       ],
     };
   }
-  return together([
-    { fields: [ROWS[rows.length] ?? 'more'], must: [] },
-    ...rows.map((row, index) => rowPiece(row, NTH[index] ?? String(index))),
-    charge === null
-      ? null
-      : {
-          fields: ['charge'],
-          slots: { charge: amountSlot(charge) },
-          must: [
-            'the [nameplate|plate] [charge|] [is|says] {charge}|{charge} is the nameplate charge|{charge} by the [plate|nameplate]|nameplate charge {charge}',
-          ],
-        },
-  ]);
+  const [first, ...others] = rows;
+  return together([first ? rowPiece(first) : null], movedTail({ rows: others, charge }));
 }
 
-/** One refrigerant in one wording, so that the sums of two are never crossed. */
-function rowPiece(row: MovedRow, nth: string) {
-  const { refrigerant, unit, net, lost, unweighed } = row;
-  const of = (value: number) => amountSlot({ value, unit });
+const BALANCE = {
+  more: '[it has|] {net} [more in it|more in|up]',
+  less: '[it has|] {net} [less in it|down]',
+  even: '[even|it comes out even|as much in as out|it is even]',
+} as const;
+
+/** One wording for all of it, so that a balance never comes to stand by another's sums. */
+function rowPiece(row: MovedRow) {
+  const { unit, net } = row;
   const way = netWay(net);
-  const at = (role: string): string => `{${role}${nth}}`;
-  const more = { more: '[more in it|more in|up]', less: '[less in it|down]', even: '' }[way];
-  const balance =
-    way === 'even'
-      ? '[even|it comes out even|as much in as out|it is even]'
-      : `[it has|] ${at('net')} ${more}`;
-  const sums = `[in ${at('in')}|${at('in')} in] [,|and|, and] [out ${at('out')}|${at('out')} out]`;
-  const lostWords = lost === 0 ? '' : ` [,|and|, and] [lost ${at('lost')}|${at('lost')} lost]`;
-  const missing = unweighed === 0 ? '' : ` [, and|and|,] ${at('missing')} not weighed`;
+  const balance = BALANCE[way];
   return {
-    fields: [
-      `${way}${nth}`,
-      ...(lost === 0 ? [] : ['lost']),
-      ...(unweighed === 0 ? [] : ['unweighed']),
-    ],
+    fields: [way],
     slots: {
-      [`refrigerant${nth}`]:
-        refrigerant === null ? wordSlot('refrigerant') : wordSlot(designation(refrigerant)),
-      [`in${nth}`]: of(row.in),
-      [`out${nth}`]: of(row.out),
-      ...(way === 'even' ? {} : { [`net${nth}`]: of(Math.abs(net)) }),
-      ...(lost === 0 ? {} : { [`lost${nth}`]: of(lost) }),
-      ...(unweighed === 0 ? {} : { [`missing${nth}`]: wordSlot(counted(unweighed, 'movement')) }),
+      refrigerant: wordSlot(refrigerantSaid(row)),
+      sums: wordSlot(sumsSaid(row)),
+      ...(way === 'even' ? {} : { net: amountSlot({ value: Math.abs(net), unit }) }),
     },
     must: [
-      `${at('refrigerant')} [:|,|] ${balance} [:|, with|, by|.|,] ${sums}${lostWords}${missing}|${balance} [of|on] ${at('refrigerant')} [:|, with|, by|.|,] ${sums}${lostWords}${missing}|${at('refrigerant')} [:|,|] ${sums}${lostWords} [:|, so|, which leaves it|: that is|, that is] ${balance}${missing}`,
+      `{refrigerant} [:|,|] ${balance} [:|, with|with|, by|by|.|,] {sums}|${balance} [of|on] {refrigerant} [:|, with|with|, by|by|.|,] {sums}|{refrigerant} [:|,|] {sums} [:|, so|, which leaves it|: that is|, that is] ${balance}`,
     ],
   };
 }
