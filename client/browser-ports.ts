@@ -10,6 +10,7 @@ import { openNativeEar } from './ear/native/open-native-ear.ts';
 import { createSentences } from './ear/web-speech-sentences.ts';
 import { createDeviceChoice } from './offline/device-choice.ts';
 import type { EventLog, SyncedLog } from './offline/event-log.ts';
+import { createNoteWords, type NoteWords } from './phraser/note-words.ts';
 import { openPhraserWorker } from './phraser/open-phraser.ts';
 import { createPagePhraser } from './phraser/worker-phraser.ts';
 import { createWording, type Wording, WORDINGS } from './phraser/wording.ts';
@@ -60,15 +61,18 @@ export interface Listening {
 }
 
 /** The session's ports in a browser. */
-export function browserPorts(
-  log: EventLog & Pick<SyncedLog, 'canWrite'>,
-): Ports & { readonly listening: Listening; readonly wording: Wording } {
+export function browserPorts(log: EventLog & Pick<SyncedLog, 'canWrite'>): Ports & {
+  readonly listening: Listening;
+  readonly wording: Wording;
+  readonly noteWords: NoteWords;
+} {
   const { ear, listening } = browserEar();
   const phraser = createPagePhraser(openPhraserWorker, PHRASING_URL);
   return {
     listening,
     wording: createWording(phraser, createDeviceChoice('wording', WORDINGS)),
     phraser: phraser.current,
+    noteWords: createNoteWords(phraser.current),
     log,
     writes: () => log.canWrite,
     clock,

@@ -15,6 +15,7 @@ import { offlineWords, STORAGE_OFF_WORDS } from './screens/words.ts';
 import { firstSession, readVisit } from './state/first-session.ts';
 import { knownNames } from './state/known-names.ts';
 import { pastVisits } from './state/past-visits.ts';
+import type { NoteWords } from './phraser/note-words.ts';
 import type { Wording } from './phraser/wording.ts';
 import type { Ports } from './state/ports.ts';
 import { createRunner, type Runner } from './state/runner.ts';
@@ -37,6 +38,7 @@ async function openPage(root: HTMLElement): Promise<void> {
   const tools = toolsOf(runner, { ...ports, log }, offline);
   const draw = (session: Session): void => render(<Page session={session} tools={tools} />, root);
   runner.subscribe(draw);
+  ports.noteWords.onWorded(() => draw(runner.session()));
   draw(runner.session());
   if (offline) takeUpdateBetweenVisits(offline, runner);
   warnBeforeLoss(runner);
@@ -61,11 +63,12 @@ interface PagePorts extends Ports {
   readonly log: DeviceLog;
   readonly listening: Listening;
   readonly wording: Wording;
+  readonly noteWords: NoteWords;
 }
 
 function toolsOf(
   runner: Runner,
-  { log, ear, clock, listening, wording }: PagePorts,
+  { log, ear, clock, listening, wording, noteWords }: PagePorts,
   offline: Offline | null,
 ): PageTools {
   return {
@@ -76,7 +79,7 @@ function toolsOf(
     wording,
     now: () => clock.now(),
     judge: judgeOf,
-    draftNote,
+    draftNote: (visit, past) => draftNote(visit, past, noteWords.word),
     noteText,
     listVisits: () => log.visits(),
     offlineWords: offline?.page.ready.then(offlineWords) ?? Promise.resolve(STORAGE_OFF_WORDS),

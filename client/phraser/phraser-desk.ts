@@ -1,15 +1,18 @@
-import type { Phraser } from '../../core/replies/phrasing.ts';
+import type { Said } from '../../core/replies/said.ts';
+import type { BothPhraser } from './worker-phraser.ts';
 import type { FromPhraser, ToPhraser } from './protocol.ts';
 
 /** Loads the model of an address; throws, saying which file, when it does not come whole. */
-export type LoadPhraser = (modelUrl: string) => Promise<Phraser>;
+export type LoadPhraser = (modelUrl: string) => Promise<BothPhraser>;
 
 /** The worker's side of the protocol, without the worker. */
 export function createPhraserDesk(
   load: LoadPhraser,
   send: (message: FromPhraser) => void,
 ): (message: ToPhraser) => Promise<void> {
-  let phraser: Phraser | null = null;
+  let phraser: BothPhraser | null = null;
+  const answer = (request: number, said: Said | null): void =>
+    send({ kind: 'phrased', request, said });
   return async (message) => {
     switch (message.kind) {
       case 'load':
@@ -22,7 +25,12 @@ export function createPhraserDesk(
       case 'phrase': {
         const { request, verdict, manner } = message;
         const phrasing = (await phraser?.phrase(verdict, manner).catch(() => null)) ?? null;
-        send({ kind: 'phrased', request, said: typeof phrasing === 'string' ? null : phrasing });
+        answer(request, typeof phrasing === 'string' ? null : phrasing);
+        return;
+      }
+      case 'phrasePassage': {
+        const text = (await phraser?.phrasePassage(message.passage).catch(() => null)) ?? null;
+        answer(message.request, text === null ? null : { text, spoken: text });
       }
     }
   };

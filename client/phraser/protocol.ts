@@ -1,4 +1,5 @@
 import type { Verdict } from '../../core/advice/verdict.ts';
+import type { Passage } from '../../core/note/paragraphs/passage.ts';
 import type { Manner } from '../../core/replies/phrasing.ts';
 import type { Said } from '../../core/replies/said.ts';
 
@@ -10,7 +11,8 @@ export type ToPhraser =
       readonly request: number;
       readonly verdict: Verdict;
       readonly manner: Manner;
-    };
+    }
+  | { readonly kind: 'phrasePassage'; readonly request: number; readonly passage: Passage };
 
 /** What the worker answers. */
 export type FromPhraser =

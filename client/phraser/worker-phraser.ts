@@ -1,3 +1,4 @@
+import type { PassagePhraser } from '../../core/note/phrase-note.ts';
 import type { Phraser } from '../../core/replies/phrasing.ts';
 import type { Said } from '../../core/replies/said.ts';
 import type { FromPhraser, ToPhraser } from './protocol.ts';
@@ -9,20 +10,26 @@ export interface PhraserWorker {
   terminate(): void;
 }
 
+/** Words answers, and the passages of the note. */
+export type BothPhraser = Phraser & PassagePhraser;
+
 /** Words answers once its model is there; until then, and after a fault, there is no phraser. */
 export interface PagePhraser {
   /** Starts to load in the background; nothing happens when it has. */
   readonly start: () => void;
   readonly stop: () => void;
-  readonly current: () => Phraser | null;
+  readonly current: () => BothPhraser | null;
 }
 
 export function createPagePhraser(open: () => PhraserWorker, modelUrl: string): PagePhraser {
   let worker: PhraserWorker | null = null;
-  let phraser: Phraser | null = null;
+  let waiting: ReturnType<typeof createWaiting> | null = null;
+  let phraser: BothPhraser | null = null;
   const stop = (): void => {
     worker?.terminate();
+    waiting?.end();
     worker = null;
+    waiting = null;
     phraser = null;
   };
   return {
@@ -30,10 +37,11 @@ export function createPagePhraser(open: () => PhraserWorker, modelUrl: string): 
       if (worker !== null) return;
       const opened = open();
       worker = opened;
-      const waiting = createWaiting(opened);
+      const own = createWaiting(opened);
+      waiting = own;
       opened.listen((message) => {
-        if (message.kind === 'loaded') phraser = waiting.phraser;
-        else if (message.kind === 'phrased') waiting.answer(message.request, message.said);
+        if (message.kind === 'loaded') phraser = own.phraser;
+        else if (message.kind === 'phrased') own.answer(message.request, message.said);
         else stop();
       }, stop);
       opened.post({ kind: 'load', modelUrl });
@@ -43,23 +51,36 @@ export function createPagePhraser(open: () => PhraserWorker, modelUrl: string): 
   };
 }
 
-/** Requests by number. One that a stopped worker never answers is let go of by its caller's time budget. */
+/** Requests by number; those that a stopped worker will not answer come to nothing. */
 function createWaiting(worker: PhraserWorker) {
   const open = new Map<number, (said: Said | null) => void>();
   let request = 0;
-  const phraser: Phraser = {
-    phrase: (verdict, manner) =>
-      new Promise((resolve) => {
-        request += 1;
-        open.set(request, resolve);
-        worker.post({ kind: 'phrase', request, verdict, manner });
-      }),
+  const asked = (): { number: number; answer: Promise<Said | null> } => {
+    request += 1;
+    const number = request;
+    return { number, answer: new Promise((resolve) => open.set(number, resolve)) };
+  };
+  const phraser: BothPhraser = {
+    phrase(verdict, manner) {
+      const { number, answer } = asked();
+      worker.post({ kind: 'phrase', request: number, verdict, manner });
+      return answer;
+    },
+    async phrasePassage(passage) {
+      const { number, answer } = asked();
+      worker.post({ kind: 'phrasePassage', request: number, passage });
+      return (await answer)?.text ?? null;
+    },
   };
   return {
     phraser,
     answer(number: number, said: Said | null) {
       open.get(number)?.(said);
       open.delete(number);
+    },
+    end() {
+      for (const answer of open.values()) answer(null);
+      open.clear();
     },
   };
 }

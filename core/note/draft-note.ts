@@ -9,7 +9,8 @@ import type { Note, NoteSection, NoteSectionId } from './note.ts';
 import { openLines } from './open-questions.ts';
 import { productLines, readingsSection, testsSection } from './readings.ts';
 import { refrigerantSection } from './refrigerant.ts';
-import { paragraphLines, paragraphsFor } from './paragraphs/paragraphs.ts';
+import { paragraphLines, paragraphsFor, type WordPassage } from './paragraphs/paragraphs.ts';
+import { passageText } from './paragraphs/sentences.ts';
 import { seenBeforeLines } from './seen-before.ts';
 import { unitLines } from './unit.ts';
 import { watchedLines } from './watched.ts';
@@ -37,10 +38,14 @@ const HEADINGS: Record<NoteSectionId, string> = {
   open: 'Still open',
 };
 
-type Write = (state: VisitState, past: readonly VisitState[]) => Written;
+type Write = (state: VisitState, past: readonly VisitState[], word: WordPassage) => Written;
 const WRITERS: Record<NoteSectionId, Write> = {
-  customer: (state, past) => ({ lines: paragraphLines(paragraphsFor('customer', state, past)) }),
-  office: (state, past) => ({ lines: paragraphLines(paragraphsFor('office', state, past)) }),
+  customer: (state, past, word) => ({
+    lines: paragraphLines(paragraphsFor('customer', state, past), word),
+  }),
+  office: (state, past, word) => ({
+    lines: paragraphLines(paragraphsFor('office', state, past), word),
+  }),
   unit: (state) => ({ lines: unitLines(state) }),
   complaint: (state) => ({ lines: complaintLines(state) }),
   before: (state) => readingsSection('before', state),
@@ -65,19 +70,19 @@ const ORDER: readonly NoteSectionId[] = Object.keys(WRITERS).filter(isSection);
 
 /**
  * The note as the visit stands: it can be read at any moment, and says what is missing. `past`: earlier visits, for
- * what was seen before.
+ * what was seen before. `word`: who puts its paragraphs into words, the templates unless another is given.
  */
-export function draftNote(state: VisitState, past: readonly VisitState[] = []): Note {
-  return { title: titleOf(state), sections: ORDER.flatMap((id) => sectionOf(id, state, past)) };
+export function draftNote(
+  state: VisitState,
+  past: readonly VisitState[] = [],
+  word: WordPassage = passageText,
+): Note {
+  const sections = ORDER.flatMap((id) => sectionOf(id, WRITERS[id](state, past, word)));
+  return { title: titleOf(state), sections };
 }
 
 /** A section that wrote nothing is left out; one whose absence matters writes that instead. */
-function sectionOf(
-  id: NoteSectionId,
-  state: VisitState,
-  past: readonly VisitState[],
-): readonly NoteSection[] {
-  const { lines, table } = WRITERS[id](state, past);
+function sectionOf(id: NoteSectionId, { lines, table }: Written): readonly NoteSection[] {
   if (lines.length === 0 && table === undefined) return [];
   return [{ id, heading: HEADINGS[id], lines, ...(table ? { table } : {}) }];
 }

@@ -11,6 +11,15 @@ export function createDice(seed: number): () => number {
   };
 }
 
+/** A number of a text, to draw by: what is worded again is worded alike. FNV-1a, 32 bits. */
+export function seedOf(text: string): number {
+  let state = 0x811c9dc5;
+  for (let at = 0; at < text.length; at += 1) {
+    state = Math.imul(state ^ text.charCodeAt(at), 0x01000193);
+  }
+  return state >>> 0;
+}
+
 /** Added to scores before the highest is taken, it draws from the model's own distribution (Gumbel, 1954). */
 export function gumbel(roll: () => number): number {
   return -Math.log(-Math.log(Math.max(roll(), 1e-9)));

@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
+import { type PassagePhraser, phraseNote } from '../../core/note/phrase-note.ts';
 import type { Phraser } from '../../core/replies/phrasing.ts';
 import type { TurnInput } from '../../core/turn/turn.ts';
 import { loadPhraser, OWN_MODEL } from '../phraser/transformers-phraser.ts';
@@ -54,7 +55,7 @@ export const replayCommand: Command = {
     const found = await findPhraser({ isOff: phrasing === 'off', model }, terminal);
     if (found.kind === 'failed') return failed(terminal, found.message);
     const printer = REPLAY_PRINTERS[parsed.values.json ? 'json' : 'dialogue'];
-    return replay({ file, steps: read.steps, terminal, printer, phraser: found.phraser });
+    return replay({ ...found, file, steps: read.steps, terminal, printer });
   },
 };
 
@@ -80,7 +81,11 @@ async function readSteps(file: string): Promise<ReadSteps> {
 }
 
 type FoundPhraser =
-  | { readonly kind: 'found'; readonly phraser: Phraser | null }
+  | {
+      readonly kind: 'found';
+      readonly phraser: Phraser | null;
+      readonly passages: PassagePhraser | null;
+    }
   | { readonly kind: 'failed'; readonly message: string };
 
 const PHRASING_WAYS = 'either --phrasing off or --phrasing-model FOLDER, or neither';
@@ -90,16 +95,18 @@ interface WantedPhraser {
   readonly model: string | undefined;
 }
 
+const WITHOUT = { kind: 'found', phraser: null, passages: null } as const;
+
 /** Our own model is only a nicer way to say it: where it cannot be loaded the visit is replayed without. */
 async function findPhraser(wanted: WantedPhraser, terminal: Terminal): Promise<FoundPhraser> {
-  if (wanted.isOff) return { kind: 'found', phraser: null };
+  if (wanted.isOff) return WITHOUT;
   const loaded = await loadPhraser(wanted.model ?? OWN_MODEL);
-  if (loaded.kind === 'loaded') return { kind: 'found', phraser: loaded.phraser };
+  if (loaded.kind === 'loaded') return { ...loaded, kind: 'found' };
   if (wanted.model !== undefined) return loaded;
   terminal.complain(
     `gloveside replay: ${loaded.message}; every answer is said by its built-in sentence`,
   );
-  return { kind: 'found', phraser: null };
+  return WITHOUT;
 }
 
 interface Replay {
@@ -108,11 +115,12 @@ interface Replay {
   readonly terminal: Terminal;
   readonly printer: ReplayPrinter;
   readonly phraser: Phraser | null;
+  readonly passages: PassagePhraser | null;
 }
 
 /** A recording that cannot be played is told of and left out; the rest of the visit goes on. */
 async function replay(given: Replay): Promise<ExitStatus> {
-  const { file, steps, terminal, printer, phraser } = given;
+  const { file, steps, terminal, printer, phraser, passages } = given;
   const visit = createReplayedVisit(phraser);
   const options = { hasPhraser: phraser !== null };
   const player = createPlayer();
@@ -128,7 +136,9 @@ async function replay(given: Replay): Promise<ExitStatus> {
     }
   }
   player.close();
-  await terminal.print(printer.note(visit.state(), visit.past()));
+  const told = [visit.state(), visit.past()] as const;
+  const word = passages ? await phraseNote(...told, passages) : undefined;
+  await terminal.print(printer.note(...told, word));
   return status;
 }
 

@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import type { TextGenerationPipeline } from '@huggingface/transformers';
 import type { Verdict } from '../../core/advice/verdict.ts';
+import type { PassagePhraser } from '../../core/note/phrase-note.ts';
 import type { Phraser } from '../../core/replies/phrasing.ts';
 import { verdictSaid } from '../../core/replies/verdict-said.ts';
 import { promptFor, promptText } from '../../prompts/prompt-for.ts';
@@ -10,7 +11,12 @@ import { readModelFolder } from './model-folder.ts';
 import { createSlotWriter } from './slot-writer.ts';
 
 export type LoadedPhraser =
-  | { readonly kind: 'loaded'; readonly phraser: Phraser }
+  | {
+      readonly kind: 'loaded';
+      readonly phraser: Phraser;
+      /** For the note's paragraphs: only a model of our own has learnt them. */
+      readonly passages: PassagePhraser | null;
+    }
   | { readonly kind: 'failed'; readonly message: string };
 
 /** Our own model, trained on the corpus in prompts. */
@@ -26,10 +32,11 @@ export async function loadPhraser(folder: string): Promise<LoadedPhraser> {
   try {
     const generate = await loadPipeline(found.path, found.dtype);
     const { lexicon } = found;
-    const phraser = lexicon
-      ? createSlotPhraser(await createSlotWriter(generate), lexicon)
-      : createTextPhraser(generate);
-    return { kind: 'loaded', phraser };
+    if (lexicon === null) {
+      return { kind: 'loaded', phraser: createTextPhraser(generate), passages: null };
+    }
+    const own = createSlotPhraser(await createSlotWriter(generate), lexicon);
+    return { kind: 'loaded', phraser: own, passages: own };
   } catch (fault) {
     const message = `the model in ${found.path} cannot be loaded (${firstLine(reasonOf(fault)) ?? ''}): one of its files is damaged or of a kind that this program cannot run; copy the folder again`;
     return { kind: 'failed', message };
