@@ -19,12 +19,12 @@ export function createNoteWords(phraser: () => PassagePhraser | null): NoteWords
   const work = async (): Promise<void> => {
     isAtIt = true;
     for (let [next] = wanted; next; [next] = wanted) {
-      wanted = wanted.slice(1);
       const phrasing =
         (await phraser()
           ?.phrasePassage(next)
           .catch(() => null)) ?? null;
       words.set(passageKey(next), passageOr(next, phrasing));
+      wanted = wanted.slice(1);
     }
     isAtIt = false;
     told();

@@ -3,6 +3,7 @@ import { cpus, loadavg } from 'node:os';
 import { benchBundle } from './bundle.ts';
 import { benchCauses } from './causes.ts';
 import { benchHearing } from './hearing.ts';
+import { benchPhrasingInChromium, benchPhrasingInNode } from './phrasing.ts';
 import { benchReply } from './reply.ts';
 import { benchSaturation } from './saturation.ts';
 import { benchUnderstanding } from './understanding.ts';
@@ -55,6 +56,20 @@ function adviceRows(): readonly Row[] {
   ];
 }
 
+async function phrasingRows(): Promise<readonly Row[]> {
+  const node = await benchPhrasingInNode();
+  const chromium = await benchPhrasingInChromium();
+  return [
+    ['an answer worded in Node, half of them within (at most 30 ms)', figure(node.medianMs, 'ms')],
+    ['  19 of 20 within', figure(node.slowMs, 'ms')],
+    ['  library and model loaded', figure(node.loadMs, 'ms')],
+    ["in the page's worker, half of them within (at most 60 ms)", figure(chromium.medianMs, 'ms')],
+    ['  19 of 20 within', figure(chromium.slowMs, 'ms')],
+    ['  loaded (at most 1 s, in the background)', figure(chromium.loadMs, 'ms')],
+    ['  the page by Node', figure(chromium.medianMs / node.medianMs, 'times')],
+  ];
+}
+
 async function hearingRows(): Promise<readonly Row[]> {
   const { realTimeFactor, startUpMs, grammarLoadMs } = await benchHearing();
   const { endOfSpeechToReplyMs, reply } = await benchReply();
@@ -77,6 +92,7 @@ async function main(): Promise<void> {
     ...(await bundleRows()),
     ...understandingRows(),
     ...adviceRows(),
+    ...(await phrasingRows()),
     ...(await hearingRows()),
   ];
   for (const [what, shown] of rows) console.log(`${what.padEnd(52)} ${shown}`);

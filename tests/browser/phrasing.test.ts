@@ -5,7 +5,7 @@ import { type PageServer, startPageServer } from './page-server.ts';
 import { openVisitPage, replyHas, typeWords } from './visit-page.ts';
 
 const TEMPLATE = 'Superheat is 9.6 °F.';
-const MODEL = '/phrasing/onnx/model.onnx';
+const WEIGHTS = '/phrasing/onnx/model.onnx';
 const SAID = [
   "it's a reach in on one thirty four a with a txv",
   'suction eighteen',
@@ -33,35 +33,67 @@ describe('the page and the phrasing model', () => {
   });
 
   async function openedVisit() {
-    const { page } = browser;
-    await openVisitPage(page, server.address);
-    for (const words of SAID) await typeWords(page, words);
-    await replyHas(page, 29);
+    await openVisitPage(browser.page, server.address);
+    for (const words of SAID) await typeWords(browser.page, words);
+    await replyHas(browser.page, 29);
   }
 
-  /** The question once more, until its answer is worded otherwise than by the template. */
-  async function replies(times: number): Promise<readonly string[]> {
+  /** The question asked once more; its answer as it is shown. */
+  async function answered(): Promise<string> {
     const { page } = browser;
-    const told: string[] = [];
-    for (let time = 0; time < times; time += 1) {
-      await typeWords(page, "what's my superheat");
-      await replyHas(page, 9.6);
-      await expect
-        .poll(() => page.getByTestId('field').getAttribute('data-mode'))
-        .not.toBe('thinking');
-      told.push(await page.getByTestId('reply').innerText());
-    }
-    return told;
-  }
-
-  it('has answers worded by it once it is loaded, and nothing from elsewhere', async () => {
-    await openedVisit();
+    const number = await page.getByTestId('reply').getAttribute('data-number');
+    await typeWords(page, "what's my superheat");
     await expect
-      .poll(async () => (await replies(1))[0], { timeout: 60_000, interval: 300 })
-      .not.toBe(TEMPLATE);
-    expect(new Set(await replies(6)).size).toBeGreaterThan(1);
-    const places = new Set(fetched.map((url) => new URL(url).origin));
-    expect([...places]).toEqual([server.address]);
-    expect(fetched.some((url) => url.endsWith(MODEL))).toBe(true);
+      .poll(() => page.getByTestId('reply').getAttribute('data-number'), { timeout: 20_000 })
+      .not.toBe(number);
+    return page.getByTestId('reply').innerText();
+  }
+
+  const isFetched = (path: string) =>
+    expect.poll(() => fetched.some((url) => url.endsWith(path)), { timeout: 30_000 });
+
+  /** How many workers of the phraser there are: it is ended when its model cannot be loaded. */
+  const phrasers = () =>
+    browser.page.workers().filter((worker) => worker.url().includes('phraser')).length;
+
+  it('has answers worded by it once it is loaded, with nothing from elsewhere', async () => {
+    await openedVisit();
+    await expect.poll(answered, { timeout: 60_000, interval: 300 }).not.toBe(TEMPLATE);
+    const told = [await answered(), await answered(), await answered(), await answered()];
+    expect(told.every((reply) => /\b9\.6\b/.test(reply) && /superheat/i.test(reply))).toBe(true);
+    expect(new Set(told).size).toBeGreaterThan(1);
+    expect([...new Set(fetched.map((url) => new URL(url).origin))]).toEqual([server.address]);
+    await isFetched(WEIGHTS).toBe(true);
+  });
+
+  it('says the template where the weights come damaged, and goes on', async () => {
+    await browser.context.route(`**${WEIGHTS}`, (route) =>
+      route.fulfill({ status: 200, body: 'not a model' }),
+    );
+    await openedVisit();
+    await isFetched(WEIGHTS).toBe(true);
+    await expect.poll(phrasers, { timeout: 30_000 }).toBe(0);
+    expect([await answered(), await answered()]).toEqual([TEMPLATE, TEMPLATE]);
+  });
+
+  it('says the template while the model is late', async () => {
+    await browser.context.route(`**${WEIGHTS}`, () => undefined);
+    await openedVisit();
+    await isFetched(WEIGHTS).toBe(true);
+    expect(await answered()).toBe(TEMPLATE);
+  });
+
+  it('loads no model where the answers are to be always alike, and remembers that', async () => {
+    const { page } = browser;
+    await openedVisit();
+    await page.getByTestId('tab-visit').click();
+    await page.getByTestId('wording-plain').click();
+    fetched.length = 0;
+    await page.reload();
+    await page.getByTestId('field').waitFor();
+    expect([await answered(), await answered()]).toEqual([TEMPLATE, TEMPLATE]);
+    expect(fetched.filter((url) => url.includes('/phrasing/') || url.includes('phraser'))).toEqual(
+      [],
+    );
   });
 });

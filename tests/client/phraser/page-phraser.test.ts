@@ -20,7 +20,10 @@ function joined(load: (modelUrl: string) => Promise<typeof SAID | null>) {
     const desk = createPhraserDesk(
       async (modelUrl) => {
         const said = await load(modelUrl);
-        return { phrase: () => Promise.resolve(said) };
+        return {
+          phrase: () => Promise.resolve(said),
+          phrasePassage: ({ kind }) => Promise.resolve(said && `${kind}: ${said.text}`),
+        };
       },
       (message) => hear(message),
     );
@@ -51,6 +54,23 @@ describe('the phraser of the page', () => {
     await settled();
     expect([on.opened(), asked]).toEqual([1, ['/phrasing']]);
     expect(await on.phraser.current()?.phrase(NEED, 'short')).toEqual(SAID);
+  });
+
+  it('words a passage of the note', async () => {
+    const on = joined(() => Promise.resolve(SAID));
+    on.phraser.start();
+    await settled();
+    const passage = { kind: 'again', reader: 'office', fields: [], slots: {} } as const;
+    expect(await on.phraser.current()?.phrasePassage(passage)).toBe('again: Read it 1st.');
+  });
+
+  it('leaves nobody waiting for a worker that was ended', async () => {
+    const on = joined(() => Promise.resolve(SAID));
+    on.phraser.start();
+    await settled();
+    const waiting = on.phraser.current()?.phrase(NEED, 'short');
+    on.phraser.stop();
+    expect(await waiting).toBeNull();
   });
 
   it('has no sentence where the model has none', async () => {

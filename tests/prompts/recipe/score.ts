@@ -18,6 +18,12 @@ export interface Score {
   readonly distinct: Readonly<Record<string, number>>;
 }
 
+export interface ToScore {
+  readonly told: Told;
+  readonly register: Register;
+  readonly isHeldOut: boolean;
+}
+
 export interface Scored {
   readonly told: Told;
   readonly phrased: Phrased | null;
@@ -28,7 +34,7 @@ export interface Scored {
 export async function phraseAll(
   write: Writer,
   lexicon: Lexicon,
-  all: readonly { readonly told: Told; readonly register: Register; readonly isHeldOut: boolean }[],
+  all: readonly ToScore[],
 ): Promise<readonly Scored[]> {
   const scored: Scored[] = [];
   let last: Phrased | null = null;
@@ -60,4 +66,13 @@ export function scoreOf(
     notLearnt: share(isNew(known.learnt).length, said.length),
     distinct: Object.fromEntries(Object.entries(distinct).map(([kind, set]) => [kind, set.size])),
   };
+}
+
+/** Told of by the test of the whole: a number in a sentence that nothing it tells of has. */
+export function foreignNumbers({ told, phrased }: Scored): readonly string[] {
+  if (phrased === null) return [];
+  const { text } = phrased.said;
+  const numbers = text.replace(/R-\d+\w*/g, '').match(/\d+(?:\.\d+)?/g) ?? [];
+  const foreign = numbers.filter((number) => !told.numbers.has(number));
+  return foreign.length > 0 ? [`${foreign.join(' ')} in: ${text}`] : [];
 }

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { guardPassage } from '../../../core/note/guard/guard-passage.ts';
 import { guard } from '../../../core/replies/guard/guard.ts';
+import { verdictSaid } from '../../../core/replies/verdict-said.ts';
+import { formatNumber } from '../../../core/units/format-amount.ts';
 import { noteRecord } from '../../../prompts/record/note-record.ts';
 import type { PhraseRecord, Register } from '../../../prompts/record/phrase-record.ts';
 import { recordOf } from '../../../prompts/record/record-of.ts';
@@ -13,6 +15,8 @@ export interface Told {
   /** In which ways it may be said. */
   readonly registers: readonly Register[];
   readonly passes: (text: string) => boolean;
+  /** Every number that may be in a sentence about it, as digits: found without slots, claims or guard. */
+  readonly numbers: ReadonlySet<string>;
 }
 
 /** Random verdicts that a model may phrase. */
@@ -25,6 +29,7 @@ export function randomReplies(count: number, seed: number): readonly Told[] {
         record,
         registers: ['short', 'reason'],
         passes: (text) => guard(text, one).kind === 'passed',
+        numbers: new Set([...numbersAnywhere(one), ...digitsIn(verdictSaid(one).text)]),
       },
     ];
   });
@@ -37,5 +42,18 @@ export function randomNotes(count: number, seed: number): readonly Told[] {
     record: noteRecord(passage),
     registers: [passage.reader],
     passes: (text) => guardPassage(text, passage).kind === 'passed',
+    numbers: new Set(Object.values(passage.slots).flatMap(digitsIn)),
   }));
+}
+
+const digitsIn = (text: string): readonly string[] => text.match(/\d+(?:\.\d+)?/g) ?? [];
+
+/** The numbers of a verdict, wherever they stand in it, to the decimals that any unit is told in. */
+function numbersAnywhere(value: unknown): readonly string[] {
+  if (typeof value === 'number') {
+    return [0, 1, 2, 3].map((decimals) => formatNumber(Math.abs(value), decimals));
+  }
+  return typeof value === 'object' && value !== null
+    ? Object.values(value).flatMap(numbersAnywhere)
+    : [];
 }
