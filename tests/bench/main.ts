@@ -3,6 +3,7 @@ import { cpus, loadavg } from 'node:os';
 import { benchBundle } from './bundle.ts';
 import { benchCauses } from './causes.ts';
 import { benchHearing } from './hearing.ts';
+import { benchPageHearing } from './page-hearing.ts';
 import { benchPhrasingInChromium, benchPhrasingInNode } from './phrasing.ts';
 import { benchReply } from './reply.ts';
 import { benchSaturation } from './saturation.ts';
@@ -84,6 +85,17 @@ async function hearingRows(): Promise<readonly Row[]> {
   ];
 }
 
+async function pageHearingRows(): Promise<readonly Row[]> {
+  const { realTimeFactor, startUpMs, switchMs, endToWordsMs, heapBytes } = await benchPageHearing();
+  return [
+    ['the page’s own engine in WebAssembly, by sound time', figure(realTimeFactor, '')],
+    ['  start-up', figure(startUpMs, 'ms')],
+    ['  to another grammar, built before (at most 50 ms)', figure(switchMs, 'ms')],
+    ['  end of speech to words (at most 150 ms)', figure(endToWordsMs, 'ms')],
+    ['  its memory (at most 150 MB)', figure(heapBytes / 2 ** 20, 'MB')],
+  ];
+}
+
 async function main(): Promise<void> {
   const [cpu] = cpus();
   console.log(`${cpu?.model ?? 'unknown processor'}, load ${(loadavg()[0] ?? 0).toFixed(1)}\n`);
@@ -94,6 +106,7 @@ async function main(): Promise<void> {
     ...adviceRows(),
     ...(await phrasingRows()),
     ...(await hearingRows()),
+    ...(await pageHearingRows()),
   ];
   for (const [what, shown] of rows) console.log(`${what.padEnd(52)} ${shown}`);
 }
