@@ -198,7 +198,12 @@ describe('the embedded engine', () => {
     bench.receive({ kind: 'partial', utterance, words: 'late' });
     bench.receive({ kind: 'partial', utterance: utterance + 1, words: 'now' });
     expect(guesses).toEqual(['now']);
-    bench.receive({ kind: 'heard', utterance, hearing: { alternatives: [], rejected: 'unsure' } });
+    bench.receive({
+      kind: 'heard',
+      utterance,
+      hearing: { alternatives: [], rejected: 'unsure' },
+      pace: 0.2,
+    });
     expect(await finished).toMatchObject({ kind: 'heard', hearing: { rejected: 'unsure' } });
     expect(samples.length).toBe(320);
   });

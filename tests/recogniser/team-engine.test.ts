@@ -60,6 +60,7 @@ function createPlayer(words: string) {
 }
 
 function createTeam(settings: { use?: EngineUse; wish?: EngineWish } = {}) {
+  const affords = { use: settings.use ?? 'both' };
   const neural = createPlayer('head forty');
   const embedded = createPlayer('head fourteen');
   const changes: EngineChange[] = [];
@@ -69,7 +70,7 @@ function createTeam(settings: { use?: EngineUse; wish?: EngineWish } = {}) {
     neural: neural.engine,
     embedded: embedded.engine,
     wish: () => choice.wish,
-    afforded: () => settings.use ?? 'both',
+    afforded: () => affords.use,
     onChange: (change) => void changes.push(change),
     after: (_, task) => {
       timeUp = task;
@@ -79,7 +80,7 @@ function createTeam(settings: { use?: EngineUse; wish?: EngineWish } = {}) {
   const wordsOf = (finished: Finished): string | undefined =>
     finished.kind === 'heard' ? finished.hearing.alternatives[0]?.words : finished.message;
   return {
-    ...{ team, neural, embedded, changes, choice },
+    ...{ team, neural, embedded, changes, choice, affords },
     timeUp: () => timeUp(),
     hear: async (...values: readonly number[]) => {
       for (const value of values) team.accept(portion(value));
@@ -131,6 +132,21 @@ describe('two engines as one', () => {
     await team.setGrammar('g');
     expect(await hear(1)).toBe('head forty');
     expect([team.use(), embedded.calls]).toEqual(['neural', []]);
+  });
+
+  it('takes the second in once the device turns out to afford it, and not again one that broke', async () => {
+    const { team, neural, embedded, affords, hear } = createTeam({ use: 'neural' });
+    await team.load();
+    await team.setGrammar('g');
+    affords.use = 'both';
+    await team.load();
+    await team.setGrammar('g');
+    await hear(1);
+    expect([team.use(), neural.calls.at(-2)]).toEqual(['both', 'opinion head fourteen']);
+    embedded.finish = BROKEN;
+    await hear(1);
+    await team.load();
+    expect(team.use()).toBe('neural');
   });
 
   it('goes by what was chosen, from the next sentence on', async () => {

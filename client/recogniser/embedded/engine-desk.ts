@@ -75,7 +75,7 @@ export class EngineDesk {
     const decoder = this.#open === utterance ? this.#decoder : null;
     this.#abandon();
     const hearing = decoder === null ? NOTHING : toHearing(decoder.words());
-    this.#send({ kind: 'heard', utterance, hearing });
+    this.#send({ kind: 'heard', utterance, hearing, pace: null });
   }
 
   /** Ends what was left open. */

@@ -7,6 +7,7 @@ import type { AfterLoad, FromEngine } from '../worker/protocol.ts';
  * a sixth of a second later are still as they come.
  */
 export const PORTION_SAMPLES = 2560;
+export const SAMPLES_A_MS = 16;
 
 /** The worker's side of the protocol, without the worker: one message after the other. */
 export class NeuralDesk {
@@ -17,6 +18,8 @@ export class NeuralDesk {
   #open: number | null = null;
   #waiting: Float32Array[] = [];
   #told = '';
+  #spentMs = 0;
+  #heardMs = 0;
   /** Utterances before this one are not worth a step of the network any more. */
   #wantedFrom = 0;
   readonly #opinions = new Map<number, Opinion>();
@@ -95,7 +98,11 @@ export class NeuralDesk {
   async #hearWaiting(): Promise<void> {
     const portion = joined(this.#waiting);
     this.#waiting = [];
-    if (portion.length > 0) await this.#decoder.accept(portion);
+    if (portion.length === 0) return;
+    const begin = performance.now();
+    await this.#decoder.accept(portion);
+    this.#spentMs += performance.now() - begin;
+    this.#heardMs += portion.length / SAMPLES_A_MS;
   }
 
   #tellWords(utterance: number): void {
@@ -108,7 +115,7 @@ export class NeuralDesk {
   async #finish(utterance: number, awaitsOpinion: boolean): Promise<void> {
     if (this.#open !== utterance) {
       this.#opinions.delete(utterance);
-      this.#send({ kind: 'heard', utterance, hearing: NOTHING });
+      this.#send({ kind: 'heard', utterance, hearing: NOTHING, pace: null });
       return;
     }
     await this.#hearWaiting();
@@ -116,8 +123,9 @@ export class NeuralDesk {
     const opinion = awaitsOpinion ? await this.#opinionOn(utterance).given : null;
     this.#opinions.delete(utterance);
     const hearing = await this.#decoder.finish(opinion ?? undefined);
+    const pace = this.#heardMs > 0 ? this.#spentMs / this.#heardMs : null;
     this.#abandon();
-    this.#send({ kind: 'heard', utterance, hearing });
+    this.#send({ kind: 'heard', utterance, hearing, pace });
   }
 
   #opinionOn(utterance: number): Opinion {
@@ -131,6 +139,8 @@ export class NeuralDesk {
     this.#open = null;
     this.#waiting = [];
     this.#told = '';
+    this.#spentMs = 0;
+    this.#heardMs = 0;
   }
 
   async #guarded(utterance: number, work: () => Promise<void>): Promise<void> {

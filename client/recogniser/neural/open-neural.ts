@@ -5,7 +5,7 @@ import { parseDictionary, type Pronunciations } from '../../../core/hearing/dict
 import { type AcousticModel, createListener } from '../../../core/hearing/listener.ts';
 import { createNeuralDecoder, type NeuralDecoder } from '../../../core/hearing/neural-decoder.ts';
 import type { StoredNeural } from './model-store.ts';
-import { PORTION_SAMPLES } from './neural-desk.ts';
+import { PORTION_SAMPLES, SAMPLES_A_MS } from './neural-desk.ts';
 
 /** As much of ONNX Runtime as is used. */
 export interface Runtime extends OnnxModule {
@@ -47,7 +47,6 @@ export async function openNeural(runtime: Runtime, opening: NeuralOpening): Prom
 
 /** The first two take five times as long as the rest: the runtime packs its weights and finds its code cold. */
 const TRIES = 5;
-const SAMPLES_A_MS = 16;
 
 /** The fastest of a few steps. */
 async function measure(model: AcousticModel): Promise<number> {

@@ -56,6 +56,7 @@ class Team implements TeamEngine {
   #wish: EngineWish | null = null;
   #loading: Promise<EngineOutcome> | null = null;
   #neuralFailed = false;
+  #secondFailed = false;
   /** While a sentence is heard again, what is said next waits. */
   #hearingAgain = false;
   #grammar = '';
@@ -70,8 +71,9 @@ class Team implements TeamEngine {
   readonly use = (): EngineUse | null => this.#use;
   readonly state = (): EngineState => this.#lead().state();
   readonly forgive = (): void => {
-    if (!this.#neuralFailed) return;
+    if (!this.#neuralFailed && !this.#secondFailed) return;
     this.#neuralFailed = false;
+    this.#secondFailed = false;
     this.#wish = null;
   };
 
@@ -167,7 +169,10 @@ class Team implements TeamEngine {
   async #open(onProgress?: (progress: LoadProgress) => void): Promise<EngineOutcome> {
     const wish = this.#options.wish();
     const stands = this.#use !== null && this.#wish === wish;
-    if (stands && this.#lead().state() === 'ready') return READY;
+    if (stands && this.#lead().state() === 'ready') {
+      this.#reconsider(wish);
+      return READY;
+    }
     if (wish === 'embedded' || this.#neuralFailed) return this.#openEmbedded(wish, onProgress);
     // It was there and is not any more: it broke between two sentences.
     if (stands && this.#use !== 'embedded') return this.#fallBack(BROKE);
@@ -180,6 +185,14 @@ class Team implements TeamEngine {
     this.#wish = wish;
     if (this.#use === 'both') void this.#openSecond();
     return READY;
+  }
+
+  /** The pace was measured while the page and all its files were loading: what it was while hearing is truer. */
+  #reconsider(wish: EngineWish): void {
+    if (wish !== 'automatic' || this.#use !== 'neural' || this.#secondFailed) return;
+    if (this.#options.afforded(this.#options.neural.pace()) !== 'both') return;
+    this.#become('both');
+    void this.#openSecond();
   }
 
   async #openEmbedded(
@@ -200,7 +213,10 @@ class Team implements TeamEngine {
   async #openSecond(): Promise<void> {
     const { embedded } = this.#options;
     const outcome = await embedded.load();
-    if (outcome.kind === 'failed' && this.#use === 'both') this.#become('neural');
+    if (outcome.kind === 'failed') {
+      this.#secondFailed = true;
+      if (this.#use === 'both') this.#become('neural');
+    }
     if (!this.#hasSecond()) return;
     this.#secondGrammar = null;
     for (const jsgf of this.#warmed) embedded.warm(jsgf);
@@ -266,6 +282,7 @@ class Team implements TeamEngine {
 
   #loseSecond(why: string): void {
     if (this.#use !== 'both') return;
+    this.#secondFailed = true;
     this.#become('neural');
     this.#options.onChange({ from: 'both', to: 'neural', why, midSentence: false });
   }

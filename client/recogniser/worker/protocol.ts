@@ -17,11 +17,16 @@ export type AfterLoad =
 /** What the worker answers. */
 export type FromEngine =
   | { readonly kind: 'progress'; readonly loadedBytes: number; readonly totalBytes: number }
-  /** `pace`: time to hear by time heard, measured once loaded; null where it was not measured. */
+  /** `pace`: time to hear by time heard; null where it was not measured. */
   | { readonly kind: 'loaded'; readonly pace: number | null }
   | { readonly kind: 'loadFailed'; readonly message: string }
   | { readonly kind: 'grammarSet'; readonly request: number }
   | { readonly kind: 'grammarFailed'; readonly request: number; readonly message: string }
   | { readonly kind: 'partial'; readonly utterance: number; readonly words: string }
-  | { readonly kind: 'heard'; readonly utterance: number; readonly hearing: Hearing }
+  | {
+      readonly kind: 'heard';
+      readonly utterance: number;
+      readonly hearing: Hearing;
+      readonly pace: number | null;
+    }
   | { readonly kind: 'decodeFailed'; readonly utterance: number; readonly message: string };

@@ -17,7 +17,7 @@ export interface WorkerEngineOptions<Files> {
 export interface WorkerEngine extends Engine {
   /** As `finish`, and what another engine heard in the same sound is weighed; null where it heard too late. */
   readonly finishWith: (opinion: Promise<string | null>) => Promise<Finished>;
-  /** Time to hear by time heard, measured when it loaded; null before, and where nobody measures it. */
+  /** Time to hear by time heard, of the last utterance or when it loaded; null before, and where nobody measures it. */
   readonly pace: () => number | null;
 }
 
@@ -146,7 +146,8 @@ class EngineInWorker<Files> implements WorkerEngine {
         if (message.utterance === this.#utterance) this.#onPartial?.(message.words);
         return;
       case 'heard': {
-        this.#answerFinish(message.utterance, message);
+        this.#pace = message.pace ?? this.#pace;
+        this.#answerFinish(message.utterance, { kind: 'heard', hearing: message.hearing });
         return;
       }
       // An aborted WASM module answers nothing more: the next load() makes a new one.
