@@ -10,7 +10,6 @@ import { openNativeEar } from './ear/native/open-native-ear.ts';
 import { createSentences } from './ear/web-speech-sentences.ts';
 import { createDeviceChoice } from './offline/device-choice.ts';
 import type { EventLog, SyncedLog } from './offline/event-log.ts';
-import { createNoteWords, type NoteWords } from './phraser/note-words.ts';
 import { openPhraserWorker } from './phraser/open-phraser.ts';
 import { createPagePhraser } from './phraser/worker-phraser.ts';
 import { createWording, type Wording, WORDINGS } from './phraser/wording.ts';
@@ -64,7 +63,6 @@ export interface Listening {
 export function browserPorts(log: EventLog & Pick<SyncedLog, 'canWrite'>): Ports & {
   readonly listening: Listening;
   readonly wording: Wording;
-  readonly noteWords: NoteWords;
 } {
   const { ear, listening } = browserEar();
   const phraser = createPagePhraser(openPhraserWorker, PHRASING_URL);
@@ -72,7 +70,7 @@ export function browserPorts(log: EventLog & Pick<SyncedLog, 'canWrite'>): Ports
     listening,
     wording: createWording(phraser, createDeviceChoice('wording', WORDINGS)),
     phraser: phraser.current,
-    noteWords: createNoteWords(phraser.current),
+    passages: phraser.current,
     log,
     writes: () => log.canWrite,
     clock,

@@ -15,7 +15,6 @@ import { offlineWords, STORAGE_OFF_WORDS } from './screens/words.ts';
 import { firstSession, readVisit } from './state/first-session.ts';
 import { knownNames } from './state/known-names.ts';
 import { pastVisits } from './state/past-visits.ts';
-import type { NoteWords } from './phraser/note-words.ts';
 import type { Wording } from './phraser/wording.ts';
 import type { Ports } from './state/ports.ts';
 import { createRunner, type Runner } from './state/runner.ts';
@@ -38,7 +37,6 @@ async function openPage(root: HTMLElement): Promise<void> {
   const tools = toolsOf(runner, { ...ports, log }, offline);
   const draw = (session: Session): void => render(<Page session={session} tools={tools} />, root);
   runner.subscribe(draw);
-  ports.noteWords.onWorded(() => draw(runner.session()));
   draw(runner.session());
   if (offline) takeUpdateBetweenVisits(offline, runner);
   warnBeforeLoss(runner);
@@ -63,12 +61,11 @@ interface PagePorts extends Ports {
   readonly log: DeviceLog;
   readonly listening: Listening;
   readonly wording: Wording;
-  readonly noteWords: NoteWords;
 }
 
 function toolsOf(
   runner: Runner,
-  { log, ear, clock, listening, wording, noteWords }: PagePorts,
+  { log, ear, clock, listening, wording }: PagePorts,
   offline: Offline | null,
 ): PageTools {
   return {
@@ -79,7 +76,7 @@ function toolsOf(
     wording,
     now: () => clock.now(),
     judge: judgeOf,
-    draftNote: (visit, past) => draftNote(visit, past, noteWords.word),
+    draftNote,
     noteText,
     listVisits: () => log.visits(),
     offlineWords: offline?.page.ready.then(offlineWords) ?? Promise.resolve(STORAGE_OFF_WORDS),

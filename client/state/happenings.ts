@@ -33,6 +33,8 @@ export type Happening =
   | { readonly kind: 'turnTaken'; readonly turn: Turn }
   /** The answer of the turn that is being kept, in the phraser's words. */
   | { readonly kind: 'phrased'; readonly reply: Reply }
+  /** The note of the visit that is being finished, in the phraser's words. */
+  | { readonly kind: 'noteWorded'; readonly event: VisitEvent }
   | { readonly kind: 'turnIgnored' }
   | { readonly kind: 'turnBroke' }
   | { readonly kind: 'kept' }

@@ -1,4 +1,5 @@
 import { phraseReply } from '../../core/turn/phrase-reply.ts';
+import { wordNote } from '../../core/turn/word-note.ts';
 import { ringTimers as ring } from '../../core/turn/ring-timers.ts';
 import type { Turn, TurnInput } from '../../core/turn/turn.ts';
 import type { VisitEvent } from '../../core/visit/events.ts';
@@ -122,8 +123,33 @@ function turnOn(hands: Hands, state: VisitState, words: TurnInput['words']): Tur
 const PHRASING_MS = 250;
 
 async function keep(hands: Hands, events: readonly VisitEvent[]): Promise<void> {
-  const [keeping] = await Promise.all([hands.keeper.keep(events), phrase(hands)]);
-  hands.send(keeping);
+  const [keeping, , worded] = await Promise.all([
+    hands.keeper.keep(events),
+    phrase(hands),
+    noteWorded(hands),
+  ]);
+  if (worded === null) {
+    hands.send(keeping);
+    return;
+  }
+  hands.send({ kind: 'noteWorded', event: worded });
+  hands.send(await hands.keeper.keep([worded]));
+}
+
+/**
+ * A note has a dozen passages, at 20 to 60 ms each on a slow machine. It is worded before "Finished" is said and shown
+ * with it, so that it never changes under whoever reads it.
+ */
+const NOTE_MS = 1_500;
+
+/** The words of the note of a visit that this turn finished, as the event that keeps them with it. */
+async function noteWorded(hands: Hands): Promise<VisitEvent | null> {
+  const { passages, session, clock, stampFor } = hands;
+  const { mode, past } = session();
+  if (mode.kind !== 'thinking' || mode.turn?.effect !== 'finish') return null;
+  const { state } = mode.turn;
+  const worded = await wordNote({ state, past }, passages(), waitFor(clock, NOTE_MS));
+  return worded && stampFor(state)(worded);
 }
 
 async function phrase({ phraser, session, clock, send }: Hands): Promise<void> {

@@ -1,3 +1,4 @@
+import type { PassagePhraser } from '../../core/note/phrase-note.ts';
 import type { Phraser } from '../../core/replies/phrasing.ts';
 import type { Turn, TurnInput } from '../../core/turn/turn.ts';
 import type { Ear, EarNews } from '../ear/ear.ts';
@@ -19,8 +20,9 @@ export interface Ports {
   readonly writes: () => boolean;
   readonly ids: Ids;
   readonly takeTurn: (input: TurnInput) => Turn;
-  /** What words the answers, once it is loaded; none where it is switched off or failed. */
+  /** What words the answers, and the note, once it is loaded; none where it is switched off or failed. */
   readonly phraser: () => Phraser | null;
+  readonly passages: () => PassagePhraser | null;
   /** The sentence for events that are held in memory only. */
   readonly sayNotKept: (why: NotKeptReason) => string;
   /** The sentence for an engine that hears in another's place. */

@@ -31,6 +31,7 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'heard':
     case 'turnTaken':
     case 'phrased':
+    case 'noteWorded':
     case 'turnIgnored':
     case 'turnBroke':
     case 'kept':

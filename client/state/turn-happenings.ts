@@ -2,6 +2,8 @@ import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Comparison } from '../../core/advice/verdict.ts';
 import type { Reply } from '../../core/replies/reply.ts';
 import type { Turn } from '../../core/turn/turn.ts';
+import { applyEvents } from '../../core/visit/apply.ts';
+import type { VisitEvent } from '../../core/visit/events.ts';
 import { openQuestion, type OpenQuestion } from '../../core/visit/views.ts';
 import { openVisit } from './choices.ts';
 import type { Happening } from './happenings.ts';
@@ -19,6 +21,7 @@ type TurnHappening = Extract<
       | 'heard'
       | 'turnTaken'
       | 'phrased'
+      | 'noteWorded'
       | 'turnIgnored'
       | 'turnBroke'
       | 'kept'
@@ -37,6 +40,8 @@ export function reduceTurn(session: Session, happening: TurnHappening): SessionS
       return turnTaken(session, mode, happening.turn);
     case 'phrased':
       return stay({ ...session, mode: phrased(mode, happening.reply) });
+    case 'noteWorded':
+      return stay({ ...session, mode: noteWorded(mode, happening.event) });
     case 'turnIgnored':
       return settle(session, mode.ear, mode.asked);
     case 'turnBroke':
@@ -83,6 +88,11 @@ function phrased(mode: Thinking, reply: Reply): Thinking {
   const { turn } = mode;
   if (!turn) return mode;
   return { ...mode, turn: { ...turn, reply, memory: { ...turn.memory, lastReply: reply } } };
+}
+
+function noteWorded(mode: Thinking, event: VisitEvent): Thinking {
+  const { turn } = mode;
+  return turn ? { ...mode, turn: { ...turn, state: applyEvents([event], turn.state) } } : mode;
 }
 
 /** A bug in understanding must not make the page deaf: it says so, shows the words, and listens on. */

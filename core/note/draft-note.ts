@@ -9,8 +9,7 @@ import type { Note, NoteSection, NoteSectionId } from './note.ts';
 import { openLines } from './open-questions.ts';
 import { productLines, readingsSection, testsSection } from './readings.ts';
 import { refrigerantSection } from './refrigerant.ts';
-import { paragraphLines, paragraphsFor, type WordPassage } from './paragraphs/paragraphs.ts';
-import { passageText } from './paragraphs/sentences.ts';
+import { paragraphLines } from './paragraphs/paragraphs.ts';
 import { seenBeforeLines } from './seen-before.ts';
 import { unitLines } from './unit.ts';
 import { watchedLines } from './watched.ts';
@@ -38,14 +37,10 @@ const HEADINGS: Record<NoteSectionId, string> = {
   open: 'Still open',
 };
 
-type Write = (state: VisitState, past: readonly VisitState[], word: WordPassage) => Written;
+type Write = (state: VisitState, past: readonly VisitState[]) => Written;
 const WRITERS: Record<NoteSectionId, Write> = {
-  customer: (state, past, word) => ({
-    lines: paragraphLines(paragraphsFor('customer', state, past), word),
-  }),
-  office: (state, past, word) => ({
-    lines: paragraphLines(paragraphsFor('office', state, past), word),
-  }),
+  customer: (state, past) => ({ lines: paragraphLines('customer', state, past) }),
+  office: (state, past) => ({ lines: paragraphLines('office', state, past) }),
   unit: (state) => ({ lines: unitLines(state) }),
   complaint: (state) => ({ lines: complaintLines(state) }),
   before: (state) => readingsSection('before', state),
@@ -70,14 +65,10 @@ const ORDER: readonly NoteSectionId[] = Object.keys(WRITERS).filter(isSection);
 
 /**
  * The note as the visit stands: it can be read at any moment, and says what is missing. `past`: earlier visits, for
- * what was seen before. `word`: who puts its paragraphs into words, the templates unless another is given.
+ * what was seen before.
  */
-export function draftNote(
-  state: VisitState,
-  past: readonly VisitState[] = [],
-  word: WordPassage = passageText,
-): Note {
-  const sections = ORDER.flatMap((id) => sectionOf(id, WRITERS[id](state, past, word)));
+export function draftNote(state: VisitState, past: readonly VisitState[] = []): Note {
+  const sections = ORDER.flatMap((id) => sectionOf(id, WRITERS[id](state, past)));
   return { title: titleOf(state), sections };
 }
 

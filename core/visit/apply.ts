@@ -130,6 +130,8 @@ function settle(state: VisitState, event: VisitEvent): VisitState {
       return { ...state, finishHeld: true };
     case 'visitFinished':
       return { ...state, finishedAt: event.at, finishHeld: false, steps: null };
+    case 'noteWorded':
+      return { ...state, worded: event.passages };
     case 'questionAsked':
     case 'entryTakenBack':
     case 'readingAmended':

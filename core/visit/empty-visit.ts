@@ -40,6 +40,7 @@ export const EMPTY_VISIT: VisitState = {
   steps: null,
   finishHeld: false,
   undoable: [],
+  worded: [],
   lastQuantity: null,
   lastPlace: null,
   lastPart: null,

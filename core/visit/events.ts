@@ -78,7 +78,19 @@ export type EventBody =
   | { readonly type: 'stepsLeft'; readonly v: 1 }
   /** Asked to finish, it told what was still open instead. */
   | { readonly type: 'finishHeld'; readonly v: 1 }
-  | { readonly type: 'visitFinished'; readonly v: 1 };
+  | { readonly type: 'visitFinished'; readonly v: 1 }
+  /** The note's passages as a model worded them at the finish. */
+  | {
+      readonly type: 'noteWorded';
+      readonly v: 1;
+      readonly passages: readonly WordedPassage[];
+    };
+
+export interface WordedPassage {
+  readonly reader: 'customer' | 'office';
+  readonly kind: string;
+  readonly text: string;
+}
 
 /** A ULID: sorts by the moment it was made, unique without asking anyone. */
 export type EventId = string;

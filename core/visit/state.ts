@@ -22,7 +22,7 @@ import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { TimedWorkId } from '../terms/timed-work.ts';
 import type { Amount } from '../units/amount.ts';
 import type { CivilDate } from '../units/civil-date.ts';
-import type { EventId, VisitEvent, VisitSettings } from './events.ts';
+import type { EventId, VisitEvent, VisitSettings, WordedPassage } from './events.ts';
 
 /** Something kept, with the event that keeps it and the moment it was said. */
 export type Entry<Of> = Of & { readonly id: EventId; readonly at: number };
@@ -66,6 +66,8 @@ export interface VisitState {
   readonly finishHeld: boolean;
   /** Newest last: what "take that back" takes back. */
   readonly undoable: readonly EventId[];
+  /** How the note is worded, from its finish on; what no longer fits the visit is written by the templates. */
+  readonly worded: readonly WordedPassage[];
   readonly lastQuantity: QuantityId | null;
   readonly lastPlace: PlaceId | null;
   readonly lastPart: PartId | null;

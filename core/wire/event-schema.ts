@@ -41,6 +41,12 @@ const settings = z.strictObject({
     .exactOptional(),
 });
 
+const wordedPassage = z.strictObject({
+  reader: z.enum(['customer', 'office']),
+  kind: z.string().max(40),
+  text: z.string().max(4000),
+});
+
 const event = <Type extends EventBody['type'], Shape extends z.ZodRawShape>(
   type: Type,
   shape: Shape,
@@ -75,6 +81,7 @@ export const visitEventSchema = z.discriminatedUnion('type', [
   event('stepsLeft', {}),
   event('finishHeld', {}),
   event('visitFinished', {}),
+  event('noteWorded', { passages: z.array(wordedPassage).max(100).readonly() }),
 ]) satisfies z.ZodType<VisitEvent>;
 
 /** A device sends what the server has not confirmed, in its own order; sending again does no harm. */

@@ -1,6 +1,5 @@
 import { draftNote } from '../../core/note/draft-note.ts';
 import { noteText } from '../../core/note/note-text.ts';
-import type { WordPassage } from '../../core/note/paragraphs/paragraphs.ts';
 import type { PhrasedTurn } from '../../core/turn/phrase-reply.ts';
 import type { Turn } from '../../core/turn/turn.ts';
 import type { VisitState } from '../../core/visit/state.ts';
@@ -10,7 +9,7 @@ export interface ReplayPrinter {
   turn(said: PhrasedTurn, options: PrintOptions): string;
   /** What is said by itself, when a timer is up. */
   ring(turn: Turn): string;
-  note(state: VisitState, past: readonly VisitState[], word?: WordPassage): string;
+  note(state: VisitState, past: readonly VisitState[]): string;
 }
 
 export interface PrintOptions {
@@ -23,7 +22,7 @@ export const REPLAY_PRINTERS = {
     turn: ({ turn: { utterance, reply } }) =>
       [speech('you', utterance.text), speech('gloveside', reply.text), ''].join('\n'),
     ring: ({ reply }) => [speech('gloveside', reply.text), ''].join('\n'),
-    note: (state, past, word) => noteText(draftNote(state, past, word)).trimEnd(),
+    note: (state, past) => noteText(draftNote(state, past)).trimEnd(),
   },
   json: {
     turn: ({ turn: { utterance, verdicts, reply }, phrased }, { hasPhraser }) =>
@@ -36,8 +35,8 @@ export const REPLAY_PRINTERS = {
       }),
     ring: ({ utterance, verdicts, reply }) =>
       JSON.stringify({ said: '', understood: utterance, verdicts, reply: reply.text }),
-    note: (state, past, word) => {
-      const note = draftNote(state, past, word);
+    note: (state, past) => {
+      const note = draftNote(state, past);
       return JSON.stringify({ note, noteText: noteText(note) });
     },
   },

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
-import { type PassagePhraser, phraseNote } from '../../core/note/phrase-note.ts';
+import type { PassagePhraser } from '../../core/note/phrase-note.ts';
 import type { Phraser } from '../../core/replies/phrasing.ts';
 import type { TurnInput } from '../../core/turn/turn.ts';
 import { loadPhraser, OWN_MODEL } from '../phraser/transformers-phraser.ts';
@@ -121,7 +121,7 @@ interface Replay {
 /** A recording that cannot be played is told of and left out; the rest of the visit goes on. */
 async function replay(given: Replay): Promise<ExitStatus> {
   const { file, steps, terminal, printer, phraser, passages } = given;
-  const visit = createReplayedVisit(phraser);
+  const visit = createReplayedVisit(phraser, passages);
   const options = { hasPhraser: phraser !== null };
   const player = createPlayer();
   let status: ExitStatus = 0;
@@ -136,9 +136,7 @@ async function replay(given: Replay): Promise<ExitStatus> {
     }
   }
   player.close();
-  const told = [visit.state(), visit.past()] as const;
-  const word = passages ? await phraseNote(...told, passages) : undefined;
-  await terminal.print(printer.note(...told, word));
+  await terminal.print(printer.note(visit.state(), visit.past()));
   return status;
 }
 

@@ -1,11 +1,11 @@
 import { monotonicFactory } from 'ulid';
 import type { Expectation } from '../../core/language/context.ts';
 import { NO_NAMES } from '../../core/language/known-names.ts';
-import type { Phraser } from '../../core/replies/phrasing.ts';
 import { phraseReply } from '../../core/turn/phrase-reply.ts';
 import type { PhrasedTurn } from '../../core/turn/phrase-reply.ts';
 import { ringTimers } from '../../core/turn/ring-timers.ts';
 import { takeTurn } from '../../core/turn/take-turn.ts';
+import { wordNote } from '../../core/turn/word-note.ts';
 import { EMPTY_MEMORY } from '../../core/turn/turn.ts';
 import type { Stamp, Turn, TurnInput } from '../../core/turn/turn.ts';
 import { type CivilDate, daysOf } from '../../core/units/civil-date.ts';
@@ -13,6 +13,8 @@ import { applyEvents } from '../../core/visit/apply.ts';
 import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import { dueTimers } from '../../core/visit/timers.ts';
+import type { PassagePhraser } from '../../core/note/phrase-note.ts';
+import type { Phraser } from '../../core/replies/phrasing.ts';
 
 const MINUTE_MS = 60_000;
 const DAY_MINUTES = 1440;
@@ -41,7 +43,10 @@ export interface ReplayedVisit {
 /** Nobody waits for a replay, and one that gave up on a slow model would not print the same twice. */
 const NO_HURRY = new Promise<never>(() => undefined);
 
-export function createReplayedVisit(phraser: Phraser | null): ReplayedVisit {
+export function createReplayedVisit(
+  phraser: Phraser | null,
+  passages: PassagePhraser | null,
+): ReplayedVisit {
   const clock = createClock();
   const stamping = createStamping(clock.at);
   let state = EMPTY_VISIT;
@@ -68,6 +73,10 @@ export function createReplayedVisit(phraser: Phraser | null): ReplayedVisit {
       const said = await phraseReply(plain, phraser, NO_HURRY);
       const { turn } = said;
       ({ state, memory, expects } = turn);
+      if (turn.effect === 'finish') {
+        const worded = await wordNote({ state, past }, passages, NO_HURRY);
+        if (worded) state = applyEvents([stamping.stamp(worded)], state);
+      }
       if (turn.effect === 'newVisit') {
         stamping.openAnother();
         past = [state, ...past];

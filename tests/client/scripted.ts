@@ -174,6 +174,7 @@ export interface Script {
   readonly audible?: boolean;
   readonly takeTurn?: Ports['takeTurn'];
   readonly phraser?: Ports['phraser'];
+  readonly passages?: Ports['passages'];
   readonly writes?: Ports['writes'];
   /** A visit that was open when the page last lived. */
   readonly visit?: VisitState;
@@ -237,6 +238,7 @@ export function stage(options: Script = {}): Stage {
     ids: { next: () => `01KAXDEV00${String((made += 1)).padStart(16, '0')}` },
     takeTurn: options.takeTurn ?? scriptedTurn,
     phraser: options.phraser ?? (() => null),
+    passages: options.passages ?? (() => null),
     sayNotKept: (why) => `not kept: ${why}.`,
     sayEngineChanged: (to) => `now by ${to}.`,
     sayEarNews: (news) => `the ear is ${news}.`,

@@ -1,8 +1,8 @@
 import type { VisitState } from '../../visit/state.ts';
 import { noteFacts } from './facts.ts';
-import type { Passage, Reader } from './passage.ts';
+import type { Reader } from './passage.ts';
 import { type Paragraph, planParagraphs } from './plan.ts';
-import { passageText } from './sentences.ts';
+import { wordedText } from './worded.ts';
 
 /** What the note tells one reader, a paragraph each, not yet in words. */
 export function paragraphsFor(
@@ -13,12 +13,13 @@ export function paragraphsFor(
   return planParagraphs(noteFacts(state, past), reader);
 }
 
-/** How a passage is put into words; the template is always there. */
-export type WordPassage = (passage: Passage) => string;
-
+/** The paragraphs in the words kept with the visit, and in the templates' where there are none. */
 export function paragraphLines(
-  paragraphs: readonly Paragraph[],
-  worded: WordPassage = passageText,
+  reader: Reader,
+  state: VisitState,
+  past: readonly VisitState[],
 ): readonly string[] {
-  return paragraphs.map((passages) => passages.map(worded).join(' '));
+  return paragraphsFor(reader, state, past).map((passages) =>
+    passages.map((passage) => wordedText(passage, state.worded)).join(' '),
+  );
 }
