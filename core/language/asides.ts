@@ -8,7 +8,7 @@ const countsParts: Means = (tags, frame) =>
 
 const ME = '(me|us)';
 const THINK =
-  '(i (bet|think|guess|suspect|would guess|would bet|imagine|figure|suppose)|probably|maybe|most likely|more than likely|or something|if i had to guess)';
+  '(i (bet|think|guess|suspect|would guess|would bet|imagine|figure|suppose)|probably|maybe|most likely|more than likely|or something|if i had to guess|i am (pretty sure|thinking|guessing|betting)|if you ask me|i would say)';
 const SUPPOSED =
   '(should|ought to|needs to|has to|must|is supposed to|are supposed to|supposed to|would normally|is meant to|could)';
 
@@ -69,6 +69,16 @@ export const ASIDE_RULES: readonly Rule[] = [
     '[i] (started|stopped|shut|turned|finished|began|fired|kicked) <the> (pump|vacuum pump|vacuum|timer|defrost|recovery|machine|unit|test|it|her) [(up|down|off|on)] (at|around) <number> [(this morning|today|am|pm)]',
     nothing,
     { examples: ['started the pump at ten fifteen'] },
+  ),
+  rule(
+    '[((away|off|out|back|down) from|off|out from) the (wall|floor|ceiling|counter|fryer|grill)] [(about|like|maybe|another)] <number> (inches|inch|feet|foot) (away|back|over|apart|of clearance|clearance|off the wall|from the wall|from the ceiling)',
+    nothing,
+    { examples: ['six inches from the wall'] },
+  ),
+  rule(
+    '(away|off|out|back) from the (wall|floor|ceiling|counter|fryer|grill) [(about|like|maybe|another)] <number> (inches|inch|feet|foot)',
+    nothing,
+    { examples: ['away from the wall about six inches'] },
   ),
   rule('with <the> <part> (running|going|on|spinning|turning)', nothing, {
     examples: ['with both fans going'],

@@ -84,7 +84,7 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
     examples: ['it is air cooled'],
   }),
   rule(
-    `(${HAS} [a] (remote|roof|rooftop|outdoor) condenser|[the] condenser [(on|for) (this|it) [one]] is [up] (on the roof|outside|outdoors|remote|up top|out back))`,
+    `((${IS}|${HAS}) [a] (remote|roof|rooftop|outdoor) condenser|[the] condenser [(on|for) (this|it) [one]] is [up] (on the roof|outside|outdoors|remote|up top|out back))`,
     condenser('remote'),
     { examples: ['it has a remote condenser', 'the condenser is on the roof'] },
   ),

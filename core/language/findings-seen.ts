@@ -1,7 +1,8 @@
 import type { FindingStateId, PartId } from '../terms/names.ts';
 import { finding } from './finding-of.ts';
 import { type Means, type Rule, rule } from './rule.ts';
-import { partId } from './slots.ts';
+import { partId, stateId } from './slots.ts';
+import { DIRT, LIFELESS } from './vocabulary/state-names.ts';
 
 const foundAt =
   (state: FindingStateId): Means =>
@@ -26,6 +27,11 @@ const SWITCHES: ReadonlySet<PartId> = new Set<PartId>([
 const openUnderVoltage: Means = (tags, frame) => {
   const part = partId(tags['part']);
   return part !== null && SWITCHES.has(part) ? foundAt('open')(tags, frame) : null;
+};
+
+const stateOfBit: Means = (tags, frame) => {
+  const state = stateId(tags['state']);
+  return state === null || state === 'running' ? null : foundAt(state)(tags, frame);
 };
 
 const nothing: Means = () => ({});
@@ -65,6 +71,26 @@ export const SEEN_RULES: readonly Rule[] = [
     '<the> [<bit>] <part> (bubbled|bubbles|is bubbling|bubbles up|is hissing|hisses|is spitting [oil]|is blowing bubbles|is seeping|seeps|weeps|is weeping|is spraying)',
     (tags, frame) => (tags['part'] === 'sightGlass' ? null : foundAt('leaking')(tags, frame)),
     { examples: ['the access fitting is bubbling'] },
+  ),
+  rule(
+    `<the> <part> (has|has got|is got|got|have) [(a lot of|lots of|some|a bunch of|a ton of|a little|a layer of|tons of|a mat of)] ${DIRT} [(built up|caked|packed|stuck)] [(on|in|all over|through) (it|them)]`,
+    foundAt('dirty'),
+    { examples: ['evaporator has got scale on it'] },
+  ),
+  rule(
+    `<the> <part> is (motor|coil|bearing|bearings|winding|windings|shaft|handle|housing|fins|contacts|points|wire|wires|stem|face|frame|tip) (is|are|was|looks|has) <very> <state>`,
+    stateOfBit,
+    { examples: ['defrost timer is motor is burnt'] },
+  ),
+  rule(
+    `<the> <part> is (motor|coil|bearing|winding|windings|contacts) (is|are|was) ${LIFELESS}`,
+    foundAt('failed'),
+    { examples: ['defrost timer is motor is dead'] },
+  ),
+  rule(
+    `(<number:which>|some) of (the|my|those|them) [<number:all>] <part> (is|are) [all] (${LIFELESS}|not (running|turning|working|spinning)|off|stopped)`,
+    foundAt('notRunning'),
+    { examples: ['two of the three condenser fans are out'] },
   ),
   rule(
     `${GOT} (no|zero|hardly any|barely any|very little|not much|almost no|next to no) (airflow|air flow|air|flow) (across|through|over|coming (through|out of|off|across)|moving (through|across)|going through|off|out of) <the> <part>`,

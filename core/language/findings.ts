@@ -52,6 +52,25 @@ const stateOf =
     return part === null || state === null ? null : { findings: [finding(part, state, frame)] };
   };
 
+/** "Dirty evaporator, really matted": what opens a sentence so is seen; "clean condenser" may be an order. */
+const badAtStart: Means = (tags, frame) =>
+  frame.span.from === 0 && BAD.some((state) => state === tags['state'])
+    ? stateOf('state')(tags, frame)
+    : null;
+const BAD: readonly Finding['state'][] = [
+  ...([
+    'dirty',
+    'plugged',
+    'iced',
+    'leaking',
+    'burnt',
+    'failed',
+    'loose',
+    'tripped',
+    'noisy',
+  ] as const),
+];
+
 /** "Condenser and evaporator are dirty" */
 const bothAre: Means = (tags, frame) => {
   const second = partId(tagsIn(tags['second'])?.['part']);
@@ -140,7 +159,7 @@ const SEEN =
   '[(there is|there was|i have|i found|found|i have got|i see|we have|got|it has|seeing)]';
 const MUCH = '(a lot of|lots of|some|heavy|a ton of|a bunch of|a little|a bit of|thick|tons of)';
 const ON =
-  '[right] (at|on|in|by|around|all over|all around|inside|under|on top of|caked on|stuck in|stuck to|covering|packed in|[all the way] back to|built up on|built up in|behind)';
+  '[(right|everywhere|all)] (at|on|in|by|around|all over|over|all around|inside|under|on top of|caked on|stuck in|stuck to|covering|packed in|[all the way] back to|built up on|built up in|behind)';
 
 const IS =
   '(is|are|~smells|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~appears)';
@@ -220,7 +239,7 @@ export const FINDING_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `${SEEN} (a|some) [(big|small|bad)] (crack|hole|split|tear|rip) ${ON} <the> <part>`,
+    `${SEEN} (a|some) [(big|small|bad)] (crack|hole|split|tear|rip|rub through|rub out|chafe|dent|pinch|worn spot) ${ON} <the> [<bit>] <part>`,
     stateIs('failed'),
     {
       examples: ['there is a crack in the drain pan'],
@@ -257,6 +276,7 @@ export const FINDING_RULES: readonly Rule[] = [
     },
   ),
   rule('[a] <state> <part>', stateOf('state'), { alone: true, examples: ['dirty condenser'] }),
+  rule('<state> <part>', badAtStart, { examples: ['leaking access fitting'] }),
   rule(
     '[(a|the|some)] <state> <part> (at|on|in|of|inside|behind) <the> <part:where>',
     stateOf('state'),
@@ -392,7 +412,7 @@ export const FINDING_RULES: readonly Rule[] = [
       examples: ['found a leak at the access fitting'],
     },
   ),
-  rule('(leak|leaking|it is leaking) (at|on|in|by|from) <the> <part>', stateIs('leaking'), {
+  rule('(leak|leaking|it is leaking) (at|on|in|by|from) <the> [<bit>] <part>', stateIs('leaking'), {
     examples: ['leaking at the service valve'],
   }),
 ];

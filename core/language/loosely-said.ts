@@ -3,7 +3,7 @@ import { isElectrical } from './electrical-quantities.ts';
 import { amountIn } from './measure.ts';
 import { asReading, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { quantityId, tagsIn } from './slots.ts';
+import { placeId, quantityId, tagsIn } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import type { SpokenUnit } from './vocabulary/unit-names.ts';
 import type { NameplateItem, Reading } from './utterance.ts';
@@ -108,7 +108,11 @@ const besideItsPlate: Means = (tags, frame) => {
   if (item === undefined || read === null || plate?.value === undefined || plate.unit === null)
     return null;
   const { value, unit, words } = plate;
-  return { readings: [read], facts: [{ fact: 'nameplate', item, value, unit, words }] };
+  const place = placeId(tags['place']);
+  return {
+    readings: [{ ...read, place }],
+    facts: [{ fact: 'nameplate', item, value, unit, words }],
+  };
 };
 
 /**
@@ -169,6 +173,11 @@ export const LOOSE_RULES: readonly Rule[] = [
     { examples: ['one ninety is what i am getting on the head'] },
   ),
   rule(
+    `<the> <place> [is] (pulling|drawing|pulls|draws|running|at) <amount> [(and|but)] [the] [name] (plate|nameplate|tag|sticker|data plate|rla) (is|says|reads|calls for|shows|rating is|is rated|has) <amount:plate>`,
+    besideItsPlate,
+    { examples: ['compressor is pulling twelve amps nameplate is ten'] },
+  ),
+  rule(
     `[the] <quantity> [<loose>] <amount> [(and|but)] [the] [name] (plate|nameplate|tag|sticker|data plate|rla) (is|says|reads|calls for|shows|rating is|is rated|has) <amount:plate>`,
     besideItsPlate,
     { examples: ['amp draw is seven point eight plate says nine point two'] },
@@ -184,6 +193,16 @@ export const LOOSE_RULES: readonly Rule[] = [
     `[the] water [(temp|temperature)] [(is|was)] <amount:in> ${INTO} [(and|but)] [(is|it is)] <amount:out> ${OUT}`,
     inAndOut,
     { tags: { of: 'water' }, examples: ['water is sixty eight in and eighty four out'] },
+  ),
+  rule('[the] water is (coming|going|getting) in at <amount>', waterIn('enteringWaterTemp'), {
+    examples: ['water is coming in at sixty'],
+  }),
+  rule(
+    '[the] water is (leaving|coming out|going out|exiting) at <amount>',
+    waterIn('leavingWaterTemp'),
+    {
+      examples: ['water is leaving at ninety two'],
+    },
   ),
   rule(
     '[the] water [(temp|temperature)] is <amount> (coming|going) in',

@@ -317,9 +317,15 @@ class Sentence {
     return isCountedThing(next) || (isOne && isPointedOut(next));
   }
 
+  /** "Eighty to seventy four" is no eighty two. */
+  private endsTooLate(end: number): boolean {
+    return LATE.has(this.tokens[end - 1]?.text ?? '') && this.canBeNumber(end);
+  }
+
   private longestNumber(at: number, to: number): { digits: string; end: number } | null {
     let best: { digits: string; end: number } | null = null;
     for (const { end, tags } of this.matcher.run(ANY_SIGNED, at)) {
+      if (this.endsTooLate(end)) continue;
       if (end <= to && (best === null || end > best.end)) {
         best = { digits: String(signedIn(tags[0] ?? {})), end };
       }
@@ -327,6 +333,8 @@ class Sentence {
     return best;
   }
 }
+
+const LATE: ReadonlySet<string> = new Set(['to', 'too', 'for', 'fore']);
 
 const FIGURES: ReadonlySet<string> = new Set([...ONES, 'zero', 'oh']);
 

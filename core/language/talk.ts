@@ -261,7 +261,7 @@ export const TALK_RULES: readonly Rule[] = [
     { examples: ['one thing'] },
   ),
   rule(
-    '(number|model|model number|serial|serial number|part number|suite|apartment|room|store|store number|highway|route|interstate|exit|aisle|gate|unit number|truck|van|line|leg|phase|circuit|zone|slot|stage|terminal|dock|extension|bay|station|cooler number|case number|door number|table) [(is|number|numbers)] <number>',
+    '(number|model|model number|serial|serial number|part number|suite|apartment|room|store|store number|highway|route|interstate|exit|aisle|gate|unit number|truck|van|line|leg|phase|circuit|drawer|row|bank|section|zone|slot|stage|terminal|dock|extension|bay|station|cooler number|case number|door number|table) [(is|number|numbers)] <number>',
     nothing,
     {
       examples: ['store number fourteen'],

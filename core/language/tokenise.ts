@@ -78,6 +78,8 @@ const WHOLE: ReadonlyMap<string, readonly string[]> = new Map(
     gonna: ['going', 'to'],
     gotta: ['got', 'to'],
     wanna: ['want', 'to'],
+    backseated: ['back', 'seated'],
+    frontseated: ['front', 'seated'],
     oughta: ['ought', 'to'],
     gimme: ['give', 'me'],
     lemme: ['let', 'me'],

@@ -41,6 +41,15 @@ const charged: Means = (tags, frame) => {
   return { facts: [...(described(tags, frame)?.facts ?? []), charge] };
 };
 
+/** Behind a comma "twelve" is ounces, or anything. */
+const describedByComma: Means = (tags, frame) => {
+  const refrigerant = refrigerantId(tags['refrigerant']);
+  const isEveryday = refrigerant !== null && EVERYDAY.includes(refrigerant);
+  return isEveryday && !/\b(?:on|using|r)\b|r-?\d/i.test(frame.wordsOf(frame.span))
+    ? null
+    : described(tags, frame);
+};
+
 /** "this is the", "its", "I'm on our": what leads up to a name; "the unit is the" to its end. */
 const BEFORE_NAME = /^.*?(?:\b(?:is|its|at|on|have|got)|'s)\s+(?:(?:the|a|an|our|their|your)\s+)?/i;
 
@@ -108,7 +117,8 @@ export const DESCRIPTION_RULES: readonly Rule[] = [
     describedByFigure,
     { examples: ['the cooler on four oh four a'] },
   ),
-  rule(`[a] <metering> [(system|unit)] <pause> [${ON}] <refrigerant>`, described, {
+  rule(`[a] [<metering>] [(system|unit)] <pause> <amount:charge> of <refrigerant>`, charged),
+  rule(`[a] <metering> [(system|unit)] <pause> [${ON}] <refrigerant>`, describedByComma, {
     examples: ['txv, four oh four a'],
   }),
   rule(`[(the|our|their|your)] <equipment> ${WHERE}`, namedBehindSite, { alone: true }),

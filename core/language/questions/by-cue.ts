@@ -159,7 +159,7 @@ const CUES: readonly Cue[] = [
   },
   {
     says: [
-      / (?:before and after|than before|(?:to|from|with) (?:the )?before|what (?:is|has) (?:changed|different)|any (?:better|improvement|difference)|how much (?:did|have|has) .*(?:gain|gained|improve|improved|change|changed|come (?:down|up)|drop|dropped)|did .*(?:help|make a difference|do any good|do anything|fix it|bring .* (?:down|up)|lower|improve|change anything)) /,
+      / (?:before and after|than before|(?:to|from|with) (?:the )?before|what (?:is|has) (?:changed|different)|any (?:better|improvement|difference)|how much (?:did|have|has) .*(?:gain|gained|improve|improved|change|changed|come (?:down|up)|drop|dropped)|did (?:that|this|it|we|i) .*do (?:for|to)|did .*(?:help|make a difference|do any good|do anything|fix it|bring .* (?:down|up)|lower|improve|change anything)) /,
     ],
     asks: plain('beforeAfter'),
   },

@@ -67,6 +67,11 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     { examples: ['how much room is left in the tank'] },
   ),
   rule(
+    '(what|how much) (is it|does it|does this|will it|is this one) (want|take|call for|hold|get|wanting) for [(a|the|it is)] [(factory|full|total)] charge',
+    limit('charge'),
+    { examples: ['what is it want for a charge'] },
+  ),
+  rule(
     'how much more (does|will|would|do|did) (it|this|i|we|she) [still] (need|take|want|get|hold)',
     limitOfWhatMoves,
     { examples: ['how much more does it need'] },

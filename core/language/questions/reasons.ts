@@ -39,7 +39,7 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    '[(do you|would you|did you|you)] (want me to|should i|suggest i|have me) [(go|start by|start with)] (check|look at|test|start with|do|meter|ohm|pull|checking|looking at) <clause>',
+    '[(do you|would you|did you|you)] (want me to|should i|suggest i|have me) [(go|start by|start with)] (check|look at|test|start with|meter|ohm|checking|looking at) <clause>',
     plain('nextCheck'),
     { examples: ['do you want me to check the fan or the coil first'] },
   ),

@@ -211,7 +211,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     { examples: [] },
   ),
   rule(
-    `(is|would|are) <amount> [(after|in|for) <duration:after>] (any good|good|ok|okay|bad|too high|too low|high|low|normal|about right|right|fine|all right|acceptable|enough|a good number|where (i|it) should be)`,
+    `(is|would|are) <amount> [(after|in|for) <duration:after>] (any good|good|ok|okay|bad|too (high|low|warm|cold|hot|much)|high|low|warm|hot|cold|normal|about right|right|fine|all right|acceptable|enough|a good number|where (i|it) should be)`,
     () => ask({ ask: 'compare', about: null }),
     { examples: ['is four ninety after ten minutes any good'] },
   ),
@@ -299,6 +299,16 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
   rule(`how (bad|good|high|low|wrong|far off) (is|are) ${MY} <asked>`, about('compare'), {
     examples: ['how bad is the head'],
   }),
+  rule(
+    `[(should|do) (i|we)] ((be worried|worry|be concerned|need to worry|worried) about|is there (anything wrong|a problem|something wrong|something off) with|what do you (think|make) (of|about)|any (problem|concern|concerns) with|what about) ${MY} <asked>`,
+    about('compare'),
+    { examples: ['should i be worried about that superheat'] },
+  ),
+  rule(
+    `how (deep|low|far [down]) (should|do|would) (i|we|you) (pull|take|go|vacuum|evacuate|want) [(it|down|the vacuum|this|the system)] [(to|down|down to)]`,
+    () => ask({ ask: 'target', about: 'vacuum' }),
+    { examples: ['how deep should i pull it'] },
+  ),
   rule(
     `how (far|close|near|much) (is|are) ${MY} <asked> (from|to|above|below|over|under|off) [(the|my|it is)] (target|normal|right|goal|where (it|they) (should|needs to|ought to) be|what it (should|ought to) be)`,
     about('compare'),

@@ -60,7 +60,10 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   ],
   drainPan: ['drain pan', '~(condensate pan|pan)'],
   drainLine: ['drain line', '~(drain|condensate line|condensate drain)', '~drain tube'],
-  doorGasket: ['door gasket', '~(door gaskets|gasket|gaskets|door seal|seal)'],
+  doorGasket: [
+    'door gasket',
+    '~((drawer|lid|drawer front) (gasket|gaskets)|door gaskets|gasket|gaskets|door seal|seal)',
+  ],
   door: ['door', '~(doors|lid|lids)'],
   doorHeater: ['~door (heater|heaters)', '~(anti sweat|frame) (heater|heaters)', '~mullion heater'],
   doorSwitch: ['door switch', '~light switch'],
@@ -70,7 +73,10 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~(light|lights) in the (box|cooler|case|freezer|walk in)',
   ],
   thermometer: ['~thermometer', '~(temp|temperature) gage'],
-  sensor: ['sensor', '~(sensors|probe|probes|thermistor|temp sensor|temperature sensor)'],
+  sensor: [
+    'sensor',
+    '~(sensors|[ice thickness] probe|probes|thermistor|temp sensor|temperature sensor)',
+  ],
   expansionValve: [
     'expansion valve',
     '~(txv|t x v|tev|t e v|tx valve)',
@@ -84,7 +90,11 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~(txv|expansion valve) sensing bulb',
   ],
   capillaryTube: ['cap tube', '~capillary [tube]'],
-  filterDrier: ['filter dryer', '~(dryer|liquid line dryer)', '~filter dry er'],
+  filterDrier: [
+    'filter dryer',
+    '~(dryer|liquid [line] dryer|dryer core|dryer cores)',
+    '~filter dry er',
+  ],
   sightGlass: ['sight glass', '~(glass|site glass|sightglass)'],
   receiver: ['receiver', '~receiver tank'],
   accumulator: ['accumulator', '~suction accumulator'],

@@ -35,7 +35,7 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
     '~evap (fan|fan motor|fans|motor)',
   ],
   temperatureControl: ['thermostat', 'temperature control', '~(temp control|stat|cold control)'],
-  defrostTimer: ['defrost timer', '~(defrost clock|time clock)'],
+  defrostTimer: ['defrost timer', '~(defrost clock|time clock|timer)'],
   overload: ['overload', '~(overload protector|thermal overload)'],
   startRelay: ['start relay', '~(relay|potential relay)'],
   startCapacitor: ['start capacitor', '~start cap'],

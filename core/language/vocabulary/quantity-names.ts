@@ -127,7 +127,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~high [pressure] (cut off|limit) [setting]',
     '~[high] [(head|pressure)] safety',
     '~high pressure control cut out',
-    '~high pressure (control|switch) (set|setting)',
+    '~high pressure (control|switch) (set|setting|is set)',
     '~high pressure cut out setting',
   ],
   lowCutoutPressure: [
@@ -135,6 +135,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~(low|low side) cut out',
     '~low [pressure] cut off [setting]',
     '~low pressure control cut out',
+    '~low pressure (control|switch) (set|setting|is set)',
     '~low pressure cut out setting',
   ],
   lowCutinPressure: [
@@ -172,7 +173,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~standing pressure test',
   ],
   enteringWaterTemp: [
-    '~(entering water|water in|water inlet|inlet water) [(temp|temperature)]',
+    '~(entering water|incoming water|supply water|city water|water in|water inlet|inlet water) [(temp|temperature)]',
     '~water entering',
     '~water coming in',
   ],

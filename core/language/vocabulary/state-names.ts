@@ -8,7 +8,7 @@ export const DIRT =
 export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   dirty: [
     'dirty',
-    '~(filthy|nasty|greasy|dusty|grimy|matted|caked [up]|fouled)',
+    '~((limed|scaled|slimed|calcified|gunked) [(up|over)]|filthy|nasty|greasy|dusty|grimy|matted|caked [up]|fouled)',
     `~(caked|loaded|coated|matted|covered|thick|furry|fuzzy|lined|solid|plastered) [up] with ${DIRT}`,
     `~(full of|covered in|wall to wall|nothing but|solid|plastered (with|in)|all) ${DIRT}`,
     '~(disgusting|gross|a mess|furry|not clean|needs cleaning|never been cleaned)',
@@ -27,7 +27,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~(frozen|froze|frosted|frosting|icing) [(up|over|solid)]',
     '~(frosted|iced|icing) (up|over) solid',
     '~(a|one) (block|sheet) of ice',
-    '~(a|one) solid (block|sheet) of ice',
+    '~(a|one) solid (block|sheet|brick) [of (ice|frost)]',
     '~(full of|covered in) (ice|frost)',
     '~(frozen|froze|iced) [up] solid',
     '~(all|solid|nothing but|mostly|a ball of|caked in) (ice|frost)',
@@ -115,6 +115,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
   noisy: [
     'rattles',
     'squeals',
+    '(sounds|is sounding) (rough|bad|terrible|awful|loud|funny|like garbage|like junk|like it is (knocking|coming apart|grinding))',
     'makes noise',
     'hums',
     '(is making|makes|making|was making) (a|an|some|a lot of|all kinds of|a hell of a) [(weird|funny|loud|bad|awful|strange|grinding|humming|squealing|rattling)] (noise|noises|racket|sound|sounds)',
