@@ -1,6 +1,6 @@
 import type { PartId } from '../terms/names.ts';
 import { settledFan } from './fans.ts';
-import type { Frame } from './rule.ts';
+import type { Frame, Means } from './rule.ts';
 import type { Finding } from './utterance.ts';
 
 /** What was found at a part; of an unnamed fan or coil, at the one that is meant. */
@@ -18,3 +18,8 @@ function coilThatIces(part: PartId, { state, words }: Pick<Finding, 'state' | 'w
   const isIce = state === 'iced' || /\bice\b/i.test(words);
   return isUnnamed && isIce ? 'evaporator' : part;
 }
+
+/** What only one part of the unit does, so that it need not be named. */
+export const onlyOf =
+  (part: PartId, state: Finding['state']): Means =>
+  (_tags, frame) => ({ findings: [finding(part, state, frame)] });

@@ -1,7 +1,8 @@
 import type { PartId } from '../terms/names.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { FANS } from './fans.ts';
-import { finding } from './finding-of.ts';
+import { BULB_RULES } from './bulb-tests.ts';
+import { finding, onlyOf } from './finding-of.ts';
 import { partId, placeId, stateId, tagsIn } from './slots.ts';
 import type { Finding } from './utterance.ts';
 import { DIRT, LIFELESS } from './vocabulary/state-names.ts';
@@ -103,11 +104,6 @@ const noneRuns: Means = (tags, frame) => {
     : { findings: [finding(part, 'notRunning', frame)] };
 };
 
-/** What only one part of the unit does, so that it need not be named. */
-const onlyOf =
-  (part: PartId, state: Finding['state']): Means =>
-  (_tags, frame) => ({ findings: [finding(part, state, frame)] });
-
 /** What "it" may be said to be, a sentence after its part was named; "it's cold" and "it's running" may be of anything. */
 const OF_A_PART: readonly Finding['state'][] = [
   ...(['dirty', 'plugged', 'iced', 'noisy', 'loose', 'burnt', 'tripped', 'oily'] as const),
@@ -165,9 +161,6 @@ const IS =
   '(is|are|~smells|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~appears)';
 
 const UNIT = '(it|unit|the unit|the box|the freezer|the case|the coil|the evaporator)';
-const NO_CHANGE =
-  '(nothing happened|nothing changed|no change|no response|nothing|it did nothing|suction did not (move|change|budge)|it did not (respond|move|change))';
-
 /** What was found at a part. */
 export const FINDING_RULES: readonly Rule[] = [
   heardRule('[~the] condenser [(fan|~one|~side)]', whichFan, {
@@ -276,7 +269,7 @@ export const FINDING_RULES: readonly Rule[] = [
     },
   ),
   rule('[a] <state> <part>', stateOf('state'), { alone: true, examples: ['dirty condenser'] }),
-  rule('<state> <part>', badAtStart, { examples: ['leaking access fitting'] }),
+  rule('<state> <part>', badAtStart),
   rule(
     '[(a|the|some)] <state> <part> (at|on|in|of|inside|behind) <the> <part:where>',
     stateOf('state'),
@@ -345,21 +338,7 @@ export const FINDING_RULES: readonly Rule[] = [
     onlyOf('compressor', 'humming'),
     { examples: ['the compressor hums but will not start', 'compressor hums and trips'] },
   ),
-  rule(
-    `[i] (warmed|heated|warmed up) <the> bulb [up] [in my hand] [(and|but)] ${NO_CHANGE}`,
-    onlyOf('expansionValve', 'closed'),
-    { examples: ['warmed the bulb and nothing happened'] },
-  ),
-  rule(
-    `[i] (iced|chilled|cooled) <the> bulb [down] [(and|but)] ${NO_CHANGE}`,
-    onlyOf('expansionValve', 'open'),
-    { examples: ['iced the bulb and nothing happened'] },
-  ),
-  rule(
-    `[i] ((warmed|heated) <the> bulb [up] [(and|but)] (suction|it|the valve|suction pressure) (came up|rose|went up|opened [up]|responded|jumped)|(iced|chilled|cooled) <the> bulb [down] [(and|but)] (suction|it|the valve|suction pressure) (came down|dropped|went down|fell|closed [down]|responded))`,
-    onlyOf('expansionValve', 'ok'),
-    { examples: ['warmed the bulb and suction came up', 'iced the bulb and it closed down'] },
-  ),
+  ...BULB_RULES,
   rule(
     `(<pause> [(and|but)]|and|but|because) (it|they) (is|are|was|were) <very> <state>`,
     itIs(true),

@@ -135,7 +135,7 @@ export const TALK_RULES: readonly Rule[] = [
     examples: ['did the customer say it was at fifty'],
   }),
   rule(
-    '[(i|we|you|he|they)] [(am|are|is)] (going to|about to|planning to|might|may|need to|have to|has to|want to|trying to|try to|will|would|could|should|do not|not going to) [just] (add|put in|put|recover|pull out|pull|take out|charge|weigh in|set it (to|at)|bring it (up|down) to|get it (up|down) to|go to|pump it (up|to)) [(another|more than|up to|at least|it (to|with))] <amount> [of] [<refrigerant>]',
+    '[(i|we|you|he|they)] [(am|are|is)] (going to|about to|planning to|might|may|need to|have to|has to|want to|trying to|try to|will|would|could|should|do not|not going to) [just] (add|put in|put|recover|pull out|pull|take out|charge|weigh in|set it (to|at)|bring it (up|down) to|get it (up|down) to|go to|pump it (up|to)) [(another|more than|up to|it (to|with))] <amount> [of] [<refrigerant>]',
     nothing,
     { examples: ['i might add eight ounces'] },
   ),
