@@ -89,7 +89,7 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
     { examples: ['it has a remote condenser', 'the condenser is on the roof'] },
   ),
   rule(
-    `(${HAS}|got) [(a|an|the)] ((head pressure|head) [pressure] [control|regulating] valve|(condenser flooding|flooding) valve|flooded head pressure control)`,
+    `(${HAS}|got) [(a|an|the)] ((head pressure|head) [pressure] [control|regulating] valve|(condenser flooding|flooding) valve|flooded head pressure control|(flooded|flooding) condenser)`,
     headControl('floodingValve'),
     { examples: ['it has a head pressure valve'] },
   ),

@@ -257,6 +257,15 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     alone: true,
     examples: ['one fifteen out'],
   }),
+  rule(
+    '[the] load side [of it] is (dead|showing nothing|reading nothing|at nothing)',
+    noVolts('loadSide'),
+    { examples: ['load side is dead'] },
+  ),
+  rule(
+    '[the] line side [of it] is (dead|showing nothing|reading nothing|at nothing)',
+    noVolts('lineSide'),
+  ),
   rule(`${GOT} ${NO_VOLTS} [(coming|going)] in`, noVolts('lineSide'), {
     alone: true,
     examples: ['nothing coming in'],

@@ -10,9 +10,9 @@ const EVERYDAY: ReadonlySet<string> = new Set(
     'customer chef cook cooks waitress bartender tenant landlord janitor kid kids wife husband son daughter brother dad ' +
     'mom friend buddy apprentice helper driver inspector salesman dispatcher dispatch office shop warehouse store stores ' +
     'restaurant bar school church hospital hotel house home lunch breakfast dinner coffee beer pizza sandwich donut truck ' +
-    'van car trailer traffic highway road street parking drive drove driving driven ride phone cell text texted email ' +
+    'van car trailer traffic highway parking drive drove driving driven ride phone cell text texted email ' +
     'called calls calling appointment schedule tomorrow yesterday tonight morning afternoon evening noon midnight weekend ' +
-    'monday tuesday wednesday thursday friday saturday sunday week weeks month months year years january february march ' +
+    'monday tuesday wednesday thursday friday saturday sunday january february march ' +
     'april june july august september october november december christmas holiday vacation birthday overtime dollars ' +
     'dollar bucks cents money cash price prices priced cost costs bill billed invoice quote quoted estimate paid pay owe ' +
     'owes tax discount warranty labor budget lease rent sold sell buy bought game score football baseball weather rain ' +

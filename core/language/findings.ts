@@ -2,6 +2,7 @@ import type { PartId } from '../terms/names.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { FANS } from './fans.ts';
 import { BULB_RULES } from './bulb-tests.ts';
+import { CYCLE_RULES } from './cycle-findings.ts';
 import { finding, onlyOf } from './finding-of.ts';
 import { partId, placeId, stateId, tagsIn } from './slots.ts';
 import type { Finding } from './utterance.ts';
@@ -160,7 +161,6 @@ const ON =
 const IS =
   '(is|are|~smells|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~appears)';
 
-const UNIT = '(it|unit|the unit|the box|the freezer|the case|the coil|the evaporator)';
 /** What was found at a part. */
 export const FINDING_RULES: readonly Rule[] = [
   heardRule('[~the] condenser [(fan|~one|~side)]', whichFan, {
@@ -296,48 +296,7 @@ export const FINDING_RULES: readonly Rule[] = [
     runsButOtherNot,
     { examples: ['compressor is running and the condenser fan is not'] },
   ),
-  rule(
-    '(it|unit|the unit|the system) (is short cycling|short cycles|keeps short cycling|was short cycling) [on [the] (high|low) pressure [(switch|control)]]',
-    onlyOf('compressor', 'shortCycling'),
-    { examples: ['it is short cycling'] },
-  ),
-  rule(
-    `(${UNIT}|she|[the] compressor) (tries|keeps trying|is trying|tried) to start [every (<count:every>|couple|few) (minutes|seconds|minute)] (and|then|but) [(it|then)] (clicks|kicks|trips|shuts|cuts|goes) [right] [back] (off|out)`,
-    onlyOf('compressor', 'shortCycling'),
-    { examples: ['it tries to start and clicks off'] },
-  ),
-  rule(
-    `(${UNIT}|[the] compressor) (keeps|kept|is) (starting and stopping|stopping and starting|coming on and off|starting up and (stopping|shutting off)|kicking on and off)`,
-    onlyOf('compressor', 'shortCycling'),
-    { examples: ['compressor keeps starting and stopping'] },
-  ),
-  rule(
-    'short cycling [on [the] (high|low) [pressure] [(switch|control|side)]]',
-    onlyOf('compressor', 'shortCycling'),
-    {
-      examples: ['short cycling on the low pressure'],
-    },
-  ),
-  rule(
-    `${UNIT} (is|is still|went|just went|has gone) (in|into) [a] defrost [(now|right now|again)]`,
-    onlyOf('evaporator', 'defrosting'),
-    { examples: ['it is in defrost'] },
-  ),
-  rule(
-    `(${UNIT} (is|came|just came|has come) out of [the] defrost|[the] defrost (is over|is done|has ended|ended|is finished|terminated|just ended))`,
-    onlyOf('evaporator', 'defrosted'),
-    { examples: ['it is out of defrost', 'defrost terminated'] },
-  ),
-  rule(
-    `(${UNIT} (is|seems|was) (stuck|hung [up]|locked) in [a] defrost|${UNIT} (will not|does not|did not) (come out of|get out of|terminate|end) [the] defrost|[the] defrost (will not|does not|never) (terminate|terminates|end|ends))`,
-    onlyOf('evaporator', 'stuckInDefrost'),
-    { examples: ['it is stuck in defrost', 'it will not come out of defrost'] },
-  ),
-  rule(
-    `(<the> compressor|it|she|the motor|the unit) (hums|buzzes|just sits there (humming|and hums)|just hums|is humming|hums and hums) (and|but|then|and then) [(it|then)] (will not (start|turn|run|turn over)|does not (start|turn|run)|kicking out on [the] overload|kicks out [on [the] overload]|tripping out|trips [out] [(on (the|it is) overload|the overload|off|again)]|never starts|shuts off|goes off on [the] overload|is not (starting|turning|running))`,
-    onlyOf('compressor', 'humming'),
-    { examples: ['the compressor hums but will not start', 'compressor hums and trips'] },
-  ),
+  ...CYCLE_RULES,
   ...BULB_RULES,
   rule(
     `(<pause> [(and|but)]|and|but|because) (it|they) (is|are|was|were) <very> <state>`,

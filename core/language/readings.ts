@@ -21,6 +21,8 @@ const withUnit =
  */
 const valueFirst: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
+  // "Two degrees cooler" is how much, not where.
+  if (/\bcooler$/i.test(frame.wordsOf(frame.span))) return null;
   return amountIn(tags).unit === null && !isSaidSo(quantity) ? null : asReading()(tags, frame);
 };
 
@@ -251,6 +253,9 @@ export const READING_RULES: readonly Rule[] = [
     (tags) => (isThermal(amountIn(tags)) ? leftToAsk(tags) : null),
     { examples: ['it is ninety in here'] },
   ),
+  rule('with it <amount> (out|outside|outdoors)', fixed('outdoorTemp'), {
+    examples: ['with it forty out'],
+  }),
   rule(
     '[it is] <amount> (outside|outdoors|out there|out (here|today)|up here|[up] on [the] roof)',
     fixed('outdoorTemp'),

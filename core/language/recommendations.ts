@@ -161,6 +161,14 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    `(it|they|this|that|this one|the unit|unit) [(will|is going to|are going to|does|also|probably)] (need|needs) (a|an) [(whole|complete|different|second)] <part> ${TAIL}`,
+    todo,
+    {
+      tags: { work: 'replace' },
+      examples: ['it will need a condenser fan motor'],
+    },
+  ),
+  rule(
     '(quote|price) [(them|him|her|it)] [(on|for|out)] (a|an|the|<count:count>) [new] <part>',
     todo,
     {

@@ -150,6 +150,11 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    '(charged|brought|took|filled|blew) [(it|the system|her|this)] [up] to <amount> with [dry] nitrogen',
+    fixed('testPressure'),
+    { examples: ['charged it up to one fifty with nitrogen'] },
+  ),
+  rule(
     '((pressurized|pressured|pumped) [(it|the system)] [up] to|pressurized at|pressure test at|pressure tested [it] (at|to)|pressure test to|pressure testing at) <amount> [[of nitrogen] at <amount:gas>]',
     (tags, frame) => gasTest(tags, frame) ?? fixed('testPressure')(tags, frame),
     {

@@ -1,4 +1,4 @@
-import { heardCommand, type Means, type Rule } from '../rule.ts';
+import { heardCommand, type Means, type Rule, rule } from '../rule.ts';
 import type { PlainCommand } from '../utterance.ts';
 import { command } from './command.ts';
 
@@ -68,10 +68,14 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     { examples: ['new visit', 'start a new visit'] },
   ),
   heardCommand(
-    '(that is it finish|finish|~(finish (up|the visit|visit|this visit|it|the note|the job|this)|i am (done|finished|all done)|we are (done|finished|all done)|(end|close|complete|wrap up|close out) (the|this) (visit|job|call|ticket)|end visit|close it out|wrap it up|(let us|let is) (wrap (up|it up)|finish [up]|close it out|call it)|that is (all|everything)|all done|that is it [i am] [(done|finish|finished|we are done)]|done here|call it done|close it))',
+    '(that is it finish|finish|~(finish (up|the visit|visit|this visit|it|the note|the job|this)|i am (done|finished|all done)|we are (done|finished|all done)|(end|close|complete|wrap up|close out) (the|this) (visit|job|call|ticket)|end visit|close it out|wrap it up|(let us|let is) (wrap (up|it up)|finish [up]|close it out|call it)|all done|that is it [i am] [(done|finish|finished|we are done)]|done here|call it done|close it))',
     plain('finish'),
     { examples: ['that is it finish', 'finish the visit'] },
   ),
+  rule('that is (all|everything) [(for (this (one|unit|call)|today|now|here|me)|i have|i got)]', plain('finish'), {
+    alone: true,
+    examples: ['that is everything'],
+  }),
   heardCommand(
     '(finish anyway|~(finish|close|end|wrap) (it|this|the visit|the job|up) [(up|out)] (anyway|any way|all the same|regardless|like that|as it is)|~finish (regardless|all the same|any way))',
     plain('finishAnyway'),

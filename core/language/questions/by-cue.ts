@@ -274,6 +274,8 @@ const ASKING =
   '(?:what|where|how|which|why|who|whose|when|is|are|am|has|have|did|does|do|should|will|would|can|could|may|any|anything|give|tell|read|show|remind|say|run|list|go|compare|calculate|figure|explain|got any|got a|you got|you have|current)';
 const ASKS = new RegExp(`^ ${ASKING}(?= )`);
 
+/** "Can't get a torch in there" tells, and asks nothing. */
+const TELLS = /^ (?:can|could|will|would|do|did|does) not /;
 const MAY_ASK = new RegExp(`\\?|\\b${ASKING}`, 'i');
 /** A sentence that breaks off has not said yet what it asks. */
 const BROKEN_OFF = / (?:to|of|the|my|a|an|and|or|than|but|is) $/;
@@ -355,7 +357,11 @@ function askedByCue(tokens: readonly Token[], endsAsking: boolean): Question | n
   if (tokens.length === 0 || tokens.some(isNumber)) return null;
   const words = ` ${tokens.map(({ text }) => text).join(' ')} `;
   const asking = words.replace(LEAD, '');
-  if (NOT_OURS.test(words) || BROKEN_OFF.test(words) || (!endsAsking && !ASKS.test(asking)))
+  if (
+    NOT_OURS.test(words) ||
+    BROKEN_OFF.test(words) ||
+    (!endsAsking && (!ASKS.test(asking) || TELLS.test(asking)))
+  )
     return null;
   const clause = clauseOf(words);
   for (const { says, asks } of CUES) {

@@ -80,7 +80,12 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    `([(are|do)] (those|these|the|my) windings (look|check out|sound|good) [(ok|good|right|all right)] [to you]|(are|how are) ${THE} [compressor] windings [${GOOD}|open|shorted]|do ${THE} windings (add up|check out|look (good|ok|right))|(is|are) ${THE} (compressor|windings|motor) (shorted|open) [internally])`,
+    `(can|could|should|will) ${THE} (food|product|meat|milk) (stay|be kept|be sold|be used|go back [in]|be ok|make it|last) [(in there|here|tonight|in it)]`,
+    judge('food'),
+    { examples: ['can the food stay in there'] },
+  ),
+  rule(
+    `([(are|do)] (those|these|the|my) windings (look|check out|sound|good) [(ok|good|right|all right)] [to you]|(are|how are) ${THE} [compressor] windings [${GOOD}|open|shorted]|do [(the|that|those|these|my|your)] windings (add up|check out|look (good|ok|right))|(is|are) ${THE} (compressor|windings|motor) (shorted|open) [internally])`,
     judge('windings'),
     { examples: ['are the windings good', 'do the windings add up'] },
   ),

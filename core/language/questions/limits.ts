@@ -84,7 +84,7 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    '(what is|how much is) the (max|maximum|most|limit) [on [the]] (charge|i can (add|charge|put in))',
+    '(what is|how much is) the (max|maximum|most|limit) [on [the]] (charge|i can (add|charge|put in)) [(on|for|of) [a] <refrigerant>]',
     limit('charge'),
     {
       examples: ['what is the maximum charge'],
