@@ -12,7 +12,7 @@ import {
   word,
 } from '../grammar/nodes.ts';
 import { parseShape } from '../grammar/shape.ts';
-import { COUNTED_NUMBER, NUMBER, UNDER_SIXTEEN, WHOLE_NUMBER } from './numbers.ts';
+import { COUNTED_NUMBER, NUMBER, SHORT_NUMBER, UNDER_SIXTEEN, WHOLE_NUMBER } from './numbers.ts';
 import { LETTER_C, UNIT, WORDED_UNIT } from './units.ts';
 
 /** What stands between a quantity and its value. */
@@ -80,8 +80,8 @@ const range = choice(
     unit: UNIT,
   }),
   parseShape(
-    '<number:low> (or|<pause>) <number:high> (right in there|somewhere in there|in there somewhere|in that (range|area|neighborhood))',
-    { number: NUMBER, pause },
+    '<short:low> (or|<pause>) <short:high> (right in there|somewhere in there|in there somewhere|in that (range|area|neighborhood))',
+    { short: SHORT_NUMBER, pause },
   ),
   parseShape('[<hedge>] [from] <number:low> (to|through|or) <number:high> [<unit>]', {
     hedge: HEDGED,

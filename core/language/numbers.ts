@@ -110,6 +110,12 @@ export const NUMBER = summed(
   ),
 );
 
+/** Of three figures at most, as pressures and temperatures are. */
+export const SHORT_NUMBER = summed(
+  'shortNumber',
+  choice(hundreds, droppedHundred, ohInside, underHundred, unheard(tokenClass('integer'))),
+);
+
 const BELOW = tag({ negative: true });
 
 /** A number with its sign, as it is asked about where no rule claims it. */

@@ -72,10 +72,14 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     plain('finish'),
     { examples: ['that is it finish', 'finish the visit'] },
   ),
-  rule('that is (all|everything) [(for (this (one|unit|call)|today|now|here|me)|i have|i got)]', plain('finish'), {
-    alone: true,
-    examples: ['that is everything'],
-  }),
+  rule(
+    'that is (all|everything) [(for (this (one|unit|call)|today|now|here|me)|i have|i got)]',
+    plain('finish'),
+    {
+      alone: true,
+      examples: ['that is everything'],
+    },
+  ),
   heardCommand(
     '(finish anyway|~(finish|close|end|wrap) (it|this|the visit|the job|up) [(up|out)] (anyway|any way|all the same|regardless|like that|as it is)|~finish (regardless|all the same|any way))',
     plain('finishAnyway'),
