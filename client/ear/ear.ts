@@ -27,6 +27,8 @@ export type EarOpening =
 export type Heard =
   /** Sound is flowing into the recogniser: from now on nothing said is lost. */
   | { readonly kind: 'hearing' }
+  /** What the sentence is taken for while it is said: to be shown, never acted on. */
+  | { readonly kind: 'guess'; readonly words: string }
   /** At least one, likeliest first. */
   | { readonly kind: 'words'; readonly alternatives: readonly Alternative[] }
   /** Speech, but nothing of the trade in it. */

@@ -17,6 +17,8 @@ export interface SentenceRecogniser {
 
 export type RecogniserReport =
   | { readonly kind: 'hearing' }
+  /** What it takes the sentence for so far. */
+  | { readonly kind: 'guess'; readonly words: string }
   /** Likeliest first. */
   | { readonly kind: 'words'; readonly alternatives: readonly Alternative[] }
   | { readonly kind: 'noMatch' }

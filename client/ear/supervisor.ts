@@ -123,7 +123,7 @@ export class Supervisor {
   #handle(report: RecogniserReport): void {
     if (report.kind === 'ended') this.#ended();
     else if (this.#state.kind !== 'running') return;
-    else if (report.kind === 'hearing') this.#ports.report(report);
+    else if (report.kind === 'hearing' || report.kind === 'guess') this.#ports.report(report);
     else if (report.kind === 'error') this.#error(report.error, this.#state.wanted);
     else this.#heard(report.kind === 'words' ? report.alternatives : []);
   }

@@ -12,14 +12,18 @@ export function createSentences(SpeechRecognition: SpeechRecognitionClass): Sent
   const recognition = new SpeechRecognition();
   recognition.lang = 'en-US';
   recognition.maxAlternatives = MOST_ALTERNATIVES;
+  recognition.interimResults = true;
   let report: (report: RecogniserReport) => void = () => undefined;
   recognition.addEventListener('audiostart', () => report({ kind: 'hearing' }));
   recognition.addEventListener('nomatch', () => report({ kind: 'noMatch' }));
   recognition.addEventListener('error', ({ error }) => report({ kind: 'error', error }));
   recognition.addEventListener('end', () => report({ kind: 'ended' }));
-  recognition.addEventListener('result', ({ results }) =>
-    report({ kind: 'words', alternatives: alternativesIn(results[0]) }),
-  );
+  recognition.addEventListener('result', ({ results }) => {
+    const [result] = results;
+    const alternatives = alternativesIn(result);
+    if (result?.isFinal === true) report({ kind: 'words', alternatives });
+    else report({ kind: 'guess', words: alternatives[0]?.words.trim() ?? '' });
+  });
   return {
     async load() {
       const loaded = await SpeechRecognition.install({ langs: [recognition.lang] });

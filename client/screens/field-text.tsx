@@ -44,11 +44,15 @@ function Saying({ session }: { session: Session }) {
         <Answered session={session} />
       )}
       {mode.kind === 'asleep' && <p class="hint">Press here to talk.</p>}
-      {mode.kind !== 'asking' && (
-        <Heard words={mode.kind === 'thinking' ? mode.words : session.notUnderstood} />
-      )}
+      {mode.kind !== 'asking' && <Heard words={heardWords(session)} />}
     </>
   );
+}
+
+/** The sentence being said as it is taken so far, then as it was taken, then what of it was not understood. */
+function heardWords({ mode, soFar, notUnderstood }: Session): string | null {
+  if (mode.kind === 'thinking') return mode.words;
+  return soFar === '' ? notUnderstood : soFar;
 }
 
 const MOST_SHOWN = 200;
@@ -56,7 +60,9 @@ const MOST_SHOWN = 200;
 function Heard({ words }: { words: string | null }) {
   if (words === null || words === '') return null;
   return (
-    <p class="heard">“{words.length > MOST_SHOWN ? `${words.slice(0, MOST_SHOWN)}…` : words}”</p>
+    <p class="heard" data-testid="heard">
+      “{words.length > MOST_SHOWN ? `${words.slice(0, MOST_SHOWN)}…` : words}”
+    </p>
   );
 }
 
@@ -86,7 +92,7 @@ function Asked({ session, question }: { session: Session; question: OpenQuestion
 
 /** What stands in the field in place of the last reply. */
 function toldInstead(session: Session): Told | null {
-  const { mode, memory, visit, loaded } = session;
+  const { mode, memory, visit, loaded, soFar } = session;
   const fresh = memory.lastReply === null;
   switch (mode.kind) {
     case 'asleep':
@@ -100,7 +106,7 @@ function toldInstead(session: Session): Told | null {
     case 'paused':
       return mode.by === 'voice' ? HELD_BY_VOICE : HELD_BY_PRESS;
     case 'listening':
-      return fresh ? FIRST_WORDS : noteShown(session);
+      return fresh && soFar === '' ? FIRST_WORDS : noteShown(session);
     case 'speaking':
       return noteShown(session);
     case 'thinking':

@@ -7,7 +7,15 @@ import { go, settle, stay, type SessionStep } from './settle.ts';
 type EarHappening = Extract<
   Happening,
   {
-    kind: 'hearing' | 'unclear' | 'earOpened' | 'earDeaf' | 'engineChanged' | 'earNews' | 'loading';
+    kind:
+      | 'hearing'
+      | 'guessed'
+      | 'unclear'
+      | 'earOpened'
+      | 'earDeaf'
+      | 'engineChanged'
+      | 'earNews'
+      | 'loading';
   }
 >;
 
@@ -15,6 +23,8 @@ export function reduceEar(session: Session, happening: EarHappening): SessionSte
   switch (happening.kind) {
     case 'hearing':
       return stay({ ...session, hearing: true });
+    case 'guessed':
+      return stay({ ...session, soFar: listens(session.mode) ? happening.words : '' });
     case 'unclear':
       return unclear(session);
     case 'earOpened':

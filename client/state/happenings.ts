@@ -24,6 +24,8 @@ export type Happening =
   /** The next timer of the visit is up, and nothing else is being said. */
   | { readonly kind: 'timeUp' }
   | { readonly kind: 'hearing' }
+  /** What the sentence being said is taken for so far. */
+  | { readonly kind: 'guessed'; readonly words: string }
   | { readonly kind: 'unclear' }
   | { readonly kind: 'earOpened' }
   | { readonly kind: 'earDeaf'; readonly why: Deafness }

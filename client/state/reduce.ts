@@ -15,7 +15,7 @@ import { reduceTurn } from './turn-happenings.ts';
 export function reduce(session: Session, happening: Happening): SessionStep {
   const step = transition(session, happening);
   if (!step.effects.some(({ kind }) => DEAFENING.has(kind))) return step;
-  return { ...step, session: { ...step.session, hearing: false } };
+  return { ...step, session: { ...step.session, hearing: false, soFar: '' } };
 }
 
 /** Until the recogniser says that it hears again, it does not. */
@@ -38,6 +38,7 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'notKept':
       return reduceTurn(session, happening);
     case 'hearing':
+    case 'guessed':
     case 'unclear':
     case 'earOpened':
     case 'earDeaf':

@@ -73,6 +73,8 @@ function fromEar(heard: Heard): Happening {
   switch (heard.kind) {
     case 'words':
       return { kind: 'heard', alternatives: heard.alternatives };
+    case 'guess':
+      return { kind: 'guessed', words: heard.words };
     case 'hearing':
     case 'unclear':
     case 'engineChanged':

@@ -54,6 +54,8 @@ export interface Session {
   readonly mode: Mode;
   /** Sound flows into the recogniser; opening it takes up to a third of a second after `listening` began. */
   readonly hearing: boolean;
+  /** What the sentence being said is taken for so far. */
+  readonly soFar: string;
   readonly visit: VisitState;
   /** Sites and units of earlier visits on this device. */
   readonly names: KnownNames;
@@ -98,6 +100,7 @@ export function sleepingSession(visit: VisitState): Session {
   return {
     mode: { kind: 'asleep' },
     hearing: false,
+    soFar: '',
     visit,
     names: NO_NAMES,
     past: [],

@@ -71,10 +71,13 @@ describe('the page’s trained ear', () => {
     expect([await listens(), await readings()]).toEqual([ear, hears ? [88] : []]);
   });
 
-  it('keeps three readings in a row said beside a fan', async () => {
+  it('shows the words as they come and keeps three readings in a row, said beside a fan', async () => {
     const { page } = browser;
     await pressToTalk(page);
+    const whileListening = '[data-testid=field][data-mode=listening] [data-testid=heard]';
+    const shown = page.locator(whileListening).filter({ hasText: 'suction' }).waitFor();
     await playSound(page, besideAFan('suction fourteen', 'slt'));
+    await shown;
     await sheetShows(page, 'suctionPressure', 14);
     await untilListening(page);
     await playSound(page, besideAFan('box thirty six', 'rms'));

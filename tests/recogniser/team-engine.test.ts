@@ -64,7 +64,7 @@ function createTeam(settings: { use?: EngineUse; wish?: EngineWish } = {}) {
   const neural = createPlayer('head forty');
   const embedded = createPlayer('head fourteen');
   const changes: EngineChange[] = [];
-  let timeUp: () => void = () => undefined;
+  const timers = new Map<number, () => void>();
   const choice = { wish: settings.wish ?? 'automatic' };
   const team = createTeamEngine({
     neural: neural.engine,
@@ -72,16 +72,20 @@ function createTeam(settings: { use?: EngineUse; wish?: EngineWish } = {}) {
     wish: () => choice.wish,
     afforded: () => affords.use,
     onChange: (change) => void changes.push(change),
-    after: (_, task) => {
-      timeUp = task;
-      return () => undefined;
+    after: (delayMs, task) => {
+      timers.set(delayMs, task);
+      return () => void timers.delete(delayMs);
     },
   });
   const wordsOf = (finished: Finished): string | undefined =>
     finished.kind === 'heard' ? finished.hearing.alternatives[0]?.words : finished.message;
   return {
     ...{ team, neural, embedded, changes, choice, affords },
-    timeUp: () => timeUp(),
+    /** The shorter of the waits under way is over, or the longer one. */
+    timeUp: (which: 'first' | 'last') => {
+      const waits = [...timers.keys()].sort((one, other) => one - other);
+      timers.get(waits.at(which === 'first' ? 0 : -1) ?? 0)?.();
+    },
     hear: async (...values: readonly number[]) => {
       for (const value of values) team.accept(portion(value));
       return wordsOf(await team.finish());
@@ -108,7 +112,7 @@ describe('two engines as one', () => {
     await team.setGrammar('g');
     embedded.answers = false;
     const hearing = hear(1);
-    timeUp();
+    timeUp('first');
     expect(await hearing).toBe('head forty');
     expect(neural.calls).toContain('opinion null');
   });
@@ -232,6 +236,17 @@ describe('two engines as one', () => {
     expect(changes[0]).toMatchObject({ from: 'both', to: 'neural' });
     expect(await hear(1)).toBe('head forty');
     expect([team.use(), changes.length]).toEqual(['neural', 1]);
+  });
+
+  it('takes one that answers nothing for broken, and loses nothing of the sentence', async () => {
+    const { team, neural, changes, hear, timeUp } = createTeam({ use: 'neural' });
+    await team.load();
+    await team.setGrammar('g');
+    neural.answers = false;
+    const hearing = hear(1);
+    timeUp('last');
+    expect(await hearing).toBe('head fourteen');
+    expect(changes[0]).toMatchObject({ to: 'embedded', midSentence: true });
   });
 
   it('forgets what was heard of an utterance that was reset', async () => {

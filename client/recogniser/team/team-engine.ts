@@ -33,6 +33,8 @@ export interface TeamEngine extends Engine {
 
 /** Words must come within 150 ms of the end: an opinion that is not there by then is not waited for. */
 const OPINION_PATIENCE_MS = 100;
+/** All but the last half second of a sentence is heard by its end, even where hearing takes as long as speaking. */
+const PATIENCE_MS = 8000;
 
 /**
  * Two engines as one. The neural one decides and is loaded first; the embedded one gives a second opinion where the
@@ -117,10 +119,11 @@ class Team implements TeamEngine {
     if (this.#use === null) return UNLOADED;
     if (this.#use === 'embedded') return this.#options.embedded.finish();
     const second = this.#secondHears() ? this.#options.embedded.finish() : null;
-    const finished =
+    const finished = await this.#inTime(
       second === null
-        ? await this.#options.neural.finish()
-        : await this.#options.neural.finishWith(this.#opinion(second));
+        ? this.#options.neural.finish()
+        : this.#options.neural.finishWith(this.#opinion(second)),
+    );
     this.#giveSecondGrammar();
     return finished.kind === 'heard' ? finished : this.#hearAgain(said, second, finished);
   };
@@ -268,6 +271,20 @@ class Team implements TeamEngine {
     return this.#options.embedded.finish();
   }
 
+  /** A worker that hangs answers nothing and breaks nothing: without an end it would leave the page deaf and unaware. */
+  #inTime(finishing: Promise<Finished>): Promise<Finished> {
+    return new Promise((resolve) => {
+      const callOff = this.#options.after(PATIENCE_MS, () => {
+        this.#options.neural.dispose();
+        resolve(HANGS);
+      });
+      void finishing.then((finished) => {
+        callOff();
+        resolve(finished);
+      });
+    });
+  }
+
   /** What the second engine heard, or null where it takes too long or breaks. */
   #opinion(second: Promise<Finished>): Promise<string | null> {
     return new Promise((resolve) => {
@@ -290,4 +307,5 @@ class Team implements TeamEngine {
 
 const READY: EngineOutcome = { kind: 'ready' };
 const UNLOADED = { kind: 'failed', message: 'No engine is loaded.' } as const;
+const HANGS = { kind: 'failed', message: 'The neural engine does not answer.' } as const;
 const BROKE = 'The neural engine stopped between two sentences.';

@@ -29,4 +29,27 @@ describe('a sentence through the standard’s interface', () => {
         .map(({ words, confidence }) => ({ words, confidence: Math.fround(confidence) })),
     });
   });
+
+  it('brings what the sentence is taken for while it is said', async () => {
+    const bench = createBench({ hearings: [{ alternatives }] });
+    const sentences = createSentences(bench.SpeechRecognition);
+    const reports: RecogniserReport[] = [];
+    sentences.start({
+      track: new SilentTrack(),
+      grammar: GRAMMAR,
+      report: (report) => reports.push(report),
+    });
+    await bench.settle();
+    await bench.sound(quiet(1000), loud(1000));
+    bench.engine.guess('head');
+    bench.engine.guess('head one');
+    await bench.settle();
+    await bench.sound(quiet(1500));
+    const told = reports.filter(({ kind }) => kind === 'guess' || kind === 'words');
+    expect(told.slice(0, 2)).toEqual([
+      { kind: 'guess', words: 'head' },
+      { kind: 'guess', words: 'head one' },
+    ]);
+    expect(told.map(({ kind }) => kind)).toEqual(['guess', 'guess', 'words']);
+  });
 });
