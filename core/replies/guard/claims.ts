@@ -32,6 +32,8 @@ export interface Claims {
   readonly onTarget: 'required' | 'allowed' | 'forbidden';
   /** "Should", without which a target sounds like a reading. */
   readonly mustSayShould: 'always' | 'withEnds' | 'never';
+  /** Rows that have nothing in a column. */
+  readonly blank: Record<'before' | 'after', readonly Pick<BeforeAfterRow, 'about' | 'place'>[]>;
   /** Words beyond the glue that are true of this verdict: a blank, "the same", "before" as a heading. */
   readonly ownWords: readonly string[];
 }
@@ -72,6 +74,10 @@ const CLAIMS: ClaimsOf = {
   beforeAfter: ({ rows }) =>
     claims({
       slots: rows.flatMap(rowSlots),
+      blank: {
+        before: rows.filter(({ before }) => before === null),
+        after: rows.filter(({ after }) => after === null),
+      },
       ownWords: [
         ...(rows.some(hasBlank) ? ['still', 'blank', 'before', 'after'] : []),
         ...(rows.some(isUnmoved) ? ['same'] : []),
@@ -132,6 +138,7 @@ function claims(given: Partial<Claims> & Pick<Claims, 'slots'>): Claims {
     onTarget: 'forbidden',
     mustSayShould: 'never',
     ownWords: [],
+    blank: { before: [], after: [] },
     ...given,
     names: [...own, ...(given.names ?? [])],
     requiredNames: given.requiredNames ?? [

@@ -33,7 +33,7 @@ export function clauses(all: readonly Token[]): readonly Clause[] {
   });
 }
 
-interface Subject {
+export interface Subject {
   readonly about: AnswerableId | null;
   readonly place: PlaceId | null;
 }
@@ -80,6 +80,16 @@ function subjectAfter(these: readonly Token[], before: Subject): Subject {
     const placed = previous?.kind === 'name' ? placeOf(previous) : null;
     return { about, place: placed };
   }, before);
+}
+
+/** The quantities of a sentence with the place that stands before each. */
+export function namedIn(
+  these: readonly Token[],
+): readonly { readonly named: Subject; readonly index: number }[] {
+  return these.flatMap((token, index) => {
+    if (token.kind !== 'name' || quantityOf(token) === null) return [];
+    return [{ named: subjectAfter(these.slice(0, index + 1), NOBODY), index }];
+  });
 }
 
 export function quantityOf(token: Token & { readonly kind: 'name' }): AnswerableId | null {

@@ -5,34 +5,14 @@ import { unreachable } from '../../unreachable.ts';
 import { saidWithIt } from '../answers.ts';
 import { verdictSaid } from '../verdict-said.ts';
 import { claimsOf, namesOfSlot, type Claims, type Slot } from './claims.ts';
-import { clauses, directionsIn, mentions, type Mention } from './clauses.ts';
+import { mentions, type Mention } from './clauses.ts';
+import { PASSED, rejected, type Guarded } from './guarded.ts';
+import { looseWordFault } from './loose-words.ts';
 import { isOrdinary, tokens, type Token } from './tokens.ts';
 import { cover } from './told/cover.ts';
 import { toldOf } from './told/told-of.ts';
 import type { Told } from './told/told.ts';
 import { directionOf, isGlue, isNegation } from './words.ts';
-
-export type Guarded =
-  | { readonly kind: 'passed' }
-  | { readonly kind: 'rejected'; readonly why: Rejection; readonly at: string };
-
-export type Rejection =
-  | 'strangeCharacter'
-  | 'unknownWord'
-  | 'foreignName'
-  | 'missingName'
-  | 'foreignNumber'
-  | 'missingNumber'
-  | 'foreignStatement'
-  | 'missingStatement'
-  | 'wrongDirection'
-  | 'negation'
-  | 'question'
-  | 'tooLong'
-  | 'notVerbatim';
-
-const PASSED: Guarded = { kind: 'passed' };
-const rejected = (why: Rejection, at: string): Guarded => ({ kind: 'rejected', why, at });
 
 /** A sentence is heard once, over a fan: longer than this and its start is gone. */
 const LONGEST = 400;
@@ -154,25 +134,6 @@ function isInPlace({ cue, about, place }: Mention, slot: Slot, claims: Claims): 
     (itsOwn.length === 0 ||
       claims.requiredNames.every((name) => itsOwn.some((own) => own === name)))
   );
-}
-
-/** Directions, "before" and "after" that belong to no number, or to two at once. */
-function looseWordFault(all: readonly Token[], claims: Claims): Guarded | null {
-  for (const { tokens: these } of clauses(all)) {
-    const ways = directionsIn(these);
-    const [way] = ways;
-    const isLone = these.every((token) => token.kind !== 'number');
-    const unfit = isLone && !claims.slots.every(({ direction }) => direction === way);
-    if (way !== undefined && (ways.length > 1 || unfit)) return rejected('wrongDirection', way);
-    const stray = these.find((token, index) => isStray(token, these[index - 1], claims));
-    if (stray) return rejected('unknownWord', stray.kind === 'word' ? stray.word : '');
-  }
-  return null;
-}
-
-function isStray(token: Token, previous: Token | undefined, { ownWords }: Claims): boolean {
-  if (token.kind !== 'word' || (token.word !== 'before' && token.word !== 'after')) return false;
-  return previous?.kind !== 'number' && !ownWords.includes(token.word);
 }
 
 function missingFault(all: readonly Token[], claims: Claims): Guarded | null {

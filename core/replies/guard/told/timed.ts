@@ -142,7 +142,7 @@ export function pressureTestTold(test: PressureTestAnswer): Told {
           slots: { expected: amountSlot(expected) },
           must: [],
           may: [
-            '[it|] should [be|read|stand at|have been] {expected} by the temperature|by the temperature [it|] should [be|read] {expected}|the temperature makes it {expected}|{expected} by the temperature',
+            '[it|] should [be|read|stand at|have been] {expected} by the temperature|by the temperature [it|] should [be|read] {expected}|the temperature makes it {expected}',
           ],
         },
   ]);
