@@ -1,3 +1,4 @@
+import type { SuspectId } from '../advice/circuit/circuit.ts';
 import { nextPlaceToMeasure } from '../advice/circuit/next-place.ts';
 import { suspectsSaid } from '../replies/circuit-sentences.ts';
 import type { VisitState } from '../visit/state.ts';
@@ -21,9 +22,16 @@ export function circuitLines(state: VisitState): Record<'found' | 'open', readon
 }
 
 /** What the voltages come down to, where they do. */
-export function circuitSuspects(state: VisitState): string | null {
+export function circuitSuspects(state: VisitState): CircuitSuspects | null {
   const verdict = nextPlaceToMeasure(state);
   if (verdict.kind !== 'known' || verdict.answer !== 'nextPlace') return null;
   const { found, suspects, together } = verdict;
-  return found === 'suspects' ? suspectsSaid(suspects, together) : null;
+  const ids = [...new Set(suspects.map(({ of }) => of))];
+  return found === 'suspects' ? { suspects: ids, together } : null;
+}
+
+export interface CircuitSuspects {
+  readonly suspects: readonly SuspectId[];
+  /** All of them at once, not one of them. */
+  readonly together: boolean;
 }

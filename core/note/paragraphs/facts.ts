@@ -16,7 +16,7 @@ import { refrigerantAccounts, type RefrigerantAccount } from '../../visit/refrig
 import type { VisitState } from '../../visit/state.ts';
 import { amountOf, latestAmount, latestReading } from '../../visit/views.ts';
 import { complaintMemos, otherMemos } from '../complaint.ts';
-import { circuitSuspects } from '../circuit.ts';
+import { circuitSuspects, type CircuitSuspects } from '../circuit.ts';
 import { isAmiss, likelyCauses } from '../findings.ts';
 import { minutesOnVisit } from '../work.ts';
 import { faultSeen } from './words.ts';
@@ -28,7 +28,7 @@ export type NoteFact =
   | { readonly fact: 'cause'; readonly cause: CauseId }
   /** What the readings before the work point to. */
   | { readonly fact: 'likely'; readonly causes: readonly CauseId[] }
-  | { readonly fact: 'byVoltage'; readonly suspects: string }
+  | ({ readonly fact: 'byVoltage' } & CircuitSuspects)
   | { readonly fact: 'seen'; readonly rows: readonly FoundRow[] }
   | { readonly fact: 'done'; readonly rows: readonly DoneRow[] }
   | { readonly fact: 'noWork' }
@@ -95,7 +95,7 @@ function reasonFacts(state: VisitState): readonly NoteFact[] {
   if (cause !== null) return [{ fact: 'cause', cause }, ...seen];
   if (rows.some((row) => faultSeen(row) !== null)) return seen;
   const suspects = circuitSuspects(state);
-  if (suspects !== null) return [...seen, { fact: 'byVoltage', suspects }];
+  if (suspects !== null) return [...seen, { fact: 'byVoltage', ...suspects }];
   const causes = likelyCauses(state);
   return causes.length === 0 ? seen : [...seen, { fact: 'likely', causes }];
 }

@@ -78,7 +78,7 @@ const reason: Plan = (given) => {
     complaint: complaint && quoted(complaint.memo, reader),
     cause: told ? words.causes([told.cause]) : likely && words.causes(likely.causes),
     found: seen && words.found(seen.rows),
-    suspects: byVoltage && byVoltage.suspects,
+    suspects: byVoltage && words.suspects(byVoltage),
   };
   const fields: readonly PassageField[] = told ? ['told'] : likely ? ['likely'] : [];
   return Object.values(slots).every((text) => text === null)

@@ -1,13 +1,16 @@
 import type { DoneRow, FoundRow } from '../../advice/history-verdict.ts';
+import { SUSPECTS } from '../../replies/circuit-sentences.ts';
 import { CAUSE_PHRASES } from '../../replies/cause-phrases.ts';
 import { leftWords } from '../../replies/left-open-sentences.ts';
 import { type Made, whenWords } from '../../replies/recommendation-sentences.ts';
 import type { CauseId } from '../../terms/causes.ts';
 import { FINDING_STATES, PARTS, type PartId } from '../../terms/names.ts';
 import type { LeftOpen } from '../../visit/left-open.ts';
+import type { CircuitSuspects } from '../circuit.ts';
 import { EFFECTS, PLAIN_CAUSES } from '../customer-words/causes.ts';
 import { PLAIN_LEFT } from '../customer-words/left.ts';
 import { isMany, type Naming } from '../customer-words/parts.ts';
+import { PLAIN_SUSPECTS } from '../customer-words/suspects.ts';
 import { plainState } from '../customer-words/states.ts';
 import { PLAIN_WORK, TRADE_WORK } from '../customer-words/work.ts';
 import { listed } from '../wording.ts';
@@ -19,6 +22,8 @@ export interface Words {
   found(rows: readonly FoundRow[]): string;
   /** "A low charge": what can stand behind "the cause was". */
   causes(ids: readonly CauseId[]): string;
+  /** "The thermostat or the door switch" */
+  suspects(of: CircuitSuspects): string;
   /** What somebody did, behind "we". */
   work(rows: readonly DoneRow[]): string;
   /** What somebody is to do, behind "to". */
@@ -37,6 +42,11 @@ function customerWords(naming: Naming): Words {
   return {
     found: (rows) => clausesOf(byPart(rows), naming),
     causes: (ids) => ids.map((id) => PLAIN_CAUSES[id]).join(' or '),
+    suspects: ({ suspects, together }) =>
+      chosen(
+        suspects.map((id) => PLAIN_SUSPECTS[id]),
+        together,
+      ),
     work: (rows) => workWords(rows, PLAIN_WORK, naming),
     todo: ({ recommendation: { do: kind, part } }) =>
       part === null
@@ -63,6 +73,11 @@ function officeWords(naming: Naming): Words {
         ),
       ),
     causes: (ids) => ids.map((id) => CAUSE_PHRASES[id]).join(' or '),
+    suspects: ({ suspects, together }) =>
+      chosen(
+        suspects.map((id) => SUSPECTS[id]),
+        together,
+      ),
     work: (rows) => workWords(rows, TRADE_WORK, naming),
     todo: ({ recommendation: { do: kind, part } }) =>
       part === null
@@ -71,6 +86,10 @@ function officeWords(naming: Naming): Words {
     left: (all) => listed(all.map(leftWords)),
     danger: 'a compressor winding is grounded',
   };
+}
+
+function chosen(names: readonly string[], together: boolean): string {
+  return together ? listed(names) : listed(names).replace(/ and ([^,]*)$/, ' or $1');
 }
 
 const isLockedOut = (part: PartId, as: LeftOpen['as']): boolean =>

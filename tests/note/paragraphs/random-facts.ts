@@ -202,11 +202,11 @@ const why: fc.Arbitrary<readonly NoteFact[]> = fc.oneof(
     { fact: 'likely', causes: [one] },
   ]),
   fc.constant<readonly NoteFact[]>([
-    { fact: 'byVoltage', suspects: 'the high-pressure switch or the contactor' },
+    { fact: 'byVoltage', suspects: ['highPressureSwitch', 'contacts'], together: false },
   ]),
   rowsOf(1).map((rows): readonly NoteFact[] => [
     { fact: 'seen', rows },
-    { fact: 'byVoltage', suspects: 'the temperature control' },
+    { fact: 'byVoltage', suspects: ['temperatureControl', 'overload'], together: true },
   ]),
   fc.constant<readonly NoteFact[]>([]),
 );
