@@ -22,7 +22,7 @@ export interface JobSettings {
   /** Of noise, and as much of talk. */
   readonly minutes: number;
   readonly seed: number;
-  /** Only conditions whose name holds it. */
+  /** Only conditions whose name holds it, or one of several divided by "|". */
   readonly condition: string;
   readonly voices: readonly BenchVoice[];
   /** Every `of`-th sentence from the `at`-th on: the share of one process among several. */
@@ -35,7 +35,10 @@ const TALK_SECONDS = 3.3;
 
 /** Everything to hear, the same however it is divided among processes. */
 export function* jobs(settings: JobSettings): Generator<Job> {
-  const conditions = CONDITIONS.filter((each) => nameOf(each).includes(settings.condition));
+  const wanted = settings.condition.split('|');
+  const conditions = CONDITIONS.filter((each) =>
+    wanted.some((name) => nameOf(each).includes(name)),
+  );
   const isMine = (number: number): boolean => number % settings.shard.of === settings.shard.at;
   for (const [number, said] of sampleHeard(settings.sentences, settings.seed).entries()) {
     // Kinds of sentences take turns by four: voices by four too would each have their own kind.
@@ -46,11 +49,12 @@ export function* jobs(settings: JobSettings): Generator<Job> {
   for (let number = 0; number < rounds; number += 1) {
     const said = STRAY_TALK[number % STRAY_TALK.length] ?? '';
     const voice = settings.voices[Math.floor(number / STRAY_TALK.length) % settings.voices.length];
-    const condition = CONDITIONS[(number + Math.floor(number / 10)) % CONDITIONS.length];
+    const condition =
+      CONDITIONS[(number + Math.floor(number / 10) + settings.seed) % CONDITIONS.length];
     if (!isMine(number) || !voice || !condition) continue;
     yield* spoken({ kind: 'talk', number, said, voice }, [condition]);
   }
-  yield* noises(settings.minutes, isMine);
+  yield* noises(settings, isMine);
 }
 
 interface Speech {
@@ -73,7 +77,10 @@ function* spoken(speech: Speech, conditions: readonly Condition[]): Generator<Jo
   }
 }
 
-function* noises(minutes: number, isMine: (number: number) => boolean): Generator<Job> {
+function* noises(
+  { minutes, seed }: JobSettings,
+  isMine: (number: number) => boolean,
+): Generator<Job> {
   const names = Object.keys(NOISES);
   const rounds = Math.round((minutes * 60) / NOISE_SECONDS);
   for (let number = 0; number < rounds; number += 1) {
@@ -81,7 +88,8 @@ function* noises(minutes: number, isMine: (number: number) => boolean): Generato
     if (!isMine(number)) continue;
     yield {
       ...{ kind: 'noise', number, said: '', voice: name, heldOut: true, condition: 'alone' },
-      sound: () => toPeak(NOISES[name]?.(NOISE_SECONDS, 500 + number) ?? new Float32Array(0)),
+      sound: () =>
+        toPeak(NOISES[name]?.(NOISE_SECONDS, 1000 * seed + number) ?? new Float32Array(0)),
     };
   }
 }

@@ -18,7 +18,7 @@ const USAGE = `npm run bench:hearing -- [options] [ROWS …]
   --minutes N      of noise, and as many of talk (0.3 unless given)
   --full           1,000 sentences a condition, and half an hour of noise and of talk
   --engine NAME    report only this one: ${ENGINE_CHOICES.join(', ')}
-  --condition TEXT only those whose name holds it: "10 dB", "8 kHz", "clean, 16"
+  --condition TEXT only those whose name holds it: "10 dB", "8 kHz", "clean, 16|5 dB, 16"
   --held-out       only voices that the neural engine's training never heard
   --model FOLDER   another model for the neural engine
   --seed N         other sentences (2 unless given)
@@ -54,7 +54,7 @@ async function bench(): Promise<void> {
   console.log(report(rows, ears, { engines, half: values.half }).join('\n'));
 }
 
-const KEPT_AT_ONCE = 40;
+const KEPT_AT_ONCE = 10;
 
 async function hearAll(ears: Ears): Promise<readonly Row[]> {
   const rows: Row[] = [];
