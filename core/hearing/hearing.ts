@@ -7,7 +7,7 @@ export interface Hearing {
 
 export interface Alternative {
   readonly words: string;
-  /** 0..1, see confidence.ts. */
+  /** Chance that these very words were said, 0..1: see judgement.ts, and confidence.ts of the embedded engine. */
   readonly confidence: number;
   readonly wordConfidences: readonly WordConfidence[];
 }

@@ -1,7 +1,7 @@
 import type { Pronunciations } from './dictionary.ts';
-import { type Evidence, strangeness, weigh } from './evidence.ts';
-import type { Alternative, Hearing, Rejection } from './hearing.ts';
-import { chanceRight, JUDGEMENT } from './judgement.ts';
+import { strangeness } from './evidence.ts';
+import type { Alternative, Hearing } from './hearing.ts';
+import { chanceRight, JUDGEMENT, shares } from './judgement.ts';
 import type { Ranking } from './neural-decoder.ts';
 import type { Hypothesis } from './phone-search.ts';
 import { NOTHING } from './to-hearing.ts';
@@ -11,45 +11,47 @@ const FRAME_MS = 20;
 
 const NOT_FOR_US: Hearing = { alternatives: [], rejected: 'notForUs' };
 
-/** Turns ranked wordings into what was heard, or why nothing may be acted on. */
+/**
+ * Turns ranked wordings into what was heard, or why nothing may be acted on. An alternative's confidence is the chance
+ * that it was said word for word: those of wordings that mean the same may be added up.
+ */
 export function neuralHearing(ranking: Ranking, pronunciations: Pronunciations): Hearing {
-  const [best, ...rest] = preferred(ranking);
+  const voted = votes(ranking);
+  const [best] = voted;
   // No sentence of ours was left, but somebody spoke.
   if (best === undefined) return ranking.voiced ? NOT_FOR_US : NOTHING;
-  const agreed = ranking.asked ? sameWords(best, ranking.opinion) : null;
-  const evidence = weigh([best, ...rest], { pronunciations, agreed });
-  const chance = chanceRight(evidence);
-  const alternatives = [best, ...rest].map((each) =>
-    toAlternative(each, { best, chance, pronunciations }),
+  const chance = chanceRight(strangeness(best.heard.words, pronunciations));
+  const parts = shares(voted.map(({ score }) => score));
+  const alternatives = voted.map(({ heard }, at) =>
+    toAlternative(heard, chance * (parts[at] ?? 0), pronunciations),
   );
-  const rejected = rejection(evidence, chance);
-  return rejected === null ? { alternatives } : { alternatives, rejected };
+  return chance < JUDGEMENT.notForUsBelow
+    ? { alternatives, rejected: 'notForUs' }
+    : { alternatives };
 }
 
-/** The other engine's words are taken where this one finds them nearly as likely as its own. */
-function preferred({ hypotheses, opinion }: Ranking): readonly Hypothesis[] {
+interface Voted {
+  readonly heard: Hypothesis;
+  readonly score: number;
+}
+
+/** The wordings with the other engine's vote counted, best first. */
+function votes({ hypotheses, opinion }: Ranking): readonly Voted[] {
   const [best] = hypotheses;
-  if (best === undefined || opinion === null || sameWords(best, opinion)) return hypotheses;
-  const others = hypotheses.filter((each) => !sameWords(each, opinion));
-  const behind = best.score - opinion.score;
-  if (behind <= JUDGEMENT.opinionWithin) return [opinion, ...others];
-  return behind <= JUDGEMENT.alternativeWithin ? [best, opinion, ...others.slice(1)] : hypotheses;
+  if (best === undefined) return [];
+  const others = hypotheses
+    .filter((heard) => !sameWords(heard, opinion))
+    .map((heard): Voted => ({ heard, score: heard.score }));
+  if (opinion === null || best.score - opinion.score > JUDGEMENT.alternativeWithin) return others;
+  const own = { heard: opinion, score: opinion.score + JUDGEMENT.opinionWorth };
+  return [...others, own].toSorted((one, other) => other.score - one.score);
 }
 
-function rejection(evidence: Evidence, chance: number): Rejection | null {
-  if (evidence.strangeness > JUDGEMENT.notForUsAbove) return 'notForUs';
-  return chance < JUDGEMENT.unsureBelow ? 'unsure' : null;
-}
-
-interface Rating {
-  readonly best: Hypothesis;
-  /** That the best is right. */
-  readonly chance: number;
-  readonly pronunciations: Pronunciations;
-}
-
-function toAlternative(heard: Hypothesis, { best, chance, pronunciations }: Rating): Alternative {
-  const confidence = chance * Math.min(1, Math.exp(heard.score - best.score));
+function toAlternative(
+  heard: Hypothesis,
+  confidence: number,
+  pronunciations: Pronunciations,
+): Alternative {
   return {
     words: textOf(heard),
     confidence,

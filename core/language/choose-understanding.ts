@@ -1,13 +1,14 @@
 import type { QuantityId } from '../terms/quantities.ts';
 import type { Context } from './context.ts';
 import { parse } from './parse.ts';
+import { meaningOf } from './meaning.ts';
 import { understand } from './understand.ts';
 import type { Utterance } from './utterance.ts';
 
 /** One of the things that a recogniser says may have been said. */
 export interface Alternative {
   readonly words: string;
-  /** 0..1, an order rather than a chance: see core/hearing/confidence.ts. */
+  /** Chance that these words were said, 0..1; 0 where the recogniser tells none. */
   readonly confidence: number;
 }
 
@@ -19,6 +20,10 @@ export interface RejectedValue {
 
 /** One thing that may have been said, and what counts for and against it. */
 export interface Candidate extends Alternative {
+  /** Chance that this was meant: that of every wording that means the same, added up. */
+  readonly confidence: number;
+  /** The same by the sound alone, whatever speaks for or against the meaning. */
+  readonly soundChance: number;
   /** Its place among the recogniser's alternatives; 0 is the likeliest. */
   readonly rank: number;
   readonly utterance: Utterance;
@@ -40,23 +45,50 @@ export type Choice =
     };
 
 /**
- * Which of a recogniser's alternatives, likeliest first, to take: one that repeats no value just rejected,
- * then the one with the fewest numbers left open or doubted, then the one most of whose words are read, then
- * the likeliest. `null` when each repeats a rejected value, or there is none.
+ * Which of a recogniser's alternatives, likeliest first, to take: the meaning that is likeliest, where one that repeats
+ * a value just rejected is out of the question, and numbers left open or doubted and words unread count against one.
+ * `null` when each repeats a rejected value, or there is none.
  */
 export function chooseUnderstanding(
   alternatives: readonly Alternative[],
   context: Context,
   rejected: readonly RejectedValue[],
 ): Choice {
-  const considered = alternatives.map((alternative, rank) =>
-    candidate(alternative, rank, { context, rejected }),
+  const considered = addedUp(
+    alternatives.map((alternative, rank) => candidate(alternative, rank, { context, rejected })),
   );
   const [chosen, ...others] = considered.filter(({ repeated }) => repeated === null);
   if (chosen === undefined) return { chosen: null, considered };
-  const best = others.reduce((so, each) => (isBetter(each, so) ? each : so), chosen);
+  const best = others.reduce((so, each) => (each.confidence > so.confidence ? each : so), chosen);
   return { chosen: best, because: reasonFor(best, considered), considered };
 }
+
+/** How much less likely a sentence is for each number in it that is left open or implausible, and each word unread. Ours. */
+const OPEN_NUMBER = 0.1;
+const UNREAD_WORD = 0.5;
+
+/**
+ * The chance of each meaning: "suction is fourteen" and "suction fourteen" speak for each other, what was just said no
+ * to was not meant, and what cannot well be has hardly been.
+ */
+function addedUp(candidates: readonly Candidate[]): readonly Candidate[] {
+  const heard = candidates.map(({ confidence }) => confidence);
+  const likely = candidates.map((each) => each.confidence * priorOf(each));
+  const scale = sumOf(heard) / Math.max(sumOf(likely), Number.MIN_VALUE);
+  const meanings = candidates.map(({ utterance }) => meaningOf(utterance));
+  const ofMeaning = (at: number, chances: readonly number[]): number =>
+    Math.min(1, sumOf(chances.filter((_, other) => meanings[other] === meanings[at])));
+  return candidates.map((each, at) => ({
+    ...each,
+    confidence: Math.min(1, ofMeaning(at, likely) * scale),
+    soundChance: ofMeaning(at, heard),
+  }));
+}
+
+const priorOf = ({ repeated, openNumbers, unreadWords }: Candidate): number =>
+  repeated === null ? OPEN_NUMBER ** openNumbers * UNREAD_WORD ** unreadWords : 0;
+
+const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
 
 interface Settled {
   readonly context: Context;
@@ -74,6 +106,7 @@ function candidate(
   return {
     words,
     confidence,
+    soundChance: confidence,
     rank,
     utterance,
     repeated: rejected.find((value) => repeats(utterance, value)) ?? null,
@@ -93,13 +126,9 @@ function repeats(utterance: Utterance, { quantity, value }: RejectedValue): bool
   );
 }
 
-function isBetter(one: Candidate, other: Candidate): boolean {
-  if (one.openNumbers !== other.openNumbers) return one.openNumbers < other.openNumbers;
-  return one.unreadWords < other.unreadWords;
-}
-
 function reasonFor(best: Candidate, [first]: readonly Candidate[]) {
   if (first === undefined || first === best) return 'likeliest';
   if (first.repeated !== null) return 'notRejected';
-  return best.openNumbers < first.openNumbers ? 'plausible' : 'readWhole';
+  if (best.openNumbers < first.openNumbers) return 'plausible';
+  return best.unreadWords < first.unreadWords ? 'readWhole' : 'likeliest';
 }

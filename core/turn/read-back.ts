@@ -10,7 +10,10 @@ import {
   READ_BACK_POLICY,
   type ReadBack,
   type Rivalry,
+  SENTENCE_FROM,
+  WORTH_OFFERING,
 } from './read-back-policy.ts';
+import { chanceThat } from './surely-said.ts';
 
 /** What was decided about one reading, and by what: kept on the turn so that it can be explained. */
 export interface Checked {
@@ -35,25 +38,61 @@ export function checkReadings(utterance: Utterance, hearing: Hearing): readonly 
 }
 
 function check(reading: Reading, hearing: Hearing): Checked {
-  const chosen = hearing.choice?.chosen ?? null;
-  const certainty = chosen === null ? 'typed' : certaintyOf(chosen.confidence);
+  const { choice } = hearing;
+  const certainty = howCertain(reading, choice);
   const rivals = plausibleRivals(reading, hearing);
-  const offered = rivals.find((rival) => isOffered({ ...reading, value: rival }, hearing.choice));
-  const rival = offered ?? rivals[0] ?? null;
+  const offered = rivals.find((rival) => isOffered({ ...reading, value: rival }, choice));
+  const rival = offered ?? likeliestRival(reading, hearing) ?? rivals[0] ?? null;
   const rivalry = offered !== undefined ? 'offered' : rival === null ? 'none' : 'possible';
   return { reading, certainty, rivalry, rival, readBack: READ_BACK_POLICY[certainty][rivalry] };
 }
 
+/** A value may stand in every wording of a noise: it is no surer than the sentence it stands in. */
+function howCertain(reading: Reading, choice: Choice | null): Certainty {
+  if (choice?.chosen == null) return 'typed';
+  const certainty = certaintyOf(chanceThat(choice, (each) => says(each, reading)));
+  const isLikely = choice.chosen.soundChance >= SENTENCE_FROM || repeatedIn(choice);
+  return certainty === 'untold' || isLikely ? certainty : 'unsure';
+}
+
+const repeatedIn = ({ considered }: Choice): boolean =>
+  considered.some(({ repeated }) => repeated !== null);
+
+/** The value that another of the recogniser's alternatives has in its place, where there is one worth offering. */
+function likeliestRival(reading: Reading, { choice, context, rejected }: Hearing): number | null {
+  const others = (choice?.considered ?? [])
+    .filter(({ confidence }) => confidence >= WORTH_OFFERING)
+    .flatMap(({ utterance, confidence }) =>
+      utterance.readings
+        .filter((other) => isRival(other, reading))
+        .map(({ value }) => ({ value, confidence })),
+    )
+    .toSorted((one, other) => other.confidence - one.confidence);
+  const plausible = others.find(({ value }) => isPlausible(value, reading, { context, rejected }));
+  return plausible?.value ?? null;
+}
+
+const isRival = (other: Reading, { quantity, place, value }: Reading): boolean =>
+  other.quantity === quantity && other.place === place && other.value !== value;
+
 /** Values that sound like it, that would not be doubted themselves and were not just said no to. */
-function plausibleRivals(reading: Reading, { context, rejected }: Hearing): readonly number[] {
+function plausibleRivals(reading: Reading, hearing: Hearing): readonly number[] {
   if (reading.value === undefined) return [];
-  return confusables(reading.value).filter(
-    (value) =>
-      !isDoubtful({ ...reading, value }, context) &&
-      !rejected.some(
-        (each) =>
-          each.value === value && (each.quantity === null || each.quantity === reading.quantity),
-      ),
+  return confusables(reading.value).filter((value) => isPlausible(value, reading, hearing));
+}
+
+function isPlausible(
+  value: number | undefined,
+  reading: Reading,
+  { context, rejected }: Pick<Hearing, 'context' | 'rejected'>,
+): value is number {
+  return (
+    value !== undefined &&
+    !isDoubtful({ ...reading, value }, context) &&
+    !rejected.some(
+      (each) =>
+        each.value === value && (each.quantity === null || each.quantity === reading.quantity),
+    )
   );
 }
 
@@ -74,14 +113,14 @@ function says({ utterance }: Candidate, { quantity, place, value }: Reading): bo
   );
 }
 
-/** The utterance with each reading that must be asked about as a question between the two values. */
-export function askedWhich(utterance: Utterance, checked: readonly Checked[]): Utterance {
-  const asked = checked.filter(({ readBack }) => readBack === 'askWhich');
+/** The utterance with each reading that must be asked about as a question: between two values, or about its own. */
+export function askedAbout(utterance: Utterance, checked: readonly Checked[]): Utterance {
+  const asked = checked.filter(({ readBack }) => ASKS.has(readBack));
   if (asked.length === 0) return utterance;
-  const doubts = asked.map(({ reading, rival }): Doubt => ({
+  const doubts = asked.map(({ reading, rival, readBack }): Doubt => ({
     ...reading,
     why: 'soundsLike',
-    ...(rival === null ? {} : { or: rival }),
+    ...(rival === null || readBack === 'confirm' ? {} : { or: rival }),
   }));
   return {
     ...utterance,
@@ -91,3 +130,5 @@ export function askedWhich(utterance: Utterance, checked: readonly Checked[]): U
     doubts: [...utterance.doubts, ...doubts],
   };
 }
+
+const ASKS: ReadonlySet<ReadBack> = new Set(['confirm', 'askWhich']);

@@ -7,7 +7,8 @@ import {
 import type { Context } from '../language/context.ts';
 import { understand } from '../language/understand.ts';
 import type { Utterance } from '../language/utterance.ts';
-import { askedWhich, type Checked, checkReadings } from './read-back.ts';
+import { askedAbout, type Checked, checkReadings } from './read-back.ts';
+import { surelySaid } from './surely-said.ts';
 
 /** What was said, taken for one thing: which alternative, and what of it must be asked about first. */
 export interface TakenIn {
@@ -32,9 +33,9 @@ export function takeIn(
     const utterance = { ...understand('', context), text: first?.words ?? '' };
     return { utterance, choice, checked: [], rejectedAgain: first?.repeated ?? null };
   }
-  const checked = checkReadings(chosen.utterance, { choice, context, rejected });
-  const utterance = askedWhich(chosen.utterance, checked);
-  return { utterance, choice, checked, rejectedAgain: null };
+  const said = surelySaid(chosen, choice);
+  const checked = checkReadings(said, { choice, context, rejected });
+  return { utterance: askedAbout(said, checked), choice, checked, rejectedAgain: null };
 }
 
 function typed(words: string, context: Context): TakenIn {

@@ -185,13 +185,25 @@ describe('createNeuralDecoder', () => {
       sayPhones('AY V').map((sample, at) => sample * 0.5 + (sayPhones('AO R')[at] ?? 0) * 0.5),
     ]);
 
-    it('is surer when both heard the same, less sure when not', async () => {
-      const decoder = decoderFor(READINGS);
-      const confidenceWith = async (opinion?: string): Promise<number> =>
-        (await hear(decoder, HEAD_FORTY_FIVE, opinion)).alternatives[0]?.confidence ?? 0;
-      const alone = await confidenceWith();
-      expect(await confidenceWith('head forty five')).toBeGreaterThan(alone);
-      expect(await confidenceWith('')).toBeLessThan(alone);
+    it('is surer of its words when the other heard the same, less sure when not', async () => {
+      const decoder = decoderFor(grammarOf('head (four | five)'));
+      const chanceOf = async (words: string, opinion?: string): Promise<number> => {
+        const { alternatives } = await hear(decoder, unclear, opinion);
+        return alternatives.find((each) => each.words === words)?.confidence ?? 0;
+      };
+      const own = (await hear(decoder, unclear)).alternatives[0]?.words ?? '';
+      const other = own === 'head five' ? 'head four' : 'head five';
+      expect(await chanceOf(own, own)).toBeGreaterThan(await chanceOf(own));
+      expect(await chanceOf(own, other)).toBeLessThan(await chanceOf(own));
+      expect(await chanceOf(own, '')).toBe(await chanceOf(own));
+    });
+
+    it('divides one chance among the wordings', async () => {
+      const { alternatives } = await hear(decoderFor(grammarOf('head (four | five)')), unclear);
+      const [best, other] = alternatives.map(({ confidence }) => confidence);
+      expect(alternatives).toHaveLength(2);
+      expect(best).toBeGreaterThanOrEqual(other ?? NaN);
+      expect((best ?? 0) + (other ?? 0)).toBeLessThanOrEqual(1);
     });
 
     it('keeps its own words where the opinion fits badly', async () => {

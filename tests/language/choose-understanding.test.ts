@@ -22,6 +22,28 @@ describe('the choice among what a recogniser offers', () => {
     ]);
   });
 
+  it('adds up the wordings of one meaning', () => {
+    const { chosen } = chooseUnderstanding(
+      [
+        { words: 'head one ninety', confidence: 0.4 },
+        { words: 'head is one nineteen', confidence: 0.35 },
+        { words: 'head one nineteen', confidence: 0.2 },
+      ],
+      EMPTY_CONTEXT,
+      [],
+    );
+    expect(chosen).toMatchObject({ words: 'head is one nineteen', rank: 1 });
+    expect(chosen?.confidence).toBeCloseTo(0.55, 9);
+  });
+
+  it('takes what cannot well be where all else is much less likely', () => {
+    const heard = [0.9, 0.02].map((confidence, at) => ({
+      words: at === 0 ? 'suction nine hundred' : 'suction nineteen',
+      confidence,
+    }));
+    expect(chooseUnderstanding(heard, EMPTY_CONTEXT, []).chosen?.rank).toBe(0);
+  });
+
   it('prefers a plausible value to a likelier one that is not', () => {
     expect(choose(['suction nine hundred', 'suction nineteen'])).toEqual([
       'suction nineteen',

@@ -24,7 +24,7 @@ function last(...sentences: readonly Said[]): Turn {
 
 /** As a recogniser that is sure of the first, less of each that follows. */
 const heard = (...words: readonly string[]): readonly Alternative[] =>
-  words.map((each, rank) => ({ words: each, confidence: 0.95 - rank * 0.3 }));
+  words.map((each, rank) => ({ words: each, confidence: 0.98 - rank * 0.3 }));
 const at = (confidence: number, ...words: readonly string[]): readonly Alternative[] =>
   words.map((each) => ({ words: each, confidence }));
 
@@ -120,24 +120,31 @@ describe('the read-back policy', () => {
 
   it.each([
     ['typed words are kept', 'box fifteen', 'keep'],
-    ['a sure one is said back', at(0.95, 'box fifteen'), 'readBack'],
-    ['a fair one is said back', at(0.6, 'box fifteen'), 'readBack'],
-    ['a poor one that sounds like another is asked about', at(0.3, 'box fifteen'), 'askWhich'],
-    ['a poor one that sounds like no other is said back', at(0.3, 'box twenty four'), 'readBack'],
-    ['a poor one that could be no other is said back', at(0.3, 'subcooling nineteen'), 'readBack'],
+    ['a certain one is said back', at(0.98, 'box fifteen'), 'readBack'],
+    ['a sure one that sounds like another is asked about', at(0.9, 'box fifteen'), 'askWhich'],
+    ['a sure one that sounds like no other is said back', at(0.9, 'box twenty four'), 'readBack'],
+    ['an unsure one that sounds like another is asked about', at(0.6, 'box fifteen'), 'askWhich'],
+    ['an unsure one that sounds like no other is', at(0.6, 'box twenty four'), 'confirm'],
+    ['an unsure one that could be no other is', at(0.6, 'subcooling nineteen'), 'confirm'],
+    ['where no chance is told, one is said back', at(0, 'box twenty four'), 'readBack'],
+    [
+      'where no chance is told, one that sounds like another is not',
+      at(0, 'box fifteen'),
+      'askWhich',
+    ],
     [
       'one that the recogniser itself holds for nearly as likely is asked about',
-      [...at(0.95, 'box fifteen'), ...at(0.9, 'box fifty')],
+      [...at(0.98, 'box fifteen'), ...at(0.9, 'box fifty')],
       'askWhich',
     ],
     [
       'one that it holds for much less likely is not',
-      [...at(0.95, 'box fifteen'), ...at(0.6, 'box fifty')],
+      [...at(0.98, 'box fifteen'), ...at(0.6, 'box fifty')],
       'readBack',
     ],
     [
       'an offer that differs by more than a slip of the ear is not',
-      [...at(0.95, 'box fifteen'), ...at(0.95, 'box twenty')],
+      [...at(0.98, 'box fifteen'), ...at(0.98, 'box twenty')],
       'readBack',
     ],
   ])('%s', (_why, said, readBack) => {
@@ -145,34 +152,99 @@ describe('the read-back policy', () => {
   });
 
   it('asks about the value in doubt alone, and keeps the rest of the breath', () => {
-    const turn = last(at(0.3, 'head one ninety two box fifteen'));
+    const turn = last([
+      ...at(0.7, 'head one ninety two box fifteen'),
+      ...at(0.28, 'head one ninety two box fifty'),
+    ]);
     expect(readings(turn)).toEqual([['headPressure', 192]]);
     expect(turn.reply.text).toBe('Head 192. Box 15, or 50?');
     expect(turn.reply.spoken).toContain('one five, 15, or five zero, 50?');
     expect(turn.expects).toBe('number');
   });
 
+  it('offers the value that another alternative has in its place', () => {
+    const turn = last([...at(0.6, 'head two sixty five'), ...at(0.3, 'head two fifty five')]);
+    expect(turn.reply.text).toBe('Head 265, or 255?');
+    expect(
+      readings(
+        last([...at(0.6, 'head two sixty five'), ...at(0.3, 'head two fifty five')], 'the second'),
+      ),
+    ).toEqual([['headPressure', 255]]);
+  });
+
+  it('keeps a value that is confirmed', () => {
+    const turn = last(at(0.6, 'box twenty four'), heard('yes'));
+    expect(readings(turn)).toEqual([['boxTemp', 24]]);
+  });
+
   it('never asks twice about a value that is asked about anyway', () => {
-    const turn = last(at(0.3, 'head nine hundred'));
+    const turn = last(at(0.6, 'head nine hundred'));
     expect(turn.state.doubts.map(({ doubt }) => doubt.why)).toEqual(['outOfRange']);
   });
 
   it('does not put to choice what was said no to', () => {
-    const turn = last(heard('box fifty'), 'no', at(0.3, 'box fifteen'));
-    expect(turn.checked).toMatchObject([{ rivalry: 'none', readBack: 'readBack' }]);
-    expect(readings(turn)).toEqual([['boxTemp', 15]]);
+    const turn = last(heard('box fifty'), 'no', at(0.6, 'box fifteen'));
+    expect(turn.checked).toMatchObject([{ rivalry: 'none', readBack: 'confirm' }]);
+    expect(turn.reply.text).toBe('Box 15? Say yes to keep it, or say it again.');
   });
 
   it('leaves events that a log can keep', () => {
-    const turn = last(at(0.3, 'box fifteen'), heard('the second'));
+    const turn = last(at(0.6, 'box fifteen'), heard('the second'));
     for (const event of turn.state.history) {
       expect(visitEventSchema.safeParse(event).error).toBeUndefined();
     }
   });
 });
 
+describe('what holds no value', () => {
+  it('is not done where it was not surely said, and the value beside it is kept', () => {
+    const turn = last([
+      ...at(0.7, 'new visit ambient sixty two'),
+      ...at(0.28, 'ambient sixty two'),
+    ]);
+    expect(turn.effect).toBeNull();
+    expect(readings(turn)).toEqual([['ambientTemp', 62]]);
+  });
+
+  it.each(['mark this as after', 'condenser is plugged', 'new visit', 'what should head be'])(
+    'is asked for again: “%s”',
+    (words) => {
+      const turn = last(at(0.7, words));
+      expect(turn).toMatchObject({ events: [], verdicts: [], effect: null });
+      expect(turn.reply.text).toBe('I did not catch that. Say it again.');
+    },
+  );
+
+  it('is done where one thing was meant in two wordings, and where no chance is told', () => {
+    const wordings = [...at(0.45, 'the condenser is plugged'), ...at(0.45, 'condenser is plugged')];
+    expect(last(wordings).utterance.findings).toHaveLength(1);
+    expect(last(at(0, 'condenser is plugged')).utterance.findings).toHaveLength(1);
+  });
+});
+
+describe('a sentence of which every wording is unlikely', () => {
+  it('has its values asked about, though every wording holds them', () => {
+    const turn = last([
+      ...at(0.55, 'head forty four current eight'),
+      ...at(0.44, 'head forty four current nine'),
+    ]);
+    expect(turn.state.readings).toEqual([]);
+    expect(turn.state.doubts).toHaveLength(2);
+  });
+
+  it('was not heard, whatever value they share', () => {
+    const turn = last([
+      ...at(0.2, 'head forty current eight'),
+      ...at(0.2, 'head forty current nine'),
+      ...at(0.2, 'head forty current two'),
+    ]);
+    expect(turn.events).toEqual([]);
+    expect(turn.reply.text).toBe('I did not catch that. Say it again.');
+  });
+});
+
 describe('“fifteen, or fifty?”', () => {
-  const ASKED = at(0.3, 'box fifteen');
+  const ASKED = at(0.6, 'box fifteen');
   it.each([
     ['the first', 15],
     ['yes', 15],
@@ -205,7 +277,7 @@ describe('“fifteen, or fifty?”', () => {
   });
 
   it('keeps the place and the unit of what was heard', () => {
-    const turn = last(at(0.3, 'thirteen ohms common to run'), heard('the second'));
+    const turn = last(at(0.6, 'thirteen ohms common to run'), heard('the second'));
     expect(turn.state.readings[0]?.reading).toMatchObject({
       quantity: 'resistance',
       value: 30,

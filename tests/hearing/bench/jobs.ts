@@ -37,7 +37,7 @@ const TALK_SECONDS = 3.3;
 export function* jobs(settings: JobSettings): Generator<Job> {
   const wanted = settings.condition.split('|');
   const conditions = CONDITIONS.filter((each) =>
-    wanted.some((name) => nameOf(each).includes(name)),
+    wanted.some((name) => ` ${nameOf(each)}`.includes(name === '' ? name : ` ${name}`)),
   );
   const isMine = (number: number): boolean => number % settings.shard.of === settings.shard.at;
   for (const [number, said] of sampleHeard(settings.sentences, settings.seed).entries()) {
