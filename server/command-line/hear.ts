@@ -1,6 +1,7 @@
-import { chooseUnderstanding } from '../../core/language/choose-understanding.ts';
 import type { Context } from '../../core/language/context.ts';
+import { meaningOf } from '../../core/language/meaning.ts';
 import { understand } from '../../core/language/understand.ts';
+import { takeIn, type TakenIn } from '../../core/turn/take-in.ts';
 import type { Command } from './command.ts';
 import { ENGINE_CHOICES, type EngineChoice } from '../hearing/open-hearer.ts';
 import { LANGUAGE_OPTIONS_USAGE, parseHearingOptions } from './language-options.ts';
@@ -12,8 +13,10 @@ import { wrongCall } from './wrong-call.ts';
 const USAGE = `gloveside hear [options] FILE.wav …
   What was said in each recording (WAV, 16-bit PCM, any rate and channel count) and what it meant:
   one JSON object a file, in order. "words" are those of the alternative that was taken, and "because"
-  says why: likeliest, plausible, or readWhole. "rejected" stands where nothing heard may be acted on. A file
-  that cannot be read gives {"file", "error"}, and the status is 1 in the end.
+  says why: likeliest, plausible, or readWhole. "confidence" is the chance of that meaning, and "does" what the page
+  does with it: takes, asks (before a value of "checked" is kept), or saysAgain (all too unsure: "understood" is not
+  acted on). "rejected" stands where nothing heard may be. A file that cannot be read gives {"file", "error"}, and the
+  status is 1 in the end.
 
   --engine NAME        what hears: neural, embedded, or both (the neural one, with what the embedded one
                        heard as a second opinion): ${DEFAULT_ENGINE} unless given
@@ -52,15 +55,28 @@ const expectation = ({ asked }: Context) => (asked === null ? 'anything' : 'numb
 export function toRow(file: string, recording: Recording, context: Context): object {
   if (recording.kind === 'unreadable') return { file, error: recording.why };
   const { alternatives, rejected } = recording;
-  const choice = chooseUnderstanding(alternativesToActOn(recording), context, []);
-  const taken = choice.chosen ?? alternatives[0];
+  const takenIn = takeIn(alternativesToActOn(recording), context, []);
+  const { choice, checked } = takenIn;
+  const taken = choice?.chosen ?? alternatives[0];
   return {
     file,
     words: taken?.words ?? '',
     alternatives,
     confidence: taken?.confidence ?? 0,
-    ...(choice.chosen === null ? {} : { because: choice.because }),
+    ...(choice?.chosen ? { because: choice.because } : {}),
     ...(rejected === null ? {} : { rejected }),
-    understood: choice.chosen?.utterance ?? understand('', context),
+    does: whatItDoes(takenIn, context),
+    checked: checked.map(({ reading: { quantity, value }, certainty, readBack, rival }) => ({
+      ...{ quantity, value, certainty, readBack, rival },
+    })),
+    understood: choice?.chosen?.utterance ?? understand('', context),
   };
+}
+
+function whatItDoes({ choice, utterance }: TakenIn, context: Context) {
+  const nothing = meaningOf(understand('', context));
+  const heard = choice?.chosen?.utterance;
+  if (heard === undefined) return 'saysAgain';
+  if (utterance.doubts.length + utterance.unclaimed.length > 0) return 'asks';
+  return meaningOf(utterance) === nothing && meaningOf(heard) !== nothing ? 'saysAgain' : 'takes';
 }

@@ -97,7 +97,7 @@ export function scriptedVoice(audible = true) {
 /** One sentence as a recogniser offers it, likeliest first. */
 export const offered = (...words: readonly string[]): Extract<Heard, { kind: 'words' }> => ({
   kind: 'words',
-  alternatives: words.map((each) => ({ words: each, confidence: 0.9 })),
+  alternatives: words.map((each) => ({ words: each, confidence: 0.98 })),
 });
 
 /**

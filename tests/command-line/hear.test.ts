@@ -105,11 +105,31 @@ describe('what hear prints of a recording', () => {
     const recording = recorded('suction nine hundred', 'suction nineteen');
     expect(toRow('a.wav', recording, EMPTY_CONTEXT)).toMatchObject({
       words: 'suction nineteen',
-      confidence: 0.8,
+      confidence: 1,
       because: 'plausible',
+      does: 'takes',
       alternatives: recording.alternatives,
       understood: { text: 'suction nineteen', readings: [{ value: 19 }] },
     });
+  });
+
+  it('says whether the product takes it, asks about it, or wants it said again', () => {
+    const heardAt = (confidence: number, words: string) =>
+      toRow(
+        'a.wav',
+        { kind: 'heard', alternatives: [{ words, confidence }], rejected: null },
+        EMPTY_CONTEXT,
+      );
+    expect(heardAt(0.98, 'box fifteen')).toMatchObject({ does: 'takes' });
+    expect(heardAt(0.9, 'box fifteen')).toMatchObject({
+      does: 'asks',
+      checked: [
+        { quantity: 'boxTemp', value: 15, certainty: 'sure', readBack: 'askWhich', rival: 50 },
+      ],
+    });
+    expect(heardAt(0.9, 'suction nine hundred')).toMatchObject({ does: 'asks' });
+    expect(heardAt(0.6, 'condenser is plugged')).toMatchObject({ does: 'saysAgain' });
+    expect(heardAt(0.3, 'box fifteen')).toMatchObject({ does: 'saysAgain' });
   });
 
   it('shows what was heard too poorly and understands nothing of it', () => {
@@ -117,6 +137,7 @@ describe('what hear prints of a recording', () => {
     expect(toRow('a.wav', recording, EMPTY_CONTEXT)).toMatchObject({
       words: 'head one ninety',
       rejected: 'unsure',
+      does: 'saysAgain',
       understood: { text: '', readings: [] },
     });
   });

@@ -20,8 +20,8 @@ describe('what the recogniser offers', () => {
   const fifteenOrFifty = {
     kind: 'words',
     alternatives: [
-      { words: 'box fifteen', confidence: 0.3 },
-      { words: 'box fifty', confidence: 0.29 },
+      { words: 'box fifteen', confidence: 0.52 },
+      { words: 'box fifty', confidence: 0.46 },
     ],
   } as const;
 
