@@ -53,7 +53,7 @@ export const NOTHING: Remainder = {
   after: new Map(),
 };
 
-/** All sentences of the corpus together come to a third of it, and to 30 MB. */
+/** All sentences of the corpus together come to half of it, and to 30 MB. */
 export const MOST_LEARNT = 60_000;
 
 /**

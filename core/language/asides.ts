@@ -80,6 +80,13 @@ export const ASIDE_RULES: readonly Rule[] = [
     nothing,
     { examples: ['away from the wall about six inches'] },
   ),
+  rule(
+    '[(it is|he is|they are)] supposed to (hit|get to|reach|go to|get up to) <amount> [(today|tomorrow|tonight|out|here|this (week|afternoon))]',
+    nothing,
+    {
+      examples: ['supposed to hit ninety eight today'],
+    },
+  ),
   rule('with <the> <part> (running|going|on|spinning|turning)', nothing, {
     examples: ['with both fans going'],
   }),

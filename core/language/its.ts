@@ -17,7 +17,7 @@ export function settleIts(
     const that = meaning.ofThat;
     if (that !== undefined) return (read === null ? null : that.means(read)) ?? that.otherwise;
     const settled = meaning.ofIt === undefined ? meaning : settledOf(meaning.ofIt, part);
-    read = settled?.readings?.at(-1)?.quantity ?? read;
+    read = meaning.speaksOf ?? settled?.readings?.at(-1)?.quantity ?? read;
     inSentence = meaning.names ?? partIn(settled ?? {}) ?? inSentence;
     return settled ?? {};
   });

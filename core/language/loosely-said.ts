@@ -142,7 +142,7 @@ export const LOOSE_RULES: readonly Rule[] = [
     { examples: ['superheat was twenty two now it is twelve'] },
   ),
   rule(
-    `[(and|but|so|then)] (now (it is|we are|i am|she is|at|is)|it is now|it (came [(up|down|back)] to|dropped to|went [(up|down|back)] to|climbed to|is (down|up|back) to|is back (up|down) to|pulled down to)|(i am|we are) (down to|up to|now at)) [(down|up|back)] [(to|at)] <amount> [now]`,
+    `[(and|but|so|then)] (it is (at|sitting at|up at|down at)|now (it is|we are|i am|she is|at|is)|it is now|it (came [(up|down|back)] to|dropped to|went [(up|down|back)] to|climbed to|is (down|up|back) to|is back (up|down) to|pulled down to)|(i am|we are) (down to|up to|now at)) [(down|up|back)] [(to|at)] <amount> [now]`,
     nowAt,
     { examples: ['and now it is at two twelve'] },
   ),
@@ -167,6 +167,14 @@ export const LOOSE_RULES: readonly Rule[] = [
     examples: ['evaporator is running at fifteen degrees'],
   }),
   rule('with <amount> <quantity>', said, { examples: ['with ninety five ambient'] }),
+  rule(
+    `[the] <quantity> ${HERE} [just] (keeps|kept|is|was|started|starts) [(slowly|still|just|really)] (creeping|climbing|rising|dropping|falling|going|coming|moving|drifting|jumping) [(up|down|around)]`,
+    (tags) => {
+      const quantity = offInstruments(tags);
+      return quantity === null ? null : { speaksOf: quantity };
+    },
+    { examples: ['head on this thing just keeps creeping up'] },
+  ),
   rule(
     `<amount> (is|was) (what|all|the most|where) [that] ${I_GET} (on|for|at|with|off) <the> <quantity>`,
     said,

@@ -175,6 +175,11 @@ export const READING_RULES: readonly Rule[] = [
       ],
     },
   ),
+  rule(
+    `[(it was|i had|there was|it had)] <amount> (on|at|of) <the> <quantity> ${ARRIVAL}`,
+    notElectrical(asReading({ when: 'arrival' })),
+    { examples: ['it was eighteen pounds on the suction when i hooked up'] },
+  ),
   rule(`[the] <quantity> ${THERE} <link> <amount>`, notElectrical(asReading()), {
     examples: ['suction pressure right now is sixteen', 'superheat at the evaporator is eight'],
   }),

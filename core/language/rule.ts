@@ -40,6 +40,8 @@ export type Meaning = Partial<Omit<Utterance, 'text' | 'doubts'>> & {
     readonly means: (quantity: QuantityId) => Meaning | null;
     readonly otherwise: Meaning;
   };
+  /** The quantity that "it" is from here on, of which nothing was read yet. */
+  readonly speaksOf?: QuantityId;
   /** The part that "it" is from here on, of which nothing is told yet. */
   readonly names?: PartId;
   /** Somebody else's words: doubted where they name a quantity, else kept as a memo. */

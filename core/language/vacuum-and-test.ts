@@ -82,7 +82,7 @@ const NITROGEN =
 /** A vacuum and a standing test, and what each came to after a while. */
 export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
   rule(
-    '(pumped|pumping|pump) [(it|her|the system|the unit|this)] down to <amount>',
+    '(pumped|pumps|pumping|pump) [(it|her|the system|the unit|this)] down to <amount>',
     (tags, frame) => vacuumByUnit(tags, frame) ?? fixed('suctionPressure')(tags, frame),
     { examples: ['pumped it down to two pounds'] },
   ),

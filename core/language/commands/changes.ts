@@ -119,7 +119,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     examples: ['make it eighty nine'],
   }),
   rule(
-    '(make that|should be|that should be|it should be|i meant|i mean|correction|change (it|that) to|(it was|it is|that is|that was) really|i meant to say|meant|let us make (it|that)|it is actually|actually it is|that is actually|actually|no it is|no that is|no make (it|that)|sorry|no|nope|no wait|change that one to|correct that to|correct (it|that) to|that was|no i said|i said|should have been|that should have been) <amount>',
+    '(make that|should be|that should be|it should be|i meant|i mean|correction|change (it|that) to|(it was|it is|that is|that was) really|i meant to say|meant|let us make (it|that)|it is actually|actually it is|that is actually|actually|no it is|no that is|no make (it|that)|sorry|no|nope|no wait|change that one to|correct that to|correct (it|that) to|that was|no i said|nope i said|no no i said|wait i said|i said|should have been|that should have been) <amount>',
     amend,
     { examples: ['no one forty eight', 'correction one forty eight'], alone: true },
   ),
@@ -170,7 +170,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     { examples: ['it is one ninety not one nineteen'], alone: true },
   ),
   rule(
-    '[no] [(it is|that is|i said)] not [<link>] <amount:wrong> (it is|but|i said|<pause>) <amount:right>',
+    '[(no|whoa|wait|hold on|hey|nope|sorry)] [(it is|that is|i said)] not [<link>] <amount:wrong> (it is|but|i said|<pause>) <amount:right>',
     amendNot,
     { examples: ['not fifteen, fifty'], alone: true },
   ),

@@ -135,6 +135,11 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     { examples: ['is thirty two ounces the max on this'] },
   ),
   rule(
+    'how many (ounces|pounds|grams) (do|should|can|must|would) (i|we|you) (add|put in|weigh in|need|charge)',
+    limit('charge'),
+    { examples: ['how many ounces should i add'] },
+  ),
+  rule(
     'how much (do i|should i|do we) (weigh in|charge [it] [with]|put back [in])|how much is left to (weigh in|put in|charge)',
     limit('charge'),
     { examples: ['how much do i weigh in'] },

@@ -44,6 +44,16 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     { examples: ['do you want me to check the fan or the coil first'] },
   ),
   rule(
+    '(is (it|this|that)|could it be|do you think it is) <the> <part> or <the> (charge|gas|refrigerant|<part:other>|something else)',
+    plain('causes'),
+    { examples: ['is it the txv or the charge'] },
+  ),
+  rule(
+    '(where|how) (did|would|does) [(the|that)] <amount> (come from|get figured|get worked out)',
+    plain('working'),
+    { examples: ['where did one eighteen come from'] },
+  ),
+  rule(
     '(is it|could it be|could it just be|do you think it is) [(a|an|the|some)] <cause> [or (is (it|that)|not|just|a|an|maybe) [(a|an)] [<cause:other>]]',
     plain('causes'),
     {

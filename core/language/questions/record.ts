@@ -64,6 +64,13 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
   ),
   rule('last (visit|time)', history({}), { alone: true, examples: ['last visit'] }),
   rule(
+    '(does|did|will) (the|my) (note|report|ticket|write up) (say|have|show|mention|include) <clause>',
+    plain('note'),
+    {
+      examples: ['does the note say i changed the dryer'],
+    },
+  ),
+  rule(
     '((has|did) (this|it|that|the same thing|the problem) (come back|happen again|happened again|happened before|happen before|happen last time)|is (this|it|that) [the] same (problem|thing|fault) [(as|we had)] [(last time|last visit|before)]|(have|did) (we|i|you) (see|seen|find|found|had|have) (this|it|that) (before|last time|last visit))',
     history({ about: 'again' }),
     { examples: ['has this come back'] },

@@ -189,6 +189,9 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
   rule(`(is|would|are) <amount> (of|on|for) ${MY} <asked> ${RIGHT}`, about('compare'), {
     examples: ['is eight degrees of superheat enough'],
   }),
+  rule(`(is|would) (a|an) <amount> <asked> [be] ${RIGHT}`, about('compare'), {
+    examples: ['is a seventy degree split bad'],
+  }),
   rule(
     `(is|would) <amount> [be] (high|low|good|ok|normal|right|much) (for|on) ${MY} <asked>`,
     about('compare'),

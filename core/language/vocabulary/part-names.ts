@@ -43,7 +43,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   ],
   temperatureControl: ['thermostat', 'temperature control', '~(temp control|stat|cold control)'],
   controller: ['controller', '~(control board|board|electronic control)'],
-  contactor: ['contactor', '~(contacts|contactors)', '~contactor (points|contacts|coil)'],
+  contactor: ['contactor', '~(contacts|contactors|points)', '~contactor (points|contacts|coil)'],
   startRelay: ['start relay', '~(potential relay|relay|relays)'],
   startCapacitor: ['start capacitor', '~(start cap|start capacitors)'],
   runCapacitor: [

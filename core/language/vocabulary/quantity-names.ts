@@ -56,6 +56,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
   ],
   condenserLeavingAirTemp: [
     'condenser leaving air',
+    '~discharge air (of|on|off|from) [the] condenser',
     '~condenser (discharge air|outlet air|outlet|exhaust)',
     '~air (leaving|off|out of|coming off) [the] condenser',
     '~condenser air (out|off)',
