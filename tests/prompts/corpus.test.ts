@@ -46,6 +46,16 @@ describe('the corpus of replies', () => {
     },
   );
 
+  it('has a dozen ways to put nineteen answers of twenty', () => {
+    const some = TOLD.slice(0, 2000);
+    const ways = some.map(({ record }) => LINES.filter((line) => suits(line, record)).length);
+    const rich = ways.filter((count) => count >= 12).length;
+    console.log(
+      `corpus: ${LINES.length} lines; ${rich} of ${some.length} answers have a dozen ways`,
+    );
+    expect(rich / some.length).toBeGreaterThanOrEqual(0.95);
+  });
+
   it.each([
     ['*\tshort', 'write what it needs'],
     ['*\tlong\t{about} is {measured}.', 'no register long'],

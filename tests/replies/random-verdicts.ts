@@ -223,7 +223,7 @@ const evidence: fc.Arbitrary<EvidenceRow> = fc.oneof(
 const causeRow: fc.Arbitrary<CauseRow> = fc.record({
   cause,
   standing: fc.constantFrom('leading' as const, 'possible' as const, 'unlikely' as const),
-  for: fc.array(evidence, { maxLength: 4 }),
+  for: fc.array(evidence, { minLength: 1, maxLength: 4 }),
   against: fc.array(evidence, { maxLength: 4 }),
 });
 
