@@ -24,7 +24,7 @@ const OF_THE_NOTE: readonly (readonly string[])[] = [
     'what is left to do is',
   ],
   ['still to be done', 'left to be done', 'still to do'],
-  ['when we left', 'as we left it', 'as it stands'],
+  ['as we left it', 'as it stands'],
   ['we will come back', 'we will be back', 'we have to come back'],
   ['another visit is needed', 'there will be another visit'],
   ['called for', 'called out for', 'went out for'],

@@ -105,7 +105,6 @@ const OF_THE_KIND: Readonly<Record<PassageKind, Frames>> = {
       'with _ on site',
       'billable : _ on site',
       '; _ on site',
-      'record for _ on site',
       'time on the visit : _',
       'time on the visit _',
       'time : _',
@@ -113,7 +112,8 @@ const OF_THE_KIND: Readonly<Record<PassageKind, Frames>> = {
       'with _ on the visit',
       'billable : _ on the visit',
       '; _ on the visit',
-      'record for _ on the visit',
+      'recorded , _ on the visit',
+      'recorded , _ on site',
     ],
   },
   refrigerant: {
@@ -145,14 +145,7 @@ const OF_THE_KIND: Readonly<Record<PassageKind, Frames>> = {
       '_ out',
       '_ of {kind} was taken out',
     ],
-    lost: [
-      '_ of {kind} was lost',
-      '_ of it was lost',
-      '_ was lost',
-      '_ of {kind} got away',
-      'lost _',
-      '_ lost',
-    ],
+    lost: ['_ of {kind} was lost', '_ was lost', '_ of {kind} got away', 'lost _', '_ lost'],
     kind: ['of _', '^ _ :', 'refrigerant _ :'],
   },
   charge: {
@@ -190,7 +183,6 @@ const OF_THE_KIND: Readonly<Record<PassageKind, Frames>> = {
   left: {
     left: [
       'left it , _',
-      'left , _',
       'so that _',
       'this : _',
       'stands , _',

@@ -142,9 +142,8 @@ function movedSentences({ has }: Told, [recovered, added]: readonly [string, str
     ...(has('recovered') ? [recovered] : []),
     ...(has('added') ? [both ? added.replace(/^we /, '') : added] : []),
   ];
-  const of = moved.length > 0 ? 'it' : '{kind}';
   return spaced(
     moved.length > 0 && `${moved.join(' and ')} of {kind}.`,
-    has('lost') && `{lost} of ${of} was lost.`,
+    has('lost') && (moved.length > 0 ? '{lost} was lost.' : '{lost} of {kind} was lost.'),
   );
 }

@@ -62,7 +62,7 @@ export const RIGHT: readonly (readonly [PassageName, string])[] = [
   ['moved', 'we put in {added} of {kind}; {recovered} came out.'],
   ['lost', '{added} of {kind} added; {lost} was lost.'],
   ['lost', 'lost {lost} of {kind} and added {added}.'],
-  ['lost', 'put in {added} of {kind}. {lost} of it was lost.'],
+  ['lost', 'put in {added} of {kind}. {lost} was lost.'],
   ['lost', '{kind}: {lost} lost, {added} in.'],
   [
     'box',
@@ -113,7 +113,7 @@ export const RIGHT: readonly (readonly [PassageName, string])[] = [
   ['remark', 'our note about the product: {remark}.'],
   ['remark', 'on the product we noted: {remark}.'],
   ['off', 'do not switch the unit on: {danger}. as we left it, {left}.'],
-  ['off', 'the unit must not be switched on, as {danger}. when we left, {left}.'],
+  ['off', 'the unit must not be switched on, as {danger}. as we left it, {left}.'],
   ['off', 'because {danger}, the unit must stay off. as it stands, {left}.'],
   ['off', 'we left it so that {left}. the unit must not be switched on: {danger}.'],
   ['off', 'nobody may switch the unit on, because {danger}. it was left like this: {left}.'],
