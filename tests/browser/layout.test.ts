@@ -83,6 +83,20 @@ describe.each(SIZES)('at $width by $height', (size) => {
     expect(await smallWords(page)).toEqual([]);
   });
 
+  it('keeps the words of every choice of the visit tab within their button', async () => {
+    const { page } = browser;
+    await page.getByTestId('tab-visit').click();
+    const tooWide = await page
+      .locator('.choices button')
+      .evaluateAll((buttons) =>
+        buttons
+          .filter((button) => button.scrollWidth > button.clientWidth)
+          .map((button) => button.textContent),
+      );
+    expect(tooWide).toEqual([]);
+    await page.getByTestId('tab-sheet').click();
+  });
+
   it('asks with the whole question above two halves to press', async () => {
     const { page } = browser;
     await answered(page, 'R-134a', 1);
