@@ -3,10 +3,15 @@ import { meaningOf } from '../../core/language/meaning.ts';
 import { understand } from '../../core/language/understand.ts';
 import { takeIn, type TakenIn } from '../../core/turn/take-in.ts';
 import type { Command } from './command.ts';
-import { ENGINE_CHOICES, type EngineChoice } from '../hearing/open-hearer.ts';
 import { LANGUAGE_OPTIONS_USAGE, parseHearingOptions } from './language-options.ts';
-import { alternativesToActOn, createPlayer, DEFAULT_ENGINE } from './player.ts';
-import type { Recording } from './player.ts';
+import {
+  alternativesToActOn,
+  createPlayer,
+  DEFAULT_ENGINE,
+  PLAYER_ENGINES,
+  type PlayerEngine,
+  type Recording,
+} from './player.ts';
 import type { ExitStatus } from './terminal.ts';
 import { wrongCall } from './wrong-call.ts';
 
@@ -19,8 +24,11 @@ const USAGE = `gloveside hear [options] FILE.wav …
   status is 1 in the end.
 
   --engine NAME        what hears: neural, embedded, or both (the neural one, with what the embedded one
-                       heard as a second opinion): ${DEFAULT_ENGINE} unless given
-  --model FOLDER       another model for the neural engine: a folder with model.onnx and model.json
+                       heard as a second opinion): ${DEFAULT_ENGINE} unless given; or transformers, any
+                       model of the transformers library for speech, which writes whatever is said
+  --model FOLDER       another model for the neural engine: a folder with model.onnx and model.json; for
+                       transformers a model's folder, or its name on the hub (org/name), which is fetched
+                       once and kept
 ${LANGUAGE_OPTIONS_USAGE}`;
 
 export const hearCommand: Command = {
@@ -29,12 +37,12 @@ export const hearCommand: Command = {
     const call = parseHearingOptions(args);
     if (call.kind === 'unusable') return wrongCall(terminal, 'hear', call.why);
     if (call.words.length === 0) return wrongCall(terminal, 'hear', 'name the WAV files to hear');
-    const { engine = DEFAULT_ENGINE, model: modelFolder } = call;
+    const { engine = DEFAULT_ENGINE, model } = call;
     if (!isEngine(engine)) {
-      const why = `--engine takes ${ENGINE_CHOICES.join(', ')}, not "${engine}"`;
+      const why = `--engine takes ${PLAYER_ENGINES.join(', ')}, not "${engine}"`;
       return wrongCall(terminal, 'hear', why);
     }
-    const player = createPlayer({ engine, modelFolder });
+    const player = createPlayer({ engine, model, onProgress: (line) => terminal.complain(line) });
     let status: ExitStatus = 0;
     for (const file of call.words) {
       const recording = await player.play(file, expectation(call.context));
@@ -46,8 +54,8 @@ export const hearCommand: Command = {
   },
 };
 
-const isEngine = (name: string): name is EngineChoice =>
-  ENGINE_CHOICES.some((choice) => choice === name);
+const isEngine = (name: string): name is PlayerEngine =>
+  PLAYER_ENGINES.some((choice) => choice === name);
 
 const expectation = ({ asked }: Context) => (asked === null ? 'anything' : 'number');
 

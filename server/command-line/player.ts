@@ -4,7 +4,13 @@ import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
 import { recogniserGrammar } from '../../core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
-import { type EngineChoice, type HearerOutcome, openHearer } from '../hearing/open-hearer.ts';
+import {
+  ENGINE_CHOICES,
+  type EngineChoice,
+  type HearerOutcome,
+  openHearer,
+} from '../hearing/open-hearer.ts';
+import { openTransformersHearer } from '../hearing/transformers-hearer.ts';
 import { readWav } from '../hearing/read-wav.ts';
 
 /** What a recording gave, or why it gave nothing. */
@@ -30,10 +36,15 @@ export interface Player {
  */
 export const DEFAULT_ENGINE: EngineChoice = 'both';
 
+/** transformers: a model that writes whatever is said, and heeds no grammar. */
+export const PLAYER_ENGINES = [...ENGINE_CHOICES, 'transformers'] as const;
+export type PlayerEngine = (typeof PLAYER_ENGINES)[number];
+
 export interface PlayerOptions {
-  readonly engine?: EngineChoice;
-  /** Where the neural engine's model is; its own folder when left out. */
-  readonly modelFolder?: string | undefined;
+  readonly engine?: PlayerEngine;
+  /** Where the neural engine's model is, its own folder when left out; or the other model's folder or name. */
+  readonly model?: string | undefined;
+  readonly onProgress?: (line: string) => void;
 }
 
 /** Loads the engine at the first recording, once for each grammar. */
@@ -59,9 +70,10 @@ export function createPlayer(options: PlayerOptions = {}): Player {
 }
 
 function open(expects: Expectation, options: PlayerOptions): Promise<HearerOutcome> {
-  const { engine = DEFAULT_ENGINE, modelFolder } = options;
+  const { engine = DEFAULT_ENGINE, model, onProgress = () => undefined } = options;
+  if (engine === 'transformers') return openTransformersHearer(model, { onProgress });
   const grammar = recogniserGrammar(expects);
-  return openHearer(engine, { grammar, pronunciations: PRONUNCIATIONS, modelFolder });
+  return openHearer(engine, { grammar, pronunciations: PRONUNCIATIONS, modelFolder: model });
 }
 
 async function readSound(

@@ -10,7 +10,7 @@ interface TinyModel {
   readonly weights?: string;
 }
 
-const SPECIAL = ['[PAD]', '[UNK]', '[END]'] as const;
+export const SPECIAL = ['[PAD]', '[UNK]', '[END]'] as const;
 const END = 2;
 
 /** Writes a model of a few kilobytes, in the layout of a Llama that the transformers library reads. */
@@ -23,7 +23,7 @@ export async function writeTinyModel(folder: string, model: TinyModel): Promise<
   const files = {
     'config.json': config(words.length),
     'generation_config.json': { eos_token_id: END, pad_token_id: 0 },
-    'tokenizer.json': tokenizer(words),
+    'tokenizer.json': tinyTokenizer(words),
     'tokenizer_config.json': tokenizerConfig(converses),
   };
   for (const [name, content] of Object.entries(files)) {
@@ -53,7 +53,7 @@ const config = (vocabulary: number) => ({
   pad_token_id: 0,
 });
 
-const tokenizer = (words: readonly string[]) => ({
+export const tinyTokenizer = (words: readonly string[]) => ({
   version: '1.0',
   truncation: null,
   padding: null,
