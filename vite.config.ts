@@ -65,7 +65,8 @@ function offlinePage() {
     includeManifestIcons: false,
     workbox: {
       globPatterns: ['**/*'],
-      globIgnores: ['**/*.map', '**/*.gz'],
+      // A voice that only a browser without one fetches keeps itself.
+      globIgnores: ['**/*.map', '**/*.gz', 'assets/flite-*.wasm'],
       manifestTransforms: [secondEngineLast],
       // The largest file of the acoustic model is 3 MB; a larger one fails the build instead of the page offline.
       maximumFileSizeToCacheInBytes: 16 * 2 ** 20,

@@ -8,7 +8,7 @@ import type { Ear, EngineChanged } from './ear/ear.ts';
 import { createChosenEar, EAR_CHOICES, type EarChoice } from './ear/native/chosen-ear.ts';
 import { openNativeEar } from './ear/native/open-native-ear.ts';
 import { createSentences } from './ear/web-speech-sentences.ts';
-import { createDeviceChoice } from './offline/device-choice.ts';
+import { createDeviceChoice, type DeviceChoice } from './offline/device-choice.ts';
 import type { EventLog, SyncedLog } from './offline/event-log.ts';
 import { openPhraserWorker } from './phraser/open-phraser.ts';
 import { createPagePhraser } from './phraser/worker-phraser.ts';
@@ -22,6 +22,9 @@ import { createIds } from './state/browser-ids.ts';
 import { browserClock as clock } from './state/clock.ts';
 import type { Ports } from './state/ports.ts';
 import { createVoice } from './voice/browser-voice.ts';
+import { browserSpareVoice } from './voice/spare/browser-spare-voice.ts';
+import { createVoiceOfBoth } from './voice/voice-of-both.ts';
+import { SPARE_VOICE_CHOICES, type SpareVoiceChoice } from './voice/voice.ts';
 import { createEarcons } from './voice/web-audio-earcons.ts';
 
 /** Where the build puts the engines' files. */
@@ -63,7 +66,9 @@ export interface Listening {
 export function browserPorts(log: EventLog & Pick<SyncedLog, 'canWrite'>): Ports & {
   readonly listening: Listening;
   readonly wording: Wording;
+  readonly spareVoice: DeviceChoice<SpareVoiceChoice>;
 } {
+  const spareVoice = createDeviceChoice('spare voice', SPARE_VOICE_CHOICES);
   const { ear, listening } = browserEar();
   const phraser = createPagePhraser(openPhraserWorker, PHRASING_URL);
   return {
@@ -79,11 +84,17 @@ export function browserPorts(log: EventLog & Pick<SyncedLog, 'canWrite'>): Ports
     sayEngineChanged,
     sayEarNews,
     ear,
-    voice: createVoice({
-      synthesis: 'speechSynthesis' in window ? window.speechSynthesis : undefined,
-      utteranceOf: (text) => new SpeechSynthesisUtterance(text),
+    voice: createVoiceOfBoth({
+      browsers: createVoice({
+        synthesis: 'speechSynthesis' in window ? window.speechSynthesis : undefined,
+        utteranceOf: (text) => new SpeechSynthesisUtterance(text),
+        clock,
+      }),
+      spare: browserSpareVoice(),
+      wantsSpare: () => spareVoice.read() === 'fetched',
       clock,
     }),
+    spareVoice,
     earcons: createEarcons({
       createContext: () => ('AudioContext' in window ? new AudioContext() : null),
       clock,

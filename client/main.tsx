@@ -5,6 +5,7 @@ import { noteText } from '../core/note/note-text.ts';
 import { browserPorts, type Listening } from './browser-ports.ts';
 import type { DeviceLog, EventLog } from './offline/event-log.ts';
 import { createMemoryLog } from './offline/memory-log.ts';
+import type { DeviceChoice } from './offline/device-choice.ts';
 import { startOffline, type Offline } from './offline/start-offline.ts';
 import type { SyncState } from './offline/sync.ts';
 import { becomesWriter } from './offline/writer-lock.ts';
@@ -19,6 +20,7 @@ import type { Wording } from './phraser/wording.ts';
 import type { Ports } from './state/ports.ts';
 import { createRunner, type Runner } from './state/runner.ts';
 import type { Session } from './state/session.ts';
+import type { SpareVoiceChoice } from './voice/voice.ts';
 
 /** Opens the device's log, goes on with the visit that was open, and draws the page at every change. */
 async function openPage(root: HTMLElement): Promise<void> {
@@ -61,11 +63,12 @@ interface PagePorts extends Ports {
   readonly log: DeviceLog;
   readonly listening: Listening;
   readonly wording: Wording;
+  readonly spareVoice: DeviceChoice<SpareVoiceChoice>;
 }
 
 function toolsOf(
   runner: Runner,
-  { log, ear, clock, listening, wording }: PagePorts,
+  { log, ear, clock, listening, wording, spareVoice }: PagePorts,
   offline: Offline | null,
 ): PageTools {
   return {
@@ -74,6 +77,7 @@ function toolsOf(
     onLevel: (report) => ear.onLevel(report),
     listening,
     wording,
+    spareVoice,
     now: () => clock.now(),
     judge: judgeOf,
     draftNote,

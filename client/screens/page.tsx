@@ -16,6 +16,7 @@ import { Steps } from './steps.tsx';
 import { Strip } from './strip.tsx';
 import { visitDate, withDate } from './visit-date.ts';
 import { VisitPanel } from './visit-panel.tsx';
+import type { VoiceFormProps } from './voice-form.tsx';
 import type { WordingFormProps } from './wording-form.tsx';
 
 /** What the screens need besides the session: nothing of it changes while the page lives. */
@@ -24,6 +25,7 @@ export interface PageTools {
   readonly onLevel: ListenToLevel;
   readonly listening: ListeningFormProps;
   readonly wording: WordingFormProps;
+  readonly spareVoice: VoiceFormProps;
   /** Milliseconds since 1970. */
   readonly now: () => number;
   readonly listVisits: () => Promise<readonly VisitSummary[]>;
@@ -93,6 +95,7 @@ function OpenTab({ session, tools, onWords }: PageProps & { onWords: (said: stri
           offlineWords={tools.offlineWords}
           listening={tools.listening}
           wording={tools.wording}
+          spareVoice={tools.spareVoice}
           onOpen={tools.openVisit}
           onNewVisit={() => send({ kind: 'newVisitChosen' })}
           onSettings={(settings) => send({ kind: 'settingsChosen', settings })}

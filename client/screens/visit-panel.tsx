@@ -5,6 +5,7 @@ import type { Session } from '../state/session.ts';
 import { ListeningForm, type ListeningFormProps } from './listening-form.tsx';
 import { SaveEverything } from './save-everything.tsx';
 import { SettingsForm } from './settings-form.tsx';
+import { VoiceForm, type VoiceFormProps } from './voice-form.tsx';
 import { WordingForm, type WordingFormProps } from './wording-form.tsx';
 import { unsyncedWords } from './words.ts';
 
@@ -15,6 +16,7 @@ export interface VisitPanelProps {
   readonly offlineWords: Promise<string>;
   readonly listening: ListeningFormProps;
   readonly wording: WordingFormProps;
+  readonly spareVoice: VoiceFormProps;
   readonly exportLog: () => Promise<string>;
   readonly onOpen: (visit: string) => void;
   readonly onNewVisit: () => void;
@@ -33,6 +35,7 @@ export function VisitPanel(props: VisitPanelProps) {
       </button>
       <ListeningForm {...props.listening} />
       <WordingForm {...props.wording} />
+      <VoiceForm {...props.spareVoice} />
       <SettingsForm settings={session.visit.settings} onSettings={onSettings} />
       <SaveEverything exportLog={props.exportLog} />
       <Visits session={session} listVisits={listVisits} onOpen={onOpen} />

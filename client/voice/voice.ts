@@ -9,6 +9,10 @@ export interface Voice {
   unlock(): void;
 }
 
+/** Where the browser has no voice: the page's own is fetched, or replies are shown only. */
+export const SPARE_VOICE_CHOICES = ['fetched', 'onScreen'] as const;
+export type SpareVoiceChoice = (typeof SPARE_VOICE_CHOICES)[number];
+
 export type EarconId = 'listening' | 'kept' | 'again' | 'timeUp';
 
 export interface Earcons {

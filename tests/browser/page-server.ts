@@ -48,15 +48,23 @@ export async function startPageServer({ data, port = 0 }: PageServerOptions): Pr
   };
 }
 
+/** As `npm run build` does: the runner's own NODE_ENV would make a service worker that Chromium does not start. */
 async function buildPage(): Promise<void> {
+  process.env['NODE_ENV'] = 'production';
   await build({ root: `${ROOT}client`, configFile: `${ROOT}vite.config.ts`, logLevel: 'warn' });
 }
 
-/** All but the service worker itself, which browsers keep apart, its library, and files compressed once more. */
+/**
+ * All but the service worker itself, which browsers keep apart, its library, files compressed once more, and the
+ * voice that only a browser without one fetches.
+ */
 async function builtFiles(): Promise<readonly string[]> {
   const entries = await readdir(BUILT_PAGE, { recursive: true, withFileTypes: true });
   return entries
-    .filter((entry) => entry.isFile() && !/^(sw|workbox-\w+)\.js$|\.gz$/.test(entry.name))
+    .filter(
+      (entry) =>
+        entry.isFile() && !/^(sw|workbox-\w+)\.js$|\.gz$|^flite-.*\.wasm$/.test(entry.name),
+    )
     .map((entry) => `/${relative(BUILT_PAGE, resolve(entry.parentPath, entry.name))}`);
 }
 

@@ -8,6 +8,8 @@ const PATIENCE = { timeout: 20_000 };
 
 /** Opens the page and waits until it takes words. */
 export async function openVisitPage(page: Page, address: string): Promise<void> {
+  // Chromium here has no voice: with the page's own, each of a test's replies would take as long as it takes to say.
+  await page.addInitScript(() => localStorage.setItem('gloveside: spare voice', 'onScreen'));
   await page.goto(`${address}/`);
   await page.getByTestId('field').waitFor(PATIENCE);
 }
