@@ -90,7 +90,8 @@ export function reworded(line: CorpusLine): readonly CorpusLine[] {
     const at = padded.search(
       new RegExp(`(?<=${from.startsWith(',') ? '' : ' '})${from}(?=[ ,.:;])`),
     );
-    if (at < 0) return [];
+    // "Is at 0.5 MΩ" is no sentence, where "reads 0.5 MΩ" was one.
+    if (at < 0 || (at === 1 && to.startsWith('is '))) return [];
     const sentence = padded.slice(1, at) + to + padded.slice(at + from.length);
     return [{ ...line, sentence }];
   });

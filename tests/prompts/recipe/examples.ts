@@ -29,9 +29,12 @@ const HELD_AGAINST = 4;
 
 export function examplesOf(corpus: readonly CorpusLine[], told: readonly Told[]): Examples {
   const signatures = bySignature(told, HELD_AGAINST);
-  const heldOut = heldOutOf([...signatures.keys()]);
   const own = byKind(corpus);
   const made = byKind(madeFrom(corpus));
+  const suiting = new Map(
+    [...signatures].map(([signature, [first]]) => [signature, first ? suitedBy(first, own) : []]),
+  );
+  const heldOut = heldOutOf(suiting);
   const all = [...signatures].flatMap(([signature, alike]) => {
     const kind = alike[0]?.record.kind ?? '';
     if (heldOut.includes(signature)) return [];
@@ -41,6 +44,14 @@ export function examplesOf(corpus: readonly CorpusLine[], told: readonly Told[])
     ];
   });
   return { all, signatures: [...signatures.keys()], heldOut };
+}
+
+function suitedBy(
+  { record, registers }: Told,
+  own: ReadonlyMap<string, readonly CorpusLine[]>,
+): readonly CorpusLine[] {
+  const ofKind = own.get(record.kind) ?? [];
+  return ofKind.filter((line) => registers.includes(line.register) && suits(line, record));
 }
 
 function byKind(lines: readonly CorpusLine[]): ReadonlyMap<string, readonly CorpusLine[]> {

@@ -1,3 +1,4 @@
+import type { CorpusLine } from '../../../prompts/corpus/corpus-line.ts';
 import type { Told } from './told.ts';
 
 /** All that a model is told of a record: two with one signature differ in their numbers and names alone. */
@@ -21,17 +22,19 @@ export function bySignature(all: readonly Told[], each: number): ReadonlyMap<str
 
 /**
  * About one signature in eight is never trained on, so that what the model makes of a combination that it has
- * not seen is measured. Every field and role of it is met in another of its kind: a word that was never learnt
- * says nothing of combining.
+ * not met is measured. Each line that could be said of it is learnt with another: only the combination is new.
+ * What is told of one thing alone, a capacitor that is weak, is not a combination, and nothing else teaches it.
  */
-export function heldOutOf(signatures: readonly string[]): readonly string[] {
-  const chosen = new Set(signatures.filter((signature) => hash(signature) % 8 === 0));
-  const trained = signatures.filter((signature) => !chosen.has(signature));
-  return [...chosen].filter((signature) => {
-    const [kind, ...parts] = signature.split(' ');
-    const alike = trained.map((other) => other.split(' ')).filter(([first]) => first === kind);
-    return alike.length > 0 && parts.every((part) => alike.some((other) => other.includes(part)));
-  });
+export function heldOutOf(linesOf: ReadonlyMap<string, readonly CorpusLine[]>): readonly string[] {
+  const chosen = [...linesOf.keys()].filter((signature) => hash(signature) % 4 === 0);
+  const heldOut: string[] = [];
+  for (const signature of chosen) {
+    const others = [...linesOf].filter(([one]) => one !== signature && !heldOut.includes(one));
+    const learnt = new Set(others.flatMap(([, lines]) => lines));
+    const own = linesOf.get(signature) ?? [];
+    if (own.length > 0 && own.every((line) => learnt.has(line))) heldOut.push(signature);
+  }
+  return heldOut;
 }
 
 /** FNV-1a, 32 bits. */
