@@ -62,8 +62,17 @@ function mayFollow(token: string, told: readonly string[], record: PhraseRecord)
   const last = told.at(-1) ?? '##.';
   if (token === SPECIAL.end) return last === '##.' && told.length > 0 && isComplete(told, record);
   if (mustEnd(told, record)) return false;
+  if (repeats(token, told)) return false;
   if (isMark(token)) return !isMark(last);
   return token !== last && (roleOf(token) === null || !told.includes(token));
+}
+
+/** The same three words twice, "reading on the reading on the reading", where a model has lost its way. */
+function repeats(token: string, told: readonly string[]): boolean {
+  const [first, second] = told.slice(-2);
+  return told.some(
+    (one, at) => at > 1 && one === token && told[at - 1] === second && told[at - 2] === first,
+  );
 }
 
 /** Nobody would listen on. */
