@@ -6,13 +6,23 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { verdictSaid } from '../../../core/replies/verdict-said.ts';
 import { isRephrasable, phraseOr } from '../../../core/replies/guard/phrase-or.ts';
 import type { Phraser } from '../../../core/replies/phrasing.ts';
-import { paragraphLines, paragraphsFor } from '../../../core/note/paragraphs/paragraphs.ts';
-import { phraseNote, type PassagePhraser } from '../../../core/note/phrase-note.ts';
+import { paragraphLines } from '../../../core/note/paragraphs/paragraphs.ts';
+import type { PassagePhraser } from '../../../core/note/phrase-note.ts';
+import { wordNote } from '../../../core/turn/word-note.ts';
 import { loadPhraser, OWN_MODEL } from '../../../server/phraser/transformers-phraser.ts';
 import { type Journey, readJourneys } from './journey-turns.ts';
 
 const REPLIES = 60;
-const NOTES = 6;
+/** A cause told, a prohibition, several things found, refrigerant by weight, a likely cause, a recommendation. */
+const NOTED: readonly string[] = [
+  'air-in-the-system',
+  'grounded-compressor',
+  'iced-freezer-failed-heater',
+  'lost-charge-leak-repaired',
+  'overcharged-capillary-tube',
+  'plugged-condenser-manual-reset',
+];
+const NO_HURRY = new Promise<never>(() => undefined);
 const DOCS = new URL('../../../docs/', import.meta.url);
 
 const loaded = await loadPhraser(OWN_MODEL);
@@ -28,7 +38,7 @@ both are alike the model had no sentence that passed, or wrote the template's ow
 
 ${(await replies(loaded.phraser)).join('\n')}
 
-## ${NOTES} notes
+## ${NOTED.length} notes
 
 ${(await notes(loaded.passages)).join('\n')}
 `;
@@ -63,19 +73,19 @@ async function replies(phraser: Phraser): Promise<readonly string[]> {
 
 async function notes(phraser: PassagePhraser): Promise<readonly string[]> {
   const told: string[] = [];
-  for (const journey of journeys.slice(0, NOTES)) told.push(...(await note(journey, phraser)));
+  for (const journey of journeys.filter(({ name }) => NOTED.includes(name))) {
+    told.push(...(await note(journey, phraser)));
+  }
   return told;
 }
 
 async function note({ name, state }: Journey, phraser: PassagePhraser): Promise<readonly string[]> {
-  const word = await phraseNote(state, [], phraser);
-  return (['customer', 'office'] as const).flatMap((reader) => {
-    const paragraphs = paragraphsFor(reader, state, []);
-    const quoted = (lines: readonly string[]) => lines.map((line) => `> ${line}`).join('\n>\n');
-    return [
-      `### ${name}, for the ${reader}\n`,
-      `Template:\n\n${quoted(paragraphLines(paragraphs))}\n`,
-      `Model:\n\n${quoted(paragraphLines(paragraphs, word))}\n`,
-    ];
-  });
+  const body = await wordNote({ state, past: [] }, phraser, NO_HURRY);
+  const worded = body?.type === 'noteWorded' ? body.passages : [];
+  const quoted = (lines: readonly string[]) => lines.map((line) => `> ${line}`).join('\n>\n');
+  return (['customer', 'office'] as const).flatMap((reader) => [
+    `### ${name}, for the ${reader}\n`,
+    `Template:\n\n${quoted(paragraphLines(reader, state, []))}\n`,
+    `Model:\n\n${quoted(paragraphLines(reader, { ...state, worded }, []))}\n`,
+  ]);
 }
