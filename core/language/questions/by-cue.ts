@@ -272,6 +272,21 @@ const LEAD =
   /^(?: (?:so|ok|and|hey|well|now|then|alright|all right|um|oh|but|please|can you|could you|would you|will you|do you know|you know|i wonder|wondering|i need to know|i want to know|just|quick question|question|my|the|on|for))+(?= )/;
 const ASKING =
   '(?:what|where|how|which|why|who|whose|when|is|are|am|has|have|did|does|do|should|will|would|can|could|may|any|anything|give|tell|read|show|remind|say|run|list|go|compare|calculate|figure|explain|got any|got a|you got|you have|current)';
+const ASKING_WORDS = wordsIn(ASKING);
+const LEAD_WORDS = wordsIn(LEAD.source);
+
+function wordsIn(pattern: string): ReadonlySet<string> {
+  return new Set(pattern.match(/[a-z]+/g) ?? []);
+}
+
+/** Told by single words, in a tenth of the time that the patterns take: most clauses ask nothing. */
+function mayBeginAsking(tokens: readonly Token[]): boolean {
+  for (const { text } of tokens) {
+    if (ASKING_WORDS.has(text)) return true;
+    if (!LEAD_WORDS.has(text)) return false;
+  }
+  return false;
+}
 const ASKS = new RegExp(`^ ${ASKING}(?= )`);
 
 /** "Can't get a torch in there" tells, and asks nothing. */
@@ -354,6 +369,7 @@ function clausesOf(tokens: readonly Token[]): readonly Stretch[] {
  * today". Nothing for a clause with a number, which must be asked about itself.
  */
 function askedByCue(tokens: readonly Token[], endsAsking: boolean): Question | null {
+  if (!endsAsking && !mayBeginAsking(tokens)) return null;
   if (tokens.length === 0 || tokens.some(isNumber)) return null;
   const words = ` ${tokens.map(({ text }) => text).join(' ')} `;
   const asking = words.replace(LEAD, '');
