@@ -1,10 +1,10 @@
-import { confidence } from './confidence.ts';
+import { confidence, fit } from './confidence.ts';
 import type { DecodedWord, DecoderPort } from './decoder-port.ts';
 import { isGarbage } from './garbage.ts';
 import type { Alternative, Hearing, WordConfidence } from './hearing.ts';
 
-/** Below it, no right reading was seen in the first measurements of confidence.ts: a fit of −4.1. */
-const LEAST_CONFIDENCE = 0.45;
+/** Below it, no right reading was seen in the first measurements of confidence.ts. */
+const LEAST_FIT = -4.1;
 
 /** 60 dB below full scale: no microphone's speech peaks lower. */
 const LEAST_PEAK = 0.001;
@@ -24,7 +24,7 @@ export function toHearing(decoded: readonly DecodedWord[]): Hearing {
   if (words.length === 0) return NOTHING;
   if (words.some(({ word }) => isGarbage(word))) return { alternatives: [], rejected: 'notForUs' };
   const alternative = toAlternative(words);
-  return alternative.confidence < LEAST_CONFIDENCE
+  return fit(words) < LEAST_FIT
     ? { alternatives: [alternative], rejected: 'unsure' }
     : { alternatives: [alternative] };
 }

@@ -1,4 +1,4 @@
-import { soundWords } from '../../core/hearing/dictionary.ts';
+import { type Pronunciations, soundWords } from '../../core/hearing/dictionary.ts';
 import type { Hearing } from '../../core/hearing/hearing.ts';
 import { combineGrammars, wordsOfGrammar } from '../../core/hearing/jsgf.ts';
 import { isGarbage } from '../../core/hearing/garbage.ts';
@@ -14,6 +14,8 @@ export interface NeuralHearing {
   /** The same, before anything is judged, and the judgement: for measurements, which repeat the second alone. */
   readonly rank: (samples: Float32Array, opinion?: string) => Promise<Ranking>;
   readonly judge: (ranking: Ranking) => Hearing;
+  /** Of every word of the grammar. */
+  readonly pronunciations: Pronunciations;
 }
 
 /** The neural engine in Node. Rejects when the grammar cannot be heard, saying why. */
@@ -47,5 +49,6 @@ export async function createNeuralHearing(
       return decoder.rank(opinion);
     },
     judge: (ranking) => neuralHearing(ranking, pronunciations),
+    pronunciations,
   };
 }

@@ -45,7 +45,7 @@ describe('toHearing', () => {
 
   it('measures fit as the mean log probability of a 10 ms frame', () => {
     expect(fit([word('a', Math.exp(-60 / 1024))])).toBeCloseTo(-2, 9);
-    expect(confidence([word('a', Math.exp(-120 / 1024))])).toBeCloseTo(0.5, 9);
+    expect(confidence([word('a', Math.exp(-195 / 1024))])).toBeCloseTo(0.5, 9);
     expect(confidence([])).toBe(0);
     expect(confidence([word('a', 0)])).toBeGreaterThanOrEqual(0);
   });

@@ -1,3 +1,4 @@
+import type { Pronunciations } from '../../../core/hearing/dictionary.ts';
 import type { Hearing } from '../../../core/hearing/hearing.ts';
 import type { Ranking } from '../../../core/hearing/neural-decoder.ts';
 import { recogniserGrammar } from '../../../core/language/recogniser-grammar.ts';
@@ -18,6 +19,7 @@ export interface Ears {
   readonly hear: (job: Job) => Promise<Row>;
   /** What an engine makes of what was heard, by today's judgement. */
   readonly judge: (engine: EngineChoice, row: Row) => Hearing;
+  readonly pronunciations: Pronunciations;
 }
 
 /** Rejects when the neural engine's model cannot be read. */
@@ -42,6 +44,7 @@ export async function openEars(modelFolder: string | undefined): Promise<Ears> {
       };
     },
     judge: (engine, row) => JUDGES[engine](row, neural.judge),
+    pronunciations: neural.pronunciations,
   };
 }
 

@@ -5,6 +5,7 @@
 import { parseArgs } from 'node:util';
 
 import { ENGINE_CHOICES } from '../../../server/hearing/open-hearer.ts';
+import { calibrate, reliability } from './calibrate.ts';
 import { type Ears, openEars } from './ears.ts';
 import { jobs } from './jobs.ts';
 import { isEngine, report } from './report.ts';
@@ -24,6 +25,8 @@ const USAGE = `npm run bench:hearing -- [options] [ROWS …]
   --seed N         other sentences (2 unless given)
   --shard I/N      only every N-th sentence from the I-th on (0/1 unless given): one process each of many cores
   --rows FILE      adds what was heard (gzipped JSON lines) to this file, to be reported or judged anew
+  --calibrate      the figures of core/hearing/judgement.ts from the sentences of even number in ROWS, and how they do
+                   on the odd ones
   --half           report only sentences of odd numbers: thresholds were chosen on the even ones`;
 
 const { values, positionals } = parseArgs({
@@ -39,6 +42,7 @@ const { values, positionals } = parseArgs({
     seed: { type: 'string', default: '2' },
     shard: { type: 'string', default: '0/1' },
     rows: { type: 'string' },
+    calibrate: { type: 'boolean', default: false },
     half: { type: 'boolean', default: false },
     help: { type: 'boolean', default: false },
   },
@@ -50,8 +54,20 @@ async function bench(): Promise<void> {
   const ears = await openEars(values.model);
   const rows = positionals.length > 0 ? readRows(positionals) : await hearAll(ears);
   if (positionals.length > 0) keep(rows);
+  if (values.calibrate) {
+    showCalibration(rows, ears);
+    return;
+  }
   const engines = values.engine === undefined ? ENGINE_CHOICES : [values.engine].filter(isEngine);
   console.log(report(rows, ears, { engines, half: values.half }).join('\n'));
+}
+
+function showCalibration(rows: readonly Row[], { pronunciations }: Ears): void {
+  const isEven = ({ number }: Row): boolean => number % 2 === 0;
+  const figures = calibrate(rows.filter(isEven), pronunciations);
+  console.log(figures);
+  const others = rows.filter((row) => !isEven(row));
+  console.table(reliability(others, pronunciations, figures));
 }
 
 const KEPT_AT_ONCE = 10;
