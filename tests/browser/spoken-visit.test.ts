@@ -67,8 +67,8 @@ describe('a short visit, spoken to the page', () => {
       `temperature=${condensing}F`,
       'phase=bubble',
     );
+    // However it is worded: what the number was worked out through need not be said.
     const reply = await speak(browser.page, 'what should head be');
-    expect(reply).toContain(`${Math.round(condensing)} °F`);
     expect(reply).toContain(`${Math.round(head)} psi`);
     expect(await browser.page.getByTestId('large-value').innerText()).toBe(
       String(Math.round(head)),
