@@ -4,15 +4,22 @@ import { recogniserGrammar } from '../core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../core/language/vocabulary/pronunciations.ts';
 import { takeTurn } from '../core/turn/take-turn.ts';
 import { createEar } from './ear/create-ear.ts';
-import type { Ear, EngineChanged } from './ear/ear.ts';
+import type { Ear, EarNews, EngineChanged } from './ear/ear.ts';
 import { createChosenEar, EAR_CHOICES, type EarChoice } from './ear/native/chosen-ear.ts';
 import { openNativeEar } from './ear/native/open-native-ear.ts';
 import { createSentences } from './ear/web-speech-sentences.ts';
-import { createDeviceChoice, type DeviceChoice } from './offline/device-choice.ts';
+import {
+  createDeviceChoice,
+  createDeviceText,
+  type DeviceChoice,
+} from './offline/device-choice.ts';
 import type { EventLog, SyncedLog } from './offline/event-log.ts';
 import { openPhraserWorker } from './phraser/open-phraser.ts';
 import { createPagePhraser } from './phraser/worker-phraser.ts';
 import { createWording, type Wording, WORDINGS } from './phraser/wording.ts';
+import { type ChosenEngine, createChosenEngine } from './recogniser/free-text/chosen-engine.ts';
+import { createFreeTextEngine } from './recogniser/free-text/free-text-engine.ts';
+import type { Engine } from './recogniser/engine.ts';
 import { createSpeechRecognition } from './recogniser/speech-recognition.ts';
 import { createBrowserEngines } from './recogniser/team/browser-engines.ts';
 import type { TeamEngine } from './recogniser/team/team-engine.ts';
@@ -30,6 +37,7 @@ import { createEarcons } from './voice/web-audio-earcons.ts';
 /** Where the build puts the engines' files. */
 const NEURAL_URL = '/model/neural/files.json';
 const EMBEDDED_URL = '/model/en-us';
+const RUNTIME_URL = '/runtime';
 const PHRASING_URL = '/phrasing';
 
 /** Printed once: 4 ms on a desk, and an ear opens again after every sentence. */
@@ -60,6 +68,8 @@ export interface Listening {
   readonly ear: () => EarChoice;
   /** From the next press on. */
   readonly chooseEar: (choice: EarChoice) => void;
+  readonly model: () => string;
+  readonly chooseModel: (name: string) => void;
 }
 
 /** The session's ports in a browser. */
@@ -127,6 +137,41 @@ function ownEngines(wish: () => EngineWish, tell: (change: EngineChanged) => voi
   });
 }
 
+/** What a browser may lack. */
+const hostPorts = () => ({
+  devices: 'mediaDevices' in navigator ? navigator.mediaDevices : undefined,
+  isSecure: isSecureContext,
+  wakeLock: 'wakeLock' in navigator ? navigator.wakeLock : undefined,
+  page: document,
+});
+
+/** An engine for each model by name, made when it is first wanted; '' wants none. */
+function createModelEngines(named: () => string): () => Engine | null {
+  const engines = new Map<string, Engine>();
+  return () => {
+    const model = named();
+    if (model === '') return null;
+    const engine = engines.get(model) ?? createFreeTextEngine({ model, runtimeUrl: RUNTIME_URL });
+    engines.set(model, engine);
+    return engine;
+  };
+}
+
+function withModelOfChoice(
+  own: Engine,
+  named: () => string,
+  tell: (news: EarNews) => void,
+): ChosenEngine {
+  return createChosenEngine({
+    own,
+    other: createModelEngines(named),
+    onFailed: (why) => {
+      console.error(why);
+      tell('modelGone');
+    },
+  });
+}
+
 function browserEar(): { readonly ear: Ear; readonly listening: Listening } {
   const level = createRelay<number>();
   const progress = createRelay<number>();
@@ -134,7 +179,12 @@ function browserEar(): { readonly ear: Ear; readonly listening: Listening } {
   const digitalSilence = createRelay<undefined>();
   const whole = createWholeGrammar();
   const wish = createDeviceChoice('what listens', ENGINE_WISHES);
-  const engine = ownEngines(wish.read, engineChange.tell);
+  const news = createRelay<EarNews>();
+  const whose = createDeviceChoice('whose ear', EAR_CHOICES);
+  const model = createDeviceText('speech model');
+  const team = ownEngines(wish.read, engineChange.tell);
+  const named = (): string => (whose.read() === 'ownWithModel' ? model.read() : '');
+  const engine = withModelOfChoice(team, named, news.tell);
   const SpeechRecognition = createSpeechRecognition({
     engine,
     expected: () => [whole.current(), ...Object.values(NARROW)],
@@ -144,13 +194,11 @@ function browserEar(): { readonly ear: Ear; readonly listening: Listening } {
   });
   const sentences = createSentences(SpeechRecognition);
   const own = createEar({
-    devices: 'mediaDevices' in navigator ? navigator.mediaDevices : undefined,
-    isSecure: isSecureContext,
-    wakeLock: 'wakeLock' in navigator ? navigator.wakeLock : undefined,
-    page: document,
+    ...hostPorts(),
     recogniser: {
       ...sentences,
       load: () => {
+        team.forgive();
         engine.forgive();
         return sentences.load();
       },
@@ -162,20 +210,22 @@ function browserEar(): { readonly ear: Ear; readonly listening: Listening } {
     onProgress: progress.listen,
     onEngineChange: engineChange.listen,
     onDigitalSilence: (report) => digitalSilence.listen(report),
+    onNews: news.listen,
   });
   const choose = (chosen: EngineWish): void => {
     wish.choose(chosen);
-    engine.forgive();
+    team.forgive();
   };
-  const whose = createDeviceChoice('whose ear', EAR_CHOICES);
   return {
     ear: createChosenEar({ own, openNative: openNativeEar, choice: whose.read }),
     listening: {
-      use: engine.use,
+      use: team.use,
       wish: wish.read,
       choose,
       ear: whose.read,
       chooseEar: whose.choose,
+      model: model.read,
+      chooseModel: model.choose,
     },
   };
 }

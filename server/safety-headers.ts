@@ -13,7 +13,8 @@ export function safetyHeaders(): MiddlewareHandler {
       scriptSrc: ["'self'", "'wasm-unsafe-eval'"],
       workerSrc: ["'self'"],
       // The embedded engine hands its own worker the model as blob: addresses; nothing leaves by them.
-      connectSrc: ["'self'", 'blob:'],
+      // A speech model that is chosen by name comes from the hub, and from where the hub keeps large files.
+      connectSrc: ["'self'", 'blob:', 'https://huggingface.co', 'https://*.hf.co'],
       styleSrc: ["'self'"],
       imgSrc: ["'self'", 'data:'],
       mediaSrc: ["'self'", 'blob:'],

@@ -1,5 +1,5 @@
 import type { Clock } from '../state/clock.ts';
-import type { Ear, EarOpening, EngineChanged, Heard } from './ear.ts';
+import type { Ear, EarNews, EarOpening, EngineChanged, Heard } from './ear.ts';
 import { createMicrophone, type MicrophonePorts } from './microphone.ts';
 import type { SentenceRecogniser } from './sentence-recogniser.ts';
 import { Supervisor, type SupervisorPorts } from './supervisor.ts';
@@ -14,6 +14,8 @@ export interface EarPorts extends Omit<MicrophonePorts, 'onTakenAway'>, WakeLock
   readonly onEngineChange: (report: (change: EngineChanged) => void) => void;
   /** A sentence was waited for in vain, and not one sample came that was not zero. */
   readonly onDigitalSilence: (report: () => void) => void;
+  /** What else the recogniser has to say of itself. */
+  readonly onNews: (report: (news: EarNews) => void) => void;
 }
 
 /** Microphone, recogniser and screen lock as one ear. */
@@ -38,6 +40,7 @@ export function createEar(ports: EarPorts): Ear {
 
   ports.onEngineChange(tell);
   ports.onDigitalSilence(silence.heard);
+  ports.onNews((news) => tell({ kind: 'news', news }));
   ports.page.addEventListener('visibilitychange', () => {
     if (ports.page.visibilityState === 'hidden') supervisor.hide();
     else if (supervisor.show()) tell({ kind: 'news', news: 'back' });

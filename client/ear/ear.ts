@@ -40,9 +40,10 @@ export type Heard =
 /**
  * silent: the microphone has given nothing but zeros for a while, as a muted one does; it listens on. back: the page
  * was out of sight, heard nothing meanwhile, and listens again. rests: it heard silence and waits for a press. ownAgain:
- * the browser's recogniser is of no use here, and ours hears on.
+ * the browser's recogniser is of no use here, and ours hears on. modelGone: the model that was chosen did not come, and
+ * ours hear on.
  */
-export type EarNews = 'silent' | 'back' | 'rests' | 'ownAgain';
+export type EarNews = 'silent' | 'back' | 'rests' | 'ownAgain' | 'modelGone';
 
 /** An engine failed and another hears on. */
 export interface EngineChanged {

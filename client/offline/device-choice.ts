@@ -24,6 +24,28 @@ export function createDeviceChoice<Choice extends string>(
   };
 }
 
+/** One text of this device's, '' until there is one. */
+export function createDeviceText(name: string): DeviceChoice<string> {
+  const key = `gloveside: ${name}`;
+  let text = stored(key) ?? '';
+  return {
+    read: () => text,
+    choose: (next) => {
+      text = next;
+      keep(key, next);
+    },
+  };
+}
+
+/** A private window may refuse: the page goes on with it all the same. */
+function keep(key: string, value: string): void {
+  try {
+    localStorage.setItem(key, value);
+  } catch (error) {
+    console.error(error);
+  }
+}
+
 function stored(key: string): string | null {
   try {
     return localStorage.getItem(key);

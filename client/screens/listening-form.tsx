@@ -10,6 +10,9 @@ export interface ListeningFormProps {
   readonly choose: (wish: EngineWish) => void;
   readonly ear: () => EarChoice;
   readonly chooseEar: (choice: EarChoice) => void;
+  /** The speech model's name on the hub. */
+  readonly model: () => string;
+  readonly chooseModel: (name: string) => void;
 }
 
 /** What listens: left to the device, or chosen. */
@@ -45,7 +48,7 @@ export function ListeningForm(props: ListeningFormProps) {
 }
 
 /** Whose ear, and where what is said goes by it: said plainly, as a voice that was sent cannot be called back. */
-function EarForm({ ear, chooseEar }: Pick<ListeningFormProps, 'ear' | 'chooseEar'>) {
+function EarForm({ ear, chooseEar, model, chooseModel }: Omit<ListeningFormProps, 'use'>) {
   const [chosen, setChosen] = useState(ear);
   const press = (next: EarChoice): void => {
     chooseEar(next);
@@ -66,6 +69,15 @@ function EarForm({ ear, chooseEar }: Pick<ListeningFormProps, 'ear' | 'chooseEar
           </button>
         ))}
       </div>
+      {chosen === 'ownWithModel' && (
+        <input
+          data-testid="ear-model"
+          aria-label="Its name on the hub"
+          placeholder="organisation/model"
+          value={model()}
+          onChange={({ currentTarget }) => chooseModel(currentTarget.value.trim())}
+        />
+      )}
       <p data-testid="ear-choice">{EAR_CHOICE_SENTENCES[chosen]} It counts from the next press.</p>
     </>
   );

@@ -103,6 +103,8 @@ export const sayEngineChanged = (to: EngineAlone): string => ENGINE_WORDS[to];
 
 const NEWS_WORDS: Record<EarNews, string> = {
   silent: 'No sound comes from the microphone. Is it muted? I keep listening.',
+  modelGone:
+    'The speech model did not come. My own ears listen. Check its name and the connection, then press again.',
   rests:
     'I wait. Press and speak. The browser’s ear beeps each time it opens, so it opens once for each press.',
   ownAgain: 'The browser’s ear does not answer. My own listens now. What you said is kept.',
@@ -114,6 +116,7 @@ export const sayEarNews = (news: EarNews): string => NEWS_WORDS[news];
 
 export const EAR_CHOICE_WORDS: Record<EarChoice, string> = {
   own: 'my own ears',
+  ownWithModel: 'a model of your choice',
   browserOnDevice: 'the browser’s, on this device',
   browserAnywhere: 'the browser’s, online',
 };
@@ -121,6 +124,8 @@ export const EAR_CHOICE_WORDS: Record<EarChoice, string> = {
 /** What each means for whoever speaks. */
 export const EAR_CHOICE_SENTENCES: Record<EarChoice, string> = {
   own: 'Your voice stays on this device.',
+  ownWithModel:
+    'Your voice stays on this device. The model is fetched from the hub once; it hears any word, and numbers beside a fan worse than my own ears.',
   browserOnDevice:
     'Your voice stays on this device. Where the browser cannot hear without its maker’s servers, my own ears listen.',
   browserAnywhere:

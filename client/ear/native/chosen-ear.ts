@@ -3,8 +3,11 @@ import type { KnownNames } from '../../../core/language/known-names.ts';
 import type { Ear, EarOpening, Heard } from '../ear.ts';
 import type { NativeEar } from './native-ear.ts';
 
-/** Whose ear: ours, or the browser's, on this device only or wherever its maker has it. */
-export const EAR_CHOICES = ['own', 'browserOnDevice', 'browserAnywhere'] as const;
+/**
+ * Whose ear: ours; ours with a model that was chosen from the hub; or the browser's, on this device only or wherever its
+ * maker has it.
+ */
+export const EAR_CHOICES = ['own', 'ownWithModel', 'browserOnDevice', 'browserAnywhere'] as const;
 export type EarChoice = (typeof EAR_CHOICES)[number];
 
 export interface ChosenEarPorts {
@@ -24,6 +27,8 @@ export function createChosenEar(ports: ChosenEarPorts): Ear {
   return new ChosenEar(ports);
 }
 
+const OWN: ReadonlySet<EarChoice> = new Set(['own', 'ownWithModel']);
+
 class ChosenEar implements Ear {
   readonly #ports: ChosenEarPorts;
   #report: (heard: Heard) => void = () => undefined;
@@ -41,7 +46,7 @@ class ChosenEar implements Ear {
   async open(): Promise<EarOpening> {
     const { own, openNative } = this.#ports;
     await this.#takeUpChoice();
-    if (this.#chosen === 'own' || this.#useless) return own.open();
+    if (OWN.has(this.#chosen) || this.#useless) return own.open();
     own.close();
     this.#native ??= await openNative(this.#chosen, () => void this.#turnToOwn());
     if (this.#native === null) return this.#openOwnInstead();

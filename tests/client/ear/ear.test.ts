@@ -40,6 +40,7 @@ async function openEar() {
     onDigitalSilence: (report) => {
       onSilence = report;
     },
+    onNews: () => undefined,
   });
   const reports: Heard[] = [];
   ear.onHeard((one) => reports.push(one));
