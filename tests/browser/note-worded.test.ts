@@ -29,7 +29,8 @@ async function suction(page: Page): Promise<string> {
 it('words the note at the finish, and shows the same after a reload', async () => {
   const folder = await createScratchFolder();
   const server = await startPageServer({ data: `${folder.path}/data` });
-  const { page, close } = await openBrowser({ profile: `${folder.path}/profile` });
+  const browser = await openBrowser({ profile: `${folder.path}/profile` });
+  const { page } = browser;
   await openVisitPage(page, server.address);
   for (const words of SAID) await typeWords(page, words);
   await replyHas(page, 38);
@@ -49,7 +50,7 @@ it('words the note at the finish, and shows the same after a reload', async () =
   const { passages = [] } = worded?.event.type === 'noteWorded' ? worded.event : {};
   expect(passages.length).toBeGreaterThan(3);
   for (const { text } of passages) expect(first).toContain(text);
-  await close();
+  await browser.close();
   await server.stop();
   await folder.discard();
 });
