@@ -290,6 +290,22 @@ describe('the guard', () => {
     },
   );
 
+  it('lets nothing leave out that a reading is within its range, where its target is not met', () => {
+    const inBand: Known = {
+      ...SUPERHEAT_ON,
+      measured: 8,
+      value: 2,
+      direction: 'under',
+      low: 7,
+      high: 13,
+    };
+    expect(verdictSaid(inBand).text).toContain('within the usual range');
+    expect(guard('Superheat reads 8 °F. It should be about 10 °F.', inBand)).toMatchObject({
+      why: 'missingWord',
+      at: 'within',
+    });
+  });
+
   it('was tried with at least sixty wrong sentences', () => {
     expect(WRONG.flatMap(([, all]) => all).length).toBeGreaterThanOrEqual(60);
   });

@@ -32,6 +32,8 @@ export interface Claims {
   readonly onTarget: 'required' | 'allowed' | 'forbidden';
   /** "Should", without which a target sounds like a reading. */
   readonly mustSayShould: 'always' | 'withEnds' | 'never';
+  /** Words without which it says less than it must: "reads 8, should be about 10" sounds as if it were off. */
+  readonly mustSay: readonly string[];
   /** Rows that have nothing in a column. */
   readonly blank: Record<'before' | 'after', readonly Pick<BeforeAfterRow, 'about' | 'place'>[]>;
   /** Words beyond the glue that are true of this verdict: a blank, "the same", "before" as a heading. */
@@ -138,6 +140,7 @@ function claims(given: Partial<Claims> & Pick<Claims, 'slots'>): Claims {
     onTarget: 'forbidden',
     mustSayShould: 'never',
     ownWords: [],
+    mustSay: [],
     blank: { before: [], after: [] },
     ...given,
     names: [...own, ...(given.names ?? [])],
@@ -208,6 +211,7 @@ function compareClaims(known: Answers['compare']): Claims {
     requiredNames: [about],
     mustSayShould: 'withEnds',
     ownWords: isInBand(known) ? ['within', 'usual', 'range'] : [],
+    mustSay: isInBand(known) && !on ? ['within', 'range'] : [],
     onTarget: on ? 'required' : alongside?.direction === 'on' ? 'allowed' : 'forbidden',
   });
 }

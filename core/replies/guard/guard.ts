@@ -169,6 +169,8 @@ function missingWordFault(all: readonly Token[], claims: Claims): Guarded | null
   if (needsShould(all, claims) && !saysShould(words)) {
     return rejected('missingName', 'should');
   }
+  const unsaid = claims.mustSay.find((word) => !words.includes(word));
+  if (unsaid !== undefined) return rejected('missingWord', unsaid);
   const onTarget = words.some(
     (word, index) => word === 'on' && ['target', 'it'].includes(words[index + 1] ?? ''),
   );

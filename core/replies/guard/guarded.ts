@@ -7,6 +7,7 @@ export type Rejection =
   | 'unknownWord'
   | 'foreignName'
   | 'missingName'
+  | 'missingWord'
   | 'foreignNumber'
   | 'missingNumber'
   | 'foreignStatement'

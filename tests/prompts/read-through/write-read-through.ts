@@ -32,7 +32,7 @@ const journeys = readJourneys();
 const text = `# What the phrasing model says, beside the template
 
 Written by \`npm run phrasing:read\` from the visits in \`tests/journeys\`, with the model in \`prompts/model\`. Where
-both are alike the model had no sentence that passed, or wrote the template's own.
+both are alike the model had no sentence that passed, or wrote the template's own. The first of two is the template.
 
 ## ${REPLIES} replies
 
