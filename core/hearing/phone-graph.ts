@@ -118,12 +118,24 @@ class GraphBuilder {
       case 'choice':
         return this.#choice(expansion.options, end);
       case 'optional':
-        return this.#choice([{ expansion: expansion.expansion, weight: 1 }, SAID_NOT], end);
+        return this.#choice(
+          [
+            { expansion: expansion.expansion, weight: this.#weightOf(expansion.expansion) },
+            SAID_NOT,
+          ],
+          end,
+        );
       case 'repeat':
         return this.#repeat(expansion.expansion, expansion.least, end);
       case 'never':
         return null;
     }
+  }
+
+  /** A rule that may follow itself is many sentences in one breath. */
+  #weightOf(expansion: Expansion): number {
+    const isAgain = expansion.kind === 'reference' && this.#open.has(expansion.rule);
+    return isAgain ? ANOTHER_SENTENCE : 1;
   }
 
   #reference(rule: string, end: number): number {
@@ -193,6 +205,12 @@ class GraphBuilder {
     if (to !== null && logWeight > -Infinity) this.#drafts[from]?.skips.push({ to, logWeight });
   }
 }
+
+/**
+ * By 3 nats: what a fan says before a reading was heard as a sentence of its own ("no ambient eighty eight" as half as
+ * likely as "ambient eighty eight"); of 200 sentences at 5 dB, a quarter of them two in one breath, one more was right.
+ */
+const ANOTHER_SENTENCE = Math.exp(-3);
 
 const SAID_NOT = { expansion: { kind: 'sequence', parts: [] }, weight: 1 } as const;
 

@@ -58,7 +58,7 @@ function phonesOf(rows: Float32Array): readonly string[] {
     .map((column) => PHONES[column - 1] ?? '?');
 }
 
-describe('the acoustic model', () => {
+describe('the acoustic model', { timeout: 30_000 }, () => {
   it('names the phones that the pronunciations are made of', async () => {
     expect((await readDescription()).phones.slice(1)).toEqual(PHONES);
   });

@@ -16,7 +16,7 @@ beforeAll(async () => {
   sentences = await sample(7);
 });
 
-describe('the sentences that the recipe has spoken', () => {
+describe('the sentences that the recipe has spoken', { timeout: 30_000 }, () => {
   it('are of every kind', () => {
     const kinds = new Set(sentences.map(({ kind }) => kind));
     expect([...kinds].sort()).toEqual(
