@@ -8,7 +8,7 @@ import { type OpenBrowser, openBrowser } from './chromium.ts';
 import { type PageServer, startPageServer } from './page-server.ts';
 import { giveSynthesiser, listOf } from './scripted-synthesiser.ts';
 import { giveMicrophone, playSound, pressToTalk, speak, untilListening } from './spoken-page.ts';
-import { openVisitPage, readRecords, readingsOf, sheetShows } from './visit-page.ts';
+import { openVisitPage, sheetShows } from './visit-page.ts';
 
 /** 10 dB above a fan, a second of it before and two after. */
 function besideAFan(sentence: string, voice: Voice): Buffer {
@@ -43,7 +43,15 @@ describe('the page’s trained ear', () => {
     await folder.discard();
   });
 
-  const readings = async () => readingsOf(await readRecords(browser.page));
+  /** The reading is on the sheet, after a yes where the page asked for one, and the page listens again. */
+  async function confirmed(row: string, value: number): Promise<void> {
+    const { page } = browser;
+    const reply = page.getByTestId('reply').filter({ hasText: new RegExp(`\\b${value}\\b`) });
+    await reply.waitFor();
+    if (/\?/.test(await reply.innerText())) await page.getByTestId('keep-it').click();
+    await sheetShows(page, row, value);
+    await untilListening(page);
+  }
 
   async function choose(ear: 'embedded' | 'neural' | 'automatic'): Promise<void> {
     await browser.page.getByTestId('tab-visit').click();
@@ -67,8 +75,10 @@ describe('the page’s trained ear', () => {
     await pressToTalk(page);
     await playSound(page, besideAFan('ambient eighty eight', 'slt'));
     // The spare ear may turn the sentence down, or make another of it ("fan failed").
-    await page.locator('[data-testid=notice], [data-testid=reply][data-number="1"]').waitFor();
-    expect([await listens(), await readings()]).toEqual([ear, hears ? [88] : []]);
+    const answer = page.locator('[data-testid=notice], [data-testid=reply][data-number="1"]');
+    await answer.first().waitFor();
+    // Heard alone it may be asked about before it is kept.
+    expect([await listens(), /\b88\b/.test(await answer.last().innerText())]).toEqual([ear, hears]);
   });
 
   it('shows the words as they come and keeps three readings in a row, said beside a fan', async () => {
@@ -78,14 +88,11 @@ describe('the page’s trained ear', () => {
     const shown = page.locator(whileListening).filter({ hasText: 'suction' }).waitFor();
     await playSound(page, besideAFan('suction fourteen', 'slt'));
     await shown;
-    await sheetShows(page, 'suctionPressure', 14);
-    await untilListening(page);
+    await confirmed('suctionPressure', 14);
     await playSound(page, besideAFan('box thirty six', 'rms'));
-    await sheetShows(page, 'boxTemp', 36);
-    await untilListening(page);
+    await confirmed('boxTemp', 36);
     await playSound(page, besideAFan('head one ninety two', 'slt'));
-    await sheetShows(page, 'headPressure', 192);
-    expect(await readings()).toEqual([14, 36, 192]);
+    await confirmed('headPressure', 192);
   });
 
   it('hears without a network after one load, chosen by what the device affords', async () => {
@@ -96,15 +103,15 @@ describe('the page’s trained ear', () => {
     await page.getByTestId('field').waitFor();
     await pressToTalk(page);
     expect(['both', 'neural']).toContain(await listens());
-    expect(await speak(page, 'box forty four')).toBe('Box 44.');
+    expect(await speak(page, 'box forty four')).toMatch(/^Box 44/);
   });
 
   it('loses no sentence when its worker crashes: the spare ear hears it, and the voice says so', async () => {
     const { page } = browser;
     await choose('neural');
     await pressToTalk(page);
-    expect(await speak(page, 'box forty four')).toBe('Box 44.');
-    await untilListening(page);
+    expect(await speak(page, 'box forty four')).toMatch(/^Box 44/);
+    await confirmed('boxTemp', 44);
     const worker = page.workers().find((each) => each.url().includes('neural.worker'));
     expect(worker).toBeDefined();
     await worker?.evaluate(() => {
@@ -112,11 +119,10 @@ describe('the page’s trained ear', () => {
         throw new Error('as if out of memory');
       });
     });
-    expect(await speak(page, 'head one ninety two')).toBe('Head 192.');
-    expect((await listOf(page, 'said')).join(' ')).toContain(
-      `${sayEngineChanged('embedded')} Head 192.`,
-    );
+    expect(await speak(page, 'head one ninety two')).toMatch(/^Head 192/);
+    await confirmed('headPressure', 192);
+    const said = (await listOf(page, 'said')).join(' ');
+    expect(said).toContain(`${sayEngineChanged('embedded')} Head 192`);
     expect(await listens()).toBe('embedded');
-    expect(await readings()).toEqual([44, 192]);
   });
 });
