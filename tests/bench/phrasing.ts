@@ -44,6 +44,8 @@ export async function benchPhrasingInChromium(): Promise<PhrasingFigures> {
     const script = server.files.find((file) => /\/phraser\.worker-.*\.js$/.test(file));
     if (script === undefined) throw new Error('the built page has no phraser: npm run build');
     await browser.page.goto(`${server.address}/icon.svg`);
+    // tsx names functions by a helper of its own, which the page does not have.
+    await browser.page.evaluate('globalThis.__name = (named) => named');
     const { loadMs, times } = await browser.page.evaluate(inWorker, { script, verdicts: VERDICTS });
     return { loadMs, ...spread(times) };
   } finally {
