@@ -59,7 +59,9 @@ export function chooseUnderstanding(
   );
   const [chosen, ...others] = considered.filter(({ repeated }) => repeated === null);
   if (chosen === undefined) return { chosen: null, considered };
-  const best = others.reduce((so, each) => (each.confidence > so.confidence ? each : so), chosen);
+  const isTold = considered.some(({ confidence }) => confidence > 0);
+  const chance = (each: Candidate): number => (isTold ? each.confidence : untoldChance(each));
+  const best = others.reduce((so, each) => (chance(each) > chance(so) ? each : so), chosen);
   return { chosen: best, because: reasonFor(best, considered), considered };
 }
 
@@ -87,6 +89,11 @@ function addedUp(candidates: readonly Candidate[]): readonly Candidate[] {
 
 const priorOf = ({ repeated, openNumbers, unreadWords }: Candidate): number =>
   repeated === null ? OPEN_NUMBER ** openNumbers * UNREAD_WORD ** unreadWords : 0;
+
+/** How much less likely each next alternative is where the recogniser says no more than their order. Ours. */
+const NEXT_UNTOLD = 0.5;
+
+const untoldChance = (each: Candidate): number => priorOf(each) * NEXT_UNTOLD ** each.rank;
 
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
 

@@ -56,6 +56,20 @@ describe('the choice among what a recogniser offers', () => {
     ]);
   });
 
+  it('goes by what can be where the recogniser tells no more than an order', () => {
+    const untold = (...words: readonly string[]) =>
+      chooseUnderstanding(
+        words.map((each) => ({ words: each, confidence: 0 })),
+        EMPTY_CONTEXT,
+        [],
+      ).chosen;
+    expect(untold('suction nine hundred', 'suction nineteen')).toMatchObject({
+      rank: 1,
+      confidence: 0,
+    });
+    expect(untold('suction fifteen', 'suction fifty')?.rank).toBe(0);
+  });
+
   it('prefers words that are read to words that are not', () => {
     expect(choose(['the con denser is plugged', 'the condenser is plugged'])).toEqual([
       'the condenser is plugged',
