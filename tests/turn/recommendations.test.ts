@@ -106,16 +106,14 @@ const CASES: readonly (readonly [string, string, string, string])[] = [
 ];
 
 describe('a recommendation', () => {
-  it.each(CASES)(
-    'is said back with its day and stands in the note: %s',
-    (said, reply, line, office) => {
-      const turn = say(said);
-      expect(turn.reply.text).toBe(reply);
-      expect(turn.reply.spoken).toBe(reply);
-      expect(noted(turn)).toEqual([line]);
-      expect(toldTheOffice(turn)).toContain(office);
-    },
-  );
+  it.each(CASES)('is said back with its day and stands in the note: %s', (...row) => {
+    const [said, reply, line, office] = row;
+    const turn = say(said);
+    expect(turn.reply.text).toBe(reply);
+    expect(turn.reply.spoken).toBe(reply);
+    expect(noted(turn)).toEqual([line]);
+    expect(toldTheOffice(turn)).toContain(office);
+  });
 
   it('is counted from the day it is where it was said, by UTC where that was not kept', () => {
     const said = 'come back tomorrow';
