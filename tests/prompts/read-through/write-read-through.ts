@@ -65,7 +65,7 @@ async function replies(phraser: Phraser): Promise<readonly string[]> {
     const phrasing = await phraser.phrase(verdict, index % 3 === 2 ? 'reason' : 'short');
     const said = phraseOr(template, phrasing, verdict);
     rows.push(
-      `${index + 1}. *${asked || '(a timer rings)'}*\n   - ${template.text}\n   - ${said.text}`,
+      `${index + 1}. *${asked || '(a timer rings)'}*\n    - ${template.text}\n    - ${said.text}`,
     );
   }
   return rows;
