@@ -23,7 +23,7 @@ describe('the README', { timeout: 60_000 }, () => {
       .parse(JSON.parse(manifest));
     for (const file of ['README.md', 'DEVELOPERS.md']) {
       const text = await readFile(new URL(file, README), 'utf8');
-      const named = [...text.matchAll(/npm run (?:--silent )?([a-z]+)/g)].map(
+      const named = [...text.matchAll(/npm run (?:--silent )?([a-z]+(?::[a-z]+)*)/g)].map(
         ([, name]) => name ?? '',
       );
       expect(named.filter((name) => !(name in scripts))).toEqual([]);
