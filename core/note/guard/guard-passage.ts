@@ -84,6 +84,8 @@ const ODD = [
   /(?:looked|got there|unit over|unit itself) , (?!\{found\})/,
   /(?:^| )(?:a|about|and|as|at|because|by|from|if|is|of|our|should|the|was|we|with) \./,
   / inside .* in the box | in the box .* inside /,
+  // "It came from dirt on the coil": the note starts so, with nothing said yet that came from anything.
+  /^it (?:most likely )?came from /,
 ];
 
 function markFault(reading: string): GuardedPassage | null {

@@ -18,6 +18,10 @@ export const WRONG: Readonly<Record<string, readonly (readonly [PassageName, str
     ['maybe', 'if that is so, it matters. that means {effect}.'],
     ['maybe', 'it matters, as {effect}.'],
   ],
+  'a note that starts with what was not named yet': [
+    ['likelySeen', 'it most likely came from {cause}. we saw that {found}.'],
+    ['toldSeen', 'it came from {cause}. we saw that {found}.'],
+  ],
   'a found cause told as likely': [
     ['told', 'you called us about {complaint}. the likely cause was {cause}.'],
     ['told', 'you called us about {complaint}. it most likely came from {cause}.'],
