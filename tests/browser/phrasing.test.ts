@@ -23,7 +23,9 @@ describe('the page and the phrasing model', () => {
     server = await startPageServer({ data: `${folder.path}/data` });
     browser = await openBrowser({ profile: `${folder.path}/profile` });
     fetched = [];
-    browser.context.on('request', (request) => fetched.push(request.url()));
+    browser.context.on('request', (request) => {
+      if (request.serviceWorker() === null) fetched.push(request.url()); // what the page itself asks for
+    });
   });
 
   afterEach(async () => {
@@ -95,5 +97,6 @@ describe('the page and the phrasing model', () => {
     expect(fetched.filter((url) => url.includes('/phrasing/') || url.includes('phraser'))).toEqual(
       [],
     );
+    expect(phrasers()).toBe(0);
   });
 });
