@@ -1,18 +1,26 @@
 import type { Context } from './context.ts';
 import { parse } from './parse.ts';
+import type { Meaning } from './rule.ts';
 import { FILLERS } from './talk.ts';
 import { tokenise } from './tokenise.ts';
 
+/** What was said of other things, or of what might be. */
+export const isOfTalk = (meaning: Meaning): boolean =>
+  meaning.supposed === true || Object.keys(meaning).length === 0;
+
 /**
  * Whether a sentence that meant nothing was not for us: most of its words are declared talk, or carry nothing. Of
- * "crates stood against every housing until it holds" only the end is talk: that was not understood, and is asked for again.
+ * "crates stood against every housing until it holds" only the end is talk, and "no voltage at the heater" has none:
+ * those were not understood, and are asked for again.
  */
 export function isTalk(text: string, context: Context): boolean {
   const { items, unclaimed } = parse(text, context);
+  const talk = items.filter(({ meaning }) => isOfTalk(meaning));
   const words = tokenise(text).map((token, at) => ({ token, at }));
   const passed = words.filter(
     ({ token, at }) =>
-      FILLERS.has(token.text) || items.some(({ start, end }) => start <= at && at < end),
+      FILLERS.has(token.text) || talk.some(({ start, end }) => start <= at && at < end),
   );
-  return unclaimed.length === 0 && passed.length > words.length / 2;
+  const least = talk.length > 0 ? Math.floor(words.length / 2) + 1 : Math.max(words.length, 1);
+  return unclaimed.length === 0 && passed.length >= least;
 }

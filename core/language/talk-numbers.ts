@@ -1,8 +1,9 @@
 import { Matcher } from '../grammar/match.ts';
 import type { Context } from './context.ts';
+import { isOfTalk } from './is-talk.ts';
 import { GRAMMAR, parse } from './parse.ts';
 import { SIGNED_NUMBER } from './numbers.ts';
-import type { Meaning, Span } from './rule.ts';
+import type { Span } from './rule.ts';
 import { signedIn } from './slots.ts';
 import { tokenise } from './tokenise.ts';
 
@@ -15,9 +16,6 @@ export interface TalkNumber {
 
 /** "The 4th" is a place in a row, and "no one" nobody. */
 const ORDINAL_ENDS: ReadonlySet<string> = new Set(['st', 'nd', 'rd', 'th']);
-const isTalk = (meaning: Meaning): boolean =>
-  meaning.supposed === true || Object.keys(meaning).length === 0;
-
 const NUMBER = GRAMMAR.compile(SIGNED_NUMBER);
 
 /**
@@ -26,7 +24,7 @@ const NUMBER = GRAMMAR.compile(SIGNED_NUMBER);
  */
 export function talkNumbers(text: string, context: Context): readonly TalkNumber[] {
   const { items, counted } = parse(text, context);
-  const talk = items.filter(({ meaning }) => isTalk(meaning));
+  const talk = items.filter(({ meaning }) => isOfTalk(meaning));
   const spans = [...talk.map(({ start, end }) => ({ from: start, to: end })), ...counted];
   const tokens = tokenise(text);
   const matcher = new Matcher(GRAMMAR, tokens);
