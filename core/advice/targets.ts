@@ -142,13 +142,14 @@ function meteredAir(metering: MeteringId, state: VisitState): Found<Metered> {
 
 /** A fixed restriction holds no superheat: it floats with load and head, so there is none to aim at. */
 function superheatWanted(state: VisitState): Found<Aimpoint> {
+  const isFreezer = state.unit.freezer;
   return andThen(both(steadyEquipment(state), meteringOf(state)), ([equipment, metering]) =>
     metering === 'capTube' || metering === 'orifice'
       ? FLOATS
       : isPullingDown(state)
         ? PULLING_DOWN
         : aimpoint(
-            calculated(superheatTarget({ equipment }), superheatTargetFormula, state),
+            calculated(superheatTarget({ equipment, isFreezer }), superheatTargetFormula, state),
             'table',
           ),
   );

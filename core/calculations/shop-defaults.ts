@@ -106,13 +106,16 @@ const LOW_SUPERHEAT: Basis = {
   bandSource: 'that page’s band is 3 to 12 °F for all; 3 to 8 chosen here',
 };
 
+/** Of any kind that keeps things frozen. */
+export const LOW_TEMPERATURE_SUPERHEAT: Default = band([3, 5, 8], LOW_SUPERHEAT);
+
 /** At the evaporator outlet, near the box’s design temperature, with an expansion valve. */
 export const SUPERHEAT_TARGETS: DefaultTable = {
   reachIn: band([6, 10, 12], MEDIUM_SUPERHEAT),
   prepTable: band([6, 10, 12], MEDIUM_SUPERHEAT),
   displayCase: band([6, 10, 12], MEDIUM_SUPERHEAT),
   walkInCooler: band([6, 10, 12], MEDIUM_SUPERHEAT),
-  walkInFreezer: band([3, 5, 8], LOW_SUPERHEAT),
+  walkInFreezer: LOW_TEMPERATURE_SUPERHEAT,
   // Of a coil that it says nothing about: a cooler's and a freezer's are 5 °F apart.
   remoteCondensingUnit: null,
   iceMachine: null,

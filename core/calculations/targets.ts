@@ -9,6 +9,7 @@ import {
   DESIGN_SPLITS,
   DESIGN_TEMPERATURE_DIFFERENCES,
   SUBCOOLING_TARGET,
+  LOW_TEMPERATURE_SUPERHEAT,
   SUPERHEAT_TARGETS,
 } from './shop-defaults.ts';
 import type { Band, Default, DefaultTable } from './shop-defaults.ts';
@@ -96,8 +97,10 @@ export function evaporatingTarget(
 /** At the evaporator outlet with an expansion valve; a fixed restriction has none: its superheat floats. */
 export function superheatTarget(input: {
   readonly equipment: EquipmentId;
+  readonly isFreezer?: boolean;
 }): Calculated<Target<TemperatureDifference>> {
-  return byClass(SUPERHEAT_TARGETS[input.equipment]);
+  const byKind = SUPERHEAT_TARGETS[input.equipment];
+  return byClass(byKind !== null && input.isFreezer ? LOW_TEMPERATURE_SUPERHEAT : byKind);
 }
 
 /** Leaving a forced-air condenser. */

@@ -3,17 +3,21 @@ import type { QuantityId } from '../terms/quantities.ts';
 import type { ChargeDoubtId, ValveKindId } from '../terms/procedures.ts';
 import { amountIn, measured } from './measure.ts';
 import { heardRule, type Means, type Rule, rule } from './rule.ts';
-import { equipmentId, meteringId, numberIn, refrigerantId, sightGlassId, tagsIn } from './slots.ts';
+import {
+  equipmentFact,
+  meteringId,
+  numberIn,
+  refrigerantId,
+  sightGlassId,
+  tagsIn,
+} from './slots.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
 import { EVERYDAY } from './unit-description.ts';
 import type { Fact, NameplateItem } from './utterance.ts';
 
 const equipment: Means = (tags, frame) => {
-  const value = equipmentId(tags['equipment']);
-  if (value === null) return null;
-  const doors = numberIn(tagsIn(tags['doors'])?.['number']);
-  const counted = doors === null ? {} : { doors };
-  return { facts: [{ fact: 'equipment', value, ...counted, words: frame.wordsOf(frame.span) }] };
+  const fact = equipmentFact(tags, frame.wordsOf(frame.span));
+  return fact && { facts: [fact] };
 };
 
 /** "it's thirty two" is a temperature until something says that a refrigerant is meant. */
@@ -131,8 +135,19 @@ const siteByName: Means = (tags, frame) => {
   const [fact] = found?.facts ?? [];
   const value = fact?.fact === 'site' ? fact.value : '';
   const words = value.split(/\s+/);
-  const isName = words.length >= 2 && words.length <= 6 && !NO_NAME.test(value);
+  const least = OWNED.test(value) ? 1 : 2;
+  const isName = words.length >= least && words.length <= 6 && !NO_NAME.test(value);
   return isName ? found : null;
+};
+
+/** "Luigi's" is a name by itself. */
+const OWNED = /\w's$/i;
+
+/** "Ice machine at Blue Heron Hotel". */
+const equipmentAtSite: Means = (tags, frame) => {
+  const site = siteByName(tags, frame)?.facts ?? [];
+  const kind = equipment(tags, frame)?.facts ?? [];
+  return site.length === 0 ? null : { facts: [...site, ...kind] };
 };
 
 const NO_NAME =
@@ -178,9 +193,13 @@ export const FACT_RULES: readonly Rule[] = [
     chargeDoubt('unknown'),
     { examples: ['i do not know what gas is in it'] },
   ),
-  heardRule(`[(it is|~${IT_IS})] [a] <count:doors> (door|~doors) <equipment>`, equipment, {
-    examples: ['it is a two door reach in'],
-  }),
+  heardRule(
+    `[(it is|~${IT_IS})] [a] <count:doors> (door|~(doors|section)) (<equipment>|<doored>)`,
+    equipment,
+    {
+      examples: ['it is a two door reach in'],
+    },
+  ),
   heardRule('(it is a|it is an|~this is a|~this is the|~it is the) <equipment>', equipment, {
     examples: ['it is a walk in cooler'],
   }),
@@ -329,6 +348,11 @@ export const FACT_RULES: readonly Rule[] = [
     {
       examples: ['i am at harbor street deli'],
     },
+  ),
+  rule(
+    `[${IT_IS}] [(a|an|the|their|our)] [<count:doors> (door|doors)] <equipment> [(over|down|out|here)] at <clause>`,
+    equipmentAtSite,
+    { examples: ['ice machine at blue heron hotel'] },
   ),
   rule(
     '(unit name is|the unit is called|unit is called|call it|call this unit|call the unit|this unit is called|name the unit|label it) <rest>',

@@ -23,7 +23,12 @@ import { COUNT, MINUTES, NUMBER, SIGNED_NUMBER } from './numbers.ts';
 import { ORDINAL } from './ordinals.ts';
 import { UNIT } from './units.ts';
 import { CAUSE_NAMES } from './vocabulary/cause-names.ts';
-import { EQUIPMENT_NAMES, METERING_NAMES, SIGHT_GLASS_NAMES } from './vocabulary/fact-names.ts';
+import {
+  DOORED_NAMES,
+  EQUIPMENT_NAMES,
+  METERING_NAMES,
+  SIGHT_GLASS_NAMES,
+} from './vocabulary/fact-names.ts';
 import { PART_NAMES } from './vocabulary/part-names.ts';
 import { PLACE_NAMES } from './vocabulary/place-names.ts';
 import { DERIVED_NAMES, QUANTITY_NAMES } from './vocabulary/quantity-names.ts';
@@ -180,6 +185,7 @@ export const HOLES: Holes = {
   metering: namesNode('metering', METERING_NAMES),
   sightGlass: namesNode('sightGlass', SIGHT_GLASS_NAMES),
   equipment: namesNode('equipment', EQUIPMENT_NAMES),
+  doored: namesNode('equipment', DOORED_NAMES, 'doored'),
   cause: namesNode('cause', CAUSE_NAMES),
   /** What is wrong with what is in it; a part that is wrong is a finding. */
   charge: namesNode('cause', chargeCauses(), 'charge'),

@@ -12,6 +12,7 @@ import {
 import { DERIVED_QUANTITIES, QUANTITIES } from '../terms/quantities.ts';
 import { REFRIGERANTS, type RefrigerantId } from '../terms/refrigerants.ts';
 import type { Span } from './rule.ts';
+import type { Fact } from './utterance.ts';
 
 /** Reads an id out of a tag: tags are plain data, and only the tables say what an id is. */
 export function idIn<Table extends object>(
@@ -31,6 +32,21 @@ export const stateId = idIn(FINDING_STATES);
 export const workId = idIn(WORK_KINDS);
 export const causeId = idIn(CAUSES);
 export const equipmentId = idIn(EQUIPMENT);
+
+/** What kind of unit it is, how many doors it has, and whether the words call it a freezer. */
+export function equipmentFact(tags: Tags, words: string): Fact | null {
+  const value = equipmentId(tags['equipment']);
+  if (value === null) return null;
+  const doors = numberIn(tagsIn(tags['doors'])?.['number']);
+  const freezer = value !== 'walkInFreezer' && /\b(?:freezers?|frozen|ice cream)\b/i.test(words);
+  return {
+    fact: 'equipment',
+    value,
+    ...(doors === null ? {} : { doors }),
+    ...(freezer ? { freezer } : {}),
+    words,
+  };
+}
 export const meteringId = idIn(METERING_DEVICES);
 export const sightGlassId = idIn(SIGHT_GLASS_STATES);
 

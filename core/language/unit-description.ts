@@ -1,7 +1,7 @@
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import { amountIn, measured } from './measure.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
-import { equipmentId, meteringId, numberIn, refrigerantId, tagsIn } from './slots.ts';
+import { equipmentFact, meteringId, refrigerantId, tagsIn } from './slots.ts';
 import type { Fact } from './utterance.ts';
 
 /** Refrigerants whose figures are everyday temperatures: "walk in, thirty two" is a box at 32. */
@@ -11,12 +11,10 @@ export const EVERYDAY: readonly RefrigerantId[] = ['R-12', 'R-22', 'R-32', 'R-12
 const described: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
   const facts: Fact[] = [];
-  const equipment = equipmentId(tags['equipment']);
-  const doors = numberIn(tagsIn(tags['doors'])?.['number']);
+  const equipment = equipmentFact(tags, words);
   const refrigerant = refrigerantId(tags['refrigerant']);
   const metering = meteringId(tags['metering']);
-  const counted = doors === null ? {} : { doors };
-  if (equipment !== null) facts.push({ fact: 'equipment', value: equipment, ...counted, words });
+  if (equipment !== null) facts.push(equipment);
   if (refrigerant !== null) facts.push({ fact: 'refrigerant', value: refrigerant, words });
   if (metering !== null) facts.push({ fact: 'metering', value: metering, words });
   return { facts };
@@ -82,7 +80,7 @@ const namedBehindSite: Means = (tags, frame) => {
 
 const THIS =
   '(got|we got|i got|it is|this is|that is|we have|it is got|i am on|i have|i have got|working on|i am working on|i am looking at|looking at|this one is|unit is|the unit is|we are on|i am at|i am here at)';
-const A_UNIT = `[${THIS}] [(a|an|the|their|another)] [<count:doors> (door|doors)] <equipment> [(here|out here|up here|back here)]`;
+const A_UNIT = `[${THIS}] [(a|an|the|their|another)] (<count:doors> (door|doors|section) (<doored>|<equipment>)|<equipment>) [(here|out here|up here|back here)]`;
 const ON =
   '(on|with|using|charged with|that runs on|runs on|it runs on|which runs on|it is on|it is running|that is on|it uses|that uses|it has|that has|it takes|filled with)';
 const IS = '[(running|is|it is|that is|takes|has|refrigerant|refrigerant is|gas is)]';

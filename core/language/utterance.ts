@@ -71,7 +71,13 @@ export type Fact = { readonly words: string } & (
   | { readonly fact: 'valves'; readonly value: ValveKindId }
   /** What is in it is known to be mixed, or not known at all. */
   | { readonly fact: 'chargeDoubt'; readonly value: ChargeDoubtId }
-  | { readonly fact: 'equipment'; readonly value: EquipmentId; readonly doors?: number }
+  | {
+      readonly fact: 'equipment';
+      readonly value: EquipmentId;
+      readonly doors?: number;
+      /** It keeps things frozen, where the kind itself does not say so. */
+      readonly freezer?: true;
+    }
   | {
       readonly fact: 'nameplate';
       readonly item: NameplateItem;

@@ -1,6 +1,6 @@
 import type { NameplateItem } from '../language/utterance.ts';
 import { figureText, weightText } from '../replies/amounts.ts';
-import { CONDENSERS, EQUIPMENT, HEAD_CONTROLS, METERING_DEVICES } from '../terms/names.ts';
+import { CONDENSERS, equipmentName, HEAD_CONTROLS, METERING_DEVICES } from '../terms/names.ts';
 import { QUANTITIES, SETTINGS } from '../terms/quantities.ts';
 import type { Amount } from '../units/amount.ts';
 import type { VisitState } from '../visit/state.ts';
@@ -20,10 +20,10 @@ export function unitLines(state: VisitState): readonly string[] {
 }
 
 function kindLines({ unit }: VisitState): readonly string[] {
-  const { equipment, doors, metering, condenser, headControl } = unit;
+  const { equipment, freezer, doors, metering, condenser, headControl } = unit;
   const counted = doors === null ? '' : `${doors}-door `;
   const kind = [
-    ...(equipment === null ? [] : [`${counted}${EQUIPMENT[equipment]}`]),
+    ...(equipment === null ? [] : [`${counted}${equipmentName(equipment, freezer)}`]),
     ...(metering === null ? [] : [METERING_DEVICES[metering]]),
     ...(condenser === null ? [] : [CONDENSERS[condenser]]),
     ...(headControl === null ? [] : [HEAD_CONTROLS[headControl]]),

@@ -2,7 +2,7 @@ import type { Members } from '../advice/by-kind.ts';
 import type { Fact, NameplateItem } from '../language/utterance.ts';
 import {
   CONDENSERS,
-  EQUIPMENT,
+  equipmentName,
   FINDING_STATES,
   HEAD_CONTROLS,
   METERING_DEVICES,
@@ -125,10 +125,10 @@ const FACT_WORDED: FactWorded = {
   sightGlass: ({ value }) => plain(`sight glass ${SIGHT_GLASS_STATES[value]}`),
   condenser: ({ value }) => plain(CONDENSERS[value]),
   headControl: ({ value }) => plain(HEAD_CONTROLS[value]),
-  equipment: ({ value, doors }) =>
+  equipment: ({ value, doors, freezer = false }) =>
     doors === undefined
-      ? plain(EQUIPMENT[value])
-      : line`${EQUIPMENT[value]}, ${counted(doors, 'door')}`,
+      ? plain(equipmentName(value, freezer))
+      : line`${equipmentName(value, freezer)}, ${counted(doors, 'door')}`,
   nameplate: ({ item, value, unit, words }) =>
     line`nameplate ${NAMEPLATE_ITEMS[item]} ${poundsAndOunces({ value, unit, words }) ?? figure({ value, unit })}`,
   unit: ({ value }) => plain(`unit: ${value}`),

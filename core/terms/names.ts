@@ -175,6 +175,10 @@ export const EQUIPMENT = {
 } as const;
 export type EquipmentId = keyof typeof EQUIPMENT;
 
+/** "Display case freezer": a kind that may be either, and is one. */
+export const equipmentName = (id: EquipmentId, isFreezer: boolean): string =>
+  isFreezer ? `${EQUIPMENT[id]} freezer` : EQUIPMENT[id];
+
 export const METERING_DEVICES = {
   txv: 'thermostatic expansion valve',
   capTube: 'capillary tube',

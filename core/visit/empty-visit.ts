@@ -5,6 +5,7 @@ const NO_FACTS: UnitFacts = {
   refrigerant: null,
   metering: null,
   equipment: null,
+  freezer: false,
   doors: null,
   valves: null,
   cause: null,

@@ -21,7 +21,12 @@ export function applyFact(unit: UnitFacts, fact: Fact): UnitFacts {
     case 'headControl':
       return { ...unit, headControl: fact.value };
     case 'equipment':
-      return { ...unit, equipment: fact.value, doors: fact.doors ?? unit.doors };
+      return {
+        ...unit,
+        equipment: fact.value,
+        freezer: fact.freezer ?? false,
+        doors: fact.doors ?? unit.doors,
+      };
     case 'nameplate':
       return {
         ...unit,

@@ -88,6 +88,8 @@ export interface UnitFacts {
   readonly refrigerant: RefrigerantId | null;
   readonly metering: MeteringId | null;
   readonly equipment: EquipmentId | null;
+  /** A kind that may be either is known to be a freezer. */
+  readonly freezer: boolean;
   readonly doors: number | null;
   /** What the technician holds to be wrong. */
   readonly cause: CauseId | null;

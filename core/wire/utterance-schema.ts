@@ -64,6 +64,7 @@ export const factSchema = z.discriminatedUnion('fact', [
     fact: z.literal('equipment'),
     value: equipmentSchema,
     doors: z.number().exactOptional(),
+    freezer: z.literal(true).exactOptional(),
     words,
   }),
   z.strictObject({

@@ -207,3 +207,21 @@ describe('the hottest day', () => {
     expect(Math.abs(value - 172)).toBeLessThan(1);
   });
 });
+
+describe('superheat by what the box keeps', () => {
+  // hvacrschool.com, TD on refrigeration evaporators: medium temperature about 10 °F, low temperature about 5 °F.
+  it.each([
+    [false, 10],
+    [true, 5],
+  ])('of a reach-in (freezer: %s) is %d °F', (isFreezer, wanted) => {
+    const kind = {
+      fact: 'equipment',
+      value: 'reachIn',
+      ...(isFreezer ? { freezer: true } : {}),
+    } as const;
+    expect(target('superheat', unitIs(kind), is.metering('txv'))).toMatchObject({
+      answer: 'target',
+      value: near(wanted, 0.01),
+    });
+  });
+});

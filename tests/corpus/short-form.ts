@@ -54,7 +54,8 @@ const shortDoubt = (doubt: Doubt): string => `DOUBT ${shortReading(doubt)} (${do
 function shortFact(fact: Fact): string {
   if (fact.fact === 'nameplate') return join('nameplate', fact.item, fact.value, fact.unit);
   if (fact.fact !== 'equipment') return join(fact.fact, fact.value);
-  return join('equipment', fact.value, fact.doors === undefined ? '' : `doors=${fact.doors}`);
+  const doors = fact.doors === undefined ? '' : `doors=${fact.doors}`;
+  return join('equipment', fact.value, doors, fact.freezer ? 'freezer' : '');
 }
 
 function shortRecommendation({ do: kind, part, by, every, reason }: Recommendation): string {

@@ -5,8 +5,15 @@ import { CIRCUITS } from './circuits.ts';
 import { devicesOf } from './evidence.ts';
 
 /** The circuits of a kind of unit: none is known for an ice machine, whose sequence is a board's. */
-function circuitsOf({ unit: { equipment } }: VisitState): readonly Circuit[] {
-  return CIRCUITS.filter((circuit) => circuit.equipment.some((kind) => kind === equipment));
+/** A freezer's is built round its defrost timer. */
+function circuitsOf({ unit: { equipment, freezer } }: VisitState): readonly Circuit[] {
+  const circuits = CIRCUITS.filter(({ equipment: kinds }) =>
+    kinds.some((kind) => kind === equipment),
+  );
+  const defrosts = (circuit: Circuit): boolean => devicesOf(circuit).includes('defrostTimer');
+  return freezer
+    ? circuits.toSorted((one, other) => Number(defrosts(other)) - Number(defrosts(one)))
+    : circuits;
 }
 
 const METERED: ReadonlySet<QuantityId> = new Set<QuantityId>(['voltage', 'current', 'resistance']);

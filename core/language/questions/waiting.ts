@@ -82,7 +82,7 @@ export const WAITING_QUESTIONS: readonly Rule[] = [
     examples: ['how long to five hundred microns'],
   }),
   heardRule(
-    '(has it settled|~(can i|may i|should i|is it time (to|for)|is it ready (to|for)|ready to|when (can|should|do) i|am i ready to) [(take|read|get|do)] [(the|my)] after [(readings|numbers)] [(yet|now)])',
+    '(has it settled|~is it (done|settled|there) [(yet|now)]|~(can i|may i|should i|is it time (to|for)|is it ready (to|for)|ready to|when (can|should|do) i|am i ready to) [(take|read|get|do)] [(the|my)] after [(readings|numbers)] [(yet|now)])',
     () => ask({ ask: 'trend', about: null }),
     { examples: ['has it settled', 'can i take the after readings'] },
   ),

@@ -1,7 +1,13 @@
 import type { EquipmentId, MeteringId, SightGlassId } from '../../terms/names.ts';
 
 export const EQUIPMENT_NAMES: Record<EquipmentId, readonly string[]> = {
-  reachIn: ['reach in', '~reach in (cooler|fridge|refrigerator|freezer)', '~(upright|fridge)'],
+  reachIn: [
+    'reach in',
+    'reach in freezer',
+    '~reach in (cooler|fridge|refrigerator|unit|box)',
+    '~(upright|chest|under counter|undercounter|work top|worktop|back bar|bottle|milk) (cooler|fridge|refrigerator|freezer)',
+    '~(upright|fridge|chef base|undercounter|under counter unit)',
+  ],
   walkInCooler: ['walk in [cooler]', '~(walkin cooler|walk in box|walk in fridge)'],
   walkInFreezer: ['walk in freezer'],
   prepTable: [
@@ -12,7 +18,10 @@ export const EQUIPMENT_NAMES: Record<EquipmentId, readonly string[]> = {
   displayCase: [
     'display case',
     '~(open|glass door|glass front|refrigerated|pastry|meat|bakery|multi deck|grab and go) (display case|case|merchandiser|display)',
-    '~(display cooler|merchandiser|deli case|open case|glass door merchandiser|display)',
+    '~(display cooler|merchandiser|deli case|open case|glass door merchandiser|display|bakery case|meat case)',
+    '~(glass door|glass front|display) (cooler|freezer|fridge|refrigerator)',
+    '~(frozen food|ice cream) (case|display|freezer|cabinet)',
+    '~freezer case',
   ],
   iceMachine: [
     'ice machine',
@@ -46,4 +55,9 @@ export const SIGHT_GLASS_NAMES: Record<SightGlassId, readonly string[]> = {
     '~(bubbling|is flashing|flashing|bubbles|is showing bubbles|showing bubbles|shows bubbles|has a few bubbles|is full of bubbles|foaming|is foaming|has some bubbles)',
   ],
   empty: ['is empty', '~(empty|is dry|has nothing in it|shows nothing)'],
+};
+
+/** What only the count of its doors tells from a walk-in. */
+export const DOORED_NAMES: Partial<Record<EquipmentId, readonly string[]>> = {
+  reachIn: ['(freezer|cooler)', '~(fridge|refrigerator|unit|box|cabinet)'],
 };

@@ -81,7 +81,7 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
   lineOne: ['~(line|leg|phase|l) (one|1)'],
   lineTwo: ['~(line|leg|phase|l) (two|2)'],
   lineThree: ['~(line|leg|phase|l) (three|3)'],
-  defrostHeater: ['~defrost heater', '~defrost (heaters|element|elements)'],
+  defrostHeater: ['~defrost heater', '~defrost (heaters|element|elements)', '~(heater|heaters)'],
   doorHeater: ['~door heater', '~(door frame|frame|mullion|anti sweat) (heater|heaters)'],
   lineOneTwo: [
     'line one to line two',

@@ -247,3 +247,24 @@ describe('ohms with power off', () => {
     });
   });
 });
+
+describe('the circuit of a plug-in', () => {
+  const dead = [volts('lineSide', 115), volts('compressor', 0)];
+  const suspects = (isFreezer: boolean): readonly string[] => {
+    const kind = {
+      fact: 'equipment',
+      value: 'reachIn',
+      ...(isFreezer ? { freezer: true } : {}),
+    } as const;
+    const verdict = ask(NEXT, unitIs(kind), readings(...dead));
+    return verdict.kind === 'known' && verdict.answer === 'nextPlace'
+      ? verdict.suspects.map(({ of, mode }) => `${of} ${mode}`)
+      : [];
+  };
+
+  it('has a defrost timer in its path where it is a freezer', () => {
+    expect(suspects(true)).toContain('defrostTimer open');
+    expect(suspects(false)).not.toContain('defrostTimer open');
+    expect(suspects(false).length).toBeGreaterThan(0);
+  });
+});
