@@ -214,11 +214,8 @@ describe('superheat by what the box keeps', () => {
     [false, 10],
     [true, 5],
   ])('of a reach-in (freezer: %s) is %d °F', (isFreezer, wanted) => {
-    const kind = {
-      fact: 'equipment',
-      value: 'reachIn',
-      ...(isFreezer ? { freezer: true } : {}),
-    } as const;
+    const reachIn = { fact: 'equipment', value: 'reachIn' } as const;
+    const kind = isFreezer ? ({ ...reachIn, freezer: true } as const) : reachIn;
     expect(target('superheat', unitIs(kind), is.metering('txv'))).toMatchObject({
       answer: 'target',
       value: near(wanted, 0.01),

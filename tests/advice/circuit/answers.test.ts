@@ -251,11 +251,8 @@ describe('ohms with power off', () => {
 describe('the circuit of a plug-in', () => {
   const dead = [volts('lineSide', 115), volts('compressor', 0)];
   const suspects = (isFreezer: boolean): readonly string[] => {
-    const kind = {
-      fact: 'equipment',
-      value: 'reachIn',
-      ...(isFreezer ? { freezer: true } : {}),
-    } as const;
+    const reachIn = { fact: 'equipment', value: 'reachIn' } as const;
+    const kind = isFreezer ? ({ ...reachIn, freezer: true } as const) : reachIn;
     const verdict = ask(NEXT, unitIs(kind), readings(...dead));
     return verdict.kind === 'known' && verdict.answer === 'nextPlace'
       ? verdict.suspects.map(({ of, mode }) => `${of} ${mode}`)
