@@ -6,6 +6,8 @@ export interface HostPage {
   readonly wasTouched: () => boolean;
   /** False where the permissions policy `on-device-speech-recognition` forbids it. */
   readonly allowsOnDevice: () => boolean;
+  /** Whether it is a frame in a page of another origin. */
+  readonly isCrossOrigin: () => boolean;
   /** The language of the document's root, '' where it names none. */
   readonly language: () => string;
 }

@@ -36,12 +36,10 @@ export function installSpeechRecognition(
   target: object,
   SpeechRecognition: SpeechRecognitionClass,
 ): void {
-  for (const name of PREFIXED) Reflect.deleteProperty(target, name);
+  const secureOnly = { ...SECURE_ONLY, SpeechRecognition };
+  remove(target, [...PREFIXED, ...Object.keys(secureOnly)]);
   const secure = Reflect.get(target, 'isSecureContext') !== false;
-  const interfaces = {
-    ...ANYWHERE,
-    ...(secure ? { ...SECURE_ONLY, SpeechRecognition } : {}),
-  };
+  const interfaces = { ...ANYWHERE, ...(secure ? secureOnly : {}) };
   for (const [name, value] of Object.entries(interfaces)) {
     Object.defineProperty(target, name, {
       value,
@@ -50,4 +48,17 @@ export function installSpeechRecognition(
       configurable: true,
     });
   }
+  removeWhenGone(target, Object.keys(interfaces));
+}
+
+function remove(target: object, names: readonly string[]): void {
+  for (const name of names) Reflect.deleteProperty(target, name);
+}
+
+/** A browser takes its own from the window of a frame that was taken out; a page that may come back keeps them. */
+function removeWhenGone(target: object, names: readonly string[]): void {
+  if (!(target instanceof EventTarget)) return;
+  target.addEventListener('pagehide', (event) => {
+    if (Reflect.get(event, 'persisted') !== true) remove(target, names);
+  });
 }

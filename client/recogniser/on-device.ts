@@ -27,15 +27,13 @@ export async function availability(
 ): Promise<AvailabilityStatus> {
   const { langs, processLocally } = toOptions(given);
   checkActive(environment);
-  const wrong = langs.find((lang) => !isLanguageTag(lang));
-  if (wrong !== undefined) throw new DOMException(`${wrong} is no language tag`, 'SyntaxError');
+  checkTags(langs);
   return queued(environment, statusOf(environment, langs, processLocally));
 }
 
 /**
- * A malformed tag: the standard's text asks for a SyntaxError, the published tests and Chromium for false, which is
- * what install() answers for any language it has not. A download nobody asked for by a press: the text is silent,
- * the published tests and Chromium say NotAllowedError.
+ * Where the permissions policy forbids it, and for a download that nobody asked for by a press, the standard's text is
+ * silent: the published tests and Chromium say NotAllowedError.
  */
 export async function install(
   environment: RecogniserEnvironment,
@@ -43,6 +41,8 @@ export async function install(
 ): Promise<boolean> {
   const { langs } = toOptions(given);
   checkActive(environment);
+  checkTags(langs);
+  checkAllowed(environment);
   const status = statusOf(environment, langs, true);
   if (status === 'unavailable') return queued(environment, false);
   if (status === 'downloadable' && !environment.page.wasTouched()) {
@@ -84,6 +84,20 @@ function statusOf(
 
 function checkActive({ page }: RecogniserEnvironment): void {
   if (!page.isActive()) throw new DOMException('The page is gone.', 'InvalidStateError');
+}
+
+function checkTags(langs: readonly string[]): void {
+  const wrong = langs.find((lang) => !isLanguageTag(lang));
+  if (wrong !== undefined) throw new DOMException(`${wrong} is no language tag.`, 'SyntaxError');
+}
+
+function checkAllowed({ page }: RecogniserEnvironment): void {
+  if (page.allowsOnDevice()) return;
+  const whose = page.isCrossOrigin() ? 'of this cross-origin iframe' : 'of this page';
+  throw new DOMException(
+    `The permissions policy ${whose} forbids on-device-speech-recognition.`,
+    'NotAllowedError',
+  );
 }
 
 /** Answers come as tasks, not as microtasks: so does the standard ask. */

@@ -71,15 +71,18 @@ type Read =
   | { readonly kind: 'read'; readonly text: string }
   | { readonly kind: 'failed'; readonly message: string };
 
+/** A page that sets none has said nothing that it waits for: whatever is said to it matches nothing. */
+const NO_GRAMMAR = { text: '#JSGF V1.0; grammar none; public <none> = <VOID>;', weight: 1 };
+
 async function readGrammar(
   { fetchText }: RecogniserEnvironment,
   { grammars }: Snapshot,
 ): Promise<Read> {
   const texts = await readGrammars(grammars, fetchText).catch(() => null);
   if (texts === null) return { kind: 'failed', message: 'A grammar could not be fetched.' };
-  const text = combineGrammars(texts);
+  const text = combineGrammars(texts.length === 0 ? [NO_GRAMMAR] : texts);
   return text === null
-    ? { kind: 'failed', message: 'Set `grammars` to JSGF text with a public rule before start().' }
+    ? { kind: 'failed', message: 'No grammar in `grammars` has a public rule.' }
     : { kind: 'read', text };
 }
 

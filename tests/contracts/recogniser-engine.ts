@@ -7,6 +7,8 @@ import { grammarOf, YES } from './small-grammars.ts';
 export const SENTENCES = ['head forty five', 'box four', 'yes'] as const;
 export type Sentence = (typeof SENTENCES)[number];
 
+/** What a session without grammars sets. */
+const NOTHING_TO_SAY = grammarOf('<VOID>');
 export const READINGS = grammarOf('(head | box) (forty [four | five] | four)');
 const ZORB = grammarOf('head zorbular');
 
@@ -144,6 +146,13 @@ export function describeEngine(name: string, { open, utterances }: Settings): vo
       expect(wordsOf(await hear('head forty five'))).not.toBe('head forty five');
       await stage.engine.setGrammar(READINGS);
       expect(wordsOf(await hear('head forty five'))).toBe('head forty five');
+    });
+
+    it('understands nothing by a grammar that nothing can be said by', async () => {
+      await ready(NOTHING_TO_SAY);
+      expect(wordsOf(await hear('box four'))).toBeUndefined();
+      await stage.engine.setGrammar(READINGS);
+      expect(wordsOf(await hear('box four'))).toBe('box four');
     });
 
     it('names a word that it cannot sound, and goes on', async () => {

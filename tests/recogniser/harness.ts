@@ -54,7 +54,13 @@ export interface Bench {
   /** The watchdog's time is up. */
   readonly timeUp: (delayMs?: number) => void;
   /** Makes the next session's page one whose window is gone, untouched, or forbidden to recognise. */
-  readonly page: { active: boolean; touched: boolean; allowed: boolean; language: string };
+  readonly page: {
+    active: boolean;
+    touched: boolean;
+    allowed: boolean;
+    crossOrigin: boolean;
+    language: string;
+  };
   readonly digitalSilences: () => number;
   readonly openCaptures: () => number;
   readonly askedTracks: (MediaStreamTrack | null)[];
@@ -81,7 +87,7 @@ export function createBench(options: BenchOptions = {}): Bench {
   let open = 0;
   let hidden: (() => void) | null = null;
   const timers: { readonly delayMs: number; readonly task: () => void }[] = [];
-  const page = { active: true, touched: true, allowed: true, language: '' };
+  const page = { active: true, touched: true, allowed: true, crossOrigin: false, language: '' };
   let digitalSilences = 0;
 
   const openCapture = (track: MediaStreamTrack | null, given: CaptureSink): CaptureOutcome => {
@@ -110,6 +116,7 @@ export function createBench(options: BenchOptions = {}): Bench {
       isActive: () => page.active,
       wasTouched: () => page.touched,
       allowsOnDevice: () => page.allowed,
+      isCrossOrigin: () => page.crossOrigin,
       language: () => page.language,
     },
     after: (delayMs, task) => {

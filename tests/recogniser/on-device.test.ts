@@ -48,15 +48,27 @@ describe('available() and install()', () => {
     }
   });
 
-  it('refuse a malformed tag each in its own way', async () => {
-    const bench = createBench();
-    const langs = ['invalid language code'];
-    await expect(bench.SpeechRecognition.available({ langs })).rejects.toMatchObject({
-      name: 'SyntaxError',
-    });
-    const installed = bench.SpeechRecognition.install({ langs });
-    await bench.settle();
-    expect(await installed).toBe(false);
+  it('refuse a malformed tag', async () => {
+    const { SpeechRecognition } = createBench();
+    const asking = { langs: ['en-US', 'invalid language code'] };
+    for (const asked of [SpeechRecognition.available(asking), SpeechRecognition.install(asking)]) {
+      await expect(asked).rejects.toMatchObject({ name: 'SyntaxError' });
+    }
+  });
+
+  it('install nothing where the permissions policy forbids it, and say whose policy it is', async () => {
+    const { SpeechRecognition, engine, page } = createBench();
+    page.allowed = false;
+    for (const [crossOrigin, whose] of [
+      [false, /this page/],
+      [true, /cross-origin iframe/],
+    ] as const) {
+      page.crossOrigin = crossOrigin;
+      const asked = SpeechRecognition.install({ langs: ['en-US'] });
+      await expect(asked).rejects.toMatchObject({ name: 'NotAllowedError' });
+      await expect(asked).rejects.toThrow(whose);
+    }
+    expect(engine.calls).toEqual([]);
   });
 
   it('download nothing on a page that nobody has pressed on', async () => {

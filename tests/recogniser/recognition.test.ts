@@ -109,11 +109,11 @@ describe('start()', () => {
     expect(warmed()).toContain(set);
   });
 
-  it('reads grammars from addresses, and says so when one does not come or none is given', async () => {
+  it('reads grammars from addresses, and says so when one does not come or says nothing', async () => {
     const bench = createBench();
-    for (const src of ['good.jsgf', 'gone.jsgf', null]) {
+    for (const src of ['good.jsgf', 'gone.jsgf', 'data:application/jsgf,']) {
       bench.recognition.grammars = new SpeechGrammarList();
-      if (src !== null) bench.recognition.grammars.addFromUri(src);
+      bench.recognition.grammars.addFromUri(src);
       bench.recognition.start();
       await bench.settle();
       bench.recognition.stop();
@@ -121,6 +121,21 @@ describe('start()', () => {
     }
     const refused = ['error:service-not-allowed', 'end'];
     expect(bench.log).toEqual(['start', 'end', ...refused, ...refused]);
+  });
+
+  it('hears a session without grammars through, by a grammar that nothing can be said by', async () => {
+    const notForUs = { ...heard('head'), rejected: 'notForUs' } as const;
+    const bench = createBench({ hearings: [notForUs] });
+    bench.recognition.grammars = new SpeechGrammarList();
+    bench.recognition.start();
+    await bench.settle();
+    expect(bench.engine.calls.at(-1)).toMatch(/^setGrammar [^]*<g0_none> = <VOID>;/);
+    await bench.sound(quiet(500), loud(800), quiet(1500));
+    expect(bench.log.filter((each) => /^(start|nomatch|result|error|end)/.test(each))).toEqual([
+      'start',
+      'nomatch(0) head',
+      'end',
+    ]);
   });
 
   it('shows the level while it hears and the room to the next session', async () => {

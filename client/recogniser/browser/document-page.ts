@@ -14,6 +14,7 @@ export const documentPage: HostPage = {
       !asks(policy, 'features').includes(POLICY) || asks(policy, 'allowedFeatures').includes(POLICY)
     );
   },
+  isCrossOrigin: () => window.parent !== window && window.frameElement === null,
   language: () => document.documentElement.lang,
 };
 
