@@ -193,11 +193,11 @@ const box: Plan = (given) => {
 
 const product: Plan = (given) => {
   const read = given.by.all('product').map(({ was, now }) => {
-    const only = was ?? now;
+    const [before, after] = [was && figureText(was), now && figureText(now)];
     const slots =
-      was && now
-        ? { productBefore: figureText(was), productAfter: figureText(now) }
-        : { product: only && figureText(only) };
+      before && after && before !== after
+        ? { productBefore: before, productAfter: after }
+        : { product: after ?? before };
     return passage(given, 'product', { slots });
   });
   const said = given.by

@@ -85,6 +85,12 @@ describe('the paragraphs of a note', () => {
     );
   });
 
+  it('say once what the product was at where it stayed', () => {
+    const lines = customer('box thirty eight, product forty', 'added four ounces', 'product forty');
+    const told = lines.join(' ');
+    expect(told.match(/40 °F/g)).toHaveLength(1);
+  });
+
   it('give what is to do its day and its reason', () => {
     expect(office("needs a new contactor, it's pitted").at(-1)).toBe(
       "To do: replace the contactor, because it's pitted.",
