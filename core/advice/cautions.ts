@@ -40,7 +40,7 @@ function hazardCautions(state: VisitState): readonly (readonly CautionId[])[] {
     liquidIsTrapped(state) ? ['trappedLiquid'] : [],
     isUnderVacuum(state) ? [hasRead('vacuum') ? 'noPowerInVacuum' : 'openUnderVacuum'] : [],
     hasRead('testPressure') ? ['pressureTest'] : [],
-    hasRead('refrigerantRecovered', 'cylinderWeight') ? ['neverOverfill'] : [],
+    hasFilled(state) ? ['neverOverfill'] : [],
     hasRead('capacitance') ? ['capacitorCharge'] : [],
     hasRead('resistance', 'insulationResistance') ? ['deadAndDisconnected'] : [],
     left.some(({ part }) => part === 'gauges') ? ['liquidBurns'] : [],
@@ -48,6 +48,13 @@ function hazardCautions(state: VisitState): readonly (readonly CautionId[])[] {
     leaksIndoors(state) ? ['airDisplaced'] : [],
   ];
 }
+
+/** Something went into a cylinder: "recovered nothing" fills none. */
+const hasFilled = ({ readings }: VisitState): boolean =>
+  readings.some(
+    ({ reading: { quantity, value } }) =>
+      quantity === 'cylinderWeight' || (quantity === 'refrigerantRecovered' && value !== 0),
+  );
 
 /** Hazards that can go and come back within one visit. */
 export const COMES_BACK: ReadonlySet<CautionId> = new Set<CautionId>([

@@ -1,4 +1,4 @@
-import type { FindingStateId, PartId, PlaceId } from '../terms/names.ts';
+import type { EquipmentId, FindingStateId, PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Amount } from '../units/amount.ts';
@@ -9,6 +9,7 @@ import { type KnownNames, NO_NAMES } from './known-names.ts';
 export interface Context {
   readonly units: UnitSystem;
   readonly refrigerant: RefrigerantId | null;
+  readonly equipment: EquipmentId | null;
   /** The quantity the product has just asked for: a bare number answers it. */
   readonly asked: QuantityId | null;
   /** Where it was to be metered. */
@@ -18,6 +19,8 @@ export interface Context {
   readonly lastPart: PartId | null;
   /** A job is being told step by step: "next" is its next step. */
   readonly stepping: boolean;
+  /** Something that "yes" answers was asked just now. */
+  readonly asksYes: boolean;
   /** What was said of a fan without saying which: the product has asked, and a coil's name answers. */
   readonly openFan: FindingStateId | null;
   /** The pair that doubts each other: suction cannot lie above head. */
@@ -32,12 +35,14 @@ export interface Context {
 export const EMPTY_CONTEXT: Context = {
   units: 'us',
   refrigerant: null,
+  equipment: null,
   asked: null,
   askedPlace: null,
   lastQuantity: null,
   lastPlace: null,
   lastPart: null,
   stepping: false,
+  asksYes: false,
   openFan: null,
   headPressure: null,
   suctionPressure: null,

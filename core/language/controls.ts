@@ -1,8 +1,9 @@
 import type { Tags } from '../grammar/nodes.ts';
+import type { PartId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { amountIn, measured } from './measure.ts';
 import { liesAbove } from './plausible.ts';
-import { type Frame, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
 
@@ -43,6 +44,17 @@ function controlBySetting(tags: Tags, { context }: Frame): QuantityId | null {
   return liesAbove(setAt, HIGH_ABOVE) ? 'highCutoutPressure' : null;
 }
 
+const CONTROLS: Partial<Record<PartId, QuantityId>> = {
+  highPressureSwitch: 'highCutoutPressure',
+  lowPressureSwitch: 'lowCutoutPressure',
+};
+
+/** The setting of the control that was named; of nothing that was named, of the only one that can be set to it. */
+export function settingByKind(tags: Tags, part: PartId | null, frame: Frame): Meaning | null {
+  const control = part === null ? controlBySetting(tags, frame) : (CONTROLS[part] ?? null);
+  return control === null ? null : one(control)(tags, frame);
+}
+
 /** Of which control is told by what was spoken of before, or by what only one of them can be set to. */
 const outOfLast: Means = (tags, frame) => {
   const { lastPart, lastPlace, lastQuantity } = frame.context;
@@ -51,8 +63,7 @@ const outOfLast: Means = (tags, frame) => {
     return one('lowCutoutPressure')(tags, frame);
   }
   if (last.includes('highPressureSwitch')) return one('highCutoutPressure')(tags, frame);
-  const control = controlBySetting(tags, frame);
-  return control === null ? null : one(control)(tags, frame);
+  return settingByKind(tags, null, frame);
 };
 
 const LOW = '(low pressure (switch|control)|low side|low pressure|low|suction (switch|control))';
@@ -82,7 +93,7 @@ export const CONTROL_RULES: readonly Rule[] = [
     examples: ['high pressure switch is stamped four hundred'],
   }),
   rule(
-    `([the] (it|switch|control|pressure control|pressure switch|cut out) (is (stamped|marked|labeled|labelled|printed)|stamped) [(at|for|with)] <amount>|it (says|reads) <amount> on the (switch|control|cut out))`,
+    `([the] (switch|control|pressure control|pressure switch|cut out) (is (stamped|marked|labeled|labelled|printed)|stamped) [(at|for|with)] <amount>|it (says|reads) <amount> on the (switch|control|cut out))`,
     outOfLast,
     { examples: ['switch is stamped four hundred', 'it says four hundred on the switch'] },
   ),

@@ -1,10 +1,55 @@
-import { onlyOf } from './finding-of.ts';
-import { type Rule, rule } from './rule.ts';
+import type { FindingStateId, PartId } from '../terms/names.ts';
+import { FANS } from './fans.ts';
+import { finding, onlyOf } from './finding-of.ts';
+import { type Meaning, type Means, type Rule, rule } from './rule.ts';
 
 const UNIT = '(it|unit|the unit|the box|the freezer|the case|the coil|the evaporator)';
 
+/** What runs by itself; of anything else "it runs" is said of the unit. */
+const TURNS: readonly PartId[] = [...FANS, 'fan', 'compressor'];
+
+const ofWhatTurns =
+  (state: FindingStateId): Means =>
+  (_tags, frame) => {
+    const of = (part: PartId): Meaning => ({ findings: [finding(part, state, frame)] });
+    return {
+      ofIt: {
+        means: (part) => of(TURNS.includes(part) ? part : 'compressor'),
+        inSentence: false,
+        otherwise: of('compressor'),
+      },
+    };
+  };
+const itRuns = ofWhatTurns('running');
+const itIsDead = ofWhatTurns('notRunning');
+
+const NOTHING_RUNS =
+  '(nothing [(is|at all is)] (running|on|coming on|working|happening)|nothing (runs|comes on|works|turns on)|no (lights|signs of life))';
+
 /** How it starts, stops and defrosts, which only one part of it does: that part need not be named. */
 export const CYCLE_RULES: readonly Rule[] = [
+  rule(
+    `((she|<the> unit|we) (is|are) [(now|back|up and|finally|still)] (running|on|going|up)|it is (running (now|again|fine|good|great)|up and running|back (on|up|running)|finally running)|(she|it|<the> unit) [just] (fired|fires|started|starts) [right] [back] (up|right up)|(she|it) runs [(now|again|fine|good)]) [(now|again|fine|good|great)]`,
+    itRuns,
+    { examples: ['she is running', 'it is up and running'] },
+  ),
+  rule('(it is|it runs|and it|everything is|all) running', itRuns, {
+    alone: true,
+    examples: ['it is running'],
+  }),
+  rule('(and|then) it (runs|starts|is running|takes off|fires up)', itRuns, {
+    examples: ['and it runs'],
+  }),
+  rule(
+    `[(it|that|she|this|<the> unit|whole (unit|thing)) is] [(completely|totally|all|stone|dead)] dead [(as a (doornail|rock|hammer))] [<pause> ${NOTHING_RUNS}]`,
+    itIsDead,
+    { alone: true, examples: ['it is dead'] },
+  ),
+  rule(`<pause> dead [<pause> ${NOTHING_RUNS}]`, itIsDead),
+  rule(NOTHING_RUNS, onlyOf('compressor', 'notRunning'), {
+    alone: true,
+    examples: ['nothing is running'],
+  }),
   rule(
     '(it|unit|the unit|the system) (is short cycling|short cycles|keeps short cycling|was short cycling) [on [the] (high|low) pressure [(switch|control)]]',
     onlyOf('compressor', 'shortCycling'),
@@ -48,6 +93,11 @@ export const CYCLE_RULES: readonly Rule[] = [
     {
       examples: ['it just hums'],
     },
+  ),
+  rule(
+    `(just hums|hums|humming|buzzes|buzzing) (and|but|then|and then) [(it|then)] (will not (start|turn|run)|does not (start|turn|run)|kicks out|kicking out|trips|tripping|trips out|goes off|shuts off|never starts) [[out] [(on|the)] [(the|it is)] [internal] overload]`,
+    onlyOf('compressor', 'humming'),
+    { alone: true, examples: ['hums and trips on overload'] },
   ),
   rule(
     `(<the> compressor|it|she|the motor|the unit) (hums|buzzes|just sits there (humming|and hums)|just hums|is humming|hums and hums) (and|but|then|and then) [(it|then)] (will not (start|turn|run|turn over)|does not (start|turn|run)|kicking out on [the] overload|kicks out [on [the] overload]|tripping out|trips [out] [(on (the|it is) overload|the overload|off|again)]|never starts|shuts off|goes off on [the] overload|is not (starting|turning|running))`,

@@ -213,11 +213,6 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     { examples: ['one fifteen in, one fifteen out'] },
   ),
   rule(
-    `${GOT} <amount:in> (into|to|going into|going to|in to) <the> <place> [(and|but)] <amount:out> [(coming|going)] (out|out of it|leaving)`,
-    inAndOut,
-    { examples: ['one twenty into the timer and zero out'] },
-  ),
-  rule(
     `${GOT} <amount:in> [on] [the] line [side] [(and|but)] <amount:out> [on] [the] load [side]`,
     inAndOut,
     { examples: ['one eighteen line zero load'] },

@@ -80,7 +80,7 @@ const MEASURED_AS: Record<NameplateItem, QuantityId> = {
   lowSide: 'suctionPressure',
 };
 
-const nameplate =
+export const nameplate =
   (item: NameplateItem): Means =>
   (tags, frame) => {
     const found = measured(MEASURED_AS[item], amountIn(tags), frame.context.units);

@@ -45,8 +45,33 @@ const ALARMS =
 const LITTLE =
   '[(a|an|some|a lot of|lots of|a few|tiny|small|big|large|little|slow|steady|a little|a bit of|fresh)]';
 
+const SOAP =
+  '([the] (soap|soap test|bubble test|soap bubbles|bubbles|leak detector spray|leak check|soap and water|big blue|soap solution))';
+const SHOWS = '(shows|showed|is showing|showing|found|finds|turned up|says|has|gave me)';
+const LEAK = '(bubbles|bubbling|a leak|leak|a leaker|foam|leaking|a hit|it leaking|it)';
+
+/** Where nothing says what leaks, what was spoken of last does. */
+const leaksThere: Means = (_tags, frame) => ({
+  ofIt: {
+    means: (part) => ({ findings: [finding(part, 'leaking', frame)] }),
+    inSentence: false,
+    otherwise: { findings: [finding('joint', 'leaking', frame)] },
+  },
+});
+
 /** What eyes, soap and the detector find, where the words for it are no state of the part. */
 export const SEEN_RULES: readonly Rule[] = [
+  rule(`${SOAP} ${SHOWS} ${LITTLE} ${LEAK} ${AT} <the> [<bit>] <part>`, foundAt('leaking'), {
+    examples: ['soap test shows bubbles at the flare'],
+  }),
+  rule(`${SOAP} ${SHOWS} ${LITTLE} ${LEAK} [(there|right there|at it)]`, leaksThere, {
+    examples: ['soap test shows bubbles'],
+  }),
+  rule(
+    `[(i|we|have|i have|we have)] (found|got|located|spotted) (the|a|my|that|another) [(small|big|pinhole|bad|slow)] (leak|leaker|pinhole) <pause> [(it is|right)] (at|on|in|by|right at) <the> [<bit>] <part>`,
+    foundAt('leaking'),
+    { examples: [] },
+  ),
   rule(
     `${GOT} ${LITTLE} [(small|tiny|big|little|slow|steady|steady stream of|stream of)] (bubbles|soap bubbles|bubbling|foam) [coming] ${AT} <the> [<bit>] <part>`,
     foundAt('leaking'),

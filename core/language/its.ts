@@ -1,5 +1,5 @@
 import type { QuantityId } from '../terms/quantities.ts';
-import type { PartId } from '../terms/names.ts';
+import type { PartId, PlaceId } from '../terms/names.ts';
 import type { Context } from './context.ts';
 import type { Meaning } from './rule.ts';
 import { partId } from './slots.ts';
@@ -10,21 +10,39 @@ export function settleIts(
   { lastPart, lastPlace }: Context,
 ): readonly Meaning[] {
   let inSentence: PartId | null = null;
-  let read: QuantityId | null = null;
+  let read: Read | null = null;
   const before = lastPart ?? partId(lastPlace ?? undefined);
   return meanings.map((meaning) => {
     const part = inSentence ?? (meaning.ofIt?.inSentence === true ? null : before);
-    const that = meaning.ofThat;
-    if (that !== undefined) return (read === null ? null : that.means(read)) ?? that.otherwise;
-    const settled = meaning.ofIt === undefined ? meaning : settledOf(meaning.ofIt, part);
-    read = meaning.speaksOf ?? settled?.readings?.at(-1)?.quantity ?? read;
-    inSentence = meaning.names ?? partIn(settled ?? {}) ?? inSentence;
-    return settled ?? {};
+    const settled = settledOf(meaning, { part, read });
+    read = readIn(settled) ?? read;
+    inSentence = meaning.names ?? partIn(settled) ?? inSentence;
+    return settled;
   });
 }
 
-const settledOf = (ofIt: NonNullable<Meaning['ofIt']>, part: PartId | null): Meaning | null =>
-  (part === null ? null : ofIt.means(part)) ?? ofIt.otherwise ?? null;
+interface Read {
+  readonly quantity: QuantityId;
+  readonly place: PlaceId | null;
+}
+
+/** What was read last goes before the part that was named last. */
+function settledOf(
+  meaning: Meaning,
+  { part, read }: { readonly part: PartId | null; readonly read: Read | null },
+): Meaning {
+  const { ofThat, ofIt } = meaning;
+  if (ofThat === undefined && ofIt === undefined) return meaning;
+  const ofRead = read === null ? undefined : ofThat?.means(read.quantity, read.place);
+  const ofPart = part === null ? undefined : ofIt?.means(part);
+  return ofRead ?? ofPart ?? ofThat?.otherwise ?? ofIt?.otherwise ?? {};
+}
+
+function readIn({ speaksOf, readings = [] }: Meaning): Read | null {
+  if (speaksOf !== undefined) return { quantity: speaksOf, place: null };
+  const last = readings.at(-1);
+  return last === undefined ? null : { quantity: last.quantity, place: last.place };
+}
 
 /** The part that a meaning names last, or the one that it was metered at. */
 function partIn({ readings = [], findings = [], work = [] }: Meaning): PartId | null {

@@ -96,6 +96,12 @@ const MY = '[(the|my|~our|~all the|~all my|~both the)]';
 const IS = '(is|are|~is all|~are all|~are both)';
 const AGAIN = '[~(now|again|back)]';
 
+/** "Gauges on, suction twelve": two words that say it by themselves where a sentence begins. */
+const atStart =
+  (means: Means): Means =>
+  (tags, frame) =>
+    frame.span.from === 0 ? means(tags, frame) : null;
+
 function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
   const put = always(on, part);
   const off = always('remove', part);
@@ -103,11 +109,18 @@ function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
     heardRule(`${MY} ${names} ${IS} ${AGAIN} off [~now]`, off, {
       examples: [`my ${sampleOf(names)} are off`],
     }),
+    heardRule(`${names} [back] off`, off, { alone: true }),
+    rule(`${names} ${AGAIN} (removed|pulled|taken off)`, off),
+    rule(`<pause> ${names} off`, off),
+    rule(`${names} off`, atStart(off)),
     rule(`${I} (took|pulled|got|take|taken) ${MY} ${names} off [(now|the unit|it)]`, off),
     rule(`${I} (pulled|removed|took off|disconnected|pulled off) ${MY} ${names}`, off),
     heardRule(`${MY} ${names} ${IS} ${AGAIN} (on|~connected|~hooked up|~tight|~back on)`, put, {
       examples: [`my ${sampleOf(names)} are on`],
     }),
+    heardRule(`${names} [~(back|hooked|all)] (on|~up|~connected)`, put, { alone: true }),
+    rule(`<pause> ${names} [(back|hooked)] (on|up)`, put),
+    rule(`${names} [(back|hooked)] (on|up)`, atStart(put)),
     rule(
       `${I} (put|hooked|hook|got|screwed|get|have) ${MY} ${names} [back] (on|up) [(now|it|the unit|the system|here|again)]`,
       put,
@@ -119,7 +132,34 @@ function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
 const sampleOf = (names: string): string => /\w+/.exec(names)?.[0] ?? '';
 
 const JUMPER = '(jumper|~jumpers|~jumper wire|~jumper wires|~bypass|~bypass wire)';
+/** "Closed it with a jumper": of what was named last. */
+const jumpedIt: Means = (_tags, frame) => ({
+  ofIt: {
+    means: (part) => (JUMPED.has(part) ? did('bypass', part, frame) : null),
+    inSentence: false,
+  },
+});
+const JUMPED: ReadonlySet<PartId> = new Set<PartId>([
+  ...(['highPressureSwitch', 'lowPressureSwitch', 'temperatureControl', 'overload'] as const),
+  ...(['doorSwitch', 'defrostTimer', 'defrostTermination', 'controller', 'contactor'] as const),
+  ...(['startRelay', 'fanControl', 'sensor'] as const),
+]);
+
 const JUMPER_RULES: readonly Rule[] = [
+  rule(
+    `${I} ((closed|made|bridged|shorted|jumped|bypassed|jumpered) it (with|using) (a|my|the) ${JUMPER}|(jumped|jumpered|bypassed|jumped around) it [out]|(put|threw|have|stuck) [(a|my)] ${JUMPER} (on|across|around) it)`,
+    jumpedIt,
+    { examples: ['closed it with a jumper'] },
+  ),
+  heardRule(
+    `${JUMPER} (removed|off|~out|~pulled|~gone|~is removed|~has been removed)`,
+    always('remove', 'jumper'),
+    {
+      alone: true,
+      examples: ['jumper removed'],
+    },
+  ),
+  rule(`<pause> ${JUMPER} (removed|off|out|pulled)`, always('remove', 'jumper')),
   rule(
     `[(there is|i have|i have got|i put|put|we have)] [a] ${JUMPER} (on|across|around) <the> <part>`,
     named('bypass'),

@@ -1,4 +1,4 @@
-import type { PlaceId } from '../terms/names.ts';
+import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { type Amounted, amountIn } from './measure.ts';
@@ -123,8 +123,23 @@ const setTo: Means = (tags, frame) => {
   };
 };
 
-/** What "it's set at thirty five" sets: the control last spoken of, else the box where that can be its temperature. */
+const CONTROLS: Partial<Record<PartId, QuantityId>> = {
+  highPressureSwitch: 'highCutoutPressure',
+  lowPressureSwitch: 'lowCutoutPressure',
+};
+
+/** As what was settled before says, but for a control that was named in the same sentence. */
 const setAt: Means = (tags, frame) => {
+  const otherwise = setAtLast(tags, frame);
+  const means = (part: PartId): Meaning | null => {
+    const control = CONTROLS[part];
+    return control === undefined ? null : fixed(control)(tags, frame);
+  };
+  return otherwise === null ? null : { ofIt: { means, inSentence: true, otherwise } };
+};
+
+/** What "it's set at thirty five" sets: the control last spoken of, else the box where that can be its temperature. */
+const setAtLast: Means = (tags, frame) => {
   const { lastPart, lastPlace, refrigerant, units } = frame.context;
   const last = [lastPart, lastPlace];
   if (last.includes('highPressureSwitch')) return fixed('highCutoutPressure')(tags, frame);

@@ -4,7 +4,7 @@ import { dueIn, stretchIn } from './due.ts';
 import { settledFan } from './fans.ts';
 import { reasonIn } from './reason.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { answerableId, partId, tagsIn, workId } from './slots.ts';
+import { answerableId, partId, spanIn, tagsIn, workId } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import type { Recommendation } from './utterance.ts';
 
@@ -40,6 +40,14 @@ const comeBack: Means = (tags, frame) => {
 };
 const COME_BACK_ID: WorkKindId = 'comeBack';
 
+/** "Come back with a new schrader core": what is brought is kept as it was said, its numbers with it. */
+const comeBackWith: Means = (tags, frame) => {
+  const [back] = comeBack(tags, frame)?.recommendations ?? [];
+  const brought = spanIn(tags['clause']);
+  if (back === undefined || brought === null) return null;
+  return { recommendations: [{ ...back, reason: `with ${frame.wordsOf(brought)}` }] };
+};
+
 /** "Come back to check the charge in two weeks": what is looked at has a name, so that the day can follow it. */
 const comeBackTo: Means = (tags, frame) => {
   const meant = comeBack(tags, frame);
@@ -59,7 +67,7 @@ function watchedIn(tags: Tags): string | null {
 }
 
 const SHOULD =
-  '(they should|recommend|~they (need to|ought to|have to|will need to|will have to|want to|must)|~we (should|need to)|~you should|~customer (should|needs to)|~the customer (should|needs to)|~i (would|recommend they|recommend that they|suggest they|recommend we)|~recommend (they|to|that they|we)|~somebody should|~someone should|~owner should|~(next|on the next|at the next) (time|visit|trip|call) [(we (should|need to)|they (should|need to)|i (should|need to|will)|somebody should)]|~i recommend|~suggest|~(i would|i|we) (suggest|advise|advised|suggested|recommended) [(that|to)] [(they|them|he|she|we|the (customer|owner))] [(should|to)]|~suggest [that] (they|we)|~advise (them|the customer|they) [to]|~(i|you|they|we|they are|you are|we are|i am|customer is|somebody) [(will|might|would|going to|are going to)] (want|need|have) to|~(might|may) want to|~(you|they|we|customer|the customer) (ought to|better|had better|could use to)|~it would be (good|smart|a good idea) to|~(have|get|tell|ask) (them|him|her|somebody|someone|the (customer|owner)) [to]|~(they|we|you|i|somebody) [have] got to|~i would say|~should)';
+  '(they should|recommend|~they (need to|ought to|have to|will need to|will have to|want to|must)|~we (should|need to)|~you should|~customer (should|needs to)|~the customer (should|needs to)|~i (would|recommend they|recommend that they|suggest they|recommend we)|~recommend (they|to|that they|we)|~[(i|we)] told (them|him|her|the (customer|owner|manager)) [that] (to|they (should|need to|have to))|~somebody should|~someone should|~owner should|~(next|on the next|at the next) (time|visit|trip|call) [(we (should|need to)|they (should|need to)|i (should|need to|will)|somebody should)]|~i recommend|~suggest|~(i would|i|we) (suggest|advise|advised|suggested|recommended) [(that|to)] [(they|them|he|she|we|the (customer|owner))] [(should|to)]|~suggest [that] (they|we)|~advise (them|the customer|they) [to]|~(i|you|they|we|they are|you are|we are|i am|customer is|somebody) [(will|might|would|going to|are going to)] (want|need|have) to|~(might|may) want to|~(you|they|we|customer|the customer) (ought to|better|had better|could use to)|~it would be (good|smart|a good idea) to|~(have|get|tell|ask) (them|him|her|somebody|someone|the (customer|owner)) [to]|~(they|we|you|i|somebody) [have] got to|~i would say|~should)';
 
 /** When, how often and why. A finite grammar cannot hear free words, and every word that it hears costs accuracy. */
 const TAIL = '[~<due:due>] [~<every:every>] [~<why:why>]';
@@ -224,6 +232,9 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
   }),
   rule(`${BACK} (<due:due> [<why:why>]|<every:every> [<why:why>]|<why:why>)`, comeBack, {
     examples: ['come back in two weeks to check the charge'],
+  }),
+  rule(`${BACK} [<due:due>] with <clause>`, comeBackWith, {
+    examples: ['come back tuesday with a new condenser fan motor'],
   }),
   rule(`<due:due> ${BACK} [<why:why>]`, comeBack, { examples: ['next tuesday come back'] }),
   // A product and a line are a part and a quantity too: a rule each, so that their order decides.

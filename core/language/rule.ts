@@ -3,7 +3,7 @@ import { parseShape } from '../grammar/shape.ts';
 import type { Context, Expectation } from './context.ts';
 import { HOLES } from './holes.ts';
 import type { QuantityId } from '../terms/quantities.ts';
-import type { PartId } from '../terms/names.ts';
+import type { PartId, PlaceId } from '../terms/names.ts';
 import type { Utterance } from './utterance.ts';
 
 /** A stretch of tokens. */
@@ -37,7 +37,7 @@ export type Meaning = Partial<Omit<Utterance, 'text' | 'doubts'>> & {
   };
   /** A value of what was read last in the same sentence: "now it is at two twelve". */
   readonly ofThat?: {
-    readonly means: (quantity: QuantityId) => Meaning | null;
+    readonly means: (quantity: QuantityId, place: PlaceId | null) => Meaning | null;
     readonly otherwise: Meaning;
   };
   /** The quantity that "it" is from here on, of which nothing was read yet. */

@@ -10,10 +10,13 @@ import { FINDING_RULES } from './findings.ts';
 import { LEFT_OPEN_RULES } from './left-open.ts';
 import { LOOSE_RULES } from './loosely-said.ts';
 import { MEMO_RULES } from './memos.ts';
+import { METERED_RULES } from './metered-so.ts';
 import { NAME_RULES } from './name-facts.ts';
 import { QUESTION_RULES } from './questions.ts';
+import { RATING_RULES } from './ratings.ts';
 import { READING_RULES } from './readings.ts';
 import { RECOMMENDATION_RULES } from './recommendations.ts';
+import { REMARK_RULES } from './remarks.ts';
 import type { Rule } from './rule.ts';
 import { LEG_RULES } from './supply-legs.ts';
 import { TALK_RULES } from './talk.ts';
@@ -32,9 +35,11 @@ export const RULES: readonly Rule[] = [
   ...CONTROL_RULES,
   ...READING_RULES,
   ...LOOSE_RULES,
+  ...RATING_RULES,
   ...CAPACITOR_RULES,
   ...LEG_RULES,
   ...ELECTRICAL_RULES,
+  ...METERED_RULES,
   ...CAUSE_RULES,
   ...FACT_RULES,
   ...RECOMMENDATION_RULES,
@@ -43,6 +48,7 @@ export const RULES: readonly Rule[] = [
   ...SEEN_RULES,
   ...FINDING_RULES,
   ...UNSEEN_RULES,
+  ...REMARK_RULES,
   ...ASIDE_RULES,
   ...TALK_RULES,
 ];

@@ -37,6 +37,7 @@ const NOTHING_SAID: Gathered = {
   questions: [],
   commands: [],
   memos: [],
+  remarks: [],
   unclaimed: [],
   doubts: [],
 };
@@ -72,6 +73,7 @@ function joined(said: Gathered, more: Partial<Gathered>): Gathered {
     questions: both(said.questions, more.questions),
     commands: both(said.commands, more.commands),
     memos: both(said.memos, more.memos),
+    remarks: both(said.remarks, more.remarks),
     unclaimed: both(said.unclaimed, more.unclaimed),
     doubts: both(said.doubts, more.doubts),
   };

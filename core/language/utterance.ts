@@ -30,6 +30,8 @@ export interface Utterance {
   readonly questions: readonly Question[];
   readonly commands: readonly Command[];
   readonly memos: readonly string[];
+  /** What was seen or said on the job and has no name of its own, word for word: never why we were called. */
+  readonly remarks: readonly string[];
   /** Numbers that no rule claimed, as digits: they are shown and asked about, never dropped. */
   readonly unclaimed: readonly string[];
   readonly doubts: readonly Doubt[];

@@ -31,8 +31,19 @@ const unweighed =
   (tags, frame) =>
     amountIn(tags).unit === null ? fixed(quantity)(tags, frame) : null;
 
+/** Of nothing the unit need not be asked. */
+const noneRecovered: Means = (tags, frame) => {
+  const unit = frame.context.units === 'us' ? 'lb' : 'kg';
+  return fixed('refrigerantRecovered')({ ...tags, number: 0, unit }, frame);
+};
+
 /** Refrigerant that went in, came out or was lost on the way. */
 export const WEIGHED_RULES: readonly Rule[] = [
+  rule(
+    '[(i|we|have|i have)] ((recovered|reclaimed) [back] (nothing|no (refrigerant|gas|freon|charge)) [(out|out of it|back)]|(got|pulled) no (refrigerant|gas|freon) (out|back) [of it]|(did not|could not) recover (anything|any [(gas|refrigerant|freon)]|a thing) [(out|out of it)]|(nothing|not anything) [(in (it|there)|left)] to recover)',
+    noneRecovered,
+    { examples: ['recovered nothing', 'nothing to recover'] },
+  ),
   heardRule(
     `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of|(the|a) (full|whole|other|last|remaining|first|final|complete)|exactly|right at)] <amount> [~more] [(of <refrigerant>|~<refrigerant>)] [~(in (it|there)|into (it|the (system|unit)))]`,
     refrigerantMoved('refrigerantAdded'),

@@ -15,14 +15,29 @@ export function complaintLines(state: VisitState): readonly string[] {
 
 type Memos = VisitState['memos'];
 
-/** The first memo, if it came before the first work. */
+/** The first memo that is no remark on the job itself, if it came before the first work. */
 export function complaintMemos({ memos, work }: VisitState): Memos {
   const [firstWork] = work;
-  return memos.slice(0, 1).filter(({ at }) => firstWork === undefined || at <= firstWork.at);
+  return memos
+    .filter(({ remark }) => remark === undefined)
+    .slice(0, 1)
+    .filter(({ at }) => firstWork === undefined || at <= firstWork.at);
 }
 
-/** Memos that are not the complaint: remarks on what was found. */
-export function otherMemos(state: VisitState): Memos {
+/** What a technician calls what is kept cold, and what becomes of it. */
+const PRODUCT =
+  /\b(product|food|stock|meat|fish|milk|dairy|produce|vaccines?|medicines?|lettuce|ice cream|dough|cheese|chicken|eggs|seafood|thr[eo]w (it|them|everything) out|threw out|toss\w*|discard\w*)\b/i;
+
+/** What was told of the product, apart from its temperature. */
+export const productMemos = (state: VisitState): Memos =>
+  otherMemos(state).filter(({ memo }) => PRODUCT.test(memo));
+
+/** Remarks on what was found, and on how it was left. */
+export const jobMemos = (state: VisitState): Memos =>
+  otherMemos(state).filter(({ memo }) => !PRODUCT.test(memo));
+
+/** Memos that are not the complaint. */
+function otherMemos(state: VisitState): Memos {
   const complaint = complaintMemos(state);
   return state.memos.filter((memo) => !complaint.includes(memo));
 }

@@ -7,7 +7,7 @@ import { isBeforeAlteration, isSinceAlteration } from '../visit/alterations.ts';
 import { sightGlassSeen, type SightGlassSeen } from '../visit/sight-glass.ts';
 import type { VisitState } from '../visit/state.ts';
 import { circuitLines } from './circuit.ts';
-import { otherMemos } from './complaint.ts';
+import { jobMemos } from './complaint.ts';
 import { readingWritten, sentence } from './wording.ts';
 
 export function findingLines(state: VisitState): readonly string[] {
@@ -22,7 +22,9 @@ export function findingLines(state: VisitState): readonly string[] {
     ...sightGlassSeen(state)
       .filter((seen) => !isSince(seen))
       .map(glassLine),
-    ...otherMemos(state).map(({ memo }) => sentence(memo)),
+    ...jobMemos(state)
+      .filter((entry) => !isSaidAfter(entry, isSince))
+      .map(({ memo }) => sentence(memo)),
     ...causeLine(state),
   ];
 }
@@ -33,8 +35,18 @@ export function seenAfterLines(state: VisitState): readonly string[] {
   return [
     ...state.findings.filter((entry) => isSince(entry) && !isAmiss(entry.finding)).map(seenLine),
     ...sightGlassSeen(state).filter(isSince).map(glassLine),
+    ...jobMemos(state)
+      .filter((entry) => isSaidAfter(entry, isSince))
+      .map(({ memo }) => sentence(memo)),
   ];
 }
+
+type Told = ReturnType<typeof jobMemos>[number];
+type IsSince = ReturnType<typeof isSinceAlteration>;
+
+/** "First batch was good" is how the unit was left; a memo that was dictated may be of any time. */
+const isSaidAfter = (entry: Told, isSince: IsSince): boolean =>
+  entry.remark === true && isSince(entry);
 
 const AS_IT_SHOULD_BE: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
   'ok',

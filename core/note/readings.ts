@@ -3,6 +3,7 @@ import { SETTINGS, type QuantityId } from '../terms/quantities.ts';
 import type { VisitState } from '../visit/state.ts';
 import { isAltered, isSinceAlteration } from '../visit/alterations.ts';
 import { isCompared, type ReadingEntry } from '../visit/views.ts';
+import { productMemos } from './complaint.ts';
 import { seenAfterLines } from './findings.ts';
 import type { NoteSection, NoteTable } from './note.ts';
 import { nameWritten, readingWritten, sentence, valueWritten } from './wording.ts';
@@ -90,11 +91,14 @@ function valueOnly(reading: Reading): string {
   return readingWritten(reading).slice(nameWritten(reading).length + 1);
 }
 
-export function productLines({ readings }: VisitState): readonly string[] {
-  const taken = readings.filter(({ reading }) => reading.quantity === 'productTemp');
-  return taken.map(({ reading, phase }) =>
-    sentence(`Product ${valueWritten(reading)}${WHEN[phase]}`),
-  );
+export function productLines(state: VisitState): readonly string[] {
+  const taken = state.readings.filter(({ reading }) => reading.quantity === 'productTemp');
+  return [
+    ...taken.map(({ reading, phase }) =>
+      sentence(`Product ${valueWritten(reading)}${WHEN[phase]}`),
+    ),
+    ...productMemos(state).map(({ memo }) => sentence(memo)),
+  ];
 }
 
 const WHEN: Record<ReadingEntry['phase'], string> = {

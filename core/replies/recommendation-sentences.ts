@@ -22,7 +22,7 @@ export function recommended({ recommendation, due }: Made, today: CivilDate | nu
   const when = whenWords({ recommendation, due }, today);
   const what = [workTodo(kind, part), when].filter((words) => words !== '').join(' ');
   if (reason === undefined) return what;
-  return reason.startsWith('to ') && due === null ? `${what} ${reason}` : `${what}, ${reason}`;
+  return /^(to|with) /.test(reason) && due === null ? `${what} ${reason}` : `${what}, ${reason}`;
 }
 
 /** "By Friday, December 25", "every 3 months, first by April 5"; empty where no time was given. */

@@ -121,6 +121,7 @@ export const FINDING_STATES = {
   burnt: 'burnt',
   missing: 'missing',
   failed: 'failed',
+  grounded: 'grounded',
   ok: 'all right',
   wet: 'wet',
   oily: 'oily',

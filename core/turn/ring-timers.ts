@@ -74,6 +74,7 @@ const NOTHING_SAID: Utterance = {
   questions: [],
   commands: [],
   memos: [],
+  remarks: [],
   unclaimed: [],
   doubts: [],
 };

@@ -45,6 +45,7 @@ export function surelySaid(chosen: Candidate, choice: Choice): Utterance {
     questions: sure(utterance.questions, (other) => other.questions),
     commands: sure(utterance.commands, (other) => other.commands),
     memos: sure(utterance.memos, (other) => other.memos),
+    remarks: sure(utterance.remarks, (other) => other.remarks),
   };
   return meaningOf(kept) === NOTHING && meaningOf(utterance) !== NOTHING ? UNHEARD : kept;
 }

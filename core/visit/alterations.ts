@@ -1,6 +1,6 @@
 import type { QuantityId } from '../terms/quantities.ts';
 import type { WorkKindId } from '../terms/names.ts';
-import type { Work } from '../language/utterance.ts';
+import type { Reading, Work } from '../language/utterance.ts';
 import type { EventId } from './events.ts';
 import type { VisitState } from './state.ts';
 
@@ -31,11 +31,15 @@ export const isAlteration = ({ did }: Work): boolean => !LEAVES_IT_AS_IT_WAS.has
 
 export const movesRefrigerant = (quantity: QuantityId): boolean => MOVES_REFRIGERANT.has(quantity);
 
+/** "Recovered nothing" left it as it was. */
+const movedSome = ({ quantity, value }: Reading): boolean =>
+  movesRefrigerant(quantity) && value !== 0;
+
 /** Everything that made another unit of it, refrigerant in or out among them, in the order of the log; a restart is none. */
 export function alterations({ history, work, readings }: VisitState): readonly EventId[] {
   const ids = new Set([
     ...work.filter((entry) => isAlteration(entry.work)).map(({ id }) => id),
-    ...readings.filter(({ reading }) => movesRefrigerant(reading.quantity)).map(({ id }) => id),
+    ...readings.filter(({ reading }) => movedSome(reading)).map(({ id }) => id),
   ]);
   return history.map(({ id }) => id).filter((id) => ids.has(id));
 }

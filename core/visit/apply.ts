@@ -97,7 +97,7 @@ function settle(state: VisitState, event: VisitEvent): VisitState {
     case 'recommendationMade':
       return recommendationMade(state, event);
     case 'memoTaken':
-      return { ...state, memos: [...state.memos, kept(event, { memo: event.memo })] };
+      return memoTaken(state, event);
     case 'doubtRaised':
       return doubtRaised(state, event);
     case 'doubtSettled':
@@ -153,6 +153,12 @@ function takeReading(state: VisitState, event: VisitEvent, reading: Reading): Vi
     ...(state.wanted === reading.quantity ? { wanted: null, wantedPlace: null } : {}),
   };
 }
+
+const memoTaken: Step<'memoTaken'> = (state, event) => {
+  const { memo, remark } = event;
+  const entry = kept(event, remark === undefined ? { memo } : { memo, remark });
+  return { ...state, memos: [...state.memos, entry] };
+};
 
 /** A fan that was named takes the place of the one that was asked after. */
 const findingReported: Step<'findingReported'> = (state, event) => ({

@@ -24,7 +24,13 @@ export type EventBody =
   | { readonly type: 'findingReported'; readonly v: 1; readonly finding: Finding }
   | { readonly type: 'workDone'; readonly v: 1; readonly work: Work }
   | { readonly type: 'recommendationMade'; readonly v: 1; readonly recommendation: Recommendation }
-  | { readonly type: 'memoTaken'; readonly v: 1; readonly memo: string }
+  | {
+      readonly type: 'memoTaken';
+      readonly v: 1;
+      readonly memo: string;
+      /** Seen or said on the job: no complaint. */
+      readonly remark?: true;
+    }
   | { readonly type: 'doubtRaised'; readonly v: 1; readonly doubt: Doubt }
   | {
       readonly type: 'doubtSettled';

@@ -46,6 +46,9 @@ export function fromUtterance(
     ...utterance.memos.map((memo) =>
       always({ type: 'memoTaken', v: 1, memo }, { kind: 'memo', memo }),
     ),
+    ...utterance.remarks.map((memo) =>
+      always({ type: 'memoTaken', v: 1, memo, remark: true }, { kind: 'memo', memo }),
+    ),
     ...utterance.doubts.map(keepDoubt),
     ...utterance.unclaimed.map((digits) => keepLeftOver(digits, utterance.text)),
     timersEnding(utterance.commands, before),

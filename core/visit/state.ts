@@ -52,7 +52,7 @@ export interface VisitState {
     /** The day that its "by" came to, from the day that it was said on. */
     readonly due: CivilDate | null;
   }>[];
-  readonly memos: readonly Entry<{ readonly memo: string }>[];
+  readonly memos: readonly Entry<{ readonly memo: string; readonly remark?: true }>[];
   /** Said but not settled: they are asked about and stand in the note as open. */
   readonly doubts: readonly Entry<{ readonly doubt: Doubt }>[];
   readonly leftOver: readonly Entry<{ readonly digits: string; readonly words: string }>[];

@@ -62,7 +62,7 @@ export const visitEventSchema = z.discriminatedUnion('type', [
   event('findingReported', { finding: findingSchema }),
   event('workDone', { work: workSchema }),
   event('recommendationMade', { recommendation: recommendationSchema }),
-  event('memoTaken', { memo: z.string() }),
+  event('memoTaken', { memo: z.string(), remark: z.literal(true).exactOptional() }),
   event('doubtRaised', { doubt: doubtSchema }),
   event('doubtSettled', { target: ulid, kept: z.boolean() }),
   event('numberLeftOver', { digits: z.string(), words: z.string() }),

@@ -246,6 +246,7 @@ export const utteranceSchema = z.strictObject({
   questions: z.array(questionSchema),
   commands: z.array(commandSchema),
   memos: z.array(z.string()),
+  remarks: z.array(z.string()),
   unclaimed: z.array(z.string()),
   doubts: z.array(doubtSchema),
 }) satisfies z.ZodType<Utterance>;

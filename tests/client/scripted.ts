@@ -125,6 +125,7 @@ export function scriptedTurn({ state, memory, words: said, stamp }: TurnInput): 
       questions: [],
       commands: [],
       memos: [],
+      remarks: [],
       unclaimed: [],
       doubts: [],
     },

@@ -1,6 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { type Context, EMPTY_CONTEXT } from '../../core/language/context.ts';
-import { partId, placeId, quantityId, refrigerantId, stateId } from '../../core/language/slots.ts';
+import {
+  equipmentId,
+  partId,
+  placeId,
+  quantityId,
+  refrigerantId,
+  stateId,
+} from '../../core/language/slots.ts';
 
 /** A line of a table: what is said, what it means in short form, and what was settled before. */
 export interface CorpusLine {
@@ -39,6 +46,8 @@ function settle(context: Context, pair: string, where: string): Context {
       return { ...context, units: value === 'si' ? 'si' : 'us' };
     case 'refrigerant':
       return { ...context, refrigerant: refrigerantId(value) };
+    case 'equipment':
+      return { ...context, equipment: equipmentId(value) };
     case 'asked':
       return { ...context, asked: quantityId(value) };
     case 'askedPlace':
@@ -51,6 +60,8 @@ function settle(context: Context, pair: string, where: string): Context {
       return { ...context, openFan: stateId(value) };
     case 'lastPlace':
       return { ...context, lastPlace: placeId(value) };
+    case 'asksYes':
+      return { ...context, asksYes: value === 'yes' };
     case 'stepping':
       return { ...context, stepping: value === 'yes' };
     case 'head':

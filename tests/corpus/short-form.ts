@@ -22,6 +22,7 @@ export function shortForm(utterance: Utterance): string {
     ...utterance.questions.map(shortQuestion),
     ...utterance.commands.map(shortCommand),
     ...utterance.memos.map((memo) => `memo "${memo}"`),
+    ...utterance.remarks.map((remark) => `remark "${remark}"`),
     ...utterance.unclaimed.map((number) => `UNCLAIMED ${number}`),
     ...utterance.doubts.map(shortDoubt),
   ];

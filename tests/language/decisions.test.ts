@@ -80,6 +80,7 @@ describe('the whole object', () => {
       questions: [],
       commands: [],
       memos: [],
+      remarks: [],
       unclaimed: [],
       doubts: [],
     });

@@ -11,6 +11,7 @@ const NOTHING: Utterance = {
   questions: [],
   commands: [],
   memos: [],
+  remarks: [],
   unclaimed: [],
   doubts: [],
 };

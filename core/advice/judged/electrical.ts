@@ -31,7 +31,6 @@ import {
   type Voltage,
 } from '../../units/quantity-values.ts';
 import type { VisitState } from '../../visit/state.ts';
-import { readAmount } from '../current.ts';
 import { andThen, both, calculated, worked, type Found } from '../found.ts';
 import type { Input } from '../verdict.ts';
 import type { HeaterFinding, JudgedOf } from './judged-verdict.ts';
@@ -73,7 +72,7 @@ function canMeasured(state: VisitState): Found<Capacitance> {
 
 export function runCapacitor(state: VisitState): Found<JudgedOf<'runCapacitor'>> {
   const rated = brandedAs(
-    readAmount(state, 'ratedCapacitance'),
+    amountAt(state, 'ratedCapacitance', [null]),
     toCapacitance,
     needAt('ratedCapacitance', []),
   );

@@ -12,6 +12,9 @@ const choose =
   () =>
     command({ do: 'choose', which });
 
+/** "That's it" agrees to what was just asked, and ends the visit otherwise. */
+const thatIsIt: Means = (_tags, frame) => command({ do: frame.context.asksYes ? 'yes' : 'finish' });
+
 /** Steering the dialogue and the visit. */
 export const DIALOGUE_COMMANDS: readonly Rule[] = [
   heardCommand(
@@ -43,10 +46,11 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     { alone: true, examples: ['resume', 'go on', 'i am back'] },
   ),
   heardCommand(
-    '(yes|yeah|~(yep|yup|correct|right|affirmative|that is (right|correct|it|fine)|sure|confirm|confirmed|yes it is|yes sir|you got it|exactly|sounds good|uh huh|it is|that is what i said|yes please|do it))',
+    '(yes|yeah|~(yep|yup|correct|right|affirmative|that is (right|correct|fine)|sure|confirm|confirmed|yes it is|yes sir|you got it|exactly|sounds good|uh huh|it is|that is what i said|yes please|do it))',
     plain('yes'),
     { alone: true, examples: ['yes', 'that is right'] },
   ),
+  rule('that is it', thatIsIt, { alone: true, examples: ['that is it'] }),
   heardCommand(
     '(no [wait]|nope|~(wait no|negative|nah|no it is not|incorrect|not right|no sir|no way|that is not it|uh uh|no thanks|it is not|wrong))',
     plain('no'),

@@ -1,4 +1,5 @@
 import type { JudgedId } from '../../terms/judged.ts';
+import { FOOD, THEM } from '../food-words.ts';
 import { amountIn } from '../measure.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { ask, plain } from './asking.ts';
@@ -68,9 +69,32 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['is there air in it', 'do i have air in the system'] },
   ),
   rule(
-    `(is|are|how is) ${THE} (food|product|meat|milk) [still] (safe|all right|ok|good|too warm|warm|any good|spoiled) [to (keep|sell|eat|use)]`,
+    `(is|are|how is) ${THE} ${FOOD} [still] (safe|all right|ok|good|too warm|warm|any good|spoiled|bad|gone|ruined) [to (keep|sell|eat|use|serve)]`,
     judge('food'),
     { examples: ['is the food all right', 'is the product safe'] },
+  ),
+  rule(
+    `(what|how) (do|should|can|would|will) (i|we|you) (tell|say to|advise|answer) ${THEM} [(about|on)] [(the|their|that|all that|this)] ${FOOD}`,
+    judge('food'),
+    { examples: ['what do i tell them about the food'] },
+  ),
+  rule(`[(and|so)] (what|how) about (the|their|that|this|all that) ${FOOD}`, judge('food'), {
+    examples: ['what about the food'],
+  }),
+  rule(
+    `what (do|should|can|will) (i|we|they|he|she) (do|be doing) (with|about) (the|their|that|all that|this|all the) ${FOOD}`,
+    judge('food'),
+    { examples: ['what should they do with the chicken'] },
+  ),
+  rule(
+    `(do|does|should|will) (they|we|he|she|the customer|customer|i) [(need|have|got)] [to] (throw|toss|dump|discard|pitch|get rid of|lose) [(out|away)] (it|it all|everything|that|this|them|${THE} ${FOOD}) [(out|away|now)]`,
+    judge('food'),
+    { examples: ['do they have to throw it out'] },
+  ),
+  rule(
+    `(can|could|should|may) (they|we|he|she|the customer|customer) [still] (keep|sell|use|serve|save|eat) ${THE} ${FOOD} [still]`,
+    judge('food'),
+    { examples: ['can they keep the product'] },
   ),
   rule(
     `(is ${THE} [(run|running)] (capacitor|cap) [(still|really|actually)] ${GOOD}|(how is|check|test) ${THE} [(run|running)] (capacitor|cap) [${GOOD}])`,
@@ -80,7 +104,7 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    `(can|could|should|will) ${THE} (food|product|meat|milk) (stay|be kept|be sold|be used|go back [in]|be ok|make it|last) [(in there|here|tonight|in it)]`,
+    `(can|could|should|will) ${THE} ${FOOD} (stay|be kept|be sold|be used|go back [in]|be ok|make it|last) [(in there|here|tonight|in it)]`,
     judge('food'),
     { examples: ['can the food stay in there'] },
   ),

@@ -256,6 +256,16 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     safety('handling'),
     { examples: ['is this gas flammable'] },
   ),
+  rule(
+    `(any|are there any|is there any|what are the|what is the|what) (caution|cautions|warning|warnings|precautions|danger|dangers|hazard|hazards|safety rules) (for|with|on|about|of|working with|using) [(the|this)] (<refrigerant>|gas|refrigerant|it|this|freon|this one)`,
+    safety('handling'),
+    { examples: ['any caution for propane'] },
+  ),
+  rule(
+    `(what (do|should) (i|we) [(need|have) to] (watch|look) [out] for|(is there|do i have|any) [(anything|something)] [(i (should|need to))] [to] (watch|look) [out] for|anything to (watch|look) [out] for|anything special|how do i handle) [(with|on|about|working on)] [(the|this)] (<refrigerant>|gas|refrigerant)`,
+    safety('handling'),
+    { examples: ['what do i watch out for with propane'] },
+  ),
   rule(`${OK_TO} break the vacuum`, safety('opening'), {
     examples: ['is it safe to break the vacuum'],
   }),

@@ -43,10 +43,11 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     { examples: ['read it back', 'what do you have so far'] },
   ),
   heardRule(
-    '(read me the note|~read [me] [back] (the|my) (note|notes|report|ticket|write up)|~read the note back|~read [me] (the|my) (note|report|write up) [back] to me|~what (is|does) the (note|report|write up|ticket) (say|look like|read|look like so far|say so far)|~how is the (note|report|write up) (look|looking|coming)|~(show me|give me|let me hear|let me see|play) the (note|report|write up)|~what is in the note|~how does the note read)',
+    '(read me the note|~(hear|read|show|see) (the|my) note|~read [me] [back] (the|my) (note|notes|report|ticket|write up)|~read the note back|~read [me] (the|my) (note|report|write up) [back] to me|~what (is|does) the (note|report|write up|ticket) (say|look like|read|look like so far|say so far)|~how is the (note|report|write up) (look|looking|coming)|~(show me|give me|let me hear|let me see|play) the (note|report|write up)|~what is in the note|~how does the note read)',
     plain('note'),
     { examples: ['read me the note'] },
   ),
+  heardRule('[~the] note', plain('note'), { alone: true, examples: ['note'] }),
   heardRule(
     '(what have i left open|~what is [still] [left] open|~what (did|have) (i|we) (leave|left) (open|off|out|on|undone|bypassed|jumped out)|~am i (done|finished|good to go|all set)|~did (i|we) (forget|leave) (anything|something) [(open|off|out|behind)]|~(is|are) (everything|all of it|it all) (put back|closed [up]|back [together]|restored|buttoned up|back on|back to normal)|~[is (there|anything)] anything [still] [left] (open|to restore|to put back|undone)|~can i leave)',
     plain('leftOpen'),

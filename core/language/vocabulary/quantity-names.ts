@@ -66,6 +66,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     'outdoor temperature',
     '~outdoor (temp|air|ambient)',
     '~outdoors',
+    '~outdoor',
     '~outside [(temp|temperature|air)]',
     '~outside air (temp|temperature)',
   ],
@@ -92,7 +93,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
   productTemp: [
     'product [temperature]',
     '~product temp',
-    '~(food|core|milk|meat|produce) [(temp|temperature)]',
+    '~(food|core|milk|meat|produce|chicken|fish|beef|pork|seafood|shrimp|salmon|turkey|dairy|eggs|cheese|yogurt|butter|ice cream|lettuce|salad|soup|sauce|dough) [(temp|temperature)]',
   ],
   setpointTemp: [
     'set point',

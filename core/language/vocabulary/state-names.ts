@@ -71,12 +71,15 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   failed: [
     'failed',
     'bad',
-    '~((running|turning|spinning|wired|blowing) backwards|broken|broke|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|gone bad|blown|seized [up]|locked up|dragging|binding|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|grounded|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|rubbed through|noisy and worn|kicked)',
+    '~((running|turning|spinning|wired|blowing) backwards|broken|broke|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|gone bad|blown|seized [up]|locked up|dragging|binding|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|rubbed through|noisy and worn|kicked)',
+  ],
+  grounded: [
+    '~([dead] (shorted|short) to ground|grounded [out]|going to ground|gone to ground|grounding out|to ground)',
   ],
   ok: [
     'good',
     'clean',
-    '~(ok|fine|clear|all right|alright|in good shape|in (good|great) condition|looking good|looks good|working [(fine|good|ok)]|brand new|not (dirty|plugged|clogged|blocked|restricted|iced [(up|over)]|frozen [up]|frosted [(up|over)]|tripped|blown|bad))',
+    '~(ok|fine|clear|all right|alright|in good shape|in (good|great) condition|looking good|looks good|working [(fine|good|ok)]|brand new|(draining|running|flowing) (clear|free|freely)|not (dirty|plugged|clogged|blocked|restricted|iced [(up|over)]|frozen [up]|frosted [(up|over)]|tripped|blown|bad))',
   ],
   wet: ['wet', '~(full of water|overflowing|soaked|damp|backed up|overflowing|sweating)'],
   oily: ['oily', '~(covered in oil|full of oil|oil soaked|oil stained)'],
@@ -144,6 +147,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'is not sealing',
     '(has|has got|is got|got) a [(big|small|little|nasty|bad)] (crack|tear|hole|split|rip|cut) [in it]',
     'burned out',
+    '(tests|tested|checks|checked|ohms|ohmed [out]) (bad|shorted|weak|failed)',
   ],
   tripped: [
     '(has|have) tripped',
@@ -168,7 +172,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
   ok: [
     'looks (good|fine|ok|clean)',
     '(checks|tests|reads|ohms) (good|ok|fine|out)',
-    'checked (good|ok)',
+    '(checked|tested|ohmed [out]|metered|measured|read) (good|ok|fine|out)',
     'works [fine]',
   ],
   dirty: ['looks dirty', 'needs cleaning badly'],
@@ -180,7 +184,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
   ],
   hunting: ['hunts', 'keeps hunting', 'will not settle [down]'],
   open: [
-    '(reads|tests|ohms) open',
+    '(reads|tests|ohms|tested|checked|read|ohmed [out]|measured|metered|checks|measures) [as] [wide] open',
     'will not close',
     '(never|did not) (close|closed|make|made|pull in|pulled in)',
     'does not make',
@@ -188,5 +192,9 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'does not pull in',
     'is not pulling in',
   ],
-  closed: ['(reads|tests) closed', 'will not open', '(never|did not|does not) (open|opened|opens)'],
+  closed: [
+    '(reads|tests|ohms|tested|checked|read|ohmed [out]|measured|metered|checks) closed',
+    'will not open',
+    '(never|did not|does not) (open|opened|opens)',
+  ],
 };

@@ -17,6 +17,7 @@ const PLAIN_STATES: Record<FindingStateId, string> = {
   burnt: 'was burnt',
   missing: 'was missing',
   failed: 'had failed',
+  grounded: 'let current through to its metal housing',
   ok: 'was all right',
   wet: 'was wet',
   oily: 'had oil on it',

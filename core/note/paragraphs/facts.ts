@@ -15,7 +15,7 @@ import { leftOpen, type LeftOpen } from '../../visit/left-open.ts';
 import { refrigerantAccounts, type RefrigerantAccount } from '../../visit/refrigerant-account.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { amountOf, latestAmount, latestReading } from '../../visit/views.ts';
-import { complaintMemos, otherMemos } from '../complaint.ts';
+import { complaintMemos, productMemos } from '../complaint.ts';
 import { circuitSuspects, type CircuitSuspects } from '../circuit.ts';
 import { isAmiss, likelyCauses } from '../findings.ts';
 import { minutesOnVisit } from '../work.ts';
@@ -117,7 +117,7 @@ const isSameFound =
 
 function workFacts(state: VisitState): readonly NoteFact[] {
   const minutes = minutesOnVisit(state);
-  const rows = state.work.map(({ work: { did, part } }): DoneRow => ({ did, part }));
+  const rows = withoutTrials(state.work.map(({ work: { did, part } }): DoneRow => ({ did, part })));
   const once = rows.filter(
     (row, at) => rows.findIndex(({ did, part }) => did === row.did && part === row.part) === at,
   );
@@ -125,6 +125,23 @@ function workFacts(state: VisitState): readonly NoteFact[] {
   const done: readonly NoteFact[] =
     once.length > 0 ? [{ fact: 'done', rows: once }] : isEmpty ? [] : [{ fact: 'noWork' }];
   return [...done, ...(minutes === null ? [] : [{ fact: 'onSite', minutes } as const])];
+}
+
+const TRIED: ReadonlySet<DoneRow['did']> = new Set<DoneRow['did']>([
+  ...(['bypass', 'disable', 'isolate', 'open', 'setForTest'] as const),
+]);
+
+/** A switch that was bypassed to see the unit run and put back again is no work done on it. */
+function withoutTrials(rows: readonly DoneRow[]): readonly DoneRow[] {
+  const undone = (part: DoneRow['part'], from: number): number =>
+    rows.findIndex((row, at) => at > from && row.did === 'restore' && row.part === part);
+  const gone = new Set(
+    rows.flatMap(({ did, part }, at) => {
+      const back = part !== null && TRIED.has(did) ? undone(part, at) : -1;
+      return back === -1 ? [] : [at, back];
+    }),
+  );
+  return rows.filter((_row, at) => !gone.has(at));
 }
 
 function refrigerantFacts(state: VisitState): readonly NoteFact[] {
@@ -191,10 +208,6 @@ function againstSet(state: VisitState): BoxMoved['against'] {
   return off.direction === 'over' ? 'above' : 'below';
 }
 
-/** What a technician calls what is kept cold. */
-const PRODUCT =
-  /\b(product|food|stock|meat|fish|milk|dairy|produce|vaccines?|medicines?|lettuce|ice cream|dough|cheese|chicken)\b/i;
-
 function productFacts(state: VisitState): readonly NoteFact[] {
   const taken = state.readings.filter(
     ({ reading }) => reading.quantity === 'productTemp' && amountOf(reading) !== null,
@@ -204,8 +217,10 @@ function productFacts(state: VisitState): readonly NoteFact[] {
   const was = of(taken.findLast(({ phase }) => phase === 'before'));
   const now = of(taken.findLast(({ phase }) => phase !== 'before'));
   const read: readonly NoteFact[] = was || now ? [{ fact: 'product', was, now }] : [];
-  const said = otherMemos(state).filter(({ memo }) => PRODUCT.test(memo));
-  return [...read, ...said.map(({ memo }): NoteFact => ({ fact: 'productSaid', memo }))];
+  return [
+    ...read,
+    ...productMemos(state).map(({ memo }): NoteFact => ({ fact: 'productSaid', memo })),
+  ];
 }
 
 function leftFacts(state: VisitState): readonly NoteFact[] {

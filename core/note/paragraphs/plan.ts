@@ -248,7 +248,7 @@ function inFull(made: Made, words: Words): string {
 function timing(made: Made): Readonly<Record<'when' | 'because' | 'purpose', string | null>> {
   const { reason: why } = made.recommendation;
   const when = whenOf(made);
-  const isPurpose = why?.startsWith('to ') === true;
+  const isPurpose = why !== undefined && /^(to|with) /.test(why);
   return {
     when: when === '' ? null : when,
     because: why !== undefined && !isPurpose ? why : null,

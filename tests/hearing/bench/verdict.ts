@@ -38,9 +38,9 @@ function holdsAll(said: Utterance, taken: Utterance): boolean {
 }
 
 function partsOf(utterance: Utterance): readonly string[] {
-  const { readings, facts, findings, work, recommendations, questions, commands, memos } =
+  const { readings, facts, findings, work, recommendations, questions, commands, memos, remarks } =
     utterance;
-  return [readings, facts, findings, work, recommendations, questions, commands, memos].flatMap(
+  return [readings, facts, findings, work, recommendations, questions, commands, memos, remarks].flatMap(
     (parts) => parts.map(meaningOf),
   );
 }

@@ -1,0 +1,143 @@
+import type { Tags } from '../grammar/nodes.ts';
+import type { PartId, PlaceId } from '../terms/names.ts';
+import { electrical, GOT, one, readingOf } from './electrical.ts';
+import { FANS, settledFan } from './fans.ts';
+import { finding, onlyOf } from './finding-of.ts';
+import { amountIn } from './measure.ts';
+import { type Frame, type Means, type Rule, rule } from './rule.ts';
+import { partId, placeId, tagsIn } from './slots.ts';
+
+/** The meter shows no way from the windings to the frame. */
+const clearOfGround: Means = (_tags, frame) =>
+  one(readingOf('insulationResistance', amountIn({ overlimit: true }), { place: null, frame }));
+
+const WINDINGS: readonly (PlaceId | null)[] = [
+  ...(['commonStart', 'commonRun', 'runStart'] as const),
+  ...(['commonGround', 'startGround', 'runGround'] as const),
+];
+
+/** "No ground" may as well be a wire that is missing: only behind ohms it is what the meter showed. */
+const noGround: Means = (tags, frame) => {
+  const { lastPlace, lastQuantity } = frame.context;
+  const isOhmed =
+    lastQuantity === 'resistance' || lastQuantity === 'insulationResistance'
+      ? WINDINGS.includes(lastPlace)
+      : false;
+  return isOhmed ? clearOfGround(tags, frame) : null;
+};
+
+const FAN_PLACES: Partial<Record<PartId, PlaceId>> = {
+  condenserFan: 'condenserFan',
+  condenserFanMotor: 'condenserFan',
+  evaporatorFan: 'evaporatorFan',
+  evaporatorFanMotor: 'evaporatorFan',
+};
+
+/** Of a fan that nothing settles, one that draws nothing stands still: which one is asked. */
+const fanAmps: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  const { lastPlace, lastPart } = frame.context;
+  const last = FANS.find((fan) => fan === lastPlace) ?? lastPart;
+  const fan = settledFan('fan', { ...frame.context, lastPart: last });
+  const place = FAN_PLACES[fan] ?? null;
+  const read = readingOf('current', amount, { place, frame });
+  if (read === null) return null;
+  const stands = place === null && amount.value === 0;
+  return {
+    readings: [read],
+    ...(stands ? { findings: [finding('fan', 'notRunning', frame)] } : {}),
+  };
+};
+
+const amps: Means = (tags, frame) =>
+  one(readingOf('current', amountIn(tags), { place: placeId(tags['place']), frame }));
+
+/** Switches that are open where voltage comes in and none goes out. */
+const SWITCHES: readonly (PartId | null)[] = [
+  'highPressureSwitch',
+  'lowPressureSwitch',
+  'temperatureControl',
+  'overload',
+  'doorSwitch',
+];
+
+const inAndOut =
+  (out?: Tags): Means =>
+  (tags, frame) => {
+    const line = electrical(tagsIn(tags['in']) ?? {}, 'lineSide', frame);
+    const load = electrical(out ?? tagsIn(tags['out']) ?? {}, 'loadSide', frame);
+    const part = partId(placeId(tags['place']) ?? undefined);
+    if (line?.quantity !== 'voltage' || load?.quantity !== 'voltage' || part === null) return null;
+    const isOpen = SWITCHES.includes(part) && load.value === 0 && line.value !== 0;
+    return {
+      readings: [line, load],
+      names: part,
+      ...(isOpen ? { findings: [finding(part, 'open', frame)] } : {}),
+    };
+  };
+
+const failedAt: Means = (tags, frame: Frame) => {
+  const part = partId(tags['part']);
+  return part === 'defrostTimer' || part === 'controller'
+    ? { findings: [finding(part, 'failed', frame)] }
+    : null;
+};
+
+const DRAWS = '(amps|amp draw|amperage|current|draw|amps draw)';
+const IN = '((coming|going) in|in)';
+const NOTHING = '(nothing|zero voltage|no (voltage|power|volts))';
+const AT = '(at|on|into|to|in to|going into|going to|across)';
+/** The side of a defrost clock that cools. */
+const COOLING = '(refrigeration|refrigerating|cooling|cool|freeze|run|refrigerate)';
+
+/** What a meter shows, told in fewer words than by its place and unit. */
+export const METERED_RULES: readonly Rule[] = [
+  rule(
+    `[(i have|i got|got|it has|there is|reads|reading|shows|showing|getting)] (nothing|no (continuity|reading|resistance|path|short|shorts)|not a thing) to ground [(on|at) (any|all|either|each|none) [(three|two)] [of (them|the (windings|pins|terminals))]]`,
+    clearOfGround,
+    { examples: ['nothing to ground', 'no continuity to ground'] },
+  ),
+  rule(
+    '[(it is|the (windings|motor|compressor) (is|are)|windings|motor|they are|all [three]|all three are)] (clear|clean|good|not (going|shorted|grounded)) (to|of|from) ground',
+    clearOfGround,
+    { examples: ['clear to ground', 'not going to ground'] },
+  ),
+  rule('(no ground|no grounds|not grounded)', noGround, { alone: true }),
+  rule('<pause> [and] (no ground|no grounds|not grounded)', noGround),
+  rule(
+    '[(it is|i have|i have got|i got|reads|reading|shows|there is|got|has)] [a] [dead] short [all the way] to ground',
+    onlyOf('compressor', 'grounded'),
+    { examples: ['dead short to ground'] },
+  ),
+  rule(`<the> (fan|fans|fan motor|fan motors) ${DRAWS} <link> <amount>`, fanAmps, {
+    examples: ['fan motor amps zero'],
+  }),
+  rule(`<the> <place> ${DRAWS} <link> <amount>`, amps, {
+    examples: ['condenser fan amps point six', 'compressor amps three point two'],
+  }),
+  rule(
+    `${GOT} <amount:in> [${IN}] ${AT} <the> <place> [${IN}] [(and|but)] <amount:out> [(coming|going)] (out|out of it|back out|leaving)`,
+    inAndOut(),
+    {
+      examples: [
+        'one eighteen at the thermostat in zero out',
+        'one twenty into the timer and zero out',
+      ],
+    },
+  ),
+  rule(
+    `${GOT} <amount:in> [${IN}] ${AT} <the> <place> [${IN}] [(and|but)] ${NOTHING} [(coming|going)] (out|out of it|back out|leaving)`,
+    inAndOut({ number: 0 }),
+    { examples: ['one twenty into the low pressure switch and nothing out'] },
+  ),
+  rule(
+    `<the> <part> [is] (stuck|hung [up]|stopped|locked) (in|on) [the] ${COOLING} [(mode|side|cycle|position)]`,
+    failedAt,
+    { examples: ['defrost timer stuck in refrigeration'] },
+  ),
+  rule(
+    '<the> <part> (will not|does not|did not|is not|never) (advance|advancing|move on|moving on|go into defrost|going into defrost|turn over|advances|goes into defrost)',
+    failedAt,
+    { examples: ['defrost timer will not advance'] },
+  ),
+];

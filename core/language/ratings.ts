@@ -1,0 +1,175 @@
+import type { Tags } from '../grammar/nodes.ts';
+import type { PartId, PlaceId } from '../terms/names.ts';
+import type { QuantityId } from '../terms/quantities.ts';
+import { settingByKind } from './controls.ts';
+import { one, readingOf } from './electrical.ts';
+import { nameplate } from './facts.ts';
+import { amountIn } from './measure.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { numberIn, partId, placeId, tagsIn } from './slots.ts';
+
+const CANS: readonly (PartId | PlaceId | null)[] = ['runCapacitor', 'startCapacitor'];
+
+/** What a can is marked; only a start capacitor's is told apart, as the run capacitor's is judged by its own. */
+function ratedCan(tags: Tags, place: PartId | PlaceId | null, frame: Frame): Meaning | null {
+  const at = place === 'startCapacitor' ? place : null;
+  const found = readingOf('ratedCapacitance', amountIn(tags), { place: at, frame });
+  return found === null ? null : { readings: [found] };
+}
+
+/** The numbers of an amount that nobody can place: they are asked about. */
+function leftToAsk(tags: Tags): Meaning {
+  const { value, low, high } = amountIn(tags);
+  const numbers = [value, low, high].filter((number) => number !== null);
+  return { unclaimed: numbers.map(String) };
+}
+
+function ofPart(tags: Tags, part: PartId | PlaceId, frame: Frame): Meaning | null {
+  if (CANS.includes(part)) return ratedCan(tags, part, frame);
+  return part === 'compressor' && saysAmps(tags, frame)
+    ? nameplate('ratedLoadAmps')(tags, frame)
+    : null;
+}
+
+/** "It's stamped four hundred", said of a compressor, is no current. */
+const saysAmps = (tags: Tags, frame: Frame): boolean =>
+  amountIn(tags).unit === 'A' || /\brated\b/i.test(frame.wordsOf(frame.span));
+
+function ofQuantity(
+  tags: Tags,
+  read: { readonly quantity: QuantityId; readonly place: PlaceId | null },
+  frame: Frame,
+): Meaning | null {
+  if (read.quantity === 'capacitance') return ratedCan(tags, read.place, frame);
+  if (read.quantity === 'current' && (read.place ?? 'compressor') === 'compressor')
+    return nameplate('ratedLoadAmps')(tags, frame);
+  return read.quantity === 'voltage' ? nameplate('voltage')(tags, frame) : null;
+}
+
+/** "It's marked one eighty nine to two twenty seven": of what was read or named last, whose setting it may be too. */
+const marked: Means = (tags, frame) => {
+  if (amountIn(tags).unit === 'uF') return ratedCan(tags, frame.context.lastPlace, frame);
+  const means = (part: PartId): Meaning | null =>
+    ofPart(tags, part, frame) ?? settingByKind(tags, part, frame) ?? leftToAsk(tags);
+  const { lastPart, lastQuantity } = frame.context;
+  const kind = lastQuantity === 'lowCutinPressure' ? 'lowPressureSwitch' : lastPart;
+  return {
+    ofThat: {
+      means: (quantity, place) => ofQuantity(tags, { quantity, place }, frame),
+      otherwise: settingByKind(tags, kind, frame) ?? leftToAsk(tags),
+    },
+    ofIt: { means, inSentence: false },
+  };
+};
+
+/** "Reads thirty one, supposed to be thirty five": a can's rating; of anything else it is what somebody would like. */
+const supposed: Means = (tags, frame) => {
+  const { lastQuantity, lastPlace } = frame.context;
+  const last = lastQuantity === 'capacitance' ? ratedCan(tags, lastPlace, frame) : null;
+  const means = (quantity: QuantityId, place: PlaceId | null): Meaning | null =>
+    quantity === 'capacitance' ? ratedCan(tags, place, frame) : {};
+  return { ofThat: { means, otherwise: last ?? {} } };
+};
+
+/** Alone it is a rating only where a can was just read: "it should be thirty eight" may be said of a box. */
+const supposedAlone: Means = (tags, frame) =>
+  frame.context.lastQuantity === 'capacitance'
+    ? ratedCan(tags, frame.context.lastPlace, frame)
+    : null;
+
+const partMarked: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  return place === null ? null : ofPart(tags, place, frame);
+};
+
+/** "At locked rotor, forty two amps" was metered: no plate says so. */
+const drawnLocked: Means = (tags, frame) =>
+  one(readingOf('current', amountIn(tags), { place: placeId(tags['place']), frame }));
+
+/** "Run cap should be thirty five, reading twenty eight" */
+const ratedAndRead: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  const rated = tagsIn(tags['rated']);
+  if (!CANS.includes(place) || rated === null) return null;
+  const marked = ratedCan(rated, place, frame)?.readings ?? [];
+  const read = readingOf('capacitance', amountIn(tags), { place, frame });
+  return read === null || marked.length === 0 ? null : { readings: [...marked, read] };
+};
+
+/** "The can says forty five" */
+const canSays: Means = (tags, frame) => ratedCan(tags, frame.context.lastPlace, frame);
+
+const aCanOf: Means = (tags, frame) => {
+  const place = partId(tags['place']) ?? frame.context.lastPlace;
+  const number = numberIn(tagsIn(tags['rated'])?.['number']);
+  return number === null ? null : ratedCan({ number, unit: 'uF' }, place, frame);
+};
+
+/** "Run cap reads twenty nine, it's a thirty five" */
+const readsAndIs: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  if (!CANS.includes(place)) return null;
+  const read = readingOf('capacitance', amountIn(tags), { place, frame });
+  const rated = aCanOf(tags, frame);
+  if (read === null || rated === null) return null;
+  return { readings: [read, ...(rated.readings ?? [])] };
+};
+
+const MARKED =
+  '(marked|stamped|rated|labeled|labelled|printed|sized) [(at|for|with|as|from|between)]';
+const SUPPOSED = '(should be|ought to be|is supposed to be|supposed to be|is meant to be)';
+const UF = '(microfarad|microfarads|mfd|uf|mike|mikes|mic|mics)';
+const READS =
+  '(reads|reading|measures|measured|read|shows|is|is at|checked|checks|tests|tested) [at]';
+const PLATE =
+  '[(<the> (nameplate|plate|tag|data plate|name plate|sticker|label) [(is|says|shows|reads|has|calls for)]|it is|it has|that is|compressor is|<the> compressor is)] [(a|an)]';
+
+/** What parts are rated and marked, told of what was spoken of before, and what a plate says with its letters behind. */
+export const RATING_RULES: readonly Rule[] = [
+  rule(`[(and|but|<pause>)] (it|that|this) is ${MARKED} <amount>`, marked, { examples: [] }),
+  rule(`(and|but|<pause>) ${MARKED} <amount>`, marked, { examples: [] }),
+  rule(`<pause> [(and|but|so)] [(it|that|this|they)] ${SUPPOSED} [at] <amount>`, supposed),
+  rule(`[(and|but|so)] (it|that|this) ${SUPPOSED} [at] <amount>`, supposedAlone, { alone: true }),
+  rule(`<the> <place> [is] ${MARKED} <amount>`, partMarked, {
+    examples: ['start cap is marked one eighty nine to two twenty seven', 'run cap rated ten'],
+  }),
+  rule(`<the> <place> ${SUPPOSED} <amount>`, partMarked, {
+    examples: ['run cap should be thirty five'],
+  }),
+  rule(
+    `<the> <place> (${SUPPOSED} [at]|[is] (marked|stamped|labeled|printed) [(at|for)]) <amount:rated> [(and|but)] [(it is|i am|i have|i got)] (reads|reading|getting|measures|tests|is at|got) [(at|only)] <amount>`,
+    ratedAndRead,
+    { examples: ['run cap should be thirty five reading twenty eight'] },
+  ),
+  rule(`[<the>] (can|can itself|side of the can) (says|reads|is marked|shows) <amount>`, canSays, {
+    examples: ['the can says forty five'],
+  }),
+  rule(
+    `(it is|that is|this is|it takes|takes|has) (a|an) <number:rated> ${UF} [(cap|capacitor|can|run (cap|capacitor))]`,
+    aCanOf,
+    { examples: ['it is a thirty five microfarad'] },
+  ),
+  rule(
+    `<the> <place> ${READS} <amount> [(and|but)] (it is|that is|this is) (a|an) <number:rated> [${UF}]`,
+    readsAndIs,
+    { examples: ['run cap reads twenty nine it is a thirty five'] },
+  ),
+  rule(
+    `${PLATE} <amount> (rla|r l a|rated load [amps]|fla|f l a|full load [amps])`,
+    nameplate('ratedLoadAmps'),
+    {
+      examples: ['nameplate says seven point four rla'],
+    },
+  ),
+  rule(`${PLATE} <amount> (lra|l r a|locked rotor [amps])`, nameplate('lockedRotorAmps'), {
+    examples: ['tag says thirty lra'],
+  }),
+  rule(
+    '[<the> <place> is] (at|pulling|drawing|pulled|drew) locked rotor [at] <amount>',
+    drawnLocked,
+    { examples: ['compressor is at locked rotor forty two amps'] },
+  ),
+  rule('[the] locked rotor [(is|of|says|rating [is])] <amount>', nameplate('lockedRotorAmps'), {
+    examples: ['locked rotor is twenty two'],
+  }),
+];

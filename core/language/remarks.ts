@@ -1,0 +1,125 @@
+import { FOOD, THEM } from './food-words.ts';
+import type { WorkKindId } from '../terms/names.ts';
+import { heardRule, type Means, type Rule, rule } from './rule.ts';
+
+/** Kept word for word: it has no name of its own, and the note would be the poorer without it. */
+const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+
+/** The customer's trouble, in the words that it was told in. */
+const complaint: Means = (_tags, frame) => ({ memos: [frame.wordsOf(frame.span)] });
+
+/** A test, and how it came out. */
+const tested =
+  (did: WorkKindId): Means =>
+  (tags, frame) => ({
+    ...remark(tags, frame),
+    work: [{ did, part: null, words: frame.wordsOf(frame.span) }],
+  });
+
+const IT =
+  '(it|she|this thing|the thing|<the> (unit|box|machine|system|cooler|freezer|case|cabinet)|<the> <equipment>)';
+const IS_NOT =
+  '(is not|was not|will not|does not|did not|would not|is no longer|is hardly|is barely)';
+const COOLS =
+  '(cool|cooling|freeze|freezing|(make|making) [(any|enough|much)] ice|(hold|holding|keep|keeping) [(the|its|it is)] (temp|temperature|cold)|(get|getting) [(any|very)] (cold|cold enough|cooler)|cold enough|keep up|keeping up|(shut|shutting|turn|turning) off|stay on|staying on|dispensing|dispense|(drop|dropping) [(the|any)] ice|harvest|harvesting)';
+const SINCE =
+  '[(since|as of) (monday|tuesday|wednesday|thursday|friday|saturday|sunday|yesterday|last night|this morning|last week|the weekend|noon|lunch)|(last night|this morning|yesterday|over the weekend|all day|all night|overnight|today)]';
+const TROUBLE =
+  '((quit|stopped) (cooling|freezing|making ice|working)|(is|has been|was) running warm|runs warm|(keeps|kept|has been) (tripping|popping|blowing) [(the|its|it is)] (breaker|fuse|fuses|gfci|gfi)|(is|has been) leaking water [(on|all over|onto) the floor]|(runs|is running|has been running) (all the time|constantly|non stop|nonstop))';
+
+const PASSED =
+  '(passed|passes|is good|was good|good|ok|is ok|came back (clean|good)|came out (clean|good)|is clean|clean|negative|is negative|showed nothing|shows nothing|found nothing|turned up nothing|all (good|clear|clean))';
+const HELD = '(held|is holding|holding|holds|held (good|fine|steady|tight)|is tight)';
+const GOOD =
+  '(good|ok|fine|great|perfect|all right|normal|clear|full|solid|clean|bad|cloudy|thin|hollow|slow|short|soft|wet|small|late|early)';
+const WHO =
+  '[(i|we|they|he|she|customer|staff|manager|owner|the (customer|staff|manager|owner|chef|cook|kitchen|cooks))]';
+const HAVE =
+  '[(have|has|had|already|went ahead and|have already|has already|just|are|is|already have)]';
+const ALL =
+  '(it|it all|everything|all of it|all of that|that|them|<the> [(whole|entire|rest of the|bad|warm|spoiled)] FOOD|all the FOOD|most of the FOOD)'.replaceAll(
+    'FOOD',
+    FOOD,
+  );
+
+/** What is told of the job and names no part, reading or work: word for word, the trouble first. */
+export const REMARK_RULES: readonly Rule[] = [
+  heardRule('no power', complaint, { alone: true, examples: ['no power'] }),
+  rule('<pause> no power', complaint),
+  rule(
+    `(${IT} (has|has got|is getting|gets|is not getting|does not have) [got] (no|any) (power|juice|electricity)|there is no (power|juice) [at all] (to|at|on) ${IT}|no (power|juice) [at all] (to|at|on) ${IT})`,
+    complaint,
+    { examples: ['unit has no power', 'there is no power to the unit'] },
+  ),
+  rule(`${IT} ${IS_NOT} ${COOLS} ${SINCE}`, complaint, { examples: ['it is not making ice'] }),
+  rule(`(<pause>|<pause> [and] [it is]) (not|will not|does not) ${COOLS} ${SINCE}`, complaint),
+  rule(`(not|will not|does not) ${COOLS} ${SINCE}`, complaint, {
+    alone: true,
+    examples: ['not making ice'],
+  }),
+  rule(`${IT} ${TROUBLE} ${SINCE}`, complaint, { examples: ['unit is running warm'] }),
+  rule(
+    `(keeps (tripping|popping) [the] (breaker|gfci|gfi)|running warm|quit cooling|quit making ice|stopped cooling|stopped making ice) ${SINCE}`,
+    complaint,
+    { alone: true, examples: ['keeps tripping the breaker'] },
+  ),
+  rule(
+    `${WHO} ${HAVE} (threw|thrown|tossed|dumped|pitched|discarded|trashed|got rid of|throwing|tossing|dumping|disposed of) [(out|away)] ${ALL} [(out|away|already)]`,
+    remark,
+    { examples: ['discarded the milk', 'they threw out the chicken'] },
+  ),
+  rule(
+    `${WHO} ${HAVE} (moved|moving|transferred|shifted|took|carried) ${ALL} (to|into|over to|in|out to) (the|another|their|an) <clause>`,
+    remark,
+    { examples: ['moved the product to the walk in'] },
+  ),
+  rule(
+    `[(i|we)] (told|advised|asked|warned|reminded|instructed|showed) ${THEM} (to|not to|about|how to|that|they (should|need to|have to|can)|it is not|it is safe) <clause>`,
+    remark,
+    { examples: ['told them to throw it out'] },
+  ),
+  rule(
+    `[the] (leak|soap|bubble|sniffer|leak detector) (check|test|search) ${PASSED}`,
+    tested('leakCheck'),
+    {
+      examples: ['leak check passed'],
+    },
+  ),
+  rule(`[the] (passed|good) [(the|a)] leak (check|test|search)`, tested('leakCheck')),
+  rule(
+    '(no leaks|no leak|zero leaks|not a leak|no sign of a leak|no leaks at all) [(found|anywhere|that i can find|i can find|showing|now)]',
+    remark,
+    { alone: true, examples: ['no leaks found'] },
+  ),
+  rule('<pause> [(and|found)] (no leaks|no leak|not a leak|no leaks found)', remark),
+  rule(
+    `[the] (pressure|nitrogen|standing pressure) test (${PASSED}|${HELD})`,
+    tested('pressureTest'),
+    { examples: ['pressure test passed'] },
+  ),
+  rule(`[(the|it)] (vacuum ${HELD}|held [(a|the)] vacuum|held vacuum)`, remark, {
+    alone: true,
+    examples: ['vacuum held'],
+  }),
+  rule(
+    '[the] water [(supply|valve|line)] (is|is turned|is back|was) (on|off|running|flowing|shut off|turned off|turned on|back on)',
+    remark,
+    { examples: ['water is on'] },
+  ),
+  rule('water (on|off|back on)', remark, { alone: true }),
+  rule(
+    `[(the|my|a|that)] [(first|second|third|last|next|new|whole)] (harvest|batch|freeze|slab|sheet|ice|cubes|bin|defrost cycle|freeze cycle|harvest cycle|cycle|drop) [(is|was|are|looks|looked|came out|dropped|comes out|are coming out)] ${GOOD}`,
+    remark,
+    { examples: ['harvest ok', 'first batch was good'] },
+  ),
+  rule(
+    `[(it|she|machine|the machine)] [(just|finally)] (dropped|made|drops|harvested) [(a|the|its|it is)] [(good|full|first|second|nice|whole)] (batch|slab|sheet|harvest|load of ice)`,
+    remark,
+    { examples: ['dropped a good batch'] },
+  ),
+  rule(
+    `([(it|she|<the> machine|<the> ice machine)] is making (ice|good ice|full cubes) [(now|again|fine|good)]|[the] (defrost cycle|defrost|harvest cycle|harvest|alarm|display) (works|is working|worked) [(now|again|fine|good)])`,
+    remark,
+    { examples: ['it is making ice now', 'defrost cycle works'] },
+  ),
+];
