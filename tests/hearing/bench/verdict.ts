@@ -40,9 +40,17 @@ function holdsAll(said: Utterance, taken: Utterance): boolean {
 function partsOf(utterance: Utterance): readonly string[] {
   const { readings, facts, findings, work, recommendations, questions, commands, memos, remarks } =
     utterance;
-  return [readings, facts, findings, work, recommendations, questions, commands, memos, remarks].flatMap(
-    (parts) => parts.map(meaningOf),
-  );
+  return [
+    readings,
+    facts,
+    findings,
+    work,
+    recommendations,
+    questions,
+    commands,
+    memos,
+    remarks,
+  ].flatMap((parts) => parts.map(meaningOf));
 }
 
 /** Whether anything would be kept of it: of noise and stray talk nothing should be. */
