@@ -17,6 +17,10 @@ export interface OnnxSession {
 
 /** What the file beside an acoustic model says of what goes in and comes out. */
 export interface AcousticDescription {
+  /** Another for every other model; '' where nothing can be taught to it. */
+  readonly edition: string;
+  /** How many values its last inner layer puts out beside the log posteriors of each frame; 0 where it keeps them. */
+  readonly innerSize: number;
   /** By index, the blank first. */
   readonly phones: readonly string[];
   /** Samples come in multiples of this, 16,000 a second. */
@@ -48,6 +52,9 @@ export function readAcousticDescription(text: string): DescriptionOutcome {
     if (!isListOf(shape, isCount)) return unreadable(`state.${name} must be a list of sizes`);
     shapes[name] = shape;
   }
+  const { edition = '', innerSize = 0 } = value;
+  if (!isText(edition)) return unreadable('edition must be a name');
+  if (innerSize !== 0 && !isCount(innerSize)) return unreadable('innerSize must be a count');
   const counts = { samplesPerStep: 0, frameSamples: 0, delaySamples: 0 };
   for (const name of COUNTS) {
     const count = value[name];
@@ -56,7 +63,7 @@ export function readAcousticDescription(text: string): DescriptionOutcome {
   }
   return {
     kind: 'read',
-    description: { phones: [BLANK, ...phones], ...counts, state: shapes },
+    description: { edition, innerSize, phones: [BLANK, ...phones], ...counts, state: shapes },
   };
 }
 

@@ -10,7 +10,12 @@ export interface Listener {
   readonly reset: () => void;
   /** Forgets all, as when nothing was heard yet. */
   readonly forget: () => void;
+  /** From the next portion on each frame goes through this, with what the inner layer held; null ends that. */
+  readonly through: (change: FrameChange | null) => void;
 }
+
+/** Makes another frame of log posteriors of one and of what the network's last inner layer held then. */
+export type FrameChange = (frame: Float32Array, inner: Float32Array) => Float32Array;
 
 export interface AcousticModel {
   readonly onnx: OnnxModule;
@@ -20,6 +25,7 @@ export interface AcousticModel {
 
 const SAMPLES = 'samples';
 const FRAMES = 'log_probabilities';
+const INNER = 'inner';
 /** The state that says how loud the loudest was lately, in dB above silence. */
 const LEVEL = 'level';
 /**
@@ -42,6 +48,7 @@ class StreamListener implements Listener {
   #waiting = new Float32Array(0);
   /** Frames that speak of the time before the first sample. */
   #early: number;
+  #change: FrameChange | null = null;
 
   constructor(model: AcousticModel) {
     this.#model = model;
@@ -82,6 +89,10 @@ class StreamListener implements Listener {
     this.#early = this.#delayFrames();
   };
 
+  readonly through = (change: FrameChange | null): void => {
+    this.#change = change;
+  };
+
   async #run(samples: Float32Array): Promise<readonly Float32Array[]> {
     const { onnx, session, description } = this.#model;
     const sound = new onnx.Tensor('float32', samples, [1, samples.length]);
@@ -90,9 +101,20 @@ class StreamListener implements Listener {
       Object.keys(description.state).map((name) => [name, output(outputs, after(name))]),
     );
     const frames = cut(output(outputs, FRAMES).data, description.phones.length);
-    const early = Math.min(this.#early, frames.length);
+    const changed = this.#changed(frames, outputs);
+    const early = Math.min(this.#early, changed.length);
     this.#early -= early;
-    return frames.slice(early);
+    return changed.slice(early);
+  }
+
+  #changed(
+    frames: readonly Float32Array[],
+    outputs: Readonly<Record<string, OnnxTensor>>,
+  ): readonly Float32Array[] {
+    const [change, size] = [this.#change, this.#model.description.innerSize];
+    if (change === null || size === 0) return frames;
+    const inners = cut(output(outputs, INNER).data, size);
+    return frames.map((frame, at) => change(frame, inners[at] ?? new Float32Array(size)));
   }
 
   #levelKept(): OnnxTensor | null {

@@ -1,7 +1,7 @@
 import type { Pronunciations } from './dictionary.ts';
 import { createGrammarGraphs } from './grammar-graphs.ts';
 import type { Hearing } from './hearing.ts';
-import { type AcousticModel, createListener, type Listener } from './listener.ts';
+import { type AcousticModel, createListener, type FrameChange, type Listener } from './listener.ts';
 import { neuralHearing } from './neural-hearing.ts';
 import type { PhoneGraph, Sounds } from './phone-graph.ts';
 import { phoneGraph } from './phone-graph.ts';
@@ -13,6 +13,9 @@ import {
 } from './phone-search.ts';
 import type { Standing } from './standing.ts';
 import { NOTHING } from './to-hearing.ts';
+import { correctFrame, toCorrection } from './voice/correct-frame.ts';
+import { fitsModel, type VoiceProfile } from './voice/voice-profile.ts';
+import { createVoiceTeacher, type VoiceTeacher } from './voice/voice-teacher.ts';
 
 /** A search over an acoustic model, one utterance between `start` and `finish`. One call at a time. */
 export interface NeuralDecoder {
@@ -33,6 +36,10 @@ export interface NeuralDecoder {
   readonly close: () => Promise<void>;
   /** Ends the utterance. `opinion` is what another engine heard in the same sound. */
   readonly finish: (opinion?: string) => Promise<Hearing>;
+  /** Hears by what was taught of a voice from the next sound on, or by none; false where it is for another model. */
+  readonly suit: (voice: VoiceProfile | null) => boolean;
+  /** For a voice that is to be learnt from sentences it reads. */
+  readonly teacher: () => VoiceTeacher;
   /** As `finish`, before anything is judged: for measurements. */
   readonly rank: (opinion?: string) => Promise<Ranking>;
 }
@@ -81,13 +88,16 @@ class GrammarDecoder implements NeuralDecoder {
   readonly #sounds: Sounds;
   readonly #graphs: ReturnType<typeof createGrammarGraphs>;
   readonly #listener: Listener;
+  readonly #settings: NeuralSettings;
   #graph: PhoneGraph | null = null;
   #search: PhoneSearch | null = null;
   #frames: Float32Array[] = [];
   #peak = 0;
   #closed = false;
 
-  constructor({ model, pronunciations }: NeuralSettings) {
+  constructor(settings: NeuralSettings) {
+    const { model, pronunciations } = settings;
+    this.#settings = settings;
     this.#sounds = { pronunciations, phones: model.description.phones };
     this.#graphs = createGrammarGraphs(this.#sounds);
     this.#listener = createListener(model);
@@ -119,6 +129,14 @@ class GrammarDecoder implements NeuralDecoder {
     this.#peak = samples.reduce((most, sample) => Math.max(most, Math.abs(sample)), this.#peak);
     this.#take(await this.#listener.accept(samples));
   };
+
+  readonly suit = (voice: VoiceProfile | null): boolean => {
+    const fits = voice !== null && fitsModel(voice, this.#settings.model.description);
+    this.#listener.through(fits ? changeBy(voice) : null);
+    return voice === null || fits;
+  };
+
+  readonly teacher = (): VoiceTeacher => createVoiceTeacher(this.#settings);
 
   readonly words = (): string =>
     (this.#search?.best()?.words ?? []).map(({ word }) => word).join(' ');
@@ -168,6 +186,11 @@ class GrammarDecoder implements NeuralDecoder {
     for (const frame of this.#frames) search.accept(frame);
     return search.finish()[0] ?? null;
   }
+}
+
+function changeBy({ correction: rows }: VoiceProfile): FrameChange {
+  const correction = toCorrection(rows);
+  return (frame, inner) => correctFrame(correction, frame, inner);
 }
 
 /** Whether some phone is likelier than the blank. */

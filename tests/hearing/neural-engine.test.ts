@@ -93,7 +93,8 @@ describe('the loudness that a listener knows', () => {
         level_after: new Tensor('float32', Float32Array.of(after)),
       });
     };
-    const description = { phones: [''], samplesPerStep: 640, frameSamples: 320, delaySamples: 640 };
+    const sizes = { samplesPerStep: 640, frameSamples: 320, delaySamples: 640 };
+    const description = { edition: '', innerSize: 0, phones: [''], ...sizes };
     return {
       model: {
         onnx: { Tensor },

@@ -47,6 +47,10 @@ function createPlayer(words: string) {
       calls.push(`opinion ${await opinion}`);
       return end();
     },
+    giveLesson: ({ kind }) => {
+      calls.push(`lesson ${kind}`);
+      return Promise.resolve({ kind: 'begun' });
+    },
     reset: () => void calls.push('reset'),
     listen: () => undefined,
     dispose: () => {

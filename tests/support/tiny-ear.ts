@@ -29,6 +29,8 @@ function tinyEar(): Uint8Array {
       node('MatMul', ['framed', 'slopes'], 'sloped'),
       node('Add', ['sloped', 'offsets'], 'scores'),
       node('LogSoftmax', ['scores'], 'log_probabilities', attribute('axis', 2)),
+      // What it is sure of is its inner layer, too: so a voice can be taught to it.
+      node('Exp', ['log_probabilities'], 'inner'),
     ],
     tensors: [
       integers('first', [0]),
@@ -52,12 +54,15 @@ function tinyEar(): Uint8Array {
     inputs: [shaped('samples', FLOAT, [1, 'samples']), shaped('late', FLOAT, [1, DELAY])],
     outputs: [
       shaped('log_probabilities', FLOAT, [1, 'frames', CLASSES]),
+      shaped('inner', FLOAT, [1, 'frames', CLASSES]),
       shaped('late_after', FLOAT, [1, DELAY]),
     ],
   });
 }
 
 const DESCRIPTION = {
+  edition: 'tiny',
+  innerSize: CLASSES,
   phones: PHONES,
   sampleRate: 16_000,
   samplesPerStep: STEP,

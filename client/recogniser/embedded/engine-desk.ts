@@ -33,8 +33,9 @@ export class EngineDesk {
         this.#abandon();
         return;
       }
-      // It hears by itself.
+      // It hears by itself, and every voice alike.
       case 'opinion':
+      case 'lesson':
         return;
     }
   }

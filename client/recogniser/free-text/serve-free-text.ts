@@ -75,6 +75,7 @@ class FreeTextDesk {
       }
       case 'warm':
       case 'opinion':
+      case 'lesson':
         return;
     }
   }

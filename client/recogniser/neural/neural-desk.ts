@@ -1,6 +1,7 @@
 import type { NeuralDecoder } from '../../../core/hearing/neural-decoder.ts';
 import { NOTHING } from '../../../core/hearing/to-hearing.ts';
 import type { AfterLoad, FromEngine } from '../worker/protocol.ts';
+import { LessonDesk } from './lesson-desk.ts';
 
 /**
  * 160 ms: the network took 0.11 of the sound's time in such pieces and 0.37 in pieces of 40 ms, and words that show
@@ -12,6 +13,7 @@ export const SAMPLES_A_MS = 16;
 /** The worker's side of the protocol, without the worker: one message after the other. */
 export class NeuralDesk {
   readonly #decoder: NeuralDecoder;
+  readonly #lessons: LessonDesk;
   readonly #send: (message: FromEngine) => void;
   #queue: Promise<void> = Promise.resolve();
   #hasGrammar = false;
@@ -26,6 +28,7 @@ export class NeuralDesk {
 
   constructor(decoder: NeuralDecoder, send: (message: FromEngine) => void) {
     this.#decoder = decoder;
+    this.#lessons = new LessonDesk(decoder);
     this.#send = send;
   }
 
@@ -42,6 +45,11 @@ export class NeuralDesk {
 
   async #inTurn(message: Exclude<AfterLoad, { kind: 'opinion' }>): Promise<void> {
     switch (message.kind) {
+      case 'lesson': {
+        const { request, lesson } = message;
+        this.#send({ kind: 'lessonAnswered', request, answer: await this.#lessons.answer(lesson) });
+        return;
+      }
       case 'setGrammar': {
         this.#setGrammar(message.request, message.jsgf);
         return;
@@ -84,6 +92,7 @@ export class NeuralDesk {
     if (!this.#hasGrammar || utterance < this.#wantedFrom) return;
     if (this.#open !== utterance) this.#begin(utterance);
     this.#waiting.push(samples);
+    this.#lessons.overhear(utterance, samples);
     if (lengthOf(this.#waiting) < PORTION_SAMPLES) return;
     await this.#hearWaiting();
     this.#tellWords(utterance);

@@ -1,5 +1,6 @@
 import { opinionOf } from '../../../core/hearing/second-opinion.ts';
 import type { Engine, EngineOutcome, EngineState, Finished, LoadProgress } from '../engine.ts';
+import type { GiveLesson } from '../worker/lesson.ts';
 import type { WorkerEngine } from '../worker/worker-engine.ts';
 import type { EngineAlone, EngineUse, EngineWish } from './engine-use.ts';
 import { createKeptSound } from './kept-sound.ts';
@@ -29,6 +30,8 @@ export interface TeamEngine extends Engine {
   readonly use: () => EngineUse | null;
   /** Gives an engine that failed another chance at the next load: somebody asked for it. */
   readonly forgive: () => void;
+  /** Teaches the neural engine a voice, where it is loaded. */
+  readonly giveLesson: GiveLesson;
 }
 
 /** Words must come within 150 ms of the end: an opinion that is not there by then is not waited for. */
@@ -71,6 +74,7 @@ class Team implements TeamEngine {
   }
 
   readonly use = (): EngineUse | null => this.#use;
+  readonly giveLesson: GiveLesson = (lesson) => this.#options.neural.giveLesson(lesson);
   readonly state = (): EngineState => this.#lead().state();
   readonly forgive = (): void => {
     if (!this.#neuralFailed && !this.#secondFailed) return;

@@ -1,9 +1,12 @@
 import type { Hearing } from '../../../core/hearing/hearing.ts';
+import type { LessonAnswer } from './lesson.ts';
+import type { LessonMessage } from './lesson-line.ts';
 
 /** What the page says to an engine's worker. `utterance` counts up; a reset leaves gaps. */
 export type ToEngine<Files> = { readonly kind: 'load'; readonly files: Files } | AfterLoad;
 
 export type AfterLoad =
+  | LessonMessage
   | { readonly kind: 'setGrammar'; readonly request: number; readonly jsgf: string }
   /** Compile it while there is time; nothing is answered. */
   | { readonly kind: 'warm'; readonly jsgf: string }
@@ -16,6 +19,7 @@ export type AfterLoad =
 
 /** What the worker answers. */
 export type FromEngine =
+  | { readonly kind: 'lessonAnswered'; readonly request: number; readonly answer: LessonAnswer }
   | { readonly kind: 'progress'; readonly loadedBytes: number; readonly totalBytes: number }
   /** `pace`: time to hear by time heard; null where it was not measured. */
   | { readonly kind: 'loaded'; readonly pace: number | null }

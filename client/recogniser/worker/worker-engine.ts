@@ -1,4 +1,6 @@
 import type { Engine, EngineOutcome, EngineState, Finished, LoadProgress } from '../engine.ts';
+import { createLessonLine } from './lesson-line.ts';
+import type { GiveLesson } from './lesson.ts';
 import type { FromEngine, ToEngine } from './protocol.ts';
 
 /** As much of a Worker as an engine uses. */
@@ -19,6 +21,8 @@ export interface WorkerEngine extends Engine {
   readonly finishWith: (opinion: Promise<string | null>) => Promise<Finished>;
   /** Time to hear by time heard, of the last utterance or when it loaded; null before, and where nobody measures it. */
   readonly pace: () => number | null;
+  /** For an engine that learns a voice; one that hears by a voice goes on so when it had to be loaded anew. */
+  readonly giveLesson: GiveLesson;
 }
 
 const CRASHED = 'The speech engine stopped: press to start it again.';
@@ -41,6 +45,10 @@ class EngineInWorker<Files> implements WorkerEngine {
   #answerLoad: (outcome: EngineOutcome) => void = () => undefined;
   readonly #warmed = new Set<string>();
   readonly #grammarWaiting = new Map<number, (outcome: EngineOutcome) => void>();
+  readonly #lessons = createLessonLine((message) => {
+    this.#worker?.post(message);
+    return this.#worker !== null;
+  });
   readonly #finishWaiting = new Map<number, (finished: Finished) => void>();
 
   constructor(options: WorkerEngineOptions<Files>) {
@@ -49,6 +57,7 @@ class EngineInWorker<Files> implements WorkerEngine {
 
   readonly state = (): EngineState => this.#state;
   readonly pace = (): number | null => this.#pace;
+  readonly giveLesson: GiveLesson = (lesson) => this.#lessons.give(lesson);
 
   readonly load = (onProgress?: (progress: LoadProgress) => void): Promise<EngineOutcome> => {
     if (onProgress) this.#onProgress = onProgress;
@@ -128,10 +137,15 @@ class EngineInWorker<Files> implements WorkerEngine {
         this.#state = 'ready';
         this.#pace = message.pace;
         this.#answerLoad({ kind: 'ready' });
+        this.#lessons.again();
         return;
       }
       case 'loadFailed': {
         this.#drop(message.message);
+        return;
+      }
+      case 'lessonAnswered': {
+        this.#lessons.answered(message.request, message.answer);
         return;
       }
       case 'grammarSet': {
@@ -175,6 +189,7 @@ class EngineInWorker<Files> implements WorkerEngine {
     this.#warmed.clear();
     this.#state = 'absent';
     this.#answerLoad({ kind: 'failed', message });
+    this.#lessons.cut(message);
     for (const request of [...this.#grammarWaiting.keys()]) {
       this.#answerGrammar(request, { kind: 'failed', message });
     }

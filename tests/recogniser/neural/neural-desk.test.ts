@@ -35,6 +35,10 @@ function createDesk() {
       return Promise.resolve(heard('head forty'));
     },
     rank: () => Promise.reject(new Error('not asked for')),
+    suit: () => true,
+    teacher: () => {
+      throw new Error('not asked for');
+    },
   };
   const desk = new NeuralDesk(decoder, (message) => void sent.push(message));
   const accept = (utterance: number, samples: number) =>

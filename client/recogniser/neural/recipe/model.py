@@ -185,6 +185,11 @@ class Network(nn.Module):
 
     def forward(self, levelled, memory, trunk_mask=None):
         """(B, T + 55, 96) in 0..80 and the blocks' memory; gives scores, the middle's scores, memory."""
+        inner, middle, memory = self.listen(levelled, memory, trunk_mask)
+        return self.out(inner), middle, memory
+
+    def listen(self, levelled, memory, trunk_mask=None):
+        """As forward, with what the last layer looks at in place of its scores."""
         trunk = self.trunk((levelled[..., :MELS_TRUNK] - RANGE + TRUNK_PEAK) / 10 + 2)
         trunk = self.trunk_norm(trunk)
         if trunk_mask is not None:
@@ -200,7 +205,7 @@ class Network(nn.Module):
             after.append(kept)
             if number == self.depth // 2 - 1:
                 middle = self.middle_out(frames)
-        return self.out(self.norm(frames)), middle, torch.stack(after)
+        return self.norm(frames), middle, torch.stack(after)
 
     def fresh_memory(self, batch, device=None):
         return torch.zeros(self.depth, batch, self.width, Block.REACH, device=device)
@@ -217,7 +222,7 @@ class Levelling(nn.Module):
 
 
 class Listener(nn.Module):
-    """What is exported: sound and state in, log probabilities and state out."""
+    """What is exported: sound and state in; log probabilities, what its last layer looks at, and state out."""
 
     def __init__(self, network):
         super().__init__()
@@ -229,9 +234,9 @@ class Listener(nn.Module):
         decibel = decibels(self.spectrum(heard))
         levelled, waiting, level = self.levelling(decibel, waiting, level)
         window = torch.cat([mels, levelled], 1)
-        scores, _, memory = self.network(window, memory)
+        inner, _, memory = self.network.listen(window, memory)
         state = (heard[:, -TAIL:], waiting, level, window[:, -CONTEXT:], memory)
-        return (torch.log_softmax(scores, 2), *state)
+        return (torch.log_softmax(self.network.out(inner), 2), inner, *state)
 
     def fresh_state(self, batch=1, device=None):
         return (
