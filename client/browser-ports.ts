@@ -1,3 +1,4 @@
+import type { RoomNoise } from '../core/hearing/earshot.ts';
 import type { Expectation } from '../core/language/context.ts';
 import { type KnownNames, NO_NAMES } from '../core/language/known-names.ts';
 import { recogniserGrammar } from '../core/language/recogniser-grammar.ts';
@@ -176,6 +177,7 @@ function browserEar(): { readonly ear: Ear; readonly listening: Listening } {
   const level = createRelay<number>();
   const progress = createRelay<number>();
   const engineChange = createRelay<EngineChanged>();
+  const noise = createRelay<RoomNoise>();
   const digitalSilence = createRelay<undefined>();
   const whole = createWholeGrammar();
   const wish = createDeviceChoice('what listens', ENGINE_WISHES);
@@ -189,6 +191,7 @@ function browserEar(): { readonly ear: Ear; readonly listening: Listening } {
     engine,
     expected: () => [whole.current(), ...Object.values(NARROW)],
     onLevel: level.tell,
+    onNoise: noise.tell,
     onDigitalSilence: () => digitalSilence.tell(undefined),
     onProgress: ({ loadedBytes, totalBytes }) => progress.tell(loadedBytes / totalBytes),
   });
@@ -207,6 +210,7 @@ function browserEar(): { readonly ear: Ear; readonly listening: Listening } {
     grammarFor: (expectation, names) =>
       expectation === 'anything' ? whole.with(names) : NARROW[expectation],
     onLevel: level.listen,
+    onNoise: noise.listen,
     onProgress: progress.listen,
     onEngineChange: engineChange.listen,
     onDigitalSilence: (report) => digitalSilence.listen(report),

@@ -1,3 +1,4 @@
+import type { RoomNoise } from '../../core/hearing/earshot.ts';
 import type { Clock } from '../state/clock.ts';
 import type { Ear, EarNews, EarOpening, EngineChanged, Heard } from './ear.ts';
 import { createMicrophone, type MicrophonePorts } from './microphone.ts';
@@ -14,6 +15,7 @@ export interface EarPorts extends Omit<MicrophonePorts, 'onTakenAway'>, WakeLock
   readonly onEngineChange: (report: (change: EngineChanged) => void) => void;
   /** A sentence was waited for in vain, and not one sample came that was not zero. */
   readonly onDigitalSilence: (report: () => void) => void;
+  readonly onNoise: (report: (noise: RoomNoise) => void) => void;
   /** What else the recogniser has to say of itself. */
   readonly onNews: (report: (news: EarNews) => void) => void;
 }
@@ -40,6 +42,7 @@ export function createEar(ports: EarPorts): Ear {
 
   ports.onEngineChange(tell);
   ports.onDigitalSilence(silence.heard);
+  ports.onNoise((noise) => tell({ kind: 'noise', noise }));
   ports.onNews((news) => tell({ kind: 'news', news }));
   ports.page.addEventListener('visibilitychange', () => {
     if (ports.page.visibilityState === 'hidden') supervisor.hide();

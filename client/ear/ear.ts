@@ -1,3 +1,4 @@
+import type { RoomNoise } from '../../core/hearing/earshot.ts';
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
 import type { KnownNames } from '../../core/language/known-names.ts';
@@ -33,6 +34,11 @@ export type Heard =
   | { readonly kind: 'words'; readonly alternatives: readonly Alternative[] }
   /** Speech, but nothing of the trade in it. */
   | { readonly kind: 'unclear' }
+  /**
+   * How far a voice stands above the room: between sentences, and as one ends, before its words. Null of an ear that
+   * does not measure it.
+   */
+  | { readonly kind: 'noise'; readonly noise: RoomNoise | null }
   | EngineChanged
   | { readonly kind: 'news'; readonly news: EarNews }
   | { readonly kind: 'deaf'; readonly why: Deafness };
@@ -41,9 +47,9 @@ export type Heard =
  * silent: the microphone has given nothing but zeros for a while, as a muted one does; it listens on. back: the page
  * was out of sight, heard nothing meanwhile, and listens again. rests: it heard silence and waits for a press. ownAgain:
  * the browser's recogniser is of no use here, and ours hears on. modelGone: the model that was chosen did not come, and
- * ours hear on.
+ * ours hear on. tooLoud: the voice stands too little above the noise to be heard right.
  */
-export type EarNews = 'silent' | 'back' | 'rests' | 'ownAgain' | 'modelGone';
+export type EarNews = 'silent' | 'back' | 'rests' | 'ownAgain' | 'modelGone' | 'tooLoud';
 
 /** An engine failed and another hears on. */
 export interface EngineChanged {

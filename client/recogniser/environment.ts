@@ -1,3 +1,4 @@
+import type { RoomNoise } from '../../core/hearing/earshot.ts';
 import type { EndpointerSettings } from '../../core/hearing/endpointer.ts';
 import type { Capture } from './capture.ts';
 import type { Engine, LoadProgress } from './engine.ts';
@@ -19,6 +20,8 @@ export interface RecogniserEnvironment {
   /** JSGF texts of the grammars that sessions will switch between. */
   readonly expected: () => readonly string[];
   readonly onLevel: (level: number) => void;
+  /** Once a second between sentences, and as one ends. */
+  readonly onNoise: (noise: RoomNoise) => void;
   /** A session waited in vain and got nothing but zeros: as from a muted headset, not from a quiet room. */
   readonly onDigitalSilence: () => void;
   readonly onProgress: (progress: LoadProgress) => void;

@@ -6,6 +6,7 @@ import type { Finished } from './engine.ts';
 import type { RecogniserEnvironment } from './environment.ts';
 import { SpeechRecognitionErrorEvent, type SpeechRecognitionErrorCode } from './events.ts';
 import { prepareEngine, warmEngine } from './prepare-engine.ts';
+import { createRoomWatch, type RoomWatch } from './room-watch.ts';
 import { createTranscript, type Transcript } from './transcript.ts';
 import type { Snapshot } from './snapshot.ts';
 import { createUtteranceFeed, type UtteranceFeed } from './utterance-feed.ts';
@@ -45,6 +46,7 @@ export class Session {
   #stopWatching: () => void = () => undefined;
   readonly #endpointer: Endpointer;
   readonly #cut = createFramer();
+  readonly #room: RoomWatch;
   readonly #feed: UtteranceFeed;
   readonly #transcript: Transcript;
   readonly #environment: RecogniserEnvironment;
@@ -56,6 +58,7 @@ export class Session {
     this.#host = host;
     this.#wanted = wanted;
     this.#endpointer = createEndpointer(environment.endpointing, environment.room.floorDb);
+    this.#room = createRoomWatch(environment.onNoise);
     this.#feed = createUtteranceFeed(environment.engine);
     this.#transcript = createTranscript(wanted.maxAlternatives, wanted.phrases);
   }
@@ -149,6 +152,7 @@ export class Session {
   #hearFrame(frame: Float32Array): void {
     if (this.#phase !== 'running') return;
     this.#digitalSilence &&= frame.every((sample) => sample === 0);
+    this.#room.hear(frame, this.#speaking);
     const event = this.#endpointer.accept(frame);
     this.#environment.onLevel(levelFromDb(this.#endpointer.levelDb()));
     this.#feed.take(frame, this.#speaking);
@@ -182,6 +186,7 @@ export class Session {
   }
 
   #endUtterance(): void {
+    this.#room.sentenceEnded();
     if (!this.#wanted.continuous) {
       this.#finish();
       return;

@@ -1,3 +1,4 @@
+import type { RoomNoise } from '../../core/hearing/earshot.ts';
 import { ENDPOINTER_SETTINGS, type EndpointerSettings } from '../../core/hearing/endpointer.ts';
 import { createBrowserCapture } from './browser/browser-capture.ts';
 import { documentPage } from './browser/document-page.ts';
@@ -11,6 +12,8 @@ export interface RecogniserOptions {
   readonly engine: Engine;
   /** Loudness 0..1, fifty times a second while a session hears; 0 when it stops. */
   readonly onLevel?: (level: number) => void;
+  /** How far a voice stands above the room: once a second between sentences, and as one ends, before its words. */
+  readonly onNoise?: (noise: RoomNoise) => void;
   readonly onProgress?: (progress: LoadProgress) => void;
   /** A session ended without speech, and without a single sample that was not zero. */
   readonly onDigitalSilence?: () => void;
@@ -42,6 +45,7 @@ function browserEnvironment(options: RecogniserOptions): RecogniserEnvironment {
     endpointing: { ...ENDPOINTER_SETTINGS, ...options.endpointing },
     expected: options.expected ?? (() => []),
     onLevel: options.onLevel ?? (() => undefined),
+    onNoise: options.onNoise ?? (() => undefined),
     onDigitalSilence: options.onDigitalSilence ?? (() => undefined),
     onProgress: options.onProgress ?? (() => undefined),
     room: {},

@@ -1,5 +1,6 @@
 import type { Session } from '../state/session.ts';
 import { Asking } from './asking.tsx';
+import { EarLine } from './ear-line.tsx';
 import { Edge, type ListenToLevel } from './edge.tsx';
 import { FieldText } from './field-text.tsx';
 import { shownMode } from './shown-mode.ts';
@@ -11,12 +12,14 @@ interface FieldProps {
   readonly onPress: () => void;
   readonly onAnswer: (words: string) => void;
   readonly onLeave: () => void;
+  readonly onKeys: () => void;
   readonly onLevel: ListenToLevel;
   readonly now: () => number;
 }
 
 /** The talk control: all of it is one button, the words lie over it and let presses through. */
-export function Field({ session, onPress, onAnswer, onLeave, onLevel, now }: FieldProps) {
+export function Field(props: FieldProps) {
+  const { session, onPress, onAnswer, onLeave, onKeys, onLevel, now } = props;
   const { mode } = session;
   return (
     <section class="field" data-testid="field" data-mode={mode.kind}>
@@ -24,6 +27,7 @@ export function Field({ session, onPress, onAnswer, onLeave, onLevel, now }: Fie
       <Edge mode={shownMode(session)} onLevel={onLevel} />
       {mode.kind !== 'asking' && <Watch visit={session.visit} now={now} />}
       <FieldText session={session} onPress={onPress} />
+      {mode.kind !== 'asking' && <EarLine session={session} onKeys={onKeys} />}
       {mode.kind === 'asking' && (
         <Asking question={mode.question} onAnswer={onAnswer} onLeave={onLeave} />
       )}

@@ -10,6 +10,7 @@ import { Field } from './field.tsx';
 import type { ListeningFormProps } from './listening-form.tsx';
 import { NotePaper } from './note-paper.tsx';
 import { OpenQuestions } from './open-questions.tsx';
+import { Keypad } from './keypad.tsx';
 import { ledgerLines, type Judge } from './sheet-model.ts';
 import { Sheet } from './sheet.tsx';
 import { Steps } from './steps.tsx';
@@ -46,22 +47,30 @@ export function Page({ session, tools }: PageProps) {
   const { send } = tools;
   const words = (said: string): void => send({ kind: 'typed', words: said });
   return (
-    <main class="page" data-tall={session.tall ? '' : undefined} data-mode={session.mode.kind}>
+    <main
+      class="page"
+      data-tall={session.tall ? '' : undefined}
+      data-tab={session.tab}
+      data-mode={session.mode.kind}
+    >
       <Strip session={session} />
       <Field
         session={session}
         onPress={() => send({ kind: 'pressed' })}
         onAnswer={words}
         onLeave={() => send({ kind: 'questionLeft' })}
+        onKeys={() => send({ kind: 'tabChosen', tab: 'keys' })}
         onLevel={tools.onLevel}
         now={tools.now}
       />
-      <Bar
-        tab={session.tab}
-        onTab={(tab) => send({ kind: 'tabChosen', tab })}
-        onWords={words}
-        onTooLong={(count, most) => send({ kind: 'typedTooLong', words: count, most })}
-      />
+      {session.tab !== 'keys' && (
+        <Bar
+          tab={session.tab}
+          onTab={(tab) => send({ kind: 'tabChosen', tab })}
+          onWords={words}
+          onTooLong={(count, most) => send({ kind: 'typedTooLong', words: count, most })}
+        />
+      )}
       <section class="panel" key={session.tab} aria-label={session.tab}>
         <OpenTab session={session} tools={tools} onWords={words} />
       </section>
@@ -82,10 +91,26 @@ function OpenTab({ session, tools, onWords }: PageProps & { onWords: (said: stri
             lines={ledgerLines(visit, tools.judge(visit))}
             onBlank={(quantity) => send({ kind: 'readingWanted', quantity })}
           />
+          <button
+            type="button"
+            class="wide"
+            data-testid="sheet-keys"
+            onClick={() => send({ kind: 'tabChosen', tab: 'keys' })}
+          >
+            enter readings by keys
+          </button>
         </>
       );
     case 'note':
       return <NoteTab session={session} tools={tools} />;
+    case 'keys':
+      return (
+        <Keypad
+          visit={visit}
+          onWords={onWords}
+          onDone={() => send({ kind: 'tabChosen', tab: 'sheet' })}
+        />
+      );
     case 'visit':
       return (
         <VisitPanel

@@ -29,7 +29,7 @@ export interface LedgerLine {
 }
 
 /** What a first look at a unit reads, in the order a person reads it (common practice). Blank until read. */
-const ALWAYS_SHOWN: readonly QuantityId[] = [
+export const ALWAYS_SHOWN: readonly QuantityId[] = [
   'ambientTemp',
   'boxTemp',
   'headPressure',

@@ -1,3 +1,9 @@
+import {
+  clarityOf,
+  type Clarity,
+  type Earshot,
+  voiceAboveNoise,
+} from '../../core/hearing/earshot.ts';
 import { timerTitles } from '../../core/replies/timer-sentences.ts';
 import type { Readiness } from '../offline/service-worker.ts';
 import type { Deafness } from '../ear/deafness.ts';
@@ -19,6 +25,20 @@ export const STATE_WORDS: Record<Mode['kind'], string> = {
   deaf: 'cannot hear',
 };
 
+const CLARITY_WORDS: Record<Clarity, string> = {
+  clear: 'clear',
+  fair: 'come closer',
+  tooLoud: 'too loud',
+};
+
+/** How far the voice stands above the noise, in one line; null while nothing is measured. */
+export function earshotWords(earshot: Earshot): string | null {
+  if (earshot.noiseDb === null) return null;
+  if (earshot.standing === 'unmeasured') return 'voice over noise: talk, and it shows';
+  if (earshot.standing === 'buried') return 'voice under the noise: too loud';
+  return `voice over noise: ${voiceAboveNoise(earshot)} dB, ${CLARITY_WORDS[clarityOf(earshot)]}`;
+}
+
 /** What a press on the field does, for those who hear the page's controls named. */
 export const PRESS_WORDS: Record<Mode['kind'], string> = {
   asleep: 'Talk',
@@ -31,7 +51,12 @@ export const PRESS_WORDS: Record<Mode['kind'], string> = {
   deaf: 'Try again',
 };
 
-export const TAB_WORDS: Record<Tab, string> = { sheet: 'sheet', note: 'note', visit: 'visit' };
+export const TAB_WORDS: Record<Tab, string> = {
+  sheet: 'sheet',
+  note: 'note',
+  visit: 'visit',
+  keys: 'keys',
+};
 
 export interface Told {
   readonly title: string;
@@ -103,6 +128,7 @@ export const sayEngineChanged = (to: EngineAlone): string => ENGINE_WORDS[to];
 
 const NEWS_WORDS: Record<EarNews, string> = {
   silent: 'No sound comes from the microphone. Is it muted? I keep listening.',
+  tooLoud: 'Too loud here to hear you right. Hold the microphone closer, or use the keys.',
   modelGone:
     'The speech model did not come. My own ears listen. Check its name and the connection, then press again.',
   rests:

@@ -1,3 +1,4 @@
+import type { RoomNoise } from '../../core/hearing/earshot.ts';
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
 import type { KnownNames } from '../../core/language/known-names.ts';
@@ -27,6 +28,7 @@ export type Happening =
   /** What the sentence being said is taken for so far. */
   | { readonly kind: 'guessed'; readonly words: string }
   | { readonly kind: 'unclear' }
+  | { readonly kind: 'noise'; readonly noise: RoomNoise | null }
   | { readonly kind: 'earOpened' }
   | { readonly kind: 'earDeaf'; readonly why: Deafness }
   | EngineChanged
@@ -100,7 +102,7 @@ export interface Saying {
   readonly notKept: NotKeptReason | null;
   /** The engine that hears since another one failed, where that is still to be told. */
   readonly engine: EngineAlone | null;
-  /** Told alone, between two sentences. */
+  /** Told before the reply, or alone between two sentences. */
   readonly news?: EarNews;
   /** The rising tone at the end tells that the ear is open again. */
   readonly reopens: boolean;

@@ -40,6 +40,7 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'hearing':
     case 'guessed':
     case 'unclear':
+    case 'noise':
     case 'earOpened':
     case 'earDeaf':
     case 'engineChanged':

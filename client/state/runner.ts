@@ -77,6 +77,7 @@ function fromEar(heard: Heard): Happening {
       return { kind: 'guessed', words: heard.words };
     case 'hearing':
     case 'unclear':
+    case 'noise':
     case 'engineChanged':
       return heard;
     case 'news':

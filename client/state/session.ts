@@ -1,5 +1,6 @@
 import type { Comparison } from '../../core/advice/verdict.ts';
 import type { Expectation } from '../../core/language/context.ts';
+import { type Earshot, UNMEASURED } from '../../core/hearing/earshot.ts';
 import { type KnownNames, NO_NAMES } from '../../core/language/known-names.ts';
 import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
 import type { VisitSettings } from '../../core/visit/events.ts';
@@ -48,7 +49,8 @@ export type Resting =
   | { readonly kind: 'paused'; readonly by: 'voice' | 'press' }
   | { readonly kind: 'deaf'; readonly why: Deafness };
 
-export type Tab = 'sheet' | 'note' | 'visit';
+/** `keys`: the number pad, opened from where it is offered. */
+export type Tab = 'sheet' | 'note' | 'visit' | 'keys';
 
 export interface Session {
   readonly mode: Mode;
@@ -78,6 +80,10 @@ export interface Session {
   readonly speeches: number;
   /** The engine that hears since another one failed: told before the next reply. */
   readonly untold: EngineAlone | null;
+  /** Whether a voice can be heard right where it is. */
+  readonly earshot: Earshot;
+  /** It has become too loud to hear right, and that is still to be said. */
+  readonly untoldNoise: boolean;
   /** 0 to 1 while the recogniser loads. */
   readonly loaded: number;
   readonly tab: Tab;
@@ -114,6 +120,8 @@ export function sleepingSession(visit: VisitState): Session {
     unsynced: 0,
     speeches: 0,
     untold: null,
+    earshot: UNMEASURED,
+    untoldNoise: false,
     loaded: 0,
     tab: 'sheet',
     tall: false,

@@ -1,4 +1,5 @@
 /** A recogniser whose tasks, sound and engine the test holds in its hands. */
+import type { RoomNoise } from '../../core/hearing/earshot.ts';
 import { ENDPOINTER_SETTINGS } from '../../core/hearing/endpointer.ts';
 import type { Hearing } from '../../core/hearing/hearing.ts';
 import type { CaptureOutcome, CaptureSink } from '../../client/recogniser/capture.ts';
@@ -40,6 +41,7 @@ export interface Bench {
   readonly engine: ScriptedEngine;
   readonly log: string[];
   readonly levels: number[];
+  readonly noises: RoomNoise[];
   readonly room: { floorDb?: number };
   /** Runs the next task, and the promises that are due. */
   readonly step: () => Promise<void>;
@@ -72,6 +74,7 @@ export interface BenchOptions extends Script {
   /** In place of the one that the script makes. */
   readonly engine?: ScriptedEngine;
   readonly onDigitalSilence?: () => void;
+  readonly onNoise?: (noise: RoomNoise) => void;
   /** Called as the microphone opens; what it throws, opening rejects with. */
   readonly onOpening?: () => void;
 }
@@ -80,6 +83,7 @@ export function createBench(options: BenchOptions = {}): Bench {
   const tasks: (() => void)[] = [];
   const log: string[] = [];
   const levels: number[] = [];
+  const noises: RoomNoise[] = [];
   const askedTracks: (MediaStreamTrack | null)[] = [];
   const room = {};
   const engine = options.engine ?? createScriptedEngine(options);
@@ -137,6 +141,10 @@ export function createBench(options: BenchOptions = {}): Bench {
     endpointing: ENDPOINTER_SETTINGS,
     expected: () => options.expected ?? [],
     onLevel: (level) => void levels.push(level),
+    onNoise: (noise) => {
+      noises.push(noise);
+      options.onNoise?.(noise);
+    },
     onDigitalSilence: () => {
       digitalSilences += 1;
       options.onDigitalSilence?.();
@@ -170,6 +178,7 @@ export function createBench(options: BenchOptions = {}): Bench {
     engine,
     log,
     levels,
+    noises,
     room,
     step,
     settle,

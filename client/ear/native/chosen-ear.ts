@@ -52,6 +52,7 @@ class ChosenEar implements Ear {
     if (this.#native === null) return this.#openOwnInstead();
     this.#native.onHeard((heard) => this.#fromNative(heard));
     this.#native.open();
+    this.#report({ kind: 'noise', noise: null });
     return { kind: 'open' };
   }
 

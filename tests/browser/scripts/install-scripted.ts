@@ -22,6 +22,7 @@ installSpeechRecognition(
     endpointing: ENDPOINTER_SETTINGS,
     expected: () => [],
     onLevel: () => undefined,
+    onNoise: () => undefined,
     onDigitalSilence: () => undefined,
     onProgress: () => undefined,
     room: {},

@@ -12,6 +12,9 @@ export const CONDITIONS: readonly Condition[] = ([16, 8] as const).flatMap((band
   [null, 20, 15, 10, 5].map((snrDb) => ({ snrDb, bandKhz })),
 );
 
+/** Louder than the product works in: heard only when asked for by name, to see where it must say so. */
+export const TOO_LOUD: readonly Condition[] = [0, -5].map((snrDb) => ({ snrDb, bandKhz: 16 }));
+
 export const nameOf = ({ snrDb, bandKhz }: Condition): string =>
   `${snrDb === null ? 'clean' : `${snrDb} dB`}, ${bandKhz} kHz`;
 

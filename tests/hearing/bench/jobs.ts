@@ -1,4 +1,4 @@
-import { CONDITIONS, type Condition, nameOf, staged, toPeak } from './conditions.ts';
+import { CONDITIONS, type Condition, nameOf, staged, TOO_LOUD, toPeak } from './conditions.ts';
 import { NOISES } from './noises.ts';
 import type { Kind } from './rows.ts';
 import { sampleHeard } from './sentences.ts';
@@ -35,10 +35,7 @@ const TALK_SECONDS = 3.3;
 
 /** Everything to hear, the same however it is divided among processes. */
 export function* jobs(settings: JobSettings): Generator<Job> {
-  const wanted = settings.condition.split('|');
-  const conditions = CONDITIONS.filter((each) =>
-    wanted.some((name) => ` ${nameOf(each)}`.includes(name === '' ? name : ` ${name}`)),
-  );
+  const conditions = conditionsNamed(settings.condition);
   const isMine = (number: number): boolean => number % settings.shard.of === settings.shard.at;
   for (const [number, said] of sampleHeard(settings.sentences, settings.seed).entries()) {
     // Kinds of sentences take turns by four: voices by four too would each have their own kind.
@@ -55,6 +52,15 @@ export function* jobs(settings: JobSettings): Generator<Job> {
     yield* spoken({ kind: 'talk', number, said, voice }, [condition]);
   }
   yield* noises(settings, isMine);
+}
+
+function conditionsNamed(condition: string): readonly Condition[] {
+  if (condition === '') return CONDITIONS;
+  const wanted = condition.split('|');
+  return [
+    ...CONDITIONS.filter((each) => wanted.some((name) => ` ${nameOf(each)}`.includes(` ${name}`))),
+    ...TOO_LOUD.filter((each) => wanted.some((name) => nameOf(each).startsWith(name))),
+  ];
 }
 
 interface Speech {

@@ -19,7 +19,8 @@ const USAGE = `npm run bench:hearing -- [options] [ROWS …]
   --minutes N      of noise, and as many of talk (0.3 unless given)
   --full           1,000 sentences a condition, and half an hour of noise and of talk
   --engine NAME    report only this one: ${ENGINE_CHOICES.join(', ')}
-  --condition TEXT only those whose name holds it: "10 dB", "8 kHz", "clean, 16|5 dB, 16"
+  --condition TEXT only those whose name holds it: "10 dB", "8 kHz", "clean, 16|5 dB, 16"; "0 dB|-5 dB" are heard
+                   only so
   --held-out       only voices that the neural engine's training never heard
   --model FOLDER   another model for the neural engine
   --seed N         other sentences (2 unless given)
@@ -28,6 +29,9 @@ const USAGE = `npm run bench:hearing -- [options] [ROWS …]
   --calibrate      the figures of core/hearing/judgement.ts from the sentences of even number in ROWS, and how they do
                    on the odd ones
   --half           report only sentences of odd numbers: thresholds were chosen on the even ones`;
+
+/** Rows, before they are written. */
+const KEPT_AT_ONCE = 10;
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -69,8 +73,6 @@ function showCalibration(rows: readonly Row[], { pronunciations }: Ears): void {
   const others = rows.filter((row) => !isEven(row));
   console.table(reliability(others, pronunciations, figures));
 }
-
-const KEPT_AT_ONCE = 10;
 
 async function hearAll(ears: Ears): Promise<readonly Row[]> {
   const rows: Row[] = [];
