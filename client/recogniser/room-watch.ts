@@ -1,6 +1,6 @@
 import type { RoomNoise } from '../../core/hearing/earshot.ts';
 import { FRAME_MS } from '../../core/hearing/endpointer.ts';
-import { createNoiseMeter } from '../../core/hearing/noise-meter.ts';
+import { createNoiseMeter, LEAST_SENTENCE_MS } from '../../core/hearing/noise-meter.ts';
 
 /** Tells what the room is like while a session hears. */
 export interface RoomWatch {
@@ -11,8 +11,6 @@ export interface RoomWatch {
 const TOLD_EVERY_MS = 1_000;
 /** A session that opens in the middle of a word has not heard the room yet. */
 const FIRST_TOLD_MS = 2_000;
-/** Behind the endpointer a voice is one however short it is: "no" lasts 200 ms. */
-const LEAST_VOICE_MS = 100;
 
 /** For one session: of the last one's room, seconds or an hour ago, nothing is known any more. */
 export function createRoomWatch(tell: (noise: RoomNoise) => void): RoomWatch {
@@ -25,6 +23,6 @@ export function createRoomWatch(tell: (noise: RoomNoise) => void): RoomWatch {
       const isDue = heardMs >= FIRST_TOLD_MS && heardMs % TOLD_EVERY_MS === 0;
       if (isDue && !speaking) tell({ ...meter.measure(), sentence: false });
     },
-    sentenceEnded: () => tell({ ...meter.measure(LEAST_VOICE_MS), sentence: true }),
+    sentenceEnded: () => tell({ ...meter.measure(LEAST_SENTENCE_MS), sentence: true }),
   };
 }

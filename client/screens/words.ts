@@ -34,9 +34,15 @@ const CLARITY_WORDS: Record<Clarity, string> = {
 /** How far the voice stands above the noise, in one line; null while nothing is measured. */
 export function earshotWords(earshot: Earshot): string | null {
   if (earshot.noiseDb === null) return null;
-  if (earshot.standing === 'unmeasured') return 'voice over noise: talk, and it shows';
-  if (earshot.standing === 'buried') return 'voice under the noise: too loud';
-  return `voice over noise: ${voiceAboveNoise(earshot)} dB, ${CLARITY_WORDS[clarityOf(earshot)]}`;
+  if (earshot.standing === 'unmeasured') return 'noise: talk, and it is measured';
+  const above = voiceAboveNoise(earshot);
+  const place =
+    above === null
+      ? 'voice lost in the noise'
+      : above < 0
+        ? `voice ${-above} dB under noise`
+        : `voice ${above} dB over noise`;
+  return `${place}: ${CLARITY_WORDS[clarityOf(earshot)]}`;
 }
 
 /** What a press on the field does, for those who hear the page's controls named. */

@@ -1,8 +1,13 @@
-import { afterNoise, isTooLoud, type RoomNoise, UNMEASURED } from '../../core/hearing/earshot.ts';
+import {
+  afterNoise,
+  type Earshot,
+  isTooLoud,
+  type RoomNoise,
+  UNMEASURED,
+} from '../../core/hearing/earshot.ts';
 import type { Reply } from '../../core/replies/reply.ts';
 import type { EarNews, EngineChanged } from '../ear/ear.ts';
 import type { Happening, Saying } from './happenings.ts';
-import type { Notice } from './notice.ts';
 import { earOf, type EarState, type Mode, type Session } from './session.ts';
 import { go, settle, stay, type SessionStep } from './settle.ts';
 
@@ -64,24 +69,22 @@ function earNews(session: Session, news: EarNews): SessionStep {
 /** Said once for each time that it gets too loud: with the next reply, or between two sentences. */
 function noise(session: Session, told: RoomNoise | null): SessionStep {
   const earshot = told === null ? UNMEASURED : afterNoise(session.earshot, told);
-  if (!isTooLoud(earshot)) return stay(fineAgain({ ...session, earshot }));
+  const next = withEarshot(session, earshot);
+  // The words of a sentence are still on their way.
+  const isLater = told?.sentence === true || !listens(session.mode);
+  return isLater || !next.untoldNoise ? stay(next) : tellOfNoise(next);
+}
+
+export function withEarshot(session: Session, earshot: Earshot): Session {
+  if (!isTooLoud(earshot)) return { ...session, earshot, untoldNoise: false };
   const isNews = session.untoldNoise || !isTooLoud(session.earshot);
   // Whoever has the keys before him need not be told of them.
-  const untoldNoise = isNews && session.tab !== 'keys';
-  const next: Session = { ...session, earshot, untoldNoise };
-  // The words of a sentence are still on their way.
-  if (told?.sentence === true || !untoldNoise || !listens(session.mode)) return stay(next);
-  return tellOfNoise(next);
+  return { ...session, earshot, untoldNoise: isNews && session.tab !== 'keys' };
 }
 
-function fineAgain(session: Session): Session {
-  const isShown = session.notice?.kind === 'earNews' && session.notice.news === 'tooLoud';
-  return { ...session, untoldNoise: false, notice: isShown ? null : session.notice };
-}
-
+/** Shown it is by the field's foot, for as long as it lasts. */
 function tellOfNoise(session: Session): SessionStep {
-  const notice = { kind: 'earNews', news: 'tooLoud' } as const;
-  const told: Session = { ...session, untoldNoise: false, notice };
+  const told: Session = { ...session, untoldNoise: false, notice: null };
   return sayBetween(told, { engine: null, news: 'tooLoud' });
 }
 
@@ -106,21 +109,18 @@ const NO_REPLY: Reply = { text: '', spoken: '', large: null, earcon: 'none' };
 /** Two falling tones tell that it should be said again; a noisy room must not make the page beep on. */
 const BEEPS_IN_A_ROW = 2;
 
-export function unclear(session: Session): SessionStep {
+function unclear(session: Session): SessionStep {
   const { mode } = session;
   if (mode.kind === 'paused') return settle(session, mode, null);
   if (mode.kind !== 'listening' && mode.kind !== 'asking') return stay(session);
   const unclearInARow = session.unclearInARow + 1;
   if (session.untoldNoise) return tellOfNoise({ ...session, unclearInARow });
-  const said: Session = { ...session, unclearInARow, notice: unclearNotice(session) };
+  const said: Session = { ...session, unclearInARow, notice: { kind: 'unclear' } };
   const asked = mode.kind === 'asking' ? mode.question : null;
   const { session: next, effects } = settle(said, earOf(mode), asked);
   if (unclearInARow > BEEPS_IN_A_ROW) return { session: next, effects };
   return { session: next, effects: [{ kind: 'earcon', which: 'again' }, ...effects] };
 }
-
-const unclearNotice = ({ earshot }: Session): Notice =>
-  isTooLoud(earshot) ? { kind: 'earNews', news: 'tooLoud' } : { kind: 'unclear' };
 
 /** The microphone came after the person thought better of it: let it go again. */
 function opened(session: Session): SessionStep {

@@ -104,9 +104,10 @@ function ringing(session: Session): SessionStep {
   return go(session, thinking, [{ kind: 'gate' }, { kind: 'ringTimers' }]);
 }
 
-/** The open tab, pressed again, gives the field its room back. */
+/** The open tab, pressed again, gives the field its room back; so do the keys when they are put away. */
 function tabChosen(session: Session, tab: Tab): Session {
-  return { ...session, tab, tall: tab !== session.tab || !session.tall };
+  const isTall = session.tab !== 'keys' && (tab !== session.tab || !session.tall);
+  return { ...session, tab, tall: isTall };
 }
 
 /** The newest open question, asked again; it waits while a sentence is being kept or said. */

@@ -1,5 +1,5 @@
 import type { Alternative } from '../../core/language/choose-understanding.ts';
-import { heardThere } from '../../core/hearing/earshot.ts';
+import { afterWords, heardThere } from '../../core/hearing/earshot.ts';
 import type { Comparison } from '../../core/advice/verdict.ts';
 import type { Reply } from '../../core/replies/reply.ts';
 import type { Turn } from '../../core/turn/turn.ts';
@@ -7,9 +7,9 @@ import { applyEvents } from '../../core/visit/apply.ts';
 import type { VisitEvent } from '../../core/visit/events.ts';
 import { openQuestion, type OpenQuestion } from '../../core/visit/views.ts';
 import { openVisit } from './choices.ts';
-import { unclear } from './ear-happenings.ts';
+import { withEarshot } from './ear-happenings.ts';
 import type { Happening } from './happenings.ts';
-import type { Notice, NotKeptReason } from './notice.ts';
+import type { NotKeptReason } from './notice.ts';
 import { withVisit } from './past-visits.ts';
 import { afterSpeech } from './press.ts';
 import { earOf, type Mode, type Session, type Tab } from './session.ts';
@@ -76,8 +76,9 @@ function heard(session: Session, alternatives: readonly Alternative[]): SessionS
     (mode.kind === 'asking' && mode.ear.kind === 'open') ||
     (mode.kind === 'paused' && mode.by === 'voice');
   if (!heeds || alternatives.length === 0) return stay(session);
-  const believed = heardThere(session.earshot, alternatives);
-  return believed.length > 0 ? think(session, believed, earOf(mode)) : unclear(session);
+  const earshot = afterWords(session.earshot, alternatives[0]?.confidence ?? 0);
+  const measured = withEarshot(session, earshot);
+  return think(measured, heardThere(earshot, alternatives), earOf(mode));
 }
 
 function turnTaken(session: Session, mode: Thinking, turn: Turn): SessionStep {
@@ -119,7 +120,7 @@ function answer(session: Session, mode: Thinking, notKept: NotKeptReason | null)
         : withVisit(session.past, session.visit),
     visit: turn.state,
     memory: turn.memory,
-    notice: noticeAfter(notKept, tellsOfNoise),
+    notice: notKept === null ? null : { kind: 'notKept', why: notKept },
     untoldNoise: session.untoldNoise && !tellsOfNoise,
     compared: comparedIn(turn),
     // A question raised has the same tone, and is no failure to understand: its answer is listened for.
@@ -142,11 +143,6 @@ function answer(session: Session, mode: Thinking, notKept: NotKeptReason | null)
     reopens: mode.ear.kind === 'open' && turn.effect !== 'finish',
   };
   return started(go(answered, speaking, [{ kind: 'say', number, saying }]), turn);
-}
-
-function noticeAfter(notKept: NotKeptReason | null, tellsOfNoise: boolean): Notice | null {
-  if (notKept !== null) return { kind: 'notKept', why: notKept };
-  return tellsOfNoise ? { kind: 'earNews', news: 'tooLoud' } : null;
 }
 
 /** A new visit opens before its greeting is over, so that nothing said next can land in the old one. */

@@ -1,4 +1,5 @@
 import { FRAME_MS } from './endpointer.ts';
+import { createFramer } from './framer.ts';
 
 /** How loud the room is and how far above it the voice, of the last seconds. */
 export interface NoiseMeter {
@@ -30,22 +31,34 @@ const QUIETEST_BELOW = 10 ** -0.1;
 export const STANDS_OUT_DB = 4;
 /** Shorter than a word it is a knock, or flutter. */
 const LEAST_VOICE_MS = 300;
+/** Where a sentence is known to be it is a voice however short: "no" lasts 200 ms. */
+export const LEAST_SENTENCE_MS = 100;
 const LEAST_POWER = 1e-10;
 
 /** Fifty frames a second pass through it on a phone: nothing is allocated for one, and only a measure sorts. */
-export function createNoiseMeter(): NoiseMeter {
+export function createNoiseMeter(keptFrames = KEPT_FRAMES): NoiseMeter {
   const recent = new Float64Array(SMOOTHED_FRAMES);
-  const powers = new Float64Array(KEPT_FRAMES);
+  const powers = new Float64Array(keptFrames);
   let taken = 0;
   return {
     accept: (frame) => {
+      // A headset that gates its own noise gives zeros: they are not the room.
+      if (frame.every((sample) => sample === 0)) return;
       recent[taken % SMOOTHED_FRAMES] = meanSquare(frame);
-      powers[taken % KEPT_FRAMES] = sumOf(recent) / Math.min(taken + 1, SMOOTHED_FRAMES);
+      powers[taken % keptFrames] = sumOf(recent) / Math.min(taken + 1, SMOOTHED_FRAMES);
       taken += 1;
     },
     measure: (leastVoiceMs = LEAST_VOICE_MS) =>
-      measureOf(powers.slice(0, Math.min(taken, KEPT_FRAMES)).sort(), leastVoiceMs),
+      measureOf(powers.slice(0, Math.min(taken, keptFrames)).sort(), leastVoiceMs),
   };
+}
+
+/** Of a recording of one sentence, however long: mono samples at 16 kHz. */
+export function measureRecording(samples: Float32Array): NoiseMeasure {
+  const frames = createFramer()(samples);
+  const meter = createNoiseMeter(Math.max(1, frames.length));
+  for (const frame of frames) meter.accept(frame);
+  return meter.measure(LEAST_SENTENCE_MS);
 }
 
 function measureOf(sorted: Float64Array, leastVoiceMs: number): NoiseMeasure {

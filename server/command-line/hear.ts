@@ -20,7 +20,8 @@ const USAGE = `gloveside hear [options] FILE.wav …
   one JSON object a file, in order. "words" are those of the alternative that was taken, and "because"
   says why: likeliest, plausible, or readWhole. "confidence" is the chance of that meaning, and "does" what the page
   does with it: takes, asks (before a value of "checked" is kept), or saysAgain (all too unsure: "understood" is not
-  acted on). "rejected" stands where nothing heard may be. A file that cannot be read gives {"file", "error"}, and the
+  acted on). "snrDb" is how far the voice stands above the noise, as the page measures it; null where it does not.
+  "rejected" stands where nothing heard may be. A file that cannot be read gives {"file", "error"}, and the
   status is 1 in the end.
 
   --engine NAME        what hears: neural, embedded, or both (the neural one, with what the embedded one
@@ -62,7 +63,7 @@ const expectation = ({ asked }: Context) => (asked === null ? 'anything' : 'numb
 /** What is printed of one recording. */
 export function toRow(file: string, recording: Recording, context: Context): object {
   if (recording.kind === 'unreadable') return { file, error: recording.why };
-  const { alternatives, rejected } = recording;
+  const { alternatives, rejected, noise } = recording;
   const takenIn = takeIn(alternativesToActOn(recording), context, []);
   const { choice, checked } = takenIn;
   const taken = choice?.chosen ?? alternatives[0];
@@ -73,6 +74,7 @@ export function toRow(file: string, recording: Recording, context: Context): obj
     confidence: taken?.confidence ?? 0,
     ...(choice?.chosen ? { because: choice.because } : {}),
     ...(rejected === null ? {} : { rejected }),
+    snrDb: noise.snrDb === null ? null : Math.round(noise.snrDb * 10) / 10,
     does: whatItDoes(takenIn, context),
     checked: checked.map(({ reading: { quantity, value }, certainty, readBack, rival }) => ({
       ...{ quantity, value, certainty, readBack, rival },

@@ -1,5 +1,7 @@
 import { readFile } from 'node:fs/promises';
+import { afterWords, heardThere, UNMEASURED } from '../../core/hearing/earshot.ts';
 import type { Hearing, Rejection } from '../../core/hearing/hearing.ts';
+import { measureRecording, type NoiseMeasure } from '../../core/hearing/noise-meter.ts';
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
 import { recogniserGrammar } from '../../core/language/recogniser-grammar.ts';
@@ -21,6 +23,7 @@ export type Recording =
       readonly alternatives: readonly Alternative[];
       /** Set when what was heard may not be acted on. */
       readonly rejected: Rejection | null;
+      readonly noise: NoiseMeasure;
     }
   | { readonly kind: 'unreadable'; readonly why: string };
 
@@ -61,7 +64,7 @@ export function createPlayer(options: PlayerOptions = {}): Player {
       if (sound.kind === 'unreadable') return sound;
       const outcome = await hearerFor(expects);
       if (outcome.kind === 'unavailable') return { kind: 'unreadable', why: outcome.message };
-      return toRecording(await outcome.hearer.hear(sound.samples));
+      return toRecording(await outcome.hearer.hear(sound.samples), sound.samples);
     },
     close: () => {
       for (const each of outcomes.values()) if (each.kind === 'opened') each.hearer.dispose();
@@ -91,15 +94,20 @@ async function readSound(
   return wav.kind === 'sound' ? wav : { kind: 'unreadable', why: wav.message };
 }
 
-const toRecording = ({ alternatives, rejected }: Hearing): Recording => ({
+const toRecording = ({ alternatives, rejected }: Hearing, samples: Float32Array): Recording => ({
   kind: 'heard',
   alternatives: alternatives.map(({ words, confidence }) => ({ words, confidence })),
   rejected: rejected ?? null,
+  noise: measureRecording(samples),
 });
 
-/** What may be acted on: nothing when what was heard may not be. */
-export const alternativesToActOn = ({
+/** What may be acted on, as sure as it can be in that noise; nothing when what was heard may not be. */
+export function alternativesToActOn({
   alternatives,
   rejected,
-}: Extract<Recording, { kind: 'heard' }>): readonly Alternative[] =>
-  rejected === null ? alternatives : [];
+  noise,
+}: Extract<Recording, { kind: 'heard' }>): readonly Alternative[] {
+  if (rejected !== null) return [];
+  const confidence = alternatives[0]?.confidence ?? 0;
+  return heardThere(afterWords({ ...UNMEASURED, sentence: noise }, confidence), alternatives);
+}

@@ -99,6 +99,7 @@ describe('what hear prints of a recording', () => {
       kind: 'heard',
       alternatives: words.map((each, rank) => ({ words: each, confidence: 0.9 - rank / 10 })),
       rejected: null,
+      noise: { noiseDb: -60, snrDb: 30 },
     }) as const;
 
   it('is the page’s choice among all that the recogniser offers, and why', () => {
@@ -115,11 +116,7 @@ describe('what hear prints of a recording', () => {
 
   it('says whether the product takes it, asks about it, or wants it said again', () => {
     const heardAt = (confidence: number, words: string) =>
-      toRow(
-        'a.wav',
-        { kind: 'heard', alternatives: [{ words, confidence }], rejected: null },
-        EMPTY_CONTEXT,
-      );
+      toRow('a.wav', { ...recorded(), alternatives: [{ words, confidence }] }, EMPTY_CONTEXT);
     expect(heardAt(0.98, 'box fifteen')).toMatchObject({ does: 'takes' });
     expect(heardAt(0.9, 'box fifteen')).toMatchObject({
       does: 'asks',
@@ -131,6 +128,22 @@ describe('what hear prints of a recording', () => {
     expect(heardAt(0.6, 'condenser is plugged')).toMatchObject({ does: 'saysAgain' });
     expect(heardAt(0.3, 'box fifteen')).toMatchObject({ does: 'saysAgain' });
   });
+
+  it.each([
+    [30, 'takes'],
+    [4.24, 'asks'],
+    [null, 'asks'],
+  ])(
+    'tells how far the voice stood above the noise, and asks where that is little: %s',
+    (snrDb, does) => {
+      const alternatives = [{ words: 'head one ninety two', confidence: 0.98 }];
+      const recording = { ...recorded(), alternatives, noise: { noiseDb: -30, snrDb } };
+      expect(toRow('a.wav', recording, EMPTY_CONTEXT)).toMatchObject({
+        snrDb: snrDb && Math.round(snrDb * 10) / 10,
+        does,
+      });
+    },
+  );
 
   it('shows what was heard too poorly and understands nothing of it', () => {
     const recording = { ...recorded('head one ninety'), rejected: 'unsure' } as const;

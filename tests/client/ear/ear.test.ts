@@ -40,6 +40,7 @@ async function openEar() {
     onDigitalSilence: (report) => {
       onSilence = report;
     },
+    onNoise: () => undefined,
     onNews: () => undefined,
   });
   const reports: Heard[] = [];

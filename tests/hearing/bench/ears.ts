@@ -8,8 +8,7 @@ import { openNeuralModel } from '../../../server/hearing/neural-model.ts';
 import { createNodeHearing } from '../../../server/hearing/node-hearing.ts';
 import { opinionOf } from '../../../core/hearing/second-opinion.ts';
 import type { EngineChoice } from '../../../server/hearing/open-hearer.ts';
-import { createNoiseMeter } from '../../../core/hearing/noise-meter.ts';
-import { createFramer } from '../../../core/hearing/framer.ts';
+import { measureRecording } from '../../../core/hearing/noise-meter.ts';
 import { RATE_HZ } from '../signals.ts';
 import type { Job } from './jobs.ts';
 import type { Row } from './rows.ts';
@@ -38,7 +37,7 @@ export async function openEars(modelFolder: string | undefined): Promise<Ears> {
         ...said,
         seconds: samples.length / RATE_HZ,
         cpuSeconds: { neural: neuralSeconds, embedded: embeddedSeconds },
-        snrDb: snrOf(samples),
+        snrDb: measureRecording(samples).snrDb,
         ranking,
         embedded: heard,
       };
@@ -63,10 +62,4 @@ async function timed<Result>(
   const result = await work();
   const { user, system } = process.cpuUsage(before);
   return [result, (user + system) / 1e6];
-}
-
-function snrOf(samples: Float32Array): number | null {
-  const meter = createNoiseMeter();
-  for (const frame of createFramer()(samples)) meter.accept(frame);
-  return meter.measure().snrDb;
 }

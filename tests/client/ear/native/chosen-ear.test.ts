@@ -50,7 +50,10 @@ function setUp({ has = true, opening = OPEN } = {}) {
       return Promise.resolve(has ? native : null);
     },
   });
-  ear.onHeard((one) => heard.push(one));
+  ear.onHeard((one) => {
+    if (one.kind === 'noise') calls.push('noise is not measured');
+    else heard.push(one);
+  });
   return {
     ear,
     calls,
@@ -87,6 +90,7 @@ describe('the ear that was chosen', () => {
       'own close',
       'find browserAnywhere',
       'native open',
+      'noise is not measured',
       'native listen number',
       'native gate',
     ]);
@@ -145,6 +149,6 @@ describe('the ear that was chosen', () => {
     on.choose('browserAnywhere');
     on.calls.length = 0;
     await on.ear.open();
-    expect(on.calls).toEqual(['own close', 'find browserAnywhere', 'native open']);
+    expect(on.calls.slice(0, 3)).toEqual(['own close', 'find browserAnywhere', 'native open']);
   });
 });
