@@ -50,11 +50,9 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'spoken':
       return spoken(session, happening.number);
     case 'heldKept':
-      return stay({ ...session, unkept: 0, notice: { kind: 'keptAtLast' } });
     case 'choiceNotKept':
-      return stay(notKept(session, happening));
     case 'typedTooLong':
-      return stay({ ...session, notice: { ...happening, kind: 'tooLong' } });
+      return stay(noticed(session, happening));
     case 'committed':
       return committed(session, happening.events);
     case 'becameWriter':
@@ -83,11 +81,19 @@ function transition(session: Session, happening: Happening): SessionStep {
   }
 }
 
-function notKept(
-  session: Session,
-  { held, why }: Extract<Happening, { kind: 'choiceNotKept' }>,
-): Session {
-  return { ...session, unkept: held, notice: { kind: 'notKept', why } };
+type Noticed = Extract<Happening, { kind: 'heldKept' | 'choiceNotKept' | 'typedTooLong' }>;
+
+function noticed(session: Session, happening: Noticed): Session {
+  switch (happening.kind) {
+    case 'heldKept':
+      return { ...session, unkept: 0, notice: { kind: 'keptAtLast' } };
+    case 'choiceNotKept': {
+      const { held, why } = happening;
+      return { ...session, unkept: held, notice: { kind: 'notKept', why } };
+    }
+    case 'typedTooLong':
+      return { ...session, notice: { ...happening, kind: 'tooLong' } };
+  }
 }
 
 function leaveQuestion(session: Session): SessionStep {
