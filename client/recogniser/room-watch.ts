@@ -1,6 +1,10 @@
 import type { RoomNoise } from '../../core/hearing/earshot.ts';
 import { FRAME_MS } from '../../core/hearing/endpointer.ts';
-import { createNoiseMeter, LEAST_SENTENCE_MS } from '../../core/hearing/noise-meter.ts';
+import {
+  createNoiseMeter,
+  isDigitalSilence,
+  LEAST_SENTENCE_MS,
+} from '../../core/hearing/noise-meter.ts';
 
 /** Tells what the room is like while a session hears. */
 export interface RoomWatch {
@@ -18,6 +22,7 @@ export function createRoomWatch(tell: (noise: RoomNoise) => void): RoomWatch {
   let heardMs = 0;
   return {
     hear: (frame, speaking) => {
+      if (isDigitalSilence(frame)) return;
       meter.accept(frame);
       heardMs += FRAME_MS;
       const isDue = heardMs >= FIRST_TOLD_MS && heardMs % TOLD_EVERY_MS === 0;

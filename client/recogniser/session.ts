@@ -1,6 +1,7 @@
 import { createEndpointer, type Endpointer } from '../../core/hearing/endpointer.ts';
 import { createFramer } from '../../core/hearing/framer.ts';
 import { levelFromDb } from '../../core/hearing/level.ts';
+import { isDigitalSilence } from '../../core/hearing/noise-meter.ts';
 import type { CaptureOutcome } from './capture.ts';
 import type { Finished } from './engine.ts';
 import type { RecogniserEnvironment } from './environment.ts';
@@ -151,7 +152,7 @@ export class Session {
 
   #hearFrame(frame: Float32Array): void {
     if (this.#phase !== 'running') return;
-    this.#digitalSilence &&= frame.every((sample) => sample === 0);
+    this.#digitalSilence &&= isDigitalSilence(frame);
     this.#room.hear(frame, this.#speaking);
     const event = this.#endpointer.accept(frame);
     this.#environment.onLevel(levelFromDb(this.#endpointer.levelDb()));

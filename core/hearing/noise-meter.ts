@@ -35,6 +35,10 @@ const LEAST_VOICE_MS = 300;
 export const LEAST_SENTENCE_MS = 100;
 const LEAST_POWER = 1e-10;
 
+/** A headset that gates its own noise gives zeros, as a muted one does: they are not the room. */
+export const isDigitalSilence = (frame: Float32Array): boolean =>
+  frame.every((sample) => sample === 0);
+
 /** Fifty frames a second pass through it on a phone: nothing is allocated for one, and only a measure sorts. */
 export function createNoiseMeter(keptFrames = KEPT_FRAMES): NoiseMeter {
   const recent = new Float64Array(SMOOTHED_FRAMES);
@@ -42,8 +46,7 @@ export function createNoiseMeter(keptFrames = KEPT_FRAMES): NoiseMeter {
   let taken = 0;
   return {
     accept: (frame) => {
-      // A headset that gates its own noise gives zeros: they are not the room.
-      if (frame.every((sample) => sample === 0)) return;
+      if (isDigitalSilence(frame)) return;
       recent[taken % SMOOTHED_FRAMES] = meanSquare(frame);
       powers[taken % keptFrames] = sumOf(recent) / Math.min(taken + 1, SMOOTHED_FRAMES);
       taken += 1;

@@ -50,6 +50,8 @@ it('noise that buries the voice is said once, and a reading goes in by keys', as
   await page.getByTestId('tab-visit').click();
   await page.getByTestId('listens-neural').click();
   await page.getByTestId('tab-sheet').click();
+  // Pressed again it gives the field its room back.
+  await page.getByTestId('tab-sheet').click();
   await pressToTalk(page);
   await page.setViewportSize({ width: 390, height: 844 });
   await playSound(page, quiet);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { besideFan, fan } from '../hearing/signals.ts';
-import { createBench, heard, loud, quiet } from './harness.ts';
+import { createBench, heard, loud, quiet, zeros } from './harness.ts';
 
 describe('a session that hears', () => {
   it('tells of the room from the second second on, once a second, while nobody speaks', async () => {
@@ -32,6 +32,16 @@ describe('a session that hears', () => {
     await bench.sound(quiet(500), loud(200), quiet(1500));
     expect(bench.noises).toEqual([expect.objectContaining({ sentence: true })]);
     expect(bench.noises[0]?.snrDb).toBeGreaterThan(50);
+  });
+
+  it('takes the zeros of a muted or gating headset for no room', async () => {
+    const bench = createBench({ hearings: [heard('yes')] });
+    bench.recognition.start();
+    await bench.settle();
+    await bench.sound(zeros(4500));
+    expect(bench.noises).toEqual([]);
+    await bench.sound(besideFan(loud(1500), 12, 4));
+    expect(Math.abs((bench.noises.at(-1)?.snrDb ?? NaN) - 12)).toBeLessThan(2);
   });
 
   it('forgets the room of the session before', async () => {
