@@ -16,7 +16,7 @@ import {
 } from './offline/device-choice.ts';
 import type { EventLog, SyncedLog } from './offline/event-log.ts';
 import { openPhraserWorker } from './phraser/open-phraser.ts';
-import { createPagePhraser } from './phraser/worker-phraser.ts';
+import { createPagePhraser, type PhraserWorker } from './phraser/worker-phraser.ts';
 import { createWording, type Wording, WORDINGS } from './phraser/wording.ts';
 import { type ChosenEngine, createChosenEngine } from './recogniser/free-text/chosen-engine.ts';
 import { createFreeTextEngine } from './recogniser/free-text/free-text-engine.ts';
@@ -73,6 +73,12 @@ export interface Listening {
   readonly chooseModel: (name: string) => void;
 }
 
+/** What checks a wording comes beside what writes it, so that the first one does not wait for it. */
+function openPhraser(): PhraserWorker {
+  void import('../core/turn/phrase-reply.ts').catch(() => undefined);
+  return openPhraserWorker();
+}
+
 /** The session's ports in a browser. */
 export function browserPorts(log: EventLog & Pick<SyncedLog, 'canWrite'>): Ports & {
   readonly listening: Listening;
@@ -81,7 +87,7 @@ export function browserPorts(log: EventLog & Pick<SyncedLog, 'canWrite'>): Ports
 } {
   const spareVoice = createDeviceChoice('spare voice', SPARE_VOICE_CHOICES);
   const { ear, listening } = browserEar();
-  const phraser = createPagePhraser(openPhraserWorker, PHRASING_URL);
+  const phraser = createPagePhraser(openPhraser, PHRASING_URL);
   return {
     listening,
     wording: createWording(phraser, createDeviceChoice('wording', WORDINGS)),

@@ -1,5 +1,3 @@
-import { phraseReply } from '../../core/turn/phrase-reply.ts';
-import { wordNote } from '../../core/turn/word-note.ts';
 import { ringTimers as ring } from '../../core/turn/ring-timers.ts';
 import type { Turn, TurnInput } from '../../core/turn/turn.ts';
 import type { VisitEvent } from '../../core/visit/events.ts';
@@ -144,11 +142,14 @@ const NOTE_MS = 1_500;
 
 /** The words of the note of a visit that this turn finished, as the event that keeps them with it. */
 async function noteWorded(hands: Hands): Promise<VisitEvent | null> {
-  const { passages, session, clock, stampFor } = hands;
+  const { session, clock, stampFor } = hands;
   const { mode, past } = session();
-  if (mode.kind !== 'thinking' || mode.turn?.effect !== 'finish') return null;
+  const passages = hands.passages();
+  if (passages === null || mode.kind !== 'thinking' || mode.turn?.effect !== 'finish') return null;
   const { state } = mode.turn;
-  const worded = await wordNote({ state, past }, passages(), waitFor(clock, NOTE_MS));
+  const budget = waitFor(clock, NOTE_MS);
+  const code = await fetched(import('../../core/turn/word-note.ts'), budget);
+  const worded = code && (await code.wordNote({ state, past }, passages, budget));
   return worded && stampFor(state)(worded);
 }
 
@@ -156,8 +157,15 @@ async function phrase({ phraser, session, clock, send }: Hands): Promise<void> {
   const { mode } = session();
   const words = phraser();
   if (words === null || mode.kind !== 'thinking' || mode.turn === null) return;
-  const said = await phraseReply(mode.turn, words, waitFor(clock, PHRASING_MS));
-  if (said.phrased) send({ kind: 'phrased', reply: said.turn.reply });
+  const budget = waitFor(clock, PHRASING_MS);
+  const code = await fetched(import('../../core/turn/phrase-reply.ts'), budget);
+  const said = await code?.phraseReply(mode.turn, words, budget);
+  if (said?.phrased) send({ kind: 'phrased', reply: said.turn.reply });
+}
+
+/** What checks a wording is not in the first load (64 kB of it): where it does not come, templates do. */
+function fetched<Code>(code: Promise<Code>, budget: Promise<unknown>): Promise<Code | null> {
+  return Promise.race([code.catch(() => null), budget.then(() => null)]);
 }
 
 type Commit = Extract<Effect, { kind: 'commit' }>;

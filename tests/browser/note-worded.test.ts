@@ -3,7 +3,13 @@ import { expect, it } from 'vitest';
 import { createScratchFolder } from '../support/scratch-folder.ts';
 import { openBrowser } from './chromium.ts';
 import { startPageServer } from './page-server.ts';
-import { openVisitPage, readRecords, replyHas, typeWords } from './visit-page.ts';
+import {
+  openVisitPage,
+  readRecords,
+  replyHas,
+  typeWords,
+  waitLongerForModel,
+} from './visit-page.ts';
 
 const SAID = [
   "it's a reach in on one thirty four a with a txv",
@@ -31,6 +37,7 @@ it('words the note at the finish, and shows the same after a reload', async () =
   const server = await startPageServer({ data: `${folder.path}/data` });
   const browser = await openBrowser({ profile: `${folder.path}/profile` });
   const { page } = browser;
+  await waitLongerForModel(browser.context);
   await openVisitPage(page, server.address);
   for (const words of SAID) await typeWords(page, words);
   await replyHas(page, 38);

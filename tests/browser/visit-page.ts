@@ -14,6 +14,19 @@ export async function openVisitPage(page: Page, address: string): Promise<void> 
   await page.getByTestId('field').waitFor(PATIENCE);
 }
 
+/**
+ * Gives the page's model twenty times as long as the page waits for it: 250 ms for an answer, 1.5 s for the note. A busy
+ * test machine may be that much slower than a phone.
+ */
+export async function waitLongerForModel(context: BrowserContext): Promise<void> {
+  await context.addInitScript(() => {
+    const wait = window.setTimeout.bind(window);
+    const longer = (task: TimerHandler, delay = 0, ...given: unknown[]): number =>
+      wait(task, delay === 250 || delay === 1_500 ? delay * 20 : delay, ...given);
+    Reflect.set(window, 'setTimeout', longer);
+  });
+}
+
 export async function typeWords(page: Page, words: string): Promise<void> {
   await page.getByTestId('typed').fill(words);
   await page.getByTestId('typed').press('Enter');

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { PassagePhraser } from '../../../core/note/phrase-note.ts';
 import { takeTurn } from '../../../core/turn/take-turn.ts';
+import '../../../core/turn/word-note.ts';
 import { listening, settled } from '../scripted.ts';
 
 /** A visit with a box temperature, finished with a phraser at hand. */

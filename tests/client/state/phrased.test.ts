@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Phraser } from '../../../core/replies/phrasing.ts';
 import { takeTurn } from '../../../core/turn/take-turn.ts';
+// Fetched with the first wording in the page: here it is there already.
+import '../../../core/turn/phrase-reply.ts';
 import { listening, settled } from '../scripted.ts';
 
 const SUCTION = 'Right now suction reads 18 psi.';
