@@ -39,8 +39,8 @@ export function besideFan(speech: Float32Array, snrDb: number, seed: number): Fl
 }
 
 /** One sentence by one of flite's voices, as the engine takes it. */
-export function speak(sentence: string, voice: Voice): Float32Array {
-  const wav = readWav(speakWav(sentence, voice));
+export function speak(sentence: string, voice: Voice, stretch = 1): Float32Array {
+  const wav = readWav(speakWav(sentence, voice, stretch));
   if (wav.kind === 'unreadable') throw new Error(`flite: ${wav.message}`);
   return wav.samples;
 }

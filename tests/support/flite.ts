@@ -6,12 +6,13 @@ import { join } from 'node:path';
 /** Voices of flite that were made from recorded people: the ones an engine trained on people can know. */
 export type Voice = 'rms' | 'slt' | 'awb' | 'kal16';
 
-/** One sentence as a WAV file, made now by Debian's flite. */
-export function speakWav(sentence: string, voice: Voice = 'rms'): Buffer {
+/** One sentence as a WAV file, made now by Debian's flite, each sound `stretch` times as long as the voice has it. */
+export function speakWav(sentence: string, voice: Voice = 'rms', stretch = 1): Buffer {
   const folder = mkdtempSync(join(tmpdir(), 'gloveside-speech-'));
   const file = join(folder, 'said.wav');
   try {
-    execFileSync('flite', ['-voice', voice, '-t', sentence, '-o', file]);
+    const pace = ['--setf', `duration_stretch=${stretch}`];
+    execFileSync('flite', ['-voice', voice, ...pace, '-t', sentence, '-o', file]);
     return readFileSync(file);
   } finally {
     rmSync(folder, { recursive: true, force: true });
