@@ -59,6 +59,13 @@ export const ASIDE_RULES: readonly Rule[] = [
       examples: ['error code e two'],
     },
   ),
+  rule(
+    '[(it is|that is|this is)] [a] (single|three|3|1|one) phase [(unit|power|compressor|motor)]',
+    nothing,
+    {
+      examples: ['it is three phase'],
+    },
+  ),
   rule('[(the|a)] code <pause> [(e|f|a|h|l|p)] <number>', nothing),
   rule(
     '(a|an|the) (half|quarter|third|fifth|three quarter|three quarters) (horse|horsepower|hp|inch|ton) [(motor|pump|pipe|line|fitting|flare|nut|unit|compressor)]',

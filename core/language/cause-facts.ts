@@ -40,6 +40,9 @@ export const CAUSE_RULES: readonly Rule[] = [
     notYetFound,
     { examples: ["i think it's low on charge"] },
   ),
+  rule('(so|then|and) (it is|that is) (a|the) [(bad|failed|faulty|dead)] <part>', partToBlame, {
+    examples: ['so it is the defrost timer'],
+  }),
   rule('<charge>', cause, { alone: true, examples: ['low on charge'] }),
   rule(
     `([the] [root] (cause|problem|trouble|culprit|fault|issue) ${WAS}|(it|that) turned out to be|turns out (it|that|the problem|the cause) ${WAS}) (a|an|the) [(bad|failed|faulty|dead)] <part>`,

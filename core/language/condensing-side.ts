@@ -1,4 +1,4 @@
-import type { CondenserId, HeadControlId } from '../terms/names.ts';
+import type { CondenserId, HeadControlId, PartId } from '../terms/names.ts';
 import { amountIn, measured } from './measure.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, tagsIn } from './slots.ts';
@@ -14,8 +14,11 @@ const condenser =
   });
 
 const headControl =
-  (value: HeadControlId): Means =>
-  (_tags, frame) => ({ facts: [{ fact: 'headControl', value, words: frame.wordsOf(frame.span) }] });
+  (value: HeadControlId, part?: PartId): Means =>
+  (_tags, frame) => ({
+    facts: [{ fact: 'headControl', value, words: frame.wordsOf(frame.span) }],
+    ...(part === undefined ? {} : { names: part }),
+  });
 
 function read(quantity: QuantityId, amount: Tags | null, frame: Frame): readonly Reading[] {
   const found = amount === null ? null : measured(quantity, amountIn(amount), frame.context.units);
@@ -89,13 +92,18 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
     { examples: ['it has a remote condenser', 'the condenser is on the roof'] },
   ),
   rule(
+    '[the] unit is [up] (on the roof|on top of the (box|walk in)|out back|outside|in the alley|up top)',
+    condenser('remote'),
+    { examples: ['unit is on the roof'] },
+  ),
+  rule(
     `(${HAS}|got) [(a|an|the)] ((head pressure|head) [pressure] [control|regulating] valve|(condenser flooding|flooding) valve|flooded head pressure control|(flooded|flooding) condenser)`,
     headControl('floodingValve'),
     { examples: ['it has a head pressure valve'] },
   ),
   rule(
     `(${FANS} (cycle|cycles|cycling|is cycled|are cycled|is cycling|are cycling) (on|by|off) [the] (pressure|head|head pressure|a pressure switch)|${FANS} (is|are) on a (pressure switch|fan cycle switch|fan cycling switch|pressure control|head pressure switch)|(${HAS}) [(a|an)] fan cycling [pressure] [(switch|control)])`,
-    headControl('fanCycling'),
+    headControl('fanCycling', 'fanControl'),
     { examples: ['fans cycle on pressure', 'it has a fan cycling switch'] },
   ),
   rule(

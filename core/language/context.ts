@@ -17,8 +17,12 @@ export interface Context {
   readonly lastQuantity: QuantityId | null;
   readonly lastPlace: PlaceId | null;
   readonly lastPart: PartId | null;
+  /** The only fan that was spoken of on this visit: a "fan" is that one. */
+  readonly onlyFan: PartId | null;
   /** A job is being told step by step: "next" is its next step. */
   readonly stepping: boolean;
+  /** A value of which the unit was asked: a unit alone answers. */
+  readonly unitless: { readonly quantity: QuantityId; readonly value: number } | null;
   /** Something that "yes" answers was asked just now. */
   readonly asksYes: boolean;
   /** What was said of a fan without saying which: the product has asked, and a coil's name answers. */
@@ -41,7 +45,9 @@ export const EMPTY_CONTEXT: Context = {
   lastQuantity: null,
   lastPlace: null,
   lastPart: null,
+  onlyFan: null,
   stepping: false,
+  unitless: null,
   asksYes: false,
   openFan: null,
   headPressure: null,

@@ -21,11 +21,31 @@ const one =
   (tags, frame) =>
     settings(setting(quantity, tags, frame), 1);
 
-/** What cuts in as well as out is the low side's control. */
-const inAndOut: Means = (tags, frame) => {
-  const cutIn = setting('lowCutinPressure', tagsIn(tags['in']), frame);
-  const cutOut = setting('lowCutoutPressure', tagsIn(tags['out']), frame);
+const PAIRS = {
+  low: ['lowCutinPressure', 'lowCutoutPressure'],
+  fan: ['fanCutinPressure', 'fanCutoutPressure'],
+} as const;
+
+function pairOf(which: keyof typeof PAIRS, tags: Tags, frame: Frame): Meaning | null {
+  const [into, out] = PAIRS[which];
+  const cutIn = setting(into, tagsIn(tags['in']), frame);
+  const cutOut = setting(out, tagsIn(tags['out']), frame);
   return settings([...cutIn, ...cutOut], 2);
+}
+
+/** What cuts in as well as out is the low side's control, unless the condenser fan's was spoken of. */
+const inAndOut: Means = (tags, frame) => {
+  const low = pairOf('low', tags, frame);
+  if (low === null) return null;
+  const ofFan = (part: PartId): Meaning | null =>
+    part === 'fanControl' ? pairOf('fan', tags, frame) : null;
+  return { ofIt: { means: ofFan, inSentence: false, otherwise: low } };
+};
+
+const fanInAndOut: Means = (tags, frame) => {
+  const pair = pairOf('fan', tags, frame);
+  const words = frame.wordsOf(frame.span);
+  return pair && { ...pair, work: [{ did: 'adjust', part: 'fanControl', words }] };
 };
 
 /**
@@ -76,6 +96,16 @@ const OUT = '(cuts out|cutting out|cut out is|cut out is set|set to cut out)';
 
 /** At which pressures the controls act. */
 export const CONTROL_RULES: readonly Rule[] = [
+  rule(
+    `[(i|we)] (set|adjusted|put|reset|changed) [the] [condenser] [fan] (fan|fan cycling|fan cycle|fan pressure) (control|switch) (to|for|at) [cut] (in|on) [at] <amount:in> [and] [(cut|to cut)] (out|off) [at] <amount:out>`,
+    fanInAndOut,
+    { examples: ['set the fan control to cut in at one ninety and out at one fifty'] },
+  ),
+  rule(
+    `[(i|we)] (set|adjusted|put|reset|changed) it (to|for|at) [cut] (in|on) [at] <amount:in> [and] [(cut|to cut)] (out|off) [at] <amount:out>`,
+    inAndOut,
+    { examples: ['set it to cut in at one ninety and out at one fifty'] },
+  ),
   rule(
     `[the] [(it|${LOW}|control|switch)] [is] ${IN} [(at|of)] <amount:in> [and] [it] [(cuts|cut)] [back] out [is] [at] <amount:out>`,
     inAndOut,

@@ -1,13 +1,11 @@
 import type { FindingStateId, PartId } from '../terms/names.ts';
-import { FANS } from './fans.ts';
+import { TURNS } from './fans.ts';
 import { finding, onlyOf } from './finding-of.ts';
 import { type Meaning, type Means, type Rule, rule } from './rule.ts';
 
 const UNIT = '(it|unit|the unit|the box|the freezer|the case|the coil|the evaporator)';
 
-/** What runs by itself; of anything else "it runs" is said of the unit. */
-const TURNS: readonly PartId[] = [...FANS, 'fan', 'compressor'];
-
+/** Of what does not turn by itself "it runs" is said of the unit. */
 const ofWhatTurns =
   (state: FindingStateId): Means =>
   (_tags, frame) => {
@@ -29,7 +27,7 @@ const NOTHING_RUNS =
 /** How it starts, stops and defrosts, which only one part of it does: that part need not be named. */
 export const CYCLE_RULES: readonly Rule[] = [
   rule(
-    `((she|<the> unit|we) (is|are) [(now|back|up and|finally|still)] (running|on|going|up)|it is (running (now|again|fine|good|great)|up and running|back (on|up|running)|finally running)|(she|it|<the> unit) [just] (fired|fires|started|starts) [right] [back] (up|right up)|(she|it) runs [(now|again|fine|good)]) [(now|again|fine|good|great)]`,
+    `((she|<the> unit|we) (is|are) ([(now|back|up and|finally|still)] running|back (on|up)|up and going)|it is (running (now|again|fine|good|great)|up and running|back (on|up|running)|finally running)|(she|it|<the> unit) [just] (fired|fires|started|starts) [right] [back] (up|right up)|(she|it) runs [(now|again|fine|good)]) [(now|again|fine|good|great)]`,
     itRuns,
     { examples: ['she is running', 'it is up and running'] },
   ),

@@ -68,6 +68,7 @@ const WHEN = namesNode('when', {
 const SEASONS = ['summer', 'winter', 'spring', 'fall', 'autumn'];
 const SEASON = namesNode('season', {
   ...itself([...SEASONS, ...SEASONS.map((season) => `the ${season}`)]),
+  ...itself(SEASONS.map((season) => `next ${season}`)),
   ...itself(['week', 'month', 'year', 'weekend', 'hot weather', 'the hot weather', 'the holidays']),
   ...itself(['week', 'month', 'year', 'summer', 'winter'].map((of) => `the end of the ${of}`)),
   ...itself(['it gets hot', 'it gets warm', 'it gets cold', 'the weekend', 'visit']),

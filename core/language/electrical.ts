@@ -1,6 +1,7 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
+import { fanPlace } from './fans.ts';
 import { type Amounted, amountIn, measured } from './measure.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
@@ -23,6 +24,9 @@ const OHMS_AT: Partial<Record<PlaceId, QuantityId>> = {
   commonStart: 'resistance',
   commonRun: 'resistance',
   runStart: 'resistance',
+  terminalOneTwo: 'resistance',
+  terminalTwoThree: 'resistance',
+  terminalOneThree: 'resistance',
   commonGround: 'insulationResistance',
   startGround: 'insulationResistance',
   runGround: 'insulationResistance',
@@ -110,11 +114,7 @@ const pulling: Means = (tags, frame) => {
   return one(drawn(tags, placeId(tags['place']), frame));
 };
 
-const ofFan: Means = (tags, frame) => {
-  const last = frame.context.lastPlace;
-  const place = last === 'condenserFan' || last === 'evaporatorFan' ? last : null;
-  return one(drawn(tags, place, frame));
-};
+const ofFan: Means = (tags, frame) => one(drawn(tags, fanPlace(frame.context), frame));
 
 /** "voltage one fifteen", "resistance common to run two ohms": the quantity named. */
 const named: Means = (tags, frame) => {
@@ -350,7 +350,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     examples: ['start to common three point nine ohms', 'common to ground is ol'],
   }),
   rule(
-    '<the> <place> [is] [only] (pulling|drawing|pulls|draws|amps|amping|amps (is|are|at)|amperage [is]|current|draw is|current is|amp draw|running amps|amp draw is) <amount>',
+    '<the> <place> [(is|are)] [only] (pulling|drawing|pulls|draws|amps|amping|amps (is|are|at)|amperage [is]|current|draw is|current is|amp draw|running amps|amp draw is) <amount>',
     pulling,
     {
       examples: ['evaporator fan amp draw is point six'],

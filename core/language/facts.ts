@@ -180,6 +180,11 @@ export const FACT_RULES: readonly Rule[] = [
     { alone: true, examples: ['access fittings', 'it has access fittings'] },
   ),
   rule(
+    '[(i|we)] [have] (put|installed|added|stuck|used|using) [(a|some|on)] (line taps|line tap valves|piercing valves|a piercing valve|saddle valves|saddle valve|line tap|piercing valve) [(on|on it|on both sides)]',
+    valves('accessFittings'),
+    { examples: ['put line taps on'] },
+  ),
+  rule(
     '[(i think|looks like)] [(the|it is|there is)] [(gas|refrigerant|charge)] (is (mixed|a mix|contaminated|a mixture)|(a mix of gases|two gases in it|mixed gas|mixed refrigerant|mixed gases in it))',
     chargeDoubt('mixed'),
     { examples: ['the gas is mixed'] },
@@ -214,6 +219,7 @@ export const FACT_RULES: readonly Rule[] = [
       examples: ['condensing unit is on the roof'],
     },
   ),
+  rule('[a] <equipment> <pause>', equipment),
   rule('[a] <equipment> with <count:doors> doors', equipment, {
     examples: ['display case with three doors'],
   }),
@@ -343,7 +349,7 @@ export const FACT_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(i am|we are|i am here|we are here|here|i am on site|on site|just got here) at <clause>',
+    '(i am|we are|i am here|we are here|here|i am on site|on site|just got here|i am back|back|return visit|return call|callback|follow up|[i am] back out|call) at <clause>',
     siteByName,
     {
       examples: ['i am at harbor street deli'],

@@ -1,6 +1,7 @@
 import type { PartId } from '../terms/names.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { FANS } from './fans.ts';
+import { LAST_NAMED_RULES } from './findings-of-last.ts';
+import { TURNS } from './fans.ts';
 import { BULB_RULES } from './bulb-tests.ts';
 import { CYCLE_RULES } from './cycle-findings.ts';
 import { finding, onlyOf } from './finding-of.ts';
@@ -8,8 +9,6 @@ import { partId, placeId, stateId, tagsIn } from './slots.ts';
 import type { Finding } from './utterance.ts';
 import { DIRT, LIFELESS } from './vocabulary/state-names.ts';
 
-/** What turns, and stands still when it is dead; anything else has failed then. */
-const TURNS: readonly PartId[] = [...FANS, 'fan', 'compressor'];
 /** What is on when it does its work, though it does not turn. */
 const WORKS: readonly PartId[] = [
   ...TURNS,
@@ -17,11 +16,13 @@ const WORKS: readonly PartId[] = [
   'crankcaseHeater',
   'defrostHeater',
   'doorHeater',
+  'drainHeater',
   'defrostTimer',
   'controller',
   'temperatureControl',
   'liquidLineSolenoid',
 ];
+const TELLS: readonly PartId[] = ['sensor', 'thermometer'];
 /** What is open when it is off. */
 const BREAKS: readonly PartId[] = ['disconnect', 'breaker'];
 
@@ -32,13 +33,15 @@ function stateAt(part: PartId, state: Finding['state']): Finding['state'] | null
   // A pan that is backed up is full; the line that backs it up is plugged.
   if (state === 'wet' && part === 'drainLine') return 'plugged';
   if (state === 'iced' && part.endsWith('Motor')) return 'failed';
+  // A sensor that is off tells another temperature.
+  if (state === 'notRunning' && TELLS.includes(part)) return 'failed';
   if (state === 'closed' && TURNS.includes(part)) return 'running';
   return state === 'running' && !WORKS.includes(part) ? null : state;
 }
 
 /** "Pull the bulb off" is no bulb that stands still. */
 const saysOnlyOff = (part: PartId, frame: Frame): boolean =>
-  !WORKS.includes(part) && !BREAKS.includes(part) && /\boff$/i.test(frame.wordsOf(frame.span));
+  ![...WORKS, ...BREAKS, ...TELLS].includes(part) && /\boff$/i.test(frame.wordsOf(frame.span));
 
 /** "Till I got a fan on it": what is put somewhere does not run there. */
 const saysOnlyOn = (frame: Frame): boolean => /^an? .*\bon$/i.test(frame.wordsOf(frame.span));
@@ -108,7 +111,7 @@ const noneRuns: Means = (tags, frame) => {
 /** What "it" may be said to be, a sentence after its part was named; "it's cold" and "it's running" may be of anything. */
 const OF_A_PART: readonly Finding['state'][] = [
   ...(['dirty', 'plugged', 'iced', 'noisy', 'loose', 'burnt', 'tripped', 'oily'] as const),
-  ...(['failed', 'notRunning'] as const),
+  ...(['failed', 'notRunning', 'grounded'] as const),
 ];
 const NOT_OF_A_PART: readonly Finding['state'][] = ['warm', 'cold'];
 
@@ -122,7 +125,9 @@ const itIs =
       const state = stateAt(part, said);
       return state === null ? null : { findings: [finding(part, state, frame)] };
     };
-    return { ofIt: { means, inSentence } };
+    const otherwise: Meaning =
+      said === 'grounded' ? { findings: [finding('compressor', said, frame)] } : {};
+    return { ofIt: { means, inSentence, otherwise } };
   };
 
 /** What asks of a switch whether it is open, where its part is named. */
@@ -296,6 +301,7 @@ export const FINDING_RULES: readonly Rule[] = [
     runsButOtherNot,
     { examples: ['compressor is running and the condenser fan is not'] },
   ),
+  ...LAST_NAMED_RULES,
   ...CYCLE_RULES,
   ...BULB_RULES,
   rule(
@@ -313,6 +319,11 @@ export const FINDING_RULES: readonly Rule[] = [
     },
     { examples: ['ohmed out the defrost heater'] },
   ),
+  rule(
+    '(checked|tested|went over|looked at|inspected) [all] [of] <the> <part> <pause> [(it is|they are|all|all of them)] <very> <state>',
+    stateOf('state'),
+    { examples: [] },
+  ),
   rule(`(it|that|they) (is|are|was|were) <very> <state>`, itIs(false), {
     alone: true,
     examples: ['it is really dirty'],
@@ -329,6 +340,11 @@ export const FINDING_RULES: readonly Rule[] = [
       return tells ? { findings: [finding(part, 'failed', frame)] } : null;
     },
     { examples: ['thermostat is reading four degrees off'] },
+  ),
+  rule(
+    '<the> (noise|rattle|racket|squeal|grinding|sound|vibration|humming|knocking) (is|was|seems to be) (coming from|from|at|in) <the> <part>',
+    stateIs('noisy'),
+    { examples: ['noise is coming from the evaporator fan'] },
   ),
   rule('<the> valve is hunting', onlyOf('expansionValve', 'hunting'), {
     examples: ['the valve is hunting'],

@@ -1,11 +1,11 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import { electrical, GOT, one, readingOf } from './electrical.ts';
-import { FANS, settledFan } from './fans.ts';
+import { fanPlace } from './fans.ts';
 import { finding, onlyOf } from './finding-of.ts';
 import { amountIn } from './measure.ts';
-import { type Frame, type Means, type Rule, rule } from './rule.ts';
-import { partId, placeId, tagsIn } from './slots.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { numberIn, partId, placeId, tagsIn } from './slots.ts';
 
 /** The meter shows no way from the windings to the frame. */
 const clearOfGround: Means = (_tags, frame) =>
@@ -26,20 +26,10 @@ const noGround: Means = (tags, frame) => {
   return isOhmed ? clearOfGround(tags, frame) : null;
 };
 
-const FAN_PLACES: Partial<Record<PartId, PlaceId>> = {
-  condenserFan: 'condenserFan',
-  condenserFanMotor: 'condenserFan',
-  evaporatorFan: 'evaporatorFan',
-  evaporatorFanMotor: 'evaporatorFan',
-};
-
 /** Of a fan that nothing settles, one that draws nothing stands still: which one is asked. */
 const fanAmps: Means = (tags, frame) => {
   const amount = amountIn(tags);
-  const { lastPlace, lastPart } = frame.context;
-  const last = FANS.find((fan) => fan === lastPlace) ?? lastPart;
-  const fan = settledFan('fan', { ...frame.context, lastPart: last });
-  const place = FAN_PLACES[fan] ?? null;
+  const place = fanPlace(frame.context);
   const read = readingOf('current', amount, { place, frame });
   if (read === null) return null;
   const stands = place === null && amount.value === 0;
@@ -83,6 +73,30 @@ const failedAt: Means = (tags, frame: Frame) => {
     : null;
 };
 
+/** "Ohmed the sensor, it's thirty two k": thousands of ohms, of what can have them. */
+const kilohms: Means = (tags, frame) => {
+  const number = numberIn(tags['number']);
+  if (number === null) return null;
+  const read = (): Meaning | null =>
+    one(readingOf('resistance', amountIn({ number, unit: 'kohm' }), { place: null, frame }));
+  if (/ohm/i.test(frame.wordsOf(frame.span))) return read();
+  const means = (part: PartId): Meaning | null => (part === 'sensor' ? read() : null);
+  return { ofIt: { means, inSentence: false, otherwise: { unclaimed: [String(number)] } } };
+};
+
+/** "Amps on it point four": at what was spoken of. */
+const onIt: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  const at = (place: PlaceId | null): Meaning | null =>
+    one(readingOf('current', amount, { place, frame }));
+  const means = (part: PartId): Meaning | null => at(FAN_MOTORS[part] ?? placeId(part));
+  return { ofIt: { means, inSentence: false, otherwise: at(null) ?? {} } };
+};
+const FAN_MOTORS: Partial<Record<PartId, PlaceId>> = {
+  condenserFanMotor: 'condenserFan',
+  evaporatorFanMotor: 'evaporatorFan',
+};
+
 const DRAWS = '(amps|amp draw|amperage|current|draw|amps draw)';
 const IN = '((coming|going) in|in)';
 const NOTHING = '(nothing|zero voltage|no (voltage|power|volts))';
@@ -92,6 +106,19 @@ const COOLING = '(refrigeration|refrigerating|cooling|cool|freeze|run|refrigerat
 
 /** What a meter shows, told in fewer words than by its place and unit. */
 export const METERED_RULES: readonly Rule[] = [
+  rule(
+    '(it is|it reads|it reads out|that is|i got|i have|reads|reading|is|<pause>) [at] <number> (k|kilo) [(ohm|ohms)]',
+    kilohms,
+    { examples: ['it reads thirty two k ohms'] },
+  ),
+  rule('[the] (amps|amp draw|amperage|current) (on|of|at) it <link> <amount>', onIt, {
+    examples: ['amps on it point four'],
+  }),
+  rule(
+    '<the> [(start|run|common)] (winding|windings|motor windings) (is|are) [dead] (grounded|shorted to ground|going to ground|to ground)',
+    onlyOf('compressor', 'grounded'),
+    { examples: ['run winding is grounded'] },
+  ),
   rule(
     `[(i have|i got|got|it has|there is|reads|reading|shows|showing|getting)] (nothing|no (continuity|reading|resistance|path|short|shorts)|not a thing) to ground [(on|at) (any|all|either|each|none) [(three|two)] [of (them|the (windings|pins|terminals))]]`,
     clearOfGround,

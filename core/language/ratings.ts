@@ -4,9 +4,11 @@ import type { QuantityId } from '../terms/quantities.ts';
 import { settingByKind } from './controls.ts';
 import { one, readingOf } from './electrical.ts';
 import { nameplate } from './facts.ts';
+import { fanPlace, FANS } from './fans.ts';
 import { amountIn } from './measure.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, partId, placeId, tagsIn } from './slots.ts';
+import type { NameplateItem } from './utterance.ts';
 
 const CANS: readonly (PartId | PlaceId | null)[] = ['runCapacitor', 'startCapacitor'];
 
@@ -41,10 +43,14 @@ function ofQuantity(
   frame: Frame,
 ): Meaning | null {
   if (read.quantity === 'capacitance') return ratedCan(tags, read.place, frame);
-  if (read.quantity === 'current' && (read.place ?? 'compressor') === 'compressor')
+  if (read.quantity === 'current' && isOfCompressor(read.place, frame))
     return nameplate('ratedLoadAmps')(tags, frame);
   return read.quantity === 'voltage' ? nameplate('voltage')(tags, frame) : null;
 }
+
+/** What was drawn by nobody in particular is the compressor's, unless a fan was spoken of. */
+const isOfCompressor = (place: PlaceId | null, { context }: Frame): boolean =>
+  place === 'compressor' || (place === null && !FANS.some((fan) => fan === context.lastPart));
 
 /** "It's marked one eighty nine to two twenty seven": of what was read or named last, whose setting it may be too. */
 const marked: Means = (tags, frame) => {
@@ -96,6 +102,33 @@ const ratedAndRead: Means = (tags, frame) => {
   return read === null || marked.length === 0 ? null : { readings: [...marked, read] };
 };
 
+/** A fan's own rating is on no plate of the unit: it is kept in the words it was told in. */
+const drawnAndRated: Means = (tags, frame) => {
+  const place = placeId(tags['place']) ?? fanPlace(frame.context);
+  const read = readingOf('current', amountIn(tags), { place, frame });
+  const rated = tagsIn(tags['rated']);
+  if (read === null || rated === null || amountIn(tags).unit === 'uF') return null;
+  if (place !== 'compressor') return { readings: [read], remarks: [frame.wordsOf(frame.span)] };
+  const plate = nameplate('ratedLoadAmps')(rated, frame);
+  return plate && { ...plate, readings: [read] };
+};
+
+const PLATE_OF: Partial<Record<QuantityId, NameplateItem>> = {
+  current: 'ratedLoadAmps',
+  voltage: 'voltage',
+  refrigerantCharge: 'charge',
+};
+
+/** "Plate says two point four": of what was read last. */
+const plateOfThat: Means = (tags, frame) => {
+  if (amountIn(tags).unit !== null) return null;
+  const of = (quantity: QuantityId | null): Meaning | null => {
+    const item = quantity === null ? undefined : PLATE_OF[quantity];
+    return item === undefined ? null : nameplate(item)(tags, frame);
+  };
+  return { ofThat: { means: of, otherwise: of(frame.context.lastQuantity) ?? leftToAsk(tags) } };
+};
+
 /** "The can says forty five" */
 const canSays: Means = (tags, frame) => ratedCan(tags, frame.context.lastPlace, frame);
 
@@ -136,6 +169,15 @@ export const RATING_RULES: readonly Rule[] = [
   rule(`<the> <place> ${SUPPOSED} <amount>`, partMarked, {
     examples: ['run cap should be thirty five'],
   }),
+  rule(
+    `<the> (<place>|fan|fans|fan motor) [(is|are)] (pulling|drawing|pulls|draws|pulled|at) <amount> [(and|but)] [it is] (rated|marked|stamped) [(at|for)] <amount:rated>`,
+    drawnAndRated,
+    { examples: ['compressor pulling nine rated eleven'] },
+  ),
+  rule(
+    '[the] (nameplate|plate|tag|data plate|name plate|sticker|label) (is|says|shows|reads|has|calls for) <amount>',
+    plateOfThat,
+  ),
   rule(
     `<the> <place> (${SUPPOSED} [at]|[is] (marked|stamped|labeled|printed) [(at|for)]) <amount:rated> [(and|but)] [(it is|i am|i have|i got)] (reads|reading|getting|measures|tests|is at|got) [(at|only)] <amount>`,
     ratedAndRead,

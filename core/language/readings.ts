@@ -34,6 +34,11 @@ const isSaidSo = (quantity: QuantityId | null): boolean =>
 const bareAmount: Means = (tags, frame) => {
   const amount = amountIn(tags);
   const { asked, askedPlace } = frame.context;
+  const { unitless } = frame.context;
+  if (unitless !== null && amount.unit !== null && amount.unit !== 'micron') {
+    const answer = fixed(unitless.quantity)(tags, frame);
+    if (answer !== null) return answer;
+  }
   if (asked !== null) return placedAt(askedPlace, fixed(asked)(tags, frame));
   return amount.unit === 'inches' || amount.unit === 'inHg' || amount.unit === 'micron'
     ? vacuumByUnit(tags, frame)
@@ -126,6 +131,7 @@ const setTo: Means = (tags, frame) => {
 const CONTROLS: Partial<Record<PartId, QuantityId>> = {
   highPressureSwitch: 'highCutoutPressure',
   lowPressureSwitch: 'lowCutoutPressure',
+  fanControl: 'fanCutinPressure',
 };
 
 /** As what was settled before says, but for a control that was named in the same sentence. */
@@ -135,7 +141,7 @@ const setAt: Means = (tags, frame) => {
     const control = CONTROLS[part];
     return control === undefined ? null : fixed(control)(tags, frame);
   };
-  return otherwise === null ? null : { ofIt: { means, inSentence: true, otherwise } };
+  return { ofIt: { means, inSentence: true, otherwise: otherwise ?? leftToAsk(tags) ?? {} } };
 };
 
 /** What "it's set at thirty five" sets: the control last spoken of, else the box where that can be its temperature. */
@@ -144,6 +150,7 @@ const setAtLast: Means = (tags, frame) => {
   const last = [lastPart, lastPlace];
   if (last.includes('highPressureSwitch')) return fixed('highCutoutPressure')(tags, frame);
   if (last.includes('lowPressureSwitch')) return fixed('lowCutoutPressure')(tags, frame);
+  if (lastPart === 'fanControl') return fixed('fanCutinPressure')(tags, frame);
   const found = reading('setpointTemp', amountIn(tags), frame);
   if (found?.value === undefined || found.unit === null) return null;
   const amount = { value: found.value, unit: found.unit };

@@ -83,6 +83,18 @@ const todoBoth: Means = (tags, frame) => {
   return { recommendations: [...(first.recommendations ?? []), ...(second.recommendations ?? [])] };
 };
 
+/** "Needs a compressor, a contactor and a drier" */
+const replaceEach: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const parts = [tags['part'], tagsIn(tags['second'])?.['part'], tagsIn(tags['third'])?.['part']];
+  const recommendations = parts
+    .map(partId)
+    .flatMap((part): readonly Recommendation[] =>
+      part === null ? [] : [{ do: 'replace', part: settledFan(part, frame.context), words }],
+    );
+  return recommendations.length === 0 ? null : { recommendations };
+};
+
 const whole =
   (kind: WorkKindId): Means =>
   (_tags, frame) => ({
@@ -147,6 +159,24 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
       tags: { work: 'replace' },
       examples: ['it needs a new door gasket'],
     },
+  ),
+  rule(
+    `([(it|they|this|unit|the unit|customer|the customer)] (needs|need|wants|will need|is going to need|are going to need)|[i] recommend|quote [them]) (a|an|<number>) [new] <part> [(and|<pause> [and]) [(a|an|<number>)] [new] <part:second>] [(and|<pause> [and]) [(a|an|<number>)] [new] <part:third>]`,
+    replaceEach,
+    { examples: ['needs a door gasket and a hinge'] },
+  ),
+  rule(
+    `[i] (recommend|suggest|recommended|would recommend|advise) (adding|installing|putting in|putting on|a|an) [(a|an)] <part> ${TAIL}`,
+    todo,
+    {
+      tags: { work: 'add' },
+      examples: ['recommend a head pressure valve before next winter'],
+    },
+  ),
+  rule(
+    '[the] (next|following) (pm|p m|maintenance|service|visit|cleaning|preventive maintenance|check up|checkup) [visit] [(is|will be|should be)] [due] <due:due>',
+    comeBack,
+    { examples: ['next visit is due in three months'] },
   ),
   rule(`${SHOULD} <todo> <the> <part> and <the> <part:second>`, todoBoth, {
     examples: ['they should replace the door gasket and the hinge'],

@@ -16,6 +16,13 @@ const tested =
     work: [{ did, part: null, words: frame.wordsOf(frame.span) }],
   });
 
+/** "Not cooling, compressor runs": what opens a sentence so is why we were called. */
+const opening =
+  (means: Means): Means =>
+  (tags, frame) =>
+    frame.span.from === 0 ? means(tags, frame) : null;
+
+const VERY = '(really|real|pretty|very|a little|kind of)';
 const IT =
   '(it|she|this thing|the thing|<the> (unit|box|machine|system|cooler|freezer|case|cabinet)|<the> <equipment>)';
 const IS_NOT =
@@ -44,6 +51,53 @@ const ALL =
 
 /** What is told of the job and names no part, reading or work: word for word, the trouble first. */
 export const REMARK_RULES: readonly Rule[] = [
+  rule(
+    `[the] (display|readout|digital display|controller|screen) [(is|still)] (says|reads|shows|reading|showing|saying|flashing|is at|at|displays) [(now|still)] (<amount>|[(a|an|code|error|alarm|the)] [(e|f|a|h|l|p|er|ha|la|hi|lo)] [<number>] [(code|alarm|error)]) [now]`,
+    remark,
+    { examples: ['display says twenty'] },
+  ),
+  rule(
+    '[(i|we)] (reset|silenced|cleared|acknowledged|shut off|turned off) the (alarm|alarms|code|codes|error|fault)',
+    remark,
+    { examples: ['reset the alarm'] },
+  ),
+  rule(
+    '[(i|we)] (changed|set|moved|bumped|adjusted|programmed|put) [the] (defrost|defrosts|differential|delay|time delay|fan delay|drip time|alarm limit|parameter|parameters|defrost (time|interval|termination)) (to|for|at|from) <clause>',
+    remark,
+    { examples: ['changed the defrost to every six hours'] },
+  ),
+  rule(
+    `[the] oil [in (it|the compressor)] (smells|looks|is|smelled|looked|was) [${VERY}] (burnt|burned|black|dark|acidic|clean|good|clear|milky|bad|dirty|fine|brown)`,
+    remark,
+    { examples: ['oil smells burnt'] },
+  ),
+  rule(
+    `[the] (acid|oil) test [(is|was|came (back|out|up)|reads|shows|showed|came)] (positive|negative|clean|good|bad|passed|failed|ok|positive for acid|no acid|acid)`,
+    remark,
+    { examples: ['acid test positive'] },
+  ),
+  rule(
+    '((everything|all of it|it all|the whole thing) (looks|is|checks|checked|tests|checks out) [out] (good|ok|fine|normal|great|clean)|all good|all (checks|checked) out|(nothing|not a thing) wrong [with (it|this (one|unit)|that)]|(no|found no) (problems|issues|trouble) [(found|here|with (it|this one|this unit))]|(found|i found) nothing wrong [with it])',
+    remark,
+    { alone: true, examples: ['all good', 'nothing wrong with it'] },
+  ),
+  rule(
+    '[the] (customer|manager|owner) is (happy|good|fine|satisfied|ok with it|not happy|upset)',
+    remark,
+    { examples: ['customer is happy'] },
+  ),
+  rule(
+    '[(i|we)] (poured|ran|dumped|flushed) [(some|a bucket of|a cup of|hot)] water (in|in it|through it|through|down it|in the (pan|drain)|down the drain|through the drain) [[<pause>] [and] [(it|that)] (drains|drained|runs|ran|flows|is draining|went) [(fine|good|clear|out|through|right (out|through)|free)]]',
+    remark,
+    { examples: ['poured water in and it drains'] },
+  ),
+  rule(
+    'quote (them|him|her|the customer) [(on|for)] (a|an|the) (cleanup|clean up|burnout|burn out|deep clean|contract|new (unit|box|machine)|maintenance (plan|contract)) [(kit|procedure)]',
+    remark,
+    {
+      examples: ['quote them on a cleanup'],
+    },
+  ),
   heardRule('no power', complaint, { alone: true, examples: ['no power'] }),
   rule('<pause> no power', complaint),
   rule(
@@ -53,10 +107,14 @@ export const REMARK_RULES: readonly Rule[] = [
   ),
   rule(`${IT} ${IS_NOT} ${COOLS} ${SINCE}`, complaint, { examples: ['it is not making ice'] }),
   rule(`(<pause>|<pause> [and] [it is]) (not|will not|does not) ${COOLS} ${SINCE}`, complaint),
-  rule(`(not|will not|does not) ${COOLS} ${SINCE}`, complaint, {
-    alone: true,
+  rule(`(not|will not|does not) ${COOLS} ${SINCE}`, opening(complaint), {
     examples: ['not making ice'],
   }),
+  rule(
+    `[(there is|we have|they have|got)] [(a lot of|some)] water [(all over|running|leaking|pooling)] (on|onto|over|all over) the floor [(and|<pause> [and]) (it is|the alarm is|it keeps) (beeping|alarming|noisy|warm|going off)] ${SINCE}`,
+    complaint,
+    { examples: ['water on the floor and it is beeping'] },
+  ),
   rule(`${IT} ${TROUBLE} ${SINCE}`, complaint, { examples: ['unit is running warm'] }),
   rule(
     `(keeps (tripping|popping) [the] (breaker|gfci|gfi)|running warm|quit cooling|quit making ice|stopped cooling|stopped making ice) ${SINCE}`,
@@ -69,12 +127,12 @@ export const REMARK_RULES: readonly Rule[] = [
     { examples: ['discarded the milk', 'they threw out the chicken'] },
   ),
   rule(
-    `${WHO} ${HAVE} (moved|moving|transferred|shifted|took|carried) ${ALL} (to|into|over to|in|out to) (the|another|their|an) <clause>`,
+    `${WHO} ${HAVE} (moved|moving|transferred|transferring|shifted|took|carried|carrying) ${ALL} (to|into|over to|in|out to) (the|another|their|an|a) <clause>`,
     remark,
     { examples: ['moved the product to the walk in'] },
   ),
   rule(
-    `[(i|we)] (told|advised|asked|warned|reminded|instructed|showed) ${THEM} (to|not to|about|how to|that|they (should|need to|have to|can)|it is not|it is safe) <clause>`,
+    `[(i|we)] (told|tell|advised|asked|warned|reminded|instructed|showed) ${THEM} (to|not to|keep|leave|shut|close|call|watch|clean|use|never|about|how to|that|they (should|need to|have to|can)|it is not|it is safe) <clause>`,
     remark,
     { examples: ['told them to throw it out'] },
   ),

@@ -78,9 +78,15 @@ const namedBehindSite: Means = (tags, frame) => {
   return { facts: [...siteBefore(frame), ...(described(tags, frame)?.facts ?? []), unit] };
 };
 
+/** "Walk-in freezer at the back dock, four oh four a": only what opens a sentence names the unit so. */
+const opening =
+  (means: Means): Means =>
+  (tags, frame) =>
+    frame.span.from === 0 ? means(tags, frame) : null;
+
 const THIS =
   '(got|we got|i got|it is|this is|that is|we have|it is got|i am on|i have|i have got|working on|i am working on|i am looking at|looking at|this one is|unit is|the unit is|we are on|i am at|i am here at)';
-const A_UNIT = `[${THIS}] [(a|an|the|their|another)] (<count:doors> (door|doors|section) (<doored>|<equipment>)|<equipment>) [(here|out here|up here|back here)]`;
+const A_UNIT = `[${THIS}] [(a|an|the|their|another)] (<count:doors> (door|doors|section) (<doored>|<equipment>)|<equipment> [[<pause>] <count:doors> (door|doors)]) [(here|out here|up here|back here)] [[<pause>] (three phase|single phase|3 phase|1 phase|self contained|medium temp|low temp|med temp)] [<pause>]`;
 const ON =
   '(on|with|using|charged with|that runs on|runs on|it runs on|which runs on|it is on|it is running|that is on|it uses|that uses|it has|that has|it takes|filled with)';
 const IS = '[(running|is|it is|that is|takes|has|refrigerant|refrigerant is|gas is)]';
@@ -116,10 +122,13 @@ export const DESCRIPTION_RULES: readonly Rule[] = [
     { examples: ['the cooler on four oh four a'] },
   ),
   rule(`[a] [<metering>] [(system|unit)] <pause> <amount:charge> of <refrigerant>`, charged),
+  rule(`<pause> [${ON}] <refrigerant> (with|and) [(a|an)] <metering>`, described, {
+    examples: [],
+  }),
   rule(`[a] <metering> [(system|unit)] <pause> [${ON}] <refrigerant>`, describedByComma, {
     examples: ['txv, four oh four a'],
   }),
-  rule(`[(the|our|their|your)] <equipment> ${WHERE}`, namedBehindSite, { alone: true }),
+  rule(`[(the|our|their|your)] <equipment> ${WHERE}`, opening(namedBehindSite)),
   rule(
     `<pause> [(the|our|their|your)] [<count:doors> (door|doors)] <equipment> ${WHERE}`,
     namedBehindSite,

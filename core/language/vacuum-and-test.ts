@@ -1,3 +1,4 @@
+import type { QuantityId } from '../terms/quantities.ts';
 import { minutesIn } from './durations.ts';
 import { amountIn, unitFor } from './measure.ts';
 import { fixed } from './reading-means.ts';
@@ -80,7 +81,37 @@ const NITROGEN =
   '[(pressurized to|pressured up to|pressure test at|pressure tested at|pressure tested to|holding|held|put|pumped up to|charged to|holding at|it is holding|still|still holding|i have|i have got)]';
 
 /** A vacuum and a standing test, and what each came to after a while. */
+/** "Held at four ten": of the vacuum or the test that was read last; nothing else is held so. */
+const heldAt: Means = (tags, frame) => {
+  const of = (quantity: QuantityId | null): Meaning | null =>
+    quantity === 'vacuum' || quantity === 'testPressure' ? fixed(quantity)(tags, frame) : null;
+  const { value, unit } = amountIn(tags);
+  if (unit === 'micron') return fixed('vacuum')(tags, frame);
+  const left = value === null ? {} : { unclaimed: [String(value)] };
+  return {
+    ofThat: { means: of, otherwise: of(frame.context.lastQuantity) ?? left },
+  };
+};
+
+/** What was tested, at what, and whether it held. */
+const testedTo: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const meant = fixed('testPressure')(tags, frame);
+  const held = /\bh[eo]ld/i.test(words) ? { remarks: [words] } : {};
+  return meant && { ...meant, ...held, work: [{ did: 'pressureTest', part: null, words }] };
+};
+
 export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
+  rule(
+    '[(and|but)] [it] [(is|has)] [still] (held|holding|settled|leveled (off|out)|stopped|steady) [(steady|solid|right|good)] (at|on) <amount>',
+    heldAt,
+    { examples: [] },
+  ),
+  rule(
+    '[(i|we)] (pressure tested|nitrogen tested|leak tested) [(it|the system|everything)] [(to|at|with|up to)] <amount> [of nitrogen] [[<pause>] [and] [it] (held|holding|is holding|holds) [(good|fine|solid|steady)]]',
+    testedTo,
+    { examples: ['pressure tested to one fifty'] },
+  ),
   rule(
     '(pumped|pumps|pumping|pump) [(it|her|the system|the unit|this)] down to <amount>',
     (tags, frame) => vacuumByUnit(tags, frame) ?? fixed('suctionPressure')(tags, frame),

@@ -31,6 +31,20 @@ const unweighed =
   (tags, frame) =>
     amountIn(tags).unit === null ? fixed(quantity)(tags, frame) : null;
 
+/** "Ounces", where only that was asked. */
+const unitOfLast: Means = (tags, frame) => {
+  const { unitless } = frame.context;
+  if (unitless === null) return null;
+  return fixed(unitless.quantity)({ ...tags, number: unitless.value }, frame);
+};
+
+/** With no weight told, its unit is asked; "charged it to fifty psi" weighs nothing. */
+const chargedIt: Means = (tags, frame) => {
+  const refrigerant = refrigerantId(tags['refrigerant']);
+  const of = refrigerant === null ? {} : { refrigerant };
+  return fixed('refrigerantAdded', of)(tags, frame);
+};
+
 /** Of nothing the unit need not be asked. */
 const noneRecovered: Means = (tags, frame) => {
   const unit = frame.context.units === 'us' ? 'lb' : 'kg';
@@ -39,6 +53,12 @@ const noneRecovered: Means = (tags, frame) => {
 
 /** Refrigerant that went in, came out or was lost on the way. */
 export const WEIGHED_RULES: readonly Rule[] = [
+  rule('[(it is|that is|in|that was|those are|they are)] <unit>', unitOfLast, { alone: true }),
+  rule(
+    `[(i|we)] [have] (charged it|charged the (system|unit)) [back] [(up|with|to|at)] [with] <amount> [of <refrigerant>] [(by|on|off) the scale]`,
+    chargedIt,
+    { examples: ['charged it with five point three ounces'] },
+  ),
   rule(
     '[(i|we|have|i have)] ((recovered|reclaimed) [back] (nothing|no (refrigerant|gas|freon|charge)) [(out|out of it|back)]|(got|pulled) no (refrigerant|gas|freon) (out|back) [of it]|(did not|could not) recover (anything|any [(gas|refrigerant|freon)]|a thing) [(out|out of it)]|(nothing|not anything) [(in (it|there)|left)] to recover)',
     noneRecovered,

@@ -143,6 +143,30 @@ export const WORK_RULES: readonly Rule[] = [
   ),
   rule('(i|we) did <todo> <the> <part>', done, { examples: ['i did clean the condenser'] }),
   rule(
+    `${I} (pulled|took|disconnected|unhooked|lifted|unplugged) <the> (leads|wires|lead|wire|plug|connector) [off] (off|off of|from|on|at|to) <the> <part>`,
+    didSo('disable'),
+    { examples: ['pulled the leads off the compressor'] },
+  ),
+  rule(
+    `${I} (pulled|took|disconnected|unhooked|lifted|unplugged) <the> <part> (leads|wires|lead|wire|plug|connector) [off]`,
+    didSo('disable'),
+    { examples: ['pulled the defrost heater leads'] },
+  ),
+  rule(
+    `${I} (pinched|crimped|pinched off|crimped off) [(off|it|it off)] [(and|then)] (brazed|soldered|sealed|welded) [it] [(shut|off|closed|over|up)]`,
+    didSo('repair', 'accessFitting'),
+    { examples: ['pinched and brazed it shut'] },
+  ),
+  rule(
+    `${I} (pinched|crimped) [off] <the> ([process] (stub|tube|stubs)|line) [(and|then)] [(brazed|soldered|sealed|welded)] [it] [(shut|off|closed|over|up)]`,
+    didSo('repair', 'accessFitting'),
+    { examples: ['pinched off the stub and brazed it'] },
+  ),
+  rule(`${I} (steamed|melted|thawed|defrosted|heated) <the> <part> (off|out|down|clear)`, done, {
+    tags: { work: 'defrost' },
+    examples: ['steamed the evaporator off'],
+  }),
+  rule(
     `${I} (repaired|fixed|patched|brazed|soldered|sealed) [up] (the|a|that) leak [(up|shut)]`,
     didSo('repair'),
     { examples: ['soldered the leak up'] },
@@ -199,6 +223,11 @@ export const WORK_RULES: readonly Rule[] = [
   rule(`${I} (topped it (off|up)|gassed it up|filled it up|charged it up)`, didSo('add'), {
     examples: ['topped it off'],
   }),
+  rule('power on', didSo('restore', 'disconnect'), { alone: true, examples: ['power on'] }),
+  rule('power off', didSo('isolate', 'disconnect'), { alone: true, examples: ['power off'] }),
+  rule(`${I} left it locked (out|off) [and tagged]`, didSo('isolate', 'disconnect'), {
+    examples: ['left it locked out'],
+  }),
   rule(
     `${I} (restored [the] power|(turned|powered|switched|fired) it (back on|back up|on again)|put power back (on|to) [it])`,
     didSo('restore', 'disconnect'),
@@ -218,6 +247,21 @@ export const WORK_RULES: readonly Rule[] = [
     `(he|she|they|who|somebody|someone|<who>|the [last] (guy|tech|company|crew)|(last|other|another|previous|some) (guy|tech|company|crew)) [(just|already|had|have|has|never)] <done> <the> <part>`,
     notOurs,
     { examples: ['the last guy replaced the compressor'] },
+  ),
+  rule(
+    `(i|we|they|he|she|<pause>|you) (do not|did not|will not|am not|are not|is not|can not|could not|would not|cannot|never) [(want|need|going|have|about|able|ready)] [to] (<todo>|reset|touch|open|cut) (it|them|that|<the> <part>) [(yet|now|again|anymore|today)]`,
+    notOurs,
+    { examples: ['i do not want to reset it yet'] },
+  ),
+  rule(
+    '(do not|did not|will not|not going to) [(want|need|have)] [to] (<todo>|reset) (it|them|that|<the> <part>) [(yet|now|again|anymore|today)]',
+    notOurs,
+    { alone: true, examples: ['do not want to reset it yet'] },
+  ),
+  rule(
+    `(he|she|they|somebody|someone|who|<who>|the [last] (guy|tech|company|crew)) [(just|already|had|have|has|keep|kept|keeps)] <done> (it|them|that) [(once|twice|again|three times|a few times|last (week|month|year|night|summer|winter)|yesterday|this morning)]`,
+    notOurs,
+    { examples: ['they reset it twice'] },
   ),
   rule('(i|we|you|they|he|somebody) (should|could|would|might) have <done> <the> <part>', notOurs, {
     examples: ['i should have cleaned the condenser first'],

@@ -1,5 +1,6 @@
 import type { Context, Expectation } from '../language/context.ts';
 import { type KnownNames, NO_NAMES } from '../language/known-names.ts';
+import type { PartId } from '../terms/names.ts';
 import type { VisitEvent } from '../visit/events.ts';
 import type { VisitState } from '../visit/state.ts';
 import { latestAmount, openQuestion, type OpenQuestion } from '../visit/views.ts';
@@ -15,14 +16,46 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     lastQuantity: state.lastQuantity,
     lastPlace: state.lastPlace,
     lastPart: state.lastPart,
+    onlyFan: onlyFan(state),
     stepping: state.steps !== null,
-    asksYes: openQuestion(state)?.of.id === state.history.at(-1)?.id && state.history.length > 0,
+    unitless: unitless(state),
+    asksYes: asksYes(state),
     openFan: openFan(state),
     headPressure: latestAmount(state, 'headPressure'),
     suctionPressure: latestAmount(state, 'suctionPressure'),
     names,
     timing: state.timers.length > 0,
   };
+}
+
+function onlyFan({ findings, work, preparations }: VisitState): Context['onlyFan'] {
+  const parts = [
+    ...findings.map(({ finding }) => finding.part),
+    ...[...work, ...preparations].map((done) => done.work.part),
+  ];
+  const kinds = new Set(parts.flatMap((part) => (part === null ? [] : (FAN_OF[part] ?? []))));
+  const [only, ...others] = kinds;
+  return only !== undefined && others.length === 0 ? only : null;
+}
+
+const FAN_OF: Partial<Record<PartId, PartId>> = {
+  condenserFan: 'condenserFan',
+  condenserFanMotor: 'condenserFan',
+  evaporatorFan: 'evaporatorFan',
+  evaporatorFanMotor: 'evaporatorFan',
+};
+
+function unitless(state: VisitState): Context['unitless'] {
+  const open = openQuestion(state);
+  if (open?.kind !== 'doubt' || open.of.doubt.why !== 'noUnit') return null;
+  const { quantity, value } = open.of.doubt;
+  return value === undefined ? null : { quantity, value };
+}
+
+/** Only what was asked in the last reply: "that's it" is not about what stands open since. */
+function asksYes(state: VisitState): boolean {
+  const open = openQuestion(state);
+  return open !== null && open.of.id === state.history.at(-1)?.id;
 }
 
 function openFan({ findings }: VisitState): Context['openFan'] {

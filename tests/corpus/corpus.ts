@@ -54,12 +54,19 @@ function settle(context: Context, pair: string, where: string): Context {
       return { ...context, askedPlace: placeId(value) };
     case 'lastQuantity':
       return { ...context, lastQuantity: quantityId(value) };
+    case 'onlyFan':
+      return { ...context, onlyFan: partId(value) };
     case 'lastPart':
       return { ...context, lastPart: partId(value) };
     case 'openFan':
       return { ...context, openFan: stateId(value) };
     case 'lastPlace':
       return { ...context, lastPlace: placeId(value) };
+    case 'unitless': {
+      const [quantity, amount] = value.split(':');
+      const known = quantityId(quantity);
+      return { ...context, unitless: known && { quantity: known, value: Number(amount) } };
+    }
     case 'asksYes':
       return { ...context, asksYes: value === 'yes' };
     case 'stepping':

@@ -12,6 +12,10 @@ const choose =
   () =>
     command({ do: 'choose', which });
 
+/** By itself, or behind what else was told: "back to finish the motor" ends nothing. */
+const ENDED =
+  '(that is it finish|finish|~(finish (up|the visit|visit|this visit|it|the note|the job|this)|i am (done|finished|all done)|we are (done|finished|all done)|(end|close|complete|wrap up|close out) (the|this) (visit|job|call|ticket)|end visit|close it out|wrap it up|(let us|let is) (wrap (up|it up)|finish [up]|close it out|call it)|all done|that is it [i am] [(done|finish|finished|we are done)]|done here|call it done|close it))';
+
 /** "That's it" agrees to what was just asked, and ends the visit otherwise. */
 const thatIsIt: Means = (_tags, frame) => command({ do: frame.context.asksYes ? 'yes' : 'finish' });
 
@@ -71,11 +75,11 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     plain('newVisit'),
     { examples: ['new visit', 'start a new visit'] },
   ),
-  heardCommand(
-    '(that is it finish|finish|~(finish (up|the visit|visit|this visit|it|the note|the job|this)|i am (done|finished|all done)|we are (done|finished|all done)|(end|close|complete|wrap up|close out) (the|this) (visit|job|call|ticket)|end visit|close it out|wrap it up|(let us|let is) (wrap (up|it up)|finish [up]|close it out|call it)|all done|that is it [i am] [(done|finish|finished|we are done)]|done here|call it done|close it))',
-    plain('finish'),
-    { examples: ['that is it finish', 'finish the visit'] },
-  ),
+  heardCommand(ENDED, plain('finish'), {
+    alone: true,
+    examples: ['that is it finish', 'finish the visit'],
+  }),
+  rule(`(<pause>|and|<pause> (and|ok|so)) ${ENDED}`, plain('finish')),
   rule(
     'that is (all|everything) [(for (this (one|unit|call)|today|now|here|me)|i have|i got)]',
     plain('finish'),

@@ -114,7 +114,7 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['are the windings good', 'do the windings add up'] },
   ),
   rule(
-    `((is|are) (it|${THE} [compressor] [(motor|windings)]) (grounded|going to ground|shorted to ground)|is ${THE} insulation ${GOOD}|does ${THE} insulation (pass|check out)|did it meg (out|good|ok))`,
+    `((is|are) (it|${THE} (compressor [(motor|windings)]|motor|windings)) (grounded|going to ground|shorted to ground)|is ${THE} insulation ${GOOD}|does ${THE} insulation (pass|check out)|did it meg (out|good|ok))`,
     judge('insulation'),
     { examples: ['is the compressor grounded'] },
   ),

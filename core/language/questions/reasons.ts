@@ -20,6 +20,14 @@ const UNITS = /^ (?:unit|box|system|freezer|cooler|case|thing|machine) /;
 /** What is behind it, what to look at next, and where an answer came from. */
 export const REASON_QUESTIONS: readonly Rule[] = [
   rule(
+    '((does|do you see|do you think) [anything] [(look|looks)]|do you|anything|does anything|do any of (these|those|my (numbers|readings))) (look|looks|see|seem|looking) [(anything|a little|kind of)] (off|wrong|funny|odd|bad|out of (line|whack|place)) [(to you|here|with this|with it|on this)]',
+    plain('causes'),
+    { examples: ['does anything look off', 'anything look wrong'] },
+  ),
+  rule('[do you] see (anything|something) (wrong|off|funny|odd|bad|out of line)', plain('causes'), {
+    examples: ['see anything wrong'],
+  }),
+  rule(
     '(am i|are we|is this|is that|could (this|that) be|do i have|have i got|is there|would that be|do you think (it|this) is|does that (look|sound) like) [(just|maybe|a|an|the|some)] <cause> [or (is (it|that)|am i|do i have|not|just|a|an|maybe) [(a|an)] [<cause:other>]]',
     plain('causes'),
     { examples: ['am i low on charge or is that a restriction'] },

@@ -7,7 +7,7 @@ export const CAUSE_NAMES: Record<Exclude<CauseId, 'nothingWrong'>, readonly stri
     '~(low on (charge|refrigerant|gas|freon))',
     '~((low|short) [on] charge)',
     '~(undercharged|under charged)',
-    '~(short of (charge|refrigerant|gas))',
+    '~((short|out|empty) of (charge|refrigerant|gas|freon))',
   ],
   overcharge: [
     'overcharged',

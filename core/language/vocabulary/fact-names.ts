@@ -5,6 +5,7 @@ export const EQUIPMENT_NAMES: Record<EquipmentId, readonly string[]> = {
     'reach in',
     'reach in freezer',
     '~reach in (cooler|fridge|refrigerator|unit|box)',
+    '~(freezer|cooler|fridge) reach in',
     '~(upright|chest|under counter|undercounter|work top|worktop|back bar|bottle|milk) (cooler|fridge|refrigerator|freezer)',
     '~(upright|fridge|chef base|undercounter|under counter unit)',
   ],

@@ -60,6 +60,10 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   ],
   drainPan: ['drain pan', '~(condensate pan|pan)'],
   drainLine: ['drain line', '~(drain|condensate line|condensate drain)', '~drain tube'],
+  drainHeater: [
+    '~drain [(line|pan)] (heater|heaters|heat|heat cable|heat tape)',
+    '~(pan|condensate) (heater|heaters)',
+  ],
   doorGasket: [
     'door gasket',
     '~((drawer|lid|drawer front) (gasket|gaskets)|door gaskets|gasket|gaskets|door seal|seal)',
@@ -92,7 +96,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   capillaryTube: ['cap tube', '~capillary [tube]'],
   filterDrier: [
     'filter dryer',
-    '~(dryer|liquid [line] dryer|dryer core|dryer cores)',
+    '~(dryer|(liquid|suction) [line] dryer|dryer core|dryer cores)',
     '~filter dry er',
   ],
   sightGlass: ['sight glass', '~(glass|site glass|sightglass)'],
@@ -120,6 +124,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   ],
   accessFitting: [
     '~access (fitting|valve|port)',
+    '~(process|charging|pinch off) (stub|tube|stubs)',
     '~(service port|schrader [(valve|core|cores)]|(valve|service valve|access valve|access) (core|cores))',
   ],
   joint: [

@@ -74,6 +74,7 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
     '~c to ground',
     '~[(motor|compressor)] (winding|windings|terminal|terminals|pins) to ground',
     '~(compressor|motor|pump) to ground',
+    '~t (one|two|three|1|2|3) to ground',
     '~common and ground',
   ],
   startGround: ['start to ground', '~ground to start', '~s to ground'],
@@ -83,6 +84,10 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
   lineThree: ['~(line|leg|phase|l) (three|3)'],
   defrostHeater: ['~defrost heater', '~defrost (heaters|element|elements)', '~(heater|heaters)'],
   doorHeater: ['~door heater', '~(door frame|frame|mullion|anti sweat) (heater|heaters)'],
+  drainHeater: ['~drain [(line|pan)] (heater|heaters|heat cable|heat tape)'],
+  terminalOneTwo: ['~t (one|1) [(to|and)] t (two|2)'],
+  terminalTwoThree: ['~t (two|2) [(to|and)] t (three|3)'],
+  terminalOneThree: ['~t (one|1) [(to|and)] t (three|3)'],
   lineOneTwo: [
     'line one to line two',
     '~(l one (to|and) l two|l one l two|line one to two|line one and line two)',

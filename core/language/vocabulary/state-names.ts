@@ -79,7 +79,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   ok: [
     'good',
     'clean',
-    '~(ok|fine|clear|all right|alright|in good shape|in (good|great) condition|looking good|looks good|working [(fine|good|ok)]|brand new|(draining|running|flowing) (clear|free|freely)|not (dirty|plugged|clogged|blocked|restricted|iced [(up|over)]|frozen [up]|frosted [(up|over)]|tripped|blown|bad))',
+    '~(ok|fine|clear|all right|alright|in good shape|in (good|great) condition|looking good|looks good|working [(fine|good|ok)]|brand new|(draining|running|flowing) (clear|free|freely)|quiet|tight|quieter|smooth|not (dirty|plugged|clogged|blocked|restricted|iced [(up|over)]|frozen [up]|frosted [(up|over)]|tripped|blown|bad))',
   ],
   wet: ['wet', '~(full of water|overflowing|soaked|damp|backed up|overflowing|sweating)'],
   oily: ['oily', '~(covered in oil|full of oil|oil soaked|oil stained)'],

@@ -33,6 +33,7 @@ export const PLAIN_PARTS: Record<PartId, PlainPart> = {
   defrostTermination: part('the switch that ends the defrost', 'switch'),
   drainPan: part('the drain pan', 'pan'),
   drainLine: part('the drain', 'drain'),
+  drainHeater: part('the heater that keeps the drain from freezing', 'heater'),
   doorGasket: part('the door seal', 'seal'),
   door: part('the door', 'door'),
   doorHeater: part('the heater in the door frame', 'heater'),

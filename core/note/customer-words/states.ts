@@ -43,6 +43,7 @@ const CARRIES_CURRENT: ReadonlySet<PartId> = new Set<PartId>([
   'overload',
   'defrostTimer',
   'defrostHeater',
+  'drainHeater',
   'defrostTermination',
   'doorHeater',
   'doorSwitch',

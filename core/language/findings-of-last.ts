@@ -1,0 +1,49 @@
+import type { FindingStateId, PartId } from '../terms/names.ts';
+import { TURNS } from './fans.ts';
+import { finding } from './finding-of.ts';
+import { type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { stateId } from './slots.ts';
+
+const CONTROLS: readonly PartId[] = [
+  'highPressureSwitch',
+  'lowPressureSwitch',
+  'temperatureControl',
+  'controller',
+  'fanControl',
+  'defrostTermination',
+  'doorSwitch',
+  'overload',
+];
+
+/** "The control's bad": the one that was spoken of last. */
+const itIsControl: Means = (tags, frame) => {
+  const state = stateId(tags['state']);
+  if (state === null) return null;
+  const means = (part: PartId): Meaning | null =>
+    CONTROLS.includes(part) ? { findings: [finding(part, state, frame)] } : null;
+  return { ofIt: { means, inSentence: false } };
+};
+
+/** Bearings are a fan's, unless the compressor was spoken of; where they are gone, it has failed. */
+const bearings: Means = (tags, frame) => {
+  const said = stateId(tags['state']);
+  if (said === null || said === 'running') return null;
+  const state: FindingStateId = said === 'missing' ? 'failed' : said;
+  const of = (part: PartId): Meaning => ({ findings: [finding(part, state, frame)] });
+  const means = (part: PartId): Meaning => of(TURNS.includes(part) ? part : 'fan');
+  return { ofIt: { means, inSentence: false, otherwise: of('fan') } };
+};
+
+/** What is found at a bit or by a kind of part, where only what was spoken of last says which. */
+export const LAST_NAMED_RULES: readonly Rule[] = [
+  rule(
+    '[(so|then|and)] (the|that|this) (control|switch|safety) (is|was|has) [got] <very> <state>',
+    itIsControl,
+    { examples: ['so the control is bad'] },
+  ),
+  rule(
+    '<the> [(fan|motor)] (bearing|bearings|bushing|bushings|shaft) (is|are|was|were|sound|sounds) <very> <state>',
+    bearings,
+    { examples: ['motor bearings are shot'] },
+  ),
+];
