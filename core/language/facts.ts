@@ -219,7 +219,9 @@ export const FACT_RULES: readonly Rule[] = [
       examples: ['condensing unit is on the roof'],
     },
   ),
-  rule('[a] <equipment> <pause>', equipment),
+  rule('[a] <equipment>', (tags, frame) =>
+    frame.span.from === 0 && frame.endsAtPause ? equipment(tags, frame) : null,
+  ),
   rule('[a] <equipment> with <count:doors> doors', equipment, {
     examples: ['display case with three doors'],
   }),

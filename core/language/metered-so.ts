@@ -39,9 +39,6 @@ const fanAmps: Means = (tags, frame) => {
   };
 };
 
-const amps: Means = (tags, frame) =>
-  one(readingOf('current', amountIn(tags), { place: placeId(tags['place']), frame }));
-
 /** Switches that are open where voltage comes in and none goes out. */
 const SWITCHES: readonly (PartId | null)[] = [
   'highPressureSwitch',
@@ -138,9 +135,6 @@ export const METERED_RULES: readonly Rule[] = [
   ),
   rule(`<the> (fan|fans|fan motor|fan motors) ${DRAWS} <link> <amount>`, fanAmps, {
     examples: ['fan motor amps zero'],
-  }),
-  rule(`<the> <place> ${DRAWS} <link> <amount>`, amps, {
-    examples: ['condenser fan amps point six', 'compressor amps three point two'],
   }),
   rule(
     `${GOT} <amount:in> [${IN}] ${AT} <the> <place> [${IN}] [(and|but)] <amount:out> [(coming|going)] (out|out of it|back out|leaving)`,

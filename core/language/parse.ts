@@ -253,7 +253,8 @@ class Sentence {
   }
 
   private frame(span: Span): Frame {
-    return { context: this.context, span, wordsOf: (inside) => this.wordsOf(inside) };
+    const endsAtPause = this.tokens[span.to]?.pause ?? true;
+    return { context: this.context, span, endsAtPause, wordsOf: (at) => this.wordsOf(at) };
   }
 
   private wordsOf({ from, to }: Span): string {

@@ -161,11 +161,6 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `([(it|they|this|unit|the unit|customer|the customer)] (needs|need|wants|will need|is going to need|are going to need)|[i] recommend|quote [them]) (a|an|<number>) [new] <part> [(and|<pause> [and]) [(a|an|<number>)] [new] <part:second>] [(and|<pause> [and]) [(a|an|<number>)] [new] <part:third>]`,
-    replaceEach,
-    { examples: ['needs a door gasket and a hinge'] },
-  ),
-  rule(
     `[i] (recommend|suggest|recommended|would recommend|advise) (adding|installing|putting in|putting on|a|an) [(a|an)] <part> ${TAIL}`,
     todo,
     {
@@ -267,6 +262,11 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     examples: ['come back tuesday with a new condenser fan motor'],
   }),
   rule(`<due:due> ${BACK} [<why:why>]`, comeBack, { examples: ['next tuesday come back'] }),
+  rule(
+    `([(it|they|this|unit|the unit|customer|the customer)] (needs|need|wants|will need|is going to need|are going to need)|[i] recommend|quote [them]) (a|an|<number>) [new] <part> [(and|<pause> [and]) [(a|an|<number>)] [new] <part:second> [(and|<pause> [and]) [(a|an|<number>)] [new] <part:third>]]`,
+    replaceEach,
+    { examples: ['needs a door gasket and a hinge'] },
+  ),
   // A product and a line are a part and a quantity too: a rule each, so that their order decides.
   ...CHECKED_AGAIN.map(({ what, example }) =>
     rule(

@@ -19,6 +19,8 @@ export interface Frame {
   wordsOf(span: Span): string;
   /** The stretch that the rule matched. */
   readonly span: Span;
+  /** Behind it the sentence pauses or ends. */
+  readonly endsAtPause: boolean;
 }
 
 /** What a rule adds to the utterance; empty for talk that is not for us. */

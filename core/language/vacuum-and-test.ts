@@ -96,7 +96,7 @@ const heldAt: Means = (tags, frame) => {
 /** What was tested, at what, and whether it held. */
 const testedTo: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
-  const meant = fixed('testPressure')(tags, frame);
+  const meant = gasTest(tags, frame) ?? fixed('testPressure')(tags, frame);
   const held = /\bh[eo]ld/i.test(words) ? { remarks: [words] } : {};
   return meant && { ...meant, ...held, work: [{ did: 'pressureTest', part: null, words }] };
 };
@@ -108,7 +108,7 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     { examples: [] },
   ),
   rule(
-    '[(i|we)] (pressure tested|nitrogen tested|leak tested) [(it|the system|everything)] [(to|at|with|up to)] <amount> [of nitrogen] [[<pause>] [and] [it] (held|holding|is holding|holds) [(good|fine|solid|steady)]]',
+    '[(i|we)] (pressure tested|nitrogen tested|leak tested) [(it|the system|everything)] [(to|at|with|up to)] <amount> [[of nitrogen] at <amount:gas>] [[<pause>] [and] [it] (held|holding|is holding|holds) [(good|fine|solid|steady)]]',
     testedTo,
     { examples: ['pressure tested to one fifty'] },
   ),
@@ -186,10 +186,10 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     { examples: ['charged it up to one fifty with nitrogen'] },
   ),
   rule(
-    '((pressurized|pressured|pumped) [(it|the system)] [up] to|pressurized at|pressure test at|pressure tested [it] (at|to)|pressure test to|pressure testing at) <amount> [[of nitrogen] at <amount:gas>]',
+    '((pressurized|pressured|pumped) [(it|the system)] [up] to|pressurized at|pressure test at|pressure test to|pressure testing at) <amount> [[of nitrogen] at <amount:gas>]',
     (tags, frame) => gasTest(tags, frame) ?? fixed('testPressure')(tags, frame),
     {
-      examples: ['pressure tested to one fifty'],
+      examples: ['pressurized to one fifty'],
     },
   ),
 ];

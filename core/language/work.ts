@@ -145,7 +145,7 @@ export const WORK_RULES: readonly Rule[] = [
   rule(
     `${I} (pulled|took|disconnected|unhooked|lifted|unplugged) <the> (leads|wires|lead|wire|plug|connector) [off] (off|off of|from|on|at|to) <the> <part>`,
     didSo('disable'),
-    { examples: ['pulled the leads off the compressor'] },
+    { examples: ['took the wires off the condenser fan'] },
   ),
   rule(
     `${I} (pulled|took|disconnected|unhooked|lifted|unplugged) <the> <part> (leads|wires|lead|wire|plug|connector) [off]`,
@@ -249,12 +249,12 @@ export const WORK_RULES: readonly Rule[] = [
     { examples: ['the last guy replaced the compressor'] },
   ),
   rule(
-    `(i|we|they|he|she|<pause>|you) (do not|did not|will not|am not|are not|is not|can not|could not|would not|cannot|never) [(want|need|going|have|about|able|ready)] [to] (<todo>|reset|touch|open|cut) (it|them|that|<the> <part>) [(yet|now|again|anymore|today)]`,
+    `(i|we|they|he|she|<pause>|you) (do not|did not|will not|am not|are not|is not|can not|could not|would not|cannot|never) [(want|need|going|have|about|able|ready)] [to] (<todo>|touch|cut) (it|them|that|<the> <part>) [(yet|now|again|anymore|today)]`,
     notOurs,
     { examples: ['i do not want to reset it yet'] },
   ),
   rule(
-    '(do not|did not|will not|not going to) [(want|need|have)] [to] (<todo>|reset) (it|them|that|<the> <part>) [(yet|now|again|anymore|today)]',
+    '(do not|did not|will not|not going to) [(want|need|have)] [to] <todo> (it|them|that|<the> <part>) [(yet|now|again|anymore|today)]',
     notOurs,
     { alone: true, examples: ['do not want to reset it yet'] },
   ),

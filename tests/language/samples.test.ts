@@ -23,6 +23,7 @@ function makesSense(sentence: SampledSentence): boolean {
   const frame = {
     context: EMPTY_CONTEXT,
     span: { from: 0, to: 1 },
+    endsAtPause: true,
     wordsOf: () => sentence.text,
   };
   return ruleOf(sentence).means(sentence.tags, frame) !== null;
