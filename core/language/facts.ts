@@ -219,7 +219,7 @@ export const FACT_RULES: readonly Rule[] = [
       examples: ['condensing unit is on the roof'],
     },
   ),
-  rule('[a] <equipment>', (tags, frame) =>
+  rule('(a <equipment>|<equipment>)', (tags, frame) =>
     frame.span.from === 0 && frame.endsAtPause ? equipment(tags, frame) : null,
   ),
   rule('[a] <equipment> with <count:doors> doors', equipment, {
