@@ -105,6 +105,16 @@ export const REMARK_RULES: readonly Rule[] = [
     complaint,
     { examples: ['unit has no power', 'there is no power to the unit'] },
   ),
+  rule(
+    '[(i am|we are|just|it is|this is|here for|i am here for|today is|only)] [(doing|here for|just)] [(a|the|my|their|quarterly|monthly|yearly|annual)] [(spring|fall|summer|winter|quarterly|monthly|yearly|annual|scheduled|regular|routine)] (pm|p m|preventive maintenance|maintenance|tune up|maintenance visit|pm visit|p m visit) [(visit|call|today|on this one|on it|here)]',
+    remark,
+    { alone: true, examples: ['doing a pm', 'just a pm today'] },
+  ),
+  rule(
+    '[(i am|we are)] [(back|here|back here|back out|returning|return visit|follow up|callback)] (back|here|returning|return visit|follow up|callback) to (finish|replace|install|put in|put the|do|check|change|swap|repair|fix) <clause>',
+    opening(remark),
+    { examples: ['back to finish the motor from last week'] },
+  ),
   rule(`${IT} ${IS_NOT} ${COOLS} ${SINCE}`, complaint, { examples: ['it is not making ice'] }),
   rule(`(<pause>|<pause> [and] [it is]) (not|will not|does not) ${COOLS} ${SINCE}`, complaint),
   rule(`(not|will not|does not) ${COOLS} ${SINCE}`, opening(complaint), {

@@ -5,7 +5,7 @@ import { QUANTITIES, SETTINGS } from '../terms/quantities.ts';
 import type { Amount } from '../units/amount.ts';
 import type { VisitState } from '../visit/state.ts';
 import { latestAmount } from '../visit/views.ts';
-import { sentence } from './wording.ts';
+import { nameWritten, sentence, valueWritten } from './wording.ts';
 
 export function unitLines(state: VisitState): readonly string[] {
   const { name, site, refrigerant } = state.unit;
@@ -63,7 +63,10 @@ function nameplateLines({ unit: { nameplate } }: VisitState): readonly string[] 
 function settingLines(state: VisitState): readonly string[] {
   const items = SETTINGS.flatMap((quantity) => {
     const amount = latestAmount(state, quantity);
-    return amount ? [`${QUANTITIES[quantity].name} ${figureText(amount)}`] : [];
+    if (amount) return [`${QUANTITIES[quantity].name} ${figureText(amount)}`];
+    // "Marked 189 to 227": a start capacitor is printed with both ends.
+    const band = state.readings.findLast(({ reading }) => reading.quantity === quantity)?.reading;
+    return band?.low === undefined ? [] : [`${nameWritten(band)} ${valueWritten(band)}`];
   });
   return items.length === 0 ? [] : [sentence(`Settings: ${items.join(', ')}`)];
 }
