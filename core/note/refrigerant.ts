@@ -10,16 +10,8 @@ import { sentence, valueWritten } from './wording.ts';
 /** Every movement as it was weighed, and the sums: each refrigerant keeps an account of its own. */
 export function refrigerantSection(state: VisitState): Pick<NoteSection, 'lines' | 'table'> {
   const accounts = refrigerantAccounts(state);
-  const none = nothingRecovered(state);
-  if (accounts.length === 0) return { lines: none.length > 0 ? none : nothingMoved(state) };
-  return { lines: [...none, ...accounts.flatMap((account) => accountLines(account, state))] };
-}
-
-/** Told outright, as whoever keeps the account asks for it. */
-function nothingRecovered({ readings }: VisitState): readonly string[] {
-  const recovered = readings.filter(({ reading }) => reading.quantity === 'refrigerantRecovered');
-  const isNothing = recovered.length > 0 && recovered.every(({ reading }) => reading.value === 0);
-  return isNothing ? ['No refrigerant was recovered.'] : [];
+  if (accounts.length === 0) return { lines: nothingMoved(state) };
+  return { lines: accounts.flatMap((account) => accountLines(account, state)) };
 }
 
 /** That none was moved is part of the record: the next leak calculation leans on it. */

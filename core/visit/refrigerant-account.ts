@@ -32,8 +32,8 @@ const MOVES = ['refrigerantAdded', 'refrigerantRecovered', 'refrigerantLost'] as
 
 /** One account for each refrigerant that was moved, in the order they were first spoken of. */
 export function refrigerantAccounts(state: VisitState): readonly RefrigerantAccount[] {
-  const moved = state.readings.filter(
-    ({ reading }) => MOVES.some((quantity) => quantity === reading.quantity) && reading.value !== 0,
+  const moved = state.readings.filter(({ reading }) =>
+    MOVES.some((quantity) => quantity === reading.quantity),
   );
   const kindOf = ({ reading }: ReadingEntry) => reading.refrigerant ?? state.unit.refrigerant;
   const kinds = [...new Set(moved.map(kindOf))];

@@ -144,8 +144,19 @@ function withoutTrials(rows: readonly DoneRow[]): readonly DoneRow[] {
   return rows.filter((_row, at) => !gone.has(at));
 }
 
+/** "Recovered nothing" stands in the account, and no paragraph need tell that 0 lb were taken out. */
+function withoutNothing(account: RefrigerantAccount): RefrigerantAccount {
+  const some = (entries: RefrigerantAccount['added']): RefrigerantAccount['added'] =>
+    entries.filter(({ reading }) => reading.value !== 0);
+  const { added, recovered, lost } = account;
+  return { ...account, added: some(added), recovered: some(recovered), lost: some(lost) };
+}
+
+const holdsSome = ({ added, recovered, lost }: RefrigerantAccount): boolean =>
+  added.length + recovered.length + lost.length > 0;
+
 function refrigerantFacts(state: VisitState): readonly NoteFact[] {
-  const accounts = refrigerantAccounts(state);
+  const accounts = refrigerantAccounts(state).map(withoutNothing).filter(holdsSome);
   if (accounts.length > 0) {
     return [
       ...accounts.map((account): NoteFact => ({ fact: 'moved', account })),
