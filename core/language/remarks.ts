@@ -106,7 +106,7 @@ export const REMARK_RULES: readonly Rule[] = [
     { examples: ['unit has no power', 'there is no power to the unit'] },
   ),
   rule(
-    '[(i am|we are|just|it is|this is|here for|i am here for|today is|only)] [(doing|here for|just)] [(a|the|my|their|quarterly|monthly|yearly|annual)] [(spring|fall|summer|winter|quarterly|monthly|yearly|annual|scheduled|regular|routine)] (pm|p m|preventive maintenance|maintenance|tune up|maintenance visit|pm visit|p m visit) [(visit|call|today|on this one|on it|here)]',
+    '[(i am|we are|just|it is|this is|today is|only)] [(doing|here for)] [(a|the|my|their)] [(spring|fall|summer|winter|quarterly|monthly|yearly|annual|scheduled|regular|routine)] (pm|p m|preventive maintenance|maintenance|tune up) [(visit|call|today|on this one|on it|here)]',
     remark,
     { alone: true, examples: ['doing a pm', 'just a pm today'] },
   ),
