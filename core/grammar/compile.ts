@@ -1,7 +1,7 @@
 import { Chooser } from './chooser.ts';
 import { END, Kinds } from './kinds.ts';
 import type { Compiled, Matcher, Matches } from './match.ts';
-import type { Node, Option, RuleNode, Tags } from './nodes.ts';
+import type { ChoiceNode, Node, Option, RuleNode, Tags } from './nodes.ts';
 import {
   type Run,
   runChoice,
@@ -18,7 +18,7 @@ import {
 } from './runs.ts';
 import { Remainders } from './remainders.ts';
 import { partsOf, refuseFaults } from './refuse-faults.ts';
-import { Opening, StarterIndex, type Starters, startersOf } from './starters.ts';
+import { canStart, Opening, StarterIndex, type Starters, startersOf } from './starters.ts';
 import type { Token } from './tokens.ts';
 
 /** Nodes made ready for matching, each once, and the words that they tell apart. */
@@ -28,6 +28,7 @@ export class Grammar {
   private readonly compiled = new Map<Node, Compiled>();
   private readonly openings = new Map<Starters, Opening>();
   private readonly learnt = new Set<Node>();
+  private readonly options = new Map<ChoiceNode, StarterIndex>();
 
   /** Made ready, with all that is in it once that is come to. */
   compile(node: Node): Compiled {
@@ -68,6 +69,21 @@ export class Grammar {
   /** Finds, of these nodes, those that a token can begin. */
   indexOf(nodes: readonly Node[]): StarterIndex {
     return new StarterIndex(nodes, this.kinds);
+  }
+
+  /** Those options of a choice that a token of this kind can begin, or that may read nothing. */
+  optionsFor(node: ChoiceNode, kind: number): readonly Node[] {
+    let index = this.options.get(node);
+    if (index === undefined) {
+      index = this.indexOf(node.options.map((option) => option.node));
+      this.options.set(node, index);
+    }
+    return index.startedBy(kind).map((each) => each.node);
+  }
+
+  /** Whether a node can read something at a token of this kind, or can read nothing at all. */
+  canBegin(node: Node, kind: number): boolean {
+    return canStart(startersOf(node), kind, this.kinds);
   }
 
   /** The kind of each token, and of the end behind them. */

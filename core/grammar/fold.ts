@@ -1,5 +1,48 @@
 import type { Data, Tags } from './nodes.ts';
 
+/** What a tag does to a sum. */
+export interface Summand {
+  readonly plus: number;
+  readonly times: number;
+  readonly sign: number;
+  readonly aside: number;
+}
+
+export const summandOf = (tags: Tags): Summand => ({
+  plus: numberUnder(tags, 'plus', 0),
+  times: numberUnder(tags, 'times', 1),
+  sign: numberUnder(tags, 'sign', 1),
+  aside: numberUnder(tags, 'aside', 0),
+});
+
+/**
+ * Adds up a number in the order in which it was said: `plus` adds, `times` multiplies what is there, and `aside`
+ * multiplies it and sets it aside, out of reach of what multiplies later, as "thousand" does; `sign` applies at the end.
+ * Rounded at the ninth decimal, where 0.1 + 0.2 stops showing.
+ */
+export class Sum {
+  private aside = 0;
+  private sum = 0;
+  private sign = 1;
+
+  add({ plus, times, sign, aside }: Summand): void {
+    this.sum = (this.sum + plus) * times;
+    this.sign *= sign;
+    if (aside === 0) return;
+    this.aside += this.sum * aside;
+    this.sum = 0;
+  }
+
+  addValue(value: number): void {
+    this.sum += value;
+  }
+
+  total(): number {
+    const number = rounded(this.aside + this.sum);
+    return number === 0 ? 0 : this.sign * number;
+  }
+}
+
 /** Later tags win over earlier ones of the same name. */
 export function foldTags(tags: readonly Tags[]): Tags {
   const [first] = tags;
@@ -9,25 +52,10 @@ export function foldTags(tags: readonly Tags[]): Tags {
   return all;
 }
 
-/**
- * Adds up the tags of a number in the order they were said: `plus` adds, `times` multiplies what is there, and
- * `aside` multiplies it and sets it aside, out of reach of what multiplies later, as "thousand" does; `sign`
- * applies at the end. Rounded at the ninth decimal, where 0.1 + 0.2 stops showing.
- */
 export function foldSum(tags: readonly Tags[]): Tags {
-  let aside = 0;
-  let sum = 0;
-  let sign = 1;
-  for (const each of tags) {
-    sum = (sum + numberUnder(each, 'plus', 0)) * numberUnder(each, 'times', 1);
-    sign *= numberUnder(each, 'sign', 1);
-    const factor = numberUnder(each, 'aside', 0);
-    if (factor === 0) continue;
-    aside += sum * factor;
-    sum = 0;
-  }
-  const number = rounded(aside + sum);
-  return { number: number === 0 ? 0 : sign * number };
+  const sum = new Sum();
+  for (const each of tags) sum.add(summandOf(each));
+  return { number: sum.total() };
 }
 
 const rounded = (number: number): number =>

@@ -1,6 +1,6 @@
 import type { Grammar } from './compile.ts';
 import { END } from './kinds.ts';
-import type { ListNode, RestNode, Tags } from './nodes.ts';
+import type { ListNode, Node, RestNode, Tags } from './nodes.ts';
 import type { Opening } from './starters.ts';
 import type { Token } from './tokens.ts';
 
@@ -38,15 +38,19 @@ export class Matcher {
   /** The kind of each token, and of the end. */
   readonly kinds: readonly number[];
   readonly lists: RuntimeLists;
+  readonly hasLists: boolean;
   /** The match that says nothing and ends at each place: the commonest one, so it is made once. */
   private readonly silent: (Matches | undefined)[] = [];
+  private readonly grammar: Grammar;
   private pauseEnds: readonly number[] | null = null;
 
   /** Knows the words that the grammar has compiled so far. */
   constructor(grammar: Grammar, tokens: readonly Token[], lists: RuntimeLists = {}) {
+    this.grammar = grammar;
     this.tokens = tokens;
     this.kinds = grammar.kindsOf(tokens);
     this.lists = lists;
+    this.hasLists = Object.values(lists).some((phrases) => phrases.length > 0);
   }
 
   /** Every way a node reads the tokens from `at`, preferred first. */
@@ -88,6 +92,11 @@ export class Matcher {
       extended.push({ end, tags: tags.length === 0 ? before : before.concat(tags) });
     }
     return extended;
+  }
+
+  /** Whether a node that could read something here reads nothing. */
+  readsNothing(node: Node, at: number): boolean {
+    return this.run(this.grammar.ready(node), at).length === 0;
   }
 
   /** Where the words that only the sentence or its lists know can end, if they begin here. */

@@ -47,7 +47,7 @@ export interface Option {
   readonly node: Node;
   readonly weight: number;
 }
-interface OptionalNode {
+export interface OptionalNode {
   readonly kind: 'optional';
   readonly node: Node;
   /** Taken wherever it can be: what would read the sentence without it may not. */
@@ -80,7 +80,7 @@ interface TagNode {
   readonly tags: Tags;
 }
 /** Keeps what a part means under a name of its own. */
-interface ScopeNode {
+export interface ScopeNode {
   readonly kind: 'scope';
   readonly slot: string;
   readonly node: Node;

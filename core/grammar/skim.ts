@@ -4,22 +4,16 @@ import type { Matcher } from './match.ts';
 import type { ListNode, Node, RestNode } from './nodes.ts';
 import { NOTHING, type Remainder, type Remainders } from './remainders.ts';
 import { type Numbered, type StarterIndex, startersOf } from './starters.ts';
+import { Transitions } from './transitions.ts';
 
-/** What may be left to read of every node that has read the tokens so far. */
-interface State {
-  readonly threads: readonly Thread[];
-  /** The nodes that may end here, by their numbers, the lowest first. */
-  readonly ends: readonly number[];
-  readonly jumps: readonly StateJump[];
-  readonly next: Map<number, State | null>;
-}
+/** What may be left to read of a node that has read the tokens so far. */
 interface Thread {
   readonly number: number;
   readonly left: Remainder;
 }
 interface StateJump {
   readonly node: ListNode | RestNode;
-  readonly state: State;
+  readonly state: number;
 }
 
 /** The nodes that may read up to `end`, by their numbers, the lowest first. */
@@ -27,6 +21,12 @@ export interface Stretch {
   readonly end: number;
   readonly numbers: readonly number[];
 }
+
+const NOWHERE = 0;
+const START = 1;
+const NO_THREADS: readonly Thread[] = [];
+const NONE: readonly number[] = [];
+const NO_JUMPS: readonly StateJump[] = [];
 
 /**
  * Finds, of many nodes at once, those that may read a stretch of a sentence: one step a token, however many nodes.
@@ -36,8 +36,13 @@ export class Skimmer {
   private readonly index: StarterIndex;
   private readonly jumpers: readonly Numbered[];
   private readonly remainders: Remainders;
-  private states = new Map<string, State>();
-  private start: State;
+  private readonly transitions = new Transitions();
+  private readonly numbers = new Map<string, number>();
+  /** Of each state: what may be left of the nodes. */
+  private threads: (readonly Thread[])[] = [];
+  /** Of each state: the nodes that may end there, by their numbers, the lowest first. */
+  private ends: (readonly number[])[] = [];
+  private jumps: (readonly StateJump[])[] = [];
   private age = 0;
 
   constructor(grammar: Grammar, nodes: readonly Node[]) {
@@ -45,23 +50,25 @@ export class Skimmer {
     this.remainders = grammar.remainders;
     this.index = grammar.indexOf(nodes);
     this.jumpers = this.index.things.filter(({ node }) => startersOf(node).words === null);
-    this.start = this.startState();
+    this.begin();
   }
 
   /** Which nodes may read the matcher's tokens from `at`, and up to where. */
   skim(matcher: Matcher, at: number): readonly Stretch[] {
-    if (this.age !== this.remainders.age) this.forget();
+    if (this.age !== this.remainders.age) this.begin();
     const found: Stretch[] = [];
-    this.walk(this.start, at, { matcher, found });
+    this.walk(START, at, { matcher, found });
     return found;
   }
 
-  private walk(from: State, at: number, walk: Walk): void {
+  private walk(from: number, at: number, walk: Walk): void {
     const { kinds } = walk.matcher;
-    let state: State | null = from;
-    for (let place = at; state !== null; place += 1) {
-      if (state.ends.length > 0) walk.found.push({ end: place, numbers: state.ends });
-      for (const jump of state.jumps) this.jump(jump, place, walk);
+    let state = from;
+    for (let place = at; state !== NOWHERE; place += 1) {
+      const ends = this.ends[state] ?? NONE;
+      if (ends !== NONE) walk.found.push({ end: place, numbers: ends });
+      const jumps = this.jumps[state] ?? NO_JUMPS;
+      if (jumps !== NO_JUMPS) for (const jump of jumps) this.jump(jump, place, walk);
       const kind = kinds[place] ?? END;
       if (kind === END) return;
       walk.matcher.steps += 1;
@@ -74,17 +81,17 @@ export class Skimmer {
     for (const end of walk.matcher.endsOf(node, at)) this.walk(state, end, walk);
   }
 
-  private after(state: State, kind: number): State | null {
-    const found = state.next.get(kind);
-    if (found !== undefined) return found;
-    this.remainders.learn();
+  private after(state: number, kind: number): number {
+    const found = this.transitions.get(state, kind);
+    if (found >= 0) return found;
     const fresh = this.stateOf(this.threadsAfter(state, kind));
-    state.next.set(kind, fresh);
+    this.transitions.set(state, kind, fresh);
+    this.remainders.learn();
     return fresh;
   }
 
-  private threadsAfter(state: State, kind: number): readonly Thread[] {
-    const before = state === this.start ? this.begunBy(kind) : state.threads;
+  private threadsAfter(state: number, kind: number): readonly Thread[] {
+    const before = state === START ? this.begunBy(kind) : (this.threads[state] ?? NO_THREADS);
     const threads: Thread[] = [];
     for (const { number, left } of before) {
       const after = this.remainders.after(left, kind);
@@ -102,23 +109,23 @@ export class Skimmer {
     left: this.remainders.of(node),
   });
 
-  private startState(): State {
-    return this.fresh(this.jumpers.map(this.threadOf), []);
-  }
-
-  private stateOf(threads: readonly Thread[]): State | null {
-    if (threads.length === 0) return null;
+  private stateOf(threads: readonly Thread[]): number {
+    if (threads.length === 0) return NOWHERE;
     const key = threads.map(({ number, left }) => `${number}:${left.id}`).join();
-    const found = this.states.get(key);
+    const found = this.numbers.get(key);
     if (found !== undefined) return found;
     const ends = threads.filter(({ left }) => left.canEnd).map(({ number }) => number);
     const fresh = this.fresh(threads, ends);
-    this.states.set(key, fresh);
+    this.numbers.set(key, fresh);
     return fresh;
   }
 
-  private fresh(threads: readonly Thread[], ends: readonly number[]): State {
-    return { threads, ends, jumps: this.jumpsOf(threads), next: new Map() };
+  private fresh(threads: readonly Thread[], ends: readonly number[]): number {
+    const jumps = this.jumpsOf(threads);
+    this.threads.push(threads);
+    this.ends.push(ends.length === 0 ? NONE : ends);
+    this.jumps.push(jumps.length === 0 ? NO_JUMPS : jumps);
+    return this.threads.length - 1;
   }
 
   private jumpsOf(threads: readonly Thread[]): readonly StateJump[] {
@@ -132,14 +139,19 @@ export class Skimmer {
     }
     return [...byNode].flatMap(([node, beyond]) => {
       const state = this.stateOf(beyond);
-      return state === null ? [] : [{ node, state }];
+      return state === NOWHERE ? [] : [{ node, state }];
     });
   }
 
-  private forget(): void {
-    this.states = new Map();
-    this.start = this.startState();
+  /** Everything that was learnt is forgotten. */
+  private begin(): void {
     this.age = this.remainders.age;
+    this.transitions.clear();
+    this.numbers.clear();
+    this.threads = [NO_THREADS, NO_THREADS];
+    this.ends = [NONE, NONE];
+    this.jumps = [NO_JUMPS, NO_JUMPS];
+    this.jumps[START] = this.jumpsOf(this.jumpers.map(this.threadOf));
   }
 }
 

@@ -68,7 +68,7 @@ function either(all: readonly Starters[]): Starters {
 }
 
 /** Whether a node that begins so can read something at a token of this kind, or can read nothing at all. */
-function canStart({ words, empty }: Starters, kind: number, kinds: Kinds): boolean {
+export function canStart({ words, empty }: Starters, kind: number, kinds: Kinds): boolean {
   if (empty) return true;
   if (words === null) return kind !== END;
   return kinds.namesOf(kind).some((name) => words.has(name));

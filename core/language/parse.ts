@@ -1,8 +1,10 @@
+import { Automata } from '../grammar/automata.ts';
 import { Grammar } from '../grammar/compile.ts';
 import { bestCover, bestCovers, type Piece } from '../grammar/cover.ts';
 import { END } from '../grammar/kinds.ts';
 import { type Compiled, Matcher } from '../grammar/match.ts';
 import type { Tags } from '../grammar/nodes.ts';
+import { Reach } from '../grammar/reach.ts';
 import { Skimmer } from '../grammar/skim.ts';
 import type { Token } from '../grammar/tokens.ts';
 import type { Context } from './context.ts';
@@ -59,10 +61,9 @@ export function equalReadings(text: string, context: Context): readonly (readonl
 /** Every rule made ready for matching, once; its place in the list is its rank. */
 export const GRAMMAR = new Grammar();
 const READY: Compiled[] = [];
-const SKIMMER = new Skimmer(
-  GRAMMAR,
-  RULES.map(({ node }) => node),
-);
+const NODES = RULES.map(({ node }) => node);
+const SKIMMER = new Skimmer(GRAMMAR, NODES);
+let automata = new Automata(GRAMMAR, NODES);
 const ANY_NUMBER = GRAMMAR.compile(NUMBER);
 const ANY_SIGNED = GRAMMAR.compile(SIGNED_NUMBER);
 /** Words that a number can have before its last one: "nine thousand nine hundred and ninety nine". */
@@ -160,11 +161,36 @@ class Sentence {
 
   /** A rule that reads all of it by itself is the best cover that there can be. */
   private wholeItem(): Item | null {
+    const { length } = this.tokens;
     for (const rank of this.ranksOfAll()) {
-      const found = this.itemsBy(rank, 0).find(({ end }) => end === this.tokens.length);
-      if (found !== undefined) return found;
+      const found = this.firstItem(rank, 0, length);
+      if (found !== null) return found;
     }
     return null;
+  }
+
+  /** What a rule reads of that stretch. */
+  private firstItem(rank: number, start: number, end: number): Item | null {
+    const reach = this.reachOf(rank, start);
+    const tags = reach.first(end);
+    const item = tags === null ? null : this.itemOf(rank, { from: start, to: end }, tags);
+    if (item !== null) return item;
+    const isTold = tags !== null && !reach.isOneOfSeveral(end);
+    if (isTold) return null;
+    return this.itemsBy(rank, start).find((each) => each.end === end) ?? null;
+  }
+
+  private reachOf(rank: number, start: number): Reach {
+    if (automata.isFull) automata = new Automata(GRAMMAR, NODES);
+    return new Reach(automata, rank, this.matcher, start);
+  }
+
+  private itemOf(rank: number, span: Span, tags: Tags): Item | null {
+    const rule = RULES[rank];
+    const meaning = rule?.means(tags, this.frame(span)) ?? null;
+    if (rule === undefined || meaning === null) return null;
+    const { from: start, to: end } = span;
+    return { start, end, rank, rule, tags, meaning, words: this.wordsOf(span) };
   }
 
   /** The rules that may read all of it, the first in rank first. */
@@ -206,14 +232,33 @@ class Sentence {
   }
 
   /** Puts what the rule truly reads there in the place of what it may. */
-  private read({ start, rank }: Candidate): void {
+  private read(candidate: Candidate): void {
+    const { start, rank } = candidate;
     const all = this.candidatesAt(start);
-    const items = this.itemsBy(rank, start).map((item) => ({ start, end: item.end, rank, item }));
+    const itsOwn = all.filter((each) => each.rank === rank);
     this.candidates[start] = [
       ...all.filter((each) => each.rank < rank),
-      ...items,
+      ...(this.readAmong(itsOwn, candidate) ?? this.readAllBy(rank, start)),
       ...all.filter((each) => each.rank > rank),
     ];
+  }
+
+  /** Reads one of what a rule may read from a place; `null` where it depends on the others. */
+  private readAmong(all: readonly Candidate[], one: Candidate): readonly Candidate[] | null {
+    const { start, end, rank } = one;
+    if (all.length > 1 && this.isInsideNumber(end)) return null;
+    const reach = this.reachOf(rank, start);
+    const tags = reach.first(end);
+    if (tags === null) return null;
+    const item = this.itemOf(rank, { from: start, to: end }, tags);
+    if (item === null) return null;
+    return all
+      .map((each) => (each === one ? { ...one, item } : each))
+      .sort((each, other) => reach.compare(each.end, other.end));
+  }
+
+  private readAllBy(rank: number, start: number): readonly Candidate[] {
+    return this.itemsBy(rank, start).map((item) => ({ start, end: item.end, rank, item }));
   }
 
   private itemsBy(rank: number, start: number): readonly Item[] {

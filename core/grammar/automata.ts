@@ -1,0 +1,199 @@
+import type { Grammar } from './compile.ts';
+import { type Act, type Left, Lefts, type Onward, type Way } from './left.ts';
+import type { ListNode, Node } from './nodes.ts';
+import { type Ahead, NO_ACTS, onwardFrom } from './spread.ts';
+import { Transitions } from './transitions.ts';
+
+/** Where a rule ends, by what stands behind: steps that read nothing. */
+export const [BEFORE_END, BEFORE_PAUSE, BEFORE_WORD] = [0, 1, 2] as const;
+const ENDINGS: readonly Ahead[] = [
+  { kind: null, pause: false, isEnd: true },
+  { kind: null, pause: true, isEnd: false },
+  { kind: null, pause: false, isEnd: false },
+];
+
+/** What a step reads: a token by its kind and its pause. */
+export const symbolOf = (kind: number, pause: boolean): number =>
+  ENDINGS.length + kind * 2 + (pause ? 1 : 0);
+
+const aheadOf = (symbol: number): Ahead =>
+  ENDINGS[symbol] ?? {
+    kind: (symbol - ENDINGS.length) >> 1,
+    pause: (symbol - ENDINGS.length) % 2 === 1,
+    isEnd: false,
+  };
+
+/** The state from which nothing more can be read. */
+export const NOWHERE = 0;
+
+/** All sentences of the corpus together come to half of it. */
+export const MOST_LEARNT = 60_000;
+
+/** How a thread of a state came about: by which thread, and by the acts of which number. */
+const EACH_BACK = 2;
+const HIDES_OTHERS = 1;
+const IS_BEHIND_END = 2;
+const FLAGS = 4;
+
+/**
+ * Reads rules, each by itself, one look-up a token, in tables that fill as sentences come. A state is what may be left
+ * of a rule, in the order of preference; a step keeps, for each of those threads, the thread that it comes from and what
+ * is done on the way. So the reading that is meant is found back from its end, and tags are made on that way only
+ * (D. Dubé and M. Feeley, "Efficiently building a parse tree from a regular expression", 2000).
+ *
+ * States, steps and acts are numbers into flat lists: as objects they lie all over the memory, and fetching them was
+ * most of the work.
+ */
+export class Automata {
+  private readonly grammar: Grammar;
+  private readonly rules: readonly Node[];
+  private readonly lefts = new Lefts();
+  private readonly starts: number[] = [];
+  private readonly states = new Map<string, number>();
+  /** Of each state. */
+  private readonly threads: (readonly Left[])[] = [[]];
+  private readonly transitions = new Transitions();
+  /** Of each step: where it leads, how many threads come of it, and where these begin in `backs`. */
+  private readonly to: number[] = [];
+  private readonly counts: number[] = [];
+  private readonly backsAt: number[] = [];
+  private readonly backs: number[] = [];
+  private readonly acts: (readonly Act[])[] = [NO_ACTS];
+  private readonly lists = new Map<number, readonly ListNode[]>();
+
+  constructor(grammar: Grammar, rules: readonly Node[]) {
+    this.grammar = grammar;
+    this.rules = rules;
+  }
+
+  /** It may be dropped for a new one, so that no flow of words in any order fills the memory. */
+  get isFull(): boolean {
+    return this.to.length > MOST_LEARNT;
+  }
+
+  /** The state in which nothing is read of a rule yet. */
+  startOf(rule: number): number {
+    return (this.starts[rule] ??= this.freshStart(rule));
+  }
+
+  stepFrom(state: number, symbol: number): number {
+    const found = this.transitions.get(state, symbol);
+    return found >= 0 ? found : this.freshStep(state, symbol);
+  }
+
+  /** The state that a step leads to. */
+  after(step: number): number {
+    return this.to[step] ?? NOWHERE;
+  }
+
+  /** How many threads come of it, or ways to end. */
+  countOf(step: number): number {
+    return this.counts[step] ?? 0;
+  }
+
+  listsAt(step: number): readonly ListNode[] | undefined {
+    return this.lists.get(step);
+  }
+
+  /** The thread that this one comes from. */
+  originOf(step: number, thread: number): number {
+    return Math.floor(this.backOf(step, thread) / FLAGS);
+  }
+
+  hidesOthers(step: number, thread: number): boolean {
+    return (this.backOf(step, thread) & HIDES_OTHERS) !== 0;
+  }
+
+  /** That it ended before this step was preferred to it. */
+  isBehindEnd(step: number, thread: number): boolean {
+    return (this.backOf(step, thread) & IS_BEHIND_END) !== 0;
+  }
+
+  /** What is done before the step's token is read. */
+  actsOf(step: number, thread: number): readonly Act[] {
+    const at = (this.backsAt[step] ?? 0) + thread * EACH_BACK;
+    return this.acts[this.backs[at + 1] ?? 0] ?? NO_ACTS;
+  }
+
+  private backOf(step: number, thread: number): number {
+    return this.backs[(this.backsAt[step] ?? 0) + thread * EACH_BACK] ?? 0;
+  }
+
+  private freshStart(rule: number): number {
+    const node = this.rules[rule];
+    return node === undefined ? NOWHERE : this.stateOf([this.lefts.before(this.lefts.done, node)]);
+  }
+
+  private freshStep(state: number, symbol: number): number {
+    const step = this.to.length;
+    const following = new Following();
+    const lists: ListNode[] = [];
+    (this.threads[state] ?? []).forEach((left, from) => {
+      const onward = this.onward(left, symbol);
+      for (const way of onward.ways) following.add(way, from);
+      lists.push(...onward.lists);
+    });
+    this.keepBacks(following);
+    this.to.push(symbol < ENDINGS.length ? NOWHERE : this.stateOf(following.threads));
+    this.transitions.set(state, symbol, step);
+    if (lists.length > 0) this.lists.set(step, [...new Set(lists)]);
+    return step;
+  }
+
+  private keepBacks({ backs }: Following): void {
+    this.counts.push(backs.length);
+    this.backsAt.push(this.backs.length);
+    for (const { from, way, hidesOthers } of backs) {
+      const flags = (hidesOthers ? HIDES_OTHERS : 0) + (way.isBehindEnd ? IS_BEHIND_END : 0);
+      this.backs.push(from * FLAGS + flags, this.numberOf(way.acts));
+    }
+  }
+
+  private numberOf(acts: readonly Act[]): number {
+    return acts.length === 0 ? 0 : this.acts.push(acts) - 1;
+  }
+
+  private onward(left: Left, symbol: number): Onward {
+    const found = left.onward?.get(symbol);
+    if (found !== undefined) return found;
+    const fresh = onwardFrom(left, aheadOf(symbol), { grammar: this.grammar, lefts: this.lefts });
+    left.onward ??= new Map();
+    left.onward.set(symbol, fresh);
+    return fresh;
+  }
+
+  private stateOf(threads: readonly Left[]): number {
+    if (threads.length === 0) return NOWHERE;
+    const key = threads.map(({ id }) => id).join();
+    const found = this.states.get(key);
+    if (found !== undefined) return found;
+    const fresh = this.threads.push(threads) - 1;
+    this.states.set(key, fresh);
+    return fresh;
+  }
+}
+
+interface Came {
+  readonly from: number;
+  readonly way: Way;
+  hidesOthers: boolean;
+}
+
+/** The threads behind a step; of those that come to the same, only the one that is preferred. */
+class Following {
+  readonly threads: Left[] = [];
+  readonly backs: Came[] = [];
+  private readonly places = new Map<Left, Came>();
+
+  add(way: Way, from: number): void {
+    const known = this.places.get(way.left);
+    if (known !== undefined && way.left.next !== null) {
+      known.hidesOthers = true;
+      return;
+    }
+    const fresh = { from, way, hidesOthers: way.hidesOthers };
+    this.places.set(way.left, fresh);
+    this.threads.push(way.left);
+    this.backs.push(fresh);
+  }
+}

@@ -1,0 +1,118 @@
+import {
+  type Automata,
+  BEFORE_END,
+  BEFORE_PAUSE,
+  BEFORE_WORD,
+  NOWHERE,
+  symbolOf,
+} from './automata.ts';
+import { END } from './kinds.ts';
+import type { Act } from './left.ts';
+import type { Matcher } from './match.ts';
+import type { Tags } from './nodes.ts';
+import { tagsOn } from './reading.ts';
+
+/** The way of a reading through the states of its rule. */
+interface Route {
+  /** The thread at each place, the end's included. */
+  readonly threads: readonly number[];
+  /** What is done at each place. */
+  readonly acts: readonly (readonly Act[])[];
+  readonly hidesOthers: boolean;
+}
+
+/** How a rule may read one sentence from a place on. */
+export class Reach {
+  private readonly automata: Automata;
+  private readonly matcher: Matcher;
+  private readonly at: number;
+  private readonly start: number;
+  /** Over each token. */
+  private readonly steps: number[] = [];
+  /** Phrases of a list may be read: only the matcher knows them. */
+  private hasLeapt = false;
+
+  constructor(automata: Automata, rule: number, matcher: Matcher, at: number) {
+    this.automata = automata;
+    this.matcher = matcher;
+    this.at = at;
+    this.start = automata.startOf(rule);
+    this.walk();
+  }
+
+  private walk(): void {
+    const { automata, matcher } = this;
+    const { kinds, tokens } = matcher;
+    let state = this.start;
+    for (let place = this.at; place < tokens.length && state !== NOWHERE; place += 1) {
+      const pause = tokens[place]?.pause === true;
+      const step = automata.stepFrom(state, symbolOf(kinds[place] ?? END, pause));
+      if (matcher.hasLists) this.seek(step, place);
+      this.steps.push(step);
+      state = automata.after(step);
+    }
+    matcher.steps += this.steps.length;
+  }
+
+  private seek(step: number, at: number): void {
+    for (const list of this.automata.listsAt(step) ?? []) {
+      this.hasLeapt ||= this.matcher.phrasesAt(list, at).length > 0;
+    }
+  }
+
+  /** What the reading up to there means that the rule prefers to its others; `null` where only the matcher can tell. */
+  first(end: number): Tags | null {
+    const route = this.routeTo(end);
+    return route === null ? null : tagsOn(route.acts, this.at, this.matcher);
+  }
+
+  /** Whether the rule may read up to there in more ways than the one that it prefers. */
+  isOneOfSeveral(end: number): boolean {
+    return this.automata.countOf(this.ending(end)) > 1 || this.routeTo(end)?.hidesOthers !== false;
+  }
+
+  /** Below zero where the rule prefers its first reading up to `one`. */
+  compare(one: number, other: number): number {
+    if (one > other) return -this.compare(other, one);
+    const short = this.routeTo(one);
+    const long = this.routeTo(other);
+    if (short === null || long === null) return 0;
+    const place = one - this.at;
+    const thread = short.threads[place] ?? 0;
+    const ahead = thread - (long.threads[place] ?? 0);
+    if (ahead !== 0) return ahead;
+    const next = this.steps[place] ?? 0;
+    return this.automata.isBehindEnd(next, long.threads[place + 1] ?? 0) ? -1 : 1;
+  }
+
+  private routeTo(end: number): Route | null {
+    const ending = this.ending(end);
+    const { automata, at } = this;
+    if (this.hasLeapt || automata.countOf(ending) === 0) return null;
+    const acts: (readonly Act[])[] = [];
+    const threads: number[] = [];
+    const length = end - at;
+    let thread = automata.originOf(ending, 0);
+    let hidesOthers = automata.hidesOthers(ending, 0);
+    acts[length] = automata.actsOf(ending, 0);
+    threads[length] = thread;
+    for (let ahead = length - 1; ahead >= 0; ahead -= 1) {
+      const step = this.steps[ahead] ?? 0;
+      acts[ahead] = automata.actsOf(step, thread);
+      hidesOthers ||= automata.hidesOthers(step, thread);
+      thread = automata.originOf(step, thread);
+      threads[ahead] = thread;
+    }
+    return { threads, acts, hidesOthers };
+  }
+
+  /** The step by which the rule ends there. */
+  private ending(end: number): number {
+    const { automata, at, matcher } = this;
+    const last = this.steps[end - at - 1];
+    const state = end === at ? this.start : last === undefined ? NOWHERE : automata.after(last);
+    const next = matcher.tokens[end];
+    const behind = next === undefined ? BEFORE_END : next.pause ? BEFORE_PAUSE : BEFORE_WORD;
+    return automata.stepFrom(state, behind);
+  }
+}
