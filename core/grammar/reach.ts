@@ -21,19 +21,26 @@ interface Route {
   readonly hidesOthers: boolean;
 }
 
+interface Beginning {
+  readonly matcher: Matcher;
+  readonly at: number;
+}
+
 /** How a rule may read one sentence from a place on. */
 export class Reach {
   private readonly automata: Automata;
   private readonly matcher: Matcher;
-  private readonly at: number;
+  readonly rule: number;
+  readonly at: number;
   private readonly start: number;
   /** Over each token. */
   private readonly steps: number[] = [];
   /** Phrases of a list may be read: only the matcher knows them. */
   private hasLeapt = false;
 
-  constructor(automata: Automata, rule: number, matcher: Matcher, at: number) {
+  constructor(automata: Automata, rule: number, { matcher, at }: Beginning) {
     this.automata = automata;
+    this.rule = rule;
     this.matcher = matcher;
     this.at = at;
     this.start = automata.startOf(rule);
@@ -66,9 +73,10 @@ export class Reach {
     return route === null ? null : tagsOn(route.acts, this.at, this.matcher);
   }
 
-  /** Whether the rule may read up to there in more ways than the one that it prefers. */
-  isOneOfSeveral(end: number): boolean {
-    return this.automata.countOf(this.ending(end)) > 1 || this.routeTo(end)?.hidesOthers !== false;
+  /** Whether that reading is the only one up to there. */
+  hasOnly(end: number): boolean {
+    const route = this.automata.countOf(this.ending(end)) === 1 ? this.routeTo(end) : null;
+    return route?.hidesOthers === false;
   }
 
   /** Below zero where the rule prefers its first reading up to `one`. */

@@ -61,6 +61,15 @@ export class Skimmer {
     return found;
   }
 
+  /** The nodes that may read all tokens from `at` on, by their numbers, the lowest first. */
+  toEnd(matcher: Matcher, at: number): readonly number[] {
+    const end = matcher.tokens.length;
+    const last = this.skim(matcher, at).filter((each) => each.end === end);
+    const [only, ...more] = last;
+    if (more.length === 0) return only?.numbers ?? NONE;
+    return last.flatMap(({ numbers }) => numbers).sort((one, other) => one - other);
+  }
+
   private walk(from: number, at: number, walk: Walk): void {
     const { kinds } = walk.matcher;
     let state = from;

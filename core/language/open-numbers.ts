@@ -1,0 +1,117 @@
+import type { Token } from '../grammar/tokens.ts';
+import { isCountedThing, isPointedOut } from './counted-things.ts';
+import { isEveryday } from './everyday-words.ts';
+import { ONES } from './number-words.ts';
+import { SIGNED_NUMBER } from './numbers.ts';
+import type { Span } from './rule.ts';
+import { GRAMMAR, type Sentence } from './sentence.ts';
+import { signedIn } from './slots.ts';
+
+interface Found {
+  readonly digits: string;
+  readonly end: number;
+}
+
+export interface OpenNumbers {
+  /** Numbers that no item claims, as digits. */
+  readonly unclaimed: readonly string[];
+  /** Stretches of a number and the things that it counts, which nobody need be asked about. */
+  readonly counted: readonly Span[];
+}
+
+const NONE: OpenNumbers = { unclaimed: [], counted: [] };
+const ANY_SIGNED = GRAMMAR.compile(SIGNED_NUMBER);
+
+/** The numbers of a sentence outside of these stretches, which are in their order. */
+export function openNumbers(
+  sentence: Sentence,
+  read: readonly { readonly start: number; readonly end: number }[],
+): OpenNumbers {
+  const { length } = sentence.tokens;
+  const [first] = read;
+  if (first !== undefined && first.start === 0 && first.end === length) return NONE;
+  const finder = new NumberFinder(sentence);
+  let at = 0;
+  for (const { start, end } of read) {
+    finder.addFrom(at, start);
+    at = end;
+  }
+  finder.addFrom(at, length);
+  return finder;
+}
+
+class NumberFinder implements OpenNumbers {
+  readonly unclaimed: string[] = [];
+  readonly counted: Span[] = [];
+  private readonly sentence: Sentence;
+  private readonly tokens: readonly Token[];
+
+  constructor(sentence: Sentence) {
+    this.sentence = sentence;
+    this.tokens = sentence.tokens;
+  }
+
+  addFrom(from: number, to: number): void {
+    for (let at = from; at < to;) {
+      const longest = this.longestNumber(at, to);
+      if (longest === null) at += 1;
+      else {
+        this.add(at, longest);
+        at = longest.end;
+      }
+    }
+  }
+
+  private add(at: number, found: Found): void {
+    const told = this.talkFrom(at, found.end);
+    if (told !== null) this.counted.push({ from: at, to: told });
+    else if (!this.repeats(at, found)) this.unclaimed.push(found.digits);
+  }
+
+  /** "Fifty, five zero": the same number again, figure by figure. */
+  private repeats(at: number, { digits, end }: Found): boolean {
+    const isSpelled = this.tokens.slice(at, end).every(({ text }) => FIGURES.has(text));
+    return isSpelled && end - at > 1 && this.unclaimed.at(-1) === digits;
+  }
+
+  /** Up to where a number that nobody claims is talk; `null` where it is not. */
+  private talkFrom(at: number, end: number): number | null {
+    if (this.countsThings(at, end)) return end + 1;
+    return this.isEveryday(at) ? end : null;
+  }
+
+  /** "They are open till nine": of the clause that it stands in, nothing is ours. */
+  private isEveryday(at: number): boolean {
+    let from = at;
+    while (from > 0 && this.tokens[from]?.pause !== true) from -= 1;
+    return isEveryday(this.tokens.slice(from, this.sentence.matcher.nextPause(at)));
+  }
+
+  /** Behind other words: "four apples" alone may yet have been meant for us. */
+  private countsThings(at: number, end: number): boolean {
+    const next = this.tokens[end];
+    if (next === undefined || at <= this.sentence.firstWeighty) return false;
+    const isOne = end === at + 1 && this.tokens[at]?.text === 'one';
+    return isCountedThing(next) || (isOne && isPointedOut(next));
+  }
+
+  private longestNumber(at: number, to: number): Found | null {
+    let best: Found | null = null;
+    for (const { end, tags } of this.sentence.matcher.run(ANY_SIGNED, at)) {
+      if (this.endsTooLate(end)) continue;
+      if (end <= to && (best === null || end > best.end)) {
+        best = { digits: String(signedIn(tags[0] ?? {})), end };
+      }
+    }
+    return best;
+  }
+
+  /** "Eighty to seventy four" is no eighty two. */
+  private endsTooLate(end: number): boolean {
+    return LATE.has(this.tokens[end - 1]?.text ?? '') && this.sentence.canBeNumber(end);
+  }
+}
+
+const LATE: ReadonlySet<string> = new Set(['to', 'too', 'for', 'fore']);
+
+const FIGURES: ReadonlySet<string> = new Set([...ONES, 'zero', 'oh']);

@@ -1,0 +1,93 @@
+import { Automata } from '../grammar/automata.ts';
+import type { Piece } from '../grammar/cover.ts';
+import type { Compiled, Matches } from '../grammar/match.ts';
+import type { Tags } from '../grammar/nodes.ts';
+import { Reach } from '../grammar/reach.ts';
+import { Skimmer, type Stretch } from '../grammar/skim.ts';
+import type { Meaning, Rule, Span } from './rule.ts';
+import { RULES } from './rules.ts';
+import { GRAMMAR, type Sentence } from './sentence.ts';
+
+/** A rule that reads a stretch of the sentence, and what it means there. Its place in the list of rules is its rank. */
+export interface Item extends Piece {
+  readonly rule: Rule;
+  readonly tags: Tags;
+  readonly meaning: Meaning;
+  readonly words: string;
+}
+
+const NODES = RULES.map(({ node }) => node);
+const SKIMMER = new Skimmer(GRAMMAR, NODES);
+let automata = new Automata(GRAMMAR, NODES);
+/** For what the automata leave to the matcher. */
+const READY: Compiled[] = [];
+
+/** Reads a sentence by the rules that may read it. */
+export class RuleReader {
+  private readonly sentence: Sentence;
+
+  constructor(sentence: Sentence) {
+    this.sentence = sentence;
+  }
+
+  /** The rules that may read from a place on, by their ranks, and up to where. */
+  stretchesFrom(at: number): readonly Stretch[] {
+    return SKIMMER.skim(this.sentence.matcher, at);
+  }
+
+  /** The ranks of the rules that may read all of it, the lowest first. */
+  ranksOfAll(): readonly number[] {
+    return SKIMMER.toEnd(this.sentence.matcher, 0);
+  }
+
+  reach(rank: number, start: number): Reach {
+    if (automata.isFull) automata = new Automata(GRAMMAR, NODES);
+    return new Reach(automata, rank, { matcher: this.sentence.matcher, at: start });
+  }
+
+  /** The preferred of a rule's items on a stretch. */
+  item(rank: number, { from, to }: Span): Item | null {
+    const reach = this.reach(rank, from);
+    const first = this.firstItem(reach, to);
+    if (first !== null || reach.hasOnly(to)) return first;
+    return this.items(rank, from).find(({ end }) => end === to) ?? null;
+  }
+
+  /** As the rule reads the stretch by preference; `null` where that is refused, or only the matcher can tell. */
+  firstItem(reach: Reach, end: number): Item | null {
+    const tags = reach.first(end);
+    return tags === null ? null : this.itemOf(reach.rule, { from: reach.at, to: end }, tags);
+  }
+
+  /** All items of a rule that begin there, preferred first. */
+  items(rank: number, start: number): readonly Item[] {
+    const { sentence } = this;
+    const items: Item[] = [];
+    let refusedTo = start;
+    for (const { end, tags } of this.matches(rank, start)) {
+      if (end === start || (RULES[rank]?.alone === true && !sentence.isWhole(start, end))) continue;
+      // "cuts in at thirty eight degrees" is no pressure, and not thirty with an eight left over either.
+      if (end < refusedTo && sentence.isInsideNumber(end)) continue;
+      const item = this.itemOf(rank, { from: start, to: end }, tags[0] ?? {});
+      if (item === null) refusedTo = Math.max(refusedTo, end);
+      else items.push(item);
+    }
+    return items;
+  }
+
+  private matches(rank: number, start: number): Matches {
+    const rule = RULES[rank];
+    if (rule === undefined) return [];
+    const ready = (READY[rank] ??= GRAMMAR.compileOnce(rule.node));
+    return this.sentence.matcher.runOpened(ready, start);
+  }
+
+  private itemOf(rank: number, span: Span, tags: Tags): Item | null {
+    const { sentence } = this;
+    const rule = RULES[rank];
+    const meaning = rule?.means(tags, sentence.frame(span)) ?? null;
+    if (rule === undefined || meaning === null) return null;
+    const words = sentence.wordsOf(span);
+    return { start: span.from, end: span.to, rank, rule, tags, meaning, words };
+  }
+}

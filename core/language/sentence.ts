@@ -1,0 +1,90 @@
+import { Grammar } from '../grammar/compile.ts';
+import { END } from '../grammar/kinds.ts';
+import { Matcher } from '../grammar/match.ts';
+import type { Token } from '../grammar/tokens.ts';
+import type { Context } from './context.ts';
+import { listsOf } from './known-names.ts';
+import { NUMBER } from './numbers.ts';
+import type { Frame, Span } from './rule.ts';
+import { FILLERS } from './talk.ts';
+import { tokenise } from './tokenise.ts';
+
+/** All that can be said, made ready for matching once. */
+export const GRAMMAR = new Grammar();
+const ANY_NUMBER = GRAMMAR.compile(NUMBER);
+/** Words that a number can have before its last one: "nine thousand nine hundred and ninety nine". */
+const LONGEST_NUMBER = 8;
+
+/** A sentence taken apart into tokens, and what is to be known of it wherever it is read. */
+export class Sentence {
+  readonly text: string;
+  readonly context: Context;
+  readonly tokens: readonly Token[];
+  readonly matcher: Matcher;
+  /** The first token that is no filler; the end where all are. */
+  readonly firstWeighty: number;
+  private readonly lastWeighty: number;
+
+  constructor(text: string, context: Context) {
+    this.text = text;
+    this.context = context;
+    this.tokens = tokenise(text);
+    this.matcher = new Matcher(GRAMMAR, this.tokens, listsOf(context.names));
+    const first = this.tokens.findIndex(isWeighty);
+    this.firstWeighty = first === -1 ? this.tokens.length : first;
+    this.lastWeighty = this.tokens.findLastIndex(isWeighty);
+  }
+
+  /** Whether all of it but fillers lies in that stretch. */
+  isWhole(start: number, end: number): boolean {
+    return start <= this.firstWeighty && end > this.lastWeighty;
+  }
+
+  frame(span: Span): Frame {
+    return new SentenceFrame(this, span);
+  }
+
+  wordsOf({ from, to }: Span): string {
+    const first = this.tokens[from];
+    const last = this.tokens[to - 1];
+    return first === undefined || last === undefined ? '' : this.text.slice(first.start, last.end);
+  }
+
+  /** Whether one number reaches over the place between two tokens. */
+  isNumberAcross(at: number): boolean {
+    if (this.tokens[at]?.pause === true) return false;
+    for (let from = Math.max(0, at - LONGEST_NUMBER); from < at; from += 1) {
+      if (this.matcher.run(ANY_NUMBER, from).some(({ end }) => end > at)) return true;
+    }
+    return false;
+  }
+
+  isInsideNumber(at: number): boolean {
+    if (this.tokens[at]?.pause === true) return false;
+    return this.canBeNumber(at - 1) && this.canBeNumber(at);
+  }
+
+  canBeNumber(at: number): boolean {
+    return ANY_NUMBER.opening.allows(this.matcher.kinds[at] ?? END);
+  }
+}
+
+class SentenceFrame implements Frame {
+  readonly context: Context;
+  readonly span: Span;
+  readonly endsAtPause: boolean;
+  private readonly sentence: Sentence;
+
+  constructor(sentence: Sentence, span: Span) {
+    this.context = sentence.context;
+    this.span = span;
+    this.endsAtPause = sentence.tokens[span.to]?.pause ?? true;
+    this.sentence = sentence;
+  }
+
+  wordsOf(span: Span): string {
+    return this.sentence.wordsOf(span);
+  }
+}
+
+const isWeighty = (token: Token): boolean => !FILLERS.has(token.text);
