@@ -88,7 +88,8 @@ export class Grammar {
 
   /** The kind of each token, and of the end behind them. */
   kindsOf(tokens: readonly Token[]): readonly number[] {
-    const kinds = tokens.map((token) => this.kinds.of(token));
+    const kinds: number[] = [];
+    for (const token of tokens) kinds.push(this.kinds.of(token));
     kinds.push(END);
     return kinds;
   }

@@ -50,7 +50,7 @@ export class Matcher {
     this.tokens = tokens;
     this.kinds = grammar.kindsOf(tokens);
     this.lists = lists;
-    this.hasLists = Object.values(lists).some((phrases) => phrases.length > 0);
+    this.hasLists = hasPhrases(lists);
   }
 
   /** Every way a node reads the tokens from `at`, preferred first. */
@@ -121,6 +121,11 @@ export class Matcher {
     this.pauseEnds ??= pauseEndsOf(this.tokens);
     return this.pauseEnds[at] ?? this.tokens.length;
   }
+}
+
+function hasPhrases(lists: RuntimeLists): boolean {
+  for (const name in lists) if ((lists[name]?.length ?? 0) > 0) return true;
+  return false;
 }
 
 function pauseEndsOf(tokens: readonly Token[]): readonly number[] {

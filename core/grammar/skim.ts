@@ -63,10 +63,10 @@ export class Skimmer {
 
   /** The nodes that may read all tokens from `at` on, by their numbers, the lowest first. */
   toEnd(matcher: Matcher, at: number): readonly number[] {
-    const end = matcher.tokens.length;
-    const last = this.skim(matcher, at).filter((each) => each.end === end);
-    const [only, ...more] = last;
-    if (more.length === 0) return only?.numbers ?? NONE;
+    const { length } = matcher.tokens;
+    const last = this.skim(matcher, at).filter(({ end }) => end === length);
+    const [only] = last;
+    if (last.length < 2) return only?.numbers ?? NONE;
     return last.flatMap(({ numbers }) => numbers).sort((one, other) => one - other);
   }
 

@@ -16,9 +16,8 @@ export interface Amounted {
   readonly overlimit: boolean;
 }
 
-const isUnit = (data: Data | undefined): data is SpokenUnit =>
-  typeof data === 'string' &&
-  (Object.hasOwn(UNITS, data) || LOOSE_UNITS.some((loose) => loose === data));
+const SPOKEN_UNITS: ReadonlySet<unknown> = new Set([...Object.keys(UNITS), ...LOOSE_UNITS]);
+const isUnit = (data: Data | undefined): data is SpokenUnit => SPOKEN_UNITS.has(data);
 export const spokenUnit = (data: Data | undefined): SpokenUnit | null =>
   isUnit(data) ? data : null;
 
@@ -126,16 +125,19 @@ function resolveUnit(
   return { unit: own, unitFrom: isAsked ? 'unknown' : 'implied' };
 }
 
-function marksOf(
-  amount: Amounted,
-  unit: UnitId | null,
-): Pick<Reading, 'value' | 'low' | 'high' | 'hedged' | 'overlimit'> {
-  const signed = (value: number): number => (unit === 'inHg' ? 0 - Math.abs(value) : value);
-  return {
-    ...(amount.value === null ? {} : { value: signed(amount.value) }),
-    ...(amount.low === null ? {} : { low: signed(amount.low) }),
-    ...(amount.high === null ? {} : { high: signed(amount.high) }),
-    ...(amount.hedged ? { hedged: true } : {}),
-    ...(amount.overlimit ? { overlimit: true } : {}),
-  };
+type Marks = Pick<Reading, 'value' | 'low' | 'high' | 'hedged' | 'overlimit'>;
+type Writable<Fields> = { -readonly [Field in keyof Fields]: Fields[Field] };
+
+function marksOf(amount: Amounted, unit: UnitId | null): Marks {
+  const marks: Writable<Marks> = {};
+  if (amount.value !== null) marks.value = signedIn(unit, amount.value);
+  if (amount.low !== null) marks.low = signedIn(unit, amount.low);
+  if (amount.high !== null) marks.high = signedIn(unit, amount.high);
+  if (amount.hedged) marks.hedged = true;
+  if (amount.overlimit) marks.overlimit = true;
+  return marks;
 }
+
+/** Inches of vacuum count downwards. */
+const signedIn = (unit: UnitId | null, value: number): number =>
+  unit === 'inHg' ? 0 - Math.abs(value) : value;

@@ -3,7 +3,7 @@ import { ONES, TEENS, TENS } from './number-words.ts';
 
 /** Numbers, degree and ohm signs, words with an apostrophe inside, and punctuation, in that order. */
 const SCANNER =
-  /(\d{1,2}:\d\d|(?<![\w.])-?\d+\/\d+|\d+\/\d+)|((?<![\w.])[-–−]?\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|(?<![\w.])[-–−]?\d+(?:\.\d+)?|\d+(?:\.\d+)?|(?<![\w.])[-–−]?\.\d+)|(°|º|ω|[µμ]f|[µμ]|%|(?<=\d)")|([a-z]+(?:'[a-z]+)?)|([,.;:!?…—=()|]|\s[-–]\s)/g;
+  /(\d{1,2}:\d\d|(?<![\w.])-?\d+\/\d+|\d+\/\d+)|((?<![\w.])[-–−]?\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|(?<![\w.])[-–−]?\d+(?:\.\d+)?|\d+(?:\.\d+)?|(?<![\w.])[-–−]?\.\d+)|(°|º|ω|[µμ]f|[µμ]|%|(?<=\d)")|([a-z]+(?:['’‘ʼ][a-z]+)?)|([,.;:!?…—=()|]|\s[-–]\s)/g;
 const DASH_BETWEEN_NUMBERS = /^\s*[-–]\s*$/;
 
 const TWO_FIGURES = [...TEENS, ...TENS].join('|');
@@ -92,17 +92,16 @@ const WHOLE: ReadonlyMap<string, readonly string[]> = new Map(
 );
 
 export function tokenise(text: string): readonly Token[] {
-  const lowered = text.toLowerCase().replace(/[’‘ʼ]/g, "'");
+  const lowered = text.toLowerCase();
   const tokens: Token[] = [];
   let pause = false;
   for (let at = 0; at < lowered.length;) {
-    const wordEnd = plainWordEnd(lowered, at);
-    if (wordEnd > at) {
-      addWord(tokens, lowered.slice(at, wordEnd), { start: at, end: wordEnd, pause });
+    const start = lowered.charCodeAt(at) === SPACE ? at + 1 : at;
+    const end = plainWordEnd(lowered, start);
+    if (end > start) {
+      addWord(tokens, lowered.slice(start, end), { start, end, pause });
       pause = false;
-      at = wordEnd;
-    } else if (lowered[at] === ' ' && plainWordEnd(lowered, at + 1) > at + 1) {
-      at += 1;
+      at = end;
     } else {
       SCANNER.lastIndex = at;
       const found = SCANNER.exec(lowered);
@@ -114,16 +113,22 @@ export function tokenise(text: string): readonly Token[] {
   return withoutNoise(tokens);
 }
 
-const [FIRST_LETTER, LAST_LETTER, APOSTROPHE] = [97, 122, 39];
+const SPACE = 32;
+const [FIRST_LETTER, LAST_LETTER, APOSTROPHE, LAST_PLAIN] = [97, 122, 39, 127];
+/** Signs that are written for an apostrophe. */
+const APOSTROPHES = /[’‘ʼ]/g;
 
 /** Most of a sentence is words of letters alone: they are cut without the scanner, in a third of the time. */
 function plainWordEnd(text: string, start: number): number {
   let end = start;
-  while (isLetter(text.charCodeAt(end))) end += 1;
-  return text.charCodeAt(end) === APOSTROPHE ? start : end;
+  let code = text.charCodeAt(end);
+  while (code >= FIRST_LETTER && code <= LAST_LETTER) {
+    end += 1;
+    code = text.charCodeAt(end);
+  }
+  const mayGoOn = code === APOSTROPHE || code > LAST_PLAIN;
+  return mayGoOn ? start : end;
 }
-
-const isLetter = (code: number): boolean => code >= FIRST_LETTER && code <= LAST_LETTER;
 
 interface Scanned {
   readonly lowered: string;
@@ -138,7 +143,7 @@ function addScanned(tokens: Token[], found: RegExpExecArray, { lowered, pause }:
     return pause || !isInsideNumber(lowered, tokens, place);
   }
   if (number !== undefined) addRangeDash(lowered, tokens, place);
-  if (word !== undefined) addWord(tokens, word, { ...place, pause });
+  if (word !== undefined) addWord(tokens, word.replace(APOSTROPHES, "'"), { ...place, pause });
   else addTokens(tokens, figuresOf(found, place), pause);
   return false;
 }
@@ -155,7 +160,7 @@ function addWord(tokens: Token[], word: string, place: WordPlace): void {
 
 /** Most words are one token as they stand. */
 const isPlain = (word: string): boolean =>
-  !WHOLE.has(word) && !word.includes("'") && !word.endsWith('ish');
+  !WHOLE.has(word) && !word.endsWith('ish') && !word.includes("'");
 
 const NOISE: ReadonlySet<string> = new Set(['uh', 'um', 'erm', 'hm', 'hmm', 'ah']);
 

@@ -13,9 +13,14 @@ export function understand(text: string, context: Context): Utterance {
   const { readings, doubts } = doubtful(meant.readings, context);
   return {
     text,
-    ...meant,
-    questions: both(meant.questions, cuesIn({ text, tokens }, items)),
     readings,
+    facts: meant.facts,
+    findings: meant.findings,
+    work: meant.work,
+    recommendations: meant.recommendations,
+    questions: both(meant.questions, cuesIn({ text, tokens }, items)),
+    commands: meant.commands,
+    memos: meant.memos,
     unclaimed: both(unclaimed, meant.unclaimed),
     doubts: both(doubts, meant.doubts),
   };
@@ -23,8 +28,11 @@ export function understand(text: string, context: Context): Utterance {
 
 /** What no rule reads may be asked all the same. */
 function cuesIn(said: Said, items: readonly Item[]): readonly Question[] {
-  return askedByCues(said, items).map(({ question }) => question);
+  const asked = askedByCues(said, items);
+  return asked.length === 0 ? NO_QUESTIONS : asked.map(({ question }) => question);
 }
+
+const NO_QUESTIONS: readonly Question[] = [];
 
 type Gathered = Omit<Utterance, 'text'>;
 

@@ -1,3 +1,5 @@
+import { parseShape } from '../../grammar/shape.ts';
+import { startersOf } from '../../grammar/starters.ts';
 import type { AnswerableId } from '../../terms/quantities.ts';
 import type { PartId, PlaceId } from '../../terms/names.ts';
 import { answerableId, partId, placeId } from '../slots.ts';
@@ -8,6 +10,10 @@ import { DERIVED_NAMES, QUANTITY_NAMES } from '../vocabulary/quantity-names.ts';
 interface Name<Id> {
   readonly id: Id;
   readonly said: RegExp;
+  /** Its place in the tables. */
+  readonly place: number;
+  /** What it can begin with. */
+  readonly starts: ReadonlySet<string>;
 }
 
 /** A name's shape as a pattern over words that each end in a space. */
@@ -27,16 +33,29 @@ function namesOf<Id extends string>(
   tables: readonly Readonly<Record<string, readonly string[]>>[],
   idOf: (id: string) => Id | null,
 ): readonly Name<Id>[] {
-  return tables.flatMap((table) =>
+  const shaped = tables.flatMap((table) =>
     Object.entries(table).flatMap(([key, shapes]) => {
       const id = idOf(key);
-      return id === null ? [] : shapes.map((shape) => ({ id, said: patternOf(shape) }));
+      return id === null ? [] : shapes.map((shape) => ({ id, shape }));
     }),
   );
+  return shaped.map(({ id, shape }, place) => {
+    const starts = startersOf(parseShape(shape)).words ?? new Set();
+    return { id, said: patternOf(shape), place, starts };
+  });
 }
 
-const ASKED = namesOf<AnswerableId>([QUANTITY_NAMES, DERIVED_NAMES], answerableId);
-const PLACES = namesOf<PlaceId>([PLACE_NAMES], placeId);
+/** By the words that they begin with: most of hundreds of names need not be looked for. */
+function byStart<Id>(names: readonly Name<Id>[]): ReadonlyMap<string, readonly Name<Id>[]> {
+  const found = new Map<string, Name<Id>[]>();
+  for (const name of names) {
+    for (const word of name.starts) found.set(word, [...(found.get(word) ?? []), name]);
+  }
+  return found;
+}
+
+const ASKED = byStart(namesOf<AnswerableId>([QUANTITY_NAMES, DERIVED_NAMES], answerableId));
+const PLACES = byStart(namesOf<PlaceId>([PLACE_NAMES], placeId));
 
 const NAMED_PARTS = namesOf<PartId>([PART_NAMES], partId);
 
@@ -45,11 +64,16 @@ export const startsWithPart = (words: string): boolean =>
   NAMED_PARTS.some(({ said }) => said.exec(words)?.index === 1);
 
 /** The longest name in the words, the first of those: "suction line" is no suction. */
-function longestIn<Id>(names: readonly Name<Id>[], words: string): Id | null {
-  let best: { readonly id: Id; readonly length: number } | null = null;
-  for (const { id, said } of names) {
-    const length = said.exec(words)?.[0].length ?? 0;
-    if (length > (best?.length ?? 0)) best = { id, length };
+function longestIn<Id>(
+  names: ReadonlyMap<string, readonly Name<Id>[]>,
+  words: string,
+): Id | null {
+  const begun = new Set(words.split(' ').flatMap((word) => names.get(word) ?? []));
+  let best: (Name<Id> & { readonly length: number }) | null = null;
+  for (const name of begun) {
+    const length = name.said.exec(words)?.[0].length ?? 0;
+    if (length === 0 || (best !== null && length < best.length)) continue;
+    if (best === null || length > best.length || name.place < best.place) best = { ...name, length };
   }
   return best?.id ?? null;
 }
