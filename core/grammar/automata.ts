@@ -1,7 +1,9 @@
 import type { Grammar } from './compile.ts';
 import { type Act, type Left, Lefts, type Onward, type Way } from './left.ts';
 import type { ListNode, Node } from './nodes.ts';
-import { type Ahead, NO_ACTS, onwardFrom } from './spread.ts';
+import { type Ahead, onwardFrom } from './spread.ts';
+import { ActLists } from './act-lists.ts';
+import { Numbers } from './numbers.ts';
 import { Transitions } from './transitions.ts';
 
 /** Where a rule ends, by what stands behind: steps that read nothing. */
@@ -29,11 +31,13 @@ export const NOWHERE = 0;
 /** All sentences of the corpus together come to half of it. */
 export const MOST_LEARNT = 60_000;
 
-/** How a thread of a state came about: by which thread, and by the acts of which number. */
+/** What stands in a step's record: where it leads, how many threads come of it, and then two numbers for each. */
+const [TO, COUNT, BACKS] = [0, 1, 2];
+/** The thread that it comes from, with these flags; and the number of what is done on the way. */
 const EACH_BACK = 2;
 const HIDES_OTHERS = 1;
 const IS_BEHIND_END = 2;
-const FLAGS = 4;
+const FLAG_BITS = 2;
 
 /**
  * Reads rules, each by itself, one look-up a token, in tables that fill as sentences come. A state is what may be left
@@ -41,8 +45,8 @@ const FLAGS = 4;
  * is done on the way. So the reading that is meant is found back from its end, and tags are made on that way only
  * (D. Dubé and M. Feeley, "Efficiently building a parse tree from a regular expression", 2000).
  *
- * States, steps and acts are numbers into flat lists: as objects they lie all over the memory, and fetching them was
- * most of the work.
+ * States, steps and what is done are numbers, and steps lie in one list: as objects they lie all over the memory, and
+ * fetching them was most of the work.
  */
 export class Automata {
   private readonly grammar: Grammar;
@@ -52,13 +56,11 @@ export class Automata {
   private readonly states = new Map<string, number>();
   /** Of each state. */
   private readonly threads: (readonly Left[])[] = [[]];
+  /** From a state over a token to where the step's record begins. */
   private readonly transitions = new Transitions();
-  /** Of each step: where it leads, how many threads come of it, and where these begin in `backs`. */
-  private readonly to: number[] = [];
-  private readonly counts: number[] = [];
-  private readonly backsAt: number[] = [];
-  private readonly backs: number[] = [];
-  private readonly acts: (readonly Act[])[] = [NO_ACTS];
+  private readonly records = new Numbers();
+  /** What is done, each list of it once. */
+  private readonly acts = new ActLists();
   private readonly lists = new Map<number, readonly ListNode[]>();
 
   constructor(grammar: Grammar, rules: readonly Node[]) {
@@ -66,9 +68,9 @@ export class Automata {
     this.rules = rules;
   }
 
-  /** It may be dropped for a new one, so that no flow of words in any order fills the memory. */
+  /** It is to be dropped for a new one, so that no flow of words in any order fills the memory. */
   get isFull(): boolean {
-    return this.to.length > MOST_LEARNT;
+    return this.transitions.size > MOST_LEARNT;
   }
 
   /** The state in which nothing is read of a rule yet. */
@@ -83,12 +85,12 @@ export class Automata {
 
   /** The state that a step leads to. */
   after(step: number): number {
-    return this.to[step] ?? NOWHERE;
+    return this.records.at(step + TO);
   }
 
   /** How many threads come of it, or ways to end. */
   countOf(step: number): number {
-    return this.counts[step] ?? 0;
+    return this.records.at(step + COUNT);
   }
 
   listsAt(step: number): readonly ListNode[] | undefined {
@@ -97,26 +99,21 @@ export class Automata {
 
   /** The thread that this one comes from. */
   originOf(step: number, thread: number): number {
-    return Math.floor(this.backOf(step, thread) / FLAGS);
+    return this.records.at(step + BACKS + thread * EACH_BACK) >> FLAG_BITS;
   }
 
   hidesOthers(step: number, thread: number): boolean {
-    return (this.backOf(step, thread) & HIDES_OTHERS) !== 0;
+    return (this.records.at(step + BACKS + thread * EACH_BACK) & HIDES_OTHERS) !== 0;
   }
 
   /** That it ended before this step was preferred to it. */
   isBehindEnd(step: number, thread: number): boolean {
-    return (this.backOf(step, thread) & IS_BEHIND_END) !== 0;
+    return (this.records.at(step + BACKS + thread * EACH_BACK) & IS_BEHIND_END) !== 0;
   }
 
   /** What is done before the step's token is read. */
   actsOf(step: number, thread: number): readonly Act[] {
-    const at = (this.backsAt[step] ?? 0) + thread * EACH_BACK;
-    return this.acts[this.backs[at + 1] ?? 0] ?? NO_ACTS;
-  }
-
-  private backOf(step: number, thread: number): number {
-    return this.backs[(this.backsAt[step] ?? 0) + thread * EACH_BACK] ?? 0;
+    return this.acts.at(this.records.at(step + BACKS + thread * EACH_BACK + 1));
   }
 
   private freshStart(rule: number): number {
@@ -125,7 +122,6 @@ export class Automata {
   }
 
   private freshStep(state: number, symbol: number): number {
-    const step = this.to.length;
     const following = new Following();
     const lists: ListNode[] = [];
     (this.threads[state] ?? []).forEach((left, from) => {
@@ -133,24 +129,17 @@ export class Automata {
       for (const way of onward.ways) following.add(way, from);
       lists.push(...onward.lists);
     });
-    this.keepBacks(following);
-    this.to.push(symbol < ENDINGS.length ? NOWHERE : this.stateOf(following.threads));
+    const to = symbol < ENDINGS.length ? NOWHERE : this.stateOf(following.threads);
+    const step = this.records.add(to, following.backs.length);
+    for (const each of following.backs) this.keepBack(each);
     this.transitions.set(state, symbol, step);
     if (lists.length > 0) this.lists.set(step, [...new Set(lists)]);
     return step;
   }
 
-  private keepBacks({ backs }: Following): void {
-    this.counts.push(backs.length);
-    this.backsAt.push(this.backs.length);
-    for (const { from, way, hidesOthers } of backs) {
-      const flags = (hidesOthers ? HIDES_OTHERS : 0) + (way.isBehindEnd ? IS_BEHIND_END : 0);
-      this.backs.push(from * FLAGS + flags, this.numberOf(way.acts));
-    }
-  }
-
-  private numberOf(acts: readonly Act[]): number {
-    return acts.length === 0 ? 0 : this.acts.push(acts) - 1;
+  private keepBack({ from, way, hidesOthers }: Came): void {
+    const flags = (hidesOthers ? HIDES_OTHERS : 0) + (way.isBehindEnd ? IS_BEHIND_END : 0);
+    this.records.add((from << FLAG_BITS) + flags, this.acts.numberOf(way.acts));
   }
 
   private onward(left: Left, symbol: number): Onward {

@@ -63,6 +63,25 @@ export class Skimmer {
 
   /** The nodes that may read all tokens from `at` on, by their numbers, the lowest first. */
   toEnd(matcher: Matcher, at: number): readonly number[] {
+    if (this.age !== this.remainders.age) this.begin();
+    const { kinds } = matcher;
+    const end = kinds.length - 1;
+    let state = START;
+    for (let place = at; place < end && state !== NOWHERE; place += 1) {
+      if (this.mayJump(state, matcher)) return this.toEndByJumps(matcher, at);
+      state = this.after(state, kinds[place] ?? END);
+    }
+    matcher.steps += end - at;
+    return this.ends[state] ?? NONE;
+  }
+
+  private mayJump(state: number, matcher: Matcher): boolean {
+    const jumps = this.jumps[state] ?? NO_JUMPS;
+    if (jumps === NO_JUMPS) return false;
+    return jumps.some(({ node }) => node.kind === 'rest' || matcher.hasLists);
+  }
+
+  private toEndByJumps(matcher: Matcher, at: number): readonly number[] {
     const { length } = matcher.tokens;
     const last = this.skim(matcher, at).filter(({ end }) => end === length);
     const [only] = last;

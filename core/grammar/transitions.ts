@@ -1,30 +1,34 @@
-const ENTRY = 3;
 const FEWEST = 1024;
-const UNKNOWN = -1;
+const EMPTY = -1;
+/** More than a grammar tells apart in tokens. */
+const SYMBOLS = 2 ** 14;
 
 /**
- * Where each state leads over each kind of token, as far as it was found out. One flat table, looked into once a token:
- * as maps of states the tables of a large grammar lie all over the memory, and most of the time went to fetching them.
+ * Where each state leads over each token, as far as it was found out: one flat table with open addressing, looked into
+ * once a token. Maps of states lie all over the memory, and most of the time went to fetching them.
  */
 export class Transitions {
-  private size = 0;
+  size = 0;
   private mask = FEWEST - 1;
+  /** Keys and what they lead to, in turns. */
   private table = freshTable(FEWEST);
 
-  /** A number from 0 on; below it where it is not known. */
+  /** Below zero where it is not known. */
   get(state: number, symbol: number): number {
     const { table, mask } = this;
-    for (let slot = slotOf(state, symbol) & mask; ; slot = (slot + 1) & mask) {
-      const at = slot * ENTRY;
-      if (table[at] === state && table[at + 1] === symbol) return table[at + 2] ?? UNKNOWN;
-      if (table[at] === UNKNOWN) return UNKNOWN;
+    const key = state * SYMBOLS + symbol;
+    for (let slot = slotOf(key) & mask; ; slot = (slot + 1) & mask) {
+      const found = table[slot * 2];
+      if (found === key) return table[slot * 2 + 1] ?? EMPTY;
+      if (found === EMPTY) return EMPTY;
     }
   }
 
   /** Of what is not known yet. */
   set(state: number, symbol: number, next: number): void {
-    if (this.size * 2 > this.mask) this.grow();
-    this.put(state, symbol, next);
+    if (symbol >= SYMBOLS || state >= 2 ** 31 / SYMBOLS) throw new Error('too many to tell apart');
+    if (this.size * 3 > this.mask * 2) this.grow();
+    this.put(state * SYMBOLS + symbol, next);
     this.size += 1;
   }
 
@@ -34,27 +38,28 @@ export class Transitions {
     this.table = freshTable(FEWEST);
   }
 
-  private put(state: number, symbol: number, next: number): void {
-    let slot = slotOf(state, symbol) & this.mask;
-    while (this.table[slot * ENTRY] !== UNKNOWN) slot = (slot + 1) & this.mask;
-    this.table.set([state, symbol, next], slot * ENTRY);
+  private put(key: number, next: number): void {
+    let slot = slotOf(key) & this.mask;
+    while (this.table[slot * 2] !== EMPTY) slot = (slot + 1) & this.mask;
+    this.table[slot * 2] = key;
+    this.table[slot * 2 + 1] = next;
   }
 
   private grow(): void {
     const before = this.table;
     this.mask = this.mask * 2 + 1;
     this.table = freshTable(this.mask + 1);
-    for (let at = 0; at < before.length; at += ENTRY) {
-      const [state = UNKNOWN, symbol = 0, next = 0] = before.subarray(at, at + ENTRY);
-      if (state !== UNKNOWN) this.put(state, symbol, next);
+    for (let at = 0; at < before.length; at += 2) {
+      const key = before[at] ?? EMPTY;
+      if (key !== EMPTY) this.put(key, before[at + 1] ?? EMPTY);
     }
   }
 }
 
-const freshTable = (entries: number): Int32Array => new Int32Array(entries * ENTRY).fill(UNKNOWN);
+const freshTable = (entries: number): Int32Array => new Int32Array(entries * 2).fill(EMPTY);
 
-/** Spreads neighbouring states and kinds over the table. */
-const slotOf = (state: number, symbol: number): number => {
-  const mixed = Math.imul(state, 0x9e3779b1) ^ Math.imul(symbol, 0x85ebca6b);
+/** Spreads neighbouring states and tokens over the table. */
+function slotOf(key: number): number {
+  const mixed = Math.imul(key, 0x9e3779b1);
   return mixed ^ (mixed >>> 15);
-};
+}
