@@ -51,6 +51,7 @@ const FLAG_BITS = 2;
 export class Automata {
   private readonly grammar: Grammar;
   private readonly rules: readonly Node[];
+  private readonly most: number;
   private readonly lefts = new Lefts();
   private readonly starts: number[] = [];
   private readonly states = new Map<string, number>();
@@ -63,14 +64,15 @@ export class Automata {
   private readonly acts = new ActLists();
   private readonly lists = new Map<number, readonly ListNode[]>();
 
-  constructor(grammar: Grammar, rules: readonly Node[]) {
+  constructor(grammar: Grammar, rules: readonly Node[], most = MOST_LEARNT) {
     this.grammar = grammar;
     this.rules = rules;
+    this.most = most;
   }
 
   /** It is to be dropped for a new one, so that no flow of words in any order fills the memory. */
   get isFull(): boolean {
-    return this.transitions.size > MOST_LEARNT;
+    return this.transitions.size > this.most;
   }
 
   /** The state in which nothing is read of a rule yet. */

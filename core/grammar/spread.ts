@@ -2,7 +2,16 @@ import type { Grammar } from './compile.ts';
 import { summandOf } from './fold.ts';
 import { END } from './kinds.ts';
 import type { Act, EndMark, Item, Left, Lefts, Mark, Onward, Way } from './left.ts';
-import type { ChoiceNode, ListNode, Node, OptionalNode, RestNode, RuleNode, ScopeNode, Tags } from './nodes.ts';
+import type {
+  ChoiceNode,
+  ListNode,
+  Node,
+  OptionalNode,
+  RestNode,
+  RuleNode,
+  ScopeNode,
+  Tags,
+} from './nodes.ts';
 import { startersOf } from './starters.ts';
 
 /** What stands behind the tokens read so far. */
@@ -29,6 +38,7 @@ export function onwardFrom(left: Left, ahead: Ahead, ground: Ground): Onward {
   return spread;
 }
 
+type ReadsNothing = Exclude<Item, { kind: 'word' | 'class' | 'rest' | 'resting' | 'list' }>;
 type MadeOfParts = Extract<
   Node,
   { kind: 'sequence' | 'choice' | 'optional' | 'repeat' | 'rule' | 'scope' | 'unheard' }
@@ -53,6 +63,7 @@ class Spread implements Onward {
   private readonly grammar: Grammar;
   private readonly lefts: Lefts;
   private readonly reached = new Map<Left, Reached>();
+  private readonly passed = new Set<Left>();
 
   constructor(ahead: Ahead, { grammar, lefts }: Ground) {
     this.ahead = ahead;
@@ -63,10 +74,8 @@ class Spread implements Onward {
   /** `across`: so many rules begun before this token may not reach across a pause. */
   go(way: Going, across: number): void {
     const { item, next, unbroken } = way.left;
-    if (next === null) {
-      if (this.ahead.kind === null) this.reach(way);
-      else this.hasEnded = true;
-    } else if (this.mayRead(item)) {
+    if (next === null) this.end(way);
+    else if (this.mayRead(item) && !this.hasPassed(way.left, across)) {
       this.open({ ...way, left: next }, item, Math.min(across, unbroken));
     }
   }
@@ -78,31 +87,52 @@ class Spread implements Onward {
     return kind === null ? startersOf(item).empty : this.grammar.canBegin(item, kind);
   }
 
+  /** What was come to before leads nowhere new, and was preferred then. */
+  private hasPassed(left: Left, across: number): boolean {
+    if (this.ahead.pause && across > 0) return false;
+    const { size } = this.passed;
+    if (this.passed.add(left).size > size) return false;
+    for (const way of this.ways) way.hidesOthers = true;
+    return true;
+  }
+
   private open(way: Going, item: Item, across: number): void {
     switch (item.kind) {
       case 'word':
-        return this.read(way, across);
+        this.read(way, across);
+        break;
       case 'class':
-        return this.read(acted(way, { do: 'value', scale: item.scale }), across);
-      case 'tag':
-        return this.go(this.tagged(way, item.tags), across);
-      case 'pause':
-        return this.ahead.pause ? this.go(way, across) : undefined;
+        this.read(acted(way, { do: 'value', scale: item.scale }), across);
+        break;
+      case 'rest':
+        this.read(this.resting(acted(way, { do: 'rest' }), item), across);
+        break;
+      case 'resting':
+        this.restOn(way, item.node, across);
+        break;
       case 'list':
         this.lists.push(item);
-        return;
-      case 'rest':
-        return this.read(this.resting(acted(way, { do: 'rest' }), item), across);
-      case 'resting':
-        return this.restOn(way, item.node, across);
-      case 'end':
-        return this.go(acted(way, { do: 'end', slot: item.slot }), across);
-      case 'done':
-        return;
-      case 'unless':
-        return this.go(this.mayRefuse(item.node) ? acted(way, { do: 'unless', node: item.node }) : way, across);
+        break;
       default:
-        for (const each of this.partsOf(way, item)) this.go(each, across);
+        for (const each of this.waysOver(way, item)) this.go(each, across);
+    }
+  }
+
+  /** Over what reads nothing by itself. */
+  private waysOver(way: Going, item: ReadsNothing): readonly Going[] {
+    switch (item.kind) {
+      case 'tag':
+        return [this.tagged(way, item.tags)];
+      case 'pause':
+        return this.ahead.pause ? [way] : [];
+      case 'end':
+        return [acted(way, { do: 'end', slot: item.slot })];
+      case 'unless':
+        return [this.mayRefuse(item.node) ? acted(way, { do: 'unless', node: item.node }) : way];
+      case 'done':
+        return [];
+      default:
+        return this.partsOf(way, item);
     }
   }
 
@@ -117,7 +147,10 @@ class Spread implements Onward {
         return [this.before(way, [item.node]), item.greedy ? this.unless(way, item) : way];
       case 'repeat':
         return countsDown(item.max, item.min).map((times) =>
-          this.before(way, Array.from({ length: times }, () => item.node)),
+          this.before(
+            way,
+            Array.from({ length: times }, () => item.node),
+          ),
         );
       case 'rule':
         return [this.ruled(way, item)];
@@ -138,6 +171,11 @@ class Spread implements Onward {
 
   private read(way: Going, across: number): void {
     if (this.ahead.kind !== null && !(this.ahead.pause && across > 0)) this.reach(way);
+  }
+
+  private end(way: Going): void {
+    if (this.ahead.kind === null) this.reach(way);
+    else this.hasEnded = true;
   }
 
   private reach({ left, acts }: Going): void {
@@ -193,7 +231,9 @@ class Spread implements Onward {
 
   private optionsOf(node: ChoiceNode): readonly Node[] {
     const { kind } = this.ahead;
-    return kind === null ? node.options.map((each) => each.node) : this.grammar.optionsFor(node, kind);
+    return kind === null
+      ? node.options.map((each) => each.node)
+      : this.grammar.optionsFor(node, kind);
   }
 }
 

@@ -196,9 +196,7 @@ class Coverer {
   }
 
   private itemsBy(rank: number, start: number): readonly Candidate[] {
-    return this.reader
-      .items(rank, start)
-      .map((item) => ({ start, end: item.end, rank, item }));
+    return this.reader.items(rank, start).map((item) => ({ start, end: item.end, rank, item }));
   }
 }
 

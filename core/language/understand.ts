@@ -27,7 +27,7 @@ export function understand(text: string, context: Context): Utterance {
 }
 
 /** What no rule reads may be asked all the same. */
-export function cuesIn(said: Said, items: readonly Item[]): readonly Question[] {
+function cuesIn(said: Said, items: readonly Item[]): readonly Question[] {
   const asked = askedByCues(said, items);
   return asked.length === 0 ? NO_QUESTIONS : asked.map(({ question }) => question);
 }
@@ -50,7 +50,7 @@ const NOTHING_SAID: Gathered = {
   doubts: [],
 };
 
-export function gather(items: readonly Item[], context: Context): Gathered {
+function gather(items: readonly Item[], context: Context): Gathered {
   const [first] = items;
   if (first === undefined) return NOTHING_SAID;
   if (items.length === 1 && isSettled(first.meaning)) return joined(NOTHING_SAID, first.meaning);

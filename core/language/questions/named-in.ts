@@ -64,16 +64,14 @@ export const startsWithPart = (words: string): boolean =>
   NAMED_PARTS.some(({ said }) => said.exec(words)?.index === 1);
 
 /** The longest name in the words, the first of those: "suction line" is no suction. */
-function longestIn<Id>(
-  names: ReadonlyMap<string, readonly Name<Id>[]>,
-  words: string,
-): Id | null {
+function longestIn<Id>(names: ReadonlyMap<string, readonly Name<Id>[]>, words: string): Id | null {
   const begun = new Set(words.split(' ').flatMap((word) => names.get(word) ?? []));
   let best: (Name<Id> & { readonly length: number }) | null = null;
   for (const name of begun) {
     const length = name.said.exec(words)?.[0].length ?? 0;
     if (length === 0 || (best !== null && length < best.length)) continue;
-    if (best === null || length > best.length || name.place < best.place) best = { ...name, length };
+    if (best === null || length > best.length || name.place < best.place)
+      best = { ...name, length };
   }
   return best?.id ?? null;
 }
