@@ -53,6 +53,16 @@ interface Going {
   readonly left: Left;
   readonly acts: readonly Act[];
 }
+/** And items that stand before what is left. */
+interface Entering extends Going {
+  readonly items: readonly Item[];
+}
+const into = ({ left, acts }: Going, ...items: readonly Item[]): Entering => ({
+  left,
+  acts,
+  items,
+});
+
 export const NO_ACTS: readonly Act[] = [];
 
 class Spread implements Onward {
@@ -114,21 +124,33 @@ class Spread implements Onward {
         this.lists.push(item);
         break;
       default:
-        for (const each of this.waysOver(way, item)) this.go(each, across);
+        for (const each of this.waysOver(way, item)) this.enter(each, across);
+    }
+  }
+
+  /** What is entered at once need not be kept as something that is left. */
+  private enter({ left, acts, items }: Entering, across: number): void {
+    const [item, ...more] = items;
+    if (item === undefined) this.go({ left, acts }, across);
+    else if (this.mayRead(item)) {
+      const behind = this.lefts.beforeAll(left, more);
+      this.open({ left: behind, acts }, item, Math.min(across, behind.unbroken));
     }
   }
 
   /** Over what reads nothing by itself. */
-  private waysOver(way: Going, item: ReadsNothing): readonly Going[] {
+  private waysOver(way: Going, item: ReadsNothing): readonly Entering[] {
     switch (item.kind) {
       case 'tag':
-        return [this.tagged(way, item.tags)];
+        return [into(this.tagged(way, item.tags))];
       case 'pause':
-        return this.ahead.pause ? [way] : [];
+        return this.ahead.pause ? [into(way)] : [];
       case 'end':
-        return [acted(way, { do: 'end', slot: item.slot })];
-      case 'unless':
-        return [this.mayRefuse(item.node) ? acted(way, { do: 'unless', node: item.node }) : way];
+        return [into(acted(way, { do: 'end', slot: item.slot }))];
+      case 'unless': {
+        const { node } = item;
+        return [into(this.mayRefuse(node) ? acted(way, { do: 'unless', node }) : way)];
+      }
       case 'done':
         return [];
       default:
@@ -137,27 +159,24 @@ class Spread implements Onward {
   }
 
   /** What a node is made of, in the order of preference. */
-  private partsOf(way: Going, item: MadeOfParts): readonly Going[] {
+  private partsOf(way: Going, item: MadeOfParts): readonly Entering[] {
     switch (item.kind) {
       case 'sequence':
-        return [this.before(way, item.parts)];
+        return [into(way, ...item.parts)];
       case 'choice':
-        return this.optionsOf(item).map((node) => this.before(way, [node]));
+        return this.optionsOf(item).map((node) => into(way, node));
       case 'optional':
-        return [this.before(way, [item.node]), item.greedy ? this.unless(way, item) : way];
+        return [into(way, item.node), item.greedy ? into(way, this.unless(item)) : into(way)];
       case 'repeat':
         return countsDown(item.max, item.min).map((times) =>
-          this.before(
-            way,
-            Array.from({ length: times }, () => item.node),
-          ),
+          into(way, ...Array.from({ length: times }, () => item.node)),
         );
       case 'rule':
         return [this.ruled(way, item)];
       case 'scope':
         return [this.bounded(way, item, { slot: item.slot, unbroken: false, isSum: false })];
       case 'unheard':
-        return [this.before(way, [item.node])];
+        return [into(way, item.node)];
     }
   }
 
@@ -196,13 +215,13 @@ class Spread implements Onward {
     else this.read(this.resting(way, rest), across);
   }
 
-  private resting(way: Going, node: RestNode): Going {
-    return this.before(way, [this.lefts.mark(node, () => ({ kind: 'resting', node }))]);
+  private resting({ left, acts }: Going, node: RestNode): Going {
+    const mark = this.lefts.mark(node, () => ({ kind: 'resting', node }));
+    return { left: this.lefts.before(left, mark), acts };
   }
 
-  private unless(way: Going, passedOver: OptionalNode): Going {
-    const mark = this.lefts.mark(passedOver, () => ({ kind: 'unless', node: passedOver.node }));
-    return this.before(way, [mark]);
+  private unless(passedOver: OptionalNode): Item {
+    return this.lefts.mark(passedOver, () => ({ kind: 'unless', node: passedOver.node }));
   }
 
   /** Whether a greedy part that was passed over may read something here after all. */
@@ -212,21 +231,17 @@ class Spread implements Onward {
   }
 
   /** A rule's tags are those of its parts, one after another, where it is no sum and stands in none. */
-  private ruled(way: Going, rule: RuleNode): Going {
+  private ruled(way: Going, rule: RuleNode): Entering {
     const isSum = rule.fold === 'sum';
     const isPlain = !isSum && !rule.unbroken && !way.left.inSum;
     return isPlain
-      ? this.before(way, [rule.node])
+      ? into(way, rule.node)
       : this.bounded(way, rule, { slot: null, unbroken: rule.unbroken, isSum });
   }
 
-  private bounded(way: Going, node: RuleNode | ScopeNode, bounds: Omit<EndMark, 'kind'>): Going {
+  private bounded(way: Going, node: RuleNode | ScopeNode, bounds: Omit<EndMark, 'kind'>): Entering {
     const end = this.lefts.mark(node, () => ({ kind: 'end', ...bounds }));
-    return this.before(acted(way, { do: 'begin', isSum: bounds.isSum }), [node.node, end]);
-  }
-
-  private before({ left, acts }: Going, items: readonly Item[]): Going {
-    return { left: this.lefts.beforeAll(left, items), acts };
+    return into(acted(way, { do: 'begin', isSum: bounds.isSum }), node.node, end);
   }
 
   private optionsOf(node: ChoiceNode): readonly Node[] {
