@@ -13,14 +13,9 @@ export function understand(text: string, context: Context): Utterance {
   const { readings, doubts } = doubtful(meant.readings, context);
   return {
     text,
-    readings,
-    facts: meant.facts,
-    findings: meant.findings,
-    work: meant.work,
-    recommendations: meant.recommendations,
+    ...meant,
     questions: both(meant.questions, cuesIn({ text, tokens }, items)),
-    commands: meant.commands,
-    memos: meant.memos,
+    readings,
     unclaimed: both(unclaimed, meant.unclaimed),
     doubts: both(doubts, meant.doubts),
   };
