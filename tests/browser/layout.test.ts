@@ -8,6 +8,8 @@ import { openVisitPage, typeWords } from './visit-page.ts';
 /** A glove needs 20 mm, about 120 px on a phone, for what matters and 72 px for the rest. */
 const PRIMARY = 120;
 const SECONDARY = 72;
+/** One among twelve, pressed after another: 11 mm. */
+const GLOVED_KEY = 64;
 const SMALLEST_TEXT = 20;
 const SIZES = [
   { width: 390, height: 844 },
@@ -139,6 +141,24 @@ describe.each(SIZES)('at $width by $height', (size) => {
     await page.getByRole('button', { name: 'say it', exact: true }).click();
     await page.locator('[data-testid=reply][data-number="5"]').waitFor();
     expect((await boxOf(page.getByTestId('typed'))).width).toBeLessThan(width / 2);
+  });
+
+  it('has number keys that a glove finds, all of them in sight', async () => {
+    const { page } = browser;
+    await page.getByTestId('sheet-keys').click();
+    await page.getByTestId('pick-headPressure').click();
+    for (const key of ['7', '.', '0', '−', 'back', 'enter']) {
+      const { x, y, width, height } = await boxOf(page.getByTestId(`key-${key}`));
+      expect(Math.min(width, height)).toBeGreaterThanOrEqual(GLOVED_KEY);
+      expect([x >= 0, y >= 0]).toEqual([true, true]);
+      expect(x + width).toBeLessThanOrEqual(size.width);
+      expect(y + height).toBeLessThanOrEqual(size.height);
+    }
+    const field = await boxOf(page.getByTestId('field'));
+    expect(field.height).toBeGreaterThanOrEqual(PRIMARY);
+    expect(await smallWords(page)).toEqual([]);
+    await page.getByTestId('keys-done').click();
+    await page.getByTestId('tab-sheet').waitFor();
   });
 
   it('shows each number whole, with its unit beside it, and no panel wider than the page', async () => {
