@@ -149,7 +149,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     { examples: ['suction should have been fifteen'] },
   ),
   rule(
-    '(no|no no|no no no|correction|sorry|actually|i mean|i meant|no wait|wait|wait no|hold on|hang on|my bad|whoa|oops) [(i meant|i mean|i said|that is|make that|wait|sorry|actually)] [(the|that|my)] <quantity> <link> <amount>',
+    '(no|nope|no no|no no no|correction|sorry|actually|i mean|i meant|no wait|wait|wait no|hold on|hang on|my bad|whoa|oops) [(i meant|i mean|i said|that is|make that|wait|sorry|actually)] [(the|that|my)] <quantity> <link> <amount>',
     amend,
     { examples: ['correction suction fifteen'], alone: true },
   ),
