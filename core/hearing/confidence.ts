@@ -25,9 +25,28 @@ export function fit(words: readonly DecodedWord[]): number {
  */
 const LOG_ODDS = { one: 6, fit: 1.8, overWords: 5.7 } as const;
 
-/** Chance that the words are right, 0..1. */
+/**
+ * What a chance of this engine's counts for where the policy's figures are the neural engine's: [chance, counts as]. By
+ * itself it would be certain of nothing, and have every value confirmed. From 0.8 on, in 28 % of 2,600 sentences in
+ * quiet, 1.2 % were wrong; at 10 dB 11 % and 0.6 %.
+ */
+const COUNTS_AS = [
+  [0, 0],
+  [0.7, 0.75],
+  [0.8, 0.97],
+  [1, 1],
+] as const;
+
+/** How surely the words are right, 0..1. */
 export function confidence(words: readonly DecodedWord[]): number {
   const { one, fit: slope, overWords } = LOG_ODDS;
   const logOdds = one + slope * fit(words) + overWords / Math.max(1, words.length);
-  return 1 / (1 + Math.exp(-logOdds));
+  return countedAs(1 / (1 + Math.exp(-logOdds)));
+}
+
+function countedAs(chance: number): number {
+  const above = COUNTS_AS.findIndex(([from]) => from > chance);
+  const [low, high] = [COUNTS_AS.at(above - 1), COUNTS_AS.at(above)];
+  if (above < 1 || low === undefined || high === undefined) return chance;
+  return low[1] + ((chance - low[0]) / (high[0] - low[0])) * (high[1] - low[1]);
 }

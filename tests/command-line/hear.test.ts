@@ -121,7 +121,7 @@ describe('what hear prints of a recording', () => {
     expect(heardAt(0.9, 'box fifteen')).toMatchObject({
       does: 'asks',
       checked: [
-        { quantity: 'boxTemp', value: 15, certainty: 'sure', readBack: 'askWhich', rival: 50 },
+        { quantity: 'boxTemp', value: 15, certainty: 'unsure', readBack: 'askWhich', rival: 50 },
       ],
     });
     expect(heardAt(0.9, 'suction nine hundred')).toMatchObject({ does: 'asks' });

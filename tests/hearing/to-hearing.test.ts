@@ -45,9 +45,18 @@ describe('toHearing', () => {
 
   it('measures fit as the mean log probability of a 10 ms frame', () => {
     expect(fit([word('a', Math.exp(-60 / 1024))])).toBeCloseTo(-2, 9);
-    expect(confidence([word('a', Math.exp(-195 / 1024))])).toBeCloseTo(0.5, 9);
+    // Half a chance on its own scale.
+    expect(confidence([word('a', Math.exp(-195 / 1024))])).toBeCloseTo((0.5 * 0.75) / 0.7, 9);
     expect(confidence([])).toBe(0);
     expect(confidence([word('a', 0)])).toBeGreaterThanOrEqual(0);
+  });
+
+  it('is the surer the better the fit, and never more than certain', () => {
+    const told = [400, 300, 200, 150, 100, 60, 30, 0].map((off) =>
+      confidence([word('a', Math.exp(-off / 1024))]),
+    );
+    expect(told).toEqual(told.toSorted((one, other) => one - other));
+    expect(told.at(-1)).toBeLessThanOrEqual(1);
   });
 });
 

@@ -121,10 +121,9 @@ describe('the read-back policy', () => {
   it.each([
     ['typed words are kept', 'box fifteen', 'keep'],
     ['a certain one is said back', at(0.98, 'box fifteen'), 'readBack'],
-    ['a sure one that sounds like another is asked about', at(0.9, 'box fifteen'), 'askWhich'],
-    ['a sure one that sounds like no other is said back', at(0.9, 'box twenty four'), 'readBack'],
-    ['an unsure one that sounds like another is asked about', at(0.6, 'box fifteen'), 'askWhich'],
-    ['an unsure one that sounds like no other is', at(0.6, 'box twenty four'), 'confirm'],
+    ['an unsure one that sounds like another is asked about', at(0.9, 'box fifteen'), 'askWhich'],
+    ['an unsure one that sounds like no other is', at(0.96, 'box twenty four'), 'confirm'],
+    ['the less so a less sure one', at(0.6, 'box twenty four'), 'confirm'],
     ['an unsure one that could be no other is', at(0.6, 'subcooling nineteen'), 'confirm'],
     ['where no chance is told, one is said back', at(0, 'box twenty four'), 'readBack'],
     [

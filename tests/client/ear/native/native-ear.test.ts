@@ -85,9 +85,22 @@ describe('the browser’s own ear', () => {
     await settled();
     expect(on.heard).toEqual([
       { kind: 'hearing' },
-      { kind: 'words', alternatives: [{ words: 'head 192', confidence: 0.9 }] },
+      { kind: 'words', alternatives: [{ words: 'head 192', confidence: 0 }] },
     ]);
     expect(on.made).toHaveLength(1);
+  });
+
+  it('takes the browser’s figure for a chance only where it doubts', async () => {
+    const on = setUp();
+    for (const confidence of [0.84, 0.86]) {
+      await on.listen();
+      on.last().opens();
+      on.last().results(said('head 192', confidence));
+      on.last().fire('end');
+      await settled();
+    }
+    const told = on.heard.flatMap((each) => (each.kind === 'words' ? each.alternatives : []));
+    expect(told.map(({ confidence }) => confidence)).toEqual([0.84, 0]);
   });
 
   it('counts the same reading twice when it is said twice', async () => {
