@@ -2,15 +2,15 @@ import type { Pronunciations } from './dictionary.ts';
 import { createGrammarGraphs } from './grammar-graphs.ts';
 import type { Hearing } from './hearing.ts';
 import { type AcousticModel, createListener, type FrameChange, type Listener } from './listener.ts';
-import { neuralHearing } from './neural-hearing.ts';
+import { neuralHearing, wordingOf } from './neural-hearing.ts';
 import type { PhoneGraph, Sounds } from './phone-graph.ts';
-import { phoneGraph } from './phone-graph.ts';
 import {
   createPhoneSearch,
   type Hypothesis,
   type PhoneSearch,
   type SearchSettings,
 } from './phone-search.ts';
+import type { Opinion } from './second-opinion.ts';
 import type { Standing } from './standing.ts';
 import { NOTHING } from './to-hearing.ts';
 import { correctFrame, toCorrection } from './voice/correct-frame.ts';
@@ -32,16 +32,16 @@ export interface NeuralDecoder {
   /** The best words so far, and whether they could be all. */
   readonly words: () => string;
   readonly standing: () => Standing;
-  /** No more sound comes: what the model still holds comes out, so that `finish` has little left to do. */
-  readonly close: () => Promise<void>;
-  /** Ends the utterance. `opinion` is what another engine heard in the same sound. */
-  readonly finish: (opinion?: string) => Promise<Hearing>;
+  /** No more sound comes: gives the wordings found, best first, for another engine to choose among. */
+  readonly close: () => Promise<readonly string[]>;
+  /** Ends the utterance. `opinion` is what another engine made of the wordings; null when it knew none. */
+  readonly finish: (opinion?: Opinion | null) => Promise<Hearing>;
   /** Hears by what was taught of a voice from the next sound on, or by none; false where it is for another model. */
   readonly suit: (voice: VoiceProfile | null) => boolean;
   /** For a voice that is to be learnt from sentences it reads. */
   readonly teacher: () => VoiceTeacher;
   /** As `finish`, before anything is judged: for measurements. */
-  readonly rank: (opinion?: string) => Promise<Ranking>;
+  readonly rank: (opinion?: Opinion | null) => Promise<Ranking>;
 }
 
 export type GrammarSet =
@@ -52,8 +52,8 @@ export type GrammarSet =
 /** The wordings of one utterance, best first. */
 export interface Ranking {
   readonly hypotheses: readonly Hypothesis[];
-  /** What the other engine heard, scored by this one; null when it heard nothing that can be scored. */
-  readonly opinion: Hypothesis | null;
+  /** What another engine made of them; null when it knew none, or was not asked. */
+  readonly opinion: Opinion | null;
   /** Whether another engine was asked. */
   readonly asked: boolean;
   /** Loudest sample. */
@@ -68,9 +68,6 @@ export interface Ranking {
  * sentences at 5 dB what was said is among 8 wordings 98 times, among 4 ("is", "was", "at" and "the" take them up) 96.
  */
 export const SEARCH_SETTINGS: SearchSettings = { beam: 15, phoneBonus: 2.5, wordings: 8 };
-
-/** An opinion is scored however little it fits. */
-const ONE_WAY: SearchSettings = { ...SEARCH_SETTINGS, beam: Infinity, wordings: 1 };
 
 /** 60 dB below full scale: no microphone's speech peaks lower. */
 const LEAST_PEAK = 0.001;
@@ -91,9 +88,10 @@ class GrammarDecoder implements NeuralDecoder {
   readonly #settings: NeuralSettings;
   #graph: PhoneGraph | null = null;
   #search: PhoneSearch | null = null;
-  #frames: Float32Array[] = [];
+  #voiced = false;
   #peak = 0;
-  #closed = false;
+  /** The wordings of an utterance that is closed. */
+  #found: readonly Hypothesis[] | null = null;
 
   constructor(settings: NeuralSettings) {
     const { model, pronunciations } = settings;
@@ -114,8 +112,8 @@ class GrammarDecoder implements NeuralDecoder {
 
   readonly start = (): void => {
     this.#listener.reset();
-    this.#closed = false;
-    this.#frames = [];
+    this.#found = null;
+    this.#voiced = false;
     this.#peak = 0;
     this.#search = this.#graph === null ? null : createPhoneSearch(this.#graph, SEARCH_SETTINGS);
   };
@@ -143,48 +141,35 @@ class GrammarDecoder implements NeuralDecoder {
 
   readonly standing = (): Standing => this.#search?.standing() ?? 'incomplete';
 
-  readonly close = async (): Promise<void> => {
-    if (!this.#closed) this.#take(await this.#listener.flush());
-    this.#closed = true;
-  };
+  readonly close = async (): Promise<readonly string[]> => (await this.#close()).map(wordingOf);
 
-  readonly finish = async (opinion?: string): Promise<Hearing> => {
+  readonly finish = async (opinion?: Opinion | null): Promise<Hearing> => {
     const ranking = await this.rank(opinion);
     if (ranking.peak < LEAST_PEAK) return NOTHING;
     return neuralHearing(ranking, this.#sounds.pronunciations);
   };
 
-  readonly rank = async (opinion?: string): Promise<Ranking> => {
-    await this.close();
-    const hypotheses = this.#search?.finish() ?? [];
+  readonly rank = async (opinion?: Opinion | null): Promise<Ranking> => ({
+    hypotheses: await this.#close(),
+    opinion: opinion ?? null,
+    asked: opinion !== undefined,
+    peak: this.#peak,
+    voiced: this.#voiced,
+  });
+
+  async #close(): Promise<readonly Hypothesis[]> {
+    if (this.#found !== null) return this.#found;
+    this.#take(await this.#listener.flush());
+    this.#found = (this.#search?.finish() ?? []).filter(({ words }) => words.length > 0);
     this.#search = null;
-    return {
-      hypotheses: hypotheses.filter(({ words }) => words.length > 0),
-      opinion: opinion === undefined ? null : this.#score(opinion),
-      asked: opinion !== undefined,
-      peak: this.#peak,
-      voiced: this.#frames.some(isVoiced),
-    };
-  };
+    return this.#found;
+  }
 
   #take(frames: readonly Float32Array[]): void {
     for (const frame of frames) {
-      this.#frames.push(frame);
+      this.#voiced ||= isVoiced(frame);
       this.#search?.accept(frame);
     }
-  }
-
-  /** The same search over a grammar of one sentence: how well these words fit what was heard. */
-  #score(sentence: string): Hypothesis | null {
-    const words = sentence.split(' ').filter((word) => word !== '');
-    if (words.length === 0) return null;
-    const parts = words.map((word) => ({ kind: 'word', word }) as const);
-    const rules = new Map([['opinion', { kind: 'sequence', parts } as const]]);
-    const outcome = phoneGraph({ rules, publicRules: ['opinion'] }, this.#sounds);
-    if (outcome.kind !== 'graph') return null;
-    const search = createPhoneSearch(outcome.graph, ONE_WAY);
-    for (const frame of this.#frames) search.accept(frame);
-    return search.finish()[0] ?? null;
   }
 }
 

@@ -20,7 +20,7 @@ export const NOTHING: Hearing = { alternatives: [], rejected: 'nothing' };
 export function toHearing(decoded: readonly DecodedWord[]): Hearing {
   // No path through the grammar was left, not even the phone loop's: sound, but nothing of ours.
   if (decoded.length === 0) return { alternatives: [], rejected: 'notForUs' };
-  const words = decoded.filter(({ word }) => !MARKER.test(word));
+  const words = withoutMarkers(decoded);
   if (words.length === 0) return NOTHING;
   if (words.some(({ word }) => isGarbage(word))) return { alternatives: [], rejected: 'notForUs' };
   const alternative = toAlternative(words);
@@ -45,11 +45,18 @@ export function hearSamples(decoder: DecoderPort, samples: Float32Array): Hearin
   return toHearing(decoder.words());
 }
 
+/** What was said, silence and noise left out. */
+export const withoutMarkers = (decoded: readonly DecodedWord[]): readonly DecodedWord[] =>
+  decoded.filter(({ word }) => !MARKER.test(word));
+
+export const textOf = (words: readonly DecodedWord[]): string =>
+  words.map(({ word }) => withoutVariant(word)).join(' ');
+
 const withoutVariant = (word: string): string => word.replace(VARIANT, '');
 
 function toAlternative(words: readonly DecodedWord[]): Alternative {
   return {
-    words: words.map(({ word }) => withoutVariant(word)).join(' '),
+    words: textOf(words),
     confidence: confidence(words),
     wordConfidences: words.map(toWordConfidence),
   };

@@ -5,18 +5,21 @@ import { isGarbage } from '../../core/hearing/garbage.ts';
 import type { AcousticModel } from '../../core/hearing/listener.ts';
 import { createNeuralDecoder, type Ranking } from '../../core/hearing/neural-decoder.ts';
 import { neuralHearing } from '../../core/hearing/neural-hearing.ts';
+import type { Opinion } from '../../core/hearing/second-opinion.ts';
 import type { NodeHearingOptions } from './node-hearing.ts';
 import { readDictionary } from './node-model.ts';
 
 export interface NeuralHearing {
-  /** One utterance, mono samples at 16 kHz in −1..1, and what another engine heard in it. */
-  readonly hear: (samples: Float32Array, opinion?: string) => Promise<Hearing>;
+  /** One utterance, mono samples at 16 kHz in −1..1, and who chooses among the wordings found. */
+  readonly hear: (samples: Float32Array, opine?: Opine) => Promise<Hearing>;
   /** The same, before anything is judged, and the judgement: for measurements, which repeat the second alone. */
-  readonly rank: (samples: Float32Array, opinion?: string) => Promise<Ranking>;
+  readonly rank: (samples: Float32Array, opine?: Opine) => Promise<Ranking>;
   readonly judge: (ranking: Ranking) => Hearing;
   /** Of every word of the grammar. */
   readonly pronunciations: Pronunciations;
 }
+
+type Opine = (samples: Float32Array, wordings: readonly string[]) => Opinion | null;
 
 /** The neural engine in Node. Rejects when the grammar cannot be heard, saying why. */
 export async function createNeuralHearing(
@@ -39,14 +42,16 @@ export async function createNeuralHearing(
     decoder.start();
     await decoder.accept(samples);
   };
+  const opinionOf = async (samples: Float32Array, opine?: Opine) =>
+    opine?.(samples, await decoder.close());
   return {
-    hear: async (samples, opinion) => {
+    hear: async (samples, opine) => {
       await take(samples);
-      return decoder.finish(opinion);
+      return decoder.finish(await opinionOf(samples, opine));
     },
-    rank: async (samples, opinion) => {
+    rank: async (samples, opine) => {
       await take(samples);
-      return decoder.rank(opinion);
+      return decoder.rank(await opinionOf(samples, opine));
     },
     judge: (ranking) => neuralHearing(ranking, pronunciations),
     pronunciations,

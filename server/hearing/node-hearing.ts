@@ -5,6 +5,7 @@ import { createEmbeddedDecoder } from '../../core/hearing/embedded-decoder.ts';
 import { isGarbage } from '../../core/hearing/garbage.ts';
 import type { Hearing } from '../../core/hearing/hearing.ts';
 import { combineGrammars, wordsOfGrammar } from '../../core/hearing/jsgf.ts';
+import { type Opinion, opinionOn } from '../../core/hearing/second-opinion.ts';
 import { hearSamples } from '../../core/hearing/to-hearing.ts';
 import { NODE_MODEL_FILES, readDictionary } from './node-model.ts';
 
@@ -18,6 +19,8 @@ export interface NodeHearingOptions {
 export interface NodeHearing {
   /** One utterance: mono samples at 16 kHz in −1..1. */
   readonly hear: (samples: Float32Array) => Hearing;
+  /** Which of these wordings it is likeliest to be; null where it is none of them. */
+  readonly choose: (samples: Float32Array, wordings: readonly string[]) => Opinion | null;
   readonly dispose: () => void;
 }
 
@@ -29,10 +32,15 @@ export async function createNodeHearing(options: NodeHearingOptions): Promise<No
   const words = wordsOfGrammar(grammar).filter((word) => !isGarbage(word));
   const { pronunciations, missing } = soundWords(words, dictionary, options.pronunciations);
   if (missing.length > 0) throw new Error(`No pronunciation is known for: ${missing.join(', ')}.`);
-  const decoder = await createEmbeddedDecoder(module, { files: NODE_MODEL_FILES, pronunciations });
+  const create = () => createEmbeddedDecoder(module, { files: NODE_MODEL_FILES, pronunciations });
+  const [decoder, chooser] = [await create(), await create()];
   decoder.setGrammar(grammar);
   return {
     hear: (samples) => hearSamples(decoder, samples),
-    dispose: () => decoder.dispose(),
+    choose: (samples, wordings) => opinionOn(chooser, samples, wordings),
+    dispose: () => {
+      decoder.dispose();
+      chooser.dispose();
+    },
   };
 }

@@ -1,10 +1,9 @@
 import type { Hearing } from '../../core/hearing/hearing.ts';
-import { opinionOf } from '../../core/hearing/second-opinion.ts';
 import { createNeuralHearing } from './neural-hearing.ts';
 import { openNeuralModel } from './neural-model.ts';
 import { createNodeHearing, type NodeHearing, type NodeHearingOptions } from './node-hearing.ts';
 
-/** both: the neural one, with what the embedded one heard as a second opinion. */
+/** both: the neural one, the embedded one choosing among the wordings that it found. */
 export const ENGINE_CHOICES = ['neural', 'embedded', 'both'] as const;
 export type EngineChoice = (typeof ENGINE_CHOICES)[number];
 
@@ -55,7 +54,7 @@ async function neuralHearer(
   if (outcome.kind === 'unavailable') return outcome;
   const neural = await createNeuralHearing(outcome.model, options);
   return opened({
-    hear: (samples) => neural.hear(samples, second ? opinionOf(second.hear(samples)) : undefined),
+    hear: (samples) => neural.hear(samples, second?.choose),
     dispose: () => second?.dispose(),
   });
 }

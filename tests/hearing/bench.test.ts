@@ -80,7 +80,7 @@ describe('the hearing benchmark', () => {
     const folder = await createScratchFolder();
     const row: Row = {
       ...{ kind: 'ours', number: 3, said: 'head', voice: 'one', heldOut: true, condition: 'clean' },
-      ...{ seconds: 1.23456, cpuSeconds: { neural: 0.1, embedded: 0.2 }, snrDb: null },
+      ...{ seconds: 1.23456, cpuSeconds: { neural: 0.1, opinion: 0, embedded: 0.2 }, snrDb: null },
       ranking: { hypotheses: [], opinion: null, asked: true, peak: 0.5, voiced: true },
       embedded: { alternatives: [] },
     };

@@ -122,7 +122,7 @@ describe('createNeuralDecoder', () => {
   const hear = async (decoder: NeuralDecoder, sound: Float32Array, opinion?: string) => {
     decoder.start();
     await decoder.accept(sound);
-    return decoder.finish(opinion);
+    return decoder.finish(opinion === undefined ? undefined : { words: opinion, fit: -0.5 });
   };
 
   it('hears the sentence and times its words', async () => {
@@ -207,7 +207,17 @@ describe('createNeuralDecoder', () => {
       expect((best ?? 0) + (other ?? 0)).toBeLessThanOrEqual(1);
     });
 
-    it('keeps its own words where the opinion fits badly', async () => {
+    it('offers the wordings it found, before it judges them', async () => {
+      const decoder = decoderFor(grammarOf('head (four | five)'));
+      decoder.start();
+      await decoder.accept(unclear);
+      const wordings = await decoder.close();
+      expect(wordings.toSorted()).toEqual(['head five', 'head four']);
+      const { alternatives } = await decoder.finish();
+      expect(alternatives.map(({ words }) => words)).toEqual(wordings);
+    });
+
+    it('keeps its own words where the opinion is none of them', async () => {
       const heard = await hear(decoderFor(READINGS), HEAD_FORTY_FIVE, 'box four');
       expect(heard.alternatives[0]?.words).toBe('head forty five');
     });

@@ -92,6 +92,23 @@ describe('the worker', () => {
     expect(sent.at(-1)).toMatchObject({ utterance: 3, hearing: { rejected: 'nothing' } });
   });
 
+  it('chooses among wordings beside what is open, by a decoder that no grammar needs', async () => {
+    const { calls, sent, desk, decoders } = createDesk();
+    await desk.answer({ kind: 'setGrammar', request: 1, jsgf: 'head' });
+    await desk.answer({ kind: 'accept', utterance: 1, samples });
+    const choose = (request: number, wordings: readonly string[]) =>
+      desk.answer({ kind: 'choose', request, samples, wordings });
+    await choose(2, ['box four', 'box forty']);
+    await choose(3, []);
+    await desk.answer({ kind: 'finish', utterance: 1, awaitsOpinion: false });
+    const [, , chosen, none, heard] = sent;
+    expect(chosen).toMatchObject({ kind: 'chosen', request: 2 });
+    expect(JSON.stringify(chosen)).toContain('public <said> = box four | box forty ;');
+    expect(none).toEqual({ kind: 'chosen', request: 3, opinion: null });
+    expect(heard).toMatchObject({ hearing: { alternatives: [{ words: 'head' }] } });
+    expect([decoders(), calls.filter((call) => call === 'start head').length]).toEqual([2, 1]);
+  });
+
   it('names words without a sound and tells when decoding breaks', async () => {
     const { sent, desk } = createDesk();
     await desk.answer({ kind: 'setGrammar', request: 1, jsgf: 'zorb' });
@@ -182,6 +199,37 @@ describe('the embedded engine', () => {
     void engine.load();
     engine.warm('a');
     expect(warmed()).toBe(2);
+  });
+
+  it('asks about wordings of the utterance that was finished, and gives on what was answered', async () => {
+    const { engine, posted, receive } = createWorkerBench();
+    void engine.load();
+    engine.accept(samples);
+    const opinion = { words: 'head four', fit: -1 };
+    void engine.finishWith(([first]) =>
+      Promise.resolve(first === 'head four' ? opinion : undefined),
+    );
+    const asked = posted.at(-1);
+    const utterance = asked?.kind === 'finish' && asked.awaitsOpinion ? asked.utterance : NaN;
+    receive({ kind: 'wordings', utterance, wordings: ['head four', 'head five'] });
+    await expect.poll(() => posted.at(-1)).toEqual({ kind: 'opinion', utterance, opinion });
+    receive({ kind: 'wordings', utterance, wordings: ['head five'] });
+    await expect.poll(() => posted.at(-1)).toEqual({ kind: 'opinion', utterance });
+  });
+
+  it('chooses among wordings, and tells when it cannot any more', async () => {
+    const { engine, posted, receive, crash } = createWorkerBench();
+    void engine.load();
+    const sound = [samples, samples];
+    const [first, second] = [engine.choose(sound, ['one']), engine.choose(sound, ['two'])];
+    const asked = posted.filter((message) => message.kind === 'choose');
+    expect(asked.map(({ wordings }) => wordings)).toEqual([['one'], ['two']]);
+    expect(asked[0]?.samples).toHaveLength(640);
+    receive({ kind: 'chosen', request: asked[1]?.request ?? NaN, opinion: null });
+    expect(await second).toEqual({ kind: 'chosen', opinion: null });
+    crash();
+    expect((await first).kind).toBe('failed');
+    expect((await engine.choose(sound, ['three'])).kind).toBe('failed');
   });
 
   it('numbers utterances and lets no words of an earlier one through', async () => {

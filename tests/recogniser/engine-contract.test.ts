@@ -96,7 +96,10 @@ async function teamStage(): Promise<EngineStage> {
   const second = scriptedStage();
   const team = createTeamEngine({
     neural: neural.engine,
-    embedded: second.engine,
+    embedded: {
+      ...second.engine,
+      choose: () => Promise.resolve({ kind: 'chosen', opinion: null }),
+    },
     wish: () => 'automatic',
     afforded: () => 'both',
     onChange: () => undefined,

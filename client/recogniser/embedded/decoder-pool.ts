@@ -11,6 +11,8 @@ export interface DecoderPool {
   readonly take: (jsgf: string) => Promise<Taken>;
   /** Compiles it for later where there is room; never at the cost of one that is compiled. */
   readonly warm: (jsgf: string) => Promise<void>;
+  /** One apart from those, for grammars of a few sentences that are used once. */
+  readonly chooser: () => Promise<DecoderPort>;
 }
 
 export type Taken =
@@ -21,6 +23,7 @@ export function createDecoderPool(create: () => Promise<DecoderPort>): DecoderPo
   // Insertion order is order of last use: the first is the one to give up.
   const byGrammar = new Map<string, DecoderPort>();
   const spare: DecoderPort[] = [];
+  let chooser: Promise<DecoderPort> | null = null;
 
   const obtain = async (): Promise<DecoderPort> => {
     const kept = spare.pop();
@@ -46,6 +49,7 @@ export function createDecoderPool(create: () => Promise<DecoderPort>): DecoderPo
 
   return {
     take,
+    chooser: () => (chooser ??= create()),
     warm: async (jsgf) => {
       if (!byGrammar.has(jsgf) && byGrammar.size < MOST_DECODERS) await take(jsgf);
     },

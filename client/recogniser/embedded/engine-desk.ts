@@ -1,7 +1,10 @@
 import type { DecoderPort } from '../../../core/hearing/decoder-port.ts';
+import { opinionOn } from '../../../core/hearing/second-opinion.ts';
 import { NOTHING, toHearing, toPartial } from '../../../core/hearing/to-hearing.ts';
 import type { AfterLoad, FromEngine } from '../worker/protocol.ts';
 import type { DecoderPool } from './decoder-pool.ts';
+
+type Choice = Extract<AfterLoad, { kind: 'choose' }>;
 
 /** The worker's side of the protocol, without the worker: one utterance at a time. */
 export class EngineDesk {
@@ -33,6 +36,8 @@ export class EngineDesk {
         this.#abandon();
         return;
       }
+      case 'choose':
+        return this.#choose(message);
       // It hears by itself, and every voice alike.
       case 'opinion':
       case 'lesson':
@@ -59,6 +64,16 @@ export class EngineDesk {
   /** What is wrong with a grammar is told when it is wanted. */
   async #warm(jsgf: string): Promise<void> {
     await this.#pool.warm(jsgf).catch(() => undefined);
+  }
+
+  /** By a decoder apart: what is open goes on. */
+  async #choose({ request, samples, wordings }: Choice): Promise<void> {
+    try {
+      const opinion = opinionOn(await this.#pool.chooser(), samples, wordings);
+      this.#send({ kind: 'chosen', request, opinion });
+    } catch (error) {
+      this.#send({ kind: 'decodeFailed', utterance: this.#open ?? 0, message: describe(error) });
+    }
   }
 
   #accept(utterance: number, samples: Float32Array): void {

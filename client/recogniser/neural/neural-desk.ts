@@ -1,4 +1,5 @@
 import type { NeuralDecoder } from '../../../core/hearing/neural-decoder.ts';
+import type { Opinion } from '../../../core/hearing/second-opinion.ts';
 import { NOTHING } from '../../../core/hearing/to-hearing.ts';
 import type { AfterLoad, FromEngine } from '../worker/protocol.ts';
 import { LessonDesk } from './lesson-desk.ts';
@@ -9,6 +10,9 @@ import { LessonDesk } from './lesson-desk.ts';
  */
 export const PORTION_SAMPLES = 2560;
 export const SAMPLES_A_MS = 16;
+
+type Given = Opinion | null | undefined;
+type Answer = (opinion: Given) => void;
 
 /** The worker's side of the protocol, without the worker: one message after the other. */
 export class NeuralDesk {
@@ -24,7 +28,8 @@ export class NeuralDesk {
   #heardMs = 0;
   /** Utterances before this one are not worth a step of the network any more. */
   #wantedFrom = 0;
-  readonly #opinions = new Map<number, Opinion>();
+  /** Whoever waits for an opinion on this utterance. */
+  #asking: { readonly utterance: number; readonly answer: Answer } | null = null;
 
   constructor(decoder: NeuralDecoder, send: (message: FromEngine) => void) {
     this.#decoder = decoder;
@@ -35,7 +40,7 @@ export class NeuralDesk {
   /** Settles once the message is answered. */
   answer(message: AfterLoad): Promise<void> {
     if (message.kind === 'opinion') {
-      this.#opinionOn(message.utterance).give(message.words);
+      if (this.#asking?.utterance === message.utterance) this.#asking.answer(message.opinion);
       return Promise.resolve();
     }
     if (message.kind === 'reset') this.#wantedFrom = message.utterance;
@@ -50,6 +55,9 @@ export class NeuralDesk {
         this.#send({ kind: 'lessonAnswered', request, answer: await this.#lessons.answer(lesson) });
         return;
       }
+      // It finds wordings; another engine chooses among them.
+      case 'choose':
+        return;
       case 'setGrammar': {
         this.#setGrammar(message.request, message.jsgf);
         return;
@@ -123,24 +131,24 @@ export class NeuralDesk {
 
   async #finish(utterance: number, awaitsOpinion: boolean): Promise<void> {
     if (this.#open !== utterance) {
-      this.#opinions.delete(utterance);
       this.#send({ kind: 'heard', utterance, hearing: NOTHING, pace: null });
       return;
     }
     await this.#hearWaiting();
-    await this.#decoder.close();
-    const opinion = awaitsOpinion ? await this.#opinionOn(utterance).given : null;
-    this.#opinions.delete(utterance);
-    const hearing = await this.#decoder.finish(opinion ?? undefined);
+    const wordings = await this.#decoder.close();
+    const isAsked = awaitsOpinion && wordings.length > 0;
+    const opinion = isAsked ? await this.#opinionOn(utterance, wordings) : undefined;
+    const hearing = await this.#decoder.finish(opinion);
     const pace = this.#heardMs > 0 ? this.#spentMs / this.#heardMs : null;
     this.#abandon();
     this.#send({ kind: 'heard', utterance, hearing, pace });
   }
 
-  #opinionOn(utterance: number): Opinion {
-    const opinion = this.#opinions.get(utterance) ?? createOpinion();
-    this.#opinions.set(utterance, opinion);
-    return opinion;
+  #opinionOn(utterance: number, wordings: readonly string[]): Promise<Given> {
+    return new Promise((answer) => {
+      this.#asking = { utterance, answer };
+      this.#send({ kind: 'wordings', utterance, wordings });
+    });
   }
 
   /** Forgets what was left open. */
@@ -161,20 +169,6 @@ export class NeuralDesk {
       this.#send({ kind: 'decodeFailed', utterance, message });
     }
   }
-}
-
-/** What another engine heard: whichever comes first, its words or the wish for them. */
-interface Opinion {
-  readonly given: Promise<string | null>;
-  readonly give: (words: string | null) => void;
-}
-
-function createOpinion(): Opinion {
-  let give: (words: string | null) => void = () => undefined;
-  const given = new Promise<string | null>((resolve) => {
-    give = resolve;
-  });
-  return { given, give };
 }
 
 const lengthOf = (parts: readonly Float32Array[]): number =>

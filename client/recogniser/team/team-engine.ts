@@ -1,9 +1,14 @@
-import { opinionOf } from '../../../core/hearing/second-opinion.ts';
+import type { Opinion } from '../../../core/hearing/second-opinion.ts';
 import type { Engine, EngineOutcome, EngineState, Finished, LoadProgress } from '../engine.ts';
 import type { GiveLesson } from '../worker/lesson.ts';
-import type { WorkerEngine } from '../worker/worker-engine.ts';
+import type { Choose, WorkerEngine } from '../worker/worker-engine.ts';
 import type { EngineAlone, EngineUse, EngineWish } from './engine-use.ts';
 import { createKeptSound } from './kept-sound.ts';
+
+/** Hears by itself, and chooses among what another engine found. */
+export interface SecondEngine extends Engine {
+  readonly choose: Choose;
+}
 
 /** An engine that failed, and what hears instead. */
 export interface EngineChange {
@@ -16,7 +21,7 @@ export interface EngineChange {
 
 export interface TeamOptions {
   readonly neural: WorkerEngine;
-  readonly embedded: Engine;
+  readonly embedded: SecondEngine;
   readonly wish: () => EngineWish;
   /** What the device affords, once the neural engine is there and its pace known. */
   readonly afforded: (pace: number | null) => EngineUse;
@@ -40,8 +45,8 @@ const OPINION_PATIENCE_MS = 100;
 const PATIENCE_MS = 8000;
 
 /**
- * Two engines as one. The neural one decides and is loaded first; the embedded one gives a second opinion where the
- * device affords it, and takes over where the neural one fails, with all that was said of the sentence.
+ * Two engines as one. The neural one hears, decides and is loaded first. The embedded one chooses among the wordings that
+ * the neural one found, where the device affords it, and takes over where it fails, with all that was said of the sentence.
  */
 export function createTeamEngine(options: TeamOptions): TeamEngine {
   return new Team(options);
@@ -65,8 +70,6 @@ class Team implements TeamEngine {
   /** While a sentence is heard again, what is said next waits. */
   #hearingAgain = false;
   #grammar = '';
-  /** The grammar that the second engine was given before this utterance began. */
-  #secondGrammar: string | null = null;
   #onPartial: ((words: string) => void) | null = null;
 
   constructor(options: TeamOptions) {
@@ -97,7 +100,6 @@ class Team implements TeamEngine {
     this.#kept.forget();
     this.#grammar = jsgf;
     this.#warmed.add(jsgf);
-    this.#giveSecondGrammar();
     const outcome = await this.#lead().setGrammar(jsgf);
     // A grammar that cannot be heard leaves its engine as it was.
     if (outcome.kind === 'ready' || this.#lead().state() === 'ready') return outcome;
@@ -107,14 +109,12 @@ class Team implements TeamEngine {
   readonly warm = (jsgf: string): void => {
     this.#warmed.add(jsgf);
     this.#lead().warm(jsgf);
-    if (this.#hasSecond()) this.#options.embedded.warm(jsgf);
   };
 
   readonly accept = (samples: Float32Array): void => {
     this.#kept.keep(samples);
     if (this.#hearingAgain) return;
     this.#lead().accept(samples);
-    if (this.#secondHears()) this.#options.embedded.accept(samples);
   };
 
   readonly finish = async (): Promise<Finished> => {
@@ -122,20 +122,18 @@ class Team implements TeamEngine {
     this.#kept.forget();
     if (this.#use === null) return UNLOADED;
     if (this.#use === 'embedded') return this.#options.embedded.finish();
-    const second = this.#secondHears() ? this.#options.embedded.finish() : null;
+    const { neural } = this.#options;
     const finished = await this.#inTime(
-      second === null
-        ? this.#options.neural.finish()
-        : this.#options.neural.finishWith(this.#opinion(second)),
+      this.#hasSecond()
+        ? neural.finishWith((wordings) => this.#opinion(said, wordings))
+        : neural.finish(),
     );
-    this.#giveSecondGrammar();
-    return finished.kind === 'heard' ? finished : this.#hearAgain(said, second, finished);
+    return finished.kind === 'heard' ? finished : this.#hearAgain(said, finished);
   };
 
   readonly reset = (): void => {
     this.#kept.forget();
     this.#lead().reset();
-    if (this.#hasSecond()) this.#options.embedded.reset();
   };
 
   readonly listen = (onPartial: ((words: string) => void) | null): void => {
@@ -148,7 +146,6 @@ class Team implements TeamEngine {
     this.#options.embedded.dispose();
     this.#use = null;
     this.#wish = null;
-    this.#secondGrammar = null;
   };
 
   #lead(): Engine {
@@ -157,20 +154,6 @@ class Team implements TeamEngine {
 
   #hasSecond(): boolean {
     return this.#use === 'both' && this.#options.embedded.state() === 'ready';
-  }
-
-  /** An opinion on another grammar's words would be none. */
-  #secondHears(): boolean {
-    return this.#hasSecond() && this.#secondGrammar === this.#grammar;
-  }
-
-  /** Not waited for: compiling takes it a third of a second, and what is said meanwhile waits in its queue. */
-  #giveSecondGrammar(): void {
-    if (!this.#hasSecond() || this.#secondGrammar === this.#grammar) return;
-    this.#secondGrammar = this.#grammar;
-    void this.#options.embedded.setGrammar(this.#grammar).then(({ kind }) => {
-      if (kind === 'failed') this.#secondGrammar = null;
-    });
   }
 
   async #open(onProgress?: (progress: LoadProgress) => void): Promise<EngineOutcome> {
@@ -206,9 +189,7 @@ class Team implements TeamEngine {
     wish: EngineWish,
     onProgress?: (progress: LoadProgress) => void,
   ): Promise<EngineOutcome> {
-    const { embedded } = this.#options;
-    if (embedded.state() !== 'ready') this.#secondGrammar = null;
-    const outcome = await embedded.load(onProgress);
+    const outcome = await this.#options.embedded.load(onProgress);
     if (outcome.kind === 'failed') return outcome;
     this.#become('embedded');
     this.#wish = wish;
@@ -218,16 +199,10 @@ class Team implements TeamEngine {
 
   /** Begins once the first engine is there, so that it never delays it. */
   async #openSecond(): Promise<void> {
-    const { embedded } = this.#options;
-    const outcome = await embedded.load();
-    if (outcome.kind === 'failed') {
-      this.#secondFailed = true;
-      if (this.#use === 'both') this.#become('neural');
-    }
-    if (!this.#hasSecond()) return;
-    this.#secondGrammar = null;
-    for (const jsgf of this.#warmed) embedded.warm(jsgf);
-    if (this.#kept.all().length === 0) this.#giveSecondGrammar();
+    const outcome = await this.#options.embedded.load();
+    if (outcome.kind === 'ready') return;
+    this.#secondFailed = true;
+    if (this.#use === 'both') this.#become('neural');
   }
 
   #become(use: EngineUse): void {
@@ -246,16 +221,14 @@ class Team implements TeamEngine {
     const loaded = await this.#openEmbedded(this.#options.wish(), onProgress);
     if (loaded.kind === 'failed') return loaded;
     this.#options.onChange({ from, to: 'embedded', why, midSentence });
-    const isSet = this.#secondGrammar === this.#grammar || this.#grammar === '';
-    return isSet ? READY : this.#options.embedded.setGrammar(this.#grammar);
+    if (this.#grammar === '') return READY;
+    const set = await this.#options.embedded.setGrammar(this.#grammar);
+    for (const jsgf of this.#warmed) this.#options.embedded.warm(jsgf);
+    return set;
   }
 
-  /** Nothing that was said is lost: what the second engine heard counts, or it is heard from the beginning. */
-  async #hearAgain(
-    said: readonly Float32Array[],
-    second: Promise<Finished> | null,
-    failed: Finished,
-  ): Promise<Finished> {
+  /** Nothing that was said is lost: it is heard from the beginning. */
+  async #hearAgain(said: readonly Float32Array[], failed: Finished): Promise<Finished> {
     const why = failed.kind === 'failed' ? failed.message : '';
     this.#hearingAgain = true;
     const ready = await this.#fallBack(why, { midSentence: true });
@@ -263,8 +236,7 @@ class Team implements TeamEngine {
       this.#hearingAgain = false;
       return ready;
     }
-    const heard = await second;
-    const finished = heard?.kind === 'heard' ? heard : this.#repeat(said);
+    const finished = this.#repeat(said);
     this.#hearingAgain = false;
     for (const samples of this.#kept.all()) this.#options.embedded.accept(samples);
     return finished;
@@ -289,14 +261,17 @@ class Team implements TeamEngine {
     });
   }
 
-  /** What the second engine heard, or null where it takes too long or breaks. */
-  #opinion(second: Promise<Finished>): Promise<string | null> {
+  /** Which wording the second engine chose; undefined where it takes too long or breaks. */
+  #opinion(
+    said: readonly Float32Array[],
+    wordings: readonly string[],
+  ): Promise<Opinion | null | undefined> {
     return new Promise((resolve) => {
-      const callOff = this.#options.after(OPINION_PATIENCE_MS, () => resolve(null));
-      void second.then((finished) => {
+      const callOff = this.#options.after(OPINION_PATIENCE_MS, () => resolve(undefined));
+      void this.#options.embedded.choose(said, wordings).then((choosing) => {
         callOff();
-        resolve(finished.kind === 'heard' ? opinionOf(finished.hearing) : null);
-        if (finished.kind === 'failed') this.#loseSecond(finished.message);
+        resolve(choosing.kind === 'chosen' ? choosing.opinion : undefined);
+        if (choosing.kind === 'failed') this.#loseSecond(choosing.message);
       });
     });
   }

@@ -1,4 +1,5 @@
 import type { Hearing } from '../../../core/hearing/hearing.ts';
+import type { Opinion } from '../../../core/hearing/second-opinion.ts';
 import type { LessonAnswer } from './lesson.ts';
 import type { LessonMessage } from './lesson-line.ts';
 
@@ -11,9 +12,21 @@ export type AfterLoad =
   /** Compile it while there is time; nothing is answered. */
   | { readonly kind: 'warm'; readonly jsgf: string }
   | { readonly kind: 'accept'; readonly utterance: number; readonly samples: Float32Array }
-  /** `awaitsOpinion`: what another engine heard follows in a message of its own, and is waited for. */
+  /** `awaitsOpinion`: the wordings are told, and what another engine makes of them is waited for. */
   | { readonly kind: 'finish'; readonly utterance: number; readonly awaitsOpinion: boolean }
-  | { readonly kind: 'opinion'; readonly utterance: number; readonly words: string | null }
+  | {
+      readonly kind: 'opinion';
+      readonly utterance: number;
+      /** Null where it knew none of the wordings; absent where it did not answer in time. */
+      readonly opinion?: Opinion | null;
+    }
+  /** Which of these wordings the sound is likeliest to be; whatever is open stays so. */
+  | {
+      readonly kind: 'choose';
+      readonly request: number;
+      readonly samples: Float32Array;
+      readonly wordings: readonly string[];
+    }
   /** Nothing of the utterances before this one is wanted any more. */
   | { readonly kind: 'reset'; readonly utterance: number };
 
@@ -33,4 +46,6 @@ export type FromEngine =
       readonly hearing: Hearing;
       readonly pace: number | null;
     }
+  | { readonly kind: 'wordings'; readonly utterance: number; readonly wordings: readonly string[] }
+  | { readonly kind: 'chosen'; readonly request: number; readonly opinion: Opinion | null }
   | { readonly kind: 'decodeFailed'; readonly utterance: number; readonly message: string };

@@ -1,3 +1,4 @@
+import type { Opinion } from '../../../core/hearing/second-opinion.ts';
 import type { Engine, EngineOutcome, EngineState, Finished, LoadProgress } from '../engine.ts';
 import { createLessonLine } from './lesson-line.ts';
 import type { GiveLesson } from './lesson.ts';
@@ -17,13 +18,27 @@ export interface WorkerEngineOptions<Files> {
 }
 
 export interface WorkerEngine extends Engine {
-  /** As `finish`, and what another engine heard in the same sound is weighed; null where it heard too late. */
-  readonly finishWith: (opinion: Promise<string | null>) => Promise<Finished>;
+  /** As `finish`, and what another engine makes of the wordings is weighed, where this one gives several. */
+  readonly finishWith: (opine: Opine) => Promise<Finished>;
+  /** Which of these wordings the sound is likeliest to be, where this engine can choose. */
+  readonly choose: Choose;
   /** Time to hear by time heard, of the last utterance or when it loaded; null before, and where nobody measures it. */
   readonly pace: () => number | null;
   /** For an engine that learns a voice; one that hears by a voice goes on so when it had to be loaded anew. */
   readonly giveLesson: GiveLesson;
 }
+
+/** Null where none of the wordings was known, undefined where the answer came too late. */
+export type Opine = (wordings: readonly string[]) => Promise<Opinion | null | undefined>;
+
+export type Choose = (
+  sound: readonly Float32Array[],
+  wordings: readonly string[],
+) => Promise<Choosing>;
+
+export type Choosing =
+  | { readonly kind: 'chosen'; readonly opinion: Opinion | null }
+  | { readonly kind: 'failed'; readonly message: string };
 
 const CRASHED = 'The speech engine stopped: press to start it again.';
 
@@ -50,6 +65,8 @@ class EngineInWorker<Files> implements WorkerEngine {
     return this.#worker !== null;
   });
   readonly #finishWaiting = new Map<number, (finished: Finished) => void>();
+  readonly #opinionWanted = new Map<number, Opine>();
+  readonly #choiceWaiting = new Map<number, (choosing: Choosing) => void>();
 
   constructor(options: WorkerEngineOptions<Files>) {
     this.#options = options;
@@ -89,8 +106,16 @@ class EngineInWorker<Files> implements WorkerEngine {
 
   readonly finish = (): Promise<Finished> => this.#finish(null);
 
-  readonly finishWith = (opinion: Promise<string | null>): Promise<Finished> =>
-    this.#finish(opinion);
+  readonly finishWith = (opine: Opine): Promise<Finished> => this.#finish(opine);
+
+  readonly choose: Choose = (sound, wordings) => {
+    if (this.#worker === null) return Promise.resolve({ kind: 'failed', message: CRASHED });
+    this.#request += 1;
+    const request = this.#request;
+    const samples = joined(sound);
+    this.#worker.post({ kind: 'choose', request, samples, wordings }, [samples.buffer]);
+    return new Promise((resolve) => this.#choiceWaiting.set(request, resolve));
+  };
 
   readonly reset = (): void => {
     this.#utterance += 1;
@@ -117,13 +142,13 @@ class EngineInWorker<Files> implements WorkerEngine {
     });
   }
 
-  #finish(opinion: Promise<string | null> | null): Promise<Finished> {
+  #finish(opine: Opine | null): Promise<Finished> {
     const worker = this.#worker;
     if (worker === null) return Promise.resolve({ kind: 'failed', message: CRASHED });
     const utterance = this.#utterance;
     this.#utterance += 1;
-    worker.post({ kind: 'finish', utterance, awaitsOpinion: opinion !== null });
-    void opinion?.then((words) => worker.post({ kind: 'opinion', utterance, words }));
+    if (opine !== null) this.#opinionWanted.set(utterance, opine);
+    worker.post({ kind: 'finish', utterance, awaitsOpinion: opine !== null });
     return new Promise((resolve) => this.#finishWaiting.set(utterance, resolve));
   }
 
@@ -164,11 +189,30 @@ class EngineInWorker<Files> implements WorkerEngine {
         this.#answerFinish(message.utterance, { kind: 'heard', hearing: message.hearing });
         return;
       }
+      case 'wordings': {
+        void this.#giveOpinion(message.utterance, message.wordings);
+        return;
+      }
+      case 'chosen': {
+        this.#answerChoice(message.request, { kind: 'chosen', opinion: message.opinion });
+        return;
+      }
       // An aborted WASM module answers nothing more: the next load() makes a new one.
       case 'decodeFailed':
         this.#drop(message.message);
         return;
     }
+  }
+
+  async #giveOpinion(utterance: number, wordings: readonly string[]): Promise<void> {
+    const worker = this.#worker;
+    const opinion = await this.#opinionWanted.get(utterance)?.(wordings);
+    worker?.post({ kind: 'opinion', utterance, ...(opinion === undefined ? {} : { opinion }) });
+  }
+
+  #answerChoice(request: number, choosing: Choosing): void {
+    this.#choiceWaiting.get(request)?.(choosing);
+    this.#choiceWaiting.delete(request);
   }
 
   #answerGrammar(request: number, outcome: EngineOutcome): void {
@@ -179,6 +223,7 @@ class EngineInWorker<Files> implements WorkerEngine {
   #answerFinish(utterance: number, finished: Finished): void {
     this.#finishWaiting.get(utterance)?.(finished);
     this.#finishWaiting.delete(utterance);
+    this.#opinionWanted.delete(utterance);
   }
 
   /** Everyone who waits is told; the next load() begins anew. */
@@ -193,8 +238,21 @@ class EngineInWorker<Files> implements WorkerEngine {
     for (const request of [...this.#grammarWaiting.keys()]) {
       this.#answerGrammar(request, { kind: 'failed', message });
     }
+    for (const request of [...this.#choiceWaiting.keys()]) {
+      this.#answerChoice(request, { kind: 'failed', message });
+    }
     for (const utterance of [...this.#finishWaiting.keys()]) {
       this.#answerFinish(utterance, { kind: 'failed', message });
     }
   }
+}
+
+function joined(parts: readonly Float32Array[]): Float32Array<ArrayBuffer> {
+  const whole = new Float32Array(parts.reduce((sum, part) => sum + part.length, 0));
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
 }

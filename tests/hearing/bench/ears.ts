@@ -6,7 +6,8 @@ import { PRONUNCIATIONS } from '../../../core/language/vocabulary/pronunciations
 import { createNeuralHearing } from '../../../server/hearing/neural-hearing.ts';
 import { openNeuralModel } from '../../../server/hearing/neural-model.ts';
 import { createNodeHearing } from '../../../server/hearing/node-hearing.ts';
-import { opinionOf } from '../../../core/hearing/second-opinion.ts';
+import type { Opinion } from '../../../core/hearing/second-opinion.ts';
+import { NOTHING } from '../../../core/hearing/to-hearing.ts';
 import type { EngineChoice } from '../../../server/hearing/open-hearer.ts';
 import { measureRecording } from '../../../core/hearing/noise-meter.ts';
 import { RATE_HZ } from '../signals.ts';
@@ -21,8 +22,14 @@ export interface Ears {
   readonly pronunciations: Pronunciations;
 }
 
+export interface EarsOptions {
+  readonly modelFolder: string | undefined;
+  /** The embedded engine's own hearing takes twice the time of all the rest: only where it is to be reported. */
+  readonly engines: readonly EngineChoice[];
+}
+
 /** Rejects when the neural engine's model cannot be read. */
-export async function openEars(modelFolder: string | undefined): Promise<Ears> {
+export async function openEars({ modelFolder, engines }: EarsOptions): Promise<Ears> {
   const options = { grammar: recogniserGrammar('anything'), pronunciations: PRONUNCIATIONS };
   const outcome = await openNeuralModel(modelFolder);
   if (outcome.kind === 'unavailable') throw new Error(outcome.message);
@@ -31,12 +38,25 @@ export async function openEars(modelFolder: string | undefined): Promise<Ears> {
   return {
     hear: async ({ sound, ...said }) => {
       const samples = sound();
-      const [heard, embeddedSeconds] = await timed(() => Promise.resolve(embedded.hear(samples)));
-      const [ranking, neuralSeconds] = await timed(() => neural.rank(samples, opinionOf(heard)));
+      const [heard, embeddedSeconds] = await timed(() =>
+        Promise.resolve(engines.includes('embedded') ? embedded.hear(samples) : null),
+      );
+      let opinionSeconds = 0;
+      const opine = (sound: Float32Array, wordings: readonly string[]): Opinion | null => {
+        const before = cpuSeconds();
+        const opinion = embedded.choose(sound, wordings);
+        opinionSeconds = cpuSeconds() - before;
+        return opinion;
+      };
+      const [ranking, bothSeconds] = await timed(() => neural.rank(samples, opine));
       return {
         ...said,
         seconds: samples.length / RATE_HZ,
-        cpuSeconds: { neural: neuralSeconds, embedded: embeddedSeconds },
+        cpuSeconds: {
+          neural: bothSeconds - opinionSeconds,
+          opinion: opinionSeconds,
+          embedded: embeddedSeconds,
+        },
         snrDb: measureRecording(samples).snrDb,
         ranking,
         embedded: heard,
@@ -50,7 +70,7 @@ export async function openEars(modelFolder: string | undefined): Promise<Ears> {
 type Judge = (row: Row, neural: (ranking: Ranking) => Hearing) => Hearing;
 
 const JUDGES: Readonly<Record<EngineChoice, Judge>> = {
-  embedded: ({ embedded }) => embedded,
+  embedded: ({ embedded }) => embedded ?? NOTHING,
   neural: ({ ranking }, neural) => neural({ ...ranking, asked: false, opinion: null }),
   both: ({ ranking }, neural) => neural(ranking),
 };
@@ -58,8 +78,12 @@ const JUDGES: Readonly<Record<EngineChoice, Judge>> = {
 async function timed<Result>(
   work: () => Promise<Result>,
 ): Promise<readonly [Result, seconds: number]> {
-  const before = process.cpuUsage();
+  const before = cpuSeconds();
   const result = await work();
-  const { user, system } = process.cpuUsage(before);
-  return [result, (user + system) / 1e6];
+  return [result, cpuSeconds() - before];
+}
+
+function cpuSeconds(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1e6;
 }

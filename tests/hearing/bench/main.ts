@@ -5,7 +5,7 @@
 import { parseArgs } from 'node:util';
 
 import { ENGINE_CHOICES } from '../../../server/hearing/open-hearer.ts';
-import { calibrate, reliability } from './calibrate.ts';
+import { calibrate, isFitted, reliability } from './calibrate.ts';
 import { type Ears, openEars } from './ears.ts';
 import { jobs } from './jobs.ts';
 import { isEngine, report } from './report.ts';
@@ -18,7 +18,7 @@ const USAGE = `npm run bench:hearing -- [options] [ROWS …]
   --sentences N    a condition (6 unless given: a first look in minutes, wide intervals)
   --minutes N      of noise, and as many of talk (0.3 unless given)
   --full           1,000 sentences a condition, and half an hour of noise and of talk
-  --engine NAME    report only this one: ${ENGINE_CHOICES.join(', ')}
+  --engine NAME    only this one: ${ENGINE_CHOICES.join(', ')} ("both" takes a third of the time of all three)
   --condition TEXT only those whose name holds it: "10 dB", "8 kHz", "clean, 16|5 dB, 16"; "0 dB|-5 dB" are heard
                    only so
   --held-out       only voices that the neural engine's training never heard
@@ -26,9 +26,9 @@ const USAGE = `npm run bench:hearing -- [options] [ROWS …]
   --seed N         other sentences (2 unless given)
   --shard I/N      only every N-th sentence from the I-th on (0/1 unless given): one process each of many cores
   --rows FILE      adds what was heard (gzipped JSON lines) to this file, to be reported or judged anew
-  --calibrate      the figures of core/hearing/judgement.ts from the sentences of even number in ROWS, and how they do
-                   on the odd ones
-  --half           report only sentences of odd numbers: thresholds were chosen on the even ones`;
+  --calibrate      the figures of core/hearing/judgement.ts from one half of the sentences in ROWS, and how they do on
+                   the other
+  --half           report only that other half: thresholds were chosen on the first`;
 
 /** Rows, before they are written. */
 const KEPT_AT_ONCE = 10;
@@ -51,27 +51,26 @@ const { values, positionals } = parseArgs({
     help: { type: 'boolean', default: false },
   },
 });
-if (values.help) console.log(USAGE);
-else await bench();
-
 async function bench(): Promise<void> {
-  const ears = await openEars(values.model);
+  const engines = values.engine === undefined ? ENGINE_CHOICES : [values.engine].filter(isEngine);
+  const ears = await openEars({ modelFolder: values.model, engines });
   const rows = positionals.length > 0 ? readRows(positionals) : await hearAll(ears);
   if (positionals.length > 0) keep(rows);
   if (values.calibrate) {
     showCalibration(rows, ears);
     return;
   }
-  const engines = values.engine === undefined ? ENGINE_CHOICES : [values.engine].filter(isEngine);
-  console.log(report(rows, ears, { engines, half: values.half }).join('\n'));
+  const told = engines.filter((engine) => engine !== 'embedded' || rows.every(hasEmbedded));
+  console.log(report(rows, ears, { engines: told, half: values.half }).join('\n'));
 }
 
+const hasEmbedded = ({ embedded }: Row): boolean => embedded !== null;
+
 function showCalibration(rows: readonly Row[], { pronunciations }: Ears): void {
-  const isEven = ({ number }: Row): boolean => number % 2 === 0;
-  const figures = calibrate(rows.filter(isEven), pronunciations);
-  console.log(figures);
-  const others = rows.filter((row) => !isEven(row));
-  console.table(reliability(others, pronunciations, figures));
+  const { judgement, loss } = calibrate(rows.filter(isFitted), pronunciations);
+  console.log(judgement, loss);
+  const others = rows.filter((row) => !isFitted(row));
+  console.table(reliability(others, pronunciations, judgement));
 }
 
 async function hearAll(ears: Ears): Promise<readonly Row[]> {
@@ -102,3 +101,6 @@ function settings() {
     shard: { at, of },
   };
 }
+
+if (values.help) console.log(USAGE);
+else await bench();

@@ -1,4 +1,5 @@
 import { ENGINE_CHOICES, type EngineChoice } from '../../../server/hearing/open-hearer.ts';
+import { isFitted } from './calibrate.ts';
 import type { Ears } from './ears.ts';
 import type { Row } from './rows.ts';
 import { isTaken, type Verdict, verdictOn } from './verdict.ts';
@@ -6,7 +7,7 @@ import { wilson } from './wilson.ts';
 
 export interface ReportOptions {
   readonly engines: readonly EngineChoice[];
-  /** Only sentences of odd numbers: those that thresholds were not chosen on. */
+  /** Only the half of the sentences that thresholds were not chosen on. */
   readonly half: boolean;
 }
 
@@ -16,7 +17,7 @@ export function report(
   ears: Ears,
   { engines, half }: ReportOptions,
 ): readonly string[] {
-  const counted = rows.filter(({ number }) => !half || number % 2 === 1);
+  const counted = rows.filter((each) => !half || !isFitted(each));
   const ours = counted.filter(({ kind }) => kind === 'ours');
   return [
     'shares in %, with 95 % intervals by Wilson; right: understood as said, asked about or not',
@@ -78,8 +79,8 @@ function countVerdicts(rows: readonly Row[], { engine, ears }: Judging): Record<
 /** Processor time by sound time. */
 function timeShare(rows: readonly Row[], engine: EngineChoice): string {
   const spent = rows.reduce((sum, { cpuSeconds }) => {
-    const { neural, embedded } = cpuSeconds;
-    return sum + { neural, embedded, both: neural + embedded }[engine];
+    const { neural, opinion, embedded } = cpuSeconds;
+    return sum + { neural, embedded, both: neural + opinion }[engine];
   }, 0);
   return (spent / rows.reduce((sum, { seconds }) => sum + seconds, 0)).toFixed(2);
 }

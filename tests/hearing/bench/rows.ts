@@ -17,12 +17,17 @@ export interface Row {
   readonly heldOut: boolean;
   readonly condition: string;
   readonly seconds: number;
-  readonly cpuSeconds: { readonly neural: number; readonly embedded: number };
+  readonly cpuSeconds: {
+    readonly neural: number;
+    readonly opinion: number;
+    readonly embedded: number;
+  };
   /** The voice above the room, as the product itself measures it. */
   readonly snrDb: number | null;
-  /** The neural engine's wordings, the embedded one's scored by it among them. */
+  /** The neural engine's wordings, and which of them the embedded one chose. */
   readonly ranking: Ranking;
-  readonly embedded: Hearing;
+  /** What that one hears by itself; null where it was not asked. */
+  readonly embedded: Hearing | null;
 }
 
 /** Scores are kept to a thousandth: six decimals more would be most of the file. */

@@ -9,7 +9,7 @@ import { heard } from '../harness.ts';
 function createDesk() {
   const calls: string[] = [];
   const sent: FromEngine[] = [];
-  const state = { breaks: false, heardPortions: 0 };
+  const state = { breaks: false, heardPortions: 0, wordings: ['head forty'] };
   const decoder: NeuralDecoder = {
     setGrammar: (jsgf): GrammarSet => {
       calls.push(`set ${jsgf}`);
@@ -28,10 +28,10 @@ function createDesk() {
     standing: () => 'incomplete',
     close: () => {
       calls.push('close');
-      return Promise.resolve();
+      return Promise.resolve(state.wordings);
     },
     finish: (opinion) => {
-      calls.push(`finish ${opinion ?? 'alone'}`);
+      calls.push(`finish ${opinion === undefined ? 'alone' : (opinion?.words ?? 'none')}`);
       return Promise.resolve(heard('head forty'));
     },
     rank: () => Promise.reject(new Error('not asked for')),
@@ -70,16 +70,19 @@ describe('the neural engine’s desk', () => {
     ]);
   });
 
-  it.each(['before', 'after'])('waits for an opinion that comes %s it is asked', async (when) => {
-    const { desk, calls, accept, finish } = createDesk();
+  const opinion = { words: 'head fourteen', fit: -1 };
+
+  it('tells its wordings and waits for an opinion on them', async () => {
+    const { desk, calls, sent, accept, finish } = createDesk();
     await desk.answer({ kind: 'setGrammar', request: 1, jsgf: 'g' });
     await accept(1, PORTION_SAMPLES);
-    const opine = () => desk.answer({ kind: 'opinion', utterance: 1, words: 'head fourteen' });
-    if (when === 'before') await opine();
     const finished = finish(1, true);
     const next = accept(2, PORTION_SAMPLES);
-    await Promise.resolve();
-    if (when === 'after') await opine();
+    await expect.poll(() => sent.at(-1)?.kind).toBe('wordings');
+    expect(sent.at(-1)).toEqual({ kind: 'wordings', utterance: 1, wordings: ['head forty'] });
+    await desk.answer({ kind: 'opinion', utterance: 7, opinion: null });
+    expect(calls.at(-1)).toBe('close');
+    await desk.answer({ kind: 'opinion', utterance: 1, opinion });
     await finished;
     await next;
     expect(calls.slice(-4)).toEqual([
@@ -87,13 +90,27 @@ describe('the neural engine’s desk', () => {
     ]);
   });
 
-  it('decides alone where there is no opinion', async () => {
-    const { desk, calls, accept, finish } = createDesk();
+  it.each([
+    ['none', { opinion: null }],
+    ['alone', {}],
+  ])('decides with an opinion of %s', async (told, answer) => {
+    const { desk, calls, sent, accept, finish } = createDesk();
     await desk.answer({ kind: 'setGrammar', request: 1, jsgf: 'g' });
     await accept(1, PORTION_SAMPLES);
-    void desk.answer({ kind: 'opinion', utterance: 1, words: null });
+    const finished = finish(1, true);
+    await expect.poll(() => sent.at(-1)?.kind).toBe('wordings');
+    await desk.answer({ kind: 'opinion', utterance: 1, ...answer });
+    await finished;
+    expect(calls.at(-1)).toBe(`finish ${told}`);
+  });
+
+  it('asks nobody where it found no wording', async () => {
+    const { desk, calls, sent, state, accept, finish } = createDesk();
+    await desk.answer({ kind: 'setGrammar', request: 1, jsgf: 'g' });
+    state.wordings = [];
+    await accept(1, PORTION_SAMPLES);
     await finish(1, true);
-    expect(calls.at(-1)).toBe('finish alone');
+    expect([calls.at(-1), sent.at(-1)?.kind]).toEqual(['finish alone', 'heard']);
   });
 
   it('spends no step on what waits of an utterance that was reset', async () => {
