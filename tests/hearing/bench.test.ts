@@ -12,7 +12,7 @@ import { isTaken, verdictOn } from './bench/verdict.ts';
 import { wilson } from './bench/wilson.ts';
 
 const heard = (...words: readonly string[]) => ({
-  alternatives: words.map((each) => ({ words: each, confidence: 0.9, wordConfidences: [] })),
+  alternatives: words.map((each) => ({ words: each, confidence: 0.98, wordConfidences: [] })),
 });
 
 describe('the hearing benchmark', () => {
