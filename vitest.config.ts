@@ -24,6 +24,8 @@ export default defineConfig({
           fileParallelism: false,
           testTimeout: 180_000,
           hookTimeout: 120_000,
+          // A second, as it is by itself, was not enough where the machine had other work.
+          expect: { poll: { timeout: 30_000 } },
         },
       },
     ],

@@ -112,20 +112,20 @@ describe('a short visit, spoken to the page', () => {
   });
 });
 
-/** One smoke test of the way a real microphone takes: Chromium's own device, fed from a file once. */
+/** One smoke test of the way a real microphone takes: Chromium's own device, fed from a file over and over. */
 describe('through the browser’s own microphone', () => {
   it('hears a reading', async () => {
     const folder = await createScratchFolder();
     const server = await startPageServer({ data: `${folder.path}/data` });
     const file = `${folder.path}/said.wav`;
-    // Long silence first: the file runs from the moment the device opens, while the recogniser still loads.
+    // The file runs from the moment the device opens, while the recogniser still loads: what it misses comes again.
     await writeFile(file, withSilence(speakWav('head one ninety two'), 6));
     const browser = await openBrowser({
       profile: `${folder.path}/profile`,
       args: [
         '--use-fake-ui-for-media-stream',
         '--use-fake-device-for-media-stream',
-        `--use-file-for-fake-audio-capture=${file}%noloop`,
+        `--use-file-for-fake-audio-capture=${file}`,
       ],
     });
     await openVisitPage(browser.page, server.address);
