@@ -14,13 +14,22 @@ export function spokenOf(state: VisitState, lastAnswer: Known | null): readonly 
   return read.length > 0 ? [...read, ...last] : [...last, ...before];
 }
 
-/** In the order said: of "head one ninety two, suction fourteen, box forty four" head was put first. */
+/** The readings of one sentence are stamped together; between two sentences the product has answered. */
+const ONE_BREATH_MS = 1_000;
+
+/** The last sentence first, each in the order said: of "head one ninety two, suction fourteen" head was put first. */
 function readSinceLastQuestion({ history }: VisitState): readonly QuantityId[] {
   const earlier = history.at(-1)?.type === 'questionAsked' ? history.slice(0, -1) : history;
   const asked = earlier.findLastIndex(({ type }) => type === 'questionAsked');
-  return earlier
-    .slice(asked + 1)
-    .flatMap((event) => (event.type === 'readingTaken' ? [event.reading.quantity] : []));
+  const breaths: { readonly at: number; readonly read: QuantityId[] }[] = [];
+  for (const event of earlier.slice(asked + 1)) {
+    if (event.type !== 'readingTaken') continue;
+    const last = breaths.at(-1);
+    const { quantity } = event.reading;
+    if (last && event.at - last.at < ONE_BREATH_MS) last.read.push(quantity);
+    else breaths.push({ at: event.at, read: [quantity] });
+  }
+  return breaths.toReversed().flatMap(({ read }) => read);
 }
 
 /** After a margin it is the pressure that is spoken of, not its cut-out; a part judged is no quantity. */

@@ -151,7 +151,7 @@ const equipmentAtSite: Means = (tags, frame) => {
 };
 
 const NO_NAME =
-  /\d|^(?:the|a|an|my|this|that|your|our|his|her|their|its|about|around|least|home|work|lunch|it|what|where|full|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|minus|negative|point|half|condenser|compressor|evaporator|line|load|common|start|run|set|box|head|suction|walk)\b|\b(?:is|are|was|and|psi|degrees|hundred|now)\b/i;
+  /\d|^(?:be|do|go|get|take|have|run|check|find|see|wait|keep|make|call|the|a|an|my|this|that|your|our|his|her|their|its|about|around|least|home|work|lunch|it|what|where|full|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|minus|negative|point|half|condenser|compressor|evaporator|line|load|common|start|run|set|box|head|suction|walk)\b|\b(?:is|are|was|and|psi|degrees|hundred|now)\b/i;
 
 const IT_IS =
   '(it is|this is|that is|we have|it is got|i am on|i have|i have got|working on|i am working on|i am looking at|looking at|this one is|unit is|the unit is|the box is|we are on|i am at)';
@@ -351,7 +351,7 @@ export const FACT_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(i am|we are|i am here|we are here|here|i am on site|on site|just got here|i am back|back|return visit|return call|callback|follow up|[i am] back out|call) at <clause>',
+    '((i am|we are|i am here|we are here|here|i am on site|on site|just got here|i have arrived|arrived|just pulled up|pulling up|i am back|back|return visit|return call|callback|follow up|[i am] back out|call) at|[i] just (got|made it) [over] to) <clause>',
     siteByName,
     {
       examples: ['i am at harbor street deli'],

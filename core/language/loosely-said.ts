@@ -81,6 +81,14 @@ const I_GET =
 
 const OF_ANYTHING: readonly SpokenUnit[] = ['degrees', 'pounds', 'psi', 'bar', 'degF', 'degC'];
 
+/** "Set point thirty six, it's at forty seven": what is set is not at anything, what it is set for is. */
+const HELD: Partial<Record<QuantityId, QuantityId>> = {
+  setpointTemp: 'boxTemp',
+  highCutoutPressure: 'headPressure',
+  lowCutoutPressure: 'suctionPressure',
+  lowCutinPressure: 'suctionPressure',
+};
+
 /** "Now it is at two twelve": of what was read before in the same sentence; alone it is asked about. */
 const nowAt: Means = (tags, frame) => {
   const amount = amountIn(tags);
@@ -88,7 +96,8 @@ const nowAt: Means = (tags, frame) => {
   if (amount.unit !== null && !OF_ANYTHING.includes(amount.unit)) return null;
   const numbers = [amount.value, amount.low, amount.high].filter((value) => value !== null);
   const means = (quantity: QuantityId): Meaning | null => {
-    const found = isElectrical(quantity) ? null : reading(quantity, amount, frame);
+    const at = HELD[quantity] ?? quantity;
+    const found = isElectrical(at) ? null : reading(at, amount, frame);
     return found === null ? null : { readings: [found] };
   };
   return { ofThat: { means, otherwise: { unclaimed: numbers.map(String) } } };
@@ -142,7 +151,7 @@ export const LOOSE_RULES: readonly Rule[] = [
     { examples: ['superheat was twenty two now it is twelve'] },
   ),
   rule(
-    `[(and|but|so|then)] (it is (at|sitting at|up at|down at)|now (it is|we are|i am|she is|at|is)|it is now|it (came [(up|down|back)] to|dropped to|went [(up|down|back)] to|climbed to|is (down|up|back) to|is back (up|down) to|pulled down to)|(i am|we are) (down to|up to|now at)) [(down|up|back)] [(to|at)] <amount> [now]`,
+    `[(and|but|so|then)] (it is (at|sitting [at]|up at|down at|running at|holding at)|now (it is|we are|i am|she is|at|is)|it is now|it (came [(up|down|back)] to|dropped to|went [(up|down|back)] to|climbed to|is (down|up|back) to|is back (up|down) to|pulled down to)|(i am|we are) (down to|up to|now at)) [(down|up|back)] [(to|at)] <amount> [now]`,
     nowAt,
     { examples: ['and now it is at two twelve'] },
   ),

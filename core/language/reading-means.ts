@@ -16,11 +16,18 @@ function oneReading(quantity: QuantityId | null, frame: Frame, tags: Tags): Read
   return quantity === null ? null : reading(quantity, amountIn(tags), frame);
 }
 
+/** "Box is set at thirty six" is no reading of the box. */
+function meantQuantity(tags: Tags, frame: Frame): QuantityId | null {
+  const named = quantityId(tags['quantity']);
+  const isSet = named === 'boxTemp' && /\bset (?:at|to|for)\b/i.test(frame.wordsOf(frame.span));
+  return isSet ? 'setpointTemp' : named;
+}
+
 /** Of the quantity that was named. */
 export const asReading =
   (extras: Extras = {}): Means =>
   (tags, frame) => {
-    const found = oneReading(quantityId(tags['quantity']), frame, tags);
+    const found = oneReading(meantQuantity(tags, frame), frame, tags);
     return found === null ? null : { readings: [{ ...found, ...extras }] };
   };
 

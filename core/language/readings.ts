@@ -260,6 +260,11 @@ export const READING_RULES: readonly Rule[] = [
     setIt,
     { examples: ['set it back to thirty seven'] },
   ),
+  rule(
+    '[the] (fridge|unit|stat|thermostat|control|controller) [(is|was)] set (at|to|for|on|down to|up to) <amount>',
+    fixed('setpointTemp'),
+    { examples: ['thermostat is set at thirty six'] },
+  ),
   rule('[(it is|they have it|thermostat is|control is)] set (at|to|for) <amount>', setAt, {
     examples: ['it is set for thirty five'],
   }),

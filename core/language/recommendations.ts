@@ -105,10 +105,11 @@ const ofIt =
   (kind?: WorkKindId): Means =>
   (tags, frame) => {
     const named = kind ?? workId(tags['work']);
-    if (named === null) return null;
+    const extras = extrasIn(tags, frame);
+    if (named === null || extras === null) return null;
     const words = frame.wordsOf(frame.span);
     const means = (part: PartId): Meaning => ({
-      recommendations: [{ do: named, part: settledFan(part, frame.context), words }],
+      recommendations: [{ do: named, part: settledFan(part, frame.context), ...extras, words }],
     });
     return { ofIt: { means, inSentence: false } };
   };
@@ -216,12 +217,12 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
       examples: ['needs a leak check'],
     },
   ),
-  rule(`${SHOULD} <todo> (it|them)`, ofIt(), { examples: ['they should replace it'] }),
-  rule('[i] (recommend|suggest|advise|would recommend) <working> (it|them)', ofIt()),
-  rule('(it|they|that) (should|needs to|need to|has to|ought to|must) be <done>', ofIt(), {
+  rule(`${SHOULD} <todo> (it|them) ${TAIL}`, ofIt(), { examples: ['they should replace it'] }),
+  rule(`[i] (recommend|suggest|advise|would recommend) <working> (it|them) ${TAIL}`, ofIt()),
+  rule(`(it|they|that) (should|needs to|need to|has to|ought to|must) be <done> ${TAIL}`, ofIt(), {
     examples: ['it should be replaced'],
   }),
-  rule('(it|that) (needs|wants|is due for) <working>', ofIt(), {
+  rule(`(it|that) (needs|wants|is due for) <working> ${TAIL}`, ofIt(), {
     examples: ['it needs replacing'],
   }),
   rule(

@@ -6,10 +6,8 @@ import { sentence } from './wording.ts';
 export function workLines(state: VisitState): readonly string[] {
   const { work, recommendations, readings } = state;
   if (work.length > 0) {
-    return [
-      ...work.map(({ work: { did, part } }) => sentence(workDone(did, part))),
-      ...timeLines(state),
-    ];
+    const done = work.map(({ work: { did, part } }) => sentence(workDone(did, part)));
+    return [...new Set(done), ...timeLines(state)];
   }
   const isEmpty = recommendations.length === 0 && readings.length === 0;
   return isEmpty ? [] : ['No work was recorded.'];

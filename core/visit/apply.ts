@@ -191,10 +191,13 @@ const recommendationMade: Step<'recommendationMade'> = (state, event) => ({
   ],
 });
 
+/** Gauges come off at the end of every call: "it" is still what was worked on. */
+const isToolOrNothing = (part: PartId | null): boolean => part === null || part === 'gauges';
+
 /** Work after the after was marked opens the question again: those readings no longer describe the unit. */
 const workDone: Step<'workDone'> = (state, event) => {
   const entry = kept(event, { work: event.work });
-  const lastPart = event.work.part ?? state.lastPart;
+  const lastPart = isToolOrNothing(event.work.part) ? state.lastPart : event.work.part;
   if (isPreparation(event.work)) {
     return { ...state, preparations: [...state.preparations, entry], lastPart };
   }

@@ -219,6 +219,10 @@ describe('how far off', () => {
     expect(after(readings(read('suctionPressure', 15, 'psi')))).toMatchObject({
       about: 'suctionPressure',
     });
+    const food = readings(read('productTemp', 46, 'degF'));
+    expect(after(food, readings(read('suctionPressure', 15, 'psi')))).toMatchObject({
+      about: 'suctionPressure',
+    });
     expect(answer(that, visitOf([]), NOTHING_BEFORE)).toMatchObject({ reason: 'whichQuantity' });
   });
 });

@@ -5,6 +5,7 @@ import { applyEvents } from '../../core/visit/apply.ts';
 import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
 import type { VisitSettings } from '../../core/visit/events.ts';
 import { fromUtterance } from '../../core/visit/from-utterance.ts';
+import type { Stamp } from '../../core/turn/turn.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import { createStamp } from '../support/stamp.ts';
 import { utteranceOf } from '../support/utterances.ts';
@@ -16,7 +17,17 @@ export function visitOf(
 ): VisitState {
   const stamp = createStamp();
   const opened = applyEvents([stamp({ type: 'visitOpened', v: 1, settings })], EMPTY_VISIT);
-  return said.reduce((state, each) => fromUtterance(each, state, stamp).state, opened);
+  return said.reduce((state, each) => fromUtterance(each, state, inOneBreath(stamp)).state, opened);
+}
+
+/** All that one sentence makes has one time. */
+function inOneBreath(stamp: Stamp): Stamp {
+  let first: number | null = null;
+  return (body) => {
+    const event = stamp(body);
+    first ??= event.at;
+    return { ...event, at: first };
+  };
 }
 
 export function read(quantity: QuantityId, value: number, unit: UnitId): Reading {

@@ -283,6 +283,11 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
       examples: ['is it normal', 'how does that look'],
     },
   ),
+  rule(
+    '(what (should|ought|would) (it|that|they|those|these|this) [(both|all)] [to] be [(at|around|running|reading)]|what (is|are) (it|that|they|those|these|this) supposed to be [at]|where should (it|that|they|those) be)',
+    () => ask({ ask: 'target', about: null }),
+    { examples: ['what should they be', 'what is it supposed to be'] },
+  ),
   heardRule(`how far off is ${MY} <asked>`, about('compare'), {
     examples: ['how far off is my condensing'],
   }),
