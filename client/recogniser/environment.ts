@@ -1,5 +1,5 @@
 import type { RoomNoise } from '../../core/hearing/earshot.ts';
-import type { EndpointerSettings } from '../../core/hearing/endpointer.ts';
+import type { EndpointerSettings } from '../../core/hearing/endpointing-policy.ts';
 import type { Capture } from './capture.ts';
 import type { Engine, LoadProgress } from './engine.ts';
 import type { HostPage } from './host-page.ts';

@@ -1,12 +1,15 @@
 import type { Hearing } from '../../core/hearing/hearing.ts';
-import type { Engine, EngineOutcome, EngineState, Finished } from './engine.ts';
+import type { Standing } from '../../core/hearing/standing.ts';
+import type { Engine, EngineOutcome, EngineState, Finished, OnPartial, OnVoice } from './engine.ts';
 
 /** An engine whose words are written beforehand: for tests of everything around an engine. */
 export interface ScriptedEngine extends Engine {
   /** What was done to it, in order. */
   readonly calls: readonly string[];
-  /** Says words of an utterance that still grows. */
-  readonly guess: (words: string) => void;
+  /** Says words of an utterance that still grows, and what may follow them. */
+  readonly guess: (words: string, standing?: Standing) => void;
+  /** Says what a detector makes of the sound so far; where it never does, there is none. */
+  readonly voice: OnVoice;
   /** Makes the next finish() answer when called rather than at once. */
   readonly holdFinish: () => () => void;
 }
@@ -28,11 +31,21 @@ const ABSENT = { kind: 'failed', message: 'The engine is not loaded.' } as const
 export function createScriptedEngine(script: Script = {}): ScriptedEngine {
   const calls: string[] = [];
   let state: EngineState = 'absent';
-  let onPartial: ((words: string) => void) | null = null;
+  let onPartial: OnPartial | null = null;
+  let onVoice: OnVoice | null = null;
   let held: Promise<void> = Promise.resolve();
   const utterance = createUtterance(script);
   return {
     calls,
+    watch: (listener) => {
+      onVoice = listener;
+      return {
+        accept: () => undefined,
+        close: () => {
+          onVoice = null;
+        },
+      };
+    },
     state: () => state,
     load: () => {
       calls.push('load');
@@ -50,7 +63,7 @@ export function createScriptedEngine(script: Script = {}): ScriptedEngine {
     accept: (samples) => {
       calls.push(`accept ${samples.length}`);
       const words = utterance.accept(samples);
-      if (words !== undefined) onPartial?.(words);
+      if (words !== undefined) onPartial?.(words, null);
     },
     finish: async () => {
       calls.push('finish');
@@ -69,7 +82,8 @@ export function createScriptedEngine(script: Script = {}): ScriptedEngine {
       calls.push('dispose');
       state = 'absent';
     },
-    guess: (words) => onPartial?.(words),
+    guess: (words, standing) => onPartial?.(words, standing ?? null),
+    voice: (chances, untilSample) => onVoice?.(chances, untilSample),
     holdFinish: () => {
       let release: () => void = () => undefined;
       held = new Promise((resolve) => {

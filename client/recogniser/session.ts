@@ -3,7 +3,9 @@ import { createFramer } from '../../core/hearing/framer.ts';
 import { levelFromDb } from '../../core/hearing/level.ts';
 import { isDigitalSilence } from '../../core/hearing/noise-meter.ts';
 import type { CaptureOutcome } from './capture.ts';
-import type { Finished } from './engine.ts';
+import { SAMPLE_RATE_HZ } from '../../core/hearing/engine-parameters.ts';
+import type { Standing } from '../../core/hearing/standing.ts';
+import type { Finished, VoiceWatch } from './engine.ts';
 import type { RecogniserEnvironment } from './environment.ts';
 import { SpeechRecognitionErrorEvent, type SpeechRecognitionErrorCode } from './events.ts';
 import { prepareEngine, warmEngine } from './prepare-engine.ts';
@@ -38,6 +40,7 @@ export class Session {
   #stopAsked = false;
   #asked: Promise<void> | null = null;
   #capture: CaptureOutcome | null = null;
+  #watch: VoiceWatch | null = null;
   #stopWaiting: () => void = () => undefined;
   #stopWaitingForAnswer: () => void = () => undefined;
   /** Whether sound came since the watchdog looked last. */
@@ -120,13 +123,15 @@ export class Session {
     }
     this.#phase = 'running';
     this.#host.fire(new Event('start'));
-    if (this.#wanted.interimResults) {
-      this.#environment.engine.listen((words) => this.#guess(words));
-    }
+    this.#environment.engine.listen((words, standing) => this.#guess(words, standing));
     if (this.#stopAsked) {
       this.#finish();
       return;
     }
+    this.#watch =
+      this.#environment.engine.watch?.((chances, untilSample) => {
+        this.#endpointer.hearVoice(chances, (untilSample * 1000) / SAMPLE_RATE_HZ);
+      }) ?? null;
     this.#watchForSound();
   }
 
@@ -143,6 +148,7 @@ export class Session {
     if (this.#phase !== 'running') return;
     this.#fed = true;
     if (!this.#audioStarted) this.#startAudio();
+    this.#watch?.accept(samples);
     try {
       for (const frame of this.#cut(samples)) this.#hearFrame(frame);
     } catch (error) {
@@ -215,8 +221,10 @@ export class Session {
     this.#asked = asked;
   }
 
-  #guess(words: string): void {
+  #guess(words: string, standing: Standing | null): void {
     if (this.#phase !== 'running' || !this.#speechStarted) return;
+    this.#endpointer.understand(standing);
+    if (!this.#wanted.interimResults) return;
     const event = this.#transcript.guess(words);
     if (event !== null) this.#host.fire(event);
   }
@@ -267,6 +275,8 @@ export class Session {
     this.#stopWaiting();
     this.#stopWatching();
     this.#environment.engine.listen(null);
+    this.#watch?.close();
+    this.#watch = null;
     if (this.#capture?.kind === 'open') this.#capture.close();
     this.#capture = null;
     if (this.#audioStarted) this.#environment.room.floorDb = this.#endpointer.floorDb();

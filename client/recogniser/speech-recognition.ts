@@ -1,5 +1,8 @@
 import type { RoomNoise } from '../../core/hearing/earshot.ts';
-import { ENDPOINTER_SETTINGS, type EndpointerSettings } from '../../core/hearing/endpointer.ts';
+import {
+  ENDPOINTER_SETTINGS,
+  type EndpointerSettings,
+} from '../../core/hearing/endpointing-policy.ts';
 import { createBrowserCapture } from './browser/browser-capture.ts';
 import { documentPage } from './browser/document-page.ts';
 import { createTaskQueue } from './browser/task-queue.ts';

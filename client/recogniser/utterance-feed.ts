@@ -1,4 +1,4 @@
-import { FRAME_MS, FRAME_SAMPLES } from '../../core/hearing/endpointer.ts';
+import { FRAME_MS, FRAME_SAMPLES } from '../../core/hearing/frame.ts';
 import type { Engine } from './engine.ts';
 
 /** The endpointer is sure 0.2–0.5 s after the first sound (1 s at 10 dB): the engine gets what came before. */

@@ -1,10 +1,9 @@
 /** As much of an ONNX Runtime module as is used: the hosts load it, core never does. */
 export interface OnnxModule {
-  readonly Tensor: new (
-    type: 'float32',
-    data: Float32Array,
-    dimensions: readonly number[],
-  ) => OnnxTensor;
+  readonly Tensor: {
+    new (type: 'float32', data: Float32Array, dimensions: readonly number[]): OnnxTensor;
+    new (type: 'int64', data: BigInt64Array, dimensions: readonly number[]): OnnxTensor;
+  };
 }
 
 export interface OnnxTensor {

@@ -1,67 +1,48 @@
-import { SAMPLE_RATE_HZ } from './engine-parameters.ts';
+import { ENDPOINTER_SETTINGS, type EndpointerSettings } from './endpointing-policy.ts';
+import { FRAME_MS } from './frame.ts';
+import { createLoudness, type Loudness } from './loudness.ts';
+import type { Standing } from './standing.ts';
+import { WINDOW_MS } from './voice-detector.ts';
 
-/** Where speech starts and ends, by energy above a noise floor that follows the room. */
+/**
+ * Where speech starts and ends: by what a voice detector tells, and by energy above a noise floor that follows the
+ * room wherever the detector is silent or late. How long a rest ends the sentence depends on what was said.
+ */
 export interface Endpointer {
   /** Takes the next frame of FRAME_SAMPLES samples. */
   readonly accept: (frame: Float32Array) => EndpointEvent | null;
+  /** Chances of a voice, one a window in order, the last window ending so long after the first frame began. */
+  readonly hearVoice: (chances: readonly number[], untilMs: number) => void;
+  /** What may follow the words so far of the sentence that is being said; null where nobody knows. */
+  readonly understand: (standing: Standing | null) => void;
   /** Loudness of the last frame in dB below full scale. */
   readonly levelDb: () => number;
-  /** What the room sounds like without speech, in the same measure. */
+  /** What the room sounds like without speech, in a measure of its own. */
   readonly floorDb: () => number;
 }
 
 /**
- * speechEnded comes after the trailing silence or at the longest sentence; noSpeech once, when
- * nothing began in time: the caller decides whether to go on.
+ * speechEnded comes after a rest or at the longest sentence; noSpeech once, when nothing began in time: the caller
+ * decides whether to go on.
  */
 export type EndpointEvent = 'speechStarted' | 'speechEnded' | 'noSpeech';
 
-export interface EndpointerSettings {
-  /** Shorter sounds are clicks and knocks; a tenth of a second is the shortest vowel of a number. */
-  readonly minimumSpeechMs: number;
-  /** Callers pause between the digits of a reading: 0.5 s, as browsers wait, cuts them in two. */
-  readonly trailingSilenceMs: number;
-  readonly longestSpeechMs: number;
-  /** Chromium's own wait. */
-  readonly noSpeechMs: number;
-  /** Speech begins above the floor by `onDb` and lasts until below it by `offDb`. */
-  readonly onDb: number;
-  readonly offDb: number;
+/** Sound goes to the detector in portions of 0.1 s: up to here it tells as soon as it can, and nothing waits for it. */
+const ON_TIME_MS = 150;
+/** By then it does not come: it is not loaded, it broke, or the device is too slow. */
+const LOST_MS = 600;
+/** A window's, and the averaging after it. */
+const WINDOW_FRAMES = 4;
+/** How loud it was is kept for as long as windows may be told late. */
+const KEPT_LEVELS = 1000 / FRAME_MS;
+
+/** One way to tell speech: how long it has lasted by now, and until when it did. */
+interface Trace {
+  readonly onMs: number;
+  readonly lastMs: number;
 }
 
-export const ENDPOINTER_SETTINGS: EndpointerSettings = {
-  minimumSpeechMs: 60,
-  trailingSilenceMs: 900,
-  longestSpeechMs: 15_000,
-  noSpeechMs: 8_000,
-  onDb: 7.5,
-  offDb: 5,
-};
-
-export const FRAME_MS = 20;
-export const FRAME_SAMPLES = (SAMPLE_RATE_HZ * FRAME_MS) / 1000;
-
-/** Hum and fan rumble lie low: the difference to the last sample takes 20 dB off below 120 Hz. */
-const PRE_EMPHASIS = 0.95;
-/** Frames that are averaged: 100 ms keep a fan's own flutter within 2 dB. */
-const SMOOTHED_FRAMES = 5;
-/** By so much the averaging lengthens every sound. */
-const SMEAR_MS = SMOOTHED_FRAMES * FRAME_MS;
-/** The floor is the least of the last three seconds: nobody speaks that long without a closure. */
-const FLOOR_FRAMES = 3000 / FRAME_MS;
-/** A digital silence would make any whisper speech. */
-const LEAST_FLOOR_DB = -70;
-
-interface State {
-  readonly recent: readonly number[];
-  readonly minima: readonly number[];
-  readonly last: number;
-  readonly levelDb: number;
-  readonly speaking: boolean;
-  readonly loudMs: number;
-  readonly quietMs: number;
-  readonly elapsedMs: number;
-}
+const NOTHING_YET: Trace = { onMs: 0, lastMs: 0 };
 
 /**
  * Begins with the floor of the session before, where there is one: a session that opens in the middle
@@ -71,84 +52,115 @@ export function createEndpointer(
   settings: EndpointerSettings = ENDPOINTER_SETTINGS,
   startFloorDb?: number,
 ): Endpointer {
-  let state: State = {
-    recent: [],
-    minima: startFloorDb === undefined ? [] : [startFloorDb],
-    last: 0,
-    levelDb: -Infinity,
-    speaking: false,
-    loudMs: 0,
-    quietMs: 0,
-    elapsedMs: 0,
-  };
-  return {
-    accept: (frame) => {
-      const measured = measure(state, frame);
-      const event = decide(measured, settings);
-      state = event === null ? measured : settle(measured, event);
-      return event;
-    },
-    levelDb: () => state.levelDb,
-    floorDb: () => floorOf(state),
+  return new SpeechEndpointer(settings, startFloorDb);
+}
+
+class SpeechEndpointer implements Endpointer {
+  readonly #settings: EndpointerSettings;
+  readonly #loudness: Loudness;
+  /** Of the last frames. */
+  #levelsDb: readonly number[] = [];
+  /** Of every window with a voice since speech began. */
+  #voicesDb: number[] = [];
+  #voice = NOTHING_YET;
+  #energy = NOTHING_YET;
+  /** Up to when the detector told; before its first word, never. */
+  #toldMs = -Infinity;
+  #nowMs = 0;
+  /** When speech began, or ended, or the session began. */
+  #sinceMs = 0;
+  #speaking = false;
+  #standing: Standing | null = null;
+
+  constructor(settings: EndpointerSettings, startFloorDb?: number) {
+    this.#settings = settings;
+    this.#loudness = createLoudness(startFloorDb);
+  }
+
+  readonly levelDb = (): number => this.#loudness.levelDb();
+  readonly floorDb = (): number => this.#loudness.floorDb();
+
+  readonly understand = (standing: Standing | null): void => {
+    this.#standing = standing;
   };
 
-  function measure(before: State, frame: Float32Array): State {
-    const recent = [...before.recent, emphasisedPower(frame, before.last)].slice(-SMOOTHED_FRAMES);
-    const smoothedDb = toDb(recent.reduce((sum, power) => sum + power, 0) / recent.length);
-    const minima = [...before.minima, smoothedDb].slice(-FLOOR_FRAMES);
-    const aboveDb = smoothedDb - floorOf({ minima });
-    const loud = aboveDb > (before.speaking ? settings.offDb : settings.onDb);
-    return {
-      ...before,
-      recent,
-      minima,
-      last: frame.at(-1) ?? 0,
-      levelDb: toDb(meanSquare(frame)),
-      loudMs: loud ? before.loudMs + FRAME_MS : 0,
-      quietMs: loud ? 0 : before.quietMs + FRAME_MS,
-      elapsedMs: before.elapsedMs + FRAME_MS,
-    };
+  readonly hearVoice = (chances: readonly number[], untilMs: number): void => {
+    const { on, off } = this.#settings.voice;
+    for (const [index, chance] of chances.entries()) {
+      const atMs = untilMs - (chances.length - 1 - index) * WINDOW_MS;
+      const isOn = this.#speaking ? chance > off && this.#isOurs(atMs) : chance > on;
+      this.#voice = follow(this.#voice, isOn, { atMs, lengthMs: WINDOW_MS });
+    }
+    this.#toldMs = untilMs;
+  };
+
+  readonly accept = (frame: Float32Array): EndpointEvent | null => {
+    this.#loudness.accept(frame);
+    this.#nowMs += FRAME_MS;
+    this.#levelsDb = [...this.#levelsDb, this.#loudness.smoothedDb()].slice(-KEPT_LEVELS);
+    const { on, off } = this.#settings.energy;
+    const aboveDb = this.#loudness.smoothedDb() - this.#loudness.floorDb();
+    const isOn = aboveDb > (this.#speaking ? off : on);
+    this.#energy = follow(this.#energy, isOn, { atMs: this.#nowMs, lengthMs: FRAME_MS });
+    const event = this.#speaking ? this.#end() : this.#start();
+    if (event === 'speechStarted' || event === 'speechEnded') this.#turn();
+    return event;
+  };
+
+  #start(): EndpointEvent | null {
+    const { voice, energy, noSpeechMs } = this.#settings;
+    const begun = this.#isTold()
+      ? this.#voice.onMs >= voice.leastMs
+      : this.#energy.onMs >= energy.leastMs;
+    if (begun) return 'speechStarted';
+    return this.#nowMs - this.#sinceMs === noSpeechMs ? 'noSpeech' : null;
+  }
+
+  #end(): EndpointEvent | null {
+    const { waitMs, longestSpeechMs } = this.#settings;
+    if (this.#nowMs - this.#sinceMs >= longestSpeechMs) return 'speechEnded';
+    const { lastMs } = this.#isTold() ? this.#voice : this.#energy;
+    // Silence that the detector has not heard yet may be a word.
+    const isLate = this.#isTold() && this.#nowMs - this.#toldMs > ON_TIME_MS;
+    const restMs = (isLate ? this.#toldMs : this.#nowMs) - Math.max(lastMs, this.#sinceMs);
+    return restMs >= waitMs[this.#standing ?? 'unknown'] ? 'speechEnded' : null;
+  }
+
+  /** Whether the voice in the window that ends then is as loud as the one that speaks. */
+  #isOurs(atMs: number): boolean {
+    const framesAgo = Math.floor((this.#nowMs - atMs) / FRAME_MS);
+    const levels = this.#levelsDb.slice(
+      Math.max(0, this.#levelsDb.length - framesAgo - WINDOW_FRAMES / 2),
+    );
+    const levelDb = Math.max(...levels.slice(0, WINDOW_FRAMES));
+    this.#voicesDb.push(levelDb);
+    return levelDb > medianOf(this.#voicesDb) - this.#settings.voice.softerDb;
+  }
+
+  #isTold(): boolean {
+    return this.#nowMs - this.#toldMs <= LOST_MS;
+  }
+
+  /** From its beginning and from its end, speech and silence are timed anew. */
+  #turn(): void {
+    this.#speaking = !this.#speaking;
+    this.#standing = null;
+    this.#voicesDb = [];
+    this.#sinceMs = this.#nowMs;
+    this.#voice = { ...this.#voice, onMs: 0 };
+    this.#energy = { ...this.#energy, onMs: 0 };
   }
 }
 
-function decide(state: State, settings: EndpointerSettings): EndpointEvent | null {
-  if (!state.speaking && state.loudMs >= settings.minimumSpeechMs + SMEAR_MS) {
-    return 'speechStarted';
-  }
-  if (!state.speaking) return state.elapsedMs === settings.noSpeechMs ? 'noSpeech' : null;
-  const over =
-    state.quietMs >= settings.trailingSilenceMs || state.elapsedMs >= settings.longestSpeechMs;
-  return over ? 'speechEnded' : null;
+/** Not the loudest: a wrench that falls beside the first word would make all that follows a whisper. */
+function medianOf(values: readonly number[]): number {
+  return values.toSorted((one, other) => one - other)[values.length >> 1] ?? -Infinity;
 }
 
-/** From its beginning and from its end, speech and silence are timed anew. */
-function settle(state: State, event: EndpointEvent): State {
-  if (event === 'noSpeech') return state;
-  return {
-    ...state,
-    speaking: event === 'speechStarted',
-    loudMs: 0,
-    quietMs: 0,
-    elapsedMs: 0,
-  };
+function follow(
+  before: Trace,
+  isOn: boolean,
+  { atMs, lengthMs }: { readonly atMs: number; readonly lengthMs: number },
+): Trace {
+  return isOn ? { onMs: before.onMs + lengthMs, lastMs: atMs } : { ...before, onMs: 0 };
 }
-
-function floorOf({ minima }: Pick<State, 'minima'>): number {
-  return Math.max(LEAST_FLOOR_DB, minima.length === 0 ? LEAST_FLOOR_DB : Math.min(...minima));
-}
-
-function emphasisedPower(frame: Float32Array, before: number): number {
-  let sum = 0;
-  let last = before;
-  for (const sample of frame) {
-    sum += (sample - PRE_EMPHASIS * last) ** 2;
-    last = sample;
-  }
-  return sum / Math.max(frame.length, 1);
-}
-
-function meanSquare(frame: Float32Array): number {
-  return frame.reduce((sum, sample) => sum + sample * sample, 0) / Math.max(frame.length, 1);
-}
-
-const toDb = (power: number): number => 10 * Math.log10(power + 1e-10);

@@ -1,4 +1,4 @@
-import { FRAME_SAMPLES } from './endpointer.ts';
+import { FRAME_SAMPLES } from './frame.ts';
 
 /** Cuts portions of any length into whole frames; what is left waits for the next portion. */
 export function createFramer(): (samples: Float32Array) => readonly Float32Array[] {

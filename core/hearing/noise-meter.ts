@@ -1,5 +1,5 @@
-import { FRAME_MS } from './endpointer.ts';
 import { createFramer } from './framer.ts';
+import { FRAME_MS } from './frame.ts';
 
 /** How loud the room is and how far above it the voice, of the last seconds. */
 export interface NoiseMeter {

@@ -81,6 +81,8 @@ class GraphBuilder {
   readonly #built = new Map<string, number>();
   /** Rules whose start is not settled yet, each with the end it leads to. */
   readonly #open = new Map<string, number>();
+  /** Where a rule that follows itself begins again, within the public rule or below it. */
+  readonly #again = new Set<number>();
   readonly #unknown = new Set<string>();
 
   constructor(grammar: JsgfRules, sounds: Sounds) {
@@ -94,7 +96,7 @@ class GraphBuilder {
     const start = this.#node();
     const beginnings = this.#grammar.publicRules.map((rule) => this.#reference(rule, end));
     for (const beginning of beginnings) this.#skip(start, beginning);
-    return ordered(this.#drafts, { start, end, beginnings });
+    return ordered(this.#drafts, { start, end, beginnings: [...beginnings, ...this.#again] });
   }
 
   unknownWords(): readonly string[] {
@@ -145,11 +147,13 @@ class GraphBuilder {
     if (openEnd !== undefined && openEnd !== end) {
       throw new Unbuildable(`the rule ${rule} holds itself elsewhere than at its end`);
     }
-    return this.#once(`rule ${rule} ${end}`, (node) => {
+    const begins = this.#once(`rule ${rule} ${end}`, (node) => {
       this.#open.set(rule, end);
       this.#skip(node, this.#from(body, end));
       this.#open.delete(rule);
     });
+    if (openEnd !== undefined) this.#again.add(begins);
+    return begins;
   }
 
   #choice(options: readonly { expansion: Expansion; weight: number }[], end: number): number {

@@ -46,6 +46,13 @@ export interface PhoneSearch {
 const BLANK = 0;
 
 /**
+ * In nats. A word half said can fit the end of a whole one better ("three hundred thir-teen" as "thirty n…"): 8 of 48
+ * sentences that were over passed for unfinished. Within 2 to 4 none of 54 did, and of 40 beginnings ("suction", "how do
+ * i") all but 3 to 5 still did; within 8, 9 no longer did.
+ */
+const COULD_END_WITHIN = 3;
+
+/**
  * Viterbi search of connectionist temporal classification (Graves et al., ICML 2006) over a grammar's
  * phones: a token stays in its sound, rests on a blank between sounds, and enters the next; the same
  * sound twice needs a blank between. Each place keeps the best few tokens that differ in their words
@@ -105,13 +112,20 @@ class FrameSearch implements PhoneSearch {
   };
 
   readonly best = (): Hypothesis | null => {
-    const found = this.#bestToken();
-    return found === null ? null : this.#hypothesis(found.token);
+    const [found] = this.#placed();
+    return found === undefined ? null : this.#hypothesis(found.token);
   };
 
   readonly standing = (): Standing => {
-    const found = this.#bestToken();
-    return found === null ? 'incomplete' : this.#standingAt(found.node);
+    const [best, ...others] = this.#placed();
+    if (best === undefined) return 'incomplete';
+    const standing = this.#standingAt(best.node);
+    if (standing !== 'incomplete') return standing;
+    const limit = best.token.score - COULD_END_WITHIN;
+    const couldEnd = others.some(
+      ({ node, token }) => token.score >= limit && this.#standingAt(node) !== 'incomplete',
+    );
+    return couldEnd ? 'extendable' : 'incomplete';
   };
 
   readonly finish = (): readonly Hypothesis[] => {
@@ -230,8 +244,8 @@ class FrameSearch implements PhoneSearch {
     return score >= this.#nextBest - this.#settings.beam;
   }
 
-  /** The best token of the front, and the node it is at or leads to. */
-  #bestToken(): { readonly token: Token; readonly node: number } | null {
+  /** The tokens of the front, the best first, and the node that each is at or leads to. */
+  #placed(): readonly { readonly token: Token; readonly node: number }[] {
     const { sounding, resting } = this.#front;
     const all = [
       ...resting.places.map((node) => ({ node, tokens: tokensAt(resting, node) })),
@@ -240,10 +254,9 @@ class FrameSearch implements PhoneSearch {
         tokens: tokensAt(sounding, arc),
       })),
     ];
-    const [best] = all
+    return all
       .flatMap(({ node, tokens }) => tokens.map((token) => ({ node, token })))
       .sort((one, other) => other.token.score - one.token.score);
-    return best ?? null;
   }
 
   readonly #hypothesis = ({ path, score, acoustic }: Token): Hypothesis => {

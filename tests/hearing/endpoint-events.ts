@@ -1,9 +1,6 @@
-import {
-  createEndpointer,
-  ENDPOINTER_SETTINGS,
-  type EndpointEvent,
-  FRAME_MS,
-} from '../../core/hearing/endpointer.ts';
+import { createEndpointer, type EndpointEvent } from '../../core/hearing/endpointer.ts';
+import { ENDPOINTER_SETTINGS } from '../../core/hearing/endpointing-policy.ts';
+import { FRAME_MS } from '../../core/hearing/frame.ts';
 import { createFramer } from '../../core/hearing/framer.ts';
 
 export interface Timed {

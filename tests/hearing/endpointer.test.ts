@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
-import { ENDPOINTER_SETTINGS } from '../../core/hearing/endpointer.ts';
+import { ENDPOINTER_SETTINGS } from '../../core/hearing/endpointing-policy.ts';
 import { eventsIn, names } from './endpoint-events.ts';
 import { fan, RATE_HZ } from './signals.ts';
 

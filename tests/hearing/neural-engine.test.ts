@@ -75,8 +75,8 @@ describe('the loudness that a listener knows', () => {
   function levelEar(): { readonly model: AcousticModel; readonly given: number[] } {
     class Tensor {
       readonly type: string;
-      readonly data: Float32Array;
-      constructor(type: string, data: Float32Array) {
+      readonly data: Float32Array | BigInt64Array;
+      constructor(type: string, data: Float32Array | BigInt64Array) {
         this.type = type;
         this.data = data;
       }

@@ -243,8 +243,8 @@ describe('the embedded engine', () => {
     const [accepted, asked] = bench.posted.slice(1);
     const utterance = accepted?.kind === 'accept' ? accepted.utterance : NaN;
     expect(asked).toEqual({ kind: 'finish', utterance, awaitsOpinion: false });
-    bench.receive({ kind: 'partial', utterance, words: 'late' });
-    bench.receive({ kind: 'partial', utterance: utterance + 1, words: 'now' });
+    bench.receive({ kind: 'partial', utterance, words: 'late', standing: null });
+    bench.receive({ kind: 'partial', utterance: utterance + 1, words: 'now', standing: null });
     expect(guesses).toEqual(['now']);
     bench.receive({
       kind: 'heard',

@@ -1,6 +1,6 @@
 /** A recogniser whose tasks, sound and engine the test holds in its hands. */
 import type { RoomNoise } from '../../core/hearing/earshot.ts';
-import { ENDPOINTER_SETTINGS } from '../../core/hearing/endpointer.ts';
+import { ENDPOINTER_SETTINGS } from '../../core/hearing/endpointing-policy.ts';
 import type { Hearing } from '../../core/hearing/hearing.ts';
 import type { CaptureOutcome, CaptureSink } from '../../client/recogniser/capture.ts';
 import type { RecogniserEnvironment } from '../../client/recogniser/environment.ts';

@@ -60,6 +60,7 @@ function createPlayer(words: string) {
     },
     reset: () => void calls.push('reset'),
     listen: () => undefined,
+    watch: () => ({ accept: () => undefined, close: () => undefined }),
     dispose: () => {
       state = 'absent';
     },

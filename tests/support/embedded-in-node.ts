@@ -30,6 +30,7 @@ export async function createEmbeddedInNode(words: readonly string[]): Promise<Em
     let desk: Promise<EngineDesk> | null = null;
     let queue: Promise<void> = Promise.resolve();
     const answer = async (message: ToEngine<null>): Promise<void> => {
+      if (message.kind === 'watch') return;
       if (message.kind !== 'load') return (await desk)?.answer(message);
       loads += 1;
       if (damaged) send({ kind: 'loadFailed', message: 'means did not come: reload.' });

@@ -5,6 +5,7 @@ import * as onnx from 'onnxruntime-web';
 
 import { printDictionary, type Pronunciations } from '../../core/hearing/dictionary.ts';
 import type { NeuralFiles } from '../../client/recogniser/neural/neural-engine.ts';
+import { VOICE_MODEL_FILE } from '../../server/hearing/voice-model.ts';
 import { serveNeural } from '../../client/recogniser/neural/serve-neural.ts';
 import {
   createWorkerEngine,
@@ -17,6 +18,8 @@ export interface NeuralInNode {
   /** What the server answers for the model, from now on. */
   readonly serveModel: (bytes: Uint8Array<ArrayBuffer>) => void;
   readonly model: Uint8Array<ArrayBuffer>;
+  /** The same for the voice detector's. */
+  readonly serveDetector: (bytes: Uint8Array<ArrayBuffer>) => void;
   /** Addresses asked for, in order. */
   readonly asked: readonly string[];
 }
@@ -36,6 +39,7 @@ export async function createNeuralInNode(
     dictionary: bytesOf(printDictionary(pronunciations)),
     // The package brings its own to Node.
     runtime: bytesOf('runtime'),
+    detector: new Uint8Array(await readFile(VOICE_MODEL_FILE)),
     glue: bytesOf('glue'),
   };
   const served = new Map<string, Uint8Array<ArrayBuffer>>();
@@ -70,5 +74,6 @@ export async function createNeuralInNode(
     model,
     asked,
     serveModel: (bytes) => void served.set('/model', bytes),
+    serveDetector: (bytes) => void served.set('/detector', bytes),
   };
 }

@@ -19,6 +19,8 @@ addEventListener('message', ({ data }: MessageEvent<ToEngine<EmbeddedFiles>>) =>
 });
 
 async function answer(message: ToEngine<EmbeddedFiles>): Promise<void> {
+  // It has no detector.
+  if (message.kind === 'watch') return;
   if (message.kind !== 'load') return desk?.answer(message);
   try {
     desk = await open(message.files);

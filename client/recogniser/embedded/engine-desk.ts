@@ -84,7 +84,12 @@ export class EngineDesk {
       this.#open = utterance;
     }
     this.#decoder.accept(samples);
-    this.#send({ kind: 'partial', utterance, words: toPartial(this.#decoder.text()) });
+    this.#send({
+      kind: 'partial',
+      utterance,
+      words: toPartial(this.#decoder.text()),
+      standing: null,
+    });
   }
 
   #finish(utterance: number): void {

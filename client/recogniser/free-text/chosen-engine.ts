@@ -1,4 +1,4 @@
-import type { Engine, EngineOutcome, LoadProgress } from '../engine.ts';
+import type { Engine, EngineOutcome, LoadProgress, OnPartial, VoiceWatch } from '../engine.ts';
 
 export interface ChosenEngineOptions {
   /** Always there. */
@@ -14,11 +14,13 @@ export interface ChosenEngine extends Engine {
   readonly forgive: () => void;
 }
 
+const UNWATCHED: VoiceWatch = { accept: () => undefined, close: () => undefined };
+
 /** One engine or another, as chosen when a session begins; the own one wherever the other fails to load. */
 export function createChosenEngine({ own, other, onFailed }: ChosenEngineOptions): ChosenEngine {
   let current = own;
   let failed: Engine | null = null;
-  let onPartial: ((words: string) => void) | null = null;
+  let onPartial: OnPartial | null = null;
 
   const turnTo = (next: Engine): void => {
     if (next !== current) current.listen(null);
@@ -54,6 +56,7 @@ export function createChosenEngine({ own, other, onFailed }: ChosenEngineOptions
       onPartial = listener;
       current.listen(listener);
     },
+    watch: (onVoice) => current.watch?.(onVoice) ?? UNWATCHED,
     state: () => current.state(),
     dispose: () => current.dispose(),
   };

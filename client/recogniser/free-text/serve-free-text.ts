@@ -26,6 +26,8 @@ export function serveFreeText(
   let desk: FreeTextDesk | null = null;
   let queue: Promise<void> = Promise.resolve();
   const answer = async (message: ToEngine<FreeTextFiles>): Promise<void> => {
+    // It has no detector.
+    if (message.kind === 'watch') return;
     if (message.kind !== 'load') return desk?.answer(message);
     try {
       const onProgress = (progress: LoadProgress): void =>

@@ -9,9 +9,9 @@ export interface ListedFile {
 
 /**
  * model, description: the acoustic model and what goes in and out of it; runtime, glue: ONNX Runtime's WebAssembly
- * and the script that starts it; dictionary: how words sound.
+ * and the script that starts it; dictionary: how words sound; detector: what tells a voice from other sounds.
  */
-export const ROLES = ['model', 'description', 'runtime', 'glue', 'dictionary'] as const;
+export const ROLES = ['model', 'description', 'runtime', 'glue', 'dictionary', 'detector'] as const;
 export type Role = (typeof ROLES)[number];
 
 export type Manifest = Readonly<Record<Role, ListedFile>>;
@@ -22,8 +22,9 @@ export function readManifest(text: string): Manifest | null {
   const read = (role: Role): ListedFile | null => fileIn(isRecord(value) ? value[role] : null);
   const [model, description] = [read('model'), read('description')];
   const [runtime, glue, dictionary] = [read('runtime'), read('glue'), read('dictionary')];
-  return model && description && runtime && glue && dictionary
-    ? { model, description, runtime, glue, dictionary }
+  const detector = read('detector');
+  return model && description && runtime && glue && dictionary && detector
+    ? { model, description, runtime, glue, dictionary, detector }
     : null;
 }
 

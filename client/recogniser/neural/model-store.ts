@@ -9,6 +9,8 @@ export interface StoredNeural {
   readonly dictionary: string;
   /** Address of the script that starts the runtime. */
   readonly glueUrl: string;
+  /** Brings the voice detector's model, which hearing does not wait for. Rejects when it does not come whole. */
+  readonly fetchDetector: () => Promise<Uint8Array<ArrayBuffer>>;
 }
 
 export interface StorePorts {
@@ -33,6 +35,10 @@ export async function fetchNeural(manifestUrl: string, ports: StorePorts): Promi
     description: text(description),
     dictionary: text(dictionary),
     glueUrl: new URL(manifest.glue.url, manifestUrl).href,
+    fetchDetector: () => {
+      const address = new URL(manifest.detector.url, manifestUrl).href;
+      return fetchWhole(address, manifest.detector, { ...ports, onBytes: () => undefined });
+    },
   };
 }
 

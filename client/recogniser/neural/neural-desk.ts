@@ -124,9 +124,11 @@ export class NeuralDesk {
 
   #tellWords(utterance: number): void {
     const words = this.#decoder.words();
-    if (words === this.#told) return;
-    this.#told = words;
-    this.#send({ kind: 'partial', utterance, words });
+    const standing = words === '' ? null : this.#decoder.standing();
+    const told = `${words} ${standing}`;
+    if (told === this.#told) return;
+    this.#told = told;
+    this.#send({ kind: 'partial', utterance, words, standing });
   }
 
   async #finish(utterance: number, awaitsOpinion: boolean): Promise<void> {

@@ -7,7 +7,9 @@ import { fileURLToPath } from 'node:url';
 import { defaultClientConditions } from 'vite';
 
 const MODEL = fileURLToPath(new URL('./model/', import.meta.url));
-const RUNTIME = dirname(createRequire(import.meta.url).resolve('onnxruntime-web'));
+const { resolve } = createRequire(import.meta.url);
+const RUNTIME = dirname(resolve('onnxruntime-web'));
+const DETECTOR = dirname(resolve('@ricky0123/vad-web'));
 
 /** Where each is read, and where it is served: one copy of the runtime for whoever uses it. */
 const SERVED = {
@@ -21,6 +23,7 @@ const SERVED = {
     from: join(RUNTIME, 'ort-wasm-simd-threaded.mjs'),
     at: 'runtime/ort-wasm-simd-threaded.mjs',
   },
+  detector: { from: join(DETECTOR, 'silero_vad_v6.onnx'), at: 'model/voice/detector.onnx' },
 };
 const MANIFEST = 'model/neural/files.json';
 

@@ -1,6 +1,10 @@
 import type { InferenceSession } from 'onnxruntime-common';
 
-import { type OnnxModule, readAcousticDescription } from '../../../core/hearing/acoustic-model.ts';
+import {
+  type OnnxModule,
+  type OnnxSession,
+  readAcousticDescription,
+} from '../../../core/hearing/acoustic-model.ts';
 import { parseDictionary, type Pronunciations } from '../../../core/hearing/dictionary.ts';
 import { type AcousticModel, createListener } from '../../../core/hearing/listener.ts';
 import { createNeuralDecoder, type NeuralDecoder } from '../../../core/hearing/neural-decoder.ts';
@@ -13,7 +17,7 @@ export interface Runtime extends OnnxModule {
     readonly create: (
       model: Uint8Array,
       options: InferenceSession.SessionOptions,
-    ) => Promise<AcousticModel['session']>;
+    ) => Promise<OnnxSession>;
   };
 }
 
@@ -36,13 +40,17 @@ export async function openNeural(runtime: Runtime, opening: NeuralOpening): Prom
   const { model: file, description: text, dictionary } = opening.contents;
   const outcome = readAcousticDescription(text);
   if (outcome.kind === 'unreadable') throw new Error(outcome.message);
-  const session = await runtime.InferenceSession.create(file, {
-    executionProviders: ['wasm'],
-    graphOptimizationLevel: 'basic',
-  });
+  const session = await createSession(runtime, file);
   const model = { onnx: runtime, session, description: outcome.description };
   const pronunciations = { ...parseDictionary(dictionary), ...opening.pronunciations };
   return { decoder: createNeuralDecoder({ model, pronunciations }), pace: await measure(model) };
+}
+
+export function createSession(runtime: Runtime, model: Uint8Array): Promise<OnnxSession> {
+  return runtime.InferenceSession.create(model, {
+    executionProviders: ['wasm'],
+    graphOptimizationLevel: 'basic',
+  });
 }
 
 /** The first two take five times as long as the rest: the runtime packs its weights and finds its code cold. */

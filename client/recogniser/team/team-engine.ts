@@ -1,5 +1,14 @@
 import type { Opinion } from '../../../core/hearing/second-opinion.ts';
-import type { Engine, EngineOutcome, EngineState, Finished, LoadProgress } from '../engine.ts';
+import type {
+  Engine,
+  EngineOutcome,
+  EngineState,
+  Finished,
+  LoadProgress,
+  OnPartial,
+  OnVoice,
+  VoiceWatch,
+} from '../engine.ts';
 import type { GiveLesson } from '../worker/lesson.ts';
 import type { Choose, WorkerEngine } from '../worker/worker-engine.ts';
 import type { EngineAlone, EngineUse, EngineWish } from './engine-use.ts';
@@ -73,7 +82,7 @@ class Team implements TeamEngine {
   /** While a sentence is heard again, what is said next waits. */
   #hearingAgain = false;
   #grammar = '';
-  #onPartial: ((words: string) => void) | null = null;
+  #onPartial: OnPartial | null = null;
 
   constructor(options: TeamOptions) {
     this.#options = options;
@@ -139,10 +148,13 @@ class Team implements TeamEngine {
     this.#lead().reset();
   };
 
-  readonly listen = (onPartial: ((words: string) => void) | null): void => {
+  readonly listen = (onPartial: OnPartial | null): void => {
     this.#onPartial = onPartial;
     this.#lead().listen(onPartial);
   };
+
+  /** The detector is the neural engine's: where that is not there, nothing is told. */
+  readonly watch = (onVoice: OnVoice): VoiceWatch => this.#options.neural.watch(onVoice);
 
   readonly dispose = (): void => {
     this.#options.neural.dispose();

@@ -2,9 +2,19 @@ import type { Hearing } from '../../../core/hearing/hearing.ts';
 import type { Opinion } from '../../../core/hearing/second-opinion.ts';
 import type { LessonAnswer } from './lesson.ts';
 import type { LessonMessage } from './lesson-line.ts';
+import type { Standing } from '../../../core/hearing/standing.ts';
 
 /** What the page says to an engine's worker. `utterance` counts up; a reset leaves gaps. */
-export type ToEngine<Files> = { readonly kind: 'load'; readonly files: Files } | AfterLoad;
+export type ToEngine<Files> = { readonly kind: 'load'; readonly files: Files } | Watch | AfterLoad;
+
+/** Sound in which a voice is looked for, whether or not an utterance is open. Not every engine's worker can. */
+export interface Watch {
+  readonly kind: 'watch';
+  readonly watch: number;
+  /** Counted within its watch. */
+  readonly fromSample: number;
+  readonly samples: Float32Array;
+}
 
 export type AfterLoad =
   | LessonMessage
@@ -39,7 +49,18 @@ export type FromEngine =
   | { readonly kind: 'loadFailed'; readonly message: string }
   | { readonly kind: 'grammarSet'; readonly request: number }
   | { readonly kind: 'grammarFailed'; readonly request: number; readonly message: string }
-  | { readonly kind: 'partial'; readonly utterance: number; readonly words: string }
+  | {
+      readonly kind: 'partial';
+      readonly utterance: number;
+      readonly words: string;
+      readonly standing: Standing | null;
+    }
+  | {
+      readonly kind: 'voice';
+      readonly watch: number;
+      readonly chances: readonly number[];
+      readonly untilSample: number;
+    }
   | {
       readonly kind: 'heard';
       readonly utterance: number;

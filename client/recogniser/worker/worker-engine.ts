@@ -1,7 +1,17 @@
 import type { Opinion } from '../../../core/hearing/second-opinion.ts';
-import type { Engine, EngineOutcome, EngineState, Finished, LoadProgress } from '../engine.ts';
 import { createLessonLine } from './lesson-line.ts';
 import type { GiveLesson } from './lesson.ts';
+import type {
+  Engine,
+  EngineOutcome,
+  EngineState,
+  Finished,
+  LoadProgress,
+  OnPartial,
+  OnVoice,
+  VoiceWatch,
+} from '../engine.ts';
+import { inPortions } from './in-portions.ts';
 import type { FromEngine, ToEngine } from './protocol.ts';
 
 /** As much of a Worker as an engine uses. */
@@ -56,7 +66,9 @@ class EngineInWorker<Files> implements WorkerEngine {
   #utterance = 1;
   #request = 0;
   #onProgress: (progress: LoadProgress) => void = () => undefined;
-  #onPartial: ((words: string) => void) | null = null;
+  #onPartial: OnPartial | null = null;
+  #watch = 0;
+  #onVoice: OnVoice | null = null;
   #answerLoad: (outcome: EngineOutcome) => void = () => undefined;
   readonly #warmed = new Set<string>();
   readonly #grammarWaiting = new Map<number, (outcome: EngineOutcome) => void>();
@@ -122,8 +134,22 @@ class EngineInWorker<Files> implements WorkerEngine {
     this.#worker?.post({ kind: 'reset', utterance: this.#utterance });
   };
 
-  readonly listen = (onPartial: ((words: string) => void) | null): void => {
+  readonly listen = (onPartial: OnPartial | null): void => {
     this.#onPartial = onPartial;
+  };
+
+  readonly watch = (onVoice: OnVoice): VoiceWatch => {
+    this.#watch += 1;
+    this.#onVoice = onVoice;
+    const watch = this.#watch;
+    const post = (fromSample: number, samples: Float32Array): void =>
+      this.#worker?.post({ kind: 'watch', watch, fromSample, samples });
+    return {
+      accept: inPortions(post),
+      close: () => {
+        if (watch === this.#watch) this.#onVoice = null;
+      },
+    };
   };
 
   readonly dispose = (): void => this.#drop(CRASHED);
@@ -182,7 +208,11 @@ class EngineInWorker<Files> implements WorkerEngine {
         return;
       }
       case 'partial':
-        if (message.utterance === this.#utterance) this.#onPartial?.(message.words);
+        if (message.utterance === this.#utterance)
+          this.#onPartial?.(message.words, message.standing);
+        return;
+      case 'voice':
+        if (message.watch === this.#watch) this.#onVoice?.(message.chances, message.untilSample);
         return;
       case 'heard': {
         this.#pace = message.pace ?? this.#pace;

@@ -1,4 +1,4 @@
-import { ENDPOINTER_SETTINGS } from '../../../core/hearing/endpointer.ts';
+import { ENDPOINTER_SETTINGS } from '../../../core/hearing/endpointing-policy.ts';
 import { documentPage } from '../../../client/recogniser/browser/document-page.ts';
 import { createTaskQueue } from '../../../client/recogniser/browser/task-queue.ts';
 import { installSpeechRecognition } from '../../../client/recogniser/install-speech-recognition.ts';

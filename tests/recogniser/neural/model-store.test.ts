@@ -13,6 +13,7 @@ const FILES = {
   runtime: bytesOf('wasm'),
   glue: bytesOf('script'),
   dictionary: bytesOf('yes Y EH S\n'),
+  detector: bytesOf('another model'),
 };
 const MANIFEST = JSON.stringify(
   Object.fromEntries(
@@ -88,6 +89,16 @@ describe('the neural engine’s files', () => {
     await expect(bring((url) => (isModel(url) ? bytesOf('') : null))).rejects.toThrow(
       /files\/model\?again did not come \(503\)/,
     );
+  });
+
+  it('bring the detector apart, whole or not at all', async () => {
+    const isDetector = ({ pathname }: URL): boolean => pathname === '/files/detector';
+    const { stored, asked } = await bring();
+    expect(asked).not.toContain('/files/detector');
+    expect(new TextDecoder().decode(await stored.fetchDetector())).toBe('another model');
+    const half = FILES.detector.slice(0, 5);
+    const { stored: damaged } = await bring((url) => (isDetector(url) ? half : null));
+    await expect(damaged.fetchDetector()).rejects.toThrow(/detector came damaged/);
   });
 
   it('fail where the list of them is none', async () => {

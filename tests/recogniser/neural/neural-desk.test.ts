@@ -65,8 +65,8 @@ describe('the neural engine’s desk', () => {
     await accept(1, PORTION_SAMPLES);
     await accept(1, PORTION_SAMPLES);
     expect(sent.filter(({ kind }) => kind === 'partial')).toEqual([
-      { kind: 'partial', utterance: 1, words: 'head' },
-      { kind: 'partial', utterance: 1, words: 'head head' },
+      { kind: 'partial', utterance: 1, words: 'head', standing: 'incomplete' },
+      { kind: 'partial', utterance: 1, words: 'head head', standing: 'incomplete' },
     ]);
   });
 
