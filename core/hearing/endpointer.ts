@@ -86,6 +86,9 @@ class SpeechEndpointer implements Endpointer {
 
   readonly hearVoice = (chances: readonly number[], untilMs: number): void => {
     const { on, off } = this.#settings.voice;
+    const fromMs = untilMs - chances.length * WINDOW_MS;
+    // Of what was said before it knows nothing.
+    if (fromMs - this.#toldMs > LOST_MS) this.#voice = { onMs: 0, lastMs: fromMs };
     for (const [index, chance] of chances.entries()) {
       const atMs = untilMs - (chances.length - 1 - index) * WINDOW_MS;
       const isOn = this.#speaking ? chance > off && this.#isOurs(atMs) : chance > on;

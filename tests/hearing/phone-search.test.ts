@@ -126,7 +126,7 @@ describe('createPhoneSearch', () => {
   it('tells the words so far, and whether a sentence could end there', () => {
     const graph = graphOf('public <s> = ab [c] ba [<s>];');
     const found = createPhoneSearch(graph, WIDE);
-    const told = framesOf(1, 2, 0, 3, 2, 1, 0, 1).map((frame) => {
+    const told = framesOf(1, 2, 0, 3, 2, 1, 0, 1, 2).map((frame) => {
       found.accept(frame);
       return `${saidBy(found.best()?.words ?? [])}: ${found.standing()}`;
     });
@@ -138,9 +138,26 @@ describe('createPhoneSearch', () => {
       'ab c ba: incomplete',
       'ab c ba: closed',
       'ab c ba: closed',
+      // One sound of another sentence may be nothing.
+      'ab c ba ab: extendable',
       'ab c ba ab: incomplete',
     ]);
     expect(search(graphOf('public <s> = ab [c];'), framesOf(1, 2)).standing()).toBe('extendable');
+  });
+
+  it('tells a sentence closed by a grammar that only wraps it', () => {
+    const wrapped = graphOf('public <heard> = /1/ <s> | /0.001/ dd;\n<s> = (ab | c ba) [<s>];');
+    expect(search(wrapped, framesOf(1, 2)).standing()).toBe('closed');
+    expect(search(wrapped, framesOf(1, 2, 3, 3)).standing()).toBe('incomplete');
+  });
+
+  it('tells a sentence over though half of another word fits its end a little better', () => {
+    const graph = graphOf('public <s> = c [ba] | c dd;');
+    const afterC = (likelier: number): string => {
+      const frames = [...framesOf(3), frameOf([4, likelier], [0, 0.9 - likelier])];
+      return search(graph, frames).standing();
+    };
+    expect([afterC(0.5), afterC(0.899)]).toEqual(['extendable', 'incomplete']);
   });
 
   it('finds nothing where no sentence fits into the frames', () => {

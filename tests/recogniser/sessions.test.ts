@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
+import { ENDPOINTER_SETTINGS } from '../../core/hearing/endpointing-policy.ts';
 import type { SpeechRecognitionResult } from '../../client/recogniser/results.ts';
 import { SpeechRecognitionErrorEvent } from '../../client/recogniser/events.ts';
 import { SpeechRecognitionPhrase } from '../../client/recogniser/phrase.ts';
@@ -194,6 +195,47 @@ describe('what comes too late', () => {
     await bench.settle();
     expect(bench.log).toEqual(['error:aborted', 'end']);
     expect(bench.openCaptures()).toBe(0);
+  });
+});
+
+describe('the end of a sentence', () => {
+  const quietUntilEnd = async (bench: Bench): Promise<number> => {
+    for (let quietMs = 100; quietMs < 4000; quietMs += 100) {
+      await bench.sound(quiet(100));
+      if (bench.log.includes('speechend')) return quietMs;
+    }
+    return NaN;
+  };
+  const begun = async (): Promise<Bench> => {
+    const bench = createBench({ hearings: [heard('new')] });
+    bench.recognition.start();
+    await bench.settle();
+    await bench.sound(quiet(500), loud(800));
+    return bench;
+  };
+
+  it.each(['closed', 'extendable', 'incomplete'] as const)(
+    'comes after the wait for one that is %s, though no interim results are wanted',
+    async (standing) => {
+      const bench = await begun();
+      bench.engine.guess('ne', standing);
+      const quietMs = await quietUntilEnd(bench);
+      expect(quietMs).toBeGreaterThanOrEqual(ENDPOINTER_SETTINGS.waitMs[standing]);
+      expect(quietMs).toBeLessThanOrEqual(ENDPOINTER_SETTINGS.waitMs[standing] + 200);
+      expect(bench.log.some((event) => event.includes('ne*'))).toBe(false);
+    },
+  );
+
+  it('comes by what the engine’s detector tells of a room as loud as the voice', async () => {
+    const bench = await begun();
+    let ms = 1300;
+    for (; ms < 4000 && !bench.log.includes('speechend'); ms += 96) {
+      bench.engine.voice([0, 0, 0], (ms + 96) * 16);
+      await bench.sound(loud(96));
+    }
+    const { unknown } = ENDPOINTER_SETTINGS.waitMs;
+    expect(ms - 1300).toBeGreaterThanOrEqual(unknown - 96);
+    expect(ms - 1300).toBeLessThanOrEqual(unknown + 200);
   });
 });
 
