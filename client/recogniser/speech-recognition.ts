@@ -3,6 +3,7 @@ import {
   ENDPOINTER_SETTINGS,
   type EndpointerSettings,
 } from '../../core/hearing/endpointing-policy.ts';
+import { afterDelay } from './browser/after-delay.ts';
 import { createBrowserCapture } from './browser/browser-capture.ts';
 import { documentPage } from './browser/document-page.ts';
 import { createTaskQueue } from './browser/task-queue.ts';
@@ -39,10 +40,7 @@ function browserEnvironment(options: RecogniserOptions): RecogniserEnvironment {
     capture: createBrowserCapture(),
     page: documentPage,
     queueTask: createTaskQueue(),
-    after: (delayMs, task) => {
-      const timer = setTimeout(task, delayMs);
-      return () => clearTimeout(timer);
-    },
+    after: afterDelay,
     fetchText: fetchText,
     onHidden: whenHidden,
     endpointing: { ...ENDPOINTER_SETTINGS, ...options.endpointing },

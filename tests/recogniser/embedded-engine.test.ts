@@ -122,12 +122,17 @@ describe('the worker', () => {
 
 function createWorkerBench() {
   const posted: ToEngine<EmbeddedFiles>[] = [];
+  const timers = new Set<() => void>();
   let workers = 0;
   let alive = 0;
   let receive: (message: FromEngine) => void = () => undefined;
   let crash: () => void = () => undefined;
   const engine = createWorkerEngine<EmbeddedFiles>({
     files: { modelUrl: '/model', pronunciations: {} },
+    after: (_, task) => {
+      timers.add(task);
+      return () => timers.delete(task);
+    },
     createWorker: () => {
       workers += 1;
       alive += 1;
@@ -148,6 +153,10 @@ function createWorkerBench() {
     posted,
     workers: () => workers,
     alive: () => alive,
+    timers,
+    timeUp: () => {
+      for (const task of [...timers]) task();
+    },
     receive: (message: FromEngine) => receive(message),
     crash: () => crash(),
   };
@@ -168,6 +177,24 @@ describe('the embedded engine', () => {
     bench.receive({ kind: 'loaded', pace: null });
     expect(await second).toEqual({ kind: 'ready' });
     expect([bench.engine.state(), bench.workers()]).toEqual(['ready', 2]);
+  });
+
+  it('gives up a load that nothing more comes of, and not one that is slow', async () => {
+    const bench = createWorkerBench();
+    const first = bench.engine.load();
+    const [patience] = bench.timers;
+    bench.receive({ kind: 'progress', loadedBytes: 5, totalBytes: 10 });
+    expect(bench.timers.size).toBe(1);
+    expect(bench.timers).not.toContain(patience);
+    bench.timeUp();
+    expect(await first).toMatchObject({ kind: 'failed', message: expect.stringMatching(/reload/) });
+    expect([bench.engine.state(), bench.alive()]).toEqual(['absent', 0]);
+    const second = bench.engine.load();
+    bench.receive({ kind: 'loaded', pace: null });
+    expect(await second).toEqual({ kind: 'ready' });
+    bench.receive({ kind: 'progress', loadedBytes: 10, totalBytes: 10 });
+    bench.crash();
+    expect(bench.timers.size).toBe(0);
   });
 
   it('tells everyone who waits when the worker crashes, and can be loaded again', async () => {

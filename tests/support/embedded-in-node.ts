@@ -44,6 +44,7 @@ export async function createEmbeddedInNode(words: readonly string[]): Promise<Em
   };
   const engine = createWorkerEngine({
     files: null,
+    after: () => () => undefined,
     createWorker: () => createInProcessWorker(serve),
   });
   const damage = (now: boolean): void => {

@@ -59,6 +59,7 @@ export async function createNeuralInNode(
   onnx.env.wasm.numThreads = 1;
   const engine = createWorkerEngine<NeuralFiles>({
     files: { manifestUrl: MANIFEST, pronunciations: {} },
+    after: () => () => undefined,
     createWorker: () =>
       createInProcessWorker((send) =>
         serveNeural({

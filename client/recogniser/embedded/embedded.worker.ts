@@ -33,9 +33,10 @@ async function answer(message: ToEngine<EmbeddedFiles>): Promise<void> {
 async function open({ modelUrl, pronunciations: extra }: EmbeddedFiles): Promise<EngineDesk> {
   const [module, model] = await Promise.all([
     createModule(),
-    fetchModel(modelUrl, (loadedBytes, totalBytes) =>
-      send({ kind: 'progress', loadedBytes, totalBytes }),
-    ),
+    fetchModel(modelUrl, {
+      fetch,
+      onProgress: (progress) => send({ kind: 'progress', ...progress }),
+    }),
   ]);
   const pronunciations = { ...parseDictionary(model.dictionary), ...extra };
   const create = () => createEmbeddedDecoder(module, { files: model.files, pronunciations });

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
@@ -5,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 
 import { printDictionary, soundWords } from '../../../core/hearing/dictionary.ts';
 import { DICTIONARY_FILE, MODEL_FILES } from '../../../core/hearing/engine-parameters.ts';
+import { MODEL_LIST } from './model-store.ts';
 
 const FOLDER = 'model/en-us';
 const PACKAGE = dirname(createRequire(import.meta.url).resolve('soundswallower'));
@@ -12,7 +14,7 @@ const STUB = fileURLToPath(new URL('./blob-stub.ts', import.meta.url));
 
 /**
  * Puts the embedded engine's model files into the build (and serves them in development) under
- * /model/en-us, its dictionary cut to the words the product can hear.
+ * /model/en-us with a list of what each is when whole, its dictionary cut to the words the product can hear.
  *
  * @param {{
  *   words: readonly string[],
@@ -28,6 +30,10 @@ export function modelFiles({ words, pronunciations }) {
       : bytes;
   };
   const files = [...Object.values(MODEL_FILES), DICTIONARY_FILE];
+  const list = async () => {
+    const entries = files.map(async (file) => [file, factsOf(Buffer.from(await read(file)))]);
+    return JSON.stringify(Object.fromEntries(await Promise.all(entries)));
+  };
   return {
     name: 'model-files',
     config: () => ({
@@ -37,20 +43,25 @@ export function modelFiles({ words, pronunciations }) {
       optimizeDeps: { exclude: ['soundswallower'] },
     }),
     async generateBundle() {
-      for (const file of files) {
-        const source = await read(file);
+      for (const file of [...files, MODEL_LIST]) {
+        const source = file === MODEL_LIST ? await list() : await read(file);
         this.emitFile({ type: 'asset', fileName: `${FOLDER}/${file}`, source });
       }
     },
     configureServer(server) {
       server.middlewares.use(`/${FOLDER}`, async (request, response) => {
-        const file = files.find((name) => request.url === `/${name}`);
+        const file = [...files, MODEL_LIST].find((name) => request.url === `/${name}`);
         response.statusCode = file ? 200 : 404;
         response.setHeader('content-type', 'application/octet-stream');
-        response.end(file ? await read(file) : undefined);
+        response.end(file === MODEL_LIST ? await list() : file && (await read(file)));
       });
     },
   };
+}
+
+/** What the page checks each file by. */
+function factsOf(bytes) {
+  return { bytes: bytes.length, sha256: createHash('sha256').update(bytes).digest('hex') };
 }
 
 /**

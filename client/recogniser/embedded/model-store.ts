@@ -3,6 +3,8 @@ import {
   MODEL_FILES,
   type ModelFile,
 } from '../../../core/hearing/engine-parameters.ts';
+import type { LoadProgress } from '../engine.ts';
+import { type FileFacts, fetchWhole, sumBytes } from '../whole-file.ts';
 
 /** The model, fetched once: every decoder reads it again from memory. */
 export interface StoredModel {
@@ -10,15 +12,31 @@ export interface StoredModel {
   readonly dictionary: string;
 }
 
-type OnProgress = (loadedBytes: number, totalBytes: number) => void;
+export interface StorePorts {
+  readonly fetch: typeof fetch;
+  readonly onProgress: (progress: LoadProgress) => void;
+}
 
-/** Rejects, saying which file, when one does not come whole. Addresses end without a slash. */
-export async function fetchModel(modelUrl: string, onProgress: OnProgress): Promise<StoredModel> {
-  const files = [...Object.values(MODEL_FILES), DICTIONARY_FILE];
-  const progress = createProgress(onProgress, files.length);
-  const blobs = await Promise.all(files.map((file) => fetchFile(`${modelUrl}/${file}`, progress)));
-  const byFile = new Map(files.map((file, index) => [file, blobs[index] ?? new Blob()]));
-  const address = (file: string): string => URL.createObjectURL(byFile.get(file) ?? new Blob());
+/** Beside the files: what each is when it is whole. */
+export const MODEL_LIST = 'files.json';
+const FILES = [...Object.values(MODEL_FILES), DICTIONARY_FILE];
+
+/**
+ * Rejects, saying which file and what to do, when one does not come as the build wrote it. Addresses end without a
+ * slash.
+ */
+export async function fetchModel(modelUrl: string, ports: StorePorts): Promise<StoredModel> {
+  const list = await fetchList(`${modelUrl}/${MODEL_LIST}`, ports);
+  const total = [...list.values()].reduce((sum, { bytes }) => sum + bytes, 0);
+  const told = sumBytes(total, ports.onProgress);
+  const blobs = new Map<string, Blob>();
+  const bring = async ([file, facts]: readonly [string, FileFacts]): Promise<void> => {
+    const filePorts = { fetch: ports.fetch, onBytes: told(file) };
+    blobs.set(file, new Blob([await fetchWhole(`${modelUrl}/${file}`, facts, filePorts)]));
+  };
+  await Promise.all([...list].map(bring));
+  const blobOf = (file: string): Blob => blobs.get(file) ?? new Blob();
+  const address = (file: string): string => URL.createObjectURL(blobOf(file));
   return {
     files: {
       mdef: address(MODEL_FILES.mdef),
@@ -28,49 +46,41 @@ export async function fetchModel(modelUrl: string, onProgress: OnProgress): Prom
       sendump: address(MODEL_FILES.sendump),
       fdict: address(MODEL_FILES.fdict),
     },
-    dictionary: await (byFile.get(DICTIONARY_FILE) ?? new Blob()).text(),
+    dictionary: await blobOf(DICTIONARY_FILE).text(),
   };
 }
 
-interface Progress {
-  readonly expect: (bytes: number) => void;
-  readonly got: (bytes: number) => void;
-}
-
-/** Says nothing until every file has named its length: a bar that shrinks tells nobody anything. */
-function createProgress(onProgress: OnProgress, files: number): Progress {
-  let loaded = 0;
-  let total = 0;
-  let unknown = files;
-  const tell = (): void => {
-    // A compressed answer names fewer bytes than it unpacks to.
-    if (unknown === 0) onProgress(Math.min(loaded, total), total);
-  };
-  return {
-    expect: (bytes) => {
-      total += bytes;
-      unknown -= 1;
-      tell();
-    },
-    got: (bytes) => {
-      loaded += bytes;
-      tell();
-    },
-  };
-}
-
-async function fetchFile(address: string, progress: Progress): Promise<Blob> {
+async function fetchList(
+  address: string,
+  { fetch }: StorePorts,
+): Promise<ReadonlyMap<string, FileFacts>> {
   const response = await fetch(address);
-  const type = response.headers.get('content-type') ?? '';
-  if (!response.ok || type.startsWith('text/html') || response.body === null) {
-    throw new Error(`${address} did not come (${response.status}): reload with a connection.`);
-  }
-  progress.expect(Number(response.headers.get('content-length') ?? 0));
-  const parts: Uint8Array<ArrayBuffer>[] = [];
-  const reader = response.body.getReader();
-  for (let part = await reader.read(); !part.done; part = await reader.read()) {
-    parts.push(part.value);
-    progress.got(part.value.length);
-  }
-  return new Blob(parts);
+  const list = response.ok ? readList(await response.text()) : null;
+  if (list !== null) return list;
+  throw new Error(`${address} did not come (${response.status}): reload with a connection.`);
 }
+
+/** Null when the text is no list of every file. */
+function readList(text: string): ReadonlyMap<string, FileFacts> | null {
+  const value = parsed(text);
+  const list = new Map<string, FileFacts>();
+  for (const file of FILES) {
+    const facts = isRecord(value) ? value[file] : null;
+    if (!isRecord(facts)) return null;
+    const { bytes, sha256 } = facts;
+    if (typeof bytes !== 'number' || typeof sha256 !== 'string') return null;
+    list.set(file, { bytes, sha256 });
+  }
+  return list;
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
+}
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null;

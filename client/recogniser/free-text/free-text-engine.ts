@@ -1,4 +1,5 @@
 import type { Engine } from '../engine.ts';
+import { afterDelay } from '../browser/after-delay.ts';
 import { asEngineWorker } from '../worker/browser-worker.ts';
 import { createWorkerEngine } from '../worker/worker-engine.ts';
 import type { FreeTextFiles } from './serve-free-text.ts';
@@ -9,5 +10,5 @@ export function createFreeTextEngine(files: FreeTextFiles): Engine {
     asEngineWorker<FreeTextFiles>(
       new Worker(new URL('./free-text.worker.ts', import.meta.url), { type: 'module' }),
     );
-  return { ...createWorkerEngine({ createWorker, files }), hasOneWording: true };
+  return { ...createWorkerEngine({ createWorker, files, after: afterDelay }), hasOneWording: true };
 }

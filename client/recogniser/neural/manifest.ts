@@ -1,10 +1,8 @@
-/** One file as the build wrote it. */
-export interface ListedFile {
+import type { FileFacts } from '../whole-file.ts';
+
+export interface ListedFile extends FileFacts {
   /** Relative to the manifest's own address. */
   readonly url: string;
-  readonly bytes: number;
-  /** In hexadecimal. */
-  readonly sha256: string;
 }
 
 /**

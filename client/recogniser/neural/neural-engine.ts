@@ -1,4 +1,5 @@
 import type { Pronunciations } from '../../../core/hearing/dictionary.ts';
+import { afterDelay } from '../browser/after-delay.ts';
 import { asEngineWorker } from '../worker/browser-worker.ts';
 import { createWorkerEngine, type WorkerEngine } from '../worker/worker-engine.ts';
 
@@ -15,5 +16,5 @@ export function createNeuralEngine(files: NeuralFiles): WorkerEngine {
     asEngineWorker<NeuralFiles>(
       new Worker(new URL('./neural.worker.ts', import.meta.url), { type: 'module' }),
     );
-  return createWorkerEngine({ createWorker, files });
+  return createWorkerEngine({ createWorker, files, after: afterDelay });
 }

@@ -40,16 +40,20 @@ export async function openNeural(runtime: Runtime, opening: NeuralOpening): Prom
   const { model: file, description: text, dictionary } = opening.contents;
   const outcome = readAcousticDescription(text);
   if (outcome.kind === 'unreadable') throw new Error(outcome.message);
-  const session = await createSession(runtime, file);
+  const session = await createSession(runtime, file, 'basic');
   const model = { onnx: runtime, session, description: outcome.description };
   const pronunciations = { ...parseDictionary(dictionary), ...opening.pronunciations };
   return { decoder: createNeuralDecoder({ model, pronunciations }), pace: await measure(model) };
 }
 
-export function createSession(runtime: Runtime, model: Uint8Array): Promise<OnnxSession> {
+export function createSession(
+  runtime: Runtime,
+  model: Uint8Array,
+  graphOptimizationLevel: 'basic' | 'all',
+): Promise<OnnxSession> {
   return runtime.InferenceSession.create(model, {
     executionProviders: ['wasm'],
-    graphOptimizationLevel: 'basic',
+    graphOptimizationLevel,
   });
 }
 

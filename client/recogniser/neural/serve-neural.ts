@@ -49,7 +49,7 @@ async function openVoiceDetector(
   fetchModel: () => Promise<Uint8Array>,
 ): Promise<VoiceDetector | null> {
   try {
-    const session = await createSession(onnx, await fetchModel());
+    const session = await createSession(onnx, await fetchModel(), 'all');
     return createVoiceDetector({ onnx, session });
   } catch (error) {
     console.warn(error);

@@ -1,4 +1,5 @@
 import type { Pronunciations } from '../../../core/hearing/dictionary.ts';
+import { afterDelay } from '../browser/after-delay.ts';
 import { createEmbeddedEngine } from '../embedded/embedded-engine.ts';
 import { createNeuralEngine } from '../neural/neural-engine.ts';
 import { affordedUse, type EngineWish } from './engine-use.ts';
@@ -29,10 +30,7 @@ export function createBrowserEngines(options: BrowserEnginesOptions): TeamEngine
     afforded: (pace) =>
       affordedUse({ cores: navigator.hardwareConcurrency, memoryGb: memoryGb() }, pace),
     onChange,
-    after: (delayMs, task) => {
-      const timer = setTimeout(task, delayMs);
-      return () => clearTimeout(timer);
-    },
+    after: afterDelay,
   });
 }
 

@@ -25,6 +25,8 @@ export interface WorkerEngineOptions<Files> {
   readonly createWorker: () => EngineWorker<Files>;
   /** What the worker loads, and from where. */
   readonly files: Files;
+  /** Runs it later unless the returned function is called. */
+  readonly after: (delayMs: number, task: () => void) => () => void;
 }
 
 export interface WorkerEngine extends Engine {
@@ -50,6 +52,12 @@ export type Choosing =
   | { readonly kind: 'chosen'; readonly opinion: Opinion | null }
   | { readonly kind: 'failed'; readonly message: string };
 
+/**
+ * A download tells every few kilobytes, and compiling the 14 MB of the runtime took 8 s on a machine ten times too busy.
+ * Whatever is silent for a minute hangs: a connection that neither delivers nor breaks, a worker that never starts.
+ */
+const STALLED_MS = 60_000;
+const STALLED = 'The speech engine did not come: reload with a connection.';
 const CRASHED = 'The speech engine stopped: press to start it again.';
 
 /** An engine in a worker of its own, behind the engine port. */
@@ -69,6 +77,7 @@ class EngineInWorker<Files> implements WorkerEngine {
   #onPartial: OnPartial | null = null;
   #watch = 0;
   #onVoice: OnVoice | null = null;
+  #stopWatching: () => void = () => undefined;
   #answerLoad: (outcome: EngineOutcome) => void = () => undefined;
   readonly #warmed = new Set<string>();
   readonly #grammarWaiting = new Map<number, (outcome: EngineOutcome) => void>();
@@ -163,9 +172,16 @@ class EngineInWorker<Files> implements WorkerEngine {
       () => this.#drop(CRASHED),
     );
     worker.post({ kind: 'load', files: this.#options.files });
+    this.#watchLoading();
     return new Promise((resolve) => {
       this.#answerLoad = resolve;
     });
+  }
+
+  /** However slow it is, it goes on as long as more of it comes. */
+  #watchLoading(): void {
+    this.#stopWatching();
+    this.#stopWatching = this.#options.after(STALLED_MS, () => this.#drop(STALLED));
   }
 
   #finish(opine: Opine | null): Promise<Finished> {
@@ -181,10 +197,12 @@ class EngineInWorker<Files> implements WorkerEngine {
   #receive(message: FromEngine): void {
     switch (message.kind) {
       case 'progress': {
+        if (this.#state === 'loading') this.#watchLoading();
         this.#onProgress(message);
         return;
       }
       case 'loaded': {
+        this.#stopWatching();
         this.#state = 'ready';
         this.#pace = message.pace;
         this.#answerLoad({ kind: 'ready' });
@@ -258,6 +276,7 @@ class EngineInWorker<Files> implements WorkerEngine {
 
   /** Everyone who waits is told; the next load() begins anew. */
   #drop(message: string): void {
+    this.#stopWatching();
     this.#worker?.terminate();
     this.#worker = null;
     this.#loading = null;
