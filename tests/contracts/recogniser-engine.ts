@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 
 import type { Engine, EngineOutcome, Finished } from '../../client/recogniser/engine.ts';
+import { WINDOW_SAMPLES } from '../../core/hearing/voice-detector.ts';
 import { grammarOf, YES } from './small-grammars.ts';
 
 /** What every engine is made to hear. */
@@ -161,6 +162,23 @@ export function describeEngine(name: string, { open, utterances }: Settings): vo
       expect(outcome.kind === 'failed' ? outcome.message : '').toContain('zorbular');
       expect(await stage.engine.setGrammar(READINGS)).toEqual(READY);
       expect(wordsOf(await hear('box four'))).toBe('box four');
+    });
+
+    it('hears words while it looks for a voice, tells windows in order, and none once nobody watches', async () => {
+      await ready();
+      const ends: number[] = [];
+      const watch = stage.engine.watch?.((_, untilSample) => void ends.push(untilSample));
+      for (const sentence of ['box four', 'head forty five'] as const) {
+        watch?.accept(stage.say(sentence));
+        expect(wordsOf(await hear(sentence))).toBe(sentence);
+      }
+      expect(ends).toEqual(ends.toSorted((one, other) => one - other));
+      expect(ends.every((end) => end % WINDOW_SAMPLES === 0)).toBe(true);
+      watch?.close();
+      const told = ends.length;
+      watch?.accept(stage.say('yes'));
+      await settled();
+      expect(ends).toHaveLength(told);
     });
 
     it('answers nothing once it is disposed of, and can be loaded again', async () => {

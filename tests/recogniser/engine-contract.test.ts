@@ -15,7 +15,7 @@ import {
 } from '../contracts/recogniser-engine.ts';
 import { createNeuralInNode } from '../support/neural-in-node.ts';
 import { createScratchFolder } from '../support/scratch-folder.ts';
-import { sayPhones, writeTinyEar } from '../support/tiny-ear.ts';
+import { sayPhones, tinyVoiceDetector, writeTinyEar } from '../support/tiny-ear.ts';
 import { wasmHeapBytes } from '../support/wasm-heap.ts';
 import { heard } from './harness.ts';
 
@@ -80,6 +80,7 @@ async function neuralStage(): Promise<EngineStage & { readonly engine: WorkerEng
   const { engine, model, asked, serveModel } = await createNeuralInNode(
     folder.path,
     PRONUNCIATIONS,
+    tinyVoiceDetector(),
   );
   return {
     engine,

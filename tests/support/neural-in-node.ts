@@ -30,6 +30,7 @@ const MANIFEST = 'http://page.test/model/neural/files.json';
 export async function createNeuralInNode(
   folder: string,
   pronunciations: Pronunciations,
+  detector?: Uint8Array<ArrayBuffer>,
 ): Promise<NeuralInNode> {
   const bytesOf = (text: string): Uint8Array<ArrayBuffer> => new TextEncoder().encode(text);
   const model = new Uint8Array(await readFile(join(folder, 'model.onnx')));
@@ -39,7 +40,7 @@ export async function createNeuralInNode(
     dictionary: bytesOf(printDictionary(pronunciations)),
     // The package brings its own to Node.
     runtime: bytesOf('runtime'),
-    detector: new Uint8Array(await readFile(VOICE_MODEL_FILE)),
+    detector: detector ?? new Uint8Array(await readFile(VOICE_MODEL_FILE)),
     glue: bytesOf('glue'),
   };
   const served = new Map<string, Uint8Array<ArrayBuffer>>();

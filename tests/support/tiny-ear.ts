@@ -2,7 +2,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 
 import { PHONES } from '../../core/hearing/garbage.ts';
-import { attribute, FLOAT, floats, integers, node, onnxFile, shaped } from './onnx-parts.ts';
+import { attribute, FLOAT, floats, INT64, integers, node, onnxFile, shaped } from './onnx-parts.ts';
 
 /**
  * An acoustic model of a few kilobytes with the port of a trained one: the mean of each 20 ms says the phone,
@@ -70,6 +70,25 @@ const DESCRIPTION = {
   delaySamples: DELAY,
   state: { late: [1, DELAY] },
 };
+
+/** A voice detector of a kilobyte with the port of the trained one: the loudest sample is the chance. */
+export function tinyVoiceDetector(): Uint8Array<ArrayBuffer> {
+  return new Uint8Array(
+    onnxFile({
+      nodes: [
+        node('Identity', ['state'], 'stateN'),
+        node('ReduceMax', ['input'], 'output', attribute('keepdims', 1)),
+      ],
+      tensors: [],
+      inputs: [
+        shaped('input', FLOAT, [1, 'samples']),
+        shaped('state', FLOAT, [2, 1, 128]),
+        shaped('sr', INT64, [1]),
+      ],
+      outputs: [shaped('output', FLOAT, [1, 1]), shaped('stateN', FLOAT, [2, 1, 128])],
+    }),
+  );
+}
 
 /** Writes it as the neural engine's folder holds its model. */
 export async function writeTinyEar(folder: string): Promise<void> {
