@@ -1,8 +1,7 @@
+import { KEPT_BEFORE_MS } from '../../core/hearing/endpointing-policy.ts';
 import { FRAME_MS, FRAME_SAMPLES } from '../../core/hearing/frame.ts';
 import type { Engine } from './engine.ts';
 
-/** The endpointer is sure 0.2–0.5 s after the first sound (1 s at 10 dB): the engine gets what came before. */
-const KEPT_BEFORE_MS = 1000;
 /** A worker message each: 100 ms, decoded in under 40 ms in Chromium. */
 const PORTION_FRAMES = 100 / FRAME_MS;
 

@@ -40,3 +40,9 @@ export const ENDPOINTER_SETTINGS: EndpointerSettings = {
   // Shorter sounds are clicks and knocks; a tenth of a second is the shortest vowel of a number.
   energy: { on: 7.5, off: 5, leastMs: 60 + SMEAR_MS },
 };
+
+/**
+ * By energy the endpointer is sure 0.2–0.5 s after the first sound (1 s at 10 dB), by the detector's word 0.2 s: the
+ * engine gets what came before.
+ */
+export const KEPT_BEFORE_MS = 1000;
