@@ -39,12 +39,7 @@ export function createScriptedEngine(script: Script = {}): ScriptedEngine {
     calls,
     watch: (listener) => {
       onVoice = listener;
-      return {
-        accept: () => undefined,
-        close: () => {
-          onVoice = null;
-        },
-      };
+      return { accept: () => undefined, close: () => (onVoice = null) };
     },
     state: () => state,
     load: () => {

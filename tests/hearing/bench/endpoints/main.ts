@@ -18,7 +18,7 @@ const USAGE = `npm run bench:endpoints -- [options]
   --sentences N   in each bed at each level (10 unless given)
   --minutes N     of each bed without a sentence (1 unless given)
   --way NAME      only this one, several times for several: ${WAYS.join(', ')} (the last is slow)
-  --bed TEXT      only beds whose name holds it
+  --bed NAME      only this one, several times for several, as "compressor and hum"
   --seed N        other sentences and noise (2 unless given)`;
 
 const { values } = parseArgs({
@@ -26,7 +26,7 @@ const { values } = parseArgs({
     sentences: { type: 'string', default: '10' },
     minutes: { type: 'string', default: '1' },
     way: { type: 'string', multiple: true },
-    bed: { type: 'string', default: '' },
+    bed: { type: 'string', multiple: true },
     seed: { type: 'string', default: '2' },
     help: { type: 'boolean', default: false },
   },
@@ -49,7 +49,9 @@ async function bench(): Promise<void> {
   const voices = benchVoices();
   const ways = await openWays();
   const wanted = WAYS.filter((way) => values.way?.includes(way) ?? true);
-  const beds = Object.entries(bedsOf(voices)).filter(([name]) => name.includes(values.bed));
+  const beds = Object.entries(bedsOf(voices)).filter(
+    ([name]) => values.bed?.includes(name) ?? true,
+  );
   const sentences = sampleHeard(Number(values.sentences), Number(values.seed));
   const speeches = sentences.flatMap((said, at) => voices[at % voices.length]?.say(said) ?? []);
   print([...COLUMNS, ...MORE]);
