@@ -1,5 +1,5 @@
 import type { RoomNoise } from '../../core/hearing/earshot.ts';
-import { FRAME_MS } from '../../core/hearing/endpointer.ts';
+import { FRAME_MS } from '../../core/hearing/frame.ts';
 import {
   createNoiseMeter,
   isDigitalSilence,
