@@ -4,7 +4,7 @@ import { createSentences } from '../../client/ear/web-speech-sentences.ts';
 import type { CaptureSink } from '../../client/recogniser/capture.ts';
 import type { Engine } from '../../client/recogniser/engine.ts';
 import { createRecognitionClass } from '../../client/recogniser/recognition-class.ts';
-import { ENDPOINTER_SETTINGS } from '../../core/hearing/endpointer.ts';
+import { ENDPOINTER_SETTINGS } from '../../core/hearing/endpointing-policy.ts';
 import type { Hearing } from '../../core/hearing/hearing.ts';
 import { recogniserGrammar } from '../../core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
