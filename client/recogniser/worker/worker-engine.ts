@@ -30,6 +30,8 @@ export interface WorkerEngineOptions<Files> {
 }
 
 export interface WorkerEngine extends Engine {
+  /** Tells nothing where the worker has no detector. */
+  readonly watch: (onVoice: OnVoice) => VoiceWatch;
   /** As `finish`, and what another engine makes of the wordings is weighed, where this one gives several. */
   readonly finishWith: (opine: Opine) => Promise<Finished>;
   /** Which of these wordings the sound is likeliest to be, where this engine can choose. */
