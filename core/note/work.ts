@@ -7,7 +7,9 @@ export function workLines(state: VisitState): readonly string[] {
   const { work, recommendations, readings } = state;
   if (work.length > 0) {
     const done = work.map(({ work: { did, part } }) => sentence(workDone(did, part)));
-    return [...new Set(done), ...timeLines(state)];
+    // "Cleaned the condenser, brushed it": one job; a switch that was reset again later is two.
+    const jobs = done.filter((line, at) => line !== done[at - 1]);
+    return [...jobs, ...timeLines(state)];
   }
   const isEmpty = recommendations.length === 0 && readings.length === 0;
   return isEmpty ? [] : ['No work was recorded.'];
