@@ -29,6 +29,8 @@ import { sayEarNews, sayEngineChanged, sayNotKept } from './screens/words.ts';
 import { createIds } from './state/browser-ids.ts';
 import { browserClock as clock } from './state/clock.ts';
 import type { Ports } from './state/ports.ts';
+import { browserTeaching } from './teaching/browser-teaching.ts';
+import type { VoiceTeaching } from './teaching/voice-teaching.ts';
 import { createVoice } from './voice/browser-voice.ts';
 import { browserSpareVoice } from './voice/spare/browser-spare-voice.ts';
 import { createVoiceOfBoth } from './voice/voice-of-both.ts';
@@ -82,14 +84,16 @@ function openPhraser(): PhraserWorker {
 /** The session's ports in a browser. */
 export function browserPorts(log: EventLog & Pick<SyncedLog, 'canWrite'>): Ports & {
   readonly listening: Listening;
+  readonly teaching: VoiceTeaching;
   readonly wording: Wording;
   readonly spareVoice: DeviceChoice<SpareVoiceChoice>;
 } {
   const spareVoice = createDeviceChoice('spare voice', SPARE_VOICE_CHOICES);
-  const { ear, listening } = browserEar();
+  const { ear, listening, teaching } = browserEar();
   const phraser = createPagePhraser(openPhraser, PHRASING_URL);
   return {
     listening,
+    teaching,
     wording: createWording(phraser, createDeviceChoice('wording', WORDINGS)),
     phraser: phraser.current,
     passages: phraser.current,
@@ -179,7 +183,11 @@ function withModelOfChoice(
   });
 }
 
-function browserEar(): { readonly ear: Ear; readonly listening: Listening } {
+function browserEar(): {
+  readonly ear: Ear;
+  readonly listening: Listening;
+  readonly teaching: VoiceTeaching;
+} {
   const level = createRelay<number>();
   const progress = createRelay<number>();
   const engineChange = createRelay<EngineChanged>();
@@ -227,6 +235,11 @@ function browserEar(): { readonly ear: Ear; readonly listening: Listening } {
     team.forgive();
   };
   return {
+    teaching: browserTeaching({
+      ...hostPorts(),
+      team,
+      SpeechRecognition: createSpeechRecognition({ engine: team }),
+    }),
     ear: createChosenEar({ own, openNative: openNativeEar, choice: whose.read }),
     listening: {
       use: team.use,

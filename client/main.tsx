@@ -16,6 +16,7 @@ import { offlineWords, STORAGE_OFF_WORDS } from './screens/words.ts';
 import { firstSession, readVisit } from './state/first-session.ts';
 import { knownNames } from './state/known-names.ts';
 import { pastVisits } from './state/past-visits.ts';
+import type { VoiceTeaching } from './teaching/voice-teaching.ts';
 import type { Wording } from './phraser/wording.ts';
 import type { Ports } from './state/ports.ts';
 import { createRunner, type Runner } from './state/runner.ts';
@@ -42,6 +43,7 @@ async function openPage(root: HTMLElement): Promise<void> {
   draw(runner.session());
   if (offline) takeUpdateBetweenVisits(offline, runner);
   warnBeforeLoss(runner);
+  void ports.teaching.start();
   readyOneByOne([...CIRCUIT_STEPS, ports.wording.start]);
 }
 
@@ -62,13 +64,14 @@ async function startingSession(log: EventLog, offline: Offline | null): Promise<
 interface PagePorts extends Ports {
   readonly log: DeviceLog;
   readonly listening: Listening;
+  readonly teaching: VoiceTeaching;
   readonly wording: Wording;
   readonly spareVoice: DeviceChoice<SpareVoiceChoice>;
 }
 
 function toolsOf(
   runner: Runner,
-  { log, ear, clock, listening, wording, spareVoice }: PagePorts,
+  { log, ear, clock, listening, teaching, wording, spareVoice }: PagePorts,
   offline: Offline | null,
 ): PageTools {
   return {
@@ -76,6 +79,7 @@ function toolsOf(
     send: (happening) => runner.send(happening),
     onLevel: (report) => ear.onLevel(report),
     listening,
+    teaching,
     wording,
     spareVoice,
     now: () => clock.now(),

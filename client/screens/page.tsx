@@ -18,6 +18,7 @@ import { Strip } from './strip.tsx';
 import { visitDate, withDate } from './visit-date.ts';
 import { VisitPanel } from './visit-panel.tsx';
 import type { VoiceFormProps } from './voice-form.tsx';
+import type { VoiceTeaching } from '../teaching/voice-teaching.ts';
 import type { WordingFormProps } from './wording-form.tsx';
 
 /** What the screens need besides the session: nothing of it changes while the page lives. */
@@ -25,6 +26,7 @@ export interface PageTools {
   readonly send: (happening: Happening) => void;
   readonly onLevel: ListenToLevel;
   readonly listening: ListeningFormProps;
+  readonly teaching: VoiceTeaching;
   readonly wording: WordingFormProps;
   readonly spareVoice: VoiceFormProps;
   /** Milliseconds since 1970. */
@@ -119,6 +121,7 @@ function OpenTab({ session, tools, onWords }: PageProps & { onWords: (said: stri
           exportLog={tools.exportLog}
           offlineWords={tools.offlineWords}
           listening={tools.listening}
+          teaching={{ teaching: tools.teaching, onTeach: () => send({ kind: 'earLent' }) }}
           wording={tools.wording}
           spareVoice={tools.spareVoice}
           onOpen={tools.openVisit}

@@ -4,6 +4,7 @@ import type { VisitSummary } from '../offline/event-log.ts';
 import type { Session } from '../state/session.ts';
 import { ListeningForm, type ListeningFormProps } from './listening-form.tsx';
 import { SaveEverything } from './save-everything.tsx';
+import { TeachingForm, type TeachingFormProps } from './teaching-form.tsx';
 import { SettingsForm } from './settings-form.tsx';
 import { VoiceForm, type VoiceFormProps } from './voice-form.tsx';
 import { WordingForm, type WordingFormProps } from './wording-form.tsx';
@@ -15,6 +16,7 @@ export interface VisitPanelProps {
   /** Whether the page opens without a network, in words. */
   readonly offlineWords: Promise<string>;
   readonly listening: ListeningFormProps;
+  readonly teaching: TeachingFormProps;
   readonly wording: WordingFormProps;
   readonly spareVoice: VoiceFormProps;
   readonly exportLog: () => Promise<string>;
@@ -34,6 +36,7 @@ export function VisitPanel(props: VisitPanelProps) {
         new visit
       </button>
       <ListeningForm {...props.listening} />
+      <TeachingForm {...props.teaching} />
       <WordingForm {...props.wording} />
       <VoiceForm {...props.spareVoice} />
       <SettingsForm settings={session.visit.settings} onSettings={onSettings} />

@@ -17,6 +17,8 @@ import type { Tab } from './session.ts';
 /** Everything that can happen to the session. */
 export type Happening =
   | { readonly kind: 'pressed' }
+  /** Somebody else on the page wants the microphone and the recogniser: it hears nothing until it is pressed. */
+  | { readonly kind: 'earLent' }
   | { readonly kind: 'typed'; readonly words: string }
   /** Likeliest first. */
   | { readonly kind: 'heard'; readonly alternatives: readonly Alternative[] }

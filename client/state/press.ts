@@ -1,5 +1,5 @@
 import { go, settle, stay, type SessionStep } from './settle.ts';
-import type { Mode, Session } from './session.ts';
+import type { EarState, Mode, Session } from './session.ts';
 
 /** What pressing the field does, whatever the page is doing. */
 export function press(session: Session): SessionStep {
@@ -22,6 +22,27 @@ export function press(session: Session): SessionStep {
   }
 }
 
+/** As pressed while it hears; what is being said is cut off, and what is being kept goes on without an ear. */
+export function lendEar(session: Session): SessionStep {
+  const { mode } = session;
+  switch (mode.kind) {
+    case 'asleep':
+    case 'deaf':
+      return stay(session);
+    case 'opening':
+      return go(session, { kind: 'asleep' }, [{ kind: 'closeEar' }]);
+    case 'listening':
+    case 'paused':
+    case 'asking':
+      return go(session, PAUSED, [{ kind: 'gate' }]);
+    case 'thinking':
+      return go(session, { ...mode, ear: LENT }, [{ kind: 'gate' }]);
+    case 'speaking':
+      return go(session, PAUSED, [{ kind: 'hush' }, { kind: 'gate' }]);
+  }
+}
+
+const LENT: EarState = { kind: 'paused', by: 'press' };
 const PAUSED: Mode = { kind: 'paused', by: 'press' };
 
 function wake(session: Session): SessionStep {

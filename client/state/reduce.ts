@@ -6,7 +6,7 @@ import { caughtUp } from './catch-up.ts';
 import { choose } from './choices.ts';
 import { reduceEar } from './ear-happenings.ts';
 import type { Effect, Happening } from './happenings.ts';
-import { afterSpeech, press } from './press.ts';
+import { afterSpeech, lendEar, press } from './press.ts';
 import { earOf, type Mode, type Session, type Tab } from './session.ts';
 import { go, settle, stay, type SessionStep } from './settle.ts';
 import { reduceTurn } from './turn-happenings.ts';
@@ -25,6 +25,8 @@ function transition(session: Session, happening: Happening): SessionStep {
   switch (happening.kind) {
     case 'pressed':
       return press(session);
+    case 'earLent':
+      return lendEar(session);
     case 'timeUp':
       return ringing(session);
     case 'typed':

@@ -3,7 +3,12 @@ import { meaningOf } from '../../core/language/meaning.ts';
 import { understand } from '../../core/language/understand.ts';
 import { takeIn, type TakenIn } from '../../core/turn/take-in.ts';
 import type { Command } from './command.ts';
-import { LANGUAGE_OPTIONS_USAGE, parseHearingOptions } from './language-options.ts';
+import { readVoiceFile, type VoiceFileOutcome } from '../hearing/kept-voice.ts';
+import {
+  type HearingOptions,
+  LANGUAGE_OPTIONS_USAGE,
+  parseHearingOptions,
+} from './language-options.ts';
 import {
   alternativesToActOn,
   createPlayer,
@@ -12,7 +17,7 @@ import {
   type PlayerEngine,
   type Recording,
 } from './player.ts';
-import type { ExitStatus } from './terminal.ts';
+import type { ExitStatus, Terminal } from './terminal.ts';
 import { wrongCall } from './wrong-call.ts';
 
 const USAGE = `gloveside hear [options] FILE.wav …
@@ -30,6 +35,7 @@ const USAGE = `gloveside hear [options] FILE.wav …
   --model FOLDER       another model for the neural engine: a folder with model.onnx and model.json; for
                        transformers a model's folder, or its name on the hub (org/name), which is fetched
                        once and kept
+  --voice FILE.json    hears by what gloveside enrol learnt of a voice; of no effect without the neural engine
 ${LANGUAGE_OPTIONS_USAGE}`;
 
 export const hearCommand: Command = {
@@ -43,7 +49,10 @@ export const hearCommand: Command = {
       const why = `--engine takes ${PLAYER_ENGINES.join(', ')}, not "${engine}"`;
       return wrongCall(terminal, 'hear', why);
     }
-    const player = createPlayer({ engine, model, onProgress: (line) => terminal.complain(line) });
+    const kept = await voiceFor(engine, call, terminal);
+    if (kept.kind === 'unusable') return wrongCall(terminal, 'hear', kept.why);
+    const onProgress = (line: string): void => terminal.complain(line);
+    const player = createPlayer({ engine, model, voice: kept.voice, onProgress });
     let status: ExitStatus = 0;
     for (const file of call.words) {
       const recording = await player.play(file, expectation(call.context));
@@ -54,6 +63,19 @@ export const hearCommand: Command = {
     return status;
   },
 };
+
+async function voiceFor(
+  engine: PlayerEngine,
+  { voice }: HearingOptions,
+  terminal: Terminal,
+): Promise<VoiceFileOutcome | typeof NO_VOICE> {
+  if (voice === undefined) return NO_VOICE;
+  if (engine === 'neural' || engine === 'both') return readVoiceFile(voice);
+  terminal.complain(`gloveside hear: --voice has no effect with --engine ${engine}`);
+  return NO_VOICE;
+}
+
+const NO_VOICE = { kind: 'voice', voice: null } as const;
 
 const isEngine = (name: string): name is PlayerEngine =>
   PLAYER_ENGINES.some((choice) => choice === name);

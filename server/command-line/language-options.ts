@@ -37,18 +37,23 @@ export function parseExplainedOptions(
     : { ...languageCall(parsed), explain: parsed.values.explain };
 }
 
+export interface HearingOptions {
+  readonly engine?: string | undefined;
+  readonly model?: string | undefined;
+  readonly voice?: string | undefined;
+}
+
 /** As `parseLanguageOptions`, for a command that hears. */
-export function parseHearingOptions(
-  args: readonly string[],
-): LanguageCall & { readonly engine?: string | undefined; readonly model?: string | undefined } {
+export function parseHearingOptions(args: readonly string[]): LanguageCall & HearingOptions {
   const parsed = parseOptions(args, {
     ...OPTIONS,
     engine: { type: 'string' },
     model: { type: 'string' },
+    voice: { type: 'string' },
   });
   if (parsed.kind === 'unusable') return parsed;
-  const { engine, model } = parsed.values;
-  return { ...languageCall(parsed), engine, model };
+  const { engine, model, voice } = parsed.values;
+  return { ...languageCall(parsed), engine, model, voice };
 }
 
 interface ParsedOptions {

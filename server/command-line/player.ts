@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { afterWords, heardThere, UNMEASURED } from '../../core/hearing/earshot.ts';
 import type { Hearing, Rejection } from '../../core/hearing/hearing.ts';
 import { measureRecording, type NoiseMeasure } from '../../core/hearing/noise-meter.ts';
+import type { VoiceProfile } from '../../core/hearing/voice/voice-profile.ts';
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
 import { recogniserGrammar } from '../../core/language/recogniser-grammar.ts';
@@ -47,6 +48,8 @@ export interface PlayerOptions {
   readonly engine?: PlayerEngine;
   /** Where the neural engine's model is, its own folder when left out; or the other model's folder or name. */
   readonly model?: string | undefined;
+  /** What was learnt of the voice that speaks, for the neural engine. */
+  readonly voice?: VoiceProfile | null;
   readonly onProgress?: (line: string) => void;
 }
 
@@ -73,10 +76,11 @@ export function createPlayer(options: PlayerOptions = {}): Player {
 }
 
 function open(expects: Expectation, options: PlayerOptions): Promise<HearerOutcome> {
-  const { engine = DEFAULT_ENGINE, model, onProgress = () => undefined } = options;
+  const { engine = DEFAULT_ENGINE, model, voice = null, onProgress = () => undefined } = options;
   if (engine === 'transformers') return openTransformersHearer(model, { onProgress });
   const grammar = recogniserGrammar(expects);
-  return openHearer(engine, { grammar, pronunciations: PRONUNCIATIONS, modelFolder: model });
+  const pronunciations = PRONUNCIATIONS;
+  return openHearer(engine, { grammar, pronunciations, modelFolder: model, voice });
 }
 
 async function readSound(

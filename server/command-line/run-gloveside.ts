@@ -20,6 +20,10 @@ const COMMANDS: Readonly<Record<string, CommandRow>> = {
     does: 'recordings, what was said in each and what it meant as JSON',
     load: async () => (await import('./hear.ts')).hearCommand,
   },
+  enrol: {
+    does: 'recordings of sentences to read, a voice that hear --voice hears by',
+    load: async () => (await import('./enrol.ts')).enrolCommand,
+  },
   replay: {
     does: 'a visit from a text file: the dialogue, then the note',
     load: async () => (await import('./replay.ts')).replayCommand,

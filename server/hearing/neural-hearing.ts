@@ -6,6 +6,7 @@ import type { AcousticModel } from '../../core/hearing/listener.ts';
 import { createNeuralDecoder, type Ranking } from '../../core/hearing/neural-decoder.ts';
 import { neuralHearing } from '../../core/hearing/neural-hearing.ts';
 import type { Opinion } from '../../core/hearing/second-opinion.ts';
+import type { VoiceProfile } from '../../core/hearing/voice/voice-profile.ts';
 import type { NodeHearingOptions } from './node-hearing.ts';
 import { readDictionary } from './node-model.ts';
 
@@ -15,6 +16,8 @@ export interface NeuralHearing {
   /** The same, before anything is judged, and the judgement: for measurements, which repeat the second alone. */
   readonly rank: (samples: Float32Array, opine?: Opine) => Promise<Ranking>;
   readonly judge: (ranking: Ranking) => Hearing;
+  /** Hears by what was learnt of a voice, or by none; false where another model learnt it. */
+  readonly suit: (voice: VoiceProfile | null) => boolean;
   /** Of every word of the grammar. */
   readonly pronunciations: Pronunciations;
 }
@@ -53,6 +56,7 @@ export async function createNeuralHearing(
       await take(samples);
       return decoder.rank(await opinionOf(samples, opine));
     },
+    suit: decoder.suit,
     judge: (ranking) => neuralHearing(ranking, pronunciations),
     pronunciations,
   };

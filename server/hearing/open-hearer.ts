@@ -1,4 +1,5 @@
 import type { Hearing } from '../../core/hearing/hearing.ts';
+import type { VoiceProfile } from '../../core/hearing/voice/voice-profile.ts';
 import { createNeuralHearing } from './neural-hearing.ts';
 import { openNeuralModel } from './neural-model.ts';
 import { createNodeHearing, type NodeHearing, type NodeHearingOptions } from './node-hearing.ts';
@@ -17,6 +18,8 @@ export interface Hearer {
 export interface HearerOptions extends NodeHearingOptions {
   /** Where the neural engine's model is; its own folder when left out. */
   readonly modelFolder?: string | undefined;
+  /** What was learnt of the voice: the neural engine hears by it. */
+  readonly voice?: VoiceProfile | null;
 }
 
 export type HearerOutcome =
@@ -38,6 +41,11 @@ export async function openHearer(
   }
 }
 
+const VOICE_UNFIT: HearerOutcome = {
+  kind: 'unavailable',
+  message: 'the voice was learnt by another model: make it again with gloveside enrol',
+};
+
 const opened = (hearer: Hearer): HearerOutcome => ({ kind: 'opened', hearer });
 
 const embeddedHearer = (embedded: NodeHearing): HearerOutcome =>
@@ -53,6 +61,10 @@ async function neuralHearer(
   const outcome = await openNeuralModel(options.modelFolder);
   if (outcome.kind === 'unavailable') return outcome;
   const neural = await createNeuralHearing(outcome.model, options);
+  if (!neural.suit(options.voice ?? null)) {
+    second?.dispose();
+    return VOICE_UNFIT;
+  }
   return opened({
     hear: (samples) => neural.hear(samples, second?.choose),
     dispose: () => second?.dispose(),

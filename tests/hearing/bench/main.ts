@@ -7,6 +7,9 @@ import { parseArgs } from 'node:util';
 import { ENGINE_CHOICES } from '../../../server/hearing/open-hearer.ts';
 import { calibrate, isFitted, reliability } from './calibrate.ts';
 import { type Ears, openEars } from './ears.ts';
+import { benchEnrolment } from './enrol/bench-enrolment.ts';
+import { drawPrompts } from './enrol/draw-prompts.ts';
+import { ENROLMENT_HEAD, reportVoice } from './enrol/report-enrolment.ts';
 import { jobs } from './jobs.ts';
 import { isEngine, report } from './report.ts';
 import { readRows, type Row, appendRows } from './rows.ts';
@@ -28,8 +31,13 @@ const USAGE = `npm run bench:hearing -- [options] [ROWS …]
   --rows FILE      adds what was heard (gzipped JSON lines) to this file, to be reported or judged anew
   --calibrate      the figures of core/hearing/judgement.ts from one half of the sentences in ROWS, and how they do on
                    the other
+  --enrol          instead of all that: what reading twenty prompts does for a voice, heard by the neural engine alone
+  --voice TEXT     with --enrol, only voices whose name holds it: "kal16|Czech"
+  --draw-prompts   the prompts, drawn anew from the grammar: what core/language/voice-prompts.ts holds
   --half           report only that other half: thresholds were chosen on the first`;
 
+const PROMPTS = 20;
+const ENROL_SENTENCES = 120;
 /** Rows, before they are written. */
 const KEPT_AT_ONCE = 10;
 
@@ -48,12 +56,23 @@ const { values, positionals } = parseArgs({
     rows: { type: 'string' },
     calibrate: { type: 'boolean', default: false },
     half: { type: 'boolean', default: false },
+    enrol: { type: 'boolean', default: false },
+    voice: { type: 'string', default: '' },
+    'draw-prompts': { type: 'boolean', default: false },
     help: { type: 'boolean', default: false },
   },
 });
 async function bench(): Promise<void> {
   const engines = values.engine === undefined ? ENGINE_CHOICES : [values.engine].filter(isEngine);
   const ears = await openEars({ modelFolder: values.model, engines });
+  if (values['draw-prompts']) {
+    console.log(drawPrompts(PROMPTS, ears.pronunciations).join('\n'));
+    return;
+  }
+  if (values.enrol) {
+    await enrolAll(ears);
+    return;
+  }
   const rows = positionals.length > 0 ? readRows(positionals) : await hearAll(ears);
   if (positionals.length > 0) keep(rows);
   if (values.calibrate) {
@@ -71,6 +90,16 @@ function showCalibration(rows: readonly Row[], { pronunciations }: Ears): void {
   console.log(judgement, loss);
   const others = rows.filter((row) => !isFitted(row));
   console.table(reliability(others, pronunciations, judgement));
+}
+
+async function enrolAll(ears: Ears): Promise<void> {
+  console.log(ENROLMENT_HEAD.join('\n'));
+  const sentences = Number(values.sentences ?? ENROL_SENTENCES);
+  const { condition, voice } = values;
+  const chosen = { sentences, seed: Number(values.seed), condition, voice };
+  for await (const heard of benchEnrolment(ears, chosen)) {
+    console.log(reportVoice(heard).join('\n'));
+  }
 }
 
 async function hearAll(ears: Ears): Promise<readonly Row[]> {
