@@ -239,6 +239,23 @@ describe('a doubt', () => {
   });
 });
 
+describe('an ear that is lent', () => {
+  it('hears nothing until the next press', async () => {
+    const on = await listening({ audible: false });
+    on.runner.send({ kind: 'earLent' });
+    expect([mode(on), on.ear.calls.at(-1)]).toEqual(['paused', 'gate']);
+    on.runner.send({ kind: 'pressed' });
+    await settled();
+    expect(mode(on)).toBe('listening');
+  });
+
+  it('stays asleep where it was', () => {
+    const on = stage();
+    on.runner.send({ kind: 'earLent' });
+    expect(mode(on)).toBe('asleep');
+  });
+});
+
 describe('a question left open', () => {
   it('is taken up from the sheet and answered', async () => {
     const on = await listening({ audible: false });
