@@ -19,6 +19,7 @@ export function createPromptReader(SpeechRecognition: SpeechRecognitionClass): P
   recognition.lang = 'en-US';
   let heard: Read = 'silence';
   let stopped = false;
+  const isStopped = (): boolean => stopped;
   let onHearing: () => void = () => undefined;
   let resolve: (read: Read) => void = () => undefined;
   /** A session may start only when the one before has ended. */
@@ -47,11 +48,11 @@ export function createPromptReader(SpeechRecognition: SpeechRecognitionClass): P
     read: async (prompt, sound) => {
       stopped = false;
       await running;
-      if (stopped) return 'stopped';
+      if (isStopped()) return 'stopped';
       const reading = start(prompt, sound);
       running = reading.catch(() => undefined);
       return reading.then(
-        (read) => (stopped ? 'stopped' : read),
+        (read) => (isStopped() ? 'stopped' : read),
         () => 'failed',
       );
     },

@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import type { VoiceProfile } from '../hearing/voice/voice-profile.ts';
 
 /** Of a voice that was learnt the largest is below 1; one that is far beyond would drown what the network hears. */
 const LARGEST_WEIGHT = 50;
@@ -16,7 +15,7 @@ export const voiceProfileSchema = z.strictObject({
 });
 
 export type VoiceOutcome =
-  | { readonly kind: 'voice'; readonly voice: VoiceProfile }
+  | { readonly kind: 'voice'; readonly voice: z.infer<typeof voiceProfileSchema> }
   | { readonly kind: 'damaged'; readonly path: string };
 
 /** Reads a kept voice's JSON text; `path` names the first place that is wrong, '' the whole of it. */

@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { parseJsgf } from '../../core/hearing/parse-jsgf.ts';
 import { createScratchFolder } from '../support/scratch-folder.ts';
 import { accepts } from './bench/accepts.ts';
+import { signTest } from './bench/enrol/report-enrolment.ts';
 import { type Job, jobs } from './bench/jobs.ts';
 import { appendRows, readRows, type Row } from './bench/rows.ts';
 import { sampleHeard } from './bench/sentences.ts';
@@ -27,6 +28,14 @@ describe('the hearing benchmark', () => {
       expect(wilson(hits, of)[0]).toBeCloseTo(low, 4);
       expect(wilson(hits, of)[1]).toBeCloseTo(high, 4);
     }
+  });
+
+  it('tells gains from luck as a coin does', () => {
+    // Of ten tosses, one or fewer heads or tails: 2 (1 + 10) / 1024.
+    expect(signTest(9, 1)).toBeCloseTo(22 / 1024, 10);
+    expect(signTest(1, 9)).toBeCloseTo(22 / 1024, 10);
+    expect(signTest(0, 0)).toBe(1);
+    expect(signTest(3, 3)).toBe(1);
   });
 
   it('samples the same sentences from the same seed, every other one a reading', () => {
