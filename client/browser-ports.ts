@@ -230,10 +230,6 @@ function browserEar(): {
     onDigitalSilence: (report) => digitalSilence.listen(report),
     onNews: news.listen,
   });
-  const choose = (chosen: EngineWish): void => {
-    wish.choose(chosen);
-    team.forgive();
-  };
   return {
     teaching: browserTeaching({
       ...hostPorts(),
@@ -241,14 +237,27 @@ function browserEar(): {
       SpeechRecognition: createSpeechRecognition({ engine: team }),
     }),
     ear: createChosenEar({ own, openNative: openNativeEar, choice: whose.read }),
-    listening: {
-      use: team.use,
-      wish: wish.read,
-      choose,
-      ear: whose.read,
-      chooseEar: whose.choose,
-      model: model.read,
-      chooseModel: model.choose,
+    listening: listeningBy(team, { wish, whose, model }),
+  };
+}
+
+interface ListeningChoices {
+  readonly wish: DeviceChoice<EngineWish>;
+  readonly whose: DeviceChoice<EarChoice>;
+  readonly model: DeviceChoice<string>;
+}
+
+function listeningBy(team: TeamEngine, { wish, whose, model }: ListeningChoices): Listening {
+  return {
+    use: team.use,
+    wish: wish.read,
+    choose: (chosen) => {
+      wish.choose(chosen);
+      team.forgive();
     },
+    ear: whose.read,
+    chooseEar: whose.choose,
+    model: model.read,
+    chooseModel: model.choose,
   };
 }

@@ -24,9 +24,8 @@ const DEAFENING: ReadonlySet<Effect['kind']> = new Set(['listen', 'gate', 'close
 function transition(session: Session, happening: Happening): SessionStep {
   switch (happening.kind) {
     case 'pressed':
-      return press(session);
     case 'earLent':
-      return lendEar(session);
+      return happening.kind === 'pressed' ? press(session) : lendEar(session);
     case 'timeUp':
       return ringing(session);
     case 'typed':
