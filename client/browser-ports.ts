@@ -87,6 +87,8 @@ export function browserPorts(log: EventLog & Pick<SyncedLog, 'canWrite'>): Ports
   readonly teaching: VoiceTeaching;
   readonly wording: Wording;
   readonly spareVoice: DeviceChoice<SpareVoiceChoice>;
+  /** A name a line. */
+  readonly partsCarried: DeviceChoice<string>;
 } {
   const spareVoice = createDeviceChoice('spare voice', SPARE_VOICE_CHOICES);
   const { ear, listening, teaching } = browserEar();
@@ -116,6 +118,7 @@ export function browserPorts(log: EventLog & Pick<SyncedLog, 'canWrite'>): Ports
       clock,
     }),
     spareVoice,
+    partsCarried: createDeviceText('parts carried'),
     earcons: createEarcons({
       createContext: () => ('AudioContext' in window ? new AudioContext() : null),
       clock,

@@ -1,5 +1,6 @@
 import { render } from 'preact';
 import { CIRCUIT_STEPS } from '../core/advice/circuit/ready-circuits.ts';
+import { namesIn } from '../core/language/known-names.ts';
 import { draftNote } from '../core/note/draft-note.ts';
 import { noteText } from '../core/note/note-text.ts';
 import { browserPorts, type Listening } from './browser-ports.ts';
@@ -33,7 +34,9 @@ async function openPage(root: HTMLElement): Promise<void> {
   const writes = offline ? becomesWriter(offline.log) : null;
   const runner = createRunner(ports, await startingSession(ports.log, offline));
   void writes?.then(() => runner.send({ kind: 'becameWriter' }));
-  void knownNames(ports.log).then((names) => runner.send({ kind: 'namesKnown', names }));
+  void knownNames(ports.log, namesIn(ports.partsCarried.read())).then((names) =>
+    runner.send({ kind: 'namesKnown', names }),
+  );
   void pastVisits(ports.log).then((past) => runner.send({ kind: 'pastKnown', past }));
   onSync = ({ unsynced }) => runner.send({ kind: 'unsynced', events: unsynced });
   onSync(offline?.sync.state ?? { kind: 'resting', unsynced: 0 });
@@ -67,11 +70,12 @@ interface PagePorts extends Ports {
   readonly teaching: VoiceTeaching;
   readonly wording: Wording;
   readonly spareVoice: DeviceChoice<SpareVoiceChoice>;
+  readonly partsCarried: DeviceChoice<string>;
 }
 
 function toolsOf(
   runner: Runner,
-  { log, ear, clock, listening, teaching, wording, spareVoice }: PagePorts,
+  { log, ear, clock, listening, teaching, wording, spareVoice, partsCarried }: PagePorts,
   offline: Offline | null,
 ): PageTools {
   return {
@@ -82,6 +86,7 @@ function toolsOf(
     teaching,
     wording,
     spareVoice,
+    partsCarried,
     now: () => clock.now(),
     judge: judgeOf,
     draftNote,

@@ -1,4 +1,5 @@
 import { cautionsToWrite } from '../../core/advice/cautions.ts';
+import { namesIn } from '../../core/language/known-names.ts';
 import type { Note } from '../../core/note/note.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import type { VisitSummary } from '../offline/event-log.ts';
@@ -12,6 +13,7 @@ import { NotePaper } from './note-paper.tsx';
 import { OpenQuestions } from './open-questions.tsx';
 import { Keypad } from './keypad.tsx';
 import { ledgerLines, type Judge } from './sheet-model.ts';
+import type { PartsFormProps } from './parts-form.tsx';
 import { Sheet } from './sheet.tsx';
 import { Steps } from './steps.tsx';
 import { Strip } from './strip.tsx';
@@ -29,6 +31,7 @@ export interface PageTools {
   readonly teaching: VoiceTeaching;
   readonly wording: WordingFormProps;
   readonly spareVoice: VoiceFormProps;
+  readonly partsCarried: PartsFormProps['carried'];
   /** Milliseconds since 1970. */
   readonly now: () => number;
   readonly listVisits: () => Promise<readonly VisitSummary[]>;
@@ -124,6 +127,10 @@ function OpenTab({ session, tools, onWords }: PageProps & { onWords: (said: stri
           teaching={{ teaching: tools.teaching, onTeach: () => send({ kind: 'earLent' }) }}
           wording={tools.wording}
           spareVoice={tools.spareVoice}
+          carried={tools.partsCarried}
+          onCarried={(text) =>
+            send({ kind: 'namesKnown', names: { ...session.names, parts: namesIn(text) } })
+          }
           onOpen={tools.openVisit}
           onNewVisit={() => send({ kind: 'newVisitChosen' })}
           onSettings={(settings) => send({ kind: 'settingsChosen', settings })}

@@ -3,6 +3,7 @@ import type { VisitSettings } from '../../core/visit/events.ts';
 import type { VisitSummary } from '../offline/event-log.ts';
 import type { Session } from '../state/session.ts';
 import { ListeningForm, type ListeningFormProps } from './listening-form.tsx';
+import { PartsForm, type PartsFormProps } from './parts-form.tsx';
 import { SaveEverything } from './save-everything.tsx';
 import { TeachingForm, type TeachingFormProps } from './teaching-form.tsx';
 import { SettingsForm } from './settings-form.tsx';
@@ -19,6 +20,8 @@ export interface VisitPanelProps {
   readonly teaching: TeachingFormProps;
   readonly wording: WordingFormProps;
   readonly spareVoice: VoiceFormProps;
+  readonly carried: PartsFormProps['carried'];
+  readonly onCarried: PartsFormProps['onCarried'];
   readonly exportLog: () => Promise<string>;
   readonly onOpen: (visit: string) => void;
   readonly onNewVisit: () => void;
@@ -39,6 +42,7 @@ export function VisitPanel(props: VisitPanelProps) {
       <TeachingForm {...props.teaching} />
       <WordingForm {...props.wording} />
       <VoiceForm {...props.spareVoice} />
+      <PartsForm carried={props.carried} onCarried={props.onCarried} />
       <SettingsForm settings={session.visit.settings} onSettings={onSettings} />
       <SaveEverything exportLog={props.exportLog} />
       <Visits session={session} listVisits={listVisits} onOpen={onOpen} />

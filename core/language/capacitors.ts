@@ -2,7 +2,7 @@ import type { Tags } from '../grammar/nodes.ts';
 import { one, readingOf } from './electrical.ts';
 import { amountIn } from './measure.ts';
 import { reading } from './reading-means.ts';
-import { type Means, type Rule, rule } from './rule.ts';
+import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, placeId, tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
 
@@ -21,13 +21,38 @@ const readsOfRated: Means = (tags, frame) => {
   return rated === null || read === null ? null : { readings: [rated, read] };
 };
 
-/** The compressor's side of a dual capacitor is the one that is rated and read; its fan's figure is asked about. */
+/** What a dual can is marked for the compressor and for its fan. */
+function marksIn(tags: Tags, frame: Frame): readonly Reading[] | null {
+  const rated =
+    numberIn(tagsIn(tags['rated'])?.['number']) ?? numberIn(tagsIn(tags['whole'])?.['number']);
+  const fan =
+    numberIn(tagsIn(tags['fan'])?.['number']) ?? numberIn(tagsIn(tags['tenth'])?.['number']);
+  if (rated === null || fan === null || fan >= rated) return null;
+  const main = reading('ratedCapacitance', { ...RATED, value: rated }, frame);
+  const side = reading('ratedCapacitance', { ...RATED, value: fan }, frame);
+  if (main === null || side === null) return null;
+  return [main, { ...side, place: 'condenserFan' }];
+}
+
 const dualRated: Means = (tags, frame) => {
-  const rated = ratedIn(tags, tags, frame);
-  const fan = numberIn(tagsIn(tags['fan'])?.['number']);
-  if (rated === null || fan === null) return null;
-  return { readings: [rated], unclaimed: [String(fan)] };
+  const marks = marksIn(tags, frame);
+  return marks === null ? null : { readings: marks };
 };
+
+/** Each side of a dual can against its mark: the larger one is the compressor's. */
+const dualRead: Means = (tags, frame) => {
+  const marks = marksIn(tags, frame);
+  const main = readingOf('capacitance', amountIn(tags), { place: 'runCapacitor', frame });
+  const side = readingOf('capacitance', amountIn(tagsIn(tags['side']) ?? {}), {
+    place: 'condenserFan',
+    frame,
+  });
+  return marks === null || main === null || side === null
+    ? null
+    : { readings: [...marks, main, side] };
+};
+
+const ratedAlone: Means = (tags, frame) => one(ratedIn(tags, tags, frame));
 
 const onSide: Means = (tags, frame) => {
   const amount = amountIn(tags);
@@ -38,6 +63,10 @@ const onSide: Means = (tags, frame) => {
 const UF = '(microfarad|mfd|uf|mike|mic|microfarads)';
 const READS =
   '(reads|reading|measures|measured|read|shows|showing|is|checked|checks|tests|tested|came in|comes in|at|down to)';
+/** A can with a compressor's and a fan's side, and the two figures on it. */
+const DUAL = '[the] [(dual|run|dual run)] (cap|capacitor)';
+const MARKS = '(<droppedSurely>|<rating:rated> (and|over|by|slash|plus|to) <rating:fan>)';
+const BUT = '[(and|but|<pause>)] [(it|it is|i|i am)]';
 const GETTING =
   '[(and|but)] [(i am|it is|i|it)] [(getting|reading|reads|got|have|seeing|down to|measured|measures)]';
 
@@ -56,9 +85,26 @@ export const CAPACITOR_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '[the] [(dual|run)] (cap|capacitor) is [(a|rated|marked|stamped)] [(at|for)] <number:rated> (and|over|by|slash|plus) <number:fan>',
+    `${DUAL} [is] [(a|rated|marked|stamped|it is a|says)] [(at|for)] ${MARKS} [${UF}] ${BUT} ${READS} [(at|only)] <amount> (and|over|<pause>) <amount:side>`,
+    dualRead,
+    { examples: ['the dual cap is a forty five and five reads forty one and four point eight'] },
+  ),
+  rule(
+    `${DUAL} [is] [(a|rated|marked|stamped|it is a|says)] [(at|for)] ${MARKS} [${UF}]`,
     dualRated,
-    { examples: ['the dual cap is rated forty five over five'] },
+    {
+      examples: ['the dual cap is rated forty five over five'],
+    },
+  ),
+  rule(`[it is] [(a|the)] ${MARKS} [${UF}] ([dual] [run] (cap|capacitor)|dual)`, dualRated, {
+    examples: ['it is a thirty five five dual cap'],
+  }),
+  rule(
+    `[the] [run] (cap|capacitor) is (a|rated|marked) [(at|for)] <number:rated> [${UF}]`,
+    ratedAlone,
+    {
+      examples: ['run cap is a forty five microfarad'],
+    },
   ),
   rule(
     `${GETTING} <amount> (on|at|to|from) [the] (herm|hermetic|compressor side|h e r m) [(side|terminal|leg|to common)]`,

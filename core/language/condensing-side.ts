@@ -1,4 +1,5 @@
 import type { CondenserId, HeadControlId, PartId } from '../terms/names.ts';
+import { GOT } from './electrical.ts';
 import { amountIn, measured } from './measure.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, tagsIn } from './slots.ts';
@@ -42,6 +43,17 @@ const fanPair: Means = (tags, frame) => {
   return readings.length === 2 ? { readings } : null;
 };
 
+/** Air that goes through something, at one end and at the other. */
+const airPair =
+  (first: QuantityId, second: QuantityId): Means =>
+  (tags, frame) => {
+    const readings = [
+      ...read(first, tagsIn(tags['one']), frame),
+      ...read(second, tagsIn(tags['other']), frame),
+    ];
+    return readings.length === 2 ? { readings } : null;
+  };
+
 /** "ten microfarad cap": a rating only by its unit. */
 const ratedCan: Means = (tags, frame) =>
   amountIn(tags).unit === 'uF' ? one('ratedCapacitance')(tags, frame) : null;
@@ -78,6 +90,21 @@ const CHARGED =
 
 /** The condenser and what holds its head, what is printed on a can, and how long ago gas was added. */
 export const CONDENSING_SIDE_RULES: readonly Rule[] = [
+  rule(
+    `${GOT} <amount:one> (coming off|off|off of|leaving|out of|blowing off|coming out of) <the> condenser [coil] [(and|<pause>)] <amount:other> (going in|coming in|on|going on|entering) [(it|to it)]`,
+    airPair('condenserLeavingAirTemp', 'ambientTemp'),
+    { examples: ['a hundred and twelve off the condenser ninety going in'] },
+  ),
+  rule(
+    'leaving [air] [(temp|is|at)] <amount:one> [(and|<pause>)] (return|entering) [air] [(temp|is|at)] <amount:other>',
+    airPair('supplyAirTemp', 'boxTemp'),
+    { examples: ['leaving air thirty three return forty'] },
+  ),
+  rule(
+    '(return|entering) [air] [(temp|is|at)] <amount:one> [(and|<pause>)] leaving [air] [(temp|is|at)] <amount:other>',
+    airPair('boxTemp', 'supplyAirTemp'),
+    { examples: ['return forty leaving thirty three'] },
+  ),
   rule(`(${IS}|${HAS}) [a] water cooled [(condenser|unit)]`, condenser('waterCooled'), {
     examples: ['it is water cooled', 'it has a water cooled condenser'],
   }),

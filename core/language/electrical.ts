@@ -1,7 +1,6 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
-import { fanPlace } from './fans.ts';
 import { type Amounted, amountIn, measured } from './measure.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
@@ -20,7 +19,7 @@ const QUANTITY_OF: Partial<Record<SpokenUnit, QuantityId>> = {
 };
 
 /** Where a bare number can only be the resistance of a winding, or of its insulation. */
-const OHMS_AT: Partial<Record<PlaceId, QuantityId>> = {
+export const OHMS_AT: Partial<Record<PlaceId, QuantityId>> = {
   commonStart: 'resistance',
   commonRun: 'resistance',
   runStart: 'resistance',
@@ -32,9 +31,21 @@ const OHMS_AT: Partial<Record<PlaceId, QuantityId>> = {
   runGround: 'insulationResistance',
 };
 
+const MOTORS: readonly PlaceId[] = ['compressor', 'condenserFan', 'evaporatorFan'];
+
+/** No motor here runs on so few volts. */
+const isSmall = ({ value }: Amounted): boolean => value !== null && value > 0 && value < 50;
+
+/** "Eight point three on the compressor" is amps; a whole number may be anything, and is asked about. */
+const motorFigure = ({ value }: Amounted): QuantityId | null =>
+  value !== null && !Number.isInteger(value) ? 'current' : null;
+
 function quantityAt(amount: Amounted, place: PlaceId | null): QuantityId | null {
   const atPlace = place === null ? undefined : OHMS_AT[place];
-  if (amount.unit === null) return atPlace ?? (amount.overlimit ? 'resistance' : 'voltage');
+  if (amount.unit === null) {
+    if (place !== null && MOTORS.includes(place) && isSmall(amount)) return motorFigure(amount);
+    return atPlace ?? (amount.overlimit ? 'resistance' : 'voltage');
+  }
   const quantity = QUANTITY_OF[amount.unit] ?? null;
   return quantity === 'resistance' && atPlace !== undefined ? atPlace : quantity;
 }
@@ -100,7 +111,7 @@ const bare: Means = (tags, frame) => {
 };
 
 /** What is pulled or drawn is amps, unless watts are said. */
-function drawn(tags: Tags, place: PlaceId | null, frame: Frame): Reading | null {
+export function drawn(tags: Tags, place: PlaceId | null, frame: Frame): Reading | null {
   const amount = amountIn(tags);
   return amount.unit === null
     ? readingOf('current', amount, { place, frame })
@@ -114,7 +125,11 @@ const pulling: Means = (tags, frame) => {
   return one(drawn(tags, placeId(tags['place']), frame));
 };
 
-const ofFan: Means = (tags, frame) => one(drawn(tags, fanPlace(frame.context), frame));
+/** Between both sides of what was last named. */
+const acrossLast: Means = (tags, frame) => {
+  const last = frame.context.lastPlace;
+  return one(electrical(tags, last === 'lineSide' || last === 'loadSide' ? null : last, frame));
+};
 
 /** "voltage one fifteen", "resistance common to run two ohms": the quantity named. */
 const named: Means = (tags, frame) => {
@@ -172,35 +187,13 @@ const intoNotOut: Means = (tags, frame) => {
   return line === null || load === null ? null : { readings: [line, load] };
 };
 
-/** An open winding, or one that no meter sees an end of. */
-const openWinding: Means = (tags, frame) => {
-  const place = placeId(tags['place']);
-  if (place === null || OHMS_AT[place] === undefined) return null;
-  return one(electrical({ overlimit: true }, place, frame));
-};
-
-/** Between the windings and the frame: ohms by whatever unit, or past what the meter shows. */
-const toGround: Means = (tags, frame) => {
-  const amount = amountIn(tags);
-  if (!amount.overlimit && amount.unit !== 'ohm' && amount.unit !== 'Mohm') return null;
-  const value = measured('insulationResistance', amount, frame.context.units);
-  if (value === null) return null;
-  return one({ ...value, place: null, words: frame.wordsOf(frame.span) });
-};
-
-const megged: Means = (tags, frame) => {
-  const value = measured('insulationResistance', amountIn(tags), frame.context.units);
-  if (value === null) return null;
-  return one({ ...value, place: placeId(tags['place']), words: frame.wordsOf(frame.span) });
-};
-
 /** "Contactor has twenty four volts on the coil": only volts are got, a bare number may be anything. */
 const fedWith: Means = (tags, frame) =>
   amountIn(tags).unit === 'V' ? one(electrical(tags, placeId(tags['place']), frame)) : null;
 
 export const GOT =
   '[(i have|i got|i have got|i am getting|i am reading|reading|there is|got|it is|we have|showing|seeing|i see)]';
-const NO_VOLTS =
+export const NO_VOLTS =
   '(nothing|no (voltage|volts|power|juice|potential|control voltage|line voltage)|zero voltage)';
 const AT =
   '([~(dropped|dropping|right)] across|at|~on|~into|~to|~through|~in|~over|~from|~off|~between)';
@@ -301,40 +294,6 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     noVolts(),
     { examples: ['the compressor is not getting power'] },
   ),
-  rule(
-    '<the> <place> [(is|reads|reading|shows|tests|is reading|showing|measures)] [all the way] (open|wide open|infinite)',
-    openWinding,
-    {
-      examples: ['common to start reads open'],
-    },
-  ),
-  rule(
-    '[(i am|i have|i have got|i got|it is)] [(reading|getting|showing)] [an] open (at|on|from|between|across|in|<pause>) <the> <place>',
-    openWinding,
-    { examples: ['reading open on common to run'] },
-  ),
-  rule(
-    '[(i am|i have|i have got|i got|it is)] (reading|getting|showing) open <place>',
-    openWinding,
-    {
-      examples: ['reading open common to run'],
-    },
-  ),
-  rule(
-    '[(i am|it is|i have|i have got|i got)] [(reading|reads|getting|megs|megged|megs out at|megged at|showing)] <amount> to ground',
-    toGround,
-    {
-      examples: ['ol to ground', 'fifty megohms to ground'],
-    },
-  ),
-  rule(
-    '<the> <place> (megged|megs|meggered|meg) [out] [(at|is|reads)] <amount> [to ground]',
-    megged,
-    {
-      examples: ['compressor megged at one hundred'],
-    },
-  ),
-
   heardRule(
     `[(i have|~i got|~i have got|~i am getting|~reading|~there is|~got|~it is)] <amount> ${AT} <the> <place>`,
     atPlace,
@@ -345,6 +304,14 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
       ],
     },
   ),
+  rule(
+    `[the] line side [(is|has|reads|at|i have|i got)] <amount:in> [(and|but)] [the] load side [(is|has|reads|at|i have|i got)] (<amount:out>|<none:out>)`,
+    inAndOut,
+    { examples: ['line side two oh eight load side nothing'] },
+  ),
+  rule(`${GOT} <amount> (across|between|from) [the] line (and|to) [the] load [side]`, acrossLast, {
+    examples: ['one seventeen across line and load'],
+  }),
   rule('<amount> <place>', placeFirst, { examples: ['240 volts L1 to L2'] }),
   heardRule('<the> <place> <link> <amount>', placeFirst, {
     examples: ['start to common three point nine ohms', 'common to ground is ol'],
@@ -356,9 +323,6 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
       examples: ['evaporator fan amp draw is point six'],
     },
   ),
-  rule('<the> (fan|fans) [is] (pulling|drawing|pulls|draws) <amount>', ofFan, {
-    examples: ['fan is pulling point six amps'],
-  }),
   rule(`[the] <quantity> [${AT}] <the> <place> <link> <amount>`, named, {
     examples: ['voltage at the contactor is two eighteen'],
   }),

@@ -33,6 +33,38 @@ const OURS: ReadonlySet<string> = new Set(
   ).split(' '),
 );
 
-/** Whether the tokens of a clause speak of something else than the job's readings. */
-export const isEveryday = (clause: readonly Token[]): boolean =>
-  clause.some(({ text }) => EVERYDAY.has(text)) && !clause.some(({ text }) => OURS.has(text));
+/** Where somebody stands says little: "in the basement it's about sixty" was read there. */
+const PLACES: ReadonlySet<string> = new Set(
+  'house home store restaurant bar shop warehouse basement attic upstairs downstairs floor truck van'.split(
+    ' ',
+  ),
+);
+
+const JOINS: ReadonlySet<string> = new Set(['and', 'but', 'so', 'now', 'then', 'while', 'because']);
+const SUBJECTS: ReadonlySet<string> = new Set(['i', 'it', 'we', 'now', 'still', 'got', 'reading']);
+
+/** Whether what stands around a number speaks of something else than the job's readings. */
+export function isEveryday(clause: readonly Token[], at: number): boolean {
+  const own = ownClause(clause, at);
+  if (own.some(({ text }) => OURS.has(text))) return false;
+  const isRead = isSaidOfIt(clause, at);
+  return own.some(({ text }) => EVERYDAY.has(text) && !(isRead && PLACES.has(text)));
+}
+
+/** "The truck's running and I've got two ten": what begins anew is of its own. */
+function ownClause(clause: readonly Token[], at: number): readonly Token[] {
+  const starts = clause.flatMap(({ text }, index) =>
+    JOINS.has(text) && SUBJECTS.has(clause[index + 1]?.text ?? '') ? [index] : [],
+  );
+  const from = starts.findLast((start) => start < at) ?? 0;
+  const to = starts.find((start) => start > at) ?? clause.length;
+  return clause.slice(from, to);
+}
+
+const HEDGES: ReadonlySet<string> = new Set(['about', 'around', 'at', 'like', 'reading']);
+
+/** "It's sixty", "it's about sixty" */
+function isSaidOfIt(clause: readonly Token[], at: number): boolean {
+  const before = HEDGES.has(clause[at - 1]?.text ?? '') ? at - 1 : at;
+  return clause[before - 1]?.text === 'is' && clause[before - 2]?.text === 'it';
+}

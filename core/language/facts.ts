@@ -72,6 +72,7 @@ const chargeDoubt =
 const MEASURED_AS: Record<NameplateItem, QuantityId> = {
   charge: 'refrigerantCharge',
   voltage: 'voltage',
+  upperVoltage: 'voltage',
   ratedLoadAmps: 'current',
   lockedRotorAmps: 'current',
   minimumCircuitAmps: 'current',

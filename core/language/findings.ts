@@ -94,6 +94,12 @@ const runsButOtherNot: Means = (tags, frame) => {
   return { findings: [finding(part, 'running', frame), finding(other, 'notRunning', frame)] };
 };
 
+/** What is fed and hums does not start. */
+const fedBut: Means = (tags, frame) =>
+  /\b(?:humming|buzzing)$/i.test(frame.wordsOf(frame.span))
+    ? stateIs('humming')(tags, frame)
+    : stateOf('state')(tags, frame);
+
 const lifeless: Means = (tags, frame) => {
   const part = partId(tags['part']);
   if (part === null) return null;
@@ -345,6 +351,11 @@ export const FINDING_RULES: readonly Rule[] = [
     '<the> (noise|rattle|racket|squeal|grinding|sound|vibration|humming|knocking) (is|was|seems to be) (coming from|from|at|in) <the> <part>',
     stateIs('noisy'),
     { examples: ['noise is coming from the evaporator fan'] },
+  ),
+  rule(
+    `<the> <part> (has|has got|is got|is getting|have|have got) (power|voltage|juice|volts) (but|and|and it|but it) (it is|is|they are|are) <very> <state>`,
+    fedBut,
+    { examples: ['the fan has got power but it is just humming'] },
   ),
   rule('<the> valve is hunting', onlyOf('expansionValve', 'hunting'), {
     examples: ['the valve is hunting'],

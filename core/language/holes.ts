@@ -3,6 +3,7 @@ import {
   list,
   named,
   type Node,
+  optional,
   pause,
   repeat,
   rest,
@@ -12,14 +13,17 @@ import {
   unheard,
 } from '../grammar/nodes.ts';
 import { type Holes, parseShape } from '../grammar/shape.ts';
+import type { PlaceId } from '../terms/names.ts';
 import { type RefrigerantId, REFRIGERANTS } from '../terms/refrigerants.ts';
 import { TIMED_WORK_NAMES } from '../terms/timed-work.ts';
 import { AMOUNT, LINKS, LOOSE } from './amounts.ts';
+import { DROPPED, DROPPED_SURELY } from './dropped-points.ts';
 import { DUE, EVERY } from './due.ts';
 import { DURATION } from './durations.ts';
 import { FRACTION } from './fractions.ts';
 import { namedOptions, namesNode } from './names-node.ts';
-import { COUNT, MINUTES, NUMBER, SIGNED_NUMBER } from './numbers.ts';
+import { JOINED_VOLTAGES, NOMINAL_VOLTAGE, VOLTAGE_PAIR } from './nominal-voltages.ts';
+import { COUNT, MINUTES, NUMBER, RATING, SHORT_NUMBER, SIGNED_NUMBER } from './numbers.ts';
 import { ORDINAL } from './ordinals.ts';
 import { UNIT } from './units.ts';
 import { CAUSE_NAMES } from './vocabulary/cause-names.ts';
@@ -88,6 +92,15 @@ function timedNames(): Node {
   return named('timed', choice(...options));
 }
 
+const leg = (place: PlaceId, figure: string): Node =>
+  sequence(parseShape(`(line|leg|phase|l) (${figure})`), tag({ place }));
+/** One leg of a three-phase supply. */
+const LEG = choice(leg('lineOne', 'one|1'), leg('lineTwo', 'two|2'), leg('lineThree', 'three|3'));
+const IN_AMPS = optional(sequence(parseShape('amps|amp'), tag({ unit: 'A' })));
+/** A leg and what was metered on it: with its point, or without one and nothing else to be meant. */
+const LEG_SHOWN = sequence(LEG, LINKS, choice(AMOUNT, sequence(DROPPED_SURELY, IN_AMPS)));
+const LEG_DROPPED = sequence(LEG, LINKS, DROPPED, IN_AMPS);
+
 /** What may stand between "how long", what is waited for and its number. */
 const UNTIL = parseShape(
   'will|is|does|do|until|till|before|to|for|you|we|i|think|figure|reckon|it|take|get|getting|going|gets|hit|hits|reach|reaches|be|at|back|down|up|under|below|cool|cools|pull|pulls|come|comes|make|makes',
@@ -143,6 +156,19 @@ const VERY = named(
 export const HOLES: Holes = {
   number: NUMBER,
   signed: SIGNED_NUMBER,
+  dropped: DROPPED,
+  droppedSurely: DROPPED_SURELY,
+  legShown: named('legShown', LEG_SHOWN),
+  legDropped: named('legDropped', LEG_DROPPED),
+  rating: RATING,
+  none: named(
+    'none',
+    sequence(parseShape('nothing|dead|zip|zilch|no (voltage|volts|power)'), tag({ number: 0 })),
+  ),
+  short: SHORT_NUMBER,
+  nominal: NOMINAL_VOLTAGE,
+  voltages: VOLTAGE_PAIR,
+  joinedVoltages: JOINED_VOLTAGES,
   fraction: named('fractionSaid', choice(FRACTION, tokenClass('fraction'))),
   ordinal: ORDINAL,
   count: COUNT,
@@ -182,6 +208,7 @@ export const HOLES: Holes = {
   refrigerant: REFRIGERANT,
   knownSite: named('knownSite', list('sites', 'site')),
   knownUnit: named('knownUnit', list('units', 'unit')),
+  knownPart: named('knownPart', list('parts', 'knownPart')),
   metering: namesNode('metering', METERING_NAMES),
   sightGlass: namesNode('sightGlass', SIGHT_GLASS_NAMES),
   equipment: namesNode('equipment', EQUIPMENT_NAMES),

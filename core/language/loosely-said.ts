@@ -90,7 +90,7 @@ const HELD: Partial<Record<QuantityId, QuantityId>> = {
 };
 
 /** "Now it is at two twelve": of what was read before in the same sentence; alone it is asked about. */
-const nowAt: Means = (tags, frame) => {
+export const nowAt: Means = (tags, frame) => {
   const amount = amountIn(tags);
   // Microns and volts name their own quantity.
   if (amount.unit !== null && !OF_ANYTHING.includes(amount.unit)) return null;
@@ -100,6 +100,17 @@ const nowAt: Means = (tags, frame) => {
     const found = isElectrical(at) ? null : reading(at, amount, frame);
     return found === null ? null : { readings: [found] };
   };
+  return { ofThat: { means, otherwise: { unclaimed: numbers.map(String) } } };
+};
+
+/** "Box is thirty eight, was fifty when I walked in": of what was read before in the same sentence. */
+const wasAt: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  const means = (quantity: QuantityId): Meaning | null => {
+    const found = isElectrical(quantity) ? null : reading(quantity, amount, frame);
+    return found === null ? null : { readings: [{ ...found, when: 'arrival' }] };
+  };
+  const numbers = [amount.value].filter((value) => value !== null);
   return { ofThat: { means, otherwise: { unclaimed: numbers.map(String) } } };
 };
 
@@ -154,6 +165,11 @@ export const LOOSE_RULES: readonly Rule[] = [
     `[(and|but|so|then)] (it is (at|sitting [at]|up at|down at|running at|holding at)|now (it is|we are|i am|she is|at|is)|it is now|it (came [(up|down|back)] to|dropped to|went [(up|down|back)] to|climbed to|is (down|up|back) to|is back (up|down) to|pulled down to)|(i am|we are) (down to|up to|now at)) [(down|up|back)] [(to|at)] <amount> [now]`,
     nowAt,
     { examples: ['and now it is at two twelve'] },
+  ),
+  rule(
+    '(it was|<pause> [it] was|and it was|was) [(at|up at|sitting at|down at)] <amount> when (i|we) (got here|got there|arrived|came in|walked in|walked up|pulled up|showed up|first (looked|got here|hooked up)|hooked up|started)',
+    wasAt,
+    { examples: ['it was fifty when i walked in'] },
   ),
   rule(
     `[the] <quantity> (is|was|was set|had) [at] <amount:before> [(and|so)] (i|we) (put|set|moved|turned|bumped|dropped|raised|lowered|changed|backed|brought) it [(up|down|back)] (to|at) <amount>`,

@@ -146,6 +146,18 @@ export const UNDER_SIXTEEN = summed(
 /** A number without anything behind its point. */
 export const WHOLE_NUMBER = summed('wholeNumber', whole);
 
+/** What a can is marked: under a hundred, so that the "and" of its two figures is no part of either. */
+export const RATING = summed(
+  'rating',
+  choice(
+    sequence(
+      underHundred,
+      optional(choice(POINT, parseShape('and a <half>', { half: plus('half', 0.5) }))),
+    ),
+    unheard(choice(tokenClass('decimal'), tokenClass('integer'))),
+  ),
+);
+
 /** How many doors: few enough to be heard apart from other numbers. */
 export const COUNT = named(
   'count',

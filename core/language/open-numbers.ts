@@ -84,7 +84,7 @@ class NumberFinder implements OpenNumbers {
   private isEveryday(at: number): boolean {
     let from = at;
     while (from > 0 && this.tokens[from]?.pause !== true) from -= 1;
-    return isEveryday(this.tokens.slice(from, this.sentence.matcher.nextPause(at)));
+    return isEveryday(this.tokens.slice(from, this.sentence.matcher.nextPause(at)), at - from);
   }
 
   /** Behind other words: "four apples" alone may yet have been meant for us. */

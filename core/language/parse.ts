@@ -100,9 +100,16 @@ class Coverer {
   private cutsIn(items: readonly Item[]): readonly number[] {
     return items.flatMap((item, index) => {
       const before = items[index - 1];
-      const isCut = before?.end === item.start && saysSame(before, item);
+      const isCut =
+        before !== undefined &&
+        (before.end === item.start ? saysSame(before, item) : this.isNoughtBetween(before, item));
       return isCut && this.sentence.isNumberAcross(item.start) ? [item.start] : [];
     });
+  }
+
+  /** "Two oh eight load": an "oh" between two numbers belongs to one of them. */
+  private isNoughtBetween(before: Item, { start }: Item): boolean {
+    return start === before.end + 1 && this.sentence.tokens[before.end]?.text === 'oh';
   }
 
   /** Every item that begins there, preferred first. */

@@ -1,7 +1,9 @@
 import { phrasesOf } from '../grammar/phrases.ts';
 import type { Node } from '../grammar/nodes.ts';
+import type { Expectation } from './context.ts';
 import { HOLES } from './holes.ts';
 import { heardLists, type KnownNames, NO_NAMES } from './known-names.ts';
+import { heardRules } from './recogniser-grammar.ts';
 import { UNIT } from './units.ts';
 
 /** The dictionary of the Web Speech API's `SpeechRecognitionPhrase`: a boost from 0 to 10 of its likelihood. */
@@ -29,16 +31,29 @@ const BOOSTS: readonly (readonly [Node | undefined, number])[] = [
 /** Ours: a name of its own is what no general recogniser would write. */
 const NAME_BOOST = 6;
 
+/** An answer that is waited for: likelier than any other word, and short enough to be taken for one. */
+const ANSWER_BOOST = 4;
+
 /** What a browser's own recogniser is told to expect; of a phrase with two uses, the higher boost. */
-export function phraseHints(names: KnownNames = NO_NAMES): readonly PhraseHint[] {
+export function phraseHints(
+  expectation: Expectation = 'anything',
+  names: KnownNames = NO_NAMES,
+): readonly PhraseHint[] {
   const boosts = new Map<string, number>();
-  for (const [node, boost] of BOOSTS) {
-    if (node === undefined) continue;
-    for (const phrase of phrasesOf(node)) {
-      boosts.set(phrase, Math.max(boost, boosts.get(phrase) ?? 0));
-    }
+  const raise = (phrase: string, boost: number): void => {
+    boosts.set(phrase, Math.max(boost, boosts.get(phrase) ?? 0));
+  };
+  for (const [node, boost] of expectation === 'yesOrNo' ? [] : BOOSTS) {
+    if (node !== undefined) for (const phrase of phrasesOf(node)) raise(phrase, boost);
   }
-  for (const phrase of Object.values(heardLists(names)).flat())
-    boosts.set(phrase.join(' '), NAME_BOOST);
+  if (expectation !== 'anything') for (const phrase of answers()) raise(phrase, ANSWER_BOOST);
+  const called = expectation === 'anything' ? Object.values(heardLists(names)).flat() : [];
+  for (const phrase of called) raise(phrase.join(' '), NAME_BOOST);
   return [...boosts].map(([phrase, boost]) => ({ phrase, boost }));
+}
+
+/** Commands and answers in full; a number has too many phrases to be listed. */
+function answers(): readonly string[] {
+  const rules = heardRules('yesOrNo').filter(({ shape }) => !shape.includes('<amount>'));
+  return rules.flatMap(({ node }) => phrasesOf(node));
 }

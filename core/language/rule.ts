@@ -24,7 +24,7 @@ export interface Frame {
 }
 
 /** What a rule adds to the utterance; empty for talk that is not for us. */
-export type Meaning = Partial<Omit<Utterance, 'text' | 'doubts'>> & {
+export type Meaning = Partial<Omit<Utterance, 'text'>> & {
   /** A condition: of the clause that it stands in nothing is asked either. */
   readonly supposed?: true;
   /** What follows puts right what went before. */

@@ -11,6 +11,7 @@ import { LEFT_OPEN_RULES } from './left-open.ts';
 import { LOOSE_RULES } from './loosely-said.ts';
 import { MEMO_RULES } from './memos.ts';
 import { METERED_RULES } from './metered-so.ts';
+import { NAMED_PART_RULES } from './named-parts.ts';
 import { NAME_RULES } from './name-facts.ts';
 import { QUESTION_RULES } from './questions.ts';
 import { RATING_RULES } from './ratings.ts';
@@ -18,10 +19,17 @@ import { READING_RULES } from './readings.ts';
 import { RECOMMENDATION_RULES } from './recommendations.ts';
 import { REMARK_RULES } from './remarks.ts';
 import type { Rule } from './rule.ts';
+import { METER_FIGURE_RULES } from './meter-figures.ts';
+import { SUPPLY_VOLTAGE_RULES } from './supply-voltages.ts';
+import { DROPPED_HUNDRED_RULES } from './dropped-hundreds.ts';
+import { ERRAND_RULES } from './errands.ts';
+import { EXPECTATION_RULES } from './expectations.ts';
 import { LEG_RULES } from './supply-legs.ts';
 import { TALK_RULES } from './talk.ts';
 import { DESCRIPTION_RULES } from './unit-description.ts';
 import { SEEN_RULES, UNSEEN_RULES } from './findings-seen.ts';
+import { UNNAMED_FAN_RULES } from './unnamed-fan.ts';
+import { WINDING_RULES } from './windings.ts';
 import { WORK_RULES } from './work.ts';
 
 /** Everything that can be said. Where two rules claim the same words, the earlier one is meant. */
@@ -29,7 +37,11 @@ export const RULES: readonly Rule[] = [
   ...MEMO_RULES,
   ...QUESTION_RULES,
   ...NAME_RULES,
+  ...NAMED_PART_RULES,
+  ...EXPECTATION_RULES,
+  ...DROPPED_HUNDRED_RULES,
   ...COMMAND_RULES,
+  ...SUPPLY_VOLTAGE_RULES,
   ...DESCRIPTION_RULES,
   ...CONDENSING_SIDE_RULES,
   ...CONTROL_RULES,
@@ -37,9 +49,12 @@ export const RULES: readonly Rule[] = [
   ...LOOSE_RULES,
   ...RATING_RULES,
   ...CAPACITOR_RULES,
+  ...METER_FIGURE_RULES,
   ...LEG_RULES,
+  ...WINDING_RULES,
   ...ELECTRICAL_RULES,
   ...METERED_RULES,
+  ...UNNAMED_FAN_RULES,
   ...CAUSE_RULES,
   ...FACT_RULES,
   ...RECOMMENDATION_RULES,
@@ -50,5 +65,6 @@ export const RULES: readonly Rule[] = [
   ...UNSEEN_RULES,
   ...REMARK_RULES,
   ...ASIDE_RULES,
+  ...ERRAND_RULES,
   ...TALK_RULES,
 ];

@@ -31,6 +31,11 @@ const L = '(line|leg|phase|l)';
 
 /** What a three-phase supply gives between its legs. */
 export const LEG_RULES: readonly Rule[] = [
+  rule(
+    `${GOT} <amount:ab> [and] <amount:bc> [and] <amount:ca> (between|across|on) [the] [three] (legs|phases|lines)`,
+    threePairs,
+    { examples: ['two thirty one two twenty nine and two thirty between the legs'] },
+  ),
   rule(`${GOT} <amount> (on|across|at|between) all three [(legs|phases|lines)]`, onAllThree, {
     examples: ['two oh eight on all three legs'],
   }),

@@ -1,3 +1,4 @@
+import { atClock } from './errands.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 import { signedIn, spanIn } from './slots.ts';
 
@@ -10,6 +11,9 @@ const unlessPast: Means = (_tags, frame) =>
   )
     ? null
     : { supposed: true };
+
+/** "Is head two hundred": what stands in the middle of a sentence asks nothing. */
+const opensQuestion: Means = (_tags, frame) => (frame.span.from <= 1 ? {} : null);
 
 const hearsay: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);
@@ -161,7 +165,7 @@ export const TALK_RULES: readonly Rule[] = [
   ),
   rule(
     '(is|was|did) [(my|the|your)] <quantity> [(at|over|under|above|below|hit|reach)] <amount>',
-    nothing,
+    opensQuestion,
     {
       examples: ['is head two hundred'],
     },
@@ -223,7 +227,7 @@ export const TALK_RULES: readonly Rule[] = [
     `[(about|around|another|like|at|in|over|under|almost|only|for|took|takes|it takes|it took|be there in|back in)] <number> [(to|or) <number:other>] [more] ${FOREIGN} [(ago|away|old|late|early|out|from here|left|left over|long|wide|tall|each|total|in a row)]`,
     nothing,
     {
-      examples: ['i will be there in twenty minutes'],
+      examples: ['it took about two hours'],
     },
   ),
   rule(
@@ -261,12 +265,13 @@ export const TALK_RULES: readonly Rule[] = [
     { examples: ['one thing'] },
   ),
   rule(
-    '(number|model|model number|serial|serial number|part number|suite|apartment|room|store|store number|highway|route|interstate|exit|aisle|gate|unit number|truck|van|line|leg|phase|circuit|drawer|row|bank|section|zone|slot|stage|terminal|dock|extension|bay|station|cooler number|case number|door number|table) [(is|number|numbers)] <number>',
+    '(number|model|model number|serial|serial number|part number|suite|apartment|room|store|store number|highway|route|interstate|exit|aisle|gate|unit number|truck|van|circuit|drawer|row|bank|section|zone|slot|stage|terminal|dock|extension|bay|station|cooler number|case number|door number|table) [(is|number|numbers)] <number>',
     nothing,
     {
       examples: ['store number fourteen'],
     },
   ),
+  rule('(line|leg|phase) [(number|numbers)] <number>', nothing, { examples: ['leg two'] }),
   rule(
     `[(it is|that is|need|i need|get me|hand me|give me)] [(a|an|the)] [about] <number> ${SIZE} [(nitrogen|recovery|steel|round|flat|oxygen|acetylene)] ${SIZED}`,
     nothing,
@@ -275,6 +280,11 @@ export const TALK_RULES: readonly Rule[] = [
   rule(`[(need|i need|get me|hand me|give me)] [(a|an|the)] <fraction> [inch] ${SIZED}`, nothing, {
     examples: ['i need a three eighths flare nut'],
   }),
+  rule(
+    '[(on|since|until|till|by|from)] [(the|a|my|our|his|her|every|each|about the|around the)] <ordinal> of (the|this|last|next|every) (month|year)',
+    nothing,
+    { examples: ['twenty first of the month'] },
+  ),
   rule('(the|a|my|our|his|her|every|each) <ordinal>', nothing, {
     examples: ['i was there on the twenty first'],
   }),
@@ -296,8 +306,8 @@ export const TALK_RULES: readonly Rule[] = [
     { examples: ['the walk in is twelve by fourteen feet'] },
   ),
   rule(
-    '(be|get|meet (you|me|him|her|them|us)|see (you|me)|call (me|you|him|them|back)|pick (it|me|you) up|back) [(there|back|done|here)] (at|by|around) <number>',
-    nothing,
+    '(be|get|meet (you|me|him|her|them|us)|see (you|me)|call (me|you|him|them|back)|pick (it|me|you) up|back) [(there|back|done|here|home)] (at|by|around) <number>',
+    atClock,
     {
       examples: ['i will be there at three thirty'],
     },

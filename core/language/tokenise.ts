@@ -52,6 +52,7 @@ const WHOLE: ReadonlyMap<string, readonly string[]> = new Map(
     doesnt: ['does', 'not'],
     "won't": ['will', 'not'],
     "can't": ['can', 'not'],
+    "meg'd": ['megged'],
     cant: ['can', 'not'],
     cannot: ['can', 'not'],
     "ain't": ['is', 'not'],
@@ -260,7 +261,9 @@ function splitWord(word: string, place: Place): readonly Token[] {
 function slashed(text: string, place: Place): readonly Token[] {
   if (text.includes(':')) return [{ ...wordToken(text, place), classes: ['clock'] }];
   const [over = '', under = ''] = text.split('/');
-  const isFraction = under.length > over.length || Number(over) < Number(under);
+  // "208/230" are two voltages: no drill or flare is measured in hundredths.
+  const isFraction =
+    over.length < 3 && (under.length > over.length || Number(over) < Number(under));
   if (isFraction) return [fractionToken(text, place)];
   const cut = place.start + over.length;
   return [

@@ -93,6 +93,8 @@ export type Fact = { readonly words: string } & (
 export type NameplateItem =
   | 'charge'
   | 'voltage'
+  /** The upper one of two that a plate names: 208-230. */
+  | 'upperVoltage'
   | 'ratedLoadAmps'
   | 'lockedRotorAmps'
   | 'minimumCircuitAmps'
@@ -111,12 +113,16 @@ export interface Finding {
 export interface Work {
   readonly did: WorkKindId;
   readonly part: PartId | null;
+  /** The very part, by the name that it is listed under. */
+  readonly called?: string;
   readonly words: string;
 }
 
 export interface Recommendation {
   readonly do: WorkKindId;
   readonly part: PartId | null;
+  /** The very part, by the name that it is listed under. */
+  readonly called?: string;
   /** Why, as it was said: "it is pitted", "to check the charge". */
   readonly reason?: string;
   readonly by?: Due;
@@ -241,9 +247,19 @@ export type PlainCommand =
 /** Understood, but implausible or incomplete: not recorded until it is confirmed. */
 export interface Doubt extends Reading {
   readonly why: DoubtReason;
-  /** With `soundsLike`: the other value that may have been said. */
+  /** With `soundsLike` and `saidTwoWays`: the other value that may have been said. */
   readonly or?: number;
 }
 
-/** `soundsLike` comes from how the sentence was heard, never from its words. */
-export type DoubtReason = 'outOfRange' | 'againstSibling' | 'noUnit' | 'hearsay' | 'soundsLike';
+/**
+ * `soundsLike` comes from how the sentence was heard, never from its words; `saidTwoWays` from words that two values are
+ * said in, and `expected` from words that tell what should be as well as put right what was said to be.
+ */
+export type DoubtReason =
+  | 'outOfRange'
+  | 'againstSibling'
+  | 'noUnit'
+  | 'hearsay'
+  | 'soundsLike'
+  | 'saidTwoWays'
+  | 'expected';

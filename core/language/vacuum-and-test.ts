@@ -80,6 +80,16 @@ const HELD =
 const NITROGEN =
   '[(pressurized to|pressured up to|pressure test at|pressure tested at|pressure tested to|holding|held|put|pumped up to|charged to|holding at|it is holding|still|still holding|i have|i have got)]';
 
+/** Ours: what a pump is said to have pulled it to without a unit is microns from here up, else a pressure. */
+const LEAST_MICRONS = 100;
+const MOST_MICRONS = 5000;
+
+const pulledTo: Means = (tags, frame) => {
+  const { unit, value } = amountIn(tags);
+  const isMicrons = value !== null && value >= LEAST_MICRONS && value <= MOST_MICRONS;
+  return unit === null && isMicrons ? fixed('vacuum')(tags, frame) : null;
+};
+
 /** A vacuum and a standing test, and what each came to after a while. */
 /** "Held at four ten": of the vacuum or the test that was read last; nothing else is held so. */
 const heldAt: Means = (tags, frame) => {
@@ -191,5 +201,10 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     {
       examples: ['pressurized to one fifty'],
     },
+  ),
+  rule(
+    '[(i|we)] (pulled|got|brought|have|have got) (it|her|this thing|the system) [all the way] [down] to <amount>',
+    pulledTo,
+    { examples: ['pulled it to three eighty'] },
   ),
 ];

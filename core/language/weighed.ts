@@ -1,6 +1,7 @@
+import type { QuantityId } from '../terms/quantities.ts';
 import { amountIn } from './measure.ts';
-import { fixed } from './reading-means.ts';
-import { heardRule, type Means, type Rule, rule } from './rule.ts';
+import { fixed, reading } from './reading-means.ts';
+import { heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { refrigerantId } from './slots.ts';
 import { EVERYDAY } from './unit-description.ts';
 
@@ -49,6 +50,18 @@ const chargedIt: Means = (tags, frame) => {
 const noneRecovered: Means = (tags, frame) => {
   const unit = frame.context.units === 'us' ? 'lb' : 'kg';
   return fixed('refrigerantRecovered')({ ...tags, number: 0, unit }, frame);
+};
+
+/** "Added a pound, then another eight ounces": more of what was weighed before in the same sentence. */
+const another: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  if (amount.value === null || amount.unit === null) return null;
+  const means = (quantity: QuantityId): Meaning | null => {
+    const isMoved = quantity === 'refrigerantAdded' || quantity === 'refrigerantRecovered';
+    const found = isMoved ? reading(quantity, amount, frame) : null;
+    return found === null ? null : { readings: [found] };
+  };
+  return { ofThat: { means, otherwise: { unclaimed: [String(amount.value)] } } };
 };
 
 /** Refrigerant that went in, came out or was lost on the way. */
@@ -153,4 +166,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
       examples: ['recovered thirty six'],
     },
   ),
+  rule('[(then|and|plus|and then)] another <amount> [of it]', another, {
+    examples: ['then another eight ounces'],
+  }),
 ];

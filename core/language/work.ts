@@ -21,7 +21,7 @@ const doneWithout: Means = (tags, frame) => {
   return did === null || !PARTLESS.includes(did) ? null : done(tags, frame);
 };
 
-const PARTLESS = ['recover', 'evacuate', 'pressureTest', 'leakCheck', 'defrost'];
+const PARTLESS = ['recover', 'evacuate', 'pumpDown', 'pressureTest', 'leakCheck', 'defrost'];
 
 /** "Replaced the start relay, start cap and overload": the same was done at each. */
 const doneAtEach: Means = (tags, frame) => {
@@ -296,6 +296,18 @@ export const WORK_RULES: readonly Rule[] = [
       examples: ['did a leak check'],
     },
   ),
+  rule(
+    `(${I} pumped|${I} [(am|was|just)] (finished|done|got done|am done|just got done|just finished) pumping) (${EVERYTHING}|her|this thing|the charge) down [into the receiver]`,
+    didSo('pumpDown'),
+    { examples: ['pumped it down'] },
+  ),
+  rule('[(it|the unit|the system|everything) is] [all] pumped down', didSo('pumpDown'), {
+    alone: true,
+    examples: ['it is pumped down'],
+  }),
+  rule(`${I} (did|ran|done) a pump down [on ${EVERYTHING}]`, didSo('pumpDown'), {
+    examples: ['did a pump down'],
+  }),
   rule(`${I} (did|ran) (a|the) (pressure test|nitrogen test) [on ${EVERYTHING}]`, doneWithout, {
     tags: { work: 'pressureTest' },
     examples: ['did a pressure test'],

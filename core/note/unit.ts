@@ -34,6 +34,7 @@ function kindLines({ unit }: VisitState): readonly string[] {
 const ITEMS: Record<NameplateItem, string> = {
   charge: 'charge',
   voltage: 'voltage',
+  upperVoltage: 'or',
   ratedLoadAmps: 'rated load',
   lockedRotorAmps: 'locked rotor',
   minimumCircuitAmps: 'minimum circuit',

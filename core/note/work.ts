@@ -1,12 +1,12 @@
 import { recommended } from '../replies/recommendation-sentences.ts';
-import { workDone } from '../replies/work-words.ts';
+import { workDoneAt } from '../replies/work-words.ts';
 import type { VisitState } from '../visit/state.ts';
 import { sentence } from './wording.ts';
 
 export function workLines(state: VisitState): readonly string[] {
   const { work, recommendations, readings } = state;
   if (work.length > 0) {
-    const done = work.map(({ work: { did, part } }) => sentence(workDone(did, part)));
+    const done = work.map((made) => sentence(workDoneAt(made.work)));
     // "Cleaned the condenser, brushed it": one job; a switch that was reset again later is two.
     const jobs = done.filter((line, at) => line !== done[at - 1]);
     return [...jobs, ...timeLines(state)];

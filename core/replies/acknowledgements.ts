@@ -28,7 +28,7 @@ import {
   timerTitle,
   timerTitles,
 } from './timer-sentences.ts';
-import { workDone, workTodo } from './work-words.ts';
+import { workDoneAt, workTodoAt } from './work-words.ts';
 
 type Kind = Acknowledgement['kind'];
 type Kinds = Members<Acknowledgement, 'kind'>;
@@ -47,7 +47,7 @@ const WORDED: Worded = {
       : plain(`${PARTS[finding.part]} ${FINDING_STATES[finding.state]}.`),
   work: ({ work, beforeBaseline }) =>
     plain(
-      `${workDone(work.did, work.part)}.` +
+      `${workDoneAt(work)}.` +
         (beforeBaseline
           ? ' No readings were taken before it: the note will say so. Read the unit now, before going on.'
           : ''),
@@ -105,6 +105,7 @@ function worded<K extends Kind>(kept: Kinds[K] & { readonly kind: K }, units: Un
 const NAMEPLATE_ITEMS: Record<NameplateItem, string> = {
   charge: 'charge',
   voltage: 'voltage',
+  upperVoltage: 'upper voltage',
   ratedLoadAmps: 'rated load amps',
   lockedRotorAmps: 'locked rotor amps',
   minimumCircuitAmps: 'minimum circuit amps',
@@ -152,8 +153,8 @@ type TakenWorded = {
 const TAKEN_WORDED: TakenWorded = {
   reading: ({ reading }, units) => readingSaid(reading, units),
   finding: ({ finding }) => plain(`${PARTS[finding.part]} ${FINDING_STATES[finding.state]}`),
-  work: ({ work }) => plain(workDone(work.did, work.part)),
-  recommendation: ({ recommendation }) => plain(workTodo(recommendation.do, recommendation.part)),
+  work: ({ work }) => plain(workDoneAt(work)),
+  recommendation: ({ recommendation }) => plain(workTodoAt(recommendation)),
   memo: () => plain('the last memo'),
   fact: ({ fact }) => factSaid(fact),
   mark: ({ mark }) => plain(`the ${mark} mark`),

@@ -38,7 +38,7 @@ const WHICH_UNIT: Record<Dimension, string> = {
   ratio: 'What is that of?',
 };
 
-const WHY: Record<Exclude<DoubtReason, 'soundsLike'>, (doubt: Doubt) => string> = {
+const WHY: Record<Exclude<DoubtReason, EitherOr>, (doubt: Doubt) => string> = {
   outOfRange: ({ quantity }) =>
     `${OUT_OF_RANGE[quantityTerm(quantity).dimension] ?? 'That is far outside what I expect.'} ${KEEP_OR_AGAIN}`,
   againstSibling: ({ quantity }) =>
@@ -46,14 +46,18 @@ const WHY: Record<Exclude<DoubtReason, 'soundsLike'>, (doubt: Doubt) => string> 
   noUnit: ({ quantity }) =>
     `${WHICH_UNIT[quantityTerm(quantity).dimension]} Say it again with the unit.`,
   hearsay: () => 'That is hearsay. Say yes to keep it as a reading, or no to leave it out.',
+  expected: () => 'Say yes if it reads that, or no if it only should.',
 };
 
+/** Between two values that were said, or may have been. */
+type EitherOr = 'soundsLike' | 'saidTwoWays';
+
 export function doubtSaid(doubt: Doubt, units: UnitSystem): Said {
-  if (doubt.why === 'soundsLike') return whichSaid(doubt, units);
+  if (doubt.why === 'soundsLike' || doubt.why === 'saidTwoWays') return whichSaid(doubt, units);
   return line`${heardSaid(doubt, units)}? ${WHY[doubt.why](doubt)}`;
 }
 
-/** "Box 15, or 50?": both are spelled for the ear, since they sound alike. */
+/** "Box 15, or 50?" */
 function whichSaid({ or, ...doubt }: Doubt, units: UnitSystem): Said {
   if (or === undefined) return line`${heardSaid(doubt, units)}? ${KEEP_OR_AGAIN}`;
   return line`${heardSaid(doubt, units)}, or ${valueSaid({ ...doubt, value: or }, units)}?`;

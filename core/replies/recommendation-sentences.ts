@@ -4,7 +4,7 @@ import type { CivilDate } from '../units/civil-date.ts';
 import type { VisitState } from '../visit/state.ts';
 import { dateWords, dayWords } from './dates.ts';
 import { plain, type Said } from './said.ts';
-import { workTodo } from './work-words.ts';
+import { workTodoAt } from './work-words.ts';
 
 /** A recommendation, and the day that it came to. */
 export type Made = Pick<VisitState['recommendations'][number], 'recommendation' | 'due'>;
@@ -18,9 +18,9 @@ export function recommendationSaid(made: Made, today: CivilDate): Said {
 
 /** "Replace the condenser fan motor by Friday, December 25, it's noisy"; without a today its year comes along. */
 export function recommended({ recommendation, due }: Made, today: CivilDate | null = null): string {
-  const { do: kind, part, reason } = recommendation;
+  const { reason } = recommendation;
   const when = whenWords({ recommendation, due }, today);
-  const what = [workTodo(kind, part), when].filter((words) => words !== '').join(' ');
+  const what = [workTodoAt(recommendation), when].filter((words) => words !== '').join(' ');
   if (reason === undefined) return what;
   return /^(to|with) /.test(reason) && due === null ? `${what} ${reason}` : `${what}, ${reason}`;
 }

@@ -1,3 +1,4 @@
+import type { Recommendation, Work } from '../language/utterance.ts';
 import { type PartId, PARTS, WORK_KINDS, type WorkKindId } from '../terms/names.ts';
 
 /** Where the verb's own word is not what the trade says of that part. */
@@ -24,4 +25,15 @@ export function workDone(did: WorkKindId, part: PartId | null): string {
 /** "Clean the condenser", "come back" */
 export function workTodo(to: WorkKindId, part: PartId | null): string {
   return part === null ? WORK_KINDS[to].todo : `${WORK_KINDS[to].todo} the ${PARTS[part]}`;
+}
+
+/** The same of a part by the name that it is listed under: "Copperline 012 contactor put in". */
+export function workDoneAt({ did, part, called }: Pick<Work, 'did' | 'part' | 'called'>): string {
+  if (called === undefined) return workDone(did, part);
+  return `${called} ${did === 'replace' ? 'put in' : WORK_KINDS[did].done}`;
+}
+
+export function workTodoAt(made: Pick<Recommendation, 'do' | 'part' | 'called'>): string {
+  if (made.called === undefined) return workTodo(made.do, made.part);
+  return `${made.do === 'replace' ? 'put in' : WORK_KINDS[made.do].todo} the ${made.called}`;
 }

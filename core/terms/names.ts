@@ -153,6 +153,7 @@ export const WORK_KINDS = {
   add: { done: 'added', todo: 'add' },
   recover: { done: 'recovered', todo: 'recover' },
   evacuate: { done: 'evacuated', todo: 'evacuate' },
+  pumpDown: { done: 'pumped down', todo: 'pump down' },
   pressureTest: { done: 'pressure tested', todo: 'pressure test' },
   leakCheck: { done: 'leak checked', todo: 'leak check' },
   brush: { done: 'brushed', todo: 'brush' },

@@ -50,7 +50,15 @@ export const readingSchema = z.strictObject(readingShape);
 
 export const doubtSchema = z.strictObject({
   ...readingShape,
-  why: z.enum(['outOfRange', 'againstSibling', 'noUnit', 'hearsay', 'soundsLike']),
+  why: z.enum([
+    'outOfRange',
+    'againstSibling',
+    'noUnit',
+    'hearsay',
+    'soundsLike',
+    'saidTwoWays',
+    'expected',
+  ]),
   or: z.number().exactOptional(),
 });
 
@@ -72,6 +80,7 @@ export const factSchema = z.discriminatedUnion('fact', [
     item: z.enum([
       'charge',
       'voltage',
+      'upperVoltage',
       'ratedLoadAmps',
       'lockedRotorAmps',
       'minimumCircuitAmps',
@@ -100,6 +109,7 @@ export const findingSchema = z.strictObject({
 export const workSchema = z.strictObject({
   did: workKindSchema,
   part: partSchema.nullable(),
+  called: words.exactOptional(),
   words,
 });
 
@@ -123,6 +133,7 @@ const dueSchema = z.discriminatedUnion('kind', [
 export const recommendationSchema = z.strictObject({
   do: workKindSchema,
   part: partSchema.nullable(),
+  called: words.exactOptional(),
   reason: words.exactOptional(),
   by: dueSchema.exactOptional(),
   every: z.strictObject(stretchShape).exactOptional(),

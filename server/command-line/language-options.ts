@@ -1,5 +1,6 @@
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
 import type { Context } from '../../core/language/context.ts';
+import { namesIn, NO_NAMES } from '../../core/language/known-names.ts';
 import { QUANTITIES } from '../../core/terms/quantities.ts';
 import type { QuantityId } from '../../core/terms/quantities.ts';
 import { REFRIGERANTS } from '../../core/terms/refrigerants.ts';
@@ -12,11 +13,13 @@ const OPTIONS = {
   refrigerant: { type: 'string' },
   units: { type: 'string' },
   asked: { type: 'string' },
+  parts: { type: 'string' },
 } as const;
 
 export const LANGUAGE_OPTIONS_USAGE = `  --refrigerant NAME   the refrigerant in the unit, as R-134a
   --units us|si        what a bare number means: us unless given
-  --asked QUANTITY     the quantity just asked for, as headPressure: a bare number answers it`;
+  --asked QUANTITY     the quantity just asked for, as headPressure: a bare number answers it
+  --parts NAMES        parts by names of their own, as "Copperline 012 contactor, Bellweir relay"`;
 
 export type LanguageCall =
   | { readonly kind: 'call'; readonly context: Context; readonly words: readonly string[] }
@@ -61,12 +64,13 @@ interface ParsedOptions {
     readonly refrigerant?: string | undefined;
     readonly units?: string | undefined;
     readonly asked?: string | undefined;
+    readonly parts?: string | undefined;
   };
   readonly words: readonly string[];
 }
 
 function languageCall(parsed: ParsedOptions): LanguageCall {
-  const { refrigerant = null, units = 'us', asked = null } = parsed.values;
+  const { refrigerant = null, units = 'us', asked = null, parts = '' } = parsed.values;
   const known = refrigerant === null ? null : findRefrigerant(refrigerant);
   if (known === undefined) {
     return unusable(
@@ -79,7 +83,8 @@ function languageCall(parsed: ParsedOptions): LanguageCall {
       `--asked does not know "${asked}"; it knows ${Object.keys(QUANTITIES).join(' ')}`,
     );
   }
-  const context = { ...EMPTY_CONTEXT, refrigerant: known, units, asked };
+  const names = { ...NO_NAMES, parts: namesIn(parts.replaceAll(',', '\n')) };
+  const context = { ...EMPTY_CONTEXT, refrigerant: known, units, asked, names };
   return { kind: 'call', context, words: parsed.words };
 }
 

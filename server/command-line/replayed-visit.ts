@@ -81,6 +81,7 @@ export function createReplayedVisit(
         stamping.openAnother();
         past = [state, ...past];
         names = {
+          ...names,
           sites: known(state.unit.site, names.sites),
           units: known(state.unit.name, names.units),
         };

@@ -50,7 +50,11 @@ function shortReading(reading: Reading): string {
   );
 }
 
-const shortDoubt = (doubt: Doubt): string => `DOUBT ${shortReading(doubt)} (${doubt.why})`;
+const shortDoubt = (doubt: Doubt): string =>
+  join(
+    `DOUBT ${shortReading(doubt)} (${doubt.why})`,
+    doubt.or === undefined ? '' : `or=${doubt.or}`,
+  );
 
 function shortFact(fact: Fact): string {
   if (fact.fact === 'nameplate') return join('nameplate', fact.item, fact.value, fact.unit);

@@ -9,6 +9,7 @@ import { hears, readJsgf } from '../grammar/grammar-reader.ts';
 const NAMES = {
   sites: ['Harbor Street Deli', "Nadia's Corner", 'Store 14'],
   units: ['walk-in by the dock', 'Prep table two', 'the old reach-in'],
+  parts: [],
 };
 const KNOWING: Context = { ...EMPTY_CONTEXT, names: NAMES };
 
@@ -81,19 +82,22 @@ describe('the recogniser', () => {
       { length: 60 },
       (_, at) => `site ${'abcdefgh'[at % 8] ?? ''}${'xyz'[at % 3] ?? ''}${'k'.repeat(at)}`,
     );
-    const text = recogniserGrammar('anything', { sites: many, units: [] });
+    const text = recogniserGrammar('anything', { sites: many, units: [], parts: [] });
     expect(text.match(/\bsite [a-z]+/g)).toHaveLength(24);
   });
 
   it('is the same grammar while nothing is known', () => {
-    expect(recogniserGrammar('anything', { sites: [], units: [] })).toBe(
+    expect(recogniserGrammar('anything', { sites: [], units: [], parts: [] })).toBe(
       recogniserGrammar('anything'),
     );
     expect(recogniserGrammar('number', NAMES)).toBe(recogniserGrammar('number'));
   });
 
   it('of a browser is given them as hints', () => {
-    expect(phraseHints(NAMES)).toContainEqual({ phrase: 'harbor street deli', boost: 6 });
+    expect(phraseHints('anything', NAMES)).toContainEqual({
+      phrase: 'harbor street deli',
+      boost: 6,
+    });
     expect(phraseHints().map(({ phrase }) => phrase)).not.toContain('harbor street deli');
   });
 });

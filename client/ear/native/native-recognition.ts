@@ -5,12 +5,21 @@ export interface NativeRecognition {
   interimResults: boolean;
   maxAlternatives: number;
   processLocally?: boolean;
+  phrases?: readonly NativePhrase[];
   start(): void;
   abort(): void;
   addEventListener(type: 'result', listener: (event: NativeResults) => void): void;
   addEventListener(type: 'error', listener: (event: { readonly error: string }) => void): void;
   addEventListener(type: 'start' | 'audiostart' | 'nomatch' | 'end', listener: () => void): void;
 }
+
+/** What a browser is told to expect, by its own class. */
+export interface NativePhrase {
+  readonly phrase: string;
+  readonly boost: number;
+}
+
+type NativePhraseClass = new (phrase: string, boost: number) => NativePhrase;
 
 export interface NativeResults {
   readonly results: ArrayLike<NativeResult>;
@@ -48,3 +57,14 @@ export async function hearsOnDevice(native: NativeClass, lang: string): Promise<
     return false;
   }
 }
+
+/** Makes the phrases that the browser's recogniser may be given; null where it takes none. */
+export function nativePhrases(
+  window: object,
+): ((hints: readonly NativePhrase[]) => readonly NativePhrase[]) | null {
+  const found: unknown = Reflect.get(window, 'SpeechRecognitionPhrase');
+  if (!isPhraseClass(found)) return null;
+  return (hints) => hints.map(({ phrase, boost }) => new found(phrase, boost));
+}
+
+const isPhraseClass = (value: unknown): value is NativePhraseClass => typeof value === 'function';

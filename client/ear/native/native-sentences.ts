@@ -1,7 +1,12 @@
 import type { Clock } from '../../state/clock.ts';
 import type { RecogniserReport, SentenceRecogniser } from '../sentence-recogniser.ts';
 import { finalWords } from './final-words.ts';
-import type { NativeClass, NativeRecognition, NativeResult } from './native-recognition.ts';
+import type {
+  NativeClass,
+  NativePhrase,
+  NativeRecognition,
+  NativeResult,
+} from './native-recognition.ts';
 
 export interface NativePorts {
   readonly native: NativeClass;
@@ -9,6 +14,8 @@ export interface NativePorts {
   /** Insist on this device: nothing is heard rather than sent away. */
   readonly onDevice: boolean;
   readonly clock: Clock;
+  /** What the next sentence is likely to hold. */
+  readonly phrases: () => readonly NativePhrase[];
   /** Whether the microphone is granted, refused, or still to be asked for. */
   readonly permission: () => Promise<PermissionState>;
   /** It is of no use here: network, languages, a device without the service. */
@@ -28,6 +35,9 @@ const SESSION_OVERDUE_MS = 60_000;
 const STRIKES = 2;
 
 /** Never to be had, however often it is tried. */
+/** By the standard, where phrases are given to a recogniser that takes none: what it hears by now it hears without. */
+const NO_PHRASES = 'phrases-not-supported';
+
 const USELESS: ReadonlySet<string> = new Set(['service-not-allowed', 'language-not-supported']);
 
 export interface NativeSentences extends SentenceRecogniser {
@@ -38,6 +48,7 @@ export interface NativeSentences extends SentenceRecogniser {
 /** Sentences through the browser's own recogniser: one a session, as many faults as it has kept away from the ear. */
 export function createNativeSentences(ports: NativePorts): NativeSentences {
   let strikes = 0;
+  let takesPhrases = true;
   let session: Session | null = null;
 
   const strike = (): void => {
@@ -55,6 +66,10 @@ export function createNativeSentences(ports: NativePorts): NativeSentences {
         answered: () => {
           strikes = 0;
         },
+        phrases: takesPhrases ? ports.phrases() : [],
+        tookNone: () => {
+          takesPhrases = false;
+        },
       });
       session.start();
     },
@@ -68,6 +83,8 @@ interface SessionHost {
   readonly strike: () => void;
   /** The service behind it works: sound alone comes without a network too. */
   readonly answered: () => void;
+  readonly phrases: readonly NativePhrase[];
+  readonly tookNone: () => void;
 }
 
 /** From start() to `end`, or to when it is given up for lost. */
@@ -98,6 +115,7 @@ class Session {
     this.#recognition.interimResults = false;
     this.#recognition.maxAlternatives = MOST_ALTERNATIVES;
     if (ports.onDevice) this.#recognition.processLocally = true;
+    if (host.phrases.length > 0) this.#recognition.phrases = host.phrases;
     this.#listen();
   }
 
@@ -148,6 +166,7 @@ class Session {
     if (code === 'no-speech') this.#host.answered();
     if (code === 'network') this.#host.strike();
     if (USELESS.has(code)) this.#ports.onUseless();
+    if (code === NO_PHRASES) this.#host.tookNone();
     if (code === 'not-allowed') this.#refused();
     else this.#tell({ kind: 'error', error: code });
   }

@@ -1,7 +1,8 @@
+import { phraseHints } from '../../../core/language/phrase-hints.ts';
 import { browserClock as clock } from '../../state/clock.ts';
 import type { EarChoice } from './chosen-ear.ts';
 import { createNativeEar, type NativeEar } from './native-ear.ts';
-import { hearsOnDevice, nativeClassOf } from './native-recognition.ts';
+import { hearsOnDevice, nativeClassOf, nativePhrases } from './native-recognition.ts';
 
 const NATIVE_LANG = 'en-US';
 
@@ -14,8 +15,14 @@ export async function openNativeEar(
   if (native === null) return null;
   const onDevice = await hearsOnDevice(native, NATIVE_LANG);
   if (choice === 'browserOnDevice' && !onDevice) return null;
+  const phrasesOf = nativePhrases(window);
   return createNativeEar({
     native,
+    // Chrome takes phrases only where it hears on this device, and ends every other session with an error.
+    phrasesFor:
+      onDevice && phrasesOf !== null
+        ? (expectation, names) => phrasesOf(phraseHints(expectation, names))
+        : null,
     lang: NATIVE_LANG,
     onDevice,
     clock,

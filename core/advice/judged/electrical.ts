@@ -70,16 +70,23 @@ function canMeasured(state: VisitState): Found<Capacitance> {
   );
 }
 
-export function runCapacitor(state: VisitState): Found<JudgedOf<'runCapacitor'>> {
-  const rated = brandedAs(
-    amountAt(state, 'ratedCapacitance', [null]),
+/** What is printed on it for the compressor, or for the fan of a can with two sides. */
+const canRated = (state: VisitState, place: PlaceId | null): Found<Capacitance> =>
+  brandedAs(
+    amountAt(state, 'ratedCapacitance', [place]),
     toCapacitance,
     needAt('ratedCapacitance', []),
   );
-  return andThen(both(canMeasured(state), rated), ([measured, printed]) =>
+
+function againstRated(
+  found: Found<Capacitance>,
+  rating: Found<Capacitance>,
+  state: VisitState,
+): Found<JudgedOf<'runCapacitor'>> {
+  return andThen(both(found, rating), ([measured, rated]) =>
     andThen(
       calculated(
-        capacitorTolerance({ measured, rated: printed, kind: 'run' }),
+        capacitorTolerance({ measured, rated, kind: 'run' }),
         capacitorToleranceFormula,
         state,
       ),
@@ -91,12 +98,25 @@ export function runCapacitor(state: VisitState): Found<JudgedOf<'runCapacitor'>>
             finding,
             value: measured,
             unit: 'uF',
-            limit: { value: printed, unit: 'uF' },
+            limit: { value: rated, unit: 'uF' },
           },
           { sources: from === null ? [] : [from.source] },
         ),
     ),
   );
+}
+
+/** A can with two sides is as bad as its worse one. */
+export function runCapacitor(state: VisitState): Found<JudgedOf<'runCapacitor'>> {
+  const main = againstRated(canMeasured(state), canRated(state, null), state);
+  const measured = brandedAs(
+    amountAt(state, 'capacitance', ['condenserFan']),
+    toCapacitance,
+    needAt('capacitance', CAN),
+  );
+  const ofFan = againstRated(measured, canRated(state, 'condenserFan'), state);
+  const isWorse = ofFan.kind === 'known' && ofFan.value.finding !== 'within';
+  return isWorse && main.kind === 'known' && main.value.finding === 'within' ? ofFan : main;
 }
 
 /** The plate's amps are a ceiling, and no target: what it should draw today is on the maker's curve. */
@@ -127,7 +147,11 @@ const SUPPLY: readonly PlaceId[] = ['lineSide', 'lineOneTwo'];
 export function supplyVoltage(state: VisitState): Found<JudgedOf<'supplyVoltage'>> {
   return andThen(both(voltsAt(state, SUPPLY), ratedVolts(state)), ([measured, plate]) =>
     andThen(
-      calculated(motorVoltage({ rated: plate, measured }), motorVoltageFormula, state),
+      calculated(
+        motorVoltage({ rated: nearestRated(plate, measured, state), measured }),
+        motorVoltageFormula,
+        state,
+      ),
       ({ verdict, low, high }) =>
         worked(
           {
@@ -252,6 +276,13 @@ function heaterVolts(place: PlaceId, state: VisitState): Found<Voltage> {
   if (read.kind === 'known') return read;
   const supply = voltsAt(state, SUPPLY);
   return supply.kind === 'known' ? supply : ratedVolts(state);
+}
+
+/** A plate of 208-230 takes both: what is measured is judged by the one that it lies nearer to. */
+function nearestRated(plate: Voltage, measured: Voltage, state: VisitState): Voltage {
+  const amount = state.unit.nameplate.upperVoltage;
+  const upper = amount === undefined ? null : toVoltage(amount);
+  return upper !== null && Math.abs(upper - measured) < Math.abs(plate - measured) ? upper : plate;
 }
 
 export function ratedVolts(state: VisitState): Found<Voltage> {

@@ -92,12 +92,6 @@ function pick(tags: Parameters<Means>[0]): Parameters<Means>[0] {
   return quantity === undefined ? {} : { quantity };
 }
 
-/** "Head should be around one seventy" is what to hope for, not what it was. */
-const unlessHedged =
-  (means: Means): Means =>
-  (tags, frame) =>
-    amountIn(tags).hedged ? {} : means(tags, frame);
-
 /** Taking something back, or putting it right. */
 export const CHANGE_COMMANDS: readonly Rule[] = [
   heardCommand(
@@ -144,18 +138,15 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     { examples: ['wait go back that suction was eighteen not eighty'] },
   ),
   rule(
-    '[the] <quantity> (should (have been|read|have read)|is (really|actually|supposed to be)|was (really|actually|supposed to be)) <amount>',
+    '[the] <quantity> (should (have been|read|have read)|(is|was) (really|actually)) <amount>',
     amend,
     { examples: ['suction should have been fifteen'] },
   ),
   rule(
-    '(no|nope|no no|no no no|correction|sorry|actually|i mean|i meant|no wait|wait|wait no|hold on|hang on|my bad|whoa|oops) [(i meant|i mean|i said|that is|make that|wait|sorry|actually)] [(the|that|my)] <quantity> <link> <amount>',
+    '(no|nope|no no|no no no|correction|sorry|actually|i mean|i meant|no wait|wait|wait no|hold on|hang on|my bad|whoa|oops) [(i meant|i mean|i said|that is|make that|wait|sorry|actually)] [(the|that|my)] <quantity> (<link>|should be) <amount>',
     amend,
     { examples: ['correction suction fifteen'], alone: true },
   ),
-  rule('[the] <quantity> should be <amount>', unlessHedged(amend), {
-    examples: ['suction should be fifteen'],
-  }),
   rule(
     '[no] (not|it is not|that is not|i did not say|i said not) [the] [<quantity>] <amount>',
     undoValue,

@@ -20,6 +20,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     'evaporator fan',
     '~(evap|indoor|box|cooler) (fan|fans)',
     '~evaporator fans',
+    '~(fan|fans) on the (evaporator|evap)',
     '~(fan|fans) in the (box|cooler|freezer|walk in|case)',
   ],
   evaporatorFanMotor: [
@@ -27,6 +28,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~(evap|box|cooler) fan (motor|motors)',
     '~[(evaporator|evap)] blower [motor]',
     '~(evaporator|evap) (motor|motors)',
+    '~(fan motor|motor) (on|for) the (evaporator|evap)',
   ],
   highPressureSwitch: [
     'high pressure switch',

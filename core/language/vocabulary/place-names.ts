@@ -23,7 +23,7 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
   lineSide: [
     'line side',
     '~line side of the contactor',
-    '~(line in|incoming line|the line|line)',
+    '~(line in|incoming line)',
     '~(plug|outlet|receptacle|wall|cord)',
   ],
   loadSide: ['load side', '~load side of the contactor', '~load'],

@@ -147,7 +147,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~low pressure cut in setting',
     '~cut in [pressure]',
   ],
-  voltage: ['voltage', '~(line|supply|control) voltage', '~volts'],
+  voltage: ['voltage', '~(line|supply|control) voltage', '~volts', '~mains [(voltage|supply)]'],
   current: ['current', '~amperage', '~(amp|current) draw', '~amps'],
   resistance: ['resistance', '~(winding|coil) resistance', '~ohms'],
   insulationResistance: [

@@ -13,7 +13,7 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
   clean: {
     done: [
       'cleaned',
-      '~(cleaned (up|off|out)|blew out|blew off|vacuumed|cleared [out]|flushed [out]|brushed and vacuumed|blew (down|through)|degreased|unplugged|unclogged|snaked|wiped (down|off))',
+      '~(cleaned (up|off|out)|blew out|blew off|vacuumed|cleared [out]|flushed [out]|brushed and vacuumed|blew (down|through)|degreased|unplugged|unclogged|snaked|blown (out|off)|wiped (down|off))',
     ],
     todo: ['clean', '~(clean (up|off|out)|clear|flush|blow out|unclog|unplug)'],
     doing: [
@@ -81,6 +81,11 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
     done: ['evacuated', '~(pulled a vacuum on|vacuumed down|pulled down)'],
     todo: ['~(evacuate|pull a vacuum on)'],
     doing: ['~(evacuating|to be evacuated)'],
+  },
+  pumpDown: {
+    done: ['~(pumped down|did a pump down on)'],
+    todo: ['~(pump down|do a pump down on)'],
+    doing: ['~(pumping down|a pump down|to be pumped down)'],
   },
   pressureTest: {
     done: ['pressure tested', '~nitrogen tested'],

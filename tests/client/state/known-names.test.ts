@@ -16,14 +16,18 @@ async function type(on: Stage, words: string): Promise<void> {
 describe('the names of earlier visits', () => {
   it('come from this device’s log, newest first, each once', async () => {
     const on = await listening({ takeTurn });
-    expect(await knownNames(on.log)).toEqual(NO_NAMES);
+    expect(await knownNames(on.log, ['Copperline 012 contactor'])).toEqual({
+      ...NO_NAMES,
+      parts: ['Copperline 012 contactor'],
+    });
     await type(on, 'site is Harbor Street Deli');
     await type(on, 'unit is called walk-in by the dock');
     await type(on, 'next unit is called the cellar box');
     await type(on, 'unit is called cellar box two');
-    expect(await knownNames(on.log)).toEqual({
+    expect(await knownNames(on.log, [])).toEqual({
       sites: ['Harbor Street Deli'],
       units: ['cellar box two', 'cellar box', 'walk-in by the dock'],
+      parts: [],
     });
   });
 
@@ -31,7 +35,10 @@ describe('the names of earlier visits', () => {
     const on = await listening({ takeTurn });
     await type(on, 'at harbor street deli');
     expect(on.runner.session().visit.unit.site).toBeNull();
-    on.runner.send({ kind: 'namesKnown', names: { sites: ['Harbor Street Deli'], units: [] } });
+    on.runner.send({
+      kind: 'namesKnown',
+      names: { sites: ['Harbor Street Deli'], units: [], parts: [] },
+    });
     await type(on, 'at harbor street deli');
     expect(on.runner.session().visit.unit.site).toBe('Harbor Street Deli');
   });
@@ -42,7 +49,11 @@ describe('the names of earlier visits', () => {
     await type(on, 'unit is called walk-in by the dock');
     await type(on, 'next unit, prep table two');
     const { visit, names, memory } = on.runner.session();
-    expect(names).toEqual({ sites: ['Harbor Street Deli'], units: ['walk-in by the dock'] });
+    expect(names).toEqual({
+      sites: ['Harbor Street Deli'],
+      units: ['walk-in by the dock'],
+      parts: [],
+    });
     expect(visit.unit).toMatchObject({ name: 'prep table two', site: 'Harbor Street Deli' });
     expect(memory.lastReply?.text).toBe(
       'New visit. Site: Harbor Street Deli. Unit: prep table two.',

@@ -1,8 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { NO_NAMES } from '../../../../core/language/known-names.ts';
 import type { Heard } from '../../../../client/ear/ear.ts';
-import { createNativeEar } from '../../../../client/ear/native/native-ear.ts';
-import { hearsOnDevice, nativeClassOf } from '../../../../client/ear/native/native-recognition.ts';
+import { createNativeEar, type PhrasesFor } from '../../../../client/ear/native/native-ear.ts';
+import {
+  hearsOnDevice,
+  nativeClassOf,
+  nativePhrases,
+} from '../../../../client/ear/native/native-recognition.ts';
+import { phraseHints } from '../../../../core/language/phrase-hints.ts';
 import { handClock, settled } from '../../scripted.ts';
 import { said, scriptedNative } from './scripted-native.ts';
 
@@ -14,6 +19,7 @@ interface Options {
   readonly beeps?: boolean;
   readonly onDevice?: boolean;
   readonly permission?: PermissionState;
+  readonly phrasesFor?: PhrasesFor;
 }
 
 function setUp(options: Options = {}) {
@@ -34,6 +40,7 @@ function setUp(options: Options = {}) {
     wakeLock: undefined,
     page,
     beeps: options.beeps ?? false,
+    phrasesFor: options.phrasesFor ?? null,
   });
   ear.onHeard((one) => heard.push(one));
   ear.open();
@@ -344,5 +351,53 @@ describe('whether a browser has one', () => {
     expect(await ask(() => Promise.resolve('downloadable'))).toBe(false);
     expect(await ask(() => Promise.reject(new Error('policy')))).toBe(false);
     expect(await ask()).toBe(false);
+  });
+});
+
+describe('the phrases that it is told to expect', () => {
+  const NAMES = { ...NO_NAMES, sites: ['Harbor Street Deli'] };
+
+  it('are those of what is asked, with the names of the day, anew for each sentence', async () => {
+    const on = setUp({ phrasesFor: phraseHints });
+    on.ear.listen('anything', NAMES);
+    await settled();
+    expect(on.last().phrases).toContainEqual({ phrase: 'harbor street deli', boost: 6 });
+    expect(on.last().phrases).toContainEqual({ phrase: 'superheat', boost: 5 });
+    on.last().fire('end');
+    on.ear.listen('yesOrNo', NAMES);
+    await on.pass(1_000);
+    const phrases = on.last().phrases?.map(({ phrase }) => phrase);
+    expect(phrases).toEqual(expect.arrayContaining(['yes', 'no', 'take that back']));
+    expect(phrases).not.toContain('superheat');
+  });
+
+  it('are left out once the browser has said that it takes none, and it is not given up', async () => {
+    const on = setUp({ phrasesFor: phraseHints });
+    await on.listen();
+    on.last().fails('phrases-not-supported');
+    await on.pass(5_000);
+    expect(on.made).toHaveLength(2);
+    expect(on.last().phrases).toBeUndefined();
+    expect(on.useless()).toBe(0);
+    on.last().opens();
+    on.last().results(said('head one ninety'));
+    on.last().fire('end');
+    await on.pass(0);
+    expect(on.words()).toEqual(['head one ninety']);
+  });
+
+  it('are made by the browser’s own class, where it has one', () => {
+    class Phrase {
+      readonly phrase: string;
+      readonly boost: number;
+      constructor(phrase: string, boost: number) {
+        this.phrase = phrase;
+        this.boost = boost;
+      }
+    }
+    const made = nativePhrases({ SpeechRecognitionPhrase: Phrase })?.(phraseHints('number'));
+    expect(made?.[0]).toBeInstanceOf(Phrase);
+    expect(made).toContainEqual(new Phrase('microfarads', 3));
+    expect(nativePhrases({})).toBeNull();
   });
 });

@@ -1,5 +1,6 @@
 import type {
   NativeClass,
+  NativePhrase,
   NativeRecognition,
   NativeResult,
 } from '../../../../client/ear/native/native-recognition.ts';
@@ -27,6 +28,7 @@ export class Scripted implements NativeRecognition {
   interimResults = true;
   maxAlternatives = 1;
   processLocally?: boolean;
+  phrases?: readonly NativePhrase[];
   readonly calls: string[] = [];
   readonly #listeners = new Map<string, ((event: never) => void)[]>();
   running = false;

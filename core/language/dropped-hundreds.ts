@@ -1,0 +1,27 @@
+import { isElectrical } from './electrical-quantities.ts';
+import { amountIn } from './measure.ts';
+import { reading } from './reading-means.ts';
+import { type Means, type Rule, rule } from './rule.ts';
+import { numberIn, quantityId, tagsIn } from './slots.ts';
+
+/**
+ * "Head one sixty, no, sixty five" puts right the sixty of 160, or all of it: a figure of two places behind one of three
+ * is asked about. "One fifteen, no, fifteen" takes the hundred back.
+ */
+const putRight: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const wrong = numberIn(tagsIn(tags['wrong'])?.['number']);
+  const right = amountIn(tags).value;
+  if (quantity === null || isElectrical(quantity) || wrong === null || right === null) return null;
+  if (wrong < 100 || right < 10 || right >= 100 || wrong % 100 === right) return null;
+  const found = reading(quantity, amountIn(tags), frame);
+  if (found === null) return null;
+  const value = Math.floor(wrong / 100) * 100 + right;
+  return { doubts: [{ ...found, value, why: 'saidTwoWays', or: right }] };
+};
+
+export const DROPPED_HUNDRED_RULES: readonly Rule[] = [
+  rule('[the] <quantity> <link> <short:wrong> <correction> <short> [<unit>]', putRight, {
+    examples: ['head one sixty no sixty five'],
+  }),
+];

@@ -1,0 +1,63 @@
+import { isElectrical } from './electrical-quantities.ts';
+import { amountIn } from './measure.ts';
+import { reading } from './reading-means.ts';
+import { type Means, type Rule, rule } from './rule.ts';
+import { quantityId, tagsIn } from './slots.ts';
+
+/**
+ * "Suction should be fifteen" puts right what was misheard as fifty, or tells what to hope for of a suction of nine: a
+ * value that nobody read must not become one, so it is asked. "About one seventy" is a hope.
+ */
+const expected: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const amount = amountIn(tags);
+  if (quantity === null) return null;
+  if (amount.hedged) return {};
+  const found = reading(quantity, amount, frame);
+  return found === null ? null : { doubts: [{ ...found, why: 'expected' }] };
+};
+
+const nothing: Means = () => ({});
+
+/** What should be and what is, in either order: only the second was read. */
+const readBeside: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  if (quantity === null || isElectrical(quantity)) return null;
+  const found = reading(quantity, amountIn(tagsIn(tags['read']) ?? {}), frame);
+  return found === null ? null : { readings: [found] };
+};
+
+const AT = '[(at|down at|up at|down|up)]';
+const SHOULD = `should [(really|probably|ideally|actually|only|all)] (be|run|read|sit) ${AT}`;
+/** What somebody wants of it, and never what he said before. */
+const OUGHT = `((ought to|needs to|has to|wants to|is supposed to|was supposed to) (be|run|get|read|sit)|is meant to be) ${AT}`;
+const WISHED = `(${SHOULD}|${OUGHT})`;
+/** When or where it should: it changes nothing. */
+const HERE =
+  '[(today|here|right now|on this (one|unit|box|guy)|for this (box|unit|one)|in this (heat|weather))]';
+const BUT = '[(and|but|<pause> [(and|but)])]';
+const IS =
+  '((it|she|mine) is|it (reads|shows)|i am (getting|reading|seeing|at|only getting|only seeing|only at)|i (have|have got|got|see|only have|only got)|we are at|we have|here it is|now it is|is) [(at|only|only at|just|sitting at|running|reading|showing|up at|down at|way up at|way down at|more like|actually|really)]';
+
+/** What a quantity should be is no reading of it. */
+export const EXPECTATION_RULES: readonly Rule[] = [
+  rule(`[the] <quantity> ${WISHED} <amount> ${HERE} ${BUT} ${IS} <amount:read>`, readBeside, {
+    examples: ['suction should be fifteen but i have got nine'],
+  }),
+  rule(`[the] <quantity> <link> <amount:read> ${BUT} [(it|that)] ${WISHED} <amount>`, readBeside, {
+    examples: ['head is two forty and it should be about one eighty'],
+  }),
+  rule(
+    `you said [the] <quantity> ${WISHED} <amount> ${HERE} ${BUT} ${IS} <amount:read>`,
+    readBeside,
+    {
+      examples: ['you said superheat should be eight i am at nineteen'],
+    },
+  ),
+  rule(`[the] <quantity> ${SHOULD} <amount> ${HERE}`, expected, {
+    examples: ['suction should be fifteen'],
+  }),
+  rule(`[the] <quantity> ${OUGHT} <amount> ${HERE}`, nothing, {
+    examples: ['head ought to be one eighty'],
+  }),
+];

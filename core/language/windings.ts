@@ -1,0 +1,73 @@
+import { electrical, OHMS_AT, one } from './electrical.ts';
+import { amountIn, measured } from './measure.ts';
+import { type Means, type Rule, rule } from './rule.ts';
+import { placeId } from './slots.ts';
+
+/** An open winding, or one that no meter sees an end of. */
+const openWinding: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  if (place === null || OHMS_AT[place] === undefined) return null;
+  return one(electrical({ overlimit: true }, place, frame));
+};
+
+/** Between the windings and the frame: ohms by whatever unit, or past what the meter shows. */
+const toGround: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  if (!amount.overlimit && amount.unit !== 'ohm' && amount.unit !== 'Mohm') return null;
+  const value = measured('insulationResistance', amount, frame.context.units);
+  if (value === null) return null;
+  return one({ ...value, place: null, words: frame.wordsOf(frame.span) });
+};
+
+const megged: Means = (tags, frame) => {
+  const value = measured('insulationResistance', amountIn(tags), frame.context.units);
+  if (value === null) return null;
+  return one({ ...value, place: placeId(tags['place']), words: frame.wordsOf(frame.span) });
+};
+
+/** Windings that are open, and what lies between them and the frame. */
+export const WINDING_RULES: readonly Rule[] = [
+  rule(
+    '<the> <place> [(is|reads|reading|shows|tests|is reading|showing|measures)] [all the way] (open|wide open|infinite)',
+    openWinding,
+    {
+      examples: ['common to start reads open'],
+    },
+  ),
+  rule(
+    `[(i have|i have got|i got|i get|i am getting|i am reading|there is|got|getting|reading|showing|shows|it shows)] (nothing|no (continuity|reading|ohms|resistance|path|circuit)) [(at|on|from|between|across|in|through)] <the> <place>`,
+    openWinding,
+    { examples: ['nothing between common and start', 'no continuity common to run'] },
+  ),
+  rule(
+    '[(i am|i have|i have got|i got|it is)] [(reading|getting|showing)] [an] open (at|on|from|between|across|in|<pause>) <the> <place>',
+    openWinding,
+    { examples: ['reading open on common to run'] },
+  ),
+  rule(
+    '[(i am|i have|i have got|i got|it is)] (reading|getting|showing) open <place>',
+    openWinding,
+    {
+      examples: ['reading open common to run'],
+    },
+  ),
+  rule(
+    '[(i am|it is|i have|i have got|i got)] [(reading|reads|getting|megs|megged|megs out at|megged at|showing)] <amount> to ground',
+    toGround,
+    {
+      examples: ['ol to ground', 'fifty megohms to ground'],
+    },
+  ),
+  rule(
+    '[(i|we)] (megged|meggered) (it|them|<the> <place>|the (windings|motor)) [out] [(at|and got|and it is|to)] <amount> [to ground]',
+    megged,
+    { examples: ['i megged it at fifty'] },
+  ),
+  rule(
+    '<the> <place> (megged|megs|meggered|meg) [out] [(at|is|reads)] <amount> [to ground]',
+    megged,
+    {
+      examples: ['compressor megged at one hundred'],
+    },
+  ),
+];
