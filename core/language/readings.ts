@@ -288,7 +288,7 @@ export const READING_RULES: readonly Rule[] = [
   rule(
     '[the] (fridge|unit|stat|thermostat|control|controller) [(is|was)] set (at|to|for|on|down to|up to) <amount>',
     fixed('setpointTemp'),
-    { examples: ['thermostat is set at thirty six'] },
+    { examples: ['fridge is set on thirty six'] },
   ),
   rule('[(it is|they have it|thermostat is|control is)] set (at|to|for) <amount>', setAt, {
     examples: ['it is set for thirty five'],
