@@ -75,6 +75,9 @@ class FreeTextDesk {
         this.#abandon();
         return;
       }
+      case 'choose':
+        this.#send({ kind: 'chosen', request: message.request, opinion: null });
+        return;
       case 'warm':
       case 'opinion':
       case 'lesson':
