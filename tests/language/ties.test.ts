@@ -13,9 +13,6 @@ const NUMBER_CUT = [
   'pressured it up to two hundred psi nitrogen',
 ];
 
-/** "One twenty one" and a place, or "one twenty" and "one load side": the longer number comes first. */
-const LONGER_NUMBER = ['line side one twenty one load side one twenty'];
-
 describe('ways to read a sentence that tie in words, items and ranks', { timeout: 60_000 }, () => {
   it('differ, in every sentence of the corpus, only within a rule, whose earlier option is meant', () => {
     const ties = readCorpus().map(({ said, context }) => {
@@ -24,7 +21,7 @@ describe('ways to read a sentence that tie in words, items and ranks', { timeout
       return { said, isUndecided, isMeant: first === rulesOf(parse(said, context).items) };
     });
     const saidOf = (some: typeof ties): readonly string[] => some.map(({ said }) => said);
-    expect(saidOf(ties.filter(({ isUndecided }) => isUndecided))).toEqual(LONGER_NUMBER);
+    expect(saidOf(ties.filter(({ isUndecided }) => isUndecided))).toEqual([]);
     expect(saidOf(ties.filter(({ isMeant }) => !isMeant))).toEqual(NUMBER_CUT);
   });
 
