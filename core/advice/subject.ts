@@ -1,4 +1,5 @@
 import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
+import { ONE_BREATH_MS } from '../visit/one-breath.ts';
 import type { VisitState } from '../visit/state.ts';
 import type { Known } from './verdict.ts';
 
@@ -13,9 +14,6 @@ export function spokenOf(state: VisitState, lastAnswer: Known | null): readonly 
   const before = state.lastQuantity === null ? [] : [state.lastQuantity];
   return read.length > 0 ? [...read, ...last] : [...last, ...before];
 }
-
-/** The readings of one sentence are stamped together; between two sentences the product has answered. */
-const ONE_BREATH_MS = 1_000;
 
 /** The last sentence first, each in the order said: of "head one ninety two, suction fourteen" head was put first. */
 function readSinceLastQuestion({ history }: VisitState): readonly QuantityId[] {

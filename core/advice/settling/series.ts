@@ -3,6 +3,7 @@ import type { QuantityId } from '../../terms/quantities.ts';
 import { convert } from '../../units/convert.ts';
 import type { UnitId } from '../../units/units.ts';
 import type { EventId } from '../../visit/events.ts';
+import { ONE_BREATH_MS } from '../../visit/one-breath.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { amountOf, isNewer } from '../../visit/views.ts';
 import { currentReading, shownUnit } from '../current.ts';
@@ -42,7 +43,13 @@ export function seriesOf(state: VisitState, about: QuantityId): Series | null {
     const shown = amount && convert(amount, unit);
     return shown ? [{ id, at, value: shown.value }] : [];
   });
-  return { about, place, unit, changeUnit: differenceUnit(unit, state), samples };
+  return {
+    about,
+    place,
+    unit,
+    changeUnit: differenceUnit(unit, state),
+    samples: ofMoments(samples),
+  };
 }
 
 /** What was read later than an event, up to another. */
@@ -50,6 +57,10 @@ export function since(series: Series, from: EventId | null, state: VisitState): 
   if (from === null) return series;
   return { ...series, samples: series.samples.filter(({ id }) => isNewer(state, id, from)) };
 }
+
+/** Said twice in a breath it was read once, and the later word holds: nothing moved in no time. */
+const ofMoments = (samples: readonly Sample[]): readonly Sample[] =>
+  samples.filter(({ at }, index) => (samples[index + 1]?.at ?? Infinity) - at >= ONE_BREATH_MS);
 
 export function inputsOf({ about, unit, samples }: Series): readonly Input[] {
   return samples.map(({ at, value }) => ({ name: about, value, unit, from: 'read', at }));
