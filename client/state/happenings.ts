@@ -90,6 +90,8 @@ export type Effect =
   | { readonly kind: 'catchUp' }
   | { readonly kind: 'say'; readonly number: number; readonly saying: Saying }
   | { readonly kind: 'hush' }
+  /** What was cut off is over once its echo is. */
+  | { readonly kind: 'awaitEcho'; readonly number: number }
   | { readonly kind: 'earcon'; readonly which: EarconId };
 
 /** What is still to be written in the visit that another one takes the place of. */

@@ -55,6 +55,9 @@ export function perform(hands: Hands, effect: Effect): void {
     case 'hush':
       hands.voice.hush();
       break;
+    case 'awaitEcho':
+      void awaitEcho(hands, effect.number);
+      break;
     case 'earcon':
       void hands.earcons.play(effect.which);
       break;
@@ -216,6 +219,12 @@ async function say(hands: Hands, number: number, saying: Saying): Promise<void> 
   if (audible && isCurrent(hands, number)) await voice.speak(words);
   if (audible && isCurrent(hands, number)) await waitFor(clock, TAIL_MS);
   if (saying.reopens && isCurrent(hands, number)) await earcons.play('listening');
+  send({ kind: 'spoken', number });
+}
+
+/** A voice that is slow to hush ends the speech no later. */
+async function awaitEcho({ clock, send }: Hands, number: number): Promise<void> {
+  await waitFor(clock, TAIL_MS);
   send({ kind: 'spoken', number });
 }
 

@@ -49,10 +49,12 @@ function wake(session: Session): SessionStep {
   return go({ ...session, loaded: 0 }, { kind: 'opening' }, [{ kind: 'openEar' }]);
 }
 
-/** A press while the page speaks means "I have heard enough", not "stop listening". */
-function cutOff(session: Session, mode: Extract<Mode, { kind: 'speaking' }>): SessionStep {
-  const { session: next, effects } = afterSpeech(session, mode);
-  return { session: next, effects: [{ kind: 'hush' }, ...effects] };
+/**
+ * A press while the page speaks means "I have heard enough", not "stop listening": it listens once the echo is over, as
+ * 0.3 s of its own voice were once heard as "no", which took a reading back.
+ */
+function cutOff(session: Session, { number }: Extract<Mode, { kind: 'speaking' }>): SessionStep {
+  return { session, effects: [{ kind: 'hush' }, { kind: 'awaitEcho', number }] };
 }
 
 /** Speech is over: do what the sentence asked of the session, then rest. */

@@ -224,8 +224,11 @@ describe('the product’s own voice', { timeout: 120_000 }, () => {
       const middle = Math.round(said.length / 2);
       await play(said.subarray(0, middle));
       on.runner.send({ kind: 'pressed' });
+      const echo = middle + (TAIL_MS / 1000) * RATE_HZ;
+      await play(at(said.subarray(middle, echo), -6));
+      on.clock.advance(TAIL_MS);
       await hears();
-      await play(at(said.subarray(middle, middle + 0.3 * RATE_HZ), -6), room(2500, 7));
+      await play(at(said.subarray(echo, echo + 0.1 * RATE_HZ), -12), room(2500, 7));
       await heardOut();
       expect(on.runner.session().visit.history).toHaveLength(kept);
     }

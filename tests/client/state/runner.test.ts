@@ -159,6 +159,11 @@ describe('a press while the page speaks', () => {
     on.voice.slow.toHush = true;
     await say(on, '192');
     on.runner.send({ kind: 'pressed' });
+    on.clock.advance(249);
+    await settled();
+    expect(mode(on)).toBe('speaking'); // its last word still sounds in the room
+    on.clock.advance(1);
+    await settled();
     expect(mode(on)).toBe('listening');
     await say(on, '193');
     on.voice.finishFirst();
