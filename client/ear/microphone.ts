@@ -12,7 +12,8 @@ export type MicrophoneOpening =
 
 /**
  * Echo is cancelled because the page speaks while the microphone stays open. Noise suppression and gain are
- * left to the device: whether they help a recogniser differs between devices and is not measured here.
+ * left to the device: whether they help a recogniser differs between devices and is not measured here. RNNoise
+ * before the neural engine made it no better (its model card).
  */
 export const MICROPHONE_CONSTRAINTS: MediaStreamConstraints = {
   audio: { echoCancellation: true, noiseSuppression: true, autoGainControl: true, channelCount: 1 },
