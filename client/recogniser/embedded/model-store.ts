@@ -5,6 +5,7 @@ import {
 } from '../../../core/hearing/engine-parameters.ts';
 import type { LoadProgress } from '../engine.ts';
 import { type FileFacts, fetchWhole, sumBytes } from '../whole-file.ts';
+import { isRecord, parsed } from '../json-record.ts';
 
 /** The model, fetched once: every decoder reads it again from memory. */
 export interface StoredModel {
@@ -73,14 +74,3 @@ function readList(text: string): ReadonlyMap<string, FileFacts> | null {
   }
   return list;
 }
-
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return null;
-  }
-}
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null;

@@ -2,6 +2,7 @@ import { hearFreeText, type Transcribe } from '../../../core/hearing/free-text.t
 import { NOTHING } from '../../../core/hearing/to-hearing.ts';
 import type { LoadProgress } from '../engine.ts';
 import type { AfterLoad, FromEngine, ToEngine } from '../worker/protocol.ts';
+import { joined } from '../joined.ts';
 
 export interface FreeTextFiles {
   /** Its name on the hub, as org/name. */
@@ -100,16 +101,6 @@ class FreeTextDesk {
     this.#open = null;
     this.#sound = [];
   }
-}
-
-function joined(portions: readonly Float32Array[]): Float32Array {
-  const whole = new Float32Array(portions.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const portion of portions) {
-    whole.set(portion, at);
-    at += portion.length;
-  }
-  return whole;
 }
 
 const describe = (error: unknown): string =>

@@ -1,6 +1,7 @@
 import type { NeuralDecoder } from '../../../core/hearing/neural-decoder.ts';
 import type { VoiceTeacher } from '../../../core/hearing/voice/voice-teacher.ts';
 import type { Lesson, LessonAnswer } from '../worker/lesson.ts';
+import { joined } from '../joined.ts';
 
 /** Teaches the engine a voice. Between `begin` and `end` the last utterance is kept, and no other. */
 export class LessonDesk {
@@ -60,13 +61,3 @@ export class LessonDesk {
 }
 
 const NOT_BEGUN: LessonAnswer = { kind: 'failed', message: 'No lessons were begun.' };
-
-function joined(parts: readonly Float32Array[]): Float32Array {
-  const whole = new Float32Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
-}

@@ -1,4 +1,5 @@
 import type { FileFacts } from '../whole-file.ts';
+import { isRecord, parsed } from '../json-record.ts';
 
 export interface ListedFile extends FileFacts {
   /** Relative to the manifest's own address. */
@@ -33,14 +34,3 @@ function fileIn(value: unknown): ListedFile | null {
     ? { url, bytes, sha256 }
     : null;
 }
-
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return null;
-  }
-}
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null;

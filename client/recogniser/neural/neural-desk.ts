@@ -3,6 +3,7 @@ import type { Opinion } from '../../../core/hearing/second-opinion.ts';
 import { NOTHING } from '../../../core/hearing/to-hearing.ts';
 import type { AfterLoad, FromEngine } from '../worker/protocol.ts';
 import { LessonDesk } from './lesson-desk.ts';
+import { joined } from '../joined.ts';
 
 /**
  * 160 ms: the network took 0.11 of the sound's time in such pieces and 0.37 in pieces of 40 ms, and words that show
@@ -175,13 +176,3 @@ export class NeuralDesk {
 
 const lengthOf = (parts: readonly Float32Array[]): number =>
   parts.reduce((sum, part) => sum + part.length, 0);
-
-function joined(parts: readonly Float32Array[]): Float32Array {
-  const whole = new Float32Array(lengthOf(parts));
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
-}

@@ -13,6 +13,7 @@ import type {
 } from '../engine.ts';
 import { inPortions } from './in-portions.ts';
 import type { FromEngine, ToEngine } from './protocol.ts';
+import { joined } from '../joined.ts';
 
 /** As much of a Worker as an engine uses. */
 export interface EngineWorker<Files> {
@@ -296,14 +297,4 @@ class EngineInWorker<Files> implements WorkerEngine {
       this.#answerFinish(utterance, { kind: 'failed', message });
     }
   }
-}
-
-function joined(parts: readonly Float32Array[]): Float32Array<ArrayBuffer> {
-  const whole = new Float32Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
 }
