@@ -12,7 +12,14 @@ import {
   word,
 } from '../grammar/nodes.ts';
 import { parseShape } from '../grammar/shape.ts';
-import { COUNTED_NUMBER, NUMBER, SHORT_NUMBER, UNDER_SIXTEEN, WHOLE_NUMBER } from './numbers.ts';
+import {
+  COUNTED_NUMBER,
+  HUNDREDS_OF_GRAMS,
+  NUMBER,
+  SHORT_NUMBER,
+  UNDER_SIXTEEN,
+  WHOLE_NUMBER,
+} from './numbers.ts';
 import { LETTER_C, UNIT, WORDED_UNIT } from './units.ts';
 
 /** What stands between a quantity and its value. */
@@ -101,6 +108,20 @@ const compound = choice(
   ),
 );
 
+/** "One kilo two hundred": behind kilos three figures are grams. */
+const kilos = choice(
+  parseShape(
+    '<number:kilos> (kilo|kilos|kg|kilogram|kilograms) [and] <number:grams> (grams|gram|g)',
+    {
+      number: WHOLE_NUMBER,
+    },
+  ),
+  parseShape('<number:kilos> (kilo|kilos|kg|kilogram|kilograms) [and] <hundreds:grams>', {
+    number: WHOLE_NUMBER,
+    hundreds: HUNDREDS_OF_GRAMS,
+  }),
+);
+
 /** "a pound and a half", "two kilos and three quarters" */
 const andParts = sequence(
   choice(sequence(choice(word('a'), word('an')), tag({ number: 1 })), WHOLE_NUMBER),
@@ -120,5 +141,5 @@ const overLimit = sequence(
 /** One value with whatever unit was said beside it. */
 export const AMOUNT = named(
   'amount',
-  choice(plain, unheard(choice(compound, andParts, corrected, range, overLimit))),
+  choice(plain, unheard(choice(compound, kilos, andParts, corrected, range, overLimit))),
 );

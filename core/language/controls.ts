@@ -91,7 +91,8 @@ const HIGH =
   '(high pressure (switch|control)|high side|high pressure|high|head pressure (switch|control))';
 const STAMPED =
   '(is (stamped|marked|labeled|labelled|printed)|says|stamped|marked) [(at|for|with)]';
-const IN = '(cuts in|cut in|cutting in|cuts back in|cut in is|cut in is set)';
+const IN =
+  '([set to] (cuts in|cut in|cutting in|cuts back in)|cut in is|cut in is set|set (at|for) [a] cut in [of])';
 const OUT = '(cuts out|cutting out|cut out is|cut out is set|set to cut out)';
 
 /** At which pressures the controls act. */

@@ -31,6 +31,10 @@ export const CYCLE_RULES: readonly Rule[] = [
     itRuns,
     { examples: ['she is running', 'it is up and running'] },
   ),
+  rule('(fires|fired|starts|started|took) right (up|off)', itRuns, {
+    alone: false,
+    examples: ['fires right up'],
+  }),
   rule('(it is|it runs|and it|everything is|all) running', itRuns, {
     alone: true,
     examples: ['it is running'],
@@ -86,7 +90,7 @@ export const CYCLE_RULES: readonly Rule[] = [
     { examples: ['it is stuck in defrost', 'it will not come out of defrost'] },
   ),
   rule(
-    '(it|she|the motor) (just|only) (hums|buzzes|sits there and hums|sits there humming)',
+    '(it|she|the motor|<the> compressor) (just|only) (hums|buzzes|sits there and hums|sits there humming)',
     onlyOf('compressor', 'humming'),
     {
       examples: ['it just hums'],

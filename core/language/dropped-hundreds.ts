@@ -20,7 +20,23 @@ const putRight: Means = (tags, frame) => {
   return { doubts: [{ ...found, value, why: 'saidTwoWays', or: right }] };
 };
 
+/** "Fourteen, fourteen and a half": begun, and begun again; nobody reads 1,414 and a half off a gauge. */
+const begunAgain: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const found =
+    quantity === null || isElectrical(quantity) ? null : reading(quantity, amountIn(tags), frame);
+  return found === null ? null : { readings: [found] };
+};
+
 export const DROPPED_HUNDRED_RULES: readonly Rule[] = [
+  rule('[the] <quantity> <link> <restarted> [<unit>]', begunAgain, {
+    examples: ['suction is fourteen fourteen and a half'],
+  }),
+  rule(
+    '[(i have|i got|i am getting|it is|reading|got|showing|i see)] <restarted> [<unit>] (on|at|for|of) <the> <quantity>',
+    begunAgain,
+    { examples: ['fourteen fourteen and a half on the suction'] },
+  ),
   rule('[the] <quantity> <link> <short:wrong> <correction> <short> [<unit>]', putRight, {
     examples: ['head one sixty no sixty five'],
   }),

@@ -1,8 +1,8 @@
 import type { FindingStateId, PartId } from '../terms/names.ts';
-import { TURNS } from './fans.ts';
+import { fanPlace, TURNS } from './fans.ts';
 import { finding } from './finding-of.ts';
 import { type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { stateId } from './slots.ts';
+import { partId, stateId } from './slots.ts';
 
 const CONTROLS: readonly PartId[] = [
   'highPressureSwitch',
@@ -30,9 +30,19 @@ const bearings: Means = (tags, frame) => {
   if (said === null || said === 'running') return null;
   const state: FindingStateId = said === 'missing' ? 'failed' : said;
   const of = (part: PartId): Meaning => ({ findings: [finding(part, state, frame)] });
-  const means = (part: PartId): Meaning => of(TURNS.includes(part) ? part : 'fan');
-  return { ofIt: { means, inSentence: false, otherwise: of('fan') } };
+  const last = partId(fanPlace(frame.context) ?? undefined) ?? 'fan';
+  // A compressor that was only told to run was not spoken of as what is noisy: the fan that was metered is.
+  const means = (part: PartId): Meaning => of(part === 'compressor' ? compressorOr(last) : part);
+  return {
+    ofIt: {
+      means: (part) => (TURNS.includes(part) ? means(part) : of(last)),
+      inSentence: false,
+      otherwise: of(last),
+    },
+  };
 };
+
+const compressorOr = (last: PartId): PartId => (last === 'fan' ? 'compressor' : last);
 
 /** What is found at a bit or by a kind of part, where only what was spoken of last says which. */
 export const LAST_NAMED_RULES: readonly Rule[] = [

@@ -113,6 +113,11 @@ export const SEEN_RULES: readonly Rule[] = [
     { examples: ['defrost timer is motor is dead'] },
   ),
   rule(
+    `(<number:which>|some) of (the|my|those|them) [<number:all>] <part> (is|are|was|looks|sounds) <very> <state>`,
+    stateOfBit,
+    { examples: ['one of the two condenser fans is short cycling'] },
+  ),
+  rule(
     `(<number:which>|some) of (the|my|those|them) [<number:all>] <part> (is|are) [all] (${LIFELESS}|not (running|turning|working|spinning)|off|stopped)`,
     foundAt('notRunning'),
     { examples: ['two of the three condenser fans are out'] },

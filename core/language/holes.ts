@@ -25,6 +25,7 @@ import { namedOptions, namesNode } from './names-node.ts';
 import { JOINED_VOLTAGES, NOMINAL_VOLTAGE, VOLTAGE_PAIR } from './nominal-voltages.ts';
 import { COUNT, MINUTES, NUMBER, RATING, SHORT_NUMBER, SIGNED_NUMBER } from './numbers.ts';
 import { ORDINAL } from './ordinals.ts';
+import { RESTARTED } from './restarted-numbers.ts';
 import { UNIT } from './units.ts';
 import { CAUSE_NAMES } from './vocabulary/cause-names.ts';
 import {
@@ -165,6 +166,7 @@ export const HOLES: Holes = {
     'none',
     sequence(parseShape('nothing|dead|zip|zilch|no (voltage|volts|power)'), tag({ number: 0 })),
   ),
+  restarted: RESTARTED,
   short: SHORT_NUMBER,
   nominal: NOMINAL_VOLTAGE,
   voltages: VOLTAGE_PAIR,

@@ -183,6 +183,9 @@ const JUMPER_RULES: readonly Rule[] = [
     named('restore'),
     { examples: ['took the jumper off the low pressure switch'] },
   ),
+  rule(`${I} (jumped|jumpered|bypassed|jump|tied) <the> <part> (out|around)`, named('bypass'), {
+    examples: ['jumped the defrost termination out'],
+  }),
   heardRule(
     '<the> <part> (is|~are) [still] (jumped out|bypassed|~jumped|~jumpered|~jumpered out)',
     named('bypass'),

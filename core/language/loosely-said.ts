@@ -129,6 +129,9 @@ const besideItsPlate: Means = (tags, frame) => {
     return null;
   const { value, unit, words } = plate;
   const place = placeId(tags['place']);
+  // A fan's or a heater's own rating is on no plate of the unit.
+  if (quantity === 'current' && place !== null && place !== 'compressor')
+    return { readings: [{ ...read, place }], remarks: [words] };
   return {
     readings: [{ ...read, place }],
     facts: [{ fact: 'nameplate', item, value, unit, words }],

@@ -25,17 +25,25 @@ export function amountIn(tags: Tags): Amounted {
   const pounds = numberIn(tagsIn(tags['pounds'])?.['number']);
   const ounces = numberIn(tagsIn(tags['ounces'])?.['number']);
   const compound = pounds !== null && ounces !== null;
+  const grams = gramsIn(tags);
   const whole = numberIn(tags['number']);
   const number = whole === null ? null : whole + (numberIn(tags['over']) ?? 0);
   const sign = tags['negative'] === true ? -1 : 1;
   return {
-    value: compound ? pounds * 16 + ounces : number === null ? null : number * sign,
+    value: grams ?? (compound ? pounds * 16 + ounces : number === null ? null : number * sign),
     low: numberIn(tagsIn(tags['low'])?.['number']),
     high: numberIn(tagsIn(tags['high'])?.['number']),
-    unit: compound ? 'oz' : spokenUnit(tags['unit']),
+    unit: grams !== null ? 'g' : compound ? 'oz' : spokenUnit(tags['unit']),
     hedged: tags['hedged'] === true,
     overlimit: tags['overlimit'] === true,
   };
+}
+
+/** "One kilo two hundred" is 1,200 g. */
+function gramsIn(tags: Tags): number | null {
+  const kilos = numberIn(tagsIn(tags['kilos'])?.['number']);
+  const grams = numberIn(tagsIn(tags['grams'])?.['number']);
+  return kilos === null || grams === null ? null : kilos * 1000 + grams;
 }
 
 /** The unit a bare number has in each system; `null`: it has none of its own and must be said. */

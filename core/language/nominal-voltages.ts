@@ -24,6 +24,9 @@ export const NOMINAL_VOLTAGE = named(
   ),
 );
 
+export const isNominalVoltage = (value: number): boolean =>
+  NOMINAL.some(([, number]) => number === value);
+
 const pair = (name: string, between: Node): Node => ({
   kind: 'rule',
   name,

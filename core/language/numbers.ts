@@ -143,6 +143,12 @@ export const UNDER_SIXTEEN = summed(
   ),
 );
 
+/** Grams behind kilos: fewer than a hundred of them would be said with their unit. */
+export const HUNDREDS_OF_GRAMS = summed(
+  'hundredsOfGrams',
+  choice(hundreds, droppedHundred, tokenClass('integer')),
+);
+
 /** A number without anything behind its point. */
 export const WHOLE_NUMBER = summed('wholeNumber', whole);
 

@@ -1,6 +1,7 @@
 import { bestCover, bestCovers, type Piece } from '../grammar/cover.ts';
 import type { Reach } from '../grammar/reach.ts';
 import type { Token } from '../grammar/tokens.ts';
+import { QUANTITIES, type QuantityId } from '../terms/quantities.ts';
 import type { Context } from './context.ts';
 import { openNumbers } from './open-numbers.ts';
 import { type Item, RuleReader } from './read-rules.ts';
@@ -213,5 +214,11 @@ const itemsOf = (candidates: readonly Candidate[]): readonly Item[] =>
 function saysSame(one: Item, other: Item): boolean {
   const [first] = one.meaning.readings ?? [];
   const [second] = other.meaning.readings ?? [];
-  return first !== undefined && first.quantity === second?.quantity && first.place === second.place;
+  if (first === undefined || second === undefined) return false;
+  const isSame = first.quantity === second.quantity && first.place === second.place;
+  return isSame || (isThermal(first.quantity) && isThermal(second.quantity));
 }
+
+/** "Ambient is ninety four outside" is no 90 and 4 outdoors. */
+const isThermal = (quantity: QuantityId): boolean =>
+  QUANTITIES[quantity].dimension === 'temperature';

@@ -39,7 +39,8 @@ const bareAmount: Means = (tags, frame) => {
     const answer = fixed(unitless.quantity)(tags, frame);
     if (answer !== null) return answer;
   }
-  if (asked !== null) return placedAt(askedPlace, fixed(asked)(tags, frame));
+  const answer = asked === null ? null : placedAt(askedPlace, fixed(asked)(tags, frame));
+  if (answer !== null) return answer;
   return amount.unit === 'inches' || amount.unit === 'inHg' || amount.unit === 'micron'
     ? vacuumByUnit(tags, frame)
     : null;

@@ -33,6 +33,13 @@ const todo: Means = (tags, frame) => {
   return { recommendations: [{ do: kind, part, ...extras, words: frame.wordsOf(frame.span) }] };
 };
 
+/** What is worn is "done" by a new one; what is dirty is cleaned. */
+const getDone: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  const isCoil = part === 'condenser' || part === 'evaporator' || part === 'drainLine';
+  return todo({ ...tags, work: isCoil ? 'clean' : 'replace' }, frame);
+};
+
 const comeBack: Means = (tags, frame) => {
   const extras = extrasIn(tags, frame);
   const words = frame.wordsOf(frame.span);
@@ -230,6 +237,11 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     ofIt('replace'),
     { examples: ['needs a new one'] },
   ),
+  rule(
+    `[(please|just|i|we|i will)] (tell|told|have|get|remind|need) [(them|him|her|the (customer|owner|manager|store))] [(to|they (need|have|ought) to|they should)] (get|have) <the> <part> (done|replaced|changed|taken care of|swapped [out]|looked at) [<pause>] ${TAIL}`,
+    getDone,
+    { tags: { work: 'replace' }, examples: ['tell them to get the door gasket done'] },
+  ),
   rule(`${SHOULD} (keep|get) <the> <part> (clean|cleaned)`, todo, {
     tags: { work: 'clean' },
     examples: ['customer should keep the condenser clean'],
@@ -238,10 +250,14 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     tags: { work: 'replace' },
     examples: ['the door gasket has about had it'],
   }),
-  rule(`<the> <part> (is|are) on (it is|their) last legs ${TAIL}`, todo, {
-    tags: { work: 'replace' },
-    examples: ['the hinges are on their last legs'],
-  }),
+  rule(
+    `<the> <part> (is|are) on ((it is|their) last legs|borrowed time|(it is|their) way out) ${TAIL}`,
+    todo,
+    {
+      tags: { work: 'replace' },
+      examples: ['the hinges are on their last legs'],
+    },
+  ),
   rule(`(it needs|needs|they need|it will need) (a|the) <part> <done> ${TAIL}`, todo, {
     examples: ['needs the door gasket replaced'],
   }),

@@ -18,6 +18,11 @@ import { RATING_RULES } from './ratings.ts';
 import { READING_RULES } from './readings.ts';
 import { RECOMMENDATION_RULES } from './recommendations.ts';
 import { REMARK_RULES } from './remarks.ts';
+import { SAFETY_RULES } from './safeties-told.ts';
+import { SITE_RULES } from './site-and-unit.ts';
+import { PASSING_RULES } from './told-in-passing.ts';
+import { METER_TALK_RULES } from './meter-talk.ts';
+import { GAUGE_TALK_RULES } from './gauge-talk.ts';
 import type { Rule } from './rule.ts';
 import { METER_FIGURE_RULES } from './meter-figures.ts';
 import { SUPPLY_VOLTAGE_RULES } from './supply-voltages.ts';
@@ -43,15 +48,18 @@ export const RULES: readonly Rule[] = [
   ...COMMAND_RULES,
   ...SUPPLY_VOLTAGE_RULES,
   ...DESCRIPTION_RULES,
+  ...SITE_RULES,
   ...CONDENSING_SIDE_RULES,
   ...CONTROL_RULES,
   ...READING_RULES,
+  ...GAUGE_TALK_RULES,
   ...LOOSE_RULES,
   ...RATING_RULES,
   ...CAPACITOR_RULES,
   ...METER_FIGURE_RULES,
   ...LEG_RULES,
   ...WINDING_RULES,
+  ...METER_TALK_RULES,
   ...ELECTRICAL_RULES,
   ...METERED_RULES,
   ...UNNAMED_FAN_RULES,
@@ -60,10 +68,12 @@ export const RULES: readonly Rule[] = [
   ...RECOMMENDATION_RULES,
   ...LEFT_OPEN_RULES,
   ...WORK_RULES,
+  ...SAFETY_RULES,
   ...SEEN_RULES,
   ...FINDING_RULES,
   ...UNSEEN_RULES,
   ...REMARK_RULES,
+  ...PASSING_RULES,
   ...ASIDE_RULES,
   ...ERRAND_RULES,
   ...TALK_RULES,

@@ -82,6 +82,7 @@ const WHOLE: ReadonlyMap<string, readonly string[]> = new Map(
     backseated: ['back', 'seated'],
     frontseated: ['front', 'seated'],
     oughta: ['ought', 'to'],
+    em: ['them'],
     gimme: ['give', 'me'],
     lemme: ['let', 'me'],
     kinda: ['kind', 'of'],

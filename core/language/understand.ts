@@ -1,5 +1,6 @@
 import type { Context } from './context.ts';
 import { doubtful } from './doubts.ts';
+import { isElectrical } from './electrical-quantities.ts';
 import type { Meaning } from './rule.ts';
 import { settleIts } from './its.ts';
 import { askedByCues, type Said } from './questions/by-cue.ts';
@@ -99,11 +100,29 @@ function settleCorrections(meanings: readonly Meaning[]): readonly Meaning[] {
       continue;
     }
     const [fresh] = meaning.readings ?? [];
+    const amended = correcting ? amendedBy(settled, meaning) : null;
+    if (amended !== null) {
+      settled.splice(0, 1, amended);
+      correcting = false;
+      continue;
+    }
     if (correcting && fresh !== undefined) replaceLast(settled, fresh);
     correcting = false;
     settled.push(meaning);
   }
   return settled;
+}
+
+/** "Scratch that, suction line's forty six": what was told before this sentence gets another value, and is not taken away. */
+function amendedBy(settled: readonly Meaning[], { readings = [] }: Meaning): Meaning | null {
+  const [first, ...more] = settled;
+  const [read, ...others] = readings;
+  if (first === undefined || more.length > 0 || !isPlainUndo(first)) return null;
+  if (read?.value === undefined || read.unit === null || others.length > 0) return null;
+  const { quantity, value, unit } = read;
+  return isElectrical(quantity)
+    ? { readings }
+    : { commands: [{ do: 'amend', quantity, value, unit }] };
 }
 
 /** "fourteen on the suction, scratch that, fifteen": a value that was not said before is not taken back but meant. */

@@ -86,6 +86,8 @@ const opening =
 
 const THIS =
   '(got|we got|i got|it is|this is|that is|we have|it is got|i am on|i have|i have got|working on|i am working on|i am looking at|looking at|this one is|unit is|the unit is|we are on|i am at|i am here at)';
+const WHERE =
+  '(by|in|near|behind|next to|beside|across from|under|outside|below|out|on|at) (the|their) [(back|front|left|right|north|south|east|west|main|side|cold|dish|prep|loading|dining|storage|service|salad|pizza|sandwich|grill|fry|pastry|pantry|sushi|deli|meat|produce|beer|coffee|espresso)] (kitchen|door|doors|bar|register|counter|fryer|fryers|hood|dock|line|sink|window|wall|office|restroom|bathroom|entrance|grill|oven|ovens|storage|room|basement|roof|alley|hall|hallway|area|side|corner|station|stairs|patio|end|cook line|dish pit|left|right|back|front)';
 const A_UNIT = `[${THIS}] [(a|an|the|their|another)] (<count:doors> (door|doors|section) (<doored>|<equipment>)|<equipment> [[<pause>] <count:doors> (door|doors)]) [(here|out here|up here|back here)] [[<pause>] (three phase|single phase|3 phase|1 phase|self contained|medium temp|low temp|med temp)] [<pause>]`;
 const ON =
   '(on|with|using|charged with|that runs on|runs on|it runs on|which runs on|it is on|it is running|that is on|it uses|that uses|it has|that has|it takes|filled with)';
@@ -94,8 +96,6 @@ const METERED =
   '[(with|and|it has|and it has|that has|on|has|using|metered by|metering is)] [(a|an)] <metering>';
 const CHARGED =
   '(<pause>|[<pause>] (charge|charge is|it takes|takes|holds|it holds|with a charge of|charged with)) <amount:charge> [(charge|of charge|total|of it)]';
-const WHERE =
-  '(by|in|near|behind|next to|beside|across from|under|outside|below|out|on|at) (the|their) [(back|front|left|right|north|south|east|west|main|side|cold|dish|prep|loading|dining|storage|service|salad|pizza|sandwich|grill|fry|pastry|pantry|sushi|deli|meat|produce|beer|coffee|espresso)] (kitchen|door|doors|bar|register|counter|fryer|fryers|hood|dock|line|sink|window|wall|office|restroom|bathroom|entrance|grill|oven|ovens|storage|room|basement|roof|alley|hall|hallway|area|side|corner|station|stairs|patio|end|cook line|dish pit|left|right|back|front)';
 
 /** A unit described in one breath: "three door reach in, two ninety, cap tube". */
 export const DESCRIPTION_RULES: readonly Rule[] = [
@@ -137,6 +137,11 @@ export const DESCRIPTION_RULES: readonly Rule[] = [
   rule(`${THIS} (the|our|their|your) <equipment> ${WHERE}`, named, {
     examples: ['this is the walk in by the kitchen'],
   }),
+  rule(
+    `${THIS} (the|our|their|your) <count:doors> (door|doors) (<equipment>|<doored>) ${WHERE}`,
+    named,
+    { examples: ['unit is the two door reach in on the line'] },
+  ),
   rule(`${THIS} [(the|a)] <equipment> number <number:which>`, named, {
     examples: ['this is walk in number two'],
   }),

@@ -123,7 +123,7 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     { examples: ['pressure tested to one fifty'] },
   ),
   rule(
-    '(pumped|pumps|pumping|pump) [(it|her|the system|the unit|this)] down to <amount>',
+    '(pumped|pumps) [(it|her|the system|the unit|this)] down to <amount>',
     (tags, frame) => vacuumByUnit(tags, frame) ?? fixed('suctionPressure')(tags, frame),
     { examples: ['pumped it down to two pounds'] },
   ),

@@ -99,7 +99,7 @@ const SPLIT: readonly (readonly [WorkKindId, string])[] = [
   ],
   [
     'replace',
-    '(put|got|have|stuck|threw|mounted|ran|made|fitted) [(a|some|me a)] new <part> [(in|on|for|to) [(it|there)]]',
+    '(put|got|have|stuck|threw|mounted|ran|made|fitted) [(a|some|me a)] new <part> [(in|on|for|to) [(it|there)]] [[<pause>] [(a|the|it is a)] <number:size> (degree|amp|volt|microfarad|mfd|watt|inch) [(one|stat|klixon)]]',
   ],
 ];
 
@@ -207,8 +207,8 @@ export const WORK_RULES: readonly Rule[] = [
   ),
   rule(
     `${I} (melted|thawed|steamed|chipped|knocked|cleared|got|removed|broke|scraped|took|beat|cleaned) [all] [the] ice (off|out of|off of|from) <the> <part>`,
-    didSo('defrost'),
-    { examples: ['melted the ice off the evaporator'] },
+    done,
+    { tags: { work: 'defrost' }, examples: ['melted the ice off the evaporator'] },
   ),
   rule(
     `${I} (put|ran|threw|kicked|started|forced) [(it|the unit|the box|this|<the> <part>)] [(in|into|through|on)] [a] [(manual|forced|hot gas)] defrost [cycle]`,

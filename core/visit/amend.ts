@@ -1,4 +1,5 @@
 import type { Command, Reading } from '../language/utterance.ts';
+import { QUANTITIES, type QuantityId, quantityTerm } from '../terms/quantities.ts';
 import type { Keeping } from './keeping.ts';
 import type { VisitState } from './state.ts';
 import { isNewer } from './views.ts';
@@ -7,7 +8,12 @@ type Amend = Extract<Command, { do: 'amend' }>;
 
 /** "Make it eighty nine": the newest reading, or the newest of the quantity named, gets another value. */
 export function amend(command: Amend, state: VisitState): Keeping {
-  return amendDoubt(command, state) ?? amendReading(command, state) ?? NOTHING_TO_AMEND;
+  return (
+    amendDoubt(command, state) ??
+    amendReading(command, state) ??
+    readAnew(command) ??
+    NOTHING_TO_AMEND
+  );
 }
 
 const NOTHING_TO_AMEND: Keeping = {
@@ -41,6 +47,21 @@ function amendReading(command: Amend, state: VisitState): Keeping | null {
     acknowledgement: { kind: 'amended', from: entry.reading, to: reading },
   };
 }
+
+/** "Scratch that, head one ninety" where head was never read: it is a reading of its own. */
+function readAnew({ quantity, value, unit }: Amend): Keeping | null {
+  if (quantity === null || unit === undefined || isMetered(quantity)) return null;
+  const words = `${quantityTerm(quantity).name} ${String(value)}`;
+  const reading: Reading = { quantity, value, unit, unitFrom: 'implied', place: null, words };
+  return {
+    bodies: [{ type: 'readingTaken', v: 1, reading }],
+    acknowledgement: { kind: 'reading', reading },
+  };
+}
+
+/** What a meter shows belongs to a place, which was not told. */
+const isMetered = (quantity: QuantityId): boolean => METERED.has(QUANTITIES[quantity].dimension);
+const METERED: ReadonlySet<string> = new Set(['voltage', 'current', 'resistance', 'capacitance']);
 
 const isAbout = (command: Amend, reading: Reading): boolean =>
   command.quantity === null || command.quantity === reading.quantity;

@@ -17,6 +17,8 @@ const undo: Means = (tags) => {
 const undoValue: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
   const { value } = amountIn(tags);
+  // "Scratch that, head one ninety" tells a new value behind its comma.
+  if (quantity !== null && /\b(?:that|it)\s*[,;.—-]/i.test(frame.wordsOf(frame.span))) return null;
   if (value === null) return undo(tags, frame);
   return command({ do: 'undo', ...(quantity === null ? {} : { quantity }), value });
 };

@@ -31,6 +31,23 @@ const extend: Means = (tags, frame) => {
   return command({ do: 'extendTimer', minutes, about: aboutIn(tags, frame) });
 };
 
+/** "Give it twenty minutes" starts a timer where none runs; "another twenty" never does. */
+const giveIt: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  if (frame.context.timing || !/\bgive it\b/i.test(words) || MORE.test(words))
+    return extend(tags, frame);
+  const timed = tags['timed'] ?? timedByLast(frame);
+  return timer({ ...tags, per: 'minutes', ...(timed === null ? {} : { timed }) }, frame);
+};
+const MORE = /\b(?:another|more|add|put on)\b/i;
+
+/** What is left standing for so long, by what was read last. */
+function timedByLast({ context: { lastQuantity } }: Frame): string | null {
+  // Whether the pump still pulls is not known: a hold would be judged as one.
+  if (lastQuantity === 'vacuum') return 'vacuum';
+  return lastQuantity === 'testPressure' ? 'pressure test' : null;
+}
+
 const stop: Means = (tags, frame) => command({ do: 'stopTimer', about: aboutIn(tags, frame) });
 
 const START = '(set|start|give me|~run|~put on|~begin|~set me|~i need|~start me)';
@@ -90,7 +107,7 @@ const extendRunning: Means = (tags, frame) => (frame.context.timing ? extend(tag
 const RUNNING: readonly Rule[] = [
   heardRule(
     `(add|~put on|~give it) [~another] <minutes> [more] ${MINUTES} [~(to|on|for) [the] <timed>] [~timer]`,
-    extend,
+    giveIt,
     { examples: ['add five minutes', 'add ten minutes to the vacuum'] },
   ),
   rule(`<number> more ${MINUTES} (to|on|for) [the] <timed>`, extend, {

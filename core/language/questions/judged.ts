@@ -22,11 +22,13 @@ const judgeLastControl: Means = (_tags, { context: { lastPart, lastPlace, lastQu
 const ofAmps: Means = (tags, frame) =>
   amountIn(tags).unit === 'A' ? judge('compressorCurrent')(tags, frame) : null;
 
-/** A test passes; whatever else was read last is as it should be, or not. */
+/** A test passes, and a vacuum by where it goes; whatever else was read last is as it should be, or not. */
 const passes: Means = (tags, frame) =>
   frame.context.lastQuantity === 'testPressure'
     ? judge('pressureTest')(tags, frame)
-    : ask({ ask: 'compare', about: null });
+    : frame.context.lastQuantity === 'vacuum'
+      ? ask({ ask: 'trend', about: 'vacuum' })
+      : ask({ ask: 'compare', about: null });
 
 const CUT_OUTS = { high: 'highCutoutPressure', low: 'lowCutoutPressure' } as const;
 
@@ -133,9 +135,13 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     ofAmps,
     { examples: ['is seven point eight amps ok for this compressor'] },
   ),
-  rule('(does|did|will|would) (that|it|this) (pass|be a pass|count as a pass)', passes, {
-    examples: ['does that pass'],
-  }),
+  rule(
+    '((does|did|will|would) (that|it|this) (pass|be a pass|count as a pass)|is (that|it|this) a (pass|fail|pass or [a] fail|good test|good vacuum))',
+    passes,
+    {
+      examples: ['does that pass', 'is that a pass'],
+    },
+  ),
   rule(
     `(is|how is) ${THE} (supply|line|incoming) (voltage|power) [(${GOOD}|high|within (ten percent|range|limits|the nameplate)|in range)]`,
     judge('supplyVoltage'),

@@ -35,6 +35,11 @@ const OK_TO =
 /** How much may be put in, and what may safely be done. */
 export const LIMIT_QUESTIONS: readonly Rule[] = [
   rule(
+    '(what is|what does|what did|does|how much does) the (plate|nameplate|tag|sticker|data plate|name plate|label) (say|call for|list|have|want) (for|on) [(a|the|it is)] [(factory|full|total)] charge [again]',
+    limit('charge'),
+    { examples: ['what does the plate say for charge'] },
+  ),
+  rule(
     '(how much|how high|what) (nitrogen|pressure|test pressure) (can|should|may|do) i (use|put in|test [it] (to|at|with)|go|put on it|test with)',
     limit('testPressure'),
     { examples: ['how much nitrogen can i use'] },

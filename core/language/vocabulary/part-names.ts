@@ -53,18 +53,28 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~run cap',
     '~(capacitor|cap|dual cap|[condenser] fan (capacitor|cap)|motor (capacitor|cap))',
   ],
-  overload: ['overload', '~overload protector', '~(thermal overload|o l protector|klixon)'],
-  defrostTimer: ['defrost timer', '~(defrost clock|timer|time clock)'],
+  overload: [
+    'overload',
+    '~overload protector',
+    '~(thermal overload|internal overload|o l protector|klixon)',
+  ],
+  defrostTimer: [
+    'defrost timer',
+    '~(defrost clock|timer|time clock)',
+    '~(timer|clock|defrost timer) motor',
+  ],
   defrostHeater: ['defrost heater', '~(defrost heaters|defrost element)', '~(heater|heaters)'],
   defrostTermination: [
-    '~defrost termination [(switch|thermostat)]',
-    '~(defrost|termination) (thermostat|switch)',
+    '~[defrost] termination [(switch|thermostat|stat|klixon|sensor)]',
+    '~(defrost|termination|term|defrost term|defrost limit) (thermostat|switch|stat|klixon)',
+    // On a coil that freezes the snap disc ends the defrost; on a compressor it is the overload.
+    '~(klixon|bimetal|snap disc|limit [switch]) on the (coil|evaporator|evap|evaporator coil|evap coil|heater)',
   ],
   drainPan: ['drain pan', '~(condensate pan|pan)'],
   drainLine: ['drain line', '~(drain|condensate line|condensate drain)', '~drain tube'],
   drainHeater: [
     '~drain [(line|pan)] (heater|heaters|heat|heat cable|heat tape)',
-    '~(pan|condensate) (heater|heaters)',
+    '~(pan|drip pan|condensate) (heater|heaters)',
   ],
   doorGasket: [
     'door gasket',

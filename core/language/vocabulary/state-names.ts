@@ -47,7 +47,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     'open',
     '~(left open|stuck open|hung open|wide open|opened|open circuit|open circuited)',
     '~not (closed|closing|shut|shutting|latching|made|making|pulled in|pulling in|energized)',
-    '~(dropped out|kicked open|propped [open]|cracked open)',
+    '~(dropped out|kicked open|propped [open]|cracked open|[wide] open (cold|hot|warm))',
   ],
   closed: [
     'closed',
@@ -89,7 +89,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~short cycling',
     '~short cycling on (high|low) [pressure]',
     '~(cycling|kicking) on and off',
-    '~[(trying to start|starting) (and|then)] (cycling|cutting out|cutting off|shutting off|shutting down|kicking off|kicking out|tripping|tripping out|going out|dropping out) [off] on [(the|it is)] [internal] (overload|high (pressure|head)|low (pressure|side|suction)|head pressure)',
+    '~[(trying to start|starting) (and|then)] (cycling|cutting out|cutting off|shutting off|shutting down|kicking off|kicking out|tripping|tripping out|going out|dropping out) [off] on [(the|it is)] [internal] (overload|thermal|klixon|high (pressure|head)|low (pressure|side|suction)|head pressure)',
   ],
   hunting: ['~(hunting|hunting back and forth|surging)'],
   humming: [
@@ -107,7 +107,7 @@ export const LIFELESS = '(dead|out|down)';
 /** What a part is said to do, without "is". */
 export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
   running: [
-    '(kicked|came|fired) [back] on',
+    '(kicked|came|fired|comes|kicks) [back] on',
     'came (back|right back) on',
     '(started|fired|starts|fires) [right] up',
     '(runs|started|starts) [(fine|good|ok|now|again)]',
@@ -187,7 +187,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
   ],
   hunting: ['hunts', 'keeps hunting', 'will not settle [down]'],
   open: [
-    '(reads|tests|ohms|tested|checked|read|ohmed [out]|measured|metered|checks|measures) [as] [wide] open',
+    '(reads|tests|ohms [out]|tested|checked|read|ohmed [out]|measured|metered|checks|measures) [as] [wide] open',
     'will not close',
     '(never|did not) (close|closed|make|made|pull in|pulled in)',
     'does not make',

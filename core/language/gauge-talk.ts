@@ -1,0 +1,141 @@
+import type { Tags } from '../grammar/nodes.ts';
+import type { QuantityId } from '../terms/quantities.ts';
+import { isElectrical } from './electrical-quantities.ts';
+import { minutesIn } from './durations.ts';
+import { type Amounted, amountIn, unitFor } from './measure.ts';
+import { fixed, reading } from './reading-means.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { quantityId, tagsIn } from './slots.ts';
+import type { Reading } from './utterance.ts';
+
+const leftToAsk = (tags: Tags): Meaning => {
+  const { value, low, high } = amountIn(tags);
+  return { unclaimed: [value, low, high].filter((number) => number !== null).map(String) };
+};
+
+/** "Standing at one sixty both sides": equalised, it is what both gauges show. */
+const bothSides: Means = (tags, frame) => {
+  const head = reading('headPressure', amountIn(tags), frame);
+  const suction = reading('suctionPressure', amountIn(tags), frame);
+  return head?.quantity === 'headPressure' && suction?.quantity === 'suctionPressure'
+    ? { readings: [head, suction] }
+    : null;
+};
+
+/** "Head's climbing, two ninety, three ten": one after the other of what moves. */
+const moving: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  if (quantity === null || isElectrical(quantity)) return null;
+  const said = [tagsIn(tags['one']), tagsIn(tags['two']), tagsIn(tags['three'])];
+  const readings = said.flatMap((each): readonly Reading[] => {
+    const found = each === null ? null : reading(quantity, amountIn(each), frame);
+    return found === null ? [] : [found];
+  });
+  return readings.length === 0 ? null : { readings };
+};
+
+/** Where it was read says nothing more of it. */
+const here: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  return quantity === null || isElectrical(quantity) ? null : fixed(quantity)(tags, frame);
+};
+
+/** Ours: a pump that pulls stands above this, so that a bare number below is asked about. */
+const LEAST_MICRONS = 50;
+const MOST_MICRONS = 20_000;
+
+const canBeMicrons = ({ value, unit }: Amounted): boolean =>
+  unit === 'micron' ||
+  (unit === null && value !== null && value >= LEAST_MICRONS && value <= MOST_MICRONS);
+
+/** What a gauge stood at that was read before: the micron gauge's, or the nitrogen's. */
+function ofGauge(tags: Tags, frame: Frame): QuantityId | null {
+  const amount = amountIn(tags);
+  const { lastQuantity } = frame.context;
+  if (amount.unit === 'micron') return 'vacuum';
+  if (lastQuantity === 'vacuum') return canBeMicrons(amount) ? 'vacuum' : null;
+  return lastQuantity === 'testPressure' && amount.unit !== 'degrees' ? 'testPressure' : null;
+}
+
+const goesOn: Means = (tags, frame) => {
+  const quantity = ofGauge(tags, frame);
+  return quantity === null ? leftToAsk(tags) : fixed(quantity)(tags, frame);
+};
+
+/** What opens the sentence: "head's at one forty five and climbing" tells its own quantity. */
+const opening =
+  (means: Means): Means =>
+  (tags, frame) =>
+    frame.span.from === 0 ? means(tags, frame) : null;
+
+/** "Four eighty, valved it off": the vacuum as the pump was shut out. */
+const thenValvedOff: Means = (tags, frame) =>
+  ofGauge(tags, frame) === 'vacuum' ? fixed('vacuum')(tags, frame) : leftToAsk(tags);
+
+/** "Went up to six ninety after ten minutes" */
+const roseTo: Means = (tags, frame) => {
+  const afterMinutes = minutesIn(tagsIn(tags['after']));
+  const quantity = ofGauge(tags, frame);
+  if (afterMinutes === null) return null;
+  return quantity === null ? leftToAsk(tags) : fixed(quantity, { afterMinutes })(tags, frame);
+};
+
+/** "Down to one forty nine but it's sixty four now": a standing test and the gas's own temperature. */
+const withGas: Means = (tags, frame) => {
+  if (frame.context.lastQuantity !== 'testPressure') return null;
+  const { value, unit } = amountIn(tagsIn(tags['gas']) ?? {});
+  const degrees = unitFor(unit ?? 'degrees', 'temperature', frame.context.units);
+  if (value === null || degrees === null) return null;
+  return fixed('testPressure', { gasTemp: { value, unit: degrees } })(tags, frame);
+};
+
+const AREA =
+  '(up here|in here|out here|outside|outdoors|down here|back here|over here|up on the roof|on the roof|out there|up there|in the kitchen|back there|where i am|by the unit|around (it|here))';
+const NOW_AT =
+  '[(it is|she is|i am|we are|that is|now|down|up|back|still|it is (down|up|back|still)|it went|it came|i am (down|back)|dropped|fell)] [(down|up|at|to|down to|up to|at about)]';
+const STILL =
+  '(still (dropping|falling|going down|coming down|pulling|moving|climbing|rising|going)|and (dropping|falling|holding|going down|climbing|still dropping|still going|still pulling)|(holding|steady|dropping|holding there|holding steady|falling|creeping up|climbing) [(now|slow|slowly|fast)])';
+
+/** What gauges show, told as one looks at them. */
+export const GAUGE_TALK_RULES: readonly Rule[] = [
+  rule(
+    '[(standing|sitting|equalized|they are|it is|pressures are|i have|i have got|both|static|gages are|sat|everything is)] [(at|equalized at|sitting at|standing at)] <amount> [(on|at)] both (sides|gages|ends|of them)',
+    bothSides,
+    { examples: ['standing at one sixty both sides'] },
+  ),
+  rule(
+    '[(it is|they are|pressures are|everything is|system is)] (equalized|both sides [are] [(at|sitting at|standing at)]|both gages [are] [(at|sitting at|reading)]) [(at|out at|to)] <amount>',
+    bothSides,
+    { examples: ['equalized at one sixty'] },
+  ),
+  rule(
+    '[the] <quantity> (is|keeps) [(still|just|really)] (climbing|rising|going up|coming up|dropping|falling|going down|coming down|moving|shooting up|creeping up|building) <pause> [(it is|now|i have|at)] <amount:one> [<pause> [(now|and)] <amount:two> [<pause> [(now|and)] <amount:three>]]',
+    moving,
+    { examples: [] },
+  ),
+  rule(`[the] <quantity> <link> <amount> ${AREA}`, here, {
+    examples: ['ambient is about ninety four up here'],
+  }),
+  rule(`${NOW_AT} <amount> [<pause>] ${STILL}`, opening(goesOn), {
+    examples: ['six fifty still dropping'],
+  }),
+  rule('[(it is|she is)] still (at|holding|sitting at|holding at|reading) <amount>', goesOn, {
+    alone: true,
+    examples: ['still holding one fifty'],
+  }),
+  rule(
+    `${NOW_AT} <amount> [<pause>] [(and|so|then)] [i] (valved|blanked|closed|shut|isolated|locked) (it|the pump|her|the valve|it [all] in) [off] [now]`,
+    opening(thenValvedOff),
+    { examples: ['four eighty valved it off'] },
+  ),
+  rule(
+    `[(and|then|it|she|that)] [it] (went|came|rose|crept|climbed|jumped|drifted|is|got) [(back|right back|all the way)] [up] to <amount> (after|in) [(about|like)] <duration:after>`,
+    roseTo,
+    { examples: ['went up to six ninety after ten minutes'] },
+  ),
+  rule(
+    `${NOW_AT} <amount> [<pause>] (and|but|with) (it is|the (temp|gas|air|cylinder|nitrogen|outside) is|temp is|it has (dropped|cooled [off]) to|outside is) [at] <amount:gas> [(now|degrees|in here|out here|outside|out)]`,
+    opening(withGas),
+    { examples: [] },
+  ),
+];

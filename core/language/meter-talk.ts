@@ -1,0 +1,210 @@
+import type { Tags } from '../grammar/nodes.ts';
+import type { PartId, PlaceId } from '../terms/names.ts';
+import { electrical, GOT, NO_VOLTS, one, readingOf } from './electrical.ts';
+import { nameplate } from './facts.ts';
+import { finding } from './finding-of.ts';
+import { amountIn } from './measure.ts';
+import { isNominalVoltage } from './nominal-voltages.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { partId, placeId, stateId, tagsIn } from './slots.ts';
+
+const leftToAsk = (tags: Tags): Meaning => {
+  const { value, low, high } = amountIn(tags);
+  return { unclaimed: [value, low, high].filter((number) => number !== null).map(String) };
+};
+
+/** "Voltage's fine, one eighteen": what is fed, and that it looks so is the technician's. */
+const supply: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  return unit === null || unit === 'V'
+    ? one(readingOf('voltage', amountIn(tags), { place: null, frame }))
+    : null;
+};
+
+/** "It says one fifteen on the plate": a bare number is a voltage where supplies are named by it. */
+const onPlate: Means = (tags, frame) => {
+  const { unit, value } = amountIn(tags);
+  if (unit === 'A') return nameplate('ratedLoadAmps')(tags, frame);
+  if (unit === 'V') return nameplate('voltage')(tags, frame);
+  if (unit !== null) return nameplate('charge')(tags, frame);
+  return value !== null && isNominalVoltage(value)
+    ? nameplate('voltage')(tags, frame)
+    : leftToAsk(tags);
+};
+
+/** "Overload's closed, point two ohms": both of the thing that was named, where the unit tells what was read. */
+const stateAndRead: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  const part = partId(place ?? undefined);
+  const state = stateId(tags['state']);
+  const { unit } = amountIn(tags);
+  const read = electrical(tags, place, frame);
+  if (part === null || state === null || read === null || (unit === null && !read.overlimit))
+    return null;
+  return { readings: [read], findings: [finding(part, state, frame)] };
+};
+
+/** "Relay's open between one and two": the numbers name its terminals. */
+const betweenTerminals: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  const state = stateId(tags['state']);
+  return part !== null && state !== null && TERMINALS.includes(part)
+    ? { findings: [finding(part, state, frame)] }
+    : null;
+};
+const TERMINALS: readonly PartId[] = [
+  ...(['startRelay', 'defrostTimer', 'contactor', 'temperatureControl', 'controller'] as const),
+  ...(['overload', 'highPressureSwitch', 'lowPressureSwitch', 'defrostTermination'] as const),
+  ...(['fanControl', 'doorSwitch'] as const),
+];
+
+/** "Four fifty watts at one fifteen" is printed on it: kept as it was said, since it is on no plate of the unit. */
+const ratedWatts: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  return unit === 'W' || unit === 'kW' ? { remarks: [frame.wordsOf(frame.span)] } : null;
+};
+
+const CANS: readonly (PlaceId | PartId | null)[] = ['runCapacitor', 'startCapacitor'];
+
+function lastCan({ context }: Frame): PlaceId | null {
+  const { lastPart, lastPlace, lastQuantity } = context;
+  const can = [lastPlace, placeId(lastPart ?? undefined)].find((each) => CANS.includes(each));
+  if (can !== undefined) return can;
+  return lastQuantity === 'ratedCapacitance' || lastQuantity === 'capacitance'
+    ? 'runCapacitor'
+    : null;
+}
+
+/** "Reads one forty one": of the can that was named or whose rating was told last; of anything else it is asked. */
+const itReads: Means = (tags, frame) => {
+  const { unit, overlimit } = amountIn(tags);
+  const can = lastCan(frame);
+  if (can !== null && (unit === null || unit === 'uF') && !overlimit)
+    return one(readingOf('capacitance', amountIn(tags), { place: can, frame }));
+  const { lastQuantity, lastPlace } = frame.context;
+  const isOhmed = lastQuantity === 'resistance' || lastQuantity === 'insulationResistance';
+  if (overlimit && isOhmed)
+    return one(readingOf(lastQuantity, amountIn(tags), { place: lastPlace, frame }));
+  return leftToAsk(tags);
+};
+
+/** "Run cap's fifteen, measures fourteen and a half" */
+const ratedThenRead: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  const rated = tagsIn(tags['rated']);
+  if (!CANS.includes(place) || rated === null) return null;
+  const at = place === 'startCapacitor' ? place : null;
+  const marked = readingOf('ratedCapacitance', amountIn(rated), { place: at, frame });
+  const read = readingOf('capacitance', amountIn(tags), { place, frame });
+  return marked === null || read === null ? null : { readings: [marked, read] };
+};
+
+/** What a start capacitor is marked, with the volts that it is for, which nothing is judged by. */
+const canForVolts: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  if (!CANS.includes(place)) return null;
+  const at = place === 'startCapacitor' ? place : null;
+  const words = frame.wordsOf(frame.span);
+  const marked = readingOf('ratedCapacitance', amountIn(tags), { place: at, frame });
+  return marked === null ? null : { readings: [marked], remarks: [words] };
+};
+
+const allToGround: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  if (amount.unit !== null && amount.unit !== 'Mohm') return null;
+  return amount.overlimit || amount.unit === 'Mohm'
+    ? one(readingOf('insulationResistance', amount, { place: null, frame }))
+    : null;
+};
+
+const shotUp: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  const place = placeId(tags['place']);
+  return unit === null || unit === 'A'
+    ? one(readingOf('current', amountIn(tags), { place, frame }))
+    : null;
+};
+
+/** The coil that pulls something in: of what was named last, whose sides are a contactor's; any coil may be meant else. */
+function coilPlace({ context: { lastPart, lastPlace } }: Frame): PlaceId | null {
+  if (lastPlace === 'lineSide' || lastPlace === 'loadSide') return 'contactor';
+  const last = [placeId(lastPart ?? undefined), lastPlace];
+  return COILS.find((each) => last.includes(each)) ?? null;
+}
+const COILS: readonly PlaceId[] = ['contactor', 'liquidLineSolenoid', 'startRelay'];
+
+const atCoil =
+  (nothing: boolean): Means =>
+  (tags, frame) => {
+    const { unit } = amountIn(tags);
+    const place = coilPlace(frame);
+    if (place === null || (unit !== null && unit !== 'V')) return null;
+    return one(electrical(nothing ? { number: 0 } : tags, place, frame));
+  };
+
+const FINE =
+  '(fine|good|ok|all right|right|there|low|high|steady|right on|a little (low|high)|a bit (low|high)|on the money)';
+const READS =
+  '(reads|reading|measures|measuring|measured|read|checks|tests|tested|checked|showing|shows|comes in|came in|getting|only)';
+const MARKED = '(marked|stamped|rated|labeled|printed|says|a|reads on the side)';
+
+/** What meters and plates show, told as a sentence that goes on. */
+export const METER_TALK_RULES: readonly Rule[] = [
+  rule(
+    `[the] ([(line|supply|incoming|input|control)] (voltage|power)|(line|incoming) supply) (is|looks|checks|reads|checks out|seems) ${FINE} [<pause>] [(at|it is|i have|i got|with|i have got)] <amount>`,
+    supply,
+    { examples: ['voltage is fine one eighteen'] },
+  ),
+  rule(
+    '(it says|it has|it has got|it shows|says|there is|i see|it is) <amount> on the (plate|nameplate|tag|data plate|name plate|sticker|label)',
+    onPlate,
+    { examples: ['it says one fifteen on the plate'] },
+  ),
+  rule(
+    `<the> <place> (is|was|shows|reads|checks) <very> <state> [<pause>] [(at|and|with|it reads|it is|i got|i have|reads|reading)] <amount>`,
+    stateAndRead,
+    { examples: ['overload is closed point two ohms'] },
+  ),
+  rule(
+    `(no coil (voltage|volts|power)|${GOT} ${NO_VOLTS} (at|on|to|across|getting to) [the] [(control|contactor)] coil|[the] coil (has|is getting|gets|has got|is seeing) [got] ${NO_VOLTS})`,
+    atCoil(true),
+    { examples: [] },
+  ),
+  rule(`${GOT} <amount> (at|on|to|across|over) [the] [control] coil`, atCoil(false), {
+    examples: [],
+  }),
+  rule(
+    '<the> <part> (is|was|shows|reads|checks) <very> <state> (between|across|from) [terminals] <number> (and|to) <number:other>',
+    betweenTerminals,
+    { examples: ['potential relay is open between one and two'] },
+  ),
+  rule(
+    '[(it is|that is|they are|rated|it is rated)] [(a|at)] <amount> (at|on) <number:volts> [volts]',
+    ratedWatts,
+    { examples: ['it is four hundred fifty watts at one fifteen'] },
+  ),
+  rule(
+    `<the> <place> is [${MARKED}] <amount:rated> [(microfarads|microfarad|mfd|uf)] [<pause>] [(and|but)] [(it|i am|i)] ${READS} [(at|only|out at)] <amount>`,
+    ratedThenRead,
+    { examples: ['run cap is fifteen measures fourteen and a half'] },
+  ),
+  rule(
+    '<the> <place> [is] (marked|stamped|rated|labeled|printed) [(at|for|from|as)] <amount> [microfarads] (at|for) <number:volts> [(volts|vac|volt)]',
+    canForVolts,
+    { examples: ['start cap is marked one eighty nine to two twenty seven at two fifty'] },
+  ),
+  rule(`[(and|but)] [(it|that|and it)] ${READS} [(at|only|out at)] <amount>`, itReads, {
+    alone: true,
+    examples: ['reads one forty one'],
+  }),
+  rule(
+    `[(and|but)] (all three|all|all of (them|the windings|the pins)|every (winding|pin|terminal)|each [(winding|pin|terminal)]|both|the windings) to ground [(is|are|read|reads|at|all)] <amount>`,
+    allToGround,
+    { examples: ['all three to ground ol'] },
+  ),
+  rule(
+    `[the] (amps|current|amp draw|amperage) [(on (it|<the> <place>))] (shot|jumped|spiked|went|climbed|shoots|goes|jumps|spikes|took off) [(right|way|all the way|up|straight)] [up] to <amount> [(on|at) <the> <place>]`,
+    shotUp,
+    { examples: ['amps shot up to forty eight'] },
+  ),
+];

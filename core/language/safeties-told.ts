@@ -1,0 +1,158 @@
+import type { PartId } from '../terms/names.ts';
+import type { QuantityId } from '../terms/quantities.ts';
+import { settingByKind } from './controls.ts';
+import { TURNS } from './fans.ts';
+import { finding } from './finding-of.ts';
+import { amountIn } from './measure.ts';
+import { reading } from './reading-means.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { partId, stateId } from './slots.ts';
+import type { Finding } from './utterance.ts';
+
+type PressureSwitch = 'highPressureSwitch' | 'lowPressureSwitch';
+type State = Finding['state'];
+
+const SIDE_OF: Record<PressureSwitch, QuantityId> = {
+  highPressureSwitch: 'headPressure',
+  lowPressureSwitch: 'suctionPressure',
+};
+
+/** "It's off on high pressure": the control of that side opened, whatever else is known. */
+const isOffOn =
+  (part: PressureSwitch): Means =>
+  (_tags, frame) => ({ findings: [finding(part, 'tripped', frame)] });
+
+/** Of the control that was spoken of, else of the only one that opens there. */
+function switchThatOpens(tags: Parameters<Means>[0], frame: Frame): PressureSwitch | null {
+  const { lastPart, lastPlace, lastQuantity } = frame.context;
+  const last = [lastPart, lastPlace];
+  if (last.includes('highPressureSwitch')) return 'highPressureSwitch';
+  if (last.includes('lowPressureSwitch')) return 'lowPressureSwitch';
+  if (lastQuantity === 'highCutoutPressure') return 'highPressureSwitch';
+  if (lastQuantity === 'lowCutoutPressure') return 'lowPressureSwitch';
+  const [kind] = settingByKind(tags, null, frame)?.readings ?? [];
+  if (kind === undefined) return null;
+  return kind.quantity === 'highCutoutPressure' ? 'highPressureSwitch' : 'lowPressureSwitch';
+}
+
+/** "It just tripped again at four oh five": what its side stood at in that moment. */
+const trippedAgain: Means = (tags, frame) => {
+  const { unit, value } = amountIn(tags);
+  if (value === null || (unit !== null && unit !== 'psi' && unit !== 'pounds' && unit !== 'bar'))
+    return null;
+  const part = switchThatOpens(tags, frame);
+  const found = part === null ? null : reading(SIDE_OF[part], amountIn(tags), frame);
+  if (part === null || found === null) return { unclaimed: [String(value)] };
+  return {
+    readings: [{ ...found, event: 'tripped' }],
+    findings: [{ part, state: 'tripped', words: found.words }],
+  };
+};
+
+/** "High pressure's made": the control of that side, since no pressure is made or open. */
+const sideIs =
+  (part: PressureSwitch): Means =>
+  (tags, frame) => {
+    const state = stateId(tags['state']);
+    return state !== null && SWITCHED.includes(state)
+      ? { findings: [finding(part, state, frame)] }
+      : null;
+  };
+const SWITCHED: readonly State[] = ['open', 'closed', 'tripped'];
+
+/** "Both safeties are made" */
+const bothAre: Means = (tags, frame) => {
+  const high = sideIs('highPressureSwitch')(tags, frame)?.findings ?? [];
+  const low = sideIs('lowPressureSwitch')(tags, frame)?.findings ?? [];
+  return high.length + low.length === 0 ? null : { findings: [...high, ...low] };
+};
+
+/** What trips on its overload is told by its name; else it is the compressor's that opens. */
+const overload: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  if (part !== null && !TURNS.includes(part)) return null;
+  return { findings: [finding(part ?? 'overload', 'tripped', frame)] };
+};
+
+/** What has a coil of wire: "the coil's open", said of one of them, is no condenser. */
+const WOUND: readonly (PartId | null)[] = ['contactor', 'liquidLineSolenoid', 'startRelay'];
+
+/** A coil of wire that ohms open is burnt through, and what it pulls has failed. */
+const coilOpen: Means = (_tags, frame) => {
+  const { lastPart, lastPlace } = frame.context;
+  const last = partId(lastPlace ?? undefined);
+  const part = WOUND.includes(last) ? last : lastPart;
+  const of = (each: PartId): Meaning => ({ findings: [finding(each, 'failed', frame)] });
+  if (part !== null && WOUND.includes(part)) return of(part);
+  const means = (each: PartId): Meaning | null => (WOUND.includes(each) ? of(each) : null);
+  return { ofIt: { means, inSentence: false, otherwise: {} } };
+};
+
+/** "Compressor isn't", behind what is: only of what turns, and where nothing follows. */
+const isNot: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  return part !== null && TURNS.includes(part) && frame.endsAtPause
+    ? { findings: [finding(part, 'notRunning', frame)] }
+    : null;
+};
+
+/** "The motor's burnt up": of the motor that was spoken of or metered last. */
+const motorIs: Means = (tags, frame) => {
+  const state = stateId(tags['state']);
+  if (state === null || state === 'running') return null;
+  const of = (part: PartId): Meaning => ({ findings: [finding(part, state, frame)] });
+  const means = (part: PartId): Meaning | null => (TURNS.includes(part) ? of(part) : null);
+  return { ofIt: { means, inSentence: false, otherwise: of('fan') } };
+};
+
+const OFF =
+  '(off|out|down|tripped|tripping|locked out|kicked out|cut out|going out|shut down|shut off|tripped out|kicking out|cutting out|dropping out)';
+const SAYS =
+  '[(it|she|unit|the unit|compressor|the compressor|this thing|that one|it all)] [(is|was|went|keeps|has|got|just|is still)] [(just|been|back)]';
+const THE_SIDE = '[(the|it is)]';
+const HIGH = '(high (pressure|head|side)|head pressure|high [side] pressure)';
+const LOW = '(low (pressure|side|suction)|suction pressure|low [side] pressure)';
+const SWITCH = '[(switch|control|safety|cut out|again|now)]';
+const PASSES = '(is|are|was|were|shows|reads|checks|has)';
+
+/** What the safeties did, told as it is told on a call: by their side, and by what went out on them. */
+export const SAFETY_RULES: readonly Rule[] = [
+  rule(`${SAYS} ${OFF} [again] on ${THE_SIDE} ${HIGH} ${SWITCH}`, isOffOn('highPressureSwitch'), {
+    examples: ['it is off on high pressure', 'tripped out on high head'],
+  }),
+  rule(`${SAYS} ${OFF} [again] on ${THE_SIDE} ${LOW} ${SWITCH}`, isOffOn('lowPressureSwitch'), {
+    examples: ['it went off on low pressure', 'kicked out on low suction'],
+  }),
+  rule(
+    '[(it|she|and|then|and it|it has)] [just] (tripped|kicked out|cut out|went out|went off|opened|opened up|popped|shut down) [(again|out|on me)] at [about] <amount>',
+    trippedAgain,
+    { examples: ['it just tripped again at four oh five'] },
+  ),
+  rule(
+    `[(and|then|now|but)] ([(it|she|[the] motor|<the> <part>)] [(just|still|then)] (trips|tripped|kicks|kicked|cuts|cut|goes|went|drops|dropped)|(it|she|[the] motor) (is|was) (cutting|tripping|kicking|going)) [(out|off|right out)] on [(the|it is)] (overload|klixon|thermal|internal [overload]|o l) [[(after|in)] [(about|maybe|like)] <duration>]`,
+    overload,
+    { examples: ['then trips on the klixon after about ten seconds'] },
+  ),
+  rule(`[the] ${HIGH} ${PASSES} <very> <state>`, sideIs('highPressureSwitch'), {
+    examples: ['high pressure is made'],
+  }),
+  rule(`[the] ${LOW} ${PASSES} <very> <state>`, sideIs('lowPressureSwitch'), {
+    examples: ['low pressure is made'],
+  }),
+  rule(
+    `both [(my|the|of the|of my)] ((pressure|safety) (switches|controls)|safeties|pressures|controls) ${PASSES} <very> <state>`,
+    bothAre,
+    { examples: ['both safeties are made'] },
+  ),
+  rule(
+    '[the] coil (is|(ohms|ohmed|reads|checks|tests|meters|read) [out]) [wide] (open|infinite|burnt|burned up|ol|o l)',
+    coilOpen,
+    { examples: [] },
+  ),
+  rule('<pause> [(and|but)] <the> <part> (is|are|does|do|will) not', isNot),
+  rule(
+    '(the|that|this) motor (is|was|feels|looks|smells|sounds|keeps|has) <very> <state>',
+    motorIs,
+    { examples: ['the motor is burnt up'] },
+  ),
+];

@@ -1,0 +1,52 @@
+import { nameplate } from './facts.ts';
+import { type Means, type Rule, rule } from './rule.ts';
+import { equipmentFact, refrigerantId, spanIn } from './slots.ts';
+import type { Fact } from './utterance.ts';
+
+const equipment: Means = (tags, frame) => {
+  const fact = equipmentFact(tags, frame.wordsOf(frame.span));
+  return fact === null ? null : { facts: [fact] };
+};
+
+/** What no site is called: it points, counts or tells. */
+const NO_SITE =
+  /^(?:the|a|an|this|that|it|my|our|their|least|home|work|lunch|about|around|night|first|last|\d)\b|\b(?:is|are|was|psi|degrees|volts)\b|\d{2,}/i;
+
+/** "Site is Millpond Market, walk-in cooler": the name ends at the comma where a kind of unit follows. */
+const siteThenUnit: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  const value = span === null ? '' : frame.wordsOf(span);
+  if (value === '' || NO_SITE.test(value) || frame.span.from > 1) return null;
+  const site: Fact = { fact: 'site', value, words: value };
+  return { facts: [site, ...(equipment(tags, frame)?.facts ?? [])] };
+};
+
+/** "Plate says three pounds eight of four forty eight" */
+const plateWithGas: Means = (tags, frame) => {
+  const charge = nameplate('charge')(tags, frame);
+  const value = refrigerantId(tags['refrigerant']);
+  if (charge?.facts === undefined || value === null) return null;
+  return {
+    facts: [...charge.facts, { fact: 'refrigerant', value, words: frame.wordsOf(frame.span) }],
+  };
+};
+
+const DOORS = '<count:doors> (door|doors|section|sections)';
+const A_UNIT = `[(a|an|the|their|its|it is)] [(a|the)] (<equipment> [[<pause>] ${DOORS}]|${DOORS} (<doored>|<equipment>))`;
+const PLATE = '(nameplate|plate|tag|data plate|name plate|sticker|label)';
+
+/** Where the call is and what stands there, told in one breath. */
+export const SITE_RULES: readonly Rule[] = [
+  rule(
+    `(the site is|site is|site name is|i am at site|the customer is|customer is called|the account is|job is at|the job is at|at|[(i am|we are|i am here|we are here|here|i am on site|just got here)] at|just got to) <clause> <pause> ${A_UNIT}`,
+    siteThenUnit,
+  ),
+  rule(`[(it is|this is|got|working on)] [(a|an|the)] <equipment> [<pause>] ${DOORS}`, equipment, {
+    examples: ['reach in freezer three door'],
+  }),
+  rule(
+    `[the] ${PLATE} (is|says|shows|reads|has|calls for) <amount> of <refrigerant>`,
+    plateWithGas,
+    { examples: ['plate says three pounds eight of four forty eight'] },
+  ),
+];
