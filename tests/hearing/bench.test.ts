@@ -7,9 +7,10 @@ import { createScratchFolder } from '../support/scratch-folder.ts';
 import { accepts } from './bench/accepts.ts';
 import { signTest } from './bench/enrol/report-enrolment.ts';
 import { type Job, jobs } from './bench/jobs.ts';
+import { stretches } from './bench/listen/stretches.ts';
 import { appendRows, readRows, type Row } from './bench/rows.ts';
 import { sampleHeard } from './bench/sentences.ts';
-import { isTaken, verdictOn } from './bench/verdict.ts';
+import { isActedOn, isTaken, verdictOn } from './bench/verdict.ts';
 import { wilson } from './bench/wilson.ts';
 
 const heard = (...words: readonly string[]) => ({
@@ -98,6 +99,41 @@ describe('the hearing benchmark', () => {
     appendRows(file, [{ ...row, number: 4 }]);
     expect(readRows([file])).toEqual([3, 4].map((number) => ({ ...row, number, seconds: 1.235 })));
     await folder.discard();
+  });
+
+  it('listens to the same noise and talk whether in one process or divided among several', () => {
+    const namesOf = (at: number, of: number): readonly string[] =>
+      [...stretches({ minutes: 8, seed: 3, voices, shard: { at, of } })].map(
+        ({ kind, number, bed }) => [kind, number, bed].join(),
+      );
+    const whole = namesOf(0, 1);
+    const divided = [0, 1, 2].flatMap((at) => namesOf(at, 3));
+    expect(divided.toSorted()).toEqual(whole.toSorted());
+    expect(new Set(whole).size).toBe(32);
+    for (const [kind, bed] of [
+      ['noise', 'compressor and hum'],
+      ['talk', 'far talk beside a fan'],
+      ['talk', 'talk, 0 dB, 16 kHz'],
+    ]) {
+      expect(
+        whole.filter((name) => name.startsWith(`${kind},`) && name.endsWith(`,${bed}`)),
+      ).not.toEqual([]);
+    }
+  });
+
+  it('makes half a minute of each, never silent', () => {
+    for (const { sound } of stretches({ minutes: 0.5, seed: 3, voices, shard: { at: 0, of: 1 } })) {
+      const samples = sound();
+      expect(samples.length / 16_000).toBeGreaterThanOrEqual(30);
+      expect(samples.reduce((sum, sample) => sum + sample ** 2, 0)).toBeGreaterThan(1);
+    }
+  });
+
+  it('tells what would be acted on from what would not', () => {
+    expect(isActedOn(heard('head one ninety two'))).toBe(true);
+    expect(isActedOn(heard('what should head be'))).toBe(true);
+    expect(isActedOn({ ...heard('head one ninety two'), rejected: 'unsure' })).toBe(false);
+    expect(isActedOn(heard())).toBe(false);
   });
 
   it('judges by what was meant', () => {

@@ -4,13 +4,17 @@
  */
 import { parseArgs } from 'node:util';
 
-import { ENGINE_CHOICES } from '../../../server/hearing/open-hearer.ts';
+import { ENGINE_CHOICES, type EngineChoice } from '../../../server/hearing/open-hearer.ts';
 import { calibrate, isFitted, reliability } from './calibrate.ts';
 import { type Ears, openEars } from './ears.ts';
 import { benchEnrolment } from './enrol/bench-enrolment.ts';
 import { drawPrompts } from './enrol/draw-prompts.ts';
 import { ENROLMENT_HEAD, reportVoice } from './enrol/report-enrolment.ts';
+import { openWays } from './endpoints/ways.ts';
 import { jobs } from './jobs.ts';
+import { appendOverheard, overhear, type Overheard, readOverheard } from './listen/overheard.ts';
+import { reportOverheard } from './listen/report-overheard.ts';
+import { stretches } from './listen/stretches.ts';
 import { isEngine, report } from './report.ts';
 import { readRows, type Row, appendRows } from './rows.ts';
 import { benchVoices } from './voices.ts';
@@ -29,6 +33,8 @@ const USAGE = `npm run bench:hearing -- [options] [ROWS …]
   --seed N         other sentences (2 unless given)
   --shard I/N      only every N-th sentence from the I-th on (0/1 unless given): one process each of many cores
   --rows FILE      adds what was heard (gzipped JSON lines) to this file, to be reported or judged anew
+  --listen         instead of sentences: the noise and the talk in stretches of half a minute, in which sentences are
+                   found as the page finds them, and heard; ROWS and FILE are then of these
   --calibrate      the figures of core/hearing/judgement.ts from one half of the sentences in ROWS, and how they do on
                    the other
   --enrol          instead of all that: what reading twenty prompts does for a voice, heard by the neural engine alone
@@ -54,6 +60,7 @@ const { values, positionals } = parseArgs({
     seed: { type: 'string', default: '2' },
     shard: { type: 'string', default: '0/1' },
     rows: { type: 'string' },
+    listen: { type: 'boolean', default: false },
     calibrate: { type: 'boolean', default: false },
     half: { type: 'boolean', default: false },
     enrol: { type: 'boolean', default: false },
@@ -71,6 +78,11 @@ async function bench(): Promise<void> {
   }
   if (values.enrol) {
     await enrolAll(ears);
+    return;
+  }
+  if (values.listen) {
+    const overheard = positionals.length > 0 ? readOverheard(positionals) : await listen(ears);
+    console.log(reportOverheard(overheard, ears, withoutEmbedded(engines)).join('\n'));
     return;
   }
   const rows = positionals.length > 0 ? readRows(positionals) : await hearAll(ears);
@@ -100,6 +112,20 @@ async function enrolAll(ears: Ears): Promise<void> {
   for await (const heard of benchEnrolment(ears, chosen)) {
     console.log(reportVoice(heard).join('\n'));
   }
+}
+
+const withoutEmbedded = (engines: readonly EngineChoice[]): readonly EngineChoice[] =>
+  engines.filter((engine) => engine !== 'embedded');
+
+async function listen(ears: Ears): Promise<readonly Overheard[]> {
+  const { grammar } = await openWays(values.model);
+  const overheard: Overheard[] = [];
+  for (const stretch of stretches(settings())) {
+    const heard = await overhear(stretch, ears, grammar);
+    overheard.push(heard);
+    if (values.rows !== undefined) appendOverheard(values.rows, [heard]);
+  }
+  return overheard;
 }
 
 async function hearAll(ears: Ears): Promise<readonly Row[]> {

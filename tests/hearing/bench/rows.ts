@@ -1,8 +1,6 @@
-import { appendFileSync, readFileSync } from 'node:fs';
-import { gunzipSync, gzipSync } from 'node:zlib';
-
 import type { Hearing } from '../../../core/hearing/hearing.ts';
 import type { Ranking } from '../../../core/hearing/neural-decoder.ts';
+import { appendLines, readLines } from './gzipped-lines.ts';
 
 /** ours: a sentence of the language. talk: one that is not. noise: nobody speaks. */
 export type Kind = 'ours' | 'talk' | 'noise';
@@ -30,31 +28,10 @@ export interface Row {
   readonly embedded: Hearing | null;
 }
 
-/** Scores are kept to a thousandth: six decimals more would be most of the file. */
-const brief = (_: string, value: unknown): unknown =>
-  typeof value === 'number' ? Math.round(value * 1000) / 1000 : value;
-
-/** Adds to what the file holds, so that a run that is cut short leaves what it heard. */
-export function appendRows(file: string, rows: readonly Row[]): void {
-  appendFileSync(file, gzipSync(rows.map((row) => `${JSON.stringify(row, brief)}\n`).join('')));
-}
+export const appendRows: (file: string, rows: readonly Row[]) => void = appendLines;
 
 /** Rows of files that this benchmark wrote. */
-export function readRows(files: readonly string[]): readonly Row[] {
-  return files.flatMap((file) => {
-    const text = gunzipSync(readFileSync(file)).toString('utf8');
-    return text
-      .split('\n')
-      .filter((line) => line !== '')
-      .map(parseRow);
-  });
-}
-
-function parseRow(line: string): Row {
-  const value: unknown = JSON.parse(line);
-  if (isRow(value)) return value;
-  throw new Error(`This is not a row of the hearing benchmark: ${line.slice(0, 60)}`);
-}
+export const readRows = (files: readonly string[]): readonly Row[] => readLines(files, isRow);
 
 const isRow = (value: unknown): value is Row =>
   typeof value === 'object' && value !== null && 'ranking' in value && 'embedded' in value;

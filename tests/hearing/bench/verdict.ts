@@ -58,3 +58,9 @@ export function isTaken({ alternatives, rejected }: Hearing): boolean {
   if (rejected !== undefined) return false;
   return takeIn(alternatives, EMPTY_CONTEXT, []).utterance.readings.length > 0;
 }
+
+/** Whether anything at all would be kept of it, done, answered or asked about. */
+export function isActedOn({ alternatives, rejected }: Hearing): boolean {
+  if (rejected !== undefined) return false;
+  return meaningOf(takeIn(alternatives, EMPTY_CONTEXT, []).utterance) !== NOTHING;
+}

@@ -17,18 +17,18 @@ export const WAYS = ['energy', 'detector', 'grammar'] as const;
 export type Way = (typeof WAYS)[number];
 
 /** Rejects when a model cannot be read. */
-export async function openWays(): Promise<Readonly<Record<Way, Endpointing>>> {
+export async function openWays(modelFolder?: string): Promise<Readonly<Record<Way, Endpointing>>> {
   const detector = await openVoiceDetector();
   if (detector === null) throw new Error('The voice detector’s model cannot be read.');
   return {
     energy: { detector: null, decoder: null },
     detector: { detector, decoder: null },
-    grammar: { detector, decoder: await openDecoder() },
+    grammar: { detector, decoder: await openDecoder(modelFolder) },
   };
 }
 
-async function openDecoder(): Promise<NeuralDecoder> {
-  const outcome = await openNeuralModel();
+async function openDecoder(modelFolder?: string): Promise<NeuralDecoder> {
+  const outcome = await openNeuralModel(modelFolder);
   if (outcome.kind === 'unavailable') throw new Error(outcome.message);
   const grammar = combineGrammars([{ text: recogniserGrammar('anything'), weight: 1 }]) ?? '';
   const words = wordsOfGrammar(grammar).filter((word) => !isGarbage(word));
