@@ -1,5 +1,6 @@
 import { KEPT_BEFORE_MS } from '../../core/hearing/endpointing-policy.ts';
-import { FRAME_MS, FRAME_SAMPLES } from '../../core/hearing/frame.ts';
+import { FRAME_MS } from '../../core/hearing/frame.ts';
+import { joined } from '../../core/hearing/joined.ts';
 import type { Engine } from './engine.ts';
 
 /** A worker message each: 100 ms, decoded in under 40 ms in Chromium. */
@@ -15,7 +16,7 @@ export interface UtteranceFeed {
 export function createUtteranceFeed(engine: Engine): UtteranceFeed {
   let waiting: Float32Array[] = [];
   const flush = (): void => {
-    if (waiting.length > 0) engine.accept(join(waiting));
+    if (waiting.length > 0) engine.accept(joined(waiting));
     waiting = [];
   };
   return {
@@ -26,10 +27,4 @@ export function createUtteranceFeed(engine: Engine): UtteranceFeed {
     },
     flush,
   };
-}
-
-function join(frames: readonly Float32Array[]): Float32Array {
-  const samples = new Float32Array(frames.length * FRAME_SAMPLES);
-  frames.forEach((frame, index) => samples.set(frame, index * FRAME_SAMPLES));
-  return samples;
 }

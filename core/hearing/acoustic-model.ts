@@ -1,3 +1,5 @@
+import { isRecord, parsed } from './json-record.ts';
+
 /** As much of an ONNX Runtime module as is used: the hosts load it, core never does. */
 export interface OnnxModule {
   readonly Tensor: {
@@ -71,16 +73,6 @@ const unreadable = (what: string): DescriptionOutcome => ({
   message: `The description of the acoustic model cannot be used: ${what}.`,
 });
 
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return null;
-  }
-}
-
-const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 const isText = (value: unknown): value is string => typeof value === 'string';
 const isCount = (value: unknown): value is number =>
   typeof value === 'number' && Number.isInteger(value) && value > 0;

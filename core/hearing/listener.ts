@@ -1,4 +1,5 @@
 import type { AcousticDescription, OnnxModule, OnnxSession, OnnxTensor } from './acoustic-model.ts';
+import { joined } from './joined.ts';
 
 /** The acoustic model hearing a stream: what it remembers between two portions is kept here. One call at a time. */
 export interface Listener {
@@ -58,13 +59,13 @@ class StreamListener implements Listener {
 
   readonly accept = async (samples: Float32Array): Promise<readonly Float32Array[]> => {
     const { samplesPerStep } = this.#model.description;
-    const joined = concat(this.#waiting, samples);
-    const whole = joined.length - (joined.length % samplesPerStep);
-    this.#waiting = joined.slice(whole);
+    const sound = joined([this.#waiting, samples]);
+    const whole = sound.length - (sound.length % samplesPerStep);
+    this.#waiting = sound.slice(whole);
     const longest = LONGEST_PORTION - (LONGEST_PORTION % samplesPerStep);
     const frames: Float32Array[] = [];
     for (let at = 0; at < whole; at += longest) {
-      frames.push(...(await this.#run(joined.slice(at, Math.min(at + longest, whole)))));
+      frames.push(...(await this.#run(sound.slice(at, Math.min(at + longest, whole)))));
     }
     return frames;
   };
@@ -155,11 +156,4 @@ function cut(data: unknown, classes: number): readonly Float32Array[] {
   return Array.from({ length: data.length / classes }, (_, frame) =>
     data.slice(frame * classes, (frame + 1) * classes),
   );
-}
-
-function concat(first: Float32Array, second: Float32Array): Float32Array<ArrayBuffer> {
-  const joined = new Float32Array(first.length + second.length);
-  joined.set(first);
-  joined.set(second, first.length);
-  return joined;
 }

@@ -20,7 +20,7 @@ export interface NoiseMeasure {
 }
 
 /** Long enough to hold a sentence and the room around it. */
-const KEPT_FRAMES = 6000 / FRAME_MS;
+export const MEASURED_MS = 6000;
 /** 80 ms: a fan's own flutter then stays within 2 dB. */
 const SMOOTHED_FRAMES = 4;
 /** Even within speech a fifth of the frames are closures and breaths. */
@@ -40,7 +40,7 @@ export const isDigitalSilence = (frame: Float32Array): boolean =>
   frame.every((sample) => sample === 0);
 
 /** Fifty frames a second pass through it on a phone: nothing is allocated for one, and only a measure sorts. */
-export function createNoiseMeter(keptFrames = KEPT_FRAMES): NoiseMeter {
+export function createNoiseMeter(keptFrames = MEASURED_MS / FRAME_MS): NoiseMeter {
   const recent = new Float64Array(SMOOTHED_FRAMES);
   const powers = new Float64Array(keptFrames);
   let taken = 0;

@@ -1,4 +1,5 @@
 import { SAMPLE_RATE_HZ } from './engine-parameters.ts';
+import { joined } from './joined.ts';
 
 /** Takes portions of a stream at one rate, gives them back at 16 kHz. */
 export type Resampler = (samples: Float32Array) => Float32Array;
@@ -14,7 +15,7 @@ export function createResampler(fromHz: number): Resampler {
   let kept = new Float32Array(0);
   let position = 0;
   return (samples) => {
-    const input = concat(kept, samples);
+    const input = joined([kept, samples]);
     const output: number[] = [];
     const reach = Math.max(step, 1);
     while (position + reach < input.length) {
@@ -26,13 +27,6 @@ export function createResampler(fromHz: number): Resampler {
     position -= used;
     return Float32Array.from(output);
   };
-}
-
-function concat(first: Float32Array, second: Float32Array): Float32Array<ArrayBuffer> {
-  const joined = new Float32Array(first.length + second.length);
-  joined.set(first);
-  joined.set(second, first.length);
-  return joined;
 }
 
 function between(input: Float32Array, position: number): number {

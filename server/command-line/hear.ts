@@ -1,18 +1,17 @@
 import type { Context } from '../../core/language/context.ts';
-import { meaningOf } from '../../core/language/meaning.ts';
-import { understand } from '../../core/language/understand.ts';
-import { takeIn, type TakenIn } from '../../core/turn/take-in.ts';
 import type { Command } from './command.ts';
 import { readVoiceFile, type VoiceFileOutcome } from '../hearing/kept-voice.ts';
+import { toLine, toRow } from './hear-row.ts';
 import {
   type HearingOptions,
   LANGUAGE_OPTIONS_USAGE,
+  type LanguageCall,
   parseHearingOptions,
 } from './language-options.ts';
 import {
-  alternativesToActOn,
   createPlayer,
   DEFAULT_ENGINE,
+  type Player,
   PLAYER_ENGINES,
   type PlayerEngine,
   type Recording,
@@ -22,13 +21,18 @@ import { wrongCall } from './wrong-call.ts';
 
 const USAGE = `gloveside hear [options] FILE.wav …
   What was said in each recording (WAV, 16-bit PCM, any rate and channel count) and what it meant:
-  one JSON object a file, in order. "words" are those of the alternative that was taken, and "because"
-  says why: likeliest, plausible, or readWhole. "confidence" is the chance of that meaning, and "does" what the page
-  does with it: takes, asks (before a value of "checked" is kept), or saysAgain (all too unsure: "understood" is not
-  acted on). "snrDb" is how far the voice stands above the noise, as the page measures it; null where it does not.
-  "rejected" stands where nothing heard may be. A file that cannot be read gives {"file", "error"}, and the
-  status is 1 in the end.
+  one JSON object a sentence, in order. Sentences are found as the page finds them, by a voice detector and by
+  what may still follow; "startS" and "endS" say where in the file each was, in seconds. A recording of up to 15
+  seconds in which none is found is heard whole. Each is understood by itself: gloveside replay plays a recording
+  as a visit.
+  "words" are those of the alternative that was taken, and "because" says why: likeliest, plausible, or
+  readWhole. "confidence" is the chance of that meaning, and "does" what the page does with it: takes, asks
+  (before a value of "checked" is kept), or saysAgain (all too unsure: "understood" is not acted on). "snrDb" is
+  how far the voice stands above the noise, as the page measures it; null where it does not. "rejected" stands
+  where nothing heard may be. A file that cannot be read gives {"file", "error"}, and the status is 1 in the end.
 
+  --lines              for reading, a line a sentence instead: when, what the page does, the words, the readings
+  --whole              takes each recording for one sentence, however long it is
   --engine NAME        what hears: neural, embedded, or both (the neural one, with what the embedded one
                        heard as a second opinion): ${DEFAULT_ENGINE} unless given; or transformers, any
                        model of the transformers library for speech, which writes whatever is said
@@ -53,16 +57,34 @@ export const hearCommand: Command = {
     if (kept.kind === 'unusable') return wrongCall(terminal, 'hear', kept.why);
     const onProgress = (line: string): void => terminal.complain(line);
     const player = createPlayer({ engine, model, voice: kept.voice, onProgress });
-    let status: ExitStatus = 0;
-    for (const file of call.words) {
-      const recording = await player.play(file, expectation(call.context));
-      if (recording.kind === 'unreadable') status = 1;
-      await terminal.print(JSON.stringify(toRow(file, recording, call.context)));
-    }
+    const status = await hearAll(player, call, terminal);
     player.close();
     return status;
   },
 };
+
+type Call = Extract<LanguageCall, { kind: 'call' }> & HearingOptions;
+
+async function hearAll(player: Player, call: Call, terminal: Terminal): Promise<ExitStatus> {
+  const { words: files, context, whole, lines } = call;
+  const expects = expectation(context);
+  const play = (file: string): AsyncIterable<Recording> =>
+    whole ? alone(player.play(file, expects)) : player.playSentences(file, () => expects);
+  let status: ExitStatus = 0;
+  for (const file of files) {
+    if (lines && files.length > 1) await terminal.print(file);
+    for await (const recording of play(file)) {
+      if (recording.kind === 'unreadable') status = 1;
+      const row = toRow(file, recording, context);
+      await terminal.print(lines ? toLine(row, context.units) : JSON.stringify(row));
+    }
+  }
+  return status;
+}
+
+async function* alone<Item>(item: Promise<Item>): AsyncIterable<Item> {
+  yield await item;
+}
 
 async function voiceFor(
   engine: PlayerEngine,
@@ -81,34 +103,3 @@ const isEngine = (name: string): name is PlayerEngine =>
   PLAYER_ENGINES.some((choice) => choice === name);
 
 const expectation = ({ asked }: Context) => (asked === null ? 'anything' : 'number');
-
-/** What is printed of one recording. */
-export function toRow(file: string, recording: Recording, context: Context): object {
-  if (recording.kind === 'unreadable') return { file, error: recording.why };
-  const { alternatives, rejected, noise } = recording;
-  const takenIn = takeIn(alternativesToActOn(recording), context, []);
-  const { choice, checked } = takenIn;
-  const taken = choice?.chosen ?? alternatives[0];
-  return {
-    file,
-    words: taken?.words ?? '',
-    alternatives,
-    confidence: taken?.confidence ?? 0,
-    ...(choice?.chosen ? { because: choice.because } : {}),
-    ...(rejected === null ? {} : { rejected }),
-    snrDb: noise.snrDb === null ? null : Math.round(noise.snrDb * 10) / 10,
-    does: whatItDoes(takenIn, context),
-    checked: checked.map(({ reading: { quantity, value }, certainty, readBack, rival }) => ({
-      ...{ quantity, value, certainty, readBack, rival },
-    })),
-    understood: choice?.chosen?.utterance ?? understand('', context),
-  };
-}
-
-function whatItDoes({ choice, utterance }: TakenIn, context: Context) {
-  const nothing = meaningOf(understand('', context));
-  const heard = choice?.chosen?.utterance;
-  if (heard === undefined) return 'saysAgain';
-  if (utterance.doubts.length + utterance.unclaimed.length > 0) return 'asks';
-  return meaningOf(utterance) === nothing && meaningOf(heard) !== nothing ? 'saysAgain' : 'takes';
-}

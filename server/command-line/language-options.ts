@@ -44,6 +44,8 @@ export interface HearingOptions {
   readonly engine?: string | undefined;
   readonly model?: string | undefined;
   readonly voice?: string | undefined;
+  readonly whole?: boolean;
+  readonly lines?: boolean;
 }
 
 /** As `parseLanguageOptions`, for a command that hears. */
@@ -53,10 +55,12 @@ export function parseHearingOptions(args: readonly string[]): LanguageCall & Hea
     engine: { type: 'string' },
     model: { type: 'string' },
     voice: { type: 'string' },
+    whole: { type: 'boolean', default: false },
+    lines: { type: 'boolean', default: false },
   });
   if (parsed.kind === 'unusable') return parsed;
-  const { engine, model, voice } = parsed.values;
-  return { ...languageCall(parsed), engine, model, voice };
+  const { engine, model, voice, whole, lines } = parsed.values;
+  return { ...languageCall(parsed), engine, model, voice, whole, lines };
 }
 
 interface ParsedOptions {

@@ -1,7 +1,14 @@
 import { readFile } from 'node:fs/promises';
+import { ENDPOINTER_SETTINGS } from '../../core/hearing/endpointing-policy.ts';
+import { SAMPLE_RATE_HZ } from '../../core/hearing/engine-parameters.ts';
 import { afterWords, heardThere, UNMEASURED } from '../../core/hearing/earshot.ts';
 import type { Hearing, Rejection } from '../../core/hearing/hearing.ts';
-import { measureRecording, type NoiseMeasure } from '../../core/hearing/noise-meter.ts';
+import {
+  MEASURED_MS,
+  measureRecording,
+  type NoiseMeasure,
+} from '../../core/hearing/noise-meter.ts';
+import type { VoiceDetector } from '../../core/hearing/voice-detector.ts';
 import type { VoiceProfile } from '../../core/hearing/voice/voice-profile.ts';
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
@@ -15,6 +22,8 @@ import {
 } from '../hearing/open-hearer.ts';
 import { openTransformersHearer } from '../hearing/transformers-hearer.ts';
 import { readWav } from '../hearing/read-wav.ts';
+import { type Endpointing, type FoundSentence, sentencesIn } from '../hearing/sentences-in.ts';
+import { openVoiceDetector } from '../hearing/voice-model.ts';
 
 /** What a recording gave, or why it gave nothing. */
 export type Recording =
@@ -25,12 +34,20 @@ export type Recording =
       /** Set when what was heard may not be acted on. */
       readonly rejected: Rejection | null;
       readonly noise: NoiseMeasure;
+      /** Where in the file the sentence is; left out where the file was heard whole. */
+      readonly span?: Pick<FoundSentence, 'noticedMs' | 'toMs'>;
     }
   | { readonly kind: 'unreadable'; readonly why: string };
 
 /** Plays recordings to the page's recogniser, with the grammar of what the dialogue expects. */
 export interface Player {
+  /** The whole file as one sentence. */
   play(file: string, expects: Expectation): Promise<Recording>;
+  /**
+   * Sentence by sentence, found as the page finds them; at least one recording. A file no longer than a sentence may be
+   * in which none is found is heard whole. What is expected is asked before each.
+   */
+  playSentences(file: string, expects: () => Expectation): AsyncIterable<Recording>;
   close(): void;
 }
 
@@ -53,27 +70,74 @@ export interface PlayerOptions {
   readonly onProgress?: (line: string) => void;
 }
 
-/** Loads the engine at the first recording, once for each grammar. */
+/** Loads the engine at the first recording, once for each grammar, and the voice detector where one is needed. */
 export function createPlayer(options: PlayerOptions = {}): Player {
-  const outcomes = new Map<Expectation, HearerOutcome>();
-  const hearerFor = async (expects: Expectation): Promise<HearerOutcome> => {
-    const outcome = outcomes.get(expects) ?? (await open(expects, options));
+  const outcomes = new Map<Expectation, Promise<HearerOutcome>>();
+  let detector: Promise<VoiceDetector | null> | null = null;
+  const hearerFor = (expects: Expectation): Promise<HearerOutcome> => {
+    const outcome = outcomes.get(expects) ?? open(expects, options);
     outcomes.set(expects, outcome);
     return outcome;
+  };
+  const hear = async (
+    samples: Float32Array,
+    expects: Expectation,
+    room = samples,
+  ): Promise<Recording> => {
+    const outcome = await hearerFor(expects);
+    if (outcome.kind === 'unavailable') return { kind: 'unreadable', why: outcome.message };
+    return toRecording(await outcome.hearer.hear(samples), room);
+  };
+  const endpointing = async (): Promise<Endpointing> => {
+    const outcome = await hearerFor('anything');
+    detector ??= openVoiceDetector();
+    const decoder = outcome.kind === 'opened' ? outcome.hearer.follower : null;
+    return { detector: await detector, decoder };
   };
   return {
     play: async (file, expects) => {
       const sound = await readSound(file);
-      if (sound.kind === 'unreadable') return sound;
-      const outcome = await hearerFor(expects);
-      if (outcome.kind === 'unavailable') return { kind: 'unreadable', why: outcome.message };
-      return toRecording(await outcome.hearer.hear(sound.samples), sound.samples);
+      return sound.kind === 'unreadable' ? sound : hear(sound.samples, expects);
+    },
+    playSentences: async function* (file, expects) {
+      const sound = await readSound(file);
+      if (sound.kind === 'unreadable') {
+        yield sound;
+        return;
+      }
+      const { samples } = sound;
+      let found = false;
+      for await (const span of sentencesIn(samples, await endpointing())) {
+        found = true;
+        const room = cut(samples, Math.max(0, span.toMs - MEASURED_MS), span.toMs);
+        const recording = await hear(cut(samples, span.fromMs, span.toMs), expects(), room);
+        yield recording.kind === 'heard' ? { ...recording, span } : recording;
+        if (recording.kind === 'unreadable') return;
+      }
+      if (!found) yield isOneSentence(samples) ? await hear(samples, expects()) : nobody(samples);
     },
     close: () => {
-      for (const each of outcomes.values()) if (each.kind === 'opened') each.hearer.dispose();
+      for (const each of outcomes.values()) void each.then(dispose);
     },
   };
 }
+
+const dispose = (outcome: HearerOutcome): void => {
+  if (outcome.kind === 'opened') outcome.hearer.dispose();
+};
+
+const SAMPLES_PER_MS = SAMPLE_RATE_HZ / 1000;
+
+const cut = (samples: Float32Array, fromMs: number, toMs: number): Float32Array =>
+  samples.slice(fromMs * SAMPLES_PER_MS, toMs * SAMPLES_PER_MS);
+
+const isOneSentence = ({ length }: Float32Array): boolean =>
+  length <= ENDPOINTER_SETTINGS.longestSpeechMs * SAMPLES_PER_MS;
+
+const nobody = ({ length }: Float32Array): Recording => ({
+  kind: 'unreadable',
+  why: `no voice was found in its ${(length / SAMPLE_RATE_HZ).toFixed(0)} seconds: record it again closer to the mouth, or hear it as one sentence with --whole`,
+});
 
 function open(expects: Expectation, options: PlayerOptions): Promise<HearerOutcome> {
   const { engine = DEFAULT_ENGINE, model, voice = null, onProgress = () => undefined } = options;
@@ -98,11 +162,11 @@ async function readSound(
   return wav.kind === 'sound' ? wav : { kind: 'unreadable', why: wav.message };
 }
 
-const toRecording = ({ alternatives, rejected }: Hearing, samples: Float32Array): Recording => ({
+const toRecording = ({ alternatives, rejected }: Hearing, room: Float32Array): Recording => ({
   kind: 'heard',
   alternatives: alternatives.map(({ words, confidence }) => ({ words, confidence })),
   rejected: rejected ?? null,
-  noise: measureRecording(samples),
+  noise: measureRecording(room),
 });
 
 /** What may be acted on, as sure as it can be in that noise; nothing when what was heard may not be. */

@@ -21,7 +21,7 @@ const USAGE = `gloveside replay FILE [--json] [--phrasing off | --phrasing-model
   A visit from a text file: the dialogue as it would be spoken, then the visit note.
   In the file: a sentence a line, "# …" a comment, "@ 14:05" sets the clock (it starts at 08:00 and
   goes on a minute a sentence; timers ring by it), "@ 2026-08-20" sets the day (it starts on 2026-01-05),
-  "> front.wav" plays a recording that lies beside the file. "new visit" starts the next one, and the visits
+  "> front.wav" plays a recording that lies beside the file, sentence by sentence. "new visit" starts the next one, and the visits
   before it in the file are known to it.
 
   --json                    one JSON object a sentence, then one with the note
@@ -126,13 +126,14 @@ async function replay(given: Replay): Promise<ExitStatus> {
   const player = createPlayer();
   let status: ExitStatus = 0;
   for (const step of steps) {
-    const said = await take(step, { visit, player, folder: dirname(file) });
-    for (const turn of visit.ring()) await terminal.print(printer.ring(turn));
-    if (said.kind === 'said') {
-      await terminal.print(printer.turn(await visit.say(said.words), options));
-    }
-    if (said.kind === 'unplayable') {
-      status = failed(terminal, `${file} line ${step.line}: ${said.why}`);
+    for await (const said of take(step, { visit, player, folder: dirname(file) })) {
+      for (const turn of visit.ring()) await terminal.print(printer.ring(turn));
+      if (said.kind === 'said') {
+        await terminal.print(printer.turn(await visit.say(said.words), options));
+      }
+      if (said.kind === 'unplayable') {
+        status = failed(terminal, `${file} line ${step.line}: ${said.why}`);
+      }
     }
   }
   player.close();
@@ -151,18 +152,17 @@ type Said =
   | { readonly kind: 'silent' }
   | { readonly kind: 'unplayable'; readonly why: string };
 
-async function take(step: Step, { visit, player, folder }: Stage): Promise<Said> {
-  if (step.kind === 'say') return { kind: 'said', words: step.words };
-  if (step.kind === 'clock') {
-    visit.setClock(step.minutes);
-    return { kind: 'silent' };
+/** What a step says, sentence by sentence; a recording may hold several, or one that nothing was heard of. */
+async function* take(step: Step, { visit, player, folder }: Stage): AsyncIterable<Said> {
+  if (step.kind === 'say') yield { kind: 'said', words: step.words };
+  if (step.kind === 'clock') visit.setClock(step.minutes);
+  if (step.kind === 'day') visit.setDay(step.day);
+  if (step.kind === 'clock' || step.kind === 'day') yield { kind: 'silent' };
+  if (step.kind !== 'play') return;
+  const recordings = player.playSentences(resolve(folder, step.file), () => visit.expects());
+  for await (const played of recordings) {
+    yield played.kind === 'heard'
+      ? { kind: 'said', words: alternativesToActOn(played) }
+      : { kind: 'unplayable', why: played.why };
   }
-  if (step.kind === 'day') {
-    visit.setDay(step.day);
-    return { kind: 'silent' };
-  }
-  const played = await player.play(resolve(folder, step.file), visit.expects());
-  return played.kind === 'heard'
-    ? { kind: 'said', words: alternativesToActOn(played) }
-    : { kind: 'unplayable', why: played.why };
 }

@@ -9,6 +9,7 @@ import type { Opinion } from '../../core/hearing/second-opinion.ts';
 import type { VoiceProfile } from '../../core/hearing/voice/voice-profile.ts';
 import type { NodeHearingOptions } from './node-hearing.ts';
 import { readDictionary } from './node-model.ts';
+import type { Follower } from './sentences-in.ts';
 
 export interface NeuralHearing {
   /** One utterance, mono samples at 16 kHz in −1..1, and who chooses among the wordings found. */
@@ -18,6 +19,8 @@ export interface NeuralHearing {
   readonly judge: (ranking: Ranking) => Hearing;
   /** Hears by what was learnt of a voice, or by none; false where another model learnt it. */
   readonly suit: (voice: VoiceProfile | null) => boolean;
+  /** The engine itself, its grammar set, to tell what may follow while a sentence is being said. */
+  readonly follower: Follower;
   /** Of every word of the grammar. */
   readonly pronunciations: Pronunciations;
 }
@@ -57,6 +60,7 @@ export async function createNeuralHearing(
       return decoder.rank(await opinionOf(samples, opine));
     },
     suit: decoder.suit,
+    follower: decoder,
     judge: (ranking) => neuralHearing(ranking, pronunciations),
     pronunciations,
   };

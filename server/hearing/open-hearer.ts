@@ -3,6 +3,7 @@ import type { VoiceProfile } from '../../core/hearing/voice/voice-profile.ts';
 import { createNeuralHearing } from './neural-hearing.ts';
 import { openNeuralModel } from './neural-model.ts';
 import { createNodeHearing, type NodeHearing, type NodeHearingOptions } from './node-hearing.ts';
+import type { Follower } from './sentences-in.ts';
 
 /** both: the neural one, the embedded one choosing among the wordings that it found. */
 export const ENGINE_CHOICES = ['neural', 'embedded', 'both'] as const;
@@ -12,6 +13,8 @@ export type EngineChoice = (typeof ENGINE_CHOICES)[number];
 export interface Hearer {
   /** One utterance: mono samples at 16 kHz in −1..1. */
   readonly hear: (samples: Float32Array) => Promise<Hearing>;
+  /** Tells what may follow while a sentence is being said; null where the engine does not know. */
+  readonly follower: Follower | null;
   readonly dispose: () => void;
 }
 
@@ -51,6 +54,7 @@ const opened = (hearer: Hearer): HearerOutcome => ({ kind: 'opened', hearer });
 const embeddedHearer = (embedded: NodeHearing): HearerOutcome =>
   opened({
     hear: (samples) => Promise.resolve(embedded.hear(samples)),
+    follower: null,
     dispose: embedded.dispose,
   });
 
@@ -67,6 +71,7 @@ async function neuralHearer(
   }
   return opened({
     hear: (samples) => neural.hear(samples, second?.choose),
+    follower: neural.follower,
     dispose: () => second?.dispose(),
   });
 }

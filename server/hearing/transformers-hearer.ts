@@ -29,7 +29,11 @@ export async function openTransformersHearer(
     const transcribe = await load(model, options);
     return {
       kind: 'opened',
-      hearer: { hear: (samples) => hearFreeText(samples, transcribe), dispose: () => undefined },
+      hearer: {
+        hear: (samples) => hearFreeText(samples, transcribe),
+        follower: null,
+        dispose: () => undefined,
+      },
     };
   } catch (fault) {
     return unavailable(whyNot(model, fault));

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
-import { toRow } from '../../server/command-line/hear.ts';
+import { toRow } from '../../server/command-line/hear-row.ts';
 import { gloveside } from '../support/fake-terminal.ts';
 import { createScratchFolder } from '../support/scratch-folder.ts';
 import { sayPhones, writeTinyEar } from '../support/tiny-ear.ts';

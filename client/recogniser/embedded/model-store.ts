@@ -5,7 +5,7 @@ import {
 } from '../../../core/hearing/engine-parameters.ts';
 import type { LoadProgress } from '../engine.ts';
 import { type FileFacts, fetchWhole, sumBytes } from '../whole-file.ts';
-import { isRecord, parsed } from '../json-record.ts';
+import { isRecord, parsed } from '../../../core/hearing/json-record.ts';
 
 /** The model, fetched once: every decoder reads it again from memory. */
 export interface StoredModel {

@@ -2,7 +2,7 @@ import { hearFreeText, type Transcribe } from '../../../core/hearing/free-text.t
 import { NOTHING } from '../../../core/hearing/to-hearing.ts';
 import type { LoadProgress } from '../engine.ts';
 import type { AfterLoad, FromEngine, ToEngine } from '../worker/protocol.ts';
-import { joined } from '../joined.ts';
+import { joined } from '../../../core/hearing/joined.ts';
 
 export interface FreeTextFiles {
   /** Its name on the hub, as org/name. */

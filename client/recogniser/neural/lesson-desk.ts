@@ -1,7 +1,7 @@
 import type { NeuralDecoder } from '../../../core/hearing/neural-decoder.ts';
 import type { VoiceTeacher } from '../../../core/hearing/voice/voice-teacher.ts';
 import type { Lesson, LessonAnswer } from '../worker/lesson.ts';
-import { joined } from '../joined.ts';
+import { joined } from '../../../core/hearing/joined.ts';
 
 /** Teaches the engine a voice. Between `begin` and `end` the last utterance is kept, and no other. */
 export class LessonDesk {

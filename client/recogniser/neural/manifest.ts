@@ -1,5 +1,5 @@
 import type { FileFacts } from '../whole-file.ts';
-import { isRecord, parsed } from '../json-record.ts';
+import { isRecord, parsed } from '../../../core/hearing/json-record.ts';
 
 export interface ListedFile extends FileFacts {
   /** Relative to the manifest's own address. */

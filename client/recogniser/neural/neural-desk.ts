@@ -3,7 +3,7 @@ import type { Opinion } from '../../../core/hearing/second-opinion.ts';
 import { NOTHING } from '../../../core/hearing/to-hearing.ts';
 import type { AfterLoad, FromEngine } from '../worker/protocol.ts';
 import { LessonDesk } from './lesson-desk.ts';
-import { joined } from '../joined.ts';
+import { joined } from '../../../core/hearing/joined.ts';
 
 /**
  * 160 ms: the network took 0.11 of the sound's time in such pieces and 0.37 in pieces of 40 ms, and words that show

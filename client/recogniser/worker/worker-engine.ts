@@ -13,7 +13,7 @@ import type {
 } from '../engine.ts';
 import { inPortions } from './in-portions.ts';
 import type { FromEngine, ToEngine } from './protocol.ts';
-import { joined } from '../joined.ts';
+import { joined } from '../../../core/hearing/joined.ts';
 
 /** As much of a Worker as an engine uses. */
 export interface EngineWorker<Files> {

@@ -5,6 +5,7 @@
 import { parseArgs } from 'node:util';
 
 import { type Endpointing, sentencesIn } from '../../../../server/hearing/sentences-in.ts';
+import { collect } from '../../../support/collect.ts';
 import { RATE_HZ } from '../../signals.ts';
 import { toPeak } from '../conditions.ts';
 import { sampleHeard } from '../sentences.ts';
@@ -73,7 +74,9 @@ async function bench(): Promise<void> {
 async function cellsFor(scenes: readonly Scene[], way: Endpointing): Promise<readonly string[]> {
   const tally = newTally();
   const before = process.cpuUsage();
-  for (const scene of scenes) count(tally, await sentencesIn(scene.sound, way), scene);
+  for (const scene of scenes) {
+    count(tally, await collect(sentencesIn(scene.sound, way)), scene);
+  }
   const { user, system } = process.cpuUsage(before);
   const seconds = scenes.reduce((sum, { sound }) => sum + sound.length / RATE_HZ, 0);
   return [...cellsOf(tally), ((user + system) / 1e6 / seconds).toFixed(3)];
@@ -86,7 +89,9 @@ async function begunIn(bed: Bed, ways: Ways, wanted: readonly Way[]): Promise<re
   const cells: string[] = [];
   for (const way of wanted.filter((each) => each !== 'grammar')) {
     let begun = 0;
-    for (const sound of sounds) begun += (await sentencesIn(sound, ways[way])).length;
+    for (const sound of sounds) {
+      begun += (await collect(sentencesIn(sound, ways[way]))).length;
+    }
     cells.push(`${way} ${((begun * 60) / (rounds * ALONE_S)).toFixed(1)} `);
   }
   return cells;

@@ -1,4 +1,5 @@
 import { type Endpointing, sentencesIn } from '../../../../server/hearing/sentences-in.ts';
+import { collect } from '../../../support/collect.ts';
 import { RATE_HZ } from '../../signals.ts';
 import type { Ears } from '../ears.ts';
 import { appendLines, readLines } from '../gzipped-lines.ts';
@@ -23,7 +24,7 @@ export async function overhear(
 ): Promise<Overheard> {
   const samples = sound();
   const before = process.cpuUsage();
-  const found = await sentencesIn(samples, endpointing);
+  const found = await collect(sentencesIn(samples, endpointing));
   const { user, system } = process.cpuUsage(before);
   const sentences: Row[] = [];
   for (const { fromMs, toMs } of found) {

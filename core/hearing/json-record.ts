@@ -8,4 +8,4 @@ export function parsed(text: string): unknown {
 }
 
 export const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null;
+  typeof value === 'object' && value !== null && !Array.isArray(value);
