@@ -31,6 +31,7 @@ import { etaOf } from './settling/eta.ts';
 import { pressureTestOf } from './settling/pressure-test.ts';
 import type { SettlingAnswer } from './settling/settling-verdict.ts';
 import { timeLeftOf } from './settling/time-left.ts';
+import { timeHereOf } from './time-here.ts';
 import { trendOf } from './settling/trend.ts';
 import { unasked } from './settling/unasked.ts';
 import { vacuumHoldOf } from './settling/vacuum-hold.ts';
@@ -119,6 +120,7 @@ const ANSWERS: Answering = {
   steps: ({ about }, { state }) => beginSteps(about, state),
   step: ({ to }, { state }) => moveSteps(to, state),
   timeLeft: (_question, { state }) => told(timeLeftOf(state), null),
+  timeHere: (_question, { state }) => timeHereOf(state),
   history: (question, { state, memory }) => historyTold(question, state, memory.past ?? []),
 };
 

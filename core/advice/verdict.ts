@@ -131,6 +131,13 @@ export type Known = { readonly kind: 'known' } & Working &
     | HistoryAnswer
     | { readonly answer: 'note' }
     | {
+        /** How long the visit has gone on, which is what the office bills by. */
+        readonly answer: 'timeHere';
+        readonly minutes: number;
+        /** The minute of the day that it began in, where the device was; null where that is not known. */
+        readonly since: number | null;
+      }
+    | {
         readonly answer: 'step';
         readonly procedure: ProcedureId;
         readonly step: ProcedureStepId;

@@ -56,6 +56,8 @@ export const FRACTION = choice(
 /** Less than a whole: "a hundred and thirty fifths" is not a hundred and six. */
 const lessThanWhole = choice(
   sequence(choice(digit(1), teen(1)), parts),
+  // "nine and three quarter ounces"
+  sequence(plus('three', 3), times('quarter', 1 / 4)),
   sequence(choice(plus('one', 1), plus('a', 1), plus('an', 1)), onePart),
 );
 

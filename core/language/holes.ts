@@ -109,7 +109,7 @@ const UNTIL = parseShape(
 
 /** Who else may be speaking. */
 const SOMEBODY =
-  '[the|their] (customer|~owner|~manager|~cook|~chef|~kitchen|~staff|~guy|~tech|~driver|~store|~people|~employee|~lady)';
+  '[the|their|~a|~another|~one of the|~one of their|~some] [~(shift|store|kitchen|night|day|assistant|head|sous|lunch|office|general|district|front|dish|new|old|young|older|cafeteria|produce|meat|deli|bakery|dairy)] (customer|~owner|~manager|~cook|~chef|~kitchen|~staff|~guy|~tech|~driver|~store|~people|~employee|~lady|~ladies|~gal|~girl|~woman|~man|~boss|~custodian|~janitor|~cashier|~clerk|~bartender|~waitress|~waiter|~server|~principal|~nurse|~baker|~butcher|~fella|~dude|~kid|~cooks|~barista|~host|~hostess|~dishwasher|~supervisor|~super|~foreman|~florist|~pharmacist|~gm|~landlord|~maintenance|~security|~secretary) [~[(up|out|over|back)] (at|behind|in|on|from|up) (the|their) [(front|back|deli|meat)] (counter|register|desk|front|kitchen|back|line|bar|deli|window|store|office|drive thru|bakery)]';
 
 function chargeCauses() {
   const { undercharge, overcharge, nonCondensables } = CAUSE_NAMES;

@@ -29,6 +29,8 @@ export type Meaning = Partial<Omit<Utterance, 'text'>> & {
   readonly supposed?: true;
   /** What follows puts right what went before. */
   readonly correction?: true;
+  /** Takes back nothing where something is told behind it that puts no value right. */
+  readonly unlessTold?: true;
   /** Said of "it": what it means once the part is known; nothing where none is. */
   readonly ofIt?: {
     readonly means: (part: PartId) => Meaning | null;

@@ -1,3 +1,4 @@
+import { ALOUD_RULES } from './thinking-aloud.ts';
 import { ASIDE_RULES } from './asides.ts';
 import { CAPACITOR_RULES } from './capacitors.ts';
 import { CAUSE_RULES } from './cause-facts.ts';
@@ -13,6 +14,8 @@ import { MEMO_RULES } from './memos.ts';
 import { METERED_RULES } from './metered-so.ts';
 import { NAMED_PART_RULES } from './named-parts.ts';
 import { NAME_RULES } from './name-facts.ts';
+import { PEOPLE_RULES } from './people-remarks.ts';
+import { PLATE_RULES } from './plate-facts.ts';
 import { QUESTION_RULES } from './questions.ts';
 import { RATING_RULES } from './ratings.ts';
 import { READING_RULES } from './readings.ts';
@@ -34,6 +37,7 @@ import { TALK_RULES } from './talk.ts';
 import { DESCRIPTION_RULES } from './unit-description.ts';
 import { SEEN_RULES, UNSEEN_RULES } from './findings-seen.ts';
 import { UNNAMED_FAN_RULES } from './unnamed-fan.ts';
+import { THING_RULES } from './things-seen.ts';
 import { WINDING_RULES } from './windings.ts';
 import { WORK_RULES } from './work.ts';
 
@@ -47,6 +51,7 @@ export const RULES: readonly Rule[] = [
   ...DROPPED_HUNDRED_RULES,
   ...COMMAND_RULES,
   ...SUPPLY_VOLTAGE_RULES,
+  ...PLATE_RULES,
   ...DESCRIPTION_RULES,
   ...SITE_RULES,
   ...CONDENSING_SIDE_RULES,
@@ -77,4 +82,7 @@ export const RULES: readonly Rule[] = [
   ...ASIDE_RULES,
   ...ERRAND_RULES,
   ...TALK_RULES,
+  ...THING_RULES,
+  ...PEOPLE_RULES,
+  ...ALOUD_RULES,
 ];

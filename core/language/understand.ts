@@ -5,6 +5,7 @@ import type { Meaning } from './rule.ts';
 import { settleIts } from './its.ts';
 import { askedByCues, type Said } from './questions/by-cue.ts';
 import { type Item, parse } from './parse.ts';
+import { takenBackFirst } from './taken-back.ts';
 import type { Doubt, Question, Reading, Utterance } from './utterance.ts';
 
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */
@@ -51,12 +52,11 @@ function gather(items: readonly Item[], context: Context): Gathered {
   if (first === undefined) return NOTHING_SAID;
   if (items.length === 1 && isSettled(first.meaning)) return joined(NOTHING_SAID, first.meaning);
   const plain = items.filter((item) => item.meaning.hearsay === undefined);
-  const meanings = settleCorrections(
-    settleIts(
-      plain.map((item) => item.meaning),
-      context,
-    ),
+  const said = settleIts(
+    plain.map((item) => item.meaning),
+    context,
   );
+  const meanings = takenBackFirst(settleCorrections(said));
   const heard = items
     .filter((item) => item.meaning.hearsay !== undefined)
     .map((item) => secondHand(item, context));

@@ -192,6 +192,7 @@ export type PlainQuestion =
   | 'note'
   | 'working'
   | 'timeLeft'
+  | 'timeHere'
   | 'leftOpen'
   | 'moved';
 
@@ -225,7 +226,13 @@ export type Command =
       readonly value: number;
       readonly unit?: UnitId;
     }
-  | { readonly do: 'undo'; readonly quantity?: QuantityId; readonly value?: number }
+  | {
+      readonly do: 'undo';
+      readonly quantity?: QuantityId;
+      readonly value?: number;
+      /** What was kept before this sentence is meant, and nothing that it says itself. */
+      readonly earlier?: true;
+    }
   /** Answers "fifteen, or fifty?". */
   | { readonly do: 'choose'; readonly which: 'first' | 'second' }
   | { readonly do: PlainCommand };

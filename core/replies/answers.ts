@@ -25,6 +25,7 @@ import { stepSaid, stepsDoneSaid } from './procedure-sentences.ts';
 import { capitalised, join, line, plain, sentences, type Said } from './said.ts';
 import { SECOND_CHANGE, settledSaid, tooSoonSaid, trendSaid } from './settling-sentences.ts';
 import { etaSaid, pressureTestSaid, vacuumHoldSaid } from './timed-sentences.ts';
+import { timeHereSaid } from './time-here-sentence.ts';
 import { timeLeftSaid, timeUpSaid } from './timer-sentences.ts';
 
 type Answer = Known['answer'];
@@ -70,6 +71,7 @@ const WORDED: Worded = {
   step: (known) => stepSaid(known),
   stepsDone: ({ procedure }) => stepsDoneSaid(procedure),
   note: () => plain('Here is the note so far.'),
+  timeHere: (known) => timeHereSaid(known),
   working: ({ of, ages = [] }) => workingSaid(of, ages),
   trend: (known) => trendSaid(known),
   settled: (known) => settledSaid(known),

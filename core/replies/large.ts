@@ -74,6 +74,7 @@ function largeAnswer(known: Known): Large | null {
     case 'seenBefore':
     case 'stepsDone':
     case 'note':
+    case 'timeHere':
     case 'working':
       return null;
     default:

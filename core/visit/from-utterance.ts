@@ -33,6 +33,7 @@ export function fromUtterance(
   const utterance = answeringChoice(said, before);
   const keepers = [
     opening(utterance),
+    ...utterance.commands.filter(isOfBefore).map(obeying),
     ...utterance.facts.map((fact) =>
       always({ type: 'factStated', v: 1, fact }, { kind: 'fact', fact }),
     ),
@@ -52,7 +53,7 @@ export function fromUtterance(
     ...utterance.doubts.map(keepDoubt),
     ...utterance.unclaimed.map((digits) => keepLeftOver(digits, utterance.text)),
     timersEnding(utterance.commands, before),
-    ...utterance.commands.map((command) => (state: VisitState) => obey(command, state)),
+    ...utterance.commands.filter((command) => !isOfBefore(command)).map(obeying),
     ...utterance.questions.map((question) =>
       always({ type: 'questionAsked', v: 1, question }, null),
     ),
@@ -65,6 +66,14 @@ export function fromUtterance(
 }
 
 type Keeper = (state: VisitState) => Keeping;
+
+const obeying =
+  (command: Command): Keeper =>
+  (state) =>
+    obey(command, state);
+
+/** "Scratch that, suction's fifty one" takes back what was kept before it was said. */
+const isOfBefore = (command: Command): boolean => command.do === 'undo' && command.earlier === true;
 
 function extend(so: Addition, keeping: Keeping, stamp: (body: EventBody) => VisitEvent): Addition {
   const events = keeping.bodies.map(stamp);

@@ -203,6 +203,7 @@ export const questionSchema = z.discriminatedUnion('ask', [
       'note',
       'working',
       'timeLeft',
+      'timeHere',
       'leftOpen',
       'moved',
     ]),
@@ -226,6 +227,7 @@ export const commandSchema = z.discriminatedUnion('do', [
     do: z.literal('undo'),
     quantity: quantitySchema.exactOptional(),
     value: z.number().exactOptional(),
+    earlier: z.literal(true).exactOptional(),
   }),
   z.strictObject({ do: z.literal('choose'), which: z.enum(['first', 'second']) }),
   z.strictObject({

@@ -41,6 +41,7 @@ const RECORDS: Records = {
   step: null,
   stepsDone: 'told',
   note: null,
+  timeHere: null,
   working: null,
   trend: 'told',
   settled: 'told',

@@ -97,9 +97,14 @@ function pick(tags: Parameters<Means>[0]): Parameters<Means>[0] {
 /** Taking something back, or putting it right. */
 export const CHANGE_COMMANDS: readonly Rule[] = [
   heardCommand(
-    '(take that back|undo [that]|~take it back|~undo (it|last|the last one)|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget (that|it)|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~that (is|was) wrong|~that is not right|~get rid of that|~ignore that|~i misspoke|~take (the|that|my) last (reading|number|one|value) (back|out|off)|~[(you can|go ahead and)] (throw|toss) (that|the|my) [last] [(one|number|reading)] (out|away)|~throw out (that|the) last (one|number|reading)|~[no] (that|this|it) (was|is) (the other|the wrong|a different|another) (unit|one|box|machine|system|gage)|~[no] wrong (unit|one|gage|box)|~(disregard|drop|lose|discard|kill|reject) (that|it|the last one)|~never mind (that|it) [last] [(one|reading|number)]|~never mind the last one|~(that|the|my) last [(one|reading|number)] (is|was) (wrong|off|not right|a mistake)|~that was a mistake|~(that was|i made) a mistake|~i (said|told you|gave you|read) (that|it) wrong|~that was not right|~oops|~(undo|delete|scratch|erase|remove|cancel) (the last|my last|that last|the previous|the) (reading|number|value|entry|one|thing))',
+    '(take that back|undo [that]|~take it back|~undo (it|last|the last one)|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget (that|it)|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~get rid of that|~ignore that|~i misspoke|~take (the|that|my) last (reading|number|one|value) (back|out|off)|~[(you can|go ahead and)] (throw|toss) (that|the|my) [last] [(one|number|reading)] (out|away)|~throw out (that|the) last (one|number|reading)|~[no] (that|this|it) (was|is) (the other|the wrong|a different|another) (unit|one|box|machine|system|gage)|~[no] wrong (unit|one|gage|box)|~(disregard|drop|lose|discard|kill|reject) (that|it|the last one)|~never mind (that|it) [last] [(one|reading|number)]|~never mind the last one|~(that|the|my) last [(one|reading|number)] (is|was) (wrong|off|not right|a mistake)|~(that was|i made) a mistake|~i (said|told you|gave you|read) (that|it) wrong|~(undo|delete|scratch|erase|remove|cancel) (the last|my last|that last|the previous|the) (reading|number|value|entry|one|thing))',
     undo,
     { examples: ['take that back', 'undo', 'scratch that'] },
+  ),
+  rule(
+    '(that is not right|that (is|was) wrong|that was not right|oops)',
+    (tags, frame) => ({ ...undo(tags, frame), unlessTold: true }),
+    { examples: ['that is not right'] },
   ),
   rule(
     '(take back|undo|scratch|delete|remove|forget|cancel|erase|clear) [(the|my|that|last)] <quantity> [(reading|number|value)]',

@@ -51,6 +51,7 @@ type Verbatim =
   | 'causes'
   | 'leftOpen'
   | 'moved'
+  | 'timeHere'
   | 'nextCheck'
   | 'nextPlace'
   | 'step'
@@ -104,6 +105,7 @@ export function claimsOf(known: Known): Claims | null {
     case 'nextCheck':
     case 'nextPlace':
     case 'note':
+    case 'timeHere':
     case 'switch':
     case 'working':
     case 'trend':

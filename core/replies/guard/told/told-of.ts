@@ -45,6 +45,7 @@ const TELLERS: TellerOf = {
   step: { wordForWord: 'hands are on a valve, and the caution belongs to the step' },
   stepsDone: stepsDoneTold,
   note: { wordForWord: 'the note itself follows it, as it stands' },
+  timeHere: { wordForWord: 'the office bills by it' },
   working: { wordForWord: 'an equation and where each input is from: nothing in it may be moved' },
   trend: trendTold,
   settled: settledTold,

@@ -1,0 +1,34 @@
+import { ONES, TEENS, TENS } from './number-words.ts';
+
+const FIGURE = `(?:-?\\d[\\d.]*|${[...ONES, ...TEENS, ...TENS, 'zero', 'hundred'].join('|')})`;
+const READ =
+  '(?:head|suction|superheat|subcooling|ambient|box|discharge|liquid line|suction line|set point|vacuum|high side|low side)';
+const HOLDS_READING = new RegExp(
+  `\\b(?:${READ}(?:'s)?(?: (?!${FIGURE}\\b)[\\w']+){0,3}|i(?:'m| am)? (?:got|have|see|seeing|getting|reading)) ${FIGURE}\\b`,
+  'i',
+);
+/** Somebody else's values are told with these. */
+const TOLD = /\b(?:had|set|kept|left|turned|put|wants?|wanted|likes?)\b/i;
+
+/** "He left it open and the box is at fifty": what was read must not vanish in what is kept as words. */
+export const holdsReading = (words: string): boolean =>
+  HOLDS_READING.test(words) && !TOLD.test(words);
+
+const SHORTENED: readonly (readonly [RegExp, string])[] = [
+  [/n['’]t\b/gi, ' not'],
+  [/['’]s\b/gi, ' is'],
+  [/['’]re\b/gi, ' are'],
+  [/['’]ve\b/gi, ' have'],
+  [/['’]d\b/gi, ' had'],
+  [/['’]ll\b/gi, ' will'],
+];
+
+const ANY_FIGURE = new RegExp(`\\b${FIGURE}\\b`, 'i');
+
+/** Whether any number stands there, "one" apart. */
+export const holdsNumber = (words: string): boolean =>
+  ANY_FIGURE.test(words.replace(/\bone\b/gi, ''));
+
+/** As the rules write words: "he'd tossed" is told like "he had tossed". */
+export const spelledOut = (words: string): string =>
+  SHORTENED.reduce((so, [short, long]) => so.replace(short, long), words).trim();

@@ -1,0 +1,64 @@
+import { nameplate } from './facts.ts';
+import { amountIn } from './measure.ts';
+import type { Frame, Meaning, Means, Rule } from './rule.ts';
+import { rule } from './rule.ts';
+import { tagsIn } from './slots.ts';
+import type { Tags } from '../grammar/nodes.ts';
+import type { NameplateItem } from './utterance.ts';
+
+/** What a plate says is told apart by its unit; a bare figure before "phase" is its voltage. */
+function itemOf(tags: Tags): NameplateItem | null {
+  const { unit } = amountIn(tags);
+  if (unit === 'V') return 'voltage';
+  if (unit === 'A') return 'ratedLoadAmps';
+  if (unit === null) return tags['phase'] === true ? 'voltage' : null;
+  return 'charge';
+}
+
+function platedIn(tags: Tags, frame: Frame): Meaning | null {
+  const item = itemOf(tags);
+  return item === null ? null : nameplate(item)(tags, frame);
+}
+
+const plated: Means = (tags, frame) => platedIn(tags, frame);
+
+/** "One fifteen volts, six point eight amps on the plate": neither was metered. */
+const platedEach: Means = (tags, frame) => {
+  const more = [tagsIn(tags['second']), tagsIn(tags['third'])].filter((each) => each !== null);
+  const meanings = [tags, ...more].map((each) => platedIn(each, frame));
+  const facts = meanings.flatMap((meaning) => meaning?.facts ?? []);
+  return facts.length === meanings.length ? { facts } : null;
+};
+
+const PLATE = '(nameplate|plate|tag|data plate|name plate|sticker|label|data tag)';
+const SAYS = '(is|says|shows|reads|has|calls for|lists)';
+const PHASE = '(single|three|one|1|3) phase';
+const MADE_OUT =
+  '((i can|i could|can|all i can|what i can|best i can) [(just|barely|only|still)] (make out|read|see|make out is|read is|see is) [(is|it is)])';
+
+/** What a plate says in one breath, and what can be made out of it. */
+export const PLATE_RULES: readonly Rule[] = [
+  rule(
+    `[the] ${PLATE} ${SAYS} <amount> (<pause>|and) <amount:second> [(<pause>|and) <amount:third>]`,
+    platedEach,
+    { examples: ['nameplate says two pounds and one fifteen volts'] },
+  ),
+  rule(
+    `[the] ${PLATE} ${SAYS} <amount> (<pause>|and) <amount:second> ${PHASE}`,
+    (tags, frame) =>
+      platedEach({ ...tags, second: { ...tagsIn(tags['second']), phase: true } }, frame),
+    { examples: ['nameplate says twelve pounds and two oh eight three phase'] },
+  ),
+  rule(`[the] ${PLATE} ${SAYS} [(a|it is)] <amount> ${PHASE}`, plated, {
+    tags: { phase: true },
+    examples: ['plate says two oh eight three phase'],
+  }),
+  rule(
+    `[(it is|it has|i have|that is|i see|got)] <amount> [(<pause>|and) <amount:second>] (on|off|by) [the] ${PLATE}`,
+    platedEach,
+    { examples: ['six point eight amps on the plate'] },
+  ),
+  rule(`[but] ${MADE_OUT} <amount> [(on it|of it|there)]`, plated, {
+    examples: ['i can make out five point three ounces'],
+  }),
+];
