@@ -6,7 +6,8 @@ import type { Finding } from './utterance.ts';
 /** What was found at a part; of an unnamed fan or coil, at the one that is meant. */
 export function finding(part: PartId, state: Finding['state'], frame: Frame): Finding {
   const words = frame.wordsOf(frame.span);
-  const settled = settledFan(coilThatIces(part, { state, words }), frame.context);
+  const coil = coilLastNear(coilThatIces(part, { state, words }), { words, frame });
+  const settled = settledFan(coil, frame.context);
   return settled === 'fan'
     ? { part, state, unresolved: true, words }
     : { part: settled, state, words };
@@ -18,6 +19,28 @@ function coilThatIces(part: PartId, { state, words }: Pick<Finding, 'state' | 'w
   const isIce = state === 'iced' || /\bice\b/i.test(words);
   return isUnnamed && isIce ? 'evaporator' : part;
 }
+
+const EVAPORATOR: readonly (PartId | null)[] = [
+  ...(['evaporator', 'evaporatorFan', 'evaporatorFanMotor', 'defrostHeater'] as const),
+  ...(['drainPan', 'drainLine', 'drainHeater', 'defrostTermination'] as const),
+];
+
+/** Behind the evaporator's fans "the coil" is the evaporator. */
+function coilLastNear(
+  part: PartId,
+  { words, frame }: { readonly words: string; readonly frame: Frame },
+): PartId {
+  return isUnnamedCoil(part, words) && EVAPORATOR.includes(frame.context.lastPart)
+    ? 'evaporator'
+    : part;
+}
+
+/** The same of a part that was named in the same breath. */
+export const coilBehind = (before: PartId | null, { part, words }: Finding): PartId =>
+  isUnnamedCoil(part, words) && EVAPORATOR.includes(before) ? 'evaporator' : part;
+
+const isUnnamedCoil = (part: PartId, words: string): boolean =>
+  part === 'condenser' && !/cond|outdoor/i.test(words) && /\bcoils?\b/i.test(words);
 
 /** What only one part of the unit does, so that it need not be named. */
 export const onlyOf =

@@ -1,6 +1,7 @@
 import type { QuantityId } from '../terms/quantities.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { Context } from './context.ts';
+import { coilBehind } from './finding-of.ts';
 import type { Meaning } from './rule.ts';
 import { partId } from './slots.ts';
 
@@ -14,11 +15,21 @@ export function settleIts(
   const before = lastPart ?? partId(lastPlace ?? undefined);
   return meanings.map((meaning) => {
     const part = inSentence ?? (meaning.ofIt?.inSentence === true ? null : before);
-    const settled = settledOf(meaning, { part, read });
+    const settled = withCoil(settledOf(meaning, { part, read }), inSentence);
     read = readIn(settled) ?? read;
     inSentence = meaning.names ?? partIn(settled) ?? inSentence;
     return settled;
   });
+}
+
+/** "Both evap fans are spinning, coil's clean": the evaporator is. */
+function withCoil(meaning: Meaning, before: PartId | null): Meaning {
+  const { findings } = meaning;
+  if (findings === undefined || before === null) return meaning;
+  return {
+    ...meaning,
+    findings: findings.map((each) => ({ ...each, part: coilBehind(before, each) })),
+  };
 }
 
 interface Read {

@@ -95,19 +95,21 @@ export const PEOPLE_RULES: readonly Rule[] = [
     remark,
     { examples: ['ask them to quit stacking product against the back wall'] },
   ),
-  rule(
-    '[the] (customer|contact|manager|owner|chef) is name is <clause>',
-    remark,
-    { examples: ['manager is name is dolores'] },
-  ),
+  rule('[the] (customer|contact|manager|owner|chef) is name is <clause>', remark, {
+    examples: ['manager is name is dolores'],
+  }),
   rule(
     '[the] (p o|po|purchase order|work order|w o|ticket|authorization|approval) [(number|code)] (is|was|says) <clause>',
     remark,
     { examples: ['purchase order is four four seven one'] },
   ),
-  rule('bill (it|this|that|this one|them|the (district|office|store|owner)) [to] <clause>', remark, {
-    examples: ['bill it to the district'],
-  }),
+  rule(
+    'bill (it|this|that|this one|them|the (district|office|store|owner)) [to] <clause>',
+    remark,
+    {
+      examples: ['bill it to the district'],
+    },
+  ),
   rule(
     `${LEAD} [(i|we|they)] (nothing (lost|was lost|got lost|spoiled|thrown out)|no (product|food) (lost|loss|was lost|spoiled)|did not lose (anything|any [(product|food)])|no product loss|(lost|threw out|tossed|dumped) <clause>)`,
     (tags, frame) => (isOfFood(tags, frame) ? remark(tags, frame) : null),

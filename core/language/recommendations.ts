@@ -181,6 +181,11 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     comeBack,
     { examples: ['next visit is due in three months'] },
   ),
+  rule(
+    `[(a|the|another)] [(new|replacement)] <part> [(is|are|has been|was|will be)] (on order|ordered|back ordered|on back order|coming|on its way|on the way) ${TAIL}`,
+    todo,
+    { tags: { work: 'order' }, examples: ['new defrost timer is on order'] },
+  ),
   rule(`${SHOULD} <todo> <the> <part> and <the> <part:second>`, todoBoth, {
     examples: ['they should replace the door gasket and the hinge'],
   }),

@@ -32,7 +32,7 @@ const COOLS =
 const SINCE =
   '[(since|as of) (monday|tuesday|wednesday|thursday|friday|saturday|sunday|yesterday|last night|this morning|last week|the weekend|noon|lunch)|(last night|this morning|yesterday|over the weekend|all day|all night|overnight|today)]';
 const TROUBLE =
-  '((quit|stopped) (cooling|freezing|making ice|working)|(is|has been|was) running warm|runs warm|(keeps|kept|has been) (tripping|popping|blowing) [(the|its|it is)] (breaker|fuse|fuses|gfci|gfi)|(is|has been) leaking water [(on|all over|onto) the floor]|(runs|is running|has been running) (all the time|constantly|non stop|nonstop))';
+  '((quit|stopped) (cooling|freezing|making ice|working)|(is|has been|was) running warm|runs warm|(keeps|kept|has been) (tripping|popping|blowing) [(the|its|it is)] (breaker|fuse|fuses|gfci|gfi)|(is|has been) leaking water [(on|all over|onto) the floor]|(runs|is running|has been running) (all the time|constantly|non stop|nonstop)|(is|has been|went|was|keeps going) (down|out) [again]|(is|has been|was) acting up)';
 
 const PASSED =
   '(passed|passes|is good|was good|good|ok|is ok|came back (clean|good)|came out (clean|good)|is clean|clean|negative|is negative|showed nothing|shows nothing|found nothing|turned up nothing|all (good|clear|clean))';
@@ -125,7 +125,11 @@ export const REMARK_RULES: readonly Rule[] = [
     complaint,
     { examples: ['water on the floor and it is beeping'] },
   ),
-  rule(`${IT} ${TROUBLE} ${SINCE}`, complaint, { examples: ['unit is running warm'] }),
+  rule(
+    `${IT} ${TROUBLE} ${SINCE}`,
+    (tags, frame) => (frame.endsAtPause ? complaint(tags, frame) : null),
+    { examples: ['unit is running warm'] },
+  ),
   rule(
     `(keeps (tripping|popping) [the] (breaker|gfci|gfi)|running warm|quit cooling|quit making ice|stopped cooling|stopped making ice) ${SINCE}`,
     complaint,

@@ -12,12 +12,16 @@ import { LEFT_OPEN_RULES } from './left-open.ts';
 import { LOOSE_RULES } from './loosely-said.ts';
 import { MEMO_RULES } from './memos.ts';
 import { METERED_RULES } from './metered-so.ts';
+import { PLACE_NAME_RULES } from './named-places.ts';
 import { NAMED_PART_RULES } from './named-parts.ts';
 import { NAME_RULES } from './name-facts.ts';
 import { PEOPLE_RULES } from './people-remarks.ts';
 import { PLATE_RULES } from './plate-facts.ts';
 import { QUESTION_RULES } from './questions.ts';
 import { RATING_RULES } from './ratings.ts';
+import { NEAR_NUMBER_RULES } from './near-numbers.ts';
+import { ONLY_THAT_RULES } from './only-that.ts';
+import { RUN_RULES } from './run-again.ts';
 import { READING_RULES } from './readings.ts';
 import { RECOMMENDATION_RULES } from './recommendations.ts';
 import { REMARK_RULES } from './remarks.ts';
@@ -49,13 +53,16 @@ export const RULES: readonly Rule[] = [
   ...NAMED_PART_RULES,
   ...EXPECTATION_RULES,
   ...DROPPED_HUNDRED_RULES,
+  ...ONLY_THAT_RULES,
   ...COMMAND_RULES,
   ...SUPPLY_VOLTAGE_RULES,
   ...PLATE_RULES,
   ...DESCRIPTION_RULES,
   ...SITE_RULES,
+  ...PLACE_NAME_RULES,
   ...CONDENSING_SIDE_RULES,
   ...CONTROL_RULES,
+  ...NEAR_NUMBER_RULES,
   ...READING_RULES,
   ...GAUGE_TALK_RULES,
   ...LOOSE_RULES,
@@ -72,6 +79,7 @@ export const RULES: readonly Rule[] = [
   ...FACT_RULES,
   ...RECOMMENDATION_RULES,
   ...LEFT_OPEN_RULES,
+  ...RUN_RULES,
   ...WORK_RULES,
   ...SAFETY_RULES,
   ...SEEN_RULES,

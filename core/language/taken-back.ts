@@ -10,8 +10,10 @@ export function takenBackFirst(meanings: readonly Meaning[]): readonly Meaning[]
   if (undo === undefined || meanings.slice(0, at).some(says) || !more.some(says)) return meanings;
   const kept = [...meanings.slice(0, at), ...more];
   if (undo.unlessTold === true && !more.some(putsRight)) return kept;
+  const [named] = more.flatMap(({ readings = [] }) => readings);
+  const of = named === undefined ? {} : { quantity: named.quantity };
   const commands = (undo.commands ?? []).map((command) =>
-    command.do === 'undo' ? { ...command, earlier: true as const } : command,
+    command.do === 'undo' ? { ...of, ...command, earlier: true as const } : command,
   );
   return [...meanings.slice(0, at), { ...undo, commands }, ...more];
 }

@@ -171,7 +171,7 @@ export const TALK_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(his|her|their) (gages|gage|meter|reading|readings|note|notes|ticket|paperwork|thermometer) (says|say|said|showed|had|read) <rest>',
+    '(his|her|their) (gages|gage|meter|reading|readings|note|notes|ticket|paperwork|thermometer|wall thermometer|stick thermometer) [(on|in|by|at) the (wall|door|box|case|kitchen|cooler|freezer|shelf|counter)] (says|say|said|showed|had|read) <rest>',
     hearsay,
     {
       examples: ['his gages said one ninety on the head'],

@@ -48,7 +48,9 @@ const nothing: Means = () => ({});
 /** "The rail's at forty seven" was read; of what is "four inches short" nobody asks. */
 const seen: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
-  const isCounted = /\b(?:number|inch|inches|feet|foot|hours?|years?|strips?|screws?|of)\b/i.test(words);
+  const isCounted = /\b(?:number|inch|inches|feet|foot|hours?|years?|strips?|screws?|of)\b/i.test(
+    words,
+  );
   if (!startsClause(frame) || (holdsNumber(words) && !isCounted)) return null;
   return remark(tags, frame);
 };
@@ -71,7 +73,10 @@ export const THING_RULES: readonly Rule[] = [
     remark,
     { examples: ['school has got to have an outlet cover on that'] },
   ),
-  rule('(<pause>|and|so) (needs|need|will need|could use|wants) [(a new|another|a|new)] one', needsOne),
+  rule(
+    '(<pause>|and|so) (needs|need|will need|could use|wants) [(a new|another|a|new)] one',
+    needsOne,
+  ),
   rule(
     '[(somebody|someone|they|i|we|you)] [(just|will|should)] (needs to|need to|has to|have to|got to|should|going to|will) (order|get|buy|pick up|find|bring) [(them|him|me|us)] [(a new|another)] one',
     orderOne,

@@ -77,10 +77,18 @@ export const ALOUD_RULES: readonly Rule[] = [
     { examples: ['two more stops after this one'] },
   ),
   rule('(self contained|medium temp|low temp|single phase)', nothing, { alone: true }),
-  rule('half (gone|worn off|worn|rusted [(off|away|out)]|rubbed off|missing|shot|torn off|off|open|closed|in|out|done|there|asleep|way|loaded|stocked)', nothing, {
-    examples: ['tag is half gone'],
-  }),
-  rule('[(about|like|maybe)] half an inch [(thick|of ice|of frost|on it|deep|wide|off|of <clause>)]', nothing, {
-    examples: ['about half an inch of ice'],
-  }),
+  rule(
+    '[[the] (tag|plate|nameplate|sticker|label|decal|ink) is] half (gone|worn off|worn|rusted [(off|away|out)]|rubbed off|missing|shot|torn off|off|open|closed|in|out|done|there|asleep|way|loaded|stocked)',
+    nothing,
+    {
+      examples: ['tag is half gone'],
+    },
+  ),
+  rule(
+    '[(about|like|maybe)] half an inch [(thick|of ice|of frost|on it|deep|wide|off|of <clause>)]',
+    nothing,
+    {
+      examples: ['about half an inch of ice'],
+    },
+  ),
 ];

@@ -1,6 +1,8 @@
 import type { PartId, WorkKindId } from '../terms/names.ts';
+import { isDoneTo } from './done-to.ts';
 import { settledFan } from './fans.ts';
-import { heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import type { Tags } from '../grammar/nodes.ts';
+import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, tagsIn, workId } from './slots.ts';
 
 const done: Means = (tags, frame) => {
@@ -38,8 +40,13 @@ const doneAtEach: Means = (tags, frame) => {
 const didSo =
   (did: WorkKindId, part?: PartId): Means =>
   (tags, frame) => ({
-    work: [{ did, part: part ?? partId(tags['part']), words: frame.wordsOf(frame.span) }],
+    work: [{ did, part: part ?? partWorkedOn(did, tags, frame), words: frame.wordsOf(frame.span) }],
   });
+
+function partWorkedOn(did: WorkKindId, tags: Tags, frame: Frame): PartId | null {
+  const named = partId(tags['part']);
+  return named === null ? null : coilWorkedOn(did, named, frame.wordsOf(frame.span));
+}
 
 /** "Brushed it", "put in a new one": of the part that was named. */
 const didIt =
@@ -48,11 +55,33 @@ const didIt =
     const did = kind ?? workId(tags['work']);
     if (did === null || did === 'add') return null;
     const words = frame.wordsOf(frame.span);
-    const means = (part: PartId): Meaning => ({
-      work: [{ did, part: coilWorkedOn(did, settledFan(part, frame.context), words), words }],
-    });
+    const means = (named: PartId): Meaning => {
+      const part = coilWorkedOn(did, settledFan(named, frame.context), words);
+      return isDoneTo(part, { did, words })
+        ? { work: [{ did, part, words }] }
+        : { remarks: [words] };
+    };
     return { ofIt: { means, inSentence: false } };
   };
+
+/** "Motor" with a blade is a fan's: of the one that was spoken of. */
+const fanAndBlade: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const of = (part: PartId): Meaning => ({
+    work: [
+      { did: 'replace', part, words },
+      { did: 'replace', part: 'fanBlade', words },
+    ],
+  });
+  const means = (named: PartId): Meaning => of(MOTOR_OF[named] ?? settledFan('fan', frame.context));
+  return { ofIt: { means, inSentence: false, otherwise: of(settledFan('fan', frame.context)) } };
+};
+const MOTOR_OF: Partial<Record<PartId, PartId>> = {
+  condenserFan: 'condenserFanMotor',
+  condenserFanMotor: 'condenserFanMotor',
+  evaporatorFan: 'evaporatorFanMotor',
+  evaporatorFanMotor: 'evaporatorFanMotor',
+};
 
 /** What was not done, or not by us and now: no work of this visit. */
 const notOurs: Means = () => ({});
@@ -106,9 +135,12 @@ const SPLIT: readonly (readonly [WorkKindId, string])[] = [
 const IT = '(it|them|that|the thing)';
 
 /** The same where the part is only "it". */
+const WITH =
+  '[with [(some|dry|compressed)] (nitrogen|c o two|co two|co 2|air|water|hot water|a brush|a vacuum|the shop vac|cleaner|coil cleaner|soap|a rag|a snake)] [at <amount>]';
+
 const SPLIT_IT: readonly (readonly [WorkKindId, string])[] = [
-  ['clean', `(blew|cleared|flushed|vacuumed|wiped|cleaned) ${IT} (out|off|down|up)`],
-  ['wash', `(hosed|washed|rinsed|sprayed) ${IT} (out|off|down)`],
+  ['clean', `(blew|cleared|flushed|vacuumed|wiped|cleaned) ${IT} (out|off|down|up|clear) ${WITH}`],
+  ['wash', `(hosed|washed|rinsed|sprayed) ${IT} (out|off|down|clean) ${WITH}`],
   ['brush', `brushed ${IT} (out|off|down)`],
   [
     'replace',
@@ -127,7 +159,7 @@ export const WORK_RULES: readonly Rule[] = [
     examples: ['tightened the packing nut on the king valve'],
   }),
   rule(
-    `${I} <done> <the> (old|bad|new|worn|dirty|torn|broken|failed|whole|entire|loose|same) <part>`,
+    `${I} <done> <the> [(left|right|top|bottom|middle|back|front|other|center|upper|lower|first|second|one)] [hand] (old|bad|new|worn|dirty|torn|broken|failed|whole|entire|loose|same|left|right|top|bottom|middle|back|front|other|center|upper|lower) [(side|hand|door|one)] <part>`,
     done,
     {
       examples: ['replaced the torn door gasket'],
@@ -183,6 +215,26 @@ export const WORK_RULES: readonly Rule[] = [
   rule(`${I} (hit|pushed|pressed|punched) (the|a) reset [button]`, didSo('reset'), {
     examples: ['pushed the reset button'],
   }),
+  rule(
+    `${I} (advanced|stepped|rolled|cranked|turned|moved|reset|set) <the> [defrost] (clock|time clock|timer) [(by hand|manually|ahead|forward|back)] [(and|then) (put|set|left|got) it (on|to|for|at) <clause> [<pause> <clause:more>]]`,
+    didSo('adjust', 'defrostTimer'),
+    { examples: ['set the clock and put it on four a day'] },
+  ),
+  rule(
+    `[a] (new|brand new) (motor|fan motor|fan) and [(a|new|a new)] blade [(is|are|both)] [(in|installed|on|put in|mounted)]`,
+    fanAndBlade,
+    { examples: ['new motor and blade in'] },
+  ),
+  rule(
+    `(put|got|stuck|installed|have|hung) [(a|in a|in)] (new|brand new) (motor|fan motor|fan) and [(a|new|a new)] blade [(in|on|installed|in it)]`,
+    fanAndBlade,
+    { examples: ['put a new motor and blade in'] },
+  ),
+  rule(
+    `[a] (new|brand new) <part> and [(a|new|a new)] <part:second> [(is|are|both)] (in|installed|on|put in|mounted)`,
+    doneAtEach,
+    { tags: { work: 'replace' }, examples: ['new contactor and run cap in'] },
+  ),
   rule(
     `(<the> [new] <part> is (in|installed|put in|mounted)|[a] new <part> in [place])`,
     didSo('replace'),

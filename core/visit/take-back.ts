@@ -12,13 +12,22 @@ type Undo = Extract<Command, { do: 'undo' }>;
 export function takeBack(command: Undo, state: VisitState): Keeping {
   const open = openSinceKept(command, state);
   if (open) return dropped(open);
-  const target = state.undoable.findLast((id) => fits(command, state, id));
+  const target = targetOf(command, state);
   const what = target === undefined ? null : describe(state, target);
   if (target === undefined || what === null) return NOTHING_TO_TAKE_BACK;
   return {
     bodies: [{ type: 'entryTakenBack', v: 1, target }],
     acknowledgement: { kind: 'takenBack', what },
   };
+}
+
+/** So far back "scratch that, suction's fifty one" looks for a suction; else the last thing kept is meant. */
+const LATELY = 4;
+
+function targetOf(command: Undo, state: VisitState): string | undefined {
+  if (command.earlier !== true) return state.undoable.findLast((id) => fits(command, state, id));
+  const lately = state.undoable.slice(-LATELY);
+  return lately.findLast((id) => fits(command, state, id)) ?? lately.at(-1);
 }
 
 /** What is asked about and was said after the last thing kept: that is what "that" is. */

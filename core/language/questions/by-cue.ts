@@ -290,7 +290,8 @@ function mayBeginAsking(tokens: readonly Token[]): boolean {
 const ASKS = new RegExp(`^ ${ASKING}(?= )`);
 
 /** "Can't get a torch in there" tells, and asks nothing. */
-const TELLS = /^ (?:can|could|will|would|do|did|does) not /;
+const TELLS =
+  /^ (?:(?:can|could|will|would|do|did|does) not|(?:could|would|may|will) be|tell (?:them|em|him|her|the|everybody)) /;
 const MAY_ASK = new RegExp(`\\?|\\b${ASKING}`, 'i');
 /** A sentence that breaks off has not said yet what it asks. */
 const BROKEN_OFF = / (?:to|of|the|my|a|an|and|or|than|but|is) $/;

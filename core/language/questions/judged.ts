@@ -94,6 +94,11 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['do they have to throw it out'] },
   ),
   rule(
+    `(any|is any|is there any|does any|do any|does anything|does any of) [(of)] [(the|their|that)] [${FOOD}] (need|needs|have|has|got|gotta|to) [(got)] [to] [be] (tossed|thrown (out|away)|dumped|trashed|discarded|go|get tossed|pitched)`,
+    judge('food'),
+    { examples: ['any product need to be tossed'] },
+  ),
+  rule(
     `(can|could|should|may) (they|we|he|she|the customer|customer) [still] (keep|sell|use|serve|save|eat) ${THE} ${FOOD} [still]`,
     judge('food'),
     { examples: ['can they keep the product'] },

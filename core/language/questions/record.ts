@@ -17,6 +17,12 @@ const lastDone: Means = (tags) => {
   return ask({ ask: 'history', did, ...(part === null ? {} : { part }) });
 };
 
+/** "What did we find last time" asks for another visit. */
+const ofThisVisit: Means = (tags, frame) =>
+  /\b(?:last|before|previous\w*)\b/i.test(frame.wordsOf(frame.span))
+    ? null
+    : plain('note')(tags, frame);
+
 /** What has been written down, on this visit and before. */
 export const RECORD_QUESTIONS: readonly Rule[] = [
   heardRule('compare before and after', plain('beforeAfter'), {
@@ -47,9 +53,18 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     plain('note'),
     { examples: ['read me the note'] },
   ),
+  rule(
+    '(which|what|where|what all) [(one|unit|fan|coil|part|parts|side)] did (i|we|you) (say|find|write down|tell you|put down|have down) [(was|were|is)] [<clause>]',
+    ofThisVisit,
+    { examples: ['which one did i say was iced'] },
+  ),
+  rule('[(so|ok)] where (was|were) (i|we)', plain('readback'), {
+    alone: true,
+    examples: ['where was i'],
+  }),
   heardRule('[~the] note', plain('note'), { alone: true, examples: ['note'] }),
   heardRule(
-    '(what have i left open|~what is [still] [left] open|~what (did|have) (i|we) (leave|left) (open|off|out|on|undone|bypassed|jumped out)|~am i (done|finished|good to go|all set)|~did (i|we) (forget|leave) (anything|something) [(open|off|out|behind)]|~(is|are) (everything|all of it|it all) (put back|closed [up]|back [together]|restored|buttoned up|back on|back to normal)|~[is (there|anything)] anything [still] [left] (open|to restore|to put back|undone)|~can i leave)',
+    '(what have i left open|~what is [still] [left] open|~what (did|have) (i|we) (leave|left) (open|off|out|on|undone|bypassed|jumped out)|~am i (done|finished|good to go|all set)|~did (i|we) (forget|leave) (anything|something) [(open|off|out|behind)]|~(is|are) (everything|all of it|it all) (put back|closed [up]|back [together]|restored|buttoned up|back on|back to normal)|~[is (there|anything)] anything [still] [left] (open|to restore|to put back|undone)|~can i leave|~(got|have i got|have we got|do i have) anything (else|still) (open|left open|off|undone|jumped out)|~anything else open)',
     plain('leftOpen'),
     { examples: ['what have i left open', 'am i done'] },
   ),
@@ -62,6 +77,18 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     '(what was done here last time|~what (did|was|happened) (we|i|they|you|done|someone|anybody|on the) [(do|did|done)] [(here|on this|on this unit|to this|to it|to this unit)] (last time|last visit|the last time|before)|~what (did|were) (the|my) [(last|previous)] readings [(say|be)] (last time|last visit)|~(any|the|show me the|show me|give me the|what is the|is there any) [(service|unit)] history [(on this|on this unit|here|on it|for this unit|on this one|for this one|on that)]|~when (was|were) (this|it|we|i) [(last|here)] (serviced|last|here last|here|worked on)|~what (did (we|i|they|you) find|was found|was recommended|did (we|i|they|you) recommend) [(here|on (it|this|this unit))] [(last time|last visit|the last time|before)]|~what was (wrong|it|the problem|head|suction|the charge) last time|~who was here last [time]|~what (did|would) the (last|previous|other) (guy|tech|company|person|one) (do|find|say) [(here|to it|on it|to this|on this)]|~has (this|that) (unit|one|box|cooler|machine|thing) been (worked on|serviced|repaired|charged) before|~did (we|i|you|they|anybody) (clean|replace|do|work on|fix|change) (this|it|anything|<the> <part>) (last time|before|last visit)|~what did i do here last time|~has (this|anyone|anybody|somebody|someone|it) (been worked on|happened|been here|been serviced|worked on (this|it)) before)',
     history({}),
     { examples: ['what was done here last time'] },
+  ),
+  rule(
+    '(was it|was that) (me|us|you|somebody|someone) [else] [or (me|us|you|somebody|someone) [else]] (that was|who was|that came|out|that worked) [out] (here|on (it|this)|at this) [<clause>]',
+    history({}),
+    { examples: ['was it me or somebody else that was here in june'] },
+  ),
+  rule(
+    'who (was|worked) [(here|out here|on (it|this))] [(last|before|in|back in)] [<clause>]',
+    history({}),
+    {
+      examples: ['who was here in june'],
+    },
   ),
   rule('last (visit|time)', history({}), { alone: true, examples: ['last visit'] }),
   rule(

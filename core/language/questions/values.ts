@@ -134,6 +134,11 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
       examples: ['how far off is head and suction'],
     },
   ),
+  rule(
+    'what should [(the|my|those|these)] [(compressor|motor)] (windings|winding) (read|ohm [out]|be|measure|show) [(at|like)]',
+    () => ask({ ask: 'target', about: 'resistance' }),
+    { examples: ['what should the windings read'] },
+  ),
   rule('what is (my|the) target', () => ask({ ask: 'target', about: null }), {
     examples: ['what is my target'],
   }),

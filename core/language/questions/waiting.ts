@@ -102,6 +102,11 @@ export const WAITING_QUESTIONS: readonly Rule[] = [
     { examples: ['is it coming down'] },
   ),
   heardRule(
+    '(how long have i been here|~how long (was|have|am|were) (i|we) [been] (here|at (it|this|this one)|on (it|this|this (one|job|call|unit|visit)|the (clock|job)|site)) [(so far|now|today)]|~how (much|many) (time|hours|minutes) (have|has|did) (i|we|it) (got|spent|spend|put|been|take|taken|have) [(in|on|here|into)] [(this|it|here|this (one|job|call|unit))] [so far]|~(what time|when) did (i|we) (get here|start|arrive|show up|begin|get started|clock in|get on site|get to (this|it))|~what is my time [(on this|here|so far|on this one)])',
+    plain('timeHere'),
+    { examples: ['how long have i been here', 'what time did i get here'] },
+  ),
+  heardRule(
     'how (long|~much time|~many minutes|~much longer) [~is] (left|~to go|~remaining) [~(on|for) [the] <timed>] [~timer]',
     plain('timeLeft'),
     {

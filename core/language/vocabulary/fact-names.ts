@@ -7,9 +7,14 @@ export const EQUIPMENT_NAMES: Record<EquipmentId, readonly string[]> = {
     '~reach in (cooler|fridge|refrigerator|unit|box)',
     '~(freezer|cooler|fridge) reach in',
     '~(upright|chest|under counter|undercounter|work top|worktop|back bar|bottle|milk) (cooler|fridge|refrigerator|freezer)',
+    '~(sandwich|salad|pizza|dairy|drop front|drop in|dual side|double sided|school) (reach in|milk cooler|cooler)',
     '~(upright|fridge|chef base|undercounter|under counter unit)',
   ],
-  walkInCooler: ['walk in [cooler]', '~(walkin cooler|walk in box|walk in fridge)'],
+  walkInCooler: [
+    'walk in [cooler]',
+    '~(walkin cooler|walk in box|walk in fridge)',
+    '~(beer cave|keg cooler|keg room|produce cooler)',
+  ],
   walkInFreezer: ['walk in freezer'],
   prepTable: [
     'prep table',
@@ -21,6 +26,7 @@ export const EQUIPMENT_NAMES: Record<EquipmentId, readonly string[]> = {
     '~(open|glass door|glass front|refrigerated|pastry|meat|bakery|multi deck|grab and go) (display case|case|merchandiser|display)',
     '~(display cooler|merchandiser|deli case|open case|glass door merchandiser|display|bakery case|meat case)',
     '~(glass door|glass front|display) (cooler|freezer|fridge|refrigerator)',
+    '~[(open air|air curtain|open|curved glass|refrigerated)] (open air|air curtain|sandwich|grab n go|dairy|produce|beverage|sushi|seafood|floral|cheese|lunch meat|open front|curved glass|service) (case|display|merchandiser)',
     '~(frozen food|ice cream) (case|display|freezer|cabinet)',
     '~freezer case',
   ],

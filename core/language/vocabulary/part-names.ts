@@ -2,7 +2,7 @@ import type { PartId } from '../../terms/names.ts';
 
 export const PART_NAMES: Record<PartId, readonly string[]> = {
   compressor: ['compressor'],
-  condenser: ['condenser [coil]', '~coil', '~outdoor coil', '~condensing coil'],
+  condenser: ['condenser [coil]', '~(coil|coils)', '~outdoor coil', '~condensing coil'],
   condenserFan: [
     'condenser fan',
     '~(outdoor|condensing) (fan|fans)',

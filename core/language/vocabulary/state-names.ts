@@ -36,10 +36,13 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     'not running',
     '~not (turning|spinning|starting|coming on|working|moving|pumping|turning on|kicking on)',
     '~(off|stopped|stalled|shut (off|down))',
+    '~[just] sitting there [(dead|doing nothing|not (moving|turning|spinning))]',
+    '~not (doing anything|doing a thing|even trying)',
   ],
   running: [
     'running',
     '~(turning|spinning|on|going|up and running)',
+    '~(pulling|moving|pushing|blowing) [(good|plenty of|lots of)] air',
     '~(running|spinning) (fine|good|ok)',
   ],
   tripped: ['tripped', '~(tripping|kicked out|cut out|tripped out|popped|cutting out)'],
@@ -54,14 +57,17 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~(stuck (closed|on|in|made|energized)|shut|calling [for (cool|cooling|cold)]|stuck shut|closing|made|welded [shut]|welded closed|pulled in|pulling in|energized|engaged|not open|not opening)',
   ],
   leaking: ['leaking', '~(leaking (oil|gas|refrigerant|water)|leaky|dripping|a leaker)'],
-  hot: ['hot', '~(overheated|overheating|running hot|too hot|very hot|cooking)'],
+  hot: [
+    'hot',
+    '~(overheated|overheating|running hot|too hot|very hot|cooking|too hot to touch|burning up|hot to the touch)',
+  ],
   noisy: [
     'noisy',
     '~(loud|rattling|squealing|squeaking|grinding|vibrating|making noise|humming|knocking|screeching|chattering|buzzing|clicking)',
   ],
   loose: [
     'loose',
-    '~(hanging|hanging off|hanging loose|coming off|falling off|wobbly|wobbling|disconnected from the pipe|not (strapped|attached|tight|secured|clamped|insulated|making (good|any) contact) [(down|on)]|flopping around|backed out)',
+    '~(hanging|hanging off|hanging loose|coming off|falling off|wobbly|wobbling|disconnected from the pipe|not (strapped|attached|tight|secured|clamped|insulated|making (good|any) contact) [(down|on)]|flopping around|backed out|sagging|sagged|drooping)',
   ],
   burnt: [
     'burnt',
@@ -94,7 +100,8 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   hunting: ['~(hunting|hunting back and forth|surging)'],
   humming: [
     '~(humming|buzzing) [(but|and)] not (starting|turning|running)',
-    '~just sitting there (humming|buzzing)',
+    '~[just] sitting there (humming|buzzing)',
+    '~(humming|buzzing) [(and|then|and then|but)] (clicking|cutting|kicking|tripping|cycling|going|dropping) (off|out) [every [(about|like)] [(few|couple of)] (ten|twenty|thirty|forty|fifty|sixty|fifteen|few|couple) (seconds|second|minutes|minute) [or so]]',
   ],
   defrosting: ['~in [a] defrost'],
   defrosted: ['~out of defrost'],
@@ -107,7 +114,7 @@ export const LIFELESS = '(dead|out|down)';
 /** What a part is said to do, without "is". */
 export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
   running: [
-    '(kicked|came|fired|comes|kicks) [back] on',
+    '(kicked|came|fired|comes|kicks) [back] on [by itself]',
     'came (back|right back) on',
     '(started|fired|starts|fires) [right] up',
     '(runs|started|starts) [(fine|good|ok|now|again)]',
@@ -119,7 +126,8 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'drips',
   ],
   noisy: [
-    'rattles',
+    'rattles [when i shake it]',
+    '(has|has got|is got|got) [(a little|some|a bit of|a lot of|a touch of|a)] [(bearing|bushing|shaft)] (noise|play|squeal|rattle|wobble|chatter|growl)',
     'squeals',
     '(sounds|is sounding) (rough|bad|terrible|awful|loud|funny|like garbage|like junk|like it is (knocking|coming apart|grinding))',
     'makes noise',
@@ -178,7 +186,11 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     '(checked|tested|ohmed [out]|metered|measured|read) (good|ok|fine|out)',
     'works [fine]',
   ],
-  dirty: ['looks dirty', 'needs cleaning badly'],
+  dirty: [
+    'looks dirty',
+    'needs cleaning badly',
+    '(has|has got|is got|got|is wearing) (a|an|its own) [(wool|full|whole|nice|thick)] (sweater|fur coat|coat|blanket|carpet|rug|mat|beard|overcoat) [on [it]]',
+  ],
   shortCycling: [
     'short cycles',
     'keeps short cycling',

@@ -1,0 +1,138 @@
+import { holdsNumber } from './own-reading.ts';
+import { type Frame, type Means, type Rule, rule } from './rule.ts';
+import { equipmentFact, spanIn } from './slots.ts';
+import type { Fact } from './utterance.ts';
+
+/** What a place of business is called last. */
+const TRADE =
+  '(deli|grill|diner|cafe|market|restaurant|tavern|pub|bakery|hotel|inn|motel|elementary|high school|middle school|school|church|hospital|mart|pizzeria|pizza|bistro|steakhouse|club|bar and grill|brewery|cafeteria|kitchen|foods|grocery|produce|meats|catering|creamery|buffet|barbecue|liquors|florist|pharmacy|lodge|center|academy|college|store|stop|gas|express|house|hall|company|supermarket|seafood|donuts|bagels|tacos|cantina|taqueria|trattoria|smokehouse|butcher|dairy|farms|orchard|nursing home|hospice|lounge|saloon|casino|arena|theater|daycare|preschool)';
+const NUMBERED =
+  /\b(?:route|highway|hwy|store|number|exit|street|avenue|pier|gate|building|rt|interstate|#)\.? ?(?:number )?#?[a-z]?-?\d+\b/gi;
+const CAPITAL = /^(?:the )?[A-Z0-9]/;
+const ENDS_AS_TRADE = new RegExp(`\\b${TRADE}$`, 'i');
+const NO_NAME =
+  /^(?:supply house|unit|roof|truck|van|panel|compressor|condenser|back|front|house|shop|store|same|other|next|last|bottom|top|end|box|coil|contactor|disconnect|kitchen|bar|counter|register|office|point|moment)\b|\b(?:is|are|was|psi|degrees|hundred|now|volts|amps)\b/i;
+
+/** "I'm at the Blue Anchor Grill", "over at Quick Stop on Route 9": a name by its capitals, or by its trade. */
+const siteCalled: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  const words = span === null ? '' : frame.wordsOf(span);
+  const value = words.replace(/^the /i, '');
+  const isName = CAPITAL.test(words) || ENDS_AS_TRADE.test(value);
+  const plain = value.replace(NUMBERED, '');
+  const count = value.split(/\s+/).length;
+  if (!isName || count > 7 || NO_NAME.test(value) || holdsNumber(plain)) return null;
+  return { facts: [{ fact: 'site', value, words: frame.wordsOf(frame.span) }] };
+};
+
+/** "Lincoln Elementary, kitchen": what opens a sentence in capitals and ends as a trade. */
+const siteOpening: Means = (_tags, frame) => {
+  const { from, to } = frame.span;
+  const value = frame.wordsOf({ from: 0, to }).replace(/^the /i, '');
+  const before = frame.wordsOf({ from: 0, to: from }).split(/\s+/);
+  const isName =
+    from > 0 && before.length <= 5 && before.every((word) => /^(?:[A-Z]|and$|of$|&$)/.test(word));
+  if (!isName || !frame.endsAtPause || PRONOUN.test(value) || value.includes(',')) return null;
+  return { facts: [{ fact: 'site', value, words: value }] };
+};
+const PRONOUN = /^(?:I|We|It|The|This|That|He|She|They|And|So|OK|Okay|Check|Clean|At|Same|Now)\b/;
+
+const NEAR =
+  '[(back|over|down|up|out|right|just|here|there)] (by|in|near|behind|next to|beside|across from|under|underneath|below|above|against|off|on|at|past|outside|left of|right of)';
+const HERE =
+  '[(this is|it is|that is|i am on|i am at|i am looking at|looking at|working on|i am working on|we are on|unit is|the unit is|on|i have got|we have got|got|now|next is|next up is)]';
+/** Said of where it stands alone: the kind of it. */
+const BOX = '(<equipment>|<count:doors> (door|doors) (<doored>|<equipment>))';
+const LOOSE_BOX =
+  '(cooler|freezer|case|unit|box|machine|fridge|refrigerator|milk cooler|cabinet|table)';
+const MUST_NOT =
+  /\b(?:is|are|was|were|has|have|reads|reading|degrees|psi|at (?:about )?\d|running|warm|cold|iced|not|and|trips|tripping|on|with|using)\b|'s\b(?! \w+$)/i;
+
+function unitNamed(frame: Frame, where: string): Fact | null {
+  const words = frame.wordsOf(frame.span);
+  const value = words.replace(LEAD_IN, '');
+  const isPlace =
+    where.split(/\s+/).length <= 6 &&
+    !MUST_NOT.test(where) &&
+    /^(?:the|their|a|my|our|that|to|where)\b/i.test(where);
+  return isPlace ? { fact: 'unit', value, words } : null;
+}
+const LEAD_IN =
+  /^(?:.*?\b(?:is|'s|on|at|got|now|up)\s+)?(?:the|a|an|our|their|that|this)\s+(?=\S)|^.*?\b(?:this is|it's|that's)\s+/i;
+
+const STARTS: (frame: Frame) => boolean = (frame) => frame.span.from <= 1 && frame.endsAtPause;
+
+/** "The milk cooler by the serving line": what it is, and what it is called. */
+const unitAt: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  const where = span === null ? '' : frame.wordsOf(span);
+  const unit = STARTS(frame) ? unitNamed(frame, where) : null;
+  if (unit === null) return null;
+  const kind = equipmentFact(tags, frame.wordsOf(frame.span));
+  return { facts: [...(kind === null ? [] : [kind]), unit] };
+};
+
+const unitStanding: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  if (!frame.endsAtPause) return null;
+  const kind = equipmentFact(tags, words);
+  const unit: Fact = { fact: 'unit', value: words.replace(LEAD_IN, ''), words };
+  return { facts: [...(kind === null ? [] : [kind]), unit] };
+};
+
+const kindOnly: Means = (tags, frame) => {
+  const kind = equipmentFact(tags, frame.wordsOf(frame.span));
+  return kind === null ? null : { facts: [kind] };
+};
+
+/** "Three door, self contained": of the kind of unit that was told before. */
+const doorsOfIt: Means = (tags, frame) => {
+  const { equipment } = frame.context;
+  return equipment === null || frame.span.from > 1 ? null : kindOnly({ ...tags, equipment }, frame);
+};
+
+/** "The sandwich reach-in, left hand one under the slicer" */
+const unitWhichOne: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  if (!STARTS(frame) && frame.span.from > 1) return null;
+  const kind = equipmentFact(tags, words);
+  const unit: Fact = { fact: 'unit', value: words.replace(LEAD_IN, ''), words };
+  return kind === null || MUST_NOT.test(unit.value) ? null : { facts: [kind, unit] };
+};
+
+/** Sites and units by the names and places that they are told by. */
+export const PLACE_NAME_RULES: readonly Rule[] = [
+  rule(
+    '[(i am|we are|i am here|just got|just got here|pulled up|i am pulling up|got|back|we are back|i am back|working|first (call|stop) is|next (call|stop) is|call is)] [(over|out|here|back|down|up|on site)] at <clause>',
+    siteCalled,
+    { examples: ['i am over at Quick Stop on Route 9'] },
+  ),
+  rule(TRADE, siteOpening, { examples: [] }),
+  rule(
+    `${HERE} [(the|a|an|our|their|that)] ${BOX} [<pause>] (the|their) (left|right|top|bottom|middle|far|back|front|other|first|second|big|small|near) [hand] (one|side) [${NEAR} <clause>]`,
+    unitWhichOne,
+    { examples: ['it is the reach in the left one'] },
+  ),
+  rule(
+    `${HERE} [(the|a|an|our|their|that)] ${BOX} <pause> (left|right|top|bottom|middle|far|back|front|other|first|second|big|small|near) [hand] (one|side) [${NEAR} <clause>]`,
+    unitWhichOne,
+  ),
+  rule(`${HERE} (the|our|their|that) (${BOX}|${LOOSE_BOX}) ${NEAR} <clause>`, unitAt, {
+    examples: ['the milk cooler by the serving line'],
+  }),
+  rule(
+    `${HERE} (the|our|their|that) (${BOX}|${LOOSE_BOX}) (up front|out front|in back|out back|upstairs|downstairs|in front|in the (back|front|basement|kitchen))`,
+    unitStanding,
+    { examples: ['the display case up front'] },
+  ),
+  rule(
+    `[<the>] (beer cave|cooler|freezer|case|unit|box|machine|fridge|first one|second one|other one|this one) is [(just|only|really)] (a|an|one of (those|them|these)) <equipment> [with <clause>]`,
+    kindOnly,
+    { examples: ['beer cave is a walk in with two evaporators'] },
+  ),
+  rule('[it is] [(a|an)] <count:doors> (door|doors)', doorsOfIt, {
+    alone: true,
+    examples: ['it is a three door'],
+  }),
+  rule('[it is] [(a|an)] <count:doors> (door|doors) <pause>', doorsOfIt),
+];

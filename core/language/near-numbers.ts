@@ -1,0 +1,53 @@
+import { amountIn } from './measure.ts';
+import { reading } from './reading-means.ts';
+import { type Means, type Rule, rule } from './rule.ts';
+import { numberIn, quantityId, tagsIn } from './slots.ts';
+
+/** Further apart, two figures are two readings. */
+const NEAR = 5;
+
+/** "About seventy eight, seventy nine": between the two. */
+const between: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const low = numberIn(tagsIn(tags['low'])?.['number']);
+  const high = numberIn(tagsIn(tags['high'])?.['number']);
+  if (quantity === null || low === null || high === null) return null;
+  if (high <= low || high - low > NEAR) return null;
+  const { unit } = amountIn(tags);
+  const amount = { value: null, low, high, unit, hedged: false, overlimit: false };
+  const found = reading(quantity, amount, frame);
+  return found === null ? null : { readings: [found] };
+};
+
+const boxByProbe: Means = (tags, frame) => {
+  const found = reading('boxTemp', amountIn(tags), frame);
+  return found === null || amountIn(tags).unit === 'V'
+    ? null
+    : { readings: [found], remarks: [frame.wordsOf(frame.span)] };
+};
+
+const HEDGE = '(about|around|like|maybe|roughly|somewhere around|right around|call it)';
+const DISPLAY = '(display|readout|controller|screen|stat|thermostat|dial|wall thermometer)';
+const PROBE =
+  '[own] (probe|thermometer|stick thermometer|pocket thermometer|thermocouple|gun|temp gun|infrared|meter|clamp)';
+const SHOWS =
+  '(is|says|is showing|shows|reads|is reading|is at|showing|reading|has it at|is saying|got)';
+
+/** Values told by two figures beside each other, or by two instruments. */
+export const NEAR_NUMBER_RULES: readonly Rule[] = [
+  rule(
+    `[the] <quantity> [(in|out|up|down|over) (here|there)] <link> ${HEDGE} <number:low> <pause> [maybe] <number:high> [<unit>] [(in|out|up) (here|there)]`,
+    between,
+    { examples: [] },
+  ),
+  rule(
+    `(it is|box is|<the> box is|unit is|<the> unit is|it) [(reading|showing|saying|at|says|shows|reads)] <amount:shown> on [the] ${DISPLAY} [<pause>] [(but|and)] (my|mine) ${PROBE} ${SHOWS} <amount>`,
+    boxByProbe,
+    { examples: ['it is reading forty four on the display but my probe is showing forty one'] },
+  ),
+  rule(
+    `[the] ${DISPLAY} (says|is|reads|is reading|is showing|shows|is saying) <amount:shown> [<pause>] [(but|and)] (my|mine) ${PROBE} ${SHOWS} <amount>`,
+    boxByProbe,
+    { examples: ['display says forty four but my probe is showing forty one'] },
+  ),
+];
