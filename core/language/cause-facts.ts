@@ -23,6 +23,19 @@ const ARTICLE = '[(a|~an|~the|~some)]';
 /** Thinking aloud keeps nothing. */
 const notYetFound: Means = () => ({});
 
+const outOfCharge: Means = (_tags, frame) => ({
+  facts: [{ fact: 'cause', value: 'undercharge', words: frame.wordsOf(frame.span) }],
+});
+
+/** Of a sight glass it is told what it shows; of anything else nobody knows what is meant, so the words are kept. */
+const lowOrEmpty: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const isEmptyGlass = frame.context.lastPart === 'sightGlass' && /empty$/i.test(words);
+  return isEmptyGlass
+    ? { facts: [{ fact: 'sightGlass', value: 'empty', words }] }
+    : { remarks: [words] };
+};
+
 /** The technician's own verdict: it outranks what the readings made likely. */
 export const CAUSE_RULES: readonly Rule[] = [
   heardRule(`${FOUND} ${ARTICLE} <cause>`, cause, {
@@ -40,6 +53,20 @@ export const CAUSE_RULES: readonly Rule[] = [
     notYetFound,
     { examples: ["i think it's low on charge"] },
   ),
+  rule(
+    `[so] (<the> (system|unit) ${WAS} <very> flat|(it|she|<the> (system|unit)) ${WAS} <very> (bone dry|gas flat|dead flat|flat on gas)|<the> system ${WAS} <very> (low|short|empty)|<the> charge ${WAS} <very> (low|short|gone|down)|[there is] no (charge|gas|refrigerant) [left] in (it|there|the system|the unit))`,
+    outOfCharge,
+    { examples: ['system is low', 'it is bone dry'] },
+  ),
+  rule(
+    `(i (think|guess|bet|suspect|am thinking)|maybe|probably|it is probably) (it|she|that) [(is|was|might be|could be)] <very> (low|short|flat|empty|a little low)`,
+    notYetFound,
+    { examples: ['i think it is low'] },
+  ),
+  rule('(it|she|that) (is|was) <very> (low|empty)', lowOrEmpty, {
+    alone: true,
+    examples: ['it is empty'],
+  }),
   rule('(so|then|and) (it is|that is) (a|the) [(bad|failed|faulty|dead)] <part>', partToBlame, {
     examples: ['so it is the defrost timer'],
   }),

@@ -43,8 +43,7 @@ const HERE =
   '[(this is|it is|that is|i am on|i am at|i am looking at|looking at|working on|i am working on|we are on|unit is|the unit is|on|i have got|we have got|got|now|next is|next up is)]';
 /** Said of where it stands alone: the kind of it. */
 const BOX = '(<equipment>|<count:doors> (door|doors) (<doored>|<equipment>))';
-const LOOSE_BOX =
-  '(cooler|freezer|case|unit|box|machine|fridge|refrigerator|milk cooler|cabinet|table)';
+const LOOSE_BOX = '(cooler|freezer|case|unit|box|machine|cabinet|table)';
 const MUST_NOT =
   /\b(?:is|are|was|were|has|have|reads|reading|degrees|psi|at (?:about )?\d|running|warm|cold|iced|not|and|trips|tripping|on|with|using)\b|'s\b(?! \w+$)/i;
 
@@ -100,14 +99,18 @@ const unitWhichOne: Means = (tags, frame) => {
   return kind === null || MUST_NOT.test(unit.value) ? null : { facts: [kind, unit] };
 };
 
-/** Sites and units by the names and places that they are told by. */
-export const PLACE_NAME_RULES: readonly Rule[] = [
+/** Sites by their names. */
+export const SITE_RULES: readonly Rule[] = [
   rule(
-    '[(i am|we are|i am here|just got|just got here|pulled up|i am pulling up|got|back|we are back|i am back|working|first (call|stop) is|next (call|stop) is|call is)] [(over|out|here|back|down|up|on site)] at <clause>',
+    '[(i am|we are|i am here|just got|just got here|pulled up|got|working|first (call|stop) is|next (call|stop) is|call is)] [(over|out|here|back|down|up|on site)] at <clause>',
     siteCalled,
-    { examples: ['i am over at Quick Stop on Route 9'] },
+    { examples: ['over at Quick Stop on Route 9'] },
   ),
   rule(TRADE, siteOpening, { examples: [] }),
+];
+
+/** Units by the places that they are told by. */
+export const PLACE_NAME_RULES: readonly Rule[] = [
   rule(
     `${HERE} [(the|a|an|our|their|that)] ${BOX} [<pause>] (the|their) (left|right|top|bottom|middle|far|back|front|other|first|second|big|small|near) [hand] (one|side) [${NEAR} <clause>]`,
     unitWhichOne,
@@ -126,13 +129,10 @@ export const PLACE_NAME_RULES: readonly Rule[] = [
     { examples: ['the display case up front'] },
   ),
   rule(
-    `[<the>] (beer cave|cooler|freezer|case|unit|box|machine|fridge|first one|second one|other one|this one) is [(just|only|really)] (a|an|one of (those|them|these)) <equipment> [with <clause>]`,
+    `[<the>] (beer cave|cooler|freezer|case|unit|box|machine|fridge|first one|second one|this one) is [(just|only|really)] (a|an|one of (those|them|these)) <equipment> [with <clause>]`,
     kindOnly,
     { examples: ['beer cave is a walk in with two evaporators'] },
   ),
-  rule('[it is] [(a|an)] <count:doors> (door|doors)', doorsOfIt, {
-    alone: true,
-    examples: ['it is a three door'],
-  }),
+  rule('[it is] [(a|an)] <count:doors> (door|doors)', doorsOfIt, { alone: true }),
   rule('[it is] [(a|an)] <count:doors> (door|doors) <pause>', doorsOfIt),
 ];

@@ -2,7 +2,7 @@ import { FOOD, THEM } from './food-words.ts';
 import { holdsReading, spelledOut } from './own-reading.ts';
 import { startsClause } from './clause-start.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
-import { spanIn } from './slots.ts';
+import { partId, spanIn } from './slots.ts';
 
 /** Word for word, unless a reading stands in it. */
 export const remark: Means = (_tags, frame) => {
@@ -30,7 +30,7 @@ const wordsAt = (tags: Parameters<Means>[0], frame: Frame): string => {
 
 /** What people on the premises do to a unit and to what is kept in it, and what they decide. */
 const TELLING =
-  /^(?:(?:already|just|also|finally|even|probably|always|all|both|really|actually|never|only|apparently|went ahead and|had to|have to|has to|ended up|been|have|has|had|have been|has been|had been|got|keep|keeps|kept|is|are|was|were|did not|do not|does not) )*(?:toss|tossing|tossed|throw|threw|thrown|throwing|dump|dumped|dumping|pitch|pitched|trash|trashed|lose|lost|moved?|moving|unplug|unplugged|plugged|propp?|propped|propping|left|leav(?:e|es|ing)|shut|turn(?:ed|s|ing)? (?:it|the|them|on|off|up|down|this|that|everything)|switched|set|reset|resetting|kicked|kicking|hit|hits|hitting|bang(?:s|ed|ing)?|slam(?:s|med|ming)? (?:the|it)|open(?:ed|s|ing)?|closed?|cleaned|hosed|hoses|sprayed|spray|washed|mopp(?:ed|ing)|stack(?:s|ed|ing)?|load(?:s|ed|ing)?|overload(?:s|ed|ing)?|pack(?:s|ed|ing)?|block(?:s|ed|ing)?|cover(?:s|ed|ing)?|put|stuff(?:s|ed|ing)?|store[sd]?|adjusted|messed|messing|fooled|fooling|played|playing|tried|added|topped|charged|gassed|installed|changed|replaced|swapped|worked|been (?:out|in|having|getting)|came|had|noticed|heard|saw|smell(?:s|ed)|found|wiped|iced|defrosted|chipp(?:ed|ing)|pok(?:ed|ing)|jabb(?:ed|ing)|bumped|backed|ran|broke|bent|ripped|tore|cut|pulled|took|signed|approv(?:e|es|ed)|declin(?:e|es|ed)|refus(?:e|es|ed)|okayed|authoriz(?:e|es|ed)|sign(?:s|ed)? off|agreed?|know[sn]?|knew|not know|call(?:s|ed) (?:it|this|us|in|for)|complain(?:s|ed)?|gave|give|bought|use[sd]?|using|run out|running|scrap(?:ed|ing)|lost|sold|sent|bring|brought|borrowed|using|forgot|forgets?|locked|tripped|flipped|climb(?:ed|s)|rest(?:s|ing)?|lean(?:s|ing)?|stor(?:e|es|ing)|keep(?:s|ing)?|happy|upset|satisfied|here when|not here|gone for)\b/i;
+  /^(?:(?:already|just|also|finally|even|probably|always|all|both|really|actually|never|only|apparently|went ahead and|had to|have to|has to|ended up|been|have|has|had|have been|has been|had been|got|keep|keeps|kept|is|are|was|were|did not|do not|does not) )*(?:order(?:ed|s|ing)?|fix(?:ed|es)?|repair(?:ed|s)?|rewired|wired|jump(?:ed|ers?)|bypass(?:ed|es)?|clean(?:s|ing)?|wash(?:es|ing)?|brush(?:ed|es)?|chang(?:es|ing)|works on|told|toss|tossing|tossed|throw|threw|thrown|throwing|dump|dumped|dumping|pitch|pitched|trash|trashed|lose|lost|moved?|moving|unplug|unplugged|plugged|propp?|propped|propping|left|leav(?:e|es|ing)|shut|turn(?:ed|s|ing)? (?:it|the|them|on|off|up|down|this|that|everything)|switched|set|reset|resetting|kicked|kicking|hit|hits|hitting|bang(?:s|ed|ing)?|slam(?:s|med|ming)? (?:the|it)|open(?:ed|s|ing)?|closed?|cleaned|hosed|hoses|sprayed|spray|washed|mopp(?:ed|ing)|stack(?:s|ed|ing)?|load(?:s|ed|ing)?|overload(?:s|ed|ing)?|pack(?:s|ed|ing)?|block(?:s|ed|ing)?|cover(?:s|ed|ing)?|put|stuff(?:s|ed|ing)?|store[sd]?|adjusted|messed|messing|fooled|fooling|played|playing|tried|added|topped|charged|gassed|installed|changed|replaced|swapped|worked|been (?:out|in|having|getting)|came|had|noticed|heard|saw|smell(?:s|ed)|found|wiped|iced|defrosted|chipp(?:ed|ing)|pok(?:ed|ing)|jabb(?:ed|ing)|bumped|backed|ran|broke|bent|ripped|tore|cut|pulled|took|signed|approv(?:e|es|ed)|declin(?:e|es|ed)|refus(?:e|es|ed)|okayed|authoriz(?:e|es|ed)|sign(?:s|ed)? off|agreed?|know[sn]?|knew|not know|call(?:s|ed) (?:it|this|us|in|for)|complain(?:s|ed)?|gave|give|bought|use[sd]?|using|run out|running|scrap(?:ed|ing)|lost|sold|sent|bring|brought|borrowed|using|forgot|forgets?|locked|tripped|flipped|climb(?:ed|s)|rest(?:s|ing)?|lean(?:s|ing)?|stor(?:e|es|ing)|keep(?:s|ing)?|happy|upset|satisfied|here when|not here|gone for)\b/i;
 /** Of their lives, their money and our day. */
 const NOT_OF_THE_JOB =
   /\b(?:lunch|dinner|breakfast|coffee|vacation|birthday|married|wife|husband|kids?|son|daughter|football|game|movie|golf|fishing|hunting|weather|rain(?:ing)?|snow(?:ing)?|traffic|parked|parking|paid|pays?|raise|overtime|hired|fired|quit his|quit her|promoted|retir\w+|divorc\w+|dog|cat|school for|college|mile|miles|truck|van|invoice|dollars?|bucks)\b/i;
@@ -61,6 +61,13 @@ const BACK_IN = new RegExp(
   `\\b(?:put|keep|use|sell|serve|save|restock|reload|load|eat|throw|toss|dump)\\b.*\\b(?:it|them|${namesOf(FOOD)})\\b`,
   'i',
 );
+
+/** What they left open was found so; we did not open it. */
+const leftOpenByThem: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  const words = frame.wordsOf(frame.span);
+  return part === null ? null : { findings: [{ part, state: 'open', words }] };
+};
 
 /** "Chef wants to know if he can put the food back" asks what a colleague would answer. */
 const asksForThem: Means = (tags, frame) =>
@@ -114,6 +121,11 @@ export const PEOPLE_RULES: readonly Rule[] = [
     `${LEAD} [(i|we|they)] (nothing (lost|was lost|got lost|spoiled|thrown out)|no (product|food) (lost|loss|was lost|spoiled)|did not lose (anything|any [(product|food)])|no product loss|(lost|threw out|tossed|dumped) <clause>)`,
     (tags, frame) => (isOfFood(tags, frame) ? remark(tags, frame) : null),
     { examples: ['no product lost', 'lost all the dairy'] },
+  ),
+  rule(
+    `${LEAD} ${PEOPLE} [(had|has|have|keep|keeps|kept|always|just|been|are|is)] (propped|left|leave|leaves|leaving|prop|props|propping|blocked|wedged|had|keep|keeps|holding|hold|hold) <the> <part> [wide] (open|propped) [(all (day|morning|night|the time)|overnight|for <clause>|during <clause>|while <clause>|with <clause>)]`,
+    leftOpenByThem,
+    { examples: ['he left the door open'] },
   ),
   rule(`${LEAD} ${PEOPLE} <clause>`, toldOfPeople, {
     examples: ['somebody propped the door with a keg'],

@@ -39,22 +39,22 @@ const MADE_OUT =
 /** What a plate says in one breath, and what can be made out of it. */
 export const PLATE_RULES: readonly Rule[] = [
   rule(
-    `[the] ${PLATE} ${SAYS} <amount> (<pause>|and) <amount:second> [(<pause>|and) <amount:third>]`,
+    `[the] ${PLATE} ${SAYS} <amount> <pause> [and] <amount:second> [<pause> [and] <amount:third>]`,
     platedEach,
-    { examples: ['nameplate says two pounds and one fifteen volts'] },
+    { examples: ['nameplate says two pounds, one fifteen volts'] },
   ),
   rule(
-    `[the] ${PLATE} ${SAYS} <amount> (<pause>|and) <amount:second> ${PHASE}`,
+    `[the] ${PLATE} ${SAYS} <amount> <pause> [and] <amount:second> ${PHASE}`,
     (tags, frame) =>
       platedEach({ ...tags, second: { ...tagsIn(tags['second']), phase: true } }, frame),
-    { examples: ['nameplate says twelve pounds and two oh eight three phase'] },
+    { examples: ['nameplate says twelve pounds, two oh eight three phase'] },
   ),
   rule(`[the] ${PLATE} ${SAYS} [(a|it is)] <amount> ${PHASE}`, plated, {
     tags: { phase: true },
     examples: ['plate says two oh eight three phase'],
   }),
   rule(
-    `[(it is|it has|i have|that is|i see|got)] <amount> [(<pause>|and) <amount:second>] (on|off|by) [the] ${PLATE}`,
+    `[(it is|it has|i have|that is|i see|got)] <amount> [<pause> [and] <amount:second>] (on|off|by) [the] ${PLATE}`,
     platedEach,
     { examples: ['six point eight amps on the plate'] },
   ),

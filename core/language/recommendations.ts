@@ -182,7 +182,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     { examples: ['next visit is due in three months'] },
   ),
   rule(
-    `[(a|the|another)] [(new|replacement)] <part> [(is|are|has been|was|will be)] (on order|ordered|back ordered|on back order|coming|on its way|on the way) ${TAIL}`,
+    `[(a|the|another)] [(new|replacement)] <part> [(is|are|has been|was|will be)] (on order|ordered|back ordered|on back order|coming|on the way) ${TAIL}`,
     todo,
     { tags: { work: 'order' }, examples: ['new defrost timer is on order'] },
   ),

@@ -110,14 +110,14 @@ export const RUN_RULES: readonly Rule[] = [
     { examples: ['drain is slow'] },
   ),
   rule(
-    '[there is] no (taps|ports|access ports|service ports|access fittings|fittings|schraders|access) [(on it|on this|on there)] [<clause>]',
+    '[there is] no (taps|ports|access ports|service ports|access fittings|fittings|schraders) [<clause>]',
     remark,
     {
       examples: ['no taps on it'],
     },
   ),
   rule(
-    '[and] (they|he|she|you|we|customer|this place|these people) [really] (should|ought to|need to|needs to|could|want to|have to) (get|be|go) on a (pm|p m|maintenance|service|cleaning) [(plan|contract|schedule|program|agreement)] [[<pause>] <clause>]',
+    '[and] (they|he|she|you|we|customer|this place|these people) [really] (should|ought to|need to|needs to|could|want to|have to) (get|be|go) on a (pm|p m|maintenance|service|cleaning) [<clause>] [<pause> <clause:more>]',
     remark,
     { examples: ['they should get on a pm quarterly'] },
   ),

@@ -25,7 +25,7 @@ export const ALOUD_RULES: readonly Rule[] = [
     { examples: ['let it run a bit'] },
   ),
   rule(
-    `(let us|let is|let me) (see|look|think|check|take a look|have a look|go|get|grab|find|try|start|move|finish|open|pull|shut|kill|put|turn|clean|dig|poke|wait|watch|read|meter|find out|figure|double check) [<clause>]`,
+    `(let us|let is|let me) (see|look|think|check|take a look|have a look|go|get|grab|find|try|start|move|finish|open|pull|shut|kill|put|turn|clean|dig|poke|wait|watch|read|meter|figure|double check) [<clause>]`,
     unlessWanted,
     { examples: ['let me take a look up top'] },
   ),
@@ -40,8 +40,8 @@ export const ALOUD_RULES: readonly Rule[] = [
     { alone: true, examples: ['there she goes', 'no wonder'] },
   ),
   rule(
-    '((there|here) (she|it|we|he) (goes|go|comes)|that is better|that did it|no wonder|thought so|moving on|ok then|sweet|bingo|beautiful) <pause>',
-    nothing,
+    '((there|here) (she|it|we|he) (goes|go|comes)|that is better|that did it|no wonder|thought so|moving on|ok then|sweet|bingo|beautiful)',
+    (_tags, frame) => (frame.endsAtPause && startsClause(frame) ? {} : null),
   ),
   rule(
     '(that is|this is|there is|here is|that must be|that has got to be|i think that is) (your|the|our|my) (problem|trouble|culprit|issue|ticket|one|deal|answer) [right] [(there|here)]',
@@ -72,7 +72,7 @@ export const ALOUD_RULES: readonly Rule[] = [
     { examples: ['i have got two more stops after this one'] },
   ),
   rule(
-    '(two|three|four|five|six|one|2|3|4) more (stops|stop|calls|call) [<clause>] [<pause> [(i would say|probably|maybe|be there|call it|figure)] [(around|about|like)] <number>]',
+    '(two|three|four|five|six|one|2|3|4) more (stops|stop|calls|call) [<clause>] [<pause> (i would say|probably|maybe|be there|call it|figure) <clause:more>]',
     nothing,
     { examples: ['two more stops after this one'] },
   ),
@@ -81,14 +81,10 @@ export const ALOUD_RULES: readonly Rule[] = [
     '[[the] (tag|plate|nameplate|sticker|label|decal|ink) is] half (gone|worn off|worn|rusted [(off|away|out)]|rubbed off|missing|shot|torn off|off|open|closed|in|out|done|there|asleep|way|loaded|stocked)',
     nothing,
     {
-      examples: ['tag is half gone'],
+      examples: ['half worn off'],
     },
   ),
-  rule(
-    '[(about|like|maybe)] half an inch [(thick|of ice|of frost|on it|deep|wide|off|of <clause>)]',
-    nothing,
-    {
-      examples: ['about half an inch of ice'],
-    },
-  ),
+  rule('[(about|like|maybe)] half an inch [(thick|on it|deep|wide|off|of <clause>)]', nothing, {
+    examples: ['about half an inch of ice'],
+  }),
 ];

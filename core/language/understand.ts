@@ -4,6 +4,7 @@ import { isElectrical } from './electrical-quantities.ts';
 import type { Meaning } from './rule.ts';
 import { settleIts } from './its.ts';
 import { askedByCues, type Said } from './questions/by-cue.ts';
+import { oursOnly } from './done-by-us.ts';
 import { type Item, parse } from './parse.ts';
 import { takenBackFirst } from './taken-back.ts';
 import type { Doubt, Question, Reading, Utterance } from './utterance.ts';
@@ -11,7 +12,7 @@ import type { Doubt, Question, Reading, Utterance } from './utterance.ts';
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */
 export function understand(text: string, context: Context): Utterance {
   const { items, unclaimed, tokens } = parse(text, context);
-  const meant = gather(items, context);
+  const meant = gather(oursOnly({ text, tokens }, items), context);
   const { readings, doubts } = doubtful(meant.readings, context);
   return {
     text,

@@ -315,9 +315,13 @@ export const WORK_RULES: readonly Rule[] = [
     notOurs,
     { examples: ['they reset it twice'] },
   ),
-  rule('(i|we|you|they|he|somebody) (should|could|would|might) have <done> <the> <part>', notOurs, {
-    examples: ['i should have cleaned the condenser first'],
-  }),
+  rule(
+    '[(i|we|you|they|he|somebody)] (should|could|would|might) have <done> <the> <part>',
+    notOurs,
+    {
+      examples: ['i should have cleaned the condenser first'],
+    },
+  ),
   rule(
     `${I} <done> <the> <part> (last (time|visit|week|month|year|summer|winter)|yesterday|a (week|month|year) ago|the other day)`,
     notOurs,

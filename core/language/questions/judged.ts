@@ -94,7 +94,7 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['do they have to throw it out'] },
   ),
   rule(
-    `(any|is any|is there any|does any|do any|does anything|does any of) [(of)] [(the|their|that)] [${FOOD}] (need|needs|have|has|got|gotta|to) [(got)] [to] [be] (tossed|thrown (out|away)|dumped|trashed|discarded|go|get tossed|pitched)`,
+    `(any|is any|is there any|does any|do any|does anything|does any of) [of] [(the|their|that)] [${FOOD}] (need|needs|have|has|got) to [be] (tossed|thrown (out|away)|dumped|trashed|discarded|go|get tossed|pitched)`,
     judge('food'),
     { examples: ['any product need to be tossed'] },
   ),

@@ -54,7 +54,7 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     { examples: ['read me the note'] },
   ),
   rule(
-    '(which|what|where|what all) [(one|unit|fan|coil|part|parts|side)] did (i|we|you) (say|find|write down|tell you|put down|have down) [(was|were|is)] [<clause>]',
+    '(which|what|where|what all) [(one|unit|fan|coil|part|parts|side)] did (i|we|you) (say|find|write down|tell you|put down|have down) [<clause>]',
     ofThisVisit,
     { examples: ['which one did i say was iced'] },
   ),
@@ -84,7 +84,7 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     { examples: ['was it me or somebody else that was here in june'] },
   ),
   rule(
-    'who (was|worked) [(here|out here|on (it|this))] [(last|before|in|back in)] [<clause>]',
+    'who (was|worked) (here|out here|on (it|this)) (in|back in|before|on) <clause>',
     history({}),
     {
       examples: ['who was here in june'],

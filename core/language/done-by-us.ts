@@ -1,0 +1,48 @@
+import type { Token } from '../grammar/tokens.ts';
+import type { Item } from './parse.ts';
+import type { Said } from './questions/by-cue.ts';
+import { FILLERS } from './talk.ts';
+
+/** What may stand unread before what we did; behind any other word somebody else did it, or it was not done. */
+const BEFORE_OURS: ReadonlySet<string> = new Set(
+  (
+    'i we us also just finally already went ahead but because helper apprentice partner both up them again first next ' +
+    'after well plus thing today once soon while anyway done too back on off out in down over was did to it silver ' +
+    'triple double completely fully carefully quickly gently still even myself ourselves all everything always now ' +
+    'next simply only temporarily hand pressure chemically soft hard'
+  ).split(' '),
+);
+
+/** "Plumber cleaned the drain line" and "almost replaced the board" are no work of ours: kept as they were said. */
+export function oursOnly({ text, tokens }: Said, items: readonly Item[]): readonly Item[] {
+  if (!items.some(({ meaning }) => meaning.work !== undefined)) return items;
+  return items.map((item, index) => {
+    const from = strangerFrom(tokens, { item, before: items[index - 1] });
+    if (from === null) return item;
+    const words = text.slice(tokens[from]?.start, tokens[item.end - 1]?.end);
+    return { ...item, words, meaning: { remarks: [words] } };
+  });
+}
+
+interface Placed {
+  readonly item: Item;
+  readonly before: Item | undefined;
+}
+
+/** Where the clause begins in which somebody else did it; `null` where we did. */
+function strangerFrom(tokens: readonly Token[], { item, before }: Placed): number | null {
+  const { start, meaning } = item;
+  if (meaning.work === undefined || tokens[start]?.pause === true) return null;
+  const least = before?.end ?? 0;
+  const word = start > least ? tokens[start - 1] : undefined;
+  if (word === undefined || isOfOurs(word)) return null;
+  let from = start - 1;
+  while (from > least && tokens[from]?.pause !== true) from -= 1;
+  return from;
+}
+
+/** "Pulled and cleaned the blades": what was done first is ours, too. */
+const DID = /ed$|^(?:blew|took|cut|swept|shut|dug|got|went|found|put|made)$/;
+
+const isOfOurs = ({ text }: Token): boolean =>
+  BEFORE_OURS.has(text) || FILLERS.has(text) || DID.test(text);
