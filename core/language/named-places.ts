@@ -100,7 +100,7 @@ const unitWhichOne: Means = (tags, frame) => {
 };
 
 /** Sites by their names. */
-export const SITE_RULES: readonly Rule[] = [
+export const SITE_NAME_RULES: readonly Rule[] = [
   rule(
     '[(i am|we are|i am here|just got|just got here|pulled up|got|working|first (call|stop) is|next (call|stop) is|call is)] [(over|out|here|back|down|up|on site)] at <clause>',
     siteCalled,

@@ -12,7 +12,7 @@ import { LEFT_OPEN_RULES } from './left-open.ts';
 import { LOOSE_RULES } from './loosely-said.ts';
 import { MEMO_RULES } from './memos.ts';
 import { METERED_RULES } from './metered-so.ts';
-import { PLACE_NAME_RULES, SITE_RULES } from './named-places.ts';
+import { PLACE_NAME_RULES, SITE_NAME_RULES } from './named-places.ts';
 import { NAMED_PART_RULES } from './named-parts.ts';
 import { NAME_RULES } from './name-facts.ts';
 import { PEOPLE_RULES } from './people-remarks.ts';
@@ -77,7 +77,7 @@ export const RULES: readonly Rule[] = [
   ...UNNAMED_FAN_RULES,
   ...CAUSE_RULES,
   ...FACT_RULES,
-  ...SITE_RULES,
+  ...SITE_NAME_RULES,
   ...RECOMMENDATION_RULES,
   ...LEFT_OPEN_RULES,
   ...RUN_RULES,
