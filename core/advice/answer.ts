@@ -241,9 +241,13 @@ const JUDGED_BY: Partial<Record<AnswerableId, JudgedId>> = {
   productTemp: 'food',
 };
 
+/** "Is that good", of what was read off the start capacitor. */
+const isOfStartCan = (about: AnswerableId, { lastPlace }: VisitState): boolean =>
+  about === 'capacitance' && lastPlace === 'startCapacitor';
+
 function comparisonOf(about: AnswerableId, state: VisitState): Verdict {
   if (about === 'vacuum' && timerOf(state, 'vacuumHold')) return told(vacuumHoldOf(state), about);
-  const judged = JUDGED_BY[about];
+  const judged = isOfStartCan(about, state) ? 'startCapacitor' : JUDGED_BY[about];
   if (judged !== undefined) {
     return settle(judge(judged, state), about, (found, carried) => ({ ...carried, ...found }));
   }

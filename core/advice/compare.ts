@@ -24,6 +24,7 @@ const ONLY_A_BAND: ReadonlySet<TargetBasis> = new Set<TargetBasis>([
   'fanCycling',
   'pullDown',
   'hottestDayHead',
+  'usualFanPair',
 ]);
 
 function nearestTo(reading: Amount, target: Wanted): Wanted {

@@ -30,6 +30,7 @@ import {
 } from './aimpoint.ts';
 import { condensingWanted, splitClass } from './condensing-wanted.ts';
 import { highCutoutWanted, lowCutinWanted, lowCutoutWanted } from './cutout-wanted.ts';
+import { fanCycleWanted } from './fan-cycle-wanted.ts';
 import { currentReading, meteringOf, refrigerantOf, shownUnit, temperatureOf } from './current.ts';
 import { both, calculated, andThen, worked, type Found } from './found.ts';
 import { localAirInput, localAir } from './local-air.ts';
@@ -58,7 +59,9 @@ type Aimed =
   | 'boxTemp'
   | 'highCutoutPressure'
   | 'lowCutoutPressure'
-  | 'lowCutinPressure';
+  | 'lowCutinPressure'
+  | 'fanCutinPressure'
+  | 'fanCutoutPressure';
 
 const TARGETS: Record<Aimed, Aim> = {
   headPressure: (state) => pressureAt('condensingTemp', condensingWanted(state), state),
@@ -73,6 +76,8 @@ const TARGETS: Record<Aimed, Aim> = {
   highCutoutPressure: highCutoutWanted,
   lowCutoutPressure: lowCutoutWanted,
   lowCutinPressure: lowCutinWanted,
+  fanCutinPressure: (state) => pressureAt('condensingTemp', fanCycleWanted('on', state), state),
+  fanCutoutPressure: (state) => pressureAt('condensingTemp', fanCycleWanted('off', state), state),
   boxTemp: (state) =>
     andThen(temperatureOf(state, 'setpointTemp'), (setpoint) =>
       worked({

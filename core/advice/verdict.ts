@@ -309,6 +309,8 @@ export type TargetBasis =
   /** Far above its set point: only the ends of the band hold. */
   | 'pullDown'
   | 'hottestDayHead'
+  /** Where a condenser fan's control is usually set. */
+  | 'usualFanPair'
   | 'coilClearOfFrost';
 
 export interface BeforeAfterRow {

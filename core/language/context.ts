@@ -12,6 +12,8 @@ export interface Context {
   readonly equipment: EquipmentId | null;
   /** The quantity the product has just asked for: a bare number answers it. */
   readonly asked: QuantityId | null;
+  /** What the last sentence asked about: a bare number behind it may be its value, and is asked about. */
+  readonly askedAbout: QuantityId | null;
   /** Where it was to be metered. */
   readonly askedPlace: PlaceId | null;
   readonly lastQuantity: QuantityId | null;
@@ -41,6 +43,7 @@ export const EMPTY_CONTEXT: Context = {
   refrigerant: null,
   equipment: null,
   asked: null,
+  askedAbout: null,
   askedPlace: null,
   lastQuantity: null,
   lastPlace: null,

@@ -2,7 +2,7 @@ import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { type Amounted, amountIn, measured } from './measure.ts';
-import { heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, quantityId, tagsIn } from './slots.ts';
 import { asReading, fixed, reading } from './reading-means.ts';
 import { isPlausible } from './plausible.ts';
@@ -41,10 +41,23 @@ const bareAmount: Means = (tags, frame) => {
   }
   const answer = asked === null ? null : placedAt(askedPlace, fixed(asked)(tags, frame));
   if (answer !== null) return answer;
+  const spokenOf = ofAskedAbout(tags, frame);
+  if (spokenOf !== null) return spokenOf;
   return amount.unit === 'inches' || amount.unit === 'inHg' || amount.unit === 'micron'
     ? vacuumByUnit(tags, frame)
     : null;
 };
+
+/** "What should head be", and then "one sixty five": read most likely, and not surely enough to be kept unasked. */
+function ofAskedAbout(tags: Parameters<Means>[0], frame: Frame): Meaning | null {
+  const { askedAbout, refrigerant } = frame.context;
+  if (askedAbout === null || isElectrical(askedAbout)) return null;
+  const found = reading(askedAbout, amountIn(tags), frame);
+  if (found?.value === undefined || found.unit === null) return null;
+  return isPlausible(askedAbout, { value: found.value, unit: found.unit }, refrigerant)
+    ? { doubts: [{ ...found, why: 'expected' }] }
+    : null;
+}
 
 /** A meter's reading that was asked for at a place is of that place. */
 function placedAt(place: PlaceId | null, meaning: Meaning | null): Meaning | null {

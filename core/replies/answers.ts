@@ -145,6 +145,7 @@ const RULES: Record<TargetBasis, string | null> = {
   fanCycling: 'The fan cycles, so anything between is right.',
   pullDown: 'The box is far above its set point, so only the ends hold.',
   hottestDayHead: 'Above the hottest day, below the plate.',
+  usualFanPair: null,
   coilClearOfFrost: 'There the coil has cleared itself of frost.',
 };
 
@@ -197,6 +198,7 @@ const BAND_ONLY: Partial<Record<TargetBasis, true>> = {
   fanCycling: true,
   pullDown: true,
   hottestDayHead: true,
+  usualFanPair: true,
 };
 
 export const isBandOnly = (basis: TargetBasis): boolean => BAND_ONLY[basis] === true;

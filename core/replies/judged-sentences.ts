@@ -50,6 +50,12 @@ const SENTENCES: Sentences = {
     high: (found) =>
       line`${value(found)}, rated ${limit(found)}: high. Check the can and the reading, then replace it.`,
   },
+  startCapacitor: {
+    low: (found) => line`${value(found)}, marked from ${limit(found)}: weak. Replace it.`,
+    within: (found) => line`${value(found)}, marked ${limit(found)} to ${read(found)}: good.`,
+    high: (found) =>
+      line`${value(found)}, marked up to ${limit(found)}: high. Check the can and the reading, then replace it.`,
+  },
   windings: {
     addsUp: always('The windings add up. Still read each to ground.'),
     doesNotAddUp: (found) =>

@@ -1,6 +1,7 @@
 /** What a technician asks to have judged, from readings: good, bad, or not yet to be said. */
 export const JUDGED = {
   runCapacitor: 'run capacitor',
+  startCapacitor: 'start capacitor',
   windings: 'compressor windings',
   insulation: 'insulation to ground',
   compressorCurrent: 'compressor amps',

@@ -1,6 +1,7 @@
 import type { Context, Expectation } from '../language/context.ts';
 import { type KnownNames, NO_NAMES } from '../language/known-names.ts';
 import type { PartId } from '../terms/names.ts';
+import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../terms/quantities.ts';
 import type { VisitEvent } from '../visit/events.ts';
 import type { VisitState } from '../visit/state.ts';
 import { latestAmount, openQuestion, type OpenQuestion } from '../visit/views.ts';
@@ -12,6 +13,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     refrigerant: state.unit.refrigerant,
     equipment: state.unit.equipment,
     asked: state.wanted,
+    askedAbout: askedAbout(state),
     askedPlace: state.wantedPlace,
     lastQuantity: state.lastQuantity,
     lastPlace: state.lastPlace,
@@ -27,6 +29,20 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     timing: state.timers.length > 0,
   };
 }
+
+/** Only of the last thing said: a number two sentences later is of something else. */
+function askedAbout({ history }: VisitState): QuantityId | null {
+  const last = history.at(-1);
+  if (last?.type !== 'questionAsked') return null;
+  const { question } = last;
+  const isOfValue =
+    question.ask === 'target' || question.ask === 'value' || question.ask === 'compare';
+  if (!isOfValue || question.about === null) return null;
+  const { about } = question;
+  return isQuantity(about) && !isSetting(about) ? about : null;
+}
+
+const isQuantity = (about: AnswerableId): about is QuantityId => about in QUANTITIES;
 
 function onlyFan({ findings, work, preparations }: VisitState): Context['onlyFan'] {
   const parts = [

@@ -48,6 +48,32 @@ describe('judged by published numbers', () => {
     ).toMatchObject({ finding: 'low' });
   });
 
+  // A can marked 189-227 µF is good between its marks; one mark alone takes -0/+20 %.
+  it('a start capacitor by its own marking', () => {
+    const marked: Reading = {
+      ...at('ratedCapacitance', 'startCapacitor', 189, 'uF'),
+      low: 189,
+      high: 227,
+    };
+    const { value, ...range } = marked;
+    const reads = (uF: number) => readings(at('capacitance', 'startCapacitor', uF, 'uF'));
+    const judged = (uF: number, mark: Reading = range) =>
+      judge('startCapacitor', readings(mark), reads(uF));
+    expect(judged(141)).toMatchObject({ finding: 'low', limit: { value: 189, unit: 'uF' } });
+    expect(judged(189)).toMatchObject({ finding: 'within' });
+    expect(judged(227.5)).toMatchObject({ finding: 'high', limit: { value: 227, unit: 'uF' } });
+    const one = at('ratedCapacitance', 'startCapacitor', 100, 'uF');
+    expect(judged(99, one)).toMatchObject({ finding: 'low' });
+    expect(judged(119, one)).toMatchObject({ finding: 'within' });
+    expect(judge('startCapacitor', reads(141))).toMatchObject({
+      kind: 'needs',
+      need: 'ratedCapacitance',
+    });
+    expect(text('startCapacitor', readings(range), reads(141))).toBe(
+      '141 µF, marked from 189 µF: weak. Replace it.',
+    );
+  });
+
   // aircold.fergusonhvac.com, common run start: 11 and 4 make 15. Both commons open: the overload.
   it('windings by their sum, and an overload that is only open', () => {
     const three = (run: number, start: number, both: number) =>

@@ -53,6 +53,20 @@ describe('condensing by the rule that holds', () => {
     });
   });
 
+  // R-134a on any PT chart: 124 psi at 100 °F and 135 at 105, 87 at 80 and 104 at 90.
+  it('a fan control is usually set between those heads, where the maker says nothing', () => {
+    const unit = [is.refrigerant('R-134a'), is.equipment('reachIn')];
+    expect(target('fanCutinPressure', ...unit)).toMatchObject({
+      low: near(124.2, 0.5),
+      high: near(134.9, 0.5),
+      cautions: including('designTableOnly'),
+    });
+    const off = target('fanCutoutPressure', ...unit);
+    expect(off).toMatchObject({ low: near(86.7, 0.5), high: near(104.3, 0.5) });
+    expect(verdictSaid(off).text).toMatch(/^Fan cut-out should be from 87 psi to 104 psi\./);
+    expect(target('fanCutinPressure', is.refrigerant('R-134a'))).toMatchObject({ kind: 'needs' });
+  });
+
   it('a cycled fan leaves a band, the unit’s own pair before the usual one', () => {
     const cycling = [is.refrigerant('R-134a'), is.equipment('walkInCooler'), air(55)];
     const usual = target('condensingTemp', ...cycling, is.headControl('fanCycling'));

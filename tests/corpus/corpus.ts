@@ -50,6 +50,8 @@ function settle(context: Context, pair: string, where: string): Context {
       return { ...context, equipment: equipmentId(value) };
     case 'asked':
       return { ...context, asked: quantityId(value) };
+    case 'askedAbout':
+      return { ...context, askedAbout: quantityId(value) };
     case 'askedPlace':
       return { ...context, askedPlace: placeId(value) };
     case 'lastQuantity':

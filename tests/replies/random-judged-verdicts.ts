@@ -27,6 +27,11 @@ const ELECTRICAL = [
     finding,
     ...of,
   })),
+  fc.tuple(judgedOf(['low', 'within', 'high']), figures('uF')).map(([finding, of]) => ({
+    about: 'startCapacitor' as const,
+    finding,
+    ...of,
+  })),
   fc
     .tuple(
       judgedOf([

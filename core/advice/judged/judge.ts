@@ -14,12 +14,14 @@ import {
 import { food } from './food.ts';
 import type { JudgedAnswer, JudgedOf } from './judged-verdict.ts';
 import { leakJudged } from './leak.ts';
+import { startCapacitor } from './start-capacitor.ts';
 import { dischargeJudged, pressureTest, trip } from './pressures.ts';
 
 type Judges = { readonly [J in JudgedId]: (state: VisitState) => Found<JudgedOf<J>> };
 
 const JUDGES: Judges = {
   runCapacitor,
+  startCapacitor,
   windings,
   insulation,
   compressorCurrent,

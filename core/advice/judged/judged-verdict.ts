@@ -7,6 +7,7 @@ import type { UnitId } from '../../units/units.ts';
 /** What each thing judged can be found to be: closed, so that a sentence for each is a total record. */
 export interface JudgedFindings {
   readonly runCapacitor: 'low' | 'within' | 'high';
+  readonly startCapacitor: 'low' | 'within' | 'high';
   readonly windings: WindingState;
   readonly insulation: 'aboveFloor' | 'belowFloor';
   readonly compressorCurrent: 'underRating' | 'overRating' | 'lockedRotor';

@@ -18,6 +18,14 @@ const judgeLastControl: Means = (_tags, { context: { lastPart, lastPlace, lastQu
   return ask({ ask: 'judge', about: isLow ? 'lowPressureSwitch' : 'highPressureSwitch' });
 };
 
+/** A bare "cap" is the run capacitor, but for the start capacitor that was spoken of. */
+const judgeCan: Means = (tags, frame) => {
+  const { lastPart, lastPlace } = frame.context;
+  const isStart = lastPart === 'startCapacitor' || lastPlace === 'startCapacitor';
+  const saysRun = /\brun\b/i.test(frame.wordsOf(frame.span));
+  return judge(isStart && !saysRun ? 'startCapacitor' : 'runCapacitor')(tags, frame);
+};
+
 /** Only what is said in amps is a compressor's current. */
 const ofAmps: Means = (tags, frame) =>
   amountIn(tags).unit === 'A' ? judge('compressorCurrent')(tags, frame) : null;
@@ -43,6 +51,15 @@ const targetOf =
   () =>
     ask({ ask: 'target', about });
 
+/** A pair of pressures: where it comes on and where it goes off. */
+const fanPair: Means = () => ({
+  questions: [
+    { ask: 'target', about: 'fanCutinPressure' },
+    { ask: 'target', about: 'fanCutoutPressure' },
+  ],
+});
+
+const FAN_CONTROL = '(fan [(cycling|cycle|pressure)] (control|switch)|fan cycling)';
 const GOOD =
   '(good|bad|ok|weak|any good|all right|shot|gone|within tolerance|in tolerance|up to spec|to spec|reading right|low)';
 const THE = '[(the|that|this|my|your)]';
@@ -104,11 +121,21 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['can they keep the product'] },
   ),
   rule(
-    `(is ${THE} [(run|running)] (capacitor|cap) [(still|really|actually)] ${GOOD}|(how is|check|test) ${THE} [(run|running)] (capacitor|cap) [${GOOD}])`,
-    judge('runCapacitor'),
+    `(is ${THE} [(run|running)] (capacitor|cap) [(still|really|actually)] ${GOOD}|(how is|check|test|what about) ${THE} [(run|running)] (capacitor|cap) [${GOOD}])`,
+    judgeCan,
     {
       examples: ['is the capacitor good', 'how is the run cap'],
     },
+  ),
+  rule(
+    `((is|how is|check|test|what about) ${THE} start (capacitor|cap) [(still|really|actually)] [${GOOD}])`,
+    judge('startCapacitor'),
+    { examples: ['is the start cap any good'] },
+  ),
+  rule(
+    `(what|where) should ((i|we|you) set ${THE} [condenser] ${FAN_CONTROL} [(at|to)]|${THE} [condenser] ${FAN_CONTROL} ${SET_WHERE}|${THE} [condenser] (fan|fans) (cut in|come on|cut out|go off|cycle|kick on) [and (out|off)] [at])`,
+    fanPair,
+    { examples: ['what should the fan control be set at'] },
   ),
   rule(
     `(can|could|should|will) ${THE} ${FOOD} (stay|be kept|be sold|be used|go back [in]|be ok|make it|last) [(in there|here|tonight|in it)]`,

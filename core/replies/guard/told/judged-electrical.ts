@@ -34,6 +34,29 @@ export const RUN_CAPACITOR: Of<'runCapacitor'> = {
   },
 };
 
+const START_CAN = '[the|this|your] [start capacitor|start cap|capacitor|can]|[a|] start capacitor';
+
+export const START_CAPACITOR: Of<'startCapacitor'> = {
+  low: {
+    must: RUN_CAPACITOR.low.must,
+    may: [
+      START_CAN,
+      '[marked|printed|rated] from {limit} [up|]|[the marking|the can] starts at {limit}|under the {limit} [on the can|it is marked from]',
+    ],
+  },
+  within: {
+    must: RUN_CAPACITOR.within.must,
+    may: [START_CAN, '[marked|printed|rated|inside|within] {limit} to {read}'],
+  },
+  high: {
+    must: RUN_CAPACITOR.high.must,
+    may: [
+      START_CAN,
+      '[marked|printed|rated] up to {limit}|[the marking|the can] ends at {limit}|over the {limit} [on the can|it is marked up to]',
+    ],
+  },
+};
+
 const CONDEMN =
   "let it cool [and|, then|, and] [read|measure|check] [it|] [once more|again|one more time] before [you condemn it|it is condemned|you call it dead|condemning it]|[do not|don't] condemn it [until|before] [it has cooled and been read once more|you have let it cool and read it once more]";
 

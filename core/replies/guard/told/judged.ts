@@ -7,6 +7,7 @@ import {
   CURRENT_IMBALANCE,
   INSULATION,
   RUN_CAPACITOR,
+  START_CAPACITOR,
   SUPPLY_VOLTAGE,
   VOLTAGE_IMBALANCE,
   WINDINGS,
@@ -26,6 +27,7 @@ type JudgedWays = { readonly [J in JudgedId]: Record<JudgedFindings[J], Ways> };
 
 const WAYS: JudgedWays = {
   runCapacitor: RUN_CAPACITOR,
+  startCapacitor: START_CAPACITOR,
   windings: WINDINGS,
   insulation: INSULATION,
   compressorCurrent: COMPRESSOR_CURRENT,
