@@ -71,6 +71,7 @@ function EarForm({ ear, chooseEar, model, chooseModel }: Omit<ListeningFormProps
       </div>
       {chosen === 'ownWithModel' && (
         <input
+          class="ear-model"
           data-testid="ear-model"
           aria-label="Its name on the hub"
           placeholder="organisation/model"

@@ -87,10 +87,10 @@ function Measure({ id, words, unit, digits, range, base, onBase }: MeasureProps)
         onInput={(event) => setTyped(event.currentTarget.value)}
         onChange={(event) => finish(event.currentTarget.value)}
       />
-      {words}
+      <span>{words}</span>
       {refused && (
         <span role="alert" data-testid={`${id}-refused`}>
-          Between {shown(range.low)} and {shown(range.high)}, please: nothing was changed.
+          Nothing was changed: it lies between {shown(range.low)} and {shown(range.high)}.
         </span>
       )}
     </label>

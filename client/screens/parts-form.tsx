@@ -10,6 +10,7 @@ export interface PartsFormProps {
 export function PartsForm({ carried, onCarried }: PartsFormProps) {
   return (
     <section aria-label="Parts you carry">
+      <h2>parts you carry</h2>
       <textarea
         class="parts"
         data-testid="parts"
@@ -24,8 +25,8 @@ export function PartsForm({ carried, onCarried }: PartsFormProps) {
         {carried.read()}
       </textarea>
       <p>
-        Parts you carry. Say them by these names: “put in a new …”. They are heard, and stand in the
-        note, as you write them here.
+        Say them by these names: “put in a new …”. They are heard, and stand in the note, as you
+        write them here.
       </p>
     </section>
   );

@@ -12,6 +12,7 @@ const SYSTEMS: readonly UnitSystem[] = ['us', 'si'];
 export function SettingsForm({ settings, onSettings }: SettingsFormProps) {
   return (
     <section aria-label="Settings">
+      <h2>a bare number is in</h2>
       <div class="choices" role="group" aria-label="A bare number is in">
         {SYSTEMS.map((units) => (
           <button
@@ -25,6 +26,7 @@ export function SettingsForm({ settings, onSettings }: SettingsFormProps) {
           </button>
         ))}
       </div>
+      <h2>the air pressure here</h2>
       <LocalAirForm settings={settings} onSettings={onSettings} />
     </section>
   );

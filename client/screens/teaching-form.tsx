@@ -35,7 +35,12 @@ export function TeachingForm({ teaching, onTeach }: TeachingFormProps) {
         )}
       </div>
       {lessons.kind !== 'closed' && (
-        <TeachingSheet lessons={lessons} onStop={teaching.stop} onClose={teaching.close} />
+        <TeachingSheet
+          lessons={lessons}
+          onStop={teaching.stop}
+          onClose={teaching.close}
+          onAgain={teach}
+        />
       )}
     </section>
   );

@@ -1,16 +1,24 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { VOICE_PROMPTS } from '../../core/language/voice-prompts.ts';
 import type { Lessons } from '../teaching/teaching-state.ts';
-import { CONCLUSION_WORDS, edgeOf, LAST_WORDS, TROUBLE_WORDS, written } from './teaching-words.ts';
+import {
+  canBeTriedAgain,
+  CONCLUSION_WORDS,
+  edgeOf,
+  LAST_WORDS,
+  TROUBLE_WORDS,
+  written,
+} from './teaching-words.ts';
 
 interface TeachingSheetProps {
   readonly lessons: Lessons;
   readonly onStop: () => void;
   readonly onClose: () => void;
+  readonly onAgain: () => void;
 }
 
 /** Over the whole page while sentences are read aloud: one sentence at a time, as large as it goes. */
-export function TeachingSheet({ lessons, onStop, onClose }: TeachingSheetProps) {
+export function TeachingSheet({ lessons, onStop, onClose, onAgain }: TeachingSheetProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
   const isOver = lessons.kind === 'concluded' || lessons.kind === 'trouble';
@@ -27,9 +35,16 @@ export function TeachingSheet({ lessons, onStop, onClose }: TeachingSheetProps) 
     >
       <Lesson lessons={lessons} />
       {lessons.kind !== 'working' && (
-        <button type="button" data-testid="teaching-leave" onClick={leave}>
-          {isOver ? 'done' : 'stop here'}
-        </button>
+        <div class="teaching-ways">
+          {canBeTriedAgain(lessons) && (
+            <button type="button" data-testid="teaching-again" onClick={onAgain}>
+              try again
+            </button>
+          )}
+          <button type="button" data-testid="teaching-leave" onClick={leave}>
+            {isOver ? 'done' : 'stop here'}
+          </button>
+        </div>
       )}
     </dialog>
   );
@@ -60,7 +75,9 @@ function Reading({ lessons }: { readonly lessons: Extract<Lessons, { kind: 'read
         {at + 1} of {VOICE_PROMPTS.length}
         {hearing ? ', listening' : ''}
       </p>
-      <p aria-live="polite">{LAST_WORDS[last]}</p>
+      <p class="teaching-last" aria-live="polite">
+        {LAST_WORDS[last]}
+      </p>
       <p class="teaching-prompt" data-testid="prompt" data-at={at} data-hearing={hearing}>
         {written(VOICE_PROMPTS[at] ?? '')}
       </p>

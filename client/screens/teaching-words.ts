@@ -31,11 +31,16 @@ export const CONCLUSION_WORDS: Record<Conclusion, string> = {
 };
 
 export const TROUBLE_WORDS: Record<Trouble, string> = {
-  noMicrophone: 'No microphone. Allow it or plug one in, then teach it again.',
+  noMicrophone: 'No microphone. Allow it or plug one in, then try again.',
   learnsNothing:
     'What listens now learns no voice. Choose “automatic” or “trained ear” under “what listens”, then teach it again.',
-  broke: 'The ear stopped. Nothing was changed; teach it again.',
+  broke: 'The ear stopped. Nothing was changed. Try again.',
 };
+
+/** Whether the same press may come to a better end: another ear must be chosen first elsewhere. */
+export const canBeTriedAgain = (lessons: Lessons): boolean =>
+  (lessons.kind === 'trouble' && lessons.trouble !== 'learnsNothing') ||
+  (lessons.kind === 'concluded' && lessons.conclusion === 'tooFew');
 
 /** A sentence of the grammar as one writes it. */
 export function written(prompt: string): string {

@@ -1,8 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, startPageServer } from './page-server.ts';
+import { openStage, type Stage } from './stage.ts';
 import { openVisitPage, typeWords } from './visit-page.ts';
 
 /** A glove needs 20 mm, about 120 px on a phone, for what matters and 72 px for the rest. */
@@ -56,26 +54,18 @@ const stateIs = (page: Page, state: string) =>
   page.locator(`[data-testid=state][data-state=${state}]`).waitFor();
 
 describe.each(SIZES)('at $width by $height', (size) => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
   beforeAll(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({ profile: `${folder.path}/profile` });
-    await browser.page.setViewportSize(size);
-    await openVisitPage(browser.page, server.address);
+    stage = await openStage();
+    await stage.page.setViewportSize(size);
+    await openVisitPage(stage.page, stage.server.address);
   });
 
-  afterAll(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterAll(() => stage.close());
 
   it('has a talk control and tabs that a glove finds, and no small words', async () => {
-    const { page } = browser;
+    const { page } = stage;
     const field = await boxOf(page.getByTestId('field'));
     expect(Math.min(field.width, field.height)).toBeGreaterThanOrEqual(PRIMARY);
     for (const tab of ['sheet', 'note', 'visit']) {
@@ -85,8 +75,8 @@ describe.each(SIZES)('at $width by $height', (size) => {
     expect(await smallWords(page)).toEqual([]);
   });
 
-  it('keeps the words of every choice of the visit tab within their button', async () => {
-    const { page } = browser;
+  it('keeps the words of every choice of the visit tab within their button, and every control large enough', async () => {
+    const { page } = stage;
     await page.getByTestId('tab-visit').click();
     const tooWide = await page
       .locator('.choices button')
@@ -96,11 +86,21 @@ describe.each(SIZES)('at $width by $height', (size) => {
           .map((button) => button.textContent),
       );
     expect(tooWide).toEqual([]);
+    await page.getByTestId('ear-ownWithModel').click();
+    await page.getByTestId('ear-model').waitFor();
+    const tooSmall = await page
+      .locator('.panel :is(button, input, textarea)')
+      .evaluateAll((controls, least) => {
+        const sizes = controls.map((each) => each.getBoundingClientRect());
+        return sizes.filter(({ width, height }) => Math.min(width, height) < least).length;
+      }, SECONDARY);
+    expect(tooSmall).toBe(0);
+    await page.getByTestId('ear-own').click();
     await page.getByTestId('tab-sheet').click();
   });
 
   it('asks with the whole question above two halves to press', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await answered(page, 'R-134a', 1);
     await answered(page, 'head 840', 2);
     await stateIs(page, 'asking');
@@ -118,7 +118,7 @@ describe.each(SIZES)('at $width by $height', (size) => {
   });
 
   it('keeps the question on the sheet until it is answered', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await answered(page, 'ambient 88', 3);
     await stateIs(page, 'asleep');
     const open = page.getByTestId('open-question');
@@ -133,7 +133,7 @@ describe.each(SIZES)('at $width by $height', (size) => {
   });
 
   it('takes what is typed on a keyboard without a press, and gives the page back', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await page.keyboard.type('box 41');
     expect(await page.getByTestId('typed').inputValue()).toBe('box 41');
     const { width } = await boxOf(page.getByTestId('typed'));
@@ -144,7 +144,7 @@ describe.each(SIZES)('at $width by $height', (size) => {
   });
 
   it('has number keys that a glove finds, all of them in sight', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await page.getByTestId('sheet-keys').click();
     await page.getByTestId('pick-headPressure').click();
     for (const key of ['7', '.', '0', '−', 'back', 'enter']) {
@@ -162,7 +162,7 @@ describe.each(SIZES)('at $width by $height', (size) => {
   });
 
   it('shows each number whole, with its unit beside it, and no panel wider than the page', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await stateIs(page, 'asleep');
     const value = await boxOf(page.getByTestId('large-value'));
     const unit = await boxOf(page.locator('.large-unit'));

@@ -1,9 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { BrowserContext, Page } from 'playwright-core';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, startPageServer } from './page-server.ts';
 import { pressToTalk, untilListening } from './spoken-page.ts';
+import { openStage, type Stage, UNPRESSED } from './stage.ts';
 import {
   openVisitPage,
   readRecords,
@@ -45,34 +43,23 @@ async function takeMicrophoneAway(page: Page): Promise<void> {
 }
 
 describe('a microphone that fails', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
   beforeEach(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({
-      profile: `${folder.path}/profile`,
-      args: ['--autoplay-policy=no-user-gesture-required'],
-    });
+    stage = await openStage(UNPRESSED);
   });
 
-  afterEach(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterEach(() => stage.close());
 
   const untilDeaf = (why: string) =>
-    browser.page.locator(`[data-testid=state][data-state=deaf][data-why=${why}]`).waitFor();
-  const press = () => browser.page.getByTestId('field').getByRole('button').first().click();
-  const readings = async () => readingsOf(await readRecords(browser.page));
+    stage.page.locator(`[data-testid=state][data-state=deaf][data-why=${why}]`).waitFor();
+  const press = () => stage.page.getByTestId('field').getByRole('button').first().click();
+  const readings = async () => readingsOf(await readRecords(stage.page));
 
   async function typeReading(reading: number): Promise<void> {
-    await typeWords(browser.page, `box ${reading}`);
-    await replyHas(browser.page, reading);
-    await sheetShows(browser.page, 'boxTemp', reading);
+    await typeWords(stage.page, `box ${reading}`);
+    await replyHas(stage.page, reading);
+    await sheetShows(stage.page, 'boxTemp', reading);
   }
 
   it.each([
@@ -82,9 +69,9 @@ describe('a microphone that fails', () => {
   ] as const)(
     'with %s says what to do, takes typed words, and tries again at a press',
     async (name, why, toDo) => {
-      const { page } = browser;
-      await answerMicrophone(browser.context, [name, 'silence']);
-      await openVisitPage(page, server.address);
+      const { page } = stage;
+      await answerMicrophone(stage.browser.context, [name, 'silence']);
+      await openVisitPage(page, stage.server.address);
       await press();
       await untilDeaf(why);
       expect(await page.getByTestId('reply').innerText()).toMatch(toDo);
@@ -97,10 +84,29 @@ describe('a microphone that fails', () => {
     },
   );
 
+  it('keeps lessons from beginning, says what to do, and they begin at “try again”', async () => {
+    const { page } = stage;
+    await answerMicrophone(stage.browser.context, ['NotAllowedError', 'silence']);
+    await openVisitPage(page, stage.server.address);
+    await page.getByTestId('tab-visit').click();
+    await page.getByTestId('teach-voice').click();
+    const told = page.getByTestId('teaching-told').filter({ hasText: 'No microphone' });
+    expect(await told.innerText()).toMatch(/allow it .* try again/i);
+    for (const way of ['teaching-again', 'teaching-leave']) {
+      const box = await page.getByTestId(way).boundingBox();
+      expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(96);
+    }
+    await page.getByTestId('teaching-again').click();
+    await page.locator('[data-testid=prompt][data-at="0"]').waitFor({ timeout: 60_000 });
+    expect(await page.getByTestId('teaching-again').count()).toBe(0);
+    await page.getByTestId('teaching-leave').click();
+    await page.getByTestId('teaching').waitFor({ state: 'detached' });
+  });
+
   it('that is taken away in the middle leaves the visit whole and the typing on', async () => {
-    const { page } = browser;
-    await answerMicrophone(browser.context, ['silence']);
-    await openVisitPage(page, server.address);
+    const { page } = stage;
+    await answerMicrophone(stage.browser.context, ['silence']);
+    await openVisitPage(page, stage.server.address);
     await pressToTalk(page);
     await typeReading(44);
     await untilListening(page);
