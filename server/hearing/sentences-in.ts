@@ -1,5 +1,5 @@
 import { createEndpointer, type Endpointer } from '../../core/hearing/endpointer.ts';
-import { KEPT_BEFORE_MS } from '../../core/hearing/endpointing-policy.ts';
+import { type EndpointerSettings, KEPT_BEFORE_MS } from '../../core/hearing/endpointing-policy.ts';
 import { FRAME_MS, FRAME_SAMPLES } from '../../core/hearing/frame.ts';
 import { createFramer } from '../../core/hearing/framer.ts';
 import type { NeuralDecoder } from '../../core/hearing/neural-decoder.ts';
@@ -13,6 +13,8 @@ export interface Endpointing {
   readonly detector: VoiceDetector | null;
   /** With a grammar set: it tells what may follow the words so far. */
   readonly decoder: Follower | null;
+  /** Other waits than the page's, to measure them. */
+  readonly settings?: EndpointerSettings;
 }
 
 /** A sentence of a recording, with the moments before it that the page keeps. */
@@ -33,9 +35,9 @@ const HEARD_FRAMES = 160 / FRAME_MS;
  */
 export async function* sentencesIn(
   samples: Float32Array,
-  { detector, decoder }: Endpointing,
+  { detector, decoder, settings }: Endpointing,
 ): AsyncGenerator<FoundSentence, void, undefined> {
-  const endpointer = createEndpointer();
+  const endpointer = createEndpointer(settings);
   const soundOf = (from: number, to: number): Float32Array =>
     samples.slice(from * FRAME_SAMPLES, to * FRAME_SAMPLES);
   const watch = createWatch(endpointer, detector);

@@ -1,9 +1,7 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, startPageServer } from './page-server.ts';
 import { giveMicrophone, pressToTalk, untilListening } from './spoken-page.ts';
+import { openStage, type Stage, UNPRESSED } from './stage.ts';
 import { openVisitPage, readRecords, readingsOf, sheetShows } from './visit-page.ts';
 
 /** In place of Chromium's own, which here has no service behind it: each start does the next of what is written. */
@@ -47,30 +45,19 @@ const write = (page: Page, ...lines: readonly string[]): Promise<void> =>
   }, lines);
 
 describe('the browser’s ear, chosen on the page', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
   beforeEach(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({
-      profile: `${folder.path}/profile`,
-      args: ['--autoplay-policy=no-user-gesture-required'],
-    });
-    await giveMicrophone(browser.context);
-    await scriptBrowsersEar(browser.context);
-    await openVisitPage(browser.page, server.address);
+    stage = await openStage(UNPRESSED);
+    await giveMicrophone(stage.browser.context);
+    await scriptBrowsersEar(stage.browser.context);
+    await openVisitPage(stage.page, stage.server.address);
   });
 
-  afterEach(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterEach(() => stage.close());
 
   it('says where the voice goes, hears without our microphone, and gives way when it has no network', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await page.getByTestId('tab-visit').click();
     await page.getByTestId('ear-own').and(page.locator('[aria-pressed=true]')).waitFor();
     await page.getByTestId('ear-browserAnywhere').click();

@@ -1,32 +1,22 @@
 import { readFile } from 'node:fs/promises';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, startPageServer } from './page-server.ts';
+import { openStage, type Stage } from './stage.ts';
 import { openVisitPage, readPlaces, replyHas, sheetShows, typeWords } from './visit-page.ts';
 
 describe('a log with a record that cannot be read', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
   beforeEach(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({ profile: `${folder.path}/profile` });
+    stage = await openStage();
   });
 
-  afterEach(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterEach(() => stage.close());
 
   it('goes on with the rest, says so and leaves it where it is', async () => {
     const place = 3;
-    const { page } = browser;
-    await openVisitPage(page, server.address);
+    const { page } = stage;
+    await openVisitPage(page, stage.server.address);
     for (const reading of [44, 43, 42]) {
       await typeWords(page, `box ${reading}`);
       await replyHas(page, reading);
@@ -61,11 +51,11 @@ describe('a log with a record that cannot be read', () => {
 
   /** The file that the visit tab hands out. */
   async function savedLines() {
-    const { page } = browser;
+    const { page } = stage;
     await page.getByTestId('tab-visit').click();
     const coming = page.waitForEvent('download');
     await page.getByTestId('save-everything').click();
-    const file = `${folder.path}/saved.jsonl`;
+    const file = `${stage.folder}/saved.jsonl`;
     await (await coming).saveAs(file);
     const lines = (await readFile(file, 'utf8')).trimEnd().split('\n');
     const line = z.looseObject({ seq: z.number(), type: z.string().optional() });
@@ -73,7 +63,7 @@ describe('a log with a record that cannot be read', () => {
   }
 
   async function damageRecord(place: number) {
-    await browser.page.evaluate(async (at) => {
+    await stage.page.evaluate(async (at) => {
       const done = (target: EventTarget, event: string) =>
         new Promise((resolve) => target.addEventListener(event, resolve, { once: true }));
       const opening = indexedDB.open('gloveside');

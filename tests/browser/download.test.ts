@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import { get } from 'node:http';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { BUILT_PAGE, type PageServer, startPageServer } from './page-server.ts';
+import { BUILT_PAGE } from './page-server.ts';
+import { type ServedPage, servePage } from './stage.ts';
 
 /** What may come before the page can hear: itself, the runtime, the neural model. */
 const MOST_BYTES = 12e6;
@@ -32,25 +32,20 @@ async function inOrder(): Promise<readonly string[]> {
 }
 
 describe('what comes over the network at the first load', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
+  let served: ServedPage;
   let files: readonly string[];
 
   beforeAll(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
+    served = await servePage();
     files = await inOrder();
   });
 
-  afterAll(async () => {
-    await server.stop();
-    await folder.discard();
-  });
+  afterAll(() => served.close());
 
   it(`is at most ${MOST_BYTES / 1e6} MB before the page hears by its own best engine`, async () => {
     const first = files.filter((file) => !IS_SECOND_ENGINE.test(file));
     expect(first).toEqual(expect.arrayContaining(['/model/neural/model.onnx', '/index.html']));
-    const sizes = await Promise.all(first.map((file) => bytesSent(server.address + file)));
+    const sizes = await Promise.all(first.map((file) => bytesSent(served.server.address + file)));
     const total = sizes.reduce((sum, bytes) => sum + bytes, 0);
     expect(total).toBeLessThan(MOST_BYTES);
     expect(total).toBeGreaterThan(MOST_BYTES / 3);
@@ -63,7 +58,7 @@ describe('what comes over the network at the first load', () => {
   });
 
   it('holds the WebAssembly of the networks once', () => {
-    expect(server.files.filter((file) => /ort-.*\.wasm$/.test(file))).toEqual([
+    expect(served.server.files.filter((file) => /ort-.*\.wasm$/.test(file))).toEqual([
       '/runtime/ort-wasm-simd-threaded.wasm',
     ]);
   });

@@ -2,12 +2,10 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { fan } from '../hearing/signals.ts';
 import { gloveside } from '../support/fake-terminal.ts';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, startPageServer } from './page-server.ts';
 import { giveSynthesiser } from './scripted-synthesiser.ts';
 import { giveSampledMicrophone } from './sampled-microphone.ts';
 import { pressToTalk } from './spoken-page.ts';
+import { openStage, type Stage, UNPRESSED } from './stage.ts';
 import { atLevel, type Line, SPEECH_RMS, technicianAt } from './technician.ts';
 import { openVisitPage } from './visit-page.ts';
 
@@ -33,22 +31,15 @@ const VISIT: readonly Line[] = [
 ];
 
 describe('a whole visit beside a fan, 10 dB below the voice, by a voice that training never heard', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
   beforeAll(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({
-      profile: `${folder.path}/profile`,
-      args: ['--autoplay-policy=no-user-gesture-required'],
-    });
+    stage = await openStage(UNPRESSED);
     const noise = atLevel(fan(8, 7), SPEECH_RMS / 10 ** (SNR_DB / 20));
-    await giveSampledMicrophone(browser.context, noise);
-    await giveSynthesiser(browser.context, 'works');
-    const { page } = browser;
-    await openVisitPage(page, server.address);
+    await giveSampledMicrophone(stage.browser.context, noise);
+    await giveSynthesiser(stage.browser.context, 'works');
+    const { page } = stage;
+    await openVisitPage(page, stage.server.address);
     // Whether the second engine's opinion is in time hangs on the machine; without one the same is heard each time.
     await page.getByTestId('tab-visit').click();
     await page.getByTestId('listens-neural').click();
@@ -56,14 +47,10 @@ describe('a whole visit beside a fan, 10 dB below the voice, by a voice that tra
     await pressToTalk(page);
   });
 
-  afterAll(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterAll(() => stage.close());
 
   it('has each reading, the answer and the note right, with what it asked about answered aloud', async () => {
-    const { page } = browser;
+    const { page } = stage;
     const technician = technicianAt(page);
     const told = new Map<string, string>();
     for (const line of VISIT) told.set(line.say, await technician.tell(line));

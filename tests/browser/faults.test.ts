@@ -1,9 +1,7 @@
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, startPageServer } from './page-server.ts';
 import { giveMicrophone, pressToTalk, untilListening } from './spoken-page.ts';
+import { openStage, type Stage, UNPRESSED } from './stage.ts';
 import { openVisitPage, readRecords, readingsOf, replyHas, typeWords } from './visit-page.ts';
 
 const PATIENCE = { timeout: 60_000 };
@@ -47,40 +45,29 @@ async function turn(page: Page, state: DocumentVisibilityState): Promise<void> {
 }
 
 describe('on a page that listens', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
   beforeEach(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({
-      profile: `${folder.path}/profile`,
-      args: ['--autoplay-policy=no-user-gesture-required'],
-    });
-    await giveMicrophone(browser.context);
-    await keepWorkers(browser.context);
-    await openVisitPage(browser.page, server.address);
-    await pressToTalk(browser.page);
+    stage = await openStage(UNPRESSED);
+    await giveMicrophone(stage.browser.context);
+    await keepWorkers(stage.browser.context);
+    await openVisitPage(stage.page, stage.server.address);
+    await pressToTalk(stage.page);
   });
 
-  afterEach(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterEach(() => stage.close());
 
   const shows = (words: RegExp): Promise<void> =>
-    browser.page.getByText(words).first().waitFor(PATIENCE);
-  const readings = async () => readingsOf(await readRecords(browser.page));
+    stage.page.getByText(words).first().waitFor(PATIENCE);
+  const readings = async () => readingsOf(await readRecords(stage.page));
 
   async function typeReading(reading: number): Promise<void> {
-    await typeWords(browser.page, `box ${reading}`);
-    await replyHas(browser.page, reading);
+    await typeWords(stage.page, `box ${reading}`);
+    await replyHas(stage.page, reading);
   }
 
   it('an engine whose thread dies is told, another listens, and nothing kept is lost', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await typeReading(44);
     await untilListening(page);
     await breakWorkers(page);
@@ -92,7 +79,7 @@ describe('on a page that listens', () => {
   });
 
   it('out of sight it stops, and back in sight it says that it listens again', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await typeReading(44);
     await untilListening(page);
     await turn(page, 'hidden');

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { createScratchFolder } from '../support/scratch-folder.ts';
 import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, eventsOnServer, startPageServer } from './page-server.ts';
+import { type PageServer, eventsOnServer } from './page-server.ts';
+import { type ServedPage, servePage } from './stage.ts';
 import {
   type Moment,
   askedDurabilities,
@@ -143,13 +143,13 @@ const KILL_POINTS: readonly KillPoint[] = [
 ];
 
 describe('the browser killed in the middle of a visit', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
+  let served: ServedPage;
   let life: Life;
   const reached = new Map<number, Reached>();
 
   async function live(): Promise<Life> {
-    const browser = await openBrowser({ profile: `${folder.path}/profile` });
+    const { folder, server } = served;
+    const browser = await openBrowser({ profile: `${folder}/profile` });
     let onMoment: (moment: Moment) => void = () => undefined;
     await watchWrites(browser.context, (moment) => onMoment(moment));
     await openVisitPage(browser.page, server.address);
@@ -163,8 +163,7 @@ describe('the browser killed in the middle of a visit', () => {
   }
 
   beforeAll(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
+    served = await servePage();
     life = await live();
     await life.browser.page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
     await typeAndSee(life, 45);
@@ -173,8 +172,7 @@ describe('the browser killed in the middle of a visit', () => {
 
   afterAll(async () => {
     await life.browser.close();
-    await server.stop();
-    await folder.discard();
+    await served.close();
   });
 
   it('kills at ten points', () => {
@@ -204,13 +202,15 @@ describe('the browser killed in the middle of a visit', () => {
 
   it('goes on in the same visit, and the server has every event once', async () => {
     const { page } = life.browser;
-    server = await startPageServer({ data: `${folder.path}/data`, port: server.port });
+    await served.restartServer();
     await typeWords(page, box(34));
     await replyHas(page, 34);
     const records = await readRecords(page);
     expect(new Set(records.map(({ event }) => event.visit)).size).toBe(1);
     await page.evaluate(() => dispatchEvent(new Event('online')));
-    await expect.poll(() => eventsOnServer(server), { timeout: 20_000 }).toEqual([records.length]);
+    await expect
+      .poll(() => eventsOnServer(served.server), { timeout: 20_000 })
+      .toEqual([records.length]);
   });
 
   it('asked for strict durability in every write to the log', async () => {

@@ -1,31 +1,21 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, startPageServer } from './page-server.ts';
+import { openStage, type Stage } from './stage.ts';
 import { openVisitPage, readRecords, readingsOf, replyHas, typeWords } from './visit-page.ts';
 
 describe('a sentence of 10,000 words', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
   beforeEach(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({ profile: `${folder.path}/profile` });
+    stage = await openStage();
   });
 
-  afterEach(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterEach(() => stage.close());
 
   it('is called too long and stays where it was typed; one of a thousand is taken', async () => {
-    const { page } = browser;
+    const { page } = stage;
     const pair = (index: number) => `box ${30 + (index % 20)}`;
     const words = Array.from({ length: 5_000 }, (_, index) => pair(index)).join(' ');
-    await openVisitPage(page, server.address);
+    await openVisitPage(page, stage.server.address);
     await typeWords(page, 'box 44');
     await replyHas(page, 44);
     await typeWords(page, words);

@@ -1,12 +1,10 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { createScratchFolder } from '../support/scratch-folder.ts';
 import { writeTinySpeechModel } from '../support/tiny-speech-model.ts';
 import { wavOf } from '../support/wav.ts';
-import { openBrowser } from './chromium.ts';
-import { startPageServer } from './page-server.ts';
 import { giveMicrophone, pressToTalk, untilListening } from './spoken-page.ts';
+import { openStage, UNPRESSED } from './stage.ts';
 import { openVisitPage, sheetShows } from './visit-page.ts';
 
 /** A second of a tone that lies above nought as a whole, with a moment of rest on either side. */
@@ -19,15 +17,11 @@ function toneAboveNought(): string {
 }
 
 it('hears in the page by a speech model chosen by its name on the hub, and without one by its own ears', async () => {
-  const folder = await createScratchFolder();
-  const model = join(folder.path, 'model');
+  const stage = await openStage(UNPRESSED);
+  const { page, server } = stage;
+  const { context } = stage.browser;
+  const model = join(stage.folder, 'model');
   await writeTinySpeechModel(model, { above: 'box forty four', below: 'memo nothing' });
-  const server = await startPageServer({ data: `${folder.path}/data` });
-  const browser = await openBrowser({
-    profile: `${folder.path}/profile`,
-    args: ['--autoplay-policy=no-user-gesture-required'],
-  });
-  const { page, context } = browser;
   await giveMicrophone(context);
   // A service worker's own requests would not pass by here.
   await context.addInitScript(() =>
@@ -73,7 +67,5 @@ it('hears in the page by a speech model chosen by its name on the hub, and witho
     .getByText(/speech model did not come/i)
     .first()
     .waitFor({ timeout: 60_000 });
-  await browser.close();
-  await server.stop();
-  await folder.discard();
+  await stage.close();
 });

@@ -2,12 +2,10 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { sayEngineChanged } from '../../client/screens/words.ts';
 import { besideFan, speak as speakSamples } from '../hearing/signals.ts';
 import { speakWav, type Voice } from '../support/flite.ts';
-import { createScratchFolder } from '../support/scratch-folder.ts';
 import { wavOf } from '../support/wav.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, startPageServer } from './page-server.ts';
 import { giveSynthesiser, listOf } from './scripted-synthesiser.ts';
 import { giveMicrophone, playSound, pressToTalk, speak, untilListening } from './spoken-page.ts';
+import { openStage, type Stage, UNPRESSED } from './stage.ts';
 import { openVisitPage, sheetShows } from './visit-page.ts';
 
 /** 10 dB above a fan, a second of it before and two after. */
@@ -21,31 +19,20 @@ function besideAFan(sentence: string, voice: Voice): Buffer {
 }
 
 describe('the page’s trained ear', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
   beforeEach(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({
-      profile: `${folder.path}/profile`,
-      args: ['--autoplay-policy=no-user-gesture-required'],
-    });
-    await giveMicrophone(browser.context);
-    await giveSynthesiser(browser.context, 'works');
-    await openVisitPage(browser.page, server.address);
+    stage = await openStage(UNPRESSED);
+    await giveMicrophone(stage.browser.context);
+    await giveSynthesiser(stage.browser.context, 'works');
+    await openVisitPage(stage.page, stage.server.address);
   });
 
-  afterEach(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterEach(() => stage.close());
 
   /** The reading is on the sheet, after a press where the page asked, and the page listens again. */
   async function confirmed(row: string, value: number): Promise<void> {
-    const { page } = browser;
+    const { page } = stage;
     const reply = page.getByTestId('reply').filter({ hasText: new RegExp(`\\b${value}\\b`) });
     await reply.waitFor();
     if (/\?/.test(await reply.innerText())) {
@@ -57,15 +44,15 @@ describe('the page’s trained ear', () => {
   }
 
   async function choose(ear: 'embedded' | 'neural' | 'automatic'): Promise<void> {
-    await browser.page.getByTestId('tab-visit').click();
-    await browser.page.getByTestId(`listens-${ear}`).click();
-    await browser.page.getByTestId('tab-sheet').click();
+    await stage.page.getByTestId('tab-visit').click();
+    await stage.page.getByTestId(`listens-${ear}`).click();
+    await stage.page.getByTestId('tab-sheet').click();
   }
 
   async function listens(): Promise<string | null> {
-    await browser.page.getByTestId('tab-visit').click();
-    const use = await browser.page.getByTestId('listening').getAttribute('data-use');
-    await browser.page.getByTestId('tab-sheet').click();
+    await stage.page.getByTestId('tab-visit').click();
+    const use = await stage.page.getByTestId('listening').getAttribute('data-use');
+    await stage.page.getByTestId('tab-sheet').click();
     return use;
   }
 
@@ -73,7 +60,7 @@ describe('the page’s trained ear', () => {
     ['embedded', false],
     ['neural', true],
   ] as const)('beside a fan, the %s one alone hears what was read: %s', async (ear, hears) => {
-    const { page } = browser;
+    const { page } = stage;
     await choose(ear);
     await pressToTalk(page);
     await playSound(page, besideAFan('ambient eighty eight', 'slt'));
@@ -85,7 +72,7 @@ describe('the page’s trained ear', () => {
   });
 
   it('shows the words as they come', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await choose('neural');
     await pressToTalk(page);
     const whileListening = '[data-testid=field][data-mode=listening] [data-testid=heard]';
@@ -96,9 +83,9 @@ describe('the page’s trained ear', () => {
   });
 
   it('hears without a network after one load, chosen by what the device affords', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
-    await server.stop();
+    await stage.server.stop();
     await page.reload();
     await page.getByTestId('field').waitFor();
     await pressToTalk(page);
@@ -107,7 +94,7 @@ describe('the page’s trained ear', () => {
   });
 
   it('loses no sentence when its worker crashes: the spare ear hears it, and the voice says so', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await choose('neural');
     await pressToTalk(page);
     expect(await speak(page, 'box forty four')).toMatch(/^Box 44/);

@@ -1,8 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { openBrowser } from './chromium.ts';
-import { startPageServer } from './page-server.ts';
+import { openStage } from './stage.ts';
 import {
   openVisitPage,
   readRecords,
@@ -33,9 +31,8 @@ async function suction(page: Page): Promise<string> {
 }
 
 it('words the note at the finish, and shows the same after a reload', async () => {
-  const folder = await createScratchFolder();
-  const server = await startPageServer({ data: `${folder.path}/data` });
-  const browser = await openBrowser({ profile: `${folder.path}/profile` });
+  const stage = await openStage();
+  const { browser, server } = stage;
   const { page } = browser;
   await waitLongerForModel(browser.context);
   await openVisitPage(page, server.address);
@@ -57,7 +54,5 @@ it('words the note at the finish, and shows the same after a reload', async () =
   const { passages = [] } = worded?.event.type === 'noteWorded' ? worded.event : {};
   expect(passages.length).toBeGreaterThan(3);
   for (const { text } of passages) expect(first).toContain(text);
-  await browser.close();
-  await server.stop();
-  await folder.discard();
+  await stage.close();
 });

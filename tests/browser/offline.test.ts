@@ -1,7 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, eventsOnServer, startPageServer } from './page-server.ts';
+import { eventsOnServer } from './page-server.ts';
+import { openStage, type Stage } from './stage.ts';
 import {
   openVisitPage,
   readRecords,
@@ -12,36 +11,28 @@ import {
 } from './visit-page.ts';
 
 describe('with the network off', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
   beforeEach(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({ profile: `${folder.path}/profile` });
+    stage = await openStage();
   });
 
-  afterEach(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterEach(() => stage.close());
 
   /** The first load is over when the service worker has kept every file. */
   async function loadOnce() {
-    await openVisitPage(browser.page, server.address);
-    await browser.page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
+    await openVisitPage(stage.page, stage.server.address);
+    await stage.page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
   }
 
   it('opens, answers and keeps after one load; the server gets every event once when it is back', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await loadOnce();
     await typeWords(page, 'box 44');
     await replyHas(page, 44);
-    await expect.poll(() => eventsOnServer(server)).toEqual([2]);
+    await expect.poll(() => eventsOnServer(stage.server)).toEqual([2]);
 
-    await server.stop();
+    await stage.server.stop();
     await page.reload();
     await page.getByTestId('field').waitFor();
     await sheetShows(page, 'boxTemp', 44);
@@ -49,22 +40,24 @@ describe('with the network off', () => {
     await replyHas(page, 43);
     await sheetShows(page, 'boxTemp', 43);
 
-    server = await startPageServer({ data: `${folder.path}/data`, port: server.port });
+    await stage.restartServer();
     await page.evaluate(() => dispatchEvent(new Event('online')));
     const records = await readRecords(page);
     expect(readingsOf(records)).toEqual([44, 43]);
-    await expect.poll(() => eventsOnServer(server), { timeout: 20_000 }).toEqual([records.length]);
+    await expect
+      .poll(() => eventsOnServer(stage.server), { timeout: 20_000 })
+      .toEqual([records.length]);
   });
 
   it('has kept every file that the server serves, the recogniser and its model included', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await loadOnce();
     const kept = await page.evaluate(async () => {
       const caches_ = await Promise.all((await caches.keys()).map((name) => caches.open(name)));
       const requests = await Promise.all(caches_.map((cache) => cache.keys()));
       return requests.flat().map(({ url }) => new URL(url).pathname);
     });
-    expect(kept).toEqual(expect.arrayContaining([...server.files]));
+    expect(kept).toEqual(expect.arrayContaining([...stage.server.files]));
     expect(kept.some((path) => path.endsWith('.wasm'))).toBe(true);
     expect(kept).toEqual(expect.arrayContaining(['/model/en-us/mdef', '/model/en-us/dict.txt']));
     expect(kept.filter((path) => path.startsWith('/api/'))).toEqual([]);

@@ -1,7 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, startPageServer } from './page-server.ts';
+import { openStage, type Stage } from './stage.ts';
 import { openVisitPage, replyHas, typeWords, waitLongerForModel } from './visit-page.ts';
 
 const TEMPLATE = 'Superheat is 9.6 °F.';
@@ -13,37 +11,29 @@ const SAID = [
 ];
 
 describe('the page and the phrasing model', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
   let fetched: string[];
 
   beforeEach(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({ profile: `${folder.path}/profile` });
-    await waitLongerForModel(browser.context);
+    stage = await openStage();
+    await waitLongerForModel(stage.browser.context);
     fetched = [];
-    browser.context.on('request', (request) => {
+    stage.browser.context.on('request', (request) => {
       if (request.serviceWorker() === null) fetched.push(request.url()); // what the page itself asks for
     });
   });
 
-  afterEach(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterEach(() => stage.close());
 
   async function openedVisit() {
-    await openVisitPage(browser.page, server.address);
-    for (const words of SAID) await typeWords(browser.page, words);
-    await replyHas(browser.page, 29);
+    await openVisitPage(stage.page, stage.server.address);
+    for (const words of SAID) await typeWords(stage.page, words);
+    await replyHas(stage.page, 29);
   }
 
   /** The question asked once more; its answer as it is shown. */
   async function answered(): Promise<string> {
-    const { page } = browser;
+    const { page } = stage;
     const number = await page.getByTestId('reply').getAttribute('data-number');
     await typeWords(page, "what's my superheat");
     await expect
@@ -57,7 +47,7 @@ describe('the page and the phrasing model', () => {
 
   /** How many workers of the phraser there are: it is ended when its model cannot be loaded. */
   const phrasers = () =>
-    browser.page.workers().filter((worker) => worker.url().includes('phraser')).length;
+    stage.page.workers().filter((worker) => worker.url().includes('phraser')).length;
 
   it('has answers worded by it once it is loaded, with nothing from elsewhere', async () => {
     await openedVisit();
@@ -68,12 +58,12 @@ describe('the page and the phrasing model', () => {
     expect([...told].every((reply) => /\b9\.6\b/.test(reply) && /superheat/i.test(reply))).toBe(
       true,
     );
-    expect([...new Set(fetched.map((url) => new URL(url).origin))]).toEqual([server.address]);
+    expect([...new Set(fetched.map((url) => new URL(url).origin))]).toEqual([stage.server.address]);
     await isFetched(WEIGHTS).toBe(true);
   });
 
   it('says the template where the weights come damaged, and goes on', async () => {
-    await browser.context.route(`**${WEIGHTS}`, (route) =>
+    await stage.browser.context.route(`**${WEIGHTS}`, (route) =>
       route.fulfill({ status: 200, body: 'not a model' }),
     );
     await openedVisit();
@@ -83,14 +73,14 @@ describe('the page and the phrasing model', () => {
   });
 
   it('says the template while the model is late', async () => {
-    await browser.context.route(`**${WEIGHTS}`, () => undefined);
+    await stage.browser.context.route(`**${WEIGHTS}`, () => undefined);
     await openedVisit();
     await isFetched(WEIGHTS).toBe(true);
     expect(await answered()).toBe(TEMPLATE);
   });
 
   it('loads no model where the answers are to be always alike, and remembers that', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await openedVisit();
     await page.getByTestId('tab-visit').click();
     await page.getByTestId('wording-plain').click();

@@ -1,29 +1,19 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, startPageServer } from './page-server.ts';
+import { openStage, type Stage } from './stage.ts';
 import { openVisitPage, typeWords } from './visit-page.ts';
 
 describe('the air around the gauge', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
   beforeEach(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({ profile: `${folder.path}/profile` });
+    stage = await openStage();
   });
 
-  afterEach(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterEach(() => stage.close());
 
   it('refuses a height beyond the range with the range, and reaches the answers by barometer', async () => {
-    const { page } = browser;
-    await openVisitPage(page, server.address);
+    const { page } = stage;
+    await openVisitPage(page, stage.server.address);
     await page.getByTestId('tab-visit').click();
     await page.getByTestId('altitude').fill('99999');
     await page.getByTestId('altitude').press('Enter');

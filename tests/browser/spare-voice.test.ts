@@ -1,10 +1,8 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { z } from 'zod';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { openBrowser } from './chromium.ts';
-import { startPageServer } from './page-server.ts';
 import { giveMicrophone, pressToTalk, untilListening } from './spoken-page.ts';
+import { openStage, UNPRESSED } from './stage.ts';
 import { openVisitPage, replyHas, typeWords } from './visit-page.ts';
 
 /** The length in seconds of each recorded sound that the page began to play: tones have no samples of their own. */
@@ -15,12 +13,8 @@ async function played(page: Page): Promise<readonly number[]> {
 }
 
 it('a browser without a voice speaks with the page’s own, which it keeps', async () => {
-  const folder = await createScratchFolder();
-  const server = await startPageServer({ data: `${folder.path}/data` });
-  const browser = await openBrowser({
-    profile: `${folder.path}/profile`,
-    args: ['--autoplay-policy=no-user-gesture-required'],
-  });
+  const stage = await openStage(UNPRESSED);
+  const { browser, server } = stage;
   const { page } = browser;
   await giveMicrophone(browser.context);
   await browser.context.addInitScript(() => {
@@ -50,7 +44,5 @@ it('a browser without a voice speaks with the page’s own, which it keeps', asy
   };
   // Compiling it takes a moment more, in which replies are shown only.
   await expect.poll(speaks, { timeout: 60_000 }).toBe(true);
-  await browser.close();
-  await server.stop();
-  await folder.discard();
+  await stage.close();
 });

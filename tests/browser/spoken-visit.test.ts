@@ -4,9 +4,9 @@ import { gloveside } from '../support/fake-terminal.ts';
 import { speakWav } from '../support/flite.ts';
 import { createScratchFolder } from '../support/scratch-folder.ts';
 import { writeFile } from 'node:fs/promises';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { eventsOnServer, type PageServer, startPageServer } from './page-server.ts';
+import { eventsOnServer } from './page-server.ts';
 import { giveMicrophone, pressToTalk, speak, untilListening } from './spoken-page.ts';
+import { openStage, type Stage, UNPRESSED } from './stage.ts';
 import { openVisitPage, readRecords } from './visit-page.ts';
 
 /** A number that the command line calculates: the page must say the same one. */
@@ -20,33 +20,22 @@ async function inTurn<Item>(items: readonly Item[], work: (item: Item) => Promis
 }
 
 describe('a short visit, spoken to the page', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
   beforeAll(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({
-      profile: `${folder.path}/profile`,
-      args: ['--autoplay-policy=no-user-gesture-required'],
-    });
-    await giveMicrophone(browser.context);
-    await openVisitPage(browser.page, server.address);
-    await pressToTalk(browser.page);
+    stage = await openStage(UNPRESSED);
+    await giveMicrophone(stage.browser.context);
+    await openVisitPage(stage.page, stage.server.address);
+    await pressToTalk(stage.page);
   });
 
-  afterAll(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterAll(() => stage.close());
 
   const cell = (row: string, column: string): Promise<string> =>
-    browser.page.getByTestId(`sheet-row-${row}`).getByTestId(column).innerText();
+    stage.page.getByTestId(`sheet-row-${row}`).getByTestId(column).innerText();
 
   it('keeps each reading on the sheet and says it back', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await speak(page, 'it is a two door reach in on one thirty four a with a txv');
     expect(await speak(page, 'ambient eighty eight', 'slt')).toBe('Ambient 88.');
     expect(await speak(page, 'head one ninety two, suction fourteen, box forty four')).toBe(
@@ -68,17 +57,15 @@ describe('a short visit, spoken to the page', () => {
       'phase=bubble',
     );
     // However it is worded: what the number was worked out through need not be said.
-    const reply = await speak(browser.page, 'what should head be');
+    const reply = await speak(stage.page, 'what should head be');
     expect(reply).toContain(`${Math.round(head)} psi`);
-    expect(await browser.page.getByTestId('large-value').innerText()).toBe(
-      String(Math.round(head)),
-    );
-    const off = await speak(browser.page, 'how far off am i');
+    expect(await stage.page.getByTestId('large-value').innerText()).toBe(String(Math.round(head)));
+    const off = await speak(stage.page, 'how far off am i');
     expect(off).toContain(`${192 - Math.round(head)} psi over`);
   });
 
   it('keeps what was found and done, before and after apart, and compares them', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await inTurn(
       [
         'condenser is plugged',
@@ -97,7 +84,7 @@ describe('a short visit, spoken to the page', () => {
   });
 
   it('has the note ready, and every event once on the server', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await speak(page, 'read me the note');
     await page.getByTestId('tab-note').click();
     const note = await page.getByTestId('note').innerText();
@@ -108,7 +95,9 @@ describe('a short visit, spoken to the page', () => {
     const records = await readRecords(page);
     expect(records.map(({ event }) => event.type)).toContain('visitFinished');
     expect(records.map(({ place }) => place)).toEqual(records.map((_, index) => index + 1));
-    await expect.poll(() => eventsOnServer(server), { timeout: 20_000 }).toEqual([records.length]);
+    await expect
+      .poll(() => eventsOnServer(stage.server), { timeout: 20_000 })
+      .toEqual([records.length]);
   });
 });
 
@@ -116,25 +105,21 @@ describe('a short visit, spoken to the page', () => {
 describe('through the browser’s own microphone', () => {
   it('hears a reading', async () => {
     const folder = await createScratchFolder();
-    const server = await startPageServer({ data: `${folder.path}/data` });
     const file = `${folder.path}/said.wav`;
     // The file runs from the moment the device opens, while the recogniser still loads: what it misses comes again.
     await writeFile(file, withSilence(speakWav('head one ninety two'), 6));
-    const browser = await openBrowser({
-      profile: `${folder.path}/profile`,
-      args: [
-        '--use-fake-ui-for-media-stream',
-        '--use-fake-device-for-media-stream',
-        `--use-file-for-fake-audio-capture=${file}`,
-      ],
-    });
-    await openVisitPage(browser.page, server.address);
-    await pressToTalk(browser.page);
-    const value = browser.page.getByTestId('sheet-row-headPressure').getByTestId('before');
+    const stage = await openStage(
+      '--use-fake-ui-for-media-stream',
+      '--use-fake-device-for-media-stream',
+      `--use-file-for-fake-audio-capture=${file}`,
+    );
+    const { page, server } = stage;
+    await openVisitPage(page, server.address);
+    await pressToTalk(page);
+    const value = page.getByTestId('sheet-row-headPressure').getByTestId('before');
     await expect.poll(() => value.innerText(), { timeout: 40_000 }).toBe('192');
-    await untilListening(browser.page);
-    await browser.close();
-    await server.stop();
+    await untilListening(page);
+    await stage.close();
     await folder.discard();
   });
 });

@@ -1,30 +1,20 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, startPageServer } from './page-server.ts';
+import { openStage, type Stage } from './stage.ts';
 import { openVisitPage, typeWords } from './visit-page.ts';
 
 describe('steps on the page', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
   beforeAll(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({ profile: `${folder.path}/profile` });
-    await browser.page.setViewportSize({ width: 390, height: 844 });
-    await openVisitPage(browser.page, server.address);
+    stage = await openStage();
+    await stage.page.setViewportSize({ width: 390, height: 844 });
+    await openVisitPage(stage.page, stage.server.address);
   });
 
-  afterAll(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterAll(() => stage.close());
 
   it('are moved by a gloved press as by voice, and stand where they stood after a reload', async () => {
-    const { page } = browser;
+    const { page } = stage;
     const steps = page.getByTestId('steps');
     await typeWords(page, "it's a walk-in cooler on 134a with a txv");
     await typeWords(page, 'how do i pump it down');

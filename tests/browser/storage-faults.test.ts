@@ -1,10 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { BUILT_PAGE, type PageServer, startPageServer } from './page-server.ts';
+import { BUILT_PAGE } from './page-server.ts';
 import { giveMicrophone, pressToTalk, untilListening } from './spoken-page.ts';
+import { openStage, type Stage, UNPRESSED } from './stage.ts';
 import { openVisitPage, readRecords, readingsOf, replyHas, typeWords } from './visit-page.ts';
 
 const PATIENCE = { timeout: 60_000 };
@@ -32,55 +31,44 @@ async function fillStorage(page: Page): Promise<() => Promise<void>> {
 }
 
 describe('a device that keeps nothing, or no more', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
   beforeEach(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({
-      profile: `${folder.path}/profile`,
-      args: ['--autoplay-policy=no-user-gesture-required'],
-    });
-    await giveMicrophone(browser.context);
+    stage = await openStage(UNPRESSED);
+    await giveMicrophone(stage.browser.context);
   });
 
-  afterEach(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterEach(() => stage.close());
 
   const shows = (words: RegExp): Promise<void> =>
-    browser.page.getByText(words).first().waitFor(PATIENCE);
-  const readings = async () => readingsOf(await readRecords(browser.page));
+    stage.page.getByText(words).first().waitFor(PATIENCE);
+  const readings = async () => readingsOf(await readRecords(stage.page));
 
   async function typeReading(reading: number): Promise<void> {
-    await typeWords(browser.page, `box ${reading}`);
-    await replyHas(browser.page, reading);
+    await typeWords(stage.page, `box ${reading}`);
+    await replyHas(stage.page, reading);
   }
 
   it('without service workers listens and keeps, and says that it will not open offline', async () => {
-    const { page } = browser;
-    await takeServiceWorkersAway(browser.context);
-    await openVisitPage(page, server.address);
+    const { page } = stage;
+    await takeServiceWorkersAway(stage.browser.context);
+    await openVisitPage(page, stage.server.address);
     await pressToTalk(page);
     await typeReading(44);
     await untilListening(page);
     await expect.poll(readings).toEqual([44]);
     await page.getByTestId('tab-visit').click();
-    await shows(/this browser cannot keep a page/i);
+    await shows(/this stage.browser cannot keep a page/i);
   });
 
   it('hears by its spare ear, and says so, where the model of the trained one stops half way', async () => {
-    const { page } = browser;
+    const { page } = stage;
     const whole = await readFile(BUILT_PAGE + MODEL);
-    await takeServiceWorkersAway(browser.context);
-    await browser.context.route(`**${MODEL}*`, (route) =>
+    await takeServiceWorkersAway(stage.browser.context);
+    await stage.browser.context.route(`**${MODEL}*`, (route) =>
       route.fulfill({ body: whole.subarray(0, whole.length / 2) }),
     );
-    await openVisitPage(page, server.address);
+    await openVisitPage(page, stage.server.address);
     await pressToTalk(page);
     await shows(/my trained ear stopped/i);
     await page.getByTestId('tab-visit').click();
@@ -89,8 +77,8 @@ describe('a device that keeps nothing, or no more', () => {
   });
 
   it('keeps a reading in memory while there is no room, says so, and keeps it once there is', async () => {
-    const { page } = browser;
-    await openVisitPage(page, server.address);
+    const { page } = stage;
+    await openVisitPage(page, stage.server.address);
     await typeReading(44);
     await expect.poll(readings).toEqual([44]);
     const free = await fillStorage(page);
@@ -101,19 +89,19 @@ describe('a device that keeps nothing, or no more', () => {
     await expect.poll(readings, PATIENCE).toEqual([44, 43, 42]);
   });
 
-  it('whose browser threw the kept files away offline takes typed words, and hears once it is back', async () => {
-    const { page } = browser;
-    await openVisitPage(page, server.address);
+  it('whose stage.browser threw the kept files away offline takes typed words, and hears once it is back', async () => {
+    const { page } = stage;
+    await openVisitPage(page, stage.server.address);
     await page.evaluate(async () => {
       await navigator.serviceWorker.ready;
       await Promise.all((await caches.keys()).map((name) => caches.delete(name)));
     });
-    await server.stop();
+    await stage.server.stop();
     await page.getByTestId('field').getByRole('button').first().click();
     await page.locator('[data-testid=state][data-why=recogniserFailed]').waitFor(PATIENCE);
     await typeReading(44);
     await expect.poll(readings).toEqual([44]);
-    server = await startPageServer({ data: `${folder.path}/data`, port: server.port });
+    await stage.restartServer();
     await pressToTalk(page);
   });
 });

@@ -5,10 +5,8 @@ import { VOICE_PROMPTS } from '../../core/language/voice-prompts.ts';
 import { NEURAL_MODEL_FOLDER } from '../../server/hearing/neural-model.ts';
 import { readAcousticDescription } from '../../core/hearing/acoustic-model.ts';
 import { speakWav } from '../support/flite.ts';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, startPageServer } from './page-server.ts';
 import { giveMicrophone, playSound, pressToTalk, speak } from './spoken-page.ts';
+import { openStage, type Stage } from './stage.ts';
 import { openVisitPage } from './visit-page.ts';
 
 const PATIENCE = { timeout: 30_000 };
@@ -24,38 +22,30 @@ async function plainVoice(): Promise<string> {
 }
 
 describe('a page that is taught a voice', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
   beforeEach(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({ profile: `${folder.path}/profile` });
-    await giveMicrophone(browser.page.context());
-    await openAnewEachTime(browser.page);
-    await openVisitPage(browser.page, server.address);
+    stage = await openStage();
+    await giveMicrophone(stage.page.context());
+    await openAnewEachTime(stage.page);
+    await openVisitPage(stage.page, stage.server.address);
   });
 
-  afterEach(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterEach(() => stage.close());
 
   /** Reads aloud once the page hears this prompt. */
   async function readAloud(at: number, words = VOICE_PROMPTS[at] ?? ''): Promise<void> {
-    const { page } = browser;
+    const { page } = stage;
     const hearing = `[data-testid=prompt][data-at="${at}"][data-hearing=true]`;
     await page.locator(hearing).waitFor(PATIENCE);
     await playSound(page, speakWav(words));
   }
 
   const known = (): Promise<string | null> =>
-    browser.page.getByTestId('voice-known').getAttribute('data-known');
+    stage.page.getByTestId('voice-known').getAttribute('data-known');
 
   it('goes on by itself from prompt to prompt, asks again for what it did not hear, stops and goes on', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await page.getByTestId('tab-visit').click();
     await page.getByTestId('teach-voice').click();
     await readAloud(0);
@@ -76,7 +66,7 @@ describe('a page that is taught a voice', () => {
   });
 
   it('hears by what is kept, forgets it at a press, and hears on where it is damaged', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await keepVoice(page, await plainVoice());
     await page.reload();
     await page.getByTestId('tab-visit').click();

@@ -1,8 +1,6 @@
 import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, startPageServer } from './page-server.ts';
+import { openStage, type Stage } from './stage.ts';
 import { openVisitPage, typeWords } from './visit-page.ts';
 
 const TEXT_AT_ARMS_LENGTH = 40;
@@ -14,32 +12,24 @@ const bottomOf = (locator: Locator): Promise<number> =>
   locator.evaluate((element) => element.getBoundingClientRect().bottom);
 
 describe('what is timed and watched, on a small phone', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
   beforeAll(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({ profile: `${folder.path}/profile` });
-    const { page } = browser;
+    stage = await openStage();
+    const { page } = stage;
     await page.addInitScript(() => Reflect.set(window, 'speechSynthesis', undefined));
     await page.clock.install();
     await page.setViewportSize({ width: 360, height: 640 });
-    await openVisitPage(page, server.address);
+    await openVisitPage(page, stage.server.address);
   });
 
-  afterAll(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterAll(() => stage.close());
 
   const told = (words: string): Promise<void> =>
-    browser.page.getByTestId('reply').filter({ hasText: words }).waitFor();
+    stage.page.getByTestId('reply').filter({ hasText: words }).waitFor();
 
   it('stands over the answer, large, and the number stays the largest and its words whole', async () => {
-    const { page } = browser;
+    const { page } = stage;
     for (const words of ['R-134a', 'head two fifty', 'i brushed the condenser']) {
       await typeWords(page, words);
     }
@@ -68,7 +58,7 @@ describe('what is timed and watched, on a small phone', () => {
   });
 
   it('rings at its time, and stands as up through a reload until it is answered', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await page.clock.fastForward('04:00');
     await told('10 min up: vacuum hold. Tell me the vacuum in microns.');
     const up = page.locator('[data-testid=timer][data-up]');
@@ -82,7 +72,7 @@ describe('what is timed and watched, on a small phone', () => {
   });
 
   it('stops with its visit, and the page says so', async () => {
-    const { page } = browser;
+    const { page } = stage;
     await page.getByTestId('tab-visit').click();
     await page.getByRole('button', { name: 'new visit', exact: true }).click();
     const notice = page.getByTestId('notice');

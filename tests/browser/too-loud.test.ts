@@ -1,12 +1,10 @@
 import { expect, it } from 'vitest';
 import { sayEarNews } from '../../client/screens/words.ts';
 import { besideFan, fan, rms, speak as speakSamples } from '../hearing/signals.ts';
-import { createScratchFolder } from '../support/scratch-folder.ts';
 import { wavOf } from '../support/wav.ts';
-import { openBrowser } from './chromium.ts';
-import { startPageServer } from './page-server.ts';
 import { giveSynthesiser, listOf } from './scripted-synthesiser.ts';
 import { giveMicrophone, playSound, pressToTalk, untilListening } from './spoken-page.ts';
+import { openStage, UNPRESSED } from './stage.ts';
 import { openVisitPage, readRecords, replyHas } from './visit-page.ts';
 
 const LOUDEST = 0.25;
@@ -36,12 +34,8 @@ function twoRooms(sentence: string) {
 }
 
 it('noise that buries the voice is said once, and a reading goes in by keys', async () => {
-  const folder = await createScratchFolder();
-  const server = await startPageServer({ data: `${folder.path}/data` });
-  const browser = await openBrowser({
-    profile: `${folder.path}/profile`,
-    args: ['--autoplay-policy=no-user-gesture-required'],
-  });
+  const stage = await openStage(UNPRESSED);
+  const { browser, server } = stage;
   const { page } = browser;
   await giveMicrophone(browser.context);
   await giveSynthesiser(browser.context, 'works');
@@ -85,7 +79,5 @@ it('noise that buries the voice is said once, and a reading goes in by keys', as
     ['headPressure', 192],
   ]);
   expect(await warnings()).toHaveLength(1);
-  await browser.close();
-  await server.stop();
-  await folder.discard();
+  await stage.close();
 });

@@ -1,7 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, startPageServer } from './page-server.ts';
+import { openStage, type Stage } from './stage.ts';
 import {
   openVisitPage,
   readRecords,
@@ -12,29 +10,21 @@ import {
 } from './visit-page.ts';
 
 describe('the page open in two tabs', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
   beforeEach(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
-    browser = await openBrowser({ profile: `${folder.path}/profile` });
+    stage = await openStage();
   });
 
-  afterEach(async () => {
-    await browser.close();
-    await server.stop();
-    await folder.discard();
-  });
+  afterEach(() => stage.close());
 
   it('writes from one; the other says so, holds what it is told and writes it when the first closes', async () => {
-    const first = browser.page;
-    await openVisitPage(first, server.address);
+    const first = stage.page;
+    await openVisitPage(first, stage.server.address);
     await typeWords(first, 'box 44');
     await replyHas(first, 44);
-    const second = await browser.context.newPage();
-    await openVisitPage(second, server.address);
+    const second = await stage.browser.context.newPage();
+    await openVisitPage(second, stage.server.address);
     await typeWords(second, 'box 43');
     await expect.poll(() => second.getByTestId('notice').innerText()).toMatch(/another tab/i);
     await typeWords(first, 'head 192');

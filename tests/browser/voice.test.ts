@@ -1,9 +1,7 @@
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { createScratchFolder } from '../support/scratch-folder.ts';
-import { type OpenBrowser, openBrowser } from './chromium.ts';
-import { type PageServer, startPageServer } from './page-server.ts';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { giveSynthesiser, listOf, type Synthesiser } from './scripted-synthesiser.ts';
 import { giveMicrophone, pressToTalk, untilListening } from './spoken-page.ts';
+import { openStage, type Stage, UNPRESSED } from './stage.ts';
 import { openVisitPage, sheetShows, typeWords } from './visit-page.ts';
 
 const SPOKEN: Record<Synthesiser, readonly string[]> = {
@@ -17,30 +15,18 @@ const SPOKEN: Record<Synthesiser, readonly string[]> = {
 const SYNTHESISERS: readonly Synthesiser[] = ['works', 'neverEnds', 'errors', 'noVoices', 'throws'];
 
 describe('the page’s voice', () => {
-  let folder: Awaited<ReturnType<typeof createScratchFolder>>;
-  let server: PageServer;
-  let browser: OpenBrowser;
+  let stage: Stage;
 
-  beforeAll(async () => {
-    folder = await createScratchFolder();
-    server = await startPageServer({ data: `${folder.path}/data` });
+  beforeEach(async () => {
+    stage = await openStage(UNPRESSED);
   });
 
-  afterAll(async () => {
-    await server.stop();
-    await folder.discard();
-  });
-
-  afterEach(() => browser.close());
+  afterEach(() => stage.close());
 
   it.each(SYNTHESISERS)(
     'with a synthesiser that %s answers twice and listens again each time',
     async (how) => {
-      browser = await openBrowser({
-        profile: `${folder.path}/${how}`,
-        args: ['--autoplay-policy=no-user-gesture-required'],
-      });
-      const { page } = browser;
+      const { page, browser, server } = stage;
       await giveMicrophone(browser.context);
       await giveSynthesiser(browser.context, how);
       await openVisitPage(page, server.address);

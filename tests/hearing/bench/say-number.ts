@@ -4,6 +4,10 @@ const ONES =
   );
 const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
 
+const PARTS: ReadonlySet<string> = new Set([...ONES, ...TENS, 'hundred', 'oh', 'point']);
+
+export const isNumberWord = (word: string): boolean => PARTS.has(word);
+
 /** A whole number below 1,000 as technicians say it: "one ninety two" mostly, now and then "one hundred ninety two". */
 export function sayNumber(value: number, random: () => number): readonly string[] {
   const hundreds = Math.floor(value / 100);

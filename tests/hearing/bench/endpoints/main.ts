@@ -4,22 +4,32 @@
  */
 import { parseArgs } from 'node:util';
 
+import {
+  ENDPOINTER_SETTINGS,
+  type EndpointerSettings,
+} from '../../../../core/hearing/endpointing-policy.ts';
 import { type Endpointing, sentencesIn } from '../../../../server/hearing/sentences-in.ts';
 import { collect } from '../../../support/collect.ts';
 import { RATE_HZ } from '../../signals.ts';
 import { toPeak } from '../conditions.ts';
 import { sampleHeard } from '../sentences.ts';
+import { paused } from './paused.ts';
 import { benchVoices } from '../voices.ts';
 import { type Bed, bedsOf } from './beds.ts';
 import { type Scene, sceneOf } from './scene.ts';
 import { count, newTally, quantile, type Tally } from './tally.ts';
 import { openWays, type Way, WAYS } from './ways.ts';
 
+const PAGE_MS = ENDPOINTER_SETTINGS.waitMs.incomplete;
+
 const USAGE = `npm run bench:endpoints -- [options]
   --sentences N   in each bed at each level (10 unless given)
   --minutes N     of each bed without a sentence (1 unless given)
   --way NAME      only this one, several times for several: ${WAYS.join(', ')} (the last is slow)
   --bed NAME      only this one, several times for several, as "compressor and hum"
+  --level DB      only at this one, several times for several: clean, 20, 10, 5, 0
+  --pause MS      readings alone, with a rest of so long before the value: "head is …", and the eyes go to the gauge
+  --incomplete MS another wait where the sentence is not whole than the page's (${PAGE_MS})
   --seed N        other sentences and noise (2 unless given)`;
 
 const { values } = parseArgs({
@@ -28,6 +38,9 @@ const { values } = parseArgs({
     minutes: { type: 'string', default: '1' },
     way: { type: 'string', multiple: true },
     bed: { type: 'string', multiple: true },
+    level: { type: 'string', multiple: true },
+    pause: { type: 'string' },
+    incomplete: { type: 'string', default: String(PAGE_MS) },
     seed: { type: 'string', default: '2' },
     help: { type: 'boolean', default: false },
   },
@@ -49,12 +62,17 @@ else await bench();
 async function bench(): Promise<void> {
   const voices = benchVoices();
   const ways = await openWays();
+  const settings = settingsOf(Number(values.incomplete));
   const wanted = WAYS.filter((way) => values.way?.includes(way) ?? true);
   const beds = Object.entries(bedsOf(voices)).filter(
     ([name]) => values.bed?.includes(name) ?? true,
   );
   const sentences = sampleHeard(Number(values.sentences), Number(values.seed));
-  const speeches = sentences.flatMap((said, at) => voices[at % voices.length]?.say(said) ?? []);
+  const speeches = sentences.flatMap((said, at) => {
+    const voice = voices[at % voices.length];
+    if (voice === undefined) return [];
+    return values.pause === undefined ? voice.say(said) : paused(said, voice, Number(values.pause));
+  });
   print([...COLUMNS, ...MORE]);
   for (const [name, bed] of beds) {
     // Without a bed to speak of, all beds are one.
@@ -63,12 +81,19 @@ async function bench(): Promise<void> {
         sceneOf(speech, { bed, snrDb, seed: seedOf(at) }),
       );
       const level = snrDb === null ? 'clean' : `${snrDb} dB`;
-      for (const way of wanted) print([name, level, way, ...(await cellsFor(scenes, ways[way]))]);
+      if (!(values.level?.includes(snrDb === null ? 'clean' : String(snrDb)) ?? true)) continue;
+      for (const way of wanted)
+        print([name, level, way, ...(await cellsFor(scenes, { ...ways[way], settings }))]);
     }
   }
   console.log('\nbegun a minute where nobody speaks to the product');
   for (const [name, bed] of beds)
     console.log(name.padEnd(24), ...(await begunIn(bed, ways, wanted)));
+}
+
+function settingsOf(incomplete: number): EndpointerSettings {
+  const { waitMs } = ENDPOINTER_SETTINGS;
+  return { ...ENDPOINTER_SETTINGS, waitMs: { ...waitMs, incomplete } };
 }
 
 async function cellsFor(scenes: readonly Scene[], way: Endpointing): Promise<readonly string[]> {
