@@ -1,4 +1,4 @@
-import type { Token } from './tokens.ts';
+import { type Token, UNKNOWN } from './tokens.ts';
 
 export const CLASS_MARK = '#';
 /** The kind of every word that a grammar does not hold. */
@@ -12,6 +12,8 @@ export const END = 1;
  */
 export class Kinds {
   private readonly numbers = new Map<string, number>();
+  /** Of words that a tokeniser has numbered: asked about without their letters. */
+  private ofKnown: (number | undefined)[] = [];
   private readonly names: (readonly string[])[] = [[], []];
 
   get count(): number {
@@ -23,7 +25,8 @@ export class Kinds {
     return this.numbers.get(word) ?? this.add(word, [word]);
   }
 
-  of({ text, classes }: Token): number {
+  of({ text, known, classes }: Token): number {
+    if (known !== UNKNOWN) return (this.ofKnown[known] ??= this.numbers.get(text) ?? OTHER);
     const word = this.numbers.get(text);
     if (classes.length === 0) return word ?? OTHER;
     const key = (word === undefined ? '' : text) + CLASS_MARK + classes.join(CLASS_MARK);
@@ -40,6 +43,7 @@ export class Kinds {
     const fresh = this.names.length;
     this.names.push(names);
     this.numbers.set(key, fresh);
+    this.ofKnown = [];
     return fresh;
   }
 }

@@ -24,6 +24,8 @@ export interface Compiled {
 /** Phrases for the grammar's lists, each split into tokens' texts. */
 export type RuntimeLists = Readonly<Record<string, readonly (readonly string[])[]>>;
 
+export const NO_LISTS: RuntimeLists = {};
+
 const NO_TAGS: readonly Tags[] = [];
 export const NO_MATCH: Matches = [];
 
@@ -45,12 +47,12 @@ export class Matcher {
   private pauseEnds: readonly number[] | null = null;
 
   /** Knows the words that the grammar has compiled so far. */
-  constructor(grammar: Grammar, tokens: readonly Token[], lists: RuntimeLists = {}) {
+  constructor(grammar: Grammar, tokens: readonly Token[], lists = NO_LISTS) {
     this.grammar = grammar;
     this.tokens = tokens;
     this.kinds = grammar.kindsOf(tokens);
     this.lists = lists;
-    this.hasLists = hasPhrases(lists);
+    this.hasLists = lists !== NO_LISTS && hasPhrases(lists);
   }
 
   /** Every way a node reads the tokens from `at`, preferred first. */

@@ -1,6 +1,6 @@
 import type { Tags } from '../grammar/nodes.ts';
-import { one, readingOf } from './electrical.ts';
-import { amountIn } from './measure.ts';
+import { one } from './electrical.ts';
+import { amountIn, readingOf } from './measure.ts';
 import { reading } from './reading-means.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, placeId, tagsIn } from './slots.ts';

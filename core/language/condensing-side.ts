@@ -1,6 +1,6 @@
 import type { CondenserId, HeadControlId, PartId } from '../terms/names.ts';
 import { GOT } from './electrical.ts';
-import { amountIn, measured } from './measure.ts';
+import { amountIn, readingOf } from './measure.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, tagsIn } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
@@ -22,10 +22,10 @@ const headControl =
   });
 
 function read(quantity: QuantityId, amount: Tags | null, frame: Frame): readonly Reading[] {
-  const found = amount === null ? null : measured(quantity, amountIn(amount), frame.context.units);
+  const found =
+    amount === null ? null : readingOf(quantity, amountIn(amount), { place: null, frame });
   // Degrees said of a fan's pressure are another quantity: they stay unclaimed and are asked about.
-  if (found?.quantity !== quantity) return [];
-  return [{ ...found, place: null, words: frame.wordsOf(frame.span) }];
+  return found?.quantity === quantity ? [found] : [];
 }
 
 const one =

@@ -1,7 +1,7 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { PartId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
-import { amountIn, measured } from './measure.ts';
+import { amountIn, measured, readingOf } from './measure.ts';
 import { liesAbove } from './plausible.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { tagsIn } from './slots.ts';
@@ -9,8 +9,9 @@ import type { Reading } from './utterance.ts';
 
 /** A setting is a pressure: degrees are a thermostat's, and not ours to keep as one. */
 function setting(quantity: QuantityId, amount: Tags | null, frame: Frame): readonly Reading[] {
-  const found = amount === null ? null : measured(quantity, amountIn(amount), frame.context.units);
-  return found === null ? [] : [{ ...found, place: null, words: frame.wordsOf(frame.span) }];
+  const found =
+    amount === null ? null : readingOf(quantity, amountIn(amount), { place: null, frame });
+  return found === null ? [] : [found];
 }
 
 const settings = (readings: readonly Reading[], expected: number): ReturnType<Means> =>

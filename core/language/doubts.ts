@@ -1,5 +1,6 @@
 import type { Amount } from '../units/amount.ts';
 import type { Context } from './context.ts';
+import { withMore } from './measure.ts';
 import { isPlausible, liesAbove } from './plausible.ts';
 import type { Doubt, DoubtReason, Reading } from './utterance.ts';
 
@@ -14,14 +15,20 @@ const NONE: Sorted = { readings: [], doubts: [] };
 export function doubtful(all: readonly Reading[], context: Context): Sorted {
   if (all.length === 0) return NONE;
   const against = againstSibling(all, context);
+  if (against === NOTHING_AGAINST && areSure(all, context)) return { readings: all, doubts: [] };
   const readings: Reading[] = [];
   const doubts: Doubt[] = [];
   for (const reading of all) {
-    const why = ownDoubt(reading, context) ?? (against.has(reading) ? 'againstSibling' : null);
+    const why = ownDoubt(reading, context) ?? (against.includes(reading) ? 'againstSibling' : null);
     if (why === null) readings.push(reading);
-    else doubts.push({ ...reading, why });
+    else doubts.push(withMore(reading, { why }));
   }
   return { readings, doubts };
+}
+
+function areSure(all: readonly Reading[], context: Context): boolean {
+  for (const reading of all) if (ownDoubt(reading, context) !== null) return false;
+  return true;
 }
 
 /** Whether this reading, said alone, would have to be confirmed. */
@@ -30,27 +37,33 @@ export function isDoubtful(reading: Reading, context: Context): boolean {
 }
 
 function ownDoubt(reading: Reading, { refrigerant }: Context): DoubtReason | null {
-  const { unit, quantity } = reading;
+  const { unit, quantity, value, low, high } = reading;
   if (unit === null || reading.unitFrom === 'unknown') return 'noUnit';
-  const values = [reading.value, reading.low, reading.high].filter((value) => value !== undefined);
-  return values.every((value) => isPlausible(quantity, { value, unit }, refrigerant))
-    ? null
-    : 'outOfRange';
+  const canBe =
+    (value === undefined || isPlausible(quantity, { value, unit }, refrigerant)) &&
+    (low === undefined || isPlausible(quantity, { value: low, unit }, refrigerant)) &&
+    (high === undefined || isPlausible(quantity, { value: high, unit }, refrigerant));
+  return canBe ? null : 'outOfRange';
 }
 
 /** Of suction above head the later is doubted; said in one breath, both. */
-function againstSibling(all: readonly Reading[], context: Context): ReadonlySet<Reading> {
+function againstSibling(all: readonly Reading[], context: Context): readonly Reading[] {
   const head = lastOf(all, 'headPressure');
   const suction = lastOf(all, 'suctionPressure');
+  if (head === null && suction === null) return NOTHING_AGAINST;
   const high = head === null ? context.headPressure : amountOf(head);
   const low = suction === null ? context.suctionPressure : amountOf(suction);
   const arrival = head?.when !== suction?.when && head !== null && suction !== null;
-  if (high === null || low === null || arrival || !liesAbove(low, high)) return new Set();
-  return new Set([head, suction].filter((reading) => reading !== null));
+  if (high === null || low === null || arrival || !liesAbove(low, high)) return NOTHING_AGAINST;
+  return [head, suction].filter((reading) => reading !== null);
 }
 
+const NOTHING_AGAINST: readonly Reading[] = [];
+
 function lastOf(all: readonly Reading[], quantity: Reading['quantity']): Reading | null {
-  return all.findLast((each) => each.quantity === quantity && amountOf(each) !== null) ?? null;
+  let last: Reading | null = null;
+  for (const each of all) if (each.quantity === quantity && amountOf(each) !== null) last = each;
+  return last;
 }
 
 function amountOf({ value, unit }: Reading): Amount | null {

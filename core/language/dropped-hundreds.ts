@@ -1,5 +1,5 @@
 import { isElectrical } from './electrical-quantities.ts';
-import { amountIn } from './measure.ts';
+import { amountIn, withMore } from './measure.ts';
 import { reading } from './reading-means.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 import { numberIn, quantityId, tagsIn } from './slots.ts';
@@ -17,7 +17,7 @@ const putRight: Means = (tags, frame) => {
   const found = reading(quantity, amountIn(tags), frame);
   if (found === null) return null;
   const value = Math.floor(wrong / 100) * 100 + right;
-  return { doubts: [{ ...found, value, why: 'saidTwoWays', or: right }] };
+  return { doubts: [withMore(found, { value, why: 'saidTwoWays', or: right })] };
 };
 
 /** "Fourteen, fourteen and a half": begun, and begun again; nobody reads 1,414 and a half off a gauge. */

@@ -1,7 +1,7 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
-import { type Amounted, amountIn, measured } from './measure.ts';
+import { type Amounted, amountIn, readingOf } from './measure.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
@@ -56,20 +56,6 @@ export function electrical(tags: Tags, place: PlaceId | null, frame: Frame): Rea
   const quantity = quantityAt(amount, place);
   if (quantity === null) return null;
   return readingOf(quantity, amount, { place, frame });
-}
-
-interface Where {
-  readonly place: PlaceId | null;
-  readonly frame: Frame;
-}
-
-export function readingOf(
-  quantity: QuantityId,
-  amount: Amounted,
-  { place, frame }: Where,
-): Reading | null {
-  const value = measured(quantity, amount, frame.context.units);
-  return value === null ? null : { ...value, place, words: frame.wordsOf(frame.span) };
 }
 
 export const one = (found: Reading | null): ReturnType<Means> =>
@@ -135,9 +121,7 @@ const acrossLast: Means = (tags, frame) => {
 const named: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
   if (quantity === null || !Object.values(QUANTITY_OF).includes(quantity)) return null;
-  const value = measured(quantity, amountIn(tags), frame.context.units);
-  if (value === null) return null;
-  return one({ ...value, place: placeId(tags['place']), words: frame.wordsOf(frame.span) });
+  return one(readingOf(quantity, amountIn(tags), { place: placeId(tags['place']), frame }));
 };
 
 /** Both windings from common, in one breath. */

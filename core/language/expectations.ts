@@ -1,5 +1,5 @@
 import { isElectrical } from './electrical-quantities.ts';
-import { amountIn } from './measure.ts';
+import { amountIn, withMore } from './measure.ts';
 import { reading } from './reading-means.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 import { quantityId, tagsIn } from './slots.ts';
@@ -14,7 +14,7 @@ const expected: Means = (tags, frame) => {
   if (quantity === null) return null;
   if (amount.hedged) return {};
   const found = reading(quantity, amount, frame);
-  return found === null ? null : { doubts: [{ ...found, why: 'expected' }] };
+  return found === null ? null : { doubts: [withMore(found, { why: 'expected' })] };
 };
 
 const nothing: Means = () => ({});

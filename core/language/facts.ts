@@ -1,7 +1,7 @@
 import type { SightGlassId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { ChargeDoubtId, ValveKindId } from '../terms/procedures.ts';
-import { amountIn, measured } from './measure.ts';
+import { amountIn, measured, readingOf } from './measure.ts';
 import { heardRule, type Means, type Rule, rule } from './rule.ts';
 import {
   equipmentFact,
@@ -94,9 +94,8 @@ export const nameplate =
 
 /** Pounds or ounces? Asked about, as the charge that it is. */
 const chargeWithoutUnit: Means = (tags, frame) => {
-  const found = measured('refrigerantCharge', amountIn(tags), frame.context.units);
-  if (found === null || found.unit !== null) return null;
-  return { readings: [{ ...found, place: null, words: frame.wordsOf(frame.span) }] };
+  const found = readingOf('refrigerantCharge', amountIn(tags), { place: null, frame });
+  return found?.unit === null ? { readings: [found] } : null;
 };
 
 /** A plate that says volts means its voltage, one that says ounces its charge. */

@@ -1,4 +1,4 @@
-import type { RuntimeLists } from '../grammar/match.ts';
+import { NO_LISTS, type RuntimeLists } from '../grammar/match.ts';
 import { saidWays } from './said-ways.ts';
 import { tokenise } from './tokenise.ts';
 
@@ -34,7 +34,7 @@ const listed = new WeakMap<KnownNames, Listed>();
 
 /** The names as the matcher wants them. */
 export function listsOf(names: KnownNames): RuntimeLists {
-  return listedOf(names).lists;
+  return names === NO_NAMES ? NO_LISTS : listedOf(names).lists;
 }
 
 /** The name as it is written down, by its words as they were read. */

@@ -1,6 +1,6 @@
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
-import { amountIn } from './measure.ts';
+import { amountIn, withMore } from './measure.ts';
 import { asReading, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
@@ -108,7 +108,7 @@ const wasAt: Means = (tags, frame) => {
   const amount = amountIn(tags);
   const means = (quantity: QuantityId): Meaning | null => {
     const found = isElectrical(quantity) ? null : reading(quantity, amount, frame);
-    return found === null ? null : { readings: [{ ...found, when: 'arrival' }] };
+    return found === null ? null : { readings: [withMore(found, { when: 'arrival' })] };
   };
   const numbers = [amount.value].filter((value) => value !== null);
   return { ofThat: { means, otherwise: { unclaimed: numbers.map(String) } } };
@@ -133,7 +133,7 @@ const besideItsPlate: Means = (tags, frame) => {
   if (quantity === 'current' && place !== null && place !== 'compressor')
     return { readings: [{ ...read, place }], remarks: [words] };
   return {
-    readings: [{ ...read, place }],
+    readings: [withMore(read, { place })],
     facts: [{ fact: 'nameplate', item, value, unit, words }],
   };
 };

@@ -1,7 +1,9 @@
 import type { Data, Tags } from '../grammar/nodes.ts';
 import { QUANTITIES, type QuantityId } from '../terms/quantities.ts';
+import type { PlaceId } from '../terms/names.ts';
 import type { Dimension } from '../units/dimensions.ts';
 import { type UnitId, UNITS, type UnitSystem } from '../units/units.ts';
+import type { Frame } from './rule.ts';
 import { numberIn, tagsIn } from './slots.ts';
 import type { Reading, UnitFrom } from './utterance.ts';
 import { LOOSE_UNITS, type SpokenUnit } from './vocabulary/unit-names.ts';
@@ -21,30 +23,70 @@ const isUnit = (data: Data | undefined): data is SpokenUnit => SPOKEN_UNITS.has(
 export const spokenUnit = (data: Data | undefined): SpokenUnit | null =>
   isUnit(data) ? data : null;
 
+/**
+ * Slot by slot: tags come in hundreds of shapes, and asking each for eight slots that it may lack was the slowest part
+ * of a reading.
+ */
 export function amountIn(tags: Tags): Amounted {
-  const pounds = numberIn(tagsIn(tags['pounds'])?.['number']);
-  const ounces = numberIn(tagsIn(tags['ounces'])?.['number']);
-  const compound = pounds !== null && ounces !== null;
-  const grams = gramsIn(tags);
-  const whole = numberIn(tags['number']);
-  const number = whole === null ? null : whole + (numberIn(tags['over']) ?? 0);
-  const sign = tags['negative'] === true ? -1 : 1;
-  return {
-    value: grams ?? (compound ? pounds * 16 + ounces : number === null ? null : number * sign),
-    low: numberIn(tagsIn(tags['low'])?.['number']),
-    high: numberIn(tagsIn(tags['high'])?.['number']),
-    unit: grams !== null ? 'g' : compound ? 'oz' : spokenUnit(tags['unit']),
-    hedged: tags['hedged'] === true,
-    overlimit: tags['overlimit'] === true,
-  };
+  const said = new SaidAmount();
+  for (const slot in tags) said.take(slot, tags[slot]);
+  return said.amount();
+}
+
+class SaidAmount {
+  private number: number | null = null;
+  private over = 0;
+  private pounds: number | null = null;
+  private ounces: number | null = null;
+  private kilos: number | null = null;
+  private grams: number | null = null;
+  private low: number | null = null;
+  private high: number | null = null;
+  private unit: SpokenUnit | null = null;
+  private negative = false;
+  private hedged = false;
+  private overlimit = false;
+
+  take(slot: string, data: Data | undefined): void {
+    if (slot === 'number') this.number = numberIn(data);
+    else if (slot === 'unit') this.unit = spokenUnit(data);
+    else if (slot === 'over') this.over = numberIn(data) ?? 0;
+    else if (slot === 'negative') this.negative = data === true;
+    else if (slot === 'hedged') this.hedged = data === true;
+    else if (slot === 'overlimit') this.overlimit = data === true;
+    else if (slot === 'low') this.low = numberWithin(data);
+    else if (slot === 'high') this.high = numberWithin(data);
+    else if (slot === 'pounds') this.pounds = numberWithin(data);
+    else if (slot === 'ounces') this.ounces = numberWithin(data);
+    else if (slot === 'kilos') this.kilos = numberWithin(data);
+    else if (slot === 'grams') this.grams = numberWithin(data);
+  }
+
+  amount(): Amounted {
+    const { low, high, hedged, overlimit } = this;
+    const grams = joinedWeight(this.kilos, this.grams, 1000);
+    const ounces = joinedWeight(this.pounds, this.ounces, 16);
+    return {
+      value: grams ?? ounces ?? this.signed(),
+      low,
+      high,
+      unit: grams !== null ? 'g' : ounces !== null ? 'oz' : this.unit,
+      hedged,
+      overlimit,
+    };
+  }
+
+  private signed(): number | null {
+    if (this.number === null) return null;
+    return (this.number + this.over) * (this.negative ? -1 : 1);
+  }
 }
 
 /** "One kilo two hundred" is 1,200 g. */
-function gramsIn(tags: Tags): number | null {
-  const kilos = numberIn(tagsIn(tags['kilos'])?.['number']);
-  const grams = numberIn(tagsIn(tags['grams'])?.['number']);
-  return kilos === null || grams === null ? null : kilos * 1000 + grams;
-}
+const joinedWeight = (large: number | null, small: number | null, each: number): number | null =>
+  large === null || small === null ? null : large * each + small;
+
+const numberWithin = (data: Data | undefined): number | null => numberIn(tagsIn(data)?.['number']);
 
 /** The unit a bare number has in each system; `null`: it has none of its own and must be said. */
 const HABIT: Record<Dimension, Record<UnitSystem, UnitId | null>> = {
@@ -107,43 +149,79 @@ export function measured(
   amount: Amounted,
   units: UnitSystem,
 ): Measured | null {
-  // "between a hundred and nine and three quarters" cut at the wrong "and" runs backwards.
-  if (amount.low !== null && amount.high !== null && amount.low > amount.high) return null;
-  const resolved = resolveUnit(quantity, amount, units);
-  if (resolved !== null) return { quantity, ...resolved, ...marksOf(amount, resolved.unit) };
-  const otherwise = SAID_OTHERWISE[quantity];
-  return otherwise === undefined ? null : measured(otherwise, amount, units);
+  const kind = kindOf(quantity, amount, units);
+  if (kind === null) return null;
+  const value = { quantity: kind.quantity, unit: kind.unit, unitFrom: kind.unitFrom };
+  return marked(value, amount);
 }
 
-function resolveUnit(
+/** Where a reading was said, and of what place. */
+export interface Where {
+  readonly place: PlaceId | null;
+  readonly frame: Frame;
+}
+
+/** As `measured`, of a place, with the words that say it. */
+export function readingOf(
   quantity: QuantityId,
   amount: Amounted,
-  units: UnitSystem,
-): { readonly unit: UnitId | null; readonly unitFrom: UnitFrom } | null {
-  const { dimension } = QUANTITIES[quantity];
-  if (amount.unit !== null) {
-    const unit = unitFor(amount.unit, dimension, units);
-    if (unit === null) return null;
-    return { unit, unitFrom: amount.unit === 'degrees' ? 'implied' : 'said' };
-  }
-  const own = OWN_UNIT[quantity] ?? HABIT[dimension][units];
-  if (own === null) return { unit: null, unitFrom: 'unknown' };
-  // Below zero without a unit is inches of vacuum or a slip of the tongue: it is asked.
-  const isAsked = own === 'psi' && amount.value !== null && amount.value < 0;
-  return { unit: own, unitFrom: isAsked ? 'unknown' : 'implied' };
+  { place, frame }: Where,
+): Reading | null {
+  const kind = kindOf(quantity, amount, frame.context.units);
+  if (kind === null) return null;
+  const { unit, unitFrom } = kind;
+  const words = frame.wordsOf(frame.span);
+  return marked({ quantity: kind.quantity, unit, unitFrom, place, words }, amount);
 }
 
-type Marks = Pick<Reading, 'value' | 'low' | 'high' | 'hedged' | 'overlimit'>;
-type Writable<Fields> = { -readonly [Field in keyof Fields]: Fields[Field] };
+/**
+ * A reading of which more is said. Assigned to it, as a literal with a spread and more behind it makes a shape of its
+ * own each time, and all that looks at it later is slow.
+ */
+export const withMore = <More extends object>(found: Reading, more: More): Reading & More =>
+  Object.assign({ ...found }, more);
 
-function marksOf(amount: Amounted, unit: UnitId | null): Marks {
-  const marks: Writable<Marks> = {};
-  if (amount.value !== null) marks.value = signedIn(unit, amount.value);
-  if (amount.low !== null) marks.low = signedIn(unit, amount.low);
-  if (amount.high !== null) marks.high = signedIn(unit, amount.high);
-  if (amount.hedged) marks.hedged = true;
-  if (amount.overlimit) marks.overlimit = true;
-  return marks;
+interface Kind {
+  readonly quantity: QuantityId;
+  readonly unit: UnitId | null;
+  readonly unitFrom: UnitFrom;
+}
+
+function kindOf(quantity: QuantityId, amount: Amounted, units: UnitSystem): Kind | null {
+  // "between a hundred and nine and three quarters" cut at the wrong "and" runs backwards.
+  if (amount.low !== null && amount.high !== null && amount.low > amount.high) return null;
+  const { dimension } = QUANTITIES[quantity];
+  if (amount.unit === null) return kindByHabit(quantity, amount, units);
+  const unit = unitFor(amount.unit, dimension, units);
+  if (unit !== null) {
+    return { quantity, unit, unitFrom: amount.unit === 'degrees' ? 'implied' : 'said' };
+  }
+  const otherwise = SAID_OTHERWISE[quantity];
+  return otherwise === undefined ? null : kindOf(otherwise, amount, units);
+}
+
+function kindByHabit(quantity: QuantityId, { value }: Amounted, units: UnitSystem): Kind {
+  const unit = OWN_UNIT[quantity] ?? HABIT[QUANTITIES[quantity].dimension][units];
+  if (unit === null) return { quantity, unit, unitFrom: 'unknown' };
+  // Below zero without a unit is inches of vacuum or a slip of the tongue: it is asked.
+  const isAsked = unit === 'psi' && value !== null && value < 0;
+  return { quantity, unit, unitFrom: isAsked ? 'unknown' : 'implied' };
+}
+
+type Writable<Fields> = { -readonly [Field in keyof Fields]: Fields[Field] };
+type Marks = Writable<Pick<Reading, 'value' | 'low' | 'high' | 'hedged' | 'overlimit'>>;
+
+/** Field by field into the new object: spreading parts of many shapes took most of the time of a reading. */
+function marked<Fresh extends Marks & { readonly unit: UnitId | null }>(
+  fresh: Fresh,
+  amount: Amounted,
+): Fresh {
+  if (amount.value !== null) fresh.value = signedIn(fresh.unit, amount.value);
+  if (amount.low !== null) fresh.low = signedIn(fresh.unit, amount.low);
+  if (amount.high !== null) fresh.high = signedIn(fresh.unit, amount.high);
+  if (amount.hedged) fresh.hedged = true;
+  if (amount.overlimit) fresh.overlimit = true;
+  return fresh;
 }
 
 /** Inches of vacuum count downwards. */

@@ -7,6 +7,7 @@ import { electrical, GOT, one } from './electrical.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { nowAt } from './loosely-said.ts';
 import { asReading } from './reading-means.ts';
+import { withMore } from './measure.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, placeId, quantityId, tagsIn } from './slots.ts';
 
@@ -23,7 +24,7 @@ function shown(tags: Tags, place: PlaceId | null, frame: Frame): Meaning | null 
   if (dropped === null || found === null) return null;
   return dropped.or === null
     ? one(found)
-    : { doubts: [{ ...found, why: 'saidTwoWays', or: dropped.or }] };
+    : { doubts: [withMore(found, { why: 'saidTwoWays', or: dropped.or })] };
 }
 
 const amps: Means = (tags, frame) => shown({ ...tags, unit: 'A' }, placeId(tags['place']), frame);

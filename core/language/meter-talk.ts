@@ -1,9 +1,9 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
-import { electrical, GOT, NO_VOLTS, one, readingOf } from './electrical.ts';
+import { electrical, GOT, NO_VOLTS, one } from './electrical.ts';
 import { nameplate } from './facts.ts';
 import { finding } from './finding-of.ts';
-import { amountIn } from './measure.ts';
+import { amountIn, readingOf } from './measure.ts';
 import { isNominalVoltage } from './nominal-voltages.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, placeId, stateId, tagsIn } from './slots.ts';

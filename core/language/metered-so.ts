@@ -1,9 +1,9 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
-import { electrical, GOT, one, readingOf } from './electrical.ts';
+import { electrical, GOT, one } from './electrical.ts';
 import { fanPlace } from './fans.ts';
 import { finding, onlyOf } from './finding-of.ts';
-import { amountIn } from './measure.ts';
+import { amountIn, readingOf } from './measure.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, partId, placeId, tagsIn } from './slots.ts';
 

@@ -90,7 +90,7 @@ class NumberFinder implements OpenNumbers {
   /** Behind other words: "four apples" alone may yet have been meant for us. */
   private countsThings(at: number, end: number): boolean {
     const next = this.tokens[end];
-    if (next === undefined || at <= this.sentence.firstWeighty) return false;
+    if (next === undefined || at <= this.sentence.weighty.from) return false;
     const isOne = end === at + 1 && this.tokens[at]?.text === 'one';
     return isCountedThing(next) || (isOne && isPointedOut(next));
   }

@@ -106,18 +106,16 @@ export function isPlausible(
     high,
     unit: inUnit,
   } = found === 'head' ? side.head : found === 'suction' ? side.suction : found;
-  const base = toBase({ value, unit });
-  return (
-    toBase({ value: low, unit: inUnit }) <= base && base <= toBase({ value: high, unit: inUnit })
-  );
+  const base = toBase(value, unit);
+  return toBase(low, inUnit) <= base && base <= toBase(high, inUnit);
 }
 
 /** Suction cannot lie above head in one running or standing system. */
 export function liesAbove(suction: Amount, head: Amount): boolean {
-  return toBase(suction) > toBase(head);
+  return toBase(suction.value, suction.unit) > toBase(head.value, head.unit);
 }
 
-function toBase({ value, unit }: Amount): number {
+function toBase(value: number, unit: Amount['unit']): number {
   const { factor, offset } = UNITS[unit];
   return value * factor + offset;
 }

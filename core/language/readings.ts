@@ -1,7 +1,7 @@
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
-import { type Amounted, amountIn, measured } from './measure.ts';
+import { type Amounted, amountIn, measured, withMore } from './measure.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, quantityId, tagsIn } from './slots.ts';
 import { asReading, fixed, reading } from './reading-means.ts';
@@ -62,7 +62,7 @@ function ofAskedAbout(tags: Parameters<Means>[0], frame: Frame): Meaning | null 
 /** A meter's reading that was asked for at a place is of that place. */
 function placedAt(place: PlaceId | null, meaning: Meaning | null): Meaning | null {
   if (place === null || !meaning?.readings) return meaning;
-  return { ...meaning, readings: meaning.readings.map((each) => ({ ...each, place })) };
+  return { ...meaning, readings: meaning.readings.map((each) => withMore(each, { place })) };
 }
 
 /** A pressure control that opens tells its side's pressure at that moment. */
@@ -73,7 +73,7 @@ const trippedAt: Means = (tags, frame): Meaning | null => {
   const found = reading(side, amountIn(tags), frame);
   if (found === null) return null;
   return {
-    readings: [{ ...found, event: 'tripped' }],
+    readings: [withMore(found, { event: 'tripped' })],
     findings: [{ part, state: 'tripped', words: found.words }],
   };
 };

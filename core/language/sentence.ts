@@ -21,23 +21,24 @@ export class Sentence {
   readonly context: Context;
   readonly tokens: readonly Token[];
   readonly matcher: Matcher;
-  /** The first token that is no filler; the end where all are. */
-  readonly firstWeighty: number;
-  private readonly lastWeighty: number;
+  private weightyPart: Span | null = null;
 
   constructor(text: string, context: Context) {
     this.text = text;
     this.context = context;
     this.tokens = tokenise(text);
     this.matcher = new Matcher(GRAMMAR, this.tokens, listsOf(context.names));
-    const first = this.tokens.findIndex(isWeighty);
-    this.firstWeighty = first === -1 ? this.tokens.length : first;
-    this.lastWeighty = this.tokens.findLastIndex(isWeighty);
+  }
+
+  /** All of it but the fillers at both ends. */
+  get weighty(): Span {
+    return (this.weightyPart ??= weightyOf(this.tokens));
   }
 
   /** Whether all of it but fillers lies in that stretch. */
   isWhole(start: number, end: number): boolean {
-    return start <= this.firstWeighty && end > this.lastWeighty;
+    const { from, to } = this.weighty;
+    return start <= from && end >= to;
   }
 
   frame(span: Span): Frame {
@@ -85,6 +86,13 @@ class SentenceFrame implements Frame {
   wordsOf(span: Span): string {
     return this.sentence.wordsOf(span);
   }
+}
+
+/** Nothing, at the end, where all are fillers. */
+function weightyOf(tokens: readonly Token[]): Span {
+  const first = tokens.findIndex(isWeighty);
+  if (first === -1) return { from: tokens.length, to: 0 };
+  return { from: first, to: tokens.findLastIndex(isWeighty) + 1 };
 }
 
 const isWeighty = (token: Token): boolean => !FILLERS.has(token.text);

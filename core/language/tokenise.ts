@@ -1,5 +1,6 @@
-import type { Token } from '../grammar/tokens.ts';
+import { type Token, UNKNOWN } from '../grammar/tokens.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
+import { WordTable } from './word-table.ts';
 
 /** Numbers, degree and ohm signs, words with an apostrophe inside, and punctuation, in that order. */
 const SCANNER =
@@ -97,39 +98,45 @@ export function tokenise(text: string): readonly Token[] {
   const lowered = text.toLowerCase();
   const tokens: Token[] = [];
   let pause = false;
+  let hasNoise = false;
   for (let at = 0; at < lowered.length;) {
     const start = lowered.charCodeAt(at) === SPACE ? at + 1 : at;
-    const end = plainWordEnd(lowered, start);
-    if (end > start) {
-      addWord(tokens, lowered.slice(start, end), { start, end, pause });
+    const known = WORDS.numberAt(lowered, start);
+    if (known >= 0) {
+      at = WORDS.end;
+      hasNoise = addWord(tokens, known, { start, end: at, pause }) || hasNoise;
       pause = false;
-      at = end;
     } else {
       SCANNER.lastIndex = at;
       const found = SCANNER.exec(lowered);
       if (found === null) break;
       at = SCANNER.lastIndex;
       pause = addScanned(tokens, found, { lowered, pause });
+      hasNoise ||= isNoise(tokens.at(-1));
     }
   }
-  return withoutNoise(tokens);
+  return hasNoise ? withoutNoise(tokens) : tokens;
 }
 
 const SPACE = 32;
-const [FIRST_LETTER, LAST_LETTER, APOSTROPHE, LAST_PLAIN] = [97, 122, 39, 127];
 /** Signs that are written for an apostrophe. */
 const APOSTROPHES = /[’‘ʼ]/g;
 
-/** Most of a sentence is words of letters alone: they are cut without the scanner, in a third of the time. */
-function plainWordEnd(text: string, start: number): number {
-  let end = start;
-  let code = text.charCodeAt(end);
-  while (code >= FIRST_LETTER && code <= LAST_LETTER) {
-    end += 1;
-    code = text.charCodeAt(end);
-  }
-  const mayGoOn = code === APOSTROPHE || code > LAST_PLAIN;
-  return mayGoOn ? start : end;
+const WORDS = new WordTable();
+/** Of each word of the table: what it comes to. */
+const TURNS_INTO: (Turned | undefined)[] = [];
+
+/** Most words are one token as they stand. */
+type Turned = 'itself' | 'noise' | readonly Token[];
+
+function turned(known: number): Turned {
+  return (TURNS_INTO[known] ??= freshlyTurned(WORDS.words[known] ?? ''));
+}
+
+function freshlyTurned(word: string): Turned {
+  if (NOISE.has(word)) return 'noise';
+  const tokens = splitWord(word, { start: 0, end: word.length });
+  return word !== 'a' && tokens.length === 1 && tokens[0]?.text === word ? 'itself' : tokens;
 }
 
 interface Scanned {
@@ -145,7 +152,8 @@ function addScanned(tokens: Token[], found: RegExpExecArray, { lowered, pause }:
     return pause || !isInsideNumber(lowered, tokens, place);
   }
   if (number !== undefined) addRangeDash(lowered, tokens, place);
-  if (word !== undefined) addWord(tokens, word.replace(APOSTROPHES, "'"), { ...place, pause });
+  if (word !== undefined)
+    addTokens(tokens, splitWord(word.replace(APOSTROPHES, "'"), place), pause);
   else addTokens(tokens, figuresOf(found, place), pause);
   return false;
 }
@@ -154,15 +162,25 @@ interface WordPlace extends Place {
   readonly pause: boolean;
 }
 
-function addWord(tokens: Token[], word: string, place: WordPlace): void {
-  if (word === 'a' && isAmpsOf(tokens.at(-1), place)) tokens.push(wordToken('amps', place));
-  else if (isPlain(word)) tokens.push(plainToken(word, place));
-  else addTokens(tokens, splitWord(word, place), place.pause);
+/** Whether it is noise. */
+function addWord(tokens: Token[], known: number, place: WordPlace): boolean {
+  const into = turned(known);
+  if (into === 'itself' || into === 'noise') tokens.push(knownToken(known, place));
+  else addSplit(tokens, into, place);
+  return into === 'noise';
 }
 
-/** Most words are one token as they stand. */
-const isPlain = (word: string): boolean =>
-  !WHOLE.has(word) && !word.endsWith('ish') && !word.includes("'");
+function addSplit(tokens: Token[], parts: readonly Token[], place: WordPlace): void {
+  const isAmps = parts[0]?.text === 'a' && isAmpsOf(tokens.at(-1), place);
+  const moved = isAmps
+    ? [wordToken('amps', place)]
+    : parts.map((token) => ({
+        ...token,
+        start: token.start + place.start,
+        end: token.end + place.start,
+      }));
+  addTokens(tokens, moved, place.pause);
+}
 
 const NOISE: ReadonlySet<string> = new Set(['uh', 'um', 'erm', 'hm', 'hmm', 'ah']);
 
@@ -181,7 +199,7 @@ function withoutNoise(tokens: readonly Token[]): readonly Token[] {
   return kept;
 }
 
-const isNoise = (token: Token): boolean => NOISE.has(token.text);
+const isNoise = (token: Token | undefined): boolean => token !== undefined && NOISE.has(token.text);
 
 interface Place {
   readonly start: number;
@@ -224,6 +242,7 @@ const NO_CLASSES: readonly string[] = [];
 function wordToken(text: string, place: Place): Token {
   return {
     text,
+    known: UNKNOWN,
     start: place.start,
     end: place.end,
     pause: false,
@@ -235,8 +254,9 @@ function wordToken(text: string, place: Place): Token {
 /** "Thirtyish" */
 const ABOUT = new RegExp(`^(${[...ONES, ...TEENS, ...TENS].join('|')}|hundred)ish$`);
 
-function plainToken(text: string, { start, end, pause }: WordPlace): Token {
-  return { text, start, end, pause, value: null, classes: NO_CLASSES };
+function knownToken(known: number, { start, end, pause }: WordPlace): Token {
+  const text = WORDS.words[known] ?? '';
+  return { text, known, start, end, pause, value: null, classes: NO_CLASSES };
 }
 
 function splitWord(word: string, place: Place): readonly Token[] {

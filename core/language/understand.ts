@@ -14,11 +14,19 @@ export function understand(text: string, context: Context): Utterance {
   const { items, unclaimed, tokens } = parse(text, context);
   const meant = gather(oursOnly({ text, tokens }, items), context);
   const { readings, doubts } = doubtful(meant.readings, context);
+  const asked = cuesIn({ text, tokens }, items);
+  // Field by field: spreading an object of so many took longer than reading a short sentence.
   return {
     text,
-    ...meant,
-    questions: both(meant.questions, cuesIn({ text, tokens }, items)),
     readings,
+    facts: meant.facts,
+    findings: meant.findings,
+    work: meant.work,
+    recommendations: meant.recommendations,
+    questions: both(meant.questions, asked),
+    commands: meant.commands,
+    memos: meant.memos,
+    remarks: meant.remarks,
     unclaimed: both(unclaimed, meant.unclaimed),
     doubts: both(doubts, meant.doubts),
   };
@@ -51,7 +59,8 @@ const NOTHING_SAID: Gathered = {
 function gather(items: readonly Item[], context: Context): Gathered {
   const [first] = items;
   if (first === undefined) return NOTHING_SAID;
-  if (items.length === 1 && isSettled(first.meaning)) return joined(NOTHING_SAID, first.meaning);
+  const whole = items.length === 1 ? settled(first.meaning) : null;
+  if (whole !== null) return whole;
   const plain = items.filter((item) => item.meaning.hearsay === undefined);
   const said = settleIts(
     plain.map((item) => item.meaning),
@@ -64,25 +73,40 @@ function gather(items: readonly Item[], context: Context): Gathered {
   return [...meanings, ...heard].reduce(joined, NOTHING_SAID);
 }
 
-/** What nothing else in the sentence or before it can change. */
-const isSettled = ({ hearsay, ofIt, ofThat }: Meaning): boolean =>
-  hearsay === undefined && ofIt === undefined && ofThat === undefined;
-
-function joined(said: Gathered, more: Partial<Gathered>): Gathered {
-  return {
-    readings: both(said.readings, more.readings),
-    facts: both(said.facts, more.facts),
-    findings: both(said.findings, more.findings),
-    work: both(said.work, more.work),
-    recommendations: both(said.recommendations, more.recommendations),
-    questions: both(said.questions, more.questions),
-    commands: both(said.commands, more.commands),
-    memos: both(said.memos, more.memos),
-    remarks: both(said.remarks, more.remarks),
-    unclaimed: both(said.unclaimed, more.unclaimed),
-    doubts: both(said.doubts, more.doubts),
-  };
+/** What nothing else in the sentence or before it can change; `null` where something may. */
+function settled(meaning: Meaning): Gathered | null {
+  for (const part in meaning) if (WAITS.has(part)) return null;
+  return joined(NOTHING_SAID, meaning);
 }
+
+const WAITS: ReadonlySet<string> = new Set(['hearsay', 'ofIt', 'ofThat']);
+
+type Writable<Fields> = { -readonly [Field in keyof Fields]: Fields[Field] };
+
+/** Only what there is more of is asked for: meanings come in many shapes. */
+function joined(said: Gathered, more: Partial<Gathered>): Gathered {
+  const all: Writable<Gathered> = { ...said };
+  for (const part in more) JOIN.get(part)?.(all, more);
+  return all;
+}
+
+type Join = (all: Writable<Gathered>, more: Partial<Gathered>) => void;
+
+const JOIN_EACH: Record<keyof Gathered, Join> = {
+  readings: (all, more) => (all.readings = both(all.readings, more.readings)),
+  facts: (all, more) => (all.facts = both(all.facts, more.facts)),
+  findings: (all, more) => (all.findings = both(all.findings, more.findings)),
+  work: (all, more) => (all.work = both(all.work, more.work)),
+  recommendations: (all, more) =>
+    (all.recommendations = both(all.recommendations, more.recommendations)),
+  questions: (all, more) => (all.questions = both(all.questions, more.questions)),
+  commands: (all, more) => (all.commands = both(all.commands, more.commands)),
+  memos: (all, more) => (all.memos = both(all.memos, more.memos)),
+  remarks: (all, more) => (all.remarks = both(all.remarks, more.remarks)),
+  unclaimed: (all, more) => (all.unclaimed = both(all.unclaimed, more.unclaimed)),
+  doubts: (all, more) => (all.doubts = both(all.doubts, more.doubts)),
+};
+const JOIN: ReadonlyMap<string, Join> = new Map(Object.entries(JOIN_EACH));
 
 const both = <Part>(said: readonly Part[], more: readonly Part[] = []): readonly Part[] =>
   more.length === 0 ? said : said.length === 0 ? more : [...said, ...more];

@@ -1,5 +1,5 @@
 import { electrical, OHMS_AT, one } from './electrical.ts';
-import { amountIn, measured } from './measure.ts';
+import { amountIn, readingOf } from './measure.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 import { placeId } from './slots.ts';
 
@@ -14,15 +14,12 @@ const openWinding: Means = (tags, frame) => {
 const toGround: Means = (tags, frame) => {
   const amount = amountIn(tags);
   if (!amount.overlimit && amount.unit !== 'ohm' && amount.unit !== 'Mohm') return null;
-  const value = measured('insulationResistance', amount, frame.context.units);
-  if (value === null) return null;
-  return one({ ...value, place: null, words: frame.wordsOf(frame.span) });
+  return one(readingOf('insulationResistance', amount, { place: null, frame }));
 };
 
 const megged: Means = (tags, frame) => {
-  const value = measured('insulationResistance', amountIn(tags), frame.context.units);
-  if (value === null) return null;
-  return one({ ...value, place: placeId(tags['place']), words: frame.wordsOf(frame.span) });
+  const place = placeId(tags['place']);
+  return one(readingOf('insulationResistance', amountIn(tags), { place, frame }));
 };
 
 /** Windings that are open, and what lies between them and the frame. */

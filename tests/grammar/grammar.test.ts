@@ -28,7 +28,7 @@ import { MOST_LEARNT } from '../../core/grammar/remainders.ts';
 import { sampleNode } from '../../core/grammar/sample.ts';
 import { parseShape } from '../../core/grammar/shape.ts';
 import { Skimmer } from '../../core/grammar/skim.ts';
-import type { Token } from '../../core/grammar/tokens.ts';
+import { type Token, UNKNOWN } from '../../core/grammar/tokens.ts';
 import { vocabularyOf } from '../../core/grammar/vocabulary.ts';
 
 /** Words between spaces; a comma before a word makes a pause. */
@@ -37,7 +37,15 @@ function tokensOf(text: string): readonly Token[] {
     const said = raw.replace(',', '');
     const value = /^\d+$/.test(said) ? Number(said) : null;
     const classes = value === null ? [] : ['digits'];
-    return { text: said, start: 0, end: 0, pause: raw.startsWith(','), value, classes };
+    return {
+      text: said,
+      known: UNKNOWN,
+      start: 0,
+      end: 0,
+      pause: raw.startsWith(','),
+      value,
+      classes,
+    };
   });
 }
 

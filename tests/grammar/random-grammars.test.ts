@@ -19,7 +19,7 @@ import { printAbnf } from '../../core/grammar/print-abnf.ts';
 import { printJsgf } from '../../core/grammar/print-jsgf.ts';
 import { sampleNode } from '../../core/grammar/sample.ts';
 import { Skimmer } from '../../core/grammar/skim.ts';
-import type { Token } from '../../core/grammar/tokens.ts';
+import { type Token, UNKNOWN } from '../../core/grammar/tokens.ts';
 import { hears, readAbnf, readJsgf } from './grammar-reader.ts';
 
 const WORDS = ['a', 'b', 'c'] as const;
@@ -84,9 +84,15 @@ const anySentence = fc
   .map((words) => ['x', ...words].join(' '));
 
 const tokensOf = (sentence: string): readonly Token[] =>
-  sentence
-    .split(' ')
-    .map((text) => ({ text, start: 0, end: 0, pause: false, value: null, classes: [] }));
+  sentence.split(' ').map((text) => ({
+    text,
+    known: UNKNOWN,
+    start: 0,
+    end: 0,
+    pause: false,
+    value: null,
+    classes: [],
+  }));
 
 function reads(root: RuleNode, sentence: string): boolean {
   const grammar = new Grammar();

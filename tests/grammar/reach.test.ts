@@ -22,7 +22,7 @@ import {
 } from '../../core/grammar/nodes.ts';
 import { Reach } from '../../core/grammar/reach.ts';
 import { parseShape } from '../../core/grammar/shape.ts';
-import type { Token } from '../../core/grammar/tokens.ts';
+import { type Token, UNKNOWN } from '../../core/grammar/tokens.ts';
 
 const WORDS = ['a', 'b', '1', '2'] as const;
 
@@ -58,7 +58,15 @@ const aToken = fc
   .record({ text: fc.constantFrom(...WORDS), pause: fc.boolean() })
   .map(({ text, pause }): Token => {
     const value = /\d/.test(text) ? Number(text) : null;
-    return { text, start: 0, end: 0, pause, value, classes: value === null ? [] : ['digits'] };
+    return {
+      text,
+      known: UNKNOWN,
+      start: 0,
+      end: 0,
+      pause,
+      value,
+      classes: value === null ? [] : ['digits'],
+    };
   });
 const someTokens = fc.array(aToken, { minLength: 1, maxLength: 5 });
 
@@ -78,9 +86,15 @@ const endsOf = (matches: readonly Match[]): readonly number[] => [
 ];
 
 const tokensOf = (text: string): readonly Token[] =>
-  text
-    .split(' ')
-    .map((word) => ({ text: word, start: 0, end: 0, pause: false, value: null, classes: [] }));
+  text.split(' ').map((word) => ({
+    text: word,
+    known: UNKNOWN,
+    start: 0,
+    end: 0,
+    pause: false,
+    value: null,
+    classes: [],
+  }));
 
 const RUNS = { numRuns: 1500 };
 
