@@ -38,8 +38,19 @@ function strangerFrom(tokens: readonly Token[], { item, before }: Placed): numbe
   if (word === undefined || isOfOurs(word)) return null;
   let from = start - 1;
   while (from > least && tokens[from]?.pause !== true) from -= 1;
-  return from;
+  const isSequel = JOINS.has(tokens[start]?.text ?? '');
+  const isOurs = DID.test(tokens[from]?.text ?? '') || before?.meaning.work !== undefined;
+  return isSequel && isOurs && !saysWho(tokens.slice(from, start)) ? null : from;
 }
+
+/** "Killed the switch and pulled the panel": what follows what we did is ours, unless somebody comes between. */
+const JOINS: ReadonlySet<string> = new Set(['and', 'then']);
+const WHO: ReadonlySet<string> = new Set(
+  'he she they who you customer owner manager cook chef staff somebody someone guy tech plumber electrician'.split(
+    ' ',
+  ),
+);
+const saysWho = (tokens: readonly Token[]): boolean => tokens.some(({ text }) => WHO.has(text));
 
 /** "Pulled and cleaned the blades": what was done first is ours, too. */
 const DID = /ed$|^(?:blew|took|cut|swept|shut|dug|got|went|found|put|made)$/;

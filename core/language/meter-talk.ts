@@ -125,21 +125,26 @@ const shotUp: Means = (tags, frame) => {
     : null;
 };
 
-/** The coil that pulls something in: of what was named last, whose sides are a contactor's; any coil may be meant else. */
-function coilPlace({ context: { lastPart, lastPlace } }: Frame): PlaceId | null {
-  if (lastPlace === 'lineSide' || lastPlace === 'loadSide') return 'contactor';
-  const last = [placeId(lastPart ?? undefined), lastPlace];
-  return COILS.find((each) => last.includes(each)) ?? null;
-}
-const COILS: readonly PlaceId[] = ['contactor', 'liquidLineSolenoid', 'startRelay'];
+const COILS: readonly (PartId | null)[] = [
+  ...(['contactor', 'liquidLineSolenoid', 'startRelay', 'hotGasValve'] as const),
+];
 
+/** The coil that pulls something in: of what was named last, whose sides are a contactor's; any coil may be meant else. */
 const atCoil =
   (nothing: boolean): Means =>
   (tags, frame) => {
     const { unit } = amountIn(tags);
-    const place = coilPlace(frame);
-    if (place === null || (unit !== null && unit !== 'V')) return null;
-    return one(electrical(nothing ? { number: 0 } : tags, place, frame));
+    if (unit !== null && unit !== 'V') return null;
+    const at = (place: PlaceId | null): Meaning | null =>
+      place === null ? null : one(electrical(nothing ? { number: 0 } : tags, place, frame));
+    const means = (part: PartId): Meaning | null =>
+      COILS.includes(part) ? at(placeId(part)) : null;
+    const { lastPlace } = frame.context;
+    const ofSides = lastPlace === 'lineSide' || lastPlace === 'loadSide' ? at('contactor') : null;
+    const ofLast = COILS.find((each) => each !== null && each === lastPlace) ?? null;
+    const otherwise =
+      ofSides ?? at(placeId(ofLast ?? undefined)) ?? (nothing ? {} : leftToAsk(tags));
+    return { ofIt: { means, inSentence: false, otherwise } };
   };
 
 const FINE =

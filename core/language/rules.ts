@@ -29,6 +29,7 @@ import { SAFETY_RULES } from './safeties-told.ts';
 import { SITE_RULES } from './site-and-unit.ts';
 import { PASSING_RULES } from './told-in-passing.ts';
 import { METER_TALK_RULES } from './meter-talk.ts';
+import { FEED_RULES } from './frost-and-feed.ts';
 import { GAUGE_TALK_RULES } from './gauge-talk.ts';
 import type { Rule } from './rule.ts';
 import { METER_FIGURE_RULES } from './meter-figures.ts';
@@ -64,6 +65,7 @@ export const RULES: readonly Rule[] = [
   ...CONTROL_RULES,
   ...NEAR_NUMBER_RULES,
   ...READING_RULES,
+  ...FEED_RULES,
   ...GAUGE_TALK_RULES,
   ...LOOSE_RULES,
   ...RATING_RULES,

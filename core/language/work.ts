@@ -53,7 +53,7 @@ const didIt =
   (kind?: WorkKindId): Means =>
   (tags, frame) => {
     const did = kind ?? workId(tags['work']);
-    if (did === null || did === 'add') return null;
+    if (did === null || did === 'add' || did === 'open') return null;
     const words = frame.wordsOf(frame.span);
     const means = (named: PartId): Meaning => {
       const part = coilWorkedOn(did, settledFan(named, frame.context), words);

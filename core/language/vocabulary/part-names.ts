@@ -15,7 +15,12 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~outdoor [fan] motor',
     '~(fan motor|motor) on the condenser',
   ],
-  evaporator: ['evaporator [coil]', '~evap [coil]', '~(indoor|cooling) coil'],
+  evaporator: [
+    'evaporator [coil]',
+    '~evap [coil]',
+    '~(indoor|cooling) coil',
+    '~(evap|evaporator|ice|freeze) plate',
+  ],
   evaporatorFan: [
     'evaporator fan',
     '~(evap|indoor|box|cooler) (fan|fans)',
@@ -96,6 +101,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   expansionValve: [
     'expansion valve',
     '~(txv|t x v|tev|t e v|tx valve)',
+    '~(eev|e e v|e x v|exv|electronic expansion valve|electronic valve)',
     '~thermostatic expansion valve',
     '~(expansion valve|txv) (strainer|screen)',
     '~metering device',
@@ -125,6 +131,15 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   ],
   headPressureValve: ['~head pressure [control] valve', '~(headmaster|o r i|ori valve)'],
   evaporatorPressureRegulator: ['~evaporator pressure (regulator|valve)', '~(e p r|epr) [valve]'],
+  hotGasValve: [
+    '~(hot gas|harvest) (valve|solenoid [(valve|coil)]|valve coil)',
+    '~hot gas (bypass|defrost) valve',
+  ],
+  waterValve: [
+    '~(water inlet|inlet water|water|water fill|fill|float|dump|purge|water solenoid) valve',
+    '~water solenoid',
+  ],
+  waterPump: ['~(water|circulation|circulating|recirculating) pump'],
   crankcaseHeater: ['crankcase heater', '~crank case heater'],
   serviceValve: ['service valve', '~(service valves|stop valve)'],
   suctionServiceValve: ['~(suction|low side) [(service|stop)] valve'],
@@ -160,7 +175,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   ],
   fan: ['fan', '~(fans|fan motor)'],
   fanControl: ['~(condenser fan|fan cycling|fan cycle|fan pressure|fan) (control|switch)'],
-  filter: ['~(filter|air filter|filters)'],
+  filter: ['~(filter|air filter|filters|water filter|water filters)'],
   product: ['~(product|food)'],
   // Said only with what is done to them: "this panel is stuck" is talk.
   gauges: [],

@@ -16,7 +16,8 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
   ],
   contactor: [
     'contactor',
-    '~contactor (coil|points|contacts)',
+    '~[compressor] contactor (coil|points|contacts)',
+    '~compressor contactor',
     '~coil (of|on) the contactor',
     '~[the] (contacts|points)',
   ],
@@ -42,6 +43,7 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
   runCapacitor: ['run capacitor', '~(run cap|capacitor|cap)'],
   liquidLineSolenoid: ['liquid line solenoid', '~(solenoid|solenoid coil|solenoid valve)'],
   doorSwitch: ['door switch'],
+  hotGasValve: ['~(hot gas|harvest) (valve|solenoid) [coil]', '~hot gas (valve|solenoid) coil'],
   commonStart: [
     'common to start',
     'start to common',

@@ -54,6 +54,9 @@ export const PLAIN_PARTS: Record<PartId, PlainPart> = {
   suctionLine: part('the refrigerant line back to the compressor', 'line'),
   dischargeLine: part('the hot refrigerant line', 'line'),
   liquidLineSolenoid: part('the valve that shuts the refrigerant off', 'valve'),
+  hotGasValve: part('the valve that lets in the warm gas to melt the ice', 'valve'),
+  waterValve: part('the water valve', 'valve'),
+  waterPump: part('the water pump', 'pump'),
   headPressureValve: part('the valve that keeps it working in the cold', 'valve'),
   evaporatorPressureRegulator: part(
     'the valve that keeps the cooling coil from getting too cold',
