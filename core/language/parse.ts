@@ -14,7 +14,7 @@ export { GRAMMAR } from './sentence.ts';
 
 /** What a rule may read, by a glance at it; with its item once it was read. */
 interface Candidate extends Piece {
-  readonly item: Item | null;
+  item: Item | null;
 }
 
 export interface Parse {
@@ -166,7 +166,15 @@ class Coverer {
   private read(candidate: Candidate): void {
     const { start, rank } = candidate;
     const all = this.candidatesAt(start).filter((each) => each.rank === rank);
+    if (all.length === 1 && this.readAlone(candidate)) return;
     this.replace(start, rank, this.readAmong(all, candidate) ?? this.itemsBy(rank, start));
+  }
+
+  /** Reads the one stretch that a rule may read from a place; false where it is refused, or only the matcher can tell. */
+  private readAlone(candidate: Candidate): boolean {
+    const { start, end, rank } = candidate;
+    candidate.item = this.reader.firstItem(this.reader.reach(rank, start), end);
+    return candidate.item !== null;
   }
 
   private replace(at: number, rank: number, fresh: readonly Candidate[]): void {

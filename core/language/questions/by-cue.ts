@@ -292,7 +292,6 @@ const ASKS = new RegExp(`^ ${ASKING}(?= )`);
 /** "Can't get a torch in there" tells, and asks nothing. */
 const TELLS =
   /^ (?:(?:can|could|will|would|do|did|does) not|(?:could|would|may|will) be|tell (?:them|em|him|her|the|everybody)) /;
-const MAY_ASK = new RegExp(`\\?|\\b${ASKING}`, 'i');
 /** A sentence that breaks off has not said yet what it asks. */
 const BROKEN_OFF = / (?:to|of|the|my|a|an|and|or|than|but|is) $/;
 
@@ -342,7 +341,7 @@ export interface AskedByCue extends Stretch {
 
 /** What the clauses ask that no rule reads anything of. */
 export function askedByCues({ text, tokens }: Said, read: readonly Read[]): readonly AskedByCue[] {
-  if (isWhollyRead(tokens, read) || !MAY_ASK.test(text)) return [];
+  if (isWhollyRead(tokens, read) || !mayAsk({ text, tokens })) return [];
   return clausesOf(tokens).flatMap(({ start, end }) => {
     if (read.some((each) => each.start < end && each.end > start && !isAside(each, { start, end })))
       return [];
@@ -351,6 +350,9 @@ export function askedByCues({ text, tokens }: Said, read: readonly Read[]): read
     return question === null ? [] : [{ question, start, end }];
   });
 }
+
+const mayAsk = ({ text, tokens }: Said): boolean =>
+  text.includes('?') || tokens.some((token) => ASKING_WORDS.has(token.text));
 
 const isWhollyRead = (tokens: readonly Token[], [first, second]: readonly Read[]): boolean =>
   tokens.length === 0 ||
