@@ -58,7 +58,7 @@ describe('a device that keeps nothing, or no more', () => {
     await untilListening(page);
     await expect.poll(readings).toEqual([44]);
     await page.getByTestId('tab-visit').click();
-    await shows(/this stage.browser cannot keep a page/i);
+    await shows(/this browser cannot keep a page/i);
   });
 
   it('hears by its spare ear, and says so, where the model of the trained one stops half way', async () => {
@@ -89,7 +89,7 @@ describe('a device that keeps nothing, or no more', () => {
     await expect.poll(readings, PATIENCE).toEqual([44, 43, 42]);
   });
 
-  it('whose stage.browser threw the kept files away offline takes typed words, and hears once it is back', async () => {
+  it('whose browser threw the kept files away offline takes typed words, and hears once it is back', async () => {
     const { page } = stage;
     await openVisitPage(page, stage.server.address);
     await page.evaluate(async () => {
