@@ -32,7 +32,7 @@ export const LINKS = named(
 
 /** Words that tell nothing of a value, any run of which may stand before it; a hedge is no such word, and "over" tells more. */
 const LOOSE_WORDS =
-  'is|are|was|were|has|have|been|being|at|to|just|only|still|already|now|right|currently|even|sitting|riding|running|reading|holding|hovering|hanging|floating|bouncing|showing|going|getting|coming|came|come|comes|went|goes|gone|got|gets|dropped|drops|drop|fell|fallen|falls|climbed|climbs|crept|creeps|rose|risen|jumped|jumps|settled|settles|stays|stayed|staying|stuck|parked|pegged|steady|solid|flat|back|up|down|all|the|way|like|well|really|pretty|it|that|there|here|this|finally|so|then|again|says|reads|shows|said|showed|read|looks|looking|dead|exactly|a|an|good|high|low|hot|cold|warm|too|bit|little|kind|of|sort|about to be|by now|today|every time|i am|i have|we have|we are|gives me|giving me|tells me|sits|runs|rides|bounces|swings|hunts|cycling|cycles|varies|ranges|wanders|drifts|hunting|ranging|drifting|pulled|pulling|pulls|swinging|swings|measured|measures|measuring|checks|checked|tested|out|started|starts|began|ended|finished|like a (rock|stone)|fast|quick|quickly|slowly|straight|cooking|roasting|boiling|freezing|burning|screaming|about to';
+  'first|is|are|was|were|has|have|been|being|at|to|just|only|still|already|now|right|currently|even|sitting|riding|running|reading|holding|hovering|hanging|floating|bouncing|showing|going|getting|coming|came|come|comes|went|goes|gone|got|gets|dropped|drops|drop|fell|fallen|falls|climbed|climbs|crept|creeps|rose|risen|jumped|jumps|settled|settles|stays|stayed|staying|stuck|parked|pegged|steady|solid|flat|back|up|down|all|the|way|like|well|really|pretty|it|that|there|here|this|finally|so|then|again|says|reads|shows|said|showed|read|looks|looking|dead|exactly|a|an|good|high|low|hot|cold|warm|too|bit|little|kind|of|sort|about to be|by now|today|every time|i am|i have|we have|we are|gives me|giving me|tells me|sits|runs|rides|bounces|swings|hunts|cycling|cycles|varies|ranges|wanders|drifts|hunting|ranging|drifting|pulled|pulling|pulls|swinging|swings|measured|measures|measuring|checks|checked|tested|out|started|starts|began|ended|finished|like a (rock|stone)|fast|quick|quickly|slowly|straight|cooking|roasting|boiling|freezing|burning|screaming|about to';
 
 export const LOOSE = named('loose', repeat(unheard(parseShape(LOOSE_WORDS)), 1, 7));
 
@@ -74,10 +74,15 @@ const plain = named(
 );
 
 const BREAK = parseShape(
-  '(no wait|~(no|wait|sorry|make that|make it|i mean|i meant|scratch that|strike that|correction|rather|actually|or rather|excuse me|no no)) [~(no|wait|sorry|make that|make it|i mean|it is|that is|actually|scratch that)]',
+  '(no wait|~(no|wait|sorry|make that|make it|i mean|i meant|scratch that|strike that|correction|rather|actually|or rather|excuse me|no no)) [~(no|wait|sorry|make that|make it|i mean|it is|that is|actually|scratch that)] [~(it is|that is|sorry|i mean|make that)]',
 );
 
-const corrected = sequence(scope('wrong', plain), BREAK, plain);
+const overLimit = sequence(
+  parseShape('over limit|~(ol|o l|infinite|infinity|open line|out of limits)'),
+  tag({ overlimit: true }),
+);
+
+const corrected = sequence(scope('wrong', plain), BREAK, choice(plain, overLimit));
 
 const range = choice(
   parseShape('[<hedge>] between <number:low> and <counted:high> [<unit>]', {
@@ -131,11 +136,6 @@ const andParts = sequence(
     sequence(parseShape('and (a|one) quarter'), tag({ over: 0.25 })),
     sequence(parseShape('and three quarters'), tag({ over: 0.75 })),
   ),
-);
-
-const overLimit = sequence(
-  parseShape('over limit|~(ol|o l|infinite|infinity|open line|out of limits)'),
-  tag({ overlimit: true }),
 );
 
 /** One value with whatever unit was said beside it. */

@@ -2,7 +2,7 @@ import type { SightGlassId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { ChargeDoubtId, ValveKindId } from '../terms/procedures.ts';
 import { amountIn, measured, readingOf } from './measure.ts';
-import { heardRule, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
 import {
   equipmentFact,
   meteringId,
@@ -228,6 +228,20 @@ export const FACT_RULES: readonly Rule[] = [
   heardRule(`(on|it is on|~with|it is) <refrigerant>`, refrigerant, {
     examples: ['it is four forty nine a', 'on one thirty four a'],
   }),
+  rule(
+    '[(it is|it is on|on|i am seeing|i see|says|sticker says|tag says)] [(a|an|r)] <refrigerant:wrong> [(i believe|i think|maybe)] [<pause> (let me (check|see|look)|hold on|hang on)] [<pause>] (no|nope|wait|no wait|correction|sorry|scratch that|make that|actually|no it is|nope it is) <refrigerant>',
+    refrigerant,
+    { examples: ['four fifty two a i believe nope four forty eight a'] },
+  ),
+  rule(
+    '[(it is|it is got|i am seeing|i see|there is|got)] [(a|an)] <refrigerant> (sticker|tag|label|plate|nameplate|decal) [<pause>] [(and|it says|says|at|with)] <amount>',
+    (tags, frame) => {
+      const gas = refrigerant(tags, frame)?.facts ?? [];
+      const charge = nameplate('charge')(tags, frame)?.facts ?? [];
+      return gas.length * charge.length === 0 ? null : { facts: [...gas, ...charge] };
+    },
+    { examples: ['i am seeing a four oh four a sticker one pound six ounces'] },
+  ),
   rule('<refrigerant> in (this|that|this one|that one|this unit)', refrigerant, {
     examples: ['two ninety in this one'],
   }),
@@ -236,7 +250,7 @@ export const FACT_RULES: readonly Rule[] = [
     '<refrigerant> [(system|unit|refrigerant|freon|machine)]',
     (tags, frame) =>
       // Said alone, "two ninety" may as well be a pressure.
-      frame.context.asked === null && saysItsName(frame.wordsOf(frame.span))
+      frame.context.asked === null && saysItsName(frame.wordsOf(frame.span), frame)
         ? refrigerant(tags, frame)
         : null,
     { examples: ['R-404A', 'four forty eight a'] },
@@ -371,8 +385,12 @@ export const FACT_RULES: readonly Rule[] = [
   ),
 ];
 
+const CARBON_DIOXIDE = /c ?o ?(?:2|two)|carbon dioxide/i;
+
 /** A designation is recognisable alone by its letter, before the figures or behind them, or by what it belongs to. */
-function saysItsName(words: string): boolean {
+function saysItsName(words: string, { span }: Frame): boolean {
+  // "Brushed it, then CO2" cleans with it.
+  if (CARBON_DIOXIDE.test(words) && span.from > 1) return false;
   return (
     /^r[\s-]*\S/i.test(words) ||
     /[\d\s](?:[a-f]|y ?f|z ?e)$/i.test(words) ||

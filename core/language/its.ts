@@ -15,7 +15,10 @@ export function settleIts(
   const before = lastPart ?? partId(lastPlace ?? undefined);
   return meanings.map((meaning) => {
     const part = inSentence ?? (meaning.ofIt?.inSentence === true ? null : before);
-    const settled = withCoil(settledOf(meaning, { part, read }), inSentence);
+    const settled = withHeater(
+      withCoil(settledOf(meaning, { part, read }), inSentence),
+      part ?? before,
+    );
     read = readIn(settled) ?? read;
     inSentence = meaning.names ?? partIn(settled) ?? inSentence;
     return settled;
@@ -29,6 +32,30 @@ function withCoil(meaning: Meaning, before: PartId | null): Meaning {
   return {
     ...meaning,
     findings: findings.map((each) => ({ ...each, part: coilBehind(before, each) })),
+  };
+}
+
+const HEATERS: readonly (PartId | null)[] = ['doorHeater', 'drainHeater', 'crankcaseHeater'];
+const UNNAMED_HEATER = /\b(?:the|that|this|order) heaters?\b/i;
+
+/** "Door heater's dead, order that heater": the one that was told of, and not the defrost's. */
+function withHeater(meaning: Meaning, last: PartId | null): Meaning {
+  if (!HEATERS.includes(last) || last === null) return meaning;
+  const meant = <Told extends { readonly part: PartId | null; readonly words: string }>(
+    told: readonly Told[] = [],
+  ): readonly Told[] =>
+    told.map((each) =>
+      each.part === 'defrostHeater' && UNNAMED_HEATER.test(each.words)
+        ? { ...each, part: last }
+        : each,
+    );
+  const { findings, work, recommendations } = meaning;
+  if (findings === undefined && work === undefined && recommendations === undefined) return meaning;
+  return {
+    ...meaning,
+    findings: meant(findings),
+    work: meant(work),
+    recommendations: meant(recommendations),
   };
 }
 

@@ -43,6 +43,8 @@ class SaidAmount {
   private low: number | null = null;
   private high: number | null = null;
   private unit: SpokenUnit | null = null;
+  /** "Twelve ohms, no, sorry, that's OL": the unit is not said twice. */
+  private unitBefore: SpokenUnit | null = null;
   private negative = false;
   private hedged = false;
   private overlimit = false;
@@ -60,6 +62,7 @@ class SaidAmount {
     else if (slot === 'ounces') this.ounces = numberWithin(data);
     else if (slot === 'kilos') this.kilos = numberWithin(data);
     else if (slot === 'grams') this.grams = numberWithin(data);
+    else if (slot === 'wrong') this.unitBefore = spokenUnit(tagsIn(data)?.['unit']);
   }
 
   amount(): Amounted {
@@ -70,7 +73,7 @@ class SaidAmount {
       value: grams ?? ounces ?? this.signed(),
       low,
       high,
-      unit: grams !== null ? 'g' : ounces !== null ? 'oz' : this.unit,
+      unit: grams !== null ? 'g' : ounces !== null ? 'oz' : (this.unit ?? this.unitBefore),
       hedged,
       overlimit,
     };

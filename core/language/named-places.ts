@@ -1,6 +1,7 @@
-import { holdsNumber } from './own-reading.ts';
+import { startsClause } from './clause-start.ts';
+import { holdsNumber, holdsReading } from './own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
-import { equipmentFact, spanIn } from './slots.ts';
+import { equipmentFact, spanIn, tagsIn } from './slots.ts';
 import type { Fact } from './utterance.ts';
 
 /** What a place of business is called last. */
@@ -84,6 +85,17 @@ const kindOnly: Means = (tags, frame) => {
   return kind === null ? null : { facts: [kind] };
 };
 
+const troubled: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const kind = equipmentFact(tags, words);
+  return kind === null || holdsReading(words) ? null : { facts: [kind], memos: [words] };
+};
+
+const calledFor: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  return holdsReading(words) || !startsClause(frame) ? null : { memos: [words] };
+};
+
 /** "Three door, self contained": of the kind of unit that was told before. */
 const doorsOfIt: Means = (tags, frame) => {
   const { equipment } = frame.context;
@@ -99,8 +111,20 @@ const unitWhichOne: Means = (tags, frame) => {
   return kind === null || MUST_NOT.test(unit.value) ? null : { facts: [kind, unit] };
 };
 
+/** "Just pulled up to the bagel shop on Main, Sunrise Bagels": what is said behind is its name. */
+const siteBehind: Means = (tags, frame) => {
+  const second = tagsIn(tags['name']);
+  const called = second === null ? null : siteCalled(second, frame);
+  return called ?? siteCalled(tags, frame);
+};
+
 /** Sites by their names. */
 export const SITE_NAME_RULES: readonly Rule[] = [
+  rule(
+    '[(i am|we are|i|we|just|i just|we just)] [just] (pulled up|pulled in|got|made it|rolled up|arrived|rolled in|showed up) [(over|here|up|down|in)] (to|at) <clause> [<pause> <clause:name>]',
+    siteBehind,
+    { examples: ['pulled up to Sunrise Bagels'] },
+  ),
   rule(
     '[(i am|we are|i am here|just got|just got here|pulled up|got|working|first (call|stop) is|next (call|stop) is|call is)] [(over|out|here|back|down|up|on site)] at <clause>',
     siteCalled,
@@ -132,6 +156,16 @@ export const PLACE_NAME_RULES: readonly Rule[] = [
     `[<the>] (beer cave|cooler|freezer|case|unit|box|machine|fridge|first one|second one|this one) is [(just|only|really)] (a|an|one of (those|them|these)) <equipment> [with <clause>]`,
     kindOnly,
     { examples: ['beer cave is a walk in with two evaporators'] },
+  ),
+  rule(
+    `[(so|what i have is|what we have is|what we have got is|what we got is|it is|this is|i have|we have|we have got|i have got|got|looking at|they have|they have got)] [(a|an|the|their|this)] ${BOX} (that|which|and it) (will not|does not|is not|keeps|quit|stopped|has been|never|can not) <clause>`,
+    troubled,
+    { examples: ['it is a reach in that will not hold'] },
+  ),
+  rule(
+    `[(i|we|they)] [(got|had|have)] (a|the) (call|complaint|ticket|report) (on|about|for|that) <clause> [<pause> <clause:more>]`,
+    calledFor,
+    { examples: ['got a call on the walk in'] },
   ),
   rule('[it is] [(a|an)] <count:doors> (door|doors)', doorsOfIt, { alone: true }),
   rule('[it is] [(a|an)] <count:doors> (door|doors) <pause>', doorsOfIt),

@@ -1,5 +1,6 @@
 import { amountIn } from './measure.ts';
 import { reading } from './reading-means.ts';
+import type { QuantityId } from '../terms/quantities.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 import { numberIn, quantityId, tagsIn } from './slots.ts';
 
@@ -19,11 +20,31 @@ const between: Means = (tags, frame) => {
   return found === null ? null : { readings: [found] };
 };
 
+/** What is hot is the line, and the figure its temperature. */
+const hotLine: Means = (tags, frame) => {
+  const found = reading('dischargeLineTemp', amountIn(tags), frame);
+  return found === null ? null : { readings: [found], names: 'dischargeLine' };
+};
+
 const boxByProbe: Means = (tags, frame) => {
   const found = reading('boxTemp', amountIn(tags), frame);
   return found === null || amountIn(tags).unit === 'V'
     ? null
     : { readings: [found], remarks: [frame.wordsOf(frame.span)] };
+};
+
+const COLD: readonly (QuantityId | null)[] = ['boxTemp', 'setpointTemp', 'productTemp'];
+
+/** "Seven above": of a box that is spoken of, from zero. */
+const fromZero: Means = (tags, frame) => {
+  const number = numberIn(tags['number']);
+  const { lastQuantity, equipment } = frame.context;
+  if (number === null || !(COLD.includes(lastQuantity) || equipment === 'walkInFreezer'))
+    return null;
+  const isBelow = /\bbelow\b/i.test(frame.wordsOf(frame.span));
+  const amount = { value: isBelow ? -number : number, low: null, high: null, unit: null };
+  const found = reading('boxTemp', { ...amount, hedged: false, overlimit: false }, frame);
+  return found === null ? null : { readings: [found] };
 };
 
 const HEDGE = '(about|around|like|maybe|roughly|somewhere around|right around|call it)';
@@ -35,6 +56,12 @@ const SHOWS =
 
 /** Values told by two figures beside each other, or by two instruments. */
 export const NEAR_NUMBER_RULES: readonly Rule[] = [
+  rule('[(it is|she is|box is)] [(at|down to|now|up to)] <number> (above|below) [zero]', fromZero),
+  rule(
+    '[the] discharge [line] <link> <amount> [<pause>] [(and|it is)] [way] (too hot|hot|burning|hotter) [<clause>]',
+    hotLine,
+    { examples: ['discharge is two forty too hot to hold'] },
+  ),
   rule(
     `[the] <quantity> [(in|out|up|down|over) (here|there)] <link> ${HEDGE} <number:low> <pause> [maybe] <number:high> [<unit>] [(in|out|up) (here|there)]`,
     between,

@@ -58,6 +58,16 @@ const marked: Means = (tags, frame) => {
   const means = (part: PartId): Meaning | null =>
     ofPart(tags, part, frame) ?? settingByKind(tags, part, frame) ?? leftToAsk(tags);
   const { lastPart, lastQuantity } = frame.context;
+  // "It's rated seven two" is said of no control: they are set or marked.
+  if (/\brated\b/i.test(frame.wordsOf(frame.span)) && !SETS.includes(lastPart)) {
+    return {
+      ofThat: {
+        means: (quantity, place) => ofQuantity(tags, { quantity, place }, frame),
+        otherwise: leftToAsk(tags),
+      },
+      ofIt: { means: (part) => ofPart(tags, part, frame) ?? leftToAsk(tags), inSentence: false },
+    };
+  }
   const kind = lastQuantity === 'lowCutinPressure' ? 'lowPressureSwitch' : lastPart;
   return {
     ofThat: {
@@ -67,6 +77,8 @@ const marked: Means = (tags, frame) => {
     ofIt: { means, inSentence: false },
   };
 };
+
+const SETS: readonly (PartId | null)[] = ['highPressureSwitch', 'lowPressureSwitch', 'fanControl'];
 
 /** "Reads thirty one, supposed to be thirty five": a can's rating; of anything else it is what somebody would like. */
 const supposed: Means = (tags, frame) => {

@@ -182,6 +182,11 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     { examples: ['next visit is due in three months'] },
   ),
   rule(
+    `(they|you|he|she|customer|this place|we|it) [(really|do)] (need|needs|want|have got to have|could use) <the> <part> <done> ${TAIL} [(in here|here|around here)]`,
+    todo,
+    { examples: ['they need that condenser cleaned every month in here'] },
+  ),
+  rule(
     `[(a|the|another)] [(new|replacement)] <part> [(is|are|has been|was|will be)] (on order|ordered|back ordered|on back order|coming|on the way) ${TAIL}`,
     todo,
     { tags: { work: 'order' }, examples: ['new defrost timer is on order'] },

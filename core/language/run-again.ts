@@ -67,6 +67,10 @@ const whichBehind: Means = (tags, frame) => {
     : null;
 };
 
+/** What ends a defrost acts by the coil's warmth: no gauge showed it. */
+const actedAt: Means = (tags, frame) =>
+  tags['part'] === 'defrostTermination' ? remark(tags, frame) : null;
+
 const THINK = '(i think|i believe|i guess|probably|looks like|maybe|i would say)';
 const UF = '(mike|mikes|mic|mics|mfd|microfarad|microfarads|uf)';
 
@@ -108,6 +112,18 @@ export const RUN_RULES: readonly Rule[] = [
     '[<the>] drain [line] (is|runs|drains|was|is running|is draining) <very> (slow|slowly|sluggish|backing up)',
     (_tags, frame) => ({ findings: [finding('drainLine', 'plugged', frame)] }),
     { examples: ['drain is slow'] },
+  ),
+  rule(
+    '[(i|we|just|and)] (pulled|threw|killed|opened|popped|yanked|flipped) <the> (disconnect|main disconnect) [(off|out|open)] [[<pause>] [and] (locked|tagged|locked and tagged) [it] [(out|off|and tagged)]]',
+    (_tags, frame) => ({
+      work: [{ did: 'isolate', part: 'disconnect', words: frame.wordsOf(frame.span) }],
+    }),
+    { examples: ['pulled the disconnect and locked it'] },
+  ),
+  rule(
+    '<the> <part> (opened|closed|made|broke|cut out|cut in|let go|terminated|snapped (open|closed)) at <amount> [(on its own|on it is own|like it should|by itself|as it should)]',
+    actedAt,
+    { examples: ['defrost termination opened at fifty five'] },
   ),
   rule(
     '[there is] no (taps|ports|access ports|service ports|access fittings|fittings|schraders) [<clause>]',

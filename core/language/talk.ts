@@ -202,7 +202,7 @@ export const TALK_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `<who> (says|said|told me|told us|claims|claimed|thinks|thought|reports|reported|complained|complains|mentioned|states|stated|told me that|is saying|was saying|swears|say|told) <rest>`,
+    `<who> (says|said|told me|told us|claims|claimed|thinks|thought|reports|reported|complained|complains|mentioned|states|stated|told me that|is saying|was saying|swears|say|told|is telling (me|us)|was telling (me|us)|tells (me|us)|figures|is sure|is worried|was worried) <rest>`,
     hearsay,
     {
       examples: ['customer says it was at fifty'],

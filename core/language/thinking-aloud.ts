@@ -1,5 +1,5 @@
 import { startsClause } from './clause-start.ts';
-import { holdsNumber } from './own-reading.ts';
+import { holdsNumber, holdsReading } from './own-reading.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 
 const nothing: Means = () => ({});
@@ -12,6 +12,10 @@ const unlessWanted: Means = (_tags, frame) => {
 };
 const WANTED = /\b(?:needs?|recommend|quote|order|say|call it|go with|suggest)\b/i;
 const FOR_A_WHILE = /\b(?:hour|minute)\b/i;
+
+/** How long an errand took is talk; what was read behind it is not. */
+const unlessMeasured: Means = (_tags, frame) =>
+  holdsReading(frame.wordsOf(frame.span)) ? null : {};
 
 const IT = '(it|her|him|this|that|this thing|them|things|the thing|the unit|the box|everything)';
 const GUESS =
@@ -75,6 +79,15 @@ export const ALOUD_RULES: readonly Rule[] = [
     '(two|three|four|five|six|one|2|3|4) more (stops|stop|calls|call) [<clause>] [<pause> (i would say|probably|maybe|be there|call it|figure) <clause:more>]',
     nothing,
     { examples: ['two more stops after this one'] },
+  ),
+  rule(
+    '[(i|we)] (had to|have to|got to) (run|go|drive|stop|head) [(back|over|out|up|down)] (to|by|for|get|grab) <clause> [<pause> <clause:more>]',
+    unlessMeasured,
+    { examples: ['had to run to the supply house'] },
+  ),
+  rule(
+    '(then|with|some|and|used|and then) [some] (c o two|co two|co 2|c o 2|nitrogen|compressed air)',
+    (_tags, frame) => (frame.span.from > 1 && frame.endsAtPause ? {} : null),
   ),
   rule('(self contained|medium temp|low temp|single phase)', nothing, { alone: true }),
   rule(

@@ -5,6 +5,7 @@ import type { Meaning } from './rule.ts';
 import { settleIts } from './its.ts';
 import { askedByCues, type Said } from './questions/by-cue.ts';
 import { oursOnly } from './done-by-us.ts';
+import { keptWords } from './kept-words.ts';
 import { type Item, parse } from './parse.ts';
 import { takenBackFirst } from './taken-back.ts';
 import type { Doubt, Question, Reading, Utterance } from './utterance.ts';
@@ -26,7 +27,7 @@ export function understand(text: string, context: Context): Utterance {
     questions: both(meant.questions, asked),
     commands: meant.commands,
     memos: meant.memos,
-    remarks: meant.remarks,
+    remarks: both(meant.remarks, keptWords({ text, tokens }, items)),
     unclaimed: both(unclaimed, meant.unclaimed),
     doubts: both(doubts, meant.doubts),
   };
@@ -79,7 +80,7 @@ function settled(meaning: Meaning): Gathered | null {
   return joined(NOTHING_SAID, meaning);
 }
 
-const WAITS: ReadonlySet<string> = new Set(['hearsay', 'ofIt', 'ofThat']);
+const WAITS: ReadonlySet<string> = new Set(['hearsay', 'ofIt', 'ofThat', 'recommendations']);
 
 type Writable<Fields> = { -readonly [Field in keyof Fields]: Fields[Field] };
 

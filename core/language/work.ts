@@ -132,7 +132,7 @@ const SPLIT: readonly (readonly [WorkKindId, string])[] = [
   ],
 ];
 
-const IT = '(it|them|that|the thing)';
+const IT = '(it|them|that|the thing|her|him)';
 
 /** The same where the part is only "it". */
 const WITH =

@@ -67,6 +67,11 @@ const TIMED_WORK: readonly Rule[] = [
   rule('[(put|set|start|run|give me|time|make it)] <duration> (on|for) [the] <timed>', timer, {
     examples: ['an hour on the pull down', 'time ten minutes on the vacuum'],
   }),
+  rule(
+    '[(a|start a|manual|starting a|put it in|it is in)] [manual] <timed> <pause> (give me|give it|set|start|put|gimme) <duration> [(on|for) (that|it|this)]',
+    timer,
+    { examples: [] },
+  ),
   rule('(give|time) [the] <timed> [for] <duration>', timer, {
     examples: ['give the defrost twenty minutes'],
   }),

@@ -291,7 +291,7 @@ const ASKS = new RegExp(`^ ${ASKING}(?= )`);
 
 /** "Can't get a torch in there" tells, and asks nothing. */
 const TELLS =
-  /^ (?:(?:can|could|will|would|do|did|does) not|(?:could|would|may|will) be|tell (?:them|em|him|her|the|everybody)) /;
+  /^ (?:(?:can|could|will|would|do|did|does) not|(?:could|would|may|will) be|tell (?:them|em|him|her|the|everybody)|got an? (?!target|number|reading|value|figure|guess|clue|idea|minute|sec|good|limit)\w+) /;
 /** A sentence that breaks off has not said yet what it asks. */
 const BROKEN_OFF = / (?:to|of|the|my|a|an|and|or|than|but|is) $/;
 

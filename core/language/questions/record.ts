@@ -58,6 +58,16 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     ofThisVisit,
     { examples: ['which one did i say was iced'] },
   ),
+  rule(
+    `what (did|would) (i|we|you) (say|have|read|write down|put down) ${MY} <quantity> (was|were|is|for) [(before|at first|to start|earlier)]`,
+    plain('before'),
+    { examples: ['what did i say the amps were before'] },
+  ),
+  rule(
+    '((read|tell|give|show) me [(what|all)] [(you|i|we|have)] [(got|have|said)] [for] [(the|my|your)] (recommendations|recommends)|what (have|am) (i|we) (recommended|recommending)|what is on (the|my) (to do|recommended) list)',
+    plain('note'),
+    { examples: ['what am i recommending'] },
+  ),
   rule('[(so|ok)] where (was|were) (i|we)', plain('readback'), {
     alone: true,
     examples: ['where was i'],

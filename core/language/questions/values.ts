@@ -1,4 +1,5 @@
 import type { QuantityId } from '../../terms/quantities.ts';
+import { startsClause } from '../clause-start.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { tagsIn } from '../slots.ts';
 import { aboutIn, ask, MY, TELL, TODAY } from './asking.ts';
@@ -224,7 +225,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
   ),
   rule(
     `(is|would|are) <amount> [(after|in|for) <duration:after>] (any good|good|ok|okay|bad|too (high|low|warm|cold|hot|much)|high|low|warm|hot|cold|normal|about right|right|fine|all right|acceptable|enough|a good number|where (i|it) should be)`,
-    () => ask({ ask: 'compare', about: null }),
+    (_tags, frame) => (startsClause(frame) ? ask({ ask: 'compare', about: null }) : null),
     { examples: ['is four ninety after ten minutes any good'] },
   ),
   rule(`[the] (last|latest) <asked>`, about('value'), { alone: true, examples: ['last box temp'] }),

@@ -50,7 +50,12 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   ],
   temperatureControl: ['thermostat', 'temperature control', '~(temp control|stat|cold control)'],
   controller: ['controller', '~(control board|board|electronic control)'],
-  contactor: ['contactor', '~(contacts|contactors|points)', '~contactor (points|contacts|coil)'],
+  contactor: [
+    'contactor',
+    '~(heater|fan) contactor',
+    '~(contacts|contactors|points)',
+    '~contactor (points|contacts|coil)',
+  ],
   startRelay: ['start relay', '~(potential relay|relay|relays)'],
   startCapacitor: ['start capacitor', '~(start cap|start capacitors)'],
   runCapacitor: [
@@ -70,6 +75,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   ],
   defrostHeater: ['defrost heater', '~(defrost heaters|defrost element)', '~(heater|heaters)'],
   defrostTermination: [
+    '~termination',
     '~[defrost] termination [(switch|thermostat|stat|klixon|sensor)]',
     '~(defrost|termination|term|defrost term|defrost limit) (thermostat|switch|stat|klixon)',
     // On a coil that freezes the snap disc ends the defrost; on a compressor it is the overload.

@@ -17,7 +17,7 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
   contactor: [
     'contactor',
     '~[compressor] contactor (coil|points|contacts)',
-    '~compressor contactor',
+    '~(heater|compressor|fan|defrost) contactor',
     '~coil (of|on) the contactor',
     '~[the] (contacts|points)',
   ],

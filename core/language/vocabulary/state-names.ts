@@ -11,6 +11,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~((limed|scaled|slimed|calcified|gunked) [(up|over)]|filthy|nasty|greasy|dusty|grimy|matted|caked [up]|fouled)',
     `~(caked|loaded|coated|matted|covered|thick|furry|fuzzy|lined|solid|plastered) [up] with ${DIRT}`,
     `~(full of|covered in|wall to wall|nothing but|solid|plastered (with|in)|all) ${DIRT}`,
+    `~(a|one) [(solid|thick|full|big)] (mat|carpet|blanket|layer|sheet|wall|rug) of ${DIRT}`,
     '~(disgusting|gross|a mess|furry|not clean|needs cleaning|never been cleaned)',
   ],
   plugged: [
@@ -31,6 +32,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~(full of|covered in) (ice|frost)',
     '~(frozen|froze|iced) [up] solid',
     '~(all|solid|nothing but|mostly|a ball of|caked in) (ice|frost)',
+    '~[like] (a skating rink|an ice rink|an igloo|a glacier|the north pole)',
   ],
   notRunning: [
     'not running',
@@ -77,7 +79,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   failed: [
     'failed',
     'bad',
-    '~((running|turning|spinning|wired|blowing) backwards|broken|broke|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|gone bad|blown|seized [up]|locked up|dragging|binding|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|rubbed through|noisy and worn|kicked)',
+    '~((running|turning|spinning|wired|blowing) backwards|broken|broke|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|gone bad|blown|seized [up]|locked up|dragging|binding|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|(barely|hardly) (turning|running|moving|spinning)|rubbed through|noisy and worn|kicked)',
   ],
   grounded: [
     '~([dead] (shorted|short) to ground|grounded [out]|going to ground|gone to ground|grounding out|to ground)',
