@@ -156,7 +156,7 @@ async function readSound(
   const bytes = await readFile(file).catch((fault: unknown) => fault);
   if (!(bytes instanceof Uint8Array)) {
     const why = bytes instanceof Error ? bytes.message : String(bytes);
-    return { kind: 'unreadable', why: `cannot read the file (${why})` };
+    return { kind: 'unreadable', why: `cannot read the file (${why}): check its name` };
   }
   const wav = readWav(bytes);
   return wav.kind === 'sound' ? wav : { kind: 'unreadable', why: wav.message };
