@@ -5,11 +5,16 @@ import { dictionaryFile, modelFiles } from './client/recogniser/embedded/model-f
 import { compressedFiles } from './client/compressed-files.mjs';
 import { neuralFiles } from './client/recogniser/neural/neural-files.mjs';
 import { phrasingModelFiles } from './client/phraser/model-files.mjs';
-import { vocabulary } from './core/language/recogniser-grammar.ts';
+import { rareGrammarFiles } from './client/ear/rare-grammar-files.mjs';
+import { wordsOfGrammar } from './core/hearing/jsgf.ts';
+import { rareGrammar, vocabulary } from './core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from './core/language/vocabulary/pronunciations.ts';
 
 /** What the engines are to hear. */
-const HEARD = { words: vocabulary(), pronunciations: PRONUNCIATIONS };
+const HEARD = {
+  words: [...new Set([...vocabulary(), ...wordsOfGrammar(rareGrammar('anything'))])].sort(),
+  pronunciations: PRONUNCIATIONS,
+};
 
 export default defineConfig({
   root: 'client',
@@ -17,6 +22,11 @@ export default defineConfig({
     preact(),
     modelFiles(HEARD),
     neuralFiles({ dictionary: dictionaryFile(HEARD) }),
+    rareGrammarFiles({
+      anything: () => rareGrammar('anything'),
+      number: () => rareGrammar('number'),
+      yesOrNo: () => rareGrammar('yesOrNo'),
+    }),
     phrasingModelFiles(),
     compressedFiles(),
     offlinePage(),

@@ -1,10 +1,8 @@
 import type { RoomNoise } from '../core/hearing/earshot.ts';
-import type { Expectation } from '../core/language/context.ts';
-import { type KnownNames, NO_NAMES } from '../core/language/known-names.ts';
-import { recogniserGrammar } from '../core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../core/language/vocabulary/pronunciations.ts';
 import { takeTurn } from '../core/turn/take-turn.ts';
 import { createEar } from './ear/create-ear.ts';
+import { createHeardGrammars } from './ear/heard-grammars.ts';
 import type { Ear, EarNews, EngineChanged } from './ear/ear.ts';
 import { createChosenEar, EAR_CHOICES, type EarChoice } from './ear/native/chosen-ear.ts';
 import { openNativeEar } from './ear/native/open-native-ear.ts';
@@ -18,6 +16,7 @@ import type { EventLog, SyncedLog } from './offline/event-log.ts';
 import { openPhraserWorker } from './phraser/open-phraser.ts';
 import { createPagePhraser, type PhraserWorker } from './phraser/worker-phraser.ts';
 import { createWording, type Wording, WORDINGS } from './phraser/wording.ts';
+import { fetchText } from './recogniser/browser/fetch-text.ts';
 import { type ChosenEngine, createChosenEngine } from './recogniser/free-text/chosen-engine.ts';
 import { createFreeTextEngine } from './recogniser/free-text/free-text-engine.ts';
 import type { Engine } from './recogniser/engine.ts';
@@ -42,25 +41,7 @@ const NEURAL_URL = '/model/neural/files.json';
 const EMBEDDED_URL = '/model/en-us';
 const RUNTIME_URL = '/runtime';
 const PHRASING_URL = '/phrasing';
-
-/** Printed once: 4 ms on a desk, and an ear opens again after every sentence. */
-const NARROW: Record<Exclude<Expectation, 'anything'>, string> = {
-  number: recogniserGrammar('number'),
-  yesOrNo: recogniserGrammar('yesOrNo'),
-};
-
-/** The whole grammar with the names of the day, which change at most with the visit. */
-function createWholeGrammar() {
-  let printed = { names: NO_NAMES, text: recogniserGrammar('anything') };
-  return {
-    with(names: KnownNames): string {
-      if (printed.names !== names) printed = { names, text: recogniserGrammar('anything', names) };
-      return printed.text;
-    },
-    /** As it was listened for last. */
-    current: (): string => printed.text,
-  };
-}
+const RARE_URL = '/heard';
 
 /** What listens, and what was chosen to. */
 export interface Listening {
@@ -196,7 +177,9 @@ function browserEar(): {
   const engineChange = createRelay<EngineChanged>();
   const noise = createRelay<RoomNoise>();
   const digitalSilence = createRelay<undefined>();
-  const whole = createWholeGrammar();
+  const grammars = createHeardGrammars((expectation) =>
+    fetchText(`${RARE_URL}/${expectation}.jsgf`),
+  );
   const wish = createDeviceChoice('what listens', ENGINE_WISHES);
   const news = createRelay<EarNews>();
   const whose = createDeviceChoice('whose ear', EAR_CHOICES);
@@ -206,7 +189,7 @@ function browserEar(): {
   const engine = withModelOfChoice(team, named, news.tell);
   const SpeechRecognition = createSpeechRecognition({
     engine,
-    expected: () => [whole.current(), ...Object.values(NARROW)],
+    expected: grammars.all,
     onLevel: level.tell,
     onNoise: noise.tell,
     onDigitalSilence: () => digitalSilence.tell(undefined),
@@ -220,12 +203,12 @@ function browserEar(): {
       load: () => {
         team.forgive();
         engine.forgive();
+        void grammars.load().catch((error: unknown) => console.error(error));
         return sentences.load();
       },
     },
     clock,
-    grammarFor: (expectation, names) =>
-      expectation === 'anything' ? whole.with(names) : NARROW[expectation],
+    grammarsFor: grammars.expecting,
     onLevel: level.listen,
     onNoise: noise.listen,
     onProgress: progress.listen,

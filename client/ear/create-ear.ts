@@ -9,7 +9,7 @@ import { createWakeLock, type WakeLockPorts } from './wake-lock.ts';
 export interface EarPorts extends Omit<MicrophonePorts, 'onTakenAway'>, WakeLockPorts {
   readonly recogniser: SentenceRecogniser;
   readonly clock: Clock;
-  readonly grammarFor: SupervisorPorts['grammarFor'];
+  readonly grammarsFor: SupervisorPorts['grammarsFor'];
   readonly onLevel: Ear['onLevel'];
   readonly onProgress: Ear['onProgress'];
   readonly onEngineChange: (report: (change: EngineChanged) => void) => void;

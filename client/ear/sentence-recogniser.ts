@@ -1,6 +1,7 @@
+import type { WeightedGrammar } from '../../core/hearing/jsgf.ts';
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 
-/** One sentence of a track, heard against a grammar: the part of a speech recogniser that the ear uses. */
+/** One sentence of a track, heard against grammars: the part of a speech recogniser that the ear uses. */
 export interface SentenceRecogniser {
   /** Ready to start; rejects where it cannot be had. */
   load(): Promise<void>;
@@ -8,7 +9,7 @@ export interface SentenceRecogniser {
   start(sentence: {
     /** Null for one that has a microphone of its own. */
     readonly track: MediaStreamTrack | null;
-    readonly grammar: string;
+    readonly grammars: readonly WeightedGrammar[];
     readonly report: (report: RecogniserReport) => void;
   }): void;
   /** Stops at once and delivers nothing; `ended` still comes. */

@@ -1,6 +1,7 @@
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
 import type { KnownNames } from '../../core/language/known-names.ts';
+import type { WeightedGrammar } from '../../core/hearing/jsgf.ts';
 import type { Clock } from '../state/clock.ts';
 import type { Deafness } from './deafness.ts';
 import type { Heard } from './ear.ts';
@@ -9,7 +10,7 @@ import type { RecogniserReport, SentenceRecogniser } from './sentence-recogniser
 export interface SupervisorPorts {
   readonly recogniser: SentenceRecogniser;
   readonly clock: Clock;
-  readonly grammarFor: (expectation: Expectation, names: KnownNames) => string;
+  readonly grammarsFor: (expectation: Expectation, names: KnownNames) => readonly WeightedGrammar[];
   readonly report: (heard: Heard) => void;
   /** Each start costs something: after silence it waits to be asked again, and says so. */
   readonly restsAfterSilence?: boolean;
@@ -109,7 +110,7 @@ export class Supervisor {
     try {
       this.#ports.recogniser.start({
         track: wanted.track,
-        grammar: this.#ports.grammarFor(wanted.expectation, wanted.names),
+        grammars: this.#ports.grammarsFor(wanted.expectation, wanted.names),
         report: (report) => {
           if (mine === this.#session) this.#handle(report);
         },

@@ -1,3 +1,4 @@
+import type { WeightedGrammar } from '../../core/hearing/jsgf.ts';
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import { SpeechGrammarList } from '../recogniser/grammars.ts';
 import type { SpeechRecognitionClass } from '../recogniser/recognition-class.ts';
@@ -6,6 +7,18 @@ import type { RecogniserReport, SentenceRecogniser } from './sentence-recogniser
 
 /** Ours: what a number is misheard as stands among the first few or not at all, and each is read by every rule. */
 const MOST_ALTERNATIVES = 5;
+
+const lists = new WeakMap<readonly WeightedGrammar[], SpeechGrammarList>();
+
+/** Made once: as an address a text of 0.3 MB takes some milliseconds to write. */
+function listOf(grammars: readonly WeightedGrammar[]): SpeechGrammarList {
+  const known = lists.get(grammars);
+  if (known !== undefined) return known;
+  const list = new SpeechGrammarList();
+  for (const { text, weight } of grammars) list.addFromString(text, weight);
+  lists.set(grammars, list);
+  return list;
+}
 
 /** The ear's sentences through the standard interface: one object, one `start` a sentence. */
 export function createSentences(SpeechRecognition: SpeechRecognitionClass): SentenceRecogniser {
@@ -30,9 +43,7 @@ export function createSentences(SpeechRecognition: SpeechRecognitionClass): Sent
       if (!loaded) throw new Error('The recogniser’s files did not come.');
     },
     start(sentence) {
-      const grammars = new SpeechGrammarList();
-      grammars.addFromString(sentence.grammar);
-      recognition.grammars = grammars;
+      recognition.grammars = listOf(sentence.grammars);
       report = sentence.report;
       if (sentence.track === null) recognition.start();
       else recognition.start(sentence.track);

@@ -1,4 +1,5 @@
 import type { RoomNoise } from '../../core/hearing/earshot.ts';
+import type { WeightedGrammar } from '../../core/hearing/jsgf.ts';
 import type { EndpointerSettings } from '../../core/hearing/endpointing-policy.ts';
 import type { Capture } from './capture.ts';
 import type { Engine, LoadProgress } from './engine.ts';
@@ -17,8 +18,8 @@ export interface RecogniserEnvironment {
   /** Calls when the page is hidden, as browsers then take the microphone; returns how to stop. */
   readonly onHidden: (task: () => void) => () => void;
   readonly endpointing: EndpointerSettings;
-  /** JSGF texts of the grammars that sessions will switch between. */
-  readonly expected: () => readonly string[];
+  /** The grammars that sessions will switch between, as each will be given them. */
+  readonly expected: () => readonly (readonly WeightedGrammar[])[];
   readonly onLevel: (level: number) => void;
   /** Once a second between sentences, and as one ends. */
   readonly onNoise: (noise: RoomNoise) => void;

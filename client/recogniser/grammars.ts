@@ -91,10 +91,22 @@ export function readGrammars(
 ): Promise<readonly WeightedGrammar[]> {
   return Promise.all(
     grammars.map(async ({ src, weight }) => ({
-      text: src.startsWith(AS_DATA)
-        ? decodeURIComponent(src.slice(AS_DATA.length))
-        : await fetchText(src),
+      text: src.startsWith(AS_DATA) ? textIn(src) : await fetchText(src),
       weight,
     })),
   );
+}
+
+/** Whoever switches between grammars asks for the same few with every sentence. */
+const MOST_TEXTS = 8;
+const texts = new Map<string, string>();
+
+function textIn(src: string): string {
+  const known = texts.get(src);
+  if (known !== undefined) return known;
+  const text = decodeURIComponent(src.slice(AS_DATA.length));
+  const [oldest] = texts.keys();
+  if (texts.size >= MOST_TEXTS && oldest !== undefined) texts.delete(oldest);
+  texts.set(src, text);
+  return text;
 }

@@ -1,4 +1,4 @@
-import { combineGrammars } from '../../core/hearing/jsgf.ts';
+import { combineGrammars, type WeightedGrammar } from '../../core/hearing/jsgf.ts';
 import type { RecogniserEnvironment } from './environment.ts';
 import type { SpeechRecognitionErrorCode } from './events.ts';
 import { readGrammars } from './grammars.ts';
@@ -61,11 +61,29 @@ function refusal({ engine, page }: RecogniserEnvironment, wanted: Snapshot): Pre
  * Sound that comes meanwhile waits in the worker's queue and is heard after it.
  */
 export function warmEngine({ engine, expected }: RecogniserEnvironment): void {
-  for (const text of expected()) {
-    const grammar = combineGrammars([{ text, weight: 1 }]);
+  for (const grammars of expected()) {
+    const grammar = combined(grammars);
     if (grammar !== null) engine.warm(grammar);
   }
 }
+
+/** More than a page switches between. */
+const MOST_COMBINED = 8;
+const known: { readonly of: readonly WeightedGrammar[]; readonly text: string | null }[] = [];
+
+/** Each session asks anew: of a text of 0.3 MB that takes 20 ms. */
+function combined(grammars: readonly WeightedGrammar[]): string | null {
+  const found = known.find(({ of }) => areSame(of, grammars));
+  if (found !== undefined) return found.text;
+  const text = combineGrammars(grammars);
+  known.unshift({ of: grammars, text });
+  known.splice(MOST_COMBINED);
+  return text;
+}
+
+const areSame = (some: readonly WeightedGrammar[], others: readonly WeightedGrammar[]): boolean =>
+  some.length === others.length &&
+  some.every(({ text, weight }, at) => others[at]?.text === text && others[at].weight === weight);
 
 type Read =
   | { readonly kind: 'read'; readonly text: string }
@@ -80,7 +98,7 @@ async function readGrammar(
 ): Promise<Read> {
   const texts = await readGrammars(grammars, fetchText).catch(() => null);
   if (texts === null) return { kind: 'failed', message: 'A grammar could not be fetched.' };
-  const text = combineGrammars(texts.length === 0 ? [NO_GRAMMAR] : texts);
+  const text = combined(texts.length === 0 ? [NO_GRAMMAR] : texts);
   return text === null
     ? { kind: 'failed', message: 'No grammar in `grammars` has a public rule.' }
     : { kind: 'read', text };

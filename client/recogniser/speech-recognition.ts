@@ -4,6 +4,7 @@ import {
   type EndpointerSettings,
 } from '../../core/hearing/endpointing-policy.ts';
 import { afterDelay } from './browser/after-delay.ts';
+import { fetchText } from './browser/fetch-text.ts';
 import { createBrowserCapture } from './browser/browser-capture.ts';
 import { documentPage } from './browser/document-page.ts';
 import { createTaskQueue } from './browser/task-queue.ts';
@@ -22,7 +23,7 @@ export interface RecogniserOptions {
   /** A session ended without speech, and without a single sample that was not zero. */
   readonly onDigitalSilence?: () => void;
   /** Grammars that sessions will switch between: made ready once the first session hears. */
-  readonly expected?: () => readonly string[];
+  readonly expected?: RecogniserEnvironment['expected'];
   readonly endpointing?: Partial<EndpointerSettings>;
 }
 
@@ -41,7 +42,7 @@ function browserEnvironment(options: RecogniserOptions): RecogniserEnvironment {
     page: documentPage,
     queueTask: createTaskQueue(),
     after: afterDelay,
-    fetchText: fetchText,
+    fetchText,
     onHidden: whenHidden,
     endpointing: { ...ENDPOINTER_SETTINGS, ...options.endpointing },
     expected: options.expected ?? (() => []),
@@ -51,12 +52,6 @@ function browserEnvironment(options: RecogniserOptions): RecogniserEnvironment {
     onProgress: options.onProgress ?? (() => undefined),
     room: {},
   };
-}
-
-async function fetchText(address: string): Promise<string> {
-  const response = await fetch(address);
-  if (!response.ok) throw new Error(`${address} answered ${response.status}`);
-  return response.text();
 }
 
 function whenHidden(task: () => void): () => void {

@@ -91,9 +91,11 @@ export interface RestNode {
   readonly slot: string;
   readonly until: 'pause' | 'end';
 }
-/** Understood, but left out of the recogniser's grammar: each word there costs accuracy. */
+/** Understood, but seldom said: a recogniser that bears little does not listen for it, and none for what is written. */
 interface UnheardNode {
   readonly kind: 'unheard';
+  /** Spelled so by keyboards and other recognisers alone: nobody says it, or it sounds as something else here. */
+  readonly isWritten?: true;
   readonly node: Node;
 }
 
@@ -126,6 +128,7 @@ export const rest = (slot: string, until: RestNode['until']): Node => ({
 });
 export const pause: Node = { kind: 'pause' };
 export const unheard = (node: Node): Node => ({ kind: 'unheard', node });
+export const written = (node: Node): Node => ({ kind: 'unheard', isWritten: true, node });
 export const list = (name: string, slot: string): Node => ({ kind: 'list', name, slot });
 export const tokenClass = (name: string, scale = 1): Node => ({ kind: 'class', name, scale });
 export const named = (name: string, node: Node): RuleNode => ({

@@ -1,5 +1,15 @@
 import type { Node, Option, RuleNode } from './nodes.ts';
 
+/** What of nodes is printed beside what is always heard. */
+export interface Width {
+  /** The weight of what is marked as unheard, beside 1 for what is not; 0 leaves it out. */
+  readonly unheard: number;
+  /** Of a word that nobody says: whatever needs it is left out. */
+  readonly isWritten: (word: string) => boolean;
+}
+
+export const NARROW: Width = { unheard: 0, isWritten: () => false };
+
 /**
  * Prints what of nodes can be heard, in the notation that JSGF and the ABNF form of SRGS share: `( | )`, `[ ]`
  * and `/weight/`. A node's text is `null` when nothing of it can be heard, `''` when it is heard as nothing.
@@ -7,18 +17,24 @@ import type { Node, Option, RuleNode } from './nodes.ts';
 export class RulePrinter {
   private readonly bodies: Map<string, string>;
   private readonly reference: (name: string) => string;
+  private readonly width: Width;
   private readonly printed = new Map<string, RuleNode>();
 
   /** Each rule that is referred to is put into `bodies`, before those that refer to it. */
-  constructor(bodies: Map<string, string>, reference: (name: string) => string) {
+  constructor(
+    bodies: Map<string, string>,
+    reference: (name: string) => string,
+    width: Width = NARROW,
+  ) {
     this.bodies = bodies;
     this.reference = reference;
+    this.width = width;
   }
 
   print(node: Node): string | null {
     switch (node.kind) {
       case 'word':
-        return node.word;
+        return this.width.isWritten(node.word) ? null : node.word;
       case 'tag':
         return '';
       case 'sequence':
@@ -39,8 +55,9 @@ export class RulePrinter {
       case 'list':
       case 'pause':
       case 'rest':
-      case 'unheard':
         return null;
+      case 'unheard':
+        return this.printUnheard(node);
     }
   }
 
@@ -52,8 +69,9 @@ export class RulePrinter {
 
   private printChoice(options: readonly Option[]): string | null {
     const heard = options.flatMap((option) => {
-      const text = this.print(option.node);
-      return text === null ? [] : [{ text, weight: option.weight }];
+      const { node, weight } = this.weighed(option);
+      const text = node === null ? null : this.print(node);
+      return text === null ? [] : [{ text, weight }];
     });
     const [only, second] = heard;
     if (only === undefined) return null;
@@ -64,6 +82,24 @@ export class RulePrinter {
     const texts = filled.map(({ text, weight }) => (even ? text : `/${weight}/ ${text}`));
     const group = [...new Set(texts)].join(' | ');
     return filled.length < heard.length ? `[${group}]` : `(${group})`;
+  }
+
+  /** What is unheard weighs less, and nothing where it is left out. */
+  private weighed({ node, weight }: Option): { node: Node | null; weight: number } {
+    if (node.kind !== 'unheard') return { node, weight };
+    return { node: this.leavesOut(node) ? null : node.node, weight: weight * this.width.unheard };
+  }
+
+  private leavesOut(node: Node & { kind: 'unheard' }): boolean {
+    return this.width.unheard === 0 || node.isWritten === true;
+  }
+
+  /** A weight tells nothing but beside another: that of what nobody can say. */
+  private printUnheard(node: Node & { kind: 'unheard' }): string | null {
+    if (this.leavesOut(node)) return null;
+    const inner = this.print(node.node);
+    if (inner === null || inner === '') return inner;
+    return `(/${this.width.unheard}/ ${inner} | /1/ <VOID>)`;
   }
 
   private printRepeat(node: Node & { kind: 'repeat' }): string | null {

@@ -2,7 +2,7 @@ import type { DecodedWord, DecoderPort } from './decoder-port.ts';
 import { variants, type Pronunciations } from './dictionary.ts';
 import { ENGINE_PARAMETERS, FEATURE_PARAMETERS, type ModelFile } from './engine-parameters.ts';
 import { GARBAGE_PRONUNCIATIONS } from './garbage.ts';
-import { withoutUnsounded, wordsOfGrammar } from './jsgf.ts';
+import { withoutRare, withoutUnsounded, wordsOfGrammar } from './jsgf.ts';
 
 /** As much of npm soundswallower's module as is used: the hosts load it, core never does. */
 export interface EmbeddedModule {
@@ -82,7 +82,7 @@ function wordPairs(pronunciations: Pronunciations): [string, string][] {
 function toPort(decoder: EmbeddedDecoder, known: ReadonlySet<string>): DecoderPort {
   return {
     setGrammar: (given) => {
-      const jsgf = withoutUnsounded(given, known);
+      const jsgf = withoutUnsounded(withoutRare(given), known);
       const unknown = wordsOfGrammar(jsgf).filter((word) => !known.has(word));
       if (unknown.length === 0) decoder.set_grammar(jsgf);
       return unknown;

@@ -1,10 +1,10 @@
 import { GARBAGE_RULE } from './garbage.ts';
 import { withoutUnsounded } from './jsgf.ts';
 import { parseJsgf } from './parse-jsgf.ts';
-import { phoneGraph, type PhoneGraphOutcome, type Sounds } from './phone-graph.ts';
+import { soundGraph, type SoundGraphOutcome, type Sounds } from './sound-graph.ts';
 
 /** Grammars as graphs of sounds, each built once: building the whole one takes 60 ms. */
-export type GrammarGraphs = (jsgf: string) => PhoneGraphOutcome;
+export type GrammarGraphs = (jsgf: string) => SoundGraphOutcome;
 
 /** The dialogue's three expectations, with the names known before and after a unit was named. */
 const MOST_GRAPHS = 6;
@@ -14,7 +14,7 @@ const NO_GARBAGE_RULE = '<not_for_us> = <VOID> ;';
 
 export function createGrammarGraphs(sounds: Sounds): GrammarGraphs {
   // Insertion order is order of last use: the first is the one to give up.
-  const built = new Map<string, PhoneGraphOutcome>();
+  const built = new Map<string, SoundGraphOutcome>();
   const known = new Set(Object.keys(sounds.pronunciations));
   return (jsgf) => {
     const outcome = built.get(jsgf) ?? build(jsgf, known, sounds);
@@ -26,8 +26,8 @@ export function createGrammarGraphs(sounds: Sounds): GrammarGraphs {
   };
 }
 
-function build(jsgf: string, known: ReadonlySet<string>, sounds: Sounds): PhoneGraphOutcome {
+function build(jsgf: string, known: ReadonlySet<string>, sounds: Sounds): SoundGraphOutcome {
   const text = withoutUnsounded(jsgf.replace(GARBAGE_RULE, NO_GARBAGE_RULE), known);
   const grammar = parseJsgf(text);
-  return grammar.kind === 'malformed' ? grammar : phoneGraph(grammar, sounds);
+  return grammar.kind === 'malformed' ? grammar : soundGraph(grammar, sounds);
 }

@@ -16,6 +16,9 @@ interface Rules {
   readonly publicNames: readonly string[];
 }
 
+/** The phone loop's rule. */
+const NOT_FOR_US = '<not_for_us>';
+
 /** The rules under names of their own, so that two grammars may both call a rule `number`. */
 function rulesOf(text: string, prefix: string): Rules {
   const plain = text.replace(COMMENT, '$1').replace(HEADER, '').replace(NAME, '').trim();
@@ -45,7 +48,7 @@ export function combineGrammars(
   return [
     '#JSGF V1.0;',
     'grammar heard;',
-    `public <heard> = ${choices.join(' | ')} | /${garbageWeight.toExponential()}/ <not_for_us> ;`,
+    `public <heard> = ${choices.join(' | ')} | /${garbageWeight.toExponential()}/ ${NOT_FOR_US} ;`,
     GARBAGE_RULE,
     ...parts.map(({ body }) => body),
     '',
@@ -66,7 +69,7 @@ export function wordsOfGrammar(text: string): readonly string[] {
 }
 
 /** A rule of run-time names, whatever grammar it is put into. */
-const NAMES_RULE = /^<(?:g\d+_)?known\w*> = [a-z' |()]+;$/gm;
+const NAMES_RULE = /^<(?:\w+_)?known\w*> = [a-z' |()]+;$/gm;
 
 /**
  * The grammar without the names that nobody can sound: one strange name of a site must not make the page deaf.
@@ -84,4 +87,46 @@ function soundedRule(rule: string, known: ReadonlySet<string>): string {
   const kept = phrases.filter((phrase) => phrase.split(/\s+/).every((word) => known.has(word)));
   if (kept.length === phrases.length) return rule;
   return `${head} = ${kept.length === 0 ? '<VOID>' : `(${kept.join(' | ')})`};`;
+}
+
+/** What an engine that bears few words leaves out weighs less than this beside what weighs most. */
+const RARE_BELOW = 0.5;
+
+const RULE = /^(public )?<([^<>]+)>\s*=([^;]*);\n?/gm;
+
+/**
+ * A combined grammar without what its weights call rare: for an engine whose search grows with all that may be said.
+ */
+export function withoutRare(combined: string): string {
+  const rules = [...combined.matchAll(RULE)];
+  const bodies = new Map(rules.map(([, , name = '', body = '']) => [name, body]));
+  const root = rules.find(([, isPublic]) => isPublic !== undefined);
+  if (root === undefined) return combined;
+  const [, , rootName = '', options = ''] = root;
+  bodies.set(rootName, likelyOptions(options));
+  const wanted = new Set([rootName]);
+  for (const name of wanted) {
+    for (const [, other = ''] of (bodies.get(name) ?? '').matchAll(/<([^<>]+)>/g))
+      wanted.add(other);
+  }
+  return combined.replace(RULE, (rule, isPublic: string | undefined, name: string) =>
+    isPublic === undefined
+      ? wanted.has(name)
+        ? rule
+        : ''
+      : `public <${name}> =${bodies.get(name) ?? ''};\n`,
+  );
+}
+
+/** "/1/ <a> | /0.05/ <b>" without what weighs little; the phone loop weighs next to nothing and stays. */
+function likelyOptions(options: string): string {
+  const weighed = options.split('|').map((option) => ({
+    option,
+    weight: option.includes(NOT_FOR_US) ? Infinity : Number(/\/(.+)\//.exec(option)?.[1] ?? 1),
+  }));
+  const heaviest = Math.max(...weighed.map(({ weight }) => weight).filter(Number.isFinite));
+  return weighed
+    .filter(({ weight }) => weight >= RARE_BELOW * heaviest)
+    .map(({ option }) => option)
+    .join('|');
 }

@@ -3,13 +3,13 @@ import { createGrammarGraphs } from './grammar-graphs.ts';
 import type { Hearing } from './hearing.ts';
 import { type AcousticModel, createListener, type FrameChange, type Listener } from './listener.ts';
 import { neuralHearing, wordingOf } from './neural-hearing.ts';
-import type { PhoneGraph, Sounds } from './phone-graph.ts';
 import {
   createPhoneSearch,
   type Hypothesis,
   type PhoneSearch,
   type SearchSettings,
 } from './phone-search.ts';
+import type { SoundGraph, Sounds } from './sound-graph.ts';
 import type { Opinion } from './second-opinion.ts';
 import type { Standing } from './standing.ts';
 import { NOTHING } from './to-hearing.ts';
@@ -86,7 +86,7 @@ class GrammarDecoder implements NeuralDecoder {
   readonly #graphs: ReturnType<typeof createGrammarGraphs>;
   readonly #listener: Listener;
   readonly #settings: NeuralSettings;
-  #graph: PhoneGraph | null = null;
+  #graph: SoundGraph | null = null;
   #search: PhoneSearch | null = null;
   #voiced = false;
   #peak = 0;
@@ -141,7 +141,8 @@ class GrammarDecoder implements NeuralDecoder {
 
   readonly standing = (): Standing => this.#search?.standing() ?? 'incomplete';
 
-  readonly close = async (): Promise<readonly string[]> => (await this.#close()).map(wordingOf);
+  readonly close = async (): Promise<readonly string[]> =>
+    toldApart(await this.#close()).map(wordingOf);
 
   readonly finish = async (opinion?: Opinion | null): Promise<Hearing> => {
     const ranking = await this.rank(opinion);
@@ -171,6 +172,17 @@ class GrammarDecoder implements NeuralDecoder {
       this.#search?.accept(frame);
     }
   }
+}
+
+/** Without those that sound as a better one does, which the grammar alone can tell from it: "to" for "two". */
+function toldApart(hypotheses: readonly Hypothesis[]): readonly Hypothesis[] {
+  const sounds = new Set<string>();
+  return hypotheses.filter(({ acoustic }) => {
+    const sound = acoustic.toFixed(6);
+    const isNew = !sounds.has(sound);
+    sounds.add(sound);
+    return isNew;
+  });
 }
 
 function changeBy({ correction: rows }: VoiceProfile): FrameChange {

@@ -7,6 +7,9 @@ export interface Token {
   acoustic: number;
   /** The sound it comes from, which may not follow at once. */
   phone: number;
+  /** Where its last word began, told already or not, and `acoustic` there. */
+  since: number;
+  acousticSince: number;
 }
 
 /** The words of tokens, each path a link to the one before it: the same words have the same wording. */
@@ -23,8 +26,8 @@ export class WordPaths {
     this.#vocabulary = vocabulary;
   }
 
-  /** The token's words and one more. */
-  add({ path, acoustic }: Token, word: number, startFrame: number): number {
+  /** The token's words and one more, which began where its last one did. */
+  add({ path, since, acousticSince }: Token, word: number): number {
     const key = this.wording(path) * this.#vocabulary + word;
     let wording = this.#following.get(key);
     if (wording === undefined) {
@@ -33,8 +36,8 @@ export class WordPaths {
     }
     this.word.push(word);
     this.before.push(path);
-    this.startFrame.push(startFrame);
-    this.acousticAtStart.push(acoustic);
+    this.startFrame.push(since);
+    this.acousticAtStart.push(acousticSince);
     return this.#wording.push(wording) - 1;
   }
 
@@ -43,52 +46,60 @@ export class WordPaths {
   }
 }
 
+/** Places with tokens before a store grows. */
+const FIRST_PLACES = 256;
+
 /**
  * The best few tokens at each of many places, those of a place differing in their words (and in the sound they come
- * from, where that is told): in flat arrays, since a second of sound makes a hundred thousand tokens.
+ * from, where that is told): in flat arrays, since a second of sound makes a hundred thousand tokens. Places are as many
+ * as the grammar has come to; only those with tokens take room.
  */
 export class TokenStore {
   readonly #most: number;
   readonly #paths: WordPaths;
-  readonly #counts: Int32Array;
-  readonly #path: Int32Array;
-  readonly #phone: Uint8Array;
-  readonly #score: Float64Array;
-  readonly #acoustic: Float64Array;
+  /** By place, one more than where its tokens are kept; 0 where it has none. */
+  #rooms = new Int32Array(0);
+  #roomCount = 0;
+  #counts = new Int32Array(0);
+  #path = new Int32Array(0);
+  #phone = new Uint8Array(0);
+  #since = new Int32Array(0);
+  #score = new Float64Array(0);
+  #acoustic = new Float64Array(0);
+  #acousticSince = new Float64Array(0);
   /** Where there are tokens, in order of arrival. */
   readonly places: number[] = [];
 
-  constructor(places: number, most: number, paths: WordPaths) {
+  constructor(most: number, paths: WordPaths) {
     this.#most = most;
     this.#paths = paths;
-    this.#counts = new Int32Array(places);
-    this.#path = new Int32Array(places * most);
-    this.#phone = new Uint8Array(places * most);
-    this.#score = new Float64Array(places * most);
-    this.#acoustic = new Float64Array(places * most);
+    this.#furnish(FIRST_PLACES);
   }
 
   count(place: number): number {
-    return this.#counts[place] ?? 0;
+    const room = this.#rooms[place] ?? 0;
+    return room === 0 ? 0 : (this.#counts[room - 1] ?? 0);
   }
 
   /** Copies the n-th token of a place into the one given. */
   read(place: number, nth: number, into: Token): void {
-    const at = place * this.#most + nth;
+    const at = ((this.#rooms[place] ?? 1) - 1) * this.#most + nth;
     into.path = this.#path[at] ?? -1;
     into.phone = this.#phone[at] ?? 0;
+    into.since = this.#since[at] ?? 0;
     into.score = this.#score[at] ?? -Infinity;
     into.acoustic = this.#acoustic[at] ?? -Infinity;
+    into.acousticSince = this.#acousticSince[at] ?? 0;
   }
 
   /** Keeps a token where it is better than its like, or there is room, or it is better than the worst. */
   keep(place: number, token: Token): void {
-    const count = this.count(place);
-    const first = place * this.#most;
+    const room = this.#roomOf(place);
+    const count = this.#counts[room] ?? 0;
+    const first = room * this.#most;
     let at = this.#alike(first, count, token);
     if (at < 0 && count < this.#most) {
-      if (count === 0) this.places.push(place);
-      this.#counts[place] = count + 1;
+      this.#counts[room] = count + 1;
       this.#write(first + count, token);
       return;
     }
@@ -97,15 +108,43 @@ export class TokenStore {
   }
 
   clear(): void {
-    for (const place of this.places) this.#counts[place] = 0;
+    for (const place of this.places) this.#rooms[place] = 0;
     this.places.length = 0;
+    this.#roomCount = 0;
   }
 
-  #write(at: number, { path, phone, score, acoustic }: Token): void {
-    this.#path[at] = path;
-    this.#phone[at] = phone;
-    this.#score[at] = score;
-    this.#acoustic[at] = acoustic;
+  #roomOf(place: number): number {
+    if (place >= this.#rooms.length)
+      this.#rooms = grown(this.#rooms, new Int32Array(2 * place + 1));
+    const known = this.#rooms[place] ?? 0;
+    if (known > 0) return known - 1;
+    const room = this.#roomCount;
+    if (room >= this.#counts.length) this.#furnish(2 * room);
+    this.#roomCount = room + 1;
+    this.#rooms[place] = room + 1;
+    this.#counts[room] = 0;
+    this.places.push(place);
+    return room;
+  }
+
+  #furnish(rooms: number): void {
+    const tokens = rooms * this.#most;
+    this.#counts = grown(this.#counts, new Int32Array(rooms));
+    this.#path = grown(this.#path, new Int32Array(tokens));
+    this.#since = grown(this.#since, new Int32Array(tokens));
+    this.#phone = grown(this.#phone, new Uint8Array(tokens));
+    this.#score = grown(this.#score, new Float64Array(tokens));
+    this.#acoustic = grown(this.#acoustic, new Float64Array(tokens));
+    this.#acousticSince = grown(this.#acousticSince, new Float64Array(tokens));
+  }
+
+  #write(at: number, token: Token): void {
+    this.#path[at] = token.path;
+    this.#phone[at] = token.phone;
+    this.#since[at] = token.since;
+    this.#score[at] = token.score;
+    this.#acoustic[at] = token.acoustic;
+    this.#acousticSince[at] = token.acousticSince;
   }
 
   #alike(first: number, count: number, { path, phone }: Token): number {
@@ -125,4 +164,12 @@ export class TokenStore {
     }
     return worst;
   }
+}
+
+function grown<Numbers extends Int32Array | Uint8Array | Float64Array>(
+  from: Numbers,
+  into: Numbers,
+): Numbers {
+  into.set(from);
+  return into;
 }

@@ -40,12 +40,16 @@ const itself = (names: readonly string[]): Record<string, readonly string[]> =>
 const WEEKDAY = namesNode('weekday', itself(Object.keys(WEEKDAYS)));
 const MONTH = namesNode('month', itself(Object.keys(MONTHS)));
 
-const PERIOD = namesNode('unit', {
-  day: ['(day|days)'],
-  week: ['(week|weeks)'],
-  month: ['(month|months)'],
-  year: ['(year|years)'],
-});
+const PERIOD = namesNode(
+  'unit',
+  {
+    day: ['(day|days)'],
+    week: ['(week|weeks)'],
+    month: ['(month|months)'],
+    year: ['(year|years)'],
+  },
+  'period',
+);
 
 /** "A month", "two weeks", "a couple of days" */
 const STRETCH = named(

@@ -11,6 +11,8 @@ import {
   tag,
   tokenClass,
   unheard,
+  word,
+  written,
 } from '../grammar/nodes.ts';
 import { type Holes, parseShape } from '../grammar/shape.ts';
 import type { PlaceId } from '../terms/names.ts';
@@ -65,13 +67,13 @@ function writtenRefrigerants(): Node {
     const shape = letters === '' ? figures : `${figures} ${letter}`;
     return sequence(parseShape(shape), tag({ refrigerant: id }));
   });
-  return unheard(choice(...options));
+  return written(choice(...options));
 }
 
 const REFRIGERANT = named(
   'refrigerant',
   sequence(
-    parseShape('[~(r|are|freon)]'),
+    optional(choice(unheard(parseShape('r|freon')), written(word('are')))),
     choice(...namedOptions('refrigerant', REFRIGERANT_NAMES), writtenRefrigerants()),
   ),
 );

@@ -7,6 +7,7 @@ import {
   tokenClass,
   unheard,
   word,
+  written,
 } from '../grammar/nodes.ts';
 
 export const ONES = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
@@ -37,11 +38,11 @@ export const times = (text: string, factor: number): Node =>
 export const digit = (scale: number): Node =>
   choice(
     ...ONES.map((text, index) => plus(text, (index + 1) * scale)),
-    unheard(choice(...plusEach(SURE_HOMOPHONES, scale), tokenClass('digit', scale))),
+    written(choice(...plusEach(SURE_HOMOPHONES, scale), tokenClass('digit', scale))),
   );
 export const nought = choice(
   word('oh'),
-  unheard(choice(word('zero'), word('o'), tokenClass('nought'))),
+  choice(unheard(word('zero')), written(word('o')), unheard(tokenClass('nought'))),
 );
 export const anyDigit = (scale: number): Node => choice(digit(scale), nought);
 const teenWords = (scale: number): readonly Node[] =>
@@ -53,7 +54,7 @@ const tensWords = (scale: number): readonly Node[] =>
 export const tens = (scale: number): Node =>
   choice(
     ...tensWords(scale),
-    unheard(choice(plus('fourty', 40 * scale), tokenClass('tens', scale))),
+    written(choice(plus('fourty', 40 * scale), tokenClass('tens', scale))),
   );
 /** 10 to 99 */
 export const pair = (scale: number): Node =>

@@ -10,6 +10,7 @@ import {
   tokenClass,
   unheard,
   word,
+  written,
 } from '../grammar/nodes.ts';
 import { parseShape } from '../grammar/shape.ts';
 import { AND_PARTS, ONLY_PARTS, POINT } from './fractions.ts';
@@ -91,7 +92,8 @@ const whole = choice(
       droppedHundred,
       ohInside,
       underHundred,
-      unheard(choice(tooHundred, buck, inHundreds, digitByDigit, writtenInParts)),
+      written(tooHundred),
+      unheard(choice(buck, inHundreds, digitByDigit, writtenInParts)),
     ),
     optional(unheard(IN_SCALES)),
   ),
@@ -106,7 +108,8 @@ export const NUMBER = summed(
     sequence(whole, optional(choice(sequence(POINT, optional(unheard(IN_SCALES))), AND_PARTS))),
     ONLY_PARTS,
     // "12.5 point two" is two numbers.
-    unheard(choice(tokenClass('decimal'), endingLate)),
+    unheard(tokenClass('decimal')),
+    written(endingLate),
   ),
 );
 

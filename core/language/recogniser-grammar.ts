@@ -1,7 +1,8 @@
 import { fillLists } from '../grammar/fill-lists.ts';
 import { choice, named, type Node, type RuleNode, sequence } from '../grammar/nodes.ts';
 import { printAbnf } from '../grammar/print-abnf.ts';
-import { printJsgf } from '../grammar/print-jsgf.ts';
+import { type Again, printJsgf, printPublicRules } from '../grammar/print-jsgf.ts';
+import type { Width } from '../grammar/print-rules.ts';
 import { startersOf } from '../grammar/starters.ts';
 import { vocabularyOf } from '../grammar/vocabulary.ts';
 import { AMOUNT } from './amounts.ts';
@@ -9,15 +10,16 @@ import type { Expectation } from './context.ts';
 import { heardLists, type KnownNames, NO_NAMES } from './known-names.ts';
 import type { Rule } from './rule.ts';
 import { RULES } from './rules.ts';
+import { isWritten } from './vocabulary/written-words.ts';
 
 /** Many sentences in one breath, or one answer to a yes or no question. */
-const AGAIN: Record<Expectation, 'once' | 'many'> = {
+const AGAIN: Record<Expectation, Again> = {
   anything: 'many',
   number: 'many',
   yesOrNo: 'once',
 };
 
-/** JSGF text of what may be said next, known names included; loaded by the recogniser before it listens. */
+/** JSGF text of what is likely said next, known names included: as much as a small recogniser bears. */
 export function recogniserGrammar(expectation: Expectation, names: KnownNames = NO_NAMES): string {
   return printJsgf('gloveside', heardRoot(expectation, names), AGAIN[expectation]);
 }
@@ -30,7 +32,49 @@ export function recogniserGrammarAbnf(
   return printAbnf(heardRoot(expectation, names), AGAIN[expectation]);
 }
 
-/** Every word that the recogniser's whole grammar holds. */
+const WIDE: Width = { unheard: 0.1, isWritten };
+
+/**
+ * JSGF text of everything that may be said next and can be heard, what is likely included; names apart, which only a device
+ * knows. For recognisers that bear forty times as much.
+ */
+export function rareGrammar(expectation: Expectation): string {
+  const rules = expectation === 'anything' ? RULES : heardRules(expectation);
+  const either = (name: string, alone: boolean): RuleNode =>
+    named(
+      name,
+      choice(...rules.filter((rule) => rule.alone === alone).map(({ node }) => bodyOf(node))),
+    );
+  const again = AGAIN[expectation];
+  return printPublicRules(
+    'rarely',
+    [
+      { root: either('rare', false), again },
+      { root: either('alone', true), again: 'once' },
+    ],
+    WIDE,
+  );
+}
+
+/** A sentence of the rare grammar alone is less likely by three nats. */
+export const RARE_WEIGHT = 0.05;
+
+/** A grammar with its weight beside others. */
+export interface HeardGrammar {
+  readonly text: string;
+  readonly weight: number;
+}
+
+/** What may be said next, for recognisers that bear all of it; those that do not go by the weights. */
+export const heardGrammars = (
+  expectation: Expectation,
+  names: KnownNames = NO_NAMES,
+): readonly HeardGrammar[] => [
+  { text: recogniserGrammar(expectation, names), weight: 1 },
+  { text: rareGrammar(expectation), weight: RARE_WEIGHT },
+];
+
+/** Every word that the recogniser's likely grammar holds. */
 export function vocabulary(): readonly string[] {
   const states: readonly Expectation[] = ['anything', 'number', 'yesOrNo'];
   return vocabularyOf(states.map((state) => heardRoot(state, NO_NAMES)));

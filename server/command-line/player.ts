@@ -12,7 +12,7 @@ import type { VoiceDetector } from '../../core/hearing/voice-detector.ts';
 import type { VoiceProfile } from '../../core/hearing/voice/voice-profile.ts';
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
-import { recogniserGrammar } from '../../core/language/recogniser-grammar.ts';
+import { heardGrammars } from '../../core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
 import {
   ENGINE_CHOICES,
@@ -142,9 +142,9 @@ const nobody = ({ length }: Float32Array): Recording => ({
 function open(expects: Expectation, options: PlayerOptions): Promise<HearerOutcome> {
   const { engine = DEFAULT_ENGINE, model, voice = null, onProgress = () => undefined } = options;
   if (engine === 'transformers') return openTransformersHearer(model, { onProgress });
-  const grammar = recogniserGrammar(expects);
+  const grammars = heardGrammars(expects);
   const pronunciations = PRONUNCIATIONS;
-  return openHearer(engine, { grammar, pronunciations, modelFolder: model, voice });
+  return openHearer(engine, { grammars, pronunciations, modelFolder: model, voice });
 }
 
 async function readSound(

@@ -32,7 +32,7 @@ export async function createNeuralHearing(
   model: AcousticModel,
   options: NodeHearingOptions,
 ): Promise<NeuralHearing> {
-  const grammar = combineGrammars([{ text: options.grammar, weight: 1 }]);
+  const grammar = combineGrammars(options.grammars);
   if (grammar === null) throw new Error('The grammar has no public rule.');
   const words = wordsOfGrammar(grammar).filter((word) => !isGarbage(word));
   const { pronunciations } = soundWords(words, await readDictionary(), options.pronunciations);

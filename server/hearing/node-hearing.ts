@@ -4,14 +4,14 @@ import { soundWords, type Pronunciations } from '../../core/hearing/dictionary.t
 import { createEmbeddedDecoder } from '../../core/hearing/embedded-decoder.ts';
 import { isGarbage } from '../../core/hearing/garbage.ts';
 import type { Hearing } from '../../core/hearing/hearing.ts';
-import { combineGrammars, wordsOfGrammar } from '../../core/hearing/jsgf.ts';
+import { combineGrammars, type WeightedGrammar, wordsOfGrammar } from '../../core/hearing/jsgf.ts';
 import { type Opinion, opinionOn } from '../../core/hearing/second-opinion.ts';
 import { hearSamples } from '../../core/hearing/to-hearing.ts';
 import { NODE_MODEL_FILES, readDictionary } from './node-model.ts';
 
 export interface NodeHearingOptions {
-  /** JSGF text with a public rule. */
-  readonly grammar: string;
+  /** JSGF texts, one at least with a public rule. The embedded engine leaves out what weighs little. */
+  readonly grammars: readonly WeightedGrammar[];
   /** Words that the model's dictionary lacks. */
   readonly pronunciations: Pronunciations;
 }
@@ -26,7 +26,7 @@ export interface NodeHearing {
 
 /** The embedded engine in Node. Rejects when the grammar holds a word without a pronunciation. */
 export async function createNodeHearing(options: NodeHearingOptions): Promise<NodeHearing> {
-  const grammar = combineGrammars([{ text: options.grammar, weight: 1 }]);
+  const grammar = combineGrammars(options.grammars);
   if (grammar === null) throw new Error('The grammar has no public rule.');
   const [module, dictionary] = await Promise.all([createModule(), readDictionary()]);
   const words = wordsOfGrammar(grammar).filter((word) => !isGarbage(word));

@@ -6,7 +6,7 @@ import type { Engine } from '../../client/recogniser/engine.ts';
 import { createRecognitionClass } from '../../client/recogniser/recognition-class.ts';
 import { ENDPOINTER_SETTINGS } from '../../core/hearing/endpointing-policy.ts';
 import type { Hearing } from '../../core/hearing/hearing.ts';
-import { recogniserGrammar } from '../../core/language/recogniser-grammar.ts';
+import { heardGrammars } from '../../core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
 import { takeTurn } from '../../core/turn/take-turn.ts';
 import { type Hearer, openHearer } from '../../server/hearing/open-hearer.ts';
@@ -41,8 +41,8 @@ describe('the product’s own voice', { timeout: 120_000 }, () => {
   let hearer: Hearer;
 
   beforeAll(async () => {
-    const grammar = recogniserGrammar('anything');
-    const outcome = await openHearer('neural', { grammar, pronunciations: PRONUNCIATIONS });
+    const grammars = heardGrammars('anything');
+    const outcome = await openHearer('neural', { grammars, pronunciations: PRONUNCIATIONS });
     if (outcome.kind === 'unavailable') throw new Error(outcome.message);
     hearer = outcome.hearer;
   }, 120_000);
@@ -120,7 +120,7 @@ describe('the product’s own voice', { timeout: 120_000 }, () => {
       page,
       recogniser: createSentences(SpeechRecognition),
       clock,
-      grammarFor: () => '#JSGF V1.0; grammar g; public <said> = yes;',
+      grammarsFor: () => [{ text: '#JSGF V1.0; grammar g; public <said> = yes;', weight: 1 }],
       onLevel: () => undefined,
       onProgress: () => undefined,
       onEngineChange: () => undefined,

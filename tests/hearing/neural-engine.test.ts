@@ -248,7 +248,10 @@ describe('createNeuralHearing', () => {
   it('hears whole recordings with the product dictionary', async () => {
     const grammar = '#JSGF V1.0;\ngrammar g;\npublic <g> = suction fourteen | txv;';
     const pronunciations = { txv: ['T IY EH K S V IY'] };
-    const hearing = await createNeuralHearing(model, { grammar, pronunciations });
+    const hearing = await createNeuralHearing(model, {
+      grammars: [{ text: grammar, weight: 1 }],
+      pronunciations,
+    });
     const heard = await hearing.hear(sayPhones('T IY EH K S V IY'));
     expect(heard.alternatives[0]?.words).toBe('txv');
   });
@@ -256,7 +259,7 @@ describe('createNeuralHearing', () => {
   it('says what is wrong with a grammar', async () => {
     const wrong = (body: string) =>
       createNeuralHearing(model, {
-        grammar: `#JSGF V1.0;\ngrammar g;\npublic <g> = ${body};`,
+        grammars: [{ text: `#JSGF V1.0;\ngrammar g;\npublic <g> = ${body};`, weight: 1 }],
         pronunciations: {},
       });
     await expect(wrong('head zorbular')).rejects.toThrow(/zorbular/);

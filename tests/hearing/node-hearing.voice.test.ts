@@ -45,7 +45,10 @@ const PATIENCE_MS = 60_000;
 describe('createNodeHearing', { timeout: PATIENCE_MS }, () => {
   let hearing: NodeHearing;
   beforeAll(async () => {
-    hearing = await createNodeHearing({ grammar: GRAMMAR, pronunciations: PRONUNCIATIONS });
+    hearing = await createNodeHearing({
+      grammars: [{ text: GRAMMAR, weight: 1 }],
+      pronunciations: PRONUNCIATIONS,
+    });
   });
   afterAll(() => hearing.dispose());
 
@@ -74,12 +77,12 @@ describe('createNodeHearing', { timeout: PATIENCE_MS }, () => {
 
   it('names the words it cannot sound, and wants a public rule', async () => {
     const unknown = '#JSGF V1.0;\ngrammar x;\npublic <x> = head zorbular;';
-    await expect(createNodeHearing({ grammar: unknown, pronunciations: {} })).rejects.toThrow(
-      /zorbular/,
-    );
+    await expect(
+      createNodeHearing({ grammars: [{ text: unknown, weight: 1 }], pronunciations: {} }),
+    ).rejects.toThrow(/zorbular/);
     const closed = '#JSGF V1.0;\ngrammar x;\n<x> = head;';
-    await expect(createNodeHearing({ grammar: closed, pronunciations: {} })).rejects.toThrow(
-      /public rule/,
-    );
+    await expect(
+      createNodeHearing({ grammars: [{ text: closed, weight: 1 }], pronunciations: {} }),
+    ).rejects.toThrow(/public rule/);
   });
 });

@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 
 import type { Pronunciations } from '../../core/hearing/dictionary.ts';
 import { parseJsgf } from '../../core/hearing/parse-jsgf.ts';
-import { phoneGraph, type PhoneGraph } from '../../core/hearing/phone-graph.ts';
 import { createPhoneSearch, type SearchSettings } from '../../core/hearing/phone-search.ts';
+import { type SoundGraph, soundGraph } from '../../core/hearing/sound-graph.ts';
 import { bestOfAll } from './exhaustive.ts';
 
 const PHONES = ['', 'A', 'B', 'C', 'D'];
@@ -19,10 +19,10 @@ const SOUNDS: Pronunciations = {
 const WORDS = Object.keys(SOUNDS);
 const WIDE: SearchSettings = { beam: Infinity, phoneBonus: 0.7, wordings: 200 };
 
-function graphOf(rules: string): PhoneGraph {
+function graphOf(rules: string): SoundGraph {
   const grammar = parseJsgf(`#JSGF V1.0;\ngrammar test;\n${rules}`);
   if (grammar.kind !== 'read') throw new Error(grammar.message);
-  const outcome = phoneGraph(grammar, { pronunciations: SOUNDS, phones: PHONES });
+  const outcome = soundGraph(grammar, { pronunciations: SOUNDS, phones: PHONES });
   if (outcome.kind !== 'graph') throw new Error(JSON.stringify(outcome));
   return outcome.graph;
 }
@@ -38,7 +38,7 @@ function frameOf(...likely: readonly (readonly [number, number])[]): Float32Arra
 const framesOf = (...phones: readonly number[]): readonly Float32Array[] =>
   phones.map((phone) => frameOf([phone, 0.9]));
 
-function search(graph: PhoneGraph, frames: readonly Float32Array[], settings = WIDE) {
+function search(graph: SoundGraph, frames: readonly Float32Array[], settings = WIDE) {
   const found = createPhoneSearch(graph, settings);
   frames.forEach(found.accept);
   return found;

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 
-import { recogniserGrammar } from '../../core/language/recogniser-grammar.ts';
+import { heardGrammars } from '../../core/language/recogniser-grammar.ts';
 import { tokenise } from '../../core/language/tokenise.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
 import { createNodeHearing, type NodeHearing } from '../../server/hearing/node-hearing.ts';
@@ -26,7 +26,7 @@ describe('the whole grammar', { timeout: PATIENCE_MS }, () => {
   let hearing: NodeHearing;
   beforeAll(async () => {
     hearing = await createNodeHearing({
-      grammar: recogniserGrammar('anything'),
+      grammars: heardGrammars('anything'),
       pronunciations: PRONUNCIATIONS,
     });
   }, PATIENCE_MS);

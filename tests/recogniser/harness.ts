@@ -139,7 +139,7 @@ export function createBench(options: BenchOptions = {}): Bench {
       };
     },
     endpointing: ENDPOINTER_SETTINGS,
-    expected: () => options.expected ?? [],
+    expected: () => (options.expected ?? []).map((text) => [{ text, weight: 1 }]),
     onLevel: (level) => void levels.push(level),
     onNoise: (noise) => {
       noises.push(noise);

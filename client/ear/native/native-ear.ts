@@ -34,7 +34,7 @@ export function createNativeEar(ports: NativeEarPorts): NativeEar {
     clock: ports.clock,
     recogniser,
     // What it can hear is not ours to say: any browser takes grammars, and none heeds them.
-    grammarFor: () => '',
+    grammarsFor: () => [],
     report: (heard) => report(heard),
     restsAfterSilence: ports.beeps,
   });

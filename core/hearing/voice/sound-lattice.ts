@@ -1,4 +1,4 @@
-import type { Sounds } from '../phone-graph.ts';
+import type { Sounds } from '../sound-graph.ts';
 
 /**
  * Every way to sound a known sentence, as states in the order of time: each is in a sound or on the blank, and may stay.

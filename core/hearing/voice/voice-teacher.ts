@@ -1,5 +1,5 @@
 import { type AcousticModel, createListener } from '../listener.ts';
-import type { Sounds } from '../phone-graph.ts';
+import type { Sounds } from '../sound-graph.ts';
 import { type Correction } from './correct-frame.ts';
 import { fitCorrection, type FitSettings, type Lesson, logChanceOf } from './fit-correction.ts';
 import { soundLattice } from './sound-lattice.ts';

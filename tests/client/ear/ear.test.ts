@@ -33,7 +33,7 @@ async function openEar() {
     page,
     recogniser: createSentences(bench.SpeechRecognition),
     clock,
-    grammarFor: () => GRAMMAR,
+    grammarsFor: () => [{ text: GRAMMAR, weight: 1 }],
     onLevel: () => undefined,
     onProgress: () => undefined,
     onEngineChange: () => undefined,

@@ -17,8 +17,8 @@ function setUp() {
   let aborts = 0;
   const recogniser: SentenceRecogniser = {
     load: () => Promise.resolve(),
-    start: ({ grammar, report }) => {
-      starts.push(grammar);
+    start: ({ grammars, report }) => {
+      starts.push(grammars.map(({ text }) => text).join());
       reports.push(report);
     },
     abort: () => {
@@ -28,7 +28,7 @@ function setUp() {
   const supervisor = new Supervisor({
     recogniser,
     clock,
-    grammarFor: (expectation) => `grammar of ${expectation}`,
+    grammarsFor: (expectation) => [{ text: `grammar of ${expectation}`, weight: 1 }],
     report: (one) => heard.push(one),
   });
   const track = new SilentTrack();

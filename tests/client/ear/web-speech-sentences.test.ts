@@ -17,7 +17,7 @@ describe('a sentence through the standard’s interface', () => {
     const reports: RecogniserReport[] = [];
     sentences.start({
       track: new SilentTrack(),
-      grammar: GRAMMAR,
+      grammars: [{ text: GRAMMAR, weight: 1 }],
       report: (report) => reports.push(report),
     });
     await bench.settle();
@@ -36,7 +36,7 @@ describe('a sentence through the standard’s interface', () => {
     const reports: RecogniserReport[] = [];
     sentences.start({
       track: new SilentTrack(),
-      grammar: GRAMMAR,
+      grammars: [{ text: GRAMMAR, weight: 1 }],
       report: (report) => reports.push(report),
     });
     await bench.settle();

@@ -1,7 +1,7 @@
 import type { Pronunciations } from '../../../core/hearing/dictionary.ts';
 import type { Hearing } from '../../../core/hearing/hearing.ts';
 import type { Ranking } from '../../../core/hearing/neural-decoder.ts';
-import { recogniserGrammar } from '../../../core/language/recogniser-grammar.ts';
+import { heardGrammars } from '../../../core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../../core/language/vocabulary/pronunciations.ts';
 import { createNeuralHearing } from '../../../server/hearing/neural-hearing.ts';
 import { openNeuralModel } from '../../../server/hearing/neural-model.ts';
@@ -30,7 +30,7 @@ export interface EarsOptions {
 
 /** Rejects when the neural engine's model cannot be read. */
 export async function openEars({ modelFolder, engines }: EarsOptions): Promise<Ears> {
-  const options = { grammar: recogniserGrammar('anything'), pronunciations: PRONUNCIATIONS };
+  const options = { grammars: heardGrammars('anything'), pronunciations: PRONUNCIATIONS };
   const outcome = await openNeuralModel(modelFolder);
   if (outcome.kind === 'unavailable') throw new Error(outcome.message);
   const neural = await createNeuralHearing(outcome.model, options);

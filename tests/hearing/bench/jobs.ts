@@ -1,6 +1,7 @@
 import { CONDITIONS, type Condition, nameOf, staged, TOO_LOUD, toPeak } from './conditions.ts';
 import { NOISES } from './noises.ts';
 import type { Kind } from './rows.ts';
+import { drawRare } from './corpus-sentences.ts';
 import { sampleHeard } from './sentences.ts';
 import { STRAY_TALK } from './stray-talk.ts';
 import type { BenchVoice } from './voices.ts';
@@ -24,6 +25,8 @@ export interface JobSettings {
   readonly seed: number;
   /** Only conditions whose name holds it, or one of several divided by "|". */
   readonly condition: string;
+  /** Lines of the corpus that the likely grammar does not hold, in place of sentences that it does. */
+  readonly rare?: boolean;
   readonly voices: readonly BenchVoice[];
   /** Every `of`-th sentence from the `at`-th on: the share of one process among several. */
   readonly shard: { readonly at: number; readonly of: number };
@@ -37,7 +40,8 @@ const TALK_SECONDS = 3.3;
 export function* jobs(settings: JobSettings): Generator<Job> {
   const conditions = conditionsNamed(settings.condition);
   const isMine = (number: number): boolean => number % settings.shard.of === settings.shard.at;
-  for (const [number, said] of sampleHeard(settings.sentences, settings.seed).entries()) {
+  const draw = settings.rare ? drawRare : sampleHeard;
+  for (const [number, said] of draw(settings.sentences, settings.seed).entries()) {
     // Kinds of sentences take turns by four: voices by four too would each have their own kind.
     const voice = settings.voices[Math.floor(number / 4) % settings.voices.length];
     if (isMine(number) && voice) yield* spoken({ kind: 'ours', number, said, voice }, conditions);

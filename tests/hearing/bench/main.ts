@@ -28,6 +28,7 @@ const USAGE = `npm run bench:hearing -- [options] [ROWS …]
   --engine NAME    only this one: ${ENGINE_CHOICES.join(', ')} ("both" takes a third of the time of all three)
   --condition TEXT only those whose name holds it: "10 dB", "8 kHz", "clean, 16|5 dB, 16"; "0 dB|-5 dB" are heard
                    only so
+  --rare           hand-written sentences that only the rare grammar hears, in place of likely ones
   --held-out       only voices that the neural engine's training never heard
   --model FOLDER   another model for the neural engine
   --seed N         other sentences (2 unless given)
@@ -55,6 +56,7 @@ const { values, positionals } = parseArgs({
     full: { type: 'boolean', default: false },
     engine: { type: 'string' },
     condition: { type: 'string', default: '' },
+    rare: { type: 'boolean', default: false },
     'held-out': { type: 'boolean', default: false },
     model: { type: 'string' },
     seed: { type: 'string', default: '2' },
@@ -152,6 +154,7 @@ function settings() {
     minutes: Number(values.minutes ?? (values.full ? 30 : 0.3)),
     seed: Number(values.seed),
     condition: values.condition,
+    rare: values.rare,
     voices: benchVoices().filter(({ heldOut }) => heldOut || !values['held-out']),
     shard: { at, of },
   };

@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { describe, expect, it } from 'vitest';
 
 import { runFlite } from '../../../../client/voice/spare/flite.ts';
-import { recogniserGrammar } from '../../../../core/language/recogniser-grammar.ts';
+import { heardGrammars } from '../../../../core/language/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../../../core/language/vocabulary/pronunciations.ts';
 import { openHearer } from '../../../../server/hearing/open-hearer.ts';
 
@@ -20,7 +20,7 @@ function rested(samples: Float32Array): Float32Array {
 describe('the spare voice', { timeout: 120_000 }, () => {
   it('says readings so that the recogniser that never learned it understands them', async () => {
     const hearer = await openHearer('embedded', {
-      grammar: recogniserGrammar('anything'),
+      grammars: heardGrammars('anything'),
       pronunciations: PRONUNCIATIONS,
     });
     if (hearer.kind !== 'opened') throw new Error(hearer.message);

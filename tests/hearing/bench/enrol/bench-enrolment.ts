@@ -8,12 +8,12 @@ import { combineGrammars } from '../../../../core/hearing/jsgf.ts';
 import type { Hearing } from '../../../../core/hearing/hearing.ts';
 import { type AcousticModel, createListener } from '../../../../core/hearing/listener.ts';
 import { neuralHearing } from '../../../../core/hearing/neural-hearing.ts';
-import type { PhoneGraph } from '../../../../core/hearing/phone-graph.ts';
+import type { SoundGraph } from '../../../../core/hearing/sound-graph.ts';
 import { createPhoneSearch } from '../../../../core/hearing/phone-search.ts';
 import { correctFrame, toCorrection } from '../../../../core/hearing/voice/correct-frame.ts';
 import type { VoiceProfile } from '../../../../core/hearing/voice/voice-profile.ts';
 import type { Conclusion } from '../../../../core/hearing/voice/voice-teacher.ts';
-import { recogniserGrammar } from '../../../../core/language/recogniser-grammar.ts';
+import { heardGrammars } from '../../../../core/language/recogniser-grammar.ts';
 import { VOICE_PROMPTS } from '../../../../core/language/voice-prompts.ts';
 import { openNeuralModel } from '../../../../server/hearing/neural-model.ts';
 import type { Ears } from '../ears.ts';
@@ -56,7 +56,7 @@ const QUIET_AND_LOUD = 'clean, 16|10 dB, 16';
 
 interface Ear {
   readonly model: AcousticModel;
-  readonly graph: PhoneGraph;
+  readonly graph: SoundGraph;
   readonly pronunciations: Ears['pronunciations'];
 }
 
@@ -67,7 +67,7 @@ export async function* benchEnrolment(
 ): AsyncGenerator<EnrolledVoiceHeard> {
   const opened = await openNeuralModel();
   if (opened.kind === 'unavailable') throw new Error(opened.message);
-  const grammar = combineGrammars([{ text: recogniserGrammar('anything'), weight: 1 }]) ?? '';
+  const grammar = combineGrammars(heardGrammars('anything')) ?? '';
   const phones = opened.model.description.phones;
   const outcome = createGrammarGraphs({ pronunciations, phones })(grammar);
   if (outcome.kind !== 'graph') throw new Error('The grammar cannot be heard.');

@@ -1,0 +1,14 @@
+const WRITTEN: ReadonlySet<string> = new Set(
+  [
+    // Abbreviations.
+    'cond hg hrs inhg kg kpa kw mfd mfds mg mics mins mm oz psia pt sc secs td uf v vac vdc w yf',
+    'lb lbs deg approx ft cu ol nd rd',
+    // Slips of the keyboard, and words that the tokeniser leaves in another form.
+    'cannot drier gimme its okay uh walkin oclock nought',
+    // Numbers larger than anything on this job.
+    'million millions billion billions trillion trillions quadrillion quadrillions quintillion quintillions',
+  ].flatMap((words) => words.split(' ')),
+);
+
+/** Whether a word is only ever typed: nobody says it so, and no recogniser need listen for it. */
+export const isWritten = (word: string): boolean => /\d/.test(word) || WRITTEN.has(word);
