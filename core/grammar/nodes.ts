@@ -96,6 +96,8 @@ interface UnheardNode {
   readonly kind: 'unheard';
   /** Spelled so by keyboards and other recognisers alone: nobody says it, or it sounds as something else here. */
   readonly isWritten?: true;
+  /** What recognisers listen for in its place, where that is less than is understood. */
+  readonly heardAs?: Node;
   readonly node: Node;
 }
 
@@ -129,6 +131,8 @@ export const rest = (slot: string, until: RestNode['until']): Node => ({
 export const pause: Node = { kind: 'pause' };
 export const unheard = (node: Node): Node => ({ kind: 'unheard', node });
 export const written = (node: Node): Node => ({ kind: 'unheard', isWritten: true, node });
+/** Understood as widely as the first, heard as the second, which the first must hold. */
+export const heardAs = (node: Node, heardAs: Node): Node => ({ kind: 'unheard', node, heardAs });
 export const list = (name: string, slot: string): Node => ({ kind: 'list', name, slot });
 export const tokenClass = (name: string, scale = 1): Node => ({ kind: 'class', name, scale });
 export const named = (name: string, node: Node): RuleNode => ({

@@ -87,7 +87,8 @@ export class RulePrinter {
   /** What is unheard weighs less, and nothing where it is left out. */
   private weighed({ node, weight }: Option): { node: Node | null; weight: number } {
     if (node.kind !== 'unheard') return { node, weight };
-    return { node: this.leavesOut(node) ? null : node.node, weight: weight * this.width.unheard };
+    const heard = this.leavesOut(node) ? null : (node.heardAs ?? node.node);
+    return { node: heard, weight: weight * this.width.unheard };
   }
 
   private leavesOut(node: Node & { kind: 'unheard' }): boolean {
@@ -97,7 +98,7 @@ export class RulePrinter {
   /** A weight tells nothing but beside another: that of what nobody can say. */
   private printUnheard(node: Node & { kind: 'unheard' }): string | null {
     if (this.leavesOut(node)) return null;
-    const inner = this.print(node.node);
+    const inner = this.print(node.heardAs ?? node.node);
     if (inner === null || inner === '') return inner;
     return `(/${this.width.unheard}/ ${inner} | /1/ <VOID>)`;
   }

@@ -174,10 +174,20 @@ class GrammarDecoder implements NeuralDecoder {
   }
 }
 
-/** Without those that sound as a better one does, which the grammar alone can tell from it: "to" for "two". */
+/**
+ * In nats. Of 31 wordings further behind that another engine chose, none was what was said; of 29 nearer ones 12 were.
+ */
+const WORTH_ASKING = 5;
+
+/**
+ * Without what lies far behind, and without what sounds as a better one does, which the grammar alone can tell from it:
+ * "to" for "two".
+ */
 function toldApart(hypotheses: readonly Hypothesis[]): readonly Hypothesis[] {
+  const least = (hypotheses[0]?.score ?? 0) - WORTH_ASKING;
   const sounds = new Set<string>();
-  return hypotheses.filter(({ acoustic }) => {
+  return hypotheses.filter(({ acoustic, score }) => {
+    if (score < least) return false;
     const sound = acoustic.toFixed(6);
     const isNew = !sounds.has(sound);
     sounds.add(sound);

@@ -1,6 +1,7 @@
 import {
   choice,
   greedy,
+  heardAs,
   named,
   optional,
   pause,
@@ -34,7 +35,17 @@ export const LINKS = named(
 const LOOSE_WORDS =
   'first|is|are|was|were|has|have|been|being|at|to|just|only|still|already|now|right|currently|even|sitting|riding|running|reading|holding|hovering|hanging|floating|bouncing|showing|going|getting|coming|came|come|comes|went|goes|gone|got|gets|dropped|drops|drop|fell|fallen|falls|climbed|climbs|crept|creeps|rose|risen|jumped|jumps|settled|settles|stays|stayed|staying|stuck|parked|pegged|steady|solid|flat|back|up|down|all|the|way|like|well|really|pretty|it|that|there|here|this|finally|so|then|again|says|reads|shows|said|showed|read|looks|looking|dead|exactly|a|an|good|high|low|hot|cold|warm|too|bit|little|kind|of|sort|about to be|by now|today|every time|i am|i have|we have|we are|gives me|giving me|tells me|sits|runs|rides|bounces|swings|hunts|cycling|cycles|varies|ranges|wanders|drifts|hunting|ranging|drifting|pulled|pulling|pulls|swinging|swings|measured|measures|measuring|checks|checked|tested|out|started|starts|began|ended|finished|like a (rock|stone)|fast|quick|quickly|slowly|straight|cooking|roasting|boiling|freezing|burning|screaming|about to';
 
-export const LOOSE = named('loose', repeat(unheard(parseShape(LOOSE_WORDS)), 1, 7));
+/**
+ * Of these words those that are long enough to be heard. A run of short ones fits almost any sound: "pressure two seventy
+ * seven" was heard as "pressure are too is seventy seven".
+ */
+const HEARD_LOOSE =
+  '[(is|was|are|has|it is)] [(just|still|already|now|right|currently|only)] (sitting|riding|running|reading|holding|hovering|hanging|floating|bouncing|showing|going|getting|coming|came|come|went|dropped|drops|fell|fallen|climbed|climbs|crept|rose|risen|jumped|settled|settles|stays|stayed|staying|stuck|parked|pegged|steady|swings|swinging|runs|sits|been|hunting|drifting|ended|started|just|still|currently|now) [(back|right|pretty|steady|solid|out|all the way|around)] [(up|down)] [(at|to)]';
+
+export const LOOSE = named(
+  'loose',
+  heardAs(repeat(parseShape(LOOSE_WORDS), 1, 7), parseShape(HEARD_LOOSE)),
+);
 
 const HEDGE = parseShape(
   '(about|around|roughly|approximately|~almost|~nearly|~maybe|~close to|~just (under|over|about)|~somewhere [around]|~something like|~like about|~right around|~approx|~pushing|~just (shy of|above|below)|~a (hair|touch|little|bit|tick|shade) (over|under|above|below|better than)|~knocking on|~upwards of|~at least|~easily|~every bit of|~right at about|~call it)',

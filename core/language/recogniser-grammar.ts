@@ -1,8 +1,17 @@
 import { fillLists } from '../grammar/fill-lists.ts';
-import { choice, named, type Node, type RuleNode, sequence } from '../grammar/nodes.ts';
+import {
+  choice,
+  named,
+  type Node,
+  optional,
+  type RuleNode,
+  sequence,
+  unheard,
+} from '../grammar/nodes.ts';
 import { printAbnf } from '../grammar/print-abnf.ts';
 import { type Again, printJsgf, printPublicRules } from '../grammar/print-jsgf.ts';
 import type { Width } from '../grammar/print-rules.ts';
+import { parseShape } from '../grammar/shape.ts';
 import { startersOf } from '../grammar/starters.ts';
 import { vocabularyOf } from '../grammar/vocabulary.ts';
 import { AMOUNT } from './amounts.ts';
@@ -32,7 +41,7 @@ export function recogniserGrammarAbnf(
   return printAbnf(heardRoot(expectation, names), AGAIN[expectation]);
 }
 
-const WIDE: Width = { unheard: 0.1, isWritten };
+const WIDE: Width = { unheard: 0.05, isWritten };
 
 /**
  * JSGF text of everything that may be said next and can be heard, what is likely included; names apart, which only a device
@@ -40,21 +49,34 @@ const WIDE: Width = { unheard: 0.1, isWritten };
  */
 export function rareGrammar(expectation: Expectation): string {
   const rules = expectation === 'anything' ? RULES : heardRules(expectation);
-  const either = (name: string, alone: boolean): RuleNode =>
-    named(
-      name,
-      choice(...rules.filter((rule) => rule.alone === alone).map(({ node }) => bodyOf(node))),
-    );
-  const again = AGAIN[expectation];
+  const either = (alone: boolean): Node =>
+    choice(...rules.filter((rule) => rule.alone === alone).map(({ node }) => bodyOf(node)));
   return printPublicRules(
     'rarely',
     [
-      { root: either('rare', false), again },
-      { root: either('alone', true), again: 'once' },
+      {
+        root: named('rare', sequence(BEFORE, either(false), AFTER)),
+        again: AGAIN[expectation],
+      },
+      { root: named('alone', sequence(BEFORE, either(true), AFTER)), again: 'once' },
     ],
     WIDE,
   );
 }
+
+/** What may stand between sentences and changes none: of the lines that were not heard for one word it was every other. */
+const BEFORE = optional(
+  unheard(
+    parseShape(
+      'and|so|ok|ok so|and so|but|then|and then|also|well|alright|yeah|yep|hey|now|my|the',
+    ),
+  ),
+);
+const AFTER = optional(
+  unheard(
+    parseShape('now|here|too|again|right now|today|in here|in there|on this|on it|so far|even'),
+  ),
+);
 
 /** A sentence of the rare grammar alone is less likely by three nats. */
 export const RARE_WEIGHT = 0.05;

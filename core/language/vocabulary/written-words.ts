@@ -1,8 +1,8 @@
 const WRITTEN: ReadonlySet<string> = new Set(
   [
     // Abbreviations.
-    'cond hg hrs inhg kg kpa kw mfd mfds mg mics mins mm oz psia pt sc secs td uf v vac vdc w yf',
-    'lb lbs deg approx ft cu ol nd rd',
+    'cond hg hrs inhg kg kw mg mins mm oz sc secs uf v vdc w',
+    'lb lbs deg approx ft cu nd rd',
     // Slips of the keyboard, and words that the tokeniser leaves in another form.
     'cannot drier gimme its okay uh walkin oclock nought',
     // Numbers larger than anything on this job.
