@@ -175,7 +175,7 @@ class GrammarDecoder implements NeuralDecoder {
 }
 
 /**
- * In nats. Of 31 wordings further behind that another engine chose, none was what was said; of 29 nearer ones 12 were.
+ * In nats. Of 71 wordings further behind that another engine chose, one was what was said; of 48 nearer ones 15 were.
  */
 const WORTH_ASKING = 5;
 

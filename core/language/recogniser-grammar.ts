@@ -15,10 +15,13 @@ import { parseShape } from '../grammar/shape.ts';
 import { startersOf } from '../grammar/starters.ts';
 import { vocabularyOf } from '../grammar/vocabulary.ts';
 import { AMOUNT } from './amounts.ts';
+import { ASIDE_RULES } from './asides.ts';
 import type { Expectation } from './context.ts';
+import { ERRAND_RULES } from './errands.ts';
 import { heardLists, type KnownNames, NO_NAMES } from './known-names.ts';
 import type { Rule } from './rule.ts';
 import { RULES } from './rules.ts';
+import { TALK_RULES } from './talk.ts';
 import { isWritten } from './vocabulary/written-words.ts';
 
 /** Many sentences in one breath, or one answer to a yes or no question. */
@@ -48,7 +51,7 @@ const WIDE: Width = { unheard: 0.05, isWritten };
  * knows. For recognisers that bear forty times as much.
  */
 export function rareGrammar(expectation: Expectation): string {
-  const rules = expectation === 'anything' ? RULES : heardRules(expectation);
+  const rules = expectation === 'anything' ? TOLD : heardRules(expectation);
   const either = (alone: boolean): Node =>
     choice(...rules.filter((rule) => rule.alone === alone).map(({ node }) => bodyOf(node)));
   return printPublicRules(
@@ -63,6 +66,13 @@ export function rareGrammar(expectation: Expectation): string {
     WIDE,
   );
 }
+
+/**
+ * Talk that means nothing is left out: as often as it is said, something else sounds like it ("two ten new door gasket"
+ * for "put in a new door gasket").
+ */
+const TALK: ReadonlySet<Rule> = new Set([...TALK_RULES, ...ASIDE_RULES, ...ERRAND_RULES]);
+const TOLD = RULES.filter((rule) => !TALK.has(rule));
 
 /** What may stand between sentences and changes none: of the lines that were not heard for one word it was every other. */
 const BEFORE = optional(
