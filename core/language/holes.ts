@@ -73,7 +73,7 @@ function writtenRefrigerants(): Node {
 const REFRIGERANT = named(
   'refrigerant',
   sequence(
-    optional(choice(unheard(parseShape('r|freon')), written(word('are')))),
+    optional(unheard(choice(word('r'), written(word('are')), word('freon')))),
     choice(...namedOptions('refrigerant', REFRIGERANT_NAMES), writtenRefrigerants()),
   ),
 );

@@ -42,7 +42,7 @@ export const digit = (scale: number): Node =>
   );
 export const nought = choice(
   word('oh'),
-  choice(unheard(word('zero')), written(word('o')), unheard(tokenClass('nought'))),
+  unheard(choice(word('zero'), written(word('o')), tokenClass('nought'))),
 );
 export const anyDigit = (scale: number): Node => choice(digit(scale), nought);
 const teenWords = (scale: number): readonly Node[] =>

@@ -92,8 +92,7 @@ const whole = choice(
       droppedHundred,
       ohInside,
       underHundred,
-      written(tooHundred),
-      unheard(choice(buck, inHundreds, digitByDigit, writtenInParts)),
+      unheard(choice(written(tooHundred), buck, inHundreds, digitByDigit, writtenInParts)),
     ),
     optional(unheard(IN_SCALES)),
   ),
@@ -108,8 +107,7 @@ export const NUMBER = summed(
     sequence(whole, optional(choice(sequence(POINT, optional(unheard(IN_SCALES))), AND_PARTS))),
     ONLY_PARTS,
     // "12.5 point two" is two numbers.
-    unheard(tokenClass('decimal')),
-    written(endingLate),
+    unheard(choice(tokenClass('decimal'), written(endingLate))),
   ),
 );
 

@@ -55,7 +55,7 @@ describe('the words of the language', () => {
   );
 
   it.each([
-    ['anything', 65_000],
+    ['anything', 60_000],
     ['number', 7500],
     ['yesOrNo', 6500],
   ] as const)(
