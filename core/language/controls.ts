@@ -118,6 +118,11 @@ export const CONTROL_RULES: readonly Rule[] = [
     inAndOut,
     { examples: ['cuts out at ten and back in at thirty'] },
   ),
+  rule(
+    `[the] ${LOW} [(is|was)] (set|cuts) [(at|for|to)] <amount:in> in [and] [(at|set at)] <amount:out> out`,
+    inAndOut,
+    { examples: ['low side is set at twenty in five out'] },
+  ),
   rule(`[the] ${LOW} ${STAMPED} <amount>`, one('lowCutoutPressure'), {
     examples: ['low pressure control is stamped ten'],
   }),

@@ -1,6 +1,7 @@
 import type { Token } from '../grammar/tokens.ts';
 import type { Item } from './parse.ts';
 import type { Said } from './questions/by-cue.ts';
+import type { Meaning } from './rule.ts';
 import { FILLERS } from './talk.ts';
 
 /** What may stand unread before what we did; behind any other word somebody else did it, or it was not done. */
@@ -15,14 +16,22 @@ const BEFORE_OURS: ReadonlySet<string> = new Set(
 
 /** "Plumber cleaned the drain line" and "almost replaced the board" are no work of ours: kept as they were said. */
 export function oursOnly({ text, tokens }: Said, items: readonly Item[]): readonly Item[] {
-  if (!items.some(({ meaning }) => meaning.work !== undefined)) return items;
+  if (!items.some(({ meaning }) => isDoing(meaning))) return items;
   return items.map((item, index) => {
+    if (isDenied(tokens, item)) return { ...item, meaning: {} };
     const from = strangerFrom(tokens, { item, before: items[index - 1] });
     if (from === null) return item;
     const words = text.slice(tokens[from]?.start, tokens[item.end - 1]?.end);
     return { ...item, words, meaning: { remarks: [words] } };
   });
 }
+
+const isDoing = ({ work, ofIt }: Meaning): boolean => work !== undefined || ofIt !== undefined;
+
+/** "I haven't reset it": what stands unread behind a "not" was not done. */
+const isDenied = (tokens: readonly Token[], { start, meaning }: Item): boolean =>
+  isDoing(meaning) && tokens[start]?.pause !== true && DENIALS.has(tokens[start - 1]?.text ?? '');
+const DENIALS: ReadonlySet<string> = new Set(['not', 'never']);
 
 interface Placed {
   readonly item: Item;

@@ -61,6 +61,11 @@ const leaksThere: Means = (_tags, frame) => ({
 
 /** What eyes, soap and the detector find, where the words for it are no state of the part. */
 export const SEEN_RULES: readonly Rule[] = [
+  rule(
+    `[(i|we)] [(found|got|there is) (a|the|my) [small] leak] [<pause>] [(it|it is|where it)] (rubbed|worn|chafed|rubbing|rubs|wore|vibrated|cracked|corroded) [(a hole|right|clean)] through (on|at|in) <the> [<bit>] <part>`,
+    foundAt('leaking'),
+    { examples: ['rubbed through on the liquid line'] },
+  ),
   rule(`${SOAP} ${SHOWS} ${LITTLE} ${LEAK} ${AT} <the> [<bit>] <part>`, foundAt('leaking'), {
     examples: ['soap test shows bubbles at the flare'],
   }),

@@ -94,7 +94,7 @@ const counted: Means = (_tags, frame) => (opensSentence(frame) ? null : {});
 
 const HAS = '(has|has got|is got|have|got|have got) [got]';
 const PASSES =
-  '[only] [the] [(first|last|top|bottom|front|back|inlet|outlet|lower|upper)] [(<number>|few|couple|couple of)] (pass|passes|tube|tubes|row|rows|bends|u bends|circuit|circuits|foot|feet|inches) [(only|or so|and that is it|of it)]';
+  '[only] [the] [(first|last|top|bottom|front|back|inlet|outlet|lower|upper)] [(<number>|few|couple|couple of)] (pass|passes|tube|tubes|row|rows|bends|u bends|circuit|circuits|foot|feet|inches|inch) [(only|or so|and that is it|of it)]';
 const FROST = '(frost|frosted|frosting|ice|iced|iced up|cold|sweat|sweating)';
 const LENGTH = '(foot|footer|ft)';
 

@@ -5,7 +5,8 @@ import { minutesIn } from './durations.ts';
 import { type Amounted, amountIn, unitFor } from './measure.ts';
 import { fixed, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { quantityId, tagsIn } from './slots.ts';
+import { liesAbove } from './plausible.ts';
+import { numberIn, quantityId, tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
 
 const leftToAsk = (tags: Tags): Meaning => {
@@ -96,8 +97,60 @@ const NOW_AT =
 const STILL =
   '(still (dropping|falling|going down|coming down|pulling|moving|climbing|rising|going)|and (dropping|falling|holding|going down|climbing|still dropping|still going|still pulling)|(holding|steady|dropping|holding there|holding steady|falling|creeping up|climbing) [(now|slow|slowly|fast)])';
 
+/** "Held at three ten after fifteen": minutes, behind a vacuum or a test. */
+const heldAfter: Means = (tags, frame) => {
+  const afterMinutes = numberIn(tagsIn(tags['mins'])?.['number']);
+  if (afterMinutes === null) return null;
+  const of = (quantity: QuantityId | null): Meaning | null =>
+    quantity === 'vacuum' || quantity === 'testPressure'
+      ? fixed(quantity, { afterMinutes })(tags, frame)
+      : null;
+  const otherwise = of(frame.context.lastQuantity) ?? {
+    unclaimed: [...(leftToAsk(tags).unclaimed ?? []), String(afterMinutes)],
+  };
+  return { ofThat: { means: of, otherwise } };
+};
+
+/** "Valve's set for one eighty": no other valve of these holds so much; what is less is asked about. */
+const valveHolds: Means = (tags, frame) => {
+  const found = reading('heldHeadPressure', amountIn(tags), frame);
+  const { refrigerant } = frame.context;
+  if (found?.value === undefined || found.unit === null) return null;
+  const { value, unit } = found;
+  const isHigh = refrigerant !== 'R-744' && liesAbove({ value, unit }, LEAST_HELD);
+  const saysHead = /\bhead\b/i.test(frame.wordsOf(frame.span));
+  return isHigh || saysHead ? { readings: [found] } : leftToAsk(tags);
+};
+/** Ours: an evaporator's regulator is set far below, a head pressure valve above. */
+const LEAST_HELD = { value: 110, unit: 'psi' } as const;
+
 /** What gauges show, told as one looks at them. */
 export const GAUGE_TALK_RULES: readonly Rule[] = [
+  rule(
+    '[(and|but)] [it] (held|holding|rose|came up|went up|crept up|settled|was|stayed) [(at|to|on)] <amount> after <number:mins> [(minutes|min)]',
+    heldAfter,
+    { examples: [] },
+  ),
+  rule(
+    '<duration:after> [(in|later)] <pause> [(it is|at|up to|now|i am at|we are at|up at|reading|it is at)] <amount>',
+    opening(roseTo),
+    { examples: [] },
+  ),
+  rule(
+    '[the] [(head|head pressure|o r i)] (valve|headmaster) (is|was) (set|stamped|marked|printed) (for|at|to|with) <amount>',
+    valveHolds,
+    { examples: ['the valve is set for one eighty'] },
+  ),
+  rule(
+    '[(it|she|the system|they|everything)] (equalizes|equalized|evens out|evened out|equalizing) [(out|off)] (at|to|out at|around) <amount> [(in|after|within) [(about|like)] <duration:after>]',
+    bothSides,
+    { examples: ['it equalizes to sixty in about five minutes'] },
+  ),
+  rule(
+    '[(i|we|just)] (put|got|have) <amount> [of nitrogen] (on|in|into) (it|her|the system) with a (trace|shot|touch|little) of <refrigerant>',
+    fixed('testPressure'),
+    { examples: ['put three hundred on it with a trace of four oh four'] },
+  ),
   rule(
     '[(standing|sitting|equalized|they are|it is|pressures are|i have|i have got|both|static|gages are|sat|everything is)] [(at|equalized at|sitting at|standing at)] <amount> [(on|at)] both (sides|gages|ends|of them)',
     bothSides,

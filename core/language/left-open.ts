@@ -225,6 +225,40 @@ const POWER_RULES: readonly Rule[] = [
   }),
 ];
 
+const PULLED = '(pulled|out|locked|locked out|tagged|tagged out|locked off|thrown)';
+const LOCKED_RULES: readonly Rule[] = [
+  rule(
+    `<the> disconnect is ${PULLED} [and (pulled|tagged|locked|locked out|tagged out)]`,
+    always('isolate', 'disconnect'),
+    { examples: ['the disconnect is pulled and tagged'] },
+  ),
+  rule(
+    `${I} (jumped|jumpered|bypassed) [out] [the] (low|low pressure|low side) [out]`,
+    always('bypass', 'lowPressureSwitch'),
+    { examples: ['jumped the low pressure'] },
+  ),
+  rule(
+    `${I} (jumped|jumpered|bypassed) [out] [the] (high|high pressure|high side|high head) [out]`,
+    always('bypass', 'highPressureSwitch'),
+    { examples: ['jumped out the high pressure'] },
+  ),
+  rule(
+    `${I} (pulled|took|removed|got) ${MY} ${JUMPER} (off|off of|out of|from) the (low|low pressure|low side)`,
+    always('restore', 'lowPressureSwitch'),
+    { examples: ['took my jumper off the low pressure'] },
+  ),
+  rule(
+    `${I} (pulled|took|removed|got) ${MY} ${JUMPER} (off|off of|out of|from) the (high|high pressure|high side)`,
+    always('restore', 'highPressureSwitch'),
+    { examples: ['took my jumper off the high pressure'] },
+  ),
+  rule(
+    `(<pause>|and|<pause> and) ${I} (tied|hooked|wired|put|plugged) it back [(in|up|on|together)]`,
+    thatAgain,
+    { examples: [] },
+  ),
+];
+
 const FOR_TEST =
   '(for (the|a|this|my) test|for testing|to test [it]|to make it (run|cycle)|to keep it running|to get it (running|to run)|so it (runs|stays on|keeps running|will run))';
 const WAY = '(up|down|all the way (down|up)|cold|low|all the way)';
@@ -300,6 +334,7 @@ export const LEFT_OPEN_RULES: readonly Rule[] = [
   ...JUMPER_RULES,
   ...FITTED.flatMap(fittedRules),
   ...POWER_RULES,
+  ...LOCKED_RULES,
   ...AWAY_RULES,
   ...PART_RULES,
 ];

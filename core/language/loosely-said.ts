@@ -1,5 +1,6 @@
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
+import { fanPlace } from './fans.ts';
 import { amountIn, withMore } from './measure.ts';
 import { asReading, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
@@ -138,6 +139,16 @@ const besideItsPlate: Means = (tags, frame) => {
   };
 };
 
+/** Of a fan, settled as any is; what its own tag says is on no plate of the unit. */
+const ampsBesidePlate: Means = (tags, frame) => {
+  if (placeId(tags['place']) === 'compressor') return besideItsPlate(tags, frame);
+  const read = reading('current', amountIn(tags), frame);
+  const place = placeId(tags['place']) ?? fanPlace(frame.context);
+  return read === null
+    ? null
+    : { readings: [{ ...read, place }], remarks: [frame.wordsOf(frame.span)] };
+};
+
 /**
  * Readings in looser words than those that are listened for: any run of words that tell nothing may stand between a
  * quantity and its value.
@@ -212,6 +223,11 @@ export const LOOSE_RULES: readonly Rule[] = [
     `<the> <place> [is] (pulling|drawing|pulls|draws|running|at) <amount> [(and|but)] [the] [name] (plate|nameplate|tag|sticker|data plate|rla) (is|says|reads|calls for|shows|rating is|is rated|has) <amount:plate>`,
     besideItsPlate,
     { examples: ['compressor is pulling twelve amps nameplate is ten'] },
+  ),
+  rule(
+    `<the> (<place>|fan|fans|fan motor) (amps|amp draw|amperage|current|draw) <link> <amount> [(and|but)] [the] [name] (plate|nameplate|tag|sticker|data plate|rla) (is|says|reads|calls for|shows|rating is|is rated|has) <amount:plate>`,
+    ampsBesidePlate,
+    { examples: ['fan motor amps point nine tag is point six'] },
   ),
   rule(
     `[the] <quantity> [<loose>] <amount> [(and|but)] [the] [name] (plate|nameplate|tag|sticker|data plate|rla) (is|says|reads|calls for|shows|rating is|is rated|has) <amount:plate>`,

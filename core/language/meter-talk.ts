@@ -2,8 +2,10 @@ import type { Tags } from '../grammar/nodes.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import { electrical, GOT, NO_VOLTS, one } from './electrical.ts';
 import { nameplate } from './facts.ts';
+import { fanPlace } from './fans.ts';
 import { finding } from './finding-of.ts';
 import { amountIn, readingOf } from './measure.ts';
+import { pointed } from './meter-figures.ts';
 import { isNominalVoltage } from './nominal-voltages.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, placeId, stateId, tagsIn } from './slots.ts';
@@ -75,6 +77,16 @@ function lastCan({ context }: Frame): PlaceId | null {
     : null;
 }
 
+/** "Fan motor's twelve watts, drawing point three": what it is built for is printed on it alone. */
+const wattsAndDrawn: Means = (tags, frame) => {
+  const { unit } = amountIn(tagsIn(tags['rated']) ?? {});
+  const place = placeId(tags['place']) ?? fanPlace(frame.context);
+  const read = readingOf('current', amountIn(tags), { place, frame });
+  return (unit !== 'W' && unit !== 'kW') || read === null
+    ? null
+    : { readings: [read], remarks: [frame.wordsOf(frame.span)] };
+};
+
 /** "Reads one forty one": of the can that was named or whose rating was told last; of anything else it is asked. */
 const itReads: Means = (tags, frame) => {
   const { unit, overlimit } = amountIn(tags);
@@ -95,7 +107,7 @@ const ratedThenRead: Means = (tags, frame) => {
   if (!CANS.includes(place) || rated === null) return null;
   const at = place === 'startCapacitor' ? place : null;
   const marked = readingOf('ratedCapacitance', amountIn(rated), { place: at, frame });
-  const read = readingOf('capacitance', amountIn(tags), { place, frame });
+  const read = readingOf('capacitance', amountIn(pointed(tags)), { place, frame });
   return marked === null || read === null ? null : { readings: [marked, read] };
 };
 
@@ -147,6 +159,21 @@ const atCoil =
     return { ofIt: { means, inSentence: false, otherwise } };
   };
 
+/** "Condenser fan's not running, two twenty nine across it": of what was named in the same breath. */
+const acrossIt: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  if (unit !== null && unit !== 'V') return null;
+  const means = (part: PartId): Meaning | null => {
+    const place = METERED_AT[part] ?? placeId(part);
+    return place === null ? null : one(readingOf('voltage', amountIn(tags), { place, frame }));
+  };
+  return { ofIt: { means, inSentence: true, otherwise: leftToAsk(tags) } };
+};
+const METERED_AT: Partial<Record<PartId, PlaceId>> = {
+  condenserFanMotor: 'condenserFan',
+  evaporatorFanMotor: 'evaporatorFan',
+};
+
 const FINE =
   '(fine|good|ok|all right|right|there|low|high|steady|right on|a little (low|high)|a bit (low|high)|on the money)';
 const READS =
@@ -189,7 +216,7 @@ export const METER_TALK_RULES: readonly Rule[] = [
     { examples: ['it is four hundred fifty watts at one fifteen'] },
   ),
   rule(
-    `<the> <place> is [${MARKED}] <amount:rated> [(microfarads|microfarad|mfd|uf)] [<pause>] [(and|but)] [(it|i am|i)] ${READS} [(at|only|out at)] <amount>`,
+    `<the> <place> is [${MARKED}] <amount:rated> [(microfarads|microfarad|mfd|uf)] [<pause>] [(and|but)] [(it|i am|i)] (${READS}|got|have) [(at|only|out at)] (<amount>|<droppedSurely>)`,
     ratedThenRead,
     { examples: ['run cap is fifteen measures fourteen and a half'] },
   ),
@@ -197,6 +224,11 @@ export const METER_TALK_RULES: readonly Rule[] = [
     '<the> <place> [is] (marked|stamped|rated|labeled|printed) [(at|for|from|as)] <amount> [microfarads] (at|for) <number:volts> [(volts|vac|volt)]',
     canForVolts,
     { examples: ['start cap is marked one eighty nine to two twenty seven at two fifty'] },
+  ),
+  rule(
+    '<the> (<place>|fan|fan motor|motor) is [a] <amount:rated> [motor] [<pause>] [(and|but)] [(it is|is)] (drawing|pulling) <amount>',
+    wattsAndDrawn,
+    { examples: ['fan motor is twelve watts drawing point three'] },
   ),
   rule(`[(and|but)] [(it|that|and it)] ${READS} [(at|only|out at)] <amount>`, itReads, {
     alone: true,
@@ -207,6 +239,13 @@ export const METER_TALK_RULES: readonly Rule[] = [
     allToGround,
     { examples: ['all three to ground ol'] },
   ),
+  rule(
+    '[(and|but)] (all three|all of (them|the windings|the pins)|every (winding|pin|terminal)|both) to ground [<pause>] [(is|are|read|reads|i have|i got|shows)] (nothing|clear|clean|good|open|no reading)',
+    (_tags, frame) =>
+      one(readingOf('insulationResistance', amountIn({ overlimit: true }), { place: null, frame })),
+    { examples: ['all three to ground nothing'] },
+  ),
+  rule(`${GOT} <amount> (across|on|to) it`, acrossIt, { examples: [] }),
   rule(
     `[the] (amps|current|amp draw|amperage) [(on (it|<the> <place>))] (shot|jumped|spiked|went|climbed|shoots|goes|jumps|spikes|took off) [(right|way|all the way|up|straight)] [up] to <amount> [(on|at) <the> <place>]`,
     shotUp,

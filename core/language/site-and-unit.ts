@@ -31,6 +31,18 @@ const plateWithGas: Means = (tags, frame) => {
   };
 };
 
+/** "Prep table at the Corner Grill": what is written in capitals is a name, and no corner. */
+const unitThenSite: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  const value = span === null ? '' : frame.wordsOf(span).replace(/^the /i, '');
+  const words = value.split(/\s+/);
+  const isName =
+    words.length >= 2 && words.length <= 5 && words.every((word) => /^[A-Z&]/.test(word));
+  if (!isName || frame.span.from > 1) return null;
+  const site: Fact = { fact: 'site', value, words: value };
+  return { facts: [site, ...(equipment(tags, frame)?.facts ?? [])] };
+};
+
 const DOORS = '<count:doors> (door|doors|section|sections)';
 const A_UNIT = `[(a|an|the|their|its|it is)] [(a|the)] (<equipment> [[<pause>] ${DOORS}]|${DOORS} (<doored>|<equipment>))`;
 const PLATE = '(nameplate|plate|tag|data plate|name plate|sticker|label)';
@@ -38,7 +50,11 @@ const PLATE = '(nameplate|plate|tag|data plate|name plate|sticker|label)';
 /** Where the call is and what stands there, told in one breath. */
 export const SITE_RULES: readonly Rule[] = [
   rule(
-    `(the site is|site is|site name is|i am at site|the customer is|customer is called|the account is|job is at|the job is at|at|[(i am|we are|i am here|we are here|here|i am on site|just got here)] at|just got to) <clause> <pause> ${A_UNIT}`,
+    '[(it is|this is|i am on|i have|working on|i am at)] [(a|an|the|their)] [<count:doors> (door|doors)] <equipment> [(over|down|out|here)] at <clause>',
+    unitThenSite,
+  ),
+  rule(
+    `(the site is|site is|site name is|i am at site|the customer is|customer is called|the account is|job is at|the job is at|at|[(i am|we are|i am here|we are here|here|i am on site|on site|just got here)] at|just got to) <clause> <pause> ${A_UNIT}`,
     siteThenUnit,
   ),
   rule(`[(it is|this is|got|working on)] [(a|an|the)] <equipment> [<pause>] ${DOORS}`, equipment, {

@@ -1,5 +1,6 @@
 import { electrical, GOT } from './electrical.ts';
 import { amountIn } from './measure.ts';
+import { pointed } from './meter-figures.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 import { tagsIn } from './slots.ts';
 
@@ -29,8 +30,37 @@ const threePairs: Means = (tags, frame) => {
 
 const L = '(line|leg|phase|l)';
 
+const LINES = ['lineOne', 'lineTwo', 'lineThree'] as const;
+
+/** What a motor draws on each line, told with the line behind its figure. */
+const drawnOnLines: Means = (tags, frame) => {
+  const readings = LINES.flatMap((place, index) => {
+    const amount = tagsIn(tags[['one', 'two', 'three'][index] ?? '']);
+    if (amount === null) return [];
+    return electrical({ ...pointed(amount), unit: 'A' }, place, frame) ?? [];
+  });
+  return readings.length === LINES.length ? { readings } : null;
+};
+
+const figure = (slot: string): string => `(<number:${slot}>|<droppedSurely:${slot}>) [amps]`;
+
 /** What a three-phase supply gives between its legs. */
 export const LEG_RULES: readonly Rule[] = [
+  rule(
+    `${GOT} <amount:ab> [and] <amount:bc> [and] <amount:ca> (leg to leg|phase to phase|line to line)`,
+    threePairs,
+    { examples: ['two thirty two and two thirty and two thirty three leg to leg'] },
+  ),
+  rule(
+    '[(my|the)] (line|supply|incoming) (voltage|power) [(is|at)] <amount:ab> <pause> [and] <amount:bc> <pause> [and] <amount:ca>',
+    threePairs,
+    { examples: [] },
+  ),
+  rule(
+    `[<the> <place>] [is] (pulling|drawing|pulls|draws|amps are|amping) ${figure('one')} on [the] [${L}] (one|1) [and] ${figure('two')} on [the] [${L}] (two|2) [and] ${figure('three')} on [the] [${L}] (three|3)`,
+    drawnOnLines,
+    { examples: ['drawing fourteen two on one fourteen on two and thirteen nine on three'] },
+  ),
   rule(
     `${GOT} <amount:ab> [and] <amount:bc> [and] <amount:ca> (between|across|on) [the] [three] (legs|phases|lines)`,
     threePairs,

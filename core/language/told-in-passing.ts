@@ -25,6 +25,59 @@ const I = '[(i am|i will|i|we are|going to|i am going to|let me|about to|time to
 /** Steps that are told as they are taken, and what is said of the job in passing. */
 export const PASSING_RULES: readonly Rule[] = [
   rule(
+    '<pause> [(a|it is a|the)] <number> pole [<number:amps> (amp|amps)] [(contactor|one)]',
+    nothing,
+  ),
+  rule('[(a|it is a)] <number> pole <number:amps> (amp|amps) [(contactor|one)]', nothing, {
+    examples: ['three pole forty amp'],
+  }),
+  rule(
+    '(they|he|she|you|the (cooks|staff|customer)|customer|staff|everybody|somebody) [really] (need to|needs to|should|have to|has to|have got to|got to|ought to|better) (quit|stop|cut out) <clause>',
+    remark,
+    { examples: ['they need to quit leaving the lids open'] },
+  ),
+  rule(
+    '<the> (stat|thermostat|temperature control|temp control|controller|cold control|control) [(just|is)] (cut|cuts|cutting|kicks|kicked|came|comes|made|makes) (in|on) at <amount> [(and|but)] [(cuts|kicks|goes|cut|went|breaks|opens)] (out|off|open) at <amount:out>',
+    (tags, frame) =>
+      /\b(?:stat|thermostat|temp|temperature|cold)\b/i.test(frame.wordsOf(frame.span))
+        ? remark(tags, frame)
+        : null,
+    { examples: ['the stat cut in at forty one and out at thirty four'] },
+  ),
+  rule(
+    '[the] (oil|oil level|level|charge) (is|looks) [level] (fine|good|ok|all right|normal|right on|perfect)',
+    remark,
+    { examples: ['oil level is fine'] },
+  ),
+  rule(
+    '[the] (receiver|reservoir|bin) (is|was|feels) [about] (half|a third|a quarter|three quarters|two thirds|mostly|nearly) (full|empty) [(by the feel of it|by feel|by the feel)]',
+    remark,
+    { examples: ['receiver is about half full by the feel of it'] },
+  ),
+  rule(
+    '[(i|we|just)] [(had to|have to|will|going to)] lock it out [<pause>] [(and|then)] [(pull|pulling|get) <the> <part>]',
+    nothing,
+    { alone: true, examples: ['lock it out pull the relay'] },
+  ),
+  rule(
+    '[the] (defrost|last defrost|harvest|last cycle) was [about] <duration> ago [[so] <the> <part> (should|ought to|has to) be <state>]',
+    nothing,
+    { examples: ['defrost was two hours ago'] },
+  ),
+  rule('so <the> <part> (should|ought to|oughta|has to) be <state> [(now|by now)]', nothing, {
+    examples: ['so the evaporator should be clear'],
+  }),
+  rule(
+    '[(man|wow|boy|well)] (that|this|it) is (way|really|pretty|too|kind of|awful|a little|still|way too|still too) (high|low|hot|warm|much) [(for (this|that)|now|man)]',
+    nothing,
+    { alone: true, examples: ['that is way high'] },
+  ),
+  rule(
+    '[the] oil [level] (is|looks|was) [(at|about|only|up to|down to)] (half|a half|a quarter|quarter|a third|three quarters|halfway|half way) [(a|of the|up the|in the|of a|of)] [sight] glass',
+    remark,
+    { examples: ['oil is half a glass'] },
+  ),
+  rule(
     `[(i|we|just|i have|have)] (soaped|bubbled|sprayed|sniffed|checked|leak checked|went over|soaped up) ${EVERYTHING} [(down|up|twice|again)] [<pause>] [(and|there is|i have|i see|got)] ${NONE}`,
     checkedClear,
     { examples: ['soaped everything no bubbles anywhere'] },

@@ -1,6 +1,7 @@
 import type { PartId, WorkKindId } from '../terms/names.ts';
 import { isDoneTo } from './done-to.ts';
 import { settledFan } from './fans.ts';
+import { VALVES } from './left-open.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, tagsIn, workId } from './slots.ts';
@@ -48,6 +49,12 @@ function partWorkedOn(did: WorkKindId, tags: Tags, frame: Frame): PartId | null 
   return named === null ? null : coilWorkedOn(did, named, frame.wordsOf(frame.span));
 }
 
+/** A valve that was shut for it is not what was brazed. */
+function jointOf(part: PartId, words: string, frame: Frame): PartId {
+  const isBrazed = /\b(?:brazed|soldered|sweated|welded)\b/i.test(words);
+  return isBrazed && VALVES.has(part) ? 'joint' : settledFan(part, frame.context);
+}
+
 /** "Brushed it", "put in a new one": of the part that was named. */
 const didIt =
   (kind?: WorkKindId): Means =>
@@ -56,7 +63,7 @@ const didIt =
     if (did === null || did === 'add' || did === 'open') return null;
     const words = frame.wordsOf(frame.span);
     const means = (named: PartId): Meaning => {
-      const part = coilWorkedOn(did, settledFan(named, frame.context), words);
+      const part = coilWorkedOn(did, jointOf(named, words, frame), words);
       return isDoneTo(part, { did, words })
         ? { work: [{ did, part, words }] }
         : { remarks: [words] };
@@ -131,6 +138,9 @@ const SPLIT: readonly (readonly [WorkKindId, string])[] = [
     '(put|got|have|stuck|threw|mounted|ran|made|fitted) [(a|some|me a)] new <part> [(in|on|for|to) [(it|there)]] [[<pause>] [(a|the|it is a)] <number:size> (degree|amp|volt|microfarad|mfd|watt|inch) [(one|stat|klixon)]]',
   ],
 ];
+
+const NEW_BIT =
+  '(coil|coils|core|cores|head|motor|blade|bulb|board|element|strap|spring|seat|stem|gasket|cord|plug|lead|leads|terminal)';
 
 const IT = '(it|them|that|the thing|her|him)';
 
@@ -210,6 +220,11 @@ export const WORK_RULES: readonly Rule[] = [
     {
       examples: ['cleaned the condenser and the evaporator'],
     },
+  ),
+  rule(
+    `${I} (put|installed|got|stuck|threw|mounted|fitted) [(a|some)] new ${NEW_BIT} (on|in|for|into) <the> <part>`,
+    didSo('replace'),
+    { examples: ['put a new coil on the solenoid'] },
   ),
   ...SPLIT.map(([did, said]) => rule(`${I} ${said}`, didSo(did))),
   rule(`${I} (hit|pushed|pressed|punched) (the|a) reset [button]`, didSo('reset'), {

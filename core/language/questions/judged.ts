@@ -143,7 +143,7 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['can the food stay in there'] },
   ),
   rule(
-    `([(are|do)] (those|these|the|my) windings (look|check out|sound|good) [(ok|good|right|all right)] [to you]|(are|how are) ${THE} [compressor] windings [${GOOD}|open|shorted]|do [(the|that|those|these|my|your)] windings (add up|check out|look (good|ok|right))|(is|are) ${THE} (compressor|windings|motor) (shorted|open) [internally])`,
+    `([(are|do)] (those|these|the|my) windings (look|check out|sound|good) [(ok|good|right|all right)] [to you]|(are|how are) ${THE} [compressor] windings [${GOOD}|open|shorted]|[do] that add up|do [(the|that|those|these|my|your)] windings (add up|check out|look (good|ok|right))|(is|are) ${THE} (compressor|windings|motor) (shorted|open) [internally])`,
     judge('windings'),
     { examples: ['are the windings good', 'do the windings add up'] },
   ),

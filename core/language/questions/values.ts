@@ -25,6 +25,19 @@ const aboutBoth =
     return { questions: [first, second].map((each) => ({ ask: kind, about: each })) };
   };
 
+/** What it is, and what it should be: of the one quantity that was named. */
+const isAndShould: Means = (tags) => {
+  const named = aboutIn(tags);
+  return named === null
+    ? null
+    : {
+        questions: [
+          { ask: 'value', about: named },
+          { ask: 'target', about: named },
+        ],
+      };
+};
+
 const SATURATED: Partial<Record<QuantityId, QuantityId>> = {
   headPressure: 'condensingTemp',
   suctionPressure: 'evaporatingTemp',
@@ -43,6 +56,11 @@ const valueOf =
 
 /** What something should be, what it is, and how far apart the two are. */
 export const VALUE_QUESTIONS: readonly Rule[] = [
+  rule(
+    `(what is|how is|where is|tell me|give me) ${MY} <asked> [at] and (what|where) (should|would|ought) (it|that) [to] be [at]`,
+    isAndShould,
+    { examples: ['what is my subcooling and what should it be'] },
+  ),
   heardRule(
     `(what|where) (should|~ought|~must|~would|~does) ${MY} <asked> [~(to|need to|have to|want to)] (be|~run|~read|~sit) [~(at|running|sitting at|reading|right now|here|on this|at right now|today|with this weather)]`,
     about('target'),
