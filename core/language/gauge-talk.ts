@@ -97,6 +97,19 @@ const NOW_AT =
 const STILL =
   '(still (dropping|falling|going down|coming down|pulling|moving|climbing|rising|going)|and (dropping|falling|holding|going down|climbing|still dropping|still going|still pulling)|(holding|steady|dropping|holding there|holding steady|falling|creeping up|climbing) [(now|slow|slowly|fast)])';
 
+/** A test with the gas's own temperature, and after so many minutes where it was told. */
+const gasOf =
+  (named: boolean): Means =>
+  (tags, frame) => {
+    if (!named && frame.context.lastQuantity !== 'testPressure') return null;
+    const { value, unit } = amountIn(tagsIn(tags['gas']) ?? {});
+    const degrees = unitFor(unit ?? 'degrees', 'temperature', frame.context.units);
+    if (value === null || degrees === null) return null;
+    const afterMinutes = minutesIn(tagsIn(tags['after']));
+    const after = afterMinutes === null ? {} : { afterMinutes };
+    return fixed('testPressure', { gasTemp: { value, unit: degrees }, ...after })(tags, frame);
+  };
+
 /** "Held at three ten after fifteen": minutes, behind a vacuum or a test. */
 const heldAfter: Means = (tags, frame) => {
   const afterMinutes = numberIn(tagsIn(tags['mins'])?.['number']);
@@ -127,7 +140,28 @@ const LEAST_HELD = { value: 110, unit: 'psi' } as const;
 /** What gauges show, told as one looks at them. */
 export const GAUGE_TALK_RULES: readonly Rule[] = [
   rule(
-    '[(and|but)] [it] (held|holding|rose|came up|went up|crept up|settled|was|stayed) [(at|to|on)] <amount> after <number:mins> [(minutes|min)]',
+    '[(then|i|we|just)] (blew|bled|let|dumped|released) (it|the nitrogen|the nitro|her|the pressure) (off|down|out|go)',
+    (_tags, { context }) => (context.lastQuantity === 'testPressure' ? {} : null),
+    { examples: [] },
+  ),
+  rule(
+    '(pressurized|pressured|charged|brought|took|filled) [(it|the system|her|this)] [up] to <amount> with [dry] nitrogen at <amount:gas>',
+    gasOf(true),
+    { examples: ['pressurized it to one fifty with nitrogen at seventy two degrees'] },
+  ),
+  rule(
+    'after <duration:after> [(it is|we are|i am|she is)] [still] [(at|holding|holding at)] <amount> (at|with) <amount:gas>',
+    gasOf(false),
+    { examples: [] },
+  ),
+  rule('<amount> after <duration:after>', opening(roseTo), { examples: [] }),
+  rule(
+    '(down to|we are down to|i am down to|it is down to|down at|down around) <amount> [now]',
+    (tags, frame) => (ofGauge(tags, frame) === null ? null : goesOn(tags, frame)),
+    { alone: true, examples: [] },
+  ),
+  rule(
+    '[(and|but)] [it] (held|holding|settled|was|stayed) [(at|to|on)] <amount> after <number:mins> [(minutes|min)]',
     heldAfter,
     { examples: [] },
   ),
@@ -142,7 +176,7 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
     { examples: ['the valve is set for one eighty'] },
   ),
   rule(
-    '[(it|she|the system|they|everything)] (equalizes|equalized|evens out|evened out|equalizing) [(out|off)] (at|to|out at|around) <amount> [(in|after|within) [(about|like)] <duration:after>]',
+    '[(it|she|the system|they|everything)] (equalizes|evens out|evened out|equalizing) [(out|off)] (at|to|out at|around) <amount> [(in|after|within) [(about|like)] <duration:after>]',
     bothSides,
     { examples: ['it equalizes to sixty in about five minutes'] },
   ),

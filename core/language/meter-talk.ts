@@ -7,6 +7,7 @@ import { finding } from './finding-of.ts';
 import { amountIn, readingOf } from './measure.ts';
 import { pointed } from './meter-figures.ts';
 import { isNominalVoltage } from './nominal-voltages.ts';
+import { itDraws } from './ratings.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, placeId, stateId, tagsIn } from './slots.ts';
 
@@ -182,6 +183,7 @@ const MARKED = '(marked|stamped|rated|labeled|printed|says|a|reads on the side)'
 
 /** What meters and plates show, told as a sentence that goes on. */
 export const METER_TALK_RULES: readonly Rule[] = [
+  rule('(it|she) is [only] (pulling|drawing) <amount>', itDraws, { examples: [] }),
   rule(
     `[the] ([(line|supply|incoming|input|control)] (voltage|power)|(line|incoming) supply) (is|looks|checks|reads|checks out|seems) ${FINE} [<pause>] [(at|it is|i have|i got|with|i have got)] <amount>`,
     supply,

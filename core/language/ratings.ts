@@ -141,6 +141,25 @@ const plateOfThat: Means = (tags, frame) => {
   return { ofThat: { means: of, otherwise: of(frame.context.lastQuantity) ?? leftToAsk(tags) } };
 };
 
+/** "It's drawing seven point two": of the motor that was metered last; a fan's own tag is on no plate of the unit. */
+export const itDraws: Means = (tags, frame) => {
+  const { lastPlace } = frame.context;
+  const { unit } = amountIn(tags);
+  if ((unit !== null && unit !== 'A') || PLAIN_FIGURES.test(frame.wordsOf(frame.span))) return null;
+  const isMotor = lastPlace === 'compressor' || FANS.some((fan) => fan === lastPlace);
+  const read = readingOf('current', amountIn(tags), { place: isMotor ? lastPlace : null, frame });
+  const plate = tagsIn(tags['plate']);
+  if (read === null || plate === null) return read === null ? null : { readings: [read] };
+  if (!isOfCompressor(read.place, frame))
+    return { readings: [read], remarks: [frame.wordsOf(frame.span)] };
+  const rated = nameplate('ratedLoadAmps')(plate, frame);
+  return rated && { ...rated, readings: [read] };
+};
+
+/** "Drawing eight two" is said of 8.2 and of 82: other rules ask. */
+const FIGURE = '(?:one|two|three|four|five|six|seven|eight|nine)';
+const PLAIN_FIGURES = new RegExp(`(?:ing|pulls|draws) ${FIGURE} ${FIGURE}\\b`, 'i');
+
 /** "The can says forty five" */
 const canSays: Means = (tags, frame) => ratedCan(tags, frame.context.lastPlace, frame);
 
@@ -171,6 +190,11 @@ const PLATE =
 
 /** What parts are rated and marked, told of what was spoken of before, and what a plate says with its letters behind. */
 export const RATING_RULES: readonly Rule[] = [
+  rule(
+    '[(it|she)] [is] [only] (pulling|drawing|pulls|draws) <amount> [<pause>] [(and|but)] [the] (nameplate|plate|tag|data plate|name plate|sticker|label|rla) (is|says|shows|reads|has|calls for) <amount:plate>',
+    itDraws,
+    { examples: ['it is drawing seven point two plate says five point five'] },
+  ),
   rule(`[(and|but|<pause>)] (it|that|this) is ${MARKED} <amount>`, marked, { examples: [] }),
   rule(`(and|but|<pause>) ${MARKED} <amount>`, marked, { examples: [] }),
   rule(`<pause> [(and|but|so)] [(it|that|this|they)] ${SUPPOSED} [at] <amount>`, supposed),
@@ -204,7 +228,7 @@ export const RATING_RULES: readonly Rule[] = [
     { examples: ['it is a thirty five microfarad'] },
   ),
   rule(
-    `<the> <place> ${READS} <amount> [(and|but)] (it is|that is|this is) (a|an) <number:rated> [${UF}]`,
+    `<the> <place> ${READS} <amount> [(and|but)] (it is|that is|this is|on|out of|off|of) (a|an) <number:rated> [${UF}]`,
     readsAndIs,
     { examples: ['run cap reads twenty nine it is a thirty five'] },
   ),

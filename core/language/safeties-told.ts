@@ -5,7 +5,7 @@ import { TURNS } from './fans.ts';
 import { finding } from './finding-of.ts';
 import { amountIn } from './measure.ts';
 import { reading } from './reading-means.ts';
-import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, stateId } from './slots.ts';
 import type { Finding } from './utterance.ts';
 
@@ -117,8 +117,22 @@ const PASSES = '(is|are|was|were|shows|reads|checks|has)';
 
 /** What the safeties did, told as it is told on a call: by their side, and by what went out on them. */
 export const SAFETY_RULES: readonly Rule[] = [
+  heardRule('[it is] off on high pressure', isOffOn('highPressureSwitch'), {
+    examples: ['it is off on high pressure'],
+  }),
+  heardRule('[it is] off on low pressure', isOffOn('lowPressureSwitch'), {
+    examples: ['off on low pressure'],
+  }),
+  heardRule('high pressure is made', sideIs('highPressureSwitch'), {
+    tags: { state: 'closed' },
+    examples: ['high pressure is made'],
+  }),
+  heardRule('low pressure is made', sideIs('lowPressureSwitch'), {
+    tags: { state: 'closed' },
+    examples: ['low pressure is made'],
+  }),
   rule(`${SAYS} ${OFF} [again] on ${THE_SIDE} ${HIGH} ${SWITCH}`, isOffOn('highPressureSwitch'), {
-    examples: ['it is off on high pressure', 'tripped out on high head'],
+    examples: ['tripped out on high head'],
   }),
   rule(`${SAYS} ${OFF} [again] on ${THE_SIDE} ${LOW} ${SWITCH}`, isOffOn('lowPressureSwitch'), {
     examples: ['it went off on low pressure', 'kicked out on low suction'],
@@ -134,10 +148,10 @@ export const SAFETY_RULES: readonly Rule[] = [
     { examples: ['then trips on the klixon after about ten seconds'] },
   ),
   rule(`[the] ${HIGH} ${PASSES} <very> <state>`, sideIs('highPressureSwitch'), {
-    examples: ['high pressure is made'],
+    examples: ['high side is made'],
   }),
   rule(`[the] ${LOW} ${PASSES} <very> <state>`, sideIs('lowPressureSwitch'), {
-    examples: ['low pressure is made'],
+    examples: ['low side is open'],
   }),
   rule(
     `both [(my|the|of the|of my)] ((pressure|safety) (switches|controls)|safeties|pressures|controls) ${PASSES} <very> <state>`,

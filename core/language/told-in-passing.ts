@@ -24,6 +24,25 @@ const I = '[(i am|i will|i|we are|going to|i am going to|let me|about to|time to
 
 /** Steps that are told as they are taken, and what is said of the job in passing. */
 export const PASSING_RULES: readonly Rule[] = [
+  rule('(start|fire|kick|crank|turn) (it|her|this thing) (up|on|over)', nothing, {
+    alone: true,
+    examples: ['start it up'],
+  }),
+  rule(
+    '[(the|my)] [vacuum] pump is (isolated|valved off|shut off|off|blanked off) [<pause>] [(and|so|now)] [[(i am|we are)] (starting|watching|running|timing) (the|a|my) (decay|hold|test|rise|decay test|rise test)]',
+    nothing,
+    { alone: true, examples: ['pump is isolated starting the decay'] },
+  ),
+  rule(
+    '<the> <part> (has|has got|is got|got) [(an|a)] (even|good|full|nice|light|thin|uneven|spotty|patchy|heavy) (frost|frost pattern|coat of frost|coating of frost|frost line)',
+    remark,
+    { examples: ['evaporator has got even frost'] },
+  ),
+  rule(
+    '[the] (fan delay|delay|defrost|drip time|pump down|drain|door heat|interlock|timer) (is|looks|works|is working|checks out) (fine|good|ok|all right|normal|right)',
+    remark,
+    { examples: ['fan delay is fine'] },
+  ),
   rule(
     '<pause> [(a|it is a|the)] <number> pole [<number:amps> (amp|amps)] [(contactor|one)]',
     nothing,

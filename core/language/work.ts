@@ -139,6 +139,24 @@ const SPLIT: readonly (readonly [WorkKindId, string])[] = [
   ],
 ];
 
+/** A coil is vacuumed of its dirt, a system of its air. */
+const vacuumedIt: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const means = (part: PartId): Meaning | null =>
+    DUSTY.has(part) ? { work: [{ did: 'clean', part, words }] } : null;
+  return {
+    ofIt: {
+      means,
+      inSentence: false,
+      otherwise: { work: [{ did: 'evacuate', part: null, words }] },
+    },
+  };
+};
+const DUSTY: ReadonlySet<PartId> = new Set<PartId>([
+  ...(['condenser', 'evaporator', 'drainLine', 'drainPan', 'filter', 'fanBlade'] as const),
+  ...(['condenserFan', 'evaporatorFan'] as const),
+]);
+
 const NEW_BIT =
   '(coil|coils|core|cores|head|motor|blade|bulb|board|element|strap|spring|seat|stem|gasket|cord|plug|lead|leads|terminal)';
 
@@ -162,6 +180,7 @@ const SPLIT_IT: readonly (readonly [WorkKindId, string])[] = [
 
 /** What was done at a part. */
 export const WORK_RULES: readonly Rule[] = [
+  rule(`${I} vacuumed (it|them|her) (out|off|up)`, vacuumedIt, { examples: [] }),
   heardRule(`${I} <done> <the> <part>`, done, {
     examples: ['i washed the condenser', 'i brushed the condenser'],
   }),
@@ -351,7 +370,7 @@ export const WORK_RULES: readonly Rule[] = [
   }),
   rule(`${I} (vacuumed|evacuated) ${EVERYTHING} (out|down)`, doneWithout, {
     tags: { work: 'evacuate' },
-    examples: ['vacuumed it out'],
+    examples: ['vacuumed it down'],
   }),
   ...SPLIT_IT.map(([did, said]) => rule(`${I} ${said}`, didIt(did))),
   rule(`${I} <done> ${IT}`, didIt(), { examples: ['brushed it'] }),

@@ -111,7 +111,7 @@ const extendRunning: Means = (tags, frame) => (frame.context.timing ? extend(tag
 /** More time, and no more of it. */
 const RUNNING: readonly Rule[] = [
   heardRule(
-    `(add|~put on|~give it) [~another] <minutes> [more] ${MINUTES} [~(to|on|for) [the] <timed>] [~timer]`,
+    `(add|~put on|give it) [~another] <minutes> [more] ${MINUTES} [~(to|on|for) [the] <timed>] [~timer]`,
     giveIt,
     { examples: ['add five minutes', 'add ten minutes to the vacuum'] },
   ),

@@ -1,7 +1,7 @@
 import type { JudgedId } from '../../terms/judged.ts';
 import { FOOD, THEM } from '../food-words.ts';
 import { amountIn } from '../measure.ts';
-import { type Means, type Rule, rule } from '../rule.ts';
+import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { ask, plain } from './asking.ts';
 
 const judge =
@@ -127,6 +127,9 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
       examples: ['is the capacitor good', 'how is the run cap'],
     },
   ),
+  heardRule('is the start capacitor good', judge('startCapacitor'), {
+    examples: ['is the start capacitor good'],
+  }),
   rule(
     `((is|how is|check|test|what about) ${THE} start (capacitor|cap) [(still|really|actually)] [${GOOD}])`,
     judge('startCapacitor'),
@@ -143,7 +146,7 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['can the food stay in there'] },
   ),
   rule(
-    `([(are|do)] (those|these|the|my) windings (look|check out|sound|good) [(ok|good|right|all right)] [to you]|(are|how are) ${THE} [compressor] windings [${GOOD}|open|shorted]|[do] that add up|do [(the|that|those|these|my|your)] windings (add up|check out|look (good|ok|right))|(is|are) ${THE} (compressor|windings|motor) (shorted|open) [internally])`,
+    `([(are|do)] (those|these|the|my) windings (look|check out|sound|good) [(ok|good|right|all right)] [to you]|(are|how are) ${THE} [compressor] windings [${GOOD}|open|shorted]|[(do|does)] (that|those|they|these) add up|do [(the|that|those|these|my|your)] windings (add up|check out|look (good|ok|right))|(is|are) ${THE} (compressor|windings|motor) (shorted|open) [internally])`,
     judge('windings'),
     { examples: ['are the windings good', 'do the windings add up'] },
   ),

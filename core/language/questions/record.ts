@@ -25,6 +25,11 @@ const ofThisVisit: Means = (tags, frame) =>
 
 /** What has been written down, on this visit and before. */
 export const RECORD_QUESTIONS: readonly Rule[] = [
+  rule(
+    '[so] how much (did|have) (i|we) (get|got|pull|pulled|recover|recovered|take|taken) [(out|back|out of it|out of there)]',
+    plain('moved'),
+    { examples: ['how much did i get out'] },
+  ),
   heardRule('compare before and after', plain('beforeAfter'), {
     examples: ['compare before and after'],
   }),
