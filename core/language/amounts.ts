@@ -138,8 +138,9 @@ const kilos = choice(
   }),
 );
 
-/** "a pound and a half", "two kilos and three quarters" */
+/** "a pound and a half", "about two kilos and three quarters" */
 const andParts = sequence(
+  optional(HEDGED),
   choice(sequence(choice(word('a'), word('an')), tag({ number: 1 })), WHOLE_NUMBER),
   UNIT,
   choice(

@@ -205,9 +205,13 @@ export const FACT_RULES: readonly Rule[] = [
       examples: ['it is a two door reach in'],
     },
   ),
-  heardRule('(it is a|it is an|~this is a|~this is the|~it is the) <equipment>', equipment, {
-    examples: ['it is a walk in cooler'],
-  }),
+  heardRule(
+    '(it is a|it is an|~(this|unit|the unit|this one) is [(a|an|the)] [(self contained|older|newer|brand new|remote)]|~it is (the|a self contained)) <equipment>',
+    equipment,
+    {
+      examples: ['it is a walk in cooler'],
+    },
+  ),
   rule(`${IT_IS} [(a|an|the|their)] <equipment>`, equipment, {
     examples: ['working on a prep table'],
   }),

@@ -46,11 +46,18 @@ const saysOnlyOff = (part: PartId, frame: Frame): boolean =>
 /** "Till I got a fan on it": what is put somewhere does not run there. */
 const saysOnlyOn = (frame: Frame): boolean => /^an? .*\bon$/i.test(frame.wordsOf(frame.span));
 
+/** "Coil" alone is the condenser's where it is dirty, and where it has frost the evaporator's. */
+const onlyFrosts = (part: PartId, frame: Frame): PartId =>
+  part === 'condenser' && FROSTS.test(frame.wordsOf(frame.span)) ? 'evaporator' : part;
+const FROSTS =
+  /^(?!.*(?:condens|outdoor)).*\b(?:ic(?:e|ed|ing)|frost|froze|frozen|frosting|frosted)\b/i;
+
 const stateOf =
   (slot: 'state' | 'doing'): Means =>
   (tags, frame) => {
-    const part = partId(tags['part']);
+    const named = partId(tags['part']);
     const said = stateId(tags[slot]);
+    const part = named === null ? null : onlyFrosts(named, frame);
     const state = part === null || said === null ? null : stateAt(part, said);
     if (part !== null && state === 'notRunning' && saysOnlyOff(part, frame)) return null;
     if (state === 'running' && saysOnlyOn(frame)) return null;
@@ -147,6 +154,14 @@ const asked: Means = (tags) => {
   return isOfSwitch ? { questions: [{ ask: 'switch', about: place }] } : {};
 };
 
+/** What was looked for and is not there: worth the note, and no fault. */
+const seenClear: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  const remarks = [frame.wordsOf(frame.span)];
+  // "No leaks on the condenser or the line set" is broken off in the middle.
+  return part === null || !frame.endsAtPause ? null : { remarks, names: onlyFrosts(part, frame) };
+};
+
 const stateIs =
   (state: Finding['state']): Means =>
   (tags, frame) => {
@@ -226,8 +241,8 @@ export const FINDING_RULES: readonly Rule[] = [
     examples: ['water in the drain pan', 'there is water in the drain pan'],
   }),
   rule(
-    `no [(more|sign of|signs of)] (ice|frost|oil|water|leak|leaks|${DIRT}) ${ON} <the> <part>`,
-    asked,
+    `[(there is|i see|i have|we have|i have got|and|still)] no [(more|sign of|signs of)] (ice|frost|oil|water|leak|leaks|${DIRT}) ${ON} <the> [<bit>] <part>`,
+    seenClear,
     { examples: ['no ice on the evaporator'] },
   ),
   rule(

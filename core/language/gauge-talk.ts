@@ -78,7 +78,11 @@ const roseTo: Means = (tags, frame) => {
   const afterMinutes = minutesIn(tagsIn(tags['after']));
   const quantity = ofGauge(tags, frame);
   if (afterMinutes === null) return null;
-  return quantity === null ? leftToAsk(tags) : fixed(quantity, { afterMinutes })(tags, frame);
+  const of = (rose: QuantityId): Meaning | null => fixed(rose, { afterMinutes })(tags, frame);
+  const means = (read: QuantityId): Meaning | null =>
+    read === 'vacuum' || read === 'testPressure' ? of(read) : null;
+  const otherwise = (quantity === null ? null : of(quantity)) ?? leftToAsk(tags);
+  return { ofThat: { means, otherwise } };
 };
 
 /** "Down to one forty nine but it's sixty four now": a standing test and the gas's own temperature. */

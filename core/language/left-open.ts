@@ -111,7 +111,7 @@ function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
     }),
     heardRule(`${names} [back] off`, off, { alone: true }),
     rule(`${names} ${AGAIN} (removed|pulled|taken off)`, off),
-    rule(`<pause> ${names} off`, off),
+    rule(`<pause> [(and|both|all|my|the)] ${names} off`, off),
     rule(`${names} off`, atStart(off)),
     rule(`${I} (took|pulled|got|take|taken) ${MY} ${names} off [(now|the unit|it)]`, off),
     rule(`${I} (pulled|removed|took off|disconnected|pulled off) ${MY} ${names}`, off),
@@ -119,7 +119,7 @@ function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
       examples: [`my ${sampleOf(names)} are on`],
     }),
     heardRule(`${names} [~(back|hooked|all)] (on|~up|~connected)`, put, { alone: true }),
-    rule(`<pause> ${names} [(back|hooked)] (on|up)`, put),
+    rule(`<pause> [(and|both|all|my|the)] ${names} [(back|hooked)] (on|up)`, put),
     rule(`${names} [(back|hooked)] (on|up)`, atStart(put)),
     rule(
       `${I} (put|hooked|hook|got|screwed|get|have) ${MY} ${names} [back] (on|up) [(now|it|the unit|the system|here|again)]`,

@@ -2,6 +2,7 @@ import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { fanPlace } from './fans.ts';
 import { amountIn, withMore } from './measure.ts';
+import { ONES } from './number-words.ts';
 import { asReading, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
@@ -120,6 +121,24 @@ const PLATE: Partial<Record<QuantityId, NameplateItem>> = {
   voltage: 'voltage',
 };
 
+interface Beside {
+  readonly quantity: QuantityId;
+  readonly read: number | null;
+  readonly words: string;
+}
+
+/** "Amps are six point eight, plate says seven two": of 7.2 and 72 the one beside which that was read. */
+function pointed(value: number, { quantity, read, words }: Beside): number {
+  const mayDrop = quantity === 'current' && TWO_BARE_FIGURES.test(words);
+  return mayDrop && read !== null && read * MOST_OVER < value ? value / 10 : value;
+}
+/** Ours: a plate that holds more than so many times what is drawn was not read so. */
+const MOST_OVER = 4;
+const TWO_BARE_FIGURES = new RegExp(
+  `\\b(?:${ONES.join('|')}) (?:${ONES.join('|')})(?: amps?)?$`,
+  'i',
+);
+
 /** "Amps are seven, plate says nine": the plate is of the same quantity. */
 const besideItsPlate: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']) ?? 'current';
@@ -128,7 +147,8 @@ const besideItsPlate: Means = (tags, frame) => {
   const plate = reading(quantity, amountIn(tagsIn(tags['plate']) ?? {}), frame);
   if (item === undefined || read === null || plate?.value === undefined || plate.unit === null)
     return null;
-  const { value, unit, words } = plate;
+  const { unit, words } = plate;
+  const value = pointed(plate.value, { quantity, read: read.value ?? null, words });
   const place = placeId(tags['place']);
   // A fan's or a heater's own rating is on no plate of the unit.
   if (quantity === 'current' && place !== null && place !== 'compressor')

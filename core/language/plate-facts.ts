@@ -1,10 +1,11 @@
+import { droppedIn } from './dropped-points.ts';
 import { nameplate } from './facts.ts';
 import { amountIn } from './measure.ts';
 import type { Frame, Meaning, Means, Rule } from './rule.ts';
 import { rule } from './rule.ts';
-import { tagsIn } from './slots.ts';
+import { refrigerantId, tagsIn } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
-import type { NameplateItem } from './utterance.ts';
+import type { Fact, NameplateItem } from './utterance.ts';
 
 /** What a plate says is told apart by its unit; a bare figure before "phase" is its voltage. */
 function itemOf(tags: Tags): NameplateItem | null {
@@ -30,6 +31,23 @@ const platedEach: Means = (tags, frame) => {
   return facts.length === meanings.length ? { facts } : null;
 };
 
+/** "Seven two" on a plate is 7.2 or 72: asked about. */
+const ratedWithoutPoint: Means = (tags, frame) => {
+  const dropped = droppedIn(tags);
+  if (dropped === null) return null;
+  if (dropped.or !== null) return { unclaimed: [String(dropped.value)] };
+  return nameplate('ratedLoadAmps')({ number: dropped.value }, frame);
+};
+
+/** "Tag says four oh four a, two pounds six ounces" */
+const refrigerantAndCharge: Means = (tags, frame) => {
+  const charge = amountIn(tags).unit === null ? null : nameplate('charge')(tags, frame);
+  const value = refrigerantId(tags['refrigerant']);
+  if (value === null || charge?.facts === undefined) return null;
+  const refrigerant: Fact = { fact: 'refrigerant', value, words: frame.wordsOf(frame.span) };
+  return { facts: [refrigerant, ...charge.facts] };
+};
+
 const PLATE = '(nameplate|plate|tag|data plate|name plate|sticker|label|data tag)';
 const SAYS = '(is|says|shows|reads|has|calls for|lists)';
 const PHASE = '(single|three|one|1|3) phase';
@@ -38,6 +56,16 @@ const MADE_OUT =
 
 /** What a plate says in one breath, and what can be made out of it. */
 export const PLATE_RULES: readonly Rule[] = [
+  rule(
+    `[the] ${PLATE} ${SAYS} <refrigerant> [<pause>] [(and|with|at)] <amount> [(charge|of it|total)]`,
+    refrigerantAndCharge,
+    { examples: ['data tag says four oh four a, two pounds six ounces'] },
+  ),
+  rule(
+    '[the] [nameplate] (rla|r l a|rated load amps|rated amps|nameplate amps|plate amps|full load amps|fla|f l a) [on the (plate|nameplate|tag)] [(is|are|says|of|at)] <dropped> [(amps|amp)]',
+    ratedWithoutPoint,
+    { examples: ['rla seven two'] },
+  ),
   rule(
     `[the] ${PLATE} ${SAYS} <amount> <pause> [and] <amount:second> [<pause> [and] <amount:third>]`,
     platedEach,

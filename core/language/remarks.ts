@@ -98,6 +98,26 @@ export const REMARK_RULES: readonly Rule[] = [
       examples: ['quote them on a cleanup'],
     },
   ),
+  rule(
+    '[(and|now)] ([the] (low side|suction|low pressure side|system|compressor) (is|was|goes|went|is going|is pulling|pulls|pulled|is running|runs) [right] (in|into|down (in|into)|down to) (a|deep) vacuum|(it|she) (is pulling|pulls|is going|goes|went|runs|is running) [itself] [down] (in|into) (a|deep) vacuum)',
+    remark,
+    { alone: true, examples: ['low side is in a vacuum', 'it is pulling into a vacuum'] },
+  ),
+  rule(
+    '[(i|we)] (was|were|have been|been|am|had been) (here|there|on (it|site|this (job|call|unit))|out here) [(for|about|around|like|almost|maybe)] <duration> [(total|all in|all together|altogether|today)]',
+    remark,
+    { examples: ['i was here an hour and a half'] },
+  ),
+  rule(
+    '[(i|we|and)] [(also|then|just)] (purged|flowed|flowing|swept|bled|purging) [(it|the (lines|line|system|joints|pipe))] [with] [dry] nitrogen [(through it|through)] [(while|as|when) (brazing|i brazed|we brazed|i was brazing|it was brazed|soldering)]',
+    remark,
+    { examples: ['purged with nitrogen while brazing'] },
+  ),
+  rule(
+    '[(it|the (motor|fan|blade|shaft)|that motor|motor|fan|shaft)] (spins|turns|spun|turned|moves) [(free|freely|easy|fine|ok|hard|rough)] by hand',
+    remark,
+    { examples: ['spins free by hand'] },
+  ),
   heardRule('no power', complaint, { alone: true, examples: ['no power'] }),
   rule('<pause> no power', complaint),
   rule(
@@ -159,7 +179,7 @@ export const REMARK_RULES: readonly Rule[] = [
   ),
   rule(`[the] (passed|good) [(the|a)] leak (check|test|search)`, tested('leakCheck')),
   rule(
-    '(no leaks|no leak|zero leaks|not a leak|no sign of a leak|no leaks at all) [(found|anywhere|that i can find|i can find|showing|now)]',
+    '(no leaks|no leak|zero leaks|not a leak|no sign of a leak|no leaks at all) [(found|anywhere|that i can find|i can find|showing|now)] [(with|by|on) (the|my|a) (detector|sniffer|leak detector|electronic leak detector|soap|bubbles|bubble solution|soap bubbles)]',
     remark,
     { alone: true, examples: ['no leaks found'] },
   ),

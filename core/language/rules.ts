@@ -43,6 +43,7 @@ import { DESCRIPTION_RULES } from './unit-description.ts';
 import { SEEN_RULES, UNSEEN_RULES } from './findings-seen.ts';
 import { UNNAMED_FAN_RULES } from './unnamed-fan.ts';
 import { THING_RULES } from './things-seen.ts';
+import { WANTED_RULES } from './wanted-temperatures.ts';
 import { WINDING_RULES } from './windings.ts';
 import { WORK_RULES } from './work.ts';
 
@@ -52,6 +53,7 @@ export const RULES: readonly Rule[] = [
   ...QUESTION_RULES,
   ...NAME_RULES,
   ...NAMED_PART_RULES,
+  ...WANTED_RULES,
   ...EXPECTATION_RULES,
   ...DROPPED_HUNDRED_RULES,
   ...ONLY_THAT_RULES,

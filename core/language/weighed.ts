@@ -47,6 +47,12 @@ const chargedIt: Means = (tags, frame) => {
 };
 
 /** Of nothing the unit need not be asked. */
+/** "No refrigerant added" */
+const noneAdded: Means = (tags, frame) => {
+  const unit = frame.context.units === 'us' ? 'lb' : 'kg';
+  return fixed('refrigerantAdded')({ ...tags, number: 0, unit }, frame);
+};
+
 const noneRecovered: Means = (tags, frame) => {
   const unit = frame.context.units === 'us' ? 'lb' : 'kg';
   return fixed('refrigerantRecovered')({ ...tags, number: 0, unit }, frame);
@@ -64,6 +70,9 @@ const another: Means = (tags, frame) => {
   return { ofThat: { means, otherwise: { unclaimed: [String(amount.value)] } } };
 };
 
+const GAS = '(refrigerant|gas|freon|charge)';
+const NO_GAS = `no ${GAS}`;
+
 /** Refrigerant that went in, came out or was lost on the way. */
 export const WEIGHED_RULES: readonly Rule[] = [
   rule('[(it is|that is|in|that was|those are|they are)] <unit>', unitOfLast, { alone: true }),
@@ -76,6 +85,11 @@ export const WEIGHED_RULES: readonly Rule[] = [
     '[(i|we|have|i have)] ((recovered|reclaimed) [back] (nothing|no (refrigerant|gas|freon|charge)) [(out|out of it|back)]|(got|pulled) no (refrigerant|gas|freon) (out|back) [of it]|(did not|could not) recover (anything|any [(gas|refrigerant|freon)]|a thing) [(out|out of it)]|(nothing|not anything) [(in (it|there)|left)] to recover)',
     noneRecovered,
     { examples: ['recovered nothing', 'nothing to recover'] },
+  ),
+  rule(
+    `(${NO_GAS} [(was|were|is)] (added|needed|put in|required)|[(i|we)] (did not|have not) (add|added|put) (any|a drop of|any more) ${GAS} [in]|[(i|we)] [have] (added|put in) (${NO_GAS}|none|zero ${GAS}))`,
+    noneAdded,
+    { examples: ['no refrigerant added', 'did not add any refrigerant'] },
   ),
   heardRule(
     `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of|(the|a) (full|whole|other|last|remaining|first|final|complete)|exactly|right at)] <amount> [~more] [(of <refrigerant>|~<refrigerant>)] [~(in (it|there)|into (it|the (system|unit)))]`,

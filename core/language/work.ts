@@ -112,6 +112,10 @@ const SPLIT: readonly (readonly [WorkKindId, string])[] = [
     'tighten',
     '(tightened|snugged|strapped|clamped|screwed|cinched|torqued|cranked|bolted|zip tied|taped) <the> <part> [back] (up|down|on|in|tight) [tight]',
   ],
+  [
+    'repair',
+    '(put|crimped|installed|stuck) (a|two|some|new|<the>) [(new|fresh)] (end|ends|lug|lugs|spade|spades|crimp|crimps|connector|connectors) on (it|them|<the> <part>)',
+  ],
   ['reset', '(hit|pushed|pressed|punched|popped) (the|a) reset [button] (on|at|for) <the> <part>'],
   [
     'adjust',
@@ -367,6 +371,15 @@ export const WORK_RULES: readonly Rule[] = [
   rule(`${I} <done>`, doneWithout, { alone: true, examples: ['pressure tested'] }),
   rule(`${I} <done> ${EVERYTHING}`, doneWithout, {
     examples: ['evacuated the system', 'i leak checked it'],
+  }),
+  rule(
+    `${I} (steamed|melted|thawed|defrosted) (it|the ice|that|all (of it|that|the ice)) (off|out|down|away) [with (hot water|a steamer|steam|a hose|warm water|water|a heat gun)]`,
+    didSo('defrost'),
+    { examples: ['melted it off with hot water'] },
+  ),
+  rule(`${I} (triple|double|deep) evacuated [${EVERYTHING}]`, doneWithout, {
+    tags: { work: 'evacuate' },
+    examples: ['triple evacuated'],
   }),
   rule(`${I} (vacuumed|evacuated) ${EVERYTHING} (out|down)`, doneWithout, {
     tags: { work: 'evacuate' },

@@ -14,7 +14,7 @@ const choose =
 
 /** By itself, or behind what else was told: "back to finish the motor" ends nothing. */
 const ENDED =
-  '(that is it finish|finish|~(finish (up|the visit|visit|this visit|it|the note|the job|this)|i am (done|finished|all done)|we are (done|finished|all done)|(end|close|complete|wrap up|close out) (the|this) (visit|job|call|ticket)|end visit|close it out|wrap it up|(let us|let is) (wrap (up|it up)|finish [up]|close it out|call it)|all done|that is it [i am] [(done|finish|finished|we are done)]|done here|call it done|close it|that will do it|(close|wrap) (it|her|this|this one|that one|him|this (visit|call|ticket)) (out|up)|(i am|we are) [all] done [here]|that is a wrap|call it good|(i am|we are) (good|finished|through) here))';
+  '(that is it finish|finish|~(finish (up|the visit|visit|this visit|it|the note|the job|this)|i am (done|finished|all done)|we are (done|finished|all done)|(end|close|complete|wrap up|close out) (the|this) (visit|job|call|ticket)|end visit|close it out|wrap it up|(write|type) (it|this|this one|that|everything) up|write up (the|this|my) (ticket|note|call|visit|job)|(let us|let is) (wrap (up|it up)|finish [up]|close it out|call it)|all done|that is it [i am] [(done|finish|finished|we are done)]|done here|call it done|close it|that will do it|(close|wrap) (it|her|this|this one|that one|him|this (visit|call|ticket)) (out|up)|(i am|we are) [all] done [here]|that is a wrap|that will be (all|it)|call it good|(i am|we are) (good|finished|through) here))';
 
 /** "That's it" agrees to what was just asked, and ends the visit otherwise. */
 const thatIsIt: Means = (_tags, frame) => command({ do: frame.context.asksYes ? 'yes' : 'finish' });

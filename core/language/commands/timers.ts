@@ -57,6 +57,15 @@ const MINUTES = '(minutes|~minute|~mins|~min)';
 
 /** What is timed, without the word "timer": only work that is known to be timed, not "ten minutes for lunch". */
 const TIMED_WORK: readonly Rule[] = [
+  rule(
+    '[(give me|put|set|start|set me|start me|let us (do|put)|i need|run|put me)] [a] <duration> on the (timer|clock)',
+    timer,
+    { examples: ['give me fifteen minutes on the timer'] },
+  ),
+  rule('(start me|set me|time me for) [(a|another)] <duration>', timer, {
+    alone: true,
+    examples: ['set me fifteen minutes'],
+  }),
   heardRule(
     `[~(put|set|start|run|give me|make it)] <minutes> ${MINUTES} (on|~for) [the] <timed>`,
     timer,

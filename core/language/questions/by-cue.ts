@@ -147,6 +147,14 @@ const CUES: readonly Cue[] = [
     asks: aboutNothing('nextCheck'),
   },
   {
+    says: [
+      / (?:should|supposed|normal|ok) /,
+      / (?:that|this|so|as) (?:high|low|hot|cold|warm|much) /,
+      / (?:it|that|they|this) /,
+    ],
+    asks: (clause) => ({ ask: 'compare', about: clause.about() }),
+  },
+  {
     says: [/ (?:whose|says who|who says|who said) /, / (?:number|that|says|this) /],
     asks: plain('working'),
   },

@@ -1,5 +1,7 @@
+import type { Tags } from '../../grammar/nodes.ts';
+import { QUANTITIES } from '../../terms/quantities.ts';
 import { amountIn, measured } from '../measure.ts';
-import { heardRule, type Means, type Rule, rule } from '../rule.ts';
+import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId } from '../slots.ts';
 import { ask, MY, plain } from './asking.ts';
 
@@ -26,10 +28,19 @@ const ofTheBox: Means = (tags, frame) => {
   );
 };
 
+/** A number alone, where nothing but a temperature was spoken of last and it can be a box's. */
+function ofColdBox(tags: Tags, { context: { lastQuantity, units } }: Frame): boolean {
+  const { value } = amountIn(tags);
+  const warmest = units === 'us' ? 65 : 18;
+  if (value === null || value > warmest) return false;
+  return lastQuantity === null || QUANTITIES[lastQuantity].dimension === 'temperature';
+}
+
 /** How long to a number alone could be to anything, but that microns are the vacuum's. */
 const toMicrons: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
   if (unit === 'micron') return eta({ ...tags, quantity: 'vacuum' }, frame);
+  if (unit === null && ofColdBox(tags, frame)) return ofTheBox(tags, frame);
   return unit === 'degrees' || unit === 'degF' || unit === 'degC' ? ofTheBox(tags, frame) : null;
 };
 
@@ -78,7 +89,7 @@ export const WAITING_QUESTIONS: readonly Rule[] = [
       examples: ['when do you think the box will hit forty'],
     },
   ),
-  rule('how long (to|until|till|before) <amount>', toMicrons, {
+  rule('how (long|much longer) (to|until|till|before) [it is [(at|down to)]] <amount>', toMicrons, {
     examples: ['how long to five hundred microns'],
   }),
   heardRule(

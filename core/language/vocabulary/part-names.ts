@@ -158,7 +158,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   accessFitting: [
     '~access (fitting|valve|port)',
     '~(process|charging|pinch off) (stub|tube|stubs)',
-    '~(service port|schrader [(valve|core|cores)]|(valve|service valve|access valve|access) (core|cores))',
+    '~(service port|schrader [(valve|core|cores)]|(valve|service valve|access valve|access) (core|cores)|core)',
   ],
   joint: [
     '~(joint|joints|braze (joint|joints)|brazed (joint|joints)|flare|flares|flare nut|fitting|fittings)',

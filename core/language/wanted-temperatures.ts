@@ -1,0 +1,45 @@
+import { amountIn } from './measure.ts';
+import { isPlausible } from './plausible.ts';
+import { reading } from './reading-means.ts';
+import { type Means, type Rule, rule } from './rule.ts';
+
+/** Colder is no cold box kept; it would be something else that somebody wants so many of. */
+const WARMEST = { us: 65, si: 18 } as const;
+
+/** What the box is to be kept at, by those whose it is: what it is set for, and no reading of it. */
+const wanted: Means = (tags, frame) => {
+  const { unit, value } = amountIn(tags);
+  const { units, refrigerant } = frame.context;
+  const isThermal = unit === null || unit === 'degrees' || unit === 'degF' || unit === 'degC';
+  if (!isThermal || !frame.endsAtPause) return null;
+  if (unit === null && value !== null && value > WARMEST[units]) return null;
+  const found = reading('setpointTemp', amountIn(tags), frame);
+  if (found?.value === undefined || found.unit === null) return null;
+  const amount = { value: found.value, unit: found.unit };
+  return isPlausible('setpointTemp', amount, refrigerant) ? { readings: [found] } : null;
+};
+
+const THEIRS =
+  '(they|he|she|customer|owner|manager|chef|kitchen|store|(the|their) (customer|owner|manager|chef|cook|kitchen|staff|store|guy|lady))';
+const BOX =
+  '(it|this|this one|that one|her|them|the (box|cooler|freezer|unit|case|walk in|reach in|fridge|temp|temperature)|everything [in (it|there|here)])';
+const AT =
+  '[(to be|to run|to stay|kept|set|held|running|sitting|to hold|to sit)] [(at|down to|down at|around|about|at about|right at|down around|in the neighborhood of)]';
+const WANT =
+  '(want|wants|like|likes|would like|wanted|asked for|asks for|is asking for|are asking for|need|needs)';
+const KEEP =
+  '[(like|likes|want|wants|try|tries|would like) to] (keep|keeps|run|runs|hold|holds|have|has|get)';
+
+export const WANTED_RULES: readonly Rule[] = [
+  rule(`[(and|but)] ${THEIRS} ${WANT} ${BOX} ${AT} <amount>`, wanted, {
+    examples: ['they want it at thirty seven', 'customer wants the box down to thirty five'],
+  }),
+  rule(`[(and|but)] ${THEIRS} ${KEEP} ${BOX} ${AT} <amount>`, wanted, {
+    examples: ['they keep it at thirty six', 'chef likes to keep the walk in around thirty five'],
+  }),
+  rule(
+    `[(and|but)] ${THEIRS} ${WANT} (<amount>|[(about|around)] <amount> in (it|there|the (box|cooler|freezer|case)))`,
+    wanted,
+    { alone: true, examples: ['customer wants thirty seven'] },
+  ),
+];
