@@ -16,7 +16,7 @@ export const RESTARTED = named(
       sequence(
         word(said),
         optional(pause),
-        summed('saidWhole', sequence(plus(said, value), choice(POINT, AND_PARTS))),
+        summed(`saidWhole${value}`, sequence(plus(said, value), choice(POINT, AND_PARTS))),
       ),
     ),
   ),
