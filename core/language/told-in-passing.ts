@@ -83,7 +83,7 @@ export const PASSING_RULES: readonly Rule[] = [
     nothing,
     { examples: ['defrost was two hours ago'] },
   ),
-  rule('so <the> <part> (should|ought to|oughta|has to) be <state> [(now|by now)]', nothing, {
+  rule('so <the> <part> (should|ought to|has to) be <state> [(now|by now)]', nothing, {
     examples: ['so the evaporator should be clear'],
   }),
   rule(

@@ -162,4 +162,5 @@ export const PRONUNCIATIONS: Readonly<Record<string, readonly string[]>> = {
   thermocouple: ['TH ER M AH K AH P AH L'],
   trattoria: ['T R AA T AO R IY AH'],
   underfeeding: ['AH N D ER F IY D IH NG'],
+  vibrated: ['V AY B R EY T IH D'],
 };
