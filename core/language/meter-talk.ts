@@ -183,7 +183,7 @@ const MARKED = '(marked|stamped|rated|labeled|printed|says|a|reads on the side)'
 
 /** What meters and plates show, told as a sentence that goes on. */
 export const METER_TALK_RULES: readonly Rule[] = [
-  rule('(it|she) is [only] (pulling|drawing) <amount>', itDraws, { examples: [] }),
+  rule('(it|she) is [only] (pulling|drawing) <amount>', itDraws, { alone: true, examples: [] }),
   rule(
     `[the] ([(line|supply|incoming|input|control)] (voltage|power)|(line|incoming) supply) (is|looks|checks|reads|checks out|seems) ${FINE} [<pause>] [(at|it is|i have|i got|with|i have got)] <amount>`,
     supply,

@@ -111,7 +111,7 @@ export const PEOPLE_RULES: readonly Rule[] = [
     { examples: ['purchase order is four four seven one'] },
   ),
   rule(
-    '(put [me] down [for]|log|write down|mark [down]|charge [(them|him|it)] [for]|bill [(them|him|it)] [for]) [(about|like)] (<number>|an) (hours|hour|minutes) [<clause>]',
+    '(write down|(put [me] down [for]|log|mark [down]|charge [(them|him|it)] [for]|bill [(them|him|it)] [for]) [(about|like)]) (<number>|an) (hours|hour|minutes) [<clause>]',
     remark,
     { examples: ['put down two hours plus the parts run'] },
   ),

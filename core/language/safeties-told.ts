@@ -138,7 +138,7 @@ export const SAFETY_RULES: readonly Rule[] = [
     examples: ['it went off on low pressure', 'kicked out on low suction'],
   }),
   rule(
-    '[(it|she|and|then|and it|it has)] [just] (tripped|kicked out|cut out|went out|went off|opened|opened up|popped|shut down) [(again|out|on me)] at [about] <amount>',
+    '[(it|she|and|then|and it|it has)] [just] (tripped|kicked out|cut out|went out|went off|opened|opened up|popped|shut down) [(again|out|on me)] at <amount>',
     trippedAgain,
     { examples: ['it just tripped again at four oh five'] },
   ),

@@ -8,7 +8,7 @@ import type { PartId } from '../terms/names.ts';
 const THING =
   '(strip (curtain|curtains|door|doors)|air curtain|night (curtain|cover)|[(door|self)] closer|closers|door (sweep|glass|frame|handle|latch|strike|track|rail|rollers)|sweep|threshold|ramp|honeycomb|air straightener|louver|louvers|grille|grilles|kick plate|toe kick|shelf|shelves|shelving|shelf clips|pilasters|handle|latch|strike|lock|casters|caster|wheels|shroud|fan (guard|shroud|cover)|guard|insulation|floor [drain]|ceiling|wall|walls|deflector|baffle|duct|alarm|buzzer|display|readout|keypad|data tag|model [(number|tag)]|serial [(number|tag)]|sticker|door frame|bin|ice bin|scoop|chute|float [valve]|water (line|filter|pump|pan|valve)|bumper|rail|corner guard|heat tape|tag|base|bottom|cabinet|back|top|inside|outside|roof|pad|stand|rack|wheel|cover|lock out|clock|pins|trippers|dial|knob)';
 const BAD =
-  '(is|are|has|have|was|were|needs|need|got|will not|does not|do not|keeps|looks|smells|is been|has got|is got)';
+  '(is|are|has|have|was|were|needs|need|got|will not|does not|do not|keeps|looks|smells|is been)';
 const LEAD = '[(and|so|but|also|well|yeah|oh|plus)]';
 const WHICH =
   '[(left|right|top|bottom|front|back|middle|upper|lower|inside|outside|whole|other|first|second|one|center|rear)]';
@@ -65,7 +65,7 @@ export const THING_RULES: readonly Rule[] = [
   rule(`${I} ${DID} <the> ${WHICH} ${THING} [too]`, remark, {
     examples: ['adjusted the door closer', 'vacuumed out the base too'],
   }),
-  rule(`${LEAD} ${ONE} (is|has|has got|is got|had|was|needs) <clause>`, seenOfOne, {
+  rule(`${LEAD} ${ONE} (is|has|had|was|needs) <clause>`, seenOfOne, {
     examples: ['right one has got about half an inch on it'],
   }),
   rule(

@@ -161,8 +161,7 @@ const DUSTY: ReadonlySet<PartId> = new Set<PartId>([
   ...(['condenserFan', 'evaporatorFan'] as const),
 ]);
 
-const NEW_BIT =
-  '(coil|coils|core|cores|head|motor|blade|bulb|board|element|strap|spring|seat|stem|gasket|cord|plug|lead|leads|terminal)';
+const NEW_BIT = '(coil|coils|core|cores|head|strap|spring|seat|stem)';
 
 const IT = '(it|them|that|the thing|her|him)';
 
