@@ -36,4 +36,22 @@ export const PUBLISHED = {
     commit: '30898a10f0b39119fd8d51bf89f0679c260a7f37',
     licence: 'MIT',
   },
+  nemoCardinal: {
+    repository: 'NVIDIA/NeMo-text-processing',
+    paths: ['tests/nemo_text_processing/en/data_inverse_text_normalization/test_cases_cardinal.txt'],
+    commit: '7e780bba5c16e1ae2cc240f831bc685f30d69fab',
+    licence: 'Apache-2.0',
+  },
+  nemoDecimal: {
+    repository: 'NVIDIA/NeMo-text-processing',
+    paths: ['tests/nemo_text_processing/en/data_inverse_text_normalization/test_cases_decimal.txt'],
+    commit: '60dfc3a6c93a97fd04100173e83ee4d8bad595ef',
+    licence: 'Apache-2.0',
+  },
+  nemoMeasure: {
+    repository: 'NVIDIA/NeMo-text-processing',
+    paths: ['tests/nemo_text_processing/en/data_inverse_text_normalization/test_cases_measure.txt'],
+    commit: '40455b35e951673f3e85e45edfd37f44d255865c',
+    licence: 'Apache-2.0',
+  },
 } as const;
