@@ -21,8 +21,9 @@ const USAGE = `gloveside replay FILE [--json] [--phrasing off | --phrasing-model
   A visit from a text file: the dialogue as it would be spoken, then the visit note.
   In the file: a sentence a line, "# …" a comment, "@ 14:05" sets the clock (it starts at 08:00 and
   goes on a minute a sentence; timers ring by it), "@ 2026-08-20" sets the day (it starts on 2026-01-05),
-  "> front.wav" plays a recording that lies beside the file, sentence by sentence. "new visit" starts the next one, and the visits
-  before it in the file are known to it.
+  "> front.wav" plays a recording that lies beside the file, sentence by sentence, and
+  "* Copperline 012 contactor" is a part that the van carries, by the name that you call it. "new visit" starts
+  the next one, and the visits before it in the file are known to it.
 
   --json                    one JSON object a sentence, then one with the note
   --phrasing off            says every answer by its built-in sentence. Otherwise a small language model on
@@ -157,6 +158,7 @@ async function* take(step: Step, { visit, player, folder }: Stage): AsyncIterabl
   if (step.kind === 'say') yield { kind: 'said', words: step.words };
   if (step.kind === 'clock') visit.setClock(step.minutes);
   if (step.kind === 'day') visit.setDay(step.day);
+  if (step.kind === 'part') visit.carry(step.name);
   if (step.kind === 'clock' || step.kind === 'day') yield { kind: 'silent' };
   if (step.kind !== 'play') return;
   const recordings = player.playSentences(resolve(folder, step.file), () => visit.expects());

@@ -29,6 +29,8 @@ export interface ReplayedVisit {
   setClock(minutes: number): void;
   /** The next sentence is said on this day, in the morning unless its time is set too. */
   setDay(day: CivilDate): void;
+  /** A part that the van carries: it is known from here on. */
+  carry(part: string): void;
   /** What the visit says by itself up to now, each timer at its own minute. */
   ring(): readonly Turn[];
   /** One sentence, a minute after the one before unless the clock was set. */
@@ -57,6 +59,7 @@ export function createReplayedVisit(
   return {
     setClock: clock.set,
     setDay: clock.setDay,
+    carry: (part) => (names = { ...names, parts: known(part, names.parts) }),
     ring: () => {
       const rung: Turn[] = [];
       for (const { endsAt } of dueTimers(state, clock.at())) {

@@ -4,6 +4,8 @@ import { type CivilDate, daysOf, parseIsoDate } from '../../core/units/civil-dat
 export type Step = { readonly line: number } & (
   | { readonly kind: 'say'; readonly words: string }
   | { readonly kind: 'play'; readonly file: string }
+  /** A part that the van carries, by the name that its owner calls it. */
+  | { readonly kind: 'part'; readonly name: string }
   /** Minutes since midnight. */
   | { readonly kind: 'clock'; readonly minutes: number }
   /** A later day than the one before. */
@@ -16,7 +18,7 @@ export type VisitFile =
 
 type Fault = Extract<VisitFile, { kind: 'unreadable' }>;
 
-/** A sentence a line; `# …` is a comment, `@ 14:05` sets the clock, `@ 2026-08-20` the day, `> file.wav` plays a recording. */
+/** A sentence a line; `# …` is a comment, `@ 14:05` sets the clock, `@ 2026-08-20` the day, `> file.wav` plays a recording, `* name` is a part that the van carries. */
 export function parseVisitFile(text: string): VisitFile {
   const steps: Step[] = [];
   let latest = -Infinity;
@@ -38,6 +40,11 @@ export function parseVisitFile(text: string): VisitFile {
 function parseStep(content: string, line: number): Step | Fault {
   const rest = content.slice(1).trim();
   if (content.startsWith('@')) return parseMoment(rest, line);
+  if (content.startsWith('*')) {
+    return rest === ''
+      ? { kind: 'unreadable', line, why: 'name the part, as in: * Copperline 012 contactor' }
+      : { kind: 'part', line, name: rest };
+  }
   if (!content.startsWith('>')) return { kind: 'say', line, words: content };
   return rest === ''
     ? { kind: 'unreadable', line, why: 'name the recording to play, as in: > front.wav' }

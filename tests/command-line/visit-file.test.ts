@@ -16,6 +16,12 @@ describe('a visit file', () => {
     });
   });
 
+  it('lists the parts that the van carries, by their names', () => {
+    expect(parseVisitFile('* Copperline 012 contactor\nhead forty')).toMatchObject({
+      steps: [{ kind: 'part', line: 1, name: 'Copperline 012 contactor' }, { kind: 'say' }],
+    });
+  });
+
   it('names the days that its visits were on', () => {
     expect(parseVisitFile('@ 2026-08-03\nhead forty\n@ 2026-11-20')).toMatchObject({
       steps: [{ kind: 'day', day: { year: 2026, month: 8, day: 3 } }, {}, { kind: 'day' }],
@@ -29,6 +35,7 @@ describe('a visit file', () => {
     ['@ 2026-02-30', 1, /not "2026-02-30"/],
     ['@ 2026-08-20\nhead forty\n@ 2026-08-20', 3, /later day/],
     ['\n\n>', 3, /> front\.wav/],
+    ['head forty\n*', 2, /\* Copperline 012 contactor/],
   ])('%j is refused at its line', (text, line, why) => {
     const parsed = parseVisitFile(text);
     expect(parsed).toMatchObject({ kind: 'unreadable', line });
