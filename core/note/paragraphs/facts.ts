@@ -1,6 +1,7 @@
 import { chargeBalance } from '../../visit/charge-balance.ts';
 import { deviationNow } from '../../advice/compare.ts';
 import type { DoneRow, FoundRow } from '../../advice/history-verdict.ts';
+import type { Work } from '../../language/utterance.ts';
 import { isGrounded } from '../../advice/grounded.ts';
 import { seenBefore } from '../../advice/history.ts';
 import { wanted } from '../../advice/targets.ts';
@@ -30,7 +31,7 @@ export type NoteFact =
   | { readonly fact: 'likely'; readonly causes: readonly CauseId[] }
   | ({ readonly fact: 'byVoltage' } & CircuitSuspects)
   | { readonly fact: 'seen'; readonly rows: readonly FoundRow[] }
-  | { readonly fact: 'done'; readonly rows: readonly DoneRow[] }
+  | { readonly fact: 'done'; readonly rows: readonly CalledRow[] }
   | { readonly fact: 'noWork' }
   | { readonly fact: 'onSite'; readonly minutes: number }
   | { readonly fact: 'moved'; readonly account: RefrigerantAccount }
@@ -45,6 +46,11 @@ export type NoteFact =
   | { readonly fact: 'comeBack'; readonly made: Made }
   | { readonly fact: 'foundBefore'; readonly on: CivilDate; readonly rows: readonly FoundRow[] }
   | { readonly fact: 'notDoneSince'; readonly on: CivilDate; readonly all: readonly Made[] };
+
+/** The very part that went in, by the name that it is listed under, is what the office bills. */
+export interface CalledRow extends DoneRow {
+  readonly called?: string;
+}
 
 export interface ChargeNow {
   readonly now: Amount;
@@ -117,22 +123,29 @@ const isSameFound =
 
 function workFacts(state: VisitState): readonly NoteFact[] {
   const minutes = minutesOnVisit(state);
-  const rows = withoutTrials(state.work.map(({ work: { did, part } }): DoneRow => ({ did, part })));
-  const once = rows.filter(
-    (row, at) => rows.findIndex(({ did, part }) => did === row.did && part === row.part) === at,
-  );
+  const rows = withoutTrials(state.work.map(({ work }) => calledRow(work)));
+  const once = rows.filter((row, at) => rows.findIndex(isSameDone(row)) === at);
   const isEmpty = state.recommendations.length === 0 && state.readings.length === 0;
   const done: readonly NoteFact[] =
     once.length > 0 ? [{ fact: 'done', rows: once }] : isEmpty ? [] : [{ fact: 'noWork' }];
   return [...done, ...(minutes === null ? [] : [{ fact: 'onSite', minutes } as const])];
 }
 
+function calledRow({ did, part, called }: Work): CalledRow {
+  return { did, part, ...(called === undefined ? {} : { called }) };
+}
+
+const isSameDone =
+  (one: CalledRow) =>
+  (other: CalledRow): boolean =>
+    one.did === other.did && one.part === other.part && one.called === other.called;
+
 const TRIED: ReadonlySet<DoneRow['did']> = new Set<DoneRow['did']>([
   ...(['bypass', 'disable', 'isolate', 'open', 'setForTest'] as const),
 ]);
 
 /** A switch that was bypassed to see the unit run and put back again is no work done on it. */
-function withoutTrials(rows: readonly DoneRow[]): readonly DoneRow[] {
+function withoutTrials(rows: readonly CalledRow[]): readonly CalledRow[] {
   const undone = (part: DoneRow['part'], from: number): number =>
     rows.findIndex((row, at) => at > from && row.did === 'restore' && row.part === part);
   const gone = new Set(

@@ -1,4 +1,4 @@
-import type { DoneRow, FoundRow } from '../../advice/history-verdict.ts';
+import type { FoundRow } from '../../advice/history-verdict.ts';
 import { SUSPECTS } from '../../replies/circuit-sentences.ts';
 import { CAUSE_PHRASES } from '../../replies/cause-phrases.ts';
 import { leftWords } from '../../replies/left-open-sentences.ts';
@@ -14,6 +14,7 @@ import { PLAIN_SUSPECTS } from '../customer-words/suspects.ts';
 import { plainState } from '../customer-words/states.ts';
 import { PLAIN_WORK, TRADE_WORK } from '../customer-words/work.ts';
 import { listed } from '../wording.ts';
+import type { CalledRow } from './facts.ts';
 import type { Reader } from './passage.ts';
 
 /** The things of a note as one reader calls them, in the grammar that the sentences count on. */
@@ -25,7 +26,7 @@ export interface Words {
   /** "The thermostat or the door switch" */
   suspects(of: CircuitSuspects): string;
   /** What somebody did, behind "we". */
-  work(rows: readonly DoneRow[]): string;
+  work(rows: readonly CalledRow[]): string;
   /** What somebody is to do, behind "to". */
   todo(made: Made): string;
   /** Customer: "the power switch of the unit is locked out". Office: "disconnect locked out". */
@@ -134,12 +135,13 @@ function listedClauses(clauses: readonly string[]): string {
 }
 
 /** "Brushed and washed that coil": what was done to one part in a row is told of it once. */
-function workWords(rows: readonly DoneRow[], verbs: typeof PLAIN_WORK, naming: Naming): string {
+function workWords(rows: readonly CalledRow[], verbs: typeof PLAIN_WORK, naming: Naming): string {
   const parts = [...new Set(rows.map(({ part }) => part))];
   const each = parts.flatMap((part) => {
-    const own = rows.filter((row) => row.part === part).map(({ did }) => verbs[did]);
-    if (part === null) return own.map(({ doneAlone }) => doneAlone);
-    const name = naming.name(part);
+    const ofPart = rows.filter((row) => row.part === part);
+    const own = ofPart.map(({ did }) => verbs[did]);
+    if (part === null) return ofPart.map((row) => doneToNone(row, verbs));
+    const name = [naming.name(part), ...ofPart.flatMap(calledBehind)].join(' ');
     const plain = own.filter(({ done }) => done.endsWith(' X'));
     const rest = own.filter(({ done }) => !done.endsWith(' X'));
     const first = plain.map(({ done }) => done.slice(0, -' X'.length));
@@ -150,6 +152,13 @@ function workWords(rows: readonly DoneRow[], verbs: typeof PLAIN_WORK, naming: N
   });
   return listed(each);
 }
+
+/** "Replaced that relay (Copperline 012 contactor)" */
+const calledBehind = ({ called }: CalledRow): readonly string[] =>
+  called === undefined ? [] : [`(${called})`];
+
+const doneToNone = ({ did, called }: CalledRow, verbs: typeof PLAIN_WORK): string =>
+  called === undefined ? verbs[did].doneAlone : verbs[did].done.replace('X', `the ${called}`);
 
 /** When it is to be done, as it follows a verb: "by Friday, December 25, 2026", "on Tuesday, …", "before summer". */
 export function whenOf(made: Made): string {

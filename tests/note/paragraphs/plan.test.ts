@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { NO_NAMES } from '../../../core/language/known-names.ts';
 import { paragraphLines } from '../../../core/note/paragraphs/paragraphs.ts';
 import { planParagraphs } from '../../../core/note/paragraphs/plan.ts';
 import { passageText } from '../../../core/note/paragraphs/sentences.ts';
@@ -10,13 +11,16 @@ import type { VisitState } from '../../../core/visit/state.ts';
 import { createStamp } from '../../support/stamp.ts';
 import { facts } from './random-facts.ts';
 
-function visit(...sentences: readonly string[]): VisitState {
+function visitCarrying(parts: readonly string[], ...sentences: readonly string[]): VisitState {
   const stamp = createStamp();
-  return sentences.reduce(({ state, memory }, words) => takeTurn({ state, memory, words, stamp }), {
-    state: EMPTY_VISIT,
-    memory: EMPTY_MEMORY,
-  }).state;
+  const names = { ...NO_NAMES, parts };
+  return sentences.reduce(
+    ({ state, memory }, words) => takeTurn({ state, memory, words, names, stamp }),
+    { state: EMPTY_VISIT, memory: EMPTY_MEMORY },
+  ).state;
 }
+
+const visit = (...sentences: readonly string[]): VisitState => visitCarrying([], ...sentences);
 
 const customer = (...said: readonly string[]): readonly string[] =>
   paragraphLines('customer', visit(...said), []);
@@ -63,6 +67,20 @@ describe('the paragraphs of a note', () => {
     const told = customer(...overfull, 'the cause was air in the system').join(' ');
     expect(told).toContain('The cause was air in the refrigerant piping. When that happens,');
     expect(told).not.toMatch(/likely/);
+  });
+
+  it('name the very part that went in, which the office bills', () => {
+    const state = visitCarrying(
+      ['Copperline 012 contactor'],
+      "contactor's burnt",
+      'put in a new copperline zero one two contactor',
+    );
+    expect(paragraphLines('customer', state, []).join(' ')).toContain(
+      'We replaced that relay (Copperline 012 contactor).',
+    );
+    expect(paragraphLines('office', state, []).join(' ')).toContain(
+      'Replaced the contactor (Copperline 012 contactor).',
+    );
   });
 
   it('begin with what must stay off', () => {
