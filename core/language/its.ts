@@ -83,7 +83,9 @@ function readIn({ speaksOf, readings = [] }: Meaning): Read | null {
 }
 
 /** The part that a meaning names last, or the one that it was metered at. */
-function partIn({ readings = [], findings = [], work = [] }: Meaning): PartId | null {
-  const named = findings.at(-1)?.part ?? work.at(-1)?.part ?? readings.at(-1)?.place;
+function partIn(meaning: Meaning): PartId | null {
+  const { readings = [], findings = [], work = [], recommendations = [] } = meaning;
+  const told = findings.at(-1)?.part ?? work.at(-1)?.part ?? recommendations.at(-1)?.part;
+  const named = told ?? readings.at(-1)?.place;
   return partId(named ?? undefined);
 }

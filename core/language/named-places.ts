@@ -10,6 +10,8 @@ const TRADE =
 const NUMBERED =
   /\b(?:route|highway|hwy|store|number|exit|street|avenue|pier|gate|building|rt|interstate|#)\.? ?(?:number )?#?[a-z]?-?\d+\b/gi;
 const CAPITAL = /^(?:the )?[A-Z0-9]/;
+/** "Three Rivers Pizza" */
+const CAPITALS = /^[A-Z][a-z]+ [A-Z]/;
 const ENDS_AS_TRADE = new RegExp(`\\b${TRADE}$`, 'i');
 const NO_NAME =
   /^(?:supply house|unit|roof|truck|van|panel|compressor|condenser|back|front|house|shop|store|same|other|next|last|bottom|top|end|box|coil|contactor|disconnect|kitchen|bar|counter|register|office|point|moment)\b|\b(?:is|are|was|psi|degrees|hundred|now|volts|amps)\b/i;
@@ -22,7 +24,8 @@ const siteCalled: Means = (tags, frame) => {
   const isName = CAPITAL.test(words) || ENDS_AS_TRADE.test(value);
   const plain = value.replace(NUMBERED, '');
   const count = value.split(/\s+/).length;
-  if (!isName || count > 7 || NO_NAME.test(value) || holdsNumber(plain)) return null;
+  if (!isName || count > 7 || NO_NAME.test(value) || (holdsNumber(plain) && !CAPITALS.test(value)))
+    return null;
   return { facts: [{ fact: 'site', value, words: frame.wordsOf(frame.span) }] };
 };
 

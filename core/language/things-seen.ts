@@ -43,6 +43,16 @@ const orderOne: Means = (_tags, frame) => {
   return { ofIt: { means, inSentence: true } };
 };
 
+/** Only where it says from where or whereto: "pulled it out" takes a part out. */
+const movedIt: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  return /\b(?:wall|corner|floor|room|aisle|counter|forward|over|unit|box|case|machine|cooler|freezer|table)\b/i.test(
+    words,
+  )
+    ? remark({}, frame)
+    : null;
+};
+
 const nothing: Means = () => ({});
 
 /** "The rail's at forty seven" was read; of what is "four inches short" nobody asks. */
@@ -57,6 +67,16 @@ const seen: Means = (tags, frame) => {
 
 /** Things without a name among the parts: what is told of them stands in the note as it was said. */
 export const THING_RULES: readonly Rule[] = [
+  rule(
+    '[(i|we|just|had to|i had to)] (pulled|slid|rolled|moved|pushed|walked|scooted|pull|slide|roll|move) (it|her|the (unit|box|case|machine|cooler|freezer|table|thing)) (out|back|away|over|forward) [<clause>]',
+    movedIt,
+    { examples: ['pulled it out from the wall'] },
+  ),
+  rule(
+    '[(so|either|it is either|its either|then)] <the> <part> (is|are) <very> <state> [<pause>] or <the> <part:other> (is|are) <very> <state:second>',
+    remark,
+    { examples: ['so the thermostat is stuck or the solenoid is not closing'] },
+  ),
   rule(
     `${LEAD} <the> ${WHICH} [<part>] ${THING} [<spot>] ${BAD} <clause> [<pause> [and] (somebody|someone|they|it|needs|need|we|should|could) <clause:more>]`,
     seen,

@@ -71,25 +71,6 @@ const didIt =
     return { ofIt: { means, inSentence: false } };
   };
 
-/** "Motor" with a blade is a fan's: of the one that was spoken of. */
-const fanAndBlade: Means = (_tags, frame) => {
-  const words = frame.wordsOf(frame.span);
-  const of = (part: PartId): Meaning => ({
-    work: [
-      { did: 'replace', part, words },
-      { did: 'replace', part: 'fanBlade', words },
-    ],
-  });
-  const means = (named: PartId): Meaning => of(MOTOR_OF[named] ?? settledFan('fan', frame.context));
-  return { ofIt: { means, inSentence: false, otherwise: of(settledFan('fan', frame.context)) } };
-};
-const MOTOR_OF: Partial<Record<PartId, PartId>> = {
-  condenserFan: 'condenserFanMotor',
-  condenserFanMotor: 'condenserFanMotor',
-  evaporatorFan: 'evaporatorFanMotor',
-  evaporatorFanMotor: 'evaporatorFanMotor',
-};
-
 /** What was not done, or not by us and now: no work of this visit. */
 const notOurs: Means = () => ({});
 
@@ -252,21 +233,6 @@ export const WORK_RULES: readonly Rule[] = [
   rule(`${I} (hit|pushed|pressed|punched) (the|a) reset [button]`, didSo('reset'), {
     examples: ['pushed the reset button'],
   }),
-  rule(
-    `${I} (advanced|stepped|rolled|cranked|turned|moved|reset|set) <the> [defrost] (clock|time clock|timer) [(by hand|manually|ahead|forward|back)] [(and|then) (put|set|left|got) it (on|to|for|at) <clause> [<pause> <clause:more>]]`,
-    didSo('adjust', 'defrostTimer'),
-    { examples: ['set the clock and put it on four a day'] },
-  ),
-  rule(
-    `[a] (new|brand new) (motor|fan motor|fan) and [(a|new|a new)] blade [(is|are|both)] [(in|installed|on|put in|mounted)]`,
-    fanAndBlade,
-    { examples: ['new motor and blade in'] },
-  ),
-  rule(
-    `(put|got|stuck|installed|have|hung) [(a|in a|in)] (new|brand new) (motor|fan motor|fan) and [(a|new|a new)] blade [(in|on|installed|in it)]`,
-    fanAndBlade,
-    { examples: ['put a new motor and blade in'] },
-  ),
   rule(
     `[a] (new|brand new) <part> and [(a|new|a new)] <part:second> [(is|are|both)] (in|installed|on|put in|mounted)`,
     doneAtEach,

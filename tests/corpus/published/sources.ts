@@ -38,7 +38,9 @@ export const PUBLISHED = {
   },
   nemoCardinal: {
     repository: 'NVIDIA/NeMo-text-processing',
-    paths: ['tests/nemo_text_processing/en/data_inverse_text_normalization/test_cases_cardinal.txt'],
+    paths: [
+      'tests/nemo_text_processing/en/data_inverse_text_normalization/test_cases_cardinal.txt',
+    ],
     commit: '7e780bba5c16e1ae2cc240f831bc685f30d69fab',
     licence: 'Apache-2.0',
   },
