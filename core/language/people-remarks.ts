@@ -75,9 +75,6 @@ const asksForThem: Means = (tags, frame) =>
     ? { questions: [{ ask: 'judge', about: 'food' }] }
     : remark(tags, frame);
 
-/** "Put down two hours plus the parts run" */
-const HOW_LONG = /\b(?:hours?|minutes?)\b/i;
-
 /** What is told of the people at the site, and for them: kept as it was said. */
 export const PEOPLE_RULES: readonly Rule[] = [
   rule(
