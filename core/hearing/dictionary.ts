@@ -21,40 +21,79 @@ export interface Sounded {
   readonly missing: readonly string[];
 }
 
-const POSSESSIVE = "'s";
+/** A regular ending: what a word may have been without it, and how it sounds behind the last sound of that. */
+interface Ending {
+  readonly spelt: RegExp;
+  readonly bases: (stem: string) => readonly string[];
+  readonly sound: (last: string) => string;
+}
+
+const HISSES = ['S', 'Z', 'SH', 'ZH', 'CH', 'JH'];
+const VOICELESS = [
+  'P',
+  'T',
+  'K',
+  'F',
+  'TH',
+  ...HISSES.filter((phone) => !/^(Z|ZH|JH)$/.test(phone)),
+];
+
+/** English: IH Z after a hiss, S after another voiceless sound, Z after a voiced one. */
+const hiss = (last: string): string =>
+  HISSES.includes(last) ? 'IH Z' : VOICELESS.includes(last) ? 'S' : 'Z';
+/** AH D after T or D, T after another voiceless sound, D after a voiced one. */
+const past = (last: string): string =>
+  ['T', 'D'].includes(last) ? 'AH D' : VOICELESS.includes(last) ? 'T' : 'D';
+
+/** "vibrate" and "shim" of the stems "vibrat" and "shimm". */
+const verbs = (stem: string): readonly string[] => [
+  stem,
+  `${stem}e`,
+  ...(/([^aeiou])\1$/.test(stem) ? [stem.slice(0, -1)] : []),
+  ...(stem.endsWith('i') ? [`${stem.slice(0, -1)}y`] : []),
+];
+
+/** Forms that a dictionary of 130,000 words mostly has, and of rarer words often lacks. */
+const ENDINGS: readonly Ending[] = [
+  { spelt: /'s$/, bases: (stem) => [stem], sound: hiss },
+  { spelt: /s$/, bases: (stem) => [stem, stem.replace(/e$/, '')], sound: hiss },
+  { spelt: /ed$/, bases: verbs, sound: past },
+  { spelt: /ing$/, bases: verbs, sound: () => 'IH NG' },
+];
+
+/** The words that it may be a form of, each with its ending; whoever writes a dictionary needs these too. */
+const formsOf = (word: string) =>
+  ENDINGS.filter(({ spelt }) => spelt.test(word)).flatMap(({ spelt, bases, sound }) =>
+    bases(word.replace(spelt, '')).map((base) => ({ base, sound })),
+  );
 
 /**
- * Finds how the words sound: in the extra table first, then in the dictionary's text, then, for the
- * `'s` forms that a dictionary mostly lacks ("condenser's plugged"), from the word before the `'s`.
+ * Finds how the words sound: in the extra table first, then in the dictionary's text, then, for regular forms
+ * ("condenser's plugged", "vibrated"), from the word without its ending.
  */
 export function soundWords(
   words: readonly string[],
   dictionary: string,
   extra: Pronunciations,
 ): Sounded {
-  const bases = words.filter((word) => word.endsWith(POSSESSIVE)).map(withoutPossessive);
+  const bases = words.flatMap((word) => formsOf(word).map(({ base }) => base));
   const known = { ...parseDictionary(dictionary, new Set([...words, ...bases])), ...extra };
   const found = new Map<string, readonly string[]>();
   const missing: string[] = [];
   for (const word of words) {
-    const sounds = known[word] ?? (word.endsWith(POSSESSIVE) ? addPossessive(known, word) : null);
-    if (sounds === null || sounds === undefined) missing.push(word);
+    const sounds = known[word] ?? addEnding(known, word);
+    if (sounds === null) missing.push(word);
     else found.set(word, sounds);
   }
   return { pronunciations: Object.fromEntries(found), missing };
 }
 
-function addPossessive(known: Pronunciations, word: string): readonly string[] | undefined {
-  return known[withoutPossessive(word)]?.map((phones) => `${phones} ${possessiveSound(phones)}`);
-}
-
-const withoutPossessive = (word: string): string => word.slice(0, -POSSESSIVE.length);
-
-/** English: IH Z after a hiss, S after another voiceless sound, Z after a voiced one. */
-function possessiveSound(phones: string): string {
-  const last = phones.split(' ').at(-1) ?? '';
-  if (['S', 'Z', 'SH', 'ZH', 'CH', 'JH'].includes(last)) return 'IH Z';
-  return ['P', 'T', 'K', 'F', 'TH'].includes(last) ? 'S' : 'Z';
+function addEnding(known: Pronunciations, word: string): readonly string[] | null {
+  const form = formsOf(word).find(({ base }) => Object.hasOwn(known, base));
+  if (form === undefined) return null;
+  return (known[form.base] ?? []).map(
+    (phones) => `${phones} ${form.sound(phones.split(' ').at(-1) ?? '')}`,
+  );
 }
 
 /** A dictionary's text with these words only: the whole of 3.3 MB costs 0.4 s of start-up. */

@@ -22,6 +22,7 @@ import { heardLists, type KnownNames, NO_NAMES } from './known-names.ts';
 import type { Rule } from './rule.ts';
 import { RULES } from './rules.ts';
 import { TALK_RULES } from './talk.ts';
+import { tokenise } from './tokenise.ts';
 import { isWritten } from './vocabulary/written-words.ts';
 
 /** Many sentences in one breath, or one answer to a yes or no question. */
@@ -44,7 +45,10 @@ export function recogniserGrammarAbnf(
   return printAbnf(heardRoot(expectation, names), AGAIN[expectation]);
 }
 
-const WIDE: Width = { unheard: 0.05, isWritten };
+/** A word that the tokeniser would change is understood by nobody. */
+const isToken = (word: string): boolean => tokenise(word)[0]?.text === word;
+
+const WIDE: Width = { unheard: 0.05, isWritten: (word) => isWritten(word) || !isToken(word) };
 
 /**
  * JSGF text of everything that may be said next and can be heard, what is likely included; names apart, which only a device

@@ -3,8 +3,7 @@ const WRITTEN: ReadonlySet<string> = new Set(
     // Abbreviations.
     'cond hg hrs inhg kg kw mg mins mm oz sc secs uf v vdc w',
     'lb lbs deg approx ft cu nd rd',
-    // Slips of the keyboard, and words that the tokeniser leaves in another form.
-    'cannot drier gimme its okay uh walkin oclock nought',
+    'oclock nought',
     // Numbers larger than anything on this job.
     'million millions billion billions trillion trillions quadrillion quadrillions quintillion quintillions',
   ].flatMap((words) => words.split(' ')),
