@@ -2,7 +2,7 @@ import type { Tags } from '../grammar/nodes.ts';
 import type { PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { type Amounted, amountIn, readingOf } from './measure.ts';
-import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
 import type { SpokenUnit } from './vocabulary/unit-names.ts';
@@ -151,11 +151,15 @@ const noVolts =
     return one(electrical({ number: 0 }, at, frame));
   };
 
+const leftToAsk = (value: number): Meaning => ({ unclaimed: [String(value)] });
+
 /** One side of what was last named, where the number is said alone with it. */
 const atSide =
   (place: PlaceId): Means =>
   (tags, frame) => {
-    const { unit } = amountIn(tags);
+    const { unit, value } = amountIn(tags);
+    // "Seven out" is how a recogniser hears what it does not know, and no voltage that anybody looks for.
+    if (unit === null && value !== null && value > 0 && value < 10) return leftToAsk(value);
     return unit === null || unit === 'V' ? one(electrical(tags, place, frame)) : null;
   };
 

@@ -34,7 +34,7 @@ export const READ_BACK_POLICY: Record<Certainty, Record<Rivalry, ReadBack>> = {
 const CERTAIN = 0.97;
 
 /** What holds no value cannot be read back before it is done: less likely than this it is not done. */
-export const DONE_FROM = 0.75;
+export const DONE_FROM = 0.85;
 
 /** By the sound alone: a sentence less likely than this was not heard at all. */
 export const HEARD_FROM = 0.4;
