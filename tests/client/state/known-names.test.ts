@@ -33,14 +33,14 @@ describe('the names of earlier visits', () => {
 
   it('are understood as soon as the page has read them', async () => {
     const on = await listening({ takeTurn });
-    await type(on, 'at harbor street deli');
+    await type(on, 'at the blue heron');
     expect(on.runner.session().visit.unit.site).toBeNull();
     on.runner.send({
       kind: 'namesKnown',
-      names: { sites: ['Harbor Street Deli'], units: [], parts: [] },
+      names: { sites: ['The Blue Heron'], units: [], parts: [] },
     });
-    await type(on, 'at harbor street deli');
-    expect(on.runner.session().visit.unit.site).toBe('Harbor Street Deli');
+    await type(on, 'at the blue heron');
+    expect(on.runner.session().visit.unit.site).toBe('The Blue Heron');
   });
 
   it('hold those of the visit that ended; the next unit is named in its own visit, at the same site', async () => {
