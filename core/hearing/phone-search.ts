@@ -10,6 +10,12 @@ export interface SearchSettings {
   readonly phoneBonus: number;
   /** Different wordings kept at each place: those behind the best are the alternatives. */
   readonly wordings: number;
+  /** Kept from one frame to the next, the best: where nothing is likely, thousands of places are within the beam. */
+  readonly tokens: number;
+  /** Words said by some token, each with the way to it, up to half of them of tokens that are no more: 0.1 kB each. */
+  readonly paths: number;
+  /** Of the graph, before it keeps only where the search is: 0.5 kB each. Half of them stay for the next utterance. */
+  readonly arcs: number;
 }
 
 /** One way to have said what was heard. */
@@ -40,6 +46,8 @@ export interface PhoneSearch {
   readonly standing: () => Standing;
   /** Every kept wording of whole sentences, the best first. */
   readonly finish: () => readonly Hypothesis[];
+  /** What it holds in memory, beside the graph. */
+  readonly held: () => { readonly tokens: number; readonly paths: number };
 }
 
 const BLANK = 0;
@@ -52,19 +60,13 @@ const BLANK = 0;
 const COULD_END_WITHIN = 2;
 
 /**
- * A graph that has grown larger begins anew with the next utterance. A sentence of the rarer kind grew it by 8,000 arcs of
- * 0.7 kB; of 60 such the search took 0.066 of the sound's time where nothing was forgotten, 0.074 so.
- */
-const MOST_ARCS = 40_000;
-
-/**
  * Viterbi search of connectionist temporal classification (Graves et al., ICML 2006) over a grammar's
  * phones: a token stays in its sound, rests on a blank between sounds, and enters the next; the same
  * sound twice needs a blank between. Each place keeps the best few tokens that differ in their words
  * (token passing: Young, Russell and Thornton, 1989).
  */
 export function createPhoneSearch(graph: SoundGraph, settings: SearchSettings): PhoneSearch {
-  graph.trim(MOST_ARCS);
+  graph.trim(settings.arcs / 2);
   return new FrameSearch(graph, settings);
 }
 
@@ -120,6 +122,7 @@ class FrameSearch implements PhoneSearch {
     this.#next.sounding.clear();
     this.#next.resting.clear();
     this.#best = this.#nextBest;
+    this.#keepBounds();
   };
 
   readonly best = (): Hypothesis | null => {
@@ -153,12 +156,56 @@ class FrameSearch implements PhoneSearch {
       .map(this.#hypothesis);
   };
 
+  readonly held = () => ({ tokens: this.#size(), paths: this.#paths.count });
+
   #emptyFront(): Front {
     const { wordings } = this.#settings;
     return {
       sounding: new TokenStore(wordings, this.#paths),
       resting: new TokenStore(wordings, this.#paths),
     };
+  }
+
+  #size(): number {
+    const { sounding, resting } = this.#front;
+    return sounding.size + resting.size;
+  }
+
+  #keepBounds(): void {
+    const { tokens, paths, arcs } = this.#settings;
+    if (this.#size() > tokens) this.#keepBest(tokens);
+    if (this.#paths.count > paths / 2) this.#forgetPaths();
+    if (this.#graph.arcPhone.length > arcs) this.#renewGraph();
+  }
+
+  /** Of the front, exactly so many. */
+  #keepBest(tokens: number): void {
+    const { sounding, resting } = this.#front;
+    const scores = Float64Array.from([...sounding.scores(), ...resting.scores()]).sort();
+    const first = scores.length - tokens;
+    const least = scores[first] ?? -Infinity;
+    let onIt = 1;
+    while (scores[first + onIt] === least) onIt += 1;
+    resting.thin(least, sounding.thin(least, onIt));
+  }
+
+  #renewGraph(): void {
+    const { sounding, resting } = this.#front;
+    const moved = this.#graph.renew({ nodes: resting.places, arcs: sounding.places });
+    sounding.move(moved.arcs);
+    resting.move(moved.nodes);
+  }
+
+  /** Lets go of the words that no token of the front has said; where they still are too many, of tokens as well. */
+  #forgetPaths(): void {
+    const { sounding, resting } = this.#front;
+    for (let most = this.#size(); most > 0; most = Math.floor(most / 2)) {
+      if (most < this.#size()) this.#keepBest(most);
+      const numbers = this.#paths.keepOnly([...sounding.paths(), ...resting.paths()]);
+      sounding.renumber(numbers);
+      resting.renumber(numbers);
+      if (this.#paths.count <= this.#settings.paths / 4) return;
+    }
   }
 
   /** The sounds go on. */
@@ -256,6 +303,7 @@ class FrameSearch implements PhoneSearch {
     entering.since = this.#token.since;
     entering.acousticSince = this.#token.acousticSince;
     const word = this.#graph.arcWord[arc] ?? -1;
+    if (word >= 0 && this.#paths.count >= this.#settings.paths) return;
     entering.path = word < 0 ? this.#token.path : this.#paths.add(this.#token, word);
     this.#next.sounding.keep(arc, entering);
   }

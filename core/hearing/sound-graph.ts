@@ -35,11 +35,31 @@ export interface SoundGraph {
   readonly words: readonly string[];
   /** The node that an arc leads to: where several words lead to the same, one node. */
   readonly end: (arc: number) => number;
-  /** Works out what follows a node; null within a word. */
+  /** Works out what follows a node; null within a word, and as nothing where the graph is full. */
   readonly reach: (node: number) => BetweenWords | null;
   /** Forgets all that grew where it is more than so many arcs: nodes of before are none any more. */
   readonly trim: (mostArcs: number) => void;
+  /** Forgets all that grew but where a search is, from where it grows again. */
+  readonly renew: (where: Where) => Moved;
 }
+
+/** Where a search is: resting at nodes, in the sound of arcs. */
+export interface Where {
+  readonly nodes: readonly number[];
+  readonly arcs: readonly number[];
+}
+
+/** What each of those nodes and arcs has become. */
+export interface Moved {
+  readonly nodes: ReadonlyMap<number, number>;
+  readonly arcs: ReadonlyMap<number, number>;
+}
+
+/**
+ * It grows no further in one frame of a search, which renews it before the next: 0.5 kB each. Where a frame says nothing,
+ * thousands of tokens may each come to a node that nobody was at.
+ */
+export const FULL_OF_ARCS = 120_000;
 
 export interface BetweenWords {
   readonly ends: number | null;
@@ -54,7 +74,11 @@ export type SoundGraphOutcome =
   | { readonly kind: 'malformed'; readonly message: string };
 
 /** Every sentence of the grammar's public rules as a path of phones. */
-export function soundGraph(grammar: JsgfRules, sounds: Sounds): SoundGraphOutcome {
+export function soundGraph(
+  grammar: JsgfRules,
+  sounds: Sounds,
+  mostArcs = FULL_OF_ARCS,
+): SoundGraphOutcome {
   const outcome = wordNet(grammar);
   if (outcome.kind === 'malformed') return outcome;
   const words = wordsOf(outcome.net);
@@ -71,7 +95,7 @@ export function soundGraph(grammar: JsgfRules, sounds: Sounds): SoundGraphOutcom
     }
     spoken.set(word, { index, ways: ways.map((way) => way.map((name) => phones.get(name) ?? 0)) });
   }
-  return { kind: 'graph', graph: new LazyGraph(outcome.net, words, spoken) };
+  return { kind: 'graph', graph: new LazyGraph(outcome.net, { words, spoken, mostArcs }) };
 }
 
 const wordsOf = ({ nodes }: WordNet): string[] => [
@@ -92,10 +116,13 @@ interface Saying {
 type Node =
   | { readonly kind: 'state'; readonly state: number }
   | { readonly kind: 'places'; readonly places: readonly Place[] }
-  | { readonly kind: 'within'; readonly sayings: readonly Saying[]; readonly isTold: boolean }
-  | { readonly kind: 'grown' };
+  | { readonly kind: 'within'; readonly sayings: readonly Saying[]; readonly isTold: boolean };
 
-const GROWN: Node = { kind: 'grown' };
+interface Vocabulary {
+  readonly words: readonly string[];
+  readonly spoken: ReadonlyMap<string, Spoken>;
+  readonly mostArcs: number;
+}
 
 class LazyGraph implements SoundGraph {
   readonly start: number;
@@ -107,16 +134,18 @@ class LazyGraph implements SoundGraph {
   readonly arcWeight: number[] = [];
   readonly words: readonly string[];
   readonly #spoken: ReadonlyMap<string, Spoken>;
+  readonly #mostArcs: number;
   readonly #net: WordNet;
   #states: WordStates;
-  readonly #nodes: Node[] = [];
+  #nodes: Node[] = [];
   readonly #nodeOf = new Map<number, number>();
   /** By node of the net. */
   readonly #beginnings: (Beginnings | undefined)[] = [];
   /** What was reached: undefined where nobody came yet. */
   readonly #reached: (BetweenWords | null | undefined)[] = [];
 
-  constructor(net: WordNet, words: readonly string[], spoken: ReadonlyMap<string, Spoken>) {
+  constructor(net: WordNet, { words, spoken, mostArcs }: Vocabulary) {
+    this.#mostArcs = mostArcs;
     this.#net = net;
     this.#states = wordStates(net);
     this.words = words;
@@ -125,15 +154,57 @@ class LazyGraph implements SoundGraph {
   }
 
   readonly trim = (mostArcs: number): void => {
-    if (this.arcPhone.length <= mostArcs) return;
+    if (this.arcPhone.length > mostArcs) this.renew({ nodes: [], arcs: [] });
+  };
+
+  readonly renew = (where: Where): Moved => {
+    const nodes = this.#nodes;
+    const arcs = where.arcs.map((arc) => ({
+      arc,
+      phone: this.arcPhone[arc] ?? 0,
+      to: this.end(arc),
+      told: { word: this.arcWord[arc] ?? -1, weight: this.arcWeight[arc] ?? 0 },
+    }));
+    const movedState = this.#beginAnew();
+    const nodeOf = new Map<number, number>();
+    const movedNode = (at: number): number => {
+      const known = nodeOf.get(at) ?? this.#addMoved(nodes[at], movedState);
+      nodeOf.set(at, known);
+      return known;
+    };
+    return {
+      nodes: new Map(where.nodes.map((at) => [at, movedNode(at)])),
+      arcs: new Map(
+        arcs.map(({ arc, phone, to, told }) => [arc, this.#addArc(phone, movedNode(to), told)]),
+      ),
+    };
+  };
+
+  /** Gives what a state of before is now. */
+  #beginAnew(): (state: number) => number {
     const { arcsFrom, arcsEnd, arcPhone, arcTo, arcWord, arcWeight } = this;
     for (const grown of [arcsFrom, arcsEnd, arcPhone, arcTo, arcWord, arcWeight]) grown.length = 0;
-    this.#nodes.length = 0;
+    this.#nodes = [];
     this.#reached.length = 0;
     this.#nodeOf.clear();
+    const before = this.#states;
     this.#states = wordStates(this.#net);
     this.#nodeOfState(this.#states.begin);
-  };
+    return this.#states.movedFrom(before);
+  }
+
+  #addMoved(node: Node | undefined, moved: (state: number) => number): number {
+    switch (node?.kind) {
+      case undefined:
+        return this.start;
+      case 'state':
+        return this.#nodeOfState(moved(node.state));
+      case 'places':
+        return this.#add({ ...node, places: node.places.map(comingBackTo(moved)) });
+      case 'within':
+        return this.#add({ ...node, sayings: node.sayings.map(comingBackTo(moved)) });
+    }
+  }
 
   readonly end = (arc: number): number => {
     const to = this.arcTo[arc] ?? 0;
@@ -147,6 +218,7 @@ class LazyGraph implements SoundGraph {
   readonly reach = (node: number): BetweenWords | null => {
     const known = this.#reached[node];
     if (known !== undefined) return known;
+    if (this.arcPhone.length >= this.#mostArcs) return null;
     const reached = this.#grow(node);
     this.#reached[node] = reached;
     return reached;
@@ -154,7 +226,6 @@ class LazyGraph implements SoundGraph {
 
   #grow(at: number): BetweenWords | null {
     const node = this.#nodes[at];
-    this.#nodes[at] = GROWN;
     if (node?.kind === 'state') return this.#growState(at, node.state);
     if (node?.kind === 'within') this.#addArcs(at, node);
     return null;
@@ -197,11 +268,11 @@ class LazyGraph implements SoundGraph {
     this.arcsEnd[at] = this.arcPhone.length;
   }
 
-  #addArc(phone: number, to: number, { word, weight }: Told): void {
-    this.arcPhone.push(phone);
+  #addArc(phone: number, to: number, { word, weight }: Told): number {
     this.arcTo.push(to);
     this.arcWord.push(word);
     this.arcWeight.push(weight);
+    return this.arcPhone.push(phone) - 1;
   }
 
   #nodeOfState(state: number): number {
@@ -225,6 +296,13 @@ interface Told {
 }
 
 const NOT_TOLD: Told = { word: -1, weight: 0 };
+
+const comingBackTo =
+  (moved: (state: number) => number) =>
+  <Each extends { readonly back: number }>(each: Each): Each => ({
+    ...each,
+    back: moved(each.back),
+  });
 
 /** One sound of what is said. */
 interface SoundSaid extends Omit<Saying, 'beginnings'> {

@@ -28,12 +28,7 @@ export class WordPaths {
 
   /** The token's words and one more, which began where its last one did. */
   add({ path, since, acousticSince }: Token, word: number): number {
-    const key = this.wording(path) * this.#vocabulary + word;
-    let wording = this.#following.get(key);
-    if (wording === undefined) {
-      wording = this.#following.size + 1;
-      this.#following.set(key, wording);
-    }
+    const wording = this.#wordingOf(path, word);
     this.word.push(word);
     this.before.push(path);
     this.startFrame.push(since);
@@ -43,6 +38,53 @@ export class WordPaths {
 
   wording(path: number): number {
     return this.#wording[path] ?? 0;
+  }
+
+  get count(): number {
+    return this.word.length;
+  }
+
+  /** Lets go of all paths but these and those before them, and gives each its new number. */
+  keepOnly(paths: Iterable<number>): Int32Array {
+    const numbers = new Int32Array(this.count);
+    for (const path of paths) this.#mark(path, numbers);
+    this.#following.clear();
+    let kept = 0;
+    for (let path = 0; path < numbers.length; path += 1) {
+      if (numbers[path] === 0) continue;
+      const before = this.before[path] ?? -1;
+      this.#move(path, { to: kept, before: before < 0 ? before : (numbers[before] ?? -1) });
+      numbers[path] = kept;
+      kept += 1;
+    }
+    const { word, before, startFrame, acousticAtStart } = this;
+    for (const each of [word, before, startFrame, acousticAtStart, this.#wording]) {
+      each.length = kept;
+    }
+    return numbers;
+  }
+
+  #mark(path: number, marks: Int32Array): void {
+    for (let at = path; at >= 0 && marks[at] === 0; at = this.before[at] ?? -1) marks[at] = 1;
+  }
+
+  /** To a lower number, its wording counted anew: the one before it is there already. */
+  #move(path: number, { to, before }: { readonly to: number; readonly before: number }): void {
+    const word = this.word[path] ?? 0;
+    this.word[to] = word;
+    this.before[to] = before;
+    this.startFrame[to] = this.startFrame[path] ?? 0;
+    this.acousticAtStart[to] = this.acousticAtStart[path] ?? 0;
+    this.#wording[to] = this.#wordingOf(before, word);
+  }
+
+  #wordingOf(path: number, word: number): number {
+    const key = this.wording(path) * this.#vocabulary + word;
+    const known = this.#following.get(key);
+    if (known !== undefined) return known;
+    const wording = this.#following.size + 1;
+    this.#following.set(key, wording);
+    return wording;
   }
 }
 
@@ -60,6 +102,7 @@ export class TokenStore {
   /** By place, one more than where its tokens are kept; 0 where it has none. */
   #rooms = new Int32Array(0);
   #roomCount = 0;
+  #size = 0;
   #counts = new Int32Array(0);
   #path = new Int32Array(0);
   #phone = new Uint8Array(0);
@@ -74,6 +117,11 @@ export class TokenStore {
     this.#most = most;
     this.#paths = paths;
     this.#furnish(FIRST_PLACES);
+  }
+
+  /** Tokens at all places. */
+  get size(): number {
+    return this.#size;
   }
 
   count(place: number): number {
@@ -100,6 +148,7 @@ export class TokenStore {
     let at = this.#alike(first, count, token);
     if (at < 0 && count < this.#most) {
       this.#counts[room] = count + 1;
+      this.#size += 1;
       this.#write(first + count, token);
       return;
     }
@@ -111,6 +160,70 @@ export class TokenStore {
     for (const place of this.places) this.#rooms[place] = 0;
     this.places.length = 0;
     this.#roomCount = 0;
+    this.#size = 0;
+  }
+
+  /** Each place becomes another, none two of them the same. */
+  move(to: ReadonlyMap<number, number>): void {
+    const rooms = this.places.map((place) => this.#rooms[place] ?? 0);
+    for (const place of this.places) this.#rooms[place] = 0;
+    for (const [at, room] of rooms.entries()) {
+      const place = to.get(this.places[at] ?? 0) ?? 0;
+      this.#rooms[place] = room;
+      this.places[at] = place;
+    }
+  }
+
+  *scores(): Generator<number> {
+    for (const at of this.#tokens()) yield this.#score[at] ?? -Infinity;
+  }
+
+  *paths(): Generator<number> {
+    for (const at of this.#tokens()) yield this.#path[at] ?? -1;
+  }
+
+  /** By what WordPaths.keepOnly gave. */
+  renumber(paths: Int32Array): void {
+    for (const at of this.#tokens()) this.#path[at] = paths[this.#path[at] ?? -1] ?? -1;
+  }
+
+  /** Gives up what lies below `least`, and all but so many of those on it; gives how many of these were not needed. */
+  thin(least: number, onIt: number): number {
+    let left = onIt;
+    const places = [...this.places];
+    this.places.length = 0;
+    this.#size = 0;
+    for (const place of places) {
+      const room = (this.#rooms[place] ?? 1) - 1;
+      const first = room * this.#most;
+      const end = first + (this.#counts[room] ?? 0);
+      let to = first;
+      for (let at = first; at < end; at += 1) {
+        const score = this.#score[at] ?? -Infinity;
+        if (score < least || (score === least && left === 0)) continue;
+        if (score === least) left -= 1;
+        this.#copy(at, to);
+        to += 1;
+      }
+      this.#settle(place, to - first);
+    }
+    return left;
+  }
+
+  #settle(place: number, count: number): void {
+    this.#counts[(this.#rooms[place] ?? 1) - 1] = count;
+    this.#size += count;
+    if (count === 0) this.#rooms[place] = 0;
+    else this.places.push(place);
+  }
+
+  /** Where each token is kept. */
+  *#tokens(): Generator<number> {
+    for (const place of this.places) {
+      const first = ((this.#rooms[place] ?? 1) - 1) * this.#most;
+      const end = first + this.count(place);
+      for (let at = first; at < end; at += 1) yield at;
+    }
   }
 
   #roomOf(place: number): number {
@@ -145,6 +258,15 @@ export class TokenStore {
     this.#score[at] = token.score;
     this.#acoustic[at] = token.acoustic;
     this.#acousticSince[at] = token.acousticSince;
+  }
+
+  #copy(from: number, to: number): void {
+    this.#path[to] = this.#path[from] ?? -1;
+    this.#phone[to] = this.#phone[from] ?? 0;
+    this.#since[to] = this.#since[from] ?? 0;
+    this.#score[to] = this.#score[from] ?? -Infinity;
+    this.#acoustic[to] = this.#acoustic[from] ?? -Infinity;
+    this.#acousticSince[to] = this.#acousticSince[from] ?? 0;
   }
 
   #alike(first: number, count: number, { path, phone }: Token): number {

@@ -35,6 +35,10 @@ export interface WordStates {
   readonly wordsAt: (node: number) => readonly WordStep[];
   /** The one state of all places that a word leads to, whatever rules they belong to. */
   readonly join: (places: readonly Place[]) => Onward;
+  /** The places that a state began as. */
+  readonly kernel: (state: number) => readonly Place[];
+  /** Gives what a state of other ones of the same grammar is here, and makes it. */
+  readonly movedFrom: (before: WordStates) => (state: number) => number;
 }
 
 /**
@@ -90,6 +94,23 @@ class LazyStates implements WordStates {
     }
     return { to, logWeight };
   };
+
+  readonly kernel = (state: number): readonly Place[] => this.#kernels[state] ?? [];
+
+  readonly movedFrom = (before: WordStates): ((state: number) => number) => {
+    const known = new Map([[NOWHERE, NOWHERE]]);
+    // A state comes back to older ones alone: this ends.
+    const moved = (state: number): number => {
+      const here = known.get(state) ?? this.#made(before.kernel(state), moved);
+      known.set(state, here);
+      return here;
+    };
+    return moved;
+  };
+
+  #made(kernel: readonly Place[], moved: (state: number) => number): number {
+    return this.join(kernel.map((place) => ({ ...place, back: moved(place.back) }))).to;
+  }
 
   /** Wherever these lead without a word. */
   #closure(kernel: readonly Place[]): readonly Place[] {
