@@ -67,10 +67,9 @@ export interface Ranking {
  * third of the time; a bonus of 2 to 3 nats a sound was best, less drops short words ("three" for "eight"). Of 100
  * sentences at 5 dB what was said is among 8 wordings 98 times, among 4 ("is", "was", "at" and "the" take them up) 96.
  * Without a bound 10 of 20 sentences at 5 dB had more than 4,000 tokens at once, one 57,000; with it all of them were
- * heard the same, 37 of 40 with the same alternatives in the same order. Noise of half a minute had so many at all times,
- * said words 200,000 times a minute and grew the graph to 475,000 arcs: the page died of it. A sentence of the rarer kind
- * grows it by 8,000; of 60 such the search took 0.066 of the sound's time where nothing was forgotten, 0.074 where half
- * of 80,000 arcs stayed.
+ * heard the same, 37 of 40 with the same alternatives in the same order. Noise of half a minute has so many at almost all
+ * times, and grew the graph to 475,000 arcs: unbounded, it filled 4 GB. A sentence of the rarer kind grows it by 8,000; of
+ * 60 such the search took 0.066 of the sound's time where nothing was forgotten, 0.074 where half of 80,000 arcs stayed.
  */
 export const SEARCH_SETTINGS: SearchSettings = {
   beam: 15,
