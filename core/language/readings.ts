@@ -244,6 +244,11 @@ export const READING_RULES: readonly Rule[] = [
   rule(`[the] <quantity> ${THERE} <link> <amount>`, notElectrical(asReading()), {
     examples: ['suction pressure right now is sixteen', 'superheat at the evaporator is eight'],
   }),
+  rule(
+    '[the] <quantity> <link> <amount> (at|by|near|leaving|off|coming off) [the] (coil|coils|evap coil|evaporator coil|cooling coil)',
+    notElectrical(asReading()),
+    { examples: ['superheat is six at the coil'] },
+  ),
   rule('[the] <quantity> [is] [at] (to|too)', homophone(2), {
     alone: true,
     examples: ['suction to'],
