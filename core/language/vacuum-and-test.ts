@@ -90,7 +90,6 @@ const pulledTo: Means = (tags, frame) => {
   return unit === null && isMicrons ? fixed('vacuum')(tags, frame) : null;
 };
 
-/** A vacuum and a standing test, and what each came to after a while. */
 /** "Held at four ten": of the vacuum or the test that was read last; nothing else is held so. */
 const heldAt: Means = (tags, frame) => {
   const of = (quantity: QuantityId | null): Meaning | null =>
@@ -111,6 +110,7 @@ const testedTo: Means = (tags, frame) => {
   return meant && { ...meant, ...held, work: [{ did: 'pressureTest', part: null, words }] };
 };
 
+/** A vacuum and a standing test, and what each came to after a while. */
 export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
   rule(
     '[(and|but)] [it] [(is|has)] [still] (held|holding|settled|leveled (off|out)|stopped|steady) [(steady|solid|right|good)] (at|on) <amount>',

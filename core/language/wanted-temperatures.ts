@@ -1,10 +1,7 @@
 import { amountIn } from './measure.ts';
-import { isPlausible } from './plausible.ts';
+import { canBeColdBox, isPlausible } from './plausible.ts';
 import { reading } from './reading-means.ts';
 import { type Means, type Rule, rule } from './rule.ts';
-
-/** Colder is no cold box kept; it would be something else that somebody wants so many of. */
-const WARMEST = { us: 65, si: 18 } as const;
 
 /** What the box is to be kept at, by those whose it is: what it is set for, and no reading of it. */
 const wanted: Means = (tags, frame) => {
@@ -12,7 +9,7 @@ const wanted: Means = (tags, frame) => {
   const { units, refrigerant } = frame.context;
   const isThermal = unit === null || unit === 'degrees' || unit === 'degF' || unit === 'degC';
   if (!isThermal || !frame.endsAtPause) return null;
-  if (unit === null && value !== null && value > WARMEST[units]) return null;
+  if (unit === null && value !== null && !canBeColdBox(value, units)) return null;
   const found = reading('setpointTemp', amountIn(tags), frame);
   if (found?.value === undefined || found.unit === null) return null;
   const amount = { value: found.value, unit: found.unit };

@@ -46,17 +46,13 @@ const chargedIt: Means = (tags, frame) => {
   return fixed('refrigerantAdded', of)(tags, frame);
 };
 
-/** Of nothing the unit need not be asked. */
-/** "No refrigerant added" */
-const noneAdded: Means = (tags, frame) => {
-  const unit = frame.context.units === 'us' ? 'lb' : 'kg';
-  return fixed('refrigerantAdded')({ ...tags, number: 0, unit }, frame);
-};
-
-const noneRecovered: Means = (tags, frame) => {
-  const unit = frame.context.units === 'us' ? 'lb' : 'kg';
-  return fixed('refrigerantRecovered')({ ...tags, number: 0, unit }, frame);
-};
+/** "No refrigerant added": of nothing the unit need not be asked. */
+const noneMoved =
+  (quantity: 'refrigerantAdded' | 'refrigerantRecovered'): Means =>
+  (tags, frame) => {
+    const unit = frame.context.units === 'us' ? 'lb' : 'kg';
+    return fixed(quantity)({ ...tags, number: 0, unit }, frame);
+  };
 
 /** "Added a pound, then another eight ounces": more of what was weighed before in the same sentence. */
 const another: Means = (tags, frame) => {
@@ -83,12 +79,12 @@ export const WEIGHED_RULES: readonly Rule[] = [
   ),
   rule(
     '[(i|we|have|i have)] ((recovered|reclaimed) [back] (nothing|no (refrigerant|gas|freon|charge)) [(out|out of it|back)]|(got|pulled) no (refrigerant|gas|freon) (out|back) [of it]|(did not|could not) recover (anything|any [(gas|refrigerant|freon)]|a thing) [(out|out of it)]|(nothing|not anything) [(in (it|there)|left)] to recover)',
-    noneRecovered,
+    noneMoved('refrigerantRecovered'),
     { examples: ['recovered nothing', 'nothing to recover'] },
   ),
   rule(
     `(${NO_GAS} [(was|were|is)] (added|needed|put in|required)|[(i|we)] (did not|have not) (add|added|put) (any|a drop of|any more) ${GAS} [in]|[(i|we)] [have] (added|put in) (${NO_GAS}|none|zero ${GAS}))`,
-    noneAdded,
+    noneMoved('refrigerantAdded'),
     { examples: ['no refrigerant added', 'did not add any refrigerant'] },
   ),
   heardRule(

@@ -1,6 +1,7 @@
 import type { Tags } from '../../grammar/nodes.ts';
 import { QUANTITIES } from '../../terms/quantities.ts';
 import { amountIn, measured } from '../measure.ts';
+import { canBeColdBox } from '../plausible.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId } from '../slots.ts';
 import { ask, MY, plain } from './asking.ts';
@@ -31,8 +32,7 @@ const ofTheBox: Means = (tags, frame) => {
 /** A number alone, where nothing but a temperature was spoken of last and it can be a box's. */
 function ofColdBox(tags: Tags, { context: { lastQuantity, units } }: Frame): boolean {
   const { value } = amountIn(tags);
-  const warmest = units === 'us' ? 65 : 18;
-  if (value === null || value > warmest) return false;
+  if (value === null || !canBeColdBox(value, units)) return false;
   return lastQuantity === null || QUANTITIES[lastQuantity].dimension === 'temperature';
 }
 
