@@ -173,7 +173,9 @@ export function describeEngine(name: string, { open, utterances }: Settings): vo
         expect(wordsOf(await hear(sentence))).toBe(sentence);
       }
       expect(ends).toEqual(ends.toSorted((one, other) => one - other));
-      expect(ends.every((end) => end % WINDOW_SAMPLES === 0)).toBe(true);
+      // A detector that came after the first sound begins there, wherever that is.
+      const [first = 0] = ends;
+      expect(ends.map((end) => (end - first) % WINDOW_SAMPLES)).toEqual(ends.map(() => 0));
       watch?.close();
       const told = ends.length;
       watch?.accept(stage.say('yes'));
