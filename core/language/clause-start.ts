@@ -11,5 +11,5 @@ export function startsClause(frame: Frame): boolean {
     .wordsOf({ from: 0, to: from })
     .toLowerCase()
     .split(/[^a-z]+/)
-    .every((word) => word === '' || (FILLERS.has(word) && word !== 'think'));
+    .every((word) => word === '' || (FILLERS.hasWord(word) && word !== 'think'));
 }

@@ -2,35 +2,46 @@ import type { Token } from '../grammar/tokens.ts';
 import type { Item } from './parse.ts';
 import type { Said } from './questions/by-cue.ts';
 import type { Meaning } from './rule.ts';
+import type { Sentence } from './sentence.ts';
 import { FILLERS } from './talk.ts';
+import { WordSet } from './word-set.ts';
 
 /** What may stand unread before what we did; behind any other word somebody else did it, or it was not done. */
-const BEFORE_OURS: ReadonlySet<string> = new Set(
-  (
-    'i we us also just finally already went ahead but because helper apprentice partner both up them again first next ' +
+const BEFORE_OURS = new WordSet(
+  'i we us also just finally already went ahead but because helper apprentice partner both up them again first next ' +
     'after well plus thing today once soon while anyway done too back on off out in down over was did to it silver ' +
     'triple double completely fully carefully quickly gently still even myself ourselves all everything always now ' +
-    'next simply only temporarily hand pressure chemically soft hard'
-  ).split(' '),
+    'next simply only temporarily hand pressure chemically soft hard',
 );
 
 /** "Plumber cleaned the drain line" and "almost replaced the board" are no work of ours: kept as they were said. */
-export function oursOnly({ text, tokens }: Said, items: readonly Item[]): readonly Item[] {
-  if (!items.some(({ meaning }) => isDoing(meaning))) return items;
-  return items.map((item, index) => {
-    if (isDenied(tokens, item)) return { ...item, meaning: {} };
-    const from = strangerFrom(tokens, { item, before: items[index - 1] });
-    if (from === null) return item;
-    const words = text.slice(tokens[from]?.start, tokens[item.end - 1]?.end);
-    return { ...item, words, meaning: { remarks: [words] } };
-  });
+export function oursOnly({ text, tokens }: Sentence, items: readonly Item[]): readonly Item[] {
+  let ours: Item[] | null = null;
+  for (let index = 0; index < items.length; index += 1) {
+    const item = items[index];
+    const fresh = item === undefined ? null : notOurs({ text, tokens }, item, items[index - 1]);
+    if (fresh === null) continue;
+    ours ??= [...items];
+    ours[index] = fresh;
+  }
+  return ours ?? items;
+}
+
+/** `null` where it is ours, or nothing that anybody does. */
+function notOurs({ text, tokens }: Said, item: Item, before: Item | undefined): Item | null {
+  if (item.start === 0 || !isDoing(item.meaning)) return null;
+  if (isDenied(tokens, item)) return { ...item, meaning: {} };
+  const from = strangerFrom(tokens, { item, before });
+  if (from === null) return null;
+  const words = text.slice(tokens[from]?.start, tokens[item.end - 1]?.end);
+  return { ...item, words, meaning: { remarks: [words] } };
 }
 
 const isDoing = ({ work, ofIt }: Meaning): boolean => work !== undefined || ofIt !== undefined;
 
 /** "I haven't reset it": what stands unread behind a "not" was not done. */
-const isDenied = (tokens: readonly Token[], { start, meaning }: Item): boolean =>
-  isDoing(meaning) && tokens[start]?.pause !== true && DENIALS.has(tokens[start - 1]?.text ?? '');
+const isDenied = (tokens: readonly Token[], { start }: Item): boolean =>
+  tokens[start]?.pause !== true && DENIALS.has(tokens[start - 1]?.text ?? '');
 const DENIALS: ReadonlySet<string> = new Set(['not', 'never']);
 
 interface Placed {
@@ -64,5 +75,5 @@ const saysWho = (tokens: readonly Token[]): boolean => tokens.some(({ text }) =>
 /** "Pulled and cleaned the blades": what was done first is ours, too. */
 const DID = /ed$|^(?:blew|took|cut|swept|shut|dug|got|went|found|put|made)$/;
 
-const isOfOurs = ({ text }: Token): boolean =>
-  BEFORE_OURS.has(text) || FILLERS.has(text) || DID.test(text);
+const isOfOurs = (token: Token): boolean =>
+  BEFORE_OURS.has(token) || FILLERS.has(token) || DID.test(token.text);

@@ -66,7 +66,7 @@ function missedBy(text: string, items: readonly Read[]): readonly NearMiss[] {
   const unread = tokens.flatMap((token, at) =>
     items.some(({ start, end }) => start <= at && at < end) ? [] : [{ token, at }],
   );
-  const isPassedOver = unread.every(({ token }) => FILLERS.has(token.text));
+  const isPassedOver = unread.every(({ token }) => FILLERS.has(token));
   const starts = unread.map(({ at }) => at);
   return isPassedOver ? [] : nearMisses(tokens, starts);
 }
@@ -78,7 +78,7 @@ function leftOverIn(text: string, items: readonly Read[]): readonly string[] {
   for (let at = 0; at + 1 < bounds.length; at += 2) {
     const between = tokens.slice(bounds[at], bounds[at + 1]);
     const [first, last] = [between[0], between.at(-1)];
-    const isRead = between.every((token) => FILLERS.has(token.text));
+    const isRead = between.every((token) => FILLERS.has(token));
     if (first !== undefined && last !== undefined && !isRead) {
       stretches.push(text.slice(first.start, last.end));
     }

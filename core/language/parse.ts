@@ -26,7 +26,14 @@ export interface Parse {
   /** Nodes the matcher tried: a measure of work that does not depend on the machine. */
   readonly steps: number;
   readonly tokens: readonly Token[];
+  readonly sentence: Sentence;
 }
+
+/** Whether one item reads all of the tokens. */
+export const isWhollyRead = (
+  { length }: readonly Token[],
+  [first, second]: readonly Item[],
+): boolean => second === undefined && first?.start === 0 && first.end === length;
 
 /** Every rule that reads the whole sentence, preferred first: more than one is an ambiguity, decided by rank. */
 export function wholeReadings(text: string, context: Context): readonly Item[] {
@@ -53,7 +60,8 @@ export function parse(text: string, context: Context): Parse {
   const sentence = new Sentence(text, context);
   const items = new Coverer(sentence).cover();
   const { unclaimed, counted } = openNumbers(sentence, items);
-  return { items, unclaimed, counted, steps: sentence.matcher.steps, tokens: sentence.tokens };
+  const { tokens, matcher } = sentence;
+  return { items, unclaimed, counted, steps: matcher.steps, tokens, sentence };
 }
 
 /** Covers a sentence with what rules read of it. */

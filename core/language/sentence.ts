@@ -90,9 +90,11 @@ class SentenceFrame implements Frame {
 
 /** Nothing, at the end, where all are fillers. */
 function weightyOf(tokens: readonly Token[]): Span {
-  const first = tokens.findIndex(isWeighty);
-  if (first === -1) return { from: tokens.length, to: 0 };
-  return { from: first, to: tokens.findLastIndex(isWeighty) + 1 };
+  let [from, to] = [0, tokens.length];
+  while (isFiller(tokens[from])) from += 1;
+  if (from === to) return { from, to: 0 };
+  while (isFiller(tokens[to - 1])) to -= 1;
+  return { from, to };
 }
 
-const isWeighty = (token: Token): boolean => !FILLERS.has(token.text);
+const isFiller = (token: Token | undefined): boolean => token !== undefined && FILLERS.has(token);

@@ -1,6 +1,7 @@
 import { atClock } from './errands.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 import { signedIn, spanIn } from './slots.ts';
+import { WordSet } from './word-set.ts';
 
 const nothing: Means = () => ({});
 
@@ -345,10 +346,8 @@ export const TALK_RULES: readonly Rule[] = [
 ];
 
 /** Words that carry nothing for us and may stand around what does. */
-export const FILLERS: ReadonlySet<string> = new Set(
-  (
-    'uh um er ah hm hmm okay ok so alright well now then and please hey like right also got yeah oh ' +
+export const FILLERS = new WordSet(
+  'uh um er ah hm hmm okay ok so alright well now then and please hey like right also got yeah oh ' +
     'the a an just here there all see let us you know i have mean think guess looks it is that at ' +
-    'is reading readings good great cool thanks thank man'
-  ).split(' '),
+    'is reading readings good great cool thanks thank man',
 );

@@ -135,8 +135,14 @@ function turned(known: number): Turned {
 
 function freshlyTurned(word: string): Turned {
   if (NOISE.has(word)) return 'noise';
-  const tokens = splitWord(word, { start: 0, end: word.length });
+  const tokens = splitWord(word, { start: 0, end: word.length }).map(numbered);
   return word !== 'a' && tokens.length === 1 && tokens[0]?.text === word ? 'itself' : tokens;
+}
+
+/** What a word is split into are words, too. */
+function numbered(token: Token): Token {
+  const known = WORDS.numberAt(token.text, 0);
+  return known >= 0 && WORDS.end === token.text.length ? { ...token, known } : token;
 }
 
 interface Scanned {

@@ -3,20 +3,25 @@ import { doubtful } from './doubts.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import type { Meaning } from './rule.ts';
 import { settleIts } from './its.ts';
-import { askedByCues, type Said } from './questions/by-cue.ts';
+import { askedByCues } from './questions/by-cue.ts';
 import { oursOnly } from './done-by-us.ts';
 import { keptWords } from './kept-words.ts';
-import { type Item, parse } from './parse.ts';
+import { isWhollyRead, type Item, type Parse, parse } from './parse.ts';
 import { takenBackFirst } from './taken-back.ts';
-import type { Doubt, Question, Reading, Utterance } from './utterance.ts';
+import type { Doubt, Reading, Utterance } from './utterance.ts';
 
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */
 export function understand(text: string, context: Context): Utterance {
-  const { items, unclaimed, tokens } = parse(text, context);
-  const meant = gather(oursOnly({ text, tokens }, items), context);
+  const parsed = parse(text, context);
+  const { items, tokens, sentence } = parsed;
+  if (isWhollyRead(tokens, items)) return told(text, gather(items, context), context);
+  const meant = gather(oursOnly(sentence, items), context);
+  return told(text, withUnread(meant, parsed), context);
+}
+
+/** Field by field: spreading an object of so many took longer than reading a short sentence. */
+function told(text: string, meant: Gathered, context: Context): Utterance {
   const { readings, doubts } = doubtful(meant.readings, context);
-  const asked = cuesIn({ text, tokens }, items);
-  // Field by field: spreading an object of so many took longer than reading a short sentence.
   return {
     text,
     readings,
@@ -24,22 +29,29 @@ export function understand(text: string, context: Context): Utterance {
     findings: meant.findings,
     work: meant.work,
     recommendations: meant.recommendations,
-    questions: both(meant.questions, asked),
+    questions: meant.questions,
     commands: meant.commands,
     memos: meant.memos,
-    remarks: both(meant.remarks, keptWords({ text, tokens }, items)),
-    unclaimed: both(unclaimed, meant.unclaimed),
+    remarks: meant.remarks,
+    unclaimed: meant.unclaimed,
     doubts: both(doubts, meant.doubts),
   };
 }
 
-/** What no rule reads may be asked all the same. */
-function cuesIn(said: Said, items: readonly Item[]): readonly Question[] {
-  const asked = askedByCues(said, items);
-  return asked.length === 0 ? NO_QUESTIONS : asked.map(({ question }) => question);
+/** What no rule reads may be asked, told or a number all the same. */
+function withUnread(meant: Gathered, { items, unclaimed, sentence }: Parse): Gathered {
+  const asked = askedByCues(sentence, items);
+  const kept = keptWords(sentence, items);
+  if (asked.length + kept.length + unclaimed.length === 0) return meant;
+  const all: Writable<Gathered> = { ...meant };
+  all.questions = both(
+    all.questions,
+    asked.map(({ question }) => question),
+  );
+  all.remarks = both(all.remarks, kept);
+  all.unclaimed = both(unclaimed, all.unclaimed);
+  return all;
 }
-
-const NO_QUESTIONS: readonly Question[] = [];
 
 type Gathered = Omit<Utterance, 'text'>;
 

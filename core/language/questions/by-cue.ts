@@ -2,22 +2,32 @@ import type { Token } from '../../grammar/tokens.ts';
 import { type AnswerableId, isSetting, QUANTITIES } from '../../terms/quantities.ts';
 import type { PlaceId } from '../../terms/names.ts';
 import { ONES, TEENS, TENS } from '../number-words.ts';
+import { Clause, isUnread, pauseAfter, type Stretch, Wording } from '../clause.ts';
 import { quantityId } from '../slots.ts';
 import type { PlainQuestion, Question } from '../utterance.ts';
+import { WordSet } from '../word-set.ts';
 import { placeNamedIn, quantityNamedIn } from './named-in.ts';
 
-/** A clause that asks something and that no rule reads. */
-interface Clause {
-  /** Its words, each followed by a space, the first preceded by one. */
-  readonly words: string;
-  about(): AnswerableId | null;
-  place(): PlaceId | null;
+/** A clause that asks something and that no rule reads. Names are looked for once, and only where a cue wants one: there are hundreds. */
+class Asking extends Clause {
+  private quantity: AnswerableId | null | undefined;
+  private named: PlaceId | null | undefined;
+
+  about(): AnswerableId | null {
+    return this.quantity === undefined
+      ? (this.quantity = quantityNamedIn(this.words))
+      : this.quantity;
+  }
+
+  place(): PlaceId | null {
+    return this.named === undefined ? (this.named = placeNamedIn(this.words)) : this.named;
+  }
 }
 
 interface Cue {
   /** What the clause must say, each of them. */
   readonly says: readonly RegExp[];
-  readonly asks: (clause: Clause) => Question | null;
+  readonly asks: (clause: Asking) => Question | null;
 }
 
 const plain =
@@ -126,7 +136,9 @@ const CUES: readonly Cue[] = [
     asks: () => ({ ask: 'judge', about: 'voltageImbalance' }),
   },
   {
-    says: [/ (?:non condensables?|noncondensables?|air in (?:it|there|the system|here)) /],
+    says: [
+      / (?:non condensable|non condensables|noncondensable|noncondensables|air in (?:it|there|the system|here)) /,
+    ],
     asks: () => ({ ask: 'judge', about: 'nonCondensables' }),
   },
   {
@@ -221,7 +233,7 @@ const CUES: readonly Cue[] = [
     asks: about('target'),
   },
   {
-    says: [/ (?:why|how come|causes?|causing|makes?|making|reason|explains?) /],
+    says: [/ (?:why|how come|cause|causes|causing|make|makes|making|reason|explain|explains) /],
     asks: (clause) => (clause.about() === null ? null : { ask: 'causes' }),
   },
   {
@@ -280,18 +292,16 @@ const LEAD =
   /^(?: (?:so|ok|and|hey|well|now|then|alright|all right|um|oh|but|please|can you|could you|would you|will you|do you know|you know|i wonder|wondering|i need to know|i want to know|just|quick question|question|my|the|on|for))+(?= )/;
 const ASKING =
   '(?:what|where|how|which|why|who|whose|when|is|are|am|has|have|did|does|do|should|will|would|can|could|may|any|anything|give|tell|read|show|remind|say|run|list|go|compare|calculate|figure|explain|got any|got a|you got|you have|current)';
-const ASKING_WORDS = wordsIn(ASKING);
-const LEAD_WORDS = wordsIn(LEAD.source);
-
-function wordsIn(pattern: string): ReadonlySet<string> {
-  return new Set(pattern.match(/[a-z]+/g) ?? []);
-}
+const SOME_WORD = /[a-z]+/g;
+const ASKING_WORDS = new WordSet(ASKING.match(SOME_WORD) ?? []);
+const LEAD_WORDS = new WordSet(LEAD.source.match(SOME_WORD) ?? []);
 
 /** Told by single words, in a tenth of the time that the patterns take: most clauses ask nothing. */
-function mayBeginAsking(tokens: readonly Token[]): boolean {
-  for (const { text } of tokens) {
-    if (ASKING_WORDS.has(text)) return true;
-    if (!LEAD_WORDS.has(text)) return false;
+function mayBeginAsking({ tokens, start, end }: Clause): boolean {
+  for (let at = start; at < end; at += 1) {
+    const token = tokens[at];
+    if (token === undefined || ASKING_WORDS.has(token)) return true;
+    if (!LEAD_WORDS.has(token)) return false;
   }
   return false;
 }
@@ -299,37 +309,28 @@ const ASKS = new RegExp(`^ ${ASKING}(?= )`);
 
 /** "Can't get a torch in there" tells, and asks nothing. */
 const TELLS =
-  /^ (?:(?:can|could|will|would|do|did|does) not|(?:could|would|may|will) be|tell (?:them|em|him|her|the|everybody)|got an? (?!target|number|reading|value|figure|guess|clue|idea|minute|sec|good|limit)\w+) /;
+  /^ (?:(?:can|could|will|would|do|did|does) not|(?:could|would|may|will) be|tell (?:them|em|him|her|the|everybody)|got (?:a|an) (?!target|number|reading|value|figure|guess|clue|idea|minute|sec|good|limit)\w+) /;
 /** A sentence that breaks off has not said yet what it asks. */
 const BROKEN_OFF = / (?:to|of|the|my|a|an|and|or|than|but|is) $/;
 
 /** Words of which a number or a name of somebody else's say that it is no question to us. */
-const NOT_OURS =
-  / (?:lunch|coffee|beer|truck|van|home|office|boss|game|weather|parking|park|phone|invoice|bill|price|cost|costs|pay|paid|if|he|she|they|him|her|them|your|customer|manager|owner|dispatch|somewhere|thing about) /;
+const NOT_OURS = new Wording(
+  / (?:lunch|coffee|beer|truck|van|home|office|boss|game|weather|parking|park|phone|invoice|bill|price|cost|costs|pay|paid|if|he|she|they|him|her|them|your|customer|manager|owner|dispatch|somewhere|thing about) /,
+);
 
-/** Names are looked for once, and only where a cue wants one: there are hundreds. */
-function clauseOf(words: string): Clause {
-  let about: AnswerableId | null | undefined;
-  let place: PlaceId | null | undefined;
-  return {
-    words,
-    about: () => (about === undefined ? (about = quantityNamedIn(words)) : about),
-    place: () => (place === undefined ? (place = placeNamedIn(words)) : place),
-  };
-}
-
-const NUMBER_WORDS: ReadonlySet<string> = new Set([
+const NUMBER_WORDS = new WordSet([
   ...ONES.slice(1),
   ...TEENS,
   ...TENS,
   ...['hundred', 'thousand', 'half', 'quarter', 'zero', 'point', 'minus'],
 ]);
 
-const isNumber = ({ value, text }: Token): boolean => value !== null || NUMBER_WORDS.has(text);
-
-interface Stretch {
-  readonly start: number;
-  readonly end: number;
+function hasNumber({ tokens, start, end }: Clause): boolean {
+  for (let at = start; at < end; at += 1) {
+    const token = tokens[at];
+    if (token !== undefined && (token.value !== null || NUMBER_WORDS.has(token))) return true;
+  }
+  return false;
 }
 
 interface Read extends Stretch {
@@ -347,54 +348,60 @@ export interface AskedByCue extends Stretch {
   readonly question: Question;
 }
 
+const NOTHING_ASKED: readonly AskedByCue[] = [];
+
 /** What the clauses ask that no rule reads anything of. */
 export function askedByCues({ text, tokens }: Said, read: readonly Read[]): readonly AskedByCue[] {
-  if (isWhollyRead(tokens, read) || !mayAsk({ text, tokens })) return [];
-  return clausesOf(tokens).flatMap(({ start, end }) => {
-    if (read.some((each) => each.start < end && each.end > start && !isAside(each, { start, end })))
-      return [];
-    const last = tokens[end - 1]?.end ?? 0;
-    const question = askedByCue(tokens.slice(start, end), /^\s*\?/.test(text.slice(last)));
-    return question === null ? [] : [{ question, start, end }];
-  });
+  if (!text.includes('?') && !ASKING_WORDS.hasAny(tokens)) return NOTHING_ASKED;
+  const asked: AskedByCue[] = [];
+  for (let start = 0; start < tokens.length;) {
+    const end = pauseAfter(tokens, start);
+    const question = isLeft({ start, end }, read)
+      ? askedBy(new Asking(tokens, start, end), endsAsking(text, tokens[end - 1]))
+      : null;
+    if (question !== null) asked.push({ question, start, end });
+    start = end;
+  }
+  return asked;
 }
 
-const mayAsk = ({ text, tokens }: Said): boolean =>
-  text.includes('?') || tokens.some((token) => ASKING_WORDS.has(token.text));
-
-const isWhollyRead = (tokens: readonly Token[], [first, second]: readonly Read[]): boolean =>
-  tokens.length === 0 ||
-  (first?.start === 0 && first.end === tokens.length && second === undefined);
+const endsAsking = (text: string, last: Token | undefined): boolean =>
+  text.includes('?') && /^\s*\?/.test(text.slice(last?.end ?? 0));
 
 /** "Last time we were here": talk behind its beginning leaves a question what it was, a condition does not. */
+const isLeft = (clause: Stretch, read: readonly Read[]): boolean =>
+  isUnread(clause, read) || read.every((each) => isUnread(clause, [each]) || isAside(each, clause));
+
 const isAside = ({ start, meaning }: Read, clause: Stretch): boolean =>
   start > clause.start && Object.keys(meaning).length === 0;
-
-function clausesOf(tokens: readonly Token[]): readonly Stretch[] {
-  const starts = tokens.flatMap(({ pause }, at) => (at === 0 || pause ? [at] : []));
-  return starts.map((start, index) => ({ start, end: starts[index + 1] ?? tokens.length }));
-}
 
 /**
  * What a clause asks by the words in it, where no rule reads any of it: "what all should this superheat be running
  * today". Nothing for a clause with a number, which must be asked about itself.
  */
-function askedByCue(tokens: readonly Token[], endsAsking: boolean): Question | null {
-  if (!endsAsking && !mayBeginAsking(tokens)) return null;
-  if (tokens.length === 0 || tokens.some(isNumber)) return null;
-  const words = ` ${tokens.map(({ text }) => text).join(' ')} `;
-  const asking = words.replace(LEAD, '');
-  if (
-    NOT_OURS.test(words) ||
-    BROKEN_OFF.test(words) ||
-    (!endsAsking && (!ASKS.test(asking) || TELLS.test(asking)))
-  )
-    return null;
-  const clause = clauseOf(words);
-  for (const { says, asks } of CUES) {
-    const question = says.every((cue) => cue.test(words)) ? asks(clause) : null;
+function askedBy(clause: Asking, asksBySign: boolean): Question | null {
+  if (!asksBySign && !mayBeginAsking(clause)) return null;
+  if (hasNumber(clause) || NOT_OURS.isIn(clause) || BROKEN_OFF.test(clause.words)) return null;
+  if (!asksBySign && !asksByWords(clause)) return null;
+  for (const { says, asks } of CUES_MADE_READY) {
+    const question = saysAll(clause, says) ? asks(clause) : null;
     if (question !== null) return question;
   }
   // "Superheat?"
-  return endsAsking && tokens.length <= 3 ? about('value')(clause) : null;
+  return asksBySign && clause.end - clause.start <= 3 ? about('value')(clause) : null;
+}
+
+function asksByWords({ words }: Clause): boolean {
+  const asking = words.replace(LEAD, '');
+  return ASKS.test(asking) && !TELLS.test(asking);
+}
+
+const CUES_MADE_READY = CUES.map(({ says, asks }) => ({
+  says: says.map((cue) => new Wording(cue)),
+  asks,
+}));
+
+function saysAll(clause: Clause, says: readonly Wording[]): boolean {
+  for (const wording of says) if (!wording.isIn(clause)) return false;
+  return true;
 }
