@@ -1,13 +1,14 @@
 import type { Act } from './left.ts';
 import type { Node } from './nodes.ts';
+import { madeReady, type Step } from './reading.ts';
 
-/** Lists of acts, each once and under a number: most steps do the same few things, or nothing. */
+/** Lists of acts, made ready, each once and under a number: most steps do the same few things, or nothing. */
 export class ActLists {
-  private readonly lists: (readonly Act[])[] = [NOTHING];
+  private readonly lists: (readonly Step[])[] = [NOTHING];
   private readonly numbers = new Map<string, number>([['[]', 0]]);
   private readonly nodes = new Map<Node, number>();
 
-  at(number: number): readonly Act[] {
+  at(number: number): readonly Step[] {
     return this.lists[number] ?? NOTHING;
   }
 
@@ -15,7 +16,7 @@ export class ActLists {
     const key = JSON.stringify(acts.map((act) => this.keyOf(act)));
     const found = this.numbers.get(key);
     if (found !== undefined) return found;
-    const fresh = this.lists.push(acts) - 1;
+    const fresh = this.lists.push(acts.map(madeReady)) - 1;
     this.numbers.set(key, fresh);
     return fresh;
   }
@@ -29,4 +30,4 @@ export class ActLists {
   }
 }
 
-const NOTHING: readonly Act[] = [];
+const NOTHING: readonly Step[] = [];

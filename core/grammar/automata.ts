@@ -1,9 +1,10 @@
 import type { Grammar } from './compile.ts';
-import { type Act, type Left, Lefts, type Onward, type Way } from './left.ts';
+import { type Left, Lefts, type Onward, type Way } from './left.ts';
 import type { ListNode, Node } from './nodes.ts';
 import { type Ahead, onwardFrom } from './spread.ts';
 import { ActLists } from './act-lists.ts';
 import { Numbers } from './numbers.ts';
+import type { Step } from './reading.ts';
 import { Transitions } from './transitions.ts';
 
 /** Where a rule ends, by what stands behind: steps that read nothing. */
@@ -113,9 +114,13 @@ export class Automata {
     return (this.records.at(step + BACKS + thread * EACH_BACK) & IS_BEHIND_END) !== 0;
   }
 
-  /** What is done before the step's token is read. */
-  actsOf(step: number, thread: number): readonly Act[] {
-    return this.acts.at(this.records.at(step + BACKS + thread * EACH_BACK + 1));
+  /** What is done before the step's token is read, by its number; 0 is nothing. */
+  actsOf(step: number, thread: number): number {
+    return this.records.at(step + BACKS + thread * EACH_BACK + 1);
+  }
+
+  stepsOf(acts: number): readonly Step[] {
+    return this.acts.at(acts);
   }
 
   private freshStart(rule: number): number {

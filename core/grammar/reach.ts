@@ -7,19 +7,19 @@ import {
   symbolOf,
 } from './automata.ts';
 import { END } from './kinds.ts';
-import type { Act } from './left.ts';
 import type { Matcher } from './match.ts';
 import type { Tags } from './nodes.ts';
-import { tagsOn } from './reading.ts';
+import { Reading } from './reading.ts';
 
 /** The way of a reading through the states of its rule. */
 interface Route {
   /** The thread at each place, the end's included. */
   readonly threads: readonly number[];
-  /** What is done at each place. */
-  readonly acts: readonly (readonly Act[])[];
   readonly hidesOthers: boolean;
 }
+
+/** What is done at each place of the reading that is traced now. */
+const ACTS: number[] = [];
 
 interface Beginning {
   readonly matcher: Matcher;
@@ -69,8 +69,27 @@ export class Reach {
 
   /** What the reading up to there means that the rule prefers to its others; `null` where only the matcher can tell. */
   first(end: number): Tags | null {
-    const route = this.routeTo(end);
-    return route === null ? null : tagsOn(route.acts, this.at, this.matcher);
+    const ending = this.ending(end);
+    if (this.hasLeapt || this.automata.countOf(ending) === 0) return null;
+    this.traceActs(ending, end);
+    const reading = new Reading(this.matcher);
+    for (let place = this.at; place <= end; place += 1) {
+      const acts = ACTS[place - this.at] ?? 0;
+      if (acts !== 0 && !reading.takes(this.automata.stepsOf(acts), place)) return null;
+    }
+    return reading.tags;
+  }
+
+  /** Back from the end: what is done at each place goes into `ACTS`. */
+  private traceActs(ending: number, end: number): void {
+    const { automata, at, steps } = this;
+    ACTS[end - at] = automata.actsOf(ending, 0);
+    let thread = automata.originOf(ending, 0);
+    for (let ahead = end - at - 1; ahead >= 0; ahead -= 1) {
+      const step = steps[ahead] ?? 0;
+      ACTS[ahead] = automata.actsOf(step, thread);
+      thread = automata.originOf(step, thread);
+    }
   }
 
   /** Whether that reading is the only one up to there. */
@@ -97,21 +116,18 @@ export class Reach {
     const ending = this.ending(end);
     const { automata, at } = this;
     if (this.hasLeapt || automata.countOf(ending) === 0) return null;
-    const acts: (readonly Act[])[] = [];
     const threads: number[] = [];
     const length = end - at;
     let thread = automata.originOf(ending, 0);
     let hidesOthers = automata.hidesOthers(ending, 0);
-    acts[length] = automata.actsOf(ending, 0);
     threads[length] = thread;
     for (let ahead = length - 1; ahead >= 0; ahead -= 1) {
       const step = this.steps[ahead] ?? 0;
-      acts[ahead] = automata.actsOf(step, thread);
       hidesOthers ||= automata.hidesOthers(step, thread);
       thread = automata.originOf(step, thread);
       threads[ahead] = thread;
     }
-    return { threads, acts, hidesOthers };
+    return { threads, hidesOthers };
   }
 
   /** The step by which the rule ends there. */

@@ -1,26 +1,58 @@
-import { Sum, summandOf } from './fold.ts';
+import { Sum, type Summand, summandOf } from './fold.ts';
 import type { Act } from './left.ts';
 import type { Matcher } from './match.ts';
-import type { Data, Tags } from './nodes.ts';
+import type { Data, Node } from './nodes.ts';
 
-/** What is done before each token of a reading, and behind the last. */
-export type Acts = readonly (readonly Act[])[];
+/** An act made ready: all are of one shape, so that none need be told from the others but by its code. */
+export interface Step {
+  readonly code: number;
+  readonly slot: string | null;
+  readonly data: Data;
+  readonly summand: Summand;
+  readonly scale: number;
+  readonly node: Node | null;
+}
 
-/** What a reading from `start` means; `null` where it turns out to be none. */
-export function tagsOn(way: Acts, start: number, matcher: Matcher): Tags | null {
-  const reading = new Reading(matcher);
-  for (let ahead = 0; ahead < way.length; ahead += 1) {
-    for (const act of way[ahead] ?? []) if (!reading.does(act, start + ahead)) return null;
+const [PUT, SUM, VALUE, BEGIN, BEGIN_SUM, END, REST, REST_ENDS, UNLESS] = [
+  0, 1, 2, 3, 4, 5, 6, 7, 8,
+] as const;
+const NO_SUMMAND: Summand = { plus: 0, times: 1, sign: 1, aside: 0 };
+const PLAIN: Step = {
+  code: REST,
+  slot: null,
+  data: '',
+  summand: NO_SUMMAND,
+  scale: 1,
+  node: null,
+};
+
+export function madeReady(act: Act): Step {
+  switch (act.do) {
+    case 'put':
+      return { ...PLAIN, code: PUT, slot: act.slot, data: act.data };
+    case 'sum':
+      return { ...PLAIN, code: SUM, summand: act.summand };
+    case 'value':
+      return { ...PLAIN, code: VALUE, scale: act.scale };
+    case 'begin':
+      return { ...PLAIN, code: act.isSum ? BEGIN_SUM : BEGIN };
+    case 'end':
+      return { ...PLAIN, code: END, slot: act.slot };
+    case 'rest':
+      return PLAIN;
+    case 'restEnds':
+      return { ...PLAIN, code: REST_ENDS, slot: act.slot };
+    case 'unless':
+      return { ...PLAIN, code: UNLESS, node: act.node };
   }
-  return reading.tags;
 }
 
 /** Tags as they are put together, inside out. */
-class Reading {
+export class Reading {
   tags: Record<string, Data> = {};
   /** Where a number is added up. */
   private sum: Sum | null = null;
-  private readonly around: { readonly tags: Record<string, Data>; readonly sum: Sum | null }[] = [];
+  private around: Around | null = null;
   private restFrom = 0;
   private readonly matcher: Matcher;
 
@@ -28,34 +60,46 @@ class Reading {
     this.matcher = matcher;
   }
 
-  /** False where the reading is none. */
-  does(act: Act, at: number): boolean {
-    switch (act.do) {
-      case 'put':
-        this.tags[act.slot] = act.data;
-        break;
-      case 'sum':
-        this.sum?.add(act.summand);
-        break;
-      case 'value':
-        this.addValue(this.matcher.tokens[at]?.value ?? null, act.scale);
-        break;
-      case 'begin':
-        this.begin(act.isSum);
-        break;
-      case 'end':
-        this.end(act.slot);
-        break;
-      case 'rest':
-        this.restFrom = at;
-        break;
-      case 'restEnds':
-        if (this.sum === null) this.tags[act.slot] = { from: this.restFrom, to: at };
-        break;
-      case 'unless':
-        return this.matcher.readsNothing(act.node, at);
+  /** Takes steps before the token at a place is read; false where the reading turns out to be none. */
+  takes(steps: readonly Step[], at: number): boolean {
+    for (const step of steps) {
+      if (step.code !== UNLESS) this.take(step, at);
+      else if (step.node !== null && !this.matcher.readsNothing(step.node, at)) return false;
     }
     return true;
+  }
+
+  private take(step: Step, at: number): void {
+    switch (step.code) {
+      case PUT:
+        this.put(step.slot, step.data);
+        break;
+      case SUM:
+        this.sum?.add(step.summand);
+        break;
+      case VALUE:
+        this.addValue(this.matcher.tokens[at]?.value ?? null, step.scale);
+        break;
+      case BEGIN:
+        this.begin(null, {});
+        break;
+      case BEGIN_SUM:
+        this.begin(new Sum(), this.tags);
+        break;
+      case END:
+        this.end(step.slot);
+        break;
+      case REST:
+        this.restFrom = at;
+        break;
+      case REST_ENDS:
+        if (this.sum === null) this.put(step.slot, { from: this.restFrom, to: at });
+        break;
+    }
+  }
+
+  private put(slot: string | null, data: Data): void {
+    if (slot !== null) this.tags[slot] = data;
   }
 
   private addValue(value: number | null, scale: number): void {
@@ -64,22 +108,29 @@ class Reading {
     else this.sum.addValue(value * scale);
   }
 
-  private begin(isSum: boolean): void {
-    this.around.push({ tags: this.tags, sum: this.sum });
-    this.sum = isSum ? new Sum() : null;
-    if (!isSum) this.tags = {};
+  private begin(sum: Sum | null, tags: Record<string, Data>): void {
+    this.around = { tags: this.tags, sum: this.sum, around: this.around };
+    this.sum = sum;
+    this.tags = tags;
   }
 
   private end(slot: string | null): void {
-    const { tags, sum } = this;
-    const around = this.around.pop();
-    if (around === undefined) return;
+    const { tags, sum, around } = this;
+    if (around === null) return;
     this.tags = around.tags;
     this.sum = around.sum;
-    const read = sum === null ? tags : { number: sum.total() };
-    if (this.sum === null) {
-      if (slot === null) Object.assign(this.tags, read);
-      else this.tags[slot] = read;
-    } else if (slot === null) this.sum.add(summandOf(read));
+    this.around = around.around;
+    if (this.sum !== null) {
+      if (slot === null) this.sum.add(summandOf(sum === null ? tags : { number: sum.total() }));
+    } else if (slot !== null) this.tags[slot] = sum === null ? tags : { number: sum.total() };
+    else if (sum === null) Object.assign(this.tags, tags);
+    else this.tags['number'] = sum.total();
   }
+}
+
+/** What a scope, or a rule that is more than its parts, stands in. */
+interface Around {
+  readonly tags: Record<string, Data>;
+  readonly sum: Sum | null;
+  readonly around: Around | null;
 }
