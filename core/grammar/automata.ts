@@ -40,6 +40,16 @@ const HIDES_OTHERS = 1;
 const IS_BEHIND_END = 2;
 const FLAG_BITS = 2;
 
+interface Reads {
+  /** Steps that are kept before it is full. */
+  readonly most?: number;
+  /** Whether every reading is wanted, not only the preferred of those that come to the same place. */
+  readonly wantsEvery?: boolean;
+}
+
+/** Threads of one state; where there are more, not every reading is found. */
+const MOST_THREADS = 1_000;
+
 /**
  * Reads rules, each by itself, one look-up a token, in tables that fill as sentences come. A state is what may be left
  * of a rule, in the order of preference; a step keeps, for each of those threads, the thread that it comes from and what
@@ -64,11 +74,18 @@ export class Automata {
   /** What is done, each list of it once. */
   private readonly acts = new ActLists();
   private readonly lists = new Map<number, readonly ListNode[]>();
+  private readonly cuts = new Set<number>();
+  private readonly wantsEvery: boolean;
 
-  constructor(grammar: Grammar, rules: readonly Node[], most = MOST_LEARNT) {
+  constructor(
+    grammar: Grammar,
+    rules: readonly Node[],
+    { most = MOST_LEARNT, wantsEvery = false }: Reads = {},
+  ) {
     this.grammar = grammar;
     this.rules = rules;
     this.most = most;
+    this.wantsEvery = wantsEvery;
   }
 
   /** It is to be dropped for a new one, so that no flow of words in any order fills the memory. */
@@ -94,6 +111,11 @@ export class Automata {
   /** How many threads come of it, or ways to end. */
   countOf(step: number): number {
     return this.records.at(step + COUNT);
+  }
+
+  /** Whether there are more readings over the step than were found. */
+  isCut(step: number): boolean {
+    return this.wantsEvery && this.cuts.has(step);
   }
 
   listsAt(step: number): readonly ListNode[] | undefined {
@@ -129,18 +151,21 @@ export class Automata {
   }
 
   private freshStep(state: number, symbol: number): number {
-    const following = new Following();
+    const following = new Following(this.wantsEvery);
     const lists: ListNode[] = [];
-    (this.threads[state] ?? []).forEach((left, from) => {
+    let isCut = false;
+    for (const [from, left] of (this.threads[state] ?? []).entries()) {
       const onward = this.onward(left, symbol);
-      for (const way of onward.ways) following.add(way, from);
+      isCut ||= onward.isCut || following.backs.length > MOST_THREADS;
+      if (!isCut) for (const way of onward.ways) following.add(way, from);
       lists.push(...onward.lists);
-    });
+    }
     const to = symbol < ENDINGS.length ? NOWHERE : this.stateOf(following.threads);
     const step = this.records.add(to, following.backs.length);
     for (const each of following.backs) this.keepBack(each);
     this.transitions.set(state, symbol, step);
     if (lists.length > 0) this.lists.set(step, [...new Set(lists)]);
+    if (isCut) this.cuts.add(step);
     return step;
   }
 
@@ -152,7 +177,8 @@ export class Automata {
   private onward(left: Left, symbol: number): Onward {
     const found = left.onward?.get(symbol);
     if (found !== undefined) return found;
-    const fresh = onwardFrom(left, aheadOf(symbol), { grammar: this.grammar, lefts: this.lefts });
+    const { grammar, lefts, wantsEvery } = this;
+    const fresh = onwardFrom(left, aheadOf(symbol), { grammar, lefts, wantsEvery });
     left.onward ??= new Map();
     left.onward.set(symbol, fresh);
     return fresh;
@@ -175,15 +201,20 @@ interface Came {
   hidesOthers: boolean;
 }
 
-/** The threads behind a step; of those that come to the same, only the one that is preferred. */
+/** The threads behind a step; of those that come to the same only the one that is preferred, unless all are kept. */
 class Following {
   readonly threads: Left[] = [];
   readonly backs: Came[] = [];
   private readonly places = new Map<Left, Came>();
+  private readonly keepsAll: boolean;
+
+  constructor(keepsAll: boolean) {
+    this.keepsAll = keepsAll;
+  }
 
   add(way: Way, from: number): void {
     const known = this.places.get(way.left);
-    if (known !== undefined && way.left.next !== null) {
+    if (known !== undefined && !this.keepsAll && way.left.next !== null) {
       known.hidesOthers = true;
       return;
     }

@@ -122,4 +122,6 @@ export interface Onward {
   readonly ways: readonly Way[];
   /** Words that only these lists know can come next. */
   readonly lists: readonly ListNode[];
+  /** Whether there are more ways than were found. */
+  readonly isCut: boolean;
 }

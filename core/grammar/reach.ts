@@ -35,7 +35,7 @@ export class Reach {
   private readonly start: number;
   /** Over each token. */
   private readonly steps: number[] = [];
-  /** Phrases of a list may be read: only the matcher knows them. */
+  /** Phrases of a list may be read, or there are too many ways: only the matcher knows them. */
   private hasLeapt = false;
 
   constructor(automata: Automata, rule: number, { matcher, at }: Beginning) {
@@ -55,6 +55,7 @@ export class Reach {
       const pause = tokens[place]?.pause === true;
       const step = automata.stepFrom(state, symbolOf(kinds[place] ?? END, pause));
       if (matcher.hasLists) this.seek(step, place);
+      this.hasLeapt ||= automata.isCut(step);
       this.steps.push(step);
       state = automata.after(step);
     }
@@ -67,11 +68,20 @@ export class Reach {
     }
   }
 
+  /** How many readings up to there it knows: with automata that want every one, all; below zero where only the matcher can tell. */
+  countTo(end: number): number {
+    const ending = this.ending(end);
+    return this.hasLeapt || this.automata.isCut(ending) ? -1 : this.automata.countOf(ending);
+  }
+
   /** What the reading up to there means that the rule prefers to its others; `null` where only the matcher can tell. */
   first(end: number): Tags | null {
-    const ending = this.ending(end);
-    if (this.hasLeapt || this.automata.countOf(ending) === 0) return null;
-    this.traceActs(ending, end);
+    return this.countTo(end) > 0 ? this.reading(end, 0) : null;
+  }
+
+  /** What one of the readings up to there means, the preferred first; `null` where it turns out to be none. */
+  reading(end: number, which: number): Tags | null {
+    this.traceActs(end, which);
     const reading = new Reading(this.matcher);
     for (let place = this.at; place <= end; place += 1) {
       const acts = ACTS[place - this.at] ?? 0;
@@ -81,10 +91,11 @@ export class Reach {
   }
 
   /** Back from the end: what is done at each place goes into `ACTS`. */
-  private traceActs(ending: number, end: number): void {
+  private traceActs(end: number, which: number): void {
     const { automata, at, steps } = this;
-    ACTS[end - at] = automata.actsOf(ending, 0);
-    let thread = automata.originOf(ending, 0);
+    const ending = this.ending(end);
+    ACTS[end - at] = automata.actsOf(ending, which);
+    let thread = automata.originOf(ending, which);
     for (let ahead = end - at - 1; ahead >= 0; ahead -= 1) {
       const step = steps[ahead] ?? 0;
       ACTS[ahead] = automata.actsOf(step, thread);

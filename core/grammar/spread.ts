@@ -26,7 +26,13 @@ export interface Ahead {
 interface Ground {
   readonly grammar: Grammar;
   readonly lefts: Lefts;
+  /** Whether ways that come to the same are all wanted, not only the one that is preferred. */
+  readonly wantsEvery: boolean;
 }
+
+/** More ways than any rule has over a token; where there are more, not every one is found. */
+const MOST_WAYS = 200;
+const MOST_OPENED = 4_000;
 
 /**
  * Where what is left to read leads over the next token: its partial derivatives (V. Antimirov, "Partial derivatives of
@@ -70,15 +76,19 @@ class Spread implements Onward {
   readonly lists: ListNode[] = [];
   private hasEnded = false;
   private readonly ahead: Ahead;
+  isCut = false;
+  private opened = 0;
   private readonly grammar: Grammar;
   private readonly lefts: Lefts;
+  private readonly wantsEvery: boolean;
   private readonly reached = new Map<Left, Reached>();
   private readonly passed = new Set<Left>();
 
-  constructor(ahead: Ahead, { grammar, lefts }: Ground) {
+  constructor(ahead: Ahead, { grammar, lefts, wantsEvery }: Ground) {
     this.ahead = ahead;
     this.grammar = grammar;
     this.lefts = lefts;
+    this.wantsEvery = wantsEvery;
   }
 
   /** `across`: so many rules begun before this token may not reach across a pause. */
@@ -99,7 +109,7 @@ class Spread implements Onward {
 
   /** What was come to before leads nowhere new, and was preferred then. */
   private hasPassed(left: Left, across: number): boolean {
-    if (this.ahead.pause && across > 0) return false;
+    if (this.wantsEvery || (this.ahead.pause && across > 0)) return false;
     const { size } = this.passed;
     if (this.passed.add(left).size > size) return false;
     for (const way of this.ways) way.hidesOthers = true;
@@ -107,6 +117,9 @@ class Spread implements Onward {
   }
 
   private open(way: Going, item: Item, across: number): void {
+    this.opened += 1;
+    this.isCut ||= this.ways.length === MOST_WAYS || this.opened > MOST_OPENED;
+    if (this.isCut) return;
     switch (item.kind) {
       case 'word':
         this.read(way, across);
@@ -199,7 +212,7 @@ class Spread implements Onward {
 
   private reach({ left, acts }: Going): void {
     const known = this.reached.get(left);
-    if (known !== undefined) {
+    if (known !== undefined && !this.wantsEvery) {
       known.hidesOthers = true;
       return;
     }

@@ -166,7 +166,7 @@ class Coverer {
   private readAllAt(at: number): void {
     const unread = this.candidatesAt(at).filter(({ item }) => item === null);
     for (const rank of new Set(unread.map((each) => each.rank))) {
-      this.replace(at, rank, this.itemsBy(rank, at));
+      this.replace(at, rank, this.itemsAmong(unread.filter((each) => each.rank === rank)));
     }
   }
 
@@ -175,7 +175,7 @@ class Coverer {
     const { start, rank } = candidate;
     const all = this.candidatesAt(start).filter((each) => each.rank === rank);
     if (all.length === 1 && this.readAlone(candidate)) return;
-    this.replace(start, rank, this.readAmong(all, candidate) ?? this.itemsBy(rank, start));
+    this.replace(start, rank, this.readAmong(all, candidate) ?? this.itemsAmong(all));
   }
 
   /** Reads the one stretch that a rule may read from a place; false where it is refused, or only the matcher can tell. */
@@ -219,7 +219,19 @@ class Coverer {
     );
   }
 
-  private itemsBy(rank: number, start: number): readonly Candidate[] {
+  /** What a rule truly reads of what it may read from a place. Only where that is anything need the matcher put it in order. */
+  private itemsAmong(all: readonly Candidate[]): readonly Candidate[] {
+    const [first] = all;
+    if (first === undefined) return [];
+    const { start, rank } = first;
+    if (
+      !this.reader.hasItem(
+        rank,
+        start,
+        all.map(({ end }) => end),
+      )
+    )
+      return [];
     return this.reader.items(rank, start).map((item) => ({ start, end: item.end, rank, item }));
   }
 }

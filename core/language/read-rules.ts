@@ -19,6 +19,8 @@ export interface Item extends Piece {
 const NODES = RULES.map(({ node }) => node);
 const SKIMMER = new Skimmer(GRAMMAR, NODES);
 let automata = new Automata(GRAMMAR, NODES);
+/** Where what a rule prefers is refused, and it has other readings. */
+let everyReading = new Automata(GRAMMAR, NODES, { wantsEvery: true });
 /** For what the automata leave to the matcher. */
 const READY: Compiled[] = [];
 
@@ -46,11 +48,33 @@ export class RuleReader {
   }
 
   /** The preferred of a rule's items on a stretch. */
-  item(rank: number, { from, to }: Span): Item | null {
-    const reach = this.reach(rank, from);
-    const first = this.firstItem(reach, to);
-    if (first !== null || reach.hasOnly(to)) return first;
-    return this.items(rank, from).find(({ end }) => end === to) ?? null;
+  item(rank: number, span: Span): Item | null {
+    const reach = this.reach(rank, span.from);
+    const first = this.firstItem(reach, span.to);
+    return first !== null || reach.hasOnly(span.to) ? first : this.preferredItem(rank, span);
+  }
+
+  /** As `item`, looked for among every reading. */
+  private preferredItem(rank: number, { from, to }: Span): Item | null {
+    const every = this.reachOfEvery(rank, from);
+    const count = every.countTo(to);
+    if (count < 0) return this.items(rank, from).find(({ end }) => end === to) ?? null;
+    for (let which = 0; which < count; which += 1) {
+      const tags = every.reading(to, which);
+      const item = tags === null ? null : this.itemOf(rank, { from, to }, tags);
+      if (item !== null) return item;
+    }
+    return null;
+  }
+
+  private reachOfEvery(rank: number, at: number): Reach {
+    if (everyReading.isFull) everyReading = new Automata(GRAMMAR, NODES, { wantsEvery: true });
+    return new Reach(everyReading, rank, { matcher: this.sentence.matcher, at });
+  }
+
+  /** Whether a rule has an item that begins there and ends at one of these places. */
+  hasItem(rank: number, start: number, ends: readonly number[]): boolean {
+    return ends.some((end) => this.preferredItem(rank, { from: start, to: end }) !== null);
   }
 
   /** As the rule reads the stretch by preference; `null` where that is refused, or only the matcher can tell. */

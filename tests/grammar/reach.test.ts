@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Automata } from '../../core/grammar/automata.ts';
 import { Grammar } from '../../core/grammar/compile.ts';
+import { sameTags } from '../../core/grammar/fold.ts';
 import { type Match, Matcher, type RuntimeLists } from '../../core/grammar/match.ts';
 import {
   choice,
@@ -17,6 +18,7 @@ import {
   sequence,
   summed,
   tag,
+  type Tags,
   tokenClass,
   word,
 } from '../../core/grammar/nodes.ts';
@@ -71,13 +73,17 @@ const aToken = fc
 const someTokens = fc.array(aToken, { minLength: 1, maxLength: 5 });
 
 /** The same rule by the matcher, which tries every way, and by its automaton. */
-function both(node: Node, tokens: readonly Token[], lists: RuntimeLists = {}) {
+function both(
+  node: Node,
+  tokens: readonly Token[],
+  { lists = {}, wantsEvery = false }: { lists?: RuntimeLists; wantsEvery?: boolean } = {},
+) {
   const grammar = new Grammar();
   const rule = named('rule', node);
   const ready = grammar.compile(rule);
   const matcher = new Matcher(grammar, tokens, lists);
   const matches = matcher.run(ready, 0).filter(({ end }) => end > 0);
-  const reach = new Reach(new Automata(grammar, [rule]), 0, { matcher, at: 0 });
+  const reach = new Reach(new Automata(grammar, [rule], { wantsEvery }), 0, { matcher, at: 0 });
   return { matches, reach };
 }
 
@@ -144,13 +150,54 @@ describe('the automaton of any rule', () => {
   });
 });
 
+/** Those up to one end, each meaning once, in their order. */
+function meanings(all: readonly (Tags | null)[]): readonly Tags[] {
+  const told: Tags[] = [];
+  for (const tags of all) {
+    if (tags !== null && !told.some((each) => sameTags(each, tags))) told.push(tags);
+  }
+  return told;
+}
+
+describe('the automaton that wants every reading', () => {
+  it('tells all that the matcher finds up to each end, in its order, or leaves them to the matcher', () => {
+    let told = 0;
+    let left = 0;
+    fc.assert(
+      fc.property(anyNode, someTokens, (node, tokens) => {
+        const { matches, reach } = both(node, tokens, { wantsEvery: true });
+        for (let end = 1; end <= tokens.length; end += 1) {
+          const count = reach.countTo(end);
+          if (count < 0) {
+            left += 1;
+            continue;
+          }
+          told += 1;
+          const found = meanings(Array.from({ length: count }, (_, at) => reach.reading(end, at)));
+          const matched = matches.filter((match) => match.end === end);
+          expect(found).toEqual(meanings(matched.map(({ tags }) => tags[0] ?? {})));
+        }
+      }),
+      RUNS,
+    );
+    expect(told).toBeGreaterThan(left * 50);
+  });
+
+  it('says that it has not found all where there are too many', () => {
+    const either = choice(tag({ s: 1 }), tag({ s: 2 }), tag({ s: 3 }), tag({ s: 4 }));
+    const node = sequence(...Array.from({ length: 6 }, () => either), word('x'));
+    expect(both(node, tokensOf('x'), { wantsEvery: true }).reach.countTo(1)).toBeLessThan(0);
+    expect(both(node, tokensOf('x')).reach.countTo(1)).toBe(1);
+  });
+});
+
 describe('an automaton', () => {
   const at = sequence(word('at'), choice(list('sites', 'site'), parseShape('(red|blue) [door]')));
 
   it('leaves words that a list knows to the matcher', () => {
     const sites = [['blue', 'door']];
-    expect(both(at, tokensOf('at blue door'), { sites }).reach.first(3)).toBeNull();
-    expect(both(at, tokensOf('at red door'), { sites }).reach.first(3)).toEqual({});
+    expect(both(at, tokensOf('at blue door'), { lists: { sites } }).reach.first(3)).toBeNull();
+    expect(both(at, tokensOf('at red door'), { lists: { sites } }).reach.first(3)).toEqual({});
     expect(both(at, tokensOf('at blue door')).reach.first(3)).toEqual({});
   });
 
@@ -166,7 +213,7 @@ describe('an automaton', () => {
     const node = repeat(choice(...['a', 'b', 'c', 'd'].map(word)), 1, 9);
     const grammar = new Grammar();
     grammar.learn(node);
-    const automata = new Automata(grammar, [node], 10);
+    const automata = new Automata(grammar, [node], { most: 10 });
     const reads = (text: string): boolean =>
       new Reach(automata, 0, { matcher: new Matcher(grammar, tokensOf(text)), at: 0 }).first(
         text.split(' ').length,
