@@ -68,6 +68,11 @@ export const ASIDE_RULES: readonly Rule[] = [
   ),
   rule('[(the|a)] code <pause> [(e|f|a|h|l|p)] <number>', nothing),
   rule(
+    '[(it is|at|and|frequency is|line frequency is|the frequency is)] <number> (hertz|hz|cycle power)',
+    nothing,
+    { examples: ['sixty hertz'] },
+  ),
+  rule(
     '(a|an|the) (half|quarter|third|fifth|three quarter|three quarters) (horse|horsepower|hp|inch|ton) [(motor|pump|pipe|line|fitting|flare|nut|unit|compressor)]',
     nothing,
     { examples: ['a three quarter horse motor'] },

@@ -43,7 +43,7 @@ const YEARS = '(twenty|nineteen|two thousand [and])';
 /** Errands, hours and years: what a clock or a calendar shows, said on a call and never read off an instrument. */
 export const ERRAND_RULES: readonly Rule[] = [
   rule(
-    '(i will be|i am|be|we will be|he will be|see (you|ya|them|him|her)|meet (you|me)) [(back|there|here|over|done|out|right back)] in [about] <number> [(minutes|minute|hours|hour|days|weeks)]',
+    '(i will be|i am|be|we will be|he will be|see (you|ya|them|him|her)|meet (you|me)) [(back|there|here|over|done|out|up|down|off|right back)] in [about] <number> [(minutes|minute|hours|hour|days|weeks)]',
     inMinutes,
     { examples: ['i will be back in ten'] },
   ),
@@ -70,7 +70,7 @@ export const ERRAND_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `(put in|installed|built|made|bought|new|done|replaced|dated|remodeled|here) [back] (in|since) ${YEARS} <number>`,
+    `((put in|installed|built|made|bought|new|done|replaced|dated|remodeled|here|manufactured) [back] [(in|since|on)]|(manufacture|mfg|build|date) (date|code|year) [is]|date of manufacture [is]|made [(in|on)] [the] year) ${YEARS} <number>`,
     nothing,
     { examples: ['it was put in back in twenty twelve'] },
   ),

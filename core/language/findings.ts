@@ -43,8 +43,16 @@ function stateAt(part: PartId, state: Finding['state']): Finding['state'] | null
 const saysOnlyOff = (part: PartId, frame: Frame): boolean =>
   ![...WORKS, ...BREAKS, ...TELLS].includes(part) && /\boff$/i.test(frame.wordsOf(frame.span));
 
-/** "Till I got a fan on it": what is put somewhere does not run there. */
-const saysOnlyOn = (frame: Frame): boolean => /^an? .*\bon$/i.test(frame.wordsOf(frame.span));
+/** "Till I got a fan on it", "compressor's on the roof": what is put or stands somewhere does not run there. */
+const saysOnlyOn = (frame: Frame): boolean => {
+  const words = frame.wordsOf(frame.span);
+  const { to } = frame.span;
+  return (
+    / on$/i.test(words) &&
+    (/^an? /i.test(words) || PLACE.test(frame.wordsOf({ from: to, to: to + 1 })))
+  );
+};
+const PLACE = /^(?:the|a|an|top|its|it|my|our|their|this|that|these|those)$/i;
 
 /** "Coil" alone is the condenser's where it is dirty, and where it has frost the evaporator's. */
 const onlyFrosts = (part: PartId, frame: Frame): PartId =>
@@ -200,6 +208,11 @@ export const FINDING_RULES: readonly Rule[] = [
   heardRule(`<the> <part> ${IS} <state>`, stateOf('state'), {
     examples: ['condenser is plugged', 'evaporator is a block of ice', 'fan is not running'],
   }),
+  rule(
+    `<the> <part> (is|was|looks|are) [(about|like|maybe|around|probably|at least|a good|over)] <number> percent <state>`,
+    stateOf('state'),
+    { examples: ['condenser is about sixty percent plugged'] },
+  ),
   rule(`<the> <part> ${IS} <very> <state>`, stateOf('state'), {
     examples: ['condenser is really dirty'],
   }),

@@ -7,6 +7,7 @@ import {
   pause,
   repeat,
   rest,
+  scope,
   sequence,
   tag,
   tokenClass,
@@ -111,7 +112,7 @@ const UNTIL = parseShape(
 
 /** Who else may be speaking. */
 const SOMEBODY =
-  '[the|their|~a|~another|~one of the|~one of their|~some] [~(shift|store|kitchen|night|day|assistant|head|sous|lunch|office|general|district|front|dish|new|old|young|older|cafeteria|produce|meat|deli|bakery|dairy)] (customer|~owner|~manager|~cook|~chef|~kitchen|~staff|~guy|~tech|~driver|~store|~people|~employee|~lady|~ladies|~gal|~girl|~woman|~man|~boss|~custodian|~janitor|~cashier|~clerk|~bartender|~waitress|~waiter|~server|~principal|~nurse|~baker|~butcher|~fella|~dude|~kid|~cooks|~barista|~host|~hostess|~dishwasher|~supervisor|~super|~foreman|~florist|~pharmacist|~gm|~landlord|~maintenance|~security|~secretary) [~[(up|out|over|back)] (at|behind|in|on|from|up) (the|their) [(front|back|deli|meat)] (counter|register|desk|front|kitchen|back|line|bar|deli|window|store|office|drive thru|bakery)] [~(up front|out front|in back|out back)]';
+  '[the|their|~a|~another|~one of the|~one of their|~some] [~(health|county|fire|food|sales|delivery|shift|store|kitchen|night|day|assistant|head|sous|lunch|office|general|district|front|dish|new|old|young|older|cafeteria|produce|meat|deli|bakery|dairy)] (customer|~owner|~manager|~cook|~chef|~kitchen|~staff|~guy|~tech|~driver|~store|~people|~employee|~lady|~ladies|~gal|~girl|~woman|~man|~boss|~custodian|~janitor|~cashier|~clerk|~bartender|~waitress|~waiter|~server|~principal|~nurse|~baker|~butcher|~fella|~dude|~kid|~cooks|~barista|~host|~hostess|~dishwasher|~supervisor|~super|~foreman|~florist|~pharmacist|~gm|~landlord|~maintenance|~security|~secretary|~dispatcher|~inspector|~neighbor|~rep|~salesman|~technician|~attendant|~bookkeeper|~director|~tenant) [~[(up|out|over|back)] (at|behind|in|on|from|up) (the|their) [(front|back|deli|meat)] (counter|register|desk|front|kitchen|back|line|bar|deli|window|store|office|drive thru|bakery)] [~(up front|out front|in back|out back)]';
 
 function chargeCauses() {
   const { undercharge, overcharge, nonCondensables } = CAUSE_NAMES;
@@ -140,6 +141,26 @@ const BIT = named(
   'bit',
   parseShape(
     '[(bottom|top|left|right|back|front|first|second|last|lower|upper|same|one|flare|old)] (u bends|u bend|return bends|return bend|tubing|tube|bottom|top|corner|inlet|outlet|flare nut|flare nuts|nut|flare|header|end|side|back|front|stem|packing|packing nut|cap|core|gland|connection|fitting|elbow|joint|joints|braze joint|distributor|seam|weld|fins|face|bend|stub|base|body) (on|of|at|in|off|to|for|into|going (to|into)|coming out of|by) (the|my|this|that)',
+  ),
+);
+
+/** What tells a part from its like: its size or its rating, which no meter read. */
+const SIZE = named(
+  'size',
+  repeat(
+    scope(
+      'size',
+      choice(
+        choice(FRACTION, tokenClass('fraction')),
+        parseShape(
+          '<number> (inch|amp|amps|volt|volts|microfarad|mfd|watt|ton|horse|horsepower|hp|pole|foot|pound|degree|rpm|cubic inch|cubic|mesh|conductor|gage|blade)',
+          { number: NUMBER },
+        ),
+        parseShape('(single|double) pole'),
+      ),
+    ),
+    1,
+    3,
   ),
 );
 
@@ -186,6 +207,7 @@ export const HOLES: Holes = {
   link: LINKS,
   loose: LOOSE,
   very: VERY,
+  size: SIZE,
   spot: SPOT,
   bit: BIT,
   quantity: QUANTITY,

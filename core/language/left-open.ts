@@ -93,8 +93,8 @@ const FITTED: readonly Fitted[] = [
 
 const I = '[(i|we|i have|we have|i just|just|i have got|i got|have|and|also)]';
 const MY = '[(the|my|~our|~all the|~all my|~both the)]';
-const IS = '(is|are|~is all|~are all|~are both)';
-const AGAIN = '[~(now|again|back)]';
+const IS = '(is|are|~are both)';
+const AGAIN = '[~(now|again|back|still|all)]';
 
 /** "Gauges on, suction twelve": two words that say it by themselves where a sentence begins. */
 const atStart =

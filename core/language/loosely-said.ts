@@ -266,6 +266,11 @@ export const LOOSE_RULES: readonly Rule[] = [
     inAndOut,
     { tags: { of: 'water' }, examples: ['water is sixty eight in and eighty four out'] },
   ),
+  rule(
+    `[the] [condenser] water [(temp|temperature)] [is] in [(at|is)] <amount:in> [<pause>] [and] [water] out [(at|is)] <amount:out>`,
+    inAndOut,
+    { tags: { of: 'water' }, examples: ['water in at seventy two out at eighty four'] },
+  ),
   rule('[the] water is (coming|going|getting) in at <amount>', waterIn('enteringWaterTemp'), {
     examples: ['water is coming in at sixty'],
   }),

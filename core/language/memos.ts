@@ -14,6 +14,11 @@ const SINCE =
 
 /** Sentences kept word for word. */
 export const MEMO_RULES: readonly Rule[] = [
+  rule(
+    '(do not|no need to|you do not (have|need) to|never mind) (write|put|log|note|record|keep|count|save|jot) (down|in|the|a|any|my) <rest>',
+    () => ({}),
+    { examples: ['do not write down twelve'] },
+  ),
   heardRule(`memo [customer says] ${COMPLAINT} ${SINCE}`, heardMemo, {
     examples: ['memo customer says it has been warm since friday'],
   }),

@@ -68,11 +68,18 @@ const endingLate = choice(
 const MOST_FIGURES = 12;
 /** Each figure moves those before it one place up; all that follow belong to the number. */
 const moreFigures = (count: number): Node => {
-  const next = sequence(tag({ times: 10 }), anyDigit(1));
+  const next = choice(
+    sequence(tag({ times: 10 }), anyDigit(1)),
+    written(sequence(tag({ times: 100 }), word('double'), choice(digit(11), nought))),
+  );
   return count === 1 ? next : sequence(next, greedy(moreFigures(count - 1)));
 };
 /** "one four six" */
-const digitByDigit = sequence(digit(1), moreFigures(MOST_FIGURES - 1));
+const digitByDigit = choice(
+  sequence(digit(1), moreFigures(MOST_FIGURES - 1)),
+  // "double four"
+  written(sequence(word('double'), digit(11), optional(moreFigures(MOST_FIGURES - 2)))),
+);
 /** "twelve hundred", "fifteen fifty", "twelve oh five" */
 const inHundreds = choice(
   sequence(

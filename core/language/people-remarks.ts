@@ -30,7 +30,7 @@ const wordsAt = (tags: Parameters<Means>[0], frame: Frame): string => {
 
 /** What people on the premises do to a unit and to what is kept in it, and what they decide. */
 const TELLING =
-  /^(?:(?:already|just|also|finally|even|probably|always|all|both|really|actually|never|only|apparently|went ahead and|had to|have to|has to|ended up|been|have|has|had|have been|has been|had been|got|keep|keeps|kept|is|are|was|were|did not|do not|does not) )*(?:order(?:ed|s|ing)?|fix(?:ed|es)?|repair(?:ed|s)?|rewired|wired|jump(?:ed|ers?)|bypass(?:ed|es)?|clean(?:s|ing)?|wash(?:es|ing)?|brush(?:ed|es)?|chang(?:es|ing)|works on|told|toss|tossing|tossed|throw|threw|thrown|throwing|dump|dumped|dumping|pitch|pitched|trash|trashed|lose|lost|moved?|moving|unplug|unplugged|plugged|propp?|propped|propping|left|leav(?:e|es|ing)|shut|turn(?:ed|s|ing)? (?:it|the|them|on|off|up|down|this|that|everything)|switched|set|reset|resetting|kicked|kicking|hit|hits|hitting|bang(?:s|ed|ing)?|slam(?:s|med|ming)? (?:the|it)|open(?:ed|s|ing)?|closed?|cleaned|hosed|hoses|sprayed|spray|washed|mopp(?:ed|ing)|stack(?:s|ed|ing)?|load(?:s|ed|ing)?|overload(?:s|ed|ing)?|pack(?:s|ed|ing)?|block(?:s|ed|ing)?|cover(?:s|ed|ing)?|put|stuff(?:s|ed|ing)?|store[sd]?|adjusted|messed|messing|fooled|fooling|played|playing|tried|added|topped|charged|gassed|installed|changed|replaced|swapped|worked|been (?:out|in|having|getting)|came|had|noticed|heard|saw|smell(?:s|ed)|found|wiped|iced|defrosted|chipp(?:ed|ing)|pok(?:ed|ing)|jabb(?:ed|ing)|bumped|backed|ran|broke|bent|ripped|tore|cut|pulled|took|signed|approv(?:e|es|ed)|declin(?:e|es|ed)|refus(?:e|es|ed)|okayed|authoriz(?:e|es|ed)|sign(?:s|ed)? off|agreed?|know[sn]?|knew|not know|call(?:s|ed) (?:it|this|us|in|for)|complain(?:s|ed)?|gave|give|bought|use[sd]?|using|run out|running|scrap(?:ed|ing)|lost|sold|sent|bring|brought|borrowed|using|forgot|forgets?|locked|tripped|flipped|climb(?:ed|s)|rest(?:s|ing)?|lean(?:s|ing)?|stor(?:e|es|ing)|keep(?:s|ing)?|wants? a copy|happy|upset|satisfied|here when|not here|gone for)\b/i;
+  /^(?:(?:already|just|also|finally|even|probably|always|all|both|really|actually|never|only|apparently|went ahead and|had to|have to|has to|ended up|been|have|has|had|have been|has been|had been|got|keep|keeps|kept|is|are|was|were|did not|do not|does not) )*(?:order(?:ed|s|ing)?|fix(?:ed|es)?|repair(?:ed|s)?|rewired|wired|jump(?:ed|ers?)|bypass(?:ed|es)?|clean(?:s|ing)?|wash(?:es|ing)?|brush(?:ed|es)?|chang(?:es|ing)|works on|told|toss|tossing|tossed|throw|threw|thrown|throwing|dump|dumped|dumping|pitch|pitched|trash|trashed|lose|lost|moved?|moving|unplug|unplugged|plugged|propp?|propped|propping|left|leav(?:e|es|ing)|shut|turn(?:ed|s|ing)? (?:it|the|them|on|off|up|down|this|that|everything)|switched|set|reset|resetting|kicked|kicking|hit|hits|hitting|bang(?:s|ed|ing)?|slam(?:s|med|ming)? (?:the|it)|open(?:ed|s|ing)?|closed?|cleaned|hosed|hoses|sprayed|spray|washed|mopp(?:ed|ing)|stack(?:s|ed|ing)?|load(?:s|ed|ing)?|overload(?:s|ed|ing)?|pack(?:s|ed|ing)?|block(?:s|ed|ing)?|cover(?:s|ed|ing)?|put|stuff(?:s|ed|ing)?|store[sd]?|adjusted|messed|messing|fooled|fooling|played|playing|tried|added|topped|charged|gassed|installed|changed|replaced|swapped|worked|been (?:out|in|having|getting)|came|had|noticed|heard|saw|smell(?:s|ed)|found|wiped|iced|defrosted|chipp(?:ed|ing)|pok(?:ed|ing)|jabb(?:ed|ing)|bumped|backed|ran|broke|bent|ripped|tore|cut|pulled|took|signed|approv(?:e|es|ed)|declin(?:e|es|ed)|refus(?:e|es|ed)|okayed|authoriz(?:e|es|ed)|sign(?:s|ed)? off|agreed?|know[sn]?|knew|not know|call(?:s|ed) (?:it|this|us|in|for)|complain(?:s|ed)?|gave|give|bought|use[sd]?|using|run out|running|scrap(?:ed|ing)|lost|sold|sent|bring|brought|borrowed|using|forgot|forgets?|locked|tripped|flipped|climb(?:ed|s)|rest(?:s|ing)?|lean(?:s|ing)?|stor(?:e|es|ing)|keep(?:s|ing)?|wants? a copy|(?:red )?tag(?:s|ged)?|fail(?:s|ed) (?:it|them|us)|pass(?:es|ed) (?:it|them|us)|inspect(?:s|ed)?|wr(?:ote|itten|ites) (?:it|them|us|him|her) up|docked|shut (?:it|them|us) down|happy|upset|satisfied|here (?:when|yesterday|today|this|last|earlier|and)|not here|gone for)\b/i;
 /** Of their lives, their money and our day. */
 const NOT_OF_THE_JOB =
   /\b(?:lunch|dinner|breakfast|coffee|vacation|birthday|married|wife|husband|kids?|son|daughter|football|game|movie|golf|fishing|hunting|weather|rain(?:ing)?|snow(?:ing)?|traffic|parked|parking|paid|pays?|raise|overtime|hired|fired|quit his|quit her|promoted|retir\w+|divorc\w+|dog|cat|school for|college|mile|miles|truck|van|invoice|dollars?|bucks)\b/i;
@@ -75,8 +75,21 @@ const asksForThem: Means = (tags, frame) =>
     ? { questions: [{ ask: 'judge', about: 'food' }] }
     : remark(tags, frame);
 
+/** "Product was moved to the other cooler": whoever did it, what became of the food is told. */
+const becameOf: Means = (tags, frame) => (startsClause(frame) ? remark(tags, frame) : null);
+
 /** What is told of the people at the site, and for them: kept as it was said. */
 export const PEOPLE_RULES: readonly Rule[] = [
+  rule(
+    `${LEAD} [(all [of]|most of|some of|half of)] (the|their|all the|all their|a lot of|some) [(bad|warm|spoiled|rest of the|whole)] ${FOOD} (is|are|was|were|has been|have been|got|had to be|has to be|had been|went|is being|are being) [(all|already|just)] (moved|thrown|tossed|dumped|trashed|discarded|pitched|transferred|shifted|taken|pulled|in|on|over|put|iced|packed|lost|spoiled|ruined|bad) [<clause>]`,
+    becameOf,
+    { examples: ['the product was moved to the other cooler'] },
+  ),
+  rule(
+    `${LEAD} (product|food) (is|was|has been|got|had to be|has to be|is being) [(all|already|just)] (moved|thrown|tossed|dumped|trashed|discarded|pitched|transferred|shifted|taken|pulled|iced|packed|lost|spoiled|ruined) [<clause>]`,
+    becameOf,
+    { examples: ['product was moved to the other cooler'] },
+  ),
   rule(
     `${LEAD} (<who>|he|she|they|the kitchen) (wants to know|want to know|is asking|are asking|asked|asks|keeps asking|keep asking|wondering|is wondering) (if|whether|how long until|how long before|when) <clause>`,
     asksForThem,

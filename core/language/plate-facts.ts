@@ -3,7 +3,7 @@ import { nameplate } from './facts.ts';
 import { amountIn } from './measure.ts';
 import type { Frame, Meaning, Means, Rule } from './rule.ts';
 import { rule } from './rule.ts';
-import { refrigerantId, tagsIn } from './slots.ts';
+import { placeId, refrigerantId, spanIn, tagsIn } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import type { Fact, NameplateItem } from './utterance.ts';
 
@@ -54,8 +54,61 @@ const PHASE = '(single|three|one|1|3) phase';
 const MADE_OUT =
   '((i can|i could|can|all i can|what i can|best i can) [(just|barely|only|still)] (make out|read|see|make out is|read is|see is) [(is|it is)])';
 
+/** "Design pressure three hundred high, one forty low" */
+const bothSides: Means = (tags, frame) => {
+  const high = nameplate('highSide')(tagsIn(tags['high']) ?? {}, frame)?.facts ?? [];
+  const low = nameplate('lowSide')(tagsIn(tags['low']) ?? {}, frame)?.facts ?? [];
+  return high.length * low.length === 0 ? null : { facts: [...high, ...low] };
+};
+
+/** A fan's own amps are on no plate of the unit: they stand in the note as they were read out. */
+const ratedAmpsAt: Means = (tags, frame) =>
+  placeId(tags['place']) === 'compressor'
+    ? nameplate('ratedLoadAmps')(tags, frame)
+    : { remarks: [frame.wordsOf(frame.span)] };
+
+/** "Serial's two two oh four": figures and letters that nobody reckons with, and the office asks for. */
+const identity: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  const told = span === null ? '' : frame.wordsOf(span);
+  return span === null || WORN.test(told) ? null : { remarks: [frame.wordsOf(frame.span)] };
+};
+const WORN =
+  /\b(?:worn|gone|faded|missing|on the|rubbed|rusted|rubbed|same|scratched|illegible|not)\b/i;
+
+const RLA =
+  '(rla|r l a|rated load amps|rated amps|nameplate amps|plate amps|full load amps|full load|fla|f l a)';
+
 /** What a plate says in one breath, and what can be made out of it. */
 export const PLATE_RULES: readonly Rule[] = [
+  rule(
+    '[the] [nameplate] (design|test|working) [(pressure|pressures)] [(is|are)] high [side] [is] <amount:high> [<pause>] [and] low [side] [is] <amount:low>',
+    bothSides,
+    { examples: ['design pressure high side three hundred low side one forty'] },
+  ),
+  rule(
+    '[the] [nameplate] (design|test|working) [(pressure|pressures)] [(is|are)] <amount:high> [(on the|on)] high [side] [<pause>] [and] <amount:low> [(on the|on)] low [side]',
+    bothSides,
+    { examples: ['design pressure three hundred high one forty low'] },
+  ),
+  rule(
+    `[the] [nameplate] ${RLA} [(is|are|says|of|at)] <amount> (on|for|at) <the> <place>`,
+    ratedAmpsAt,
+    {
+      examples: ['full load amps two point one on the condenser fan'],
+    },
+  ),
+  rule(`<the> <place> ${RLA} [(is|are|says|of|at)] <amount>`, ratedAmpsAt, {
+    examples: ['condenser fan full load amps one point two'],
+  }),
+  rule(`[the] ${RLA} (on|for|of|at) <the> <place> [(is|are|says|at)] <amount>`, ratedAmpsAt, {
+    examples: ['full load amps on the compressor is seven point one'],
+  }),
+  rule(
+    '[the] [(unit|compressor|condensing unit|condenser|evaporator|machine|data plate|plate)] (model|serial) <clause>',
+    identity,
+    { examples: ['serial number is four four seven one'] },
+  ),
   rule(
     `[the] ${PLATE} ${SAYS} <refrigerant> [<pause>] [(and|with|at)] <amount> [(charge|of it|total)]`,
     refrigerantAndCharge,

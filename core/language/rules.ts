@@ -38,6 +38,8 @@ import { DROPPED_HUNDRED_RULES } from './dropped-hundreds.ts';
 import { ERRAND_RULES } from './errands.ts';
 import { EXPECTATION_RULES } from './expectations.ts';
 import { LEG_RULES } from './supply-legs.ts';
+import { SIZED_PART_RULES } from './sized-parts.ts';
+import { JOB_RULES } from './job-told.ts';
 import { TALK_RULES } from './talk.ts';
 import { DESCRIPTION_RULES } from './unit-description.ts';
 import { SEEN_RULES, UNSEEN_RULES } from './findings-seen.ts';
@@ -86,12 +88,14 @@ export const RULES: readonly Rule[] = [
   ...LEFT_OPEN_RULES,
   ...RUN_RULES,
   ...WORK_RULES,
+  ...SIZED_PART_RULES,
   ...SAFETY_RULES,
   ...SEEN_RULES,
   ...FINDING_RULES,
   ...UNSEEN_RULES,
   ...REMARK_RULES,
   ...PASSING_RULES,
+  ...JOB_RULES,
   ...ASIDE_RULES,
   ...ERRAND_RULES,
   ...TALK_RULES,

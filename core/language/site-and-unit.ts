@@ -57,9 +57,13 @@ export const SITE_RULES: readonly Rule[] = [
     `(the site is|site is|site name is|i am at site|the customer is|customer is called|the account is|job is at|the job is at|at|[(i am|we are|i am here|we are here|here|i am on site|on site|just got here)] at|just got to) <clause> <pause> ${A_UNIT}`,
     siteThenUnit,
   ),
-  rule(`[(it is|this is|got|working on)] [(a|an|the)] <equipment> [<pause>] ${DOORS}`, equipment, {
-    examples: ['reach in freezer three door'],
-  }),
+  rule(
+    `[(it is|this is|got|working on|(this|that|second|first|the [(second|first|third)]) (unit|one|box) is)] [(a|an|the)] <equipment> [<pause>] ${DOORS}`,
+    equipment,
+    {
+      examples: ['reach in freezer three door'],
+    },
+  ),
   rule(
     `[the] ${PLATE} (is|says|shows|reads|has|calls for) <amount> of <refrigerant>`,
     plateWithGas,

@@ -120,7 +120,7 @@ export const TALK_RULES: readonly Rule[] = [
   }),
   // "Vacuum fifteen minutes" times it, and no tank weighs eighty percent.
   rule(
-    '[the] <quantity> <link> <number> (percent|minutes|minute|hours|hour|seconds|days|feet)',
+    '[the] <quantity> <link> [(about|around|like|maybe|almost|over|only)] <number> (percent|minutes|minute|hours|hour|seconds|days|feet) [(full|empty|loaded|stocked|humidity|ago|old|away|long)]',
     nothing,
     {
       examples: ['recovery tank is at eighty percent'],
@@ -210,7 +210,7 @@ export const TALK_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(he|she|they|somebody|someone|my boss|the boss|boss|dispatch|the office) (says|said|told me|told us|claims|claimed|thinks|thought|reported|mentioned|swears|say|told) <rest>',
+    '(he|she|they|somebody|someone|my boss|the boss|boss|dispatch|the office|the supply house|tech support|(my|the|our|his|her) (helper|apprentice|partner|buddy|coworker|lead|supervisor|service manager|guy|wife|husband)) (says|said|told me|told us|claims|claimed|thinks|thought|reported|mentioned|swears|say|told) <rest>',
     hearsay,
     {
       examples: ['he said it was at fifty'],

@@ -75,6 +75,8 @@ const gasTestNamed: Means = (tags, frame) =>
 
 const VACUUM_GOES =
   '[(rose|rises|rose back|came|came back|come back|crept|jumped|went|climbed|dropped|held|holding|sat|stayed|steady|is holding|is|got|pulled|stopped)] [(up|down|in)] [(to|at)]';
+const STEADY =
+  '[<pause>] [and] [(it is|is|still|it has)] (holding|held|steady|holding steady|stable|solid|not moving|not moved)';
 const HELD =
   '[(is holding|holding|held|holds|still|is steady|steady|no drop|not moved)] [(after|for|in|at)]';
 const NITROGEN =
@@ -143,14 +145,14 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     { examples: [] },
   ),
   rule(
-    '(pulled|pulled it|pulled the system|pulled down|pulled her|we are|down|it is|went|got it) [down] to [a vacuum of] <amount>',
+    '((pulled|pulled it|pulled the system|pulled down|pulled her|we are|down|it is|went|got it) [down] to [a vacuum of]|[(low side|suction|it|she|the (low side|suction|system|compressor))] (is (in|into|down in|pulling|running in)|(pulls|pulled|runs|ran|went) [down] [(to|in|into)])) <amount>',
     vacuumByUnit,
     {
       examples: ['down to four hundred microns', 'pulled it to twenty nine inches'],
     },
   ),
   rule(
-    `[[the] <quantity>] [<link>] ${VACUUM_GOES} <amount> [(after|for|at|in)] <duration:after> [(in|into it|later|in to it|now|on the pump)]`,
+    `[[the] <quantity>] [<link>] ${VACUUM_GOES} <amount> [${STEADY}] [(after|for|at|in)] <duration:after> [(in|into it|later|in to it|now|on the pump)]`,
     vacuumAfter,
     {
       examples: ['eight hundred microns five minutes in'],
@@ -173,6 +175,17 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     examples: ['after an hour the nitrogen is at one fifty'],
   }),
   rule('[the] <quantity> <link> <amount> <pause> [(at|it is)] <amount:gas>', gasTestNamed),
+  rule(
+    '[the] <quantity> [(of|with)] <link> <amount> of [dry] (nitrogen|nitro)',
+    (tags, frame) =>
+      tags['quantity'] === 'testPressure' ? fixed('testPressure')(tags, frame) : null,
+    { examples: ['test pressure one fifty of nitrogen'] },
+  ),
+  rule(
+    '[(it is|i am|we are|holding|i have [got] it|is)] (testing|tested|pressure testing|under test|leak testing) [it] (at|to|with) <amount> [of [dry] nitrogen]',
+    (tags, frame) => (amountIn(tags).unit === null ? null : fixed('testPressure')(tags, frame)),
+    { examples: ['testing at one fifty psi'] },
+  ),
   rule('[the] <quantity> <link> <amount> (at|with [the gas at]) <amount:gas>', gasTestNamed, {
     examples: ['standing pressure test one eighty at seventy degrees'],
   }),
@@ -194,6 +207,11 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     '(charged|brought|took|filled|blew) [(it|the system|her|this)] [up] to <amount> with [dry] nitrogen',
     fixed('testPressure'),
     { examples: ['charged it up to one fifty with nitrogen'] },
+  ),
+  rule(
+    '((pressurized|pressured|pumped) [(it|the system)] [up] to|pressurized at|pressure test at|pressure test to|pressure testing at|put) <amount> [of [dry] nitrogen] [on it] at (<number:time> (am|pm|a m|p m|oclock|this (morning|afternoon)|tonight|today)|<clock> [(am|pm|a m|p m)])',
+    fixed('testPressure'),
+    { examples: ['pressurized to one fifty at ten forty a m'] },
   ),
   rule(
     '((pressurized|pressured|pumped) [(it|the system)] [up] to|pressurized at|pressure test at|pressure test to|pressure testing at) <amount> [[of nitrogen] at <amount:gas>]',

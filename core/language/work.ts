@@ -172,7 +172,7 @@ export const WORK_RULES: readonly Rule[] = [
     examples: ['tightened the packing nut on the king valve'],
   }),
   rule(
-    `${I} <done> <the> [(left|right|top|bottom|middle|back|front|other|center|upper|lower|first|second|one)] [hand] (old|bad|new|worn|dirty|torn|broken|failed|whole|entire|loose|same|left|right|top|bottom|middle|back|front|other|center|upper|lower) [(side|hand|door|one)] <part>`,
+    `${I} <done> <the> [(left|right|top|bottom|middle|back|front|other|center|upper|lower|first|second|one)] [hand] (old|bad|new|worn|dirty|torn|broken|failed|whole|entire|loose|same|left|right|top|bottom|middle|back|front|other|center|upper|lower) [(side|hand|one)] <part>`,
     done,
     {
       examples: ['replaced the torn door gasket'],

@@ -23,6 +23,12 @@ const undoValue: Means = (tags, frame) => {
   return command({ do: 'undo', ...(quantity === null ? {} : { quantity }), value });
 };
 
+/** "Head's not two hundred": of what a meter reads, "the fan's not one fifteen" takes back nothing. */
+const undoNamed: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  return quantity === null || isElectrical(quantity) ? null : undoValue(tags, frame);
+};
+
 /** Without a quantity the number keeps only the unit that was said: what it amends decides the rest. */
 function amendLast(amount: Amounted, frame: Frame): Command | null {
   if (amount.value === null) return null;
@@ -161,6 +167,19 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
       alone: true,
       examples: ['not fifty', 'no not fifty'],
     },
+  ),
+  rule('[no] (not|it is not|that is not) <amount> (on|at|for|of) [the] <quantity>', undoNamed, {
+    alone: true,
+    examples: ['not two hundred on the head'],
+  }),
+  rule('[no] [the] <quantity> (is|was) not [(at|a)] <amount>', undoNamed, {
+    alone: true,
+    examples: ['head is not two hundred'],
+  }),
+  rule(
+    '[the] <quantity> (is|was) (not [(at|even|quite|over|above|under)]|no longer [at]) <amount> (anymore|any more|now|yet|today)',
+    () => ({}),
+    { examples: ['head is not two hundred anymore'] },
   ),
   rule(
     '[(no|sorry)] (it is|that is|it was|that was|it should be|that should be|it is supposed to be|i said|i meant) <amount:right> (not|instead of|rather than) <amount:wrong>',

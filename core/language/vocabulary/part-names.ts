@@ -1,7 +1,7 @@
 import type { PartId } from '../../terms/names.ts';
 
 export const PART_NAMES: Record<PartId, readonly string[]> = {
-  compressor: ['compressor'],
+  compressor: ['compressor', '~compressors'],
   condenser: ['condenser [coil]', '~(coil|coils)', '~outdoor coil', '~condensing coil'],
   condenserFan: [
     'condenser fan',
@@ -14,6 +14,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~(condenser|condensing|cond) motor',
     '~outdoor [fan] motor',
     '~(fan motor|motor) on the condenser',
+    '~(condenser|outdoor) fan motors',
   ],
   evaporator: [
     'evaporator [coil]',
@@ -52,16 +53,16 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   controller: ['controller', '~(control board|board|electronic control)'],
   contactor: [
     'contactor',
-    '~(heater|fan) contactor',
+    '~(heater|fan|compressor) contactor',
     '~(contacts|contactors|points)',
     '~contactor (points|contacts|coil)',
   ],
   startRelay: ['start relay', '~(potential relay|relay|relays)'],
-  startCapacitor: ['start capacitor', '~(start cap|start capacitors)'],
+  startCapacitor: ['start capacitor', '~(start cap|start caps|start capacitors)'],
   runCapacitor: [
     'run capacitor',
     '~run cap',
-    '~(capacitor|cap|dual cap|[condenser] fan (capacitor|cap)|motor (capacitor|cap))',
+    '~(capacitor|cap|capacitors|run caps|run capacitors|dual cap|[condenser] fan (capacitor|cap)|motor (capacitor|cap))',
   ],
   overload: [
     'overload',
@@ -120,7 +121,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   capillaryTube: ['cap tube', '~capillary [tube]'],
   filterDrier: [
     'filter dryer',
-    '~(dryer|(liquid|suction) [line] dryer|dryer core|dryer cores)',
+    '~(dryer|dryers|filter dryers|(liquid|suction) [line] dryer|dryer core|dryer cores)',
     '~filter dry er',
   ],
   sightGlass: ['sight glass', '~(glass|site glass|sightglass)'],

@@ -1,0 +1,66 @@
+import type { PartId } from '../terms/names.ts';
+import { settledFan } from './fans.ts';
+import { type Means, type Rule, rule } from './rule.ts';
+import { numberIn, partId, tagsIn, workId } from './slots.ts';
+import type { Tags } from '../grammar/nodes.ts';
+
+/** Ours: of what a cold box holds nobody puts in more at once; "added fifty fuses" is a slip or a joke. */
+const MOST = 24;
+
+function counted(tags: Tags): boolean {
+  const count = numberIn(tagsIn(tags['count'])?.['number']);
+  return count !== null && Number.isInteger(count) && count > 0 && count <= MOST;
+}
+
+/** What was done to a part of that size, or to so many of them: the words keep the figure. */
+const done: Means = (tags, frame) => {
+  const did = workId(tags['work']);
+  const parts = [partId(tags['part']), partId(tagsIn(tags['second'])?.['part'])];
+  const words = frame.wordsOf(frame.span);
+  const named = parts.filter((part): part is PartId => part !== null);
+  if (did === null || named.length === 0) return null;
+  return { work: named.map((part) => ({ did, part: settledFan(part, frame.context), words })) };
+};
+
+const doneToEach: Means = (tags, frame) => (counted(tags) ? done(tags, frame) : null);
+
+const needed: Means = (tags, frame) => {
+  const named = partId(tags['part']);
+  const words = frame.wordsOf(frame.span);
+  if (named === null) return null;
+  const part = settledFan(named, frame.context);
+  return { recommendations: [{ do: 'replace', part, words }] };
+};
+
+const I =
+  '[(i|we|just|i just|have|i have|we have|went ahead and|i went ahead and|also|i also|and|then)]';
+const A = '[(a|an|the|another|some|my)]';
+const NEW = '[(new|brand new|replacement|used|spare|universal|bigger|smaller)]';
+const NEEDS =
+  '([(it|this|they|this one|the unit|unit|system|the system|customer)] (needs|need|will need|is going to need|could use)|[(i|they|we|you)] (recommend|should (have|get|put in|install)|need to (put in|install|get)))';
+const OLD = '[(of the|of my|old|new|bad|worn|more|brand new)]';
+
+/** Parts by their size, and so many of them: "put in a three eighths drier", "replaced two door gaskets". */
+export const SIZED_PART_RULES: readonly Rule[] = [
+  rule(`${I} <done> ${A} ${NEW} <size> ${NEW} <part>`, done, {
+    examples: ['installed a three eighths filter dryer'],
+  }),
+  rule(`${I} (put|got|stuck) ${A} ${NEW} <size> ${NEW} <part> (in|on) [(it|there)]`, done, {
+    tags: { work: 'add' },
+    examples: ['put a five microfarad run cap in'],
+  }),
+  rule(`${I} <done> <the> <part> with ${A} ${NEW} <size> [(one|<part:new>)]`, done, {
+    examples: ['replaced the contactor with a thirty amp'],
+  }),
+  rule(`${I} <done> [all] <number:count> ${OLD} <part>`, doneToEach, {
+    examples: ['replaced two condenser fans'],
+  }),
+  rule(
+    `${I} <done> <number:count> ${OLD} <part> and (<number:more>|<the>) ${OLD} <part:second>`,
+    doneToEach,
+    { examples: ['put in one contactor and two relays'] },
+  ),
+  rule(`${NEEDS} ${A} ${NEW} <size> ${NEW} <part>`, needed, {
+    examples: ['it needs a thirty amp contactor'],
+  }),
+];
