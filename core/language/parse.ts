@@ -1,4 +1,4 @@
-import { bestCover, bestCovers, type Piece } from '../grammar/cover.ts';
+import { bestCovers, Covering, type Piece } from '../grammar/cover.ts';
 import type { Reach } from '../grammar/reach.ts';
 import type { Token } from '../grammar/tokens.ts';
 import { QUANTITIES, type QuantityId } from '../terms/quantities.ts';
@@ -132,16 +132,29 @@ class Coverer {
    * place for the next. What no best cover holds is never read at all.
    */
   private surest(barred: ReadonlySet<number>): readonly Item[] {
-    const candidatesAt = (at: number): readonly Candidate[] =>
-      barred.has(at) ? [] : this.candidatesAt(at);
+    const covering = new Covering(this.length, (at) =>
+      barred.has(at) ? NO_CANDIDATES : this.candidatesAt(at),
+    );
     for (let guess = 0; guess < GUESSES; guess += 1) {
-      const chosen = bestCover(this.length, candidatesAt);
-      const unread = chosen.filter(({ item }) => item === null);
-      if (unread.length === 0) return itemsOf(chosen);
-      for (const each of unread) this.read(each);
+      const chosen = covering.best();
+      const last = this.readThose(chosen);
+      if (last === NOT_ONE) return itemsOf(chosen);
+      covering.settle(last);
     }
     for (let at = 0; at < this.length; at += 1) this.readAllAt(at);
-    return itemsOf(bestCover(this.length, candidatesAt));
+    covering.settle(this.length - 1);
+    return itemsOf(covering.best());
+  }
+
+  /** Reads those that were not read yet; where the last of them begins. */
+  private readThose(chosen: readonly Candidate[]): number {
+    let last = NOT_ONE;
+    for (const candidate of chosen) {
+      if (candidate.item !== null) continue;
+      this.read(candidate);
+      last = candidate.start;
+    }
+    return last;
   }
 
   private candidatesAt(at: number): readonly Candidate[] {
@@ -149,18 +162,18 @@ class Coverer {
   }
 
   private glanceAt(start: number): readonly Candidate[] {
+    const stretches = this.reader.stretchesFrom(start);
+    if (stretches.length === 0) return NO_CANDIDATES;
     const candidates: Candidate[] = [];
-    for (const { end, numbers } of this.reader.stretchesFrom(start)) {
+    for (const { end, numbers } of stretches) {
+      if (end === start) continue;
       const isWhole = this.sentence.isWhole(start, end);
-      for (const rank of end === start ? [] : numbers) {
-        if (isWhole || RULES[rank]?.alone === false) {
-          candidates.push({ start, end, rank, item: null });
-        }
+      for (const rank of numbers) {
+        if (isWhole || IS_ALONE[rank] === 0) candidates.push({ start, end, rank, item: null });
       }
     }
-    return candidates.length < 2
-      ? candidates
-      : candidates.sort((one, other) => one.rank - other.rank);
+    // Those of one stretch are in their order.
+    return stretches.length === 1 ? candidates : candidates.sort(byRank);
   }
 
   private readAllAt(at: number): void {
@@ -173,7 +186,8 @@ class Coverer {
   /** Puts what the rule truly reads there in the place of what it may. */
   private read(candidate: Candidate): void {
     const { start, rank } = candidate;
-    const all = this.candidatesAt(start).filter((each) => each.rank === rank);
+    const all: Candidate[] = [];
+    for (const each of this.candidatesAt(start)) if (each.rank === rank) all.push(each);
     if (all.length === 1 && this.readAlone(candidate)) return;
     this.replace(start, rank, this.readAmong(all, candidate) ?? this.itemsAmong(all));
   }
@@ -186,12 +200,16 @@ class Coverer {
   }
 
   private replace(at: number, rank: number, fresh: readonly Candidate[]): void {
-    const all = this.candidatesAt(at);
-    this.candidates[at] = [
-      ...all.filter((each) => each.rank < rank),
-      ...fresh,
-      ...all.filter((each) => each.rank > rank),
-    ];
+    const candidates: Candidate[] = [];
+    let isPut = false;
+    for (const each of this.candidatesAt(at)) {
+      if (!isPut && each.rank >= rank) {
+        candidates.push(...fresh);
+        isPut = true;
+      }
+      if (each.rank !== rank) candidates.push(each);
+    }
+    this.candidates[at] = candidates;
   }
 
   /** Reads one of what a rule may read from a place, the others left to be read; `null` where it depends on them. */
@@ -236,8 +254,17 @@ class Coverer {
   }
 }
 
-const itemsOf = (candidates: readonly Candidate[]): readonly Item[] =>
-  candidates.flatMap(({ item }) => item ?? []);
+const NO_CANDIDATES: readonly Candidate[] = [];
+const NOT_ONE = -1;
+const IS_ALONE = Uint8Array.from(RULES, ({ alone }) => (alone ? 1 : 0));
+
+const byRank = (one: Candidate, other: Candidate): number => one.rank - other.rank;
+
+function itemsOf(candidates: readonly Candidate[]): readonly Item[] {
+  const items: Item[] = [];
+  for (const { item } of candidates) if (item !== null) items.push(item);
+  return items;
+}
 
 function saysSame(one: Item, other: Item): boolean {
   const [first] = one.meaning.readings ?? [];

@@ -1,6 +1,7 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Grammar } from '../../core/grammar/compile.ts';
-import { bestCover, bestCovers } from '../../core/grammar/cover.ts';
+import { bestCovers, Covering, type Piece } from '../../core/grammar/cover.ts';
 import { foldSum, foldTags } from '../../core/grammar/fold.ts';
 import { Matcher, type RuntimeLists } from '../../core/grammar/match.ts';
 import {
@@ -117,11 +118,13 @@ describe('the matcher', () => {
 
 describe('the cover', () => {
   const cover = (pieces: readonly (readonly [number, number, number])[]) =>
-    bestCover(6, (at) =>
+    new Covering(6, (at) =>
       pieces
         .map(([start, end, rank]) => ({ start, end, rank }))
         .filter(({ start }) => start === at),
-    ).map(({ start, end, rank }) => [start, end, rank]);
+    )
+      .best()
+      .map(({ start, end, rank }) => [start, end, rank]);
 
   it('claims the most, then in the fewest pieces, then by rank', () => {
     expect(cover([[0, 4, 1], [0, 3, 0], [3, 6, 0]])).toEqual([[0, 3, 0], [3, 6, 0]]); // prettier-ignore
@@ -133,6 +136,42 @@ describe('the cover', () => {
       ]),
     ).toEqual([[0, 4, 9]]);
     expect(cover([[1, 4, 5], [1, 4, 2]])).toEqual([[1, 4, 2]]); // prettier-ignore
+  });
+
+  it('is the best of all there are, also once pieces have changed', () => {
+    const somePieces = fc.array(
+      fc
+        .record({ start: fc.nat(6), more: fc.integer({ min: 1, max: 4 }), rank: fc.nat(3) })
+        .map(({ start, more, rank }) => ({ start, end: Math.min(start + more, 7), rank })),
+      { maxLength: 12 },
+    );
+    const worth = (pieces: readonly Piece[]): readonly number[] => [
+      pieces.reduce((sum, { start, end }) => sum + end - start, 0),
+      -pieces.length,
+      -pieces.reduce((sum, { rank }) => sum + rank, 0),
+    ];
+    const isMore = (one: readonly number[], other: readonly number[]): boolean => {
+      const at = one.findIndex((value, index) => value !== other[index]);
+      return at >= 0 && (one[at] ?? 0) > (other[at] ?? 0);
+    };
+    const best = (pieces: readonly Piece[], from = 0): readonly number[] =>
+      pieces
+        .filter(({ start }) => start >= from)
+        .map((piece) => {
+          const rest = best(pieces, piece.end);
+          return worth([piece]).map((value, index) => value + (rest[index] ?? 0));
+        })
+        .reduce((one, other) => (isMore(other, one) ? other : one), [0, -0, -0]);
+    fc.assert(
+      fc.property(somePieces, fc.nat(6), (all, changed) => {
+        let pieces = all;
+        const covering = new Covering(7, (at) => pieces.filter(({ start }) => start === at));
+        expect(worth(covering.best())).toEqual(best(pieces));
+        pieces = all.filter(({ start }) => start !== changed);
+        covering.settle(changed);
+        expect(worth(covering.best())).toEqual(best(pieces));
+      }),
+    );
   });
 });
 
@@ -151,7 +190,7 @@ describe('covers that come to the same', () => {
       [2, 5],
       [3, 5],
     ]);
-    expect(covers[0]).toEqual(bestCover(5, piecesAt));
+    expect(covers[0]).toEqual(new Covering(5, piecesAt).best());
     expect(bestCovers(3, piecesAt)).toEqual([[{ start: 0, end: 3, rank: 2 }]]);
   });
 });
