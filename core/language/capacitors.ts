@@ -1,4 +1,5 @@
 import type { Tags } from '../grammar/nodes.ts';
+import { droppedIn } from './dropped-points.ts';
 import { one } from './electrical.ts';
 import { amountIn, readingOf } from './measure.ts';
 import { reading } from './reading-means.ts';
@@ -54,6 +55,15 @@ const dualRead: Means = (tags, frame) => {
 
 const ratedAlone: Means = (tags, frame) => one(ratedIn(tags, tags, frame));
 
+/** "Cap's a seven five" is marked 7.5 or 75. */
+const droppedRating: Means = (tags, frame) => {
+  const dropped = droppedIn(tagsIn(tags['rated']) ?? {});
+  if (dropped === null) return null;
+  const marked = reading('ratedCapacitance', { ...RATED, value: dropped.value }, frame);
+  if (marked === null || dropped.or === null) return one(marked);
+  return { doubts: [{ ...marked, why: 'saidTwoWays', or: dropped.or }] };
+};
+
 const onSide: Means = (tags, frame) => {
   const amount = amountIn(tags);
   if (amount.unit !== null && amount.unit !== 'uF') return null;
@@ -98,6 +108,9 @@ export const CAPACITOR_RULES: readonly Rule[] = [
   ),
   rule(`[it is] [(a|the)] ${MARKS} [${UF}] ([dual] [run] (cap|capacitor)|dual)`, dualRated, {
     examples: ['it is a thirty five five dual cap'],
+  }),
+  rule(`[the] [run] (cap|capacitor) is a <dropped:rated> [${UF}]`, droppedRating, {
+    examples: ['run cap is a seven five'],
   }),
   rule(
     `[the] [run] (cap|capacitor) is (a|rated|marked) [(at|for)] <number:rated> [${UF}]`,

@@ -144,7 +144,7 @@ export const CONTROL_RULES: readonly Rule[] = [
     examples: ['high pressure switch cuts out at three eighty'],
   }),
   rule(
-    `[the] [(it|switch|control|pressure control|pressure switch)] [is] ${OUT} at <amount>`,
+    `[the] ([(it|switch|control|pressure control|pressure switch)] [is] ${OUT} at|cut out is) <amount>`,
     outOfLast,
     {
       examples: ['it cuts out at three eighty'],

@@ -1,7 +1,8 @@
 import type { Tags } from '../grammar/nodes.ts';
-import type { PlaceId } from '../terms/names.ts';
+import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { type Amounted, amountIn, readingOf } from './measure.ts';
+import { throughPart } from './through-part.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
@@ -139,7 +140,9 @@ const inAndOut: Means = (tags, frame) => {
   if (entering === null || leaving === null) return null;
   const line = electrical(entering, 'lineSide', frame);
   const load = electrical(leaving, 'loadSide', frame);
-  return line === null || load === null ? null : { readings: [line, load] };
+  if (line === null || load === null) return null;
+  const means = (part: PartId): Meaning | null => throughPart(part, tags, frame);
+  return { ofIt: { means, inSentence: true, otherwise: { readings: [line, load] } } };
 };
 
 /** "Nothing across the contactor": the meter showed no volts. */

@@ -111,7 +111,7 @@ export const FEED_RULES: readonly Rule[] = [
     { examples: ['frost on the first two passes only'] },
   ),
   rule(
-    '((<the> <part>|[the] valve) (is|was|opens|opened|sits|stepping|steps) [(at|only|only at|sitting at|up to|down to|about|now at|still at|running at|to)] [about] <number> percent [open] [now]|it (is|was|opens|sits) [(at|only at|up to|down to)] <number> percent open [now])',
+    '((<the> <part>|[the] valve) (is|was|opens|opened|sits|stepping|steps) [(at|only|only at|sitting at|up to|down to|about|now at|still at|running at|to)] [about] <number> (percent|steps) [open] [now]|it (is|was|opens|sits) [(at|only at|up to|down to)] <number> (percent|steps) open [now])',
     remark,
     { examples: ['the valve is at forty percent now'] },
   ),

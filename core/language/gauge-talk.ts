@@ -158,6 +158,12 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
     gasOf(false),
     { examples: [] },
   ),
+  rule(
+    '[(i|we|and|just)] (valved|blanked|shut|isolated) [(it|the pump|her)] off at <amount>',
+    (tags, frame) =>
+      canBeMicrons(amountIn(tags)) ? fixed('vacuum')(tags, frame) : leftToAsk(tags),
+    { examples: ['valved off at four fifty'] },
+  ),
   rule('<amount> after <duration:after>', opening(roseTo), { examples: [] }),
   rule(
     '(down to|we are down to|i am down to|it is down to|down at|down around) <amount> [now]',

@@ -1,8 +1,9 @@
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { fanPlace } from './fans.ts';
-import { amountIn, withMore } from './measure.ts';
+import { type Amounted, amountIn, withMore } from './measure.ts';
 import { ONES } from './number-words.ts';
+import { isPlausible } from './plausible.ts';
 import { asReading, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
@@ -97,13 +98,26 @@ export const nowAt: Means = (tags, frame) => {
   // Microns and volts name their own quantity.
   if (amount.unit !== null && !OF_ANYTHING.includes(amount.unit)) return null;
   const numbers = [amount.value, amount.low, amount.high].filter((value) => value !== null);
+  const otherwise = ofLastMost(amount, frame) ?? { unclaimed: numbers.map(String) };
   const means = (quantity: QuantityId): Meaning | null => {
     const at = HELD[quantity] ?? quantity;
     const found = isElectrical(at) ? null : reading(at, amount, frame);
     return found === null ? null : { readings: [found] };
   };
-  return { ofThat: { means, otherwise: { unclaimed: numbers.map(String) } } };
+  return { ofThat: { means, otherwise } };
 };
+
+/** A sentence later it is most likely of what was read last: asked by its name. */
+function ofLastMost(amount: Amounted, frame: Frame): Meaning | null {
+  const { lastQuantity, refrigerant } = frame.context;
+  if (lastQuantity === null || isElectrical(lastQuantity)) return null;
+  const found = reading(HELD[lastQuantity] ?? lastQuantity, amount, frame);
+  if (found?.value === undefined || found.unit === null) return null;
+  const { quantity, value, unit } = found;
+  return isPlausible(quantity, { value, unit }, refrigerant)
+    ? { doubts: [{ ...found, why: 'expected' }] }
+    : null;
+}
 
 /** "Box is thirty eight, was fifty when I walked in": of what was read before in the same sentence. */
 const wasAt: Means = (tags, frame) => {

@@ -40,8 +40,24 @@ const ofWinding: Means = (tags, frame) => {
 
 const offInstrument: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
-  return quantity === null || isElectrical(quantity) ? null : asReading()(pointed(tags), frame);
+  if (quantity === null || isElectrical(quantity)) return null;
+  return asReading()(poundsAndOunces(quantity, tags, frame) ?? pointed(tags), frame);
 };
+
+const WEIGHED: readonly (QuantityId | null)[] = [
+  ...(['cylinderWeight', 'refrigerantAdded', 'refrigerantRecovered', 'tareWeight'] as const),
+];
+
+/** "Scale says twenty two four", once something was weighed: the scales of this trade show ounces behind the pounds. */
+function poundsAndOunces(quantity: QuantityId, tags: Tags, frame: Frame): Tags | null {
+  const { lastQuantity, units } = frame.context;
+  const isScale = quantity === 'cylinderWeight' && WEIGHED.includes(lastQuantity);
+  if (!isScale || units !== 'us' || tags['unit'] !== undefined) return null;
+  const { whole, tenth } = tags;
+  return whole === undefined || tenth === undefined
+    ? null
+    : { ...tags, pounds: whole, ounces: tenth };
+}
 
 const UNIT_OF: Partial<Record<QuantityId, SpokenUnit>> = {
   capacitance: 'uF',

@@ -1,5 +1,6 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
+import { droppedIn } from './dropped-points.ts';
 import { electrical, GOT, NO_VOLTS, one } from './electrical.ts';
 import { nameplate } from './facts.ts';
 import { fanPlace } from './fans.ts';
@@ -109,9 +110,24 @@ const ratedThenRead: Means = (tags, frame) => {
   const at = place === 'startCapacitor' ? place : null;
   const marked = readingOf('ratedCapacitance', amountIn(rated), { place: at, frame });
   const read = readingOf('capacitance', amountIn(pointed(tags)), { place, frame });
-  return marked === null || read === null ? null : { readings: [marked, read] };
+  if (marked?.value === undefined || read === null) return null;
+  const { or = null } = droppedIn(tags) ?? {};
+  return or === null || or > marked.value * MOST_OVER_MARK
+    ? { readings: [marked, read] }
+    : { readings: [marked], doubts: [{ ...read, why: 'saidTwoWays', or }] };
 };
+/** Ours: no can holds three times what it is marked. */
+const MOST_OVER_MARK = 3;
 
+/** "Cap's a seven five, reading four": of 7.5 and 75 the one that what was read is nearer to. */
+const droppedThenRead: Means = (tags, frame) => {
+  const dropped = droppedIn(tagsIn(tags['rated']) ?? {});
+  const read = amountIn(pointed(tags)).value;
+  if (dropped === null || read === null || read <= 0) return null;
+  const { value, or } = dropped;
+  const number = or !== null && read > value * MOST_OVER_MARK ? or : value;
+  return ratedThenRead({ ...tags, rated: { number } }, frame);
+};
 /** What a start capacitor is marked, with the volts that it is for, which nothing is judged by. */
 const canForVolts: Means = (tags, frame) => {
   const place = placeId(tags['place']);
@@ -218,7 +234,17 @@ export const METER_TALK_RULES: readonly Rule[] = [
     { examples: ['it is four hundred fifty watts at one fifteen'] },
   ),
   rule(
-    `<the> <place> is [${MARKED}] <amount:rated> [(microfarads|microfarad|mfd|uf)] [<pause>] [(and|but)] [(it|i am|i)] (${READS}|got|have) [(at|only|out at)] (<amount>|<droppedSurely>)`,
+    `<the> <place> is a <dropped:rated> [(microfarads|microfarad|mfd|uf)] <pause> [(and|but)] [(it|it is|i am|i)] (${READS}|got|have) [(at|only|out at)] <amount>`,
+    droppedThenRead,
+    { examples: [] },
+  ),
+  rule(
+    `<the> <place> is [${MARKED}] <amount:rated> [(microfarads|microfarad|mfd|uf)] [<pause>] [(and|but)] [(it|it is|i am|i)] (${READS}|got|have) [(at|only|out at)] <dropped>`,
+    ratedThenRead,
+    { examples: ['run cap is seven and a half it is reading five two'] },
+  ),
+  rule(
+    `<the> <place> is [${MARKED}] <amount:rated> [(microfarads|microfarad|mfd|uf)] [<pause>] [(and|but)] [(it|it is|i am|i)] (${READS}|got|have) [(at|only|out at)] (<amount>|<droppedSurely>)`,
     ratedThenRead,
     { examples: ['run cap is fifteen measures fourteen and a half'] },
   ),

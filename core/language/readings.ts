@@ -31,7 +31,7 @@ const isSaidSo = (quantity: QuantityId | null): boolean =>
   quantity === 'superheat' || quantity === 'subcooling';
 
 /** A number alone answers what was asked, or is known by a unit that only one quantity has. */
-const bareAmount: Means = (tags, frame) => {
+export const bareAmount: Means = (tags, frame) => {
   const amount = amountIn(tags);
   const { asked, askedPlace } = frame.context;
   const { unitless } = frame.context;

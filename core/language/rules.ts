@@ -1,7 +1,10 @@
+import { AIR_AND_LINE_RULES } from './air-and-lines.ts';
 import { ALOUD_RULES } from './thinking-aloud.ts';
+import { ANSWER_RULES } from './answers-in-passing.ts';
 import { ASIDE_RULES } from './asides.ts';
 import { CAPACITOR_RULES } from './capacitors.ts';
 import { CAUSE_RULES } from './cause-facts.ts';
+import { CIRCUIT_TRACE_RULES } from './circuit-trace.ts';
 import { COMMAND_RULES } from './commands.ts';
 import { CONDENSING_SIDE_RULES } from './condensing-side.ts';
 import { CONTROL_RULES } from './controls.ts';
@@ -27,6 +30,7 @@ import { RECOMMENDATION_RULES } from './recommendations.ts';
 import { REMARK_RULES } from './remarks.ts';
 import { SAFETY_RULES } from './safeties-told.ts';
 import { SITE_RULES } from './site-and-unit.ts';
+import { WORK_TOLD_RULES } from './told-of-work.ts';
 import { PASSING_RULES } from './told-in-passing.ts';
 import { METER_TALK_RULES } from './meter-talk.ts';
 import { FEED_RULES } from './frost-and-feed.ts';
@@ -66,12 +70,16 @@ export const RULES: readonly Rule[] = [
   ...SITE_RULES,
   ...PLACE_NAME_RULES,
   ...CONDENSING_SIDE_RULES,
+  ...AIR_AND_LINE_RULES,
+  ...CIRCUIT_TRACE_RULES,
   ...CONTROL_RULES,
   ...NEAR_NUMBER_RULES,
   ...READING_RULES,
+  ...ANSWER_RULES,
   ...FEED_RULES,
   ...GAUGE_TALK_RULES,
   ...LOOSE_RULES,
+  ...WORK_TOLD_RULES,
   ...RATING_RULES,
   ...CAPACITOR_RULES,
   ...METER_FIGURE_RULES,

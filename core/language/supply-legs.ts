@@ -14,6 +14,9 @@ const onAllThree: Means = (tags, frame) => {
   return readings.length === PAIRS.length ? { readings } : null;
 };
 
+/** Ours: less is no supply's. */
+const LEAST_VOLTS = 20;
+
 /** The three pairs of a three-phase supply in the order they are taken. */
 const threePairs: Means = (tags, frame) => {
   const pairs = [
@@ -23,7 +26,10 @@ const threePairs: Means = (tags, frame) => {
   ] as const;
   const readings = pairs.flatMap(([slot, place]) => {
     const amount = tagsIn(tags[slot]);
-    return amount === null ? [] : (electrical(amount, place, frame) ?? []);
+    // "Legs nine one, eight eight" are amps, said without their points.
+    return amount === null || (amountIn(amount).value ?? 0) < LEAST_VOLTS
+      ? []
+      : (electrical(amount, place, frame) ?? []);
   });
   return readings.length === pairs.length ? { readings } : null;
 };
@@ -69,15 +75,6 @@ export const LEG_RULES: readonly Rule[] = [
   rule(`${GOT} <amount> (on|across|at|between) all three [(legs|phases|lines)]`, onAllThree, {
     examples: ['two oh eight on all three legs'],
   }),
-  rule(
-    `${L} (one|1) (to|and) [${L}] (two|2) <link> <amount:ab> [and] [${L}] (two|2) (to|and) [${L}] (three|3) <link> <amount:bc> [and] [${L}] ((one|1) (to|and) [${L}] (three|3)|(three|3) (to|and) [${L}] (one|1)) <link> <amount:ca>`,
-    threePairs,
-    {
-      examples: [
-        'line one to two two oh seven, two to three two oh nine, one to three two oh five',
-      ],
-    },
-  ),
   rule(
     '(all three|each|every) [(legs|leg|phases|phase|lines)] (is|are|read|reads|at|show|shows|is at|are at|reading) [(all|right at)] <amount>',
     onAllThree,

@@ -92,7 +92,7 @@ export const TALK_RULES: readonly Rule[] = [
     nothing,
     { examples: ['this thing runs around two hundred in the summer'] },
   ),
-  rule('i (do not|did not) (think|believe|know (if|that|whether)|see) <clause>', nothing, {
+  rule('[i] (do not|did not) (think|believe|know (if|that|whether)|see) <clause>', nothing, {
     examples: ['i do not think the compressor is bad'],
   }),
   rule('(traffic|[the] (accident|construction|wreck)|stuck in traffic) <clause>', nothing, {
@@ -217,7 +217,7 @@ export const TALK_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(the|that|some|their|our|whatever|another) (last|other|previous|first|day|night|original|service) (guy|tech|company|crew|mechanic|technician|outfit) [(before me|here|that was here)] (says|said|told (me|us|them|him|her)|claims|claimed|thinks|thought|reported|figured|wrote|swore|mentioned) <rest>',
+    '[(the|that|some|their|our|whatever|another)] ((last|other|previous|first|day|night|original|service) (guy|tech|company|crew|mechanic|technician|outfit) [(before me|here|that was here)]|(guy|tech|company|crew|mechanic|technician|outfit|one) (before me|that was here [before [me]]|who was here [before [me]])) (says|said|told (me|us|them|him|her)|claims|claimed|thinks|thought|reported|figured|wrote|swore|mentioned) <rest>',
     hearsay,
     { examples: ['the last tech told them the compressor was shot'] },
   ),
@@ -316,9 +316,13 @@ export const TALK_RULES: readonly Rule[] = [
   rule('[(my|the|his|her|their)] (phone|cell|fax|office) number [is] <clause>', nothing, {
     examples: ['my phone number is five five five one two one two'],
   }),
-  rule('half (full|empty|a tank|a day|way|of it|of them|the time)', nothing, {
-    examples: ['it is half full'],
-  }),
+  rule(
+    '(half (full|empty|a tank|a day|way|of it|of them|the time)|in half [(clean|almost|nearly)])',
+    nothing,
+    {
+      examples: ['it is half full'],
+    },
+  ),
   rule('(turn|shut|switch|leave|put|cut) <the> <part> (on|off|up|down|back on|open)', nothing, {
     examples: ['turn the light on'],
   }),

@@ -17,8 +17,7 @@ const undo: Means = (tags) => {
 const undoValue: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
   const { value } = amountIn(tags);
-  // "Scratch that, head one ninety" tells a new value behind its comma.
-  if (quantity !== null && /\b(?:that|it)\s*[,;.—-]/i.test(frame.wordsOf(frame.span))) return null;
+  if (quantity !== null && tellsAnew({ quantity, value }, frame)) return null;
   if (value === null) return undo(tags, frame);
   return command({ do: 'undo', ...(quantity === null ? {} : { quantity }), value });
 };
@@ -28,6 +27,22 @@ const undoNamed: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
   return quantity === null || isElectrical(quantity) ? null : undoValue(tags, frame);
 };
+
+/**
+ * "Scratch that, head one ninety" tells a new value behind its comma, and without it as well where recognisers write none;
+ * but the head that was said to be 190 is taken back.
+ */
+function tellsAnew(
+  { quantity, value }: { readonly quantity: QuantityId; readonly value: number | null },
+  frame: Frame,
+): boolean {
+  const words = frame.wordsOf(frame.span);
+  if (/\b(?:that|it)\s*[,;.—-]/i.test(words)) return true;
+  const { context } = frame;
+  const known =
+    quantity === 'headPressure' || quantity === 'suctionPressure' ? context[quantity] : null;
+  return /^\w+ (?:back )?that\b/i.test(words) && known?.value !== value;
+}
 
 /** Without a quantity the number keeps only the unit that was said: what it amends decides the rest. */
 function amendLast(amount: Amounted, frame: Frame): Command | null {
@@ -103,7 +118,7 @@ function pick(tags: Parameters<Means>[0]): Parameters<Means>[0] {
 /** Taking something back, or putting it right. */
 export const CHANGE_COMMANDS: readonly Rule[] = [
   heardCommand(
-    '(take that back|undo [that]|~take it back|~undo (it|last|the last one)|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget (that|it)|~do not (write|put|log|record|count|keep|note) (that|it|that one) [(down|in|in there|in the note)]|~(leave|take) (that|it|that one) out [of (it|there|the note)]|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~get rid of that|~ignore that|~i misspoke|~take (the|that|my) last (reading|number|one|value) (back|out|off)|~[(you can|go ahead and)] (throw|toss) (that|the|my) [last] [(one|number|reading)] (out|away)|~throw out (that|the) last (one|number|reading)|~[no] (that|this|it) (was|is) (the other|the wrong|a different|another) (unit|one|box|machine|system|gage)|~[no] wrong (unit|one|gage|box)|~(disregard|discard|reject) (that|it|the last one)|~(drop|lose|kill) (that|the last) (one|reading|number|value|entry)|~never mind (that|it) [last] [(one|reading|number)]|~never mind the last one|~(that|the|my) last [(one|reading|number)] (is|was) (wrong|off|not right|a mistake)|~(that was|i made) a mistake|~i (said|told you|gave you|read) (that|it) wrong|~(undo|delete|scratch|erase|remove|cancel) (the last|my last|that last|the previous|the) (reading|number|value|entry|one|thing))',
+    '(take that back|undo [that]|~take it back|~undo (it|last|the last one)|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget (that|it)|~do not (write|put|log|record|count|keep|note) (that|it|that one) [(down|in|in there|in the note)]|~(leave|take) (that|it|that one) out [of (it|there|the note)]|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~get rid of that|~ignore that|~i misspoke|~take (the|that|my) last (reading|number|one|value) (back|out|off)|~[(you can|go ahead and)] (throw|toss) (that|the|my) [last] [(one|number|reading)] (out|away)|~throw out (that|the) last (one|number|reading)|~[no] (that|this|it) (was|is) (the other|the wrong|a different|another) (unit|one|box|machine|system|gage)|~[no] wrong (unit|one|gage|box)|~(disregard|discard|reject|nix|ditch|x out|axe) (that|it|(the|that) last [one])|~(drop|lose|kill) (that|the last) (one|reading|number|value|entry)|~never mind (that|it) [last] [(one|reading|number)]|~never mind the last one|~(that|the|my) last [(one|reading|number)] (is|was) (wrong|off|not right|a mistake)|~(that was|i made) a mistake|~i (said|told you|gave you|read) (that|it) wrong|~(undo|delete|scratch|erase|remove|cancel) (the last|my last|that last|the previous|the) (reading|number|value|entry|one|thing))',
     undo,
     { examples: ['take that back', 'undo', 'scratch that'] },
   ),
@@ -186,6 +201,10 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     amendNot,
     { examples: ['it is one ninety not one nineteen'], alone: true },
   ),
+  rule('<amount:right> not <amount:wrong>', amendNot, {
+    examples: ['sixteen not twenty six'],
+    alone: true,
+  }),
   rule(
     '[(no|whoa|wait|hold on|hey|nope|sorry)] [(it is|that is|i said)] not [<link>] <amount:wrong> (it is|but|i said|<pause>) <amount:right>',
     amendNot,

@@ -22,12 +22,12 @@ const thatIsIt: Means = (_tags, frame) => command({ do: frame.context.asksYes ? 
 /** Steering the dialogue and the visit. */
 export const DIALOGUE_COMMANDS: readonly Rule[] = [
   heardCommand(
-    '(that is my before|~that is (the|our) before|~(mark|call|save|make|keep|use) (this|that|it|these|those) [(readings|numbers)] [(as|is)] [(the|my|our)] before|~(these|those|this) (are|is) [(my|the|our)] before [(readings|numbers)]|~before readings|~mark before|~(that is|this is) before|~those are before|~set before)',
+    '(that is my before|~that is (the|our) before|~(mark|call|save|make|keep|use) (this|that|it|these|those) [(readings|numbers)] [(as|is)] [(the|my|our)] before|~(these|those|this) (are|is) [(my|the|our)] before [(readings|numbers)]|~before readings|~mark before|~(that is|this is) before|~(that was|those were) [(my|the|our)] before [(readings|numbers)]|~those are before|~set before)',
     plain('markBefore'),
     { examples: ['that is my before', 'mark this as before'] },
   ),
   heardCommand(
-    '(mark this as after|that is my after|~that is (the|our) after|~(mark|call|save|make|keep|use) (this|that|it|these|those) [(readings|numbers)] [(as|is)] [(the|my|our)] after|~(these|those|this) (are|is) [(my|the|our)] after [(readings|numbers)]|~after readings|~mark after|~(that is|this is) after|~those are after|~set after)',
+    '(mark this as after|that is my after|~that is (the|our) after|~(mark|call|save|make|keep|use) (this|that|it|these|those) [(readings|numbers)] [(as|is)] [(the|my|our)] after|~(these|those|this) (are|is) [(my|the|our)] after [(readings|numbers)]|~after readings|~mark after|~(that is|this is) after|~(that was|those were) [(my|the|our)] after [(readings|numbers)]|~those are after|~set after)',
     plain('markAfter'),
     { examples: ['mark this as after', 'that is my after'] },
   ),

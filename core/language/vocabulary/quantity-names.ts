@@ -57,7 +57,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
   condenserLeavingAirTemp: [
     'condenser leaving air',
     '~discharge air (of|on|off|from) [the] condenser',
-    '~condenser (discharge air|outlet air|outlet|exhaust)',
+    '~condenser (discharge air|outlet air|exhaust)',
     '~air (leaving|off|out of|coming off) [the] condenser',
     '~condenser air (out|off)',
     '~leaving air [(temp|temperature)]',
@@ -79,6 +79,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~return [(temp|temperature)]',
     '~(cabinet|case|cooler|freezer|walk in|interior|inside|space|reach in) [(temp|temperature|air)]',
     '~air in the box',
+    '~[air] on coil [(air|temp|temperature)]',
   ],
   supplyAirTemp: [
     'supply air',
@@ -89,6 +90,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~[air] coming off [of] [the] (evap|evaporator|coil)',
     '~evaporator leaving air',
     '~evap leaving air',
+    '~[air] off coil [(air|temp|temperature)]',
   ],
   productTemp: [
     'product [temperature]',
@@ -108,11 +110,13 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~suction (pipe|temp|temperature)',
     '~[(line|pipe)] (temp|temperature) at the bulb',
     '~vapor line [(temp|temperature)]',
+    '~suction gas [(temp|temperature)]',
   ],
   liquidLineTemp: [
     'liquid line',
     '~liquid line (temp|temperature)',
     '~liquid (temp|temperature)',
+    '~drop leg [(temp|temperature)]',
     '~liquid',
   ],
   dischargeLineTemp: [
@@ -120,6 +124,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~discharge line (temp|temperature)',
     '~discharge (temp|temperature)',
     '~hot gas [line] [(temp|temperature)]',
+    '~discharge gas [(temp|temperature)]',
   ],
   superheat: ['superheat', '~super heat', '~s h', '~sh', '~superheating'],
   subcooling: ['subcooling', '~sub cooling', '~subcool', '~sub cool', '~s c', '~sc'],

@@ -1,0 +1,226 @@
+import type { Tags } from '../grammar/nodes.ts';
+import type { QuantityId } from '../terms/quantities.ts';
+import { GOT } from './electrical.ts';
+import { amountIn } from './measure.ts';
+import { isPlausible } from './plausible.ts';
+import { fixed } from './reading-means.ts';
+import { type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { partId, tagsIn } from './slots.ts';
+import { degrees, throughPart } from './through-part.ts';
+
+const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+
+const numbersOf = (tags: Tags): readonly string[] => {
+  const { value, low, high } = amountIn(tags);
+  return [value, low, high].filter((number) => number !== null).map(String);
+};
+
+/** An unnamed coil blows colder than it draws; a condenser's air is warmed by it. */
+const airThrough: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  const words = frame.wordsOf(frame.span);
+  if (part === null) return null;
+  const isUnnamed = part === 'condenser' && !/\b(?:cond|outdoor)/i.test(words);
+  const [on, off] = [amountIn(tagsIn(tags['in']) ?? {}), amountIn(tagsIn(tags['out']) ?? {})];
+  const isCooled = on.value !== null && off.value !== null && off.value < on.value;
+  return throughPart(isUnnamed && isCooled ? 'evaporator' : part, tags, frame);
+};
+
+/** "It's eighty one at the condenser": nothing there runs on so few volts. */
+const airAtCondenser: Means = (tags, frame) => {
+  const { unit, value } = amountIn(tags);
+  if (unit !== null || value === null) return null;
+  const found = degrees('ambientTemp', tags, frame);
+  return found === null || value > MOST_AIR ? null : { readings: [found] };
+};
+/** Ours: a bare number above may as well be a control voltage of 115. */
+const MOST_AIR = 112;
+
+const COLD: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  ...(['boxTemp', 'supplyAirTemp', 'setpointTemp', 'productTemp'] as const),
+]);
+
+/** "Box thirty nine, coil twenty four": behind air it is the evaporator's, and no wire is at minus ten. */
+const coilAt: Means = (tags, frame) => {
+  const found = degrees('evaporatingTemp', tags, frame);
+  const boiling = found === null ? null : { readings: [found] };
+  if (boiling === null) return null;
+  const { lastQuantity } = frame.context;
+  const isSure = (found?.value ?? 0) < 0 || (lastQuantity !== null && COLD.has(lastQuantity));
+  const means = (quantity: QuantityId): Meaning | null => (COLD.has(quantity) ? boiling : null);
+  return { ofThat: { means, otherwise: isSure ? boiling : { unclaimed: numbersOf(tags) } } };
+};
+
+const waterPair: Means = (tags, frame) => {
+  const readings = [
+    degrees('enteringWaterTemp', tagsIn(tags['in']), frame),
+    degrees('leavingWaterTemp', tagsIn(tags['out']), frame),
+  ].filter((each) => each !== null);
+  return readings.length === 2 ? { readings } : null;
+};
+
+/** Ours: nitrogen that stands in a system is no hotter than the room, and discharge gas no colder than this. */
+const LEAST_DISCHARGE = { us: 130, si: 55 } as const;
+
+/** "Gas temp's one eighty" can only be the discharge's; what is less may be nitrogen's, and is asked about. */
+const gasAt: Means = (tags, frame) => {
+  const { lastQuantity, units } = frame.context;
+  const found = degrees('dischargeLineTemp', tags, frame);
+  const isHot = found?.value !== undefined && found.value >= LEAST_DISCHARGE[units];
+  return found === null || !isHot || lastQuantity === 'testPressure'
+    ? { unclaimed: numbersOf(tags) }
+    : { readings: [found] };
+};
+
+const LINES: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  ...(['suctionLineTemp', 'liquidLineTemp', 'headPressure', 'superheat', 'subcooling'] as const),
+  ...(['condensingTemp', 'condenserLeavingAirTemp'] as const),
+]);
+
+/** A discharge told among line temperatures, or behind the head, is the line's; alone it is the head, and said back as such. */
+const dischargeAmongLines: Means = (tags, frame) => {
+  if (amountIn(tags).unit !== null) return null;
+  const line = degrees('dischargeLineTemp', tags, frame);
+  const head = fixed('headPressure')(tags, frame);
+  const { lastQuantity } = frame.context;
+  const pressure = head?.readings?.[0];
+  if (line === null || head === null || pressure?.value === undefined || pressure.unit === null)
+    return null;
+  const { value, unit } = pressure;
+  if (!isPlausible('headPressure', { value, unit }, frame.context.refrigerant)) return null;
+  const asLine = { readings: [line] };
+  const means = (quantity: QuantityId): Meaning => (LINES.has(quantity) ? asLine : head);
+  const wasLine = lastQuantity === 'suctionLineTemp' || lastQuantity === 'liquidLineTemp';
+  return { ofThat: { means, otherwise: wasLine ? asLine : head } };
+};
+
+/** "Discharge one eighty five, liquid ninety eight": the line that comes behind it tells. */
+const dischargeThenLine: Means = (tags, frame) => {
+  const line = degrees('dischargeLineTemp', tags, frame);
+  const next = degrees(
+    tags['next'] === 'suctionLineTemp' ? 'suctionLineTemp' : 'liquidLineTemp',
+    tagsIn(tags['other']),
+    frame,
+  );
+  return line === null || next === null ? null : { readings: [line, next] };
+};
+
+/** The pipe at its outlet, where subcooling is read; behind the air that goes in, the air that comes out. */
+const condenserOutlet: Means = (tags, frame) => {
+  const pipe = degrees('liquidLineTemp', tags, frame);
+  const air = degrees('condenserLeavingAirTemp', tags, frame);
+  if (pipe === null || air === null) return null;
+  const ofAir = { readings: [air] };
+  const means = (quantity: QuantityId): Meaning | null =>
+    quantity === 'ambientTemp' || quantity === 'outdoorTemp' ? ofAir : null;
+  const isAir = frame.context.lastQuantity === 'ambientTemp';
+  const asked: Meaning = { doubts: [{ ...pipe, why: 'expected' }] };
+  return { ofThat: { means, otherwise: isAir ? ofAir : asked } };
+};
+
+const foodFine: Means = (tags, frame) => {
+  const found = degrees('productTemp', tags, frame);
+  const words = frame.wordsOf(frame.span);
+  return found === null
+    ? null
+    : { readings: [found], findings: [{ part: 'product', state: 'ok', words }] };
+};
+
+const acrossDrier: Means = (_tags, frame) => ({
+  remarks: [frame.wordsOf(frame.span)],
+  names: 'filterDrier',
+});
+
+/** "For a ten below box": what it is kept at; that it stands there now nobody has read. */
+const boxOfQuestion: Means = (tags, frame) => {
+  const found = degrees('setpointTemp', tags, frame);
+  return found === null || frame.span.from === 0 ? null : { readings: [found] };
+};
+
+const COIL = '(the|this|that|my) <part>';
+const ON = '((going|coming|blowing) (in|on|into it)|in|on|going into it)';
+const OFF = '((going|coming|blowing) (off|out)|off|out|leaving|coming off of it)';
+const AND = '[(and|but|<pause>)] [(it is|i have|i got)]';
+const OUTLET = '[(temp|temperature)]';
+
+/** Air through a coil, water through a condenser, and lines told beside each other. */
+export const AIR_AND_LINE_RULES: readonly Rule[] = [
+  rule(
+    `${GOT} <amount:in> ${ON} ${AND} <amount:out> ${OFF} (at|of|across|on) ${COIL}`,
+    airThrough,
+    {
+      examples: ['thirty six in and twenty eight out at the evaporator'],
+    },
+  ),
+  rule(`${GOT} <amount:out> ${OFF} ${AND} <amount:in> ${ON} (at|of|across|on) ${COIL}`, airThrough),
+  rule(
+    `<the> <part> (is [at]|has|has got|is got|got) [got] <amount:in> ${ON} ${AND} <amount:out> ${OFF}`,
+    airThrough,
+    { examples: ['condenser has got ninety two going in and one fourteen coming off'] },
+  ),
+  rule(
+    `${GOT} <amount:in> (going|coming|blowing) (in|into|on|onto|on to) ${COIL} ${AND} <amount:out> ${OFF}`,
+    airThrough,
+    { examples: ['forty going into the evaporator and thirty one coming off'] },
+  ),
+  rule(
+    '(it is|<pause>) <amount> [right] (at|by|around|near|going into|entering|in front of) the condenser [coil]',
+    airAtCondenser,
+    { examples: ['it is eighty one at the condenser'] },
+  ),
+  rule('[the] coil <link> <amount>', coilAt, { examples: ['coil is minus twenty six'] }),
+  rule(
+    '[the] (entering|incoming) [water] [(temp|temperature)] <link> <amount:in> [<pause>] [and] (leaving|outgoing) [water] [(temp|temperature)] <link> <amount:out>',
+    (tags, frame) => (/\bwater\b/i.test(frame.wordsOf(frame.span)) ? waterPair(tags, frame) : null),
+    { examples: ['entering water sixty four leaving eighty eight'] },
+  ),
+  rule('[the] discharge <link> <amount>', dischargeAmongLines),
+  rule('[the] gas (temp|temperature) <link> <amount>', gasAt, {
+    examples: ['gas temp is one eighty'],
+  }),
+  rule(
+    '[the] discharge <link> <amount> [<pause>] [and] [the] liquid [line] <link> <amount:other>',
+    dischargeThenLine,
+    {
+      tags: { next: 'liquidLineTemp' },
+      examples: ['discharge is one eighty five liquid ninety eight'],
+    },
+  ),
+  rule(
+    '[the] discharge <link> <amount> [<pause>] [and] [the] suction line <link> <amount:other>',
+    dischargeThenLine,
+    { tags: { next: 'suctionLineTemp' } },
+  ),
+  rule(`[the] condenser outlet ${OUTLET} <link> <amount>`, condenserOutlet, {
+    examples: ['condenser outlet is one oh two'],
+  }),
+  rule(
+    '[(the|all the|all)] (product|food|stuff) (is|looks) (fine|good|ok|all right|still good|still fine) [<pause>] [(it is|at|i got|i have|reads)] <amount> [(in|at) the (middle|core|center|back|thickest part)]',
+    foodFine,
+    { examples: ['product is fine thirty seven in the middle'] },
+  ),
+  rule(
+    '<the> (filter dryer|dryer|line dryer) (has|has got|is got|got|is dropping|drops) [got] [a] <amount> [(drop|difference|split)] (across|through|over) it',
+    acrossDrier,
+    { examples: ['dryer has got four degrees across it'] },
+  ),
+  rule(
+    '[(i have|i have got|there is|got|i got|it is)] [a] <amount> (drop|difference|split) (across|through|over) the (filter dryer|dryer|line dryer)',
+    acrossDrier,
+    { examples: ['there is a five degree drop across the dryer'] },
+  ),
+  rule(
+    '(for|on|in|with|at) (a|an|this) <amount> (box|cooler|freezer|walk in|case|cabinet)',
+    boxOfQuestion,
+  ),
+  rule(
+    '[the] [defrost] (termination|terminator|term stat|termination (stat|switch|thermostat|klixon)|fan delay) [(is|has)] (opens|closes|terminates|cuts (in|out)|makes|breaks|set (at|for|to)|set) [at] <amount>',
+    remark,
+    { examples: ['termination closes at twenty five'] },
+  ),
+  rule(
+    '[(it|the defrost|defrost)] (terminated|terminates|is terminating|came out of defrost) (at|on) <amount>',
+    remark,
+    { examples: ['it terminated at fifty two degrees'] },
+  ),
+];

@@ -1,0 +1,136 @@
+import type { PartId } from '../terms/names.ts';
+import { settledFan } from './fans.ts';
+import { finding } from './finding-of.ts';
+import { amountIn } from './measure.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { partId, stateId, tagsIn } from './slots.ts';
+import type { Tags } from '../grammar/nodes.ts';
+import type { Work } from './utterance.ts';
+
+const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+
+const replacedIn = (tags: Tags, frame: Frame): readonly Work[] => {
+  const words = frame.wordsOf(frame.span);
+  const slots = ['part', 'second', 'third', 'fourth'];
+  return slots
+    .map((slot) => partId(slot === 'part' ? tags[slot] : tagsIn(tags[slot])?.['part']))
+    .flatMap((part) =>
+      part === null ? [] : [{ did: 'replace', part: settledFan(part, frame.context), words }],
+    );
+};
+
+/** "New compressor, drier and contactor": what was fitted, told as a list; one alone may be what is wanted. */
+const newOnes: Means = (tags, frame) => {
+  const work = replacedIn(tags, frame);
+  return frame.endsAtPause && work.length > 1 ? { work } : null;
+};
+
+/** "Put a new one in with a drier and a contactor": of the part that was spoken of, and the others. */
+const newOneWith: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const others = replacedIn(tags, frame);
+  const means = (part: PartId): Meaning => ({
+    work: [{ did: 'replace', part: settledFan(part, frame.context), words }, ...others],
+  });
+  return { ofIt: { means, inSentence: false, otherwise: { work: others } } };
+};
+
+/** What pipes lead through: their "outlet" is no electric one. */
+const PIPED: readonly PartId[] = [
+  ...(['filterDrier', 'evaporator', 'condenser', 'receiver', 'accumulator'] as const),
+  ...(['expansionValve', 'capillaryTube', 'liquidLineSolenoid', 'oilSeparator'] as const),
+  ...(['compressor', 'kingValve', 'serviceValve', 'evaporatorPressureRegulator'] as const),
+];
+
+/** "Drier's sweating, outlet's cold": of the part that was told of in the same breath. */
+const endOfThat: Means = (tags, frame) => {
+  const state = stateId(tags['state']);
+  if (state === null || state === 'running') return null;
+  const isThermal = ['cold', 'warm', 'iced', 'wet', 'oily'].includes(state);
+  const isInlet = /\binlet\b/i.test(frame.wordsOf(frame.span));
+  const plug: Meaning = { findings: [finding('plug', state, frame)] };
+  const otherwise = isThermal || isInlet ? remark(tags, frame) : plug;
+  const means = (part: PartId): Meaning | null =>
+    PIPED.includes(part) ? { findings: [finding(part, state, frame)] } : null;
+  return { ofIt: { means, inSentence: true, otherwise: otherwise ?? plug } };
+};
+
+/** Regulators that hold a pressure that no quantity of ours is: kept as told. */
+const setOf: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  const { unit } = amountIn(tags);
+  const isPressure = unit === null || unit === 'psi' || unit === 'pounds' || unit === 'bar';
+  return part === 'evaporatorPressureRegulator' && isPressure ? remark(tags, frame) : null;
+};
+
+const ARTICLE = '[(a|the|an)] [(new|brand new)]';
+const AND = '(and|<pause> [and])';
+const MORE = `${AND} ${ARTICLE} <part:second> [${AND} ${ARTICLE} <part:third> [${AND} ${ARTICLE} <part:fourth>]]`;
+const TOOK =
+  '(took|takes|was|is|ran|runs|lasted|lasts|is running|is taking|came in at|is at) [(about|only|just|like|at)]';
+const MINUTES = '[(minutes|min|minute)]';
+
+/** What was fitted and set, and figures that no instrument of ours shows: word for word. */
+export const WORK_TOLD_RULES: readonly Rule[] = [
+  rule(`[(so|and|that is|put in|with)] [a] (new|brand new) <part> ${MORE}`, newOnes, {
+    examples: ['new compressor and contactor'],
+  }),
+  rule(
+    `[(so|and|that is|put in|with)] [a] (new|brand new) <part> <part:second> and <part:third>`,
+    newOnes,
+    {
+      examples: ['new compressor dryer and contactor'],
+    },
+  ),
+  rule(
+    `[(i|we|and|then)] ((put|stuck|installed|brazed|dropped|sweated|got) [in] [(a|the)] (new one|other one|replacement|another one) [in]) [along] with ${ARTICLE} <part> [[<pause>] and ${ARTICLE} <part:second>] [too]`,
+    newOneWith,
+    { examples: [] },
+  ),
+  rule(
+    '[the] (outlet|inlet|outlet side|inlet side) (is|feels|was|are|looks) <very> <state>',
+    endOfThat,
+    {
+      examples: [],
+    },
+  ),
+  rule(
+    '<the> <part> (is|was) [(set|holding|sitting|holding steady)] (at|to|for|on) <amount>',
+    setOf,
+    {
+      examples: ['epr is set at thirty eight pounds'],
+    },
+  ),
+  rule('[the] (auto|automatic) (reset|resets) [(is|at|is at|of)] <amount>', remark, {
+    examples: ['auto reset at two ninety'],
+  }),
+  rule(
+    `[(the|my|a)] (freeze|harvest) [(time|cycle)] ${TOOK} <number> ${MINUTES} [[<pause>] [and] [the] (harvest|freeze) [(time|cycle)] [${TOOK}] <number:other> ${MINUTES}]`,
+    (tags, frame) =>
+      /\b(?:psi|pounds|degrees)\b/i.test(frame.wordsOf(frame.span)) ? null : remark(tags, frame),
+    { examples: ['freeze took twenty two minutes harvest was two and a half'] },
+  ),
+  rule(
+    '[the] oil [in it] (is|was|looks) <very> (black|burnt|burned|dark|acidic|milky|brown|bad) [<pause>] [(and|it)] [it] (smells|stinks|smelled) [(like|of)] [really] (burnt|burned|bad|terrible|awful|acid|a burnout|burnt up)',
+    remark,
+    { examples: ['oil is black smells burnt'] },
+  ),
+  rule(
+    '<the> (<part>|motor) is [(a|an|rated)] <number> (horse|horsepower|hp) [motor] [<pause>] [[(and|at|it is|runs)] <number:speed> (rpm|r p m)]',
+    remark,
+    { examples: ['condenser fan motor is a one tenth horse fifteen fifty rpm'] },
+  ),
+  rule(
+    '[the] (stepper|eev|e e v|electronic expansion valve|valve|stepper motor) [(motor|winding|windings|coil|coils)] [(is|are)] (ohms|ohm|ohmed|reads|read|ohms out|ohmed out|check|checks|measures) [at] <number> (and|by) <number:other> [ohms]',
+    (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)], names: 'expansionValve' }),
+    { examples: ['stepper ohms out fifty two and fifty two'] },
+  ),
+  rule('[(it is|runs|runs at|rated|at)] <number> (rpm|r p m)', remark, {
+    examples: ['fifteen fifty rpm'],
+  }),
+  rule(
+    '[(it was|about|that is|put me down for|i have got|call it)] <duration> [(of)] (on site|on the job|labor|drive time|of travel|travel time|on this one)',
+    remark,
+    { examples: ['two hours on site'] },
+  ),
+];
