@@ -77,18 +77,21 @@ const LINES: ReadonlySet<QuantityId> = new Set<QuantityId>([
   ...(['condensingTemp', 'condenserLeavingAirTemp'] as const),
 ]);
 
-/** A discharge told among line temperatures, or behind the head, is the line's; alone it is the head, and said back as such. */
-const dischargeAmongLines: Means = (tags, frame) => {
-  if (amountIn(tags).unit !== null) return null;
+/**
+ * A discharge told among line temperatures, or behind the head, is the line's, and so is one that no head can be, as 78 in
+ * metric habits; alone it is the head, and said back as such.
+ */
+const dischargeAt: Means = (tags, frame) => {
   const line = degrees('dischargeLineTemp', tags, frame);
   const head = fixed('headPressure')(tags, frame);
-  const { lastQuantity } = frame.context;
-  const pressure = head?.readings?.[0];
-  if (line === null || head === null || pressure?.value === undefined || pressure.unit === null)
+  const [pressure] = head?.readings ?? [];
+  if (amountIn(tags).unit !== null || pressure?.value === undefined || pressure.unit === null)
     return null;
+  if (head === null || line === null) return null;
   const { value, unit } = pressure;
-  if (!isPlausible('headPressure', { value, unit }, frame.context.refrigerant)) return null;
+  const { lastQuantity, refrigerant } = frame.context;
   const asLine = { readings: [line] };
+  if (!isPlausible('headPressure', { value, unit }, refrigerant)) return asLine;
   const means = (quantity: QuantityId): Meaning => (LINES.has(quantity) ? asLine : head);
   const wasLine = lastQuantity === 'suctionLineTemp' || lastQuantity === 'liquidLineTemp';
   return { ofThat: { means, otherwise: wasLine ? asLine : head } };
@@ -174,7 +177,7 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
     (tags, frame) => (/\bwater\b/i.test(frame.wordsOf(frame.span)) ? waterPair(tags, frame) : null),
     { examples: ['entering water sixty four leaving eighty eight'] },
   ),
-  rule('[the] discharge <link> <amount>', dischargeAmongLines),
+  rule('[the] discharge <link> <amount>', dischargeAt),
   rule('[the] gas (temp|temperature) <link> <amount>', gasAt, {
     examples: ['gas temp is one eighty'],
   }),

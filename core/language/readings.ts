@@ -1,7 +1,7 @@
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
-import { type Amounted, amountIn, measured, withMore } from './measure.ts';
+import { type Amounted, amountIn, withMore } from './measure.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, quantityId, tagsIn } from './slots.ts';
 import { asReading, fixed, reading } from './reading-means.ts';
@@ -186,29 +186,11 @@ const setIt: Means = (tags, frame) => {
   return unit === null || unit === 'degrees' ? setAt(tags, frame) : null;
 };
 
-/** A discharge is a pressure where it can be one, else the line's temperature: 78 in metric habits. */
-const hotDischarge: Means = (tags, frame) => {
-  const { refrigerant, units } = frame.context;
-  const amount = amountIn(tags);
-  const pressure = measured('headPressure', amount, units);
-  const line = reading('dischargeLineTemp', amount, frame);
-  if (amount.unit !== null || pressure?.value === undefined || pressure.unit === null) return null;
-  const { value, unit } = pressure;
-  if (isPlausible('headPressure', { value, unit }, refrigerant) || line?.value === undefined)
-    return null;
-  if (line.unit === null) return null;
-  const degrees = { value: line.value, unit: line.unit };
-  return isPlausible('dischargeLineTemp', degrees, refrigerant) ? { readings: [line] } : null;
-};
-
 const zero: Means = (tags, frame) =>
   isSaidSo(quantityId(tags['quantity'])) ? asReading()({ ...tags, number: 0 }, frame) : null;
 
 /** Readings off gauges, thermometers and scales. */
 export const READING_RULES: readonly Rule[] = [
-  rule('[the] discharge <link> <amount>', hotDischarge, {
-    tags: { quantity: 'dischargeLineTemp' },
-  }),
   heardRule('[the] <quantity> <link> <amount>', notElectrical(asReading()), {
     heardWhen: ['anything', 'number'],
     examples: ['head one forty six', 'suction at twelve', 'box is minus three'],
