@@ -27,6 +27,7 @@ export type RuntimeLists = Readonly<Record<string, readonly (readonly string[])[
 export const NO_LISTS: RuntimeLists = {};
 
 const NO_TAGS: readonly Tags[] = [];
+const NO_ENDS: readonly number[] = [];
 export const NO_MATCH: Matches = [];
 
 /**
@@ -103,8 +104,10 @@ export class Matcher {
 
   /** Where the words that only the sentence or its lists know can end, if they begin here. */
   endsOf(node: ListNode | RestNode, at: number): readonly number[] {
-    if (node.kind === 'list') return this.phrasesAt(node, at).map((phrase) => at + phrase.length);
-    if (at >= this.tokens.length) return [];
+    if (node.kind === 'list') {
+      return this.hasLists ? this.phrasesAt(node, at).map((phrase) => at + phrase.length) : NO_ENDS;
+    }
+    if (at >= this.tokens.length) return NO_ENDS;
     return [node.until === 'end' ? this.tokens.length : this.nextPause(at)];
   }
 

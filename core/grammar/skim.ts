@@ -22,8 +22,13 @@ export interface Stretch {
   readonly numbers: readonly number[];
 }
 
+/**
+ * A state is its place in the lists, and whether nodes may end there and whether words outside the grammar may come
+ * next: most do not, and the lists lie far apart in memory.
+ */
+const [MAY_END, MAY_REST, MAY_LIST, FLAG_BITS] = [1, 2, 4, 3] as const;
 const NOWHERE = 0;
-const START = 1;
+const START = 1 << FLAG_BITS;
 const NO_THREADS: readonly Thread[] = [];
 const NONE: readonly number[] = [];
 const NO_JUMPS: readonly StateJump[] = [];
@@ -44,6 +49,7 @@ export class Skimmer {
   private ends: (readonly number[])[] = [];
   private jumps: (readonly StateJump[])[] = [];
   private age = 0;
+  private start: number = START;
 
   constructor(grammar: Grammar, nodes: readonly Node[]) {
     for (const node of nodes) grammar.learn(node);
@@ -56,9 +62,9 @@ export class Skimmer {
   /** Which nodes may read the matcher's tokens from `at`, and up to where. */
   skim(matcher: Matcher, at: number): readonly Stretch[] {
     if (this.age !== this.remainders.age) this.begin();
-    const found: Stretch[] = [];
-    this.walk(START, at, { matcher, found });
-    return found;
+    const walk: Walk = { matcher, found: NO_STRETCHES };
+    this.walk(this.start, at, walk);
+    return walk.found;
   }
 
   /** The nodes that may read all tokens from `at` on, by their numbers, the lowest first. */
@@ -66,19 +72,17 @@ export class Skimmer {
     if (this.age !== this.remainders.age) this.begin();
     const { kinds } = matcher;
     const end = kinds.length - 1;
-    let state = START;
+    let state = this.start;
     for (let place = at; place < end && state !== NOWHERE; place += 1) {
-      if (this.mayJump(state, matcher)) return this.toEndByJumps(matcher, at);
+      if (mayJump(state, matcher)) return this.toEndByJumps(matcher, at);
       state = this.after(state, kinds[place] ?? END);
     }
     matcher.steps += end - at;
-    return this.ends[state] ?? NONE;
+    return this.endsIn(state);
   }
 
-  private mayJump(state: number, matcher: Matcher): boolean {
-    const jumps = this.jumps[state] ?? NO_JUMPS;
-    if (jumps === NO_JUMPS) return false;
-    return jumps.some(({ node }) => node.kind === 'rest' || matcher.hasLists);
+  private endsIn(state: number): readonly number[] {
+    return (state & MAY_END) === 0 ? NONE : (this.ends[state >> FLAG_BITS] ?? NONE);
   }
 
   private toEndByJumps(matcher: Matcher, at: number): readonly number[] {
@@ -93,10 +97,14 @@ export class Skimmer {
     const { kinds } = walk.matcher;
     let state = from;
     for (let place = at; state !== NOWHERE; place += 1) {
-      const ends = this.ends[state] ?? NONE;
-      if (ends !== NONE) walk.found.push({ end: place, numbers: ends });
-      const jumps = this.jumps[state] ?? NO_JUMPS;
-      if (jumps !== NO_JUMPS) for (const jump of jumps) this.jump(jump, place, walk);
+      const ends = this.endsIn(state);
+      if (ends !== NONE) {
+        if (walk.found === NO_STRETCHES) walk.found = [];
+        walk.found.push({ end: place, numbers: ends });
+      }
+      if (mayJump(state, walk.matcher)) {
+        for (const jump of this.jumps[state >> FLAG_BITS] ?? NO_JUMPS) this.jump(jump, place, walk);
+      }
       const kind = kinds[place] ?? END;
       if (kind === END) return;
       walk.matcher.steps += 1;
@@ -110,16 +118,18 @@ export class Skimmer {
   }
 
   private after(state: number, kind: number): number {
-    const found = this.transitions.get(state, kind);
+    const from = state >> FLAG_BITS;
+    const found = this.transitions.get(from, kind);
     if (found >= 0) return found;
     const fresh = this.stateOf(this.threadsAfter(state, kind));
-    this.transitions.set(state, kind, fresh);
+    this.transitions.set(from, kind, fresh);
     this.remainders.learn();
     return fresh;
   }
 
   private threadsAfter(state: number, kind: number): readonly Thread[] {
-    const before = state === START ? this.begunBy(kind) : (this.threads[state] ?? NO_THREADS);
+    const before =
+      state === this.start ? this.begunBy(kind) : (this.threads[state >> FLAG_BITS] ?? NO_THREADS);
     const threads: Thread[] = [];
     for (const { number, left } of before) {
       const after = this.remainders.after(left, kind);
@@ -153,7 +163,9 @@ export class Skimmer {
     this.threads.push(threads);
     this.ends.push(ends.length === 0 ? NONE : ends);
     this.jumps.push(jumps.length === 0 ? NO_JUMPS : jumps);
-    return this.threads.length - 1;
+    return (
+      ((this.threads.length - 1) << FLAG_BITS) + (ends.length === 0 ? 0 : MAY_END) + flagsOf(jumps)
+    );
   }
 
   private jumpsOf(threads: readonly Thread[]): readonly StateJump[] {
@@ -179,11 +191,25 @@ export class Skimmer {
     this.threads = [NO_THREADS, NO_THREADS];
     this.ends = [NONE, NONE];
     this.jumps = [NO_JUMPS, NO_JUMPS];
-    this.jumps[START] = this.jumpsOf(this.jumpers.map(this.threadOf));
+    const jumps = this.jumpsOf(this.jumpers.map(this.threadOf));
+    this.jumps[START >> FLAG_BITS] = jumps;
+    this.start = START + flagsOf(jumps);
   }
+}
+
+/** Lists that hold nothing lead nowhere. */
+const mayJump = (state: number, { hasLists }: Matcher): boolean =>
+  (state & MAY_REST) !== 0 || (hasLists && (state & MAY_LIST) !== 0);
+
+function flagsOf(jumps: readonly StateJump[]): number {
+  let flags = 0;
+  for (const { node } of jumps) flags |= node.kind === 'rest' ? MAY_REST : MAY_LIST;
+  return flags;
 }
 
 interface Walk {
   readonly matcher: Matcher;
-  readonly found: Stretch[];
+  found: Stretch[];
 }
+/** Made anew where one is found. */
+const NO_STRETCHES: Stretch[] = [];
