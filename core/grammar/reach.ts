@@ -68,6 +68,11 @@ export class Reach {
     }
   }
 
+  /** No reading ends behind it. */
+  get farthest(): number {
+    return this.at + this.steps.length;
+  }
+
   /** How many readings up to there it knows: with automata that want every one, all; below zero where only the matcher can tell. */
   countTo(end: number): number {
     const ending = this.ending(end);

@@ -1,3 +1,6 @@
+import { Automata } from '../grammar/automata.ts';
+import { END } from '../grammar/kinds.ts';
+import { Reach } from '../grammar/reach.ts';
 import type { Token } from '../grammar/tokens.ts';
 import { isCountedThing, isPointedOut } from './counted-things.ts';
 import { isEveryday } from './everyday-words.ts';
@@ -21,6 +24,7 @@ export interface OpenNumbers {
 
 const NONE: OpenNumbers = { unclaimed: [], counted: [] };
 const ANY_SIGNED = GRAMMAR.compile(SIGNED_NUMBER);
+let numbers = new Automata(GRAMMAR, [SIGNED_NUMBER]);
 
 /** The numbers of a sentence outside of these stretches, which are in their order. */
 export function openNumbers(
@@ -96,14 +100,15 @@ class NumberFinder implements OpenNumbers {
   }
 
   private longestNumber(at: number, to: number): Found | null {
-    let best: Found | null = null;
-    for (const { end, tags } of this.sentence.matcher.run(ANY_SIGNED, at)) {
-      if (this.endsTooLate(end)) continue;
-      if (end <= to && (best === null || end > best.end)) {
-        best = { digits: String(signedIn(tags[0] ?? {})), end };
-      }
+    const { matcher } = this.sentence;
+    if (!ANY_SIGNED.opening.allows(matcher.kinds[at] ?? END)) return null;
+    if (numbers.isFull) numbers = new Automata(GRAMMAR, [SIGNED_NUMBER]);
+    const reach = new Reach(numbers, 0, { matcher, at });
+    for (let end = Math.min(to, reach.farthest); end > at; end -= 1) {
+      const tags = this.endsTooLate(end) ? null : reach.first(end);
+      if (tags !== null) return { digits: String(signedIn(tags)), end };
     }
-    return best;
+    return null;
   }
 
   /** "Eighty to seventy four" is no eighty two. */
