@@ -14,96 +14,98 @@ import type { Doubt, Reading, Utterance } from './utterance.ts';
 export function understand(text: string, context: Context): Utterance {
   const parsed = parse(text, context);
   const { items, tokens, sentence } = parsed;
-  if (isWhollyRead(tokens, items)) return told(text, gather(items, context), context);
-  const meant = gather(oursOnly(sentence, items), context);
-  return told(text, withUnread(meant, parsed), context);
-}
-
-/** Field by field: spreading an object of so many took longer than reading a short sentence. */
-function told(text: string, meant: Gathered, context: Context): Utterance {
-  const { readings, doubts } = doubtful(meant.readings, context);
-  return {
-    text,
-    readings,
-    facts: meant.facts,
-    findings: meant.findings,
-    work: meant.work,
-    recommendations: meant.recommendations,
-    questions: meant.questions,
-    commands: meant.commands,
-    memos: meant.memos,
-    remarks: meant.remarks,
-    unclaimed: meant.unclaimed,
-    doubts: both(doubts, meant.doubts),
-  };
-}
-
-/** What no rule reads may be asked, told or a number all the same. */
-function withUnread(meant: Gathered, { items, unclaimed, sentence }: Parse): Gathered {
-  const asked = askedByCues(sentence, items);
-  const kept = keptWords(sentence, items);
-  if (asked.length + kept.length + unclaimed.length === 0) return meant;
-  const all: Writable<Gathered> = { ...meant };
-  all.questions = both(
-    all.questions,
-    asked.map(({ question }) => question),
-  );
-  all.remarks = both(all.remarks, kept);
-  all.unclaimed = both(unclaimed, all.unclaimed);
+  const all = nothingSaid(text);
+  if (isWhollyRead(tokens, items)) gather(all, items, context);
+  else {
+    gather(all, oursOnly(sentence, items), context);
+    addUnread(all, parsed);
+  }
+  if (all.readings.length > 0) putInDoubt(all, context);
   return all;
 }
 
+type Writable<Fields> = { -readonly [Field in keyof Fields]: Fields[Field] };
+type Told = Writable<Utterance>;
 type Gathered = Omit<Utterance, 'text'>;
 
-const NOTHING_SAID: Gathered = {
-  readings: [],
-  facts: [],
-  findings: [],
-  work: [],
-  recommendations: [],
-  questions: [],
-  commands: [],
-  memos: [],
-  remarks: [],
-  unclaimed: [],
-  doubts: [],
-};
+const NOTHING: readonly never[] = [];
 
-function gather(items: readonly Item[], context: Context): Gathered {
-  const [first] = items;
-  if (first === undefined) return NOTHING_SAID;
-  const whole = items.length === 1 ? settled(first.meaning) : null;
-  if (whole !== null) return whole;
+const nothingSaid = (text: string): Told => ({
+  text,
+  readings: NOTHING,
+  facts: NOTHING,
+  findings: NOTHING,
+  work: NOTHING,
+  recommendations: NOTHING,
+  questions: NOTHING,
+  commands: NOTHING,
+  memos: NOTHING,
+  remarks: NOTHING,
+  unclaimed: NOTHING,
+  doubts: NOTHING,
+});
+
+function putInDoubt(all: Told, context: Context): void {
+  const { readings, doubts } = doubtful(all.readings, context);
+  all.readings = readings;
+  all.doubts = both(doubts, all.doubts);
+}
+
+/** What no rule reads may be asked, told or a number all the same. */
+function addUnread(all: Told, { items, unclaimed, sentence }: Parse): void {
+  const asked = askedByCues(sentence, items);
+  if (asked.length > 0) {
+    all.questions = both(
+      all.questions,
+      asked.map(({ question }) => question),
+    );
+  }
+  all.remarks = both(all.remarks, keptWords(sentence, items));
+  all.unclaimed = both(unclaimed, all.unclaimed);
+}
+
+function gather(all: Told, items: readonly Item[], context: Context): void {
+  if (stand(items)) for (const { meaning } of items) join(all, meaning);
+  else settleTogether(all, items, context);
+}
+
+/** Whether nothing else in the sentence or before it can change what the items mean. */
+function stand(items: readonly Item[]): boolean {
+  const least = items.length > 1 ? CHANGED_BY_OTHERS : CHANGED_BY_WHAT_WAS;
+  for (const { meaning } of items) {
+    for (const part in meaning) if ((CHANGED.get(part) ?? 0) >= least) return false;
+  }
+  return true;
+}
+
+const [CHANGED_BY_OTHERS, CHANGED_BY_WHAT_WAS] = [1, 2];
+const CHANGED: ReadonlyMap<string, number> = new Map([
+  ...['correction', 'findings', 'work', 'commands'].map(
+    (part) => [part, CHANGED_BY_OTHERS] as const,
+  ),
+  ...['hearsay', 'ofIt', 'ofThat', 'recommendations'].map(
+    (part) => [part, CHANGED_BY_WHAT_WAS] as const,
+  ),
+]);
+
+function settleTogether(all: Told, items: readonly Item[], context: Context): void {
   const plain = items.filter((item) => item.meaning.hearsay === undefined);
   const said = settleIts(
     plain.map((item) => item.meaning),
     context,
   );
-  const meanings = takenBackFirst(settleCorrections(said));
-  const heard = items
-    .filter((item) => item.meaning.hearsay !== undefined)
-    .map((item) => secondHand(item, context));
-  return [...meanings, ...heard].reduce(joined, NOTHING_SAID);
+  for (const meaning of takenBackFirst(settleCorrections(said))) join(all, meaning);
+  for (const item of items) {
+    if (item.meaning.hearsay !== undefined) join(all, secondHand(item, context));
+  }
 }
-
-/** What nothing else in the sentence or before it can change; `null` where something may. */
-function settled(meaning: Meaning): Gathered | null {
-  for (const part in meaning) if (WAITS.has(part)) return null;
-  return joined(NOTHING_SAID, meaning);
-}
-
-const WAITS: ReadonlySet<string> = new Set(['hearsay', 'ofIt', 'ofThat', 'recommendations']);
-
-type Writable<Fields> = { -readonly [Field in keyof Fields]: Fields[Field] };
 
 /** Only what there is more of is asked for: meanings come in many shapes. */
-function joined(said: Gathered, more: Partial<Gathered>): Gathered {
-  const all: Writable<Gathered> = { ...said };
+function join(all: Told, more: Partial<Gathered>): void {
   for (const part in more) JOIN.get(part)?.(all, more);
-  return all;
 }
 
-type Join = (all: Writable<Gathered>, more: Partial<Gathered>) => void;
+type Join = (all: Told, more: Partial<Gathered>) => void;
 
 const JOIN_EACH: Record<keyof Gathered, Join> = {
   readings: (all, more) => (all.readings = both(all.readings, more.readings)),
