@@ -68,17 +68,15 @@ const endingLate = choice(
 const MOST_FIGURES = 12;
 /** Each figure moves those before it one place up; all that follow belong to the number. */
 const moreFigures = (count: number): Node => {
-  const next = choice(
-    sequence(tag({ times: 10 }), anyDigit(1)),
-    written(sequence(tag({ times: 100 }), word('double'), choice(digit(11), nought))),
-  );
+  const next = sequence(tag({ times: 10 }), anyDigit(1));
   return count === 1 ? next : sequence(next, greedy(moreFigures(count - 1)));
 };
 /** "one four six" */
-const digitByDigit = choice(
-  sequence(digit(1), moreFigures(MOST_FIGURES - 1)),
-  // "double four"
-  written(sequence(word('double'), digit(11), optional(moreFigures(MOST_FIGURES - 2)))),
+const digitByDigit = sequence(digit(1), moreFigures(MOST_FIGURES - 1));
+/** "double four", "one double six" */
+const doubled = choice(
+  sequence(word('double'), digit(11)),
+  sequence(digit(1), tag({ times: 100 }), word('double'), choice(digit(11), nought)),
 );
 /** "twelve hundred", "fifteen fifty", "twelve oh five" */
 const inHundreds = choice(
@@ -99,7 +97,15 @@ const whole = choice(
       droppedHundred,
       ohInside,
       underHundred,
-      unheard(choice(written(tooHundred), buck, inHundreds, digitByDigit, writtenInParts)),
+      unheard(
+        choice(
+          written(choice(tooHundred, doubled)),
+          buck,
+          inHundreds,
+          digitByDigit,
+          writtenInParts,
+        ),
+      ),
     ),
     optional(unheard(IN_SCALES)),
   ),
