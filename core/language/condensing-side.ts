@@ -14,6 +14,17 @@ const condenser =
     names: 'condenser',
   });
 
+/** Not "is it water cooled", nor "it isn't". */
+const told =
+  (means: Means): Means =>
+  (tags, frame) => {
+    const { from } = frame.span;
+    const before = frame.wordsOf({ from: Math.max(0, from - 2), to: from });
+    return /\b(?:not|isn't|no|is (?:it|this)|if|or|the|that|other|was|be|a|an)$/i.test(before)
+      ? null
+      : means(tags, frame);
+  };
+
 const headControl =
   (value: HeadControlId, part?: PartId): Means =>
   (_tags, frame) => ({
@@ -109,6 +120,10 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
     examples: ['it is water cooled', 'it has a water cooled condenser'],
   }),
   rule('<pause> [and] water cooled [(condenser|unit)]', condenser('waterCooled')),
+  rule('water cooled [(condenser|unit)]', told(condenser('waterCooled')), {
+    examples: ['water cooled'],
+  }),
+  rule('air cooled [(condenser|unit)]', told(condenser('airCooled')), { examples: ['air cooled'] }),
   rule('<pause> [and] air cooled [(condenser|unit)]', condenser('airCooled')),
   rule(`(${IS}|${HAS}) [an] air cooled [(condenser|unit)]`, condenser('airCooled'), {
     examples: ['it is air cooled'],

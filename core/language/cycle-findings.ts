@@ -48,6 +48,9 @@ export const CYCLE_RULES: readonly Rule[] = [
     { alone: true, examples: ['it is dead'] },
   ),
   rule(`<pause> dead [<pause> ${NOTHING_RUNS}]`, itIsDead),
+  rule(`[(it is|unit is|the unit is)] dead ${NOTHING_RUNS}`, itIsDead, {
+    examples: ['dead nothing running'],
+  }),
   rule(NOTHING_RUNS, onlyOf('compressor', 'notRunning'), {
     alone: true,
     examples: ['nothing is running'],

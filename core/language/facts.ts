@@ -12,6 +12,7 @@ import {
   tagsIn,
 } from './slots.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
+import { unitBehind } from './site-names.ts';
 import { EVERYDAY } from './unit-description.ts';
 import type { Fact, NameplateItem } from './utterance.ts';
 
@@ -126,7 +127,10 @@ const nameOf =
     const to = numberIn(span?.['to']);
     if (from === null || to === null) return null;
     const value = frame.wordsOf({ from, to });
-    return { facts: [{ fact, value, words: frame.wordsOf(frame.span) }] };
+    const words = frame.wordsOf(frame.span);
+    const { site, unit } = fact === 'site' ? unitBehind(value) : { site: value, unit: null };
+    const kind = unit && equipmentFact(unit, words);
+    return { facts: [{ fact, value: site, words }, ...(kind ? [kind] : [])] };
   };
 
 /** A name that was said without "site is": not a place on the premises, and no sentence of its own. */
@@ -233,7 +237,7 @@ export const FACT_RULES: readonly Rule[] = [
     examples: ['it is four forty nine a', 'on one thirty four a'],
   }),
   rule(
-    '[(it is|it is on|on|i am seeing|i see|says|sticker says|tag says)] [(a|an|r)] <refrigerant:wrong> [(i believe|i think|maybe)] [<pause> (let me (check|see|look)|hold on|hang on)] [<pause>] (no|nope|wait|no wait|correction|sorry|scratch that|make that|actually|no it is|nope it is) <refrigerant>',
+    '[(it is|it is on|on|i am seeing|i see|says|sticker says|tag says)] [(a|an|r)] <refrigerant:wrong> [(i believe|i think|maybe)] [[<pause>] (let me (check|see|look)|hold on|hang on)] [<pause>] (no|nope|wait|no wait|correction|sorry|scratch that|make that|actually|no it is|nope it is) <refrigerant>',
     refrigerant,
     { examples: ['four fifty two a i believe nope four forty eight a'] },
   ),

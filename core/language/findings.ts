@@ -154,6 +154,12 @@ const itIs =
 /** What asks of a switch whether it is open, where its part is named. */
 const OPENNESS: readonly Finding['state'][] = ['open', 'closed', 'tripped'];
 
+/** Behind the part, without a pause: "it's hot" and "it's running" are of the box as often. */
+/** "So they're good" is a conclusion from what was read. */
+const concludes = (frame: Frame): boolean =>
+  /^so$/i.test(frame.wordsOf({ from: frame.span.from - 1, to: frame.span.from }));
+const TOLD_OF_IT: readonly Finding['state'][] = [...OF_A_PART, 'open', 'closed', 'ok', 'leaking'];
+
 /** "Is the condenser dirty?" asks somebody: nothing has been found. */
 const asked: Means = (tags) => {
   const place = placeId(tags['part']);
@@ -362,6 +368,14 @@ export const FINDING_RULES: readonly Rule[] = [
     alone: true,
     examples: ['it is really dirty'],
   }),
+  rule(
+    '(it|they) (is|are|was|were) <very> <state>',
+    (tags, frame) =>
+      frame.endsAtPause && !concludes(frame) && TOLD_OF_IT.some((state) => state === tags['state'])
+        ? itIs(true)(tags, frame)
+        : null,
+    { examples: [] },
+  ),
   rule(
     '<the> <part> (is [reading]|reads|is showing|shows) [about] <number> [degrees] (off|too high|too low|high|low|out|warm|cold)',
     (tags, frame) => {

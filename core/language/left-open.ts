@@ -121,6 +121,7 @@ function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
     heardRule(`${names} [~(back|hooked|all)] (on|~up|~connected)`, put, { alone: true }),
     rule(`<pause> [(and|both|all|my|the)] ${names} [(back|hooked)] (on|up)`, put),
     rule(`${names} [(back|hooked)] (on|up)`, atStart(put)),
+    rule(`(both|all) [(my|the)] ${names} back on`, put),
     rule(
       `${I} (put|hooked|hook|got|screwed|get|have) ${MY} ${names} [back] (on|up) [(now|it|the unit|the system|here|again)]`,
       put,
@@ -257,6 +258,9 @@ const LOCKED_RULES: readonly Rule[] = [
     thatAgain,
     { examples: [] },
   ),
+  rule('(i|we) (tied|hooked|wired|put|plugged) it back (in|up|on|together)', thatAgain, {
+    examples: ['i tied it back in'],
+  }),
 ];
 
 const FOR_TEST =

@@ -1,18 +1,15 @@
 import { startsClause } from './clause-start.ts';
+import { ENDS_AS_TRADE, gasBehind, LEAD_TO_SITE, TRADE, unitBehind } from './site-names.ts';
 import { holdsNumber, holdsReading } from './own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
-import { equipmentFact, spanIn, tagsIn } from './slots.ts';
+import { equipmentFact, refrigerantId, spanIn, tagsIn } from './slots.ts';
 import type { Fact } from './utterance.ts';
 
-/** What a place of business is called last. */
-const TRADE =
-  '(deli|grill|diner|cafe|market|restaurant|tavern|pub|bakery|hotel|inn|motel|elementary|high school|middle school|school|church|hospital|mart|pizzeria|pizza|bistro|steakhouse|club|bar and grill|brewery|cafeteria|kitchen|foods|grocery|produce|meats|catering|creamery|buffet|barbecue|liquors|florist|pharmacy|lodge|center|academy|college|store|stop|gas|express|house|hall|company|supermarket|seafood|donuts|bagels|tacos|cantina|taqueria|trattoria|smokehouse|butcher|dairy|farms|orchard|nursing home|hospice|lounge|saloon|casino|arena|theater|daycare|preschool)';
 const NUMBERED =
   /\b(?:route|highway|hwy|store|number|exit|street|avenue|pier|gate|building|rt|interstate|#)\.? ?(?:number )?#?[a-z]?-?\d+\b/gi;
 const CAPITAL = /^(?:the )?[A-Z0-9]/;
 /** "Three Rivers Pizza" */
 const CAPITALS = /^[A-Z][a-z]+ [A-Z]/;
-const ENDS_AS_TRADE = new RegExp(`\\b${TRADE}$`, 'i');
 const NO_NAME =
   /^(?:supply house|unit|roof|truck|van|panel|compressor|condenser|back|front|house|shop|store|same|other|next|last|bottom|top|end|box|coil|contactor|disconnect|kitchen|bar|counter|register|office|point|moment)\b|\b(?:is|are|was|psi|degrees|hundred|now|volts|amps)\b/i;
 
@@ -26,7 +23,10 @@ const siteCalled: Means = (tags, frame) => {
   const count = value.split(/\s+/).length;
   if (!isName || count > 7 || NO_NAME.test(value) || (holdsNumber(plain) && !CAPITALS.test(value)))
     return null;
-  return { facts: [{ fact: 'site', value, words: frame.wordsOf(frame.span) }] };
+  const { site, unit } = unitBehind(value);
+  const kind = unit && equipmentFact(unit, frame.wordsOf(frame.span));
+  const named: Fact = { fact: 'site', value: site, words: frame.wordsOf(frame.span) };
+  return { facts: kind ? [named, kind] : [named] };
 };
 
 /** "Lincoln Elementary, kitchen": what opens a sentence in capitals and ends as a trade. */
@@ -36,9 +36,23 @@ const siteOpening: Means = (_tags, frame) => {
   const before = frame.wordsOf({ from: 0, to: from }).split(/\s+/);
   const isName =
     from > 0 && before.length <= 5 && before.every((word) => /^(?:[A-Z]|and$|of$|&$)/.test(word));
-  if (!isName || !frame.endsAtPause || PRONOUN.test(value) || value.includes(',')) return null;
+  if (!isName || !frame.endsAtPause || PRONOUN.test(value) || value.includes(','))
+    return siteInside(frame);
   return { facts: [{ fact: 'site', value, words: value }] };
 };
+
+/** "I'm at Harbor Street Deli head is one ninety": behind "at" the name ends with its trade, and no pause need tell. */
+function siteInside(frame: Frame): ReturnType<Means> {
+  const { from, to } = frame.span;
+  const said = frame.wordsOf({ from: 0, to });
+  const value = said.replace(LEAD_TO_SITE, '');
+  const next = frame.wordsOf({ from: to, to: to + 1 });
+  const count = value.split(/\s+/).length;
+  if (from === 0 || value === said || next === '' || count < 2 || count > 5) return null;
+  if (GOES_ON.test(next) || NO_NAME.test(value) || holdsNumber(value)) return null;
+  return { facts: [{ fact: 'site', value, words: said }] };
+}
+const GOES_ON = new RegExp(`^(?:on|in|at|by|and|number|'s|is|was|has|near|off|${TRADE})$`, 'i');
 const PRONOUN = /^(?:I|We|It|The|This|That|He|She|They|And|So|OK|Okay|Check|Clean|At|Same|Now)\b/;
 
 const NEAR =
@@ -69,10 +83,16 @@ const STARTS: (frame: Frame) => boolean = (frame) => frame.span.from <= 1 && fra
 const unitAt: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);
   const where = span === null ? '' : frame.wordsOf(span);
-  const unit = STARTS(frame) ? unitNamed(frame, where) : null;
-  if (unit === null) return null;
-  const kind = equipmentFact(tags, frame.wordsOf(frame.span));
-  return { facts: [...(kind === null ? [] : [kind]), unit] };
+  const named = STARTS(frame) ? unitNamed(frame, where) : null;
+  if (named?.fact !== 'unit') return null;
+  const words = frame.wordsOf(frame.span);
+  const { name, gas } = gasBehind(named.value);
+  const refrigerant = refrigerantId(gas?.['refrigerant']);
+  const kind = equipmentFact(tags, words);
+  const unit: Fact = { fact: 'unit', value: name, words };
+  const held: readonly Fact[] =
+    refrigerant === null ? [] : [{ fact: 'refrigerant', value: refrigerant, words }];
+  return { facts: [...(kind === null ? [] : [kind]), unit, ...held] };
 };
 
 const unitStanding: Means = (tags, frame) => {
@@ -144,6 +164,11 @@ export const PLACE_NAME_RULES: readonly Rule[] = [
     { examples: ['it is the reach in the left one'] },
   ),
   rule(
+    `${HERE} [(the|a|an|our|their|that)] ${BOX} (left|right|top|bottom|middle|far|back|front) hand (one|side) [${NEAR} <clause>]`,
+    unitWhichOne,
+    { examples: ['it is the reach in left hand one'] },
+  ),
+  rule(
     `${HERE} [(the|a|an|our|their|that)] ${BOX} <pause> (left|right|top|bottom|middle|far|back|front|other|first|second|big|small|near) [hand] (one|side) [${NEAR} <clause>]`,
     unitWhichOne,
   ),
@@ -172,4 +197,5 @@ export const PLACE_NAME_RULES: readonly Rule[] = [
   ),
   rule('[it is] [(a|an)] <count:doors> (door|doors)', doorsOfIt, { alone: true }),
   rule('[it is] [(a|an)] <count:doors> (door|doors) <pause>', doorsOfIt),
+  rule('[it is] [(a|an)] <count:doors> (door|doors) self contained', doorsOfIt),
 ];

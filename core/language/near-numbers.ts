@@ -1,3 +1,4 @@
+import { isElectrical } from './electrical-quantities.ts';
 import { amountIn } from './measure.ts';
 import { reading } from './reading-means.ts';
 import type { QuantityId } from '../terms/quantities.ts';
@@ -6,19 +7,27 @@ import { numberIn, quantityId, tagsIn } from './slots.ts';
 
 /** Further apart, two figures are two readings. */
 const NEAR = 5;
+/** "Right in there" says itself that they are one. */
+const IN_THERE = 15;
 
 /** "About seventy eight, seventy nine": between the two. */
-const between: Means = (tags, frame) => {
-  const quantity = quantityId(tags['quantity']);
-  const low = numberIn(tagsIn(tags['low'])?.['number']);
-  const high = numberIn(tagsIn(tags['high'])?.['number']);
-  if (quantity === null || low === null || high === null) return null;
-  if (high <= low || high - low > NEAR) return null;
-  const { unit } = amountIn(tags);
-  const amount = { value: null, low, high, unit, hedged: false, overlimit: false };
-  const found = reading(quantity, amount, frame);
-  return found === null ? null : { readings: [found] };
-};
+const within =
+  (most: number): Means =>
+  (tags, frame) => {
+    const quantity = quantityId(tags['quantity']);
+    const low = numberIn(tagsIn(tags['low'])?.['number']);
+    const high = numberIn(tagsIn(tags['high'])?.['number']);
+    if (quantity === null || low === null || high === null) return null;
+    if (high <= low || high - low > most) return null;
+    const { unit } = amountIn(tags);
+    const amount = { value: null, low, high, unit, hedged: false, overlimit: false };
+    const found = reading(quantity, amount, frame);
+    return found === null ? null : { readings: [found] };
+  };
+
+/** "Two ten two fifteen right in there": no pause between them, so they must lie near each other. */
+const inThere: Means = (tags, frame) =>
+  isElectrical(quantityId(tags['quantity']) ?? 'current') ? null : within(IN_THERE)(tags, frame);
 
 /** What is hot is the line, and the figure its temperature. */
 const hotLine: Means = (tags, frame) => {
@@ -64,8 +73,13 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
   ),
   rule(
     `[the] <quantity> [(in|out|up|down|over) (here|there)] <link> ${HEDGE} <number:low> <pause> [maybe] <number:high> [<unit>] [(in|out|up) (here|there)]`,
-    between,
+    within(NEAR),
     { examples: [] },
+  ),
+  rule(
+    `[the] <quantity> [(in|out|up|down|over) (here|there)] <link> [${HEDGE}] <short:low> [(or|to)] <short:high> (right in there|somewhere in there|in there somewhere|in that (range|area|neighborhood))`,
+    inThere,
+    { examples: ['head two ten two fifteen right in there'] },
   ),
   rule(
     `(it is|box is|<the> box is|unit is|<the> unit is|it) [(reading|showing|saying|at|says|shows|reads)] <amount:shown> on [the] ${DISPLAY} [<pause>] [(but|and)] (my|mine) ${PROBE} ${SHOWS} <amount>`,

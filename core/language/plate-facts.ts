@@ -3,7 +3,7 @@ import { nameplate } from './facts.ts';
 import { amountIn } from './measure.ts';
 import type { Frame, Meaning, Means, Rule } from './rule.ts';
 import { rule } from './rule.ts';
-import { placeId, refrigerantId, spanIn, tagsIn } from './slots.ts';
+import { numberIn, placeId, refrigerantId, spanIn, tagsIn } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import type { Fact, NameplateItem } from './utterance.ts';
 
@@ -30,6 +30,28 @@ const platedEach: Means = (tags, frame) => {
   const facts = meanings.flatMap((meaning) => meaning?.facts ?? []);
   return facts.length === meanings.length ? { facts } : null;
 };
+
+/** No pause between a charge and a supply: what stands before "phase" is a voltage that is in use. */
+const weightAndVolts: Means = (tags, frame) => {
+  const volts = numberIn(tagsIn(tags['volts'])?.['number']);
+  const weight = numberIn(tagsIn(tags['weight'])?.['number']);
+  if (volts === null || weight === null || volts < LEAST_SUPPLY || volts > MOST_SUPPLY) return null;
+  const unit = /\bounces\b/i.test(frame.wordsOf(frame.span)) ? 'oz' : 'pounds';
+  const charge = nameplate('charge')({ number: weight, unit }, frame)?.facts ?? [];
+  const supply = nameplate('voltage')({ number: volts, unit: 'V' }, frame)?.facts ?? [];
+  return { facts: [...charge, ...supply] };
+};
+
+const voltsAndAmps: Means = (tags, frame) => {
+  const volts = numberIn(tagsIn(tags['volts'])?.['number']);
+  const amps = numberIn(tagsIn(tags['amps'])?.['number']);
+  if (volts === null || amps === null) return null;
+  const supply = nameplate('voltage')({ number: volts, unit: 'V' }, frame)?.facts ?? [];
+  const drawn = nameplate('ratedLoadAmps')({ number: amps, unit: 'A' }, frame)?.facts ?? [];
+  return { facts: [...supply, ...drawn] };
+};
+const LEAST_SUPPLY = 100;
+const MOST_SUPPLY = 600;
 
 /** "Seven two" on a plate is 7.2 or 72: asked about. */
 const ratedWithoutPoint: Means = (tags, frame) => {
@@ -129,6 +151,16 @@ export const PLATE_RULES: readonly Rule[] = [
     (tags, frame) =>
       platedEach({ ...tags, second: { ...tagsIn(tags['second']), phase: true } }, frame),
     { examples: ['nameplate says twelve pounds, two oh eight three phase'] },
+  ),
+  rule(
+    `[(it is|it has|i have|that is|i see|got)] <number:volts> (volt|volts|v) [and] <number:amps> (amp|amps) (on|off|by) [the] ${PLATE}`,
+    voltsAndAmps,
+    { examples: ['one fifteen volt six point eight amps on the plate'] },
+  ),
+  rule(
+    `[the] ${PLATE} ${SAYS} <number:weight> (pounds|ounces) <number:volts> ${PHASE}`,
+    weightAndVolts,
+    { examples: ['nameplate says twelve pounds two oh eight three phase'] },
   ),
   rule(`[the] ${PLATE} ${SAYS} [(a|it is)] <amount> ${PHASE}`, plated, {
     tags: { phase: true },

@@ -89,6 +89,14 @@ const supposed: Means = (tags, frame) => {
   return { ofThat: { means, otherwise: last ?? {} } };
 };
 
+/** The same straight behind what was read, without a pause: of anything but a can it is asked about. */
+const ofCanRead: Means = (tags, frame) => {
+  const means = (quantity: QuantityId, place: PlaceId | null): Meaning | null =>
+    quantity === 'capacitance' ? ratedCan(tags, place, frame) : null;
+  const otherwise = leftToAsk(tags);
+  return frame.span.from <= 1 ? null : { ofThat: { means, otherwise } };
+};
+
 /** Alone it is a rating only where a can was just read: "it should be thirty eight" may be said of a box. */
 const supposedAlone: Means = (tags, frame) =>
   frame.context.lastQuantity === 'capacitance'
@@ -199,6 +207,9 @@ export const RATING_RULES: readonly Rule[] = [
   rule(`(and|but|<pause>) ${MARKED} <amount>`, marked, { examples: [] }),
   rule(`<pause> [(and|but|so)] [(it|that|this|they)] ${SUPPOSED} [at] <amount>`, supposed),
   rule(`[(and|but|so)] (it|that|this) ${SUPPOSED} [at] <amount>`, supposedAlone, { alone: true }),
+  rule(`[(and|but|it)] (${SUPPOSED} [at]|[is] rated [(at|for)]) <amount>`, ofCanRead, {
+    examples: [],
+  }),
   rule(`<the> <place> [is] ${MARKED} <amount>`, partMarked, {
     examples: ['start cap is marked one eighty nine to two twenty seven', 'run cap rated ten'],
   }),

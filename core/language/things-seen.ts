@@ -97,6 +97,9 @@ export const THING_RULES: readonly Rule[] = [
     '(<pause>|and|so) (needs|need|will need|could use|wants) [(a new|another|a|new)] one',
     needsOne,
   ),
+  rule('needs (a new one|another one|a replacement|one)', needsOne, {
+    examples: [],
+  }),
   rule(
     '[(somebody|someone|they|i|we|you)] [(just|will|should)] (needs to|need to|has to|have to|got to|should|going to|will) (order|get|buy|pick up|find|bring) [(them|him|me|us)] [(a new|another)] one',
     orderOne,

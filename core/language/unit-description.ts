@@ -1,6 +1,7 @@
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import { amountIn, measured } from './measure.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
+import { ENDS_AS_TRADE, LEAD_TO_SITE, TRADE } from './site-names.ts';
 import { equipmentFact, meteringId, refrigerantId, tagsIn } from './slots.ts';
 import type { Fact } from './utterance.ts';
 
@@ -71,11 +72,30 @@ function siteBefore(frame: Frame): readonly Fact[] {
   return isName ? [{ fact: 'site', value, words: value }] : [];
 }
 
-const namedBehindSite: Means = (tags, frame) => {
+const namedHere: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
   const value = words.replace(/^(?:the|our|their|your)\s+/i, '');
-  const unit: Fact = { fact: 'unit', value, words };
-  return { facts: [...siteBefore(frame), ...(described(tags, frame)?.facts ?? []), unit] };
+  return { facts: [...(described(tags, frame)?.facts ?? []), { fact: 'unit', value, words }] };
+};
+
+const namedBehindSite: Means = (tags, frame) => {
+  // "Prep table at the Corner Grill" stands in no corner.
+  const { to } = frame.span;
+  if (!frame.endsAtPause && IS_TRADE.test(frame.wordsOf({ from: to, to: to + 1 }))) return null;
+  return { facts: [...siteBefore(frame), ...(namedHere(tags, frame)?.facts ?? [])] };
+};
+
+const IS_TRADE = new RegExp(`^${TRADE}$`, 'i');
+
+/** Without a pause only behind what ends as a business does: "harbor street deli the reach in by the back door". */
+const namedBehindTrade: Means = (tags, frame) => {
+  const before = frame.wordsOf({ from: 0, to: frame.span.from });
+  // "I'm at sunrise bagels" is read by itself.
+  if (LEAD_TO_SITE.test(before)) return ENDS_AS_TRADE.test(before) ? namedHere(tags, frame) : null;
+  const [site] = siteBefore(frame);
+  return site?.fact === 'site' && ENDS_AS_TRADE.test(site.value)
+    ? namedBehindSite(tags, frame)
+    : null;
 };
 
 /** "Walk-in freezer at the back dock, four oh four a": only what opens a sentence names the unit so. */
@@ -95,7 +115,7 @@ const IS = '[(running|is|it is|that is|takes|has|refrigerant|refrigerant is|gas 
 const METERED =
   '[(with|and|it has|and it has|that has|on|has|using|metered by|metering is)] [(a|an)] <metering>';
 const CHARGED =
-  '(<pause>|[<pause>] (charge|charge is|it takes|takes|holds|it holds|with a charge of|charged with)) <amount:charge> [(charge|of charge|total|of it)]';
+  '([<pause>] [(and|with)]|[<pause>] (charge|charge is|it takes|takes|holds|it holds|with a charge of|charged with)) <amount:charge> [(charge|of charge|total|of it)]';
 
 /** A unit described in one breath: "three door reach in, two ninety, cap tube". */
 export const DESCRIPTION_RULES: readonly Rule[] = [
@@ -122,13 +142,40 @@ export const DESCRIPTION_RULES: readonly Rule[] = [
     { examples: ['the cooler on four oh four a'] },
   ),
   rule(`[a] [<metering>] [(system|unit)] <pause> <amount:charge> of <refrigerant>`, charged),
+  rule(
+    `[(it is|this is)] [a] <metering> [(system|unit)] <amount:charge> of <refrigerant>`,
+    charged,
+    {
+      examples: ['cap tube twelve ounces of one thirty four'],
+    },
+  ),
+  rule(
+    `[(it is|this is)] [a] <metering> [(system|unit)] [${ON}] <refrigerant> ${CHARGED}`,
+    charged,
+    {
+      examples: ['cap tube system two ninety five point three ounces'],
+    },
+  ),
+  rule(`[${ON}] <refrigerant> [(with|and|has|it has)] [(a|an)] <metering>`, describedByFigure, {
+    examples: ['four oh four a txv'],
+  }),
   rule(`<pause> [${ON}] <refrigerant> (with|and) [(a|an)] <metering>`, described, {
     examples: [],
   }),
   rule(`[a] <metering> [(system|unit)] <pause> [${ON}] <refrigerant>`, describedByComma, {
     examples: ['txv, four oh four a'],
   }),
+  rule(`[a] <metering> [(system|unit)] [${ON}] <refrigerant>`, describedByFigure, {
+    examples: ['txv four oh four a'],
+  }),
   rule(`[(the|our|their|your)] <equipment> ${WHERE}`, opening(namedBehindSite)),
+  rule(
+    `[(the|our|their|your)] [<count:doors> (door|doors)] <equipment> ${WHERE}`,
+    namedBehindTrade,
+    {
+      examples: [],
+    },
+  ),
   rule(
     `<pause> [(the|our|their|your)] [<count:doors> (door|doors)] <equipment> ${WHERE}`,
     namedBehindSite,

@@ -68,6 +68,13 @@ const heldLast: Means = (tags, frame) => {
 const ofLastTest: Means = (tags, frame) =>
   frame.context.lastQuantity === 'testPressure' ? gasTest(tags, frame) : null;
 
+/** Ours: no air around a bottle of nitrogen is hotter, so "one seventy five seventy one degrees" parts in one way only. */
+const HOTTEST_AIR = 140;
+const gasTestBeside: Means = (tags, frame) => {
+  const { value } = amountIn(tagsIn(tags['gas']) ?? {});
+  return value !== null && value <= HOTTEST_AIR && value >= 0 ? gasTestNamed(tags, frame) : null;
+};
+
 const gasTestNamed: Means = (tags, frame) =>
   tags['quantity'] === 'testPressure' && amountIn(tagsIn(tags['gas']) ?? {}).unit !== null
     ? gasTest(tags, frame)
@@ -186,6 +193,7 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     (tags, frame) => (amountIn(tags).unit === null ? null : fixed('testPressure')(tags, frame)),
     { examples: ['testing at one fifty psi'] },
   ),
+  rule('[the] <quantity> <link> <amount> <amount:gas>', gasTestBeside, { examples: [] }),
   rule('[the] <quantity> <link> <amount> (at|with [the gas at]) <amount:gas>', gasTestNamed, {
     examples: ['standing pressure test one eighty at seventy degrees'],
   }),

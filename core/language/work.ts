@@ -224,6 +224,9 @@ export const WORK_RULES: readonly Rule[] = [
       examples: ['cleaned the condenser and the evaporator'],
     },
   ),
+  rule(`${I} <done> <the> <part> <the> <part:second> and <the> <part:third>`, doneAtEach, {
+    examples: ['replaced the start relay the start cap and the overload'],
+  }),
   rule(
     `${I} (put|installed|got|stuck|threw|mounted|fitted) [(a|some)] new ${NEW_BIT} (on|in|for|into) <the> <part>`,
     didSo('replace'),

@@ -1,6 +1,7 @@
 import type { QuantityId } from '../../terms/quantities.ts';
 import type { UnitId } from '../../units/units.ts';
 import type { Context } from '../context.ts';
+import { confusables } from '../confusables.ts';
 import { isDoubtful } from '../doubts.ts';
 import { isElectrical } from '../electrical-quantities.ts';
 import { type Amounted, amountIn, measured, unitFor } from '../measure.ts';
@@ -110,6 +111,19 @@ const amendNot: Means = (tags, frame) => {
   return right === null ? null : amend({ ...right, ...pick(tags) }, frame);
 };
 
+/** Without a pause between them, "not fifteen fifty" is two numbers only where one is misheard as the other, or lies beside it. */
+const amendNear: Means = (tags, frame) => {
+  const wrong = amountIn(tagsIn(tags['wrong']) ?? {}).value;
+  const right = amountIn(tagsIn(tags['right']) ?? {}).value;
+  if (wrong === null || right === null || wrong === right) return null;
+  if (/[,;:.—]\s/.test(frame.wordsOf(frame.span))) return null;
+  const isNear = Math.abs(wrong - right) < Math.min(wrong, right) * NEAR;
+  const areLong = String(wrong).length > 2 && String(wrong).length === String(right).length;
+  return confusables(wrong).includes(right) || (isNear && areLong) ? amendNot(tags, frame) : null;
+};
+/** Ours: further apart they are one long number. */
+const NEAR = 0.15;
+
 function pick(tags: Parameters<Means>[0]): Parameters<Means>[0] {
   const quantity = tags['quantity'];
   return quantity === undefined ? {} : { quantity };
@@ -174,6 +188,11 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     '(no|nope|no no|no no no|correction|sorry|actually|i mean|i meant|no wait|wait|wait no|hold on|hang on|my bad|whoa|oops) [(i meant|i mean|i said|that is|make that|wait|sorry|actually)] [(the|that|my)] <quantity> (<link>|should be) <amount>',
     amend,
     { examples: ['correction suction fifteen'], alone: true },
+  ),
+  rule(
+    '[(no|whoa|wait|hold on|hey|nope|sorry)] [(it is|that is|i said)] not <amount:wrong> <amount:right>',
+    amendNear,
+    { alone: true, examples: ['not fifteen fifty'] },
   ),
   rule(
     '[no] (not|it is not|that is not|i did not say|i said not) [the] [<quantity>] <amount>',

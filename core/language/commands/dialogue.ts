@@ -19,6 +19,16 @@ const ENDED =
 /** "That's it" agrees to what was just asked, and ends the visit otherwise. */
 const thatIsIt: Means = (_tags, frame) => command({ do: frame.context.asksYes ? 'yes' : 'finish' });
 
+/** "Gages off finish": at the very end, behind what was put off, on or back. */
+const finishBehind: Means = (_tags, frame) => {
+  const { from, to } = frame.span;
+  const isLast = frame.wordsOf({ from: to, to: to + 1 }) === '';
+  return isLast &&
+    /^(?:off|on|back|up|closed|out)$/i.test(frame.wordsOf({ from: from - 1, to: from }))
+    ? command({ do: 'finish' })
+    : null;
+};
+
 /** Steering the dialogue and the visit. */
 export const DIALOGUE_COMMANDS: readonly Rule[] = [
   heardCommand(
@@ -80,6 +90,12 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     examples: ['that is it finish', 'finish the visit'],
   }),
   rule(`(<pause>|and|<pause> (and|ok|so)) ${ENDED}`, plain('finish')),
+  rule(
+    `(that will do it|that is it|i am [all] done|we are [all] done|all done|that is all|that is everything|that is a wrap) [(and|so|ok)] ((close|wrap|write|finish) (it|her|this|this one|that one|him|up) [(out|up)]|finish [(the|this) (visit|job|call)]|call it (good|done))`,
+    plain('finish'),
+    { alone: true, examples: ['that will do it close her out'] },
+  ),
+  rule('(finish|finish up|finish the visit|close it out|wrap it up|close her out)', finishBehind),
   rule(
     'that is (all|everything) [(for (this (one|unit|call)|today|now|here|me)|i have|i got)]',
     plain('finish'),

@@ -18,6 +18,18 @@ const LEADING = /^ (?:not )?(?:(?:the|my|your|a|an|this|that|their|our|both|all 
 const UNITS = /^ (?:unit|box|system|freezer|cooler|case|thing|machine) /;
 
 /** What is behind it, what to look at next, and where an answer came from. */
+/** "Suction eight, evap's iced up why": the last word of what was told. */
+const askedLast: Means = (tags, frame) => {
+  const { from, to } = frame.span;
+  const isLast = from > 1 && frame.wordsOf({ from: to, to: to + 1 }) === '';
+  return isLast &&
+    !/\b(?:know|see|sure|wonder|wondering|me|that's|is|tell|idea)$/i.test(
+      frame.wordsOf({ from: 0, to: from }),
+    )
+    ? plain('causes')(tags, frame)
+    : null;
+};
+
 export const REASON_QUESTIONS: readonly Rule[] = [
   rule(
     '((does|do you see|do you think) [anything] [(look|looks)]|do you|anything|does anything|do any of (these|those|my (numbers|readings))) (look|looks|see|seem|looking) [(anything|a little|kind of)] (off|wrong|funny|odd|bad|out of (line|whack|place)) [(to you|here|with this|with it|on this)]',
@@ -89,6 +101,7 @@ export const REASON_QUESTIONS: readonly Rule[] = [
   rule('<pause> (why|how come|any idea why|what gives)', plain('causes'), {
     examples: [],
   }),
+  rule('(why|how come|any idea why|what gives)', askedLast, { examples: [] }),
   rule('(why|why is that|how come|why so (high|low))', plain('causes'), {
     alone: true,
     examples: ['why'],
