@@ -1,4 +1,5 @@
 import type { Node } from './nodes.ts';
+import { partsOf } from './refuse-faults.ts';
 
 /** Every word that a recogniser must know to hear these nodes, in alphabetical order. */
 export function vocabularyOf(nodes: readonly Node[]): readonly string[] {
@@ -32,4 +33,9 @@ function addWords(node: Node, words: Set<string>): void {
     case 'unheard':
       return;
   }
+}
+
+/** Every word in a node, those that no recogniser listens for as well. */
+export function everyWordOf(node: Node): readonly string[] {
+  return node.kind === 'word' ? [node.word] : partsOf(node).flatMap(everyWordOf);
 }

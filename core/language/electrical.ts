@@ -1,12 +1,15 @@
 import type { Tags } from '../grammar/nodes.ts';
+import { everyWordOf } from '../grammar/vocabulary.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { type Amounted, amountIn, readingOf } from './measure.ts';
 import { throughPart } from './through-part.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
+import { UNIT } from './units.ts';
 import type { Reading } from './utterance.ts';
 import type { SpokenUnit } from './vocabulary/unit-names.ts';
+import { WordSet } from './word-set.ts';
 
 /** An electrical unit names its quantity. */
 const QUANTITY_OF: Partial<Record<SpokenUnit, QuantityId>> = {
@@ -324,6 +327,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     '[(i have|i got|i have got|i am getting|it is|reading|pulling|drawing|it is pulling|it is drawing|got)] <amount>',
     bare,
     {
+      needs: new WordSet(everyWordOf(UNIT)),
       examples: ['one fifteen volts', 'pulling six point two amps'],
     },
   ),

@@ -96,6 +96,7 @@ class Coverer {
   private wholeItem(): Item | null {
     if (this.length === 0) return null;
     for (const rank of this.reader.ranksOfAll()) {
+      if (!this.saysWhatItNeeds(rank, 0, this.length)) continue;
       const item = this.reader.item(rank, { from: 0, to: this.length });
       if (item !== null) return item;
     }
@@ -169,11 +170,18 @@ class Coverer {
       if (end === start) continue;
       const isWhole = this.sentence.isWhole(start, end);
       for (const rank of numbers) {
-        if (isWhole || IS_ALONE[rank] === 0) candidates.push({ start, end, rank, item: null });
+        if ((isWhole || IS_ALONE[rank] === 0) && this.saysWhatItNeeds(rank, start, end)) {
+          candidates.push({ start, end, rank, item: null });
+        }
       }
     }
     // Those of one stretch are in their order.
     return stretches.length === 1 ? candidates : candidates.sort(byRank);
+  }
+
+  private saysWhatItNeeds(rank: number, start: number, end: number): boolean {
+    const needs = NEEDS[rank] ?? null;
+    return needs === null || needs.hasAny(this.sentence.tokens, start, end);
   }
 
   private readAllAt(at: number): void {
@@ -257,6 +265,7 @@ class Coverer {
 const NO_CANDIDATES: readonly Candidate[] = [];
 const NOT_ONE = -1;
 const IS_ALONE = Uint8Array.from(RULES, ({ alone }) => (alone ? 1 : 0));
+const NEEDS = RULES.map(({ needs }) => needs);
 
 const byRank = (one: Candidate, other: Candidate): number => one.rank - other.rank;
 

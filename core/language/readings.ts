@@ -1,3 +1,4 @@
+import { everyWordOf } from '../grammar/vocabulary.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
@@ -6,8 +7,10 @@ import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from
 import { partId, quantityId, tagsIn } from './slots.ts';
 import { asReading, fixed, reading } from './reading-means.ts';
 import { isPlausible } from './plausible.ts';
+import { UNIT } from './units.ts';
 import { vacuumByUnit, VACUUM_AND_TEST_RULES } from './vacuum-and-test.ts';
 import { WEIGHED_RULES } from './weighed.ts';
+import { WordSet } from './word-set.ts';
 
 /** Only with a unit of its kind: a bare number there could be anything. */
 const withUnit =
@@ -353,11 +356,12 @@ export const READING_RULES: readonly Rule[] = [
   rule(
     '<amount>',
     (tags, frame) =>
-      // "the half inch wrench" is no vacuum.
       frame.context.asked === null && /micron|vacuum|mercury|hg/i.test(frame.wordsOf(frame.span))
         ? vacuumByUnit(tags, frame)
         : null,
     {
+      // "the half inch wrench" is no vacuum.
+      needs: new WordSet(everyWordOf(UNIT).filter((word) => /micron|vacuum|mercury|hg/.test(word))),
       examples: ['the pump has it at four hundred microns'],
     },
   ),

@@ -5,6 +5,7 @@ import { HOLES } from './holes.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { Utterance } from './utterance.ts';
+import type { WordSet } from './word-set.ts';
 
 /** A stretch of tokens. */
 export interface Span {
@@ -63,6 +64,8 @@ export interface Rule {
   readonly means: Means;
   /** Understood only when it is the whole sentence, fillers apart. */
   readonly alone: boolean;
+  /** It means nothing unless one of these words is said, whatever its shape: it need not be read without. */
+  readonly needs: WordSet | null;
   /** When the recogniser listens for it; not at all, and it is only understood when written. */
   readonly heardWhen: readonly Expectation[];
   readonly examples: readonly string[];
@@ -70,6 +73,7 @@ export interface Rule {
 
 interface Ways {
   readonly alone?: boolean;
+  readonly needs?: WordSet;
   readonly heardWhen?: readonly Expectation[];
   readonly tags?: Tags;
   readonly examples?: readonly string[];
@@ -83,6 +87,7 @@ export function rule(shape: string, means: Means, ways: Ways = {}): Rule {
     node: named(shape, node),
     means,
     alone: ways.alone ?? false,
+    needs: ways.needs ?? null,
     heardWhen: ways.heardWhen ?? [],
     examples: ways.examples ?? [],
   };

@@ -57,11 +57,13 @@ function byStart<Id>(names: readonly Name<Id>[]): ReadonlyMap<string, readonly N
 const ASKED = byStart(namesOf<AnswerableId>([QUANTITY_NAMES, DERIVED_NAMES], answerableId));
 const PLACES = byStart(namesOf<PlaceId>([PLACE_NAMES], placeId));
 
-const NAMED_PARTS = namesOf<PartId>([PART_NAMES], partId);
+const NAMED_PARTS = byStart(namesOf<PartId>([PART_NAMES], partId));
 
 /** Whether such words, behind their first space, begin with a part's name. */
-export const startsWithPart = (words: string): boolean =>
-  NAMED_PARTS.some(({ said }) => said.exec(words)?.index === 1);
+export function startsWithPart(words: string): boolean {
+  const [, first = ''] = words.split(' ', 2);
+  return (NAMED_PARTS.get(first) ?? []).some(({ said }) => said.exec(words)?.index === 1);
+}
 
 /** The longest name in the words, the first of those: "suction line" is no suction. */
 function longestIn<Id>(names: ReadonlyMap<string, readonly Name<Id>[]>, words: string): Id | null {
