@@ -9,9 +9,25 @@ export function complaintLines(state: VisitState): readonly string[] {
     .map(({ doubt }) =>
       sentence(`Reported, not measured: ${nameWritten(doubt)} ${valueWritten(doubt)}`),
     );
-  const lines = [...told, ...hearsay];
+  const lines = [...told, ...saidByOthers(state).map(toldLine), ...hearsay];
   return lines.length === 0 ? ['No complaint was recorded.'] : lines;
 }
+
+/** "Customer says it was at fifty": told at any time, it was found by nobody. */
+const SAID =
+  /^(?:(?:and|so|but|well|yeah) )?(?:according to |(?:[\w']+ ){1,4}?(?:says?|said|told|tells|claims?|claimed|reports|reported|swears|thinks|thought|mentioned|complain(?:s|ed)|figures|states|stated|called (?:it|this) in|wrote)\b)/i;
+/** Temperatures and pressures have two figures or more. */
+const FIGURE =
+  /\d|\b(?:zero|ten|eleven|twelve|\w+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred)\b/i;
+
+/** What somebody else told behind the complaint. */
+const saidByOthers = (state: VisitState): Memos => otherMemos(state).filter(isSaid);
+
+const isSaid = ({ memo, remark }: Memos[number]): boolean =>
+  remark === undefined && SAID.test(memo) && !PRODUCT.test(memo);
+
+const toldLine = ({ memo }: Memos[number]): string =>
+  sentence(FIGURE.test(memo) ? `Reported, not measured: ${memo}` : memo);
 
 type Memos = VisitState['memos'];
 
@@ -34,7 +50,7 @@ export const productMemos = (state: VisitState): Memos =>
 
 /** Remarks on what was found, and on how it was left. */
 export const jobMemos = (state: VisitState): Memos =>
-  otherMemos(state).filter(({ memo }) => !PRODUCT.test(memo));
+  otherMemos(state).filter((entry) => !PRODUCT.test(entry.memo) && !isSaid(entry));
 
 /** Memos that are not the complaint. */
 function otherMemos(state: VisitState): Memos {

@@ -13,7 +13,7 @@ import { readingWritten, sentence } from './wording.ts';
 export function findingLines(state: VisitState): readonly string[] {
   const { findings, readings } = state;
   const isSince = isSinceAlteration(state);
-  return [
+  return once([
     ...findings.filter((entry) => !isSince(entry) || isAmiss(entry.finding)).map(seenLine),
     ...readings
       .filter(({ reading }) => reading.event !== undefined)
@@ -26,20 +26,23 @@ export function findingLines(state: VisitState): readonly string[] {
       .filter((entry) => !isSaidAfter(entry, isSince))
       .map(({ memo }) => sentence(memo)),
     ...causeLine(state),
-  ];
+  ]);
 }
 
 /** What was seen once the work was done: a fan that turns again belongs under "after", not beside "not running". */
 export function seenAfterLines(state: VisitState): readonly string[] {
   const isSince = isSinceAlteration(state);
-  return [
+  return once([
     ...state.findings.filter((entry) => isSince(entry) && !isAmiss(entry.finding)).map(seenLine),
     ...sightGlassSeen(state).filter(isSince).map(glassLine),
     ...jobMemos(state)
       .filter((entry) => isSaidAfter(entry, isSince))
       .map(({ memo }) => sentence(memo)),
-  ];
+  ]);
 }
+
+/** Told twice, it was found once. */
+const once = (lines: readonly string[]): readonly string[] => [...new Set(lines)];
 
 type Told = ReturnType<typeof jobMemos>[number];
 type IsSince = ReturnType<typeof isSinceAlteration>;

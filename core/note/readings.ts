@@ -74,7 +74,9 @@ function plainLines(
   column: 'before' | 'after',
   entries: readonly ReadingEntry[],
 ): readonly string[] {
-  const box = entries.findLast(({ reading }) => reading.quantity === 'boxTemp');
+  const box = entries.findLast(
+    ({ reading, reported }) => reading.quantity === 'boxTemp' && reported === undefined,
+  );
   if (!box) return [];
   const was = column === 'before' ? 'The box was at' : 'The box was last read at';
   return [sentence(`${was} ${valueWritten(box.reading)}`)];
@@ -83,9 +85,15 @@ function plainLines(
 function tableOf(entries: readonly ReadingEntry[]): NoteTable {
   return {
     columns: ['Reading', 'Value'],
-    rows: entries.map(({ reading }) => [nameWritten(reading), valueOnly(reading)]),
+    rows: entries.map((entry) => [
+      nameWritten(entry.reading),
+      valueOnly(entry.reading) + told(entry),
+    ]),
   };
 }
+
+const told = ({ reported }: ReadingEntry): string =>
+  reported === undefined ? '' : ', as reported';
 
 function valueOnly(reading: Reading): string {
   return readingWritten(reading).slice(nameWritten(reading).length + 1);
@@ -94,8 +102,8 @@ function valueOnly(reading: Reading): string {
 export function productLines(state: VisitState): readonly string[] {
   const taken = state.readings.filter(({ reading }) => reading.quantity === 'productTemp');
   return [
-    ...taken.map(({ reading, phase }) =>
-      sentence(`Product ${valueWritten(reading)}${WHEN[phase]}`),
+    ...taken.map((entry) =>
+      sentence(`Product ${valueWritten(entry.reading)}${WHEN[entry.phase]}${told(entry)}`),
     ),
     ...productMemos(state).map(({ memo }) => sentence(memo)),
   ];

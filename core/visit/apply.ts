@@ -210,6 +210,13 @@ const doubtRaised: Step<'doubtRaised'> = (state, event) => ({
   lastQuantity: event.doubt.quantity,
 });
 
+type ReadingEntry = VisitState['readings'][number];
+
+const markedAs =
+  (id: EventId) =>
+  (entry: ReadingEntry): ReadingEntry =>
+    entry.id === id ? { ...entry, reported: true } : entry;
+
 /** A kept doubt becomes a reading under the doubt's own id: taking it back or amending it goes by that. */
 const doubtSettled: Step<'doubtSettled'> = (state, event) => {
   const doubted = state.doubts.find(({ id }) => id === event.target);
@@ -218,5 +225,8 @@ const doubtSettled: Step<'doubtSettled'> = (state, event) => {
   if (!event.kept) return settled;
   const { why, or, ...reading } = doubted.doubt;
   const taken = takeReading(settled, { ...event, id: doubted.id }, reading);
-  return { ...taken, undoable: [...taken.undoable, doubted.id] };
+  const undoable = [...taken.undoable, doubted.id];
+  return why === 'hearsay'
+    ? { ...taken, undoable, readings: taken.readings.map(markedAs(doubted.id)) }
+    : { ...taken, undoable };
 };

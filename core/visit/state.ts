@@ -42,7 +42,12 @@ export interface VisitState {
   readonly settings: VisitSettings;
   readonly unit: UnitFacts;
   /** In the order said; taken-back ones are gone, amended ones carry their new value. */
-  readonly readings: readonly Entry<{ readonly reading: Reading; readonly phase: Phase }>[];
+  readonly readings: readonly Entry<{
+    readonly reading: Reading;
+    readonly phase: Phase;
+    /** Somebody else's word that was kept as a reading: nobody measured it on this visit. */
+    readonly reported?: true;
+  }>[];
   readonly findings: readonly Entry<{ readonly finding: Finding }>[];
   readonly work: readonly Entry<{ readonly work: Work }>[];
   /** Getting at the unit and away from it: gauges, caps, panel, power. No work on it, so no line of a bill. */

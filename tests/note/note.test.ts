@@ -194,6 +194,45 @@ describe('the note of a ragged visit', () => {
   });
 });
 
+describe('the note of what was told twice, or by others', () => {
+  it('says a finding once, however often it was told', () => {
+    const torn = utteranceOf({ findings: [{ part: 'doorGasket', state: 'failed', words: '' }] });
+    const shot = utteranceOf({ remarks: ['the strip curtain is shot'] });
+    expect(linesOf(visitOf([torn, shot, torn, shot]), 'findings')).toEqual([
+      'Door gasket: failed.',
+      'The strip curtain is shot.',
+    ]);
+  });
+
+  it('puts what others said under the complaint, and marks that nobody measured it', () => {
+    const state = visitOf([
+      memo("it's been warm since friday"),
+      working('brush'),
+      memo('customer says it was at fifty'),
+      memo('owner says they had a guy out in may'),
+      memo('jumpered the door switch to test'),
+    ]);
+    expect(linesOf(state, 'complaint')).toEqual([
+      "It's been warm since friday.",
+      'Reported, not measured: customer says it was at fifty.',
+      'Owner says they had a guy out in may.',
+    ]);
+    expect(linesOf(state, 'findings')).toEqual(['Jumpered the door switch to test.']);
+  });
+
+  it('keeps hearsay that was confirmed as reported, and never as what the box was at', () => {
+    const hearsay = utteranceOf({ doubts: [{ ...read('boxTemp', 60, 'degF'), why: 'hearsay' }] });
+    const food = utteranceOf({ doubts: [{ ...read('productTemp', 51, 'degF'), why: 'hearsay' }] });
+    const yes = commanding({ do: 'yes' });
+    const state = visitOf([hearsay, yes, food, yes, readings(read('headPressure', 190, 'psi'))]);
+    const before = draftNote(state).sections.find(({ id }) => id === 'before');
+    expect(before?.lines).toEqual([]);
+    expect(before?.table?.rows[0]).toEqual(['box temperature', '60 °F, as reported']);
+    expect(linesOf(state, 'product')).toEqual(['Product 51 °F before work, as reported.']);
+    expect(linesOf(state, 'office').join(' ')).not.toContain('60');
+  });
+});
+
 describe('the page', () => {
   it('escapes everything that was said', () => {
     const state = visitOf([

@@ -201,7 +201,8 @@ function chargeFacts(state: VisitState): readonly NoteFact[] {
   ];
 }
 
-function boxFacts(state: VisitState): readonly NoteFact[] {
+function boxFacts(all: VisitState): readonly NoteFact[] {
+  const state = measuredOnly(all);
   const last = latestReading(state, 'boxTemp');
   const now = last && amountOf(last.reading);
   if (!now) return [];
@@ -211,6 +212,12 @@ function boxFacts(state: VisitState): readonly NoteFact[] {
   const change = was && changeOf(was, now);
   return [{ fact: 'box', was, now, change, set, against: set && againstSet(state) }];
 }
+
+/** What somebody reported was inside before nobody measured. */
+const measuredOnly = (state: VisitState): VisitState => ({
+  ...state,
+  readings: state.readings.filter(({ reported }) => reported === undefined),
+});
 
 function changeOf(was: Amount, now: Amount): BoxMoved['change'] {
   const since = convert(now, was.unit);
@@ -234,7 +241,8 @@ function againstSet(state: VisitState): BoxMoved['against'] {
 
 function productFacts(state: VisitState): readonly NoteFact[] {
   const taken = state.readings.filter(
-    ({ reading }) => reading.quantity === 'productTemp' && amountOf(reading) !== null,
+    ({ reading, reported }) =>
+      reading.quantity === 'productTemp' && amountOf(reading) !== null && reported === undefined,
   );
   const of = (entry: (typeof taken)[number] | undefined): Amount | null =>
     entry ? amountOf(entry.reading) : null;
