@@ -35,7 +35,7 @@ export const ANSWER_RULES: readonly Rule[] = [
     answer,
     { alone: true, examples: [] },
   ),
-  rule(`${LEAD} <number:low> [<pause>] [(or|to|maybe|or maybe)] <number:high>`, between, {
+  rule(`${LEAD} <number:low> (or|to|maybe|or maybe|<pause> [(or|maybe|or maybe)]) <number:high>`, between, {
     alone: true,
     examples: [],
   }),
