@@ -5,7 +5,7 @@ import { amountIn } from './measure.ts';
 import { isPlausible } from './plausible.ts';
 import { fixed } from './reading-means.ts';
 import { type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { partId, tagsIn } from './slots.ts';
+import { partId, quantityId, tagsIn } from './slots.ts';
 import { degrees, throughPart } from './through-part.ts';
 
 const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
@@ -97,6 +97,39 @@ const dischargeAt: Means = (tags, frame) => {
   return { ofThat: { means, otherwise: wasLine ? asLine : head } };
 };
 
+/** Which side a line or a saturation belongs to, by what was told before it in the same breath. */
+const HIGH_SIDE: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  ...(['headPressure', 'condensingTemp', 'liquidLineTemp', 'subcooling'] as const),
+]);
+const LOW_SIDE: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  ...(['suctionPressure', 'evaporatingTemp', 'suctionLineTemp', 'superheat'] as const),
+]);
+
+const beside =
+  (high: QuantityId, low: QuantityId): Means =>
+  (tags, frame) => {
+    const of = (quantity: QuantityId): Meaning | null => {
+      const found = degrees(quantity, tags, frame);
+      return found === null ? null : { readings: [found] };
+    };
+    const means = (read: QuantityId): Meaning | null => {
+      if (HIGH_SIDE.has(read)) return of(high);
+      return LOW_SIDE.has(read) ? of(low) : null;
+    };
+    return { ofThat: { means, otherwise: { unclaimed: numbersOf(tags) } } };
+  };
+/** "Eighty six on the liquid and one oh one saturated" */
+const saturatedBeside = beside('condensingTemp', 'evaporatingTemp');
+/** "Saturated suction's minus four, line's at twenty two"; "line one twenty volts" is a wire's. */
+const lineBeside: Means = (tags, frame) =>
+  degrees('suctionLineTemp', tags, frame) === null
+    ? null
+    : beside('liquidLineTemp', 'suctionLineTemp')(tags, frame);
+
+/** A condenser warms its air, and an evaporator cools it. */
+const airOnAndOff: Means = (tags, frame) =>
+  throughPart('evaporator', tags, frame) ?? throughPart('condenser', tags, frame);
+
 /** "Discharge one eighty five, liquid ninety eight": the line that comes behind it tells. */
 const dischargeThenLine: Means = (tags, frame) => {
   const line = degrees('dischargeLineTemp', tags, frame);
@@ -140,10 +173,17 @@ const boxOfQuestion: Means = (tags, frame) => {
   return found === null || frame.span.from === 0 ? null : { readings: [found] };
 };
 
+/** "Box won't come below nine": where it stands most likely, and nobody said that he read it. */
+const stuckAt: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const found = quantity === null ? null : degrees(quantity, tags, frame);
+  return found === null ? null : { doubts: [{ ...found, why: 'expected' }] };
+};
+
 const COIL = '(the|this|that|my) <part>';
 const ON = '((going|coming|blowing) (in|on|into it)|in|on|going into it)';
 const OFF = '((going|coming|blowing) (off|out)|off|out|leaving|coming off of it)';
-const AND = '[(and|but|<pause>)] [(it is|i have|i got)]';
+const AND = '[(and|but|<pause> [(and|but)])] [(it is|i have|i got)] [(only|barely|just)]';
 const OUTLET = '[(temp|temperature)]';
 
 /** Air through a coil, water through a condenser, and lines told beside each other. */
@@ -178,6 +218,13 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
     { examples: ['entering water sixty four leaving eighty eight'] },
   ),
   rule('[the] discharge <link> <amount>', dischargeAt),
+  rule('<amount> (saturated|saturation|sat|s c t|s s t)', saturatedBeside, { examples: [] }),
+  rule('<pause> [(and|with)] [the] line is [(at|running|reading)] <amount>', lineBeside),
+  rule(
+    '[the] air on [(coil|temp|temperature)] <link> <amount:in> [<pause>] [and] [the] air off [(coil|temp|temperature)] <link> <amount:out>',
+    airOnAndOff,
+    { examples: ['air on is five air off is minus one'] },
+  ),
   rule('[the] gas (temp|temperature) <link> <amount>', gasAt, {
     examples: ['gas temp is one eighty'],
   }),
@@ -220,6 +267,11 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
     '[the] [defrost] (termination|terminator|term stat|termination (stat|switch|thermostat|klixon)|fan delay) [(is|has)] (opens|closes|terminates|cuts (in|out)|makes|breaks|set (at|for|to)|set) [at] <amount>',
     remark,
     { examples: ['termination closes at twenty five'] },
+  ),
+  rule(
+    '[the] <quantity> (will not|does not|never|can not|did not) (come|comes|go|goes|get|gets|pull|pulls) [down] (below|under|lower than|past|down to) <amount>',
+    stuckAt,
+    { examples: ['box will not come below nine'] },
   ),
   rule(
     '[(it|the defrost|defrost)] (terminated|terminates|is terminating|came out of defrost) (at|on) <amount>',

@@ -35,8 +35,12 @@ export const ANSWER_RULES: readonly Rule[] = [
     answer,
     { alone: true, examples: [] },
   ),
-  rule(`${LEAD} <number:low> (or|to|maybe|or maybe|<pause> [(or|maybe|or maybe)]) <number:high>`, between, {
-    alone: true,
-    examples: [],
-  }),
+  rule(
+    `${LEAD} <number:low> (or|to|maybe|or maybe|<pause> [(or|maybe|or maybe)]) <number:high>`,
+    between,
+    {
+      alone: true,
+      examples: [],
+    },
+  ),
 ];

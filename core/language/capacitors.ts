@@ -3,7 +3,8 @@ import { droppedIn } from './dropped-points.ts';
 import { one } from './electrical.ts';
 import { amountIn, readingOf } from './measure.ts';
 import { reading } from './reading-means.ts';
-import { type Frame, type Means, type Rule, rule } from './rule.ts';
+import type { QuantityId } from '../terms/quantities.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, placeId, tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
 
@@ -70,6 +71,20 @@ const onSide: Means = (tags, frame) => {
   return one(readingOf('capacitance', amount, { place: 'runCapacitor', frame }));
 };
 
+/** A dual can's other side, where the can was told of in the same breath; "four eight" of a fan's five is 4.8. */
+const onFanSide: Means = (tags, frame) => {
+  const dropped = droppedIn(tags);
+  const amount = amountIn(dropped === null ? tags : { number: dropped.value });
+  if (amount.unit !== null && amount.unit !== 'uF') return null;
+  const value = dropped?.or ?? amount.value;
+  const means = (quantity: QuantityId): Meaning | null =>
+    quantity === 'capacitance' || quantity === 'ratedCapacitance'
+      ? one(readingOf('capacitance', amount, { place: 'condenserFan', frame }))
+      : null;
+  const otherwise = value === null ? {} : { unclaimed: [String(value)] };
+  return { ofThat: { means, otherwise } };
+};
+
 const UF = '(microfarad|mfd|uf|mike|mic|microfarads)';
 const READS =
   '(reads|reading|measures|measured|read|shows|showing|is|checked|checks|tests|tested|came in|comes in|at|down to)';
@@ -119,6 +134,17 @@ export const CAPACITOR_RULES: readonly Rule[] = [
       examples: ['run cap is a forty five microfarad'],
     },
   ),
+  rule(
+    `[the] (herm|hermetic|compressor side|h e r m) [(side|terminal|leg)] [(is|${READS})] [(at|only)] <amount>`,
+    onSide,
+    { examples: ['herm side is at thirty one'] },
+  ),
+  rule('[the] fan (side|terminal) [is] [only] [(at|reading|reads|showing)] <dropped>', onFanSide, {
+    examples: [],
+  }),
+  rule('[the] fan (side|terminal) [is] [only] [(at|reading|reads|showing)] <amount>', onFanSide, {
+    examples: [],
+  }),
   rule(
     `${GETTING} <amount> (on|at|to|from) [the] (herm|hermetic|compressor side|h e r m) [(side|terminal|leg|to common)]`,
     onSide,

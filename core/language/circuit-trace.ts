@@ -148,6 +148,24 @@ const ampsThenAndNow: Means = (tags, frame) => {
   return joined(said.map((each) => amps(each, place, frame)));
 };
 
+/** "One twenty two on one leg, nothing on the other": which of them is which nobody tells. */
+const onOneLeg: Means = (tags, frame) => {
+  const other = tagsIn(tags['other']);
+  const readings = [tags, other].flatMap((each) =>
+    each === null || !isVolts(each) ? [] : (electrical(each, null, frame) ?? []),
+  );
+  return readings.length === 2 ? { readings } : null;
+};
+
+/** Where only what it draws is told behind what it gets: "heater's getting two oh eight but drawing nothing". */
+const fedAndDraws: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  const fed = isVolts(tags) ? one(electrical({ ...tags, unit: 'V' }, place, frame)) : null;
+  const drawn = readingOf('current', amountIn({ number: 0 }), { place, frame });
+  if (fed?.readings === undefined || drawn === null) return null;
+  return { readings: [...fed.readings, drawn] };
+};
+
 const overloadTrips: Means = (_tags, frame) => ({
   findings: [finding('overload', 'tripped', frame)],
 });
@@ -260,6 +278,16 @@ export const CIRCUIT_TRACE_RULES: readonly Rule[] = [
     '[(and|then|and then|it|she)] [(just)] (trips|tripped|pops|popped|opens|opened|kicks|kicked) the (overload|klixon|internal overload|thermal overload) [out]',
     overloadTrips,
     { examples: ['trips the overload'] },
+  ),
+  rule(
+    `${GOT} <amount> on one (leg|phase|line|side) [<pause>] [(and|but)] (<amount:other>|<none:other>) on the other [(one|leg|phase|line|side)]`,
+    onOneLeg,
+    { examples: ['one twenty two on one leg nothing on the other'] },
+  ),
+  rule(
+    '<the> <place> (is getting|gets|has|has got|is got|sees|is seeing) [got] [(it is|all of it is|its|my|the)] <amount> [<pause>] [(and|but)] [it is] [not] (drawing|pulling) (nothing|anything|no amps|zero amps|no current|any amps)',
+    fedAndDraws,
+    { examples: ['defrost heater is getting two oh eight but it is drawing nothing'] },
   ),
   ...ORDERS.map((order) => {
     const said = order.map((pair) => `${L} ${PAIRS[pair]} <link> <amount:${pair}>`);

@@ -186,7 +186,7 @@ const fedWith: Means = (tags, frame) =>
   amountIn(tags).unit === 'V' ? one(electrical(tags, placeId(tags['place']), frame)) : null;
 
 export const GOT =
-  '[(i have|i got|i have got|i am getting|i am reading|reading|there is|got|it is|we have|showing|seeing|i see)]';
+  '[(i have|i got|i have got|i am getting|i am reading|reading|there is|got|it is|we have|showing|seeing|i see)] [~(only|just|still|barely)]';
 export const NO_VOLTS =
   '(nothing|no (voltage|volts|power|juice|potential|control voltage|line voltage)|zero voltage)';
 const AT =
@@ -289,7 +289,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     { examples: ['the compressor is not getting power'] },
   ),
   heardRule(
-    `[(i have|~i got|~i have got|~i am getting|~reading|~there is|~got|~it is)] <amount> ${AT} <the> <place>`,
+    `[(i have|~i got|~i have got|~i am getting|~reading|~there is|~got|~it is)] [~(only|just|still|barely)] <amount> ${AT} <the> <place>`,
     atPlace,
     {
       examples: [

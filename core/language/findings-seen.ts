@@ -166,4 +166,9 @@ export const UNSEEN_RULES: readonly Rule[] = [
     nothing,
     { examples: ['it quit short cycling'] },
   ),
+  rule(
+    `[(the|my)] (sniffer|leak detector|electronic detector|detector) ${ALARMS} [right] ${AT} <clause>`,
+    (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] }),
+    { examples: ['sniffer hits at the distributor'] },
+  ),
 ];

@@ -94,6 +94,23 @@ const withGas: Means = (tags, frame) => {
   return fixed('testPressure', { gasTemp: { value, unit: degrees } })(tags, frame);
 };
 
+/** What a rack holds is its suction. */
+const rackHolds: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  const isPressure = unit === null || unit === 'psi' || unit === 'pounds' || unit === 'bar';
+  return isPressure && /\b(?:hold|pull|run|down|sit)/i.test(frame.wordsOf(frame.span))
+    ? fixed('suctionPressure')(tags, frame)
+    : null;
+};
+
+/** "Two fifty on it since eight fifteen": only a standing test is left so; since when is kept as told. */
+const standing: Means = (tags, frame) => {
+  const test = fixed('testPressure')(tags, frame);
+  return test === null || amountIn(tags).unit === 'micron'
+    ? null
+    : { ...test, remarks: [frame.wordsOf(frame.span)] };
+};
+
 const AREA =
   '(up here|in here|out here|outside|outdoors|down here|back here|over here|up on the roof|on the roof|out there|up there|in the kitchen|back there|where i am|by the unit|around (it|here))';
 const NOW_AT =
@@ -157,6 +174,16 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
     'after <duration:after> [(it is|we are|i am|she is)] [still] [(at|holding|holding at)] <amount> (at|with) <amount:gas>',
     gasOf(false),
     { examples: [] },
+  ),
+  rule(
+    '[the] rack (is|keeps) [(holding|running|pulling|pulling down to|down to|sitting at)] <amount>',
+    rackHolds,
+    { examples: ['rack is holding eighteen'] },
+  ),
+  rule(
+    '[(i have|i have got|i put|there is|got)] <amount> [of nitrogen] on (it|her|the system) (since|for|overnight|all night) [(<number:since>|<duration:since>|<clock>|lunch|noon|this morning|yesterday|last night|breakfast)]',
+    standing,
+    { examples: ['two fifty on it since eight fifteen'] },
   ),
   rule(
     '[(i|we|and|just)] (valved|blanked|shut|isolated) [(it|the pump|her)] off at <amount>',

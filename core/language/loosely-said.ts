@@ -20,6 +20,10 @@ const offInstruments = (tags: Tags): QuantityId | null => {
 const said: Means = (tags, frame) =>
   offInstruments(tags) === null ? null : asReading()(tags, frame);
 
+/** "Coming out at a hundred and one, head two fifteen": what stands behind the comma begins another. */
+const saidUnbroken: Means = (tags, frame) =>
+  /[,;]\s*[a-z' ]+$/i.test(frame.wordsOf(frame.span)) ? null : said(tags, frame);
+
 /** A value that was and the one that is now: both were read, the old one first. */
 const thenAndNow: Means = (tags, frame) => {
   const quantity = offInstruments(tags);
@@ -70,6 +74,24 @@ const waterIn =
     const found = reading(quantity, amountIn(tags), frame);
     return found === null ? null : { readings: [found] };
   };
+
+/** "City water sixty, coming out at a hundred and one": what goes in was told in the same breath. */
+const leavingThat: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  const means = (entering: QuantityId): Meaning | null => {
+    const quantity = LEAVING[entering];
+    const found = quantity === undefined ? null : reading(quantity, amount, frame);
+    return found?.quantity === quantity && found !== null ? { readings: [found] } : null;
+  };
+  const volts = amount.unit === null || amount.unit === 'V' ? amount.value : null;
+  const otherwise = volts === null ? {} : { unclaimed: [String(volts)] };
+  return { ofThat: { means, otherwise } };
+};
+const LEAVING: Partial<Record<QuantityId, QuantityId>> = {
+  enteringWaterTemp: 'leavingWaterTemp',
+  ambientTemp: 'condenserLeavingAirTemp',
+  boxTemp: 'supplyAirTemp',
+};
 
 /** Where it was read, or of which unit: it changes nothing of what was read. */
 const HERE =
@@ -215,6 +237,11 @@ export const LOOSE_RULES: readonly Rule[] = [
     { examples: ['and now it is at two twelve'] },
   ),
   rule(
+    '[(and|but|so)] it is [(only|still|up|down|back|already)] [(at|to|up to|down to)] <amount> (now|right now|at the moment|currently)',
+    nowAt,
+    { examples: ['it is forty seven right now'] },
+  ),
+  rule(
     '(it was|<pause> [it] was|and it was|was) [(at|up at|sitting at|down at)] <amount> when (i|we) (got here|got there|arrived|came in|walked in|walked up|pulled up|showed up|first (looked|got here|hooked up)|hooked up|started)',
     wasAt,
     { examples: ['it was fifty when i walked in'] },
@@ -226,7 +253,7 @@ export const LOOSE_RULES: readonly Rule[] = [
   ),
   rule(
     `(running|has|have|seeing|with|carrying|showing|reading|getting|at|on|${I_GET}) (a|an) <amount> <quantity>`,
-    said,
+    saidUnbroken,
     { examples: ['it is running a one ninety five head'] },
   ),
   rule(
@@ -239,7 +266,7 @@ export const LOOSE_RULES: readonly Rule[] = [
   rule('[the] (evaporator|evap) [<loose>] <amount>', ofTheCoil, {
     examples: ['evaporator is running at fifteen degrees'],
   }),
-  rule('with <amount> <quantity>', said, { examples: ['with ninety five ambient'] }),
+  rule('with <amount> <quantity>', saidUnbroken, { examples: ['with ninety five ambient'] }),
   rule(
     `[the] <quantity> ${HERE} [just] (keeps|kept|is|was|started|starts) [(slowly|still|just|really)] (creeping|climbing|rising|dropping|falling|going|coming|moving|drifting|jumping) [(up|down|around)]`,
     (tags) => {
@@ -284,6 +311,10 @@ export const LOOSE_RULES: readonly Rule[] = [
     `[the] [condenser] water [(temp|temperature)] [is] in [(at|is)] <amount:in> [<pause>] [and] [water] out [(at|is)] <amount:out>`,
     inAndOut,
     { tags: { of: 'water' }, examples: ['water in at seventy two out at eighty four'] },
+  ),
+  rule(
+    '(<pause>|and|<pause> and) [(it is|and it is|it)] (coming out|going out|leaving|comes out|leaves|out|coming off|comes off) [(at|it is)] <amount>',
+    leavingThat,
   ),
   rule('[the] water is (coming|going|getting) in at <amount>', waterIn('enteringWaterTemp'), {
     examples: ['water is coming in at sixty'],

@@ -87,6 +87,11 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
     { examples: ['it is reading forty four on the display but my probe is showing forty one'] },
   ),
   rule(
+    `[(my|the)] ${PROBE} ${SHOWS} <amount> [<pause>] [(but|and)] [the] ${DISPLAY} (says|is|reads|is reading|is showing|shows|is saying) <amount:shown>`,
+    boxByProbe,
+    { examples: ['my probe says thirty eight but the controller says forty four'] },
+  ),
+  rule(
     `[the] ${DISPLAY} (says|is|reads|is reading|is showing|shows|is saying) <amount:shown> [<pause>] [(but|and)] (my|mine) ${PROBE} ${SHOWS} <amount>`,
     boxByProbe,
     { examples: ['display says forty four but my probe is showing forty one'] },

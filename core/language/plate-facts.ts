@@ -137,6 +137,11 @@ export const PLATE_RULES: readonly Rule[] = [
     { examples: ['data tag says four oh four a, two pounds six ounces'] },
   ),
   rule(
+    `[the] (inside of [the] door|inside door|door|decal|serial (plate|tag|sticker)|rating plate|back panel|tag inside|sticker inside|it) ${SAYS} <refrigerant> <pause> [(and|with|at)] <amount> [(charge|of it|total)]`,
+    refrigerantAndCharge,
+    { examples: [] },
+  ),
+  rule(
     '[the] [nameplate] (rla|r l a|rated load amps|rated amps|nameplate amps|plate amps|full load amps|fla|f l a) [on the (plate|nameplate|tag)] [(is|are|says|of|at)] <dropped> [(amps|amp)]',
     ratedWithoutPoint,
     { examples: ['rla seven two'] },

@@ -138,7 +138,7 @@ export const SAFETY_RULES: readonly Rule[] = [
     examples: ['it went off on low pressure', 'kicked out on low suction'],
   }),
   rule(
-    '[(it|she|and|then|and it|it has)] [just] (tripped|kicked out|cut out|went out|went off|opened|opened up|popped|shut down) [(again|out|on me)] at <amount>',
+    '[(it|she|and|then|and it|it has)] [just] (tripped|kicked out|cut out|went out|went off|opened|opened up|popped|shut down|kicks out|kicks off|trips|pops) [(again|out|on me)] at <amount> [(every time|every single time|each time|now|again)]',
     trippedAgain,
     { examples: ['it just tripped again at four oh five'] },
   ),
@@ -159,7 +159,7 @@ export const SAFETY_RULES: readonly Rule[] = [
     { examples: ['both safeties are made'] },
   ),
   rule(
-    '[the] coil (is|(ohms|ohmed|reads|checks|tests|meters|read) [out]) [wide] (open|infinite|burnt|burned up|ol|o l)',
+    '[the] coil ((has|has got|is got|shows) no continuity|(is|(ohms|ohmed|reads|checks|tests|meters|read) [out]) [wide] (open|infinite|burnt|burned up|ol|o l))',
     coilOpen,
     { examples: [] },
   ),

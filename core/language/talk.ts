@@ -61,6 +61,11 @@ export const TALK_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    '((i|we|you) (would|had) (hate|love|rather|not want) [to] <clause>|i (wish|doubt) <clause>)',
+    nothing,
+    { examples: ['i would hate to see it hit a hundred out here'] },
+  ),
+  rule(
     '(i bet|i would bet|i will bet|i would guess|i am guessing|my guess is|i am betting|i figured|i figure|i was thinking|i was expecting|i expect|i expected|i am expecting|hopefully|i hope|i am hoping) <clause>',
     nothing,
     { examples: ['i bet suction is around ten'] },
@@ -210,7 +215,7 @@ export const TALK_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(he|she|they|somebody|someone|my boss|the boss|boss|dispatch|the office|the supply house|tech support|(my|the|our|his|her) (helper|apprentice|partner|buddy|coworker|lead|supervisor|service manager|guy|wife|husband)) (says|said|told me|told us|claims|claimed|thinks|thought|reported|mentioned|swears|say|told) <rest>',
+    '(he|she|they|somebody|someone|my boss|the boss|boss|dispatch|the office|the supply house|tech support|(my|the|our|his|her) (helper|apprentice|partner|buddy|coworker|lead|supervisor|service manager|guy|wife|husband)) (says|said|told me|told us|claims|claimed|thinks|thought|figures|figured|reckons|is sure|reported|mentioned|swears|say|told) <rest>',
     hearsay,
     {
       examples: ['he said it was at fifty'],

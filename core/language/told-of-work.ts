@@ -63,6 +63,32 @@ const setOf: Means = (tags, frame) => {
   return part === 'evaporatorPressureRegulator' && isPressure ? remark(tags, frame) : null;
 };
 
+/** Stems that are turned by turns are the expansion valve's, unless another valve was spoken of. */
+const turned: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const adjusted = (part: PartId): Meaning => ({ work: [{ did: 'adjust', part, words }] });
+  const means = (part: PartId): Meaning | null => (STEMS.includes(part) ? adjusted(part) : null);
+  return { ofIt: { means, inSentence: false, otherwise: adjusted('expansionValve') } };
+};
+const STEMS: readonly PartId[] = [
+  ...(['evaporatorPressureRegulator', 'headPressureValve', 'waterValve', 'kingValve'] as const),
+  ...(['serviceValve', 'suctionServiceValve', 'dischargeServiceValve'] as const),
+];
+
+const repaired: Means = (tags, frame) => ({
+  work: [{ did: 'repair', part: partId(tags['part']), words: frame.wordsOf(frame.span) }],
+});
+
+const toClearGlass: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  return {
+    facts: [{ fact: 'sightGlass', value: 'clear', words }],
+    work: [{ did: 'add', part: null, words }],
+  };
+};
+
+const TURNS =
+  '(half|a half|quarter|a quarter|three quarters|a full|one|two|another half|another quarter) [(of a|a|of)] (turn|turns)';
 const ARTICLE = '[(a|the|an)] [(new|brand new)]';
 const AND = '(and|<pause> [and])';
 const MORE = `${AND} ${ARTICLE} <part:second> [${AND} ${ARTICLE} <part:third> [${AND} ${ARTICLE} <part:fourth>]]`;
@@ -86,6 +112,26 @@ export const WORK_TOLD_RULES: readonly Rule[] = [
     `[(i|we|and|then)] ((put|stuck|installed|brazed|dropped|sweated|got) [in] [(a|the)] (new one|other one|replacement|another one) [in]) [along] with ${ARTICLE} <part> [[<pause>] and ${ARTICLE} <part:second>] [too]`,
     newOneWith,
     { examples: [] },
+  ),
+  rule(
+    `[(i|we|just|then|and|so)] (cranked|opened|closed|turned|backed|ran|screwed|bumped|gave) [the] (valve|stem|txv stem|valve stem) [(in|out|open|closed|up|down|off|back)] [(about|another|by)] ${TURNS}`,
+    turned,
+    { examples: ['cranked the valve in half a turn'] },
+  ),
+  rule(
+    '[(i|we|just)] (brazed|repaired|fixed|patched|soldered|welded|sealed) [up] (the|that|a) (rub out|rub through|pinhole|rubbed spot|chafe|worn spot) [(on|in|at) <the> <part>]',
+    repaired,
+    { examples: ['brazed the rub out on the suction line'] },
+  ),
+  rule(
+    '[(i|we)] [(just|have)] (charged|filled|topped|gassed) [(it|her|the system)] [(up|off)] (to|until|till) (a clear|the|a full|i had a clear) [sight] glass [(cleared [up]|was clear|is clear)]',
+    toClearGlass,
+    { examples: ['charged it to a clear glass'] },
+  ),
+  rule(
+    '[the] manual reset [button] (is|was|had) [(popped|tripped|out|popped out|kicked out|up)]',
+    remark,
+    { examples: ['manual reset was popped'] },
   ),
   rule(
     '[the] (outlet|inlet|outlet side|inlet side) (is|feels|was|are|looks) <very> <state>',

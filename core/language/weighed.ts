@@ -19,7 +19,7 @@ const refrigerantMoved =
   };
 
 const ADDED =
-  '(added|weighed in|~put in|~put|~charged|~charged (in|it with|with)|~added in|~dumped in|~topped [it] (off|up) with|~weighed in another|~put in another|~added another|~put another|~put back|~threw in|~adding|~recharged [(it|the system)] with)';
+  '(added|weighed in|~put in|~put|~charged|~charged (in|it with|with)|~added in|~dumped in|~topped [it] [(off|up)] with|~weighed in another|~put in another|~added another|~put another|~put back|~threw in|~adding|~recharged [(it|the system)] with)';
 const RECOVERED =
   '(recovered|~reclaimed|~recovered out|~pulled out|~took out|~pulled|~removed|~got out|~recovering|~weighed out)';
 
@@ -31,6 +31,12 @@ const unweighed =
   (quantity: 'refrigerantAdded' | 'refrigerantRecovered'): Means =>
   (tags, frame) =>
     amountIn(tags).unit === null ? fixed(quantity)(tags, frame) : null;
+
+/** What a cylinder gained came out of the system, and what it lost went in: only a weight with its unit. */
+const weighedUp =
+  (quantity: 'refrigerantAdded' | 'refrigerantRecovered'): Means =>
+  (tags, frame) =>
+    amountIn(tags).unit === null ? null : fixed(quantity)(tags, frame);
 
 /** "Ounces", where only that was asked. */
 const unitOfLast: Means = (tags, frame) => {
@@ -180,6 +186,20 @@ export const WEIGHED_RULES: readonly Rule[] = [
       alone: true,
       examples: ['recovered thirty six'],
     },
+  ),
+  rule(
+    '<pause> [(and|it|and it)] took <amount> [of <refrigerant>] [(even|total|to (fill|clear) it|in all|altogether)]',
+    refrigerantMoved('refrigerantAdded'),
+  ),
+  rule(
+    '[the] (scale|tank|cylinder|bottle|drum|recovery (tank|cylinder)) (came up|went up|gained|picked up|is up|climbed) [by] <amount>',
+    weighedUp('refrigerantRecovered'),
+    { examples: ['scale came up four pounds nine'] },
+  ),
+  rule(
+    '[the] (scale|tank|cylinder|bottle|drum|jug) (came down|went down|lost|is down|gave up|dropped) [by] <amount>',
+    weighedUp('refrigerantAdded'),
+    { examples: ['tank dropped three pounds two ounces'] },
   ),
   rule('[(then|and|plus|and then)] another <amount> [of it]', another, {
     examples: ['then another eight ounces'],

@@ -22,6 +22,18 @@ const megged: Means = (tags, frame) => {
   return one(readingOf('insulationResistance', amountIn(tags), { place, frame }));
 };
 
+/** "Run's good, two point two": from common, as both are metered. */
+const goodAt =
+  (place: 'commonRun' | 'commonStart'): Means =>
+  (tags, frame) => {
+    const amount = amountIn(tags);
+    const isOhms = amount.unit === null || amount.unit === 'ohm';
+    const isSmall = amount.value !== null && amount.value < LEAST_VOLTS;
+    return isOhms && isSmall ? one(readingOf('resistance', amount, { place, frame })) : null;
+  };
+/** Ours: windings of these compressors have less, and what meters show in volts is more. */
+const LEAST_VOLTS = 50;
+
 /** Windings that are open, and what lies between them and the frame. */
 export const WINDING_RULES: readonly Rule[] = [
   rule(
@@ -30,6 +42,13 @@ export const WINDING_RULES: readonly Rule[] = [
     {
       examples: ['common to start reads open'],
     },
+  ),
+  ...(['commonRun', 'commonStart'] as const).map((place) =>
+    rule(
+      `[the] ${place === 'commonRun' ? 'run' : 'start'} [winding] (is|looks|reads|checks) (good|fine|ok|all right) [<pause>] [(at|it is|i have|i got|with)] <amount>`,
+      goodAt(place),
+      { examples: [`${place === 'commonRun' ? 'run' : 'start'} is good two point two`] },
+    ),
   ),
   rule(
     `[(i have|i have got|i got|i get|i am getting|i am reading|there is|got|getting|reading|showing|shows|it shows)] (nothing|no (continuity|reading|ohms|resistance|path|circuit)) [(at|on|from|between|across|in|through)] <the> <place>`,

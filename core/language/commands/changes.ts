@@ -155,7 +155,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     examples: ['make it eighty nine'],
   }),
   rule(
-    '(make that|should be|that should be|it should be|i meant|i mean|correction|change (it|that) to|(it was|it is|that is|that was) really|i meant to say|meant|let us make (it|that)|it is actually|actually it is|that is actually|actually|no it is|no that is|no make (it|that)|sorry|no|nope|no wait|change that one to|correct that to|correct (it|that) to|that was|no i said|nope i said|no no i said|wait i said|i said|should have been|that should have been) <amount>',
+    '(make that|should be|that should be|it should be|i meant|i mean|correction|change (it|that) to|(it was|it is|that is|that was) really|i meant to say|meant|let us make (it|that)|it is actually|actually it is|that is actually|actually|no it is|no that is|no make (it|that)|sorry|no|nope|no wait|change that one to|correct that to|correct (it|that) to|that was|no i said|no i meant|no i mean|nope i said|no no i said|wait i said|i said|should have been|that should have been) <amount>',
     amend,
     { examples: ['no one forty eight', 'correction one forty eight'], alone: true },
   ),
