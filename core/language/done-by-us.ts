@@ -34,7 +34,7 @@ function notOurs({ text, tokens }: Said, item: Item, before: Item | undefined): 
   const from = strangerFrom(tokens, { item, before });
   if (from === null) return null;
   const words = text.slice(tokens[from]?.start, tokens[item.end - 1]?.end);
-  return { ...item, words, meaning: { remarks: [words] } };
+  return { ...item, meaning: { remarks: [words] } };
 }
 
 const isDoing = ({ work, ofIt }: Meaning): boolean => work !== undefined || ofIt !== undefined;

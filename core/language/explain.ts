@@ -31,11 +31,11 @@ export interface Explanation {
 
 /** Which rules read the sentence and where, and which nearly did. */
 export function explain(text: string, context: Context): Explanation {
-  const { items, unclaimed, steps, tokens } = parse(text, context);
+  const { items, unclaimed, steps, tokens, sentence } = parse(text, context);
   const byCue = askedByCues({ text, tokens }, items);
-  const rules = items.map(({ rule, words, start, end, tags, meaning }) => ({
+  const rules = items.map(({ rule, start, end, tags, meaning }) => ({
     shape: rule.shape,
-    words,
+    words: sentence.wordsOf({ from: start, to: end }),
     from: start,
     to: end,
     tags,

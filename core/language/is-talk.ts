@@ -18,8 +18,7 @@ export function isTalk(text: string, context: Context): boolean {
   const talk = items.filter(({ meaning }) => isOfTalk(meaning));
   const words = tokenise(text).map((token, at) => ({ token, at }));
   const passed = words.filter(
-    ({ token, at }) =>
-      FILLERS.has(token) || talk.some(({ start, end }) => start <= at && at < end),
+    ({ token, at }) => FILLERS.has(token) || talk.some(({ start, end }) => start <= at && at < end),
   );
   const least = talk.length > 0 ? Math.floor(words.length / 2) + 1 : Math.max(words.length, 1);
   return unclaimed.length === 0 && passed.length >= least;

@@ -175,8 +175,7 @@ class Coverer {
         }
       }
     }
-    // Those of one stretch are in their order.
-    return stretches.length === 1 ? candidates : candidates.sort(byRank);
+    return inOrder(candidates);
   }
 
   private saysWhatItNeeds(rank: number, start: number, end: number): boolean {
@@ -267,7 +266,20 @@ const NOT_ONE = -1;
 const IS_ALONE = Uint8Array.from(RULES, ({ alone }) => (alone ? 1 : 0));
 const NEEDS = RULES.map(({ needs }) => needs);
 
-const byRank = (one: Candidate, other: Candidate): number => one.rank - other.rank;
+/** By rank, those of one rank left as they are: few, and those of each stretch in their order already. */
+function inOrder(candidates: Candidate[]): readonly Candidate[] {
+  for (let at = 1; at < candidates.length; at += 1) {
+    const each = candidates[at];
+    let place = at;
+    for (; each !== undefined && place > 0; place -= 1) {
+      const before = candidates[place - 1];
+      if (before === undefined || before.rank <= each.rank) break;
+      candidates[place] = before;
+    }
+    if (each !== undefined && place < at) candidates[place] = each;
+  }
+  return candidates;
+}
 
 function itemsOf(candidates: readonly Candidate[]): readonly Item[] {
   const items: Item[] = [];

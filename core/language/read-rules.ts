@@ -13,7 +13,6 @@ export interface Item extends Piece {
   readonly rule: Rule;
   readonly tags: Tags;
   readonly meaning: Meaning;
-  readonly words: string;
 }
 
 const NODES = RULES.map(({ node }) => node);
@@ -106,12 +105,11 @@ export class RuleReader {
     return this.sentence.matcher.runOpened(ready, start);
   }
 
-  private itemOf(rank: number, span: Span, tags: Tags): Item | null {
-    const { sentence } = this;
+  private itemOf(rank: number, { from, to }: Span, tags: Tags): Item | null {
     const rule = RULES[rank];
-    const meaning = rule?.means(tags, sentence.frame(span)) ?? null;
-    if (rule === undefined || meaning === null) return null;
-    const words = sentence.wordsOf(span);
-    return { start: span.from, end: span.to, rank, rule, tags, meaning, words };
+    const meaning = rule?.means(tags, this.sentence.frame({ from, to })) ?? null;
+    return rule === undefined || meaning === null
+      ? null
+      : { start: from, end: to, rank, rule, tags, meaning };
   }
 }

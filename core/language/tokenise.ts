@@ -177,15 +177,23 @@ function addWord(tokens: Token[], known: number, place: WordPlace): boolean {
 }
 
 function addSplit(tokens: Token[], parts: readonly Token[], place: WordPlace): void {
-  const isAmps = parts[0]?.text === 'a' && isAmpsOf(tokens.at(-1), place);
-  const moved = isAmps
-    ? [wordToken('amps', place)]
-    : parts.map((token) => ({
-        ...token,
-        start: token.start + place.start,
-        end: token.end + place.start,
-      }));
-  addTokens(tokens, moved, place.pause);
+  if (parts[0]?.text === 'a' && isAmpsOf(tokens.at(-1), place)) {
+    addTokens(tokens, [wordToken('amps', place)], place.pause);
+    return;
+  }
+  let { pause } = place;
+  for (const { text, known, start, end } of parts) {
+    tokens.push({
+      text,
+      known,
+      start: start + place.start,
+      end: end + place.start,
+      pause,
+      value: null,
+      classes: NO_CLASSES,
+    });
+    pause = false;
+  }
 }
 
 const NOISE: ReadonlySet<string> = new Set(['uh', 'um', 'erm', 'hm', 'hmm', 'ah']);

@@ -7,6 +7,7 @@ import { askedByCues } from './questions/by-cue.ts';
 import { oursOnly } from './done-by-us.ts';
 import { keptWords } from './kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse.ts';
+import type { Sentence } from './sentence.ts';
 import { takenBackFirst } from './taken-back.ts';
 import type { Doubt, Reading, Utterance } from './utterance.ts';
 
@@ -15,9 +16,9 @@ export function understand(text: string, context: Context): Utterance {
   const parsed = parse(text, context);
   const { items, tokens, sentence } = parsed;
   const all = nothingSaid(text);
-  if (isWhollyRead(tokens, items)) gather(all, items, context);
+  if (isWhollyRead(tokens, items)) gather(all, items, sentence);
   else {
-    gather(all, oursOnly(sentence, items), context);
+    gather(all, oursOnly(sentence, items), sentence);
     addUnread(all, parsed);
   }
   if (all.readings.length > 0) putInDoubt(all, context);
@@ -64,9 +65,9 @@ function addUnread(all: Told, { items, unclaimed, sentence }: Parse): void {
   all.unclaimed = both(unclaimed, all.unclaimed);
 }
 
-function gather(all: Told, items: readonly Item[], context: Context): void {
+function gather(all: Told, items: readonly Item[], sentence: Sentence): void {
   if (stand(items)) for (const { meaning } of items) join(all, meaning);
-  else settleTogether(all, items, context);
+  else settleTogether(all, items, sentence);
 }
 
 /** Whether nothing else in the sentence or before it can change what the items mean. */
@@ -88,15 +89,15 @@ const CHANGED: ReadonlyMap<string, number> = new Map([
   ),
 ]);
 
-function settleTogether(all: Told, items: readonly Item[], context: Context): void {
+function settleTogether(all: Told, items: readonly Item[], sentence: Sentence): void {
   const plain = items.filter((item) => item.meaning.hearsay === undefined);
   const said = settleIts(
     plain.map((item) => item.meaning),
-    context,
+    sentence.context,
   );
   for (const meaning of takenBackFirst(settleCorrections(said))) join(all, meaning);
   for (const item of items) {
-    if (item.meaning.hearsay !== undefined) join(all, secondHand(item, context));
+    if (item.meaning.hearsay !== undefined) join(all, secondHand(item, sentence));
   }
 }
 
@@ -206,7 +207,9 @@ interface SecondHand {
 }
 
 /** Somebody else's numbers are never readings: doubted where a quantity is named, else kept as words. */
-function secondHand({ words, meaning }: Item, context: Context): SecondHand {
+function secondHand({ start, end, meaning }: Item, sentence: Sentence): SecondHand {
+  const { context } = sentence;
+  const words = sentence.wordsOf({ from: start, to: end });
   const { items, unclaimed } = parse(meaning.hearsay ?? '', { ...context, asked: null });
   const readings = items.flatMap((item) => item.meaning.readings ?? []);
   if (readings.length === 0) return { memos: [words], doubts: [], unclaimed: [] };

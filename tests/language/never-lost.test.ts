@@ -49,11 +49,13 @@ function examine(round: number): Fault {
   const at = Math.floor(random() * (words.length + 1));
   const before = COUNTING.test(words.slice(at).join(' ')) ? words.length : at;
   const text = words.toSpliced(before, 0, number).join(' ');
-  const { items, unclaimed, counted, steps, tokens } = parse(text, EMPTY_CONTEXT);
+  const { items, unclaimed, counted, steps, tokens, sentence } = parse(text, EMPTY_CONTEXT);
   const isCounted = counted.some(({ from, to }) =>
     tokens.slice(from, to).some((token) => token.text === number),
   );
-  const claimed = items.filter(({ words }) => words.split(/[\s,]/).includes(number)).length;
+  const claimed = items.filter(({ start, end }) =>
+    sentence.wordsOf({ from: start, to: end }).split(/[\s,]/).includes(number),
+  ).length;
   const open = unclaimed.filter((each) => each.includes(number)).length;
   return {
     text,
