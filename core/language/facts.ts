@@ -164,7 +164,7 @@ const RUNS_ON =
 
 /** "High side" alone is what the gauge shows: the plate's own takes a word for it. */
 const designSide = (side: 'high' | 'low'): string =>
-  `([nameplate] (design|test) [pressure] ${side} [side]|[nameplate] ${side} side (design|rated|working) [pressure]|nameplate ${side} [side] [pressure]|${side} side nameplate [pressure])`;
+  `([nameplate] (design|test) [pressure] ${side} [side]|[nameplate] ${side} side (design|rated|working) [pressure]|nameplate ${side} [side] [pressure]|${side} side (nameplate|design|test|working) [pressure])`;
 
 /** What the unit is and what its plate says. */
 export const FACT_RULES: readonly Rule[] = [

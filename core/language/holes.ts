@@ -153,7 +153,7 @@ const SIZE = named(
       choice(
         choice(FRACTION, tokenClass('fraction')),
         parseShape(
-          '<number> (inch|amp|amps|volt|volts|microfarad|mfd|watt|ton|horse|horsepower|hp|pole|foot|pound|degree|rpm|cubic inch|cubic|mesh|conductor|gage|blade)',
+          '<number> (inch|amp|amps|volt|volts|microfarad|mfd|watt|ton|horse|horsepower|hp|pole|foot|pound|ounce|gallon|quart|degree|rpm|cubic inch|cubic|mesh|conductor|gage|blade)',
           { number: NUMBER },
         ),
         parseShape('(single|double) pole'),

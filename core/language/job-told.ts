@@ -1,3 +1,4 @@
+import { atClock } from './errands.ts';
 import { startsClause } from './clause-start.ts';
 import { holdsNumber } from './own-reading.ts';
 import { complaint, remark } from './people-remarks.ts';
@@ -29,6 +30,10 @@ const ON_THE_WAY =
 const workedSoLong: Means = (tags, frame) =>
   ON_THE_WAY.test(frame.wordsOf(frame.span)) ? {} : remark(tags, frame);
 
+/** A time of day; "got in at one ninety" is none. */
+const arrived: Means = (tags, frame) =>
+  tags['number'] === undefined || atClock(tags, frame) !== null ? remark(tags, frame) : null;
+
 /** "Waiting on it to cool" waits for the machine, not for the supply house. */
 const awaited: Means = (tags, frame) =>
   /\b(?:to|is|come|cool|settle|drop|warm)\b/i.test(clauseOf(tags, frame))
@@ -55,12 +60,27 @@ export const JOB_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    '[(i|we|it|and|just|ended up)] (put in|added|ran|installed|took|needed|used up|cut in|brazed in) [(about|another)] (<number>|a|an) (feet|foot|ft|inches|pieces|piece|sticks|stick|lengths|length|cans|can|bottles|bottle|bags|bag|jugs|jug|rolls|roll|tubes|tube|<size> (can|bottle|bag|jug|roll|stick|piece|tube)) of <clause>',
+    material,
+    { examples: ['put in six feet of copper and four elbows'] },
+  ),
+  rule(
+    '[(i|we)] (arrived|got here|got there|pulled up|pulled in|got on site|showed up|rolled in|clocked in|got in) [(on site|here|there|today)] [(at|around|about|right at)] (<number>|<clock>) [(am|pm|a m|p m|oclock|this morning|this afternoon|today)]',
+    arrived,
+    { examples: ['arrived on site eight forty five'] },
+  ),
+  rule(
+    `[(it|she|this|the (unit|box|thing)|<the> <equipment>)] [(has|had|is)] been (down|out|off|warm|dead|like (this|that)|acting up|running warm|leaking|iced up) [(again|ever)] (since|from) <clause>`,
+    complaint,
+    { examples: ['been down since around noon on sunday'] },
+  ),
+  rule(
     '(charge|bill|invoice) (them|him|her|the (customer|store|owner)) [for] <number> (bottle|bottles|tank|can|cans|bag|bags|stick|sticks|pound|pounds|foot|feet|roll|trip|trips) [<clause>]',
     remark,
     { examples: ['charge them for one bottle of nitrogen'] },
   ),
   rule(
-    `[(i|we|it)] [(just|already|have)] (spent|took (me|us)|has taken (me|us)|been at it for|put in) [(about|like|over|almost|a good)] <duration> [(just|more)] (on|to|finding|chasing|looking|getting|trying|cleaning|digging|thawing|waiting|troubleshooting|working|tracing|brazing|running|there|here|today|in) [<clause>]`,
+    `[(i|we|it)] [(just|already|have)] (spent|got|took (me|us)|has taken (me|us)|been at it for|put in) [(about|like|over|almost|a good)] <duration> [(just|more)] (on|to|finding|chasing|looking|getting|trying|cleaning|digging|thawing|waiting|troubleshooting|working|tracing|brazing|running|there|here|today|in|into) [<clause>]`,
     workedSoLong,
     { examples: ['spent an hour and a half on the braze repair'] },
   ),

@@ -48,6 +48,13 @@ function both(quantity: QuantityId, amounts: readonly Tags[], frame: Frame): Ret
   return readings.length === amounts.length ? { readings } : null;
 }
 
+/** Microns and inches name what they are of. */
+const startedAt: Means = (tags, frame) => {
+  const before = tagsIn(tags['before']);
+  const unit = before === null ? null : amountIn(before).unit;
+  return unit === 'micron' && before !== null ? both('vacuum', [before, tags], frame) : null;
+};
+
 const WATER: readonly [QuantityId, QuantityId] = ['enteringWaterTemp', 'leavingWaterTemp'];
 
 /** What goes into a part and comes out of it is one quantity read twice; of water it is two. */
@@ -96,6 +103,8 @@ const LEAVING: Partial<Record<QuantityId, QuantityId>> = {
 /** Where it was read, or of which unit: it changes nothing of what was read. */
 const HERE =
   '[((in|during|on|at) (freeze|harvest|defrost|start up|startup|pull down|shutdown|idle)|(in|on|at|by|near|off|from|toward) (the|this|that|my) [(left|right|top|bottom|middle|back|front|lower|upper|far|same|very)] (shelf|side|rack|corner|door|wall|ceiling|floor|tray|pan|left|right|top|bottom|middle|back|front|roof|outlet|inlet|cooler|freezer|case|display)|(on|in|for|at|of) (this|that|the) (thing|unit|one|box|guy|system|machine|rig|puppy|job|side|roof)|(on|in|with) it|up here|in here|out here|down here|back here|here|right now|at the moment|this time)]';
+const SPOT_READ =
+  '(on|in|at|by|near) the [(top|bottom|middle|back|front|left|right|upper|lower)] (shelf|shelves|rack|side|corner|door|wall|top|bottom|middle|back|front|left|right)';
 /** What moves, from one value to another. */
 const WENT =
   '[(has|is|have)] [just] (went|goes|come|came|comes|gone|drops|falls|climbs|rises|runs|cycles|dropped|fell|fallen|rose|risen|climbed|jumped|moved|pulled down|crept|changed|improved|down|up|gone down|gone up|come down|come up|coming down|coming up) [(up|down|back)]';
@@ -266,6 +275,16 @@ export const LOOSE_RULES: readonly Rule[] = [
   rule('[the] (evaporator|evap) [<loose>] <amount>', ofTheCoil, {
     examples: ['evaporator is running at fifteen degrees'],
   }),
+  rule(
+    '[it] started [(out|off)] at <amount:before> [(and|but|then|<pause>)] [(and|it is)] now [(it is|i am|we are)] [(at|down to|up to)] <amount>',
+    startedAt,
+    { examples: ['started at nineteen hundred microns now three fifty'] },
+  ),
+  rule(
+    `[the] <quantity> [(is|was|were)] <amount:before> ${SPOT_READ} [<pause>] [and] <amount> ${SPOT_READ}`,
+    thenAndNow,
+    { examples: ['product was fifty three on the top shelf and forty six on the bottom'] },
+  ),
   rule('with <amount> <quantity>', saidUnbroken, { examples: ['with ninety five ambient'] }),
   rule(
     `[the] <quantity> ${HERE} [just] (keeps|kept|is|was|started|starts) [(slowly|still|just|really)] (creeping|climbing|rising|dropping|falling|going|coming|moving|drifting|jumping) [(up|down|around)]`,

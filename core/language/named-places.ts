@@ -95,6 +95,23 @@ const unitAt: Means = (tags, frame) => {
   return { facts: [...(kind === null ? [] : [kind]), unit, ...held] };
 };
 
+const ON_PAPER =
+  /\b(?:ticket|list|sheet|schedule|work order|invoice|paperwork|board|looks?|feels?|seems?|sounds?|keeps?|still|does|will)\b/i;
+const POINTED_OUT =
+  /^(?:(?:this is|it's|it is|that's|that is|i'm (?:on|at)|on|at|now|got|next (?:up )?is|working on) )?(?:the )?/i;
+
+/** "Unit four back left corner of the kitchen": which of several, and where. */
+const numberedAt: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  const words = frame.wordsOf(frame.span);
+  const value = words.replace(POINTED_OUT, '');
+  const where = span === null ? '' : frame.wordsOf(span);
+  if (!STARTS(frame) || where.split(/\s+/).length > 6 || ON_PAPER.test(where)) return null;
+  return MUST_NOT.test(where) || holdsNumber(where)
+    ? null
+    : { facts: [{ fact: 'unit', value, words }] };
+};
+
 const unitStanding: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
   if (!frame.endsAtPause) return null;
@@ -175,6 +192,11 @@ export const PLACE_NAME_RULES: readonly Rule[] = [
   rule(`${HERE} (the|our|their|that) (${BOX}|${LOOSE_BOX}) ${NEAR} <clause>`, unitAt, {
     examples: ['the milk cooler by the serving line'],
   }),
+  rule(
+    `${HERE} [the] ${LOOSE_BOX} [number] <number:which> [<pause>] ([the] (back|front|left|right|far|middle|top|bottom)|${NEAR}) <clause>`,
+    numberedAt,
+    { examples: ['unit four back left corner of the kitchen'] },
+  ),
   rule(
     `${HERE} (the|our|their|that) (${BOX}|${LOOSE_BOX}) (up front|out front|in back|out back|upstairs|downstairs|in front|in the (back|front|basement|kitchen))`,
     unitStanding,

@@ -29,6 +29,18 @@ const within =
 const inThere: Means = (tags, frame) =>
   isElectrical(quantityId(tags['quantity']) ?? 'current') ? null : within(IN_THERE)(tags, frame);
 
+/** "Head one seventy... one seventy six": broken off, and begun again to say it whole. */
+const begunAgain: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const [first = '', ...more] = frame.wordsOf(frame.span).split(/\s*(?:\.{2,}|…|—|–|,)\s*/);
+  const again = more.join(' ').replace(/^(?:it's|it is|is|at|no|uh|um) /i, '');
+  const begun = again.split(/\s+/).slice(0, -1).join(' ');
+  if (quantity === null || isElectrical(quantity) || begun === '') return null;
+  if (!first.toLowerCase().endsWith(` ${begun.toLowerCase()}`)) return null;
+  const found = reading(quantity, amountIn(tags), frame);
+  return found === null ? null : { readings: [found] };
+};
+
 /** What is hot is the line, and the figure its temperature. */
 const hotLine: Means = (tags, frame) => {
   const found = reading('dischargeLineTemp', amountIn(tags), frame);
@@ -41,6 +53,14 @@ const boxByProbe: Means = (tags, frame) => {
     ? null
     : { readings: [found], remarks: [frame.wordsOf(frame.span)] };
 };
+
+/** "Box two on the left reads thirty eight": which of several, and what is read of it. */
+const boxByNumber: Means = (tags, frame) => {
+  const found = reading('boxTemp', amountIn(tags), frame);
+  return found === null ? null : { readings: [found] };
+};
+
+const numbered: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
 
 const COLD: readonly (QuantityId | null)[] = ['boxTemp', 'setpointTemp', 'productTemp'];
 
@@ -57,6 +77,10 @@ const fromZero: Means = (tags, frame) => {
 };
 
 const HEDGE = '(about|around|like|maybe|roughly|somewhere around|right around|call it)';
+/** No premises have more boxes that go by a number alone. */
+const WHICH = '[number] (one|two|three|four|five|six|seven|eight|nine|ten|1|2|3|4|5|6|7|8|9|10)';
+const WHERE =
+  '(on|in|at|by|near) the [(far|back|front)] (left|right|middle|end|top|bottom|back|front|corner|kitchen|bar|dock|line|door)';
 const DISPLAY = '(display|readout|controller|screen|stat|thermostat|dial|wall thermometer)';
 const PROBE =
   '[own] (probe|thermometer|stick thermometer|pocket thermometer|thermocouple|gun|temp gun|infrared|meter|clamp)';
@@ -81,6 +105,17 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
     inThere,
     { examples: ['head two ten two fifteen right in there'] },
   ),
+  rule(
+    `[the] (box|cooler|freezer|case|walk in|reach in) ${WHICH} [${WHERE}] (is|is at|reads|is reading|shows|is showing|is running|is sitting at|at|is only at|is up to|is down to) <amount>`,
+    boxByNumber,
+    { examples: ['box two on the left reads thirty eight'] },
+  ),
+  rule(
+    `[the] (box|cooler|freezer|case) ${WHICH} [${WHERE}] (is|was|looks|feels) [(really|pretty|too|still|running|a little)] (warm|cold|iced up|frozen|noisy|down|off|dead|dirty|good|fine|ok|leaking|soft)`,
+    numbered,
+    { examples: ['case three in the middle is warm'] },
+  ),
+  rule('[the] <quantity> <link> <number:begun> <pause> <amount>', begunAgain, { examples: [] }),
   rule(
     `(it is|box is|<the> box is|unit is|<the> unit is|it) [(reading|showing|saying|at|says|shows|reads)] <amount:shown> on [the] ${DISPLAY} [<pause>] [(but|and)] (my|mine) ${PROBE} ${SHOWS} <amount>`,
     boxByProbe,

@@ -1,6 +1,7 @@
 import { droppedIn } from './dropped-points.ts';
 import { nameplate } from './facts.ts';
 import { amountIn } from './measure.ts';
+import { isNominalVoltage } from './nominal-voltages.ts';
 import type { Frame, Meaning, Means, Rule } from './rule.ts';
 import { rule } from './rule.ts';
 import { numberIn, placeId, refrigerantId, spanIn, tagsIn } from './slots.ts';
@@ -49,6 +50,19 @@ const voltsAndAmps: Means = (tags, frame) => {
   const supply = nameplate('voltage')({ number: volts, unit: 'V' }, frame)?.facts ?? [];
   const drawn = nameplate('ratedLoadAmps')({ number: amps, unit: 'A' }, frame)?.facts ?? [];
   return { facts: [...supply, ...drawn] };
+};
+
+/** Two supplies that a unit is built for stand on its plate: no meter swings between them. */
+const nominalPair: Means = (tags, frame) => {
+  const low = numberIn(tagsIn(tags['low'])?.['number']);
+  const high = numberIn(tagsIn(tags['high'])?.['number']);
+  if (low === null || high === null || low >= high) return null;
+  if (!isNominalVoltage(low) || !isNominalVoltage(high)) return null;
+  const facts = [
+    ...(nameplate('voltage')({ number: low, unit: 'V' }, frame)?.facts ?? []),
+    ...(nameplate('upperVoltage')({ number: high, unit: 'V' }, frame)?.facts ?? []),
+  ];
+  return { facts };
 };
 const LEAST_SUPPLY = 100;
 const MOST_SUPPLY = 600;
@@ -161,6 +175,11 @@ export const PLATE_RULES: readonly Rule[] = [
     `[(it is|it has|i have|that is|i see|got)] <number:volts> (volt|volts|v) [and] <number:amps> (amp|amps) (on|off|by) [the] ${PLATE}`,
     voltsAndAmps,
     { examples: ['one fifteen volt six point eight amps on the plate'] },
+  ),
+  rule(
+    `[(it|the ${PLATE}|${PLATE})] [(is|says|reads|shows)] [(here|on here|on it)] <number:low> (to|dash|slash|through) <number:high> (volts|volt|v) [(on the ${PLATE}|single phase|three phase)]`,
+    nominalPair,
+    { examples: ['says here two hundred and eight to two thirty volts'] },
   ),
   rule(
     `[the] ${PLATE} ${SAYS} <number:weight> (pounds|ounces) <number:volts> ${PHASE}`,

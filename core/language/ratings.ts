@@ -105,7 +105,9 @@ const supposedAlone: Means = (tags, frame) =>
 
 const partMarked: Means = (tags, frame) => {
   const place = placeId(tags['place']);
-  return place === null ? null : ofPart(tags, place, frame);
+  if (place === null) return null;
+  const isOfFan = FANS.some((fan) => fan === place) && amountIn(tags).unit === 'A';
+  return isOfFan ? { remarks: [frame.wordsOf(frame.span)] } : ofPart(tags, place, frame);
 };
 
 /** "At locked rotor, forty two amps" was metered: no plate says so. */
@@ -210,7 +212,7 @@ export const RATING_RULES: readonly Rule[] = [
   rule(`[(and|but|it)] (${SUPPOSED} [at]|[is] rated [(at|for)]) <amount>`, ofCanRead, {
     examples: [],
   }),
-  rule(`<the> <place> [is] ${MARKED} <amount>`, partMarked, {
+  rule(`<the> <place> [(is|are)] ${MARKED} <amount> [(each|apiece)]`, partMarked, {
     examples: ['start cap is marked one eighty nine to two twenty seven', 'run cap rated ten'],
   }),
   rule(`<the> <place> ${SUPPOSED} <amount>`, partMarked, {

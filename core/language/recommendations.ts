@@ -220,6 +220,11 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    `[(i|we|they|you)] [(would|should|need to|ought to|might|better|want to)] [(start)] (budget|plan|planning|budgeting) (for|on) (a|an|the|another) [(new|replacement)] <part> ${TAIL}`,
+    todo,
+    { tags: { work: 'replace' }, examples: ['i would budget for a compressor next year'] },
+  ),
+  rule(
     '(quote|price) [(them|him|her|it)] [(on|for|out)] (a|an|the|<count:count>) [new] <part>',
     todo,
     {

@@ -89,7 +89,7 @@ export const THING_RULES: readonly Rule[] = [
     examples: ['right one has got about half an inch on it'],
   }),
   rule(
-    `${LEAD} [(they|school|store|somebody|you|we|the (customer|store|school|owner))] [(is|are|have|has)] (got to|need|needs|should|ought to|have to|has to) (have|get|put|install|add) (a|an|some|new|another) <clause>`,
+    `${LEAD} [(they|school|store|somebody|you|we|the (customer|store|school|owner))] [(is|are|have|has)] (got to|need|needs|should|ought to|have to|has to) (have|get|put|install|add) (a|an|some|new|another|the|that|this|those|these|their) <clause>`,
     remark,
     { examples: ['school has got to have an outlet cover on that'] },
   ),

@@ -132,7 +132,7 @@ function pick(tags: Parameters<Means>[0]): Parameters<Means>[0] {
 /** Taking something back, or putting it right. */
 export const CHANGE_COMMANDS: readonly Rule[] = [
   heardCommand(
-    '(take that back|undo [that]|~take it back|~undo (it|last|the last one)|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget (that|it)|~do not (write|put|log|record|count|keep|note) (that|it|that one) [(down|in|in there|in the note)]|~(leave|take) (that|it|that one) out [of (it|there|the note)]|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~get rid of that|~ignore that|~i misspoke|~take (the|that|my) last (reading|number|one|value) (back|out|off)|~[(you can|go ahead and)] (throw|toss) (that|the|my) [last] [(one|number|reading)] (out|away)|~throw out (that|the) last (one|number|reading)|~[no] (that|this|it) (was|is) (the other|the wrong|a different|another) (unit|one|box|machine|system|gage)|~[no] wrong (unit|one|gage|box)|~(disregard|discard|reject|nix|ditch|x out|axe) (that|it|(the|that) last [one])|~(drop|lose|kill) (that|the last) (one|reading|number|value|entry)|~never mind (that|it) [last] [(one|reading|number)]|~never mind the last one|~(that|the|my) last [(one|reading|number)] (is|was) (wrong|off|not right|a mistake)|~(that was|i made) a mistake|~i (said|told you|gave you|read) (that|it) wrong|~(undo|delete|scratch|erase|remove|cancel) (the last|my last|that last|the previous|the) (reading|number|value|entry|one|thing))',
+    '(take that back|undo [that]|~take it back|~undo (it|last|the last one)|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget (that|it)|~do not (write|put|log|record|count|keep|note) (that|it|that one) [(down|in|in there|in the note)]|~(leave|take) (that|it|that one) out [of (it|there|the note)]|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~get rid of that|~ignore that|~i misspoke|~take (the|that|my) last (reading|number|one|value) (back|out|off)|~[(you can|go ahead and)] (throw|toss) (that|the|my) [last] [(one|number|reading)] (out|away)|~(wipe|knock|drop) (that|the|my) [last] [(one|number|reading)] (out|off)|~throw out (that|the) last (one|number|reading)|~[no] (that|this|it) (was|is) (the other|the wrong|a different|another) (unit|one|box|machine|system|gage)|~[no] wrong (unit|one|gage|box)|~(disregard|discard|reject|nix|ditch|x out|axe) (that|it|(the|that) last [one])|~(drop|lose|kill) (that|the last) (one|reading|number|value|entry)|~never mind (that|it) [last] [(one|reading|number)]|~never mind the last one|~(that|the|my) last [(one|reading|number)] (is|was) (wrong|off|not right|a mistake)|~(that was|i made) a mistake|~i (said|told you|gave you|read) (that|it) wrong|~(undo|delete|scratch|erase|remove|cancel) (the last|my last|that last|the previous|the) (reading|number|value|entry|one|thing))',
     undo,
     { examples: ['take that back', 'undo', 'scratch that'] },
   ),
@@ -183,6 +183,11 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     '[the] <quantity> (should (have been|read|have read)|(is|was) (really|actually)) <amount>',
     amend,
     { examples: ['suction should have been fifteen'] },
+  ),
+  rule(
+    '[the] <quantity> (i|we) (gave (you|it)|said|told you|read (you|off)|called out|put (in|down)) (should have been|was [(really|actually)]|is [(really|actually)]|should be|was supposed to be) <amount>',
+    amend,
+    { examples: ['the suction i gave you should have been eighteen'] },
   ),
   rule(
     '(no|nope|no no|no no no|correction|sorry|actually|i mean|i meant|no wait|wait|wait no|hold on|hang on|my bad|whoa|oops) [(i meant|i mean|i said|that is|make that|wait|sorry|actually)] [(the|that|my)] <quantity> (<link>|should be) <amount>',

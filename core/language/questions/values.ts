@@ -256,6 +256,11 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     { examples: ['what did i say the box was'] },
   ),
   rule(
+    `[(can you|could you|do you|will you)] (tell me|remind me|remember|know|recall|read me) what (i|we|you) (said|had|have|put [down]|wrote [down]|told you|gave you|got) [(for|that)] ${MY} <asked> [(was|is|were)]`,
+    about('value'),
+    { examples: ['can you tell me what we said the box was'] },
+  ),
+  rule(
     `(what are|what was|give me|tell me|how much is|how much|what do i have for|calculate|figure|work out|read me|what have i got for|what did i get for) ${MY} <asked> ${NOW}`,
     about('value'),
     {
