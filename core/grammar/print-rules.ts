@@ -40,7 +40,9 @@ export class RulePrinter {
       case 'sequence':
         return this.printSequence(node.parts);
       case 'choice':
-        return this.printChoice(node.options);
+        return node.shortly !== undefined && this.width.unheard === 0
+          ? this.print(node.shortly)
+          : this.printChoice(node.options);
       case 'optional': {
         const inner = this.print(node.node);
         return inner === null || inner === '' ? '' : `[${inner}]`;

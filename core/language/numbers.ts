@@ -5,6 +5,7 @@ import {
   type Node,
   optional,
   sequence,
+  shortly,
   summed,
   tag,
   tokenClass,
@@ -90,27 +91,36 @@ const writtenInParts = sequence(tokenClass('round'), digit(1));
 
 const zero = choice(word('zero'), unheard(choice(word('nought'), word('naught'), word('nil'))));
 
-const whole = choice(
-  sequence(
-    choice(
-      hundreds,
-      droppedHundred,
-      ohInside,
-      underHundred,
-      unheard(
-        choice(
-          written(choice(tooHundred, doubled)),
-          buck,
-          inHundreds,
-          digitByDigit,
-          writtenInParts,
+/** The whole numbers that are listened for, no figure written out where it can be shared. */
+const heardWhole = parseShape(
+  '([(<ones>|a) hundred [and]|<ones>] <pair>|(<ones>|a) hundred [[and] <ones>]|<ones> [oh <ones>]|zero)',
+  { ones: choice(...ONES.map(word)), pair: pairInWords(1) },
+);
+
+const whole = shortly(
+  [
+    sequence(
+      choice(
+        hundreds,
+        droppedHundred,
+        ohInside,
+        underHundred,
+        unheard(
+          choice(
+            written(choice(tooHundred, doubled)),
+            buck,
+            inHundreds,
+            digitByDigit,
+            writtenInParts,
+          ),
         ),
       ),
+      optional(unheard(IN_SCALES)),
     ),
-    optional(unheard(IN_SCALES)),
-  ),
-  zero,
-  unheard(choice(tokenClass('integer'), BARE_SCALE, FIGURES_IN_SCALES)),
+    zero,
+    unheard(choice(tokenClass('integer'), BARE_SCALE, FIGURES_IN_SCALES)),
+  ],
+  heardWhole,
 );
 
 /** A number as spoken or written: its worth is under `number`. */

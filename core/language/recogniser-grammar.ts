@@ -8,6 +8,7 @@ import {
   sequence,
   unheard,
 } from '../grammar/nodes.ts';
+import { phrasesOf } from '../grammar/phrases.ts';
 import { printAbnf } from '../grammar/print-abnf.ts';
 import { type Again, printJsgf, printPublicRules } from '../grammar/print-jsgf.ts';
 import type { Width } from '../grammar/print-rules.ts';
@@ -19,11 +20,14 @@ import { ASIDE_RULES } from './asides.ts';
 import type { Expectation } from './context.ts';
 import { ERRAND_RULES } from './errands.ts';
 import { heardLists, type KnownNames, NO_NAMES } from './known-names.ts';
+import { HOLES } from './holes.ts';
 import type { Rule } from './rule.ts';
 import { RULES } from './rules.ts';
 import { TALK_RULES } from './talk.ts';
 import { tokenise } from './tokenise.ts';
 import { isWritten } from './vocabulary/written-words.ts';
+
+const { part: PART = choice() } = HOLES;
 
 /** Many sentences in one breath, or one answer to a yes or no question. */
 const AGAIN: Record<Expectation, Again> = {
@@ -141,7 +145,7 @@ function heardRoot(expectation: Expectation, names: KnownNames): RuleNode {
   ];
   const others = rules.filter((rule) => aroundAmount(rule.node) === null).map((rule) => rule.node);
   const valued = groups.filter((group) => group.length > 0).map(joinAround);
-  const body = choice(...valued, ...others.map(bodyOf));
+  const body = choice(...valued, ...withSharedParts(others.map(bodyOf)));
   return named('said', fillLists(body, heardLists(names)));
 }
 
@@ -152,6 +156,46 @@ function joinAround(group: readonly Around[]): Node {
     choice(...group.map(({ after }) => after)),
   );
 }
+
+interface SplitAtPart {
+  readonly before: readonly Node[];
+  readonly after: readonly Node[];
+}
+
+/**
+ * The names of parts are the next largest: what begins alike up to one shares it, and so does what ends with one. That
+ * hears the same, and loads in four fifths of the time.
+ */
+function withSharedParts(bodies: readonly Node[]): readonly Node[] {
+  const kept: Node[] = [];
+  const ended: Node[] = [];
+  const begun = new Map<Node, Node[]>();
+  for (const body of bodies) {
+    const split = splitAtPart(body);
+    const [only, ...more] = split?.before ?? [];
+    if (split === null || only === undefined) kept.push(body);
+    else if (split.after.length === 0) ended.push(sequence(...split.before));
+    else if (more.length > 0) kept.push(body);
+    else begun.set(only, [...(begun.get(only) ?? []), sequence(...split.after)]);
+  }
+  const sharing = [...begun].map(([before, afters]) => sequence(before, PART, choice(...afters)));
+  return ended.length === 0
+    ? [...kept, ...sharing]
+    : [...kept, ...sharing, sequence(choice(...ended), PART)];
+}
+
+/** `null` where it names no part. */
+function splitAtPart(body: Node): SplitAtPart | null {
+  const parts = partsInTurn(body);
+  const at = parts.indexOf(PART);
+  if (at === -1) return null;
+  const after = parts.slice(at + 1);
+  const isHeard = phrasesOf(sequence(...after)).length > 0;
+  return { before: parts.slice(0, at), after: isHeard ? after : [] };
+}
+
+const partsInTurn = (node: Node): readonly Node[] =>
+  node.kind === 'sequence' ? node.parts.flatMap(partsInTurn) : [node];
 
 interface Around {
   readonly before: Node;

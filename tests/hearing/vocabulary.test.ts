@@ -40,9 +40,9 @@ describe('the words of the language', () => {
   });
 
   it.each([
-    ['anything', 2200],
-    ['number', 600],
-    ['yesOrNo', 560],
+    ['anything', 1800],
+    ['number', 540],
+    ['yesOrNo', 470],
   ] as const)(
     'are few enough for the embedded engine, which writes each reference out in full, expecting %s: at most %i',
     (expectation, most) => {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { phrasesOf } from '../../core/grammar/phrases.ts';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
+import { WHOLE_NUMBER } from '../../core/language/numbers.ts';
 import { parse } from '../../core/language/parse.ts';
 import { phraseHints } from '../../core/language/phrase-hints.ts';
 import {
@@ -34,6 +36,14 @@ describe('the grammar that the recogniser is given', () => {
       );
     },
   );
+
+  it('hears the same numbers where it writes them with fewer words', () => {
+    const { node } = WHOLE_NUMBER;
+    const shorter = node.kind === 'choice' ? node.shortly : undefined;
+    const numbers = phrasesOf(node);
+    expect(numbers.length).toBeGreaterThan(2500);
+    expect(shorter && phrasesOf(shorter).toSorted()).toEqual(numbers.toSorted());
+  });
 
   it('stays small: accuracy falls as it grows, and 6.4 kB loads in 0.28 s', () => {
     expect(recogniserGrammar('anything').length).toBeLessThan(9000);
