@@ -1,12 +1,13 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { QuantityId } from '../terms/quantities.ts';
-import { GOT } from './electrical.ts';
+import { QUANTITIES } from '../terms/quantities.ts';
+import { electrical, GOT } from './electrical.ts';
 import { amountIn } from './measure.ts';
 import { isPlausible } from './plausible.ts';
 import { fixed } from './reading-means.ts';
 import { type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, quantityId, tagsIn } from './slots.ts';
-import { degrees, throughPart } from './through-part.ts';
+import { degrees, isThermal, throughPart } from './through-part.ts';
 
 const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
 
@@ -118,6 +119,12 @@ const beside =
     };
     return { ofThat: { means, otherwise: { unclaimed: numbersOf(tags) } } };
   };
+/** "Suction two bar, saturated minus ten": what stands behind a comma begins another. */
+const unbroken =
+  (means: Means): Means =>
+  (tags, frame) =>
+    /[,;]/.test(frame.wordsOf(frame.span)) ? null : means(tags, frame);
+
 /** "Eighty six on the liquid and one oh one saturated" */
 const saturatedBeside = beside('condensingTemp', 'evaporatingTemp');
 /** "Saturated suction's minus four, line's at twenty two"; "line one twenty volts" is a wire's. */
@@ -129,6 +136,28 @@ const lineBeside: Means = (tags, frame) =>
 /** A condenser warms its air, and an evaporator cools it. */
 const airOnAndOff: Means = (tags, frame) =>
   throughPart('evaporator', tags, frame) ?? throughPart('condenser', tags, frame);
+
+/** "Suction line thirty eight at the coil, fifty six at the compressor": the same, further along. */
+const furtherAlong: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  const means = (quantity: QuantityId): Meaning | null => {
+    const { dimension } = QUANTITIES[quantity];
+    const isAlong = dimension === 'temperature' || dimension === 'temperatureDifference';
+    return isAlong && isThermal(amount) ? fixed(quantity)(tags, frame) : null;
+  };
+  const isAtMotor = /\bcompressor\b/i.test(frame.wordsOf(frame.span));
+  const metered = isAtMotor ? electrical(tags, 'compressor', frame) : null;
+  const otherwise = metered === null ? { unclaimed: numbersOf(tags) } : { readings: [metered] };
+  return { ofThat: { means, otherwise } };
+};
+
+/** Ours: a compressor's overload opens far above, a defrost's klixon below. */
+const MOST_OF_DEFROST = { us: 90, si: 32 } as const;
+const klixonAt: Means = (tags, frame) => {
+  const { value } = amountIn(tags);
+  const isDefrost = value !== null && value <= MOST_OF_DEFROST[frame.context.units];
+  return isDefrost ? remark(tags, frame) : null;
+};
 
 /** "Discharge one eighty five, liquid ninety eight": the line that comes behind it tells. */
 const dischargeThenLine: Means = (tags, frame) => {
@@ -218,13 +247,35 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
     { examples: ['entering water sixty four leaving eighty eight'] },
   ),
   rule('[the] discharge <link> <amount>', dischargeAt),
-  rule('<amount> (saturated|saturation|sat|s c t|s s t)', saturatedBeside, { examples: [] }),
-  rule('<pause> [(and|with)] [the] line is [(at|running|reading)] <amount>', lineBeside),
+  rule('<amount> (saturated|saturation|sat|s c t|s s t)', unbroken(saturatedBeside), {
+    examples: [],
+  }),
+  rule('[the] (saturated|saturation|sat) [(at|is|is at)] <amount>', saturatedBeside, {
+    examples: [],
+  }),
+  rule('<pause> [(and|with)] [the] line (is [(at|running|reading)]|at) <amount>', lineBeside),
   rule(
     '[the] air on [(coil|temp|temperature)] <link> <amount:in> [<pause>] [and] [the] air off [(coil|temp|temperature)] <link> <amount:out>',
     airOnAndOff,
     { examples: ['air on is five air off is minus one'] },
   ),
+  rule(
+    '<pause> [and] <amount> (at|by|near) the (compressor|evaporator|evap|coil|condenser|receiver|valve|txv|bulb|king valve|service valve|condensing unit)',
+    furtherAlong,
+  ),
+  rule(
+    '[(so|and|now)] (i am|we are|it is|that is|you are) <amount> (subcooled|subcool|of subcooling)',
+    fixed('subcooling'),
+    { examples: ['i am six subcooled'] },
+  ),
+  rule(
+    '[(so|and|now)] (i am|we are|it is|that is|you are) <amount> (superheated|superheat|of superheat)',
+    fixed('superheat'),
+    { examples: ['it is twelve superheated'] },
+  ),
+  rule('[the] [defrost] klixon (opened|closed|opens|closes|made|broke) at <amount>', klixonAt, {
+    examples: ['klixon opened at fifty'],
+  }),
   rule('[the] gas (temp|temperature) <link> <amount>', gasAt, {
     examples: ['gas temp is one eighty'],
   }),

@@ -93,7 +93,7 @@ const HIGH =
 const STAMPED =
   '(is (stamped|marked|labeled|labelled|printed)|says|stamped|marked) [(at|for|with)]';
 const IN =
-  '([set to] (cuts in|cut in|cutting in|cuts back in)|cut in is|cut in is set|set (at|for) [a] cut in [of])';
+  '([set to] (cuts in|cut in|cutting in|cuts back in|cut back in|came back in|kicked back in|comes back in)|cut in is|cut in is set|set (at|for) [a] cut in [of])';
 const OUT = '(cuts out|cutting out|cut out is|cut out is set|set to cut out)';
 
 /** At which pressures the controls act. */

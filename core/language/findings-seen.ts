@@ -34,6 +34,11 @@ const stateOfBit: Means = (tags, frame) => {
   return state === null || state === 'running' ? null : foundAt(state)(tags, frame);
 };
 
+const stateOfAll: Means = (tags, frame) => {
+  const state = stateId(tags['state']);
+  return state === null ? null : foundAt(state)(tags, frame);
+};
+
 const nothing: Means = () => ({});
 
 const GOT =
@@ -121,6 +126,13 @@ export const SEEN_RULES: readonly Rule[] = [
     `(<number:which>|some) of (the|my|those|them) [<number:all>] <part> (is|are|was|looks|sounds) <very> <state>`,
     stateOfBit,
     { examples: ['one of the two condenser fans is short cycling'] },
+  ),
+  rule(
+    'all <number:all> [(of the|of my|the|my)] <part> [(is|are|were)] <very> <state>',
+    stateOfAll,
+    {
+      examples: ['all four evap fans running'],
+    },
   ),
   rule(
     `(<number:which>|some) of (the|my|those|them) [<number:all>] <part> (is|are) [all] (${LIFELESS}|not (running|turning|working|spinning)|off|stopped)`,

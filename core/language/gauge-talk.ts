@@ -94,6 +94,29 @@ const withGas: Means = (tags, frame) => {
   return fixed('testPressure', { gasTemp: { value, unit: degrees } })(tags, frame);
 };
 
+const afterIn = (tags: Tags): { readonly afterMinutes?: number } => {
+  const afterMinutes = minutesIn(tagsIn(tags['after']));
+  return afterMinutes === null ? {} : { afterMinutes };
+};
+
+/** "Pumped down and held at two pounds": what the low side stands at with the valve shut. */
+const pumpedAndHeld: Means = (tags, frame) => {
+  const suction = fixed('suctionPressure')(tags, frame);
+  const words = frame.wordsOf(frame.span);
+  return suction && { ...suction, work: [{ did: 'pumpDown', part: null, words }] };
+};
+
+/** Ours: what is put on a system by a regulator is more; less is asked about. */
+const LEAST_TEST = { value: 80, unit: 'psi' } as const;
+
+/** "Put two hundred back on it": of nitrogen, where it is more than a gauge's few pounds of gas. */
+const putOn: Means = (tags, frame) => {
+  const found = reading('testPressure', amountIn(tags), frame);
+  if (found?.value === undefined || found.unit === null) return null;
+  const { value, unit } = found;
+  return liesAbove({ value, unit }, LEAST_TEST) ? { readings: [found] } : leftToAsk(tags);
+};
+
 /** What a rack holds is its suction. */
 const rackHolds: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
@@ -173,6 +196,22 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
   rule(
     'after <duration:after> [(it is|we are|i am|she is)] [still] [(at|holding|holding at)] <amount> (at|with) <amount:gas>',
     gasOf(false),
+    { examples: [] },
+  ),
+  rule(
+    '[(i|we)] pumped [(it|her|the system)] down and [it] (held|is holding|holding|sat|stayed|stopped) [at] <amount>',
+    pumpedAndHeld,
+    { examples: ['pumped down and held at two pounds'] },
+  ),
+  rule(
+    '[(i|we|then)] (put|threw|got) <amount> [back] on (it|her|the system) [(to (test|check)|and let it sit)]',
+    putOn,
+    { examples: ['put two hundred back on it'] },
+  ),
+  rule(
+    '[(i|we|and|just)] (valved|blanked|shut|isolated) [(it|the pump|her)] off <pause> <duration:after> [(in|later)] <pause> [(it is|at|up to)] <amount>',
+    (tags, frame) =>
+      canBeMicrons(amountIn(tags)) ? fixed('vacuum', afterIn(tags))(tags, frame) : leftToAsk(tags),
     { examples: [] },
   ),
   rule(

@@ -132,7 +132,7 @@ const ON = '(on|at|of|for|to)';
 /** What a meter or a scale shows, said without its point: "amps eight two", "superheat eleven four". */
 export const METER_FIGURE_RULES: readonly Rule[] = [
   rule(
-    `<the> <place> [is] [only] (${DRAWS}|[the] ${CURRENT} [(is|are|at)]) <dropped> [${AMPS}]`,
+    `<the> <place> [(is|are)] [only] (${DRAWS}|[the] ${CURRENT} [(is|are|at)]) <dropped> [${AMPS}]`,
     amps,
     {
       examples: ['compressor is pulling six three'],

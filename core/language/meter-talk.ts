@@ -9,6 +9,7 @@ import { amountIn, readingOf } from './measure.ts';
 import { pointed } from './meter-figures.ts';
 import { isNominalVoltage } from './nominal-voltages.ts';
 import { itDraws } from './ratings.ts';
+import type { QuantityId } from '../terms/quantities.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, placeId, stateId, tagsIn } from './slots.ts';
 
@@ -138,6 +139,18 @@ const canForVolts: Means = (tags, frame) => {
   return marked === null ? null : { readings: [marked], remarks: [words] };
 };
 
+/** "…, meter says thirty eight two": of the can whose marks were told in the same breath. */
+const ofCanSaid: Means = (tags, frame) => {
+  const amount = amountIn(pointed(tags));
+  if (amount.unit !== null && amount.unit !== 'uF')
+    return one(electrical(pointed(tags), null, frame));
+  const means = (quantity: QuantityId): Meaning | null =>
+    quantity === 'ratedCapacitance' || quantity === 'capacitance'
+      ? one(readingOf('capacitance', amount, { place: lastCan(frame) ?? 'runCapacitor', frame }))
+      : null;
+  return { ofThat: { means, otherwise: leftToAsk(pointed(tags)) } };
+};
+
 const allToGround: Means = (tags, frame) => {
   const amount = amountIn(tags);
   if (amount.unit !== null && amount.unit !== 'Mohm') return null;
@@ -224,6 +237,19 @@ export const METER_TALK_RULES: readonly Rule[] = [
     examples: [],
   }),
   rule(
+    '<the> <part> (has|has got|is got|got|shows|reads) [got] (nothing|no (continuity|reading|path)) (between|across|from) [terminals] <number> (and|to) <number:other>',
+    (tags, frame) => betweenTerminals({ ...tags, state: 'open' }, frame),
+    { examples: ['relay has got nothing between five and two'] },
+  ),
+  rule('[(and|but)] [(the|my)] meter (says|reads|shows|is showing|gives me) <amount>', ofCanSaid, {
+    examples: [],
+  }),
+  rule(
+    '[(and|but)] [(the|my)] meter (says|reads|shows|is showing|gives me) <droppedSurely>',
+    ofCanSaid,
+    { examples: [] },
+  ),
+  rule(
     '<the> <part> (is|was|shows|reads|checks) <very> <state> (between|across|from) [terminals] <number> (and|to) <number:other>',
     betweenTerminals,
     { examples: ['potential relay is open between one and two'] },
@@ -249,7 +275,7 @@ export const METER_TALK_RULES: readonly Rule[] = [
     { examples: ['run cap is fifteen measures fourteen and a half'] },
   ),
   rule(
-    '<the> <place> [is] (marked|stamped|rated|labeled|printed) [(at|for|from|as)] <amount> [microfarads] (at|for) <number:volts> [(volts|vac|volt)]',
+    '<the> <place> [is] (a|marked|stamped|rated|labeled|printed) [(at|for|from|as)] <amount> [microfarads] (at|for) <number:volts> [(volts|vac|volt)]',
     canForVolts,
     { examples: ['start cap is marked one eighty nine to two twenty seven at two fifty'] },
   ),

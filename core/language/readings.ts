@@ -37,7 +37,14 @@ const isSaidSo = (quantity: QuantityId | null): boolean =>
 export const bareAmount: Means = (tags, frame) => {
   const amount = amountIn(tags);
   const { asked, askedPlace } = frame.context;
-  const { unitless } = frame.context;
+  const { unitless, lastQuantity } = frame.context;
+  // "Now it is one ninety eight" goes on with what was read last, whatever was asked before that.
+  if (
+    /^(?:and |but )?now\b/i.test(frame.wordsOf(frame.span)) &&
+    lastQuantity !== null &&
+    lastQuantity !== asked
+  )
+    return null;
   if (unitless !== null && amount.unit !== null && amount.unit !== 'micron') {
     const answer = fixed(unitless.quantity)(tags, frame);
     if (answer !== null) return answer;
@@ -230,7 +237,7 @@ export const READING_RULES: readonly Rule[] = [
     examples: ['suction pressure right now is sixteen', 'superheat at the evaporator is eight'],
   }),
   rule(
-    '[the] <quantity> <link> <amount> (at|by|near|leaving|off|coming off) [the] (coil|coils|evap coil|evaporator coil|cooling coil)',
+    '[the] <quantity> <link> <amount> (at|by|near|leaving|off|coming off) [the] (coil|coils|evap coil|evaporator coil|cooling coil|bulb|compressor|evaporator|evap|txv|valve|outlet|receiver|king valve|service valve)',
     notElectrical(asReading()),
     { examples: ['superheat is six at the coil'] },
   ),

@@ -8,7 +8,7 @@ import type { Frame, Meaning } from './rule.ts';
 import { tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
 
-const isThermal = ({ unit }: Amounted): boolean =>
+export const isThermal = ({ unit }: Amounted): boolean =>
   unit === null || unit === 'degrees' || unit === 'degF' || unit === 'degC';
 
 /** A temperature that the quantity can have; what it cannot is left to other rules. */

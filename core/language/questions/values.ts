@@ -227,6 +227,11 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
       examples: ['is two hundred high for head'],
     },
   ),
+  rule(
+    `(is|would) <amount> [be] (a|an) (normal|good|high|low|decent|bad|ok|typical|reasonable) <asked> ${TODAY}`,
+    about('compare'),
+    { examples: ['is one eighty four a normal head'] },
+  ),
   rule('what should (it|that|this) be [at]', () => ask({ ask: 'target', about: null }), {
     examples: ['what should it be'],
   }),
