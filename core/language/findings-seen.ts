@@ -1,5 +1,6 @@
 import type { FindingStateId, PartId } from '../terms/names.ts';
 import { finding } from './finding-of.ts';
+import { holdsNumber } from './own-reading.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 import { partId, stateId } from './slots.ts';
 import { DIRT, LIFELESS } from './vocabulary/state-names.ts';
@@ -161,6 +162,12 @@ export const SEEN_RULES: readonly Rule[] = [
   ),
 ];
 
+/** Word for word, as long as nothing was read in it. */
+const remark: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  return holdsNumber(words) ? null : { remarks: [words] };
+};
+
 /** What was looked for and is not there, or no longer: nothing was found. Behind the states that a "not" makes. */
 export const UNSEEN_RULES: readonly Rule[] = [
   rule(
@@ -180,7 +187,7 @@ export const UNSEEN_RULES: readonly Rule[] = [
   ),
   rule(
     `[(the|my)] (sniffer|leak detector|electronic detector|detector) ${ALARMS} [right] ${AT} <clause>`,
-    (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] }),
+    remark,
     { examples: ['sniffer hits at the distributor'] },
   ),
 ];

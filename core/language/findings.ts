@@ -227,6 +227,9 @@ export const FINDING_RULES: readonly Rule[] = [
     stateOf('state'),
     { examples: ['evaporator half frosted'] },
   ),
+  rule('<the> <part> (it is|they are) <very> <state>', stateOf('state'), {
+    examples: ['evaporator fan motor it is bad'],
+  }),
   rule(`<the> <part> <spot> [${IS}] <very> <state>`, stateOf('state'), {
     examples: ['door of the walk in is propped', 'gasket on the left door is torn'],
   }),

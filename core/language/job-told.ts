@@ -3,7 +3,7 @@ import { startsClause } from './clause-start.ts';
 import { holdsNumber } from './own-reading.ts';
 import { complaint, remark } from './people-remarks.ts';
 import { type Means, type Rule, rule } from './rule.ts';
-import { spanIn } from './slots.ts';
+import { spanIn, tagsIn } from './slots.ts';
 
 const nothing: Means = () => ({});
 
@@ -29,6 +29,11 @@ const ON_THE_WAY =
   /\b(?:traffic|to get (?:here|there|out|over|a hold)|driv\w+|here from|the phone|lunch|hold with|on hold|parking|park|supply house|highway|find (?:this place|the place|you|parking|a spot)|get in|get on the roof)\b/i;
 const workedSoLong: Means = (tags, frame) =>
   ON_THE_WAY.test(frame.wordsOf(frame.span)) ? {} : remark(tags, frame);
+
+const workedFrom: Means = (tags, frame) =>
+  atClock(tags, frame) !== null && atClock(tagsIn(tags['end']) ?? {}, frame) !== null
+    ? remark(tags, frame)
+    : null;
 
 /** A time of day; "got in at one ninety" is none. */
 const arrived: Means = (tags, frame) =>
@@ -73,6 +78,11 @@ export const JOB_RULES: readonly Rule[] = [
     `[(it|she|this|the (unit|box|thing)|<the> <equipment>)] [(has|had|is)] been (down|out|off|warm|dead|like (this|that)|acting up|running warm|leaking|iced up) [(again|ever)] (since|from) <clause>`,
     complaint,
     { examples: ['been down since around noon on sunday'] },
+  ),
+  rule(
+    '[(i|we)] ((was|were|have been|been|am) (here|there|on site|on it|out here) from|(started|began|got started) [(it|on it|here|work)] (at|around)|here at) [(about|around)] <number> [(and|then)] (to|till|until|through|[(i|we)] (finished|stopped|left|was done|were done|got done|out) [(up|it)] (at|by|around)) [(about|around)] <number:end>',
+    workedFrom,
+    { examples: ['i was here from nine to eleven'] },
   ),
   rule(
     '(charge|bill|invoice) (them|him|her|the (customer|store|owner)) [for] <number> (bottle|bottles|tank|can|cans|bag|bags|stick|sticks|pound|pounds|foot|feet|roll|trip|trips) [<clause>]',

@@ -24,6 +24,9 @@ const withUnit =
  */
 const valueFirst: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
+  // "Two pound bottle" is its size.
+  if (/\b(?:pound|ounce) (?:bottle|cylinder|tank|jug|drum|can)\b/i.test(frame.wordsOf(frame.span)))
+    return null;
   // "Two degrees cooler" is how much, not where.
   if (/\bcooler$/i.test(frame.wordsOf(frame.span))) return null;
   return amountIn(tags).unit === null && !isSaidSo(quantity) ? null : asReading()(tags, frame);
@@ -106,8 +109,8 @@ function inOrder(first: Amounted, second: Amounted): readonly [Amounted, Amounte
 
 /** Figures for a fraction or a dual can are smaller; what opens the sentence is of the gauges. */
 const openingWithBoth: Means = (tags, frame) => {
-  const { value } = amountIn(tagsIn(tags['head']) ?? {});
-  const isHead = value !== null && value >= 80;
+  const sides = [amountIn(tagsIn(tags['head']) ?? {}), amountIn(tagsIn(tags['suction']) ?? {})];
+  const isHead = sides.some(({ value }) => value !== null && value >= 80);
   return isHead && frame.span.from === 0 ? headOverSuction(tags, frame) : null;
 };
 

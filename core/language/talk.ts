@@ -1,5 +1,6 @@
+import { holdsNumber } from './own-reading.ts';
 import { atClock } from './errands.ts';
-import { type Means, type Rule, rule } from './rule.ts';
+import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { signedIn, spanIn } from './slots.ts';
 import { WordSet } from './word-set.ts';
 
@@ -20,6 +21,27 @@ const hearsay: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);
   return span === null ? null : { hearsay: frame.wordsOf(span) };
 };
+
+/** "Teacher says the milk cooler was at fifty": whoever it is, it is no instrument and no paper, and not us. */
+const saidBySomebody: Means = (tags, frame) => {
+  const { to } = frame.span;
+  const from = clauseFrom(frame);
+  const speaker = frame.wordsOf({ from, to: frame.span.from });
+  if (!SPEAKER.test(speaker) || NOBODY.test(speaker) || holdsNumber(speaker)) return null;
+  const told = frame.wordsOf({ from, to });
+  return holdsNumber(told) ? hearsay(tags, frame) : { memos: [told] };
+};
+
+/** Where the clause begins in which it stands. */
+function clauseFrom(frame: Frame): number {
+  let { from } = frame.span;
+  while (from > 0 && !PAUSE.test(frame.wordsOf({ from: from - 1, to: from + 1 }))) from -= 1;
+  return from;
+}
+const PAUSE = /[,.;:?!…—]/;
+const SPEAKER = /^[a-z']+(?: [a-z']+){0,6}$/i;
+const NOBODY =
+  /\b(?:i|i'[a-z]+|we|we'[a-z]+|you|it|it's|that|this|which|name ?plate|plate|tag|sticker|label|decal|gau?ges?|meter|display|readout|screen|thermometer|probe|stat|thermostat|controller|book|chart|manual|phone|app|sign|paper|scale|what|as|like|never|not|nobody|head|suction|box|can|cap|clamp|door|one)\b/i;
 
 /** A number put right without a quantity: only the second one is left to ask about. */
 const unclaimedAfterAll: Means = (tags) => {
@@ -225,6 +247,14 @@ export const TALK_RULES: readonly Rule[] = [
     '[(the|that|some|their|our|whatever|another)] ((last|other|previous|first|day|night|original|service) (guy|tech|company|crew|mechanic|technician|outfit) [(before me|here|that was here)]|(guy|tech|company|crew|mechanic|technician|outfit|one) (before me|that was here [before [me]]|who was here [before [me]])) (says|said|told (me|us|them|him|her)|claims|claimed|thinks|thought|reported|figured|wrote|swore|mentioned) <rest>',
     hearsay,
     { examples: ['the last tech told them the compressor was shot'] },
+  ),
+  rule('(i was told|we were told|i am told|i have been told) <rest>', hearsay, {
+    examples: ['i was told it was at fifty'],
+  }),
+  rule(
+    '(says|said|told me|told us|claims|claimed|mentioned|swears|swore|reported|complained) <rest>',
+    saidBySomebody,
+    { examples: [] },
   ),
   rule('(according to|per) <who> <rest>', hearsay, {
     examples: ['according to the customer it was at fifty'],

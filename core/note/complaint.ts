@@ -15,7 +15,7 @@ export function complaintLines(state: VisitState): readonly string[] {
 
 /** "Customer says it was at fifty": told at any time, it was found by nobody. */
 const SAID =
-  /^(?:(?:and|so|but|well|yeah) )?(?:according to |(?:[\w']+ ){1,4}?(?:says?|said|told|tells|claims?|claimed|reports|reported|swears|thinks|thought|mentioned|complain(?:s|ed)|figures|states|stated|called (?:it|this) in|wrote)\b)/i;
+  /^(?:(?:and|so|but|well|yeah) )?(?:according to |(?:[\w']+ ){0,6}?(?:says?|said|told|tells|claims?|claimed|reports|reported|swears|thinks|thought|mentioned|complain(?:s|ed)|figures|states|stated|called (?:it|this) in|wrote)\b)/i;
 /** Temperatures and pressures have two figures or more. */
 const FIGURE =
   /\d|\b(?:zero|ten|eleven|twelve|\w+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred)\b/i;
