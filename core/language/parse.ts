@@ -229,7 +229,7 @@ class Coverer {
     const left =
       item === null
         ? all.filter((each) => each !== one && !this.isRefusedWith(each, one, reach))
-        : all.map((each) => (each === one ? { ...one, item } : each));
+        : all.map((each) => (each === one ? { start, end, rank, item } : each));
     return left.length < 2
       ? left
       : left.toSorted((each, other) => reach.compare(each.end, other.end));

@@ -1,4 +1,4 @@
-import { type Token, UNKNOWN } from '../grammar/tokens.ts';
+import { changed, type Token, UNKNOWN } from '../grammar/tokens.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
 import { WordTable } from './word-table.ts';
 
@@ -142,7 +142,7 @@ function freshlyTurned(word: string): Turned {
 /** What a word is split into are words, too. */
 function numbered(token: Token): Token {
   const known = WORDS.numberAt(token.text, 0);
-  return known >= 0 && WORDS.end === token.text.length ? { ...token, known } : token;
+  return known >= 0 && WORDS.end === token.text.length ? changed(token, { known }) : token;
 }
 
 interface Scanned {
@@ -207,7 +207,7 @@ function withoutNoise(tokens: readonly Token[]): readonly Token[] {
   for (const token of tokens) {
     pause ||= token.pause;
     if (isNoise(token)) continue;
-    kept.push(pause === token.pause ? token : { ...token, pause });
+    kept.push(pause === token.pause ? token : changed(token, { pause }));
     pause = false;
   }
   return kept;
@@ -240,7 +240,7 @@ function addRangeDash(text: string, tokens: Token[], place: Place): void {
 /** The pause stands before the first of them. */
 function addTokens(tokens: Token[], fresh: readonly Token[], pause: boolean): void {
   for (const [index, token] of fresh.entries()) {
-    tokens.push(pause && index === 0 ? { ...token, pause } : token);
+    tokens.push(pause && index === 0 ? changed(token, { pause }) : token);
   }
 }
 
@@ -294,7 +294,7 @@ function splitWord(word: string, place: Place): readonly Token[] {
 
 /** A time of day, "190/12" (one pressure over another) or a fraction. */
 function slashed(text: string, place: Place): readonly Token[] {
-  if (text.includes(':')) return [{ ...wordToken(text, place), classes: ['clock'] }];
+  if (text.includes(':')) return [changed(wordToken(text, place), { classes: ['clock'] })];
   const [over = '', under = ''] = text.split('/');
   // "208/230" are two voltages: no drill or flare is measured in hundredths.
   const isFraction =
@@ -311,12 +311,12 @@ function slashed(text: string, place: Place): readonly Token[] {
 function fractionToken(text: string, place: Place): Token {
   const [over = '0', under = '1'] = text.split('/');
   const value = Number(under) === 0 ? 0 : Number(over) / Number(under);
-  return { ...wordToken(text, place), value, classes: ['fraction'] };
+  return changed(wordToken(text, place), { value, classes: ['fraction'] });
 }
 
 function numberToken(text: string, place: Place): Token {
   const plain = text.replace(/,/g, '').replace(/^[–−]/, '-');
-  return { ...wordToken(plain, place), value: Number(plain), classes: numberClasses(plain) };
+  return changed(wordToken(plain, place), { value: Number(plain), classes: numberClasses(plain) });
 }
 
 /** What a run of digits can be part of: "1 46" is 146 and "190 2" is 192, but "14 6" is two numbers. */
