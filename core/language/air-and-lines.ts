@@ -292,7 +292,7 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
     dischargeThenLine,
     { tags: { next: 'suctionLineTemp' } },
   ),
-  rule(`[the] condenser outlet ${OUTLET} <link> <amount>`, condenserOutlet, {
+  rule(`[the] condenser (outlet|out) ${OUTLET} <link> <amount>`, condenserOutlet, {
     examples: ['condenser outlet is one oh two'],
   }),
   rule(

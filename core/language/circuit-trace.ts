@@ -3,7 +3,6 @@ import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { droppedIn } from './dropped-points.ts';
 import { electrical, GOT, one } from './electrical.ts';
-import { fanPlace } from './fans.ts';
 import { finding } from './finding-of.ts';
 import { amountIn, readingOf, withMore } from './measure.ts';
 import { pointed } from './meter-figures.ts';
@@ -125,7 +124,7 @@ const madeAgain: Means = (tags, frame) => {
 };
 
 /** With its point, without it where nothing else is meant, or asked about. */
-function amps(tags: Tags, place: PlaceId | null, frame: Frame): Meaning | null {
+export function amps(tags: Tags, place: PlaceId | null, frame: Frame): Meaning | null {
   const dropped = droppedIn(tags);
   const read = electrical({ ...pointed(tags), unit: 'A' }, place, frame);
   if (read === null) return null;
@@ -163,46 +162,6 @@ const onOneLeg: Means = (tags, frame) => {
     each === null || !isVolts(each) ? [] : (electrical(each, null, frame) ?? []),
   );
   return readings.length === 2 ? { readings } : null;
-};
-
-const remarked: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
-
-/** "Four amps on one fan": which of several nobody tells. */
-const ampsOnOne: Means = (tags, frame) => {
-  const { unit } = amountIn(tags);
-  if (unit !== 'A' && unit !== 'V' && unit !== 'ohm') return null;
-  const isFan = /\bfan\b/i.test(frame.wordsOf(frame.span));
-  return one(electrical(tags, isFan ? fanPlace(frame.context) : null, frame));
-};
-
-/** "All four evap fans running, point nine each": what a motor of them draws. */
-const drawnEach: Means = (tags, frame) => {
-  const { unit, value } = amountIn(tags);
-  const isAmps = unit === 'A' || (unit === null && value !== null && value < MOST_BARE_AMPS);
-  if (!isAmps) return null;
-  const means = (part: PartId): Meaning | null => {
-    const place = MOTORS[part];
-    return place === undefined ? null : one(readingOf('current', amountIn(tags), { place, frame }));
-  };
-  return { ofIt: { means, inSentence: true, otherwise: leftToAsk(tags) } };
-};
-/** Ours: more may be volts. */
-const MOST_BARE_AMPS = 20;
-const MOTORS: Partial<Record<PartId, PlaceId>> = {
-  condenserFan: 'condenserFan',
-  condenserFanMotor: 'condenserFan',
-  evaporatorFan: 'evaporatorFan',
-  evaporatorFanMotor: 'evaporatorFan',
-  defrostHeater: 'defrostHeater',
-  compressor: 'compressor',
-};
-
-/** "Line voltage two thirty eight, control's twenty six" */
-const controlVolts: Means = (tags, frame) => {
-  const volts = isVolts(tags) ? one(electrical({ ...tags, unit: 'V' }, null, frame)) : null;
-  if (volts === null) return null;
-  const means = (quantity: QuantityId): Meaning | null => (quantity === 'voltage' ? volts : null);
-  return { ofThat: { means, otherwise: leftToAsk(tags) } };
 };
 
 /** Where only what it draws is told behind what it gets: "heater's getting two oh eight but drawing nothing". */
@@ -336,22 +295,6 @@ export const CIRCUIT_TRACE_RULES: readonly Rule[] = [
     '<the> <place> (is getting|gets|has|has got|is got|sees|is seeing) [got] [(it is|all of it is|its|my|the)] <amount> [<pause>] [(and|but)] [it is] [not] (drawing|pulling) (nothing|anything|no amps|zero amps|no current|any amps)',
     fedAndDraws,
     { examples: ['defrost heater is getting two oh eight but it is drawing nothing'] },
-  ),
-  rule(
-    `${GOT} <amount> on (one|the left|the right|the other|each|the first|the second|the top|the bottom) (fan|fan motor|motor|heater|leg|one)`,
-    ampsOnOne,
-    { examples: ['four amps on one fan'] },
-  ),
-  rule('[(and|but)] nothing on (the others|the rest|the other (one|two|three|ones))', remarked, {
-    examples: ['nothing on the other two'],
-  }),
-  rule(
-    '<pause> [(and|with)] [(it is|they are|at|drawing|pulling)] <amount> (each|apiece|a piece)',
-    drawnEach,
-  ),
-  rule(
-    '<pause> [and] [the] control [(voltage|volts|circuit|side|power|transformer)] [(is|has|at)] <amount>',
-    controlVolts,
   ),
   ...ORDERS.map((order) => {
     const said = order.map((pair) => `${L} ${PAIRS[pair]} <link> <amount:${pair}>`);

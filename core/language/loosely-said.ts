@@ -179,7 +179,7 @@ function pointed(value: number, { quantity, read, words }: Beside): number {
 }
 /** Ours: a plate that holds more than so many times what is drawn was not read so. */
 const MOST_OVER = 4;
-const TWO_BARE_FIGURES = new RegExp(
+export const TWO_BARE_FIGURES = new RegExp(
   `\\b(?:${ONES.join('|')}) (?:${ONES.join('|')})(?: amps?)?$`,
   'i',
 );

@@ -6,6 +6,7 @@ import { CAPACITOR_RULES } from './capacitors.ts';
 import { CAUSE_RULES } from './cause-facts.ts';
 import { CIRCUIT_TRACE_RULES } from './circuit-trace.ts';
 import { COMMAND_RULES } from './commands.ts';
+import { BESIDE_RULES } from './drawn-beside.ts';
 import { CONDENSING_SIDE_RULES } from './condensing-side.ts';
 import { CONTROL_RULES } from './controls.ts';
 import { ELECTRICAL_RULES } from './electrical.ts';
@@ -72,6 +73,7 @@ export const RULES: readonly Rule[] = [
   ...CONDENSING_SIDE_RULES,
   ...AIR_AND_LINE_RULES,
   ...CIRCUIT_TRACE_RULES,
+  ...BESIDE_RULES,
   ...CONTROL_RULES,
   ...NEAR_NUMBER_RULES,
   ...READING_RULES,

@@ -7,7 +7,10 @@ import type { Meaning } from './rule.ts';
 export function takenBackFirst(meanings: readonly Meaning[]): readonly Meaning[] {
   const at = meanings.findIndex(isUndo);
   const [undo, ...more] = at === -1 ? [] : meanings.slice(at);
-  if (undo === undefined || meanings.slice(0, at).some(says) || !more.some(says)) return meanings;
+  if (undo === undefined || meanings.slice(0, at).some(says)) return meanings;
+  // "No, that's wrong, make it one sixty two" puts one value right, and not the one before it too.
+  if (isOfLast(undo) && more.some(amends)) return [...meanings.slice(0, at), ...more];
+  if (!more.some(says)) return meanings;
   const kept = [...meanings.slice(0, at), ...more];
   if (undo.unlessTold === true && !more.some(putsRight)) return kept;
   const [named] = more.flatMap(({ readings = [] }) => readings);
@@ -17,6 +20,11 @@ export function takenBackFirst(meanings: readonly Meaning[]): readonly Meaning[]
   );
   return [...meanings.slice(0, at), { ...undo, commands }, ...more];
 }
+
+const isOfLast = ({ commands: [command] = [] }: Meaning): boolean =>
+  command?.do === 'undo' && command.quantity === undefined;
+
+const amends = ({ commands = [] }: Meaning): boolean => commands[0]?.do === 'amend';
 
 const isUndo = ({ commands = [] }: Meaning): boolean =>
   commands[0]?.do === 'undo' && commands[0].value === undefined;

@@ -64,23 +64,17 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
   heardRule(
     `(what|where) (should|~ought|~must|~would|~does) ${MY} <asked> [~(to|need to|have to|want to)] (be|~run|~read|~sit) [~(at|running|sitting at|reading|right now|here|on this|at right now|today|with this weather)]`,
     about('target'),
-    {
-      examples: ['what should head be', 'where should my head be at'],
-    },
+    { examples: ['what should head be', 'where should my head be at'] },
   ),
   rule(
     `what (should|would) (i|we) (have|see|expect|be seeing|be getting|be looking for|get|look for|want) (for|on|in|at) ${MY} <asked>`,
     about('target'),
-    {
-      examples: ['what should i see for suction'],
-    },
+    { examples: ['what should i see for suction'] },
   ),
   rule(
     `(what is|what is a|what is the|give me the|give me a|what would be a|tell me the|and the|what is my) (target|normal|good|right|proper|ideal|correct|expected) <asked> [(on|for) [a] <refrigerant>]`,
     about('target'),
-    {
-      examples: ['what is the target suction'],
-    },
+    { examples: ['what is the target suction'] },
   ),
   rule(
     `(what|what kind of|what sort of|which|how much|how many degrees [of]) <asked> (should (i|we|you|it|this)|am i supposed to|do (i|we|you) want to|would you|must (i|it)|can i|does (it|this)) (have|see|expect|want|be at|look for|be seeing|be running|run|be|get|need|like)`,
@@ -97,9 +91,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
   rule(
     `[the] <asked> ([it] (should|ought to|needs to|has to|must) be|[is] supposed to be|supposed to run) [at] what`,
     about('target'),
-    {
-      examples: ['suction should be what'],
-    },
+    { examples: ['suction should be what'] },
   ),
   rule(
     `(where|what) (do|would|should) (i|we|you) (want|like|need|expect) ${MY} <asked> [(to be [at]|at|be [at])]`,
@@ -109,16 +101,12 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
   rule(
     `[${TELL}] (what|where|how high|how low) ${MY} <asked> (should be|is supposed to be|ought to be|needs to be|has to be) [at] ${TODAY}`,
     about('target'),
-    {
-      examples: ['tell me what head should be'],
-    },
+    { examples: ['tell me what head should be'] },
   ),
   rule(
     `(what|where) is ${MY} <asked> (supposed to|meant to) (be|run|sit) [at] ${TODAY}`,
     about('target'),
-    {
-      examples: ['what is head supposed to be at ninety degrees'],
-    },
+    { examples: ['what is head supposed to be at ninety degrees'] },
   ),
   rule(
     `what (should|would|do) (i|we) (be (running|seeing|getting|at|looking at)|want to (see|have|be at|get)|like to see|expect to see) (for|on|in|at|with) ${MY} <asked> ${TODAY}`,
@@ -128,16 +116,12 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
   rule(
     `(give me|i need|what is|get me|have you got) (a|the|my) (target|goal|number) (for|on) ${MY} <asked>`,
     about('target'),
-    {
-      examples: ['give me a target for suction'],
-    },
+    { examples: ['give me a target for suction'] },
   ),
   rule(
     `(what|where) should ${MY} <asked> and ${MY} <asked:second> be [at] ${TODAY}`,
     aboutBoth('target'),
-    {
-      examples: ['what should head and suction be'],
-    },
+    { examples: ['what should head and suction be'] },
   ),
   rule(
     `(what is|what are|give me|tell me|calculate) ${MY} <asked> and ${MY} <asked:second>`,
@@ -183,10 +167,14 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     () => ask({ ask: 'target', about: 'evaporatingTemp' }),
     { examples: ['what is the evaporator supposed to run at'] },
   ),
-  rule(`[(the|my)] (target|ideal|goal|normal) [for] <asked> [(please|here)]`, about('target'), {
-    alone: true,
-    examples: ['target superheat'],
-  }),
+  rule(
+    `([what is] [(the|my)] (target|ideal|goal)|[(the|my)] normal) [for] <asked> ${TODAY}`,
+    about('target'),
+    {
+      alone: true,
+      examples: ['target superheat', 'what is my target head at ninety two ambient'],
+    },
+  ),
   rule(`[(what is|what are)] [(the|my)] <asked> (target|goal)`, about('target'), {
     alone: true,
     examples: ['what is my head target', 'superheat target'],
