@@ -1,4 +1,4 @@
-import type { Question } from '../language/utterance.ts';
+import type { Question, Supposed } from '../language/utterance.ts';
 import type { JudgedId } from '../terms/judged.ts';
 import { QUANTITIES, type AnswerableId, type QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
@@ -31,6 +31,7 @@ import { etaOf } from './settling/eta.ts';
 import { pressureTestOf } from './settling/pressure-test.ts';
 import type { SettlingAnswer } from './settling/settling-verdict.ts';
 import { timeLeftOf } from './settling/time-left.ts';
+import { supposing } from './supposing.ts';
 import { timeHereOf } from './time-here.ts';
 import { trendOf } from './settling/trend.ts';
 import { unasked } from './settling/unasked.ts';
@@ -63,6 +64,11 @@ const OF_QUANTITY: Record<OfQuantity['ask'], Find> = {
   value: valueOf,
   compare: comparisonOf,
 };
+
+const findFor = (question: OfQuantity): Find =>
+  question.ask === 'target' && question.supposed !== undefined
+    ? targetSupposing(question.supposed)
+    : OF_QUANTITY[question.ask];
 
 const isOfQuantity = (question: Question): question is OfQuantity => question.ask in OF_QUANTITY;
 
@@ -131,7 +137,7 @@ const ANSWERS: Answering = {
 export function answer(question: Question, state: VisitState, memory: AnswerMemory): Verdict {
   const asked = { state, memory };
   const verdict = isOfQuantity(question)
-    ? firstKnown(question.about, asked, OF_QUANTITY[question.ask])
+    ? firstKnown(question.about, asked, findFor(question))
     : answering(question, asked);
   if (verdict.kind !== 'known') return verdict;
   const cautions = [...new Set([...verdict.cautions, ...fluidCautionsOf(state)])];
@@ -212,6 +218,19 @@ function targetOf(about: AnswerableId, state: VisitState): Verdict {
     return { ...carried, answer: 'target', about, ...target, ...(reading ? { reading } : {}) };
   });
 }
+
+/** For a day that is not this one: how far off the reading is would tell nothing. */
+const targetSupposing =
+  (supposed: Supposed): Find =>
+  (about, state) => {
+    const verdict = targetOf(about, supposing(state, supposed));
+    if (verdict.kind !== 'known' || verdict.answer !== 'target') return verdict;
+    const { reading: _, ...target } = verdict;
+    const inputs = target.inputs.map((input) =>
+      input.name === supposed.quantity ? { ...input, from: 'assumed' as const } : input,
+    );
+    return { ...target, inputs, supposed };
+  };
 
 function valueOf(about: AnswerableId, state: VisitState): Verdict {
   const found = measured(about, state);

@@ -1,5 +1,5 @@
 import type { Caution } from '../calculations/calculated.ts';
-import type { SafetyTopic } from '../language/utterance.ts';
+import type { SafetyTopic, Supposed } from '../language/utterance.ts';
 import type { CauseId, CauseStanding } from '../terms/causes.ts';
 import type { FindingStateId, PartId, PlaceId, SightGlassId } from '../terms/names.ts';
 import type { ProcedureId, ProcedureStepId, StepBarId } from '../terms/procedures.ts';
@@ -73,6 +73,8 @@ export type Known = { readonly kind: 'known' } & Working &
         /** The saturated temperature a pressure target was worked from, and how far off the reading is. */
         readonly through?: Figure;
         readonly reading?: Deviation;
+        /** It is for this, and not for what was read. */
+        readonly supposed?: Supposed;
       }
     | {
         readonly answer: 'value';

@@ -4,6 +4,7 @@ import { REASON_QUESTIONS } from './questions/reasons.ts';
 import { RECORD_QUESTIONS } from './questions/record.ts';
 import { SATURATION_QUESTIONS } from './questions/saturation.ts';
 import { STEP_QUESTIONS } from './questions/steps.ts';
+import { SUPPOSED_TARGETS } from './questions/supposed.ts';
 import { SWITCH_QUESTIONS } from './questions/switches.ts';
 import { VALUE_QUESTIONS } from './questions/values.ts';
 import { WAITING_QUESTIONS } from './questions/waiting.ts';
@@ -12,6 +13,7 @@ import type { Rule } from './rule.ts';
 /** What is asked. */
 export const QUESTION_RULES: readonly Rule[] = [
   ...JUDGED_QUESTIONS,
+  ...SUPPOSED_TARGETS,
   ...VALUE_QUESTIONS,
   ...SATURATION_QUESTIONS,
   ...SWITCH_QUESTIONS,

@@ -147,8 +147,20 @@ export type Due = { readonly said: 'by' | 'on' } & (
   | { readonly kind: 'words'; readonly words: string }
 );
 
+/** "…at ninety five outside": what is asked of a day that need not be this one. */
+export interface Supposed {
+  readonly quantity: 'ambientTemp';
+  readonly value: number;
+  readonly unit: UnitId;
+}
+
 export type Question =
-  | { readonly ask: 'target' | 'value' | 'compare'; readonly about: AnswerableId | null }
+  | {
+      readonly ask: 'target' | 'value' | 'compare';
+      readonly about: AnswerableId | null;
+      /** Of a target alone. */
+      readonly supposed?: Supposed;
+    }
   | {
       readonly ask: 'saturation';
       readonly value: number;

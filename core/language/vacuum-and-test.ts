@@ -132,6 +132,11 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     { examples: ['pressure tested to one fifty'] },
   ),
   rule(
+    '[(i|we)] (pressure tested|nitrogen tested|leak tested) [(it|the system|everything)] [(to|at|with|up to)] <amount> [(of|with) [dry] nitrogen] (for|over|and held it [for]|and let it (sit|stand) [for]) <duration:after> [<pause> [and] [it] (held|holding|is holding|holds) [(good|fine|solid|steady)]]',
+    testedTo,
+    { examples: ['pressure tested to one fifty for half an hour'] },
+  ),
+  rule(
     '(pumped|pumps) [(it|her|the system|the unit|this)] down to <amount>',
     (tags, frame) => vacuumByUnit(tags, frame) ?? fixed('suctionPressure')(tags, frame),
     { examples: ['pumped it down to two pounds'] },

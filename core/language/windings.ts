@@ -79,6 +79,12 @@ export const WINDING_RULES: readonly Rule[] = [
     megged,
     { examples: ['i megged it at fifty'] },
   ),
+  // What the instrument puts on them was read off nothing.
+  rule(
+    '[(i|we)] (megged|meggered|insulation tested) [(it|them|<the> <place>|the (windings|motor))] [out] (at|with|on) <number> (volts|v)',
+    () => ({}),
+    { examples: ['megged it at five hundred volts'] },
+  ),
   rule(
     '<the> <place> (megged|megs|meggered|meg) [out] [(at|is|reads)] <amount> [to ground]',
     megged,

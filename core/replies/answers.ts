@@ -101,8 +101,8 @@ export function saidWithIt(known: Known): Said | null {
     return known.hottest ? hottestSaid(known.hottest, known.unit) : null;
   }
   if (known.answer !== 'target' && known.answer !== 'compare') return null;
-  const rule = RULES[known.basis];
-  return rule === null ? null : plain(rule);
+  const said = [...ruleSaid(known.basis), ...supposedSaid(known)];
+  return said.length === 0 ? null : sentences(said);
 }
 
 export function answerSaid(known: Known): Said {
@@ -115,7 +115,13 @@ function worded<A extends Answer>(known: Answers[A] & { readonly answer: A }): S
 }
 
 function targetSaid(known: Answers['target']): Said {
-  return sentences([targetFigure(known), ...ruleSaid(known.basis)]);
+  return sentences([targetFigure(known), ...ruleSaid(known.basis), ...supposedSaid(known)]);
+}
+
+function supposedSaid(known: Answers['target'] | Answers['compare']): readonly Said[] {
+  if (known.answer !== 'target' || known.supposed === undefined) return [];
+  const { value, unit } = known.supposed;
+  return [line`That is with the air at ${amount(value, unit)}.`];
 }
 
 function targetFigure(known: Answers['target']): Said {

@@ -143,7 +143,13 @@ export const recommendationSchema = z.strictObject({
 const about = answerableSchema.nullable();
 
 export const questionSchema = z.discriminatedUnion('ask', [
-  z.strictObject({ ask: z.enum(['target', 'value', 'compare']), about }),
+  z.strictObject({
+    ask: z.enum(['target', 'value', 'compare']),
+    about,
+    supposed: z
+      .strictObject({ quantity: z.literal('ambientTemp'), value: z.number(), unit: unitSchema })
+      .exactOptional(),
+  }),
   z.strictObject({
     ask: z.literal('saturation'),
     value: z.number(),

@@ -93,6 +93,10 @@ function shortQuestion(question: Question): string {
   if (question.ask === 'saturation') {
     return join('?saturation', question.value, question.unit, question.refrigerant);
   }
+  if (question.ask === 'target' && question.supposed !== undefined) {
+    const { quantity, value, unit } = question.supposed;
+    return join('?target', question.about, 'at', quantity, value, unit);
+  }
   if (question.ask === 'step') return join('?step', question.to);
   if (question.ask === 'history') {
     return join('?history', question.about, question.did, question.part);

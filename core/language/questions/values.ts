@@ -2,12 +2,16 @@ import type { QuantityId } from '../../terms/quantities.ts';
 import { startsClause } from '../clause-start.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { tagsIn } from '../slots.ts';
+import { supposedIn } from './supposed.ts';
 import { aboutIn, ask, MY, TELL, TODAY } from './asking.ts';
 
 const about =
   (kind: 'target' | 'value' | 'compare'): Means =>
-  (tags) =>
-    ask({ ask: kind, about: aboutIn(tags) });
+  (tags, frame) => {
+    const about = aboutIn(tags);
+    const supposed = about === null || kind !== 'target' ? null : supposedIn(about, tags, frame);
+    return ask(supposed === null ? { ask: kind, about } : { ask: 'target', about, supposed });
+  };
 
 const NOW =
   '[~(now|right now|at|at now|currently|reading|at right now|again|i gave you|i told you|i said|you got|you have|here)]';

@@ -1,0 +1,57 @@
+import type { Tags } from '../../grammar/nodes.ts';
+import type { AnswerableId } from '../../terms/quantities.ts';
+import { amountIn, measured } from '../measure.ts';
+import { isPlausible } from '../plausible.ts';
+import { type Frame, type Means, type Rule, rule } from '../rule.ts';
+import type { Supposed } from '../utterance.ts';
+import { aboutIn, ask, MY, TELL } from './asking.ts';
+
+const AIR = /\b(?:ambient|outside|out|outdoors?|air|weather|day)\b/i;
+/** What the box decides rather than the air, where nothing tells what the number is of. */
+const OF_THE_LOW_SIDE: ReadonlySet<AnswerableId> = new Set(['suctionPressure', 'evaporatingTemp']);
+
+/** The day that something is asked for, where its temperature was said; `null` where none was. */
+export function supposedIn(about: AnswerableId, tags: Tags, frame: Frame): Supposed | null {
+  const amount = amountIn(tags);
+  if (OF_THE_LOW_SIDE.has(about) && !AIR.test(frame.wordsOf(frame.span))) return null;
+  const found = amount.value === null ? null : measured(QUANTITY, amount, frame.context.units);
+  if (found?.value === undefined || found.unit === null) return null;
+  const { value, unit } = found;
+  return isPlausible(QUANTITY, { value, unit }, null) ? { quantity: QUANTITY, value, unit } : null;
+}
+const QUANTITY = 'ambientTemp';
+
+const targetSupposing: Means = (tags, frame) => {
+  const about = aboutIn(tags);
+  const supposed = about === null ? null : supposedIn(about, tags, frame);
+  return supposed === null ? null : ask({ ask: 'target', about, supposed });
+};
+
+const DEGREES = '[(degree|degrees)]';
+const THERE =
+  '[(ambient|outside|outside air|out|out here|outdoors|air|weather|on the condenser|day)]';
+const SUPPOSING = `((at|with|in|for|on|when it is|if it is|if it was|if it were|with it) [(a|an|about|say)] <amount> ${DEGREES} ${THERE}|(with|at|when|if) [(the|an|a)] (ambient|air|outside air|outside) [(is|at|of|being|was|were)] <amount>)`;
+
+/** "What should head be at ninety five": of a day that need not be this one. */
+export const SUPPOSED_TARGETS: readonly Rule[] = [
+  rule(
+    `[${TELL}] (what|where|how high|how low) (should|would|ought|must|does) ${MY} <asked> [(to|need to|have to|want to)] (be|run|read|sit) [(running|sitting|reading)] ${SUPPOSING}`,
+    targetSupposing,
+    {
+      examples: [
+        'what should head be at ninety five',
+        'what would head be if it was a hundred and five out',
+      ],
+    },
+  ),
+  rule(
+    `[${TELL}] (what|where|how high|how low) ((is|are) ${MY} <asked> (supposed|meant) to (be|run|sit)|${MY} <asked> (should be|is supposed to be|ought to be|needs to be)) [(at|running)] ${SUPPOSING}`,
+    targetSupposing,
+    { examples: ['what is head supposed to be at ninety degrees'] },
+  ),
+  rule(
+    `${SUPPOSING} [<pause>] (what|where) (should|would|must) ${MY} <asked> (be|run|read|sit) [at]`,
+    targetSupposing,
+    { examples: ['at ninety five outside what should head be'] },
+  ),
+];
