@@ -113,6 +113,7 @@ class NumberFinder implements OpenNumbers {
 
   /** "Eighty to seventy four" is no eighty two. */
   private endsTooLate(end: number): boolean {
+    if (this.sentence.leadsOn(end - 1)) return true;
     return LATE.has(this.tokens[end - 1]?.text ?? '') && this.sentence.canBeNumber(end);
   }
 }

@@ -107,6 +107,7 @@ export class RuleReader {
 
   private itemOf(rank: number, { from, to }: Span, tags: Tags): Item | null {
     const rule = RULES[rank];
+    if (this.sentence.leadsOn(to - 1) && this.sentence.canBeNumber(to - 2)) return null;
     const meaning = rule?.means(tags, this.sentence.frame({ from, to })) ?? null;
     return rule === undefined || meaning === null
       ? null

@@ -8,12 +8,19 @@ import { NUMBER } from './numbers.ts';
 import type { Frame, Span } from './rule.ts';
 import { FILLERS } from './talk.ts';
 import { tokenise } from './tokenise.ts';
+import { WordSet } from './word-set.ts';
 
 /** All that can be said, made ready for matching once. */
 export const GRAMMAR = new Grammar();
 const ANY_NUMBER = GRAMMAR.compile(NUMBER);
 /** Words that a number can have before its last one: "nine thousand nine hundred and ninety nine". */
 const LONGEST_NUMBER = 8;
+
+/** What sounds as a figure does at the end of a number, and is none before these. */
+const LATE_FIGURES = new WordSet('to too for fore');
+const LED_ON_TO = new WordSet(
+  'the a an my your his her our their its this that these those it them us me him somebody someone everybody',
+);
 
 /** A sentence taken apart into tokens, and what is to be known of it wherever it is read. */
 export class Sentence {
@@ -66,7 +73,14 @@ export class Sentence {
   }
 
   canBeNumber(at: number): boolean {
-    return ANY_NUMBER.opening.allows(this.matcher.kinds[at] ?? END);
+    return ANY_NUMBER.opening.allows(this.matcher.kinds[at] ?? END) && !this.leadsOn(at);
+  }
+
+  /** "Three ninety for the motor" is no three ninety four, whatever a recogniser may write for "four". */
+  leadsOn(at: number): boolean {
+    const [word, next] = [this.tokens[at], this.tokens[at + 1]];
+    if (word === undefined || next === undefined || next.pause) return false;
+    return LATE_FIGURES.has(word) && LED_ON_TO.has(next);
   }
 }
 
