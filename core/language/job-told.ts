@@ -1,5 +1,6 @@
 import { atClock } from './errands.ts';
 import { startsClause } from './clause-start.ts';
+import { ONES, TEENS, TENS } from './number-words.ts';
 import { holdsNumber } from './own-reading.ts';
 import { complaint, remark } from './people-remarks.ts';
 import { type Means, type Rule, rule } from './rule.ts';
@@ -28,7 +29,11 @@ const material: Means = (tags, frame) => {
 const ON_THE_WAY =
   /\b(?:traffic|to get (?:here|there|out|over|a hold)|driv\w+|here from|the phone|lunch|hold with|on hold|parking|park|supply house|highway|find (?:this place|the place|you|parking|a spot)|get in|get on the roof)\b/i;
 const workedSoLong: Means = (tags, frame) =>
-  ON_THE_WAY.test(frame.wordsOf(frame.span)) ? {} : remark(tags, frame);
+  ON_THE_WAY.test(frame.wordsOf(frame.span))
+    ? {}
+    : / (?:to|on|into)$/i.test(frame.wordsOf(frame.span))
+      ? null
+      : remark(tags, frame);
 
 const workedFrom: Means = (tags, frame) =>
   atClock(tags, frame) !== null && atClock(tagsIn(tags['end']) ?? {}, frame) !== null
@@ -46,8 +51,17 @@ const awaited: Means = (tags, frame) =>
     : remark(tags, frame);
 
 /** What one would see is no reading; what one would want done is told by others. */
-const hoped: Means = (tags, frame) =>
-  startsClause(frame) && holdsNumber(clauseOf(tags, frame)) ? {} : null;
+const hoped: Means = (tags, frame) => {
+  const told = clauseOf(tags, frame);
+  const isHope = HOPED.test(told) && !GOES_ON.test(told);
+  return startsClause(frame) && isHope && holdsNumber(told) ? {} : null;
+};
+const HOPED = new RegExp(
+  `^(?:\\d|(?:about|around|at least|at most|maybe|somewhere|between|roughly|like|to (?:see|have|be|run|get)|it|a|an|the|your|my|that|${[...ONES, ...TEENS, ...TENS].join('|')})\\b)`,
+  'i',
+);
+/** Behind these comes what is: "I'd like to see ten, I've got four". */
+const GOES_ON = /\b(?:it's|it is|i've|i have|i got|i'm|now|but|we've|we have|currently|instead)\b/i;
 
 const I = '[(i|we|just|also|i also|and|then|ended up|i have|we have|had)]';
 const IT =
@@ -115,7 +129,7 @@ export const JOB_RULES: readonly Rule[] = [
   ),
   rule(
     '((called|sent) [(out|in|here|over)]|dispatched|got called|got sent) [(out|in|here)] (for|on|about|because|to look at|to see about) (a|an|the|their|one|it is) <clause> [<pause> [and] (supposed|should|set|it is supposed|it should|was|it was|normally) <clause:more>]',
-    (_tags, frame) => ({ memos: [frame.wordsOf(frame.span)] }),
+    complaint,
     { examples: ['called out for a walk in freezer at twenty eight degrees'] },
   ),
   rule(
@@ -124,7 +138,7 @@ export const JOB_RULES: readonly Rule[] = [
     { examples: ['compressor runs eight hundred bucks'] },
   ),
   rule(
-    '(in a perfect world|in theory|on paper|by the book|in my experience|as a rule|rule of thumb|on a (good|normal|typical|hot|cold|perfect) day|on a (day|box|unit|system) like (this|that)|under normal conditions|if everything is (right|working)) <clause> [<pause> <clause:more>]',
+    '(in a perfect world|in theory|on paper|by the book|in my experience|as a rule|rule of thumb|on a (good|normal|typical|hot|cold|perfect) day|on a (day|box|unit|system) like (this|that)|under normal conditions|if everything is (right|working)) <clause>',
     nothing,
     { examples: ['in a perfect world you would see ten degrees of subcooling'] },
   ),

@@ -15,7 +15,7 @@ const SINCE =
 /** Sentences kept word for word. */
 export const MEMO_RULES: readonly Rule[] = [
   rule(
-    '(do not|no need to|you do not (have|need) to|never mind) (write|put|log|note|record|keep|count|save|jot) (down|in|the|a|any|my) <rest>',
+    '(do not|no need to|you do not (have|need) to|never mind) (write|put|log|note|record|keep|count|save|jot) (down|in|the|a|any|my) <clause>',
     () => ({}),
     { examples: ['do not write down twelve'] },
   ),

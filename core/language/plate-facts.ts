@@ -1,3 +1,4 @@
+import { holdsReading } from './own-reading.ts';
 import { droppedIn } from './dropped-points.ts';
 import { nameplate } from './facts.ts';
 import { amountIn } from './measure.ts';
@@ -107,7 +108,9 @@ const ratedAmpsAt: Means = (tags, frame) =>
 const identity: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);
   const told = span === null ? '' : frame.wordsOf(span);
-  return span === null || WORN.test(told) ? null : { remarks: [frame.wordsOf(frame.span)] };
+  return span === null || WORN.test(told) || holdsReading(told)
+    ? null
+    : { remarks: [frame.wordsOf(frame.span)] };
 };
 const WORN =
   /\b(?:worn|gone|faded|missing|on the|rubbed|rusted|rubbed|same|scratched|illegible|not)\b/i;

@@ -299,6 +299,11 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     replaceEach,
     { examples: ['needs a door gasket and a hinge'] },
   ),
+  rule(
+    '([(it|they|this|unit|the unit|customer|the customer)] (needs|need|wants|will need|is going to need|are going to need)|[i] recommend|quote [them]) (a|an|<number>) [new] <part> [(a|an)] [new] <part:second> and [(a|an)] [new] <part:third>',
+    replaceEach,
+    { examples: ['they need a new compressor dryer and contactor'] },
+  ),
   // A product and a line are a part and a quantity too: a rule each, so that their order decides.
   ...CHECKED_AGAIN.map(({ what, example }) =>
     rule(

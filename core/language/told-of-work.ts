@@ -21,9 +21,14 @@ const replacedIn = (tags: Tags, frame: Frame): readonly Work[] => {
 
 /** "New compressor, drier and contactor": what was fitted, told as a list; one alone may be what is wanted. */
 const newOnes: Means = (tags, frame) => {
+  const { from } = frame.span;
+  // "They need a new compressor, drier and contactor": nothing was put in.
+  if (NEEDED.test(frame.wordsOf({ from: from - 1, to: from }))) return null;
   const work = replacedIn(tags, frame);
   return frame.endsAtPause && work.length > 1 ? { work } : null;
 };
+const NEEDED =
+  /^(?:needs?|wants?|requires?|recommend|quote|order|get|for|them|him|her|price|want|buy|bring|without|no)$/i;
 
 /** "Put a new one in with a drier and a contactor": of the part that was spoken of, and the others. */
 const newOneWith: Means = (tags, frame) => {

@@ -179,9 +179,12 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
       examples: ['target superheat', 'what is my target head at ninety two ambient'],
     },
   ),
+  rule(`(what is|what are) [(the|my)] <asked> target`, about('target'), {
+    examples: ['what is my suction target'],
+  }),
   rule(`[(what is|what are)] [(the|my)] <asked> (target|goal)`, about('target'), {
     alone: true,
-    examples: ['what is my head target', 'superheat target'],
+    examples: ['superheat target'],
   }),
   rule(
     `(what <asked>|which <asked>|how much <asked>|how (high|low) a <asked>) ((am i|are we) (after|looking for|shooting for|aiming for|wanting)|is (normal|good|right|ok|enough|typical|correct|usual) [(here|for this|on this|on this unit|on this one)]|do (i|we|you) (want|need)|should (i|we) be getting)`,
