@@ -110,7 +110,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
   rule(
     `(what|where) is ${MY} <asked> (supposed to|meant to) (be|run|sit) [at] ${TODAY}`,
     about('target'),
-    { examples: ['what is head supposed to be at ninety degrees'] },
+    { examples: ['what is head supposed to be today'] },
   ),
   rule(
     `what (should|would|do) (i|we) (be (running|seeing|getting|at|looking at)|want to (see|have|be at|get)|like to see|expect to see) (for|on|in|at|with) ${MY} <asked> ${TODAY}`,
