@@ -1,4 +1,5 @@
 import type { Grammar } from './compile.ts';
+import { withOneMore } from './few.ts';
 import { type Left, Lefts, type Onward, type Way } from './left.ts';
 import type { ListNode, Node } from './nodes.ts';
 import { type Ahead, onwardFrom } from './spread.ts';
@@ -171,16 +172,15 @@ export class Automata {
 
   private keepBack({ from, way, hidesOthers }: Came): void {
     const flags = (hidesOthers ? HIDES_OTHERS : 0) + (way.isBehindEnd ? IS_BEHIND_END : 0);
-    this.records.add((from << FLAG_BITS) + flags, this.acts.numberOf(way.acts));
+    this.records.add((from << FLAG_BITS) + flags, way.acts);
   }
 
   private onward(left: Left, symbol: number): Onward {
     const found = left.onward?.get(symbol);
     if (found !== undefined) return found;
-    const { grammar, lefts, wantsEvery } = this;
-    const fresh = onwardFrom(left, aheadOf(symbol), { grammar, lefts, wantsEvery });
-    left.onward ??= new Map();
-    left.onward.set(symbol, fresh);
+    const { grammar, lefts, acts, wantsEvery } = this;
+    const fresh = onwardFrom(left, aheadOf(symbol), { grammar, lefts, acts, wantsEvery });
+    left.onward = withOneMore(left.onward, symbol, fresh);
     return fresh;
   }
 

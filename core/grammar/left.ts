@@ -1,3 +1,4 @@
+import { type Few, withOneMore } from './few.ts';
 import type { Summand } from './fold.ts';
 import type { Data, ListNode, Node, RestNode } from './nodes.ts';
 
@@ -15,9 +16,9 @@ export interface Left {
   /** What is read here adds to a sum, in which a rule's tags are one summand. */
   readonly inSum: boolean;
   /** This behind another item; words of one spelling are one item. */
-  behind: Map<Item | string, Left> | null;
+  behind: Few<Item | string, Left> | null;
   /** Where it leads, by what is ahead, as far as that was asked. */
-  onward: Map<number, Onward> | null;
+  onward: Few<number, Onward> | null;
 }
 
 /** Nodes, and what is to be done behind a part of one. */
@@ -72,8 +73,7 @@ export class Lefts {
     const found = next.behind?.get(key);
     if (found !== undefined) return found;
     const fresh = this.fresh(item, next);
-    next.behind ??= new Map();
-    next.behind.set(key, fresh);
+    next.behind = withOneMore(next.behind, key, fresh);
     return fresh;
   }
 
@@ -109,7 +109,8 @@ export class Lefts {
 /** One way on: what is left behind it, and what it does to the tags. */
 export interface Way {
   readonly left: Left;
-  readonly acts: readonly Act[];
+  /** Its number in the automata's list of what is done. */
+  readonly acts: number;
   /** Less preferred ways that come to the same were left out. */
   readonly hidesOthers: boolean;
   /** To end here is preferred to it. */

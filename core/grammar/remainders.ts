@@ -1,3 +1,4 @@
+import { type Few, withOneMore } from './few.ts';
 import { CLASS_MARK, type Kinds } from './kinds.ts';
 import type { ListNode, Node, RestNode } from './nodes.ts';
 
@@ -29,7 +30,8 @@ interface ThenLeft extends Left {
 interface EitherLeft extends Left {
   readonly kind: 'either';
   readonly options: readonly Remainder[];
-  readonly after: Map<number, Remainder>;
+  /** Made once something is asked of it: most are passed through. */
+  after: Few<number, Remainder> | null;
 }
 interface JumpLeft extends Left {
   readonly kind: 'jump';
@@ -50,7 +52,7 @@ export const NOTHING: Remainder = {
   canEnd: false,
   mayJump: false,
   options: [],
-  after: new Map(),
+  after: null,
 };
 
 /** All sentences of the corpus together come to half of it, and to 30 MB. */
@@ -148,16 +150,16 @@ export class Remainders {
   }
 
   /** What is asked of many rules: it is kept. */
-  private afterAny({ options, after }: EitherLeft, kind: number): Remainder {
-    const found = after.get(kind);
+  private afterAny(either: EitherLeft, kind: number): Remainder {
+    const found = either.after?.get(kind);
     if (found !== undefined) return found;
     const left: Remainder[] = [];
-    for (const option of options) {
+    for (const option of either.options) {
       const next = this.after(option, kind);
       if (next !== NOTHING) left.push(next);
     }
     const fresh = this.either(left);
-    after.set(kind, fresh);
+    either.after = withOneMore(either.after, kind, fresh);
     return fresh;
   }
 
@@ -233,7 +235,7 @@ export class Remainders {
       canEnd: options.some(({ canEnd }) => canEnd),
       mayJump: options.some(({ mayJump }) => mayJump),
       options,
-      after: new Map(),
+      after: null,
     };
     this.eithers.set(key, fresh);
     return fresh;

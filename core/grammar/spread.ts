@@ -1,7 +1,8 @@
 import type { Grammar } from './compile.ts';
 import { summandOf } from './fold.ts';
 import { END } from './kinds.ts';
-import type { Act, EndMark, Item, Left, Lefts, Mark, Onward, Way } from './left.ts';
+import type { ActLists } from './act-lists.ts';
+import type { Act, EndMark, Item, Left, Lefts, Mark, Onward } from './left.ts';
 import type {
   ChoiceNode,
   ListNode,
@@ -26,6 +27,7 @@ export interface Ahead {
 interface Ground {
   readonly grammar: Grammar;
   readonly lefts: Lefts;
+  readonly acts: ActLists;
   /** Whether ways that come to the same are all wanted, not only the one that is preferred. */
   readonly wantsEvery: boolean;
 }
@@ -41,8 +43,13 @@ const MOST_OPENED = 4_000;
 export function onwardFrom(left: Left, ahead: Ahead, ground: Ground): Onward {
   const spread = new Spread(ahead, ground);
   spread.go({ left, acts: NO_ACTS }, left.unbroken);
-  return spread;
+  // Only what was found is kept: there are tens of thousands, and each looked through its own sets for it.
+  const { lists, isCut } = spread;
+  const ways = spread.ways.map((way) => ({ ...way, acts: ground.acts.numberOf(way.acts) }));
+  return { ways, lists: lists.length === 0 ? NO_LISTS : lists, isCut };
 }
+
+const NO_LISTS: readonly ListNode[] = [];
 
 type ReadsNothing = Exclude<Item, { kind: 'word' | 'class' | 'rest' | 'resting' | 'list' }>;
 type MadeOfParts = Extract<
@@ -50,8 +57,9 @@ type MadeOfParts = Extract<
   { kind: 'sequence' | 'choice' | 'optional' | 'repeat' | 'rule' | 'scope' | 'unheard' }
 >;
 
-interface Reached extends Way {
+interface Reached extends Going {
   hidesOthers: boolean;
+  readonly isBehindEnd: boolean;
 }
 
 /** On the way over what reads nothing. */
@@ -71,7 +79,7 @@ const into = ({ left, acts }: Going, ...items: readonly Item[]): Entering => ({
 
 export const NO_ACTS: readonly Act[] = [];
 
-class Spread implements Onward {
+class Spread {
   readonly ways: Reached[] = [];
   readonly lists: ListNode[] = [];
   private hasEnded = false;

@@ -23,9 +23,9 @@ export function startersOf(node: Node): Starters {
 function findStarters(node: Node): Starters {
   switch (node.kind) {
     case 'word':
-      return { words: new Set([node.word]), empty: false };
+      return named(node.word);
     case 'class':
-      return { words: new Set([CLASS_MARK + node.name]), empty: false };
+      return named(CLASS_MARK + node.name);
     case 'sequence':
       return inSequence(node.parts);
     case 'choice':
@@ -47,17 +47,31 @@ function findStarters(node: Node): Starters {
   }
 }
 
+const byName = new Map<string, Starters>();
+
+/** One of each: most nodes are words. */
+function named(name: string): Starters {
+  const found = byName.get(name);
+  if (found !== undefined) return found;
+  const fresh: Starters = { words: new Set([name]), empty: false };
+  byName.set(name, fresh);
+  return fresh;
+}
+
 function inSequence(parts: readonly Node[]): Starters {
   const reached: Starters[] = [];
   for (const part of parts) {
     const starters = startersOf(part);
     reached.push(starters);
-    if (!starters.empty) return { ...either(reached), empty: false };
+    if (!starters.empty)
+      return reached.length === 1 ? starters : { ...either(reached), empty: false };
   }
   return { ...either(reached), empty: true };
 }
 
 function either(all: readonly Starters[]): Starters {
+  const [only] = all;
+  if (only !== undefined && all.length === 1) return only;
   const empty = all.some((each) => each.empty);
   const words = new Set<string>();
   for (const each of all) {
