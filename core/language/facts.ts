@@ -275,6 +275,12 @@ export const FACT_RULES: readonly Rule[] = [
     examples: ['txv', 'cap tube system'],
   }),
   rule('<pause> [a] <metering>', metering),
+  // Pointed at, not told what it is.
+  rule(
+    '[(i (think|bet|guess|believe|figure)|maybe|probably|looks like|pretty sure)] (it is|that is|it was|it has to be|it must be|could be|might be) the <metering>',
+    () => ({}),
+    { examples: ["i think it's the txv"] },
+  ),
   heardRule('[the] sight glass <sightGlass>', sightGlass, {
     examples: ['sight glass has bubbles'],
   }),

@@ -212,6 +212,12 @@ export const RATING_RULES: readonly Rule[] = [
   rule(`[(and|but|it)] (${SUPPOSED} [at]|[is] rated [(at|for)]) <amount>`, ofCanRead, {
     examples: [],
   }),
+  // What is expected there was read by nobody.
+  rule(
+    `[(it|that|this|there|you|i|we)] (${SUPPOSED}|should (have|read|see|get|show)|would (have|expect|want)) [at] <amount> (on|at|across|to|between|through|into|over|coming to) <the> <place>`,
+    () => ({}),
+    { examples: ['should be around one twenty on the contactor'] },
+  ),
   rule(`<the> <place> [(is|are)] ${MARKED} <amount> [(each|apiece)]`, partMarked, {
     examples: ['start cap is marked one eighty nine to two twenty seven', 'run cap rated ten'],
   }),

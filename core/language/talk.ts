@@ -59,7 +59,7 @@ const FOREIGN =
 const SIZE =
   '(amp|volt|watt|ton|horsepower|hp|horse|inch|foot|pound|ounce|gallon|wire|pole|microfarad|degree|psi)';
 const SIZED =
-  '(breaker|fuse|motor|fan|compressor|contactor|coil|transformer|relay|heater|capacitor|wrench|pipe|line|tubing|wire|outlet|circuit|bit|socket|hose|fitting|nut|nut driver|drill|copper|ladder|driver|flare|flare nut|screwdriver|cylinder|tank|jug|bottle|bucket|box|plug|cord|day|gage|controller|relief|roll|tape|hammer|screw|bolt|elbow|coupling)';
+  '(breaker|fuse|motor|fan|compressor|contactor|coil|transformer|relay|heater|capacitor|wrench|pipe|line|tubing|wire|outlet|circuit|bit|socket|hose|fitting|nut|nut driver|drill|copper|ladder|driver|flare|flare nut|screwdriver|cylinder|tank|jug|bottle|bucket|box|plug|cord|day|gage|controller|relief|roll|tape|hammer|screw|bolt|elbow|coupling|battery|bulb|light|adapter|charger|impact|saw|strap|generator|magnet|gauge|drop light|extension cord|ratchet|key|hole saw|disconnect|whip|lift|extension|ladder rack)';
 
 const PLAIN_UNITS = '(pounds|ounces|psi|degrees|volts|amps|ohms|microns|grams)';
 
@@ -135,6 +135,34 @@ export const TALK_RULES: readonly Rule[] = [
     nothing,
     { examples: ['the other unit is at forty'] },
   ),
+  rule(
+    '(on|with) [(the|my|that|his)] (last|other|previous) (one|unit|box|job|call|machine|system|store|stop) <clause>',
+    nothing,
+    { examples: ['on the last one suction was ten'] },
+  ),
+  rule(
+    '[(my|his|her|their)] (buddy|neighbor|cousin|uncle|friend) is (box|walk in|cooler|freezer|fridge|unit|system|machine|place|store|house) <clause>',
+    nothing,
+    { examples: ["my buddy's walk-in runs at thirty eight"] },
+  ),
+  rule(
+    '[(most|any)] (a|any|most) (good|normal|healthy|typical|clean|new|well charged) (system|systems|unit|units|box|one|ones|compressor|machine|reach in|walk in) (runs|run|is|are|has|have|will|would|should|holds|pulls|reads|likes|like) <clause>',
+    nothing,
+    { examples: ['a good system runs about eight degrees subcooling'] },
+  ),
+  rule(
+    '(if|when|in case|unless) (it|you|they|we|he|she|somebody) (need|needs|needed|want|wants|wanted|have to|had to) [(to|a|an|the)] [new] <part> [<pause>] [and] [(a|an|the)] [new] <part:second> [[<pause>] and [(a|an|the)] [new] <part:third>] <clause>',
+    () => ({ supposed: true }),
+    { examples: ["if you need a new compressor, drier and contactor that's four grand"] },
+  ),
+  rule(
+    '[(i|we|he|she|they)] [(am|was|were|are)] (hoping|looking|shooting|aiming|praying|wishing) for [(at least|about|around)] <amount>',
+    nothing,
+    { examples: ['was hoping for two hundred megs'] },
+  ),
+  rule('<the> <part> (is|was|should be) good for <clause>', nothing, {
+    examples: ['this compressor is good for about ten years'],
+  }),
   rule(
     '(lunch|breakfast|dinner|break|quitting time|coffee break) [(is|was)] (at|till|until|around|by) <number>',
     nothing,
@@ -309,7 +337,7 @@ export const TALK_RULES: readonly Rule[] = [
   ),
   rule('(line|leg|phase) [(number|numbers)] <number>', nothing, { examples: ['leg two'] }),
   rule(
-    `[(it is|that is|need|i need|get me|hand me|give me)] [(a|an|the)] [about] <number> ${SIZE} [(nitrogen|recovery|steel|round|flat|oxygen|acetylene)] ${SIZED}`,
+    `[(it is|that is|need|i need|get me|hand me|give me|grab|grab me|bring|bring me|order|order me|find|find me|it has [got]|it is got|there is|got|we have|i have)] [(a|an|the|that|my|another)] [about] <number> ${SIZE} [(nitrogen|recovery|steel|round|flat|oxygen|acetylene|run|start|pull out)] ${SIZED} [(in it|in there|in here|on it|up here|here)]`,
     nothing,
     { examples: ['that is a twenty amp breaker'] },
   ),
