@@ -156,7 +156,7 @@ export const TALK_RULES: readonly Rule[] = [
     { examples: ["if you need a new compressor, drier and contactor that's four grand"] },
   ),
   rule(
-    '[(i|we|he|she|they)] [(am|was|were|are)] (hoping|looking|shooting|aiming|praying|wishing) for [(at least|about|around)] <amount>',
+    '[(i|we|he|she|they)] [(am|was|were|are)] (hoping|looking|shooting|aiming|praying|wishing) for <amount>',
     nothing,
     { examples: ['was hoping for two hundred megs'] },
   ),
