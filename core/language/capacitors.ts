@@ -3,6 +3,7 @@ import { droppedIn } from './dropped-points.ts';
 import { one } from './electrical.ts';
 import { amountIn, readingOf } from './measure.ts';
 import { reading } from './reading-means.ts';
+import type { PartId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, placeId, tagsIn } from './slots.ts';
@@ -21,6 +22,20 @@ const readsOfRated: Means = (tags, frame) => {
   const rated = ratedIn(tags, tags, frame);
   const read = readingOf('capacitance', amountIn(tags), { place: placeId(tags['place']), frame });
   return rated === null || read === null ? null : { readings: [rated, read] };
+};
+
+/** The same of the can that was named before it. */
+const readsOfRatedCan: Means = (tags, frame) => {
+  const rated = ratedIn(tags, tags, frame);
+  const { value } = amountIn(tags);
+  const means = (part: PartId): Meaning | null => {
+    if (part !== 'runCapacitor' && part !== 'startCapacitor') return null;
+    const read = readingOf('capacitance', amountIn(tags), { place: part, frame });
+    return rated === null || read === null ? null : { readings: [rated, read] };
+  };
+  const left = value === null ? {} : { unclaimed: [String(value)] };
+  const rating = rated === null ? {} : { readings: [rated] };
+  return { ofIt: { means, inSentence: false, otherwise: { ...rating, ...left } } };
 };
 
 /** What a dual can is marked for the compressor and for its fan. */
@@ -101,6 +116,10 @@ export const CAPACITOR_RULES: readonly Rule[] = [
     '<the> <place> [is] rated [(at|for)] <number:rated> [(microfarads|mfd|uf)] [(is|it|and|it is|but it is|and it is|i am|i got|but)] (reads|reading|measures|measured|read|shows|is|checked|tests|tested) [(at|only)] <amount>',
     readsOfRated,
     { examples: ['cap rated thirty five reads thirty one'] },
+  ),
+  rule(
+    '<pause> [(it is|is)] rated [(at|for)] <number:rated> [(microfarads|mfd|uf)] [(and|but|and it|but it|it)] (reads|reading|measures|measured|read|shows|checked|tests|tested) [(at|only)] <amount>',
+    readsOfRatedCan,
   ),
   rule(
     `[(a|the|that|this)] <number:rated> ${UF} <place> [(is|it is)] [only] [${READS}] [(at|only|out at)] <amount>`,

@@ -230,6 +230,9 @@ export const FINDING_RULES: readonly Rule[] = [
   rule('<the> <part> (it is|they are) <very> <state>', stateOf('state'), {
     examples: ['evaporator fan motor it is bad'],
   }),
+  rule(`<the> <part> [number] <count:which> ${IS} <very> <state>`, stateOf('state'), {
+    examples: ['evap fan two is dead'],
+  }),
   rule(`<the> <part> <spot> [${IS}] <very> <state>`, stateOf('state'), {
     examples: ['door of the walk in is propped', 'gasket on the left door is torn'],
   }),
@@ -325,9 +328,13 @@ export const FINDING_RULES: readonly Rule[] = [
       examples: ['loose terminal on the contactor'],
     },
   ),
-  rule(`<the> <part> (is|are|was|were|looks|has been|been) ${LIFELESS}`, lifeless, {
-    examples: ['transformer is dead'],
-  }),
+  rule(
+    `<the> <part> [[number] <count:which>] (is|are|was|were|looks|has been|been) ${LIFELESS}`,
+    lifeless,
+    {
+      examples: ['transformer is dead'],
+    },
+  ),
   rule(
     '(neither|none|neither one|none of) [of] [(the|my|them)] <part> (is|are|was) (running|turning|spinning|on|working)',
     noneRuns,

@@ -150,6 +150,12 @@ export const SAFETY_RULES: readonly Rule[] = [
   rule(`[the] ${HIGH} ${PASSES} <very> <state>`, sideIs('highPressureSwitch'), {
     examples: ['high side is made'],
   }),
+  rule(`[i] (found|got|caught|have) the ${HIGH} <state>`, sideIs('highPressureSwitch'), {
+    examples: ['found the high pressure open'],
+  }),
+  rule(`[i] (found|got|caught|have) the ${LOW} <state>`, sideIs('lowPressureSwitch'), {
+    examples: ['found the low pressure open'],
+  }),
   rule(`[the] ${LOW} ${PASSES} <very> <state>`, sideIs('lowPressureSwitch'), {
     examples: ['low side is open'],
   }),

@@ -234,7 +234,7 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '[(i|we)] (pulled|got|brought|have|have got) (it|her|this thing|the system) [all the way] [down] to <amount>',
+    '[(i|we)] (pulled|got|brought|have|have got|vacced|evacuated|sucked) (it|her|this thing|the system) [all the way] [down] to <amount>',
     pulledTo,
     { examples: ['pulled it to three eighty'] },
   ),
