@@ -231,7 +231,7 @@ export const FINDING_RULES: readonly Rule[] = [
     examples: ['evaporator fan motor it is bad'],
   }),
   rule(`<the> <part> [number] <count:which> ${IS} <very> <state>`, stateOf('state'), {
-    examples: ['evap fan two is dead'],
+    examples: ['evap fan two is noisy'],
   }),
   rule(`<the> <part> <spot> [${IS}] <very> <state>`, stateOf('state'), {
     examples: ['door of the walk in is propped', 'gasket on the left door is torn'],
