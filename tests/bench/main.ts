@@ -3,6 +3,7 @@ import { cpus, loadavg } from 'node:os';
 import { benchBundle } from './bundle.ts';
 import { benchCauses } from './causes.ts';
 import { benchHearing } from './hearing.ts';
+import { benchLearntMemory } from './learnt-memory.ts';
 import { benchPageHearing } from './page-hearing.ts';
 import { benchPhrasingInChromium, benchPhrasingInNode } from './phrasing.ts';
 import { benchReply } from './reply.ts';
@@ -31,6 +32,13 @@ async function bundleRows(): Promise<readonly Row[]> {
     ['  with densities and latent heat', figure(wholeBytes / 1000, 'kB')],
     ['  the same, compressed', figure(wholeGzipBytes / 1000, 'kB')],
   ];
+}
+
+function learntRows(): readonly Row[] {
+  return benchLearntMemory().map(({ sentences, megabytes }): Row => [
+    `held once ${sentences} sentences were understood`,
+    figure(megabytes, 'MB'),
+  ]);
 }
 
 function understandingRows(): readonly Row[] {
@@ -102,6 +110,7 @@ async function main(): Promise<void> {
   const rows = [
     ...saturationRows(),
     ...(await bundleRows()),
+    ...learntRows(),
     ...understandingRows(),
     ...adviceRows(),
     ...(await phrasingRows()),
