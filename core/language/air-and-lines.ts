@@ -1,20 +1,14 @@
-import type { Tags } from '../grammar/nodes.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { QUANTITIES } from '../terms/quantities.ts';
 import { electrical, GOT } from './electrical.ts';
 import { amountIn } from './measure.ts';
 import { isPlausible } from './plausible.ts';
-import { fixed } from './reading-means.ts';
+import { fixed, leftToAsk } from './reading-means.ts';
 import { type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, quantityId, tagsIn } from './slots.ts';
 import { degrees, isThermal, throughPart } from './through-part.ts';
 
 const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
-
-const numbersOf = (tags: Tags): readonly string[] => {
-  const { value, low, high } = amountIn(tags);
-  return [value, low, high].filter((number) => number !== null).map(String);
-};
 
 /** An unnamed coil blows colder than it draws; a condenser's air is warmed by it. */
 const airThrough: Means = (tags, frame) => {
@@ -49,7 +43,7 @@ const coilAt: Means = (tags, frame) => {
   const { lastQuantity } = frame.context;
   const isSure = (found?.value ?? 0) < 0 || (lastQuantity !== null && COLD.has(lastQuantity));
   const means = (quantity: QuantityId): Meaning | null => (COLD.has(quantity) ? boiling : null);
-  return { ofThat: { means, otherwise: isSure ? boiling : { unclaimed: numbersOf(tags) } } };
+  return { ofThat: { means, otherwise: isSure ? boiling : leftToAsk(tags) } };
 };
 
 const waterPair: Means = (tags, frame) => {
@@ -69,7 +63,7 @@ const gasAt: Means = (tags, frame) => {
   const found = degrees('dischargeLineTemp', tags, frame);
   const isHot = found?.value !== undefined && found.value >= LEAST_DISCHARGE[units];
   return found === null || !isHot || lastQuantity === 'testPressure'
-    ? { unclaimed: numbersOf(tags) }
+    ? leftToAsk(tags)
     : { readings: [found] };
 };
 
@@ -117,7 +111,7 @@ const beside =
       if (HIGH_SIDE.has(read)) return of(high);
       return LOW_SIDE.has(read) ? of(low) : null;
     };
-    return { ofThat: { means, otherwise: { unclaimed: numbersOf(tags) } } };
+    return { ofThat: { means, otherwise: leftToAsk(tags) } };
   };
 /** "Suction two bar, saturated minus ten": what stands behind a comma begins another. */
 const unbroken =
@@ -147,7 +141,7 @@ const furtherAlong: Means = (tags, frame) => {
   };
   const isAtMotor = /\bcompressor\b/i.test(frame.wordsOf(frame.span));
   const metered = isAtMotor ? electrical(tags, 'compressor', frame) : null;
-  const otherwise = metered === null ? { unclaimed: numbersOf(tags) } : { readings: [metered] };
+  const otherwise = metered === null ? leftToAsk(tags) : { readings: [metered] };
   return { ofThat: { means, otherwise } };
 };
 

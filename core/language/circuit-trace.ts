@@ -6,16 +6,11 @@ import { electrical, GOT, one } from './electrical.ts';
 import { finding } from './finding-of.ts';
 import { amountIn, readingOf, withMore } from './measure.ts';
 import { pointed } from './meter-figures.ts';
-import { reading } from './reading-means.ts';
+import { leftToAsk, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { placeId, tagsIn } from './slots.ts';
 
-const leftToAsk = (tags: Tags): Meaning => {
-  const { value, low, high } = amountIn(tags);
-  return { unclaimed: [value, low, high].filter((number) => number !== null).map(String) };
-};
-
-const isVolts = (tags: Tags): boolean => [null, 'V'].includes(amountIn(tags).unit);
+export const isVolts = (tags: Tags): boolean => [null, 'V'].includes(amountIn(tags).unit);
 
 type PressureSwitch = 'highPressureSwitch' | 'lowPressureSwitch';
 const SIDE_OF: Record<PressureSwitch, QuantityId> = {

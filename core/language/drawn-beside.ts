@@ -1,7 +1,7 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
-import { amps } from './circuit-trace.ts';
+import { amps, isVolts } from './circuit-trace.ts';
 import { droppedIn } from './dropped-points.ts';
 import { electrical, GOT, one } from './electrical.ts';
 import { isElectrical } from './electrical-quantities.ts';
@@ -9,14 +9,8 @@ import { fanPlace } from './fans.ts';
 import { TWO_BARE_FIGURES } from './loosely-said.ts';
 import { amountIn, readingOf } from './measure.ts';
 import { pointed } from './meter-figures.ts';
+import { leftToAsk } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
-
-const leftToAsk = (tags: Tags): Meaning => {
-  const { value, low, high } = amountIn(tags);
-  return { unclaimed: [value, low, high].filter((number) => number !== null).map(String) };
-};
-
-const isVolts = (tags: Tags): boolean => [null, 'V'].includes(amountIn(tags).unit);
 
 const remarked: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
 

@@ -105,19 +105,11 @@ class NumberFinder implements OpenNumbers {
     if (numbers.isFull) numbers = new Automata(GRAMMAR, [SIGNED_NUMBER]);
     const reach = new Reach(numbers, 0, { matcher, at });
     for (let end = Math.min(to, reach.farthest); end > at; end -= 1) {
-      const tags = this.endsTooLate(end) ? null : reach.first(end);
+      const tags = this.sentence.endsTooLate(end) ? null : reach.first(end);
       if (tags !== null) return { digits: String(signedIn(tags)), end };
     }
     return null;
   }
-
-  /** "Eighty to seventy four" is no eighty two. */
-  private endsTooLate(end: number): boolean {
-    if (this.sentence.leadsOn(end - 1)) return true;
-    return LATE.has(this.tokens[end - 1]?.text ?? '') && this.sentence.canBeNumber(end);
-  }
 }
-
-const LATE: ReadonlySet<string> = new Set(['to', 'too', 'for', 'fore']);
 
 const FIGURES: ReadonlySet<string> = new Set([...ONES, 'zero', 'oh']);

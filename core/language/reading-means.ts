@@ -1,7 +1,7 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { type Amounted, amountIn, readingOf, withMore } from './measure.ts';
-import type { Frame, Means } from './rule.ts';
+import type { Frame, Meaning, Means } from './rule.ts';
 import { quantityId } from './slots.ts';
 import type { Reading } from './utterance.ts';
 
@@ -37,3 +37,9 @@ const readBy =
     if (found === null) return null;
     return { readings: [extras === undefined ? found : withMore(found, extras)] };
   };
+
+/** The numbers of an amount that nothing tells what they are of. */
+export function leftToAsk(tags: Tags): Meaning {
+  const { value, low, high } = amountIn(tags);
+  return { unclaimed: [value, low, high].filter((number) => number !== null).map(String) };
+}

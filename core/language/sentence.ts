@@ -76,6 +76,13 @@ export class Sentence {
     return ANY_NUMBER.opening.allows(this.matcher.kinds[at] ?? END) && !this.leadsOn(at);
   }
 
+  /** Whether a number that ends there would take a word that is no figure of it: "eighty to seventy four" is no eighty two. */
+  endsTooLate(end: number): boolean {
+    const last = this.tokens[end - 1];
+    if (last === undefined || !LATE_FIGURES.has(last)) return false;
+    return this.leadsOn(end - 1) || this.canBeNumber(end);
+  }
+
   /** "Three ninety for the motor" is no three ninety four, whatever a recogniser may write for "four". */
   leadsOn(at: number): boolean {
     const [word, next] = [this.tokens[at], this.tokens[at + 1]];

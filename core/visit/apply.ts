@@ -8,6 +8,7 @@ import { markAfter, markBefore, phaseOf } from './phases.ts';
 import { isPreparation } from './preparations.ts';
 import type { VisitState } from './state.ts';
 import { applyTimer } from './timers.ts';
+import type { ReadingEntry } from './views.ts';
 
 /**
  * Invariants:
@@ -209,8 +210,6 @@ const doubtRaised: Step<'doubtRaised'> = (state, event) => ({
   doubts: [...state.doubts, kept(event, { doubt: event.doubt })],
   lastQuantity: event.doubt.quantity,
 });
-
-type ReadingEntry = VisitState['readings'][number];
 
 const markedAs =
   (id: EventId) =>
