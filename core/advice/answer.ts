@@ -7,6 +7,7 @@ import { leftOpen } from '../visit/left-open.ts';
 import type { VisitState } from '../visit/state.ts';
 import { timerOf } from '../visit/timers.ts';
 import { isNewer, latestReading } from '../visit/views.ts';
+import { NO_TARGET } from './aimpoint.ts';
 import type { Members } from './by-kind.ts';
 import { causesOf } from './causes/causes-of.ts';
 import { nextCheckOf } from './causes/next-check-of.ts';
@@ -123,6 +124,7 @@ const ANSWERS: Answering = {
     rows: movedRows(state),
     charge: state.unit.nameplate.charge ?? null,
   }),
+  makersFigure: () => NO_TARGET,
   steps: ({ about }, { state }) => beginSteps(about, state),
   step: ({ to }, { state }) => moveSteps(to, state),
   timeLeft: (_question, { state }) => told(timeLeftOf(state), null),

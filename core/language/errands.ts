@@ -89,6 +89,11 @@ export const ERRAND_RULES: readonly Rule[] = [
   rule('my (last|first|only|next) <number> <clause>', unlessMetered, {
     examples: ['i am down to my last two wire nuts'],
   }),
+  rule(
+    '[(i|we)] [(just|will|still)] (need|want|am looking for|are looking for|looking for|got to get) [to get] [(a|the|your)] (part number|model number|serial number|price|prices|pricing|availability|cross|cross reference|eta) [(and|or) (price|availability)] (for|on) <clause>',
+    nothing,
+    { examples: ['i need a part number for a fan motor'] },
+  ),
   rule('<number> for (one|two|the price of one)', nothing, { examples: ['it is two for one'] }),
   rule(
     '(he|she|they|somebody|someone) had it [set] (at|to|on) <amount> (last (year|summer|winter|week|month|time)|before|the other day)',

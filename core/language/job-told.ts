@@ -27,7 +27,7 @@ const material: Means = (tags, frame) => {
 
 /** How long somebody drove or waited for a part is nobody's business but his. */
 const ON_THE_WAY =
-  /\b(?:traffic|to get (?:here|there|out|over|a hold)|driv\w+|here from|the phone|lunch|hold with|on hold|parking|park|supply house|highway|find (?:this place|the place|you|parking|a spot)|get in|get on the roof)\b/i;
+  /\b(?:traffic|to get (?:here|there|out|over|across|through|past|home|a hold)|driv\w+|here from|the phone|lunch|hold with|on hold|parking|park|supply house|highway|find (?:this place|the place|you|parking|a spot)|get in|get on the roof)\b/i;
 const workedSoLong: Means = (tags, frame) =>
   ON_THE_WAY.test(frame.wordsOf(frame.span))
     ? {}

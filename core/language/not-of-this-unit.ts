@@ -1,6 +1,14 @@
+import { startsClause } from './clause-start.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 
 const nothing: Means = () => ({});
+
+/** "I always add eight ounces" tells what we do. */
+const ofNobody: Means = (_tags, frame) => (startsClause(frame) ? {} : null);
+
+/** What somebody is told to do: nobody did it. */
+export const BID =
+  '(set|put|turn|adjust|change|use|add|charge|run|pressurize|exceed|open|close|pull|leave|let|check|hook|purge|take|trust|go|vent|braze|recover|weigh|start|stop|wear|bleed|keep|make sure|remove|install|evacuate|test|clean|allow|connect|disconnect|replace|break)';
 
 /** What is told of other units, of units in general, of hopes, and of what would have to be paid for. */
 export const NOT_OF_THIS_UNIT: readonly Rule[] = [
@@ -25,6 +33,11 @@ export const NOT_OF_THIS_UNIT: readonly Rule[] = [
     { examples: ["if you need a new compressor, drier and contactor that's four grand"] },
   ),
   rule(
+    '(every time|each time|any time|anytime) (somebody|someone|people|they|you|he|she|anybody|anyone|<who>) <clause>',
+    () => ({ supposed: true }),
+    { examples: ['every time somebody leaves that door open it will climb to fifty'] },
+  ),
+  rule(
     '[(i|we|he|she|they)] [(am|was|were|are)] (hoping|looking|shooting|aiming|praying|wishing) for <amount>',
     nothing,
     { examples: ['was hoping for two hundred megs'] },
@@ -35,6 +48,24 @@ export const NOT_OF_THIS_UNIT: readonly Rule[] = [
     nothing,
     { examples: ['no more bubbles with soap'] },
   ),
+  rule(
+    '(on|with|for) (a|an) <refrigerant> (unit|system|box|machine|one|job) (you|they|it) (would|will|should|want|always|usually|normally|see|get|look|like|run|runs|have to|need) <clause>',
+    nothing,
+    { examples: ['on a twelve unit you would see like sixty'] },
+  ),
+  rule(
+    '(i|we) (have|had) [(also|even|already|just)] (seen|known|run into|worked on) (guys|people|techs|somebody|these|those|them|units|systems|plenty [of]|(one|ones) (that|like|with|where)) <clause>',
+    nothing,
+    { examples: ['i have seen guys charge these by the frost line'] },
+  ),
+  rule(
+    '(what|all|the (way|trick|first thing|next thing|main thing|best thing|only thing)) (you|we|i) [(always|usually|really|just|normally)] (do|want to do|got to do|have to do|need to do|like to do) [here] is <clause>',
+    nothing,
+    { examples: ['what you do is you set it for six degrees of superheat'] },
+  ),
+  rule(`[(you|so|and|just)] (never|always|do not ever|do not you ever) ${BID} <clause>`, ofNobody, {
+    examples: ['never put more than one fifty on the low side'],
+  }),
   rule('<the> <part> (is|was|should be) good for <clause>', nothing, {
     examples: ['this compressor is good for about ten years'],
   }),

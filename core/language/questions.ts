@@ -1,5 +1,6 @@
 import { JUDGED_QUESTIONS } from './questions/judged.ts';
 import { LIMIT_QUESTIONS } from './questions/limits.ts';
+import { MAKERS_FIGURES } from './questions/makers-figures.ts';
 import { REASON_QUESTIONS } from './questions/reasons.ts';
 import { RECORD_QUESTIONS } from './questions/record.ts';
 import { SATURATION_QUESTIONS } from './questions/saturation.ts';
@@ -22,4 +23,5 @@ export const QUESTION_RULES: readonly Rule[] = [
   ...LIMIT_QUESTIONS,
   ...WAITING_QUESTIONS,
   ...RECORD_QUESTIONS,
+  ...MAKERS_FIGURES,
 ];

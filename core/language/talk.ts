@@ -1,8 +1,8 @@
-import { holdsNumber } from './own-reading.ts';
-import { NOT_OF_THIS_UNIT } from './not-of-this-unit.ts';
+import { HEARSAY_RULES } from './hearsay.ts';
+import { BID, NOT_OF_THIS_UNIT } from './not-of-this-unit.ts';
 import { atClock } from './errands.ts';
-import { type Frame, type Means, type Rule, rule } from './rule.ts';
-import { signedIn, spanIn } from './slots.ts';
+import { type Means, type Rule, rule } from './rule.ts';
+import { signedIn } from './slots.ts';
 import { WordSet } from './word-set.ts';
 
 const nothing: Means = () => ({});
@@ -17,32 +17,6 @@ const unlessPast: Means = (_tags, frame) =>
 
 /** "Is head two hundred": what stands in the middle of a sentence asks nothing. */
 const opensQuestion: Means = (_tags, frame) => (frame.span.from <= 1 ? {} : null);
-
-const hearsay: Means = (tags, frame) => {
-  const span = spanIn(tags['clause']);
-  return span === null ? null : { hearsay: frame.wordsOf(span) };
-};
-
-/** "Teacher says the milk cooler was at fifty": whoever it is, it is no instrument and no paper, and not us. */
-const saidBySomebody: Means = (tags, frame) => {
-  const { to } = frame.span;
-  const from = clauseFrom(frame);
-  const speaker = frame.wordsOf({ from, to: frame.span.from });
-  if (!SPEAKER.test(speaker) || NOBODY.test(speaker) || holdsNumber(speaker)) return null;
-  const told = frame.wordsOf({ from, to });
-  return holdsNumber(told) ? hearsay(tags, frame) : { memos: [told] };
-};
-
-/** Where the clause begins in which it stands. */
-function clauseFrom(frame: Frame): number {
-  let { from } = frame.span;
-  while (from > 0 && !PAUSE.test(frame.wordsOf({ from: from - 1, to: from + 1 }))) from -= 1;
-  return from;
-}
-const PAUSE = /[,.;:?!…—]/;
-const SPEAKER = /^[a-z']+(?: [a-z']+){0,6}$/i;
-const NOBODY =
-  /\b(?:i|i'[a-z]+|we|we'[a-z]+|you|it|it's|that|this|which|name ?plate|plate|tag|sticker|label|decal|gau?ges?|meter|display|readout|screen|thermometer|probe|stat|thermostat|controller|book|chart|manual|phone|app|sign|paper|scale|what|as|like|never|not|nobody|head|suction|box|can|cap|clamp|door|one)\b/i;
 
 /** A number put right without a quantity: only the second one is left to ask about. */
 const unclaimedAfterAll: Means = (tags) => {
@@ -159,11 +133,16 @@ export const TALK_RULES: readonly Rule[] = [
     examples: ['two of the bolts are stripped'],
   }),
   rule(
-    '[the] (book|chart|manual|spec|specs|internet|phone|app) (says|said|calls for|shows) <clause>',
+    '[(the|this|their|my)] (book|chart|manual|spec|specs|spec sheet|instructions|directions|guide|bulletin|internet|phone|app|video) (says|say|said|calls for|call for|shows|show|wants|tells you|recommends|recommend) <clause>',
     nothing,
     {
       examples: ['the book says head should be one seventy'],
     },
+  ),
+  rule(
+    `[(it|this)] says [right] here [(to|you|that you|you need to|you have to|you should|do not|never|always)] ${BID} <clause>`,
+    nothing,
+    { examples: ['it says here set the low pressure control to cut in at twenty'] },
   ),
   rule('did <who> (say|mention|tell you|tell us|think) <rest>', nothing, {
     examples: ['did the customer say it was at fifty'],
@@ -201,13 +180,6 @@ export const TALK_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(his|her|their) (gages|gage|meter|reading|readings|note|notes|ticket|paperwork|thermometer|wall thermometer|stick thermometer) [(on|in|by|at) the (wall|door|box|case|kitchen|cooler|freezer|shelf|counter)] (says|say|said|showed|had|read) <rest>',
-    hearsay,
-    {
-      examples: ['his gages said one ninety on the head'],
-    },
-  ),
-  rule(
     '(normally|usually|typically|generally|ideally|most of (these|them)|these things|(these|they) (usually|normally|typically|should [(really|usually|normally|all)] (be|run|read|hold|have|sit|show|come|make|pull|draw|get|cycle|last|go|cost|take|look|stay|work)|run|like)|this one (usually|normally)|(it|this|that) (usually|normally|typically|used to)) <clause>',
     nothing,
     { examples: ['normally these run about one fifty'] },
@@ -231,36 +203,7 @@ export const TALK_RULES: readonly Rule[] = [
       examples: ['it should be thirty five in there'],
     },
   ),
-  rule(
-    `<who> (says|said|told me|told us|claims|claimed|thinks|thought|reports|reported|complained|complains|mentioned|states|stated|told me that|is saying|was saying|swears|say|told|is telling (me|us)|was telling (me|us)|tells (me|us)|figures|is sure|is worried|was worried) <rest>`,
-    hearsay,
-    {
-      examples: ['customer says it was at fifty'],
-    },
-  ),
-  rule(
-    '(he|she|they|somebody|someone|my boss|the boss|boss|dispatch|the office|the supply house|tech support|(my|the|our|his|her) (helper|apprentice|partner|buddy|coworker|lead|supervisor|service manager|guy|wife|husband)) (says|said|told me|told us|claims|claimed|thinks|thought|figures|figured|reckons|is sure|reported|mentioned|swears|say|told) <rest>',
-    hearsay,
-    {
-      examples: ['he said it was at fifty'],
-    },
-  ),
-  rule(
-    '[(the|that|some|their|our|whatever|another)] ((last|other|previous|first|day|night|original|service) (guy|tech|company|crew|mechanic|technician|outfit) [(before me|here|that was here)]|(guy|tech|company|crew|mechanic|technician|outfit|one) (before me|that was here [before [me]]|who was here [before [me]])) (says|said|told (me|us|them|him|her)|claims|claimed|thinks|thought|reported|figured|wrote|swore|mentioned) <rest>',
-    hearsay,
-    { examples: ['the last tech told them the compressor was shot'] },
-  ),
-  rule('(i was told|we were told|i am told|i have been told) <rest>', hearsay, {
-    examples: ['i was told it was at fifty'],
-  }),
-  rule(
-    '(says|said|told me|told us|claims|claimed|mentioned|swears|swore|reported|complained) <rest>',
-    saidBySomebody,
-    { examples: [] },
-  ),
-  rule('(according to|per) <who> <rest>', hearsay, {
-    examples: ['according to the customer it was at fifty'],
-  }),
+  ...HEARSAY_RULES,
   rule(
     `[(about|around|another|like|at|in|over|under|almost|only|for|took|takes|it takes|it took|be there in|back in)] <number> [(to|or) <number:other>] [more] ${FOREIGN} [(ago|away|old|late|early|out|from here|left|left over|long|wide|tall|each|total|in a row)]`,
     nothing,

@@ -206,7 +206,9 @@ export type PlainQuestion =
   | 'timeLeft'
   | 'timeHere'
   | 'leftOpen'
-  | 'moved';
+  | 'moved'
+  /** A figure that only the maker knows: gallons a minute, torque, a size. */
+  | 'makersFigure';
 
 export type SafetyTopic =
   | 'brazing'

@@ -72,6 +72,12 @@ const another: Means = (tags, frame) => {
   return { ofThat: { means, otherwise: { unclaimed: [String(amount.value)] } } };
 };
 
+/** "Used a drier and two pounds of 404": the gas by its weight, the part as the office bills it. */
+const usedWithGas: Means = (tags, frame) => {
+  const gas = refrigerantMoved('refrigerantAdded')(tags, frame);
+  return gas === null ? null : { ...gas, remarks: [frame.wordsOf(frame.span)] };
+};
+
 const GAS = '(refrigerant|gas|freon|charge)';
 const NO_GAS = `no ${GAS}`;
 
@@ -106,6 +112,11 @@ export const WEIGHED_RULES: readonly Rule[] = [
     {
       examples: ['recovered two pounds of four oh four a'],
     },
+  ),
+  rule(
+    '[(i|we)] [have] [also] (used|went through|put in) [(about|another)] (<number:count>|a|an) [new] [(feet of|foot of|sticks of|stick of|can of|cans of|set of|box of)] <part> [(and|<pause>)] [and] [about] <amount> of <refrigerant>',
+    usedWithGas,
+    { examples: ['used one dryer and a pound and a half of four oh four a'] },
   ),
   rule(
     `[(i|we)] [have] (lost|leaked) <amount> [of <refrigerant>] (in|out of|to|through|purging) [(the|my)] (hose|hoses|gages|purge|purging|manifold|fittings|air|connections)`,

@@ -212,6 +212,7 @@ export const questionSchema = z.discriminatedUnion('ask', [
       'timeHere',
       'leftOpen',
       'moved',
+      'makersFigure',
     ]),
   }),
 ]);

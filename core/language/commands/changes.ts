@@ -8,10 +8,14 @@ import { type Amounted, amountIn, measured, unitFor } from '../measure.ts';
 import { type Frame, heardCommand, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, tagsIn } from '../slots.ts';
 import type { Command, Reading } from '../utterance.ts';
+import { holdsNumber, spelledOut } from '../own-reading.ts';
+import { startsWithName } from '../questions/named-in.ts';
+import { WordSet } from '../word-set.ts';
 import { command } from './command.ts';
 
-const undo: Means = (tags) => {
+const undo: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
+  if (quantity === null && pointsOn(frame)) return null;
   return command(quantity === null ? { do: 'undo' } : { do: 'undo', quantity });
 };
 
@@ -22,6 +26,25 @@ const undoValue: Means = (tags, frame) => {
   if (value === null) return undo(tags, frame);
   return command({ do: 'undo', ...(quantity === null ? {} : { quantity }), value });
 };
+
+/** "Nix that idea", "scratch my last paycheck": of what is named behind them nothing was recorded. */
+function pointsOn(frame: Frame): boolean {
+  const words = frame.wordsOf(frame.span);
+  if (frame.endsAtPause || !/\b(?:that|last|previous|undo|said|told you|gave you)$/i.test(words))
+    return false;
+  const { to } = frame.span;
+  const [next = ''] = spelledOut(frame.wordsOf({ from: to, to: to + 1 }))
+    .toLowerCase()
+    .split(' ');
+  if (/^undo$/i.test(words)) return !holdsNumber(next);
+  return !BEGINS_ANEW.hasWord(next) && !holdsNumber(next) && !startsWithName(` ${next} `);
+}
+/** What may follow at once where a recogniser writes no comma. */
+const BEGINS_ANEW = new WordSet(
+  'i we it she he they the a an my our this these there here that make change put call is was should will not no nope and ' +
+    'but or so then now actually sorry please wait hold hang let correct correction one ok okay what how why i am again ' +
+    'too also as add added got for on of from first',
+);
 
 /** "Head's not two hundred": of what a meter reads, "the fan's not one fifteen" takes back nothing. */
 const undoNamed: Means = (tags, frame) => {
@@ -129,10 +152,16 @@ function pick(tags: Parameters<Means>[0]): Parameters<Means>[0] {
   return quantity === undefined ? {} : { quantity };
 }
 
+const SCRAP =
+  '(scratch|strike|delete|forget|disregard|discard|reject|nix|ditch|x out|axe|erase|ignore|cancel|undo|drop|lose|kill|get rid of)';
+const ENTRY = '(one|reading|number|value|entry)';
+/** What is taken back by pointing at it. */
+const TAKEN_BACK = `((scratch|strike|delete|forget|disregard|discard|reject|nix|ditch|x out|axe) (that|it)|(cancel|erase|remove|get rid of|ignore) that|(delete|nix|ditch) last|(${SCRAP}|remove) (that|the|my) (last|previous) [(${ENTRY}|thing)]|${SCRAP} that ${ENTRY}|(undo|delete|scratch|erase|cancel) the (${ENTRY}|thing)|(forget|scratch|strike|ignore|disregard|nix|erase) ((that|the) last (bit|part) [i said]|(what|everything) (i|we) [just] (said|told you|gave you)))`;
+
 /** Taking something back, or putting it right. */
 export const CHANGE_COMMANDS: readonly Rule[] = [
   heardCommand(
-    '(take that back|undo [that]|~take it back|~undo (it|last|the last one)|~scratch (that|it)|~strike that|~delete (that|it|the last one|last)|~forget (that|it)|~do not (write|put|log|record|count|keep|note) (that|it|that one) [(down|in|in there|in the note)]|~(leave|take) (that|it|that one) out [of (it|there|the note)]|~cancel that|~erase that|~remove (that|the last one)|~remove that last one|~get rid of that|~ignore that|~i misspoke|~take (the|that|my) last (reading|number|one|value) (back|out|off)|~[(you can|go ahead and)] (throw|toss) (that|the|my) [last] [(one|number|reading)] (out|away)|~(wipe|knock|drop) (that|the|my) [last] [(one|number|reading)] (out|off)|~throw out (that|the) last (one|number|reading)|~[no] (that|this|it) (was|is) (the other|the wrong|a different|another) (unit|one|box|machine|system|gage)|~[no] wrong (unit|one|gage|box)|~(disregard|discard|reject|nix|ditch|x out|axe) (that|it|(the|that) last [one])|~(drop|lose|kill) (that|the last) (one|reading|number|value|entry)|~never mind (that|it) [last] [(one|reading|number)]|~never mind the last one|~(that|the|my) last [(one|reading|number)] (is|was) (wrong|off|not right|a mistake)|~(that was|i made) a mistake|~i (said|told you|gave you|read) (that|it) wrong|~(undo|delete|scratch|erase|remove|cancel) (the last|my last|that last|the previous|the) (reading|number|value|entry|one|thing))',
+    `(take that back|undo [that]|~${TAKEN_BACK}|~take it back|~undo (it|last|the last one)|~do not (write|put|log|record|count|keep|note) (that|it|that one) [(down|in|in there|in the note)]|~(leave|take) (that|it|that one) out [of (it|there|the note)]|~i misspoke|~take (the|that|my) last (reading|number|one|value) (back|out|off)|~[(you can|go ahead and)] (throw|toss) (that|the|my) [last] [(one|number|reading)] (out|away)|~(wipe|knock|drop) (that|the|my) [last] [(one|number|reading)] (out|off)|~throw out (that|the) last (one|number|reading)|~[no] (that|this|it) (was|is) (the other|the wrong|a different|another) (unit|one|box|machine|system|gage)|~[no] wrong (unit|one|gage|box)|~never mind (that|it) [last] [(one|reading|number)]|~never mind the last one|~(that|the|my) last [(one|reading|number)] (is|was) (wrong|off|not right|a mistake)|~(that was|i made) a mistake|~i (said|told you|gave you|read) (that|it) wrong)`,
     undo,
     { examples: ['take that back', 'undo', 'scratch that'] },
   ),
@@ -150,6 +179,16 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     '(take back|undo|scratch|delete|remove|forget|cancel|erase) [(the|my|that)] [<quantity>] <amount>',
     undoValue,
     { examples: ['scratch the one ninety'] },
+  ),
+  rule(
+    '(take out|get rid of|drop|lose|nix|strike|ditch|toss|throw out|wipe|knock out|kill|ignore|disregard) [(the|my|that)] [last] <quantity> (reading|number|value|figure|one)',
+    undo,
+    { examples: ['get rid of the suction reading'] },
+  ),
+  rule(
+    '(take out|get rid of|drop|lose|nix|strike|ditch|toss|throw out|wipe|knock out|kill|ignore|disregard) (the|my|that) [<quantity>] <amount> [(reading|number|value|on the <quantity>|for the <quantity>)]',
+    (tags, frame) => (frame.endsAtPause ? undoValue(tags, frame) : null),
+    { examples: ['take out the one ninety two'] },
   ),
   heardCommand('make (it|that) <amount>', amend, {
     examples: ['make it eighty nine'],

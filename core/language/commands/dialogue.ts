@@ -47,7 +47,7 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     { alone: true, examples: ['say that again'] },
   ),
   heardCommand(
-    '(pause|hold on|stop|~(hold on|hold up) [a] (second|sec|minute|moment)|~(quit|do not) (listening|listen)|~stop listening [for now]|~hold it|~((be quiet|quiet) [for a (second|minute|sec)]|wait|hang on [a (second|sec|minute)]|go to sleep|mute|shut up|stop stop|hold up|give me a (second|minute|sec)|one (second|minute|moment|sec)))',
+    '(pause|hold on|stop|~(hold on|hold up) [a] (second|sec|minute|moment)|~(quit|stop|do not) (listening|listen|talking|talk) [(for (now|a (second|sec|minute|bit|while))|now)]|~hold it|~((be quiet|quiet) [for a (second|minute|sec)]|wait|hang on [a (second|sec|minute)]|go to sleep|mute|shut up|stop stop|hold up|give me a (second|minute|sec)|one (second|minute|moment|sec)))',
     plain('pause'),
     {
       alone: true,
@@ -66,7 +66,7 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
   ),
   rule('that is it', thatIsIt, { alone: true, examples: ['that is it'] }),
   heardCommand(
-    '(no [wait]|nope|~(wait no|negative|nah|no it is not|incorrect|not right|no sir|no way|that is not it|uh uh|no thanks|it is not|wrong))',
+    '(no [wait]|nope|~(wait no|negative|nah|no it is not|incorrect|not right|no sir|no way|that is not it|uh uh|no thanks|it is not|wrong|not that [one]))',
     plain('no'),
     { alone: true, examples: ['no', 'no wait'] },
   ),

@@ -1,7 +1,7 @@
 import { amountIn, unitFor } from '../measure.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import type { SafetyTopic } from '../utterance.ts';
-import { ask } from './asking.ts';
+import { ask, TELL } from './asking.ts';
 
 const limit =
   (topic: 'testPressure' | 'cylinderFill' | 'charge'): Means =>
@@ -94,6 +94,11 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     {
       examples: ['what is the maximum charge'],
     },
+  ),
+  rule(
+    `[${TELL}] (what (is|was)|what should|what (did|do|have) (i|we|you) (say|have|put|tell you)|what (i|we|you) [have] (said|had|have|put|told you)) (the|my|our) [(plate|nameplate|factory|total|full)] charge [(was|is|were|be|supposed to be)] [(on (it|this|the plate)|here|again)]`,
+    limit('charge'),
+    { examples: ['what did we say the charge was'] },
   ),
   rule(
     '(what|how much) (pressure|psi) should [the] (nitrogen|test|pressure test|nitrogen test) be [at]',

@@ -65,6 +65,12 @@ export function startsWithPart(words: string): boolean {
   return (NAMED_PARTS.get(first) ?? []).some(({ said }) => said.exec(words)?.index === 1);
 }
 
+/** Whether the first of the words, behind their first space, may begin the name of a quantity or a part. */
+export function startsWithName(words: string): boolean {
+  const [, first = ''] = words.split(' ', 2);
+  return ASKED.has(first) || NAMED_PARTS.has(first);
+}
+
 /** The longest name in the words, the first of those: "suction line" is no suction. */
 function longestIn<Id>(names: ReadonlyMap<string, readonly Name<Id>[]>, words: string): Id | null {
   const begun = new Set(words.split(' ').flatMap((word) => names.get(word) ?? []));

@@ -1,3 +1,4 @@
+import { holdsNumber } from '../own-reading.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { spanIn } from '../slots.ts';
 import { tokenise } from '../tokenise.ts';
@@ -16,6 +17,15 @@ const ofOurs: Means = (tags, frame) => {
 };
 const LEADING = /^ (?:not )?(?:(?:the|my|your|a|an|this|that|their|our|both|all the|one) )+/;
 const UNITS = /^ (?:unit|box|system|freezer|cooler|case|thing|machine) /;
+
+/** "Why do you say one seventy four" asks how it was worked out; of a part it asks what is behind it. */
+const ofANumber: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  const isOfFigure =
+    span !== null && (holdsNumber(frame.wordsOf(span)) || SHOULD.test(frame.wordsOf(span)));
+  return isOfFigure ? plain('working')(tags, frame) : plain('causes')(tags, frame);
+};
+const SHOULD = /\b(?:should|supposed|ought|target|that|so)\b/i;
 
 /** What is behind it, what to look at next, and where an answer came from. */
 /** "Suction eight, evap's iced up why": the last word of what was told. */
@@ -68,6 +78,15 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     plain('causes'),
     { examples: ['is it the txv or the charge'] },
   ),
+  rule(
+    '(why|how come) (do|would|did|are) you (say|saying|think|want|wanting|figure|tell me|call|calling) <clause>',
+    ofANumber,
+    { examples: ['why do you say it should be one seventy four'] },
+  ),
+  rule('[but] (why|how come) [(is it|at)] <amount>', plain('working'), {
+    alone: true,
+    examples: ['why one seventy four'],
+  }),
   rule(
     '(where|how) (did|would|does) [(the|that)] <amount> (come from|get figured|get worked out)',
     plain('working'),

@@ -246,6 +246,11 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     (_tags, frame) => (startsClause(frame) ? ask({ ask: 'compare', about: null }) : null),
     { examples: ['is four ninety after ten minutes any good'] },
   ),
+  rule(
+    'how much [(gas|refrigerant|freon|of it|<refrigerant>)] (is|have i got|have we got|do i have|do we have|do i still have|is still) [still] left [over] in [(the|this|my|that)] [(recovery|refrigerant|gas|virgin|<refrigerant>)] (jug|tank|cylinder|bottle|drum)',
+    valueOf('cylinderWeight'),
+    { examples: ['how much is left in the jug'] },
+  ),
   rule(`[the] (last|latest) <asked>`, about('value'), { alone: true, examples: ['last box temp'] }),
   rule(`what (is|was) ${MY} (last|latest|current|actual|present) <asked> ${NOW}`, about('value'), {
     examples: ['what is the last head i gave you'],

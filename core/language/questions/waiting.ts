@@ -118,16 +118,21 @@ export const WAITING_QUESTIONS: readonly Rule[] = [
     { examples: ['how long have i been here', 'what time did i get here'] },
   ),
   heardRule(
-    'how (long|~much time|~many minutes|~much longer) [~is] (left|~to go|~remaining) [~(on|for) [the] <timed>] [~timer]',
+    'how (long|~much [more] time|~many [more] minutes|~much longer) [~is] (left|~to go|~remaining) [~(on|for) [the] <timed>] [~timer]',
     plain('timeLeft'),
     {
       examples: ['how long left', 'how much time is left on the defrost'],
     },
   ),
   rule(
-    '(how (long|much time|much longer|many minutes) (on|for) [(the|my)] (<timed>|timer|clock)|(what is|where is) [(the|my)] timer [at]|how long (has|have) (it|i|we) got|is [(the|my)] timer (up|done|over|finished|running|still (going|running)) [yet]|is (the|my) time up [yet]|how long (has|does) (the|my) timer (got|have) [left]|(time|minutes) remaining)',
+    '(how (long|much [more] time|much longer|many [more] minutes) (on|for) [(the|my|that|this)] (<timed>|timer|clock)|(what is|where is) [(the|my)] timer [at]|how long (has|have) (it|i|we) got|is [(the|my)] timer (up|done|over|finished|running|still (going|running)) [yet]|is (the|my) time up [yet]|how long (has|does) (the|my) timer (got|have) [left]|(time|minutes) remaining)',
     plain('timeLeft'),
     { examples: ['how long on the timer'] },
+  ),
+  rule(
+    '[how] long (has|have|is) (it|we|i|<the> (<timed>|pump|machine|nitrogen)) been (on|in|under|pulling|running|going|holding|defrosting|recovering|sitting|pumping) [[(a|the)] (<timed:doing>|it|down|pressure|nitrogen)]',
+    plain('timeLeft'),
+    { examples: ['how long has it been pulling'] },
   ),
   rule('how long (has|does) [the] <timed> (got|have) [left]', plain('timeLeft'), {
     examples: ['how long has the vacuum got'],

@@ -1,0 +1,69 @@
+import { holdsNumber } from './own-reading.ts';
+import { toldThenRead } from './read-behind.ts';
+import { type Frame, type Means, type Rule, rule } from './rule.ts';
+import { spanIn } from './slots.ts';
+
+/** Kept as a memo or doubted, whichever its numbers allow; what is read off gauges behind it is ours. */
+const hearsay: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  if (span === null) return null;
+  const words = frame.wordsOf(span);
+  const both = toldThenRead(words, frame);
+  if (both === null) return { hearsay: words };
+  const { from, to } = frame.span;
+  const told = frame.wordsOf({ from, to }).slice(0, both.told.length - words.length);
+  return { memos: [told], readings: both.readings };
+};
+
+/** "Teacher says the milk cooler was at fifty": whoever it is, it is no instrument and no paper, and not us. */
+const saidBySomebody: Means = (tags, frame) => {
+  const { to } = frame.span;
+  const from = clauseFrom(frame);
+  const speaker = frame.wordsOf({ from, to: frame.span.from });
+  if (!SPEAKER.test(speaker) || NOBODY.test(speaker) || holdsNumber(speaker)) return null;
+  const told = frame.wordsOf({ from, to });
+  return holdsNumber(told) ? hearsay(tags, frame) : { memos: [told] };
+};
+
+/** Where the clause begins in which it stands. */
+function clauseFrom(frame: Frame): number {
+  let { from } = frame.span;
+  while (from > 0 && !PAUSE.test(frame.wordsOf({ from: from - 1, to: from + 1 }))) from -= 1;
+  return from;
+}
+const PAUSE = /[,.;:?!…—]/;
+const SPEAKER = /^[a-z']+(?: [a-z']+){0,6}$/i;
+const NOBODY =
+  /\b(?:i|i'[a-z]+|we|we'[a-z]+|you|it|it's|that|this|which|name ?plate|plate|tag|sticker|label|decal|gau?ges?|meter|display|readout|screen|thermometer|probe|stat|thermostat|controller|book|chart|manual|phone|app|sign|paper|scale|what|as|like|never|not|nobody|head|suction|box|can|cap|clamp|door|one)\b/i;
+
+/** What somebody else said: never a reading of ours. */
+export const HEARSAY_RULES: readonly Rule[] = [
+  rule(
+    '(<who>|he|she|they|somebody|someone|my boss|the boss|boss|dispatch|the office|the supply house|tech support|(my|the|our|his|her) (helper|apprentice|partner|buddy|coworker|lead|supervisor|service manager|guy|wife|husband)) (says|said|told me [that]|told us|claims|claimed|thinks|thought|figures|figured|reckons|reports|reported|complained|complains|mentioned|states|stated|is saying|was saying|swears|say|told|is telling (me|us)|was telling (me|us)|tells (me|us)|is sure|is worried|was worried) <rest>',
+    hearsay,
+    { examples: ['customer says it was at fifty', 'he said it was at fifty'] },
+  ),
+  rule(
+    '[(the|that|some|their|our|whatever|another)] ((last|other|previous|first|day|night|original|service) (guy|tech|company|crew|mechanic|technician|outfit) [(before me|here|that was here)]|(guy|tech|company|crew|mechanic|technician|outfit|one) (before me|that was here [before [me]]|who was here [before [me]])) (says|said|told (me|us|them|him|her)|claims|claimed|thinks|thought|reported|figured|wrote|swore|mentioned) <rest>',
+    hearsay,
+    { examples: ['the last tech told them the compressor was shot'] },
+  ),
+  rule('(i was told|we were told|i am told|i have been told) <rest>', hearsay, {
+    examples: ['i was told it was at fifty'],
+  }),
+  rule(
+    '(says|said|told me|told us|claims|claimed|mentioned|swears|swore|reported|complained) <rest>',
+    saidBySomebody,
+    { examples: [] },
+  ),
+  rule('(according to|per) <who> <rest>', hearsay, {
+    examples: ['according to the customer it was at fifty'],
+  }),
+  rule(
+    '(his|her|their) (gages|gage|meter|reading|readings|note|notes|ticket|paperwork|thermometer|wall thermometer|stick thermometer) [(on|in|by|at) the (wall|door|box|case|kitchen|cooler|freezer|shelf|counter)] (says|say|said|showed|had|read) <rest>',
+    hearsay,
+    {
+      examples: ['his gages said one ninety on the head'],
+    },
+  ),
+];

@@ -1,0 +1,29 @@
+import { type Rule, rule } from '../rule.ts';
+import { MY, plain, TELL } from './asking.ts';
+
+const FLOW =
+  '(gallons|g p m|gpm|liters|c f m|cfm|cubic feet|feet|foot pounds|inch pounds|b t u|btu|btus|rpm|rpms|turns|horsepower|tons|cubes|airflow|air|water)';
+const PER = '[[of] (water|air|ice|line|pipe|tubing|torque)] [(a|per|an) (minute|hour|day|second)]';
+const SIZE =
+  '(size|gage|length|torque|rpm|speed|horsepower|airflow|air flow|water flow|flow|flow rate|btu|tonnage|capacity|rotation)';
+const IT = `(it|this|this one|this thing|i|we|she|<equipment>|${MY} (unit|box|machine|system|<part>|<equipment>))`;
+const HAVE = '(have|be|move|take|need|flow|use|run|get|make|put out|go|give it|spin|turn)';
+
+/** What only the maker can tell, and no table here: it is said so. */
+export const MAKERS_FIGURES: readonly Rule[] = [
+  rule(
+    `[${TELL}] how (many|much) ${FLOW} ${PER} ((should|does|do|would|must|can) ${IT} ${HAVE}|(is|am|are) ${IT} supposed to ${HAVE}|for ${IT})`,
+    plain('makersFigure'),
+    { examples: ['how many gallons a minute should it have'] },
+  ),
+  rule(
+    `[${TELL}] (what|which) ${SIZE} [of] [a] [(wire|<part>)] ((should|does|do|would|must) ${IT} ${HAVE}|(is|am|are) ${IT} supposed to ${HAVE}|goes (on|in) [(here|it|this)])`,
+    plain('makersFigure'),
+    { examples: ['what size drier should it have'] },
+  ),
+  rule(
+    `[${TELL}] what (is|should) ${MY} ${SIZE} [of ${IT}] (supposed to be|be)`,
+    plain('makersFigure'),
+    { examples: ['what should the airflow be'] },
+  ),
+];
