@@ -114,7 +114,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '[(i|we)] [have] [also] (used|went through|put in) [(about|another)] (<number:count>|a|an) [new] [(feet of|foot of|sticks of|stick of|can of|cans of|set of|box of)] <part> [(and|<pause>)] [and] [about] <amount> of <refrigerant>',
+    '[(i|we)] [have] [also] (used|went through|put in) [another] (<number:count>|a|an) [new] [(feet of|foot of|set of|box of)] <part> [<pause>] [and] <amount> of <refrigerant>',
     usedWithGas,
     { examples: ['used one dryer and a pound and a half of four oh four a'] },
   ),

@@ -15,7 +15,8 @@ import { command } from './command.ts';
 
 const undo: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
-  if (quantity === null && pointsOn(frame)) return null;
+  if (quantity === null && (pointsOn(frame) || OVER_A_PAUSE.test(frame.wordsOf(frame.span))))
+    return null;
   return command(quantity === null ? { do: 'undo' } : { do: 'undo', quantity });
 };
 
@@ -39,6 +40,8 @@ function pointsOn(frame: Frame): boolean {
   if (/^undo$/i.test(words)) return !holdsNumber(next);
   return !BEGINS_ANEW.hasWord(next) && !holdsNumber(next) && !startsWithName(` ${next} `);
 }
+/** "Scratch that, one eighteen" */
+const OVER_A_PAUSE = /\b(?:that|the|last)\s*[,;.—-]/i;
 /** What may follow at once where a recogniser writes no comma. */
 const BEGINS_ANEW = new WordSet(
   'i we it she he they the a an my our this these there here that make change put call is was should will not no nope and ' +

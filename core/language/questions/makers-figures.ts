@@ -2,7 +2,7 @@ import { type Rule, rule } from '../rule.ts';
 import { MY, plain, TELL } from './asking.ts';
 
 const FLOW =
-  '(gallons|g p m|gpm|liters|c f m|cfm|cubic feet|feet|foot pounds|inch pounds|b t u|btu|btus|rpm|rpms|turns|horsepower|tons|cubes|airflow|air|water)';
+  '(gallons|gpm|liters|cfm|cubic feet|feet|foot pounds|inch pounds|btu|btus|rpm|rpms|turns|horsepower|tons|cubes|airflow|air|water)';
 const PER = '[[of] (water|air|ice|line|pipe|tubing|torque)] [(a|per|an) (minute|hour|day|second)]';
 const SIZE =
   '(size|gage|length|torque|rpm|speed|horsepower|airflow|air flow|water flow|flow|flow rate|btu|tonnage|capacity|rotation)';
@@ -17,7 +17,7 @@ export const MAKERS_FIGURES: readonly Rule[] = [
     { examples: ['how many gallons a minute should it have'] },
   ),
   rule(
-    `[${TELL}] (what|which) ${SIZE} [of] [a] [(wire|<part>)] ((should|does|do|would|must) ${IT} ${HAVE}|(is|am|are) ${IT} supposed to ${HAVE}|goes (on|in) [(here|it|this)])`,
+    `[${TELL}] (what|which) ${SIZE} [of] [a] [<part>] ((should|does|do|would|must) ${IT} ${HAVE}|(is|am|are) ${IT} supposed to ${HAVE}|goes (on|in) [(here|it|this)])`,
     plain('makersFigure'),
     { examples: ['what size drier should it have'] },
   ),

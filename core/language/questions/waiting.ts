@@ -130,7 +130,7 @@ export const WAITING_QUESTIONS: readonly Rule[] = [
     { examples: ['how long on the timer'] },
   ),
   rule(
-    '[how] long (has|have|is) (it|we|i|<the> (<timed>|pump|machine|nitrogen)) been (on|in|under|pulling|running|going|holding|defrosting|recovering|sitting|pumping) [[(a|the)] (<timed:doing>|it|down|pressure|nitrogen)]',
+    '[how] long (has|have|is) (it|we|i|<the> (<timed>|machine)) been ((on|in|under|pulling|holding) [(a|the)] <timed:doing>|(on|under|pulling|running|going|holding|defrosting|recovering|sitting|pumping) [(it|down)])',
     plain('timeLeft'),
     { examples: ['how long has it been pulling'] },
   ),
