@@ -1,5 +1,6 @@
 import type { Tags } from '../grammar/nodes.ts';
 import { everyWordOf } from '../grammar/vocabulary.ts';
+import { isCutShort } from './cut-numbers.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { type Amounted, amountIn, readingOf } from './measure.ts';
@@ -112,7 +113,7 @@ const pulling: Means = (tags, frame) => {
   const amount = amountIn(tags);
   if (amount.unit !== null && amount.unit !== 'A' && QUANTITY_OF[amount.unit] !== 'power')
     return null;
-  return one(drawn(tags, placeId(tags['place']), frame));
+  return isCutShort(frame) ? null : one(drawn(tags, placeId(tags['place']), frame));
 };
 
 /** Between both sides of what was last named. */
@@ -125,8 +126,12 @@ const acrossLast: Means = (tags, frame) => {
 const named: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
   if (quantity === null || !Object.values(QUANTITY_OF).includes(quantity)) return null;
+  if (isCutShort(frame) || OF_WHAT_WAS.test(frame.wordsOf(frame.span))) return null;
   return one(readingOf(quantity, amountIn(tags), { place: placeId(tags['place']), frame }));
 };
+
+/** "18.2A, compressor 3 is off": the unit before a comma is of the number before it. */
+const OF_WHAT_WAS = /^[a-z]+[,;]/i;
 
 /** Both windings from common, in one breath. */
 const startAndRun: Means = (tags, frame) => {

@@ -309,7 +309,7 @@ export const FACT_RULES: readonly Rule[] = [
     { examples: ['i see bubbles in the sight glass'] },
   ),
   heardRule(
-    '[the] [(nameplate|~factory|~tag|~plate|~data plate|~name plate)] charge (is|~of|~says|~) <amount>',
+    '[the] [(nameplate|~factory|~tag|~plate|~data plate|~name plate)] charge (is|~of|~says|~) <amount> [~(on|off|by|per) [the] (nameplate|plate|tag|data plate|name plate|sticker|label)]',
     nameplate('charge'),
     {
       examples: ['the charge is thirty eight ounces'],

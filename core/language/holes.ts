@@ -26,7 +26,7 @@ import { DURATION } from './durations.ts';
 import { FRACTION } from './fractions.ts';
 import { namedOptions, namesNode } from './names-node.ts';
 import { JOINED_VOLTAGES, NOMINAL_VOLTAGE, VOLTAGE_PAIR } from './nominal-voltages.ts';
-import { COUNT, MINUTES, NUMBER, RATING, SHORT_NUMBER, SIGNED_NUMBER } from './numbers.ts';
+import { COUNT, MINUTES, NUMBER, RATING, SHORT_NUMBER, SIGNED_NUMBER, TENTHS } from './numbers.ts';
 import { ORDINAL } from './ordinals.ts';
 import { RESTARTED } from './restarted-numbers.ts';
 import { UNIT } from './units.ts';
@@ -189,6 +189,7 @@ export const HOLES: Holes = {
     'none',
     sequence(parseShape('nothing|dead|zip|zilch|no (voltage|volts|power)'), tag({ number: 0 })),
   ),
+  tenths: TENTHS,
   restarted: RESTARTED,
   short: SHORT_NUMBER,
   nominal: NOMINAL_VOLTAGE,

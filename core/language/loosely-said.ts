@@ -1,3 +1,4 @@
+import { isCutShort } from './cut-numbers.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { fanPlace } from './fans.ts';
@@ -18,11 +19,17 @@ const offInstruments = (tags: Tags): QuantityId | null => {
 };
 
 const said: Means = (tags, frame) =>
-  offInstruments(tags) === null ? null : asReading()(tags, frame);
+  offInstruments(tags) === null || isCutShort(frame) ? null : asReading()(tags, frame);
 
 /** "Coming out at a hundred and one, head two fifteen": what stands behind the comma begins another. */
 const saidUnbroken: Means = (tags, frame) =>
   /[,;]\s*[a-z' ]+$/i.test(frame.wordsOf(frame.span)) ? null : said(tags, frame);
+
+/** "Evap's nine degrees superheat": those two alone are said behind their value. */
+const ofSaidBehind: Means = (tags, frame) => {
+  const { quantity } = tags;
+  return quantity === 'superheat' || quantity === 'subcooling' ? said(tags, frame) : null;
+};
 
 /** A value that was and the one that is now: both were read, the old one first. */
 const thenAndNow: Means = (tags, frame) => {
@@ -102,7 +109,7 @@ const LEAVING: Partial<Record<QuantityId, QuantityId>> = {
 
 /** Where it was read, or of which unit: it changes nothing of what was read. */
 const HERE =
-  '[((in|during|on|at) (freeze|harvest|defrost|start up|startup|pull down|shutdown|idle)|(in|on|at|by|near|off|from|toward) (the|this|that|my) [(left|right|top|bottom|middle|back|front|lower|upper|far|same|very)] (shelf|side|rack|corner|door|wall|ceiling|floor|tray|pan|left|right|top|bottom|middle|back|front|roof|outlet|inlet|cooler|freezer|case|display)|(on|in|for|at|of) (this|that|the) (thing|unit|one|box|guy|system|machine|rig|puppy|job|side|roof)|(on|in|with) it|up here|in here|out here|down here|back here|here|right now|at the moment|this time)]';
+  '[((in|during|on|at) (freeze|harvest|defrost|start up|startup|pull down|shutdown|idle)|(in|on|at|by|near|off|from|toward) (the|this|that|my) [(left|right|top|bottom|middle|back|front|lower|upper|far|same|very)] (shelf|side|coil|evaporator|evap|circuit|rack|corner|door|wall|ceiling|floor|tray|pan|left|right|top|bottom|middle|back|front|roof|outlet|inlet|cooler|freezer|case|display)|(on|in|for|at|of) (this|that|the) (thing|unit|one|box|guy|system|machine|rig|puppy|job|side|roof)|(on|in|with) it|up here|in here|out here|down here|back here|here|right now|at the moment|this time)]';
 const SPOT_READ =
   '(on|in|at|by|near) the [(top|bottom|middle|back|front|left|right|upper|lower)] (shelf|shelves|rack|side|corner|door|wall|top|bottom|middle|back|front|left|right)';
 /** What moves, from one value to another. */
@@ -271,6 +278,11 @@ export const LOOSE_RULES: readonly Rule[] = [
     {
       examples: ['let us call it two hundred on the head'],
     },
+  ),
+  rule(
+    '[the] (evaporator|evap|coil|case|system|unit|txv|valve) (<link>|<loose>) <amount> [of] <quantity> [now]',
+    ofSaidBehind,
+    { examples: ['evaporator is nine degrees superheat'] },
   ),
   rule('[the] (evaporator|evap) [<loose>] <amount>', ofTheCoil, {
     examples: ['evaporator is running at fifteen degrees'],

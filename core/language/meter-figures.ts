@@ -2,6 +2,7 @@ import type { Tags } from '../grammar/nodes.ts';
 import type { PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { SpokenUnit } from './vocabulary/unit-names.ts';
+import { isCutShort } from './cut-numbers.ts';
 import { droppedIn } from './dropped-points.ts';
 import { electrical, GOT, one } from './electrical.ts';
 import { isElectrical } from './electrical-quantities.ts';
@@ -20,6 +21,7 @@ export function pointed(tags: Tags): Tags {
 /** Asked about where the figures without their point are another value that was as likely said. */
 function shown(tags: Tags, place: PlaceId | null, frame: Frame): Meaning | null {
   const dropped = droppedIn(tags);
+  if (dropped !== null && isCutShort(frame)) return null;
   const found = electrical(pointed(tags), place, frame);
   if (dropped === null || found === null) return null;
   return dropped.or === null
@@ -40,7 +42,7 @@ const ofWinding: Means = (tags, frame) => {
 
 const offInstrument: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
-  if (quantity === null || isElectrical(quantity)) return null;
+  if (quantity === null || isElectrical(quantity) || isCutShort(frame)) return null;
   return asReading()(poundsAndOunces(quantity, tags, frame) ?? pointed(tags), frame);
 };
 

@@ -181,6 +181,7 @@ const atCoil =
       place === null ? null : one(electrical(nothing ? { number: 0 } : tags, place, frame));
     const means = (part: PartId): Meaning | null =>
       COILS.includes(part) ? at(placeId(part)) : null;
+    if (/\bcontactor coil$/i.test(frame.wordsOf(frame.span))) return at('contactor');
     const { lastPlace } = frame.context;
     const ofSides = lastPlace === 'lineSide' || lastPlace === 'loadSide' ? at('contactor') : null;
     const ofLast = COILS.find((each) => each !== null && each === lastPlace) ?? null;

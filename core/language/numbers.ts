@@ -134,6 +134,17 @@ export const NUMBER = summed(
   ),
 );
 
+/** As clamps show amps: one figure behind the point at most, so that the next leg's begins behind it. */
+export const TENTHS = summed(
+  'tenths',
+  choice(
+    sequence(underHundred, optional(sequence(word('point'), anyDigit(0.1)))),
+    plus('zero', 0),
+    tokenClass('decimal'),
+    tokenClass('integer'),
+  ),
+);
+
 /** Of three figures at most, as pressures and temperatures are. */
 export const SHORT_NUMBER = summed(
   'shortNumber',

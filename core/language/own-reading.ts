@@ -4,7 +4,7 @@ const FIGURE = `(?:-?\\d[\\d.]*|${[...ONES, ...TEENS, ...TENS, 'zero', 'hundred'
 const READ =
   '(?:head|suction|superheat|subcooling|ambient|box|discharge|liquid line|suction line|set point|vacuum|high side|low side)';
 const HOLDS_READING = new RegExp(
-  `\\b(?:${READ}(?:'s)?(?: (?!${FIGURE}\\b)[\\w']+){0,3}|i(?:'m| am)? (?:got|have|see|seeing|getting|reading)) ${FIGURE}\\b`,
+  `\\b(?:${READ}(?:'s)?(?: (?!${FIGURE}\\b)[\\w']+){0,3}|i(?:'m|'ve| am| have)? (?:got|have|see|seeing|getting|reading)) ${FIGURE}\\b`,
   'i',
 );
 /** Somebody else's values are told with these. */
@@ -32,3 +32,11 @@ export const holdsNumber = (words: string): boolean =>
 /** As the rules write words: "he'd tossed" is told like "he had tossed". */
 export const spelledOut = (words: string): string =>
   SHORTENED.reduce((so, [short, long]) => so.replace(short, long), words).trim();
+
+/** "It's leaking, head one ninety": nobody's number before the pause, and a reading behind it that is not of the past. */
+export function goesOnMeasured(told: string): boolean {
+  const [first = '', ...more] = told.split(/[,.;:?!…—]\s/);
+  const [next = ''] = more;
+  return !holdsNumber(first) && holdsReading(next) && !OF_OTHERS.test(spelledOut(next));
+}
+const OF_OTHERS = /\b(?:was|were|been|used to|he|she|they|when|if)\b/i;

@@ -147,6 +147,21 @@ const notElectrical =
     return quantity !== null && isElectrical(quantity) ? null : means(tags, frame);
   };
 
+/** "Reach-in two is warm" is the second one, and nowhere near two degrees. */
+const unlessCounted: Means = (tags, frame) => {
+  const { value, unit } = amountIn(tags);
+  const { to } = frame.span;
+  const isFew = unit === null && value !== null && value > 0 && value < 10;
+  const isCounted =
+    isFew &&
+    COUNTABLE.test(frame.wordsOf(frame.span)) &&
+    GOES_ON.test(frame.wordsOf({ from: to, to: to + 1 }));
+  return isCounted && !frame.endsAtPause ? null : asReading()(tags, frame);
+};
+const COUNTABLE =
+  /\b(?:reach[- ]?in|walk[- ]?in|cooler|freezer|case|cabinet|prep table|merchandiser) \S+$/i;
+const GOES_ON = /^(?:'s|is|isn't|isnt|has|hasn't|was|wasn't|won't|will|does|doesn't|keeps|needs|quit|went|just|sounds|looks|trips|runs)$/i;
+
 const ARRIVAL =
   '(when i got here|on arrival|~when we (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|~when i (got there|arrived|came in|first got here|showed up|pulled up|walked (in|up)|first (walked (in|up)|came in|looked at it)|got to it|first hooked up|hooked up)|~(at|upon) arrival)';
 /** Where or when it was read: it changes nothing of what was read. */
@@ -204,7 +219,7 @@ const zero: Means = (tags, frame) =>
 
 /** Readings off gauges, thermometers and scales. */
 export const READING_RULES: readonly Rule[] = [
-  heardRule('[the] <quantity> <link> <amount>', notElectrical(asReading()), {
+  heardRule('[the] <quantity> <link> <amount>', notElectrical(unlessCounted), {
     heardWhen: ['anything', 'number'],
     examples: ['head one forty six', 'suction at twelve', 'box is minus three'],
   }),

@@ -23,6 +23,9 @@ import { PEOPLE_RULES } from './people-remarks.ts';
 import { PLATE_RULES } from './plate-facts.ts';
 import { QUESTION_RULES } from './questions.ts';
 import { RATING_RULES } from './ratings.ts';
+import { NUMBERED_RULES } from './numbered.ts';
+import { BEFORE_RULES } from './told-of-before.ts';
+import { ROWLESS_RULES } from './rowless.ts';
 import { NEAR_NUMBER_RULES } from './near-numbers.ts';
 import { ONLY_THAT_RULES } from './only-that.ts';
 import { RUN_RULES } from './run-again.ts';
@@ -76,6 +79,9 @@ export const RULES: readonly Rule[] = [
   ...BESIDE_RULES,
   ...CONTROL_RULES,
   ...NEAR_NUMBER_RULES,
+  ...BEFORE_RULES,
+  ...ROWLESS_RULES,
+  ...NUMBERED_RULES,
   ...READING_RULES,
   ...ANSWER_RULES,
   ...FEED_RULES,

@@ -48,7 +48,27 @@ const drawnOnLines: Means = (tags, frame) => {
   return readings.length === LINES.length ? { readings } : null;
 };
 
+/** Ours: legs of one motor that differ by more were no three readings of it: "drawing one twenty one" is no one, twenty and one. */
+const MOST_APART = 2;
+
+/** "Drawing six amps, six point two, six point one": each leg in turn, whatever is not said of them. */
+const drawnInTurn: Means = (tags, frame) => {
+  const readings = drawnOnLines(tags, frame)?.readings ?? [];
+  const words = frame.wordsOf(frame.span);
+  const amps = readings.flatMap(({ value = 0, unit }) => (unit === 'A' ? value : []));
+  // A leg that lies dead draws nothing.
+  const alive = amps.filter((each) => each > 0);
+  const isOfOne = Math.max(...alive) <= Math.min(...alive) * MOST_APART;
+  if (amps.length < LINES.length || !isOfOne || !TELLS_AMPS.test(words)) return null;
+  return SEVERAL.test(words) ? { remarks: [words] } : { readings };
+};
+/** Of three heaters or fans, which draws what nobody tells. */
+const SEVERAL = /^(?:\S+ ){0,3}(?:heaters|fans|motors|elements)\b/i;
+/** Without a point or "amps" three figures in a row are one number, or volts. */
+const TELLS_AMPS = /\b(?:amps?|point)\b|\d\.\d|\da\b/i;
+
 const figure = (slot: string): string => `(<number:${slot}>|<droppedSurely:${slot}>) [amps]`;
+const inTurn = (slot: string): string => `<tenths:${slot}> [(amps|amp)]`;
 
 /** What a three-phase supply gives between its legs. */
 export const LEG_RULES: readonly Rule[] = [
@@ -66,6 +86,11 @@ export const LEG_RULES: readonly Rule[] = [
     `[<the> <place>] [is] (pulling|drawing|pulls|draws|amps are|amping) ${figure('one')} on [the] [${L}] (one|1) [and] ${figure('two')} on [the] [${L}] (two|2) [and] ${figure('three')} on [the] [${L}] (three|3)`,
     drawnOnLines,
     { examples: ['drawing fourteen two on one fourteen on two and thirteen nine on three'] },
+  ),
+  rule(
+    `[<the> (<place>|motor)] [(is|are|i have|i got)] (pulling|drawing|pulls|draws|pull|draw|amps [(are|is|at)]|amping|amp draw [is]|running amps [are]) ${inTurn('one')} [and] ${inTurn('two')} [and] (${inTurn('three')}|<none:three>) [(on|across) ([(the|all)] [three] (legs|phases|lines)|the (last|third|other) [(one|leg)])]`,
+    drawnInTurn,
+    { examples: ['drawing six amps six point two six point one'] },
   ),
   rule(
     `${GOT} <amount:ab> [and] <amount:bc> [and] <amount:ca> (between|across|on) [the] [three] (legs|phases|lines)`,

@@ -100,14 +100,14 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { examples: ['no refrigerant added', 'did not add any refrigerant'] },
   ),
   heardRule(
-    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of|(the|a) (full|whole|same|other|last|remaining|first|final|complete)|exactly|right at)] <amount> [~more] [(of <refrigerant>|~<refrigerant>)] [~(in (it|there)|into (it|the (system|unit))|[that] (i|we) (took|pulled|got|recovered) [out])] [~(by|per|off|to|according to) the (tag|plate|nameplate|name plate|data plate|sticker|label|scale)]`,
+    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of|(the|a) (full|whole|same|other|last|remaining|first|final|complete)|exactly|right at)] <amount> [~more] [(of <refrigerant>|~<refrigerant>|~[of] <refrigerant:wrong> <correction> [of] <refrigerant>)] [~(in (it|there)|into (it|the (system|unit))|[that] (i|we) (took|pulled|got|recovered) [out])] [~(by|per|off|to|according to) the (tag|plate|nameplate|name plate|data plate|sticker|label|scale)]`,
     refrigerantMoved('refrigerantAdded'),
     {
       examples: ['added eight ounces of one thirty four', 'weighed in three pounds two ounces'],
     },
   ),
   rule(
-    `[(i|we)] [have] ${RECOVERED} [(another|a total of|only|all|exactly)] <amount> [of] [<refrigerant>]`,
+    `[(i|we)] [have] ${RECOVERED} [(another|a total of|only|all|exactly)] <amount> [of] [[<refrigerant:wrong> <correction> [of]] <refrigerant>]`,
     refrigerantMoved('refrigerantRecovered'),
     {
       examples: ['recovered two pounds of four oh four a'],

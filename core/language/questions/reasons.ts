@@ -1,6 +1,9 @@
 import { holdsNumber } from '../own-reading.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
-import { spanIn } from '../slots.ts';
+import { isCutShort } from '../cut-numbers.ts';
+import { isElectrical } from '../electrical-quantities.ts';
+import { asReading } from '../reading-means.ts';
+import { quantityId, spanIn } from '../slots.ts';
 import { tokenise } from '../tokenise.ts';
 import { MY, plain } from './asking.ts';
 import { startsWithPart } from './named-in.ts';
@@ -27,6 +30,13 @@ const ofANumber: Means = (tags, frame) => {
 };
 const SHOULD = /\b(?:should|supposed|ought|target|that|so)\b/i;
 
+/** "How come suction's so low, it's down to two": what it is down to is that quantity's. */
+const speakingOf: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const causes = plain('causes')(tags, frame);
+  return quantity === null ? causes : { ...causes, speaksOf: quantity };
+};
+
 /** What is behind it, what to look at next, and where an answer came from. */
 /** "Suction eight, evap's iced up why": the last word of what was told. */
 const askedLast: Means = (tags, frame) => {
@@ -40,7 +50,21 @@ const askedLast: Means = (tags, frame) => {
     : null;
 };
 
+/** "How come suction's only at four": what it stands at is told with the question. */
+const askedOfReading: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const told = quantity === null || isElectrical(quantity) || isCutShort(frame)
+      ? null
+      : asReading()(tags, frame);
+  return told === null ? null : { ...told, ...plain('causes')(tags, frame) };
+};
+
 export const REASON_QUESTIONS: readonly Rule[] = [
+  rule(
+    `(why is|why are|how come|any idea why|what makes) ${MY} <quantity> (<link>|<loose>) <amount>`,
+    askedOfReading,
+    { examples: ['how come suction is only at four'] },
+  ),
   rule(
     '((does|do you see|do you think) [anything] [(look|looks)]|do you|anything|does anything|do any of (these|those|my (numbers|readings))) (look|looks|see|seem|looking) [(anything|a little|kind of)] (off|wrong|funny|odd|bad|out of (line|whack|place)) [(to you|here|with this|with it|on this)]',
     plain('causes'),
@@ -62,10 +86,10 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    `(why is|what makes|what would make|what causes|what could cause|why are) ${MY} <asked> [(to be|be)] [(so|running|too|a|this)] (high|low|off)`,
-    plain('causes'),
+    `(why is|what makes|what would make|what causes|what could cause|why are|what is making|why would|why does|what could make|how come) ${MY} <asked> [(is|be|to be|run|running|to run|go|read|sitting|staying)] [(so|too|that|really|this|a|way|still|all the way|clear)] (high|low|off|up|down) [(there|here)]`,
+    speakingOf,
     {
-      examples: ['why is head so high'],
+      examples: ['why is head so high', 'how come head is way up there'],
     },
   ),
   rule(
@@ -98,11 +122,6 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     {
       examples: ['is it low on charge', 'could it be a restricted drier'],
     },
-  ),
-  rule(
-    `(how come ${MY} <asked> [(is|be|run|running)] (so|too|that|really|this)|(what is making|what would make|why would|why does|what could make) ${MY} <asked> [(be|run|go|read|to be|to run)] [(so|too|that|really|this)]) (high|low|off|up|down)`,
-    plain('causes'),
-    { examples: ['how come head is so high'] },
   ),
   rule('(why|how come) (is|was|does|did|do|will|would|has) <clause>', ofOurs, {
     examples: ['why will not the compressor start'],

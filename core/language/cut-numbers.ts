@@ -1,0 +1,20 @@
+import { ONES, TEENS, TENS } from './number-words.ts';
+import type { Frame } from './rule.ts';
+
+const FIGURES: ReadonlySet<string> = new Set(ONES);
+const TENS_ONLY: ReadonlySet<string> = new Set(TENS);
+const PAIRS: ReadonlySet<string> = new Set([...TEENS, ...TENS]);
+
+/**
+ * Whether what a rule read breaks off a number that goes on: "head's up there thirty" of "thirty eight in the box",
+ * "twelve one" of "one nineteen", "point two six" of "six point one". Only of rules that read loosely or without a
+ * point: "suction twenty eight superheat" may well be two values.
+ */
+export function isCutShort(frame: Frame): boolean {
+  if (frame.endsAtPause) return false;
+  const { to } = frame.span;
+  const last = frame.wordsOf({ from: to - 1, to }).toLowerCase();
+  const next = frame.wordsOf({ from: to, to: to + 1 }).toLowerCase();
+  if (TENS_ONLY.has(last)) return FIGURES.has(next);
+  return FIGURES.has(last) && (PAIRS.has(next) || next === 'point' || next === 'oh');
+}
