@@ -230,7 +230,7 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
     { examples: ['forty going into the evaporator and thirty one coming off'] },
   ),
   rule(
-    '(it is|<pause>) <amount> [right] (at|by|around|near|going into|entering|in front of) the condenser [coil]',
+    '(it is|<pause>) <amount> [right] ((at|by|around|near|going into|entering|in front of|where) the condenser [coil] [(is|sits)]|where (it|the unit|the (condensing|outdoor) unit|the machine) (is|sits|breathes|draws [its air]))',
     airAtCondenser,
     { examples: ['it is eighty one at the condenser'] },
   ),

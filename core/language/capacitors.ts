@@ -1,4 +1,5 @@
 import type { Tags } from '../grammar/nodes.ts';
+import { isCutShort } from './cut-numbers.ts';
 import { droppedIn } from './dropped-points.ts';
 import { one } from './electrical.ts';
 import { amountIn, readingOf } from './measure.ts';
@@ -52,7 +53,8 @@ function marksIn(tags: Tags, frame: Frame): readonly Reading[] | null {
 }
 
 const dualRated: Means = (tags, frame) => {
-  const marks = marksIn(tags, frame);
+  // "Eighty eight to one oh eight" is a start capacitor's range.
+  const marks = isCutShort(frame) ? null : marksIn(tags, frame);
   return marks === null ? null : { readings: marks };
 };
 
@@ -100,6 +102,16 @@ const onFanSide: Means = (tags, frame) => {
   return { ofThat: { means, otherwise } };
 };
 
+/** "Start cap's eighty eight to one oh eight": a meter swings between no such two. */
+const ratedRange: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  const place = placeId(tags['place']);
+  const isBare = amount.unit === null || amount.unit === 'uF';
+  return place === 'startCapacitor' && isBare && amount.low !== null && !isCutShort(frame)
+    ? one(readingOf('ratedCapacitance', amount, { place, frame }))
+    : null;
+};
+
 const UF = '(microfarad|mfd|uf|mike|mic|microfarads)';
 const READS =
   '(reads|reading|measures|measured|read|shows|showing|is|checked|checks|tests|tested|came in|comes in|at|down to)';
@@ -142,6 +154,9 @@ export const CAPACITOR_RULES: readonly Rule[] = [
   ),
   rule(`[it is] [(a|the)] ${MARKS} [${UF}] ([dual] [run] (cap|capacitor)|dual)`, dualRated, {
     examples: ['it is a thirty five five dual cap'],
+  }),
+  rule(`<the> <place> is [(a|an)] <amount> [${UF}]`, ratedRange, {
+    examples: ['start cap is eighty eight to one oh eight'],
   }),
   rule(`[the] [run] (cap|capacitor) is a <dropped:rated> [${UF}]`, droppedRating, {
     examples: ['run cap is a seven five'],

@@ -118,6 +118,9 @@ const madeAgain: Means = (tags, frame) => {
   return { ofIt: { means, inSentence: true, otherwise: leftToAsk(tags) } };
 };
 
+const atTransformer: Means = (tags, frame) =>
+  isVolts(tags) ? one(electrical({ ...tags, unit: 'V' }, null, frame)) : null;
+
 /** With its point, without it where nothing else is meant, or asked about. */
 export function amps(tags: Tags, place: PlaceId | null, frame: Frame): Meaning | null {
   const dropped = droppedIn(tags);
@@ -240,6 +243,11 @@ export const CIRCUIT_TRACE_RULES: readonly Rule[] = [
     `[(and|but)] [(i have|i got|there is)] (nothing|zip|zilch|zero|dead|no (volts|voltage|power)|not a thing) (on|at|out) [of] the (other (side|end|leg)|output|outlet side|far side|back side) [of it]`,
     noneBeyond,
     { examples: ['zip on the other side'] },
+  ),
+  rule(
+    `${GOT} <amount> (at|across|on|off|from|out of|coming off|coming out of) <the> [(secondary|primary|low side|high side|load side) [(of|on) the]] transformer [(secondary|primary)]`,
+    atTransformer,
+    { examples: ['twenty four at the transformer'] },
   ),
   rule('<the> <place> (has|has got|is got|got|have|have got) [got] <amount>', fedBare, {
     examples: ['solenoid has got one nineteen'],

@@ -79,8 +79,10 @@ const roseTo: Means = (tags, frame) => {
   const quantity = ofGauge(tags, frame);
   if (afterMinutes === null) return null;
   const of = (rose: QuantityId): Meaning | null => fixed(rose, { afterMinutes })(tags, frame);
-  const means = (read: QuantityId): Meaning | null =>
-    read === 'vacuum' || read === 'testPressure' ? of(read) : null;
+  const means = (read: QuantityId): Meaning | null => {
+    if (read === 'suctionPressure' || read === 'headPressure') return fixed(read)(tags, frame);
+    return read === 'vacuum' || read === 'testPressure' ? of(read) : null;
+  };
   const otherwise = (quantity === null ? null : of(quantity)) ?? leftToAsk(tags);
   return { ofThat: { means, otherwise } };
 };
@@ -199,7 +201,7 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
     { examples: [] },
   ),
   rule(
-    '[(i|we)] pumped [(it|her|the system)] down and [it] (held|is holding|holding|sat|stayed|stopped) [at] <amount>',
+    '([(i|we)] pumped [(it|her|the system)] down|pump down) [and] [it] (held|is holding|holding|sat|stayed|stopped|leveled off|bottomed out) [at] <amount>',
     pumpedAndHeld,
     { examples: ['pumped down and held at two pounds'] },
   ),
@@ -229,6 +231,11 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
     (tags, frame) =>
       canBeMicrons(amountIn(tags)) ? fixed('vacuum')(tags, frame) : leftToAsk(tags),
     { examples: ['valved off at four fifty'] },
+  ),
+  rule(
+    '[(and|then)] [(i|we)] (let it|left it|it) [(sit|sat|stand|stood|set|rest)] [for] [about] <duration:after> [(and|then)] [it] (came|rose|crept|went|jumped|climbed|drifted|is|was) [(back|right back)] [up] [(at|to)] <amount>',
+    roseTo,
+    { examples: [] },
   ),
   rule('<amount> after <duration:after>', opening(roseTo), { examples: [] }),
   rule(

@@ -26,7 +26,16 @@ import { DURATION } from './durations.ts';
 import { FRACTION } from './fractions.ts';
 import { namedOptions, namesNode } from './names-node.ts';
 import { JOINED_VOLTAGES, NOMINAL_VOLTAGE, VOLTAGE_PAIR } from './nominal-voltages.ts';
-import { COUNT, MINUTES, NUMBER, RATING, SHORT_NUMBER, SIGNED_NUMBER, TENTHS } from './numbers.ts';
+import {
+  COUNT,
+  MINUTES,
+  NTH,
+  NUMBER,
+  RATING,
+  SHORT_NUMBER,
+  SIGNED_NUMBER,
+  TENTHS,
+} from './numbers.ts';
 import { ORDINAL } from './ordinals.ts';
 import { RESTARTED } from './restarted-numbers.ts';
 import { UNIT } from './units.ts';
@@ -153,10 +162,11 @@ const SIZE = named(
       choice(
         choice(FRACTION, tokenClass('fraction')),
         parseShape(
-          '<number> (inch|amp|amps|volt|volts|microfarad|mfd|watt|ton|horse|horsepower|hp|pole|foot|pound|ounce|gallon|quart|degree|rpm|cubic inch|cubic|mesh|conductor|gage|blade)',
+          '<number> (inch|amp|amps|volt|volts|v|microfarad|mfd|watt|ton|horse|horsepower|hp|pole|foot|pound|ounce|gallon|quart|degree|rpm|cubic inch|cubic|mesh|conductor|gage|blade)',
           { number: NUMBER },
         ),
         parseShape('(single|double) pole'),
+        parseShape('<number> (microfarad|mfd|uf) [by] <number:volts>', { number: NUMBER }),
       ),
     ),
     1,
@@ -198,6 +208,7 @@ export const HOLES: Holes = {
   fraction: named('fractionSaid', choice(FRACTION, tokenClass('fraction'))),
   ordinal: ORDINAL,
   count: COUNT,
+  nth: NTH,
   minutes: MINUTES,
   amount: AMOUNT,
   duration: DURATION,
@@ -223,6 +234,11 @@ export const HOLES: Holes = {
   ),
   asked: named('asked', choice(QUANTITY, namesNode('derived', DERIVED_NAMES))),
   part: PART,
+  /** "Needs a valve and a drier": of the many valves the one that is changed with the drier. */
+  neededPart: named(
+    'neededPart',
+    choice(PART, unheard(sequence(word('valve'), tag({ part: 'expansionValve' })))),
+  ),
   place: namesNode('place', PLACE_NAMES),
   /** What somebody comes back to look at. */
   watched: namesNode('watched', {

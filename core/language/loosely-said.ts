@@ -248,7 +248,7 @@ export const LOOSE_RULES: readonly Rule[] = [
     { examples: ['superheat was twenty two now it is twelve'] },
   ),
   rule(
-    `[(and|but|so|then)] (it is (at|sitting [at]|up at|down at|running at|holding at)|now (it is|we are|i am|she is|at|is)|it is now|it (came [(up|down|back)] to|dropped to|went [(up|down|back)] to|climbed to|is (down|up|back) to|is back (up|down) to|pulled down to)|(i am|we are) (down to|up to|now at)) [(down|up|back)] [(to|at)] <amount> [now]`,
+    `[(and|but|so|then)] (it is (at|sitting [at]|up at|down at|running at|holding at)|now (it is|we are|i am|she is|at|is)|it is now|[it] (came [(up|down|back)] to|dropped to|went [(up|down|back)] to|climbed to|is (down|up|back) to|is back (up|down) to|pulled down to)|(i am|we are) (down to|up to|now at)) [(down|up|back)] [(to|at)] <amount> [now]`,
     nowAt,
     { examples: ['and now it is at two twelve'] },
   ),

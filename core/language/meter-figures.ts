@@ -169,6 +169,11 @@ export const METER_FIGURE_RULES: readonly Rule[] = [
     { examples: ['now it is twenty one six'] },
   ),
   rule(
+    '[(and|but|so)] it is [(only|still|up|down|back)] [(at|to|up to|down to)] <droppedSurely> [<unit>] (now|right now|at the moment|currently)',
+    (tags, frame) => nowAt(pointed(tags), frame),
+    { examples: ['it is twenty two one now'] },
+  ),
+  rule(
     '[(and|but)] (it is|i am|it) [only] (reading|reads|getting|measures|measuring|pulling|drawing) <dropped>',
     ofThatFigure,
     { examples: ['and it is reading five two'] },

@@ -111,9 +111,10 @@ const ratedThenRead: Means = (tags, frame) => {
   const at = place === 'startCapacitor' ? place : null;
   const marked = readingOf('ratedCapacitance', amountIn(rated), { place: at, frame });
   const read = readingOf('capacitance', amountIn(pointed(tags)), { place, frame });
-  if (marked?.value === undefined || read === null) return null;
+  const most = marked?.value ?? marked?.high;
+  if (marked === null || most === undefined || read === null) return null;
   const { or = null } = droppedIn(tags) ?? {};
-  return or === null || or > marked.value * MOST_OVER_MARK
+  return or === null || or > most * MOST_OVER_MARK
     ? { readings: [marked, read] }
     : { readings: [marked], doubts: [{ ...read, why: 'saidTwoWays', or }] };
 };

@@ -93,28 +93,28 @@ const ofItsNeighbour: Means = (tags, frame) => {
   return { ofThat: { means, otherwise: leftToAsk(tags) } };
 };
 
-const NTH = '[number] (<count:which>|a|b|c|d)';
+const NTH = '[number] (<nth:which>|a|b|c|d)';
 const ONE = '(circuit|system|compressor|rack|suction group|group|bank|evaporator|evap|coil)';
-const AT = '(<link>|<loose>)';
+const AT = '(<link>|is (only|still|up|down|back) [(at|to)])';
 const DRAWS = '(at|pulling|drawing|pulls|draws|running|running at|amps [(are|is|at)])';
 const NTH_DRAWS = (slot: string): string =>
-  `<the> compressor [number] <count:which> [is] [${DRAWS}] <number:${slot}> [(amps|amp)]`;
+  `<the> compressor [number] <nth:which> [is] [${DRAWS}] <number:${slot}> [(amps|amp)]`;
 
 /** What is read of one of several compressors, circuits or coils, told by its number or its side. */
 export const NUMBERED_RULES: readonly Rule[] = [
   rule(
-    `<the> compressor [number] <count:which> [is] [${DRAWS}] <amount> [and] ${NTH_DRAWS('two')} [[and] ${NTH_DRAWS('three')} [[and] ${NTH_DRAWS('four')}]]`,
+    `<the> compressor [number] <nth:which> [is] [${DRAWS}] <amount> [and] ${NTH_DRAWS('two')} [[and] ${NTH_DRAWS('three')} [[and] ${NTH_DRAWS('four')}]]`,
     drawnByEach,
     { examples: ['compressor one at eighteen amps compressor two nineteen'] },
   ),
-  rule(`<the> <place> [number] <count:which> [is] [only] ${DRAWS} <amount>`, drawnByOne, {
+  rule(`<the> <place> [number] <nth:which> [is] [only] ${DRAWS} <amount>`, drawnByOne, {
     examples: ['compressor two is pulling nineteen amps'],
   }),
-  rule('<the> compressor [number] <count:which> <amount>', drawnByOneOrMore, {
+  rule('<the> compressor [number] <nth:which> <amount>', drawnByOneOrMore, {
     examples: ['compressor two nineteen amps'],
   }),
   rule(
-    '<the> compressor [number] <count:which> [is] (off|down|out|locked out) [(on|by|from) [the] [internal] <part>]',
+    '<the> compressor [number] <nth:which> [is] (off|down|out|locked out) [(on|by|from) [the] [internal] <part>]',
     offOn,
     { examples: ['compressor three off on overload'] },
   ),
@@ -128,7 +128,7 @@ export const NUMBERED_RULES: readonly Rule[] = [
     examples: ['suction group a is at twenty two'],
   }),
   rule(
-    '[(and|but)] [(the|on the)] ((right|left|top|bottom|front|back|other|second|first|upper|lower) [(one|coil|side|circuit)]|[compressor] number <count:which>|compressor <count:which>|b|c|d) (is|has|reads|is at) [only] <amount>',
+    '[(and|but)] [(the|on the)] ((right|left|top|bottom|front|back|other|second|first|upper|lower) [(one|coil|side|circuit)]|[compressor] number <nth:which>|compressor <nth:which>|b|c|d) (is|has|reads|is at) [only] <amount>',
     ofItsNeighbour,
     { examples: [] },
   ),

@@ -211,6 +211,15 @@ export const COUNT = named(
   ),
 );
 
+/** Which of several: few enough that a reading may follow in the same breath. */
+export const NTH = summed(
+  'nth',
+  choice(
+    ...ONES.slice(0, 6).map((text, index) => plus(text, index + 1)),
+    unheard(tokenClass('digit')),
+  ),
+);
+
 /** The lengths that timers are set to, before any other number. */
 export const MINUTES = named(
   'minutes',

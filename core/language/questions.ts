@@ -1,6 +1,7 @@
 import { JUDGED_QUESTIONS } from './questions/judged.ts';
 import { LIMIT_QUESTIONS } from './questions/limits.ts';
 import { MAKERS_FIGURES } from './questions/makers-figures.ts';
+import { TOLD_AND_ASKED } from './questions/told-and-asked.ts';
 import { REASON_QUESTIONS } from './questions/reasons.ts';
 import { RECORD_QUESTIONS } from './questions/record.ts';
 import { SATURATION_QUESTIONS } from './questions/saturation.ts';
@@ -19,6 +20,7 @@ export const QUESTION_RULES: readonly Rule[] = [
   ...SATURATION_QUESTIONS,
   ...SWITCH_QUESTIONS,
   ...STEP_QUESTIONS,
+  ...TOLD_AND_ASKED,
   ...REASON_QUESTIONS,
   ...LIMIT_QUESTIONS,
   ...WAITING_QUESTIONS,

@@ -160,7 +160,8 @@ const unlessCounted: Means = (tags, frame) => {
 };
 const COUNTABLE =
   /\b(?:reach[- ]?in|walk[- ]?in|cooler|freezer|case|cabinet|prep table|merchandiser) \S+$/i;
-const GOES_ON = /^(?:'s|is|isn't|isnt|has|hasn't|was|wasn't|won't|will|does|doesn't|keeps|needs|quit|went|just|sounds|looks|trips|runs)$/i;
+const GOES_ON =
+  /^(?:'s|is|isn't|isnt|has|hasn't|was|wasn't|won't|will|does|doesn't|keeps|needs|quit|went|just|sounds|looks|trips|runs)$/i;
 
 const ARRIVAL =
   '(when i got here|on arrival|~when we (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|~when i (got there|arrived|came in|first got here|showed up|pulled up|walked (in|up)|first (walked (in|up)|came in|looked at it)|got to it|first hooked up|hooked up)|~(at|upon) arrival)';

@@ -2,6 +2,7 @@ import { PARTS, type PartId, type WorkKindId } from '../terms/names.ts';
 import { quantityTerm } from '../terms/quantities.ts';
 import { dueIn, stretchIn } from './due.ts';
 import { settledFan } from './fans.ts';
+import { NEEDED_RULES } from './needed.ts';
 import { reasonIn } from './reason.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { answerableId, partId, spanIn, tagsIn, workId } from './slots.ts';
@@ -88,18 +89,6 @@ const todoBoth: Means = (tags, frame) => {
   const second = todo({ ...tags, part: tagsIn(tags['second'])?.['part'] ?? '' }, frame);
   if (first === null || second === null) return null;
   return { recommendations: [...(first.recommendations ?? []), ...(second.recommendations ?? [])] };
-};
-
-/** "Needs a compressor, a contactor and a drier" */
-const replaceEach: Means = (tags, frame) => {
-  const words = frame.wordsOf(frame.span);
-  const parts = [tags['part'], tagsIn(tags['second'])?.['part'], tagsIn(tags['third'])?.['part']];
-  const recommendations = parts
-    .map(partId)
-    .flatMap((part): readonly Recommendation[] =>
-      part === null ? [] : [{ do: 'replace', part: settledFan(part, frame.context), words }],
-    );
-  return recommendations.length === 0 ? null : { recommendations };
 };
 
 const whole =
@@ -294,16 +283,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     examples: ['come back tuesday with a new condenser fan motor'],
   }),
   rule(`<due:due> ${BACK} [<why:why>]`, comeBack, { examples: ['next tuesday come back'] }),
-  rule(
-    `([(it|they|this|unit|the unit|customer|the customer)] (needs|need|wants|will need|is going to need|are going to need)|[i] recommend|quote [them]) (a|an|<number>) [new] <part> [(and|<pause> [and]) [(a|an|<number>)] [new] <part:second> [(and|<pause> [and]) [(a|an|<number>)] [new] <part:third>]]`,
-    replaceEach,
-    { examples: ['needs a door gasket and a hinge'] },
-  ),
-  rule(
-    '([(it|they|this|unit|the unit|customer|the customer)] (needs|need|wants|will need|is going to need|are going to need)|[i] recommend|quote [them]) (a|an|<number>) [new] <part> [(a|an)] [new] <part:second> and [(a|an)] [new] <part:third>',
-    replaceEach,
-    { examples: ['they need a new compressor dryer and contactor'] },
-  ),
+  ...NEEDED_RULES,
   // A product and a line are a part and a quantity too: a rule each, so that their order decides.
   ...CHECKED_AGAIN.map(({ what, example }) =>
     rule(

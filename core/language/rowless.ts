@@ -11,7 +11,8 @@ const throughCoil: Means = (tags, frame) =>
 
 const THING =
   '((gas|oil|fluid|dry|adiabatic) cooler [(out|outlet|exit|leaving|inlet)]|(glycol|brine|loop|secondary|chiller) [(bath|tank|reservoir|supply|return|loop|temp|temperature|leaving|coming off|coming back|in|out)]|(bath|sump|reservoir) [(temp|temperature|water)]|flash (tank|gas|vessel) [pressure]|(net oil|oil|oil net|oil differential|oil pump) pressure|intermediate pressure|(ice|slab|bridge) thickness|[relative] humidity)';
-const AT = '(<link>|<loose>|[is] (leaving|going out|coming off|coming back|returning) [at])';
+const AT =
+  '(<link>|is (only|still|up|down|back) [(at|to)]|[is] (leaving|going out|coming off|coming back|returning) [at])';
 const BACK =
   '((coming|going) (back|in|out)|back|returning|(supply|return|line|leaving|in|out) [line] [(to|at|from) the (taps|line|tank|bath|case|cases)]|(to|at) the (taps|line|case|cases))';
 const ROOM =
@@ -28,12 +29,20 @@ export const ROWLESS_RULES: readonly Rule[] = [
       examples: ['glycol is leaving at twenty nine and coming back at thirty three'],
     },
   ),
-  rule('[the] (coil|evaporator|evap) [number] <count:which> in <amount:in> out <amount:out>', throughCoil, {
-    examples: ['coil one in eighteen out twenty six'],
-  }),
-  rule(`[the] ${ROOM} [(temp|temperature|air)] ${AT} <amount> [and] ${STANDS}`, fixed('ambientTemp'), {
-    examples: ['dining room is at seventy and the unit is sitting right in it'],
-  }),
+  rule(
+    '[the] (coil|evaporator|evap) [number] <nth:which> in <amount:in> out <amount:out>',
+    throughCoil,
+    {
+      examples: ['coil one in eighteen out twenty six'],
+    },
+  ),
+  rule(
+    `[the] ${ROOM} [(temp|temperature|air)] ${AT} <amount> [and] ${STANDS}`,
+    fixed('ambientTemp'),
+    {
+      examples: ['dining room is at seventy and the unit is sitting right in it'],
+    },
+  ),
   rule(`[the] ${ROOM} [(temp|temperature|air)] ${AT} <amount>`, leftToAsk, {
     examples: ['dining room is at seventy'],
   }),

@@ -24,20 +24,10 @@ const done: Means = (tags, frame) => {
 
 const doneToEach: Means = (tags, frame) => (counted(tags) ? done(tags, frame) : null);
 
-const needed: Means = (tags, frame) => {
-  const named = partId(tags['part']);
-  const words = frame.wordsOf(frame.span);
-  if (named === null) return null;
-  const part = settledFan(named, frame.context);
-  return { recommendations: [{ do: 'replace', part, words }] };
-};
-
 const I =
   '[(i|we|just|i just|have|i have|we have|went ahead and|i went ahead and|also|i also|and|then)]';
 const A = '[(a|an|the|another|some|my)]';
 const NEW = '[(new|brand new|replacement|used|spare|universal|bigger|smaller)]';
-const NEEDS =
-  '([(it|this|they|this one|the unit|unit|system|the system|customer)] (needs|need|will need|is going to need|could use)|[(i|they|we|you)] (recommend|should (have|get|put in|install)|need to (put in|install|get)))';
 const OLD = '[(of the|of my|old|new|bad|worn|more|brand new)]';
 
 /** Parts by their size, and so many of them: "put in a three eighths drier", "replaced two door gaskets". */
@@ -60,7 +50,4 @@ export const SIZED_PART_RULES: readonly Rule[] = [
     doneToEach,
     { examples: ['put in one contactor and two relays'] },
   ),
-  rule(`${NEEDS} ${A} ${NEW} <size> ${NEW} <part>`, needed, {
-    examples: ['it needs a thirty amp contactor'],
-  }),
 ];

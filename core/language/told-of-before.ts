@@ -26,7 +26,11 @@ export const BEFORE_RULES: readonly Rule[] = [
   rule(`[the] <quantity> ${WAS} [(at|up at|down at|around)] <amount> ${AGO}`, remark, {
     examples: ['head was two forty an hour ago'],
   }),
-  rule(`[(and|but)] [(it|she|they)] ${WAS} [(at|up at|down at|around)] <amount> ${AGO}`, remarkOfIt, {
-    examples: ['it was two forty an hour ago'],
-  }),
+  rule(
+    `[(and|but)] [(it|she|they)] ${WAS} [(at|up at|down at|around)] <amount> ${AGO}`,
+    remarkOfIt,
+    {
+      examples: ['it was two forty an hour ago'],
+    },
+  ),
 ];

@@ -70,9 +70,14 @@ const ofLastTest: Means = (tags, frame) =>
 
 /** Ours: no air around a bottle of nitrogen is hotter, so "one seventy five seventy one degrees" parts in one way only. */
 const HOTTEST_AIR = 140;
+const MOST_PRESSURE = 1000;
 const gasTestBeside: Means = (tags, frame) => {
   const { value } = amountIn(tagsIn(tags['gas']) ?? {});
-  return value !== null && value <= HOTTEST_AIR && value >= 0 ? gasTestNamed(tags, frame) : null;
+  const pressure = amountIn(tags).value;
+  const isOneWay = pressure !== null && pressure < MOST_PRESSURE;
+  return isOneWay && value !== null && value <= HOTTEST_AIR && value >= 0
+    ? gasTestNamed(tags, frame)
+    : null;
 };
 
 const gasTestNamed: Means = (tags, frame) =>

@@ -1,8 +1,8 @@
 import type { QuantityId } from '../terms/quantities.ts';
-import { amountIn } from './measure.ts';
+import { amountIn, withMore } from './measure.ts';
 import { fixed, reading } from './reading-means.ts';
 import { heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { refrigerantId } from './slots.ts';
+import { numberIn, refrigerantId, tagsIn } from './slots.ts';
 import { EVERYDAY } from './unit-description.ts';
 
 const refrigerantMoved =
@@ -76,6 +76,16 @@ const another: Means = (tags, frame) => {
 const usedWithGas: Means = (tags, frame) => {
   const gas = refrigerantMoved('refrigerantAdded')(tags, frame);
   return gas === null ? null : { ...gas, remarks: [frame.wordsOf(frame.span)] };
+};
+
+/** "Added twelve ounces, then another six": of the same. */
+const andMore: Means = (tags, frame) => {
+  const first = refrigerantMoved('refrigerantAdded')(tags, frame)?.readings ?? [];
+  const value = numberIn(tagsIn(tags['more'])?.['number']);
+  const [found] = first;
+  return found?.unit == null || value === null
+    ? null
+    : { readings: [found, withMore(found, { value })] };
 };
 
 const GAS = '(refrigerant|gas|freon|charge)';
@@ -211,6 +221,11 @@ export const WEIGHED_RULES: readonly Rule[] = [
     '[the] (scale|tank|cylinder|bottle|drum|jug) (came down|went down|lost|is down|gave up|dropped) [by] <amount>',
     weighedUp('refrigerantAdded'),
     { examples: ['tank dropped three pounds two ounces'] },
+  ),
+  rule(
+    `[(i|we)] [have] ${ADDED} <amount> [more] [of <refrigerant>] [(then|and|plus|and then)] [(added|put in)] another <number:more>`,
+    andMore,
+    { examples: ['added twelve ounces then another six'] },
   ),
   rule('[(then|and|plus|and then)] another <amount> [of it]', another, {
     examples: ['then another eight ounces'],

@@ -35,7 +35,20 @@ const goodAt =
 const LEAST_VOLTS = 50;
 
 /** Windings that are open, and what lies between them and the frame. */
+/** "All three windings are one point two": of a motor on three phases. */
+const alike: Means = (tags, frame) => {
+  const readings = TERMINALS.flatMap((place) => electrical(tags, place, frame) ?? []);
+  const areOhms = readings.every(({ quantity }) => quantity === 'resistance');
+  return areOhms && readings.length === TERMINALS.length ? { readings } : null;
+};
+const TERMINALS = ['terminalOneTwo', 'terminalTwoThree', 'terminalOneThree'] as const;
+
 export const WINDING_RULES: readonly Rule[] = [
+  rule(
+    '[(the|all)] (three|3|all three) windings (are|read|all read|check|ohm) [(the same|all|out at|at|all at)] <amount> [(each|apiece)]',
+    alike,
+    { examples: ['all three windings are one point two ohms'] },
+  ),
   rule(
     '<the> <place> [(is|reads|reading|shows|tests|is reading|showing|measures)] [all the way] (open|wide open|infinite)',
     openWinding,

@@ -9,6 +9,10 @@ import { workTodoAt } from './work-words.ts';
 /** A recommendation, and the day that it came to. */
 export type Made = Pick<VisitState['recommendations'][number], 'recommendation' | 'due'>;
 
+/** How much gas it will take, which stands where others have their reason. */
+export const isCharge = ({ recommendation }: Pick<Made, 'recommendation'>): boolean =>
+  recommendation.do === 'add' && recommendation.part === null;
+
 /** Said back with its day: "next Tuesday" has been taken for the wrong one before now. */
 export function recommendationSaid(made: Made, today: CivilDate): Said {
   const words = recommended(made, today);
@@ -22,7 +26,8 @@ export function recommended({ recommendation, due }: Made, today: CivilDate | nu
   const when = whenWords({ recommendation, due }, today);
   const what = [workTodoAt(recommendation), when].filter((words) => words !== '').join(' ');
   if (reason === undefined) return what;
-  return /^(to|with) /.test(reason) && due === null ? `${what} ${reason}` : `${what}, ${reason}`;
+  const isOneClause = isCharge({ recommendation }) || /^(to|with) /.test(reason);
+  return isOneClause && due === null ? `${what} ${reason}` : `${what}, ${reason}`;
 }
 
 /** "By Friday, December 25", "every 3 months, first by April 5"; empty where no time was given. */

@@ -1,8 +1,5 @@
 import { holdsNumber } from '../own-reading.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
-import { isCutShort } from '../cut-numbers.ts';
-import { isElectrical } from '../electrical-quantities.ts';
-import { asReading } from '../reading-means.ts';
 import { quantityId, spanIn } from '../slots.ts';
 import { tokenise } from '../tokenise.ts';
 import { MY, plain } from './asking.ts';
@@ -50,21 +47,7 @@ const askedLast: Means = (tags, frame) => {
     : null;
 };
 
-/** "How come suction's only at four": what it stands at is told with the question. */
-const askedOfReading: Means = (tags, frame) => {
-  const quantity = quantityId(tags['quantity']);
-  const told = quantity === null || isElectrical(quantity) || isCutShort(frame)
-      ? null
-      : asReading()(tags, frame);
-  return told === null ? null : { ...told, ...plain('causes')(tags, frame) };
-};
-
 export const REASON_QUESTIONS: readonly Rule[] = [
-  rule(
-    `(why is|why are|how come|any idea why|what makes) ${MY} <quantity> (<link>|<loose>) <amount>`,
-    askedOfReading,
-    { examples: ['how come suction is only at four'] },
-  ),
   rule(
     '((does|do you see|do you think) [anything] [(look|looks)]|do you|anything|does anything|do any of (these|those|my (numbers|readings))) (look|looks|see|seem|looking) [(anything|a little|kind of)] (off|wrong|funny|odd|bad|out of (line|whack|place)) [(to you|here|with this|with it|on this)]',
     plain('causes'),

@@ -27,10 +27,9 @@ const targetSupposing: Means = (tags, frame) => {
   return supposed === null ? null : ask({ ask: 'target', about, supposed });
 };
 
-const DEGREES = '[(degree|degrees)]';
 const THERE =
   '[(ambient|outside|outside air|out|out here|outdoors|air|weather|on the condenser|day)]';
-const SUPPOSING = `((at|with|in|for|on|when it is|if it is|if it was|if it were|with it) [(a|an|say)] <amount> ${DEGREES} ${THERE}|(with|at|when|if) [(the|an|a)] (ambient|air|outside air|outside) [(is|at|of|being|was|were)] <amount>)`;
+const SUPPOSING = `((at|with|in|for|on|when it is|if it is|if it was|if it were|with it) [(a|an|say)] <amount> ${THERE}|(with|at|when|if) [(the|an|a)] (ambient|air|outside air|outside) [(is|at|of|being|was|were)] <amount>)`;
 
 /** "What should head be at ninety five": of a day that need not be this one. */
 export const SUPPOSED_TARGETS: readonly Rule[] = [

@@ -1,6 +1,6 @@
 import { dateWords } from '../../replies/dates.ts';
 import { figureText, weightText } from '../../replies/amounts.ts';
-import type { Made } from '../../replies/recommendation-sentences.ts';
+import { isCharge, type Made } from '../../replies/recommendation-sentences.ts';
 import type { PartId } from '../../terms/names.ts';
 import type { RefrigerantAccount } from '../../visit/refrigerant-account.ts';
 import { amountOf, type ReadingEntry } from '../../visit/views.ts';
@@ -247,10 +247,11 @@ function inFull(made: Made, words: Words): string {
 
 function timing(made: Made): Readonly<Record<'when' | 'because' | 'purpose', string | null>> {
   const { reason: why } = made.recommendation;
-  const when = whenOf(made);
+  const when = whenOf(made) === '' ? null : whenOf(made);
   const isPurpose = why !== undefined && /^(to|with) /.test(why);
+  if (why !== undefined && isCharge(made)) return { when, because: null, purpose: `(${why})` };
   return {
-    when: when === '' ? null : when,
+    when,
     because: why !== undefined && !isPurpose ? why : null,
     purpose: why !== undefined && isPurpose ? why : null,
   };
