@@ -16,5 +16,5 @@ export function isCutShort(frame: Frame): boolean {
   const last = frame.wordsOf({ from: to - 1, to }).toLowerCase();
   const next = frame.wordsOf({ from: to, to: to + 1 }).toLowerCase();
   if (TENS_ONLY.has(last)) return FIGURES.has(next);
-  return FIGURES.has(last) && (PAIRS.has(next) || next === 'point' || next === 'oh');
+  return FIGURES.has(last) && (PAIRS.has(next) || next === 'point');
 }

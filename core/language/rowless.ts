@@ -10,7 +10,7 @@ const throughCoil: Means = (tags, frame) =>
   throughPart('evaporator', tags, frame) ?? remark(tags, frame);
 
 const THING =
-  '((gas|oil|fluid|dry|adiabatic) cooler [(out|outlet|exit|leaving|inlet)]|(glycol|brine|loop|secondary|chiller) [(bath|tank|reservoir|supply|return|loop|temp|temperature|leaving|coming off|coming back|in|out)]|(bath|sump|reservoir) [(temp|temperature|water)]|flash (tank|gas|vessel) [pressure]|(net oil|oil|oil net|oil differential|oil pump) pressure|intermediate pressure|(ice|slab|bridge) thickness|[relative] humidity)';
+  '((gas|oil|fluid|dry) cooler [(out|outlet|exit|leaving|inlet)]|(glycol|brine|loop|secondary|chiller) [(bath|tank|reservoir|supply|return|loop|temp|temperature|leaving|coming off|coming back|in|out)]|(bath|sump|reservoir) [(temp|temperature|water)]|flash (tank|gas|vessel) [pressure]|(net oil|oil|oil net|oil differential|oil pump) pressure|intermediate pressure|(ice|slab|bridge) thickness|[relative] humidity)';
 const AT =
   '(<link>|is (only|still|up|down|back) [(at|to)]|[is] (leaving|going out|coming off|coming back|returning) [at])';
 const BACK =
