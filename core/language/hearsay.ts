@@ -1,4 +1,4 @@
-import { holdsNumber } from './own-reading.ts';
+import { goesOnMeasured, holdsNumber } from './own-reading.ts';
 import { toldThenRead } from './read-behind.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { spanIn } from './slots.ts';
@@ -36,34 +36,68 @@ const SPEAKER = /^[a-z']+(?: [a-z']+){0,6}$/i;
 const NOBODY =
   /\b(?:i|i'[a-z]+|we|we'[a-z]+|you|it|it's|that|this|which|name ?plate|plate|tag|sticker|label|decal|gau?ges?|meter|display|readout|screen|thermometer|probe|stat|thermostat|controller|book|chart|manual|phone|app|sign|paper|scale|what|as|like|never|not|nobody|head|suction|box|can|cap|clamp|door|one)\b/i;
 
-/** What somebody else said: never a reading of ours. */
-export const HEARSAY_RULES: readonly Rule[] = [
-  rule(
-    '(<who>|he|she|they|somebody|someone|my boss|the boss|boss|dispatch|the office|the supply house|tech support|(my|the|our|his|her) (helper|apprentice|partner|buddy|coworker|lead|supervisor|service manager|guy|wife|husband)) (says|said|told me [that]|told us|claims|claimed|thinks|thought|figures|figured|reckons|reports|reported|complained|complains|mentioned|states|stated|is saying|was saying|swears|say|told|is telling (me|us)|was telling (me|us)|tells (me|us)|is sure|is worried|was worried) <rest>',
-    hearsay,
-    { examples: ['customer says it was at fifty', 'he said it was at fifty'] },
-  ),
-  rule(
-    '[(the|that|some|their|our|whatever|another)] ((last|other|previous|first|day|night|original|service) (guy|tech|company|crew|mechanic|technician|outfit) [(before me|here|that was here)]|(guy|tech|company|crew|mechanic|technician|outfit|one) (before me|that was here [before [me]]|who was here [before [me]])) (says|said|told (me|us|them|him|her)|claims|claimed|thinks|thought|reported|figured|wrote|swore|mentioned) <rest>',
-    hearsay,
-    { examples: ['the last tech told them the compressor was shot'] },
-  ),
-  rule('(i was told|we were told|i am told|i have been told) <rest>', hearsay, {
+/** Somebody's words go on to the end; "owner says it's leaking, head one ninety" up to where we go on ourselves. */
+const upTo =
+  (where: 'end' | 'pause', means: Means): Means =>
+  (tags, frame) => {
+    const span = spanIn(tags['clause']);
+    if (span === null) return null;
+    const isOurs = goesOnMeasured(frame.wordsOf({ from: span.from, to: endOf(frame) }));
+    return isOurs === (where === 'pause') ? means(tags, frame) : null;
+  };
+
+const MOST_WORDS = 200;
+
+function endOf(frame: Frame): number {
+  let { to } = frame.span;
+  while (to - frame.span.to < MOST_WORDS && frame.wordsOf({ from: to, to: to + 1 }) !== '') to += 1;
+  return to;
+}
+
+interface Told {
+  readonly shape: string;
+  readonly means: Means;
+  readonly examples: readonly string[];
+}
+
+const TOLD: readonly Told[] = [
+  {
+    shape:
+      '(<who>|he|she|they|somebody|someone|my boss|the boss|boss|dispatch|the office|the supply house|tech support|(my|the|our|his|her) (helper|apprentice|partner|buddy|coworker|lead|supervisor|service manager|guy|wife|husband)) (says|said|told me [that]|told us|claims|claimed|thinks|thought|figures|figured|reckons|reports|reported|complained|complains|mentioned|states|stated|is saying|was saying|swears|say|told|is telling (me|us)|was telling (me|us)|tells (me|us)|is sure|is worried|was worried)',
+    means: hearsay,
+    examples: ['customer says it was at fifty', 'he said it was at fifty'],
+  },
+  {
+    shape:
+      '[(the|that|some|their|our|whatever|another)] ((last|other|previous|first|day|night|original|service) (guy|tech|company|crew|mechanic|technician|outfit) [(before me|here|that was here)]|(guy|tech|company|crew|mechanic|technician|outfit|one) (before me|that was here [before [me]]|who was here [before [me]])) (says|said|told (me|us|them|him|her)|claims|claimed|thinks|thought|reported|figured|wrote|swore|mentioned)',
+    means: hearsay,
+    examples: ['the last tech told them the compressor was shot'],
+  },
+  {
+    shape: '(i was told|we were told|i am told|i have been told)',
+    means: hearsay,
     examples: ['i was told it was at fifty'],
-  }),
-  rule(
-    '(says|said|told me|told us|claims|claimed|mentioned|swears|swore|reported|complained) <rest>',
-    saidBySomebody,
-    { examples: [] },
-  ),
-  rule('(according to|per) <who> <rest>', hearsay, {
+  },
+  {
+    shape: '(says|said|told me|told us|claims|claimed|mentioned|swears|swore|reported|complained)',
+    means: saidBySomebody,
+    examples: [],
+  },
+  {
+    shape: '(according to|per) <who>',
+    means: hearsay,
     examples: ['according to the customer it was at fifty'],
-  }),
-  rule(
-    '(his|her|their) (gages|gage|meter|reading|readings|note|notes|ticket|paperwork|thermometer|wall thermometer|stick thermometer) [(on|in|by|at) the (wall|door|box|case|kitchen|cooler|freezer|shelf|counter)] (says|say|said|showed|had|read) <rest>',
-    hearsay,
-    {
-      examples: ['his gages said one ninety on the head'],
-    },
-  ),
+  },
+  {
+    shape:
+      '(his|her|their) (gages|gage|meter|reading|readings|note|notes|ticket|paperwork|thermometer|wall thermometer|stick thermometer) [(on|in|by|at) the (wall|door|box|case|kitchen|cooler|freezer|shelf|counter)] (says|say|said|showed|had|read)',
+    means: hearsay,
+    examples: ['his gages said one ninety on the head'],
+  },
 ];
+
+/** What somebody else said: never a reading of ours. */
+export const HEARSAY_RULES: readonly Rule[] = TOLD.flatMap(({ shape, means, examples }) => [
+  rule(`${shape} <rest>`, upTo('end', means), { examples }),
+  rule(`${shape} <clause>`, upTo('pause', means)),
+]);
