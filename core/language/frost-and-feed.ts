@@ -159,11 +159,6 @@ export const FEED_RULES: readonly Rule[] = [
     { examples: ['case is a twelve foot dairy'] },
   ),
   rule(
-    '[(the|my|a)] (freeze|harvest|batch|cycle|ice) (time|cycle) (is|was|came in at|runs|ran) [(at|about|down to|up to)] <number> [(minutes|min)] [(<pause>|and|<pause> and) [the] (harvest|freeze) [(time|cycle)] [(is|was)] [(at|about)] <number:other> [(minutes|min)]]',
-    remark,
-    { examples: ['freeze time is eighteen minutes'] },
-  ),
-  rule(
     '[(i am|i|we|just|ok)] (putting|put|switched|switching|flipped|flipping|set|turned|turning) (it|her|the machine|the switch) [back] (in|into|to|on) [(the|a)] (freeze|harvest|ice|ice mode|clean|wash|run|auto|freeze mode|harvest mode|clean cycle) [(now|again|mode|cycle|position)]',
     remark,
     { examples: ['i am putting it back in freeze'] },

@@ -73,7 +73,7 @@ const inTurn = (slot: string): string => `<tenths:${slot}> [(amps|amp)]`;
 /** What a three-phase supply gives between its legs. */
 export const LEG_RULES: readonly Rule[] = [
   rule(
-    `${GOT} <amount:ab> [and] <amount:bc> [and] <amount:ca> (leg to leg|phase to phase|line to line)`,
+    `${GOT} <amount:ab> [(and|over)] <amount:bc> [(and|over)] <amount:ca> (leg to leg|phase to phase|line to line)`,
     threePairs,
     { examples: ['two thirty two and two thirty and two thirty three leg to leg'] },
   ),

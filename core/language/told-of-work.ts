@@ -98,8 +98,9 @@ const ARTICLE = '[(a|the|an)] [(new|brand new)]';
 const AND = '(and|<pause> [and])';
 const MORE = `${AND} ${ARTICLE} <part:second> [${AND} ${ARTICLE} <part:third> [${AND} ${ARTICLE} <part:fourth>]]`;
 const TOOK =
-  '(took|takes|was|is|ran|runs|lasted|lasts|is running|is taking|came in at|is at) [(about|only|just|like|at)]';
-const MINUTES = '[(minutes|min|minute)]';
+  '(took|takes|was|is|ran|runs|lasted|lasts|is running|is taking|came in at|is at) [(about|only|just|like|at|down to|up to)]';
+const MINUTES = '(minutes|min|minute)';
+const CYCLE = '((freeze|harvest) [(time|cycle)]|(batch|ice) (time|cycle)|cycle time)';
 
 /** What was fitted and set, and figures that no instrument of ours shows: word for word. */
 export const WORK_TOLD_RULES: readonly Rule[] = [
@@ -156,10 +157,20 @@ export const WORK_TOLD_RULES: readonly Rule[] = [
     examples: ['auto reset at two ninety'],
   }),
   rule(
-    `[(the|my|a)] (freeze|harvest) [(time|cycle)] ${TOOK} <number> ${MINUTES} [[<pause>] [and] [the] (harvest|freeze) [(time|cycle)] [${TOOK}] <number:other> ${MINUTES}]`,
+    `[(the|my|a)] ${CYCLE} (${TOOK} <number> [${MINUTES}]|<number> ${MINUTES}) [[<pause>] [and] [the] ${CYCLE} [${TOOK}] <number:other> [${MINUTES}]]`,
     (tags, frame) =>
       /\b(?:psi|pounds|degrees)\b/i.test(frame.wordsOf(frame.span)) ? null : remark(tags, frame),
-    { examples: ['freeze took twenty two minutes harvest was two and a half'] },
+    {
+      examples: [
+        'freeze took twenty two minutes harvest was two and a half',
+        'freeze time is eighteen minutes',
+      ],
+    },
+  ),
+  rule(
+    `[(a|with a|it is a)] <number> minute (freeze|harvest) [[<pause>] [(and|with)] [a] <number:other> minute (freeze|harvest)]`,
+    remark,
+    { examples: ['twenty minute freeze and a two minute harvest'] },
   ),
   rule(
     '[the] oil [in it] (is|was|looks) <very> (black|burnt|burned|dark|acidic|milky|brown|bad) [<pause>] [(and|it)] [it] (smells|stinks|smelled) [(like|of)] [really] (burnt|burned|bad|terrible|awful|acid|a burnout|burnt up)',

@@ -185,9 +185,13 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     testAfter,
     { examples: ['one fifty of nitrogen holding after twenty minutes'] },
   ),
-  rule(`[the] <quantity> <link> <amount> ${HELD} <duration:after> [(in|later)]`, testAfter, {
-    examples: ['test pressure is one forty eight an hour later'],
-  }),
+  rule(
+    `[the] <quantity> [(still|holding)] <link> <amount> ${HELD} <duration:after> [(in|later)]`,
+    testAfter,
+    {
+      examples: ['test pressure is one forty eight an hour later'],
+    },
+  ),
   rule(`after <duration:after> [the] <quantity> <link> <amount>`, testAfter, {
     examples: ['after an hour the nitrogen is at one fifty'],
   }),

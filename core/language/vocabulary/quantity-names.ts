@@ -178,7 +178,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
   testPressure: [
     'test pressure',
     '~(nitrogen|pressure) test [pressure]',
-    '~(dry nitrogen|nitrogen) [pressure]',
+    '~(dry nitrogen|nitrogen|n 2) [pressure]',
     '~standing pressure test',
   ],
   enteringWaterTemp: [
