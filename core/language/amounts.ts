@@ -33,7 +33,7 @@ export const LINKS = named(
 
 /** Words that tell nothing of a value, any run of which may stand before it; a hedge is no such word, and "over" tells more. */
 const LOOSE_WORDS =
-  'first|is|are|was|were|has|have|been|being|at|to|just|only|still|already|now|right|currently|even|sitting|riding|running|reading|holding|hovering|hanging|floating|bouncing|showing|going|getting|coming|came|come|comes|went|goes|gone|got|gets|dropped|drops|drop|fell|fallen|falls|climbed|climbs|crept|creeps|rose|risen|jumped|jumps|settled|settles|stays|stayed|staying|stuck|parked|pegged|steady|solid|flat|back|hit|reached|touched|up|down|all|the|way|like|well|really|pretty|it|that|there|here|this|finally|so|then|again|says|reads|shows|said|showed|read|looks|looking|dead|exactly|a|an|good|high|low|hot|cold|warm|too|bit|little|kind|of|sort|about to be|by now|today|every time|i am|i have|we have|we are|gives me|giving me|tells me|sits|runs|rides|bounces|swings|hunts|cycling|cycles|varies|ranges|wanders|drifts|hunting|ranging|drifting|pulled|pulling|pulls|swinging|swings|measured|measures|measuring|checks|checked|tested|out|started|starts|began|ended|finished|like a (rock|stone)|fast|quick|quickly|slowly|straight|cooking|roasting|boiling|freezing|burning|screaming|about to';
+  'first|is|are|was|were|has|have|been|being|at|to|just|only|still|already|now|right|currently|even|sitting|riding|running|reading|holding|hovering|hanging|floating|bouncing|showing|going|getting|coming|came|come|comes|went|goes|gone|got|gets|dropped|drops|drop|fell|fallen|falls|climbed|climbs|crept|creeps|rose|risen|jumped|jumps|settled|settles|stays|stayed|staying|stuck|parked|pegged|steady|solid|flat|back|hit|reached|touched|up|down|all|the|way|like|well|really|pretty|it|that|there|here|this|finally|so|then|again|says|reads|shows|said|showed|read|looks|looking|dead|exactly|a|an|good|high|low|hot|cold|warm|too|bit|little|kind|of|sort|about to be|by now|today|every time|i am|i have|we have|we are|gives me|giving me|tells me|sits|runs|rides|bounces|swings|hunts|cycling|cycles|varies|ranges|wanders|drifts|hunting|ranging|drifting|pulled|pulling|pulls|swinging|swings|measured|measures|measuring|checks|checked|tested|out|started|starts|began|ended|finished|like a (rock|stone)|fast|quick|quickly|slowly|straight|in the (toilet|dirt|basement|tank)|through the roof|sky high|cooking|roasting|boiling|freezing|burning|screaming|about to';
 
 /**
  * Of these words those that are long enough to be heard. A run of short ones fits almost any sound: "pressure two seventy
@@ -93,8 +93,6 @@ const overLimit = sequence(
   tag({ overlimit: true }),
 );
 
-const corrected = sequence(scope('wrong', plain), BREAK, choice(plain, overLimit));
-
 const range = choice(
   parseShape('[<hedge>] between <number:low> and <counted:high> [<unit>]', {
     hedge: HEDGED,
@@ -123,6 +121,8 @@ const compound = choice(
     parseShape('[and] <few:ounces> [(ounces|ounce|oz)]', { few: UNDER_SIXTEEN }),
   ),
 );
+
+const corrected = sequence(scope('wrong', plain), BREAK, choice(compound, plain, overLimit));
 
 /** "One kilo two hundred": behind kilos three figures are grams. */
 const kilos = choice(

@@ -1,4 +1,5 @@
 import { ONES, TEENS, TENS } from './number-words.ts';
+import type { Amounted } from './measure.ts';
 import type { Frame } from './rule.ts';
 
 const FIGURES: ReadonlySet<string> = new Set(ONES);
@@ -18,3 +19,17 @@ export function isCutShort(frame: Frame): boolean {
   if (TENS_ONLY.has(last)) return FIGURES.has(next);
   return FIGURES.has(last) && (PAIRS.has(next) || next === 'point');
 }
+
+/** "Reach-in two is warm", "evap one's fan": the second and the first of them, and nowhere near so many degrees. */
+export function isCounted({ value, unit }: Amounted, frame: Frame): boolean {
+  if (unit !== null || value === null || value <= 0 || value >= 10 || frame.endsAtPause)
+    return false;
+  const { to } = frame.span;
+  return (
+    COUNTABLE.test(frame.wordsOf(frame.span)) && TELLS.test(frame.wordsOf({ from: to, to: to + 1 }))
+  );
+}
+const COUNTABLE =
+  /\b(?:reach[- ]?in|walk[- ]?in|cooler|freezer|case|cabinet|prep table|merchandiser|evap|evaporator|coil) \S+$/i;
+const TELLS =
+  /^(?:'s|is|isn't|isnt|has|hasn't|was|wasn't|won't|will|does|doesn't|keeps|needs|quit|went|just|sounds|looks|trips|runs)$/i;

@@ -156,16 +156,24 @@ const gasOf =
     return fixed('testPressure', { gasTemp: { value, unit: degrees }, ...after })(tags, frame);
   };
 
+const OTHER_TIMES = /^(?:hours?|hrs?|seconds?|secs?|days?|weeks?|o'?clock|am|pm)$/i;
+
 /** "Held at three ten after fifteen": minutes, behind a vacuum or a test. */
 const heldAfter: Means = (tags, frame) => {
   const afterMinutes = numberIn(tagsIn(tags['mins'])?.['number']);
-  if (afterMinutes === null) return null;
+  const { to } = frame.span;
+  const isOther = OTHER_TIMES.test(frame.wordsOf({ from: to, to: to + 1 }));
+  if (afterMinutes === null || (isOther && !frame.endsAtPause)) return null;
+  const saysMinutes = /\bmin/i.test(frame.wordsOf(frame.span));
   const of = (quantity: QuantityId | null): Meaning | null =>
     quantity === 'vacuum' || quantity === 'testPressure'
       ? fixed(quantity, { afterMinutes })(tags, frame)
       : null;
   const otherwise = of(frame.context.lastQuantity) ?? {
-    unclaimed: [...(leftToAsk(tags).unclaimed ?? []), String(afterMinutes)],
+    unclaimed: [
+      ...(leftToAsk(tags).unclaimed ?? []),
+      ...(saysMinutes ? [] : [String(afterMinutes)]),
+    ],
   };
   return { ofThat: { means: of, otherwise } };
 };
@@ -237,14 +245,14 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
     roseTo,
     { examples: [] },
   ),
-  rule('<amount> after <duration:after>', opening(roseTo), { examples: [] }),
+  rule('<amount> after <duration:after>', roseTo, { examples: [] }),
   rule(
     '(down to|we are down to|i am down to|it is down to|down at|down around) <amount> [now]',
     (tags, frame) => (ofGauge(tags, frame) === null ? null : goesOn(tags, frame)),
     { alone: true, examples: [] },
   ),
   rule(
-    '[(and|but)] [it] (held|holding|settled|was|stayed) [(at|to|on)] <amount> after <number:mins> [(minutes|min)]',
+    '[(and|but)] [it] [(held|holding|settled|was|stayed|up to|rose to|came up to|crept up to)] [(at|to|on)] <amount> after <number:mins> [(minutes|min)]',
     heldAfter,
     { examples: [] },
   ),

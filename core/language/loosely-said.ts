@@ -1,4 +1,4 @@
-import { isCutShort } from './cut-numbers.ts';
+import { isCounted, isCutShort } from './cut-numbers.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { fanPlace } from './fans.ts';
@@ -79,7 +79,9 @@ const inAndOut: Means = (tags, frame) => {
 const ofTheCoil: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
   const isThermal = unit === null || unit === 'degrees' || unit === 'degF' || unit === 'degC';
-  return isThermal ? asReading()({ ...tags, quantity: 'evaporatingTemp' }, frame) : null;
+  return isThermal && !isCounted(amountIn(tags), frame)
+    ? asReading()({ ...tags, quantity: 'evaporatingTemp' }, frame)
+    : null;
 };
 
 const waterIn =

@@ -80,6 +80,12 @@ const ofThatFigure: Means = (tags, frame) => {
   return { ofThat: { means, otherwise: { unclaimed: [String(dropped.or ?? dropped.value)] } } };
 };
 
+const isLittle = (leg: Tags): boolean => (numberIn(pointed(leg)['number']) ?? 0) < MOST_AMPS;
+const isByTenths = ({ number }: Tags): boolean =>
+  typeof number === 'number' && !Number.isInteger(number);
+/** Ours: motors of this trade draw less. */
+const MOST_AMPS = 100;
+
 /** Amps or volts by the unit that one of the legs has for all; three figures without any are volts. */
 function unitOf(legs: readonly Tags[], words: string): 'A' | 'V' | 'other' | null {
   const units = legs.flatMap(({ unit }) => unit ?? []);
@@ -89,6 +95,8 @@ function unitOf(legs: readonly Tags[], words: string): 'A' | 'V' | 'other' | nul
   const isThreeFigures = ({ number }: Tags): boolean => typeof number === 'number' && number >= 100;
   if (/\b(?:pull|draw|amp)/i.test(words)) return 'A';
   if (legs.every((leg) => isThreeFigures(pointed(leg)))) return 'V';
+  // No supply is metered by tenths of so little.
+  if (legs.length > 1 && legs.some(isByTenths) && legs.every(isLittle)) return 'A';
   // "Line one twenty volts" is no leg at twenty.
   return unit === 'V' ? 'other' : null;
 }

@@ -39,6 +39,12 @@ const fanAmps: Means = (tags, frame) => {
   };
 };
 
+const noAmps: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  if (place === null) return fanAmps({ number: 0, unit: 'A' }, frame);
+  return one(readingOf('current', amountIn({ number: 0, unit: 'A' }), { place, frame }));
+};
+
 /** Switches that are open where voltage comes in and none goes out. */
 const SWITCHES: readonly (PartId | null)[] = [
   'highPressureSwitch',
@@ -132,6 +138,11 @@ export const METERED_RULES: readonly Rule[] = [
     '[(it is|i have|i have got|i got|reads|reading|shows|there is|got|has)] [a] [dead] short [all the way] to ground',
     onlyOf('compressor', 'grounded'),
     { examples: ['dead short to ground'] },
+  ),
+  rule(
+    '[(i have|i got|i am getting|getting|there is|it has)] [got] (no|zero) (amps|amp draw|current) (on|at|to) <the> (<place>|fan|fans|fan motor|fan motors)',
+    noAmps,
+    { examples: ['no amps on the condenser fan'] },
   ),
   rule(`<the> (fan|fans|fan motor|fan motors) ${DRAWS} <link> <amount>`, fanAmps, {
     examples: ['fan motor amps zero'],

@@ -3,6 +3,7 @@ import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { settingByKind } from './controls.ts';
 import { one } from './electrical.ts';
+import { droppedIn } from './dropped-points.ts';
 import { nameplate } from './facts.ts';
 import { fanPlace, FANS } from './fans.ts';
 import { amountIn, readingOf } from './measure.ts';
@@ -189,12 +190,24 @@ const readsAndIs: Means = (tags, frame) => {
   return { readings: [read, ...(rated.readings ?? [])] };
 };
 
+/** Of 7.5 and 75 the one that what was read is nearer to. */
+const readsOfDropped: Means = (tags, frame) => {
+  const dropped = droppedIn(tagsIn(tags['rated']) ?? {});
+  const read = amountIn(tags).value;
+  if (dropped === null || read === null || read <= 0) return null;
+  const { value, or } = dropped;
+  const number = or !== null && read > value * MOST_OVER_MARK ? or : value;
+  return readsAndIs({ ...tags, rated: { number } }, frame);
+};
+/** Ours: no can holds three times what it is marked. */
+const MOST_OVER_MARK = 3;
+
 const MARKED =
   '(marked|stamped|rated|labeled|labelled|printed|sized) [(at|for|with|as|from|between)]';
 const SUPPOSED = '(should be|ought to be|is supposed to be|supposed to be|is meant to be)';
 const UF = '(microfarad|microfarads|mfd|uf|mike|mikes|mic|mics)';
 const READS =
-  '(reads|reading|measures|measured|read|shows|is|is at|checked|checks|tests|tested) [at]';
+  '(reads|reading|is reading|measures|measured|read|shows|is|is at|checked|checks|tests|tested) [at]';
 const PLATE =
   '[(<the> (nameplate|plate|tag|data plate|name plate|sticker|label) [(is|says|shows|reads|has|calls for)]|it is|it has|that is|compressor is|<the> compressor is)] [(a|an)]';
 
@@ -245,6 +258,11 @@ export const RATING_RULES: readonly Rule[] = [
     `(it is|that is|this is|it takes|takes|has) (a|an) <number:rated> ${UF} [(cap|capacitor|can|run (cap|capacitor))]`,
     aCanOf,
     { examples: ['it is a thirty five microfarad'] },
+  ),
+  rule(
+    `<the> <place> ${READS} <amount> [(and|but)] (it is|that is|this is|on|out of|off|of) (a|an) <dropped:rated> [${UF}]`,
+    readsOfDropped,
+    { examples: ['run cap reads two on a seven five'] },
   ),
   rule(
     `<the> <place> ${READS} <amount> [(and|but)] (it is|that is|this is|on|out of|off|of) (a|an) <number:rated> [${UF}]`,

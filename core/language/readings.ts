@@ -1,6 +1,7 @@
 import { everyWordOf } from '../grammar/vocabulary.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
+import { isCounted } from './cut-numbers.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { type Amounted, amountIn, withMore } from './measure.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
@@ -147,21 +148,8 @@ const notElectrical =
     return quantity !== null && isElectrical(quantity) ? null : means(tags, frame);
   };
 
-/** "Reach-in two is warm" is the second one, and nowhere near two degrees. */
-const unlessCounted: Means = (tags, frame) => {
-  const { value, unit } = amountIn(tags);
-  const { to } = frame.span;
-  const isFew = unit === null && value !== null && value > 0 && value < 10;
-  const isCounted =
-    isFew &&
-    COUNTABLE.test(frame.wordsOf(frame.span)) &&
-    GOES_ON.test(frame.wordsOf({ from: to, to: to + 1 }));
-  return isCounted && !frame.endsAtPause ? null : asReading()(tags, frame);
-};
-const COUNTABLE =
-  /\b(?:reach[- ]?in|walk[- ]?in|cooler|freezer|case|cabinet|prep table|merchandiser) \S+$/i;
-const GOES_ON =
-  /^(?:'s|is|isn't|isnt|has|hasn't|was|wasn't|won't|will|does|doesn't|keeps|needs|quit|went|just|sounds|looks|trips|runs)$/i;
+const unlessCounted: Means = (tags, frame) =>
+  isCounted(amountIn(tags), frame) ? null : asReading()(tags, frame);
 
 const ARRIVAL =
   '(when i got here|on arrival|~when we (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|~when i (got there|arrived|came in|first got here|showed up|pulled up|walked (in|up)|first (walked (in|up)|came in|looked at it)|got to it|first hooked up|hooked up)|~(at|upon) arrival)';
@@ -193,6 +181,15 @@ const setAt: Means = (tags, frame) => {
   };
   return { ofIt: { means, inSentence: true, otherwise: otherwise ?? leftToAsk(tags) ?? {} } };
 };
+
+/** "Box forty one, set thirty six": behind air it is the air that is wanted. */
+const setBeside: Means = (tags, frame) => {
+  const found = reading('setpointTemp', amountIn(tags), frame);
+  const means = (quantity: QuantityId): Meaning | null =>
+    found !== null && AIRS.includes(quantity) ? { readings: [found] } : null;
+  return { ofThat: { means, otherwise: leftToAsk(tags) ?? {} } };
+};
+const AIRS: readonly QuantityId[] = ['boxTemp', 'supplyAirTemp', 'productTemp'];
 
 /** What "it's set at thirty five" sets: the control last spoken of, else the box where that can be its temperature. */
 const setAtLast: Means = (tags, frame) => {
@@ -323,6 +320,7 @@ export const READING_RULES: readonly Rule[] = [
   rule('[(it is|they have it|thermostat is|control is)] set (at|to|for) <amount>', setAt, {
     examples: ['it is set for thirty five'],
   }),
+  rule('set <amount>', setBeside, { examples: [] }),
   rule('[(it is|i have|i got|reading)] <amount> (at|on) the bulb', fixed('suctionLineTemp'), {
     examples: ['forty two at the bulb'],
   }),

@@ -26,6 +26,7 @@ import { RATING_RULES } from './ratings.ts';
 import { NUMBERED_RULES } from './numbered.ts';
 import { BEFORE_RULES } from './told-of-before.ts';
 import { ROWLESS_RULES } from './rowless.ts';
+import { VALUE_FIRST_RULES } from './value-first.ts';
 import { NEAR_NUMBER_RULES } from './near-numbers.ts';
 import { ONLY_THAT_RULES } from './only-that.ts';
 import { RUN_RULES } from './run-again.ts';
@@ -79,6 +80,7 @@ export const RULES: readonly Rule[] = [
   ...BESIDE_RULES,
   ...CONTROL_RULES,
   ...NEAR_NUMBER_RULES,
+  ...VALUE_FIRST_RULES,
   ...BEFORE_RULES,
   ...ROWLESS_RULES,
   ...NUMBERED_RULES,

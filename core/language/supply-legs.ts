@@ -34,6 +34,24 @@ const threePairs: Means = (tags, frame) => {
   return readings.length === pairs.length ? { readings } : null;
 };
 
+/** Ours: three that differ by more are no three of one kind. */
+const MOST_UNLIKE = 1.25;
+const LEAST_SUPPLY = 100;
+const MOST_SUPPLY = 620;
+
+/** "Two oh eight two oh six one ninety eight": three numbers, and of the legs where it says so. */
+const runTogether: Means = (tags, frame) => {
+  const values = ['ab', 'bc', 'ca'].flatMap(
+    (slot) => amountIn(tagsIn(tags[slot]) ?? {}).value ?? [],
+  );
+  const [least, most] = [Math.min(...values), Math.max(...values)];
+  const isSupply = least >= LEAST_SUPPLY && most <= MOST_SUPPLY && most <= least * MOST_UNLIKE;
+  if (values.length < PAIRS.length || !isSupply) return null;
+  return /\b(?:leg|phase|volts?|v)\b/i.test(frame.wordsOf(frame.span))
+    ? threePairs(tags, frame)
+    : { unclaimed: values.map(String) };
+};
+
 const L = '(line|leg|phase|l)';
 
 const LINES = ['lineOne', 'lineTwo', 'lineThree'] as const;
@@ -96,6 +114,11 @@ export const LEG_RULES: readonly Rule[] = [
     `${GOT} <amount:ab> [and] <amount:bc> [and] <amount:ca> (between|across|on) [the] [three] (legs|phases|lines)`,
     threePairs,
     { examples: ['two thirty one two twenty nine and two thirty between the legs'] },
+  ),
+  rule(
+    `${GOT} <short:ab> [and] <short:bc> [and] <short:ca> [(volts|volt|v)] [[(that is|it is|so|got|with)] [a] (bad|lost|weak|low|dead) (leg|phase)]`,
+    runTogether,
+    { examples: ['two oh eight two oh six one ninety eight'] },
   ),
   rule(`${GOT} <amount> (on|across|at|between) all three [(legs|phases|lines)]`, onAllThree, {
     examples: ['two oh eight on all three legs'],

@@ -92,7 +92,7 @@ export const PASSING_RULES: readonly Rule[] = [
     { alone: true, examples: ['that is way high'] },
   ),
   rule(
-    '[the] oil [level] (is|looks|was) [(at|about|only|up to|down to)] (half|a half|a quarter|quarter|a third|three quarters|halfway|half way) [(a|of the|up the|in the|of a|of)] [sight] glass',
+    '[the] oil [level] (is|looks|was) [(at|about|only|up to|down to)] (half|a half|a quarter|quarter|a third|three quarters|halfway|half way) [[(a|of the|up the|in the|of a|of)] [sight] glass]',
     remark,
     { examples: ['oil is half a glass'] },
   ),

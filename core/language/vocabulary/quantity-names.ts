@@ -15,6 +15,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~discharge header',
     '~top side',
     '~red (gage|hose|side)',
+    '~hd',
   ],
   suctionPressure: [
     'suction [pressure]',
@@ -26,6 +27,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~evaporator pressure',
     '~evaporating pressure',
     '~blue (gage|hose|side)',
+    '~suct',
     '~crankcase pressure',
   ],
   condensingTemp: [
@@ -49,6 +51,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
   ambientTemp: [
     'ambient',
     '~ambient (temp|temperature|air)',
+    '~amb',
     '~condenser (entering|inlet|intake) (air|temp|temperature)',
     '~(air|temp|temperature) (entering|into|at|onto) [the] condenser',
     '~(air|temp) (going into|going in) [the] condenser',
@@ -76,6 +79,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     'box [temperature]',
     'return air',
     '~box temp',
+    '~bx [temp]',
     '~box air',
     '~return air (temp|temperature)',
     '~return [(temp|temperature)]',
@@ -97,6 +101,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
   productTemp: [
     'product [temperature]',
     '~product temp',
+    '~prod [temp]',
     '~(food|core|milk|meat|produce|chicken|fish|beef|pork|seafood|shrimp|salmon|turkey|dairy|eggs|cheese|yogurt|butter|ice cream|lettuce|salad|soup|sauce|dough) [(temp|temperature)]',
   ],
   setpointTemp: [
@@ -119,6 +124,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~liquid line (temp|temperature)',
     '~liquid (temp|temperature)',
     '~drop leg [(temp|temperature)]',
+    '~liq [line] [temp]',
     '~liquid',
   ],
   dischargeLineTemp: [
@@ -174,7 +180,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~(recovery|charging) (cylinder|tank|bottle) [weight]',
     '~scale',
   ],
-  vacuum: ['vacuum', '~micron gage', '~deep vacuum', '~microns', '~evacuation'],
+  vacuum: ['vacuum', '~vac', '~micron gage', '~deep vacuum', '~microns', '~evacuation'],
   testPressure: [
     'test pressure',
     '~(nitrogen|pressure) test [pressure]',

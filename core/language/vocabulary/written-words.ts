@@ -3,6 +3,7 @@ const WRITTEN: ReadonlySet<string> = new Set(
     // Abbreviations.
     'cond hg hrs inhg kg kw mg mins mm oz sc secs uf v vdc w',
     'lb lbs deg approx ft cu nd rd',
+    'hd suct bx liq amb prod',
     'oclock nought',
     // Numbers larger than anything on this job.
     'million millions billion billions trillion trillions quadrillion quadrillions quintillion quintillions',
