@@ -1,5 +1,6 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { QuantityId } from '../terms/quantities.ts';
+import { startsClause } from './clause-start.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { minutesIn } from './durations.ts';
 import { type Amounted, amountIn, unitFor } from './measure.ts';
@@ -68,6 +69,12 @@ const opening =
   (means: Means): Means =>
   (tags, frame) =>
     frame.span.from === 0 ? means(tags, frame) : null;
+
+/** "Vac 280, 310 after two hours": what begins a clause is cut from no number before it. */
+const behindPause =
+  (means: Means): Means =>
+  (tags, frame) =>
+    startsClause(frame) ? means(tags, frame) : null;
 
 /** "Four eighty, valved it off": the vacuum as the pump was shut out. */
 const thenValvedOff: Means = (tags, frame) =>
@@ -245,7 +252,7 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
     roseTo,
     { examples: [] },
   ),
-  rule('<amount> after <duration:after>', roseTo, { examples: [] }),
+  rule('<amount> after <duration:after>', behindPause(roseTo), { examples: [] }),
   rule(
     '(down to|we are down to|i am down to|it is down to|down at|down around) <amount> [now]',
     (tags, frame) => (ofGauge(tags, frame) === null ? null : goesOn(tags, frame)),

@@ -1,4 +1,5 @@
 import type { Tags } from '../grammar/nodes.ts';
+import { startsClause } from './clause-start.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { amountIn } from './measure.ts';
 import { isPlausible } from './plausible.ts';
@@ -7,17 +8,14 @@ import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { quantityId, tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
 
-const PAUSE = /[,.;:?!…—]\s*$/;
 const FIGURE =
   /^(?:\d|-\d|(?:zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)$|\w+teen$|\w+ty$|minus$)/i;
 
 /** Behind a quantity a number is that quantity's, and before one it may be the last one's. */
 function standsAlone(frame: Frame): boolean {
-  const { from, to } = frame.span;
-  const opens =
-    from === 0 || PAUSE.test(frame.wordsOf({ from: from - 1, to: from + 1 }).replace(/\S+$/, ''));
+  const { to } = frame.span;
   const next = frame.wordsOf({ from: to, to: to + 1 });
-  return opens && (frame.endsAtPause || !FIGURE.test(next));
+  return startsClause(frame) && (frame.endsAtPause || !FIGURE.test(next));
 }
 
 function readAs(amount: Tags | null, quantity: Tags | null, frame: Frame): Reading | null {
