@@ -1,3 +1,4 @@
+import { spelledOut } from './own-reading.ts';
 import type { Frame } from './rule.ts';
 import { FILLERS } from './talk.ts';
 
@@ -12,4 +13,11 @@ export function startsClause(frame: Frame): boolean {
     .toLowerCase()
     .split(/[^a-z]+/)
     .every((word) => word === '' || (FILLERS.hasWord(word) && word !== 'think'));
+}
+
+/** The word that stands behind it in the same breath, as the rules write words; '' at a pause and at the end. */
+export function wordBehind(frame: Frame): string {
+  const { to } = frame.span;
+  const [next = ''] = spelledOut(frame.wordsOf({ from: to, to: to + 1 })).split(' ');
+  return frame.endsAtPause ? '' : next.toLowerCase();
 }

@@ -53,7 +53,7 @@ export const ERRAND_RULES: readonly Rule[] = [
     examples: ['give me ten'],
   }),
   rule(
-    `${WHO} [(am|is|are|will be|get|gets|got|do not get)] (off|open|close|opens|closes|done|start|starts|leave|leaves|eat|open up|close up|knock off|quit) (at|by|around|till|until) <number>`,
+    `${WHO} [(am|is|are|will be|get|gets|got|do not get|got to|have to|need to|going to|want to|better|should|will)] (off|open|close|opens|closes|done|start|starts|leave|leaves|eat|open up|close up|knock off|quit) (at|by|around|till|until) <number>`,
     atClock,
     { examples: ['we open at eleven', 'i get off at four thirty'] },
   ),
@@ -93,6 +93,16 @@ export const ERRAND_RULES: readonly Rule[] = [
     '[(i|we)] [(just|will|still)] (need|want|am looking for|are looking for|looking for|got to get) [to get] [(a|the|your)] (part number|model number|serial number|price|prices|pricing|availability|cross|cross reference|eta) [(and|or) (price|availability)] (for|on) <clause>',
     nothing,
     { examples: ['i need a part number for a fan motor'] },
+  ),
+  rule(
+    '[(i|we|he|she|they|it|<who>|the (supply house|office|shop))] [(just|only|had|got)] (quoted|bid|priced) [(me|us|them|him|her|it|you)] [(out|at)] [(about|like)] <number> [(dollars|bucks)] (on|for) <clause>',
+    nothing,
+    { examples: ['he quoted me two ninety on the motor and ninety on the cap'] },
+  ),
+  rule(
+    '[(i|we|they|he)] (have|has|got|have got|there is|there might be|might have|should have) (a|an|another|some|one|two|the) [(spare|new|extra|used|old)] [<size>] [(spare|new|universal)] <part> (in|on|at) (the|my|his) (truck|van|shop|drawer|bag|warehouse|supply house)',
+    nothing,
+    { examples: ['i have got a five microfarad cap in the truck'] },
   ),
   rule('<number> for (one|two|the price of one)', nothing, { examples: ['it is two for one'] }),
   rule(

@@ -143,7 +143,7 @@ export const JOB_RULES: readonly Rule[] = [
     { examples: ['in a perfect world you would see ten degrees of subcooling'] },
   ),
   rule(
-    '[(and|but|so)] ((you|i|we) [(really|usually|normally)] (would|might|could) [(really|usually|normally|always)] (want|like|expect|see|hope for|look for|be looking (for|at))|you [(really|usually|normally|generally|always|typically)] (want|look for|expect|like to see|are looking for|shoot for)) <clause>',
+    '[(and|but|so)] ((you|i|we) [(really|usually|normally)] (would|might|could) [(really|usually|normally|always)] (want|like|expect|see|hope for|look for|be looking (for|at))|you [(really|usually|normally|generally|always|typically|never)] (want|look for|expect|like to see|are looking for|shoot for)) <clause>',
     hoped,
     { examples: ['you want about ten degrees of superheat'] },
   ),

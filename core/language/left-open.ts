@@ -1,4 +1,5 @@
 import type { PartId, WorkKindId } from '../terms/names.ts';
+import { wordBehind } from './clause-start.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId } from './slots.ts';
 
@@ -102,11 +103,18 @@ const atStart =
   (tags, frame) =>
     frame.span.from === 0 ? means(tags, frame) : null;
 
+/** "My gauges are off by two pounds": they read wrong. */
+const unlessOffBy =
+  (means: Means): Means =>
+  (tags, frame) =>
+    OFF_BY.test(wordBehind(frame)) ? null : means(tags, frame);
+const OFF_BY = /^(?:by|about|around|a|maybe|like|some)$/;
+
 function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
   const put = always(on, part);
   const off = always('remove', part);
   return [
-    heardRule(`${MY} ${names} ${IS} ${AGAIN} off [~now]`, off, {
+    heardRule(`${MY} ${names} ${IS} ${AGAIN} off [~now]`, unlessOffBy(off), {
       examples: [`my ${sampleOf(names)} are off`],
     }),
     heardRule(`${names} [back] off`, off, { alone: true }),

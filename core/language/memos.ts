@@ -1,3 +1,4 @@
+import { startsClause } from './clause-start.ts';
 import { heardRule, type Means, type Rule, rule } from './rule.ts';
 import { spanIn } from './slots.ts';
 
@@ -5,6 +6,17 @@ const memo: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);
   return span === null ? null : { memos: [frame.wordsOf(span)] };
 };
+
+/** "Remember that job in February", "I remember it was ten below": what is remembered, and what ought to be. */
+const unlessRemembered: Means = (tags, frame) => {
+  if (!startsClause(frame)) return null;
+  const { from, to } = frame.span;
+  return REMEMBERED.test(frame.wordsOf({ from: Math.max(0, from - 1), to }))
+    ? {}
+    : memo(tags, frame);
+};
+const REMEMBERED =
+  /^(?:(?:i|we|you) remember\b|(?:\S+ )?remember (?:when|how|back|last|(?:that|the) (?:time|job|one|guy|call|day|night|summer|winter|store|place|year))\b)/i;
 
 /** A finite grammar cannot hear free words: these it can, and they are the commonest complaints. */
 const COMPLAINT =
@@ -23,12 +35,15 @@ export const MEMO_RULES: readonly Rule[] = [
     examples: ['memo customer says it has been warm since friday'],
   }),
   rule(
-    '(memo|note to self|(note|message) (to|for) ([the] office|dispatch|[the] (boss|shop|manager)|myself|me)|for the note|for the record|for the notes|put in the notes|note for the office|note for (the next (guy|tech)|next time)|log (a note|this)|remember|do not let me forget|put (this|that|it) in the (note|notes|report)) [(that|saying|to)] <rest>',
+    '(memo|note to self|(note|message) (to|for) ([the] office|dispatch|[the] (boss|shop|manager)|myself|me)|for the note|for the record|for the notes|put in the notes|note for the office|note for (the next (guy|tech)|next time)|log (a note|this)|do not let me forget|put (this|that|it) in the (note|notes|report)) [(that|saying|to)] <rest>',
     memo,
     {
       examples: ['memo the lid hinge is broken on the left side'],
     },
   ),
+  rule('remember [(that|to)] <rest>', unlessRemembered, {
+    examples: ['remember the gate code is four five one two'],
+  }),
   rule(
     '(make a note|add a note|take a note|write down|write this down|jot down|put down|note down|take this down|record|add to the note|put in the note|note) (that|to|saying) <rest>',
     memo,

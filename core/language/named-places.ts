@@ -18,7 +18,7 @@ const siteCalled: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);
   const words = span === null ? '' : frame.wordsOf(span);
   const value = words.replace(/^the /i, '');
-  const isName = CAPITAL.test(words) || ENDS_AS_TRADE.test(value);
+  const isName = CAPITAL.test(words) || (ENDS_AS_TRADE.test(value) && / /.test(value));
   const plain = value.replace(NUMBERED, '');
   const count = value.split(/\s+/).length;
   if (!isName || count > 7 || NO_NAME.test(value) || (holdsNumber(plain) && !CAPITALS.test(value)))

@@ -1,4 +1,5 @@
 import type { PartId } from '../terms/names.ts';
+import { wordBehind } from './clause-start.ts';
 import { settledFan } from './fans.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 import { numberIn, partId, tagsIn, workId } from './slots.ts';
@@ -22,6 +23,10 @@ const done: Means = (tags, frame) => {
   return { work: named.map((part) => ({ did, part: settledFan(part, frame.context), words })) };
 };
 
+/** "Got a thirty amp breaker in the truck": nobody put it in. */
+const unlessStowed: Means = (tags, frame) =>
+  /^(?:the|my|a|stock|hand|order)$/.test(wordBehind(frame)) ? null : done(tags, frame);
+
 const doneToEach: Means = (tags, frame) => (counted(tags) ? done(tags, frame) : null);
 
 const I =
@@ -35,7 +40,7 @@ export const SIZED_PART_RULES: readonly Rule[] = [
   rule(`${I} <done> ${A} ${NEW} <size> ${NEW} <part>`, done, {
     examples: ['installed a three eighths filter dryer'],
   }),
-  rule(`${I} (put|got|stuck) ${A} ${NEW} <size> ${NEW} <part> (in|on) [(it|there)]`, done, {
+  rule(`${I} (put|got|stuck) ${A} ${NEW} <size> ${NEW} <part> (in|on) [(it|there)]`, unlessStowed, {
     tags: { work: 'add' },
     examples: ['put a five microfarad run cap in'],
   }),

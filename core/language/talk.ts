@@ -314,6 +314,11 @@ export const TALK_RULES: readonly Rule[] = [
   rule('<signed:wrong> <correction> <signed>', unclaimedAfterAll, {
     examples: ['one sixty no wait one sixty two'],
   }),
+  rule(
+    '[it is] [(about|almost|nearly|at|by|till|until)] [a] (quarter|half|ten|five|twenty) (after|past|till) (one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)',
+    nothing,
+    { examples: ['it is a quarter after two'] },
+  ),
   rule('[(at|by|until|around|till|about)] <clock> [(am|pm|a m|p m)]', nothing, {
     examples: ['at 2:30'],
   }),

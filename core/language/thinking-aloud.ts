@@ -52,6 +52,11 @@ export const ALOUD_RULES: readonly Rule[] = [
     nothing,
     { examples: ['that is your problem right there'] },
   ),
+  rule(
+    '(turn|hang|take|make|bear|go) [(a|your|the)] [(first|second|next|hard)] (left|right) (at|on|onto|past|by|when|after|before|down) <clause>',
+    nothing,
+    { examples: ['turn left at the light'] },
+  ),
   rule(`${GUESS} <clause>`, unlessWanted, {
     examples: ['it is probably going to be the contactor again'],
   }),

@@ -8,7 +8,8 @@ import { type Amounted, amountIn, measured, unitFor } from '../measure.ts';
 import { type Frame, heardCommand, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, tagsIn } from '../slots.ts';
 import type { Command, Reading } from '../utterance.ts';
-import { holdsNumber, spelledOut } from '../own-reading.ts';
+import { wordBehind } from '../clause-start.ts';
+import { holdsNumber } from '../own-reading.ts';
 import { startsWithName } from '../questions/named-in.ts';
 import { WordSet } from '../word-set.ts';
 import { command } from './command.ts';
@@ -31,12 +32,9 @@ const undoValue: Means = (tags, frame) => {
 /** "Nix that idea", "scratch my last paycheck": of what is named behind them nothing was recorded. */
 function pointsOn(frame: Frame): boolean {
   const words = frame.wordsOf(frame.span);
-  if (frame.endsAtPause || !/\b(?:that|last|previous|undo|said|told you|gave you)$/i.test(words))
+  const next = wordBehind(frame);
+  if (next === '' || !/\b(?:that|last|previous|undo|said|told you|gave you)$/i.test(words))
     return false;
-  const { to } = frame.span;
-  const [next = ''] = spelledOut(frame.wordsOf({ from: to, to: to + 1 }))
-    .toLowerCase()
-    .split(' ');
   if (/^undo$/i.test(words)) return !holdsNumber(next);
   return !BEGINS_ANEW.hasWord(next) && !holdsNumber(next) && !startsWithName(` ${next} `);
 }

@@ -1,3 +1,4 @@
+import { wordBehind } from '../clause-start.ts';
 import { holdsNumber } from '../own-reading.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, spanIn } from '../slots.ts';
@@ -25,6 +26,9 @@ const ofANumber: Means = (tags, frame) => {
     span !== null && (holdsNumber(frame.wordsOf(span)) || SHOULD.test(frame.wordsOf(span)));
   return isOfFigure ? plain('working')(tags, frame) : plain('causes')(tags, frame);
 };
+/** "What do you want for lunch" wants no reading. */
+const nextCheck: Means = (tags, frame) =>
+  wordBehind(frame) === 'for' ? null : plain('nextCheck')(tags, frame);
 const SHOULD = /\b(?:should|supposed|ought|target|that|so)\b/i;
 
 /** "How come suction's so low, it's down to two": what it is down to is that quantity's. */
@@ -134,7 +138,7 @@ export const REASON_QUESTIONS: readonly Rule[] = [
   ),
   heardRule(
     '(what should i check next|~what (do i|should i|would you|should we) (check|look at|do|try|measure|test) [(next|now|first)]|~what is next|~what next|~what is the next (check|step|thing)|~next (check|step)|~where (do|should|would) i (go|look|test|check|measure|start looking) (next|from here|now|first)|~what (test|tests|check|checks) (should|do|would) (i|you) (do|run|make|start with) [(next|now|first)]|~what is the (next|first) (thing|test|place) to (check|do|look at|test|try|measure|look)|~where (do|should|would) i (put|stick|place) (the|my) (leads|meter|probes|meter leads|test leads|clamp) [(next|now)]|~what (do|would) you (need|want) [(from me|to know|next|me to (check|measure|do|read|look at))]|~what (reading|readings|number|numbers) (do you|are you) (need|missing|want)|~what (am i|are you|are we) missing|~what (should|do) i (get|read|give you|take) [(next|now)]|~where to [next]|~what now|~now what|~so what now|~what then|~then what|~what else (should|can|do|would) (i|you|we) (check|look at|test|try|do)|~what to (check|do|look at|test|measure) [(next|now|first)]|~what comes next|~where (do|should) i (start|begin))',
-    plain('nextCheck'),
+    nextCheck,
     {
       examples: ['what should i check next'],
     },

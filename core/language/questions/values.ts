@@ -1,5 +1,5 @@
 import type { QuantityId } from '../../terms/quantities.ts';
-import { startsClause } from '../clause-start.ts';
+import { startsClause, wordBehind } from '../clause-start.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { tagsIn } from '../slots.ts';
 import { supposedIn } from './supposed.ts';
@@ -57,6 +57,9 @@ const valueOf =
   (quantity: QuantityId): Means =>
   () =>
     ask({ ask: 'value', about: quantity });
+
+/** "Is it okay if I move the beer" asks nothing of a reading. */
+const OF_ELSE = /^(?:if|to|there|that|when|with)$/;
 
 /** What something should be, what it is, and how far apart the two are. */
 export const VALUE_QUESTIONS: readonly Rule[] = [
@@ -312,7 +315,8 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
   ),
   rule(
     '(how far off (is that|is it|are we|is this)|how is (that|it|this) looking|is (it|this) (normal|right)|is (that|it|this) (ok|good|alright|high|low|in line|about right|too high|too low|all right|where it should be|in range|bad)|how does (that|it) look|how am i (doing|looking)|am i (close|ok|good|running high|running low|in range|on target|too high|too low|off)|is that right|how does (that|it|this) compare|how do (i|we) (look|compare)|how (much|far) (over|under|high|low|above|below|out) (am i|are we|is it|is that)|how (high|low) am i|what is the difference|am i (high or low|over or under|above or below)|how close am i|(am i|is it|is that) (in the ballpark|in the neighborhood|anywhere close|about right|on the money|where i should be|where i need to be)|(is|are) (it|that|this|they) supposed to be (that|this|so) (high|low|hot|cold)|(is that|is it) where it (should|needs to) be|[(does|do)] (that|this|it|those|these|they) (look|sound|seem) (right|good|ok|normal|about right|high|low) [to you])',
-    () => ask({ ask: 'compare', about: null }),
+    (_tags, frame) =>
+      OF_ELSE.test(wordBehind(frame)) ? null : ask({ ask: 'compare', about: null }),
     {
       examples: ['is it normal', 'how does that look'],
     },
