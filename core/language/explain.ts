@@ -52,10 +52,11 @@ export function explain(text: string, context: Context): Explanation {
 }
 
 /** No rule reads it: what it asks was told by the words in it. */
-function explainedCue(text: string, { question, start, end }: AskedByCue): Explained {
+function explainedCue(text: string, { question, cue, start, end }: AskedByCue): Explained {
   const tokens = tokenise(text);
   const words = text.slice(tokens[start]?.start ?? 0, tokens[end - 1]?.end ?? 0);
-  const shape = `(asked by its words: ${question.ask})`;
+  const told = cue === null ? 'a name and a question mark' : cue.says.join(' … ');
+  const shape = `(asked by its words: ${question.ask}, by ${told})`;
   return { shape, words, from: start, to: end, tags: {}, gave: ['questions'] };
 }
 
