@@ -79,6 +79,13 @@ export const JOB_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    '[(the|my)] (parts|materials|material) [(i|we)] used [(is|are|was|were)] <clause>',
+    material,
+    {
+      examples: ['parts used one start cap and one relay'],
+    },
+  ),
+  rule(
     '[(i|we|it|and|just|ended up)] (put in|added|ran|installed|took|needed|used up|cut in|brazed in) [(about|another)] (<number>|a|an) (feet|foot|ft|inches|pieces|piece|sticks|stick|lengths|length|cans|can|bottles|bottle|bags|bag|jugs|jug|rolls|roll|tubes|tube|<size> (can|bottle|bag|jug|roll|stick|piece|tube)) of <clause>',
     material,
     { examples: ['put in six feet of copper and four elbows'] },

@@ -39,6 +39,13 @@ const nextNamed: Means = (tags, frame) => {
   return { commands: [NEXT], facts: [fact] };
 };
 
+/** Called by what it is, and where it stands. */
+const nextOfKind: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const value = words.replace(/^.*?\b(?:unit|to)\s+(?:(?:the|a|an|their|our)\s+)?/i, '');
+  return { commands: [NEXT], facts: [{ fact: 'unit', value, words }] };
+};
+
 /** Sites and units by their names: those of earlier visits wherever they are said, new ones where they must be. */
 export const NAME_RULES: readonly Rule[] = [
   heardRule(
@@ -56,4 +63,9 @@ export const NAME_RULES: readonly Rule[] = [
     examples: ['next unit is called prep table two'],
   }),
   rule('(next|new) unit <pause> <rest>', nextNamed),
+  rule(
+    '((next|new) unit|(switch|switching|move|moving) [(on|over)] to) [(the|a|an|their|our)] <equipment> [(in|by|at|on|near|under|behind|next to|across from|out) <clause>]',
+    nextOfKind,
+    { examples: ['switch to the prep table', 'new unit walk in freezer'] },
+  ),
 ];

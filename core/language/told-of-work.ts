@@ -191,7 +191,7 @@ export const WORK_TOLD_RULES: readonly Rule[] = [
     examples: ['fifteen fifty rpm'],
   }),
   rule(
-    '[(it was|about|that is|put me down for|i have got|call it)] <duration> [(of)] (on site|on the job|labor|drive time|of travel|travel time|on this one)',
+    '[(it was|about|that is|put me down for|i have got|call it|add|plus|bill)] <duration> [of] (on site|on the job|labor|drive time|travel [time]|windshield time|on this one) [(each way|both ways|one way|round trip|total)]',
     remark,
     { examples: ['two hours on site'] },
   ),

@@ -157,7 +157,7 @@ const SCRAP =
   '(scratch|strike|delete|forget|disregard|discard|reject|nix|ditch|x out|axe|erase|ignore|cancel|undo|drop|lose|kill|get rid of)';
 const ENTRY = '(one|reading|number|value|entry)';
 /** What is taken back by pointing at it. */
-const TAKEN_BACK = `((scratch|strike|delete|forget|disregard|discard|reject|nix|ditch|x out|axe) (that|it)|(cancel|erase|remove|get rid of|ignore) that|(delete|nix|ditch) last|(${SCRAP}|remove) (that|the|my) (last|previous) [(${ENTRY}|thing)]|${SCRAP} that ${ENTRY}|(undo|delete|scratch|erase|cancel) the (${ENTRY}|thing)|(forget|scratch|strike|ignore|disregard|nix|erase) ((that|the) last (bit|part) [i said]|(what|everything) (i|we) [just] (said|told you|gave you)))`;
+const TAKEN_BACK = `((scratch|strike|delete|forget|disregard|discard|reject|nix|ditch|x out|axe) (that|it)|(cancel|erase|remove|get rid of|ignore) that|(delete|nix|ditch) last|(${SCRAP}|remove|(wipe|throw|take) out) (that|the|my) (last|previous) [(${ENTRY}|thing)]|${SCRAP} that ${ENTRY}|(undo|delete|scratch|erase|cancel) the (${ENTRY}|thing)|(forget|scratch|strike|ignore|disregard|nix|erase) ((that|the) last (bit|part) [i said]|(what|everything) (i|we) [just] (said|told you|gave you)))`;
 
 /** Taking something back, or putting it right. */
 export const CHANGE_COMMANDS: readonly Rule[] = [
@@ -224,6 +224,15 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     amend,
     { examples: ['suction should have been fifteen'] },
   ),
+  rule(
+    '[no] [(the|that|my)] <quantity> [(reading|number)] (was|is) (wrong|not right) [<pause>] (it is|it was|that is|it should be|should be|make it|make that|i meant|it is really) <amount>',
+    amend,
+    { examples: ['that suction was wrong it is twenty two'] },
+  ),
+  rule('[no] (that|my|the) <quantity> [(reading|number)] was wrong', undo, {
+    alone: true,
+    examples: ['that suction was wrong'],
+  }),
   rule(
     '[the] <quantity> (i|we) (gave (you|it)|said|told you|read (you|off)|called out|put (in|down)) (should have been|was [(really|actually)]|is [(really|actually)]|should be|was supposed to be) <amount>',
     amend,

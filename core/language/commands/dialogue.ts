@@ -42,7 +42,7 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     { examples: ['mark this as after', 'that is my after'] },
   ),
   heardCommand(
-    '[~(can|could|would|will) you] [please] (say that again|~repeat [(that|it|please|again)]|~(come again|what was that|what did you say|what would you say|pardon|say again|again please|one more time|say it again|i did not (hear|catch|get) (that|you)|huh|what)|~again)',
+    '[~(can|could|would|will) you] [please] (say that again|~repeat [(that|it|please|again)]|~(come again|what was that|what did you say|what would you say|pardon|say again|again please|one more time|say it again|i did not (hear|catch|get) (that|you)|huh|what)|~again|~(did you|you|have you) [(just)] (get|got|catch|hear|heard) (that|me|it|all (that|of that)))',
     plain('repeat'),
     { alone: true, examples: ['say that again'] },
   ),

@@ -204,7 +204,7 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['is it tripping early'] },
   ),
   rule(
-    `((is|how is) ${THE} (discharge [line]|hot gas line) [(temp|temperature)] [too] (hot|cool|cold)|how hot is too hot (on|for|at) ${THE} discharge [line])`,
+    `((is|how is) ${THE} (discharge [line]|hot gas line) [(temp|temperature)] [too] (hot|cool|cold)|how hot is too hot (on|for|at) ${THE} discharge [line]|how hot (can|should|may|does) ${THE} discharge [line] (get|be|run|go))`,
     judge('dischargeLine'),
     { examples: ['is the discharge line too hot'] },
   ),
