@@ -35,7 +35,7 @@ export const MEMO_RULES: readonly Rule[] = [
     examples: ['memo customer says it has been warm since friday'],
   }),
   rule(
-    '(memo|note to self|(note|message) (to|for) ([the] office|dispatch|[the] (boss|shop|manager)|myself|me)|for the note|for the record|for the notes|put in the notes|note for the office|note for (the next (guy|tech)|next time)|log (a note|this)|do not let me forget|remind me (to|that)|(put|leave|drop|stick|write|make|take) [me] [down] a note [(in there|in|down|on (this|it))]|put (this|that|it) in the (note|notes|report)) [(that|saying|to)] <rest>',
+    '(memo|note to self|(note|message) (to|for) ([the] office|dispatch|[the] (boss|shop|manager)|myself|me)|for the note|for the record|for the notes|put in the notes|note for the office|note for (the next (guy|tech)|next time)|log (a note|this)|do not let me forget|remind me (to|that)|(put|leave|drop|stick|write) [me] [down] a note [(in there|in|down|on (this|it))]|put (this|that|it) in the (note|notes|report)) [(that|saying|to)] <rest>',
     memo,
     {
       examples: ['memo the lid hinge is broken on the left side'],

@@ -33,6 +33,31 @@ export const NOT_OF_THIS_UNIT: readonly Rule[] = [
     { examples: ["if you need a new compressor, drier and contactor that's four grand"] },
   ),
   rule(
+    '[(the|that|their|his|my|our)] (sister|twin|identical|neighboring|adjacent) (unit|box|system|machine|cooler|freezer|case|one|rack) <clause>',
+    nothing,
+    { examples: ['the sister unit has head at one ninety'] },
+  ),
+  rule(
+    '[(the|that|another|a|their)] (one|unit|box|cooler|freezer|system|machine|rack|case|guy) (next to|beside|across from|above|below|behind|on the other side of|just like) (it|this|that|this one|that one|him|her) <clause>',
+    nothing,
+    { examples: ['the one next to it is running twenty pounds suction'] },
+  ),
+  rule(
+    '[(the|that)] same (model|unit|thing|box|system|kind|machine) (over|down|up|out|at|across|as|they have|i did|we did) <clause>',
+    nothing,
+    { examples: ['same model over at the bank runs two ten head all summer'] },
+  ),
+  rule(
+    '(i|we|they|he) (had|have|have got|did|saw|got) (one|another one|a (unit|box|system|job|call|walk in|case|freezer|cooler|rack)) ((over|out|down|up|back) (at|on|in|by)|at (the|a|that|this|my|our)|just like|like (this|that)|last|once) <clause>',
+    nothing,
+    { examples: ['we had one at the school sitting at eighty psi suction'] },
+  ),
+  rule(
+    '[(i|we|he|they)] (had|knew|know|saw|worked with|got) (a|this|one) (guy|tech|kid|helper|apprentice|fella|dude|buddy|customer|lady) [(once|one time)] <clause>',
+    ofNobody,
+    { examples: ['had a guy once charge one to four hundred on the head'] },
+  ),
+  rule(
     '(every time|each time|any time|anytime) (somebody|someone|people|they|you|he|she|anybody|anyone|<who>) <clause>',
     () => ({ supposed: true }),
     { examples: ['every time somebody leaves that door open it will climb to fifty'] },

@@ -14,6 +14,15 @@ const TOLD = /\b(?:had|set|kept|left|turned|put|wants?|wanted|likes?)\b/i;
 export const holdsReading = (words: string): boolean =>
   HOLDS_READING.test(words) && !TOLD.test(words);
 
+const NAMES_READING = new RegExp(
+  `\\b(?:${READ}|pounds|psi|degrees|amps|volts|ohms|microns)\\b`,
+  'i',
+);
+
+/** Whether it would be a reading, had anybody read it. */
+export const namesReading = (words: string): boolean =>
+  holdsNumber(words) && NAMES_READING.test(words);
+
 const SHORTENED: readonly (readonly [RegExp, string])[] = [
   [/n['’]t\b/gi, ' not'],
   [/['’]s\b/gi, ' is'],

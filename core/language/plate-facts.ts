@@ -85,6 +85,10 @@ const refrigerantAndCharge: Means = (tags, frame) => {
   return { facts: [refrigerant, ...charge.facts] };
 };
 
+/** "Tag says max two fifty on the high side": no gauge read it. */
+const platedSide: Means = (tags, frame) =>
+  nameplate(tags['quantity'] === 'headPressure' ? 'highSide' : 'lowSide')(tags, frame);
+
 const PLATE = '(nameplate|plate|tag|data plate|name plate|sticker|label|data tag)';
 const SAYS = '(is|says|shows|reads|has|calls for|lists)';
 const PHASE = '(single|three|one|1|3) phase';
@@ -120,6 +124,11 @@ const RLA =
 
 /** What a plate says in one breath, and what can be made out of it. */
 export const PLATE_RULES: readonly Rule[] = [
+  rule(
+    `[the] ${PLATE} (is|says|shows|reads|has|calls for) [(a|the)] [(max|maximum|design|test|working)] [pressure] [of] <amount> [max] (on|for) [the] <side>`,
+    platedSide,
+    { examples: ['tag says max two fifty on the high side'] },
+  ),
   rule(
     '[the] [nameplate] (design|test|working) [(pressure|pressures)] [(is|are)] high [side] [is] <amount:high> [<pause>] [and] low [side] [is] <amount:low>',
     bothSides,

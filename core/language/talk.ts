@@ -1,4 +1,5 @@
 import { HEARSAY_RULES } from './hearsay.ts';
+import { HOPE_RULES } from './hopes.ts';
 import { BID, NOT_OF_THIS_UNIT } from './not-of-this-unit.ts';
 import { atClock } from './errands.ts';
 import { type Means, type Rule, rule } from './rule.ts';
@@ -51,7 +52,7 @@ export const TALK_RULES: readonly Rule[] = [
     { alone: true, examples: ['nitrogen is on'] },
   ),
   rule(
-    '(if|unless|suppose|supposing|what if|in case|as long as|assuming|imagine|say it|whenever|as soon as|once (the|it|head|suction|we|i|they|that)|until (the|it|head|suction|we|i|they)|when (it|the|head|suction|they|that|you|he|she|we|box)|before (it|the head|head)|let us say|let is say|lets say|say (the|it is|it was|head|suction|you|i|we)) <clause>',
+    '(if|unless|suppose|supposing|assume|pretend|what if|in case|as long as|assuming|imagine|say it|whenever|as soon as|once (the|it|head|suction|we|i|they|that)|until (the|it|head|suction|we|i|they)|when (it|the|head|suction|they|that|you|he|she|we|box)|before (it|the head|head)|let us say|let is say|lets say|say (the|it is|it was|head|suction|you|i|we)) <clause>',
     unlessPast,
     {
       examples: ['if head goes over two hundred call me'],
@@ -111,6 +112,7 @@ export const TALK_RULES: readonly Rule[] = [
     { examples: ['the other unit is at forty'] },
   ),
   ...NOT_OF_THIS_UNIT,
+  ...HOPE_RULES,
   rule(
     '(lunch|breakfast|dinner|break|quitting time|coffee break) [(is|was)] (at|till|until|around|by) <number>',
     nothing,

@@ -1,3 +1,4 @@
+import { wordBehind } from './clause-start.ts';
 import { amountIn } from './measure.ts';
 import { canBeColdBox, isPlausible } from './plausible.ts';
 import { reading } from './reading-means.ts';
@@ -8,7 +9,7 @@ const wanted: Means = (tags, frame) => {
   const { unit, value } = amountIn(tags);
   const { units, refrigerant } = frame.context;
   const isThermal = unit === null || unit === 'degrees' || unit === 'degF' || unit === 'degC';
-  if (!isThermal || !frame.endsAtPause) return null;
+  if (!isThermal || !/^(?:|and|but|so|or)$/.test(wordBehind(frame))) return null;
   if (unit === null && value !== null && !canBeColdBox(value, units)) return null;
   const found = reading('setpointTemp', amountIn(tags), frame);
   if (found?.value === undefined || found.unit === null) return null;

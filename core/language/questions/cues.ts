@@ -303,7 +303,7 @@ export const CUES: readonly Cue[] = [
   {
     asks: ofAQuantity('causes'),
     says: ['why|how come|cause|causes|causing|make|makes|making|reason|explain|explains'],
-    example: 'what makes the head go so high',
+    example: 'explain that superheat to me',
   },
   {
     asks: trend,

@@ -1,0 +1,62 @@
+import { startsClause } from './clause-start.ts';
+import { amountIn } from './measure.ts';
+import { namesReading } from './own-reading.ts';
+import { reading } from './reading-means.ts';
+import { type Frame, type Means, type Rule, rule } from './rule.ts';
+import { quantityId, spanIn, tagsIn } from './slots.ts';
+
+/** Behind these comes what is: "I'd like to see ten, I've got four". */
+const GOES_ON =
+  /\b(?:(?<!\b(?:when|if|once|until|till|while|where|before|after|how|what|as) )(?:it's|it is)|i've|i have|i got|i'm|now|but|we've|we have|currently|instead)\b/i;
+
+function isHoped(told: string, frame: Frame): boolean {
+  return startsClause(frame) && namesReading(told) && !GOES_ON.test(told);
+}
+
+/** What is to be read yet, or never will be. What is wanted done is told by others. */
+const notRead: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  return span !== null && isHoped(frame.wordsOf(span), frame) ? {} : null;
+};
+
+/** "I thought head was two ten but it's two oh one" */
+const readAfterAll: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const found =
+    quantity === null ? null : reading(quantity, amountIn(tagsIn(tags['read']) ?? {}), frame);
+  return found === null ? null : { readings: [found] };
+};
+
+const I = '[(and|but|so|ok)] [(i|we|you|they|he|she)]';
+const BE = '[(am|are|is|was|were|just|really|still|would|had|have|will)]';
+
+/** What is hoped, expected, aimed at and supposed: no instrument showed it. */
+export const HOPE_RULES: readonly Rule[] = [
+  rule(
+    '[(i|we)] (thought|figured|could have sworn|would have said|assumed) [(the|my)] <quantity> was [at] <amount> (but|and) (it is|it was|it is really|it is actually|now it is) [at] <amount:read>',
+    readAfterAll,
+    { examples: ['i thought head was two ten but it is two oh one'] },
+  ),
+  rule(
+    `${I} ${BE} [(just|really|still)] (hoping|hope|expecting|expect|figuring|figure|guessing|guess|assuming|assume|trying|looking|shooting|aiming|going|need|needs|want|wants|got to|have to|need to|like|love|thought|thinking) [(for|on|to|that|at)] <clause>`,
+    notRead,
+    { examples: ['hoping suction comes up to twenty'] },
+  ),
+  rule(
+    '[(it|she|that|they|this|this thing|suction|head|superheat|box|subcooling|pressure|pressures|amps)] (could|can|might|may|ought to|should|would) (be|go|get|run|hit|draw|pull|climb|drop|end up|settle|come) [(up|down|as|pulling|drawing|running|reading|sitting|making|around|about|at|to|high|low|in)] <clause>',
+    notRead,
+    { examples: ['it could be as high as three hundred on the head'] },
+  ),
+  rule(
+    '[(the|my|our|that|factory|design|maker is|a)] (target|spec|goal|design|aim|rule|norm) [(here|on (this|it))] (is|says|calls for|would be|was) <clause>',
+    notRead,
+    { examples: ['spec is ten degrees superheat at the compressor'] },
+  ),
+  rule(
+    '[(it|they|she|this thing|that)] used to (be|run|sit|read|hold|draw|pull) <clause>',
+    notRead,
+    {
+      examples: ['used to run at fifteen pounds suction'],
+    },
+  ),
+];
