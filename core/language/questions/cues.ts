@@ -303,7 +303,7 @@ export const CUES: readonly Cue[] = [
   {
     asks: ofAQuantity('causes'),
     says: ['why|how come|cause|causes|causing|make|makes|making|reason|explain|explains'],
-    example: 'explain that superheat to me',
+    example: 'what would make the suction drop like that',
   },
   {
     asks: trend,
