@@ -153,10 +153,14 @@ export const TIMER_COMMANDS: readonly Rule[] = [
     timer,
     { examples: ['set a timer for an hour and a half'] },
   ),
-  rule('(set|start|run|put) [(a|the|me a|another)] timer [on] (for|at|of) [about] <number>', timer, {
-    alone: true,
-    examples: ['set a timer for twenty'],
-  }),
+  rule(
+    '(set|start|run|put) [(a|the|me a|another)] timer [on] (for|at|of) [about] <number>',
+    timer,
+    {
+      alone: true,
+      examples: ['set a timer for twenty'],
+    },
+  ),
   rule(`timer [(for|of|at|on)] <duration> ${FOR_WORDS}`, timer, {
     examples: ['timer five minutes', 'timer thirty seconds'],
   }),
