@@ -32,7 +32,7 @@ const airAtCondenser: Means = (tags, frame) => {
 const MOST_AIR = 112;
 
 const COLD: ReadonlySet<QuantityId> = new Set<QuantityId>([
-  ...(['boxTemp', 'supplyAirTemp', 'setpointTemp', 'productTemp'] as const),
+  ...(['boxTemp', 'supplyAirTemp', 'setpointTemp', 'productTemp', 'suctionLineTemp'] as const),
 ]);
 
 /** "Box thirty nine, coil twenty four": behind air it is the evaporator's, and no wire is at minus ten. */
@@ -44,6 +44,11 @@ const coilAt: Means = (tags, frame) => {
   const isSure = (found?.value ?? 0) < 0 || (lastQuantity !== null && COLD.has(lastQuantity));
   const means = (quantity: QuantityId): Meaning | null => (COLD.has(quantity) ? boiling : null);
   return { ofThat: { means, otherwise: isSure ? boiling : leftToAsk(tags) } };
+};
+
+const atBulb: Means = (tags, frame) => {
+  const found = degrees('suctionLineTemp', tags, frame);
+  return found === null ? null : { readings: [found] };
 };
 
 const waterPair: Means = (tags, frame) => {
@@ -233,6 +238,13 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
     '(it is|<pause>) <amount> [right] ((at|by|around|near|going into|entering|in front of|where) the condenser [coil] [(is|sits)]|where (it|the unit|the (condensing|outdoor) unit|the machine) (is|sits|breathes|draws [its air]))',
     airAtCondenser,
     { examples: ['it is eighty one at the condenser'] },
+  ),
+  rule(
+    '<the> [(txv|valve|sensing)] bulb [is] (reading|reads|at|is|shows|running) <amount>',
+    atBulb,
+    {
+      examples: ['txv bulb is reading thirty four'],
+    },
   ),
   rule('[the] coil <link> <amount>', coilAt, { examples: ['coil is minus twenty six'] }),
   rule(

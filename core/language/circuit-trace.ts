@@ -285,12 +285,12 @@ export const CIRCUIT_TRACE_RULES: readonly Rule[] = [
     ),
   ]),
   rule(
-    '[(and|then|and then|it|she)] [(just)] (trips|tripped|pops|popped|opens|opened|kicks|kicked) the (overload|klixon|internal overload|thermal overload) [out]',
+    '[(and|then|and then|it|she)] [(just)] (trips|tripped|pops|popped|opens|opened|kicks|kicked) the (overload|klixon|internal overload|thermal overload) [out]|[(and|then|and then)] the (overload|klixon|internal overload|thermal overload) (kicks|trips|takes|cuts|knocks|drops|kicked|took|cut|dropped) it (out|off)',
     overloadTrips,
     { examples: ['trips the overload'] },
   ),
   rule(
-    `${GOT} <amount> on one (leg|phase|line|side) [of (it|that)] [<pause>] [(and|but)] (<amount:other>|<none:other>) on the other [(one|leg|phase|line|side)]`,
+    `${GOT} <amount> [to (neutral|ground)] on one (leg|phase|line|side) [of (it|that)] [<pause>] [(and|but)] (<amount:other>|<none:other>) on the other [(one|leg|phase|line|side)]`,
     onOneLeg,
     { examples: ['one twenty two on one leg nothing on the other'] },
   ),

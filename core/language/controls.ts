@@ -96,6 +96,18 @@ const IN =
   '([set to] (cuts in|cut in|cutting in|cuts back in|cut back in|came back in|kicked back in|comes back in)|cut in is|cut in is set|set (at|for) [a] cut in [of])';
 const OUT = '(cuts out|cutting out|cut out is|cut out is set|set to cut out)';
 
+const SET = '(set|adjusted|changed|turned|dialed|cranked|moved)';
+
+/** "Set the high pressure to three eighty": no gauge reads so, its control does. */
+const setBy =
+  (part: 'lowPressureSwitch' | 'highPressureSwitch'): Means =>
+  (tags, frame) => {
+    const control = CONTROLS[part];
+    const setting = control === undefined ? null : one(control)(tags, frame);
+    const words = frame.wordsOf(frame.span);
+    return setting && { ...setting, work: [{ did: 'adjust', part, words }] };
+  };
+
 /** At which pressures the controls act. */
 export const CONTROL_RULES: readonly Rule[] = [
   rule(
@@ -119,9 +131,28 @@ export const CONTROL_RULES: readonly Rule[] = [
     { examples: ['cuts out at ten and back in at thirty'] },
   ),
   rule(
-    `[the] ${LOW} [(is|was)] (set|cuts) [(at|for|to)] <amount:in> in [and] [(at|set at)] <amount:out> out`,
+    `([the] ${LOW} [(is|was)] (set|cuts) [(at|for|to)]|[(i|we)] (set|adjusted|reset|changed) [the] ${LOW} (at|for|to)) (<amount:in> in [and] [(at|set at)] <amount:out> out|<amount:out> out [and] [(at|set at)] <amount:in> in)`,
     inAndOut,
-    { examples: ['low side is set at twenty in five out'] },
+    {
+      examples: [
+        'low side is set at twenty in five out',
+        'set the low pressure for five out twenty five in',
+      ],
+    },
+  ),
+  rule(
+    `[(i|we)] ${SET} [the] ${LOW} [(up|down|back)] (to|at|for) <amount>`,
+    setBy('lowPressureSwitch'),
+    {
+      examples: ['set the low pressure to ten'],
+    },
+  ),
+  rule(
+    `[(i|we)] ${SET} [the] ${HIGH} [(up|down|back)] (to|at|for) <amount>`,
+    setBy('highPressureSwitch'),
+    {
+      examples: ['set the high pressure to three eighty'],
+    },
   ),
   rule(`[the] ${LOW} ${STAMPED} <amount>`, one('lowCutoutPressure'), {
     examples: ['low pressure control is stamped ten'],

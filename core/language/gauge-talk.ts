@@ -289,7 +289,7 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
     { examples: ['standing at one sixty both sides'] },
   ),
   rule(
-    '[(it is|they are|pressures are|everything is|system is)] (equalized|both sides [are] [(at|sitting at|standing at)]|both gages [are] [(at|sitting at|reading)]) [(at|out at|to)] <amount>',
+    '[(it is|they are|pressures are|everything is|system is)] (equal|equalized|the same|both sides [are] [(at|sitting at|standing at)]|both gages [are] [(at|sitting at|reading)]) [(at|out at|to)] <amount>',
     bothSides,
     { examples: ['equalized at one sixty'] },
   ),

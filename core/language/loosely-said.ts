@@ -19,7 +19,15 @@ const offInstruments = (tags: Tags): QuantityId | null => {
 };
 
 const said: Means = (tags, frame) =>
-  offInstruments(tags) === null || isCutShort(frame) ? null : asReading()(tags, frame);
+  offInstruments(tags) === null || isCutShort(frame) || isMeans(tags, frame)
+    ? null
+    : asReading()(tags, frame);
+
+/** "Broke it with nitrogen, pulled again, now two ninety": what was used is not what was read. */
+const isMeans = ({ quantity }: Tags, frame: Frame): boolean => {
+  const { from } = frame.span;
+  return quantity === 'testPressure' && /^with$/i.test(frame.wordsOf({ from: from - 1, to: from }));
+};
 
 /** "Coming out at a hundred and one, head two fifteen": what stands behind the comma begins another. */
 const saidUnbroken: Means = (tags, frame) =>
@@ -327,6 +335,11 @@ export const LOOSE_RULES: readonly Rule[] = [
     `[the] <quantity> [<loose>] <amount> [(and|but)] [the] [name] (plate|nameplate|tag|sticker|data plate|rla) (is|says|reads|calls for|shows|rating is|is rated|has) <amount:plate>`,
     besideItsPlate,
     { examples: ['amp draw is seven point eight plate says nine point two'] },
+  ),
+  rule(
+    `[the] <quantity> in [(at|is)] <amount:in> [<pause>] [and] out [(at|is)] <amount:out> [(across|through) <the> <part:into>]`,
+    inAndOut,
+    { examples: ['liquid line in at ninety six out at eighty nine across the dryer'] },
   ),
   rule(
     `[the] <quantity> [(is|was)] <amount:in> ${INTO} [(and|but)] <amount:out> ${OUT}`,

@@ -53,6 +53,18 @@ const drawnByOneOrMore: Means = (tags, frame) => {
   return { doubts: [withMore(found, { why: 'saidTwoWays', or: which * 100 + found.value })] };
 };
 
+/** "Evap fan one's at point six, two's at point six": each by its number, the motor named once. */
+const drawnByNumber: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  const said = [tagsIn(tags['one']), tagsIn(tags['two']), tagsIn(tags['three'])];
+  const readings = said.flatMap((one) => (place === null ? [] : ampsOf(one, place, frame)));
+  const words = frame.wordsOf(frame.span);
+  const isAmps = AMPS.test(words) || /\bpoint\b|\d\.\d/i.test(words);
+  return SEVERAL.includes(place) && isAmps && readings.length > 1
+    ? withItsNumber({ readings }, frame)
+    : null;
+};
+
 /** Each of several in turn: then the figure behind "compressor" counts them. */
 const drawnByEach: Means = (tags, frame) => {
   const said = [tags, tagsIn(tags['two']), tagsIn(tags['three']), tagsIn(tags['four'])];
@@ -107,6 +119,11 @@ export const NUMBERED_RULES: readonly Rule[] = [
     drawnByEach,
     { examples: ['compressor one at eighteen amps compressor two nineteen'] },
   ),
+  rule(
+    `<the> <place> [number] <nth:which> [is] ${DRAWS} <tenths:one> [(amps|amp)] [and] [number] <nth:second> [is] ${DRAWS} <tenths:two> [(amps|amp)] [[and] [number] <nth:third> [is] ${DRAWS} <tenths:three> [(amps|amp)]]`,
+    drawnByNumber,
+    { examples: ['evap fan one is at point six two is at point six'] },
+  ),
   rule(`<the> <place> [number] <nth:which> [is] [only] ${DRAWS} <amount>`, drawnByOne, {
     examples: ['compressor two is pulling nineteen amps'],
   }),
@@ -128,7 +145,7 @@ export const NUMBERED_RULES: readonly Rule[] = [
     examples: ['suction group a is at twenty two'],
   }),
   rule(
-    '[(and|but)] [(the|on the)] ((right|left|top|bottom|front|back|other|second|first|upper|lower) [(one|coil|side|circuit)]|[compressor] number <nth:which>|compressor <nth:which>|b|c|d) (is|has|reads|is at) [only] <amount>',
+    '[(and|but)] [(the|on the)] ((right|left|top|bottom|front|back|other|second|first|upper|lower) [(one|coil|side|circuit|evap|evaporator|fan)]|[compressor] number <nth:which>|compressor <nth:which>|b|c|d) (is|has|reads|is at) [only] <amount>',
     ofItsNeighbour,
     { examples: [] },
   ),

@@ -139,6 +139,7 @@ export const TENTHS = summed(
   'tenths',
   choice(
     sequence(underHundred, optional(sequence(word('point'), anyDigit(0.1)))),
+    sequence(word('point'), anyDigit(0.1)),
     plus('zero', 0),
     tokenClass('decimal'),
     tokenClass('integer'),

@@ -152,6 +152,15 @@ const plateOfThat: Means = (tags, frame) => {
   return { ofThat: { means: of, otherwise: of(frame.context.lastQuantity) ?? leftToAsk(tags) } };
 };
 
+/** "Drawing eleven four, tag says twelve two": without their points, both. */
+const ampsOfThat: Means = (tags, frame) => {
+  const { value = null } = droppedIn(tags) ?? {};
+  if (value === null) return null;
+  const plate = nameplate('ratedLoadAmps')({ number: value, unit: 'A' }, frame);
+  const means = (quantity: QuantityId): Meaning | null => (quantity === 'current' ? plate : null);
+  return { ofThat: { means, otherwise: { unclaimed: [String(value)] } } };
+};
+
 /** "It's drawing seven point two": of the motor that was metered last; a fan's own tag is on no plate of the unit. */
 export const itDraws: Means = (tags, frame) => {
   const { lastPlace } = frame.context;
@@ -238,13 +247,17 @@ export const RATING_RULES: readonly Rule[] = [
     examples: ['run cap should be thirty five'],
   }),
   rule(
-    `<the> (<place>|fan|fans|fan motor) [(is|are)] (pulling|drawing|pulls|draws|pulled|at) <amount> [(and|but)] [it is] (rated|marked|stamped) [(at|for)] <amount:rated>`,
+    `<the> (<place>|fan|fans|fan motor) [(is|are)] (pulling|drawing|pulls|draws|pulled|at|amps [(is|are|at)]) <amount> [(and|but)] [it is] (rated|marked|stamped) [(at|for)] <amount:rated>`,
     drawnAndRated,
     { examples: ['compressor pulling nine rated eleven'] },
   ),
   rule(
     '[the] (nameplate|plate|tag|data plate|name plate|sticker|label) (is|says|shows|reads|has|calls for) <amount>',
     plateOfThat,
+  ),
+  rule(
+    '[(and|but)] [the] (nameplate|plate|tag|data plate|name plate|sticker|label) (is|says|shows|reads|has|calls for) <droppedSurely>',
+    ampsOfThat,
   ),
   rule(
     `<the> <place> (${SUPPOSED} [at]|[is] (marked|stamped|labeled|printed) [(at|for)]) <amount:rated> [(and|but)] [(it is|i am|i have|i got)] (reads|reading|getting|measures|tests|is at|got) [(at|only)] <amount>`,

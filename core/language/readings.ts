@@ -132,6 +132,14 @@ const homophone =
 const outdoors: Means = (tags, frame) =>
   frame.context.lastPlace === null ? fixed('outdoorTemp')(tags, frame) : null;
 
+/** "Head's one ten and it's forty out": behind volts it is what comes out. */
+const outdoorsBehind: Means = (tags, frame) => {
+  const weather = outdoors(tags, frame);
+  const means = (quantity: QuantityId): Meaning | null =>
+    isElectrical(quantity) ? leftToAsk(tags) : weather;
+  return { ofThat: { means, otherwise: weather ?? leftToAsk(tags) ?? {} } };
+};
+
 const isThermal = ({ unit }: Amounted): boolean =>
   unit === null || unit === 'degrees' || unit === 'degF' || unit === 'degC';
 
@@ -214,6 +222,8 @@ const setIt: Means = (tags, frame) => {
 
 const zero: Means = (tags, frame) =>
   isSaidSo(quantityId(tags['quantity'])) ? asReading()({ ...tags, number: 0 }, frame) : null;
+
+const noPressure: Means = (tags, frame) => asReading()({ ...tags, number: 0 }, frame);
 
 /** Readings off gauges, thermometers and scales. */
 export const READING_RULES: readonly Rule[] = [
@@ -324,6 +334,9 @@ export const READING_RULES: readonly Rule[] = [
   rule('[(it is|i have|i got|reading)] <amount> (at|on) the bulb', fixed('suctionLineTemp'), {
     examples: ['forty two at the bulb'],
   }),
+  rule('(no|zero) pressure [at all] (on|in|at) [the] <side>', noPressure, {
+    examples: ['no pressure at all on the low side'],
+  }),
   rule('(no|zero) <quantity>', zero, { alone: true, examples: ['no superheat'] }),
   rule('(i have|i have got|i am getting|there is|it has|we have) (no|zero) <quantity>', zero, {
     examples: ['i have no subcooling'],
@@ -348,6 +361,7 @@ export const READING_RULES: readonly Rule[] = [
       examples: ['it is ninety two outside'],
     },
   ),
+  rule('(and|but|<pause>) it is <amount> out', outdoorsBehind),
   rule('it is <amount> out', outdoors, { alone: true, examples: ['it is ninety two out'] }),
   ...VACUUM_AND_TEST_RULES,
   ...WEIGHED_RULES,

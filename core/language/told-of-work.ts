@@ -100,7 +100,8 @@ const MORE = `${AND} ${ARTICLE} <part:second> [${AND} ${ARTICLE} <part:third> [$
 const TOOK =
   '(took|takes|was|is|ran|runs|lasted|lasts|is running|is taking|came in at|is at) [(about|only|just|like|at|down to|up to)]';
 const MINUTES = '(minutes|min|minute)';
-const CYCLE = '((freeze|harvest) [(time|cycle)]|(batch|ice) (time|cycle)|cycle time)';
+const CYCLE =
+  '([(last|first|each|every|next)] (freeze|harvest|batch) [(time|cycle)]|ice (time|cycle)|cycle time)';
 
 /** What was fitted and set, and figures that no instrument of ours shows: word for word. */
 export const WORK_TOLD_RULES: readonly Rule[] = [

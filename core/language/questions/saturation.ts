@@ -48,7 +48,7 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     examples: ['what temperature is one forty six'],
   }),
   rule(
-    `(what is the|what is|give me the|saturation|the) (saturation|saturation temp|saturated temperature|saturation temperature|saturation pressure|boiling point|pressure|temperature) (at|for|of) <amount> ${ON}`,
+    `(what is the|what is|give me the|saturation|the) (saturation|saturated|saturation temp|saturated temperature|saturation temperature|saturation pressure|boiling point|pressure|temperature) (at|for|of) <amount> ${ON}`,
     saturation,
     {
       examples: ['what is the saturation temperature for one forty six psi'],
