@@ -30,7 +30,7 @@ export const ROWLESS_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '[the] (glycol|brine|water|circulator|circulating|recirculating|recirc|condensate|drain|chiller|loop|oil) (pump|motor) [(is|amps|amp draw)] [(is|are|at|pulling|drawing|pulls|draws|running at)] <amount>',
+    '[the] (glycol|brine|water|circulator|circulating|recirculating|condensate|drain|chiller|loop|oil) (pump|motor) [(is|amps|amp draw)] [(is|are|at|pulling|drawing|pulls|draws|running at)] <amount>',
     remark,
     { examples: ['glycol pump is pulling two point one'] },
   ),

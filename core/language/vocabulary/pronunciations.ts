@@ -155,6 +155,7 @@ export const PRONUNCIATIONS: Readonly<Record<string, readonly string[]>> = {
   lubed: ['L UW B D'],
   megging: ['M EH G IH NG'],
   ohming: ['OW M IH NG'],
+  circulator: ['S ER K Y AH L EY T ER'],
   recirculating: ['R IY S ER K Y AH L EY T IH NG'],
   recut: ['R IY K AH T'],
   reflared: ['R IY F L EH R D'],
