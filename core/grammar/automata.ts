@@ -3,6 +3,7 @@ import { withOneMore } from './few.ts';
 import { type Left, Lefts, type Onward, type Way } from './left.ts';
 import type { ListNode, Node } from './nodes.ts';
 import { type Ahead, onwardFrom } from './spread.ts';
+import { isPaused, kindIn } from './kinds.ts';
 import { ActLists } from './act-lists.ts';
 import { Numbers } from './numbers.ts';
 import type { Step } from './reading.ts';
@@ -16,16 +17,13 @@ const ENDINGS: readonly Ahead[] = [
   { kind: null, pause: false, isEnd: false },
 ];
 
-/** What a step reads: a token by its kind and its pause. */
-export const symbolOf = (kind: number, pause: boolean): number =>
-  ENDINGS.length + kind * 2 + (pause ? 1 : 0);
+/** The step that reads a token. */
+export const reading = (symbol: number): number => ENDINGS.length + symbol;
 
-const aheadOf = (symbol: number): Ahead =>
-  ENDINGS[symbol] ?? {
-    kind: (symbol - ENDINGS.length) >> 1,
-    pause: (symbol - ENDINGS.length) % 2 === 1,
-    isEnd: false,
-  };
+const aheadOf = (step: number): Ahead => {
+  const symbol = step - ENDINGS.length;
+  return ENDINGS[step] ?? { kind: kindIn(symbol), pause: isPaused(symbol), isEnd: false };
+};
 
 /** The state from which nothing more can be read. */
 export const NOWHERE = 0;

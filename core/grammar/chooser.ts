@@ -1,5 +1,5 @@
 import type { Grammar } from './compile.ts';
-import { END } from './kinds.ts';
+import { END_SYMBOL, kindIn } from './kinds.ts';
 import type { Compiled, Matcher } from './match.ts';
 import type { Node } from './nodes.ts';
 import { NOTHING, type Remainder, type Remainders } from './remainders.ts';
@@ -39,43 +39,43 @@ export class Chooser {
 
   choose(matcher: Matcher, at: number): readonly Compiled[] {
     if (this.age !== this.remainders.age) this.forget();
-    let state = this.startAt(matcher.kinds[at] ?? END);
+    let state = this.startAt(matcher.symbols[at] ?? END_SYMBOL);
     for (let place = at + 1; state.chosen === null; place += 1) {
       matcher.steps += 1;
-      state = this.after(state, matcher.kinds[place] ?? END);
+      state = this.after(state, matcher.symbols[place] ?? END_SYMBOL);
     }
     return state.chosen;
   }
 
-  private startAt(kind: number): State {
-    const found = this.starts.get(kind);
+  private startAt(symbol: number): State {
+    const found = this.starts.get(symbol);
     if (found !== undefined) return found;
-    const options = this.index.startedBy(kind);
+    const options = this.index.startedBy(kindIn(symbol));
     const all = options.map((option) => ({ option, left: this.remainders.of(option.node) }));
     const sure = all.filter(({ left }) => hasRead(left)).map(({ option }) => option);
     const fresh = this.stateAfter(
       all.filter(({ left }) => !hasRead(left)),
       sure,
-      kind,
+      symbol,
     );
-    this.starts.set(kind, fresh);
+    this.starts.set(symbol, fresh);
     return fresh;
   }
 
-  private after(state: State, kind: number): State {
-    const found = state.next.get(kind);
+  private after(state: State, symbol: number): State {
+    const found = state.next.get(symbol);
     if (found !== undefined) return found;
-    const fresh = this.stateAfter(state.open, state.readers, kind);
-    state.next.set(kind, fresh);
+    const fresh = this.stateAfter(state.open, state.readers, symbol);
+    state.next.set(symbol, fresh);
     return fresh;
   }
 
-  private stateAfter(before: readonly Open[], sure: readonly Numbered[], kind: number): State {
+  private stateAfter(before: readonly Open[], sure: readonly Numbered[], symbol: number): State {
     this.remainders.learn();
     const open: Open[] = [];
     const readers = [...sure];
     for (const { option, left } of before) {
-      const after = this.remainders.after(left, kind);
+      const after = this.remainders.after(left, symbol);
       if (hasRead(after)) readers.push(option);
       else if (after !== NOTHING) open.push({ option, left: after });
     }

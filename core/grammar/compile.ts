@@ -1,5 +1,5 @@
 import { Chooser } from './chooser.ts';
-import { END, Kinds } from './kinds.ts';
+import { END_SYMBOL, Kinds, symbolOf } from './kinds.ts';
 import type { Compiled, Matcher, Matches } from './match.ts';
 import type { ChoiceNode, Node, Option, RuleNode, Tags } from './nodes.ts';
 import {
@@ -86,12 +86,12 @@ export class Grammar {
     return canStart(startersOf(node), kind, this.kinds);
   }
 
-  /** The kind of each token, and of the end behind them. */
-  kindsOf(tokens: readonly Token[]): readonly number[] {
-    const kinds: number[] = [];
-    for (const token of tokens) kinds.push(this.kinds.of(token));
-    kinds.push(END);
-    return kinds;
+  /** Each token as automata read it, and the end behind them. */
+  symbolsOf(tokens: readonly Token[]): readonly number[] {
+    const symbols: number[] = [];
+    for (const token of tokens) symbols.push(symbolOf(this.kinds.of(token), token.pause));
+    symbols.push(END_SYMBOL);
+    return symbols;
   }
 
   private needed(node: Node, run: Run): Compiled {

@@ -6,6 +6,12 @@ const OTHER = 0;
 /** The kind of what stands behind the last token. */
 export const END = 1;
 
+/** A token as automata read it: its kind, and whether the sentence pauses before it. */
+export const symbolOf = (kind: number, pause: boolean): number => kind * 2 + (pause ? 1 : 0);
+export const kindIn = (symbol: number): number => symbol >> 1;
+export const isPaused = (symbol: number): boolean => (symbol & 1) !== 0;
+export const END_SYMBOL = symbolOf(END, false);
+
 /**
  * Numbers what a grammar tells apart in tokens: which of its words a token is, and which classes it has. A
  * number is asked about faster than a word, and there are no more of them than the grammar has words.

@@ -1,5 +1,5 @@
 import type { Grammar } from './compile.ts';
-import { END } from './kinds.ts';
+import { END_SYMBOL, kindIn } from './kinds.ts';
 import type { ListNode, Node, RestNode, Tags } from './nodes.ts';
 import type { Opening } from './starters.ts';
 import type { Token } from './tokens.ts';
@@ -38,8 +38,8 @@ export class Matcher {
   /** Nodes tried so far: a bound on work that does not depend on the machine. */
   steps = 0;
   readonly tokens: readonly Token[];
-  /** The kind of each token, and of the end. */
-  readonly kinds: readonly number[];
+  /** Each token as automata read it, and the end. */
+  readonly symbols: readonly number[];
   readonly lists: RuntimeLists;
   readonly hasLists: boolean;
   /** The match that says nothing and ends at each place: the commonest one, so it is made once. */
@@ -51,14 +51,19 @@ export class Matcher {
   constructor(grammar: Grammar, tokens: readonly Token[], lists = NO_LISTS) {
     this.grammar = grammar;
     this.tokens = tokens;
-    this.kinds = grammar.kindsOf(tokens);
+    this.symbols = grammar.symbolsOf(tokens);
     this.lists = lists;
     this.hasLists = lists !== NO_LISTS && hasPhrases(lists);
   }
 
+  /** The kind of a token, or of the end. */
+  kindAt(at: number): number {
+    return kindIn(this.symbols[at] ?? END_SYMBOL);
+  }
+
   /** Every way a node reads the tokens from `at`, preferred first. */
   run(node: Compiled, at: number): Matches {
-    if (node.opening.allows(this.kinds[at] ?? END)) return this.runOpened(node, at);
+    if (node.opening.allows(this.kindAt(at))) return this.runOpened(node, at);
     return node.optional ? this.silentTo(at) : NO_MATCH;
   }
 
@@ -84,7 +89,7 @@ export class Matcher {
   }
 
   private isPassedOver({ optional, opening }: Compiled, at: number): boolean {
-    return optional && !opening.allows(this.kinds[at] ?? END);
+    return optional && !opening.allows(this.kindAt(at));
   }
 
   private extend({ end: at, tags: before }: Match, part: Compiled): Matches {

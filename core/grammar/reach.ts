@@ -4,9 +4,9 @@ import {
   BEFORE_PAUSE,
   BEFORE_WORD,
   NOWHERE,
-  symbolOf,
+  reading,
 } from './automata.ts';
-import { END } from './kinds.ts';
+import { END_SYMBOL } from './kinds.ts';
 import type { Matcher } from './match.ts';
 import type { Tags } from './nodes.ts';
 import { Reading } from './reading.ts';
@@ -49,11 +49,10 @@ export class Reach {
 
   private walk(): void {
     const { automata, matcher } = this;
-    const { kinds, tokens } = matcher;
+    const { symbols, tokens } = matcher;
     let state = this.start;
     for (let place = this.at; place < tokens.length && state !== NOWHERE; place += 1) {
-      const pause = tokens[place]?.pause === true;
-      const step = automata.stepFrom(state, symbolOf(kinds[place] ?? END, pause));
+      const step = automata.stepFrom(state, reading(symbols[place] ?? END_SYMBOL));
       if (matcher.hasLists) this.seek(step, place);
       this.hasLeapt ||= automata.isCut(step);
       this.steps.push(step);

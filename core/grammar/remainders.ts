@@ -1,12 +1,12 @@
 import { type Few, withOneMore } from './few.ts';
-import { CLASS_MARK, type Kinds } from './kinds.ts';
+import { CLASS_MARK, isPaused, kindIn, type Kinds } from './kinds.ts';
 import type { ListNode, Node, RestNode } from './nodes.ts';
 
 /**
  * What is left to read of a node once some tokens are read, its meaning apart. There is one of each, so what was
  * found out about it is found out for every rule that comes to it.
  */
-export type Remainder = TokenLeft | ThenLeft | EitherLeft | JumpLeft | DoneLeft;
+export type Remainder = TokenLeft | ThenLeft | EitherLeft | JumpLeft | PauseLeft | DoneLeft;
 
 interface Left {
   readonly id: number;
@@ -17,6 +17,9 @@ interface Left {
 }
 interface DoneLeft extends Left {
   readonly kind: 'done';
+}
+interface PauseLeft extends Left {
+  readonly kind: 'pause';
 }
 interface TokenLeft extends Left {
   readonly kind: 'token';
@@ -55,11 +58,14 @@ export const NOTHING: Remainder = {
   after: null,
 };
 
+/** May be all that is left: whether the sentence pauses there is for the matcher to tell. */
+const PAUSE: Remainder = { kind: 'pause', id: 2, canEnd: true, mayJump: false };
+
 /** All sentences of the corpus together come to half of it, and to 30 MB. */
 export const MOST_LEARNT = 60_000;
 
 /**
- * Takes nodes apart token by token. Pauses, greed and unbroken rules are passed over: whatever a matcher reads, its
+ * Takes nodes apart token by token. Greed and unbroken rules are passed over: whatever a matcher reads, its
  * remainder reads too, but not the other way round.
  */
 export class Remainders {
@@ -71,7 +77,7 @@ export class Remainders {
   private readonly tokens = new Map<string, Remainder>();
   private readonly thens = new Map<number, Remainder>();
   private readonly eithers = new Map<string, Remainder>();
-  private count = 2;
+  private count = PAUSE.id;
 
   constructor(kinds: Kinds) {
     this.kinds = kinds;
@@ -117,49 +123,52 @@ export class Remainders {
       case 'unheard':
         return this.of(node.node);
       case 'tag':
-      case 'pause':
         return DONE;
+      case 'pause':
+        return PAUSE;
       case 'list':
       case 'rest':
         return { kind: 'jump', id: this.nextId(), canEnd: false, mayJump: true, node };
     }
   }
 
-  /** What is left behind a token of this kind; `NOTHING` where it cannot come next. */
-  after(left: Remainder, kind: number): Remainder {
+  /** What is left behind a token; `NOTHING` where it cannot come next. */
+  after(left: Remainder, symbol: number): Remainder {
     switch (left.kind) {
       case 'done':
+      case 'pause':
       case 'jump':
         return NOTHING;
       case 'token':
-        return this.isNamed(left, kind) ? DONE : NOTHING;
+        return this.isNamed(left, symbol) ? DONE : NOTHING;
       case 'then':
-        return this.afterThen(left, kind);
+        return this.afterThen(left, symbol);
       case 'either':
-        return this.afterAny(left, kind);
+        return this.afterAny(left, symbol);
     }
   }
 
-  private isNamed({ name }: TokenLeft, kind: number): boolean {
-    return this.kinds.namesOf(kind).includes(name);
+  private isNamed({ name }: TokenLeft, symbol: number): boolean {
+    return this.kinds.namesOf(kindIn(symbol)).includes(name);
   }
 
-  private afterThen({ first, next }: ThenLeft, kind: number): Remainder {
-    const through = this.then(this.after(first, kind), next);
-    return first.canEnd ? this.either([through, this.after(next, kind)]) : through;
+  private afterThen({ first, next }: ThenLeft, symbol: number): Remainder {
+    const through = this.then(this.after(first, symbol), next);
+    const isPassed = canEndBefore(first, symbol);
+    return isPassed ? this.either([through, this.after(next, symbol)]) : through;
   }
 
   /** What is asked of many rules: it is kept. */
-  private afterAny(either: EitherLeft, kind: number): Remainder {
-    const found = either.after?.get(kind);
+  private afterAny(either: EitherLeft, symbol: number): Remainder {
+    const found = either.after?.get(symbol);
     if (found !== undefined) return found;
     const left: Remainder[] = [];
     for (const option of either.options) {
-      const next = this.after(option, kind);
+      const next = this.after(option, symbol);
       if (next !== NOTHING) left.push(next);
     }
     const fresh = this.either(left);
-    either.after = withOneMore(either.after, kind, fresh);
+    either.after = withOneMore(either.after, symbol, fresh);
     return fresh;
   }
 
@@ -168,6 +177,7 @@ export class Remainders {
     if (!left.mayJump) return [];
     switch (left.kind) {
       case 'done':
+      case 'pause':
       case 'token':
         return [];
       case 'jump':
@@ -253,5 +263,20 @@ export class Remainders {
   private nextId(): number {
     this.count += 1;
     return this.count;
+  }
+}
+
+/** Whether nothing more need be read where this token comes next. */
+function canEndBefore(left: Remainder, symbol: number): boolean {
+  if (!left.canEnd) return false;
+  switch (left.kind) {
+    case 'pause':
+      return isPaused(symbol);
+    case 'then':
+      return canEndBefore(left.first, symbol) && canEndBefore(left.next, symbol);
+    case 'either':
+      return left.options.some((option) => canEndBefore(option, symbol));
+    default:
+      return true;
   }
 }

@@ -1,5 +1,5 @@
 import type { Grammar } from './compile.ts';
-import { END } from './kinds.ts';
+import { END_SYMBOL, kindIn } from './kinds.ts';
 import type { Matcher } from './match.ts';
 import type { ListNode, Node, RestNode } from './nodes.ts';
 import { NOTHING, type Remainder, type Remainders } from './remainders.ts';
@@ -70,12 +70,12 @@ export class Skimmer {
   /** The nodes that may read all tokens from `at` on, by their numbers, the lowest first. */
   toEnd(matcher: Matcher, at: number): readonly number[] {
     if (this.age !== this.remainders.age) this.begin();
-    const { kinds } = matcher;
-    const end = kinds.length - 1;
+    const { symbols } = matcher;
+    const end = symbols.length - 1;
     let state = this.start;
     for (let place = at; place < end && state !== NOWHERE; place += 1) {
       if (mayJump(state, matcher)) return this.toEndByJumps(matcher, at);
-      state = this.after(state, kinds[place] ?? END);
+      state = this.after(state, symbols[place] ?? END_SYMBOL);
     }
     matcher.steps += end - at;
     return this.endsIn(state);
@@ -94,7 +94,7 @@ export class Skimmer {
   }
 
   private walk(from: number, at: number, walk: Walk): void {
-    const { kinds } = walk.matcher;
+    const { symbols } = walk.matcher;
     let state = from;
     for (let place = at; state !== NOWHERE; place += 1) {
       const ends = this.endsIn(state);
@@ -105,10 +105,10 @@ export class Skimmer {
       if (mayJump(state, walk.matcher)) {
         for (const jump of this.jumps[state >> FLAG_BITS] ?? NO_JUMPS) this.jump(jump, place, walk);
       }
-      const kind = kinds[place] ?? END;
-      if (kind === END) return;
+      const symbol = symbols[place] ?? END_SYMBOL;
+      if (symbol === END_SYMBOL) return;
       walk.matcher.steps += 1;
-      state = this.after(state, kind);
+      state = this.after(state, symbol);
     }
   }
 
@@ -117,22 +117,22 @@ export class Skimmer {
     for (const end of walk.matcher.endsOf(node, at)) this.walk(state, end, walk);
   }
 
-  private after(state: number, kind: number): number {
+  private after(state: number, symbol: number): number {
     const from = state >> FLAG_BITS;
-    const found = this.transitions.get(from, kind);
+    const found = this.transitions.get(from, symbol);
     if (found >= 0) return found;
-    const fresh = this.stateOf(this.threadsAfter(state, kind));
-    this.transitions.set(from, kind, fresh);
+    const fresh = this.stateOf(this.threadsAfter(state, symbol));
+    this.transitions.set(from, symbol, fresh);
     this.remainders.learn();
     return fresh;
   }
 
-  private threadsAfter(state: number, kind: number): readonly Thread[] {
+  private threadsAfter(state: number, symbol: number): readonly Thread[] {
     const before =
-      state === this.start ? this.begunBy(kind) : (this.threads[state >> FLAG_BITS] ?? NO_THREADS);
+      state === this.start ? this.begunBy(kindIn(symbol)) : (this.threads[state >> FLAG_BITS] ?? NO_THREADS);
     const threads: Thread[] = [];
     for (const { number, left } of before) {
-      const after = this.remainders.after(left, kind);
+      const after = this.remainders.after(left, symbol);
       if (after !== NOTHING) threads.push({ number, left: after });
     }
     return threads;

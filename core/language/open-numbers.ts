@@ -1,5 +1,4 @@
 import { Automata } from '../grammar/automata.ts';
-import { END } from '../grammar/kinds.ts';
 import { Reach } from '../grammar/reach.ts';
 import type { Token } from '../grammar/tokens.ts';
 import { isCountedThing, isPointedOut } from './counted-things.ts';
@@ -101,7 +100,7 @@ class NumberFinder implements OpenNumbers {
 
   private longestNumber(at: number, to: number): Found | null {
     const { matcher } = this.sentence;
-    if (!ANY_SIGNED.opening.allows(matcher.kinds[at] ?? END)) return null;
+    if (!ANY_SIGNED.opening.allows(matcher.kindAt(at))) return null;
     if (numbers.isFull) numbers = new Automata(GRAMMAR, [SIGNED_NUMBER]);
     const reach = new Reach(numbers, 0, { matcher, at });
     for (let end = Math.min(to, reach.farthest); end > at; end -= 1) {

@@ -1,5 +1,4 @@
 import { Grammar } from '../grammar/compile.ts';
-import { END } from '../grammar/kinds.ts';
 import { Matcher } from '../grammar/match.ts';
 import type { Token } from '../grammar/tokens.ts';
 import type { Context } from './context.ts';
@@ -73,7 +72,7 @@ export class Sentence {
   }
 
   canBeNumber(at: number): boolean {
-    return ANY_NUMBER.opening.allows(this.matcher.kinds[at] ?? END) && !this.leadsOn(at);
+    return ANY_NUMBER.opening.allows(this.matcher.kindAt(at)) && !this.leadsOn(at);
   }
 
   /** Whether a number that ends there would take a word that is no figure of it: "eighty to seventy four" is no eighty two. */
