@@ -129,7 +129,9 @@ export class Skimmer {
 
   private threadsAfter(state: number, symbol: number): readonly Thread[] {
     const before =
-      state === this.start ? this.begunBy(kindIn(symbol)) : (this.threads[state >> FLAG_BITS] ?? NO_THREADS);
+      state === this.start
+        ? this.begunBy(kindIn(symbol))
+        : (this.threads[state >> FLAG_BITS] ?? NO_THREADS);
     const threads: Thread[] = [];
     for (const { number, left } of before) {
       const after = this.remainders.after(left, symbol);

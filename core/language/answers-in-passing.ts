@@ -1,11 +1,11 @@
 import { bareAmount } from './readings.ts';
 import { amountIn } from './measure.ts';
-import { type Means, type Rule, rule } from './rule.ts';
+import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { tagsIn } from './slots.ts';
 
-/** Only where it was asked for; what stands around the number tells nothing of it. */
-const answer: Means = (tags, frame) =>
-  frame.context.asked === null ? null : bareAmount(tags, frame);
+/** What stands around the number tells nothing of it. */
+const wasAsked = ({ context }: Frame): boolean => context.asked !== null;
+const ONLY_ANSWERS = { alone: true, only: wasAsked, examples: [] };
 
 /** Further apart, two figures are two answers. */
 const NEAR = 10;
@@ -15,7 +15,7 @@ const between: Means = (tags, frame) => {
   const low = amountIn(tagsIn(tags['low']) ?? {}).value;
   const high = amountIn(tagsIn(tags['high']) ?? {}).value;
   const isNear = low !== null && high !== null && high > low && high - low <= NEAR;
-  return isNear ? answer(tags, frame) : null;
+  return isNear ? bareAmount(tags, frame) : null;
 };
 
 const LEAD =
@@ -27,20 +27,17 @@ const GOING =
 export const ANSWER_RULES: readonly Rule[] = [
   rule(
     `${LEAD} <amount> [<pause>] [(and|but)] ${GOING} [(now|slow|slowly|fast|a little)]`,
-    answer,
-    { alone: true, examples: [] },
+    bareAmount,
+    ONLY_ANSWERS,
   ),
   rule(
     `${LEAD} <amount> [(right now|now|at the moment|i think|i guess|maybe|i would say|if that|tops|on the nose|exactly|even|last i looked|on my (gage|meter|thermometer|gages))]`,
-    answer,
-    { alone: true, examples: [] },
+    bareAmount,
+    ONLY_ANSWERS,
   ),
   rule(
     `${LEAD} <number:low> (or|to|maybe|or maybe|<pause> [(or|maybe|or maybe)]) <number:high>`,
     between,
-    {
-      alone: true,
-      examples: [],
-    },
+    ONLY_ANSWERS,
   ),
 ];

@@ -2,6 +2,9 @@ import { spelledOut } from './own-reading.ts';
 import type { Frame } from './rule.ts';
 import { FILLERS } from './talk.ts';
 
+/** Whether nothing at all stands before it in its sentence. */
+export const opensSentence = ({ span }: Frame): boolean => span.from === 0;
+
 const BREAK = /[,.;:!?…—()]/;
 
 /** Whether nothing but fillers stands before it in its clause: "can somebody move this" tells nothing of somebody. */

@@ -1,5 +1,4 @@
 import type { Tags } from '../grammar/nodes.ts';
-import { everyWordOf } from '../grammar/vocabulary.ts';
 import { isCutShort } from './cut-numbers.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
@@ -7,10 +6,10 @@ import { type Amounted, amountIn, readingOf } from './measure.ts';
 import { throughPart } from './through-part.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
-import { UNIT } from './units.ts';
+import { wordsOfNames } from './names-node.ts';
+import { UNIT_NAMES } from './vocabulary/unit-names.ts';
 import type { Reading } from './utterance.ts';
 import type { SpokenUnit } from './vocabulary/unit-names.ts';
-import { WordSet } from './word-set.ts';
 
 /** An electrical unit names its quantity. */
 const QUANTITY_OF: Partial<Record<SpokenUnit, QuantityId>> = {
@@ -198,6 +197,9 @@ const AT =
   '([~(dropped|dropping|right)] across|at|~on|~into|~to|~through|~in|~over|~from|~off|~between)';
 
 /** Meter readings, each at its place. */
+const { V, A, ohm, Mohm, uF, W, kW } = UNIT_NAMES;
+const ITS_UNITS = wordsOfNames({ V, A, ohm, Mohm, uF, W, kW });
+
 export const ELECTRICAL_RULES: readonly Rule[] = [
   rule(
     `${GOT} <amount:in> [(coming|going)] in [(and|but)] <amount:out> [(coming|going)] (out|back out)`,
@@ -332,7 +334,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     '[(i have|i got|i have got|i am getting|it is|reading|pulling|drawing|it is pulling|it is drawing|got)] <amount>',
     bare,
     {
-      needs: new WordSet(everyWordOf(UNIT)),
+      needs: ITS_UNITS,
       examples: ['one fifteen volts', 'pulling six point two amps'],
     },
   ),

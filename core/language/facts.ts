@@ -254,15 +254,10 @@ export const FACT_RULES: readonly Rule[] = [
     examples: ['two ninety in this one'],
   }),
   rule(`${RUNS_ON} [a] <refrigerant>`, refrigerant, { examples: ['refrigerant is R-404A'] }),
-  rule(
-    '<refrigerant> [(system|unit|refrigerant|freon|machine)]',
-    (tags, frame) =>
-      // Said alone, "two ninety" may as well be a pressure.
-      frame.context.asked === null && saysItsName(frame.wordsOf(frame.span), frame)
-        ? refrigerant(tags, frame)
-        : null,
-    { examples: ['R-404A', 'four forty eight a'] },
-  ),
+  rule('<refrigerant> [(system|unit|refrigerant|freon|machine)]', refrigerant, {
+    only: isSaidByName,
+    examples: ['R-404A', 'four forty eight a'],
+  }),
   heardRule(
     '(with a|on a|it is a|~it is got (a|an)|~it has got (a|an)|~with an|~on an|~it is an|~has a|~has an|~it has a|~it has an|~and a|~with|~on|~uses a|~it is on a|~metering is a|~metering device is a|~metered by a) <metering>',
     metering,
@@ -400,6 +395,11 @@ export const FACT_RULES: readonly Rule[] = [
 ];
 
 const CARBON_DIOXIDE = /c ?o ?(?:2|two)|carbon dioxide/i;
+
+/** Said alone, "two ninety" may as well be a pressure. */
+function isSaidByName(frame: Frame): boolean {
+  return frame.context.asked === null && saysItsName(frame.wordsOf(frame.span), frame);
+}
 
 /** A designation is recognisable alone by its letter, before the figures or behind them, or by what it belongs to. */
 function saysItsName(words: string, { span }: Frame): boolean {

@@ -381,10 +381,8 @@ export const FINDING_RULES: readonly Rule[] = [
   rule(
     '(it|they) (is|are|was|were) <very> <state>',
     (tags, frame) =>
-      frame.endsAtPause && !concludes(frame) && TOLD_OF_IT.some((state) => state === tags['state'])
-        ? itIs(true)(tags, frame)
-        : null,
-    { examples: [] },
+      TOLD_OF_IT.some((state) => state === tags['state']) ? itIs(true)(tags, frame) : null,
+    { only: (frame) => frame.endsAtPause && !concludes(frame), examples: [] },
   ),
   rule(
     '<the> <part> (is [reading]|reads|is showing|shows) [about] <number> [degrees] (off|too high|too low|high|low|out|warm|cold)',

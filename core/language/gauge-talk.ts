@@ -1,6 +1,6 @@
+import { opensSentence, startsClause } from './clause-start.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import type { QuantityId } from '../terms/quantities.ts';
-import { startsClause } from './clause-start.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { minutesIn } from './durations.ts';
 import { type Amounted, amountIn, unitFor } from './measure.ts';
@@ -65,16 +65,7 @@ const goesOn: Means = (tags, frame) => {
 };
 
 /** What opens the sentence: "head's at one forty five and climbing" tells its own quantity. */
-const opening =
-  (means: Means): Means =>
-  (tags, frame) =>
-    frame.span.from === 0 ? means(tags, frame) : null;
-
-/** "Vac 280, 310 after two hours": what begins a clause is cut from no number before it. */
-const behindPause =
-  (means: Means): Means =>
-  (tags, frame) =>
-    startsClause(frame) ? means(tags, frame) : null;
+const OPENING = { only: opensSentence, examples: [] };
 
 /** "Four eighty, valved it off": the vacuum as the pump was shut out. */
 const thenValvedOff: Means = (tags, frame) =>
@@ -252,7 +243,8 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
     roseTo,
     { examples: [] },
   ),
-  rule('<amount> after <duration:after>', behindPause(roseTo), { examples: [] }),
+  // "Vac 280, 310 after two hours": what begins a clause is cut from no number before it.
+  rule('<amount> after <duration:after>', roseTo, { only: startsClause, examples: [] }),
   rule(
     '(down to|we are down to|i am down to|it is down to|down at|down around) <amount> [now]',
     (tags, frame) => (ofGauge(tags, frame) === null ? null : goesOn(tags, frame)),
@@ -265,8 +257,8 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
   ),
   rule(
     '<duration:after> [(in|later)] <pause> [(it is|at|up to|now|i am at|we are at|up at|reading|it is at)] <amount>',
-    opening(roseTo),
-    { examples: [] },
+    roseTo,
+    OPENING,
   ),
   rule(
     '[the] [(head|head pressure|o r i)] (valve|headmaster) (is|was) (set|stamped|marked|printed) (for|at|to|with) <amount>',
@@ -301,7 +293,8 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
   rule(`[the] <quantity> <link> <amount> ${AREA}`, here, {
     examples: ['ambient is about ninety four up here'],
   }),
-  rule(`${NOW_AT} <amount> [<pause>] ${STILL}`, opening(goesOn), {
+  rule(`${NOW_AT} <amount> [<pause>] ${STILL}`, goesOn, {
+    only: opensSentence,
     examples: ['six fifty still dropping'],
   }),
   rule('[(it is|she is)] still (at|holding|sitting at|holding at|reading) <amount>', goesOn, {
@@ -310,8 +303,8 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
   }),
   rule(
     `${NOW_AT} <amount> [<pause>] [(and|so|then)] [i] (valved|blanked|closed|shut|isolated|locked) (it|the pump|her|the valve|it [all] in) [off] [now]`,
-    opening(thenValvedOff),
-    { examples: ['four eighty valved it off'] },
+    thenValvedOff,
+    { only: opensSentence, examples: ['four eighty valved it off'] },
   ),
   rule(
     `[(and|then|it|she|that)] [it] (went|came|rose|crept|climbed|jumped|drifted|is|got) [(back|right back|all the way)] [up] to <amount> (after|in) [(about|like)] <duration:after>`,
@@ -320,7 +313,7 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
   ),
   rule(
     `${NOW_AT} <amount> [<pause>] (and|but|with) (it is|the (temp|gas|air|cylinder|nitrogen|outside) is|temp is|it has (dropped|cooled [off]) to|outside is) [at] <amount:gas> [(now|degrees|in here|out here|outside|out)]`,
-    opening(withGas),
-    { examples: [] },
+    withGas,
+    OPENING,
   ),
 ];

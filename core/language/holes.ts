@@ -54,6 +54,9 @@ import { DOING_NAMES, STATE_NAMES } from './vocabulary/state-names.ts';
 import { WORK_NAMES } from './vocabulary/work-names.ts';
 
 const QUANTITY = namesNode('quantity', QUANTITY_NAMES);
+const { testPressure } = QUANTITY_NAMES;
+/** The pressure of a test alone: what is read beside it is how warm the gas is. */
+const TESTED = namesNode('quantity', { testPressure }, 'tested');
 const PART = namesNode('part', PART_NAMES);
 
 const WORK_RULES = { done: 'workDone', todo: 'workToDo', doing: 'workNeeded' } as const;
@@ -223,6 +226,7 @@ export const HOLES: Holes = {
   spot: SPOT,
   bit: BIT,
   quantity: QUANTITY,
+  tested: TESTED,
   /** A pressure that a control watches. */
   side: namesNode(
     'quantity',

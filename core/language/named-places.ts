@@ -13,6 +13,14 @@ const CAPITALS = /^[A-Z][a-z]+ [A-Z]/;
 const NO_NAME =
   /^(?:supply house|unit|roof|truck|van|panel|compressor|condenser|back|front|house|shop|store|same|other|next|last|bottom|top|end|box|coil|contactor|disconnect|kitchen|bar|counter|register|office|point|moment)\b|\b(?:is|are|was|psi|degrees|hundred|now|volts|amps)\b/i;
 
+/** A name has its capitals behind the words that lead to it, or ends as a trade. */
+const mayCall = (frame: Frame): boolean => {
+  const words = frame.wordsOf(frame.span);
+  return / [A-Z0-9]/.test(words) || ENDS_AS_TRADE.test(words);
+};
+/** Some of the name stands before its trade. */
+const mayClose = ({ span }: Frame): boolean => span.from > 0;
+
 /** "I'm at the Blue Anchor Grill", "over at Quick Stop on Route 9": a name by its capitals, or by its trade. */
 const siteCalled: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);
@@ -163,14 +171,14 @@ export const SITE_NAME_RULES: readonly Rule[] = [
   rule(
     '[(i am|we are|i|we|just|i just|we just)] [just] (pulled up|pulled in|got|made it|rolled up|arrived|rolled in|showed up) [(over|here|up|down|in)] (to|at) <clause> [<pause> <clause:name>]',
     siteBehind,
-    { examples: ['pulled up to Sunrise Bagels'] },
+    { only: mayCall, examples: ['pulled up to Sunrise Bagels'] },
   ),
   rule(
     '[(i am|we are|i am here|just got|just got here|pulled up|got|working|first (call|stop) is|next (call|stop) is|call is)] [(over|out|here|back|down|up|on site)] at <clause>',
     siteCalled,
-    { examples: ['over at Quick Stop on Route 9'] },
+    { only: mayCall, examples: ['over at Quick Stop on Route 9'] },
   ),
-  rule(TRADE, siteOpening, { examples: [] }),
+  rule(TRADE, siteOpening, { only: mayClose, examples: [] }),
 ];
 
 /** Units by the places that they are told by. */

@@ -1,5 +1,7 @@
 import { choice, named, type Node, type RuleNode, sequence, tag } from '../grammar/nodes.ts';
 import { parseShape } from '../grammar/shape.ts';
+import { everyWordOf } from '../grammar/vocabulary.ts';
+import { WordSet } from './word-set.ts';
 
 type Names = Readonly<Partial<Record<string, readonly string[]>>>;
 
@@ -7,6 +9,10 @@ type Names = Readonly<Partial<Record<string, readonly string[]>>>;
 export function namesNode(slot: string, names: Names, name = slot): RuleNode {
   return named(name, choice(...namedOptions(slot, names)));
 }
+
+/** The words that its names are of. */
+export const wordsOfNames = (names: Names): WordSet =>
+  new WordSet(everyWordOf(choice(...namedOptions('', names))));
 
 export function namedOptions(slot: string, names: Names): readonly Node[] {
   return Object.entries(names).flatMap(([id, phrases = []]) =>

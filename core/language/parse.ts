@@ -6,7 +6,6 @@ import type { Context } from './context.ts';
 import { openNumbers } from './open-numbers.ts';
 import { type Item, RuleReader } from './read-rules.ts';
 import type { Span } from './rule.ts';
-import { RULES } from './rules.ts';
 import { Sentence } from './sentence.ts';
 
 export type { Item } from './read-rules.ts';
@@ -96,7 +95,7 @@ class Coverer {
   private wholeItem(): Item | null {
     if (this.length === 0) return null;
     for (const rank of this.reader.ranksOfAll()) {
-      if (!this.saysWhatItNeeds(rank, 0, this.length)) continue;
+      if (!this.reader.mayMean(rank, { from: 0, to: this.length })) continue;
       const item = this.reader.item(rank, { from: 0, to: this.length });
       if (item !== null) return item;
     }
@@ -168,19 +167,12 @@ class Coverer {
     const candidates: Candidate[] = [];
     for (const { end, numbers } of stretches) {
       if (end === start) continue;
-      const isWhole = this.sentence.isWhole(start, end);
+      const span = { from: start, to: end };
       for (const rank of numbers) {
-        if ((isWhole || IS_ALONE[rank] === 0) && this.saysWhatItNeeds(rank, start, end)) {
-          candidates.push({ start, end, rank, item: null });
-        }
+        if (this.reader.mayMean(rank, span)) candidates.push({ start, end, rank, item: null });
       }
     }
     return inOrder(candidates);
-  }
-
-  private saysWhatItNeeds(rank: number, start: number, end: number): boolean {
-    const needs = NEEDS[rank] ?? null;
-    return needs === null || needs.hasAny(this.sentence.tokens, start, end);
   }
 
   private readAllAt(at: number): void {
@@ -263,8 +255,6 @@ class Coverer {
 
 const NO_CANDIDATES: readonly Candidate[] = [];
 const NOT_ONE = -1;
-const IS_ALONE = Uint8Array.from(RULES, ({ alone }) => (alone ? 1 : 0));
-const NEEDS = RULES.map(({ needs }) => needs);
 
 /** By rank, those of one rank left as they are: few, and those of each stretch in their order already. */
 function inOrder(candidates: Candidate[]): readonly Candidate[] {

@@ -46,7 +46,7 @@ const READ_OTHERWISE =
 const toldOfPeople: Means = (tags, frame) => {
   const told = wordsAt(tags, frame);
   if (NOT_OF_THE_JOB.test(told) && !OF_FOOD.test(told)) return null;
-  if (!startsClause(frame) || HOURS.test(told) || READ_OTHERWISE.test(told)) return null;
+  if (HOURS.test(told) || READ_OTHERWISE.test(told)) return null;
   return TELLING.test(told) ? remark(tags, frame) : null;
 };
 
@@ -151,6 +151,7 @@ export const PEOPLE_RULES: readonly Rule[] = [
     { examples: ['he left the door open'] },
   ),
   rule(`${LEAD} ${PEOPLE} <clause>`, toldOfPeople, {
+    only: startsClause,
     examples: ['somebody propped the door with a keg'],
   }),
   rule(

@@ -23,6 +23,12 @@ let everyReading = new Automata(GRAMMAR, NODES, { wantsEvery: true });
 /** For what the automata leave to the matcher. */
 const READY: Compiled[] = [];
 
+/** Of each rule: whether more is asked of a stretch than its shape. Most ask nothing, and need not be fetched. */
+const [NOTHING_MORE, MORE] = [0, 1];
+const ASKS = Uint8Array.from(RULES, ({ alone, needs, only }) =>
+  alone || needs !== null || only !== null ? MORE : NOTHING_MORE,
+);
+
 /** Reads a sentence by the rules that may read it. */
 export class RuleReader {
   private readonly sentence: Sentence;
@@ -39,6 +45,20 @@ export class RuleReader {
   /** The ranks of the rules that may read all of it, the lowest first. */
   ranksOfAll(): readonly number[] {
     return SKIMMER.toEnd(this.sentence.matcher, 0);
+  }
+
+  /** Whether it can mean anything there, by what a look at the stretch tells. */
+  mayMean(rank: number, span: Span): boolean {
+    const asks = ASKS[rank] ?? NOTHING_MORE;
+    if (asks === NOTHING_MORE) return true;
+    const rule = RULES[rank];
+    if (rule === undefined || !this.stands(rule, span)) return false;
+    return rule.only === null || rule.only(this.sentence.frame(span));
+  }
+
+  private stands({ alone, needs }: Rule, { from, to }: Span): boolean {
+    if (alone && !this.sentence.isWhole(from, to)) return false;
+    return needs === null || needs.hasAny(this.sentence.tokens, from, to);
   }
 
   reach(rank: number, start: number): Reach {
@@ -88,7 +108,7 @@ export class RuleReader {
     const items: Item[] = [];
     let refusedTo = start;
     for (const { end, tags } of this.matches(rank, start)) {
-      if (end === start || (RULES[rank]?.alone === true && !sentence.isWhole(start, end))) continue;
+      if (end === start || !this.mayMean(rank, { from: start, to: end })) continue;
       // "cuts in at thirty eight degrees" is no pressure, and not thirty with an eight left over either.
       if (end < refusedTo && sentence.isInsideNumber(end)) continue;
       const item = this.itemOf(rank, { from: start, to: end }, tags[0] ?? {});

@@ -37,6 +37,10 @@ const valueFirst: Means = (tags, frame) => {
 const isSaidSo = (quantity: QuantityId | null): boolean =>
   quantity === 'superheat' || quantity === 'subcooling';
 
+/** Unless one was asked for, a number alone means nothing; those of a vacuum are known by their units in any place. */
+const expectsNumber = ({ context: { asked, askedAbout, unitless } }: Frame): boolean =>
+  asked !== null || askedAbout !== null || unitless !== null;
+
 /** A number alone answers what was asked, or is known by a unit that only one quantity has. */
 export const bareAmount: Means = (tags, frame) => {
   const amount = amountIn(tags);
@@ -387,6 +391,7 @@ export const READING_RULES: readonly Rule[] = [
     bareAmount,
     {
       alone: true,
+      only: expectsNumber,
       heardWhen: ['number', 'yesOrNo'],
       examples: ['four hundred microns'],
     },

@@ -1,3 +1,4 @@
+import { opensSentence } from './clause-start.ts';
 import { FOOD, THEM } from './food-words.ts';
 import type { WorkKindId } from '../terms/names.ts';
 import { heardRule, type Means, type Rule, rule } from './rule.ts';
@@ -15,12 +16,6 @@ const tested =
     ...remark(tags, frame),
     work: [{ did, part: null, words: frame.wordsOf(frame.span) }],
   });
-
-/** "Not cooling, compressor runs": what opens a sentence so is why we were called. */
-const opening =
-  (means: Means): Means =>
-  (tags, frame) =>
-    frame.span.from === 0 ? means(tags, frame) : null;
 
 const VERY = '(really|real|pretty|very|a little|kind of)';
 const IT =
@@ -132,12 +127,14 @@ export const REMARK_RULES: readonly Rule[] = [
   ),
   rule(
     '[(i am|we are)] [(back|here|back here|back out|returning|return visit|follow up|callback)] (back|here|returning|return visit|follow up|callback) to (finish|replace|install|put in|put the|do|check|change|swap|repair|fix) <clause>',
-    opening(remark),
-    { examples: ['back to finish the motor from last week'] },
+    remark,
+    { only: opensSentence, examples: ['back to finish the motor from last week'] },
   ),
   rule(`${IT} ${IS_NOT} ${COOLS} ${SINCE}`, complaint, { examples: ['it is not making ice'] }),
   rule(`(<pause>|<pause> [and] [it is]) (not|will not|does not) ${COOLS} ${SINCE}`, complaint),
-  rule(`(not|will not|does not) ${COOLS} ${SINCE}`, opening(complaint), {
+  // "Not cooling, compressor runs": what opens a sentence so is why we were called.
+  rule(`(not|will not|does not) ${COOLS} ${SINCE}`, complaint, {
+    only: opensSentence,
     examples: ['not making ice'],
   }),
   rule(

@@ -66,6 +66,8 @@ export interface Rule {
   readonly alone: boolean;
   /** It means nothing unless one of these words is said, whatever its shape: it need not be read without. */
   readonly needs: WordSet | null;
+  /** Nor unless this is so of where it stands, which is told by a look at it. */
+  readonly only: ((frame: Frame) => boolean) | null;
   /** When the recogniser listens for it; not at all, and it is only understood when written. */
   readonly heardWhen: readonly Expectation[];
   readonly examples: readonly string[];
@@ -74,6 +76,7 @@ export interface Rule {
 interface Ways {
   readonly alone?: boolean;
   readonly needs?: WordSet;
+  readonly only?: (frame: Frame) => boolean;
   readonly heardWhen?: readonly Expectation[];
   readonly tags?: Tags;
   readonly examples?: readonly string[];
@@ -88,6 +91,7 @@ export function rule(shape: string, means: Means, ways: Ways = {}): Rule {
     means,
     alone: ways.alone ?? false,
     needs: ways.needs ?? null,
+    only: ways.only ?? null,
     heardWhen: ways.heardWhen ?? [],
     examples: ways.examples ?? [],
   };

@@ -19,6 +19,10 @@ const unlessPast: Means = (_tags, frame) =>
 /** "Is head two hundred": what stands in the middle of a sentence asks nothing. */
 const opensQuestion: Means = (_tags, frame) => (frame.span.from <= 1 ? {} : null);
 
+const TIME_WORDS = new WordSet(
+  'oclock am pm a p morning afternoon tonight today tomorrow yesterday',
+);
+
 /** A number put right without a quantity: only the second one is left to ask about. */
 const unclaimedAfterAll: Means = (tags) => {
   const number = signedIn(tags);
@@ -220,13 +224,8 @@ export const TALK_RULES: readonly Rule[] = [
   ),
   rule(
     '[(at|around|about|by|until|till|after|before)] <number> (oclock|thirty|fifteen|forty five) [(this morning|this afternoon|tonight|today|am|pm|tomorrow|yesterday|a m|p m)]',
-    (_tags, frame) =>
-      /clock|am|pm|morning|afternoon|tonight|today|tomorrow|yesterday|a m|p m/i.test(
-        frame.wordsOf(frame.span),
-      )
-        ? {}
-        : null,
-    { examples: ['at five oclock this morning'] },
+    nothing,
+    { needs: TIME_WORDS, examples: ['at five oclock this morning'] },
   ),
   rule(
     '(by|until|till|around|at|for|before|after|since) <number> (tomorrow|today|tonight|this morning|this afternoon|this evening|yesterday|in the morning|monday|tuesday|wednesday|thursday|friday|saturday|sunday)',

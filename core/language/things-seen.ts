@@ -61,8 +61,7 @@ const seen: Means = (tags, frame) => {
   const isCounted = /\b(?:number|inch|inches|feet|foot|hours?|years?|strips?|screws?|of)\b/i.test(
     words,
   );
-  if (!startsClause(frame) || (holdsNumber(words) && !isCounted)) return null;
-  return remark(tags, frame);
+  return holdsNumber(words) && !isCounted ? null : remark(tags, frame);
 };
 
 /** Things without a name among the parts: what is told of them stands in the note as it was said. */
@@ -80,7 +79,7 @@ export const THING_RULES: readonly Rule[] = [
   rule(
     `${LEAD} <the> ${WHICH} [<part>] ${THING} [<spot>] ${BAD} <clause> [<pause> [and] (somebody|someone|they|it|needs|need|we|should|could) <clause:more>]`,
     seen,
-    { examples: ['the strip curtain is shot'] },
+    { only: startsClause, examples: ['the strip curtain is shot'] },
   ),
   rule(`${I} ${DID} <the> ${WHICH} ${THING} [too]`, remark, {
     examples: ['adjusted the door closer', 'vacuumed out the base too'],

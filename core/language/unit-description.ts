@@ -1,3 +1,4 @@
+import { opensSentence } from './clause-start.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import { amountIn, measured } from './measure.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
@@ -99,10 +100,7 @@ const namedBehindTrade: Means = (tags, frame) => {
 };
 
 /** "Walk-in freezer at the back dock, four oh four a": only what opens a sentence names the unit so. */
-const opening =
-  (means: Means): Means =>
-  (tags, frame) =>
-    frame.span.from === 0 ? means(tags, frame) : null;
+const OPENING = { only: opensSentence, examples: [] };
 
 const THIS =
   '(got|we got|i got|it is|this is|that is|we have|it is got|i am on|i have|i have got|working on|i am working on|i am looking at|looking at|this one is|unit is|the unit is|we are on|i am at|i am here at)';
@@ -168,7 +166,7 @@ export const DESCRIPTION_RULES: readonly Rule[] = [
   rule(`[a] <metering> [(system|unit)] [${ON}] <refrigerant>`, describedByFigure, {
     examples: ['txv four oh four a'],
   }),
-  rule(`[(the|our|their|your)] <equipment> ${WHERE}`, opening(namedBehindSite)),
+  rule(`[(the|our|their|your)] <equipment> ${WHERE}`, namedBehindSite, OPENING),
   rule(
     `[(the|our|their|your)] [<count:doors> (door|doors)] <equipment> ${WHERE}`,
     namedBehindTrade,

@@ -4,6 +4,9 @@ import { amountIn, unitFor } from './measure.ts';
 import { fixed } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { quantityId, tagsIn } from './slots.ts';
+import { wordsOfNames } from './names-node.ts';
+import { QUANTITY_NAMES } from './vocabulary/quantity-names.ts';
+import { UNIT_NAMES } from './vocabulary/unit-names.ts';
 
 /** Inches are the low side's pressure, microns a deep vacuum. */
 export const vacuumByUnit: Means = (tags, frame) => {
@@ -81,9 +84,9 @@ const gasTestBeside: Means = (tags, frame) => {
 };
 
 const gasTestNamed: Means = (tags, frame) =>
-  tags['quantity'] === 'testPressure' && amountIn(tagsIn(tags['gas']) ?? {}).unit !== null
-    ? gasTest(tags, frame)
-    : null;
+  amountIn(tagsIn(tags['gas']) ?? {}).unit === null ? null : gasTest(tags, frame);
+
+const VACUUM_WORDS = wordsOfNames({ micron: UNIT_NAMES.micron, vacuum: QUANTITY_NAMES.vacuum });
 
 const VACUUM_GOES =
   '[(rose|rises|rose back|came|came back|come back|crept|jumped|went|climbed|dropped|held|holding|sat|stayed|steady|is holding|is|got|pulled|stopped)] [(up|down|in)] [(to|at)]';
@@ -172,13 +175,14 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     `[[the] <quantity>] [<link>] ${VACUUM_GOES} <amount> [${STEADY}] [(after|for|at|in)] <duration:after> [(in|into it|later|in to it|now|on the pump)]`,
     vacuumAfter,
     {
+      needs: VACUUM_WORDS,
       examples: ['eight hundred microns five minutes in'],
     },
   ),
   rule(
     `[after] <duration:after> [(in|into it|later|on the pump)] [[the] <quantity>] [(<link>|(i am|it is|we are) [at])] ${VACUUM_GOES} <amount>`,
     vacuumAfter,
-    { examples: ['after fifteen minutes it is at five fifty microns'] },
+    { needs: VACUUM_WORDS, examples: ['after fifteen minutes it is at five fifty microns'] },
   ),
   rule(
     `${NITROGEN} <amount> [of] [dry] nitrogen ${HELD} <duration:after> [(in|later)]`,
@@ -195,7 +199,7 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
   rule(`after <duration:after> [the] <quantity> <link> <amount>`, testAfter, {
     examples: ['after an hour the nitrogen is at one fifty'],
   }),
-  rule('[the] <quantity> <link> <amount> <pause> [(at|it is)] <amount:gas>', gasTestNamed),
+  rule('[the] <tested> <link> <amount> <pause> [(at|it is)] <amount:gas>', gasTestNamed),
   rule(
     '[the] <quantity> [(of|with)] <link> <amount> of [dry] (nitrogen|nitro)',
     (tags, frame) =>
@@ -207,8 +211,8 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     (tags, frame) => (amountIn(tags).unit === null ? null : fixed('testPressure')(tags, frame)),
     { examples: ['testing at one fifty psi'] },
   ),
-  rule('[the] <quantity> <link> <amount> <amount:gas>', gasTestBeside, { examples: [] }),
-  rule('[the] <quantity> <link> <amount> (at|with [the gas at]) <amount:gas>', gasTestNamed, {
+  rule('[the] <tested> <link> <amount> <amount:gas>', gasTestBeside, { examples: [] }),
+  rule('[the] <tested> <link> <amount> (at|with [the gas at]) <amount:gas>', gasTestNamed, {
     examples: ['standing pressure test one eighty at seventy degrees'],
   }),
   rule(
