@@ -187,15 +187,8 @@ class Coverer {
     const { start, rank } = candidate;
     const all: Candidate[] = [];
     for (const each of this.candidatesAt(start)) if (each.rank === rank) all.push(each);
-    if (all.length === 1 && this.readAlone(candidate)) return;
-    this.replace(start, rank, this.readAmong(all, candidate) ?? this.itemsAmong(all));
-  }
-
-  /** Reads the one stretch that a rule may read from a place; false where it is refused, or only the matcher can tell. */
-  private readAlone(candidate: Candidate): boolean {
-    const { start, end, rank } = candidate;
-    candidate.item = this.reader.firstItem(this.reader.reach(rank, start), end);
-    return candidate.item !== null;
+    const fresh = this.readAmong(all, candidate);
+    if (candidate.item === null) this.replace(start, rank, fresh ?? this.itemsAmong(all));
   }
 
   private replace(at: number, rank: number, fresh: readonly Candidate[]): void {
@@ -218,6 +211,10 @@ class Coverer {
     const reach = this.reader.reach(rank, start);
     const item = this.reader.firstItem(reach, end);
     if (item === null && !reach.hasOnly(end)) return null;
+    if (all.length === 1) {
+      one.item = item;
+      return NO_CANDIDATES;
+    }
     const left =
       item === null
         ? all.filter((each) => each !== one && !this.isRefusedWith(each, one, reach))
