@@ -2,18 +2,18 @@ import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { build } from 'vite';
 
-const fluids = (file: string): string =>
-  fileURLToPath(new URL(`../../core/fluids/${file}`, import.meta.url));
+const core = (file: string): string =>
+  fileURLToPath(new URL(`../../core/${file}`, import.meta.url));
 
-/** The minified code of these files and all that they import, as the page's own build makes it. */
-async function minified(files: readonly string[]): Promise<string> {
+/** The minified code of these files of the core and all that they import, as the page's own build makes it. */
+export async function minified(files: readonly string[]): Promise<string> {
   const built = await build({
     configFile: false,
     logLevel: 'silent',
     build: {
       write: false,
       target: 'es2022',
-      rolldownOptions: { input: files.map(fluids), preserveEntrySignatures: 'strict' },
+      rolldownOptions: { input: files.map(core), preserveEntrySignatures: 'strict' },
     },
   });
   const outputs = Array.isArray(built) ? built : [built];
@@ -32,8 +32,12 @@ export interface BundleBench {
 
 /** What the fluids add to the page: at most 60 kB minified. */
 export async function benchBundle(): Promise<BundleBench> {
-  const saturation = await minified(['saturation.ts', 'fluids.ts']);
-  const whole = await minified(['saturation.ts', 'fluids.ts', 'properties.ts']);
+  const saturation = await minified(['fluids/saturation.ts', 'fluids/fluids.ts']);
+  const whole = await minified([
+    'fluids/saturation.ts',
+    'fluids/fluids.ts',
+    'fluids/properties.ts',
+  ]);
   return {
     saturationBytes: Buffer.byteLength(saturation),
     wholeBytes: Buffer.byteLength(whole),

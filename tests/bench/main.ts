@@ -41,8 +41,9 @@ function learntRows(): readonly Row[] {
   ]);
 }
 
-function understandingRows(): readonly Row[] {
-  return benchUnderstanding().flatMap(({ title, sentences, wordsEach, withNumbers, readers }) => {
+async function understandingRows(): Promise<readonly Row[]> {
+  const figures = await benchUnderstanding();
+  return figures.flatMap(({ title, sentences, wordsEach, withNumbers, readers }) => {
     const fastest = Math.min(...readers.slice(1).map(({ microseconds }) => microseconds));
     return [
       [`a sentence of ${title}, by`, `${sentences} of them, ${figure(wordsEach, 'words each')}`],
@@ -111,7 +112,7 @@ async function main(): Promise<void> {
     ...saturationRows(),
     ...(await bundleRows()),
     ...learntRows(),
-    ...understandingRows(),
+    ...(await understandingRows()),
     ...adviceRows(),
     ...(await phrasingRows()),
     ...(await hearingRows()),

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
 import { type CorpusLine, readCorpus } from '../corpus/corpus.ts';
 import { numbersMeant } from '../corpus/numbers-meant.ts';
-import { type NumberReader, READERS } from './number-readers.ts';
+import { type NumberReader, readers as allReaders } from './number-readers.ts';
 
 export interface ReaderFigures {
   readonly name: string;
@@ -33,10 +33,11 @@ const SLOW: Rounds = { warmUps: 1, counted: 5 };
 const IS_SLOW = 10;
 
 /** The whole corpus, and the number sentences of others' tests. */
-export function benchUnderstanding(): readonly UnderstandingFigures[] {
+export async function benchUnderstanding(): Promise<readonly UnderstandingFigures[]> {
+  const all = await allReaders();
   return [
-    benchSentences('the corpus', readCorpus()),
-    benchSentences('the published tests of number readers', publishedLines()),
+    benchSentences('the corpus', readCorpus(), all),
+    benchSentences('the published tests of number readers', publishedLines(), all),
   ];
 }
 
@@ -55,20 +56,24 @@ function publishedLines(): readonly CorpusLine[] {
  * each alike. Those that are much slower take their turns after the others, so that what they leave to be cleared away is
  * cleared in no other's time.
  */
-function benchSentences(title: string, lines: readonly CorpusLine[]): UnderstandingFigures {
-  const first = READERS.map((reader) => microsecondsFor(reader, lines.slice(0, 1000)));
+function benchSentences(
+  title: string,
+  lines: readonly CorpusLine[],
+  all: readonly NumberReader[],
+): UnderstandingFigures {
+  const first = all.map((reader) => microsecondsFor(reader, lines.slice(0, 1000)));
   const bound = Math.min(...first) * IS_SLOW;
   const isSlow = (reader: NumberReader): boolean =>
-    reader !== READERS[0] && (first[READERS.indexOf(reader)] ?? 0) > bound;
+    reader !== all[0] && (first[all.indexOf(reader)] ?? 0) > bound;
   const times = new Map([
     ...timesInTurns(
-      READERS.filter((reader) => !isSlow(reader)),
+      all.filter((reader) => !isSlow(reader)),
       lines,
       QUICK,
     ),
-    ...timesInTurns(READERS.filter(isSlow), lines, SLOW),
+    ...timesInTurns(all.filter(isSlow), lines, SLOW),
   ]);
-  const readers = READERS.map((reader) => ({
+  const readers = all.map((reader) => ({
     name: reader.name,
     microseconds: median(times.get(reader) ?? []),
     found: lines.filter((line) => hasNumbers(line) && findsAll(reader, line)).length,
