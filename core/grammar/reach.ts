@@ -21,9 +21,11 @@ interface Route {
 /** What is done at each place of the reading that is traced now. */
 const ACTS: number[] = [];
 
-interface Beginning {
+interface Within {
   readonly matcher: Matcher;
   readonly at: number;
+  /** No reading is asked for that ends behind it. */
+  readonly to: number;
 }
 
 /** How a rule may read one sentence from a place on. */
@@ -32,26 +34,28 @@ export class Reach {
   private readonly matcher: Matcher;
   readonly rule: number;
   readonly at: number;
+  private readonly to: number;
   private readonly start: number;
   /** Over each token. */
   private readonly steps: number[] = [];
   /** Phrases of a list may be read, or there are too many ways: only the matcher knows them. */
   private hasLeapt = false;
 
-  constructor(automata: Automata, rule: number, { matcher, at }: Beginning) {
+  constructor(automata: Automata, rule: number, { matcher, at, to }: Within) {
     this.automata = automata;
     this.rule = rule;
     this.matcher = matcher;
     this.at = at;
+    this.to = to;
     this.start = automata.startOf(rule);
     this.walk();
   }
 
   private walk(): void {
-    const { automata, matcher } = this;
-    const { symbols, tokens } = matcher;
+    const { automata, matcher, to } = this;
+    const { symbols } = matcher;
     let state = this.start;
-    for (let place = this.at; place < tokens.length && state !== NOWHERE; place += 1) {
+    for (let place = this.at; place < to && state !== NOWHERE; place += 1) {
       const step = automata.stepFrom(state, reading(symbols[place] ?? END_SYMBOL));
       if (matcher.hasLists) this.seek(step, place);
       this.hasLeapt ||= automata.isCut(step);

@@ -102,8 +102,8 @@ class NumberFinder implements OpenNumbers {
     const { matcher } = this.sentence;
     if (!ANY_SIGNED.opening.allows(matcher.kindAt(at))) return null;
     if (numbers.isFull) numbers = new Automata(GRAMMAR, [SIGNED_NUMBER]);
-    const reach = new Reach(numbers, 0, { matcher, at });
-    for (let end = Math.min(to, reach.farthest); end > at; end -= 1) {
+    const reach = new Reach(numbers, 0, { matcher, at, to });
+    for (let end = reach.farthest; end > at; end -= 1) {
       const tags = this.sentence.endsTooLate(end) ? null : reach.first(end);
       if (tags !== null) return { digits: String(signedIn(tags)), end };
     }

@@ -208,7 +208,8 @@ class Coverer {
   private readAmong(all: readonly Candidate[], one: Candidate): readonly Candidate[] | null {
     const { start, end, rank } = one;
     if (all.length > 1 && this.sentence.isInsideNumber(end)) return null;
-    const reach = this.reader.reach(rank, start);
+    const to = all.length === 1 ? end : Math.max(...all.map((each) => each.end));
+    const reach = this.reader.reach(rank, { from: start, to });
     const item = this.reader.firstItem(reach, end);
     if (item === null && !reach.hasOnly(end)) return null;
     if (all.length === 1) {

@@ -61,34 +61,35 @@ export class RuleReader {
     return needs === null || needs.hasAny(this.sentence.tokens, from, to);
   }
 
-  reach(rank: number, start: number): Reach {
+  reach(rank: number, { from, to }: Span): Reach {
     if (automata.isFull) automata = new Automata(GRAMMAR, NODES);
-    return new Reach(automata, rank, { matcher: this.sentence.matcher, at: start });
+    return new Reach(automata, rank, { matcher: this.sentence.matcher, at: from, to });
   }
 
   /** The preferred of a rule's items on a stretch. */
   item(rank: number, span: Span): Item | null {
-    const reach = this.reach(rank, span.from);
+    const reach = this.reach(rank, span);
     const first = this.firstItem(reach, span.to);
     return first !== null || reach.hasOnly(span.to) ? first : this.preferredItem(rank, span);
   }
 
   /** As `item`, looked for among every reading. */
-  private preferredItem(rank: number, { from, to }: Span): Item | null {
-    const every = this.reachOfEvery(rank, from);
+  private preferredItem(rank: number, span: Span): Item | null {
+    const { from, to } = span;
+    const every = this.reachOfEvery(rank, span);
     const count = every.countTo(to);
     if (count < 0) return this.items(rank, from).find(({ end }) => end === to) ?? null;
     for (let which = 0; which < count; which += 1) {
       const tags = every.reading(to, which);
-      const item = tags === null ? null : this.itemOf(rank, { from, to }, tags);
+      const item = tags === null ? null : this.itemOf(rank, span, tags);
       if (item !== null) return item;
     }
     return null;
   }
 
-  private reachOfEvery(rank: number, at: number): Reach {
+  private reachOfEvery(rank: number, { from, to }: Span): Reach {
     if (everyReading.isFull) everyReading = new Automata(GRAMMAR, NODES, { wantsEvery: true });
-    return new Reach(everyReading, rank, { matcher: this.sentence.matcher, at });
+    return new Reach(everyReading, rank, { matcher: this.sentence.matcher, at: from, to });
   }
 
   /** Whether a rule has an item that begins there and ends at one of these places. */

@@ -83,7 +83,11 @@ function both(
   const ready = grammar.compile(rule);
   const matcher = new Matcher(grammar, tokens, lists);
   const matches = matcher.run(ready, 0).filter(({ end }) => end > 0);
-  const reach = new Reach(new Automata(grammar, [rule], { wantsEvery }), 0, { matcher, at: 0 });
+  const reach = new Reach(new Automata(grammar, [rule], { wantsEvery }), 0, {
+    matcher,
+    at: 0,
+    to: tokens.length,
+  });
   return { matches, reach };
 }
 
@@ -215,9 +219,11 @@ describe('an automaton', () => {
     grammar.learn(node);
     const automata = new Automata(grammar, [node], { most: 10 });
     const reads = (text: string): boolean =>
-      new Reach(automata, 0, { matcher: new Matcher(grammar, tokensOf(text)), at: 0 }).first(
-        text.split(' ').length,
-      ) !== null;
+      new Reach(automata, 0, {
+        matcher: new Matcher(grammar, tokensOf(text)),
+        at: 0,
+        to: text.split(' ').length,
+      }).first(text.split(' ').length) !== null;
     expect(reads('a b')).toBe(true);
     expect(automata.isFull).toBe(false);
     for (const text of ['a b c', 'b c d', 'c d a b', 'd d']) expect(reads(text)).toBe(true);
