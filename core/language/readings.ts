@@ -393,7 +393,7 @@ export const READING_RULES: readonly Rule[] = [
       alone: true,
       only: expectsNumber,
       heardWhen: ['number', 'yesOrNo'],
-      examples: ['four hundred microns'],
+      examples: [],
     },
   ),
   rule(

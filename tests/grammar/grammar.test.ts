@@ -295,6 +295,15 @@ describe('the skimmer', () => {
     expect(skim([at], 'at blue door now')).toEqual([]);
   });
 
+  it('minds where the sentence pauses', () => {
+    const broken = sequence(word('wall'), pause, colour);
+    expect(skim([broken], 'wall ,red')).toEqual([[2, 0]]);
+    expect(skim([broken], 'wall red')).toEqual([]);
+    const either = sequence(word('wall'), choice(pause, word('and')), colour);
+    expect(skim([either], 'wall and red')).toEqual([[3, 0]]);
+    expect(skim([either], 'wall red')).toEqual([]);
+  });
+
   it('takes one step a token, however many nodes there are', () => {
     const nodes = Array.from({ length: 200 }, (_, n) => sequence(colour, word(`w${n}`)));
     const grammar = new Grammar();

@@ -24,6 +24,7 @@ import {
 } from '../../core/grammar/nodes.ts';
 import { Reach } from '../../core/grammar/reach.ts';
 import { parseShape } from '../../core/grammar/shape.ts';
+import { Skimmer } from '../../core/grammar/skim.ts';
 import { type Token, UNKNOWN } from '../../core/grammar/tokens.ts';
 
 const WORDS = ['a', 'b', '1', '2'] as const;
@@ -88,7 +89,8 @@ function both(
     at: 0,
     to: tokens.length,
   });
-  return { matches, reach };
+  const skimmed = new Skimmer(grammar, [rule]).skim(matcher, 0).map(({ end }) => end);
+  return { matches, reach, skimmed: skimmed.filter((end) => end > 0) };
 }
 
 const endsOf = (matches: readonly Match[]): readonly number[] => [
@@ -107,6 +109,24 @@ const tokensOf = (text: string): readonly Token[] =>
   }));
 
 const RUNS = { numRuns: 1500 };
+
+describe('a glance at any rule', () => {
+  it('passes over nothing that the matcher reads', () => {
+    let vain = 0;
+    let read = 0;
+    fc.assert(
+      fc.property(anyNode, someTokens, (node, tokens) => {
+        const { matches, skimmed } = both(node, tokens);
+        const ends = endsOf(matches);
+        expect(skimmed).toEqual(expect.arrayContaining([...ends]));
+        read += ends.length;
+        vain += skimmed.length - ends.length;
+      }),
+      RUNS,
+    );
+    expect(read).toBeGreaterThan(vain * 4);
+  });
+});
 
 describe('the automaton of any rule', () => {
   it('tells the reading that the matcher prefers up to each end, or leaves it to the matcher', () => {

@@ -10,6 +10,7 @@ import {
   type SampledSentence,
   sayableRules,
 } from '../../core/language/samples.ts';
+import { tokenise } from '../../core/language/tokenise.ts';
 import { seeded } from './random.ts';
 
 const ruleOf = ({ shape }: SampledSentence): Rule => {
@@ -26,7 +27,9 @@ function makesSense(sentence: SampledSentence): boolean {
     endsAtPause: true,
     wordsOf: () => sentence.text,
   };
-  return ruleOf(sentence).means(sentence.tags, frame) !== null;
+  const { needs, only, means } = ruleOf(sentence);
+  if (needs !== null && !needs.hasAny(tokenise(sentence.text))) return false;
+  return (only === null || only(frame)) && means(sentence.tags, frame) !== null;
 }
 
 /**
