@@ -396,9 +396,15 @@ export const FACT_RULES: readonly Rule[] = [
 
 const CARBON_DIOXIDE = /c ?o ?(?:2|two)|carbon dioxide/i;
 
+/** "They don't make R-12 anymore", "everything's going to propane": told of a gas, and not of what is in here. */
+const OF_GASES =
+  /\b(?:make|makes|made|sell|sells|sold|buy|bought|carry|carries|price of|cost of|going to|went to|switch(?:ed|ing)? to|(?:chang|convert)(?:e|ed|ing) to|jug of|love|hate|miss|about|than|like)$/i;
+
 /** Said alone, "two ninety" may as well be a pressure. */
 function isSaidByName(frame: Frame): boolean {
-  return frame.context.asked === null && saysItsName(frame.wordsOf(frame.span), frame);
+  const { from } = frame.span;
+  if (frame.context.asked !== null || !saysItsName(frame.wordsOf(frame.span), frame)) return false;
+  return !OF_GASES.test(frame.wordsOf({ from: Math.max(0, from - 2), to: from }));
 }
 
 /** A designation is recognisable alone by its letter, before the figures or behind them, or by what it belongs to. */

@@ -6,6 +6,12 @@ const nothing: Means = () => ({});
 /** "I always add eight ounces" tells what we do. */
 const ofNobody: Means = (_tags, frame) => (startsClause(frame) ? {} : null);
 
+/** "Either way suction is twelve" */
+const unlessEitherWay: Means = (_tags, frame) =>
+  /\beither (?:way|side|end|one|leg|line|of|door|fan|circuit)\b/i.test(frame.wordsOf(frame.span))
+    ? null
+    : {};
+
 /** What somebody is told to do: nobody did it. */
 export const BID =
   '(set|put|turn|adjust|change|use|add|charge|run|pressurize|exceed|open|close|pull|leave|let|check|hook|purge|take|trust|go|vent|braze|recover|weigh|start|stop|wear|bleed|keep|make sure|remove|install|evacuate|test|clean|allow|connect|disconnect|replace|break)';
@@ -56,6 +62,37 @@ export const NOT_OF_THIS_UNIT: readonly Rule[] = [
     '[(i|we|he|they)] (had|knew|know|saw|worked with|got) (a|this|one) (guy|tech|kid|helper|apprentice|fella|dude|buddy|customer|lady) [(once|one time)] <clause>',
     ofNobody,
     { examples: ['had a guy once charge one to four hundred on the head'] },
+  ),
+  rule(
+    '(you|they) can [(always|usually|really)] (tell|see|hear|smell|feel|know) (when|if|that|it is) <clause>',
+    () => ({ supposed: true }),
+    { examples: ["you can tell when a condenser's dirty"] },
+  ),
+  rule('(you|they|he|she) would (have to|need to|want to|end up) <clause>', ofNobody, {
+    examples: ['you would have to pull the compressor to get at that'],
+  }),
+  rule('[it is] either <clause>', unlessEitherWay, {
+    examples: ["either the txv's bad or it is low on gas"],
+  }),
+  rule(
+    '(do not tell me|thank god|thank goodness|i was afraid|i am afraid|i swear if) <clause>',
+    ofNobody,
+    {
+      examples: ["do not tell me the compressor's shot"],
+    },
+  ),
+  rule('(before|until|unless) you <clause>', () => ({ supposed: true }), {
+    examples: ['before you cut the dryer out'],
+  }),
+  rule(
+    '(i|we|he|they) (did|had|put|changed|replaced|found|lost) (a|an|two|three) [(bad|new)] <part> (on|in|out of|at) (one of (these|those)|one like (this|that)|another one|the other one|his|theirs|that other one) [<clause>]',
+    nothing,
+    { examples: ['i did a compressor on one of these yesterday'] },
+  ),
+  rule(
+    '<the> <part> is [(only|just)] (a|an) <number> (amp|volt|pole|inch|watt|horse|horsepower) [(one|model|contactor|motor)]',
+    nothing,
+    { examples: ["this contactor's a thirty amp"] },
   ),
   rule(
     '(every time|each time|any time|anytime) (somebody|someone|people|they|you|he|she|anybody|anyone|<who>) <clause>',

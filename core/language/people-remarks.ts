@@ -50,6 +50,12 @@ const toldOfPeople: Means = (tags, frame) => {
   return TELLING.test(told) ? remark(tags, frame) : null;
 };
 
+/** What somebody else is going to do is no work of ours; what they are going to need is. */
+const theirPlan: Means = (tags, frame) =>
+  startsClause(frame) && PLANNED.test(wordsAt(tags, frame)) ? remark(tags, frame) : null;
+const PLANNED =
+  /^(?:replace|fix|repair|clean|change|install|put|swap|pull|move|run|add|bring|order|wire|build|take|shut|turn|paint|rebuild|remodel|tear|sell|buy|get rid|throw|toss|defrost|unplug|call|send)\b/i;
+
 const isOfFood = (tags: Parameters<Means>[0], frame: Frame): boolean =>
   spanIn(tags['clause']) === null || OF_FOOD.test(wordsAt(tags, frame));
 
@@ -149,6 +155,13 @@ export const PEOPLE_RULES: readonly Rule[] = [
     `${LEAD} ${PEOPLE} [(had|has|have|keep|keeps|kept|always|just|been|are|is)] (propped|left|leave|leaves|leaving|prop|props|propping|blocked|wedged|had|keep|keeps|holding|hold|hold) <the> <part> [wide] (open|propped) [(all (day|morning|night|the time)|overnight|for <clause>|during <clause>|while <clause>|with <clause>)]`,
     leftOpenByThem,
     { examples: ['he left the door open'] },
+  ),
+  rule(
+    `${LEAD} ${PEOPLE} (is|are) (going to|supposed to|coming [out] to|about to|planning to) <clause>`,
+    theirPlan,
+    {
+      examples: ['the plumber is going to replace the drain line tomorrow'],
+    },
   ),
   rule(`${LEAD} ${PEOPLE} <clause>`, toldOfPeople, {
     only: startsClause,

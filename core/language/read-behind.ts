@@ -36,7 +36,7 @@ const READ = GRAMMAR.compile(
   named(
     'readBehind',
     parseShape(
-      '[the] <quantity> (is|is at|is now|now|at|is sitting at|is reading|is running) <amount> [now]',
+      '([the] <quantity> (is|is at|is now|now|at|is sitting at|is reading|is running) <amount> [now]|(i have got|i have|i am getting|i am reading|i got) <amount> (on|for|of) [(the|my)] <quantity>)',
       HOLES,
     ),
   ),

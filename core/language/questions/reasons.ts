@@ -104,6 +104,15 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     { examples: ['where did one eighteen come from'] },
   ),
   rule(
+    '((do i have|have i got|is there|does it have|has it got) enough (gas|refrigerant|charge|freon) [(in (it|there|here|this)|on it)]|(how is|is) (my|the) (charge|gas) [(look|looking|right|ok|good|low|high|off)])',
+    plain('causes'),
+    { examples: ['do i have enough gas in there'] },
+  ),
+  rule('(could|might) (it|that|this) [just] be <the> [bad] <part>', plain('causes'), {
+    alone: true,
+    examples: ['could it be the txv'],
+  }),
+  rule(
     '(is it|could it be|could it just be|do you think it is) [(a|an|the|some)] <cause> [or (is (it|that)|not|just|a|an|maybe) [(a|an)] [<cause:other>]]',
     plain('causes'),
     {

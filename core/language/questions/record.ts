@@ -119,6 +119,19 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     { examples: ['has this come back'] },
   ),
   rule(
+    '(has|have|did) (anybody|anyone|somebody|someone|we) [(ever|already)] (<done>|<todo>) <the> (it|<part>) [(before|lately|recently|in here|on this)]',
+    lastDone,
+    { examples: ['has anybody replaced this compressor'] },
+  ),
+  rule(
+    'when did (we|i|they|you|somebody) (put|get|install) [in] <the> [new] <part> [(in|on)]',
+    lastDone,
+    {
+      tags: { work: 'replace' },
+      examples: ['when did we put that dryer in'],
+    },
+  ),
+  rule(
     '(when (was|were) (it|this|<the> <part>) last <done>|when did (we|i|they|you|somebody|anybody|anyone|someone) last <todo> <the> (it|<part>)|when was the last time (it|this|<the> <part>|we|i|they|somebody) [was] <done> [<the> (it|<part>)])',
     lastDone,
     { examples: ['when was it last cleaned', 'when was the condenser last cleaned'] },

@@ -81,9 +81,13 @@ export const STEP_QUESTIONS: readonly Rule[] = [
     move('back'),
     { alone: true },
   ),
-  heardRule('(again|~that step again|~same step|~read (it|the step) again)', move('again'), {
-    alone: true,
-  }),
+  heardRule(
+    '(again|~that step again|~same step|~(read|say) (it|the step|that step) again)',
+    move('again'),
+    {
+      alone: true,
+    },
+  ),
   heardRule(
     '(which step|~what step [(am i|are we)] [(on|at)]|~where (am i|are we|was i|were we)|~which step (am i|are we) (on|at)|~what was the step)',
     move('which'),

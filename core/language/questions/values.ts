@@ -149,9 +149,13 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     () => ask({ ask: 'target', about: 'resistance' }),
     { examples: ['what should the windings read'] },
   ),
-  rule('what is (my|the) target', () => ask({ ask: 'target', about: null }), {
-    examples: ['what is my target'],
-  }),
+  rule(
+    '(what is|give me|have you got|i need) (my|the|a) target',
+    () => ask({ ask: 'target', about: null }),
+    {
+      examples: ['what is my target'],
+    },
+  ),
   rule(`[the] <asked> (where|what) (should|ought|must) it [to] be [at]`, about('target'), {
     examples: ['head where should it be'],
   }),
@@ -219,7 +223,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     examples: ['is a seventy degree split bad'],
   }),
   rule(
-    `(is|would) <amount> [be] (high|low|good|ok|normal|right|much) (for|on) ${MY} <asked>`,
+    `(is|would) <amount> [be] (high|low|good|ok|normal|right|much|a lot|[a little] too (much|high|low)) (for|on) ${MY} <asked>`,
     about('compare'),
     {
       examples: ['is two hundred high for head'],

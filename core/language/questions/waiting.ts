@@ -113,7 +113,7 @@ export const WAITING_QUESTIONS: readonly Rule[] = [
     { examples: ['is it coming down'] },
   ),
   heardRule(
-    '(how long have i been here|~how long (was|have|am|were) (i|we) [been] (here|at (it|this|this one)|on (it|this|this (one|job|call|unit|visit)|the (clock|job)|site)) [(so far|now|today)]|~how (much|many) (time|hours|minutes) (have|has|did) (i|we|it) (got|spent|spend|put|been|take|taken|have) [(in|on|here|into)] [(this|it|here|this (one|job|call|unit))] [so far]|~(what time|when) did (i|we) (get here|start|arrive|show up|begin|get started|clock in|get on site|get to (this|it))|~what is my time [(on this|here|so far|on this one)])',
+    '(how long have i been here|~how long [(was|have|am|were)] (i|we) [been] (here|at (it|this|this one)|on (it|this|this (one|job|call|unit|visit)|the (clock|job)|site)) [(so far|now|today)]|~how (much|many) (time|hours|minutes) (have|has|did) (i|we|it) (got|spent|spend|put|been|take|taken|have) [(in|on|here|into)] [(this|it|here|this (one|job|call|unit))] [so far]|~(what time|when) did (i|we) (get here|start|arrive|show up|begin|get started|clock in|get on site|get to (this|it))|~what is my time [(on this|here|so far|on this one)])',
     plain('timeHere'),
     { examples: ['how long have i been here', 'what time did i get here'] },
   ),
@@ -138,7 +138,7 @@ export const WAITING_QUESTIONS: readonly Rule[] = [
     examples: ['how long has the vacuum got'],
   }),
   rule(
-    '(how (much time|long|many minutes) (is|are|do i have|have i got) left [on [(the|my)] timer]|how much time left|how much longer|time left|how long is left|how is the timer|what is left on the timer|how much time on the timer|where is the timer|how many minutes left)',
+    '(how (much time|long|many minutes) (is|are|do i have|have i got) left [on [(the|my)] timer]|how much time left|how much longer|time left|how long is left|how is the timer|what is left on the (timer|clock)|how much time on the timer|where is the timer|how many minutes left)',
     plain('timeLeft'),
     { examples: ['how much longer'] },
   ),
