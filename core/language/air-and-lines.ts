@@ -4,7 +4,7 @@ import { electrical, GOT } from './electrical.ts';
 import { amountIn } from './measure.ts';
 import { isPlausible } from './plausible.ts';
 import { fixed, leftToAsk } from './reading-means.ts';
-import { type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, quantityId, tagsIn } from './slots.ts';
 import { degrees, isThermal, throughPart } from './through-part.ts';
 
@@ -128,9 +128,16 @@ const unbroken =
 const saturatedBeside = beside('condensingTemp', 'evaporatingTemp');
 /** "Saturated suction's minus four, line's at twenty two"; "line one twenty volts" is a wire's. */
 const lineBeside: Means = (tags, frame) =>
-  degrees('suctionLineTemp', tags, frame) === null
+  degrees('suctionLineTemp', tags, frame) === null || isNamedLine(frame)
     ? null
     : beside('liquidLineTemp', 'suctionLineTemp')(tags, frame);
+
+/** "Suction line's forty six" is named, and no line beside another reading. */
+const isNamedLine = (frame: Frame): boolean => {
+  const { from } = frame.span;
+  const before = frame.wordsOf({ from: from - 1, to: from });
+  return /^(?:suction|liquid|discharge|gas|vapor|drain|return|supply|liq)$/i.test(before);
+};
 
 /** A condenser warms its air, and an evaporator cools it. */
 const airOnAndOff: Means = (tags, frame) =>
@@ -259,9 +266,10 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
   rule('[the] (saturated|saturation|sat) [(at|is|is at)] <amount>', saturatedBeside, {
     examples: [],
   }),
-  rule('<pause> [(and|with)] [the] line (is [(at|running|reading)]|at) <amount>', lineBeside),
+  rule('[(and|with|but)] [the] line is [(at|running|reading)] <amount>', lineBeside),
+  rule('<pause> [(and|with)] [the] line at <amount>', lineBeside),
   rule(
-    '[the] air on [(coil|temp|temperature)] <link> <amount:in> [<pause>] [and] [the] air off [(coil|temp|temperature)] <link> <amount:out>',
+    '[the] air (on|in) [(coil|temp|temperature)] <link> <amount:in> [<pause>] [and] [the] air (off|out) [(coil|temp|temperature)] <link> <amount:out>',
     airOnAndOff,
     { examples: ['air on is five air off is minus one'] },
   ),

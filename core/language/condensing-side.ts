@@ -158,6 +158,13 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
     headControl('none'),
     { examples: ['it has no head pressure control', 'no head control'] },
   ),
+  rule(
+    '[the] fan (cycle|cycling|cycle switch|control|cycle control) [is] <amount:on> on [and] <amount:off> off',
+    fanPair,
+    {
+      examples: ['fan cycle one eighty on one forty off'],
+    },
+  ),
   rule(`${FANS} ${ON} at <amount:on> [and] ${OFF} [at] <amount:off>`, fanPair, {
     examples: ['the fan comes on at two twenty and off at one seventy'],
   }),

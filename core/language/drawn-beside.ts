@@ -2,6 +2,7 @@ import type { Tags } from '../grammar/nodes.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { amps, isVolts } from './circuit-trace.ts';
+import { isCutShort } from './cut-numbers.ts';
 import { droppedIn } from './dropped-points.ts';
 import { electrical, GOT, one } from './electrical.ts';
 import { isElectrical } from './electrical-quantities.ts';
@@ -77,6 +78,24 @@ const drawnBeside: Means = (tags, frame) => {
   return { ofThat: { means, otherwise }, ofIt: { means: ofPart, inSentence: true } };
 };
 
+/** "Heater's fourteen ohms drawing eight and a half": no pause, and none who draws named anew. */
+const drawnBehind: Means = (tags, frame) => {
+  const { from } = frame.span;
+  const before = frame.wordsOf({ from: from - 1, to: from });
+  const isSubject = from === 0 || /^(?:it|it's|is|are|'s|'re|they|they're|only)$/i.test(before);
+  return isSubject || isCutShort(frame) ? null : drawnBeside(tags, frame);
+};
+
+/** "Solenoid's one eighty ohms and it's getting one nineteen": volts, where it was metered. */
+const fedBeside: Means = (tags, frame) => {
+  if (!isVolts(tags)) return null;
+  const means = (quantity: QuantityId, place: PlaceId | null): Meaning | null =>
+    isElectrical(quantity) && place !== null
+      ? one(readingOf('voltage', amountIn(tags), { place, frame }))
+      : null;
+  return { ofThat: { means, otherwise: leftToAsk(tags) } };
+};
+
 /** "Line voltage two thirty eight, control's twenty six" */
 const controlVolts: Means = (tags, frame) => {
   const volts = isVolts(tags) ? one(electrical({ ...tags, unit: 'V' }, null, frame)) : null;
@@ -107,6 +126,8 @@ export const BESIDE_RULES: readonly Rule[] = [
     '(and|but|<pause> [(and|but)]) [(it is|they are|it|is|are)] [only] (drawing|pulling|draws|pulls) <amount>',
     drawnBeside,
   ),
+  rule('(drawing|pulling) <amount>', drawnBehind, { examples: [] }),
+  rule('(and|but) [it is] (getting|seeing) <amount>', fedBeside, { examples: [] }),
   rule(
     '<pause> [(and|with)] [(it is|they are|at|drawing|pulling)] <amount> (each|apiece|a piece)',
     drawnEach,

@@ -28,7 +28,20 @@ const begunAgain: Means = (tags, frame) => {
   return found === null ? null : { readings: [found] };
 };
 
+/** "Head one seventy, I mean suction seventeen": the first was named and read wrong. */
+const meantTheOther: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const found =
+    quantity === null || isElectrical(quantity) ? null : reading(quantity, amountIn(tags), frame);
+  return found === null ? null : { readings: [found] };
+};
+
 export const DROPPED_HUNDRED_RULES: readonly Rule[] = [
+  rule(
+    '[the] <quantity:other> <link> <amount:wrong> [(no|sorry)] (i mean|i meant) [the] <quantity> <link> <amount>',
+    meantTheOther,
+    { examples: ['head one seventy i mean suction seventeen'] },
+  ),
   rule('[the] <quantity> <link> <restarted> [<unit>]', begunAgain, {
     examples: ['suction is fourteen fourteen and a half'],
   }),

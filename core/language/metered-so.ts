@@ -128,7 +128,7 @@ export const METERED_RULES: readonly Rule[] = [
     { examples: ['nothing to ground', 'no continuity to ground'] },
   ),
   rule(
-    '[(it is|the (windings|motor|compressor) (is|are)|windings|motor|they are|all [three]|all three are)] (clear|clean|good|not (going|shorted|grounded)) (to|of|from) ground|[the] ground is (clear|clean|open)',
+    '[(it is|the (windings|motor|compressor) (is|are)|windings|motor|they are|all [three]|all three are)] (clear|clean|good|not (going|shorted|grounded)) (to|of|from) ground|[the] ground is (clear|clean|open)|all [(three|of them)] [(are|is)] open to ground',
     clearOfGround,
     { examples: ['clear to ground', 'not going to ground'] },
   ),

@@ -2,7 +2,7 @@ import { startsClause } from './clause-start.ts';
 import { ENDS_AS_TRADE, gasBehind, LEAD_TO_SITE, TRADE, unitBehind } from './site-names.ts';
 import { holdsNumber, holdsReading } from './own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
-import { equipmentFact, refrigerantId, spanIn, tagsIn } from './slots.ts';
+import { equipmentFact, numberIn, refrigerantId, spanIn, tagsIn } from './slots.ts';
 import type { Fact } from './utterance.ts';
 
 const NUMBERED =
@@ -108,12 +108,18 @@ const ON_PAPER =
 const POINTED_OUT =
   /^(?:(?:this is|it's|it is|that's|that is|i'm (?:on|at)|on|at|now|got|next (?:up )?is|working on) )?(?:the )?/i;
 
+/** Ours: no store numbers more boxes. */
+const MOST_UNITS = 99;
+
 /** "Unit four back left corner of the kitchen": which of several, and where. */
 const numberedAt: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);
   const words = frame.wordsOf(frame.span);
   const value = words.replace(POINTED_OUT, '');
   const where = span === null ? '' : frame.wordsOf(span);
+  const which = numberIn(tagsIn(tags['which'])?.['number']);
+  // "Box thirty six forty one on the rail" is two readings.
+  if (which === null || which > MOST_UNITS) return null;
   if (!STARTS(frame) || where.split(/\s+/).length > 6 || ON_PAPER.test(where)) return null;
   return MUST_NOT.test(where) || holdsNumber(where)
     ? null

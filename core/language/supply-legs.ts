@@ -1,3 +1,4 @@
+import { startsClause } from './clause-start.ts';
 import { electrical, GOT } from './electrical.ts';
 import { amountIn } from './measure.ts';
 import { pointed } from './meter-figures.ts';
@@ -46,7 +47,7 @@ const runTogether: Means = (tags, frame) => {
   );
   const [least, most] = [Math.min(...values), Math.max(...values)];
   const isSupply = least >= LEAST_SUPPLY && most <= MOST_SUPPLY && most <= least * MOST_UNLIKE;
-  if (values.length < PAIRS.length || !isSupply) return null;
+  if (values.length < PAIRS.length || !isSupply || !startsClause(frame)) return null;
   return /\b(?:leg|phase|volts?|v)\b/i.test(frame.wordsOf(frame.span))
     ? threePairs(tags, frame)
     : { unclaimed: values.map(String) };
@@ -83,9 +84,10 @@ const drawnInTurn: Means = (tags, frame) => {
 /** Of three heaters or fans, which draws what nobody tells. */
 const SEVERAL = /^(?:\S+ ){0,3}(?:heaters|fans|motors|elements)\b/i;
 /** Without a point or "amps" three figures in a row are one number, or volts. */
-const TELLS_AMPS = /\b(?:amps?|point)\b|\d\.\d|\da\b/i;
+const TELLS_AMPS = /\b(?:amps?|point|drawing|pulling|draws|pulls)\b|\d\.\d|\da\b/i;
 
 const figure = (slot: string): string => `(<number:${slot}>|<droppedSurely:${slot}>) [amps]`;
+const droppedInTurn = (slot: string): string => `<dropped:${slot}> [(amps|amp)]`;
 const inTurn = (slot: string): string => `<tenths:${slot}> [(amps|amp)]`;
 
 /** What a three-phase supply gives between its legs. */
@@ -105,10 +107,18 @@ export const LEG_RULES: readonly Rule[] = [
     drawnOnLines,
     { examples: ['drawing fourteen two on one fourteen on two and thirteen nine on three'] },
   ),
-  rule(
-    `[<the> (<place>|motor)] [(is|are|i have|i got)] (pulling|drawing|pulls|draws|pull|draw|amps [(are|is|at)]|amping|amp draw [is]|running amps [are]) ${inTurn('one')} [and] ${inTurn('two')} [and] (${inTurn('three')}|<none:three>) [(on|across) ([(the|all)] [three] (legs|phases|lines)|the (last|third|other) [(one|leg)])]`,
-    drawnInTurn,
-    { examples: ['drawing six amps six point two six point one'] },
+  ...[inTurn, droppedInTurn].map((figureOf) =>
+    rule(
+      `[<the> (<place>|motor)] [(is|are|i have|i got)] (pulling|drawing|pulls|draws|pull|draw|amps [(are|is|at)]|amping|amp draw [is]|running amps [are]) ${figureOf('one')} [and] ${figureOf('two')} [and] (${figureOf('three')}|<none:three>) [(on|across) ([(the|all)] [three] (legs|phases|lines)|the (last|third|other) [(one|leg)])]`,
+      drawnInTurn,
+      {
+        examples: [
+          figureOf === inTurn
+            ? 'drawing six amps six point two six point one'
+            : 'amps are nine one nine three nine two',
+        ],
+      },
+    ),
   ),
   rule(
     `${GOT} <amount:ab> [and] <amount:bc> [and] <amount:ca> (between|across|on) [the] [three] (legs|phases|lines)`,

@@ -1,5 +1,9 @@
-import { type Means, type Rule, rule } from './rule.ts';
+import { isElectrical } from './electrical-quantities.ts';
+import { amountIn } from './measure.ts';
+import { leftToAsk, reading } from './reading-means.ts';
+import { type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { quantityId } from './slots.ts';
+import type { QuantityId } from '../terms/quantities.ts';
 
 /** What stood there some time ago is not what stands there now, nor what was found on arrival: kept as it was said. */
 const remark: Means = (tags, frame) => {
@@ -19,7 +23,19 @@ const remarkOfIt: Means = (tags, frame) => {
 
 const BEFORE_THAT = '[before (i|we) <clause>]';
 const AGO = `((<duration:ago>|<number:ago> (days|weeks|nights)|a [little] (while|bit|minute)|a day) ago ${BEFORE_THAT}|earlier [(today|on|this morning)]|this morning|yesterday|last night|last week|the other day|before (i|we) <clause>|when (i|we) left [<clause>])`;
+const SOON_AGO = '(<duration:ago> ago|earlier [today]|this morning|yesterday|last night|before)';
 const WAS = '(was|were|had been|used to be|was sitting|was running|was reading|started)';
+
+/** "It was eighty five in here this morning, ninety four now": of where one stands, or of what was read before. */
+const thenNow: Means = (tags, frame) => {
+  const remarks = [frame.wordsOf(frame.span)];
+  const at = (quantity: QuantityId): Meaning | null => {
+    const found = isElectrical(quantity) ? null : reading(quantity, amountIn(tags), frame);
+    return found === null ? null : { readings: [found], remarks };
+  };
+  const here = tags['room'] === true ? at('ambientTemp') : null;
+  return here ?? { ofThat: { means: at, otherwise: leftToAsk(tags) } };
+};
 
 /** Numbers of the past, told beside the ones of now. */
 export const BEFORE_RULES: readonly Rule[] = [
@@ -32,5 +48,15 @@ export const BEFORE_RULES: readonly Rule[] = [
     {
       examples: ['it was two forty an hour ago'],
     },
+  ),
+  ...[true, false].map((room) =>
+    rule(
+      `[(it|she)] ${WAS} [(at|up at|down at)] <amount:before> ${room ? '(in here|in the kitchen|in this kitchen|back here) ' : ''}${SOON_AGO} [(and|but)] [it is] [(at|up to|down to)] <amount> now`,
+      thenNow,
+      {
+        tags: { room },
+        examples: room ? ['it was eighty five in here this morning ninety four now'] : [],
+      },
+    ),
   ),
 ];
