@@ -234,6 +234,7 @@ export const FACT_RULES: readonly Rule[] = [
     examples: ['display case with three doors'],
   }),
   heardRule(`(on|it is on|~with|it is) <refrigerant>`, refrigerant, {
+    only: isOfThisUnit,
     examples: ['it is four forty nine a', 'on one thirty four a'],
   }),
   rule(
@@ -253,7 +254,10 @@ export const FACT_RULES: readonly Rule[] = [
   rule('<refrigerant> in (this|that|this one|that one|this unit)', refrigerant, {
     examples: ['two ninety in this one'],
   }),
-  rule(`${RUNS_ON} [a] <refrigerant>`, refrigerant, { examples: ['refrigerant is R-404A'] }),
+  rule(`${RUNS_ON} [a] <refrigerant>`, refrigerant, {
+    only: isOfThisUnit,
+    examples: ['refrigerant is R-404A'],
+  }),
   rule('<refrigerant> [(system|unit|refrigerant|freon|machine)]', refrigerant, {
     only: isSaidByName,
     examples: ['R-404A', 'four forty eight a'],
@@ -398,13 +402,17 @@ const CARBON_DIOXIDE = /c ?o ?(?:2|two)|carbon dioxide/i;
 
 /** "They don't make R-12 anymore", "everything's going to propane": told of a gas, and not of what is in here. */
 const OF_GASES =
-  /\b(?:make|makes|made|sell|sells|sold|buy|bought|carry|carries|price of|cost of|going to|went to|switch(?:ed|ing)? to|(?:chang|convert)(?:e|ed|ing) to|jug of|love|hate|miss|about|than|like)$/i;
+  /\b(?:make|makes|made|sell|sells|sold|buy|bought|carry|carries|price of|cost of|going to|went to|switch(?:ed|ing)? to|(?:chang|convert)(?:e|ed|ing) to|jug of|love|hate|miss|about|than|like|(?:work|works|worked|working|trained|certified)(?: on)?)$/i;
+
+function isOfThisUnit(frame: Frame): boolean {
+  const { from } = frame.span;
+  return !OF_GASES.test(frame.wordsOf({ from: Math.max(0, from - 2), to: from }));
+}
 
 /** Said alone, "two ninety" may as well be a pressure. */
 function isSaidByName(frame: Frame): boolean {
-  const { from } = frame.span;
-  if (frame.context.asked !== null || !saysItsName(frame.wordsOf(frame.span), frame)) return false;
-  return !OF_GASES.test(frame.wordsOf({ from: Math.max(0, from - 2), to: from }));
+  const isAsked = frame.context.asked !== null;
+  return !isAsked && saysItsName(frame.wordsOf(frame.span), frame) && isOfThisUnit(frame);
 }
 
 /** A designation is recognisable alone by its letter, before the figures or behind them, or by what it belongs to. */

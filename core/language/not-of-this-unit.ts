@@ -19,7 +19,7 @@ export const BID =
 /** What is told of other units, of units in general, of hopes, and of what would have to be paid for. */
 export const NOT_OF_THIS_UNIT: readonly Rule[] = [
   rule(
-    '(on|with) [(the|my|that|his)] (last|other|previous) (one|unit|box|job|call|machine|system|store|stop) <clause>',
+    '(on|with|at|over at) [(the|my|that|his)] (last|other|previous) (one|unit|box|job|call|machine|system|store|stop|place|site|account|house) <clause>',
     nothing,
     { examples: ['on the last one suction was ten'] },
   ),
@@ -71,6 +71,11 @@ export const NOT_OF_THIS_UNIT: readonly Rule[] = [
   rule('(you|they|he|she) would (have to|need to|want to|end up) <clause>', ofNobody, {
     examples: ['you would have to pull the compressor to get at that'],
   }),
+  rule(
+    '(i|we) [always] (tell|told|advise|remind) (every|all [(my|the|our)]|my|these|most|each|any) (customer|customers|people|guys|one|owners) <clause>',
+    nothing,
+    { examples: ['i tell every customer clean your condenser twice a year'] },
+  ),
   rule('[it is] either <clause>', unlessEitherWay, {
     examples: ["either the txv's bad or it is low on gas"],
   }),
