@@ -1,7 +1,8 @@
 import { bareAmount } from './readings.ts';
-import { amountIn } from './measure.ts';
+import { electrical } from './electrical.ts';
+import { amountIn, readingOf } from './measure.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
-import { tagsIn } from './slots.ts';
+import { placeId, quantityId, tagsIn } from './slots.ts';
 
 /** What stands around the number tells nothing of it. */
 const wasAsked = ({ context }: Frame): boolean => context.asked !== null;
@@ -23,8 +24,38 @@ const LEAD =
 const GOING =
   '(climbing|rising|dropping|falling|holding|steady|holding steady|coming (up|down)|going (up|down)|still (climbing|rising|dropping|falling|moving|coming (up|down)|going (up|down))|it is (climbing|rising|dropping|falling|still moving))';
 
+/** "Seventy? Say what that is of." "That's the ambient." */
+const namesIt: Means = (tags, frame) => {
+  const { openNumber } = frame.context;
+  const quantity = quantityId(tags['quantity']);
+  if (openNumber === null || quantity === null) return null;
+  const found = readingOf(quantity, amountIn({ ...tags, number: openNumber }), {
+    place: null,
+    frame,
+  });
+  return found?.quantity === quantity ? { readings: [found] } : null;
+};
+
+const placesIt: Means = (tags, frame) => {
+  const { openNumber } = frame.context;
+  const place = placeId(tags['place']);
+  if (openNumber === null || place === null) return null;
+  const found = electrical({ ...tags, number: openNumber }, place, frame);
+  return found === null ? null : { readings: [found] };
+};
+
+const ONLY_NAMES = {
+  alone: true,
+  only: ({ context }: Frame): boolean => context.openNumber !== null,
+  examples: [],
+};
+const OF =
+  '[(that is|it is|that was|it was|that would be|that one is|of|that number is)] [(of|for|on|from|at|across)]';
+
 /** A number that was asked for, with more around it than the number. */
 export const ANSWER_RULES: readonly Rule[] = [
+  rule(`${OF} <the> <quantity>`, namesIt, ONLY_NAMES),
+  rule(`${OF} <the> <place>`, placesIt, ONLY_NAMES),
   rule(
     `${LEAD} <amount> [<pause>] [(and|but)] ${GOING} [(now|slow|slowly|fast|a little)]`,
     bareAmount,

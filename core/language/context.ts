@@ -25,6 +25,8 @@ export interface Context {
   readonly stepping: boolean;
   /** A value of which the unit was asked: a unit alone answers. */
   readonly unitless: { readonly quantity: QuantityId; readonly value: number } | null;
+  /** A number of which it was asked just now what it is of: a name alone answers. */
+  readonly openNumber: number | null;
   /** Something that "yes" answers was asked just now. */
   readonly asksYes: boolean;
   /** What was said of a fan without saying which: the product has asked, and a coil's name answers. */
@@ -51,6 +53,7 @@ export const EMPTY_CONTEXT: Context = {
   onlyFan: null,
   stepping: false,
   unitless: null,
+  openNumber: null,
   asksYes: false,
   openFan: null,
   headPressure: null,

@@ -21,6 +21,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     onlyFan: onlyFan(state),
     stepping: state.steps !== null,
     unitless: unitless(state),
+    openNumber: openNumber(state),
     asksYes: asksYes(state),
     openFan: openFan(state),
     headPressure: latestAmount(state, 'headPressure'),
@@ -66,6 +67,15 @@ function unitless(state: VisitState): Context['unitless'] {
   if (open?.kind !== 'doubt' || open.of.doubt.why !== 'noUnit') return null;
   const { quantity, value } = open.of.doubt;
   return value === undefined ? null : { quantity, value };
+}
+
+/** Only of the last thing said, and of one number alone: of two nobody tells which is named. */
+function openNumber(state: VisitState): Context['openNumber'] {
+  const open = openQuestion(state);
+  if (open?.kind !== 'leftOver' || !asksYes(state)) return null;
+  const { digits, words } = open.of;
+  const together = state.leftOver.filter((each) => each.words === words);
+  return together.length === 1 ? Number(digits) : null;
 }
 
 /** Only what was asked in the last reply: "that's it" is not about what stands open since. */

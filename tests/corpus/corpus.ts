@@ -69,6 +69,8 @@ function settle(context: Context, pair: string, where: string): Context {
       const known = quantityId(quantity);
       return { ...context, unitless: known && { quantity: known, value: Number(amount) } };
     }
+    case 'open':
+      return { ...context, openNumber: Number(value) };
     case 'asksYes':
       return { ...context, asksYes: value === 'yes' };
     case 'stepping':
