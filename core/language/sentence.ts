@@ -1,6 +1,6 @@
 import { Grammar } from '../grammar/compile.ts';
 import { Matcher } from '../grammar/match.ts';
-import type { Token } from '../grammar/tokens.ts';
+import { changed, type Token } from '../grammar/tokens.ts';
 import type { Context } from './context.ts';
 import { listsOf } from './known-names.ts';
 import { NUMBER } from './numbers.ts';
@@ -32,7 +32,7 @@ export class Sentence {
   constructor(text: string, context: Context) {
     this.text = text;
     this.context = context;
-    this.tokens = tokenise(text);
+    this.tokens = withoutLead(tokenise(text), context);
     this.matcher = new Matcher(GRAMMAR, this.tokens, listsOf(context.names));
   }
 
@@ -89,6 +89,32 @@ export class Sentence {
     return LATE_FIGURES.has(word) && LED_ON_TO.has(next);
   }
 }
+
+/** What turns to somebody before anything is said: "okay so", "alright," and the like. */
+const LEADS = new WordSet('ok so and but well hey alright uh um er ah hm');
+
+/** "Alright, condenser" answers what "condenser" does; where more is said, "yeah" answers only what was asked. */
+function withoutLead(tokens: readonly Token[], { asksYes }: Context): readonly Token[] {
+  let from = 0;
+  for (; from < tokens.length; from += 1) {
+    const token = tokens[from];
+    if (token === undefined || beginsMore(tokens, from)) break;
+    if (!LEADS.has(token) && (asksYes || token.text !== 'yeah')) break;
+  }
+  const first = tokens[from];
+  if (first === undefined || (from === 0 && !first.pause)) return tokens;
+  return [changed(first, { pause: false }), ...tokens.slice(from + 1)];
+}
+
+/** "Okay to braze" asks whether it is; "so it's the timer" concludes. */
+function beginsMore(tokens: readonly Token[], at: number): boolean {
+  const next = tokens.slice(at, at + 4).map(({ text }) => text);
+  return MORE.some((words) => words.every((word, index) => next[index] === word));
+}
+const MORE: readonly (readonly string[])[] = [
+  ['ok', 'to'],
+  ['so', 'it', 'is', 'the'],
+];
 
 class SentenceFrame implements Frame {
   readonly context: Context;
