@@ -55,8 +55,37 @@ const COVERS = 3;
 /** So often is a cover guessed at; then every guess is read. */
 const GUESSES = 8;
 
+/** "The fan isn't spinning now" tells the same without its "now", but "what is it now" asks with it. */
 export function parse(text: string, context: Context): Parse {
-  const sentence = new Sentence(text, context);
+  const said = new Sentence(text, context);
+  const whole = parsedAs(said);
+  const sentence = said.withoutTail();
+  const shorter = sentence && parsedAs(sentence);
+  return shorter !== null && tellsAsMuch(shorter, whole) ? shorter : whole;
+}
+
+/** One rule reads it, and is not behind the one that reads the whole; or nearly as many words are read. */
+function tellsAsMuch(shorter: Parse, whole: Parse): boolean {
+  const [of, ofWhole] = [wholeItemOf(shorter), wholeItemOf(whole)];
+  if (ofWhole !== null) {
+    const isSame = of?.rank === ofWhole.rank && !isKeptAsSaid(ofWhole);
+    return isSame || (of !== null && of.rank < ofWhole.rank);
+  }
+  const tail = whole.tokens.length - shorter.tokens.length;
+  return tokensRead(shorter) + tail >= tokensRead(whole);
+}
+
+/** Word for word, "now" as well. */
+const isKeptAsSaid = ({ meaning: { remarks, memos } }: Item): boolean =>
+  remarks !== undefined || memos !== undefined;
+
+const wholeItemOf = ({ tokens, items }: Parse): Item | null =>
+  isWhollyRead(tokens, items) ? (items[0] ?? null) : null;
+
+const tokensRead = ({ items }: Parse): number =>
+  items.reduce((sum, { start, end }) => sum + end - start, 0);
+
+function parsedAs(sentence: Sentence): Parse {
   const items = new Coverer(sentence).cover();
   const { unclaimed, counted } = openNumbers(sentence, items);
   const { tokens, matcher } = sentence;

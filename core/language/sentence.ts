@@ -1,11 +1,12 @@
 import { Grammar } from '../grammar/compile.ts';
 import { Matcher } from '../grammar/match.ts';
-import { changed, type Token } from '../grammar/tokens.ts';
+import type { Token } from '../grammar/tokens.ts';
 import type { Context } from './context.ts';
 import { listsOf } from './known-names.ts';
 import { NUMBER } from './numbers.ts';
 import type { Frame, Span } from './rule.ts';
 import { FILLERS } from './talk.ts';
+import { withoutLead, withoutTail, withoutThanks } from './said-around.ts';
 import { tokenise } from './tokenise.ts';
 import { WordSet } from './word-set.ts';
 
@@ -29,11 +30,21 @@ export class Sentence {
   readonly matcher: Matcher;
   private weightyPart: Span | null = null;
 
-  constructor(text: string, context: Context) {
+  constructor(
+    text: string,
+    context: Context,
+    tokens = withoutThanks(withoutLead(tokenise(text), context.asksYes)),
+  ) {
     this.text = text;
     this.context = context;
-    this.tokens = withoutLead(tokenise(text), context);
+    this.tokens = tokens;
     this.matcher = new Matcher(GRAMMAR, this.tokens, listsOf(context.names));
+  }
+
+  /** It without the "right now" or "here" at its end, or the "okay" behind a comma; `null` where there is none. */
+  withoutTail(): Sentence | null {
+    const tokens = withoutTail(this.tokens);
+    return tokens === null ? null : new Sentence(this.text, this.context, tokens);
   }
 
   /** All of it but the fillers at both ends. */
@@ -89,32 +100,6 @@ export class Sentence {
     return LATE_FIGURES.has(word) && LED_ON_TO.has(next);
   }
 }
-
-/** What turns to somebody before anything is said: "okay so", "alright," and the like. */
-const LEADS = new WordSet('ok so and but well hey alright uh um er ah hm');
-
-/** "Alright, condenser" answers what "condenser" does; where more is said, "yeah" answers only what was asked. */
-function withoutLead(tokens: readonly Token[], { asksYes }: Context): readonly Token[] {
-  let from = 0;
-  for (; from < tokens.length; from += 1) {
-    const token = tokens[from];
-    if (token === undefined || beginsMore(tokens, from)) break;
-    if (!LEADS.has(token) && (asksYes || token.text !== 'yeah')) break;
-  }
-  const first = tokens[from];
-  if (first === undefined || (from === 0 && !first.pause)) return tokens;
-  return [changed(first, { pause: false }), ...tokens.slice(from + 1)];
-}
-
-/** "Okay to braze" asks whether it is; "so it's the timer" concludes. */
-function beginsMore(tokens: readonly Token[], at: number): boolean {
-  const next = tokens.slice(at, at + 4).map(({ text }) => text);
-  return MORE.some((words) => words.every((word, index) => next[index] === word));
-}
-const MORE: readonly (readonly string[])[] = [
-  ['ok', 'to'],
-  ['so', 'it', 'is', 'the'],
-];
 
 class SentenceFrame implements Frame {
   readonly context: Context;

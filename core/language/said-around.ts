@@ -1,0 +1,85 @@
+import { changed, type Token } from '../grammar/tokens.ts';
+import { WordSet } from './word-set.ts';
+
+/** What turns to somebody before anything is said: "okay so", "alright," and the like. */
+const LEADS = new WordSet('ok so and but well hey alright uh um er ah hm');
+
+/** "Okay to braze" asks whether it is; "so it's the timer" concludes. */
+const BEGINNINGS = [
+  ['ok', 'to'],
+  ['so', 'it', 'is', 'the'],
+];
+
+/**
+ * The tokens without what leads up to them: "alright, condenser" answers what "condenser" does, and in front of more
+ * "yeah" answers only what `asksYes` tells of.
+ */
+export function withoutLead(tokens: readonly Token[], asksYes: boolean): readonly Token[] {
+  let from = 0;
+  while (
+    leads(tokens[from], asksYes) &&
+    !BEGINNINGS.some((words) => standAt(tokens, from, words))
+  ) {
+    from += 1;
+  }
+  const first = tokens[from];
+  if (first === undefined || (from === 0 && !first.pause)) return tokens;
+  return [changed(first, { pause: false }), ...tokens.slice(from + 1)];
+}
+
+const leads = (token: Token | undefined, asksYes: boolean): boolean =>
+  token !== undefined && (LEADS.has(token) || (!asksYes && token.text === 'yeah'));
+
+const standAt = (tokens: readonly Token[], at: number, words: readonly string[]): boolean =>
+  words.every((word, index) => tokens[at + index]?.text === word);
+
+const split = (words: string): readonly string[] => words.split(' ');
+
+/** What is said to somebody behind anything. */
+const TO_SOMEBODY = ['please', 'thanks', 'thank you', 'thanks a lot', 'man', 'so yeah'].map(split);
+/** The same, but words of the job where no comma stands before them: "the relay is okay". */
+const BEHIND_COMMA = ['ok', 'alright', 'yeah', 'right'].map(split);
+const ENDS = new WordSet([...TO_SOMEBODY, ...BEHIND_COMMA].flatMap((words) => words.slice(-1)));
+/** Fewer words may be all of "condenser fan, okay", where the fan is: that is for the rules to tell. */
+const MORE_THAN_A_NAME = 4;
+
+/** The tokens without what is said to somebody behind them. */
+export function withoutThanks(tokens: readonly Token[]): readonly Token[] {
+  const last = tokens.at(-1);
+  if (last === undefined || !ENDS.has(last)) return tokens;
+  const isLong = tokens.length > MORE_THAN_A_NAME;
+  const tail =
+    TO_SOMEBODY.find((words) => endWith(tokens, words)) ??
+    (isLong ? tailBehindComma(tokens) : undefined);
+  return tail === undefined ? tokens : withoutThanks(tokens.slice(0, -tail.length));
+}
+
+const endWith = (tokens: readonly Token[], words: readonly string[]): boolean =>
+  tokens.length > words.length && standAt(tokens, tokens.length - words.length, words);
+
+function tailBehindComma(tokens: readonly Token[]): readonly string[] | undefined {
+  return BEHIND_COMMA.find((words) => {
+    const from = tokens.length - words.length;
+    return tokens[from]?.pause === true && endWith(tokens, words);
+  });
+}
+
+/** What is said behind anything that is measured or found: all of it is of now and of here. */
+const OF_NOW = ['right now', 'now', 'at the moment', 'currently', 'today'].map(split);
+const OF_HERE = ['here'];
+/** "Until now", "that's not right now": no tail of what stands before it. */
+const TAKES_NOW = new WordSet('from to on by till until before since for not just');
+const TAKES_HERE = new WordSet(
+  'got get gets getting came come comes coming been was is are be am from in left worked works',
+);
+
+/** The tokens without what tells that they are of now or of here, or is said to somebody; `null` where nothing is. */
+export function withoutTail(tokens: readonly Token[]): readonly Token[] | null {
+  const said = tailBehindComma(tokens);
+  if (said !== undefined) return tokens.slice(0, -said.length);
+  const isHere = endWith(tokens, OF_HERE);
+  const tail = isHere ? OF_HERE : OF_NOW.find((words) => endWith(tokens, words));
+  const before = tail && tokens[tokens.length - tail.length - 1];
+  if (tail === undefined || before === undefined) return null;
+  return (isHere ? TAKES_HERE : TAKES_NOW).has(before) ? null : tokens.slice(0, -tail.length);
+}
