@@ -25,8 +25,8 @@ const READY: Compiled[] = [];
 
 /** Of each rule: whether more is asked of a stretch than its shape. Most ask nothing, and need not be fetched. */
 const [NOTHING_MORE, MORE] = [0, 1];
-const ASKS = Uint8Array.from(RULES, ({ alone, needs, only }) =>
-  alone || needs !== null || only !== null ? MORE : NOTHING_MORE,
+const ASKS = Uint8Array.from(RULES, ({ alone, apart, needs, only }) =>
+  alone || apart || needs !== null || only !== null ? MORE : NOTHING_MORE,
 );
 
 /** Reads a sentence by the rules that may read it. */
@@ -56,8 +56,9 @@ export class RuleReader {
     return rule.only === null || rule.only(this.sentence.frame(span));
   }
 
-  private stands({ alone, needs }: Rule, { from, to }: Span): boolean {
+  private stands({ alone, apart, needs }: Rule, { from, to }: Span): boolean {
     if (alone && !this.sentence.isWhole(from, to)) return false;
+    if (apart && !this.sentence.standsApart(from, to)) return false;
     return needs === null || needs.hasAny(this.sentence.tokens, from, to);
   }
 

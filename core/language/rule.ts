@@ -64,6 +64,8 @@ export interface Rule {
   readonly means: Means;
   /** Understood only when it is the whole sentence, fillers apart. */
   readonly alone: boolean;
+  /** Understood only when it is a whole clause, and nothing before it asks or supposes or is somebody else's. */
+  readonly apart: boolean;
   /** It means nothing unless one of these words is said, whatever its shape: it need not be read without. */
   readonly needs: WordSet | null;
   /** Nor unless this is so of where it stands, which is told by a look at it. */
@@ -75,6 +77,7 @@ export interface Rule {
 
 interface Ways {
   readonly alone?: boolean;
+  readonly apart?: boolean;
   readonly needs?: WordSet;
   readonly only?: (frame: Frame) => boolean;
   readonly heardWhen?: readonly Expectation[];
@@ -90,6 +93,7 @@ export function rule(shape: string, means: Means, ways: Ways = {}): Rule {
     node: named(shape, node),
     means,
     alone: ways.alone ?? false,
+    apart: ways.apart ?? false,
     needs: ways.needs ?? null,
     only: ways.only ?? null,
     heardWhen: ways.heardWhen ?? [],

@@ -58,6 +58,13 @@ export class Sentence {
     return start <= from && end >= to;
   }
 
+  /** Whether it is all of a clause but fillers, of which nothing before tells that it is asked, supposed or another's. */
+  standsApart(start: number, end: number): boolean {
+    if (this.isWhole(start, end)) return true;
+    const isClause = beginsClause(this.tokens, start) && endsClause(this.tokens, end);
+    return isClause && !NOT_TOLD.hasAny(this.tokens, 0, start);
+  }
+
   frame(span: Span): Frame {
     return new SentenceFrame(this, span);
   }
@@ -117,6 +124,27 @@ class SentenceFrame implements Frame {
   wordsOf(span: Span): string {
     return this.sentence.wordsOf(span);
   }
+}
+
+/** Behind these, what stands apart was asked, supposed, told by somebody or is to be looked at. */
+const NOT_TOLD = new WordSet(
+  'if when could might may maybe should would what why how who which where is unless until probably perhaps either or ' +
+    'said says say told tell tells thinks think claims swears guess bet hope wish suppose check checking looking for',
+);
+const JOINS = new WordSet('and but then plus also');
+
+function beginsClause(tokens: readonly Token[], start: number): boolean {
+  const before = tokens[start - 1];
+  if (before === undefined || JOINS.has(before)) return true;
+  let at = start;
+  while (at > 0 && tokens[at]?.pause !== true && isFiller(tokens[at - 1])) at -= 1;
+  return at === 0 || tokens[at]?.pause === true;
+}
+
+function endsClause(tokens: readonly Token[], end: number): boolean {
+  let at = end;
+  while (tokens[at]?.pause !== true && isFiller(tokens[at])) at += 1;
+  return at === tokens.length || tokens[at]?.pause === true;
 }
 
 /** Nothing, at the end, where all are fillers. */
