@@ -36,7 +36,7 @@ export const CYCLE_RULES: readonly Rule[] = [
     examples: ['fires right up'],
   }),
   rule('(it is|it runs|and it|everything is|all) running', itRuns, {
-    alone: true,
+    apart: true,
     examples: ['it is running'],
   }),
   rule('(and|then) it (runs|starts|is running|takes off|fires up)', itRuns, {
@@ -45,14 +45,14 @@ export const CYCLE_RULES: readonly Rule[] = [
   rule(
     `[(it|that|she|this|<the> unit|whole (unit|thing)) is] [(completely|totally|all|stone|dead)] dead [(as a (doornail|rock|hammer))] [<pause> ${NOTHING_RUNS}]`,
     itIsDead,
-    { alone: true, examples: ['it is dead'] },
+    { apart: true, examples: ['it is dead'] },
   ),
   rule(`<pause> dead [<pause> ${NOTHING_RUNS}]`, itIsDead),
   rule(`[(it is|unit is|the unit is)] dead ${NOTHING_RUNS}`, itIsDead, {
     examples: ['dead nothing running'],
   }),
   rule(NOTHING_RUNS, onlyOf('compressor', 'notRunning'), {
-    alone: true,
+    apart: true,
     examples: ['nothing is running'],
   }),
   rule(
@@ -102,7 +102,7 @@ export const CYCLE_RULES: readonly Rule[] = [
   rule(
     `(just hums|hums|humming|buzzes|buzzing) (and|but|then|and then) [(it|then)] (will not (start|turn|run)|does not (start|turn|run)|kicks out|kicking out|trips|tripping|trips out|goes off|shuts off|never starts) [[out] [(on|the)] [(the|it is)] [internal] overload]`,
     onlyOf('compressor', 'humming'),
-    { alone: true, examples: ['hums and trips on overload'] },
+    { apart: true, examples: ['hums and trips on overload'] },
   ),
   rule(
     `(<the> compressor|it|she|the motor|the unit) (hums|buzzes|just sits there (humming|and hums)|just hums|is humming|hums and hums) (and|but|then|and then) [(it|then)] (will not (start|turn|run|turn over)|does not (start|turn|run)|kicking out on [the] overload|kicks out [on [the] overload]|tripping out|trips [out] [(on (the|it is) overload|the overload|off|again)]|never starts|shuts off|goes off on [the] overload|is not (starting|turning|running))`,

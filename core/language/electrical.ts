@@ -239,11 +239,11 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     examples: ['one twenty one coming in at the plug'],
   }),
   rule(`${GOT} <amount> [(coming|going)] in`, atSide('lineSide'), {
-    alone: true,
+    apart: true,
     examples: ['one fifteen in'],
   }),
   rule(`${GOT} <amount> [(coming|going)] (out|back out)`, atSide('loadSide'), {
-    alone: true,
+    apart: true,
     examples: ['one fifteen out'],
   }),
   rule(
@@ -256,11 +256,11 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     noVolts('lineSide'),
   ),
   rule(`${GOT} ${NO_VOLTS} [(coming|going)] in`, noVolts('lineSide'), {
-    alone: true,
+    apart: true,
     examples: ['nothing coming in'],
   }),
   rule(`${GOT} ${NO_VOLTS} [(coming|going)] out`, noVolts('loadSide'), {
-    alone: true,
+    apart: true,
     examples: ['nothing out'],
   }),
   rule(

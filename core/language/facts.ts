@@ -1,3 +1,4 @@
+import { nextWord } from './clause-start.ts';
 import type { SightGlassId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { ChargeDoubtId, ValveKindId } from '../terms/procedures.ts';
@@ -171,17 +172,17 @@ export const FACT_RULES: readonly Rule[] = [
   heardRule(
     '[(it has|~it has got|~they are|~it is got|~these are|~i have|~on)] service valves',
     valves('serviceValves'),
-    { alone: true, examples: ['service valves', 'it has service valves'] },
+    { apart: true, examples: ['service valves', 'it has service valves'] },
   ),
   rule(
     '[(it has|it has got|they are|it is got|these are)] (service valves with a stem|stem valves|back seating valves|stems|service valves with stems)',
     valves('serviceValves'),
-    { alone: true },
+    { apart: true },
   ),
   heardRule(
     '[(it has|~it has got|~they are|~it is got|~these are|~i have|~on)] (access fittings|~schraders|~schrader (fittings|valves)|~access (ports|valves)|~piercing (valves|valve)|~a piercing valve|~saddle valves|~line taps|~just schraders|~line tap valves)',
     valves('accessFittings'),
-    { alone: true, examples: ['access fittings', 'it has access fittings'] },
+    { apart: true, examples: ['access fittings', 'it has access fittings'] },
   ),
   rule(
     '[(i|we)] [have] (put|installed|added|stuck|used|using) [(a|some|on)] (line taps|line tap valves|piercing valves|a piercing valve|saddle valves|saddle valve|line tap|piercing valve) [(on|on it|on both sides)]',
@@ -219,7 +220,7 @@ export const FACT_RULES: readonly Rule[] = [
   rule(`${IT_IS} [(a|an|the|their)] <equipment>`, equipment, {
     examples: ['working on a prep table'],
   }),
-  rule('[a] <equipment>', equipment, { alone: true, examples: ['walk in freezer'] }),
+  rule('[a] <equipment>', equipment, { apart: true, examples: ['walk in freezer'] }),
   rule(
     '[the] condensing unit is (on the roof|up on the roof|on top of the (box|walk in)|(behind|beside|on the side of) the (building|store|restaurant|kitchen)|in the alley|up top|outside|out back|out (side|back)|outdoors|in the basement|remote|in back)',
     remote,
@@ -270,10 +271,13 @@ export const FACT_RULES: readonly Rule[] = [
     },
   ),
   rule('[a] <metering> [(system|metering|metered|unit)]', metering, {
-    alone: true,
+    apart: true,
     examples: ['txv', 'cap tube system'],
   }),
-  rule('<pause> [a] <metering>', metering),
+  // "TXV bulb came loose" tells of the bulb.
+  rule('<pause> [a] <metering>', metering, {
+    only: (frame) => !/^(?:bulb|is|'s|was|has|won't|isn't|came)$/i.test(nextWord(frame)),
+  }),
   // Pointed at, not told what it is.
   rule(
     '[(i (think|bet|guess|believe|figure)|maybe|probably|looks like|pretty sure)] (it is|that is|it was|it has to be|it must be|could be|might be) the <metering>',

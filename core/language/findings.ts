@@ -319,7 +319,7 @@ export const FINDING_RULES: readonly Rule[] = [
       examples: ['found a dirty condenser', 'it has a torn door gasket'],
     },
   ),
-  rule('[a] <state> <part>', stateOf('state'), { alone: true, examples: ['dirty condenser'] }),
+  rule('[a] <state> <part>', stateOf('state'), { apart: true, examples: ['dirty condenser'] }),
   rule('<state> <part>', badAtStart),
   rule(
     '[(a|the|some)] <state> <part> (at|on|in|of|inside|behind) <the> <part:where>',
@@ -342,7 +342,7 @@ export const FINDING_RULES: readonly Rule[] = [
       examples: ['neither fan is running'],
     },
   ),
-  rule(`<the> <part> ${LIFELESS}`, lifeless, { alone: true, examples: ['transformer dead'] }),
+  rule(`<the> <part> ${LIFELESS}`, lifeless, { apart: true, examples: ['transformer dead'] }),
   rule(`<the> <part> and <the> <part:second> ${IS} <very> <state>`, bothAre, {
     examples: ['condenser and evaporator are dirty'],
   }),
@@ -375,7 +375,7 @@ export const FINDING_RULES: readonly Rule[] = [
     { examples: [] },
   ),
   rule(`(it|that|they) (is|are|was|were) <very> <state>`, itIs(false), {
-    alone: true,
+    apart: true,
     examples: ['it is really dirty'],
   }),
   rule(

@@ -117,7 +117,7 @@ function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
     heardRule(`${MY} ${names} ${IS} ${AGAIN} off [~now]`, unlessOffBy(off), {
       examples: [`my ${sampleOf(names)} are off`],
     }),
-    heardRule(`${names} [back] off`, off, { alone: true }),
+    heardRule(`${names} [back] off`, off, { apart: true }),
     rule(`${names} ${AGAIN} (removed|pulled|taken off)`, off),
     rule(`<pause> [(and|both|all|my|the)] ${names} off`, off),
     rule(`${names} off`, atStart(off)),
@@ -126,7 +126,7 @@ function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
     heardRule(`${MY} ${names} ${IS} ${AGAIN} (on|~connected|~hooked up|~tight|~back on)`, put, {
       examples: [`my ${sampleOf(names)} are on`],
     }),
-    heardRule(`${names} [~(back|hooked|all)] (on|~up|~connected)`, put, { alone: true }),
+    heardRule(`${names} [~(back|hooked|all)] (on|~up|~connected)`, put, { apart: true }),
     rule(`<pause> [(and|both|all|my|the)] ${names} [(back|hooked)] (on|up)`, put),
     rule(`${names} [(back|hooked)] (on|up)`, atStart(put)),
     rule(`(both|all) [(my|the)] ${names} back on`, put),
@@ -164,7 +164,7 @@ const JUMPER_RULES: readonly Rule[] = [
     `${JUMPER} (removed|off|~out|~pulled|~gone|~is removed|~has been removed)`,
     always('remove', 'jumper'),
     {
-      alone: true,
+      apart: true,
       examples: ['jumper removed'],
     },
   ),
@@ -220,7 +220,7 @@ const POWER_RULES: readonly Rule[] = [
   rule(
     `${I} (locked [it] out|locked and tagged [it]|locked [it] out and tagged [it] [out]|have it locked out)`,
     always('isolate', 'disconnect'),
-    { examples: ['i locked it out', 'locked out and tagged'], alone: true },
+    { examples: ['i locked it out', 'locked out and tagged'], apart: true },
   ),
   heardRule('power is (back on|~restored|~on again)', always('restore', 'disconnect'), {
     examples: ['power is back on'],

@@ -132,7 +132,7 @@ export const METERED_RULES: readonly Rule[] = [
     clearOfGround,
     { examples: ['clear to ground', 'not going to ground'] },
   ),
-  rule('(no ground|no grounds|not grounded)', noGround, { alone: true }),
+  rule('(no ground|no grounds|not grounded)', noGround, { apart: true }),
   rule('<pause> [and] (no ground|no grounds|not grounded)', noGround),
   rule(
     '[(it is|i have|i have got|i got|reads|reading|shows|there is|got|has)] [a] [dead] short [all the way] to ground',

@@ -141,8 +141,17 @@ class Coverer {
       const isCut =
         before !== undefined &&
         (before.end === item.start ? saysSame(before, item) : this.isNoughtBetween(before, item));
-      return isCut && this.sentence.isNumberAcross(item.start) ? [item.start] : [];
+      const isBroken = isCut ? this.sentence.isNumberAcross(item.start) : this.takesLast(item);
+      return isBroken ? [item.start] : [];
     });
+  }
+
+  /** "Head one ninety, points are pitted": a number that ends where the sentence pauses is of what stands before it. */
+  private takesLast({ start, end }: Item): boolean {
+    const { sentence } = this;
+    if (start === 0 || !sentence.isInsideNumber(start)) return false;
+    const pause = sentence.matcher.nextPause(start);
+    return pause < end && sentence.isNumberAcross(start, pause);
   }
 
   /** "Two oh eight load": an "oh" between two numbers belongs to one of them. */

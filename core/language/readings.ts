@@ -272,11 +272,11 @@ export const READING_RULES: readonly Rule[] = [
     { examples: ['superheat is six at the coil'] },
   ),
   rule('[the] <quantity> [is] [at] (to|too)', homophone(2), {
-    alone: true,
+    apart: true,
     examples: ['suction to'],
   }),
   rule('[the] <quantity> [is] [at] (for|fore)', homophone(4), {
-    alone: true,
+    apart: true,
     examples: ['suction for'],
   }),
   rule('[the] <quantity> <link> <amount> not [<link>] <amount:wrong>', notElectrical(asReading()), {
@@ -341,7 +341,7 @@ export const READING_RULES: readonly Rule[] = [
   rule('(no|zero) pressure [at all] (on|in|at) [the] <side>', noPressure, {
     examples: ['no pressure at all on the low side'],
   }),
-  rule('(no|zero) <quantity>', zero, { alone: true, examples: ['no superheat'] }),
+  rule('(no|zero) <quantity>', zero, { apart: true, examples: ['no superheat'] }),
   rule('(i have|i have got|i am getting|there is|it has|we have) (no|zero) <quantity>', zero, {
     examples: ['i have no subcooling'],
   }),
@@ -366,7 +366,7 @@ export const READING_RULES: readonly Rule[] = [
     },
   ),
   rule('(and|but|<pause>) it is <amount> out', outdoorsBehind),
-  rule('it is <amount> out', outdoors, { alone: true, examples: ['it is ninety two out'] }),
+  rule('it is <amount> out', outdoors, { apart: true, examples: ['it is ninety two out'] }),
   ...VACUUM_AND_TEST_RULES,
   ...WEIGHED_RULES,
   rule(
@@ -383,7 +383,7 @@ export const READING_RULES: readonly Rule[] = [
       examples: ['running one ninety over fourteen'],
     },
   ),
-  rule('<amount:head> over <amount:suction>', headOverSuction, { alone: true }),
+  rule('<amount:head> over <amount:suction>', headOverSuction, { apart: true }),
   rule('<amount:head> over <amount:suction> [(and|with)]', openingWithBoth),
 
   heardRule(

@@ -178,7 +178,7 @@ export const REMARK_RULES: readonly Rule[] = [
   rule(
     '(no leaks|no leak|zero leaks|not a leak|no sign of a leak|no leaks at all) [(found|anywhere|that i can find|i can find|showing|now)] [(with|by|on) (the|my|a) (detector|sniffer|leak detector|electronic leak detector|soap|bubbles|bubble solution|soap bubbles)]',
     remark,
-    { alone: true, examples: ['no leaks found'] },
+    { apart: true, examples: ['no leaks found'] },
   ),
   rule('<pause> [(and|found)] (no leaks|no leak|not a leak|no leaks found)', remark),
   rule(
@@ -187,7 +187,7 @@ export const REMARK_RULES: readonly Rule[] = [
     { examples: ['pressure test passed'] },
   ),
   rule(`[(the|it)] (vacuum ${HELD}|held [(a|the)] vacuum|held vacuum)`, remark, {
-    alone: true,
+    apart: true,
     examples: ['vacuum held'],
   }),
   rule(

@@ -75,11 +75,15 @@ export class Sentence {
     return first === undefined || last === undefined ? '' : this.text.slice(first.start, last.end);
   }
 
-  /** Whether one number reaches over the place between two tokens. */
-  isNumberAcross(at: number): boolean {
+  /** Whether one number reaches over the place between two tokens, and up to there where that is given. */
+  isNumberAcross(at: number, to: number | null = null): boolean {
     if (this.tokens[at]?.pause === true) return false;
     for (let from = Math.max(0, at - LONGEST_NUMBER); from < at; from += 1) {
-      if (this.matcher.run(ANY_NUMBER, from).some(({ end }) => end > at)) return true;
+      if (
+        this.matcher.run(ANY_NUMBER, from).some(({ end }) => (to === null ? end > at : end === to))
+      ) {
+        return true;
+      }
     }
     return false;
   }
@@ -128,8 +132,8 @@ class SentenceFrame implements Frame {
 
 /** Behind these, what stands apart was asked, supposed, told by somebody or is to be looked at. */
 const NOT_TOLD = new WordSet(
-  'if when could might may maybe should would what why how who which where is unless until probably perhaps either or ' +
-    'said says say told tell tells thinks think claims swears guess bet hope wish suppose check checking looking for',
+  'if when could might may maybe should would what why how who unless until probably perhaps either or said says say ' +
+    'told tell tells thinks think claims swears guess bet hope wish suppose',
 );
 const JOINS = new WordSet('and but then plus also');
 
@@ -137,7 +141,10 @@ function beginsClause(tokens: readonly Token[], start: number): boolean {
   const before = tokens[start - 1];
   if (before === undefined || JOINS.has(before)) return true;
   let at = start;
-  while (at > 0 && tokens[at]?.pause !== true && isFiller(tokens[at - 1])) at -= 1;
+  while (at > 0 && tokens[at]?.pause !== true && isFiller(tokens[at - 1])) {
+    at -= 1;
+    if (tokens[at]?.text === 'and') return true;
+  }
   return at === 0 || tokens[at]?.pause === true;
 }
 

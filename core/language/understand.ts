@@ -9,7 +9,7 @@ import { keptWords } from './kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse.ts';
 import type { Sentence } from './sentence.ts';
 import { takenBackFirst } from './taken-back.ts';
-import type { Doubt, Reading, Utterance } from './utterance.ts';
+import type { Doubt, Reading, Utterance, Work } from './utterance.ts';
 
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */
 export function understand(text: string, context: Context): Utterance {
@@ -112,7 +112,7 @@ const JOIN_EACH: Record<keyof Gathered, Join> = {
   readings: (all, more) => (all.readings = both(all.readings, more.readings)),
   facts: (all, more) => (all.facts = both(all.facts, more.facts)),
   findings: (all, more) => (all.findings = both(all.findings, more.findings)),
-  work: (all, more) => (all.work = both(all.work, more.work)),
+  work: (all, more) => (all.work = both(all.work, notTold(all.work, more.work))),
   recommendations: (all, more) =>
     (all.recommendations = both(all.recommendations, more.recommendations)),
   questions: (all, more) => (all.questions = both(all.questions, more.questions)),
@@ -123,6 +123,15 @@ const JOIN_EACH: Record<keyof Gathered, Join> = {
   doubts: (all, more) => (all.doubts = both(all.doubts, more.doubts)),
 };
 const JOIN: ReadonlyMap<string, Join> = new Map(Object.entries(JOIN_EACH));
+
+/** "Power's off and locked out" tells one thing twice. */
+const notTold = (told: readonly Work[], more: readonly Work[] = []): readonly Work[] =>
+  told.length === 0
+    ? more
+    : more.filter(
+        ({ did, part, called }) =>
+          !told.some((each) => each.did === did && each.part === part && each.called === called),
+      );
 
 const both = <Part>(said: readonly Part[], more: readonly Part[] = []): readonly Part[] =>
   more.length === 0 ? said : said.length === 0 ? more : [...said, ...more];

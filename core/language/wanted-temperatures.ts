@@ -38,6 +38,6 @@ export const WANTED_RULES: readonly Rule[] = [
   rule(
     `[(and|but)] ${THEIRS} ${WANT} (<amount>|[(about|around)] <amount> in (it|there|the (box|cooler|freezer|case)))`,
     wanted,
-    { alone: true, examples: ['customer wants thirty seven'] },
+    { apart: true, examples: ['customer wants thirty seven'] },
   ),
 ];

@@ -1,3 +1,4 @@
+import { nextWord } from './clause-start.ts';
 import type { PartId, WorkKindId } from '../terms/names.ts';
 import { isDoneTo } from './done-to.ts';
 import { settledFan } from './fans.ts';
@@ -25,6 +26,10 @@ const doneWithout: Means = (tags, frame) => {
 };
 
 const PARTLESS = ['recover', 'evacuate', 'pumpDown', 'pressureTest', 'leakCheck', 'defrost'];
+
+/** "Replaced the gasket and compressor amps twelve": what stands behind the last part is told of that part alone. */
+const TELLS =
+  /^(?:is|'s|are|'re|was|isn't|aren't|has|amps?|volts?|voltage|current|ohms|temp|temperature|pulling|drawing|draws|pulls|reads|reading|shows|running|not|won't|keeps|went|looks|at)$/i;
 
 /** "Replaced the start relay, start cap and overload": the same was done at each. */
 const doneAtEach: Means = (tags, frame) => {
@@ -216,11 +221,12 @@ export const WORK_RULES: readonly Rule[] = [
     didSo('repair'),
     { examples: ['soldered the leak up'] },
   ),
-  rule('[the] <part> <done>', done, { alone: true, examples: ['condenser cleaned'] }),
+  rule('[the] <part> <done>', done, { apart: true, examples: ['condenser cleaned'] }),
   rule(
     `${I} <done> <the> <part> (and|<pause>) <the> <part:second> [(and|<pause> [and]) <the> <part:third>]`,
     doneAtEach,
     {
+      only: (frame) => !TELLS.test(nextWord(frame)),
       examples: ['cleaned the condenser and the evaporator'],
     },
   ),
@@ -244,7 +250,7 @@ export const WORK_RULES: readonly Rule[] = [
   rule(
     `(<the> [new] <part> is (in|installed|put in|mounted)|[a] new <part> in [place])`,
     didSo('replace'),
-    { alone: true, examples: ['new start relay is in'] },
+    { apart: true, examples: ['new start relay is in'] },
   ),
   rule(
     `${I} [(am|was|just)] (finished|finished up|got done|got through|done|am done|ended up|wound up|completed|just got done|just finished) <working> <the> <part>`,
@@ -281,8 +287,8 @@ export const WORK_RULES: readonly Rule[] = [
   rule(`${I} (topped it (off|up)|gassed it up|filled it up|charged it up)`, didSo('add'), {
     examples: ['topped it off'],
   }),
-  rule('power on', didSo('restore', 'disconnect'), { alone: true, examples: ['power on'] }),
-  rule('power off', didSo('isolate', 'disconnect'), { alone: true, examples: ['power off'] }),
+  rule('power on', didSo('restore', 'disconnect'), { apart: true, examples: ['power on'] }),
+  rule('power off', didSo('isolate', 'disconnect'), { apart: true, examples: ['power off'] }),
   rule(`${I} left it locked (out|off) [and tagged]`, didSo('isolate', 'disconnect'), {
     examples: ['left it locked out'],
   }),
@@ -336,7 +342,7 @@ export const WORK_RULES: readonly Rule[] = [
   rule(`${I} <done> [${EVERYTHING}] with [dry] nitrogen`, doneWithout, {
     examples: ['pressure tested with nitrogen'],
   }),
-  rule(`${I} <done>`, doneWithout, { alone: true, examples: ['pressure tested'] }),
+  rule(`${I} <done>`, doneWithout, { apart: true, examples: ['pressure tested'] }),
   rule(`${I} <done> ${EVERYTHING}`, doneWithout, {
     examples: ['evacuated the system', 'i leak checked it'],
   }),
@@ -373,7 +379,7 @@ export const WORK_RULES: readonly Rule[] = [
     { examples: ['pumped it down'] },
   ),
   rule('[(it|the unit|the system|everything) is] [all] pumped down', didSo('pumpDown'), {
-    alone: true,
+    apart: true,
     examples: ['it is pumped down'],
   }),
   rule(`${I} (did|ran|done) a pump down [on ${EVERYTHING}]`, didSo('pumpDown'), {
