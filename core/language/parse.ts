@@ -7,6 +7,7 @@ import { openNumbers } from './open-numbers.ts';
 import { type Item, RuleReader } from './read-rules.ts';
 import type { Span } from './rule.ts';
 import { Sentence } from './sentence.ts';
+import { tokenise } from './tokenise.ts';
 
 export type { Item } from './read-rules.ts';
 export { GRAMMAR } from './sentence.ts';
@@ -34,9 +35,17 @@ export const isWhollyRead = (
   [first, second]: readonly Item[],
 ): boolean => second === undefined && first?.start === 0 && first.end === length;
 
+/** With what leads up to it and trails behind. */
+const asItStands = (text: string, context: Context): Sentence =>
+  new Sentence(text, context, tokenise(text));
+
+/** As `parse`, with what leads up to it and trails behind: as a clause is read behind others. */
+export const parseAsItStands = (text: string, context: Context): Parse =>
+  parsedAs(asItStands(text, context));
+
 /** Every rule that reads the whole sentence, preferred first: more than one is an ambiguity, decided by rank. */
 export function wholeReadings(text: string, context: Context): readonly Item[] {
-  const sentence = new Sentence(text, context);
+  const sentence = asItStands(text, context);
   return new Coverer(sentence).itemsAt(0).filter(({ end }) => end === sentence.tokens.length);
 }
 
@@ -45,7 +54,7 @@ export function wholeReadings(text: string, context: Context): readonly Item[] {
  * is ever meant, and where the others mean something else the rules leave it to chance.
  */
 export function equalReadings(text: string, context: Context): readonly (readonly Item[])[] {
-  const sentence = new Sentence(text, context);
+  const sentence = asItStands(text, context);
   const coverer = new Coverer(sentence);
   return bestCovers(sentence.tokens.length, (at) => coverer.itemsAt(at));
 }
