@@ -18,7 +18,11 @@ describe('ways to read a sentence that tie in words, items and ranks', { timeout
     const ties = readCorpus().map(({ said, context }) => {
       const [first, ...others] = equalReadings(said, context).map(rulesOf);
       const isUndecided = others.some((other) => other !== first);
-      return { said, isUndecided, isMeant: first === rulesOf(parseAsItStands(said, context).items) };
+      return {
+        said,
+        isUndecided,
+        isMeant: first === rulesOf(parseAsItStands(said, context).items),
+      };
     });
     const saidOf = (some: typeof ties): readonly string[] => some.map(({ said }) => said);
     expect(saidOf(ties.filter(({ isUndecided }) => isUndecided))).toEqual([]);
