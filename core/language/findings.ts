@@ -1,3 +1,4 @@
+import { startsClause } from './clause-start.ts';
 import type { PartId } from '../terms/names.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { LAST_NAMED_RULES } from './findings-of-last.ts';
@@ -136,13 +137,21 @@ const OF_A_PART: readonly Finding['state'][] = [
 ];
 const NOT_OF_A_PART: readonly Finding['state'][] = ['warm', 'cold'];
 
+/** Whatever was named before: "relay's open, it's in defrost". */
+const ONLY_OF: Partial<Record<Finding['state'], PartId>> = {
+  defrosting: 'evaporator',
+  defrosted: 'evaporator',
+  shortCycling: 'compressor',
+};
+
 const itIs =
   (inSentence: boolean): Means =>
   (tags, frame) => {
     const said = stateId(tags['state']);
     if (said === null || NOT_OF_A_PART.includes(said)) return null;
     if (!inSentence && !OF_A_PART.includes(said)) return null;
-    const means = (part: PartId): Meaning | null => {
+    const means = (last: PartId): Meaning | null => {
+      const part = ONLY_OF[said] ?? last;
       const state = stateAt(part, said);
       return state === null ? null : { findings: [finding(part, state, frame)] };
     };
@@ -343,7 +352,9 @@ export const FINDING_RULES: readonly Rule[] = [
     },
   ),
   rule(`<the> <part> ${LIFELESS}`, lifeless, { apart: true, examples: ['transformer dead'] }),
+  // "Bulb's come off the suction line and condenser coil is full of grease" tells two things of two parts.
   rule(`<the> <part> and <the> <part:second> ${IS} <very> <state>`, bothAre, {
+    only: startsClause,
     examples: ['condenser and evaporator are dirty'],
   }),
   rule(

@@ -115,7 +115,7 @@ export const RUN_RULES: readonly Rule[] = [
   rule(
     '[(and|it|she|that|the thing|unit|the unit)] [just] (fired|started|kicked|came|took|popped|lit) [(right|straight)] (up|off|back up|right up|on|back on) [(again|now|by itself)]',
     itRuns,
-    { apart: true, examples: ['fired right up'] },
+    { alone: true, examples: ['fired right up'] },
   ),
   rule(
     '[(and|so|but)] (it is|she is|it went|it kicked|<the> compressor is|<the> compressor went|<the> compressor kicked) (off|out|down) on [(the|its|it is|internal|thermal)] [(internal|thermal)] overload',

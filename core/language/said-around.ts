@@ -67,6 +67,9 @@ function tailBehindComma(tokens: readonly Token[]): readonly string[] | undefine
 /** What is said behind anything that is measured or found: all of it is of now and of here. */
 const OF_NOW = ['right now', 'now', 'at the moment', 'currently', 'today'].map(split);
 const OF_HERE = ['here'];
+const TAIL_ENDS = new WordSet(
+  [...OF_NOW, ...BEHIND_COMMA, OF_HERE].flatMap((words) => words.slice(-1)),
+);
 /** "Until now", "that's not right now": no tail of what stands before it. */
 const TAKES_NOW = new WordSet('from to on by till until before since for not just');
 const TAKES_HERE = new WordSet(
@@ -75,6 +78,8 @@ const TAKES_HERE = new WordSet(
 
 /** The tokens without what tells that they are of now or of here, or is said to somebody; `null` where nothing is. */
 export function withoutTail(tokens: readonly Token[]): readonly Token[] | null {
+  const last = tokens.at(-1);
+  if (last === undefined || !TAIL_ENDS.has(last)) return null;
   const said = tailBehindComma(tokens);
   if (said !== undefined) return tokens.slice(0, -said.length);
   const isHere = endWith(tokens, OF_HERE);

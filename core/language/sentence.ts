@@ -150,8 +150,13 @@ function beginsClause(tokens: readonly Token[], start: number): boolean {
 
 function endsClause(tokens: readonly Token[], end: number): boolean {
   let at = end;
-  while (tokens[at]?.pause !== true && isFiller(tokens[at])) at += 1;
-  return at === tokens.length || tokens[at]?.pause === true;
+  while (at < tokens.length && tokens[at]?.pause !== true) {
+    const token = tokens[at];
+    if (token === undefined || token.text === 'and') return true;
+    if (!isFiller(token)) return false;
+    at += 1;
+  }
+  return true;
 }
 
 /** Nothing, at the end, where all are fillers. */

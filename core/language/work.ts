@@ -29,7 +29,8 @@ const PARTLESS = ['recover', 'evacuate', 'pumpDown', 'pressureTest', 'leakCheck'
 
 /** "Replaced the gasket and compressor amps twelve": what stands behind the last part is told of that part alone. */
 const TELLS =
-  /^(?:is|'s|are|'re|was|isn't|aren't|has|amps?|volts?|voltage|current|ohms|temp|temperature|pulling|drawing|draws|pulls|reads|reading|shows|running|not|won't|keeps|went|looks|at)$/i;
+  /^(?:is|'s|are|'re|was|isn't|aren't|has|amps?|volts?|voltage|current|ohms|temp|temperature|pulling|drawing|draws|pulls|reads|reading|shows|running|not|won't|keeps|went|looks|at|fans?|motor|coil|heater|valve|line|switch|relay)$/i;
+const endsTheList = (frame: Frame): boolean => !TELLS.test(nextWord(frame));
 
 /** "Replaced the start relay, start cap and overload": the same was done at each. */
 const doneAtEach: Means = (tags, frame) => {
@@ -226,11 +227,12 @@ export const WORK_RULES: readonly Rule[] = [
     `${I} <done> <the> <part> (and|<pause>) <the> <part:second> [(and|<pause> [and]) <the> <part:third>]`,
     doneAtEach,
     {
-      only: (frame) => !TELLS.test(nextWord(frame)),
+      only: endsTheList,
       examples: ['cleaned the condenser and the evaporator'],
     },
   ),
   rule(`${I} <done> <the> <part> <the> <part:second> and <the> <part:third>`, doneAtEach, {
+    only: endsTheList,
     examples: ['replaced the start relay the start cap and the overload'],
   }),
   rule(
@@ -360,7 +362,11 @@ export const WORK_RULES: readonly Rule[] = [
     examples: ['vacuumed it down'],
   }),
   ...SPLIT_IT.map(([did, said]) => rule(`${I} ${said}`, didIt(did))),
-  rule(`${I} <done> ${IT}`, didIt(), { examples: ['brushed it'] }),
+  rule(`${I} <done> ${IT}`, didIt(), {
+    // "Pulled it down to four hundred" took nothing out.
+    only: (frame) => !/^down$/i.test(nextWord(frame)),
+    examples: ['brushed it'],
+  }),
   rule(`${I} pulled a vacuum [on ${EVERYTHING}]`, doneWithout, {
     tags: { work: 'evacuate' },
     examples: ['pulled a vacuum'],
