@@ -1,3 +1,4 @@
+import type { Token } from '../grammar/tokens.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import type { Context } from './context.ts';
 import { type NearMiss, nearMisses } from './near-misses.ts';
@@ -32,16 +33,19 @@ export interface Explanation {
 /** Which rules read the sentence and where, and which nearly did. */
 export function explain(text: string, context: Context): Explanation {
   const { items, unclaimed, steps, tokens, sentence } = parse(text, context);
-  const byCue = askedByCues({ text, tokens }, items);
+  const lead = leadOf(text, tokens);
+  const byCue = askedByCues({ text, tokens }, items).map((each) => behind(lead, each));
   const rules = items.map(({ rule, start, end, tags, meaning }) => ({
     shape: rule.shape,
     words: sentence.wordsOf({ from: start, to: end }),
-    from: start,
-    to: end,
+    from: start + lead,
+    to: end + lead,
     tags,
     gave: Object.keys(meaning),
   }));
-  const read = [...items, ...byCue].toSorted((one, other) => one.start - other.start);
+  const read = [...items.map((item) => behind(lead, item)), ...byCue].toSorted(
+    (one, other) => one.start - other.start,
+  );
   return {
     rules: [...rules, ...byCue.map((each) => explainedCue(text, each))],
     unclaimed,
@@ -50,6 +54,19 @@ export function explain(text: string, context: Context): Explanation {
     steps,
   };
 }
+
+/** How many words stand before what was parsed. */
+const leadOf = (text: string, parsed: readonly Token[]): number =>
+  Math.max(
+    0,
+    tokenise(text).findIndex(({ start }) => start === parsed[0]?.start),
+  );
+
+const behind = <Placed extends Read>(lead: number, placed: Placed): Placed => ({
+  ...placed,
+  start: placed.start + lead,
+  end: placed.end + lead,
+});
 
 /** No rule reads it: what it asks was told by the words in it. */
 function explainedCue(text: string, { question, cue, start, end }: AskedByCue): Explained {

@@ -2,7 +2,6 @@ import type { Context } from './context.ts';
 import { parse } from './parse.ts';
 import type { Meaning } from './rule.ts';
 import { FILLERS } from './talk.ts';
-import { tokenise } from './tokenise.ts';
 
 /** What was said of other things, or of what might be. */
 export const isOfTalk = (meaning: Meaning): boolean =>
@@ -14,9 +13,9 @@ export const isOfTalk = (meaning: Meaning): boolean =>
  * those were not understood, and are asked for again.
  */
 export function isTalk(text: string, context: Context): boolean {
-  const { items, unclaimed } = parse(text, context);
+  const { items, unclaimed, tokens } = parse(text, context);
   const talk = items.filter(({ meaning }) => isOfTalk(meaning));
-  const words = tokenise(text).map((token, at) => ({ token, at }));
+  const words = tokens.map((token, at) => ({ token, at }));
   const passed = words.filter(
     ({ token, at }) => FILLERS.has(token) || talk.some(({ start, end }) => start <= at && at < end),
   );

@@ -5,7 +5,6 @@ import { GRAMMAR, parse } from './parse.ts';
 import { SIGNED_NUMBER } from './numbers.ts';
 import type { Span } from './rule.ts';
 import { signedIn } from './slots.ts';
-import { tokenise } from './tokenise.ts';
 
 /** A number that was found in a sentence and is not for us: what it counts or costs was talk. */
 export interface TalkNumber {
@@ -23,10 +22,9 @@ const NUMBER = GRAMMAR.compile(SIGNED_NUMBER);
  * the answer sees that they were not lost.
  */
 export function talkNumbers(text: string, context: Context): readonly TalkNumber[] {
-  const { items, counted } = parse(text, context);
+  const { items, counted, tokens } = parse(text, context);
   const talk = items.filter(({ meaning }) => isOfTalk(meaning));
   const spans = [...talk.map(({ start, end }) => ({ from: start, to: end })), ...counted];
-  const tokens = tokenise(text);
   const matcher = new Matcher(GRAMMAR, tokens);
   return spans
     .toSorted((one, other) => one.from - other.from)

@@ -9,6 +9,7 @@ const rulesOf = (items: readonly Item[]): string =>
 
 /** The best cover cuts these inside a number, and is not taken: "twenty" on the scale and "two pounds" of something. */
 const NUMBER_CUT = [
+  'head one ninety, points on the contactor are pitted bad',
   'scale says twenty two pounds on the cylinder',
   'pressured it up to two hundred psi nitrogen',
 ];
