@@ -5,10 +5,6 @@ import { FILLERS } from './talk.ts';
 /** Whether nothing at all stands before it in its sentence. */
 export const opensSentence = ({ span }: Frame): boolean => span.from === 0;
 
-/** The word behind it; none at the end. */
-export const nextWord = (frame: Frame): string =>
-  frame.wordsOf({ from: frame.span.to, to: frame.span.to + 1 });
-
 const BREAK = /[,.;:!?…—()]/;
 
 /** Whether nothing but fillers stands before it in its clause: "can somebody move this" tells nothing of somebody. */

@@ -1,4 +1,5 @@
-import { nextWord } from './clause-start.ts';
+import { namesReading } from './own-reading.ts';
+import { wordBehind } from './clause-start.ts';
 import type { SightGlassId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { ChargeDoubtId, ValveKindId } from '../terms/procedures.ts';
@@ -142,7 +143,7 @@ const siteByName: Means = (tags, frame) => {
   const words = value.split(/\s+/);
   const least = OWNED.test(value) ? 1 : 2;
   const isName = words.length >= least && words.length <= 6 && !NO_NAME.test(value);
-  return isName ? found : null;
+  return isName && !namesReading(value) ? found : null;
 };
 
 /** "Luigi's" is a name by itself. */
@@ -276,7 +277,7 @@ export const FACT_RULES: readonly Rule[] = [
   }),
   // "TXV bulb came loose" tells of the bulb.
   rule('<pause> [a] <metering>', metering, {
-    only: (frame) => !/^(?:bulb|is|'s|was|has|won't|isn't|came)$/i.test(nextWord(frame)),
+    only: (frame) => !/^(?:bulb|is|'s|was|has|won't|isn't|came)$/i.test(wordBehind(frame)),
   }),
   // Pointed at, not told what it is.
   rule(

@@ -157,6 +157,13 @@ const gasOf =
 const OTHER_TIMES = /^(?:hours?|hrs?|seconds?|secs?|days?|weeks?|o'?clock|am|pm)$/i;
 
 /** "Held at three ten after fifteen": minutes, behind a vacuum or a test. */
+/** "Suction is twenty two after ten minutes" is suction's: a number without a word of the test begins its clause. */
+const isOfVacuum = (frame: Frame): boolean =>
+  startsClause(frame) ||
+  /^(?:(?:and|but|it) )*(?:held|holding|settled|was|stayed|up|rose|came|crept)\b/i.test(
+    frame.wordsOf(frame.span),
+  );
+
 const heldAfter: Means = (tags, frame) => {
   const afterMinutes = numberIn(tagsIn(tags['mins'])?.['number']);
   const { to } = frame.span;
@@ -253,7 +260,7 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
   rule(
     '[(and|but)] [it] [(held|holding|settled|was|stayed|up to|rose to|came up to|crept up to)] [(at|to|on)] <amount> after <number:mins> [(minutes|min)]',
     heldAfter,
-    { examples: [] },
+    { only: isOfVacuum, examples: [] },
   ),
   rule(
     '<duration:after> [(in|later)] <pause> [(it is|at|up to|now|i am at|we are at|up at|reading|it is at)] <amount>',

@@ -105,6 +105,8 @@ const unitAt: Means = (tags, frame) => {
 
 const ON_PAPER =
   /\b(?:ticket|list|sheet|schedule|work order|invoice|paperwork|board|looks?|feels?|seems?|sounds?|keeps?|still|does|will)\b/i;
+/** "Box four at the moment", "box ten in case you wonder" */
+const NO_PLACE = /^(?:at )?(?:(?:the|this) (?:moment|minute|time|one|point)|case|least|last)\b/i;
 const POINTED_OUT =
   /^(?:(?:this is|it's|it is|that's|that is|i'm (?:on|at)|on|at|now|got|next (?:up )?is|working on) )?(?:the )?/i;
 
@@ -119,7 +121,8 @@ const numberedAt: Means = (tags, frame) => {
   const where = span === null ? '' : frame.wordsOf(span);
   const which = numberIn(tagsIn(tags['which'])?.['number']);
   // "Box thirty six forty one on the rail" is two readings.
-  if (which === null || which > MOST_UNITS) return null;
+  if (which === null || which > MOST_UNITS || which < 1 || !Number.isInteger(which)) return null;
+  if (NO_PLACE.test(where)) return null;
   if (!STARTS(frame) || where.split(/\s+/).length > 6 || ON_PAPER.test(where)) return null;
   return MUST_NOT.test(where) || holdsNumber(where)
     ? null

@@ -66,9 +66,12 @@ const GUESSES = 8;
 
 /** "The fan isn't spinning now" tells the same without its "now", but "what is it now" asks with it. */
 export function parse(text: string, context: Context): Parse {
-  const said = new Sentence(text, context);
-  const whole = parsedAs(said);
-  const sentence = said.withoutTail();
+  const said = parsedAs(new Sentence(text, context));
+  const asked = orShorter(said, said.sentence.withoutAsking());
+  return orShorter(asked, asked.sentence.withoutTail());
+}
+
+function orShorter(whole: Parse, sentence: Sentence | null): Parse {
   const shorter = sentence && parsedAs(sentence);
   return shorter !== null && tellsAsMuch(shorter, whole) ? shorter : whole;
 }
@@ -149,7 +152,9 @@ class Coverer {
       const before = items[index - 1];
       const isCut =
         before !== undefined &&
-        (before.end === item.start ? saysSame(before, item) : this.isNoughtBetween(before, item));
+        (before.end === item.start
+          ? cutsWrongly(before, item)
+          : this.isNoughtBetween(before, item));
       const isBroken = isCut ? this.sentence.isNumberAcross(item.start) : this.takesLast(item);
       return isBroken ? [item.start] : [];
     });
@@ -321,6 +326,10 @@ function itemsOf(candidates: readonly Candidate[]): readonly Item[] {
   for (const { item } of candidates) if (item !== null) items.push(item);
   return items;
 }
+
+/** Only a reading of something else can take the end of a number: "suction twenty eight superheat", but not "ninety four after ten". */
+const cutsWrongly = (one: Item, other: Item): boolean =>
+  other.meaning.readings === undefined || saysSame(one, other);
 
 function saysSame(one: Item, other: Item): boolean {
   const [first] = one.meaning.readings ?? [];

@@ -2,7 +2,7 @@ import { changed, type Token } from '../grammar/tokens.ts';
 import { WordSet } from './word-set.ts';
 
 /** What turns to somebody before anything is said: "okay so", "alright," and the like. */
-const LEADS = new WordSet('ok so and but well hey alright uh um er ah hm');
+const LEADS = new WordSet('gloveside ok so and but well hey alright uh um er ah hm');
 
 /** "Okay to braze" asks whether it is; "so it's the timer" concludes. */
 const BEGINNINGS = [
@@ -34,6 +34,27 @@ const standAt = (tokens: readonly Token[], at: number, words: readonly string[])
   words.every((word, index) => tokens[at + index]?.text === word);
 
 const split = (words: string): readonly string[] => words.split(' ');
+
+/** What leads to a question that stands by itself. */
+const LEADS_TO_QUESTION = [
+  ...['tell me', 'can you tell me', 'could you tell me', 'will you tell me', 'just tell me'],
+  ...['do you know', 'you know', 'any idea', 'quick question', 'question', 'wondering'],
+  ...['i want to know', 'i need to know', 'i would like to know', 'i was wondering', 'i wonder'],
+].map(split);
+const LEADING = new WordSet(LEADS_TO_QUESTION.flatMap((words) => words.slice(0, 1)));
+const ASKING = new WordSet(
+  'what where how which why when who whose is are am do does did should can',
+);
+
+/** The tokens without "can you tell me" before a question; `null` where nothing leads to one. */
+export function withoutAsking(tokens: readonly Token[]): readonly Token[] | null {
+  const [first] = tokens;
+  if (first === undefined || !LEADING.has(first)) return null;
+  const lead = LEADS_TO_QUESTION.find((words) => standAt(tokens, 0, words));
+  const next = lead && tokens[lead.length];
+  if (lead === undefined || next === undefined || !ASKING.has(next)) return null;
+  return [changed(next, { pause: false }), ...tokens.slice(lead.length + 1)];
+}
 
 /** What is said to somebody behind anything. */
 const TO_SOMEBODY = ['please', 'thanks', 'thank you', 'thanks a lot', 'man', 'so yeah'].map(split);

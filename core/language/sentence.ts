@@ -6,7 +6,7 @@ import { listsOf } from './known-names.ts';
 import { NUMBER } from './numbers.ts';
 import type { Frame, Span } from './rule.ts';
 import { FILLERS } from './talk.ts';
-import { withoutLead, withoutTail, withoutThanks } from './said-around.ts';
+import { withoutAsking, withoutLead, withoutTail, withoutThanks } from './said-around.ts';
 import { tokenise } from './tokenise.ts';
 import { WordSet } from './word-set.ts';
 
@@ -39,6 +39,12 @@ export class Sentence {
     this.context = context;
     this.tokens = tokens;
     this.matcher = new Matcher(GRAMMAR, this.tokens, listsOf(context.names));
+  }
+
+  /** It without the "can you tell me" before a question; `null` where there is none. */
+  withoutAsking(): Sentence | null {
+    const tokens = withoutAsking(this.tokens);
+    return tokens === null ? null : new Sentence(this.text, this.context, tokens);
   }
 
   /** It without the "right now" or "here" at its end, or the "okay" behind a comma; `null` where there is none. */

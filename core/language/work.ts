@@ -1,4 +1,4 @@
-import { nextWord } from './clause-start.ts';
+import { wordBehind } from './clause-start.ts';
 import type { PartId, WorkKindId } from '../terms/names.ts';
 import { isDoneTo } from './done-to.ts';
 import { settledFan } from './fans.ts';
@@ -30,7 +30,7 @@ const PARTLESS = ['recover', 'evacuate', 'pumpDown', 'pressureTest', 'leakCheck'
 /** "Replaced the gasket and compressor amps twelve": what stands behind the last part is told of that part alone. */
 const TELLS =
   /^(?:is|'s|are|'re|was|isn't|aren't|has|amps?|volts?|voltage|current|ohms|temp|temperature|pulling|drawing|draws|pulls|reads|reading|shows|running|not|won't|keeps|went|looks|at|fans?|motor|coil|heater|valve|line|switch|relay)$/i;
-const endsTheList = (frame: Frame): boolean => !TELLS.test(nextWord(frame));
+const endsTheList = (frame: Frame): boolean => !TELLS.test(wordBehind(frame));
 
 /** "Replaced the start relay, start cap and overload": the same was done at each. */
 const doneAtEach: Means = (tags, frame) => {
@@ -364,7 +364,7 @@ export const WORK_RULES: readonly Rule[] = [
   ...SPLIT_IT.map(([did, said]) => rule(`${I} ${said}`, didIt(did))),
   rule(`${I} <done> ${IT}`, didIt(), {
     // "Pulled it down to four hundred" took nothing out.
-    only: (frame) => !/^down$/i.test(nextWord(frame)),
+    only: (frame) => !/^down$/i.test(wordBehind(frame)),
     examples: ['brushed it'],
   }),
   rule(`${I} pulled a vacuum [on ${EVERYTHING}]`, doneWithout, {

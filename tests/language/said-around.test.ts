@@ -16,29 +16,72 @@ const withoutWords = (meant: string): string =>
     .replace(/"[^"]*"/g, '""')
     .replace(/^memo /, 'remark ');
 
-const changedBy = (around: (said: string) => string): readonly string[] =>
-  corpus.flatMap(({ said, meant, context }) => {
+const changedBy = (
+  around: (said: string) => string,
+  lines: readonly CorpusLine[] = corpus,
+): readonly string[] =>
+  lines.flatMap(({ said, meant, context }) => {
     const got = shortForm(understand(around(said), context));
     return withoutWords(got) === withoutWords(meant) ? [] : [`${around(said)}: ${got}`];
   });
 
-const BEFORE = ['okay ', 'so ', 'uh, ', 'alright, ', 'and ', 'yeah ', 'well ', 'hey '];
-const BEHIND = [' now', ' right now', ' here', ', okay', ' thanks', ', so yeah'];
+const QUESTIONS = corpus.filter(
+  ({ said, meant }) =>
+    /^\?[^;]*$/.test(meant) && /^(?:what|where|how|which|why|when|who)\b/i.test(said),
+);
+/** One value of a pressure or a temperature that is named first. */
+const NAMED = corpus.filter(
+  ({ said, meant, context }) =>
+    context === EMPTY_CONTEXT &&
+    /^[a-zA-Z]+(?:Pressure|Temp) -?[\d.]+ [a-zA-Z]+$/.test(meant) &&
+    /^(?:head|suction|box|discharge|liquid|ambient|outdoor|return|supply|high|low)/i.test(said),
+);
 
-/** Of a thousand; measured 0.2 before ("yeah, that's it" answers twice) and 2 behind ("box four right now" is no unit's name). */
-const [MOST_BEFORE, MOST_BEHIND] = [0.4, 2.5];
+/** What stands around, of which lines, and how many of a thousand it may change. */
+const AROUND = [
+  {
+    name: 'what turns to somebody before any sentence',
+    lines: corpus,
+    // Measured 0.2: "yeah, that's it" answers twice.
+    most: 0.4,
+    before: ['okay ', 'so ', 'uh, ', 'alright, ', 'and ', 'yeah ', 'well ', 'hey '],
+    behind: [],
+  },
+  {
+    name: 'now, here and thanks behind any sentence',
+    lines: corpus,
+    // Measured 2: "superheat thanks" has lost its question mark.
+    most: 2.5,
+    before: [],
+    behind: [' now', ' right now', ' here', ', okay', ' thanks', ', so yeah'],
+  },
+  {
+    name: 'what leads to a question',
+    lines: QUESTIONS,
+    // Measured 1.
+    most: 2,
+    before: ['can you tell me ', 'tell me ', 'do you know ', 'i wanna know ', 'gloveside, '],
+    behind: [],
+  },
+  {
+    name: 'what leads to a reading, or goes on behind it',
+    lines: NAMED,
+    // Measured 8: "suction for" reads a four only at the end, and "head's up to two forty after ten minutes" is asked about.
+    most: 12,
+    before: ["i've got ", 'looks like ', 'it looks like ', "i'm seeing ", 'now we have ', 'also '],
+    behind: [' at the moment', ' after ten minutes', ' and climbing', ' so far', ' like i said'],
+  },
+];
 
 describe('what is said around a sentence of the corpus', { timeout: 60_000 }, () => {
-  it('before it changes nothing', () => {
-    const changed = BEFORE.flatMap((words) => changedBy((said) => words + said));
-    const aThousand = (changed.length * 1000) / (corpus.length * BEFORE.length);
-    expect(aThousand, changed.join('\n')).toBeLessThan(MOST_BEFORE);
-  });
-
-  it('behind it changes nothing', () => {
-    const changed = BEHIND.flatMap((words) => changedBy((said) => unstopped(said) + words));
-    const aThousand = (changed.length * 1000) / (corpus.length * BEHIND.length);
-    expect(aThousand, changed.join('\n')).toBeLessThan(MOST_BEHIND);
+  it.each(AROUND)('changes nothing: $name', ({ lines, before, behind, most }) => {
+    const changed = [
+      ...before.flatMap((words) => changedBy((said) => words + said, lines)),
+      ...behind.flatMap((words) => changedBy((said) => unstopped(said) + words, lines)),
+    ];
+    const aThousand = (changed.length * 1000) / (lines.length * (before.length + behind.length));
+    expect(lines.length).toBeGreaterThan(100);
+    expect(aThousand, changed.join('\n')).toBeLessThan(most);
   });
 });
 
@@ -51,9 +94,7 @@ const allAre = (pattern: RegExp, { meant }: CorpusLine): boolean =>
 /** Short ones that need nothing before them, by what they tell. */
 const short = corpus.filter(
   ({ said, context }) =>
-    said.split(' ').length < 9 &&
-    !said.includes('?') &&
-    JSON.stringify(context) === JSON.stringify(EMPTY_CONTEXT),
+    said.split(' ').length < 9 && !said.includes('?') && context === EMPTY_CONTEXT,
 );
 const READINGS = short.filter((line) =>
   allAre(/^(?!unclaimed|nameplate|equipment|since)[a-zA-Z]+ -?[\d.]+ /, line),

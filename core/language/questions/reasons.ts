@@ -1,6 +1,6 @@
 import { wordBehind } from '../clause-start.ts';
 import { holdsNumber } from '../own-reading.ts';
-import { heardRule, type Means, type Rule, rule } from '../rule.ts';
+import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, spanIn } from '../slots.ts';
 import { tokenise } from '../tokenise.ts';
 import { MY, plain } from './asking.ts';
@@ -50,6 +50,10 @@ const askedLast: Means = (tags, frame) => {
     ? plain('causes')(tags, frame)
     : null;
 };
+
+/** "Tell me how" asks for the working, "tell me how many amps it should draw" does not. */
+const isAsked = (frame: Frame): boolean =>
+  ['', 'you'].includes(wordBehind(frame)) || !/\bhow$/i.test(frame.wordsOf(frame.span));
 
 export const REASON_QUESTIONS: readonly Rule[] = [
   rule(
@@ -155,6 +159,6 @@ export const REASON_QUESTIONS: readonly Rule[] = [
   heardRule(
     '(where does that number come from|~where (did|do|does|would) (that|you|this|it|those) [(number|numbers)] (get that|come from|get [that] number)|~where (did|would|do) you come up with (that|it|this) [number]|~how (did|do|would|are) you (get|getting|figure|calculate|work out|know|come up with) (that|it|this) [number]|~(show|tell|explain) [me] (your work|the math|your math|how)|~says who|~what is that based on|~where is (that|this) [number] from|~where are (those|these) [numbers] from|~where (do|did) (those|these) [numbers] come from|~how is (that|this|it) worked out|~how did that (come out|get figured)|~what is the (formula|math|equation|source)|~what are you (basing|going by) [that] [on]|~according to (what|who)|~how is (that|this|it) (calculated|figured|worked out)|~how do you figure|~how would you figure|~how so|~prove it|~who says|~where did you find (that|it)|~how do you know|~why that number|~what formula|~explain that)',
     plain('working'),
-    { examples: ['where does that number come from', 'how did you get that'] },
+    { only: isAsked, examples: ['where does that number come from', 'how did you get that'] },
   ),
 ];
