@@ -9,6 +9,7 @@ const rulesOf = (items: readonly Item[]): string =>
 
 /** The best cover cuts these inside a number, and is not taken: "twenty" on the scale and "two pounds" of something. */
 const NUMBER_CUT = [
+  'they paid three hundred bucks for it',
   'head one ninety, points on the contactor are pitted bad',
   'scale says twenty two pounds on the cylinder',
   'pressured it up to two hundred psi nitrogen',
@@ -27,7 +28,8 @@ describe('ways to read a sentence that tie in words, items and ranks', { timeout
     });
     const saidOf = (some: typeof ties): readonly string[] => some.map(({ said }) => said);
     expect(saidOf(ties.filter(({ isUndecided }) => isUndecided))).toEqual([]);
-    expect(saidOf(ties.filter(({ isMeant }) => !isMeant))).toEqual(NUMBER_CUT);
+    const others = saidOf(ties.filter(({ isMeant }) => !isMeant));
+    expect(others.toSorted()).toEqual(NUMBER_CUT.toSorted());
   });
 
   it('are found where there are any: which of the two a word belongs to is left to their order', () => {
