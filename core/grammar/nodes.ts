@@ -133,13 +133,13 @@ export const rest = (slot: string, until: RestNode['until']): Node => ({
 export const pause: Node = { kind: 'pause' };
 export const unheard = (node: Node): Node => ({ kind: 'unheard', node });
 export const written = (node: Node): Node => ({ kind: 'unheard', isWritten: true, node });
-/** Understood as widely as the first, heard as the second, which the first must hold. */
 /** A choice, and the same to be heard with fewer words. */
 export const shortly = (options: readonly Node[], shorter: Node): Node => ({
   kind: 'choice',
   options: options.map((node) => ({ node, weight: 1 })),
   shortly: shorter,
 });
+/** Understood as widely as the first, heard as the second, which the first must hold. */
 export const heardAs = (node: Node, heardAs: Node): Node => ({ kind: 'unheard', node, heardAs });
 export const list = (name: string, slot: string): Node => ({ kind: 'list', name, slot });
 export const tokenClass = (name: string, scale = 1): Node => ({ kind: 'class', name, scale });

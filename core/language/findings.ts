@@ -163,10 +163,10 @@ const itIs =
 /** What asks of a switch whether it is open, where its part is named. */
 const OPENNESS: readonly Finding['state'][] = ['open', 'closed', 'tripped'];
 
-/** Behind the part, without a pause: "it's hot" and "it's running" are of the box as often. */
 /** "So they're good" is a conclusion from what was read. */
 const concludes = (frame: Frame): boolean =>
   /^so$/i.test(frame.wordsOf({ from: frame.span.from - 1, to: frame.span.from }));
+/** Behind the part, without a pause: "it's hot" and "it's running" are of the box as often. */
 const TOLD_OF_IT: readonly Finding['state'][] = [...OF_A_PART, 'open', 'closed', 'ok', 'leaking'];
 
 /** "Is the condenser dirty?" asks somebody: nothing has been found. */

@@ -72,8 +72,10 @@ export function parse(text: string, context: Context): Parse {
 }
 
 function orShorter(whole: Parse, sentence: Sentence | null): Parse {
-  const shorter = sentence && parsedAs(sentence);
-  return shorter !== null && tellsAsMuch(shorter, whole) ? shorter : whole;
+  if (sentence === null) return whole;
+  const shorter = parsedAs(sentence);
+  const steps = whole.steps + shorter.steps;
+  return { ...(tellsAsMuch(shorter, whole) ? shorter : whole), steps };
 }
 
 /** One rule reads it, and is not behind the one that reads the whole; or nearly as many words are read. */
