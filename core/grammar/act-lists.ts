@@ -8,6 +8,10 @@ export class ActLists {
   private readonly numbers = new Map<string, number>([['[]', 0]]);
   private readonly nodes = new Map<Node, number>();
 
+  get count(): number {
+    return this.lists.length;
+  }
+
   at(number: number): readonly Step[] {
     return this.lists[number] ?? NOTHING;
   }

@@ -5,7 +5,6 @@ import type { ListNode, Node } from './nodes.ts';
 import { type Ahead, onwardFrom } from './spread.ts';
 import { isPaused, kindIn } from './kinds.ts';
 import { ActLists } from './act-lists.ts';
-import { Numbers } from './numbers.ts';
 import type { Step } from './reading.ts';
 import { Transitions } from './transitions.ts';
 
@@ -31,13 +30,27 @@ export const NOWHERE = 0;
 /** All sentences of the corpus together come to two thirds of it. */
 const MOST_LEARNT = 30_000;
 
-/** What stands in a step's record: where it leads, how many threads come of it, and then two numbers for each. */
+/** Of a step: the state that it leads to, how many threads come of it, and the back of each. */
 const [TO, COUNT, BACKS] = [0, 1, 2];
-/** The thread that it comes from, with these flags; and the number of what is done on the way. */
-const EACH_BACK = 2;
+/** A back is one number: the thread that it comes from, what is done on the way, and these. */
 const HIDES_OTHERS = 1;
 const IS_BEHIND_END = 2;
+const [ACTS_BITS, FROM_BITS] = [14, 16];
 const FLAG_BITS = 2;
+/** Lists of what is done, before it is full: no sentence adds as many as a back then has room for. */
+const MOST_ACTS = 2 ** (ACTS_BITS - 1);
+const ACTS_END = FLAG_BITS + ACTS_BITS;
+
+/** The thread that it comes from. */
+export const originIn = (back: number): number => back >>> ACTS_END;
+
+export const hidesOthers = (back: number): boolean => (back & HIDES_OTHERS) !== 0;
+
+/** That it ended before this step was preferred to it. */
+export const isBehindEnd = (back: number): boolean => (back & IS_BEHIND_END) !== 0;
+
+/** What is done before the step's token is read, by its number; 0 is nothing. */
+export const actsIn = (back: number): number => (back >>> FLAG_BITS) & (2 ** ACTS_BITS - 1);
 
 interface Reads {
   /** Steps that are kept before it is full. */
@@ -66,10 +79,9 @@ export class Automata {
   private readonly starts: number[] = [];
   private readonly states = new Map<string, number>();
   /** Of each state. */
-  private readonly threads: (readonly Left[])[] = [[]];
-  /** From a state over a token to where the step's record begins. */
+  private readonly threads = new Map<number, readonly Left[]>();
+  /** From a state over a token to where the step's numbers begin. */
   private readonly transitions = new Transitions();
-  private readonly records = new Numbers();
   /** What is done, each list of it once. */
   private readonly acts = new ActLists();
   private readonly lists = new Map<number, readonly ListNode[]>();
@@ -85,11 +97,13 @@ export class Automata {
     this.rules = rules;
     this.most = most;
     this.wantsEvery = wantsEvery;
+    // What lies at 0 leads nowhere.
+    this.transitions.addState([]);
   }
 
   /** It is to be dropped for a new one, so that no flow of words in any order fills the memory. */
   get isFull(): boolean {
-    return this.transitions.size > this.most;
+    return this.transitions.size > this.most || this.acts.count > MOST_ACTS;
   }
 
   /** The state in which nothing is read of a rule yet. */
@@ -104,12 +118,12 @@ export class Automata {
 
   /** The state that a step leads to. */
   after(step: number): number {
-    return this.records.at(step + TO);
+    return this.transitions.at(step + TO);
   }
 
   /** How many threads come of it, or ways to end. */
   countOf(step: number): number {
-    return this.records.at(step + COUNT);
+    return this.transitions.at(step + COUNT);
   }
 
   /** Whether there are more readings over the step than were found. */
@@ -121,23 +135,9 @@ export class Automata {
     return this.lists.get(step);
   }
 
-  /** The thread that this one comes from. */
-  originOf(step: number, thread: number): number {
-    return this.records.at(step + BACKS + thread * EACH_BACK) >> FLAG_BITS;
-  }
-
-  hidesOthers(step: number, thread: number): boolean {
-    return (this.records.at(step + BACKS + thread * EACH_BACK) & HIDES_OTHERS) !== 0;
-  }
-
-  /** That it ended before this step was preferred to it. */
-  isBehindEnd(step: number, thread: number): boolean {
-    return (this.records.at(step + BACKS + thread * EACH_BACK) & IS_BEHIND_END) !== 0;
-  }
-
-  /** What is done before the step's token is read, by its number; 0 is nothing. */
-  actsOf(step: number, thread: number): number {
-    return this.records.at(step + BACKS + thread * EACH_BACK + 1);
+  /** Where a thread comes from and how, for `originIn` and those behind it. */
+  back(step: number, thread: number): number {
+    return this.transitions.at(step + BACKS + thread);
   }
 
   stepsOf(acts: number): readonly Step[] {
@@ -153,24 +153,19 @@ export class Automata {
     const following = new Following(this.wantsEvery);
     const lists: ListNode[] = [];
     let isCut = false;
-    for (const [from, left] of (this.threads[state] ?? []).entries()) {
+    for (const [from, left] of (this.threads.get(state) ?? []).entries()) {
       const onward = this.onward(left, symbol);
       isCut ||= onward.isCut || following.backs.length > MOST_THREADS;
       if (!isCut) for (const way of onward.ways) following.add(way, from);
       lists.push(...onward.lists);
     }
-    const to = symbol < ENDINGS.length ? NOWHERE : this.stateOf(following.threads);
-    const step = this.records.add(to, following.backs.length);
-    for (const each of following.backs) this.keepBack(each);
+    const { backs, threads } = following;
+    const to = symbol < ENDINGS.length ? NOWHERE : this.stateOf(threads);
+    const step = this.transitions.add([to, backs.length, ...backs.map(packed)]);
     this.transitions.set(state, symbol, step);
     if (lists.length > 0) this.lists.set(step, [...new Set(lists)]);
     if (isCut) this.cuts.add(step);
     return step;
-  }
-
-  private keepBack({ from, way, hidesOthers }: Came): void {
-    const flags = (hidesOthers ? HIDES_OTHERS : 0) + (way.isBehindEnd ? IS_BEHIND_END : 0);
-    this.records.add((from << FLAG_BITS) + flags, way.acts);
   }
 
   private onward(left: Left, symbol: number): Onward {
@@ -187,7 +182,8 @@ export class Automata {
     const key = threads.map(({ id }) => id).join();
     const found = this.states.get(key);
     if (found !== undefined) return found;
-    const fresh = this.threads.push(threads) - 1;
+    const fresh = this.transitions.addState([]);
+    this.threads.set(fresh, threads);
     this.states.set(key, fresh);
     return fresh;
   }
@@ -197,6 +193,12 @@ interface Came {
   readonly from: number;
   readonly way: Way;
   hidesOthers: boolean;
+}
+
+function packed({ from, way: { acts, isBehindEnd }, hidesOthers }: Came): number {
+  if (from >= 2 ** FROM_BITS || acts >= 2 ** ACTS_BITS) throw new Error('too many to tell apart');
+  const flags = (hidesOthers ? HIDES_OTHERS : 0) + (isBehindEnd ? IS_BEHIND_END : 0);
+  return (from << ACTS_END) | (acts << FLAG_BITS) | flags;
 }
 
 /** The threads behind a step; of those that come to the same only the one that is preferred, unless all are kept. */

@@ -1,9 +1,13 @@
 import {
+  actsIn,
   type Automata,
   BEFORE_END,
   BEFORE_PAUSE,
   BEFORE_WORD,
+  hidesOthers,
+  isBehindEnd,
   NOWHERE,
+  originIn,
   reading,
 } from './automata.ts';
 import { END_SYMBOL } from './kinds.ts';
@@ -102,12 +106,11 @@ export class Reach {
   private traceActs(end: number, which: number): void {
     const { automata, at, steps } = this;
     const ending = this.ending(end);
-    ACTS[end - at] = automata.actsOf(ending, which);
-    let thread = automata.originOf(ending, which);
+    let back = automata.back(ending, which);
+    ACTS[end - at] = actsIn(back);
     for (let ahead = end - at - 1; ahead >= 0; ahead -= 1) {
-      const step = steps[ahead] ?? 0;
-      ACTS[ahead] = automata.actsOf(step, thread);
-      thread = automata.originOf(step, thread);
+      back = automata.back(steps[ahead] ?? 0, originIn(back));
+      ACTS[ahead] = actsIn(back);
     }
   }
 
@@ -128,7 +131,7 @@ export class Reach {
     const ahead = thread - (long.threads[place] ?? 0);
     if (ahead !== 0) return ahead;
     const next = this.steps[place] ?? 0;
-    return this.automata.isBehindEnd(next, long.threads[place + 1] ?? 0) ? -1 : 1;
+    return isBehindEnd(this.automata.back(next, long.threads[place + 1] ?? 0)) ? -1 : 1;
   }
 
   private routeTo(end: number): Route | null {
@@ -137,16 +140,15 @@ export class Reach {
     if (this.hasLeapt || automata.countOf(ending) === 0) return null;
     const threads: number[] = [];
     const length = end - at;
-    let thread = automata.originOf(ending, 0);
-    let hidesOthers = automata.hidesOthers(ending, 0);
-    threads[length] = thread;
+    let back = automata.back(ending, 0);
+    let hides = hidesOthers(back);
+    threads[length] = originIn(back);
     for (let ahead = length - 1; ahead >= 0; ahead -= 1) {
-      const step = this.steps[ahead] ?? 0;
-      hidesOthers ||= automata.hidesOthers(step, thread);
-      thread = automata.originOf(step, thread);
-      threads[ahead] = thread;
+      back = automata.back(this.steps[ahead] ?? 0, originIn(back));
+      hides ||= hidesOthers(back);
+      threads[ahead] = originIn(back);
     }
-    return { threads, hidesOthers };
+    return { threads, hidesOthers: hides };
   }
 
   /** The step by which the rule ends there. */

@@ -4,7 +4,7 @@ import type { Matcher } from './match.ts';
 import type { ListNode, Node, RestNode } from './nodes.ts';
 import { NOTHING, type Remainder, type Remainders } from './remainders.ts';
 import { type Numbered, type StarterIndex, startersOf } from './starters.ts';
-import { Transitions } from './transitions.ts';
+import { OWN, Transitions } from './transitions.ts';
 
 /** What may be left to read of a node that has read the tokens so far. */
 interface Thread {
@@ -16,11 +16,8 @@ interface StateJump {
   readonly state: number;
 }
 
-/** The nodes that may read up to `end`, by their numbers, the lowest first. */
-export interface Stretch {
-  readonly end: number;
-  readonly numbers: readonly number[];
-}
+/** Told of a node that may read up to `end`. */
+export type MayRead = (end: number, number: number) => void;
 
 /**
  * A state is its place in the lists, and whether nodes may end there and whether words outside the grammar may come
@@ -28,9 +25,7 @@ export interface Stretch {
  */
 const [MAY_END, MAY_REST, MAY_LIST, FLAG_BITS] = [1, 2, 4, 3] as const;
 const NOWHERE = 0;
-const START = 1 << FLAG_BITS;
 const NO_THREADS: readonly Thread[] = [];
-const NONE: readonly number[] = [];
 const NO_JUMPS: readonly StateJump[] = [];
 
 /**
@@ -44,12 +39,10 @@ export class Skimmer {
   private readonly transitions = new Transitions();
   private readonly numbers = new Map<string, number>();
   /** Of each state: what may be left of the nodes. */
-  private threads: (readonly Thread[])[] = [];
-  /** Of each state: the nodes that may end there, by their numbers, the lowest first. */
-  private ends: (readonly number[])[] = [];
-  private jumps: (readonly StateJump[])[] = [];
+  private readonly threads = new Map<number, readonly Thread[]>();
+  private readonly jumps = new Map<number, readonly StateJump[]>();
   private age = 0;
-  private start: number = START;
+  private start: number = NOWHERE;
 
   constructor(grammar: Grammar, nodes: readonly Node[]) {
     for (const node of nodes) grammar.learn(node);
@@ -59,57 +52,74 @@ export class Skimmer {
     this.begin();
   }
 
-  /** Which nodes may read the matcher's tokens from `at`, and up to where. */
-  skim(matcher: Matcher, at: number): readonly Stretch[] {
+  /** Which nodes may read the matcher's tokens from `at`, and up to where: the nearest first, and there the lowest. */
+  skim(matcher: Matcher, at: number, mayRead: MayRead): void {
     if (this.age !== this.remainders.age) this.begin();
-    const walk: Walk = { matcher, found: NO_STRETCHES };
-    this.walk(this.start, at, walk);
-    return walk.found;
+    this.walk(this.start, at, { matcher, mayRead });
   }
 
-  /** The nodes that may read all tokens from `at` on, by their numbers, the lowest first. */
-  toEnd(matcher: Matcher, at: number): readonly number[] {
+  /** What comes first of the nodes that may read all tokens from `at` on, the lowest first; `null` where nothing does. */
+  firstToEnd<Found>(
+    matcher: Matcher,
+    at: number,
+    of: (number: number) => Found | null,
+  ): Found | null {
     if (this.age !== this.remainders.age) this.begin();
     const { symbols } = matcher;
     const end = symbols.length - 1;
     let state = this.start;
     for (let place = at; place < end && state !== NOWHERE; place += 1) {
-      if (mayJump(state, matcher)) return this.toEndByJumps(matcher, at);
+      if (mayJump(state, matcher)) return this.firstToEndByJumps(matcher, at, of);
       state = this.after(state, symbols[place] ?? END_SYMBOL);
     }
     matcher.steps += end - at;
-    return this.endsIn(state);
+    if ((state & MAY_END) === 0) return null;
+    const ends = (state >> FLAG_BITS) + OWN;
+    const last = ends + this.transitions.at(ends);
+    for (let each = ends + 1; each <= last; each += 1) {
+      const found = of(this.transitions.at(each));
+      if (found !== null) return found;
+    }
+    return null;
   }
 
-  private endsIn(state: number): readonly number[] {
-    return (state & MAY_END) === 0 ? NONE : (this.ends[state >> FLAG_BITS] ?? NONE);
-  }
-
-  private toEndByJumps(matcher: Matcher, at: number): readonly number[] {
+  private firstToEndByJumps<Found>(
+    matcher: Matcher,
+    at: number,
+    of: (number: number) => Found | null,
+  ): Found | null {
     const { length } = matcher.tokens;
-    const last = this.skim(matcher, at).filter(({ end }) => end === length);
-    const [only] = last;
-    if (last.length < 2) return only?.numbers ?? NONE;
-    return last.flatMap(({ numbers }) => numbers).sort((one, other) => one - other);
+    const last: number[] = [];
+    this.skim(matcher, at, (end, number) => {
+      if (end === length) last.push(number);
+    });
+    for (const number of last.sort((one, other) => one - other)) {
+      const found = of(number);
+      if (found !== null) return found;
+    }
+    return null;
   }
 
   private walk(from: number, at: number, walk: Walk): void {
-    const { symbols } = walk.matcher;
+    const { matcher } = walk;
+    const { symbols } = matcher;
     let state = from;
     for (let place = at; state !== NOWHERE; place += 1) {
-      const ends = this.endsIn(state);
-      if (ends !== NONE) {
-        if (walk.found === NO_STRETCHES) walk.found = [];
-        walk.found.push({ end: place, numbers: ends });
-      }
-      if (mayJump(state, walk.matcher)) {
-        for (const jump of this.jumps[state >> FLAG_BITS] ?? NO_JUMPS) this.jump(jump, place, walk);
+      if ((state & MAY_END) !== 0) this.tellEnds(state, place, walk);
+      if (mayJump(state, matcher)) {
+        for (const jump of this.jumps.get(state) ?? NO_JUMPS) this.jump(jump, place, walk);
       }
       const symbol = symbols[place] ?? END_SYMBOL;
       if (symbol === END_SYMBOL) return;
-      walk.matcher.steps += 1;
+      matcher.steps += 1;
       state = this.after(state, symbol);
     }
+  }
+
+  private tellEnds(state: number, end: number, { mayRead }: Walk): void {
+    const ends = (state >> FLAG_BITS) + OWN;
+    const last = ends + this.transitions.at(ends);
+    for (let each = ends + 1; each <= last; each += 1) mayRead(end, this.transitions.at(each));
   }
 
   private jump({ node, state }: StateJump, at: number, walk: Walk): void {
@@ -129,9 +139,7 @@ export class Skimmer {
 
   private threadsAfter(state: number, symbol: number): readonly Thread[] {
     const before =
-      state === this.start
-        ? this.begunBy(kindIn(symbol))
-        : (this.threads[state >> FLAG_BITS] ?? NO_THREADS);
+      state === this.start ? this.begunBy(kindIn(symbol)) : (this.threads.get(state) ?? NO_THREADS);
     const threads: Thread[] = [];
     for (const { number, left } of before) {
       const after = this.remainders.after(left, symbol);
@@ -154,20 +162,28 @@ export class Skimmer {
     const key = threads.map(({ number, left }) => `${number}:${left.id}`).join();
     const found = this.numbers.get(key);
     if (found !== undefined) return found;
-    const ends = threads.filter(({ left }) => left.canEnd).map(({ number }) => number);
-    const fresh = this.fresh(threads, ends);
+    const fresh = this.fresh(threads);
     this.numbers.set(key, fresh);
     return fresh;
   }
 
-  private fresh(threads: readonly Thread[], ends: readonly number[]): number {
+  private fresh(threads: readonly Thread[]): number {
     const jumps = this.jumpsOf(threads);
-    this.threads.push(threads);
-    this.ends.push(ends.length === 0 ? NONE : ends);
-    this.jumps.push(jumps.length === 0 ? NO_JUMPS : jumps);
-    return (
-      ((this.threads.length - 1) << FLAG_BITS) + (ends.length === 0 ? 0 : MAY_END) + flagsOf(jumps)
-    );
+    const ends = threads.filter(({ left }) => left.canEnd).map(({ number }) => number);
+    return this.add(threads, ends, jumps);
+  }
+
+  private add(
+    threads: readonly Thread[],
+    ends: readonly number[],
+    jumps: readonly StateJump[],
+  ): number {
+    const own = ends.length === 0 ? [] : [ends.length, ...ends];
+    const flags = (ends.length === 0 ? 0 : MAY_END) + flagsOf(jumps);
+    const state = (this.transitions.addState(own) << FLAG_BITS) + flags;
+    this.threads.set(state, threads);
+    if (jumps.length > 0) this.jumps.set(state, jumps);
+    return state;
   }
 
   private jumpsOf(threads: readonly Thread[]): readonly StateJump[] {
@@ -190,12 +206,10 @@ export class Skimmer {
     this.age = this.remainders.age;
     this.transitions.clear();
     this.numbers.clear();
-    this.threads = [NO_THREADS, NO_THREADS];
-    this.ends = [NONE, NONE];
-    this.jumps = [NO_JUMPS, NO_JUMPS];
-    const jumps = this.jumpsOf(this.jumpers.map(this.threadOf));
-    this.jumps[START >> FLAG_BITS] = jumps;
-    this.start = START + flagsOf(jumps);
+    this.threads.clear();
+    this.jumps.clear();
+    this.add(NO_THREADS, [], NO_JUMPS);
+    this.start = this.add(NO_THREADS, [], this.jumpsOf(this.jumpers.map(this.threadOf)));
   }
 }
 
@@ -211,7 +225,5 @@ function flagsOf(jumps: readonly StateJump[]): number {
 
 interface Walk {
   readonly matcher: Matcher;
-  found: Stretch[];
+  readonly mayRead: MayRead;
 }
-/** Made anew where one is found. */
-const NO_STRETCHES: Stretch[] = [];

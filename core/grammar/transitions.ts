@@ -1,65 +1,113 @@
 const FEWEST = 1024;
 const EMPTY = -1;
-/** More than a grammar tells apart in tokens. */
-const SYMBOLS = 2 ** 14;
+/** A row: the token that was found out first, and what it leads to. */
+const [FIRST, LEADS_TO, ROW] = [0, 1, 2];
+/** An entry of the table of others. */
+const [STATE, SYMBOL, NEXT, ENTRY] = [0, 1, 2, 3];
 
 /**
- * Where each state leads over each token, as far as it was found out: one flat table with open addressing, looked into
- * once a token. Maps of states lie all over the memory, and most of the time went to fetching them.
+ * Where each state leads over each token, as far as it was found out, and what else is kept of states and of steps
+ * between them: whole numbers, all in one list. Most states lead on over one token, and the next state was found out
+ * right after. So a state's row holds the token that was found out first, and all that one sentence needs lies side by
+ * side, where one fetch from memory brings several rows: in tables and objects of their own each was a fetch, which was
+ * most of the work. What else a state leads to is in a table with open addressing.
  */
 export class Transitions {
   size = 0;
+  private all = new Int32Array(FEWEST);
+  private length = 0;
+  private others = 0;
   private mask = FEWEST - 1;
-  /** Keys and what they lead to, in turns. */
   private table = freshTable(FEWEST);
 
-  /** Below zero where it is not known. */
+  /** A state, which is where its row begins; numbers of its own are kept `OWN` behind that. */
+  addState(own: readonly number[]): number {
+    return this.add([EMPTY, EMPTY, ...own]);
+  }
+
+  /** Keeps numbers; where they begin. */
+  add(numbers: readonly number[]): number {
+    const at = this.length;
+    this.length += numbers.length;
+    if (this.length > this.all.length) this.all = withRoomFor(this.length, this.all);
+    this.all.set(numbers, at);
+    return at;
+  }
+
+  /** One of the numbers that are kept. */
+  at(place: number): number {
+    return this.all[place] ?? 0;
+  }
+
+  /** What a state leads to over a token; below zero where it is not known. */
   get(state: number, symbol: number): number {
+    const { all } = this;
+    const first = all[state + FIRST];
+    if (first === symbol) return all[state + LEADS_TO] ?? EMPTY;
+    return first === EMPTY ? EMPTY : this.other(state, symbol);
+  }
+
+  private other(state: number, symbol: number): number {
     const { table, mask } = this;
-    const key = state * SYMBOLS + symbol;
-    for (let slot = slotOf(key) & mask; ; slot = (slot + 1) & mask) {
-      const found = table[slot * 2];
-      if (found === key) return table[slot * 2 + 1] ?? EMPTY;
+    for (let slot = slotOf(state, symbol) & mask; ; slot = (slot + 1) & mask) {
+      const entry = slot * ENTRY;
+      const found = table[entry + STATE];
+      if (found === state && table[entry + SYMBOL] === symbol) return table[entry + NEXT] ?? EMPTY;
       if (found === EMPTY) return EMPTY;
     }
   }
 
   /** Of what is not known yet. */
   set(state: number, symbol: number, next: number): void {
-    if (symbol >= SYMBOLS || state >= 2 ** 31 / SYMBOLS) throw new Error('too many to tell apart');
-    if (this.size * 3 > this.mask * 2) this.grow();
-    this.put(state * SYMBOLS + symbol, next);
     this.size += 1;
+    if (this.all[state + FIRST] === EMPTY) {
+      this.all[state + FIRST] = symbol;
+      this.all[state + LEADS_TO] = next;
+      return;
+    }
+    if (this.others * 3 > this.mask * 2) this.grow();
+    this.others += 1;
+    this.put(state, symbol, next);
   }
 
   clear(): void {
     this.size = 0;
+    this.length = 0;
+    this.others = 0;
     this.mask = FEWEST - 1;
     this.table = freshTable(FEWEST);
   }
 
-  private put(key: number, next: number): void {
-    let slot = slotOf(key) & this.mask;
-    while (this.table[slot * 2] !== EMPTY) slot = (slot + 1) & this.mask;
-    this.table[slot * 2] = key;
-    this.table[slot * 2 + 1] = next;
+  private put(state: number, symbol: number, next: number): void {
+    let slot = slotOf(state, symbol) & this.mask;
+    while (this.table[slot * ENTRY + STATE] !== EMPTY) slot = (slot + 1) & this.mask;
+    this.table.set([state, symbol, next], slot * ENTRY);
   }
 
   private grow(): void {
     const before = this.table;
     this.mask = this.mask * 2 + 1;
     this.table = freshTable(this.mask + 1);
-    for (let at = 0; at < before.length; at += 2) {
-      const key = before[at] ?? EMPTY;
-      if (key !== EMPTY) this.put(key, before[at + 1] ?? EMPTY);
+    for (let entry = 0; entry < before.length; entry += ENTRY) {
+      const [state = EMPTY, symbol = EMPTY, next = EMPTY] = before.subarray(entry, entry + ENTRY);
+      if (state !== EMPTY) this.put(state, symbol, next);
     }
   }
 }
 
-const freshTable = (entries: number): Int32Array => new Int32Array(entries * 2).fill(EMPTY);
+/** Where a state's own numbers begin, from its row. */
+export const OWN = ROW;
+
+const freshTable = (entries: number): Int32Array => new Int32Array(entries * ENTRY).fill(EMPTY);
+
+function withRoomFor(length: number, all: Int32Array): Int32Array<ArrayBuffer> {
+  const longer = new Int32Array(Math.max(length, all.length * 2));
+  longer.set(all);
+  return longer;
+}
 
 /** Spreads neighbouring states and tokens over the table. */
-function slotOf(key: number): number {
-  const mixed = Math.imul(key, 0x9e3779b1);
+function slotOf(state: number, symbol: number): number {
+  const mixed = Math.imul(state ^ Math.imul(symbol, 0x85ebca6b), 0x9e3779b1);
   return mixed ^ (mixed >>> 15);
 }

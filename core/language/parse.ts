@@ -137,12 +137,10 @@ class Coverer {
   /** A rule that reads all of it by itself is the best cover that there can be. */
   private wholeItem(): Item | null {
     if (this.length === 0) return null;
-    for (const rank of this.reader.ranksOfAll()) {
-      if (!this.reader.mayMean(rank, { from: 0, to: this.length })) continue;
-      const item = this.reader.item(rank, { from: 0, to: this.length });
-      if (item !== null) return item;
-    }
-    return null;
+    const all = { from: 0, to: this.length };
+    return this.reader.firstOfAll((rank) =>
+      this.reader.mayMean(rank, all) ? this.reader.item(rank, all) : null,
+    );
   }
 
   /**
@@ -216,16 +214,11 @@ class Coverer {
   }
 
   private glanceAt(start: number): readonly Candidate[] {
-    const stretches = this.reader.stretchesFrom(start);
-    if (stretches.length === 0) return NO_CANDIDATES;
     const candidates: Candidate[] = [];
-    for (const { end, numbers } of stretches) {
-      if (end === start) continue;
-      const span = { from: start, to: end };
-      for (const rank of numbers) {
-        if (this.reader.mayMean(rank, span)) candidates.push({ start, end, rank, item: null });
-      }
-    }
+    this.reader.glance(start, (end, rank) => {
+      if (end === start || !this.reader.mayMean(rank, { from: start, to: end })) return;
+      candidates.push({ start, end, rank, item: null });
+    });
     return inOrder(candidates);
   }
 

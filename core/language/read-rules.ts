@@ -3,7 +3,7 @@ import type { Piece } from '../grammar/cover.ts';
 import type { Compiled, Matches } from '../grammar/match.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import { Reach } from '../grammar/reach.ts';
-import { Skimmer, type Stretch } from '../grammar/skim.ts';
+import { type MayRead, Skimmer } from '../grammar/skim.ts';
 import type { Meaning, Rule, Span } from './rule.ts';
 import { RULES } from './rules.ts';
 import { GRAMMAR, type Sentence } from './sentence.ts';
@@ -23,10 +23,12 @@ let everyReading = new Automata(GRAMMAR, NODES, { wantsEvery: true });
 /** For what the automata leave to the matcher. */
 const READY: Compiled[] = [];
 
-/** Of each rule: whether more is asked of a stretch than its shape. Most ask nothing, and need not be fetched. */
-const [NOTHING_MORE, MORE] = [0, 1];
-const ASKS = Uint8Array.from(RULES, ({ alone, apart, needs, only }) =>
-  alone || apart || needs !== null || only !== null ? MORE : NOTHING_MORE,
+/** Of each rule: what is asked of a stretch besides its shape. Most ask nothing, and none need be fetched to be told that it does not stand alone. */
+const [ALONE, APART, MORE] = [1, 2, 4];
+const ASKS = Uint8Array.from(
+  RULES,
+  ({ alone, apart, needs, only }) =>
+    (alone ? ALONE : 0) | (apart ? APART : 0) | (needs !== null || only !== null ? MORE : 0),
 );
 
 /** Reads a sentence by the rules that may read it. */
@@ -37,29 +39,30 @@ export class RuleReader {
     this.sentence = sentence;
   }
 
-  /** The rules that may read from a place on, by their ranks, and up to where. */
-  stretchesFrom(at: number): readonly Stretch[] {
-    return SKIMMER.skim(this.sentence.matcher, at);
+  /** Tells of the rules that may read from a place on, by their ranks, and up to where. */
+  glance(at: number, mayRead: MayRead): void {
+    SKIMMER.skim(this.sentence.matcher, at, mayRead);
   }
 
-  /** The ranks of the rules that may read all of it, the lowest first. */
-  ranksOfAll(): readonly number[] {
-    return SKIMMER.toEnd(this.sentence.matcher, 0);
+  /** What comes first of the rules that may read all of it, by their ranks, the lowest first. */
+  firstOfAll<Found>(of: (rank: number) => Found | null): Found | null {
+    return SKIMMER.firstToEnd(this.sentence.matcher, 0, of);
   }
 
   /** Whether it can mean anything there, by what a look at the stretch tells. */
   mayMean(rank: number, span: Span): boolean {
-    const asks = ASKS[rank] ?? NOTHING_MORE;
-    if (asks === NOTHING_MORE) return true;
-    const rule = RULES[rank];
-    if (rule === undefined || !this.stands(rule, span)) return false;
-    return rule.only === null || rule.only(this.sentence.frame(span));
+    const asks = ASKS[rank] ?? 0;
+    if (asks === 0) return true;
+    if ((asks & ALONE) !== 0 && !this.sentence.isWhole(span.from, span.to)) return false;
+    if ((asks & APART) !== 0 && !this.sentence.standsApart(span.from, span.to)) return false;
+    return (asks & MORE) === 0 || this.maySayMore(RULES[rank], span);
   }
 
-  private stands({ alone, apart, needs }: Rule, { from, to }: Span): boolean {
-    if (alone && !this.sentence.isWhole(from, to)) return false;
-    if (apart && !this.sentence.standsApart(from, to)) return false;
-    return needs === null || needs.hasAny(this.sentence.tokens, from, to);
+  private maySayMore(rule: Rule | undefined, span: Span): boolean {
+    const needs = rule?.needs ?? null;
+    if (needs !== null && !needs.hasAny(this.sentence.tokens, span.from, span.to)) return false;
+    const only = rule?.only ?? null;
+    return only === null || only(this.sentence.frame(span));
   }
 
   reach(rank: number, { from, to }: Span): Reach {

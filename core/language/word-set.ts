@@ -1,17 +1,28 @@
 import { type Token, UNKNOWN } from '../grammar/tokens.ts';
 
-/** What was found out of a word, by the tokeniser's number for it. */
-const [NOT_ASKED, HELD, NOT_HELD] = [0, 1, 2];
-const ROOM = 256;
+/** All sets that there are: what a word is asked of one set it will be asked of others. */
+const SETS: WordSet[] = [];
+/** A cell holds as many sets, and that they were asked. */
+const SETS_A_CELL = 30;
+const ASKED = 1 << SETS_A_CELL;
+const FEWEST_WORDS = 256;
+
+/** Of each word by the tokeniser's number for it, side by side: the cells that tell which sets hold it. */
+let cells = 0;
+let rows = new Int32Array(0);
 
 /** Words that a token may be one of: asked of every token of a sentence, so that what it came to is kept by the word's number. */
 export class WordSet {
   private readonly words: ReadonlySet<string>;
-  private found = new Uint8Array(ROOM);
+  private readonly cell = Math.floor(SETS.length / SETS_A_CELL);
+  private readonly bit = 1 << (SETS.length % SETS_A_CELL);
 
   /** Of the words themselves, or of a text in which they stand apart. */
   constructor(words: Iterable<string> | string) {
     this.words = new Set(typeof words === 'string' ? words.split(' ') : words);
+    SETS.push(this);
+    cells = this.cell + 1;
+    rows = new Int32Array(0);
   }
 
   hasWord(word: string): boolean {
@@ -21,8 +32,8 @@ export class WordSet {
   has(token: Token): boolean {
     const { known } = token;
     if (known === UNKNOWN) return this.words.has(token.text);
-    const found = this.found[known] ?? NOT_ASKED;
-    return found === NOT_ASKED ? this.learn(token) : found === HELD;
+    const found = rows[known * cells + this.cell] ?? 0;
+    return ((found === 0 ? this.learn(token) : found) & this.bit) !== 0;
   }
 
   /** Whether one of the tokens from there up to there is. */
@@ -34,14 +45,22 @@ export class WordSet {
     return false;
   }
 
-  private learn({ known, text }: Token): boolean {
-    const holds = this.words.has(text);
-    if (known >= this.found.length) {
-      const longer = new Uint8Array(Math.max(known + 1, this.found.length * 2));
-      longer.set(this.found);
-      this.found = longer;
+  /** What all sets say of a word; the cell of this one. */
+  private learn({ known, text }: Token): number {
+    const from = known * cells;
+    if (from + cells > rows.length) rows = withRoomFor(known);
+    rows.fill(ASKED, from, from + cells);
+    for (const set of SETS) {
+      if (set.hasWord(text)) rows[from + set.cell] = (rows[from + set.cell] ?? ASKED) | set.bit;
     }
-    this.found[known] = holds ? HELD : NOT_HELD;
-    return holds;
+    return rows[from + this.cell] ?? ASKED;
   }
+}
+
+function withRoomFor(known: number): Int32Array<ArrayBuffer> {
+  const longer = new Int32Array(
+    Math.max((known + 1) * cells, rows.length * 2, FEWEST_WORDS * cells),
+  );
+  longer.set(rows);
+  return longer;
 }

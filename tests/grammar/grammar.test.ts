@@ -31,6 +31,7 @@ import { parseShape } from '../../core/grammar/shape.ts';
 import { Skimmer } from '../../core/grammar/skim.ts';
 import { type Token, UNKNOWN } from '../../core/grammar/tokens.ts';
 import { vocabularyOf } from '../../core/grammar/vocabulary.ts';
+import { skimmed } from './skimmed.ts';
 
 /** Words between spaces; a comma before a word makes a pause. */
 function tokensOf(text: string): readonly Token[] {
@@ -266,7 +267,7 @@ describe('the skimmer', () => {
     const grammar = new Grammar();
     const skimmer = new Skimmer(grammar, nodes);
     const matcher = new Matcher(grammar, tokensOf(text), lists);
-    return skimmer.skim(matcher, 0).map(({ end, numbers }) => [end, ...numbers]);
+    return skimmed(skimmer, matcher);
   };
 
   it('tells which nodes may read, and up to where', () => {
@@ -276,7 +277,8 @@ describe('the skimmer', () => {
       [4, 0],
     ]);
     expect(skim([wall, word('wall'), colour], 'wall is blue')).toEqual([
-      [1, 0, 1],
+      [1, 0],
+      [1, 1],
       [3, 0],
     ]);
     expect(skim([wall, colour], 'the door')).toEqual([]);
@@ -309,14 +311,14 @@ describe('the skimmer', () => {
     const grammar = new Grammar();
     const skimmer = new Skimmer(grammar, nodes);
     const matcher = new Matcher(grammar, tokensOf('red w7 red'));
-    expect(skimmer.skim(matcher, 0)).toEqual([{ end: 2, numbers: [7] }]);
+    expect(skimmed(skimmer, matcher)).toEqual([[2, 7]]);
     expect(matcher.steps).toBe(3);
   });
 
   it('forgets what it learnt before that fills the memory, and finds the same', () => {
     const grammar = new Grammar();
     const skimmer = new Skimmer(grammar, [colour, sequence(colour, colour)]);
-    const found = () => skimmer.skim(new Matcher(grammar, tokensOf('red blue')), 0);
+    const found = () => skimmed(skimmer, new Matcher(grammar, tokensOf('red blue')));
     const before = found();
     for (let times = 0; times <= MOST_LEARNT; times += 1) grammar.remainders.learn();
     expect(grammar.remainders.age).toBe(1);

@@ -26,6 +26,7 @@ import { Reach } from '../../core/grammar/reach.ts';
 import { parseShape } from '../../core/grammar/shape.ts';
 import { Skimmer } from '../../core/grammar/skim.ts';
 import { type Token, UNKNOWN } from '../../core/grammar/tokens.ts';
+import { skimmed } from './skimmed.ts';
 
 const WORDS = ['a', 'b', '1', '2'] as const;
 
@@ -89,8 +90,8 @@ function both(
     at: 0,
     to: tokens.length,
   });
-  const skimmed = new Skimmer(grammar, [rule]).skim(matcher, 0).map(({ end }) => end);
-  return { matches, reach, skimmed: skimmed.filter((end) => end > 0) };
+  const ends = skimmed(new Skimmer(grammar, [rule]), matcher).map(([end]) => end);
+  return { matches, reach, skimmed: ends.filter((end) => end > 0) };
 }
 
 const endsOf = (matches: readonly Match[]): readonly number[] => [
