@@ -40,6 +40,7 @@ const FLAG_BITS = 2;
 /** Lists of what is done, before it is full: no sentence adds as many as a back then has room for. */
 const MOST_ACTS = 2 ** (ACTS_BITS - 1);
 const ACTS_END = FLAG_BITS + ACTS_BITS;
+const ACTS_MASK = 2 ** ACTS_BITS - 1;
 
 /** The thread that it comes from. */
 export const originIn = (back: number): number => back >>> ACTS_END;
@@ -50,7 +51,7 @@ export const hidesOthers = (back: number): boolean => (back & HIDES_OTHERS) !== 
 export const isBehindEnd = (back: number): boolean => (back & IS_BEHIND_END) !== 0;
 
 /** What is done before the step's token is read, by its number; 0 is nothing. */
-export const actsIn = (back: number): number => (back >>> FLAG_BITS) & (2 ** ACTS_BITS - 1);
+export const actsIn = (back: number): number => (back >>> FLAG_BITS) & ACTS_MASK;
 
 interface Reads {
   /** Steps that are kept before it is full. */
