@@ -68,8 +68,34 @@ const GUESSES = 8;
 export function parse(text: string, context: Context): Parse {
   const said = parsedAs(new Sentence(text, context));
   const asked = orShorter(said, said.sentence.withoutAsking());
-  return orShorter(asked, asked.sentence.withoutTail());
+  return orOtherwise(orShorter(asked, asked.sentence.withoutTail()));
 }
+
+/** Where rules leave words unread, and fewer of it in other words. */
+function orOtherwise(said: Parse): Parse {
+  const other = isWhollyRead(said.tokens, said.items) ? null : said.sentence.otherwise();
+  if (other === null) return said;
+  const parsed = parsedAs(other.sentence);
+  const steps = said.steps + parsed.steps;
+  const isBetter =
+    tokensUnread(parsed) + other.leftOut < tokensUnread(said) &&
+    tokensTold(parsed) > tokensTold(said);
+  return { ...(isBetter ? parsed : said), steps };
+}
+
+/** Read of it, and not only kept as it was said. */
+const tokensTold = (parse: Parse): number =>
+  tokensRead({
+    ...parse,
+    items: parse.items.filter((item) => !isKeptAsSaid(item) && !isTalk(item)),
+  });
+
+const isTalk = ({ meaning }: Item): boolean => {
+  for (const _part in meaning) return false;
+  return true;
+};
+
+const tokensUnread = (parse: Parse): number => parse.tokens.length - tokensRead(parse);
 
 function orShorter(whole: Parse, sentence: Sentence | null): Parse {
   if (sentence === null) return whole;

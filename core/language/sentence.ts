@@ -7,6 +7,7 @@ import { NUMBER } from './numbers.ts';
 import type { Frame, Span } from './rule.ts';
 import { FILLERS } from './talk.ts';
 import { withoutAsking, withoutLead, withoutTail, withoutThanks } from './said-around.ts';
+import { saidOtherwise } from './said-otherwise.ts';
 import { tokenise } from './tokenise.ts';
 import { WordSet } from './word-set.ts';
 
@@ -35,7 +36,7 @@ export class Sentence {
     context: Context,
     tokens = withoutThanks(withoutLead(tokenise(text), context.asksYes)),
   ) {
-    this.text = text;
+    this.text = SHOUTED.test(text) ? text.toLowerCase() : text;
     this.context = context;
     this.tokens = tokens;
     this.matcher = new Matcher(GRAMMAR, this.tokens, listsOf(context.names));
@@ -51,6 +52,14 @@ export class Sentence {
   withoutTail(): Sentence | null {
     const tokens = withoutTail(this.tokens);
     return tokens === null ? null : new Sentence(this.text, this.context, tokens);
+  }
+
+  /** It in other words that may have been meant, which as many tokens were left out of; `null` where there are none. */
+  otherwise(): { readonly sentence: Sentence; readonly leftOut: number } | null {
+    const other = saidOtherwise(this.tokens);
+    if (other === null) return null;
+    const { tokens, leftOut } = other;
+    return { sentence: new Sentence(this.text, this.context, tokens), leftOut };
   }
 
   /** All of it but the fillers at both ends. */
@@ -117,6 +126,9 @@ export class Sentence {
     return LATE_FIGURES.has(word) && LED_ON_TO.has(next);
   }
 }
+
+/** All in capitals, none of which tells a name. */
+const SHOUTED = /^[^a-z]{3,}$/;
 
 class SentenceFrame implements Frame {
   readonly context: Context;

@@ -2,19 +2,24 @@ import { HEARSAY_RULES } from './hearsay.ts';
 import { HOPE_RULES } from './hopes.ts';
 import { BID, NOT_OF_THIS_UNIT } from './not-of-this-unit.ts';
 import { atClock } from './errands.ts';
-import { type Means, type Rule, rule } from './rule.ts';
+import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { signedIn } from './slots.ts';
 import { WordSet } from './word-set.ts';
 
 const nothing: Means = () => ({});
 
-/** "When we started" is no condition. */
+/** "When we started" is no condition, and "I'd say suction's forty" no supposition. */
 const unlessPast: Means = (_tags, frame) =>
   /^when (?:we|i|it|they|you) (?:started|began|got|arrived|came|walked|showed|was|were|went)\b/i.test(
     frame.wordsOf(frame.span),
-  )
+  ) || (/^say\b/i.test(frame.wordsOf(frame.span)) && /'d$|would$/i.test(wordBefore(frame)))
     ? null
     : { supposed: true };
+
+const wordBefore = (frame: Frame): string => {
+  const { from } = frame.span;
+  return from === 0 ? '' : frame.wordsOf({ from: from - 1, to: from });
+};
 
 /** "Is head two hundred": what stands in the middle of a sentence asks nothing. */
 const opensQuestion: Means = (_tags, frame) => (frame.span.from <= 1 ? {} : null);

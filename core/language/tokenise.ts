@@ -49,6 +49,42 @@ const WHOLE: ReadonlyMap<string, readonly string[]> = new Map(
     im: ['i', 'am'],
     ive: ['i', 'have'],
     isnt: ['is', 'not'],
+    arent: ['are', 'not'],
+    wasnt: ['was', 'not'],
+    werent: ['were', 'not'],
+    didnt: ['did', 'not'],
+    hasnt: ['has', 'not'],
+    havent: ['have', 'not'],
+    hadnt: ['had', 'not'],
+    wont: ['will', 'not'],
+    wouldnt: ['would', 'not'],
+    couldnt: ['could', 'not'],
+    shouldnt: ['should', 'not'],
+    aint: ['is', 'not'],
+    theyre: ['they', 'are'],
+    youre: ['you', 'are'],
+    theyve: ['they', 'have'],
+    weve: ['we', 'have'],
+    youve: ['you', 'have'],
+    theres: ['there', 'is'],
+    heres: ['here', 'is'],
+    whos: ['who', 'is'],
+    whens: ['when', 'is'],
+    whys: ['why', 'is'],
+    hes: ['he', 'is'],
+    shes: ['she', 'is'],
+    itll: ['it', 'will'],
+    thatll: ['that', 'will'],
+    whatd: ['what', 'would'],
+    thatd: ['that', 'would'],
+    howd: ['how', 'would'],
+    whered: ['where', 'would'],
+    wouldve: ['would', 'have'],
+    couldve: ['could', 'have'],
+    shouldve: ['should', 'have'],
+    lets: ['let', 'us'],
+    itd: ['it', 'would'],
+    theyll: ['they', 'will'],
     dont: ['do', 'not'],
     doesnt: ['does', 'not'],
     "won't": ['will', 'not'],
@@ -66,6 +102,7 @@ const WHOLE: ReadonlyMap<string, readonly string[]> = new Map(
     walkin: ['walk', 'in'],
     reachin: ['reach', 'in'],
     drier: ['dryer'],
+    driers: ['dryers'],
     gauge: ['gage'],
     gauges: ['gages'],
     captube: ['cap', 'tube'],
@@ -171,10 +208,20 @@ interface WordPlace extends Place {
 /** Whether it is noise. */
 function addWord(tokens: Token[], known: number, place: WordPlace): boolean {
   const into = turned(known);
+  if (into === 'itself' && isSaidAgain(known, tokens.at(-1))) return false;
   if (into === 'itself' || into === 'noise') tokens.push(knownToken(known, place));
   else addSplit(tokens, into, place);
   return into === 'noise';
 }
+
+/** "The the head is is one ninety": a little word said twice was stumbled over; "two two" was not. */
+function isSaidAgain(known: number, before: Token | undefined): boolean {
+  return before?.known === known && STUMBLES.has(before.text);
+}
+
+const STUMBLES: ReadonlySet<string> = new Set(
+  'the and we i it is are was got my at of what how to on that'.split(' '),
+);
 
 function addSplit(tokens: Token[], parts: readonly Token[], place: WordPlace): void {
   if (parts[0]?.text === 'a' && isAmpsOf(tokens.at(-1), place)) {

@@ -1,0 +1,77 @@
+import { everyWordOf } from '../grammar/vocabulary.ts';
+import { changed, type Token, UNKNOWN } from '../grammar/tokens.ts';
+import { HOLES } from './holes.ts';
+import { WordSet } from './word-set.ts';
+
+/** Words between others that change nothing of what is told: "line two is just pulling nine", "the light is actually out". */
+const MERE = new WordSet(
+  'actually just still really basically honestly definitely literally obviously clearly pretty very quite totally completely presently',
+);
+/** "The compressor is like really hot"; but "it sounds like a bearing". */
+const LIKE = new WordSet('like');
+const BEFORE_LIKE = new WordSet('is are was were am just really');
+/** "It's not just the fan" is about more than the fan. */
+const TURNS = new WordSet('not no never');
+
+const NAMED = ['quantity', 'place', 'part', 'equipment'].flatMap((hole) => {
+  const node = HOLES[hole];
+  return node === undefined ? [] : everyWordOf(node);
+});
+/** "Is" is no name's word with an ending. */
+const SHORTEST = 3;
+/** Of what a name ends in, with the "is" behind it whose apostrophe nobody wrote: "heads one ninety". */
+const WITH_IS = new WordSet(
+  NAMED.filter(({ length }) => length >= SHORTEST).map((word) => `${word}s`),
+);
+
+const MANY = new WordSet(NAMED);
+/** Behind these the word is meant as it is written: "gauges are off". */
+const OF_MANY = new WordSet('is are was were has have had do did will would should can could');
+/** Of more than one, too, where that is a name: "left the caps off". */
+const WHERE = new WordSet('off on in out back up down');
+
+/** "Were twelve superheated" */
+const WE_ARE = new WordSet('were');
+
+export interface Otherwise {
+  readonly tokens: readonly Token[];
+  /** How many were left out. */
+  readonly leftOut: number;
+}
+
+/** The tokens as they may have been meant where the rules do not read all of them; `null` where that is no other way. */
+export function saidOtherwise(tokens: readonly Token[]): Otherwise | null {
+  const isOtherwise =
+    MERE.hasAny(tokens, 1) || LIKE.hasAny(tokens, 1) || WITH_IS.hasAny(tokens) || WE_ARE.hasAny(tokens, 0, 1);
+  if (!isOtherwise) return null;
+  const others: Token[] = [];
+  let leftOut = 0;
+  for (const [at, token] of tokens.entries()) {
+    if (isMere(tokens, at)) leftOut += 1;
+    else if (mayHoldIs(token, tokens[at + 1])) others.push(...apart(token, [token.text.slice(0, -1), 'is']));
+    else if (at === 0 && WE_ARE.has(token)) others.push(...apart(token, ['we', 'are']));
+    else others.push(token);
+  }
+  return leftOut === 0 && others.length === tokens.length ? null : { tokens: others, leftOut };
+}
+
+/** Where no pause stands before it: what begins a clause may belong to what is done in it. */
+function isMere(tokens: readonly Token[], at: number): boolean {
+  const [before, token] = [tokens[at - 1], tokens[at]];
+  if (before === undefined || token === undefined || token.pause || TURNS.has(before)) return false;
+  return MERE.has(token) || (LIKE.has(token) && BEFORE_LIKE.has(before));
+}
+
+function mayHoldIs(token: Token, next: Token | undefined): boolean {
+  if (!WITH_IS.has(token)) return false;
+  if (next === undefined || next.pause) return false;
+  return !OF_MANY.has(next) && !(MANY.has(token) && WHERE.has(next));
+}
+
+function apart(token: Token, [first, second]: readonly [string, string]): readonly Token[] {
+  const cut = token.start + Math.min(first.length, token.end - token.start);
+  return [
+    changed(token, { text: first, known: UNKNOWN, end: cut }),
+    changed(token, { text: second, known: UNKNOWN, start: cut, pause: false }),
+  ];
+}
