@@ -48,7 +48,7 @@ export const LOOSE = named(
 );
 
 const HEDGE = parseShape(
-  '(about|around|roughly|approximately|~almost|~nearly|~maybe|~close to|~just (under|over|about)|~somewhere [around]|~something like|~like about|~right around|~approx|~pushing|~just (shy of|above|below)|~a (hair|touch|little|bit|tick|shade) (over|under|above|below|better than)|~knocking on|~upwards of|~at least|~easily|~every bit of|~right at about|~call it|~around about|~right about|~pretty much|~[somewhere] in the neighborhood of|~give or take)',
+  '(about|around|roughly|approximately|~almost|~nearly|~maybe|~close to|~just (under|over|about)|~somewhere [around]|~something like|~like about|~right around|~approx|~pushing|~just (shy of|above|below)|~a (hair|touch|little|bit|tick|shade) (over|under|above|below|better than)|~knocking on|~upwards of|~at least|~easily|~every bit of|~right at about|~call it|~pretty much|~in the neighborhood of)',
 );
 
 const HEDGED = sequence(HEDGE, tag({ hedged: true }));

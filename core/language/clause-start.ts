@@ -18,6 +18,12 @@ export function startsClause(frame: Frame): boolean {
     .every((word) => word === '' || (FILLERS.hasWord(word) && word !== 'think'));
 }
 
+/** The word before what the rule read; empty where there is none. */
+export function wordBefore(frame: Frame): string {
+  const { from } = frame.span;
+  return from === 0 ? '' : frame.wordsOf({ from: from - 1, to: from });
+}
+
 /** The word that stands behind it in the same breath, as the rules write words; '' at a pause and at the end. */
 export function wordBehind(frame: Frame): string {
   const { to } = frame.span;

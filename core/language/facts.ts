@@ -376,7 +376,7 @@ export const FACT_RULES: readonly Rule[] = [
     examples: ['design low side one forty'],
   }),
   rule(
-    '(the site is|site is|site name is|i am at site|the customer is|customer is called|the account is|job is at|the job is at) <rest>',
+    '(the site is|site is|site name is|i am at site|(the|our|my) customer is|customer is called|the account is|job is at|the job is at) <rest>',
     nameOf('site'),
     {
       examples: ['site is Harbor Street Deli'],

@@ -1,4 +1,13 @@
-import { named, type Node, type RuleNode, sequence, tag, type Tags } from '../grammar/nodes.ts';
+import {
+  choice,
+  named,
+  type Node,
+  type RuleNode,
+  sequence,
+  tag,
+  type Tags,
+  unheard,
+} from '../grammar/nodes.ts';
 import { parseShape } from '../grammar/shape.ts';
 import type { Context, Expectation } from './context.ts';
 import { HOLES } from './holes.ts';
@@ -86,7 +95,7 @@ interface Ways {
 }
 
 export function rule(shape: string, means: Means, ways: Ways = {}): Rule {
-  const said = parseShape(shape, HOLES);
+  const said = withoutThe(parseShape(shape, HOLES));
   const node: Node = ways.tags === undefined ? said : sequence(tag(ways.tags), said);
   return {
     shape,
@@ -99,6 +108,29 @@ export function rule(shape: string, means: Means, ways: Ways = {}): Rule {
     heardWhen: ways.heardWhen ?? [],
     examples: ways.examples ?? [],
   };
+}
+
+/** In a hurry nobody says "the": where a shape has it, it may be left out. */
+function withoutThe(node: Node): Node {
+  switch (node.kind) {
+    case 'word':
+      return node.word === 'the' ? choice(node, unheard(sequence())) : node;
+    case 'sequence':
+      return sequence(...node.parts.map(withoutThe));
+    case 'choice':
+      return {
+        ...node,
+        options: node.options.map((o) =>
+          o.node.kind === 'word' ? o : { ...o, node: withoutThe(o.node) },
+        ),
+      };
+    case 'optional':
+    case 'repeat':
+    case 'unheard':
+      return { ...node, node: withoutThe(node.node) };
+    default:
+      return node;
+  }
 }
 
 /** Whatever the dialogue expects: nobody who was asked a number must wait to say stop. */

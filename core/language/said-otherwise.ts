@@ -42,13 +42,17 @@ export interface Otherwise {
 /** The tokens as they may have been meant where the rules do not read all of them; `null` where that is no other way. */
 export function saidOtherwise(tokens: readonly Token[]): Otherwise | null {
   const isOtherwise =
-    MERE.hasAny(tokens, 1) || LIKE.hasAny(tokens, 1) || WITH_IS.hasAny(tokens) || WE_ARE.hasAny(tokens, 0, 1);
+    MERE.hasAny(tokens, 1) ||
+    LIKE.hasAny(tokens, 1) ||
+    WITH_IS.hasAny(tokens) ||
+    WE_ARE.hasAny(tokens, 0, 1);
   if (!isOtherwise) return null;
   const others: Token[] = [];
   let leftOut = 0;
   for (const [at, token] of tokens.entries()) {
     if (isMere(tokens, at)) leftOut += 1;
-    else if (mayHoldIs(token, tokens[at + 1])) others.push(...apart(token, [token.text.slice(0, -1), 'is']));
+    else if (mayHoldIs(token, tokens[at + 1]))
+      others.push(...apart(token, [token.text.slice(0, -1), 'is']));
     else if (at === 0 && WE_ARE.has(token)) others.push(...apart(token, ['we', 'are']));
     else others.push(token);
   }

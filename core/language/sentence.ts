@@ -30,6 +30,7 @@ export class Sentence {
   readonly tokens: readonly Token[];
   readonly matcher: Matcher;
   private weightyPart: Span | null = null;
+  private noisy: boolean | null = null;
 
   constructor(
     text: string,
@@ -87,7 +88,13 @@ export class Sentence {
   wordsOf({ from, to }: Span): string {
     const first = this.tokens[from];
     const last = this.tokens[to - 1];
-    return first === undefined || last === undefined ? '' : this.text.slice(first.start, last.end);
+    if (first === undefined || last === undefined) return '';
+    const words = this.text.slice(first.start, last.end);
+    return this.hasNoise() ? words.replace(NOISE, '') : words;
+  }
+
+  private hasNoise(): boolean {
+    return (this.noisy ??= this.text.search(NOISE) >= 0);
   }
 
   /** Whether one number reaches over the place between two tokens, and up to there where that is given. */
@@ -127,6 +134,8 @@ export class Sentence {
   }
 }
 
+/** Said while thinking, and no part of a name: "the walk-in at uh the back dock". */
+const NOISE = /\b(?:uh|um|erm|hmm?),? /gi;
 /** All in capitals, none of which tells a name. */
 const SHOUTED = /^[^a-z]{3,}$/;
 

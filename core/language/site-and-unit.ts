@@ -54,7 +54,7 @@ export const SITE_RULES: readonly Rule[] = [
     unitThenSite,
   ),
   rule(
-    `(the site is|site is|site name is|i am at site|the customer is|customer is called|the account is|job is at|the job is at|at|[(i am|we are|i am here|we are here|here|i am on site|on site|just got here)] at|just got to) <clause> <pause> ${A_UNIT}`,
+    `(the site is|site is|site name is|i am at site|(the|our|my) customer is|customer is called|the account is|job is at|the job is at|at|[(i am|we are|i am here|we are here|here|i am on site|on site|just got here)] at|just got to) <clause> <pause> ${A_UNIT}`,
     siteThenUnit,
   ),
   rule(

@@ -2,23 +2,23 @@ import { HEARSAY_RULES } from './hearsay.ts';
 import { HOPE_RULES } from './hopes.ts';
 import { BID, NOT_OF_THIS_UNIT } from './not-of-this-unit.ts';
 import { atClock } from './errands.ts';
-import { type Frame, type Means, type Rule, rule } from './rule.ts';
+import { wordBefore } from './clause-start.ts';
+import { type Means, type Rule, rule } from './rule.ts';
 import { signedIn } from './slots.ts';
 import { WordSet } from './word-set.ts';
 
 const nothing: Means = () => ({});
 
-/** "When we started" is no condition, and "I'd say suction's forty" no supposition. */
-const unlessPast: Means = (_tags, frame) =>
-  /^when (?:we|i|it|they|you) (?:started|began|got|arrived|came|walked|showed|was|were|went)\b/i.test(
-    frame.wordsOf(frame.span),
-  ) || (/^say\b/i.test(frame.wordsOf(frame.span)) && /'d$|would$/i.test(wordBefore(frame)))
-    ? null
-    : { supposed: true };
+const PAST =
+  /^when (?:we|i|it|they|you) (?:started|began|got|arrived|came|walked|showed|was|were|went)\b/i;
+/** "Say it's twelve" supposes whatever stands before it. */
+const SAYS_NAMED = /^say (?!it|that|this|they|we|you|he|she)/i;
 
-const wordBefore = (frame: Frame): string => {
-  const { from } = frame.span;
-  return from === 0 ? '' : frame.wordsOf({ from: from - 1, to: from });
+/** "When we started" is no condition, and "I'd say suction's forty" no supposition. */
+const unlessPast: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const isEstimate = SAYS_NAMED.test(words) && /'d$|would$/i.test(wordBefore(frame));
+  return PAST.test(words) || isEstimate ? null : { supposed: true };
 };
 
 /** "Is head two hundred": what stands in the middle of a sentence asks nothing. */
@@ -240,7 +240,7 @@ export const TALK_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(that|this|the|another|other|which|good|bad|new|old|next|last|every|each|any|no|same|only|big|little|small|left|right|first|second|third|wrong|it is the|different) one',
+    '(that|this|the|another|other|which|good|bad|new|old|next|last|every|each|any|no|same|only|big|little|small|left|right|first|second|third|wrong|it is (the|that)|different) one',
     nothing,
     {
       examples: ['that one is bad'],

@@ -220,7 +220,7 @@ function isSaidAgain(known: number, before: Token | undefined): boolean {
 }
 
 const STUMBLES: ReadonlySet<string> = new Set(
-  'the and we i it is are was got my at of what how to on that'.split(' '),
+  'the and we i are was got my of what how on'.split(' '),
 );
 
 function addSplit(tokens: Token[], parts: readonly Token[], place: WordPlace): void {

@@ -39,11 +39,11 @@ const thenNow: Means = (tags, frame) => {
 
 /** Numbers of the past, told beside the ones of now. */
 export const BEFORE_RULES: readonly Rule[] = [
-  rule(`[the] <quantity> ${WAS} [(at|up at|down at|around)] <amount> ${AGO}`, remark, {
+  rule(`[the] <quantity> ${WAS} [(at|up at|down at)] <amount> ${AGO}`, remark, {
     examples: ['head was two forty an hour ago'],
   }),
   rule(
-    `[(and|but)] [(it|she|they)] ${WAS} [(at|up at|down at|around)] <amount> ${AGO}`,
+    `[(and|but)] [(it|she|they)] ${WAS} [(at|up at|down at)] <amount> ${AGO}`,
     remarkOfIt,
     {
       examples: ['it was two forty an hour ago'],

@@ -22,7 +22,7 @@ const THEIRS =
 const BOX =
   '(it|this|this one|that one|her|them|the (box|cooler|freezer|unit|case|walk in|reach in|fridge|temp|temperature)|everything [in (it|there|here)])';
 const AT =
-  '[(to be|to run|to stay|kept|set|held|running|sitting|to hold|to sit)] [(at|down to|down at|around|about|at about|right at|down around|in the neighborhood of)]';
+  '[(to be|to run|to stay|kept|set|held|running|sitting|to hold|to sit)] [(at|down to|down at|right at|down)]';
 const WANT =
   '(want|wants|like|likes|would like|wanted|asked for|asks for|is asking for|are asking for|need|needs)';
 const KEEP =
@@ -36,7 +36,7 @@ export const WANTED_RULES: readonly Rule[] = [
     examples: ['they keep it at thirty six', 'chef likes to keep the walk in around thirty five'],
   }),
   rule(
-    `[(and|but)] ${THEIRS} ${WANT} (<amount>|[(about|around)] <amount> in (it|there|the (box|cooler|freezer|case)))`,
+    `[(and|but)] ${THEIRS} ${WANT} <amount> [in (it|there|the (box|cooler|freezer|case))]`,
     wanted,
     { apart: true, examples: ['customer wants thirty seven'] },
   ),
