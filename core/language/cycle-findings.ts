@@ -78,6 +78,11 @@ export const CYCLE_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    '(<the> compressor|it|she) ((is|comes|kicks|runs|stays) on|runs) [for] [(about|maybe|like|only)] [(a|a few|a couple of|<count:ran>)] (second|seconds|minute|minutes) (and|then|and then|<pause>) [(it is|back|goes|shuts|cuts|kicks|right back)] off [again]',
+    onlyOf('compressor', 'shortCycling'),
+    { examples: ['it comes on for a minute and then shuts off'] },
+  ),
+  rule(
     `${UNIT} (is|is still|went|just went|has gone) (in|into) [a] defrost [(now|right now|again)]`,
     onlyOf('evaporator', 'defrosting'),
     { examples: ['it is in defrost'] },
@@ -88,7 +93,7 @@ export const CYCLE_RULES: readonly Rule[] = [
     { examples: ['it is out of defrost', 'defrost terminated'] },
   ),
   rule(
-    `(${UNIT} (is|seems|was) (stuck|hung [up]|locked) in [a] defrost|${UNIT} (will not|does not|did not) (come out of|get out of|terminate|end) [the] defrost|[the] defrost (will not|does not|never) (terminate|terminates|end|ends))`,
+    `(${UNIT} (is|seems|was) (stuck|hung [up]|locked) in [a] defrost|${UNIT} (will not|does not|did not|never) (come out of|comes out of|came out of|get out of|terminate|end) [the] defrost|[the] defrost (will not|does not|never) (terminate|terminates|end|ends))`,
     onlyOf('evaporator', 'stuckInDefrost'),
     { examples: ['it is stuck in defrost', 'it will not come out of defrost'] },
   ),

@@ -90,6 +90,7 @@ const HOLES = {
   month: MONTH,
   next: NEXT,
   stretch: STRETCH,
+  stretchOne: parseShape('<one> <period>', { period: PERIOD, one: tag({ amount: 1 }) }),
   place: DAY_PLACE,
   day: DAY_NUMBER,
   isWeekday: as('weekday'),
@@ -108,6 +109,7 @@ export const DUE = named(
   'due',
   choice(
     shaped('<by> (within|in the next|inside of|in under) <in> [the next] <stretch>'),
+    shaped('<by> within <in> the <stretchOne>'),
     shaped('<on> in <in> [about] <stretch> [time]'),
     shaped('<on> <in> <stretch> from (now|today)'),
     shaped('<on> <in> <tomorrow> tomorrow'),

@@ -1,7 +1,7 @@
 import type { FindingStateId, PartId } from '../terms/names.ts';
 import { finding } from './finding-of.ts';
 import { holdsNumber } from './own-reading.ts';
-import { type Means, type Rule, rule } from './rule.ts';
+import { type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, stateId } from './slots.ts';
 import { DIRT, LIFELESS } from './vocabulary/state-names.ts';
 
@@ -168,6 +168,15 @@ const remark: Means = (_tags, frame) => {
   return holdsNumber(words) ? null : { remarks: [words] };
 };
 
+/** What no longer runs stands still; of what else it is not, nothing is told. */
+const notSo: Means = (tags, frame) => {
+  if (tags['state'] !== 'running') return {};
+  const part = partId(tags['part']);
+  if (part !== null) return foundAt('notRunning')(tags, frame);
+  const means = (last: PartId): Meaning => ({ findings: [finding(last, 'notRunning', frame)] });
+  return { ofIt: { means, inSentence: true, otherwise: {} } };
+};
+
 /** What was looked for and is not there, or no longer: nothing was found. Behind the states that a "not" makes. */
 export const UNSEEN_RULES: readonly Rule[] = [
   rule(
@@ -177,7 +186,7 @@ export const UNSEEN_RULES: readonly Rule[] = [
   ),
   rule(
     '(it|that|they|she|<the> <part>) (is|are|was|were) (not|no longer|never|hardly) <very> <state> [(anymore|any more|now|yet|at all|today)]',
-    nothing,
+    notSo,
     { examples: ['it is not short cycling anymore'] },
   ),
   rule(

@@ -6,39 +6,10 @@ import { TURNS } from './fans.ts';
 import { BULB_RULES } from './bulb-tests.ts';
 import { CYCLE_RULES } from './cycle-findings.ts';
 import { finding, onlyOf } from './finding-of.ts';
+import { BREAKS, stateAt, TELLS, WORKS } from './state-at.ts';
 import { partId, placeId, stateId, tagsIn } from './slots.ts';
 import type { Finding } from './utterance.ts';
 import { DIRT, LIFELESS } from './vocabulary/state-names.ts';
-
-/** What is on when it does its work, though it does not turn. */
-const WORKS: readonly PartId[] = [
-  ...TURNS,
-  'light',
-  'crankcaseHeater',
-  'defrostHeater',
-  'doorHeater',
-  'drainHeater',
-  'defrostTimer',
-  'controller',
-  'temperatureControl',
-  'liquidLineSolenoid',
-];
-const TELLS: readonly PartId[] = ['sensor', 'thermometer'];
-/** What is open when it is off. */
-const BREAKS: readonly PartId[] = ['disconnect', 'breaker'];
-
-/** "Disconnect is off" is open; "the terminal on the contactor" is not a terminal that is on. */
-function stateAt(part: PartId, state: Finding['state']): Finding['state'] | null {
-  if (state === 'notRunning' && BREAKS.includes(part)) return 'open';
-  if (state === 'running' && BREAKS.includes(part)) return 'closed';
-  // A pan that is backed up is full; the line that backs it up is plugged.
-  if (state === 'wet' && part === 'drainLine') return 'plugged';
-  if (state === 'iced' && part.endsWith('Motor')) return 'failed';
-  // A sensor that is off tells another temperature.
-  if (state === 'notRunning' && TELLS.includes(part)) return 'failed';
-  if (state === 'closed' && TURNS.includes(part)) return 'running';
-  return state === 'running' && !WORKS.includes(part) ? null : state;
-}
 
 /** "Pull the bulb off" is no bulb that stands still. */
 const saysOnlyOff = (part: PartId, frame: Frame): boolean =>
@@ -61,7 +32,7 @@ const onlyFrosts = (part: PartId, frame: Frame): PartId =>
 const FROSTS =
   /^(?!.*(?:condens|outdoor)).*\b(?:ic(?:e|ed|ing)|frost|froze|frozen|frosting|frosted)\b/i;
 
-const stateOf =
+export const stateOf =
   (slot: 'state' | 'doing'): Means =>
   (tags, frame) => {
     const named = partId(tags['part']);
@@ -145,9 +116,9 @@ const ONLY_OF: Partial<Record<Finding['state'], PartId>> = {
 };
 
 const itIs =
-  (inSentence: boolean): Means =>
+  (slot: 'state' | 'doing', inSentence: boolean): Means =>
   (tags, frame) => {
-    const said = stateId(tags['state']);
+    const said = stateId(tags[slot]);
     if (said === null || NOT_OF_A_PART.includes(said)) return null;
     if (!inSentence && !OF_A_PART.includes(said)) return null;
     const means = (last: PartId): Meaning | null => {
@@ -159,6 +130,12 @@ const itIs =
       said === 'grounded' ? { findings: [finding('compressor', said, frame)] } : {};
     return { ofIt: { means, inSentence, otherwise } };
   };
+
+/** "It won't pull in" is of the contactor, whatever was named. */
+const itDoes: Means = (tags, frame) =>
+  /\bpull(?:ed|ing)? in$/i.test(frame.wordsOf(frame.span))
+    ? null
+    : itIs('doing', true)(tags, frame);
 
 /** What asks of a switch whether it is open, where its part is named. */
 const OPENNESS: readonly Finding['state'][] = ['open', 'closed', 'tripped'];
@@ -205,7 +182,7 @@ const SEEN =
   '[(there is|there was|i have|i found|found|i have got|i see|we have|got|it has|seeing)]';
 const MUCH = '(a lot of|lots of|some|heavy|a ton of|a bunch of|a little|a bit of|thick|tons of)';
 const ON =
-  '[(right|everywhere|all)] (at|on|in|by|around|all over|over|all around|inside|under|on top of|caked on|stuck in|stuck to|covering|packed in|[all the way] back to|built up on|built up in|behind)';
+  '[(right|everywhere|all|[all the way] (back|up|down|out))] (at|on|along|in|by|around|all over|over|all around|inside|under|on top of|caked on|stuck in|stuck to|covering|packed in|[all the way] back to|built up on|built up in|behind)';
 
 const IS =
   '(is|are|~smells|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~appears)';
@@ -236,9 +213,13 @@ export const FINDING_RULES: readonly Rule[] = [
     stateOf('state'),
     { examples: ['evaporator half frosted'] },
   ),
-  rule('<the> <part> (it is|they are) <very> <state>', stateOf('state'), {
-    examples: ['evaporator fan motor it is bad'],
-  }),
+  rule(
+    '<the> <part> [[(right|over)] (here|there)] (it is|they are) <very> <state>',
+    stateOf('state'),
+    {
+      examples: ['evaporator fan motor it is bad'],
+    },
+  ),
   rule(`<the> <part> [number] <count:which> ${IS} <very> <state>`, stateOf('state'), {
     examples: ['evap fan two is noisy'],
   }),
@@ -271,9 +252,13 @@ export const FINDING_RULES: readonly Rule[] = [
     stateIs('oily'),
     { examples: ['oily spot on the suction line', 'there is oil around the service valve'] },
   ),
-  rule(`${SEEN} [${MUCH}] [standing] water ${ON} <the> [<bit>] <part>`, stateIs('wet'), {
-    examples: ['water in the drain pan', 'there is water in the drain pan'],
-  }),
+  rule(
+    `${SEEN} [${MUCH}] [standing] water [(standing|sitting|pooled)] ${ON} <the> [<bit>] <part>`,
+    stateIs('wet'),
+    {
+      examples: ['water in the drain pan', 'there is water in the drain pan'],
+    },
+  ),
   rule(
     `[(there is|i see|i have|we have|i have got|and|still)] no [(more|sign of|signs of)] (ice|frost|oil|water|leak|leaks|${DIRT}) ${ON} <the> [<bit>] <part>`,
     seenClear,
@@ -365,15 +350,16 @@ export const FINDING_RULES: readonly Rule[] = [
   ...LAST_NAMED_RULES,
   ...CYCLE_RULES,
   ...BULB_RULES,
+  rule(`(<pause> [(and|but)]|and|but|because) (it|they) <doing>`, itDoes, { examples: [] }),
   rule(
     `(<pause> [(and|but)]|and|but|because) (it|they) (is|are|was|were) <very> <state>`,
-    itIs(true),
+    itIs('state', true),
     {
       examples: [],
     },
   ),
   rule(
-    '[(i|we)] [(just|have|then)] (ohmed|ohm|tested|checked|metered|looked at|inspected|tapped [on]|touched|pulled|shook|pulled apart|opened up|swung|spun|felt|megged) [(out|up)] <the> <part>',
+    '[(i|we)] [(just|have|then|am|are)] (ohmed|looking at|checking|ohm|tested|checked|metered|looked at|inspected|tapped [on]|touched|pulled|shook|pulled apart|opened up|swung|spun|felt|megged) [(out|up)] <the> <part>',
     (tags) => {
       const part = partId(tags['part']);
       return part === null ? null : { names: part };
@@ -385,14 +371,14 @@ export const FINDING_RULES: readonly Rule[] = [
     stateOf('state'),
     { examples: [] },
   ),
-  rule(`(it|that|they) (is|are|was|were) <very> <state>`, itIs(false), {
+  rule(`(it|that|they) (is|are|was|were) <very> <state>`, itIs('state', false), {
     apart: true,
     examples: ['it is really dirty'],
   }),
   rule(
     '(it|they) (is|are|was|were) <very> <state>',
     (tags, frame) =>
-      TOLD_OF_IT.some((state) => state === tags['state']) ? itIs(true)(tags, frame) : null,
+      TOLD_OF_IT.some((state) => state === tags['state']) ? itIs('state', true)(tags, frame) : null,
     { only: (frame) => frame.endsAtPause && !concludes(frame), examples: [] },
   ),
   rule(

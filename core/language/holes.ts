@@ -50,7 +50,10 @@ import { PART_NAMES } from './vocabulary/part-names.ts';
 import { PLACE_NAMES } from './vocabulary/place-names.ts';
 import { DERIVED_NAMES, QUANTITY_NAMES } from './vocabulary/quantity-names.ts';
 import { REFRIGERANT_NAMES } from './vocabulary/refrigerant-names.ts';
+import { JUDGED_NAMES } from './vocabulary/judged-names.ts';
 import { DOING_NAMES, STATE_NAMES } from './vocabulary/state-names.ts';
+import { RISKY_ACTS } from './vocabulary/risky-acts.ts';
+import { TASK_NAMES } from './vocabulary/task-names.ts';
 import { WORK_NAMES } from './vocabulary/work-names.ts';
 
 const QUANTITY = namesNode('quantity', QUANTITY_NAMES);
@@ -144,7 +147,7 @@ const REASON = named(
 const SPOT = named(
   'spot',
   parseShape(
-    '(on|of|in|to|for|at|by|from) (the|this|that) [(left|right|top|bottom|middle|back|front|lower|upper|inside|outside|far|other|first|second|third|center|main)] [hand] (side|one|section|corner|half|door|doors|lid|drawer|end|wall|walk in|cooler|freezer|box|case|unit|reach in|prep table|machine|system|roof|left|right|top|bottom|back|front|inside|outside|middle|shelf|display case|condensing unit|circuit|bank)',
+    '(on|of|in|to|for|at|by|from) (the|this|that) [(left|right|top|bottom|middle|back|front|lower|upper|inside|outside|far|other|first|second|third|center|main)] [hand] (side|one|section|corner|half|door|doors|lid|drawer|end|wall|walk in|cooler|freezer|box|case|unit|reach in|prep table|machine|system|roof|left|right|top|bottom|back|front|inside|outside|middle|shelf|display case|condensing unit|circuit|bank)|(in|up|out|down|over|back) (there|here)',
   ),
 );
 
@@ -252,6 +255,9 @@ export const HOLES: Holes = {
   }),
   state: namesNode('state', STATE_NAMES),
   doing: namesNode('doing', DOING_NAMES),
+  riskyAct: namesNode('topic', RISKY_ACTS, 'riskyAct'),
+  judged: namesNode('judged', JUDGED_NAMES),
+  task: namesNode('task', TASK_NAMES),
   refrigerant: REFRIGERANT,
   knownSite: named('knownSite', list('sites', 'site')),
   knownUnit: named('knownUnit', list('units', 'unit')),

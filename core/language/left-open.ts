@@ -84,7 +84,11 @@ const FITTED: readonly Fitted[] = [
     names: '(gages|~gage set|~manifold|~manifold gages|~hoses|~gages and hoses)',
     on: 'connect',
   },
-  { part: 'caps', names: '(caps|~cap|~valve caps|~valve cap|~stem caps|~cap nuts)', on: 'restore' },
+  {
+    part: 'caps',
+    names: '(caps|~new caps|~cap|~valve caps|~valve cap|~stem caps|~cap nuts)',
+    on: 'restore',
+  },
   {
     part: 'panel',
     names: '(panel|~panels|~cover|~covers|~access panel|~front panel|~back panel|~panel cover)',

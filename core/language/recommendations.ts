@@ -25,11 +25,17 @@ function extrasIn(tags: Tags, frame: Frame): Extras | null {
   };
 }
 
+const isHaving = (frame: Frame): boolean =>
+  !frame.endsAtPause &&
+  /(?:ed|en)\b/i.test(frame.wordsOf({ from: frame.span.to, to: frame.span.to + 2 }));
+
 const todo: Means = (tags, frame) => {
   const kind = workId(tags['work']);
   const named = partId(tags['part']);
   const extras = extrasIn(tags, frame);
   if (kind === null || named === null || extras === null) return null;
+  // "They need to get that drain heated" buys nothing.
+  if (kind === 'order' && isHaving(frame)) return null;
   const part = settledFan(named, frame.context);
   return { recommendations: [{ do: kind, part, ...extras, words: frame.wordsOf(frame.span) }] };
 };
@@ -75,7 +81,7 @@ function watchedIn(tags: Tags): string | null {
 }
 
 const SHOULD =
-  '(they should|recommend|~they (need to|ought to|have to|will need to|will have to|want to|must)|~we (should|need to)|~you should|~customer (should|needs to)|~the customer (should|needs to)|~i (would|recommend they|recommend that they|suggest they|recommend we)|~recommend (they|to|that they|we)|~[(i|we)] told (them|him|her|the (customer|owner|manager)) [that] (to|they (should|need to|have to))|~somebody should|~someone should|~owner should|~(next|on the next|at the next) (time|visit|trip|call) [(we (should|need to)|they (should|need to)|i (should|need to|will)|somebody should)]|~i recommend|~suggest|~(i would|i|we) (suggest|advise|advised|suggested|recommended) [(that|to)] [(they|them|he|she|we|the (customer|owner))] [(should|to)]|~suggest [that] (they|we)|~advise (them|the customer|they) [to]|~(i|you|they|we|they are|you are|we are|i am|customer is|somebody) [(will|might|would|going to|are going to)] (want|need|have) to|~(might|may) want to|~(you|they|we|customer|the customer) (ought to|better|had better|could use to)|~it would be (good|smart|a good idea) to|~(have|get|tell|ask) (them|him|her|somebody|someone|the (customer|owner)) [to]|~(they|we|you|i|somebody) [have] got to|~i would say|~should)';
+  '(they should|recommend|~they (need to|ought to|have to|will need to|will have to|want to|must)|~we (should|need to)|~you should|~customer (should|needs to)|~the customer (should|needs to)|~i (would|recommend they|recommend that they|suggest they|recommend we)|~recommend (they|to|that they|we)|~[(i|we)] told (them|him|her|the (customer|owner|manager)) [that] (to|they (should|need to|have to))|~somebody should|~someone should|~owner should|~(next|on the next|at the next) (time|visit|trip|call) [(we (should|need to)|they (should|need to)|i (should|need to|will)|somebody should)]|~i recommend|~suggest|~(i would|i|we) (suggest|advise|advised|suggested|recommended) [(that|to)] [(they|them|he|she|we|the (customer|owner))] [(should|to)]|~suggest [that] (they|we)|~advise (them|the customer|they) [to]|~(i|you|they|we|they are|you are|we are|i am|customer is|somebody) [(will|might|would|going to|are going to)] (want|need|have) to|~(might|may) want to|~(you|they|we|customer|the customer) (ought to|better|had better|could use to)|~it would be (good|smart|a good idea) to|~(have|get|tell|ask) (them|him|her|somebody|someone|the (customer|owner)) [(to|(they|he|she) (should|need to|needs to|ought to|have to))]|~(they|we|you|i|somebody) [have] got to|~i would say|~should)';
 
 /** When, how often and why. A finite grammar cannot hear free words, and every word that it hears costs accuracy. */
 const TAIL = '[~<due:due>] [~<every:every>] [~<why:why>]';

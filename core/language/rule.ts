@@ -7,6 +7,7 @@ import {
   tag,
   type Tags,
   unheard,
+  written,
 } from '../grammar/nodes.ts';
 import { parseShape } from '../grammar/shape.ts';
 import type { Context, Expectation } from './context.ts';
@@ -91,12 +92,15 @@ interface Ways {
   readonly only?: (frame: Frame) => boolean;
   readonly heardWhen?: readonly Expectation[];
   readonly tags?: Tags;
+  /** No recogniser listens for it: what it takes to hear it is worth more than how often it is said. */
+  readonly unheard?: true;
   readonly examples?: readonly string[];
 }
 
 export function rule(shape: string, means: Means, ways: Ways = {}): Rule {
   const said = withoutThe(parseShape(shape, HOLES));
-  const node: Node = ways.tags === undefined ? said : sequence(tag(ways.tags), said);
+  const heard: Node = ways.unheard === true ? written(said) : said;
+  const node: Node = ways.tags === undefined ? heard : sequence(tag(ways.tags), heard);
   return {
     shape,
     node: named(shape, node),

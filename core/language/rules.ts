@@ -52,6 +52,7 @@ import { JOB_RULES } from './job-told.ts';
 import { TALK_RULES } from './talk.ts';
 import { DESCRIPTION_RULES } from './unit-description.ts';
 import { SEEN_RULES, UNSEEN_RULES } from './findings-seen.ts';
+import { TURNED_ROUND_RULES } from './turned-round.ts';
 import { UNNAMED_FAN_RULES } from './unnamed-fan.ts';
 import { THING_RULES } from './things-seen.ts';
 import { WANTED_RULES } from './wanted-temperatures.ts';
@@ -110,6 +111,7 @@ export const RULES: readonly Rule[] = [
   ...SAFETY_RULES,
   ...SEEN_RULES,
   ...FINDING_RULES,
+  ...TURNED_ROUND_RULES,
   ...UNSEEN_RULES,
   ...REMARK_RULES,
   ...PASSING_RULES,

@@ -3,6 +3,7 @@ import { HOPE_RULES } from './hopes.ts';
 import { BID, NOT_OF_THIS_UNIT } from './not-of-this-unit.ts';
 import { atClock } from './errands.ts';
 import { wordBefore } from './clause-start.ts';
+import { holdsNumber } from './own-reading.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 import { signedIn } from './slots.ts';
 import { WordSet } from './word-set.ts';
@@ -11,13 +12,14 @@ const nothing: Means = () => ({});
 
 const PAST =
   /^when (?:we|i|it|they|you) (?:started|began|got|arrived|came|walked|showed|was|were|went)\b/i;
-/** "Say it's twelve" supposes whatever stands before it. */
+/** "I'd say it's twelve low" is a guess, "I'd say it's short cycling" none. */
 const SAYS_NAMED = /^say (?!it|that|this|they|we|you|he|she)/i;
 
 /** "When we started" is no condition, and "I'd say suction's forty" no supposition. */
 const unlessPast: Means = (_tags, frame) => {
   const words = frame.wordsOf(frame.span);
-  const isEstimate = SAYS_NAMED.test(words) && /'d$|would$/i.test(wordBefore(frame));
+  const isSure = SAYS_NAMED.test(words) || (/^say\b/i.test(words) && !holdsNumber(words));
+  const isEstimate = isSure && /'d$|would$/i.test(wordBefore(frame));
   return PAST.test(words) || isEstimate ? null : { supposed: true };
 };
 

@@ -21,6 +21,11 @@ const undo: Means = (tags, frame) => {
   return command(quantity === null ? { do: 'undo' } : { do: 'undo', quantity });
 };
 
+/** A line that is taken out is no reading. */
+const undoNamedOut: Means = (tags, frame) =>
+  LINE.test(frame.wordsOf(frame.span)) ? null : undo(tags, frame);
+const LINE = /\bline (?:out|back)$/i;
+
 const undoValue: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
   const { value } = amountIn(tags);
@@ -154,7 +159,7 @@ function pick(tags: Parameters<Means>[0]): Parameters<Means>[0] {
 }
 
 const SCRAP =
-  '(scratch|strike|delete|forget|disregard|discard|reject|nix|ditch|x out|axe|erase|ignore|cancel|undo|drop|lose|kill|get rid of)';
+  '(scratch|scrap|strike|delete|forget|disregard|discard|reject|nix|ditch|x out|axe|erase|ignore|cancel|undo|drop|lose|kill|get rid of)';
 const ENTRY = '(one|reading|number|value|entry)';
 /** What is taken back by pointing at it. */
 const TAKEN_BACK = `((scratch|strike|delete|forget|disregard|discard|reject|nix|ditch|x out|axe) (that|it)|(cancel|erase|remove|get rid of|ignore) that|(delete|nix|ditch) last|(${SCRAP}|remove|(wipe|throw|take) out) (that|the|my) (last|previous) [(${ENTRY}|thing)]|${SCRAP} that ${ENTRY}|(undo|delete|scratch|erase|cancel) the (${ENTRY}|thing)|(forget|scratch|strike|ignore|disregard|nix|erase) ((that|the) last (bit|part) [i said]|(what|everything) (i|we) [just] (said|told you|gave you)))`;
@@ -190,6 +195,19 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     '(take out|get rid of|drop|lose|nix|strike|ditch|toss|throw out|wipe|knock out|kill|ignore|disregard) (the|my|that) [<quantity>] <amount> [(reading|number|value|on the <quantity>|for the <quantity>)]',
     (tags, frame) => (frame.endsAtPause ? undoValue(tags, frame) : null),
     { examples: ['take out the one ninety two'] },
+  ),
+  rule(
+    '(forget|scratch|ignore|disregard|strike|erase|drop) (what|everything) (i|we) [just] (said|told you|gave you|put) (about|for|on) [(the|my)] <quantity>',
+    undo,
+    { examples: ['forget what i said about the head'] },
+  ),
+  rule(
+    '(take|leave|throw|pull) [(the|my|that)] <quantity> [(reading|number|value)] (out|back)',
+    undoNamedOut,
+    {
+      alone: true,
+      examples: ['take the superheat out'],
+    },
   ),
   heardCommand('make (it|that) <amount>', amend, {
     examples: ['make it eighty nine'],

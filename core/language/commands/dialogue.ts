@@ -42,12 +42,12 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     { examples: ['mark this as after', 'that is my after'] },
   ),
   heardCommand(
-    '[~(can|could|would|will) you] [please] (say that again|~repeat [(that|it|please|again)]|~(come again|what was that|what did you say|what would you say|pardon|say again|again please|one more time|say it again|i did not (hear|catch|get) (that|you)|huh|what)|~again|~(did you|you|have you) [(just)] (get|got|catch|hear|heard) (that|me|it|all (that|of that)))',
+    '[~(can|could|would|will) you] [please] (say that again|~repeat [(that|it|please|again)]|~(come again|what was that|what did you say|what would you say|pardon|say again|again please|one more time|say it again|[(what|what was that|sorry)] [<pause>] i did not (hear|catch|get) (that|you)|huh|what)|~again|~(did you|you|have you) [(just)] (get|got|catch|hear|heard) (that|me|it|all (that|of that)))',
     plain('repeat'),
     { alone: true, examples: ['say that again'] },
   ),
   heardCommand(
-    '(pause|hold on|stop|~(hold on|hold up) [a] (second|sec|minute|moment)|~(quit|stop|do not) (listening|listen|talking|talk) [(for (now|a (second|sec|minute|bit|while))|now)]|~hold it|~((be quiet|quiet) [for a (second|minute|sec)]|wait|hang on [a (second|sec|minute)]|go to sleep|mute|shut up|stop stop|hold up|give me a (second|minute|sec)|one (second|minute|moment|sec)))',
+    '(pause|hold on|stop|~(hold on|hold up) [a] (second|sec|minute|moment)|~[(hang on|hold on|wait) [a (second|sec|minute|moment)] [<pause>]] (quit|stop|do not) (listening|listen|talking|talk) [(for (now|a (second|sec|minute|bit|while))|now)]|~hold it|~((be|go|keep|stay) quiet [for (now|a (second|minute|sec|bit|while))]|quiet [for a (second|minute|sec)]|wait|hang on [a (second|sec|minute)]|go to sleep|mute|shut up|stop stop|hold up|give me a (second|minute|sec)|one (second|minute|moment|sec)))',
     plain('pause'),
     {
       alone: true,
@@ -66,17 +66,21 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
   ),
   rule('that is it', thatIsIt, { alone: true, examples: ['that is it'] }),
   heardCommand(
-    '(no [wait]|nope|~(wait no|negative|nah|no it is not|incorrect|not right|no sir|no way|that is not it|uh uh|no thanks|it is not|wrong|not that [one]))',
+    '(no [wait]|nope|~(wait no|negative|nah|no it is not|incorrect|not right|no sir|no way|[no] that is not it|uh uh|no thanks|it is not|wrong|not that [one]))',
     plain('no'),
     { alone: true, examples: ['no', 'no wait'] },
   ),
-  heardCommand('(the first [one]|~(first [one]|the former|number one))', choose('first'), {
-    alone: true,
-    heardWhen: ['number', 'yesOrNo'],
-    examples: ['the first', 'first one'],
-  }),
   heardCommand(
-    '(the second [one]|~(second [one]|the (latter|last) [one]|number two))',
+    '[~(i (meant|mean|said)|it (is|was)|that is)] (the first [one]|~(first [one]|the former|number one))',
+    choose('first'),
+    {
+      alone: true,
+      heardWhen: ['number', 'yesOrNo'],
+      examples: ['the first', 'first one'],
+    },
+  ),
+  heardCommand(
+    '[~(i (meant|mean|said)|it (is|was)|that is)] (the second [one]|~(second [one]|the (latter|last) [one]|number two))',
     choose('second'),
     { alone: true, heardWhen: ['number', 'yesOrNo'], examples: ['the second', 'second one'] },
   ),
@@ -110,7 +114,7 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     { examples: ['finish anyway'] },
   ),
   heardCommand(
-    '(help|~(what can (i|you) (say|do|ask)|help me [out]|what are my options|what (do|can) you (do|understand|know)|i need help|what are the commands|how do i use this|how does this work|what do i say|what can i do|give me some help))',
+    '(help|~(what can (i|you) (say|do|ask) [(to|for) (you|me)]|help me [out]|what are my options|what (do|can) you (do|understand|know)|i need help|what are the commands|how do i use this|how does this work|what do i say|what can i do|give me some help))',
     plain('help'),
     { alone: true, examples: ['help', 'what can i say'] },
   ),

@@ -132,7 +132,11 @@ const RUNNING: readonly Rule[] = [
     extend,
     { examples: ['another five on the timer'] },
   ),
-  rule(`[give it] (<number> more|another <number>) ${MINUTES}`, extendRunning, { alone: true }),
+  rule(
+    `[give it] (<number> more|another <number>) ${MINUTES} [(on|to|for) (that|it|this|there)]`,
+    extendRunning,
+    { alone: true },
+  ),
   heardCommand(
     '(cancel|stop|~kill|~clear|~end|~turn off|~shut off|~forget|~drop) [the] [~(that|this|my)] [~<timed>] timer [~(on|for) [the] <timed>]',
     stop,

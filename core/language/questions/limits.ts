@@ -1,6 +1,5 @@
 import { amountIn, unitFor } from '../measure.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
-import type { SafetyTopic } from '../utterance.ts';
 import { ask, TELL } from './asking.ts';
 
 const limit =
@@ -24,15 +23,7 @@ const limitByUnit: Means = (tags, frame) => {
   return unit === 'psi' || unit === 'bar' ? limit('testPressure')(tags, frame) : null;
 };
 
-const safety =
-  (topic: SafetyTopic): Means =>
-  () =>
-    ask({ ask: 'safety', about: topic });
-
-const OK_TO =
-  '(can i|may i|could i|should i|is it (safe|ok|all right|alright|fine|good|clear) to|is it (safe|ok|all right|alright|fine) if i|(ok|safe|good|clear) to|(am i|are we|is this) (ok|safe|good|clear) to|safe for me to)';
-
-/** How much may be put in, and what may safely be done. */
+/** How much may be put in. */
 export const LIMIT_QUESTIONS: readonly Rule[] = [
   rule(
     '(what is|what does|what did|does|how much does) the (plate|nameplate|tag|sticker|data plate|name plate|label) (say|call for|list|have|want) (for|on) [(a|the|it is)] [(factory|full|total)] charge [again]',
@@ -155,12 +146,17 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     { examples: ['how much do i weigh in'] },
   ),
   rule(
+    '[(the|this|my)] [recovery] (cylinder|tank|bottle|drum|jug) <pause> how (much|many pounds|full|much more) (can|may|should) i (put in|fill|get in|get|fit in|go) [it]',
+    limit('cylinderFill'),
+    { examples: [] },
+  ),
+  rule(
     'how (much|full) (can i|may i|will|can|should i|does) [(put in|fill|get in|recover into)] [(the|this|a|my|that|your)] [recovery] (cylinder|tank|bottle|drum|jug) [(be|hold|take|go)] [(filled|to)]',
     limit('cylinderFill'),
     { examples: ['how much can i put in the cylinder', 'how full can the tank be'] },
   ),
   rule(
-    'how much (charge|refrigerant|gas|freon|<refrigerant>) ((can|may) (it|this|the unit|this unit|i) (have|hold|take|use)|is allowed [(in here|in this|here)]|does (it|this|the unit) (take|hold|need|get)|can i (add|put in|charge)|should (it|this) (take|have|hold|get)|is (it|this) supposed to have)',
+    'how much (charge|refrigerant|gas|freon|<refrigerant>) ((can|may) (it|this|the unit|this unit|i) (have|hold|take|use)|(is|am i) allowed [(in here|in this|here)]|does (it|this|the unit|this (unit|thing|one|box)) (take|hold|need|get)|can i (add|put in|charge)|should (it|this) (take|have|hold|get)|is (it|this) supposed to have)',
     limit('charge'),
     { examples: ['how much charge does it take'] },
   ),
@@ -169,114 +165,4 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     limitOfWhatMoves,
     { examples: ['how much can i put in', 'how much can i add'] },
   ),
-  heardRule(
-    '(is it safe|~is it (ok|clear|good)|~(ok|safe)|~(is this|am i) (safe|ok|clear|good)) to (braze|~(solder|use a torch|use the torch|light the torch|weld|torch)) [~(on [it|this]|this|it|here|now|this joint)]',
-    safety('brazing'),
-    { examples: ['is it safe to braze'] },
-  ),
-  rule(
-    `${OK_TO} (braze|solder|weld|torch|(use|light) [(a|the|my)] torch|put (a|the|my) torch|(put|use) (heat|fire|flame)|unsweat|sweat) [(on|in|at|to)] [(it|this|here|now|that|<the> <part>)]`,
-    safety('brazing'),
-    { examples: ['ok to put a torch on it', 'can i braze this joint'] },
-  ),
-  // Nobody asks before lighting a torch: that it is about to burn is reason enough for the caution.
-  rule(
-    '[(i am|we are)] [(going to|about to)] (braze|brazing|sweat|sweating|solder|soldering) [(in|out|on)] (it|this|<the> [new] <part>) [now]',
-    // "Bubbles at the braze joint": a joint that was brazed.
-    (tags, frame) =>
-      /^(?:braze|brazing) joints?\b/i.test(frame.wordsOf(frame.span))
-        ? null
-        : safety('brazing')(tags, frame),
-    { examples: ['i am going to braze in a new dryer', 'brazing it now'] },
-  ),
-  rule('[(i am|we are)] [(going to|about to)] (light|lighting) the torch', safety('brazing'), {
-    examples: ['lighting the torch'],
-  }),
-  rule('(i am|we are) (brazing|about to braze|going to braze) [now]', safety('brazing'), {
-    examples: ['i am about to braze'],
-  }),
-
-  rule(
-    '(can i|is it safe to|is it ok to|am i ok to|am i good to|is this safe to) (open [up] (it|the system|this|the valve|the service valve|up)|cut into (it|the system)|open up|break into (it|the system))',
-    safety('opening'),
-    { examples: ['is it safe to open the system'] },
-  ),
-  rule(
-    '(can i|is it safe to|is it ok to|am i good to|should i) (add [(gas|refrigerant|charge|some gas|some refrigerant|liquid)]|charge [(it|liquid|this|the system)]|top it off|put more in|charge liquid into the suction)',
-    safety('charging'),
-    { examples: ['is it safe to charge it'] },
-  ),
-  rule(
-    '(can i|is it ok to|is it safe to|is it legal to|am i allowed to) (vent|release|let go|dump|blow off|purge) [(it|the refrigerant|the gas|this|the charge|refrigerant|this gas)]',
-    safety('venting'),
-    { examples: ['can i vent the refrigerant'] },
-  ),
-  rule(
-    '(can i|is it safe to|is it ok to|am i ok to|am i good to|ok to|should i) (jump out|jumper|jumper out|bypass|jump|run a jumper across|put a jumper (on|across)|tie (up|out)) [(it|<the> <part>)]',
-    safety('bypassing'),
-    { examples: ['can i jump out the high pressure switch'] },
-  ),
-  rule(
-    '(can i|is it safe to|is it ok to|should i) reset [(it|the switch|the high pressure switch|the control|the breaker|the overload|this)]',
-    safety('resetting'),
-    { examples: ['is it safe to reset it'] },
-  ),
-  rule(
-    '(can i|is it safe to|is it ok to|am i good to|should i) (turn it (on|back on)|energize [it]|power it [(up|on|back up)]|start it [up]|turn the power [back] on|put power to it|run it)',
-    safety('energising'),
-    { examples: ['is it safe to turn it back on'] },
-  ),
-  rule(
-    `(${OK_TO} (use (nitrogen|oxygen|air|shop air|compressed air|acetylene)|(pressurize|test|purge|pressure test) it with (nitrogen|oxygen|air|shop air))|can i use oxygen) [(to (test|purge|pressurize|leak test) (it|with)|on (it|this)|in (it|this))]`,
-    safety('nitrogen'),
-    { examples: ['is it safe to use nitrogen'] },
-  ),
-  rule(
-    `(${OK_TO} (touch|short|discharge|short out|check|test) <the> (capacitor|cap|run capacitor|start capacitor|capacitors)|how do i (discharge|bleed|drain) <the> (capacitor|cap|capacitors|run capacitor|start capacitor))`,
-    safety('capacitor'),
-    { examples: ['can i short the capacitor'] },
-  ),
-  rule(
-    `${OK_TO} (take <the> terminal cover off|take off <the> terminal cover|open <the> terminal (box|cover)|(check|touch|test) <the> [compressor] terminals)`,
-    safety('terminals'),
-    { examples: ['can i check the terminals'] },
-  ),
-  rule(
-    `${OK_TO} (heat|warm|warm up|torch) <the> (cylinder|tank|bottle|drum|jug|receiver) [up]`,
-    safety('cylinder'),
-    { examples: ['is it safe to heat the cylinder'] },
-  ),
-  rule(
-    `(${OK_TO} (work|be|breathe|stay|go) (in here|in there|in this room|in the walk in|in the cooler|in the box)|is the air (safe|ok|good) [in here])`,
-    safety('air'),
-    { examples: ['is it safe to work in here'] },
-  ),
-  rule(
-    `${OK_TO} (touch|grab|hold|feel) <the> (line|pipe|discharge line|compressor|suction line|liquid line|hot gas line|shell)`,
-    safety('touching'),
-    { examples: ['can i touch the discharge line'] },
-  ),
-  rule(
-    '(do i (need to|have to)|should i|how do i|must i) (lock it out|lock out|lock and tag [it]|lock this out|kill the power|tag it out)',
-    safety('lockOut'),
-    { examples: ['do i need to lock it out'] },
-  ),
-  rule(
-    `(${OK_TO} (handle|work (on|with)) (this|the) (gas|refrigerant|freon)|(is|does) (this|that|the) (gas|refrigerant|freon) (safe|dangerous|flammable|toxic|poisonous|burn|explosive|bad to breathe)|(does|will) it burn|is it flammable)`,
-    safety('handling'),
-    { examples: ['is this gas flammable'] },
-  ),
-  rule(
-    `(any|are there any|is there any|what are the|what is the|what) (caution|cautions|warning|warnings|precautions|danger|dangers|hazard|hazards|safety rules) (for|with|on|about|of|working with|using) [(the|this)] (<refrigerant>|gas|refrigerant|it|this|freon|this one)`,
-    safety('handling'),
-    { examples: ['any caution for propane'] },
-  ),
-  rule(
-    `(what (do|should) (i|we) [(need|have) to] (watch|look) [out] for|(is there|do i have|any) [(anything|something)] [(i (should|need to))] [to] (watch|look) [out] for|anything to (watch|look) [out] for|anything special|how do i handle) [(with|on|about|working on)] [(the|this)] (<refrigerant>|gas|refrigerant)`,
-    safety('handling'),
-    { examples: ['what do i watch out for with propane'] },
-  ),
-  rule(`${OK_TO} break the vacuum`, safety('opening'), {
-    examples: ['is it safe to break the vacuum'],
-  }),
 ];

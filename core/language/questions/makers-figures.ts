@@ -6,7 +6,7 @@ const FLOW =
 const PER = '[[of] (water|air|ice|line|pipe|tubing|torque)] [(a|per|an) (minute|hour|day|second)]';
 const SIZE =
   '(size|gage|length|torque|rpm|speed|horsepower|airflow|air flow|water flow|flow|flow rate|btu|tonnage|capacity|rotation)';
-const IT = `(it|this|this one|this thing|i|we|she|<equipment>|${MY} (unit|box|machine|system|<part>|<equipment>))`;
+const IT = `(it|this|this one|this thing|i|we|she|<equipment>|${MY} (unit|box|machine|system|pump|<part>|<equipment>))`;
 const HAVE = '(have|be|move|take|need|flow|use|run|get|make|put out|go|give it|spin|turn)';
 
 /** What only the maker can tell, and no table here: it is said so. */
@@ -20,6 +20,16 @@ export const MAKERS_FIGURES: readonly Rule[] = [
     `[${TELL}] (what|which) ${SIZE} [of] [a] [<part>] ((should|does|do|would|must) ${IT} ${HAVE}|(is|am|are) ${IT} supposed to ${HAVE}|goes (on|in) [(here|it|this)])`,
     plain('makersFigure'),
     { examples: ['what size drier should it have'] },
+  ),
+  rule(
+    `[${TELL}] (what|which) ${SIZE} [of] [a] [<part>] (does|do|did|would) (the (maker|manufacturer|factory|plate|tag|book)|they) (call for|want|say|recommend|spec)`,
+    plain('makersFigure'),
+    { unheard: true, examples: ['what size breaker does the maker call for'] },
+  ),
+  rule(
+    `[${TELL}] what (is|are) ${MY} (torque|gage|length|rpm|horsepower|flow rate) (on|of|for|in) ${MY} (<part>|(packing|gland|hub|head|mounting) (nut|nuts|bolts|screws)|it|this)`,
+    plain('makersFigure'),
+    { unheard: true, examples: ['what is the torque on these flare nuts'] },
   ),
   rule(
     `[${TELL}] what (is|should) ${MY} ${SIZE} [of ${IT}] (supposed to be|be)`,

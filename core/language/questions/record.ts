@@ -44,7 +44,7 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     { examples: ['what were my before readings'] },
   ),
   rule(
-    `[(and|so)] (what|where|how high) (was|were|did (i|we|you) (say|tell you|have|write down)) (${MY} <asked>|${MY} <asked> (was|were)|it [was]) [at] before (i|we|you) <clause>`,
+    `[(and|so)] (what|where|how high) (was|were|did (i|we|you) (say|tell you|have|write down)) (${MY} <asked>|${MY} <asked> (was|were)|(it|this|she|we) [was] [(doing|running|like|reading)]) [at] before (i|we|you) <clause>`,
     plain('before'),
     { examples: ['what did i say the head was before i washed it'] },
   ),
@@ -79,7 +79,7 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
   }),
   heardRule('[~the] note', plain('note'), { alone: true, examples: ['note'] }),
   heardRule(
-    '(what have i left open|~what is [still] [left] open|~what (did|have) (i|we) (leave|left) (open|off|out|on|undone|bypassed|jumped out)|~am i (done|finished|good to go|all set)|~did (i|we) (forget|leave) (anything|something) [(open|off|out|behind)]|~(is|are) (everything|all of it|it all) (put back|closed [up]|back [together]|restored|buttoned up|back on|back to normal)|~[is (there|anything)] anything [still] [left] (open|to restore|to put back|undone)|~can i leave|~(got|have i got|have we got|do i have) anything (else|still) (open|left open|off|undone|jumped out)|~anything else open)',
+    '(what have i left open|~what is [still] [left] open|~what (did|have) (i|we) (leave|left) (open|off|out|on|undone|bypassed|jumped out)|~am i (done|finished|good to go|all set)|~did (i|we) (forget|leave) (anything|something) [(open|off|out|behind)]|~(is|are) (everything|all of it|it all) (put back|closed [up]|back [together]|restored|buttoned up|back on|back to normal)|~[is (there|anything)] anything [still] [left] (open|to restore|to put back|undone)|~can i leave|~[is there] (anything|something) (i|we) [(have|still)] (forgot|forgotten|left|missed|need) [to] [(put back|open|off|out|hook back up|close up|undone|do)]|~(got|have i got|have we got|do i have) anything (else|still) (open|left open|off|undone|jumped out)|~anything else open)',
     plain('leftOpen'),
     { examples: ['what have i left open', 'am i done'] },
   ),
@@ -132,7 +132,7 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    '(when (was|were) (it|this|<the> <part>) last <done>|when did (we|i|they|you|somebody|anybody|anyone|someone) last <todo> <the> (it|<part>)|when was the last time (it|this|<the> <part>|we|i|they|somebody) [was] <done> [<the> (it|<part>)])',
+    '(when (was|were) (it|this|<the> <part>) last <done>|when did (we|i|they|you|somebody|anybody|anyone|someone) last <todo> <the> (it|<part>)|when (was|is) the last time (it|this|<the> <part>|we|i|they|you|somebody|anybody|anyone|someone) [was] <done> [<the> (it|<part>)])',
     lastDone,
     { examples: ['when was it last cleaned', 'when was the condenser last cleaned'] },
   ),

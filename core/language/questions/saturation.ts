@@ -104,6 +104,11 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     { tags: { as: 'pressure' }, examples: ['sixty psi on two ninety is what temperature'] },
   ),
   rule(
+    `<amount> ${ON} <pause> what (is|does) (that|it) [(come to|come out to|be)] [(in|as|for) [a] (pressure|psi|temp|temperature|degrees|pounds)] ${ON}`,
+    saturation,
+    { examples: [] },
+  ),
+  rule(
     '<refrigerant> at <amount> [(so|and)] (what is (that|it)|what do i get|what should that be|what does that come to|what would that be)',
     saturation,
     { examples: ['four forty eight at ninety five degrees what is that'] },

@@ -1,5 +1,7 @@
 import type { ProcedureTaskId } from '../../terms/procedures.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
+import { idIn } from '../slots.ts';
+import { TASK_NAMES } from '../vocabulary/task-names.ts';
 import { ask } from './asking.ts';
 import type { StepTo } from '../utterance.ts';
 
@@ -8,6 +10,12 @@ const steps =
   () =>
     ask({ ask: 'steps', about });
 
+const taskId = idIn(TASK_NAMES);
+const stepsOf: Means = (tags, frame) => {
+  const about = taskId(tags['task']);
+  return about === null ? null : steps(about)(tags, frame);
+};
+
 /** "Next" and "back" are steps only while steps are told; "again" is then the step, whatever was said since. */
 const move =
   (to: StepTo): Means =>
@@ -15,50 +23,11 @@ const move =
     frame.context.stepping ? ask({ ask: 'step', to }) : null;
 
 const HOW =
-  '(how (do|should|would|can) i|walk me through|talk me through|take me through|what are the steps (to|for)|steps (to|for)|show me how to|tell me how to)';
+  '(how (do|should|would|can) (i|we|you)|how to|[(can you|could you)] (walk|talk|take|run|lead|guide) me [(step by step|again)] through|[(what are|what is|give me|tell me|read me|show me|remind me of)] the (steps|procedure|order|sequence) (to|for|of|on)|steps (to|for)|(show|tell|teach|remind) me how [(to|i|we|you)]|what is the (right|proper|best|safe) way to)';
 
-const JOBS: Record<ProcedureTaskId, readonly string[]> = {
-  gaugesOn: [
-    '(put|putting|hook up|hooking up|get|getting|connect|connecting) [(my|the)] (gages|manifold|hoses) [on] [without [getting] air [in]]',
-    '(hook|hooking) [(my|the)] (gages|hoses) up [without [getting] air [in]]',
-    '(purge|purging) [(my|the)] (hoses|hose|gages)',
-  ],
-  gaugesOff: [
-    '(get|getting) [(the|my)] (gas|refrigerant|liquid|charge|freon) out of [(the|my)] (hoses|hose|gages) [and back [(in|into) (the unit|the system|it)]]',
-    '(take|taking|get|getting|pull|pulling) [(my|the)] (gages|hoses|manifold) off',
-    '(empty|emptying|clear|clearing) [(the|my)] (hoses|gages)',
-  ],
-  pumpDown: [
-    '(pump|pumping) (it|this|the unit|the system) down',
-    '(pump down|pumping down) [(it|the unit|the system)]',
-    'a pump down',
-  ],
-  valvesAndCaps: [
-    '(close|closing|button|buttoning) (it|this|the unit|everything) up',
-    '(put|putting) [all] (the|my) (valves|valves and caps|caps) back',
-    '(restore|restoring) the valves',
-  ],
-  recovery: [
-    '(recover|recovering|reclaim) [(it|the charge|the gas|the refrigerant|this|the freon)]',
-    '(a|the) recovery',
-    'recovery',
-  ],
-  evacuation: [
-    '(evacuate|evacuating) [(it|the system|the unit|this)]',
-    '(pull|pulling) a [deep] vacuum [on (it|the system|this)]',
-    '(a|the) evacuation',
-  ],
-  pressureTest: [
-    '(pressure test|pressure testing|nitrogen test) [(it|the system|the unit|this)]',
-    'a (pressure|nitrogen) test',
-  ],
-};
-
-const isJob = (id: string): id is ProcedureTaskId => id in JOBS;
-
-const JOB_RULES = Object.keys(JOBS)
-  .filter(isJob)
-  .map((id) => rule(`${HOW} (${JOBS[id].join('|')})`, steps(id)));
+/** "Valves and caps, what's the order": the job first. */
+const OF_IT =
+  '((what is|what are|what was|give me|tell me|remind me of|read me|show me) the (order|steps|procedure|sequence) [(on|for|of) (it|that|this)]|[(can you|could you)] (walk|talk|take|run|lead) me through (it|that|this) [step by step]|how (do|should|would) (i|we|you) (do|go about) (it|that|this)|how does (it|that|this) go|step by step)';
 
 /** Jobs told step by step. */
 export const STEP_QUESTIONS: readonly Rule[] = [
@@ -70,14 +39,17 @@ export const STEP_QUESTIONS: readonly Rule[] = [
   }),
   heardRule('how do i pump it down', steps('pumpDown'), { examples: ['how do i pump it down'] }),
   heardRule('how do i close it up', steps('valvesAndCaps'), { examples: ['how do i close it up'] }),
-  ...JOB_RULES,
+  rule(`${HOW} <task>`, stepsOf, { examples: ['how do i take my gages off'] }),
+  rule(`<task> [<pause>] ${OF_IT} [again]`, stepsOf, {
+    examples: ['closing up what is the order again'],
+  }),
   heardRule(
-    '(next step|next|~next one|~go to the next [(step|one)]|~what is next|~what next|~ok next|~then what|~now what|~done|~did that|~that is done|~got it)',
+    '(next step|next|~next one|~go to the next [(step|one)]|~what is next|~what next|~ok next|~then what|~now what|~done|~did that|~[i am] (done|finished|through) with (that|this) [(one|step)]|~that is done|~got it)',
     move('next'),
     { alone: true },
   ),
   heardRule(
-    '(go back|step back|~back|~back one|~back up [(one|a step)]|~previous [step]|~the one before|~last step)',
+    '(go back|step back|~go back (one|a step) [step]|~back|~back one|~back up [(one|a step)]|~previous [step]|~the one before|~last step)',
     move('back'),
     { alone: true },
   ),

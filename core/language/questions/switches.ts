@@ -104,6 +104,11 @@ export const SWITCH_QUESTIONS: readonly Rule[] = [
     margin,
     { examples: ['how much room do i have before it trips'] },
   ),
+  rule(
+    '[(the|this|that|my)] <place> <pause> (is|was) it (open|closed|tripped|made|making|open or closed|closed or open|stuck|pulled in)',
+    switchOpen,
+    { examples: [] },
+  ),
   heardRule(
     'is [the] <place> (open|~closed|~tripped|~open or closed|~making|~stuck open|~made|~bad)',
     switchOpen,
@@ -140,7 +145,7 @@ export const SWITCH_QUESTIONS: readonly Rule[] = [
   ),
   rule('is (that|this|the) (switch|control) (open|closed|tripped|open or closed)', lastSwitchOpen),
   rule(
-    '(tell me|let me know|can you tell|do you know|any idea|i wonder) (if|whether) <the> <place> is (open|closed|tripped|good|bad)',
+    '(tell me|let me know|can you tell|do you know|any idea|i wonder) (if|whether) <the> <place> is [(still|any)] (open|closed|tripped|good|bad|ok|working|stuck|made|open or closed)',
     switchOpen,
     { examples: ['tell me if the contactor is open'] },
   ),

@@ -89,9 +89,13 @@ export const WAITING_QUESTIONS: readonly Rule[] = [
       examples: ['when do you think the box will hit forty'],
     },
   ),
-  rule('how (long|much longer) (to|until|till|before) [it is [(at|down to)]] <amount>', toMicrons, {
-    examples: ['how long to five hundred microns'],
-  }),
+  rule(
+    'how (long|much longer) (to|until|till|before) [(it|we|i|she) (is|are|am|gets|get|hits|hit|reach|reaches|see|pull|pulls)] [(at|to|down to|under|below|down below)] <amount>',
+    toMicrons,
+    {
+      examples: ['how long to five hundred microns'],
+    },
+  ),
   heardRule(
     '(has it settled|~is it (done|settled|there) [(yet|now)]|~(can i|may i|should i|is it time (to|for)|is it ready (to|for)|ready to|when (can|should|do) i|am i ready to) [(take|read|get|do)] [(the|my)] after [(readings|numbers)] [(yet|now)])',
     () => ask({ ask: 'trend', about: null }),
@@ -108,12 +112,12 @@ export const WAITING_QUESTIONS: readonly Rule[] = [
     { examples: ['which way is suction going'] },
   ),
   rule(
-    `((is|has) it [(still|been|stopped|quit|started)] (${MOVING}|pulling down) [(yet|now|any|at all|out|down)]|did it (hold|settle|settle out|move)|have (they|things|pressures|the pressures) (settled|leveled out) [(yet|out|down)]|are (they|things|pressures|the pressures) (steady|settled|stable|holding) [yet]|which way is it going|what is the trend|how is it trending)`,
+    `((is|has) it [(still|been|stopped|quit|started)] (${MOVING}|pulling down) [(yet|now|any|at all|out|down)]|did it (hold|settle|settle out|move)|have (they|things|pressures|the pressures) (settled|leveled out) [(yet|out|down)]|are (they|things|pressures|the pressures) (steady|settled|stable|holding) [yet]|which way (is it|are (we|they|things)) going|what is the trend|how (is it|are (we|they|things)) trending)`,
     () => ask({ ask: 'trend', about: null }),
     { examples: ['is it coming down'] },
   ),
   heardRule(
-    '(how long have i been here|~how long [(was|have|am|were)] (i|we) [been] (here|at (it|this|this one)|on (it|this|this (one|job|call|unit|visit)|the (clock|job)|site)) [(so far|now|today)]|~how (much|many) (time|hours|minutes) (have|has|did) (i|we|it) (got|spent|spend|put|been|take|taken|have) [(in|on|here|into)] [(this|it|here|this (one|job|call|unit))] [so far]|~(what time|when) did (i|we) (get here|start|arrive|show up|begin|get started|clock in|get on site|get to (this|it))|~what is my time [(on this|here|so far|on this one)])',
+    '(how long have i been here|~how long [(was|have|am|were)] (i|we) [been] (here|out here|in here|at (it|this|this one)|on (it|this|this (one|job|call|unit|visit)|the (clock|job)|site)) [(so far|now|today)]|~how (much|many) (time|hours|minutes) (have|has|did) (i|we|it) (got|spent|spend|put|been|take|taken|have) [(in|on|here|into)] [(this|it|here|this (one|job|call|unit))] [so far]|~(what time|when) did (i|we) (get here|start|arrive|show up|begin|get started|clock in|get on site|get to (this|it))|~what is my time [(on this|here|so far|on this one)])',
     plain('timeHere'),
     { examples: ['how long have i been here', 'what time did i get here'] },
   ),

@@ -92,7 +92,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     'door gasket',
     '~((drawer|lid|drawer front) (gasket|gaskets)|door gaskets|gasket|gaskets|door seal|seal)',
   ],
-  door: ['door', '~(doors|lid|lids)'],
+  door: ['door', '~((doors|(walk in|cooler|freezer|box|case|reach in) (door|doors))|lid|lids)'],
   doorHeater: ['~door (heater|heaters)', '~(anti sweat|frame) (heater|heaters)', '~mullion heater'],
   doorSwitch: ['door switch', '~light switch'],
   hinge: ['hinge', '~(hinges|door hinge|lid hinge|door hinges)'],
@@ -157,7 +157,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~receiver (outlet|service) valve',
   ],
   accessFitting: [
-    '~access (fitting|valve|port)',
+    '~[(suction|liquid|discharge|low side|high side)] access (fitting|valve|port)',
     '~(process|charging|pinch off) (stub|tube|stubs)',
     '~(service port|schrader [(valve|core|cores)]|(valve|service valve|access valve|access) (core|cores)|core)',
   ],

@@ -8,8 +8,8 @@ export const DIRT =
 export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   dirty: [
     'dirty',
-    '~((limed|scaled|slimed|calcified|gunked) [(up|over)]|filthy|nasty|greasy|dusty|grimy|matted|caked [up]|fouled)',
-    `~(caked|loaded|coated|matted|covered|thick|furry|fuzzy|lined|solid|plastered) [up] with ${DIRT}`,
+    '~((limed|scaled|slimed|calcified|gunked) [(up|over)]|filthy|nasty|greasy|dusty|grimy|matted|caked [up]|fouled|cruddy|furred up)',
+    `~(caked|loaded|coated|matted|covered|thick|furry|fuzzy|lined|solid|plastered) [(up|over)] with ${DIRT}`,
     `~(full of|covered in|wall to wall|nothing but|solid|plastered (with|in)|all) ${DIRT}`,
     `~(a|one) [(solid|thick|full|big)] (mat|carpet|blanket|layer|sheet|wall|rug) of ${DIRT}`,
     '~(disgusting|gross|a mess|furry|not clean|needs cleaning|never been cleaned)',
@@ -28,6 +28,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~(frozen|froze|frosted|frosting|icing) [(up|over|solid)]',
     '~(frosted|iced|icing) (up|over) solid',
     '~(a|one) (block|sheet) of ice',
+    '~(a|one) [(big|solid|giant|huge)] (chunk|hunk|lump) of (ice|frost)',
     '~(a|one) solid (block|sheet|brick) [of (ice|frost)]',
     '~(full of|covered in) (ice|frost)',
     '~(frozen|froze|iced) [up] solid',
@@ -43,7 +44,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   ],
   running: [
     'running',
-    '~(turning|spinning|on|going|up and running)',
+    '~(turning|spinning|on|going|up and (running|going))',
     '~(pulling|moving|pushing|blowing) [(good|plenty of|lots of)] air',
     '~(running|spinning) (fine|good|ok)',
   ],
@@ -73,7 +74,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   ],
   burnt: [
     'burnt',
-    '~(burned|burned up|burnt up|burnt out|burned out|charred|melted|pitted|scorched|fried|cooked|toasted|blackened|discolored|overheated and melted|black)',
+    '~((burned|burnt) [(clean|right)] through|burned|burned up|burnt up|burnt out|burned out|charred [up]|melted|pitted|scorched|fried|cooked|toasted|blackened|discolored|overheated and melted|black)',
   ],
   missing: ['missing', '~(gone|not there|not installed)'],
   failed: [
@@ -91,22 +92,23 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   ],
   wet: ['wet', '~(full of water|overflowing|soaked|damp|backed up|overflowing|sweating)'],
   oily: ['oily', '~(covered in oil|full of oil|oil soaked|oil stained)'],
-  warm: ['~(warm|luke warm|lukewarm)'],
-  cold: ['~(cold|cool|ice cold|stone cold|dead cold|cold to the touch)'],
+  warm: ['~(warm|warmer|luke warm|lukewarm)'],
+  cold: ['~(cold|cool|colder|cooler|ice cold|stone cold|dead cold|cold to the touch)'],
   shortCycling: [
     '~short cycling',
     '~short cycling on (high|low) [pressure]',
-    '~(cycling|kicking) on and off',
+    '~((cycling|kicking) on and off|on and off)',
     '~[(trying to start|starting) (and|then)] (cycling|cutting out|cutting off|shutting off|shutting down|kicking off|kicking out|tripping|tripping out|going out|dropping out) [off] on [(the|it is)] [internal] (overload|thermal|klixon|high (pressure|head)|low (pressure|side|suction)|head pressure)',
   ],
   hunting: ['~(hunting|hunting back and forth|surging)'],
   humming: [
     '~(humming|buzzing) [(but|and)] not (starting|turning|running)',
+    '~(humming|buzzing) (but|and) [(it|she|they)] will not (start|turn|run|spin|take off)',
     '~[just] sitting there (humming|buzzing)',
     '~(humming|buzzing) [(and|then|and then|but)] (clicking|cutting|kicking|tripping|cycling|going|dropping) (off|out) [every [(about|like)] [(few|couple of)] (ten|twenty|thirty|forty|fifty|sixty|fifteen|few|couple) (seconds|second|minutes|minute) [or so]]',
   ],
   defrosting: ['~in [a] defrost'],
-  defrosted: ['~out of defrost'],
+  defrosted: ['~out of defrost', '~(done|finished|through) defrosting'],
   stuckInDefrost: ['~(stuck|hung [up]|locked) in [a] defrost'],
 };
 
@@ -155,6 +157,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'will not (seal|close all the way|latch|hold)',
     'went (bad|out)',
     'failed',
+    'blew',
     'does not close',
     'does not seal',
     'is not sealing',
@@ -170,6 +173,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'tripped',
     'keeps kicking out',
   ],
+  grounded: ['(went|goes) to ground', '(shorted|shorts|grounded) [out] to ground'],
   hot: ['runs hot', 'feels hot'],
   loose: [
     '(is|has) (come|fallen|popped) (off|loose)',
@@ -187,11 +191,13 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     '(checks|tests|reads|ohms) (good|ok|fine|out)',
     '(checked|tested|ohmed [out]|metered|measured|read) (good|ok|fine|out)',
     'works [fine]',
+    '(seals|closes) [up] (good|nice|fine|tight|all the way)',
   ],
   dirty: [
     'looks dirty',
+    '(has not|has never|have not|have never) been (cleaned|washed|brushed) [in (years|months|forever|a while|ages|a long time)]',
     'needs cleaning badly',
-    '(has|has got|is got|got|is wearing) (a|an|its own) [(wool|full|whole|nice|thick)] (sweater|fur coat|coat|blanket|carpet|rug|mat|beard|overcoat) [on [it]]',
+    '(has|has got|is got|got|is wearing) (a|an|it is own) [(wool|full|whole|nice|thick)] (sweater|fur coat|coat|blanket|carpet|rug|mat|beard|overcoat) [on [it]]',
   ],
   shortCycling: [
     'short cycles',

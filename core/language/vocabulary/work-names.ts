@@ -25,7 +25,7 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
   replace: {
     done: [
       'replaced',
-      '~(changed|changed out|swapped|swapped out|put in a (new|replacement)|installed a new|put on a new|put a new|installed new|put in new|exchanged|renewed|(brazed|sweated|welded|soldered) in a [new]|switched out|substituted|installed (a|the) replacement|put in another|put another)',
+      '~(changed|changed out|swapped|swapped out|put in a (new|replacement)|installed a new|put on a new|put a new|installed new|put in new|exchanged|renewed|(brazed|sweated|welded|soldered|cut) in a [new]|switched out|substituted|installed (a|the) replacement|put in another|put another)',
     ],
     todo: [
       'replace',
@@ -33,7 +33,7 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
     ],
     doing: [
       'replacing',
-      '~(replacement|changing out|swapping out|exchanging|putting in a new|to be replaced|replaced|changing|changed|swapping)',
+      '~((replacement|a change [out])|changing out|swapping out|exchanging|putting in a new|to be replaced|replaced|changing|changed|swapping)',
     ],
   },
   adjust: {
@@ -49,7 +49,7 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
   repair: {
     done: [
       'repaired',
-      '~(fixed|patched|brazed|soldered|rewired|rebuilt|straightened|combed|rebrazed|sealed [up]|resoldered|mended|spliced|re soldered|welded|re brazed|taped up|made repairs to)',
+      '~(fixed|patched|brazed|soldered|rewired|rebuilt|straightened [out]|combed|rebrazed|sealed [up]|resoldered|mended|spliced|re soldered|welded|re brazed|taped up|made repairs to)',
     ],
     todo: ['repair', '~(fix|splice|seal|solder|patch|braze|rewire|rebuild)'],
     doing: ['~(repairing|repair|to be repaired|fixing|to be fixed|repaired|fixed)'],
