@@ -80,7 +80,7 @@ export const CYCLE_RULES: readonly Rule[] = [
   rule(
     '(<the> compressor|it|she) ((is|comes|kicks|runs|stays) on|runs) [for] [(about|maybe|like|only)] [(a|a few|a couple of|<count:ran>)] (second|seconds|minute|minutes) (and|then|and then|<pause>) [(it is|back|goes|shuts|cuts|kicks|right back)] off [again]',
     onlyOf('compressor', 'shortCycling'),
-    { examples: ['it comes on for a minute and then shuts off'] },
+    { unheard: true, examples: ['it comes on for a minute and then shuts off'] },
   ),
   rule(
     `${UNIT} (is|is still|went|just went|has gone) (in|into) [a] defrost [(now|right now|again)]`,

@@ -350,7 +350,10 @@ export const FINDING_RULES: readonly Rule[] = [
   ...LAST_NAMED_RULES,
   ...CYCLE_RULES,
   ...BULB_RULES,
-  rule(`(<pause> [(and|but)]|and|but|because) (it|they) <doing>`, itDoes, { examples: [] }),
+  rule(`(<pause> [(and|but)]|and|but|because) (it|they) <doing>`, itDoes, {
+    unheard: true,
+    examples: [],
+  }),
   rule(
     `(<pause> [(and|but)]|and|but|because) (it|they) (is|are|was|were) <very> <state>`,
     itIs('state', true),

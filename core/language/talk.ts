@@ -13,7 +13,7 @@ const nothing: Means = () => ({});
 const PAST =
   /^when (?:we|i|it|they|you) (?:started|began|got|arrived|came|walked|showed|was|were|went)\b/i;
 /** "I'd say it's twelve low" is a guess, "I'd say it's short cycling" none. */
-const SAYS_NAMED = /^say (?!it|that|this|they|we|you|he|she)/i;
+const SAYS_NAMED = /^say (?!(?:it|that|this|they|we|you|he|she)\b)/i;
 
 /** "When we started" is no condition, and "I'd say suction's forty" no supposition. */
 const unlessPast: Means = (_tags, frame) => {

@@ -199,13 +199,14 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
   rule(
     '(forget|scratch|ignore|disregard|strike|erase|drop) (what|everything) (i|we) [just] (said|told you|gave you|put) (about|for|on) [(the|my)] <quantity>',
     undo,
-    { examples: ['forget what i said about the head'] },
+    { unheard: true, examples: ['forget what i said about the head'] },
   ),
   rule(
     '(take|leave|throw|pull) [(the|my|that)] <quantity> [(reading|number|value)] (out|back)',
     undoNamedOut,
     {
       alone: true,
+      unheard: true,
       examples: ['take the superheat out'],
     },
   ),

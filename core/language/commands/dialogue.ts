@@ -42,12 +42,12 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     { examples: ['mark this as after', 'that is my after'] },
   ),
   heardCommand(
-    '[~(can|could|would|will) you] [please] (say that again|~repeat [(that|it|please|again)]|~(come again|what was that|what did you say|what would you say|pardon|say again|again please|one more time|say it again|[(what|what was that|sorry)] [<pause>] i did not (hear|catch|get) (that|you)|huh|what)|~again|~(did you|you|have you) [(just)] (get|got|catch|hear|heard) (that|me|it|all (that|of that)))',
+    '[~(can|could|would|will) you] [please] (say that again|~repeat [(that|it|please|again)]|~(come again|what was that|what did you say|what would you say|pardon|say again|again please|one more time|say it again|i did not (hear|catch|get) (that|you)|huh|what)|~again|~(did you|you|have you) [(just)] (get|got|catch|hear|heard) (that|me|it|all (that|of that)))',
     plain('repeat'),
     { alone: true, examples: ['say that again'] },
   ),
   heardCommand(
-    '(pause|hold on|stop|~(hold on|hold up) [a] (second|sec|minute|moment)|~[(hang on|hold on|wait) [a (second|sec|minute|moment)] [<pause>]] (quit|stop|do not) (listening|listen|talking|talk) [(for (now|a (second|sec|minute|bit|while))|now)]|~hold it|~((be|go|keep|stay) quiet [for (now|a (second|minute|sec|bit|while))]|quiet [for a (second|minute|sec)]|wait|hang on [a (second|sec|minute)]|go to sleep|mute|shut up|stop stop|hold up|give me a (second|minute|sec)|one (second|minute|moment|sec)))',
+    '(pause|hold on|stop|~(hold on|hold up) [a] (second|sec|minute|moment)|~(quit|stop|do not) (listening|listen|talking|talk) [(for (now|a (second|sec|minute|bit|while))|now)]|~hold it|~((be|go|keep|stay) quiet [for (now|a (second|minute|sec|bit|while))]|quiet [for a (second|minute|sec)]|wait|hang on [a (second|sec|minute)]|go to sleep|mute|shut up|stop stop|hold up|give me a (second|minute|sec)|one (second|minute|moment|sec)))',
     plain('pause'),
     {
       alone: true,
@@ -70,19 +70,39 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     plain('no'),
     { alone: true, examples: ['no', 'no wait'] },
   ),
+  heardCommand('(the first [one]|~(first [one]|the former|number one))', choose('first'), {
+    alone: true,
+    heardWhen: ['number', 'yesOrNo'],
+    examples: ['the first', 'first one'],
+  }),
   heardCommand(
-    '[~(i (meant|mean|said)|it (is|was)|that is)] (the first [one]|~(first [one]|the former|number one))',
-    choose('first'),
-    {
-      alone: true,
-      heardWhen: ['number', 'yesOrNo'],
-      examples: ['the first', 'first one'],
-    },
-  ),
-  heardCommand(
-    '[~(i (meant|mean|said)|it (is|was)|that is)] (the second [one]|~(second [one]|the (latter|last) [one]|number two))',
+    '(the second [one]|~(second [one]|the (latter|last) [one]|number two))',
     choose('second'),
     { alone: true, heardWhen: ['number', 'yesOrNo'], examples: ['the second', 'second one'] },
+  ),
+  rule('(i (meant|mean|said)|it (is|was)|that is) the first [one]', choose('first'), {
+    alone: true,
+    unheard: true,
+    examples: ['i meant the first one'],
+  }),
+  rule('(i (meant|mean|said)|it (is|was)|that is) the second [one]', choose('second'), {
+    alone: true,
+    unheard: true,
+    examples: ['it was the second'],
+  }),
+  rule(
+    '(hang on|hold on|wait) [a (second|sec|minute|moment)] [<pause>] (quit|stop|do not) (listening|listen|talking|talk)',
+    plain('pause'),
+    { alone: true, unheard: true, examples: ['hang on a minute stop listening'] },
+  ),
+  rule(
+    '(what|what was that|sorry) [<pause>] i did not (hear|catch|get) (that|you)',
+    plain('repeat'),
+    {
+      alone: true,
+      unheard: true,
+      examples: ['sorry i did not catch that'],
+    },
   ),
   heardCommand(
     '(new visit|~(start|begin|open) [a] (new|another) (visit|call|job|one|ticket)|~(new|next) (call|job|ticket|unit)|~start (over|a visit)|~start fresh)',

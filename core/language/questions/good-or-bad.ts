@@ -33,18 +33,19 @@ const judgeNamed: Means = (tags, frame) => {
 
 /** Whether what was measured is as it should be, of everything that is judged by its name. */
 export const GOOD_OR_BAD_QUESTIONS: readonly Rule[] = [
-  ...WAYS.map((shape) => rule(shape, judgeNamed)),
+  ...WAYS.map((shape) => rule(shape, judgeNamed, { unheard: true })),
   rule(`${WHETHER} ${THE} <judged> (is|are|look|looks|was|were) ${STILL} ${FINE}`, judgeNamed, {
     unheard: true,
     examples: ['tell me if the run cap is any good'],
   }),
   rule(`(are|is) ${LEGS} ${EVEN} [on (volts|voltage)]`, judge('voltageImbalance'), {
+    unheard: true,
     examples: ['are my three legs close enough on volts'],
   }),
   rule(
     `(are|is) (${LEGS} ${EVEN} on (amps|current)|${THE} (amps|currents) (on|across|between) ${LEGS} ${EVEN})`,
     judge('currentImbalance'),
-    { examples: ['are the amps on the three legs balanced'] },
+    { unheard: true, examples: ['are the amps on the three legs balanced'] },
   ),
   rule(
     `(did|does|will) (it|this|she|we) (pass|hold|make) ${THE} [(nitrogen|standing)] (pressure test|nitrogen test|leak test|standing test)`,

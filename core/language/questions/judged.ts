@@ -72,6 +72,10 @@ const WHERE_SET =
 const TRIPS = '(trip|tripping|trips|open|opening|opens|cut out|cutting out|tripped)';
 const SET_WHERE = '(set|be set|be set at|be set to|be at|be)';
 
+const UNIT = '(it|this|this thing|this unit|she|[the] head)';
+const HOT =
+  '([the] hottest day|[a] <amount> [degree] (day|weather|heat)|july|august|the (summer|heat)|hot weather)';
+
 const tripsWhereSet = (side: string): string =>
   `(is|does|did|has) ${THE} ${side} ${CONTROL} ${TRIPS} ${WHERE_SET}`;
 
@@ -255,8 +259,13 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['what should the cut out be set at'] },
   ),
   rule(
-    `((what will|what would|where will|where would) [the] (head|head pressure|it) (be|run|do|go to|get to) (on|in) [the] hottest day|(will|would|is|can|could) (it|this|this thing|this unit|she) [going to] (make it|handle it|hold up|trip|hold|be ok|survive|cut out|stay on|run) (on|in) ([the] hottest day|[a] <amount> [degree] (day|weather|heat)|july|august|the summer|the heat|hot weather)|how (will|would|is) (it|this|this thing|this unit|head|the head) [going to] (do|run|hold up|act|look) (on|in) ([the] hottest day|[a] <amount> [degree] (day|weather|heat)|july|august|the summer|the heat|hot weather)|how (much (room|margin)|close) (will|would|do|am) i [(have|be|get)] [left] [to (the cut out|tripping|it)] (on|in) [the] hottest day|[and] (what|how) about [on] [the] hottest day|what (is|will) (it|the head|head) [going to] (do|be|run|go to) when it is <amount> (out|outside|up) [(here|there)]|what (is|will) (it|the head|head) [going to] (do|be|run|go to) (when it gets hot|in july|in august|in the summer|in the heat))`,
+    `((what will|what would|where will|where would) [the] (head|head pressure|it) (be|run|do|go to|get to) (on|in) [the] hottest day|(will|would) it (make it|trip|hold|be ok|survive|cut out|stay on|run) (on|in) [the] hottest day|how (much (room|margin)|close) (will|would|do|am) i [(have|be|get)] [left] [to (the cut out|tripping|it)] (on|in) [the] hottest day|[and] (what|how) about [on] [the] hottest day|what (is|will) (it|the head|head) [going to] (do|be|run|go to) when it is <amount> (out|outside|up) [(here|there)]|what (is|will) (it|the head|head) [going to] (do|be|run|go to) (when it gets hot|in july|in august|in the summer|in the heat))`,
     plain('hottestDay'),
     { examples: ['what will head be on the hottest day', 'will it trip on the hottest day'] },
+  ),
+  rule(
+    `((will|would|is|can|could) ${UNIT} [going to] (make it|handle it|hold up|trip|be ok|survive|stay on)|how (will|would|is) ${UNIT} [going to] (do|run|hold up|act|look)) (on|in) ${HOT}`,
+    plain('hottestDay'),
+    { unheard: true, examples: ['how will it hold up in july'] },
   ),
 ];

@@ -8,7 +8,7 @@ import { RISKY_ACTS } from '../vocabulary/risky-acts.ts';
 import { ask, TELL } from './asking.ts';
 
 const OK_TO =
-  '(can i|may i|could i|should i|is it (safe|ok|all right|alright|fine|good|clear|legal) to|is it (safe|ok|all right|alright|fine) if i|(ok|safe|good|clear) to|(am i|are we|is this) (ok|safe|good|clear|allowed) to|safe for me to)';
+  '(can i|may i|could i|should i|is it (safe|ok|all right|alright|fine|good|clear) to|is it (safe|ok|all right|alright|fine) if i|(ok|safe|good|clear) to|(am i|are we|is this) (ok|safe|good|clear|allowed) to|safe for me to)';
 
 const CAN =
   '((can|may|could|should) (i|we|you) [(just|still|ever|go ahead and)]|is it [(still|really)] (safe|ok|all right|alright|fine|good|clear|smart|dangerous|bad|a bad idea) (to|if (i|we))|(ok|alright|safe|good|clear) (to|if (i|we))|(am i|are we|is this) (ok|safe|good|clear|allowed) to|safe for (me|us) to|do (i|we) [(really|even|still)] ((need|have) to|need (a|an|any|the|my))|do you think (i|we) (can|could|should))';
@@ -154,12 +154,13 @@ export const SAFE_TO_QUESTIONS: readonly Rule[] = [
   rule(
     `[${TELL}] what (gloves|glasses|gear|protection|goggles|mask|respirator|eye protection) (do|should|would) (i|we) (need|wear|use|want|have on) [<clause>]`,
     safety('handling'),
-    { examples: ['what gloves do i need for this refrigerant'] },
+    { unheard: true, examples: ['what gloves do i need for this refrigerant'] },
   ),
   rule(
     `[${TELL}] what (to wear|should i wear|do i [(need|have) to] wear) [<clause>]`,
     safety('handling'),
     {
+      unheard: true,
       examples: ['what should i wear handling liquid refrigerant'],
     },
   ),

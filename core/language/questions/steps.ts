@@ -41,6 +41,7 @@ export const STEP_QUESTIONS: readonly Rule[] = [
   heardRule('how do i close it up', steps('valvesAndCaps'), { examples: ['how do i close it up'] }),
   rule(`${HOW} <task>`, stepsOf, { examples: ['how do i take my gages off'] }),
   rule(`<task> [<pause>] ${OF_IT} [again]`, stepsOf, {
+    unheard: true,
     examples: ['closing up what is the order again'],
   }),
   heardRule(
