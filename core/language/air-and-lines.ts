@@ -1,3 +1,4 @@
+import { wordBefore } from './clause-start.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { QUANTITIES } from '../terms/quantities.ts';
 import { electrical, GOT } from './electrical.ts';
@@ -253,7 +254,11 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
       examples: ['txv bulb is reading thirty four'],
     },
   ),
-  rule('[the] coil <link> <amount>', coilAt, { examples: ['coil is minus twenty six'] }),
+  // "Thirty eight at the coil fifty six at the compressor"
+  rule('[the] coil <link> <amount>', coilAt, {
+    only: (frame) => !/^(?:at|by|near|on|across|leaving|off)$/i.test(wordBefore(frame)),
+    examples: ['coil is minus twenty six'],
+  }),
   rule(
     '[the] (entering|incoming) [water] [(temp|temperature)] <link> <amount:in> [<pause>] [and] (leaving|outgoing) [water] [(temp|temperature)] <link> <amount:out>',
     (tags, frame) => (/\bwater\b/i.test(frame.wordsOf(frame.span)) ? waterPair(tags, frame) : null),

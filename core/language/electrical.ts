@@ -4,6 +4,7 @@ import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { type Amounted, amountIn, readingOf } from './measure.ts';
 import { throughPart } from './through-part.ts';
+import { startsClause, wordBefore } from './clause-start.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
 import { wordsOfNames } from './names-node.ts';
@@ -65,7 +66,18 @@ export function electrical(tags: Tags, place: PlaceId | null, frame: Frame): Rea
 export const one = (found: Reading | null): ReturnType<Means> =>
   found === null ? null : { readings: [found] };
 
-const atPlace: Means = (tags, frame) => one(electrical(tags, placeId(tags['place']), frame));
+const atPlace: Means = (tags, frame) =>
+  amountIn(tags).unit === null && goesOnOfHeat(frame)
+    ? null
+    : one(electrical(tags, placeId(tags['place']), frame));
+
+/** "Suction line thirty eight at the coil fifty six at the compressor" is no voltage. */
+const goesOnOfHeat = (frame: Frame): boolean =>
+  !startsClause(frame) &&
+  !/^(?:and|but|then|so)$/i.test(wordBefore(frame)) &&
+  OF_HEAT.test(frame.wordsOf({ from: 0, to: frame.span.from }));
+const OF_HEAT =
+  /\b(?:superheat|sub ?cool\w*|(?:suction|liquid|discharge) (?:line|temp\w*)|box|ambient|degrees)\b/i;
 
 /** Where a bare number can only be the supply's voltage. */
 const SUPPLY: readonly PlaceId[] = ['lineOneTwo', 'lineTwoThree', 'lineOneThree'];

@@ -6,7 +6,7 @@ import type { Context } from './context.ts';
 import { openNumbers } from './open-numbers.ts';
 import { type Item, RuleReader } from './read-rules.ts';
 import type { Span } from './rule.ts';
-import { Sentence } from './sentence.ts';
+import { type Otherwise, Sentence } from './sentence.ts';
 import { tokenise } from './tokenise.ts';
 
 export type { Item } from './read-rules.ts';
@@ -71,9 +71,14 @@ export function parse(text: string, context: Context): Parse {
   return orOtherwise(orShorter(asked, asked.sentence.withoutTail()));
 }
 
-/** Where rules leave words unread, and fewer of it in other words. */
+/** Where rules leave words unread, and fewer of it in other words or with a pause where what they read ends. */
 function orOtherwise(said: Parse): Parse {
-  const other = isWhollyRead(said.tokens, said.items) ? null : said.sentence.otherwise();
+  if (isWhollyRead(said.tokens, said.items)) return said;
+  const better = orBetter(said, said.sentence.otherwise());
+  return orBetter(better, better.sentence.withPauses(endsBeforeMore(better)));
+}
+
+function orBetter(said: Parse, other: Otherwise | null): Parse {
   if (other === null) return said;
   const parsed = parsedAs(other.sentence);
   const steps = said.steps + parsed.steps;
@@ -81,6 +86,17 @@ function orOtherwise(said: Parse): Parse {
     tokensUnread(parsed) + other.leftOut < tokensUnread(said) &&
     tokensTold(parsed) > tokensTold(said);
   return { ...(isBetter ? parsed : said), steps };
+}
+
+/** "Superheat's nine at the bulb, twenty two at the compressor": most recognisers write no comma. */
+function endsBeforeMore({ tokens, items }: Parse): readonly number[] {
+  const ends: number[] = [];
+  for (const [index, item] of items.entries()) {
+    const next = items[index + 1]?.start ?? tokens.length;
+    const behind = item.end < next ? tokens[item.end] : undefined;
+    if (behind?.pause === false && behind.text !== 'it' && !isTalk(item)) ends.push(item.end);
+  }
+  return ends;
 }
 
 /** Read of it, and not only kept as it was said. */
@@ -350,7 +366,9 @@ function itemsOf(candidates: readonly Candidate[]): readonly Item[] {
 
 /** Only a reading of something else can take the end of a number: "suction twenty eight superheat", but not "ninety four after ten". */
 const cutsWrongly = (one: Item, other: Item): boolean =>
-  other.meaning.readings === undefined || saysSame(one, other);
+  one.meaning.readings === undefined ||
+  other.meaning.readings === undefined ||
+  saysSame(one, other);
 
 function saysSame(one: Item, other: Item): boolean {
   const [first] = one.meaning.readings ?? [];

@@ -114,7 +114,7 @@ export function rule(shape: string, means: Means, ways: Ways = {}): Rule {
   };
 }
 
-/** In a hurry nobody says "the": where a shape has it, it may be left out. */
+/** In a hurry nobody says "the": it may be left out wherever a shape has it among other words. */
 function withoutThe(node: Node): Node {
   switch (node.kind) {
     case 'word':

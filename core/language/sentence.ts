@@ -1,6 +1,6 @@
 import { Grammar } from '../grammar/compile.ts';
 import { Matcher } from '../grammar/match.ts';
-import type { Token } from '../grammar/tokens.ts';
+import { changed, type Token } from '../grammar/tokens.ts';
 import type { Context } from './context.ts';
 import { listsOf } from './known-names.ts';
 import { NUMBER } from './numbers.ts';
@@ -22,6 +22,12 @@ const LATE_FIGURES = new WordSet('to too for fore');
 const LED_ON_TO = new WordSet(
   'the a an my your his her our their its this that these those it them us me him somebody someone everybody',
 );
+
+/** A sentence as it may have been meant, and how many tokens were left out for it. */
+export interface Otherwise {
+  readonly sentence: Sentence;
+  readonly leftOut: number;
+}
 
 /** A sentence taken apart into tokens, and what is to be known of it wherever it is read. */
 export class Sentence {
@@ -55,12 +61,21 @@ export class Sentence {
     return tokens === null ? null : new Sentence(this.text, this.context, tokens);
   }
 
-  /** It in other words that may have been meant, which as many tokens were left out of; `null` where there are none. */
-  otherwise(): { readonly sentence: Sentence; readonly leftOut: number } | null {
+  /** It in other words that may have been meant; `null` where there are none. */
+  otherwise(): Otherwise | null {
     const other = saidOtherwise(this.tokens);
     if (other === null) return null;
     const { tokens, leftOut } = other;
     return { sentence: new Sentence(this.text, this.context, tokens), leftOut };
+  }
+
+  /** It with pauses before these tokens; `null` where there are none. */
+  withPauses(places: readonly number[]): Otherwise | null {
+    if (places.length === 0) return null;
+    const tokens = this.tokens.map((token, at) =>
+      places.includes(at) ? changed(token, { pause: true }) : token,
+    );
+    return { sentence: new Sentence(this.text, this.context, tokens), leftOut: 0 };
   }
 
   /** All of it but the fillers at both ends. */
@@ -90,11 +105,11 @@ export class Sentence {
     const last = this.tokens[to - 1];
     if (first === undefined || last === undefined) return '';
     const words = this.text.slice(first.start, last.end);
-    return this.hasNoise() ? words.replace(NOISE, '') : words;
+    return this.hasNoise() ? words.replace(NOISE, '').replace(STUMBLE, '$1') : words;
   }
 
   private hasNoise(): boolean {
-    return (this.noisy ??= this.text.search(NOISE) >= 0);
+    return (this.noisy ??= this.text.search(NOISE) >= 0 || this.text.search(STUMBLE) >= 0);
   }
 
   /** Whether one number reaches over the place between two tokens, and up to there where that is given. */
@@ -136,6 +151,7 @@ export class Sentence {
 
 /** Said while thinking, and no part of a name: "the walk-in at uh the back dock". */
 const NOISE = /\b(?:uh|um|erm|hmm?),? /gi;
+const STUMBLE = /\b(the|and|we|i|my|of) \1\b/gi;
 /** All in capitals, none of which tells a name. */
 const SHOUTED = /^[^a-z]{3,}$/;
 

@@ -42,13 +42,9 @@ export const BEFORE_RULES: readonly Rule[] = [
   rule(`[the] <quantity> ${WAS} [(at|up at|down at)] <amount> ${AGO}`, remark, {
     examples: ['head was two forty an hour ago'],
   }),
-  rule(
-    `[(and|but)] [(it|she|they)] ${WAS} [(at|up at|down at)] <amount> ${AGO}`,
-    remarkOfIt,
-    {
-      examples: ['it was two forty an hour ago'],
-    },
-  ),
+  rule(`[(and|but)] [(it|she|they)] ${WAS} [(at|up at|down at)] <amount> ${AGO}`, remarkOfIt, {
+    examples: ['it was two forty an hour ago'],
+  }),
   ...[true, false].map((room) =>
     rule(
       `[(it|she)] ${WAS} [(at|up at|down at)] <amount:before> ${room ? '(in here|in the kitchen|in this kitchen|back here) ' : ''}${SOON_AGO} [(and|but)] [it is] [(at|up to|down to)] <amount> now`,

@@ -65,9 +65,13 @@ const topicOf: Means = (tags, frame) => {
   if (span === null || holdsNumber(frame.wordsOf(span))) return null;
   const words = tokenise(frame.wordsOf(span)).map(({ text }) => text);
   const said = ` ${words.join(' ')} `;
+  if (ASKS_US.test(said)) return null;
   const [topic] = TOPICS.find(([, tells]) => tells.test(said)) ?? [];
   return topic === undefined ? null : ask({ ask: 'safety', about: topic });
 };
+
+/** "Can you tell me how much gas I put in" */
+const ASKS_US = /^ (?:tell|give|show|say|read|remind|explain|hear|walk|let|help) (?:me|us|again) /;
 
 const safety =
   (about: SafetyTopic): Means =>
