@@ -30,3 +30,16 @@ export function wordBehind(frame: Frame): string {
   const [next = ''] = spelledOut(frame.wordsOf({ from: to, to: to + 1 })).split(' ');
   return frame.endsAtPause ? '' : next.toLowerCase();
 }
+
+const SUBJECT = '(?:i|we|you|they|it|she|he|this|that)';
+const OPENS_WITH_NEED = /^(?:need|want)\b/i;
+const DO_BEFORE = /\b(?:do|does|did)(?: (?:the|my|this|that))?$/i;
+const DO_AND_SUBJECT = new RegExp(`\\b(?:do|does|did) ${SUBJECT}$`, 'i');
+
+/** "Do I need a bigger breaker" asks; "it does need one" does not. */
+export function isAskedWithDo(frame: Frame): boolean {
+  const { from } = frame.span;
+  const before = frame.wordsOf({ from: Math.max(0, from - 2), to: from });
+  const asks = OPENS_WITH_NEED.test(frame.wordsOf(frame.span)) ? DO_AND_SUBJECT : DO_BEFORE;
+  return asks.test(before);
+}

@@ -227,6 +227,7 @@ export const FINDING_RULES: readonly Rule[] = [
     examples: ['door of the walk in is propped', 'gasket on the left door is torn'],
   }),
   rule('<the> <part> <spot> <doing>', stateOf('doing'), {
+    unheard: true,
     examples: ['light in the back corner went out'],
   }),
   rule(

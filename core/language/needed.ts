@@ -1,4 +1,5 @@
 import type { Tags } from '../grammar/nodes.ts';
+import { isAskedWithDo } from './clause-start.ts';
 import { dueIn } from './due.ts';
 import { settledFan } from './fans.ts';
 import { type Amounted, amountIn } from './measure.ts';
@@ -32,6 +33,7 @@ const CHARGE = new RegExp(
 
 /** "Needs a compressor, a contactor and a drier", "needs a valve, a drier and about four pounds" */
 const replaceEach: Means = (tags, frame) => {
+  if (isAskedWithDo(frame)) return null;
   const words = frame.wordsOf(frame.span);
   const parts = [tags['part'], tagsIn(tags['second'])?.['part'], tagsIn(tags['third'])?.['part']];
   const replaced = parts

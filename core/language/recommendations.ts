@@ -1,3 +1,4 @@
+import { isAskedWithDo } from './clause-start.ts';
 import { PARTS, type PartId, type WorkKindId } from '../terms/names.ts';
 import { quantityTerm } from '../terms/quantities.ts';
 import { dueIn, stretchIn } from './due.ts';
@@ -33,7 +34,7 @@ const todo: Means = (tags, frame) => {
   const kind = workId(tags['work']);
   const named = partId(tags['part']);
   const extras = extrasIn(tags, frame);
-  if (kind === null || named === null || extras === null) return null;
+  if (kind === null || named === null || extras === null || isAskedWithDo(frame)) return null;
   // "They need to get that drain heated" buys nothing.
   if (kind === 'order' && isHaving(frame)) return null;
   const part = settledFan(named, frame.context);
@@ -256,7 +257,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     tags: { work: 'clean' },
     examples: ['customer should keep the condenser clean'],
   }),
-  rule(`<the> <part> (is|are|has|have) (about|just about) had it ${TAIL}`, todo, {
+  rule(`<the> <part> (is|are|has|have) [(about|just about)] had it ${TAIL}`, todo, {
     tags: { work: 'replace' },
     examples: ['the door gasket has about had it'],
   }),

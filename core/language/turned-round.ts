@@ -1,5 +1,6 @@
 import type { FindingStateId } from '../terms/names.ts';
 import { startsClause } from './clause-start.ts';
+import { onlyOf } from './finding-of.ts';
 import { stateOf } from './findings.ts';
 import { holdsNumber } from './own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
@@ -36,11 +37,11 @@ const IT =
   '[(it is|she is|that is|they are|it was|it looks|looks|it feels|feels|it seems|it does|still)]';
 const HOW = '[(nice and|good and|just|all)]';
 const MUCH =
-  '[(as (can be|anything|hell|the room|a rock|all get out)|(pretty|real|really) (bad|badly|good)|bad|badly|at all|again|every (minute|few (seconds|minutes)))]';
+  '[(as (can be|anything|hell|ice|the room|a rock|all get out)|(pretty|real|really) (bad|badly|good)|bad|badly|at all|again|every (minute|few (seconds|minutes)))]';
 const THAT = '(the|this|that|my|your|these|those|both)';
 const AT = '[(<spot>|(at|on|in|of|inside|behind|under|by|for) <the> (<part:where>|panel|cover))]';
 const WHERE =
-  '(on|in|at|around|by|behind|under|over|through|from|when|where|every|up against|right)';
+  '(on|in|at|around|by|behind|under|over|through|from|when|where|every|up against|right|enough)';
 
 /** What was found first, and the part behind a pause: "not spinning, the evaporator fan". */
 export const TURNED_ROUND_RULES: readonly Rule[] = [
@@ -78,5 +79,15 @@ export const TURNED_ROUND_RULES: readonly Rule[] = [
     `[(it is|it looks|looks)] <very> <state> (at|on|around|by|all over|down at|over at) <the> [<bit>] <part>`,
     ofWhere,
     { only: isWhole, unheard: true, examples: ['oily at the joint'] },
+  ),
+  rule('(stuck|hung [up]|locked) in [a] defrost', onlyOf('evaporator', 'stuckInDefrost'), {
+    only: isWhole,
+    unheard: true,
+    examples: ['hung up in defrost'],
+  }),
+  rule(
+    'all (it|she) does is (hum|buzz) [<pause> <the> compressor]',
+    onlyOf('compressor', 'humming'),
+    { unheard: true, examples: ['all it does is hum'] },
   ),
 ];

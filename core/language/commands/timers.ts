@@ -138,7 +138,7 @@ const RUNNING: readonly Rule[] = [
     { alone: true },
   ),
   heardCommand(
-    '(cancel|stop|~kill|~clear|~end|~turn off|~shut off|~forget|~drop) [the] [~(that|this|my)] [~<timed>] timer [~(on|for) [the] <timed>]',
+    '(cancel|stop|~kill|~clear|~end|~scratch|~turn off|~shut off|~forget|~drop) [the] [~(that|this|my)] [~<timed>] timer [~(on|for) [the] <timed>]',
     stop,
     { examples: ['cancel the timer', 'cancel the defrost timer', 'stop the timer'] },
   ),

@@ -264,7 +264,7 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['what will head be on the hottest day', 'will it trip on the hottest day'] },
   ),
   rule(
-    `((will|would|is|can|could) ${UNIT} [going to] (make it|handle it|hold up|trip|be ok|survive|stay on)|how (will|would|is) ${UNIT} [going to] (do|run|hold up|act|look)) (on|in) ${HOT}`,
+    `((will|would|is|can|could) ${UNIT} [going to] (make it|handle it|hold up|trip|be ok|survive|stay on)|how (will|would|is) ${UNIT} [going to] (do|run|hold up|act|look)) (on|in|through) ${HOT}`,
     plain('hottestDay'),
     { unheard: true, examples: ['how will it hold up in july'] },
   ),

@@ -39,7 +39,7 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     { examples: ['what changed'] },
   ),
   rule(
-    '(what is my before|what (was|were) [(it|that|my|the)] (before|before readings|before numbers|readings before)|(read|give|tell) me [(my|the)] (before|before readings|before numbers)|what did i have before|what was my before|what (was|were) [(my|the)] <quantity> before [(i started|work|that|we started)]|what did ([(my|the)] <quantity>|it|i|we) start (at|out at|with|out with)|what were (my|the) (numbers|readings) before|where did [(my|the)] <quantity> start [(at|out)]|what are my before readings|what was it before|what did [(my|the)] <quantity> (use|used) to be|where (were|was) (we|it) before|what (was|were) [(my|the)] <quantity> when (i|we) (started|got here|arrived|showed up|began|walked in)|what (were|was) (we|it|i) at (before|first|to start)|how was it before)',
+    '(what is my before|what (was|were) [(it|that|my|the)] (before|before readings|before numbers|readings before)|(read|give|tell) me [(my|the)] (before|befores|before readings|before numbers)|what did i have before|what was my before|what (was|were) [(my|the)] <quantity> before [(i started|work|that|we started)]|what did ([(my|the)] <quantity>|it|i|we) start (at|out at|with|out with)|what were (my|the) (numbers|readings) before|where did [(my|the)] <quantity> start [(at|out)]|what are my before readings|what was it before|what did [(my|the)] <quantity> (use|used) to be|where (were|was) (we|it) before|what (was|were) [(my|the)] <quantity> when (i|we) (started|got here|arrived|showed up|began|walked in)|what (were|was) (we|it|i) at (before|first|to start)|how was it before)',
     plain('before'),
     { examples: ['what were my before readings'] },
   ),

@@ -11,7 +11,7 @@ const OK_TO =
   '(can i|may i|could i|should i|is it (safe|ok|all right|alright|fine|good|clear) to|is it (safe|ok|all right|alright|fine) if i|(ok|safe|good|clear) to|(am i|are we|is this) (ok|safe|good|clear|allowed) to|safe for me to)';
 
 const CAN =
-  '((can|may|could|should) (i|we|you) [(just|still|ever|go ahead and)]|is it [(still|really)] (safe|ok|all right|alright|fine|good|clear|smart|dangerous|bad|a bad idea) (to|if (i|we))|(ok|alright|safe|good|clear) (to|if (i|we))|(am i|are we|is this) (ok|safe|good|clear|allowed) to|safe for (me|us) to|do (i|we) [(really|even|still)] ((need|have) to|need (a|an|any|the|my))|do you think (i|we) (can|could|should))';
+  '((can|may|could|should) (i|we|you) [(just|still|ever|go ahead and|be)]|is it [(still|really)] (safe|ok|all right|alright|fine|good|clear|smart|dangerous|bad|a bad idea) (to|if (i|we))|(ok|alright|safe|good|clear) (to|if (i|we))|(am i|are we|is this) (ok|safe|good|clear|allowed) to|safe for (me|us) to|do (i|we) [(really|even|still)] ((need|have) to|need (a|an|any|the|my))|do you think (i|we) (can|could|should))';
 
 /** What is asked about, told by what would be done and to what: the first that fits. */
 const TOPICS: readonly (readonly [SafetyTopic, RegExp])[] = [
@@ -45,7 +45,7 @@ const TOPICS: readonly (readonly [SafetyTopic, RegExp])[] = [
   ],
   [
     'charging',
-    / (?:add|charge|put|top|dump|throw|use) .*(?:gas|refrigerant|charge|liquid|freon|propane|isobutane|butane|off|suction) /,
+    / (?:add|adding|charge|charging|put|putting|top|dump|throw|use) .*(?:gas|refrigerant|charge|liquid|freon|propane|isobutane|butane|off|suction) /,
   ],
   [
     'energising',
@@ -155,6 +155,11 @@ export const SAFE_TO_QUESTIONS: readonly Rule[] = [
     only: startsClause,
     examples: ['can i cut into the line with pressure still on it'],
   }),
+  rule(
+    'do (i|we) [(really|even)] (need|have) [to (wear|have|use)] [my] (gloves|glasses|goggles|a mask|a respirator|eye protection|safety glasses) [(for|with|on|to|when) <clause>]',
+    safety('handling'),
+    { unheard: true, examples: ['do i need gloves for this'] },
+  ),
   rule(
     `[${TELL}] what (gloves|glasses|gear|protection|goggles|mask|respirator|eye protection) (do|should|would) (i|we) (need|wear|use|want|have on) [<clause>]`,
     safety('handling'),

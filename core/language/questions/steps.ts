@@ -45,7 +45,7 @@ export const STEP_QUESTIONS: readonly Rule[] = [
     examples: ['closing up what is the order again'],
   }),
   heardRule(
-    '(next step|next|~next one|~go to the next [(step|one)]|~what is next|~what next|~ok next|~then what|~now what|~done|~did that|~[i am] (done|finished|through) with (that|this) [(one|step)]|~that is done|~got it)',
+    '(next step|next|~next one|~go to the next [(step|one)]|~what is next|~what next|~ok next|~then what|~what (do i do|comes|is) (after that|then)|~now what|~done|~did that|~[i am] (done|finished|through) with (that|this) [(one|step)]|~that is done|~got it)',
     move('next'),
     { alone: true },
   ),
@@ -55,7 +55,7 @@ export const STEP_QUESTIONS: readonly Rule[] = [
     { alone: true },
   ),
   heardRule(
-    '(again|~that step again|~same step|~(read|say) (it|the step|that step) again)',
+    '(again|~that step again|~same step|~repeat (that|the) step|~(read|say) (it|the step|that step) again)',
     move('again'),
     {
       alone: true,

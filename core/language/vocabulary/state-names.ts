@@ -17,7 +17,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   plugged: [
     'plugged',
     'clogged',
-    '~(plugged|clogged|stopped|packed) (up|solid)',
+    '~(plugged|clogged|stopped|packed|gummed) (up|solid|up solid)',
     '~(blocked|restricted|impacted|packed|choked|stopped up|obstructed|kinked) [off]',
     `~(plugged|clogged|packed|blocked|choked|stuffed|jammed|stopped) [(up|off|solid)] with (ice|${DIRT})`,
   ],
@@ -59,7 +59,10 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     'closed',
     '~(stuck (closed|on|in|made|energized)|shut|calling [for (cool|cooling|cold)]|stuck shut|closing|made|welded [shut]|welded closed|pulled in|pulling in|energized|engaged|not open|not opening)',
   ],
-  leaking: ['leaking', '~(leaking (oil|gas|refrigerant|water)|leaky|dripping|a leaker)'],
+  leaking: [
+    'leaking',
+    '~((leaking|weeping|seeping) [(a little|some)] (oil|gas|refrigerant|water)|leaky|dripping|a leaker)',
+  ],
   hot: [
     'hot',
     '~(overheated|overheating|running hot|too hot|very hot|cooking|too hot to touch|burning up|hot to the touch)',
@@ -90,7 +93,10 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     'clean',
     '~(ok|fine|clear|all right|alright|in good shape|in (good|great) condition|looking good|looks good|working [(fine|good|ok)]|brand new|(draining|running|flowing) (clear|free|freely)|quiet|tight|quieter|smooth|not (dirty|plugged|clogged|blocked|restricted|iced [(up|over)]|frozen [up]|frosted [(up|over)]|tripped|blown|bad))',
   ],
-  wet: ['wet', '~(full of water|overflowing|soaked|damp|backed up|overflowing|sweating)'],
+  wet: [
+    'wet',
+    '~(full of water|overflowing|soaked|soaking [wet]|damp|backed up|overflowing|sweating)',
+  ],
   oily: ['oily', '~(covered in oil|full of oil|oil soaked|oil stained)'],
   warm: ['~(warm|warmer|luke warm|lukewarm)'],
   cold: ['~(cold|cool|colder|cooler|ice cold|stone cold|dead cold|cold to the touch)'],
@@ -140,7 +146,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     '(howls|screams|whines|growls|clatters|clanks|is howling|is screaming|is whining|is growling)',
   ],
   notRunning: [
-    'will not (run|start|turn|spin|come on)',
+    'will not (run|start|turn [(on|over)]|spin|come on|kick on|fire [up])',
     '(never|did not|would not|could not) (came|come|comes|start|starts|started|run|ran|turn|spin|kick) [on]',
     '(shut|went|kicked) (off|down)',
     'is not trying to start',
