@@ -11,7 +11,7 @@ const OK_TO =
   '(can i|may i|could i|should i|is it (safe|ok|all right|alright|fine|good|clear) to|is it (safe|ok|all right|alright|fine) if i|(ok|safe|good|clear) to|(am i|are we|is this) (ok|safe|good|clear|allowed) to|safe for me to)';
 
 const CAN =
-  '((can|may|could|should) (i|we|you) [(just|still|ever|go ahead and|be)]|is it [(still|really)] (safe|ok|all right|alright|fine|good|clear|smart|dangerous|bad|a bad idea) (to|if (i|we))|(ok|alright|safe|good|clear) (to|if (i|we))|(am i|are we|is this) (ok|safe|good|clear|allowed) to|safe for (me|us) to|do (i|we) [(really|even|still)] ((need|have) to|need (a|an|any|the|my))|do you think (i|we) (can|could|should))';
+  '((can|may|could|should) (i|we) [(just|still|ever|go ahead and|be)]|is it [(still|really)] (safe|ok|all right|alright|fine|good|clear|smart|dangerous|bad|a bad idea) (to|if (i|we))|(ok|alright|safe|good|clear) (to|if (i|we))|(am i|are we|is this) (ok|safe|good|clear|allowed) to|safe for (me|us) to|do (i|we) [(really|even|still)] ((need|have) to|need (a|an|any|the|my))|do you think (i|we) (can|could|should))';
 
 /** What is asked about, told by what would be done and to what: the first that fits. */
 const TOPICS: readonly (readonly [SafetyTopic, RegExp])[] = [
