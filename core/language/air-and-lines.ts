@@ -4,7 +4,7 @@ import { QUANTITIES } from '../terms/quantities.ts';
 import { electrical, GOT } from './electrical.ts';
 import { amountIn } from './measure.ts';
 import { isPlausible } from './plausible.ts';
-import { fixed, leftToAsk } from './reading-means.ts';
+import { fixed, leftToAsk, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, quantityId, tagsIn } from './slots.ts';
 import { degrees, isThermal, throughPart } from './through-part.ts';
@@ -97,6 +97,21 @@ const dischargeAt: Means = (tags, frame) => {
   const wasLine = lastQuantity === 'suctionLineTemp' || lastQuantity === 'liquidLineTemp';
   return { ofThat: { means, otherwise: wasLine ? asLine : head } };
 };
+
+/** One line or one heat read at two places, and no volts at the second of them. */
+const atBothEnds: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  if (quantity === null || !AT_ENDS.has(quantity)) return null;
+  const amounts = [tags, tagsIn(tags['other']) ?? {}].map(amountIn);
+  const readings = amounts.flatMap((amount) => reading(quantity, amount, frame) ?? []);
+  return readings.length === amounts.length ? { readings } : null;
+};
+const AT_ENDS: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  ...(['suctionLineTemp', 'liquidLineTemp', 'dischargeLineTemp', 'superheat'] as const),
+  ...(['headPressure', 'suctionPressure'] as const),
+]);
+const END =
+  '(at|by|leaving|off|where it (leaves|comes out of|comes off|enters|goes into)) <the> <part>';
 
 /** Which side a line or a saturation belongs to, by what was told before it in the same breath. */
 const HIGH_SIDE: ReadonlySet<QuantityId> = new Set<QuantityId>([
@@ -253,6 +268,16 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
     {
       examples: ['txv bulb is reading thirty four'],
     },
+  ),
+  rule(
+    `[the] <quantity> [<link>] ${END} <link> <amount> [<pause>] [(and|but)] [back] ${END} [(it is|i have got|i am getting)] <amount:other> [on it]`,
+    atBothEnds,
+    { examples: ['suction line at the coil is fifteen and at the compressor fifty one'] },
+  ),
+  rule(
+    `[the] <quantity> <link> <amount> ${END} [<pause>] [(and|but)] <amount:other> [back] ${END}`,
+    atBothEnds,
+    { examples: ['suction line is fifteen at the coil and fifty one at the compressor'] },
   ),
   // "Thirty eight at the coil fifty six at the compressor"
   rule('[the] coil <link> <amount>', coilAt, {

@@ -6,6 +6,9 @@ const nothing: Means = () => ({});
 const countsParts: Means = (tags, frame) =>
   tags['number'] !== 1 && /s\b/i.test(frame.wordsOf(frame.span)) ? {} : null;
 
+/** A coil that is frosted in part is starved, and not iced up. */
+const partOfCoil: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+
 const ME = '(me|us)';
 const THINK =
   '(i (bet|think|guess|suspect|would guess|would bet|imagine|figure|suppose)|probably|maybe|most likely|more than likely|or something|if i had to guess|i am (pretty sure|thinking|guessing|betting)|if you ask me|i would say)';
@@ -21,6 +24,11 @@ export const ASIDE_RULES: readonly Rule[] = [
       examples: ['cap tube is plugged i bet'],
     },
   ),
+  rule(
+    '[(and|so|but)] [(about|only|maybe|like|the)] (a third|a quarter|half|two thirds|three quarters|one third|a few (rows|passes)|[(first|last|top|bottom|left|right|front|back|inlet|outlet)] (half|third|quarter|row|rows|part|side|end|couple of rows)) of <the> (coil|evaporator|evap) (has [got]|is|was|got) [(the|some|any|all)] (frost|frosted|ice|iced|bare|clear|warm|dry|cold) [(on it|over|up)] [[<pause>] (and|but) the (rest|other half|other side|top|bottom) [of it] is [(just|all|totally)] (bare|clear|dry|clean|warm|frosted|iced [(up|over)]|cold)]',
+    partOfCoil,
+    { examples: ['about a third of the coil has frost on it and the rest of it is bare'] },
+  ),
   rule(`<pause> [(and|but|so)] [(it|that|this|they)] ${SUPPOSED} be [at] <amount>`, nothing),
   rule('(i|we) would have (thought|expected|guessed|figured|bet|liked) <clause>', nothing, {
     examples: ['i would have thought suction would be more like twenty'],
@@ -29,7 +37,7 @@ export const ASIDE_RULES: readonly Rule[] = [
     examples: ['grab me a nut driver and two wire nuts'],
   }),
   rule(
-    '(supposedly|apparently|allegedly|i guess|i heard|word is|they tell me|from what i hear|rumor is) (they|he|she|somebody|someone|the (last|other) (guy|tech|company)|it) <clause>',
+    '(supposedly|apparently|allegedly|i guess|i reckon|i heard|word is|they tell me|from what i hear|rumor is) (they|he|she|somebody|someone|the (last|other) (guy|tech|company)|it) <clause>',
     nothing,
     { examples: ['supposedly they replaced the compressor in march'] },
   ),

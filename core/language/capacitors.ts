@@ -112,6 +112,19 @@ const ratedRange: Means = (tags, frame) => {
     : null;
 };
 
+/** A can's capacitance and its volts: no meter showed either. */
+const ratedAtVolts: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  const place = placeId(tags['place']);
+  const isCan = place === 'startCapacitor' || place === 'runCapacitor';
+  const volts = numberIn(tagsIn(tags['volts'])?.['number']) ?? 0;
+  if (!isCan || (amount.unit !== null && amount.unit !== 'uF') || volts < LEAST_CAN_VOLTS)
+    return null;
+  return one(readingOf('ratedCapacitance', amount, { place, frame }));
+};
+/** Common practice: cans are made for 110 volts and more. */
+const LEAST_CAN_VOLTS = 110;
+
 const UF = '(microfarad|mfd|uf|mike|mic|microfarads)';
 const READS =
   '(reads|reading|measures|measured|read|shows|showing|is|checked|checks|tests|tested|came in|comes in|at|down to)';
@@ -155,6 +168,15 @@ export const CAPACITOR_RULES: readonly Rule[] = [
   rule(`[it is] [(a|the)] ${MARKS} [${UF}] ([dual] [run] (cap|capacitor)|dual)`, dualRated, {
     examples: ['it is a thirty five five dual cap'],
   }),
+  rule(
+    `<the> ([new] <place> ((i|we) [just] (put|stuck) in|that went in)|new <place>) (is|was) [(a|an)] <amount> [${UF}] (at|by) <number:volts> [(volts|volt|v|vac)]`,
+    ratedAtVolts,
+    {
+      examples: [
+        'the start cap i put in was an eighty eight to one oh eight at three thirty volts',
+      ],
+    },
+  ),
   rule(`<the> <place> is [(a|an)] <amount> [${UF}]`, ratedRange, {
     examples: ['start cap is eighty eight to one oh eight'],
   }),

@@ -97,6 +97,9 @@ const sameOnBoth: Means = (tags, frame) => {
   return isVolts(tags) && readings.length === 2 ? { readings } : null;
 };
 
+const sagsTo: Means = (tags, frame) =>
+  isVolts(tags) ? one(electrical({ ...tags, unit: 'V' }, null, frame)) : null;
+
 /** "Drops to one oh nine when she tries to start": the same, at the same place. */
 const asItStarts: Means = (tags, frame) => {
   const amount = amountIn(tags);
@@ -266,6 +269,11 @@ export const CIRCUIT_TRACE_RULES: readonly Rule[] = [
     `[(and|but|then)] [it] ${DROPS} [(down|off|up|right)] to <amount> (when|as|once|every time) (it|she|he|i|the compressor|the fan|the motor|compressor) [(first|just)] ${STARTS}`,
     asItStarts,
     { examples: [] },
+  ),
+  rule(
+    `[(and|but|then)] [the] [(line|supply)] (voltage|volts|power) ${DROPS} [(down|off|up|right)] to <amount> (on (start|startup|start up)|under load|(when|as|once|every time) (it|she|he|i|the compressor|the fan|the motor|compressor) [(first|just)] ${STARTS})`,
+    sagsTo,
+    { examples: ['voltage sags to two thirty one on start'] },
   ),
   rule(
     '[(and|then|and then|but)] [it] (closed|closes|made|makes|came|comes|reset|resets) [right] (back [(up|in|on)]|again|itself) at <amount>',

@@ -56,6 +56,7 @@ const STRETCH = named(
   'stretch',
   choice(
     parseShape('a <one> <period>', { period: PERIOD, one: tag({ amount: 1 }) }),
+    parseShape('a <two> <period> or two', { period: PERIOD, two: tag({ amount: 2 }) }),
     parseShape('[a] couple [of] <two> <period>', { period: PERIOD, two: tag({ amount: 2 }) }),
     parseShape('<number> <period>', { period: PERIOD, number: NUMBER }),
   ),

@@ -191,6 +191,15 @@ const atSwitch =
   (tags, frame) =>
     one(electrical(tags, place, frame));
 
+/** Of a place that is named before what was got there; with neither a unit nor leads across it, it may be anything. */
+const readAtIt: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  const isMetered = /\b(?:across|over) it$/i.test(frame.wordsOf(frame.span));
+  const isBare =
+    amountIn(tags).unit === null && !isMetered && place !== null && OHMS_AT[place] === undefined;
+  return isBare ? null : one(electrical(tags, place, frame));
+};
+
 const intoNotOut: Means = (tags, frame) => {
   const line = electrical(tags, 'lineSide', frame);
   const load = electrical({ number: 0 }, 'loadSide', frame);
@@ -276,7 +285,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     examples: ['nothing out'],
   }),
   rule(
-    `${GOT} ${NO_VOLTS} (at|across|on|to|into|in|out of|from|off|through|between|coming out of|going to|getting to|coming from) <the> <place>`,
+    `${GOT} ${NO_VOLTS} [out] (at|across|on|to|into|in|out of|from|off|through|between|coming out of|going to|getting to|coming from) <the> <place>`,
     noVolts(),
     { examples: ['nothing across the contactor', 'no voltage at the compressor'] },
   ),
@@ -302,6 +311,14 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     atPlace,
     { examples: ['low side control has got one twenty across it'] },
   ),
+  rule(
+    `[(on|at|over at|over on|ok)] <the> <place> [first] [<pause>] (i have|i have got|i am getting|i am reading|i am seeing|i got|we have|there is) [(only|just|still)] <amount> [(across|over|on|at) it]`,
+    readAtIt,
+    { examples: ['over at the contactor i have got twenty four volts'] },
+  ),
+  rule('<the> <place> [first] [<pause>] [<link>] <amount> (across|over) it', atPlace, {
+    examples: ['high pressure switch first zero volts across it'],
+  }),
   rule(
     '<the> <place> (is not getting|does not have|has not got|is not seeing) [any] (voltage|volts|power|juice)',
     noVolts(),

@@ -1,8 +1,9 @@
+import { electrical, one } from './electrical.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { amountIn, withMore } from './measure.ts';
 import { reading } from './reading-means.ts';
 import { type Means, type Rule, rule } from './rule.ts';
-import { quantityId, tagsIn } from './slots.ts';
+import { placeId, quantityId, tagsIn } from './slots.ts';
 
 /**
  * "Suction should be fifteen" puts right what was misheard as fifty, or tells what to hope for of a suction of nine: a
@@ -25,6 +26,12 @@ const readBeside: Means = (tags, frame) => {
   if (quantity === null || isElectrical(quantity)) return null;
   const found = reading(quantity, amountIn(tagsIn(tags['read']) ?? {}), frame);
   return found === null ? null : { readings: [found] };
+};
+
+/** The same of what is metered at a place. */
+const meteredBeside: Means = (tags, frame) => {
+  const read = tagsIn(tags['read']);
+  return read === null ? null : one(electrical(read, placeId(tags['place']), frame));
 };
 
 const AT = '[(at|down at|up at|down|up)]';
@@ -53,6 +60,11 @@ export const EXPECTATION_RULES: readonly Rule[] = [
     {
       examples: ['you said superheat should be eight i am at nineteen'],
     },
+  ),
+  rule(
+    `<the> <place> ${WISHED} [(over|under|above|below|at least|better than)] (<amount>|a (meg|megohm)) ${HERE} ${BUT} ${IS} <amount:read>`,
+    meteredBeside,
+    { examples: ['common to ground should be over a meg and i am reading two ohms'] },
   ),
   rule(`[the] <quantity> ${SHOULD} <amount> ${HERE}`, expected, {
     examples: ['suction should be fifteen'],

@@ -1,5 +1,5 @@
 import { namesReading } from './own-reading.ts';
-import { wordBehind } from './clause-start.ts';
+import { startsClause, wordBehind } from './clause-start.ts';
 import type { SightGlassId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { ChargeDoubtId, ValveKindId } from '../terms/procedures.ts';
@@ -118,7 +118,9 @@ const STARTS_AS_NUMBER = new RegExp(
 const unitByName: Means = (tags, frame) => {
   const found = nameOf('unit')(tags, frame);
   const [fact] = found?.facts ?? [];
-  return fact?.fact === 'unit' && !STARTS_AS_NUMBER.test(fact.value) ? found : null;
+  return fact?.fact === 'unit' && startsClause(frame) && !STARTS_AS_NUMBER.test(fact.value)
+    ? found
+    : null;
 };
 
 const nameOf =
@@ -162,7 +164,7 @@ const NO_NAME =
 const IT_IS =
   '(it is|this is|that is|we have|it is got|i am on|i have|i have got|working on|i am working on|i am looking at|looking at|this one is|unit is|the unit is|the box is|we are on|i am at)';
 const RUNS_ON =
-  '(on|it is on|with|it is|this is|runs on|running|using|it uses|it runs on|it has|it is running|the refrigerant is|refrigerant is|refrigerant|gas is|the gas is|takes|it takes|that is|charged with|system is on|unit is on|tag says|label says|nameplate says|unit has|system has)';
+  '(on|it is on|with|it is|this is|runs on|running|using|it uses|it runs on|it has|it is running|the refrigerant is|refrigerant is|refrigerant|gas is|the gas is|takes|it takes|that is|charged with|system is on|unit is on|[the] (tag|label|nameplate|plate|sticker) says|unit has|system has)';
 
 /** "High side" alone is what the gauge shows: the plate's own takes a word for it. */
 const designSide = (side: 'high' | 'low'): string =>
@@ -204,6 +206,11 @@ export const FACT_RULES: readonly Rule[] = [
     chargeDoubt('unknown'),
     { examples: ['i do not know what gas is in it'] },
   ),
+  rule(
+    `[${IT_IS}] [a] <count:wrong> door [(<equipment:wrongKind>|<doored:wrongKind>)] <correction> [(it is a|a)] <count:doors> door (<equipment>|<doored>)`,
+    equipment,
+    { examples: ['it is a single door freezer no wait two door freezer'] },
+  ),
   heardRule(
     `[(it is|~${IT_IS})] [a] <count:doors> (door|~(doors|section)) (<equipment>|<doored>)`,
     equipment,
@@ -212,7 +219,7 @@ export const FACT_RULES: readonly Rule[] = [
     },
   ),
   heardRule(
-    '(it is a|it is an|~(this|unit|the unit|this one) is [(a|an|the)] [(self contained|older|newer|brand new|remote)]|~it is (the|a self contained)) <equipment>',
+    '(it is a|it is an|~(this|unit|the unit|this one) is [(a|an|the)] [(self contained|older|newer|brand new|remote)]|~it is (the|a self contained|(a|an) (older|newer|old|little|big|small|brand new))) <equipment>',
     equipment,
     {
       examples: ['it is a walk in cooler'],

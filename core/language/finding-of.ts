@@ -1,5 +1,6 @@
 import type { PartId } from '../terms/names.ts';
 import { settledFan } from './fans.ts';
+import type { Context } from './context.ts';
 import type { Frame, Means } from './rule.ts';
 import type { Finding } from './utterance.ts';
 
@@ -38,6 +39,15 @@ function coilLastNear(
 /** The same of a part that was named in the same breath. */
 export const coilBehind = (before: PartId | null, { part, words }: Finding): PartId =>
   isUnnamedCoil(part, words) && EVAPORATOR.includes(before) ? 'evaporator' : part;
+
+/** What is pulled in by a coil of its own, which is changed without the rest. */
+const PULLED_IN: readonly (PartId | null)[] = [
+  ...(['hotGasValve', 'liquidLineSolenoid', 'contactor', 'waterValve', 'startRelay'] as const),
+];
+
+/** "Swapped the coil", behind a solenoid valve: the valve's, since no condenser is swapped as "the coil". */
+export const coilSwapped = (part: PartId, words: string, { lastPart }: Context): PartId =>
+  isUnnamedCoil(part, words) && lastPart !== null && PULLED_IN.includes(lastPart) ? lastPart : part;
 
 const isUnnamedCoil = (part: PartId, words: string): boolean =>
   part === 'condenser' && !/cond|outdoor/i.test(words) && /\bcoils?\b/i.test(words);

@@ -356,7 +356,7 @@ export const FINDING_RULES: readonly Rule[] = [
     examples: [],
   }),
   rule(
-    `(<pause> [(and|but)]|and|but|because) (it|they) (is|are|was|were) <very> <state>`,
+    `((<pause> [(and|but)]|and|but|because) (it|they)|(<pause> [(and|but)]|and|but|so) (that|this) one|so it) (is|are|was|were) <very> <state>`,
     itIs('state', true),
     {
       examples: [],

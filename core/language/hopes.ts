@@ -7,7 +7,7 @@ import { quantityId, spanIn, tagsIn } from './slots.ts';
 
 /** Behind these comes what is: "I'd like to see ten, I've got four". */
 const GOES_ON =
-  /\b(?:(?<!\b(?:when|if|once|until|till|while|where|before|after|how|what|as) )(?:it's|it is)|i've|i have|i got|i'm|now|but|we've|we have|currently|instead)\b/i;
+  /\b(?:(?<!\b(?:when|if|once|until|till|while|where|before|after|how|what|as) )(?:it's|it is)|i've|i have|i got|i'm|now|but|we've|we have|currently|instead|(?:and|so) (?:my|the) \w+ (?:weighs|reads|is at|is sitting))\b/i;
 
 function isHoped(told: string, frame: Frame): boolean {
   return startsClause(frame) && namesReading(told) && !GOES_ON.test(told);

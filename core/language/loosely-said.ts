@@ -263,6 +263,11 @@ export const LOOSE_RULES: readonly Rule[] = [
     { examples: ['and now it is at two twelve'] },
   ),
   rule(
+    '[(and|but|so)] [it is] still (swinging|bouncing|hunting|going) [(from|between)] <amount>',
+    (tags, frame) => (amountIn(tags).low === null ? null : nowAt(tags, frame)),
+    { examples: ['but it is still swinging six to thirteen'] },
+  ),
+  rule(
     '[(and|but|so)] it is [(only|still|up|down|back|already)] [(at|to|up to|down to)] <amount> (now|right now|at the moment|currently)',
     nowAt,
     { examples: ['it is forty seven right now'] },

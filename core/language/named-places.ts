@@ -129,6 +129,15 @@ const numberedAt: Means = (tags, frame) => {
     : { facts: [{ fact: 'unit', value, words }] };
 };
 
+/** "Case twelve dairy rack b": which of a store's cases, and what is kept in it. */
+const numberedFor: Means = (tags, frame) => {
+  const which = numberIn(tagsIn(tags['which'])?.['number']);
+  if (which === null || which > MOST_UNITS || which < 1 || !Number.isInteger(which)) return null;
+  if (frame.span.from > 1) return null;
+  const words = frame.wordsOf(frame.span);
+  return { facts: [{ fact: 'unit', value: words.replace(POINTED_OUT, ''), words }] };
+};
+
 const unitStanding: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
   if (!frame.endsAtPause) return null;
@@ -213,6 +222,11 @@ export const PLACE_NAME_RULES: readonly Rule[] = [
     `${HERE} [the] ${LOOSE_BOX} [number] <number:which> [<pause>] ([the] (back|front|left|right|far|middle|top|bottom)|${NEAR}) <clause>`,
     numberedAt,
     { examples: ['unit four back left corner of the kitchen'] },
+  ),
+  rule(
+    `${HERE} [the] ${LOOSE_BOX} [number] <number:which> [<pause>] ((dairy|deli|meat|produce|seafood|bakery|beer|ice cream) [[on] rack (a|b|c|d)]|[on] rack (a|b|c|d))`,
+    numberedFor,
+    { examples: ['case twelve dairy rack b'] },
   ),
   rule(
     `${HERE} (the|our|their|that) (${BOX}|${LOOSE_BOX}) (up front|out front|in back|out back|upstairs|downstairs|in front|in the (back|front|basement|kitchen))`,

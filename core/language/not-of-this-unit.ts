@@ -6,6 +6,9 @@ const nothing: Means = () => ({});
 /** "I always add eight ounces" tells what we do. */
 const ofNobody: Means = (_tags, frame) => (startsClause(frame) ? {} : null);
 
+/** What went out was read by no meter of today. */
+const oldOne: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+
 /** "Either way suction is twelve" */
 const unlessEitherWay: Means = (_tags, frame) =>
   /\beither (?:way|side|end|one|leg|line|of|door|fan|circuit)\b/i.test(frame.wordsOf(frame.span))
@@ -18,6 +21,15 @@ export const BID =
 
 /** What is told of other units, of units in general, of hopes, and of what would have to be paid for. */
 export const NOT_OF_THIS_UNIT: readonly Rule[] = [
+  rule(
+    '[the] old (one|motor|compressor|pump|fan [motor]) (had|has|was|is|says|said|drew|pulled|was (pulling|drawing)) [(a|rated)] <amount> [(on|in) <the> (nameplate|plate|tag|data plate|name plate|sticker|label)] [[<pause>] (and|but) [the] new (one|motor|compressor|pump|fan [motor]) (has|is|says|say|pulls|draws|is (pulling|drawing)) [(a|rated)] <amount:new>]',
+    oldOne,
+    {
+      examples: [
+        'the old motor had one point one amps on the plate and the new one says one point two',
+      ],
+    },
+  ),
   rule(
     '(on|with|at|over at) [(the|my|that|his)] (last|other|previous) (one|unit|box|job|call|machine|system|store|stop|place|site|account|house) <clause>',
     nothing,

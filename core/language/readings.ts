@@ -96,6 +96,10 @@ const trippedAt: Means = (tags, frame): Meaning | null => {
   };
 };
 
+/** A probe goes into what is kept. */
+const probed: Means = (tags, frame) =>
+  tags['quantity'] === 'productTemp' ? asReading()(tags, frame) : null;
+
 const headOverSuction: Means = (tags, frame) => {
   const head = tagsIn(tags['head']);
   const suction = tagsIn(tags['suction']);
@@ -167,7 +171,7 @@ const ARRIVAL =
   '(when i got here|on arrival|~when we (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|~when i (got there|arrived|came in|first got here|showed up|pulled up|walked (in|up)|first (walked (in|up)|came in|looked at it)|got to it|first hooked up|hooked up)|~(at|upon) arrival)';
 /** Where or when it was read: it changes nothing of what was read. */
 const THERE =
-  '(right now|now|just|just now|currently|today|here|up here|in here|[right] (at|by|near|leaving|off|on|coming out of|coming off|going into|into|entering) <the> (compressor|evaporator|evap|coil|condenser|receiver|txv|valve|expansion valve|unit|king valve|service valve|outlet|inlet|bulb))';
+  '(right now|now|just|just now|currently|today|here|up here|in here|[right] (at|by|near|leaving|off|on|coming out of|coming off|going into|into|entering|where it (comes (out of|off)|leaves|goes (into|in)|enters|hits)) <the> (compressor|evaporator|evap|coil|condenser|receiver|txv|valve|expansion valve|unit|king valve|service valve|outlet|inlet|bulb))';
 /** "set the thermostat to thirty six": what it is set to now, and that it was adjusted. */
 const setTo: Means = (tags, frame) => {
   const found = reading('setpointTemp', amountIn(tags), frame);
@@ -262,6 +266,11 @@ export const READING_RULES: readonly Rule[] = [
     `[(it was|i had|there was|it had)] <amount> (on|at|of) <the> <quantity> ${ARRIVAL}`,
     notElectrical(asReading({ when: 'arrival' })),
     { examples: ['it was eighteen pounds on the suction when i hooked up'] },
+  ),
+  rule(
+    '[the] <quantity> [in <the> [(front|back)] (pan|pans|well|rail|drawer)] (probes|probed|temps) [out] [at] <amount>',
+    probed,
+    { examples: ['food in the front pan probes at eight'] },
   ),
   rule(`[the] <quantity> ${THERE} <link> <amount>`, notElectrical(asReading()), {
     examples: ['suction pressure right now is sixteen', 'superheat at the evaporator is eight'],

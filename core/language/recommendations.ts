@@ -1,6 +1,7 @@
 import { isAskedWithDo } from './clause-start.ts';
 import { PARTS, type PartId, type WorkKindId } from '../terms/names.ts';
 import { quantityTerm } from '../terms/quantities.ts';
+import { startsClause } from './clause-start.ts';
 import { dueIn, stretchIn } from './due.ts';
 import { settledFan } from './fans.ts';
 import { NEEDED_RULES } from './needed.ts';
@@ -157,7 +158,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `([(it|they|this|unit|the unit|customer|the customer|this one)] (needs|wants|is due for|could use|is going to need|are going to need|will need)|(it|they|this|we|you) [will] need|going to need|[i] recommend|[i] recommended|[i would] recommend|due for|quote [(them|him|her|it)] [(on|for)]) (a new|a brand new|a replacement|new|some new|(a|another) [new] set of [new]) <part> ${TAIL}`,
+    `([(it|they|this|unit|the unit|customer|the customer|this one)] (needs|wants|is due for|could use|is going to need|are going to need|will need)|(it|they|this|we|you) [will] need|going to need|[i] (recommend|suggest|advise)|[i] recommended|[i would] recommend|due for|quote [(them|him|her|it)] [(on|for)]) (a new|a brand new|a replacement|new|some new|(a|another) [new] set of [new]) <part> ${TAIL}`,
     todo,
     {
       tags: { work: 'replace' },
@@ -181,6 +182,11 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     `(they|you|he|she|customer|this place|we|it) [(really|do)] (need|needs|want|have got to have|could use) <the> <part> <done> ${TAIL} [(in here|here|around here)]`,
     todo,
     { examples: ['they need that condenser cleaned every month in here'] },
+  ),
+  rule(
+    `[(they|you|he|she|customer|this place|we|it|i)] [(really|do)] (need|needs|want|wants|could use) [(a|an|the)] [<count:many>] [new] <part> [(ordering|ordered)] and <the> <part:second> <done> ${TAIL}`,
+    todoBoth,
+    { only: startsClause, examples: ['they want two gaskets and the hinge replaced'] },
   ),
   rule(
     `[(a|the|another)] [(new|replacement)] <part> [(is|are|has been|was|will be)] (on order|ordered|back ordered|on back order|coming|on the way) ${TAIL}`,

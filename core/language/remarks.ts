@@ -104,9 +104,9 @@ export const REMARK_RULES: readonly Rule[] = [
     { examples: ['i was here an hour and a half'] },
   ),
   rule(
-    '[(i|we|and)] [(also|then|just)] (purged|flowed|flowing|swept|bled|purging) [(it|the (lines|line|system|joints|pipe))] [with] [dry] nitrogen [(through it|through)] [(while|as|when) (brazing|i brazed|we brazed|i was brazing|it was brazed|soldering)]',
+    '[(i|we|and)] [(also|then|just)] (purged|flowed|flowing|swept|bled|purging|ran) [(it|the (lines|line|system|joints|pipe))] [with] [dry] nitrogen [(through it|through)] [(while|as|when) ([(i|we|i was|it was)] (brazed|brazing|soldering) [it] [<amount> [or so] [just a trickle]])]',
     remark,
-    { examples: ['purged with nitrogen while brazing'] },
+    { examples: ['ran nitrogen while i brazed it two pounds or so'] },
   ),
   rule(
     '[(it|the (motor|fan|blade|shaft)|that motor|motor|fan|shaft)] (spins|turns|spun|turned|moves) [(free|freely|easy|fine|ok|hard|rough)] by hand',

@@ -6,7 +6,7 @@ import { finding } from './finding-of.ts';
 import { amountIn } from './measure.ts';
 import { reading } from './reading-means.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { partId, stateId } from './slots.ts';
+import { partId, quantityId, stateId } from './slots.ts';
 import type { Finding } from './utterance.ts';
 
 type PressureSwitch = 'highPressureSwitch' | 'lowPressureSwitch';
@@ -47,6 +47,15 @@ const trippedAgain: Means = (tags, frame) => {
     readings: [{ ...found, event: 'tripped' }],
     findings: [{ part, state: 'tripped', words: found.words }],
   };
+};
+
+/** What its side stood at as a control opened. */
+const asItTrips: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const isSide = quantity === 'headPressure' || quantity === 'suctionPressure';
+  const found = isSide ? reading(quantity, amountIn(tags), frame) : null;
+  if (found?.quantity !== quantity) return null;
+  return { readings: [{ ...found, event: 'tripped' }] };
 };
 
 /** "High pressure's made": the control of that side, since no pressure is made or open. */
@@ -137,6 +146,11 @@ export const SAFETY_RULES: readonly Rule[] = [
   rule(`${SAYS} ${OFF} [again] on ${THE_SIDE} ${LOW} ${SWITCH}`, isOffOn('lowPressureSwitch'), {
     examples: ['it went off on low pressure', 'kicked out on low suction'],
   }),
+  rule(
+    '(when|every time) (it|she|the compressor) (trips|tripped|kicks out|kicks off|cuts out|goes off|opens) [out] ([the] <quantity> <link> <amount>|(i have got|i have|i see|i am (seeing|reading)) <amount> (on|at) <the> <quantity>)',
+    asItTrips,
+    { examples: ['when it trips i see three ninety five on the high side'] },
+  ),
   rule(
     '[(it|she|and|then|and it|it has)] [just] (tripped|kicked out|cut out|went out|went off|opened|opened up|popped|shut down|kicks out|kicks off|trips|pops) [(again|out|on me)] at <amount> [(every time|every single time|each time|now|again)]',
     trippedAgain,

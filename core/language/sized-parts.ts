@@ -47,7 +47,7 @@ export const SIZED_PART_RULES: readonly Rule[] = [
   rule(`${I} <done> <the> <part> with ${A} ${NEW} <size> [(one|<part:new>)]`, done, {
     examples: ['replaced the contactor with a thirty amp'],
   }),
-  rule(`${I} <done> [all] <number:count> ${OLD} <part>`, doneToEach, {
+  rule(`${I} <done> [(all|the)] <number:count> ${OLD} <part>`, doneToEach, {
     examples: ['replaced two condenser fans'],
   }),
   rule(

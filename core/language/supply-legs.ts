@@ -3,7 +3,8 @@ import { electrical, GOT } from './electrical.ts';
 import { amountIn } from './measure.ts';
 import { pointed } from './meter-figures.ts';
 import { type Means, type Rule, rule } from './rule.ts';
-import { tagsIn } from './slots.ts';
+import { placeId, tagsIn } from './slots.ts';
+import type { PlaceId } from '../terms/names.ts';
 
 const PAIRS = ['lineOneTwo', 'lineTwoThree', 'lineOneThree'] as const;
 
@@ -40,6 +41,13 @@ const MOST_UNLIKE = 1.25;
 const LEAST_SUPPLY = 100;
 const MOST_SUPPLY = 620;
 
+const FED_BY_LEGS: readonly (PlaceId | null)[] = [
+  'contactor',
+  'lineSide',
+  'loadSide',
+  'compressor',
+];
+
 /** "Two oh eight two oh six one ninety eight": three numbers, and of the legs where it says so. */
 const runTogether: Means = (tags, frame) => {
   const values = ['ab', 'bc', 'ca'].flatMap(
@@ -48,7 +56,8 @@ const runTogether: Means = (tags, frame) => {
   const [least, most] = [Math.min(...values), Math.max(...values)];
   const isSupply = least >= LEAST_SUPPLY && most <= MOST_SUPPLY && most <= least * MOST_UNLIKE;
   if (values.length < PAIRS.length || !isSupply || !startsClause(frame)) return null;
-  return /\b(?:leg|phase|volts?|v)\b/i.test(frame.wordsOf(frame.span))
+  const isNamed = FED_BY_LEGS.includes(placeId(tags['place']));
+  return isNamed || /\b(?:leg|phase|volts?|v)\b/i.test(frame.wordsOf(frame.span))
     ? threePairs(tags, frame)
     : { unclaimed: values.map(String) };
 };
@@ -126,7 +135,7 @@ export const LEG_RULES: readonly Rule[] = [
     { examples: ['two thirty one two twenty nine and two thirty between the legs'] },
   ),
   rule(
-    `${GOT} <short:ab> [and] <short:bc> [and] <short:ca> [(volts|volt|v)] [[(that is|it is|so|got|with)] [a] (bad|lost|weak|low|dead) (leg|phase)]`,
+    `${GOT} <short:ab> [and] <short:bc> [and] <short:ca> [(volts|volt|v)] [(at|on|across) <the> <place>] [[(that is|it is|so|got|with)] [a] (bad|lost|weak|low|dead) (leg|phase)]`,
     runTogether,
     { examples: ['two oh eight two oh six one ninety eight'] },
   ),

@@ -4,7 +4,7 @@ import { BID, NOT_OF_THIS_UNIT } from './not-of-this-unit.ts';
 import { atClock } from './errands.ts';
 import { wordBefore } from './clause-start.ts';
 import { holdsNumber } from './own-reading.ts';
-import { type Means, type Rule, rule } from './rule.ts';
+import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { signedIn } from './slots.ts';
 import { WordSet } from './word-set.ts';
 
@@ -21,6 +21,20 @@ const unlessPast: Means = (_tags, frame) => {
   const isSure = SAYS_NAMED.test(words) || (/^say\b/i.test(words) && !holdsNumber(words));
   const isEstimate = isSure && /'d$|would$/i.test(wordBefore(frame));
   return PAST.test(words) || isEstimate ? null : { supposed: true };
+};
+
+/** "Quote her one of those and I replaced the caps": what we did is told behind it. */
+const unlessWeDid: Means = (_tags, frame) =>
+  /\b(?:and|but|so) (?:i|we)(?:'ve)? (?!was|were|am|are|think|guess|had|have)[a-z]+\b/i.test(
+    frame.wordsOf(frame.span),
+  )
+    ? null
+    : {};
+
+/** "Swings from twenty eight to forty four every minute" */
+const endsRange = (frame: Frame): boolean => {
+  const { from } = frame.span;
+  return from > 1 && / to$/i.test(frame.wordsOf({ from: from - 2, to: from }));
 };
 
 /** "Is head two hundred": what stands in the middle of a sentence asks nothing. */
@@ -142,7 +156,12 @@ export const TALK_RULES: readonly Rule[] = [
       examples: ['recovery tank is at eighty percent'],
     },
   ),
-  rule('<number> of (the|these|those|my|our|them|us) <clause>', nothing, {
+  rule(
+    '[(about|another|by|just|only|maybe)] [(a|one)] (half|quarter|third|full|whole|three quarters) [(of a|a|of)] (turn|turns) [(clockwise|counterclockwise|in|out|open|closed)]',
+    nothing,
+    { examples: ['about a quarter turn'] },
+  ),
+  rule('<number> of (the|these|those|my|our|them|us) <clause>', unlessWeDid, {
     examples: ['two of the bolts are stripped'],
   }),
   rule(
@@ -177,7 +196,10 @@ export const TALK_RULES: readonly Rule[] = [
   ),
   rule(
     '[(making|makes|only|it is making|it makes)] <amount> (a|an|per|every) (day|hour|minute|week|month|year|batch|cycle|harvest|time|visit|call|trip|shift|night|pop|foot|piece)',
-    (tags, frame) => (tags['unit'] === 'V' || tags['unit'] === 'A' ? null : nothing(tags, frame)),
+    (tags, frame) =>
+      tags['unit'] === 'V' || tags['unit'] === 'A' || endsRange(frame)
+        ? null
+        : nothing(tags, frame),
     { examples: ['it is making maybe three hundred pounds a day'] },
   ),
   rule(

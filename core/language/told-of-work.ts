@@ -68,6 +68,15 @@ const setOf: Means = (tags, frame) => {
   return part === 'evaporatorPressureRegulator' && isPressure ? remark(tags, frame) : null;
 };
 
+/** "Old compressor's out": it stands in nobody's way, and is not dead; "… and the new one's in" puts another in its place. */
+const oldIsOut: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  if (part === null) return null;
+  const words = frame.wordsOf(frame.span);
+  const did = /\bnew one\b/i.test(words) ? 'replace' : 'remove';
+  return { work: [{ did, part: settledFan(part, frame.context), words }] };
+};
+
 /** Stems that are turned by turns are the expansion valve's, unless another valve was spoken of. */
 const turned: Means = (_tags, frame) => {
   const words = frame.wordsOf(frame.span);
@@ -134,6 +143,11 @@ export const WORK_TOLD_RULES: readonly Rule[] = [
     '[(i|we)] [(just|have)] (charged|filled|topped|gassed) [(it|her|the system)] [(up|off)] (to|until|till) (a clear|the|a full|i had a clear) [sight] glass [(cleared [up]|was clear|is clear)]',
     toClearGlass,
     { examples: ['charged it to a clear glass'] },
+  ),
+  rule(
+    '[the] old <part> is out [[and] [the] new one is (in [place]|set|sitting (there|in there)|mounted)]',
+    oldIsOut,
+    { examples: ['old compressor is out', 'old dryer is out and the new one is in'] },
   ),
   rule(
     '[the] manual reset [button] (is|was|had) [(popped|tripped|out|popped out|kicked out|up)]',

@@ -1,4 +1,5 @@
 import type { QuantityId } from '../terms/quantities.ts';
+import { opensSentence } from './clause-start.ts';
 import { minutesIn } from './durations.ts';
 import { amountIn, unitFor } from './measure.ts';
 import { fixed } from './reading-means.ts';
@@ -78,10 +79,15 @@ const gasTestBeside: Means = (tags, frame) => {
   const { value } = amountIn(tagsIn(tags['gas']) ?? {});
   const pressure = amountIn(tags).value;
   const isOneWay = pressure !== null && pressure < MOST_PRESSURE;
+  if (isOneWay && value !== null && isOneNumber(pressure, value)) return null;
   return isOneWay && value !== null && value <= HOTTEST_AIR && value >= 0
     ? gasTestNamed(tags, frame)
     : null;
 };
+
+/** "Nitrogen, it's seventy four degrees" is no seventy at four. */
+const isOneNumber = (pressure: number, gas: number): boolean =>
+  pressure < 100 && pressure % 10 === 0 && gas < 10;
 
 const gasTestNamed: Means = (tags, frame) =>
   amountIn(tagsIn(tags['gas']) ?? {}).unit === null ? null : gasTest(tags, frame);
@@ -105,6 +111,13 @@ const pulledTo: Means = (tags, frame) => {
   const { unit, value } = amountIn(tags);
   const isMicrons = value !== null && value >= LEAST_MICRONS && value <= MOST_MICRONS;
   return unit === null && isMicrons ? fixed('vacuum')(tags, frame) : null;
+};
+
+/** What a pump that ran so long has pulled: microns, unless inches are said. */
+const pumpedSince: Means = (tags, frame) => {
+  const pulled = pulledTo(tags, frame);
+  if (pulled === null && amountIn(tags).unit !== 'micron') return vacuumByUnit(tags, frame);
+  return vacuumAfter({ ...tags, quantity: 'vacuum' }, frame) ?? fixed('vacuum')(tags, frame);
 };
 
 /** "Held at four ten": of the vacuum or the test that was read last; nothing else is held so. */
@@ -165,6 +178,16 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     { examples: [] },
   ),
   rule(
+    '[the] [vacuum] pump (has been|is been) (on|running) [for] [about] (<duration:after>|a while) and (i am|it is|we are) [(only|still|down)] [(at|to)] <amount>',
+    pumpedSince,
+    { examples: ['pump has been on an hour and i am at nine hundred'] },
+  ),
+  rule(
+    '[still] <amount> <duration:after> later [(no drop|not moved|[still] holding|steady)]',
+    heldLast,
+    { only: opensSentence, examples: [] },
+  ),
+  rule(
     '((pulled|pulled it|pulled the system|pulled down|pulled her|we are|down|it is|went|got it) [down] to [a vacuum of]|[(low side|suction|it|she|the (low side|suction|system|compressor))] (is (in|into|down in|pulling|running in)|(pulls|pulled|runs|ran|went) [down] [(to|in|into)])) <amount>',
     vacuumByUnit,
     {
@@ -223,7 +246,7 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '[(pressurized to|pressured up to|pressure test at|pressure tested at|pressure tested to|holding|put|pumped up to|charged to|holding at|it is holding)] <amount> [of] [dry] nitrogen',
+    '[(pressurized to|pressured up to|pressure test at|pressure tested at|pressure tested to|holding|put|pumped up to|charged to|holding at|it is holding|(got|have|have got|brought|took) it up to)] <amount> [(of|on)] [dry] nitrogen',
     fixed('testPressure'),
     {
       examples: ['holding one fifty of nitrogen'],

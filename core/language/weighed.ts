@@ -72,6 +72,22 @@ const another: Means = (tags, frame) => {
   return { ofThat: { means, otherwise: { unclaimed: [String(amount.value)] } } };
 };
 
+const PARTS: readonly (readonly [RegExp, number])[] = [
+  [/half$/i, 1.5],
+  [/three quarters$/i, 1.75],
+  [/quarter$/i, 1.25],
+];
+/** "Another pound and a quarter" */
+const anotherAndParts: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const number = PARTS.find(([said]) => said.test(words))?.[1] ?? 1;
+  const { lastQuantity } = frame.context;
+  const isMoved = lastQuantity === 'refrigerantAdded' || lastQuantity === 'refrigerantRecovered';
+  return isMoved
+    ? fixed(lastQuantity)({ ...tags, number }, frame)
+    : another({ ...tags, number }, frame);
+};
+
 /** "Used a drier and two pounds of 404": the gas by its weight, the part as the office bills it. */
 const usedWithGas: Means = (tags, frame) => {
   const gas = refrigerantMoved('refrigerantAdded')(tags, frame);
@@ -226,6 +242,16 @@ export const WEIGHED_RULES: readonly Rule[] = [
     `[(i|we)] [have] ${ADDED} <amount> [more] [of <refrigerant>] [(then|and|plus|and then)] [(added|put in)] another <number:more>`,
     andMore,
     { examples: ['added twelve ounces then another six'] },
+  ),
+  rule(
+    '<amount> in [(so far|now|already|total|by the scale|[and] [the] scale says so|per the scale)]',
+    weighedUp('refrigerantAdded'),
+    { apart: true, examples: ['nine pounds four ounces in so far'] },
+  ),
+  rule(
+    '[(then|and|plus|and then)] another <unit> and (a half|a quarter|three quarters)',
+    anotherAndParts,
+    { examples: ['another pound and a quarter'] },
   ),
   rule('[(then|and|plus|and then)] another <amount> [of it]', another, {
     examples: ['then another eight ounces'],

@@ -3,6 +3,7 @@ import { ONES, TEENS, TENS } from './number-words.ts';
 import type { PartId, WorkKindId } from '../terms/names.ts';
 import { isDoneTo } from './done-to.ts';
 import { settledFan } from './fans.ts';
+import { coilSwapped } from './finding-of.ts';
 import { VALVES } from './left-open.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
@@ -12,13 +13,19 @@ const done: Means = (tags, frame) => {
   const did = workId(tags['work']);
   const named = partId(tags['part']);
   const words = frame.wordsOf(frame.span);
-  const part = named === null ? null : settledFan(coilWorkedOn(did, named, words), frame.context);
+  const part = named === null ? null : settledFan(partMeant(did, named, frame), frame.context);
   return did === null ? null : { work: [{ did, part, words }] };
 };
 
 /** The coil that ice is taken off is the evaporator's. */
 const coilWorkedOn = (did: WorkKindId | null, part: PartId, words: string): PartId =>
   did === 'defrost' && part === 'condenser' && !/cond|outdoor/i.test(words) ? 'evaporator' : part;
+
+function partMeant(did: WorkKindId | null, named: PartId, frame: Frame): PartId {
+  const words = frame.wordsOf(frame.span);
+  const part = coilWorkedOn(did, named, words);
+  return did === 'replace' ? coilSwapped(part, words, frame.context) : part;
+}
 
 /** "recovered the refrigerant": the work needs no part. */
 const doneWithout: Means = (tags, frame) => {
@@ -60,7 +67,7 @@ const didSo =
 
 function partWorkedOn(did: WorkKindId, tags: Tags, frame: Frame): PartId | null {
   const named = partId(tags['part']);
-  return named === null ? null : coilWorkedOn(did, named, frame.wordsOf(frame.span));
+  return named === null ? null : partMeant(did, named, frame);
 }
 
 /** A valve that was shut for it is not what was brazed. */
@@ -229,6 +236,14 @@ export const WORK_RULES: readonly Rule[] = [
     `${I} (repaired|fixed|patched|brazed|soldered|sealed) [up] (the|a|that) leak [(up|shut)]`,
     didSo('repair'),
     { examples: ['soldered the leak up'] },
+  ),
+  rule(
+    `${I} (cut out|pulled|took out|removed|cut) <the> <part> and <the> <part:second> [out] and (changed|replaced|put in new ones for|swapped) (both|them both|both of them|them)`,
+    doneAtEach,
+    {
+      tags: { work: 'replace' },
+      examples: ['cut out the dryer and the cap tube and changed both'],
+    },
   ),
   rule('[the] <part> <done>', done, { apart: true, examples: ['condenser cleaned'] }),
   rule(

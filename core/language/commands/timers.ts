@@ -48,6 +48,13 @@ function timedByLast({ context: { lastQuantity } }: Frame): string | null {
   return lastQuantity === 'testPressure' ? 'pressure test' : null;
 }
 
+/** "Give me ten minutes on that": of what is left standing. */
+const thisLong: Means = (tags, frame) => {
+  const isPump = /\b(?:pump|vacuum)\b/i.test(frame.wordsOf(frame.span));
+  const timed = isPump ? 'vacuum' : timedByLast(frame);
+  return timer(timed === null ? tags : { ...tags, timed }, frame);
+};
+
 const stop: Means = (tags, frame) => command({ do: 'stopTimer', about: aboutIn(tags, frame) });
 
 const START = '(set|start|give me|~run|~put on|~begin|~set me|~i need|~start me)';
@@ -165,6 +172,14 @@ export const TIMER_COMMANDS: readonly Rule[] = [
       examples: ['set a timer for twenty'],
     },
   ),
+  rule('[(give me|set me|put me)] <duration> on (that|this|it) [(and|then|and then)]', thisLong, {
+    apart: true,
+    examples: ['give me ten minutes on that'],
+  }),
+  rule('[[the] [vacuum] (pump|vacuum) [is] on] timer [(for|of|at)] <number>', thisLong, {
+    alone: true,
+    examples: ['timer thirty'],
+  }),
   rule(`timer [(for|of|at|on)] <duration> ${FOR_WORDS}`, timer, {
     examples: ['timer five minutes', 'timer thirty seconds'],
   }),

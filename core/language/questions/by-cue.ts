@@ -43,7 +43,7 @@ const ASKS = new RegExp(`^ ${ASKING}(?= )`);
 
 /** "Can't get a torch in there" tells, and asks nothing. */
 const TELLS =
-  /^ (?:(?:can|could|will|would|do|did|does) not|(?:could|would|may|will) be|tell (?:them|em|him|her|the|everybody)|got (?:a|an) (?!target|number|reading|value|figure|guess|clue|idea|minute|sec|good|limit)\w+) /;
+  /^ (?:(?:can|could|will|would|do|did|does) not|(?:could|would|may|will) be|did (?:a|an|another|some|both|all)|tell (?:them|em|him|her|the|everybody)|got (?:a|an) (?!target|number|reading|value|figure|guess|clue|idea|minute|sec|good|limit)\w+) /;
 /** A sentence that breaks off has not said yet what it asks. */
 const BROKEN_OFF = / (?:to|of|the|my|a|an|and|or|than|but|is) $/;
 
@@ -94,10 +94,12 @@ export function askedByCues({ text, tokens }: Said, read: readonly Read[]): read
   const asked: AskedByCue[] = [];
   for (let start = 0; start < tokens.length;) {
     const end = pauseAfter(tokens, start);
-    const told = isLeft({ start, end }, read)
-      ? askedBy(new Asking(tokens, start, end), endsAsking(text, tokens[end - 1]))
-      : null;
-    if (told !== null) asked.push({ ...told, start, end });
+    const from = isLeft({ start, end }, read) ? start : askedBehind(tokens, { start, end }, read);
+    const told =
+      from === null
+        ? null
+        : askedBy(new Asking(tokens, from, end), endsAsking(text, tokens[end - 1]));
+    if (told !== null) asked.push({ ...told, start: from ?? start, end });
     start = end;
   }
   return asked;
@@ -109,6 +111,25 @@ const endsAsking = (text: string, last: Token | undefined): boolean =>
 /** "Last time we were here": talk behind its beginning leaves a question what it was, a condition does not. */
 const isLeft = (clause: Stretch, read: readonly Read[]): boolean =>
   isUnread(clause, read) || read.every((each) => isUnread(clause, [each]) || isAside(each, clause));
+
+/** "Suction line's two degrees so what superheat does that give me": where a question begins behind all that is read. */
+function askedBehind(
+  tokens: readonly Token[],
+  { start, end }: Stretch,
+  read: readonly Read[],
+): number | null {
+  const from = Math.max(
+    start,
+    ...read.filter((each) => each.start < end).map((each) => Math.min(each.end, end)),
+  );
+  const [join, asks, next] = [tokens[from], tokens[from + 1], tokens[from + 2]];
+  if (join === undefined || asks === undefined || next === undefined) return null;
+  return JOINS.has(join) && ASKS_ITSELF.has(asks) && !TELLERS.has(next) ? from + 1 : null;
+}
+const JOINS = new WordSet('and so but then');
+const ASKS_ITSELF = new WordSet('what where how which');
+/** "So what I did is clean it" */
+const TELLERS = new WordSet('i we he she they it you');
 
 const isAside = ({ start, meaning }: Read, clause: Stretch): boolean =>
   start > clause.start && Object.keys(meaning).length === 0;

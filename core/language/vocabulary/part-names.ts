@@ -7,13 +7,13 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     'condenser fan',
     '~(outdoor|condensing) (fan|fans)',
     '~condenser fans',
-    '~(fan|fans) on the condenser',
+    '~(fan|fans) (on the|of [the]) condenser',
   ],
   condenserFanMotor: [
     'condenser fan motor',
     '~(condenser|condensing|cond) motor',
     '~outdoor [fan] motor',
-    '~(fan motor|motor) on the condenser',
+    '~(fan motor|motor) (on the|of [the]) condenser [fan]',
     '~(condenser|outdoor) fan motors',
   ],
   evaporator: [
@@ -26,7 +26,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     'evaporator fan',
     '~(evap|indoor|box|cooler) (fan|fans)',
     '~evaporator fans',
-    '~(fan|fans) on the (evaporator|evap)',
+    '~(fan|fans) (on the|of [the]) (evaporator|evap)',
     '~(fan|fans) in the (box|cooler|freezer|walk in|case)',
   ],
   evaporatorFanMotor: [
@@ -62,7 +62,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   runCapacitor: [
     'run capacitor',
     '~run cap',
-    '~(capacitor|cap|capacitors|run caps|run capacitors|dual cap|[condenser] fan (capacitor|cap)|motor (capacitor|cap))',
+    '~(capacitor|cap|capacitors|run caps|run capacitors|dual cap|[condenser] fan (capacitor|cap)|motor (capacitor|cap)|(capacitor|cap) of [the] (fan|motor|compressor|condenser fan))',
   ],
   overload: [
     'overload',

@@ -48,7 +48,11 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
   runCapacitor: ['run capacitor', '~(run cap|capacitor|cap)'],
   liquidLineSolenoid: ['liquid line solenoid', '~(solenoid|solenoid coil|solenoid valve)'],
   doorSwitch: ['door switch'],
-  hotGasValve: ['~(hot gas|harvest) (valve|solenoid) [coil]', '~hot gas (valve|solenoid) coil'],
+  hotGasValve: [
+    '~(hot gas|harvest) (valve|solenoid) [coil]',
+    '~hot gas (valve|solenoid) coil',
+    '~hot gas coil',
+  ],
   commonStart: [
     'common to start',
     'start to common',

@@ -15,6 +15,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~discharge header',
     '~top side',
     '~red (gage|hose|side)',
+    '~pressure (of|on|at) [the] (head|high side|discharge)',
     '~hd',
   ],
   suctionPressure: [
@@ -27,6 +28,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~evaporator pressure',
     '~evaporating pressure',
     '~blue (gage|hose|side)',
+    '~pressure (of|on|at) [the] (suction|low side)',
     '~suct',
     '~crankcase pressure',
   ],
@@ -117,6 +119,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~suction (pipe|temp|temperature)',
     '~[(line|pipe)] (temp|temperature) at the bulb',
     '~vapor line [(temp|temperature)]',
+    '~line of [the] suction',
     '~suction gas [(temp|temperature)]',
   ],
   liquidLineTemp: [
@@ -215,7 +218,13 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~(capacitor|cap|run capacitor|run cap) rating',
   ],
   waterCapacity: ['~water capacity', '~(tank|cylinder|bottle) water capacity', '~w c'],
-  tareWeight: ['~tare weight', '~tare', '~(tank|cylinder|bottle) tare [weight]', '~t w'],
+  tareWeight: [
+    '~tare weight',
+    '~tare',
+    '~(tank|cylinder|bottle) tare [weight]',
+    '~empty weight [(on|of) (it|the (tank|cylinder|jug|bottle))]',
+    '~t w',
+  ],
   sinceLastCharge: ['~time since [the] last charge'],
 };
 
