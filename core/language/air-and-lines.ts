@@ -5,7 +5,7 @@ import { electrical, GOT } from './electrical.ts';
 import { amountIn } from './measure.ts';
 import { isPlausible } from './plausible.ts';
 import { fixed, leftToAsk, reading } from './reading-means.ts';
-import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule, typedRule } from './rule.ts';
 import { partId, quantityId, tagsIn } from './slots.ts';
 import { degrees, isThermal, throughPart } from './through-part.ts';
 
@@ -269,12 +269,12 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
       examples: ['txv bulb is reading thirty four'],
     },
   ),
-  rule(
+  typedRule(
     `[the] <quantity> [<link>] ${END} <link> <amount> [<pause>] [(and|but)] [back] ${END} [(it is|i have got|i am getting)] <amount:other> [on it]`,
     atBothEnds,
     { examples: ['suction line at the coil is fifteen and at the compressor fifty one'] },
   ),
-  rule(
+  typedRule(
     `[the] <quantity> <link> <amount> ${END} [<pause>] [(and|but)] <amount:other> [back] ${END}`,
     atBothEnds,
     { examples: ['suction line is fifteen at the coil and fifty one at the compressor'] },

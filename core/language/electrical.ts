@@ -311,7 +311,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     atPlace,
     { examples: ['low side control has got one twenty across it'] },
   ),
-  rule(
+  typedRule(
     `[(on|at|over at|over on|ok)] <the> <place> [first] [<pause>] (i have|i have got|i am getting|i am reading|i am seeing|i got|we have|there is) [(only|just|still)] <amount> [(across|over|on|at) it]`,
     readAtIt,
     { examples: ['over at the contactor i have got twenty four volts'] },

@@ -2,7 +2,7 @@ import { electrical, one } from './electrical.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { amountIn, withMore } from './measure.ts';
 import { reading } from './reading-means.ts';
-import { type Means, type Rule, rule } from './rule.ts';
+import { type Means, type Rule, rule, typedRule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
 
 /**
@@ -61,7 +61,7 @@ export const EXPECTATION_RULES: readonly Rule[] = [
       examples: ['you said superheat should be eight i am at nineteen'],
     },
   ),
-  rule(
+  typedRule(
     `<the> <place> ${WISHED} [(over|under|above|below|at least|better than)] (<amount>|a (meg|megohm)) ${HERE} ${BUT} ${IS} <amount:read>`,
     meteredBeside,
     { examples: ['common to ground should be over a meg and i am reading two ohms'] },

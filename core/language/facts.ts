@@ -4,7 +4,7 @@ import type { SightGlassId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { ChargeDoubtId, ValveKindId } from '../terms/procedures.ts';
 import { amountIn, measured, readingOf } from './measure.ts';
-import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, heardRule, type Means, type Rule, rule, typedRule } from './rule.ts';
 import {
   equipmentFact,
   meteringId,
@@ -206,7 +206,7 @@ export const FACT_RULES: readonly Rule[] = [
     chargeDoubt('unknown'),
     { examples: ['i do not know what gas is in it'] },
   ),
-  rule(
+  typedRule(
     `[${IT_IS}] [a] <count:wrong> door [(<equipment:wrongKind>|<doored:wrongKind>)] <correction> [(it is a|a)] <count:doors> door (<equipment>|<doored>)`,
     equipment,
     { examples: ['it is a single door freezer no wait two door freezer'] },

@@ -6,7 +6,7 @@ import { type Amounted, amountIn, withMore } from './measure.ts';
 import { ONES } from './number-words.ts';
 import { isPlausible } from './plausible.ts';
 import { asReading, reading } from './reading-means.ts';
-import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule, typedRule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import type { SpokenUnit } from './vocabulary/unit-names.ts';
@@ -262,7 +262,7 @@ export const LOOSE_RULES: readonly Rule[] = [
     nowAt,
     { examples: ['and now it is at two twelve'] },
   ),
-  rule(
+  typedRule(
     '[(and|but|so)] [it is] still (swinging|bouncing|hunting|going) [(from|between)] <amount>',
     (tags, frame) => (amountIn(tags).low === null ? null : nowAt(tags, frame)),
     { examples: ['but it is still swinging six to thirteen'] },

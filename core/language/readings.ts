@@ -4,7 +4,15 @@ import type { QuantityId } from '../terms/quantities.ts';
 import { isCounted } from './cut-numbers.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { type Amounted, amountIn, withMore } from './measure.ts';
-import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import {
+  type Frame,
+  heardRule,
+  type Meaning,
+  type Means,
+  type Rule,
+  rule,
+  typedRule,
+} from './rule.ts';
 import { partId, quantityId, tagsIn } from './slots.ts';
 import { asReading, fixed, reading } from './reading-means.ts';
 import { isPlausible } from './plausible.ts';
@@ -267,7 +275,7 @@ export const READING_RULES: readonly Rule[] = [
     notElectrical(asReading({ when: 'arrival' })),
     { examples: ['it was eighteen pounds on the suction when i hooked up'] },
   ),
-  rule(
+  typedRule(
     '[the] <quantity> [in <the> [(front|back)] (pan|pans|well|rail|drawer)] (probes|probed|temps) [out] [at] <amount>',
     probed,
     { examples: ['food in the front pan probes at eight'] },

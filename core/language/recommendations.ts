@@ -6,7 +6,15 @@ import { dueIn, stretchIn } from './due.ts';
 import { settledFan } from './fans.ts';
 import { NEEDED_RULES } from './needed.ts';
 import { reasonIn } from './reason.ts';
-import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import {
+  type Frame,
+  heardRule,
+  type Meaning,
+  type Means,
+  type Rule,
+  rule,
+  typedRule,
+} from './rule.ts';
 import { answerableId, partId, spanIn, tagsIn, workId } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import type { Recommendation } from './utterance.ts';
@@ -183,7 +191,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     todo,
     { examples: ['they need that condenser cleaned every month in here'] },
   ),
-  rule(
+  typedRule(
     `[(they|you|he|she|customer|this place|we|it|i)] [(really|do)] (need|needs|want|wants|could use) [(a|an|the)] [<count:many>] [new] <part> [(ordering|ordered)] and <the> <part:second> <done> ${TAIL}`,
     todoBoth,
     { only: startsClause, examples: ['they want two gaskets and the hinge replaced'] },

@@ -5,7 +5,15 @@ import { TURNS } from './fans.ts';
 import { finding } from './finding-of.ts';
 import { amountIn } from './measure.ts';
 import { reading } from './reading-means.ts';
-import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import {
+  type Frame,
+  heardRule,
+  type Meaning,
+  type Means,
+  type Rule,
+  rule,
+  typedRule,
+} from './rule.ts';
 import { partId, quantityId, stateId } from './slots.ts';
 import type { Finding } from './utterance.ts';
 
@@ -146,7 +154,7 @@ export const SAFETY_RULES: readonly Rule[] = [
   rule(`${SAYS} ${OFF} [again] on ${THE_SIDE} ${LOW} ${SWITCH}`, isOffOn('lowPressureSwitch'), {
     examples: ['it went off on low pressure', 'kicked out on low suction'],
   }),
-  rule(
+  typedRule(
     '(when|every time) (it|she|the compressor) (trips|tripped|kicks out|kicks off|cuts out|goes off|opens) [out] ([the] <quantity> <link> <amount>|(i have got|i have|i see|i am (seeing|reading)) <amount> (on|at) <the> <quantity>)',
     asItTrips,
     { examples: ['when it trips i see three ninety five on the high side'] },

@@ -3,7 +3,7 @@ import { opensSentence } from './clause-start.ts';
 import { minutesIn } from './durations.ts';
 import { amountIn, unitFor } from './measure.ts';
 import { fixed } from './reading-means.ts';
-import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule, typedRule } from './rule.ts';
 import { quantityId, tagsIn } from './slots.ts';
 import { wordsOfNames } from './names-node.ts';
 import { QUANTITY_NAMES } from './vocabulary/quantity-names.ts';
@@ -177,12 +177,12 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     heldLast,
     { examples: [] },
   ),
-  rule(
+  typedRule(
     '[the] [vacuum] pump (has been|is been) (on|running) [for] [about] (<duration:after>|a while) and (i am|it is|we are) [(only|still|down)] [(at|to)] <amount>',
     pumpedSince,
     { examples: ['pump has been on an hour and i am at nine hundred'] },
   ),
-  rule(
+  typedRule(
     '[still] <amount> <duration:after> later [(no drop|not moved|[still] holding|steady)]',
     heldLast,
     { only: opensSentence, examples: [] },

@@ -6,7 +6,15 @@ import { settledFan } from './fans.ts';
 import { coilSwapped } from './finding-of.ts';
 import { VALVES } from './left-open.ts';
 import type { Tags } from '../grammar/nodes.ts';
-import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import {
+  type Frame,
+  heardRule,
+  type Meaning,
+  type Means,
+  type Rule,
+  rule,
+  typedRule,
+} from './rule.ts';
 import { partId, tagsIn, workId } from './slots.ts';
 
 const done: Means = (tags, frame) => {
@@ -237,7 +245,7 @@ export const WORK_RULES: readonly Rule[] = [
     didSo('repair'),
     { examples: ['soldered the leak up'] },
   ),
-  rule(
+  typedRule(
     `${I} (cut out|pulled|took out|removed|cut) <the> <part> and <the> <part:second> [out] and (changed|replaced|put in new ones for|swapped) (both|them both|both of them|them)`,
     doneAtEach,
     {

@@ -1,6 +1,14 @@
 import { minutesIn } from '../durations.ts';
 import { spokenUnit } from '../measure.ts';
-import { type Frame, heardCommand, heardRule, type Means, type Rule, rule } from '../rule.ts';
+import {
+  type Frame,
+  heardCommand,
+  heardRule,
+  type Means,
+  type Rule,
+  rule,
+  typedRule,
+} from '../rule.ts';
 import { numberIn, spanIn } from '../slots.ts';
 import { command } from './command.ts';
 
@@ -172,11 +180,15 @@ export const TIMER_COMMANDS: readonly Rule[] = [
       examples: ['set a timer for twenty'],
     },
   ),
-  rule('[(give me|set me|put me)] <duration> on (that|this|it) [(and|then|and then)]', thisLong, {
-    apart: true,
-    examples: ['give me ten minutes on that'],
-  }),
-  rule('[[the] [vacuum] (pump|vacuum) [is] on] timer [(for|of|at)] <number>', thisLong, {
+  typedRule(
+    '[(give me|set me|put me)] <duration> on (that|this|it) [(and|then|and then)]',
+    thisLong,
+    {
+      apart: true,
+      examples: ['give me ten minutes on that'],
+    },
+  ),
+  typedRule('[[the] [vacuum] (pump|vacuum) [is] on] timer [(for|of|at)] <number>', thisLong, {
     alone: true,
     examples: ['timer thirty'],
   }),
