@@ -1,11 +1,12 @@
 import { wordBefore } from './clause-start.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { QUANTITIES } from '../terms/quantities.ts';
+import { wordBehind } from './clause-start.ts';
 import { electrical, GOT } from './electrical.ts';
 import { amountIn } from './measure.ts';
 import { isPlausible } from './plausible.ts';
 import { fixed, leftToAsk, reading } from './reading-means.ts';
-import { type Frame, type Meaning, type Means, type Rule, rule, typedRule } from './rule.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, quantityId, tagsIn } from './slots.ts';
 import { degrees, isThermal, throughPart } from './through-part.ts';
 
@@ -38,6 +39,8 @@ const COLD: ReadonlySet<QuantityId> = new Set<QuantityId>([
 
 /** "Box thirty nine, coil twenty four": behind air it is the evaporator's, and no wire is at minus ten. */
 const coilAt: Means = (tags, frame) => {
+  // "Coil's pulling minus eleven air off of it" tells of the air.
+  if (wordBehind(frame) === 'air') return null;
   const found = degrees('evaporatingTemp', tags, frame);
   const boiling = found === null ? null : { readings: [found] };
   if (boiling === null) return null;
@@ -269,15 +272,21 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
       examples: ['txv bulb is reading thirty four'],
     },
   ),
-  typedRule(
+  rule(
     `[the] <quantity> [<link>] ${END} <link> <amount> [<pause>] [(and|but)] [back] ${END} [(it is|i have got|i am getting)] <amount:other> [on it]`,
     atBothEnds,
-    { examples: ['suction line at the coil is fifteen and at the compressor fifty one'] },
+    {
+      unheard: true,
+      examples: ['suction line at the coil is fifteen and at the compressor fifty one'],
+    },
   ),
-  typedRule(
+  rule(
     `[the] <quantity> <link> <amount> ${END} [<pause>] [(and|but)] <amount:other> [back] ${END}`,
     atBothEnds,
-    { examples: ['suction line is fifteen at the coil and fifty one at the compressor'] },
+    {
+      unheard: true,
+      examples: ['suction line is fifteen at the coil and fifty one at the compressor'],
+    },
   ),
   // "Thirty eight at the coil fifty six at the compressor"
   rule('[the] coil <link> <amount>', coilAt, {

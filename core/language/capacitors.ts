@@ -6,7 +6,7 @@ import { amountIn, readingOf } from './measure.ts';
 import { reading } from './reading-means.ts';
 import type { PartId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
-import { type Frame, type Meaning, type Means, type Rule, rule, typedRule } from './rule.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, placeId, tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
 
@@ -168,10 +168,11 @@ export const CAPACITOR_RULES: readonly Rule[] = [
   rule(`[it is] [(a|the)] ${MARKS} [${UF}] ([dual] [run] (cap|capacitor)|dual)`, dualRated, {
     examples: ['it is a thirty five five dual cap'],
   }),
-  typedRule(
+  rule(
     `<the> ([new] <place> ((i|we) [just] (put|stuck) in|that went in)|new <place>) (is|was) [(a|an)] <amount> [${UF}] (at|by) <number:volts> [(volts|volt|v|vac)]`,
     ratedAtVolts,
     {
+      unheard: true,
       examples: [
         'the start cap i put in was an eighty eight to one oh eight at three thirty volts',
       ],

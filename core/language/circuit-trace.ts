@@ -7,7 +7,7 @@ import { finding } from './finding-of.ts';
 import { amountIn, readingOf, withMore } from './measure.ts';
 import { pointed } from './meter-figures.ts';
 import { leftToAsk, reading } from './reading-means.ts';
-import { type Frame, type Meaning, type Means, type Rule, rule, typedRule } from './rule.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { placeId, tagsIn } from './slots.ts';
 
 export const isVolts = (tags: Tags): boolean => [null, 'V'].includes(amountIn(tags).unit);
@@ -270,10 +270,10 @@ export const CIRCUIT_TRACE_RULES: readonly Rule[] = [
     asItStarts,
     { examples: [] },
   ),
-  typedRule(
+  rule(
     `[(and|but|then)] [the] [(line|supply)] (voltage|volts|power) ${DROPS} [(down|off|up|right)] to <amount> (on (start|startup|start up)|under load|(when|as|once|every time) (it|she|he|i|the compressor|the fan|the motor|compressor) [(first|just)] ${STARTS})`,
     sagsTo,
-    { examples: ['voltage sags to two thirty one on start'] },
+    { unheard: true, examples: ['voltage sags to two thirty one on start'] },
   ),
   rule(
     '[(and|then|and then|but)] [it] (closed|closes|made|makes|came|comes|reset|resets) [right] (back [(up|in|on)]|again|itself) at <amount>',

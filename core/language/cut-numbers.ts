@@ -4,6 +4,7 @@ import type { Frame } from './rule.ts';
 
 const FIGURES: ReadonlySet<string> = new Set(ONES);
 const TENS_ONLY: ReadonlySet<string> = new Set(TENS);
+const LENGTHS: ReadonlySet<string> = new Set(['inch', 'inches', 'foot', 'feet']);
 const PAIRS: ReadonlySet<string> = new Set([...TEENS, ...TENS]);
 
 /**
@@ -17,7 +18,8 @@ export function isCutShort(frame: Frame): boolean {
   const last = frame.wordsOf({ from: to - 1, to }).toLowerCase();
   const next = frame.wordsOf({ from: to, to: to + 1 }).toLowerCase();
   if (TENS_ONLY.has(last)) return FIGURES.has(next);
-  return FIGURES.has(last) && (PAIRS.has(next) || next === 'point');
+  // "One ninety six six inches from the compressor"
+  return FIGURES.has(last) && (PAIRS.has(next) || next === 'point' || LENGTHS.has(next));
 }
 
 /** "Reach-in two is warm", "evap one's fan": the second and the first of them, and nowhere near so many degrees. */

@@ -41,7 +41,16 @@ const isDoing = ({ work, ofIt }: Meaning): boolean => work !== undefined || ofIt
 
 /** "I haven't reset it": what stands unread behind a "not" was not done. */
 const isDenied = (tokens: readonly Token[], { start }: Item): boolean =>
-  tokens[start]?.pause !== true && DENIALS.has(tokens[start - 1]?.text ?? '');
+  tokens[start]?.pause !== true &&
+  (DENIALS.has(tokens[start - 1]?.text ?? '') || isPlanned(tokens, start));
+
+/** "I'm gonna cut that drier out" is told in the same word as what was cut. */
+const isPlanned = (tokens: readonly Token[], start: number): boolean =>
+  tokens[start - 1]?.text === 'to' && PLANS.has(tokens[start - 2]?.text ?? '');
+const PLANS: ReadonlySet<string> = new Set(
+  'going need needs have has want wants about got plan planning trying ready fixing'.split(' '),
+);
+
 const DENIALS: ReadonlySet<string> = new Set(['not', 'never']);
 
 interface Placed {

@@ -38,6 +38,14 @@ const meantTheOther: Means = (tags, frame) => {
 
 export const DROPPED_HUNDRED_RULES: readonly Rule[] = [
   rule(
+    '[the] <quantity> <link> <amount:wrong> [(no|wait)] that is (the|their|an) [(old|wall|dial|cheap)] (thermometer|gage|gages|display|meter) [<pause>] [but] mine (says|reads|shows|is at) <amount>',
+    meantTheOther,
+    {
+      unheard: true,
+      examples: ['box is at eleven no that is the old thermometer mine says fourteen'],
+    },
+  ),
+  rule(
     '[the] <quantity:other> <link> <amount:wrong> [(no|sorry)] (i mean|i meant) [the] <quantity> <link> <amount>',
     meantTheOther,
     { examples: ['head one seventy i mean suction seventeen'] },

@@ -311,10 +311,10 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     atPlace,
     { examples: ['low side control has got one twenty across it'] },
   ),
-  typedRule(
+  rule(
     `[(on|at|over at|over on|ok)] <the> <place> [first] [<pause>] (i have|i have got|i am getting|i am reading|i am seeing|i got|we have|there is) [(only|just|still)] <amount> [(across|over|on|at) it]`,
     readAtIt,
-    { examples: ['over at the contactor i have got twenty four volts'] },
+    { unheard: true, examples: ['over at the contactor i have got twenty four volts'] },
   ),
   rule('<the> <place> [first] [<pause>] [<link>] <amount> (across|over) it', atPlace, {
     examples: ['high pressure switch first zero volts across it'],

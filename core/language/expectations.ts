@@ -2,7 +2,7 @@ import { electrical, one } from './electrical.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { amountIn, withMore } from './measure.ts';
 import { reading } from './reading-means.ts';
-import { type Means, type Rule, rule, typedRule } from './rule.ts';
+import { type Means, type Rule, rule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
 
 /**
@@ -61,10 +61,13 @@ export const EXPECTATION_RULES: readonly Rule[] = [
       examples: ['you said superheat should be eight i am at nineteen'],
     },
   ),
-  typedRule(
+  rule(
     `<the> <place> ${WISHED} [(over|under|above|below|at least|better than)] (<amount>|a (meg|megohm)) ${HERE} ${BUT} ${IS} <amount:read>`,
     meteredBeside,
-    { examples: ['common to ground should be over a meg and i am reading two ohms'] },
+    {
+      unheard: true,
+      examples: ['common to ground should be over a meg and i am reading two ohms'],
+    },
   ),
   rule(`[the] <quantity> ${SHOULD} <amount> ${HERE}`, expected, {
     examples: ['suction should be fifteen'],

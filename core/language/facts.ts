@@ -4,7 +4,7 @@ import type { SightGlassId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { ChargeDoubtId, ValveKindId } from '../terms/procedures.ts';
 import { amountIn, measured, readingOf } from './measure.ts';
-import { type Frame, heardRule, type Means, type Rule, rule, typedRule } from './rule.ts';
+import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
 import {
   equipmentFact,
   meteringId,
@@ -30,6 +30,8 @@ const refrigerant: Means = (tags, frame) => {
   const value = refrigerantId(tags['refrigerant']);
   const words = frame.wordsOf(frame.span);
   if (value === null || (EVERYDAY.includes(value) && !SAYS_REFRIGERANT.test(words))) return null;
+  // "Blew it out with CO2": from a cartridge.
+  if (value === 'R-744' && /^with\b/i.test(words)) return null;
   return { facts: [{ fact: 'refrigerant', value, words }] };
 };
 
@@ -206,10 +208,10 @@ export const FACT_RULES: readonly Rule[] = [
     chargeDoubt('unknown'),
     { examples: ['i do not know what gas is in it'] },
   ),
-  typedRule(
+  rule(
     `[${IT_IS}] [a] <count:wrong> door [(<equipment:wrongKind>|<doored:wrongKind>)] <correction> [(it is a|a)] <count:doors> door (<equipment>|<doored>)`,
     equipment,
-    { examples: ['it is a single door freezer no wait two door freezer'] },
+    { unheard: true, examples: ['it is a single door freezer no wait two door freezer'] },
   ),
   heardRule(
     `[(it is|~${IT_IS})] [a] <count:doors> (door|~(doors|section)) (<equipment>|<doored>)`,

@@ -7,12 +7,16 @@ import type { Finding } from './utterance.ts';
 /** What was found at a part; of an unnamed fan or coil, at the one that is meant. */
 export function finding(part: PartId, state: Finding['state'], frame: Frame): Finding {
   const words = frame.wordsOf(frame.span);
-  const coil = coilLastNear(coilThatIces(part, { state, words }), { words, frame });
+  const torn = part === 'door' && TEARS.test(words) ? 'doorGasket' : part;
+  const coil = coilLastNear(coilThatIces(torn, { state, words }), { words, frame });
   const settled = settledFan(coil, frame.context);
   return settled === 'fan'
     ? { part, state, unresolved: true, words }
     : { part: settled, state, words };
 }
+
+/** "Middle door torn": what tears at a door is its gasket. */
+const TEARS = /\bdoors? (?:\w+ )*(?:torn|tore|ripped)(?: up)?$/i;
 
 /** An unnamed coil is the condenser's, but the one that ices is the evaporator's. */
 function coilThatIces(part: PartId, { state, words }: Pick<Finding, 'state' | 'words'>): PartId {

@@ -129,7 +129,7 @@ export const SEEN_RULES: readonly Rule[] = [
     { examples: ['one of the two condenser fans is short cycling'] },
   ),
   rule(
-    '(all <number:all> [(of the|of my|the|my)] <part>|<the> <part> [(is|are)] all <number:all>) [(is|are|were)] <very> <state>',
+    '(all <number:all> [(of the|of my|the|my)] <part>|<the> <part> all <nth:all>) [(is|are|were)] <very> <state>',
     stateOfAll,
     {
       examples: ['all four evap fans running'],

@@ -1,7 +1,7 @@
 import { startsClause } from './clause-start.ts';
 import { ENDS_AS_TRADE, gasBehind, LEAD_TO_SITE, TRADE, unitBehind } from './site-names.ts';
 import { holdsNumber, holdsReading } from './own-reading.ts';
-import { type Frame, type Means, type Rule, rule, typedRule } from './rule.ts';
+import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { equipmentFact, numberIn, refrigerantId, spanIn, tagsIn } from './slots.ts';
 import type { Fact } from './utterance.ts';
 
@@ -223,10 +223,10 @@ export const PLACE_NAME_RULES: readonly Rule[] = [
     numberedAt,
     { examples: ['unit four back left corner of the kitchen'] },
   ),
-  typedRule(
+  rule(
     `${HERE} [the] ${LOOSE_BOX} [number] <number:which> [<pause>] ((dairy|deli|meat|produce|seafood|bakery|beer|ice cream) [[on] rack (a|b|c|d)]|[on] rack (a|b|c|d))`,
     numberedFor,
-    { examples: ['case twelve dairy rack b'] },
+    { unheard: true, examples: ['case twelve dairy rack b'] },
   ),
   rule(
     `${HERE} (the|our|their|that) (${BOX}|${LOOSE_BOX}) (up front|out front|in back|out back|upstairs|downstairs|in front|in the (back|front|basement|kitchen))`,

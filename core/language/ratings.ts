@@ -4,12 +4,14 @@ import type { QuantityId } from '../terms/quantities.ts';
 import { settingByKind } from './controls.ts';
 import { one } from './electrical.ts';
 import { droppedIn } from './dropped-points.ts';
+import { wordBehind } from './clause-start.ts';
 import { nameplate } from './facts.ts';
+import { holdsNumber } from './own-reading.ts';
 import { fanPlace, FANS } from './fans.ts';
 import { amountIn, readingOf } from './measure.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, partId, placeId, tagsIn } from './slots.ts';
-import type { NameplateItem } from './utterance.ts';
+import type { NameplateItem, Reading } from './utterance.ts';
 
 const CANS: readonly (PartId | PlaceId | null)[] = ['runCapacitor', 'startCapacitor'];
 
@@ -132,9 +134,31 @@ const drawnAndRated: Means = (tags, frame) => {
   const rated = tagsIn(tags['rated']);
   if (read === null || rated === null || amountIn(tags).unit === 'uF') return null;
   if (place !== 'compressor') return { readings: [read], remarks: [frame.wordsOf(frame.span)] };
-  const plate = nameplate('ratedLoadAmps')(rated, frame);
+  const plate = nameplate('ratedLoadAmps')(withPoint(rated, read, frame), frame);
   return plate && { ...plate, readings: [read] };
 };
+
+/** "Pulling six point eight, rated for eight one": no motor draws a tenth of its rating. */
+function withPoint(rated: Tags, { value = 0 }: Reading, frame: Frame): Tags {
+  const number = numberIn(rated['number']);
+  const isDropped =
+    number !== null &&
+    number > 20 &&
+    number < 100 &&
+    number >= value * FAR_ABOVE &&
+    SAYS_FIGURES.test(frame.wordsOf(frame.span));
+  return isDropped ? { ...rated, number: number / 10 } : rated;
+}
+/** Ours: a compressor that draws less than a fifth of its rating does not pump. */
+const FAR_ABOVE = 5;
+
+/** "Pulling four point one, RLA five point two": the letters are of the figure behind them. */
+const unlessGoesOn =
+  (means: Means): Means =>
+  (tags, frame) =>
+    holdsNumber(wordBehind(frame)) || /^(?:is|of|says|one)$/.test(wordBehind(frame))
+      ? null
+      : means(tags, frame);
 
 const PLATE_OF: Partial<Record<QuantityId, NameplateItem>> = {
   current: 'ratedLoadAmps',
@@ -178,6 +202,8 @@ export const itDraws: Means = (tags, frame) => {
 
 /** "Drawing eight two" is said of 8.2 and of 82: other rules ask. */
 const FIGURE = '(?:one|two|three|four|five|six|seven|eight|nine)';
+/** Two figures at the end, and no number of two places. */
+const SAYS_FIGURES = new RegExp(` ${FIGURE} ${FIGURE}$`, 'i');
 const PLAIN_FIGURES = new RegExp(`(?:ing|pulls|draws) ${FIGURE} ${FIGURE}\\b`, 'i');
 
 /** "The can says forty five" */
@@ -284,7 +310,7 @@ export const RATING_RULES: readonly Rule[] = [
   ),
   rule(
     `${PLATE} <amount> (rla|r l a|rated load [amps]|fla|f l a|full load [amps])`,
-    nameplate('ratedLoadAmps'),
+    unlessGoesOn(nameplate('ratedLoadAmps')),
     {
       examples: ['nameplate says seven point four rla'],
     },

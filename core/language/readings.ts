@@ -4,15 +4,7 @@ import type { QuantityId } from '../terms/quantities.ts';
 import { isCounted } from './cut-numbers.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { type Amounted, amountIn, withMore } from './measure.ts';
-import {
-  type Frame,
-  heardRule,
-  type Meaning,
-  type Means,
-  type Rule,
-  rule,
-  typedRule,
-} from './rule.ts';
+import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, quantityId, tagsIn } from './slots.ts';
 import { asReading, fixed, reading } from './reading-means.ts';
 import { isPlausible } from './plausible.ts';
@@ -179,7 +171,7 @@ const ARRIVAL =
   '(when i got here|on arrival|~when we (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|~when i (got there|arrived|came in|first got here|showed up|pulled up|walked (in|up)|first (walked (in|up)|came in|looked at it)|got to it|first hooked up|hooked up)|~(at|upon) arrival)';
 /** Where or when it was read: it changes nothing of what was read. */
 const THERE =
-  '(right now|now|just|just now|currently|today|here|up here|in here|[right] (at|by|near|leaving|off|on|coming out of|coming off|going into|into|entering|where it (comes (out of|off)|leaves|goes (into|in)|enters|hits)) <the> (compressor|evaporator|evap|coil|condenser|receiver|txv|valve|expansion valve|unit|king valve|service valve|outlet|inlet|bulb))';
+  '(right now|now|just|just now|currently|today|here|up here|in here|[right] (at|by|near|leaving|off|on|coming out of|coming off|going into|into|entering|where it leaves) <the> (compressor|evaporator|evap|coil|condenser|receiver|txv|valve|expansion valve|unit|king valve|service valve|outlet|inlet|bulb))';
 /** "set the thermostat to thirty six": what it is set to now, and that it was adjusted. */
 const setTo: Means = (tags, frame) => {
   const found = reading('setpointTemp', amountIn(tags), frame);
@@ -275,10 +267,10 @@ export const READING_RULES: readonly Rule[] = [
     notElectrical(asReading({ when: 'arrival' })),
     { examples: ['it was eighteen pounds on the suction when i hooked up'] },
   ),
-  typedRule(
+  rule(
     '[the] <quantity> [in <the> [(front|back)] (pan|pans|well|rail|drawer)] (probes|probed|temps) [out] [at] <amount>',
     probed,
-    { examples: ['food in the front pan probes at eight'] },
+    { unheard: true, examples: ['food in the front pan probes at eight'] },
   ),
   rule(`[the] <quantity> ${THERE} <link> <amount>`, notElectrical(asReading()), {
     examples: ['suction pressure right now is sixteen', 'superheat at the evaporator is eight'],

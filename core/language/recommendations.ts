@@ -6,15 +6,7 @@ import { dueIn, stretchIn } from './due.ts';
 import { settledFan } from './fans.ts';
 import { NEEDED_RULES } from './needed.ts';
 import { reasonIn } from './reason.ts';
-import {
-  type Frame,
-  heardRule,
-  type Meaning,
-  type Means,
-  type Rule,
-  rule,
-  typedRule,
-} from './rule.ts';
+import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { answerableId, partId, spanIn, tagsIn, workId } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import type { Recommendation } from './utterance.ts';
@@ -166,13 +158,18 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `([(it|they|this|unit|the unit|customer|the customer|this one)] (needs|wants|is due for|could use|is going to need|are going to need|will need)|(it|they|this|we|you) [will] need|going to need|[i] (recommend|suggest|advise)|[i] recommended|[i would] recommend|due for|quote [(them|him|her|it)] [(on|for)]) (a new|a brand new|a replacement|new|some new|(a|another) [new] set of [new]) <part> ${TAIL}`,
+    `([(it|they|this|unit|the unit|customer|the customer|this one)] (needs|wants|is due for|could use|is going to need|are going to need|will need)|(it|they|this|we|you) [will] need|going to need|[i] recommend|[i] recommended|[i would] recommend|due for|quote [(them|him|her|it)] [(on|for)]) (a new|a brand new|a replacement|new|some new|(a|another) [new] set of [new]) <part> ${TAIL}`,
     todo,
     {
       tags: { work: 'replace' },
       examples: ['it needs a new door gasket'],
     },
   ),
+  rule('[i] (suggest|advise) (a new|a brand new|new|a replacement) <part> [<due:due>]', todo, {
+    unheard: true,
+    tags: { work: 'replace' },
+    examples: ['suggest a new expansion valve'],
+  }),
   rule(
     `[i] (recommend|suggest|recommended|would recommend|advise) (adding|installing|putting in|putting on|a|an) [(a|an)] <part> ${TAIL}`,
     todo,
@@ -191,10 +188,14 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     todo,
     { examples: ['they need that condenser cleaned every month in here'] },
   ),
-  typedRule(
+  rule(
     `[(they|you|he|she|customer|this place|we|it|i)] [(really|do)] (need|needs|want|wants|could use) [(a|an|the)] [<count:many>] [new] <part> [(ordering|ordered)] and <the> <part:second> <done> ${TAIL}`,
     todoBoth,
-    { only: startsClause, examples: ['they want two gaskets and the hinge replaced'] },
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['they want two gaskets and the hinge replaced'],
+    },
   ),
   rule(
     `[(a|the|another)] [(new|replacement)] <part> [(is|are|has been|was|will be)] (on order|ordered|back ordered|on back order|coming|on the way) ${TAIL}`,

@@ -137,15 +137,6 @@ function withoutThe(node: Node): Node {
   }
 }
 
-/**
- * As `rule`, for what no recogniser of ours listens for: said too seldom and at too great a length for what it would cost
- * in the net that the neural engine searches.
- */
-export function typedRule(shape: string, means: Means, ways: Ways = {}): Rule {
-  const told = rule(shape, means, ways);
-  return { ...told, node: named(shape, written(told.node.node)) };
-}
-
 /** Whatever the dialogue expects: nobody who was asked a number must wait to say stop. */
 export const ALWAYS: readonly Expectation[] = ['anything', 'number', 'yesOrNo'];
 

@@ -1,6 +1,6 @@
 import { startsClause } from './clause-start.ts';
 import { holdsNumber, holdsReading } from './own-reading.ts';
-import { type Means, type Rule, rule, typedRule } from './rule.ts';
+import { type Means, type Rule, rule } from './rule.ts';
 
 const nothing: Means = () => ({});
 
@@ -38,10 +38,10 @@ export const ALOUD_RULES: readonly Rule[] = [
     nothing,
     { alone: true, examples: ['heading up top', 'i am going out to the truck'] },
   ),
-  typedRule(
+  rule(
     '(there (she|it|we|he) (goes|go|is|are)|here (we|it|she) (go|goes|comes)|come on [baby]|look at that|how about that|would you look at that|what do you know|well well|no kidding|figures|of course|well now|beautiful|perfect|nice|sweet|bingo|gotcha|got it|all right then|ok then|moving on|next|easy|almost|close enough|good enough|that is better|that will do|that helps|that did it|that was it|that is a start|so far so good|not bad|no wonder|thought so|just as i thought|what a mess|what the heck|what the hell|holy (cow|smokes)|oh boy|oh man|jeez|geez|shoot|dang|darn|damn|crap|ouch|son of a gun|for crying out loud|you have got to be kidding [me]|here is the problem|there is (your|the|our) problem)',
     nothing,
-    { alone: true, examples: ['there she goes', 'no wonder'] },
+    { unheard: true, alone: true, examples: ['there she goes', 'no wonder'] },
   ),
   rule(
     '((there|here) (she|it|we|he) (goes|go|comes)|that is better|that did it|no wonder|thought so|moving on|ok then|sweet|bingo|beautiful)',

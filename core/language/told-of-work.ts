@@ -2,7 +2,7 @@ import type { PartId } from '../terms/names.ts';
 import { settledFan } from './fans.ts';
 import { finding } from './finding-of.ts';
 import { amountIn } from './measure.ts';
-import { type Frame, type Meaning, type Means, type Rule, rule, typedRule } from './rule.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, stateId, tagsIn } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import type { Work } from './utterance.ts';
@@ -144,10 +144,13 @@ export const WORK_TOLD_RULES: readonly Rule[] = [
     toClearGlass,
     { examples: ['charged it to a clear glass'] },
   ),
-  typedRule(
+  rule(
     '[the] old <part> is out [[and] [the] new one is (in [place]|set|sitting (there|in there)|mounted)]',
     oldIsOut,
-    { examples: ['old compressor is out', 'old dryer is out and the new one is in'] },
+    {
+      unheard: true,
+      examples: ['old compressor is out', 'old dryer is out and the new one is in'],
+    },
   ),
   rule(
     '[the] manual reset [button] (is|was|had) [(popped|tripped|out|popped out|kicked out|up)]',

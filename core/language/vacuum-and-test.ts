@@ -3,7 +3,7 @@ import { opensSentence } from './clause-start.ts';
 import { minutesIn } from './durations.ts';
 import { amountIn, unitFor } from './measure.ts';
 import { fixed } from './reading-means.ts';
-import { type Frame, type Meaning, type Means, type Rule, rule, typedRule } from './rule.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { quantityId, tagsIn } from './slots.ts';
 import { wordsOfNames } from './names-node.ts';
 import { QUANTITY_NAMES } from './vocabulary/quantity-names.ts';
@@ -177,15 +177,15 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     heldLast,
     { examples: [] },
   ),
-  typedRule(
+  rule(
     '[the] [vacuum] pump (has been|is been) (on|running) [for] [about] (<duration:after>|a while) and (i am|it is|we are) [(only|still|down)] [(at|to)] <amount>',
     pumpedSince,
-    { examples: ['pump has been on an hour and i am at nine hundred'] },
+    { unheard: true, examples: ['pump has been on an hour and i am at nine hundred'] },
   ),
-  typedRule(
+  rule(
     '[still] <amount> <duration:after> later [(no drop|not moved|[still] holding|steady)]',
     heldLast,
-    { only: opensSentence, examples: [] },
+    { unheard: true, only: opensSentence, examples: [] },
   ),
   rule(
     '((pulled|pulled it|pulled the system|pulled down|pulled her|we are|down|it is|went|got it) [down] to [a vacuum of]|[(low side|suction|it|she|the (low side|suction|system|compressor))] (is (in|into|down in|pulling|running in)|(pulls|pulled|runs|ran|went) [down] [(to|in|into)])) <amount>',

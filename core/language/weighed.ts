@@ -1,7 +1,7 @@
 import type { QuantityId } from '../terms/quantities.ts';
 import { amountIn, withMore } from './measure.ts';
 import { fixed, reading } from './reading-means.ts';
-import { heardRule, type Meaning, type Means, type Rule, rule, typedRule } from './rule.ts';
+import { heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, refrigerantId, tagsIn } from './slots.ts';
 import { EVERYDAY } from './unit-description.ts';
 
@@ -243,15 +243,15 @@ export const WEIGHED_RULES: readonly Rule[] = [
     andMore,
     { examples: ['added twelve ounces then another six'] },
   ),
-  typedRule(
+  rule(
     '<amount> in [(so far|now|already|total|by the scale|[and] [the] scale says so|per the scale)]',
     weighedUp('refrigerantAdded'),
-    { apart: true, examples: ['nine pounds four ounces in so far'] },
+    { unheard: true, apart: true, examples: ['nine pounds four ounces in so far'] },
   ),
-  typedRule(
+  rule(
     '[(then|and|plus|and then)] another <unit> and (a half|a quarter|three quarters)',
     anotherAndParts,
-    { examples: ['another pound and a quarter'] },
+    { unheard: true, examples: ['another pound and a quarter'] },
   ),
   rule('[(then|and|plus|and then)] another <amount> [of it]', another, {
     examples: ['then another eight ounces'],

@@ -6,15 +6,7 @@ import { settledFan } from './fans.ts';
 import { coilSwapped } from './finding-of.ts';
 import { VALVES } from './left-open.ts';
 import type { Tags } from '../grammar/nodes.ts';
-import {
-  type Frame,
-  heardRule,
-  type Meaning,
-  type Means,
-  type Rule,
-  rule,
-  typedRule,
-} from './rule.ts';
+import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, tagsIn, workId } from './slots.ts';
 
 const done: Means = (tags, frame) => {
@@ -55,14 +47,20 @@ const TELLS = new RegExp(
 );
 const endsTheList = (frame: Frame): boolean => !TELLS.test(wordBehind(frame));
 
+/** "New relay and cap": beside a start relay the cap is the start cap, unless it is called something else. */
+const capBeside = (parts: readonly (PartId | null)[], words: string): readonly (PartId | null)[] =>
+  parts.includes('startRelay') && !/\b(?:run|fan|dual|motor)\b/i.test(words)
+    ? parts.map((part) => (part === 'runCapacitor' ? 'startCapacitor' : part))
+    : parts;
+
 /** "Replaced the start relay, start cap and overload": the same was done at each. */
 const doneAtEach: Means = (tags, frame) => {
   const did = workId(tags['work']);
   const parts = [tags['part'], tagsIn(tags['second'])?.['part'], tagsIn(tags['third'])?.['part']];
   const words = frame.wordsOf(frame.span);
-  const work = parts
-    .map(partId)
-    .flatMap((part) => (part === null || did === null ? [] : [{ did, part, words }]));
+  const work = capBeside(parts.map(partId), words).flatMap((part) =>
+    part === null || did === null ? [] : [{ did, part, words }],
+  );
   return work.length === 0 ? null : { work };
 };
 
@@ -245,10 +243,11 @@ export const WORK_RULES: readonly Rule[] = [
     didSo('repair'),
     { examples: ['soldered the leak up'] },
   ),
-  typedRule(
+  rule(
     `${I} (cut out|pulled|took out|removed|cut) <the> <part> and <the> <part:second> [out] and (changed|replaced|put in new ones for|swapped) (both|them both|both of them|them)`,
     doneAtEach,
     {
+      unheard: true,
       tags: { work: 'replace' },
       examples: ['cut out the dryer and the cap tube and changed both'],
     },

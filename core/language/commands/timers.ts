@@ -1,14 +1,6 @@
 import { minutesIn } from '../durations.ts';
 import { spokenUnit } from '../measure.ts';
-import {
-  type Frame,
-  heardCommand,
-  heardRule,
-  type Means,
-  type Rule,
-  rule,
-  typedRule,
-} from '../rule.ts';
+import { type Frame, heardCommand, heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, spanIn } from '../slots.ts';
 import { command } from './command.ts';
 
@@ -176,19 +168,17 @@ export const TIMER_COMMANDS: readonly Rule[] = [
     '(set|start|run|put) [(a|the|me a|another)] timer [on] (for|at|of) [about] <number>',
     timer,
     {
-      alone: true,
+      apart: true,
       examples: ['set a timer for twenty'],
     },
   ),
-  typedRule(
-    '[(give me|set me|put me)] <duration> on (that|this|it) [(and|then|and then)]',
-    thisLong,
-    {
-      apart: true,
-      examples: ['give me ten minutes on that'],
-    },
-  ),
-  typedRule('[[the] [vacuum] (pump|vacuum) [is] on] timer [(for|of|at)] <number>', thisLong, {
+  rule('[(give me|set me|put me)] <duration> on (that|this|it) [(and|then|and then)]', thisLong, {
+    unheard: true,
+    apart: true,
+    examples: ['give me ten minutes on that'],
+  }),
+  rule('[[the] [vacuum] (pump|vacuum) [is] on] timer [(for|of|at)] <number>', thisLong, {
+    unheard: true,
     alone: true,
     examples: ['timer thirty'],
   }),

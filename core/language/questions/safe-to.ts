@@ -1,7 +1,8 @@
 import { startsClause } from '../clause-start.ts';
 import { holdsNumber } from '../own-reading.ts';
 import { tokenise } from '../tokenise.ts';
-import { heardRule, type Means, type Rule, rule } from '../rule.ts';
+import { wordBefore } from '../clause-start.ts';
+import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { idIn, spanIn } from '../slots.ts';
 import type { SafetyTopic } from '../utterance.ts';
 import { RISKY_ACTS } from '../vocabulary/risky-acts.ts';
@@ -12,6 +13,9 @@ const OK_TO =
 
 const CAN =
   '((can|may|could|should) (i|we) [(just|still|ever|go ahead and|be)]|is it [(still|really)] (safe|ok|all right|alright|fine|good|clear|smart|dangerous|bad|a bad idea) (to|if (i|we))|(ok|alright|safe|good|clear) (to|if (i|we))|(am i|are we|is this) (ok|safe|good|clear|allowed) to|safe for (me|us) to|do (i|we) [(really|even|still)] ((need|have) to|need (a|an|any|the|my))|do you think (i|we) (can|could|should))';
+
+const isWet = (frame: Frame): boolean =>
+  /^sweating on\b/i.test(frame.wordsOf(frame.span)) && wordBefore(frame) !== '';
 
 /** What is asked about, told by what would be done and to what: the first that fits. */
 const TOPICS: readonly (readonly [SafetyTopic, RegExp])[] = [
@@ -98,9 +102,9 @@ export const SAFE_TO_QUESTIONS: readonly Rule[] = [
   // Nobody asks before lighting a torch: that it is about to burn is reason enough for the caution.
   rule(
     '[(i am|we are)] [(going to|about to)] (braze|brazing|sweat|sweating|solder|soldering) [(in|out|on)] (it|this|<the> [new] <part>) [now]',
-    // "Bubbles at the braze joint": a joint that was brazed.
+    // "Bubbles at the braze joint": a joint that was brazed. "Drier's sweating on the outlet" is wet.
     (tags, frame) =>
-      /^(?:braze|brazing) joints?\b/i.test(frame.wordsOf(frame.span))
+      /^(?:braze|brazing) joints?\b/i.test(frame.wordsOf(frame.span)) || isWet(frame)
         ? null
         : safety('brazing')(tags, frame),
     { examples: ['i am going to braze in a new dryer', 'brazing it now'] },
