@@ -96,6 +96,15 @@ const IN =
   '([set to] (cuts in|cut in|cutting in|cuts back in|cut back in|came back in|kicked back in|comes back in)|cut in is|cut in is set|set (at|for) [a] cut in [of])';
 const OUT = '(cuts out|cutting out|cut out is|cut out is set|set to cut out)';
 
+/** "High side says two forty": a gauge does, where no control is named. */
+const stamped =
+  (quantity: 'lowCutoutPressure' | 'highCutoutPressure'): Means =>
+  (tags, frame) =>
+    /\bsays\b/i.test(frame.wordsOf(frame.span)) && !NAMES_CONTROL.test(frame.wordsOf(frame.span))
+      ? null
+      : one(quantity)(tags, frame);
+const NAMES_CONTROL = /\b(?:switch|control)\b/i;
+
 const SET = '(set|adjusted|changed|turned|dialed|cranked|moved)';
 
 /** "Set the high pressure to three eighty": no gauge reads so, its control does. */
@@ -154,10 +163,10 @@ export const CONTROL_RULES: readonly Rule[] = [
       examples: ['set the high pressure to three eighty'],
     },
   ),
-  rule(`[the] ${LOW} ${STAMPED} <amount>`, one('lowCutoutPressure'), {
+  rule(`[the] ${LOW} ${STAMPED} <amount>`, stamped('lowCutoutPressure'), {
     examples: ['low pressure control is stamped ten'],
   }),
-  rule(`[the] ${HIGH} ${STAMPED} <amount>`, one('highCutoutPressure'), {
+  rule(`[the] ${HIGH} ${STAMPED} <amount>`, stamped('highCutoutPressure'), {
     examples: ['high pressure switch is stamped four hundred'],
   }),
   rule(

@@ -26,7 +26,7 @@ import { RATING_RULES } from './ratings.ts';
 import { NUMBERED_RULES } from './numbered.ts';
 import { BEFORE_RULES } from './told-of-before.ts';
 import { ROWLESS_RULES } from './rowless.ts';
-import { VALUE_FIRST_RULES } from './value-first.ts';
+import { DICTATED_RULES, VALUE_FIRST_RULES } from './value-first.ts';
 import { NEAR_NUMBER_RULES } from './near-numbers.ts';
 import { ONLY_THAT_RULES } from './only-that.ts';
 import { RUN_RULES } from './run-again.ts';
@@ -37,6 +37,7 @@ import { SAFETY_RULES } from './safeties-told.ts';
 import { SITE_RULES } from './site-and-unit.ts';
 import { WORK_TOLD_RULES } from './told-of-work.ts';
 import { PASSING_RULES } from './told-in-passing.ts';
+import { METER_VERB_RULES } from './meter-verbs.ts';
 import { METER_TALK_RULES } from './meter-talk.ts';
 import { FEED_RULES } from './frost-and-feed.ts';
 import { GAUGE_TALK_RULES } from './gauge-talk.ts';
@@ -61,6 +62,7 @@ import { WORK_RULES } from './work.ts';
 
 /** Everything that can be said. Where two rules claim the same words, the earlier one is meant. */
 export const RULES: readonly Rule[] = [
+  ...DICTATED_RULES,
   ...MEMO_RULES,
   ...QUESTION_RULES,
   ...NAME_RULES,
@@ -98,6 +100,7 @@ export const RULES: readonly Rule[] = [
   ...WINDING_RULES,
   ...METER_TALK_RULES,
   ...ELECTRICAL_RULES,
+  ...METER_VERB_RULES,
   ...METERED_RULES,
   ...UNNAMED_FAN_RULES,
   ...CAUSE_RULES,

@@ -35,9 +35,38 @@ const eachBefore: Means = (tags, frame) => {
   return one === null || two === null ? null : { readings: [one, two] };
 };
 
-/** Two values, each told before what it is of. */
+/** "One ninety head", "one ninety is the head": a clause of its own, or the number may be what stands before it. */
+const before: Means = (tags, frame) => {
+  const found = COOLER.test(frame.wordsOf(frame.span)) ? null : readAs(tags, tags, frame);
+  return found === null ? null : { readings: [found] };
+};
+/** "It's two degrees cooler" */
+const COOLER = /\bdegrees? cooler$/i;
+
+const HAVE =
+  '[(i have|i got|i have got|i am getting|i am reading|i am seeing|i see|we have|we got|we have got|there is|reading|getting|seeing|showing|got)] [(a|an|only|about a)]';
+
+/** Values told before what they are of. */
 export const VALUE_FIRST_RULES: readonly Rule[] = [
   rule('<amount:one> <quantity:first> [and] <amount:two> <quantity:second>', eachBefore, {
     examples: ['ninety one liquid one ten condensing'],
   }),
+  rule(`${HAVE} <amount> (<quantity>|(is|was) [(the|my|your|our)] <quantity>)`, before, {
+    apart: true,
+    examples: ['one ninety head', 'i have one ninety head', 'one ninety is the head'],
+  }),
+  rule(
+    '[(for|on)] [the] <quantity> (i|we) (got|read|see|have got|am getting|am reading|am seeing|are getting|are reading|are seeing) [a] <amount>',
+    before,
+    { examples: ['suction i got thirty eight'] },
+  ),
+];
+
+/** What is dictated: no memo, as it has a row of its own. */
+export const DICTATED_RULES: readonly Rule[] = [
+  rule(
+    '((write|jot|mark|note|put|take) down|write in|log|record) [me] (<amount> (for|on|as) [the] <quantity>|[the] <quantity> [(is|at|as|of)] <amount>)',
+    before,
+    { alone: true, examples: ['write down one ninety for head', 'log suction at thirty eight'] },
+  ),
 ];

@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import { EMPTY_CONTEXT } from '../../core/language/context.ts';
+import { understand } from '../../core/language/understand.ts';
+import { shortForm } from '../corpus/short-form.ts';
+
+// What is measured, in every way to tell it: each of the one with each of the other.
+
+/** A name as technicians say it, a figure of it, and what both come to. */
+const MEASURED = [
+  ['head', 'one ninety', 'headPressure 190 psi'],
+  ['head pressure', 'two ten', 'headPressure 210 psi'],
+  ['high side', 'two forty', 'headPressure 240 psi'],
+  ['discharge pressure', 'one eighty', 'headPressure 180 psi'],
+  ['discharge', 'two oh five', 'headPressure 205 psi'],
+  ['suction', 'thirty eight', 'suctionPressure 38 psi'],
+  ['suction pressure', 'forty two', 'suctionPressure 42 psi'],
+  ['low side', 'twenty two', 'suctionPressure 22 psi'],
+  ['superheat', 'twelve', 'superheat 12 dF'],
+  ['subcooling', 'eleven', 'subcooling 11 dF'],
+  ['subcool', 'nine', 'subcooling 9 dF'],
+  ['box', 'thirty eight', 'boxTemp 38 degF'],
+  ['box temp', 'thirty six', 'boxTemp 36 degF'],
+  ['suction line', 'forty six', 'suctionLineTemp 46 degF'],
+  ['suction line temp', 'fifty one', 'suctionLineTemp 51 degF'],
+  ['liquid line', 'ninety four', 'liquidLineTemp 94 degF'],
+  ['liquid line temp', 'eighty eight', 'liquidLineTemp 88 degF'],
+  ['discharge line', 'one eighty five', 'dischargeLineTemp 185 degF'],
+  ['discharge temp', 'one ninety five', 'dischargeLineTemp 195 degF'],
+  ['ambient', 'ninety five', 'ambientTemp 95 degF'],
+  ['outdoor temp', 'ninety one', 'outdoorTemp 91 degF'],
+  ['return air', 'forty one', 'boxTemp 41 degF'],
+  ['supply air', 'thirty two', 'supplyAirTemp 32 degF'],
+  ['evap temp', 'twenty two', 'evaporatingTemp 22 degF'],
+  ['condensing temp', 'one oh nine', 'condensingTemp 109 degF'],
+  ['product temp', 'forty four', 'productTemp 44 degF'],
+  ['set point', 'thirty five', 'setpointTemp 35 degF'],
+  ['low pressure cutout', 'fifteen', 'lowCutoutPressure 15 psi'],
+  ['vacuum', 'four eighty', 'vacuum 480 micron'],
+  ['microns', 'four fifty', 'vacuum 450 micron'],
+  ['tank weight', 'twenty two pounds', 'cylinderWeight 22 lb'],
+  ['line voltage', 'two thirty', 'voltage 230 V'],
+  ['control voltage', 'twenty four', 'voltage 24 V'],
+  ['voltage at the contactor', 'two eighteen', 'voltage 218 V @contactor'],
+  ['amp draw', 'seven point two', 'current 7.2 A'],
+  ['compressor amps', 'nine point one', 'current 9.1 A @compressor'],
+  ['condenser fan amps', 'one point one', 'current 1.1 A @condenserFan'],
+  ['evap fan amps', 'point eight', 'current 0.8 A @evaporatorFan'],
+] as const;
+
+const NAME_FIRST = [
+  ...['{name} {figure}', "{name}'s {figure}", 'the {name} is {figure}', '{name}, {figure}'],
+  ...['my {name} is {figure}', "our {name}'s {figure}", 'call the {name} {figure}'],
+  ...['{name} reads {figure}', '{name} is reading {figure}', '{name} reading {figure}'],
+  ...['the {name} reading is {figure}', '{name} says {figure}', '{name} showing {figure}'],
+  ...["{name}'s sitting at {figure}", "{name}'s running {figure}", "{name}'s holding at {figure}"],
+  ...[
+    '{name} came up to {figure}',
+    '{name} dropped to {figure}',
+    '{name} dropped down to {figure}',
+  ],
+  ...["{name}'s down to {figure}", "{name}'s up to {figure}", '{name} settled at {figure}'],
+  ...['{name} steady at {figure}', '{name} looks like {figure}', '{name} comes in at {figure}'],
+  ...["{name}'s coming in at {figure}", '{name} came in at {figure}', '{name} measured {figure}'],
+  ...['{name} checks out at {figure}', '{name} equals {figure}', '{name} of {figure}'],
+  ...['{name} now {figure}', '{name} is now {figure}', '{name} i got {figure}'],
+  ...['for {name} i have {figure}', "on the {name} i've got {figure}", 'put down {name} {figure}'],
+  ...["i've got a {name} of {figure}"],
+];
+const FIGURE_FIRST = [
+  ...['{figure} {name}', '{figure} on the {name}', 'got {figure} on the {name}'],
+  ...["i'm reading {figure} on the {name}", 'seeing {figure} on the {name}'],
+  ...['we have {figure} {name}', '{figure} is the {name}'],
+];
+const HEDGED = ["{name}'s about {figure}", '{name} is right around {figure}'];
+
+const told = (frame: string, [name, figure]: (typeof MEASURED)[number]): string =>
+  frame.replace('{name}', name).replace('{figure}', figure);
+
+describe('what is measured', () => {
+  it.each([...NAME_FIRST, ...FIGURE_FIRST])('is read whatever it is: %s', (frame) => {
+    const lost = MEASURED.flatMap((measured) => {
+      const said = told(frame, measured);
+      const got = shortForm(understand(said, EMPTY_CONTEXT));
+      return got === measured[2] ? [] : [`${said}: ${got}`];
+    });
+    expect(lost).toEqual([]);
+  });
+
+  it.each(HEDGED)('is read as about so much: %s', (frame) => {
+    const lost = MEASURED.flatMap((measured) => {
+      const said = told(frame, measured);
+      const got = shortForm(understand(said, EMPTY_CONTEXT));
+      const wanted = measured[2].replace(/^(\S+ \S+ \S+)/, '$1 hedged');
+      return [wanted, `${measured[2]} hedged`].includes(got) ? [] : [`${said}: ${got}`];
+    });
+    expect(lost).toEqual([]);
+  });
+});
