@@ -86,17 +86,17 @@ export const CUES: readonly Cue[] = [
       'safe|ok|clear|good|all right|alright|can|may|should|could',
       'braze|brazing|solder|soldering|weld|torch|flame',
     ],
-    example: 'can i hit it with a torch',
+    example: 'could that joint take a torch again',
   },
   {
     asks: safety('venting'),
     says: ['vent|venting|blow off|release', 'gas|refrigerant|charge|it|this'],
-    example: 'should i just blow off what is left of the charge',
+    example: 'is it legal to vent the rest of this gas',
   },
   {
     asks: safety('venting'),
     says: ['let', 'go', 'gas|refrigerant|charge|it|this'],
-    example: 'can i just let the gas go',
+    example: 'will it hurt to let the gas go',
   },
   {
     asks: limit('testPressure'),
@@ -138,7 +138,7 @@ export const CUES: readonly Cue[] = [
   {
     asks: safety('nitrogen'),
     says: ['compressed air|shop air|oxygen|air compressor', 'can|may|ok|safe|use|should'],
-    example: 'can i blow it out with shop air',
+    example: 'would shop air be ok to use on it',
   },
   {
     asks: judge('leakRate'),
@@ -167,7 +167,7 @@ export const CUES: readonly Cue[] = [
     says: [
       'left to do|still (open|off|left|jumped|bypassed|to do)|forget|forgot|forgetting|left (open|off|undone)|put back|hook back|left jumped',
     ],
-    example: 'anything i forgot to hook back up',
+    example: 'which switches are still jumped',
   },
   {
     asks: history,
@@ -337,7 +337,7 @@ export const CUES: readonly Cue[] = [
       'what|any|why|how come|which|got',
       'wrong|problem|going on|reckon|think it is|think is|matter with|issue|diagnosis|diagnose|to blame|culprit|clue|idea what|cause|causing|fault|failed here',
     ],
-    example: 'what do you reckon',
+    example: 'any clue what is to blame here',
   },
   {
     asks: plain('causes'),
