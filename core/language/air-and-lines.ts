@@ -1,7 +1,6 @@
-import { wordBefore } from './clause-start.ts';
+import { wordBefore, wordBehind } from './clause-start.ts';
 import type { QuantityId } from '../terms/quantities.ts';
-import { QUANTITIES } from '../terms/quantities.ts';
-import { wordBehind } from './clause-start.ts';
+import { isSetting, QUANTITIES } from '../terms/quantities.ts';
 import { electrical, GOT } from './electrical.ts';
 import { amountIn } from './measure.ts';
 import { isPlausible } from './plausible.ts';
@@ -26,9 +25,10 @@ const airThrough: Means = (tags, frame) => {
 /** "It's eighty one at the condenser": nothing there runs on so few volts. */
 const airAtCondenser: Means = (tags, frame) => {
   const { unit, value } = amountIn(tags);
-  if (unit !== null || value === null) return null;
   const found = degrees('ambientTemp', tags, frame);
-  return found === null || value > MOST_AIR ? null : { readings: [found] };
+  return found === null || (unit === null && (value ?? 0) > MOST_AIR)
+    ? null
+    : { readings: [found] };
 };
 /** Ours: a bare number above may as well be a control voltage of 115. */
 const MOST_AIR = 112;
@@ -234,6 +234,31 @@ const stuckAt: Means = (tags, frame) => {
   return found === null ? null : { doubts: [{ ...found, why: 'expected' }] };
 };
 
+const thermal =
+  (quantity: QuantityId): Means =>
+  (tags, frame) => {
+    const found = degrees(quantity, tags, frame);
+    return found === null || /^(?:fan|motor|contactor)/.test(wordBehind(frame))
+      ? null
+      : { readings: [found] };
+  };
+
+const boiling: Means = (tags, frame) =>
+  tags['quantity'] === 'evaporatingTemp' || tags['quantity'] === 'condensingTemp'
+    ? thermal(tags['quantity'])(tags, frame)
+    : null;
+
+/** "One twenty off the coil" is a contactor's: no evaporator blows so warm. */
+const offCoil: Means = (tags, frame) => {
+  const { unit, value } = amountIn(tags);
+  return unit === null && (value ?? 0) > WARMEST_SUPPLY[frame.context.units]
+    ? null
+    : thermal('supplyAirTemp')(tags, frame);
+};
+/** Ours. */
+const WARMEST_SUPPLY = { us: 80, si: 27 } as const;
+
+const OFF_OF = '(coming off [of]|off [of]|leaving|blowing off|coming out of)';
 const COIL = '(the|this|that|my) <part>';
 const ON = '((going|coming|blowing) (in|on|into it)|in|on|going into it)';
 const OFF = '((going|coming|blowing) (off|out)|off|out|leaving|coming off of it)';
@@ -261,9 +286,34 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
     { examples: ['forty going into the evaporator and thirty one coming off'] },
   ),
   rule(
-    '(it is|<pause>) <amount> [right] ((at|by|around|near|going into|entering|in front of|where) the condenser [coil] [(is|sits)]|where (it|the unit|the (condensing|outdoor) unit|the machine) (is|sits|breathes|draws [its air]))',
+    '(it is|<pause>) <amount> [right] ((at|by|around|near|going into|entering|in front of|where) the condenser [coil] [(is|sits)]|where (it|the unit|the (condensing|outdoor) unit|the condenser|the machine) (is|sits|breathes|draws [its air]|is (pulling|drawing) [in] [its] air [from]))',
     airAtCondenser,
     { examples: ['it is eighty one at the condenser'] },
+  ),
+  rule(
+    `${GOT} <amount> ((going|coming) (in|into|to)|entering) <the> water (cooled condenser|condenser)`,
+    thermal('enteringWaterTemp'),
+    { examples: ['seventy four degrees going into the water cooled condenser'] },
+  ),
+  rule(
+    `${GOT} <amount> ambient (at|by|around|near|going into|in front of) the condenser [coil]`,
+    thermal('ambientTemp'),
+    { examples: ['eighty nine ambient at the condenser'] },
+  ),
+  rule(
+    '[the] (coil|evaporator|evap|condenser|system|it) is <quantity> [(at|to)] <amount>',
+    boiling,
+    {
+      examples: ['coil is evaporating at twelve below'],
+    },
+  ),
+  rule(`${GOT} <amount> ${OFF_OF} <the> condenser [coil]`, thermal('condenserLeavingAirTemp'), {
+    examples: ['one hundred and ten coming off the condenser'],
+  }),
+  rule(
+    `${GOT} <amount> ${OFF_OF} <the> (evaporator|evap|(evaporator|evap|cooling) coil|coil)`,
+    offCoil,
+    { examples: ['twenty nine degrees off the coil'] },
   ),
   rule(
     '<the> [(txv|valve|sensing)] bulb [is] (reading|reads|at|is|shows|running) <amount>',
@@ -317,18 +367,26 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
     furtherAlong,
   ),
   rule(
-    '[(so|and|now)] (i am|we are|it is|that is|you are) <amount> (subcooled|subcool|of subcooling)',
+    '[(so|and|now)] (i am|we are|it is|that is|you are|only|just|barely) [(only|just|barely)] <amount> (subcooled|subcool|of subcooling)',
     fixed('subcooling'),
     { examples: ['i am six subcooled'] },
   ),
   rule(
-    '[(so|and|now)] (i am|we are|it is|that is|you are) <amount> (superheated|superheat|of superheat)',
+    '[(so|and|now)] (i am|we are|it is|that is|you are|only|just|barely) [(only|just|barely)] <amount> (superheated|superheat|of superheat)',
     fixed('superheat'),
     { examples: ['it is twelve superheated'] },
   ),
   rule('[the] [defrost] klixon (opened|closed|opens|closes|made|broke) at <amount>', klixonAt, {
     examples: ['klixon opened at fifty'],
   }),
+  rule(
+    '[the] <quantity> [(stamped|printed|marked)] on the (collar|[recovery] (tank|cylinder|bottle)|side|can|switch|control|tag|plate) <link> <amount>',
+    (tags, frame) => {
+      const quantity = quantityId(tags['quantity']);
+      return quantity !== null && isSetting(quantity) ? fixed(quantity)(tags, frame) : null;
+    },
+    { examples: ['tare weight stamped on the collar is seventeen pounds'] },
+  ),
   rule('[the] gas (temp|temperature) <link> <amount>', gasAt, {
     examples: ['gas temp is one eighty'],
   }),

@@ -1,6 +1,6 @@
 import type { CondenserId, HeadControlId, PartId } from '../terms/names.ts';
 import { GOT } from './electrical.ts';
-import { amountIn, readingOf } from './measure.ts';
+import { amountIn, readingOf, withMore } from './measure.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, tagsIn } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
@@ -69,35 +69,58 @@ const airPair =
 const ratedCan: Means = (tags, frame) =>
   amountIn(tags).unit === 'uF' ? one('ratedCapacitance')(tags, frame) : null;
 
-const DAYS = { day: 1, week: 7 } as const;
+/** Calendar months and years are so long on the whole: nobody counts them by the day. */
+const DAYS = { day: 1, week: 7, month: 365 / 12, year: 365 } as const;
 
-const daysAgo =
-  (span: keyof typeof DAYS): Means =>
-  (tags, frame) => {
-    const count = numberIn(tagsIn(tags['count'])?.['number']);
-    if (count === null) return null;
-    const value = count * DAYS[span];
-    const words = frame.wordsOf(frame.span);
-    const reading: Reading = {
-      quantity: 'sinceLastCharge',
-      value,
-      unit: 'day',
-      unitFrom: 'said',
-      place: null,
-      words,
-    };
-    return { readings: [reading] };
-  };
+type Stretch = keyof typeof DAYS;
+const isStretch = (word: string | undefined): word is Stretch =>
+  word !== undefined && Object.hasOwn(DAYS, word);
+
+const stretchIn = (words: string): Stretch | null => {
+  const [, word] = /\b(day|week|month|year)s?\b/i.exec(words) ?? [];
+  const stretch = word?.toLowerCase();
+  return isStretch(stretch) ? stretch : null;
+};
+
+const sinceCharged: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const count = numberIn(tagsIn(tags['count'])?.['number']);
+  const stretch = stretchIn(words);
+  if (count === null || stretch === null) return null;
+  const value = Math.round(count * DAYS[stretch]);
+  const found = { quantity: 'sinceLastCharge', value, unit: 'day', unitFrom: 'said' } as const;
+  const isRough =
+    !Number.isInteger(DAYS[stretch]) || /\b(?:about|around|like|maybe)\b/i.test(words);
+  const reading: Reading = { ...found, place: null, words };
+  return { readings: [isRough ? withMore(reading, { hedged: true }) : reading] };
+};
 
 const HAS =
-  '(it has|it has got|it is got|there is|it is on|with|has|this has|this one has|unit has)';
+  '(it has [got]|it is got|there is|it is on|with|has|this has|this one has [got]|unit has|(we|i) have got)';
 const IS = '(it is|this is|this one is|the condenser is|condenser is|unit is|the unit is)';
+const FLOODED =
+  '((head pressure|head) [pressure] [(control|regulating)] valve|(condenser flooding|flooding) valve|flooded head pressure control|(flooded|flooding) condenser|headmaster|head master)';
+/** Told by its name and no more: what holds this unit's head. */
+const CONTROLS_ALONE: readonly { readonly said: string; readonly value: HeadControlId }[] = [
+  { said: FLOODED, value: 'floodingValve' },
+  { said: '[condenser] fan (cycling|cycle) [pressure] [(switch|control)]', value: 'fanCycling' },
+  {
+    said: '([condenser] fan speed (control|controller)|variable speed [condenser] fan)',
+    value: 'fanSpeed',
+  },
+];
+const HOLDER =
+  '(head pressure [control] valve|[condenser] flooding valve|head valve|headmaster|head master)';
 const FANS =
   '[(the|their)] [condenser] (fan|fans|(fan|fan cycle|fan cycling|fan pressure) (control|switch) [(is|is set to)])';
 const ON = '(comes on|come on|cuts in|cut in|cycles on|cycle on|kicks on|kick on|starts|start)';
 const OFF = '(off|out|cuts out|cut out|goes off|go off|cycles off|cycle off|kicks off|stops|stop)';
 const CHARGED =
-  '((it was|was) [last] (charged|topped off|filled|gassed up|serviced with gas)|last (charged|topped off|filled|gassed up|charge was|time gas was added)|(somebody|someone|they|we|i) [last] (added (gas|refrigerant|charge|some)|charged it|topped it off|gassed it up))';
+  '((it was|was) [last] (charged|topped off|filled|gassed up|serviced with gas)|[last] (charged|topped off|gassed up) [it]|last (filled|charge was|time gas was added)|(somebody|someone|they|we|i) [last] (added (gas|refrigerant|charge|some)|charged it|topped it off|gassed it up))';
+
+const STRETCH = '(day|days|week|weeks|month|months|year|years)';
+const GAS_WENT_IN =
+  '((anybody|anyone|somebody|someone|they|we|i|it) [(has|have|was)] [last] (put (gas|refrigerant|charge|any|some) in|added (gas|refrigerant|charge|any)|charged|topped off|gassed up|topped it off) [(it|to it|in it|up)]|the last charge)';
 
 /** The condenser and what holds its head, what is printed on a can, and how long ago gas was added. */
 export const CONDENSING_SIDE_RULES: readonly Rule[] = [
@@ -129,19 +152,28 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
     examples: ['it is air cooled'],
   }),
   rule(
-    `((${IS}|${HAS}) [a] (remote|roof|rooftop|outdoor) condenser|[the] condenser [(on|for) (this|it) [one]] is [up] (on the roof|outside|outdoors|remote|up top|out back))`,
+    `((${IS}|${HAS}) [a] (remote|roof|rooftop|outdoor) condenser|[(a|the)] condenser is remote [up] [<pause>] [up] [on the roof]|[the] condenser [(on|for) (this|it) [one]] is [up] (on the roof|outside|outdoors|remote|up top|out back))`,
     condenser('remote'),
     { examples: ['it has a remote condenser', 'the condenser is on the roof'] },
+  ),
+  rule(
+    '[a] (remote|rooftop) condenser [[up] (on the roof|outside|out back)]',
+    condenser('remote'),
+    {
+      alone: true,
+      examples: ['remote condenser'],
+    },
   ),
   rule(
     '[the] unit is [up] (on the roof|on top of the (box|walk in)|out back|outside|in the alley|up top)',
     condenser('remote'),
     { examples: ['unit is on the roof'] },
   ),
-  rule(
-    `(${HAS}|got) [(a|an|the)] ((head pressure|head) [pressure] [control|regulating] valve|(condenser flooding|flooding) valve|flooded head pressure control|(flooded|flooding) condenser)`,
-    headControl('floodingValve'),
-    { examples: ['it has a head pressure valve'] },
+  rule(`(${HAS}|got) [(a|an|the)] ${FLOODED}`, headControl('floodingValve'), {
+    examples: ['it has a head pressure valve'],
+  }),
+  ...CONTROLS_ALONE.map(({ said, value }) =>
+    rule(`[(a|an|the)] ${said} [on (it|this [(one|unit)])]`, headControl(value), { alone: true }),
   ),
   rule(
     `(${FANS} (cycle|cycles|cycling|is cycled|are cycled|is cycling|are cycling) (on|by|off) [the] (pressure|head|head pressure|a pressure switch)|${FANS} (is|are) on a (pressure switch|fan cycle switch|fan cycling switch|pressure control|head pressure switch)|(${HAS}) [(a|an)] fan cycling [pressure] [(switch|control)])`,
@@ -154,7 +186,7 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
     { examples: ['it has a fan speed control', 'the condenser fan is variable speed'] },
   ),
   rule(
-    '((it has|there is|it has got|has|with|unit has) no|no|it does not have [(a|any)]|there is not any) (head pressure (control|valve)|head control|fan cycling|low ambient (control|kit))',
+    '((it has|there is|it has got|has|with|unit has) no|no|it does not have [(a|any)]|there is not any|(there is|it has [got]|has) nothing [on it] for) (head pressure (control|valve)|head control|fan cycling|low ambient [(control|kit|head control|head pressure control)])',
     headControl('none'),
     { examples: ['it has no head pressure control', 'no head control'] },
   ),
@@ -165,13 +197,28 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
       examples: ['fan cycle one eighty on one forty off'],
     },
   ),
-  rule(`${FANS} ${ON} at <amount:on> [and] ${OFF} [at] <amount:off>`, fanPair, {
+  rule(`${FANS} ${ON} [at] <amount:on> [and] ${OFF} [at] <amount:off>`, fanPair, {
     examples: ['the fan comes on at two twenty and off at one seventy'],
   }),
   rule(
-    '[the] [head pressure] valve (holds|is holding|keeps) [the] (head|head pressure|it) at <amount>',
+    `[the] [head pressure] valve (holds|is holding|keeps) [the] (head|head pressure|it) at <amount>`,
     one('heldHeadPressure'),
     { examples: ['the valve holds head at one eighty'] },
+  ),
+  rule(
+    `<the> ${HOLDER} [is] [(set|set up)] ([to] (hold|holds|holding|keep|keeps|keeping|maintain|maintains)|at|to|for) [[the] (head|head pressure|it) [at]] <amount>`,
+    one('heldHeadPressure'),
+    { examples: ['headmaster is set to hold one hundred and eighty pounds'] },
+  ),
+  rule(
+    `<amount> (is|was) (what|where) <the> ${HOLDER} [is] (set|set at|set to [hold]|holding|holds|keeps|maintains) [[the] (head|head pressure|it)] [at]`,
+    one('heldHeadPressure'),
+    { examples: ['two ten is what the flooding valve is holding the head at'] },
+  ),
+  rule(
+    '(we|you) (see|get|hit) <amount> [(here|up here|on the roof|outside)] (on the (hottest|worst) (day|days)|in the (summer|dog days)) [of the (year|summer)]',
+    one('designAmbientTemp'),
+    { examples: ['we see a hundred and five here on the hottest day of the year'] },
   ),
   rule(
     '(it gets|it will get|it can get|summer gets|it gets up) [up] to <amount> [(here|there|up here|outside|on the roof)] (in [the] summer|on [the] hottest day|in july|in august)',
@@ -186,9 +233,10 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
   rule('(it is|this is|that is|it has|it takes) a <amount> [run] (capacitor|cap)', ratedCan, {
     examples: ['it is a ten microfarad cap'],
   }),
-  ...(['day', 'week'] as const).map((span) =>
-    rule(`${CHARGED} <count:count> (${span}|${span}s) ago`, daysAgo(span), {
-      examples: [`last charged three ${span}s ago`],
-    }),
-  ),
+  rule(`${CHARGED} [(about|around|like|maybe)] <count:count> ${STRETCH} ago`, sinceCharged, {
+    examples: ['last charged three weeks ago'],
+  }),
+  rule(`[(about|around|like|maybe)] <count:count> ${STRETCH} since ${GAS_WENT_IN}`, sinceCharged, {
+    examples: ['sixty days since anybody put gas in it'],
+  }),
 ];

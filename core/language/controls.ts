@@ -1,10 +1,12 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { PartId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
+import { isCutShort } from './cut-numbers.ts';
 import { amountIn, measured, readingOf } from './measure.ts';
 import { liesAbove } from './plausible.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { tagsIn } from './slots.ts';
+import { leftToAsk } from './reading-means.ts';
+import { partId, tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
 
 /** A setting is a pressure: degrees are a thermostat's, and not ours to keep as one. */
@@ -34,13 +36,80 @@ function pairOf(which: keyof typeof PAIRS, tags: Tags, frame: Frame): Meaning | 
   return settings([...cutIn, ...cutOut], 2);
 }
 
-/** What cuts in as well as out is the low side's control, unless the condenser fan's was spoken of. */
+/** What cycles a condenser fan, by whatever of it was named; an evaporator's fan waits for its coil to be cold. */
+const CYCLED: readonly (PartId | null)[] = [
+  ...(['fanControl', 'condenserFan', 'condenserFanMotor', 'fan'] as const),
+];
+
+/**
+ * What cuts in as well as out is the control that was named, else the low side's, unless the condenser fan's was spoken
+ * of before.
+ */
 const inAndOut: Means = (tags, frame) => {
+  const named = partId(tags['part']);
+  if (isCutShort(frame) || (named !== null && named !== 'lowPressureSwitch' && !isCycled(named)))
+    return null;
   const low = pairOf('low', tags, frame);
   if (low === null) return null;
+  if (named !== null) return isCycled(named) ? pairOf('fan', tags, frame) : low;
   const ofFan = (part: PartId): Meaning | null =>
     part === 'fanControl' ? pairOf('fan', tags, frame) : null;
-  return { ofIt: { means: ofFan, inSentence: false, otherwise: low } };
+  const isNoLow = controlBySetting(tagsIn(tags['in']) ?? {}, frame) === 'highCutoutPressure';
+  return { ofIt: { means: ofFan, inSentence: false, otherwise: isNoLow ? bothLeft(tags) : low } };
+};
+
+const isCycled = (part: PartId | null): boolean => CYCLED.includes(part);
+
+/** "Fan kicks on at thirty" is no pressure that a condenser is held at. */
+const isTooLow = (tags: Tags, frame: Frame): boolean => {
+  const found = measured('headPressure', amountIn(tags), frame.context.units);
+  if (found?.value === undefined || found.unit === null) return true;
+  return liesAbove(LOW_BELOW, { value: found.value, unit: found.unit });
+};
+
+/** Where a control that was named lets in and cuts out, or the one that can be set so. */
+const acts =
+  (which: 'in' | 'out'): Means =>
+  (tags, frame) => {
+    const part = partId(tags['part']);
+    if (isCutShort(frame)) return null;
+    if (isCycled(part)) {
+      if (isTooLow(tags, frame)) return null;
+      return one(which === 'in' ? 'fanCutinPressure' : 'fanCutoutPressure')(tags, frame);
+    }
+    if (which === 'out')
+      return part === null ? outOfLast(tags, frame) : settingByKind(tags, part, frame);
+    return part === null || part === 'lowPressureSwitch' ? letsIn(tags, frame) : null;
+  };
+
+const bothLeft = (tags: Tags): Meaning => ({
+  unclaimed: ['in', 'out'].flatMap((slot) => leftToAsk(tagsIn(tags[slot]) ?? {}).unclaimed ?? []),
+});
+
+/** "Cuts in at two twenty" is no low side's: of the fan, where that was spoken of, else asked about. */
+const letsIn: Means = (tags, frame) => {
+  const low = one('lowCutinPressure')(tags, frame);
+  if (low === null) return null;
+  const otherwise = controlBySetting(tags, frame) === 'highCutoutPressure' ? leftToAsk(tags) : low;
+  const means = (part: PartId): Meaning | null =>
+    isCycled(part) && !isTooLow(tags, frame) ? one('fanCutinPressure')(tags, frame) : null;
+  return { ofIt: { means, inSentence: false, otherwise } };
+};
+
+const fanAlone =
+  (which: 'in' | 'out'): Means =>
+  (tags, frame) =>
+    isCycled(partId(tags['part'])) ? acts(which)(tags, frame) : null;
+
+const actsOutAndIn: Means = (tags, frame) => {
+  const [into, out] = [tagsIn(tags['in']), tagsIn(tags['out'])];
+  if (into === null || out === null) return null;
+  const part = tags['part'] === undefined ? {} : { part: tags['part'] };
+  const readings = [
+    ...(acts('out')({ ...out, ...part }, frame)?.readings ?? []),
+    ...(acts('in')({ ...into, ...part }, frame)?.readings ?? []),
+  ];
+  return settings(readings, 2);
 };
 
 const fanInAndOut: Means = (tags, frame) => {
@@ -95,6 +164,12 @@ const STAMPED =
 const IN =
   '([set to] (cuts in|cut in|cutting in|cuts back in|cut back in|came back in|kicked back in|comes back in)|cut in is|cut in is set|set (at|for) [a] cut in [of])';
 const OUT = '(cuts out|cutting out|cut out is|cut out is set|set to cut out)';
+const GOES_OUT =
+  '([set to] (cut|cuts|cutting|kick|kicks|drop|drops|go|goes|shut|shuts|cycle|cycles|turn|turns) (out|off)|[set to] (open|opens|trip|trips))';
+const COMES_IN =
+  '[set to] (cut|cuts|cutting|kick|kicks|come|comes|cycle|cycles|turn|turns) [back] (in|on)';
+/** Which control it is, told behind the values. */
+const ON_IT = '[(on|for|of) <the> <part>]';
 
 /** "High side says two forty": a gauge does, where no control is named. */
 const stamped =
@@ -130,12 +205,12 @@ export const CONTROL_RULES: readonly Rule[] = [
     { examples: ['set it to cut in at one ninety and out at one fifty'] },
   ),
   rule(
-    `[the] [(it|${LOW}|control|switch)] [is] ${IN} [(at|of)] <amount:in> [and] [it] [(cuts|cut)] [back] out [is] [at] <amount:out>`,
+    `[the] [(it|${LOW}|control|switch)] [is] ${IN} [(at|of)] <amount:in> [and] [it] [(cuts|cut)] [back] out [is] [at] <amount:out> ${ON_IT}`,
     inAndOut,
     { examples: ['cuts in at thirty and cuts out at ten'] },
   ),
   rule(
-    `[the] [(it|${LOW}|control|switch)] [is] ${OUT} [(at|of)] <amount:out> [and] [it] [(cuts|cut)] [back] in [is] [at] <amount:in>`,
+    `[the] [(it|${LOW}|control|switch)] [is] ${OUT} [(at|of)] <amount:out> [and] [it] [(cuts|cut)] [back] in [is] [at] <amount:in> ${ON_IT}`,
     inAndOut,
     { examples: ['cuts out at ten and back in at thirty'] },
   ),
@@ -174,15 +249,48 @@ export const CONTROL_RULES: readonly Rule[] = [
     outOfLast,
     { examples: ['switch is stamped four hundred', 'it says four hundred on the switch'] },
   ),
-  rule(`[the] [(it|${LOW})] [is] ${IN} at <amount>`, one('lowCutinPressure'), {
-    examples: ['it cuts in at thirty'],
+  rule(`[the] ${LOW} [is] ${IN} at <amount>`, one('lowCutinPressure'), {
+    examples: ['low side cuts in at thirty'],
   }),
-  rule(`[the] ${LOW} [is] ${OUT} at <amount>`, one('lowCutoutPressure'), {
+  rule(`[it] [is] ${IN} at <amount>`, acts('in'), { examples: ['it cuts in at thirty'] }),
+  rule(`<the> <part> [is] ${COMES_IN} (at|on) <amount>`, fanAlone('in'), {
+    examples: ['condenser fan cuts in at two twenty'],
+  }),
+  rule(`<the> <part> [is] ${GOES_OUT} at <amount>`, fanAlone('out'), {
+    examples: ['fan cycling control is cutting out at one fifty five'],
+  }),
+  rule(
+    `<the> <part> [is] ${COMES_IN} at <amount:in> [<pause>] [and] [it] ${GOES_OUT} [at] <amount:out>`,
+    (tags, frame) => (isCycled(partId(tags['part'])) ? actsOutAndIn(tags, frame) : null),
+    { examples: ['condenser fan is set to come on at two forty and go off at one seventy'] },
+  ),
+  rule(`<amount> (is|was) (where|what) [(it|<the> <part>)] [is] ${GOES_OUT} [at]`, acts('out'), {
+    examples: ['three ninety five is where the high pressure switch is set to open'],
+  }),
+  rule(`<amount> (is|was) (where|what) [(it|<the> <part>)] [is] ${COMES_IN} [at]`, acts('in'), {
+    examples: ['twenty eight is where the low pressure control cuts in'],
+  }),
+  rule(
+    `<amount:out> (is|was) where [(it|<the> <part>)] [is] ${GOES_OUT} [at] [<pause>] and <amount:in> [is] where it (${COMES_IN}|comes back) [at]`,
+    actsOutAndIn,
+    { examples: ['one eighty is where the fan drops out and two thirty where it comes back on'] },
+  ),
+  rule('<amount> (is|was) the cut in (on|for|of) <the> <part>', acts('in'), {
+    examples: ['twenty eight pounds is the cut in on the low pressure switch'],
+  }),
+  rule('<amount> (is|was) the cut out (on|for|of) <the> <part>', acts('out'), {
+    examples: ['four hundred is the cut out on the high pressure switch'],
+  }),
+  rule(`[the] ${LOW} [is] (${OUT}|set to open|opens|trips) at <amount>`, one('lowCutoutPressure'), {
     examples: ['low side cuts out at ten'],
   }),
-  rule(`[the] ${HIGH} [is] ${OUT} at <amount>`, one('highCutoutPressure'), {
-    examples: ['high pressure switch cuts out at three eighty'],
-  }),
+  rule(
+    `[the] ${HIGH} [is] (${OUT}|set to open|opens|trips) at <amount>`,
+    one('highCutoutPressure'),
+    {
+      examples: ['high pressure switch cuts out at three eighty'],
+    },
+  ),
   rule(
     `[the] ([(it|switch|control|pressure control|pressure switch)] [is] ${OUT} at|cut out is) <amount>`,
     outOfLast,

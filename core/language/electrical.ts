@@ -99,7 +99,7 @@ const placeFirst: Means = (tags, frame) => {
 const isCapacitor = (place: PlaceId | null): boolean =>
   place === 'runCapacitor' || place === 'startCapacitor';
 const isRead = (frame: Frame): boolean =>
-  /\b(?:reads?|reading|checks?|checked|tests?|tested|measures?|measured)\b/i.test(
+  /\b(?:reads?|reading|checks?|checked|tests?|tested|measures?|measured|comes in|came in)\b/i.test(
     frame.wordsOf(frame.span),
   );
 
@@ -208,10 +208,18 @@ const intoNotOut: Means = (tags, frame) => {
 
 /** "Contactor has twenty four volts on the coil": only volts are got, a bare number may be anything. */
 const fedWith: Means = (tags, frame) =>
-  amountIn(tags).unit === 'V' ? one(electrical(tags, placeId(tags['place']), frame)) : null;
+  amountIn(tags).unit === 'V' || isOfClock(tags)
+    ? one(electrical(tags, placeId(tags['place']), frame))
+    : null;
 
-export const GOT =
-  '[(i have|i got|i have got|i am getting|i am reading|reading|there is|got|it is|we have|showing|seeing|i see)] [~(only|just|still|barely)]';
+/** Nothing but volts is got at a clock's terminals, and no clock runs on so few. */
+const isOfClock = (tags: Tags): boolean => {
+  const { unit, value } = amountIn(tags);
+  const isVolts = unit === null && value !== null && (value === 0 || value >= 20);
+  return isVolts && /^timer(?!s)/.test(placeId(tags['place']) ?? '');
+};
+
+export const GOT = '<got>';
 export const NO_VOLTS =
   '(nothing|no (voltage|volts|power|juice|potential|control voltage|line voltage)|zero voltage)';
 const AT =
@@ -300,14 +308,14 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     { examples: ['i am not getting anything across the contactor'] },
   ),
   rule(
-    '<the> <place> (has|has got|is got|is getting|gets|is seeing|sees|shows) [got] <amount> [(on|at|across|to) (the coil|it)]',
+    '<the> <place> (has|has got|is got|is getting|gets|is seeing|sees|shows|is showing) [got] <amount> [(on|at|across|to) (the coil|it)]',
     fedWith,
     {
       examples: ['contactor has got twenty four volts on the coil'],
     },
   ),
   rule(
-    '<the> <place> (has|has got|is got|shows|is showing|reads) [got] <amount> (across|over) it',
+    '<the> <place> [(has|has got|is got|shows|is showing|reads)] [got] <amount> (across|over) [it]',
     atPlace,
     { examples: ['low side control has got one twenty across it'] },
   ),
@@ -325,7 +333,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     { examples: ['the compressor is not getting power'] },
   ),
   heardRule(
-    `[(i have|~i got|~i have got|~i am getting|~reading|~there is|~got|~it is)] [~(only|just|still|barely)] <amount> ${AT} <the> <place>`,
+    `[(i have|~i got|~i have got|~i am getting|~reading|~there is|~got|~it is|~showing|~i read|~we have [got])] [~(only|just|still|barely)] <amount> ${AT} <the> <place>`,
     atPlace,
     {
       examples: [

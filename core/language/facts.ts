@@ -1,6 +1,6 @@
 import { namesReading } from './own-reading.ts';
 import { startsClause, wordBehind } from './clause-start.ts';
-import type { SightGlassId } from '../terms/names.ts';
+import { isCutShort } from './cut-numbers.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { ChargeDoubtId, ValveKindId } from '../terms/procedures.ts';
 import { amountIn, measured, readingOf } from './measure.ts';
@@ -9,11 +9,12 @@ import {
   equipmentFact,
   meteringId,
   numberIn,
+  plateItemId,
   refrigerantId,
-  sightGlassId,
   tagsIn,
 } from './slots.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
+import { SIGHT_GLASS_RULES } from './sight-glass.ts';
 import { unitBehind } from './site-names.ts';
 import { EVERYDAY } from './unit-description.ts';
 import type { Fact, NameplateItem } from './utterance.ts';
@@ -35,6 +36,14 @@ const refrigerant: Means = (tags, frame) => {
   return { facts: [{ fact: 'refrigerant', value, words }] };
 };
 
+/** "Propane unit, two ninety": the same by both its names. */
+const saidTwice: Means = (tags, frame) => {
+  const again = refrigerantId(tagsIn(tags['again'])?.['refrigerant']);
+  return again !== null && again === refrigerantId(tags['refrigerant'])
+    ? refrigerant(tags, frame)
+    : null;
+};
+
 const remote: Means = (_tags, frame) => ({
   facts: [{ fact: 'equipment', value: 'remoteCondensingUnit', words: frame.wordsOf(frame.span) }],
 });
@@ -46,22 +55,6 @@ const metering: Means = (tags, frame) => {
     : { facts: [{ fact: 'metering', value, words: frame.wordsOf(frame.span) }] };
 };
 
-const sightGlass: Means = (tags, frame) => {
-  const value = sightGlassId(tags['sightGlass']);
-  return value === null
-    ? null
-    : { facts: [{ fact: 'sightGlass', value, words: frame.wordsOf(frame.span) }] };
-};
-
-const glassIs =
-  (value: SightGlassId): Means =>
-  (_tags, frame) => ({
-    facts: [{ fact: 'sightGlass', value, words: frame.wordsOf(frame.span) }],
-  });
-
-const noBubbles = glassIs('clear');
-const bubbles = glassIs('bubbling');
-const emptyGlass = glassIs('empty');
 const valves =
   (value: ValveKindId): Means =>
   (_tags, frame) => ({
@@ -96,6 +89,17 @@ export const nameplate =
     const fact: Fact = { fact: 'nameplate', item, value, unit, words: frame.wordsOf(frame.span) };
     return { facts: [fact] };
   };
+
+/** Of an item that was named as plates name it. */
+export const plateItem: Means = (tags, frame) => {
+  const item = plateItemId(tags['plateItem']);
+  return item === null || isCutShort(frame) || IS_DRAWN.test(frame.wordsOf(frame.span))
+    ? null
+    : nameplate(item)(tags, frame);
+};
+
+/** "Locked rotor at forty amps" was metered. */
+const IS_DRAWN = /\blocked rotor at\b/i;
 
 /** Pounds or ounces? Asked about, as the charge that it is. */
 const chargeWithoutUnit: Means = (tags, frame) => {
@@ -164,13 +168,13 @@ const NO_NAME =
   /\d|^(?:be|do|go|get|take|have|run|check|find|see|wait|keep|make|call|the|a|an|my|this|that|your|our|his|her|their|its|about|around|least|home|work|lunch|it|what|where|full|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|minus|negative|point|half|condenser|compressor|evaporator|line|load|common|start|run|set|box|head|suction|walk)\b|\b(?:is|are|was|and|psi|degrees|hundred|now)\b/i;
 
 const IT_IS =
-  '(it is|this is|that is|we have|it is got|i am on|i have|i have got|working on|i am working on|i am looking at|looking at|this one is|unit is|the unit is|the box is|we are on|i am at)';
+  '(it is|this is|that is|we have [got]|it is got|i am on|i have|i have got|working on|i am working on|i am looking at|looking at|this one is|unit is|the unit is|the box is|we are on|i am at)';
 const RUNS_ON =
-  '(on|it is on|with|it is|this is|runs on|running|using|it uses|it runs on|it has|it is running|the refrigerant is|refrigerant is|refrigerant|gas is|the gas is|takes|it takes|that is|charged with|system is on|unit is on|[the] (tag|label|nameplate|plate|sticker) says|unit has|system has)';
+  '(on|it is on|with|it is|this is|runs on|running|using|it uses|it runs on|it has|it is running|the refrigerant is|refrigerant is|refrigerant|gas is|the gas is|takes|it takes|that is|charged with|system is on|unit is on|[the] (tag|label|nameplate|plate|sticker|data plate) (says|reads|shows)|unit has|system has)';
 
 /** "High side" alone is what the gauge shows: the plate's own takes a word for it. */
 const designSide = (side: 'high' | 'low'): string =>
-  `([nameplate] (design|test) [pressure] ${side} [side]|[nameplate] ${side} side (design|rated|working) [pressure]|nameplate ${side} [side] [pressure]|${side} side (nameplate|design|test|working) [pressure])`;
+  `([nameplate] (design|test) [pressure] ${side} [side]|[nameplate] ${side} side (design|rated|working) [pressure]|nameplate ${side} [side] [pressure]|${side} side (nameplate|design|test|working) [pressure]|(design|working) pressure (on|for) [the] ${side} [side])`;
 
 /** What the unit is and what its plate says. */
 export const FACT_RULES: readonly Rule[] = [
@@ -241,7 +245,7 @@ export const FACT_RULES: readonly Rule[] = [
   rule('(a <equipment>|<equipment>)', (tags, frame) =>
     frame.span.from === 0 && frame.endsAtPause ? equipment(tags, frame) : null,
   ),
-  rule('[a] <equipment> with <count:doors> doors', equipment, {
+  rule(`[${IT_IS}] [(a|an|the|their)] <equipment> with <count:doors> (doors|door)`, equipment, {
     examples: ['display case with three doors'],
   }),
   heardRule(`(on|it is on|~with|it is) <refrigerant>`, refrigerant, {
@@ -262,13 +266,26 @@ export const FACT_RULES: readonly Rule[] = [
     },
     { examples: ['i am seeing a four oh four a sticker one pound six ounces'] },
   ),
-  rule('<refrigerant> in (this|that|this one|that one|this unit)', refrigerant, {
-    examples: ['two ninety in this one'],
-  }),
+  rule(
+    '<refrigerant> (in (this|that|this one|that one|this unit)|on (the|that) (tag|label|nameplate|plate|sticker|data plate))',
+    refrigerant,
+    {
+      examples: ['two ninety in this one'],
+    },
+  ),
   rule(`${RUNS_ON} [a] <refrigerant>`, refrigerant, {
     only: isOfThisUnit,
     examples: ['refrigerant is R-404A'],
   }),
+  rule(
+    `<refrigerant> (is|was) what ((it|this [one]|the (unit|system)|they have [got])|is in (it|this|there|here)) [(is|in it)] [(runs on|takes|uses|on|has in it|running [on]|charged with|in it)]`,
+    refrigerant,
+    {
+      only: (frame) => isOfThisUnit(frame) && frame.endsAtPause,
+      examples: ['five oh seven is what it runs on'],
+    },
+  ),
+  rule('<refrigerant> [(system|unit)] <pause> <refrigerant:again>', saidTwice, { examples: [] }),
   rule('<refrigerant> [(system|unit|refrigerant|freon|machine)]', refrigerant, {
     only: isSaidByName,
     examples: ['R-404A', 'four forty eight a'],
@@ -280,6 +297,9 @@ export const FACT_RULES: readonly Rule[] = [
       examples: ['it is on a cap tube', 'with a txv'],
     },
   ),
+  rule('[the] metering [device] is [just] [(a|an)] <metering>', metering, {
+    examples: ['the metering device is just an orifice'],
+  }),
   rule('[a] <metering> [(system|metering|metered|unit)]', metering, {
     apart: true,
     examples: ['txv', 'cap tube system'],
@@ -288,39 +308,18 @@ export const FACT_RULES: readonly Rule[] = [
   rule('<pause> [a] <metering>', metering, {
     only: (frame) => !/^(?:bulb|is|'s|was|has|won't|isn't|came)$/i.test(wordBehind(frame)),
   }),
+  rule(
+    '(i|we|it|this [one]) (have|has) [got] (a|an) <metering> [(on|in) (it|this [one]|here)]',
+    (tags, frame) => (frame.endsAtPause ? metering(tags, frame) : null),
+    { examples: ['i have got an expansion valve on this one'] },
+  ),
   // Pointed at, not told what it is.
   rule(
     '[(i (think|bet|guess|believe|figure)|maybe|probably|looks like|pretty sure)] (it is|that is|it was|it has to be|it must be|could be|might be) the <metering>',
     () => ({}),
     { examples: ["i think it's the txv"] },
   ),
-  heardRule('[the] sight glass <sightGlass>', sightGlass, {
-    examples: ['sight glass has bubbles'],
-  }),
-  rule('[the] (glass|site glass|sightglass) <sightGlass>', sightGlass, {
-    examples: ['glass is clear'],
-  }),
-  rule('[(a lot of|lots of|a few|some)] bubbles in the [(sight|site)] glass', bubbles, {
-    examples: ['bubbles in the glass'],
-  }),
-  rule('[(there is|i see|i have)] nothing in the [(sight|site)] glass', emptyGlass, {
-    examples: ['nothing in the sight glass'],
-  }),
-  rule(
-    '[the] bubbles (went away|are gone|quit|stopped|cleared [(up|out)]|disappeared)',
-    noBubbles,
-    {
-      examples: ['bubbles went away'],
-    },
-  ),
-  rule('(no|not any|no more) bubbles [in the [(sight|site)] glass]', noBubbles, {
-    examples: ['no bubbles'],
-  }),
-  rule(
-    '(i have|i see|there is|there are|i have got|seeing|i am seeing|some|a few|lots of|still) [some] <sightGlass> [in the [(sight|site)] glass]',
-    (tags, frame) => (tags['sightGlass'] === 'bubbling' ? sightGlass(tags, frame) : null),
-    { examples: ['i see bubbles in the sight glass'] },
-  ),
+  ...SIGHT_GLASS_RULES,
   heardRule(
     '[the] [(nameplate|~factory|~tag|~plate|~data plate|~name plate)] charge (is|~of|~says|~) <amount> [~(on|off|by|per) [the] (nameplate|plate|tag|data plate|name plate|sticker|label)]',
     nameplate('charge'),
@@ -351,39 +350,34 @@ export const FACT_RULES: readonly Rule[] = [
     examples: ['nameplate voltage is two oh eight'],
   }),
   rule(
-    '[the] [nameplate] (rla|r l a|rated load amps|rated amps|nameplate amps|plate amps|full load amps|fla|f l a) [on the (plate|nameplate|tag)] [(is|are|says|of|at)] <amount>',
+    '[the] [nameplate] (rated amps|nameplate amps|plate amps) [on the (plate|nameplate|tag)] [(is|are|says|of|at)] <amount>',
     nameplate('ratedLoadAmps'),
-    {
-      examples: ['rla is six point two'],
-    },
+    { examples: ['rated amps is six point two'] },
   ),
   rule(
-    '[the] [nameplate] ((lra|l r a|locked rotor amps|lock rotor amps) [on the (plate|nameplate|tag)]|(plate|nameplate) locked rotor|locked rotor on the (plate|nameplate|tag)) <link> <amount>',
+    '[the] (plate|nameplate) locked rotor [on the (plate|nameplate|tag)] <link> <amount>',
     nameplate('lockedRotorAmps'),
+    { examples: ['plate locked rotor is forty two'] },
+  ),
+  rule(
+    '[the] [nameplate] <plateItem> [on the (plate|nameplate|tag)] [of] <link> <amount> [(on|off|by) the (plate|nameplate|tag|sticker|label|data plate)]',
+    plateItem,
+    { examples: ['rla is six point two', 'max fuse is twenty'] },
+  ),
+  rule(
+    `[the] ${designSide('high')} [on the (plate|nameplate|tag)] <link> <amount>`,
+    nameplate('highSide'),
     {
-      examples: ['lra is forty two'],
+      examples: ['design high side two eighty'],
     },
   ),
   rule(
-    '[the] [nameplate] (mca|m c a|minimum circuit (amps|ampacity)|min circuit (amps|ampacity)) <link> <amount>',
-    nameplate('minimumCircuitAmps'),
+    `[the] ${designSide('low')} [on the (plate|nameplate|tag)] <link> <amount>`,
+    nameplate('lowSide'),
     {
-      examples: ['mca is twelve'],
+      examples: ['design low side one forty'],
     },
   ),
-  rule(
-    '[the] [nameplate] (mop|mocp|max (fuse|breaker)|maximum (fuse|breaker)) [size] <link> <amount>',
-    nameplate('maximumFuse'),
-    {
-      examples: ['max fuse is twenty'],
-    },
-  ),
-  rule(`[the] ${designSide('high')} <link> <amount>`, nameplate('highSide'), {
-    examples: ['design high side two eighty'],
-  }),
-  rule(`[the] ${designSide('low')} <link> <amount>`, nameplate('lowSide'), {
-    examples: ['design low side one forty'],
-  }),
   rule(
     '(the site is|site is|site name is|i am at site|(the|our|my) customer is|customer is called|the account is|job is at|the job is at) <rest>',
     nameOf('site'),

@@ -48,6 +48,7 @@ import {
 } from './vocabulary/fact-names.ts';
 import { PART_NAMES } from './vocabulary/part-names.ts';
 import { PLACE_NAMES } from './vocabulary/place-names.ts';
+import { PLATE_ITEM_NAMES } from './vocabulary/plate-names.ts';
 import { DERIVED_NAMES, QUANTITY_NAMES } from './vocabulary/quantity-names.ts';
 import { REFRIGERANT_NAMES } from './vocabulary/refrigerant-names.ts';
 import { JUDGED_NAMES } from './vocabulary/judged-names.ts';
@@ -198,6 +199,7 @@ export const HOLES: Holes = {
   signed: SIGNED_NUMBER,
   dropped: DROPPED,
   droppedSurely: DROPPED_SURELY,
+  leg: named('leg', LEG),
   legShown: named('legShown', LEG_SHOWN),
   legDropped: named('legDropped', LEG_DROPPED),
   rating: RATING,
@@ -247,6 +249,7 @@ export const HOLES: Holes = {
     choice(PART, unheard(sequence(word('valve'), tag({ part: 'expansionValve' })))),
   ),
   place: namesNode('place', PLACE_NAMES),
+  plateItem: namesNode('plateItem', PLATE_ITEM_NAMES),
   /** What somebody comes back to look at. */
   watched: namesNode('watched', {
     charge: ['charge', '(refrigerant|gas)'],
@@ -272,6 +275,34 @@ export const HOLES: Holes = {
   done: workHole('done'),
   todo: workHole('todo'),
   working: workHole('doing'),
+  /** Behind a value that is told before what it is of. */
+  isWhat: named(
+    'isWhat',
+    parseShape('(is|was) [(about|right|just)] (what|where|all|the most|about (what|where)) [that]'),
+  ),
+  iRead: named(
+    'iRead',
+    parseShape(
+      '((i am|we are) (getting|seeing|reading|showing|at|running)|(i|we) (have [got]|got|get|see|read|measure|measured|show|am)|it is (reading|showing|at|running)|it (reads|shows|says)|(the|my) (gage|gages|meter|thermometer|probe|clamp|scale|gun) (says|reads|shows|is (reading|showing)|gives me)|shows up|comes up)',
+    ),
+  ),
+  byUs: named(
+    'byUs',
+    parseShape(
+      '[(i|we|~just|~i just|~have|~i have|~we have|~went ahead and|~i went ahead and|~i have just|~also|~i also|~and)]',
+    ),
+  ),
+  byMe: named(
+    'byMe',
+    parseShape('[(i|we|i have|we have|i just|just|i have got|i got|have|and|also)]'),
+  ),
+  /** What leads up to a value that an instrument shows. */
+  got: named(
+    'got',
+    parseShape(
+      '[(i have|i got|i have got|i am getting|i am reading|reading|there is|got|it is|we have|showing|seeing|i see)] [~(only|just|still|barely)]',
+    ),
+  ),
   the: named(
     'the',
     parseShape(

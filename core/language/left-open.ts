@@ -96,7 +96,7 @@ const FITTED: readonly Fitted[] = [
   },
 ];
 
-const I = '[(i|we|i have|we have|i just|just|i have got|i got|have|and|also)]';
+const I = '<byMe>';
 const MY = '[(the|my|~our|~all the|~all my|~both the)]';
 const IS = '(is|are|~are both)';
 const AGAIN = '[~(now|again|back|still|all)]';
@@ -192,7 +192,7 @@ const JUMPER_RULES: readonly Rule[] = [
   }),
   rule(`${I} got ${MY} ${JUMPER} (off|out)`, always('remove', 'jumper')),
   rule(
-    `${I} (pulled|took|removed|got) ${MY} ${JUMPER} (off|off of|out of|from) <the> <part>`,
+    `${I} (pulled|took|removed|got) ${MY} [(old|temporary)] ${JUMPER} (off|off of|out of|from) <the> <part>`,
     named('restore'),
     { examples: ['took the jumper off the low pressure switch'] },
   ),
@@ -275,6 +275,13 @@ const LOCKED_RULES: readonly Rule[] = [
   }),
 ];
 
+/** No box is kept at the end of its control's scale. */
+const controlAway: Means = (tags, frame) =>
+  frame.endsAtPause &&
+  (tags['part'] === 'temperatureControl' || tags['part'] === 'lowPressureSwitch')
+    ? named('setForTest')(tags, frame)
+    : null;
+
 const FOR_TEST =
   '(for (the|a|this|my) test|for testing|to test [it]|to make it (run|cycle)|to keep it running|to get it (running|to run)|so it (runs|stays on|keeps running|will run))';
 const WAY = '(up|down|all the way (down|up)|cold|low|all the way)';
@@ -289,6 +296,9 @@ const AWAY_RULES: readonly Rule[] = [
   ),
   rule(`${I} (turned|cranked|set|rolled) (up|down) <the> <part> ${FOR_TEST}`, named('setForTest')),
   rule(`<the> <part> is (set|turned|cranked|rolled) [${WAY}] ${FOR_TEST}`, named('setForTest')),
+  rule(`${I} (turned|cranked|ran|rolled|set) <the> <part> all the way (up|down)`, controlAway, {
+    examples: ['turned the thermostat all the way down'],
+  }),
   rule(
     `${I} (set|put|turned) <the> <part> back [(where it was|to where it was|to normal|up|down|the way it was)]`,
     named('restore'),

@@ -244,6 +244,9 @@ export const LOOSE_RULES: readonly Rule[] = [
   rule(`[the] <quantity> (on|in|with) it [<loose>] <amount>`, said, {
     examples: ['nitrogen on it one fifty'],
   }),
+  rule(`[the] <quantity> [(is|was)] [still] (sitting|holding|standing|parked) on <amount>`, said, {
+    examples: ['nitrogen is still sitting on three hundred'],
+  }),
   rule(`[the] <quantity> ${HERE} <loose> <amount>`, said, {
     examples: ['head is only riding at two seventy five', 'suction on this thing is down to four'],
   }),
@@ -320,11 +323,6 @@ export const LOOSE_RULES: readonly Rule[] = [
       return quantity === null ? null : { speaksOf: quantity };
     },
     { examples: ['head on this thing just keeps creeping up'] },
-  ),
-  rule(
-    `<amount> (is|was) (what|all|the most|where) [that] ${I_GET} (on|for|at|with|off) <the> <quantity>`,
-    said,
-    { examples: ['one ninety is what i am getting on the head'] },
   ),
   rule(
     `<the> <place> [is] (pulling|drawing|pulls|draws|running|at) <amount> [(and|but)] [the] [name] (plate|nameplate|tag|sticker|data plate|rla) (is|says|reads|calls for|shows|rating is|is rated|has) <amount:plate>`,

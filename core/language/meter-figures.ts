@@ -122,6 +122,17 @@ function onLeg(leg: Tags, frame: Frame): Meaning | null {
   return isDropped ? shown(leg, place, frame) : one(electrical(leg, place, frame));
 }
 
+/** The same told with the leg behind its figure. */
+const onLegsBehind: Means = (tags, frame) => {
+  const [second, third] = [tagsIn(tags['second']), tagsIn(tags['third'])];
+  const told = {
+    ...tags,
+    ...(second === null ? {} : { second: { ...tagsIn(tags['next']), ...second } }),
+    ...(third === null ? {} : { third: { ...tagsIn(tags['last']), ...third } }),
+  };
+  return onLegs(told, frame);
+};
+
 /** "Line one twenty volts" is the line side at 120: which leg it is nobody tells so. */
 const onLine: Means = (tags, frame) => {
   const found = electrical(tags, 'lineSide', frame);
@@ -134,6 +145,10 @@ const atLine: Means = (tags, frame) => {
 };
 
 const AMPS = '(amps|amp)';
+const FIGURES_ON: readonly ((slot: string) => string)[] = [
+  (slot) => `<dropped${slot}> [${AMPS}] (on|at) [the]`,
+  (slot) => `(<amount${slot}>|<droppedSurely${slot}> [${AMPS}]) (on|at) [the]`,
+];
 const CURRENT =
   '(amps|current|amperage|amp draw|current draw|draw|running amps|amp reading|running current)';
 const DRAWS = '(pulling|drawing|pulls|draws)';
@@ -192,6 +207,17 @@ export const METER_FIGURE_RULES: readonly Rule[] = [
   rule('<legShown> [[and] <legShown:second> [[and] <legShown:third>]]', onLegs, {
     examples: ['line one twelve amps line two eleven five'],
   }),
+  ...FIGURES_ON.map((figureOn) =>
+    rule(
+      `${GOT} [${DRAWS}] ${figureOn('')} <leg> [and] ${figureOn(':next')} <leg:second> [[and] ${figureOn(':last')} <leg:third>]`,
+      onLegsBehind,
+      {
+        examples: figureOn('').startsWith('<')
+          ? ['pulling thirteen nine on line two and fourteen one on line three']
+          : ['twelve amps on line one and eleven five on line two'],
+      },
+    ),
+  ),
   rule('[the] line <link> <amount>', onLine, { examples: ['line one twenty volts'] }),
   rule(`${GOT} <amount> (at|on|across|to|into|from|off) the line`, atLine, {
     examples: ['one twenty at the line'],

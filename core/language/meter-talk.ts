@@ -197,7 +197,8 @@ const acrossIt: Means = (tags, frame) => {
   if (unit !== null && unit !== 'V') return null;
   const means = (part: PartId): Meaning | null => {
     const place = METERED_AT[part] ?? placeId(part);
-    return place === null ? null : one(readingOf('voltage', amountIn(tags), { place, frame }));
+    const quantity = amountIn(tags).overlimit ? 'resistance' : 'voltage';
+    return place === null ? null : one(readingOf(quantity, amountIn(tags), { place, frame }));
   };
   return { ofIt: { means, inSentence: true, otherwise: leftToAsk(tags) } };
 };

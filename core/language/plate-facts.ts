@@ -86,8 +86,17 @@ const refrigerantAndCharge: Means = (tags, frame) => {
 };
 
 /** "Tag says max two fifty on the high side": no gauge read it. */
-const platedSide: Means = (tags, frame) =>
-  nameplate(tags['quantity'] === 'headPressure' ? 'highSide' : 'lowSide')(tags, frame);
+const platedSide: Means = (tags, frame) => {
+  const [one, two] =
+    tags['quantity'] === 'headPressure'
+      ? (['highSide', 'lowSide'] as const)
+      : (['lowSide', 'highSide'] as const);
+  const first = nameplate(one)(tags, frame);
+  const other = tagsIn(tags['other']);
+  const second = other === null ? null : nameplate(two)(other, frame);
+  if (first === null || (other !== null && second === null)) return null;
+  return { facts: [...(first.facts ?? []), ...(second?.facts ?? [])] };
+};
 
 const PLATE = '(nameplate|plate|tag|data plate|name plate|sticker|label|data tag)';
 const SAYS = '(is|says|shows|reads|has|calls for|lists)';
@@ -125,7 +134,7 @@ const RLA =
 /** What a plate says in one breath, and what can be made out of it. */
 export const PLATE_RULES: readonly Rule[] = [
   rule(
-    `[the] ${PLATE} (is|says|shows|reads|has|calls for) [(a|the)] [(max|maximum|design|test|working)] [pressure] [of] <amount> [max] (on|for) [the] <side>`,
+    `[the] ${PLATE} (is|says|shows|reads|has|calls for) [(a|the)] [(max|maximum|design|test|working)] [pressure] [of] <amount> [max] (on|for) [the] <side> [[<pause>] and <amount:other> [max] (on|for) [the] (high|low|suction|head) [side]]`,
     platedSide,
     { examples: ['tag says max two fifty on the high side'] },
   ),
@@ -162,6 +171,15 @@ export const PLATE_RULES: readonly Rule[] = [
     refrigerantAndCharge,
     { examples: ['data tag says four oh four a, two pounds six ounces'] },
   ),
+  rule(
+    '[the] [(nameplate|factory|tag|plate|full)] charge (is|of) <amount> of <refrigerant>',
+    refrigerantAndCharge,
+    { examples: ['factory charge is thirty one ounces of two ninety'] },
+  ),
+  rule('<refrigerant> <pause> <amount> [(charge|total)]', refrigerantAndCharge, {
+    alone: true,
+    examples: [],
+  }),
   rule(
     `[the] (inside of [the] door|inside door|door|decal|serial (plate|tag|sticker)|rating plate|back panel|tag inside|sticker inside|it) ${SAYS} <refrigerant> <pause> [(and|with|at)] <amount> [(charge|of it|total)]`,
     refrigerantAndCharge,
@@ -201,6 +219,17 @@ export const PLATE_RULES: readonly Rule[] = [
   rule(`[the] ${PLATE} ${SAYS} [(a|it is)] <amount> ${PHASE}`, plated, {
     tags: { phase: true },
     examples: ['plate says two oh eight three phase'],
+  }),
+  rule(
+    `<amount> (is|was) what <the> ${PLATE} (says|shows|reads|calls for|lists) [it (takes|holds)]`,
+    plated,
+    {
+      examples: ['fifty six ounces is what the data plate says it takes'],
+    },
+  ),
+  rule(`[(it is|it has|i see|got)] [a] <amount> ${PHASE} (on|off|by) [the] ${PLATE}`, plated, {
+    tags: { phase: true },
+    examples: ['four sixty three phase on the plate'],
   }),
   rule(
     `[(it is|it has|i have|that is|i see|got)] <amount> [<pause> [and] <amount:second>] (on|off|by) [the] ${PLATE}`,

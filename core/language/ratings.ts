@@ -5,7 +5,7 @@ import { settingByKind } from './controls.ts';
 import { one } from './electrical.ts';
 import { droppedIn } from './dropped-points.ts';
 import { wordBehind } from './clause-start.ts';
-import { nameplate } from './facts.ts';
+import { nameplate, plateItem } from './facts.ts';
 import { holdsNumber } from './own-reading.ts';
 import { fanPlace, FANS } from './fans.ts';
 import { amountIn, readingOf } from './measure.ts';
@@ -242,9 +242,9 @@ const MARKED =
 const SUPPOSED = '(should be|ought to be|is supposed to be|supposed to be|is meant to be)';
 const UF = '(microfarad|microfarads|mfd|uf|mike|mikes|mic|mics)';
 const READS =
-  '(reads|reading|is reading|measures|measured|read|shows|is|is at|checked|checks|tests|tested) [at]';
+  '(reads|reading|is reading|measures|measured|read|shows|is|is at|checked|checks|tests|tested|[is] testing) [at]';
 const PLATE =
-  '[(<the> (nameplate|plate|tag|data plate|name plate|sticker|label) [(is|says|shows|reads|has|calls for)]|it is|it has|that is|compressor is|<the> compressor is)] [(a|an)]';
+  '[(<the> (nameplate|plate|tag|data plate|name plate|sticker|label) [(is|says|shows|reads|has|calls for)]|it is|it has|that is|compressor is|<the> compressor is|(it|this|unit) (calls for|takes|wants))] [(a|an)]';
 
 /** What parts are rated and marked, told of what was spoken of before, and what a plate says with its letters behind. */
 export const RATING_RULES: readonly Rule[] = [
@@ -268,6 +268,22 @@ export const RATING_RULES: readonly Rule[] = [
   ),
   rule(`<the> <place> [(is|are)] ${MARKED} <amount> [(each|apiece)]`, partMarked, {
     examples: ['start cap is marked one eighty nine to two twenty seven', 'run cap rated ten'],
+  }),
+  rule(
+    `<the> <place> (says|reads|shows|has) <amount> [(${MARKED}|right)] on (<the> (side|can|case|label|end|body)|it)`,
+    partMarked,
+    { examples: ['start cap says one eighty nine to two twenty seven on the side'] },
+  ),
+  rule(`<amount> (is|was) what is (${MARKED}|written) on [the side of] <the> <place>`, partMarked, {
+    examples: ['forty five microfarads is what is printed on the run cap'],
+  }),
+  rule(
+    `<amount> (is|was) what [is on] <the> <place> (is (rated|marked|stamped|labeled) [(at|for)]|says [on (it|the side)])`,
+    partMarked,
+    { examples: ['thirty five is what the run cap is rated for'] },
+  ),
+  rule(`<amount> (on|out of|off of|from) (a|an) <number:rated> [${UF}] <place>`, readsAndIs, {
+    examples: ['fourteen microfarads on a fifteen microfarad run cap'],
   }),
   rule(`<the> <place> ${SUPPOSED} <amount>`, partMarked, {
     examples: ['run cap should be thirty five'],
@@ -304,19 +320,12 @@ export const RATING_RULES: readonly Rule[] = [
     { examples: ['run cap reads two on a seven five'] },
   ),
   rule(
-    `<the> <place> ${READS} <amount> [(and|but)] (it is|that is|this is|on|out of|off|of) (a|an) <number:rated> [${UF}]`,
+    `<the> <place> ${READS} <amount> [(and|but)] ((it is|that is|this is|on|off|of) (a|an)|out of [(a|an)]) <number:rated> [${UF}]`,
     readsAndIs,
     { examples: ['run cap reads twenty nine it is a thirty five'] },
   ),
-  rule(
-    `${PLATE} <amount> (rla|r l a|rated load [amps]|fla|f l a|full load [amps])`,
-    unlessGoesOn(nameplate('ratedLoadAmps')),
-    {
-      examples: ['nameplate says seven point four rla'],
-    },
-  ),
-  rule(`${PLATE} <amount> (lra|l r a|locked rotor [amps])`, nameplate('lockedRotorAmps'), {
-    examples: ['tag says thirty lra'],
+  rule(`${PLATE} <amount> <plateItem>`, unlessGoesOn(plateItem), {
+    examples: ['nameplate says seven point four rla', 'it calls for a thirty amp max fuse'],
   }),
   rule(
     '[<the> <place> is] (at|pulling|drawing|pulled|drew) locked rotor [at] <amount>',

@@ -1,4 +1,5 @@
 import { everyWordOf } from '../grammar/vocabulary.ts';
+import { wordBehind } from './clause-start.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isCounted } from './cut-numbers.ts';
@@ -164,6 +165,14 @@ const notElectrical =
     return quantity !== null && isElectrical(quantity) ? null : means(tags, frame);
   };
 
+/** "Two twenty eight at the hot gas valve", "one fifteen on the box fan": behind such words it is no quantity. */
+const unlessOfPart: Means = (tags, frame) =>
+  /^(?:valve|solenoid|switch|control|fans?|heaters?|motor|relay|light|contactor|coil|terminals?|timer)$/.test(
+    wordBehind(frame),
+  )
+    ? null
+    : asReading()(tags, frame);
+
 const unlessCounted: Means = (tags, frame) =>
   isCounted(amountIn(tags), frame) ? null : asReading()(tags, frame);
 
@@ -253,7 +262,7 @@ export const READING_RULES: readonly Rule[] = [
   ),
   rule(
     '[(i have|i got|i am getting|i have got|i see|i am seeing|we have|we got|there is|it is|reading|got|showing)] <amount> (on|at|for|of|in) <the> <quantity>',
-    notElectrical(asReading()),
+    notElectrical(unlessOfPart),
     {
       examples: [
         'seven degrees of superheat',
@@ -317,7 +326,7 @@ export const READING_RULES: readonly Rule[] = [
     '[it is] <amount> (at|by|on|around|near|going into|into|entering|in front of) <the> condenser [coil]',
     withUnit('ambientTemp'),
     {
-      examples: ['it is twenty six celsius at the condenser', '92 degrees at the condenser'],
+      examples: ['twenty six celsius at the condenser', '92 degrees at the condenser'],
     },
   ),
   rule(

@@ -158,7 +158,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `([(it|they|this|unit|the unit|customer|the customer|this one)] (needs|wants|is due for|could use|is going to need|are going to need|will need)|(it|they|this|we|you) [will] need|going to need|[i] recommend|[i] recommended|[i would] recommend|due for|quote [(them|him|her|it)] [(on|for)]) (a new|a brand new|a replacement|new|some new|(a|another) [new] set of [new]) <part> ${TAIL}`,
+    `([(it|they|this|unit|the unit|customer|the customer|this one)] (needs|wants|is due for|could use|(is|are) going to (need|want)|will (need|want))|(it|they|this|we|you) [will] need|going to need|[i] recommend|[i] recommended|[i would] recommend|due for|quote [(them|him|her|it)] [(on|for)]) (a new|a brand new|a replacement|new|some new|(a|another) [new] set of [new]) <part> ${TAIL}`,
     todo,
     {
       tags: { work: 'replace' },
@@ -287,6 +287,11 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
   rule(`(it needs|needs|they need|it will need) (a|the) <part> <done> ${TAIL}`, todo, {
     examples: ['needs the door gasket replaced'],
   }),
+  rule(
+    `[(i|we|they)] (want to|need to|will|have to|should|(am|are) going to|got to|have got to) get <the> [(new|another)] <part> (ordered|on order) ${TAIL}`,
+    todo,
+    { tags: { work: 'order' }, examples: ['i want to get a door gasket ordered'] },
+  ),
   rule(
     `[(i|we|they)] [(will|need to|have to|should|going to|am going to|are going to)] order <the> [(new|another|replacement)] <part> ${TAIL}`,
     todo,

@@ -13,6 +13,7 @@ import { DERIVED_QUANTITIES, QUANTITIES } from '../terms/quantities.ts';
 import { REFRIGERANTS, type RefrigerantId } from '../terms/refrigerants.ts';
 import type { Span } from './rule.ts';
 import type { Fact } from './utterance.ts';
+import { PLATE_ITEM_NAMES } from './vocabulary/plate-names.ts';
 
 /** Reads an id out of a tag: tags are plain data, and only the tables say what an id is. */
 export function idIn<Table extends object>(
@@ -32,6 +33,7 @@ export const stateId = idIn(FINDING_STATES);
 export const workId = idIn(WORK_KINDS);
 export const causeId = idIn(CAUSES);
 export const equipmentId = idIn(EQUIPMENT);
+export const plateItemId = idIn(PLATE_ITEM_NAMES);
 
 /** What kind of unit it is, how many doors it has, and whether the words call it a freezer. */
 export function equipmentFact(tags: Tags, words: string): Fact | null {

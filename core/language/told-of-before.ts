@@ -22,7 +22,7 @@ const remarkOfIt: Means = (tags, frame) => {
 };
 
 const BEFORE_THAT = '[before (i|we) <clause>]';
-const AGO = `((<duration:ago>|<number:ago> (days|weeks|nights)|a [little] (while|bit|minute)|a day) ago ${BEFORE_THAT}|earlier [(today|on|this morning)]|this morning|yesterday|last night|last week|the other day|before (i|we) <clause>|when (i|we) left [<clause>])`;
+const AGO = `((<duration:ago>|<count:ago> (days|weeks|nights)|a [little] (while|bit)|a day) ago ${BEFORE_THAT}|earlier [(today|on|this morning)]|this morning|yesterday|last night|last week|the other day|before (i|we) <clause>|when (i|we) left [<clause>])`;
 const SOON_AGO = '(<duration:ago> ago|earlier [today]|this morning|yesterday|last night|before)';
 const WAS = '(was|were|had been|used to be|was sitting|was running|was reading|started)';
 

@@ -1,11 +1,14 @@
 import type { Tags } from '../grammar/nodes.ts';
-import { startsClause } from './clause-start.ts';
+import { startsClause, wordBehind } from './clause-start.ts';
+import { isCutShort } from './cut-numbers.ts';
+import { drawn, electrical, OHMS_AT, one } from './electrical.ts';
 import { isElectrical } from './electrical-quantities.ts';
+import { plateItem } from './facts.ts';
 import { amountIn } from './measure.ts';
 import { isPlausible } from './plausible.ts';
-import { reading } from './reading-means.ts';
+import { asReading, reading } from './reading-means.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
-import { quantityId, tagsIn } from './slots.ts';
+import { placeId, quantityId, tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
 
 const FIGURE =
@@ -46,6 +49,69 @@ const COOLER = /\bdegrees? cooler$/i;
 const HAVE =
   '[(i have|i got|i have got|i am getting|i am reading|i am seeing|i see|we have|we got|we have got|there is|reading|getting|seeing|showing|got)] [(a|an|only|about a)]';
 
+/** What may stand behind all that is told: "is what the head should be", "is what the supply house had" tell more. */
+const GOES_ON =
+  /^(?:and|but|with|when|while|so|then|or|because|since|after|before|on|at|in|off|here|there|now|right|today|this|again|still|just|it|i|we|the|my|plus|only)?$/;
+const isAll = (frame: Frame): boolean => GOES_ON.test(wordBehind(frame));
+
+/** What a number is, told behind it: where one begins that goes on from another it is that one's. */
+const begins = (frame: Frame): boolean => {
+  const { from } = frame.span;
+  const before = from === 0 ? '' : frame.wordsOf({ from: from - 1, to: from });
+  return startsClause(frame) || /^(?:and|but|so|then|with|or)$/i.test(before);
+};
+
+/** "One is the freezer": which of them, and nowhere near so many degrees. */
+const isOneOfThem = (tags: Tags): boolean => {
+  const { unit, value } = amountIn(tags);
+  const isFigure = unit === null && value !== null && value > 0 && value < 10;
+  return isFigure && tags['quantity'] !== 'superheat' && tags['quantity'] !== 'subcooling';
+};
+
+const told: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  if (quantity === null || isElectrical(quantity) || isOneOfThem(tags)) return null;
+  return begins(frame) && isAll(frame) ? asReading()(tags, frame) : null;
+};
+
+const boils: Means = (tags, frame) =>
+  tags['quantity'] === 'condensingTemp' || tags['quantity'] === 'evaporatingTemp'
+    ? told(tags, frame)
+    : null;
+
+/** At a place only what its unit or the place itself tells, as behind it. */
+const metered: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  const { unit, overlimit } = amountIn(tags);
+  const isToldSo = unit !== null || overlimit || (place !== null && OHMS_AT[place] !== undefined);
+  if (!begins(frame) || !isAll(frame) || isCutShort(frame)) return null;
+  return isToldSo || tags['across'] === true ? one(electrical(tags, place, frame)) : null;
+};
+
+const pulled: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  if (!begins(frame) || !isAll(frame)) return null;
+  return unit === null || unit === 'A' || unit === 'W' || unit === 'kW'
+    ? one(drawn(tags, placeId(tags['place']), frame))
+    : null;
+};
+
+const plated: Means = (tags, frame) => (begins(frame) ? plateItem(tags, frame) : null);
+
+const platedBoth: Means = (tags, frame) => {
+  const other = { ...tagsIn(tags['other']), ...tagsIn(tags['item']) };
+  const [first, second] = [plated(tags, frame), plateItem(other, frame)];
+  if (first === null || second === null) return null;
+  return { facts: [...(first.facts ?? []), ...(second.facts ?? [])] };
+};
+
+const WHAT = '<isWhat>';
+const I_READ = '<iRead>';
+const STANDS =
+  '[(is|was|are|reads|says|shows|sits|runs|weighs|measures|stands|settled|settles|holds|stays|comes in|came in|comes out|has [got])] [(reading|showing|sitting|running|holding|set|weighing|coming in|got)] [(now|right now|today)] [(at|to|for)] [(now|right now|today)]';
+const ITS = '(my|the|our|your)';
+const NOW = '[(now|right now|today|at the moment)]';
+
 /** Values told before what they are of. */
 export const VALUE_FIRST_RULES: readonly Rule[] = [
   rule('<amount:one> <quantity:first> [and] <amount:two> <quantity:second>', eachBefore, {
@@ -59,6 +125,54 @@ export const VALUE_FIRST_RULES: readonly Rule[] = [
     '[(for|on)] [the] <quantity> (i|we) (got|read|see|have got|am getting|am reading|am seeing|are getting|are reading|are seeing) [a] <amount>',
     before,
     { examples: ['suction i got thirty eight'] },
+  ),
+  rule(
+    `<amount> (is|was) ${ITS} [actual] [(temp|temperature|pressure|reading) (of|on|in|at|for) <the>] <quantity> ${NOW}`,
+    told,
+    {
+      examples: ['ninety six is my liquid line'],
+    },
+  ),
+  rule(`<amount> ${WHAT} ${I_READ} (on|for|at|with|off|in) <the> <quantity>`, told, {
+    examples: ['one ninety is what i am getting on the head'],
+  }),
+  rule(`<amount> ${WHAT} ${ITS} <quantity> ${STANDS}`, told, {
+    examples: ['two sixty is what the head comes in at'],
+  }),
+  rule(`<amount> ${WHAT} (it is|we are|i am|she is) <quantity> [at]`, boils, {
+    examples: ['a hundred and twelve is where it is condensing'],
+  }),
+  rule(
+    `<amount> ${WHAT} ${I_READ} (across|at|on|from|between|through|over|to) <the> <place>`,
+    metered,
+    {
+      tags: { across: true },
+      examples: ['a hundred and twenty volts is what i have got across the thermostat'],
+    },
+  ),
+  rule(
+    `<amount> ${WHAT} <the> <place> (is (pulling|drawing|running)|pulls|draws|drew|pulled|runs) [at] [right now]`,
+    pulled,
+    { examples: ['six hundred watts is what the defrost heater is pulling'] },
+  ),
+  // What is wanted there was read by nobody.
+  rule(
+    `<amount> ${WHAT} <the> <place> (should|ought to|is supposed to|has to|needs to|would) [be] [(pulling|drawing|pull|draw|read|reading|have|run|running|hold|show|at)]`,
+    () => ({}),
+    { examples: ['seven amps is what the compressor should pull'] },
+  ),
+  rule(
+    `<amount> ${WHAT} <the> <place> (measures|reads|shows|tests|ohms|megs|has [got]|is (reading|showing|getting)|gets|comes in|checks) [out] [at]`,
+    metered,
+    { examples: ['eighteen ohms is what the defrost heater measures'] },
+  ),
+  rule(`<amount> (is|was) ${ITS} <plateItem>`, plated, {
+    examples: ['twenty five is the max fuse'],
+  }),
+  rule(
+    `<amount> (is|was) ${ITS} <plateItem> [<pause>] and <amount:other> [is] [${ITS}] <plateItem:item>`,
+    platedBoth,
+    { examples: ['twelve point eight is the rla and sixty four the lra'] },
   ),
 ];
 

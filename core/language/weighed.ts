@@ -19,7 +19,7 @@ const refrigerantMoved =
   };
 
 const ADDED =
-  '(added|weighed in|~put in|~put|~charged|~charged (in|it with|with)|~added in|~dumped in|~topped [it] [(off|up)] with|~weighed in another|~put in another|~added another|~put another|~put back|~threw in|~adding|~recharged [(it|the system)] with)';
+  '(added|weighed in|~put in|~put|~charged|~charged (in|it with|with)|~added in|~dumped in|~topped [it] [(off|up)] with|~weighed in another|~(ended up|wound up) (adding|putting in)|~had to (add|put in)|~put in another|~added another|~put another|~put back|~threw in|~adding|~recharged [(it|the system)] with)';
 const RECOVERED =
   '(recovered|~reclaimed|~recovered out|~pulled out|~took out|~pulled|~removed|~got out|~recovering|~weighed out)';
 
@@ -104,6 +104,15 @@ const andMore: Means = (tags, frame) => {
     : { readings: [found, withMore(found, { value })] };
 };
 
+/** "Lost ten pounds overnight" may be a pressure: what is lost by the ounce or the gram is gas. */
+const lostOunces: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  return unit === 'oz' || unit === 'g' || unit === 'kg'
+    ? fixed('refrigerantLost')(tags, frame)
+    : null;
+};
+
+const WHAT = '(what|all) [that]';
 const GAS = '(refrigerant|gas|freon|charge)';
 const NO_GAS = `no ${GAS}`;
 
@@ -150,6 +159,20 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { examples: ['lost two ounces in the hoses'] },
   ),
   rule(
+    `[(it|she|<the> (unit|system|box|machine)|we)] [(is|has|have)] (lost|leaked [out]) <amount> of (<refrigerant>|${GAS})`,
+    refrigerantMoved('refrigerantLost'),
+    { examples: ['it has lost about two pounds of gas'] },
+  ),
+  rule(`[(it|<the> (unit|system))] [(is|has)] (lost|leaked [out]) <amount>`, lostOunces, {
+    apart: true,
+    examples: ['lost eight ounces'],
+  }),
+  rule(
+    `<amount> [of] [<refrigerant>] (is|was) ${WHAT} ((has leaked|leaked) [(out|away)] [of it]|(it|we) [(has|have)] (lost|leaked [out])|got away)`,
+    refrigerantMoved('refrigerantLost'),
+    { examples: ['half a pound is what leaked out of it'] },
+  ),
+  rule(
     `[(i|we)] [have] (lost|leaked) (a|an|about an|maybe an) ounce (in|out of|to|purging) [(the|my)] (hose|hoses|gages|purge|purging|manifold|fittings|air)`,
     (tags, frame) => refrigerantMoved('refrigerantLost')({ ...tags, number: 1, unit: 'oz' }, frame),
     { examples: ['lost an ounce in the hoses'] },
@@ -160,14 +183,14 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { examples: ['used eight ounces of four oh four a'] },
   ),
   rule(
-    '<amount> [of] [<refrigerant>] [(is|was|has been)] (added|weighed in|put in|put back in)',
+    `<amount> [of] [<refrigerant>] [(is|was|has been)] [${WHAT}] (added|weighed in|put in|put back in|(has|have) gone in|went [back] in|(i|we) [(have|ended up|had to|wound up)] (added|add|put (in|back)|weighed in|putting in|adding))`,
     refrigerantMoved('refrigerantAdded'),
     {
       examples: ['four ounces added'],
     },
   ),
   rule(
-    '<amount> [of] [<refrigerant>] [(is|was|has been)] (recovered|reclaimed|pulled out|taken out|removed)',
+    `<amount> [of] [<refrigerant>] [(is|was|has been)] [${WHAT}] (recovered|reclaimed|pulled out|taken out|removed|came [back] out|(i|we) (recovered|pulled out|got out|got back|took out|reclaimed)) [of (it|there|the system)] [when (i|we) recovered (it|the charge)]`,
     refrigerantMoved('refrigerantRecovered'),
     {
       examples: ['two pounds four ounces recovered'],
@@ -179,7 +202,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { examples: ['got all of it four pounds one ounce'] },
   ),
   rule(
-    '[(i|we)] (got|pulled|took) <amount> [of <refrigerant>] out [of (it|there|the system|the unit)]',
+    '[(i|we)] (got|pulled|took) <amount> [of <refrigerant>] (back [out]|out) [of (it|there|the system|the unit)]',
     refrigerantMoved('refrigerantRecovered'),
     {
       examples: ['got three pounds out of it'],

@@ -1,7 +1,7 @@
 import { electrical, OHMS_AT, one } from './electrical.ts';
 import { amountIn, readingOf } from './measure.ts';
 import { type Means, type Rule, rule } from './rule.ts';
-import { placeId } from './slots.ts';
+import { placeId, tagsIn } from './slots.ts';
 
 /** An open winding, or one that no meter sees an end of. */
 const openWinding: Means = (tags, frame) => {
@@ -43,7 +43,37 @@ const alike: Means = (tags, frame) => {
 };
 const TERMINALS = ['terminalOneTwo', 'terminalTwoThree', 'terminalOneThree'] as const;
 
+/** "Four point two ohms one to two, five point one two to three": once ohms are said the figures name terminals. */
+const betweenNumbers: Means = (tags, frame) => {
+  const told = [tags, tagsIn(tags['second']), tagsIn(tags['third'])].filter(
+    (each) => each !== null,
+  );
+  const readings = told.flatMap((each, at) => {
+    const place = TERMINALS[at];
+    return place === undefined ? [] : (electrical(each, place, frame) ?? []);
+  });
+  const areOhms = readings.every(({ quantity }) => quantity === 'resistance');
+  const saysOhms = told.some((each) => amountIn(each).unit === 'ohm');
+  return areOhms && saysOhms && readings.length === told.length ? { readings } : null;
+};
+
+const ohmed: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  const place = placeId(tags['place']);
+  if (amount.unit !== null) return one(electrical(tags, place, frame));
+  const isGround = place !== null && OHMS_AT[place] === 'insulationResistance';
+  return isGround ? null : one(readingOf('resistance', amount, { place, frame }));
+};
+
 export const WINDING_RULES: readonly Rule[] = [
+  rule(
+    '[(i have|i got|i read|reading|i am (reading|getting)|showing)] <amount> [(on|from|across)] (one|1) to (two|2) [and] <amount:second> [(on|from|across)] (two|2) to (three|3) [[and] <amount:third> [(on|from|across)] (one|1) to (three|3)]',
+    betweenNumbers,
+    { examples: ['four point two ohms one to two five point one two to three'] },
+  ),
+  rule('<the> <place> [is] (ohms|ohmed|ohming) [out] [(at|to)] <amount>', ohmed, {
+    examples: ['defrost heater is ohming out at twenty two'],
+  }),
   rule(
     '[(the|all)] (three|3|all three) windings (are|read|all read|check|ohm) [(the same|all|out at|at|all at)] <amount> [(each|apiece)]',
     alike,

@@ -101,8 +101,7 @@ const didIt =
 /** What was not done, or not by us and now: no work of this visit. */
 const notOurs: Means = () => ({});
 
-const I =
-  '[(i|we|~just|~i just|~have|~i have|~we have|~went ahead and|~i went ahead and|~i have just|~also|~i also|~and)]';
+const I = '<byUs>';
 const EVERYTHING =
   '(the system|it|the whole (thing|unit|system|circuit)|all of it|all the (joints|fittings|connections|flares)|every joint|the unit|everything|the box|the refrigerant|the charge|the whole system|the gas|all the refrigerant|system|refrigerant|all joints)';
 
@@ -124,11 +123,20 @@ const SPLIT: readonly (readonly [WorkKindId, string])[] = [
     'repair',
     '(put|crimped|installed|stuck) (a|two|some|new|<the>) [(new|fresh)] (end|ends|lug|lugs|spade|spades|crimp|crimps|connector|connectors) on (it|them|<the> <part>)',
   ],
+  [
+    'leakCheck',
+    '(went over|checked|hit|went around) [all] <the> [<bit>] <part> with (soap|bubbles|[soap] bubbles|<the> (sniffer|detector|[electronic] leak detector|electronic detector))',
+  ],
   ['reset', '(hit|pushed|pressed|punched|popped) (the|a) reset [button] (on|at|for) <the> <part>'],
   [
     'adjust',
-    '(backed|opened|closed|turned|screwed|ran|adjusted) <the> <part> [(off|in|out|up|down|open)] [by] [about] (<number>|a|another) (turn|turns|hair|touch|bit|little)',
+    '(backed|opened|closed|turned|screwed|ran|adjusted) <the> <part> [(off|in|out|up|down|open)] [by] [about] ([a] <number> [of a]|a|another) (turn|turns|hair|touch|bit|little)',
   ],
+  [
+    'adjust',
+    '(backed|opened|closed|turned|screwed|ran) (off|in|out|up|down) <the> <part> [by] [about] ([a] <number> [of a]|a|another) (turn|turns|hair|touch|bit|little)',
+  ],
+  ['brush', 'took a [(stiff|soft|wire|nylon|fin)] brush to <the> <part> [fins]'],
   [
     'adjust',
     '(turned|lowered|raised|bumped|set|opened|closed|adjusted) <the> <part> [(up|down|back)] [by] [about] <number> (degrees|degree|psi|pounds|clicks|notches)',
@@ -280,7 +288,7 @@ export const WORK_RULES: readonly Rule[] = [
     { tags: { work: 'replace' }, examples: ['new contactor and run cap in'] },
   ),
   rule(
-    `(<the> [new] <part> is (in|installed|put in|mounted)|[a] new <part> in [place])`,
+    `(<the> [new] <part> is (in|installed|put in|mounted)|<the> new <part> is [all] (brazed|sweated|soldered|welded|wired|bolted|screwed|mounted|hung) (in|up|on)|[a] new <part> in [place])`,
     didSo('replace'),
     { apart: true, examples: ['new start relay is in'] },
   ),
@@ -300,6 +308,11 @@ export const WORK_RULES: readonly Rule[] = [
     `${I} (repaired|fixed|patched|brazed|soldered|sealed|tightened|welded|epoxied|rebrazed|sweated) [(up|over|shut)] (the|a|that) [(small|little|bad)] (leak|pinhole|hole|crack|split|break|kink|rub through) (at|on|in|by) <the> [<bit>] <part>`,
     didSo('repair'),
     { examples: ['repaired the leak at the joint'] },
+  ),
+  rule(
+    `${I} [(am|was|just)] (finished|got done|am done|done|ended up|wound up|just finished) (repairing|fixing|patching|brazing|soldering|sealing|welding) [up] (the|a|that) [(small|little|bad)] (leak|pinhole|hole|crack|split) (at|on|in|by) <the> [<bit>] <part>`,
+    didSo('repair'),
+    { examples: ['ended up repairing the leak at the suction line'] },
   ),
   rule(
     `${I} (melted|thawed|steamed|chipped|knocked|cleared|got|removed|broke|scraped|took|beat|cleaned) [all] [the] ice (off|out of|off of|from) <the> <part>`,
@@ -383,6 +396,14 @@ export const WORK_RULES: readonly Rule[] = [
     didSo('defrost'),
     { examples: ['melted it off with hot water'] },
   ),
+  rule(`(i|we) have got ${EVERYTHING} [all] <done>`, doneWithout, {
+    examples: ['we have got it evacuated'],
+  }),
+  rule('(i|we) have got <the> <part> [all] <done>', done, {
+    // "Got the control set to cut out at four hundred" tells where it stands.
+    only: (frame) => !/^(?:to|at|for)$/.test(wordBehind(frame)),
+    examples: ['i have got the door switch bypassed'],
+  }),
   rule(`${I} (triple|double|deep) evacuated [${EVERYTHING}]`, doneWithout, {
     tags: { work: 'evacuate' },
     examples: ['triple evacuated'],

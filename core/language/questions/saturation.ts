@@ -1,3 +1,4 @@
+import { wordBehind } from '../clause-start.ts';
 import { amountIn, unitFor } from '../measure.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 import { heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
@@ -88,6 +89,9 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     examples: ['temperature at forty psi'],
   }),
   rule(`<amount> ${ON} (is|equals|makes|gives) (what|how much)`, saturation, {
+    // "Half a pound is what leaked out" asks nothing.
+    only: (frame) =>
+      /^(?:|in|at|on|for|degrees?|psi|pounds|temp|temperature)$/.test(wordBehind(frame)),
     examples: ['fifty degrees on r 22 equals what'],
   }),
   rule(

@@ -69,6 +69,8 @@ export const PRONUNCIATIONS: Readonly<Record<string, readonly string[]>> = {
   imbalanced: ['IH M B AE L AH N S T'],
   isobutane: ['AY S OW B Y UW T EY N'],
   jumpered: ['JH AH M P ER D'],
+  tw: ['T IY D AH B AH L Y UW'],
+  wc: ['D AH B AH L Y UW S IY'],
   kaput: ['K AH P UH T'],
   kelvins: ['K EH L V IH N Z'],
   kilopascal: ['K IH L AH P AE S K AE L'],
