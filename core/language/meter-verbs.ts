@@ -29,12 +29,13 @@ export const METER_VERB_RULES: readonly Rule[] = [
   rule(
     `[(for|on)] <the> <place> (amps|amp draw|amperage|current|current draw|amps draw) ${VERB} <amount>`,
     ofPlace,
-    { examples: ['condenser fan amps settled at one point one'] },
+    { unheard: true, examples: ['condenser fan amps settled at one point one'] },
   ),
   rule(
     `[(for|on)] [the] <quantity> [(at|across|on|to) <the> <place>] ${VERB} <amount>`,
     ofQuantity,
     {
+      unheard: true,
       examples: ['control voltage dropped down to twenty one'],
     },
   ),
@@ -43,12 +44,13 @@ export const METER_VERB_RULES: readonly Rule[] = [
     ofQuantity,
     {
       apart: true,
+      unheard: true,
       examples: ['got twenty four on the control voltage', 'two thirty line voltage'],
     },
   ),
   rule(
     `${HAVE} <amount> [(for|on|is|was)] <the> <place> (amps|amp draw|amperage|current)`,
     ofPlace,
-    { apart: true, examples: ['nine point one compressor amps'] },
+    { apart: true, unheard: true, examples: ['nine point one compressor amps'] },
   ),
 ];

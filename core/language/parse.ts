@@ -72,10 +72,20 @@ export function parse(text: string, context: Context): Parse {
 }
 
 /** Where rules leave words unread, and fewer of it in other words or with a pause where what they read ends. */
-function orOtherwise(said: Parse): Parse {
+function orOtherwise(plain: Parse): Parse {
+  const said = orTurned(plain);
   if (isWhollyRead(said.tokens, said.items)) return said;
   const better = orBetter(said, said.sentence.otherwise());
   return orBetter(better, better.sentence.withPauses(endsBeforeMore(better)));
+}
+
+/** What is told behind a "but" is no part of the talk before it. */
+function orTurned(said: Parse): Parse {
+  const other = said.sentence.withTurns();
+  if (other === null) return said;
+  const parsed = parsedAs(other.sentence);
+  const steps = said.steps + parsed.steps;
+  return { ...(tokensTold(parsed) > tokensTold(said) ? parsed : said), steps };
 }
 
 function orBetter(said: Parse, other: Otherwise | null): Parse {

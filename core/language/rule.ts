@@ -6,7 +6,6 @@ import {
   sequence,
   tag,
   type Tags,
-  unheard,
   written,
 } from '../grammar/nodes.ts';
 import { parseShape } from '../grammar/shape.ts';
@@ -114,11 +113,11 @@ export function rule(shape: string, means: Means, ways: Ways = {}): Rule {
   };
 }
 
-/** In a hurry nobody says "the": it may be left out wherever a shape has it among other words. */
+/** In a hurry nobody says "the": it may be left out wherever a shape has it among other words. Recognisers listen for it all the same. */
 function withoutThe(node: Node): Node {
   switch (node.kind) {
     case 'word':
-      return node.word === 'the' ? choice(node, unheard(sequence())) : node;
+      return node.word === 'the' ? choice(node, written(sequence())) : node;
     case 'sequence':
       return sequence(...node.parts.map(withoutThe));
     case 'choice':

@@ -26,7 +26,7 @@ import { RATING_RULES } from './ratings.ts';
 import { NUMBERED_RULES } from './numbered.ts';
 import { BEFORE_RULES } from './told-of-before.ts';
 import { ROWLESS_RULES } from './rowless.ts';
-import { DICTATED_RULES, VALUE_FIRST_RULES } from './value-first.ts';
+import { DICTATED_RULES, FIGURE_FIRST_RULES, VALUE_FIRST_RULES } from './value-first.ts';
 import { NEAR_NUMBER_RULES } from './near-numbers.ts';
 import { ONLY_THAT_RULES } from './only-that.ts';
 import { RUN_RULES } from './run-again.ts';
@@ -88,6 +88,7 @@ export const RULES: readonly Rule[] = [
   ...ROWLESS_RULES,
   ...NUMBERED_RULES,
   ...READING_RULES,
+  ...FIGURE_FIRST_RULES,
   ...ANSWER_RULES,
   ...FEED_RULES,
   ...GAUGE_TALK_RULES,

@@ -4,9 +4,11 @@ import { WordSet } from './word-set.ts';
 /** What turns to somebody before anything is said: "okay so", "alright," and the like. */
 const LEADS = new WordSet('gloveside ok so and but well hey alright uh um er ah hm');
 
-/** "Okay to braze" asks whether it is; "so it's the timer" concludes. */
+/** "Okay to braze" asks whether it is; "so it's the timer" concludes; "uh huh" answers. */
 const BEGINNINGS = [
   ['ok', 'to'],
+  ['uh', 'huh'],
+  ['uh', 'uh'],
   ['so', 'it', 'is', 'the'],
 ];
 
@@ -109,3 +111,21 @@ export function withoutTail(tokens: readonly Token[]): readonly Token[] | null {
   if (tail === undefined || before === undefined) return null;
   return (isHere ? TAKES_HERE : TAKES_NOW).has(before) ? null : tokens.slice(0, -tail.length);
 }
+
+const TURNS = new WordSet('but');
+/** Who or what it turns to; "nothing but", "all but one" and "but barely" turn to nothing. */
+const TURNED_TO = new WordSet(
+  'i we it this that the my our he she they there now ours head suction superheat box',
+);
+
+/** Where it turns without a pause: "they had fifty in theirs but this one's at eleven". */
+export function turnsIn(tokens: readonly Token[]): readonly number[] {
+  if (!TURNS.hasAny(tokens, 1)) return NOWHERE;
+  return tokens.flatMap((token, at) => {
+    const next = tokens[at + 1];
+    const turns = at > 0 && !token.pause && TURNS.has(token) && next !== undefined;
+    return turns && TURNED_TO.has(next) ? [at] : [];
+  });
+}
+
+const NOWHERE: readonly number[] = [];

@@ -26,7 +26,9 @@ const WITH_IS = new WordSet(
 
 const MANY = new WordSet(NAMED);
 /** Behind these the word is meant as it is written: "gauges are off". */
-const OF_MANY = new WordSet('is are was were has have had do did will would should can could');
+const OF_MANY = new WordSet(
+  'is are was were has have had do did will would should can could to and or',
+);
 /** Of more than one, too, where that is a name: "left the caps off". */
 const WHERE = new WordSet('off on in out back up down');
 

@@ -6,7 +6,7 @@ import { listsOf } from './known-names.ts';
 import { NUMBER } from './numbers.ts';
 import type { Frame, Span } from './rule.ts';
 import { FILLERS } from './talk.ts';
-import { withoutAsking, withoutLead, withoutTail, withoutThanks } from './said-around.ts';
+import { turnsIn, withoutAsking, withoutLead, withoutTail, withoutThanks } from './said-around.ts';
 import { saidOtherwise } from './said-otherwise.ts';
 import { tokenise } from './tokenise.ts';
 import { WordSet } from './word-set.ts';
@@ -67,6 +67,11 @@ export class Sentence {
     if (other === null) return null;
     const { tokens, leftOut } = other;
     return { sentence: new Sentence(this.text, this.context, tokens), leftOut };
+  }
+
+  /** It with a pause where it turns; `null` where it does not. */
+  withTurns(): Otherwise | null {
+    return this.withPauses(turnsIn(this.tokens));
   }
 
   /** It with pauses before these tokens; `null` where there are none. */

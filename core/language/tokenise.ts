@@ -38,9 +38,14 @@ const ENDINGS: Readonly<Record<string, string>> = {
   "'d": 'would',
 };
 
+/** "Comin", "pullin'": as they are said, and as many write them. */
+const CLIPPED =
+  'com go pull feed read runn gett look show sitt draw leak freez blow work turn spinn tripp hold buzz humm mak start try be do noth someth fix dropp climb hunt short cycl cool hitt keep put think giv charg flash bubbl sweat ris fall';
+
 /** Written as one word, understood as several; recognisers drop apostrophes. */
-const WHOLE: ReadonlyMap<string, readonly string[]> = new Map(
-  Object.entries({
+const WHOLE: ReadonlyMap<string, readonly string[]> = new Map([
+  ...CLIPPED.split(' ').map((stem): [string, readonly string[]] => [`${stem}in`, [`${stem}ing`]]),
+  ...Object.entries({
     its: ['it', 'is'],
     whats: ['what', 'is'],
     thats: ['that', 'is'],
@@ -129,7 +134,7 @@ const WHOLE: ReadonlyMap<string, readonly string[]> = new Map(
     coulda: ['could', 'have'],
     woulda: ['would', 'have'],
   }),
-);
+]);
 
 export function tokenise(text: string): readonly Token[] {
   const lowered = text.toLowerCase();

@@ -117,14 +117,19 @@ export const VALUE_FIRST_RULES: readonly Rule[] = [
   rule('<amount:one> <quantity:first> [and] <amount:two> <quantity:second>', eachBefore, {
     examples: ['ninety one liquid one ten condensing'],
   }),
+];
+
+/** One value, told before what it is of or behind who reads it. */
+export const FIGURE_FIRST_RULES: readonly Rule[] = [
   rule(`${HAVE} <amount> (<quantity>|(is|was) [(the|my|your|our)] <quantity>)`, before, {
     apart: true,
+    unheard: true,
     examples: ['one ninety head', 'i have one ninety head', 'one ninety is the head'],
   }),
   rule(
     '[(for|on)] [the] <quantity> (i|we) (got|read|see|have got|am getting|am reading|am seeing|are getting|are reading|are seeing) [a] <amount>',
     before,
-    { examples: ['suction i got thirty eight'] },
+    { unheard: true, examples: ['suction i got thirty eight'] },
   ),
   rule(
     `<amount> (is|was) ${ITS} [actual] [(temp|temperature|pressure|reading) (of|on|in|at|for) <the>] <quantity> ${NOW}`,
@@ -181,6 +186,10 @@ export const DICTATED_RULES: readonly Rule[] = [
   rule(
     '((write|jot|mark|note|put|take) down|write in|log|record) [me] (<amount> (for|on|as) [the] <quantity>|[the] <quantity> [(is|at|as|of)] <amount>)',
     before,
-    { alone: true, examples: ['write down one ninety for head', 'log suction at thirty eight'] },
+    {
+      alone: true,
+      unheard: true,
+      examples: ['write down one ninety for head', 'log suction at thirty eight'],
+    },
   ),
 ];

@@ -13,6 +13,7 @@ const NUMBER_CUT = [
   'head one ninety, points on the contactor are pitted bad',
   'scale says twenty two pounds on the cylinder',
   'pressured it up to two hundred psi nitrogen',
+  'swapped out the contactor and pulling thirty two six amps',
 ];
 
 describe('ways to read a sentence that tie in words, items and ranks', { timeout: 60_000 }, () => {
