@@ -38,7 +38,7 @@ const eachBefore: Means = (tags, frame) => {
   return one === null || two === null ? null : { readings: [one, two] };
 };
 
-/** "One ninety head", "one ninety is the head": a clause of its own, or the number may be what stands before it. */
+/** "One ninety head": a clause of its own, or the number may be what stands before it. */
 const before: Means = (tags, frame) => {
   const found = COOLER.test(frame.wordsOf(frame.span)) ? null : readAs(tags, tags, frame);
   return found === null ? null : { readings: [found] };
@@ -121,10 +121,10 @@ export const VALUE_FIRST_RULES: readonly Rule[] = [
 
 /** One value, told before what it is of or behind who reads it. */
 export const FIGURE_FIRST_RULES: readonly Rule[] = [
-  rule(`${HAVE} <amount> (<quantity>|(is|was) [(the|my|your|our)] <quantity>)`, before, {
+  rule(`${HAVE} <amount> <quantity>`, before, {
     apart: true,
     unheard: true,
-    examples: ['one ninety head', 'i have one ninety head', 'one ninety is the head'],
+    examples: ['one ninety head', 'i have one ninety head'],
   }),
   rule(
     '[(for|on)] [the] <quantity> (i|we) (got|read|see|have got|am getting|am reading|am seeing|are getting|are reading|are seeing) [a] <amount>',
