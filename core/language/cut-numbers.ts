@@ -24,6 +24,7 @@ export function isCutShort(frame: Frame): boolean {
 
 /** "Reach-in two is warm", "evap one's fan": the second and the first of them, and nowhere near so many degrees. */
 export function isCounted({ value, unit }: Amounted, frame: Frame): boolean {
+  if (unit === null && isMeasureOfElse(frame)) return true;
   if (unit !== null || value === null || value <= 0 || value >= 10 || frame.endsAtPause)
     return false;
   const { to } = frame.span;
@@ -31,6 +32,17 @@ export function isCounted({ value, unit }: Amounted, frame: Frame): boolean {
     COUNTABLE.test(frame.wordsOf(frame.span)) && TELLS.test(frame.wordsOf({ from: to, to: to + 1 }))
   );
 }
+
+/** "Ninety percent full", "twelve by fourteen feet" */
+function isMeasureOfElse(frame: Frame): boolean {
+  const { to } = frame.span;
+  return !frame.endsAtPause && OF_ELSE.test(frame.wordsOf({ from: to, to: to + 2 }));
+}
+const OF_ELSE = new RegExp(
+  `^(?:percent|%|feet|foot|footer)\\b|^by (?:\\d|(?:${[...ONES, ...TEENS, ...TENS].join('|')})\\b)`,
+  'i',
+);
+
 const COUNTABLE =
   /\b(?:reach[- ]?in|walk[- ]?in|cooler|freezer|case|cabinet|prep table|merchandiser|evap|evaporator|coil) \S+$/i;
 const TELLS =

@@ -19,7 +19,10 @@ const offInstruments = (tags: Tags): QuantityId | null => {
 };
 
 const said: Means = (tags, frame) =>
-  offInstruments(tags) === null || isCutShort(frame) || isMeans(tags, frame)
+  offInstruments(tags) === null ||
+  isCutShort(frame) ||
+  isCounted(amountIn(tags), frame) ||
+  isMeans(tags, frame)
     ? null
     : asReading()(tags, frame);
 

@@ -53,6 +53,10 @@ const WHOLE: ReadonlyMap<string, readonly string[]> = new Map([
     hows: ['how', 'is'],
     im: ['i', 'am'],
     ive: ['i', 'have'],
+    ill: ['i', 'will'],
+    id: ['i', 'would'],
+    youd: ['you', 'would'],
+    theyd: ['they', 'would'],
     isnt: ['is', 'not'],
     arent: ['are', 'not'],
     wasnt: ['was', 'not'],
@@ -219,7 +223,7 @@ function addWord(tokens: Token[], known: number, place: WordPlace): boolean {
   return into === 'noise';
 }
 
-/** "The the head is is one ninety": a little word said twice was stumbled over; "two two" was not. */
+/** "The the head": a little word said twice was stumbled over; "two two" was not, and rules may tell "is" and "at" twice. */
 function isSaidAgain(known: number, before: Token | undefined): boolean {
   return before?.known === known && STUMBLES.has(before.text);
 }

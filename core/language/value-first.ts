@@ -1,5 +1,5 @@
 import type { Tags } from '../grammar/nodes.ts';
-import { startsClause, wordBehind } from './clause-start.ts';
+import { startsClause, wordBefore, wordBehind } from './clause-start.ts';
 import { isCutShort } from './cut-numbers.ts';
 import { drawn, electrical, OHMS_AT, one } from './electrical.ts';
 import { isElectrical } from './electrical-quantities.ts';
@@ -56,9 +56,7 @@ const isAll = (frame: Frame): boolean => GOES_ON.test(wordBehind(frame));
 
 /** What a number is, told behind it: where one begins that goes on from another it is that one's. */
 const begins = (frame: Frame): boolean => {
-  const { from } = frame.span;
-  const before = from === 0 ? '' : frame.wordsOf({ from: from - 1, to: from });
-  return startsClause(frame) || /^(?:and|but|so|then|with|or)$/i.test(before);
+  return startsClause(frame) || /^(?:and|but|so|then|with|or)$/i.test(wordBefore(frame));
 };
 
 /** "One is the freezer": which of them, and nowhere near so many degrees. */
@@ -67,6 +65,9 @@ const isOneOfThem = (tags: Tags): boolean => {
   const isFigure = unit === null && value !== null && value > 0 && value < 10;
   return isFigure && tags['quantity'] !== 'superheat' && tags['quantity'] !== 'subcooling';
 };
+
+/** "We have one walk in" */
+const beforeItsName: Means = (tags, frame) => (isOneOfThem(tags) ? null : before(tags, frame));
 
 const told: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
@@ -121,7 +122,7 @@ export const VALUE_FIRST_RULES: readonly Rule[] = [
 
 /** One value, told before what it is of or behind who reads it. */
 export const FIGURE_FIRST_RULES: readonly Rule[] = [
-  rule(`${HAVE} <amount> <quantity>`, before, {
+  rule(`${HAVE} <amount> <quantity>`, beforeItsName, {
     apart: true,
     unheard: true,
     examples: ['one ninety head', 'i have one ninety head'],
