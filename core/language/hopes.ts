@@ -1,6 +1,6 @@
 import { startsClause } from './clause-start.ts';
 import { amountIn } from './measure.ts';
-import { namesReading } from './own-reading.ts';
+import { holdsNumber, namesReading } from './own-reading.ts';
 import { reading } from './reading-means.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { quantityId, spanIn, tagsIn } from './slots.ts';
@@ -19,6 +19,14 @@ const notRead: Means = (tags, frame) => {
   return span !== null && isHoped(frame.wordsOf(span), frame) ? {} : null;
 };
 
+/** Told of a quantity that nobody read: until it is so, so that it is so, where it is so for somebody else. */
+const unread: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  if (span === null || !startsClause(frame)) return null;
+  const told = frame.wordsOf(span);
+  return holdsNumber(told) && !GOES_ON.test(told) ? {} : null;
+};
+
 /** "I thought head was two ten but it's two oh one" */
 const readAfterAll: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
@@ -32,6 +40,18 @@ const BE = '[(am|are|is|was|were|just|really|still|would|had|have|will)]';
 
 /** What is hoped, expected, aimed at and supposed: no instrument showed it. */
 export const HOPE_RULES: readonly Rule[] = [
+  rule(
+    '[(and|but|so|ok)] ((until|till|once|by the time|whenever|say|make sure [that]|be sure [that]|[there is] no way|let (us|is) (get|keep|hold|bring)|let|(my|his|her|their|a) (buddy|friend|brother|brother in law|cousin|partner|neighbor|helper|boss) is|target|desired|ideal|goal) [(the|my|that|this|your)] (<quantity>|<place> (amps|amp draw|current))|when [(the|my|that|this)] <quantity> (gets|reaches|hits|comes|goes|drops|climbs|falls|rises)) <clause>',
+    unread,
+    {
+      unheard: true,
+      examples: [
+        'make sure head is one ninety',
+        'until superheat is twelve',
+        'target head is one ninety',
+      ],
+    },
+  ),
   rule(
     '[(i|we)] (thought|figured|could have sworn|would have said|assumed) [(the|my)] <quantity> was [at] <amount> (but|and) (it is|it was|it is really|it is actually|now it is) [at] <amount:read>',
     readAfterAll,

@@ -15,7 +15,7 @@ export const holdsReading = (words: string): boolean =>
   HOLDS_READING.test(words) && !TOLD.test(words);
 
 const NAMES_READING = new RegExp(
-  `\\b(?:${READ}|pounds|psi|degrees|amps|volts|ohms|microns)\\b`,
+  `\\b(?:${READ}|sub ?cool|outdoor|ambient|return|supply|voltage|amp draw|set ?point|vacuum|product|discharge|liquid|evap temp|condensing|tank weight|pounds|psi|degrees|amps|volts|ohms|microns)\\b`,
   'i',
 );
 

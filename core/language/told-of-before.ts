@@ -22,7 +22,7 @@ const remarkOfIt: Means = (tags, frame) => {
 };
 
 const BEFORE_THAT = '[before (i|we) <clause>]';
-const AGO = `((<duration:ago>|<count:ago> (days|weeks|nights)|a [little] (while|bit)|a day) ago ${BEFORE_THAT}|earlier [(today|on|this morning)]|this morning|yesterday|last night|last week|the other day|before (i|we) <clause>|when (i|we) left [<clause>])`;
+const AGO = `((<duration:ago>|<count:ago> (days|weeks|nights)|a [little] (while|bit)|a day) ago ${BEFORE_THAT}|earlier [(today|on|this morning)]|(this|in the) morning|yesterday|last night|last week|the other day|before (i|we) <clause>|when (i|we) left [<clause>])`;
 const SOON_AGO = '(<duration:ago> ago|earlier [today]|this morning|yesterday|last night|before)';
 const WAS = '(was|were|had been|used to be|was sitting|was running|was reading|started)';
 
@@ -39,9 +39,13 @@ const thenNow: Means = (tags, frame) => {
 
 /** Numbers of the past, told beside the ones of now. */
 export const BEFORE_RULES: readonly Rule[] = [
-  rule(`[the] <quantity> ${WAS} [(at|up at|down at)] <amount> ${AGO}`, remark, {
-    examples: ['head was two forty an hour ago'],
-  }),
+  rule(
+    `[the] <quantity> [(at|across) <the> <place>] ${WAS} [(at|up at|down at)] <amount> ${AGO}`,
+    remark,
+    {
+      examples: ['head was two forty an hour ago'],
+    },
+  ),
   rule(`[(and|but)] [(it|she|they)] ${WAS} [(at|up at|down at)] <amount> ${AGO}`, remarkOfIt, {
     examples: ['it was two forty an hour ago'],
   }),
