@@ -185,7 +185,7 @@ const ON =
   '[(right|everywhere|all|[all the way] (back|up|down|out))] (at|on|along|in|by|around|all over|over|all around|inside|under|on top of|caked on|stuck in|stuck to|covering|packed in|[all the way] back to|built up on|built up in|behind)';
 
 const IS =
-  '(is|are|~smells|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~appears)';
+  '(is|are|~smells|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~appears [to be])';
 
 /** What was found at a part. */
 export const FINDING_RULES: readonly Rule[] = [

@@ -27,6 +27,15 @@ const unread: Means = (tags, frame) => {
   return holdsNumber(told) && !GOES_ON.test(told) ? {} : null;
 };
 
+/** The same of a part: nobody saw it so. */
+const unseen: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  return span !== null && startsClause(frame) && !GOES_ON.test(frame.wordsOf(span)) ? {} : null;
+};
+
+/** "Compressor was bad last year" */
+const seenBefore: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+
 /** "I thought head was two ten but it's two oh one" */
 const readAfterAll: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
@@ -38,8 +47,36 @@ const readAfterAll: Means = (tags, frame) => {
 const I = '[(and|but|so|ok)] [(i|we|you|they|he|she)]';
 const BE = '[(am|are|is|was|were|just|really|still|would|had|have|will)]';
 
+const ON_ANOTHER_DAY =
+  '(last (year|month|week|summer|winter|spring|fall|time|visit|call)|yesterday|the other day|(a|<number>) (year|month|week|years|months|weeks|days) ago|when (i|we) were [last] here|the last time)';
+
 /** What is hoped, expected, aimed at and supposed: no instrument showed it. */
 export const HOPE_RULES: readonly Rule[] = [
+  rule(
+    '[(and|but|so|ok)] (maybe|(make|be) sure [that]|[there is] no way|(i|we) thought|(my|his|her|their|a) (buddy|friend|brother|brother in law|cousin|partner|neighbor|helper|boss) is) [(the|my|that|this|a|his)] <part> (is|are|was|were|has|had|got|will|did|does) <clause>',
+    unseen,
+    {
+      unheard: true,
+      examples: ['make sure the compressor is running', 'i thought the contactor was bad'],
+    },
+  ),
+  rule('(does|do|did) <the> <part> (look|sound|feel|seem|smell|act) <clause>', unseen, {
+    unheard: true,
+    examples: ['does the compressor look bad'],
+  }),
+  ...['<very> <state>', '<done>'].map((so) =>
+    rule(
+      `<the> <part> (was|were|got|had been) [(already|also|still|all)] ${so} ${ON_ANOTHER_DAY}`,
+      seenBefore,
+      {
+        unheard: true,
+        examples:
+          so === '<done>'
+            ? ['compressor was replaced last year']
+            : ['compressor was bad last year'],
+      },
+    ),
+  ),
   rule(
     '[(and|but|so|ok)] ((until|till|once|by the time|whenever|say|make sure [that]|be sure [that]|[there is] no way|let (us|is) (get|keep|hold|bring)|let|(my|his|her|their|a) (buddy|friend|brother|brother in law|cousin|partner|neighbor|helper|boss) is|target|desired|ideal|goal) [(the|my|that|this|your)] (<quantity>|<place> (amps|amp draw|current))|when [(the|my|that|this)] <quantity> (gets|reaches|hits|comes|goes|drops|climbs|falls|rises)) <clause>',
     unread,

@@ -3,7 +3,7 @@ import { EMPTY_CONTEXT } from '../../core/language/context.ts';
 import { understand } from '../../core/language/understand.ts';
 import { shortForm } from '../corpus/short-form.ts';
 
-// What is measured, in every way to tell it: each of the one with each of the other.
+// What is measured, found and done, in every way to tell it: each of the one with each of the other.
 
 /** A name as technicians say it, a figure of it, and what both come to. */
 const MEASURED = [
@@ -143,5 +143,100 @@ describe('what is measured', () => {
     );
     const share = (100 * read.length) / (NOT_READ.length * MEASURED.length);
     expect(share, read.join('\n')).toBeLessThan(MOST_READ);
+  });
+});
+
+const PARTS = [
+  ...['compressor', 'condenser fan', 'evap fan', 'contactor', 'start relay', 'txv', 'filter drier'],
+  ...[
+    'door gasket',
+    'drain line',
+    'condenser',
+    'low pressure switch',
+    'defrost heater',
+    'thermostat',
+  ],
+];
+const STATES = [
+  'bad',
+  'burnt',
+  'leaking',
+  'iced up',
+  'dirty',
+  'plugged up',
+  'noisy',
+  'not running',
+];
+const DOINGS = [
+  'replaced',
+  'cleaned',
+  'tightened',
+  'repaired',
+  'bypassed',
+  'adjusted',
+  'changed out',
+];
+
+const FOUND = [
+  ...["{part}'s {so}", '{part} {so}', 'found the {part} {so}', 'looks like the {part} is {so}'],
+  ...['the {part} looks {so}', 'got a {so} {part}', 'the {part} was {so}', '{part}, {so}'],
+  ...['{part} seems to be {so}', '{part} appears to be {so}', 'turns out the {part} is {so}'],
+  ...['i see the {part} is {so}', 'that {part} is {so}', '{part} is definitely {so}'],
+  ...["there's a {so} {part}", 'the {part} has been {so}', 'the {part} is {so} again'],
+];
+const NOT_FOUND = [
+  ...['if the {part} is {so}', 'customer says the {part} is {so}', 'is the {part} {so}'],
+  ...[
+    'make sure the {part} is {so}',
+    "make sure the {part} isn't {so}",
+    '{part} was {so} last year',
+  ],
+  ...['i thought the {part} was {so}', 'could be a {so} {part}', 'check if the {part} is {so}'],
+  ...['the {part} might be {so}', 'hopefully the {part} is {so}', 'what if the {part} is {so}'],
+  ...['does the {part} look {so}', 'maybe the {part} is {so}', 'not sure if the {part} is {so}'],
+  ...["my buddy's {part} is {so}", "there's no way the {part} is {so}", 'i bet the {part} is {so}'],
+  ...['on the other unit the {part} is {so}', 'the last guy said the {part} was {so}'],
+];
+const NOT_DONE = [
+  ...['he {so} the {part}', 'the last guy {so} the {part}', 'if i {so} the {part}'],
+  ...["i haven't {so} the {part}", 'never {so} the {part}', 'last year we {so} the {part}'],
+  ...['should have {so} the {part}', 'has the {part} been {so}', 'i almost {so} the {part}'],
+  ...['the {part} was {so} last year', 'my buddy {so} the {part}', 'i would have {so} the {part}'],
+  ...['the {part} needs to be {so}', 'the {part} should be {so}', 'make sure the {part} gets {so}'],
+];
+
+/** What each part in each state, or worked on so, comes to when it is told plainly. */
+const plainly = (plain: string, sos: readonly string[]) =>
+  PARTS.flatMap((part) =>
+    sos.map((so) => {
+      const say = (frame: string): readonly string[] =>
+        shortForm(
+          understand(frame.replace('{part}', part).replace('{so}', so), EMPTY_CONTEXT),
+        ).split(';');
+      return { say, named: `${part} ${so}`, means: say(plain)[0] ?? '' };
+    }),
+  );
+const SEEN = plainly('the {part} is {so}', STATES);
+const DONE = plainly('i {so} the {part}', DOINGS);
+
+describe('a part', () => {
+  it('is found or worked on in every one of these', () => {
+    expect(SEEN.filter(({ means }) => !means.startsWith('finding '))).toEqual([]);
+    expect(DONE.filter(({ means }) => !means.startsWith('work '))).toEqual([]);
+  });
+
+  it.each(FOUND)('is found so: %s', (frame) => {
+    const lost = SEEN.filter(({ say, means }) => !say(frame).includes(means));
+    expect(lost.map(({ named }) => named)).toEqual([]);
+  });
+
+  it.each(NOT_FOUND)('is not found so: %s', (frame) => {
+    const found = SEEN.filter(({ say, means }) => say(frame).includes(means));
+    expect(found.map(({ named }) => named)).toEqual([]);
+  });
+
+  it.each(NOT_DONE)('was not worked on by us today: %s', (frame) => {
+    const done = DONE.filter(({ say, means }) => say(frame).includes(means));
+    expect(done.map(({ named }) => named)).toEqual([]);
   });
 });
