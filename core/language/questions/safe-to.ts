@@ -22,6 +22,8 @@ const TOPICS: readonly (readonly [SafetyTopic, RegExp])[] = [
   ['cylinder', / (?:heat|warm|hot|torch|blanket|heater) .*(?:cylinder|tank|bottle|drum|jug) /],
   ['cylinder', / (?:cylinder|tank|bottle|drum|jug) .*(?:heat|warm|hot|torch|blanket|sun) /],
   ['brazing', / (?:braze|brazing|weld|welding|solder|soldering|sweat|torch|flame|fire) /],
+  // "Can I put oxygen in it" is about nothing else.
+  ['nitrogen', / (?:nitrogen|oxygen|air compressor|shop air|compressed air|regulator|acetylene) /],
   [
     'capacitor',
     / (?:touch|short|discharge|bleed|grab|handle|pull) .*(?:capacitor|capacitors|cap) /,
@@ -53,9 +55,8 @@ const TOPICS: readonly (readonly [SafetyTopic, RegExp])[] = [
   ],
   [
     'energising',
-    / (?:turn|power|put|throw|flip|plug|start|fire|run|energize) .*(?:on|power|up|in|breaker|disconnect|vacuum) /,
+    / (?:turn|power|throw|flip|plug|start|fire|run|energize) .*(?:on|power|up|in|breaker|disconnect|vacuum) | put (?:the |it |her |this |that )*(?:power|breaker|disconnect|back on|on) /,
   ],
-  ['nitrogen', / (?:nitrogen|oxygen|air compressor|shop air|compressed air|regulator|acetylene) /],
   [
     'handling',
     / (?:handle|handling|work (?:on|with|around)|get) .*(?:gas|refrigerant|freon|propane) /,
