@@ -152,11 +152,8 @@ const lineBeside: Means = (tags, frame) =>
     : beside('liquidLineTemp', 'suctionLineTemp')(tags, frame);
 
 /** "Suction line's forty six" is named, and no line beside another reading. */
-const isNamedLine = (frame: Frame): boolean => {
-  const { from } = frame.span;
-  const before = frame.wordsOf({ from: from - 1, to: from });
-  return /^(?:suction|liquid|discharge|gas|vapor|drain|return|supply|liq)$/i.test(before);
-};
+const isNamedLine = (frame: Frame): boolean =>
+  /^(?:suction|liquid|discharge|gas|vapor|drain|return|supply|liq)$/i.test(wordBefore(frame));
 
 /** A condenser warms its air, and an evaporator cools it. */
 const airOnAndOff: Means = (tags, frame) =>

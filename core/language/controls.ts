@@ -38,7 +38,10 @@ function pairOf(which: keyof typeof PAIRS, tags: Tags, frame: Frame): Meaning | 
 
 /** What cycles a condenser fan, by whatever of it was named; an evaporator's fan waits for its coil to be cold. */
 const CYCLED: readonly (PartId | null)[] = [
-  ...(['fanControl', 'condenserFan', 'condenserFanMotor', 'fan'] as const),
+  'fanControl',
+  'condenserFan',
+  'condenserFanMotor',
+  'fan',
 ];
 
 /**

@@ -1,3 +1,4 @@
+import { wordBefore } from './clause-start.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
@@ -80,9 +81,7 @@ const drawnBeside: Means = (tags, frame) => {
 
 /** "Heater's fourteen ohms drawing eight and a half": no pause, and none who draws named anew. */
 const drawnBehind: Means = (tags, frame) => {
-  const { from } = frame.span;
-  const before = frame.wordsOf({ from: from - 1, to: from });
-  const isSubject = from === 0 || /^(?:it|it's|is|are|'s|'re|they|they're|only)$/i.test(before);
+  const isSubject = /^(?:it|it's|is|are|'s|'re|they|they're|only)?$/i.test(wordBefore(frame));
   return isSubject || isCutShort(frame) ? null : drawnBeside(tags, frame);
 };
 

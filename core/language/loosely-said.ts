@@ -1,3 +1,4 @@
+import { wordBefore } from './clause-start.ts';
 import { isCounted, isCutShort } from './cut-numbers.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
@@ -27,10 +28,8 @@ const said: Means = (tags, frame) =>
     : asReading()(tags, frame);
 
 /** "Broke it with nitrogen, pulled again, now two ninety": what was used is not what was read. */
-const isMeans = ({ quantity }: Tags, frame: Frame): boolean => {
-  const { from } = frame.span;
-  return quantity === 'testPressure' && /^with$/i.test(frame.wordsOf({ from: from - 1, to: from }));
-};
+const isMeans = ({ quantity }: Tags, frame: Frame): boolean =>
+  quantity === 'testPressure' && /^with$/i.test(wordBefore(frame));
 
 /** "Coming out at a hundred and one, head two fifteen": what stands behind the comma begins another. */
 const saidUnbroken: Means = (tags, frame) =>

@@ -1,3 +1,4 @@
+import { wordBefore } from './clause-start.ts';
 import type { PartId } from '../terms/names.ts';
 import { settledFan } from './fans.ts';
 import { finding } from './finding-of.ts';
@@ -21,9 +22,8 @@ const replacedIn = (tags: Tags, frame: Frame): readonly Work[] => {
 
 /** "New compressor, drier and contactor": what was fitted, told as a list; one alone may be what is wanted. */
 const newOnes: Means = (tags, frame) => {
-  const { from } = frame.span;
   // "They need a new compressor, drier and contactor": nothing was put in.
-  if (NEEDED.test(frame.wordsOf({ from: from - 1, to: from }))) return null;
+  if (NEEDED.test(wordBefore(frame))) return null;
   const work = replacedIn(tags, frame);
   return frame.endsAtPause && work.length > 1 ? { work } : null;
 };

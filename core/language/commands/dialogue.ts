@@ -1,3 +1,4 @@
+import { wordBefore } from '../clause-start.ts';
 import { heardCommand, type Means, type Rule, rule } from '../rule.ts';
 import type { PlainCommand } from '../utterance.ts';
 import { command } from './command.ts';
@@ -21,10 +22,9 @@ const thatIsIt: Means = (_tags, frame) => command({ do: frame.context.asksYes ? 
 
 /** "Gages off finish": at the very end, behind what was put off, on or back. */
 const finishBehind: Means = (_tags, frame) => {
-  const { from, to } = frame.span;
+  const { to } = frame.span;
   const isLast = frame.wordsOf({ from: to, to: to + 1 }) === '';
-  return isLast &&
-    /^(?:off|on|back|up|closed|out)$/i.test(frame.wordsOf({ from: from - 1, to: from }))
+  return isLast && /^(?:off|on|back|up|closed|out)$/i.test(wordBefore(frame))
     ? command({ do: 'finish' })
     : null;
 };
