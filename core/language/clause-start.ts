@@ -1,6 +1,6 @@
 import { spelledOut } from './own-reading.ts';
 import type { Frame } from './rule.ts';
-import { FILLERS } from './talk.ts';
+import { FILLERS } from './fillers.ts';
 
 /** Whether nothing at all stands before it in its sentence. */
 export const opensSentence = ({ span }: Frame): boolean => span.from === 0;

@@ -3,7 +3,7 @@ import type { Item } from './parse.ts';
 import type { Said } from './questions/by-cue.ts';
 import type { Meaning } from './rule.ts';
 import type { Sentence } from './sentence.ts';
-import { FILLERS } from './talk.ts';
+import { FILLERS } from './fillers.ts';
 import { WordSet } from './word-set.ts';
 
 /** What may stand unread before what we did; behind any other word somebody else did it, or it was not done. */

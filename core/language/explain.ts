@@ -4,7 +4,7 @@ import type { Context } from './context.ts';
 import { type NearMiss, nearMisses } from './near-misses.ts';
 import { type Item, parse } from './parse.ts';
 import { type AskedByCue, askedByCues } from './questions/by-cue.ts';
-import { FILLERS } from './talk.ts';
+import { FILLERS } from './fillers.ts';
 import { tokenise } from './tokenise.ts';
 
 /** One rule that the answer was built from. */

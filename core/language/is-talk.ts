@@ -1,7 +1,7 @@
 import type { Context } from './context.ts';
 import { parse } from './parse.ts';
 import type { Meaning } from './rule.ts';
-import { FILLERS } from './talk.ts';
+import { FILLERS } from './fillers.ts';
 
 /** What was said of other things, or of what might be. */
 export const isOfTalk = (meaning: Meaning): boolean =>

@@ -3,7 +3,7 @@ import { Clause, isUnread, pauseAfter, type Stretch, Wording } from './clause.ts
 import { HOLES } from './holes.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
 import { GRAMMAR, type Sentence } from './sentence.ts';
-import { FILLERS } from './talk.ts';
+import { FILLERS } from './fillers.ts';
 import { DIRT } from './vocabulary/state-names.ts';
 import { WordSet } from './word-set.ts';
 

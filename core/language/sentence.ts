@@ -5,7 +5,7 @@ import type { Context } from './context.ts';
 import { listsOf } from './known-names.ts';
 import { NUMBER } from './numbers.ts';
 import type { Frame, Span } from './rule.ts';
-import { FILLERS } from './talk.ts';
+import { FILLERS } from './fillers.ts';
 import { turnsIn, withoutAsking, withoutLead, withoutTail, withoutThanks } from './said-around.ts';
 import { saidOtherwise } from './said-otherwise.ts';
 import { tokenise } from './tokenise.ts';
