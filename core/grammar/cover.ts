@@ -22,14 +22,14 @@ export class Covering<P extends Piece> {
   private readonly length: number;
   private readonly piecesAt: (at: number) => readonly P[];
   /** What the best cover from each place onwards is worth, and the piece that it begins with there. */
-  private readonly worths: number[];
+  private readonly worths: number[] = [];
   private readonly begins: (P | null)[] = [];
 
   constructor(length: number, piecesAt: (at: number) => readonly P[]) {
     this.length = length;
     this.piecesAt = piecesAt;
-    this.worths = new Array<number>(length + 1).fill(-Infinity);
-    this.worths[length] = 0;
+    for (let at = 0; at < length; at += 1) this.worths.push(-Infinity);
+    this.worths.push(0);
     this.settle(length - 1);
   }
 

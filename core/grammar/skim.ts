@@ -1,5 +1,6 @@
 import type { Grammar } from './compile.ts';
 import { END_SYMBOL, kindIn } from './kinds.ts';
+import { longer } from './longer.ts';
 import type { Matcher } from './match.ts';
 import type { ListNode, Node, RestNode } from './nodes.ts';
 import { NOTHING, type Remainder, type Remainders } from './remainders.ts';
@@ -43,6 +44,8 @@ export class Skimmer {
   private readonly jumps = new Map<number, readonly StateJump[]>();
   private age = 0;
   private start: number = NOWHERE;
+  /** Where the first token leads, by its symbol: every walk asks it, and hardly two ask of the same. */
+  private firsts = new Int32Array(0);
 
   constructor(grammar: Grammar, nodes: readonly Node[]) {
     for (const node of nodes) grammar.learn(node);
@@ -128,11 +131,27 @@ export class Skimmer {
   }
 
   private after(state: number, symbol: number): number {
+    if (state === this.start) return this.afterStart(symbol);
     const from = state >> FLAG_BITS;
     const found = this.transitions.get(from, symbol);
     if (found >= 0) return found;
-    const fresh = this.stateOf(this.threadsAfter(state, symbol));
+    const fresh = this.learn(state, symbol);
     this.transitions.set(from, symbol, fresh);
+    return fresh;
+  }
+
+  private afterStart(symbol: number): number {
+    const found = this.firsts[symbol] ?? NOT_KNOWN;
+    if (found !== NOT_KNOWN) return found - 1;
+    const fresh = this.learn(this.start, symbol);
+    if (symbol >= this.firsts.length) this.firsts = longer(this.firsts, symbol);
+    // One more than it is: what was never written is nothing.
+    this.firsts[symbol] = fresh + 1;
+    return fresh;
+  }
+
+  private learn(state: number, symbol: number): number {
+    const fresh = this.stateOf(this.threadsAfter(state, symbol));
     this.remainders.learn();
     return fresh;
   }
@@ -205,6 +224,7 @@ export class Skimmer {
   private begin(): void {
     this.age = this.remainders.age;
     this.transitions.clear();
+    this.firsts = new Int32Array(0);
     this.numbers.clear();
     this.threads.clear();
     this.jumps.clear();
@@ -212,6 +232,8 @@ export class Skimmer {
     this.start = this.add(NO_THREADS, [], this.jumpsOf(this.jumpers.map(this.threadOf)));
   }
 }
+
+const NOT_KNOWN = 0;
 
 /** Lists that hold nothing lead nowhere. */
 const mayJump = (state: number, { hasLists }: Matcher): boolean =>

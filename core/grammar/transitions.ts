@@ -1,3 +1,5 @@
+import { longer } from './longer.ts';
+
 const FEWEST = 1024;
 const EMPTY = -1;
 /** A row: the token that was found out first, and what it leads to. */
@@ -29,7 +31,7 @@ export class Transitions {
   add(numbers: readonly number[]): number {
     const at = this.length;
     this.length += numbers.length;
-    if (this.length > this.all.length) this.all = withRoomFor(this.length, this.all);
+    if (this.length > this.all.length) this.all = longer(this.all, this.length - 1);
     this.all.set(numbers, at);
     return at;
   }
@@ -99,12 +101,6 @@ export class Transitions {
 export const OWN = ROW;
 
 const freshTable = (entries: number): Int32Array => new Int32Array(entries * ENTRY).fill(EMPTY);
-
-function withRoomFor(length: number, all: Int32Array): Int32Array<ArrayBuffer> {
-  const longer = new Int32Array(Math.max(length, all.length * 2));
-  longer.set(all);
-  return longer;
-}
 
 /** Spreads neighbouring states and tokens over the table. */
 function slotOf(state: number, symbol: number): number {

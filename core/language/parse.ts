@@ -73,6 +73,7 @@ export function parse(text: string, context: Context): Parse {
 
 /** Where rules leave words unread, and fewer of it in other words or with a pause where what they read ends. */
 function orOtherwise(plain: Parse): Parse {
+  if (isWhollyTold(plain)) return plain;
   const said = orTurned(plain);
   if (isWhollyRead(said.tokens, said.items)) return said;
   const better = orBetter(said, said.sentence.otherwise());
@@ -84,18 +85,22 @@ function orTurned(said: Parse): Parse {
   const other = said.sentence.withTurns();
   if (other === null) return said;
   const parsed = parsedAs(other.sentence);
-  const steps = said.steps + parsed.steps;
-  return { ...(tokensTold(parsed) > tokensTold(said) ? parsed : said), steps };
+  return withStepsOf(tokensTold(parsed) > tokensTold(said) ? parsed : said, said, parsed);
 }
 
 function orBetter(said: Parse, other: Otherwise | null): Parse {
   if (other === null) return said;
   const parsed = parsedAs(other.sentence);
-  const steps = said.steps + parsed.steps;
   const isBetter =
     tokensUnread(parsed) + other.leftOut < tokensUnread(said) &&
     tokensTold(parsed) > tokensTold(said);
-  return { ...(isBetter ? parsed : said), steps };
+  return withStepsOf(isBetter ? parsed : said, said, parsed);
+}
+
+/** The one that is meant, at the cost of both. */
+function withStepsOf(meant: Parse, one: Parse, other: Parse): Parse {
+  const { items, unclaimed, counted, tokens, sentence } = meant;
+  return { items, unclaimed, counted, steps: one.steps + other.steps, tokens, sentence };
 }
 
 /** "Superheat's nine at the bulb, twenty two at the compressor": most recognisers write no comma. */
@@ -116,6 +121,12 @@ const tokensTold = (parse: Parse): number =>
     items: parse.items.filter((item) => !isKeptAsSaid(item) && !isTalk(item)),
   });
 
+/** No other way to take it tells more. */
+function isWhollyTold(parse: Parse): boolean {
+  const whole = wholeItemOf(parse);
+  return whole !== null && !isKeptAsSaid(whole) && !isTalk(whole);
+}
+
 const isTalk = ({ meaning }: Item): boolean => {
   for (const _part in meaning) return false;
   return true;
@@ -126,8 +137,7 @@ const tokensUnread = (parse: Parse): number => parse.tokens.length - tokensRead(
 function orShorter(whole: Parse, sentence: Sentence | null): Parse {
   if (sentence === null) return whole;
   const shorter = parsedAs(sentence);
-  const steps = whole.steps + shorter.steps;
-  return { ...(tellsAsMuch(shorter, whole) ? shorter : whole), steps };
+  return withStepsOf(tellsAsMuch(shorter, whole) ? shorter : whole, whole, shorter);
 }
 
 /** One rule reads it, and is not behind the one that reads the whole; or nearly as many words are read. */
@@ -200,16 +210,19 @@ class Coverer {
    * twenty eight superheat" may well be two values.
    */
   private cutsIn(items: readonly Item[]): readonly number[] {
-    return items.flatMap((item, index) => {
-      const before = items[index - 1];
+    const cuts: number[] = [];
+    let before: Item | null = null;
+    for (const item of items) {
       const isCut =
-        before !== undefined &&
+        before !== null &&
         (before.end === item.start
           ? cutsWrongly(before, item)
           : this.isNoughtBetween(before, item));
       const isBroken = isCut ? this.sentence.isNumberAcross(item.start) : this.takesLast(item);
-      return isBroken ? [item.start] : [];
-    });
+      if (isBroken) cuts.push(item.start);
+      before = item;
+    }
+    return cuts;
   }
 
   /** "Head one ninety, points are pitted": a number that ends where the sentence pauses is of what stands before it. */

@@ -35,6 +35,9 @@ const WHERE = new WordSet('off on in out back up down');
 /** "Were twelve superheated" */
 const WE_ARE = new WordSet('were');
 
+/** Without any of them there is no other way: one look at each token, where there would be four. */
+const MAY_BE_MEANT = WordSet.ofAll([MERE, LIKE, WITH_IS, WE_ARE]);
+
 export interface Otherwise {
   readonly tokens: readonly Token[];
   /** How many were left out. */
@@ -43,12 +46,7 @@ export interface Otherwise {
 
 /** The tokens as they may have been meant where the rules do not read all of them; `null` where that is no other way. */
 export function saidOtherwise(tokens: readonly Token[]): Otherwise | null {
-  const isOtherwise =
-    MERE.hasAny(tokens, 1) ||
-    LIKE.hasAny(tokens, 1) ||
-    WITH_IS.hasAny(tokens) ||
-    WE_ARE.hasAny(tokens, 0, 1);
-  if (!isOtherwise) return null;
+  if (!MAY_BE_MEANT.hasAny(tokens)) return null;
   const others: Token[] = [];
   let leftOut = 0;
   for (const [at, token] of tokens.entries()) {

@@ -1,6 +1,7 @@
 import { Grammar } from '../grammar/compile.ts';
 import { Matcher } from '../grammar/match.ts';
 import { changed, type Token } from '../grammar/tokens.ts';
+import { everyWordOf } from '../grammar/vocabulary.ts';
 import type { Context } from './context.ts';
 import { listsOf } from './known-names.ts';
 import { NUMBER } from './numbers.ts';
@@ -14,6 +15,9 @@ import { WordSet } from './word-set.ts';
 /** All that can be said, made ready for matching once. */
 export const GRAMMAR = new Grammar();
 const ANY_NUMBER = GRAMMAR.compile(NUMBER);
+const IN_NUMBERS = new WordSet(everyWordOf(NUMBER));
+const isInNumbers = (token: Token | undefined): boolean =>
+  token !== undefined && (token.value !== null || IN_NUMBERS.has(token));
 /** Words that a number can have before its last one: "nine thousand nine hundred and ninety nine". */
 const LONGEST_NUMBER = 8;
 
@@ -36,14 +40,13 @@ export class Sentence {
   readonly tokens: readonly Token[];
   readonly matcher: Matcher;
   private weightyPart: Span | null = null;
-  private noisy: boolean | null = null;
 
   constructor(
     text: string,
     context: Context,
     tokens = withoutThanks(withoutLead(tokenise(text), context.asksYes)),
   ) {
-    this.text = SHOUTED.test(text) ? text.toLowerCase() : text;
+    this.text = isShouted(text) ? text.toLowerCase() : text;
     this.context = context;
     this.tokens = tokens;
     this.matcher = new Matcher(GRAMMAR, this.tokens, listsOf(context.names));
@@ -110,16 +113,21 @@ export class Sentence {
     const last = this.tokens[to - 1];
     if (first === undefined || last === undefined) return '';
     const words = this.text.slice(first.start, last.end);
-    return this.hasNoise() ? words.replace(NOISE, '').replace(STUMBLE, '$1') : words;
+    return this.hasGaps({ from, to }) ? words.replace(NOISE, '').replace(STUMBLE, '$1') : words;
   }
 
-  private hasNoise(): boolean {
-    return (this.noisy ??= this.text.search(NOISE) >= 0 || this.text.search(STUMBLE) >= 0);
+  /** Whether more than a space stands between any two of its tokens: what is no token may stand there. */
+  private hasGaps({ from, to }: Span): boolean {
+    for (let at = from + 1; at < to; at += 1) {
+      if ((this.tokens[at]?.start ?? 0) > (this.tokens[at - 1]?.end ?? 0) + 1) return true;
+    }
+    return false;
   }
 
   /** Whether one number reaches over the place between two tokens, and up to there where that is given. */
   isNumberAcross(at: number, to: number | null = null): boolean {
     if (this.tokens[at]?.pause === true) return false;
+    if (!isInNumbers(this.tokens[at - 1]) || !isInNumbers(this.tokens[at])) return false;
     for (let from = Math.max(0, at - LONGEST_NUMBER); from < at; from += 1) {
       if (
         this.matcher.run(ANY_NUMBER, from).some(({ end }) => (to === null ? end > at : end === to))
@@ -158,7 +166,13 @@ export class Sentence {
 const NOISE = /\b(?:uh|um|erm|hmm?),? /gi;
 const STUMBLE = /\b(the|and|we|i|my|of) \1\b/gi;
 /** All in capitals, none of which tells a name. */
-const SHOUTED = /^[^a-z]{3,}$/;
+function isShouted(text: string): boolean {
+  for (let at = 0; at < text.length; at += 1) if (isSmallLetter(text.charCodeAt(at))) return false;
+  return text.length >= FEWEST_SHOUTED;
+}
+const FEWEST_SHOUTED = 3;
+const [BEFORE_SMALL, AFTER_SMALL] = [96, 123];
+const isSmallLetter = (code: number): boolean => code > BEFORE_SMALL && code < AFTER_SMALL;
 
 class SentenceFrame implements Frame {
   readonly context: Context;

@@ -141,18 +141,19 @@ const WHOLE: ReadonlyMap<string, readonly string[]> = new Map([
 ]);
 
 export function tokenise(text: string): readonly Token[] {
-  const lowered = text.toLowerCase();
   const tokens: Token[] = [];
   let pause = false;
   let hasNoise = false;
-  for (let at = 0; at < lowered.length;) {
-    const start = lowered.charCodeAt(at) === SPACE ? at + 1 : at;
-    const known = WORDS.numberAt(lowered, start);
+  let lowered: string | null = null;
+  for (let at = 0; at < text.length;) {
+    const start = text.charCodeAt(at) === SPACE ? at + 1 : at;
+    const known = WORDS.numberAt(text, start);
     if (known >= 0) {
       at = WORDS.end;
       hasNoise = addWord(tokens, known, { start, end: at, pause }) || hasNoise;
       pause = false;
     } else {
+      lowered ??= loweredInPlace(text);
       SCANNER.lastIndex = at;
       const found = SCANNER.exec(lowered);
       if (found === null) break;
@@ -162,6 +163,15 @@ export function tokenise(text: string): readonly Token[] {
     }
   }
   return hasNoise ? withoutNoise(tokens) : tokens;
+}
+
+/** In small letters, each where it stood: a few letters of other scripts come to two. */
+function loweredInPlace(text: string): string {
+  const lowered = text.toLowerCase();
+  if (lowered.length === text.length) return lowered;
+  return Array.from({ length: text.length }, (_, at) => text.charAt(at))
+    .map((letter) => (letter.toLowerCase().length === 1 ? letter.toLowerCase() : letter))
+    .join('');
 }
 
 const SPACE = 32;

@@ -1,3 +1,4 @@
+import { longer } from '../grammar/longer.ts';
 import { type Token, UNKNOWN } from '../grammar/tokens.ts';
 
 /** All sets that there are: what a word is asked of one set it will be asked of others. */
@@ -25,6 +26,10 @@ export class WordSet {
     rows = new Int32Array(0);
   }
 
+  static ofAll(sets: readonly WordSet[]): WordSet {
+    return new WordSet(sets.flatMap(({ words }) => [...words]));
+  }
+
   hasWord(word: string): boolean {
     return this.words.has(word);
   }
@@ -48,19 +53,12 @@ export class WordSet {
   /** What all sets say of a word; the cell of this one. */
   private learn({ known, text }: Token): number {
     const from = known * cells;
-    if (from + cells > rows.length) rows = withRoomFor(known);
+    if (from + cells > rows.length)
+      rows = longer(rows, Math.max(known + 1, FEWEST_WORDS) * cells - 1);
     rows.fill(ASKED, from, from + cells);
     for (const set of SETS) {
       if (set.hasWord(text)) rows[from + set.cell] = (rows[from + set.cell] ?? ASKED) | set.bit;
     }
     return rows[from + this.cell] ?? ASKED;
   }
-}
-
-function withRoomFor(known: number): Int32Array<ArrayBuffer> {
-  const longer = new Int32Array(
-    Math.max((known + 1) * cells, rows.length * 2, FEWEST_WORDS * cells),
-  );
-  longer.set(rows);
-  return longer;
 }

@@ -11,6 +11,7 @@ const EACH = 4;
 const NONE = -1;
 
 const [BEFORE_LETTERS, AFTER_LETTERS, APOSTROPHE, LAST_PLAIN] = [96, 123, 39, 127];
+const [BEFORE_CAPITALS, AFTER_CAPITALS, TO_SMALL, SPACE] = [64, 91, 32, 32];
 const APOSTROPHE_BITS = 27;
 const isLetter = (code: number): boolean => code > BEFORE_LETTERS && code < AFTER_LETTERS;
 
@@ -25,24 +26,31 @@ export class WordTable {
   private readonly places = new Int32Array(PLACES * EACH).fill(NONE);
 
   /**
-   * The number of the word from `start` on: letters from a to z, with those behind one apostrophe. Below zero where no
+   * The number of the word from `start` on: letters from a to z, capitals told from them by nothing, with those behind one apostrophe. Below zero where no
    * such word stands there, or one in another script, or a longer one than are numbered.
    */
   numberAt(text: string, start: number): number {
-    let [end, first, second, third] = [start, 0, 0, 0];
+    const { length } = text;
+    let end = start;
+    let first = 0;
+    let second = 0;
+    let third = 0;
     let mayJoin = false;
-    let code = text.charCodeAt(end);
-    while (isLetter(code) || (mayJoin && isJoined(text, end))) {
+    let code = SPACE;
+    // Never asked for a letter behind the last one: the engine makes slow code of what did so once.
+    for (; end < length; end += 1) {
+      code = letterAt(text, end);
+      if (!isLetter(code) && !(mayJoin && isJoined(text, end, code))) break;
       const bits = code === APOSTROPHE ? APOSTROPHE_BITS : code - BEFORE_LETTERS;
       if (end - start < FIRST_LETTERS) first = (first << LETTER_BITS) | bits;
       else if (end - start < MORE_LETTERS) second = (second << LETTER_BITS) | bits;
       else third = (third << LETTER_BITS) | bits;
       mayJoin = code !== APOSTROPHE && (mayJoin || end === start);
-      end += 1;
-      code = text.charCodeAt(end);
     }
     this.end = end;
-    if (end === start || end - start > MOST_LETTERS || code > LAST_PLAIN) return NONE;
+    if (end === start || end - start > MOST_LETTERS || (end < length && code > LAST_PLAIN)) {
+      return NONE;
+    }
     const { places } = this;
     let place = placeOf(first, second, third);
     for (; (places[place] ?? NONE) !== NONE; place = (place + EACH) & (PLACES * EACH - 1)) {
@@ -50,7 +58,7 @@ export class WordTable {
         return places[place + 3] ?? NONE;
       }
     }
-    return this.learn(text.slice(start, end), place, [first, second, third]);
+    return this.learn(text.slice(start, end).toLowerCase(), place, [first, second, third]);
   }
 
   private learn(word: string, place: number, letters: readonly number[]): number {
@@ -61,8 +69,14 @@ export class WordTable {
   }
 }
 
-const isJoined = (text: string, at: number): boolean =>
-  text.charCodeAt(at) === APOSTROPHE && isLetter(text.charCodeAt(at + 1));
+/** A capital is its small letter. */
+function letterAt(text: string, at: number): number {
+  const code = text.charCodeAt(at);
+  return code > BEFORE_CAPITALS && code < AFTER_CAPITALS ? code + TO_SMALL : code;
+}
+
+const isJoined = (text: string, at: number, code: number): boolean =>
+  code === APOSTROPHE && at + 1 < text.length && isLetter(letterAt(text, at + 1));
 
 /** Spreads words that differ little over the table. */
 function placeOf(first: number, second: number, third: number): number {
