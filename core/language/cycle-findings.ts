@@ -1,7 +1,8 @@
 import type { FindingStateId, PartId } from '../terms/names.ts';
 import { TURNS } from './fans.ts';
+import { wordBehind } from './clause-start.ts';
 import { finding, onlyOf } from './finding-of.ts';
-import { type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 
 const UNIT = '(it|unit|the unit|the box|the freezer|the case|the coil|the evaporator)';
 
@@ -20,16 +21,23 @@ const ofWhatTurns =
   };
 const itRuns = ofWhatTurns('running');
 const itIsDead = ofWhatTurns('notRunning');
+/** "You're wrong, dead wrong" */
+const endsAtPause = (frame: Frame): boolean => frame.endsAtPause;
 
 const NOTHING_RUNS =
   '(nothing [(is|at all is)] (running|on|coming on|working|happening)|nothing (runs|comes on|works|turns on)|no (lights|signs of life))';
+
+/** "We're running out of hope", "we are back on the main street", "it starts in five minutes": nothing turns in it. */
+const runsHere = (frame: Frame): boolean => !RUNS_ELSEWHERE.test(wordBehind(frame));
+const RUNS_ELSEWHERE =
+  /^(?:out|from|into|to|late|behind|errands|through|instead|away|over|after|ahead|short|in|at|like|around|the|a|an|my|our|your|his|her|their|this|that|me|him|us|them)$/;
 
 /** How it starts, stops and defrosts, which only one part of it does: that part need not be named. */
 export const CYCLE_RULES: readonly Rule[] = [
   rule(
     `((she|<the> unit|we) (is|are) ([(now|back|up and|finally|still)] running|back (on|up)|up and going)|it is (running (now|again|fine|good|great)|up and running|back (on|up|running)|finally running)|(she|it|<the> unit) [just] (fired|fires|started|starts) [right] [back] (up|right up)|(she|it) runs [(now|again|fine|good)]) [(now|again|fine|good|great)]`,
     itRuns,
-    { examples: ['she is running', 'it is up and running'] },
+    { only: runsHere, examples: ['she is running', 'it is up and running'] },
   ),
   rule('(fires|fired|starts|started|took) right (up|off)', itRuns, {
     alone: false,
@@ -40,6 +48,7 @@ export const CYCLE_RULES: readonly Rule[] = [
     examples: ['it is running'],
   }),
   rule('(and|then) it (runs|starts|is running|takes off|fires up)', itRuns, {
+    only: runsHere,
     examples: ['and it runs'],
   }),
   rule(
@@ -47,7 +56,7 @@ export const CYCLE_RULES: readonly Rule[] = [
     itIsDead,
     { apart: true, examples: ['it is dead'] },
   ),
-  rule(`<pause> dead [<pause> ${NOTHING_RUNS}]`, itIsDead),
+  rule(`<pause> dead [<pause> ${NOTHING_RUNS}]`, itIsDead, { only: endsAtPause }),
   rule(`[(it is|unit is|the unit is)] dead ${NOTHING_RUNS}`, itIsDead, {
     examples: ['dead nothing running'],
   }),

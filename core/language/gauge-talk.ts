@@ -288,7 +288,7 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
     { examples: ['standing at one sixty both sides'] },
   ),
   rule(
-    '[(it is|they are|pressures are|everything is|system is)] (equal|equalized|the same|both sides [are] [(at|sitting at|standing at)]|both gages [are] [(at|sitting at|reading)]) [(at|out at|to)] <amount>',
+    '[(it is|they are|pressures are|everything is|system is)] ((equal|equalized|both sides [are] [(at|sitting at|standing at)]|both gages [are] [(at|sitting at|reading)]) [(at|out at|to)]|the same (at|out at|to|<pause>)) <amount>',
     bothSides,
     { examples: ['equalized at one sixty'] },
   ),

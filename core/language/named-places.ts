@@ -23,6 +23,8 @@ const mayClose = ({ span }: Frame): boolean => span.from > 0;
 
 /** "I'm at the Blue Anchor Grill", "over at Quick Stop on Route 9": a name by its capitals, or by its trade. */
 const siteCalled: Means = (tags, frame) => {
+  // "He studied at Harvard": by "at" alone only where a clause begins.
+  if (OPENS_WITH_AT.test(frame.wordsOf(frame.span)) && !startsClause(frame)) return null;
   const span = spanIn(tags['clause']);
   const words = span === null ? '' : frame.wordsOf(span);
   const value = words.replace(/^the /i, '');
@@ -36,6 +38,8 @@ const siteCalled: Means = (tags, frame) => {
   const named: Fact = { fact: 'site', value: site, words: frame.wordsOf(frame.span) };
   return { facts: kind ? [named, kind] : [named] };
 };
+
+const OPENS_WITH_AT = /^(?:at|got at|working at) /i;
 
 /** "Lincoln Elementary, kitchen": what opens a sentence in capitals and ends as a trade. */
 const siteOpening: Means = (_tags, frame) => {

@@ -4,6 +4,7 @@ import type { Compiled, Matches } from '../grammar/match.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import { Reach } from '../grammar/reach.ts';
 import { type MayRead, Skimmer } from '../grammar/skim.ts';
+import { countsThings } from './counts-things.ts';
 import type { Meaning, Rule, Span } from './rule.ts';
 import { RULES } from './rules.ts';
 import { GRAMMAR, type Sentence } from './sentence.ts';
@@ -134,8 +135,9 @@ export class RuleReader {
     const rule = RULES[rank];
     if (this.sentence.leadsOn(to - 1) && this.sentence.canBeNumber(to - 2)) return null;
     const meaning = rule?.means(tags, this.sentence.frame({ from, to })) ?? null;
-    return rule === undefined || meaning === null
-      ? null
-      : { start: from, end: to, rank, rule, tags, meaning };
+    if (rule === undefined || meaning === null) return null;
+    const isRead = meaning.readings !== undefined;
+    if (isRead && countsThings(this.sentence.tokens, from, to)) return null;
+    return { start: from, end: to, rank, rule, tags, meaning };
   }
 }

@@ -1,7 +1,7 @@
 import { isAskedWithDo } from './clause-start.ts';
 import { PARTS, type PartId, type WorkKindId } from '../terms/names.ts';
 import { quantityTerm } from '../terms/quantities.ts';
-import { startsClause } from './clause-start.ts';
+import { startsClause, wordBefore } from './clause-start.ts';
 import { dueIn, stretchIn } from './due.ts';
 import { settledFan } from './fans.ts';
 import { NEEDED_RULES } from './needed.ts';
@@ -49,7 +49,17 @@ const getDone: Means = (tags, frame) => {
   return todo({ ...tags, work: isCoil ? 'clean' : 'replace' }, frame);
 };
 
+/** "You should not come back", "a decent return": nobody is to come. */
+const isToCome = (frame: Frame): boolean =>
+  !COMES.test(frame.wordsOf(frame.span)) ||
+  startsClause(frame) ||
+  LEADS_TO_COME.test(wordBefore(frame));
+const COMES = /^(?:come|be|go|return|follow|check|stop)\b/i;
+const LEADS_TO_COME =
+  /^(?:and|then|so|to|or|gotta|just|please|better|week|month|today|tomorrow|\w+day)$/i;
+
 const comeBack: Means = (tags, frame) => {
+  if (!isToCome(frame)) return null;
   const extras = extrasIn(tags, frame);
   const words = frame.wordsOf(frame.span);
   return extras && { recommendations: [{ do: COME_BACK_ID, part: null, ...extras, words }] };

@@ -51,8 +51,7 @@ export function saidOtherwise(tokens: readonly Token[]): Otherwise | null {
   let leftOut = 0;
   for (const [at, token] of tokens.entries()) {
     if (isMere(tokens, at)) leftOut += 1;
-    else if (mayHoldIs(token, tokens[at + 1]))
-      others.push(...apart(token, [token.text.slice(0, -1), 'is']));
+    else if (mayHoldIs(tokens, at)) others.push(...apart(token, [token.text.slice(0, -1), 'is']));
     else if (at === 0 && WE_ARE.has(token)) others.push(...apart(token, ['we', 'are']));
     else others.push(token);
   }
@@ -66,9 +65,19 @@ function isMere(tokens: readonly Token[], at: number): boolean {
   return MERE.has(token) || (LIKE.has(token) && BEFORE_LIKE.has(before));
 }
 
-function mayHoldIs(token: Token, next: Token | undefined): boolean {
-  if (!WITH_IS.has(token)) return false;
+/** "It returns", "in some cases": done, or more than one, and nobody's name with an ending. */
+const DONE_OR_MANY = new WordSet('returns cases boxes rooms');
+const LEADS_TO_NAME = new WordSet('the my our and ok so');
+const DOERS = new WordSet('i you he she it we they that who which');
+
+function mayHoldIs(tokens: readonly Token[], at: number): boolean {
+  const [before, token, next] = [tokens[at - 1], tokens[at], tokens[at + 1]];
+  if (token === undefined || !WITH_IS.has(token)) return false;
   if (next === undefined || next.pause) return false;
+  if (before !== undefined && !token.pause) {
+    if (DOERS.has(before)) return false;
+    if (DONE_OR_MANY.has(token) && !LEADS_TO_NAME.has(before)) return false;
+  }
   return !OF_MANY.has(next) && !(MANY.has(token) && WHERE.has(next));
 }
 

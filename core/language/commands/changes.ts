@@ -8,7 +8,7 @@ import { type Amounted, amountIn, measured, unitFor } from '../measure.ts';
 import { type Frame, heardCommand, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, tagsIn } from '../slots.ts';
 import type { Command, Reading } from '../utterance.ts';
-import { wordBehind } from '../clause-start.ts';
+import { startsClause, wordBefore, wordBehind } from '../clause-start.ts';
 import { holdsNumber } from '../own-reading.ts';
 import { startsWithName } from '../questions/named-in.ts';
 import { WordSet } from '../word-set.ts';
@@ -164,27 +164,57 @@ const ENTRY = '(one|reading|number|value|entry)';
 /** What is taken back by pointing at it. */
 const TAKEN_BACK = `((scratch|strike|delete|forget|disregard|discard|reject|nix|ditch|x out|axe) (that|it)|(cancel|erase|remove|get rid of|ignore) that|(delete|nix|ditch) last|(${SCRAP}|remove|(wipe|throw|take) out) (that|the|my) (last|previous) [(${ENTRY}|thing)]|${SCRAP} that ${ENTRY}|(undo|delete|scratch|erase|cancel) the (${ENTRY}|thing)|(forget|scratch|strike|ignore|disregard|nix|erase) ((that|the) last (bit|part) [i said]|(what|everything) (i|we) [just] (said|told you|gave you)))`;
 
+/** What takes back something of ours where a sentence begins, and anything else where it goes on: "you can't take it back". */
+const MEANS_ANYTHING =
+  /^(?:forget|ignore|never|take|drop|lose|kill|throw|toss|clear|remove|delete|cancel|erase|leave)\b/i;
+const NOT_TO_BE = /^(?:not|never|ever|nobody|cannot|wish|would|could)$/i;
+/** "I'll take it back to the shop" */
+const GOES_ON =
+  /^(?:to|tomorrow|later|with|home|when|if|how|because|about|on|yourself|for (?:a|the|my))$/;
+
+function takesBack(frame: Frame): boolean {
+  if (NOT_TO_BE.test(wordBefore(frame)) || GOES_ON.test(wordBehind(frame))) return false;
+  return startsClause(frame) || mayStandBehind(frame);
+}
+
+const mayStandBehind = (frame: Frame): boolean =>
+  !MEANS_ANYTHING.test(frame.wordsOf(frame.span)) || LEADS_TO_UNDO.test(wordBefore(frame));
+const LEADS_TO_UNDO =
+  /^(?:to|me|please|no|wait|sorry|actually|can|could|you|gloveside|just|us|that|right|oops|up|bad)$/i;
+
+/** "Oops, dropped my glove" takes back nothing. */
+const isOurMistake = (frame: Frame): boolean => {
+  const { to } = frame.span;
+  return OF_WHAT_WAS_SAID.test(frame.wordsOf({ from: to, to: to + 2 }));
+};
+const OF_WHAT_WAS_SAID =
+  /^(?:$|(?:that|take|scratch|no|not|wrong|undo|delete|sorry|wait|make|my)\b|i (?:said|meant|misspoke|gave|misread))/i;
+
 /** Taking something back, or putting it right. */
 export const CHANGE_COMMANDS: readonly Rule[] = [
   heardCommand(
     `(take that back|undo [that]|~${TAKEN_BACK}|~take it back|~undo (it|last|the last one)|~do not (write|put|log|record|count|keep|note) (that|it|that one) [(down|in|in there|in the note)]|~(leave|take) (that|it|that one) out [of (it|there|the note)]|~i misspoke|~take (the|that|my) last (reading|number|one|value) (back|out|off)|~[(you can|go ahead and)] (throw|toss) (that|the|my) [last] [(one|number|reading)] (out|away)|~(wipe|knock|drop) (that|the|my) [last] [(one|number|reading)] (out|off)|~throw out (that|the) last (one|number|reading)|~[no] (that|this|it) (was|is) [(for|of|from|on|off)] (the other|the wrong|a different|another) (unit|one|box|machine|system|gage)|~[no] wrong (unit|one|gage|box)|~never mind (that|it) [last] [(one|reading|number)]|~never mind the last one|~(that|the|my) last [(one|reading|number)] (is|was) (wrong|off|not right|a mistake)|~(that was|i made) a mistake|~i (said|told you|gave you|read) (that|it) wrong)`,
     undo,
-    { examples: ['take that back', 'undo', 'scratch that'] },
+    { only: takesBack, examples: ['take that back', 'undo', 'scratch that'] },
   ),
   rule(
-    '(that is not right|that (is|was) wrong|that was not right|oops)',
+    '[(no|nope|no no|oops|sorry|wait|hold on)] (that is not right|that (is|was) wrong|that was not right)',
     (tags, frame) => ({ ...undo(tags, frame), unlessTold: true }),
-    { examples: ['that is not right'] },
+    { apart: true, examples: ['that is not right'] },
   ),
+  rule('oops', (tags, frame) => ({ ...undo(tags, frame), unlessTold: true }), {
+    only: isOurMistake,
+    examples: ['oops'],
+  }),
   rule(
     '(take back|undo|scratch|delete|remove|forget|cancel|erase|clear) [(the|my|that|last)] <quantity> [(reading|number|value)]',
     undo,
-    { examples: ['undo the suction'] },
+    { only: takesBack, examples: ['undo the suction'] },
   ),
   rule(
     '(take back|undo|scratch|delete|remove|forget|cancel|erase) [(the|my|that)] [<quantity>] <amount>',
     undoValue,
-    { examples: ['scratch the one ninety'] },
+    { only: takesBack, examples: ['scratch the one ninety'] },
   ),
   rule(
     '(take out|get rid of|drop|lose|nix|strike|ditch|toss|throw out|wipe|knock out|kill|ignore|disregard) [(the|my|that)] [last] <quantity> (reading|number|value|figure|one)',

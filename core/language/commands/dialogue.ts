@@ -1,5 +1,5 @@
-import { wordBefore } from '../clause-start.ts';
-import { heardCommand, type Means, type Rule, rule } from '../rule.ts';
+import { startsClause, wordBefore, wordBehind } from '../clause-start.ts';
+import { type Frame, heardCommand, type Means, type Rule, rule } from '../rule.ts';
 import type { PlainCommand } from '../utterance.ts';
 import { command } from './command.ts';
 
@@ -29,17 +29,24 @@ const finishBehind: Means = (_tags, frame) => {
     : null;
 };
 
+const ends = (frame: Frame): boolean =>
+  /^(?:|and|please|now|then|so|thanks)$/.test(wordBehind(frame));
+
+/** "That was after the wedding", "had been set before" */
+const marks = (frame: Frame): boolean =>
+  startsClause(frame) && !/^(?:the|a|an|his|her|their|your|lunch|noon)$/.test(wordBehind(frame));
+
 /** Steering the dialogue and the visit. */
 export const DIALOGUE_COMMANDS: readonly Rule[] = [
   heardCommand(
     '(that is my before|~that is (the|our) before|~(mark|call|save|make|keep|use) (this|that|it|these|those) [(readings|numbers)] [(as|is)] [(the|my|our)] before|~(these|those|this) (are|is) [(my|the|our)] before [(readings|numbers)]|~before readings|~mark before|~(that is|this is) before|~(that was|those were) [(my|the|our)] before [(readings|numbers)]|~those are before|~set before)',
     plain('markBefore'),
-    { examples: ['that is my before', 'mark this as before'] },
+    { only: marks, examples: ['that is my before', 'mark this as before'] },
   ),
   heardCommand(
     '(mark this as after|that is my after|~that is (the|our) after|~(mark|call|save|make|keep|use) (this|that|it|these|those) [(readings|numbers)] [(as|is)] [(the|my|our)] after|~(these|those|this) (are|is) [(my|the|our)] after [(readings|numbers)]|~after readings|~mark after|~(that is|this is) after|~(that was|those were) [(my|the|our)] after [(readings|numbers)]|~those are after|~set after)',
     plain('markAfter'),
-    { examples: ['mark this as after', 'that is my after'] },
+    { only: marks, examples: ['mark this as after', 'that is my after'] },
   ),
   heardCommand(
     '[~(can|could|would|will) you] [please] (say that again|~repeat [(that|it|please|again)]|~(come again|what was that|what did you say|what would you say|pardon|say again|again please|one more time|say it again|i did not (hear|catch|get) (that|you)|huh|what)|~again|~(did you|you|have you) [(just)] (get|got|catch|hear|heard) (that|me|it|all (that|of that)))',
@@ -107,13 +114,14 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
   heardCommand(
     '(new visit|~(start|begin|open) [a] (new|another) (visit|call|job|one|ticket)|~(new|next) (call|job|ticket|unit)|~start (over|a visit)|~start fresh)',
     plain('newVisit'),
-    { examples: ['new visit', 'start a new visit'] },
+    { only: startsClause, examples: ['new visit', 'start a new visit'] },
   ),
   heardCommand(ENDED, plain('finish'), {
     alone: true,
     examples: ['that is it finish', 'finish the visit'],
   }),
-  rule(`(<pause>|and|<pause> (and|ok|so)) ${ENDED}`, plain('finish')),
+  // "Come on, finish your soup" ends nothing.
+  rule(`(<pause>|and|<pause> (and|ok|so)) ${ENDED}`, plain('finish'), { only: ends }),
   rule(
     `(that will do it|that is it|i am [all] done|we are [all] done|all done|that is all|that is everything|that is a wrap) [(and|so|ok)] ((close|wrap|write|finish) (it|her|this|this one|that one|him|up) [(out|up)]|finish [(the|this) (visit|job|call)]|call it (good|done))`,
     plain('finish'),

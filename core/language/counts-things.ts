@@ -1,0 +1,58 @@
+import { everyWordOf } from '../grammar/vocabulary.ts';
+import type { Token } from '../grammar/tokens.ts';
+import { isCountedThing, isPointedOut } from './counted-things.ts';
+import { HOLES } from './holes.ts';
+import { ONES, TEENS, TENS } from './number-words.ts';
+import { WordSet } from './word-set.ts';
+
+/** "Four point one", "a hundred and one" */
+const GOES_ON = new WordSet('point dot and oh');
+const SMALL = new WordSet([...ONES, ...TEENS]);
+const NUMBERS = new WordSet([...ONES, ...TEENS, ...TENS, 'hundred', 'thousand', 'half']);
+/** "Head one ninety, fans running": what we have names for is told of by itself. */
+const OURS = new WordSet(
+  ['quantity', 'place', 'part', 'equipment'].flatMap((hole) => {
+    const node = HOLES[hole];
+    return node === undefined ? [] : everyWordOf(node);
+  }),
+);
+/** "The same one", "the inside one": which, and not how much. */
+const BEFORE_WHICH = new WordSet(
+  'the a an this that these those same other another inside outside new old next last first second bad good big small ' +
+    'left right top bottom front back current no any every each which what wrong',
+);
+const WHOLE = new WordSet('the a an of price my your our their his her this that these');
+/** "Two or more", "three of them" */
+const JOINS = new WordSet('or of');
+const OF_MANY = new WordSet('more fewer less them those these us the my our your his her their');
+const OF_FEW = new WordSet('more different other such people');
+
+/** Whether the number that a reading ends in counts or points at things: "the case of twenty four waters", "the head one". */
+export function countsThings(tokens: readonly Token[], start: number, end: number): boolean {
+  const last = tokens[end - 1];
+  if (last === undefined || !isNumber(last)) return false;
+  const before = tokens[end - 2];
+  const isAlone =
+    end - 1 > start && !isNumber(before) && !(before !== undefined && GOES_ON.has(before));
+  if (isAlone && isWhich(last, before)) return true;
+  const next = tokens[end];
+  if (next === undefined || next.pause) return false;
+  if (isCountedThing(next) && !OURS.has(next)) return true;
+  if (last.text === 'half') return WHOLE.has(next);
+  if (!isAlone || !isSmall(last)) return false;
+  const second = tokens[end + 1];
+  return (
+    OF_FEW.has(next) ||
+    (JOINS.has(next) && second !== undefined && OF_MANY.has(second)) ||
+    (last.text === 'one' && isPointedOut(next) && !OURS.has(next))
+  );
+}
+
+const isNumber = (token: Token | undefined): boolean =>
+  token !== undefined && (token.value !== null || NUMBERS.has(token));
+
+const isSmall = (token: Token): boolean =>
+  token.value === null ? SMALL.has(token) : token.value < 20;
+
+const isWhich = ({ text }: Token, before: Token | undefined): boolean =>
+  text === 'one' && before !== undefined && BEFORE_WHICH.has(before);
