@@ -19,7 +19,7 @@ const OURS = new WordSet(
 /** "The same one", "the inside one": which, and not how much. */
 const BEFORE_WHICH = new WordSet(
   'the a an this that these those same other another inside outside new old next last first second bad good big small ' +
-    'left right top bottom front back current no any every each which what wrong',
+    'left right top bottom front back current no any every each which what wrong want wants wanted need needs',
 );
 const WHOLE = new WordSet('the a an of price my your our their his her this that these');
 /** "Two or more", "three of them" */
@@ -29,6 +29,7 @@ const OF_FEW = new WordSet('more different other such people');
 
 /** Whether the number that a reading ends in counts or points at things: "the case of twenty four waters", "the head one". */
 export function countsThings(tokens: readonly Token[], start: number, end: number): boolean {
+  if (isNobody(tokens, start)) return true;
   const last = tokens[end - 1];
   if (last === undefined || !isNumber(last)) return false;
   const before = tokens[end - 2];
@@ -46,6 +47,13 @@ export function countsThings(tokens: readonly Token[], start: number, end: numbe
     (JOINS.has(next) && second !== undefined && OF_MANY.has(second)) ||
     (last.text === 'one' && isPointedOut(next) && !OURS.has(next))
   );
+}
+
+/** "No one out there" */
+function isNobody(tokens: readonly Token[], start: number): boolean {
+  const [before, first, next] = [tokens[start - 1], tokens[start], tokens[start + 1]];
+  if (first === undefined || before === undefined || first.pause || isNumber(next)) return false;
+  return isWhich(first, before);
 }
 
 const isNumber = (token: Token | undefined): boolean =>

@@ -1,3 +1,5 @@
+import type { QuantityId } from '../terms/quantities.ts';
+import { wordBefore } from './clause-start.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
 import type { Amounted } from './measure.ts';
 import type { Frame } from './rule.ts';
@@ -23,8 +25,12 @@ export function isCutShort(frame: Frame): boolean {
 }
 
 /** "Reach-in two is warm", "evap one's fan": the second and the first of them, and nowhere near so many degrees. */
-export function isCounted({ value, unit }: Amounted, frame: Frame): boolean {
-  if (unit === null && isMeasureOfElse(frame)) return true;
+export function isCounted(
+  { value, unit }: Amounted,
+  frame: Frame,
+  quantity: QuantityId | null = null,
+): boolean {
+  if (unit === null && (isMeasureOfElse(frame) || isNumberOfElse(quantity, frame))) return true;
   if (unit !== null || value === null || value <= 0 || value >= 10 || frame.endsAtPause)
     return false;
   const { to } = frame.span;
@@ -47,3 +53,23 @@ const COUNTABLE =
   /\b(?:reach[- ]?in|walk[- ]?in|cooler|freezer|case|cabinet|prep table|merchandiser|evap|evaporator|coil) \S+$/i;
 const TELLS =
   /^(?:'s|is|isn't|isnt|has|hasn't|was|wasn't|won't|will|does|doesn't|keeps|needs|quit|went|just|sounds|looks|trips|runs)$/i;
+
+/** "He is in room twelve", "on a scale of one to ten": what has a number, and is not at so many degrees or pounds. */
+function isNumberOfElse(quantity: QuantityId | null, frame: Frame): boolean {
+  const words = frame.wordsOf(frame.span);
+  switch (quantity) {
+    case 'boxTemp':
+      return HOLDS_SO_MANY.test(words);
+    case 'ambientTemp':
+      return NUMBERED_ROOM.test(words) && LEADS_TO_ROOM.test(wordBefore(frame));
+    case 'cylinderWeight':
+      return FROM_ONE.test(words);
+    default:
+      return false;
+  }
+}
+const NUMBERED_ROOM = /^room (?:\d|(?!is\b|at\b|was\b|temp)[a-z])/i;
+const LEADS_TO_ROOM = /^(?:in|to|for|from|of|at|near|by|outside|videoconference|conference)$/i;
+const FROM_ONE = /\bscale (?:of|from)\b/i;
+/** "A case of twelve" is not at twelve. */
+const HOLDS_SO_MANY = /\b(?:case|cabinet|room|return) of \S+(?: \S+)?$/i;

@@ -15,7 +15,7 @@ import {
 } from './slots.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
 import { SIGHT_GLASS_RULES } from './sight-glass.ts';
-import { unitBehind } from './site-names.ts';
+import { ENDS_AS_TRADE, unitBehind } from './site-names.ts';
 import { EVERYDAY } from './unit-description.ts';
 import type { Fact, NameplateItem } from './utterance.ts';
 
@@ -151,8 +151,14 @@ const siteByName: Means = (tags, frame) => {
   const words = value.split(/\s+/);
   const least = OWNED.test(value) ? 1 : 2;
   const isName = words.length >= least && words.length <= 6 && !NO_NAME.test(value);
-  return isName && !namesReading(value) ? found : null;
+  return isName && !namesReading(value) && !isToDo(value, frame) ? found : null;
 };
+
+/** "I just got to talk to him": what stands behind "got to" is done, but for a name by its capital or its trade. */
+const isToDo = (value: string, frame: Frame): boolean =>
+  /\b(?:got|made it) (?:over )?to /i.test(frame.wordsOf(frame.span)) &&
+  !/^[A-Z]/.test(value) &&
+  !ENDS_AS_TRADE.test(value);
 
 /** "Luigi's" is a name by itself. */
 const OWNED = /\w's$/i;
@@ -165,7 +171,7 @@ const equipmentAtSite: Means = (tags, frame) => {
 };
 
 const NO_NAME =
-  /\d|^(?:be|do|go|get|take|have|run|check|find|see|wait|keep|make|call|the|a|an|my|this|that|your|our|his|her|their|its|about|around|least|home|work|lunch|it|what|where|full|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|minus|negative|point|half|condenser|compressor|evaporator|line|load|common|start|run|set|box|head|suction|walk)\b|\b(?:is|are|was|and|psi|degrees|hundred|now)\b/i;
+  /\d|^(?:i|you|we|he|she|they|please|then|be|do|go|get|take|have|run|check|find|see|wait|keep|make|call|the|a|an|my|this|that|your|our|his|her|their|its|about|around|least|home|work|lunch|it|what|where|full|zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|minus|negative|point|half|condenser|compressor|evaporator|line|load|common|start|run|set|box|head|suction|walk)\b|\b(?:is|are|was|and|psi|degrees|hundred|now)\b/i;
 
 const IT_IS =
   '(it is|this is|that is|we have [got]|it is got|i am on|i have|i have got|working on|i am working on|i am looking at|looking at|this one is|unit is|the unit is|the box is|we are on|i am at)';

@@ -97,6 +97,8 @@ const PASSES =
   '[only] [the] [(first|last|top|bottom|front|back|inlet|outlet|lower|upper)] [(<number>|few|couple|couple of)] (pass|passes|tube|tubes|row|rows|bends|u bends|circuit|circuits|foot|feet|inches|inch) [(only|or so|and that is it|of it)]';
 const FROST = '(frost|frosted|frosting|ice|iced|iced up|cold|sweat|sweating)';
 const LENGTH = '(foot|footer|ft)';
+const OF_A_CASE =
+  '(dairy|meat|deli|produce|frozen|frozen food|multi deck|open|coffin|service|beverage|bakery|reach in|seafood|cheese)';
 
 /** How a coil is fed and frosts, and what is told of cases, racks and ice machines. */
 export const FEED_RULES: readonly Rule[] = [
@@ -154,7 +156,7 @@ export const FEED_RULES: readonly Rule[] = [
     { examples: ['condenser has got about a half inch of lint on it'] },
   ),
   rule(
-    `[(it is|this is|case is|<the> case is|that is|got)] [(a|an)] <number> ${LENGTH} [(dairy|meat|deli|produce|frozen|frozen food|multi deck|open|coffin|service|beverage|bakery|reach in|seafood|cheese)] [(case|island|display)]`,
+    `((it is|this is|case is|<the> case is|that is|got) [(a|an)] <number> ${LENGTH} [${OF_A_CASE}] [(case|island|display)]|[(a|an)] <number> ${LENGTH} (${OF_A_CASE} [(case|island|display)]|case|island|display))`,
     longCase,
     { examples: ['case is a twelve foot dairy'] },
   ),

@@ -22,7 +22,7 @@ const offInstruments = (tags: Tags): QuantityId | null => {
 const said: Means = (tags, frame) =>
   offInstruments(tags) === null ||
   isCutShort(frame) ||
-  isCounted(amountIn(tags), frame) ||
+  isCounted(amountIn(tags), frame, quantityId(tags['quantity'])) ||
   isMeans(tags, frame)
     ? null
     : asReading()(tags, frame);

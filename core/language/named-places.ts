@@ -39,7 +39,7 @@ const siteCalled: Means = (tags, frame) => {
   return { facts: kind ? [named, kind] : [named] };
 };
 
-const OPENS_WITH_AT = /^(?:at|got at|working at) /i;
+const OPENS_WITH_AT = /^(?:(?:got|working|over|out|here|back|down|up|on site) )?at /i;
 
 /** "Lincoln Elementary, kitchen": what opens a sentence in capitals and ends as a trade. */
 const siteOpening: Means = (_tags, frame) => {
@@ -65,7 +65,8 @@ function siteInside(frame: Frame): ReturnType<Means> {
   return { facts: [{ fact: 'site', value, words: said }] };
 }
 const GOES_ON = new RegExp(`^(?:on|in|at|by|and|number|'s|is|was|has|near|off|${TRADE})$`, 'i');
-const PRONOUN = /^(?:I|We|It|The|This|That|He|She|They|And|So|OK|Okay|Check|Clean|At|Same|Now)\b/;
+const PRONOUN =
+  /^(?:I|We|It|The|This|That|You|He|She|They|My|And|So|OK|Okay|Check|Clean|At|In|On|By|From|For|To|With|After|When|If|Please|Leave|Same|Now)\b/;
 
 const NEAR =
   '[(back|over|down|up|out|right|just|here|there)] (by|in|near|behind|next to|beside|across from|under|underneath|below|above|against|off|on|at|past|outside|left of|right of)';

@@ -7,6 +7,7 @@ import { type MayRead, Skimmer } from '../grammar/skim.ts';
 import { countsThings } from './counts-things.ts';
 import type { Meaning, Rule, Span } from './rule.ts';
 import { RULES } from './rules.ts';
+import { isSupposedBefore } from './supposed-before.ts';
 import { GRAMMAR, type Sentence } from './sentence.ts';
 
 /** A rule that reads a stretch of the sentence, and what it means there. Its place in the list of rules is its rank. */
@@ -131,13 +132,19 @@ export class RuleReader {
     return this.sentence.matcher.runOpened(ready, start);
   }
 
+  /** Told of every rule by the words around: the number counts things, what is found is only supposed. */
+  private isMeant({ readings, findings }: Meaning, { from, to }: Span): boolean {
+    const { tokens } = this.sentence;
+    if (readings !== undefined && countsThings(tokens, from, to)) return false;
+    return findings === undefined || !isSupposedBefore(tokens, from);
+  }
+
   private itemOf(rank: number, { from, to }: Span, tags: Tags): Item | null {
     const rule = RULES[rank];
     if (this.sentence.leadsOn(to - 1) && this.sentence.canBeNumber(to - 2)) return null;
     const meaning = rule?.means(tags, this.sentence.frame({ from, to })) ?? null;
     if (rule === undefined || meaning === null) return null;
-    const isRead = meaning.readings !== undefined;
-    if (isRead && countsThings(this.sentence.tokens, from, to)) return null;
+    if (!this.isMeant(meaning, { from, to })) return null;
     return { start: from, end: to, rank, rule, tags, meaning };
   }
 }

@@ -173,17 +173,8 @@ const unlessOfPart: Means = (tags, frame) =>
     ? null
     : asReading()(tags, frame);
 
-/** "A case of twelve" is not at twelve, nor is a box of fifty. */
-const HOLDS_SO_MANY = /\b(?:case|box|room|cooler|freezer|cabinet|return) of \S+(?: \S+)?$/i;
-
-const unlessCounted: Means = (tags, frame) => {
-  const amount = amountIn(tags);
-  const isContent =
-    tags['quantity'] === 'boxTemp' &&
-    amount.unit === null &&
-    HOLDS_SO_MANY.test(frame.wordsOf(frame.span));
-  return isContent || isCounted(amount, frame) ? null : asReading()(tags, frame);
-};
+const unlessCounted: Means = (tags, frame) =>
+  isCounted(amountIn(tags), frame, quantityId(tags['quantity'])) ? null : asReading()(tags, frame);
 
 const ARRIVAL =
   '(when i got here|on arrival|~when we (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|~when i (got there|arrived|came in|first got here|showed up|pulled up|walked (in|up)|first (walked (in|up)|came in|looked at it)|got to it|first hooked up|hooked up)|~(at|upon) arrival)';

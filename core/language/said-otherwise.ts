@@ -66,7 +66,7 @@ function isMere(tokens: readonly Token[], at: number): boolean {
 }
 
 /** "It returns", "in some cases": done, or more than one, and nobody's name with an ending. */
-const DONE_OR_MANY = new WordSet('returns cases boxes rooms');
+const DONE_OR_MANY = new WordSet('returns cases boxes rooms sites');
 const LEADS_TO_NAME = new WordSet('the my our and ok so');
 const DOERS = new WordSet('i you he she it we they that who which');
 
