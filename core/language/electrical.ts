@@ -88,12 +88,16 @@ const placeFirst: Means = (tags, frame) => {
   const amount = amountIn(tags);
   const isWinding = place !== null && OHMS_AT[place] !== undefined;
   const isSupply = place !== null && (SUPPLY.includes(place) || saysSide(place, frame));
+  if (amount.unit === null && YEAR.test(frame.wordsOf(frame.span))) return null;
   if (amount.unit === null && amount.value !== 0 && isCapacitor(place) && isRead(frame)) {
     return one(readingOf('capacitance', amount, { place, frame }));
   }
   if (amount.unit === null && !isWinding && !isSupply && !amount.overlimit) return null;
   return one(electrical(tags, place, frame));
 };
+
+/** "353 B.C." */
+const YEAR = /\bb\.\s?c\b/i;
 
 /** "The cap reads thirty one": what a meter reads of it alone is what it holds. */
 const isCapacitor = (place: PlaceId | null): boolean =>
