@@ -1,4 +1,5 @@
 import { changed, type Token } from '../grammar/tokens.ts';
+import { askedOutright } from './asked-inside.ts';
 import { WordSet } from './word-set.ts';
 
 /** What turns to somebody before anything is said: "okay so", "alright," and the like. */
@@ -40,26 +41,114 @@ const split = (words: string): readonly string[] => words.split(' ');
 /** What leads to a question that stands by itself. */
 const LEADS_TO_QUESTION = [
   ...['tell me', 'can you tell me', 'could you tell me', 'will you tell me', 'just tell me'],
-  ...['do you know', 'you know', 'any idea', 'quick question', 'question', 'wondering'],
+  ...['remind me again', 'remind me', 'can you remind me', 'could you remind me'],
+  ...[
+    'do you know',
+    'do you remember',
+    'you remember',
+    'any idea',
+    'wondering',
+    'just wondering',
+    'i am wondering',
+  ],
   ...['i want to know', 'i need to know', 'i would like to know', 'i was wondering', 'i wonder'],
 ].map(split);
-const LEADING = new WordSet(LEADS_TO_QUESTION.flatMap((words) => words.slice(0, 1)));
+/** The same, but a "what the head is" behind them is no question. */
+const LEADS_OUTRIGHT = [
+  ...['you know', 'quick question', 'question for you', 'question', 'got a question', 'buddy'],
+  ...['let me ask you something', 'let me ask you this', 'let me ask you', 'one more thing'],
+  ...['by the way', 'real quick', 'before i forget', 'wait'],
+].map(split);
+/** Before what the product is told to do. */
+const LEADS_TO_COMMAND = [
+  ...['can you', 'could you', 'would you', 'will you', 'why do not you', 'you can', 'you better'],
+  ...['go ahead and', 'can you go ahead and', 'you can go ahead and', 'please', 'can you please'],
+  ...['i need you to', 'i want you to', 'real quick', 'no', 'wait', 'actually', 'just', 'now'],
+].map(split);
+/** What it is told in, where nothing else can be meant: it makes, starts and closes no part. */
+const COMMANDED = [
+  ...['pause', 'say that', 'say it', 'say again', 'repeat', 'stop listening', 'stop talking'],
+  ...['quit talking', 'quit listening', 'hold on', 'hold up', 'hang on', 'be quiet', 'mute'],
+  ...['make it', 'make that', 'change it to', 'change that to', 'correct that', 'mark this'],
+  ...['mark that', 'mark these', 'save this', 'save that', 'save these', 'call that', 'call this'],
+  ...['undo', 'scratch', 'delete', 'remind me', 'cancel', 'finish up', 'finish the', 'finish it'],
+  ...[
+    'wrap it up',
+    'wrap this up',
+    'wrap up',
+    'close it out',
+    'close this out',
+    'end the',
+    'end this',
+  ],
+  ...[
+    'set a',
+    'set me a',
+    'start a',
+    'start me a',
+    'take that back',
+    'take it back',
+    'forget that',
+  ],
+  ...[
+    'end visit',
+    'finish',
+    'give me a minute',
+    'give me a second',
+    'read it',
+    'read that',
+    'read me',
+  ],
+].map(split);
+/** Behind these a question is told as if it were so. */
+const ASKS_OPINION = ['do you think', 'you think', 'would you say', 'do you reckon'].map(split);
+const ALL_LEADS = [...LEADS_TO_QUESTION, ...LEADS_OUTRIGHT, ...ASKS_OPINION];
+const LEADING = new WordSet(
+  [...ALL_LEADS, ...LEADS_TO_COMMAND].flatMap((words) => words.slice(0, 1)),
+);
 const ASKING = new WordSet(
   'what where how which why when who whose is are am do does did should can',
 );
 
-/** The tokens without "can you tell me" before a question; `null` where nothing leads to one. */
+/** The tokens without "can you tell me" before a question or a command, which is asked outright; `null` where nothing leads to one. */
 export function withoutAsking(tokens: readonly Token[]): readonly Token[] | null {
   const [first] = tokens;
   if (first === undefined || !LEADING.has(first)) return null;
-  const lead = LEADS_TO_QUESTION.find((words) => standAt(tokens, 0, words));
-  const next = lead && tokens[lead.length];
-  if (lead === undefined || next === undefined || !ASKING.has(next)) return null;
-  return [changed(next, { pause: false }), ...tokens.slice(lead.length + 1)];
+  const lead = ALL_LEADS.find((words) => standAt(tokens, 0, words));
+  return (lead === undefined ? null : askedBehind(tokens, lead)) ?? commandedBehind(tokens);
+}
+
+/** "Can you say that again" */
+function commandedBehind(tokens: readonly Token[]): readonly Token[] | null {
+  const lead = LEADS_TO_COMMAND.find(
+    (words) =>
+      standAt(tokens, 0, words) &&
+      COMMANDED.some((command) => standAt(tokens, words.length, command)),
+  );
+  return lead === undefined ? null : tokensFrom(tokens, lead.length);
+}
+
+function tokensFrom(tokens: readonly Token[], from: number): readonly Token[] {
+  const [first, ...more] = tokens.slice(from);
+  return first === undefined ? [] : [changed(first, { pause: false }), ...more];
+}
+
+function askedBehind(tokens: readonly Token[], lead: readonly string[]): readonly Token[] | null {
+  const next = tokens[lead.length];
+  if (next === undefined) return null;
+  const isOpinion = ASKS_OPINION.includes(lead);
+  const asksInside = isOpinion || LEADS_TO_QUESTION.includes(lead);
+  const outright = asksInside ? askedOutright(tokens, lead.length, isOpinion) : null;
+  if (outright !== null) return outright;
+  if (!ASKING.has(next)) return null;
+  const asked = tokensFrom(tokens, lead.length);
+  return withoutAsking(asked) ?? asked;
 }
 
 /** What is said to somebody behind anything. */
-const TO_SOMEBODY = ['please', 'thanks', 'thank you', 'thanks a lot', 'man', 'so yeah'].map(split);
+const TO_SOMEBODY = [
+  ...['please', 'thanks', 'thank you', 'thanks a lot', 'man', 'so yeah', 'as well'],
+].map(split);
 /** The same, but words of the job where no comma stands before them: "the relay is okay". */
 const BEHIND_COMMA = ['ok', 'alright', 'yeah', 'right'].map(split);
 const ENDS = new WordSet([...TO_SOMEBODY, ...BEHIND_COMMA].flatMap((words) => words.slice(-1)));
@@ -90,8 +179,22 @@ function tailBehindComma(tokens: readonly Token[]): readonly string[] | undefine
 /** What is said behind anything that is measured or found: all of it is of now and of here. */
 const OF_NOW = ['right now', 'now', 'at the moment', 'currently', 'today'].map(split);
 const OF_HERE = ['here'];
+/** What is said to whom is asked or told to do something, or what it is asked of, which is nothing else. */
+const OF_ASKING = [
+  ...['for me', 'for now', 'real quick', 'if you would', 'if you can', 'if you could', 'buddy'],
+  ...['would you', 'would ya', 'will you', 'can you', 'if you know', 'if you do not mind'],
+  ...[
+    'on this thing',
+    'on this one',
+    'on this unit',
+    'on this guy',
+    'for this unit',
+    'for this one',
+  ],
+  ...['for this thing', 'in here', 'at this point', 'by the way', 'exactly', 'roughly'],
+].map(split);
 const TAIL_ENDS = new WordSet(
-  [...OF_NOW, ...BEHIND_COMMA, OF_HERE].flatMap((words) => words.slice(-1)),
+  [...OF_NOW, ...OF_ASKING, ...BEHIND_COMMA, OF_HERE].flatMap((words) => words.slice(-1)),
 );
 /** "Until now", "that's not right now": no tail of what stands before it. */
 const TAKES_NOW = new WordSet('from to on by till until before since for not just');
@@ -105,6 +208,8 @@ export function withoutTail(tokens: readonly Token[]): readonly Token[] | null {
   if (last === undefined || !TAIL_ENDS.has(last)) return null;
   const said = tailBehindComma(tokens);
   if (said !== undefined) return tokens.slice(0, -said.length);
+  const ofAsking = OF_ASKING.find((words) => endWith(tokens, words));
+  if (ofAsking !== undefined) return tokens.slice(0, -ofAsking.length);
   const isHere = endWith(tokens, OF_HERE);
   const tail = isHere ? OF_HERE : OF_NOW.find((words) => endWith(tokens, words));
   const before = tail && tokens[tokens.length - tail.length - 1];

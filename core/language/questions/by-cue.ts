@@ -62,7 +62,9 @@ const NUMBER_WORDS = new WordSet([
 function hasNumber({ tokens, start, end }: Clause): boolean {
   for (let at = start; at < end; at += 1) {
     const token = tokens[at];
-    if (token !== undefined && (token.value !== null || NUMBER_WORDS.has(token))) return true;
+    if (token === undefined) continue;
+    const isName = token.text === 'point' && tokens[at - 1]?.text === 'set';
+    if (token.value !== null || (!isName && NUMBER_WORDS.has(token))) return true;
   }
   return false;
 }
@@ -146,11 +148,22 @@ function askedBy(clause: Asking, asksBySign: boolean): Told | null {
     const question = ready.fits(clause) ? ready.cue.asks(clause) : null;
     if (question !== null) return { question, cue: ready.cue };
   }
-  // "Superheat?"
-  const isShort = asksBySign && clause.end - clause.start <= 3;
-  const named = isShort ? clause.quantity() : null;
-  return named === null ? null : { question: { ask: 'value', about: named }, cue: null };
+  return asksBySign ? namedAlone(clause) : null;
 }
+
+/** "Superheat?", "head okay?", "superheat looking any better?" */
+function namedAlone(clause: Asking): Told | null {
+  const length = clause.end - clause.start;
+  const named = length <= MOST_NAMED ? clause.quantity() : null;
+  if (named === null) return null;
+  if (RIGHT.isIn(clause)) return { question: { ask: 'compare', about: named }, cue: null };
+  return length > FEW ? null : { question: { ask: 'value', about: named }, cue: null };
+}
+const FEW = 3;
+const MOST_NAMED = 6;
+const RIGHT = new Wording(
+  / (?:ok|good|normal|right|fine|alright|off|bad|too|looking|better|worse) /,
+);
 
 function asksByWords({ words }: Clause): boolean {
   const asking = words.replace(LEAD, '');

@@ -221,7 +221,7 @@ export const CUES: readonly Cue[] = [
   },
   {
     asks: plain('beforeAfter'),
-    says: ['did (that|this|it|we|i)', 'do (for|to)'],
+    says: ['did (that|this|it|we|i)', 'do (for|to)|what did (that|this|it) do'],
     example: 'what did that do for me',
   },
   {

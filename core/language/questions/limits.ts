@@ -156,10 +156,15 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     { examples: ['how much can i put in the cylinder', 'how full can the tank be'] },
   ),
   rule(
-    'how much (charge|refrigerant|gas|freon|<refrigerant>) ((can|may) (it|this|the unit|this unit|i) (have|hold|take|use)|(is|am i) allowed [(in here|in this|here)]|does (it|this|the unit|this (unit|thing|one|box)) (take|hold|need|get)|can i (add|put in|charge)|should (it|this) (take|have|hold|get)|is (it|this) supposed to have)',
+    'how much (charge|refrigerant|gas|freon|<refrigerant>) ((can|may) (it|this|the unit|this unit|i) (have|hold|take|use)|(is|am i) allowed [(in here|in this|here)]|does (it|this|the unit|this (unit|thing|one|box)) (take|hold|need|get)|(can|should|do|would|must) (i|we|you) (add|put in|put back [in]|charge|weigh in|need|use)|should (it|this) (take|have|hold|get)|is (it|this) supposed to have)',
     limit('charge'),
     { examples: ['how much charge does it take'] },
   ),
+  rule('how much (charge|refrigerant|gas|freon)', limit('charge'), {
+    alone: true,
+    unheard: true,
+    examples: ['how much charge'],
+  }),
   heardRule(
     'how much can i (put in|~(add|charge|put in it|put back|put back in) [(it with|to it|in)])',
     limitOfWhatMoves,

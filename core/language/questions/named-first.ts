@@ -1,4 +1,5 @@
 import { derivedId } from '../slots.ts';
+import { MOVING, trend } from './waiting.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { aboutIn, ask, MY } from './asking.ts';
 
@@ -39,6 +40,11 @@ export const NAMED_FIRST_QUESTIONS: readonly Rule[] = [
     `${MY} <asked> <pause> ((is|does) ${IT} [(look|seem)] ${RIGHT}|how (is|does) ${IT} (look|looking|compare))`,
     about('compare'),
     { examples: [] },
+  ),
+  rule(
+    `${MY} <quantity> <pause> ((is|has) ${IT} [(still|been|stopped|started)] (${MOVING}) [(yet|now|any|at all|out|down)]|which (way|direction) is ${IT} (going|moving|headed|heading|trending|drifting)|(what is|how is) ${IT} (doing|trending))`,
+    trend,
+    { unheard: true, examples: [] },
   ),
   rule(`[(the|my)] <asked>`, derivedAlone, { alone: true, examples: ['compression ratio'] }),
 ];

@@ -149,6 +149,11 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     plain('causes'),
     { examples: ['what causes high head pressure'] },
   ),
+  rule(
+    `(what (does|would) [(a|the|my|this|that)] (high|low|zero|no) <asked> (mean|tell (me|you|us)|point (to|at)|indicate)|what is [(a|the|my|this|that)] (high|low) <asked> (telling|tell) (me|you|us)|what does it mean (when|if) ${MY} <asked> is [(so|too|that|really)] (high|low|up|down|zero))`,
+    plain('causes'),
+    { unheard: true, examples: ['what does high superheat mean'] },
+  ),
   heardRule(
     '(what should i check next|~what (do i|should i|would you|should we) (check|look at|do|try|measure|test|be checking|be looking at|be doing|be measuring|be testing) [(next|now|first)]|~what is next|~what next|~what is the next (check|step|thing)|~next (check|step)|~where (do|should|would) i (go|look|test|check|measure|start looking) (next|from here|now|first)|~what (test|tests|check|checks) (should|do|would) (i|you) (do|run|make|start with) [(next|now|first)]|~what is the (next|first) (thing|test|place) to (check|do|look at|test|try|measure|look)|~where (do|should|would) i (put|stick|place) (the|my) (leads|meter|probes|meter leads|test leads|clamp) [(next|now)]|~what (do|would) you (need|want) [(from me|to know|next|me to (check|measure|do|read|look at))]|~what (reading|readings|number|numbers) (do you|are you) (need|missing|want)|~what (am i|are you|are we) missing|~what (should|do) i (get|read|give you|take) [(next|now)]|~where to [next]|~what now|~now what|~so what now|~what then|~then what|~what else (should|can|do|would) (i|you|we) (check|look at|test|try|do)|~what to (check|do|look at|test|measure) [(next|now|first)]|~what comes next|~where (do|should) i (start|begin))',
     nextCheck,

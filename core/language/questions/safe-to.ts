@@ -13,6 +13,9 @@ const OK_TO =
 const CAN =
   '((can|may|could|should) (i|we) [(just|still|ever|go ahead and|be)]|is it [(still|really)] (safe|ok|all right|alright|fine|good|clear|smart|dangerous|bad|a bad idea) (to|if (i|we))|(ok|alright|safe|good|clear) (to|if (i|we))|(am i|are we|is this) (ok|safe|good|clear|allowed) to|safe for (me|us) to|do (i|we) [(really|even|still)] ((need|have) to|need (a|an|any|the|my))|do you think (i|we) (can|could|should))';
 
+const CAPACITORS =
+  '(the|this|that|these|those|a|my) [(run|start)] (capacitor|cap|capacitors|caps|can)';
+
 const isWet = (frame: Frame): boolean =>
   /^sweating on\b/i.test(frame.wordsOf(frame.span)) && wordBefore(frame) !== '';
 
@@ -133,6 +136,16 @@ export const SAFE_TO_QUESTIONS: readonly Rule[] = [
     {
       examples: ['how do i discharge the capacitor'],
     },
+  ),
+  rule(
+    `(((will|would|can|could|is|are) ${CAPACITORS} [(going to|still)] (bite|hurt|shock|zap|get|knock|kill|burn) (me|you|us|somebody|anybody)|(is|are) ${CAPACITORS} [(still|really)] (charged|hot|live|loaded|holding [a charge]|dangerous)|is there [(still|any)] [(a|any)] (charge|voltage|juice) [(left|still)] (on|in) ${CAPACITORS}|(does|do) ${CAPACITORS} [still] (hold|have) a charge) [(on|in|to) (it|them)])`,
+    safety('capacitor'),
+    { unheard: true, examples: ['will this cap bite me', 'is that capacitor still charged'] },
+  ),
+  rule(
+    `(will|would|can|could|is) <the> (gas|refrigerant|freon|<refrigerant>) [going to] (hurt|kill|burn|choke|blow up on|poison|gas) (me|you|us|somebody|anybody)`,
+    safety('handling'),
+    { unheard: true, examples: ['will this gas hurt me'] },
   ),
   rule('is the air (safe|ok|good) [in here]', safety('air'), { examples: ['is the air safe'] }),
   rule(

@@ -34,12 +34,41 @@ const unclaimedOf = (value: number, tags: Tags): Meaning | null =>
   refrigerantId(tags['refrigerant']) === null ? null : { unclaimed: [String(value)] };
 
 const ON = '[(on|~for|~with|~of|~in) [~the] <refrigerant>]';
+/** What it is asked as. */
+const AS =
+  '((in|as|for) [a] (pressure|psi|pounds|temp|temperature|degrees|saturation)|(come|work) [out] (to|at))';
+
+/** "How many degrees is fifteen pounds": what is counted is what it is asked as. */
+const ofHowMany: Means = (tags, frame) => {
+  const isOfPressure = /^how many degrees/i.test(frame.wordsOf(frame.span));
+  return saturation({ ...tags, as: isOfPressure ? 'pressure' : 'temperature' }, frame);
+};
 
 /** The pressure of a temperature, or the temperature of a pressure. */
 export const SATURATION_QUESTIONS: readonly Rule[] = [
   heardRule(`what is <amount> ${ON}`, saturation, {
     examples: ['what is one hundred degrees on two ninety'],
   }),
+  rule(`what (is|does|would) <amount> ${ON} [be] ${AS} ${ON}`, saturation, {
+    unheard: true,
+    examples: ['what is fifteen pounds in degrees'],
+  }),
+  rule(`<amount> ${ON} (in|to) (degrees|temperature|a temperature) ${ON}`, saturation, {
+    alone: true,
+    unheard: true,
+    tags: { as: 'pressure' },
+    examples: ['fifteen pounds in degrees'],
+  }),
+  rule(
+    `how many (degrees|pounds|psi) (is|does|are|would) <amount> ${ON} [(be|make|give me|come to|come out to)] ${ON}`,
+    ofHowMany,
+    { unheard: true, examples: ['how many psi is forty degrees'] },
+  ),
+  rule(
+    `what (pressure|psi|temperature|temp) (does|would|will|do i get (at|from|for|out of)|am i at (at|with)|goes with|is that at) <amount> ${ON} [(come|work) [out]] [(be|to|at|give me|make)] ${ON}`,
+    saturation,
+    { unheard: true, examples: ['what temp does twelve psi come out to'] },
+  ),
   rule(`what (pressure|psi) is <amount> ${ON}`, saturation, {
     tags: { as: 'temperature' },
     examples: ['what pressure is one ten on four oh four a'],
@@ -95,7 +124,7 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     examples: ['fifty degrees on r 22 equals what'],
   }),
   rule(
-    `<amount> ${ON} (is (what|how much) (pressure|psi)|is (what|how much) in (pressure|psi)|what pressure)`,
+    `<amount> ${ON} ((is|would be) (what|how much|how many) (pressure|psi)|is (what|how much) in (pressure|psi)|what pressure)`,
     saturation,
     {
       tags: { as: 'temperature' },
@@ -103,7 +132,7 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    `<amount> ${ON} (is what (temperature|temp)|is (what|how much) in (degrees|temperature)|what (temp|temperature))`,
+    `<amount> ${ON} ((is|would be) what (temperature|temp)|is (what|how much) in (degrees|temperature)|(is|would be) how many degrees|what (temp|temperature))`,
     saturation,
     { tags: { as: 'pressure' }, examples: ['sixty psi on two ninety is what temperature'] },
   ),

@@ -62,7 +62,7 @@ export const STEP_QUESTIONS: readonly Rule[] = [
     },
   ),
   heardRule(
-    '(which step|~what step [(am i|are we)] [(on|at)]|~where (am i|are we|was i|were we)|~which step (am i|are we) (on|at)|~what was the step)',
+    '(which step|~what step [(am i|are we)] [(on|at)]|~where (am i|are we|was i|were we)|~which step (am i|are we) (on|at)|~what was the step|~(give|tell|show|read) me the steps [again]|~what (are|were) the steps [again])',
     move('which'),
     { alone: true },
   ),

@@ -17,7 +17,7 @@ const NOW =
   '[~(now|right now|at|at now|currently|reading|at right now|again|i gave you|i told you|i said|you got|you have|here)]';
 /** Whether it is as it should be. */
 const RIGHT =
-  '(high|low|ok|good|normal|right|all right|where it (should|needs to|ought to) be|in range|off|fine|close|too high|too low|high or low|on target|in line|about right|bad|any good|[(good|cold|warm|hot|high|low)] enough|where it is (supposed|meant) to be|too (cold|warm|hot|much)|acceptable|reasonable|up to par|way (off|high|low|up)|in spec|out of range|out of line|where i (want|need) it)';
+  '(high|low|ok|good|normal|right|all right|where it (should|needs to|ought to) be|in range|off|fine|close|too high|too low|high or low|on target|in line|about right|bad|any good|[(good|cold|warm|hot|high|low)] enough|where it is (supposed|meant) to be|too (cold|warm|hot|much)|acceptable|reasonable|up to par|way (off|high|low|up)|in spec|out of range|out of line|where (i|we|you) (want|need) it|out of whack)';
 
 /** Two quantities in one question are two questions. */
 const aboutBoth =
@@ -79,7 +79,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     { examples: ['what should i see for suction'] },
   ),
   rule(
-    `(what is|what is a|what is the|give me the|give me a|what would be a|tell me the|and the|what is my) (target|normal|good|right|proper|ideal|correct|expected) <asked> [(on|for) [a] <refrigerant>]`,
+    `(what is|what is a|what is the|give me the|give me a|i need (a|the|my)|what would be a|tell me the|and the|what is my) (target|normal|good|right|proper|ideal|correct|expected) <asked> [(on|for) [a] <refrigerant>]`,
     about('target'),
     { examples: ['what is the target suction'] },
   ),
@@ -101,7 +101,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     { examples: ['suction should be what'] },
   ),
   rule(
-    `(where|what) (do|would|should) (i|we|you) (want|like|need|expect) ${MY} <asked> [(to be [at]|at|be [at])]`,
+    `(where|what) (do|would|should|can|must) (i|we|you) (want|like|need|expect|get|bring|run|keep|have|set) ${MY} <asked> [(to be [at]|at|be [at]|to)]`,
     about('target'),
     { examples: ['where do i want my suction'] },
   ),
@@ -116,7 +116,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     { examples: ['what is head supposed to be today'] },
   ),
   rule(
-    `what (should|would|do) (i|we) (be (running|seeing|getting|at|looking at)|want to (see|have|be at|get)|like to see|expect to see) (for|on|in|at|with) ${MY} <asked> ${TODAY}`,
+    `what (should|would|do) (i|we|you) (be (running|seeing|getting|at|looking at)|want to (see|have|be at|get)|like to see|expect to see) (for|on|in|at|with) ${MY} <asked> ${TODAY}`,
     about('target'),
     { examples: ['what should i be running for head pressure today'] },
   ),
@@ -239,7 +239,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
   }),
   heardRule(`what is ${MY} <asked> ${NOW}`, about('value'), { examples: ['what is my superheat'] }),
   rule(
-    `(what does that make|what would that make|what does that put|where does that put) ${MY} <asked> [at]`,
+    `((what does that make|what would that make|what does that put|where does that put) ${MY} <asked> [at]|what (does|did|would) ${MY} <asked> (come|work|figure) [out] (to|at))`,
     about('value'),
     { examples: ['what does that make my condensing temp'] },
   ),
@@ -258,12 +258,19 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     valueOf('cylinderWeight'),
     { examples: ['how much is left in the jug'] },
   ),
-  rule(`[the] (last|latest) <asked>`, about('value'), { alone: true, examples: ['last box temp'] }),
+  rule(`(say|repeat|run) ${MY} <asked> [(number|reading)] (again|by me)`, about('value'), {
+    unheard: true,
+    examples: ['say the superheat again'],
+  }),
+  rule(`[the] (last|latest|current|present) <asked>`, about('value'), {
+    alone: true,
+    examples: ['last box temp'],
+  }),
   rule(`what (is|was) ${MY} (last|latest|current|actual|present) <asked> ${NOW}`, about('value'), {
     examples: ['what is the last head i gave you'],
   }),
   rule(
-    `what (did|do|have) (i|we|you) (say|have|read|tell you|put) ${MY} <asked> (was|is|at|were) [at]`,
+    `what (did|do|have|would) (i|we|you) (say|have|read|tell you|put [down]|write [down]) ${MY} <asked> (was|is|at|were|as) [at]`,
     about('value'),
     { examples: ['what did i say the box was'] },
   ),
@@ -273,19 +280,19 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     { examples: ['can you tell me what we said the box was'] },
   ),
   rule(
-    `(what are|what was|give me|tell me|how much is|how much|what do i have for|calculate|figure|work out|read me|what have i got for|what did i get for) ${MY} <asked> ${NOW}`,
+    `(what are|what was|give me|tell me|how much is|how much|what do i have for|calculate|figure|work out|read me|read [me] back|show me|remind me of|what have i got for|what did i get for) ${MY} <asked> ${NOW}`,
     about('value'),
     {
       examples: ['give me the subcooling'],
     },
   ),
   rule(
-    `what <asked> (have i got|do i have|have we got|am i (at|getting|running|seeing|reading)|did i (get|give you|say|read)|do you (have|show))`,
+    `what <asked> (have i got|do i have|have we got|am i (at|getting|running|seeing|reading)|did (i|we|you) (get|give you|say|read|have|write [down]|put [down]|take)|do you (have|show))`,
     about('value'),
     { examples: ['what superheat have i got'] },
   ),
   rule(
-    `what (did i|did we|have i|do you|have you|did you) (say|said|give you|given you|tell you|told you|get|got|have|put|put down|read|show) (for|on|as) ${MY} <asked>`,
+    `what (did i|did we|have i|do we|do you|have you|did you|would i|would we|would you|are you) (say|said|give you|given you|tell you|told you|get|got|have|put|put down|read|show|showing|write down) (for|on|as) ${MY} <asked>`,
     about('value'),
     { examples: ['what did i say for head'] },
   ),
@@ -339,7 +346,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     { examples: ['we good on the box temp'] },
   ),
   rule(
-    `(am i (high|low|high or low|over or under|good|ok|close|off|too high|too low)|how am i [doing]|how close am i|how do i look|how am i looking|how (much|far) (over|under) am i) (on|with|for) ${MY} <asked>`,
+    `(am i (high|low|high or low|over or under|good|ok|close|off|too high|too low)|how (am i|are we|we|i) [(doing|looking)]|how close am i|how do i look|how (much|far) (over|under) am i) (on|with|for) ${MY} <asked>`,
     about('compare'),
     { examples: ['am i high or low on the head'] },
   ),
@@ -386,7 +393,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    `(does|do) ${MY} <asked> (look|sound) (right|good|ok|normal|high|low|about right)`,
+    `((does|do) ${MY} <asked> (look|sound|seem) ${RIGHT} [to you]|${MY} <asked> (look|looking|seem|sound|good|ok) [${RIGHT}] to you|is (that|this|it) (a|an|the) (good|normal|ok|decent|right|healthy|bad|high|low) <asked>)`,
     about('compare'),
     {
       examples: ['does my head look right'],

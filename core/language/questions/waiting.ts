@@ -44,10 +44,10 @@ const toMicrons: Means = (tags, frame) => {
   return unit === 'degrees' || unit === 'degF' || unit === 'degC' ? ofTheBox(tags, frame) : null;
 };
 
-const trend: Means = (tags) => ask({ ask: 'trend', about: quantityId(tags['quantity']) });
+export const trend: Means = (tags) => ask({ ask: 'trend', about: quantityId(tags['quantity']) });
 
-const MOVING =
-  'coming down|going down|dropping|falling|rising|climbing|going up|coming up|moving|trending [(up|down)]|holding|steady|changing|stable|settled|settling|leveled|leveled out|level|pulling down|creeping [(up|down)]|flat|come down|come up|gone (up|down)|moved|stopped|drifting|changed|dropped';
+export const MOVING =
+  'coming down|going down|dropping|falling|rising|climbing|going up|coming up|moving|trending [(up|down)]|holding|steady|changing|stable|settled|settling|leveled|leveled out|level|pulling down|creeping [(up|down)]|flat|come down|come up|gone (up|down)|on (its|it is) way [back] (up|down)|moved|stopped|drifting|changed|dropped';
 
 /** When something will be reached, which way it goes, and how long the timer still runs. */
 export const WAITING_QUESTIONS: readonly Rule[] = [
