@@ -65,7 +65,7 @@ const STRETCH = named(
 const WHEN = namesNode('when', {
   before: ['before'],
   by: ['by'],
-  'in the': ['in the'],
+  in: ['in'],
   this: ['this'],
   next: ['next'],
   until: ['until'],
@@ -76,7 +76,8 @@ const SEASON = namesNode('season', {
   ...itself(SEASONS.map((season) => `next ${season}`)),
   ...itself(['week', 'month', 'year', 'weekend', 'hot weather', 'the hot weather', 'the holidays']),
   ...itself(['week', 'month', 'year', 'summer', 'winter'].map((of) => `the end of the ${of}`)),
-  ...itself(['it gets hot', 'it gets warm', 'it gets cold', 'the weekend', 'visit']),
+  ...itself(['week', 'month', 'year', 'visit', 'trip'].map((time) => `the ${time}`)),
+  ...itself(['it gets hot', 'it gets warm', 'it gets cold', 'the weekend', 'visit', 'trip']),
 });
 
 const BY = tag({ said: 'by' });

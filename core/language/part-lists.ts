@@ -1,7 +1,7 @@
 import type { PartId } from '../terms/names.ts';
 import { wordBehind } from './clause-start.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
-import type { Frame } from './rule.ts';
+import type { Frame, Means } from './rule.ts';
 
 /** "Replaced the gasket and compressor amps twelve": what stands behind the last part is told of that part alone. */
 const TELLS = new RegExp(
@@ -16,6 +16,18 @@ const TELLS = new RegExp(
 
 /** Whether the words up to there are a list of parts that ends with them. */
 export const endsTheList = (frame: Frame): boolean => !TELLS.test(wordBehind(frame));
+
+/** Other things that are named by the part that they are on, and parts whose name goes on. */
+const ON_PARTS =
+  /^(?:closers?|handles?|latch|sweep|frames?|glass|brackets?|mounts?|covers?|housing|knobs?|shroud|guards?|grilles?|harness|kit|springs?|rails?|track|rollers?|pads?|feet|grommets?|fans?|motors?|blades?|dryers?|gaskets?|hinges?)$/i;
+
+/** "Needs a new door closer" is said of no door. */
+export const isCutShort = (frame: Frame): boolean => ON_PARTS.test(wordBehind(frame));
+
+export const unlessCutShort =
+  (means: Means): Means =>
+  (tags, frame) =>
+    isCutShort(frame) ? null : means(tags, frame);
 
 /** "New relay and cap": beside a start relay the cap is the start cap, unless it is called something else. */
 export const capBeside = (

@@ -4,6 +4,7 @@ import { quantityTerm } from '../terms/quantities.ts';
 import { startsClause, wordBefore } from './clause-start.ts';
 import { dueIn, stretchIn } from './due.ts';
 import { settledFan } from './fans.ts';
+import { isCutShort } from './part-lists.ts';
 import { NEEDED_RULES } from './needed.ts';
 import { reasonIn } from './reason.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
@@ -31,19 +32,24 @@ const isHaving = (frame: Frame): boolean =>
   !frame.endsAtPause &&
   /(?:ed|en)\b/i.test(frame.wordsOf({ from: frame.span.to, to: frame.span.to + 2 }));
 
-const todo: Means = (tags, frame) => {
+/** "Quote a defrost heater" defrosts nothing. */
+const DEFROST_PART = /\bdefrost (?:heater|timer|clock|term|control|board|stat)/i;
+
+export const todo: Means = (tags, frame) => {
   const kind = workId(tags['work']);
   const named = partId(tags['part']);
   const extras = extrasIn(tags, frame);
   if (kind === null || named === null || extras === null || isAskedWithDo(frame)) return null;
   // "They need to get that drain heated" buys nothing.
   if (kind === 'order' && isHaving(frame)) return null;
+  if (isCutShort(frame)) return null;
+  if (kind === 'defrost' && DEFROST_PART.test(frame.wordsOf(frame.span))) return null;
   const part = settledFan(named, frame.context);
   return { recommendations: [{ do: kind, part, ...extras, words: frame.wordsOf(frame.span) }] };
 };
 
 /** What is worn is "done" by a new one; what is dirty is cleaned. */
-const getDone: Means = (tags, frame) => {
+export const getDone: Means = (tags, frame) => {
   const part = partId(tags['part']);
   const isCoil = part === 'condenser' || part === 'evaporator' || part === 'drainLine';
   return todo({ ...tags, work: isCoil ? 'clean' : 'replace' }, frame);
@@ -96,7 +102,7 @@ const SHOULD =
   '(they should|recommend|~they (need to|ought to|have to|will need to|will have to|want to|must)|~we (should|need to)|~you should|~customer (should|needs to)|~the customer (should|needs to)|~i (would|recommend they|recommend that they|suggest they|recommend we)|~recommend (they|to|that they|we)|~[(i|we)] told (them|him|her|the (customer|owner|manager)) [that] (to|they (should|need to|have to))|~somebody should|~someone should|~owner should|~(next|on the next|at the next) (time|visit|trip|call) [(we (should|need to)|they (should|need to)|i (should|need to|will)|somebody should)]|~i recommend|~suggest|~(i would|i|we) (suggest|advise|advised|suggested|recommended) [(that|to)] [(they|them|he|she|we|the (customer|owner))] [(should|to)]|~suggest [that] (they|we)|~advise (them|the customer|they) [to]|~(i|you|they|we|they are|you are|we are|i am|customer is|somebody) [(will|might|would|going to|are going to)] (want|need|have) to|~(might|may) want to|~(you|they|we|customer|the customer) (ought to|better|had better|could use to)|~it would be (good|smart|a good idea) to|~(have|get|tell|ask) (them|him|her|somebody|someone|the (customer|owner)) [(to|(they|he|she) (should|need to|needs to|ought to|have to))]|~(they|we|you|i|somebody) [have] got to|~i would say|~should)';
 
 /** When, how often and why. A finite grammar cannot hear free words, and every word that it hears costs accuracy. */
-const TAIL = '[~<due:due>] [~<every:every>] [~<why:why>]';
+export const TAIL = '[~<due:due>] [~<every:every>] [~<why:why>]';
 
 const BACK =
   '[((we|they|i|somebody) (should|need to|have to|must)|(i|we) will|will|[(i am|we are)] going to|need to|have to|recommend [(we|i)])] (come back|be back|go back|return|follow up|check back|stop back) [(here|out|again)]';
@@ -147,7 +153,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[i] (recommend|suggest|recommended|advise|would recommend) <working> <the> <part> ${TAIL}`,
+    `[(i|i am|we are)] (recommend|recommending|suggest|recommended|advise|would recommend) <working> <the> <part> ${TAIL}`,
     todo,
     {
       examples: ['i recommend replacing the filter dryer'],
@@ -168,7 +174,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `([(it|they|this|unit|the unit|customer|the customer|this one)] (needs|wants|is due for|could use|(is|are) going to (need|want)|will (need|want))|(it|they|this|we|you) [will] need|going to need|[i] recommend|[i] recommended|[i would] recommend|due for|quote [(them|him|her|it)] [(on|for)]) (a new|a brand new|a replacement|new|some new|(a|another) [new] set of [new]) <part> ${TAIL}`,
+    `([(it|they|this|unit|the unit|customer|the customer|this one)] (needs|wants|is due for|could use|could stand|(ought to|should|needs to) (have|get)|(is|are) going to (need|want)|will (need|want))|(it|they|this|we|you) [will] need|going to need|[i] recommend|[i] recommended|[i would] recommend|[(i am|we are)] recommending|[it is] time for|due for|quote [(them|him|her|it)] [(on|for)]) (a new|a brand new|a replacement|new|some new|(a|another) [new] set of [new]) <part> ${TAIL}`,
     todo,
     {
       tags: { work: 'replace' },

@@ -1,4 +1,5 @@
 import { AIR_AND_LINE_RULES } from './air-and-lines.ts';
+import { ADVISED_RULES } from './advised.ts';
 import { ALOUD_RULES } from './thinking-aloud.ts';
 import { ANSWER_RULES } from './answers-in-passing.ts';
 import { ASIDE_RULES } from './asides.ts';
@@ -108,6 +109,7 @@ export const RULES: readonly Rule[] = [
   ...FACT_RULES,
   ...SITE_NAME_RULES,
   ...RECOMMENDATION_RULES,
+  ...ADVISED_RULES,
   ...LEFT_OPEN_RULES,
   ...RUN_RULES,
   ...WORK_RULES,

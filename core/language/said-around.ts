@@ -100,11 +100,18 @@ const COMMANDED = [
     'read me',
   ],
 ].map(split);
+/** What was told to somebody else, but is what ought to be done all the same. */
+const LEADS_TO_ADVICE = [
+  ...['let them know', 'let him know', 'let her know', 'make sure they know', 'i told them'],
+  ...['i told him', 'i told her', 'i told the customer', 'i told the manager', 'i told the owner'],
+  ...['i let them know', 'we told them', 'told the manager', 'told the customer', 'told the owner'],
+].map(split);
+const ADVISES = new WordSet('need needs should ought due recommend');
 /** Behind these a question is told as if it were so. */
 const ASKS_OPINION = ['do you think', 'you think', 'would you say', 'do you reckon'].map(split);
 const ALL_LEADS = [...LEADS_TO_QUESTION, ...LEADS_OUTRIGHT, ...ASKS_OPINION];
 const LEADING = new WordSet(
-  [...ALL_LEADS, ...LEADS_TO_COMMAND].flatMap((words) => words.slice(0, 1)),
+  [...ALL_LEADS, ...LEADS_TO_COMMAND, ...LEADS_TO_ADVICE].flatMap((words) => words.slice(0, 1)),
 );
 const ASKING = new WordSet(
   'what where how which why when who whose is are am do does did should can',
@@ -115,7 +122,11 @@ export function withoutAsking(tokens: readonly Token[]): readonly Token[] | null
   const [first] = tokens;
   if (first === undefined || !LEADING.has(first)) return null;
   const lead = ALL_LEADS.find((words) => standAt(tokens, 0, words));
-  return (lead === undefined ? null : askedBehind(tokens, lead)) ?? commandedBehind(tokens);
+  return (
+    (lead === undefined ? null : askedBehind(tokens, lead)) ??
+    commandedBehind(tokens) ??
+    advisedBehind(tokens)
+  );
 }
 
 /** "Can you say that again" */
@@ -126,6 +137,16 @@ function commandedBehind(tokens: readonly Token[]): readonly Token[] | null {
       COMMANDED.some((command) => standAt(tokens, words.length, command)),
   );
   return lead === undefined ? null : tokensFrom(tokens, lead.length);
+}
+
+/** "Let them know it needs a new gasket" */
+function advisedBehind(tokens: readonly Token[]): readonly Token[] | null {
+  const lead = LEADS_TO_ADVICE.find((words) => standAt(tokens, 0, words));
+  if (lead === undefined) return null;
+  const from = tokens[lead.length]?.text === 'that' ? lead.length + 1 : lead.length;
+  const next = tokens[from];
+  const asks = next === undefined || ASKING.has(next) || next.text === 'if';
+  return !asks && ADVISES.hasAny(tokens, from) ? tokensFrom(tokens, from) : null;
 }
 
 function tokensFrom(tokens: readonly Token[], from: number): readonly Token[] {

@@ -93,6 +93,11 @@ export const THING_RULES: readonly Rule[] = [
     { examples: ['school has got to have an outlet cover on that'] },
   ),
   rule(
+    `${LEAD} [(it|they|this|the (unit|box|case)|you|we|customer)] [(really|also|probably|definitely)] (needs|need|wants|could use|will need|should have|going to (need|want)) ((a|an|some|another) [new]|new) ${THING} [<clause>]`,
+    remark,
+    { unheard: true, only: startsClause, examples: ['it needs a new door closer'] },
+  ),
+  rule(
     '(<pause>|and|so) (needs|need|will need|could use|wants) [(a new|another|a|new)] one',
     needsOne,
   ),

@@ -4,6 +4,7 @@ import { isElectrical } from './electrical-quantities.ts';
 import type { Meaning } from './rule.ts';
 import { settleIts } from './its.ts';
 import { askedByCues } from './questions/by-cue.ts';
+import { toUsOnly } from './asked-of-us.ts';
 import { oursOnly } from './done-by-us.ts';
 import { keptWords } from './kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse.ts';
@@ -18,7 +19,7 @@ export function understand(text: string, context: Context): Utterance {
   const all = nothingSaid(text);
   if (isWhollyRead(tokens, items)) gather(all, items, sentence);
   else {
-    gather(all, oursOnly(sentence, items), sentence);
+    gather(all, toUsOnly(sentence, oursOnly(sentence, items)), sentence);
     addUnread(all, parsed);
   }
   if (all.readings.length > 0) putInDoubt(all, context);

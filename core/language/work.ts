@@ -1,5 +1,5 @@
 import { wordBehind } from './clause-start.ts';
-import { capBeside, endsTheList } from './part-lists.ts';
+import { capBeside, endsTheList, unlessCutShort } from './part-lists.ts';
 import type { PartId, WorkKindId } from '../terms/names.ts';
 import { isDoneTo } from './done-to.ts';
 import { settledFan } from './fans.ts';
@@ -9,13 +9,13 @@ import type { Tags } from '../grammar/nodes.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, tagsIn, workId } from './slots.ts';
 
-const done: Means = (tags, frame) => {
+const done: Means = unlessCutShort((tags, frame) => {
   const did = workId(tags['work']);
   const named = partId(tags['part']);
   const words = frame.wordsOf(frame.span);
   const part = named === null ? null : settledFan(partMeant(did, named, frame), frame.context);
   return did === null ? null : { work: [{ did, part, words }] };
-};
+});
 
 /** The coil that ice is taken off is the evaporator's. */
 const coilWorkedOn = (did: WorkKindId | null, part: PartId, words: string): PartId =>
@@ -47,11 +47,10 @@ const doneAtEach: Means = (tags, frame) => {
 };
 
 /** Work of a name, where only the words around it tell it. */
-const didSo =
-  (did: WorkKindId, part?: PartId): Means =>
-  (tags, frame) => ({
+const didSo = (did: WorkKindId, part?: PartId): Means =>
+  unlessCutShort((tags, frame) => ({
     work: [{ did, part: part ?? partWorkedOn(did, tags, frame), words: frame.wordsOf(frame.span) }],
-  });
+  }));
 
 function partWorkedOn(did: WorkKindId, tags: Tags, frame: Frame): PartId | null {
   const named = partId(tags['part']);
@@ -275,7 +274,7 @@ export const WORK_RULES: readonly Rule[] = [
     { apart: true, examples: ['new start relay is in'] },
   ),
   rule(
-    `${I} [(am|was|just)] (finished|finished up|got done|got through|done|am done|ended up|wound up|completed|just got done|just finished) <working> <the> <part>`,
+    `${I} [(am|was|just)] ((finished|finished up|got done|got through|done|am done|ended up|wound up|completed|just got done|just finished) <working> <the> <part>|had to <todo> <the> [(new|whole|old)] <part>)`,
     done,
     { examples: ['just finished cleaning the condenser'] },
   ),
