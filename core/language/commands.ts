@@ -1,5 +1,6 @@
 import { CHANGE_COMMANDS } from './commands/changes.ts';
 import { DIALOGUE_COMMANDS } from './commands/dialogue.ts';
+import { LOOSE_COMMANDS } from './commands/loosely-told.ts';
 import { STEP_COMMANDS } from './commands/steps.ts';
 import { TIMER_COMMANDS } from './commands/timers.ts';
 import type { Rule } from './rule.ts';
@@ -10,4 +11,5 @@ export const COMMAND_RULES: readonly Rule[] = [
   ...STEP_COMMANDS,
   ...CHANGE_COMMANDS,
   ...DIALOGUE_COMMANDS,
+  ...LOOSE_COMMANDS,
 ];

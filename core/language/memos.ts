@@ -2,9 +2,12 @@ import { startsClause } from './clause-start.ts';
 import { heardRule, type Means, type Rule, rule } from './rule.ts';
 import { spanIn } from './slots.ts';
 
+/** "Log this as before" marks the readings. */
+const MARKS = /^(?:as )?(?:the |my |our )?(?:before|after)$/i;
+
 const memo: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);
-  return span === null ? null : { memos: [frame.wordsOf(span)] };
+  return span === null || MARKS.test(frame.wordsOf(span)) ? null : { memos: [frame.wordsOf(span)] };
 };
 
 /** "Remember that job in February", "I remember it was ten below": what is remembered, and what ought to be. */

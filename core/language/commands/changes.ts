@@ -207,7 +207,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     examples: ['oops'],
   }),
   rule(
-    '(take back|undo|scratch|delete|remove|forget|cancel|erase|clear) [(the|my|that|last)] <quantity> [(reading|number|value)]',
+    '(take back|undo|scratch|delete|remove|forget|cancel|erase|clear) [(the|my|that)] [last] <quantity> [(reading|number|value)]',
     undo,
     { only: takesBack, examples: ['undo the suction'] },
   ),
@@ -240,6 +240,35 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
       examples: ['take the superheat out'],
     },
   ),
+  rule(
+    '(never mind|nix|strike|get rid of|ignore|disregard|throw out|throw away|toss|wipe|lose|drop|ditch|(pull|take) [out]) [(the|my|that)] [last] <quantity> [(reading|number|value)] [(off [of] [there]|out [of there]|i [just] gave you|i [just] said|i told you)]',
+    undoNamedOut,
+    { alone: true, unheard: true, examples: ['never mind that suction'] },
+  ),
+  rule(
+    '[no] [(the|my|that)] [last] <quantity> [(reading|number|value)] [i [just] (gave|told) you] (is|was) (wrong|off|bad|no good|a mistake|not right) [<pause>] [so] ((scratch|delete|undo|drop|ignore|forget|erase|lose|toss|nix|cancel|remove) (it|that)|take (it|that) (back|out|off))',
+    undo,
+    { unheard: true, examples: ['head was wrong scratch that'] },
+  ),
+  rule(
+    '[(the|my|that)] <quantity> [(reading|number)] i [just] (gave|told) you (is|was) wrong',
+    undo,
+    {
+      alone: true,
+      unheard: true,
+      examples: ['the head i gave you was wrong'],
+    },
+  ),
+  rule(
+    '(correction (on|for|to) [(the|my|that)] <quantity> [<pause>] [(it is|that is|make it|should be|is)] <amount:right>|[(the|my|that)] <quantity> correction [<pause>] [(it is|that is)] <amount:right>|[no] make (it|that) <amount:right> (on|for) [(the|my|that)] <quantity>|put <amount:right> (for|on|down for) [(the|my|that)] <quantity> instead|set [(the|my|that)] <quantity> (reading|number|value) (to|at) <amount:right>|i said [(the|my)] <quantity> wrong [<pause>] [(it is|that is|should be|it should be)] <amount:right>|[(the|my|that)] <quantity> should have said <amount:right>)',
+    amendNot,
+    { unheard: true, apart: true, examples: ['correction on the head one ninety'] },
+  ),
+  rule(
+    '[(the|my|that)] <quantity> [(reading|number)] should be <amount:right> [and] not <amount:wrong>',
+    amendNot,
+    { unheard: true, examples: ['the head should be one ninety not nineteen'] },
+  ),
   heardCommand('make (it|that) <amount>', amend, {
     examples: ['make it eighty nine'],
   }),
@@ -252,6 +281,11 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     '(change|make|correct|amend|fix|update) [(the|my|that)] <quantity> [(to|be|should be|reading to)] <amount>',
     amend,
     { examples: ['make suction fifteen', 'change head to one forty eight'] },
+  ),
+  rule(
+    '[(i (need|want|have) to|let me|can you|please|go ahead and)] (change|correct|fix|switch|update|amend|move) [(the|my|that)] <quantity> [(reading|number|value)] (from <amount:wrong> to <amount:right>|[<pause>] [(to|it is|it should be|should be|make it)] <amount:right>)',
+    amendNot,
+    { unheard: true, examples: ['change the head from fifty to one ninety'] },
   ),
   rule(
     '[(no|no no|wait|wait no|no wait|hold on|sorry|my bad|oops)] (make|change|correct) (it|that) [to] <amount:right> (not|instead of) <amount:wrong>',

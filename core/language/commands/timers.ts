@@ -198,6 +198,20 @@ export const TIMER_COMMANDS: readonly Rule[] = [
     timer,
     { examples: ['remind me in twenty minutes to check the vacuum'] },
   ),
+  rule(
+    `[(can you|please)] ([start] (timing|time) [the] [<timed>] [for] <duration>|count down <duration>|(wake|get|call|holler at) me [up] in <duration>|(tell me|let me know|holler|yell) when <duration> is (up|over|done|gone)|[(i want to|i am going to|going to|let us)] (run|keep|let|leave) (the|this|my) <timed> [(run|running|go|going|on)] [for] <duration>|i (need|want) (a|another|the) timer (for|of|on) <duration> ${FOR_WORDS})`,
+    timer,
+    { apart: true, unheard: true, examples: ['start timing the vacuum fifteen minutes'] },
+  ),
+  rule('[(start|set|run)] [(the|a)] <timed> timer [(for|at|to)] <duration>', timer, {
+    unheard: true,
+    examples: ['vacuum timer ten minutes'],
+  }),
+  rule('timer [for] <duration> <timed>', timer, {
+    unheard: true,
+    alone: true,
+    examples: ['timer ten minutes vacuum'],
+  }),
   ...TIMED_WORK,
   ...RUNNING,
 ];

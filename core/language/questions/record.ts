@@ -19,7 +19,7 @@ const lastDone: Means = (tags) => {
 
 /** "What did we find last time" asks for another visit. */
 const ofThisVisit: Means = (tags, frame) =>
-  /\b(?:last|before|previous\w*)\b/i.test(frame.wordsOf(frame.span))
+  /^what did you say$|\b(?:last|before|previous\w*)\b/i.test(frame.wordsOf(frame.span))
     ? null
     : plain('note')(tags, frame);
 
