@@ -4,7 +4,9 @@ import { WordSet } from './word-set.ts';
 /** What stands before its subject where a question is asked outright, and behind it inside "tell me what the head is". */
 const VERBS = new WordSet('is are am was were should would will can could did does');
 const ASKS_WHETHER = new WordSet('if whether');
-const ASKS_WHAT = new WordSet('what where how why which');
+const ASKS_WHAT = new WordSet('what where how why which when');
+/** "Tell me when it is at forty" wants a call, "when it will be at forty" a time. */
+const OF_A_TIME = new WordSet('will did was were should');
 /** "How far off the head is": what stays behind its "how". */
 const HOW = new WordSet(
   'far off high low bad good much close cold warm hot long full near many over under',
@@ -42,9 +44,12 @@ function withVerbFirst(
   for (let at = subject; at < tokens.length && at < subject + LONGEST_SUBJECT; at += 1) {
     const token = tokens[at];
     if (token === undefined || (token.pause && at > subject)) return null;
+    // A number is a value of it, and no subject.
+    if (token.value !== null) return null;
     if (!VERBS.has(token)) continue;
     if (at === subject) return null;
     const before = tokens[at - 1];
+    if (asking[0]?.text === 'when' && !OF_A_TIME.has(token)) return null;
     if (asking.length > 0 && !isInside(tokens, subject, at)) return null;
     // "What superheat i should have"
     const start = before !== undefined && SUBJECTS.has(before) ? at - 1 : subject;
@@ -65,6 +70,7 @@ function isInside(tokens: readonly Token[], subject: number, verb: number): bool
   if (first === undefined || before === undefined || first.text === 'come') return false;
   if (next !== undefined && SUBJECTS.has(next)) return false;
   if (BEGINS_SUBJECT.has(first) || SUBJECTS.has(before)) return true;
+  if (tokens[subject - 1]?.text === 'when') return true;
   return next === undefined || ENDS_SOON.has(next);
 }
 

@@ -23,9 +23,13 @@ const TELLS_OF_ORDER =
   / (?:(?:do|does|did|can|could|should|would|will) not|not (?:going|want|need|have) to|never|always|almost|nobody|used to|had to|forgot to|supposed to|tried to|(?:do|did|should|can|could|would|may|must|am|if|when|before|after) (?:i|we|he|she|they)(?: have to| need to| get to)?|(?:ask|asked|told|tell|want|wants|wanted|expects?|said|says)(?: \w+){0,3} to|he|she|they|who|customer|manager) $/;
 const OF_US = / (?:want|wants|need|like|told|asked) you to $/;
 
+/** Behind these nothing was found or done: it is asked whether it was. */
+const ASKED_WHETHER =
+  /^ (?:(?:so|and|but|ok|well) )*(?:(?:do|does|did|is|would|could) (?:it|you|that|this) (?:\w+ ){0,3}|(?:you|you would) (?:think|say|reckon) |is there any way )$/;
+
 /** Behind these nothing is advised: it is asked about, doubted, or was thought. */
 const TELLS_OF_ADVICE =
-  /^ (?:(?:so|and|but|ok|well) )*(?:do|does|did|is it|are you|would you|could you|who|why|how come|what if) | (?:used to think|thought|doubt|wonder|not think|not sure|wish|not believe|was thinking|hope) | (?:not|never|no|might|may|could|maybe) $/;
+  /^ (?:(?:so|and|but|ok|well) )*(?:do|does|did|is it|are you|would you|could you|you think|you reckon|who|why|how come|what if) | (?:used to think|thought|doubt|wonder|not think|not sure|wish|not believe|was thinking|hope) | (?:not|never|no|might|may|could|maybe) $/;
 
 const TOLD_OF: readonly (readonly [keyof Meaning, (before: string) => boolean])[] = [
   [
@@ -35,6 +39,8 @@ const TOLD_OF: readonly (readonly [keyof Meaning, (before: string) => boolean])[
       (OF_OTHERS.test(before) || !ASKS_US.test(before.replace(OURS_TO_TELL, ' '))),
   ],
   ['commands', (before) => TELLS_OF_ORDER.test(before) && !OF_US.test(before)],
+  ['findings', (before) => ASKED_WHETHER.test(before)],
+  ['work', (before) => ASKED_WHETHER.test(before)],
   ['recommendations', (before) => TELLS_OF_ADVICE.test(before)],
 ];
 
@@ -50,6 +56,18 @@ export function toUsOnly({ tokens }: Sentence, items: readonly Item[]): readonly
   }
   return ours ?? items;
 }
+
+/** "Contactor okay?" found nothing: what was only asked is left to be told by its words. */
+export function toldOnly({ text, tokens }: Sentence, items: readonly Item[]): readonly Item[] {
+  if (!text.endsWith('?')) return items;
+  const last = items.at(-1);
+  const isTold = last !== undefined && last.end === tokens.length && tells(last.meaning);
+  return isTold ? items.slice(0, -1) : items;
+}
+
+const tells = ({ findings, work, recommendations, questions }: Meaning): boolean =>
+  questions === undefined &&
+  (findings !== undefined || work !== undefined || recommendations !== undefined);
 
 /** What is left of it; `null` where all of it is said to us. */
 function toldOf(tokens: readonly Token[], item: Item, previous: Item | undefined): Meaning | null {

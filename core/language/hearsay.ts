@@ -1,5 +1,6 @@
 import { goesOnMeasured, holdsNumber } from './own-reading.ts';
 import { toldThenRead } from './read-behind.ts';
+import { wordBefore } from './clause-start.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { spanIn } from './slots.ts';
 
@@ -7,6 +8,8 @@ import { spanIn } from './slots.ts';
 const hearsay: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);
   if (span === null) return null;
+  // "What did he say the head was"
+  if (/^(?:do|does|did|would)$/i.test(wordBefore(frame))) return null;
   const words = frame.wordsOf(span);
   const both = toldThenRead(words, frame);
   if (both === null) return { hearsay: words };

@@ -146,7 +146,9 @@ function advisedBehind(tokens: readonly Token[]): readonly Token[] | null {
   const from = tokens[lead.length]?.text === 'that' ? lead.length + 1 : lead.length;
   const next = tokens[from];
   const asks = next === undefined || ASKING.has(next) || next.text === 'if';
-  return !asks && ADVISES.hasAny(tokens, from) ? tokensFrom(tokens, from) : null;
+  if (asks || !ADVISES.hasAny(tokens, from)) return null;
+  const advised = tokensFrom(tokens, from);
+  return withoutTail(advised) ?? advised;
 }
 
 function tokensFrom(tokens: readonly Token[], from: number): readonly Token[] {
@@ -212,7 +214,7 @@ const OF_ASKING = [
     'for this unit',
     'for this one',
   ],
-  ...['for this thing', 'in here', 'at this point', 'by the way', 'exactly', 'roughly'],
+  ...['for this thing', 'at this point', 'by the way', 'exactly', 'roughly'],
 ].map(split);
 const TAIL_ENDS = new WordSet(
   [...OF_NOW, ...OF_ASKING, ...BEHIND_COMMA, OF_HERE].flatMap((words) => words.slice(-1)),

@@ -4,7 +4,7 @@ import { isElectrical } from './electrical-quantities.ts';
 import type { Meaning } from './rule.ts';
 import { settleIts } from './its.ts';
 import { askedByCues } from './questions/by-cue.ts';
-import { toUsOnly } from './asked-of-us.ts';
+import { toldOnly, toUsOnly } from './asked-of-us.ts';
 import { oursOnly } from './done-by-us.ts';
 import { keptWords } from './kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse.ts';
@@ -15,12 +15,13 @@ import type { Doubt, Reading, Utterance, Work } from './utterance.ts';
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */
 export function understand(text: string, context: Context): Utterance {
   const parsed = parse(text, context);
-  const { items, tokens, sentence } = parsed;
+  const { tokens, sentence } = parsed;
+  const items = toldOnly(sentence, parsed.items);
   const all = nothingSaid(text);
   if (isWhollyRead(tokens, items)) gather(all, items, sentence);
   else {
     gather(all, toUsOnly(sentence, oursOnly(sentence, items)), sentence);
-    addUnread(all, parsed);
+    addUnread(all, items === parsed.items ? parsed : { ...parsed, items });
   }
   if (all.readings.length > 0) putInDoubt(all, context);
   return all;

@@ -1,3 +1,4 @@
+import { startsClause } from './clause-start.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { amountIn, withMore } from './measure.ts';
 import { fixed, reading } from './reading-means.ts';
@@ -51,6 +52,17 @@ const chargedIt: Means = (tags, frame) => {
   const of = refrigerant === null ? {} : { refrigerant };
   return fixed('refrigerantAdded', of)(tags, frame);
 };
+
+/** "Eleven pounds in it all together": the charge, by its weight. */
+const inAll: Means = (tags, frame) => {
+  const refrigerant = refrigerantId(tags['refrigerant']);
+  const { unit } = amountIn(tags);
+  const weighs = unit !== null && WEIGHTS.has(unit);
+  return weighs
+    ? fixed('refrigerantCharge', refrigerant === null ? {} : { refrigerant })(tags, frame)
+    : null;
+};
+const WEIGHTS: ReadonlySet<string> = new Set(['pounds', 'lb', 'oz', 'kg', 'g']);
 
 /** "No refrigerant added": of nothing the unit need not be asked. */
 const noneMoved =
@@ -118,6 +130,15 @@ const NO_GAS = `no ${GAS}`;
 
 /** Refrigerant that went in, came out or was lost on the way. */
 export const WEIGHED_RULES: readonly Rule[] = [
+  rule(
+    '[((it|this|unit|the unit|system|the system) (has|has got|is got|holds|got)|there is)] <amount> [of (<refrigerant>|gas|refrigerant|freon)] [in (it|there|here|the system|this thing)] (all together|altogether|total|in total|all told|in all) [in (it|there|here|the system)]',
+    inAll,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['it has eleven pounds of four oh four in it all together'],
+    },
+  ),
   rule('[(it is|that is|in|that was|those are|they are)] <unit>', unitOfLast, { alone: true }),
   rule(
     `[(i|we)] [have] (charged it|charged the (system|unit)) [back] [(up|with|to|at)] [with] <amount> [of <refrigerant>] [(by|on|off) the scale]`,

@@ -36,6 +36,21 @@ const ends = (frame: Frame): boolean =>
 const marks = (frame: Frame): boolean =>
   startsClause(frame) && !/^(?:the|a|an|his|her|their|your|lunch|noon)$/.test(wordBehind(frame));
 
+/** "Two more screws and I'm done" is not done yet. */
+const finishNow: Means = (_tags, frame) =>
+  /^and\b/i.test(frame.wordsOf(frame.span)) && STILL_TO_DO.test(clauseBefore(frame))
+    ? null
+    : command({ do: 'finish' });
+const STILL_TO_DO =
+  /\b(?:more|let me|gonna|going to|gotta|got to|need to|have to|want to|just|then|when|once|after|soon|till|until|if|should|will|i'll|we'll)\b/i;
+
+/** The last clause that stands before it. */
+const clauseBefore = (frame: Frame): string =>
+  frame
+    .wordsOf({ from: 0, to: frame.span.from })
+    .split(/[,.;:!?…—]/)
+    .at(-1) ?? '';
+
 /** Steering the dialogue and the visit. */
 export const DIALOGUE_COMMANDS: readonly Rule[] = [
   heardCommand(
@@ -121,7 +136,7 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     examples: ['that is it finish', 'finish the visit'],
   }),
   // "Come on, finish your soup" ends nothing.
-  rule(`(<pause>|and|<pause> (and|ok|so)) ${ENDED}`, plain('finish'), { only: ends }),
+  rule(`(<pause>|and|<pause> (and|ok|so)) ${ENDED}`, finishNow, { only: ends }),
   rule(
     `(that will do it|that is it|i am [all] done|we are [all] done|all done|that is all|that is everything|that is a wrap) [(and|so|ok)] ((close|wrap|write|finish) (it|her|this|this one|that one|him|up) [(out|up)]|finish [(the|this) (visit|job|call)]|call it (good|done))`,
     plain('finish'),

@@ -91,7 +91,7 @@ const TIMED_WORK: readonly Rule[] = [
   rule('(give|time) [the] <timed> [for] <duration>', timer, {
     examples: ['give the defrost twenty minutes'],
   }),
-  rule('[(start|do|begin|run)] [(a|the)] <number> minute <timed>', timer, {
+  rule('[(start|do|begin|run|set|set me|give me)] [(a|the)] <number> minute <timed>', timer, {
     examples: ['ten minute vacuum hold'],
   }),
   rule(`hold [(the|this)] vacuum [for] <number> ${MINUTES}`, timing('vacuum hold'), {

@@ -361,6 +361,6 @@ export const CUES: readonly Cue[] = [
     says: [
       'what|where|how|give|tell|remind|which|current|currently|present|show|calculate|get|got',
     ],
-    example: 'remind me what the box was',
+    example: 'where did the box temp land',
   },
 ];

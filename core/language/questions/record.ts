@@ -19,7 +19,9 @@ const lastDone: Means = (tags) => {
 
 /** "What did we find last time" asks for another visit. */
 const ofThisVisit: Means = (tags, frame) =>
-  /^what did you say$|\b(?:last|before|previous\w*)\b/i.test(frame.wordsOf(frame.span))
+  /^what did you say(?: (?:right )?(?:now|here))?$|\b(?:last|before|previous\w*)\b/i.test(
+    frame.wordsOf(frame.span),
+  )
     ? null
     : plain('note')(tags, frame);
 
@@ -130,6 +132,11 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
       tags: { work: 'replace' },
       examples: ['when did we put that dryer in'],
     },
+  ),
+  rule(
+    'when (we|i|they|you|somebody|anybody|anyone|someone) last <done> <the> (it|<part>)',
+    lastDone,
+    { alone: true, unheard: true, examples: ['when we last replaced the dryer'] },
   ),
   rule(
     '(when (was|were) (it|this|<the> <part>) last <done>|when did (we|i|they|you|somebody|anybody|anyone|someone) last <todo> <the> (it|<part>)|when (was|is) the last time (it|this|<the> <part>|we|i|they|you|somebody|anybody|anyone|someone) [was] <done> [<the> (it|<part>)])',

@@ -53,6 +53,17 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     unheard: true,
     examples: ['what is fifteen pounds in degrees'],
   }),
+  rule(
+    `(what would <amount> ${ON} be|what [(temp|temperature|pressure|psi|saturation)] <amount> ${ON} (is|comes [out] to|works out to|would be|equals) [${AS}]|what (temp|temperature|pressure|psi|saturation) (do|should|would|will) (i|we|it) (want|need|have|get|be at|see) (for|at|with) <amount>|what saturation is <amount>|(look up|give me the (temp|temperature|saturation) (for|at|of)) <amount>) ${ON}`,
+    saturation,
+    { unheard: true, examples: ['what would fifteen psi be', 'what temp fifteen psi is'] },
+  ),
+  rule(`<amount> ${ON} in (psi|pressure|pounds) ${ON}`, saturation, {
+    alone: true,
+    unheard: true,
+    tags: { as: 'temperature' },
+    examples: ['forty degrees in psi'],
+  }),
   rule(`<amount> ${ON} (in|to) (degrees|temperature|a temperature) ${ON}`, saturation, {
     alone: true,
     unheard: true,

@@ -64,6 +64,10 @@ const marginsOfSide = SIDES.flatMap(([side, quantity]): readonly Rule[] => {
       marginOf(quantity),
     ),
     rule(
+      `how much (margin|room|headroom) [(is there|is left|do i have|have i got)] (on|to) [the] ${side}`,
+      marginOf(quantity),
+    ),
+    rule(
       `[(what is|what is my|the|my|how much)] (margin|room|headroom) (to|on|before) [the] ${CONTROL}`,
       marginOf(quantity),
     ),
@@ -115,6 +119,11 @@ export const SWITCH_QUESTIONS: readonly Rule[] = [
     {
       examples: ['is the high pressure switch open'],
     },
+  ),
+  rule(
+    `(is|are) ${MY} <asked> [(getting|pretty|too|really)] (close|near) to [the] (cut out|cutting out|tripping|switch|limit|trip [point]|cut off)`,
+    margin,
+    { unheard: true, examples: ['is head close to the cut out'] },
   ),
   ...marginsOfSide,
   rule(

@@ -52,6 +52,14 @@ export const MOVING =
 /** When something will be reached, which way it goes, and how long the timer still runs. */
 export const WAITING_QUESTIONS: readonly Rule[] = [
   rule(
+    `(when should ${MY} <quantity> (be|hit|reach|get to|be down to|get down to) [at]|how long (is|will|would|does) it [(going to|about to)] take [(us|me|you)] to (get|bring|pull|cool) ${MY} <quantity> [(back|down)] to) <amount>`,
+    eta,
+    {
+      unheard: true,
+      examples: ['how long is it going to take to get the box to thirty six'],
+    },
+  ),
+  rule(
     `(when|what time) (will|is) ${MY} <quantity> [going to] (be|hit|reach|get to|get down to|be down to|be at|come down to|make|pull down to) [(at|down to)] <amount>`,
     eta,
     { examples: ['when will the box be at thirty six'] },
