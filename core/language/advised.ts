@@ -27,7 +27,7 @@ export const ADVISED_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `((going to|will|am going to|are going to) (need|have|want) to|must|got to|it is time to|time to|somebody needs to|someone needs to|(next|on the next) (trip|visit|time) [(we|i|they)] (will|would|want to|need to|should|can)) <todo> <the> <part> ${TAIL}`,
+    `((going to|will|am going to|are going to) (need|have|want) to|must|got to|it is time to|time to|somebody needs to|someone needs to|it would (help|pay) to|remind (them|him|her|the (customer|manager|owner)) to|make sure (they|he|she)|(next|on the next) (trip|visit|time) [(we|i|they)] (will|would|want to|need to|should|can)) <todo> <the> <part> ${TAIL}`,
     todo,
     { unheard: true, only: startsClause, examples: ['going to have to replace the contactor'] },
   ),

@@ -10,7 +10,7 @@ const OTHERS =
 const OF_OTHERS = new RegExp(` ${OTHERS} `);
 /** Behind these a question is told of: "he asked", "it doesn't matter". */
 const TELLS_OF_ASKING =
-  / (?:let you know|tell you|ask|asks|asked|asking|told|tell|tells|telling|show|showed|said|says|goes|went|knows?|knew|care|cares|matters?|wrote|forgot|remembered|depends|wondered|find out|found out|figured out) /;
+  / (?:let you know|tell you|ask|asks|asked|asking|told|tell|tells|telling|show|showed|said|says|goes|went|knows?|knew|care|cares|matters?|wrote|forgot|remembered|depends|wondered|find out|found out|figured out) | let $/;
 /** But not behind these: "I asked you", "I need to know", "what I said was". */
 const ASKS_US =
   / (?:(?:tell|show|remind|give|ask|asked|asking) (?:me|us)|(?:ask|asked|asking|told) you|you know|to know|let me ask|(?:i|we) (?:just |already )?(?:said|asked|ask)) /;
