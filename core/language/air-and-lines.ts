@@ -162,6 +162,7 @@ const airOnAndOff: Means = (tags, frame) =>
 /** "Suction line thirty eight at the coil, fifty six at the compressor": the same, further along. */
 const furtherAlong: Means = (tags, frame) => {
   const amount = amountIn(tags);
+  if (/^(?:fans?|motor)$/.test(wordBehind(frame))) return null;
   const means = (quantity: QuantityId): Meaning | null => {
     const { dimension } = QUANTITIES[quantity];
     const isAlong = dimension === 'temperature' || dimension === 'temperatureDifference';

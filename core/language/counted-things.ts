@@ -4,7 +4,7 @@ import type { Token } from '../grammar/tokens.ts';
 const NO_THINGS: ReadonlySet<string> = new Set(
   (
     'is was has does this its us yes gas plus minus less bus across always perhaps towards besides ' +
-    'degrees pounds inches ounces volts amps ohms watts microns bars grams kilos kilograms kilopascals kelvins ' +
+    'degrees pounds inches ounces volts amps ohms watts microns millibars pascals bars grams kilos kilograms kilopascals kelvins ' +
     'microfarads mics mikes megs megohms lbs kelvin celsius psis hundreds thousands millions tenths halves thirds ' +
     'quarters fourths fifths eighths sixteenths points percents ones twos threes fours fives sixes sevens eights nines ' +
     'tens twenties thirties forties fifties sixties seventies eighties nineties zeros ohs ' +
@@ -18,7 +18,7 @@ const NO_THINGS: ReadonlySet<string> = new Set(
 const OF_A_NUMBER: ReadonlySet<string> = new Set(
   (
     'and point dot hundred thousand million half quarter to too for fore or at on in by over under above below psi ' +
-    'pound degree inch ounce volt amp ohm watt micron bar gram kilo microfarad meg megohm minute is percent ' +
+    'pound degree inch ounce volt amp ohm watt micron millibar pascal bar gram kilo microfarad meg megohm minute is percent ' +
     'or so as no wait but from out with when after then not it'
   ).split(' '),
 );

@@ -66,10 +66,28 @@ export function electrical(tags: Tags, place: PlaceId | null, frame: Frame): Rea
 export const one = (found: Reading | null): ReturnType<Means> =>
   found === null ? null : { readings: [found] };
 
-const atPlace: Means = (tags, frame) =>
-  amountIn(tags).unit === null && goesOnOfHeat(frame)
-    ? null
-    : one(electrical(tags, placeId(tags['place']), frame));
+const atPlace: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  const amount = amountIn(tags);
+  if (amount.unit === null && (goesOnOfHeat(frame) || isOfLeg(frame))) return null;
+  return onCan(tags, frame) ?? one(electrical(tags, place, frame));
+};
+
+/** "Thirty four point five on the run cap" is what it holds: it runs on more volts, and leads for those go across it. */
+export function onCan(tags: Tags, frame: Frame): Meaning | null {
+  const place = placeId(tags['place']);
+  const { unit, value } = amountIn(tags);
+  if (unit !== null || value === null || value === 0 || !isCapacitor(place)) return null;
+  if (/\bacross\b/i.test(frame.wordsOf(frame.span))) return null;
+  return place === 'runCapacitor' && value < MOST_FARADS
+    ? one(readingOf('capacitance', amountIn(tags), { place, frame }))
+    : leftToAsk(value);
+}
+/** Ours: run capacitors hold less, and what meters show there in volts is more. */
+const MOST_FARADS = 100;
+
+/** "L one to L three" names the legs. */
+const isOfLeg = (frame: Frame): boolean => /^(?:l|line|leg|phase|t)$/i.test(wordBefore(frame));
 
 /** "Suction line thirty eight at the coil fifty six at the compressor" is no voltage. */
 const goesOnOfHeat = (frame: Frame): boolean =>
@@ -93,11 +111,16 @@ const placeFirst: Means = (tags, frame) => {
     return one(readingOf('capacitance', amount, { place, frame }));
   }
   if (amount.unit === null && !isWinding && !isSupply && !amount.overlimit) return null;
+  if (isBehindItsPause(frame)) return null;
   return one(electrical(tags, place, frame));
 };
 
 /** "353 B.C." */
 const YEAR = /\bb\.\s?c\b/i;
+
+/** "… two thirty one, L two to L three": the figure is of what stood before it. */
+const isBehindItsPause = (frame: Frame): boolean =>
+  /^[\w. -]+[,;]\s*[a-z]/i.test(frame.wordsOf(frame.span)) && !startsClause(frame);
 
 /** "The cap reads thirty one": what a meter reads of it alone is what it holds. */
 const isCapacitor = (place: PlaceId | null): boolean =>
@@ -199,8 +222,8 @@ const atSwitch =
 const readAtIt: Means = (tags, frame) => {
   const place = placeId(tags['place']);
   const isMetered = /\b(?:across|over) it$/i.test(frame.wordsOf(frame.span));
-  const isBare =
-    amountIn(tags).unit === null && !isMetered && place !== null && OHMS_AT[place] === undefined;
+  const isOfItself = place !== null && (OHMS_AT[place] !== undefined || SUPPLY.includes(place));
+  const isBare = amountIn(tags).unit === null && !isMetered && place !== null && !isOfItself;
   return isBare ? null : one(electrical(tags, place, frame));
 };
 
@@ -354,7 +377,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
   rule(`${GOT} <amount> (across|between|from) [the] line (and|to) [the] load [side]`, acrossLast, {
     examples: ['one seventeen across line and load'],
   }),
-  rule('<amount> <place>', placeFirst, { examples: ['240 volts L1 to L2'] }),
+  rule(`${GOT} <amount> <place>`, placeFirst, { examples: ['240 volts L1 to L2'] }),
   heardRule('<the> <place> <link> <amount>', placeFirst, {
     examples: ['start to common three point nine ohms', 'common to ground is ol'],
   }),

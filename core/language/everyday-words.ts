@@ -25,7 +25,7 @@ const EVERYDAY: ReadonlySet<string> = new Set(
 /** Units, names and parts that make a number ours whatever else is said. */
 const OURS: ReadonlySet<string> = new Set(
   (
-    'psi psig degree degrees fahrenheit celsius volt volts amp amps ohm ohms meg megs megohm megohms micron microns ' +
+    'psi psig degree degrees fahrenheit celsius volt volts amp amps ohm ohms meg megs megohm megohms micron microns millibar mbar pascals ' +
     'inch inches ounce ounces oz pound pounds lb lbs gram grams kilo kilos bar kpa microfarad microfarads watt watts ' +
     'head suction superheat subcooling ambient discharge nitrogen vacuum box line side charge plate nameplate pump valve ' +
     'fan fans compressor condenser coil evaporator cap capacitor contactor switch control stat thermostat cylinder tank ' +

@@ -3,7 +3,7 @@ import type { Tags } from '../grammar/nodes.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { minutesIn } from './durations.ts';
-import { type Amounted, amountIn, unitFor } from './measure.ts';
+import { type Amounted, amountIn, isVacuumUnit, unitFor } from './measure.ts';
 import { fixed, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { liesAbove } from './plausible.ts';
@@ -47,14 +47,14 @@ const LEAST_MICRONS = 50;
 const MOST_MICRONS = 20_000;
 
 const canBeMicrons = ({ value, unit }: Amounted): boolean =>
-  unit === 'micron' ||
+  isVacuumUnit(unit) ||
   (unit === null && value !== null && value >= LEAST_MICRONS && value <= MOST_MICRONS);
 
 /** What a gauge stood at that was read before: the micron gauge's, or the nitrogen's. */
 function ofGauge(tags: Tags, frame: Frame): QuantityId | null {
   const amount = amountIn(tags);
   const { lastQuantity } = frame.context;
-  if (amount.unit === 'micron') return 'vacuum';
+  if (isVacuumUnit(amount.unit)) return 'vacuum';
   if (lastQuantity === 'vacuum') return canBeMicrons(amount) ? 'vacuum' : null;
   return lastQuantity === 'testPressure' && amount.unit !== 'degrees' ? 'testPressure' : null;
 }
@@ -129,7 +129,7 @@ const rackHolds: Means = (tags, frame) => {
 /** "Two fifty on it since eight fifteen": only a standing test is left so; since when is kept as told. */
 const standing: Means = (tags, frame) => {
   const test = fixed('testPressure')(tags, frame);
-  return test === null || amountIn(tags).unit === 'micron'
+  return test === null || isVacuumUnit(amountIn(tags).unit)
     ? null
     : { ...test, remarks: [frame.wordsOf(frame.span)] };
 };
@@ -137,7 +137,7 @@ const standing: Means = (tags, frame) => {
 const AREA =
   '(up here|in here|out here|outside|outdoors|down here|back here|over here|up on the roof|on the roof|out there|up there|in the kitchen|back there|where i am|by the unit|around (it|here))';
 const NOW_AT =
-  '[(it is|she is|i am|we are|that is|now|down|up|back|still|it is (down|up|back|still)|it went|it came|i am (down|back)|dropped|fell)] [(down|up|at|to|down to|up to|at about)]';
+  '[(it is|she is|i am|we are|that is|now|down|up|back|still|it is (down|up|back|still)|it went|it came|i am (down|back)|dropped|fell)] [(down|up|at|to|down to|up to)]';
 const STILL =
   '(still (dropping|falling|going down|coming down|pulling|moving|climbing|rising|going)|and (dropping|falling|holding|going down|climbing|still dropping|still going|still pulling)|(holding|steady|dropping|holding there|holding steady|falling|creeping up|climbing) [(now|slow|slowly|fast)])';
 

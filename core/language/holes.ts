@@ -63,6 +63,8 @@ const { testPressure } = QUANTITY_NAMES;
 const TESTED = namesNode('quantity', { testPressure }, 'tested');
 const PART = namesNode('part', PART_NAMES);
 
+const MEASURABLE = [PLACE_NAMES, QUANTITY_NAMES].flatMap((names) => Object.values(names).flat());
+
 const WORK_RULES = { done: 'workDone', todo: 'workToDo', doing: 'workNeeded' } as const;
 
 function workHole(form: 'done' | 'todo' | 'doing'): Node {
@@ -249,6 +251,8 @@ export const HOLES: Holes = {
     choice(PART, unheard(sequence(word('valve'), tag({ part: 'expansionValve' })))),
   ),
   place: namesNode('place', PLACE_NAMES),
+  /** Whatever has values that instruments show, where nothing comes of which it is. */
+  measurable: namesNode('of', { measurable: MEASURABLE }, 'measurable'),
   plateItem: namesNode('plateItem', PLATE_ITEM_NAMES),
   /** What somebody comes back to look at. */
   watched: namesNode('watched', {

@@ -78,7 +78,7 @@ export const HOPE_RULES: readonly Rule[] = [
     ),
   ),
   rule(
-    '[(and|but|so|ok)] ((until|till|once|by the time|whenever|say|make sure [that]|be sure [that]|[there is] no way|let (us|is) (get|keep|hold|bring)|let|(my|his|her|their|a) (buddy|friend|brother|brother in law|cousin|partner|neighbor|helper|boss) is|target|desired|ideal|goal) [(the|my|that|this|your)] (<quantity>|<place> (amps|amp draw|current))|when [(the|my|that|this)] <quantity> (gets|reaches|hits|comes|goes|drops|climbs|falls|rises)) <clause>',
+    '[(and|but|so|ok)] ((until|till|once|by the time|whenever|say|make sure [that]|be sure [that]|[there is] no way|let (us|is) (get|keep|hold|bring)|let|(my|his|her|their|a) (buddy|friend|brother|brother in law|cousin|partner|neighbor|helper|boss) is|target|desired|ideal|goal) [(the|my|that|this|your)] (<quantity>|<place> [(amps|amp draw|current)])|when [(the|my|that|this)] <quantity> (gets|reaches|hits|comes|goes|drops|climbs|falls|rises)) <clause>',
     unread,
     {
       unheard: true,

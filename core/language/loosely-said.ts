@@ -3,7 +3,7 @@ import { isCounted, isCutShort } from './cut-numbers.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { fanPlace } from './fans.ts';
-import { type Amounted, amountIn, withMore } from './measure.ts';
+import { type Amounted, amountIn, isVacuumUnit, withMore } from './measure.ts';
 import { ONES } from './number-words.ts';
 import { isPlausible } from './plausible.ts';
 import { asReading, reading } from './reading-means.ts';
@@ -69,7 +69,7 @@ function both(quantity: QuantityId, amounts: readonly Tags[], frame: Frame): Ret
 const startedAt: Means = (tags, frame) => {
   const before = tagsIn(tags['before']);
   const unit = before === null ? null : amountIn(before).unit;
-  return unit === 'micron' && before !== null ? both('vacuum', [before, tags], frame) : null;
+  return isVacuumUnit(unit) && before !== null ? both('vacuum', [before, tags], frame) : null;
 };
 
 const WATER: readonly [QuantityId, QuantityId] = ['enteringWaterTemp', 'leavingWaterTemp'];

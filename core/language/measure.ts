@@ -119,6 +119,10 @@ const OWN_UNIT: Partial<Record<QuantityId, UnitId>> = {
   sinceLastCharge: 'day',
 };
 
+/** Units that only a deep vacuum is told in. */
+export const isVacuumUnit = (unit: SpokenUnit | null): boolean =>
+  unit === 'micron' || unit === 'mbar' || unit === 'Pa';
+
 /** What a unit word is, said of a value of this kind; `null` when it cannot be said of it. */
 export function unitFor(said: SpokenUnit, dimension: Dimension, units: UnitSystem): UnitId | null {
   if (said === 'degrees') return isThermal(dimension) ? HABIT[dimension][units] : null;

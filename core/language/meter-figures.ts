@@ -147,7 +147,7 @@ const atLine: Means = (tags, frame) => {
 const AMPS = '(amps|amp)';
 const FIGURES_ON: readonly ((slot: string) => string)[] = [
   (slot) => `<dropped${slot}> [${AMPS}] (on|at) [the]`,
-  (slot) => `(<amount${slot}>|<droppedSurely${slot}> [${AMPS}]) (on|at) [the]`,
+  (slot) => `(<amount${slot}>|<droppedSurely${slot}> [${AMPS}]) [(on|at) [the]]`,
 ];
 const CURRENT =
   '(amps|current|amperage|amp draw|current draw|draw|running amps|amp reading|running current)';

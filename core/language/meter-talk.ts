@@ -46,6 +46,9 @@ const stateAndRead: Means = (tags, frame) => {
   const read = electrical(tags, place, frame);
   if (part === null || state === null || read === null || (unit === null && !read.overlimit))
     return null;
+  // "Compressor's running eight point three amps" tells what it draws.
+  if (state === 'running' && !/[,;.]/.test(frame.wordsOf(frame.span).replace(/\d\.\d/g, '')))
+    return { readings: [read] };
   return { readings: [read], findings: [finding(part, state, frame)] };
 };
 
@@ -292,7 +295,7 @@ export const METER_TALK_RULES: readonly Rule[] = [
     examples: ['reads one forty one'],
   }),
   rule(
-    `[(and|but)] (all three|all|all of (them|the windings|the pins)|every (winding|pin|terminal)|each [(winding|pin|terminal)]|both|the windings) to ground [(is|are|read|reads|at|all)] <amount>`,
+    `[(and|but)] (all three|all|all of (them|the windings|the pins)|every (winding|pin|terminal)|each [(winding|pin|terminal)]|both) to ground [(is|are|read|reads|at|all)] <amount>`,
     allToGround,
     { examples: ['all three to ground ol'] },
   ),

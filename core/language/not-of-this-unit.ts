@@ -56,10 +56,14 @@ export const NOT_OF_THIS_UNIT: readonly Rule[] = [
     { examples: ['the sister unit has head at one ninety'] },
   ),
   rule(
-    '[(the|that|another|a|their)] (one|unit|box|cooler|freezer|system|machine|rack|case|guy) (next to|beside|across from|above|below|behind|on the other side of|just like) (it|this|that|this one|that one|him|her) <clause>',
+    '[(the|that|another|a|their)] (one|unit|box|cooler|freezer|system|machine|rack|case|guy) ((next to|beside|across from|above|below|behind|on the other side of|just like) (it|this|that|this one|that one|him|her)|next door) <clause>',
     nothing,
     { examples: ['the one next to it is running twenty pounds suction'] },
   ),
+  rule('next door <clause>', ofNobody, {
+    unheard: true,
+    examples: ['next door they have got one ninety on the head'],
+  }),
   rule(
     '[(the|that)] same (model|unit|thing|box|system|kind|machine) (over|down|up|out|at|across|as|they have|i did|we did) <clause>',
     nothing,

@@ -15,7 +15,7 @@ export const holdsReading = (words: string): boolean =>
   HOLDS_READING.test(words) && !TOLD.test(words);
 
 const NAMES_READING = new RegExp(
-  `\\b(?:${READ}|sub ?cool|outdoor|ambient|return|supply|voltage|amp draw|set ?point|vacuum|product|discharge|liquid|evap temp|condensing|tank weight|pounds|psi|degrees|amps|volts|ohms|microns)\\b`,
+  `\\b(?:${READ}|sub ?cool|outdoor|ambient|return|supply|voltage|amp draw|set ?point|vacuum|product|discharge|liquid|evap temp|condensing|tank weight|pounds|psi|degrees|amps|volts|ohms|microns|meg(?:s|ohms)|microfarads|mfd|watts|bar|kpa|kilopascals?|celsius|kelvin|grams|kilos|freezer|evaporating|cut ?(?:in|out)|nitrogen|test pressure|water|refrigerant added|(?:common|start|run) to|contactor|compressor|windings?|(?:line|load) side)\\b`,
   'i',
 );
 
@@ -34,9 +34,9 @@ const SHORTENED: readonly (readonly [RegExp, string])[] = [
 
 const ANY_FIGURE = new RegExp(`\\b${FIGURE}\\b`, 'i');
 
-/** Whether any number stands there, "one" apart. */
+/** Whether any number stands there, "one" apart but for "one point one". */
 export const holdsNumber = (words: string): boolean =>
-  ANY_FIGURE.test(words.replace(/\bone\b/gi, ''));
+  ANY_FIGURE.test(words.replace(/(?<!\bpoint )\bone\b(?! (?:point|oh)\b)/gi, ''));
 
 /** As the rules write words: "he'd tossed" is told like "he had tossed". */
 export const spelledOut = (words: string): string =>

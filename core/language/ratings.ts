@@ -160,6 +160,17 @@ const unlessGoesOn =
       ? null
       : means(tags, frame);
 
+/** "Thirty eight locked rotor then it drops out": what goes on happening was drawn, and no plate says so. */
+const unlessOfPlate =
+  (means: Means): Means =>
+  (tags, frame) =>
+    HAPPENS.test(frame.wordsOf(frame.span)) || HAPPENS_NEXT.test(wordBehind(frame))
+      ? means(tags, frame)
+      : null;
+const HAPPENS =
+  /^(?:(?:it|she|compressor|motor)(?:'s| is)? )?[a-z]*(?:pull|hit|draw|drew|jump|go|went|spik|sho)/i;
+const HAPPENS_NEXT = /^(?:then|until|till|before|when|while|every)$/;
+
 const PLATE_OF: Partial<Record<QuantityId, NameplateItem>> = {
   current: 'ratedLoadAmps',
   voltage: 'voltage',
@@ -323,6 +334,11 @@ export const RATING_RULES: readonly Rule[] = [
     `<the> <place> ${READS} <amount> [(and|but)] ((it is|that is|this is|on|off|of) (a|an)|out of [(a|an)]) <number:rated> [${UF}]`,
     readsAndIs,
     { examples: ['run cap reads twenty nine it is a thirty five'] },
+  ),
+  rule(
+    `[(it|she|compressor|motor)] [(pulls|pulled|hits|hit|draws|drew|(jumps|jumped|goes|went|spikes|spiked|shoots|shot) [(up|right up|straight)] to|is (pulling|drawing|hitting))] <amount> [amps] (locked rotor|lock rotor|lra) [amps]`,
+    unlessOfPlate(drawnLocked),
+    { unheard: true, examples: ['it pulls thirty eight locked rotor'] },
   ),
   rule(`${PLATE} <amount> <plateItem>`, unlessGoesOn(plateItem), {
     examples: ['nameplate says seven point four rla', 'it calls for a thirty amp max fuse'],

@@ -4,7 +4,7 @@ import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isCounted } from './cut-numbers.ts';
 import { isElectrical } from './electrical-quantities.ts';
-import { type Amounted, amountIn, withMore } from './measure.ts';
+import { type Amounted, amountIn, isVacuumUnit, withMore } from './measure.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, quantityId, tagsIn } from './slots.ts';
 import { asReading, fixed, reading } from './reading-means.ts';
@@ -54,7 +54,7 @@ export const bareAmount: Means = (tags, frame) => {
     lastQuantity !== asked
   )
     return null;
-  if (unitless !== null && amount.unit !== null && amount.unit !== 'micron') {
+  if (unitless !== null && amount.unit !== null && !isVacuumUnit(amount.unit)) {
     const answer = fixed(unitless.quantity)(tags, frame);
     if (answer !== null) return answer;
   }
@@ -62,7 +62,7 @@ export const bareAmount: Means = (tags, frame) => {
   if (answer !== null) return answer;
   const spokenOf = ofAskedAbout(tags, frame);
   if (spokenOf !== null) return spokenOf;
-  return amount.unit === 'inches' || amount.unit === 'inHg' || amount.unit === 'micron'
+  return amount.unit === 'inches' || amount.unit === 'inHg' || isVacuumUnit(amount.unit)
     ? vacuumByUnit(tags, frame)
     : null;
 };
@@ -417,12 +417,17 @@ export const READING_RULES: readonly Rule[] = [
   rule(
     '<amount>',
     (tags, frame) =>
-      frame.context.asked === null && /micron|vacuum|mercury|hg/i.test(frame.wordsOf(frame.span))
+      frame.context.asked === null &&
+      /micron|millibar|mbar|pascals?$|vacuum|mercury|hg/i.test(frame.wordsOf(frame.span))
         ? vacuumByUnit(tags, frame)
         : null,
     {
       // "the half inch wrench" is no vacuum.
-      needs: new WordSet(everyWordOf(UNIT).filter((word) => /micron|vacuum|mercury|hg/.test(word))),
+      needs: new WordSet(
+        everyWordOf(UNIT).filter((word) =>
+          /micron|millibar|mbar|pascals?$|vacuum|mercury|hg/.test(word),
+        ),
+      ),
       examples: ['the pump has it at four hundred microns'],
     },
   ),

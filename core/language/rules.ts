@@ -39,11 +39,13 @@ import { SITE_RULES } from './site-and-unit.ts';
 import { WORK_TOLD_RULES } from './told-of-work.ts';
 import { PASSING_RULES } from './told-in-passing.ts';
 import { METER_VERB_RULES } from './meter-verbs.ts';
+import { METERED_THERE_RULES } from './metered-there.ts';
 import { METER_TALK_RULES } from './meter-talk.ts';
 import { FEED_RULES } from './frost-and-feed.ts';
 import { GAUGE_TALK_RULES } from './gauge-talk.ts';
 import type { Rule } from './rule.ts';
 import { METER_FIGURE_RULES } from './meter-figures.ts';
+import { NOT_MEASURED_RULES } from './not-measured.ts';
 import { SUPPLY_VOLTAGE_RULES } from './supply-voltages.ts';
 import { DROPPED_HUNDRED_RULES } from './dropped-hundreds.ts';
 import { ERRAND_RULES } from './errands.ts';
@@ -103,6 +105,7 @@ export const RULES: readonly Rule[] = [
   ...METER_TALK_RULES,
   ...ELECTRICAL_RULES,
   ...METER_VERB_RULES,
+  ...METERED_THERE_RULES,
   ...METERED_RULES,
   ...UNNAMED_FAN_RULES,
   ...CAUSE_RULES,
@@ -125,6 +128,7 @@ export const RULES: readonly Rule[] = [
   ...ASIDE_RULES,
   ...ERRAND_RULES,
   ...TALK_RULES,
+  ...NOT_MEASURED_RULES,
   ...THING_RULES,
   ...PEOPLE_RULES,
   ...ALOUD_RULES,

@@ -1,3 +1,4 @@
+import { isCutShort } from './cut-numbers.ts';
 import { HEARSAY_RULES } from './hearsay.ts';
 import { HOPE_RULES } from './hopes.ts';
 import { BID, NOT_OF_THIS_UNIT } from './not-of-this-unit.ts';
@@ -165,7 +166,7 @@ export const TALK_RULES: readonly Rule[] = [
     examples: ['two of the bolts are stripped'],
   }),
   rule(
-    '[(the|this|their|my)] (book|chart|manual|spec|specs|spec sheet|instructions|directions|guide|bulletin|internet|phone|app|video) (says|say|said|calls for|call for|shows|show|wants|tells you|recommends|recommend) <clause>',
+    '[(the|this|their|my)] (book|chart|manual|spec|specs|spec sheet|instructions|directions|guide|bulletin|internet|phone|app|video|diagram|wiring diagram|schematic|drawing|prints|literature|website|factory|manufacturer) (says|say|said|calls for|call for|shows|show|wants|tells you|recommends|recommend) <clause>',
     nothing,
     {
       examples: ['the book says head should be one seventy'],
@@ -204,7 +205,7 @@ export const TALK_RULES: readonly Rule[] = [
   ),
   rule(
     '[and] (i|we|you|they|he) [really] (want|need|would like|like|wanted|needed|am (shooting|looking|aiming) for|are (shooting|looking|aiming) for|was (expecting|hoping for)) [(to (see|be|get|have) [it] [(at|to|up to|down to)]|it (at|to be [at]))] <amount>',
-    nothing,
+    (tags, frame) => (isCutShort(frame) ? null : nothing(tags, frame)),
     { examples: ['i want to see ten'] },
   ),
   rule(

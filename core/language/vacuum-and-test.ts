@@ -1,7 +1,7 @@
 import type { QuantityId } from '../terms/quantities.ts';
 import { opensSentence } from './clause-start.ts';
 import { minutesIn } from './durations.ts';
-import { amountIn, unitFor } from './measure.ts';
+import { amountIn, isVacuumUnit, unitFor } from './measure.ts';
 import { fixed } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { quantityId, tagsIn } from './slots.ts';
@@ -12,7 +12,7 @@ import { UNIT_NAMES } from './vocabulary/unit-names.ts';
 /** Inches are the low side's pressure, microns a deep vacuum. */
 export const vacuumByUnit: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
-  if (unit === 'micron') return fixed('vacuum')(tags, frame);
+  if (isVacuumUnit(unit)) return fixed('vacuum')(tags, frame);
   return unit === 'inches' || unit === 'inHg' ? fixed('suctionPressure')(tags, frame) : null;
 };
 
@@ -25,7 +25,7 @@ const runsTogether = (frame: Frame): boolean =>
 const vacuumAfter: Means = (tags, frame) => {
   const minutes = minutesIn(tagsIn(tags['after']));
   const { unit } = amountIn(tags);
-  if (minutes === null || (unit !== 'micron' && tags['quantity'] !== 'vacuum')) return null;
+  if (minutes === null || (!isVacuumUnit(unit) && tags['quantity'] !== 'vacuum')) return null;
   if (unit === null && runsTogether(frame)) return null;
   return risen(fixed('vacuum', { afterMinutes: minutes })(tags, frame), minutes);
 };
@@ -92,7 +92,9 @@ const isOneNumber = (pressure: number, gas: number): boolean =>
 const gasTestNamed: Means = (tags, frame) =>
   amountIn(tagsIn(tags['gas']) ?? {}).unit === null ? null : gasTest(tags, frame);
 
-const VACUUM_WORDS = wordsOfNames({ micron: UNIT_NAMES.micron, vacuum: QUANTITY_NAMES.vacuum });
+const { micron, mbar, Pa } = UNIT_NAMES;
+const VACUUM_UNITS = { micron, mbar, Pa };
+const VACUUM_WORDS = wordsOfNames({ ...VACUUM_UNITS, vacuum: QUANTITY_NAMES.vacuum });
 
 const VACUUM_GOES =
   '[(rose|rises|rose back|came|came back|come back|crept|jumped|went|climbed|dropped|held|holding|sat|stayed|steady|is holding|is|got|pulled|stopped)] [(up|down|in)] [(to|at)]';
@@ -116,7 +118,7 @@ const pulledTo: Means = (tags, frame) => {
 /** What a pump that ran so long has pulled: microns, unless inches are said. */
 const pumpedSince: Means = (tags, frame) => {
   const pulled = pulledTo(tags, frame);
-  if (pulled === null && amountIn(tags).unit !== 'micron') return vacuumByUnit(tags, frame);
+  if (pulled === null && !isVacuumUnit(amountIn(tags).unit)) return vacuumByUnit(tags, frame);
   return vacuumAfter({ ...tags, quantity: 'vacuum' }, frame) ?? fixed('vacuum')(tags, frame);
 };
 
@@ -125,7 +127,7 @@ const heldAt: Means = (tags, frame) => {
   const of = (quantity: QuantityId | null): Meaning | null =>
     quantity === 'vacuum' || quantity === 'testPressure' ? fixed(quantity)(tags, frame) : null;
   const { value, unit } = amountIn(tags);
-  if (unit === 'micron') return fixed('vacuum')(tags, frame);
+  if (isVacuumUnit(unit)) return fixed('vacuum')(tags, frame);
   const left = value === null ? {} : { unclaimed: [String(value)] };
   return {
     ofThat: { means: of, otherwise: of(frame.context.lastQuantity) ?? left },

@@ -127,6 +127,10 @@ const amend: Means = (tags, frame) => {
   return found === null ? null : command(found);
 };
 
+/** "I make the head twelve bar" tells what one reads. */
+const amendUnlessTold: Means = (tags, frame) =>
+  /^(?:i|we)$/i.test(wordBefore(frame)) ? null : amend(tags, frame);
+
 function amendNamed(quantity: QuantityId, amount: Amounted, frame: Frame): Command | null {
   const found = measured(quantity, amount, frame.context.units);
   if (found?.value === undefined) return null;
@@ -279,7 +283,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
   ),
   rule(
     '(change|make|correct|amend|fix|update) [(the|my|that)] <quantity> [(to|be|should be|reading to)] <amount>',
-    amend,
+    amendUnlessTold,
     { examples: ['make suction fifteen', 'change head to one forty eight'] },
   ),
   rule(

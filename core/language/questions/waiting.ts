@@ -1,6 +1,6 @@
 import type { Tags } from '../../grammar/nodes.ts';
 import { QUANTITIES } from '../../terms/quantities.ts';
-import { amountIn, measured } from '../measure.ts';
+import { amountIn, isVacuumUnit, measured } from '../measure.ts';
 import { canBeColdBox } from '../plausible.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId } from '../slots.ts';
@@ -39,7 +39,7 @@ function ofColdBox(tags: Tags, { context: { lastQuantity, units } }: Frame): boo
 /** How long to a number alone could be to anything, but that microns are the vacuum's. */
 const toMicrons: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
-  if (unit === 'micron') return eta({ ...tags, quantity: 'vacuum' }, frame);
+  if (isVacuumUnit(unit)) return eta({ ...tags, quantity: 'vacuum' }, frame);
   if (unit === null && ofColdBox(tags, frame)) return ofTheBox(tags, frame);
   return unit === 'degrees' || unit === 'degF' || unit === 'degC' ? ofTheBox(tags, frame) : null;
 };

@@ -27,6 +27,8 @@ export const UNIT_NAMES: Record<SpokenUnit, readonly string[]> = {
   kPaa: ['~kilopascals absolute', '~kpa absolute'],
   bara: ['~bara', '~bar absolute'],
   micron: ['microns', '~micron'],
+  mbar: ['~(millibar|millibars|mbar|milli bar|milli bars|hectopascals)'],
+  Pa: ['~(pascal|pascals|pa)'],
   degF: ['~(degrees|degree|deg) (fahrenheit|f)', '~fahrenheit', '~f'],
   degC: [
     'celsius',
