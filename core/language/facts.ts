@@ -27,7 +27,7 @@ const equipment: Means = (tags, frame) => {
 /** "it's thirty two" is a temperature until something says that a refrigerant is meant. */
 const SAYS_REFRIGERANT = /\b(?:on|r|freon|gas|refrigerant|charged|runs|uses|using)\b|\br-?\d/i;
 
-const refrigerant: Means = (tags, frame) => {
+export const refrigerant: Means = (tags, frame) => {
   const value = refrigerantId(tags['refrigerant']);
   const words = frame.wordsOf(frame.span);
   if (value === null || (EVERYDAY.includes(value) && !SAYS_REFRIGERANT.test(words))) return null;
@@ -428,6 +428,12 @@ function isSaidByName(frame: Frame): boolean {
   const isAsked = frame.context.asked !== null;
   return !isAsked && saysItsName(frame.wordsOf(frame.span), frame) && isOfThisUnit(frame);
 }
+
+/** Whether its letter or its name is said in words about it: "four oh four" may be anything else. */
+export const isNamedSurely = (words: string, frame: Frame): boolean =>
+  saysItsName(words, frame) || LETTERED.test(words);
+const LETTERED =
+  /\b(?:r[\s-]?\d|r (?:one|two|four|five|six|seven|twelve|twenty))|(?:[\d\s])(?:[a-f]|y ?f|z ?e)\b(?! (?:bit|little|touch|good|bad|hair))/i;
 
 /** A designation is recognisable alone by its letter, before the figures or behind them, or by what it belongs to. */
 function saysItsName(words: string, { span }: Frame): boolean {

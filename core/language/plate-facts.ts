@@ -1,6 +1,6 @@
 import { holdsReading } from './own-reading.ts';
 import { droppedIn } from './dropped-points.ts';
-import { nameplate } from './facts.ts';
+import { nameplate, plateItem } from './facts.ts';
 import { amountIn } from './measure.ts';
 import { isNominalVoltage } from './nominal-voltages.ts';
 import type { Frame, Meaning, Means, Rule } from './rule.ts';
@@ -131,8 +131,34 @@ const WORN =
 const RLA =
   '(rla|r l a|rated load amps|rated amps|nameplate amps|plate amps|full load amps|full load|fla|f l a)';
 
+const PLATE_HAS =
+  '((it|this|this one|plate|the plate|tag) (has|has got|is got|shows|lists)|i have [got] [(a|the)])';
+/** What a plate does with its figures. */
+const LISTS =
+  '(is (listed|stamped|marked|shown|printed|rated) [(as|at)]|(reads|shows|says)|comes [out] to|looks like|looks to be|of|at|is|is at|works out (at|to))';
+
 /** What a plate says in one breath, and what can be made out of it. */
 export const PLATE_RULES: readonly Rule[] = [
+  rule(
+    `[${PLATE_HAS}] [(the|a)] (nameplate|plate|rated|data plate|tag) (voltage|volts) [${LISTS}] <amount>`,
+    nameplate('voltage'),
+    { unheard: true, examples: ['plate voltage reads two oh eight'] },
+  ),
+  rule(
+    '<amount> [(is|was|for|on)] [(the|a)] (nameplate|plate|rated|data plate|tag) (voltage|volts)',
+    nameplate('voltage'),
+    { apart: true, unheard: true, examples: ['two oh eight is the plate voltage'] },
+  ),
+  rule(
+    `[${PLATE_HAS}] [(the|a)] [(nameplate|plate|tag|data plate)] <plateItem> ${LISTS} <amount>`,
+    plateItem,
+    { unheard: true, examples: ['rla is listed as six point eight amps'] },
+  ),
+  rule(
+    '<amount> [(is|was|for|on|as)] [(the|an|a)] [(nameplate|plate|tag|data plate)] <plateItem>',
+    plateItem,
+    { apart: true, unheard: true, examples: ['thirty amps for the max fuse'] },
+  ),
   rule(
     `[the] ${PLATE} (is|says|shows|reads|has|calls for) [(a|the)] [(max|maximum|design|test|working)] [pressure] [of] <amount> [max] (on|for) [the] <side> [[<pause>] and <amount:other> [max] (on|for) [the] (high|low|suction|head) [side]]`,
     platedSide,

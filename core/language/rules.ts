@@ -42,6 +42,7 @@ import { METER_VERB_RULES } from './meter-verbs.ts';
 import { METERED_THERE_RULES } from './metered-there.ts';
 import { METER_TALK_RULES } from './meter-talk.ts';
 import { FEED_RULES } from './frost-and-feed.ts';
+import { GAS_RULES, GAS_TALK_RULES } from './gas-told.ts';
 import { GAUGE_TALK_RULES } from './gauge-talk.ts';
 import type { Rule } from './rule.ts';
 import { METER_FIGURE_RULES } from './meter-figures.ts';
@@ -74,6 +75,8 @@ export const RULES: readonly Rule[] = [
   ...EXPECTATION_RULES,
   ...DROPPED_HUNDRED_RULES,
   ...ONLY_THAT_RULES,
+  ...GAS_RULES,
+  ...GAS_TALK_RULES,
   ...COMMAND_RULES,
   ...SUPPLY_VOLTAGE_RULES,
   ...PLATE_RULES,
