@@ -8,7 +8,7 @@ import type { Finding } from './utterance.ts';
 export function finding(part: PartId, state: Finding['state'], frame: Frame): Finding {
   const words = frame.wordsOf(frame.span);
   const torn = part === 'door' && TEARS.test(words) ? 'doorGasket' : part;
-  const coil = coilLastNear(coilThatIces(torn, { state, words }), { words, frame });
+  const coil = coilLastNear(coilThatIces(torn, { state, words }, frame.context), { words, frame });
   const settled = settledFan(coil, frame.context);
   return settled === 'fan'
     ? { part, state, unresolved: true, words }
@@ -18,11 +18,16 @@ export function finding(part: PartId, state: Finding['state'], frame: Frame): Fi
 /** "Middle door torn": what tears at a door is its gasket. */
 const TEARS = /\bdoors? (?:\w+ )*(?:torn|tore|ripped)(?: up)?$/i;
 
-/** An unnamed coil is the condenser's, but the one that ices is the evaporator's. */
-function coilThatIces(part: PartId, { state, words }: Pick<Finding, 'state' | 'words'>): PartId {
+/** An unnamed coil is the condenser's, but the one that ices is the evaporator's, and what is clear in a case is the one that iced. */
+function coilThatIces(
+  part: PartId,
+  { state, words }: Pick<Finding, 'state' | 'words'>,
+  { equipment }: Context,
+): PartId {
   const isUnnamed = part === 'condenser' && !/cond|outdoor/i.test(words);
   const isIce = state === 'iced' || /\bice\b/i.test(words);
-  return isUnnamed && isIce ? 'evaporator' : part;
+  const isCases = equipment === 'displayCase' && state === 'ok' && /\bcoil/i.test(words);
+  return isUnnamed && (isIce || isCases) ? 'evaporator' : part;
 }
 
 const EVAPORATOR: readonly (PartId | null)[] = [

@@ -185,7 +185,7 @@ const ON =
   '[(right|everywhere|all|[all the way] (back|up|down|out))] (at|on|along|in|by|around|all over|over|all around|inside|under|on top of|caked on|stuck in|stuck to|covering|packed in|[all the way] back to|built up on|built up in|behind)';
 
 const IS =
-  '(is|are|~smells|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~appears [to be])';
+  '(is|are|~smells|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~(is|was|were) found|~(is|has) gone|~appears [to be])';
 
 /** What was found at a part. */
 export const FINDING_RULES: readonly Rule[] = [
@@ -415,7 +415,7 @@ export const FINDING_RULES: readonly Rule[] = [
     examples: ['is the condenser dirty'],
   }),
   rule(
-    '(found|i found|there is|i have|i have got|we have|we have got|it has|it has got) <the> <part> <state>',
+    '(found|i found|we found|there is|i have|i have got|we have|we have got|it has|it has got|what (i|we) found (is|was)) <the> <part> [to be] <state>',
     stateOf('state'),
     {
       examples: ['i found the condenser fan not running'],

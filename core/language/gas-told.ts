@@ -88,12 +88,7 @@ const DO =
 /** Gases that are spoken of and are not in here. */
 export const GAS_TALK_RULES: readonly Rule[] = [
   rule(
-    `[so] (is|was|does|do|did|could|would|can|should|are) (it|this [one]|that [one]|they|you|we|i|this (unit|box|system)|[the] unit) [been] [${DO}] [(on|running|using|got)] [any] ${GAS} <clause>`,
-    notHere,
-    { unheard: true, examples: ['is it one thirty four a in there'] },
-  ),
-  rule(
-    `[so] (is|was|does|do|did|could|would|can|should|are) (it|this [one]|that [one]|they|you|we|i|this (unit|box|system)|[the] unit) [been] [${DO}] [(on|running|using|got)] [any] ${GAS}`,
+    `[so] (is|was|does|do|did|could|would|can|should|are) (it|this [one]|that [one]|they|you|we|i|this (unit|box|system)|[the] unit) [been] [${DO}] [(on|running|using|got)] [any] ${GAS} [in (here|there|it|this [one])]`,
     notHere,
     { unheard: true, examples: ['does it take four oh four a'] },
   ),
@@ -116,7 +111,7 @@ export const GAS_TALK_RULES: readonly Rule[] = [
     examples: ['it is not one thirty four a'],
   }),
   rule(
-    `the (last|old|other|first|previous) (one|unit|compressor|system|box|machine) (is|was|had|has|ran|runs|took|takes|is got) [on] ${GAS}`,
+    `the (last|old|first|previous) (one|unit|compressor|system|box|machine) (is|was|had|has|ran|runs|took|takes|is got) [on] ${GAS}`,
     before,
     { unheard: true, examples: ['the last one was four oh four a'] },
   ),

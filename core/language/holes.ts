@@ -175,7 +175,11 @@ const SIZE = named(
           { number: NUMBER },
         ),
         parseShape('(single|double) pole'),
-        parseShape('<number> (microfarad|mfd|uf) [by] <number:volts>', { number: NUMBER }),
+        // The volts that cans are made for: any number would read on into "one" behind it.
+        parseShape(
+          '<number> (microfarad|mfd|uf) [by] (three (seventy|thirty|hundred)|four (forty|fifty|hundred)|two (fifty|twenty|forty|hundred)|one (ten|twenty five|sixty five)|370|330|440|450|400|250|220|240|110|125|165)',
+          { number: NUMBER },
+        ),
       ),
     ),
     1,

@@ -53,12 +53,22 @@ const ON_ANOTHER_DAY =
 /** What is hoped, expected, aimed at and supposed: no instrument showed it. */
 export const HOPE_RULES: readonly Rule[] = [
   rule(
-    '[(and|but|so|ok)] (maybe|(make|be) sure [that]|[there is] no way|(i|we) thought|(my|his|her|their|a) (buddy|friend|brother|brother in law|cousin|partner|neighbor|helper|boss) is) [(the|my|that|this|a|his)] <part> (is|are|was|were|has|had|got|will|did|does) <clause>',
+    '[(and|but|so|ok)] (maybe|(make|be) sure [that]|[there is] no way|(i|we) thought|[(i|we)] [(am|was|were|are)] (hoping|praying|afraid|wondering if|worried)|nobody (said|says|told me)|(do|did|does|would) (you|he|they|she|they) (think|know|say|figure|suppose)|(my|his|her|their|a) (buddy|friend|brother|brother in law|cousin|partner|neighbor|helper|boss) is) [(the|my|that|this|a|his)] <part> (is|are|was|were|has|had|got|will|did|does) <clause>',
     unseen,
     {
       unheard: true,
       examples: ['make sure the compressor is running', 'i thought the contactor was bad'],
     },
+  ),
+  rule(
+    '[(and|so|but)] ((you|we|i) [(never|do not|would not)] want|(it|they|that|we|you|he) (do|does|will|would) not (get|end up with|let|make)) [(to get|to have)] <the> <part> <clause>',
+    unseen,
+    { unheard: true, examples: ['you never want the compressor hot'] },
+  ),
+  rule(
+    '[(and|so|but)] <the> <part> is [(probably|definitely|just|only|always)] (going to|about to|bound to|liable to) <clause>',
+    seenBefore,
+    { unheard: true, examples: ['the compressor is going to be hot'] },
   ),
   rule('(does|do|did) <the> <part> (look|sound|feel|seem|smell|act) <clause>', unseen, {
     unheard: true,

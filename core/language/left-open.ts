@@ -1,4 +1,5 @@
 import type { PartId, WorkKindId } from '../terms/names.ts';
+import { isNotDone } from './not-done.ts';
 import { wordBehind } from './clause-start.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId } from './slots.ts';
@@ -44,7 +45,7 @@ const seating =
   };
 
 /** "Unplugged the drain line" clears it; unplugging anything that takes a plug takes its power. */
-const PIPES: ReadonlySet<PartId> = new Set<PartId>([
+export const PIPES: ReadonlySet<PartId> = new Set<PartId>([
   'drainLine',
   'drainPan',
   'filterDrier',
@@ -146,12 +147,15 @@ const sampleOf = (names: string): string => /\w+/.exec(names)?.[0] ?? '';
 
 const JUMPER = '(jumper|~jumpers|~jumper wire|~jumper wires|~bypass|~bypass wire)';
 /** "Closed it with a jumper": of what was named last. */
-const jumpedIt: Means = (_tags, frame) => ({
-  ofIt: {
-    means: (part) => (JUMPED.has(part) ? did('bypass', part, frame) : null),
-    inSentence: false,
-  },
-});
+const jumpedIt: Means = (_tags, frame) =>
+  isNotDone(frame)
+    ? {}
+    : {
+        ofIt: {
+          means: (part) => (JUMPED.has(part) ? did('bypass', part, frame) : null),
+          inSentence: false,
+        },
+      };
 const JUMPED: ReadonlySet<PartId> = new Set<PartId>([
   ...(['highPressureSwitch', 'lowPressureSwitch', 'temperatureControl', 'overload'] as const),
   ...(['doorSwitch', 'defrostTimer', 'defrostTermination', 'controller', 'contactor'] as const),

@@ -32,8 +32,7 @@ const HAVE =
   '(have|has|had|get|gets|got|see|sees|read|reads|show|shows|draw|pull|measure|be|been|getting|seeing|reading|showing|drawing|pulling) [got]';
 const WOULD =
   '(should|would|could|can|may|might|must|will|need to|needs to|ought to|has to|have to|wants to|is supposed to|are supposed to|supposed to|is meant to|is going to)';
-const ANOTHER_DAY =
-  '(last (year|month|week|summer|winter|spring|fall|time|visit|call)|yesterday|the other day|on the (last|other) (one|unit|job|call)|(a|<number:ago>) (year|month|week|years|months|weeks|days) ago|the last time [<clause>]|this morning|earlier [(today|on)]|before [(i|we) <clause>])';
+const EARLIER = '(this morning|earlier [(today|on)]|before [(i|we) <clause>])';
 const OTHERS =
   '(he|she|they|<who>|(my|his|our|the) (helper|apprentice|partner|buddy|lead|guy|other guy))';
 
@@ -75,18 +74,18 @@ export const NOT_MEASURED_RULES: readonly Rule[] = [
     { unheard: true, examples: ['he got two thirty volts at the contactor'] },
   ),
   rule(
-    `[(and|but)] [(i|we|it|there)] (had|got|saw|read|was|were|was (getting|reading|seeing|at)) ${FIGURE_AT} ${ANOTHER_DAY}`,
+    `[(and|but)] [(i|we|it|there)] (had|got|saw|read|was|were|was (getting|reading|seeing|at)) ${FIGURE_AT} ${EARLIER}`,
     readBefore,
-    { unheard: true, examples: ['i had two thirty volts at the contactor on the last one'] },
+    { unheard: true, examples: ['i had two thirty volts at the contactor this morning'] },
   ),
   rule(
     `(earlier [today]|this morning|yesterday|last (time|week|month|visit)) (i|we|it|there) (had|got|saw|read|was|was (getting|reading|seeing)) ${FIGURE_AT}`,
     readBefore,
     { unheard: true, examples: ['earlier it had one ninety on the head'] },
   ),
-  rule(`[(and|but)] ${IT_AT('(was|were|had|read|was reading)')} ${ANOTHER_DAY}`, readBefore, {
+  rule(`[(and|but)] ${IT_AT('(was|were|had|read|was reading)')} ${EARLIER}`, readBefore, {
     unheard: true,
-    examples: ['contactor was two thirty volts last week'],
+    examples: ['contactor was two thirty volts this morning'],
   }),
   rule(`when ${IT_AT('(reads|shows|says|gets|gets to|has|draws|pulls)')}`, supposed, {
     unheard: true,

@@ -102,7 +102,7 @@ export const NOT_OF_THIS_UNIT: readonly Rule[] = [
       examples: ["do not tell me the compressor's shot"],
     },
   ),
-  rule('(before|until|unless) you <clause>', () => ({ supposed: true }), {
+  rule('(before|until|unless|after|once) you <clause>', () => ({ supposed: true }), {
     examples: ['before you cut the dryer out'],
   }),
   rule(

@@ -32,7 +32,8 @@ const SHORTENED: readonly (readonly [RegExp, string])[] = [
   [/['’]ll\b/gi, ' will'],
 ];
 
-const ANY_FIGURE = new RegExp(`\\b${FIGURE}\\b`, 'i');
+/** A meter past its limit shows a value, too. */
+const ANY_FIGURE = new RegExp(`\\b(?:${FIGURE}|infinite|infinity|o ?l|over limit)\\b`, 'i');
 
 /** Whether any number stands there, "one" apart but for "one point one". */
 export const holdsNumber = (words: string): boolean =>

@@ -140,26 +140,6 @@ const LISTS =
 /** What a plate says in one breath, and what can be made out of it. */
 export const PLATE_RULES: readonly Rule[] = [
   rule(
-    `[${PLATE_HAS}] [(the|a)] (nameplate|plate|rated|data plate|tag) (voltage|volts) [${LISTS}] <amount>`,
-    nameplate('voltage'),
-    { unheard: true, examples: ['plate voltage reads two oh eight'] },
-  ),
-  rule(
-    '<amount> [(is|was|for|on)] [(the|a)] (nameplate|plate|rated|data plate|tag) (voltage|volts)',
-    nameplate('voltage'),
-    { apart: true, unheard: true, examples: ['two oh eight is the plate voltage'] },
-  ),
-  rule(
-    `[${PLATE_HAS}] [(the|a)] [(nameplate|plate|tag|data plate)] <plateItem> ${LISTS} <amount>`,
-    plateItem,
-    { unheard: true, examples: ['rla is listed as six point eight amps'] },
-  ),
-  rule(
-    '<amount> [(is|was|for|on|as)] [(the|an|a)] [(nameplate|plate|tag|data plate)] <plateItem>',
-    plateItem,
-    { apart: true, unheard: true, examples: ['thirty amps for the max fuse'] },
-  ),
-  rule(
     `[the] ${PLATE} (is|says|shows|reads|has|calls for) [(a|the)] [(max|maximum|design|test|working)] [pressure] [of] <amount> [max] (on|for) [the] <side> [[<pause>] and <amount:other> [max] (on|for) [the] (high|low|suction|head) [side]]`,
     platedSide,
     { examples: ['tag says max two fifty on the high side'] },
@@ -265,4 +245,28 @@ export const PLATE_RULES: readonly Rule[] = [
   rule(`[but] ${MADE_OUT} <amount> [(on it|of it|there)]`, plated, {
     examples: ['i can make out five point three ounces'],
   }),
+];
+
+/** The same told in any order, behind all that says what else it may be. */
+export const PLATE_ORDER_RULES: readonly Rule[] = [
+  rule(
+    `[${PLATE_HAS}] [(the|a)] (nameplate|plate|rated|data plate|tag) (voltage|volts) [${LISTS}] <amount>`,
+    nameplate('voltage'),
+    { unheard: true, examples: ['plate voltage reads two oh eight'] },
+  ),
+  rule(
+    '<amount> [(is|was|for|on)] [(the|a)] (nameplate|plate|rated|data plate|tag) (voltage|volts)',
+    nameplate('voltage'),
+    { apart: true, unheard: true, examples: ['two oh eight is the plate voltage'] },
+  ),
+  rule(
+    `[${PLATE_HAS}] [(the|a)] [(nameplate|plate|tag|data plate)] <plateItem> ${LISTS} <amount>`,
+    plateItem,
+    { unheard: true, examples: ['rla is listed as six point eight amps'] },
+  ),
+  rule(
+    '<amount> [(is|was|for|on|as)] [(the|an|a)] [(nameplate|plate|tag|data plate)] <plateItem>',
+    plateItem,
+    { apart: true, unheard: true, examples: ['thirty amps for the max fuse'] },
+  ),
 ];

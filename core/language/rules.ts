@@ -21,7 +21,7 @@ import { PLACE_NAME_RULES, SITE_NAME_RULES } from './named-places.ts';
 import { NAMED_PART_RULES } from './named-parts.ts';
 import { NAME_RULES } from './name-facts.ts';
 import { PEOPLE_RULES } from './people-remarks.ts';
-import { PLATE_RULES } from './plate-facts.ts';
+import { PLATE_ORDER_RULES, PLATE_RULES } from './plate-facts.ts';
 import { QUESTION_RULES } from './questions.ts';
 import { RATING_RULES } from './ratings.ts';
 import { NUMBERED_RULES } from './numbered.ts';
@@ -49,6 +49,7 @@ import { METER_FIGURE_RULES } from './meter-figures.ts';
 import { NOT_MEASURED_RULES } from './not-measured.ts';
 import { SUPPLY_VOLTAGE_RULES } from './supply-voltages.ts';
 import { DROPPED_HUNDRED_RULES } from './dropped-hundreds.ts';
+import { ELSEWHERE_RULES } from './elsewhere.ts';
 import { ERRAND_RULES } from './errands.ts';
 import { EXPECTATION_RULES } from './expectations.ts';
 import { LEG_RULES } from './supply-legs.ts';
@@ -113,6 +114,7 @@ export const RULES: readonly Rule[] = [
   ...UNNAMED_FAN_RULES,
   ...CAUSE_RULES,
   ...FACT_RULES,
+  ...PLATE_ORDER_RULES,
   ...SITE_NAME_RULES,
   ...RECOMMENDATION_RULES,
   ...ADVISED_RULES,
@@ -131,6 +133,7 @@ export const RULES: readonly Rule[] = [
   ...ASIDE_RULES,
   ...ERRAND_RULES,
   ...TALK_RULES,
+  ...ELSEWHERE_RULES,
   ...NOT_MEASURED_RULES,
   ...THING_RULES,
   ...PEOPLE_RULES,

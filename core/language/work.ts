@@ -4,9 +4,11 @@ import type { PartId, WorkKindId } from '../terms/names.ts';
 import { isDoneTo } from './done-to.ts';
 import { settledFan } from './fans.ts';
 import { coilSwapped } from './finding-of.ts';
-import { VALVES } from './left-open.ts';
+import { PIPES, VALVES } from './left-open.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { IT, SPLIT, SPLIT_IT } from './split-verbs.ts';
+import { isNotDone } from './not-done.ts';
 import { partId, tagsIn, workId } from './slots.ts';
 
 const done: Means = unlessCutShort((tags, frame) => {
@@ -14,7 +16,10 @@ const done: Means = unlessCutShort((tags, frame) => {
   const named = partId(tags['part']);
   const words = frame.wordsOf(frame.span);
   const part = named === null ? null : settledFan(partMeant(did, named, frame), frame.context);
-  return did === null ? null : { work: [{ did, part, words }] };
+  if (did === null) return null;
+  // "Got the fan unplugged" took its power.
+  const isCut = part !== null && !PIPES.has(part) && /\bunplugged\b/i.test(words);
+  return { work: [{ did: isCut ? 'disable' : did, part, words }] };
 });
 
 /** The coil that ice is taken off is the evaporator's. */
@@ -70,6 +75,7 @@ const didIt =
     const did = kind ?? workId(tags['work']);
     if (did === null || did === 'add' || did === 'open') return null;
     const words = frame.wordsOf(frame.span);
+    if (isNotDone(frame)) return {};
     const means = (named: PartId): Meaning => {
       const part = coilWorkedOn(did, jointOf(named, words, frame), words);
       return isDoneTo(part, { did, words })
@@ -85,60 +91,6 @@ const notOurs: Means = () => ({});
 const I = '<byUs>';
 const EVERYTHING =
   '(the system|it|the whole (thing|unit|system|circuit)|all of it|all the (joints|fittings|connections|flares)|every joint|the unit|everything|the box|the refrigerant|the charge|the whole system|the gas|all the refrigerant|system|refrigerant|all joints)';
-
-/** Particles that stand behind the part: "blew the drain line out". */
-const SPLIT: readonly (readonly [WorkKindId, string])[] = [
-  [
-    'clean',
-    '(blew|cleaned|cleared|flushed|vacuumed|wiped|snaked|brushed and vacuumed) <the> [(whole|entire)] <part> (out|off|up|down) [with (nitrogen|c o two|co two|co 2|air|compressed air|water|a brush|a vacuum|the shop vac|cleaner|coil cleaner|a rag)]',
-  ],
-  ['wash', '(hosed|washed|rinsed|sprayed) <the> [(whole|entire)] <part> (out|off|down)'],
-  ['brush', 'brushed <the> <part> (out|off|down)'],
-  ['replace', '(swapped|changed|switched) <the> [(old|bad)] <part> (out|for a new one)'],
-  ['remove', '(took|pulled|cut) <the> [(old|bad)] <part> (out|off)'],
-  [
-    'tighten',
-    '(tightened|snugged|strapped|clamped|screwed|cinched|torqued|cranked|bolted|zip tied|taped) <the> <part> [back] (up|down|on|in|tight) [tight]',
-  ],
-  [
-    'repair',
-    '(put|crimped|installed|stuck) (a|two|some|new|<the>) [(new|fresh)] (end|ends|lug|lugs|spade|spades|crimp|crimps|connector|connectors) on (it|them|<the> <part>)',
-  ],
-  [
-    'leakCheck',
-    '(went over|checked|hit|went around) [all] <the> [<bit>] <part> with (soap|bubbles|[soap] bubbles|<the> (sniffer|detector|[electronic] leak detector|electronic detector))',
-  ],
-  ['reset', '(hit|pushed|pressed|punched|popped) (the|a) reset [button] (on|at|for) <the> <part>'],
-  [
-    'adjust',
-    '(backed|opened|closed|turned|screwed|ran|adjusted) <the> <part> [(off|in|out|up|down|open)] [by] [about] ([a] <number> [of a]|a|another) (turn|turns|hair|touch|bit|little)',
-  ],
-  [
-    'adjust',
-    '(backed|opened|closed|turned|screwed|ran) (off|in|out|up|down) <the> <part> [by] [about] ([a] <number> [of a]|a|another) (turn|turns|hair|touch|bit|little)',
-  ],
-  ['brush', 'took a [(stiff|soft|wire|nylon|fin)] brush to <the> <part> [fins]'],
-  [
-    'adjust',
-    '(turned|lowered|raised|bumped|set|opened|closed|adjusted) <the> <part> [(up|down|back)] [by] [about] <number> (degrees|degree|psi|pounds|clicks|notches)',
-  ],
-  [
-    'clean',
-    'gave <the> <part> (a|another) [(good|quick|thorough|real good)] (cleaning|clean|once over|wipe down)',
-  ],
-  [
-    'brush',
-    'gave <the> <part> (a|another) [(good|quick|thorough|real good)] (brushing|brush|brush down)',
-  ],
-  [
-    'wash',
-    'gave <the> <part> (a|another) [(good|quick|thorough|real good)] (washing|wash|rinse|hosing|bath)',
-  ],
-  [
-    'replace',
-    '(put|got|have|stuck|threw|mounted|ran|made|fitted) [(a|some|me a)] new <part> [(in|on|for|to) [(it|there)]] [[<pause>] [(a|the|it is a)] <number:size> (degree|amp|volt|microfarad|mfd|watt|inch) [(one|stat|klixon)]]',
-  ],
-];
 
 /** A coil is vacuumed of its dirt, a system of its air. */
 const vacuumedIt: Means = (_tags, frame) => {
@@ -159,24 +111,6 @@ const DUSTY: ReadonlySet<PartId> = new Set<PartId>([
 ]);
 
 const NEW_BIT = '(coil|coils|core|cores|head|strap|spring|seat|stem)';
-
-const IT = '(it|them|that|the thing|her|him)';
-
-/** The same where the part is only "it". */
-const WITH =
-  '[with [(some|dry|compressed)] (nitrogen|c o two|co two|co 2|air|water|hot water|a brush|a vacuum|the shop vac|cleaner|coil cleaner|soap|a rag|a snake)] [at <amount>]';
-
-const SPLIT_IT: readonly (readonly [WorkKindId, string])[] = [
-  ['clean', `(blew|cleared|flushed|vacuumed|wiped|cleaned) ${IT} (out|off|down|up|clear) ${WITH}`],
-  ['wash', `(hosed|washed|rinsed|sprayed) ${IT} (out|off|down|clean) ${WITH}`],
-  ['brush', `brushed ${IT} (out|off|down)`],
-  [
-    'replace',
-    `((swapped|changed|switched) ${IT} out|(brazed|sweated|welded|soldered|wired|dropped|popped|screwed) in (a new one|another one|the new one|a replacement)|(put|stuck|installed) [in] (a new one|another one|a replacement) [in])`,
-  ],
-  ['remove', `(took|pulled|cut) ${IT} (out|off)`],
-  ['tighten', `(tightened|snugged|strapped|clamped|screwed) ${IT} [back] (up|down|on)`],
-];
 
 /** What was done at a part. */
 export const WORK_RULES: readonly Rule[] = [
@@ -354,14 +288,14 @@ export const WORK_RULES: readonly Rule[] = [
     { examples: ['they reset it twice'] },
   ),
   rule(
-    '[(i|we|you|they|he|somebody)] (should|could|would|might) have <done> <the> <part>',
+    '[(i|we|you|they|he|somebody)] ((should|could|would|might|must) have|[(am|is|are|was|were)] (supposed|meant) to have|did you|have you) <done> <the> [(old|new)] <part>',
     notOurs,
     {
       examples: ['i should have cleaned the condenser first'],
     },
   ),
   rule(
-    `${I} <done> <the> <part> (last (time|visit|week|month|year|summer|winter)|yesterday|a (week|month|year) ago|the other day)`,
+    `${I} <done> <the> [old] [one] <part> (last (time|visit|week|month|year|summer|winter)|yesterday|a (week|month|year) ago|the other day)`,
     notOurs,
     { examples: ['we replaced the compressor last year'] },
   ),
@@ -394,6 +328,16 @@ export const WORK_RULES: readonly Rule[] = [
     examples: ['vacuumed it down'],
   }),
   ...SPLIT_IT.map(([did, said]) => rule(`${I} ${said}`, didIt(did))),
+  rule(`[(i|we|and|finally)] got (it|them) <done>`, didIt(), {
+    apart: true,
+    unheard: true,
+    examples: ['got it swapped out'],
+  }),
+  rule(`it (has been|is been|got) <done>`, didIt(), {
+    apart: true,
+    unheard: true,
+    examples: ['it got replaced'],
+  }),
   rule(`${I} <done> ${IT}`, didIt(), {
     // "Pulled it down to four hundred" took nothing out.
     only: (frame) => !/^down$/i.test(wordBehind(frame)),

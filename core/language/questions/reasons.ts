@@ -123,6 +123,10 @@ export const REASON_QUESTIONS: readonly Rule[] = [
       examples: ['is it low on charge', 'could it be a restricted drier'],
     },
   ),
+  rule('how come <clause>', ofOurs, {
+    unheard: true,
+    examples: ['how come the compressor is hot'],
+  }),
   rule('(why|how come) (is|was|does|did|do|will|would|has) <clause>', ofOurs, {
     examples: ['why will not the compressor start'],
   }),

@@ -18,7 +18,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   ],
   evaporator: [
     'evaporator [coil]',
-    '~evap [coil]',
+    '~(evap [coil]|(evap|evaporator) coils)',
     '~(indoor|cooling) coil',
     '~(evap|evaporator|ice|freeze) plate',
   ],
@@ -147,7 +147,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~water solenoid',
   ],
   waterPump: ['~(water|circulation|circulating|recirculating) pump'],
-  crankcaseHeater: ['crankcase heater', '~crank case heater'],
+  crankcaseHeater: ['crankcase heater', '~(crank case heater|crankcase heaters)'],
   serviceValve: ['service valve', '~(service valves|stop valve)'],
   suctionServiceValve: ['~(suction|low side) [(service|stop)] valve'],
   dischargeServiceValve: ['~(discharge|high side|head) (service|stop) valve', '~discharge valve'],

@@ -77,13 +77,13 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   ],
   burnt: [
     'burnt',
-    '~((burned|burnt) [(clean|right)] through|burned|burned up|burnt up|burnt out|burned out|charred [up]|melted|pitted|scorched|fried|cooked|toasted|blackened|discolored|overheated and melted|black)',
+    '~((burned|burnt) [(clean|right)] through|burned|burned up|burnt up|burnt out|burned out|smoked|crispy|charred [up]|melted|pitted|scorched|fried|cooked|toasted|blackened|discolored|overheated and melted|black)',
   ],
   missing: ['missing', '~(gone|not there|not installed)'],
   failed: [
     'failed',
     'bad',
-    '~((running|turning|spinning|wired|blowing) backwards|broken|broke|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|gone bad|blown|seized [up]|locked up|dragging|binding|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|tore up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|(barely|hardly) (turning|running|moving|spinning)|rubbed through|noisy and worn|kicked)',
+    '~((running|turning|spinning|wired|blowing) backwards|broken|broke|shot|torn|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|gone bad|blown|seized [up]|locked up|dragging|binding|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|tore up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|(barely|hardly) (turning|running|moving|spinning)|rubbed through|noisy and worn|kicked|wiped out|going (bad|out)|gone out|on (the|it is) way out|acting up|trashed|ruined|busted [up]|[all] (beat|banged|eaten|messed) up|eaten through|crushed|dented|dried out|crumbling)',
   ],
   grounded: [
     '~([dead] (shorted|short) to ground|grounded [out]|going to ground|gone to ground|grounding out|to ground)',

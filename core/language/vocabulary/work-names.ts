@@ -108,7 +108,7 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
   wash: {
     done: [
       'washed',
-      '~(washed (down|out|off)|hosed (down|off|out)|rinsed|chemically cleaned|pressure washed)',
+      '~(washed (down|out|off)|rinsed (off|out|down)|hosed (down|off|out)|rinsed|chemically cleaned|pressure washed)',
     ],
     todo: ['~(wash|rinse|hose down)'],
     doing: ['~(washing [(down|off|out)]|a [good] wash|hosing (off|down|out)|to be washed|washed)'],
