@@ -3,6 +3,7 @@ import type { QuantityId } from '../terms/quantities.ts';
 import { amountIn, withMore } from './measure.ts';
 import { fixed, reading } from './reading-means.ts';
 import { heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { isNotDone } from './not-done.ts';
 import { numberIn, refrigerantId, tagsIn } from './slots.ts';
 import { EVERYDAY } from './unit-description.ts';
 
@@ -13,6 +14,7 @@ const refrigerantMoved =
     const { unit } = amountIn(tags);
     // "added two fuses" has neither a weight nor a refrigerant.
     if (unit === null && refrigerant === null) return null;
+    if (isNotDone(frame)) return {};
     // "two pounds twelve" is a weight, not two pounds of R-12.
     const isBare = !/\b(?:of|r)\b|\br-?\d/i.test(frame.wordsOf(frame.span));
     if (refrigerant !== null && EVERYDAY.includes(refrigerant) && isBare) return null;
@@ -156,7 +158,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { examples: ['no refrigerant added', 'did not add any refrigerant'] },
   ),
   heardRule(
-    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of|(the|a) (full|whole|same|other|last|remaining|first|final|complete)|exactly|right at)] <amount> [~more] [(of <refrigerant>|~<refrigerant>|~[of] <refrigerant:wrong> <correction> [of] <refrigerant>)] [~(in (it|there)|into (it|the (system|unit))|[that] (i|we) (took|pulled|got|recovered) [out])] [~(by|per|off|to|according to) the (tag|plate|nameplate|name plate|data plate|sticker|label|scale)]`,
+    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of|(the|a) (full|whole|same|other|last|remaining|first|final|complete)|exactly|right at)] <amount> [~more] [(of <refrigerant>|~<refrigerant>|~[of] <refrigerant:wrong> <correction> [of] <refrigerant>)] [~(in (it|there)|(into|to) (it|the (system|unit))|[that] (i|we) (took|pulled|got|recovered) [out])] [~(by|per|off|to|according to) the (tag|plate|nameplate|name plate|data plate|sticker|label|scale)]`,
     refrigerantMoved('refrigerantAdded'),
     {
       examples: ['added eight ounces of one thirty four', 'weighed in three pounds two ounces'],
