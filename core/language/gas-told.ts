@@ -37,7 +37,7 @@ const weighedCharge: Means = (tags, frame) => {
 
 const UNITS =
   '(one|ones|unit|units|box|boxes|machine|machines|system|systems|model|models|job|jobs)';
-const CHARGE = '[the] [(nameplate|factory|plate|tag|data plate|total|full|system|rated)] charge';
+const CHARGE = '[the] [(nameplate|factory|plate|tag|data plate|rated)] charge';
 
 /** What a unit runs on, told in more words than by its name, and its charge in any order. */
 export const GAS_RULES: readonly Rule[] = [
