@@ -8,7 +8,7 @@ import { WordSet } from './word-set.ts';
 /** "Four point one", "a hundred and one" */
 const GOES_ON = new WordSet('point dot and oh');
 const SMALL = new WordSet([...ONES, ...TEENS]);
-const NUMBERS = new WordSet([...ONES, ...TEENS, ...TENS, 'hundred', 'thousand', 'half']);
+const NUMBERS = new WordSet([...ONES, ...TEENS, ...TENS, 'hundred', 'thousand', 'half', 'zero']);
 /** "Head one ninety, fans running": what we have names for is told of by itself. */
 const OURS = new WordSet(
   ['quantity', 'place', 'part', 'equipment'].flatMap((hole) => {
@@ -29,13 +29,13 @@ const OF_FEW = new WordSet('more different other such people');
 
 /** Whether the number that a reading ends in counts or points at things: "the case of twenty four waters", "the head one". */
 export function countsThings(tokens: readonly Token[], start: number, end: number): boolean {
-  if (isNobody(tokens, start)) return true;
+  if (isNobody(tokens, start) && !holdsNumber(tokens, start + 1, end)) return true;
   const last = tokens[end - 1];
   if (last === undefined || !isNumber(last)) return false;
   const before = tokens[end - 2];
   const isAlone =
     end - 1 > start && !isNumber(before) && !(before !== undefined && GOES_ON.has(before));
-  if (isAlone && isWhich(last, before)) return true;
+  if (isAlone && isWhich(last, before) && !holdsNumber(tokens, start, end - 1)) return true;
   const next = tokens[end];
   if (next === undefined || next.pause) return false;
   if (isCountedThing(next) && !OURS.has(next)) return true;
@@ -54,6 +54,12 @@ function isNobody(tokens: readonly Token[], start: number): boolean {
   const [before, first, next] = [tokens[start - 1], tokens[start], tokens[start + 1]];
   if (first === undefined || before === undefined || first.pause || isNumber(next)) return false;
   return isWhich(first, before);
+}
+
+/** "Two thirty across the other one": the figure was told before. */
+function holdsNumber(tokens: readonly Token[], from: number, to: number): boolean {
+  for (let at = from; at < to; at += 1) if (isNumber(tokens[at])) return true;
+  return false;
 }
 
 const isNumber = (token: Token | undefined): boolean =>

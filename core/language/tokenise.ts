@@ -4,7 +4,7 @@ import { WordTable } from './word-table.ts';
 
 /** Numbers, degree and ohm signs, words with an apostrophe inside, and punctuation, in that order. */
 const SCANNER =
-  /(\d{1,2}:\d\d|(?<![\w.])-?\d+\/\d+|\d+\/\d+)|((?<![\w.])[-–−]?\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|(?<![\w.])[-–−]?\d+(?:\.\d+)?|\d+(?:\.\d+)?|(?<![\w.])[-–−]?\.\d+)|(°|º|ω|[µμ]f|[µμ]|%|(?<=\d)")|([a-z]+(?:['’‘ʼ][a-z]+)?)|([,.;:!?…—=()|]|\s[-–]\s)/g;
+  /(\d{1,2}:\d\d|(?<![\w.])-?\d+\/\d+|\d+\/\d+)|((?<![\w.])[-–−]?\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|(?<![\w.])[-–−]?\d+(?:\.\d+)?|\d+(?:\.\d+)?|(?<![\w.])[-–−]?\.\d+)|(°|º|ω|[µμ]f|[µμ]|%|(?<=\d)["#])|([a-z]+(?:['’‘ʼ][a-z]+)?)|([,.;:!?…—=()|]|\s[-–]\s)/g;
 const DASH_BETWEEN_NUMBERS = /^\s*[-–]\s*$/;
 
 const TWO_FIGURES = [...TEENS, ...TENS].join('|');
@@ -26,6 +26,7 @@ const SIGNS: Readonly<Record<string, string>> = {
   μf: 'microfarads',
   '%': 'percent',
   '"': 'inches',
+  '#': 'pounds',
 };
 
 /** Endings that are words of their own; a possessive reads like "is" and no rule minds. */

@@ -10,7 +10,6 @@ const rulesOf = (items: readonly Item[]): string =>
 /** The best cover cuts these inside a number, and is not taken: "twenty" on the scale and "two pounds" of something. */
 const NUMBER_CUT = [
   'they paid three hundred bucks for it',
-  'head one ninety, points on the contactor are pitted bad',
   'scale says twenty two pounds on the cylinder',
   'pressured it up to two hundred psi nitrogen',
   'swapped out the contactor and pulling thirty two six amps',
