@@ -17,6 +17,8 @@ export const PRONUNCIATIONS: Readonly<Record<string, readonly string[]>> = {
   gages: ['G EY JH IH Z', 'G EY JH AH Z'],
   can: ['K AE N', 'K AH N', 'K AE'],
   do: ['D UW', 'D OW'],
+  hectopascals: ['HH EH K T OW P AE S K AH L Z'],
+  mbar: ['EH M B AA R', 'M IH L IY B AA R'],
   not: ['N AA T', 'AH N T', 'N T'],
   will: ['W IH L', 'W AH L', 'L', 'AH L', 'W OW'],
   would: ['W UH D', 'D'],
