@@ -1,5 +1,6 @@
 import { changed, type Token } from '../grammar/tokens.ts';
 import { askedOutright } from './asked-inside.ts';
+import { Phrases, standAt } from './phrases-at.ts';
 import { WordSet } from './word-set.ts';
 
 /** What turns to somebody before anything is said: "okay so", "alright," and the like. */
@@ -33,13 +34,10 @@ export function withoutLead(tokens: readonly Token[], asksYes: boolean): readonl
 const leads = (token: Token | undefined, asksYes: boolean): boolean =>
   token !== undefined && (LEADS.has(token) || (!asksYes && token.text === 'yeah'));
 
-const standAt = (tokens: readonly Token[], at: number, words: readonly string[]): boolean =>
-  words.every((word, index) => tokens[at + index]?.text === word);
-
 const split = (words: string): readonly string[] => words.split(' ');
 
 /** What leads to a question that stands by itself. */
-const LEADS_TO_QUESTION = [
+const LEADS_TO_QUESTION = new Phrases([
   ...['tell me', 'can you tell me', 'could you tell me', 'will you tell me', 'just tell me'],
   ...['remind me again', 'remind me', 'can you remind me', 'could you remind me'],
   ...[
@@ -52,21 +50,21 @@ const LEADS_TO_QUESTION = [
     'i am wondering',
   ],
   ...['i want to know', 'i need to know', 'i would like to know', 'i was wondering', 'i wonder'],
-].map(split);
+]);
 /** The same, but a "what the head is" behind them is no question. */
-const LEADS_OUTRIGHT = [
+const LEADS_OUTRIGHT = new Phrases([
   ...['you know', 'quick question', 'question for you', 'question', 'got a question', 'buddy'],
   ...['let me ask you something', 'let me ask you this', 'let me ask you', 'one more thing'],
   ...['by the way', 'real quick', 'before i forget', 'wait'],
-].map(split);
+]);
 /** Before what the product is told to do. */
-const LEADS_TO_COMMAND = [
+const LEADS_TO_COMMAND = new Phrases([
   ...['can you', 'could you', 'would you', 'will you', 'why do not you', 'you can', 'you better'],
   ...['go ahead and', 'can you go ahead and', 'you can go ahead and', 'please', 'can you please'],
   ...['i need you to', 'i want you to', 'real quick', 'no', 'wait', 'actually', 'just', 'now'],
-].map(split);
+]);
 /** What it is told in, where nothing else can be meant: it makes, starts and closes no part. */
-const COMMANDED = [
+const COMMANDED = new Phrases([
   ...['pause', 'say that', 'say it', 'say again', 'repeat', 'stop listening', 'stop talking'],
   ...['quit talking', 'quit listening', 'hold on', 'hold up', 'hang on', 'be quiet', 'mute'],
   ...['make it', 'make that', 'change it to', 'change that to', 'correct that', 'mark this'],
@@ -99,19 +97,20 @@ const COMMANDED = [
     'read that',
     'read me',
   ],
-].map(split);
+]);
 /** What was told to somebody else, but is what ought to be done all the same. */
-const LEADS_TO_ADVICE = [
+const LEADS_TO_ADVICE = new Phrases([
   ...['let them know', 'let him know', 'let her know', 'make sure they know', 'i told them'],
   ...['i told him', 'i told her', 'i told the customer', 'i told the manager', 'i told the owner'],
   ...['i let them know', 'we told them', 'told the manager', 'told the customer', 'told the owner'],
-].map(split);
+]);
 const ADVISES = new WordSet('need needs should ought due recommend');
 /** Behind these a question is told as if it were so. */
-const ASKS_OPINION = ['do you think', 'you think', 'would you say', 'do you reckon'].map(split);
-const ALL_LEADS = [...LEADS_TO_QUESTION, ...LEADS_OUTRIGHT, ...ASKS_OPINION];
+const ASKS_OPINION = new Phrases(['do you think', 'you think', 'would you say', 'do you reckon']);
 const LEADING = new WordSet(
-  [...ALL_LEADS, ...LEADS_TO_COMMAND, ...LEADS_TO_ADVICE].flatMap((words) => words.slice(0, 1)),
+  [LEADS_TO_QUESTION, LEADS_OUTRIGHT, ASKS_OPINION, LEADS_TO_COMMAND, LEADS_TO_ADVICE].flatMap(
+    (leads) => [...leads.firstWords],
+  ),
 );
 const ASKING = new WordSet(
   'what where how which why when who whose is are am do does did should can',
@@ -121,28 +120,19 @@ const ASKING = new WordSet(
 export function withoutAsking(tokens: readonly Token[]): readonly Token[] | null {
   const [first] = tokens;
   if (first === undefined || !LEADING.has(first)) return null;
-  const lead = ALL_LEADS.find((words) => standAt(tokens, 0, words));
-  return (
-    (lead === undefined ? null : askedBehind(tokens, lead)) ??
-    commandedBehind(tokens) ??
-    advisedBehind(tokens)
-  );
+  return askedBehind(tokens) ?? commandedBehind(tokens) ?? advisedBehind(tokens);
 }
 
 /** "Can you say that again" */
 function commandedBehind(tokens: readonly Token[]): readonly Token[] | null {
-  const lead = LEADS_TO_COMMAND.find(
-    (words) =>
-      standAt(tokens, 0, words) &&
-      COMMANDED.some((command) => standAt(tokens, words.length, command)),
-  );
-  return lead === undefined ? null : tokensFrom(tokens, lead.length);
+  const lead = LEADS_TO_COMMAND.at(tokens, 0, (length) => COMMANDED.at(tokens, length) !== null);
+  return lead === null ? null : tokensFrom(tokens, lead.length);
 }
 
 /** "Let them know it needs a new gasket" */
 function advisedBehind(tokens: readonly Token[]): readonly Token[] | null {
-  const lead = LEADS_TO_ADVICE.find((words) => standAt(tokens, 0, words));
-  if (lead === undefined) return null;
+  const lead = LEADS_TO_ADVICE.at(tokens, 0);
+  if (lead === null) return null;
   const from = tokens[lead.length]?.text === 'that' ? lead.length + 1 : lead.length;
   const next = tokens[from];
   const asks = next === undefined || ASKING.has(next) || next.text === 'if';
@@ -156,15 +146,17 @@ function tokensFrom(tokens: readonly Token[], from: number): readonly Token[] {
   return first === undefined ? [] : [changed(first, { pause: false }), ...more];
 }
 
-function askedBehind(tokens: readonly Token[], lead: readonly string[]): readonly Token[] | null {
-  const next = tokens[lead.length];
-  if (next === undefined) return null;
-  const isOpinion = ASKS_OPINION.includes(lead);
-  const asksInside = isOpinion || LEADS_TO_QUESTION.includes(lead);
-  const outright = asksInside ? askedOutright(tokens, lead.length, isOpinion) : null;
-  if (outright !== null) return outright;
+function askedBehind(tokens: readonly Token[]): readonly Token[] | null {
+  const question = LEADS_TO_QUESTION.at(tokens, 0);
+  const outright = question === null ? LEADS_OUTRIGHT.at(tokens, 0) : null;
+  const opinion = question === null && outright === null ? ASKS_OPINION.at(tokens, 0) : null;
+  const { length } = question ?? outright ?? opinion ?? [];
+  const next = tokens[length];
+  if (length === 0 || next === undefined) return null;
+  const inside = outright === null ? askedOutright(tokens, length, opinion !== null) : null;
+  if (inside !== null) return inside;
   if (!ASKING.has(next)) return null;
-  const asked = tokensFrom(tokens, lead.length);
+  const asked = tokensFrom(tokens, length);
   return withoutAsking(asked) ?? asked;
 }
 
