@@ -2,7 +2,7 @@ import { type Token, UNKNOWN } from './tokens.ts';
 
 export const CLASS_MARK = '#';
 /** The kind of every word that a grammar does not hold. */
-const OTHER = 0;
+export const OTHER = 0;
 /** The kind of what stands behind the last token. */
 export const END = 1;
 

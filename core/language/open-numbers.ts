@@ -1,4 +1,5 @@
 import { Automata } from '../grammar/automata.ts';
+import { OTHER } from '../grammar/kinds.ts';
 import { Reach } from '../grammar/reach.ts';
 import type { Token } from '../grammar/tokens.ts';
 import { isCountedThing, isPointedOut } from './counted-things.ts';
@@ -8,6 +9,7 @@ import { SIGNED_NUMBER } from './numbers.ts';
 import type { Span } from './rule.ts';
 import { GRAMMAR, type Sentence } from './sentence.ts';
 import { signedIn } from './slots.ts';
+import { WordSet } from './word-set.ts';
 
 interface Found {
   readonly digits: string;
@@ -20,6 +22,12 @@ export interface OpenNumbers {
   /** Stretches of a number and the things that it counts, which nobody need be asked about. */
   readonly counted: readonly Span[];
 }
+
+/** Two may have been misheard for two of ours: "sectioning thirty eight", "hedge one ninety". */
+const FEWEST_UNHEARD_OF = 3;
+
+const LEADS_TO_YEAR = new WordSet('in since during');
+const YEAR = /^(?:19|20)\d\d$/;
 
 const NONE: OpenNumbers = { unclaimed: [], counted: [] };
 const ANY_SIGNED = GRAMMAR.compile(SIGNED_NUMBER);
@@ -80,14 +88,33 @@ class NumberFinder implements OpenNumbers {
   /** Up to where a number that nobody claims is talk; `null` where it is not. */
   private talkFrom(at: number, end: number): number | null {
     if (this.countsThings(at, end)) return end + 1;
-    return this.isEveryday(at) ? end : null;
+    return this.isMoneyOrYear(at) || this.isEveryday(at) ? end : null;
   }
 
   /** "They are open till nine": of the clause that it stands in, nothing is ours. */
   private isEveryday(at: number): boolean {
     let from = at;
     while (from > 0 && this.tokens[from]?.pause !== true) from -= 1;
-    return isEveryday(this.tokens.slice(from, this.sentence.matcher.nextPause(at)), at - from);
+    const to = this.sentence.matcher.nextPause(at);
+    return this.isForeign(from, to) || isEveryday(this.tokens.slice(from, to), at - from);
+  }
+
+  /** "The director painted twelve portraits of emperors": of the job nobody says so much that is in no rule of ours. */
+  private isForeign(from: number, to: number): boolean {
+    let count = 0;
+    for (let at = from; at < to; at += 1) {
+      const isUnheardOf = this.sentence.matcher.kindAt(at) === OTHER;
+      if (isUnheardOf && this.tokens[at]?.value === null) count += 1;
+    }
+    return count >= FEWEST_UNHEARD_OF;
+  }
+
+  /** "$35", "in 1971" */
+  private isMoneyOrYear(at: number): boolean {
+    const [before, number] = [this.tokens[at - 1], this.tokens[at]];
+    if (number === undefined) return false;
+    if (this.sentence.text[number.start - 1] === '$') return true;
+    return before !== undefined && LEADS_TO_YEAR.has(before) && YEAR.test(number.text);
   }
 
   /** Behind other words: "four apples" alone may yet have been meant for us. */
