@@ -2,7 +2,7 @@ import type { Tags } from '../grammar/nodes.ts';
 import { isAskedWithDo } from './clause-start.ts';
 import { dueIn } from './due.ts';
 import { settledFan } from './fans.ts';
-import { isCutShort } from './part-lists.ts';
+import { nameGoesOn } from './part-lists.ts';
 import { type Amounted, amountIn } from './measure.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
@@ -34,7 +34,7 @@ const CHARGE = new RegExp(
 
 /** "Needs a compressor, a contactor and a drier", "needs a valve, a drier and about four pounds" */
 const replaceEach: Means = (tags, frame) => {
-  if (isAskedWithDo(frame) || isCutShort(frame)) return null;
+  if (isAskedWithDo(frame) || nameGoesOn(frame)) return null;
   const words = frame.wordsOf(frame.span);
   const parts = [tags['part'], tagsIn(tags['second'])?.['part'], tagsIn(tags['third'])?.['part']];
   const replaced = parts

@@ -22,12 +22,12 @@ const ON_PARTS =
   /^(?:closers?|handles?|latch|sweep|frames?|glass|brackets?|mounts?|covers?|housing|knobs?|shroud|guards?|grilles?|harness|kit|springs?|rails?|track|rollers?|pads?|feet|grommets?|fans?|motors?|blades?|dryers?|gaskets?|hinges?)$/i;
 
 /** "Needs a new door closer" is said of no door. */
-export const isCutShort = (frame: Frame): boolean => ON_PARTS.test(wordBehind(frame));
+export const nameGoesOn = (frame: Frame): boolean => ON_PARTS.test(wordBehind(frame));
 
-export const unlessCutShort =
+export const unlessNameGoesOn =
   (means: Means): Means =>
   (tags, frame) =>
-    isCutShort(frame) ? null : means(tags, frame);
+    nameGoesOn(frame) ? null : means(tags, frame);
 
 /** "New relay and cap": beside a start relay the cap is the start cap, unless it is called something else. */
 export const capBeside = (

@@ -4,7 +4,7 @@ import { quantityTerm } from '../terms/quantities.ts';
 import { startsClause, wordBefore } from './clause-start.ts';
 import { dueIn, stretchIn } from './due.ts';
 import { settledFan } from './fans.ts';
-import { isCutShort } from './part-lists.ts';
+import { nameGoesOn } from './part-lists.ts';
 import { NEEDED_RULES } from './needed.ts';
 import { reasonIn } from './reason.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
@@ -42,7 +42,7 @@ export const todo: Means = (tags, frame) => {
   if (kind === null || named === null || extras === null || isAskedWithDo(frame)) return null;
   // "They need to get that drain heated" buys nothing.
   if (kind === 'order' && isHaving(frame)) return null;
-  if (isCutShort(frame)) return null;
+  if (nameGoesOn(frame)) return null;
   if (kind === 'defrost' && DEFROST_PART.test(frame.wordsOf(frame.span))) return null;
   const part = settledFan(named, frame.context);
   return { recommendations: [{ do: kind, part, ...extras, words: frame.wordsOf(frame.span) }] };

@@ -1,4 +1,4 @@
-import { isCutShort } from './part-lists.ts';
+import { nameGoesOn } from './part-lists.ts';
 import { wordBefore } from './clause-start.ts';
 import type { PartId } from '../terms/names.ts';
 import { settledFan } from './fans.ts';
@@ -117,7 +117,7 @@ const CYCLE =
 export const WORK_TOLD_RULES: readonly Rule[] = [
   rule(
     `([(it|this|that|this one|the unit)] needed (a|another) [new] <part> [<pause>] [so] (i|we) [(went ahead and|just)] (put one in|put it in|put a new one in|replaced it|changed it [out]|swapped it [out]|got one in)|[(i|we)] [(am|was|just|finally)] (finished|finished up|got done|just finished) (putting in|installing|putting on) <the> [new] <part>)`,
-    (tags, frame) => (isCutShort(frame) ? null : { work: replacedIn(tags, frame) }),
+    (tags, frame) => (nameGoesOn(frame) ? null : { work: replacedIn(tags, frame) }),
     { unheard: true, examples: ['it needed a new contactor so i put one in'] },
   ),
   rule(`[(so|and|that is|put in|with)] [a] (new|brand new) <part> ${MORE}`, newOnes, {

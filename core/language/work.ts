@@ -1,5 +1,5 @@
 import { wordBehind } from './clause-start.ts';
-import { capBeside, endsTheList, unlessCutShort } from './part-lists.ts';
+import { capBeside, endsTheList, unlessNameGoesOn } from './part-lists.ts';
 import type { PartId, WorkKindId } from '../terms/names.ts';
 import { isDoneTo } from './done-to.ts';
 import { settledFan } from './fans.ts';
@@ -11,7 +11,7 @@ import { IT, SPLIT, SPLIT_IT } from './split-verbs.ts';
 import { isNotDone } from './not-done.ts';
 import { partId, tagsIn, workId } from './slots.ts';
 
-const done: Means = unlessCutShort((tags, frame) => {
+const done: Means = unlessNameGoesOn((tags, frame) => {
   const did = workId(tags['work']);
   const named = partId(tags['part']);
   const words = frame.wordsOf(frame.span);
@@ -53,7 +53,7 @@ const doneAtEach: Means = (tags, frame) => {
 
 /** Work of a name, where only the words around it tell it. */
 const didSo = (did: WorkKindId, part?: PartId): Means =>
-  unlessCutShort((tags, frame) => ({
+  unlessNameGoesOn((tags, frame) => ({
     work: [{ did, part: part ?? partWorkedOn(did, tags, frame), words: frame.wordsOf(frame.span) }],
   }));
 
