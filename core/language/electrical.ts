@@ -1,5 +1,6 @@
 import type { Tags } from '../grammar/nodes.ts';
 import { isCutShort } from './cut-numbers.ts';
+import { nameplate } from './facts.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { type Amounted, amountIn, readingOf } from './measure.ts';
@@ -136,7 +137,27 @@ const saysSide = (place: PlaceId, frame: Frame): boolean =>
 
 const bare: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
-  return unit === null ? null : one(electrical(tags, null, frame));
+  if (unit === null) return null;
+  const onPlate = isReadOffPlate(frame) ? ON_PLATE[unit] : undefined;
+  return onPlate === undefined ? one(electrical(tags, null, frame)) : onPlate(tags, frame);
+};
+
+/** "Plate says four oh four A, two pounds six, one fifteen volts": nobody put a meter to anything. */
+const isReadOffPlate = (frame: Frame): boolean => {
+  const { from, to } = frame.span;
+  return (
+    from > 0 &&
+    PLATE_SAYS.test(frame.wordsOf({ from: 0, to: from })) &&
+    !METERED.test(frame.wordsOf({ from: 0, to }))
+  );
+};
+const PLATE_SAYS =
+  /^(?:(?:ok|okay|so|and|the|its|it's|alright)[ ,]+)*(?:name ?plate|data (?:plate|tag)|plate|tag|sticker|label)\b/i;
+const METERED =
+  /\b(?:i|i've|i'm|we|we've|getting|got|meter|reading|pulling|drawing|across|but|now)\b/i;
+const ON_PLATE: Partial<Record<SpokenUnit, Means>> = {
+  V: nameplate('voltage'),
+  A: nameplate('ratedLoadAmps'),
 };
 
 /** What is pulled or drawn is amps, unless watts are said. */

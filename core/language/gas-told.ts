@@ -2,6 +2,7 @@ import type { PartId } from '../terms/names.ts';
 import { startsClause } from './clause-start.ts';
 import { isNamedSurely, nameplate, refrigerant } from './facts.ts';
 import { amountIn } from './measure.ts';
+import { tagsIn } from './slots.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 
 const GAS = '[(a|an|the)] <refrigerant>';
@@ -39,6 +40,15 @@ const UNITS =
   '(one|ones|unit|units|box|boxes|machine|machines|system|systems|model|models|job|jobs)';
 const CHARGE = '[the] [(nameplate|factory|plate|tag|data plate|rated)] charge';
 
+const ON_PLATE = '(on|off|from|per) (the|its|that) (plate|nameplate|tag|label|sticker|data plate)';
+
+/** What it is built to hold: no gauge shows it. */
+const bothSidesOnPlate: Means = (tags, frame) => {
+  const high = nameplate('highSide')(tagsIn(tags['high']) ?? {}, frame)?.facts ?? [];
+  const low = nameplate('lowSide')(tagsIn(tags['low']) ?? {}, frame)?.facts ?? [];
+  return high.length === 0 || low.length === 0 ? null : { facts: [...high, ...low] };
+};
+
 /** What a unit runs on, told in more words than by its name, and its charge in any order. */
 export const GAS_RULES: readonly Rule[] = [
   rule(
@@ -74,6 +84,21 @@ export const GAS_RULES: readonly Rule[] = [
     `${CHARGE} (is (listed|stamped|marked|shown|printed) [(as|at)]|reads|shows|comes [out] to|came [out] to|looks like|looks to be|at|works out (at|to)) <amount>`,
     weighedCharge,
     { unheard: true, examples: ['charge comes to two pounds four'] },
+  ),
+  rule(
+    `[the] high side [(is|of|at)] <amount:high> [<pause>] [and] [the] low side [(is|of|at)] <amount:low> ${ON_PLATE}`,
+    bothSidesOnPlate,
+    { unheard: true, examples: ['high side four fifty low side one fifty on the tag'] },
+  ),
+  rule(
+    `[the] low side [(is|of|at)] <amount:low> [<pause>] [and] [the] high side [(is|of|at)] <amount:high> ${ON_PLATE}`,
+    bothSidesOnPlate,
+    { unheard: true, examples: [] },
+  ),
+  rule(
+    `[(the|its|it is)] (plate|nameplate|tag|label|sticker|data plate) (says|reads|shows|has|lists|is) [the] high side [(is|of|at)] <amount:high> [<pause>] [and] [the] low side [(is|of|at)] <amount:low>`,
+    bothSidesOnPlate,
+    { unheard: true, examples: [] },
   ),
   rule(`<amount> [(is|was|for|on)] ${CHARGE}`, weighedCharge, {
     apart: true,
@@ -124,6 +149,11 @@ export const GAS_TALK_RULES: readonly Rule[] = [
     `(i|we|you|they|guys) (used to|do not|did not|never|always|mostly|only|hardly|would not|will not) [(ever|even|really|usually)] ${DO} [(a (jug|can|bottle|drum|cylinder|tank) of|any|much|more)] <refrigerant> [in (it|here|this|there)]`,
     notHere,
     { unheard: true, examples: ['we used to use twenty two'] },
+  ),
+  rule(
+    `<the> [(jug|can|bottle|drum|cylinder|tank) of] <refrigerant> [(i have [got]|we have [got]|that is)] [(out|back)] (on|in|at) (the|my) (truck|van|shop|trailer|supply house)`,
+    notHere,
+    { unheard: true, examples: ['the one thirty four a on the truck'] },
   ),
   rule(`[(i|we)] [(am|are)] [(all|almost|about|clean)] out of <refrigerant>`, notHere, {
     unheard: true,

@@ -7,7 +7,7 @@ import { type MayRead, Skimmer } from '../grammar/skim.ts';
 import { countsThings } from './counts-things.ts';
 import type { Meaning, Rule, Span } from './rule.ts';
 import { RULES } from './rules.ts';
-import { isSupposedBefore } from './supposed-before.ts';
+import { isOffBy, isSupposedBefore } from './supposed-before.ts';
 import { GRAMMAR, type Sentence } from './sentence.ts';
 
 /** A rule that reads a stretch of the sentence, and what it means there. Its place in the list of rules is its rank. */
@@ -136,7 +136,7 @@ export class RuleReader {
   private isMeant({ readings, findings }: Meaning, { from, to }: Span): boolean {
     const { tokens } = this.sentence;
     if (readings !== undefined && countsThings(tokens, from, to)) return false;
-    return findings === undefined || !isSupposedBefore(tokens, from);
+    return findings === undefined || !(isSupposedBefore(tokens, from) || isOffBy(tokens, to));
   }
 
   private itemOf(rank: number, { from, to }: Span, tags: Tags): Item | null {

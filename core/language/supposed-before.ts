@@ -10,3 +10,9 @@ export function isSupposedBefore(tokens: readonly Token[], start: number): boole
   if (be === undefined || !BE.has(be) || tokens[start]?.pause === true) return false;
   return MAY.hasAny(tokens, Math.max(0, start - 4), start - 1);
 }
+
+/** "The defrost clock was off by six hours" is not off. */
+export function isOffBy(tokens: readonly Token[], end: number): boolean {
+  const by = tokens[end];
+  return by?.text === 'by' && !by.pause && tokens[end - 1]?.text === 'off';
+}
