@@ -1,7 +1,6 @@
-import { everyWordOf } from '../grammar/vocabulary.ts';
 import type { Token } from '../grammar/tokens.ts';
 import { isCountedThing, isPointedOut } from './counted-things.ts';
-import { HOLES } from './holes.ts';
+import { NAME_WORDS } from './name-words.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
 import { WordSet } from './word-set.ts';
 
@@ -10,12 +9,7 @@ const GOES_ON = new WordSet('point dot and oh');
 const SMALL = new WordSet([...ONES, ...TEENS]);
 const NUMBERS = new WordSet([...ONES, ...TEENS, ...TENS, 'hundred', 'thousand', 'half', 'zero']);
 /** "Head one ninety, fans running": what we have names for is told of by itself. */
-const OURS = new WordSet(
-  ['quantity', 'place', 'part', 'equipment'].flatMap((hole) => {
-    const node = HOLES[hole];
-    return node === undefined ? [] : everyWordOf(node);
-  }),
-);
+const OURS = new WordSet(NAME_WORDS);
 /** "The same one", "the inside one": which, and not how much. */
 const BEFORE_WHICH = new WordSet(
   'the a an this that these those same other another inside outside new old next last first second bad good big small ' +
@@ -27,7 +21,7 @@ const JOINS = new WordSet('or of');
 const OF_MANY = new WordSet('more fewer less them those these us the my our your his her their');
 const OF_FEW = new WordSet('more different other such people');
 
-/** Whether the number that a reading ends in counts or points at things: "the case of twenty four waters", "the head one". */
+/** Whether the number that a reading ends in counts or points at things: "a case of twenty four waters", "the inside one". */
 export function countsThings(tokens: readonly Token[], start: number, end: number): boolean {
   if (isNobody(tokens, start) && !holdsNumber(tokens, start + 1, end)) return true;
   const last = tokens[end - 1];

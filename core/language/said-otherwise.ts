@@ -1,6 +1,5 @@
-import { everyWordOf } from '../grammar/vocabulary.ts';
 import { changed, type Token, UNKNOWN } from '../grammar/tokens.ts';
-import { HOLES } from './holes.ts';
+import { NAME_WORDS } from './name-words.ts';
 import { WordSet } from './word-set.ts';
 
 /** Words between others that change nothing of what is told: "line two is just pulling nine", "the light is actually out". */
@@ -13,18 +12,14 @@ const BEFORE_LIKE = new WordSet('is are was were am just really');
 /** "It's not just the fan" is about more than the fan. */
 const TURNS = new WordSet('not no never');
 
-const NAMED = ['quantity', 'place', 'part', 'equipment'].flatMap((hole) => {
-  const node = HOLES[hole];
-  return node === undefined ? [] : everyWordOf(node);
-});
 /** "Is" is no name's word with an ending. */
 const SHORTEST = 3;
 /** Of what a name ends in, with the "is" behind it whose apostrophe nobody wrote: "heads one ninety". */
 const WITH_IS = new WordSet(
-  NAMED.filter(({ length }) => length >= SHORTEST).map((word) => `${word}s`),
+  NAME_WORDS.filter(({ length }) => length >= SHORTEST).map((word) => `${word}s`),
 );
 
-const MANY = new WordSet(NAMED);
+const MANY = new WordSet(NAME_WORDS);
 /** Behind these the word is meant as it is written: "gauges are off". */
 const OF_MANY = new WordSet(
   'is are was were has have had do did will would should can could to and or',
