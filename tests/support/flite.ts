@@ -14,6 +14,10 @@ export function speakWav(sentence: string, voice: Voice = 'rms', stretch = 1): B
     const pace = ['--setf', `duration_stretch=${stretch}`];
     execFileSync('flite', ['-voice', voice, ...pace, '-t', sentence, '-o', file]);
     return readFileSync(file);
+  } catch (cause) {
+    throw new Error('flite did not speak: `npm test` installs it, or Debian’s package flite', {
+      cause,
+    });
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
