@@ -1,8 +1,8 @@
-import { startsClause } from './clause-start.ts';
+import { startsClause, wordBefore, wordBehind } from './clause-start.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { amountIn, withMore } from './measure.ts';
 import { fixed, reading } from './reading-means.ts';
-import { heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { isNotDone } from './not-done.ts';
 import { numberIn, refrigerantId, tagsIn } from './slots.ts';
 import { EVERYDAY } from './unit-description.ts';
@@ -129,6 +129,14 @@ const lostOunces: Means = (tags, frame) => {
 const WHAT = '(what|all) [that]';
 const GAS = '(refrigerant|gas|freon|charge)';
 const NO_GAS = `no ${GAS}`;
+
+/** "It had two and a half pounds in it" tells what was in there, and half of it is no weight of its own. */
+const isPutIn = (frame: Frame): boolean => {
+  const isHalfOfMore =
+    /^and$/i.test(wordBefore(frame)) &&
+    /^(?:an? )?(?:half|quarter)/i.test(frame.wordsOf(frame.span));
+  return !isHalfOfMore && !/^(?:it|there|here)$/.test(wordBehind(frame));
+};
 
 /** Refrigerant that went in, came out or was lost on the way. */
 export const WEIGHED_RULES: readonly Rule[] = [
@@ -292,7 +300,12 @@ export const WEIGHED_RULES: readonly Rule[] = [
   rule(
     '<amount> in [(so far|now|already|total|by the scale|[and] [the] scale says so|per the scale)]',
     weighedUp('refrigerantAdded'),
-    { unheard: true, apart: true, examples: ['nine pounds four ounces in so far'] },
+    {
+      unheard: true,
+      apart: true,
+      only: isPutIn,
+      examples: ['nine pounds four ounces in so far'],
+    },
   ),
   rule(
     '[(then|and|plus|and then)] another <unit> and (a half|a quarter|three quarters)',
