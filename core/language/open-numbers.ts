@@ -109,10 +109,10 @@ class NumberFinder implements OpenNumbers {
     return count >= FEWEST_UNHEARD_OF;
   }
 
-  /** "$35", "in 1971" */
+  /** "The tickets were $35", "in 1971"; but alone "$2.20" may be how a recogniser wrote "two twenty". */
   private isMoneyOrYear(at: number): boolean {
     const [before, number] = [this.tokens[at - 1], this.tokens[at]];
-    if (number === undefined) return false;
+    if (number === undefined || at <= this.sentence.weighty.from) return false;
     if (this.sentence.text[number.start - 1] === '$') return true;
     return before !== undefined && LEADS_TO_YEAR.has(before) && YEAR.test(number.text);
   }
