@@ -69,7 +69,7 @@ function isNumberOfElse(quantity: QuantityId | null, frame: Frame): boolean {
   }
 }
 const NUMBERED_ROOM = /^room (?:\d|(?!is\b|at\b|was\b|temp)[a-z])/i;
-const LEADS_TO_ROOM = /^(?:in|to|for|from|of|at|near|by|outside|videoconference|conference)$/i;
+const LEADS_TO_ROOM = /^(?:in|to|for|from|of|at|near|by|outside|conference)$/i;
 const FROM_ONE = /\bscale (?:of|from)\b/i;
 /** "A case of twelve" is not at twelve. */
 const HOLDS_SO_MANY = /\b(?:case|cabinet|room|return) of \S+(?: \S+)?$/i;

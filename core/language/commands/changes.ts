@@ -173,16 +173,15 @@ const MEANS_ANYTHING =
   /^(?:forget|ignore|never|take|drop|lose|kill|throw|toss|clear|remove|delete|cancel|erase|leave)\b/i;
 const NOT_TO_BE = /^(?:not|never|ever|nobody|cannot|wish|would|could)$/i;
 /** "I'll take it back to the shop" */
-const GOES_ON =
-  /^(?:to|tomorrow|later|with|home|when|if|how|because|about|on|yourself|for (?:a|the|my))$/;
+const GOES_ON = /^(?:to|tomorrow|later|with|home|when|if|how|because|yourself)$/;
 
 function takesBack(frame: Frame): boolean {
-  if (NOT_TO_BE.test(wordBefore(frame)) || GOES_ON.test(wordBehind(frame))) return false;
-  return startsClause(frame) || mayStandBehind(frame);
+  if (NOT_TO_BE.test(wordBefore(frame))) return false;
+  if (!MEANS_ANYTHING.test(frame.wordsOf(frame.span))) return true;
+  if (GOES_ON.test(wordBehind(frame))) return false;
+  return startsClause(frame) || LEADS_TO_UNDO.test(wordBefore(frame));
 }
 
-const mayStandBehind = (frame: Frame): boolean =>
-  !MEANS_ANYTHING.test(frame.wordsOf(frame.span)) || LEADS_TO_UNDO.test(wordBefore(frame));
 const LEADS_TO_UNDO =
   /^(?:to|me|please|no|wait|sorry|actually|can|could|you|gloveside|just|us|that|right|oops|up|bad)$/i;
 
