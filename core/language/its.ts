@@ -4,6 +4,7 @@ import type { Context } from './context.ts';
 import { coilBehind } from './finding-of.ts';
 import type { Meaning } from './rule.ts';
 import { partId } from './slots.ts';
+import type { Work } from './utterance.ts';
 
 /** "Found the condenser plugged, brushed it": what is said of "it" is said of the part named last. */
 export function settleIts(
@@ -82,10 +83,14 @@ function readIn({ speaksOf, readings = [] }: Meaning): Read | null {
   return last === undefined ? null : { quantity: last.quantity, place: last.place };
 }
 
+/** What is defrosted is the evaporator, named or not. */
+const doneTo = (last: Work | undefined): PartId | null | undefined =>
+  last?.did === 'defrost' ? 'evaporator' : last?.part;
+
 /** The part that a meaning names last, or the one that it was metered at. */
 function partIn(meaning: Meaning): PartId | null {
   const { readings = [], findings = [], work = [], recommendations = [] } = meaning;
-  const told = findings.at(-1)?.part ?? work.at(-1)?.part ?? recommendations.at(-1)?.part;
+  const told = findings.at(-1)?.part ?? doneTo(work.at(-1)) ?? recommendations.at(-1)?.part;
   const named = told ?? readings.at(-1)?.place;
   return partId(named ?? undefined);
 }

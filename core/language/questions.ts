@@ -4,6 +4,7 @@ import { LIMIT_QUESTIONS } from './questions/limits.ts';
 import { MAKERS_FIGURES } from './questions/makers-figures.ts';
 import { TOLD_AND_ASKED } from './questions/told-and-asked.ts';
 import { REASON_QUESTIONS } from './questions/reasons.ts';
+import { RECALLED_QUESTIONS } from './questions/recalled.ts';
 import { RECORD_QUESTIONS } from './questions/record.ts';
 import { SAFE_TO_QUESTIONS } from './questions/safe-to.ts';
 import { SATURATION_QUESTIONS } from './questions/saturation.ts';
@@ -19,6 +20,7 @@ import type { Rule } from './rule.ts';
 export const QUESTION_RULES: readonly Rule[] = [
   ...JUDGED_QUESTIONS,
   ...GOOD_OR_BAD_QUESTIONS,
+  ...RECALLED_QUESTIONS,
   ...SUPPOSED_TARGETS,
   ...VALUE_QUESTIONS,
   ...NAMED_FIRST_QUESTIONS,

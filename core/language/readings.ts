@@ -335,7 +335,7 @@ export const READING_RULES: readonly Rule[] = [
     { examples: ['somebody turned the thermostat down to twenty eight'] },
   ),
   rule(
-    '[(i|we)] (set|reset|turned|adjusted|lowered|raised|bumped|changed|cranked) [the] (thermostat|stat|controller|set point|temperature control|temp control) [(up|down|back)] (to|at|for) <amount>',
+    '[(i|we)] (set|reset|turned|adjusted|lowered|raised|bumped|changed|cranked) [the] (thermostat|stat|controller|set point|temperature control|temp control|~[walk in] (box|cooler|freezer)|~(reach in|case|cabinet|fridge|walk in|unit|temp|temperature)) [(up|down|back)] (to|at|for) <amount>',
     setTo,
     { examples: ['set the thermostat to thirty six'] },
   ),

@@ -1,5 +1,6 @@
 import type { PartId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
+import { wordBefore } from './clause-start.ts';
 import { settingByKind } from './controls.ts';
 import { TURNS } from './fans.ts';
 import { finding } from './finding-of.ts';
@@ -37,6 +38,7 @@ function switchThatOpens(tags: Parameters<Means>[0], frame: Frame): PressureSwit
 
 /** "It just tripped again at four oh five": what its side stood at in that moment. */
 const trippedAgain: Means = (tags, frame) => {
+  if (BY_HEAT.test(wordBefore(frame))) return null;
   const { unit, value } = amountIn(tags);
   if (value === null || (unit !== null && unit !== 'psi' && unit !== 'pounds' && unit !== 'bar'))
     return null;
@@ -48,6 +50,10 @@ const trippedAgain: Means = (tags, frame) => {
     findings: [{ part, state: 'tripped', words: found.words }],
   };
 };
+
+/** "The fan delay opened at twenty five": no pressure opens it. */
+const BY_HEAT =
+  /^(?:delay|delays|termination|terminator|thermostat|stat|klixon|door|valve|solenoid|damper|limit|timer)$/i;
 
 /** What its side stood at as a control opened. */
 const asItTrips: Means = (tags, frame) => {

@@ -1,6 +1,7 @@
 import type { PartId } from '../terms/names.ts';
 import { wordBehind } from './clause-start.ts';
 import { settledFan } from './fans.ts';
+import { stateOf } from './findings.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 import { numberIn, partId, tagsIn, workId } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
@@ -31,6 +32,7 @@ const doneToEach: Means = (tags, frame) => (counted(tags) ? done(tags, frame) : 
 
 const I =
   '[(i|we|just|i just|have|i have|we have|went ahead and|i went ahead and|also|i also|and|then)]';
+const THE = '[(a|an|the|that|this|its|their|my)]';
 const A = '[(a|an|the|another|some|my)]';
 const NEW = '[(new|brand new|replacement|used|spare|universal|bigger|smaller)]';
 const OLD = '[(of the|of my|old|new|bad|worn|more|brand new)]';
@@ -44,6 +46,17 @@ export const SIZED_PART_RULES: readonly Rule[] = [
     tags: { work: 'add' },
     examples: ['put a five microfarad run cap in'],
   }),
+  rule(
+    `${THE} <size> <part> (is|was|are|were|has|had|looks|~just|~keeps|~kept) <very> <state>`,
+    // Nothing draws that.
+    stateOf('state'),
+    { unheard: true, examples: ['the twenty amp breaker is tripped'] },
+  ),
+  rule(
+    `${THE} <part> (is|was) [only] (a|an) <size> [(one|breaker|fuse|motor|cap|contactor)] [<pause>] [(and|but)] [it] (is|was|has) [got] <very> <state>`,
+    stateOf('state'),
+    { unheard: true, examples: ['breaker is a twenty amp and it is tripped'] },
+  ),
   rule(`${I} <done> <the> <part> with ${A} ${NEW} <size> [(one|<part:new>)]`, done, {
     examples: ['replaced the contactor with a thirty amp'],
   }),

@@ -11,8 +11,10 @@ export function isSupposedBefore(tokens: readonly Token[], start: number): boole
   return MAY.hasAny(tokens, Math.max(0, start - 4), start - 1);
 }
 
-/** "The defrost clock was off by six hours" is not off. */
+/** "The defrost clock was off by six hours" is not off, and "hoses are down to five pounds" finds none of them down. */
 export function isOffBy(tokens: readonly Token[], end: number): boolean {
-  const by = tokens[end];
-  return by?.text === 'by' && !by.pause && tokens[end - 1]?.text === 'off';
+  const next = tokens[end];
+  if (next === undefined || next.pause) return false;
+  const last = tokens[end - 1]?.text;
+  return (next.text === 'by' && last === 'off') || (next.text === 'to' && last === 'down');
 }

@@ -4,6 +4,7 @@ import { amountIn, withMore } from './measure.ts';
 import { fixed, reading } from './reading-means.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { isNotDone } from './not-done.ts';
+import { ONES, TEENS, TENS } from './number-words.ts';
 import { numberIn, refrigerantId, tagsIn } from './slots.ts';
 import { EVERYDAY } from './unit-description.ts';
 
@@ -15,11 +16,26 @@ const refrigerantMoved =
     // "added two fuses" has neither a weight nor a refrigerant.
     if (unit === null && refrigerant === null) return null;
     if (isNotDone(frame)) return {};
+    if (isOfElse(frame)) return null;
     // "two pounds twelve" is a weight, not two pounds of R-12.
     const isBare = !/\b(?:of|r)\b|\br-?\d/i.test(frame.wordsOf(frame.span));
     if (refrigerant !== null && EVERYDAY.includes(refrigerant) && isBare) return null;
     return fixed(quantity, refrigerant === null ? {} : { refrigerant })(tags, frame);
   };
+
+/** "Pulled forty pounds of chicken", "added two pounds of oil": what is no gas is not accounted for as one. */
+function isOfElse(frame: Frame): boolean {
+  const { from, to } = frame.span;
+  const [, what] = BEHIND_OF.exec(frame.wordsOf({ from, to: to + 2 })) ?? [];
+  return what !== undefined && !/^of\b/i.test(what) && !OF_GAS.test(what);
+}
+const BEHIND_OF =
+  /\b(?:pounds?|ounces?|lbs?|oz|kilos?|kg|grams?|g)\.? of ((?:the |that |this |my |our |your |fresh |new )?[a-z]+)/i;
+/** Gases are told by numbers, too, known to us or not. */
+const OF_GAS = new RegExp(
+  `\\b(?:it|that|this|them|gas|refrigerant|freon|charge|liquid|vapou?r|r|are|blend|propane|isobutane|stuff|juice|the|my|our|virgin|new|fresh|clean|reclaimed|recovered|${[...ONES, ...TEENS, ...TENS].join('|')})$`,
+  'i',
+);
 
 const ADDED =
   '(added|weighed in|~put in|~put|~charged|~charged (in|it with|with)|~added in|~dumped in|~topped [it] [(off|up)] with|~weighed in another|~(ended up|wound up) (adding|putting in)|~had to (add|put in)|~put in another|~added another|~put another|~put back|~threw in|~adding|~recharged [(it|the system)] with)';
@@ -126,6 +142,8 @@ const lostOunces: Means = (tags, frame) => {
     : null;
 };
 
+const A_CHARGE =
+  '(the|a|its|my|that|this|it is) [(full|whole|new|fresh|factory|virgin|complete)] charge';
 const WHAT = '(what|all) [that]';
 const GAS = '(refrigerant|gas|freon|charge)';
 const NO_GAS = `no ${GAS}`;
@@ -150,6 +168,21 @@ export const WEIGHED_RULES: readonly Rule[] = [
     },
   ),
   rule('[(it is|that is|in|that was|those are|they are)] <unit>', unitOfLast, { alone: true }),
+  rule(
+    `[(i|we)] [have] ((weighed (in|out)|charged in|put [back] in|dumped in) ${A_CHARGE}|(charged|recharged|weighed) (it|the (system|unit|box)) [up] (by|on|off|with|to) [the] (weight|scale)) [<pause>] [(it took|that was|that is|at|of|took)] <amount> [of <refrigerant>]`,
+    refrigerantMoved('refrigerantAdded'),
+    { unheard: true, examples: ['weighed in the charge thirty eight ounces'] },
+  ),
+  rule(
+    '[the] scale (says|shows|reads|is at|has|is reading) <amount> (added|in|gone in|went in|used|so far)',
+    weighedUp('refrigerantAdded'),
+    { unheard: true, examples: ['scale says one pound six added'] },
+  ),
+  rule(
+    '[the] scale (says|shows|reads|is at|has|is reading) <amount> (recovered|out|came out|back)',
+    weighedUp('refrigerantRecovered'),
+    { unheard: true, examples: ['scale says one pound six recovered'] },
+  ),
   rule(
     `[(i|we)] [have] (charged it|charged the (system|unit)) [back] [(up|with|to|at)] [with] <amount> [of <refrigerant>] [(by|on|off) the scale]`,
     chargedIt,

@@ -71,7 +71,7 @@ export const WINDING_RULES: readonly Rule[] = [
     betweenNumbers,
     { examples: ['four point two ohms one to two five point one two to three'] },
   ),
-  rule('<the> <place> [is] (ohms|ohmed|ohming) [out] [(at|to)] <amount>', ohmed, {
+  rule('<the> <place> [is] (ohms|ohmed|ohming|ohm) [out] [(at|to)] <amount>', ohmed, {
     examples: ['defrost heater is ohming out at twenty two'],
   }),
   rule(
