@@ -2,8 +2,12 @@ import type { Token } from '../grammar/tokens.ts';
 import { Clause, isUnread, pauseAfter, type Stretch, Wording } from './clause.ts';
 import { HOLES } from './holes.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
+import type { Item } from './read-rules.ts';
+import type { Span } from './rule.ts';
 import { GRAMMAR, type Sentence } from './sentence.ts';
 import { FILLERS } from './fillers.ts';
+import { isOfTalk } from './is-talk.ts';
+import { isJobTalk } from './job-words.ts';
 import { DIRT } from './vocabulary/state-names.ts';
 import { WordSet } from './word-set.ts';
 
@@ -33,46 +37,86 @@ const MATTER = new Wording(
 const NOT_SO = new Wording(
   /^ (?:if|when|unless|maybe|probably|i think|i guess|i bet|i hope|i wish|hope|guess|think|figure|should|could|would|might|may|can|let|what|where|how|which|why|who|is|are|am|has|have|did|does|do|will|any|give|tell me|not sure|no idea|i do not|i did not|do not|did not|never mind|like|my|your|last|used to|supposed|about to|going to|got to|need|needs|want|wanted|trying|i am|we are|i will|i have to|i was|we were|put (?:it|that|this|them|me|the box|the boxes)|move|that (?:is|was)|those are|these are|remind|left here|worked on|got (?:a|an|to|my|it|him|her)) /,
 );
-const UNSURE = new Wording(
-  / (?:i think|i guess|i believe|maybe|might|probably|should|could|would|supposed|going to|if|or something|somebody|someone|lunch|coffee|truck|van|home|phone|traffic|my|office|either|pretty sure|wrong|can|nice|beautiful) /,
+const UNSURE = new Wording(/ (?:could|can|somebody|someone|phone|my|office|either|wrong) /);
+/** Of all that may be told. */
+const GUESSED = new Wording(
+  / (?:i think|i guess|i believe|maybe|might|probably|should|would|could be|could have|supposed|going to|got to be|must be|if|or something|lunch|coffee|truck|van|home|traffic|pretty sure|nice|beautiful|cup|bucks|dollars|dollar|can be|can get|can do) /,
 );
 
 /** What was told of the job and no rule reads, a clause at a time: word for word, without numbers, which are asked about. */
-export function keptWords(sentence: Sentence, read: readonly Stretch[]): readonly string[] {
-  const { text, tokens } = sentence;
-  let kept: string[] | null = null;
+export function keptWords(parse: Kept): readonly string[] {
+  const kept = keptStretches(parse);
+  if (kept.length === 0) return NOTHING;
+  const { text, tokens } = parse.sentence;
+  return kept.map(({ start, end }) => text.slice(tokens[start]?.start, tokens[end - 1]?.end));
+}
+
+/** What is to be known of a sentence: what was read of it, and the numbers that count things. */
+export interface Kept {
+  readonly sentence: Sentence;
+  readonly items: readonly Item[];
+  readonly counted: readonly Span[];
+}
+
+/** Where the words stand that are kept. */
+export function keptStretches(all: Kept): readonly Stretch[] {
+  const { tokens } = all.sentence;
+  const parse = withoutPassing(all);
+  let kept: Stretch[] | null = null;
+  let isOpen = false;
   for (let start = 0; start < tokens.length;) {
     const section = { start, end: pauseAfter(tokens, start) };
-    for (const each of keptOf(sentence, section, read)) {
-      kept ??= [];
-      kept.push(text.slice(tokens[each.start]?.start, tokens[each.end - 1]?.end));
-    }
+    const told = keptOf(parse, section, isOpen);
+    if (told.length > 0) kept = [...(kept ?? []), ...told];
+    isOpen = isUnread(section, parse.items.filter(isToldOf)) && isNotTold(tokens, section);
     start = section.end;
   }
-  return kept ?? NOTHING;
+  return kept ?? NO_STRETCH;
 }
+
+/** "Relay clicks but no voltage comes out", "two wires off the block": a "no" or a count is talk by itself, and part of what is told around it. */
+function withoutPassing(all: Kept): Kept {
+  const passing = all.items.filter(isPassing);
+  if (passing.length === 0) return all;
+  const counts = passing.map(({ start, end }) => ({ from: start, to: end }));
+  return {
+    sentence: all.sentence,
+    items: all.items.filter((item) => !isPassing(item)),
+    counted: [...all.counted, ...counts],
+  };
+}
+
+const isToldOf = ({ meaning }: Item): boolean => !isOfTalk(meaning);
+
+const isPassing = ({ start, end, meaning }: Item): boolean =>
+  end - start <= LONGEST_PASSING && (meaning.correction === true || isOfTalk(meaning));
+const LONGEST_PASSING = 4;
 
 const NOTHING: readonly string[] = [];
 const NO_STRETCH: readonly Stretch[] = [];
 
+/** Asked, supposed or guessed, and what stands behind it may belong to it. */
+function isNotTold(tokens: readonly Token[], section: Stretch): boolean {
+  const clause = new Clause(tokens, behindLeads(tokens, section), section.end);
+  return NOT_SO.isIn(clause) || UNSURE.isIn(clause) || GUESSED.isIn(clause);
+}
+
 /** From one pause to the next; "moved the bulb and insulated it" is told whole. */
-function keptOf(
-  sentence: Sentence,
-  section: Stretch,
-  read: readonly Stretch[],
-): readonly Stretch[] {
+function keptOf(parse: Kept, section: Stretch, isOpen: boolean): readonly Stretch[] {
+  const { sentence, items, counted } = parse;
   const { tokens } = sentence;
   let told: Stretch[] | null = null;
   for (let { start } = section; start < section.end;) {
     const clause = { start, end: clauseEnd(tokens, { start, end: section.end }) };
-    if (isUnread(clause, read) && isOfTheJob(sentence, clause)) {
+    if (isUnread(clause, items) && isOfTheJob(parse, clause, isOpen)) {
       told ??= [];
-      told.push(clause);
+      told.push({ start: behindLeads(tokens, clause), end: clause.end });
     }
     start = clause.end;
   }
-  if (told === null) return NO_STRETCH;
-  const isWhole = isUnread(section, read) && !hasNumber(tokens, section);
+  if (told === null)
+    return isUnread(section, items) && isOfTheJob(parse, section, isOpen) ? [section] : NO_STRETCH;
+  const isWhole = isUnread(section, items) && !hasOpenNumber(tokens, section, counted);
   return isWhole ? [section] : told;
 }
 
@@ -88,18 +132,36 @@ function clauseEnd(tokens: readonly Token[], { start, end }: Stretch): number {
   return end;
 }
 
-function isOfTheJob(sentence: Sentence, { start, end }: Stretch): boolean {
+function isOfTheJob(parse: Kept, { start, end }: Stretch, isOpen: boolean): boolean {
+  const { sentence, counted } = parse;
   const { tokens } = sentence;
   const from = behindLeads(tokens, { start, end });
-  if (!saysTwoWords(tokens, { start: from, end }) || hasNumber(tokens, { start: from, end })) {
-    return false;
-  }
+  const told = { start: from, end };
+  if (!saysTwoWords(tokens, told) || hasOpenNumber(tokens, told, counted)) return false;
   const clause = new Clause(tokens, from, end);
-  if (NOT_SO.isIn(clause) || UNSURE.isIn(clause)) return false;
-  if (DID.isIn(clause) || OF_THE_UNIT.isIn(clause)) return end - from > 2;
+  if (ADVISED.isIn(clause)) return isJobTalk(tokens, told);
+  if (NOT_SO.isIn(clause) || GUESSED.isIn(clause)) return false;
+  if (!UNSURE.isIn(clause) && isKnownTalk(sentence, clause) && !hasNumber(tokens, told))
+    return true;
+  return !isOpen && !NO_TELLING.isIn(clause) && isJobTalk(tokens, told);
+}
+
+/** By the words that tell of parts, and of what hands did. */
+function isKnownTalk(sentence: Sentence, clause: Clause): boolean {
+  if (DID.isIn(clause) || OF_THE_UNIT.isIn(clause)) return clause.end - clause.start > 2;
   if (MATTER.isIn(clause)) return true;
   return (TELLS.isIn(clause) || FOUND.isIn(clause)) && namesPart(sentence, clause);
 }
+
+/** Advice of what no rule has: "recommend a dedicated circuit". */
+const ADVISED = new Wording(
+  /^ (?:i would |i |we |would )?(?:recommend|recommending|recommended|suggest|suggesting|suggested|advise|advised|quote|consider|best to|time for) /,
+);
+
+/** Orders, what was meant by a name before, and what asks. */
+const NO_TELLING = new Wording(
+  /^ (?:do|does|did|shall|not|take|charge|replace|get|hold|hand|bring|keep|watch|check|look|listen|wait|grab|find|read|show|start|stop|call|make|turn|close|open|shut|leave|add|try|hook|hang|come|go|ohmed|metered) /,
+);
 
 const LEADS = new WordSet(
   'and but so then well yeah ok oh also plus now alright because wow man okay right hey look',
@@ -134,6 +196,20 @@ function hasNumber(tokens: readonly Token[], { start, end }: Stretch): boolean {
   for (let at = start; at < end; at += 1) {
     const token = tokens[at];
     if (token !== undefined && (token.value !== null || NUMBERS.has(token))) return true;
+  }
+  return false;
+}
+
+/** Whether a number stands there that is asked about: what only counts things is kept with its words. */
+function hasOpenNumber(
+  tokens: readonly Token[],
+  { start, end }: Stretch,
+  counted: readonly Span[],
+): boolean {
+  if (!hasNumber(tokens, { start, end })) return false;
+  for (let at = start; at < end; at += 1) {
+    const isCounted = counted.some(({ from, to }) => from <= at && at < to);
+    if (!isCounted && hasNumber(tokens, { start: at, end: at + 1 })) return true;
   }
   return false;
 }

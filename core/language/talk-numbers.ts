@@ -1,6 +1,7 @@
 import { Matcher } from '../grammar/match.ts';
 import type { Context } from './context.ts';
 import { isOfTalk } from './is-talk.ts';
+import { keptStretches } from './kept-words.ts';
 import { GRAMMAR, parse } from './parse.ts';
 import { SIGNED_NUMBER } from './numbers.ts';
 import type { Span } from './rule.ts';
@@ -22,11 +23,14 @@ const NUMBER = GRAMMAR.compile(SIGNED_NUMBER);
  * the answer sees that they were not lost.
  */
 export function talkNumbers(text: string, context: Context): readonly TalkNumber[] {
-  const { items, counted, tokens } = parse(text, context);
+  const parsed = parse(text, context);
+  const { items, tokens } = parsed;
+  const kept = keptStretches(parsed);
   const talk = items.filter(({ meaning }) => isOfTalk(meaning));
-  const spans = [...talk.map(({ start, end }) => ({ from: start, to: end })), ...counted];
+  const spans = [...talk.map(({ start, end }) => ({ from: start, to: end })), ...parsed.counted];
   const matcher = new Matcher(GRAMMAR, tokens);
   return spans
+    .filter(({ from, to }) => !kept.some(({ start, end }) => start <= from && to <= end))
     .toSorted((one, other) => one.from - other.from)
     .flatMap((span) => {
       const words = text.slice(tokens[span.from]?.start, tokens[span.to - 1]?.end);

@@ -55,7 +55,8 @@ function putInDoubt(all: Told, context: Context): void {
 }
 
 /** What no rule reads may be asked, told or a number all the same. */
-function addUnread(all: Told, { items, unclaimed, sentence }: Parse): void {
+function addUnread(all: Told, parsed: Parse): void {
+  const { items, unclaimed, sentence } = parsed;
   const asked = askedByCues(sentence, items);
   if (asked.length > 0) {
     all.questions = both(
@@ -63,7 +64,7 @@ function addUnread(all: Told, { items, unclaimed, sentence }: Parse): void {
       asked.map(({ question }) => question),
     );
   }
-  all.remarks = both(all.remarks, keptWords(sentence, items));
+  all.remarks = both(all.remarks, keptWords(parsed));
   all.unclaimed = both(unclaimed, all.unclaimed);
 }
 
