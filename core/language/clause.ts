@@ -1,4 +1,5 @@
 import type { Token } from '../grammar/tokens.ts';
+import { FILLERS } from './fillers.ts';
 import { WordSet } from './word-set.ts';
 
 /** Tokens from one place up to another. */
@@ -69,4 +70,14 @@ export function pauseAfter(tokens: readonly Token[], at: number): number {
 export function isUnread({ start, end }: Stretch, read: readonly Stretch[]): boolean {
   for (const each of read) if (each.start < end && each.end > start) return false;
   return true;
+}
+
+/** Two that are no fillers. */
+export function saysTwoWords(tokens: readonly Token[], { start, end }: Stretch): boolean {
+  let count = 0;
+  for (let at = start; at < end && count < 2; at += 1) {
+    const token = tokens[at];
+    if (token !== undefined && !FILLERS.has(token)) count += 1;
+  }
+  return count === 2;
 }

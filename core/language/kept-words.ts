@@ -1,13 +1,13 @@
 import type { Token } from '../grammar/tokens.ts';
-import { Clause, isUnread, pauseAfter, type Stretch, Wording } from './clause.ts';
+import { Clause, isUnread, pauseAfter, saysTwoWords, type Stretch, Wording } from './clause.ts';
 import { HOLES } from './holes.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
 import type { Item } from './read-rules.ts';
 import type { Span } from './rule.ts';
 import { GRAMMAR, type Sentence } from './sentence.ts';
-import { FILLERS } from './fillers.ts';
 import { isOfTalk } from './is-talk.ts';
 import { isJobTalk } from './job-words.ts';
+import { joinedTold, type Section } from './joined-told.ts';
 import { DIRT } from './vocabulary/state-names.ts';
 import { WordSet } from './word-set.ts';
 
@@ -35,7 +35,7 @@ const MATTER = new Wording(
 );
 /** Guesses, conditions, plans, wishes and what ought to be: nobody saw or did them. */
 const NOT_SO = new Wording(
-  /^ (?:if|when|unless|maybe|probably|i think|i guess|i bet|i hope|i wish|hope|guess|think|figure|should|could|would|might|may|can|let|what|where|how|which|why|who|is|are|am|has|have|did|does|do|will|any|give|tell me|not sure|no idea|i do not|i did not|do not|did not|never mind|like|my|your|last|used to|supposed|about to|going to|got to|need|needs|want|wanted|trying|i am|we are|i will|i have to|i was|we were|put (?:it|that|this|them|me|the box|the boxes)|move|that (?:is|was)|those are|these are|remind|left here|worked on|got (?:a|an|to|my|it|him|her)) /,
+  /^ (?:if|when|unless|maybe|probably|i think|i guess|i bet|i hope|i wish|hope|guess|think|figure|should|could|would|might|may|can|let|was it|was that|was this|was there|was anybody|were they|were you|what|where|how|which|why|who|is|are|am|has|have|did|does|do|will|any|give|tell me|not sure|no idea|i do not|i did not|do not|did not|never mind|like|my|your|last|used to|supposed|about to|going to|got to|need|needs|want|wanted|trying|i am|we are|i will|i have to|i was|we were|put (?:it|that|this|them|me|the box|the boxes)|move|that (?:is|was)|those are|these are|remind|left here|worked on|got (?:a|an|to|my|it|him|her)) /,
 );
 const UNSURE = new Wording(/ (?:could|can|somebody|someone|phone|my|office|either|wrong) /);
 /** Of all that may be told. */
@@ -62,16 +62,26 @@ export interface Kept {
 export function keptStretches(all: Kept): readonly Stretch[] {
   const { tokens } = all.sentence;
   const parse = withoutPassing(all);
-  let kept: Stretch[] | null = null;
+  const sections: Section[] = [];
   let isOpen = false;
   for (let start = 0; start < tokens.length;) {
     const section = { start, end: pauseAfter(tokens, start) };
-    const told = keptOf(parse, section, isOpen);
-    if (told.length > 0) kept = [...(kept ?? []), ...told];
+    sections.push({
+      ...section,
+      told: keptOf(parse, section, isOpen),
+      isFree: isFree(parse, section),
+    });
     isOpen = isUnread(section, parse.items.filter(isToldOf)) && isNotTold(tokens, section);
     start = section.end;
   }
-  return kept ?? NO_STRETCH;
+  return sections.length === 1 ? (sections[0]?.told ?? NO_STRETCH) : joinedTold(tokens, sections);
+}
+
+/** Whether it may be told beside what is kept: nothing of it was read, is asked or only supposed. */
+function isFree({ sentence, items, counted }: Kept, section: Stretch): boolean {
+  const { tokens } = sentence;
+  if (!isUnread(section, items) || hasOpenNumber(tokens, section, counted)) return false;
+  return !isNotTold(tokens, section);
 }
 
 /** "Relay clicks but no voltage comes out", "two wires off the block": a "no" or a count is talk by itself, and part of what is told around it. */
@@ -108,9 +118,11 @@ function keptOf(parse: Kept, section: Stretch, isOpen: boolean): readonly Stretc
   let told: Stretch[] | null = null;
   for (let { start } = section; start < section.end;) {
     const clause = { start, end: clauseEnd(tokens, { start, end: section.end }) };
-    if (isUnread(clause, items) && isOfTheJob(parse, clause, isOpen)) {
-      told ??= [];
-      told.push({ start: behindLeads(tokens, clause), end: clause.end });
+    for (const left of unreadOf(tokens, clause, items)) {
+      if (isOfTheJob(parse, left, isOpen)) {
+        told ??= [];
+        told.push({ start: behindLeads(tokens, left), end: left.end });
+      }
     }
     start = clause.end;
   }
@@ -119,6 +131,30 @@ function keptOf(parse: Kept, section: Stretch, isOpen: boolean): readonly Stretc
   const isWhole = isUnread(section, items) && !hasOpenNumber(tokens, section, counted);
   return isWhole ? [section] : told;
 }
+
+/**
+ * What nobody read of a clause: all of it, or what stands before or behind what was read and says something by itself:
+ * "foamed the condenser | and rinsed it", but not "melted the ice | with warm water".
+ */
+function unreadOf(
+  tokens: readonly Token[],
+  clause: Stretch,
+  items: readonly Item[],
+): readonly Stretch[] {
+  if (isUnread(clause, items)) return [clause];
+  const within = items.filter(({ start, end }) => start < clause.end && end > clause.start);
+  const [first, last] = [within[0], within.at(-1)];
+  if (first === undefined || last === undefined) return NO_STRETCH;
+  const ahead = { start: clause.start, end: first.start };
+  const behind = { start: last.end, end: clause.end };
+  return [ahead, behind].filter(
+    ({ start, end }) => end - start > 2 && begins(tokens[start === ahead.start ? end : start]),
+  );
+}
+
+/** Whether something of its own begins there. */
+const begins = (token: Token | undefined): boolean =>
+  token !== undefined && (JOINS.has(token) || SUBJECTS.has(token));
 
 const JOINS = new WordSet('and but so then because while');
 const SUBJECTS = new WordSet('i we it he she they the now there that');
@@ -173,16 +209,6 @@ function behindLeads(tokens: readonly Token[], { start, end }: Stretch): number 
     if (token !== undefined && !LEADS.has(token)) return at;
   }
   return end;
-}
-
-/** Two that are no fillers. */
-function saysTwoWords(tokens: readonly Token[], { start, end }: Stretch): boolean {
-  let count = 0;
-  for (let at = start; at < end && count < 2; at += 1) {
-    const token = tokens[at];
-    if (token !== undefined && !FILLERS.has(token)) count += 1;
-  }
-  return count === 2;
 }
 
 const NUMBERS = new WordSet([
