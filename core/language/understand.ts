@@ -10,7 +10,7 @@ import { keptWords } from './kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse.ts';
 import type { Sentence } from './sentence.ts';
 import { takenBackFirst } from './taken-back.ts';
-import type { Doubt, Reading, Utterance, Work } from './utterance.ts';
+import type { Command, Doubt, Reading, Utterance, Work } from './utterance.ts';
 
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */
 export function understand(text: string, context: Context): Utterance {
@@ -119,7 +119,8 @@ const JOIN_EACH: Record<keyof Gathered, Join> = {
   recommendations: (all, more) =>
     (all.recommendations = both(all.recommendations, more.recommendations)),
   questions: (all, more) => (all.questions = both(all.questions, more.questions)),
-  commands: (all, more) => (all.commands = both(all.commands, more.commands)),
+  commands: (all, more) =>
+    (all.commands = both(all.commands, notGiven(all.commands, more.commands))),
   memos: (all, more) => (all.memos = both(all.memos, more.memos)),
   remarks: (all, more) => (all.remarks = both(all.remarks, more.remarks)),
   unclaimed: (all, more) => (all.unclaimed = both(all.unclaimed, more.unclaimed)),
@@ -135,6 +136,17 @@ const notTold = (told: readonly Work[], more: readonly Work[] = []): readonly Wo
         ({ did, part, called }) =>
           !told.some((each) => each.did === did && each.part === part && each.called === called),
       );
+
+/** "That's it, I'm done here, wrap it up" ends one visit; but what was taken back twice is twice taken back. */
+const notGiven = (given: readonly Command[], more: readonly Command[] = []): readonly Command[] =>
+  given.length === 0
+    ? more
+    : more.filter((each) => !ONCE.has(each.do) || !given.some((one) => one.do === each.do));
+
+const ONCE: ReadonlySet<Command['do']> = new Set([
+  ...(['finish', 'newVisit', 'yes', 'no', 'pause', 'resume', 'help'] as const),
+  ...(['markBefore', 'markAfter', 'repeat'] as const),
+]);
 
 const both = <Part>(said: readonly Part[], more: readonly Part[] = []): readonly Part[] =>
   more.length === 0 ? said : said.length === 0 ? more : [...said, ...more];
