@@ -25,7 +25,8 @@ const OF_FEW = new WordSet('more different other such people');
 export function countsThings(tokens: readonly Token[], start: number, end: number): boolean {
   if (isNobody(tokens, start) && !holdsNumber(tokens, start + 1, end)) return true;
   const last = tokens[end - 1];
-  if (last === undefined || !isNumber(last)) return false;
+  if (last === undefined) return false;
+  if (!isNumber(last)) return isSize(last, tokens[end]);
   const before = tokens[end - 2];
   const isAlone =
     end - 1 > start && !isNumber(before) && !(before !== undefined && GOES_ON.has(before));
@@ -42,6 +43,17 @@ export function countsThings(tokens: readonly Token[], start: number, end: numbe
     (last.text === 'one' && isPointedOut(next) && !OURS.has(next))
   );
 }
+
+/** "Twenty amp breaker", "a twelve volt coil": told of what it is made for, and read off nothing. */
+const OF_SIZE = new WordSet('amp volt watt microfarad mfd');
+/** Behind which it is a reading all the same. */
+const BEHIND_READING = new WordSet(
+  'on at across to from into in through over between is was for of with and but or when while as off after before now here there right ' +
+    'draw drop load reading current supply difference imbalance each per still steady it i we that this so then out back down up a the hot ' +
+    'under between leg phase feed coming going only total peak inrush running start starting',
+);
+const isSize = (last: Token, next: Token | undefined): boolean =>
+  OF_SIZE.has(last) && next !== undefined && !next.pause && !BEHIND_READING.has(next);
 
 /** "No one out there" */
 function isNobody(tokens: readonly Token[], start: number): boolean {
