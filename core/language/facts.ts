@@ -385,9 +385,10 @@ export const FACT_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(the site is|site is|site name is|i am at site|(the|our|my) customer is|customer is called|the account is|job is at|the job is at) <rest>',
+    '(the site is|site is|site name is|i am at site|(the|our|my) customer is|customer is called|the account is|job is at|the job is at) (<rest>|<clause>)',
     nameOf('site'),
     {
+      yields: true,
       examples: ['site is Harbor Street Deli'],
     },
   ),
@@ -395,6 +396,7 @@ export const FACT_RULES: readonly Rule[] = [
     '((i am|we are|i am here|we are here|here|i am on site|on site|just got here|i have arrived|arrived|just pulled up|pulling up|i am back|back|return visit|return call|callback|follow up|[i am] back out|call) at|[i] just (got|made it) [over] to) <clause>',
     siteByName,
     {
+      yields: true,
       examples: ['i am at harbor street deli'],
     },
   ),
@@ -404,9 +406,10 @@ export const FACT_RULES: readonly Rule[] = [
     { examples: ['ice machine at blue heron hotel'] },
   ),
   rule(
-    '(unit name is|the unit is called|unit is called|call it|call this unit|call the unit|this unit is called|name the unit|label it) <rest>',
+    '(unit name is|the unit is called|unit is called|call it|call this unit|call the unit|this unit is called|name the unit|label it) (<rest>|<clause>)',
     unitByName,
     {
+      yields: true,
       examples: ['unit is called reach-in by the back door'],
     },
   ),

@@ -194,12 +194,12 @@ export const SITE_NAME_RULES: readonly Rule[] = [
   rule(
     '[(i am|we are|i|we|just|i just|we just)] [just] (pulled up|pulled in|got|made it|rolled up|arrived|rolled in|showed up) [(over|here|up|down|in)] (to|at) <clause> [<pause> <clause:name>]',
     siteBehind,
-    { only: mayCall, examples: ['pulled up to Sunrise Bagels'] },
+    { only: mayCall, yields: true, examples: ['pulled up to Sunrise Bagels'] },
   ),
   rule(
     '[(i am|we are|i am here|just got|just got here|pulled up|got|working|first (call|stop) is|next (call|stop) is|call is)] [(over|out|here|back|down|up|on site)] at <clause>',
     siteCalled,
-    { only: mayCall, examples: ['over at Quick Stop on Route 9'] },
+    { only: mayCall, yields: true, examples: ['over at Quick Stop on Route 9'] },
   ),
   rule(TRADE, siteOpening, { only: mayClose, examples: [] }),
 ];
@@ -221,12 +221,13 @@ export const PLACE_NAME_RULES: readonly Rule[] = [
     unitWhichOne,
   ),
   rule(`${HERE} (the|our|their|that) (${BOX}|${LOOSE_BOX}) ${NEAR} <clause>`, unitAt, {
+    yields: true,
     examples: ['the milk cooler by the serving line'],
   }),
   rule(
     `${HERE} [the] ${LOOSE_BOX} [number] <number:which> [<pause>] ([the] (back|front|left|right|far|middle|top|bottom)|${NEAR}) <clause>`,
     numberedAt,
-    { examples: ['unit four back left corner of the kitchen'] },
+    { yields: true, examples: ['unit four back left corner of the kitchen'] },
   ),
   rule(
     `${HERE} [the] ${LOOSE_BOX} [number] <number:which> [<pause>] ((dairy|deli|meat|produce|seafood|bakery|beer|ice cream) [[on] rack (a|b|c|d)]|[on] rack (a|b|c|d))`,

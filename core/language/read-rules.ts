@@ -5,7 +5,8 @@ import type { Tags } from '../grammar/nodes.ts';
 import { Reach } from '../grammar/reach.ts';
 import { type MayRead, Skimmer } from '../grammar/skim.ts';
 import { countsThings } from './counts-things.ts';
-import type { Meaning, Rule, Span } from './rule.ts';
+import { endingAt, freeWordsIn, isKept, ToldBehind } from './free-words.ts';
+import type { Frame, Meaning, Rule, Span } from './rule.ts';
 import { RULES } from './rules.ts';
 import { isOffBy, isSupposedBefore } from './supposed-before.ts';
 import { GRAMMAR, type Sentence } from './sentence.ts';
@@ -145,6 +146,41 @@ export class RuleReader {
     const meaning = rule?.means(tags, this.sentence.frame({ from, to })) ?? null;
     if (rule === undefined || meaning === null) return null;
     if (!this.isMeant(meaning, { from, to })) return null;
-    return { start: from, end: to, rank, rule, tags, meaning };
+    const item: Item = { start: from, end: to, rank, rule, tags, meaning };
+    const isOpen = rule.yields || isKept(meaning);
+    const free = isOpen ? freeWordsIn(tags, to) : null;
+    return free === null ? item : this.beforeTold(item, free);
+  }
+
+  /** "Site is Harbor Street Deli head is one ninety": up to where the free words end; `null` where all of it is told without. */
+  private beforeTold(item: Item, free: Span): Item | null {
+    const told = new ToldBehind(
+      this.sentence,
+      (at, mayRead) => this.glance(at, mayRead),
+      (rank, span) => this.plainMeaning(rank, span),
+    );
+    const { start, end, rule, tags } = item;
+    if (!rule.yields) return told.isInParts({ from: start, to: end }) ? null : item;
+    const cut = told.endOf(free);
+    if (cut === end) return item;
+    if (this.sentence.tokens[cut]?.pause === true) return null;
+    const { sentence } = this;
+    const frame: Frame = {
+      context: sentence.context,
+      span: { from: start, to: cut },
+      endsAtPause: true,
+      wordsOf: (span) => sentence.wordsOf(span),
+    };
+    const shorter = endingAt(tags, { from: end, to: cut });
+    const meaning = rule.means(shorter, frame);
+    return meaning === null ? item : { ...item, end: cut, tags: shorter, meaning };
+  }
+
+  /** What a rule means there, whatever other rules tell of it. */
+  private plainMeaning(rank: number, span: Span): Meaning | null {
+    if (!this.mayMean(rank, span)) return null;
+    const tags = this.reach(rank, span).first(span.to);
+    const meaning = tags && RULES[rank]?.means(tags, this.sentence.frame(span));
+    return meaning != null && this.isMeant(meaning, span) ? meaning : null;
   }
 }

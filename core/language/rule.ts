@@ -79,6 +79,8 @@ export interface Rule {
   readonly needs: WordSet | null;
   /** Nor unless this is so of where it stands, which is told by a look at it. */
   readonly only: ((frame: Frame) => boolean) | null;
+  /** The free words that it ends in stop where other rules tell all that stands behind them, as names do. */
+  readonly yields: boolean;
   /** When the recogniser listens for it; not at all, and it is only understood when written. */
   readonly heardWhen: readonly Expectation[];
   readonly examples: readonly string[];
@@ -89,6 +91,7 @@ interface Ways {
   readonly apart?: boolean;
   readonly needs?: WordSet;
   readonly only?: (frame: Frame) => boolean;
+  readonly yields?: true;
   readonly heardWhen?: readonly Expectation[];
   readonly tags?: Tags;
   /** No recogniser listens for it: what it takes to hear it is worth more than how often it is said. */
@@ -108,6 +111,7 @@ export function rule(shape: string, means: Means, ways: Ways = {}): Rule {
     apart: ways.apart ?? false,
     needs: ways.needs ?? null,
     only: ways.only ?? null,
+    yields: ways.yields ?? false,
     heardWhen: ways.heardWhen ?? [],
     examples: ways.examples ?? [],
   };

@@ -1,3 +1,4 @@
+import { wordBehind } from '../clause-start.ts';
 import { minutesIn } from '../durations.ts';
 import { spokenUnit } from '../measure.ts';
 import { type Frame, heardCommand, heardRule, type Means, type Rule, rule } from '../rule.ts';
@@ -61,6 +62,11 @@ const START = '(set|start|give me|~run|~put on|~begin|~set me|~i need|~start me)
 const FOR = '[~(for|on|to) [the] <clause>]';
 const FOR_WORDS = '[(for|on) [the] <clause>]';
 const MINUTES = '(minutes|~minute|~mins|~min)';
+
+/** What a bare number counts behind it: these make no minutes of it. */
+const COUNTED =
+  /^(?:\d.*|minutes?|seconds?|hours?|days?|more|to|and a|point|degrees?|psi|pounds?|of|(?:quarter|half) .*)$/i;
+const endsTimed = (frame: Frame): boolean => !COUNTED.test(wordBehind(frame));
 
 /** What is timed, without the word "timer": only work that is known to be timed, not "ten minutes for lunch". */
 const TIMED_WORK: readonly Rule[] = [
@@ -154,9 +160,11 @@ const RUNNING: readonly Rule[] = [
 /** Being told when time is up. */
 export const TIMER_COMMANDS: readonly Rule[] = [
   heardCommand(`${START} (a|an|~the) <minutes> minute timer ${FOR}`, timer, {
+    yields: true,
     examples: ['set a ten minute timer'],
   }),
   rule(`[${START}] [(a|an|another|the)] <duration> timer ${FOR_WORDS}`, timer, {
+    yields: true,
     examples: ['ten minute timer for the vacuum', 'set a two hour timer', 'half hour timer'],
   }),
   rule(
@@ -168,7 +176,7 @@ export const TIMER_COMMANDS: readonly Rule[] = [
     '(set|start|run|put) [(a|the|me a|another)] timer [on] (for|at|of) [about] <number>',
     timer,
     {
-      apart: true,
+      only: endsTimed,
       examples: ['set a timer for twenty'],
     },
   ),
@@ -183,6 +191,7 @@ export const TIMER_COMMANDS: readonly Rule[] = [
     examples: ['timer thirty'],
   }),
   rule(`timer [(for|of|at|on)] <duration> ${FOR_WORDS}`, timer, {
+    yields: true,
     examples: ['timer five minutes', 'timer thirty seconds'],
   }),
   rule(
@@ -191,17 +200,23 @@ export const TIMER_COMMANDS: readonly Rule[] = [
     { examples: ['timer for the vacuum fifteen minutes'] },
   ),
   rule(`(set|start|put) [me] [a] <duration> (on the (clock|timer)|timer) ${FOR_WORDS}`, timer, {
+    yields: true,
     examples: ['put five minutes on the clock'],
   }),
   rule(
     '(remind|tell|ping|call|wake|alert|beep|holler at|yell at|let) me [know] in <duration> [(to|about|for) [the] <clause>]',
     timer,
-    { examples: ['remind me in twenty minutes to check the vacuum'] },
+    { yields: true, examples: ['remind me in twenty minutes to check the vacuum'] },
   ),
   rule(
-    `[(can you|please)] ([start] (timing|time) [the] [<timed>] [for] <duration>|count down <duration>|(wake|get|call|holler at) me [up] in <duration>|(tell me|let me know|holler|yell) when <duration> is (up|over|done|gone)|[(i want to|i am going to|going to|let us)] (run|keep|let|leave) (the|this|my) <timed> [(run|running|go|going|on)] [for] <duration>|i (need|want) (a|another|the) timer (for|of|on) <duration> ${FOR_WORDS})`,
+    `[(can you|please)] ([start] (timing|time) [the] [<timed>] [for] <duration>|count down <duration>|(wake|get|call|holler at) me [up] in <duration>|(tell me|let me know|holler|yell) when <duration> is (up|over|done|gone)|[(i want to|i am going to|going to|let us)] (run|keep|let|leave) (the|this|my) <timed> [(run|running|go|going|on)] [for] <duration>|[i] (need|want) (a|another|the) timer (for|of|on) <duration> ${FOR_WORDS})`,
     timer,
-    { apart: true, unheard: true, examples: ['start timing the vacuum fifteen minutes'] },
+    {
+      apart: true,
+      yields: true,
+      unheard: true,
+      examples: ['start timing the vacuum fifteen minutes'],
+    },
   ),
   rule('[(start|set|run)] [(the|a)] <timed> timer [(for|at|to)] <duration>', timer, {
     unheard: true,
