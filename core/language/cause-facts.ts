@@ -1,3 +1,4 @@
+import { opensSentence } from './clause-start.ts';
 import { heardRule, type Means, type Rule, rule } from './rule.ts';
 import { causeId, partId } from './slots.ts';
 
@@ -70,7 +71,12 @@ export const CAUSE_RULES: readonly Rule[] = [
   rule('(so|then|and) (it is|that is) (a|the) [(bad|failed|faulty|dead)] <part>', partToBlame, {
     examples: ['so it is the defrost timer'],
   }),
-  rule('<charge>', cause, { alone: true, examples: ['low on charge'] }),
+  rule('<charge>', cause, {
+    apart: true,
+    beforeTold: true,
+    only: opensSentence,
+    examples: ['low on charge'],
+  }),
   rule(
     `([the] [root] (cause|problem|trouble|culprit|fault|issue) ${WAS}|(it|that) turned out to be|turns out (it|that|the problem|the cause) ${WAS}) (a|an|the) [(bad|failed|faulty|dead)] <part>`,
     partToBlame,

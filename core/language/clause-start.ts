@@ -8,7 +8,11 @@ export const opensSentence = ({ span }: Frame): boolean => span.from === 0;
 const BREAK = /[,.;:!?…—()]/;
 
 /** Whether nothing but fillers stands before it in its clause: "can somebody move this" tells nothing of somebody. */
-export function startsClause(frame: Frame): boolean {
+export const startsClause = (frame: Frame): boolean =>
+  frame.startsAtPause === true || startsInWords(frame);
+
+/** The same where only a comma tells of a pause, and none that was found. */
+export function startsInWords(frame: Frame): boolean {
   const { from } = frame.span;
   if (from === 0 || BREAK.test(frame.wordsOf({ from: from - 1, to: from + 1 }))) return true;
   return frame

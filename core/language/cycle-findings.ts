@@ -54,7 +54,7 @@ export const CYCLE_RULES: readonly Rule[] = [
   rule(
     `[(it|that|she|this|<the> unit|whole (unit|thing)) is] [(completely|totally|all|stone|dead)] dead [(as a (doornail|rock|hammer))] [<pause> ${NOTHING_RUNS}]`,
     itIsDead,
-    { apart: true, examples: ['it is dead'] },
+    { apart: true, beforeTold: true, examples: ['it is dead'] },
   ),
   rule(`<pause> dead [<pause> ${NOTHING_RUNS}]`, itIsDead, { only: endsAtPause }),
   rule(`[(it is|unit is|the unit is)] dead ${NOTHING_RUNS}`, itIsDead, {
@@ -62,6 +62,7 @@ export const CYCLE_RULES: readonly Rule[] = [
   }),
   rule(NOTHING_RUNS, onlyOf('compressor', 'notRunning'), {
     apart: true,
+    beforeTold: true,
     examples: ['nothing is running'],
   }),
   rule(

@@ -62,7 +62,9 @@ const fanBeside: Means = (tags, frame) => {
   const drawn = isAmps ? amps(tags, fanPlace(frame.context), frame) : null;
   if (drawn === null) return isDropped ? null : leftToAsk(tags);
   const means = (quantity: QuantityId): Meaning | null => (quantity === 'current' ? drawn : null);
-  return { ofThat: { means, otherwise: leftToAsk(pointed(tags)) } };
+  const isSaid = amountIn(tags).unit === 'A';
+  const otherwise = isSaid ? amps(tags, null, frame) : null;
+  return { ofThat: { means, otherwise: otherwise ?? leftToAsk(pointed(tags)) } };
 };
 
 /** "Heater reads twenty two ohms and it's drawing nine point four": where it was metered. */
@@ -100,7 +102,8 @@ const controlVolts: Means = (tags, frame) => {
   const volts = isVolts(tags) ? one(electrical({ ...tags, unit: 'V' }, null, frame)) : null;
   if (volts === null) return null;
   const means = (quantity: QuantityId): Meaning | null => (quantity === 'voltage' ? volts : null);
-  return { ofThat: { means, otherwise: leftToAsk(tags) } };
+  const isSaid = /\b(?:voltage|volts)\b/i.test(frame.wordsOf(frame.span));
+  return { ofThat: { means, otherwise: isSaid ? volts : leftToAsk(tags) } };
 };
 
 /** What one of several draws, or each, or the one beside the one that was metered. */

@@ -1,9 +1,10 @@
 import { namesReading } from './own-reading.ts';
-import { startsClause, wordBehind } from './clause-start.ts';
+import { startsClause } from './clause-start.ts';
 import { isCutShort } from './cut-numbers.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { ChargeDoubtId, ValveKindId } from '../terms/procedures.ts';
 import { amountIn, measured, readingOf } from './measure.ts';
+import { isWholeMetering } from './part-lists.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
 import {
   equipmentFact,
@@ -308,12 +309,11 @@ export const FACT_RULES: readonly Rule[] = [
   }),
   rule('[a] <metering> [(system|metering|metered|unit)]', metering, {
     apart: true,
+    beforeTold: true,
+    only: isWholeMetering,
     examples: ['txv', 'cap tube system'],
   }),
-  // "TXV bulb came loose" tells of the bulb.
-  rule('<pause> [a] <metering>', metering, {
-    only: (frame) => !/^(?:bulb|is|'s|was|has|won't|isn't|came)$/i.test(wordBehind(frame)),
-  }),
+  rule('<pause> [a] <metering>', metering, { only: isWholeMetering }),
   rule(
     '(i|we|it|this [one]) (have|has) [got] (a|an) <metering> [(on|in) (it|this [one]|here)]',
     (tags, frame) => (frame.endsAtPause ? metering(tags, frame) : null),
@@ -388,7 +388,7 @@ export const FACT_RULES: readonly Rule[] = [
     '(the site is|site is|site name is|i am at site|(the|our|my) customer is|customer is called|the account is|job is at|the job is at) (<rest>|<clause>)',
     nameOf('site'),
     {
-      yields: true,
+      yields: 'name',
       examples: ['site is Harbor Street Deli'],
     },
   ),
@@ -396,7 +396,7 @@ export const FACT_RULES: readonly Rule[] = [
     '((i am|we are|i am here|we are here|here|i am on site|on site|just got here|i have arrived|arrived|just pulled up|pulling up|i am back|back|return visit|return call|callback|follow up|[i am] back out|call) at|[i] just (got|made it) [over] to) <clause>',
     siteByName,
     {
-      yields: true,
+      yields: 'name',
       examples: ['i am at harbor street deli'],
     },
   ),
@@ -409,7 +409,7 @@ export const FACT_RULES: readonly Rule[] = [
     '(unit name is|the unit is called|unit is called|call it|call this unit|call the unit|this unit is called|name the unit|label it) (<rest>|<clause>)',
     unitByName,
     {
-      yields: true,
+      yields: 'name',
       examples: ['unit is called reach-in by the back door'],
     },
   ),

@@ -185,7 +185,7 @@ export const UNSEEN_RULES: readonly Rule[] = [
     { examples: ['no leaks on the condenser or the suction line'] },
   ),
   rule(
-    '(it|that|they|she|<the> <part>) (is|are|was|were) (not|no longer|never|hardly) <very> <state> [(anymore|any more|now|yet|at all|today)]',
+    '(it|that|they|she|<the> <part>) (is|are|was|were) (not|no longer|never|hardly) <very> <state> [(anymore|any more|yet|at all)]',
     notSo,
     { examples: ['it is not short cycling anymore'] },
   ),

@@ -1,4 +1,4 @@
-import { startsClause } from './clause-start.ts';
+import { startsInWords } from './clause-start.ts';
 import type { PartId } from '../terms/names.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { LAST_NAMED_RULES } from './findings-of-last.ts';
@@ -340,7 +340,7 @@ export const FINDING_RULES: readonly Rule[] = [
   rule(`<the> <part> ${LIFELESS}`, lifeless, { apart: true, examples: ['transformer dead'] }),
   // "Bulb's come off the suction line and condenser coil is full of grease" tells two things of two parts.
   rule(`<the> <part> and <the> <part:second> ${IS} <very> <state>`, bothAre, {
-    only: startsClause,
+    only: startsInWords,
     examples: ['condenser and evaporator are dirty'],
   }),
   rule(

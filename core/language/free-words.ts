@@ -1,8 +1,8 @@
 import type { Data, Tags } from '../grammar/nodes.ts';
 import type { Token } from '../grammar/tokens.ts';
 import { FILLERS } from './fillers.ts';
+import { NAME_WORDS } from './name-words.ts';
 import type { Meaning, Span } from './rule.ts';
-import type { Sentence } from './sentence.ts';
 import { spanIn, tagsIn } from './slots.ts';
 import { WordSet } from './word-set.ts';
 
@@ -10,9 +10,10 @@ import { WordSet } from './word-set.ts';
 
 /** Only the words themselves, or nothing at all. */
 export function isKept(meaning: Meaning): boolean {
-  for (const part in meaning) if (part !== 'remarks' && part !== 'memos') return false;
+  for (const part in meaning) if (!KEPT.has(part)) return false;
   return true;
 }
+const KEPT: ReadonlySet<string> = new Set(['remarks', 'memos', 'supposed']);
 
 /** The free words that end there; `null` where there are none. */
 export function freeWordsIn(tags: Tags, end: number): Span | null {
@@ -44,6 +45,9 @@ export function endingAt(tags: Tags, ends: Span): Tags {
 const JOINS = new WordSet('and but so then now also plus');
 /** What may stand before a value, and be told of none. */
 const LEADS = new WordSet('i we am are got get getting showing seeing to at on runs running');
+/** Of whom it is told changes nothing. */
+const US = new WordSet('i we you am are');
+const OURS = new WordSet(['the', ...NAME_WORDS]);
 const WAYS: ReadonlySet<string> = new Set(['down', 'up']);
 /** What hands are not needed for. */
 const LOOKS: ReadonlySet<string> = new Set(['check', 'recheck', 'watch', 'read', 'look']);
@@ -56,34 +60,46 @@ const THE = new WordSet('the');
 const MOST_RULES = 3;
 /** A word alone may be of the name: "site is Walk In Cooler Supply". */
 const FEWEST_WORDS = 2;
+/** And so many are not. */
+const NO_NAME = 3;
 
-type MeaningOf = (rank: number, span: Span) => Meaning | null;
-type Glance = (at: number, mayRead: (end: number, rank: number) => void) => void;
+/** What tells of the rules that may read from a place on, and of what they mean there. */
+interface Reader {
+  skim(at: number, mayRead: (end: number, rank: number) => void): void;
+  plainMeaning(rank: number, span: Span): Meaning | null;
+}
 
 export class ToldBehind {
   private readonly tokens: readonly Token[];
-  private readonly glance: Glance;
-  private readonly meaningOf: MeaningOf;
+  private readonly readerFrom: (at: number) => Reader;
   /** Behind "to" stands what is to be done, and what reads as done is not. */
   private isToDo = false;
+  private ofName = false;
 
-  constructor({ tokens }: Sentence, glance: Glance, meaningOf: MeaningOf) {
+  constructor(tokens: readonly Token[], readerFrom: (at: number) => Reader) {
     this.tokens = tokens;
-    this.glance = glance;
-    this.meaningOf = meaningOf;
+    this.readerFrom = readerFrom;
   }
 
-  /** Where free words end: at the first place from which rules tell all the rest of them. */
-  endOf({ from, to }: Span): number {
+  /** Where free words end: at the first place from which rules tell. */
+  endOf({ from, to }: Span, ofName: boolean): number {
+    this.ofName = ofName;
     this.isToDo = this.standsBehindTo(from);
     const least = this.isToDo ? this.behindObject(from) : from + 1;
     for (let at = least; at + FEWEST_WORDS <= to; at += 1) {
       if (this.isToDo && SUPPOSES.has(this.wordAt(at - 1))) return to;
-      if (this.tellsAll({ from: this.behindJoins(at), to }, MOST_RULES)) {
+      if (this.tellsFrom({ from: this.behindJoins(at), to })) {
         return this.withoutLead(at, least);
       }
     }
     return to;
+  }
+
+  /** All of it, or so much that it is no part of a name. */
+  private tellsFrom({ from, to }: Span): boolean {
+    if (to - from < FEWEST_WORDS) return false;
+    const [farthest = from] = this.endsTold(from, to);
+    return farthest >= from + NO_NAME || this.tellsAll({ from, to }, MOST_RULES);
   }
 
   /** "To check the head fan's not running": what is looked at is named before anything is told. */
@@ -110,8 +126,16 @@ export class ToldBehind {
     return this.tokens[at]?.text ?? '';
   }
 
-  /** Whether two or more rules tell all of it between them, where another would only keep it. */
-  isInParts({ from, to }: Span): boolean {
+  /** Whether rules tell what stands there, as if a clause began. */
+  beginsAt(at: number): boolean {
+    return this.tellsFrom({ from: this.behindJoins(at), to: this.tokens.length });
+  }
+
+  /** Whether two or more rules tell all of it between them, where another would only keep it; or one behind an "and" of its. */
+  isInParts({ from: start, to }: Span): boolean {
+    let from = this.behindJoins(start);
+    if (from > start && this.tellsAll({ from, to }, 1)) return true;
+    while (US.hasWord(this.wordAt(from))) from += 1;
     return this.endsTold(from, to).some((end) =>
       this.tellsAll({ from: this.behindJoins(end), to }, MOST_RULES - 1),
     );
@@ -127,17 +151,27 @@ export class ToldBehind {
   /** Where rules end that tell something from there on. */
   private endsTold(from: number, to: number): readonly number[] {
     const ends = new Set<number>();
-    this.glance(from, (end, rank) => {
+    const reader = this.readerFrom(from);
+    reader.skim(from, (end, rank) => {
       if (end > to || end < from + FEWEST_WORDS || ends.has(end)) return;
-      const meaning = this.meaningOf(rank, { from, to: end });
-      if (meaning !== null && this.tells(meaning)) ends.add(end);
+      const meaning = reader.plainMeaning(rank, { from, to: end });
+      if (meaning !== null && this.tells(meaning, from)) ends.add(end);
     });
     return [...ends].sort((one, other) => other - one);
   }
 
-  private tells(meaning: Meaning): boolean {
-    for (const part in meaning) if ((this.isToDo ? TOLD : TOLD_OR_DONE).has(part)) return true;
-    return meaning.facts?.some(({ fact }) => !NAMES.has(fact)) === true;
+  private tells(meaning: Meaning, from: number): boolean {
+    if (this.isToDo && isDone(meaning) && !this.isSurelyTold(from)) return false;
+    if (meaning.ofIt !== undefined) return OURS.hasWord(this.wordAt(from));
+    for (const part in meaning) if (TOLD.has(part)) return true;
+    const isNamed = !this.ofName || this.wordAt(from + 1) === 'is';
+    return meaning.facts?.some(({ fact }) => isNamed || !NAMES.has(fact)) === true;
+  }
+
+  /** "To check the head and reset the breaker" did not reset it. */
+  private isSurelyTold(from: number): boolean {
+    const word = this.wordAt(from);
+    return US.hasWord(word) || OURS.hasWord(word) || /ed$/.test(word);
   }
 
   private behindJoins(at: number): number {
@@ -156,10 +190,10 @@ export class ToldBehind {
   }
 }
 
-const TOLD: ReadonlySet<string> = new Set(['readings', 'findings']);
-const TOLD_OR_DONE: ReadonlySet<string> = new Set([
-  ...TOLD,
-  ...['work', 'recommendations', 'questions', 'commands'],
-]);
+const TOLD: ReadonlySet<string> = new Set(
+  'readings findings work recommendations questions commands'.split(' '),
+);
+const isDone = ({ work, recommendations }: Meaning): boolean =>
+  work !== undefined || recommendations !== undefined;
 /** A kind of unit may be of its name. */
 const NAMES: ReadonlySet<string> = new Set(['equipment', 'unit', 'site']);

@@ -174,13 +174,14 @@ const heldAfter: Means = (tags, frame) => {
     quantity === 'vacuum' || quantity === 'testPressure'
       ? fixed(quantity, { afterMinutes })(tags, frame)
       : null;
-  const otherwise = of(frame.context.lastQuantity) ?? {
+  const isMicrons = amountIn(tags).unit === 'micron';
+  const otherwise = of(isMicrons ? 'vacuum' : frame.context.lastQuantity) ?? {
     unclaimed: [
       ...(leftToAsk(tags).unclaimed ?? []),
       ...(saysMinutes ? [] : [String(afterMinutes)]),
     ],
   };
-  return { ofThat: { means: of, otherwise } };
+  return { ofThat: { means: isMicrons ? () => otherwise : of, otherwise } };
 };
 
 /** "Valve's set for one eighty": no other valve of these holds so much; what is less is asked about. */

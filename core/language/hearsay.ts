@@ -1,8 +1,10 @@
 import { goesOnMeasured, holdsNumber } from './own-reading.ts';
+import { NAME_WORDS } from './name-words.ts';
 import { toldThenRead } from './read-behind.ts';
 import { wordBefore } from './clause-start.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { spanIn } from './slots.ts';
+import { WordSet } from './word-set.ts';
 
 /** Kept as a memo or doubted, whichever its numbers allow; what is read off gauges behind it is ours. */
 const hearsay: Means = (tags, frame) => {
@@ -24,6 +26,7 @@ const saidBySomebody: Means = (tags, frame) => {
   const from = clauseFrom(frame);
   const speaker = frame.wordsOf({ from, to: frame.span.from });
   if (!SPEAKER.test(speaker) || NOBODY.test(speaker) || holdsNumber(speaker)) return null;
+  if (NAMES.hasWord(wordBefore(frame).toLowerCase())) return null;
   const told = frame.wordsOf({ from, to });
   return holdsNumber(told) ? hearsay(tags, frame) : { memos: [told] };
 };
@@ -35,6 +38,8 @@ function clauseFrom(frame: Frame): number {
   return from;
 }
 const PAUSE = /[,.;:?!…—]/;
+/** "High side says two forty" */
+const NAMES = new WordSet(NAME_WORDS);
 const SPEAKER = /^[a-z']+(?: [a-z']+){0,6}$/i;
 const NOBODY =
   /\b(?:i|i'[a-z]+|we|we'[a-z]+|you|it|it's|that|this|which|name ?plate|plate|tag|sticker|label|decal|gau?ges?|meter|display|readout|screen|thermometer|probe|stat|thermostat|controller|clock|watch|book|chart|manual|phone|app|sign|paper|scale|what|as|like|never|not|nobody|head|suction|box|can|cap|clamp|door|one)\b/i;

@@ -197,6 +197,8 @@ interface Kind {
 function kindOf(quantity: QuantityId, amount: Amounted, units: UnitSystem): Kind | null {
   // "between a hundred and nine and three quarters" cut at the wrong "and" runs backwards.
   if (amount.low !== null && amount.high !== null && amount.low > amount.high) return null;
+  // "Power on, common to run is OL"
+  if (amount.overlimit && quantity === 'power') return null;
   const { dimension } = QUANTITIES[quantity];
   if (amount.unit === null) return kindByHabit(quantity, amount, units);
   const unit = unitFor(amount.unit, dimension, units);

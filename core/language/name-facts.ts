@@ -60,7 +60,7 @@ export const NAME_RULES: readonly Rule[] = [
   rule('[the] <knownUnit>', known('unit'), { alone: true }),
   heardRule('next unit [(is|~is the|~the)] <knownUnit>', nextKnown),
   rule('(next|new) unit is [called] (<rest>|<clause>)', nextNamed, {
-    yields: true,
+    yields: 'name',
     examples: ['next unit is called prep table two'],
   }),
   rule('(next|new) unit <pause> <rest>', nextNamed),

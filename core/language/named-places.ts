@@ -1,4 +1,4 @@
-import { startsClause } from './clause-start.ts';
+import { startsClause, wordBefore } from './clause-start.ts';
 import { ENDS_AS_TRADE, gasBehind, LEAD_TO_SITE, TRADE, unitBehind } from './site-names.ts';
 import { holdsNumber, holdsReading } from './own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
@@ -90,7 +90,10 @@ function unitNamed(frame: Frame, where: string): Fact | null {
 const LEAD_IN =
   /^(?:.*?\b(?:is|'s|on|at|got|now|up)\s+)?(?:the|a|an|our|their|that|this)\s+(?=\S)|^.*?\b(?:this is|it's|that's)\s+/i;
 
-const STARTS: (frame: Frame) => boolean = (frame) => frame.span.from <= 1 && frame.endsAtPause;
+const STARTS = (frame: Frame): boolean =>
+  frame.endsAtPause &&
+  (frame.span.from <= 1 || JOIN.test(wordBefore(frame)) || startsClause(frame));
+const JOIN = /^(?:and|then|now|so|but)$/i;
 
 /** "The milk cooler by the serving line": what it is, and what it is called. */
 const unitAt: Means = (tags, frame) => {
@@ -194,12 +197,12 @@ export const SITE_NAME_RULES: readonly Rule[] = [
   rule(
     '[(i am|we are|i|we|just|i just|we just)] [just] (pulled up|pulled in|got|made it|rolled up|arrived|rolled in|showed up) [(over|here|up|down|in)] (to|at) <clause> [<pause> <clause:name>]',
     siteBehind,
-    { only: mayCall, yields: true, examples: ['pulled up to Sunrise Bagels'] },
+    { only: mayCall, yields: 'name', examples: ['pulled up to Sunrise Bagels'] },
   ),
   rule(
     '[(i am|we are|i am here|just got|just got here|pulled up|got|working|first (call|stop) is|next (call|stop) is|call is)] [(over|out|here|back|down|up|on site)] at <clause>',
     siteCalled,
-    { only: mayCall, yields: true, examples: ['over at Quick Stop on Route 9'] },
+    { only: mayCall, yields: 'name', examples: ['over at Quick Stop on Route 9'] },
   ),
   rule(TRADE, siteOpening, { only: mayClose, examples: [] }),
 ];
@@ -221,13 +224,13 @@ export const PLACE_NAME_RULES: readonly Rule[] = [
     unitWhichOne,
   ),
   rule(`${HERE} (the|our|their|that) (${BOX}|${LOOSE_BOX}) ${NEAR} <clause>`, unitAt, {
-    yields: true,
+    yields: 'name',
     examples: ['the milk cooler by the serving line'],
   }),
   rule(
     `${HERE} [the] ${LOOSE_BOX} [number] <number:which> [<pause>] ([the] (back|front|left|right|far|middle|top|bottom)|${NEAR}) <clause>`,
     numberedAt,
-    { yields: true, examples: ['unit four back left corner of the kitchen'] },
+    { yields: 'name', examples: ['unit four back left corner of the kitchen'] },
   ),
   rule(
     `${HERE} [the] ${LOOSE_BOX} [number] <number:which> [<pause>] ((dairy|deli|meat|produce|seafood|bakery|beer|ice cream) [[on] rack (a|b|c|d)]|[on] rack (a|b|c|d))`,

@@ -2,7 +2,7 @@ import type { Tags } from '../grammar/nodes.ts';
 import { isAskedWithDo } from './clause-start.ts';
 import { dueIn } from './due.ts';
 import { settledFan } from './fans.ts';
-import { nameGoesOn } from './part-lists.ts';
+import { endsTheList, isTimerOfOurs, nameGoesOn } from './part-lists.ts';
 import { type Amounted, amountIn } from './measure.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
@@ -19,7 +19,7 @@ function chargeIn(tags: Tags | null, frame: Frame): readonly Recommendation[] | 
   const words = frame.wordsOf(frame.span);
   const [said] = CHARGE.exec(words) ?? [];
   // "Four pounds of ice" is no charge.
-  const goesOn = /^of$/i.test(frame.wordsOf({ from: frame.span.to, to: frame.span.to + 1 }));
+  const goesOn = /^(?:of|is)$/i.test(frame.wordsOf({ from: frame.span.to, to: frame.span.to + 1 }));
   if (said === undefined || goesOn || !isWeight(amountIn(tags))) return null;
   return [{ do: 'add', part: null, reason: said, words }];
 }
@@ -34,9 +34,11 @@ const CHARGE = new RegExp(
 
 /** "Needs a compressor, a contactor and a drier", "needs a valve, a drier and about four pounds" */
 const replaceEach: Means = (tags, frame) => {
-  if (isAskedWithDo(frame) || nameGoesOn(frame)) return null;
+  if (isAskedWithDo(frame) || nameGoesOn(frame) || isTimerOfOurs(frame)) return null;
   const words = frame.wordsOf(frame.span);
   const parts = [tags['part'], tagsIn(tags['second'])?.['part'], tagsIn(tags['third'])?.['part']];
+  if (tags['second'] !== undefined && tags['charge'] === undefined && !endsTheList(frame))
+    return null;
   const replaced = parts
     .map(partId)
     .flatMap((part): readonly Recommendation[] =>

@@ -5,6 +5,7 @@ import type { Tags } from '../grammar/nodes.ts';
 import { Reach } from '../grammar/reach.ts';
 import { type MayRead, Skimmer } from '../grammar/skim.ts';
 import { countsThings } from './counts-things.ts';
+import { FILLERS } from './fillers.ts';
 import { endingAt, freeWordsIn, isKept, ToldBehind } from './free-words.ts';
 import type { Frame, Meaning, Rule, Span } from './rule.ts';
 import { RULES } from './rules.ts';
@@ -34,9 +35,21 @@ const ASKS = Uint8Array.from(
     (alone ? ALONE : 0) | (apart ? APART : 0) | (needs !== null || only !== null ? MORE : 0),
 );
 
+const YIELDS = Uint8Array.from(RULES, ({ yields }) => (yields === null ? 0 : 1));
+
+/** As a rule reads a stretch, before it is known what it means there. */
+interface Read {
+  readonly rank: number;
+  readonly span: Span;
+  readonly tags: Tags;
+}
+
 /** Reads a sentence by the rules that may read it. */
 export class RuleReader {
   private readonly sentence: Sentence;
+  /** Of each place that it was asked of: whether rules tell what stands there. */
+  private readonly told: boolean[] = [];
+  private readonly shortened: Item[] = [];
 
   constructor(sentence: Sentence) {
     this.sentence = sentence;
@@ -44,7 +57,30 @@ export class RuleReader {
 
   /** Tells of the rules that may read from a place on, by their ranks, and up to where. */
   glance(at: number, mayRead: MayRead): void {
+    this.skim(at, (end, rank) => {
+      mayRead(YIELDS[rank] === 0 ? end : this.endBeforeTold(rank, { from: at, to: end }), rank);
+    });
+  }
+
+  /** As `glance`, whatever other rules tell. */
+  skim(at: number, mayRead: MayRead): void {
     SKIMMER.skim(this.sentence.matcher, at, mayRead);
+  }
+
+  /** Up to where a rule reads whose free words end where others tell what stands behind. */
+  private endBeforeTold(rank: number, span: Span): number {
+    const tags = this.mayMean(rank, span) ? this.reach(rank, span).first(span.to) : null;
+    const item = tags === null ? null : this.itemOf(rank, span, tags);
+    if (item === null || item.end === span.to) return span.to;
+    this.shortened.push(item);
+    return item.end;
+  }
+
+  private shortenedItem(rank: number, { from, to }: Span): Item | null {
+    if (YIELDS[rank] === 0) return null;
+    const isThat = (item: Item): boolean =>
+      item.rank === rank && item.start === from && item.end === to;
+    return this.shortened.find(isThat) ?? null;
   }
 
   /** What comes first of the rules that may read all of it, by their ranks, the lowest first. */
@@ -57,15 +93,27 @@ export class RuleReader {
     const asks = ASKS[rank] ?? 0;
     if (asks === 0) return true;
     if ((asks & ALONE) !== 0 && !this.sentence.isWhole(span.from, span.to)) return false;
-    if ((asks & APART) !== 0 && !this.sentence.standsApart(span.from, span.to)) return false;
+    if ((asks & APART) !== 0 && !this.sentence.standsApart(span.from, span.to)) {
+      if (RULES[rank]?.beforeTold !== true || !this.opensBeforeTold(span)) return false;
+    }
     return (asks & MORE) === 0 || this.maySayMore(RULES[rank], span);
+  }
+
+  /** "Condenser cleaned head's one ninety": all of a clause behind which no comma was written. */
+  private opensBeforeTold({ from, to }: Span): boolean {
+    const { tokens } = this.sentence;
+    if (tokens[to]?.pause === true) return false;
+    const ends = (this.told[to] ??= new ToldBehind(tokens, (at) => this.readerFrom(at)).beginsAt(
+      to,
+    ));
+    return ends && this.sentence.standsApart(from, tokens.length);
   }
 
   private maySayMore(rule: Rule | undefined, span: Span): boolean {
     const needs = rule?.needs ?? null;
     if (needs !== null && !needs.hasAny(this.sentence.tokens, span.from, span.to)) return false;
     const only = rule?.only ?? null;
-    return only === null || only(this.sentence.frame(span));
+    return only === null || only(this.frame(span));
   }
 
   reach(rank: number, { from, to }: Span): Reach {
@@ -77,12 +125,15 @@ export class RuleReader {
   item(rank: number, span: Span): Item | null {
     const reach = this.reach(rank, span);
     const first = this.firstItem(reach, span.to);
-    return first !== null || reach.hasOnly(span.to) ? first : this.preferredItem(rank, span);
+    const item = first !== null || reach.hasOnly(span.to) ? first : this.preferredItem(rank, span);
+    return item?.end === span.to ? item : null;
   }
 
   /** As `item`, looked for among every reading. */
   private preferredItem(rank: number, span: Span): Item | null {
     const { from, to } = span;
+    const shortened = this.shortenedItem(rank, span);
+    if (shortened !== null) return shortened;
     const every = this.reachOfEvery(rank, span);
     const count = every.countTo(to);
     if (count < 0) return this.items(rank, from).find(({ end }) => end === to) ?? null;
@@ -106,8 +157,11 @@ export class RuleReader {
 
   /** As the rule reads the stretch by preference; `null` where that is refused, or only the matcher can tell. */
   firstItem(reach: Reach, end: number): Item | null {
+    const span = { from: reach.at, to: end };
     const tags = reach.first(end);
-    return tags === null ? null : this.itemOf(reach.rule, { from: reach.at, to: end }, tags);
+    return tags === null
+      ? this.shortenedItem(reach.rule, span)
+      : this.itemOf(reach.rule, span, tags);
   }
 
   /** All items of a rule that begin there, preferred first. */
@@ -140,47 +194,72 @@ export class RuleReader {
     return findings === undefined || !(isSupposedBefore(tokens, from) || isOffBy(tokens, to));
   }
 
+  private frame(span: Span): Frame {
+    return this.startsAtPause(span.from)
+      ? { ...this.framed(span), startsAtPause: true }
+      : this.sentence.frame(span);
+  }
+
+  /** Its frame as plain data, of which parts may be other than they are. */
+  private framed(span: Span): Frame {
+    const { sentence } = this;
+    const { context, endsAtPause } = sentence.frame(span);
+    return { context, span, endsAtPause, wordsOf: (words) => sentence.wordsOf(words) };
+  }
+
+  private startsAtPause(from: number): boolean {
+    const { tokens } = this.sentence;
+    for (let at = from; at > 0; at -= 1) {
+      const before = tokens[at - 1];
+      if (tokens[at]?.pause === true) return true;
+      if (before === undefined || !FILLERS.has(before) || before.text === 'think') return false;
+    }
+    return false;
+  }
+
   private itemOf(rank: number, { from, to }: Span, tags: Tags): Item | null {
     const rule = RULES[rank];
     if (this.sentence.leadsOn(to - 1) && this.sentence.canBeNumber(to - 2)) return null;
-    const meaning = rule?.means(tags, this.sentence.frame({ from, to })) ?? null;
+    const span = { from, to };
+    const free = rule?.yields ? freeWordsIn(tags, to) : null;
+    const shorter = free === null ? null : this.beforeTold({ rank, span, tags }, free);
+    if (shorter !== null) return this.sentence.tokens[shorter.end]?.pause === true ? null : shorter;
+    const meaning = rule?.means(tags, this.frame(span)) ?? null;
     if (rule === undefined || meaning === null) return null;
-    if (!this.isMeant(meaning, { from, to })) return null;
-    const item: Item = { start: from, end: to, rank, rule, tags, meaning };
-    const isOpen = rule.yields || isKept(meaning);
-    const free = isOpen ? freeWordsIn(tags, to) : null;
-    return free === null ? item : this.beforeTold(item, free);
+    if (!this.isMeant(meaning, span)) return null;
+    if (isKept(meaning) && freeWordsIn(tags, to) !== null && this.isToldInParts(span)) return null;
+    return { start: from, end: to, rank, rule, tags, meaning };
   }
 
-  /** "Site is Harbor Street Deli head is one ninety": up to where the free words end; `null` where all of it is told without. */
-  private beforeTold(item: Item, free: Span): Item | null {
-    const told = new ToldBehind(
-      this.sentence,
-      (at, mayRead) => this.glance(at, mayRead),
-      (rank, span) => this.plainMeaning(rank, span),
-    );
-    const { start, end, rule, tags } = item;
-    if (!rule.yields) return told.isInParts({ from: start, to: end }) ? null : item;
-    const cut = told.endOf(free);
-    if (cut === end) return item;
-    if (this.sentence.tokens[cut]?.pause === true) return null;
-    const { sentence } = this;
-    const frame: Frame = {
-      context: sentence.context,
-      span: { from: start, to: cut },
-      endsAtPause: true,
-      wordsOf: (span) => sentence.wordsOf(span),
-    };
-    const shorter = endingAt(tags, { from: end, to: cut });
-    const meaning = rule.means(shorter, frame);
-    return meaning === null ? item : { ...item, end: cut, tags: shorter, meaning };
+  /** Rules tell all of what this one would only keep. */
+  private isToldInParts(span: Span): boolean {
+    return new ToldBehind(this.sentence.tokens, (at) => this.readerFrom(at)).isInParts(span);
+  }
+
+  /** "Site is Harbor Street Deli head is one ninety": up to where the free words end; `null` where that is the end. */
+  private beforeTold({ rank, span, tags }: Read, free: Span): Item | null {
+    const told = new ToldBehind(this.sentence.tokens, (at) => this.readerFrom(at));
+    const to = told.endOf(free, RULES[rank]?.yields === 'name');
+    if (to === span.to) return null;
+    const rule = RULES[rank];
+    const shorter = endingAt(tags, { from: span.to, to });
+    const frame = { ...this.framed({ from: span.from, to }), endsAtPause: true };
+    const meaning = rule?.means(shorter, frame) ?? null;
+    if (rule === undefined || meaning === null) return null;
+    return { start: span.from, end: to, rank, rule, tags: shorter, meaning };
+  }
+
+  /** Reads what may be said from there on as if the sentence paused before it. */
+  private readerFrom(at: number): RuleReader {
+    const other = this.sentence.tokens[at]?.pause === true ? null : this.sentence.withPauses([at]);
+    return other === null ? this : new RuleReader(other.sentence);
   }
 
   /** What a rule means there, whatever other rules tell of it. */
-  private plainMeaning(rank: number, span: Span): Meaning | null {
+  plainMeaning(rank: number, span: Span): Meaning | null {
     if (!this.mayMean(rank, span)) return null;
     const tags = this.reach(rank, span).first(span.to);
-    const meaning = tags && RULES[rank]?.means(tags, this.sentence.frame(span));
+    const meaning = tags && RULES[rank]?.means(tags, this.frame(span));
     return meaning != null && this.isMeant(meaning, span) ? meaning : null;
   }
 }

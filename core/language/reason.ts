@@ -16,7 +16,7 @@ const STATES =
   /^(it|they|that)('s|'re| is| are| was| were| has| have| keeps| looks| will| does| leaks) /i;
 /** Looking, not work: work at a part is recommended itself. */
 const CHECKS =
-  /^(to|and) (check|recheck|see|verify|look|make sure|test|read|confirm|finish|weigh|measure|listen|go over)\b/i;
+  /^(to|and) (check|recheck|see|verify|look|make sure|test|read(?! (?:me|us|it back|back|that back|(?:the|my) (?:note|notes|write)))|confirm|finish(?! (?:anyway|up|the visit)$)|weigh|measure|listen|go over)\b/i;
 
 /** Why something ought to be done, in the words that it was said in; `null` where they are no reason. */
 export function reasonIn(tags: Tags, frame: Frame): string | null {

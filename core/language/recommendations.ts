@@ -1,10 +1,10 @@
 import { isAskedWithDo } from './clause-start.ts';
 import { PARTS, type PartId, type WorkKindId } from '../terms/names.ts';
 import { quantityTerm } from '../terms/quantities.ts';
-import { startsClause, wordBefore } from './clause-start.ts';
+import { startsClause, wordBefore, wordBehind } from './clause-start.ts';
 import { dueIn, stretchIn } from './due.ts';
 import { settledFan } from './fans.ts';
-import { nameGoesOn } from './part-lists.ts';
+import { endsTheList, isTimerOfOurs, nameGoesOn } from './part-lists.ts';
 import { NEEDED_RULES } from './needed.ts';
 import { reasonIn } from './reason.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
@@ -28,9 +28,22 @@ function extrasIn(tags: Tags, frame: Frame): Extras | null {
   };
 }
 
-const isHaving = (frame: Frame): boolean =>
-  !frame.endsAtPause &&
-  /(?:ed|en)\b/i.test(frame.wordsOf({ from: frame.span.to, to: frame.span.to + 2 }));
+const isHaving = (frame: Frame): boolean => {
+  const { to } = frame.span;
+  const [next = '', second = ''] = frame.wordsOf({ from: to, to: to + 2 }).split(' ');
+  if (JOINS.test(next)) return false;
+  return !frame.endsAtPause && (isDone(next) || isDone(second)) && !OF_SOMETHING.test(second);
+};
+const isDone = (word: string): boolean => /(?:ed|en)$/i.test(word) && !NOT_DONE.test(word);
+const NOT_DONE = /^(?:need|then|when|even|seen|speed|ten|\w+teen|seven|eleven)$/i;
+const JOINS = /^(?:and|but|so|then|now)$/i;
+/** "Order a relay pulled the old one" */
+const OF_SOMETHING = /^(?:the|a|an|my|it|both|all)$/i;
+
+/** "Needs a drier, set a timer": what stands behind is done to something else. */
+const isDoneTo = (frame: Frame): boolean =>
+  /\b(?:set|reset|cut|put|shut)$/i.test(frame.wordsOf(frame.span)) &&
+  /^(?:a|an|the|my|me|it)$/i.test(wordBehind(frame));
 
 /** "Quote a defrost heater" defrosts nothing. */
 const DEFROST_PART = /\bdefrost (?:heater|timer|clock|term|control|board|stat)/i;
@@ -42,7 +55,7 @@ export const todo: Means = (tags, frame) => {
   if (kind === null || named === null || extras === null || isAskedWithDo(frame)) return null;
   // "They need to get that drain heated" buys nothing.
   if (kind === 'order' && isHaving(frame)) return null;
-  if (nameGoesOn(frame)) return null;
+  if (nameGoesOn(frame) || isTimerOfOurs(frame) || isDoneTo(frame)) return null;
   if (kind === 'defrost' && DEFROST_PART.test(frame.wordsOf(frame.span))) return null;
   const part = settledFan(named, frame.context);
   return { recommendations: [{ do: kind, part, ...extras, words: frame.wordsOf(frame.span) }] };
@@ -56,16 +69,21 @@ export const getDone: Means = (tags, frame) => {
 };
 
 /** "You should not come back", "a decent return": nobody is to come. */
-const isToCome = (frame: Frame): boolean =>
+const isToCome = (frame: Frame, isDated: boolean): boolean =>
   !COMES.test(frame.wordsOf(frame.span)) ||
   startsClause(frame) ||
-  LEADS_TO_COME.test(wordBefore(frame));
+  LEADS_TO_COME.test(wordBefore(frame)) ||
+  (isDated && COMES_BACK.test(frame.wordsOf(frame.span)) && !OF_OTHERS.test(wordBefore(frame)));
+const COMES_BACK = /^(?:come|go|check|stop) back\b|^follow up\b/i;
+/** "He'll come back tuesday" */
+const OF_OTHERS =
+  /^(?:i|we|he|she|they|who|it|you|will|would|not|never|could|can|might|may|should|does|did|had|has|have|him|her|them|us|let|make|always|wants?|said|id|ill|youll|theyll|[a-z]+['’][a-z]+)$/i;
 const COMES = /^(?:come|be|go|return|follow|check|stop)\b/i;
 const LEADS_TO_COME =
   /^(?:and|then|so|to|or|gotta|just|please|better|week|month|today|tomorrow|\w+day)$/i;
 
 const comeBack: Means = (tags, frame) => {
-  if (!isToCome(frame)) return null;
+  if (!isToCome(frame, tags['due'] !== undefined)) return null;
   const extras = extrasIn(tags, frame);
   const words = frame.wordsOf(frame.span);
   return extras && { recommendations: [{ do: COME_BACK_ID, part: null, ...extras, words }] };
@@ -111,7 +129,7 @@ const BACK =
 const todoBoth: Means = (tags, frame) => {
   const first = todo(tags, frame);
   const second = todo({ ...tags, part: tagsIn(tags['second'])?.['part'] ?? '' }, frame);
-  if (first === null || second === null) return null;
+  if (first === null || second === null || !endsTheList(frame)) return null;
   return { recommendations: [...(first.recommendations ?? []), ...(second.recommendations ?? [])] };
 };
 

@@ -31,6 +31,8 @@ export interface Frame {
   readonly span: Span;
   /** Behind it the sentence pauses or ends. */
   readonly endsAtPause: boolean;
+  /** Before it, fillers apart, it does: a comma shows it in the words as well, and a pause that was only found does not. */
+  readonly startsAtPause?: boolean;
 }
 
 /** What a rule adds to the utterance; empty for talk that is not for us. */
@@ -75,12 +77,14 @@ export interface Rule {
   readonly alone: boolean;
   /** Understood only when it is a whole clause, and nothing before it asks or supposes or is somebody else's. */
   readonly apart: boolean;
+  /** Then it need not be a whole clause where another rule tells what stands right behind it. */
+  readonly beforeTold: boolean;
   /** It means nothing unless one of these words is said, whatever its shape: it need not be read without. */
   readonly needs: WordSet | null;
   /** Nor unless this is so of where it stands, which is told by a look at it. */
   readonly only: ((frame: Frame) => boolean) | null;
-  /** The free words that it ends in stop where other rules tell all that stands behind them, as names do. */
-  readonly yields: boolean;
+  /** The free words that it ends in stop where other rules tell what stands behind them: a name, or what something is for. */
+  readonly yields: 'name' | 'purpose' | null;
   /** When the recogniser listens for it; not at all, and it is only understood when written. */
   readonly heardWhen: readonly Expectation[];
   readonly examples: readonly string[];
@@ -89,9 +93,10 @@ export interface Rule {
 interface Ways {
   readonly alone?: boolean;
   readonly apart?: boolean;
+  readonly beforeTold?: true;
   readonly needs?: WordSet;
   readonly only?: (frame: Frame) => boolean;
-  readonly yields?: true;
+  readonly yields?: 'name' | 'purpose';
   readonly heardWhen?: readonly Expectation[];
   readonly tags?: Tags;
   /** No recogniser listens for it: what it takes to hear it is worth more than how often it is said. */
@@ -109,9 +114,10 @@ export function rule(shape: string, means: Means, ways: Ways = {}): Rule {
     means,
     alone: ways.alone ?? false,
     apart: ways.apart ?? false,
+    beforeTold: ways.beforeTold ?? false,
     needs: ways.needs ?? null,
     only: ways.only ?? null,
-    yields: ways.yields ?? false,
+    yields: ways.yields ?? null,
     heardWhen: ways.heardWhen ?? [],
     examples: ways.examples ?? [],
   };

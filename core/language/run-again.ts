@@ -1,6 +1,7 @@
 import type { PartId } from '../terms/names.ts';
 import { settledFan, TURNS } from './fans.ts';
 import { finding } from './finding-of.ts';
+import { isTimerOfOurs } from './part-lists.ts';
 import { type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, partId, tagsIn } from './slots.ts';
 import { reading } from './reading-means.ts';
@@ -95,9 +96,8 @@ const UF = '(mike|mikes|mic|mics|mfd|microfarad|microfarads|uf)';
 
 /** "Set a timer for twenty" is asked of us: the unit's own is known. */
 const clockSet: Means = (_tags, frame) => {
-  const words = frame.wordsOf(frame.span);
-  if (/\bset (?:me )?(?:a|an|another) timer\b/i.test(words)) return null;
-  return { work: [{ did: 'adjust', part: 'defrostTimer', words }] };
+  if (isTimerOfOurs(frame)) return null;
+  return { work: [{ did: 'adjust', part: 'defrostTimer', words: frame.wordsOf(frame.span) }] };
 };
 
 /** What starts again, what went off by itself, and what was put in with its rating behind it. */
@@ -133,6 +133,7 @@ export const RUN_RULES: readonly Rule[] = [
     { tags: { unsure: true }, examples: ['it is off on overload i think'] },
   ),
   rule('<the> <part> is (hotter than|hot as|as hot as|hot enough to) <clause>', hotterThan, {
+    yields: 'purpose',
     examples: ['compressor is hotter than a two dollar pistol'],
   }),
   rule(

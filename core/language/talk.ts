@@ -6,10 +6,13 @@ import { atClock } from './errands.ts';
 import { wordBefore } from './clause-start.ts';
 import { holdsNumber } from './own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
-import { signedIn } from './slots.ts';
+import { numberIn, signedIn } from './slots.ts';
 import { WordSet } from './word-set.ts';
 
 const nothing: Means = () => ({});
+
+/** Of whatever lasts or is full. */
+const MOST_TOLD = 999;
 
 const PAST =
   /^when (?:we|i|it|they|you) (?:started|began|got|arrived|came|walked|showed|was|were|went)\b/i;
@@ -152,7 +155,8 @@ export const TALK_RULES: readonly Rule[] = [
   // "Vacuum fifteen minutes" times it, and no tank weighs eighty percent.
   rule(
     '[the] <quantity> <link> [(about|around|like|maybe|almost|over|only)] <number> (percent|minutes|minute|hours|hour|seconds|days|feet) [(full|empty|loaded|stocked|humidity|ago|old|away|long)]',
-    nothing,
+    // "Suction's holding at fourteen fifteen minutes on the pump": two numbers.
+    (tags) => ((numberIn(tags['number']) ?? 0) > MOST_TOLD ? null : {}),
     {
       examples: ['recovery tank is at eighty percent'],
     },

@@ -5,11 +5,15 @@ import { drawn, electrical, OHMS_AT, one } from './electrical.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { plateItem } from './facts.ts';
 import { amountIn } from './measure.ts';
+import { holdsNumber } from './own-reading.ts';
 import { isPlausible } from './plausible.ts';
+import { NAME_WORDS } from './name-words.ts';
+import { ONES, TEENS, TENS } from './number-words.ts';
 import { asReading, reading } from './reading-means.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
+import { WordSet } from './word-set.ts';
 
 const FIGURE =
   /^(?:\d|-\d|(?:zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)$|\w+teen$|\w+ty$|minus$)/i;
@@ -52,11 +56,33 @@ const HAVE =
 /** What may stand behind all that is told: "is what the head should be", "is what the supply house had" tell more. */
 const GOES_ON =
   /^(?:and|but|with|when|while|so|then|or|because|since|after|before|on|at|in|off|here|there|now|right|today|this|again|still|just|it|i|we|the|my|plus|only)?$/;
-const isAll = (frame: Frame): boolean => GOES_ON.test(wordBehind(frame));
+const isAll = (frame: Frame): boolean => {
+  const next = wordBehind(frame);
+  return GOES_ON.test(next) || STARTS.test(next) || holdsNumber(next) || NAMES.hasWord(next);
+};
+/** What else may be told or asked right behind it. */
+const STARTS =
+  /^(?:what|where|how|why|recommend|needs?|replaced|cleaned|changed|added|start|remind|unit|site)$/;
+const NAMES = new WordSet(NAME_WORDS);
+const BEFORE_VALUES =
+  'is at was are reads about around than of to the a an for on in from by or not point half hundred had have has got get getting i we it see';
+/** A value may be of what ends so. */
+const NOT_BEFORE = new WordSet([
+  ...NAME_WORDS,
+  ...ONES,
+  ...TEENS,
+  ...TENS,
+  ...BEFORE_VALUES.split(' '),
+]);
+
+/** Nothing that a value may be of: "topped up the charge" is told, and so is what stands behind it. */
+const endsBefore = (word: string): boolean =>
+  word !== '' && !/\d/.test(word) && !NOT_BEFORE.hasWord(word.replace(/['’]s$/, ''));
 
 /** What a number is, told behind it: where one begins that goes on from another it is that one's. */
 const begins = (frame: Frame): boolean => {
-  return startsClause(frame) || /^(?:and|but|so|then|with|or)$/i.test(wordBefore(frame));
+  const word = wordBefore(frame).toLowerCase();
+  return startsClause(frame) || /^(?:and|but|so|then|with|or)$/.test(word) || endsBefore(word);
 };
 
 /** "One is the freezer": which of them, and nowhere near so many degrees. */
@@ -85,13 +111,14 @@ const metered: Means = (tags, frame) => {
   const place = placeId(tags['place']);
   const { unit, overlimit } = amountIn(tags);
   const isToldSo = unit !== null || overlimit || (place !== null && OHMS_AT[place] !== undefined);
-  if (!begins(frame) || !isAll(frame) || isCutShort(frame)) return null;
+  if ((unit === null && !begins(frame)) || !isAll(frame) || isCutShort(frame)) return null;
   return isToldSo || tags['across'] === true ? one(electrical(tags, place, frame)) : null;
 };
 
 const pulled: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
-  if (!begins(frame) || !isAll(frame)) return null;
+  // With its unit it is of nothing that stands before it.
+  if ((unit === null && !begins(frame)) || !isAll(frame)) return null;
   return unit === null || unit === 'A' || unit === 'W' || unit === 'kW'
     ? one(drawn(tags, placeId(tags['place']), frame))
     : null;

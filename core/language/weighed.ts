@@ -229,6 +229,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
   ),
   rule(`[(it|<the> (unit|system))] [(is|has)] (lost|leaked [out]) <amount>`, lostOunces, {
     apart: true,
+    beforeTold: true,
     examples: ['lost eight ounces'],
   }),
   rule(

@@ -175,7 +175,11 @@ export const WORK_RULES: readonly Rule[] = [
       examples: ['cut out the dryer and the cap tube and changed both'],
     },
   ),
-  rule('[the] <part> <done>', done, { apart: true, examples: ['condenser cleaned'] }),
+  rule('[the] <part> <done>', done, {
+    apart: true,
+    beforeTold: true,
+    examples: ['condenser cleaned'],
+  }),
   rule(
     `${I} <done> <the> <part> (and|<pause>) <the> <part:second> [(and|<pause> [and]) <the> <part:third>]`,
     doneAtEach,
@@ -203,9 +207,14 @@ export const WORK_RULES: readonly Rule[] = [
     { tags: { work: 'replace' }, examples: ['new contactor and run cap in'] },
   ),
   rule(
-    `(<the> [new] <part> is (in|installed|put in|mounted)|<the> new <part> is [all] (brazed|sweated|soldered|welded|wired|bolted|screwed|mounted|hung) (in|up|on)|[a] new <part> in [place])`,
+    `(<the> [new] <part> is (in|installed|put in|mounted)|[a] new <part> in [place])`,
     didSo('replace'),
     { apart: true, examples: ['new start relay is in'] },
+  ),
+  rule(
+    '<the> new <part> is [all] (brazed|sweated|soldered|welded|wired|bolted|screwed|mounted|hung) (in|up|on)',
+    didSo('replace'),
+    { unheard: true, examples: ['new start relay is wired in'] },
   ),
   rule(
     `${I} [(am|was|just)] ((finished|finished up|got done|got through|done|am done|ended up|wound up|completed|just got done|just finished) <working> <the> <part>|had to <todo> <the> [(new|whole|old)] <part>)`,
@@ -247,8 +256,16 @@ export const WORK_RULES: readonly Rule[] = [
   rule(`${I} (topped it (off|up)|gassed it up|filled it up|charged it up)`, didSo('add'), {
     examples: ['topped it off'],
   }),
-  rule('power on', didSo('restore', 'disconnect'), { apart: true, examples: ['power on'] }),
-  rule('power off', didSo('isolate', 'disconnect'), { apart: true, examples: ['power off'] }),
+  rule('power on', didSo('restore', 'disconnect'), {
+    apart: true,
+    beforeTold: true,
+    examples: ['power on'],
+  }),
+  rule('power off', didSo('isolate', 'disconnect'), {
+    apart: true,
+    beforeTold: true,
+    examples: ['power off'],
+  }),
   rule(`${I} left it locked (out|off) [and tagged]`, didSo('isolate', 'disconnect'), {
     examples: ['left it locked out'],
   }),

@@ -144,6 +144,10 @@ const amendNot: Means = (tags, frame) => {
   return right === null ? null : amend({ ...right, ...pick(tags) }, frame);
 };
 
+/** "Twenty four across the low pressure switch, tank weight eighteen pounds" */
+const isToldToUs = (frame: Frame): boolean =>
+  !/^switch\b/i.test(frame.wordsOf(frame.span)) || startsClause(frame);
+
 /** Without a pause between them, "not fifteen fifty" is two numbers only where one is misheard as the other, or lies beside it. */
 const amendNear: Means = (tags, frame) => {
   const wrong = amountIn(tagsIn(tags['wrong']) ?? {}).value;
@@ -288,7 +292,11 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
   rule(
     '[(i (need|want|have) to|let me|can you|please|go ahead and)] (change|correct|fix|switch|update|amend|move) [(the|my|that)] <quantity> [(reading|number|value)] (from <amount:wrong> to <amount:right>|[<pause>] [(to|it is|it should be|should be|make it)] <amount:right>)',
     amendNot,
-    { unheard: true, examples: ['change the head from fifty to one ninety'] },
+    {
+      unheard: true,
+      only: isToldToUs,
+      examples: ['change the head from fifty to one ninety'],
+    },
   ),
   rule(
     '[(no|no no|wait|wait no|no wait|hold on|sorry|my bad|oops)] (make|change|correct) (it|that) [to] <amount:right> (not|instead of) <amount:wrong>',

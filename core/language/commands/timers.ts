@@ -9,9 +9,13 @@ type Tags = Parameters<Means>[0];
 
 const timer: Means = (tags, frame) => {
   const minutes = minutesIn(tags) ?? numberIn(tags['number']);
-  if (minutes === null || minutes <= 0 || spokenUnit(tags['unit']) !== null) return null;
+  if (minutes === null || minutes <= 0 || minutes > LONGEST || spokenUnit(tags['unit']) !== null)
+    return null;
   return command({ do: 'timer', minutes, about: aboutIn(tags, frame) });
 };
+
+/** A night: "fourteen fifteen minutes" is another number and a quarter of an hour. */
+const LONGEST = 12 * 60;
 
 /** The name of work that is timed, or whatever else it was said to be for. */
 function aboutIn(tags: Tags, frame: Frame): string | null {
@@ -160,11 +164,11 @@ const RUNNING: readonly Rule[] = [
 /** Being told when time is up. */
 export const TIMER_COMMANDS: readonly Rule[] = [
   heardCommand(`${START} (a|an|~the) <minutes> minute timer ${FOR}`, timer, {
-    yields: true,
+    yields: 'purpose',
     examples: ['set a ten minute timer'],
   }),
   rule(`[${START}] [(a|an|another|the)] <duration> timer ${FOR_WORDS}`, timer, {
-    yields: true,
+    yields: 'purpose',
     examples: ['ten minute timer for the vacuum', 'set a two hour timer', 'half hour timer'],
   }),
   rule(
@@ -187,11 +191,12 @@ export const TIMER_COMMANDS: readonly Rule[] = [
   }),
   rule('[[the] [vacuum] (pump|vacuum) [is] on] timer [(for|of|at)] <number>', thisLong, {
     unheard: true,
-    alone: true,
+    apart: true,
+    beforeTold: true,
     examples: ['timer thirty'],
   }),
   rule(`timer [(for|of|at|on)] <duration> ${FOR_WORDS}`, timer, {
-    yields: true,
+    yields: 'purpose',
     examples: ['timer five minutes', 'timer thirty seconds'],
   }),
   rule(
@@ -200,20 +205,21 @@ export const TIMER_COMMANDS: readonly Rule[] = [
     { examples: ['timer for the vacuum fifteen minutes'] },
   ),
   rule(`(set|start|put) [me] [a] <duration> (on the (clock|timer)|timer) ${FOR_WORDS}`, timer, {
-    yields: true,
+    yields: 'purpose',
     examples: ['put five minutes on the clock'],
   }),
   rule(
     '(remind|tell|ping|call|wake|alert|beep|holler at|yell at|let) me [know] in <duration> [(to|about|for) [the] <clause>]',
     timer,
-    { yields: true, examples: ['remind me in twenty minutes to check the vacuum'] },
+    { yields: 'purpose', examples: ['remind me in twenty minutes to check the vacuum'] },
   ),
   rule(
     `[(can you|please)] ([start] (timing|time) [the] [<timed>] [for] <duration>|count down <duration>|(wake|get|call|holler at) me [up] in <duration>|(tell me|let me know|holler|yell) when <duration> is (up|over|done|gone)|[(i want to|i am going to|going to|let us)] (run|keep|let|leave) (the|this|my) <timed> [(run|running|go|going|on)] [for] <duration>|[i] (need|want) (a|another|the) timer (for|of|on) <duration> ${FOR_WORDS})`,
     timer,
     {
       apart: true,
-      yields: true,
+      beforeTold: true,
+      yields: 'purpose',
       unheard: true,
       examples: ['start timing the vacuum fifteen minutes'],
     },

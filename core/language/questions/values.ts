@@ -3,6 +3,7 @@ import { startsClause, wordBehind } from '../clause-start.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { tagsIn } from '../slots.ts';
 import { supposedIn } from './supposed.ts';
+import { isNotTold, standsByItself } from './told-behind.ts';
 import { aboutIn, ask, MY, TELL, TODAY } from './asking.ts';
 
 const about =
@@ -22,10 +23,10 @@ const RIGHT =
 /** Two quantities in one question are two questions. */
 const aboutBoth =
   (kind: 'target' | 'value' | 'compare'): Means =>
-  (tags) => {
+  (tags, frame) => {
     const second = aboutIn(tagsIn(tags['second']) ?? {});
     const first = aboutIn(tags);
-    if (first === null || second === null) return null;
+    if (first === null || second === null || !isNotTold(frame)) return null;
     return { questions: [first, second].map((each) => ({ ask: kind, about: each })) };
   };
 
@@ -182,7 +183,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     `([what is] [(the|my)] (target|ideal|goal)|[(the|my)] normal) [for] <asked> ${TODAY}`,
     about('target'),
     {
-      alone: true,
+      only: standsByItself,
       examples: ['target superheat', 'what is my target head at ninety two ambient'],
     },
   ),
