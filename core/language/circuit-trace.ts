@@ -156,9 +156,16 @@ const ampsThenAndNow: Means = (tags, frame) => {
   return joined(said.map((each) => amps(each, place, frame)));
 };
 
+/** Ours: no line that is worth calling one carries less. */
+const LEAST_LINE = 100;
+
 /** "One twenty two on one leg, nothing on the other": which of them is which nobody tells. */
 const onOneLeg: Means = (tags, frame) => {
   const other = tagsIn(tags['other']);
+  const { unit, value } = amountIn(tags);
+  // "Eighty five on one side": of a coil as likely as of a supply.
+  const isSide = /\bone side\b/i.test(frame.wordsOf(frame.span));
+  if (isSide && unit === null && (value ?? 0) < LEAST_LINE) return null;
   const readings = [tags, other].flatMap((each) =>
     each === null || !isVolts(each) ? [] : (electrical(each, null, frame) ?? []),
   );

@@ -57,9 +57,22 @@ const inAndOut: Means = (tags, frame) => {
   if (named !== null) return isCycled(named) ? pairOf('fan', tags, frame) : low;
   const ofFan = (part: PartId): Meaning | null =>
     part === 'fanControl' ? pairOf('fan', tags, frame) : null;
+  if (mayBeDegrees(tags)) return bothLeft(tags);
   const isNoLow = controlBySetting(tagsIn(tags['in']) ?? {}, frame) === 'highCutoutPressure';
   return { ofIt: { means: ofFan, inSentence: false, otherwise: isNoLow ? bothLeft(tags) : low } };
 };
+
+/** "Cuts in at thirty nine and out at thirty three": as close together and as high as a thermostat's, said in neither unit. */
+function mayBeDegrees(tags: Tags): boolean {
+  const into = amountIn(tagsIn(tags['in']) ?? {});
+  const out = amountIn(tagsIn(tags['out']) ?? {});
+  const isBare = into.unit === null && out.unit === null;
+  if (!isBare || into.value === null || out.value === null) return false;
+  return into.value >= LEAST_CUT_IN && into.value - out.value <= CLOSEST;
+}
+/** Ours: a low pressure control that lets in so high cuts out further below. */
+const LEAST_CUT_IN = 30;
+const CLOSEST = 8;
 
 const isCycled = (part: PartId | null): boolean => CYCLED.includes(part);
 
@@ -142,6 +155,13 @@ const CONTROLS: Partial<Record<PartId, QuantityId>> = {
   lowPressureSwitch: 'lowCutoutPressure',
 };
 
+/** A fan's control or the low side's, told from where it opens. */
+const namedOutAndIn: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  if (isCycled(part)) return actsOutAndIn(tags, frame);
+  return part === 'lowPressureSwitch' ? inAndOut(tags, frame) : null;
+};
+
 /** The setting of the control that was named; of nothing that was named, of the only one that can be set to it. */
 export function settingByKind(tags: Tags, part: PartId | null, frame: Frame): Meaning | null {
   const control = part === null ? controlBySetting(tags, frame) : (CONTROLS[part] ?? null);
@@ -167,6 +187,10 @@ const STAMPED =
 const IN =
   '([set to] (cuts in|cut in|cutting in|cuts back in|cut back in|came back in|kicked back in|comes back in)|cut in is|cut in is set|set (at|for) [a] cut in [of])';
 const OUT = '(cuts out|cutting out|cut out is|cut out is set|set to cut out)';
+/** What it does each time; "kicked out" tells of once. */
+const OPENS =
+  '((kicks|drops|shuts|cycles|turns|goes|trips) (out|off)|kicking (out|off)|opens|trips|breaks)';
+const BACK = '[it] [(cuts|cut|comes|kicks|cycles|is|goes|picks|right|then|closes|makes)]';
 const GOES_OUT =
   '([set to] (cut|cuts|cutting|kick|kicks|drop|drops|go|goes|shut|shuts|cycle|cycles|turn|turns) (out|off)|[set to] (open|opens|trip|trips))';
 const COMES_IN =
@@ -216,6 +240,16 @@ export const CONTROL_RULES: readonly Rule[] = [
     `[the] [(it|${LOW}|control|switch)] [is] ${OUT} [(at|of)] <amount:out> [and] [it] [(cuts|cut)] [back] in [is] [at] <amount:in> ${ON_IT}`,
     inAndOut,
     { examples: ['cuts out at ten and back in at thirty'] },
+  ),
+  rule(
+    `[the] [(it|she|${LOW}|control|switch)] [(is|set to)] (${OUT}|${OPENS}) [(at|of)] <amount:out> [<pause>] [(and|then)] ${BACK} (back (in|on|up)|(closes|makes) [back]) [at] <amount:in> ${ON_IT}`,
+    inAndOut,
+    { unheard: true, examples: ['kicks off at eight back on at thirty'] },
+  ),
+  rule(
+    `<the> <part> [is] (${GOES_OUT}|${OPENS}) [at] <amount:out> [<pause>] [(and|then)] (${BACK} back (in|on)|(closes|makes|comes on|cuts in|kicks on) [back]) [at] <amount:in>`,
+    namedOutAndIn,
+    { unheard: true, examples: ['fan cycle switch opens at one fifty closes at two ten'] },
   ),
   rule(
     `([the] ${LOW} [(is|was)] (set|cuts) [(at|for|to)]|[(i|we)] (set|adjusted|reset|changed) [the] ${LOW} (at|for|to)) (<amount:in> in [and] [(at|set at)] <amount:out> out|<amount:out> out [and] [(at|set at)] <amount:in> in)`,
@@ -284,16 +318,12 @@ export const CONTROL_RULES: readonly Rule[] = [
   rule('<amount> (is|was) the cut out (on|for|of) <the> <part>', acts('out'), {
     examples: ['four hundred is the cut out on the high pressure switch'],
   }),
-  rule(`[the] ${LOW} [is] (${OUT}|set to open|opens|trips) at <amount>`, one('lowCutoutPressure'), {
+  rule(`[the] ${LOW} [is] (${OUT}|set to open|${OPENS}) at <amount>`, one('lowCutoutPressure'), {
     examples: ['low side cuts out at ten'],
   }),
-  rule(
-    `[the] ${HIGH} [is] (${OUT}|set to open|opens|trips) at <amount>`,
-    one('highCutoutPressure'),
-    {
-      examples: ['high pressure switch cuts out at three eighty'],
-    },
-  ),
+  rule(`[the] ${HIGH} [is] (${OUT}|set to open|${OPENS}) at <amount>`, one('highCutoutPressure'), {
+    examples: ['high pressure switch cuts out at three eighty'],
+  }),
   rule(
     `[the] ([(it|switch|control|pressure control|pressure switch)] [is] ${OUT} at|cut out is) <amount>`,
     outOfLast,

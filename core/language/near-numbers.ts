@@ -81,17 +81,18 @@ const HEDGE = '(about|around|like|maybe|roughly|somewhere around|right around|ca
 const WHICH = '[number] (one|two|three|four|five|six|seven|eight|nine|ten|1|2|3|4|5|6|7|8|9|10)';
 const WHERE =
   '(on|in|at|by|near) the [(far|back|front)] (left|right|middle|end|top|bottom|back|front|corner|kitchen|bar|dock|line|door)';
-const DISPLAY = '(display|readout|controller|screen|stat|thermostat|dial|wall thermometer)';
+const DISPLAY =
+  '(display|readout|controller|screen|stat|thermostat|dial|(wall|door|dial|box|built in|unit) thermometer|thermometer on the (door|wall|front|box|case|unit)) [(on|in) the (door|front|wall|box|case|unit|panel)]';
 const PROBE =
-  '[own] (probe|thermometer|stick thermometer|pocket thermometer|thermocouple|gun|temp gun|infrared|meter|clamp)';
+  '[own] (probe|thermometer|stick thermometer|pocket thermometer|thermocouple|gun|temp gun|infrared|meter|clamp|stem)';
 const SHOWS =
-  '(is|says|is showing|shows|reads|is reading|is at|showing|reading|has it at|is saying|got)';
+  '(is|says|is showing|shows|reads|is reading|is at|showing|reading|has it at|is saying|got|puts it at|gives me)';
 
 /** Values told by two figures beside each other, or by two instruments. */
 export const NEAR_NUMBER_RULES: readonly Rule[] = [
   rule('[(it is|she is|box is)] [(at|down to|now|up to)] <number> (above|below) [zero]', fromZero),
   rule(
-    '[the] discharge [line] <link> <amount> [<pause>] [(and|it is)] [way] (too hot|hot|burning|hotter) [<clause>]',
+    '[the] discharge [line] <link> <amount> [<pause>] [(and|it is)] [(that is|which is|she is)] [(way|pretty|really|plenty|kind of|a little)] (too hot|hot|burning|hotter) [<clause>]',
     hotLine,
     { examples: ['discharge is two forty too hot to hold'] },
   ),
@@ -127,7 +128,7 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
     { examples: ['my probe says thirty eight but the controller says forty four'] },
   ),
   rule(
-    `[the] ${DISPLAY} (says|is|reads|is reading|is showing|shows|is saying) <amount:shown> [<pause>] [(but|and)] (my|mine) ${PROBE} ${SHOWS} <amount>`,
+    `[the] ${DISPLAY} (says|is|reads|is reading|is showing|shows|is saying) <amount:shown> [<pause>] [(but|and)] (my|mine|the) ${PROBE} ${SHOWS} <amount>`,
     boxByProbe,
     { examples: ['display says forty four but my probe is showing forty one'] },
   ),

@@ -6,6 +6,7 @@ import { isCounted } from './cut-numbers.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { type Amounted, amountIn, isVacuumUnit, withMore } from './measure.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { holdsNumber } from './own-reading.ts';
 import { partId, quantityId, tagsIn } from './slots.ts';
 import { asReading, fixed, reading } from './reading-means.ts';
 import { isPlausible } from './plausible.ts';
@@ -29,10 +30,16 @@ const valueFirst: Means = (tags, frame) => {
   // "Two pound bottle" is its size.
   if (/\b(?:pound|ounce) (?:bottle|cylinder|tank|jug|drum|can)\b/i.test(frame.wordsOf(frame.span)))
     return null;
+  // "One eighty five and twenty one, superheat nine": behind its comma a quantity has its own value.
+  if (amountIn(tags).unit === null && BREAKS.test(frame.wordsOf(frame.span)) && isFollowed(frame))
+    return null;
   // "Two degrees cooler" is how much, not where.
   if (/\bcooler$/i.test(frame.wordsOf(frame.span))) return null;
   return amountIn(tags).unit === null && !isSaidSo(quantity) ? null : asReading()(tags, frame);
 };
+
+const BREAKS = /[,;]/;
+const isFollowed = (frame: Frame): boolean => holdsNumber(wordBehind(frame));
 
 /** Named behind its value, or behind "no". */
 const isSaidSo = (quantity: QuantityId | null): boolean =>
@@ -277,7 +284,7 @@ export const READING_RULES: readonly Rule[] = [
     { examples: ['it was eighteen pounds on the suction when i hooked up'] },
   ),
   rule(
-    '[the] <quantity> [in <the> [(front|back)] (pan|pans|well|rail|drawer)] (probes|probed|temps) [out] [at] <amount>',
+    '[the] <quantity> [in <the> [(front|back)] (pan|pans|well|rail|drawer)] ((probes|probed|temps|temped) [out]|is (probing|temping)) [at] <amount>',
     probed,
     { unheard: true, examples: ['food in the front pan probes at eight'] },
   ),
@@ -395,7 +402,7 @@ export const READING_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(the|my|we are|running|i am running|we are running|pressures are|it is running|i have|i have got|i am at|pressure is|it is|reading|sitting at|got) [pressures] [are] <amount:head> over <amount:suction>',
+    '(the|my|we are|running|i am running|we are running|pressures are|it is running|i have|i have got|i am at|pressure is|it is|reading|sitting at|got|[now] (she|it) is [(at|running|sitting at|running at|back (to|at)|down to|up to)]|[now] (we|i) are [(at|running|back (to|at))]) [pressures] [are] <amount:head> over <amount:suction>',
     headOverSuction,
     {
       examples: ['running one ninety over fourteen'],

@@ -5,6 +5,7 @@ import { ANSWER_RULES } from './answers-in-passing.ts';
 import { ASIDE_RULES } from './asides.ts';
 import { CAPACITOR_RULES } from './capacitors.ts';
 import { CAUSE_RULES } from './cause-facts.ts';
+import { CHANGED_RULES } from './changed-by.ts';
 import { CIRCUIT_TRACE_RULES } from './circuit-trace.ts';
 import { COMMAND_RULES } from './commands.ts';
 import { BESIDE_RULES } from './drawn-beside.ts';
@@ -30,6 +31,7 @@ import { ROWLESS_RULES } from './rowless.ts';
 import { DICTATED_RULES, FIGURE_FIRST_RULES, VALUE_FIRST_RULES } from './value-first.ts';
 import { NEAR_NUMBER_RULES } from './near-numbers.ts';
 import { ONLY_THAT_RULES } from './only-that.ts';
+import { PROBED_RULES } from './probed.ts';
 import { RUN_RULES } from './run-again.ts';
 import { READING_RULES } from './readings.ts';
 import { RECOMMENDATION_RULES } from './recommendations.ts';
@@ -42,6 +44,7 @@ import { METER_VERB_RULES } from './meter-verbs.ts';
 import { METERED_THERE_RULES } from './metered-there.ts';
 import { METER_TALK_RULES } from './meter-talk.ts';
 import { FEED_RULES } from './frost-and-feed.ts';
+import { START_RULES } from './from-the-start.ts';
 import { GAS_RULES, GAS_TALK_RULES } from './gas-told.ts';
 import { GAUGE_TALK_RULES } from './gauge-talk.ts';
 import type { Rule } from './rule.ts';
@@ -86,11 +89,14 @@ export const RULES: readonly Rule[] = [
   ...PLACE_NAME_RULES,
   ...CONDENSING_SIDE_RULES,
   ...AIR_AND_LINE_RULES,
+  ...PROBED_RULES,
   ...CIRCUIT_TRACE_RULES,
   ...BESIDE_RULES,
   ...CONTROL_RULES,
   ...NEAR_NUMBER_RULES,
   ...VALUE_FIRST_RULES,
+  ...START_RULES,
+  ...CHANGED_RULES,
   ...BEFORE_RULES,
   ...ROWLESS_RULES,
   ...NUMBERED_RULES,

@@ -1,6 +1,6 @@
 import type { PartId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
-import { wordBefore } from './clause-start.ts';
+import { startsClause, wordBefore } from './clause-start.ts';
 import { settingByKind } from './controls.ts';
 import { TURNS } from './fans.ts';
 import { finding } from './finding-of.ts';
@@ -63,6 +63,20 @@ const asItTrips: Means = (tags, frame) => {
   if (found?.quantity !== quantity) return null;
   return { readings: [{ ...found, event: 'tripped' }] };
 };
+
+/** "Went off on high pressure at three ninety five" */
+const offAt =
+  (part: PressureSwitch): Means =>
+  (tags, frame) => {
+    const found = reading(SIDE_OF[part], amountIn(tags), frame);
+    if (found?.quantity !== SIDE_OF[part]) return null;
+    return {
+      readings: [{ ...found, event: 'tripped' }],
+      findings: [finding(part, 'tripped', frame)],
+    };
+  };
+const tellsIt = (frame: Frame): boolean =>
+  frame.endsAtPause && (startsClause(frame) || /^(?:and|then)$/i.test(wordBefore(frame)));
 
 /** "High pressure's made": the control of that side, since no pressure is made or open. */
 const sideIs =
@@ -128,6 +142,8 @@ const THE_SIDE = '[(the|it is)]';
 const HIGH = '(high (pressure|head|side)|head pressure|high [side] pressure)';
 const LOW = '(low (pressure|side|suction)|suction pressure|low [side] pressure)';
 const SWITCH = '[(switch|control|safety|cut out|again|now)]';
+const TRIPS =
+  '(opens|trips|kicks out|drops out|cuts out|goes out|goes open|pops|opened [up]|tripped|kicked out|dropped out|cut out|went out)';
 const PASSES = '(is|are|was|were|shows|reads|checks|has)';
 
 /** What the safeties did, told as it is told on a call: by their side, and by what went out on them. */
@@ -152,6 +168,40 @@ export const SAFETY_RULES: readonly Rule[] = [
   rule(`${SAYS} ${OFF} [again] on ${THE_SIDE} ${LOW} ${SWITCH}`, isOffOn('lowPressureSwitch'), {
     examples: ['it went off on low pressure', 'kicked out on low suction'],
   }),
+  rule(
+    `${SAYS} ${OFF} [again] on ${THE_SIDE} ${HIGH} ${SWITCH} at <amount>`,
+    offAt('highPressureSwitch'),
+    {
+      unheard: true,
+      examples: ['went off on high pressure at three ninety five'],
+    },
+  ),
+  rule(
+    `${SAYS} ${OFF} [again] on ${THE_SIDE} ${LOW} ${SWITCH} at <amount>`,
+    offAt('lowPressureSwitch'),
+    {
+      unheard: true,
+      examples: ['kicked out on low pressure at five'],
+    },
+  ),
+  rule(
+    `[(and|then|and then)] [the] high pressure [(just|finally|always|then)] ${TRIPS} [(every time|again|on me|right away)]`,
+    isOffOn('highPressureSwitch'),
+    {
+      only: tellsIt,
+      unheard: true,
+      examples: ['then the high pressure opens'],
+    },
+  ),
+  rule(
+    `[(and|then|and then)] [the] low pressure [(just|finally|always|then)] ${TRIPS} [(every time|again|on me|right away)]`,
+    isOffOn('lowPressureSwitch'),
+    {
+      only: tellsIt,
+      unheard: true,
+      examples: ['then the low pressure opens'],
+    },
+  ),
   rule(
     '(when|every time) (it|she|the compressor) (trips|tripped|kicks out|kicks off|cuts out|goes off|opens) [out] ([the] <quantity> <link> <amount>|(i have got|i have|i see|i am (seeing|reading)) <amount> (on|at) <the> <quantity>)',
     asItTrips,

@@ -38,6 +38,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~head temp',
     '~(saturated|sat) (condensing|head|discharge) [(temp|temperature)]',
     '~condensing at',
+    '~(head|discharge|condensing|high side) saturation [(temp|temperature)]',
     '~s c t',
   ],
   evaporatingTemp: [
@@ -48,6 +49,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~evap (temp|temperature)',
     '~coil (temp|temperature)',
     '~saturation temperature',
+    '~(suction|evaporating|evaporator|evap|coil|low side) saturation [(temp|temperature)]',
     '~s s t',
   ],
   ambientTemp: [
@@ -104,7 +106,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     'product [temperature]',
     '~product temp',
     '~prod [temp]',
-    '~(food|core|milk|meat|produce|chicken|fish|[ground] beef|pork|seafood|shrimp|salmon|turkey|dairy|eggs|cheese|yogurt|butter|ice cream|lettuce|salad|soup|sauce|dough) [(temp|temperature)]',
+    '~(food|core|milk|meat|produce|chicken|fish|[ground] beef|pork|seafood|shrimp|salmon|turkey|dairy|eggs|cheese|yogurt|butter|ice cream|lettuce|[(potato|macaroni|pasta|egg|chicken|tuna|fruit)] salad|soup|sauce|dough|coleslaw|slaw|bacon|sausage|ham|tuna|crab|lobster|deli meat|lunch meat|sour cream|mayo|beer|dressing|guacamole) [(temp|temperature)]',
   ],
   setpointTemp: [
     'set point',

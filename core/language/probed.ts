@@ -1,0 +1,145 @@
+import type { Tags } from '../grammar/nodes.ts';
+import type { QuantityId } from '../terms/quantities.ts';
+import { QUANTITIES } from '../terms/quantities.ts';
+import { startsClause, wordBehind } from './clause-start.ts';
+import { amountIn } from './measure.ts';
+import { fixed, leftToAsk } from './reading-means.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { partId, quantityId, tagsIn } from './slots.ts';
+import { degrees, throughPart } from './through-part.ts';
+
+/** A side that is named where a thermometer sits is its line. */
+const LINE_OF: Partial<Record<QuantityId, QuantityId>> = {
+  headPressure: 'dischargeLineTemp',
+  suctionPressure: 'suctionLineTemp',
+};
+
+function thermometerOn(tags: Tags, frame: Frame): Meaning | null {
+  const named = quantityId(tags['quantity']);
+  const quantity = named === null ? null : (LINE_OF[named] ?? named);
+  if (quantity === null || QUANTITIES[quantity].dimension !== 'temperature') return null;
+  const found = degrees(quantity, tags, frame);
+  return found === null ? null : { readings: [found] };
+}
+
+/** "Clamped the suction line, forty four": what holds a thermometer is read by it, and nothing was tightened. */
+const probed: Means = (tags, frame) => thermometerOn(tags, frame) ?? leftToAsk(tags);
+
+/** "Six inches from the compressor discharge is two oh eight": so far along a pipe it is the pipe that is read. */
+const along: Means = (tags, frame) => {
+  const found = thermometerOn(tags, frame);
+  return found !== null || amountIn(tags).unit === null ? found : null;
+};
+
+/** Air at both ends of a coil: of the one that was named, else of the one that can do so to it. */
+const airEnds: Means = (tags, frame) => {
+  const slots = [tags, ...['where', 'into', 'from'].map((slot) => tagsIn(tags[slot]))];
+  const named = slots.map((slot) => partId(slot?.['part'])).find((part) => part !== null) ?? null;
+  // "Coil" is either of the two.
+  const isEither = named === 'condenser' && !/\b(?:cond|outdoor)/i.test(frame.wordsOf(frame.span));
+  if (named !== null && !isEither) return throughPart(named, tags, frame);
+  return throughPart('evaporator', tags, frame) ?? throughPart('condenser', tags, frame);
+};
+
+/** "Air on ninety", behind the air that comes off. */
+const BEFORE: Partial<Record<QuantityId, QuantityId>> = {
+  condenserLeavingAirTemp: 'ambientTemp',
+  supplyAirTemp: 'boxTemp',
+};
+const AFTER: Partial<Record<QuantityId, QuantityId>> = {
+  ambientTemp: 'condenserLeavingAirTemp',
+  boxTemp: 'supplyAirTemp',
+};
+const otherEnd =
+  (ends: Partial<Record<QuantityId, QuantityId>>): Means =>
+  (tags, frame) => {
+    const means = (quantity: QuantityId): Meaning | null => {
+      const end = ends[quantity];
+      const found = end === undefined ? null : degrees(end, tags, frame);
+      return found === null ? null : { readings: [found] };
+    };
+    return { ofThat: { means, otherwise: leftToAsk(tags) } };
+  };
+
+/** "It's one oh two in the shade" */
+const inShade: Means = (tags, frame) => {
+  const isAll = wordBehind(frame) === '' || !startsClause(frame);
+  return isAll ? fixed('outdoorTemp')(tags, frame) : null;
+};
+
+/** "Red one's at two oh five": of two gauges the one that was not told yet. */
+const gaugeOf =
+  (quantity: QuantityId): Means =>
+  (tags, frame) => {
+    const found = fixed(quantity)(tags, frame);
+    const means = (last: QuantityId): Meaning | null =>
+      last === 'headPressure' || last === 'suctionPressure' ? found : null;
+    const last = frame.context.lastQuantity;
+    return { ofThat: { means, otherwise: (last && means(last)) ?? leftToAsk(tags) } };
+  };
+
+const THERMOMETER =
+  '(clamp|pipe clamp|probe|probes|thermometer|thermocouple|thermistor|temp (clamp|probe|lead|sensor)|lead|bead|infrared|ir|gun|temp gun|laser|heat gun|stem|pocket thermometer|pipe probe|k type)';
+const DEVICE = `(my|a|the) [temp] ${THERMOMETER} [(on|onto|on to|in|into|to|across|at|down in)]`;
+const WITH = `(my|a|the) [temp] ${THERMOMETER}`;
+const TO = '[(to|on|in|at)]';
+const PUT = `[(i|we|just|and|so|i just|then)] ((clamped|strapped|taped|shot|probed|temped|zapped|lasered) [on] [${DEVICE}] ${TO}|(stuck|put|hooked|clipped|hung|laid|dropped|shoved|jammed|poked|got|have [got]|set|placed|pushed) ${DEVICE} ${TO})`;
+const HOLDS =
+  '[(a|the|one of the|some of the|that)] [((tub|pan|case|tray|bucket|box|bin|carton|gallon|jug|rail|pot|cup|package|pack|block|wheel|bottle|can|container|bag|sheet pan|hotel pan|well) of|top|bottom|middle|center)]';
+const FAR = '[(about|maybe|like|right at|right|just)] <number:far> (inch|inches|foot|feet)';
+const FROM =
+  '[(up|down|out|back|away|over|off)] (from|of|off|off of|before|ahead of|upstream of|downstream of|past|short of) <the> <part:where>';
+const THERE = `[(${FAR} ${FROM}|[right] (at|by|near|before|ahead of|coming off|leaving|off|on|in) <the> <part:where>)]`;
+const SHOWS =
+  '[<pause>] [(and|so)] [(it is|i got|i have got|i have|i am (getting|reading|seeing)|it (reads|says|shows)|got|reads|reading|that is|says|showing|came up|comes up|it came up|gives me|getting)] [(at|with)]';
+const ONTO =
+  '((air|temp|temperature) (on|onto|into|in|entering|going (in|into|on)|coming (in|on))|(entering|incoming|inlet|intake) [air]) [[to] <the> <part:into>] [(temp|temperature|side)]';
+const OFF_OF =
+  '([air] (off|out of|out|leaving|coming (off|out of|out)|going out)|(leaving|outgoing|outlet|discharge|exhaust) [air]) [[of] <the> <part:from>] [(temp|temperature|side)]';
+
+/** What thermometers show where they were put, and the air at both ends of a coil. */
+export const PROBED_RULES: readonly Rule[] = [
+  rule(`${PUT} ${HOLDS} <the> <quantity> [with ${WITH}] ${THERE} ${SHOWS} <amount>`, probed, {
+    only: startsClause,
+    unheard: true,
+    examples: [
+      'clamped the suction line six inches off the compressor forty four degrees',
+      'shot the product with the infrared forty one',
+    ],
+  }),
+  rule(`${FAR} ${FROM} [<pause>] [the] <quantity> [line] <link> <amount>`, along, {
+    unheard: true,
+    examples: ['six inches out from the compressor discharge is two oh eight'],
+  }),
+  rule(`[the] <quantity> [line] [(at|is)] ${FAR} ${FROM} <link> <amount>`, along, {
+    unheard: true,
+    examples: ['discharge six inches out from the compressor is two oh eight'],
+  }),
+  rule(
+    `[<the> <part:where> [<pause>]] [the] ${ONTO} <link> <amount:in> [<pause>] [and] [the] ${OFF_OF} <link> <amount:out>`,
+    airEnds,
+    {
+      unheard: true,
+      examples: ['air on the coil thirty eight air off twenty nine'],
+    },
+  ),
+  rule(
+    `[<the> <part:where> [<pause>]] [the] ${OFF_OF} <link> <amount:out> [<pause>] [and] [the] ${ONTO} <link> <amount:in>`,
+    airEnds,
+    { unheard: true, examples: ['air off the condenser one ten air on ninety'] },
+  ),
+  rule('[the] air (on|in) <link> <amount>', otherEnd(BEFORE), { unheard: true, examples: [] }),
+  rule('[the] air (off|out) <link> <amount>', otherEnd(AFTER), { unheard: true, examples: [] }),
+  rule('[it is] <amount> in the (shade|sun)', inShade, {
+    unheard: true,
+    examples: ['one oh two in the shade'],
+  }),
+  rule('[(the|and|and the|my)] red one <link> <amount>', gaugeOf('headPressure'), {
+    unheard: true,
+    examples: [],
+  }),
+  rule('[(the|and|and the|my)] blue one <link> <amount>', gaugeOf('suctionPressure'), {
+    unheard: true,
+    examples: [],
+  }),
+];
