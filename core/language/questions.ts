@@ -3,6 +3,7 @@ import { JUDGED_QUESTIONS } from './questions/judged.ts';
 import { LIMIT_QUESTIONS } from './questions/limits.ts';
 import { MAKERS_FIGURES } from './questions/makers-figures.ts';
 import { TOLD_AND_ASKED } from './questions/told-and-asked.ts';
+import { PASSING_QUESTIONS } from './questions/in-passing.ts';
 import { REASON_QUESTIONS } from './questions/reasons.ts';
 import { RECALLED_QUESTIONS } from './questions/recalled.ts';
 import { RECORD_QUESTIONS } from './questions/record.ts';
@@ -31,6 +32,7 @@ export const QUESTION_RULES: readonly Rule[] = [
   ...REASON_QUESTIONS,
   ...LIMIT_QUESTIONS,
   ...SAFE_TO_QUESTIONS,
+  ...PASSING_QUESTIONS,
   ...WAITING_QUESTIONS,
   ...RECORD_QUESTIONS,
   ...MAKERS_FIGURES,

@@ -148,6 +148,35 @@ const amendNot: Means = (tags, frame) => {
 const isToldToUs = (frame: Frame): boolean =>
   !/^switch\b/i.test(frame.wordsOf(frame.span)) || startsClause(frame);
 
+/** "That's not head, that's suction": what was kept under the wrong name is taken back, and asked about under the right one. */
+const misnamed: Means = (tags, frame) => {
+  const wrong = quantityId(tags['quantity']);
+  const right = quantityId(tagsIn(tags['right'])?.['quantity']);
+  if (wrong === null || right === null || wrong === right) return null;
+  const { context, span } = frame;
+  const known = wrong === 'headPressure' || wrong === 'suctionPressure' ? context[wrong] : null;
+  const undone = command({ do: 'undo', quantity: wrong });
+  const isPressure = right === 'headPressure' || right === 'suctionPressure';
+  if (known === null || !isPressure) return undone;
+  const words = frame.wordsOf(span);
+  const { value, unit } = known;
+  const asked = { quantity: right, value, unit, unitFrom: 'said', place: null, words } as const;
+  return { ...undone, doubts: [{ ...asked, why: 'expected' }] };
+};
+
+/** "Wrong hose, swap those two": what was told of each side is the other's. */
+const swapped: Means = (_tags, frame) => {
+  const { headPressure, suctionPressure } = frame.context;
+  if (headPressure === null || suctionPressure === null)
+    return { remarks: [frame.wordsOf(frame.span)] };
+  return {
+    commands: [
+      { do: 'amend', quantity: 'headPressure', ...suctionPressure },
+      { do: 'amend', quantity: 'suctionPressure', ...headPressure },
+    ],
+  };
+};
+
 /** Without a pause between them, "not fifteen fifty" is two numbers only where one is misheard as the other, or lies beside it. */
 const amendNear: Means = (tags, frame) => {
   const wrong = amountIn(tagsIn(tags['wrong']) ?? {}).value;
@@ -280,7 +309,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     examples: ['make it eighty nine'],
   }),
   rule(
-    '(make that|should be|that should be|it should be|i meant|i mean|correction|change (it|that) to|(it was|it is|that is|that was) really|i meant to say|meant|let us make (it|that)|it is actually|actually it is|that is actually|actually|no it is|no that is|no make (it|that)|sorry|no|nope|no wait|change that one to|correct that to|correct (it|that) to|that was|no i said|no i meant|no i mean|nope i said|no no i said|wait i said|i said|should have been|that should have been) <amount>',
+    '[(sorry|oops|whoa|shoot|my bad|wait|ah|dang)] (make that|should be|that should be|it should be|i meant|i mean|correction|change (it|that) to|(it was|it is|that is|that was) really|i meant to say|meant|let us make (it|that)|it is actually|actually it is|that is actually|actually|no it is|no that is|no make (it|that)|sorry|no|nope|no wait|change that one to|correct that to|correct (it|that) to|that was|no i said|no i meant|no i mean|nope i said|no no i said|wait i said|i said|should have been|that should have been) <amount>',
     amend,
     { examples: ['no one forty eight', 'correction one forty eight'], alone: true },
   ),
@@ -368,12 +397,36 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     amendNot,
     { examples: ['it is one ninety not one nineteen'], alone: true },
   ),
+  rule(
+    `[(no|oops|sorry|wait|whoa)] (i (read|said|told you|gave you|had|called) (that|it) wrong|i misread (it|that)|i misspoke|wrong number|(that|it) (is|was) (wrong|off|a typo)|typo) [<pause>] [(it is|that is|should be|it should be|make it|make that|it was|i meant|really|it is really|it is actually)] <amount>`,
+    amend,
+    { alone: true, unheard: true, examples: ['i read that wrong it is thirteen'] },
+  ),
+  rule(
+    '[(no|wait|sorry|oops|hold on)] (that|it) (is|was) not [(the|my)] <quantity> [<pause>] [(but|no)] (that|it) (is|was) [(the|my)] <quantity:right>',
+    misnamed,
+    { alone: true, unheard: true, examples: ['that is not head that is suction'] },
+  ),
+  rule(
+    '[(no|wait|sorry|oops|hold on)] (that|it) (is|was) [(the|my)] <quantity:right> [<pause>] [and] not [(the|my)] <quantity>',
+    misnamed,
+    {
+      alone: true,
+      unheard: true,
+      examples: ['that was the liquid line not the suction line'],
+    },
+  ),
+  rule(
+    '[(oops|wait|whoa|sorry|no)] [(wrong (hose|hoses|gage|gages|side|sides)|i (had|have|got) (them|those|it|the hoses) backwards)] [<pause>] (swap|switch|flip|reverse|trade) (those|them|these) [two] [(around|over|back)]',
+    swapped,
+    { alone: true, unheard: true, examples: ['swap those two'] },
+  ),
   rule('<amount:right> not <amount:wrong>', amendNot, {
     examples: ['sixteen not twenty six'],
     alone: true,
   }),
   rule(
-    '[(no|whoa|wait|hold on|hey|nope|sorry)] [(it is|that is|i said)] not [<link>] <amount:wrong> (it is|but|i said|<pause>) <amount:right>',
+    '[(no|whoa|wait|hold on|hey|nope|sorry|oops)] [(typo|my mistake|slip|my bad|wrong number)] [(it is|that is|i said)] not [<link>] <amount:wrong> (it is|but|i said|<pause>) <amount:right>',
     amendNot,
     { examples: ['not fifteen, fifty'], alone: true },
   ),

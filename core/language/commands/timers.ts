@@ -60,6 +60,16 @@ const thisLong: Means = (tags, frame) => {
   return timer(timed === null ? tags : { ...tags, timed }, frame);
 };
 
+/** "Remind me in five": minutes, as long as so many are waited for. */
+const soonEnough: Means = (tags, frame) => {
+  const minutes = numberIn(tags['number']);
+  return minutes !== null && minutes > MOST_MINUTES && tags['per'] === undefined
+    ? null
+    : timer(tags, frame);
+};
+/** Ours. */
+const MOST_MINUTES = 120;
+
 const stop: Means = (tags, frame) => command({ do: 'stopTimer', about: aboutIn(tags, frame) });
 
 const START = '(set|start|give me|~run|~put on|~begin|~set me|~i need|~start me)';
@@ -79,7 +89,7 @@ const TIMED_WORK: readonly Rule[] = [
     timer,
     { examples: ['give me fifteen minutes on the timer'] },
   ),
-  rule('(start me|set me|time me for) [(a|another)] <duration>', timer, {
+  rule('(start me|set me|time me [for]) [(a|another)] <duration>', timer, {
     alone: true,
     examples: ['set me fifteen minutes'],
   }),
@@ -184,11 +194,15 @@ export const TIMER_COMMANDS: readonly Rule[] = [
       examples: ['set a timer for twenty'],
     },
   ),
-  rule('[(give me|set me|put me)] <duration> on (that|this|it) [(and|then|and then)]', thisLong, {
-    unheard: true,
-    apart: true,
-    examples: ['give me ten minutes on that'],
-  }),
+  rule(
+    '[(give me|set me|put me|put|start|run|set)] <duration> on (that|this|it) [(and|then|and then)]',
+    thisLong,
+    {
+      unheard: true,
+      apart: true,
+      examples: ['give me ten minutes on that'],
+    },
+  ),
   rule('[[the] [vacuum] (pump|vacuum) [is] on] timer [(for|of|at)] <number>', thisLong, {
     unheard: true,
     apart: true,
@@ -227,6 +241,31 @@ export const TIMER_COMMANDS: readonly Rule[] = [
   rule('[(start|set|run)] [(the|a)] <timed> timer [(for|at|to)] <duration>', timer, {
     unheard: true,
     examples: ['vacuum timer ten minutes'],
+  }),
+  rule(
+    '(start|set|run|hit) (the|a|my) (clock|timer|watch|stopwatch) <pause> <duration> [<pause> [(for|on) [the]] <timed>]',
+    timer,
+    { unheard: true, examples: [] },
+  ),
+  rule(
+    '(time me [for]|give me) <duration> (while|until|till|so i can|and see|to see) <clause>',
+    timer,
+    { unheard: true, examples: ['time me five minutes while it settles'] },
+  ),
+  rule(
+    '(remind|ping|wake|alert|beep|holler at|come back to|check back with|get back to|yell at) me [again] in [about] (<number>|<duration>) [(to|about) [the] <clause>]',
+    soonEnough,
+    { apart: true, unheard: true, examples: ['remind me in five to check the head'] },
+  ),
+  rule('(come back|check back|check in) in [about] <duration>', timer, {
+    alone: true,
+    unheard: true,
+    examples: ['come back in ten minutes'],
+  }),
+  rule('[the] timer (off|stop|cancel|done)', stop, {
+    alone: true,
+    unheard: true,
+    examples: ['timer off'],
   }),
   rule('timer [for] <duration> <timed>', timer, {
     unheard: true,

@@ -154,7 +154,7 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     { examples: ['what causes high head pressure'] },
   ),
   rule(
-    `(what (does|would) [(a|the|my|this|that)] (high|low|zero|no) <asked> (mean|tell (me|you|us)|point (to|at)|indicate)|what is [(a|the|my|this|that)] (high|low) <asked> (telling|tell) (me|you|us)|what does it mean (when|if) ${MY} <asked> is [(so|too|that|really)] (high|low|up|down|zero))`,
+    `(what (does|would) [(a|the|my|this|that)] (high|low|zero|no) <asked> [(with|and|but) [(a|the)] (high|low|zero|no) <asked:second>] (mean|tell (me|you|us)|point (to|at)|indicate)|what is [(a|the|my|this|that)] (high|low) <asked> (telling|tell) (me|you|us)|what does it mean (when|if) ${MY} <asked> is [(so|too|that|really)] (high|low|up|down|zero))`,
     plain('causes'),
     { unheard: true, examples: ['what does high superheat mean'] },
   ),

@@ -7,6 +7,10 @@ const valueAsked: Means = (tags) => {
   return about === null ? null : ask({ ask: 'value', about });
 };
 
+/** "What'd I get on the liquid line": did; "what would I get" looks for what should be there. */
+const valueGot: Means = (tags, frame) =>
+  /^what'?d\b/i.test(frame.wordsOf(frame.span)) ? valueAsked(tags, frame) : null;
+
 const valueOf =
   (about: 'evaporatingTemp' | 'condensingTemp'): Means =>
   () =>
@@ -16,6 +20,11 @@ const SO_FAR = '[(already|yet|so far|today|for this (unit|one|job)|in there)]';
 
 /** What was told before, asked for in other words than those of a reading. */
 export const RECALLED_QUESTIONS: readonly Rule[] = [
+  rule(
+    `what would (i|we|you) (get|have|say|put [down]|read) (for|on|in|at|as) ${MY} <asked> [(again|earlier|last|last time|just now)]`,
+    valueGot,
+    { unheard: true, examples: [] },
+  ),
   rule(
     `(did|have) (i|we) [(already|ever)] (write|written|wrote|put|jot|jotted|note|noted|record|recorded|log|logged|enter|entered) [(down|in)] ${MY} <asked> [(down|in)] ${SO_FAR}`,
     valueAsked,

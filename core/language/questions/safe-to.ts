@@ -17,7 +17,7 @@ const CAPACITORS =
   '(the|this|that|these|those|a|my) [(run|start)] (capacitor|cap|capacitors|caps|can)';
 
 const isWet = (frame: Frame): boolean =>
-  /^sweating on\b/i.test(frame.wordsOf(frame.span)) && wordBefore(frame) !== '';
+  /^sweat(?:ing)? on\b/i.test(frame.wordsOf(frame.span)) && wordBefore(frame) !== '';
 
 /** What is asked about, told by what would be done and to what: the first that fits. */
 const TOPICS: readonly (readonly [SafetyTopic, RegExp])[] = [

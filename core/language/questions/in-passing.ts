@@ -1,0 +1,118 @@
+import { startsClause, wordBehind } from '../clause-start.ts';
+import { isElectrical } from '../electrical-quantities.ts';
+import { asReading } from '../reading-means.ts';
+import { type Frame, type Means, type Rule, rule } from '../rule.ts';
+import { quantityId } from '../slots.ts';
+import { ask, MY, plain } from './asking.ts';
+import { supposedIn } from './supposed.ts';
+
+const compareLast: Means = () => ask({ ask: 'compare', about: null });
+const targetLast: Means = () => ask({ ask: 'target', about: null });
+
+/** A clause of its own: "where should I be careful" asks something else. */
+const isWhole = (frame: Frame): boolean => frame.endsAtPause && startsClause(frame);
+
+/** "Eleven subcool, where do we want that": where it stands is told with the question. */
+const toldAndWanted: Means = (tags, frame) => {
+  const about = quantityId(tags['quantity']);
+  const found = about === null || isElectrical(about) ? null : asReading()(tags, frame);
+  return found === null ? null : { ...found, ...ask({ ask: 'target', about }) };
+};
+
+/** "What pressure should I see": of the two the head, which the day decides. */
+const pressureWanted: Means = (tags, frame) => {
+  const supposed = supposedIn('headPressure', tags, frame);
+  return ask({ ask: 'target', about: 'headPressure', ...(supposed === null ? {} : { supposed }) });
+};
+
+/** What the pressure last spoken of boils or condenses at; of none, what the coil does. */
+const saturationNow: Means = (_tags, { context: { lastQuantity } }) => {
+  const isHigh = lastQuantity === 'headPressure' || lastQuantity === 'condensingTemp';
+  return ask({ ask: 'value', about: isHigh ? 'condensingTemp' : 'evaporatingTemp' });
+};
+
+const boxEta: Means = () => ask({ ask: 'eta', about: 'boxTemp' });
+
+/** "How did you come up with fourteen on the suction": what goes on behind it may ask of something else. */
+const workingOf: Means = (tags, frame) =>
+  wordBehind(frame) === '' ? plain('working')(tags, frame) : null;
+
+const ROUGHLY = '[(roughly|about|now|right now|ballpark|here|today|would you say|you think)]';
+const AM_I = '(am i|are we|is it|is she|is that|is this)';
+const OFF =
+  '((way|very|really|that|too far|pretty|much) (off|over|under|high|low)|[(way|anywhere)] (in the weeds|in the ballpark|in the neighborhood|out of (line|range|whack)|off (target|base)|on target|out in left field|where (i|we|it) (should|need|needs|ought) to be|where (i|we|it) should be|close to (right|target|normal)))';
+const ON_A_DAY = '(at|with|in) [(a|an)] <amount> [(ambient|outside|outdoors|out|day|weather)]';
+const WHICH_PRESSURE =
+  '(what|which|what kind of|what sort of) (pressure|pressures|head) should (i|we) (see|have|be (at|seeing|getting|running)|expect|get|look for|want)';
+const BE =
+  '(be [(at|running|seeing|reading|getting|sitting|looking at)]|run|see|want to (be|see) [at])';
+const AGAIN = '[(again|one more time|back|so far|please)]';
+const WAS_HERE =
+  '(out (here|on (this|it|this one|this unit)|to this)|on (this one|this unit|it|this thing)|in here|here|to (this one|this unit|look at it|see it))';
+
+/** Questions put in passing, and cut short: what they are of was spoken of. */
+export const PASSING_QUESTIONS: readonly Rule[] = [
+  rule(`[(so|well|ok)] ${AM_I} ${OFF} ${ROUGHLY}`, compareLast, {
+    only: isWhole,
+    unheard: true,
+    examples: ['am i way off', 'am i in the weeds'],
+  }),
+  rule(
+    `how (many (degrees|pounds|psi)|far|much) (over|under|high|low|off|above|below|out) ${AM_I} ${ROUGHLY}`,
+    compareLast,
+    { unheard: true, only: isWhole, examples: ['how many degrees over am i'] },
+  ),
+  rule(
+    `[well] (that|this|it) (is not|does not (look|seem|sound)|can not be|is) (right|normal|good|ok|high|low) <pause> [or] (is (it|that)|does (it|that)|can (it|that)|is not (it|that))`,
+    compareLast,
+    { unheard: true, examples: [] },
+  ),
+  rule(`[(so|and|ballpark|roughly)] (where|what) should (i|we) ${BE} ${ROUGHLY}`, targetLast, {
+    unheard: true,
+    only: isWhole,
+    examples: ['where should i be', 'what should i be at'],
+  }),
+  rule(
+    `(${ON_A_DAY} [<pause>] ${WHICH_PRESSURE}|${WHICH_PRESSURE} [${ON_A_DAY}])`,
+    pressureWanted,
+    {
+      unheard: true,
+      examples: ['at ninety degrees ambient what pressure should i see'],
+    },
+  ),
+  rule(
+    '[(i have|i got|i have got|got|at)] [(a|an)] <amount> [of] <quantity> <pause> ((where|what) (do|should|would) (i|we|you) (want|need|like) (it|that) [(at|to be [at])]|(what|where) should (it|that|i|we) be [at])',
+    toldAndWanted,
+    { unheard: true, examples: [] },
+  ),
+  rule(
+    `what (is|are) ${MY} (saturation|saturated) [(temp|temperature)] [(at|right now|now|at now|here)]`,
+    saturationNow,
+    { unheard: true, only: isWhole, examples: ['what is my saturation right now'] },
+  ),
+  rule(
+    `how (long|much longer|much more time|many more minutes) [<pause>] (before|until|till) (she|it|<the> (box|cooler|freezer|case|walk in)|we) (is|are|gets|get|will be|comes|hits) [(back|down)] [(at|to|down to)] (temp|temperature|set point|where (it|we) (should|needs to|need to) be)`,
+    boxEta,
+    { unheard: true, examples: ['how much longer before she is at temp'] },
+  ),
+  rule(
+    `(read|give|tell|say|repeat|run) [me] [back] [(my|the|those|all my|all the)] (pressures|temps|temperatures|both pressures) ${AGAIN}`,
+    plain('readback'),
+    { unheard: true, only: isWhole, examples: ['read me my pressures again'] },
+  ),
+  rule(
+    'how (did|would|do) you (come up with|get|figure|arrive at|land on|come to) [(the|that)] <amount>',
+    workingOf,
+    { unheard: true, examples: ['how would you come up with fourteen'] },
+  ),
+  rule(
+    'what (did|would) (they|he|we|i|she|the last (guy|tech|company|crew)|somebody|anybody) (do|find|change|replace|put in|fix|adjust) [(to|on|with)] [(here|it|this|this one|this unit)] (last (time|visit|month|week|year)|the last time)',
+    () => ask({ ask: 'history' }),
+    { unheard: true, examples: ['what would they do here last time'] },
+  ),
+  rule(
+    `(was|has|have|were|had) (anybody|anyone|somebody|someone|another tech|any of us|we|they) [(been|ever|already)] [(been|working|already)] ${WAS_HERE} [(before|lately|recently|already|this (week|month|year)|last (week|month|year))]`,
+    () => ask({ ask: 'history' }),
+    { unheard: true, only: isWhole, examples: ['was anybody out on this one before'] },
+  ),
+];
