@@ -8,7 +8,7 @@ const REPLACED = { work: 'replace' } as const;
 /** What ought to be put in, in the looser ways that it is told in. */
 export const ADVISED_RULES: readonly Rule[] = [
   rule(
-    `[(i|we)] (would|should|ought to|need to|have to|want to|going to|will|would like to) put ${NEW} <part> (in|on) [(it|here|there|this|that|this one|this thing)] ${TAIL}`,
+    `[(i|we)] (would|should|ought to|need to|have to|want to|going to|will|would like to) (put|throw|stick) (${NEW} <part> (in|on) [(it|here|there|this|that|this one|this thing)]|[(some|new|brand new)] <part> (in|on) (it|here|there|this|that|this one|this thing)) ${TAIL}`,
     todo,
     { unheard: true, tags: REPLACED, examples: ['i would put a new door gasket in it'] },
   ),

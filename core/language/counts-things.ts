@@ -40,6 +40,7 @@ export function countsThings(tokens: readonly Token[], start: number, end: numbe
   return (
     OF_FEW.has(next) ||
     (JOINS.has(next) && second !== undefined && OF_MANY.has(second)) ||
+    (last.text === 'one' && next.text === 'of') ||
     (last.text === 'one' && isPointedOut(next) && !OURS.has(next))
   );
 }

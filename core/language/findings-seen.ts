@@ -16,6 +16,14 @@ const found =
   (part: PartId, state: FindingStateId): Means =>
   (_tags, frame) => ({ findings: [finding(part, state, frame)] });
 
+/** What no air goes through is plugged; that none comes off an evaporator may be its fans or its ice. */
+const noAir: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  return tags['part'] === 'evaporator' && /\b(?:off|out of)\b/i.test(words)
+    ? { remarks: [words], names: 'evaporator' }
+    : foundAt('plugged')(tags, frame);
+};
+
 /** Switches that the line's whole voltage across them shows to be open. */
 const SWITCHES: ReadonlySet<PartId> = new Set<PartId>([
   'highPressureSwitch',
@@ -142,7 +150,7 @@ export const SEEN_RULES: readonly Rule[] = [
   ),
   rule(
     `${GOT} (no|zero|hardly any|barely any|very little|not much|almost no|next to no) (airflow|air flow|air|flow) (across|through|over|coming (through|out of|off|across)|moving (through|across)|going through|off|out of) <the> <part>`,
-    foundAt('plugged'),
+    noAir,
     { examples: ['there is no airflow across the condenser'] },
   ),
   rule(

@@ -77,7 +77,7 @@ const TOLD: readonly Told[] = [
   },
   {
     shape:
-      '[(the|that|some|their|our|whatever|another)] ((last|other|previous|first|day|night|original|service) (guy|tech|company|crew|mechanic|technician|outfit) [(before me|here|that was here)]|(guy|tech|company|crew|mechanic|technician|outfit|one) (before me|that was here [before [me]]|who was here [before [me]])) (says|said|told (me|us|them|him|her)|claims|claimed|thinks|thought|reported|figured|wrote|swore|mentioned)',
+      '[(the|that|some|their|our|whatever|another)] ((last|other|previous|first|day|night|original|service) (guy|tech|company|crew|mechanic|technician|outfit) [(before me|here|that was here)]|(guy|tech|company|crew|mechanic|technician|outfit|one) (before me|that was here [before [me]]|who was here [before [me]])) (says|said|told (me|us|them|him|her)|claims|claimed|thinks|thought|reported|figured|wrote|swore|mentioned|(left|put|has|had) [(me|us|them|behind)] a (note|tag|sticker) [(that|on it|here|in (here|there|it)|on the (door|unit|box|panel))] [that] (says|saying|said))',
     means: hearsay,
     examples: ['the last tech told them the compressor was shot'],
   },

@@ -78,6 +78,37 @@ const gaugeOf =
     return { ofThat: { means, otherwise: (last && means(last)) ?? leftToAsk(tags) } };
   };
 
+/** What stands in the pans of a rail is food. */
+const pans: Means = (tags, frame) => {
+  const found = degrees('productTemp', tags, frame);
+  return found === null || !startsClause(frame) ? null : { readings: [found] };
+};
+
+/** "Rear section's thirty four, front's forty one": of one case two airs. */
+const sections: Means = (tags, frame) => {
+  const [one, other] = [
+    degrees('boxTemp', tags, frame),
+    degrees('boxTemp', tagsIn(tags['own']), frame),
+  ];
+  const isOfAir = /\b(?:case|box|cooler|door|section)\b/i.test(frame.wordsOf(frame.span));
+  if (one === null || other === null || !isOfAir || !startsClause(frame)) return null;
+  return { readings: [one, other] };
+};
+
+/** "It's a cold day, thirty six out" */
+const weather: Means = (tags, frame) => {
+  const found = degrees('outdoorTemp', tags, frame);
+  return found === null ? null : { readings: [found] };
+};
+
+/** How hot its shell is has no name: kept as it was told. */
+const shell: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  const isHeat = unit === null || unit === 'degrees' || unit === 'degF' || unit === 'degC';
+  return isHeat ? { remarks: [frame.wordsOf(frame.span)], names: 'compressor' } : null;
+};
+
+const SECTION = '(rear|front|back|left|right|top|bottom|middle|center|end|upper|lower)';
 const THERMOMETER =
   '(clamp|pipe clamp|probe|probes|thermometer|thermocouple|thermistor|temp (clamp|probe|lead|sensor)|lead|bead|infrared|ir|gun|temp gun|laser|heat gun|stem|pocket thermometer|pipe probe|k type)';
 const DEVICE = `(my|a|the) [temp] ${THERMOMETER} [(on|onto|on to|in|into|to|across|at|down in)]`;
@@ -130,6 +161,34 @@ export const PROBED_RULES: readonly Rule[] = [
   ),
   rule('[the] air (on|in) <link> <amount>', otherEnd(BEFORE), { unheard: true, examples: [] }),
   rule('[the] air (off|out) <link> <amount>', otherEnd(AFTER), { unheard: true, examples: [] }),
+  rule(
+    `[(the|my)] [air] [(it is|is|i have got|i got)] (dumping|blowing|coming|discharging|spilling|throwing) [air] [(out|off|out of|from)] [of] the (front|top|honeycomb|grille|grill|louver|louvers|discharge|duct|air curtain|fans|vents|bottom) [(of|on|in) (the|this) (case|box|cooler|freezer|unit|coil|evap|evaporator)] ${SHOWS} <amount>`,
+    fixed('supplyAirTemp'),
+    {
+      unheard: true,
+      examples: ['dumping out the front of the case at twenty eight'],
+    },
+  ),
+  rule(
+    '[(the|my)] [(top|front|back|rail|upper|cold|hotel|left|right)] (pans|wells) [(up top|on top|up front|in the (top|rail|front|back)|on the (left|right|end))] (<link>|<loose>) <amount>',
+    pans,
+    { unheard: true, examples: ['pans up top are reading forty eight'] },
+  ),
+  rule(
+    `[the] ${SECTION} [(case|box|door|cooler)] [(section|side|end|half|part)] <link> <amount> [<pause>] [(and|but)] [the] ${SECTION} [(one|section|side|end|half|shelf|part)] [(is|is at|at|reads)] <amount:own>`,
+    sections,
+    { unheard: true, examples: ['rear case section is thirty four front is forty one'] },
+  ),
+  rule(
+    `[the] (bottom|top|shell|body|dome|side|sump|belly|head|can) (of|on) the compressor (is|was|reads|at|reading) [(running|sitting|reading|about|up)] [(at|around)] <amount>`,
+    shell,
+    { unheard: true, examples: ['bottom of the compressor is running one sixty'] },
+  ),
+  rule(
+    '[(it is|been|today is|it has been)] (a|an) [(really|real|pretty)] (cold|hot|warm|cool|nice|mild|chilly|scorching|freezing) (day|one|morning|afternoon|night|evening) [(out|out here|up here|today)] [<pause>] [(it is|at|like)] <amount> [(out|outside|out here|up here|today|out there|already)]',
+    weather,
+    { unheard: true, examples: ['it is a cold day thirty six out'] },
+  ),
   rule('[it is] <amount> in the (shade|sun)', inShade, {
     unheard: true,
     examples: ['one oh two in the shade'],

@@ -9,7 +9,7 @@ import { FILLERS } from './fillers.ts';
 import { endingAt, freeWordsIn, isKept, ToldBehind } from './free-words.ts';
 import type { Frame, Meaning, Rule, Span } from './rule.ts';
 import { RULES } from './rules.ts';
-import { isOffBy, isSupposedBefore } from './supposed-before.ts';
+import { isDeniedBefore, isOffBy, isSupposedBefore, runsAt } from './supposed-before.ts';
 import { GRAMMAR, type Sentence } from './sentence.ts';
 
 /** A rule that reads a stretch of the sentence, and what it means there. Its place in the list of rules is its rank. */
@@ -191,7 +191,9 @@ export class RuleReader {
   private isMeant({ readings, findings }: Meaning, { from, to }: Span): boolean {
     const { tokens } = this.sentence;
     if (readings !== undefined && countsThings(tokens, from, to)) return false;
-    return findings === undefined || !(isSupposedBefore(tokens, from) || isOffBy(tokens, to));
+    if (findings === undefined) return true;
+    if (isSupposedBefore(tokens, from) || isDeniedBefore(tokens, from)) return false;
+    return !(isOffBy(tokens, to) || runsAt(tokens, to));
   }
 
   private frame(span: Span): Frame {

@@ -347,7 +347,7 @@ export const READING_RULES: readonly Rule[] = [
     { examples: ['set the thermostat to thirty six'] },
   ),
   rule(
-    '[(i|we)] (set|put|turned|moved|bumped) it [(back|down|up|over)] [(up|down)] (to|at) <amount>',
+    '[(i|we)] (set|put|turned|moved|bumped|dialed|lowered|raised) it [(back|down|up|over)] [(up|down)] (to|at) <amount>',
     setIt,
     { examples: ['set it back to thirty seven'] },
   ),

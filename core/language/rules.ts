@@ -60,6 +60,7 @@ import { SIZED_PART_RULES } from './sized-parts.ts';
 import { JOB_RULES } from './job-told.ts';
 import { TALK_RULES } from './talk.ts';
 import { DESCRIPTION_RULES } from './unit-description.ts';
+import { SEEN_AND_DONE_RULES } from './seen-and-done.ts';
 import { SEEN_RULES, UNSEEN_RULES } from './findings-seen.ts';
 import { TURNED_ROUND_RULES } from './turned-round.ts';
 import { UNNAMED_FAN_RULES } from './unnamed-fan.ts';
@@ -129,6 +130,7 @@ export const RULES: readonly Rule[] = [
   ...WORK_RULES,
   ...SIZED_PART_RULES,
   ...SAFETY_RULES,
+  ...SEEN_AND_DONE_RULES,
   ...SEEN_RULES,
   ...FINDING_RULES,
   ...TURNED_ROUND_RULES,

@@ -48,6 +48,11 @@ export const SIGHT_GLASS_RULES: readonly Rule[] = [
     { apart: true, examples: ['full glass', 'a solid clear sight glass'] },
   ),
   rule(
+    '[(a few|few|some|a couple|a couple of|lots of|a lot of)] bubbles [(at|on|during|right at|when it) (startup|start up|start|first|started)] [<pause>] [(and|but)] [then] (it|the glass|they|she|now it) [(has|is|all|finally)] (cleared|clears|clear) [(up|out|right up)]',
+    noBubbles,
+    { unheard: true, examples: ['few bubbles at startup then it cleared up'] },
+  ),
+  rule(
     '[the] bubbles (went away|are gone|quit|stopped|cleared [(up|out)]|disappeared)',
     noBubbles,
     {

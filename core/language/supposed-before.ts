@@ -1,4 +1,5 @@
 import type { Token } from '../grammar/tokens.ts';
+import { ONES, TEENS, TENS } from './number-words.ts';
 import { WordSet } from './word-set.ts';
 
 const BE = new WordSet('be been');
@@ -10,6 +11,21 @@ export function isSupposedBefore(tokens: readonly Token[], start: number): boole
   if (be === undefined || !BE.has(be) || tokens[start]?.pause === true) return false;
   return MAY.hasAny(tokens, Math.max(0, start - 4), start - 1);
 }
+
+/** "Hardly any frost on the coil", "zero frost": what begins there is told not to be. */
+export function isDeniedBefore(tokens: readonly Token[], start: number): boolean {
+  const before = tokens[start - 1];
+  return before !== undefined && tokens[start]?.pause !== true && NONE.has(before);
+}
+const NONE = new WordSet('zero any hardly barely without');
+
+/** "Compressor's running one sixty" tells how hot it runs, or how much of what, and not that it turns. */
+export function runsAt(tokens: readonly Token[], end: number): boolean {
+  const next = tokens[end];
+  if (next === undefined || next.pause || tokens[end - 1]?.text !== 'running') return false;
+  return next.value !== null || FIGURES.has(next);
+}
+const FIGURES = new WordSet([...ONES, ...TEENS, ...TENS]);
 
 /** "The defrost clock was off by six hours" is not off, and "hoses are down to five pounds" finds none of them down. */
 export function isOffBy(tokens: readonly Token[], end: number): boolean {

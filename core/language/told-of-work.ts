@@ -136,7 +136,7 @@ export const WORK_TOLD_RULES: readonly Rule[] = [
     { examples: [] },
   ),
   rule(
-    `[(i|we|just|then|and|so)] (cranked|opened|closed|turned|backed|ran|screwed|bumped|gave) [the] (valve|stem|txv stem|valve stem) [(in|out|open|closed|up|down|off|back)] [(about|another|by)] ${TURNS}`,
+    `[(i|we|just|then|and|so)] (cranked|opened|closed|turned|backed|ran|screwed|bumped|gave|cracked|cut|eased|tweaked|choked|throttled) <the> (valve|stem|txv|expansion valve|txv stem|valve stem|superheat stem) [(in|out|open|closed|up|down|off|back)] [(about|another|by|like|maybe)] [(a|an)] ${TURNS} [(in|out|open|closed|more|down|up|clockwise|counterclockwise)]`,
     turned,
     { examples: ['cranked the valve in half a turn'] },
   ),

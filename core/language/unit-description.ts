@@ -139,6 +139,11 @@ export const DESCRIPTION_RULES: readonly Rule[] = [
     describedByFigure,
     { examples: ['the cooler on four oh four a'] },
   ),
+  rule(
+    `[the] (nameplate|plate|tag|data plate|name plate|sticker|label|data tag) (says|shows|reads|has|calls for|is) [a charge of] <amount:charge> [of] <pause> [(it is|of|and it is|and)] <refrigerant>`,
+    charged,
+    { unheard: true, examples: [] },
+  ),
   rule(`[a] [<metering>] [(system|unit)] <pause> <amount:charge> of <refrigerant>`, charged),
   rule(
     `[(it is|this is)] [a] <metering> [(system|unit)] <amount:charge> of <refrigerant>`,

@@ -38,7 +38,7 @@ const OF_GAS = new RegExp(
 );
 
 const ADDED =
-  '(added|weighed in|~put in|~put|~charged|~charged (in|it with|with)|~added in|~dumped in|~topped [it] [(off|up)] with|~weighed in another|~(ended up|wound up) (adding|putting in)|~had to (add|put in)|~put in another|~added another|~put another|~put back|~threw in|~adding|~recharged [(it|the system)] with)';
+  '(added|weighed in|~put in|~put|~charged|~charged (in|it with|with)|~added in|~dumped in|~topped [(it|her|him|the system|the unit|this|this thing)] [(off|up)] with|~weighed in another|~(ended up|wound up) (adding|putting in)|~had to (add|put in)|~put in another|~added another|~put another|~put back|~threw in|~adding|~recharged [(it|the system)] with)';
 const RECOVERED =
   '(recovered|~reclaimed|~recovered out|~pulled out|~took out|~pulled|~removed|~got out|~recovering|~weighed out)';
 
@@ -166,6 +166,16 @@ export const WEIGHED_RULES: readonly Rule[] = [
       only: startsClause,
       examples: ['it has eleven pounds of four oh four in it all together'],
     },
+  ),
+  rule(
+    `[(i|we|just)] [have] ((topped|gassed|filled|charged|juiced) (it|her|him|the (system|unit|box)|this thing) (off|up|back up)|(dumped|threw|shot|snuck|trickled|bumped) some [(gas|in|more in|gas in)]) <pause> [(it took|took|about|put in|with|that was|in)] <amount> [of <refrigerant>]`,
+    refrigerantMoved('refrigerantAdded'),
+    { unheard: true, examples: [] },
+  ),
+  rule(
+    `[(i|we|and|just)] [(have|had to)] (dumped|threw|shot|stuck|snuck|trickled|bumped|poured|squirted|fed|pushed|dropped|dump|shoot|stick) [(another|about|maybe)] <amount> [of (<refrigerant>|gas|it)] [(more|back)] (in|in it|into it|in her|to it|in the system|back in)`,
+    refrigerantMoved('refrigerantAdded'),
+    { unheard: true, examples: ['dumped two pounds in'] },
   ),
   rule('[(it is|that is|in|that was|those are|they are)] <unit>', unitOfLast, { alone: true }),
   rule(

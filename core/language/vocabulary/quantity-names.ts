@@ -89,6 +89,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~return [(temp|temperature)]',
     '~(cabinet|case|cooler|freezer|walk in|interior|inside|space|reach in|prep table|merchandiser) [(temp|temperature|air)]',
     '~air in the box',
+    '~(cold|chill|cooler) room [(temp|temperature)]',
     '~[air] on coil [(air|temp|temperature)]',
   ],
   supplyAirTemp: [
@@ -106,7 +107,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     'product [temperature]',
     '~product temp',
     '~prod [temp]',
-    '~(food|core|milk|meat|produce|chicken|fish|[ground] beef|pork|seafood|shrimp|salmon|turkey|dairy|eggs|cheese|yogurt|butter|ice cream|lettuce|[(potato|macaroni|pasta|egg|chicken|tuna|fruit)] salad|soup|sauce|dough|coleslaw|slaw|bacon|sausage|ham|tuna|crab|lobster|deli meat|lunch meat|sour cream|mayo|beer|dressing|guacamole) [(temp|temperature)]',
+    '~(food|core|milk|meat|produce|chicken|fish|[ground] beef|pork|seafood|shrimp|salmon|turkey|dairy|eggs|cheese|yogurt|butter|ice cream|lettuce|[(potato|macaroni|pasta|egg|chicken|tuna|fruit)] salad|soup|sauce|dough|coleslaw|slaw|bacon|sausage|ham|tuna|deli meat|lunch meat|sour cream|mayo|beer|dressing|guacamole) [(temp|temperature)]',
   ],
   setpointTemp: [
     'set point',
@@ -236,7 +237,8 @@ export const DERIVED_NAMES: Record<DerivedQuantityId, readonly string[]> = {
   split: ['[(condenser|condensing)] split', '~condensing (over|above) ambient'],
   temperatureDifference: [
     'temperature difference',
-    '~temp difference',
+    '~(temp|temperature) (difference|diff|drop|spread)',
+    '~delta [t]',
     '~(t d|td)',
     '~(evaporator|evap|coil) (t d|td|split|temperature difference)',
   ],
