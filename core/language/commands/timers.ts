@@ -250,12 +250,17 @@ export const TIMER_COMMANDS: readonly Rule[] = [
   rule(
     '(time me [for]|give me) <duration> (while|until|till|so i can|and see|to see) <clause>',
     timer,
-    { unheard: true, examples: ['time me five minutes while it settles'] },
+    { yields: 'purpose', unheard: true, examples: ['time me five minutes while it settles'] },
   ),
   rule(
     '(remind|ping|wake|alert|beep|holler at|come back to|check back with|get back to|yell at) me [again] in [about] (<number>|<duration>) [(to|about) [the] <clause>]',
     soonEnough,
-    { apart: true, unheard: true, examples: ['remind me in five to check the head'] },
+    {
+      apart: true,
+      yields: 'purpose',
+      unheard: true,
+      examples: ['remind me in five to check the head'],
+    },
   ),
   rule('(come back|check back|check in) in [about] <duration>', timer, {
     alone: true,
