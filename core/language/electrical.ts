@@ -111,7 +111,8 @@ const placeFirst: Means = (tags, frame) => {
   if (amount.unit === null && amount.value !== 0 && isCapacitor(place) && isRead(frame)) {
     return one(readingOf('capacitance', amount, { place, frame }));
   }
-  if (amount.unit === null && !isWinding && !isSupply && !amount.overlimit) return null;
+  if (amount.unit === null && !isWinding && !isSupply && !isOfClock(tags) && !amount.overlimit)
+    return null;
   if (isBehindItsPause(frame)) return null;
   return one(electrical(tags, place, frame));
 };
@@ -368,7 +369,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     { examples: ['low side control has got one twenty across it'] },
   ),
   rule(
-    `[(on|at|over at|over on|ok)] <the> <place> [first] [<pause>] (i have|i have got|i am getting|i am reading|i am seeing|i got|we have|there is) [(only|just|still)] <amount> [(across|over|on|at) it]`,
+    `[(on|at|over at|over on|ok)] <the> <place> [first] [<pause>] (i have|i have got|i am [(only|just|still)] (getting|reading|seeing)|i (only|just|still) (have|got|get)|i got|we have|there is) [(only|just|still)] <amount> [(across|over|on|at) it]`,
     readAtIt,
     { unheard: true, examples: ['over at the contactor i have got twenty four volts'] },
   ),

@@ -5,8 +5,9 @@ import type { Frame, Means } from './rule.ts';
 import type { Finding } from './utterance.ts';
 
 /** What was found at a part; of an unnamed fan or coil, at the one that is meant. */
-export function finding(part: PartId, state: Finding['state'], frame: Frame): Finding {
+export function finding(part: PartId, told: Finding['state'], frame: Frame): Finding {
   const words = frame.wordsOf(frame.span);
+  const state = stateSaid(part, told, words);
   const torn = part === 'door' && TEARS.test(words) ? 'doorGasket' : part;
   const coil = coilLastNear(coilThatIces(torn, { state, words }, frame.context), { words, frame });
   const settled = settledFan(coil, frame.context);
@@ -14,6 +15,16 @@ export function finding(part: PartId, state: Finding['state'], frame: Frame): Fi
     ? { part, state, unresolved: true, words }
     : { part: settled, state, words };
 }
+
+/** A breaker that kicked or blew has tripped; a valve with a coil is shut until that is energized. */
+function stateSaid(part: PartId, told: Finding['state'], words: string): Finding['state'] {
+  if (part === 'breaker' && told === 'failed' && BLEW.test(words)) return 'tripped';
+  if (!SHUT_WITHOUT.includes(part) || !ENERGIZED.test(words)) return told;
+  return told === 'open' ? 'closed' : told === 'closed' ? 'open' : told;
+}
+const BLEW = /\b(?:kick\w*|blew|blow[ns]?|blowing|popp?\w*)\b/i;
+const SHUT_WITHOUT: readonly PartId[] = ['liquidLineSolenoid', 'hotGasValve', 'waterValve'];
+const ENERGIZED = /\b(?:energi[sz]ed|pull(?:ed|ing)? in)$/i;
 
 /** "Middle door torn": what tears at a door is its gasket. */
 const TEARS = /\bdoors? (?:\w+ )*(?:torn|tore|ripped)(?: up)?$/i;

@@ -351,12 +351,12 @@ export const FINDING_RULES: readonly Rule[] = [
   ...LAST_NAMED_RULES,
   ...CYCLE_RULES,
   ...BULB_RULES,
-  rule(`(<pause> [(and|but)]|and|but|because) (it|they) <doing>`, itDoes, {
+  rule(`(<pause> [(and|but)]|and|but|because) (it|they|she) <doing>`, itDoes, {
     unheard: true,
     examples: [],
   }),
   rule(
-    `((<pause> [(and|but)]|and|but|because) (it|they)|(<pause> [(and|but)]|and|but|so) (that|this) one|so it) (is|are|was|were) <very> <state>`,
+    `((<pause> [(and|but)]|and|but|because) (it|they|she)|(<pause> [(and|but)]|and|but|so) (that|this) one|so it) (is|are|was|were) <very> <state>`,
     itIs('state', true),
     {
       examples: [],

@@ -22,6 +22,7 @@ import { PLACE_NAME_RULES, SITE_NAME_RULES } from './named-places.ts';
 import { NAMED_PART_RULES } from './named-parts.ts';
 import { NAME_RULES } from './name-facts.ts';
 import { PEOPLE_RULES } from './people-remarks.ts';
+import { POWER_FINDING_RULES } from './power-findings.ts';
 import { PLATE_ORDER_RULES, PLATE_RULES } from './plate-facts.ts';
 import { QUESTION_RULES } from './questions.ts';
 import { RATING_RULES } from './ratings.ts';
@@ -50,6 +51,7 @@ import { GAUGE_TALK_RULES } from './gauge-talk.ts';
 import type { Rule } from './rule.ts';
 import { METER_FIGURE_RULES } from './meter-figures.ts';
 import { NOT_MEASURED_RULES } from './not-measured.ts';
+import { SUPPLY_POINT_RULES } from './supply-points.ts';
 import { SUPPLY_VOLTAGE_RULES } from './supply-voltages.ts';
 import { DROPPED_HUNDRED_RULES } from './dropped-hundreds.ts';
 import { ELSEWHERE_RULES } from './elsewhere.ts';
@@ -117,6 +119,7 @@ export const RULES: readonly Rule[] = [
   ...ELECTRICAL_RULES,
   ...METER_VERB_RULES,
   ...METERED_THERE_RULES,
+  ...SUPPLY_POINT_RULES,
   ...METERED_RULES,
   ...UNNAMED_FAN_RULES,
   ...CAUSE_RULES,
@@ -131,6 +134,7 @@ export const RULES: readonly Rule[] = [
   ...SIZED_PART_RULES,
   ...SAFETY_RULES,
   ...SEEN_AND_DONE_RULES,
+  ...POWER_FINDING_RULES,
   ...SEEN_RULES,
   ...FINDING_RULES,
   ...TURNED_ROUND_RULES,

@@ -23,6 +23,8 @@ export const BREAKS: readonly PartId[] = ['disconnect', 'breaker'];
 export function stateAt(part: PartId, state: Finding['state']): Finding['state'] | null {
   if (state === 'notRunning' && BREAKS.includes(part)) return 'open';
   if (state === 'running' && BREAKS.includes(part)) return 'closed';
+  // What trips can be set again.
+  if (state === 'tripped' && part === 'fuse') return 'failed';
   // A pan that is backed up is full; the line that backs it up is plugged.
   if (state === 'wet' && part === 'drainLine') return 'plugged';
   if (state === 'iced' && part.endsWith('Motor')) return 'failed';

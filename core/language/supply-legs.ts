@@ -16,6 +16,20 @@ const onAllThree: Means = (tags, frame) => {
   return readings.length === PAIRS.length ? { readings } : null;
 };
 
+const METER = '[(the|my)] meter (says|shows|reads|proves|proved|gives me|is (reading|showing))';
+
+/** Of both legs of a supply on one phase: what stands on either. */
+const onEach: Means = (tags, frame) => {
+  const { unit, value } = amountIn(tags);
+  const words = frame.wordsOf(frame.span);
+  if (/\bboth\b/i.test(words)) {
+    const read = unit === null || unit === 'V' ? electrical(tags, null, frame) : null;
+    return read === null ? null : { readings: [read] };
+  }
+  const isVolts = unit === 'V' || (unit === null && (value === 0 || (value ?? 0) >= LEAST_VOLTS));
+  return isVolts ? onAllThree(tags, frame) : null;
+};
+
 /** Ours: less is no supply's. */
 const LEAST_VOLTS = 20;
 
@@ -142,6 +156,11 @@ export const LEG_RULES: readonly Rule[] = [
   rule(`${GOT} <amount> (on|across|at|between) all three [(legs|phases|lines)]`, onAllThree, {
     examples: ['two oh eight on all three legs'],
   }),
+  rule(
+    `[(and|so)] (${METER}|${GOT}) <amount> (on|across|at|between|of|from) (all [(three|of the|the|my)]|each|every|both|any [of the]) (legs|phases|lines|leg|phase|line)`,
+    onEach,
+    { unheard: true, examples: ['meter proves zero on all legs'] },
+  ),
   rule(
     '(all three|each|every) [(legs|leg|phases|phase|lines)] (is|are|read|reads|at|show|shows|is at|are at|reading) [(all|right at)] <amount>',
     onAllThree,

@@ -2,6 +2,7 @@ import { remark } from './people-remarks.ts';
 import { startsClause } from './clause-start.ts';
 import { holdsNumber, holdsReading } from './own-reading.ts';
 import { type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { partId } from './slots.ts';
 import type { PartId } from '../terms/names.ts';
 
 /** What a box, a case and a machine have that no part of ours is called by. */
@@ -61,8 +62,12 @@ const seen: Means = (tags, frame) => {
   const isCounted = /\b(?:number|inch|inches|feet|foot|hours?|years?|strips?|screws?|of)\b/i.test(
     words,
   );
+  const part = partId(tags['part']);
+  // A breaker's handle is found as the breaker is.
+  if (part !== null && OF_ITSELF.includes(part)) return null;
   return holdsNumber(words) && !isCounted ? null : remark(tags, frame);
 };
+const OF_ITSELF: readonly PartId[] = ['breaker', 'disconnect', 'fuse', 'contactor'];
 
 /** Things without a name among the parts: what is told of them stands in the note as it was said. */
 export const THING_RULES: readonly Rule[] = [

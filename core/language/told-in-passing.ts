@@ -170,7 +170,7 @@ export const PASSING_RULES: readonly Rule[] = [
     { examples: ['customer has been chipping ice off the evap all week'] },
   ),
   rule(
-    '[(it is|set for|set at|it is set for|runs|it runs|it does|does)] <number> [defrosts] (a|per) day [[<pause>] (at|for|of|with|and)] [[<pause>] <duration> [(fail safe|failsafe|max|each|defrost|defrosts)]]',
+    '[(it is|set for|set at|it is set for|runs|it runs|it does|does|<the> [defrost] (timer|clock|time clock) is [set] (for|at|to))] <number> [defrosts] (a|per) day [[<pause>] (at|for|of|with|and)] [[<pause>] <duration> [(fail safe|failsafe|max|each|defrost|defrosts)]]',
     remark,
     { examples: ['four a day at thirty minutes'] },
   ),

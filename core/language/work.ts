@@ -32,6 +32,15 @@ function partMeant(did: WorkKindId | null, named: PartId, frame: Frame): PartId 
   return did === 'replace' ? coilSwapped(part, words, frame.context) : part;
 }
 
+/** "Timer's set for four defrosts a day" tells where it stands. */
+const unlessSetTo: Means = (tags, frame) =>
+  (/\bset$/i.test(frame.wordsOf(frame.span)) && /^(?:for|to|at|on)$/.test(wordBehind(frame))) ||
+  FOUND_PULLED.test(frame.wordsOf(frame.span))
+    ? null
+    : done(tags, frame);
+/** "Disconnect was pulled": so it was found. */
+const FOUND_PULLED = /\bdisconnect (?:was|were) pulled$/i;
+
 /** "recovered the refrigerant": the work needs no part. */
 const doneWithout: Means = (tags, frame) => {
   const did = workId(tags['work']);
@@ -75,6 +84,8 @@ const didIt =
     const did = kind ?? workId(tags['work']);
     if (did === null || did === 'add' || did === 'open') return null;
     const words = frame.wordsOf(frame.span);
+    // "Pulled the fuses, set them aside" adjusts nothing.
+    if (did === 'adjust' && PUT_DOWN.test(`${words} ${wordBehind(frame)}`)) return {};
     if (isNotDone(frame)) return {};
     const means = (named: PartId): Meaning => {
       const part = coilWorkedOn(did, jointOf(named, words, frame), words);
@@ -84,6 +95,9 @@ const didIt =
     };
     return { ofIt: { means, inSentence: false } };
   };
+
+const PUT_DOWN =
+  /\bset (?:it|them|'?em|that|those|her) (?:aside|down|off|on|over|in|out|to the side)\b/i;
 
 /** What was not done, or not by us and now: no work of this visit. */
 const notOurs: Means = () => ({});
@@ -128,9 +142,13 @@ export const WORK_RULES: readonly Rule[] = [
       examples: ['replaced the torn door gasket'],
     },
   ),
-  rule(`<the> [new] <part> (has been|have been|is been|was|were|got|is|are) [all] <done>`, done, {
-    examples: ['the condenser has been cleaned'],
-  }),
+  rule(
+    `<the> [new] <part> (has been|have been|is been|was|were|got|is|are) [all] <done>`,
+    unlessSetTo,
+    {
+      examples: ['the condenser has been cleaned'],
+    },
+  ),
   rule(
     `${I} (pulled|got|took|vacuumed) [all] [the] (charge|refrigerant|gas|freon) [(out|out of it|off)]`,
     didSo('recover'),

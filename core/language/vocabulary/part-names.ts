@@ -1,7 +1,7 @@
 import type { PartId } from '../../terms/names.ts';
 
 export const PART_NAMES: Record<PartId, readonly string[]> = {
-  compressor: ['compressor', '~compressors'],
+  compressor: ['compressor', '~compressors', '~scroll [compressor]'],
   condenser: ['condenser [coil]', '~(coil|coils)', '~outdoor coil', '~condensing coil'],
   condenserFan: [
     'condenser fan',
@@ -13,7 +13,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     'condenser fan motor',
     '~(condenser|condensing|cond) motor',
     '~outdoor [fan] motor',
-    '~(fan motor|motor) (on the|of [the]) condenser [fan]',
+    '~(fan motor|motor) (on the|of [the]|for the) condenser [fan]',
     '~(condenser|outdoor) fan motors',
   ],
   evaporator: [
@@ -42,12 +42,16 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~(high [side]|head [pressure]) switch',
     '~high side control',
     '~(h p|hp) (switch|control)',
+    '~(high [side]|head) (cut out|limit|safety)',
+    '~(h p c|hpc)',
   ],
   lowPressureSwitch: [
     'low pressure switch',
     '~low pressure (control|cut out)',
     '~(low [side]|suction [pressure]) (switch|control)',
     '~(l p|lp) (switch|control)',
+    '~(low [side]|suction) (cut out|limit|safety)',
+    '~(l p c|lpc)',
   ],
   temperatureControl: ['thermostat', 'temperature control', '~(temp control|stat|cold control)'],
   controller: ['controller', '~(control board|board|electronic control)'],
@@ -57,7 +61,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~(contacts|contactors|points)',
     '~contactor (points|contacts|coil)',
   ],
-  startRelay: ['start relay', '~(potential relay|relay|relays)'],
+  startRelay: ['start relay', '~((potential|current) relay|relay|relays)'],
   startCapacitor: ['start capacitor', '~(start cap|start caps|start capacitors)'],
   runCapacitor: [
     'run capacitor',
@@ -67,7 +71,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   overload: [
     'overload',
     '~overload protector',
-    '~(thermal overload|internal overload|o l protector|klixon)',
+    '~((thermal|internal|motor|compressor) overload|o l protector|klixon|thermal protector)',
   ],
   defrostTimer: [
     'defrost timer',
@@ -168,13 +172,18 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   wiring: ['wiring', '~(wire|wires|harness)'],
   terminal: [
     'terminal',
-    '~(terminals|[(electrical|wire|wiring)] (connection|connections)|lug|lugs)',
+    '~(terminals|[(electrical|wire|wiring)] (connection|connections)|lug|lugs|spade|spades)',
+    '~terminal (strip|block)',
   ],
-  fuse: ['~(fuse|fuses)'],
+  fuse: ['~(fuse|fuses)', '~((time delay|slow blow) (fuse|fuses)|time delays|slow blows)'],
   breaker: ['breaker', '~(breakers|circuit breaker)'],
   disconnect: ['~(disconnect|disconnect switch)'],
-  plug: ['~(plug|cord|power cord|receptacle|outlet)'],
-  transformer: ['transformer'],
+  plug: [
+    '~(plug|cord|power cord|receptacle|outlet)',
+    '~(cord|plug) (cap|end)',
+    '~(hot|neutral|ground) (blade|prong)',
+  ],
+  transformer: ['transformer', '~control transformer'],
   fanBlade: [
     'fan blade',
     '~(fan blades|blade|blades)',

@@ -52,12 +52,12 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   open: [
     'open',
     '~(left open|stuck open|hung open|wide open|opened|open circuit|open circuited)',
-    '~not (closed|closing|shut|shutting|latching|made|making|pulled in|pulling in|energized)',
+    '~not (closed|closing|shut|shutting|latching|made|making|pulled in|pulling in|energized|sucked in)',
     '~(dropped out|kicked open|propped [open]|cracked open|[wide] open (cold|hot|warm))',
   ],
   closed: [
     'closed',
-    '~(stuck (closed|on|in|made|energized)|shut|calling [for (cool|cooling|cold)]|stuck shut|closing|made|welded [shut]|welded closed|pulled in|pulling in|energized|engaged|not open|not opening)',
+    '~(stuck (closed|on|in|made|energized)|shut|calling [for (cool|cooling|cold)]|stuck shut|closing|made|welded [shut]|welded closed|pulled in|sucked in|pulling in|energized|engaged|not open|not opening)',
   ],
   leaking: [
     'leaking',
@@ -73,7 +73,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   ],
   loose: [
     'loose',
-    '~(hanging|hanging off|hanging loose|coming off|falling off|wobbly|wobbling|disconnected from the pipe|not (strapped|attached|tight|secured|clamped|insulated|making (good|any) contact) [(down|on)]|flopping around|backed out|sagging|sagged|drooping)',
+    '~(hanging|hanging off|hanging loose|coming off|falling off|wobbly|wobbling|disconnected from the pipe|not (strapped|attached|tight|secured|clamped|insulated|making (good|any) contact) [(down|on)]|floppy|flopping [around]|backed out|sagging|sagged|drooping)',
   ],
   burnt: [
     'burnt',
@@ -83,7 +83,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   failed: [
     'failed',
     'bad',
-    '~((running|turning|spinning|wired|blowing) backwards|broken|broke|shot|torn|tore|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|gone bad|blown|seized [up]|locked up|dragging|binding|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|tore up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|(barely|hardly) (turning|running|moving|spinning)|rubbed through|noisy and worn|kicked|wiped out|going (bad|out)|gone out|on (the|it is) way out|acting up|trashed|ruined|busted [up]|[all] (beat|banged|eaten|messed) up|eaten through|crushed|dented|dried out|crumbling)',
+    '~((running|turning|spinning|wired|blowing) backwards|broken|broke|shot|stripped|torn|tore|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|gone bad|blown|seized [up]|locked up|dragging|binding|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|tore up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|(barely|hardly) (turning|running|moving|spinning)|rubbed through|noisy and worn|kicked|wiped out|going (bad|out)|gone out|on (the|it is) way out|acting up|trashed|ruined|busted [up]|[all] (beat|banged|eaten|messed) up|eaten through|crushed|dented|dried out|crumbling)',
   ],
   grounded: [
     '~([dead] (shorted|short) to ground|grounded [out]|going to ground|gone to ground|grounding out|to ground)',
@@ -194,7 +194,8 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
   wet: ['has water in it', 'overflows', 'is overflowing'],
   ok: [
     'looks (good|fine|ok|clean)',
-    '(checks|tests|reads|ohms) (good|ok|fine|out)',
+    '(checks|tests|reads|ohms|check|test|read|ohm) [out] (good|ok|fine)',
+    '(checks|tests|reads|ohms) out',
     '(checked|tested|ohmed [out]|metered|measured|read) (good|ok|fine|out)',
     'works [fine]',
     '(seals|closes) [up] (good|nice|fine|tight|all the way)',
