@@ -76,7 +76,7 @@ export const ASIDE_RULES: readonly Rule[] = [
   ),
   rule('[(the|a)] code <pause> [(e|f|a|h|l|p)] <number>', nothing),
   rule(
-    '[(it is|at|and|frequency is|line frequency is|the frequency is)] <number> (hertz|hz|cycle power)',
+    '[(it is|at|and|frequency is|line frequency is|the frequency is)] <number> (hertz|hz|cycle power|cycle)',
     nothing,
     { examples: ['sixty hertz'] },
   ),

@@ -58,6 +58,15 @@ const dualRated: Means = (tags, frame) => {
   return marks === null ? null : { readings: marks };
 };
 
+/** The volts with it stand in the note as they were told. */
+const dualForVolts: Means = (tags, frame) => {
+  const marks = marksIn(tags, frame);
+  const volts = numberIn(tagsIn(tags['volts'])?.['number']) ?? 0;
+  return marks === null || volts < LEAST_CAN_VOLTS
+    ? null
+    : { readings: marks, remarks: [frame.wordsOf(frame.span)] };
+};
+
 /** Each side of a dual can against its mark: the larger one is the compressor's. */
 const dualRead: Means = (tags, frame) => {
   const marks = marksIn(tags, frame);
@@ -129,7 +138,10 @@ const UF = '(microfarad|mfd|uf|mike|mic|microfarads)';
 const READS =
   '(reads|reading|measures|measured|read|shows|showing|is|checked|checks|tests|tested|came in|comes in|at|down to)';
 /** A can with a compressor's and a fan's side, and the two figures on it. */
-const DUAL = '[the] [(dual|run|dual run)] (cap|capacitor)';
+const DUAL =
+  '[the] [(dual|run|dual run)] (cap|capacitor) [(on|by) the (sticker|label|tag|side|can)]';
+/** What it is built for beside, which nothing is judged by. */
+const AT_VOLTS = '(at|by|<pause>) <number:volts> (volt|volts|v|vac)';
 const MARKS = '(<droppedSurely>|<rating:rated> (and|over|by|slash|plus|to) <rating:fan>)';
 const BUT = '[(and|but|<pause>)] [(it|it is|i|i am)]';
 const GETTING =
@@ -165,6 +177,19 @@ export const CAPACITOR_RULES: readonly Rule[] = [
       examples: ['the dual cap is rated forty five over five'],
     },
   ),
+  rule(
+    `${DUAL} [is] [(a|rated|marked|stamped|it is a|says)] [(at|for)] ${MARKS} [${UF}] ${AT_VOLTS}`,
+    dualForVolts,
+    {
+      unheard: true,
+      examples: ['run cap on the sticker is forty five over five at three seventy volts'],
+    },
+  ),
+  rule(
+    `[it is] [(a|the)] ${MARKS} [${UF}] ([dual] [run] (cap|capacitor)|dual) ${BUT} ${READS} [(at|only)] <amount> (and|over|<pause>) <amount:side>`,
+    dualRead,
+    { unheard: true, examples: ['forty over five dual reads thirty eight and four point nine'] },
+  ),
   rule(`[it is] [(a|the)] ${MARKS} [${UF}] ([dual] [run] (cap|capacitor)|dual)`, dualRated, {
     examples: ['it is a thirty five five dual cap'],
   }),
@@ -192,16 +217,24 @@ export const CAPACITOR_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[the] (herm|hermetic|compressor side|h e r m) [(side|terminal|leg)] [(is|${READS})] [(at|only)] <amount>`,
+    `([the] (herm|hermetic|compressor side|h e r m) [(side|terminal|leg)] [to (common|c)]|(common|c) to (herm|hermetic)) [(is|${READS})] [(at|only)] <amount>`,
     onSide,
     { examples: ['herm side is at thirty one'] },
   ),
-  rule('[the] fan (side|terminal) [is] [only] [(at|reading|reads|showing)] <dropped>', onFanSide, {
-    examples: [],
-  }),
-  rule('[the] fan (side|terminal) [is] [only] [(at|reading|reads|showing)] <amount>', onFanSide, {
-    examples: [],
-  }),
+  rule(
+    '([the] fan ((side|terminal) [to (common|c)]|to (common|c))|(common|c) to fan) [is] [only] [(at|reading|reads|showing)] <dropped>',
+    onFanSide,
+    {
+      examples: [],
+    },
+  ),
+  rule(
+    '([the] fan ((side|terminal) [to (common|c)]|to (common|c))|(common|c) to fan) [is] [only] [(at|reading|reads|showing)] <amount>',
+    onFanSide,
+    {
+      examples: [],
+    },
+  ),
   rule(
     `${GETTING} <amount> (on|at|to|from) [the] (herm|hermetic|compressor side|h e r m) [(side|terminal|leg|to common)]`,
     onSide,

@@ -218,8 +218,8 @@ const pairwise =
     return readings.length === order.length ? { readings } : null;
   };
 
-const HIGH = '(high pressure|high side|high limit|high head|high)';
-const LOW = '(low pressure|low side|low)';
+const HIGH = '(high pressure|high side|high limit|high head|high|h p|hp|h p c|hpc)';
+const LOW = '(low pressure|low side|low|l p|lp|l p c|lpc)';
 const SWITCH = '[(switch|control|cut out)]';
 const IN = '([(going|coming)] (into|in to|to)|(going|coming) in)';
 const DROPS =

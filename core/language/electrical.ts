@@ -46,9 +46,13 @@ const isSmall = ({ value }: Amounted): boolean => value !== null && value > 0 &&
 const motorFigure = ({ value }: Amounted): QuantityId | null =>
   value !== null && !Number.isInteger(value) ? 'current' : null;
 
+/** Ours: no winding of these has so many, and a supply across two pins has. */
+const MOST_OHMS = 100;
+
 function quantityAt(amount: Amounted, place: PlaceId | null): QuantityId | null {
   const atPlace = place === null ? undefined : OHMS_AT[place];
   if (amount.unit === null) {
+    if (atPlace === 'resistance' && (amount.value ?? 0) >= MOST_OHMS) return 'voltage';
     if (place !== null && MOTORS.includes(place) && isSmall(amount)) return motorFigure(amount);
     return atPlace ?? (amount.overlimit ? 'resistance' : 'voltage');
   }
@@ -139,9 +143,17 @@ const saysSide = (place: PlaceId, frame: Frame): boolean =>
 const bare: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
   if (unit === null) return null;
+  if (isSizeOf(frame)) return { remarks: [frame.wordsOf(frame.span)] };
   const onPlate = isReadOffPlate(frame) ? ON_PLATE[unit] : undefined;
   return onPlate === undefined ? one(electrical(tags, null, frame)) : onPlate(tags, frame);
 };
+
+/** "Blown fuse on the board, five amp": so much it is built for. */
+const isSizeOf = (frame: Frame): boolean =>
+  /^\S+(?: \S+)? amp$/i.test(frame.wordsOf(frame.span)) &&
+  /\b(?:fuses?|breakers?|circuit|disconnect)\b/i.test(
+    frame.wordsOf({ from: 0, to: frame.span.from }),
+  );
 
 /** "Plate says four oh four A, two pounds six, one fifteen volts": nobody put a meter to anything. */
 const isReadOffPlate = (frame: Frame): boolean => {
@@ -290,15 +302,19 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     { examples: ['one eighteen line zero load'] },
   ),
   rule(
-    `${GOT} <amount> across [the] (high|high side|high pressure|high head)`,
+    `${GOT} <amount> across [the] (high|high side|high pressure|high head|h p|hp)`,
     atSwitch('highPressureSwitch'),
     {
       examples: ['zero volts across the high pressure'],
     },
   ),
-  rule(`${GOT} <amount> across [the] (low|low side|low pressure)`, atSwitch('lowPressureSwitch'), {
-    examples: ['one twenty across the low pressure'],
-  }),
+  rule(
+    `${GOT} <amount> across [the] (low|low side|low pressure|l p|lp)`,
+    atSwitch('lowPressureSwitch'),
+    {
+      examples: ['one twenty across the low pressure'],
+    },
+  ),
   rule(
     `${GOT} <amount> [(coming|going)] in [(and|but)] [(i have|i got|there is)] ${NO_VOLTS} [(coming|going)] out`,
     intoNotOut,

@@ -1,4 +1,4 @@
-import { startsInWords } from './clause-start.ts';
+import { startsClause, startsInWords, wordBefore } from './clause-start.ts';
 import type { PartId } from '../terms/names.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { LAST_NAMED_RULES } from './findings-of-last.ts';
@@ -26,6 +26,12 @@ const saysOnlyOn = (frame: Frame): boolean => {
 };
 const PLACE = /^(?:the|a|an|top|its|it|my|our|their|this|that|these|those)$/i;
 
+/** "Red light on" is no lamp that lights a box. */
+const isSignal = (frame: Frame): boolean =>
+  SIGNAL.test(`${wordBefore(frame)} ${frame.wordsOf(frame.span)}`);
+const SIGNAL =
+  /\b(?:red|green|yellow|amber|orange|blue|fault|alarm|status|trouble|indicator|warning)(?:'s)? (?:light|lamp|led)/i;
+
 /** "Coil" alone is the condenser's where it is dirty, and where it has frost the evaporator's. */
 const onlyFrosts = (part: PartId, frame: Frame): PartId =>
   part === 'condenser' && FROSTS.test(frame.wordsOf(frame.span)) ? 'evaporator' : part;
@@ -40,7 +46,8 @@ export const stateOf =
     const part = named === null ? null : onlyFrosts(named, frame);
     const state = part === null || said === null ? null : stateAt(part, said);
     if (part !== null && state === 'notRunning' && saysOnlyOff(part, frame)) return null;
-    if (state === 'running' && saysOnlyOn(frame)) return null;
+    if (state === 'running' && (saysOnlyOn(frame) || (part === 'light' && isSignal(frame))))
+      return null;
     return part === null || state === null ? null : { findings: [finding(part, state, frame)] };
   };
 

@@ -195,7 +195,7 @@ const atCoil =
   };
 
 /** "Condenser fan's not running, two twenty nine across it": of what was named in the same breath. */
-const acrossIt: Means = (tags, frame) => {
+export const acrossIt: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
   if (unit !== null && unit !== 'V') return null;
   const means = (part: PartId): Meaning | null => {
@@ -295,12 +295,12 @@ export const METER_TALK_RULES: readonly Rule[] = [
     examples: ['reads one forty one'],
   }),
   rule(
-    `[(and|but)] (all three|all|all of (them|the windings|the pins)|every (winding|pin|terminal)|each [(winding|pin|terminal)]|both) to ground [(is|are|read|reads|at|all)] <amount>`,
+    `[(and|but)] (all three [(pins|windings|terminals|legs)]|all|all [of] (them|the (windings|pins|terminals))|every (winding|pin|terminal)|each [(winding|pin|terminal)]|both) to ground [<pause>] [(is|are|read|reads|at|all)] <amount>`,
     allToGround,
     { examples: ['all three to ground ol'] },
   ),
   rule(
-    '[(and|but)] (all three|all of (them|the windings|the pins)|every (winding|pin|terminal)|both) to ground [<pause>] [(is|are|read|reads|i have|i got|shows)] (nothing|clear|clean|good|open|no reading)',
+    '[(and|but)] (all three [(pins|windings|terminals|legs)]|all of (them|the windings|the pins)|every (winding|pin|terminal)|both) to ground [<pause>] [(is|are|read|reads|i have|i got|shows)] (nothing|clear|clean|good|open|no reading)',
     (_tags, frame) =>
       one(readingOf('insulationResistance', amountIn({ overlimit: true }), { place: null, frame })),
     { examples: ['all three to ground nothing'] },

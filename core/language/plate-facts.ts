@@ -145,9 +145,22 @@ export const PLATE_RULES: readonly Rule[] = [
     { examples: ['tag says max two fifty on the high side'] },
   ),
   rule(
-    '[the] [nameplate] (design|test|working) [(pressure|pressures)] [(is|are)] high [side] [is] <amount:high> [<pause>] [and] low [side] [is] <amount:low>',
+    '[the] [nameplate] (design|test|working) [(pressure|pressures)] [on the (plate|nameplate|tag|sticker|label)] [(is|are)] high [side] [is] <amount:high> [<pause>] [and] low [side] [is] <amount:low>',
     bothSides,
     { examples: ['design pressure high side three hundred low side one forty'] },
+  ),
+  rule(
+    '[the] [nameplate] (design|test|working) [(pressure|pressures)] [on the (plate|nameplate|tag|sticker|label)] [(is|are)] low [side] [(is|at)] <amount:low> [<pause>] [and] high [side] [(is|at)] <amount:high>',
+    bothSides,
+    {
+      unheard: true,
+      examples: ['design pressures on the plate low side one forty high side four fifty'],
+    },
+  ),
+  rule(
+    '[the] [nameplate] (design|test|working) [(pressure|pressures)] [on the (plate|nameplate|tag|sticker|label)] [(is|are)] <amount:low> [(on the|on)] low [side] [<pause>] [and] <amount:high> [(on the|on)] high [side]',
+    bothSides,
+    { unheard: true, examples: ['design pressures on the plate one forty low four fifty high'] },
   ),
   rule(
     '[the] [nameplate] (design|test|working) [(pressure|pressures)] [(is|are)] <amount:high> [(on the|on)] high [side] [<pause>] [and] <amount:low> [(on the|on)] low [side]',
@@ -181,6 +194,11 @@ export const PLATE_RULES: readonly Rule[] = [
     '[the] [(nameplate|factory|tag|plate|full)] charge (is|of) <amount> of <refrigerant>',
     refrigerantAndCharge,
     { examples: ['factory charge is thirty one ounces of two ninety'] },
+  ),
+  rule(
+    '[the] (nameplate|factory|tag|plate|full|system|unit) charge [(is|of)] <amount> <pause> [(of|it is)] <refrigerant>',
+    refrigerantAndCharge,
+    { unheard: true, examples: ['factory charge two pounds six ounces, four forty eight'] },
   ),
   rule('<refrigerant> <pause> <amount> [(charge|total)]', refrigerantAndCharge, {
     alone: true,

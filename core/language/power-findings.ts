@@ -91,7 +91,11 @@ const notThatOne: Means = (tags, frame) => {
   const part = partId(tags['part']);
   const before = frame.wordsOf({ from: 0, to: frame.span.from });
   const isBehind = /\b(?:run|runs|running|going|on|power|fans?|turning|lights?)\b/i.test(before);
-  return part !== null && TURNS.includes(part) && isBehind && frame.endsAtPause
+  return part !== null &&
+    TURNS.includes(part) &&
+    isBehind &&
+    frame.span.from > 0 &&
+    frame.endsAtPause
     ? found(part, 'notRunning', frame)
     : null;
 };
@@ -173,13 +177,13 @@ const BLEW = '(popped|pops|kicked|kicks|blew|blows|blown|tripped|trips|let go|le
 const KEEPS =
   '(keeps|keeps on|kept|is|was|just) (popping|kicking|blowing|tripping|popped|kicked|blown|tripped)';
 const THEN =
-  '[(off|out|open)] [(again|right away|on me|immediately|right (off|out)|instantly|every time|right back [off]|as soon as i (reset|set) it|a second time)]';
+  '[(off|out|open)] [(again|right away|on me|right (off|out)|instantly|every time|right back [off]|as soon as i (reset|set) it|a second time)]';
 const BIT =
   '(handle|toggle|lever|clip|clips|holder|holders|lug|lugs|ears|ferrule|button|spring|armature|plunger|leads|pins|trippers|stabs|jaws|screw|screws|base|block|housing|terminals|prong|prongs|blades|end|ends)';
 const IS = '(is|are|was|were|looks|look|feels|feel|has been|is getting|got)';
-const CRITTERS = '(mice|rats|mouse|rat|rodents|squirrels|something|critters|roaches)';
+const CRITTERS = '(mice|rats|mouse|rat|rodents|something)';
 const GOT_IN =
-  '(bugs|ants|an ant|a bug|roaches|insects|a roach|spiders|a spider|a lizard|a gecko|ant|bug) [(is|are|was|were)] [(got|get|getting|stuck|crawled|all|caught|smashed|fried|squished)]';
+  '(bugs|ants|an ant|a bug|roaches|insects|a roach|spiders|a spider|ant|bug) [(is|are|was|were)] [(got|get|getting|stuck|crawled|all|caught|smashed|fried|squished)]';
 const WATER = '[(the|some|rain)] (water|moisture|condensation|rain|rainwater)';
 const CONT = '(continuity|a path|a circuit)';
 const I_GOT =
@@ -241,7 +245,7 @@ export const POWER_FINDING_RULES: readonly Rule[] = [
     examples: ['overload has continuity'],
   }),
   rule(
-    '(<pause> [(and|but)]|and|but) [the] other (one|ones|<nth:count>) [(of them)] (is|are|was|were|reads|read|checks|check|look|looks|test|tests) [out] <very> <state>',
+    '(<pause> [(and|but)]|and|but) [the] other (ones|<nth:count>) [(of them)] (is|are|was|were|reads|read|checks|check|look|looks|test|tests) [out] <very> <state>',
     others,
     { unheard: true, examples: [] },
   ),
@@ -259,7 +263,20 @@ export const POWER_FINDING_RULES: readonly Rule[] = [
     only: startsClause,
     examples: ['new defrost clock going in'],
   }),
-  rule('(and|but|so|<pause>) no <part>', notThatOne, { unheard: true, examples: [] }),
+  ...(
+    [
+      ['compressor', 'compressor|pump'],
+      ['condenserFan', 'condenser (fan|fans|fan motor)'],
+      ['evaporatorFan', '(evap|evaporator|box) (fan|fans|fan motor)'],
+    ] as const
+  ).map(([part, names]) =>
+    rule(`(and|but|so|<pause>) no (${names})`, notThatOne, {
+      unheard: true,
+      tags: { part },
+      examples: [],
+    }),
+  ),
+
   rule(
     '(i|we) (got|have|have got) [the] [(both|evap|condenser)] fans [(running|going)] [(and|but|<pause>)] no (compressor|pump)',
     fansButNo,
@@ -370,19 +387,18 @@ export const POWER_FINDING_RULES: readonly Rule[] = [
     { unheard: true, examples: ['phase monitor is tripped out'] },
   ),
   rule(
-    '[(the|a|with a|and a)] (red|green|yellow|amber|fault|alarm|led|status|indicator|trouble|blinking|flashing) (light|lights|led) [(is|are)] [(on|off|lit|lit up|flashing|blinking|solid|out)]',
-    remark,
-    { unheard: true, examples: ['red light is on'] },
+    '[(the|my|that)] scroll is (running|spinning|turning) (backwards|backward|in reverse|the wrong way)',
+    isFound('compressor', 'failed'),
+    { unheard: true, examples: ['scroll is running backwards'] },
   ),
   rule('[(the|my)] (dome|shell) (is|feels) <very> <state>', isFoundHot, {
     unheard: true,
     examples: ['dome is too hot to touch'],
   }),
-  rule(
-    '[(the|that)] (pump|compressor|dome|motor|thing) is hot enough to <clause>',
-    isFound('compressor', 'hot'),
-    { unheard: true, examples: ['compressor is hot enough to fry an egg'] },
-  ),
+  rule('[(the|that)] (pump|dome) is hot enough to <clause>', isFound('compressor', 'hot'), {
+    unheard: true,
+    examples: ['pump is hot enough to fry an egg'],
+  }),
   rule(
     '[(the|its)] [internal] (thermal|thermals) (is|are|was) <very> <state> [on the (compressor|comp|motor)]',
     overloadIs,

@@ -171,6 +171,12 @@ const HAPPENS =
   /^(?:(?:it|she|compressor|motor)(?:'s| is)? )?[a-z]*(?:pull|hit|draw|drew|jump|go|went|spik|sho)/i;
 const HAPPENS_NEXT = /^(?:then|until|till|before|when|while|every)$/;
 
+/** "Locked rotor, forty eight amps" tells what it does and what it draws. */
+const unlessBehindPause: Means = (tags, frame) =>
+  amountIn(tags).unit === 'A' && /\brotor\s*[,;.—-]/i.test(frame.wordsOf(frame.span))
+    ? drawnLocked(tags, frame)
+    : nameplate('lockedRotorAmps')(tags, frame);
+
 const PLATE_OF: Partial<Record<QuantityId, NameplateItem>> = {
   current: 'ratedLoadAmps',
   voltage: 'voltage',
@@ -293,6 +299,10 @@ export const RATING_RULES: readonly Rule[] = [
     partMarked,
     { examples: ['thirty five is what the run cap is rated for'] },
   ),
+  rule(`<amount> (on|out of|off of|from) (a|an) <dropped:rated> [${UF}] <place>`, readsOfDropped, {
+    unheard: true,
+    examples: ['seven point four microfarads on a seven five run cap'],
+  }),
   rule(`<amount> (on|out of|off of|from) (a|an) <number:rated> [${UF}] <place>`, readsAndIs, {
     examples: ['fourteen microfarads on a fifteen microfarad run cap'],
   }),
@@ -348,7 +358,7 @@ export const RATING_RULES: readonly Rule[] = [
     drawnLocked,
     { examples: ['compressor is at locked rotor forty two amps'] },
   ),
-  rule('[the] locked rotor [(is|of|says|rating [is])] <amount>', nameplate('lockedRotorAmps'), {
+  rule('[the] locked rotor [(is|of|says|rating [is])] <amount>', unlessBehindPause, {
     examples: ['locked rotor is twenty two'],
   }),
 ];

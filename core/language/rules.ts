@@ -7,6 +7,7 @@ import { CAPACITOR_RULES } from './capacitors.ts';
 import { CAUSE_RULES } from './cause-facts.ts';
 import { CHANGED_RULES } from './changed-by.ts';
 import { CIRCUIT_TRACE_RULES } from './circuit-trace.ts';
+import { CLAMP_RULES } from './clamped-and-ohmed.ts';
 import { COMMAND_RULES } from './commands.ts';
 import { BESIDE_RULES } from './drawn-beside.ts';
 import { CONDENSING_SIDE_RULES } from './condensing-side.ts';
@@ -51,7 +52,7 @@ import { GAUGE_TALK_RULES } from './gauge-talk.ts';
 import type { Rule } from './rule.ts';
 import { METER_FIGURE_RULES } from './meter-figures.ts';
 import { NOT_MEASURED_RULES } from './not-measured.ts';
-import { SUPPLY_POINT_RULES } from './supply-points.ts';
+import { NO_SUPPLY_RULES, SUPPLY_POINT_RULES } from './supply-points.ts';
 import { SUPPLY_VOLTAGE_RULES } from './supply-voltages.ts';
 import { DROPPED_HUNDRED_RULES } from './dropped-hundreds.ts';
 import { ELSEWHERE_RULES } from './elsewhere.ts';
@@ -84,6 +85,7 @@ export const RULES: readonly Rule[] = [
   ...ONLY_THAT_RULES,
   ...GAS_RULES,
   ...GAS_TALK_RULES,
+  ...NO_SUPPLY_RULES,
   ...COMMAND_RULES,
   ...SUPPLY_VOLTAGE_RULES,
   ...PLATE_RULES,
@@ -120,6 +122,7 @@ export const RULES: readonly Rule[] = [
   ...METER_VERB_RULES,
   ...METERED_THERE_RULES,
   ...SUPPLY_POINT_RULES,
+  ...CLAMP_RULES,
   ...METERED_RULES,
   ...UNNAMED_FAN_RULES,
   ...CAUSE_RULES,

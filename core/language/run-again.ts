@@ -70,7 +70,9 @@ const whichBehind: Means = (tags, frame) => {
 
 /** What ends a defrost acts by the coil's warmth: no gauge showed it. */
 const actedAt: Means = (tags, frame) =>
-  tags['part'] === 'defrostTermination' ? remark(tags, frame) : null;
+  tags['part'] === 'defrostTermination' || tags['part'] === 'temperatureControl'
+    ? remark(tags, frame)
+    : null;
 
 /** "Motor" with a blade is a fan's: of the one that was spoken of. */
 const fanAndBlade: Means = (_tags, frame) => {
@@ -163,9 +165,9 @@ export const RUN_RULES: readonly Rule[] = [
     { examples: ['pulled the disconnect and locked it'] },
   ),
   rule(
-    '<the> <part> (opened|closed|made|broke|cut out|cut in|let go|terminated|snapped (open|closed)) at <amount> [(on its own|on it is own|like it should|by itself|as it should)]',
+    '<the> <part> (opened|closed|opens|closes|made|broke|cut out|cut in|let go|terminated|snapped (open|closed)) at <amount> [(on its own|on it is own|like it should|by itself|as it should)]',
     actedAt,
-    { examples: ['defrost termination opened at fifty five'] },
+    { examples: ['thermostat opened at fifty five'] },
   ),
   rule(
     '[there is] no (taps|ports|access ports|service ports|access fittings|fittings|schraders) [<clause>]',

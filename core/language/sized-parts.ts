@@ -60,6 +60,14 @@ export const SIZED_PART_RULES: readonly Rule[] = [
   rule(`${I} <done> <the> <part> with ${A} ${NEW} <size> [(one|<part:new>)]`, done, {
     examples: ['replaced the contactor with a thirty amp'],
   }),
+  rule(
+    `${I} <done> <the> <part> [[<pause>] and <the> <part:second>] with ${A} ${NEW} ((three|3|two|2) in (one|1)|combo|combination [(start device|kit|one)]|hard start [kit]|start kit|kit|universal [one]|one piece)`,
+    done,
+    {
+      unheard: true,
+      examples: ['replaced the start relay and overload with a three in one'],
+    },
+  ),
   rule(`${I} <done> [(all|the)] <number:count> ${OLD} <part>`, doneToEach, {
     examples: ['replaced two condenser fans'],
   }),

@@ -160,7 +160,7 @@ const THE = '[(the|my|that|this|each|both|all three|either|one of the|every|thos
 const OF_SIDE = `[(${SIDES} [(of|on) (the|that|this|my)]|(one|a|each|the) (pole|set|leg) (of|on) (the|that|this|my))]`;
 const HAS =
   '(is|has|has got|is got|have|got|reads|reading|is reading|shows|is showing|showing|is getting|gets|is putting out|puts out|putting out|is giving me|gives me|gave me|is making|is at|at|i have|i got|i have got|i am (getting|reading|seeing))';
-const NONE = '(nothing|zip|zilch|dead|a goose egg|not a thing|<none>)';
+const NONE = '(not a thing|<none>)';
 const ONLY = '[(only|just|still|a good|right at|about)]';
 const LEG_TO = '<leg> to (ground|neutral)';
 const POLES =
@@ -169,6 +169,34 @@ const GOES =
   '((power|voltage|juice|control voltage|hot|it) (goes|comes|is going|gets|is getting|makes it|came|went)|(i have|i got|i have got|there is|got) (power|voltage|juice) [(going|coming)])';
 const NO_OUT =
   '[<pause>] [(and|but)] [it] ((does|do|did) not (come|go|make it|get) (out|through)|(is|are) not (coming|getting|making it) (out|through)|never (comes|makes it|gets) (out|through)|will not (come|go) (out|through)|nothing (comes|is coming|gets|going) (out|through)|no (power|voltage|juice) [(coming|going)] (out|leaving|through)|not out|dies (there|in it))';
+
+/** A supply is named by its volts: "no twenty four at the board" is no number that somebody puts right. */
+const NOMINAL =
+  '(twenty four|24|one twenty|120|one fifteen|115|two forty|240|two thirty|230|two oh eight|208)';
+
+const noNominal: Means = (tags, frame) =>
+  PUTS_RIGHT.test(frame.wordsOf(frame.span))
+    ? null
+    : voltsOf({ number: 0 }, placeId(tags['place']), frame);
+const PUTS_RIGHT = /^no\s*[,;.—-]/i;
+
+/** Alone it says so where nothing was read yet that could be put right. */
+const noNominalAlone: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const { lastQuantity, asked, openNumber, asksYes } = frame.context;
+  const isFirst = lastQuantity === null && asked === null && openNumber === null && !asksYes;
+  return isFirst && !PUTS_RIGHT.test(words) ? { remarks: [words] } : null;
+};
+
+/** "No twenty four": before what puts a number right. */
+export const NO_SUPPLY_RULES: readonly Rule[] = [
+  rule(
+    `[(i have|i have got|i got|there is|got|we have)] no ${NOMINAL} [(volts|volt)] [(coming|going|getting)] (at|on|to|across|into|in|out of|from|off of) <the> (<place>|(control board|board|coil)|${FEED})`,
+    noNominal,
+    { unheard: true, examples: ['no twenty four at the contactor'] },
+  ),
+  rule(`no ${NOMINAL}`, noNominalAlone, { alone: true, unheard: true, examples: [] }),
+];
 
 /** What is metered between the panel and the unit, where no place of ours has the name: the volts, and the side they were on. */
 export const SUPPLY_POINT_RULES: readonly Rule[] = [

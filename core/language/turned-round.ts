@@ -39,7 +39,10 @@ const HOW = '[(nice and|good and|just|all)]';
 const MUCH =
   '[(as (can be|anything|hell|ice|the room|a rock|all get out)|(pretty|real|really) (bad|badly|good)|bad|badly|at all|again|every (minute|few (seconds|minutes)))]';
 const THAT = '(the|this|that|my|your|these|those|both)';
-const AT = '[(<spot>|(at|on|in|of|inside|behind|under|by|for) <the> (<part:where>|panel|cover))]';
+const ONE_OF =
+  '(left|right|top|bottom|middle|back|front|lower|upper|inside|outside|far|other|first|second|third|center|main)';
+/** Not any spot: a door is one, and a part that something is at. */
+const AT = `[((on|of|in|to|for|at|by|from) (the|this|that) ([${ONE_OF}] [hand] (side|one|section|corner|half|drawer|end|wall|walk in|cooler|freezer|box|case|unit|reach in|prep table|machine|system|roof|shelf|display case|condensing unit|circuit|bank)|${ONE_OF} [hand] (door|doors)|${ONE_OF})|(in|up|out|down|over|back) (there|here)|(at|on|in|of|inside|behind|under|by|for) <the> (<part:where>|panel|cover))]`;
 const WHERE =
   '(on|in|at|around|by|behind|under|over|through|from|when|where|every|up against|right|enough)';
 

@@ -1,7 +1,7 @@
 import type { PartId } from '../../terms/names.ts';
 
 export const PART_NAMES: Record<PartId, readonly string[]> = {
-  compressor: ['compressor', '~compressors', '~scroll [compressor]'],
+  compressor: ['compressor', '~compressors', '~scroll compressor'],
   condenser: ['condenser [coil]', '~(coil|coils)', '~outdoor coil', '~condensing coil'],
   condenserFan: [
     'condenser fan',
@@ -139,6 +139,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     'liquid line solenoid',
     '~(solenoid|solenoid valve|solenoid coil)',
     '~pump down solenoid',
+    '~liquid [line] solenoid [(coil|valve)]',
   ],
   headPressureValve: ['~head pressure [control] valve', '~(headmaster|o r i|ori valve)'],
   evaporatorPressureRegulator: ['~evaporator pressure (regulator|valve)', '~(e p r|epr) [valve]'],

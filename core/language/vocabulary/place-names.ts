@@ -46,7 +46,12 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
   startRelay: ['start relay', '~(relay|potential relay)'],
   startCapacitor: ['start capacitor', '~start cap'],
   runCapacitor: ['run capacitor', '~(run cap|capacitor|cap)'],
-  liquidLineSolenoid: ['liquid line solenoid', '~(solenoid|solenoid coil|solenoid valve)'],
+  liquidLineSolenoid: [
+    'liquid line solenoid',
+    '~(solenoid|solenoid coil|solenoid valve)',
+    '~liquid [line] solenoid (coil|valve)',
+    '~liquid solenoid',
+  ],
   doorSwitch: ['door switch'],
   hotGasValve: [
     '~(hot gas|harvest) (valve|solenoid) [coil]',
