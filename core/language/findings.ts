@@ -1,4 +1,4 @@
-import { startsClause, startsInWords, wordBefore } from './clause-start.ts';
+import { startsInWords, wordBefore } from './clause-start.ts';
 import type { PartId } from '../terms/names.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { LAST_NAMED_RULES } from './findings-of-last.ts';

@@ -7,6 +7,7 @@ import { type Amounted, amountIn } from './measure.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
 import { partId, tagsIn } from './slots.ts';
+import type { PartId } from '../terms/names.ts';
 import type { Recommendation } from './utterance.ts';
 
 const isWeight = ({ value, low, unit }: Amounted): boolean =>
@@ -45,9 +46,15 @@ const replaceEach: Means = (tags, frame) => {
       part === null ? [] : [{ do: 'replace', part: settledFan(part, frame.context), words }],
     );
   const charge = chargeIn(tagsIn(tags['charge']), frame);
+  const gear = START_GEAR.test(words) ? STARTS : [];
   if (charge === null || replaced.length === 0) return null;
-  return { recommendations: [...replaced, ...charge] };
+  const starts = gear.map((part): Recommendation => ({ do: 'replace', part, words }));
+  return { recommendations: [...replaced, ...starts, ...charge] };
 };
+
+/** What starts a motor, told by one name. */
+const START_GEAR = /\bstart(?:ing)? (?:components|gear)\b/i;
+const STARTS: readonly PartId[] = ['startRelay', 'startCapacitor'];
 
 const chargeAlone: Means = (tags, frame) => {
   const [charge] = chargeIn(tagsIn(tags['charge']), frame) ?? [];
@@ -83,6 +90,11 @@ export const NEEDED_RULES: readonly Rule[] = [
     `${NEEDS} (a|an|<number>) [new] <part> [(a|an)] [new] <part:second> and [(a|an)] [new] <part:third>`,
     replaceEach,
     { examples: ['they need a new compressor dryer and contactor'] },
+  ),
+  rule(
+    '[i] (recommend|suggest|quote|quoting|recommending) [(a|new|a new)] <part> [<pause>] [(and|plus)] [(a|new|a new)] (<part:second>|start (components|gear)) [[<pause>] (and|plus) [(a|new|a new)] <part:third>]',
+    replaceEach,
+    { unheard: true, examples: ['recommend compressor, start relay and dryer'] },
   ),
   rule(
     `([(it|this|unit|the unit|system|the system)] [(probably|really|just)] (needs|will need|is going to need|going to need|could use|wants|will take|is going to take|needs to have)|[(i|we)] (recommend|suggest) (adding|putting in)|[(they|we|i|you|somebody)] (should|ought to|will have to|have to) (add|put in|weigh in)) [another] <amount:charge> ${OF_GAS} [<due:due>]`,

@@ -49,6 +49,11 @@ const itPopped: Means = (_tags, frame) => {
   return { ofIt: { means, inSentence: true } };
 };
 
+/** "… on the line side of the disconnect, good there" */
+const goodThere: Means = (_tags, frame) => ({
+  ofIt: { means: (part) => found(part, 'ok', frame), inSentence: true },
+});
+
 /** Nothing but the switch of it is put back: the breaker. */
 const setAgain: Means = (_tags, frame) => ({
   work: [{ did: 'restore', part: 'breaker', words: frame.wordsOf(frame.span) }],
@@ -179,7 +184,7 @@ const KEEPS =
 const THEN =
   '[(off|out|open)] [(again|right away|on me|right (off|out)|instantly|every time|right back [off]|as soon as i (reset|set) it|a second time)]';
 const BIT =
-  '(handle|toggle|lever|clip|clips|holder|holders|lug|lugs|ears|ferrule|button|spring|armature|plunger|leads|pins|trippers|stabs|jaws|screw|screws|base|block|housing|terminals|prong|prongs|blades|end|ends)';
+  '(handle|toggle|lever|clip|clips|holder|holders|ears|ferrule|button|spring|armature|plunger|pins|trippers|stabs|jaws|screw|screws|base|block|housing|prong|prongs|blades|end|ends)';
 const IS = '(is|are|was|were|looks|look|feels|feel|has been|is getting|got)';
 const CRITTERS = '(mice|rats|mouse|rat|rodents|something)';
 const GOT_IN =
@@ -208,6 +213,10 @@ export const POWER_FINDING_RULES: readonly Rule[] = [
     itPopped,
     { unheard: true, examples: [] },
   ),
+  rule('<pause> [(it is|that is|so it is|so)] (good|fine|ok) there', goodThere, {
+    unheard: true,
+    examples: [],
+  }),
   rule(
     '<byUs> (flipped|threw|pushed|turned|switched|kicked|put|clicked) the [<size>] breaker back (on|in)',
     setAgain,

@@ -2,6 +2,7 @@ import { GOOD_OR_BAD_QUESTIONS } from './questions/good-or-bad.ts';
 import { JUDGED_QUESTIONS } from './questions/judged.ts';
 import { LIMIT_QUESTIONS } from './questions/limits.ts';
 import { MAKERS_FIGURES } from './questions/makers-figures.ts';
+import { METERED_QUESTIONS } from './questions/metered.ts';
 import { TOLD_AND_ASKED } from './questions/told-and-asked.ts';
 import { PASSING_QUESTIONS } from './questions/in-passing.ts';
 import { REASON_QUESTIONS } from './questions/reasons.ts';
@@ -36,4 +37,5 @@ export const QUESTION_RULES: readonly Rule[] = [
   ...WAITING_QUESTIONS,
   ...RECORD_QUESTIONS,
   ...MAKERS_FIGURES,
+  ...METERED_QUESTIONS,
 ];

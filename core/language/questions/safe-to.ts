@@ -30,6 +30,10 @@ const TOPICS: readonly (readonly [SafetyTopic, RegExp])[] = [
     'capacitor',
     / (?:touch|short|discharge|bleed|grab|handle|pull) .*(?:capacitor|capacitors|cap) /,
   ],
+  [
+    'capacitor',
+    / (?:hands?|reach|fingers?) .*(?:capacitors?|caps?) .*(?:charged?|hot|discharged) /,
+  ],
   ['terminals', / (?:pull|take|open|touch|check|remove|get at|unplug|meter) .*terminals? /],
   [
     'bypassing',
