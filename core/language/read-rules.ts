@@ -35,6 +35,9 @@ const ASKS = Uint8Array.from(
     (alone ? ALONE : 0) | (apart ? APART : 0) | (needs !== null || only !== null ? MORE : 0),
 );
 
+/** Said in one breath, and more. */
+const MOST_TOKENS = 80;
+
 const YIELDS = Uint8Array.from(RULES, ({ yields }) => (yields === null ? 0 : 1));
 
 /** As a rule reads a stretch, before it is known what it means there. */
@@ -50,9 +53,12 @@ export class RuleReader {
   /** Of each place that it was asked of: whether rules tell what stands there. */
   private readonly told: boolean[] = [];
   private readonly shortened: Item[] = [];
+  /** Of what is longer nothing is asked that takes a reader of its own. */
+  private readonly isShort: boolean;
 
   constructor(sentence: Sentence) {
     this.sentence = sentence;
+    this.isShort = sentence.tokens.length <= MOST_TOKENS;
   }
 
   /** Tells of the rules that may read from a place on, by their ranks, and up to where. */
@@ -102,7 +108,7 @@ export class RuleReader {
   /** "Condenser cleaned head's one ninety": all of a clause behind which no comma was written. */
   private opensBeforeTold({ from, to }: Span): boolean {
     const { tokens } = this.sentence;
-    if (tokens[to]?.pause === true) return false;
+    if (!this.isShort || tokens[to]?.pause === true) return false;
     const ends = (this.told[to] ??= new ToldBehind(tokens, (at) => this.readerFrom(at)).beginsAt(
       to,
     ));
@@ -223,13 +229,15 @@ export class RuleReader {
     const rule = RULES[rank];
     if (this.sentence.leadsOn(to - 1) && this.sentence.canBeNumber(to - 2)) return null;
     const span = { from, to };
-    const free = rule?.yields ? freeWordsIn(tags, to) : null;
+    const free = this.isShort && rule?.yields ? freeWordsIn(tags, to) : null;
     const shorter = free === null ? null : this.beforeTold({ rank, span, tags }, free);
     if (shorter !== null) return this.sentence.tokens[shorter.end]?.pause === true ? null : shorter;
     const meaning = rule?.means(tags, this.frame(span)) ?? null;
     if (rule === undefined || meaning === null) return null;
     if (!this.isMeant(meaning, span)) return null;
-    if (isKept(meaning) && freeWordsIn(tags, to) !== null && this.isToldInParts(span)) return null;
+    if (this.isShort && isKept(meaning) && freeWordsIn(tags, to) !== null) {
+      if (this.isToldInParts(span)) return null;
+    }
     return { start: from, end: to, rank, rule, tags, meaning };
   }
 
