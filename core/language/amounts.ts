@@ -112,13 +112,13 @@ const range = choice(
 );
 
 /** Pounds and ounces said together make one weight; "two pounds and a half" is not half an ounce over. */
-const POUNDS = '<number:pounds> (pounds|pound|lb|lbs) [and]';
+const POUNDS = '<number:pounds> (pounds|pound) [and]';
 const compound = choice(
-  parseShape(`${POUNDS} <number:ounces> (ounces|ounce|oz)`, { number: NUMBER }),
+  parseShape(`${POUNDS} <number:ounces> (ounces|ounce)`, { number: NUMBER }),
   parseShape(`${POUNDS} <few:ounces>`, { number: NUMBER, few: UNDER_SIXTEEN }),
   sequence(
     scope('pounds', sequence(word('a'), word('pound'), tag({ number: 1 }))),
-    parseShape('[and] <few:ounces> [(ounces|ounce|oz)]', { few: UNDER_SIXTEEN }),
+    parseShape('[and] <few:ounces> [(ounces|ounce)]', { few: UNDER_SIXTEEN }),
   ),
 );
 

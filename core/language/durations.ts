@@ -15,7 +15,7 @@ const counted = (per: Per, words: string): Node =>
 /** "an hour and twenty minutes" */
 const withMinutes = (words: string, over: number): Node =>
   sequence(
-    parseShape(`${words} <number> (minutes|minute|mins)`, { number: NUMBER }),
+    parseShape(`${words} <number> (minutes|minute)`, { number: NUMBER }),
     tag({ per: 'minutes', over }),
   );
 
@@ -26,9 +26,9 @@ const fixed = (number: number, words: string): Node =>
 export const DURATION = named(
   'duration',
   choice(
-    counted('minutes', 'minutes|minute|mins|min'),
-    counted('hours', 'hours|hour|hrs|hr'),
-    counted('seconds', 'seconds|second|secs|sec'),
+    counted('minutes', 'minutes|minute'),
+    counted('hours', 'hours|hour'),
+    counted('seconds', 'seconds|second|sec'),
     fixed(90, '[(an|one|a)] hour and a half'),
     fixed(75, '(an|one|a) hour and a quarter'),
     withMinutes('(an|one|a) hour [and]', 60),

@@ -191,7 +191,7 @@ export const FACT_RULES: readonly Rule[] = [
     { apart: true, examples: ['service valves', 'it has service valves'] },
   ),
   rule(
-    '[(it has|it has got|they are|it is got|these are)] (service valves with a stem|stem valves|back seating valves|stems|service valves with stems)',
+    '([(it has|it has got|they are|it is got|these are)] (service valves with a stem|stem valves|back seating valves|service valves with stems)|(it has|it has got|they are|it is got|these are) stems)',
     valves('serviceValves'),
     { apart: true },
   ),

@@ -259,7 +259,7 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
     { alone: true, examples: [] },
   ),
   rule(
-    '[(and|but)] [it] [(held|holding|settled|was|stayed|up to|rose to|came up to|crept up to)] [(at|to|on)] <amount> after <number:mins> [(minutes|min)]',
+    '[(and|but)] [it] [(held|holding|settled|was|stayed|up to|rose to|came up to|crept up to)] [(at|to|on)] <amount> after <number:mins> [minutes]',
     heldAfter,
     { only: isOfVacuum, examples: [] },
   ),

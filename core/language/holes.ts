@@ -92,7 +92,7 @@ function writtenRefrigerants(): Node {
 const REFRIGERANT = named(
   'refrigerant',
   sequence(
-    optional(unheard(choice(word('r'), written(word('are')), word('freon')))),
+    optional(unheard(choice(word('r'), written(choice(word('are'), word('our'))), word('freon')))),
     choice(...namedOptions('refrigerant', REFRIGERANT_NAMES), writtenRefrigerants()),
   ),
 );

@@ -38,7 +38,7 @@ const weightAndVolts: Means = (tags, frame) => {
   const volts = numberIn(tagsIn(tags['volts'])?.['number']);
   const weight = numberIn(tagsIn(tags['weight'])?.['number']);
   if (volts === null || weight === null || volts < LEAST_SUPPLY || volts > MOST_SUPPLY) return null;
-  const unit = /\bounces\b/i.test(frame.wordsOf(frame.span)) ? 'oz' : 'pounds';
+  const unit = /(?:\bounces|oz)\b/i.test(frame.wordsOf(frame.span)) ? 'oz' : 'pounds';
   const charge = nameplate('charge')({ number: weight, unit }, frame)?.facts ?? [];
   const supply = nameplate('voltage')({ number: volts, unit: 'V' }, frame)?.facts ?? [];
   return { facts: [...charge, ...supply] };

@@ -4,7 +4,7 @@ import type { WorkKindId } from '../terms/names.ts';
 export const SPLIT: readonly (readonly [WorkKindId, string])[] = [
   [
     'clean',
-    '(blew|cleaned|cleared|flushed|vacuumed|wiped|snaked|brushed and vacuumed) <the> [(whole|entire)] <part> (out|off|up|down) [with (nitrogen|c o two|co two|co 2|air|compressed air|water|a brush|a vacuum|the shop vac|cleaner|coil cleaner|a rag)]',
+    '(blew|cleaned|cleared|flushed|vacuumed|wiped|snaked|brushed and vacuumed) <the> [(whole|entire)] <part> (out|off|up|down) [with (nitrogen|c o two|co two|air|compressed air|water|a brush|a vacuum|the shop vac|cleaner|coil cleaner|a rag)]',
   ],
   ['wash', '(hosed|washed|rinsed|sprayed) <the> [(whole|entire)] <part> (out|off|down)'],
   ['brush', 'brushed <the> <part> (out|off|down)'],
@@ -50,7 +50,7 @@ export const SPLIT: readonly (readonly [WorkKindId, string])[] = [
   ],
   [
     'replace',
-    '(put|got|have|stuck|threw|slapped|dropped|popped|mounted|ran|made|fitted) [in] [(a|some|me a)] new <part> [(in|on|for|to) [(it|there)]] [[<pause>] [(a|the|it is a)] <number:size> (degree|amp|volt|microfarad|mfd|watt|inch) [(one|stat|klixon)]]',
+    '(put|got|have|stuck|threw|slapped|dropped|popped|mounted|ran|made|fitted) [in] [(a|some|me a)] new <part> [(in|on|for|to) [(it|there)]] [[<pause>] [(a|the|it is a)] <number:size> (degree|amp|volt|microfarad|watt|inch) [(one|stat|klixon)]]',
   ],
 ];
 
@@ -58,7 +58,7 @@ export const IT = '(it|them|that|the thing|her|him)';
 
 /** The same where the part is only "it". */
 const WITH =
-  '[with [(some|dry|compressed)] (nitrogen|c o two|co two|co 2|air|water|hot water|a brush|a vacuum|the shop vac|cleaner|coil cleaner|soap|a rag|a snake)] [at <amount>]';
+  '[with [(some|dry|compressed)] (nitrogen|c o two|co two|air|water|hot water|a brush|a vacuum|the shop vac|cleaner|coil cleaner|soap|a rag|a snake)] [at <amount>]';
 
 export const SPLIT_IT: readonly (readonly [WorkKindId, string])[] = [
   ['clean', `(blew|cleared|flushed|vacuumed|wiped|cleaned) ${IT} (out|off|down|up|clear) ${WITH}`],

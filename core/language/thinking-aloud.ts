@@ -76,12 +76,12 @@ export const ALOUD_RULES: readonly Rule[] = [
     { examples: ['hang on phone'] },
   ),
   rule(
-    '(i am|we are|i|we) [have] [(only|still|just)] [got] (two|three|four|five|six|2|3|4|5|6|one|1) more (stops|stop|calls|call|units|unit) [<clause>]',
+    '(i am|we are|i|we) [have] [(only|still|just)] [got] (two|three|four|five|six|one) more (stops|stop|calls|call|units|unit) [<clause>]',
     nothing,
     { examples: ['i have got two more stops after this one'] },
   ),
   rule(
-    '(two|three|four|five|six|one|2|3|4) more (stops|stop|calls|call) [<clause>] [<pause> (i would say|probably|maybe|be there|call it|figure) <clause:more>]',
+    '(two|three|four|five|six|one) more (stops|stop|calls|call) [<clause>] [<pause> (i would say|probably|maybe|be there|call it|figure) <clause:more>]',
     nothing,
     { examples: ['two more stops after this one'] },
   ),
@@ -91,7 +91,7 @@ export const ALOUD_RULES: readonly Rule[] = [
     { examples: ['had to run to the supply house'] },
   ),
   rule(
-    '(then|with|some|and|used|and then) [some] (c o two|co two|co 2|c o 2|nitrogen|compressed air)',
+    '(then|with|some|and|used|and then) [some] (c o two|co two|nitrogen|compressed air)',
     (_tags, frame) => (frame.span.from > 1 && frame.endsAtPause ? {} : null),
   ),
   rule('(self contained|medium temp|low temp|single phase)', nothing, { alone: true }),

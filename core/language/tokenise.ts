@@ -1,14 +1,29 @@
-import { changed, type Token, UNKNOWN } from '../grammar/tokens.ts';
+import { changed, type Token } from '../grammar/tokens.ts';
+import { isShortening, mendInches } from './abbreviations.ts';
+import { addFigures, type Place, wordToken } from './figures.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
 import { WordTable } from './word-table.ts';
 
-/** Numbers, degree and ohm signs, words with an apostrophe inside, and punctuation, in that order. */
-const SCANNER =
-  /(\d{1,2}:\d\d|(?<![\w.])-?\d+\/\d+|\d+\/\d+)|((?<![\w.])[-–−]?\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|(?<![\w.])[-–−]?\d+(?:\.\d+)?|\d+(?:\.\d+)?|(?<![\w.])[-–−]?\.\d+)|(°|º|ω|[µμ]f|[µμ]|%|(?<=\d)["#])|([a-z]+(?:['’‘ʼ][a-z]+)?)|([,.;:!?…—=()|]|\s[-–]\s)/g;
-const DASH_BETWEEN_NUMBERS = /^\s*[-–]\s*$/;
-
 const TWO_FIGURES = [...TEENS, ...TENS].join('|');
 const FIGURE = ONES.join('|');
+
+/**
+ * Numbers, signs of degrees, ohms and the like, words with an apostrophe inside, and punctuation, in that order. "4 .2" and
+ * "4,2" are one number, "-four" is one below zero, and an ending may stand apart from its word: "head 's".
+ */
+const SCANNER = new RegExp(
+  [
+    String.raw`(\d{1,2}:\d\d|(?<![\w.])-?\d+\/\d+|\d+\/\d+|[½¼¾⅓⅔⅛⅜⅝⅞])`,
+    String.raw`((?<![\w.])[-–−]?\d{1,3}(?:,\d{3})+(?:\.\d+)?(?!\d)|(?<![\w.,])[-–−]?\d{1,3},\d(?![\d]|[.,]\d)|` +
+      String.raw`(?<![\w.])[-–−]?\d+(?: ?\.\d+)?|\d+(?:\.\d+)?|(?<![\w.])[-–−]?\.\d+)`,
+    String.raw`(°|º|m?ω|[µμ]f|[µμ]|[%&]|(?<=\d)["#]|#(?=\d)|(?<![a-z])['’‘ʼ](?:s|re|m|ll|ve|d)\b|` +
+      String.raw`(?<![\w.])[-–−](?=(?:${FIGURE}|${TWO_FIGURES})\b))`,
+    String.raw`([a-z]+(?:['’‘ʼ][a-z]+)?)`,
+    String.raw`([,.;:!?…—=()|]|\s[-–]\s)`,
+  ].join('|'),
+  'g',
+);
+
 /**
  * The comma of "two thousand, three hundred" is that of 2,300 and no pause; "a thousand, one ninety" is two
  * numbers.
@@ -22,11 +37,15 @@ const SIGNS: Readonly<Record<string, string>> = {
   '°': 'degrees',
   º: 'degrees',
   ω: 'ohms',
-  µf: 'microfarads',
-  μf: 'microfarads',
+  mω: 'megohms',
+  µf: 'microfarad',
+  μf: 'microfarad',
   '%': 'percent',
   '"': 'inches',
-  '#': 'pounds',
+  '&': 'and',
+  '-': 'minus',
+  '–': 'minus',
+  '−': 'minus',
 };
 
 /** Endings that are words of their own; a possessive reads like "is" and no rule minds. */
@@ -109,6 +128,9 @@ const WHOLE: ReadonlyMap<string, readonly string[]> = new Map([
     cutin: ['cut', 'in'],
     setpoint: ['set', 'point'],
     tstat: ['thermostat'],
+    highside: ['high', 'side'],
+    lowside: ['low', 'side'],
+    sightglass: ['sight', 'glass'],
     walkin: ['walk', 'in'],
     reachin: ['reach', 'in'],
     drier: ['dryer'],
@@ -117,6 +139,18 @@ const WHOLE: ReadonlyMap<string, readonly string[]> = new Map([
     gauges: ['gages'],
     captube: ['cap', 'tube'],
     // As typed in a hurry, or as recognisers spell them.
+    lb: ['pounds'],
+    lbs: ['pounds'],
+    oz: ['ounce'],
+    deg: ['degrees'],
+    min: ['minute'],
+    mins: ['minutes'],
+    uf: ['microfarad'],
+    mf: ['microfarad'],
+    mfd: ['microfarad'],
+    hr: ['hour'],
+    hrs: ['hours'],
+    secs: ['seconds'],
     cond: ['condenser'],
     condensor: ['condenser'],
     comp: ['compressor'],
@@ -151,7 +185,7 @@ export function tokenise(text: string): readonly Token[] {
     const known = WORDS.numberAt(text, start);
     if (known >= 0) {
       at = WORDS.end;
-      hasNoise = addWord(tokens, known, { start, end: at, pause }) || hasNoise;
+      hasNoise = addWord(tokens, known, { start, end: at, pause, text }) || hasNoise;
       pause = false;
     } else {
       lowered ??= loweredInPlace(text);
@@ -159,7 +193,7 @@ export function tokenise(text: string): readonly Token[] {
       const found = SCANNER.exec(lowered);
       if (found === null) break;
       at = SCANNER.lastIndex;
-      pause = addScanned(tokens, found, { lowered, pause });
+      pause = addScanned(tokens, found, { text, lowered, pause });
       hasNoise ||= isNoise(tokens.at(-1));
     }
   }
@@ -193,7 +227,9 @@ function turned(known: number): Turned {
 function freshlyTurned(word: string): Turned {
   if (NOISE.has(word)) return 'noise';
   const tokens = splitWord(word, { start: 0, end: word.length }).map(numbered);
-  return word !== 'a' && tokens.length === 1 && tokens[0]?.text === word ? 'itself' : tokens;
+  return !BEHIND_NUMBER.has(word) && tokens.length === 1 && tokens[0]?.text === word
+    ? 'itself'
+    : tokens;
 }
 
 /** What a word is split into are words, too. */
@@ -203,26 +239,43 @@ function numbered(token: Token): Token {
 }
 
 interface Scanned {
+  readonly text: string;
   readonly lowered: string;
   readonly pause: boolean;
 }
 
 /** Whether a pause stands before the next token. */
-function addScanned(tokens: Token[], found: RegExpExecArray, { lowered, pause }: Scanned): boolean {
+function addScanned(tokens: Token[], found: RegExpExecArray, scanned: Scanned): boolean {
+  const { text, lowered, pause } = scanned;
   const [whole, fraction, number, sign, word] = found;
   const place = { start: found.index, end: found.index + whole.length };
   if ((fraction ?? number ?? sign ?? word) === undefined) {
+    if (whole === '.' && isShortening(tokens, text, place.start)) return pause;
+    if (whole === '.') mendInches(tokens, place.start);
     return pause || !isInsideNumber(lowered, tokens, place);
   }
-  if (number !== undefined) addRangeDash(lowered, tokens, place);
   if (word !== undefined)
     addTokens(tokens, splitWord(word.replace(APOSTROPHES, "'"), place), pause);
-  else addTokens(tokens, figuresOf(found, place), pause);
+  else if (sign !== undefined)
+    addTokens(tokens, [wordToken(signWord(sign, lowered, place), place)], pause);
+  else {
+    const from = tokens.length;
+    addFigures(tokens, { fraction, number, place }, lowered);
+    const first = tokens[from];
+    if (pause && first !== undefined) tokens[from] = changed(first, { pause });
+  }
   return false;
+}
+
+/** "12#" are pounds, "#2" is one of several. */
+function signWord(sign: string, lowered: string, { end }: Place): string {
+  if (sign === '#') return /\d/.test(lowered[end] ?? '') ? 'number' : 'pounds';
+  return SIGNS[sign] ?? ENDINGS[sign.replace(APOSTROPHES, "'")] ?? sign;
 }
 
 interface WordPlace extends Place {
   readonly pause: boolean;
+  readonly text: string;
 }
 
 /** Whether it is noise. */
@@ -244,8 +297,9 @@ const STUMBLES: ReadonlySet<string> = new Set(
 );
 
 function addSplit(tokens: Token[], parts: readonly Token[], place: WordPlace): void {
-  if (parts[0]?.text === 'a' && isAmpsOf(tokens.at(-1), place)) {
-    addTokens(tokens, [wordToken('amps', place)], place.pause);
+  const unit = BEHIND_NUMBER.get(parts[0]?.text ?? '');
+  if (unit !== undefined && isUnitOf(tokens.at(-1), unit, place)) {
+    addTokens(tokens, [wordToken(unit, place)], place.pause);
     return;
   }
   let { pause } = place;
@@ -282,26 +336,16 @@ function withoutNoise(tokens: readonly Token[]): readonly Token[] {
 
 const isNoise = (token: Token | undefined): boolean => token !== undefined && NOISE.has(token.text);
 
-interface Place {
-  readonly start: number;
-  readonly end: number;
-}
-
 function isInsideNumber(text: string, tokens: readonly Token[], { start }: Place): boolean {
   return GROUP_NAMES.has(tokens.at(-1)?.text ?? '') && GROUP_COMMA.test(text.slice(start));
 }
 
 /** "0.6A" is a current, "134a" a refrigerant: none of two figures has a letter behind it. */
-function isAmpsOf(before: Token | undefined, place: Place): boolean {
-  return before?.value != null && before.value < 100 && before.end === place.start;
-}
-
-/** "190-200" is a range: the dash is a word there, not a sign. */
-function addRangeDash(text: string, tokens: Token[], place: Place): void {
-  const before = tokens.at(-1);
-  if (before?.value == null || before.end === place.start) return;
-  if (!DASH_BETWEEN_NUMBERS.test(text.slice(before.end, place.start))) return;
-  tokens.push(wordToken('to', { start: before.end, end: place.start }));
+function isUnitOf(before: Token | undefined, unit: string, place: WordPlace): boolean {
+  if (before?.value == null || place.pause) return false;
+  if (unit !== 'amp') return before.end + 1 >= place.start;
+  if (before.value >= 100) return false;
+  return before.end === place.start || isAmpereSign(before, place);
 }
 
 /** The pause stands before the first of them. */
@@ -311,26 +355,24 @@ function addTokens(tokens: Token[], fresh: readonly Token[], pause: boolean): vo
   }
 }
 
-function figuresOf(found: RegExpExecArray, place: Place): readonly Token[] {
-  const [, fraction, number, sign] = found;
-  if (fraction !== undefined) return slashed(fraction, place);
-  if (number !== undefined) return [numberToken(number, place)];
-  return sign === undefined ? [] : [wordToken(SIGNS[sign] ?? sign, place)];
+/** "8.3 A on the compressor"; but "8.3 a side", and in capitals "A" may be any. */
+function isAmpereSign(before: Token, { start, end, text }: WordPlace): boolean {
+  if (before.end + 1 !== start) return false;
+  if (text[start] === 'A') return /[a-z]/.test(text);
+  return before.classes.includes('decimal') && AMPERES.test(text.slice(end));
 }
+
+const AMPERES = /^(?:$|[.,;]| (?:on|at|across|from|in|to|and|the|it)\b)/;
 
 const NO_CLASSES: readonly string[] = [];
 
-function wordToken(text: string, place: Place): Token {
-  return {
-    text,
-    known: UNKNOWN,
-    start: place.start,
-    end: place.end,
-    pause: false,
-    value: null,
-    classes: NO_CLASSES,
-  };
-}
+/** Units behind a number and letters elsewhere; in the form that stands before a thing as well: "a 20A breaker". */
+const BEHIND_NUMBER: ReadonlyMap<string, string> = new Map([
+  ['a', 'amp'],
+  ['v', 'volt'],
+  ['vac', 'volt'],
+  ['vdc', 'volt'],
+]);
 
 /** "Thirtyish" */
 const ABOUT = new RegExp(`^(${[...ONES, ...TEENS, ...TENS].join('|')}|hundred)ish$`);
@@ -357,43 +399,4 @@ function splitWord(word: string, place: Place): readonly Token[] {
   return ending === undefined
     ? [wordToken(root, place)]
     : [...splitWord(root, head), wordToken(ending, { start: cut, end: place.end })];
-}
-
-/** A time of day, "190/12" (one pressure over another) or a fraction. */
-function slashed(text: string, place: Place): readonly Token[] {
-  if (text.includes(':')) return [changed(wordToken(text, place), { classes: ['clock'] })];
-  const [over = '', under = ''] = text.split('/');
-  // "208/230" are two voltages: no drill or flare is measured in hundredths.
-  const isFraction =
-    over.length < 3 && (under.length > over.length || Number(over) < Number(under));
-  if (isFraction) return [fractionToken(text, place)];
-  const cut = place.start + over.length;
-  return [
-    numberToken(over, { start: place.start, end: cut }),
-    wordToken('over', { start: cut, end: cut + 1 }),
-    numberToken(under, { start: cut + 1, end: place.end }),
-  ];
-}
-
-function fractionToken(text: string, place: Place): Token {
-  const [over = '0', under = '1'] = text.split('/');
-  const value = Number(under) === 0 ? 0 : Number(over) / Number(under);
-  return changed(wordToken(text, place), { value, classes: ['fraction'] });
-}
-
-function numberToken(text: string, place: Place): Token {
-  const plain = text.replace(/,/g, '').replace(/^[–−]/, '-');
-  return changed(wordToken(plain, place), { value: Number(plain), classes: numberClasses(plain) });
-}
-
-/** What a run of digits can be part of: "1 46" is 146 and "190 2" is 192, but "14 6" is two numbers. */
-function numberClasses(digits: string): readonly string[] {
-  const classes = ['number', digits.includes('.') ? 'decimal' : 'integer'];
-  if (/^[1-9]$/.test(digits)) classes.push('digit');
-  if (digits === '0') classes.push('nought');
-  if (/^1\d$/.test(digits)) classes.push('teen');
-  if (/^[2-9]0$/.test(digits)) classes.push('tens');
-  if (/^\d\d$/.test(digits)) classes.push('pair');
-  if (/^[1-9]\d?0$/.test(digits) && digits !== '10') classes.push('round');
-  return classes;
 }

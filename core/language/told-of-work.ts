@@ -109,7 +109,7 @@ const AND = '(and|<pause> [and])';
 const MORE = `${AND} ${ARTICLE} <part:second> [${AND} ${ARTICLE} <part:third> [${AND} ${ARTICLE} <part:fourth>]]`;
 const TOOK =
   '(took|takes|was|is|ran|runs|lasted|lasts|is running|is taking|came in at|is at) [(about|only|just|like|at|down to|up to)]';
-const MINUTES = '(minutes|min|minute)';
+const MINUTES = '(minutes|minute)';
 const CYCLE =
   '([(last|first|each|every|next)] (freeze|harvest|batch) [(time|cycle)]|ice (time|cycle)|cycle time)';
 

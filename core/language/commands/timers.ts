@@ -75,7 +75,7 @@ const stop: Means = (tags, frame) => command({ do: 'stopTimer', about: aboutIn(t
 const START = '(set|start|give me|~run|~put on|~begin|~set me|~i need|~start me)';
 const FOR = '[~(for|on|to) [the] <clause>]';
 const FOR_WORDS = '[(for|on) [the] <clause>]';
-const MINUTES = '(minutes|~minute|~mins|~min)';
+const MINUTES = '(minutes|~minute)';
 
 /** What a bare number counts behind it: these make no minutes of it. */
 const COUNTED =
@@ -155,7 +155,7 @@ const RUNNING: readonly Rule[] = [
     examples: ['two more minutes on the defrost'],
   }),
   rule(
-    '(another|put another|add another|give it another) <number> [(minutes|minute|min)] (on|to) (the|that|my|this) (timer|clock|<timed>)',
+    '(another|put another|add another|give it another) <number> [(minutes|minute)] (on|to) (the|that|my|this) (timer|clock|<timed>)',
     extend,
     { examples: ['another five on the timer'] },
   ),

@@ -4,7 +4,7 @@ import type { NameplateItem } from '../utterance.ts';
 export const PLATE_ITEM_NAMES = {
   ratedLoadAmps: ['(rla|r l a|rated load [amps]|fla|f l a|full load [amps])'],
   lockedRotorAmps: ['(lra|l r a|locked rotor [amps]|lock rotor amps)'],
-  minimumCircuitAmps: ['(mca|m c a|(minimum|min) circuit (amps|ampacity))'],
+  minimumCircuitAmps: ['(mca|m c a|(minimum|minute) circuit (amps|ampacity))'],
   maximumFuse: [
     '(mop|mocp|m o p|m o c p|(max|maximum) (fuse|breaker) [size]|(fuse|breaker) (max|maximum))',
   ],

@@ -137,8 +137,6 @@ export const PRONUNCIATIONS: Readonly<Record<string, readonly string[]>> = {
   worktop: ['W ER K T AA P'],
   worktops: ['W ER K T AA P S'],
   kpa: ['K EY P IY EY'],
-  mfd: ['EH M EH F D IY'],
-  mfds: ['EH M EH F D IY Z'],
   mics: ['M AY K S'],
   ol: ['OW EH L'],
   psia: ['P IY EH S AY EY'],

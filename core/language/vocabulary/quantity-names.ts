@@ -175,7 +175,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~resistance to ground',
     '~(meg|megger|megged|meg test)',
   ],
-  capacitance: ['capacitance', '~(microfarads|mfd)'],
+  capacitance: ['capacitance', '~(microfarads|microfarad)'],
   power: ['~power [draw]', '~(wattage|watts)'],
   refrigerantAdded: ['~refrigerant added', '~charge added', '~amount added'],
   refrigerantRecovered: ['~refrigerant recovered', '~recovered weight', '~amount recovered'],
@@ -190,7 +190,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
   testPressure: [
     'test pressure',
     '~(nitrogen|pressure) test [pressure]',
-    '~(dry nitrogen|nitrogen|n 2) [pressure]',
+    '~(dry nitrogen|nitrogen|n two) [pressure]',
     '~standing pressure test',
   ],
   enteringWaterTemp: [

@@ -28,7 +28,7 @@ export const REFRIGERANT_NAMES: Record<RefrigerantId, readonly string[]> = {
   'R-513A': ['~five thirteen [a]', '~five one three [a]'],
   'R-600a': ['~six hundred [a]', '~isobutane'],
   'R-717': ['~(ammonia|seven seventeen)'],
-  'R-744': ['~(c o two|carbon dioxide|seven forty four|c o 2|co 2|co two)'],
+  'R-744': ['~(c o two|carbon dioxide|seven forty four|co two)'],
   'R-1234yf': ['~twelve thirty four [(y f|yf)]', '~one two three four (y f|yf)'],
   'R-1234zeE': ['~twelve thirty four (z e|ze)', '~one two three four (z e|ze)'],
   'R-1270': ['~(twelve seventy|propylene)'],

@@ -5,13 +5,12 @@ export const LOOSE_UNITS = ['degrees', 'pounds', 'inches'] as const;
 export type SpokenUnit = UnitId | (typeof LOOSE_UNITS)[number];
 
 export const UNIT_NAMES: Record<SpokenUnit, readonly string[]> = {
-  degrees: ['degrees', '~degree', '~deg'],
-  pounds: ['pounds', '~pound', '~lbs', '~lb'],
+  degrees: ['degrees', '~degree'],
+  pounds: ['pounds', '~pound'],
   inches: [
     'inches of vacuum',
-    '~(inches|inch) [of (vacuum|mercury|hg)]',
+    '~(inches|inch) [[of] (vacuum|mercury|hg)]',
     '~in of (vacuum|mercury)',
-    '~inches vacuum',
   ],
   psi: [
     'psi',
@@ -29,12 +28,12 @@ export const UNIT_NAMES: Record<SpokenUnit, readonly string[]> = {
   micron: ['microns', '~micron'],
   mbar: ['~(millibar|millibars|mbar|milli bar|milli bars|hectopascals)'],
   Pa: ['~(pascal|pascals|pa)'],
-  degF: ['~(degrees|degree|deg) (fahrenheit|f)', '~fahrenheit', '~f'],
+  degF: ['~(degrees|degree) (fahrenheit|f)', '~fahrenheit', '~f'],
   degC: [
     'celsius',
     'degrees celsius',
-    '~(degree|deg) celsius',
-    '~(degrees|degree|deg) (centigrade|c)',
+    '~degree celsius',
+    '~(degrees|degree) (centigrade|c)',
     '~centigrade',
   ],
   dF: [],
@@ -42,16 +41,11 @@ export const UNIT_NAMES: Record<SpokenUnit, readonly string[]> = {
   V: ['volts', '~volt', '~v', '~vac', '~volts (a c|d c|ac|dc)'],
   A: ['amps', '~(amp|amperes|ampere)'],
   ohm: ['ohms', '~ohm'],
-  Mohm: ['megohms', '~(megohm|meg|megs|megaohm|megaohms)', '~(mega|meg) (ohm|ohms)'],
-  uF: [
-    'microfarads',
-    '~(microfarad|mfd|uf|mike|mikes|mic|mics|mfds)',
-    '~micro (farad|farads)',
-    '~m f d',
-  ],
+  Mohm: ['megohms', '~(megohm|meg|megs|megaohm|megaohms)', '~(mega|meg|m) (ohm|ohms)'],
+  uF: ['microfarads', '~(microfarad|mike|mikes|mic|mics|mfds)', '~micro (farad|farads)', '~m f d'],
   W: ['watts', '~(watt|w)'],
   kW: ['~(kilowatts|kilowatt|kw)', '~k w'],
-  oz: ['ounces', '~(ounce|oz)'],
+  oz: ['ounces', '~ounce'],
   lb: [],
   g: ['grams', '~(gram|g)'],
   kg: ['~(kilograms|kilogram|kilos|kilo|kg)'],

@@ -1,8 +1,8 @@
 const WRITTEN: ReadonlySet<string> = new Set(
   [
     // Abbreviations.
-    'cond hg hrs inhg kg kw mg mins mm oz sc secs uf v vdc w',
-    'lb lbs deg approx ft cu nd rd',
+    'hg inhg kg kw mg mm sc v w',
+    'approx ft cu nd rd',
     'hd suct bx liq amb prod',
     'oclock nought',
     // Numbers larger than anything on this job.
