@@ -1,4 +1,5 @@
 import { changed, type Token, UNKNOWN } from '../grammar/tokens.ts';
+import { heardFor, heardInTwo, MISHEARD } from './misheard.ts';
 import { NAME_WORDS } from './name-words.ts';
 import { WordSet } from './word-set.ts';
 
@@ -31,7 +32,7 @@ const WHERE = new WordSet('off on in out back up down');
 const WE_ARE = new WordSet('were');
 
 /** Without any of them there is no other way: one look at each token, where there would be four. */
-const MAY_BE_MEANT = WordSet.ofAll([MERE, LIKE, WITH_IS, WE_ARE]);
+const MAY_BE_MEANT = WordSet.ofAll([MERE, LIKE, WITH_IS, WE_ARE, MISHEARD]);
 
 export interface Otherwise {
   readonly tokens: readonly Token[];
@@ -44,13 +45,28 @@ export function saidOtherwise(tokens: readonly Token[]): Otherwise | null {
   if (!MAY_BE_MEANT.hasAny(tokens)) return null;
   const others: Token[] = [];
   let leftOut = 0;
+  let isOther = false;
   for (const [at, token] of tokens.entries()) {
-    if (isMere(tokens, at)) leftOut += 1;
+    const heard = MISHEARD.has(token) ? putRight(others, tokens, at) : false;
+    if (heard) isOther = true;
+    else if (isMere(tokens, at)) leftOut += 1;
     else if (mayHoldIs(tokens, at)) others.push(...apart(token, [token.text.slice(0, -1), 'is']));
     else if (at === 0 && WE_ARE.has(token)) others.push(...apart(token, ['we', 'are']));
     else others.push(token);
   }
-  return leftOut === 0 && others.length === tokens.length ? null : { tokens: others, leftOut };
+  if (!isOther && leftOut === 0 && others.length === tokens.length) return null;
+  return { tokens: others, leftOut };
+}
+
+/** Whether a word was put in the place of what was heard for it. */
+function putRight(others: Token[], tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at];
+  if (token === undefined) return false;
+  const joined = heardInTwo(others.at(-1), token);
+  if (joined !== null) others.pop();
+  const heard = joined ?? heardFor(tokens, at);
+  if (heard !== null) others.push(heard);
+  return heard !== null;
 }
 
 /** Where no pause stands before it: what begins a clause may belong to what is done in it. */

@@ -2,6 +2,7 @@ import { changed, type Token } from '../grammar/tokens.ts';
 import { isShortening, mendInches } from './abbreviations.ts';
 import { addFigures, type Place, wordToken } from './figures.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
+import { MISSPELT } from './vocabulary/misspelt.ts';
 import { WordTable } from './word-table.ts';
 
 const TWO_FIGURES = [...TEENS, ...TENS].join('|');
@@ -65,6 +66,7 @@ const CLIPPED =
 /** Written as one word, understood as several; recognisers drop apostrophes. */
 const WHOLE: ReadonlyMap<string, readonly string[]> = new Map([
   ...CLIPPED.split(' ').map((stem): [string, readonly string[]] => [`${stem}in`, [`${stem}ing`]]),
+  ...Object.entries(MISSPELT).map(([word, meant]): [string, string[]] => [word, [meant]]),
   ...Object.entries({
     its: ['it', 'is'],
     whats: ['what', 'is'],
@@ -152,10 +154,7 @@ const WHOLE: ReadonlyMap<string, readonly string[]> = new Map([
     hrs: ['hours'],
     secs: ['seconds'],
     cond: ['condenser'],
-    condensor: ['condenser'],
     comp: ['compressor'],
-    contacter: ['contactor'],
-    guage: ['gage'],
     sst: ['s', 's', 't'],
     sct: ['s', 'c', 't'],
     gonna: ['going', 'to'],
