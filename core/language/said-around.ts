@@ -1,6 +1,7 @@
 import { changed, type Token } from '../grammar/tokens.ts';
 import { askedOutright } from './asked-inside.ts';
 import { Phrases, standAt } from './phrases-at.ts';
+import { withoutStumbles } from './stumbles.ts';
 import { WordSet } from './word-set.ts';
 
 /** What turns to somebody before anything is said: "okay so", "alright," and the like. */
@@ -15,10 +16,11 @@ const BEGINNINGS = [
 ];
 
 /**
- * The tokens without what leads up to them: "alright, condenser" answers what "condenser" does, and in front of more
- * "yeah" answers only what `asksYes` tells of.
+ * The tokens without what is stumbled over, and without what leads up to them: "alright, condenser" answers what
+ * "condenser" does, and in front of more "yeah" answers only what `asksYes` tells of.
  */
-export function withoutLead(tokens: readonly Token[], asksYes: boolean): readonly Token[] {
+export function withoutLead(said: readonly Token[], asksYes: boolean): readonly Token[] {
+  const tokens = withoutStumbles(said);
   let from = 0;
   while (
     leads(tokens[from], asksYes) &&

@@ -1,0 +1,88 @@
+import { changed, type Token, UNKNOWN } from '../grammar/tokens.ts';
+import { isNumber } from './number-tokens.ts';
+import { Phrases } from './phrases-at.ts';
+import { deniedTo, taking } from './taken-back-words.ts';
+import { WordSet } from './word-set.ts';
+
+/** What takes a number back that no rule for numbers knows. */
+const TAKES_BACK = new Phrases([
+  ...['er', 'nope', 'or no', 'oops', 'whoops', 'my bad', 'hold on', 'hang on', 'well', 'i lied'],
+  ...['let us call it', 'let is call it', 'let us make it', 'let is make it', 'call it'],
+  ...['let us make that', 'let is make that', 'better make that', 'better make it', 'check that'],
+  ...['i am sorry', 'i should say', 'or i should say', 'i take that back', 'or actually'],
+  ...['or i mean', 'or wait', 'oh wait', 'oh no', 'no i said'],
+]);
+const KNOWN_TO_RULES = new Phrases([
+  ...['no', 'wait', 'sorry', 'i mean', 'i meant', 'make that', 'make it', 'or rather', 'rather'],
+  ...['scratch that', 'strike that', 'correction', 'actually', 'excuse me', 'it is', 'that is'],
+]);
+/** Alone they tell of something else: "after two hours, it's two degrees cooler". */
+const IS = new Phrases(['it is', 'that is']);
+export const STARTS_TAKING_NUMBER = new WordSet(
+  [TAKES_BACK, KNOWN_TO_RULES].flatMap((phrases) => [...phrases.firstWords]),
+);
+
+/** Units may stand between a number and what takes it back. */
+const UNITS = new WordSet(
+  'psi degrees degree pounds pound ounces ounce amps amp volts volt ohms bar microfarads grams kilos inches percent',
+);
+/** Of these no rule knows a number that was taken back. */
+const COUNTED = new WordSet('minutes minute mins hours hour seconds microns micron');
+const MOST_TAKING = 6;
+
+const has = (set: WordSet, token: Token | undefined): boolean =>
+  token !== undefined && set.has(token);
+
+/** "Fifteen, er, fifty" is told as "fifteen no wait fifty" is; `null` where no number is put right there. */
+export function numberAt(tokens: readonly Token[], at: number): readonly Token[] | null {
+  const unit = tokens[at - 1];
+  const isCounted = has(COUNTED, unit);
+  if (!isNumber(unit) && !isCounted && !has(UNITS, unit)) return null;
+  const wrongEnd = isNumber(unit) ? at : at - 1;
+  const wrong = runBegin(tokens, wrongEnd);
+  const denied = deniedTo(tokens, at, { from: wrong, to: wrongEnd });
+  const right = denied + taking(tokens, denied, [TAKES_BACK, KNOWN_TO_RULES]);
+  if (right - at > MOST_TAKING || wrong === wrongEnd) return null;
+  if (right === at + taking(tokens, at, [IS])) return null;
+  if (isOh(tokens[wrongEnd - 1]) || isOh(tokens[right])) return null;
+  if (!isNumber(tokens[right]) || isBeforePoint(tokens, at, right) || isPlainWell(tokens[at]))
+    return null;
+  const end = runEnd(tokens, right);
+  const unitAgain = tokens[end];
+  if (has(COUNTED, unitAgain)) return [...tokens.slice(0, wrong), ...tokens.slice(right)];
+  if (isCounted && unit !== undefined) {
+    return [...tokens.slice(0, wrong), ...tokens.slice(right, end), unit, ...tokens.slice(end)];
+  }
+  return asRulesKnow(tokens, at, right);
+}
+
+/** "Oh no, oh oh" */
+const isOh = (token: Token | undefined): boolean => token?.text === 'oh';
+
+/** "Nine, er, point two" goes on. */
+const isBeforePoint = (tokens: readonly Token[], at: number, right: number): boolean =>
+  tokens[at]?.text === 'er' && tokens[right]?.text === 'point';
+
+/** "One sixty as well two" */
+const isPlainWell = (token: Token | undefined): boolean => token?.text === 'well' && !token.pause;
+
+function asRulesKnow(tokens: readonly Token[], at: number, right: number): readonly Token[] | null {
+  if (taking(tokens, at, [KNOWN_TO_RULES]) === right - at) return null;
+  const [first, last] = [tokens[at], tokens[right - 1]];
+  if (first === undefined || last === undefined) return null;
+  const no = changed(first, { text: 'no', known: UNKNOWN, pause: false });
+  const wait = changed(last, { text: 'wait', known: UNKNOWN, pause: false });
+  return [...tokens.slice(0, at), no, wait, ...tokens.slice(right)];
+}
+
+function runBegin(tokens: readonly Token[], end: number): number {
+  let from = end;
+  while (isNumber(tokens[from - 1]) && (from === end || tokens[from]?.pause === false)) from -= 1;
+  return from;
+}
+
+function runEnd(tokens: readonly Token[], at: number): number {
+  let end = at + 1;
+  while (isNumber(tokens[end]) && tokens[end]?.pause === false) end += 1;
+  return end;
+}
