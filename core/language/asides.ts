@@ -68,7 +68,7 @@ export const ASIDE_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '[(it is|that is|this is)] [a] (single|three|3|1|one) phase [(unit|power|compressor|motor)]',
+    '[(it is|that is|this is)] [a] (single|three|one) phase [(unit|power|compressor|motor)]',
     nothing,
     {
       examples: ['it is three phase'],

@@ -134,7 +134,7 @@ const ratedAtVolts: Means = (tags, frame) => {
 /** Common practice: cans are made for 110 volts and more. */
 const LEAST_CAN_VOLTS = 110;
 
-const UF = '(microfarad|mfd|uf|mike|mic|microfarads)';
+const UF = '(microfarad|mike|mic|microfarads)';
 const READS =
   '(reads|reading|measures|measured|read|shows|showing|is|checked|checks|tests|tested|came in|comes in|at|down to)';
 /** A can with a compressor's and a fan's side, and the two figures on it. */
@@ -150,12 +150,12 @@ const GETTING =
 /** What capacitors are marked and what is read of them. */
 export const CAPACITOR_RULES: readonly Rule[] = [
   rule(
-    '<the> <place> [is] rated [(at|for)] <number:rated> [(microfarads|mfd|uf)] [(is|it|and|it is|but it is|and it is|i am|i got|but)] (reads|reading|measures|measured|read|shows|is|checked|tests|tested) [(at|only)] <amount>',
+    '<the> <place> [is] rated [(at|for)] <number:rated> [(microfarads|microfarad)] [(is|it|and|it is|but it is|and it is|i am|i got|but)] (reads|reading|measures|measured|read|shows|is|checked|tests|tested) [(at|only)] <amount>',
     readsOfRated,
     { examples: ['cap rated thirty five reads thirty one'] },
   ),
   rule(
-    '<pause> [(it is|is)] rated [(at|for)] <number:rated> [(microfarads|mfd|uf)] [(and|but|and it|but it|it)] (reads|reading|measures|measured|read|shows|checked|tests|tested) [(at|only)] <amount>',
+    '<pause> [(it is|is)] rated [(at|for)] <number:rated> [(microfarads|microfarad)] [(and|but|and it|but it|it)] (reads|reading|measures|measured|read|shows|checked|tests|tested) [(at|only)] <amount>',
     readsOfRatedCan,
   ),
   rule(

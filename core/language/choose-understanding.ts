@@ -2,6 +2,7 @@ import type { QuantityId } from '../terms/quantities.ts';
 import type { Context } from './context.ts';
 import { parse } from './parse.ts';
 import { meaningOf } from './meaning.ts';
+import { isPutRight } from './misheard.ts';
 import { understand } from './understand.ts';
 import type { Utterance } from './utterance.ts';
 
@@ -31,7 +32,7 @@ export interface Candidate extends Alternative {
   readonly repeated: RejectedValue | null;
   /** Numbers that nothing claims, and values that would have to be confirmed. */
   readonly openNumbers: number;
-  /** Words that no rule reads. */
+  /** Words that no rule reads, or none but as what they may have been heard for. */
   readonly unreadWords: number;
 }
 
@@ -61,8 +62,14 @@ export function chooseUnderstanding(
   if (chosen === undefined) return { chosen: null, considered };
   const isTold = considered.some(({ confidence }) => confidence > 0);
   const chance = (each: Candidate): number => (isTold ? each.confidence : untoldChance(each));
-  const best = others.reduce((so, each) => (chance(each) > chance(so) ? each : so), chosen);
+  const best = others.reduce((so, each) => (isBetter(each, so, chance) ? each : so), chosen);
   return { chosen: best, because: reasonFor(best, considered), considered };
+}
+
+/** Of two that mean the same the one is taken whose words are the trade's. */
+function isBetter(one: Candidate, other: Candidate, chance: (each: Candidate) => number): boolean {
+  const [mine, others] = [chance(one), chance(other)];
+  return mine > others || (mine === others && one.unreadWords < other.unreadWords);
 }
 
 /** How much less likely a sentence is for each number in it that is left open or implausible, and each word unread. Ours. */
@@ -110,6 +117,7 @@ function candidate(
   const utterance = understand(words, context);
   const { items, tokens } = parse(words, context);
   const read = items.reduce((sum, { start, end }) => sum + end - start, 0);
+  const putRight = tokens.filter((token) => isPutRight(token, words.slice(token.start, token.end)));
   return {
     words,
     confidence,
@@ -118,7 +126,7 @@ function candidate(
     utterance,
     repeated: rejected.find((value) => repeats(utterance, value)) ?? null,
     openNumbers: utterance.unclaimed.length + utterance.doubts.length,
-    unreadWords: tokens.length - read,
+    unreadWords: tokens.length - read + putRight.length,
   };
 }
 

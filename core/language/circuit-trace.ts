@@ -188,9 +188,9 @@ const overloadTrips: Means = (_tags, frame) => ({
 const L = '[(line|leg|phase|l)]';
 const pair = (from: string, to: string): string => `(${from}) (to|and) ${L} (${to})`;
 const PAIRS = {
-  ab: pair('one|1', 'two|2'),
-  bc: pair('two|2', 'three|3'),
-  ca: `(${pair('one|1', 'three|3')}|${pair('three|3', 'one|1')})`,
+  ab: pair('one', 'two'),
+  bc: pair('two', 'three'),
+  ca: `(${pair('one', 'three')}|${pair('three', 'one')})`,
 } as const;
 type PairSlot = keyof typeof PAIRS;
 const PLACE_OF = { ab: 'lineOneTwo', bc: 'lineTwoThree', ca: 'lineOneThree' } as const;

@@ -100,7 +100,7 @@ export const ERRAND_RULES: readonly Rule[] = [
     { examples: ['he quoted me two ninety on the motor and ninety on the cap'] },
   ),
   rule(
-    '[(i|we|they|he)] (have|has|got|have got|there is|there might be|might have|should have) (a|an|another|some|the) [(spare|new|extra|used|old)] [<number> (microfarad|mfd|amp|volt|inch|pole|horse|horsepower|ton|watt)] <part> (in|on|at) (the|my|his) (truck|van|shop|drawer|bag|warehouse|supply house)',
+    '[(i|we|they|he)] (have|has|got|have got|there is|there might be|might have|should have) (a|an|another|some|the) [(spare|new|extra|used|old)] [<number> (microfarad|amp|volt|inch|pole|horse|horsepower|ton|watt)] <part> (in|on|at) (the|my|his) (truck|van|shop|drawer|bag|warehouse|supply house)',
     nothing,
     { examples: ['i have got a five microfarad cap in the truck'] },
   ),

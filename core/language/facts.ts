@@ -26,7 +26,8 @@ const equipment: Means = (tags, frame) => {
 };
 
 /** "it's thirty two" is a temperature until something says that a refrigerant is meant. */
-const SAYS_REFRIGERANT = /\b(?:on|r|freon|gas|refrigerant|charged|runs|uses|using)\b|\br-?\d/i;
+const SAYS_REFRIGERANT =
+  /\b(?:on|r|freon|gas|refrigerant|charged|runs|uses|using)\b|\b(?:r-?|our )\d/i;
 
 export const refrigerant: Means = (tags, frame) => {
   const value = refrigerantId(tags['refrigerant']);
@@ -436,7 +437,7 @@ function isSaidByName(frame: Frame): boolean {
 export const isNamedSurely = (words: string, frame: Frame): boolean =>
   saysItsName(words, frame) || LETTERED.test(words);
 const LETTERED =
-  /\b(?:r[\s-]?\d|r (?:one|two|four|five|six|seven|twelve|twenty))|(?:[\d\s])(?:[a-f]|y ?f|z ?e)\b(?! (?:bit|little|touch|good|bad|hair))/i;
+  /\b(?:r[\s-]?\d|r (?:one|two|four|five|six|seven|twelve|twenty))|(?:[\d\s-])(?:[a-f]|y ?f|z ?e)\b(?! (?:bit|little|touch|good|bad|hair))/i;
 
 /** A designation is recognisable alone by its letter, before the figures or behind them, or by what it belongs to. */
 function saysItsName(words: string, { span }: Frame): boolean {
@@ -444,7 +445,7 @@ function saysItsName(words: string, { span }: Frame): boolean {
   if (CARBON_DIOXIDE.test(words) && span.from > 1) return false;
   return (
     /^r[\s-]*\S/i.test(words) ||
-    /[\d\s](?:[a-f]|y ?f|z ?e)$/i.test(words) ||
+    /[\d\s-](?:[a-f]|y ?f|z ?e)$/i.test(words) ||
     /propane|ammonia|butane|propylene|c ?o ?(?:2|two)|carbon dioxide/i.test(words) ||
     /\b(?:system|unit|refrigerant|freon|machine)$/i.test(words)
   );

@@ -86,12 +86,12 @@ export const GAS_RULES: readonly Rule[] = [
     { unheard: true, examples: ['charge comes to two pounds four'] },
   ),
   rule(
-    `[the] high side [(is|of|at)] <amount:high> [<pause>] [and] [the] low side [(is|of|at)] <amount:low> ${ON_PLATE}`,
+    `[the] high side [(is|of|at|reads)] <amount:high> [<pause>] [and] [the] low side [(is|of|at|reads)] <amount:low> ${ON_PLATE}`,
     bothSidesOnPlate,
     { unheard: true, examples: ['high side four fifty low side one fifty on the tag'] },
   ),
   rule(
-    `[the] low side [(is|of|at)] <amount:low> [<pause>] [and] [the] high side [(is|of|at)] <amount:high> ${ON_PLATE}`,
+    `[the] low side [(is|of|at|reads)] <amount:low> [<pause>] [and] [the] high side [(is|of|at|reads)] <amount:high> ${ON_PLATE}`,
     bothSidesOnPlate,
     { unheard: true, examples: [] },
   ),

@@ -117,7 +117,7 @@ function timedNames(): Node {
 const leg = (place: PlaceId, figure: string): Node =>
   sequence(parseShape(`(line|leg|phase|l) (${figure})`), tag({ place }));
 /** One leg of a three-phase supply. */
-const LEG = choice(leg('lineOne', 'one|1'), leg('lineTwo', 'two|2'), leg('lineThree', 'three|3'));
+const LEG = choice(leg('lineOne', 'one'), leg('lineTwo', 'two'), leg('lineThree', 'three'));
 const IN_AMPS = optional(sequence(parseShape('amps|amp'), tag({ unit: 'A' })));
 /** A leg and what was metered on it: with its point, or without one and nothing else to be meant. */
 const LEG_SHOWN = sequence(LEG, LINKS, choice(AMOUNT, sequence(DROPPED_SURELY, IN_AMPS)));
@@ -171,13 +171,13 @@ const SIZE = named(
       choice(
         choice(FRACTION, tokenClass('fraction')),
         parseShape(
-          '<number> (inch|amp|amps|volt|volts|v|v a|va|microfarad|mfd|watt|ton|horse|horsepower|hp|pole|foot|pound|ounce|gallon|quart|degree|rpm|cubic inch|cubic|mesh|conductor|gage|blade)',
+          '<number> (inch|amp|amps|volt|volts|v|v a|va|microfarad|watt|ton|horse|horsepower|hp|pole|foot|pound|ounce|gallon|quart|degree|rpm|cubic inch|cubic|mesh|conductor|gage|blade)',
           { number: NUMBER },
         ),
         parseShape('(single|double) pole'),
         // The volts that cans are made for: any number would read on into "one" behind it.
         parseShape(
-          '<number> (microfarad|mfd|uf) [by] (three (seventy|thirty|hundred)|four (forty|fifty|hundred)|two (fifty|twenty|forty|hundred)|one (ten|twenty five|sixty five)|370|330|440|450|400|250|220|240|110|125|165)',
+          '<number> (microfarads|microfarad) [by] (three (seventy|thirty|hundred)|four (forty|fifty|hundred)|two (fifty|twenty|forty|hundred)|one (ten|twenty five|sixty five)|370|330|440|450|400|250|220|240|110|125|165)',
           { number: NUMBER },
         ),
       ),

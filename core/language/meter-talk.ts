@@ -266,17 +266,17 @@ export const METER_TALK_RULES: readonly Rule[] = [
     { examples: ['it is four hundred fifty watts at one fifteen'] },
   ),
   rule(
-    `<the> <place> is a <dropped:rated> [(microfarads|microfarad|mfd|uf)] <pause> [(and|but)] [(it|it is|i am|i)] (${READS}|got|have) [(at|only|out at)] <amount>`,
+    `<the> <place> is a <dropped:rated> [(microfarads|microfarad)] <pause> [(and|but)] [(it|it is|i am|i)] (${READS}|got|have) [(at|only|out at)] <amount>`,
     droppedThenRead,
     { examples: [] },
   ),
   rule(
-    `<the> <place> is [${MARKED}] <amount:rated> [(microfarads|microfarad|mfd|uf)] [<pause>] [(and|but)] [(it|it is|i am|i)] (${READS}|got|have) [(at|only|out at)] <dropped>`,
+    `<the> <place> is [${MARKED}] <amount:rated> [(microfarads|microfarad)] [<pause>] [(and|but)] [(it|it is|i am|i)] (${READS}|got|have) [(at|only|out at)] <dropped>`,
     ratedThenRead,
     { examples: ['run cap is seven and a half it is reading five two'] },
   ),
   rule(
-    `<the> <place> is [${MARKED}] <amount:rated> [(microfarads|microfarad|mfd|uf)] [<pause>] [(and|but)] [(it|it is|i am|i)] (${READS}|got|have) [(at|only|out at)] (<amount>|<droppedSurely>)`,
+    `<the> <place> is [${MARKED}] <amount:rated> [(microfarads|microfarad)] [<pause>] [(and|but)] [(it|it is|i am|i)] (${READS}|got|have) [(at|only|out at)] (<amount>|<droppedSurely>)`,
     ratedThenRead,
     { examples: ['run cap is fifteen measures fourteen and a half'] },
   ),

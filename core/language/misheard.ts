@@ -118,7 +118,13 @@ export const MISHEARD = new WordSet([
   ...[...IN_TWO.keys()].map((two) => two.slice(two.indexOf(' ') + 1)),
 ]);
 
-/** What it may have been said for, and how many tokens it takes the place of; `null` where it was meant. */
+/** Whether it stands in the place of these words, which were heard for it. */
+export function isPutRight({ text }: Token, words: string): boolean {
+  const heard = words.toLowerCase().replace('-', ' ');
+  return heard !== text && (IN_TWO.get(heard) === text || HEARD_FOR.get(heard)?.[0] === text);
+}
+
+/** What it may have been said for; `null` where it was meant. */
 export function heardFor(tokens: readonly Token[], at: number): Token | null {
   const token = tokens[at];
   const found = HEARD_FOR.get(token?.text ?? '');

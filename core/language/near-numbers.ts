@@ -78,7 +78,7 @@ const fromZero: Means = (tags, frame) => {
 
 const HEDGE = '(about|around|like|maybe|roughly|somewhere around|right around|call it)';
 /** No premises have more boxes that go by a number alone. */
-const WHICH = '[number] (one|two|three|four|five|six|seven|eight|nine|ten|1|2|3|4|5|6|7|8|9|10)';
+const WHICH = '[number] (one|two|three|four|five|six|seven|eight|nine|ten|10)';
 const WHERE =
   '(on|in|at|by|near) the [(far|back|front)] (left|right|middle|end|top|bottom|back|front|corner|kitchen|bar|dock|line|door)';
 const DISPLAY =

@@ -100,7 +100,7 @@ const platedSide: Means = (tags, frame) => {
 
 const PLATE = '(nameplate|plate|tag|data plate|name plate|sticker|label|data tag)';
 const SAYS = '(is|says|shows|reads|has|calls for|lists)';
-const PHASE = '(single|three|one|1|3) phase';
+const PHASE = '(single|three|one) phase';
 const MADE_OUT =
   '((i can|i could|can|all i can|what i can|best i can) [(just|barely|only|still)] (make out|read|see|make out is|read is|see is) [(is|it is)])';
 
@@ -283,8 +283,13 @@ export const PLATE_ORDER_RULES: readonly Rule[] = [
     { unheard: true, examples: ['rla is listed as six point eight amps'] },
   ),
   rule(
-    '<amount> [(is|was|for|on|as)] [(the|an|a)] [(nameplate|plate|tag|data plate)] <plateItem>',
+    '<amount> [(is|was|on|as)] [(the|an|a)] [(nameplate|plate|tag|data plate)] <plateItem>',
     plateItem,
-    { apart: true, unheard: true, examples: ['thirty amps for the max fuse'] },
+    { apart: true, unheard: true, examples: ['thirty amps on the max fuse'] },
   ),
+  rule('<amount> for [(the|an|a)] [(nameplate|plate|tag|data plate)] <plateItem>', plateItem, {
+    apart: true,
+    unheard: true,
+    examples: ['thirty amps for the max fuse'],
+  }),
 ];

@@ -257,7 +257,7 @@ const MOST_OVER_MARK = 3;
 const MARKED =
   '(marked|stamped|rated|labeled|labelled|printed|sized) [(at|for|with|as|from|between)]';
 const SUPPOSED = '(should be|ought to be|is supposed to be|supposed to be|is meant to be)';
-const UF = '(microfarad|microfarads|mfd|uf|mike|mikes|mic|mics)';
+const UF = '(microfarad|microfarads|mike|mikes|mic|mics)';
 const READS =
   '(reads|reading|is reading|measures|measured|read|shows|is|is at|checked|checks|tests|tested|[is] testing) [at]';
 const PLATE =

@@ -104,7 +104,7 @@ export const REMARK_RULES: readonly Rule[] = [
     { examples: ['i was here an hour and a half'] },
   ),
   rule(
-    '[(i|we|and)] [(also|then|just)] (purged|flowed|flowing|swept|bled|purging|ran) [(it|the (lines|line|system|joints|pipe))] [with] [dry] nitrogen [(through it|through)] [(while|as|when) ([(i|i was)] (brazed|brazing) [it] [<amount> [or so] [just a trickle]])]',
+    '[(i|we|and)] [(also|then|just)] (purged|flowed|flowing|swept|bled|purging|ran) [(it|the (lines|line|system|joints|pipe))] [with] [dry] nitrogen [(through it|through)] [(while|as|when) ([(i|i was)] (brazed|brazing) [it] [<amount> [just a trickle]])]',
     remark,
     { examples: ['ran nitrogen while i brazed it two pounds or so'] },
   ),

@@ -94,7 +94,7 @@ const MOTOR_OF: Partial<Record<PartId, PartId>> = {
 };
 
 const THINK = '(i think|i believe|i guess|probably|looks like|maybe|i would say)';
-const UF = '(mike|mikes|mic|mics|mfd|microfarad|microfarads|uf)';
+const UF = '(mike|mikes|mic|mics|microfarad|microfarads)';
 
 /** "Set a timer for twenty" is asked of us: the unit's own is known. */
 const clockSet: Means = (_tags, frame) => {

@@ -29,7 +29,7 @@ export const SIGHT_GLASS_RULES: readonly Rule[] = [
     sightGlass,
     { examples: ['sight glass comes up foaming'] },
   ),
-  rule('[the] (glass|site glass|sightglass) <sightGlass>', sightGlass, {
+  rule('[the] (glass|site glass) <sightGlass>', sightGlass, {
     examples: ['glass is clear'],
   }),
   rule('[(a lot of|lots of|a few|some)] bubbles in the [(sight|site)] glass', bubbles, {

@@ -126,7 +126,7 @@ export const LEG_RULES: readonly Rule[] = [
     { examples: [] },
   ),
   rule(
-    `[<the> <place>] [is] (pulling|drawing|pulls|draws|amps are|amping) ${figure('one')} on [the] [${L}] (one|1) [and] ${figure('two')} on [the] [${L}] (two|2) [and] ${figure('three')} on [the] [${L}] (three|3)`,
+    `[<the> <place>] [is] (pulling|drawing|pulls|draws|amps are|amping) ${figure('one')} on [the] [${L}] one [and] ${figure('two')} on [the] [${L}] two [and] ${figure('three')} on [the] [${L}] three`,
     drawnOnLines,
     { examples: ['drawing fourteen two on one fourteen on two and thirteen nine on three'] },
   ),

@@ -24,7 +24,7 @@ const allThree: Means = (tags) => ({
 
 const IT_IS =
   '[(it is|this is|this one is|that is|unit is|the unit is|runs on|it runs on|it takes|rated|rated for|it is rated|it is rated for|working on|i am on)] [(a|an)]';
-const PHASE = '(single|one|three|1|3) phase';
+const PHASE = '(single|one|three) phase';
 const THING = '(unit|system|machine|power|supply|box|compressor|motor|service|equipment)';
 /** What tells that the figures before it are a supply's. */
 const SUPPLIED = `((volt|volts) [${PHASE}] [${THING}]|${PHASE} [${THING}]|${THING})`;

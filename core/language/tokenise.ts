@@ -150,6 +150,7 @@ const WHOLE: ReadonlyMap<string, readonly string[]> = new Map([
     uf: ['microfarad'],
     mf: ['microfarad'],
     mfd: ['microfarad'],
+    mfds: ['microfarads'],
     hr: ['hour'],
     hrs: ['hours'],
     secs: ['seconds'],

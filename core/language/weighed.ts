@@ -253,7 +253,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { examples: ['lost an ounce in the hoses'] },
   ),
   rule(
-    '[(i|we)] [have] [(ended up|just|only)] (used|using|went through|took|it took) [up] [(about|a total of|another)] <amount> [more] of <refrigerant> [(total|in all|to (top it off|fill it|charge it))]',
+    '[(i|we)] [have] [(ended up|just|only)] (used|using|burned through|went through|took|it took) [up] [(about|a total of|another)] <amount> [more] of <refrigerant> [(total|in all|to (top it off|fill it|charge it))]',
     refrigerantMoved('refrigerantAdded'),
     { examples: ['used eight ounces of four oh four a'] },
   ),

@@ -67,7 +67,7 @@ const ohmed: Means = (tags, frame) => {
 
 export const WINDING_RULES: readonly Rule[] = [
   rule(
-    '[(i have|i got|i read|reading|i am (reading|getting)|showing)] <amount> [(on|from|across)] (one|1) to (two|2) [and] <amount:second> [(on|from|across)] (two|2) to (three|3) [[and] <amount:third> [(on|from|across)] (one|1) to (three|3)]',
+    '[(i have|i got|i read|reading|i am (reading|getting)|showing)] <amount> [(on|from|across)] one to two [and] <amount:second> [(on|from|across)] two to three [[and] <amount:third> [(on|from|across)] one to three]',
     betweenNumbers,
     { examples: ['four point two ohms one to two five point one two to three'] },
   ),
@@ -75,7 +75,7 @@ export const WINDING_RULES: readonly Rule[] = [
     examples: ['defrost heater is ohming out at twenty two'],
   }),
   rule(
-    '[(the|all)] (three|3|all three) windings (are|read|all read|check|ohm) [(the same|all|out at|at|all at)] <amount> [(each|apiece)]',
+    '[(the|all)] (three|all three) windings (are|read|all read|check|ohm) [(the same|all|out at|at|all at)] <amount> [(each|apiece)]',
     alike,
     { examples: ['all three windings are one point two ohms'] },
   ),

@@ -87,7 +87,7 @@ const LOOSE: readonly Loose[] = [
   {
     means: answer('yes'),
     shape:
-      '[(yes|yeah|ok)] (absolutely|definitely|you bet|ten four|10 4|roger [that]|copy [that]|for sure|bingo|you know it|of course|that works|go for it|please do|go ahead|that is the one|sure (is|was)|you got it)',
+      '[(yes|yeah|ok)] (absolutely|definitely|you bet|ten four|10 four|roger [that]|copy [that]|for sure|bingo|you know it|of course|that works|go for it|please do|go ahead|that is the one|sure (is|was)|you got it)',
     examples: [],
   },
   {

@@ -128,7 +128,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~(dryer|dryers|filter dryers|(liquid|suction) [line] dryer|dryer core|dryer cores)',
     '~filter dry er',
   ],
-  sightGlass: ['sight glass', '~(glass|site glass|sightglass)'],
+  sightGlass: ['sight glass', '~(glass|site glass)'],
   receiver: ['receiver', '~receiver tank'],
   accumulator: ['accumulator', '~suction accumulator'],
   oilSeparator: ['~oil separator'],

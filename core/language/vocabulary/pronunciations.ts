@@ -109,7 +109,6 @@ export const PRONUNCIATIONS: Readonly<Record<string, readonly string[]>> = {
   rinsed: ['R IH N S T'],
   rla: ['AA R EH L EY'],
   schraders: ['SH R EY D ER Z'],
-  sightglass: ['S AY T G L AE S'],
   slimed: ['S L AY M D'],
   snaked: ['S N EY K T'],
   snugged: ['S N AH G D'],

@@ -42,7 +42,7 @@ export const UNIT_NAMES: Record<SpokenUnit, readonly string[]> = {
   A: ['amps', '~(amp|amperes|ampere)'],
   ohm: ['ohms', '~ohm'],
   Mohm: ['megohms', '~(megohm|meg|megs|megaohm|megaohms)', '~(mega|meg|m) (ohm|ohms)'],
-  uF: ['microfarads', '~(microfarad|mike|mikes|mic|mics|mfds)', '~micro (farad|farads)', '~m f d'],
+  uF: ['microfarads', '~(microfarad|mike|mikes|mic|mics)', '~micro (farad|farads)', '~m f d'],
   W: ['watts', '~(watt|w)'],
   kW: ['~(kilowatts|kilowatt|kw)', '~k w'],
   oz: ['ounces', '~ounce'],
