@@ -87,6 +87,11 @@ const series: Means = (tags, frame) => {
 };
 
 const nothing: Meaning = {};
+/** What a meter shows on three legs is told beside each other, and none of it settles: not looked through in all its readings. */
+const settles = (frame: Frame): boolean =>
+  frame.endsAtPause && !OF_A_METER.test(frame.wordsOf(frame.span));
+const OF_A_METER = /\b(?:volt|amp|ohm|meg|watt|current|resist|capaci|micro|power|mains)/i;
+
 /** "Waited ten": so many minutes, and nothing that is read. */
 const waited: Means = (_tags, frame) => (frame.endsAtPause && startsClause(frame) ? nothing : null);
 
@@ -145,7 +150,7 @@ export const START_RULES: readonly Rule[] = [
   rule(
     `[the] <quantity> <link> <amount:one> ${THEN} <amount:two> [${THEN} <amount:three> [${THEN} <amount:four> [${THEN} <amount:five>]]] ${ENDS}`,
     series,
-    { unheard: true, examples: [] },
+    { only: settles, unheard: true, examples: [] },
   ),
   rule(
     '[(i|we|and|just|then)] (waited|gave it|let it (run|sit|settle|go)) [(about|like|another|maybe)] <number>',

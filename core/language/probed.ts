@@ -180,7 +180,7 @@ export const PROBED_RULES: readonly Rule[] = [
     { unheard: true, examples: ['rear case section is thirty four front is forty one'] },
   ),
   rule(
-    `[the] (bottom|top|shell|body|dome|side|sump|belly|head|can) (of|on) the compressor (is|was|reads|at|reading) [(running|sitting|reading|about|up)] [(at|around)] <amount>`,
+    `[the] (bottom|top|shell|body|dome|side|sump|belly|head|can) (of|on) the compressor (is|was|reads|at|reading) [(running|sitting|reading|up)] [at] <amount>`,
     shell,
     { unheard: true, examples: ['bottom of the compressor is running one sixty'] },
   ),

@@ -129,11 +129,6 @@ export const SEEN_AND_DONE_RULES: readonly Rule[] = [
     { unheard: true, examples: ['hit the condenser with foaming cleaner rinsed it'] },
   ),
   rule(
-    `[(i|we|and|then|just)] (hosed|sprayed|power washed|pressure washed) <the> <part> (down|off|out) [(good|real good)]`,
-    washed,
-    { unheard: true, examples: ['hosed the condenser down'] },
-  ),
-  rule(
     '<the> [(run|start|fan|dual|compressor|motor|condenser fan|evap fan|hard start)] (cap|capacitor) [(is|only|just)] (tested|tests|testing|measured|measures|measuring|metered|checked|checks) [(out|in)] [(at|good at|bad at|low at)] [(only|just)] <amount>',
     tested,
     { unheard: true, examples: ['fan cap tested four point one'] },

@@ -140,7 +140,7 @@ export const DESCRIPTION_RULES: readonly Rule[] = [
     { examples: ['the cooler on four oh four a'] },
   ),
   rule(
-    `[the] (nameplate|plate|tag|data plate|name plate|sticker|label|data tag) (says|shows|reads|has|calls for|is) [a charge of] <amount:charge> [of] <pause> [(it is|of|and it is|and)] <refrigerant>`,
+    `[the] (nameplate|plate|tag|data plate|name plate|sticker|label|data tag) (says|shows|reads|has|calls for|is) [a charge of] <amount:charge> <pause> [(it is|of|and it is|and)] <refrigerant>`,
     charged,
     { unheard: true, examples: [] },
   ),

@@ -51,7 +51,7 @@ const before: Means = (tags, frame) => {
 const COOLER = /\bdegrees? cooler$/i;
 
 const HAVE =
-  '[(i have|i got|i have got|i am getting|i am reading|i am seeing|i see|we have|we got|we have got|there is|reading|getting|seeing|showing|got|[(it is|she is|i am)] (pulling|holding|running|carrying|pushing|making)|it (pulls|holds|runs))] [(a|an|only|about a)]';
+  '[(i have|i got|i have got|i am getting|i am reading|i am seeing|i see|we have|we got|we have got|there is|reading|getting|seeing|showing|got|pulling|holding|running|carrying|pushing|making|it (pulls|holds|runs))] [(a|an|only|about a)]';
 
 /** What may stand behind all that is told: "is what the head should be", "is what the supply house had" tell more. */
 const GOES_ON =

@@ -252,15 +252,16 @@ export const TIMER_COMMANDS: readonly Rule[] = [
     timer,
     { yields: 'purpose', unheard: true, examples: ['time me five minutes while it settles'] },
   ),
-  rule(
-    '(remind|ping|wake|alert|beep|holler at|come back to|check back with|get back to|yell at) me [again] in [about] (<number>|<duration>) [(to|about) [the] <clause>]',
-    soonEnough,
-    {
-      apart: true,
-      yields: 'purpose',
-      unheard: true,
-      examples: ['remind me in five to check the head'],
-    },
+  ...['<number>', '<duration>'].map((long) =>
+    rule(
+      `(remind|ping|wake|alert|beep|holler at|come back to|check back with|get back to|yell at) me [again] in [about] ${long} [(to|about) [the] <clause>]`,
+      soonEnough,
+      {
+        apart: true,
+        unheard: true,
+        examples: long === '<number>' ? ['remind me in five to check the head'] : [],
+      },
+    ),
   ),
   rule('(come back|check back|check in) in [about] <duration>', timer, {
     alone: true,
