@@ -85,6 +85,8 @@ export const ONLY_PARTS = choice(
       FRACTION,
       parseShape('[a] <half> [(a|an|a <dozen>)]', { half, dozen: times('dozen', 12) }),
       parseShape('a <quarter>', { quarter }),
+      // "Three quarter pound"
+      sequence(plus('three', 3), times('quarter', 1 / 4)),
     ),
   ),
 );

@@ -61,6 +61,7 @@ import { EXPECTATION_RULES } from './expectations.ts';
 import { LEG_RULES } from './supply-legs.ts';
 import { SIZED_PART_RULES } from './sized-parts.ts';
 import { JOB_RULES } from './job-told.ts';
+import { TEST_TOLD_RULES } from './tests-told.ts';
 import { TALK_RULES } from './talk.ts';
 import { DESCRIPTION_RULES } from './unit-description.ts';
 import { SEEN_AND_DONE_RULES } from './seen-and-done.ts';
@@ -69,6 +70,7 @@ import { TURNED_ROUND_RULES } from './turned-round.ts';
 import { UNNAMED_FAN_RULES } from './unnamed-fan.ts';
 import { THING_RULES } from './things-seen.ts';
 import { WANTED_RULES } from './wanted-temperatures.ts';
+import { SCALE_RULES, WEIGHED_SO_RULES } from './weighed-so.ts';
 import { WINDING_RULES } from './windings.ts';
 import { WORK_RULES } from './work.ts';
 
@@ -105,7 +107,10 @@ export const RULES: readonly Rule[] = [
   ...BEFORE_RULES,
   ...ROWLESS_RULES,
   ...NUMBERED_RULES,
+  ...SCALE_RULES,
   ...READING_RULES,
+  ...TEST_TOLD_RULES,
+  ...WEIGHED_SO_RULES,
   ...FIGURE_FIRST_RULES,
   ...ANSWER_RULES,
   ...FEED_RULES,

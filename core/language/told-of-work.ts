@@ -146,7 +146,7 @@ export const WORK_TOLD_RULES: readonly Rule[] = [
     { examples: ['brazed the rub out on the suction line'] },
   ),
   rule(
-    '[(i|we)] [(just|have)] (charged|filled|topped|gassed) [(it|her|the system)] [(up|off)] (to|until|till) (a clear|the|a full|i had a clear) [sight] glass [(cleared [up]|was clear|is clear)]',
+    '[(i|we)] [(just|have)] (charged|filled|topped|gassed|trickled|fed|added|dribbled|bled|put) [in] [(it|her|the system|gas|refrigerant|liquid|freon|some|a little)] [(gas|in)] [(up|off)] (to|until|till) (a clear|the|a full|i had a clear) [sight] glass [(cleared [up]|was clear|is clear|went (solid|clear|full)|filled [up]|was (full|solid)|(quit|stopped) (bubbling|flashing))]',
     toClearGlass,
     { examples: ['charged it to a clear glass'] },
   ),

@@ -8,7 +8,7 @@ import { ONES, TEENS, TENS } from './number-words.ts';
 import { numberIn, refrigerantId, tagsIn } from './slots.ts';
 import { EVERYDAY } from './unit-description.ts';
 
-const refrigerantMoved =
+export const refrigerantMoved =
   (quantity: 'refrigerantAdded' | 'refrigerantRecovered' | 'refrigerantLost'): Means =>
   (tags, frame) => {
     const refrigerant = refrigerantId(tags['refrigerant']);
@@ -145,7 +145,7 @@ const lostOunces: Means = (tags, frame) => {
 const A_CHARGE =
   '(the|a|its|my|that|this|it is) [(full|whole|new|fresh|factory|virgin|complete)] charge';
 const WHAT = '(what|all) [that]';
-const GAS = '(refrigerant|gas|freon|charge)';
+export const GAS = '(refrigerant|gas|freon|charge)';
 const NO_GAS = `no ${GAS}`;
 
 /** "It had two and a half pounds in it" tells what was in there, and half of it is no weight of its own. */
@@ -337,7 +337,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { examples: ['tank dropped three pounds two ounces'] },
   ),
   rule(
-    `[(i|we)] [have] ${ADDED} <amount> [more] [of <refrigerant>] [(then|and|plus|and then)] [(added|put in)] another <number:more>`,
+    `[(i|we)] [have] ${ADDED} <amount> [more] [of <refrigerant>] [<pause>] [(then|and|plus|and then)] [(added|put in)] another <number:more>`,
     andMore,
     { examples: ['added twelve ounces then another six'] },
   ),

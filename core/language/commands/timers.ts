@@ -108,7 +108,7 @@ const TIMED_WORK: readonly Rule[] = [
     timer,
     { examples: [] },
   ),
-  rule('(give|time) [the] <timed> [for] <duration>', timer, {
+  rule('(give|time) [(the|this|that|my)] <timed> [for] <duration>', timer, {
     examples: ['give the defrost twenty minutes'],
   }),
   rule('[(start|do|begin|run|set|set me|give me)] [(a|the)] <number> minute <timed>', timer, {

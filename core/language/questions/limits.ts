@@ -160,6 +160,16 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     limit('charge'),
     { examples: ['how much charge does it take'] },
   ),
+  rule(
+    '(what|how much) (is (it|she|this [(one|unit|thing|box)]) supposed to|does (it|she|this [(one|unit|thing|box)])|should (it|she|this [(one|unit|thing|box)])|will (it|she)) (hold|have [in it]|take)',
+    limit('charge'),
+    { alone: true, unheard: true, examples: ['what is she supposed to hold'] },
+  ),
+  rule(
+    'how much [(pressure|nitrogen)] (can|should|may|could) (i|we) put [up] (on|in|into|to) (it|this|that|the (low side|high side|coil|evaporator|condenser|system|line set|unit|box)) (for|to) [(a|the)] [(leak|pressure|nitrogen|standing)] test',
+    limit('testPressure'),
+    { unheard: true, examples: ['how much can i put on the low side for a test'] },
+  ),
   rule('how much (charge|refrigerant|gas|freon)', limit('charge'), {
     alone: true,
     unheard: true,

@@ -51,6 +51,16 @@ export const RECALLED_QUESTIONS: readonly Rule[] = [
     { unheard: true, examples: ['how hot is the condenser running'] },
   ),
   rule(
+    `(what is|what was|how much is|give me) [(the|my|our)] (total|amount|grand total) [(of (gas|refrigerant|freon|charge))] [i] (recovered|reclaimed|taken out|pulled out|out) ${SO_FAR}`,
+    () => ask({ ask: 'value', about: 'refrigerantRecovered' }),
+    { unheard: true, alone: true, examples: ['what is the total recovered'] },
+  ),
+  rule(
+    `(what is|what was|how much is|give me) [(the|my|our)] (total|amount|grand total) [(of (gas|refrigerant|freon|charge))] [i] (added|put in|weighed in|charged|in) ${SO_FAR}`,
+    () => ask({ ask: 'value', about: 'refrigerantAdded' }),
+    { unheard: true, alone: true, examples: ['what is the total added'] },
+  ),
+  rule(
     `how many (ounces|pounds|grams|kilos|pounds and ounces) [of (<refrigerant>|gas|refrigerant|freon|it)] (did|have) (i|we) (add|added|put|recover|recovered|pull|pulled|take|taken|get|got|gotten|weigh|weighed|use|used|charge|charged|lose|lost|move|moved) [(in|out|back|in it|out of it|back out|back in)] ${SO_FAR}`,
     plain('moved'),
     { unheard: true, examples: ['how many ounces have i put in'] },

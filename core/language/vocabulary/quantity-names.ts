@@ -190,7 +190,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
   testPressure: [
     'test pressure',
     '~(nitrogen|pressure) test [pressure]',
-    '~(dry nitrogen|nitrogen|n two) [pressure]',
+    '~(dry nitrogen|nitrogen|nitro|n two) [pressure]',
     '~standing pressure test',
   ],
   enteringWaterTemp: [
@@ -221,7 +221,11 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~rated (capacitance|microfarads)',
     '~(capacitor|cap|run capacitor|run cap) rating',
   ],
-  waterCapacity: ['~water capacity', '~(tank|cylinder|bottle) water capacity', '~(w c|wc)'],
+  waterCapacity: [
+    '~water capacity',
+    '~(tank|cylinder|bottle) water capacity',
+    '~(w c|wc|water cap)',
+  ],
   tareWeight: [
     '~tare weight',
     '~tare',
