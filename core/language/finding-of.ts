@@ -57,8 +57,13 @@ function coilLastNear(
 }
 
 /** The same of a part that was named in the same breath. */
-export const coilBehind = (before: PartId | null, { part, words }: Finding): PartId =>
-  isUnnamedCoil(part, words) && EVAPORATOR.includes(before) ? 'evaporator' : part;
+export function coilBehind(before: PartId | null, { part, state, words }: Finding): PartId {
+  if (before === null || !isUnnamedCoil(part, words)) return part;
+  if (PULLED_IN.includes(before) && OF_A_WIRE.includes(state)) return before;
+  return EVAPORATOR.includes(before) ? 'evaporator' : part;
+}
+/** "Contactor's chattering, coil's cooking": no condenser burns. */
+const OF_A_WIRE: readonly Finding['state'][] = ['hot', 'burnt', 'open', 'failed', 'grounded'];
 
 /** What is pulled in by a coil of its own, which is changed without the rest. */
 const PULLED_IN: readonly (PartId | null)[] = [

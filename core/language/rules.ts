@@ -72,6 +72,7 @@ import { THING_RULES } from './things-seen.ts';
 import { WANTED_RULES } from './wanted-temperatures.ts';
 import { SCALE_RULES, WEIGHED_SO_RULES } from './weighed-so.ts';
 import { WINDING_RULES } from './windings.ts';
+import { WORKED_SO_RULES } from './worked-so.ts';
 import { WORK_RULES } from './work.ts';
 
 /** Everything that can be said. Where two rules claim the same words, the earlier one is meant. */
@@ -139,6 +140,7 @@ export const RULES: readonly Rule[] = [
   ...LEFT_OPEN_RULES,
   ...RUN_RULES,
   ...WORK_RULES,
+  ...WORKED_SO_RULES,
   ...SIZED_PART_RULES,
   ...SAFETY_RULES,
   ...SEEN_AND_DONE_RULES,

@@ -39,7 +39,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   highPressureSwitch: [
     'high pressure switch',
     '~high pressure (control|cut out)',
-    '~(high [side]|head [pressure]) switch',
+    '~(high [(side|head)]|head [pressure]) switch',
     '~high side control',
     '~(h p|hp) (switch|control)',
     '~(high [side]|head) (cut out|limit|safety)',
@@ -115,7 +115,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~(eev|e e v|e x v|exv|electronic expansion valve|electronic valve)',
     '~thermostatic expansion valve',
     '~(expansion valve|txv) (strainer|screen)',
-    '~metering device',
+    '~(metering device|power head|powerhead)',
   ],
   expansionValveBulb: [
     '~(txv|t x v|sensing|expansion valve|valve) bulb',
@@ -141,7 +141,11 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~pump down solenoid',
     '~liquid [line] solenoid [(coil|valve)]',
   ],
-  headPressureValve: ['~head pressure [control] valve', '~(headmaster|o r i|ori valve)'],
+  headPressureValve: [
+    '~head pressure [control] valve',
+    '~head pressure control',
+    '~(headmaster|o r i|ori valve)',
+  ],
   evaporatorPressureRegulator: ['~evaporator pressure (regulator|valve)', '~(e p r|epr) [valve]'],
   hotGasValve: [
     '~(hot gas|harvest) (valve|solenoid [(valve|coil)]|valve coil)',
@@ -164,6 +168,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   accessFitting: [
     '~[(suction|liquid|discharge|low side|high side)] access (fitting|valve|port)',
     '~(process|charging|pinch off) (stub|tube|stubs)',
+    '~(suction|liquid|discharge|low side|high side) schrader',
     '~(service port|schrader [(valve|core|cores)]|(valve|service valve|access valve|access) (core|cores)|core)',
   ],
   joint: [

@@ -58,6 +58,7 @@ export const PRONUNCIATIONS: Readonly<Record<string, readonly string[]>> = {
   eev: ['IY IY V IY'],
   epoxied: ['IH P AA K S IY D'],
   epr: ['IY P IY AA R'],
+  powerhead: ['P AW ER HH EH D'],
   farad: ['F EH R AH D', 'F AE R AH D'],
   farads: ['F EH R AH D Z', 'F AE R AH D Z'],
   fla: ['EH F EH L EY'],
