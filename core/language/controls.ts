@@ -230,6 +230,19 @@ export const CONTROL_RULES: readonly Rule[] = [
     { unheard: true, examples: ['stat cuts out at thirty four and back in at forty'] },
   ),
   rule(
+    `[(i|we)] ${SET} [the] [(${LOW}|control|switch)] cut in [(to|at|for|up to|down to)] <amount:in> [<pause>] [and] [the] cut out [(to|at|for|is|up to|down to)] <amount:out> ${ON_IT}`,
+    inAndOut,
+    {
+      unheard: true,
+      examples: ['dialed the low pressure cut in to twenty five and the cut out to ten'],
+    },
+  ),
+  rule(
+    `[(i|we)] ${SET} [the] [(${LOW}|control|switch)] cut out [(to|at|for|up to|down to)] <amount:out> [<pause>] [and] [the] cut in [(to|at|for|is|up to|down to)] <amount:in> ${ON_IT}`,
+    inAndOut,
+    { unheard: true, examples: ['set the cut out at ten and the cut in at thirty'] },
+  ),
+  rule(
     `[(i|we)] (set|adjusted|put|reset|changed) [the] [condenser] [fan] (fan|fan cycling|fan cycle|fan pressure) (control|switch) (to|for|at) [cut] (in|on) [at] <amount:in> [and] [(cut|to cut)] (out|off) [at] <amount:out>`,
     fanInAndOut,
     { examples: ['set the fan control to cut in at one ninety and out at one fifty'] },

@@ -158,7 +158,7 @@ const SPOT = named(
 const BIT = named(
   'bit',
   parseShape(
-    '[(bottom|top|left|right|back|front|first|second|last|lower|upper|same|one|flare|old)] (u bends|u bend|return bends|return bend|tubing|tube|bottom|top|corner|inlet|outlet|flare nut|flare nuts|nut|flare|header|end|side|back|front|stem|packing|packing nut|cap|core|gland|connection|fitting|elbow|joint|joints|braze joint|distributor|seam|weld|fins|face|bend|stub|base|body) (on|of|at|in|off|to|for|into|going (to|into)|coming out of|by) (the|my|this|that)',
+    '[(bottom|top|left|right|back|front|first|second|last|lower|upper|same|one|flare|old)] (u bends|u bend|return bends|return bend|tubing|tube|bottom|top|corner|inlet|outlet|flare nut|flare nuts|nut|flare|header|end|side|back|front|stem|packing|packing nut|cap|core|gland|connection|fitting|elbow|joint|joints|braze joint|distributor|seam|weld|fins|face|bend|stub|base|body|shaft) (on|of|at|in|off|to|for|into|going (to|into)|coming out of|by) (the|my|this|that)',
   ),
 );
 

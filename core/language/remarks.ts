@@ -163,7 +163,7 @@ export const REMARK_RULES: readonly Rule[] = [
     { examples: ['moved the product to the walk in'] },
   ),
   rule(
-    `[(i|we)] (told|tell|advised|asked|warned|reminded|instructed|showed) ${THEM} (to|not to|keep|leave|shut|close|call|watch|clean|use|never|about|how to|that|they (should|need to|have to|can)|it is not|it is safe) <clause>`,
+    `[(i|we)] (told|tell|advised|advise|asked|warned|reminded|instructed|showed) ${THEM} (to|not to|keep|leave|shut|close|call|watch|clean|use|never|about|how to|that|they (should|need to|have to|can)|it is not|it is safe) <clause>`,
     remark,
     { examples: ['told them to throw it out'] },
   ),
@@ -176,7 +176,7 @@ export const REMARK_RULES: readonly Rule[] = [
   ),
   rule(`[the] (passed|good) [(the|a)] leak (check|test|search)`, tested('leakCheck')),
   rule(
-    '(no leaks|no leak|zero leaks|not a leak|no sign of a leak|no leaks at all) [(found|anywhere|that i can find|i can find|showing|now)] [(with|by|on) (the|my|a) (detector|sniffer|leak detector|electronic leak detector|soap|bubbles|bubble solution|soap bubbles)]',
+    '(no leaks|no leak|zero leaks|not a leak|no sign of a leak|no leaks at all) [found] [(anywhere|that i can find|i can find|showing|now)] [(with|by|on) (the|my|a) (detector|sniffer|leak detector|electronic leak detector|electronic detector|soap|bubbles|bubble solution|soap bubbles)]',
     remark,
     { apart: true, examples: ['no leaks found'] },
   ),

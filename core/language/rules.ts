@@ -58,6 +58,7 @@ import { DROPPED_HUNDRED_RULES } from './dropped-hundreds.ts';
 import { ELSEWHERE_RULES } from './elsewhere.ts';
 import { ERRAND_RULES } from './errands.ts';
 import { EXPECTATION_RULES } from './expectations.ts';
+import { LEAK_AND_VALVE_RULES } from './leaks-and-valves.ts';
 import { LEG_RULES } from './supply-legs.ts';
 import { SIZED_PART_RULES } from './sized-parts.ts';
 import { JOB_RULES } from './job-told.ts';
@@ -148,6 +149,7 @@ export const RULES: readonly Rule[] = [
   ...SEEN_RULES,
   ...FINDING_RULES,
   ...TURNED_ROUND_RULES,
+  ...LEAK_AND_VALVE_RULES,
   ...UNSEEN_RULES,
   ...REMARK_RULES,
   ...PASSING_RULES,

@@ -106,6 +106,11 @@ export const SAFE_TO_QUESTIONS: readonly Rule[] = [
     safety('brazing'),
     { examples: ['is it safe to braze'] },
   ),
+  rule(
+    `${CAN} (braze|solder|use a torch|weld|sweat|torch) [(on it|it|here|now)] with [(about|still|only)] <amount> [(of|worth of)] [(pressure|nitrogen|gas|refrigerant)] [(still|left)] (on|in) (it|the (system|unit|lines|line)|there|this|here)`,
+    safety('brazing'),
+    { unheard: true, examples: ['ok to braze with two pounds still on the system'] },
+  ),
   // Nobody asks before lighting a torch: that it is about to burn is reason enough for the caution.
   rule(
     '[(i am|we are)] [(going to|about to)] (braze|brazing|sweat|sweating|solder|soldering) [(in|out|on)] (it|this|<the> [new] <part>) [now]',

@@ -61,7 +61,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   ],
   leaking: [
     'leaking',
-    '~((leaking|weeping|seeping) [(a little|some)] (oil|gas|refrigerant|water)|leaky|dripping|a leaker)',
+    '~((leaking|weeping|seeping) [(a little|some)] (oil|gas|refrigerant|water)|leaky|dripping|weeping|seeping|a leaker)',
   ],
   hot: [
     'hot',
