@@ -77,6 +77,8 @@ const SEASON = namesNode('season', {
   ...itself(['week', 'month', 'year', 'weekend', 'hot weather', 'the hot weather', 'the holidays']),
   ...itself(['week', 'month', 'year', 'summer', 'winter'].map((of) => `the end of the ${of}`)),
   ...itself(['week', 'month', 'year', 'visit', 'trip'].map((time) => `the ${time}`)),
+  ...itself(Object.keys(MONTHS)),
+  ...itself(['pm', 'service call', 'call', 'cleaning', 'time it is opened up']),
   ...itself(['it gets hot', 'it gets warm', 'it gets cold', 'the weekend', 'visit', 'trip']),
 });
 
@@ -102,6 +104,8 @@ const HOLES = {
   when: WHEN,
   season: SEASON,
   tomorrow: tag({ amount: 1, unit: 'day' }),
+  soon: tag({ when: 'as', season: 'soon as possible' }),
+  sometime: tag({ when: 'when', season: 'there is time' }),
 };
 const shaped = (shape: string): Node => parseShape(shape, HOLES);
 const SAID = '(<by> (by|before)|<on> [on])';
@@ -121,7 +125,11 @@ export const DUE = named(
     shaped(`(<by> (by|before)|<on> on) <isDayOfMonth> the <place>`),
     shaped(`${SAID} <isDate> <month> [the] <day>`),
     shaped(`${SAID} <isDate> the <place> of <month>`),
-    shaped('<on> <inWords> <when> <season>'),
+    shaped('<on> <inWords> [[(at|on)] the] <when> <season>'),
+    shaped('<on> <inWords> (asap|right away) <soon>'),
+    shaped(
+      '<on> <inWords> (when there is time|when (you|they|we|i|somebody) (get|gets|got) (a chance|time)) <sometime>',
+    ),
   ),
 );
 

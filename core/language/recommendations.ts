@@ -15,7 +15,7 @@ import type { Recommendation } from './utterance.ts';
 type Extras = Pick<Recommendation, 'by' | 'every' | 'reason'>;
 
 /** When, how often and why; `null` where one of them was said and cannot be meant. */
-function extrasIn(tags: Tags, frame: Frame): Extras | null {
+export function extrasIn(tags: Tags, frame: Frame): Extras | null {
   const [due, every, why] = [tagsIn(tags['due']), tagsIn(tags['every']), tagsIn(tags['why'])];
   const by = due && dueIn(due);
   const stretch = every && stretchIn(every);
@@ -82,7 +82,7 @@ const COMES = /^(?:come|be|go|return|follow|check|stop)\b/i;
 const LEADS_TO_COME =
   /^(?:and|then|so|to|or|gotta|just|please|better|week|month|today|tomorrow|\w+day)$/i;
 
-const comeBack: Means = (tags, frame) => {
+export const comeBack: Means = (tags, frame) => {
   if (!isToCome(frame, tags['due'] !== undefined)) return null;
   const extras = extrasIn(tags, frame);
   const words = frame.wordsOf(frame.span);

@@ -1,5 +1,6 @@
 import { AIR_AND_LINE_RULES } from './air-and-lines.ts';
 import { ADVISED_RULES } from './advised.ts';
+import { ADVISED_SO_RULES } from './advised-so.ts';
 import { ALOUD_RULES } from './thinking-aloud.ts';
 import { ANSWER_RULES } from './answers-in-passing.ts';
 import { ASIDE_RULES } from './asides.ts';
@@ -138,6 +139,7 @@ export const RULES: readonly Rule[] = [
   ...SITE_NAME_RULES,
   ...RECOMMENDATION_RULES,
   ...ADVISED_RULES,
+  ...ADVISED_SO_RULES,
   ...LEFT_OPEN_RULES,
   ...RUN_RULES,
   ...WORK_RULES,

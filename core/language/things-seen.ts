@@ -6,12 +6,12 @@ import { partId } from './slots.ts';
 import type { PartId } from '../terms/names.ts';
 
 /** What a box, a case and a machine have that no part of ours is called by. */
-const THING =
+export const THING =
   '(strip (curtain|curtains|door|doors)|air curtain|night (curtain|cover)|[(door|self)] closer|closers|door (sweep|glass|frame|handle|latch|strike|track|rail|rollers)|sweep|threshold|ramp|honeycomb|air straightener|louver|louvers|grille|grilles|kick plate|toe kick|shelf|shelves|shelving|shelf clips|pilasters|handle|latch|strike|lock|casters|caster|wheels|shroud|fan (guard|shroud|cover)|guard|insulation|floor [drain]|ceiling|wall|walls|deflector|baffle|duct|alarm|buzzer|display|readout|keypad|data tag|model [(number|tag)]|serial [(number|tag)]|sticker|door frame|bin|ice bin|scoop|chute|float [valve]|water (line|filter|pump|pan|valve)|bumper|rail|corner guard|heat tape|tag|base|bottom|cabinet|back|top|inside|outside|roof|pad|stand|rack|wheel|cover|lock out|clock|pins|trippers|dial|knob)';
 const BAD =
   '(is|are|has|have|was|were|needs|need|got|will not|does not|do not|keeps|looks|smells|is been)';
 const LEAD = '[(and|so|but|also|well|yeah|oh|plus)]';
-const WHICH =
+export const WHICH =
   '[(left|right|top|bottom|front|back|middle|upper|lower|inside|outside|whole|other|first|second|one|center|rear)]';
 const DID =
   '(tightened|adjusted|cleaned|vacuumed|wiped|swept|fixed|repaired|replaced|straightened|reset|patched|taped|greased|oiled|lubed|shimmed|leveled|moved|pulled|reattached|rehung|screwed|secured|sealed|caulked|insulated|put|cut|bent|hosed|washed|scrubbed|took off|removed|swapped|changed|unclogged|cleared|installed|built|re hung|zip tied|blew) [(out|off|up|down)]';

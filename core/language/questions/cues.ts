@@ -128,6 +128,7 @@ export const CUES: readonly Cue[] = [
       'when|how (long|much (longer|more time))|what time',
       'temp|temperature|set point|down|cold|back|there|thirty|zero',
     ],
+    unless: 'when there (is|are|was)',
     example: 'when is the box going to be at temp',
   },
   {
