@@ -104,8 +104,26 @@ const TOLD: readonly Told[] = [
   },
 ];
 
+/** "Fish was fifty, says the cook": who said it comes last. */
+const saidBehind: Means = (_tags, frame) =>
+  frame.endsAtPause ? { hearsay: frame.wordsOf(frame.span).replace(WHO_SAYS, '') } : null;
+const WHO_SAYS =
+  /[,\s]+(?:(?:says|said|claims|claimed|swears|according to|per) .*|(?:the |my )?\S+(?: \S+)? (?:says|said|claims|claimed|told me|swears))$/i;
+
+const WHEN_THEY =
+  '[<pause>] [(when|before|after) (they|we|he|she|the (cook|chef|manager|staff)) (opened|closed|got (in|here)|came in|left|started|opened up)] [(this morning|last night|yesterday|earlier|today)]';
+const TOLD_BY =
+  '(<who>|he|she|they|somebody|dispatch|the office|the (last|other) (guy|tech|company)|my (helper|apprentice|partner))';
+
 /** What somebody else said: never a reading of ours. */
-export const HEARSAY_RULES: readonly Rule[] = TOLD.flatMap(({ shape, means, examples }) => [
-  rule(`${shape} <rest>`, upTo('end', means), { examples }),
-  rule(`${shape} <clause>`, upTo('pause', means)),
-]);
+export const HEARSAY_RULES: readonly Rule[] = [
+  rule(
+    `[the] <quantity> <link> <amount> ${WHEN_THEY} [<pause>] ((says|said|claims|claimed|swears|according to|per) ${TOLD_BY}|${TOLD_BY} (says|said|claims|claimed|told me|swears))`,
+    saidBehind,
+    { unheard: true, examples: ['fish was fifty when they opened this morning says the cook'] },
+  ),
+  ...TOLD.flatMap(({ shape, means, examples }) => [
+    rule(`${shape} <rest>`, upTo('end', means), { examples }),
+    rule(`${shape} <clause>`, upTo('pause', means)),
+  ]),
+];

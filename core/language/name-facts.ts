@@ -1,6 +1,6 @@
 import { knownName, type KnownNames } from './known-names.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from './rule.ts';
-import { spanIn } from './slots.ts';
+import { equipmentFact, spanIn } from './slots.ts';
 import type { Command, Fact } from './utterance.ts';
 
 type NamedFact = Extract<Fact, { fact: 'unit' | 'site' }>;
@@ -35,14 +35,28 @@ const nextNamed: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);
   const value = span === null ? '' : frame.wordsOf(span).replace(/^(?:the|a|an)\s+/i, '');
   if (value === '') return null;
+  // "New unit, same store"
+  if (SAME_SITE.test(value)) return { commands: [NEXT] };
   const fact: Fact = { fact: 'unit', value, words: frame.wordsOf(frame.span) };
   return { commands: [NEXT], facts: [fact] };
+};
+
+const SAME_SITE =
+  /^(?:at )?(?:the )?same (?:store|site|place|customer|building|address|location|stop|kitchen)$/i;
+
+/** "Next unit's a three door reach in": what it is, which is no name. */
+const nextIsA: Means = (tags, frame) => {
+  const equipment = equipmentFact(tags, frame.wordsOf(frame.span));
+  return equipment === null ? null : { commands: [NEXT], facts: [equipment] };
 };
 
 /** Called by what it is, and where it stands. */
 const nextOfKind: Means = (_tags, frame) => {
   const words = frame.wordsOf(frame.span);
-  const value = words.replace(/^.*?\b(?:unit|to)\s+(?:(?:the|a|an|their|our)\s+)?/i, '');
+  const value = words.replace(
+    /^.*?\b(?:unit|to|starting (?:in )?on)\s+(?:(?:the|a|an|their|our)\s+)?/i,
+    '',
+  );
   return { commands: [NEXT], facts: [{ fact: 'unit', value, words }] };
 };
 
@@ -59,6 +73,14 @@ export const NAME_RULES: readonly Rule[] = [
   ),
   rule('[the] <knownUnit>', known('unit'), { alone: true }),
   heardRule('next unit [(is|~is the|~the)] <knownUnit>', nextKnown),
+  rule(
+    '(next|new) (unit|one) is (a|an) <count:doors> (door|section) (<equipment>|<doored>)',
+    nextIsA,
+    {
+      unheard: true,
+      examples: ['next unit is a three door reach in'],
+    },
+  ),
   rule('(next|new) unit is [called] (<rest>|<clause>)', nextNamed, {
     yields: 'name',
     examples: ['next unit is called prep table two'],
@@ -68,5 +90,14 @@ export const NAME_RULES: readonly Rule[] = [
     '((next|new) unit|(switch|switching|move|moving) [(on|over)] to) [(the|a|an|their|our)] <equipment> [(in|by|at|on|near|under|behind|next to|across from|out) <clause>]',
     nextOfKind,
     { examples: ['switch to the prep table', 'new unit walk in freezer'] },
+  ),
+  rule(
+    '[(i am|we are)] [now] (starting [in] on|going over to|on to) [(the|a|an|their)] <equipment>',
+    nextOfKind,
+    {
+      unheard: true,
+      alone: true,
+      examples: ['starting on the walk in freezer'],
+    },
   ),
 ];

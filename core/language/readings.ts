@@ -104,6 +104,16 @@ const trippedAt: Means = (tags, frame): Meaning | null => {
   };
 };
 
+/** A dial goes from one to nine: no control in degrees is turned all the way to such a figure. */
+const theySet: Means = (tags, frame) => {
+  const { value, unit } = amountIn(tags);
+  const words = frame.wordsOf(frame.span);
+  const isDial = unit === null && value !== null && value > 0 && value < 10;
+  return isDial && /\bway\b/i.test(words)
+    ? { remarks: [words] }
+    : fixed('setpointTemp')(tags, frame);
+};
+
 /** A probe goes into what is kept. */
 const probed: Means = (tags, frame) =>
   tags['quantity'] === 'productTemp' ? asReading()(tags, frame) : null;
@@ -338,7 +348,7 @@ export const READING_RULES: readonly Rule[] = [
   ),
   rule(
     '(somebody|someone|they|he|she|the (cook|owner|manager|staff|customer|chef)) [(had|has|must have|have)] (set|reset|turned|adjusted|lowered|raised|bumped|changed|cranked) [the] (thermostat|stat|controller|set point|temperature control|temp control) [(all the way|way)] [(up|down|back)] to <amount>',
-    fixed('setpointTemp'),
+    theySet,
     { examples: ['somebody turned the thermostat down to twenty eight'] },
   ),
   rule(

@@ -48,6 +48,7 @@ import { METERED_THERE_RULES } from './metered-there.ts';
 import { METER_TALK_RULES } from './meter-talk.ts';
 import { FEED_RULES } from './frost-and-feed.ts';
 import { START_RULES } from './from-the-start.ts';
+import { FOOD_RULES } from './food-told.ts';
 import { GAS_RULES, GAS_TALK_RULES } from './gas-told.ts';
 import { GAUGE_TALK_RULES } from './gauge-talk.ts';
 import type { Rule } from './rule.ts';
@@ -112,6 +113,7 @@ export const RULES: readonly Rule[] = [
   ...NUMBERED_RULES,
   ...SCALE_RULES,
   ...READING_RULES,
+  ...FOOD_RULES,
   ...TEST_TOLD_RULES,
   ...WEIGHED_SO_RULES,
   ...FIGURE_FIRST_RULES,

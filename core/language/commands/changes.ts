@@ -352,6 +352,11 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     amend,
     { examples: ['that suction was wrong it is twenty two'] },
   ),
+  rule(
+    '[no] (that|it|that one|that number) (was|is) (wrong|not right|off|a mistake) [<pause>] [(it|that)] (should have been|should be|was supposed to be|is really|was really|should have said) <amount>',
+    amend,
+    { unheard: true, examples: ['that was wrong should have been nineteen'] },
+  ),
   rule('[no] (that|my|the) <quantity> [(reading|number)] was wrong', undo, {
     alone: true,
     examples: ['that suction was wrong'],

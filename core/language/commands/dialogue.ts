@@ -1,4 +1,4 @@
-import { startsClause, wordBefore, wordBehind } from '../clause-start.ts';
+import { opensSentence, startsClause, wordBefore, wordBehind } from '../clause-start.ts';
 import { type Frame, heardCommand, type Means, type Rule, rule } from '../rule.ts';
 import type { PlainCommand } from '../utterance.ts';
 import { command } from './command.ts';
@@ -142,6 +142,11 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     plain('finish'),
     { alone: true, examples: ['that will do it close her out'] },
   ),
+  rule('(i am|we are) [all] (finished up|wrapped up)', plain('finish'), {
+    unheard: true,
+    only: (frame) => frame.endsAtPause && opensSentence(frame),
+    examples: ['i am finished up'],
+  }),
   rule('(finish|finish up|finish the visit|close it out|wrap it up|close her out)', finishBehind),
   rule(
     'that is (all|everything) [(for (this (one|unit|call)|today|now|here|me)|i have|i got)]',

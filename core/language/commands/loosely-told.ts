@@ -37,12 +37,12 @@ const LOOSE: readonly Loose[] = [
   },
   {
     means: plain('repeat'),
-    shape: `([sorry] [(i|we)] (missed|did not (catch|hear|get|understand)|could not (hear|catch|get)|can not hear) (that|you|it) [(last (part|one)|at all)]|sorry what|(say|run|give me|tell me|hit me with) (that|it) [(by me|to me)] (again|one more time|once more)|(say|tell me) (that|it) [(again|one more time)] slower|speak up|louder|say what|what was that (again|last (part|one|bit))|what are you saying|(tell me|go) again|once more|what did you [just] say)`,
+    shape: `([sorry] [(i|we)] (missed|did not (catch|hear|get|understand)|could not (hear|catch|get)|can not hear) (that|you|it) [(last (part|one)|at all)]|sorry what|(say|run|give me|tell me|hit me with) (that|it) [(by me|to me)] (again|one more time|once more)|(say|tell me) (that|it) [(again|one more time)] slower|speak up|louder|say what|what was that (again|last (part|one|bit))|what are you saying|(tell me|go) again|once more|what did you [just] say|(come again|huh|pardon|say that again|repeat that) [<pause>] (what was that|come again|what did you say|what|say (that|it) again))`,
     examples: ['run that by me again', 'speak up'],
   },
   {
     means: plain('pause'),
-    shape: `((wait|hold it|stop|pause|stand by|hold that) [for] ${SHORTLY}|hold (that thought|your horses)|take a break|stand by|standby|hush|zip it|stop (recording|listening to me)|[turn] [(the|your)] mic off|turn off (the|your) mic|mute yourself|pause listening|wait one|(hang|sit) tight)`,
+    shape: `((wait|hold it|stop|pause|stand by|hold that) [for] ${SHORTLY}|hold (that thought|your horses)|take a break|stand by|standby|hush|zip it|stop (recording|listening to me)|[turn] [(the|your)] mic off|turn off (the|your) mic|mute yourself|pause listening|wait one|(hang|sit) tight|(stop|quit) (listening|recording|talking) [for] [${SHORTLY}] [[<pause>] [because] (i|we) (have to|have got to|got to|need to) <clause>])`,
     examples: ['wait a minute', 'stand by'],
   },
   {
@@ -64,13 +64,13 @@ const LOOSE: readonly Loose[] = [
   {
     means: plain('finish'),
     shape:
-      '((finish|end|complete|finalize) (this|that) (one|unit|call)|finalize (it|this)|that does it|[the] job [is] (done|complete|finished)|all (wrapped up|finished)|(i am|we are) (finished up|done) here|[(i am|we are)] [all] (done|finished|through) (with|on) this (one|unit|box|call|job|machine))',
+      '((all done|done|we are done|i am done|finished) [here] [<pause>] [(and|so|you can|go ahead and)] ((close|wrap|finish) (her|it|this|this one) (out|up)|close out)|(finish|end|complete|finalize) (this|that) (one|unit|call)|finalize (it|this)|that does it|[the] job [is] (done|complete|finished)|all (wrapped up|finished)|(i am|we are) (finished up|done) here|[(i am|we are)] [all] (done|finished|through) (with|on) this (one|unit|box|call|job|machine))',
     examples: ['job is done', 'done with this unit'],
   },
   {
     means: plain('newVisit'),
     shape:
-      '([let us] start (a new|another|the next) (visit|call|job|one|ticket|unit)|[(moving|going)] on to the next (one|unit|call|job|box|stop)|(new|next|different) (customer|stop|box|unit))',
+      '([let us] start (a new|another|the next) (visit|call|job|one|ticket|unit)|[(moving|going)] on to the next (one|unit|call|job|box|stop)|(new|next|different) (customer|stop|box|unit) [<pause>] [(same|at the same) (store|site|place|customer|building|address|location|stop)])',
     examples: ['on to the next one', 'next stop'],
   },
   {

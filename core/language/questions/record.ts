@@ -107,6 +107,17 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
       examples: ['who was here in june'],
     },
   ),
+  rule(
+    '[(last time|last visit|the last time|on the last (visit|trip|call)|last trip|when (i|we) (was|were) here last)] [(i|we) (was|were) (here|out here|out)] [<pause>] how (much|many (ounces|pounds)) [of] [(gas|refrigerant|charge|freon)] did (i|we|they|you) (add|put in|put back|recover|take out|pull out|charge|use) [(last time|last visit|on the last (visit|trip|call)|(when|the last time) (i|we) (was|were) here [last])]',
+    (tags, frame) =>
+      /\blast\b/i.test(frame.wordsOf(frame.span)) ? history({})(tags, frame) : null,
+    { unheard: true, examples: ['last time i was here how much gas did i add'] },
+  ),
+  rule(
+    '(let me (hear|see)|show me|read me|tell me|play [me] back|read back) what (you|i|we) [have] (wrote|written|put|jotted|recorded) [down] [so far]',
+    plain('note'),
+    { unheard: true, examples: ['let me hear what you wrote down'] },
+  ),
   rule('last (visit|time)', history({}), { alone: true, examples: ['last visit'] }),
   rule(
     '(does|did|will) (the|my) (note|report|ticket|write up) (say|have|show|mention|include) <clause>',

@@ -1,0 +1,68 @@
+import { startsClause } from './clause-start.ts';
+import { FOOD } from './food-words.ts';
+import { amountIn } from './measure.ts';
+import { fixed } from './reading-means.ts';
+import { type Means, type Rule, rule } from './rule.ts';
+
+const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+
+/** What was probed has a temperature; pounds of it have none. */
+const probed: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  const isWarmth = unit === null || unit === 'degrees' || unit === 'degF' || unit === 'degC';
+  return isWarmth ? fixed('productTemp')(tags, frame) : null;
+};
+
+const told: Means = (tags, frame) => (startsClause(frame) ? remark(tags, frame) : null);
+
+const KEPT = FOOD.replace(/^\(/, '').replace(/\)$/, '');
+const SOME =
+  '[(the|their|that|this|some|all the|raw|cooked|cut|sliced|ground|frozen|fresh)] [(raw|cooked|cut|sliced|ground|frozen|fresh|front|back|top|bottom)]';
+const DISH = `(${KEPT}|patties|salad (pan|pans)|(pan|pans|insert|inserts|tray|trays) [of (${KEPT})])`;
+const THERE =
+  '[(in there|in here|in it|inside|up top|down low|(in|on) the [(front|back|top|bottom|left|right)] (rail|pan|pans|box|case|cooler|freezer|unit|walk in|reach in|drawer|drawers|well|bottom|top|table|prep table|shelf|middle))]';
+const WATER =
+  '[(a|the|my|that|this|their)] ((bottle|glass|cup|jug|pan|container|gallon) of water|water (bottle|glass|cup|jug)|bottled water|(soda|beer|milk) (can|bottle|jug))';
+const LEFT_THERE = '[[that] (i|we) (put|left|stuck|set|had)]';
+const SHOWS =
+  '(is|are|was|at|reads|read|reading|says|shows|showing|measures|came (out|in) at|checks|is (at|reading|sitting at)|are (at|sitting at|reading)|sitting at)';
+const THROWN = '(pitched|tossed|thrown (out|away)|discarded|dumped|trashed|pulled|thrown)';
+
+/** What is kept in the box: how warm it is, and what became of it. */
+export const FOOD_RULES: readonly Rule[] = [
+  rule(
+    `${SOME} ${DISH} ${THERE} (temped|temping|is temping|are temping|temps|probed|probes|is probing|was temped) [out] [at] <amount>`,
+    probed,
+    {
+      unheard: true,
+      examples: ['meat in there temped forty four'],
+    },
+  ),
+  rule(
+    `${SOME} ((${KEPT}|patties) (in there|in here|inside|up top|(in|on) the [(front|back|top|bottom|left|right)] (rail|pan|pans|drawer|drawers|well|prep table))|salad (pan|pans) ${THERE}|(pan|pans|insert|inserts) [of (${KEPT})] (in|on) the [(front|back|top)] (rail|well|table|prep table)) ${SHOWS} <amount>`,
+    probed,
+    { unheard: true, examples: ['salad pans in the rail at forty six'] },
+  ),
+  rule(
+    `${WATER} ${LEFT_THERE} (in there|in here|in it|inside|in the (box|cooler|case|walk in|reach in|freezer|cabinet)) ${SHOWS} <amount>`,
+    probed,
+    {
+      unheard: true,
+      examples: ['water bottle i put in there reads forty'],
+    },
+  ),
+  rule(`(temped|probed) ${WATER} ${THERE} [at] <amount>`, probed, {
+    unheard: true,
+    examples: ['temped a glass of water at forty'],
+  }),
+  rule(
+    `(everything|anything|all of it|whatever was) (over|above|warmer than|past|under|below) <amount> [that] (got|gets|was|is|had to be|went|has to be) [(being|all|already)] ${THROWN} [by (<who>|the (chef|cook|manager|staff|kitchen))]`,
+    remark,
+    { unheard: true, examples: ['everything over forty one got pitched by the chef'] },
+  ),
+  rule(
+    '[(total|the|their)] (product|food) loss [(is|was|of|comes to|about|around|maybe)] [(is|about|around|maybe|over)] <number> [(bucks|dollars|grand|cases|pounds)] [(they (figure|say|think|said)|worth|so far)]',
+    told,
+    { unheard: true, examples: ['product loss about six hundred bucks they figure'] },
+  ),
+];
