@@ -7,6 +7,8 @@ import { WordSet } from './word-set.ts';
 const OF_SEVERAL = new WordSet(
   'legs lines phases windings both each all between like around about anywhere no',
 );
+/** Named anywhere before, each of several has a number of its own. */
+const MANY = new WordSet('legs leg lines phases phase windings both each all');
 /** A single figure behind these is of the name: "line two, two thirty". */
 const NUMBERED = new WordSet(
   'leg line l t phase terminal winding number circuit fan unit compressor comp case door rack timer',
@@ -55,6 +57,7 @@ function withoutStretch(tokens: readonly Token[], from: number, to: number): rea
 function againIn(tokens: readonly Token[], at: number, end: number): number | null {
   const before = tokens[at - 1];
   if (before !== undefined && OF_SEVERAL.has(before)) return null;
+  if (MANY.hasAny(tokens, 0, at) && tokens[end]?.text === 'and') return null;
   const isNumbered = before !== undefined && NUMBERED.has(before);
   for (let to = at + 1; to < end; to += 1) {
     const again = isYeah(tokens, to) ? to + 1 : to;

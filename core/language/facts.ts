@@ -15,6 +15,7 @@ import {
   tagsIn,
 } from './slots.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
+import { saysItsName } from './refrigerant-said.ts';
 import { SIGHT_GLASS_RULES } from './sight-glass.ts';
 import { ENDS_AS_TRADE, unitBehind } from './site-names.ts';
 import { EVERYDAY } from './unit-description.ts';
@@ -416,8 +417,6 @@ export const FACT_RULES: readonly Rule[] = [
   ),
 ];
 
-const CARBON_DIOXIDE = /c ?o ?(?:2|two)|carbon dioxide/i;
-
 /** "They don't make R-12 anymore", "everything's going to propane": told of a gas, and not of what is in here. */
 const OF_GASES =
   /\b(?:make|makes|made|sell|sells|sold|buy|bought|carry|carries|price of|cost of|going to|went to|switch(?:ed|ing)? to|(?:chang|convert)(?:e|ed|ing) to|jug of|love|hate|miss|about|than|like|(?:work|works|worked|working|trained|certified)(?: on)?)$/i;
@@ -431,22 +430,4 @@ function isOfThisUnit(frame: Frame): boolean {
 function isSaidByName(frame: Frame): boolean {
   const isAsked = frame.context.asked !== null;
   return !isAsked && saysItsName(frame.wordsOf(frame.span), frame) && isOfThisUnit(frame);
-}
-
-/** Whether its letter or its name is said in words about it: "four oh four" may be anything else. */
-export const isNamedSurely = (words: string, frame: Frame): boolean =>
-  saysItsName(words, frame) || LETTERED.test(words);
-const LETTERED =
-  /\b(?:r[\s-]?\d|r (?:one|two|four|five|six|seven|twelve|twenty))|(?:[\d\s-])(?:[a-f]|y ?f|z ?e)\b(?! (?:bit|little|touch|good|bad|hair))/i;
-
-/** A designation is recognisable alone by its letter, before the figures or behind them, or by what it belongs to. */
-function saysItsName(words: string, { span }: Frame): boolean {
-  // "Brushed it, then CO2" cleans with it.
-  if (CARBON_DIOXIDE.test(words) && span.from > 1) return false;
-  return (
-    /^r[\s-]*\S/i.test(words) ||
-    /[\d\s-](?:[a-f]|y ?f|z ?e)$/i.test(words) ||
-    /propane|ammonia|butane|propylene|c ?o ?(?:2|two)|carbon dioxide/i.test(words) ||
-    /\b(?:system|unit|refrigerant|freon|machine)$/i.test(words)
-  );
 }

@@ -1,6 +1,7 @@
 import type { PartId } from '../terms/names.ts';
 import { startsClause } from './clause-start.ts';
-import { isNamedSurely, nameplate, refrigerant } from './facts.ts';
+import { nameplate, refrigerant } from './facts.ts';
+import { isNamedSurely } from './refrigerant-said.ts';
 import { amountIn } from './measure.ts';
 import { tagsIn } from './slots.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';

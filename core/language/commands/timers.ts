@@ -258,6 +258,7 @@ export const TIMER_COMMANDS: readonly Rule[] = [
       soonEnough,
       {
         apart: true,
+        yields: 'purpose',
         unheard: true,
         examples: long === '<number>' ? ['remind me in five to check the head'] : [],
       },
