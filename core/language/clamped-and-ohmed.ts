@@ -242,7 +242,7 @@ export const CLAMP_RULES: readonly Rule[] = [
     { unheard: true, examples: ['amps settled down six point two after a minute'] },
   ),
   rule(
-    '[(it is|we are|i am|that is|way|running|well)] (over|above|past|under|below) [(the|its)] (rla|r l a|rated load|nameplate [amps]|plate [amps]|fla|f l a|full load) [<pause>] [(at|it is|pulling|drawing|with)] <amount> (against|over|on|versus|out of|to) [(a|an)] <amount:plate>',
+    '[(it is|we are|i am|that is|way|running|well)] (over|above|past|under|below) [(the|it is)] (rla|r l a|rated load|nameplate [amps]|plate [amps]|fla|f l a|full load) [<pause>] [(at|it is|pulling|drawing|with)] <amount> (against|over|on|versus|out of|to) [(a|an)] <amount:plate>',
     againstPlate,
     { unheard: true, examples: ['over rla nineteen against fourteen'] },
   ),

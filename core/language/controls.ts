@@ -179,8 +179,7 @@ const outOfLast: Means = (tags, frame) => {
   return settingByKind(tags, null, frame);
 };
 
-const ACTS =
-  '((cuts|cut|kicks|kicked|is cutting|goes|went|comes|came|shuts|shut) [back] (out|in|on|off))';
+const ACTS = '((cuts|cut|kicks|kicked|is cutting|goes|went|shuts|shut) (out|off))';
 const LOW = '(low pressure (switch|control)|low side|low pressure|low|suction (switch|control))';
 const HIGH =
   '(high pressure (switch|control)|high side|high pressure|high|head pressure (switch|control))';
@@ -224,7 +223,7 @@ const setBy =
 /** At which pressures the controls act. */
 export const CONTROL_RULES: readonly Rule[] = [
   rule(
-    `<the> (thermostat|stat|temperature control|temp control|cold control) ${ACTS} at <amount> [[<pause>] [(and|but|then)] [${ACTS}] [back] [(in|out|on|off)] at <amount:other>]`,
+    `<the> (thermostat|stat|temperature control|temp control|cold control) ${ACTS} at <amount> [[<pause>] [(and|but|then)] [(cuts|cut|kicks|kicked|comes|came|goes|went)] [back] (in|on) at <amount:other>]`,
     // It cuts out by how warm it is, and no setting of ours is of that.
     (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] }),
     { unheard: true, examples: ['stat cuts out at thirty four and back in at forty'] },

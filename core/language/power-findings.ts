@@ -409,7 +409,7 @@ export const POWER_FINDING_RULES: readonly Rule[] = [
     examples: ['pump is hot enough to fry an egg'],
   }),
   rule(
-    '[(the|its)] [internal] (thermal|thermals) (is|are|was) <very> <state> [on the (compressor|comp|motor)]',
+    '[(the|it is)] [internal] (thermal|thermals) (is|are|was) <very> <state> [on the (compressor|comp|motor)]',
     overloadIs,
     {
       unheard: true,

@@ -5,7 +5,7 @@ import { finding } from './finding-of.ts';
 import { amountIn } from './measure.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, placeId, tagsIn } from './slots.ts';
-import { FEED, SIDES } from './supply-words.ts';
+import { FEED, SIDES, UNPLACED } from './supply-words.ts';
 
 /** Ours: less is no supply's; a bare figure may be amps or a size. */
 const LEAST_VOLTS = 20;
@@ -191,7 +191,7 @@ const noNominalAlone: Means = (_tags, frame) => {
 /** "No twenty four": before what puts a number right. */
 export const NO_SUPPLY_RULES: readonly Rule[] = [
   rule(
-    `[(i have|i have got|i got|there is|got|we have)] no ${NOMINAL} [(volts|volt)] [(coming|going|getting)] (at|on|to|across|into|in|out of|from|off of) <the> (<place>|(control board|board|coil)|${FEED})`,
+    `[(i have|i have got|i got|there is|got|we have)] no ${NOMINAL} [(volts|volt)] [(coming|going|getting)] (at|on|to|across|into|in|out of|from|off of) <the> (<place>|(control board|board|coil)|${UNPLACED})`,
     noNominal,
     { unheard: true, examples: ['no twenty four at the contactor'] },
   ),

@@ -69,7 +69,7 @@ export const METERED_QUESTIONS: readonly Rule[] = [
     examples: ['what would i get on common to start'],
   }),
   rule(
-    `what ((would|could|will|can|might|makes|is making|is going to|does|keeps) [(make|making|cause|causing)] ${THING} [to] (trip|tripping|kick out|kicking out|go out|cut out|cutting out|shut down|go off|pop)|(keeps|is|would be) (tripping|kicking|knocking|cutting|shutting) ${THING}) [(out|off)] [on [(the|its)] (high|low|head|suction|high head|high pressure|low pressure|low side|high side|overload|internal overload|thermal)] [(like that|again|like this)]`,
+    `what ((would|could|will|can|might|makes|is making|is going to|does|keeps) [(make|making|cause|causing)] ${THING} [to] (trip|tripping|kick out|kicking out|go out|cut out|cutting out|shut down|go off|pop)|(keeps|is|would be) (tripping|kicking|knocking|cutting|shutting) ${THING}) [(out|off)] [on [(the|it is)] (high|low|head|suction|high head|high pressure|low pressure|low side|high side|overload|internal overload|thermal)] [(like that|again|like this)]`,
     plain('causes'),
     { unheard: true, examples: ['what would make it trip on high head'] },
   ),
