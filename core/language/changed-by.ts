@@ -71,7 +71,7 @@ const HOW_LONG =
   '[((in|over|for) [(about|like|just|the (last|past))] <duration:after>|(a|every|per|each) (minute|hour|degree|day)|at a time|(across|through|over) <the> <part:through>|(since|after|when|once|while) <clause>|from (there|before|that)|already|so far|now|again)]';
 const OFF_BY =
   '((too|a little) (high|low|warm|hot|cold)|high|low|warm|hot|cold|higher|lower|warmer|colder|cooler|hotter|better|worse|more|less|off|off target|out) [(than <clause>|now|already|today|still|for (this|that|a) <clause>)]';
-const STANDS = '[(is|runs|was)] [(still|only|now|about|just|like|maybe)] [running]';
+const STANDS = '[(is|runs|was)] [(still|only|now|just)] [running]';
 const FROM_WHAT =
   '(above|over|below|under|off|higher than|lower than|warmer than|colder than|away from|short of|shy of) [(the|my|our|its|it is)] (<quantity:of>|target|where <clause>|what <clause>|normal|saturation|it)';
 const HANDED =

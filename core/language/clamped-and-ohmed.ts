@@ -270,7 +270,7 @@ export const CLAMP_RULES: readonly Rule[] = [
       ['ohms', '(ohms|resistance|the ohm scale)'],
       ['volts', '(volts|voltage|ac|a c)'],
       ['amps', '(amps|current)'],
-      ['microfarads', '(microfarads|capacitance|mfd)'],
+      ['microfarads', '(microfarads|capacitance|microfarad)'],
       ['megohms', '(megohms|megs)'],
     ] as const
   ).map(([range, said]) =>

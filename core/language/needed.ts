@@ -92,7 +92,7 @@ export const NEEDED_RULES: readonly Rule[] = [
     { examples: ['they need a new compressor dryer and contactor'] },
   ),
   rule(
-    '[i] (recommend|suggest|quote|quoting|recommending) [(a|new|a new)] <part> [<pause>] [(and|plus)] [(a|new|a new)] (<part:second>|start (components|gear)) [[<pause>] (and|plus) [(a|new|a new)] <part:third>]',
+    '[i] (recommend|suggest|quote|quoting|recommending) [(a|new|a new)] <part> (<pause> [(and|plus)]|and|plus) [(a|new|a new)] (<part:second>|start (components|gear)) [[<pause>] (and|plus) [(a|new|a new)] <part:third>]',
     replaceEach,
     { unheard: true, examples: ['recommend compressor, start relay and dryer'] },
   ),

@@ -49,12 +49,18 @@ export function numberAt(tokens: readonly Token[], at: number): readonly Token[]
     return null;
   const end = runEnd(tokens, right);
   const unitAgain = tokens[end];
-  if (has(COUNTED, unitAgain)) return [...tokens.slice(0, wrong), ...tokens.slice(right)];
+  if (has(COUNTED, unitAgain) && isWholeNumber(tokens[wrong])) {
+    return [...tokens.slice(0, wrong), ...tokens.slice(right)];
+  }
   if (isCounted && unit !== undefined) {
     return [...tokens.slice(0, wrong), ...tokens.slice(right, end), unit, ...tokens.slice(end)];
   }
   return asRulesKnow(tokens, at, right);
 }
+
+/** Minutes and microns are counted whole. */
+const isWholeNumber = (token: Token | undefined): boolean =>
+  token !== undefined && Number.isInteger(token.value ?? 0);
 
 /** "Oh no, oh oh" */
 const isOh = (token: Token | undefined): boolean => token?.text === 'oh';

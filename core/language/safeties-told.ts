@@ -173,7 +173,7 @@ export const SAFETY_RULES: readonly Rule[] = [
     offAt('highPressureSwitch'),
     {
       unheard: true,
-      examples: ['went off on high pressure at three ninety five'],
+      examples: [],
     },
   ),
   rule(
@@ -181,7 +181,7 @@ export const SAFETY_RULES: readonly Rule[] = [
     offAt('lowPressureSwitch'),
     {
       unheard: true,
-      examples: ['kicked out on low pressure at five'],
+      examples: [],
     },
   ),
   rule(

@@ -97,7 +97,7 @@ const begins = (frame: Frame): boolean => startsClause(frame);
 const AT_HAND =
   '(when|if|every time|whenever|as soon as|once|anytime|any time|until) (you|i|we|they|somebody|someone|the door|anybody|a door) <clause>';
 const ON_OFF =
-  '(on and off|off and on|in and out|on then off|back and forth|on off on off) [(by (itself|themselves)|on (its|it is|their) own|all (day|the time)|constantly|every (few|couple of|couple) (minutes|seconds)|again|a lot|like it should|on pressure)]';
+  '(on and off|off and on|in and out|on then off|back and forth|on off on off) [(by (itself|themselves)|all (day|the time)|constantly|every (few|couple of|couple) (minutes|seconds)|again|a lot|like it should|on pressure)]';
 const WITH =
   'with (some|a|the|a little|my|a bunch of|plenty of|hot|water|coil|foaming|foam|acid|alkaline|degreaser|soap|cleaner) [(foaming|foam|coil|acid|alkaline|non acid|self rinsing|hot|mild|garden|pressure|soapy|water)] [(coil|foaming)] [(cleaner|foam|degreaser|soap|hose|water|washer|brush|solution|bleach|sprayer|spray)]';
 

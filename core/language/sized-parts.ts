@@ -53,7 +53,7 @@ export const SIZED_PART_RULES: readonly Rule[] = [
     { unheard: true, examples: ['the twenty amp breaker is tripped'] },
   ),
   rule(
-    `${THE} <part> (is|was) [only] (a|an) <size> [(one|breaker|fuse|motor|cap|contactor)] [<pause>] [(and|but)] [it] (is|was|has) [got] <very> <state>`,
+    `${THE} <part> (is|was) [only] (a|an) <size> [(breaker|fuse|motor|cap|contactor)] [<pause>] [(and|but)] [it] (is|was|has) [got] <very> <state>`,
     stateOf('state'),
     { unheard: true, examples: ['breaker is a twenty amp and it is tripped'] },
   ),

@@ -268,7 +268,7 @@ export const TEST_TOLD_RULES: readonly Rule[] = [
   rule(
     '[(it|i|we|she)] [(has|have)] (lost|dropped|down|leaked|bled) [(about|only|maybe|another)] <amount> (on|of) [the] (nitrogen|nitro|pressure test|standing test|test pressure) [(in|over|after) <duration:after>]',
     howFar,
-    { unheard: true, examples: ['lost nine pounds on the nitrogen'] },
+    { unheard: true, examples: [] },
   ),
   rule(
     `${TEST} [(is|was|at|to|of)] <amount> [<pause>] [(i|we)] (started|starting|put on|on|start time|begun|began) [(at|it at|is)] (<number:clock>|<clock>) [(am|pm|a m|p m)]`,

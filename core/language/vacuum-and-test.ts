@@ -101,7 +101,7 @@ const VACUUM_GOES =
 const STEADY =
   '[<pause>] [and] [(it is|is|still|it has)] (holding|held|steady|holding steady|stable|solid|not moving|not moved)';
 const HELD =
-  '[(is holding|holding|held|holds|still|is steady|steady|no drop|not moved)] [(after|for|in|at)]';
+  '((is holding|holding|held|holds|still|is steady|steady|no drop|not moved) [(after|for|in|at)]|(after|for|in|at)|<pause>)';
 const NITROGEN =
   '[(pressurized to|pressured up to|pressure test at|pressure tested at|pressure tested to|holding|held|put|pumped up to|charged to|holding at|it is holding|still|still holding|i have|i have got)]';
 
@@ -218,7 +218,7 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     `[the] <quantity> [(still|holding)] <link> <amount> ${HELD} <duration:after> [(in|later)]`,
     testAfter,
     {
-      examples: ['test pressure is one forty eight an hour later'],
+      examples: ['test pressure is one forty eight after an hour'],
     },
   ),
   rule(`after <duration:after> [the] <quantity> <link> <amount>`, testAfter, {

@@ -201,7 +201,7 @@ export const WEIGHED_SO_RULES: readonly Rule[] = [
     orOne(added),
     {
       unheard: true,
-      examples: ['topped her up with a pound'],
+      examples: [],
     },
   ),
   rule(
@@ -285,7 +285,7 @@ export const WEIGHED_SO_RULES: readonly Rule[] = [
     { unheard: true, examples: ['no refrigerant in or out'] },
   ),
   rule(
-    `[(i|we)] [(used|opened|have got|have|got|grabbed)] [(virgin|new|fresh)] [(gas|refrigerant)] [(a|the|my|from a|out of a|off a|off of a|from my|with a)] [(new|full|fresh|partial|part)] <number> pound (jug|cylinder|bottle|tank|drum|can) [of (<refrigerant>|<number:gas>)] [[<pause>] [it is] [(about|nearly|almost|maybe)] (half|full|empty|half full|half empty|a quarter full|new|brand new|low|getting low) [left]]`,
+    `[(i|we)] [(used|opened|have got|have|got|grabbed)] [(virgin|new|fresh)] [(gas|refrigerant)] [(a|the|my|from a|out of a|off a|off of a|from my|with a)] [(new|full|fresh|partial|part)] <number> pound (jug|cylinder|bottle|tank|drum|can) [of <refrigerant>] [[<pause>] [it is] [(about|nearly|almost|maybe)] (half|full|empty|half full|half empty|a quarter full|new|brand new|low|getting low) [left]]`,
     cylinderOf,
     { unheard: true, examples: ['thirty pound cylinder of four forty eight it is about half'] },
   ),

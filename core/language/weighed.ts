@@ -173,7 +173,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { unheard: true, examples: [] },
   ),
   rule(
-    `[(i|we|and|just)] [(have|had to)] (dumped|threw|shot|stuck|snuck|trickled|bumped|poured|squirted|fed|pushed|dropped|dump|shoot|stick) [(another|about|maybe)] <amount> [of (<refrigerant>|gas|it)] [(more|back)] (in|in it|into it|in her|to it|in the system|back in)`,
+    `[(i|we|and|just)] [(have|had to)] (dumped|threw|shot|stuck|snuck|trickled|bumped|poured|squirted|fed|pushed|dropped|dump|shoot|stick) [another] <amount> [of (<refrigerant>|gas|it)] [(more|back)] (in|in it|into it|in her|to it|in the system|back in)`,
     refrigerantMoved('refrigerantAdded'),
     { unheard: true, examples: ['dumped two pounds in'] },
   ),

@@ -206,7 +206,7 @@ export const WORK_RULES: readonly Rule[] = [
       examples: ['cleaned the condenser and the evaporator'],
     },
   ),
-  rule(`${I} <done> <the> <part> <the> <part:second> and <the> <part:third>`, doneAtEach, {
+  rule(`${I} <done> <the> <part> (the|my) <part:second> and <the> <part:third>`, doneAtEach, {
     only: endsTheList,
     examples: ['replaced the start relay the start cap and the overload'],
   }),

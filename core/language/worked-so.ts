@@ -94,7 +94,7 @@ const I = '[(i|we|just|i just|have|i have|we have|went ahead and|also|i also|and
 const IT = '(it|them|that|her|all of (it|them)|both [of them])';
 const WAY = '[(out|off|down|up|clean|clear|free|back|good)]';
 const CLEANED =
-  '(rodded|jetted|augered|snaked|rooted|shop vac would|shop vacked|shop vacced|shop vacuumed|wet vacced|wet vac would|(co 2|c o 2) d|(co|c o) two would|polished|burnished|sanded|filed|dusted|scraped|foamed|scoured|swabbed)';
+  '(rodded|jetted|augered|snaked|rooted|shop vac would|shop vacked|shop vacced|shop vacuumed|wet vacced|wet vac would|(co|c o) two d|(co|c o) two would|polished|burnished|sanded|filed|dusted|scraped|foamed|scoured|swabbed)';
 const TOOK =
   '(vacuumed|brushed|pulled|blew|got|took|cleaned|scraped|wiped|swept|dug|picked|knocked|washed|rinsed|hosed|combed|peeled|fished|flushed|sucked)';
 const HOW_MUCH =

@@ -5,7 +5,8 @@ import { grammarHolds } from '../support/grammar-holds.ts';
 import { type CorpusLine, readCorpus } from './corpus.ts';
 
 /** Not for anybody's ear: free words, and figures as they are typed. */
-const isAside = ({ said, meant }: CorpusLine): boolean => /^memo /.test(meant) || /\d/.test(said);
+const isAside = ({ said, meant }: CorpusLine): boolean =>
+  /^(?:memo|remark) /.test(meant) || /\d/.test(said);
 
 /** Nothing, or only numbers that nothing claims. */
 const isEmpty = ({ meant }: CorpusLine): boolean => /^(NOTHING|UNCLAIMED)/.test(meant);

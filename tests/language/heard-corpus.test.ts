@@ -4,7 +4,7 @@ import { heardLines } from '../corpus/heard-lines.ts';
 /** The hand-written lines that are heard word for word: they may only become more. */
 const FLOOR = { likely: 700, heard: 5230 } as const;
 /** Percent of all of them: less where the corpus grows by what is seldom said. */
-const LEAST_SHARE = { likely: 11, heard: 82 } as const;
+const LEAST_SHARE = { likely: 10, heard: 79 } as const;
 
 describe('what is understood when typed', () => {
   const { lines, isLikely, isHeard } = heardLines();
