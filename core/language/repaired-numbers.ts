@@ -47,6 +47,7 @@ export function numberAt(tokens: readonly Token[], at: number): readonly Token[]
   if (isOh(tokens[wrongEnd - 1]) || isOh(tokens[right])) return null;
   if (!isNumber(tokens[right]) || isBeforePoint(tokens, at, right) || isPlainWell(tokens[at]))
     return null;
+  if (!mayBeLeftOut(tokens, wrong, wrongEnd)) return asRulesKnow(tokens, at, right);
   const end = runEnd(tokens, right);
   const unitAgain = tokens[end];
   if (has(COUNTED, unitAgain) && isWholeNumber(tokens[wrong])) {
@@ -68,6 +69,16 @@ const isOh = (token: Token | undefined): boolean => token?.text === 'oh';
 /** "Nine, er, point two" goes on. */
 const isBeforePoint = (tokens: readonly Token[], at: number, right: number): boolean =>
   tokens[at]?.text === 'er' && tokens[right]?.text === 'point';
+
+const TIMERS = new WordSet('timer remind wake alarm');
+const LEADS_TO_TIME = new WordSet('for in to of at on timer');
+
+/** A number written in figures is lost to nobody: only in an order for a timer does what is ordered hold it. */
+function mayBeLeftOut(tokens: readonly Token[], from: number, to: number): boolean {
+  const isWritten = tokens.slice(from, to).some(({ value }) => value !== null);
+  if (!isWritten) return true;
+  return to === from + 1 && TIMERS.hasAny(tokens, 0, from) && has(LEADS_TO_TIME, tokens[from - 1]);
+}
 
 /** "One sixty as well two" */
 const isPlainWell = (token: Token | undefined): boolean => token?.text === 'well' && !token.pause;
