@@ -5,7 +5,7 @@ import { WordSet } from './word-set.ts';
 
 /** Beside these there are several numbers, or a range of them. */
 const OF_SEVERAL = new WordSet(
-  'legs lines phases windings both each all between like around about anywhere no',
+  'legs lines phases windings both each all between like around about anywhere no not',
 );
 /** Named anywhere before, each of several has a number of its own. */
 const MANY = new WordSet('legs leg lines phases phase windings both each all');

@@ -163,6 +163,7 @@ export class ToldBehind {
   private tells(meaning: Meaning, from: number): boolean {
     if (this.isToDo && isDone(meaning) && !this.isSurelyTold(from)) return false;
     if (meaning.ofIt !== undefined) return OURS.hasWord(this.wordAt(from));
+    if (this.ofName && numbersBox(meaning)) return false;
     for (const part in meaning) if (TOLD.has(part)) return true;
     const isNamed = !this.ofName || this.wordAt(from + 1) === 'is';
     return meaning.facts?.some(({ fact }) => isNamed || !NAMES.has(fact)) === true;
@@ -189,6 +190,14 @@ export class ToldBehind {
     return TO.has(word) || (before !== undefined && THE.has(word) && TO.has(before));
   }
 }
+
+/** "Unit is called cellar box two": which box, and no reading of it. */
+const numbersBox = ({ readings = [] }: Meaning): boolean => {
+  const [only, ...more] = readings;
+  const { quantity, value = MOST_BOXES } = only ?? {};
+  return more.length === 0 && quantity === 'boxTemp' && value < MOST_BOXES;
+};
+const MOST_BOXES = 20;
 
 const TOLD: ReadonlySet<string> = new Set(
   'readings findings work recommendations questions commands'.split(' '),

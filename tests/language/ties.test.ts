@@ -13,6 +13,7 @@ const NUMBER_CUT = [
   'scale says twenty two pounds on the cylinder',
   'pressured it up to two hundred psi nitrogen',
   'swapped out the contactor and pulling thirty two six amps',
+  "nitrogen's at one forty eight an hour later",
 ];
 
 describe('ways to read a sentence that tie in words, items and ranks', { timeout: 60_000 }, () => {

@@ -252,7 +252,7 @@ export const CUES: readonly Cue[] = [
       'note|notes|report|write up|writeup|ticket|paperwork|(you|i) wrote',
       'read|hear|say|look|show|what|how|see|have',
     ],
-    example: 'read me what you wrote',
+    example: 'have a look at what you wrote there',
   },
   {
     asks: plain('readback'),
