@@ -7,7 +7,10 @@ import { readCorpus } from '../corpus/corpus.ts';
 const rulesOf = (items: readonly Item[]): string =>
   items.map(({ rank, start, end }) => `${rank} from ${start} to ${end}`).join(', ');
 
-/** The best cover cuts these inside a number, and is not taken: "twenty" on the scale and "two pounds" of something. */
+/**
+ * The best cover cuts these inside a number, and is not taken: "twenty" on the scale and "two pounds" of something. Or one
+ * rule may take "an hour" from the other, and both tell the same.
+ */
 const NUMBER_CUT = [
   'they paid three hundred bucks for it',
   'scale says twenty two pounds on the cylinder',
