@@ -5,6 +5,7 @@ import { dictionaryFile, modelFiles } from './client/recogniser/embedded/model-f
 import { compressedFiles } from './client/compressed-files.mjs';
 import { neuralFiles } from './client/recogniser/neural/neural-files.mjs';
 import { phrasingModelFiles } from './client/phraser/model-files.mjs';
+import { withoutExamples } from './client/without-examples.mjs';
 import { rareGrammarFiles } from './client/ear/rare-grammar-files.mjs';
 import { wordsOfGrammar } from './core/hearing/jsgf.ts';
 import { rareGrammar, vocabulary } from './core/language/recogniser-grammar.ts';
@@ -19,6 +20,7 @@ const HEARD = {
 export default defineConfig({
   root: 'client',
   plugins: [
+    withoutExamples(),
     preact(),
     modelFiles(HEARD),
     neuralFiles({ dictionary: dictionaryFile(HEARD) }),
@@ -35,8 +37,8 @@ export default defineConfig({
   build: { outDir: '../build/client', emptyOutDir: true, target: 'es2022' },
 });
 
-/** What the page first hears without: what is rarely said, then the second engine. */
-const LATER = [/^heard\//, /^model\/en-us\/(?!dict)|soundswallower/];
+/** What the page first hears without: what is rarely said, what runs a model still to be fetched, the second engine. */
+const LATER = [/^heard\//, /^assets\/free-text\./, /^model\/en-us\/(?!dict)|soundswallower/];
 const turnOf = ({ url }: { url: string }): number => LATER.findIndex((each) => each.test(url)) + 1;
 
 /** The service worker fetches one file after the other: what the page first hears with must not wait for 4 MB more. */
