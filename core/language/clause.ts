@@ -52,12 +52,13 @@ export class Wording {
   }
 }
 
-/** Every word that is written out in a pattern. Throws where a word has an ending that may be left out. */
+/** Every word that is written out in a pattern and need be said. Throws where a word has an ending that may be left out. */
 function wordsIn({ source }: RegExp): WordSet {
   const [cut] = /(?<!\\)[a-z]+(?:[?*+]|\(\?:)/.exec(source) ?? [];
   if (cut !== undefined) throw new Error(`write out each word of ${cut}… in ${source}`);
-  return new WordSet(source.match(/[a-z]+/g) ?? []);
+  return new WordSet(source.replace(MAY_BE_LEFT_OUT, '').match(/[a-z]+/g) ?? []);
 }
+const MAY_BE_LEFT_OUT = /\(\?:[^()]*\)[?*]/g;
 
 /** The next place from which the tokens stand behind a pause; the end where there is none. */
 export function pauseAfter(tokens: readonly Token[], at: number): number {

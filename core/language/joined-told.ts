@@ -6,7 +6,7 @@ import { isJobTalk } from './job-words.ts';
 export interface Section extends Stretch {
   readonly told: readonly Stretch[];
   /** Nothing of it was read, asked or supposed. */
-  readonly isFree: boolean;
+  readonly isFree: () => boolean;
 }
 
 /**
@@ -28,7 +28,7 @@ export function joinedTold(
   return kept;
 }
 
-const isOfRun = (section: Section | undefined): boolean => section?.isFree === true;
+const isOfRun = (section: Section | undefined): boolean => section?.isFree() === true;
 
 /** Of sections side by side of which nothing was read. */
 function ofRun(tokens: readonly Token[], run: readonly Section[]): readonly Stretch[] {

@@ -63,15 +63,10 @@ export function keptStretches(all: Kept): readonly Stretch[] {
   const { tokens } = all.sentence;
   const parse = withoutPassing(all);
   const sections: Section[] = [];
-  let isOpen = false;
   for (let start = 0; start < tokens.length;) {
     const section = { start, end: pauseAfter(tokens, start) };
-    sections.push({
-      ...section,
-      told: keptOf(parse, section, isOpen),
-      isFree: isFree(parse, section),
-    });
-    isOpen = isUnread(section, parse.items.filter(isToldOf)) && isNotTold(tokens, section);
+    const told = keptOf(parse, section, sections.at(-1) ?? null);
+    sections.push({ ...section, told, isFree: () => isFree(parse, section) });
     start = section.end;
   }
   return sections.length === 1 ? (sections[0]?.told ?? NO_STRETCH) : joinedTold(tokens, sections);
@@ -112,22 +107,26 @@ function isNotTold(tokens: readonly Token[], section: Stretch): boolean {
 }
 
 /** From one pause to the next; "moved the bulb and insulated it" is told whole. */
-function keptOf(parse: Kept, section: Stretch, isOpen: boolean): readonly Stretch[] {
+function keptOf(parse: Kept, section: Stretch, before: Stretch | null): readonly Stretch[] {
   const { sentence, items, counted } = parse;
   const { tokens } = sentence;
   let told: Stretch[] | null = null;
+  let isAsked = false;
   for (let { start } = section; start < section.end;) {
     const clause = { start, end: clauseEnd(tokens, { start, end: section.end }) };
     for (const left of unreadOf(tokens, clause, items)) {
-      if (isOfTheJob(parse, left, isOpen)) {
+      isAsked ||= left.end - left.start === section.end - section.start;
+      if (isOfTheJob(parse, left, before)) {
         told ??= [];
         told.push({ start: behindLeads(tokens, left), end: left.end });
       }
     }
     start = clause.end;
   }
-  if (told === null)
-    return isUnread(section, items) && isOfTheJob(parse, section, isOpen) ? [section] : NO_STRETCH;
+  if (told === null) {
+    if (isAsked || !isUnread(section, items)) return NO_STRETCH;
+    return isOfTheJob(parse, section, before) ? [section] : NO_STRETCH;
+  }
   const isWhole = isUnread(section, items) && !hasOpenNumber(tokens, section, counted);
   return isWhole ? [section] : told;
 }
@@ -168,7 +167,7 @@ function clauseEnd(tokens: readonly Token[], { start, end }: Stretch): number {
   return end;
 }
 
-function isOfTheJob(parse: Kept, { start, end }: Stretch, isOpen: boolean): boolean {
+function isOfTheJob(parse: Kept, { start, end }: Stretch, before: Stretch | null): boolean {
   const { sentence, counted } = parse;
   const { tokens } = sentence;
   const from = behindLeads(tokens, { start, end });
@@ -179,8 +178,13 @@ function isOfTheJob(parse: Kept, { start, end }: Stretch, isOpen: boolean): bool
   if (NOT_SO.isIn(clause) || GUESSED.isIn(clause)) return false;
   if (!UNSURE.isIn(clause) && isKnownTalk(sentence, clause) && !hasNumber(tokens, told))
     return true;
-  return !isOpen && !NO_TELLING.isIn(clause) && isJobTalk(tokens, told);
+  if (NO_TELLING.isIn(clause) || !isJobTalk(tokens, told)) return false;
+  return before === null || !isLeftOpen(parse, before);
 }
+
+/** Nothing was read of it, and what it supposes or asks may go on behind it. */
+const isLeftOpen = ({ sentence, items }: Kept, section: Stretch): boolean =>
+  isUnread(section, items.filter(isToldOf)) && isNotTold(sentence.tokens, section);
 
 /** By the words that tell of parts, and of what hands did. */
 function isKnownTalk(sentence: Sentence, clause: Clause): boolean {

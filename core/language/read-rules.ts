@@ -5,9 +5,8 @@ import type { Tags } from '../grammar/nodes.ts';
 import { Reach } from '../grammar/reach.ts';
 import { type MayRead, Skimmer } from '../grammar/skim.ts';
 import { countsThings } from './counts-things.ts';
-import { FILLERS } from './fillers.ts';
 import { endingAt, freeWordsIn, isKept, ToldBehind } from './free-words.ts';
-import type { Frame, Meaning, Rule, Span } from './rule.ts';
+import type { Meaning, Rule, Span } from './rule.ts';
 import { RULES } from './rules.ts';
 import { isDeniedBefore, isOffBy, isSupposedBefore, runsAt } from './supposed-before.ts';
 import { GRAMMAR, type Sentence } from './sentence.ts';
@@ -119,7 +118,7 @@ export class RuleReader {
     const needs = rule?.needs ?? null;
     if (needs !== null && !needs.hasAny(this.sentence.tokens, span.from, span.to)) return false;
     const only = rule?.only ?? null;
-    return only === null || only(this.frame(span));
+    return only === null || only(this.sentence.frame(span));
   }
 
   reach(rank: number, { from, to }: Span): Reach {
@@ -202,29 +201,6 @@ export class RuleReader {
     return !(isOffBy(tokens, to) || runsAt(tokens, to));
   }
 
-  private frame(span: Span): Frame {
-    return this.startsAtPause(span.from)
-      ? { ...this.framed(span), startsAtPause: true }
-      : this.sentence.frame(span);
-  }
-
-  /** Its frame as plain data, of which parts may be other than they are. */
-  private framed(span: Span): Frame {
-    const { sentence } = this;
-    const { context, endsAtPause } = sentence.frame(span);
-    return { context, span, endsAtPause, wordsOf: (words) => sentence.wordsOf(words) };
-  }
-
-  private startsAtPause(from: number): boolean {
-    const { tokens } = this.sentence;
-    for (let at = from; at > 0; at -= 1) {
-      const before = tokens[at - 1];
-      if (tokens[at]?.pause === true) return true;
-      if (before === undefined || !FILLERS.has(before) || before.text === 'think') return false;
-    }
-    return false;
-  }
-
   private itemOf(rank: number, { from, to }: Span, tags: Tags): Item | null {
     const rule = RULES[rank];
     if (this.sentence.leadsOn(to - 1) && this.sentence.canBeNumber(to - 2)) return null;
@@ -232,7 +208,7 @@ export class RuleReader {
     const free = this.isShort && rule?.yields ? freeWordsIn(tags, to) : null;
     const shorter = free === null ? null : this.beforeTold({ rank, span, tags }, free);
     if (shorter !== null) return this.sentence.tokens[shorter.end]?.pause === true ? null : shorter;
-    const meaning = rule?.means(tags, this.frame(span)) ?? null;
+    const meaning = rule?.means(tags, this.sentence.frame(span)) ?? null;
     if (rule === undefined || meaning === null) return null;
     if (!this.isMeant(meaning, span)) return null;
     if (this.isShort && isKept(meaning) && freeWordsIn(tags, to) !== null) {
@@ -253,7 +229,7 @@ export class RuleReader {
     if (to === span.to) return null;
     const rule = RULES[rank];
     const shorter = endingAt(tags, { from: span.to, to });
-    const frame = { ...this.framed({ from: span.from, to }), endsAtPause: true };
+    const frame = this.sentence.frame({ from: span.from, to }, true);
     const meaning = rule?.means(shorter, frame) ?? null;
     if (rule === undefined || meaning === null) return null;
     return { start: span.from, end: to, rank, rule, tags: shorter, meaning };
@@ -269,7 +245,7 @@ export class RuleReader {
   plainMeaning(rank: number, span: Span): Meaning | null {
     if (!this.mayMean(rank, span)) return null;
     const tags = this.reach(rank, span).first(span.to);
-    const meaning = tags && RULES[rank]?.means(tags, this.frame(span));
+    const meaning = tags && RULES[rank]?.means(tags, this.sentence.frame(span));
     return meaning != null && this.isMeant(meaning, span) ? meaning : null;
   }
 }

@@ -104,8 +104,19 @@ export class Sentence {
     return isClause && !NOT_TOLD.hasAny(this.tokens, 0, start);
   }
 
-  frame(span: Span): Frame {
-    return new SentenceFrame(this, span);
+  /** Around what a rule reads; `endsAtPause` where that is known otherwise than by its tokens. */
+  frame(span: Span, endsAtPause = this.tokens[span.to]?.pause ?? true): Frame {
+    return new SentenceFrame(this, span, endsAtPause);
+  }
+
+  /** Whether nothing but fillers stands between that place and a pause before it. */
+  startsAtPause(from: number): boolean {
+    for (let at = from; at > 0; at -= 1) {
+      const before = this.tokens[at - 1];
+      if (this.tokens[at]?.pause === true) return true;
+      if (before === undefined || !FILLERS.has(before) || before.text === 'think') return false;
+    }
+    return false;
   }
 
   wordsOf({ from, to }: Span): string {
@@ -180,11 +191,15 @@ class SentenceFrame implements Frame {
   readonly endsAtPause: boolean;
   private readonly sentence: Sentence;
 
-  constructor(sentence: Sentence, span: Span) {
+  constructor(sentence: Sentence, span: Span, endsAtPause: boolean) {
     this.context = sentence.context;
     this.span = span;
-    this.endsAtPause = sentence.tokens[span.to]?.pause ?? true;
+    this.endsAtPause = endsAtPause;
     this.sentence = sentence;
+  }
+
+  get startsAtPause(): boolean {
+    return this.sentence.startsAtPause(this.span.from);
   }
 
   wordsOf(span: Span): string {

@@ -1,3 +1,4 @@
+import { longer } from '../grammar/longer.ts';
 import { changed, type Token, UNKNOWN } from '../grammar/tokens.ts';
 import { withoutBegun } from './begun-again.ts';
 import { ARTICLES, DESCRIBES, FINITE, opensClause } from './clause-tokens.ts';
@@ -33,15 +34,40 @@ const TWICE_MEANT = new WordSet('no nope yes yeah uh huh ok bye very much more s
 /** Of how many tokens in turn, up to the last one, each stands so many places behind its like. */
 const alike = new Int32Array(MOST_REPEATED + 2);
 
-/** Whether words may be said again at once: one look at each token, where most repeat nothing. */
+/** Whether words may be said again at once: most sentences repeat nothing, and a glance tells. */
 function mayRepeat(tokens: readonly Token[]): boolean {
-  alike.fill(0);
+  return hasCutOff(tokens) || (hasLikeNear(tokens) && hasAlike(tokens));
+}
+
+function hasCutOff(tokens: readonly Token[]): boolean {
   for (let at = 1; at < tokens.length; at += 1) {
-    const token = tokens[at];
-    if (token === undefined) break;
-    if (isAlike(tokens, at) || isCutOff(tokens[at - 1], token)) return true;
-    if (has(ARTICLES, tokens[at - 1]) && isCutOff(tokens[at - 2], token)) return true;
+    const [token, before] = [tokens[at], tokens[at - 1]];
+    if (isCutOff(before, token)) return true;
+    if (has(ARTICLES, before) && isCutOff(tokens[at - 2], token)) return true;
   }
+  return false;
+}
+
+/** Of each word, by the tokeniser's number for it: its last place, counted over all sentences. */
+let lastPlaces = new Int32Array(0);
+let places = 0;
+
+/** Whether a word stands not far behind its like, as far as the words' numbers tell. */
+function hasLikeNear(tokens: readonly Token[]): boolean {
+  places += MOST_REPEATED + 2;
+  for (const { known } of tokens) {
+    if (known === UNKNOWN) return true;
+    places += 1;
+    if (known >= lastPlaces.length) lastPlaces = longer(lastPlaces, known);
+    if (places - (lastPlaces[known] ?? 0) <= MOST_REPEATED + 1) return true;
+    lastPlaces[known] = places;
+  }
+  return false;
+}
+
+function hasAlike(tokens: readonly Token[]): boolean {
+  alike.fill(0);
+  for (let at = 1; at < tokens.length; at += 1) if (isAlike(tokens, at)) return true;
   return false;
 }
 
@@ -133,13 +159,9 @@ const WHOLE_WORDS = new WordSet(
 function isCutOff(one: Token | undefined, other: Token | undefined): boolean {
   if (one === undefined || other === undefined) return false;
   const { length } = one.text;
-  return (
-    other.text.length > length &&
-    length >= SHORTEST_CUT &&
-    other.text.startsWith(one.text) &&
-    !isNumber(one) &&
-    !WHOLE_WORDS.has(one)
-  );
+  if (other.text.length <= length || length < SHORTEST_CUT) return false;
+  if (one.text.charCodeAt(0) !== other.text.charCodeAt(0)) return false;
+  return other.text.startsWith(one.text) && !isNumber(one) && !WHOLE_WORDS.has(one);
 }
 
 interface Again {
