@@ -1,4 +1,5 @@
 import type { Amount } from '../units/amount.ts';
+import { withCarriedUnits, withUnitBefore } from './carried-units.ts';
 import type { Context } from './context.ts';
 import { withMore } from './measure.ts';
 import { isPlausible, liesAbove } from './plausible.ts';
@@ -12,10 +13,13 @@ interface Sorted {
 const NONE: Sorted = { readings: [], doubts: [] };
 
 /** Takes out of the readings those that must be confirmed before they are recorded. */
-export function doubtful(all: readonly Reading[], context: Context): Sorted {
-  if (all.length === 0) return NONE;
+export function doubtful(said: readonly Reading[], context: Context): Sorted {
+  if (said.length === 0) return NONE;
+  const all = withCarriedUnits(said, context);
+  if (areAllSure(all, context)) return { readings: all, doubts: [] };
+  const inUnitBefore = all.map((each) => withUnitBefore(each, context));
+  if (areAllSure(inUnitBefore, context)) return { readings: inUnitBefore, doubts: [] };
   const against = againstSibling(all, context);
-  if (against === NOTHING_AGAINST && areSure(all, context)) return { readings: all, doubts: [] };
   const readings: Reading[] = [];
   const doubts: Doubt[] = [];
   for (const reading of all) {
@@ -26,7 +30,8 @@ export function doubtful(all: readonly Reading[], context: Context): Sorted {
   return { readings, doubts };
 }
 
-function areSure(all: readonly Reading[], context: Context): boolean {
+function areAllSure(all: readonly Reading[], context: Context): boolean {
+  if (againstSibling(all, context) !== NOTHING_AGAINST) return false;
   for (const reading of all) if (ownDoubt(reading, context) !== null) return false;
   return true;
 }

@@ -10,7 +10,8 @@ const TAKES_BACK = new Phrases([
   ...['let us call it', 'let is call it', 'let us make it', 'let is make it', 'call it'],
   ...['let us make that', 'let is make that', 'better make that', 'better make it', 'check that'],
   ...['i am sorry', 'i should say', 'or i should say', 'i take that back', 'or actually'],
-  ...['or i mean', 'or wait', 'oh wait', 'oh no', 'no i said'],
+  ...['or i mean', 'or wait', 'oh wait', 'oh no', 'no i said', 'did i say', 'did i just say'],
+  ...['did i say that', 'i said that wrong'],
 ]);
 const KNOWN_TO_RULES = new Phrases([
   ...['no', 'wait', 'sorry', 'i mean', 'i meant', 'make that', 'make it', 'or rather', 'rather'],
@@ -41,7 +42,8 @@ export function numberAt(tokens: readonly Token[], at: number): readonly Token[]
   const wrongEnd = isNumber(unit) ? at : at - 1;
   const wrong = runBegin(tokens, wrongEnd);
   const denied = deniedTo(tokens, at, { from: wrong, to: wrongEnd });
-  const right = denied + taking(tokens, denied, [TAKES_BACK, KNOWN_TO_RULES]);
+  const taken = denied + taking(tokens, denied, [TAKES_BACK, KNOWN_TO_RULES]);
+  const right = askedTo(tokens, taken, { from: wrong, to: wrongEnd });
   if (right - at > MOST_TAKING || wrong === wrongEnd) return null;
   if (right === at + taking(tokens, at, [IS])) return null;
   if (isOh(tokens[wrongEnd - 1]) || isOh(tokens[right])) return null;
@@ -57,6 +59,26 @@ export function numberAt(tokens: readonly Token[], at: number): readonly Token[]
     return [...tokens.slice(0, wrong), ...tokens.slice(right, end), unit, ...tokens.slice(end)];
   }
   return asRulesKnow(tokens, at, right);
+}
+
+interface Run {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** "One eighty, did I say eighty, one ninety": past the number that was said, or the end of it, and what takes it back once more. */
+function askedTo(tokens: readonly Token[], at: number, { from, to }: Run): number {
+  if (tokens[at - 1]?.text !== 'say') return at;
+  for (let begin = from; begin < to; begin += 1) {
+    const end = at + to - begin;
+    const isSaid = tokens
+      .slice(begin, to)
+      .every(({ text }, index) => text === tokens[at + index]?.text);
+    if (isSaid && !(isNumber(tokens[end]) && tokens[end]?.pause === false)) {
+      return end + taking(tokens, end, [TAKES_BACK, KNOWN_TO_RULES]);
+    }
+  }
+  return at;
 }
 
 /** Minutes and microns are counted whole. */

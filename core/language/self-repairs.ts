@@ -4,6 +4,7 @@ import { kindOf, namesBeginAt, namesEndAt } from './name-phrases.ts';
 import { isNumber } from './number-tokens.ts';
 import { Phrases } from './phrases-at.ts';
 import { numberAt, STARTS_TAKING_NUMBER } from './repaired-numbers.ts';
+import { renamedAt } from './renamed.ts';
 import { DENIES, deniedTo, taking } from './taken-back-words.ts';
 import { WordSet } from './word-set.ts';
 
@@ -27,7 +28,7 @@ export function repaired(tokens: readonly Token[]): readonly Token[] {
   for (let at = 1; at < kept.length; at += 1) {
     const token = kept[at];
     if (token === undefined || !STARTS.has(token)) continue;
-    const mended = nameAt(kept, at) ?? numberAt(kept, at);
+    const mended = renamedAt(kept, at) ?? nameAt(kept, at) ?? numberAt(kept, at);
     if (mended !== null) kept = mended;
   }
   return kept;
