@@ -1,3 +1,4 @@
+import { QUANTITIES } from '../terms/quantities.ts';
 import type { UnitId } from '../units/units.ts';
 import type { Context } from './context.ts';
 import { withMore } from './measure.ts';
@@ -13,15 +14,14 @@ const OTHER_SIDE: Partial<Record<Reading['quantity'], Reading['quantity']>> = {
 const isOfWholeGauge = (unit: UnitId | null): boolean => unit !== null && unit !== 'inHg';
 
 /**
- * "Two point one bar on the low side, fourteen and a half on the high": the side without a unit takes the other's, where
- * it can be so high.
+ * "Two point one bar on the low side, fourteen and a half on the high", "air off four celsius, air on nine": what is told
+ * without a unit takes the one that was said beside it, where it can be so high.
  *
  * @returns the readings themselves where none takes another's unit.
  */
 export function withCarriedUnits(all: readonly Reading[], context: Context): readonly Reading[] {
-  if (!all.some((reading) => reading.unitFrom === 'said' && OTHER_SIDE[reading.quantity]))
-    return all;
-  return all.map((reading) => carried(reading, unitOfOther(reading, all), context));
+  if (all.length < 2 || !all.some(({ unitFrom }) => unitFrom === 'said')) return all;
+  return all.map((reading) => carried(reading, unitBeside(reading, all), context));
 }
 
 /** The same by the unit in which the other side was told before. */
@@ -32,10 +32,37 @@ export function withUnitBefore(reading: Reading, context: Context): Reading {
   return carried(reading, known ?? null, context);
 }
 
-function unitOfOther({ quantity }: Reading, all: readonly Reading[]): UnitId | null {
+function unitBeside(reading: Reading, all: readonly Reading[]): UnitId | null {
+  const { quantity, unitFrom } = reading;
+  if (unitFrom !== 'implied') return null;
   const other = OTHER_SIDE[quantity];
-  const told = all.find((each) => each.quantity === other && each.unitFrom === 'said');
-  return told?.unit ?? null;
+  if (other !== undefined) {
+    return all.find((each) => each.quantity === other && each.unitFrom === 'said')?.unit ?? null;
+  }
+  switch (QUANTITIES[quantity].dimension) {
+    case 'temperature':
+      return scaleBeside(reading, all);
+    case 'temperatureDifference':
+      return all.some(({ unitFrom: from, unit }) => from === 'said' && unit === 'degC')
+        ? 'dC'
+        : null;
+    default:
+      return null;
+  }
+}
+
+/** No two temperatures that are told in one breath on one scale lie further apart. Ours. */
+const MOST_APART = 30;
+
+/** "Air off four celsius, air on nine"; but a box at 38 beside air at 4 °C is on the other scale. */
+function scaleBeside({ value }: Reading, all: readonly Reading[]): UnitId | null {
+  const beside = all.find(
+    (each) =>
+      each.unitFrom === 'said' &&
+      QUANTITIES[each.quantity].dimension === 'temperature' &&
+      Math.abs((each.value ?? NaN) - (value ?? NaN)) < MOST_APART,
+  );
+  return beside?.unit ?? null;
 }
 
 function carried(reading: Reading, unit: UnitId | null, { refrigerant }: Context): Reading {

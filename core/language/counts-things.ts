@@ -33,6 +33,7 @@ export function countsThings(tokens: readonly Token[], start: number, end: numbe
   if (isAlone && isWhich(last, before) && !holdsNumber(tokens, start, end - 1)) return true;
   const next = tokens[end];
   if (next === undefined || next.pause) return false;
+  if (LETTERS.has(next) && endsGas(tokens, end)) return true;
   if (isCountedThing(next) && !OURS.has(next)) return true;
   if (last.text === 'half') return WHOLE.has(next);
   if (!isAlone || !isSmall(last)) return false;
@@ -45,8 +46,39 @@ export function countsThings(tokens: readonly Token[], start: number, end: numbe
   );
 }
 
+/** "Kitchen, four oh four A": a gas, and no heat. */
+const LETTERS = new WordSet('a b c f');
+const GASES: ReadonlySet<string> = new Set([
+  ...[
+    'four oh four',
+    'four zero four',
+    'four oh seven',
+    'four oh eight',
+    'five oh seven',
+    'four ten',
+  ],
+  ...['one thirty four', 'four forty eight', 'four forty nine', 'four fifty', 'four fifty two'],
+  ...[
+    'four fifty four',
+    'four fifty five',
+    'five thirteen',
+    'four twenty two',
+    'four thirty eight',
+  ],
+]);
+const LONGEST_GAS = 3;
+
+function endsGas(tokens: readonly Token[], end: number): boolean {
+  let words = '';
+  for (let at = end - 1; at >= Math.max(0, end - LONGEST_GAS); at -= 1) {
+    words = words === '' ? (tokens[at]?.text ?? '') : `${tokens[at]?.text ?? ''} ${words}`;
+    if (GASES.has(words)) return true;
+  }
+  return false;
+}
+
 /** "Twenty amp breaker", "a twelve volt coil": told of what it is made for, and read off nothing. */
-const OF_SIZE = new WordSet('amp volt watt microfarad mfd');
+const OF_SIZE = new WordSet('amp volt watt microfarad mfd mike mic');
 /** Behind which it is a reading all the same. */
 const BEHIND_READING = new WordSet(
   'on at across to from into in through over between is was for of with and but or when while as off after before now here there right ' +

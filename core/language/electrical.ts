@@ -117,9 +117,14 @@ const placeFirst: Means = (tags, frame) => {
   }
   if (amount.unit === null && !isWinding && !isSupply && !isOfClock(tags) && !amount.overlimit)
     return null;
-  if (isBehindItsPause(frame)) return null;
+  if (isBehindItsPause(frame) || (isCapacitor(place) && isMadeFor(frame))) return null;
   return one(electrical(tags, place, frame));
 };
+
+/** "A ten mike cap" is what was put in, or is to be. */
+const isMadeFor = (frame: Frame): boolean =>
+  /^(?:a|an|new|another|with|needs)$/i.test(wordBefore(frame)) &&
+  !/\b(?:on|at|across|for|in|from)\b/i.test(frame.wordsOf(frame.span));
 
 /** "353 B.C." */
 const YEAR = /\bb\.\s?c\b/i;
@@ -150,6 +155,11 @@ const bare: Means = (tags, frame) => {
 
 /** "Blown fuse on the board, five amp": so much it is built for. */
 const isSizeOf = (frame: Frame): boolean =>
+  isSizeAlone(frame) ||
+  /\b(?:new|replaced|installed|put in|swapped in)\b.*\b(?:fuses?|breakers?)\W*$/i.test(
+    frame.wordsOf({ from: 0, to: frame.span.from }),
+  );
+const isSizeAlone = (frame: Frame): boolean =>
   /^\S+(?: \S+)? amp$/i.test(frame.wordsOf(frame.span)) &&
   /\b(?:fuses?|breakers?|circuit|disconnect)\b/i.test(
     frame.wordsOf({ from: 0, to: frame.span.from }),

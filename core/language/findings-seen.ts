@@ -144,7 +144,7 @@ export const SEEN_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `(<number:which>|some) of (the|my|those|them) [<number:all>] <part> (is|are) [all] (${LIFELESS}|not (running|turning|working|spinning)|off|stopped)`,
+    `(<number:which>|some) of (the|my|those|them) [<number:all>] <part> (is|are) [all] (${LIFELESS}|not [even] (running|turning|working|spinning|moving|going) [(round|around|at all)]|off|stopped)`,
     foundAt('notRunning'),
     { examples: ['two of the three condenser fans are out'] },
   ),

@@ -216,7 +216,7 @@ class Coverer {
       const isCut =
         before !== null &&
         (before.end === item.start
-          ? cutsWrongly(before, item)
+          ? cutsWrongly(before, item) || this.sentence.tokens[item.start]?.text === 'point'
           : this.isNoughtBetween(before, item));
       const isBroken = isCut ? this.sentence.isNumberAcross(item.start) : this.takesLast(item);
       if (isBroken) cuts.push(item.start);

@@ -49,8 +49,11 @@ export function numberAt(tokens: readonly Token[], at: number): readonly Token[]
   if (isOh(tokens[wrongEnd - 1]) || isOh(tokens[right])) return null;
   if (!isNumber(tokens[right]) || isBeforePoint(tokens, at, right) || isPlainWell(tokens[at]))
     return null;
-  if (!mayBeLeftOut(tokens, wrong, wrongEnd)) return asRulesKnow(tokens, at, right);
   const end = runEnd(tokens, right);
+  if (isSame(tokens, { from: wrong, to: wrongEnd }, { from: right, to: end })) {
+    return [...tokens.slice(0, at), ...tokens.slice(end)];
+  }
+  if (!mayBeLeftOut(tokens, wrong, wrongEnd)) return asRulesKnow(tokens, at, right);
   const unitAgain = tokens[end];
   if (has(COUNTED, unitAgain) && isWholeNumber(tokens[wrong])) {
     return [...tokens.slice(0, wrong), ...tokens.slice(right)];
@@ -80,6 +83,13 @@ function askedTo(tokens: readonly Token[], at: number, { from, to }: Run): numbe
   }
   return at;
 }
+
+/** "No, twenty, call it twenty": nothing more is put right. */
+const isSame = (tokens: readonly Token[], one: Run, other: Run): boolean =>
+  one.to - one.from === other.to - other.from &&
+  tokens
+    .slice(one.from, one.to)
+    .every(({ text }, index) => text === tokens[other.from + index]?.text);
 
 /** Minutes and microns are counted whole. */
 const isWholeNumber = (token: Token | undefined): boolean =>

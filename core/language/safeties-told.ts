@@ -38,7 +38,7 @@ function switchThatOpens(tags: Parameters<Means>[0], frame: Frame): PressureSwit
 
 /** "It just tripped again at four oh five": what its side stood at in that moment. */
 const trippedAgain: Means = (tags, frame) => {
-  if (BY_HEAT.test(wordBefore(frame))) return null;
+  if (!startsClause(frame) && !OF_PRESSURE.test(wordBefore(frame))) return null;
   const { unit, value } = amountIn(tags);
   if (value === null || (unit !== null && unit !== 'psi' && unit !== 'pounds' && unit !== 'bar'))
     return null;
@@ -51,9 +51,9 @@ const trippedAgain: Means = (tags, frame) => {
   };
 };
 
-/** "The fan delay opened at twenty five": no pressure opens it. */
-const BY_HEAT =
-  /^(?:delay|delays|termination|terminator|thermostat|stat|klixon|door|valve|solenoid|damper|limit|timer)$/i;
+/** "The fan delay opened at twenty five": no pressure opens it, nor most of what opens. */
+const OF_PRESSURE =
+  /^(?:it|she|he|and|then|switch|control|cutout|out|pressure|side|head|suction|just|finally|both|that|this|thing|which|lpc|hpc|psc)$/i;
 
 /** What its side stood at as a control opened. */
 const asItTrips: Means = (tags, frame) => {

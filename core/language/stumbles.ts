@@ -5,6 +5,7 @@ import { ARTICLES, DESCRIBES, FINITE, opensClause } from './clause-tokens.ts';
 import { withoutHesitations } from './hesitations.ts';
 import { kindOf, namesBeginAt, namesEndAt } from './name-phrases.ts';
 import { isNumber } from './number-tokens.ts';
+import { standAt } from './phrases-at.ts';
 import { repaired } from './self-repairs.ts';
 import { WordSet } from './word-set.ts';
 
@@ -18,8 +19,26 @@ export function withoutStumbles(tokens: readonly Token[]): readonly Token[] {
   const said = HESITATES.hasAny(tokens)
     ? withoutHesitations(withoutHesitations(repaired(tokens)))
     : tokens;
-  return mayRepeat(said) ? withoutBegun(withoutRepeats(said)) : said;
+  const whole = HALVES.hasAny(said) ? withHalves(said) : said;
+  return mayRepeat(whole) ? withoutBegun(withoutRepeats(whole)) : whole;
 }
+
+const HALVES = new WordSet('half quarter quarters');
+
+/** "Superheat eight, and a half": a recogniser hears the breath before it. */
+function withHalves(tokens: readonly Token[]): readonly Token[] {
+  return tokens.map((token, at) =>
+    token.pause && isNumber(tokens[at - 1]) && isAndPart(tokens, at)
+      ? changed(token, { pause: false })
+      : token,
+  );
+}
+
+const isAndPart = (tokens: readonly Token[], at: number): boolean =>
+  AND_PARTS.some((words) => standAt(tokens, at, words)) && tokens[at + 2]?.pause === false;
+const AND_PARTS = ['and a half', 'and a quarter', 'and three quarters'].map((words) =>
+  words.split(' '),
+);
 
 /** So many words are said again at most: "head pressure on the, head pressure on the" */
 const MOST_REPEATED = 5;

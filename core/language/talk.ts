@@ -35,6 +35,12 @@ const unlessWeDid: Means = (_tags, frame) =>
     ? null
     : {};
 
+/** "Two of the bolts are stripped"; but what we have names for is told of the job. */
+const ofOtherThings: Means = (tags, frame) =>
+  OURS.test(frame.wordsOf(frame.span)) ? null : unlessWeDid(tags, frame);
+const OURS =
+  /^\S+(?: \S+)? of \w+ (?:\w+ ){0,2}(?:fans?|motors?|compressors?|contactors?|fuses|legs|breakers|coils?|valves?|switch(?:es)?|heaters?|probes?|sensors?|drains?|pans?|blades?|belts?|hoses?|gaskets?|doors?)\b/i;
+
 /** "Swings from twenty eight to forty four every minute" */
 const endsRange = (frame: Frame): boolean => {
   const { from } = frame.span;
@@ -166,7 +172,7 @@ export const TALK_RULES: readonly Rule[] = [
     nothing,
     { examples: ['about a quarter turn'] },
   ),
-  rule('<number> of (the|these|those|my|our|them|us) <clause>', unlessWeDid, {
+  rule('<number> of (the|these|those|my|our|them|us) <clause>', ofOtherThings, {
     examples: ['two of the bolts are stripped'],
   }),
   rule(

@@ -398,7 +398,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     { examples: ['head is not two hundred anymore'] },
   ),
   rule(
-    '[(no|sorry)] (it is|that is|it was|that was|it should be|that should be|it is supposed to be|i said|i meant) <amount:right> (not|instead of|rather than) <amount:wrong>',
+    '[(no|sorry|wait|wait no|no wait|oops|hold on)] (it is|that is|it was|that was|it should be|that should be|it is supposed to be|i said|i meant) <amount:right> (not|instead of|rather than) <amount:wrong>',
     amendNot,
     { examples: ['it is one ninety not one nineteen'], alone: true },
   ),

@@ -124,6 +124,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~vapor line [(temp|temperature)]',
     '~line of [the] suction',
     '~suction gas [(temp|temperature)]',
+    '~(big|fat|large|larger|bigger) (pipe|line) [(temp|temperature)]',
   ],
   liquidLineTemp: [
     'liquid line',
@@ -131,6 +132,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~liquid (temp|temperature)',
     '~drop leg [(temp|temperature)]',
     '~liq [line] [temp]',
+    '~(small|little|skinny|thin|smaller|littler) (pipe|line) [(temp|temperature)]',
     '~liquid',
   ],
   dischargeLineTemp: [
