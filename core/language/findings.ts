@@ -185,6 +185,9 @@ const whichFan: Means = (tags, frame) => {
   if (openFan === null || (part !== 'condenser' && part !== 'evaporator')) return null;
   return { findings: [finding(COIL_FANS[part], openFan, frame)] };
 };
+/** "Soapy water on every joint" found none wet. */
+const SOAP = /^(?:soapy|soap|soaped|bubble)$/i;
+
 const SEEN =
   '[(there is|there was|i have|i found|found|i have got|i see|we have|got|it has|seeing)]';
 const MUCH = '(a lot of|lots of|some|heavy|a ton of|a bunch of|a little|a bit of|thick|tons of)';
@@ -262,7 +265,7 @@ export const FINDING_RULES: readonly Rule[] = [
   ),
   rule(
     `${SEEN} [${MUCH}] [standing] water [(standing|sitting|pooled)] ${ON} <the> [<bit>] <part>`,
-    stateIs('wet'),
+    (tags, frame) => (SOAP.test(wordBefore(frame)) ? null : stateIs('wet')(tags, frame)),
     {
       examples: ['water in the drain pan', 'there is water in the drain pan'],
     },

@@ -26,6 +26,21 @@ export function settleIts(
   });
 }
 
+/** "Washed her down with the hose": what was done to something, and nothing tells to what. */
+export function doneToNothing(
+  meanings: readonly Meaning[],
+  context: Context,
+): ReadonlySet<Meaning> {
+  if (!meanings.some(doesToIt)) return NONE;
+  const settled = settleIts(meanings, context);
+  return new Set(meanings.filter((each, at) => doesToIt(each) && isEmpty(settled[at])));
+}
+const NONE: ReadonlySet<Meaning> = new Set();
+
+/** Any part tells whether it is work. */
+const doesToIt = ({ ofIt }: Meaning): boolean => ofIt?.means('condenser')?.work !== undefined;
+const isEmpty = (meaning: Meaning = {}): boolean => Object.keys(meaning).length === 0;
+
 /** "Both evap fans are spinning, coil's clean": the evaporator is. */
 function withCoil(meaning: Meaning, before: PartId | null): Meaning {
   const { findings } = meaning;

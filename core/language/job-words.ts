@@ -27,7 +27,7 @@ const OFTEN_OURS = new WordSet(
     'saturated flash flashing starved starving flooding flooded hunting low high pounds ounces degrees temp temps temperature ' +
     'pins rubbing bearing bearings mounts motor motors liner foam insulation side product stock ambient outlet receptacle cord plug toggle lost vented ounce electrical smells ' +
     'smelled cooked detector startup leveled kick kicked cracked froze virgin drops unplugged hot warm cold ' +
-    'plumber electrician crew staff manager',
+    'plumber electrician crew staff manager batch batches slab slabs cubes harvests descaler sanitizer',
 );
 
 /** What was found or done, and no name. */

@@ -8,7 +8,13 @@ import { countsThings } from './counts-things.ts';
 import { endingAt, freeWordsIn, isKept, ToldBehind } from './free-words.ts';
 import type { Meaning, Rule, Span } from './rule.ts';
 import { RULES } from './rules.ts';
-import { isDeniedBefore, isOffBy, isSupposedBefore, runsAt } from './supposed-before.ts';
+import {
+  isDeniedBefore,
+  isOffBy,
+  isOrderedBefore,
+  isSupposedBefore,
+  runsAt,
+} from './supposed-before.ts';
 import { GRAMMAR, type Sentence } from './sentence.ts';
 
 /** A rule that reads a stretch of the sentence, and what it means there. Its place in the list of rules is its rank. */
@@ -198,6 +204,7 @@ export class RuleReader {
     if (readings !== undefined && countsThings(tokens, from, to)) return false;
     if (findings === undefined) return true;
     if (isSupposedBefore(tokens, from) || isDeniedBefore(tokens, from)) return false;
+    if (isOrderedBefore(tokens, from)) return false;
     return !(isOffBy(tokens, to) || runsAt(tokens, to));
   }
 

@@ -18,6 +18,9 @@ const STATES =
 const CHECKS =
   /^(to|and) (check|recheck|see|verify|look|make sure|test|read(?! (?:me|us|it back|back|that back|(?:the|my) (?:note|notes|write)))|confirm|finish(?! (?:anyway|up|the visit)$)|weigh|measure|listen|go over)\b/i;
 
+/** "Door heater's had it as well" */
+const AS_WELL = /^as (?:well|usual|always|expected|is)\b/i;
+
 /** Why something ought to be done, in the words that it was said in; `null` where they are no reason. */
 export function reasonIn(tags: Tags, frame: Frame): string | null {
   for (const kind of KINDS) {
@@ -33,7 +36,7 @@ function reasonOf(kind: Kind, { from, to }: Span, frame: Frame): string | null {
   if (NUMBER.test(behind)) return null;
   switch (kind) {
     case 'because':
-      return behind;
+      return AS_WELL.test(whole) ? null : behind;
     case 'itIs':
       return STATES.test(whole) && !/ and /i.test(whole) ? whole : null;
     case 'to':

@@ -1,4 +1,5 @@
 import type { Token } from '../grammar/tokens.ts';
+import { ARTICLES } from './clause-tokens.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
 import { WordSet } from './word-set.ts';
 
@@ -18,6 +19,17 @@ export function isDeniedBefore(tokens: readonly Token[], start: number): boolean
   return before !== undefined && tokens[start]?.pause !== true && NONE.has(before);
 }
 const NONE = new WordSet('zero any hardly barely without');
+
+/** "Keep the lids shut": how it is to be, and not how it was found. */
+export function isOrderedBefore(tokens: readonly Token[], start: number): boolean {
+  const article = tokens[start - 1];
+  const at = article !== undefined && ARTICLES.has(article) ? start - 2 : start - 1;
+  const [order, before] = [tokens[at], tokens[at - 1]];
+  if (order === undefined || !KEEP.has(order)) return false;
+  return before === undefined || order.pause || ASKS.has(before);
+}
+const KEEP = new WordSet('keep');
+const ASKS = new WordSet('to please you should must always and or just gotta');
 
 /** "Compressor's running one sixty" tells how hot it runs, or how much of what, and not that it turns. */
 export function runsAt(tokens: readonly Token[], end: number): boolean {

@@ -2,7 +2,7 @@ import type { Context } from './context.ts';
 import { doubtful } from './doubts.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import type { Meaning } from './rule.ts';
-import { settleIts } from './its.ts';
+import { doneToNothing, settleIts } from './its.ts';
 import { askedByCues } from './questions/by-cue.ts';
 import { toldOnly, toUsOnly } from './asked-of-us.ts';
 import { oursOnly } from './done-by-us.ts';
@@ -10,7 +10,7 @@ import { keptWords } from './kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse.ts';
 import type { Sentence } from './sentence.ts';
 import { takenBackFirst } from './taken-back.ts';
-import type { Command, Doubt, Reading, Utterance, Work } from './utterance.ts';
+import type { Command, Doubt, Reading, Recommendation, Utterance, Work } from './utterance.ts';
 
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */
 export function understand(text: string, context: Context): Utterance {
@@ -18,8 +18,11 @@ export function understand(text: string, context: Context): Utterance {
   const { tokens, sentence } = parsed;
   const items = toldOnly(sentence, parsed.items);
   const all = nothingSaid(text);
-  if (isWhollyRead(tokens, items)) gather(all, items, sentence);
-  else {
+  if (isWhollyRead(tokens, items)) {
+    gather(all, items, sentence);
+    if (items[0]?.meaning.ofIt !== undefined)
+      all.remarks = both(all.remarks, keptWords(withoutLoose(parsed, items)));
+  } else {
     gather(all, toUsOnly(sentence, oursOnly(sentence, items)), sentence);
     addUnread(all, items === parsed.items ? parsed : { ...parsed, items });
   }
@@ -64,8 +67,18 @@ function addUnread(all: Told, parsed: Parse): void {
       asked.map(({ question }) => question),
     );
   }
-  all.remarks = both(all.remarks, keptWords(parsed));
+  all.remarks = both(all.remarks, keptWords(withoutLoose(parsed, items)));
   all.unclaimed = both(unclaimed, all.unclaimed);
+}
+
+/** What was done to nobody knows what is kept as it was said. */
+function withoutLoose(parsed: Parse, items: readonly Item[]): Parse {
+  const loose = doneToNothing(
+    items.map(({ meaning }) => meaning),
+    parsed.sentence.context,
+  );
+  if (loose.size === 0) return { ...parsed, items };
+  return { ...parsed, items: items.filter(({ meaning }) => !loose.has(meaning)) };
 }
 
 function gather(all: Told, items: readonly Item[], sentence: Sentence): void {
@@ -117,7 +130,10 @@ const JOIN_EACH: Record<keyof Gathered, Join> = {
   findings: (all, more) => (all.findings = both(all.findings, more.findings)),
   work: (all, more) => (all.work = both(all.work, notTold(all.work, more.work))),
   recommendations: (all, more) =>
-    (all.recommendations = both(all.recommendations, more.recommendations)),
+    (all.recommendations = both(
+      all.recommendations,
+      notAdvised(all.recommendations, more.recommendations),
+    )),
   questions: (all, more) => (all.questions = both(all.questions, more.questions)),
   commands: (all, more) =>
     (all.commands = both(all.commands, notGiven(all.commands, more.commands))),
@@ -136,6 +152,16 @@ const notTold = (told: readonly Work[], more: readonly Work[] = []): readonly Wo
         ({ did, part, called }) =>
           !told.some((each) => each.did === did && each.part === part && each.called === called),
       );
+
+/** "Door heater's had it, wants a new one" advises one thing; a date or a reason that comes with it again is new. */
+const notAdvised = (
+  given: readonly Recommendation[],
+  more: readonly Recommendation[] = [],
+): readonly Recommendation[] =>
+  given.length === 0 ? more : more.filter((each) => !given.some((one) => saysNoMore(each, one)));
+
+const saysNoMore = (more: Recommendation, than: Recommendation): boolean =>
+  more.do === than.do && more.part === than.part && Object.keys(more).every((key) => key in than);
 
 /** "That's it, I'm done here, wrap it up" ends one visit; but what was taken back twice is twice taken back. */
 const notGiven = (given: readonly Command[], more: readonly Command[] = []): readonly Command[] =>

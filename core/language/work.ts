@@ -49,8 +49,13 @@ const doneWithout: Means = (tags, frame) => {
 
 const PARTLESS = ['recover', 'evacuate', 'pumpDown', 'pressureTest', 'leakCheck', 'defrost'];
 
+/** "Jumpered the stat and the compressor took right off": the last is told of anew. */
+const DOES =
+  /^(?:took|fired|came|kicked|went|shot|comes|kicks|is|was|still|finally|just|would|tripped|trips|held|holds|quit|stopped|pulled|pulls)$/i;
+
 /** "Replaced the start relay, start cap and overload": the same was done at each. */
 const doneAtEach: Means = (tags, frame) => {
+  if (DOES.test(wordBehind(frame))) return null;
   const did = workId(tags['work']);
   const parts = [tags['part'], tagsIn(tags['second'])?.['part'], tagsIn(tags['third'])?.['part']];
   const words = frame.wordsOf(frame.span);

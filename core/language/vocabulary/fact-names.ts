@@ -25,7 +25,7 @@ export const EQUIPMENT_NAMES: Record<EquipmentId, readonly string[]> = {
   displayCase: [
     'display case',
     '~(open|glass door|glass front|refrigerated|pastry|meat|bakery|multi deck|grab and go) (display case|case|merchandiser|display)',
-    '~(display cooler|merchandiser|deli case|open case|glass door merchandiser|display|bakery case|meat case)',
+    '~(display cooler|merchandiser|deli case|open case|glass door merchandiser|bakery case|meat case)',
     '~(glass door|glass front|display) (cooler|freezer|fridge|refrigerator)',
     '~[(open air|air curtain|open|curved glass|refrigerated)] (open air|air curtain|sandwich|grab n go|dairy|produce|beverage|sushi|seafood|floral|cheese|lunch meat|open front|curved glass|service) (case|display|merchandiser)',
     '~(frozen food|ice cream) (case|display|freezer|cabinet)',
