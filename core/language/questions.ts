@@ -13,7 +13,9 @@ import { SATURATION_QUESTIONS } from './questions/saturation.ts';
 import { STEP_QUESTIONS } from './questions/steps.ts';
 import { NAMED_FIRST_QUESTIONS } from './questions/named-first.ts';
 import { SUPPOSED_TARGETS } from './questions/supposed.ts';
+import { SWITCH_POINT_QUESTIONS } from './questions/switch-points.ts';
 import { SWITCH_QUESTIONS } from './questions/switches.ts';
+import { TAGGED_QUESTIONS } from './questions/tagged.ts';
 import { VALUE_QUESTIONS } from './questions/values.ts';
 import { WAITING_QUESTIONS } from './questions/waiting.ts';
 import type { Rule } from './rule.ts';
@@ -28,6 +30,8 @@ export const QUESTION_RULES: readonly Rule[] = [
   ...NAMED_FIRST_QUESTIONS,
   ...SATURATION_QUESTIONS,
   ...SWITCH_QUESTIONS,
+  ...SWITCH_POINT_QUESTIONS,
+  ...TAGGED_QUESTIONS,
   ...STEP_QUESTIONS,
   ...TOLD_AND_ASKED,
   ...REASON_QUESTIONS,

@@ -19,11 +19,24 @@ export function withoutStumbles(tokens: readonly Token[]): readonly Token[] {
   const said = HESITATES.hasAny(tokens)
     ? withoutHesitations(withoutHesitations(repaired(tokens)))
     : tokens;
-  const whole = HALVES.hasAny(said) ? withHalves(said) : said;
+  const whole = SELDOM.hasAny(said) ? withHalves(withoutSwearing(said)) : said;
   return mayRepeat(whole) ? withoutBegun(withoutRepeats(whole)) : whole;
 }
 
-const HALVES = new WordSet('half quarter quarters');
+const SWEARS = new WordSet(
+  'damn damned dang danged darn darned dadgum bloody freaking freakin frigging friggin flipping flippin blasted effing stinking stinkin',
+);
+const SELDOM = WordSet.ofAll([SWEARS, new WordSet('half quarter quarters')]);
+
+/** "How come it's so damn high": what tells only how the speaker feels, wherever a clause goes on around it. */
+function withoutSwearing(tokens: readonly Token[]): readonly Token[] {
+  if (!SWEARS.hasAny(tokens, 1)) return tokens;
+  return tokens.filter(
+    (token, at) => at === 0 || token.pause || !SWEARS.has(token) || endsAt(tokens, at + 1),
+  );
+}
+
+const endsAt = (tokens: readonly Token[], at: number): boolean => tokens[at]?.pause ?? true;
 
 /** "Superheat eight, and a half": a recogniser hears the breath before it. */
 function withHalves(tokens: readonly Token[]): readonly Token[] {
