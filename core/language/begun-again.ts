@@ -30,7 +30,7 @@ export function withoutBegun(tokens: readonly Token[]): readonly Token[] {
     if (!isNumber(tokens[at]) || isNumber(tokens[at - 1])) continue;
     const end = runEnd(tokens, at);
     const again = againIn(tokens, at, end);
-    if (again !== null) return withoutStretch(tokens, at, again);
+    if (again !== null) return withoutBegun(withoutStretch(tokens, at, again));
     at = end;
   }
   return tokens;
@@ -138,8 +138,15 @@ function goesOn(tokens: readonly Token[], { at, again, count, end }: Begun): boo
   }
   if (next?.text === 'point') return true;
   if (!ROUND.has(last) && !hasPoint(tokens, at, again)) return false;
-  return rest + 1 === end && next !== undefined && FIGURES.has(next);
+  if (next === undefined || !FIGURES.has(next)) return false;
+  return rest + 1 === end || isWhollySaidAgain(tokens, { at: again, again: rest + 1, end });
 }
+
+/** "One fifty, one fifty five one fifty five": what was begun and said whole is said once more. */
+const isWhollySaidAgain = (
+  tokens: readonly Token[],
+  { at, again, end }: Omit<Begun, 'count'>,
+): boolean => end - again === again - at && isSame(tokens, { at, again, count: again - at });
 
 function hasPause(tokens: readonly Token[], from: number, to: number): boolean {
   for (let at = from; at < to; at += 1) if (tokens[at]?.pause === true) return true;

@@ -3,6 +3,7 @@ import { withCarriedUnits, withUnitBefore } from './carried-units.ts';
 import type { Context } from './context.ts';
 import { withMore } from './measure.ts';
 import { isPlausible, liesAbove } from './plausible.ts';
+import { asTwoTold } from './two-told.ts';
 import type { Doubt, DoubtReason, Reading } from './utterance.ts';
 
 interface Sorted {
@@ -17,8 +18,8 @@ export function doubtful(said: readonly Reading[], context: Context): Sorted {
   if (said.length === 0) return NONE;
   const all = withCarriedUnits(said, context);
   if (areAllSure(all, context)) return { readings: all, doubts: [] };
-  const inUnitBefore = all.map((each) => withUnitBefore(each, context));
-  if (areAllSure(inUnitBefore, context)) return { readings: inUnitBefore, doubts: [] };
+  const otherwise = all.map((each) => asTwoTold(withUnitBefore(each, context), context));
+  if (areAllSure(otherwise, context)) return { readings: otherwise, doubts: [] };
   const against = againstSibling(all, context);
   const readings: Reading[] = [];
   const doubts: Doubt[] = [];
