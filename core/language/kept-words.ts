@@ -23,7 +23,7 @@ const OF_THE_UNIT = new Wording(
 );
 /** What hands do on a job. */
 const DID = new Wording(
-  /^ (?:i |we |and |then |also |just |already |finally |went ahead and )*(?:straightened|taped|zip tied|strapped|moved|shimmed|leveled|swept|mopped|rewired|rerouted|insulated|greased|oiled|lubed|sanded|filed|dressed|cleaned|wiped|scraped|chipped|thawed|steamed|unplugged|plugged|cut|bent|drilled|bolted|screwed|mounted|hung|rehung|relocated|raised|lowered|shortened|extended|capped|sealed|caulked|painted|labeled|tagged|marked|photographed|took (?:a )?(?:picture|pictures|photo|photos)|bagged|checked|rechecked|double checked|inspected|verified|confirmed|tested|tried|showed|walked|emptied|dumped|drained|flushed|blew|vacuumed|brushed|washed|rinsed|hosed|sprayed|treated|tightened|loosened|adjusted|swapped|changed|replaced|fixed|repaired|patched|soldered|brazed|welded|crimped|spliced|reset|programmed|cleared|removed|pulled|reinstalled|installed|put|pushed|pried|knocked|tapped|freed|spun|worked|set|turned|propped|shut|closed|opened|disconnected|reconnected|locked|unlocked|threw|rigged|reused|saved|kept|left) /,
+  /^ (?:i |we |and |then |also |just |already |finally |went ahead and )*(?:straightened|taped|zip tied|strapped|moved|shimmed|leveled|swept|mopped|rewired|rerouted|insulated|greased|oiled|lubed|sanded|filed|dressed|cleaned|wiped|scraped|chipped|thawed|steamed|unplugged|plugged|cut|bent|drilled|bolted|screwed|mounted|hung|rehung|relocated|raised|lowered|shortened|extended|capped|sealed|caulked|painted|labeled|tagged|marked|photographed|took (?:a )?(?:picture|pictures|photo|photos)|bagged|checked|rechecked|double checked|inspected|verified|confirmed|tested|tried|showed|walked|emptied|dumped|drained|flushed|blew|vacuumed|brushed|washed|rinsed|hosed|sprayed|treated|tightened|loosened|adjusted|swapped|changed|replaced|fixed|repaired|patched|soldered|brazed|welded|crimped|spliced|reset|programmed|cleared|removed|pulled|reinstalled|installed|put|pushed|pried|knocked|tapped|freed|spun|worked|set|turned|propped|shut|closed|opened|disconnected|reconnected|locked|unlocked|threw|rigged|reused|saved|kept|left|mashed|snugged|nudged|jiggled|wiggled|whacked|banged|bumped|clipped|hooked|unhooked|wrapped|stuffed|squirted|poured|topped|mixed|clamped|ran (?:the|a|an|some|new)|snaked|fished|routed|tucked|wedged|pinned|trimmed|reamed|deburred|swaged|flared|leak checked|soaped|heated|chased|traced|jumped|jumpered|bypassed|hosed|blowed|thawed|nipped|backed|eased|threaded|fitted|seated|rebuilt|reset|primed|bled|dropped in|hit) /,
 );
 const FOUND = new Wording(
   /^ (?:i |we |just |also |and )*(?:found|noticed|saw|see|can see|could see|spotted|heard|can hear|hear|smelled|smell|felt|there is|there was|there are|got|it has|it had) /,
@@ -176,8 +176,10 @@ function isOfTheJob(parse: Kept, { start, end }: Stretch, before: Stretch | null
   const clause = new Clause(tokens, from, end);
   if (ADVISED.isIn(clause)) return isJobTalk(tokens, told);
   if (NOT_SO.isIn(clause) || GUESSED.isIn(clause)) return false;
-  if (!UNSURE.isIn(clause) && isKnownTalk(sentence, clause) && !hasNumber(tokens, told))
-    return true;
+  if (!UNSURE.isIn(clause)) {
+    if (DID.isIn(clause)) return clause.end - clause.start > 2;
+    if (isKnownTalk(sentence, clause) && !hasNumber(tokens, told)) return true;
+  }
   if (NO_TELLING.isIn(clause) || !isJobTalk(tokens, told)) return false;
   return before === null || !isLeftOpen(parse, before);
 }
@@ -188,14 +190,14 @@ const isLeftOpen = ({ sentence, items }: Kept, section: Stretch): boolean =>
 
 /** By the words that tell of parts, and of what hands did. */
 function isKnownTalk(sentence: Sentence, clause: Clause): boolean {
-  if (DID.isIn(clause) || OF_THE_UNIT.isIn(clause)) return clause.end - clause.start > 2;
+  if (OF_THE_UNIT.isIn(clause)) return clause.end - clause.start > 2;
   if (MATTER.isIn(clause)) return true;
   return (TELLS.isIn(clause) || FOUND.isIn(clause)) && namesPart(sentence, clause);
 }
 
 /** Advice of what no rule has: "recommend a dedicated circuit". */
 const ADVISED = new Wording(
-  /^ (?:i would |i |we |would )?(?:recommend|recommending|recommended|suggest|suggesting|suggested|advise|advised|quote|consider|best to|time for) /,
+  /^ (?:(?:i would |i |we |would )?(?:recommend|recommending|recommended|suggest|suggesting|suggested|advise|advised|quote|consider|best to|time for)|(?:you|they|we|she|customer|owner) (?:should|ought to|need to|want to|had better|might want to) (?:probably |really |maybe |just )?(?:replace|change|get|put|swap|clean|have|fix|budget|plan|order|install|fit|add|move|keep|run)|(?:ought to|should|would|want to|need to) (?:probably |really |sure )?(?:replace|change|get|swap|fix|budget|order|install|fit)|i would (?:sure |really |probably |definitely )?(?:replace|change|get|swap|clean|fix|budget|order|install|fit|add|put)) /,
 );
 
 /** Orders, what was meant by a name before, and what asks. */
