@@ -1,5 +1,6 @@
 import { CHANGE_COMMANDS } from './commands/changes.ts';
 import { DIALOGUE_COMMANDS } from './commands/dialogue.ts';
+import { FREE_COMMANDS } from './commands/spoken-freely.ts';
 import { LOOSE_COMMANDS } from './commands/loosely-told.ts';
 import { STEP_COMMANDS } from './commands/steps.ts';
 import { TIMER_COMMANDS } from './commands/timers.ts';
@@ -12,4 +13,5 @@ export const COMMAND_RULES: readonly Rule[] = [
   ...CHANGE_COMMANDS,
   ...DIALOGUE_COMMANDS,
   ...LOOSE_COMMANDS,
+  ...FREE_COMMANDS,
 ];

@@ -211,7 +211,10 @@ export const HOLES: Holes = {
   rating: RATING,
   none: named(
     'none',
-    sequence(parseShape('nothing|dead|zip|zilch|no (voltage|volts|power)'), tag({ number: 0 })),
+    sequence(
+      parseShape('nothing|dead|zip|zilch|~(nowt|naught|sod all|diddly)|no (voltage|volts|power)'),
+      tag({ number: 0 }),
+    ),
   ),
   tenths: TENTHS,
   restarted: RESTARTED,

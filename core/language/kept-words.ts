@@ -35,7 +35,7 @@ const MATTER = new Wording(
 );
 /** Guesses, conditions, plans, wishes and what ought to be: nobody saw or did them. */
 const NOT_SO = new Wording(
-  /^ (?:if|when|unless|maybe|probably|i think|i guess|i bet|i hope|i wish|hope|guess|think|figure|should|could|would|might|may|can|let|was it|was that|was this|was there|was anybody|were they|were you|what|where|how|which|why|who|is|are|am|has|have|did|does|do|will|any|give|tell me|not sure|no idea|i do not|i did not|do not|did not|never mind|like|my|your|last|used to|supposed|about to|going to|got to|need|needs|want|wanted|trying|i am|we are|i will|i have to|i was|we were|put (?:it|that|this|them|me|the box|the boxes)|move|that (?:is|was)|those are|these are|remind|left here|worked on|got (?:a|an|to|my|it|him|her)) /,
+  /^ (?:if|when|unless|since|while|until|till|once|maybe|probably|i think|i guess|i bet|i hope|i wish|hope|guess|think|figure|should|could|would|might|may|can|let|was it|was that|was this|was there|was anybody|were they|were you|what|where|how|which|why|who|is|are|am|has|have|did|does|do|will|any|give|tell me|not sure|no idea|i do not|i did not|do not|did not|never mind|like|my|your|last|used to|supposed|about to|going to|got to|need|needs|want|wanted|trying|i am|we are|i will|i have to|i was|we were|put (?:it|that|this|them|me|the box|the boxes)|move|that (?:is|was)|those are|these are|remind|left here|worked on|got (?:a|an|to|my|it|him|her)) /,
 );
 const UNSURE = new Wording(/ (?:could|can|somebody|someone|phone|my|office|either|wrong) /);
 /** Of all that may be told. */
@@ -44,8 +44,8 @@ const GUESSED = new Wording(
 );
 
 /** What was told of the job and no rule reads, a clause at a time: word for word, without numbers, which are asked about. */
-export function keptWords(parse: Kept): readonly string[] {
-  const kept = keptStretches(parse);
+export function keptWords(parse: Kept, asked: readonly Stretch[] = NO_STRETCH): readonly string[] {
+  const kept = keptStretches(parse).filter((each) => isUnread(each, asked));
   if (kept.length === 0) return NOTHING;
   const { text, tokens } = parse.sentence;
   return kept.map(({ start, end }) => text.slice(tokens[start]?.start, tokens[end - 1]?.end));

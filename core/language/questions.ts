@@ -13,6 +13,7 @@ import { SATURATION_QUESTIONS } from './questions/saturation.ts';
 import { STEP_QUESTIONS } from './questions/steps.ts';
 import { NAMED_FIRST_QUESTIONS } from './questions/named-first.ts';
 import { SUPPOSED_TARGETS } from './questions/supposed.ts';
+import { FREE_QUESTIONS } from './questions/asked-freely.ts';
 import { SWITCH_POINT_QUESTIONS } from './questions/switch-points.ts';
 import { SWITCH_QUESTIONS } from './questions/switches.ts';
 import { TAGGED_QUESTIONS } from './questions/tagged.ts';
@@ -42,4 +43,5 @@ export const QUESTION_RULES: readonly Rule[] = [
   ...RECORD_QUESTIONS,
   ...MAKERS_FIGURES,
   ...METERED_QUESTIONS,
+  ...FREE_QUESTIONS,
 ];

@@ -55,7 +55,15 @@ const LEADS_TO_QUESTION = new Phrases([
 ]);
 /** The same, but a "what the head is" behind them is no question. */
 const LEADS_OUTRIGHT = new Phrases([
-  ...['you know', 'quick question', 'question for you', 'question', 'got a question', 'buddy'],
+  ...[
+    'you know',
+    'quick one',
+    'quick question',
+    'question for you',
+    'question',
+    'got a question',
+    'buddy',
+  ],
   ...['let me ask you something', 'let me ask you this', 'let me ask you', 'one more thing'],
   ...['by the way', 'real quick', 'before i forget', 'wait'],
 ]);

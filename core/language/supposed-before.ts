@@ -33,10 +33,17 @@ const ASKS = new WordSet('to please you should must always and or just gotta');
 
 /** "Compressor's running one sixty" tells how hot it runs, or how much of what, and not that it turns. */
 export function runsAt(tokens: readonly Token[], end: number): boolean {
-  const next = tokens[end];
-  if (next === undefined || next.pause || tokens[end - 1]?.text !== 'running') return false;
+  if (tokens[end - 1]?.text !== 'running') return false;
+  let at = end;
+  for (let word = tokens[at]; word !== undefined && HEDGES.has(word); word = tokens[at]) {
+    if (word.pause) return false;
+    at += 1;
+  }
+  const next = tokens[at];
+  if (next === undefined || next.pause) return false;
   return next.value !== null || FIGURES.has(next);
 }
+const HEDGES = new WordSet('about around roughly like maybe right at just almost nearly close to');
 const FIGURES = new WordSet([...ONES, ...TEENS, ...TENS]);
 
 /** "The defrost clock was off by six hours" is not off, and "hoses are down to five pounds" finds none of them down. */

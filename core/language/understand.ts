@@ -67,7 +67,7 @@ function addUnread(all: Told, parsed: Parse): void {
       asked.map(({ question }) => question),
     );
   }
-  all.remarks = both(all.remarks, keptWords(withoutLoose(parsed, items)));
+  all.remarks = both(all.remarks, keptWords(withoutLoose(parsed, items), asked));
   all.unclaimed = both(unclaimed, all.unclaimed);
 }
 
@@ -198,6 +198,7 @@ function settleCorrections(meanings: readonly Meaning[]): readonly Meaning[] {
       continue;
     }
     if (correcting && fresh !== undefined) replaceLast(settled, fresh);
+    if (correcting) replaceFinding(settled, meaning);
     correcting = false;
     settled.push(meaning);
   }
@@ -248,6 +249,15 @@ function replaceLast(settled: Meaning[], fresh: Reading): void {
   // The words that took it back have done so: as a command they would take back one more.
   const last = settled.at(-1);
   if (last?.commands?.[0]?.do === 'undo') settled.pop();
+}
+
+/** "Evap fan's dead, no sorry, condenser fan's dead": the same was found, of another part. */
+function replaceFinding(settled: Meaning[], { findings: [found] = [] }: Meaning): void {
+  const at = settled.findLastIndex((meaning) => !isCorrection(meaning));
+  const [old, ...more] = settled[at]?.findings ?? [];
+  if (found === undefined || old?.state !== found.state || more.length > 0) return;
+  const { findings: _taken, ...others } = settled[at] ?? {};
+  settled[at] = others;
 }
 
 interface SecondHand {

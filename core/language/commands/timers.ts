@@ -173,6 +173,21 @@ const RUNNING: readonly Rule[] = [
 
 /** Being told when time is up. */
 export const TIMER_COMMANDS: readonly Rule[] = [
+  rule(
+    `((give (me|us) a (shout|yell|holler|nudge|ping|buzz|call|poke|heads up)|(shout|holler|yell|beep|ping|buzz|poke|nudge) [(at|for)] [(me|us)]|call me) in [about] <duration>) ${FOR_WORDS}`,
+    timer,
+    { unheard: true, yields: 'purpose', examples: ['give us a shout in half an hour'] },
+  ),
+  rule(
+    '(start|run|set) (a|the) (clock|stopwatch|watch|timer) (on|for) [the] <timed> [<pause>] [(for|make it)] <duration>',
+    timer,
+    { unheard: true, examples: ['start a clock on the nitrogen one hour'] },
+  ),
+  rule(
+    '<duration> for the (caps|cap|capacitor|capacitors) to (bleed|discharge|drain) [(off|down|out)] [<pause>] [(go|starting now|start)]',
+    timing('capacitors to bleed'),
+    { unheard: true, alone: true, examples: ['two minutes for the caps to bleed down go'] },
+  ),
   heardCommand(`${START} (a|an|~the) <minutes> minute timer ${FOR}`, timer, {
     yields: 'purpose',
     examples: ['set a ten minute timer'],

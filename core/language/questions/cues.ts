@@ -126,7 +126,7 @@ export const CUES: readonly Cue[] = [
     asks: eta,
     says: [
       'when|how (long|much (longer|more time))|what time',
-      'temp|temperature|set point|down|cold|back|there|thirty|zero',
+      'temp|temperature|set point|down|cold|back|there|thirty|zero|pull down|pulldown',
     ],
     unless: 'when there (is|are|was)',
     example: 'when is the box going to be at temp',

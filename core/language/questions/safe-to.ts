@@ -76,10 +76,13 @@ const topicOf: Means = (tags, frame) => {
   if (span === null || holdsNumber(frame.wordsOf(span))) return null;
   const words = tokenise(frame.wordsOf(span)).map(({ text }) => text);
   const said = ` ${words.join(' ')} `;
-  if (ASKS_US.test(said)) return null;
+  if (ASKS_US.test(said) || LEFT_OVER.test(said)) return null;
   const [topic] = TOPICS.find(([, tells]) => tells.test(said)) ?? [];
   return topic === undefined ? null : ask({ ask: 'safety', about: topic });
 };
+
+/** What belongs to the question before it. */
+const LEFT_OVER = /^ (?:just|still|ever|be|go ahead and) /;
 
 /** "Can you tell me how much gas I put in" */
 const ASKS_US = /^ (?:tell|give|show|say|read|remind|explain|hear|walk|let|help) (?:me|us|again) /;

@@ -44,6 +44,16 @@ export const SWITCH_POINT_QUESTIONS: readonly Rule[] = [
     unheard: true,
     examples: ['where is the low side switch supposed to cut back in'],
   }),
+  rule(
+    `(what|where) (do|should|would|did) (i|we|you|they) set ${THE} cut out (on|for) [the] low [(side|pressure)] [(at|to)]`,
+    target('lowCutoutPressure'),
+    { unheard: true, examples: ['where do i set the cut out on the low side'] },
+  ),
+  rule(
+    `(what|where) (do|should|would|did) (i|we|you|they) set ${THE} cut out (on|for) [the] high [(side|pressure)] [(at|to)]`,
+    target('highCutoutPressure'),
+    { unheard: true, examples: ['where should i set the cut out on the high side'] },
+  ),
   rule(asked('(switch|control|cut out)', OPENS), ofLast, {
     unheard: true,
     examples: ['where is that switch supposed to open'],

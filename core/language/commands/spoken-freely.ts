@@ -1,0 +1,161 @@
+import { type Means, type Rule, rule } from '../rule.ts';
+import { equipmentFact, quantityId } from '../slots.ts';
+import type { PlainCommand } from '../utterance.ts';
+import { amountIn, measured } from '../measure.ts';
+import { command } from './command.ts';
+
+const plain =
+  (kind: PlainCommand): Means =>
+  () =>
+    command({ do: kind });
+
+const undo: Means = (tags) => {
+  const quantity = quantityId(tags['quantity']);
+  return command(quantity === null ? { do: 'undo' } : { do: 'undo', quantity });
+};
+
+const amendNamed: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const found = quantity === null ? null : measured(quantity, amountIn(tags), frame.context.units);
+  if (found?.value === undefined) return null;
+  const { value, unit } = found;
+  return command({
+    do: 'amend',
+    quantity: found.quantity,
+    value,
+    ...(unit === null ? {} : { unit }),
+  });
+};
+
+/** What was read last decides the rest. */
+const amendLast: Means = (tags, frame) => {
+  const { lastQuantity, units } = frame.context;
+  const amount = amountIn(tags);
+  if (lastQuantity === null || amount.value === null) return null;
+  const found = measured(lastQuantity, amount, units);
+  const unit = amount.unit === null ? null : (found?.unit ?? null);
+  return command({
+    do: 'amend',
+    quantity: null,
+    value: found?.value ?? amount.value,
+    ...(unit === null ? {} : { unit }),
+  });
+};
+
+/** "Next one's the walk-in freezer": another unit, and its kind. */
+const nextUnit: Means = (tags, frame) => {
+  const fact = equipmentFact(tags, frame.wordsOf(frame.span));
+  return fact === null ? null : { ...command({ do: 'newVisit' }), facts: [fact] };
+};
+
+const answer =
+  (kind: 'yes' | 'no'): Means =>
+  (_tags, frame) =>
+    frame.context.asksYes ? command({ do: kind }) : null;
+
+const WHOA =
+  '[(nah|no|nope|whoa|hey|sorry|oh|oops|wait|shoot|dang|my bad|actually)] [<pause>] [(nah|no|wait|sorry)]';
+/** Who is spoken to, and how one takes leave of a sentence. */
+const BUD =
+  '[[<pause>] (bud|buddy|mate|love|pal|boss|chief|hon|honey|partner|friend|sir|guv|lad|eh|would you|will you|please|thanks|for me|then)]';
+const THESE =
+  '(these|those|this|that|them|all (this|that|these|those|of (it|this|that|these|them))|everything [(so far|i [have] (said|gave you))]|the lot) [(readings|numbers)]';
+const BECAUSE = '[<pause>] [(because|cause|since)]';
+const CALLED_AWAY =
+  '((i am|we are) on the phone|[the] phone is (ringing|going)|(i|we) (have to|got to|have got to|need to) (take|answer|get|talk to|deal with|run|step|grab|see|call) <clause>|(the|my) (customer|manager|owner|boss|lady|chef|cook) is (here|coming|talking|calling|back)|customer is (here|coming|talking)|somebody is (here|coming|talking))';
+
+interface Free {
+  readonly means: Means;
+  readonly shape: string;
+  readonly examples: readonly string[];
+}
+
+const FREELY: readonly Free[] = [
+  {
+    means: undo,
+    shape: `${WHOA} (take (that|it) [(one|last one)] (off|out) [(of there|there|the (list|note|record))]|(bin|scrub|chuck|sack|junk|nuke|trash) (that|it) [(one|last one|off|out)]|back up [<pause>] (that|it) (is|was|were) (wrong|not right|not it)|put (it|that) back (how|the way|to (how|the way|what)) it was)`,
+    examples: ['nah take that off'],
+  },
+  {
+    means: undo,
+    shape: `${WHOA} (take|leave|throw|pull|scratch|drop|wipe|bin) [(the|that|my)] <quantity> [(reading|number)] [(out|off|back)] [<pause>] [because] (i|we) (misread|had|got|read|said) (it|that) [wrong]`,
+    examples: ['take the box temp out i misread it'],
+  },
+  {
+    means: amendNamed,
+    shape: `${WHOA} [(the|that|my)] <quantity> [that] i (gave you|told you|said|read [you]|called [out]) [was] wrong [<pause>] (it is|make it|it should be|should be|that is|it was) [really] <amount>`,
+    examples: ['liquid line i gave you wrong it is ninety one'],
+  },
+  {
+    means: amendLast,
+    shape: `${WHOA} (bump|knock|bring|drop|round|change|switch) (that|it|the last one) [(up|down|back)] to <amount>`,
+    examples: [],
+  },
+  {
+    means: plain('markBefore'),
+    shape: `(as found|that is (how|what|the way) (i found (it|them|her|everything)|it was when i got here) [[<pause>] all of (them|it|that)]|(mark|call|put|save|log|keep) ${THESE} [down] [(as|for|is)] [(the|my|our|as)] (before|befores|as found|before (numbers|readings))|(here is|here are|these are|those are|this is|that is) [(your|my|the|our)] (befores|as found|as found (numbers|readings))|everything (up to (here|now)|so far) is before)`,
+    examples: ['that is how i found it'],
+  },
+  {
+    means: plain('markAfter'),
+    shape: `(as left|that is how (i am leaving|i left) it|(mark|call|put|save|log|keep) ${THESE} [down] [(as|for|is)] [(the|my|our|as)] (after|afters|as left|final|finals|(after|final) (numbers|readings)|(final|ending) ones)|(here is|here are|these are|those are|this is|that is) [(your|my|the|our)] (afters|as left|as left (numbers|readings)|(after|final) (numbers|readings))|everything (from (here|now) [on] [out]|after this|(i|we) (say|give you) (now|from here|next)) [is] after|from (here|now) on [out] [it is] (all|everything is) after)`,
+    examples: ['everything from here on is after'],
+  },
+  {
+    means: plain('repeat'),
+    shape:
+      '([did] you (get|catch|hear) (that last (one|bit|reading)|the last (one|bit|reading))|(sorry|pardon|eh|whoa|huh) [<pause>] (say again|come again|say that again|one more time|what was that|what)|(say again|come again)|what was that [<pause>] (i (had|have) <clause>|(it|that) (is|was) (loud|too loud|noisy)|(the|that) <clause> (is|was) (loud|running|going)))',
+    examples: ['sorry say again'],
+  },
+  {
+    means: plain('pause'),
+    shape: `${WHOA} (hold on|hold up|hang on|hold it|wait|wait up|shush|hush|quiet|be quiet|stop|pause|shut up|give me) [(now|up)] [[(for|just)] (a|one) (second|sec|minute|moment|bit|tick)] ${BECAUSE} ${CALLED_AWAY}`,
+    examples: ['hold up i am on the phone'],
+  },
+  {
+    means: plain('pause'),
+    shape:
+      '(whoa|easy|hey|shush|hush|ok) [<pause>] (hang on|hold on|hold up|wait|shush) [[(for|just)] (a|one) (second|sec|minute|moment|bit|tick)]',
+    examples: ['whoa hang on a sec'],
+  },
+  {
+    means: plain('resume'),
+    shape:
+      '((go ahead and|you can|start) (listen|listening|hear) [to me] (again|now)|[ok] i am back [(with you|now|on)]|right [<pause>] where were we|[ok] back (with you|to it|at it))',
+    examples: ['go ahead and listen again'],
+  },
+  {
+    means: plain('finish'),
+    shape:
+      '(that is me [all] (done|finished|sorted|through)|(that is|it is) a wrap|i am (done|finished|coming down)|we are (done|finished)|(send|ship) (it|her|that) [(in|off|over|to (them|the office))]|[(you can|go ahead and)] finish (it|her|this) [(up|off)]|do (us|me|up) the (paperwork|ticket|report|write up)|write (it|her|this|the thing) up) [[<pause>] [(so|and|ok)] (i am done|we are done|cheers|(send|ship) (it|her|that) [(in|off)]|finish (it|her|this) [up]|(do|write) (us|me|up) the (paperwork|ticket|report|write up)|write (it|her|this) up|close (it|her) (out|up))]',
+    examples: ['that is me finished send it'],
+  },
+  {
+    means: nextUnit,
+    shape: `([ok] (new|different|another|next) (unit|one|box|machine) [(now|here|up)] [<pause>] (this|that|it) (is|will be|would be)|next (one|unit|box|machine|up) [(now|here)] (is|will be)|(moving|going|move|on) [on] to) (the|a|an|their|this) <equipment>`,
+    examples: ['next one is the walk in freezer'],
+  },
+  {
+    means: plain('help'),
+    shape:
+      '(what all (do|can) you (do|know|understand|help with)|what (are you|is this thing) (good for|able to do)|how (do|would|can) i (tell|give|say|enter|put in) [(you|it)] (a|the|my) (<quantity>|pressure|temperature|temp|reading|number))',
+    examples: ['how do i tell you a pressure'],
+  },
+  {
+    means: answer('yes'),
+    shape:
+      '((yeah|yes|aye|yep|yup|yessir|yes sir|sure|ok|alright) [<pause>] (go on [then]|do (that|it)|that is (it|the one|right|fine)|go ahead|please do|sounds good|it is)|aye|yessir|you betcha|you bet|go on then|too right|spot on|dead right|bang on|that will do|reckon so|i reckon|i guess so)',
+    examples: [],
+  },
+  {
+    means: answer('no'),
+    shape:
+      '((nope|no|nah|naw) [<pause>] (leave it [(be|alone|as it is)]|that is not (it|right|the one|what i (said|meant))|it is not|do not|forget it|not that [one])|i do not (think|reckon) so|not really|nowhere near|not even close)',
+    examples: [],
+  },
+];
+
+/** Commands as people give them to people: each is the whole of a sentence. */
+export const FREE_COMMANDS: readonly Rule[] = FREELY.map(({ shape, means, examples }) =>
+  rule(`${shape} ${BUD}`, means, { alone: true, unheard: true, examples }),
+);
