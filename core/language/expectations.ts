@@ -2,6 +2,7 @@ import { electrical, one } from './electrical.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { amountIn, withMore } from './measure.ts';
 import { reading } from './reading-means.ts';
+import { aboutIn, ask } from './questions/asking.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
 
@@ -19,6 +20,10 @@ const expected: Means = (tags, frame) => {
 };
 
 const nothing: Means = () => ({});
+
+/** "Compression's gotta be nine to one, what's it actually": asked for, and what it should be nobody read. */
+const wishedAndAsked: Means = (tags) =>
+  ask({ ask: 'value', about: aboutIn(tags) ?? 'compressionRatio' });
 
 /** What should be and what is, in either order: only the second was read. */
 const readBeside: Means = (tags, frame) => {
@@ -68,6 +73,11 @@ export const EXPECTATION_RULES: readonly Rule[] = [
       unheard: true,
       examples: ['common to ground should be over a meg and i am reading two ohms'],
     },
+  ),
+  rule(
+    `[the] (<asked>|compression) ((should|ought to|needs to|has to|has got to|is got to|must|is supposed to) be) [(at|about|around|like)] <number> [(to one|degrees|pounds|psi)] [(on|for|with) (this|that|the|a) (thing|unit|one|box|compressor|guy|job|system)] [<pause>] [(so|and|but)] (what|where) is (it|she|that) [(actually|really|at|now|actually at|running|sitting|right now)]`,
+    wishedAndAsked,
+    { unheard: true, examples: ['compression ratio should be nine to one what is it actually'] },
   ),
   rule(`[the] <quantity> ${SHOULD} <amount> ${HERE}`, expected, {
     examples: ['suction should be fifteen'],

@@ -250,6 +250,7 @@ export const HOLES: Holes = {
     },
     'side',
   ),
+  derived: namesNode('derived', DERIVED_NAMES),
   asked: named('asked', choice(QUANTITY, namesNode('derived', DERIVED_NAMES))),
   part: PART,
   /** "Needs a valve and a drier": of the many valves the one that is changed with the drier. */

@@ -51,6 +51,17 @@ const clauseBefore = (frame: Frame): string =>
     .split(/[,.;:!?…—]/)
     .at(-1) ?? '';
 
+const SO_FAR = '(so far|up to (here|now|this point)|till now|until now)';
+const FROM_NOW = '(from (here|now|this point|there) (on|forward|out)|from here|after this)';
+const THESE =
+  '(all [of] (that|this|it|those|these|them)|(all|everything) [(you have|i gave you|i told you|i said)] [SO_FAR]|(all|what) [of] (those|these|my) (numbers|readings))';
+
+/** "Mark all that as before", "everything from here on is after": more than the last of them. */
+const allAre = (which: 'before' | 'after'): string =>
+  `((mark|call|save|make|keep|use|put|log|count|take|tag|label) ${THESE.replace('SO_FAR', SO_FAR)} [down] [(as|is|for|under)] [(the|my|our)] ${which}|${
+    which === 'before' ? `[(everything|all [of] (it|this|that))] ${SO_FAR}` : ''
+  }${which === 'after' ? `[(everything|anything|all|whatever|what) [(i (say|give you|tell you|call out|read))]] ${FROM_NOW}` : ''} (is|was|are|counts as|goes (under|in as|down as)|will be) [(the|my|our)] ${which})`;
+
 /** Steering the dialogue and the visit. */
 export const DIALOGUE_COMMANDS: readonly Rule[] = [
   heardCommand(
@@ -62,6 +73,13 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     '(mark this as after|that is my after|~that is (the|our) after|~(mark|call|save|make|keep|use) (this|that|it|these|those) [(readings|numbers)] [(as|is)] [(the|my|our)] after|~(these|those|this) (are|is) [(my|the|our)] after [(readings|numbers)]|~after readings|~mark after|~(that is|this is) after|~(that was|those were) [(my|the|our)] after [(readings|numbers)]|~those are after|~set after)',
     plain('markAfter'),
     { only: marks, examples: ['mark this as after', 'that is my after'] },
+  ),
+  ...(['markBefore', 'markAfter'] as const).map((mark) =>
+    rule(allAre(mark === 'markBefore' ? 'before' : 'after'), plain(mark), {
+      unheard: true,
+      only: marks,
+      examples: [mark === 'markBefore' ? 'mark all that as before' : 'from here on is after'],
+    }),
   ),
   heardCommand(
     '[~(can|could|would|will) you] [please] (say that again|~repeat [(that|it|please|again)]|~(come again|what was that|what did you say|what would you say|pardon|say again|again please|one more time|say it again|i did not (hear|catch|get) (that|you)|huh|what)|~again|~(did you|you|have you) [(just)] (get|got|catch|hear|heard) (that|me|it|all (that|of that)))',

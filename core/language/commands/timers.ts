@@ -269,7 +269,7 @@ export const TIMER_COMMANDS: readonly Rule[] = [
   ),
   ...['<number>', '<duration>'].map((long) =>
     rule(
-      `(remind|ping|wake|alert|beep|holler at|come back to|check back with|get back to|yell at) me [again] in [about] ${long} [(to|about) [the] <clause>]`,
+      `(remind|ping|wake|alert|beep|buzz|nudge|poke|bug|page|holler at|come back to|check back with|get back to|yell at) me [(again|up)] in [about] ${long} [(to|about) [the] <clause>]`,
       soonEnough,
       {
         apart: true,

@@ -203,7 +203,7 @@ export const CUES: readonly Cue[] = [
       'compare|compared|different|better|worse|versus|improved',
       'start|started|before|earlier|arrived|got here|showed up|walked in|first',
     ],
-    example: 'how does it compare to when we started',
+    example: 'how different is it from when we started',
   },
   {
     asks: plain('beforeAfter'),

@@ -1,9 +1,11 @@
 import { startsClause, wordBehind } from '../clause-start.ts';
 import { isElectrical } from '../electrical-quantities.ts';
 import { asReading } from '../reading-means.ts';
-import { type Frame, type Means, type Rule, rule } from '../rule.ts';
+import type { QuantityId } from '../../terms/quantities.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId } from '../slots.ts';
-import { ask, MY, plain } from './asking.ts';
+import { aboutIn, ask, MY, plain, TODAY } from './asking.ts';
+import { MOVING } from './waiting.ts';
 import { supposedIn } from './supposed.ts';
 
 const compareLast: Means = () => ask({ ask: 'compare', about: null });
@@ -50,6 +52,37 @@ const AGAIN = '[(again|one more time|back|so far|please)]';
 const WAS_HERE =
   '(out (here|on (this|it|this one|this unit)|to this)|on (this one|this unit|it|this thing)|in here|here|to (this one|this unit|look at it|see it))';
 
+/** "Low side's at twenty eight, want it where": of what was just read. */
+const wantedWhere: Means = () => {
+  const means = (about: QuantityId): Meaning | null =>
+    isElectrical(about) ? null : ask({ ask: 'target', about });
+  return { ofThat: { means, otherwise: ask({ ask: 'target', about: null }) } };
+};
+
+const targetOf: Means = (tags) => {
+  const about = aboutIn(tags);
+  return about === null ? null : ask({ ask: 'target', about });
+};
+
+const trendOf: Means = (tags) => {
+  const about = quantityId(tags['quantity']);
+  return about === null || isElectrical(about) ? null : ask({ ask: 'trend', about });
+};
+
+const compareOf: Means = (tags) => {
+  const about = aboutIn(tags);
+  return about === null ? null : ask({ ask: 'compare', about });
+};
+
+const ofSplit =
+  (kind: 'target' | 'value'): Means =>
+  () =>
+    ask({ ask: kind, about: 'split' });
+
+const SPLITS = '(it|she|this|that|we|i|the (condenser|coil|unit)|this (one|condenser|unit))';
+const A_BOX =
+  '(a|an|this|that|the|my|these|one of these) [(two|three|one|single|double) door] (<equipment> [(box|unit|one|system|thing|machine|setup)]|[(box|boxes|case|cooler|freezer|unit|one|system|thing|machine|setup)])';
+
 /** Questions put in passing, and cut short: what they are of was spoken of. */
 export const PASSING_QUESTIONS: readonly Rule[] = [
   rule(`[(so|well|ok)] ${AM_I} ${OFF} ${ROUGHLY}`, compareLast, {
@@ -57,6 +90,44 @@ export const PASSING_QUESTIONS: readonly Rule[] = [
     unheard: true,
     examples: ['am i way off', 'am i in the weeds'],
   }),
+  rule(
+    `what (is|does|do|would|should|will) ${A_BOX} (want|like|need|run|wanting|needing|running|be (running|at|seeing|pulling|getting)|(supposed|meant) to (run|be|have|see)|normally run|usually run) [to (be|run|see|have) [at]] (on|for|in|at|with) ${MY} <asked> [(on|with|for) <refrigerant>] ${TODAY}`,
+    targetOf,
+    { unheard: true, examples: ['what does a reach in want on suction with one thirty four'] },
+  ),
+  rule(
+    `((what|how much) (should|ought|would) ${SPLITS} [to] (be splitting|split)|(what|how much) is ${SPLITS} (supposed|meant) to (be splitting|split))`,
+    ofSplit('target'),
+    { unheard: true, examples: ['what is it supposed to be splitting'] },
+  ),
+  rule(`(what|how much) (is|am|are) ${SPLITS} splitting [at] [(now|right now)]`, ofSplit('value'), {
+    unheard: true,
+    examples: ['what is it splitting now'],
+  }),
+  rule(
+    '[(and|so)] [(i|we|you)] (want|wanting|need|like|should be) [(it|that|her|him|this)] [(at|to be)] (where|what)',
+    wantedWhere,
+    {
+      unheard: true,
+      only: isWhole,
+      examples: ['want it where'],
+    },
+  ),
+  rule(
+    `[(is|are)] (it|she|that|he|this|they|we) [(still|even)] (${MOVING}) [(any|at all)] (or what|or not|or is it not|or are we stuck)`,
+    () => ask({ ask: 'trend', about: null }),
+    { unheard: true, only: isWhole, examples: ['she coming down or what'] },
+  ),
+  rule(
+    `${MY} <quantity> [still] (${MOVING}) [(any|at all)] (or what|or not|or is it not)`,
+    trendOf,
+    { unheard: true, only: isWhole, examples: ['head coming down or what'] },
+  ),
+  rule(
+    `how far (off|out) (am i|are we|is it|is she|is this) (on|with|for|in) ${MY} <asked>`,
+    compareOf,
+    { unheard: true, examples: ['how far out am i on the suction'] },
+  ),
   rule(
     `how (many (degrees|pounds|psi)|far|much) (over|under|high|low|off|above|below|out) ${AM_I} ${ROUGHLY}`,
     compareLast,

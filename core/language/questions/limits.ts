@@ -170,6 +170,11 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     limit('testPressure'),
     { unheard: true, examples: ['how much can i put on the low side for a test'] },
   ),
+  rule(
+    '(what|how high|how far|where) (can|could|may|should|do|would) (i|we|you) [safely] (take|run|bring|push|go|put|pump|set|raise|send) [the] [(dry|test)] (nitrogen|nitro|n two|pressure test|test pressure|nitrogen pressure) [up] (to|at) [(on|with|in|for) (this|it|here|that|her|this (one|unit|box|thing|system)|the (low side|high side|coil|system))]',
+    limit('testPressure'),
+    { unheard: true, examples: ['what can i take the nitrogen to on this'] },
+  ),
   rule('how much (charge|refrigerant|gas|freon)', limit('charge'), {
     alone: true,
     unheard: true,

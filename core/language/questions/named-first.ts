@@ -1,3 +1,4 @@
+import { leftToAsk } from '../reading-means.ts';
 import { derivedId } from '../slots.ts';
 import { MOVING, trend } from './waiting.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
@@ -13,6 +14,9 @@ const derivedAlone: Means = (tags) => {
   const derived = derivedId(tags['derived']);
   return derived === null ? null : ask({ ask: 'value', about: derived });
 };
+
+/** "TD's ten on the money": what is computed is not recorded, and asked about as a number is. */
+const derivedTold: Means = (tags) => (derivedId(tags['derived']) === null ? null : leftToAsk(tags));
 
 const IT = '(it|that|she|this)';
 const ON_IT = '[(on|for|with|at) (it|that|this|this one|this unit|here)]';
@@ -45,6 +49,11 @@ export const NAMED_FIRST_QUESTIONS: readonly Rule[] = [
     `${MY} <quantity> <pause> ((is|has) ${IT} [(still|been|stopped|started)] (${MOVING}) [(yet|now|any|at all|out|down)]|which (way|direction) is ${IT} (going|moving|headed|heading|trending|drifting)|(what is|how is) ${IT} (doing|trending))`,
     trend,
     { unheard: true, examples: [] },
+  ),
+  rule(
+    `[(the|my|my own)] <derived> (is|of|at|is (running|sitting) [at]|runs) [(a|about a|right at)] <amount> [(on the (money|nose|button|dot)|dead on|spot on|right on|on the head)]`,
+    derivedTold,
+    { unheard: true, examples: ['td is ten on the money'] },
   ),
   rule(`[(the|my)] <asked>`, derivedAlone, { alone: true, examples: ['compression ratio'] }),
 ];

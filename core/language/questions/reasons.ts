@@ -28,7 +28,11 @@ const ofANumber: Means = (tags, frame) => {
 };
 /** "What do you want for lunch" wants no reading. */
 const nextCheck: Means = (tags, frame) =>
-  wordBehind(frame) === 'for' ? null : plain('nextCheck')(tags, frame);
+  wordBehind(frame) === 'for' || (wordBehind(frame) !== '' && leadsOn(frame))
+    ? null
+    : plain('nextCheck')(tags, frame);
+/** "So then, what can I take it to": two words that ask nothing where the question goes on. */
+const leadsOn = (frame: Frame): boolean => /^then,? what$/i.test(frame.wordsOf(frame.span));
 const SHOULD = /\b(?:should|supposed|ought|target|that|so)\b/i;
 
 /** "How come suction's so low, it's down to two": what it is down to is that quantity's. */

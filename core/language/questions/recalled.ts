@@ -18,6 +18,12 @@ const valueOf =
 
 const SO_FAR = '[(already|yet|so far|today|for this (unit|one|job)|in there)]';
 
+const LAST_VISIT =
+  '(([on] (the|my|our)|on|at the) last (visit|trip|call|job|one)|[the] last (time|visit|trip|go round|go around)|last (week|month|year|summer|winter|spring|fall))';
+const WE_WERE =
+  '[((i|we|somebody|anybody|they|you) (was|were|came)|out|around|here|there) [(out|around|by)] [(here|to (it|this [one])|there|on (it|this [one])|to look at (it|this))]]';
+const NUMBERS = '(numbers|readings|pressures|temps|figures)';
+
 /** What was told before, asked for in other words than those of a reading. */
 export const RECALLED_QUESTIONS: readonly Rule[] = [
   rule(
@@ -29,6 +35,16 @@ export const RECALLED_QUESTIONS: readonly Rule[] = [
     `what would (i|we|you) (get|have|say|put [down]|read) (for|on|in|at|as) ${MY} <asked> [(again|earlier|last|last time|just now)]`,
     valueGot,
     { unheard: true, examples: [] },
+  ),
+  rule(
+    `what (did|would|was|were) ((i|we|you|they|somebody|the last (guy|tech)) (get|have|say|read|write down|put down|find|see|leave|show) [(for|on|in|at|as)] (${MY} <asked>|[(the|my|our|all the)] ${NUMBERS})|(${MY} <asked>|(the|my|our) ${NUMBERS})) [(at|like|running|reading)] ${LAST_VISIT} ${WE_WERE}`,
+    () => ask({ ask: 'history' }),
+    { unheard: true, examples: ['what did we get for suction last time out here'] },
+  ),
+  rule(
+    `how (is|does|are|do|am) (it|she|he|that|this|things|they|we|i|the (numbers|readings)) [(look|looking|doing|do|compare|running|run|sitting|sit)] [(now|today)] (against|versus|compared (to|with|against)|next to|beside|from|to) ((when|how|where|what) (i|we|it|she) [(was|were|had|first)] [(started|got here|got in|walked in|showed up|came in|began|had|was|were)] [(before|at|at first|to start|when <clause>)]|[(the|my|our)] (before|befores|before (numbers|readings)))`,
+    plain('beforeAfter'),
+    { unheard: true, examples: ['how does she look now against when i started'] },
   ),
   rule(
     `(did|have) (i|we) [(already|ever)] (write|written|wrote|put|jot|jotted|note|noted|record|recorded|log|logged|enter|entered) [(down|in)] ${MY} <asked> [(down|in)] ${SO_FAR}`,

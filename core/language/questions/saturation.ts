@@ -44,6 +44,17 @@ const ofHowMany: Means = (tags, frame) => {
   return saturation({ ...tags, as: isOfPressure ? 'pressure' : 'temperature' }, frame);
 };
 
+/** "Is what in degrees": what it is asked as is the other of the two. */
+const byCounted: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  if (/\b(?:degrees|temp\w*)$/i.test(words)) return saturation({ ...tags, as: 'pressure' }, frame);
+  const isOfCold = /\b(?:pounds|psi|pressure)$/i.test(words);
+  return saturation(isOfCold ? { ...tags, as: 'temperature' } : tags, frame);
+};
+
+/** What is looked up the other way: cold is never a pressure, and a bare figure that is looked up by "where" is one. */
+const whereTo: Means = (tags, frame) => saturation({ as: 'pressure', ...tags }, frame);
+
 /** The pressure of a temperature, or the temperature of a pressure. */
 export const SATURATION_QUESTIONS: readonly Rule[] = [
   heardRule(`what is <amount> ${ON}`, saturation, {
@@ -80,6 +91,11 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     saturation,
     { unheard: true, examples: ['what temp does twelve psi come out to'] },
   ),
+  rule(
+    `(where|what) (is|does|would|do|will) <amount> ${ON} [(be|put (me|us|it))] ((p t|pt|chart|saturate|convert|cross) [(over|out)] (to|at|out)|(p t|pt|saturate)|come in on the [(p t|pt)] chart|land on the [(p t|pt)] chart|fall on the [(p t|pt)] chart) ${ON}`,
+    whereTo,
+    { unheard: true, examples: ['where does two ninety p t to on four forty eight'] },
+  ),
   rule(`what (pressure|psi) is <amount> ${ON}`, saturation, {
     tags: { as: 'temperature' },
     examples: ['what pressure is one ten on four oh four a'],
@@ -89,7 +105,7 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     examples: ['what temperature is one forty six'],
   }),
   rule(
-    `(what is the|what is|give me the|saturation|the) (saturation|saturated|saturation temp|saturated temperature|saturation temperature|saturation pressure|boiling point|pressure|temperature) (at|for|of) <amount> ${ON}`,
+    `(what is the|what is|give me the|saturation|the) (saturation|saturated|saturation temp|saturated temperature|~(saturated|sat) (temp|pressure)|~sat|saturation temperature|saturation pressure|boiling point|pressure|temperature) (at|for|of) <amount> ${ON}`,
     saturation,
     {
       examples: ['what is the saturation temperature for one forty six psi'],
@@ -106,7 +122,7 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     { examples: ['pt for two ninety at thirty degrees'] },
   ),
   rule(
-    '(what (pressure|temperature|temp|psi)|where|what) (does|would|will) <refrigerant> (boil|condense|evaporate|saturate|be) [at] [(at|with)] <amount>',
+    '(what (pressure|temperature|temp|psi)|where|what) (does|would|will|~is|~do|~should) <refrigerant> (boil|condense|evaporate|saturate|be|~boiling|~condensing|~evaporating|~saturating) [(at|~off at|~out at)] [<pause>] [(at|with|~if it is at|~when it is at)] <amount>',
     saturation,
     { examples: ['what pressure does four oh four boil at zero degrees'] },
   ),
@@ -160,6 +176,11 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
   rule('<refrigerant> at <amount> [is] what (pressure|temp|temperature)', saturation, {
     examples: ['four oh four at thirty degrees what pressure'],
   }),
+  rule(
+    '<refrigerant> at <amount> (is|equals|comes (out to|to)|works out to) (what|how much|how many) [(in|as|for)] [(degrees|temperature|temp|pounds|psi|pressure)]',
+    byCounted,
+    { unheard: true, examples: ['four oh four at sixty two pounds is what in degrees'] },
+  ),
   rule('what is <refrigerant> at <amount>', saturation, {
     examples: ['what is four oh four at twenty degrees'],
   }),

@@ -240,7 +240,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
   }),
   heardRule(`what is ${MY} <asked> ${NOW}`, about('value'), { examples: ['what is my superheat'] }),
   rule(
-    `((what does that make|what would that make|what does that put|where does that put) ${MY} <asked> [at]|what (does|did|would) ${MY} <asked> (come|work|figure) [out] (to|at))`,
+    `((what (does|would|is|did|will) that (make|put)|where (does|is|did) that put) ${MY} <asked> [at]|what (does|did|would) ${MY} <asked> (come|work|figure) [out] (to|at))`,
     about('value'),
     { examples: ['what does that make my condensing temp'] },
   ),
