@@ -163,8 +163,10 @@ const airOnAndOff: Means = (tags, frame) =>
 const furtherAlong: Means = (tags, frame) => {
   const amount = amountIn(tags);
   if (/^(?:fans?|motor)$/.test(wordBehind(frame))) return null;
+  const isAtCondenser = /\bcondenser|condensing unit/i.test(frame.wordsOf(frame.span));
   const means = (quantity: QuantityId): Meaning | null => {
     const { dimension } = QUANTITIES[quantity];
+    if (quantity === 'outdoorTemp' && isAtCondenser) return fixed('ambientTemp')(tags, frame);
     const isAlong = dimension === 'temperature' || dimension === 'temperatureDifference';
     return isAlong && isThermal(amount) ? fixed(quantity)(tags, frame) : null;
   };

@@ -42,11 +42,19 @@ const ofSaidBehind: Means = (tags, frame) => {
 };
 
 /** A value that was and the one that is now: both were read, the old one first. */
-const thenAndNow: Means = (tags, frame) => {
+export const thenAndNow: Means = (tags, frame) => {
   const quantity = offInstruments(tags);
   const before = tagsIn(tags['before']);
   if (quantity === null || before === null) return null;
   return both(quantity, [before, tags], frame);
+};
+
+/** "Low side'll run between eighteen and twenty four": between which two it was seen to go; one value would be a forecast. */
+const ranges: Means = (tags, frame) => {
+  const isHedged = /\b(?:thereabouts|or so|give or take)$/i.test(frame.wordsOf(frame.span));
+  return amountIn(tags).low === null
+    ? null
+    : said(isHedged ? { ...tags, hedged: true } : tags, frame);
 };
 
 /** What was set otherwise was adjusted. */
@@ -120,8 +128,8 @@ const LEAVING: Partial<Record<QuantityId, QuantityId>> = {
 };
 
 /** Where it was read, or of which unit: it changes nothing of what was read. */
-const HERE =
-  '[((in|during|on|at) (freeze|harvest|defrost|start up|startup|pull down|shutdown|idle)|(in|on|at|by|near|off|from|toward) (the|this|that|my) [(left|right|top|bottom|middle|back|front|lower|upper|far|same|very)] (shelf|side|coil|evaporator|evap|circuit|rack|corner|door|wall|ceiling|floor|tray|pan|left|right|top|bottom|middle|back|front|roof|outlet|inlet|cooler|freezer|case|display)|(on|in|for|at|of) (this|that|the) (thing|unit|one|box|guy|system|machine|rig|puppy|job|side|roof)|(on|in|with) it|up here|in here|out here|down here|back here|here|right now|at the moment|this time)]';
+export const HERE =
+  '[((at|near|toward|by|through) the (end|start|beginning|middle|top|bottom) of [(the|a|each)] (freeze|harvest|cycle|defrost|pull down|run|freeze cycle)|(in|during|on|at) (freeze|harvest|defrost|start up|startup|pull down|shutdown|idle)|(in|on|at|by|near|off|from|toward) (the|this|that|my) [(left|right|top|bottom|middle|back|front|lower|upper|far|same|very)] (shelf|side|coil|evaporator|evap|circuit|rack|corner|door|wall|ceiling|floor|tray|pan|left|right|top|bottom|middle|back|front|roof|outlet|inlet|cooler|freezer|case|display)|(on|in|for|at|of) (this|that|the) (thing|unit|one|box|guy|system|machine|rig|puppy|job|side|roof)|(on|in|with) it|up here|in here|out here|down here|back here|here|right now|at the moment|this time)]';
 const SPOT_READ =
   '(on|in|at|by|near) the [(top|bottom|middle|back|front|left|right|upper|lower)] (shelf|shelves|rack|side|corner|door|wall|top|bottom|middle|back|front|left|right)';
 /** What moves, from one value to another. */
@@ -268,6 +276,16 @@ export const LOOSE_RULES: readonly Rule[] = [
     { examples: ['and now it is at two twelve'] },
   ),
   rule(
+    '[(and|but|then|and then)] [(it|she|he|that)] (ends|ended|winds|wound|finishes|finished|bottoms|bottomed|tops|topped) [(up|out)] [(down|up)] [(at|to)] <amount> [(at the end|by the end|when it (drops|harvests|dumps))]',
+    nowAt,
+    { unheard: true, examples: ['and ends up down around thirty'] },
+  ),
+  rule(
+    `[the] <quantity> (is|keeps|was) (cycling|switching|kicking|running|turning) <the> (fan|fans|condenser (fan|fans)|compressor|unit) [on and off] [(at|from)] <amount>`,
+    ranges,
+    { unheard: true, examples: ['head is cycling the fan between two fifty and three hundred'] },
+  ),
+  rule(
     '[(and|but|so)] [it is] still (swinging|bouncing|hunting|going) [(from|between)] <amount>',
     (tags, frame) => (amountIn(tags).low === null ? null : nowAt(tags, frame)),
     { unheard: true, examples: ['but it is still swinging six to thirteen'] },
@@ -281,6 +299,17 @@ export const LOOSE_RULES: readonly Rule[] = [
     '(it was|<pause> [it] was|and it was|was) [(at|up at|sitting at|down at)] <amount> when (i|we) (got here|got there|arrived|came in|walked in|walked up|pulled up|showed up|first (looked|got here|hooked up)|hooked up|started)',
     wasAt,
     { examples: ['it was fifty when i walked in'] },
+  ),
+  // "Head's at two eighty for twenty minutes" is no 284.
+  rule(
+    `[the] <quantity> ${HERE} (<link>|<loose>) <amount> (for|over) [(the (last|past)|a good|at least|going on|nearly|almost|maybe)] <duration:held> [(now|straight|already|solid|so far)]`,
+    said,
+    { unheard: true, examples: ['head has been at two eighty for twenty minutes'] },
+  ),
+  rule(
+    `[the] <quantity> will (run|sit|bounce|swing|hunt|float|hover|ride|range|cycle|drift|wander|go) [(anywhere|all the way|back and forth)] <amount> [<pause>] [(thereabouts|or thereabouts|or so|give or take)]`,
+    ranges,
+    { unheard: true, examples: ['low side will run between eighteen and twenty four thereabouts'] },
   ),
   rule(
     `[the] <quantity> (is|was|was set|had) [at] <amount:before> [(and|so)] (i|we) (put|set|moved|turned|bumped|dropped|raised|lowered|changed|backed|brought) it [(up|down|back)] (to|at) <amount>`,
@@ -364,7 +393,7 @@ export const LOOSE_RULES: readonly Rule[] = [
     { tags: { of: 'water' }, examples: ['water in at seventy two out at eighty four'] },
   ),
   rule(
-    '(<pause>|and|<pause> and) [(it is|and it is|it)] (coming out|going out|leaving|comes out|leaves|out|coming off|comes off) [(at|it is)] <amount>',
+    '(<pause>|and|<pause> and) [(it is|and it is|it)] (coming out|going out|leaving|comes out|leaves|out|coming off|comes off) [((of|off) [of] it|it)] [(at|it is)] <amount>',
     leavingThat,
   ),
   rule('[the] water is (coming|going|getting) in at <amount>', waterIn('enteringWaterTemp'), {

@@ -1,4 +1,5 @@
 import { everyWordOf } from '../grammar/vocabulary.ts';
+import { headOverSuction, highAndLow, openingWithBoth } from './both-gauges.ts';
 import { wordBehind } from './clause-start.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
@@ -7,7 +8,7 @@ import { isElectrical } from './electrical-quantities.ts';
 import { type Amounted, amountIn, isVacuumUnit, withMore } from './measure.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { holdsNumber } from './own-reading.ts';
-import { partId, quantityId, tagsIn } from './slots.ts';
+import { partId, quantityId } from './slots.ts';
 import { asReading, fixed, reading } from './reading-means.ts';
 import { isPlausible } from './plausible.ts';
 import { UNIT } from './units.ts';
@@ -117,36 +118,6 @@ const theySet: Means = (tags, frame) => {
 /** A probe goes into what is kept. */
 const probed: Means = (tags, frame) =>
   tags['quantity'] === 'productTemp' ? asReading()(tags, frame) : null;
-
-const headOverSuction: Means = (tags, frame) => {
-  const head = tagsIn(tags['head']);
-  const suction = tagsIn(tags['suction']);
-  if (head === null || suction === null) return null;
-  const [above, below] = inOrder(amountIn(head), amountIn(suction));
-  const high = reading('headPressure', above, frame);
-  const low = reading('suctionPressure', below, frame);
-  return high === null || low === null ? null : { readings: [high, low] };
-};
-
-/** "Seventeen over one ninety" names the low side first: no head is half its suction. */
-function inOrder(first: Amounted, second: Amounted): readonly [Amounted, Amounted] {
-  const isTurned = first.value !== null && second.value !== null && first.value < second.value / 2;
-  return isTurned ? [second, first] : [first, second];
-}
-
-/** Figures for a fraction or a dual can are smaller; what opens the sentence is of the gauges. */
-const openingWithBoth: Means = (tags, frame) => {
-  const sides = [amountIn(tagsIn(tags['head']) ?? {}), amountIn(tagsIn(tags['suction']) ?? {})];
-  const isHead = sides.some(({ value }) => value !== null && value >= 80);
-  return isHead && frame.span.from === 0 ? headOverSuction(tags, frame) : null;
-};
-
-/** Of what one gauge set shows, both sides told apart by their names. */
-const highAndLow: Means = (tags, frame) => {
-  const head = reading('headPressure', amountIn(tagsIn(tags['head']) ?? {}), frame);
-  const suction = reading('suctionPressure', amountIn(tagsIn(tags['suction']) ?? {}), frame);
-  return head === null || suction === null ? null : { readings: [head, suction] };
-};
 
 /** A word behind a quantity where only its number can follow. */
 const homophone =
@@ -381,7 +352,7 @@ export const READING_RULES: readonly Rule[] = [
     examples: ['i have no subcooling'],
   }),
   rule(
-    '(it is|i have|i got|i have got|reading|it is reading|i am (getting|seeing)|it is still|it says|<pause>) <amount> (in there|in the (box|cooler|freezer|walk in|cabinet|case|reach in|display)|inside [(the|of the) (box|cooler|freezer|walk in|cabinet|case)])',
+    '(it is|i have|i got|i have got|reading|it is reading|i am (getting|seeing)|it is still|it says|<pause>) <amount> (in there|in the (box|cooler|freezer|walk in|cabinet|case|reach in|display|~chest [freezer]|~upright)|inside [(the|of the) (box|cooler|freezer|walk in|cabinet|case)])',
     (tags, frame) => (isThermal(amountIn(tags)) ? fixed('boxTemp')(tags, frame) : null),
     { examples: ['it is thirty five in there'] },
   ),

@@ -4,6 +4,7 @@ import { ADVISED_SO_RULES } from './advised-so.ts';
 import { ALOUD_RULES } from './thinking-aloud.ts';
 import { ANSWER_RULES } from './answers-in-passing.ts';
 import { ASIDE_RULES } from './asides.ts';
+import { BEFORE_AND_AFTER_RULES } from './before-and-after.ts';
 import { CAPACITOR_RULES } from './capacitors.ts';
 import { CAUSE_RULES } from './cause-facts.ts';
 import { CHANGED_RULES } from './changed-by.ts';
@@ -36,6 +37,7 @@ import { NEAR_NUMBER_RULES } from './near-numbers.ts';
 import { ONLY_THAT_RULES } from './only-that.ts';
 import { PROBED_RULES } from './probed.ts';
 import { RUN_RULES } from './run-again.ts';
+import { SATURATED_SIDE_RULES } from './saturated-sides.ts';
 import { READING_RULES } from './readings.ts';
 import { RECOMMENDATION_RULES } from './recommendations.ts';
 import { REMARK_RULES } from './remarks.ts';
@@ -100,6 +102,7 @@ export const RULES: readonly Rule[] = [
   ...PLACE_NAME_RULES,
   ...CONDENSING_SIDE_RULES,
   ...AIR_AND_LINE_RULES,
+  ...SATURATED_SIDE_RULES,
   ...PROBED_RULES,
   ...CIRCUIT_TRACE_RULES,
   ...BESIDE_RULES,
@@ -108,6 +111,7 @@ export const RULES: readonly Rule[] = [
   ...VALUE_FIRST_RULES,
   ...START_RULES,
   ...CHANGED_RULES,
+  ...BEFORE_AND_AFTER_RULES,
   ...BEFORE_RULES,
   ...ROWLESS_RULES,
   ...NUMBERED_RULES,

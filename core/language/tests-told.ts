@@ -116,6 +116,30 @@ const withAir: Means = (tags, frame) => {
   return fixed('testPressure', { gasTemp: { value, unit: degrees } })(tags, frame);
 };
 
+/** "Held at one fifty overnight, not a pound lost": how long it stood is kept as it was told. */
+const stood: Means = (tags, frame) => {
+  const test = fixed('testPressure')(tags, frame);
+  return test && { ...test, ...remark(tags, frame) };
+};
+
+/** "Pulled down into a vacuum on the low side, four inches" */
+const inVacuum: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  return unit === 'inches' || unit === 'inHg' ? suctionAt(tags, frame) : null;
+};
+
+/** Ours: inches of a pump's gauge lie near the end of its scale. */
+const LEAST_PUMPED = 15;
+/** "Twenty eight and a half inches, then the pump quit": of the pump that pulled them. */
+const pumpQuit: Means = (tags, frame) => {
+  const { unit, value } = amountIn(tags);
+  if (isVacuumUnit(unit)) return told(one('vacuum', tags, frame), 1);
+  const isInches = unit === 'inches' || unit === 'inHg';
+  return isInches && value !== null && Math.abs(value) >= LEAST_PUMPED
+    ? suctionAt(tags, frame)
+    : null;
+};
+
 /** Ours: less than that on one coil is its gas, and no test. */
 const LEAST_TEST = 80;
 const pressedUp: Means = (tags, frame) => {
@@ -174,6 +198,8 @@ const HOLD =
   '(hold|decay|decay test|rise test|hold test|rise|standing vacuum|vacuum hold|vacuum test)';
 const PULL = '(pull|vacuum|vac|evacuation|one|time|round)';
 const CAME_TO = '[(was|to|is|got|went|came|down|pulled|made|hit)] [down] [(to|at)]';
+const NOT_LOST =
+  '[[<pause>] [(and|it)] [(has|did)] (not (a|one) (pound|psi|tick|ounce|needle width) [(lost|moved|dropped|gone)]|not (drop|dropped|lose|lost|move|moved) [(a (pound|tick|psi)|any|at all)]|never (moved|dropped|budged)|no (drop|loss)|lost nothing|nothing lost)]';
 const ON_SIDE = (side: string): string => `[on] [the] ${side} [side]`;
 const TEST =
   '[the] [(nitrogen|standing|standing pressure|dry nitrogen)] (pressure test|test|test pressure|nitrogen)';
@@ -264,6 +290,24 @@ export const TEST_TOLD_RULES: readonly Rule[] = [
     `[the] <quantity> [(is|has)] [been] (held|holding|holds|sat|sitting|stood|standing|stayed|steady) [(rock|dead|good and|right there|perfectly)] [(steady|solid|still|good|tight)] [(for|about|over|a good)] <duration:after> [steady] at <amount>`,
     heldSoLong,
     { unheard: true, examples: ['nitrogen has held rock steady half an hour at one seventy five'] },
+  ),
+  rule(
+    `[the] <tested> (<link>|<loose>) <amount> (overnight|all (night|day|morning|afternoon)|(over|through|all) (the weekend|lunch|the night)|the whole time|since (yesterday|last night|this morning)) ${NOT_LOST}`,
+    stood,
+    { unheard: true, examples: ['nitrogen held at one fifty overnight not a pound lost'] },
+  ),
+  rule(
+    '[(it|she|he|suction|the suction|low side|the (low side|system|compressor)|i am|we are)] [(is|has)] [(pulled|pulling|running|gone|going|sitting|dropped|sucked|went|been pulled)] [(right|all the way)] [down] (in|into) [a] [(deep|slight|little|bit of a)] vacuum [(on|at) the (low|suction) side] [<pause>] [(of|at|like)] <amount>',
+    inVacuum,
+    {
+      unheard: true,
+      examples: ['she is pulled down into a vacuum on the low side four inches'],
+    },
+  ),
+  rule(
+    '[(got|had|at|i was at|we were at|down to|pulled|pulled to)] <amount> [<pause>] [(and|then|and then|when|before|but)] [the] [vacuum] pump (quit|died|stopped|locked up|tripped|gave (up|out)|shut (off|down)|is (still|on|running|pulling|done))',
+    pumpQuit,
+    { unheard: true, examples: ['twenty eight and a half inches then the pump quit'] },
   ),
   rule(
     '[(it|i|we|she)] [(has|have)] (lost|dropped|down|leaked|bled) [(about|only|maybe|another)] <amount> (on|of) [the] (nitrogen|nitro|pressure test|standing test|test pressure) [(in|over|after) <duration:after>]',

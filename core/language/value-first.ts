@@ -6,6 +6,7 @@ import { isElectrical } from './electrical-quantities.ts';
 import { plateItem } from './facts.ts';
 import { amountIn } from './measure.ts';
 import { holdsNumber } from './own-reading.ts';
+import { isSetting } from '../terms/quantities.ts';
 import { isPlausible } from './plausible.ts';
 import { NAME_WORDS } from './name-words.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
@@ -95,6 +96,9 @@ const isOneOfThem = (tags: Tags): boolean => {
 /** "We have one walk in" */
 const beforeItsName: Means = (tags, frame) => (isOneOfThem(tags) ? null : before(tags, frame));
 
+/** "Thirty eight, that's the box" */
+const thatIs: Means = (tags, frame) => (frame.endsAtPause ? beforeItsName(tags, frame) : null);
+
 const told: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
   if (quantity === null || isElectrical(quantity) || isOneOfThem(tags)) return null;
@@ -155,6 +159,16 @@ export const FIGURE_FIRST_RULES: readonly Rule[] = [
     examples: ['one ninety head', 'i have one ninety head'],
   }),
   rule(
+    '[(it is|i have|i got|got|at)] <amount> [(and|still|and still)] [(dropping|falling|going (down|up)|climbing|coming (down|up)|holding|steady)] [now] <pause> (that is|that was) [(on|for|off|at)] [(the|my|our)] <quantity>',
+    thatIs,
+    { unheard: true, only: startsClause, examples: [] },
+  ),
+  rule(
+    '(that is|this is|here is) [(on|for|off)] [(the|my|our)] <quantity> <pause> [(it is|at|reading)] <amount>',
+    thatIs,
+    { unheard: true, only: startsClause, examples: [] },
+  ),
+  rule(
     '[(for|on)] [the] <quantity> (i|we) (got|read|see|have got|am getting|am reading|am seeing|are getting|are reading|are seeing) [a] <amount>',
     before,
     { unheard: true, examples: ['suction i got thirty eight'] },
@@ -209,8 +223,35 @@ export const FIGURE_FIRST_RULES: readonly Rule[] = [
   ),
 ];
 
+/** "Amb was eighty eight, I had it eighty": behind a reading it is what was written there before. */
+const hadIt: Means = (tags, frame) => {
+  const { value } = amountIn(tags);
+  const otherwise = value === null ? {} : { unclaimed: [String(value)] };
+  const words = frame.wordsOf({ from: 0, to: frame.span.from });
+  const isPutRight = /\b(?:was|were)\b/i.test(words);
+  return { ofThat: { means: () => (isPutRight ? {} : null), otherwise } };
+};
+
+/** "Put the head in at one ninety nine": what is set is adjusted so, and no box is written down. */
+const putIn: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  return quantity === null || quantity === 'boxTemp' || isSetting(quantity)
+    ? null
+    : before(tags, frame);
+};
+
 /** What is dictated: no memo, as it has a row of its own. */
 export const DICTATED_RULES: readonly Rule[] = [
+  rule(
+    '[(i|we|you can|go ahead and|just)] (put|write|log|mark|enter|stick|jot|note|got) [(the|my|our)] <quantity> (in|down) (at|as|for) <amount>',
+    putIn,
+    { unheard: true, only: startsClause, examples: ['put the head in at one ninety nine'] },
+  ),
+  rule(
+    '[(and|but)] (i|we|you) (had|have|put|got|wrote) it [(down|in|written down|marked|logged)] [(as|at|for)] <amount> [(before|earlier|wrong|by mistake)]',
+    hadIt,
+    { unheard: true, examples: [] },
+  ),
   rule(
     '((write|jot|mark|note|put|take) down|write in|log|record) [me] (<amount> (for|on|as) [the] <quantity>|[the] <quantity> [(is|at|as|of)] <amount>)',
     before,

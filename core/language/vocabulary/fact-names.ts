@@ -62,7 +62,7 @@ export const SIGHT_GLASS_NAMES: Record<SightGlassId, readonly string[]> = {
     'has bubbles',
     '~(bubbling|is flashing|flashing|bubbles|is showing bubbles|showing bubbles|shows bubbles|has a few bubbles|is full of bubbles|foaming|is foaming|foamy|is foamy|is frothy|is all foam|is full of foam|has some bubbles|(has got|got) [(a lot of|lots of|some|a few)] bubbles [in it])',
   ],
-  empty: ['is empty', '~(empty|is dry|has nothing in it|shows nothing)'],
+  empty: ['is empty', '~(empty|[is] bone (dry|empty)|is dry|has nothing in it|shows nothing)'],
 };
 
 /** What only the count of its doors tells from a walk-in. */

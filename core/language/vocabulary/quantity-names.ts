@@ -14,7 +14,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~liquid pressure',
     '~discharge header',
     '~top side',
-    '~red (gage|hose|side)',
+    '~(red (gage|hose|side)|front gage)',
     '~pressure (of|on|at) [the] (head|high side|discharge)',
     '~hd',
   ],
@@ -23,7 +23,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     'low side',
     '~low side pressure',
     '~low (pressure|gage)',
-    '~back pressure',
+    '~back (pressure|gage|end)',
     '~suction header',
     '~evaporator pressure',
     '~evaporating pressure',
@@ -38,7 +38,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~head temp',
     '~(saturated|sat) (condensing|head|discharge) [(temp|temperature)]',
     '~condensing at',
-    '~(head|discharge|condensing|high side) saturation [(temp|temperature)]',
+    '~(head|discharge|condensing|high side) (saturation|saturated|sat) [(temp|temperature)]',
     '~s c t',
   ],
   evaporatingTemp: [
@@ -49,7 +49,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~evap (temp|temperature)',
     '~coil (temp|temperature)',
     '~saturation temperature',
-    '~(suction|evaporating|evaporator|evap|coil|low side) saturation [(temp|temperature)]',
+    '~(suction|evaporating|evaporator|evap|coil|low side) (saturation|saturated|sat) [(temp|temperature)]',
     '~s s t',
   ],
   ambientTemp: [
@@ -192,7 +192,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
   testPressure: [
     'test pressure',
     '~(nitrogen|pressure) test [pressure]',
-    '~(dry nitrogen|nitrogen|nitro|n two) [pressure]',
+    '~(dry nitrogen|nitrogen|nitro|n two|oxygen free [nitrogen]) [pressure]',
     '~standing pressure test',
   ],
   enteringWaterTemp: [
