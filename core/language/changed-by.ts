@@ -4,7 +4,7 @@ import { isElectrical } from './electrical-quantities.ts';
 import { type Amounted, amountIn } from './measure.ts';
 import { leftToAsk } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { quantityId, tagsIn } from './slots.ts';
+import { partId, quantityId, tagsIn, workId } from './slots.ts';
 
 /** What is weighed has rules of its own: what a tank lost was charged. */
 const WEIGHED: ReadonlySet<QuantityId> = new Set<QuantityId>([
@@ -49,6 +49,15 @@ const movedBy: Means = (tags, frame) => {
 const inUnits: Means = (tags, frame) => {
   const { unit, value } = amountIn(tags);
   return unit === null || value === null || gauged(tags) === null ? null : moved(tags, frame);
+};
+
+/** "Dropped fifty pounds of head just by brushing the coil": what was done for it is told with it. */
+const movedByWork: Means = (tags, frame) => {
+  const [did, part] = [workId(tags['work']), partId(tags['part'])];
+  const step = inUnits(tags, frame);
+  return step === null || did === null || part === null
+    ? step
+    : { ...step, work: [{ did, part, words: frame.wordsOf(frame.span) }] };
 };
 
 const ofCoil: Means = (tags, frame) => {
@@ -103,6 +112,11 @@ export const CHANGED_RULES: readonly Rule[] = [
     `[(i|we|it|that|this)] [(has|have|just|only)] (picked up|gained|lost|dropped|shaved|knocked|got back|gave back|gave up) ${STEP} <amount> [off] (of|on|in|off) [(the|my)] <quantity> ${HOW_LONG}`,
     inUnits,
     { unheard: true, examples: ['picked up three degrees of subcooling'] },
+  ),
+  rule(
+    `[(i|we|it|that|this)] [(has|have|just|only)] (picked up|gained|lost|dropped|shaved|knocked|got back) ${STEP} <amount> [off] [(of|on|in|off)] [(the|my)] <quantity> [just] (by|from|with) [just] <working> <the> <part>`,
+    movedByWork,
+    { unheard: true, examples: ['dropped fifty pounds of head just by brushing the coil'] },
   ),
   rule(
     `[(i|we|it|that|this)] [(has|have|just|only)] (picked up|gained|lost) ${STEP} <amount> <quantity> ${HOW_LONG}`,

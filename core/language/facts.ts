@@ -309,13 +309,22 @@ export const FACT_RULES: readonly Rule[] = [
   rule('[the] metering [device] is [just] [(a|an)] <metering>', metering, {
     examples: ['the metering device is just an orifice'],
   }),
-  rule('[a] <metering> [(system|metering|metered|unit)]', metering, {
+  rule('[a] <metering> [(system|metering|metered|unit|~job|~setup|~machine|~box)]', metering, {
     apart: true,
     beforeTold: true,
     only: isWholeMetering,
     examples: ['txv', 'cap tube system'],
   }),
   rule('<pause> [a] <metering>', metering, { only: isWholeMetering }),
+  rule('(and|with|there is|it has [got]|has) no <metering>', () => ({}), {
+    unheard: true,
+    examples: ['and no cap tube'],
+  }),
+  rule(
+    '[(it is|this is|that is|just|and)] [(a|an)] <metering> [(system|unit|job|setup)] [<pause>] [(and|so|with|there is)] (no (valve|txv|expansion valve)|not a (valve|txv)) [(on|in|to) (it|this [one]|here|there)]',
+    metering,
+    { unheard: true, only: startsClause, examples: ['cap tube system no valve on it'] },
+  ),
   rule(
     '(i|we|it|this [one]) (have|has) [got] (a|an) <metering> [(on|in) (it|this [one]|here)]',
     (tags, frame) => (frame.endsAtPause ? metering(tags, frame) : null),

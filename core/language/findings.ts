@@ -6,6 +6,7 @@ import { TURNS } from './fans.ts';
 import { BULB_RULES } from './bulb-tests.ts';
 import { CYCLE_RULES } from './cycle-findings.ts';
 import { finding, onlyOf } from './finding-of.ts';
+import { cameOffElse } from './comes-off.ts';
 import { BREAKS, stateAt, TELLS, WORKS } from './state-at.ts';
 import { partId, placeId, stateId, tagsIn } from './slots.ts';
 import type { Finding } from './utterance.ts';
@@ -45,6 +46,7 @@ export const stateOf =
     const said = stateId(tags[slot]);
     const part = named === null ? null : onlyFrosts(named, frame);
     const state = part === null || said === null ? null : stateAt(part, said);
+    if (state === 'loose' && cameOffElse(frame)) return null;
     if (part !== null && state === 'notRunning' && saysOnlyOff(part, frame)) return null;
     if (state === 'running' && (saysOnlyOn(frame) || (part === 'light' && isSignal(frame))))
       return null;
@@ -192,7 +194,7 @@ const SEEN =
   '[(there is|there was|i have|i found|found|i have got|i see|we have|got|it has|seeing)]';
 const MUCH = '(a lot of|lots of|some|heavy|a ton of|a bunch of|a little|a bit of|thick|tons of)';
 const ON =
-  '[(right|everywhere|all|[all the way] (back|up|down|out))] (at|on|along|in|by|around|all over|over|all around|inside|under|on top of|caked on|stuck in|stuck to|covering|packed in|[all the way] back to|built up on|built up in|behind)';
+  '[(right|everywhere|all|[all the way] (back|up|down|out))] (at|on|along|in|by|around|round|all over|over|all around|all round|inside|under|on top of|caked on|stuck in|stuck to|covering|packed in|[all the way] back to|built up on|built up in|behind)';
 
 const IS =
   '(is|are|~smells|~looks|~look|~was|~were|~seems|~feels|~sounds|~looks like it is|~has been|~is been|~is getting|~looks to be|~seems to be|~must be|~got|~is all|~came up|~(is|was|were) found|~(is|has) gone|~appears [to be])';

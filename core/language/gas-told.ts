@@ -3,8 +3,10 @@ import { startsClause } from './clause-start.ts';
 import { nameplate, refrigerant } from './facts.ts';
 import { isNamedSurely } from './refrigerant-said.ts';
 import { amountIn } from './measure.ts';
-import { tagsIn } from './slots.ts';
+import type { RefrigerantId } from '../terms/refrigerants.ts';
+import { numberIn, tagsIn } from './slots.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
+import { WordSet } from './word-set.ts';
 
 const GAS = '[(a|an|the)] <refrigerant>';
 
@@ -14,6 +16,26 @@ const runsOn: Means = (tags, frame) => (startsClause(frame) ? refrigerant(tags, 
 /** "Looks like two ninety" may be a pressure: only where its letter or its name is said. */
 const surelyRunsOn: Means = (tags, frame) =>
   isNamedSurely(frame.wordsOf(frame.span), frame) ? runsOn(tags, frame) : null;
+
+/** Designations are told figure by figure; these few by their hundreds as well. */
+const BY_HUNDREDS: Readonly<Record<number, RefrigerantId>> = {
+  404: 'R-404A',
+  410: 'R-410A',
+  448: 'R-448A',
+  449: 'R-449A',
+  450: 'R-450A',
+  507: 'R-507A',
+  513: 'R-513A',
+};
+const HUNDRED = new WordSet('hundred');
+/** "It's four hundred ten refrigerant" */
+const byHundreds: Means = (tags, frame) => {
+  const value = BY_HUNDREDS[numberIn(tags['number']) ?? 0];
+  const words = frame.wordsOf(frame.span);
+  return value === undefined || !startsClause(frame)
+    ? null
+    : { facts: [{ fact: 'refrigerant', value, words }] };
+};
 
 const SETS: readonly (PartId | null)[] = ['highPressureSwitch', 'lowPressureSwitch', 'fanControl'];
 /** "It's labeled four oh four": of a control that was named it would be its setting. */
@@ -56,6 +78,11 @@ export const GAS_RULES: readonly Rule[] = [
     `[(it is|this is|that is|there is|it looks like|looks like) [just] [another]] one of (the|these|those|them|their) [(new|newer|old|older|little|big|small)] (<refrigerant> ${UNITS}|${UNITS} (with|on|running|runs on|that (runs|run|is|are|takes|take|uses|use) [on]|using|charged with) <refrigerant>)`,
     runsOn,
     { unheard: true, examples: ['it is one of the new ones with four fifty four c'] },
+  ),
+  rule(
+    '[(it is|this is|this one is|that is|on|with|it has|runs on|running)] [(a|an|r)] <number> [a] (refrigerant|freon|gas|unit|system|machine|box)',
+    byHundreds,
+    { unheard: true, needs: HUNDRED, examples: ['it is four hundred ten refrigerant'] },
   ),
   rule(
     `[(it|this one|that)] (looks like|looks to be|must be|has got to be|appears to be|seems to be) [it is] [(on|running)] ${GAS} [(in (it|there|here)|on (the|that) (tag|label|sticker|plate))]`,

@@ -1,4 +1,6 @@
 import { holdsReading } from './own-reading.ts';
+import { startsClause } from './clause-start.ts';
+import { isNamedSurely } from './refrigerant-said.ts';
 import { droppedIn } from './dropped-points.ts';
 import { nameplate, plateItem } from './facts.ts';
 import { amountIn } from './measure.ts';
@@ -31,6 +33,12 @@ const platedEach: Means = (tags, frame) => {
   const meanings = [tags, ...more].map((each) => platedIn(each, frame));
   const facts = meanings.flatMap((meaning) => meaning?.facts ?? []);
   return facts.length === meanings.length ? { facts } : null;
+};
+
+/** "Three point two kilos of gas and four hundred volt three phase" */
+const weightAndSupply: Means = (tags, frame) => {
+  const phase = /\bphase$/i.test(frame.wordsOf(frame.span));
+  return platedEach({ ...tags, second: { ...tagsIn(tags['second']), phase } }, frame);
 };
 
 /** No pause between a charge and a supply: what stands before "phase" is a voltage that is in use. */
@@ -85,6 +93,14 @@ const refrigerantAndCharge: Means = (tags, frame) => {
   return { facts: [refrigerant, ...charge.facts] };
 };
 
+/** "R-404A, thirty ounces, water cooled": a weight, and nothing that goes on. */
+const gasAndWeight: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  const isWeight = unit === 'oz' || unit === 'g' || unit === 'kg' || unit === 'pounds';
+  const isNamed = isNamedSurely(frame.wordsOf(frame.span), frame);
+  return isWeight && isNamed && frame.endsAtPause ? refrigerantAndCharge(tags, frame) : null;
+};
+
 /** "Tag says max two fifty on the high side": no gauge read it. */
 const platedSide: Means = (tags, frame) => {
   const [one, two] =
@@ -98,7 +114,7 @@ const platedSide: Means = (tags, frame) => {
   return { facts: [...(first.facts ?? []), ...(second?.facts ?? [])] };
 };
 
-const PLATE = '(nameplate|plate|tag|data plate|name plate|sticker|label|data tag)';
+const PLATE = '(nameplate|plate|tag|(data|rating|spec) plate|name plate|sticker|label|data tag)';
 const SAYS = '(is|says|shows|reads|has|calls for|lists)';
 const PHASE = '(single|three|one) phase';
 const MADE_OUT =
@@ -204,6 +220,11 @@ export const PLATE_RULES: readonly Rule[] = [
     alone: true,
     examples: [],
   }),
+  rule('<refrigerant> <pause> <amount> [(charge|total|of it)]', gasAndWeight, {
+    unheard: true,
+    only: startsClause,
+    examples: [],
+  }),
   rule(
     `[the] (inside of [the] door|inside door|door|decal|serial (plate|tag|sticker)|rating plate|back panel|tag inside|sticker inside|it) ${SAYS} <refrigerant> <pause> [(and|with|at)] <amount> [(charge|of it|total)]`,
     refrigerantAndCharge,
@@ -218,6 +239,19 @@ export const PLATE_RULES: readonly Rule[] = [
     `[the] ${PLATE} ${SAYS} <amount> <pause> [and] <amount:second> [<pause> [and] <amount:third>]`,
     platedEach,
     { examples: ['nameplate says two pounds, one fifteen volts'] },
+  ),
+  rule(
+    `[the] ${PLATE} ${SAYS} <amount> of (gas|refrigerant|freon|charge) [<pause>] [(and|at|with)] <amount:second> [${PHASE}]`,
+    weightAndSupply,
+    {
+      unheard: true,
+      examples: ['rating plate says three kilos of gas and four hundred volts three phase'],
+    },
+  ),
+  rule(
+    `[the] ${PLATE} [(at|of|on it)] <amount> [(of (gas|refrigerant|charge)|charge)] (with|and|plus|for|on) (a|an|the|up to) [(first|standard)] <number:run> (foot|feet) [of] [(line set|lines|line|run|pipe|tubing)]`,
+    plated,
+    { unheard: true, examples: ['nameplate eight pounds with a sixty foot line set'] },
   ),
   rule(
     `[the] ${PLATE} ${SAYS} <amount> <pause> [and] <amount:second> ${PHASE}`,

@@ -3,10 +3,11 @@ import type { QuantityId } from '../terms/quantities.ts';
 import { QUANTITIES } from '../terms/quantities.ts';
 import { startsClause, wordBehind } from './clause-start.ts';
 import { amountIn } from './measure.ts';
+import { canBeColdBox } from './plausible.ts';
 import { fixed, leftToAsk } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, quantityId, tagsIn } from './slots.ts';
-import { degrees, throughPart } from './through-part.ts';
+import { degrees, isThermal, throughPart } from './through-part.ts';
 
 /** A side that is named where a thermometer sits is its line. */
 const LINE_OF: Partial<Record<QuantityId, QuantityId>> = {
@@ -24,6 +25,14 @@ function thermometerOn(tags: Tags, frame: Frame): Meaning | null {
 
 /** "Clamped the suction line, forty four": what holds a thermometer is read by it, and nothing was tightened. */
 const probed: Means = (tags, frame) => thermometerOn(tags, frame) ?? leftToAsk(tags);
+
+/** "Discharge two twenty six off my clamp": of a pipe; a probe may be one for pressure, and a clamp one for amps. */
+const shownBy: Means = (tags, frame) => {
+  const named = quantityId(tags['quantity']);
+  const isPressure = named !== null && LINE_OF[named] !== undefined;
+  const mayBePressure = isPressure && /\b(?:probes?|leads?)$/i.test(frame.wordsOf(frame.span));
+  return mayBePressure && amountIn(tags).unit === null ? null : thermometerOn(tags, frame);
+};
 
 /** "Six inches from the compressor discharge is two oh eight": so far along a pipe it is the pipe that is read. */
 const along: Means = (tags, frame) => {
@@ -61,10 +70,46 @@ const otherEnd =
     return { ofThat: { means, otherwise: leftToAsk(tags) } };
   };
 
+/** "Air's leaving the coil at one twenty two": which coil it is, is told by how warm it blows or draws. */
+const airAtPart: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  const words = frame.wordsOf(frame.span);
+  const isOn =
+    /\b(?:going (?:in|into|onto)|coming (?:in|into|onto)|entering|hitting|onto|inlet|face|intake|entrance)\b/i.test(
+      words,
+    );
+  if (part !== 'condenser' && part !== 'evaporator') return null;
+  const { value } = amountIn(tags);
+  const isNamed = part === 'evaporator' || /\b(?:cond|outdoor)/i.test(words);
+  const isWarm = value !== null && !canBeColdBox(value, frame.context.units);
+  const isCondenser = isNamed ? part === 'condenser' : isWarm;
+  const quantity = isCondenser
+    ? (['ambientTemp', 'condenserLeavingAirTemp'] as const)
+    : (['boxTemp', 'supplyAirTemp'] as const);
+  const found = degrees(quantity[isOn ? 0 : 1], tags, frame);
+  return found === null ? null : { readings: [found] };
+};
+
+/** "It's ninety one in that closet": where a condenser stands it breathes that air. */
+const aroundUnit: Means = (tags, frame) => {
+  const found = degrees('ambientTemp', tags, frame);
+  return found === null ? null : { readings: [found] };
+};
+
+/** "Minus eighteen in the chest": a few in it may be bottles. */
+const inKept: Means = (tags, frame) => {
+  const { value, unit } = amountIn(tags);
+  const isOne = unit !== null || (value !== null && (value < 0 || value >= LEAST_BARE));
+  return isOne && isThermal(amountIn(tags)) ? fixed('boxTemp')(tags, frame) : null;
+};
+const LEAST_BARE = 20;
+
 /** "It's one oh two in the shade" */
 const inShade: Means = (tags, frame) => {
-  const isAll = wordBehind(frame) === '' || !startsClause(frame);
-  return isAll ? fixed('outdoorTemp')(tags, frame) : null;
+  const named = quantityId(tags['quantity']);
+  if (named !== null && named !== 'outdoorTemp' && named !== 'ambientTemp') return null;
+  const isAll = named !== null || wordBehind(frame) === '' || !startsClause(frame);
+  return isAll ? fixed(named ?? 'outdoorTemp')(tags, frame) : null;
 };
 
 /** "Red one's at two oh five": of two gauges the one that was not told yet. */
@@ -124,7 +169,11 @@ const THERE = `[(${FAR} ${FROM}|[right] (at|by|near|before|ahead of|coming off|l
 const SHOWS =
   '[<pause>] [(and|so)] [(it is|i got|i have got|i have|i am (getting|reading|seeing)|it (reads|says|shows)|got|reads|reading|that is|says|showing|came up|comes up|it came up|gives me|getting)] [(at|with)]';
 const ONTO =
-  '((air|temp|temperature) (on|onto|into|in|entering|going (in|into|on)|coming (in|on))|(entering|incoming|inlet|intake) [air]) [[to] <the> <part:into>] [(temp|temperature|side)]';
+  '((air|temp|temperature) (on|onto|into|in|entering|going (in|into|on)|coming (in|on)|(going|coming|returning) back [(in|to)])|(entering|incoming|inlet|intake|returning) [air]) [[to] <the> <part:into>] [(temp|temperature|side)]';
+/** "Air going back in's thirty four" */
+const BACK_IN =
+  '(going|coming|returning) [back] (in|on|to it|into it)|going back|coming back|returning|back in';
+const OUT_OF_IT = '(coming|blowing|going) (off|out) [of it]|leaving';
 const OFF_OF =
   '([air] (off|out of|out|leaving|coming (off|out of|out)|going out)|(leaving|outgoing|outlet|discharge|exhaust) [air]) [[of] <the> <part:from>] [(temp|temperature|side)]';
 
@@ -159,10 +208,16 @@ export const PROBED_RULES: readonly Rule[] = [
     airEnds,
     { unheard: true, examples: ['air off the condenser one ten air on ninety'] },
   ),
-  rule('[the] air (on|in) <link> <amount>', otherEnd(BEFORE), { unheard: true, examples: [] }),
-  rule('[the] air (off|out) <link> <amount>', otherEnd(AFTER), { unheard: true, examples: [] }),
+  rule(`[the] air (on|in|${BACK_IN}) <link> <amount>`, otherEnd(BEFORE), {
+    unheard: true,
+    examples: [],
+  }),
+  rule(`[the] air (off|out|${OUT_OF_IT}) <link> <amount>`, otherEnd(AFTER), {
+    unheard: true,
+    examples: [],
+  }),
   rule(
-    `[(the|my)] [air] [(it is|is|i have got|i got)] (dumping|blowing|coming|discharging|spilling|throwing) [air] [(out|off|out of|from)] [of] the (front|top|honeycomb|grille|grill|louver|louvers|discharge|duct|air curtain|fans|vents|bottom) [(of|on|in) (the|this) (case|box|cooler|freezer|unit|coil|evap|evaporator)] ${SHOWS} <amount>`,
+    `[(the|my|what is)] [air] [(it is|is|i have got|i got)] (dumping|blowing|coming|discharging|spilling|throwing) [air] [(out|off|out of|from)] [of] the (front|top|honeycomb|grille|grill|louver|louvers|discharge|duct|air curtain|fans|vents|bottom) [(of|on|in) (the|this) (case|box|cooler|freezer|unit|coil|evap|evaporator)] [(is|was)] ${SHOWS} <amount>`,
     fixed('supplyAirTemp'),
     {
       unheard: true,
@@ -189,7 +244,37 @@ export const PROBED_RULES: readonly Rule[] = [
     weather,
     { unheard: true, examples: ['it is a cold day thirty six out'] },
   ),
-  rule('[it is] <amount> in the (shade|sun)', inShade, {
+  rule(
+    `[the] <quantity> <link> <amount> (off|on|by|with|from|per|according to) [of] ${WITH}`,
+    shownBy,
+    { unheard: true, examples: ['discharge is two twenty six off my clamp'] },
+  ),
+  rule(
+    '[(it is|i have|i got|i have got|got|only|still)] <amount> in (the|this|that|their|my) (chest [freezer]|upright|bottle cooler|back bar|keg (cooler|room)|sandwich (table|unit)|prep (table|unit)|pizza table|(deli|dairy|meat|ice cream) case)',
+    inKept,
+    { unheard: true, only: startsClause, examples: ['minus eighteen celsius in the chest'] },
+  ),
+  rule(
+    '[(it is|i have|i have got|i got|got)] <amount> (at|on|in front of|going into|into) the <part> (inlet|face|intake|entrance|air inlet|entering side)',
+    airAtPart,
+    { unheard: true, examples: ['ninety six at the coil inlet'] },
+  ),
+  rule(
+    '[(it is|got|i have|i got|only|still)] <amount> (in|on) [all] (the|their|my) [(top|front|back|left|right|cold|salad)] (pans|wells|inserts)',
+    pans,
+    { unheard: true, examples: ['forty nine in the pans'] },
+  ),
+  rule(
+    '[the] air [is] (leaving|coming (off|out of)|blowing off|going out of|going (in|into|onto)|coming (in|into|onto)|entering|hitting|onto) [of] <the> <part> <link> <amount>',
+    airAtPart,
+    { unheard: true, examples: ['air is leaving the coil at one twenty two'] },
+  ),
+  rule(
+    '[(and|but)] [(it is|i have|i have got)] [(only|still)] <amount> in (that|the|this|their) (closet|(mechanical|machine|equipment|compressor|plant|boiler|engine) room|basement|attic|machinery room)',
+    aroundUnit,
+    { unheard: true, examples: ['it is ninety one in that closet'] },
+  ),
+  rule('[[the] <quantity> <link>] [it is] <amount> in the (shade|sun)', inShade, {
     unheard: true,
     examples: ['one oh two in the shade'],
   }),

@@ -32,6 +32,16 @@ export const SIGHT_GLASS_RULES: readonly Rule[] = [
   rule('[the] (glass|site glass) <sightGlass>', sightGlass, {
     examples: ['glass is clear'],
   }),
+  rule(
+    '[the] [(sight|site)] glass [(is|looks|was|stays|runs)] [(nice and|good and|now|all)] ((solid|clear|full) [(as a (rock|bell|brick|post)|as can be|liquid|all the (time|way)|of liquid|column)]|crystal [clear]|cleared [(right|all)] [(up|out)]|bubble free|without [(a|any)] (bubble|bubbles))',
+    noBubbles,
+    { unheard: true, examples: ['sight glass solid as a rock'] },
+  ),
+  rule(
+    '[the] [(sight|site)] glass [(is|was|has been|keeps|kept)] [(still|just|kind of|always)] (fizzing|fizzy|bubbling|foaming|flashing|frothing|boiling|spitting|percolating) [(a little|a bit|a touch|some|away|away a little|like <clause>|now and then|on and off)]',
+    bubbles,
+    { unheard: true, examples: ['glass is still fizzing a little'] },
+  ),
   rule('[(a lot of|lots of|a few|some)] bubbles in the [(sight|site)] glass', bubbles, {
     examples: ['bubbles in the glass'],
   }),

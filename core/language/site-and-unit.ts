@@ -65,7 +65,7 @@ export const SITE_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[the] ${PLATE} (is|says|shows|reads|has|calls for) <amount> of <refrigerant>`,
+    `[~(my|this|that)] [the] ${PLATE} (is|says|shows|reads|has|calls for|~lists|~has got|~is got|~got|~wants|~is (marked|stamped) [(for|at|with)]) <amount> of <refrigerant> [~(on (it|there)|in it|charge|total)]`,
     plateWithGas,
     { examples: ['plate says three pounds eight of four forty eight'] },
   ),

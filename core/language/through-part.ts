@@ -29,6 +29,7 @@ const ENDS: Partial<Record<PartId, Ends>> = {
   evaporator: ['boxTemp', 'supplyAirTemp'],
   condenser: ['ambientTemp', 'condenserLeavingAirTemp'],
   filterDrier: DRIER,
+  liquidLine: DRIER,
 };
 
 /** A condenser warms what goes through it; whatever else does the other way about was a meter's. */

@@ -1,8 +1,9 @@
-import { wordBehind } from './clause-start.ts';
+import type { QuantityId } from '../terms/quantities.ts';
+import { startsClause, wordBehind } from './clause-start.ts';
 import { amountIn } from './measure.ts';
 import { canBeColdBox, isPlausible } from './plausible.ts';
-import { reading } from './reading-means.ts';
-import { type Means, type Rule, rule } from './rule.ts';
+import { leftToAsk, reading } from './reading-means.ts';
+import { type Meaning, type Means, type Rule, rule } from './rule.ts';
 
 /** What the box is to be kept at, by those whose it is: what it is set for, and no reading of it. */
 const wanted: Means = (tags, frame) => {
@@ -28,7 +29,20 @@ const WANT =
 const KEEP =
   '[(like|likes|want|wants|try|tries|would like) to] (keep|keeps|run|runs|hold|holds|have|has|get)';
 
+/** "Minus four in the freezer, want her at ten below": behind the air that was read it is that air that is wanted. */
+const wantedOfAir: Means = (tags, frame) => {
+  const found = wanted(tags, frame);
+  const means = (quantity: QuantityId): Meaning | null => (AIRS.includes(quantity) ? found : null);
+  return { ofThat: { means, otherwise: leftToAsk(tags) } };
+};
+const AIRS: readonly QuantityId[] = ['boxTemp', 'supplyAirTemp', 'productTemp'];
+
 export const WANTED_RULES: readonly Rule[] = [
+  rule(
+    '[(and|but|so)] [(i|we)] (want|wanting|need|would like) (it|her|him|that|this) [back] (at|down at|down to|to be [at]|around|to) <amount>',
+    wantedOfAir,
+    { unheard: true, only: startsClause, examples: [] },
+  ),
   rule(`[(and|but)] ${THEIRS} ${WANT} ${BOX} ${AT} <amount>`, wanted, {
     examples: ['they want it at thirty seven', 'customer wants the box down to thirty five'],
   }),

@@ -1,6 +1,6 @@
 import { startsClause, wordBehind } from './clause-start.ts';
 import { amountIn } from './measure.ts';
-import { fixed, reading } from './reading-means.ts';
+import { asReading, fixed, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, tagsIn } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
@@ -151,8 +151,20 @@ const TAKEN = '(took|pulled|got|recovered|reclaimed|had) [out]';
 const OIL =
   '([(mineral|polyolester|ester|alkylbenzene|a b|compressor|refrigeration|p o e|poe|pve)] oil|poe|p o e|polyolester|mineral)';
 
+/** "Bottle's at twenty four pounds four on the scale": the ounces belong to the pounds before them. */
+const onScale: Means = (tags, frame) =>
+  tags['quantity'] === 'cylinderWeight' ? asReading()(tags, frame) : null;
+
 /** A scale that was set to nothing under a full cylinder shows below it what went in. */
 export const SCALE_RULES: readonly Rule[] = [
+  rule(
+    '[the] <quantity> <link> <amount> [(now|right now)] (on|by|off|per) (the|my) scale',
+    onScale,
+    {
+      unheard: true,
+      examples: ['bottle is at twenty four pounds four on the scale'],
+    },
+  ),
   rule(
     `[the] scale (says|shows|reads|is at|is reading|has|went to|is down to) (minus|negative) <amount>`,
     added,
@@ -211,6 +223,16 @@ export const WEIGHED_SO_RULES: readonly Rule[] = [
       unheard: true,
       examples: ['added liquid through the low side real slow eight ounces then another five'],
     },
+  ),
+  rule(
+    `${I} (got|recovered|pulled|took|reclaimed) [(out|back)] [(the|all the|all of the|what) (gas|charge|refrigerant|freon) [was left]] [<pause>] [(only|just|back|about|that was)] <amount> ${OF_GAS} out of (a|an|the|its) [(full|nameplate|factory)] [charge of] <amount:holds> [(charge|nameplate|unit|system)]`,
+    outOfHolding,
+    { unheard: true, examples: ['reclaimed the gas four hundred grams out of a six fifty'] },
+  ),
+  rule(
+    `${I} (charged|gassed|filled|juiced) (it|her|him|that|this|the (system|unit)) [back] [up] [(with|as|in)] [(a|the)] [(liquid|vapor|gas)] <pause> [(it took|took|with|at|that was|in)] <amount> ${OF_GAS} [(bang on|spot on|dead on|exactly|on the (nose|button|dot|money)|to the (gram|ounce))]`,
+    added,
+    { unheard: true, examples: [] },
   ),
   rule(
     `${I} (got|recovered|pulled|took|reclaimed) [(only|just|back)] <amount> ${OF_GAS} [back] (out of|from|out from) [(a|this|the)] (system|unit|box|machine|one|it) that (holds|takes|is supposed to (hold|have|take)|should (have|hold)|calls for|wants|had|needs) <amount:holds>`,

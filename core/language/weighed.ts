@@ -142,6 +142,12 @@ const lostOunces: Means = (tags, frame) => {
     : null;
 };
 
+const PART_OF =
+  '(half|a third|a quarter|a fourth|a fifth|two thirds|three quarters|most|all|some|a good (bit|part|chunk)|(thirty|forty|twenty|fifty|sixty|ten) percent) [of]';
+/** "Lost about a third of the charge, eleven ounces": so much is gone, and on no plate. */
+const lostPart: Means = (tags, frame) =>
+  tags['unit'] === undefined ? null : fixed('refrigerantLost')(tags, frame);
+
 const A_CHARGE =
   '(the|a|its|my|that|this|it is) [(full|whole|new|fresh|factory|virgin|complete)] charge';
 const WHAT = '(what|all) [that]';
@@ -209,7 +215,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { examples: ['no refrigerant added', 'did not add any refrigerant'] },
   ),
   heardRule(
-    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of|(the|a) (full|whole|same|other|last|remaining|first|final|complete)|exactly|right at)] <amount> [~more] [(of <refrigerant>|~<refrigerant>|~[of] <refrigerant:wrong> <correction> [of] <refrigerant>)] [~(in (it|there)|(into|to) (it|the (system|unit))|[that] (i|we) (took|pulled|got|recovered) [out])] [~(by|per|off|to|according to) the (tag|plate|nameplate|name plate|data plate|sticker|label|scale)]`,
+    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of|(the|a) (full|whole|same|other|last|remaining|first|final|complete)|exactly|right at)] <amount> [~(more|by weight)] [(of <refrigerant>|~[<pause>] [of] (virgin|new|fresh|clean|reclaimed) <refrigerant>|~<refrigerant>|~[of] <refrigerant:wrong> <correction> [of] <refrigerant>)] [~(in (it|there)|(into|to) (it|the (system|unit))|[that] (i|we) (took|pulled|got|recovered) [out])] [~(by|per|off|to|according to) the (tag|plate|nameplate|name plate|data plate|sticker|label|scale)]`,
     refrigerantMoved('refrigerantAdded'),
     {
       examples: ['added eight ounces of one thirty four', 'weighed in three pounds two ounces'],
@@ -236,6 +242,11 @@ export const WEIGHED_RULES: readonly Rule[] = [
     `[(it|she|<the> (unit|system|box|machine)|we)] [(is|has|have)] (lost|leaked [out]) <amount> of (<refrigerant>|${GAS})`,
     refrigerantMoved('refrigerantLost'),
     { examples: ['it has lost about two pounds of gas'] },
+  ),
+  rule(
+    `[(it|she|we|i|<the> (unit|system|box))] [(is|has|have)] (lost|leaked [out]|short|down|missing) [(about|maybe|like|around|roughly|nearly|almost|over)] ${PART_OF} (the|its|it is|my|that|this) [(full|whole|nameplate|factory)] (charge|gas|refrigerant) [(i would (say|guess|think)|i (figure|reckon|guess|think)|give or take|maybe|or so)] [<pause>] [(call it|that is|say|so|about|which is)] <amount>`,
+    lostPart,
+    { unheard: true, examples: ['lost about a third of the charge i would say eleven ounces'] },
   ),
   rule(`[(it|<the> (unit|system))] [(is|has)] (lost|leaked [out]) <amount>`, lostOunces, {
     apart: true,
@@ -284,7 +295,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[(i|we)] [have] ${RECOVERED} (everything|it all|all of it|the [whole] charge|the refrigerant) [(it|that|which|total)] [(is|was|came to|weighed|comes to)] [(only|just)] <amount>`,
+    `[(i|we)] [have] ${RECOVERED} (everything|it all|all of it|~(the|the whole) lot|~what (was|is) left [(in (it|her|there|here|the system))]|~the (gas|freon)|the [whole] charge|the refrigerant) [(it|that|which|total)] [(is|was|came to|weighed|comes to)] [(only|just)] <amount> [~(nothing|even|flat|on the (nose|dot))]`,
     refrigerantMoved('refrigerantRecovered'),
     {
       examples: ['recovered everything, thirty one ounces'],
