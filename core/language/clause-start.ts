@@ -35,6 +35,24 @@ export function wordBehind(frame: Frame): string {
   return frame.endsAtPause ? '' : next.toLowerCase();
 }
 
+/** "I'm shutting the breaker off", "ran the fan on high": somebody does it, and nothing was found. */
+export const isSwitched = (frame: Frame): boolean => {
+  const { from } = frame.span;
+  return SWITCHES_IT.test(frame.wordsOf({ from: Math.max(0, from - 2), to: from }));
+};
+const SWITCHES_IT =
+  /(?:^| )(?:shutting|turning|switching|flipping|cutting|killing|pulling|throwing|opening|closing|ran|keep|keeping|turn|shut|switch|flip|kick|kicking|throw)(?: (?:the|that|this|my|them|both|a|an))?$/i;
+
+/** What stands behind it in the sentence, up to so many words. */
+export function wordsBehind(frame: Frame, most: number): string {
+  const { to } = frame.span;
+  for (let end = to + most; end > to; end -= 1) {
+    const words = frame.wordsOf({ from: to, to: end });
+    if (words !== '') return words;
+  }
+  return '';
+}
+
 const SUBJECT = '(?:i|we|you|they|it|she|he|this|that)';
 const OPENS_WITH_NEED = /^(?:need|want)\b/i;
 const DO_BEFORE = /\b(?:do|does|did)(?: (?:the|my|this|that))?$/i;

@@ -191,9 +191,10 @@ const OUT = '(cuts out|cutting out|cut out is|cut out is set|set to cut out)';
 /** What it does each time; "kicked out" tells of once. */
 const OPENS =
   '((kicks|drops|shuts|cycles|turns|goes|trips) (out|off)|kicking (out|off)|opens|trips|breaks)';
-const BACK = '[it] [(cuts|cut|comes|kicks|cycles|is|goes|picks|right|then|closes|makes)]';
+const BACK = '[it] [(cuts|cut|come|comes|kick|kicks|cycles|is|goes|picks|right|then|closes|makes)]';
 const GOES_OUT =
   '([set to] (cut|cuts|cutting|kick|kicks|drop|drops|go|goes|shut|shuts|cycle|cycles|turn|turns) (out|off)|[set to] (open|opens|trip|trips))';
+const SET_OUT = '(set to (cut|kick|drop|go|shut|cycle|turn|open|trip) [(out|off)])';
 const COMES_IN =
   '[set to] (cut|cuts|cutting|kick|kicks|come|comes|cycle|cycles|turn|turns) [back] (in|on)';
 /** Which control it is, told behind the values. */
@@ -206,6 +207,7 @@ const stamped =
     /\bsays\b/i.test(frame.wordsOf(frame.span)) && !NAMES_CONTROL.test(frame.wordsOf(frame.span))
       ? null
       : one(quantity)(tags, frame);
+const NAMES_LOW = /\b(?:low|suction)\b/i;
 const NAMES_CONTROL = /\b(?:switch|control)\b/i;
 
 const SET = '(set|adjusted|changed|turned|dialed|cranked|moved)';
@@ -262,7 +264,7 @@ export const CONTROL_RULES: readonly Rule[] = [
     { examples: ['cuts out at ten and back in at thirty'] },
   ),
   rule(
-    `[the] [(it|she|${LOW}|control|switch)] [(is|set to)] (${OUT}|${OPENS}) [(at|of)] <amount:out> [<pause>] [(and|then)] ${BACK} (back (in|on|up)|(closes|makes) [back]) [at] <amount:in> ${ON_IT}`,
+    `[the] [(it|she|${LOW}|control|switch)] [(is|set to)] (${OUT}|${OPENS}|${SET_OUT}) [(at|of)] <amount:out> [<pause>] [(and|then)] ${BACK} (back [(in|on|up)]|(closes|makes) [back]) [at] <amount:in> ${ON_IT}`,
     inAndOut,
     { unheard: true, examples: ['kicks off at eight back on at thirty'] },
   ),
@@ -341,6 +343,33 @@ export const CONTROL_RULES: readonly Rule[] = [
   rule(`[the] ${LOW} [is] (${OUT}|set to open|${OPENS}) at <amount>`, one('lowCutoutPressure'), {
     examples: ['low side cuts out at ten'],
   }),
+  rule(`[the] ${LOW} [is] ${SET_OUT} (at|on) <amount>`, one('lowCutoutPressure'), {
+    unheard: true,
+    examples: ['low side is set to kick off at ten'],
+  }),
+  rule(`[the] ${HIGH} [is] ${SET_OUT} (at|on) <amount>`, one('highCutoutPressure'), {
+    unheard: true,
+    examples: ['high side is set to kick off at four hundred'],
+  }),
+  rule(
+    `[the] cut out [(on|for) [the] ${LOW}] (is [set] [(at|for|to)]|set (at|for|to)) <amount>`,
+    (tags, frame) =>
+      (NAMES_LOW.test(frame.wordsOf(frame.span)) ? one('lowCutoutPressure') : outOfLast)(
+        tags,
+        frame,
+      ),
+    { unheard: true, examples: ['cut out is set for four hundred'] },
+  ),
+  rule(
+    `[the] cut out (on|for) [the] ${HIGH} [(is|set|is set)] [(at|for|to)] <amount>`,
+    one('highCutoutPressure'),
+    { unheard: true, examples: ['cut out on the high is set for four hundred'] },
+  ),
+  rule(
+    `[the] cut in (on|for) [the] ${LOW} [(is|set|is set)] [(at|for|to)] <amount>`,
+    one('lowCutinPressure'),
+    { unheard: true, examples: ['cut in on the low is twenty two'] },
+  ),
   rule(`[the] ${HIGH} [is] (${OUT}|set to open|${OPENS}) at <amount>`, one('highCutoutPressure'), {
     examples: ['high pressure switch cuts out at three eighty'],
   }),

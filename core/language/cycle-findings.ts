@@ -1,7 +1,8 @@
 import type { FindingStateId, PartId } from '../terms/names.ts';
 import { TURNS } from './fans.ts';
-import { wordBehind } from './clause-start.ts';
+import { wordBehind, wordsBehind } from './clause-start.ts';
 import { finding, onlyOf } from './finding-of.ts';
+import { holdsNumber } from './own-reading.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 
 const UNIT = '(it|unit|the unit|the box|the freezer|the case|the coil|the evaporator)';
@@ -20,17 +21,32 @@ const ofWhatTurns =
     };
   };
 const itRuns = ofWhatTurns('running');
-const itIsDead = ofWhatTurns('notRunning');
+/** "Pulled the disconnect, hung my tag on it, and she's dead": so it ought to be. */
+const itIsDead: Means = (tags, frame) =>
+  SWITCHED_OFF.test(frame.wordsOf({ from: 0, to: frame.span.from }))
+    ? {}
+    : ofWhatTurns('notRunning')(tags, frame);
+const SWITCHED_OFF =
+  /\b(?:(?:pulled|opened|killed|cut|threw|shut off|turned off) (?:\S+ ){0,3}(?:disconnect|breaker|isolator|switch|main|power|plug)|(?:turned|shut|switched|flipped) (?:\S+ ){1,4}off|(?:locked|tagged) .*\b(?:out|tagged|disconnect)|my (?:lock|tag))\b/i;
+
 /** "You're wrong, dead wrong" */
 const endsAtPause = (frame: Frame): boolean => frame.endsAtPause;
 
 const NOTHING_RUNS =
-  '(nothing [(is|at all is)] (running|on|coming on|working|happening)|nothing (runs|comes on|works|turns on)|no (lights|signs of life))';
+  '(nothing [(is|at all is)] (running|on|coming on|working|happening)|nothing (runs|comes on|works|turns on)|no signs of life)';
+/** What a dead unit lacks, told behind it. */
+const NO_LIFE = `(${NOTHING_RUNS}|no lights)`;
 
 /** "We're running out of hope", "we are back on the main street", "it starts in five minutes": nothing turns in it. */
-const runsHere = (frame: Frame): boolean => !RUNS_ELSEWHERE.test(wordBehind(frame));
+const runsHere = (frame: Frame): boolean => {
+  const next = wordBehind(frame);
+  // "She's running sixteen on the low side" is of what the gauges show.
+  const isFigure = holdsNumber(next) || NEAR.test(wordsBehind(frame, 2));
+  return !isFigure && !RUNS_ELSEWHERE.test(next);
+};
+const NEAR = /^(?:right|only|just|still) (?:around|about|at|near|\d|\w+teen\b|\w+ty\b)/i;
 const RUNS_ELSEWHERE =
-  /^(?:out|from|into|to|late|behind|errands|through|instead|away|over|after|ahead|short|in|at|like|around|the|a|an|my|our|your|his|her|their|this|that|me|him|us|them)$/;
+  /^(?:one|about|out|from|into|to|late|behind|errands|through|instead|away|over|after|ahead|short|in|at|like|around|the|a|an|my|our|your|his|her|their|this|that|me|him|us|them)$/;
 
 /** How it starts, stops and defrosts, which only one part of it does: that part need not be named. */
 export const CYCLE_RULES: readonly Rule[] = [
@@ -52,12 +68,12 @@ export const CYCLE_RULES: readonly Rule[] = [
     examples: ['and it runs'],
   }),
   rule(
-    `[(it|that|she|this|<the> unit|whole (unit|thing)) is] [(completely|totally|all|stone|dead)] dead [(as a (doornail|rock|hammer))] [<pause> ${NOTHING_RUNS}]`,
+    `[(it|that|she|this|<the> unit|whole (unit|thing)) is] [(completely|totally|all|stone|dead)] dead [(as a (doornail|rock|hammer))] [<pause> ${NO_LIFE}]`,
     itIsDead,
     { apart: true, beforeTold: true, examples: ['it is dead'] },
   ),
-  rule(`<pause> dead [<pause> ${NOTHING_RUNS}]`, itIsDead, { only: endsAtPause }),
-  rule(`[(it is|unit is|the unit is)] dead ${NOTHING_RUNS}`, itIsDead, {
+  rule(`<pause> dead [<pause> ${NO_LIFE}]`, itIsDead, { only: endsAtPause }),
+  rule(`[(it is|unit is|the unit is)] dead ${NO_LIFE}`, itIsDead, {
     examples: ['dead nothing running'],
   }),
   rule(NOTHING_RUNS, onlyOf('compressor', 'notRunning'), {
@@ -66,7 +82,7 @@ export const CYCLE_RULES: readonly Rule[] = [
     examples: ['nothing is running'],
   }),
   rule(
-    '(it|unit|the unit|the system) (is short cycling|short cycles|keeps short cycling|was short cycling) [on [the] (high|low) pressure [(switch|control)]]',
+    '(it|~she|unit|the unit|the system) (is short cycling|short cycles|keeps short cycling|was short cycling) [on [the] (high|low) pressure [(switch|control)]]',
     onlyOf('compressor', 'shortCycling'),
     { examples: ['it is short cycling'] },
   ),
@@ -108,7 +124,7 @@ export const CYCLE_RULES: readonly Rule[] = [
     { examples: ['it is stuck in defrost', 'it will not come out of defrost'] },
   ),
   rule(
-    '(it|she|the motor|<the> compressor) (just|only) (hums|buzzes|sits there and hums|sits there humming)',
+    '(it|she|the motor|<the> compressor) ((just|only) (hums|buzzes|sits there and hums|sits there humming)|~is [just] sitting there (humming|buzzing)|~sits there (humming|buzzing))',
     onlyOf('compressor', 'humming'),
     {
       examples: ['it just hums'],

@@ -254,6 +254,11 @@ export const FACT_RULES: readonly Rule[] = [
   rule('(a <equipment>|<equipment>)', (tags, frame) =>
     frame.span.from === 0 && frame.endsAtPause ? equipment(tags, frame) : null,
   ),
+  rule(
+    '[(it has|there is|got|i have)] <count:doors> [(glass|solid|swing|sliding)] (doors|door) (in|on) [(the|this|that|a)] (<equipment>|<doored>)',
+    equipment,
+    { unheard: true, only: startsClause, examples: ['six glass doors in the dairy case'] },
+  ),
   rule(`[${IT_IS}] [(a|an|the|their)] <equipment> with <count:doors> (doors|door)`, equipment, {
     examples: ['display case with three doors'],
   }),

@@ -8,7 +8,7 @@ import type { Finding } from './utterance.ts';
 export function finding(part: PartId, told: Finding['state'], frame: Frame): Finding {
   const words = frame.wordsOf(frame.span);
   const state = stateSaid(part, told, words);
-  const torn = part === 'door' && TEARS.test(words) ? 'doorGasket' : part;
+  const torn = part === 'door' && TEARS.test(words) ? 'doorGasket' : lampOr(part, words);
   const coil = coilLastNear(coilThatIces(torn, { state, words }, frame.context), { words, frame });
   const settled = settledFan(coil, frame.context);
   return settled === 'fan'
@@ -41,6 +41,12 @@ function coilThatIces(
   return isUnnamed && (isIce || isCases) ? 'evaporator' : part;
 }
 
+/** "Bulb's out": what no longer shines; one that senses comes loose. */
+const lampOr = (part: PartId, words: string): PartId =>
+  part === 'expansionValveBulb' && !SENSES.test(words) && WENT_OUT.test(words) ? 'light' : part;
+const SENSES = /\b(?:txv|t x v|sensing|valve|remote|stat|thermostat)\b/i;
+const WENT_OUT = /\b(?:out|burnt|burned|blown|blew|dead|flickers?|flickering|busted)\b/i;
+
 const EVAPORATOR: readonly (PartId | null)[] = [
   ...(['evaporator', 'evaporatorFan', 'evaporatorFanMotor', 'defrostHeater'] as const),
   ...(['drainPan', 'drainLine', 'drainHeater', 'defrostTermination'] as const),
@@ -59,20 +65,37 @@ function coilLastNear(
 /** The same of a part that was named in the same breath. */
 export function coilBehind(before: PartId | null, { part, state, words }: Finding): PartId {
   if (before === null || !isUnnamedCoil(part, words)) return part;
-  if (PULLED_IN.includes(before) && OF_A_WIRE.includes(state)) return before;
+  if (
+    PULLED_IN.includes(before) &&
+    (OF_A_WIRE.includes(state) || (VALVES.includes(before) && PASSES.test(words)))
+  )
+    return before;
   return EVAPORATOR.includes(before) ? 'evaporator' : part;
 }
 /** "Contactor's chattering, coil's cooking": no condenser burns. */
 const OF_A_WIRE: readonly Finding['state'][] = ['hot', 'burnt', 'open', 'failed', 'grounded'];
+
+/** What is tested so is wound; what is clean or clear is a coil of pipes. */
+const PASSES = /\b(?:good|ok|okay|fine)$/i;
+
+const VALVES: readonly PartId[] = ['hotGasValve', 'liquidLineSolenoid', 'waterValve'];
 
 /** What is pulled in by a coil of its own, which is changed without the rest. */
 const PULLED_IN: readonly (PartId | null)[] = [
   ...(['hotGasValve', 'liquidLineSolenoid', 'contactor', 'waterValve', 'startRelay'] as const),
 ];
 
-/** "Swapped the coil", behind a solenoid valve: the valve's, since no condenser is swapped as "the coil". */
-export const coilSwapped = (part: PartId, words: string, { lastPart }: Context): PartId =>
-  isUnnamedCoil(part, words) && lastPart !== null && PULLED_IN.includes(lastPart) ? lastPart : part;
+/**
+ * "Swapped the coil", behind a solenoid valve: the valve's, since no condenser is swapped as "the coil". A bulb that is
+ * changed by itself is a lamp's.
+ */
+export function partSwapped(part: PartId, words: string, { lastPart }: Context): PartId {
+  const isValves = SENSES.test(words) || lastPart === 'expansionValve';
+  if (part === 'expansionValveBulb' && !isValves) return 'light';
+  return isUnnamedCoil(part, words) && lastPart !== null && PULLED_IN.includes(lastPart)
+    ? lastPart
+    : part;
+}
 
 const isUnnamedCoil = (part: PartId, words: string): boolean =>
   part === 'condenser' && !/cond|outdoor/i.test(words) && /\bcoils?\b/i.test(words);

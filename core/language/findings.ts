@@ -1,4 +1,4 @@
-import { startsInWords, wordBefore } from './clause-start.ts';
+import { isSwitched, startsInWords, wordBefore } from './clause-start.ts';
 import type { PartId } from '../terms/names.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { LAST_NAMED_RULES } from './findings-of-last.ts';
@@ -7,7 +7,7 @@ import { BULB_RULES } from './bulb-tests.ts';
 import { CYCLE_RULES } from './cycle-findings.ts';
 import { finding, onlyOf } from './finding-of.ts';
 import { cameOffElse } from './comes-off.ts';
-import { BREAKS, stateAt, TELLS, WORKS } from './state-at.ts';
+import { BREAKS, LETS_RUN, stateAt, TELLS, WORKS } from './state-at.ts';
 import { partId, placeId, stateId, tagsIn } from './slots.ts';
 import type { Finding } from './utterance.ts';
 import { DIRT, LIFELESS } from './vocabulary/state-names.ts';
@@ -100,7 +100,9 @@ const lifeless: Means = (tags, frame) => {
   const part = partId(tags['part']);
   if (part === null) return null;
   const state = TURNS.includes(part) ? 'notRunning' : 'failed';
-  return { findings: [finding(part, BREAKS.includes(part) ? 'open' : state, frame)] };
+  // An overload that is out will come back in.
+  const found = part === 'overload' ? 'tripped' : state;
+  return { findings: [finding(part, BREAKS.includes(part) ? 'open' : found, frame)] };
 };
 
 const noneRuns: Means = (tags, frame) => {
@@ -131,7 +133,9 @@ const itIs =
     if (said === null || NOT_OF_A_PART.includes(said)) return null;
     if (!inSentence && !OF_A_PART.includes(said)) return null;
     const means = (last: PartId): Meaning | null => {
-      const part = ONLY_OF[said] ?? last;
+      // "Overload clicked back in and she's running": what it lets run.
+      const runs = said === 'running' && LETS_RUN.has(last) ? 'compressor' : last;
+      const part = ONLY_OF[said] ?? runs;
       const state = stateAt(part, said);
       return state === null ? null : { findings: [finding(part, state, frame)] };
     };
@@ -302,7 +306,7 @@ export const FINDING_RULES: readonly Rule[] = [
     stateIs('missing'),
     { examples: ['there is no filter in it'] },
   ),
-  rule('[there is] no <part> (running|turning|spinning|working)', noneRuns, {
+  rule('[there is] no <part> (running|turning|spinning|working|going)', noneRuns, {
     examples: ['no fan running'],
   }),
   rule(
@@ -317,6 +321,7 @@ export const FINDING_RULES: readonly Rule[] = [
   ),
   rule('(missing|no) (valve|stem|schrader) (cap|caps)', onlyOf('caps', 'missing')),
   rule('<the> <part> <state>', stateOf('state'), {
+    only: (frame) => !isSwitched(frame),
     examples: ['condenser plugged', 'condenser fan not running'],
   }),
   rule(
@@ -343,7 +348,7 @@ export const FINDING_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(neither|none|neither one|none of) [of] [(the|my|them)] <part> (is|are|was) (running|turning|spinning|on|working)',
+    '((neither|none|neither one|none of) [of] [(the|my|them)] <part> (is|are|was)|(not [even] (one|a|a single) [of (the|my|them)]|nary a) <part> [(is|was|in there)]) (running|turning|spinning|on|working|going|coming on|moving|left running)',
     noneRuns,
     {
       examples: ['neither fan is running'],

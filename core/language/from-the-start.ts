@@ -1,6 +1,6 @@
 import type { Tags } from '../grammar/nodes.ts';
 import { isSetting, type QuantityId } from '../terms/quantities.ts';
-import { startsClause } from './clause-start.ts';
+import { startsClause, wordBefore } from './clause-start.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { type Amounted, amountIn, withMore } from './measure.ts';
 import { reading } from './reading-means.ts';
@@ -93,7 +93,11 @@ const settles = (frame: Frame): boolean =>
 const OF_A_METER = /\b(?:volt|amp|ohm|meg|watt|current|resist|capaci|micro|power|mains)/i;
 
 /** "Waited ten": so many minutes, and nothing that is read. */
-const waited: Means = (_tags, frame) => (frame.endsAtPause && startsClause(frame) ? nothing : null);
+const waited: Means = (_tags, frame) => {
+  // "Unplugged it waited five": behind what was done nobody writes a comma.
+  const isSequel = startsClause(frame) || /^(?:it|them|then)$/i.test(wordBefore(frame));
+  return frame.endsAtPause && isSequel ? nothing : null;
+};
 
 const DID =
   '(touched|did|changed|started|adjusted|cleaned|washed|messed with|turned|opened|got into|hooked into)';

@@ -100,6 +100,10 @@ const LENGTH = '(foot|footer|ft)';
 const OF_A_CASE =
   '(dairy|meat|deli|produce|frozen|frozen food|multi deck|open|coffin|service|beverage|bakery|reach in|seafood|cheese)';
 
+const isolated: Means = (_tags, frame) => ({
+  work: [{ did: 'isolate', part: 'disconnect', words: frame.wordsOf(frame.span) }],
+});
+
 /** How a coil is fed and frosts, and what is told of cases, racks and ice machines. */
 export const FEED_RULES: readonly Rule[] = [
   rule(
@@ -178,10 +182,13 @@ export const FEED_RULES: readonly Rule[] = [
   }),
   rule(
     '[(i|we|just|i have|ok)] (killed|cut|shut off|turned off|flipped off|threw|opened|pulled) (the|my) (switch|breaker|toggle|toggle switch|power switch|main|main switch|service switch|disconnect) [off]',
-    (_tags, frame) => ({
-      work: [{ did: 'isolate', part: 'disconnect', words: frame.wordsOf(frame.span) }],
-    }),
+    isolated,
     { examples: ['killed the switch'] },
+  ),
+  rule(
+    '[(i|we|just|i have|ok)] ((turned|shut|switched|flipped|pulled|knocked) the (disconnect|isolator|main switch|service switch|main|breaker) (off|out|open)|(killed|cut|shut off|turned off|switched off|opened|pulled|locked [off]) the isolator) [[(down|over)] at the (wall|panel|board|box|unit)]',
+    isolated,
+    { unheard: true, examples: ['turned the isolator off at the wall'] },
   ),
   rule(
     '(strap|straps|clip|clamp) (is|are) (rusted|gone|broke|broken|missing|rotted) [off]',

@@ -212,7 +212,9 @@ export const HOLES: Holes = {
   none: named(
     'none',
     sequence(
-      parseShape('nothing|dead|zip|zilch|~(nowt|naught|sod all|diddly)|no (voltage|volts|power)'),
+      parseShape(
+        'nothing|dead|zip|zilch|~[a] goose egg|~(nada|nowt|naught|sod all|diddly)|no (voltage|volts|power)',
+      ),
       tag({ number: 0 }),
     ),
   ),
@@ -318,7 +320,7 @@ export const HOLES: Holes = {
   the: named(
     'the',
     parseShape(
-      '[(the|~my|~your|~a|~an|~this|~that|~their|~our|~all the|~all my|~one of the|~both|~both the|~both of the|~one|~some of the|~these|~those|~every|~each)]',
+      '[(the|~my|~your|~a|~an|~this|~that|~their|~our|~all the|~all my|~one of the|~both|~both the|~both of the|~them|~one|~some of the|~these|~those|~every|~each)]',
     ),
   ),
   who: named('who', parseShape(SOMEBODY)),
@@ -329,7 +331,7 @@ export const HOLES: Holes = {
   correction: named(
     'correction',
     parseShape(
-      'no wait|correction|~(no|wait|sorry|make that|make it|i mean|i meant|scratch that|strike that|no make that|no sorry|sorry no|wait no|no i mean|no it is|no that is|rather|actually|or rather|excuse me)',
+      'no wait|correction|~no (hang|hold) on|~(no|wait|sorry|make that|make it|i mean|i meant|scratch that|strike that|no make that|no sorry|sorry no|wait no|no i mean|no it is|no that is|rather|actually|or rather|excuse me)',
     ),
   ),
   pause,

@@ -156,6 +156,14 @@ const jumpedIt: Means = (_tags, frame) =>
           inSentence: false,
         },
       };
+/** "Put the switch back in circuit": the one that was spoken of. */
+const switchBack: Means = (_tags, frame) => ({
+  ofIt: {
+    means: (part) => (JUMPED.has(part) ? did('restore', part, frame) : null),
+    inSentence: false,
+    otherwise: { remarks: [frame.wordsOf(frame.span)] },
+  },
+});
 const JUMPED: ReadonlySet<PartId> = new Set<PartId>([
   ...(['highPressureSwitch', 'lowPressureSwitch', 'temperatureControl', 'overload'] as const),
   ...(['doorSwitch', 'defrostTimer', 'defrostTermination', 'controller', 'contactor'] as const),
@@ -200,6 +208,23 @@ const JUMPER_RULES: readonly Rule[] = [
     named('restore'),
     { examples: ['took the jumper off the low pressure switch'] },
   ),
+  rule(
+    `${I} (took (out|off)|pulled (out|off)|removed|pulled|cut out|yanked) ${MY} [(old|temporary)] ${JUMPER} [that] (somebody|someone|they|he|she|whoever|(the|a) (last|other|previous|night|day|maintenance) (guy|tech|company|crew|fella|outfit)) [had|has] (left|put|stuck|had|ran|installed|jammed|hooked) [in] (on|off|across|from|around|in) <the> <part>`,
+    named('restore'),
+    {
+      unheard: true,
+      examples: ['took out the jumper the last guy left on the low pressure switch'],
+    },
+  ),
+  rule(
+    `[(and|then|so)] ${I} (put|tied|hooked|wired|got|cut) the (switch|control|safety) back (in|into) [(the|its|it is)] [(circuit|line|loop|series)]`,
+    switchBack,
+    { unheard: true, examples: ['put the switch back in circuit'] },
+  ),
+  rule(`${MY} ${JUMPER} ${IS} back (off|out)`, always('remove', 'jumper'), {
+    unheard: true,
+    examples: ['jumper is back off'],
+  }),
   rule(`${I} (jumped|jumpered|bypassed|jump|tied) <the> <part> (out|around)`, named('bypass'), {
     examples: ['jumped the defrost termination out'],
   }),

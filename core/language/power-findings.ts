@@ -1,5 +1,5 @@
 import type { FindingStateId, PartId } from '../terms/names.ts';
-import { startsClause, wordBehind } from './clause-start.ts';
+import { startsClause, wordBefore, wordBehind } from './clause-start.ts';
 import { TURNS } from './fans.ts';
 import { finding } from './finding-of.ts';
 import { stateOf } from './findings.ts';
@@ -35,6 +35,8 @@ const LEFT: Partial<Record<PartId, FindingStateId>> = {
 
 /** "Twenty amp breaker's kicked", "the control fuse popped again" */
 const popped: Means = (tags, frame) => {
+  // "Hit the reset on the high side, kicked off like a mule" is of what it started.
+  if (/^(?:on|at|of|to|for)$/i.test(wordBefore(frame))) return null;
   const part = partId(tags['part']);
   const state = part === null ? undefined : LEFT[part];
   return part === null || state === undefined ? null : found(part, state, frame);
@@ -228,7 +230,7 @@ export const POWER_FINDING_RULES: readonly Rule[] = [
     { unheard: true, examples: ['breaker will not reset'] },
   ),
   rule(
-    `<byUs> [(found|had|see|saw)] <the> (disconnect|breaker) ([was] (in the off position|(turned|switched|shut|pulled|thrown|flipped) off|in the off)|was (pulled|off|thrown|out))`,
+    `<byUs> [(found|had|see|saw)] <the> (disconnect|breaker|isolator) ([was] (in the off position|(turned|switched|shut|pulled|thrown|flipped) off|in the off)|was (pulled|off|thrown|out)|(was|has been|is been|had been|got) [been] left (off|open|pulled|out|in the off position))`,
     (_tags, frame) =>
       found(/breaker/i.test(frame.wordsOf(frame.span)) ? 'breaker' : 'disconnect', 'open', frame),
     { unheard: true, examples: ['found the disconnect in the off position'] },

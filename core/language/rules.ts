@@ -41,6 +41,10 @@ import { SATURATED_SIDE_RULES } from './saturated-sides.ts';
 import { READING_RULES } from './readings.ts';
 import { RECOMMENDATION_RULES } from './recommendations.ts';
 import { REMARK_RULES } from './remarks.ts';
+import { ADVISED_ALOUD_RULES } from './advised-aloud.ts';
+import { TOLD_BESIDE_RULES } from './told-beside.ts';
+import { BESIDE_PLATE_RULES } from './beside-the-plate.ts';
+import { SAFETY_ACT_RULES } from './safeties-acting.ts';
 import { SAFETY_RULES } from './safeties-told.ts';
 import { SITE_RULES } from './site-and-unit.ts';
 import { WORK_TOLD_RULES } from './told-of-work.ts';
@@ -105,6 +109,7 @@ export const RULES: readonly Rule[] = [
   ...SATURATED_SIDE_RULES,
   ...PROBED_RULES,
   ...CIRCUIT_TRACE_RULES,
+  ...BESIDE_PLATE_RULES,
   ...BESIDE_RULES,
   ...CONTROL_RULES,
   ...NEAR_NUMBER_RULES,
@@ -146,17 +151,20 @@ export const RULES: readonly Rule[] = [
   ...RECOMMENDATION_RULES,
   ...ADVISED_RULES,
   ...ADVISED_SO_RULES,
+  ...ADVISED_ALOUD_RULES,
   ...LEFT_OPEN_RULES,
   ...RUN_RULES,
   ...WORK_RULES,
   ...WORKED_SO_RULES,
   ...SIZED_PART_RULES,
   ...SAFETY_RULES,
+  ...SAFETY_ACT_RULES,
   ...SEEN_AND_DONE_RULES,
   ...POWER_FINDING_RULES,
   ...SEEN_RULES,
   ...FINDING_RULES,
   ...TURNED_ROUND_RULES,
+  ...TOLD_BESIDE_RULES,
   ...LEAK_AND_VALVE_RULES,
   ...UNSEEN_RULES,
   ...REMARK_RULES,

@@ -5,7 +5,7 @@ import { withoutStumbles } from './stumbles.ts';
 import { WordSet } from './word-set.ts';
 
 /** What turns to somebody before anything is said: "okay so", "alright," and the like. */
-const LEADS = new WordSet('gloveside ok so and but well hey alright uh um er ah hm');
+const LEADS = new WordSet('gloveside ok so and but well hey alright alrighty uh um er ah hm');
 
 /** "Okay to braze" asks whether it is; "so it's the timer" concludes; "uh huh" answers. */
 const BEGINNINGS = [

@@ -19,6 +19,13 @@ export const TELLS: readonly PartId[] = ['sensor', 'thermometer'];
 /** What is open when it is off. */
 export const BREAKS: readonly PartId[] = ['disconnect', 'breaker'];
 
+/** What lets the compressor run, and turns by itself not. */
+export const LETS_RUN: ReadonlySet<PartId> = new Set<PartId>([
+  ...(['highPressureSwitch', 'lowPressureSwitch', 'overload', 'contactor', 'startRelay'] as const),
+  ...(['startCapacitor', 'runCapacitor', 'breaker', 'fuse', 'disconnect', 'plug'] as const),
+  ...(['temperatureControl', 'wiring', 'terminal', 'transformer', 'controller'] as const),
+]);
+
 /** "Disconnect is off" is open; "the terminal on the contactor" is not a terminal that is on. */
 export function stateAt(part: PartId, state: Finding['state']): Finding['state'] | null {
   if (state === 'notRunning' && BREAKS.includes(part)) return 'open';

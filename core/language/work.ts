@@ -3,7 +3,7 @@ import { capBeside, endsTheList, unlessNameGoesOn } from './part-lists.ts';
 import type { PartId, WorkKindId } from '../terms/names.ts';
 import { isDoneTo } from './done-to.ts';
 import { settledFan } from './fans.ts';
-import { coilSwapped } from './finding-of.ts';
+import { partSwapped } from './finding-of.ts';
 import { PIPES, VALVES } from './left-open.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
@@ -29,7 +29,7 @@ const coilWorkedOn = (did: WorkKindId | null, part: PartId, words: string): Part
 function partMeant(did: WorkKindId | null, named: PartId, frame: Frame): PartId {
   const words = frame.wordsOf(frame.span);
   const part = coilWorkedOn(did, named, words);
-  return did === 'replace' ? coilSwapped(part, words, frame.context) : part;
+  return did === 'replace' ? partSwapped(part, words, frame.context) : part;
 }
 
 /** "Timer's set for four defrosts a day" tells where it stands. */

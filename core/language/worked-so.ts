@@ -1,7 +1,7 @@
 import { wordBehind } from './clause-start.ts';
 import { isDoneTo } from './done-to.ts';
 import { settledFan } from './fans.ts';
-import { finding, coilSwapped } from './finding-of.ts';
+import { finding, partSwapped } from './finding-of.ts';
 import { isNotDone } from './not-done.ts';
 import { unlessNameGoesOn } from './part-lists.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
@@ -16,7 +16,7 @@ const did = (kind: WorkKindId, only?: ReadonlySet<PartId>): Means =>
     if (named === null || only?.has(named) === false) return null;
     if (isNotDone(frame)) return {};
     const words = frame.wordsOf(frame.span);
-    const swapped = kind === 'replace' ? coilSwapped(named, words, frame.context) : named;
+    const swapped = kind === 'replace' ? partSwapped(named, words, frame.context) : named;
     const coil = kind === 'defrost' && swapped === 'condenser' ? 'evaporator' : swapped;
     return { work: [{ did: kind, part: settledFan(coil, frame.context), words }] };
   });
@@ -94,12 +94,12 @@ const I = '[(i|we|just|i just|have|i have|we have|went ahead and|also|i also|and
 const IT = '(it|them|that|her|all of (it|them)|both [of them])';
 const WAY = '[(out|off|down|up|clean|clear|free|back|good)]';
 const CLEANED =
-  '(rodded|jetted|augered|snaked|rooted|shop vac would|shop vacked|shop vacced|shop vacuumed|wet vacced|wet vac would|(co|c o) two d|(co|c o) two would|polished|burnished|sanded|filed|dusted|scraped|foamed|scoured|swabbed)';
+  '(rodded|jetted|augered|snaked|rooted|shop vac would|shop vacked|shop vacced|shop vacuumed|wet vacced|wet vac would|(co|c o) two d|(co|c o) two would|polished|burnished|sanded|filed|dusted|scraped|descaled|de scaled|delimed|de limed|foamed|scoured|swabbed)';
 const TOOK =
-  '(vacuumed|brushed|pulled|blew|got|took|cleaned|scraped|wiped|swept|dug|picked|knocked|washed|rinsed|hosed|combed|peeled|fished|flushed|sucked)';
+  '(vacuumed|brushed|pulled|cleared|blew|got|took|cleaned|scraped|wiped|swept|dug|picked|knocked|washed|rinsed|hosed|combed|peeled|fished|flushed|sucked)';
 const HOW_MUCH =
   '[(all|about|like|a good)] [(the|a|an|some|all the|all that|that|most of the|a whole)] [([<number>] (pounds|pound|ounces|handfuls|handful|inch|inches|bucket|buckets|bag)|ton|bunch|lot|load|mat|pile|carpet|blanket|wad|layer|chunk|ball|glob)] [of] [(solid|old|nasty|thick|loose)]';
-const STUFF = `(${DIRT}|cottonwood seed|slime|paper|plastic|cardboard|napkins|jelly|labels|trash)`;
+const STUFF = `(${DIRT}|cottonwood seed|(mouse|rat|bird|birds|bird is|wasp|mud dauber) nest|nest|shop towel|towel|(shop|old) rag|rag|glove|plastic bag|bag|sock|slime|paper|plastic|cardboard|napkins|jelly|labels|trash)`;
 const NEW = '(new|brand new|fresh|replacement|rebuilt|reman|remanufactured|used|different)';
 const CLEANER =
   '[(some|a little|a bit of|a can of)] [(foam|foaming|coil|acid|alkaline|evap|evaporator|condenser|self rinsing|no rinse|nonacid)] (cleaner|foam|degreaser|brightener|acid|soap|simple cleaner|chemical|chemicals)';

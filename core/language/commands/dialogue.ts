@@ -1,4 +1,10 @@
-import { opensSentence, startsClause, wordBefore, wordBehind } from '../clause-start.ts';
+import {
+  opensSentence,
+  startsClause,
+  wordBefore,
+  wordBehind,
+  wordsBehind,
+} from '../clause-start.ts';
 import { type Frame, heardCommand, type Means, type Rule, rule } from '../rule.ts';
 import type { PlainCommand } from '../utterance.ts';
 import { command } from './command.ts';
@@ -38,9 +44,13 @@ const marks = (frame: Frame): boolean =>
 
 /** "Two more screws and I'm done" is not done yet. */
 const finishNow: Means = (_tags, frame) =>
-  /^and\b/i.test(frame.wordsOf(frame.span)) && STILL_TO_DO.test(clauseBefore(frame))
+  (/^and\b/i.test(frame.wordsOf(frame.span)) && STILL_TO_DO.test(clauseBefore(frame))) ||
+  explainsIt(frame)
     ? null
     : command({ do: 'finish' });
+/** "Disconnect was off, that's it, that's the whole call": so little was wrong. */
+const explainsIt = (frame: Frame): boolean =>
+  /^that['’]?s?(?: is)?(?: (?:the|all|what|everything|why|how)|$)/i.test(wordsBehind(frame, 3));
 const STILL_TO_DO =
   /\b(?:more|let me|gonna|going to|gotta|got to|need to|have to|want to|just|then|when|once|after|soon|till|until|if|should|will|i'll|we'll)\b/i;
 
@@ -148,6 +158,11 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     '(new visit|~(start|begin|open) [a] (new|another) (visit|call|job|one|ticket)|~(new|next) (call|job|ticket|unit)|~start (over|a visit)|~start fresh)',
     plain('newVisit'),
     { only: startsClause, examples: ['new visit', 'start a new visit'] },
+  ),
+  rule(
+    '[(on to (the|our)|now the)] next (one|stop|call|job|customer|unit) [up] [<pause>] (it is|that is|this is|we are at|i am at|is) [at] (the|a|an|our|my|over|across|down|up) <clause>',
+    plain('newVisit'),
+    { alone: true, unheard: true, examples: ['next one it is the bakery across the street'] },
   ),
   heardCommand(ENDED, plain('finish'), {
     alone: true,

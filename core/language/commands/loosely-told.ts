@@ -29,6 +29,10 @@ interface Loose {
 const kept = (as: 'before' | 'after'): string =>
   `(mark|call|save|make|keep|use|log|put|set|record|note|write) ${THESE} [down] [(as|for|is)] [(the|my|our)] ${as} [(readings|numbers)]`;
 
+/** Who is spoken to, as one speaks to a colleague. */
+const SOMEBODY =
+  '[[<pause>] (love|mate|buddy|bud|pal|boss|dear|hon|honey|chief|partner|friend|brother|bro|sweetheart|darling)]';
+
 const LOOSE: readonly Loose[] = [
   {
     means: undo,
@@ -37,12 +41,12 @@ const LOOSE: readonly Loose[] = [
   },
   {
     means: plain('repeat'),
-    shape: `([sorry] [(i|we)] (missed|did not (catch|hear|get|understand)|could not (hear|catch|get)|can not hear) (that|you|it) [(last (part|one)|at all)]|sorry what|(say|run|give me|tell me|hit me with) (that|it) [(by me|to me)] (again|one more time|once more)|(say|tell me) (that|it) [(again|one more time)] slower|speak up|louder|say what|what was that (again|last (part|one|bit))|what are you saying|(tell me|go) again|once more|what did you [just] say|(come again|huh|pardon|say that again|repeat that) [<pause>] (what was that|come again|what did you say|what|say (that|it) again))`,
+    shape: `(come again|say again|pardon me|[sorry] [(i|we)] (missed|did not (catch|hear|get|understand)|could not (hear|catch|get)|can not hear) (that|you|it) [(last (part|one)|at all)]|sorry what|(say|run|give me|tell me|hit me with) (that|it) [(by me|to me)] (again|one more time|once more)|(say|tell me) (that|it) [(again|one more time)] slower|speak up|louder|say what|what was that (again|last (part|one|bit))|what are you saying|(tell me|go) again|once more|what did you [just] say|(come again|huh|pardon|say that again|repeat that) [<pause>] (what was that|come again|what did you say|what|say (that|it) again))`,
     examples: ['run that by me again', 'speak up'],
   },
   {
     means: plain('pause'),
-    shape: `((wait|hold it|stop|pause|stand by|hold that) [for] ${SHORTLY}|hold (that thought|your horses)|take a break|stand by|standby|hush|zip it|stop (recording|listening to me)|[turn] [(the|your)] mic off|turn off (the|your) mic|mute yourself|pause listening|wait one|(hang|sit) tight|(stop|quit) (listening|recording|talking) [for] [${SHORTLY}] [[<pause>] [because] (i|we) (have to|have got to|got to|need to) <clause>])`,
+    shape: `((wait|hold it|stop|pause|stand by|hold that) [for] ${SHORTLY}|(hold (that thought|your horses)|whoa|easy|hang on|hold on|hold up) [<pause>] (quit|stop|do not) (listening|listen|recording|talking|talk) [for] [(a (second|minute|bit|sec|moment))]|hold (that thought|your horses)|take a break|stand by|standby|hush|zip it|stop (recording|listening to me)|[turn] [(the|your)] mic off|turn off (the|your) mic|mute yourself|pause listening|wait one|(hang|sit) tight|(stop|quit) (listening|recording|talking) [for] [${SHORTLY}] [[<pause>] [because] (i|we) (have to|have got to|got to|need to) <clause>])`,
     examples: ['wait a minute', 'stand by'],
   },
   {
@@ -64,13 +68,13 @@ const LOOSE: readonly Loose[] = [
   {
     means: plain('finish'),
     shape:
-      '((all done|done|we are done|i am done|finished) [here] [<pause>] [(and|so|you can|go ahead and)] ((close|wrap|finish) (her|it|this|this one) (out|up)|close out)|(finish|end|complete|finalize) (this|that) (one|unit|call)|finalize (it|this)|that does it|[the] job [is] (done|complete|finished)|all (wrapped up|finished)|(i am|we are) (finished up|done) here|[(i am|we are)] [all] (done|finished|through) (with|on) this (one|unit|box|call|job|machine))',
+      '((all done|done|we are done|i am done|finished) [here] [<pause>] [(and|so|you can|go ahead and)] (((close|wrap|finish) (her|it|this|this one) (out|up)|(write|type) (it|this|her|this one|everything) up|close out))|(finish|end|complete|finalize) (this|that) (one|unit|call)|finalize (it|this)|that does it|[the] job [is] (done|complete|finished)|all (wrapped up|finished)|(i am|we are) (finished up|done) here|[(i am|we are)] [all] (done|finished|through) (with|on) this (one|unit|box|call|job|machine))',
     examples: ['job is done', 'done with this unit'],
   },
   {
     means: plain('newVisit'),
     shape:
-      '([let us] start (a new|another|the next) (visit|call|job|one|ticket|unit)|[(moving|going)] on to the next (one|unit|call|job|box|stop)|(new|next|different) (customer|stop|box|unit) [<pause>] [(same|at the same) (store|site|place|customer|building|address|location|stop)])',
+      '([let us] (start|open|begin|make) (a new|a fresh|a clean|another|the next) (visit|call|job|one|ticket|unit|sheet)|[(moving|going)] on to the next (one|unit|call|job|box|stop)|(new|next|different) (customer|stop|box|unit) [<pause>] [(same|at the same) (store|site|place|customer|building|address|location|stop)])',
     examples: ['on to the next one', 'next stop'],
   },
   {
@@ -91,6 +95,18 @@ const LOOSE: readonly Loose[] = [
     examples: [],
   },
   {
+    means: plain('yes'),
+    shape:
+      '(yes|yep|yup|yeah|right) [<pause>] (that is the one|that would be (it|the one)|you got it|it sure is|that is him|that is her)',
+    examples: ['yep that is the one'],
+  },
+  {
+    means: plain('no'),
+    shape:
+      '(no|nope|nah|naw) [<pause>] (that is not (it|the one|her|him|right)|it is not|not (that one|it|even close))',
+    examples: ['nah that is not it'],
+  },
+  {
     means: answer('no'),
     shape:
       '[(no|nope|nah)] (no|no no|absolutely not|do not|do not do that|leave it [(alone|be)]|not that [one]|i did not say that|that is not what i said|[that is] not right|that is not it)',
@@ -100,5 +116,5 @@ const LOOSE: readonly Loose[] = [
 
 /** The same commands, in the ways that nobody listens for: each is the whole of a sentence. */
 export const LOOSE_COMMANDS: readonly Rule[] = LOOSE.map(({ shape, means, examples }) =>
-  rule(shape, means, { alone: true, unheard: true, examples }),
+  rule(`${shape} ${SOMEBODY}`, means, { alone: true, unheard: true, examples }),
 );

@@ -49,7 +49,7 @@ const BROKEN_OFF = / (?:to|of|the|my|a|an|and|or|than|but|is) $/;
 
 /** Words of which a number or a name of somebody else's say that it is no question to us. */
 const NOT_OURS = new Wording(
-  / (?:lunch|coffee|beer|truck|van|home|office|boss|game|weather|parking|park|phone|invoice|bill|price|cost|costs|pay|paid|if|he|she|they|him|her|them|your|customer|manager|owner|dispatch|somewhere|thing about) /,
+  / (?:lunch|coffee|beer|truck|van|home|office|boss|game|weather|parking|park|phone|invoice|bill|price|cost|costs|pay|paid|if|he|she|they|him|her|them|your|customer|manager|owner|dispatch|somewhere|thing about|time is it) /,
 );
 
 const NUMBER_WORDS = new WordSet([

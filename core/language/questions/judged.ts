@@ -82,6 +82,11 @@ const tripsWhereSet = (side: string): string =>
 /** Whether a part, a test or a control is as it should be, and what a control should be set at. */
 export const JUDGED_QUESTIONS: readonly Rule[] = [
   rule(
+    `how (far|much) (off|is|out) [(is|off|out)] ${THE} (leg|phase|line) [(off|out|high|low)] [(from|of|than|compared to|against)] [the other (two|legs|ones|phases)]`,
+    judge('voltageImbalance'),
+    { unheard: true, examples: ['how far off is that leg from the other two'] },
+  ),
+  rule(
     `((what is|how is|check|give me|how much is|figure) ${THE} (current|amp|amperage|amps) (imbalance|unbalance|balance)|(are|is) ${THE} (amps|currents|current|line currents) (balanced|even|imbalanced|out of balance))`,
     judge('currentImbalance'),
     { examples: ['how is my current balance', 'are the amps balanced'] },

@@ -1,5 +1,5 @@
 import { type Rule, rule } from '../rule.ts';
-import { MY, plain, TELL } from './asking.ts';
+import { ask, MY, plain, TELL } from './asking.ts';
 
 const FLOW =
   '(gallons|gpm|liters|cfm|cubic feet|feet|foot pounds|inch pounds|btu|btus|rpm|rpms|turns|horsepower|tons|cubes|airflow|air|water)';
@@ -11,6 +11,11 @@ const HAVE = '(have|be|move|take|need|flow|use|run|get|make|put out|go|give it|s
 
 /** What only the maker can tell, and no table here: it is said so. */
 export const MAKERS_FIGURES: readonly Rule[] = [
+  rule(
+    `[${TELL}] what (is|would be) (a|the|my) [(normal|typical|usual|good|right)] (pull|draw|amp draw|amperage|amps|current) (on|for|of|with) (a|an|this|that|one of these|the) (half|third|quarter|three quarter|one|two|three|five|ten|small|big|little|fractional) (horse|horsepower|hp|ton) [<clause>]`,
+    () => ask({ ask: 'target', about: 'current' }),
+    { unheard: true, examples: ['what is a normal pull on a half horse one fifteen'] },
+  ),
   rule(
     `[${TELL}] how (many|much) ${FLOW} ${PER} ((should|does|do|would|must|can) ${IT} ${HAVE}|(is|am|are) ${IT} supposed to ${HAVE}|for ${IT})`,
     plain('makersFigure'),

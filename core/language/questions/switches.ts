@@ -40,7 +40,7 @@ const marginsOfSide = SIDES.flatMap(([side, quantity]): readonly Rule[] => {
   const CONTROL = `(${side} (cut out|switch|control|limit|trip [point]|cut off))`;
   return [
     rule(
-      `how (close|near|far) [(${WE}|i am|we are)] [(getting|coming)] (to|from|off|away from|above|below|over|under) [the] (${CONTROL}|(tripping|cutting out|opening) [(on|the)] [the] (${CONTROL}|${side})) [(${WE}|i am|we are)]`,
+      `how (close|near|far) [(${WE}|i am|we are)] [(getting|coming)] (to|from|off|away from|above|below|over|under) [the] (${CONTROL}|(tripping|cutting out|opening|(kicking|going|dropping|shutting|popping|cutting) (out|off)) [(on|the)] [the] (${CONTROL}|${side})) [(${WE}|i am|we are)]`,
       marginOf(quantity),
     ),
     rule(
@@ -48,7 +48,7 @@ const marginsOfSide = SIDES.flatMap(([side, quantity]): readonly Rule[] => {
       marginOf(quantity),
     ),
     rule(
-      `(am i|are we|is it) [getting] (close|near) to ([the] ${CONTROL}|(tripping|cutting out|opening) (on|the) [the] (${CONTROL}|${side}))`,
+      `(am i|are we|is it) [getting] (close|near) to ([the] ${CONTROL}|(tripping|cutting out|opening|(kicking|going|dropping|shutting) (out|off)) (on|the) [the] (${CONTROL}|${side}))`,
       marginOf(quantity),
     ),
     rule(

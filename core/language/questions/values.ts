@@ -60,7 +60,7 @@ const valueOf =
     ask({ ask: 'value', about: quantity });
 
 /** "Is it okay if I move the beer" asks nothing of a reading. */
-const OF_ELSE = /^(?:if|to|there|that|when|with)$/;
+const OF_ELSE = /^(?:if|to|there|that|when|with|pressure|side|head|limit|end)$/;
 
 /** What something should be, what it is, and how far apart the two are. */
 export const VALUE_QUESTIONS: readonly Rule[] = [

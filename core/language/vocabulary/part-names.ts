@@ -101,7 +101,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   doorSwitch: ['door switch', '~light switch'],
   hinge: ['hinge', '~(hinges|door hinge|lid hinge|door hinges)'],
   light: [
-    '~(light|lights|lamp|bulb light|box light)',
+    '~(light|lights|lamp|bulb light|box light|light (bulb|bulbs)|bulbs)',
     '~(light|lights) in the (box|cooler|case|freezer|walk in)',
   ],
   thermometer: ['~thermometer', '~(temp|temperature) gage'],
@@ -174,7 +174,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   joint: [
     '~(joint|joints|braze (joint|joints)|brazed (joint|joints)|flare|flares|flare nut|fitting|fittings)',
   ],
-  hose: ['~(hose|hoses)'],
+  hose: ['~(hose|hoses|hose (gasket|gaskets|seal|seals))'],
   wiring: ['wiring', '~(wire|wires|harness)'],
   terminal: [
     'terminal',
@@ -195,7 +195,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~(fan blades|blade|blades)',
     '~(condenser|evaporator|evap) fan (blade|blades)',
   ],
-  fan: ['fan', '~(fans|fan motor)'],
+  fan: ['fan', '~(fans|fan motor|fan motors)'],
   fanControl: ['~(condenser fan|fan cycling|fan cycle|fan pressure|fan) (control|switch)'],
   filter: ['~(filter|air filter|filters|water filter|water filters)'],
   product: ['~(product|food)'],

@@ -2,7 +2,7 @@ import type { FindingStateId } from '../../terms/names.ts';
 
 /** What settles on a coil or in a drain. */
 export const DIRT =
-  '(grease|dirt|dust|lint|flour|grime|hair|fuzz|cottonwood|crud|gunk|slime|mold|leaves|feathers|fur|debris|scale|cobwebs|sludge|algae)';
+  '(grease|dirt|dust|lint|flour|grime|hair|fuzz|cottonwood|crud|gunk|slime|mold|leaves|feathers|fur|debris|scale|cobwebs|sludge|algae|muck)';
 
 /** What a part is said to be, after "is". */
 export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
@@ -27,7 +27,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~iced [over]',
     '~(frozen|froze|frosted|frosting|icing) [(up|over|solid)]',
     '~(frosted|iced|icing) (up|over) solid',
-    '~(a|one) (block|sheet) of ice',
+    '~(a|one) [(big|giant|huge|great)] (block|sheet) of ice',
     '~(a|one) [(big|solid|giant|huge)] (chunk|hunk|lump) of (ice|frost)',
     '~(a|one) solid (block|sheet|brick) [of (ice|frost)]',
     '~(full of|covered in) (ice|frost)',
@@ -83,7 +83,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   failed: [
     'failed',
     'bad',
-    '~((running|turning|spinning|wired|blowing) backwards|broken|broke|shot|stripped|torn|tore|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|gone bad|blown|seized [up]|locked up|dragging|binding|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|tore up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|(barely|hardly) (turning|running|moving|spinning)|rubbed through|noisy and worn|kicked|wiped out|going (bad|out)|gone out|on (the|it is) way out|acting up|trashed|ruined|busted [up]|[all] (beat|banged|eaten|messed) up|eaten through|crushed|dented|dried out|crumbling)',
+    '~((running|turning|spinning|wired|blowing) backwards|broken|broke|shot|stripped|torn|tore|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|gone bad|blown|seized [up]|locked up|dragging|binding|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|tore up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|(barely|hardly) (turning|running|moving|spinning)|rubbed through|noisy and worn|kicked|wiped out|going (bad|out)|gone out|on (the|it is) way out|acting up|trashed|ruined|busted [up]|[all] (beat|banged|eaten|messed) up|eaten through|crushed|dented|warped|dried out|crumbling)',
   ],
   grounded: [
     '~([dead] (shorted|short) to ground|grounded [out]|going to ground|gone to ground|grounding out|to ground)',
@@ -151,7 +151,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     '(shut|went|kicked) (off|down)',
     'is not trying to start',
     'is not doing anything',
-    'does not (run|start|turn|spin|come on|work)',
+    '(does|~do) not (run|start|turn|spin|come on|work)',
     'quit',
     'stopped',
     'died',
@@ -164,8 +164,8 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'went (bad|out)',
     'failed',
     'blew',
-    'does not close',
-    'does not seal',
+    '(does|~do) not close',
+    '(does|~do) not seal',
     'is not sealing',
     '(has|has got|is got|got) a [(big|small|little|nasty|bad)] (crack|tear|hole|split|rip|cut) [in it]',
     'burned out',
@@ -200,6 +200,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'works [fine]',
     '(seals|closes) [up] (good|nice|fine|tight|all the way)',
   ],
+  plugged: ['~((does|do) not|will not|is not|is hardly|barely) (drain|draining|drains)'],
   dirty: [
     'looks dirty',
     '(has not|has never|have not|have never) been (cleaned|washed|brushed) [in (years|months|forever|a while|ages|a long time)]',
@@ -217,9 +218,9 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     '(reads|tests|ohms [out]|tested|checked|read|ohmed [out]|measured|metered|checks|measures) [as] [wide] open',
     'will not close',
     '(never|did not) (close|closed|make|made|pull in|pulled in)',
-    'does not make',
+    '(does|~do) not make',
     'will not pull in',
-    'does not pull in',
+    '(does|~do) not pull in',
     'is not pulling in',
   ],
   closed: [
