@@ -321,10 +321,7 @@ export const FACT_RULES: readonly Rule[] = [
     examples: ['txv', 'cap tube system'],
   }),
   rule('<pause> [a] <metering>', metering, { only: isWholeMetering }),
-  rule('(and|with|there is|it has [got]|has) no <metering>', () => ({}), {
-    unheard: true,
-    examples: ['and no cap tube'],
-  }),
+  rule('(and|with|there is|it has [got]|has) no <metering>', () => ({}), { unheard: true }),
   rule(
     '[(it is|this is|that is|just|and)] [(a|an)] <metering> [(system|unit|job|setup)] [<pause>] [(and|so|with|there is)] (no (valve|txv|expansion valve)|not a (valve|txv)) [(on|in|to) (it|this [one]|here|there)]',
     metering,

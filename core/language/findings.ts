@@ -205,14 +205,9 @@ const IS =
 
 /** What was found at a part. */
 export const FINDING_RULES: readonly Rule[] = [
-  heardRule('[~the] condenser [(fan|~one|~side)]', whichFan, {
-    tags: { part: 'condenser' },
-    alone: true,
-  }),
-  heardRule('[~the] evaporator [(fan|~one|~side)]', whichFan, {
-    tags: { part: 'evaporator' },
-    alone: true,
-  }),
+  ...['condenser', 'evaporator'].map((part) =>
+    heardRule(`[~the] ${part} [(fan|~one|~side)]`, whichFan, { tags: { part }, alone: true }),
+  ),
   heardRule(`<the> <part> ${IS} <state>`, stateOf('state'), {
     examples: ['condenser is plugged', 'evaporator is a block of ice', 'fan is not running'],
   }),

@@ -131,11 +131,6 @@ const FREELY: readonly Free[] = [
     examples: ['that is me finished send it'],
   },
   {
-    means: nextUnit,
-    shape: `([ok] (new|different|another|next) (unit|one|box|machine) [(now|here|up)] [<pause>] (this|that|it) (is|will be|would be)|next (one|unit|box|machine|up) [(now|here)] (is|will be)|(moving|going|move|on) [on] to) (the|a|an|their|this) <equipment>`,
-    examples: ['next one is the walk in freezer'],
-  },
-  {
     means: plain('help'),
     shape:
       '(what all (do|can) you (do|know|understand|help with)|what (are you|is this thing) (good for|able to do)|how (do|would|can) i (tell|give|say|enter|put in) [(you|it)] (a|the|my) (<quantity>|pressure|temperature|temp|reading|number))',
@@ -158,4 +153,11 @@ const FREELY: readonly Free[] = [
 /** Commands as people give them to people: each is the whole of a sentence. */
 export const FREE_COMMANDS: readonly Rule[] = FREELY.map(({ shape, means, examples }) =>
   rule(`${shape} ${BUD}`, means, { alone: true, unheard: true, examples }),
+);
+
+/** Before the commands that only tell that there is another one. */
+export const NEXT_UNIT: Rule = rule(
+  `([ok] (new|different|another|next) (unit|one|box|machine) [(now|here|up)] [<pause>] (this|that|it) (is|will be|would be)|next (one|unit|box|machine|up) [(now|here)] (is|will be)|(moving|going|move|on) [on] to) (the|a|an|their|this) <equipment>`,
+  nextUnit,
+  { alone: true, unheard: true, examples: ['next one is the walk in freezer'] },
 );
