@@ -99,7 +99,7 @@ const FREELY: readonly Free[] = [
   {
     means: plain('markAfter'),
     shape: `(as left|that is how (i am leaving|i left) it|(mark|call|put|save|log|keep) ${THESE} [down] [(as|for|is)] [(the|my|our|as)] (after|afters|as left|final|finals|(after|final) (numbers|readings)|(final|ending) ones)|(here is|here are|these are|those are|this is|that is) [(your|my|the|our)] (afters|as left|as left (numbers|readings)|(after|final) (numbers|readings))|everything (from (here|now) [on] [out]|after this|(i|we) (say|give you) (now|from here|next)) [is] after|from (here|now) on [out] [it is] (all|everything is) after)`,
-    examples: ['everything from here on is after'],
+    examples: ['as left'],
   },
   {
     means: plain('repeat'),
