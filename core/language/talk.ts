@@ -39,7 +39,7 @@ const unlessWeDid: Means = (_tags, frame) =>
 const ofOtherThings: Means = (tags, frame) =>
   OURS.test(frame.wordsOf(frame.span)) ? null : unlessWeDid(tags, frame);
 const OURS =
-  /^\S+(?: \S+)? of \w+ (?:\w+ ){0,2}(?:fans?|motors?|compressors?|contactors?|fuses|legs|breakers|coils?|valves?|switch(?:es)?|heaters?|probes?|sensors?|drains?|pans?|blades?|belts?|hoses?|gaskets?|doors?)\b/i;
+  /^\S+(?: \S+)? of [\w.]+ (?:[\w.]+ ){0,2}(?:fans?|motors?|compressors?|contactors?|fuses|legs|breakers|coils?|valves?|switch(?:es)?|heaters?|probes?|sensors?|drains?|pans?|blades?|belts?|hoses?|gaskets?|doors?)\b/i;
 
 /** "Swings from twenty eight to forty four every minute" */
 const endsRange = (frame: Frame): boolean => {
