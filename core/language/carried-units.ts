@@ -54,6 +54,11 @@ function unitBeside(reading: Reading, all: readonly Reading[]): UnitId | null {
 /** No two temperatures that are told in one breath on one scale lie further apart. Ours. */
 const MOST_APART = 30;
 
+/** No box that is kept cold is warmer, by the scale in which so few degrees are that warm. Ours. */
+const WARMEST_BOX = 20;
+const isTooWarm = ({ quantity, value = 0 }: Reading, unit: UnitId | null): boolean =>
+  unit === 'degC' && quantity === 'boxTemp' && value > WARMEST_BOX;
+
 /** "Air off four celsius, air on nine"; but a box at 38 beside air at 4 °C is on the other scale. */
 function scaleBeside({ value }: Reading, all: readonly Reading[]): UnitId | null {
   const beside = all.find(
@@ -66,6 +71,7 @@ function scaleBeside({ value }: Reading, all: readonly Reading[]): UnitId | null
 }
 
 function carried(reading: Reading, unit: UnitId | null, { refrigerant }: Context): Reading {
+  if (isTooWarm(reading, unit)) return reading;
   const { quantity, value, unitFrom } = reading;
   if (unitFrom !== 'implied' || value === undefined || unit === reading.unit) return reading;
   if (unit === null || !isOfWholeGauge(unit)) return reading;
