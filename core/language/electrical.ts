@@ -368,7 +368,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     examples: ['nothing out'],
   }),
   rule(
-    `${GOT} ${NO_VOLTS} [out] (at|across|on|to|into|in|out of|from|off|through|between|coming out of|going to|getting to|coming from) <the> <place>`,
+    `${GOT} (${NO_VOLTS} [out] (at|across|on|to|into|in|out of|from|off|through|between|coming out of|going to|getting to|coming from)|dead (at|across|on|to)) <the> <place> [<pause> [(it is|reading)] zero (volts|voltage)]`,
     noVolts(),
     { examples: ['nothing across the contactor', 'no voltage at the compressor'] },
   ),

@@ -124,7 +124,7 @@ const STARTS_AS_NUMBER = new RegExp(
   'i',
 );
 
-const unitByName: Means = (tags, frame) => {
+export const unitByName: Means = (tags, frame) => {
   const found = nameOf('unit')(tags, frame);
   const [fact] = found?.facts ?? [];
   return fact?.fact === 'unit' && startsClause(frame) && !STARTS_AS_NUMBER.test(fact.value)

@@ -259,6 +259,11 @@ const POWER_RULES: readonly Rule[] = [
     examples: ['power is back on'],
   }),
   rule('(the|my) power is (back on|restored|on again)', always('restore', 'disconnect')),
+  rule(
+    '[(i|we)] [(have|just)] (got|have got|have) [(the|my)] power (restored|back on|back) [(at|to|through) (the|my) disconnect]',
+    always('restore', 'disconnect'),
+    { unheard: true, examples: ['got power restored at the disconnect'] },
+  ),
   rule(`${I} (turned|put|switched) the power back on`, always('restore', 'disconnect'), {
     examples: ['turned the power back on'],
   }),

@@ -35,6 +35,7 @@ import { ROWLESS_RULES } from './rowless.ts';
 import { DICTATED_RULES, FIGURE_FIRST_RULES, VALUE_FIRST_RULES } from './value-first.ts';
 import { NEAR_NUMBER_RULES } from './near-numbers.ts';
 import { ONLY_THAT_RULES } from './only-that.ts';
+import { FOUND_WHERE_RULES, PLAINLY_SAID_RULES } from './plainly-said.ts';
 import { PROBED_RULES } from './probed.ts';
 import { RUN_RULES } from './run-again.ts';
 import { SATURATED_SIDE_RULES } from './saturated-sides.ts';
@@ -107,6 +108,7 @@ export const RULES: readonly Rule[] = [
   ...CONDENSING_SIDE_RULES,
   ...AIR_AND_LINE_RULES,
   ...SATURATED_SIDE_RULES,
+  ...PLAINLY_SAID_RULES,
   ...PROBED_RULES,
   ...CIRCUIT_TRACE_RULES,
   ...BESIDE_PLATE_RULES,
@@ -176,6 +178,7 @@ export const RULES: readonly Rule[] = [
   ...ELSEWHERE_RULES,
   ...NOT_MEASURED_RULES,
   ...THING_RULES,
+  ...FOUND_WHERE_RULES,
   ...PEOPLE_RULES,
   ...ALOUD_RULES,
 ];

@@ -19,6 +19,11 @@ const saturatedSide: Means = (tags, frame) => {
 
 /** A side's saturation, told with its name. */
 export const SATURATED_SIDE_RULES: readonly Rule[] = [
+  rule(
+    '[the] (coil|evaporator|evap) is [(running|sitting)] (saturating|saturated|boiling|evaporating) [off] [at] <amount> [saturated]',
+    (tags, frame) => saturatedSide({ ...tags, quantity: 'evaporatingTemp' }, frame),
+    { unheard: true, examples: ['coil is saturating at minus five'] },
+  ),
   rule('[the] <quantity> <link> <amount> (saturated|saturation|sat)', saturatedSide, {
     unheard: true,
     examples: ['head is one oh five degrees saturated'],

@@ -235,7 +235,8 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
   ),
   rule(
     '[(no|nope|no no|oops|sorry|wait|hold on)] (that is not right|that (is|was) wrong|that was not right)',
-    (tags, frame) => ({ ...undo(tags, frame), unlessTold: true }),
+    (tags, frame) =>
+      frame.context.asksYes ? command({ do: 'no' }) : { ...undo(tags, frame), unlessTold: true },
     { apart: true, examples: ['that is not right'] },
   ),
   rule('oops', (tags, frame) => ({ ...undo(tags, frame), unlessTold: true }), {

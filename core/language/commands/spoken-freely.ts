@@ -127,13 +127,13 @@ const FREELY: readonly Free[] = [
   {
     means: plain('finish'),
     shape:
-      '(that is me [all] (done|finished|sorted|through)|(that is|it is) a wrap|i am (done|finished|coming down)|we are (done|finished)|(send|ship) (it|her|that) [(in|off|over|to (them|the office))]|[(you can|go ahead and)] finish (it|her|this) [(up|off)]|do (us|me|up) the (paperwork|ticket|report|write up)|write (it|her|this|the thing) up) [[<pause>] [(so|and|ok)] (i am done|we are done|cheers|(send|ship) (it|her|that) [(in|off)]|finish (it|her|this) [up]|(do|write) (us|me|up) the (paperwork|ticket|report|write up)|write (it|her|this) up|close (it|her) (out|up))]',
+      '(that is me [all] (done|finished|sorted|through)|(that is|it is) a wrap|i am [all] (done|finished|coming down) [here]|we are [all] (done|finished) [here]|all done [here]|(send|ship) (it|her|that) [(in|off|over|to (them|the office))]|[(you can|go ahead and)] finish (it|her|this) [(up|off)]|do (us|me|up) the (paperwork|ticket|report|write up)|write (it|her|this|the thing) up) [[<pause>] [(so|and|ok)] (i am done|we are done|cheers|(send|ship) (it|her|that) [(in|off)]|finish (it|her|this) [up]|(do|write) (us|me|up) the (paperwork|ticket|report|write up)|write (it|her|this) up|close (it|her) (out|up))]',
     examples: ['that is me finished send it'],
   },
   {
     means: plain('help'),
     shape:
-      '(what all (do|can) you (do|know|understand|help with)|what (are you|is this thing) (good for|able to do)|how (do|would|can) i (tell|give|say|enter|put in) [(you|it)] (a|the|my) (<quantity>|pressure|temperature|temp|reading|number))',
+      '(help me out [<pause>] what can i (say|do|ask)|what all (do|can) you (do|know|understand|help with)|what (are you|is this thing) (good for|able to do)|how (do|would|can) i (tell|give|say|enter|put in) [(you|it)] (a|the|my) (<quantity>|pressure|temperature|temp|reading|number))',
     examples: ['how do i tell you a pressure'],
   },
   {

@@ -78,7 +78,7 @@ export const FREE_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    `(when was (somebody|someone|anybody|anyone|one of us|a tech) last (out|here) [(to|on|at)] [(this [one]|it|here|this (unit|box))]|who (topped it up|charged it|worked on (it|this)|was (here|out here|on this)|serviced (it|this)|fixed (it|this)|touched (it|this)|cleaned (it|this)) (last|before|last time) [and how much]|was it (low [on (gas|charge)]|tripped|iced [up]|dirty|plugged|leaking|out|warm|down) (the last (time|visit)|last (time|visit|month|year)) [too]) ${RECKON}`,
+    `(who (replaced|changed|cleaned|fixed|charged|serviced|put in|installed|touched|worked on) <the> <part> (before|last|last time|the last time)|when was <the> <part> (replaced|changed|cleaned|fixed|serviced|swapped|put in) last|when was (somebody|someone|anybody|anyone|one of us|a tech) last (out|here) [(to|on|at)] [(this [one]|it|here|this (unit|box))]|who (topped it up|charged it|worked on (it|this)|was (here|out here|on this)|serviced (it|this)|fixed (it|this)|touched (it|this)|cleaned (it|this)) (last|before|last time) [and how much]|was it (low [on (gas|charge)]|tripped|iced [up]|dirty|plugged|leaking|out|warm|down) (the last (time|visit)|last (time|visit|month|year)) [too]) ${RECKON}`,
     history,
     { unheard: true, examples: ['who topped it up last'] },
   ),

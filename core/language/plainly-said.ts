@@ -1,0 +1,87 @@
+import { headOverSuction } from './both-gauges.ts';
+import { startsClause } from './clause-start.ts';
+import { unitByName } from './facts.ts';
+import { finding } from './finding-of.ts';
+import { stateOf } from './findings.ts';
+import { amountIn, unitFor } from './measure.ts';
+import { asReading, fixed } from './reading-means.ts';
+import { type Means, type Rule, rule } from './rule.ts';
+import { partId } from './slots.ts';
+
+/** A weight: "the charge was too much" and "charge was thirty" are none. */
+const chargeWas: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  const isWeight =
+    unit === 'pounds' || (unit !== null && unitFor(unit, 'mass', frame.context.units) !== null);
+  return isWeight ? fixed('refrigerantCharge')(tags, frame) : null;
+};
+
+/** Of a part the face that shows what it does. */
+const blankFace: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  return part === null ? null : { findings: [finding(part, 'failed', frame)] };
+};
+
+const PUT_IN =
+  '(probed|checked|measured|temped|took|read|((stuck|put|stabbed|dropped|poked|shoved) (a|my|the) (probe|thermometer|stem thermometer|stick) (in|into|between|on)))';
+const CAME_AT =
+  '(is|was|came (in|out|up) [at]|reads|read|shows|showed|says|said|is reading|was reading|is sitting at|was sitting at) [(at|right at)]';
+const WHERE =
+  '(in|on|inside|at|by|over|behind|under) (the|this|that) (cabinet|box|case|cooler|freezer|walk in|reach in|lid|wall|front|back|top|kitchen|ceiling|door)';
+const SIDE = '[(the|a|my)] [(suction|low side|low)]';
+
+/** "Unit is the left hand cooler by the bar": which one, told by where it stands. */
+const unitWhere: Means = (tags, frame) =>
+  BY_PLACE.test(frame.wordsOf(frame.span)) ? unitByName(tags, frame) : null;
+const BY_PLACE =
+  /\b(?:left|right|middle|end|first|second|last|front|back|upstairs|downstairs)\b.*\b(?:cooler|freezer|box|case|fridge|cabinet|unit|machine|walk-?in|reach-?in)\b.*\b(?:by|next to|near|beside|behind|under|across from|closest to|in the|at the|on the)\b/i;
+
+/** What is told in plain words around a name that the rules know. */
+export const PLAINLY_SAID_RULES: readonly Rule[] = [
+  rule('[the] unit is (the|our|their) <clause>', unitWhere, {
+    unheard: true,
+    yields: 'name',
+    examples: ['unit is the left hand cooler by the bar'],
+  }),
+  rule(
+    '[the] [(old|original|whole|total)] charge was [(about|only|at)] <amount> [total]',
+    chargeWas,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['the charge was four pounds'],
+    },
+  ),
+  rule(
+    `[(i|we)] [(just|also|then)] ${PUT_IN} [(the|some|that)] <quantity> [<pause>] [and] (it|that) ${CAME_AT} <amount>`,
+    asReading(),
+    { unheard: true, examples: ['i probed the product and it was thirty nine degrees'] },
+  ),
+  rule(
+    `[the] (head [pressure]|high side|high) <link> <amount:head> over ${SIDE} <amount:suction> [(on (the suction|the low side|the low)|suction|low)]`,
+    headOverSuction,
+    { unheard: true, examples: ['head two fifteen over twenty two suction'] },
+  ),
+  rule(
+    '(sucking|pulling|drawing) <amount:suction> [<pause>] [and] (pushing|pumping|blowing) <amount:head>',
+    headOverSuction,
+    { unheard: true, examples: ['sucking six pushing one forty'] },
+  ),
+  rule(
+    '<the> <part> (is|s) (display|screen|readout|face|keypad) (is|was|has|went|goes) [(gone|all|completely)] (dead|blank|out|dark|black|broken|cracked|garbled|scrambled|not working|not lit [up])',
+    blankFace,
+    { unheard: true, examples: ['controller is display is dead'] },
+  ),
+];
+
+/** Behind what the rules know by where it stands: "the fan in the box" is the evaporator's. */
+export const FOUND_WHERE_RULES: readonly Rule[] = [
+  rule(
+    `<the> <part> ${WHERE} (is|are|was|were|looks|has) [(all|pretty|really|completely)] <state>`,
+    stateOf('state'),
+    {
+      unheard: true,
+      examples: ['thermometer in the cabinet is broken'],
+    },
+  ),
+];
