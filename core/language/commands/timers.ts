@@ -284,6 +284,34 @@ export const TIMER_COMMANDS: readonly Rule[] = [
     unheard: true,
     examples: ['come back in ten minutes'],
   }),
+  rule(
+    '(give|get) me (a|an) (<duration>|<number> minute) (warning|heads up|shout|holler|timer|call)',
+    timer,
+    {
+      unheard: true,
+      apart: true,
+      examples: ['give me a ten minute warning'],
+    },
+  ),
+  rule(
+    '(tell|holler at|let|yell at|remind) me [know] when <number> (is|are) (up|over|gone|done)',
+    soonEnough,
+    {
+      unheard: true,
+      apart: true,
+      examples: ['tell me when fifteen is up'],
+    },
+  ),
+  rule(
+    '(start|set|run|hit) (the|a|my) (clock|timer|watch|stopwatch) (for|on) [(the|this|my)] <timed> [<pause>] [(for|at|give me|it is)] <duration>',
+    timer,
+    { unheard: true, examples: ['start the clock on the pressure test fifteen minutes'] },
+  ),
+  rule('(stop|kill|cancel|shut off|turn off|reset) (the|that|my) (clock|stopwatch)', stop, {
+    unheard: true,
+    alone: true,
+    examples: ['stop the clock'],
+  }),
   rule('[the] timer (off|stop|cancel|done)', stop, {
     alone: true,
     unheard: true,

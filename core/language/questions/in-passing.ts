@@ -1,5 +1,6 @@
 import { startsClause, wordBehind } from '../clause-start.ts';
 import { isElectrical } from '../electrical-quantities.ts';
+import { amountIn } from '../measure.ts';
 import { asReading } from '../reading-means.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
@@ -74,6 +75,14 @@ const compareOf: Means = (tags) => {
   return about === null ? null : ask({ ask: 'compare', about });
 };
 
+/** "Will she hold at five hundred": asked of a vacuum or of a test, and no reading of it. */
+const willHold: Means = (tags, { context: { lastQuantity } }) => {
+  const isVacuum = amountIn(tags).unit === 'micron' || lastQuantity === 'vacuum';
+  return isVacuum
+    ? ask({ ask: 'trend', about: 'vacuum' })
+    : ask({ ask: 'judge', about: 'pressureTest' });
+};
+
 const ofSplit =
   (kind: 'target' | 'value'): Means =>
   () =>
@@ -94,6 +103,11 @@ export const PASSING_QUESTIONS: readonly Rule[] = [
     `what (is|does|do|would|should|will) ${A_BOX} (want|like|need|run|wanting|needing|running|be (running|at|seeing|pulling|getting)|(supposed|meant) to (run|be|have|see)|normally run|usually run) [to (be|run|see|have) [at]] (on|for|in|at|with) ${MY} <asked> [(on|with|for) <refrigerant>] ${TODAY}`,
     targetOf,
     { unheard: true, examples: ['what does a reach in want on suction with one thirty four'] },
+  ),
+  rule(
+    `(where|what) (should|would|must|do) (i|we|you|it|she|this) [(want|need|have) to] be [at] (on|for|with) ${MY} <asked> [(with|on) [(a|an)] (<metering>|<refrigerant>)] ${TODAY}`,
+    targetOf,
+    { unheard: true, examples: ['where should i be on subcooling with a txv'] },
   ),
   rule(
     `((what|how much) (should|ought|would) ${SPLITS} [to] (be splitting|split)|(what|how much) is ${SPLITS} (supposed|meant) to (be splitting|split))`,
@@ -122,6 +136,36 @@ export const PASSING_QUESTIONS: readonly Rule[] = [
     `${MY} <quantity> [still] (${MOVING}) [(any|at all)] (or what|or not|or is it not)`,
     trendOf,
     { unheard: true, only: isWhole, examples: ['head coming down or what'] },
+  ),
+  rule(
+    `how (did|would) ${MY} <quantity> (do|change|respond|look|react|come (out|back)|end up) [now] (after|with|since|from) <clause>`,
+    plain('beforeAfter'),
+    { unheard: true, examples: ['how did the head do after the clean'] },
+  ),
+  rule(
+    '(what is|how much is|give me|what would be) the (spread|difference|split|td|t d|delta [t]|temperature difference) (between|from) <the> (box|return|return air|air|case|cooler) (and|to) <the> (coil|evaporator|evap|evaporating [temp])',
+    () => ask({ ask: 'value', about: 'temperatureDifference' }),
+    { unheard: true, examples: ['what is the spread between box and coil'] },
+  ),
+  rule(
+    '(what is|how much is|give me|what would be) the (spread|difference|split|td|t d|delta [t]|temperature difference) (between|from) <the> (condensing [temp]|condenser|head) (and|to) <the> (ambient|air|outside air|outside)',
+    ofSplit('value'),
+    { unheard: true, examples: ['what is the difference between condensing and ambient'] },
+  ),
+  rule(
+    `(does|do) ${MY} <quantity> (go|fit|match|jive|square|line up|make sense|add up) (with|for|to|at|on) <clause>`,
+    compareOf,
+    { unheard: true, examples: ['does that head go with that ambient'] },
+  ),
+  rule(
+    '(would|do) you (call|say|consider|think) (that|it|this) [(is|was)] [(too|pretty|kind of|a little|really)] (high|low|ok|normal|good|bad|right|off|hot|cold|warm|all right)',
+    compareLast,
+    { unheard: true, only: isWhole, examples: ['would you call that high'] },
+  ),
+  rule(
+    '(will|would|does|did|can|is) (it|she|this|that|the vacuum) [(going to|gonna)] (hold|stay|sit|stop) [(at|under|below|around)] <amount>',
+    willHold,
+    { unheard: true, examples: ['will she hold at five hundred'] },
   ),
   rule(
     `how far (off|out) (am i|are we|is it|is she|is this) (on|with|for|in) ${MY} <asked>`,
@@ -162,7 +206,7 @@ export const PASSING_QUESTIONS: readonly Rule[] = [
     { unheard: true, only: isWhole, examples: ['what is my saturation right now'] },
   ),
   rule(
-    `how (long|much longer|much more time|many more minutes) [<pause>] (before|until|till) (she|it|<the> (box|cooler|freezer|case|walk in)|we) (is|are|gets|get|will be|comes|hits) [(back|down)] [(at|to|down to)] (temp|temperature|set point|where (it|we) (should|needs to|need to) be)`,
+    `how (long|much longer|much more time|many more minutes) [(do|would) you (figure|think|reckon|say)] [you (figure|think|reckon|say)] [<pause>] (before|until|till) (she|it|<the> (box|cooler|freezer|case|walk in)|we) (is|are|gets|get|will be|comes|hits) [(back|down)] [(at|to|down to)] (temp|temperature|set point|where (it|we) (should|needs to|need to) be)`,
     boxEta,
     { unheard: true, examples: ['how much longer before she is at temp'] },
   ),

@@ -23,6 +23,17 @@ const limitByUnit: Means = (tags, frame) => {
   return unit === 'psi' || unit === 'bar' ? limit('testPressure')(tags, frame) : null;
 };
 
+/** "Is it safe to put three hundred on the low side": asked, and not put on; ounces are gas. */
+const testedWith: Means = (tags, frame) => {
+  const { unit, value } = amountIn(tags);
+  const isGas = unit === 'pounds' && value !== null && value <= MOST_POUNDS;
+  if (isGas || unit === 'oz' || unit === 'g' || unit === 'kg') return limit('charge')(tags, frame);
+  const isPressure = unit === null || unit === 'psi' || unit === 'pounds' || unit === 'bar';
+  return isPressure ? limit('testPressure')(tags, frame) : null;
+};
+/** Ours: more pounds than a unit on site takes at once are a pressure. */
+const MOST_POUNDS = 20;
+
 /** How much may be put in. */
 export const LIMIT_QUESTIONS: readonly Rule[] = [
   rule(
@@ -174,6 +185,26 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     '(what|how high|how far|where) (can|could|may|should|do|would) (i|we|you) [safely] (take|run|bring|push|go|put|pump|set|raise|send) [the] [(dry|test)] (nitrogen|nitro|n two|pressure test|test pressure|nitrogen pressure) [up] (to|at) [(on|with|in|for) (this|it|here|that|her|this (one|unit|box|thing|system)|the (low side|high side|coil|system))]',
     limit('testPressure'),
     { unheard: true, examples: ['what can i take the nitrogen to on this'] },
+  ),
+  rule(
+    'how much does (the|that|this|its) (plate|nameplate|tag|sticker|data plate|label) (call for|say|want|list|show|have)',
+    limit('charge'),
+    { unheard: true, examples: ['how much does the tag call for'] },
+  ),
+  rule(
+    '(is it|would it be|is that) (safe|ok|all right|alright|too much|dangerous|fine) (to|if (i|we)) (put|run|use|throw|have) <amount> [of [dry] (nitrogen|pressure|nitro)] (on|in|into) (it|this|that|the (low side|high side|coil|evaporator|condenser|system|line set|unit|box))',
+    testedWith,
+    { unheard: true, examples: ['is it safe to put three hundred on the low side'] },
+  ),
+  rule(
+    '(can|could|should|may) (i|we) [(safely|just|ever)] (put|run|use|throw) <amount> [of [dry] (nitrogen|pressure|nitro)] (on|in|into) (it|this|that|the (low side|high side|coil|evaporator|condenser|system|line set|unit|box))',
+    testedWith,
+    { unheard: true, examples: ['can i put three hundred on the low side'] },
+  ),
+  rule(
+    '((can|could|should|may) (i|we) [(safely|just|ever)]|is it (safe|ok|all right|alright|fine) (to|if (i|we))) ((test|pressure test|pressurize|take|bring|run) (it|this|that|the (low side|high side|coil|evaporator|condenser|system|line set|unit|box|nitrogen)) [up] (to|at|with)|go [up] to) <amount> [(of|with) [dry] (nitrogen|pressure|nitro)] [on (it|this|that|the (low side|high side|coil|evaporator|condenser|system|line set|unit|box))]',
+    testedWith,
+    { unheard: true, examples: ['can i test the low side to three hundred'] },
   ),
   rule('how much (charge|refrigerant|gas|freon)', limit('charge'), {
     alone: true,

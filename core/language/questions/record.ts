@@ -50,6 +50,16 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     plain('before'),
     { examples: ['what did i say the head was before i washed it'] },
   ),
+  rule(
+    'how (many (ounces|pounds|grams|kilos)|much [(gas|refrigerant)]) (went|have gone|has gone|did go|came) (in|out|back in|back out) [(altogether|all together|total|so far|in all|all told)]',
+    plain('moved'),
+    { unheard: true, examples: ['how many ounces went in altogether'] },
+  ),
+  rule(
+    '[(and|so)] what (was|were) (it|she|that|this|everything|things|they|we|i) [(at|like|doing|running|reading|sitting at)] ((when|before) (i|we) [first] (got here|got in|arrived|came in|walked (in|up)|showed up|hooked up|started|began|pulled up)|on arrival|to (start|begin) with|at the start)',
+    plain('before'),
+    { unheard: true, examples: ['what was it when i got here'] },
+  ),
   heardRule(
     '(read it back|what have i got so far|~read (that|them|those|everything|it all|my readings|the readings|me the readings|me my readings|me back) [back] [to me]|~read [me] back (my|the|all the|all my|those|everything|what) [(readings|numbers|you have|i have|you got|i said)]|~(give|tell|show) me ((all the|all my|the|my) (readings|numbers|values)|everything|all (you have|you got|i have|of it|of them)) [(you have|you got|i have)] [so far]|~go over (my|the) (readings|numbers)|~(tell|show|give|read) me what (you|i) [have] (got|have) [so far]|~what (numbers|readings) (do you have|have you got|have i given you) [so far]|~what (do you|have you|did you) (have|got|get) [so far]|~what do i have [so far]|~(say|read|repeat) [me] (my|the|those|all the|all my) (readings|numbers) [back] [to me]|~(what|which) (readings|numbers) (are there|did i give|have you)|~what are my (readings|numbers)|~read me (everything|what you have|what you got)|~give me my readings|~summary|~sum it up|~list [my] readings)',
     plain('readback'),

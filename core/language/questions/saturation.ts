@@ -181,6 +181,15 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     byCounted,
     { unheard: true, examples: ['four oh four at sixty two pounds is what in degrees'] },
   ),
+  rule(
+    `how (cold|hot|warm|many degrees) (is|does|would|will) <amount> ${ON} [(be|get|run|make (it|that)|come (out)|boil)] ${ON}`,
+    saturation,
+    {
+      unheard: true,
+      tags: { as: 'pressure' },
+      examples: ['how cold is twenty pounds on four forty eight'],
+    },
+  ),
   rule('what is <refrigerant> at <amount>', saturation, {
     examples: ['what is four oh four at twenty degrees'],
   }),

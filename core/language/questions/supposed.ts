@@ -49,6 +49,14 @@ export const SUPPOSED_TARGETS: readonly Rule[] = [
     { examples: ['what is head supposed to be at ninety degrees'] },
   ),
   rule(
+    `[${TELL}] (what|what (kind|sort) of|how much) <asked> (should|would|will|do|am) (i|we|it|this|you) [(supposed to)] (be [(at|seeing|looking (at|for)|running|getting|expecting)]|see|have|expect|want|run|get|look for|need) ${SUPPOSING}`,
+    targetSupposing,
+    {
+      unheard: true,
+      examples: ['what kind of head should i be looking at on a ninety five degree day'],
+    },
+  ),
+  rule(
     `${SUPPOSING} [<pause>] (what|where) (should|would|must) ${MY} <asked> (be|run|read|sit) [at]`,
     targetSupposing,
     { examples: ['at ninety five outside what should head be'] },

@@ -40,6 +40,22 @@ export const TOLD_AND_ASKED: readonly Rule[] = [
   rule(`is [a] <amount> [of] <quantity> ${JUDGED} ${FOR}`, judgedOf, {
     examples: ['is eighteen degrees superheat too much for a freezer'],
   }),
+  rule(
+    `(should i|do i need to|should we) (worry|be (worried|concerned)|care) (about|with|over) [(a|an|only)] <amount> [of] <quantity> ${FOR}`,
+    judgedOf,
+    {
+      unheard: true,
+      examples: ['should i worry over twelve pounds of suction'],
+    },
+  ),
+  rule(
+    `(does|do|would) [(a|an)] <amount> [of] <quantity> (sound|look|seem|be) ${JUDGED} [to you] ${FOR}`,
+    judgedOf,
+    {
+      unheard: true,
+      examples: ['does eighteen superheat sound high to you'],
+    },
+  ),
   rule(`is ${MY} <quantity> (of|at) <amount> ${JUDGED} ${FOR}`, judgedOf, {
     examples: ['is superheat of eighteen too high'],
   }),

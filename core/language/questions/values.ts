@@ -132,7 +132,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     { examples: ['what should head and suction be'] },
   ),
   rule(
-    `(what is|what are|give me|tell me|calculate) ${MY} <asked> and ${MY} <asked:second>`,
+    `(what is|what are|give me|tell me|calculate|~read me [back]|~read back|~what (was|were)) ${MY} <asked> and ${MY} <asked:second>`,
     aboutBoth('value'),
     {
       examples: ['what is my superheat and subcooling'],
@@ -326,7 +326,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    '(how far off (is that|is it|are we|is this)|how is (that|it|this) looking|is (it|this) (normal|right)|is (that|it|this) (ok|good|alright|high|low|in line|about right|too high|too low|all right|where it should be|in range|bad)|how does (that|it) look|how am i (doing|looking)|am i (close|ok|good|running high|running low|in range|on target|too high|too low|off)|is that right|how does (that|it|this) compare|how do (i|we) (look|compare)|how (much|far) (over|under|high|low|above|below|out) (am i|are we|is it|is that)|how (high|low) am i|what is the difference|am i (high or low|over or under|above or below)|how close am i|(am i|is it|is that) (in the ballpark|in the neighborhood|anywhere close|about right|on the money|where i should be|where i need to be)|(is|are) (it|that|this|they) supposed to be (that|this|so) (high|low|hot|cold)|(is that|is it) where it (should|needs to) be|[(does|do)] (that|this|it|those|these|they) (look|sound|seem) (right|good|ok|normal|about right|high|low) [to you])',
+    '(how far off (is that|is it|are we|is this)|how is (that|it|this) looking|is (it|this) (normal|right)|is (that|it|this) (ok|good|alright|high|low|in line|about right|too high|too low|all right|where it should be|in range|bad)|how does (that|it) look|how am i (doing|looking)|am i (close|ok|good|running high|running low|in range|on target|too high|too low|off)|is that right|how does (that|it|this) compare|how do (i|we) (look|compare)|how (much|far) (over|under|high|low|above|below|out) (am i|are we|is it|is that)|how (high|low) am i|what is the difference|am i (high or low|over or under|above or below)|how close am i|(am i|is it|is that) (in the ballpark|~in the ball park|in the neighborhood|anywhere close|about right|on the money|where i should be|where i need to be)|(is|are) (it|that|this|they) supposed to be (that|this|so) (high|low|hot|cold)|(is that|is it) where it (should|needs to) be|[(does|do)] (that|this|it|those|these|they) (look|sound|seem) (right|good|ok|normal|about right|high|low) [to you])',
     (_tags, frame) =>
       OF_ELSE.test(wordBehind(frame)) ? null : ask({ ask: 'compare', about: null }),
     {

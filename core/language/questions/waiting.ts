@@ -60,6 +60,11 @@ export const WAITING_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
+    `(is|will|would|can) ${MY} <quantity> [(ever|going to|ever going to)] (make it [(to|down to)]|get [(down|back|up)] to|hit|reach|be at|be down to|come [(down|back)] to|pull [down] to) <amount> [(by|before|in|within) <clause>]`,
+    eta,
+    { unheard: true, examples: ['is the box going to make it to thirty five by noon'] },
+  ),
+  rule(
     `(when|what time) (will|is) ${MY} <quantity> [going to] (be|hit|reach|get to|get down to|be down to|be at|come down to|make|pull down to) [(at|down to)] <amount>`,
     eta,
     { examples: ['when will the box be at thirty six'] },
