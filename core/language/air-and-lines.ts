@@ -367,12 +367,12 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
     furtherAlong,
   ),
   rule(
-    '[(so|and|now)] (i am|we are|it is|that is|you are|only|just|barely) [(only|just|barely)] <amount> (subcooled|subcool|of subcooling)',
+    '([(so|and|now)] (i am|we are|it is|that is|you are|only|just|barely)|~so) [(only|just|barely)] <amount> (subcooled|subcool|of subcooling)',
     fixed('subcooling'),
     { examples: ['i am six subcooled'] },
   ),
   rule(
-    '[(so|and|now)] (i am|we are|it is|that is|you are|only|just|barely) [(only|just|barely)] <amount> (superheated|superheat|of superheat)',
+    '([(so|and|now)] (i am|we are|it is|that is|you are|only|just|barely)|~so) [(only|just|barely)] <amount> (superheated|superheat|of superheat)',
     fixed('superheat'),
     { examples: ['it is twelve superheated'] },
   ),
@@ -435,7 +435,7 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
     { examples: ['termination closes at twenty five'] },
   ),
   rule(
-    '[the] <quantity> (will not|does not|never|can not|did not) (come|comes|go|goes|get|gets|pull|pulls) [down] (below|under|lower than|past|down to) <amount>',
+    '[the] <quantity> (will not|does not|never|can not|did not) (come|comes|go|goes|get|gets|pull|pulls) [(down|up)] (below|under|lower than|past|down to|over|above|up to|higher than|beyond) <amount>',
     stuckAt,
     { examples: ['box will not come below nine'] },
   ),

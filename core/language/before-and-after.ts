@@ -4,7 +4,7 @@ import { amountIn } from './measure.ts';
 import { leftToAsk, reading } from './reading-means.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { tagsIn } from './slots.ts';
+import { quantityId, tagsIn } from './slots.ts';
 
 /** "Two eighty before, two ten after": of what was read last, both left to ask where nothing was. */
 const ofLast: Means = (tags, frame) => {
@@ -19,6 +19,14 @@ const ofLast: Means = (tags, frame) => {
   const unclaimed = [before, tags].flatMap((each) => leftToAsk(each).unclaimed ?? []);
   const otherwise = lastQuantity === null ? null : means(lastQuantity);
   return { ofThat: { means, otherwise: otherwise ?? { unclaimed } } };
+};
+
+/** "Box started at fifty five an hour ago, forty three now": only the second stands there; both are kept as they were told. */
+const agoAndNow: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const found =
+    quantity === null || isElectrical(quantity) ? null : reading(quantity, amountIn(tags), frame);
+  return found === null ? null : { readings: [found], remarks: [frame.wordsOf(frame.span)] };
 };
 
 const WORKED =
@@ -39,6 +47,11 @@ export const BEFORE_AND_AFTER_RULES: readonly Rule[] = [
     `[the] <quantity> ${IS} <amount:before> before [${WORKED}] [<pause>] ${THEN} <amount> (after|now|afterwards|afterward) [${WORKED}]`,
     thenAndNow,
     { unheard: true, examples: ['suction twenty before and thirty after'] },
+  ),
+  rule(
+    `[the] <quantity> (was|were|started [(out|off)]) [(at|up at|down at)] <amount:before> <duration:ago> ago [<pause>] ${THEN} <amount> now`,
+    agoAndNow,
+    { unheard: true, examples: [] },
   ),
   rule(
     `[the] <quantity> before ${IS} <amount:before> [<pause>] [and] after ${IS} <amount>`,

@@ -1,5 +1,6 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { QuantityId } from '../terms/quantities.ts';
+import { startsClause } from './clause-start.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { type Amounted, amountIn } from './measure.ts';
 import { leftToAsk } from './reading-means.ts';
@@ -58,6 +59,12 @@ const movedByWork: Means = (tags, frame) => {
   return step === null || did === null || part === null
     ? step
     : { ...step, work: [{ did, part, words: frame.wordsOf(frame.span) }] };
+};
+
+/** "Down ten degrees in twenty minutes": of whatever it is, and no value of it; what a pressure lost is asked about. */
+const movedSoLong: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  return unit === 'degrees' || unit === 'degF' || unit === 'degC' ? moved(tags, frame) : null;
 };
 
 const ofCoil: Means = (tags, frame) => {
@@ -127,6 +134,11 @@ export const CHANGED_RULES: readonly Rule[] = [
     `[(i|we|it|that|this)] [(has|have|just|only)] ${HANDED} [(the|my)] <quantity> [(up|down|back|back up|back down)] [by] ${STEP} <amount> ${HOW_LONG}`,
     inUnits,
     { unheard: true, examples: ['it knocked the head down thirty pounds'] },
+  ),
+  rule(
+    `[(it|she|that|we|i)] [(has|have|is)] [(only|just|already)] (dropped|lost|fell|fallen|rose|risen|gained|climbed|pulled [down]|(came|come|went|gone) (down|up)|down|up|picked up) ${STEP} <amount> (in|over) [(the last|about|less than|only)] <duration:after>`,
+    movedSoLong,
+    { unheard: true, only: startsClause, examples: ['down ten degrees in twenty minutes'] },
   ),
   rule(`[(the|my)] <quantity> ${STANDS} <amount> ${OFF_BY}`, inUnits, {
     unheard: true,

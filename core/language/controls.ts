@@ -109,7 +109,13 @@ const letsIn: Means = (tags, frame) => {
   const otherwise = controlBySetting(tags, frame) === 'highCutoutPressure' ? leftToAsk(tags) : low;
   const means = (part: PartId): Meaning | null =>
     isCycled(part) && !isTooLow(tags, frame) ? one('fanCutinPressure')(tags, frame) : null;
-  return { ofIt: { means, inSentence: false, otherwise } };
+  // "Thermostat's set for thirty six, cuts in at forty"
+  const ofSetting = (read: QuantityId): Meaning | null =>
+    read === 'setpointTemp' ? { remarks: [frame.wordsOf(frame.span)] } : null;
+  return {
+    ofThat: { means: ofSetting, otherwise },
+    ofIt: { means, inSentence: false, otherwise },
+  };
 };
 
 const fanAlone =

@@ -78,6 +78,21 @@ export const FOOD_RULES: readonly Rule[] = [
     { unheard: true, only: startsClause, examples: ['lobster is fine thirty six'] },
   ),
   rule(
+    `[(the|their|that|all the|some of the)] ${ANY_FOOD} ${THERE} (is|are|was|were) [(still|only|already|all|sitting|up|down)] (at|up at|down at|sitting at|reading|temping|probing|up to|down to) <amount>`,
+    probed,
+    { unheard: true, only: startsClause, examples: ['lobster is at forty eight'] },
+  ),
+  rule(
+    `[(i|we|just|and)] (probed|temped|shot|checked|gunned) ${HOLDS} [(the|some|some of the|their|that)] ${ANY_FOOD} ${THERE} [<pause>] [(and|at|it is|it was|got|and got|and it is)] [at] <amount>`,
+    probed,
+    { unheard: true, examples: ['probed the burgers at thirty nine'] },
+  ),
+  rule(
+    `[(the|all the|their|that)] (product|food|${KEPT}) (is|are|was|were|has|have) [been] (over|above|warmer than|past|under) <amount> [(for|since|all|over) <clause>]`,
+    told,
+    { unheard: true, examples: ['product has been over forty one since midnight'] },
+  ),
+  rule(
     `[(i|we|just|and)] (stuck|put|shoved|jammed|poked|set|dropped|got|have [got]|placed|pushed) (my|a|the) [(temp|pocket|stem|meat)] (probe|thermometer|thermocouple|stem) (in|into|down in|inside) ${HOLDS} [(the|some|some of the|their|that)] ${ANY_FOOD} [<pause>] [(and|so)] [(it|that|he|she|i)] (is|got|have|have got|am getting|reads|says|shows|read|said|showed|came up|came out|comes up|showing|reading|at) [(at|with)] <amount>`,
     probed,
     {

@@ -1,4 +1,4 @@
-import { opensSentence, startsClause, wordBefore, wordBehind } from './clause-start.ts';
+import { opensSentence, startsClause } from './clause-start.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
@@ -6,7 +6,6 @@ import { minutesIn } from './durations.ts';
 import { type Amounted, amountIn, isVacuumUnit, unitFor } from './measure.ts';
 import { fixed, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { headOverSuction, highAndLow } from './both-gauges.ts';
 import { liesAbove } from './plausible.ts';
 import { numberIn, quantityId, tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
@@ -206,62 +205,6 @@ const takenUp: Means = (tags, frame) => {
   return { ofThat: { means, otherwise: isTest ? (test ?? leftToAsk(tags)) : leftToAsk(tags) } };
 };
 
-const SO = '[(is|at|was|was at|is at|reads|of|running|is running|sitting at)]';
-
-/** Ours: no head of a unit that runs is lower; the low of a day, or of anything else, is no pressure. */
-const LEAST_HIGH = 60;
-const isOfPressure = ({ unit }: Amounted): boolean =>
-  unit === null || ['psi', 'pounds', 'bar', 'kPa', 'inches', 'inHg'].includes(unit);
-const OF_A_DAY =
-  /^(?:today|tonight|tomorrow|outside|out|this|degrees|percent|for|of|in|on|dollars|bucks|to)$/;
-
-/** "On four oh seven C low's sixty two": of two gauges, and only where nothing but that gauge was named. */
-const sideAt =
-  (side: 'low' | 'high'): Means =>
-  (tags, frame) => {
-    const amount = amountIn(tags);
-    const { value } = amount;
-    if (!isOfPressure(amount) || value === null || OF_A_DAY.test(wordBehind(frame))) return null;
-    if (!startsClause(frame) && !LEADS_TO_SIDE.test(wordBefore(frame))) return null;
-    const found = fixed(side === 'low' ? 'suctionPressure' : 'headPressure')(tags, frame);
-    const isSure = side === 'low' || amount.unit !== null || value > HOTTEST_DAY;
-    if (found === null || isSure) return found;
-    const means = (last: QuantityId): Meaning | null => (GAUGES.includes(last) ? found : null);
-    const { lastQuantity } = frame.context;
-    return {
-      ofThat: { means, otherwise: (lastQuantity && means(lastQuantity)) ?? leftToAsk(tags) },
-    };
-  };
-/** Ours: a high that is less may be the day's, where no gauge was told of before. */
-const HOTTEST_DAY = 130;
-const GAUGES: readonly QuantityId[] = ['headPressure', 'suctionPressure'];
-const LEADS_TO_SIDE =
-  /^(?:a|b|c|d|f|and|but|so|with|now|then|psi|pounds|bar|\d+\w?|\w+ty|\w+teen)$/i;
-
-/** Ours: further apart two figures are no needle that moves between them. */
-const NEAR = 15;
-const LEAST_LOW = 5;
-/** "High two ten two twelve" */
-const betweenOn =
-  (side: 'low' | 'high'): Means =>
-  (tags, frame) => {
-    const [low, high] = ['one', 'two'].map((slot) => numberIn(tagsIn(tags[slot])?.['number']));
-    if (low == null || high == null || high <= low || high - low > NEAR) return null;
-    if (!frame.endsAtPause || low < LEAST_LOW) return null;
-    if (side === 'high' && low < LEAST_HIGH) return null;
-    const amount = { value: null, low, high, unit: null, hedged: false, overlimit: false };
-    const quantity = side === 'low' ? 'suctionPressure' : 'headPressure';
-    const found = reading(quantity, amount, frame);
-    return found === null ? null : { readings: [found] };
-  };
-
-/** "Low thirty, high two ten" */
-const eachSide: Means = (tags, frame) => {
-  const sides = [amountIn(tagsIn(tags['head']) ?? {}), amountIn(tagsIn(tags['suction']) ?? {})];
-  const isHead = sides.some(({ unit }) => unit !== null) || (sides[0]?.value ?? 0) >= LEAST_HIGH;
-  return isHead && sides.every(isOfPressure) ? highAndLow(tags, frame) : null;
-};
-
 /** What gauges show, told as one looks at them. */
 export const GAUGE_TALK_RULES: readonly Rule[] = [
   rule(
@@ -294,51 +237,6 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
     (tags, frame) =>
       canBeMicrons(amountIn(tags)) ? fixed('vacuum', afterIn(tags))(tags, frame) : leftToAsk(tags),
     { examples: [] },
-  ),
-  ...(['low', 'high'] as const).map((side) =>
-    rule(
-      `[(and|but|so|now|then)] [(the|my)] ${side} (is|was|reads|at|reading|running|says|shows|has been|came (up|down) to|dropped to|went to|climbed to) [(at|running|sitting|reading|holding|showing|now|back|still|only|just|up|down)] [(at|to|up to|down to)] <amount>`,
-      sideAt(side),
-      {
-        unheard: true,
-        examples: [side === 'low' ? 'low is at twenty eight' : 'the high is at two forty'],
-      },
-    ),
-  ),
-  ...(['low', 'high'] as const).map((side) =>
-    rule(
-      `[(the|my|uh)] ${side} [(is|at|is at|was|reads)] <short:one> [(or|to|<pause>)] <short:two>`,
-      betweenOn(side),
-      { unheard: true, only: startsClause, examples: [] },
-    ),
-  ),
-  rule(
-    `[the] low ${SO} <amount:suction> [<pause>] [(and|with|but)] [the] high ${SO} <amount:head>`,
-    eachSide,
-    { unheard: true, only: startsClause, examples: ['low thirty high two ten'] },
-  ),
-  rule(
-    `[the] high ${SO} <amount:head> [<pause>] [(and|with|but)] [the] low ${SO} <amount:suction>`,
-    eachSide,
-    { unheard: true, only: startsClause, examples: ['high is two ten and low is thirty'] },
-  ),
-  rule(
-    '[(now|and|so|and now)] [(she|it|they|everything|the (unit|system)|i|we)] [(is|has|are|have|am|all)] [now] (leveled (off|out)|settled [(out|in|down)]|sat|sitting|holding|held|steadied [(out|up)]|stabilized|balanced [out]|steady|(come|came|gone|went) (down|up|back)|dropped|climbed) [(at|to|around|out at)] <amount:head> over <amount:suction>',
-    headOverSuction,
-    {
-      unheard: true,
-      only: startsClause,
-      examples: ['now she is leveled off at one sixty eight over eleven'],
-    },
-  ),
-  rule(
-    '[(it|she|he|compressor|the compressor)] [is] (sucking|pulling|drawing) [(at|down to)] <amount:suction> [<pause>] [and] [(it|she)] [is] (pushing|discharging|pumping [out]) [(at|up to)] <amount:head>',
-    eachSide,
-    {
-      unheard: true,
-      only: startsClause,
-      examples: ['sucking at two point one bar and pushing twelve'],
-    },
   ),
   rule(
     '[(after (lunch|a while|a bit|a (coffee|smoke|break|cuppa)|that|an hour)|and|but)] [<pause>] [(and|then)] (it|she|that) (was|is) still [(at|holding [at]|sitting [at]|showing|reading|on)] <amount>',
@@ -425,7 +323,7 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
     { examples: ['equalized at one sixty'] },
   ),
   rule(
-    '[the] <quantity> (is|keeps) [(still|just|really)] (climbing|rising|going up|coming up|dropping|falling|going down|coming down|moving|shooting up|creeping up|building) <pause> [(it is|now|i have|at)] <amount:one> [<pause> [(now|and)] <amount:two> [<pause> [(now|and)] <amount:three>]]',
+    '[the] <quantity> (is|keeps) [(still|just|really)] (climbing|rising|going up|coming up|dropping|falling|going down|coming down|moving|shooting up|creeping [(up|down)]|building|pulling down|sinking) <pause> [(it is|now|i have|at)] <amount:one> [<pause> [(now|and)] <amount:two> [<pause> [(now|and)] <amount:three>]]',
     moving,
     { examples: [] },
   ),

@@ -1,4 +1,4 @@
-import { wordBefore } from './clause-start.ts';
+import { wordBefore, wordBehind } from './clause-start.ts';
 import { isCounted, isCutShort } from './cut-numbers.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
@@ -97,7 +97,11 @@ const inAndOut: Means = (tags, frame) => {
 const ofTheCoil: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
   const isThermal = unit === null || unit === 'degrees' || unit === 'degF' || unit === 'degC';
-  return isThermal && !isCounted(amountIn(tags), frame)
+  // "Evap's running a ten degree TD"
+  const isOfElse = /^(?:t|td|split|difference|delta|drop|spread|superheat|subcooling)$/.test(
+    wordBehind(frame),
+  );
+  return isThermal && !isOfElse && !isCounted(amountIn(tags), frame)
     ? asReading()({ ...tags, quantity: 'evaporatingTemp' }, frame)
     : null;
 };

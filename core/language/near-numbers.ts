@@ -37,6 +37,10 @@ const begunAgain: Means = (tags, frame) => {
   const begun = again.split(/\s+/).slice(0, -1).join(' ');
   if (quantity === null || isElectrical(quantity) || begun === '') return null;
   if (!first.toLowerCase().endsWith(` ${begun.toLowerCase()}`)) return null;
+  // "Head one ninety, ninety six liquid" tells two.
+  const started = numberIn(tagsIn(tags['begun'])?.['number']);
+  const { value } = amountIn(tags);
+  if (started !== null && value !== null && value < started) return null;
   const found = reading(quantity, amountIn(tags), frame);
   return found === null ? null : { readings: [found] };
 };
@@ -121,6 +125,11 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
     `(it is|box is|<the> box is|unit is|<the> unit is|it) [(reading|showing|saying|at|says|shows|reads)] <amount:shown> on [the] ${DISPLAY} [<pause>] [(but|and)] (my|mine) ${PROBE} ${SHOWS} <amount>`,
     boxByProbe,
     { examples: ['it is reading forty four on the display but my probe is showing forty one'] },
+  ),
+  rule(
+    `(it is|i have|i have got|got|box is) <amount> (on|by|with|off|according to) (my|mine|the) ${PROBE} [<pause>] [(but|and)] [(it is|only)] <amount:shown> (on|by|according to) ((theirs|their <clause>)|[the] ${DISPLAY})`,
+    boxByProbe,
+    { unheard: true, examples: ['it is forty one by my thermometer and thirty eight on theirs'] },
   ),
   rule(
     `[(my|the)] ${PROBE} ${SHOWS} <amount> [<pause>] [(but|and)] [the] ${DISPLAY} (says|is|reads|is reading|is showing|shows|is saying) <amount:shown>`,

@@ -97,7 +97,8 @@ const refrigerantAndCharge: Means = (tags, frame) => {
 const gasAndWeight: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
   const isWeight = unit === 'oz' || unit === 'g' || unit === 'kg' || unit === 'pounds';
-  const isNamed = isNamedSurely(frame.wordsOf(frame.span), frame);
+  const words = frame.wordsOf(frame.span);
+  const isNamed = isNamedSurely(words, frame) || /\b(?:unit|system|machine|box|one),/i.test(words);
   return isWeight && isNamed && frame.endsAtPause ? refrigerantAndCharge(tags, frame) : null;
 };
 
@@ -220,11 +221,15 @@ export const PLATE_RULES: readonly Rule[] = [
     alone: true,
     examples: [],
   }),
-  rule('<refrigerant> <pause> <amount> [(charge|total|of it)]', gasAndWeight, {
-    unheard: true,
-    only: startsClause,
-    examples: [],
-  }),
+  rule(
+    '[(it is|this is|this one is|that is)] [(a|an)] <refrigerant> [(unit|system|machine|box|one)] <pause> <amount> [(charge|total|of it)]',
+    gasAndWeight,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: [],
+    },
+  ),
   rule(
     `[the] (inside of [the] door|inside door|door|decal|serial (plate|tag|sticker)|rating plate|back panel|tag inside|sticker inside|it) ${SAYS} <refrigerant> <pause> [(and|with|at)] <amount> [(charge|of it|total)]`,
     refrigerantAndCharge,

@@ -90,6 +90,12 @@ const airAtPart: Means = (tags, frame) => {
   return found === null ? null : { readings: [found] };
 };
 
+/** "Filter drier ninety six in, ninety four out": of what a fluid goes through; a contactor is metered. */
+const throughNamed: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  return part === 'filterDrier' || part === 'liquidLine' ? throughPart(part, tags, frame) : null;
+};
+
 /** "It's ninety one in that closet": where a condenser stands it breathes that air. */
 const aroundUnit: Means = (tags, frame) => {
   const found = degrees('ambientTemp', tags, frame);
@@ -191,6 +197,10 @@ export const PROBED_RULES: readonly Rule[] = [
     unheard: true,
     examples: ['six inches out from the compressor discharge is two oh eight'],
   }),
+  rule(`[the] <quantity> [line] <link> <amount> [<pause>] ${FAR} ${FROM}`, along, {
+    unheard: true,
+    examples: ['suction line is forty two six inches off the compressor'],
+  }),
   rule(`[the] <quantity> [line] [(at|is)] ${FAR} ${FROM} <link> <amount>`, along, {
     unheard: true,
     examples: ['discharge six inches out from the compressor is two oh eight'],
@@ -258,6 +268,11 @@ export const PROBED_RULES: readonly Rule[] = [
     '[(it is|i have|i have got|i got|got)] <amount> (at|on|in front of|going into|into) the <part> (inlet|face|intake|entrance|air inlet|entering side)',
     airAtPart,
     { unheard: true, examples: ['ninety six at the coil inlet'] },
+  ),
+  rule(
+    `<the> <part> [(is|was|at|has|has got|reads)] [(at|got)] <amount:in> [(going|coming|flowing)] in [<pause>] [(and|but)] [(it is|is)] <amount:out> [(going|coming)] (out|back out)`,
+    throughNamed,
+    { unheard: true, examples: ['filter dryer ninety six in ninety four out'] },
   ),
   rule(
     '[(it is|got|i have|i got|only|still)] <amount> (in|on) [all] (the|their|my) [(top|front|back|left|right|cold|salad)] (pans|wells|inserts)',

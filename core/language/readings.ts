@@ -161,8 +161,13 @@ const unlessOfPart: Means = (tags, frame) =>
     ? null
     : asReading()(tags, frame);
 
+/** "Ninety six liquid, so ten subcooled": what is concluded is another. */
+const CONCLUDES = /[,;] so\b/i;
 const unlessCounted: Means = (tags, frame) =>
-  isCounted(amountIn(tags), frame, quantityId(tags['quantity'])) ? null : asReading()(tags, frame);
+  CONCLUDES.test(frame.wordsOf(frame.span)) ||
+  isCounted(amountIn(tags), frame, quantityId(tags['quantity']))
+    ? null
+    : asReading()(tags, frame);
 
 const ARRIVAL =
   '(when i got here|on arrival|~when we (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|~when i (got there|arrived|came in|first got here|showed up|pulled up|walked (in|up)|first (walked (in|up)|came in|looked at it)|got to it|first hooked up|hooked up)|~(at|upon) arrival)';

@@ -69,6 +69,7 @@ import { ERRAND_RULES } from './errands.ts';
 import { EXPECTATION_RULES } from './expectations.ts';
 import { LEAK_AND_VALVE_RULES } from './leaks-and-valves.ts';
 import { LEG_RULES } from './supply-legs.ts';
+import { SIDE_RULES } from './sides-told.ts';
 import { SIZED_PART_RULES } from './sized-parts.ts';
 import { JOB_RULES } from './job-told.ts';
 import { TEST_TOLD_RULES } from './tests-told.ts';
@@ -130,6 +131,7 @@ export const RULES: readonly Rule[] = [
   ...FIGURE_FIRST_RULES,
   ...ANSWER_RULES,
   ...FEED_RULES,
+  ...SIDE_RULES,
   ...GAUGE_TALK_RULES,
   ...LOOSE_RULES,
   ...WORK_TOLD_RULES,

@@ -1,6 +1,8 @@
 import type { QuantityId } from '../terms/quantities.ts';
 import { type Means, type Rule, rule } from './rule.ts';
-import { quantityId } from './slots.ts';
+import { amountIn } from './measure.ts';
+import { fixed } from './reading-means.ts';
+import { quantityId, tagsIn } from './slots.ts';
 import { degrees } from './through-part.ts';
 
 /** "Head one oh five degrees saturated": the side that is named, as the temperature that it boils or condenses at. */
@@ -17,12 +19,34 @@ const saturatedSide: Means = (tags, frame) => {
   return found === null ? null : { readings: [found] };
 };
 
+/** "Seventeen on the suction, that's about minus three": a pressure, and the same as its temperature. */
+const atItsSaturation: Means = (tags, frame) => {
+  const side = quantityId(tags['quantity']);
+  const saturated = side === 'headPressure' || side === 'suctionPressure' ? SATURATED[side] : null;
+  const sat = tagsIn(tags['sat']);
+  if (side === null || saturated == null || sat === null) return null;
+  const { unit, value } = amountIn(sat);
+  const isNamed = /\b(?:sat\w*|evaporating|condensing|boiling)$/i.test(frame.wordsOf(frame.span));
+  const isDegrees = unit === 'degrees' || unit === 'degF' || unit === 'degC';
+  if (!isNamed && !isDegrees && (value ?? 0) >= 0) return null;
+  const pressure = fixed(side)(tags, frame);
+  const found = degrees(saturated, sat, frame);
+  return pressure?.readings === undefined || found === null
+    ? null
+    : { readings: [...pressure.readings, found] };
+};
+
 /** A side's saturation, told with its name. */
 export const SATURATED_SIDE_RULES: readonly Rule[] = [
   rule(
     '[the] (coil|evaporator|evap) is [(running|sitting)] (saturating|saturated|boiling|evaporating) [off] [at] <amount> [saturated]',
     (tags, frame) => saturatedSide({ ...tags, quantity: 'evaporatingTemp' }, frame),
     { unheard: true, examples: ['coil is saturating at minus five'] },
+  ),
+  rule(
+    '([the] <quantity> <link> <amount>|<amount> (on|of) <the> <quantity>) [<pause>] (that is|which is|so that is|which puts it at|is) [what] [<pause>] <amount:sat> [(saturated|saturation|evaporating|condensing|boiling|sat)]',
+    atItsSaturation,
+    { unheard: true, examples: ['seventeen on the suction that is about minus three degrees'] },
   ),
   rule('[the] <quantity> <link> <amount> (saturated|saturation|sat)', saturatedSide, {
     unheard: true,

@@ -10,6 +10,7 @@ import { numberIn, signedIn } from './slots.ts';
 import { WordSet } from './word-set.ts';
 
 const nothing: Means = () => ({});
+const unlessBroken: Means = (_tags, frame) => (/[,;]/.test(frame.wordsOf(frame.span)) ? null : {});
 
 /** Of whatever lasts or is full. */
 const MOST_TOLD = 999;
@@ -293,7 +294,8 @@ export const TALK_RULES: readonly Rule[] = [
       examples: ['store number fourteen'],
     },
   ),
-  rule('(line|leg|phase) [(number|numbers)] <number>', nothing, { examples: ['leg two'] }),
+  // "Forty two on the suction line, twenty on the gauge" counts no lines.
+  rule('(line|leg|phase) [(number|numbers)] <number>', unlessBroken, { examples: ['leg two'] }),
   rule(
     `[(it is|that is|need|i need|get me|hand me|give me|grab|grab me|bring|bring me|order|order me|find|find me|it has [got]|it is got|there is|got|we have|i have)] [(a|an|the|that|my|another)] [about] <number> ${SIZE} [(nitrogen|recovery|steel|round|flat|oxygen|acetylene|run|start|pull out)] ${SIZED} [(in it|in there|in here|on it|up here|here)]`,
     nothing,

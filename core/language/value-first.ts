@@ -52,7 +52,7 @@ const before: Means = (tags, frame) => {
 const COOLER = /\bdegrees? cooler$/i;
 
 const HAVE =
-  '[(i have|i got|i have got|i am getting|i am reading|i am seeing|i see|we have|we got|we have got|there is|reading|getting|seeing|showing|got|pulling|holding|running|carrying|pushing|making|it (pulls|holds|runs))] [(a|an|only|about a)]';
+  '[(i have|i got|i have got|i am (getting|reading|seeing|showing|running|holding)|we are (getting|seeing|running|showing)|i see|we have|we got|we have got|there is|reading|getting|seeing|showing|got|pulling|holding|running|carrying|pushing|making|it (pulls|holds|runs))] [(a|an|only|about a)]';
 
 /** What may stand behind all that is told: "is what the head should be", "is what the supply house had" tell more. */
 const GOES_ON =
@@ -149,6 +149,14 @@ export const VALUE_FIRST_RULES: readonly Rule[] = [
   rule('<amount:one> <quantity:first> [and] <amount:two> <quantity:second>', eachBefore, {
     examples: ['ninety one liquid one ten condensing'],
   }),
+  rule(
+    `${HAVE} <amount:one> <quantity:first> [(and|with)] [(a|an|about a)] <amount:two> <quantity:second>`,
+    eachBefore,
+    {
+      unheard: true,
+      examples: ['i have a one sixty five head and an eighteen suction'],
+    },
+  ),
 ];
 
 /** One value, told before what it is of or behind who reads it. */

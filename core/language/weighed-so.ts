@@ -225,6 +225,11 @@ export const WEIGHED_SO_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    `[(it|she|that|this one)] took [(about|only)] <amount> ${OF_GAS} to (fill|top|charge|clear|get|satisfy) (it|her|the (system|glass|unit|sight glass)) [(up|off|out|right|back up)]`,
+    added,
+    { unheard: true, examples: ['took four pounds six to fill her'] },
+  ),
+  rule(
     `${I} (got|recovered|pulled|took|reclaimed) [(out|back)] [(the|all the|all of the|what) (gas|charge|refrigerant|freon) [was left]] [<pause>] [(only|just|back|about|that was)] <amount> ${OF_GAS} out of (a|an|the|its) [(full|nameplate|factory)] [charge of] <amount:holds> [(charge|nameplate|unit|system)]`,
     outOfHolding,
     { unheard: true, examples: ['reclaimed the gas four hundred grams out of a six fifty'] },
@@ -288,7 +293,7 @@ export const WEIGHED_SO_RULES: readonly Rule[] = [
     { unheard: true, examples: ['charge was short by ten ounces'] },
   ),
   rule(
-    `[(${IT}|i|we) (is|was|am|were|are)] [(about|only|maybe|still)] (short|low|light|under|shy|over|overcharged|undercharged|heavy) [on (charge|gas)] [by] <amount>`,
+    `[(${IT}|i|we) (is|was|am|were|are)] [(about|only|maybe|still)] (short|low|light|under|shy|over|overcharged|undercharged|heavy) [on (charge|gas)] [by] <amount> [(i would (guess|say|think)|i (think|figure|guess|reckon)|maybe)]`,
     shortBy(false),
     { unheard: true, apart: true, examples: ['overcharged by six ounces'] },
   ),
@@ -296,6 +301,11 @@ export const WEIGHED_SO_RULES: readonly Rule[] = [
     `((${IT}|charge|the charge) (is|was) [(about|only|maybe|still)] <amount> (short|low|light|under|over|undercharged|overcharged|shy|heavy) [on (charge|gas)]|(i|we) (am|was|are|were) [(about|only|maybe|still)] <amount> (short|low|light|shy|heavy|under|over) on (charge|gas))`,
     shortBy(false),
     { unheard: true, examples: ['it is eight ounces over'] },
+  ),
+  rule(
+    '[(it is|she is|we are|i am)] [(about|only|still)] <amount> (short of|shy of|under|over|above|below|more than) [the] (plate|nameplate|tag|factory charge|plate charge|nameplate charge)',
+    shortBy(true),
+    { unheard: true, examples: ['four ounces short of the plate'] },
   ),
   rule(`[(i|we|and|that|it|finally)] [(has|have)] cleared [up] the [sight] glass`, glassCleared, {
     unheard: true,

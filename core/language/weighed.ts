@@ -16,12 +16,24 @@ export const refrigerantMoved =
     // "added two fuses" has neither a weight nor a refrigerant.
     if (unit === null && refrigerant === null) return null;
     if (isNotDone(frame)) return {};
-    if (isOfElse(frame)) return null;
+    if (isOfElse(frame) || isSoLong(frame)) return null;
     // "two pounds twelve" is a weight, not two pounds of R-12.
     const isBare = !/\b(?:of|r)\b|\br-?\d/i.test(frame.wordsOf(frame.span));
     if (refrigerant !== null && EVERYDAY.includes(refrigerant) && isBare) return null;
     return fixed(quantity, refrigerant === null ? {} : { refrigerant })(tags, frame);
   };
+
+/** "Dropped five pounds in twenty minutes": how long it took, and nothing that it went into. */
+function isSoLong(frame: Frame): boolean {
+  const { to } = frame.span;
+  return (
+    /\bin$/i.test(frame.wordsOf(frame.span)) &&
+    !frame.endsAtPause &&
+    /^(?:(?:about|the last|less than|under|over) )?(?:an?|half|\d|[a-z]+(?:ty|teen)|one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b/i.test(
+      frame.wordsOf({ from: to, to: to + 2 }),
+    )
+  );
+}
 
 /** "Pulled forty pounds of chicken", "added two pounds of oil": what is no gas is not accounted for as one. */
 function isOfElse(frame: Frame): boolean {
