@@ -43,7 +43,9 @@ function unitBeside(reading: Reading, all: readonly Reading[]): UnitId | null {
     case 'temperature':
       return scaleBeside(reading, all);
     case 'temperatureDifference':
-      return all.some(({ unitFrom: from, unit }) => from === 'said' && unit === 'degC')
+      return all.some(
+        ({ unitFrom: from, unit }) => from === 'said' && (unit === 'degC' || unit === 'dC'),
+      )
         ? 'dC'
         : null;
     default:

@@ -1,7 +1,7 @@
 import type { QuantityId } from '../terms/quantities.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 import { amountIn } from './measure.ts';
-import { fixed } from './reading-means.ts';
+import { fixed, reading } from './reading-means.ts';
 import { quantityId, tagsIn } from './slots.ts';
 import { degrees } from './through-part.ts';
 
@@ -15,8 +15,17 @@ const SATURATED: Partial<Record<QuantityId, QuantityId>> = {
 const saturatedSide: Means = (tags, frame) => {
   const named = quantityId(tags['quantity']);
   const quantity = named === null ? undefined : SATURATED[named];
-  const found = quantity === undefined ? null : degrees(quantity, tags, frame);
+  // "Low side thirty, sat temp's six" tells two.
+  const isBroken = /[,;]\s*(?:saturat\w+|sat)$/i.test(frame.wordsOf(frame.span));
+  const found = quantity === undefined || isBroken ? null : degrees(quantity, tags, frame);
   return found === null ? null : { readings: [found] };
+};
+
+/** "Discharge two fifteen and the head's only one sixty": behind its name the head is another. */
+const dischargeThenHead: Means = (tags, frame) => {
+  const line = degrees('dischargeLineTemp', tags, frame);
+  const head = reading('headPressure', amountIn(tagsIn(tags['other']) ?? {}), frame);
+  return line === null || head?.quantity !== 'headPressure' ? null : { readings: [line, head] };
 };
 
 /** "Seventeen on the suction, that's about minus three": a pressure, and the same as its temperature. */
@@ -42,6 +51,11 @@ export const SATURATED_SIDE_RULES: readonly Rule[] = [
     '[the] (coil|evaporator|evap) is [(running|sitting)] (saturating|saturated|boiling|evaporating) [off] [at] <amount> [saturated]',
     (tags, frame) => saturatedSide({ ...tags, quantity: 'evaporatingTemp' }, frame),
     { unheard: true, examples: ['coil is saturating at minus five'] },
+  ),
+  rule(
+    '[the] discharge <link> <amount> [<pause>] [(and|but|with)] [the] head [pressure] (<link>|<loose>) <amount:other>',
+    dischargeThenHead,
+    { unheard: true, examples: ['discharge is two fifteen and the head is only one sixty'] },
   ),
   rule(
     '([the] <quantity> <link> <amount>|<amount> (on|of) <the> <quantity>) [<pause>] (that is|which is|so that is|which puts it at|is) [what] [<pause>] <amount:sat> [(saturated|saturation|evaporating|condensing|boiling|sat)]',

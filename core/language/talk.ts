@@ -88,7 +88,7 @@ export const TALK_RULES: readonly Rule[] = [
     { alone: true, examples: ['nitrogen is on'] },
   ),
   rule(
-    '(if|unless|suppose|supposing|assume|pretend|what if|in case|as long as|assuming|imagine|say it|whenever|as soon as|once (the|it|head|suction|we|i|they|that)|until (the|it|head|suction|we|i|they)|when (it|the|head|suction|they|that|you|he|she|we|box)|before (it|the head|head)|let us say|let is say|lets say|say (the|it is|it was|head|suction|you|i|we)) <clause>',
+    '(if|unless|suppose|supposing|assume|pretend|what if|in case|as long as|assuming|imagine|say it|whenever|as soon as|once (the|it|head|suction|we|i|they|that)|until (the|it|head|suction|we|i|they)|till [the] (superheat|subcooling|head|suction|box) is|when (it|the|head|suction|they|that|you|he|she|we|box)|before (it|the head|head)|let us say|let is say|lets say|say (the|it is|it was|head|suction|you|i|we)) <clause>',
     unlessPast,
     {
       examples: ['if head goes over two hundred call me'],

@@ -225,6 +225,16 @@ export const WEIGHED_SO_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    `${I} (recovered|reclaimed|pumped|pulled) [(it|her|the charge|the gas|everything|all of it)] (into|in|to) (the|a|my) [(gray|grey|recovery|yellow|new|old|other|empty|clean)] (tank|cylinder|bottle|jug|drum) [<pause>] [(got|that was|it was|came to|and got)] <amount> ${OF_GAS} [(even|on the nose|total)]`,
+    recovered,
+    { unheard: true, examples: ['recovered into the gray tank seven pounds even'] },
+  ),
+  rule(
+    `${I} (zeroed|tared|reset) [out] (the|my) scale [<pause>] [(and|then|and then)] [(put|weighed|fed)] <amount> ${OF_GAS} [(went|is|weighed)] in`,
+    added,
+    { unheard: true, examples: ['zeroed the scale three pounds four in'] },
+  ),
+  rule(
     `[(it|she|that|this one)] took [(about|only)] <amount> ${OF_GAS} to (fill|top|charge|clear|get|satisfy) (it|her|the (system|glass|unit|sight glass)) [(up|off|out|right|back up)]`,
     added,
     { unheard: true, examples: ['took four pounds six to fill her'] },

@@ -197,7 +197,7 @@ export const TIMER_COMMANDS: readonly Rule[] = [
     examples: ['ten minute timer for the vacuum', 'set a two hour timer', 'half hour timer'],
   }),
   rule(
-    `(set|start|run|put) [(a|the|me a|another)] timer [on] (for|at|of|to|on) <duration> ${FOR_WORDS}`,
+    `(set|start|run|put) [(a|the|me a|another)] timer [on] [(for|at|of|to|on)] <duration> ${FOR_WORDS}`,
     timer,
     { examples: ['set a timer for an hour and a half'] },
   ),

@@ -144,7 +144,7 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     tags: { as: 'pressure' },
     examples: ['temperature at forty psi'],
   }),
-  rule(`<amount> ${ON} (is|equals|makes|gives) (what|how much)`, saturation, {
+  rule(`<amount> ${ON} (is|equals|makes|gives) (what|how much) ${ON}`, saturation, {
     // "Half a pound is what leaked out" asks nothing.
     only: (frame) =>
       /^(?:|in|at|on|for|degrees?|psi|pounds|temp|temperature)$/.test(wordBehind(frame)),
