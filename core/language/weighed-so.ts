@@ -240,7 +240,7 @@ export const WEIGHED_SO_RULES: readonly Rule[] = [
     { unheard: true, examples: ['took four pounds six to fill her'] },
   ),
   rule(
-    `${I} (got|recovered|pulled|took|reclaimed) [(out|back)] [(the|all the|all of the|what) (gas|charge|refrigerant|freon) [was left]] [<pause>] [(only|just|back|about|that was)] <amount> ${OF_GAS} out of (a|an|the|its) [(full|nameplate|factory)] [charge of] <amount:holds> [(charge|nameplate|unit|system)]`,
+    `${I} (got|recovered|pulled|took|reclaimed) [(out|back)] [(the|all the|all of the|what) (gas|charge|refrigerant|freon) [was left]] [<pause>] [(only|just|back|about|that was)] <amount> ${OF_GAS} out of (a|an|the) [(full|nameplate|factory)] [charge of] <amount:holds> [(charge|nameplate|unit|system)]`,
     outOfHolding,
     { unheard: true, examples: ['reclaimed the gas four hundred grams out of a six fifty'] },
   ),

@@ -256,7 +256,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { examples: ['it has lost about two pounds of gas'] },
   ),
   rule(
-    `[(it|she|we|i|<the> (unit|system|box))] [(is|has|have)] (lost|leaked [out]|short|down|missing) [(about|maybe|like|around|roughly|nearly|almost|over)] ${PART_OF} (the|its|it is|my|that|this) [(full|whole|nameplate|factory)] (charge|gas|refrigerant) [(i would (say|guess|think)|i (figure|reckon|guess|think)|give or take|maybe|or so)] [<pause>] [(call it|that is|say|so|about|which is)] <amount>`,
+    `[(it|she|we|i|<the> (unit|system|box))] [(is|has|have)] (lost|leaked [out]|short|down|missing) [(about|maybe|like|around|roughly|nearly|almost|over)] ${PART_OF} (the|it is|my|that|this) [(full|whole|nameplate|factory)] (charge|gas|refrigerant) [(i would (say|guess|think)|i (figure|reckon|guess|think)|give or take|maybe|or so)] [<pause>] [(call it|that is|say|so|about|which is)] <amount>`,
     lostPart,
     { unheard: true, examples: ['lost about a third of the charge i would say eleven ounces'] },
   ),

@@ -197,7 +197,7 @@ export const TIMER_COMMANDS: readonly Rule[] = [
     examples: ['ten minute timer for the vacuum', 'set a two hour timer', 'half hour timer'],
   }),
   rule(
-    `(set|start|run|put) [(a|the|me a|another)] timer [on] [(for|at|of|to|on)] <duration> ${FOR_WORDS}`,
+    `(set|start|run|put) [(a|the|me a|another)] timer [on] (for|at|of|to|on) <duration> ${FOR_WORDS}`,
     timer,
     { examples: ['set a timer for an hour and a half'] },
   ),
@@ -284,15 +284,11 @@ export const TIMER_COMMANDS: readonly Rule[] = [
     unheard: true,
     examples: ['come back in ten minutes'],
   }),
-  rule(
-    '(give|get) me (a|an) (<duration>|<number> minute) (warning|heads up|shout|holler|timer|call)',
-    timer,
-    {
-      unheard: true,
-      apart: true,
-      examples: ['give me a ten minute warning'],
-    },
-  ),
+  rule('(give|get) me (a|an) <duration> (warning|heads up|shout|holler|call)', timer, {
+    unheard: true,
+    apart: true,
+    examples: ['give me a ten minute warning'],
+  }),
   rule(
     '(tell|holler at|let|yell at|remind) me [know] when <number> (is|are) (up|over|gone|done)',
     soonEnough,
@@ -311,6 +307,10 @@ export const TIMER_COMMANDS: readonly Rule[] = [
     unheard: true,
     alone: true,
     examples: ['stop the clock'],
+  }),
+  rule('(set|start|run) timer <number> (minutes|minute) [(for|on) [the] <timed>]', timer, {
+    unheard: true,
+    examples: ['set timer ten minutes for defrost'],
   }),
   rule('[the] timer (off|stop|cancel|done)', stop, {
     alone: true,

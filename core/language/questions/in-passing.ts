@@ -163,7 +163,7 @@ export const PASSING_QUESTIONS: readonly Rule[] = [
     { unheard: true, only: isWhole, examples: ['would you call that high'] },
   ),
   rule(
-    '(will|would|does|did|can|is) (it|she|this|that|the vacuum) [(going to|gonna)] (hold|stay|sit|stop) [(at|under|below|around)] <amount>',
+    '(will|would|does|did|can|is) (it|she|this|that|the vacuum) [going to] (hold|stay|sit|stop) [(at|under|below)] <amount>',
     willHold,
     { unheard: true, examples: ['will she hold at five hundred'] },
   ),

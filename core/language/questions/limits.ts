@@ -187,7 +187,7 @@ export const LIMIT_QUESTIONS: readonly Rule[] = [
     { unheard: true, examples: ['what can i take the nitrogen to on this'] },
   ),
   rule(
-    'how much does (the|that|this|its) (plate|nameplate|tag|sticker|data plate|label) (call for|say|want|list|show|have)',
+    'how much does (the|that|this) (plate|nameplate|tag|sticker|data plate|label) (call for|say|want|list|show|have)',
     limit('charge'),
     { unheard: true, examples: ['how much does the tag call for'] },
   ),
