@@ -133,7 +133,7 @@ const LEAVING: Partial<Record<QuantityId, QuantityId>> = {
 
 /** Where it was read, or of which unit: it changes nothing of what was read. */
 export const HERE =
-  '[((at|near|toward|by|through) the (end|start|beginning|middle|top|bottom) of [(the|a|each)] (freeze|harvest|cycle|defrost|pull down|run|freeze cycle)|(in|during|on|at) (freeze|harvest|defrost|start up|startup|pull down|shutdown|idle)|(in|on|at|by|near|off|from|toward) (the|this|that|my) [(left|right|top|bottom|middle|back|front|lower|upper|far|same|very)] (shelf|side|coil|evaporator|evap|circuit|rack|corner|door|wall|ceiling|floor|tray|pan|left|right|top|bottom|middle|back|front|roof|outlet|inlet|cooler|freezer|case|display)|(on|in|for|at|of) (this|that|the) (thing|unit|one|box|guy|system|machine|rig|puppy|job|side|roof)|(on|in|with) it|up here|in here|out here|down here|back here|here|right now|at the moment|this time)]';
+  '[((in|during|on|at) (freeze|harvest|defrost|start up|startup|pull down|shutdown|idle)|(in|on|at|by|near|off|from|toward) (the|this|that|my) [(left|right|top|bottom|middle|back|front|lower|upper|far|same|very)] (shelf|side|coil|evaporator|evap|circuit|rack|corner|door|wall|ceiling|floor|tray|pan|left|right|top|bottom|middle|back|front|roof|outlet|inlet|cooler|freezer|case|display)|(on|in|for|at|of) (this|that|the) (thing|unit|one|box|guy|system|machine|rig|puppy|job|side|roof)|(on|in|with) it|up here|in here|out here|down here|back here|here|right now|at the moment|this time)]';
 const SPOT_READ =
   '(on|in|at|by|near) the [(top|bottom|middle|back|front|left|right|upper|lower)] (shelf|shelves|rack|side|corner|door|wall|top|bottom|middle|back|front|left|right)';
 /** What moves, from one value to another. */
@@ -309,6 +309,11 @@ export const LOOSE_RULES: readonly Rule[] = [
     `[the] <quantity> ${HERE} (<link>|<loose>) <amount> (for|over) [(the (last|past)|a good|at least|going on|nearly|almost|maybe)] <duration:held> [(now|straight|already|solid|so far)]`,
     said,
     { unheard: true, examples: ['head has been at two eighty for twenty minutes'] },
+  ),
+  rule(
+    '[the] <quantity> (at|near|toward|by|through) the (end|start|beginning|middle|top|bottom) of [(the|a|each)] (freeze|harvest|cycle|defrost|pull down|run|freeze cycle) (<link>|<loose>) <amount>',
+    said,
+    { unheard: true, examples: ['suction at the end of freeze is thirty eight'] },
   ),
   rule(
     `[the] <quantity> will (run|sit|bounce|swing|hunt|float|hover|ride|range|cycle|drift|wander|go) [(anywhere|all the way|back and forth)] <amount> [<pause>] [(thereabouts|or thereabouts|or so|give or take)]`,

@@ -65,8 +65,13 @@ export const SITE_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[~(my|this|that)] [the] ${PLATE} (is|says|shows|reads|has|calls for|~lists|~has got|~is got|~got|~wants|~is (marked|stamped) [(for|at|with)]) <amount> of <refrigerant> [~(on (it|there)|in it|charge|total)]`,
+    `[the] ${PLATE} (is|says|shows|reads|has|calls for) <amount> of <refrigerant>`,
     plateWithGas,
     { examples: ['plate says three pounds eight of four forty eight'] },
+  ),
+  rule(
+    `[(the|my|this|that)] ${PLATE} ((is|says|shows|reads|has|calls for) <amount> of <refrigerant> (on (it|there)|in it|charge|total)|(lists|has got|is got|got|wants|is (marked|stamped) [(for|at|with)]) <amount> of <refrigerant> [(on (it|there)|in it|charge|total)])`,
+    plateWithGas,
+    { unheard: true, examples: ['plate has got thirteen ounces of one thirty four on it'] },
   ),
 ];

@@ -241,7 +241,17 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     examples: ['standing pressure test one eighty at seventy degrees'],
   }),
   rule(
-    '[(pressurized to|pressured up to|pressure test at|pressure tested at|holding|put|pumped up to|charged to|holding at|it is holding)] <amount> [of] [dry] (nitrogen|~nitro) [~(on|in) (it|her|there|the (system|coil|unit))] at <amount:gas>',
+    '[(holding|put|i have|i have got|got|there is|it is holding|pumped up to)] <amount> [of] [dry] ((nitrogen|nitro) (on|in) (it|her|there|the (system|coil|unit))|nitro) at <amount:gas>',
+    gasTest,
+    { unheard: true, examples: ['two hundred of nitro on it at seventy two degrees'] },
+  ),
+  rule(
+    '(charged|brought|took|filled|blew) [(it|the system|her|this)] [up] to <amount> with ([some] [dry] nitro|some [dry] nitrogen|oxygen free [nitrogen])',
+    fixed('testPressure'),
+    { unheard: true, examples: ['blew it up to twenty bar with oxygen free'] },
+  ),
+  rule(
+    '[(pressurized to|pressured up to|pressure test at|pressure tested at|holding|put|pumped up to|charged to|holding at|it is holding)] <amount> [of] [dry] nitrogen at <amount:gas>',
     gasTest,
     {
       examples: ['one eighty of nitrogen at sixty five degrees'],
@@ -255,7 +265,7 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(charged|brought|took|filled|blew) [(it|the system|her|this)] [up] to <amount> with [~some] [dry] (nitrogen|~nitro|~oxygen free [nitrogen])',
+    '(charged|brought|took|filled|blew) [(it|the system|her|this)] [up] to <amount> with [dry] nitrogen',
     fixed('testPressure'),
     { examples: ['charged it up to one fifty with nitrogen'] },
   ),

@@ -227,11 +227,16 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { examples: ['no refrigerant added', 'did not add any refrigerant'] },
   ),
   heardRule(
-    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of|(the|a) (full|whole|same|other|last|remaining|first|final|complete)|exactly|right at)] <amount> [~(more|by weight)] [(of <refrigerant>|~[<pause>] [of] (virgin|new|fresh|clean|reclaimed) <refrigerant>|~<refrigerant>|~[of] <refrigerant:wrong> <correction> [of] <refrigerant>)] [~(in (it|there)|(into|to) (it|the (system|unit))|[that] (i|we) (took|pulled|got|recovered) [out])] [~(by|per|off|to|according to) the (tag|plate|nameplate|name plate|data plate|sticker|label|scale)]`,
+    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of|(the|a) (full|whole|same|other|last|remaining|first|final|complete)|exactly|right at)] <amount> [~(more|by weight)] [(of <refrigerant>|~<refrigerant>|~[of] <refrigerant:wrong> <correction> [of] <refrigerant>)] [~(in (it|there)|(into|to) (it|the (system|unit))|[that] (i|we) (took|pulled|got|recovered) [out])] [~(by|per|off|to|according to) the (tag|plate|nameplate|name plate|data plate|sticker|label|scale)]`,
     refrigerantMoved('refrigerantAdded'),
     {
       examples: ['added eight ounces of one thirty four', 'weighed in three pounds two ounces'],
     },
+  ),
+  rule(
+    `[(i|we)] [have] ${ADDED} <amount> [<pause>] [of] (virgin|new|fresh|clean|reclaimed) <refrigerant>`,
+    refrigerantMoved('refrigerantAdded'),
+    { unheard: true, examples: ['added two pounds of new four oh four'] },
   ),
   rule(
     `[(i|we)] [have] ${RECOVERED} [(another|a total of|only|all|exactly)] <amount> [of] [[<refrigerant:wrong> <correction> [of]] <refrigerant>]`,
@@ -307,7 +312,12 @@ export const WEIGHED_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[(i|we)] [have] ${RECOVERED} (everything|it all|all of it|~(the|the whole) lot|~what (was|is) left [(in (it|her|there|here|the system))]|~the (gas|freon)|the [whole] charge|the refrigerant) [(it|that|which|total)] [(is|was|came to|weighed|comes to)] [(only|just)] <amount> [~(nothing|even|flat|on the (nose|dot))]`,
+    `[(i|we)] [have] ${RECOVERED} ((the|the whole) lot|what (was|is) left [(in (it|her|there|here|the system))]|the (gas|freon)) [(it|that|which|total)] [(is|was|came to|weighed|comes to)] [(only|just)] <amount> [(nothing|even|flat|on the (nose|dot))]`,
+    refrigerantMoved('refrigerantRecovered'),
+    { unheard: true, examples: ['recovered the lot eight pounds nothing'] },
+  ),
+  rule(
+    `[(i|we)] [have] ${RECOVERED} (everything|it all|all of it|the [whole] charge|the refrigerant) [(it|that|which|total)] [(is|was|came to|weighed|comes to)] [(only|just)] <amount>`,
     refrigerantMoved('refrigerantRecovered'),
     {
       examples: ['recovered everything, thirty one ounces'],

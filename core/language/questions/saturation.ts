@@ -144,7 +144,7 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
     tags: { as: 'pressure' },
     examples: ['temperature at forty psi'],
   }),
-  rule(`<amount> ${ON} (is|equals|makes|gives) (what|how much) ${ON}`, saturation, {
+  rule(`<amount> ${ON} (is|equals|makes|gives) (what|how much)`, saturation, {
     // "Half a pound is what leaked out" asks nothing.
     only: (frame) =>
       /^(?:|in|at|on|for|degrees?|psi|pounds|temp|temperature)$/.test(wordBehind(frame)),
@@ -190,6 +190,10 @@ export const SATURATION_QUESTIONS: readonly Rule[] = [
       examples: ['how cold is twenty pounds on four forty eight'],
     },
   ),
+  rule('<amount> (is|equals|makes|gives) (what|how much) (on|for|with) <refrigerant>', saturation, {
+    unheard: true,
+    examples: ['thirty psi equals what on four forty eight'],
+  }),
   rule('what is <refrigerant> at <amount>', saturation, {
     examples: ['what is four oh four at twenty degrees'],
   }),
