@@ -43,7 +43,8 @@ export const ELSEWHERE_RULES: readonly Rule[] = [
     unheard: true,
     examples: ['compressor died on the other unit'],
   }),
-  rule(`<the> <part> (has|had) been <done> ${ELSEWHERE}`, remark, {
+  // "Pulled down" is one thing that is done.
+  rule(`<the> <part> (has|had) been <done> ${ELSEWHERE.replace('|down|up|out|', '|')}`, remark, {
     unheard: true,
     examples: ['compressor had been replaced on the other unit'],
   }),

@@ -30,8 +30,13 @@ const unread: Means = (tags, frame) => {
 /** The same of a part: nobody saw it so. */
 const unseen: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);
-  return span !== null && startsClause(frame) && !GOES_ON.test(frame.wordsOf(span)) ? {} : null;
+  if (span === null || !startsClause(frame)) return null;
+  const told = frame.wordsOf(span);
+  return GOES_ON.test(told) || NAME_GOES_ON.test(told) ? null : {};
 };
+/** "Drain pan" is no drain. */
+const NAME_GOES_ON =
+  /^(?:pan|line|motor|motors|coil|fan|fans|pressure|switch|control|valve|heater|gasket|relay|cap|bulb|screen|timer|clock|side)\b/i;
 
 /** "Compressor was bad last year" */
 const seenBefore: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });

@@ -100,7 +100,7 @@ const I = '[(i|we|just|i just|have|i have|and|then|so i|so we|also)]';
 const SNIFFER =
   '[(the|my|our)] [(electronic|electric|heated diode|infrared|ultrasonic)] (sniffer|detector|leak detector|halide torch|leak torch|halide|ultrasonic|bug)';
 const WENT =
-  '((went|goes|is going) (off|crazy|nuts|wild)|hit|hits|is hitting|alarmed|alarms|beeped|beeps|is beeping|screamed|screams|is screaming|lit up|found it|pegged [out]|picked (it|one|something|a leak) up|picked up [(a leak|it|one|something)]|(turned|went|burned|burns) green|(shows|showed|got) a (leak|hit))';
+  '((went|goes|is going) (off|crazy|nuts|wild)|hit|hits|is hitting|alarmed|alarms|beeped|beeps|is beeping|(is|was|starts|started) (singing|chirping|squealing|hollering|wailing|ringing|ticking fast)|sings|chirps|hollers|screamed|screams|is screaming|lit up|found it|pegged [out]|picked (it|one|something|a leak) up|picked up [(a leak|it|one|something)]|(turned|went|burned|burns) green|(shows|showed|got) a (leak|hit))';
 const AT = '[(right|all|just)] (at|on|near|by|around|in|over|under|at about|off of|from)';
 const FITTING =
   '(the|a|one|that|this|my) [(top|bottom|left|right|back|front|first|second|last|lower|upper|same|one of the)] [(of the)] (u bend|return bend|u bends|return bends|elbow|tee|coupling|braze|weld|union|distributor|distributor tube|feeder tube)';
@@ -116,13 +116,17 @@ const KING = '[the] king';
 
 /** Where it leaks, told by what showed it, and how the valves of a system stand. */
 export const LEAK_AND_VALVE_RULES: readonly Rule[] = [
-  rule(`${SNIFFER} ${WENT} ${AT} ${SPOT}`, sniffed, {
-    unheard: true,
-    only: startsClause,
-    examples: ['ultrasonic lit up at the suction schrader'],
-  }),
   rule(
-    `[(it|she|and it)] [(is|was)] (bubbling|bubbled|foaming|foamed|fizzing|seeping|weeping|hissing) [(up|good|like crazy|a little)] ${AT} ${SPOT}`,
+    `(${SNIFFER}|${I} (put|ran|waved|took|passed|stuck|swept) ${SNIFFER} (round|around|on|over|along|by|to) (it|everything|them|the (joints|fittings|coil|unit|pipework|lines)) [<pause>] [(and|so)] it) ${WENT} ${AT} ${SPOT}`,
+    sniffed,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['ultrasonic lit up at the suction schrader'],
+    },
+  ),
+  rule(
+    `[(it|she|and it|there is [(another [one]|one|a second one|two)])] [(is|was)] (bubbling|bubbled|foaming|foamed|fizzing|seeping|weeping|hissing) [(up|good|like crazy|a little)] ${AT} ${SPOT}`,
     leaks,
     { unheard: true, only: startsClause, examples: ['foaming at the flare nut'] },
   ),

@@ -43,6 +43,7 @@ import { READING_RULES } from './readings.ts';
 import { RECOMMENDATION_RULES } from './recommendations.ts';
 import { REMARK_RULES } from './remarks.ts';
 import { ADVISED_ALOUD_RULES } from './advised-aloud.ts';
+import { FOUND_SO_RULES } from './found-so.ts';
 import { TOLD_BESIDE_RULES } from './told-beside.ts';
 import { BESIDE_PLATE_RULES } from './beside-the-plate.ts';
 import { SAFETY_ACT_RULES } from './safeties-acting.ts';
@@ -169,6 +170,7 @@ export const RULES: readonly Rule[] = [
   ...FINDING_RULES,
   ...TURNED_ROUND_RULES,
   ...TOLD_BESIDE_RULES,
+  ...FOUND_SO_RULES,
   ...LEAK_AND_VALVE_RULES,
   ...UNSEEN_RULES,
   ...REMARK_RULES,

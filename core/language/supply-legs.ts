@@ -71,7 +71,7 @@ const runTogether: Means = (tags, frame) => {
   const isSupply = least >= LEAST_SUPPLY && most <= MOST_SUPPLY && most <= least * MOST_UNLIKE;
   if (values.length < PAIRS.length || !isSupply || !startsClause(frame)) return null;
   const isNamed = FED_BY_LEGS.includes(placeId(tags['place']));
-  return isNamed || /\b(?:leg|phase|volts?|v)\b/i.test(frame.wordsOf(frame.span))
+  return isNamed || /\b(?:legs?|phases?|volts?|v)\b/i.test(frame.wordsOf(frame.span))
     ? threePairs(tags, frame)
     : { unclaimed: values.map(String) };
 };
@@ -149,7 +149,7 @@ export const LEG_RULES: readonly Rule[] = [
     { examples: ['two thirty one two twenty nine and two thirty between the legs'] },
   ),
   rule(
-    `${GOT} <short:ab> [and] <short:bc> [and] <short:ca> [(volts|volt|v)] [(at|on|across) <the> <place>] [[(that is|it is|so|got|with)] [a] (bad|lost|weak|low|dead) (leg|phase)]`,
+    `${GOT} <short:ab> [and] <short:bc> [and] <short:ca> [(volts|volt|v)] [(at|on|across) <the> <place>] [[(that is|it is|so|got|with)] [a] (bad|lost|weak|low|dead) (leg|phase)|[<pause>] (that is|those are|there is) [(all|my|the)] [three] (legs|phases|lines)]`,
     runTogether,
     { examples: ['two oh eight two oh six one ninety eight'] },
   ),

@@ -1,6 +1,6 @@
 /** What stands between the panel and the unit, and what makes the control voltage: no place of ours has its name. */
 export const FEED =
-  '((circuit|main) breaker|breaker|breakers|breaker panel|main panel|electrical panel|load center|disconnect [switch]|contactor|fuse [(block|holder)]|fuses|terminal (strip|block|board)|junction box|j box|power block|[control] transformer)';
+  '((circuit|main) breaker|breaker|breakers|breaker panel|isolator|fused spur|spur|main panel|electrical panel|load center|disconnect [switch]|contactor|fuse [(block|holder)]|fuses|terminal (strip|block|board)|junction box|j box|power block|[control] transformer)';
 /** The same but for the contactor, which is a place. */
 export const UNPLACED = FEED.replace('|contactor|', '|');
 

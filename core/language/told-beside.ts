@@ -102,11 +102,15 @@ const PLACE =
 
 /** What is told of a part beside the first thing that was told of it, and what shows but has no name of ours. */
 export const TOLD_BESIDE_RULES: readonly Rule[] = [
-  rule(`and [(also|still|even)] <very> <state> ${PLACE}`, alsoIs, {
-    unheard: true,
-    only: isTold,
-    examples: [],
-  }),
+  rule(
+    `and [(also|still|even)] <very> <state> ${PLACE} [like (a|an|the|it|crazy|mad) [<clause>]]`,
+    alsoIs,
+    {
+      unheard: true,
+      only: isTold,
+      examples: [],
+    },
+  ),
   rule(
     '(<pause> [and]|and) ((away|off) (she|it) (goes|went|ran|runs)|now (she|it) (goes|runs|starts|takes off|fires up|purrs)|(she|it) (took|takes) (right|straight) off)',
     startsUp,

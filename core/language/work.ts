@@ -262,7 +262,7 @@ export const WORK_RULES: readonly Rule[] = [
     { examples: ['ended up repairing the leak at the suction line'] },
   ),
   rule(
-    `${I} (melted|thawed|steamed|chipped|knocked|cleared|got|removed|broke|scraped|took|beat|cleaned) [all] [the] ice (off|out of|off of|from) <the> <part>`,
+    `${I} (melted|thawed|steamed|chipped|knocked|cleared|got|removed|broke|scraped|took|beat|cleaned|~hosed|~washed|~sprayed|~blew|~rinsed) [all] [the] ice (off|out of|off of|from) <the> <part>`,
     done,
     { tags: { work: 'defrost' }, examples: ['melted the ice off the evaporator'] },
   ),

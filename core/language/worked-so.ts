@@ -33,8 +33,13 @@ const didIt =
         ? { work: [{ did: kind, part: settledFan(part, frame.context), words }] }
         : { remarks: [words] };
     };
-    return { ofIt: { means, inSentence: false, otherwise: { remarks: [words] } } };
+    // Nothing but a drain is snaked.
+    const otherwise: Meaning = SNAKED.test(words)
+      ? { work: [{ did: kind, part: 'drainLine', words }] }
+      : { remarks: [words] };
+    return { ofIt: { means, inSentence: false, otherwise } };
   };
+const SNAKED = /\b(?:snaked|rodded|jetted|augered|rooted)\b/i;
 
 const didThis =
   (kind: WorkKindId, part: PartId | null): Means =>

@@ -101,7 +101,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   doorSwitch: ['door switch', '~light switch'],
   hinge: ['hinge', '~(hinges|door hinge|lid hinge|door hinges)'],
   light: [
-    '~(light|lights|lamp|bulb light|box light|light (bulb|bulbs)|bulbs)',
+    '~(light|lights|lamp|bulb light|box light|light (bulb|bulbs)|bulbs|[light] ballast)',
     '~(light|lights) in the (box|cooler|case|freezer|walk in)',
   ],
   thermometer: ['~thermometer', '~(temp|temperature) gage'],
@@ -155,6 +155,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   waterValve: [
     '~(water inlet|inlet water|water|water fill|fill|float|dump|purge|water solenoid) valve',
     '~water solenoid',
+    '~(float|water regulating valve)',
   ],
   waterPump: ['~(water|circulation|circulating|recirculating) pump'],
   crankcaseHeater: ['crankcase heater', '~(crank case heater|crankcase heaters)'],
@@ -198,7 +199,9 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   ],
   fan: ['fan', '~(fans|fan motor|fan motors)'],
   fanControl: ['~(condenser fan|fan cycling|fan cycle|fan pressure|fan) (control|switch)'],
-  filter: ['~(filter|air filter|filters|water filter|water filters)'],
+  filter: [
+    '~(filter|air filter|filters|water filter|water filters|[(water|filter)] cartridge|filter cartridges)',
+  ],
   product: ['~(product|food)'],
   // Said only with what is done to them: "this panel is stuck" is talk.
   gauges: [],

@@ -61,7 +61,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   ],
   leaking: [
     'leaking',
-    '~((leaking|weeping|seeping) [(a little|some)] (oil|gas|refrigerant|water)|leaky|dripping|weeping|seeping|a leaker)',
+    '~((leaking|weeping|seeping) [(a little|some)] (oil|gas|refrigerant|water)|leaky|dripping|weeping [by]|seeping [by]|a leaker)',
   ],
   hot: [
     'hot',
@@ -69,7 +69,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   ],
   noisy: [
     'noisy',
-    '~(loud|rattling|squealing|squeaking|grinding|vibrating|making noise|humming|knocking|screeching|chattering|buzzing|clicking)',
+    '~(loud|rattling|squealing|squeaking|grinding|vibrating|making noise|humming|knocking|screeching|squalling|screaming|howling|growling|growly|whining|chattering|buzzing|clicking)',
   ],
   loose: [
     'loose',
@@ -77,13 +77,13 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   ],
   burnt: [
     'burnt',
-    '~((burned|burnt) [(clean|right)] through|burned|burned up|burnt up|burnt out|burned out|smoked|crispy|charred [up]|melted|pitted|scorched|fried|cooked|toasted|blackened|discolored|overheated and melted|black)',
+    '~((burned|burnt) [(clean|right)] through|(burned|burnt) to a crisp|burned|burned up|burnt up|burnt out|burned out|smoked|crispy|charred [up]|melted|pitted|scorched|fried|cooked|toasted|blackened|discolored|overheated and melted|black)',
   ],
   missing: ['missing', '~(gone|not there|not installed)'],
   failed: [
     'failed',
     'bad',
-    '~((running|turning|spinning|wired|blowing) backwards|broken|broke|shot|stripped|torn|tore|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|gone bad|blown|seized [up]|locked up|dragging|binding|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|tore up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|(barely|hardly) (turning|running|moving|spinning)|rubbed through|noisy and worn|kicked|wiped out|going (bad|out)|gone out|on (the|it is) way out|acting up|trashed|ruined|busted [up]|[all] (beat|banged|eaten|messed) up|eaten through|crushed|dented|warped|dried out|crumbling)',
+    '~((running|turning|spinning|wired|blowing) backwards|broken|broke|shot|stripped|torn|tore|cracked|worn|worn out|ripped|faulty|defective|weak|split|bent|gone bad|blown|seized [up]|locked up|dragging|binding|swollen|swelled [up]|bulging|puffed up|chewed up|torn up|tore up|rotted [out]|brittle|open wound|ruptured|cooked off|kaput|no longer any good|not any good|shorted|bulged|toast|junk|damaged|no good|stuck|sticking|jammed|finished|done for|reading (wrong|off)|out of (calibration|cal|adjustment)|not (reading right|accurate|sealing|closing right|good|holding)|rusted [(out|through)]|corroded|rusty|in bad shape|falling apart|coming apart|leaking by|frayed|chafed|(barely|hardly) (turning|running|moving|spinning)|rubbed through|noisy and worn|kicked|wiped out|going (bad|out)|gone out|on (the|it is) way out|acting up|trashed|ruined|busted [up]|[all] (beat|banged|eaten|messed) up|eaten through|crushed|dented|warped|sprung|dried out|crumbling)',
   ],
   grounded: [
     '~([dead] (shorted|short) to ground|grounded [out]|going to ground|gone to ground|grounding out|to ground)',
@@ -108,7 +108,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   ],
   hunting: ['~(hunting|hunting back and forth|surging)'],
   humming: [
-    '~(humming|buzzing) [(but|and)] not (starting|turning|running)',
+    '~(humming|buzzing) [(but|and)] not (starting|turning|running|spinning|pumping)',
     '~(humming|buzzing) (but|and) [(it|she|they)] will not (start|turn|run|spin|take off)',
     '~[just] sitting there (humming|buzzing)',
     '~(humming|buzzing) [(and|then|and then|but)] (clicking|cutting|kicking|tripping|cycling|going|dropping) (off|out) [every [(about|like)] [(few|couple of)] (ten|twenty|thirty|forty|fifty|sixty|fifteen|few|couple) (seconds|second|minutes|minute) [or so]]',
