@@ -1,7 +1,7 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
-import { wordsBehind } from './clause-start.ts';
+import { wordBehind, wordsBehind } from './clause-start.ts';
 import { electrical, GOT } from './electrical.ts';
 import { nameplate } from './facts.ts';
 import { amountIn } from './measure.ts';
@@ -127,6 +127,7 @@ export const BESIDE_PLATE_RULES: readonly Rule[] = [
   ),
   rule(`${GOT} <amount> to ground ${LEGS} [is what i am (seeing|getting|reading)]`, toGround, {
     unheard: true,
+    only: (frame) => !/^(?:level|floor|zero|up|out)$/.test(wordBehind(frame)),
     examples: ['one twenty to ground on both legs'],
   }),
   rule(

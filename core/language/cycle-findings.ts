@@ -82,7 +82,7 @@ export const CYCLE_RULES: readonly Rule[] = [
     examples: ['nothing is running'],
   }),
   rule(
-    '(it|~she|unit|the unit|the system) (is short cycling|short cycles|keeps short cycling|was short cycling) [on [the] (high|low) pressure [(switch|control)]]',
+    '(it|unit|the unit|the system) (is short cycling|short cycles|keeps short cycling|was short cycling) [on [the] (high|low) pressure [(switch|control)]]',
     onlyOf('compressor', 'shortCycling'),
     { examples: ['it is short cycling'] },
   ),
@@ -124,7 +124,7 @@ export const CYCLE_RULES: readonly Rule[] = [
     { examples: ['it is stuck in defrost', 'it will not come out of defrost'] },
   ),
   rule(
-    '(it|she|the motor|<the> compressor) ((just|only) (hums|buzzes|sits there and hums|sits there humming)|~is [just] sitting there (humming|buzzing)|~sits there (humming|buzzing))',
+    '(it|she|the motor|<the> compressor) (just|only) (hums|buzzes|sits there and hums|sits there humming)',
     onlyOf('compressor', 'humming'),
     {
       examples: ['it just hums'],

@@ -1,4 +1,5 @@
 import type { PartId } from '../terms/names.ts';
+import { wordsBehind } from './clause-start.ts';
 import { settledFan } from './fans.ts';
 import type { Context } from './context.ts';
 import type { Frame, Means } from './rule.ts';
@@ -89,8 +90,11 @@ const PULLED_IN: readonly (PartId | null)[] = [
  * "Swapped the coil", behind a solenoid valve: the valve's, since no condenser is swapped as "the coil". A bulb that is
  * changed by itself is a lamp's.
  */
-export function partSwapped(part: PartId, words: string, { lastPart }: Context): PartId {
-  const isValves = SENSES.test(words) || lastPart === 'expansionValve';
+export function partSwapped(part: PartId, frame: Frame): PartId {
+  const { lastPart } = frame.context;
+  const words = frame.wordsOf(frame.span);
+  const isValves =
+    SENSES.test(`${words} ${wordsBehind(frame, 4)}`) || lastPart === 'expansionValve';
   if (part === 'expansionValveBulb' && !isValves) return 'light';
   return isUnnamedCoil(part, words) && lastPart !== null && PULLED_IN.includes(lastPart)
     ? lastPart

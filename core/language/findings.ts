@@ -1,4 +1,4 @@
-import { isSwitched, startsInWords, wordBefore } from './clause-start.ts';
+import { isSwitched, startsInWords, wordBefore, wordBehind } from './clause-start.ts';
 import type { PartId } from '../terms/names.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { LAST_NAMED_RULES } from './findings-of-last.ts';
@@ -98,7 +98,8 @@ const fedBut: Means = (tags, frame) =>
 
 const lifeless: Means = (tags, frame) => {
   const part = partId(tags['part']);
-  if (part === null) return null;
+  // "Out of balance", "out of its clamp": it may well run.
+  if (part === null || /^of$/.test(wordBehind(frame))) return null;
   const state = TURNS.includes(part) ? 'notRunning' : 'failed';
   // An overload that is out will come back in.
   const found = part === 'overload' ? 'tripped' : state;
@@ -301,7 +302,7 @@ export const FINDING_RULES: readonly Rule[] = [
     stateIs('missing'),
     { examples: ['there is no filter in it'] },
   ),
-  rule('[there is] no <part> (running|turning|spinning|working|going)', noneRuns, {
+  rule('[there is] no <part> (running|turning|spinning|working)', noneRuns, {
     examples: ['no fan running'],
   }),
   rule(
@@ -343,7 +344,7 @@ export const FINDING_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '((neither|none|neither one|none of) [of] [(the|my|them)] <part> (is|are|was)|(not [even] (one|a|a single) [of (the|my|them)]|nary a) <part> [(is|was|in there)]) (running|turning|spinning|on|working|going|coming on|moving|left running)',
+    '(neither|none|neither one|none of) [of] [(the|my|them)] <part> (is|are|was) (running|turning|spinning|on|working)',
     noneRuns,
     {
       examples: ['neither fan is running'],

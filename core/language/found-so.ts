@@ -1,5 +1,5 @@
 import type { PartId } from '../terms/names.ts';
-import { startsClause } from './clause-start.ts';
+import { startsClause, wordBefore } from './clause-start.ts';
 import { electrical, GOT, one } from './electrical.ts';
 import { fanPlace, settledFan, TURNS } from './fans.ts';
 import { finding } from './finding-of.ts';
@@ -151,6 +151,22 @@ const offOnOverload: Means = (_tags, frame) => ({
 });
 const begins = (frame: Frame): boolean => startsClause(frame);
 
+/** "Compressors don't start", "lid don't seal": said of one as of several. */
+const doesNot =
+  (said: Finding['state']): Means =>
+  (tags, frame) => {
+    const part = partId(tags['part']);
+    const state = part === null ? null : stateAt(part, said);
+    return part === null || state === null ? null : { findings: [finding(part, state, frame)] };
+  };
+const DOES_NOT = [
+  ['(run|start|turn|spin|come on|work)', 'notRunning'],
+  ['(seal|latch|shut|close) [(right|tight|all the way|anymore|good)]', 'failed'],
+  ['(make|pull in)', 'open'],
+  ['(open|drop out)', 'closed'],
+] as const;
+const DRAINS: ReadonlySet<PartId> = new Set<PartId>(['drainLine', 'drainPan']);
+
 const THROUGH = '(her|it|him|that|them|this thing)';
 const WHICH = '[(left|right|middle|center|outside|first|second|third|one|hot|bottom|top|a)]';
 const GONE =
@@ -217,6 +233,23 @@ export const FOUND_SO_RULES: readonly Rule[] = [
     '[(and|but)] [(i have|i got|i am getting)] ((sod|bugger|naff) all|nada|[a] goose egg) (at|on|across|to|into) <the> <place>',
     (tags, frame) => one(electrical({ number: 0, unit: 'V' }, placeId(tags['place']), frame)),
     { unheard: true, examples: ['sod all at the compressor'] },
+  ),
+  rule(
+    '[(there is|i have|i got|and)] ((neither|none|neither one|none of) [of] [(the|my|them)] <part> (is|are|was)|(not [even] (one|a|a single) [of (the|my|them)]|nary a|no) <part> [(is|was|in there)]) (running|turning|spinning|on|working|going|coming on|moving|left running)',
+    foundAs('notRunning', TURNING),
+    { unheard: true, examples: ['not one compressor going'] },
+  ),
+  ...DOES_NOT.map(([does, state]) =>
+    rule(`<the> <part> do not ${does}`, doesNot(state), {
+      unheard: true,
+      only: (frame) => !/^(?:i|we|you|they)$/i.test(wordBefore(frame)),
+      examples: [],
+    }),
+  ),
+  rule(
+    '<the> <part> ((does|do|did) not|will not|is not|was not|is hardly|barely) (drain|draining|drains)',
+    foundAs('plugged', DRAINS),
+    { unheard: true, examples: ['drain does not drain'] },
   ),
   ...(['tenths', 'dropped'] as const).map((figure) =>
     rule(

@@ -19,7 +19,7 @@ const tested =
 
 const VERY = '(really|real|pretty|very|a little|kind of)';
 const IT =
-  '(it|she|this thing|the thing|whole thing|the whole thing|<the> (unit|box|machine|system|cooler|freezer|case|cabinet)|<the> <equipment>)';
+  '(it|she|this thing|the thing|<the> (unit|box|machine|system|cooler|freezer|case|cabinet)|<the> <equipment>)';
 const IS_NOT =
   '(is not|was not|will not|does not|did not|would not|is no longer|is hardly|is barely)';
 const COOLS =

@@ -149,9 +149,14 @@ export const LEG_RULES: readonly Rule[] = [
     { examples: ['two thirty one two twenty nine and two thirty between the legs'] },
   ),
   rule(
-    `${GOT} <short:ab> [and] <short:bc> [and] <short:ca> [(volts|volt|v)] [(at|on|across) <the> <place>] [[(that is|it is|so|got|with)] [a] (bad|lost|weak|low|dead) (leg|phase)|[<pause>] (that is|those are|there is) [(all|my|the)] [three] (legs|phases|lines)]`,
+    `${GOT} <short:ab> [and] <short:bc> [and] <short:ca> [(volts|volt|v)] [(at|on|across) <the> <place>] [[(that is|it is|so|got|with)] [a] (bad|lost|weak|low|dead) (leg|phase)]`,
     runTogether,
     { examples: ['two oh eight two oh six one ninety eight'] },
+  ),
+  rule(
+    `${GOT} <short:ab> [and] <short:bc> [and] <short:ca> [(volts|volt|v)] [<pause>] (that is|those are|there are) [(all|my|the)] [three] (legs|phases|lines)`,
+    runTogether,
+    { unheard: true, examples: ['two oh eight two oh six one ninety eight those are my legs'] },
   ),
   rule(`${GOT} <amount> (on|across|at|between) all three [(legs|phases|lines)]`, onAllThree, {
     examples: ['two oh eight on all three legs'],

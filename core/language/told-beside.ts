@@ -40,7 +40,7 @@ const startsUp: Means = (_tags, frame) => {
 
 /** The screen of what has one: of that which was spoken of. */
 const screenIs: Means = (tags, frame) => {
-  const state = stateId(tags['state']);
+  const state = tags['state'] === undefined ? 'dirty' : stateId(tags['state']);
   if (state === null || state === 'running') return null;
   const means = (part: PartId): Meaning | null =>
     SCREENED.has(part) ? { findings: [finding(part, state, frame)] } : null;
@@ -117,7 +117,7 @@ export const TOLD_BESIDE_RULES: readonly Rule[] = [
     { unheard: true, examples: [] },
   ),
   rule(
-    `[(and|so|but)] (the|it is|its) [(inlet|little)] (screen|strainer) (is|was) <very> <state>`,
+    `[(and|so|but)] (the|it is|its) [(inlet|little)] (screen|strainer) (is|was) (<very> <state>|(full of|packed (with|full of)|loaded with|plugged with|nothing but) (muck|mud|rust|junk|flux|copper|shavings|black stuff|wax))`,
     screenIs,
     {
       unheard: true,
@@ -182,6 +182,16 @@ export const TOLD_BESIDE_RULES: readonly Rule[] = [
     '[(i|we|and|so i)] (swapped|switched|reversed|flipped|moved|crossed) [the] [two] (leads|wires|legs|phases|taps|connections) [around] (on|at) <the> <part>',
     tookApart,
     { unheard: true, examples: ['swapped the leads on the relay'] },
+  ),
+  rule(
+    '(it|she|the motor|<the> compressor) (is [just] sitting|sits) there (humming|buzzing)',
+    (_tags, frame) => ({ findings: [finding('compressor', 'humming', frame)] }),
+    { unheard: true, examples: ['it is just sitting there humming'] },
+  ),
+  rule(
+    'she (is short cycling|short cycles|keeps short cycling|was short cycling) [on [the] (high|low) pressure [(switch|control)]]',
+    (_tags, frame) => ({ findings: [finding('compressor', 'shortCycling', frame)] }),
+    { unheard: true, examples: ['she short cycles'] },
   ),
   rule(
     '[(it|she|compressor|the compressor|unit)] [(is|runs|comes|kicks|it is)] on [for] [(about|maybe|like)] <number> [(seconds|second|minutes|minute)] [<pause>] [(and|then|and then)] [(it is|back|goes|kicks)] off [for] [(about|maybe|like)] <number:off> [(seconds|second|minutes|minute)] [<pause>] [(over and over|again and again|all day [long]|and repeat|back and forth|on and on)]',

@@ -29,7 +29,7 @@ const coilWorkedOn = (did: WorkKindId | null, part: PartId, words: string): Part
 function partMeant(did: WorkKindId | null, named: PartId, frame: Frame): PartId {
   const words = frame.wordsOf(frame.span);
   const part = coilWorkedOn(did, named, words);
-  return did === 'replace' ? partSwapped(part, words, frame.context) : part;
+  return did === 'replace' ? partSwapped(part, frame) : part;
 }
 
 /** "Timer's set for four defrosts a day" tells where it stands. */
@@ -262,7 +262,7 @@ export const WORK_RULES: readonly Rule[] = [
     { examples: ['ended up repairing the leak at the suction line'] },
   ),
   rule(
-    `${I} (melted|thawed|steamed|chipped|knocked|cleared|got|removed|broke|scraped|took|beat|cleaned|~hosed|~washed|~sprayed|~blew|~rinsed) [all] [the] ice (off|out of|off of|from) <the> <part>`,
+    `${I} (melted|thawed|steamed|chipped|knocked|cleared|got|removed|broke|scraped|took|beat|cleaned) [all] [the] ice (off|out of|off of|from) <the> <part>`,
     done,
     { tags: { work: 'defrost' }, examples: ['melted the ice off the evaporator'] },
   ),

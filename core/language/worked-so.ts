@@ -16,7 +16,7 @@ const did = (kind: WorkKindId, only?: ReadonlySet<PartId>): Means =>
     if (named === null || only?.has(named) === false) return null;
     if (isNotDone(frame)) return {};
     const words = frame.wordsOf(frame.span);
-    const swapped = kind === 'replace' ? partSwapped(named, words, frame.context) : named;
+    const swapped = kind === 'replace' ? partSwapped(named, frame) : named;
     const coil = kind === 'defrost' && swapped === 'condenser' ? 'evaporator' : swapped;
     return { work: [{ did: kind, part: settledFan(coil, frame.context), words }] };
   });
@@ -189,7 +189,7 @@ export const WORKED_SO_RULES: readonly Rule[] = [
     { unheard: true, examples: ['steamed the evaporator free and clear of ice'] },
   ),
   rule(
-    `${I} (chipped|knocked|broke|scraped|melted|steamed|thawed|got|cleared|beat) [all] [(the|some)] ice (away from|out from under|from around|out from around|from|loose from) <the> [<bit>] <part>`,
+    `${I} (chipped|knocked|broke|scraped|melted|steamed|thawed|got|cleared|beat|hosed|washed|sprayed|blew|rinsed) [all] [(the|some)] ice (away from|off|off of|out of|out from under|from around|out from around|from|loose from) <the> [<bit>] <part>`,
     did('defrost'),
     { unheard: true, examples: ['chipped ice away from the drain pan heater'] },
   ),
@@ -209,7 +209,7 @@ export const WORKED_SO_RULES: readonly Rule[] = [
     { unheard: true, examples: ['pulled the txv screen and cleaned it'] },
   ),
   rule(
-    `${I} (put|hung|stuck|got|slapped|mounted|installed|brazed|threw|dropped|ran|popped|screwed) [(in|on|up)] [(a|an|some|the|all|two|three|four)] ${NEW} <part> [(in|on|up|back in)] [on (the|both|all|all the|that) (door|doors|drawers|lids|lid|unit|box)]`,
+    `${I} (put|hung|stuck|got|slapped|mounted|installed|brazed|threw|dropped|ran|popped|screwed|wired|bolted|plumbed) [(in|on|up)] [(a|an|some|the|all|two|three|four)] ${NEW} <part> [(in|on|up|back in)] [on (the|both|all|all the|that) (door|doors|drawers|lids|lid|unit|box)]`,
     did('replace'),
     { unheard: true, examples: ['put a fresh filter dryer in', 'hung new gaskets on both doors'] },
   ),

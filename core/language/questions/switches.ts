@@ -40,15 +40,20 @@ const marginsOfSide = SIDES.flatMap(([side, quantity]): readonly Rule[] => {
   const CONTROL = `(${side} (cut out|switch|control|limit|trip [point]|cut off))`;
   return [
     rule(
-      `how (close|near|far) [(${WE}|i am|we are)] [(getting|coming)] (to|from|off|away from|above|below|over|under) [the] (${CONTROL}|(tripping|cutting out|opening|(kicking|going|dropping|shutting|popping|cutting) (out|off)) [(on|the)] [the] (${CONTROL}|${side})) [(${WE}|i am|we are)]`,
+      `how (close|near|far) [(${WE}|i am|we are)] [(getting|coming)] (to|from|off|away from|above|below|over|under) [the] (${CONTROL}|(tripping|cutting out|opening) [(on|the)] [the] (${CONTROL}|${side})) [(${WE}|i am|we are)]`,
       marginOf(quantity),
+    ),
+    rule(
+      `(how (close|near|far) [(${WE}|i am|we are)]|(am i|are we|is it) [getting] (close|near)) [(getting|coming)] (to|from|off) (kicking|going|dropping|shutting|popping|cutting|tripping) (out|off) [(on|the)] [the] (${CONTROL}|${side}) [(${WE}|i am|we are)]`,
+      marginOf(quantity),
+      { unheard: true },
     ),
     rule(
       `how (close|near|far) (to|from|off) [the] ${CONTROL} (${WE}|i am|we are)`,
       marginOf(quantity),
     ),
     rule(
-      `(am i|are we|is it) [getting] (close|near) to ([the] ${CONTROL}|(tripping|cutting out|opening|(kicking|going|dropping|shutting) (out|off)) (on|the) [the] (${CONTROL}|${side}))`,
+      `(am i|are we|is it) [getting] (close|near) to ([the] ${CONTROL}|(tripping|cutting out|opening) (on|the) [the] (${CONTROL}|${side}))`,
       marginOf(quantity),
     ),
     rule(

@@ -48,6 +48,7 @@ export const MISSPELT: Readonly<Record<string, string>> = {
   squallin: 'squalling',
   squealin: 'squealing',
   growlin: 'growling',
+  growly: 'growling',
   grindin: 'grinding',
   rattlin: 'rattling',
   knockin: 'knocking',

@@ -199,9 +199,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   ],
   fan: ['fan', '~(fans|fan motor|fan motors)'],
   fanControl: ['~(condenser fan|fan cycling|fan cycle|fan pressure|fan) (control|switch)'],
-  filter: [
-    '~(filter|air filter|filters|water filter|water filters|[(water|filter)] cartridge|filter cartridges)',
-  ],
+  filter: ['~(filter|air filter|filters|water filter|water filters|(water|filter) cartridge)'],
   product: ['~(product|food)'],
   // Said only with what is done to them: "this panel is stuck" is talk.
   gauges: [],

@@ -2,7 +2,7 @@ import type { FindingStateId } from '../../terms/names.ts';
 
 /** What settles on a coil or in a drain. */
 export const DIRT =
-  '(grease|dirt|dust|lint|flour|grime|hair|fuzz|cottonwood|crud|gunk|slime|mold|leaves|feathers|fur|debris|scale|cobwebs|sludge|algae|muck)';
+  '(grease|dirt|dust|lint|flour|grime|hair|fuzz|cottonwood|crud|gunk|slime|mold|leaves|feathers|fur|debris|scale|cobwebs|sludge|algae)';
 
 /** What a part is said to be, after "is". */
 export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
@@ -69,7 +69,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   ],
   noisy: [
     'noisy',
-    '~(loud|rattling|squealing|squeaking|grinding|vibrating|making noise|humming|knocking|screeching|squalling|screaming|howling|growling|growly|whining|chattering|buzzing|clicking)',
+    '~(loud|rattling|squealing|squeaking|grinding|vibrating|making noise|humming|knocking|screeching|squalling|screaming|howling|growling|whining|chattering|buzzing|clicking)',
   ],
   loose: [
     'loose',
@@ -151,7 +151,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     '(shut|went|kicked) (off|down)',
     'is not trying to start',
     'is not doing anything',
-    '(does|~do) not (run|start|turn|spin|come on|work)',
+    'does not (run|start|turn|spin|come on|work)',
     'quit',
     'stopped',
     'died',
@@ -164,8 +164,8 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'went (bad|out)',
     'failed',
     'blew',
-    '(does|~do) not close',
-    '(does|~do) not seal',
+    'does not close',
+    'does not seal',
     'is not sealing',
     '(has|has got|is got|got) a [(big|small|little|nasty|bad)] (crack|tear|hole|split|rip|cut) [in it]',
     'burned out',
@@ -200,7 +200,6 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'works [fine]',
     '(seals|closes) [up] (good|nice|fine|tight|all the way)',
   ],
-  plugged: ['~((does|do) not|will not|is not|is hardly|barely) (drain|draining|drains)'],
   dirty: [
     'looks dirty',
     '(has not|has never|have not|have never) been (cleaned|washed|brushed) [in (years|months|forever|a while|ages|a long time)]',
@@ -218,9 +217,9 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     '(reads|tests|ohms [out]|tested|checked|read|ohmed [out]|measured|metered|checks|measures) [as] [wide] open',
     'will not close',
     '(never|did not) (close|closed|make|made|pull in|pulled in)',
-    '(does|~do) not make',
+    'does not make',
     'will not pull in',
-    '(does|~do) not pull in',
+    'does not pull in',
     'is not pulling in',
   ],
   closed: [

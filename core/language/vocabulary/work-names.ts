@@ -25,7 +25,7 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
   replace: {
     done: [
       'replaced',
-      '~(changed|changed out|swapped|swapped out|put in a (new|replacement)|installed a new|put on a new|put a new|installed new|put in new|exchanged|renewed|swapped in [(a|new)]|(brazed|sweated|welded|soldered|cut) in a [new]|(wired|bolted|plumbed|screwed) in a new|switched out|substituted|installed (a|the) replacement|put in another|put another)',
+      '~(changed|changed out|swapped|swapped out|put in a (new|replacement)|installed a new|put on a new|put a new|installed new|put in new|exchanged|renewed|swapped in [(a|new)]|(brazed|sweated|welded|soldered|cut) in a [new]|switched out|substituted|installed (a|the) replacement|put in another|put another)',
     ],
     todo: [
       'replace',
