@@ -191,6 +191,11 @@ export const FEED_RULES: readonly Rule[] = [
     { unheard: true, examples: ['turned the isolator off at the wall'] },
   ),
   rule(
+    '[the] isolator is (off|out|pulled|locked|locked (off|out)) [<pause>] [[and] (locked|tagged|locked (off|out)|tagged (off|out)|locked and tagged)]',
+    isolated,
+    { unheard: true, examples: ['isolator is off and locked'] },
+  ),
+  rule(
     '(strap|straps|clip|clamp) (is|are) (rusted|gone|broke|broken|missing|rotted) [off]',
     nothing,
   ),
