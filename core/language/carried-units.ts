@@ -40,6 +40,10 @@ function unitBeside(reading: Reading, all: readonly Reading[]): UnitId | null {
     return all.find((each) => each.quantity === other && each.unitFrom === 'said')?.unit ?? null;
   }
   switch (QUANTITIES[quantity].dimension) {
+    case 'gaugePressure':
+      return (
+        all.find((each) => each.quantity === quantity && each.unitFrom === 'said')?.unit ?? null
+      );
     case 'temperature':
       return scaleBeside(reading, all);
     case 'temperatureDifference':

@@ -16,7 +16,8 @@ const NONE: Sorted = { readings: [], doubts: [] };
 /** Takes out of the readings those that must be confirmed before they are recorded. */
 export function doubtful(said: readonly Reading[], context: Context): Sorted {
   if (said.length === 0) return NONE;
-  const all = withCarriedUnits(said, context);
+  const carried = withCarriedUnits(said, context);
+  const all = againstSibling(carried, context) === NOTHING_AGAINST ? carried : said;
   if (areAllSure(all, context)) return { readings: all, doubts: [] };
   const otherwise = all.map((each) => asTwoTold(withUnitBefore(each, context), context));
   if (areAllSure(otherwise, context)) return { readings: otherwise, doubts: [] };
