@@ -377,12 +377,13 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
     { examples: ['it is twelve superheated'] },
   ),
   rule(
-    '[the] (klixon|defrost (klixon|term|termination|terminator|thermostat)) (opened|closed|opens|closes|made|broke) at <amount>',
+    '[the] defrost (term|termination|terminator|thermostat) (opened|closed|opens|closes|made|broke) at <amount>',
     klixonAt,
-    {
-      examples: ['klixon opened at fifty'],
-    },
+    { unheard: true, examples: ['defrost term opened at fifty'] },
   ),
+  rule('[the] [defrost] klixon (opened|closed|opens|closes|made|broke) at <amount>', klixonAt, {
+    examples: ['klixon opened at fifty'],
+  }),
   rule(
     '[the] <quantity> [(stamped|printed|marked)] on the (collar|[recovery] (tank|cylinder|bottle)|side|can|switch|control|tag|plate) <link> <amount>',
     (tags, frame) => {

@@ -117,7 +117,10 @@ const compound = choice(
   parseShape(`${POUNDS} <number:ounces> (ounces|ounce)`, { number: NUMBER }),
   parseShape(`${POUNDS} <few:ounces>`, { number: NUMBER, few: UNDER_SIXTEEN }),
   sequence(
-    scope('pounds', sequence(parseShape('a|another'), word('pound'), tag({ number: 1 }))),
+    scope(
+      'pounds',
+      sequence(choice(word('a'), unheard(word('another'))), word('pound'), tag({ number: 1 })),
+    ),
     parseShape('[and] <few:ounces> [(ounces|ounce)]', { few: UNDER_SIXTEEN }),
   ),
 );

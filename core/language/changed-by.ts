@@ -121,7 +121,7 @@ export const CHANGED_RULES: readonly Rule[] = [
     { unheard: true, examples: ['picked up three degrees of subcooling'] },
   ),
   rule(
-    `[(i|we|it|that|this)] [(has|have|just|only)] (picked up|gained|lost|dropped|shaved|knocked|got back) ${STEP} <amount> [off] [(of|on|in|off)] [(the|my)] <quantity> [just] (by|from|with) [just] <working> <the> <part>`,
+    `[(i|we|it|that|this)] [(has|have|just|only)] (picked up|gained|lost|dropped|shaved|knocked|got back) ${STEP} <amount> (off (the|my)|off of [(the|my)]|[(of|on|in)] [(the|my)]) <quantity> [just] (by|from|with) [just] <working> <the> <part>`,
     movedByWork,
     { unheard: true, examples: ['dropped fifty pounds of head just by brushing the coil'] },
   ),

@@ -1,6 +1,6 @@
 import { CHANGE_COMMANDS } from './commands/changes.ts';
 import { DIALOGUE_COMMANDS } from './commands/dialogue.ts';
-import { FREE_COMMANDS, NEXT_UNIT } from './commands/spoken-freely.ts';
+import { FREE_CHANGES, FREE_COMMANDS, NEXT_UNIT } from './commands/spoken-freely.ts';
 import { LOOSE_COMMANDS } from './commands/loosely-told.ts';
 import { STEP_COMMANDS } from './commands/steps.ts';
 import { TIMER_COMMANDS } from './commands/timers.ts';
@@ -10,6 +10,7 @@ import type { Rule } from './rule.ts';
 export const COMMAND_RULES: readonly Rule[] = [
   ...TIMER_COMMANDS,
   ...STEP_COMMANDS,
+  ...FREE_CHANGES,
   ...CHANGE_COMMANDS,
   NEXT_UNIT,
   ...DIALOGUE_COMMANDS,

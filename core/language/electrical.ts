@@ -106,7 +106,7 @@ const OF_HEAT =
 const SUPPLY: readonly PlaceId[] = ['lineOneTwo', 'lineTwoThree', 'lineOneThree'];
 
 /** Without "across" or its like, only a unit, a winding or the supply tells that a place was metered. */
-const placeFirst: Means = (tags, frame) => {
+export const placeFirst: Means = (tags, frame) => {
   const place = placeId(tags['place']);
   const amount = amountIn(tags);
   const isWinding = place !== null && OHMS_AT[place] !== undefined;
@@ -236,7 +236,7 @@ const inAndOut: Means = (tags, frame) => {
 };
 
 /** "Nothing across the contactor": the meter showed no volts. */
-const noVolts =
+export const noVolts =
   (place?: PlaceId): Means =>
   (tags, frame) => {
     const at = place ?? placeId(tags['place']);
@@ -368,7 +368,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     examples: ['nothing out'],
   }),
   rule(
-    `${GOT} (${NO_VOLTS} [out] (at|across|on|to|into|in|out of|from|off|through|between|coming out of|going to|getting to|coming from)|dead (at|across|on|to)) <the> <place> [<pause> [(it is|reading)] zero (volts|voltage)]`,
+    `${GOT} ${NO_VOLTS} [out] (at|across|on|to|into|in|out of|from|off|through|between|coming out of|going to|getting to|coming from) <the> <place>`,
     noVolts(),
     { examples: ['nothing across the contactor', 'no voltage at the compressor'] },
   ),

@@ -144,9 +144,14 @@ export const SEEN_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `(<number:which>|some) of (the|my|those|them) [<number:all>] <part> (is|are) [all] (${LIFELESS}|not [even] (running|turning|working|spinning|moving|going) [(round|around|at all)]|off|stopped)`,
+    `(<number:which>|some) of (the|my|those|them) [<number:all>] <part> (is|are) [all] (${LIFELESS}|not (running|turning|working|spinning)|off|stopped)`,
     foundAt('notRunning'),
     { examples: ['two of the three condenser fans are out'] },
+  ),
+  rule(
+    `(<number:which>|some) of (the|my|those|them) [<number:all>] <part> (is|are) not [even] (moving|going|turning|spinning) [(round|around|at all)]`,
+    foundAt('notRunning'),
+    { unheard: true, examples: ['two of the three evap fans are not going round'] },
   ),
   rule(
     `${GOT} (no|zero|hardly any|barely any|very little|not much|almost no|next to no) (airflow|air flow|air|flow) (across|through|over|coming (through|out of|off|across)|moving (through|across)|going through|off|out of) <the> <part>`,

@@ -213,7 +213,7 @@ export const HOLES: Holes = {
     'none',
     sequence(
       parseShape(
-        'nothing|dead|zip|zilch|~[a] goose egg|~(nada|nowt|naught|diddly|(sod|bugger|naff) all)|no (voltage|volts|power)',
+        'nothing|dead|zip|zilch|~[a] goose egg|~nada|~(sod|bugger|naff) all|no (voltage|volts|power)',
       ),
       tag({ number: 0 }),
     ),

@@ -29,6 +29,10 @@ const SINCE =
 
 /** Sentences kept word for word. */
 export const MEMO_RULES: readonly Rule[] = [
+  rule('(jot|scribble|write) (this|that) down [(that|to)] <rest>', memo, {
+    unheard: true,
+    examples: ['jot this down the gate code is four five'],
+  }),
   rule(
     '(do not|no need to|you do not (have|need) to|never mind) (write|put|log|note|record|keep|count|save|jot) (down|in|the|a|any|my) <clause>',
     () => ({}),
@@ -38,7 +42,7 @@ export const MEMO_RULES: readonly Rule[] = [
     examples: ['memo customer says it has been warm since friday'],
   }),
   rule(
-    '(memo|note to self|(note|message) (to|for) ([the] office|dispatch|[the] (boss|shop|manager)|myself|me)|for the note|for the record|for the notes|put in the notes|note for the office|note for (the next (guy|tech)|next time)|log (a note|this)|do not let me forget|remind me (to|that|about)|(put|leave|drop|stick|write) [me] [down] a note [(in there|in|down|on (this|it))]|put (this|that|it) in the (note|notes|report)) [(that|saying|to)] <rest>',
+    '(memo|note to self|(note|message) (to|for) ([the] office|dispatch|[the] (boss|shop|manager)|myself|me)|for the note|for the record|for the notes|put in the notes|note for the office|note for (the next (guy|tech)|next time)|log (a note|this)|do not let me forget|remind me (to|that)|(put|leave|drop|stick|write) [me] [down] a note [(in there|in|down|on (this|it))]|put (this|that|it) in the (note|notes|report)) [(that|saying|to)] <rest>',
     memo,
     {
       examples: ['memo the lid hinge is broken on the left side'],
@@ -48,14 +52,14 @@ export const MEMO_RULES: readonly Rule[] = [
     examples: ['remember the gate code is four five one two'],
   }),
   rule(
-    '(make a note|add a note|take a note|write down|write this down|jot down|jot this down|scribble this down|put down|note down|take this down|record|add to the note|put in the note|note) (that|to|saying) <rest>',
+    '(make a note|add a note|take a note|write down|write this down|jot down|put down|note down|take this down|record|add to the note|put in the note|note) (that|to|saying) <rest>',
     memo,
     {
       examples: ['make a note that the door was left open'],
     },
   ),
   rule(
-    '(make a note|add a note|take a note|write down|write (this|that) down|jot down|jot (this|that) down|note down|take this down|memo to (self|office)|the complaint (is|was)|complaint (is|was)|complaint|customer complaint (is|was)|customer complaint|their complaint is|complaint today is|add to the (note|notes|report)|put in the (note|report)|(let|tell) the office [know]|tell the next (guy|tech)) [(that|to|about)] <rest>',
+    '(make a note|add a note|take a note|write down|write this down|jot down|note down|take this down|memo to (self|office)|the complaint (is|was)|complaint (is|was)|complaint|customer complaint (is|was)|customer complaint|their complaint is|complaint today is|add to the (note|notes|report)|put in the (note|report)|(let|tell) the office [know]|tell the next (guy|tech)) [(that|to|about)] <rest>',
     memo,
     {
       examples: ['complaint is warm product'],

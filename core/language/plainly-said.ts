@@ -1,12 +1,13 @@
 import { headOverSuction } from './both-gauges.ts';
 import { startsClause } from './clause-start.ts';
 import { unitByName } from './facts.ts';
+import { GOT, NO_VOLTS, noVolts, placeFirst } from './electrical.ts';
 import { finding } from './finding-of.ts';
 import { stateOf } from './findings.ts';
 import { amountIn, unitFor } from './measure.ts';
 import { asReading, fixed } from './reading-means.ts';
 import { type Means, type Rule, rule } from './rule.ts';
-import { partId } from './slots.ts';
+import { partId, workId } from './slots.ts';
 
 /** A weight: "the charge was too much" and "charge was thirty" are none. */
 const chargeWas: Means = (tags, frame) => {
@@ -36,8 +37,46 @@ const unitWhere: Means = (tags, frame) =>
 const BY_PLACE =
   /\b(?:left|right|middle|end|first|second|last|front|back|upstairs|downstairs)\b.*\b(?:cooler|freezer|box|case|fridge|cabinet|unit|machine|walk-?in|reach-?in)\b.*\b(?:by|next to|near|beside|behind|under|across from|closest to|in the|at the|on the)\b/i;
 
+const sensorDone: Means = (tags, frame) => {
+  const did = workId(tags['work']);
+  return did === null
+    ? null
+    : { work: [{ did, part: 'sensor', words: frame.wordsOf(frame.span) }] };
+};
+
 /** What is told in plain words around a name that the rules know. */
 export const PLAINLY_SAID_RULES: readonly Rule[] = [
+  rule(
+    `${GOT} (${NO_VOLTS} (at|across|on|to) <the> <place> <pause> [(it is|reading)] zero (volts|voltage)|dead (at|across|on|to) <the> <place> [<pause> [(it is|reading)] zero (volts|voltage)])`,
+    noVolts(),
+    { unheard: true, examples: ['dead across the overload'] },
+  ),
+  ...(['start', 'run', 'common'] as const).map((winding) =>
+    rule(
+      `[the] ${winding} (winding|terminal|pin) to (ground|the (shell|case|frame)) (<link>|<loose>) <amount>`,
+      (tags, frame) => placeFirst({ ...tags, place: `${winding}Ground` }, frame),
+      { unheard: true },
+    ),
+  ),
+  rule(
+    '<byUs> <done> [(the|a|their)] [(new|old|bad)] (box|cabinet|return air|supply air|coil|space) [(temp|temperature)] (sensor|thermistor|probe)',
+    sensorDone,
+    { unheard: true, examples: ['replaced the box temperature sensor'] },
+  ),
+  ...(
+    [
+      ['(high side|high|head) gage', 'headPressure'],
+      ['(low side|low|suction) gage', 'suctionPressure'],
+      ['(big|bigger|fat|large|larger) (pipe|line)', 'suctionLineTemp'],
+      ['(small|smaller|little|skinny|thin) (pipe|line)', 'liquidLineTemp'],
+    ] as const
+  ).map(([name, quantity]) =>
+    rule(
+      `[(my|the|a) (clamp|probe|thermocouple|thermometer) on] [(the|my)] ${name} (<link>|<loose>) <amount>`,
+      fixed(quantity),
+      { unheard: true },
+    ),
+  ),
   rule('[the] unit is (the|our|their) <clause>', unitWhere, {
     unheard: true,
     yields: 'name',

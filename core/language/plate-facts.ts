@@ -287,6 +287,7 @@ export const PLATE_RULES: readonly Rule[] = [
     `<amount> (is|was) what <the> ${PLATE} (says|shows|reads|calls for|lists) [it (takes|holds)]`,
     plated,
     {
+      unheard: true,
       examples: ['fifty six ounces is what the data plate says it takes'],
     },
   ),

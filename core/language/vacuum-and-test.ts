@@ -246,7 +246,7 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     { unheard: true, examples: ['two hundred of nitro on it at seventy two degrees'] },
   ),
   rule(
-    '(charged|brought|took|filled|blew) [(it|the system|her|this)] [up] to <amount> with ([some] [dry] nitro|some [dry] nitrogen|oxygen free [nitrogen])',
+    '(charged|brought|took|filled|blew) [(it|the system|her|this)] [up] to <amount> with ([some] [dry] nitro|some [dry] nitrogen|oxygen free)',
     fixed('testPressure'),
     { unheard: true, examples: ['blew it up to twenty bar with oxygen free'] },
   ),

@@ -12,7 +12,6 @@ const rulesOf = (items: readonly Item[]): string =>
  * rule may take "an hour" from the other, and both tell the same.
  */
 const NUMBER_CUT = [
-  'amps dropped off to four point nine on the compressor',
   'they paid three hundred bucks for it',
   'scale says twenty two pounds on the cylinder',
   'pressured it up to two hundred psi nitrogen',

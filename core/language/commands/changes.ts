@@ -116,7 +116,7 @@ function settledUnit(quantity: QuantityId, context: Context): UnitId | null {
 }
 
 /** As far off as a doubtful reading it is asked about like one: nothing changes until it is confirmed. */
-const amend: Means = (tags, frame) => {
+export const amend: Means = (tags, frame) => {
   const amount = amountIn(tags);
   const quantity = quantityId(tags['quantity']);
   const amended = amendedReading(quantity ?? frame.context.lastQuantity, amount, frame);
@@ -310,12 +310,12 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     examples: ['make it eighty nine'],
   }),
   rule(
-    '[(sorry|oops|whoa|shoot|my bad|wait|ah|dang)] (make that|should be|that should be|it should be|i meant|i mean|correction|change (it|that) to|(it was|it is|that is|that was) really|i meant to say|meant|let us make (it|that)|it is actually|actually it is|that is actually|actually|no it is|no that is|no make (it|that)|sorry|no|nope|no wait|change that one to|correct that to|correct (it|that) to|that was|no i said|no i meant|no i mean|nope i said|no no i said|wait i said|i said|no call it|no call that|should have been|that should have been) <amount>',
+    '[(sorry|oops|whoa|shoot|my bad|wait|ah|dang)] (make that|should be|that should be|it should be|i meant|i mean|correction|change (it|that) to|(it was|it is|that is|that was) really|i meant to say|meant|let us make (it|that)|it is actually|actually it is|that is actually|actually|no it is|no that is|no make (it|that)|sorry|no|nope|no wait|change that one to|correct that to|correct (it|that) to|that was|no i said|no i meant|no i mean|nope i said|no no i said|wait i said|i said|~no call (it|that)|should have been|that should have been) <amount>',
     amend,
     { examples: ['no one forty eight', 'correction one forty eight'], alone: true },
   ),
   rule(
-    '(change|make|correct|amend|fix|update|~(no|nope|wait|sorry|actually) (call|make)) [(the|my|that)] <quantity> [(to|be|should be|reading to)] <amount>',
+    '(change|make|correct|amend|fix|update) [(the|my|that)] <quantity> [(to|be|should be|reading to)] <amount>',
     amendUnlessTold,
     { examples: ['make suction fifteen', 'change head to one forty eight'] },
   ),
@@ -334,7 +334,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     { examples: ['make that fourteen not forty'] },
   ),
   rule(
-    '(did i say|i think i said|i must have said|i may have said|you probably heard|if i said|you wrote|you put|you have|you heard|i said|~said|~thought i said) <amount:wrong> [(<pause>|i meant|but|it should be|it was)] (it is|it was|i meant|~[and] meant|~but meant|~and i meant|~i mean|that is|should be|it should be|that should be|make it|make that|but it is) [really] <amount:right>',
+    '(did i say|i think i said|i must have said|i may have said|you probably heard|if i said|you wrote|you put|you have|you heard|i said) <amount:wrong> [(<pause>|i meant|but|it should be|it was)] (it is|it was|i meant|that is|should be|it should be|that should be|make it|make that|but it is) [really] <amount:right>',
     amendNot,
     { examples: ['did i say one sixty it is one sixteen'] },
   ),
@@ -399,7 +399,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     { examples: ['head is not two hundred anymore'] },
   ),
   rule(
-    '[(no|sorry|wait|wait no|no wait|oops|hold on)] (it is|that is|it was|that was|it should be|that should be|it is supposed to be|i said|i meant) <amount:right> (not|instead of|rather than) <amount:wrong>',
+    '[(no|sorry)] (it is|that is|it was|that was|it should be|that should be|it is supposed to be|i said|i meant) <amount:right> (not|instead of|rather than) <amount:wrong>',
     amendNot,
     { examples: ['it is one ninety not one nineteen'], alone: true },
   ),

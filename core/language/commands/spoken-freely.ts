@@ -1,7 +1,8 @@
 import { type Means, type Rule, rule } from '../rule.ts';
-import { equipmentFact, quantityId } from '../slots.ts';
+import { equipmentFact, quantityId, tagsIn } from '../slots.ts';
 import type { PlainCommand } from '../utterance.ts';
 import { amountIn, measured } from '../measure.ts';
+import { amend } from './changes.ts';
 import { command } from './command.ts';
 
 const plain =
@@ -148,6 +149,28 @@ const FREELY: readonly Free[] = [
       '((nope|no|nah|naw) [<pause>] (leave it [(be|alone|as it is)]|that is not (it|right|the one|what i (said|meant))|it is not|do not|forget it|not that [one])|i do not (think|reckon) so|not really|nowhere near|not even close)',
     examples: [],
   },
+];
+
+/** "I said one eighty, meant one ninety": what is meant, and what is put in its place. */
+const amendRight: Means = (tags, frame) => amend(tagsIn(tags['right']) ?? {}, frame);
+
+/** Of a value that was told before. */
+export const FREE_CHANGES: readonly Rule[] = [
+  rule(
+    '[i] (said|thought i said) <amount:wrong> [(<pause>|and|but)] [i] (meant|mean) <amount:right>',
+    amendRight,
+    { alone: true, unheard: true, examples: ['said sixty meant sixteen'] },
+  ),
+  rule(
+    '(wait|wait no|no wait|oops|hold on) (it is|that is|it was|that was|it should be|that should be|i said|i meant) <amount:right> (not|instead of|rather than) <amount:wrong>',
+    amendRight,
+    { alone: true, unheard: true, examples: ['wait no that was thirty six not thirty eight'] },
+  ),
+  rule(
+    '(no|nope|wait|sorry|actually) (call|make) [(the|my|that)] <quantity> [(to|be|should be)] <amount>',
+    amend,
+    { unheard: true, examples: ['no call the suction twenty one'] },
+  ),
 ];
 
 /** Commands as people give them to people: each is the whole of a sentence. */

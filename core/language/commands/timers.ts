@@ -179,11 +179,6 @@ export const TIMER_COMMANDS: readonly Rule[] = [
     { unheard: true, yields: 'purpose', examples: ['give us a shout in half an hour'] },
   ),
   rule(
-    '(start|run|set) (a|the) (clock|stopwatch|watch|timer) (on|for) [the] <timed> [<pause>] [(for|make it)] <duration>',
-    timer,
-    { unheard: true, examples: ['start a clock on the nitrogen one hour'] },
-  ),
-  rule(
     '<duration> for the (caps|cap|capacitor|capacitors) to (bleed|discharge|drain) [(off|down|out)] [<pause>] [(go|starting now|start)]',
     timing('capacitors to bleed'),
     { unheard: true, alone: true, examples: ['two minutes for the caps to bleed down go'] },

@@ -66,6 +66,21 @@ const RECKON =
 /** Questions as people put them to people, where the number, the pronoun or the word order is another. */
 export const FREE_QUESTIONS: readonly Rule[] = [
   rule(
+    '(why is (it|that|this|she)|how come (it|that|this|she) is) [(so|running|way|that|this)] [(so|that|this)] (high|low|hot|cold|warm|loud)',
+    plain('causes'),
+    { unheard: true, examples: ['how come it is so high'] },
+  ),
+  rule(
+    'what (do|would|did) you (think|reckon|say|figure|suggest) (i|we) (should|ought to|need to) (check|look at|do|try|measure|test) [(next|first|now)]',
+    plain('nextCheck'),
+    { unheard: true, examples: ['what do you think i should check next'] },
+  ),
+  rule(
+    'what (have|did) ((i|we) not (done|do|finished|finish)|not (i|we) (done|do|finished)) [yet]',
+    plain('leftOpen'),
+    { unheard: true, examples: ['what have i not done yet'] },
+  ),
+  rule(
     `what (did|would|has|had) ${THEM} ${DID} [(it|here|this|that|them|in|on it|in it|with it|to it|on this|in this|on this one)] [(with|for)] [${THEN}] ${RECKON}`,
     history,
     {

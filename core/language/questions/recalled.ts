@@ -27,11 +27,6 @@ const NUMBERS = '(numbers|readings|pressures|temps|figures)';
 /** What was told before, asked for in other words than those of a reading. */
 export const RECALLED_QUESTIONS: readonly Rule[] = [
   rule(
-    'what (was|were) (it|that|she|the numbers|the readings|everything) [(at|like|doing|reading)] (when (i|we) (got here|got in|walked in|came in|showed up|started|pulled up|turned up|first got here)|before (i|we) (started|touched (it|anything)|did anything))',
-    plain('before'),
-    { unheard: true, examples: ['what was it when i got here'] },
-  ),
-  rule(
     `what would (i|we|you) (get|have|say|put [down]|read) (for|on|in|at|as) ${MY} <asked> [(again|earlier|last|last time|just now)]`,
     valueGot,
     { unheard: true, examples: [] },

@@ -80,7 +80,12 @@ export const WAITING_QUESTIONS: readonly Rule[] = [
     { examples: ['how long until it is down to thirty six'] },
   ),
   rule(
-    '(when (will|is) (it|she|that|we) [going to]|when [do] you (reckon|think|figure|suppose) (it|she|that|we) will|how long [do] you (reckon|think|figure|suppose) (till|until|before) (it|she|we) (will|is)|how long (will it take|does it take|for it|(till|until|before) we (are|get))) [to] ([down] (at|to)|be|hit|reach|get [down] to|be down to|be at|come down to|make|pull down to) [(at|down to)] <amount>',
+    '(when [do] you (reckon|think|figure|suppose) (it|she|that|we) will|how long [do] you (reckon|think|figure|suppose) (till|until|before) (it|she|we) (will|is)) [to] (be|hit|reach|get [down] to|be down to|be at|come down to|pull down to|get to) [(at|down to)] <amount>',
+    ofTheBox,
+    { unheard: true, examples: ['when do you think it will hit thirty six'] },
+  ),
+  rule(
+    '(when (will|is) (it|she|that|we) [going to]|how long (will it take|does it take|for it|(till|until|before) we (are|get))) [to] ([down] (at|to)|be|hit|reach|get [down] to|be down to|be at|come down to|make|pull down to) [(at|down to)] <amount>',
     ofTheBox,
     { examples: ['how long will it take to get to thirty six'] },
   ),

@@ -107,7 +107,6 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   thermometer: ['~thermometer', '~(temp|temperature) gage'],
   sensor: [
     'sensor',
-    '~(box|cabinet|return air|supply air|coil|space|room) [(temp|temperature)] (sensor|thermistor)',
     '~(sensors|[ice thickness] probe|probes|thermistor|temp sensor|temperature sensor)',
   ],
   expansionValve: [

@@ -79,8 +79,6 @@ export const PRONUNCIATIONS: Readonly<Record<string, readonly string[]>> = {
   wc: ['D AH B AH L Y UW S IY'],
   kaput: ['K AH P UH T'],
   kelvins: ['K EH L V IH N Z'],
-  diddly: ['D IH D L IY'],
-  nowt: ['N AW T'],
   kilopascal: ['K IH L AH P AE S K AE L'],
   kilopascals: ['K IH L AH P AE S K AE L Z'],
   kink: ['K IH NG K'],

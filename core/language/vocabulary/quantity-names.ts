@@ -14,7 +14,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~liquid pressure',
     '~discharge header',
     '~top side',
-    '~(red (gage|hose|side)|front gage|(high side|high|head) gage)',
+    '~(red (gage|hose|side)|front gage)',
     '~pressure (of|on|at) [the] (head|high side|discharge)',
     '~hd',
   ],
@@ -27,7 +27,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~suction header',
     '~evaporator pressure',
     '~evaporating pressure',
-    '~(blue (gage|hose|side)|(low side|suction) gage)',
+    '~blue (gage|hose|side)',
     '~pressure (of|on|at) [the] (suction|low side)',
     '~suct',
     '~crankcase pressure',
@@ -38,7 +38,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~head temp',
     '~(saturated|sat) (condensing|head|discharge) [(temp|temperature)]',
     '~condensing at',
-    '~(head|discharge|condensing|high side) (saturation|saturated|sat) [(temp|temperature)]',
+    '~(head|discharge|condensing|high side) saturation [(temp|temperature)]',
     '~s c t',
   ],
   evaporatingTemp: [
@@ -49,7 +49,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~evap (temp|temperature)',
     '~coil (temp|temperature)',
     '~saturation temperature',
-    '~(suction|evaporating|evaporator|evap|coil|low side) (saturation|saturated|sat) [(temp|temperature)]',
+    '~(suction|evaporating|evaporator|evap|coil|low side) saturation [(temp|temperature)]',
     '~s s t',
   ],
   ambientTemp: [
@@ -124,7 +124,6 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~vapor line [(temp|temperature)]',
     '~line of [the] suction',
     '~suction gas [(temp|temperature)]',
-    '~(big|fat|large|larger|bigger) (pipe|line) [(temp|temperature)]',
   ],
   liquidLineTemp: [
     'liquid line',
@@ -132,7 +131,6 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~liquid (temp|temperature)',
     '~drop leg [(temp|temperature)]',
     '~liq [line] [temp]',
-    '~(small|little|skinny|thin|smaller|littler) (pipe|line) [(temp|temperature)]',
     '~liquid',
   ],
   dischargeLineTemp: [
@@ -192,7 +190,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
   testPressure: [
     'test pressure',
     '~(nitrogen|pressure) test [pressure]',
-    '~(dry nitrogen|nitrogen|nitro|n two|oxygen free [nitrogen]) [pressure]',
+    '~(dry nitrogen|nitrogen|nitro|n two|oxygen free) [pressure]',
     '~standing pressure test',
   ],
   enteringWaterTemp: [
