@@ -29,6 +29,7 @@ const SINCE =
 
 /** Sentences kept word for word. */
 export const MEMO_RULES: readonly Rule[] = [
+  rule('note <pause> <rest>', memo, { unheard: true, only: startsClause, examples: [] }),
   rule('(jot|scribble|write) (this|that) down [(that|to)] <rest>', memo, {
     unheard: true,
     examples: ['jot this down the gate code is four five'],

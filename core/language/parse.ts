@@ -8,6 +8,7 @@ import { type Item, RuleReader } from './read-rules.ts';
 import type { Span } from './rule.ts';
 import { type Otherwise, Sentence } from './sentence.ts';
 import { tokenise } from './tokenise.ts';
+import { WordSet } from './word-set.ts';
 
 export type { Item } from './read-rules.ts';
 export { GRAMMAR } from './sentence.ts';
@@ -109,10 +110,18 @@ function endsBeforeMore({ tokens, items }: Parse): readonly number[] {
   for (const [index, item] of items.entries()) {
     const next = items[index + 1]?.start ?? tokens.length;
     const behind = item.end < next ? tokens[item.end] : undefined;
-    if (behind?.pause === false && behind.text !== 'it' && !isTalk(item)) ends.push(item.end);
+    if (behind?.pause === false && !GOES_ON.has(behind) && !isTalk(item) && !isNo(item, tokens))
+      ends.push(item.end);
   }
   return ends;
 }
+
+/** "No loose wires" may deny what stands behind it. */
+const isNo = ({ start, end }: Item, tokens: readonly Token[]): boolean =>
+  end === start + 1 && tokens[start]?.text === 'no';
+
+/** "Scale reads nineteen point two pounds" */
+const GOES_ON = new WordSet('it point');
 
 /** Read of it, and not only kept as it was said. */
 const tokensTold = (parse: Parse): number =>
@@ -233,9 +242,10 @@ class Coverer {
     return pause < end && sentence.isNumberAcross(start, pause);
   }
 
-  /** "Two oh eight load": an "oh" between two numbers belongs to one of them. */
+  /** "Two oh eight load": an "oh" or a "point" between two numbers belongs to one of them. */
   private isNoughtBetween(before: Item, { start }: Item): boolean {
-    return start === before.end + 1 && this.sentence.tokens[before.end]?.text === 'oh';
+    const between = this.sentence.tokens[before.end]?.text;
+    return start === before.end + 1 && (between === 'oh' || between === 'point');
   }
 
   /** Every item that begins there, preferred first. */

@@ -203,7 +203,7 @@ export class RuleReader {
     const { tokens } = this.sentence;
     if (readings !== undefined && countsThings(tokens, from, to)) return false;
     if (findings === undefined) return true;
-    if (isSupposedBefore(tokens, from) || isDeniedBefore(tokens, from)) return false;
+    if (isSupposedBefore(tokens, from) || isDeniedBefore(tokens, from, to)) return false;
     if (isOrderedBefore(tokens, from)) return false;
     return !(isOffBy(tokens, to) || runsAt(tokens, to));
   }

@@ -1,5 +1,5 @@
 import type { Token } from '../grammar/tokens.ts';
-import { ARTICLES } from './clause-tokens.ts';
+import { ARTICLES, FINITE } from './clause-tokens.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
 import { WordSet } from './word-set.ts';
 
@@ -14,10 +14,13 @@ export function isSupposedBefore(tokens: readonly Token[], start: number): boole
 }
 
 /** "Hardly any frost on the coil", "zero frost": what begins there is told not to be. */
-export function isDeniedBefore(tokens: readonly Token[], start: number): boolean {
+export function isDeniedBefore(tokens: readonly Token[], start: number, end: number): boolean {
   const before = tokens[start - 1];
-  return before !== undefined && tokens[start]?.pause !== true && NONE.has(before);
+  if (before === undefined || tokens[start]?.pause === true) return false;
+  return NONE.has(before) || (NO.has(before) && !FINITE.hasAny(tokens, start, end));
 }
+/** "No burnt terminals"; but "no, the fan is dead" puts something right. */
+const NO = new WordSet('no');
 const NONE = new WordSet('zero any hardly barely without');
 
 /** "Keep the lids shut": how it is to be, and not how it was found. */

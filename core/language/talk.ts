@@ -252,6 +252,11 @@ export const TALK_RULES: readonly Rule[] = [
   ),
   ...HEARSAY_RULES,
   rule(
+    '[(about|around|like|in|at|over|only|for|took|takes|it takes|it took|be there in|back in)] [about] an hour and a half [(ago|away|late|early|from here|left|long|each|total)]',
+    nothing,
+    { unheard: true, examples: ['back in about an hour and a half'] },
+  ),
+  rule(
     `[(about|around|another|like|at|in|over|under|almost|only|for|took|takes|it takes|it took|be there in|back in)] <number> [(to|or) <number:other>] [more] ${FOREIGN} [(ago|away|old|late|early|out|from here|left|left over|long|wide|tall|each|total|in a row)]`,
     nothing,
     {

@@ -82,6 +82,12 @@ function jointOf(part: PartId, words: string, frame: Frame): PartId {
   return isBrazed && VALVES.has(part) ? 'joint' : settledFan(part, frame.context);
 }
 
+/** "Leak checked every joint on the liquid line": the joint, and not the line that it is on. */
+const doneAtBit: Means = (tags, frame) =>
+  done(ON_LINE.test(frame.wordsOf(frame.span)) ? { ...tags, part: 'joint' } : tags, frame);
+const ON_LINE =
+  /\b(?:joints?|fittings?|flares?|elbows?|unions?|brazes?)(?: \w+)? (?:on|in|at|of|along) (?:the |my |a )?(?:suction|liquid|discharge|hot gas|vapor)/i;
+
 /** "Brushed it", "put in a new one": of the part that was named. */
 const didIt =
   (kind?: WorkKindId): Means =>
@@ -137,7 +143,7 @@ export const WORK_RULES: readonly Rule[] = [
   heardRule(`${I} <done> <the> <part>`, done, {
     examples: ['i washed the condenser', 'i brushed the condenser'],
   }),
-  rule(`${I} <done> <the> <bit> <part>`, done, {
+  rule(`${I} <done> <the> <bit> <part>`, doneAtBit, {
     examples: ['tightened the packing nut on the king valve'],
   }),
   rule(
