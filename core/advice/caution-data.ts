@@ -16,6 +16,11 @@ export const CAUTIONS: Record<CautionId, CautionData> = {
     source:
       'achrnews.com/articles/166073, service tips for R-290; cabinet makers’ manuals; safety group by ANSI/ASHRAE Standard 34',
   },
+  mayBurn: {
+    detail:
+      'The nameplate and the labels on the unit and the cylinder say what is in it. Until they are read, ventilate and keep sparks and flames away.',
+    source: CUSTOM,
+  },
   highPressureCarbonDioxide: {
     detail:
       'Use gauges and hoses rated for it. Charge vapour until above the triple-point pressure before any liquid, or dry ice plugs the line. Any liquid shut between two valves needs a relief.',

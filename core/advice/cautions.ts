@@ -176,6 +176,7 @@ const SAFETY_CAUTIONS: Record<SafetyTopic, readonly CautionId[]> = {
   resetting: ['repeatedReset'],
   bypassing: ['noBypass', 'liveWork'],
   energising: ['liveWork', 'compressorTerminals'],
+  underVacuum: ['noPowerInVacuum', 'insulationTest'],
   nitrogen: ['neverOxygen', 'pressureTest'],
   capacitor: ['capacitorCharge'],
   terminals: ['compressorTerminals', 'lockOut'],
@@ -196,6 +197,7 @@ export function safetyCautions(topic: SafetyTopic, state: VisitState): readonly 
   const ofState: readonly (readonly CautionId[])[] = [
     powers && isGrounded(state) ? ['groundFault'] : [],
     fluid,
+    topic === 'handling' && state.unit.refrigerant === null ? ['mayBurn'] : [],
     opens && isUnderVacuum(state) ? ['openUnderVacuum'] : [],
     opens && liquidIsTrapped(state) ? ['trappedLiquid'] : [],
     (opens || topic === 'charging') && state.unit.refrigerant === 'R-744' ? ['dryIce'] : [],

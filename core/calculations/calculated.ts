@@ -4,6 +4,7 @@ import type { UnitId } from '../units/units.ts';
 /** What must be said with a number because it could mislead or hurt. */
 export type Caution =
   | 'flammable'
+  | 'mayBurn'
   | 'highPressureCarbonDioxide'
   | 'toxicAmmonia'
   | 'liquidMayReturn'

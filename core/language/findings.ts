@@ -192,6 +192,7 @@ const whichFan: Means = (tags, frame) => {
   if (openFan === null || (part !== 'condenser' && part !== 'evaporator')) return null;
   return { findings: [finding(COIL_FANS[part], openFan, frame)] };
 };
+
 /** "Soapy water on every joint" found none wet. */
 const SOAP = /^(?:soapy|soap|soaped|bubble)$/i;
 

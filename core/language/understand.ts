@@ -111,7 +111,7 @@ function settleTogether(all: Told, items: readonly Item[], sentence: Sentence): 
     plain.map((item) => item.meaning),
     sentence.context,
   );
-  for (const meaning of takenBackFirst(settleCorrections(said))) join(all, meaning);
+  for (const meaning of takenBackFirst(settleCorrections(said, all.text))) join(all, meaning);
   for (const item of items) {
     if (item.meaning.hearsay !== undefined) join(all, secondHand(item, sentence));
   }
@@ -160,8 +160,16 @@ const notAdvised = (
 ): readonly Recommendation[] =>
   given.length === 0 ? more : more.filter((each) => !given.some((one) => saysNoMore(each, one)));
 
-const saysNoMore = (more: Recommendation, than: Recommendation): boolean =>
-  more.do === than.do && more.part === than.part && Object.keys(more).every((key) => key in than);
+const saysNoMore = (
+  { words: _new, part, ...more }: Recommendation,
+  than: Recommendation,
+): boolean => {
+  const known = new Map(Object.entries(than).map(([key, value]) => [key, JSON.stringify(value)]));
+  return (
+    part === than.part &&
+    Object.entries(more).every(([key, value]) => known.get(key) === JSON.stringify(value))
+  );
+};
 
 /** "That's it, I'm done here, wrap it up" ends one visit; but what was taken back twice is twice taken back. */
 const notGiven = (given: readonly Command[], more: readonly Command[] = []): readonly Command[] =>
@@ -178,7 +186,7 @@ const both = <Part>(said: readonly Part[], more: readonly Part[] = []): readonly
   more.length === 0 ? said : said.length === 0 ? more : [...said, ...more];
 
 /** After "no wait", a second reading of the same quantity and place takes the first one's place. */
-function settleCorrections(meanings: readonly Meaning[]): readonly Meaning[] {
+function settleCorrections(meanings: readonly Meaning[], text: string): readonly Meaning[] {
   const settled: Meaning[] = [];
   let correcting = false;
   for (const meaning of meanings) {
@@ -198,7 +206,7 @@ function settleCorrections(meanings: readonly Meaning[]): readonly Meaning[] {
       continue;
     }
     if (correcting && fresh !== undefined) replaceLast(settled, fresh);
-    if (correcting) replaceFinding(settled, meaning);
+    if (correcting && isDenied(text)) replaceFinding(settled, meaning);
     correcting = false;
     settled.push(meaning);
   }
@@ -250,6 +258,11 @@ function replaceLast(settled: Meaning[], fresh: Reading): void {
   const last = settled.at(-1);
   if (last?.commands?.[0]?.do === 'undo') settled.pop();
 }
+
+/** "Fan's dead, wait, compressor's dead too" finds both. */
+const isDenied = (text: string): boolean =>
+  /\b(?:no|nope|sorry|not|meant?|scratch|correction|actually)\b/i.test(text) &&
+  !/\b(?:too|also|either|as well)\b/i.test(text);
 
 /** "Evap fan's dead, no sorry, condenser fan's dead": the same was found, of another part. */
 function replaceFinding(settled: Meaning[], { findings: [found] = [] }: Meaning): void {

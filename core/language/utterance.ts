@@ -218,6 +218,7 @@ export type SafetyTopic =
   | 'resetting'
   | 'bypassing'
   | 'energising'
+  | 'underVacuum'
   | 'nitrogen'
   | 'capacitor'
   | 'terminals'

@@ -4,6 +4,8 @@ import type { CautionId } from '../advice/verdict.ts';
 export const CAUTION_SENTENCES: Record<CautionId, string> = {
   flammable:
     'Careful: this refrigerant burns. No torch, no heat gun, air moving, and never more than the nameplate charge.',
+  mayBurn:
+    'Take it that this refrigerant burns until the nameplate says otherwise: no spark, no flame, air moving.',
   highPressureCarbonDioxide:
     'Careful: carbon dioxide stands far above ordinary gauges and hoses. Never trap liquid between valves.',
   toxicAmmonia:

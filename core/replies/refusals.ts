@@ -117,6 +117,7 @@ const DEFERRED: Record<SafetyTopic, string> = {
   venting: `${CANNOT_CLEAR} Go by the local law, within your licence.`,
   resetting: `${CANNOT_CLEAR} Find what opened it, then go by the maker's sheet, and stay with it as it starts.`,
   bypassing: `${CANNOT_CLEAR} Test it with the power off, or with a meter across it, and never leave it bypassed.`,
+  underVacuum: `${CANNOT_CLEAR} Break the vacuum first, then go by the compressor maker's sheet.`,
   nitrogen: `${CANNOT_CLEAR} Go by the lowest rating in the circuit and the maker's test pressure.`,
   capacitor: `${CANNOT_CLEAR} Power off, bleed it through a resistor, wait, and measure it before a hand goes near.`,
   terminals: `${CANNOT_CLEAR} Go by the compressor maker's sheet, within your licence.`,

@@ -173,6 +173,7 @@ export const questionSchema = z.discriminatedUnion('ask', [
       'resetting',
       'bypassing',
       'energising',
+      'underVacuum',
       'nitrogen',
       'capacitor',
       'terminals',

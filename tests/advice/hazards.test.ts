@@ -68,6 +68,7 @@ describe('asked whether it is safe', () => {
     ['touching', 'can i touch the discharge line'],
     ['lockOut', 'do i need to lock it out'],
     ['handling', 'is this gas flammable'],
+    ['underVacuum', 'can i meg the compressor under vacuum'],
   ])(
     '%s: the caution comes first and the answer defers, however often it is asked',
     (topic, said) => {
@@ -80,6 +81,16 @@ describe('asked whether it is safe', () => {
       }
     },
   );
+
+  it('tells of a fire and of a vacuum though the visit knows of neither', () => {
+    const burns = speak('do i need to worry about a spark on r two ninety').at(-1)?.reply.text;
+    expect(burns).toContain(CAUTION_SENTENCES.mayBurn);
+    const empty = speak('can i meg it under vacuum').at(-1)?.reply.text;
+    expect(empty).toContain(CAUTION_SENTENCES.noPowerInVacuum);
+    const known = speak("it's on propane", 'is this gas flammable').at(-1)?.reply.text;
+    expect(known).toContain(CAUTION_SENTENCES.flammable);
+    expect(known).not.toContain(CAUTION_SENTENCES.mayBurn);
+  });
 
   it('tells what holds for this unit now', () => {
     const shut = stateAfter('front seated the discharge service valve');

@@ -1,7 +1,6 @@
 import { type Means, type Rule, rule } from '../rule.ts';
 import { equipmentFact, quantityId, tagsIn } from '../slots.ts';
 import type { PlainCommand } from '../utterance.ts';
-import { amountIn, measured } from '../measure.ts';
 import { amend } from './changes.ts';
 import { command } from './command.ts';
 
@@ -15,33 +14,9 @@ const undo: Means = (tags) => {
   return command(quantity === null ? { do: 'undo' } : { do: 'undo', quantity });
 };
 
-const amendNamed: Means = (tags, frame) => {
-  const quantity = quantityId(tags['quantity']);
-  const found = quantity === null ? null : measured(quantity, amountIn(tags), frame.context.units);
-  if (found?.value === undefined) return null;
-  const { value, unit } = found;
-  return command({
-    do: 'amend',
-    quantity: found.quantity,
-    value,
-    ...(unit === null ? {} : { unit }),
-  });
-};
-
-/** What was read last decides the rest. */
-const amendLast: Means = (tags, frame) => {
-  const { lastQuantity, units } = frame.context;
-  const amount = amountIn(tags);
-  if (lastQuantity === null || amount.value === null) return null;
-  const found = measured(lastQuantity, amount, units);
-  const unit = amount.unit === null ? null : (found?.unit ?? null);
-  return command({
-    do: 'amend',
-    quantity: null,
-    value: found?.value ?? amount.value,
-    ...(unit === null ? {} : { unit }),
-  });
-};
+/** With nothing read before, a dial is what is turned: "bump it up to forty". */
+const amendLast: Means = (tags, frame) =>
+  frame.context.lastQuantity === null ? null : amend(tags, frame);
 
 /** "Next one's the walk-in freezer": another unit, and its kind. */
 const nextUnit: Means = (tags, frame) => {
@@ -74,7 +49,7 @@ interface Free {
 const FREELY: readonly Free[] = [
   {
     means: undo,
-    shape: `${WHOA} (take (that|it) [(one|last one)] (off|out) [(of there|there|the (list|note|record))]|(bin|scrub|chuck|sack|junk|nuke|trash) (that|it) [(one|last one|off|out)]|back up [<pause>] (that|it) (is|was|were) (wrong|not right|not it)|put (it|that) back (how|the way|to (how|the way|what)) it was)`,
+    shape: `${WHOA} (take (that|it) [(one|last one)] (off|out) [(of there|there|the (list|note|record))]|(bin|scrub|chuck|sack|junk|nuke|trash) that [(one|last one|off|out)]|back up [<pause>] (that|it) (is|was|were) (wrong|not right|not it))`,
     examples: ['nah take that off'],
   },
   {
@@ -83,7 +58,7 @@ const FREELY: readonly Free[] = [
     examples: ['take the box temp out i misread it'],
   },
   {
-    means: amendNamed,
+    means: amend,
     shape: `${WHOA} [(the|that|my)] <quantity> [that] i (gave you|told you|said|read [you]|called [out]) [was] wrong [<pause>] (it is|make it|it should be|should be|that is|it was) [really] <amount>`,
     examples: ['liquid line i gave you wrong it is ninety one'],
   },
@@ -128,7 +103,7 @@ const FREELY: readonly Free[] = [
   {
     means: plain('finish'),
     shape:
-      '(that is me [all] (done|finished|sorted|through)|(that is|it is) a wrap|i am [all] (done|finished|coming down) [here]|we are [all] (done|finished) [here]|all done [here]|(send|ship) (it|her|that) [(in|off|over|to (them|the office))]|[(you can|go ahead and)] finish (it|her|this) [(up|off)]|do (us|me|up) the (paperwork|ticket|report|write up)|write (it|her|this|the thing) up) [[<pause>] [(so|and|ok)] (i am done|we are done|cheers|(send|ship) (it|her|that) [(in|off)]|finish (it|her|this) [up]|(do|write) (us|me|up) the (paperwork|ticket|report|write up)|write (it|her|this) up|close (it|her) (out|up))]',
+      '(that is me [all] (done|finished|sorted|through)|(that is|it is) a wrap|[i am coming down <pause>] i am [all] (done|finished) [here]|we are [all] (done|finished) [here]|all done [here]|(send|ship) (it|her|that) (in|off|over|to (them|the office))|[(you can|go ahead and)] finish (it|her|this) [(up|off)]|do (us|me|up) the (paperwork|ticket|report|write up)|write (it|her|this|the thing) up) [[<pause>] [(so|and|ok)] (i am done|we are done|cheers|(send|ship) (it|her|that) [(in|off)]|finish (it|her|this) [up]|(do|write) (us|me|up) the (paperwork|ticket|report|write up)|write (it|her|this) up|close (it|her) (out|up))]',
     examples: ['that is me finished send it'],
   },
   {

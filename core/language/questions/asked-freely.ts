@@ -178,7 +178,7 @@ export const FREE_QUESTIONS: readonly Rule[] = [
   ),
   rule(
     '(can|should|could|may) i (meg|mega|megger|ohm|hipot) (it|this|the (compressor|motor|windings)) [(out|while it is|when it is)] (under|in|in a) [deep] vacuum',
-    safety('energising'),
+    safety('underVacuum'),
     { unheard: true, examples: ['can i meg it under vacuum'] },
   ),
   rule(

@@ -59,6 +59,8 @@ const TOPICS: readonly (readonly [SafetyTopic, RegExp])[] = [
     'charging',
     / (?:add|adding|charge|charging|put|putting|top|dump|throw|use) .*(?:gas|refrigerant|charge|liquid|freon|propane|isobutane|butane|off|suction) /,
   ],
+  // Whatever is powered, in a vacuum it is not to be.
+  ['underVacuum', / (?:under|in|into) (?:a )?(?:deep )?vacuum /],
   [
     'energising',
     / (?:turn|power|throw|flip|plug|start|fire|run|energize) .*(?:on|power|up|in|breaker|disconnect|vacuum) | put (?:the |it |her |this |that )*(?:power|breaker|disconnect|back on|on) /,
