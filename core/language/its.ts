@@ -26,7 +26,7 @@ export function settleIts(
   });
 }
 
-/** "Washed her down with the hose": what was done to something, and nothing tells to what. */
+/** "Washed her down with the hose": what was done to something, or ought to be, and nothing tells to what. */
 export function doneToNothing(
   meanings: readonly Meaning[],
   context: Context,
@@ -37,8 +37,11 @@ export function doneToNothing(
 }
 const NONE: ReadonlySet<Meaning> = new Set();
 
-/** Any part tells whether it is work. */
-const doesToIt = ({ ofIt }: Meaning): boolean => ofIt?.means('condenser')?.work !== undefined;
+/** Any part tells whether it is work, or what ought to be done. */
+function doesToIt({ ofIt }: Meaning): boolean {
+  const done = ofIt?.means('condenser');
+  return done?.work !== undefined || done?.recommendations !== undefined;
+}
 const isEmpty = (meaning: Meaning = {}): boolean => Object.keys(meaning).length === 0;
 
 /** "Both evap fans are spinning, coil's clean": the evaporator is. */

@@ -139,8 +139,9 @@ const whole =
     recommendations: [{ do: kind, part: null, words: frame.wordsOf(frame.span) }],
   });
 
-const ofIt =
-  (kind?: WorkKindId): Means =>
+/** Of the part that was named last, in the sentence itself where it is not called "it". */
+export const ofIt =
+  (kind?: WorkKindId, inSentence = false): Means =>
   (tags, frame) => {
     const named = kind ?? workId(tags['work']);
     const extras = extrasIn(tags, frame);
@@ -149,7 +150,7 @@ const ofIt =
     const means = (part: PartId): Meaning => ({
       recommendations: [{ do: named, part: settledFan(part, frame.context), ...extras, words }],
     });
-    return { ofIt: { means, inSentence: false } };
+    return { ofIt: { means, inSentence } };
   };
 
 const IT_NEEDS =

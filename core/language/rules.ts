@@ -43,6 +43,7 @@ import { READING_RULES } from './readings.ts';
 import { RECOMMENDATION_RULES } from './recommendations.ts';
 import { REMARK_RULES } from './remarks.ts';
 import { ADVISED_ALOUD_RULES } from './advised-aloud.ts';
+import { ADVISED_OF_IT_RULES } from './advised-of-it.ts';
 import { FOUND_SO_RULES } from './found-so.ts';
 import { TOLD_BESIDE_RULES } from './told-beside.ts';
 import { BESIDE_PLATE_RULES } from './beside-the-plate.ts';
@@ -157,6 +158,7 @@ export const RULES: readonly Rule[] = [
   ...ADVISED_RULES,
   ...ADVISED_SO_RULES,
   ...ADVISED_ALOUD_RULES,
+  ...ADVISED_OF_IT_RULES,
   ...LEFT_OPEN_RULES,
   ...RUN_RULES,
   ...WORK_RULES,
