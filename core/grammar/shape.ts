@@ -1,4 +1,4 @@
-import { choice, type Node, optional, scope, sequence, unheard, word } from './nodes.ts';
+import { choice, type Node, optional, scope, sequence, unheard, word, written } from './nodes.ts';
 
 /** Nodes that a shape may name in its holes. */
 export type Holes = Readonly<Record<string, Node>>;
@@ -8,7 +8,7 @@ const PIECE = /<([\w:]+)>|[[\]()|~]|[^\s<>[\]()|~]+/g;
 /**
  * Reads a phrase with holes, the way rules are written: `how far off (is|are) [the] <quantity>`.
  * `[…]` may be left out, `(…|…)` is one of several, `<name>` is a hole, `<name:slot>` keeps the hole's meaning
- * under `slot`, and `~` before an option leaves it out of the recogniser's grammar.
+ * under `slot`, `~` before an option leaves it out of the narrow recogniser grammar, and `~~` out of every one.
  */
 export function parseShape(shape: string, holes: Holes = {}): Node {
   const reader = new ShapeReader(shape, holes);
@@ -44,8 +44,8 @@ class ShapeReader {
   }
 
   private readOption(): Node {
-    const quiet = this.pieces[this.at] === '~';
-    if (quiet) this.at += 1;
+    const isQuiet = this.takes('~');
+    const isSilent = isQuiet && this.takes('~');
     const parts: Node[] = [];
     for (let piece = this.pieces[this.at]; isInside(piece); piece = this.pieces[this.at]) {
       this.at += 1;
@@ -53,7 +53,14 @@ class ShapeReader {
     }
     const [only, ...more] = parts;
     const node = only !== undefined && more.length === 0 ? only : sequence(...parts);
-    return quiet ? unheard(node) : node;
+    if (isSilent) return written(node);
+    return isQuiet ? unheard(node) : node;
+  }
+
+  private takes(piece: string): boolean {
+    if (this.pieces[this.at] !== piece) return false;
+    this.at += 1;
+    return true;
   }
 
   private readPiece(piece: string): Node {

@@ -24,6 +24,6 @@ export function namedOptions(slot: string, names: Names): readonly Node[] {
 function nameOption(phrase: string, meaning: Node): Node {
   const said = parseShape(phrase);
   return said.kind === 'unheard'
-    ? { kind: 'unheard', node: sequence(said.node, meaning) }
+    ? { ...said, node: sequence(said.node, meaning) }
     : sequence(said, meaning);
 }

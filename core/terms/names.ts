@@ -30,6 +30,7 @@ export const PLACES = {
   defrostHeater: 'defrost heater',
   doorHeater: 'door heater',
   drainHeater: 'drain heater',
+  crankcaseHeater: 'crankcase heater',
   timerOne: 'timer terminal one',
   timerTwo: 'timer terminal two',
   timerThree: 'timer terminal three',

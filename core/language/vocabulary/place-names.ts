@@ -107,6 +107,10 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
     '~drain [(line|pan)] (heater|heaters|heat cable|heat tape)',
     '~(pan|drip pan|condensate) (heater|heaters)',
   ],
+  crankcaseHeater: [
+    '~~(crankcase|crank case|crank|sump) (heater|heaters)',
+    '~~(belly band|compressor) heater',
+  ],
   // Against neutral: the clock has no other leg.
   timerOne: [
     '~(n|neutral) (to|and) one [(on|of|at) [the] [defrost] (timer|clock)]',
