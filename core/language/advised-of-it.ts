@@ -14,7 +14,10 @@ const shape = (text: string): string =>
 /** "Gasket's torn, so that needs replacing": nothing is named again, and the first of two clauses named it. */
 const goesOn = (frame: Frame): boolean =>
   !isAskedWithDo(frame) &&
+  !(frame.span.from > 0 && ASKS.test(frame.wordsOf({ from: 0, to: 1 }))) &&
   (startsClause(frame) || /^(?:and|so|but|then|it|that)\b/i.test(frame.wordsOf(frame.span)));
+
+const ASKS = /^(?:do|does|did|is|are|should|would|could|can|will|what|why|how|when)$/i;
 
 const told =
   (means: Means): Means =>

@@ -17,12 +17,16 @@ const REPLACED = { work: 'replace' } as const;
 /** "Write up a quote for two motors and a heater": each is to be replaced. */
 const replaceEach: Means = (tags, frame) => {
   if (isAskedWithDo(frame) || nameGoesOn(frame)) return null;
+  const extras = extrasIn(tags, frame);
+  if (extras === null) return null;
   const words = frame.wordsOf(frame.span);
   const parts = [tags['part'], tagsIn(tags['second'])?.['part'], tagsIn(tags['third'])?.['part']];
   const recommendations = parts
     .map(partId)
     .flatMap((part): readonly Recommendation[] =>
-      part === null ? [] : [{ do: 'replace', part: settledFan(part, frame.context), words }],
+      part === null
+        ? []
+        : [{ do: 'replace', part: settledFan(part, frame.context), ...extras, words }],
     );
   return recommendations.length === 0 ? null : { recommendations };
 };
@@ -90,11 +94,15 @@ const DUE_FOR =
 
 /** What ought to be done, in the other ways that one colleague tells another. */
 export const ADVISED_SO_RULES: readonly Rule[] = [
-  rule(`[${WHO}] ${OUGHT} (get|have) <the> [<bit>] <part> <done> ${TAIL} ${HERE}`, todo, {
-    unheard: true,
-    only: startsClause,
-    examples: ['ought to get the condenser cleaned every three months in this kitchen'],
-  }),
+  rule(
+    `[${WHO}] ${OUGHT} [(really|probably|definitely|just|also)] (get|have) <the> [<bit>] <part> <done> ${TAIL} ${HERE}`,
+    todo,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['ought to get the condenser cleaned every three months in this kitchen'],
+    },
+  ),
   rule(`(get|have) <the> <part> <done> (<due:due> [<every:every>]|<every:every>) ${HERE}`, todo, {
     unheard: true,
     only: startsClause,
@@ -137,6 +145,15 @@ export const ADVISED_SO_RULES: readonly Rule[] = [
     `[(i|we|they)] [(need to|have to|should|got to|will|going to|will have to)] order <nth:many> [new] <part> [for (the|that|this) (unit|box|case|<equipment>)] ${TAIL}`,
     todo,
     { unheard: true, tags: { work: 'order' }, examples: ['order two gaskets for the prep table'] },
+  ),
+  rule(
+    `[${WHO}] ${OUGHT} [(really|probably|also)] (get|have|put in|buy|order) (a|an|some) [(new|replacement|fresh)] <part> ${next('second')} [${next('third')}] ${TAIL}`,
+    replaceEach,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['customer ought to get a new contactor and start relay before summer'],
+    },
   ),
   rule(`${QUOTE} ${SOME} <part> [${next('second')} [${next('third')}]]`, replaceEach, {
     unheard: true,

@@ -166,6 +166,11 @@ export const CAPACITOR_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    `[(it is|that is|this is|got|i have)] (a|an|the) <number:rated> ${UF} <place> [<pause>] ${BUT} [(only|just)] ${READS} [(at|only|out at)] <amount>`,
+    readsOfRated,
+    { unheard: true, examples: ['it is a twenty microfarad run cap and it is reading thirteen'] },
+  ),
+  rule(
     `${DUAL} [is] [(a|rated|marked|stamped|it is a|says)] [(at|for)] ${MARKS} [${UF}] ${BUT} ${READS} [(at|only)] <amount> (and|over|<pause>) <amount:side>`,
     dualRead,
     { examples: ['the dual cap is a forty five and five reads forty one and four point eight'] },

@@ -1,7 +1,6 @@
 import { QUANTITIES } from '../terms/quantities.ts';
 import type { UnitId } from '../units/units.ts';
 import type { Context } from './context.ts';
-import { withMore } from './measure.ts';
 import { isPlausible } from './plausible.ts';
 import type { Reading } from './utterance.ts';
 
@@ -34,6 +33,7 @@ export function withUnitBefore(reading: Reading, context: Context): Reading {
 
 function unitBeside(reading: Reading, all: readonly Reading[]): UnitId | null {
   const { quantity, unitFrom } = reading;
+  if (unitFrom === 'unknown' && ON_A_SCALE.has(quantity)) return weightBeside(all);
   if (unitFrom !== 'implied') return null;
   const other = OTHER_SIDE[quantity];
   if (other !== undefined) {
@@ -55,6 +55,21 @@ function unitBeside(reading: Reading, all: readonly Reading[]): UnitId | null {
     default:
       return null;
   }
+}
+
+/** "Cylinder weighs thirty two pounds, tare is sixteen": what is read off one scale. */
+const ON_A_SCALE: ReadonlySet<Reading['quantity']> = new Set([
+  'cylinderWeight',
+  'tareWeight',
+  'waterCapacity',
+]);
+
+/** Ounces may be those of pounds and ounces: a bare number is none of them. */
+function weightBeside(all: readonly Reading[]): UnitId | null {
+  const beside = all.find(
+    ({ quantity, unitFrom }) => ON_A_SCALE.has(quantity) && unitFrom === 'said',
+  );
+  return beside?.unit === 'oz' ? null : (beside?.unit ?? null);
 }
 
 /** No two temperatures that are told in one breath on one scale lie further apart. Ours. */
@@ -79,9 +94,9 @@ function scaleBeside({ value }: Reading, all: readonly Reading[]): UnitId | null
 function carried(reading: Reading, unit: UnitId | null, { refrigerant }: Context): Reading {
   if (isTooWarm(reading, unit)) return reading;
   const { quantity, value, unitFrom } = reading;
-  if (unitFrom !== 'implied' || value === undefined || unit === reading.unit) return reading;
+  if (unitFrom === 'said' || value === undefined || unit === reading.unit) return reading;
   if (unit === null || !isOfWholeGauge(unit)) return reading;
   return isPlausible(quantity, { value, unit }, refrigerant)
-    ? withMore(reading, { unit })
+    ? { ...reading, unit, unitFrom: 'implied' }
     : reading;
 }

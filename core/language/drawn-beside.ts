@@ -13,6 +13,7 @@ import { amountIn, readingOf } from './measure.ts';
 import { pointed } from './meter-figures.ts';
 import { leftToAsk } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { placeId, tagsIn } from './slots.ts';
 
 const remarked: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
 
@@ -35,6 +36,31 @@ const drawnEach: Means = (tags, frame) => {
   };
   return { ofIt: { means, inSentence: true, otherwise: leftToAsk(tags) } };
 };
+/** "Evaporator fan's not running, I've got one twenty going to it" */
+const goingToIt: Means = (tags, frame) => {
+  const { value } = amountIn(tags);
+  if (!isVolts(tags) || value === null) return null;
+  const means = (part: PartId): Meaning | null => {
+    const place = placeId(MOTORS[part] ?? part);
+    return place === null ? null : one(electrical({ ...tags, unit: 'V' }, place, frame));
+  };
+  return { ofIt: { means, inSentence: false, otherwise: leftToAsk(tags) } };
+};
+
+/** "I'm reading two forty volts and eleven amps on it" */
+const twoOnIt: Means = (tags, frame) => {
+  const at = (place: PlaceId | null): Meaning | null => {
+    const volts = electrical({ ...tagsIn(tags['volts']), unit: 'V' }, place, frame);
+    const drawn = electrical({ ...tagsIn(tags['amps']), unit: 'A' }, place, frame);
+    return volts === null || drawn === null ? null : { readings: [volts, drawn] };
+  };
+  const means = (part: PartId): Meaning | null => {
+    const place = placeId(MOTORS[part] ?? part);
+    return place === null ? null : at(place);
+  };
+  return { ofIt: { means, inSentence: false, otherwise: at(null) ?? {} } };
+};
+
 /** Ours: more may be volts. */
 const MOST_BARE_AMPS = 20;
 const MOTORS: Partial<Record<PartId, PlaceId>> = {
@@ -108,6 +134,21 @@ const controlVolts: Means = (tags, frame) => {
 
 /** What one of several draws, or each, or the one beside the one that was metered. */
 export const BESIDE_RULES: readonly Rule[] = [
+  rule(
+    `[(and|but)] ${GOT} [(only|just)] <amount> (going|coming|getting) (in to|into|to) it`,
+    goingToIt,
+    { unheard: true, examples: [] },
+  ),
+  ...[
+    '<number:volts> (volts|volt|v) (and|at) <number:amps> (amps|amp|a)',
+    '<number:amps> (amps|amp|a) (and|at) <number:volts> (volts|volt|v)',
+  ].map((both) =>
+    rule(
+      `[(and|but)] (${GOT}|(i am|we are) (reading|getting|seeing|pulling|drawing)) ${both} (on|at|across|going to|into) it`,
+      twoOnIt,
+      { unheard: true, examples: [] },
+    ),
+  ),
   rule(
     `${GOT} <amount> on (one|the left|the right|the other|each|the first|the second|the top|the bottom) (fan|fan motor|motor|heater|leg|one)`,
     ampsOnOne,

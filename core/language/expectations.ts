@@ -75,6 +75,11 @@ export const EXPECTATION_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    '[(it|that|she)] should (be|settle [(out|in)]|end up|come [(out|down|up|back)]|land|run|sit|read|wind up|drop|climb) [(down|up|back|out)] [(at|to|around|about|right around|somewhere around|close to)] <amount> (once|when|after|by the time|as soon as) <clause>',
+    nothing,
+    { unheard: true, examples: ['should be around one seventy once it settles down'] },
+  ),
+  rule(
     `[the] (<asked>|compression) ((should|ought to|needs to|has to|has got to|is got to|must|is supposed to) be) [(at|about|around|like)] <number> [(to one|degrees|pounds|psi)] [(on|for|with) (this|that|the|a) (thing|unit|one|box|compressor|guy|job|system)] [<pause>] [(so|and|but)] (what|where) is (it|she|that) [(actually|really|at|now|actually at|running|sitting|right now)]`,
     wishedAndAsked,
     { unheard: true, examples: ['compression ratio should be nine to one what is it actually'] },

@@ -9,7 +9,12 @@ import type { Finding } from './utterance.ts';
 export function finding(part: PartId, told: Finding['state'], frame: Frame): Finding {
   const words = frame.wordsOf(frame.span);
   const state = stateSaid(part, told, words);
-  const torn = part === 'door' && TEARS.test(words) ? 'doorGasket' : lampOr(part, words);
+  const torn =
+    part === 'door' && TEARS.test(words)
+      ? 'doorGasket'
+      : isUnnamedCoil(part, words) && HUMS.test(words)
+        ? 'contactor'
+        : lampOr(part, words);
   const coil = coilLastNear(coilThatIces(torn, { state, words }, frame.context), { words, frame });
   const settled = settledFan(coil, frame.context);
   return settled === 'fan'
@@ -29,6 +34,9 @@ const ENERGIZED = /\b(?:energi[sz]ed|pull(?:ed|ing)? in)$/i;
 
 /** "Middle door torn": what tears at a door is its gasket. */
 const TEARS = /\bdoors? (?:\w+ )*(?:torn|tore|ripped)(?: up)?$/i;
+
+/** Of coils only those that pull something in hum, and a contactor's is the one that is called so. */
+const HUMS = /\b(?:buzz|hum|chatter)\w*$/i;
 
 /** An unnamed coil is the condenser's, but the one that ices is the evaporator's, and what is clear in a case is the one that iced. */
 function coilThatIces(
@@ -101,7 +109,9 @@ export function partSwapped(part: PartId, frame: Frame): PartId {
     : part;
 }
 
-const isUnnamedCoil = (part: PartId, words: string): boolean =>
+export const ofEvaporator = (part: PartId | null): boolean => EVAPORATOR.includes(part);
+
+export const isUnnamedCoil = (part: PartId | null, words: string): boolean =>
   part === 'condenser' && !/cond|outdoor/i.test(words) && /\bcoils?\b/i.test(words);
 
 /** What only one part of the unit does, so that it need not be named. */

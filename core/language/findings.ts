@@ -274,7 +274,7 @@ export const FINDING_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[(there is|i see|i have|we have|i have got|and|still|(i|we) (do not|can not|did not|am not) (see|seeing|find|have|got|getting))] (no|zero|any|hardly any|barely any|not any|not much|very little|not seeing any|without [any]|almost no) [(more|sign of|signs of|real|visible)] (ice|frost|oil|water|leak|leaks|sweat|condensation|snow|slush|${DIRT}) ${ON} <the> [<bit>] <part> [(at all|whatsoever|yet|anymore|any more|anywhere)]`,
+    `[(there is|i see|i have|we have|i have got|and|still|(i|we) (do not|can not|did not|am not) (see|seeing|find|have|got|getting)|~~(did not|could not|can not|do not) (see|find|notice|spot|get))] (no|zero|any|hardly any|barely any|not any|not much|very little|not seeing any|without [any]|almost no) [(more|sign of|signs of|real|visible)] (ice|frost|oil|water|leak|leaks|sweat|condensation|snow|slush|${DIRT}) ${ON} <the> [<bit>] <part> [(at all|whatsoever|yet|anymore|any more|anywhere)]`,
     seenClear,
     { examples: ['no ice on the evaporator'] },
   ),

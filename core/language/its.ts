@@ -1,7 +1,7 @@
 import type { QuantityId } from '../terms/quantities.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { Context } from './context.ts';
-import { coilBehind } from './finding-of.ts';
+import { coilBehind, isUnnamedCoil, ofEvaporator } from './finding-of.ts';
 import type { Meaning } from './rule.ts';
 import { partId } from './slots.ts';
 import type { Work } from './utterance.ts';
@@ -46,11 +46,21 @@ const isEmpty = (meaning: Meaning = {}): boolean => Object.keys(meaning).length 
 
 /** "Both evap fans are spinning, coil's clean": the evaporator is. */
 function withCoil(meaning: Meaning, before: PartId | null): Meaning {
-  const { findings } = meaning;
-  if (findings === undefined || before === null) return meaning;
+  const { findings, recommendations } = meaning;
+  if (before === null || (findings === undefined && recommendations === undefined)) return meaning;
   return {
     ...meaning,
-    findings: findings.map((each) => ({ ...each, part: coilBehind(before, each) })),
+    ...(findings && {
+      findings: findings.map((each) => ({ ...each, part: coilBehind(before, each) })),
+    }),
+    // "Leak's at the evaporator, I recommend replacing the coil"
+    ...(recommendations && {
+      recommendations: recommendations.map((each) => ({
+        ...each,
+        part:
+          isUnnamedCoil(each.part, each.words) && ofEvaporator(before) ? 'evaporator' : each.part,
+      })),
+    }),
   };
 }
 

@@ -10,6 +10,19 @@ import type { PartId, WorkKindId } from '../terms/names.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import type { Finding, Work } from './utterance.ts';
 
+/** "Leaking by the stem" is at the stem; a valve that leaks by does not hold. */
+const leaksThere: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  return part === null
+    ? null
+    : { findings: [finding(settledFan(part, frame.context), 'leaking', frame)] };
+};
+
+const oily: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  return part === null ? null : { findings: [finding(part, 'oily', frame)] };
+};
+
 const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
 
 /** Where it leaks: at a part, or at a joint that has no name but its shape; what feeds the coil is the coil's. */
@@ -27,11 +40,16 @@ const leaksAtStart: Means = (tags, frame) => (startsClause(frame) ? leaks(tags, 
 
 /** What rubbed through and is not said to leak has failed all the same. */
 const rubbed: Means = (tags, frame) =>
-  /\b(?:leak|seep|weep)/i.test(frame.wordsOf(frame.span))
-    ? leaks(tags, frame)
-    : startsClause(frame)
-      ? { findings: [finding(leakAt(tags, frame), 'failed', frame)] }
-      : null;
+  // "Wiring is rubbed through at the compressor terminals": no wire leaks.
+  /\b(?:wir(?:e|es|ing)|leads?|cord|cable|insulation) (?:is|are|was|were)$/i.test(
+    frame.wordsOf({ from: Math.max(0, frame.span.from - 2), to: frame.span.from }),
+  )
+    ? null
+    : /\b(?:leak|seep|weep)/i.test(frame.wordsOf(frame.span))
+      ? leaks(tags, frame)
+      : startsClause(frame)
+        ? { findings: [finding(leakAt(tags, frame), 'failed', frame)] }
+        : null;
 
 const worked =
   (did: WorkKindId, part: PartId | null): Means =>
@@ -116,6 +134,19 @@ const KING = '[the] king';
 
 /** Where it leaks, told by what showed it, and how the valves of a system stand. */
 export const LEAK_AND_VALVE_RULES: readonly Rule[] = [
+  rule(
+    '<the> <part> (is|was|are) [(a little|slightly|just|also)] (leaking|weeping|seeping) (by|at|around|from|behind|under|past) <the> [(valve|packing|gland|outlet|inlet|top|bottom|service|brass)] (stem|packing|gland|flange|union|nut|base|schrader|core|bonnet|seam|body|flare|coupling|elbow|header|u bend)',
+    leaksThere,
+    { unheard: true, examples: ['the king valve is leaking by the stem'] },
+  ),
+  rule(
+    '<the> [<bit>] <part> (is|was|are|looks|feels) [(all|just|good and)] (wet|damp|shiny|slick|coated|covered) (with|in) oil',
+    oily,
+    {
+      unheard: true,
+      examples: ['the king valve is wet with oil'],
+    },
+  ),
   rule(
     `(${SNIFFER}|${I} (put|ran|waved|took|passed|stuck|swept) ${SNIFFER} (round|around|on|over|along|by|to) (it|everything|them|the (joints|fittings|coil|unit|pipework|lines)) [<pause>] [(and|so)] it) ${WENT} ${AT} ${SPOT}`,
     sniffed,

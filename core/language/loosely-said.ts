@@ -427,6 +427,15 @@ export const LOOSE_RULES: readonly Rule[] = [
     waterIn('leavingWaterTemp'),
   ),
   rule(
+    `[the] water (going|coming) in [(is|at|is at|reads)] <amount:in> [<pause>] [and] [(it is|is|it)] ((coming|going) out|leaving|comes out) [(is|at|is at|reads)] <amount:out>`,
+    inAndOut,
+    {
+      unheard: true,
+      tags: { of: 'water' },
+      examples: ['water going in is sixty eight coming out seventy nine'],
+    },
+  ),
+  rule(
     `[the] water is (coming|going) in [at] <amount:in> [and] [(is|it is)] ((coming|going) out|leaving) [at] <amount:out>`,
     inAndOut,
     {

@@ -44,6 +44,27 @@ const sensorDone: Means = (tags, frame) => {
     : { work: [{ did, part: 'sensor', words: frame.wordsOf(frame.span) }] };
 };
 
+/** Of a difference alone: "480 k" is ohms. */
+const inKelvin: Means = (tags, frame) =>
+  tags['quantity'] === 'superheat' || tags['quantity'] === 'subcooling'
+    ? asReading()(tags, frame)
+    : null;
+
+/** Of two like it, and no pressure of one: "high side one is at two ten". */
+const ofOneOfTwo: Means = (tags, frame) =>
+  tags['quantity'] === 'headPressure' || tags['quantity'] === 'suctionPressure'
+    ? asReading()(tags, frame)
+    : null;
+
+/** Nothing breathes such air in at a condenser, and what is less may be feet or minutes. Ours. */
+const COLDEST = { us: 30, si: 0 } as const;
+const airAround: Means = (tags, frame) => {
+  const { value } = amountIn(tags);
+  return value === null || value < COLDEST[frame.context.units]
+    ? null
+    : fixed('ambientTemp')(tags, frame);
+};
+
 /** What is told in plain words around a name that the rules know. */
 export const PLAINLY_SAID_RULES: readonly Rule[] = [
   rule(
@@ -76,6 +97,21 @@ export const PLAINLY_SAID_RULES: readonly Rule[] = [
       fixed(quantity),
       { unheard: true },
     ),
+  ),
+  rule('[the] <quantity> [(is|at|is at)] <number> (k|kelvin)', inKelvin, {
+    unheard: true,
+    tags: { unit: 'dC' },
+    examples: ['superheat four k'],
+  }),
+  rule(
+    '[the] <quantity> [(on|for)] [(circuit|number|compressor|side)] (one|two|1|2) (is|is at|at|is sitting at|reads) <amount>',
+    ofOneOfTwo,
+    { unheard: true, examples: ['high side one is at two ten'] },
+  ),
+  rule(
+    '(it is|it has got to be|it feels like|must be) [(like|about|around|probably|easily)] <amount> [(out|outside|up|back|down)] [here] (behind|around|in front of|back of|on the side of|(out|outside|back|here) (by|at|next to|near)) (the|this) (unit|condenser|condensing unit|condenser coil|machine)',
+    airAround,
+    { unheard: true, examples: ['it is like a hundred and two back here behind the unit'] },
   ),
   rule('[the] unit is (the|our|their) <clause>', unitWhere, {
     unheard: true,

@@ -285,6 +285,11 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
       examples: ['needs a leak check'],
     },
   ),
+  rule(
+    `(${SHOULD}|recommend|suggest) [(we|they|to)] <todo> <the> <part> [(back|on)] (up|down|in|out|by|to) [(by|to|about|another)] <amount> ${TAIL}`,
+    todo,
+    { unheard: true, examples: ['recommend we adjust the thermostat down two degrees'] },
+  ),
   rule(`${SHOULD} <todo> (it|them) ${TAIL}`, ofIt(), { examples: ['they should replace it'] }),
   rule(`[i] (recommend|suggest|advise|would recommend) <working> (it|them) ${TAIL}`, ofIt()),
   rule(`(it|they|that) (should|needs to|need to|has to|ought to|must) be <done> ${TAIL}`, ofIt(), {

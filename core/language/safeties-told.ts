@@ -213,7 +213,7 @@ export const SAFETY_RULES: readonly Rule[] = [
     { examples: ['it just tripped again at four oh five'] },
   ),
   rule(
-    `[(and|then|now|but)] ([(it|she|[the] motor|<the> <part>)] [(just|still|then)] (trips|tripped|kicks|kicked|cuts|cut|goes|went|drops|dropped)|(it|she|[the] motor) (is|was) (cutting|tripping|kicking|going)) [(out|off|right out)] on [(the|it is)] (overload|klixon|thermal|internal [overload]|o l) [[(after|in)] [(about|maybe|like)] <duration>]`,
+    `[(and|then|now|but)] ([(it|she|[the] motor|<the> <part>)] [(just|still|then)] (trips|tripped|kicks|kicked|cuts|cut|goes|went|drops|dropped)|(it|she|[the] motor) (is|was) (cutting|tripping|kicking|going)|~~[(it|she)] [is] (off|out|tripped|open)) [(out|off|right out)] on [(the|it is)] (overload|klixon|thermal|internal [overload]|o l) [[(after|in)] [(about|maybe|like)] <duration>]`,
     overload,
     { examples: ['then trips on the klixon after about ten seconds'] },
   ),

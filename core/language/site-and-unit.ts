@@ -1,6 +1,7 @@
+import { startsClause } from './clause-start.ts';
 import { nameplate } from './facts.ts';
 import { type Means, type Rule, rule } from './rule.ts';
-import { equipmentFact, refrigerantId, spanIn } from './slots.ts';
+import { equipmentFact, meteringId, refrigerantId, spanIn } from './slots.ts';
 import type { Fact } from './utterance.ts';
 
 const equipment: Means = (tags, frame) => {
@@ -19,6 +20,13 @@ const siteThenUnit: Means = (tags, frame) => {
   if (value === '' || NO_SITE.test(value) || frame.span.from > 1) return null;
   const site: Fact = { fact: 'site', value, words: value };
   return { facts: [site, ...(equipment(tags, frame)?.facts ?? [])] };
+};
+
+const metering: Means = (tags, frame) => {
+  const value = meteringId(tags['metering']);
+  return value === null
+    ? null
+    : { facts: [{ fact: 'metering', value, words: frame.wordsOf(frame.span) }] };
 };
 
 /** "Plate says three pounds eight of four forty eight" */
@@ -62,6 +70,20 @@ export const SITE_RULES: readonly Rule[] = [
     equipment,
     {
       examples: ['reach in freezer three door'],
+    },
+  ),
+  rule(
+    '[(so|ok|alright)] (we|i|they|you) (got|have got|have) (a|an|the|their) <equipment> [(here|out here|back here|down|to look at|to do|today)]',
+    equipment,
+    { unheard: true, examples: ['we got a walk in cooler'] },
+  ),
+  rule(
+    '((it|this|this one|she|unit|the unit) (is|has) got|[(we|i)] got|there is) (a|an) [(fixed|plain|regular)] <metering> (on|in|for|with) (it|this [(one|case|unit|box|thing|evap|coil)]|here|there|the (case|unit|box|evap|coil))',
+    metering,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['got an electronic expansion valve on this case'],
     },
   ),
   rule(

@@ -52,6 +52,33 @@ function at(meaning: Meaning | null, frame: Frame): Meaning | null {
   return meaning === null || names === null ? meaning : { ...meaning, names };
 }
 
+/** "Two thirty coming in but only one ninety eight at the compressor": what the wires between them lose. */
+const inAndThere: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  if (place === null) return null;
+  const there = tagsIn(tags['there']);
+  return together([
+    voltsOf(tagsIn(tags['first']), 'lineSide', frame),
+    voltsOf(there, place, frame),
+  ]);
+};
+
+/** What goes in and what comes out, where it is said to be power. */
+const throughPlace: Means = (tags, frame) => {
+  if (!/\b(?:power|voltage|volts)\b/i.test(frame.wordsOf(frame.span))) return null;
+  const both = together([
+    voltsOf(tagsIn(tags['first']), 'lineSide', frame),
+    voltsOf(tagsIn(tags['there']), 'loadSide', frame),
+  ]);
+  const part = partId(tags['place']);
+  return both === null || part === null ? both : { ...both, names: part };
+};
+
+const placeHas: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  return place === null ? null : voltsOf(tags, place, frame);
+};
+
 /** "Two oh eight across that fuse", "one twenty at the breaker" */
 const atFeed: Means = (tags, frame) =>
   at(voltsOf(tags, sideOf(frame.wordsOf(frame.span)), frame), frame);
@@ -289,6 +316,24 @@ export const SUPPLY_POINT_RULES: readonly Rule[] = [
     `[(i have|i got|we have|there is|got|it is)] (low|high) (voltage|line voltage|supply voltage) [<pause>] [(it is|i have|i got|with|at)] ${ONLY} <amount> [(under load|running|with it running|on start)]`,
     lowSupply,
     { unheard: true, examples: ['low voltage only one oh one under load'] },
+  ),
+  rule(
+    `[the] [(power|voltage|volts)] [going] in (at|to|on|into) <the> <place> [(is|reads|reading)] <amount:first> [<pause>] [(and|but)] [(power|voltage|volts)] [(coming|going)] out [(is|reads|reading)] <amount:there>`,
+    throughPlace,
+    { unheard: true, examples: ['power in at the defrost timer is one sixteen out is zero'] },
+  ),
+  rule(
+    `<the> <place> [coil] (has|has got|is got|got|does have) (power|juice|voltage|volts) [<pause>] [(at|it is|reading|about|of)] <amount>`,
+    placeHas,
+    { unheard: true, examples: ['contactor coil has got power two twenty nine'] },
+  ),
+  rule(
+    `${GOT} <amount:first> (coming in|going in|in|on the line side|at the line side) [<pause>] [(but|and)] [(i have|i got|i am getting|it is)] [(only|just)] <amount:there> (at|on|across|to) <the> <place>`,
+    inAndThere,
+    {
+      unheard: true,
+      examples: ['got two thirty coming in but only one ninety eight at the compressor'],
+    },
   ),
   ...['one|1', 'two|2', 'three|3', 'four|4'].map((figure, place) =>
     rule(

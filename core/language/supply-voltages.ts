@@ -43,6 +43,11 @@ export const SUPPLY_VOLTAGE_RULES: readonly Rule[] = [
     bothVoltages,
     { examples: ['plate says two oh eight two thirty'] },
   ),
+  rule(
+    `[the] (nameplate|plate|tag|data plate|name plate|rated) (voltage|volts) [(is|says|shows|reads)] <joinedVoltages> [${SUPPLIED}]`,
+    bothVoltages,
+    { unheard: true, examples: ['nameplate voltage is two oh eight two thirty'] },
+  ),
   rule(`${IT_IS} <nominal:one> <nominal:two> <nominal:three> [${SUPPLIED}]`, allThree, {
     alone: true,
     examples: ['one fifteen two oh eight two thirty'],

@@ -1,3 +1,4 @@
+import type { QuantityId } from '../terms/quantities.ts';
 import type { Context } from './context.ts';
 import { doubtful } from './doubts.ts';
 import { isElectrical } from './electrical-quantities.ts';
@@ -6,6 +7,7 @@ import { doneToNothing, settleIts } from './its.ts';
 import { askedByCues } from './questions/by-cue.ts';
 import { toldOnly, toUsOnly } from './asked-of-us.ts';
 import { oursOnly } from './done-by-us.ts';
+import { withUnreadNames } from './names-unread.ts';
 import { keptWords } from './kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse.ts';
 import type { Sentence } from './sentence.ts';
@@ -16,7 +18,7 @@ import type { Command, Doubt, Reading, Recommendation, Utterance, Work } from '.
 export function understand(text: string, context: Context): Utterance {
   const parsed = parse(text, context);
   const { tokens, sentence } = parsed;
-  const items = toldOnly(sentence, parsed.items);
+  const items = withUnreadNames(sentence, toldOnly(sentence, parsed.items));
   const all = nothingSaid(text);
   if (isWhollyRead(tokens, items)) {
     gather(all, items, sentence);
@@ -225,11 +227,16 @@ function amendedBy(settled: readonly Meaning[], { readings = [] }: Meaning): Mea
     : { commands: [{ do: 'amend', quantity, value, unit }] };
 }
 
+/** Taken back by its value, or put in the place of what was told last. */
+function meantIn(command: Command | undefined): { quantity?: QuantityId; value?: number } {
+  if (command?.do === 'undo') return command;
+  return command?.do === 'amend' && command.quantity === null ? { value: command.value } : {};
+}
+
 /** "fourteen on the suction, scratch that, fifteen": a value that was not said before is not taken back but meant. */
 function putRight(settled: Meaning[], { commands = [] }: Meaning): boolean {
-  const [command] = commands;
-  if (command?.do !== 'undo' || command.value === undefined) return false;
-  const { quantity, value } = command;
+  const { quantity, value } = meantIn(commands[0]);
+  if (value === undefined) return false;
   const at = settled.findLastIndex(({ readings = [] }) => readings.length > 0);
   const [old, ...more] = settled[at]?.readings ?? [];
   if (old === undefined || more.length > 0 || old.value === value) return false;

@@ -172,6 +172,9 @@ export const SCALE_RULES: readonly Rule[] = [
   ),
 ];
 
+/** "Another quarter pound": nobody says that it is a quarter of one. */
+const QUARTERS = '[(about|just|only|maybe)] [(a|another|an extra|one more)] quarter [of] [a]';
+
 /** Gas that went in, came out or was lost, in the other words that it is told in. */
 export const WEIGHED_SO_RULES: readonly Rule[] = [
   rule(
@@ -183,6 +186,21 @@ export const WEIGHED_SO_RULES: readonly Rule[] = [
     `${I} (gave|fed|shot|hit) ${IT} [with] [(a|an|another|about a|one more)] [(quick|little|small|good|short|last|final)] <amount> [(shot|bump|kick|splash|charge|squirt|hit|slug|pop|more|bit)] ${OF_GAS}`,
     putIn,
     { unheard: true, examples: ['gave it a four ounce shot of four oh four'] },
+  ),
+  rule(
+    `${I} (added|put in|put|charged|weighed in|gave it|gave her|shot in|dumped in|fed in) ${QUARTERS} <unit> [more] ${OF_GAS} [in]`,
+    added,
+    { unheard: true, tags: { number: 0.25 }, examples: ['added another quarter pound'] },
+  ),
+  rule(
+    `${I} (recovered|pulled [out]|got [out]|took out|bled off) ${QUARTERS} <unit> [more] ${OF_GAS} [(back|out)]`,
+    recovered,
+    { unheard: true, tags: { number: 0.25 }, examples: ['recovered another quarter pound'] },
+  ),
+  rule(
+    `${I} (added|put in|put|charged|weighed in|shot in|dumped in|fed in) [another] <number> (more|extra|additional) <unit> ${OF_GAS} [in] [${IT}]`,
+    putIn,
+    { unheard: true, examples: ['put in six more ounces'] },
   ),
   rule(`${I} (gave|fed|shot|hit) ${IT} [with] (a|an|another) <unit> ${OF_GAS}`, orOne(added), {
     unheard: true,

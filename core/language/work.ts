@@ -206,6 +206,8 @@ export const WORK_RULES: readonly Rule[] = [
   ),
   rule('[the] <part> <done>', done, {
     apart: true,
+    // "Hose blew off": by itself.
+    only: (frame) => !/\bblew (?:off|out|up)$/i.test(frame.wordsOf(frame.span)),
     beforeTold: true,
     examples: ['condenser cleaned'],
   }),

@@ -5,7 +5,7 @@ import { finding, partSwapped } from './finding-of.ts';
 import { isNotDone } from './not-done.ts';
 import { unlessNameGoesOn } from './part-lists.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { partId, stateId } from './slots.ts';
+import { partId, stateId, tagsIn, workId } from './slots.ts';
 import { stateAt } from './state-at.ts';
 import type { PartId, WorkKindId } from '../terms/names.ts';
 import { DIRT } from './vocabulary/state-names.ts';
@@ -40,6 +40,17 @@ const didIt =
     return { ofIt: { means, inSentence: false, otherwise } };
   };
 const SNAKED = /\b(?:snaked|rodded|jetted|augered|rooted)\b/i;
+
+/** "Brushed and washed the condenser" */
+const didBoth: Means = (tags, frame) => {
+  const kinds = [workId(tags['work']), workId(tagsIn(tags['then'])?.['work'])];
+  const [first, then] = kinds.map((kind) => kind && did(kind)(tags, frame));
+  // What is pulled to be cleaned goes back in.
+  if (first == null || then == null || kinds[0] === 'remove') return null;
+  return kinds[0] === kinds[1]
+    ? first
+    : { ...first, work: [...(first.work ?? []), ...(then.work ?? [])] };
+};
 
 const didThis =
   (kind: WorkKindId, part: PartId | null): Means =>
@@ -119,6 +130,10 @@ const NOTCHES =
 
 /** What was done, in the words that a trade has for it beside the everyday ones. */
 export const WORKED_SO_RULES: readonly Rule[] = [
+  rule(`${I} <done> and <done:then> [(off|out|down|up)] <the> <part>`, didBoth, {
+    unheard: true,
+    examples: ['brushed and washed the condenser'],
+  }),
   rule(`${I} ${CLEANED} ${WAY} <the> [<bit>] <part> ${WAY}`, did('clean'), {
     unheard: true,
     examples: ['rodded out the condensate line', 'polished up the contacts'],

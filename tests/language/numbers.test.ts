@@ -28,6 +28,15 @@ describe('numbers', { timeout: 60_000 }, () => {
     expect(misread(values, spellClipped)).toEqual([]);
   });
 
+  it('reads tenths behind a dropped hundred: "one oh six point two"', () => {
+    const values = upTo(9999).filter((value) => value > 1010 && value % 10 > 0 && value % 1000 > 9);
+    const clipped = (value: number) =>
+      `${spellClipped(Math.trunc(value / 10))} point ${spell(value % 10)}`;
+    const each = values.filter((value) => Math.trunc(value / 10) % 100 > 0 && value % 7 === 0);
+    expect(each.length).toBeGreaterThan(1000);
+    expect(each.filter((value) => heard(clipped(value)) !== value / 10).map(clipped)).toEqual([]);
+  });
+
   it('reads every three figures said one by one', () => {
     const byFigure = (value: number) =>
       Array.from(String(value), (each) => spell(Number(each))).join(' ');

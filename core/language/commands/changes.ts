@@ -31,6 +31,7 @@ const undoValue: Means = (tags, frame) => {
   const { value } = amountIn(tags);
   if (quantity !== null && tellsAnew({ quantity, value }, frame)) return null;
   if (value === null) return undo(tags, frame);
+  if (quantity === null && OVER_A_PAUSE.test(frame.wordsOf(frame.span))) return amend(tags, frame);
   return command({ do: 'undo', ...(quantity === null ? {} : { quantity }), value });
 };
 

@@ -19,6 +19,10 @@ const choose =
   () =>
     command({ do: 'choose', which });
 
+/** "Start a new job on monday" starts none now. */
+const beginsNow = (frame: Frame): boolean =>
+  startsClause(frame) && !/^(?:on|next|tomorrow|tonight|later|at|by)$/i.test(wordBehind(frame));
+
 /** By itself, or behind what else was told: "back to finish the motor" ends nothing. */
 const ENDED =
   '(that is it finish|finish|~(finish (up|the visit|visit|this visit|it|the note|the job|this)|i am (done|finished|all done)|we are (done|finished|all done)|(end|close|complete|wrap up|close out) (the|this) (visit|job|call|ticket)|end visit|close it out|wrap it up|(write|type) (it|this|this one|that|everything) up|write up (the|this|my) (ticket|note|call|visit|job)|(let us|let is) (wrap (up|it up)|finish [up]|close it out|call it)|all done|that is it [i am] [(done|finish|finished|we are done)]|done here|call it done|close it|that will do it|(close|wrap) (it|her|this|this one|that one|him|this (visit|call|ticket)) (out|up)|(i am|we are) [all] done [here]|that is a wrap|that will be (all|it)|call it good|(i am|we are) (good|finished|through) here))';
@@ -157,7 +161,7 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
   heardCommand(
     '(new visit|~(start|begin|open) [a] (new|another) (visit|call|job|one|ticket)|~(new|next) (call|job|ticket|unit)|~start (over|a visit)|~start fresh)',
     plain('newVisit'),
-    { only: startsClause, examples: ['new visit', 'start a new visit'] },
+    { only: beginsNow, examples: ['new visit', 'start a new visit'] },
   ),
   rule(
     '[(on to (the|our)|now the)] next (one|stop|call|job|customer|unit) [up] [<pause>] (it is|that is|this is|we are at|i am at|is) [at] (the|a|an|our|my|over|across|down|up) <clause>',

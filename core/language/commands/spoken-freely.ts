@@ -91,7 +91,7 @@ const FREELY: readonly Free[] = [
   {
     means: plain('pause'),
     shape:
-      '(whoa|easy|hey|shush|hush|ok) [<pause>] (hang on|hold on|hold up|wait|shush) [[(for|just)] (a|one) (second|sec|minute|moment|bit|tick)]',
+      '((whoa|easy|hey|shush|hush|ok) [<pause>] (hang on|hold on|hold up|wait|shush) [[(for|just)] (a|one) (second|sec|minute|moment|bit|tick)]|(hang on|hold on|hold up|wait) [[(for|just)] (a|one) (second|sec|minute|moment|bit|tick)] [<pause>] pause [(it|listening|for a (second|minute|moment))])',
     examples: ['whoa hang on a sec'],
   },
   {
@@ -140,6 +140,15 @@ export const FREE_CHANGES: readonly Rule[] = [
     '(wait|wait no|no wait|oops|hold on) (it is|that is|it was|that was|it should be|that should be|i said|i meant) <amount:right> (not|instead of|rather than) <amount:wrong>',
     amendRight,
     { alone: true, unheard: true, examples: ['wait no that was thirty six not thirty eight'] },
+  ),
+  rule(
+    '[(no|nope|wait|sorry|actually)] (make|call) (that|it) <amount> <pause> [(on|for)] (the|my) <quantity>',
+    amend,
+    {
+      unheard: true,
+      alone: true,
+      examples: ['make that fourteen, the suction'],
+    },
   ),
   rule(
     '(no|nope|wait|sorry|actually) (call|make) [(the|my|that)] <quantity> [(to|be|should be)] <amount>',

@@ -108,6 +108,16 @@ const TIMED_WORK: readonly Rule[] = [
     timer,
     { examples: [] },
   ),
+  rule(
+    '(time|give) [(the|this|that|my|a)] (standing [pressure] test|standing pressure [test]|nitrogen test) [for] <duration>',
+    timing('pressure test'),
+    { unheard: true, examples: ['time the standing pressure test for half an hour'] },
+  ),
+  rule('time (it|this|that) [(for|at)] <duration>', thisLong, {
+    unheard: true,
+    alone: true,
+    examples: ['time it for ten minutes'],
+  }),
   rule('(give|time) [(the|this|that|my)] <timed> [for] <duration>', timer, {
     examples: ['give the defrost twenty minutes'],
   }),

@@ -16,8 +16,15 @@ const CAN =
 const CAPACITORS =
   '(the|this|that|these|those|a|my) [(run|start)] (capacitor|cap|capacitors|caps|can)';
 
-const isWet = (frame: Frame): boolean =>
-  /^sweat(?:ing)? on\b/i.test(frame.wordsOf(frame.span)) && wordBefore(frame) !== '';
+const isWet = (frame: Frame): boolean => {
+  const words = frame.wordsOf(frame.span);
+  return (
+    (/^sweat(?:ing)? on\b/i.test(words) && wordBefore(frame) !== '') ||
+    /^sweat(?:ing)? on .*\b(?:doors?|gaskets?|pan|box|case|glass|product|filter|fans?)$/i.test(
+      words,
+    )
+  );
+};
 
 /** What is asked about, told by what would be done and to what: the first that fits. */
 const TOPICS: readonly (readonly [SafetyTopic, RegExp])[] = [

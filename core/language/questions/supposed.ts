@@ -49,6 +49,19 @@ export const SUPPOSED_TARGETS: readonly Rule[] = [
     { examples: ['what is head supposed to be at ninety degrees'] },
   ),
   rule(
+    `[${TELL}] (what|where) (is|are) ${MY} <asked> (supposed|meant|going) to (ride|float|hang|land|end up|settle|come in|wind up|read) [(at|out)] ${SUPPOSING}`,
+    targetSupposing,
+    { unheard: true, examples: ['where is head supposed to ride with ninety outside'] },
+  ),
+  rule(
+    `(what|where) (is|are) ${MY} <asked> (supposed|meant|going) to (ride|float|hang|land|end up|settle|come in|wind up|read|go) [(at|out)] (with|on|for|in) (a|an) <amount> (box|cooler|freezer|case|cabinet|walk in)`,
+    (tags) => {
+      const about = aboutIn(tags);
+      return about === null ? null : ask({ ask: 'target', about });
+    },
+    { unheard: true, examples: ['where is the suction supposed to ride with a thirty five box'] },
+  ),
+  rule(
     `[${TELL}] (what|what (kind|sort) of|how much) <asked> (should|would|will|do|am) (i|we|it|this|you) [(supposed to)] (be [(at|seeing|looking (at|for)|running|getting|expecting)]|see|have|expect|want|run|get|look for|need) ${SUPPOSING}`,
     targetSupposing,
     {

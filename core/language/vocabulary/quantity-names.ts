@@ -99,6 +99,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~(discharge|coil discharge) air [(temp|temperature)]',
     '~air off [the] (evap|evaporator|coil)',
     '~[air] coming (off [of]|out of) [the] (evap|evaporator|coil)',
+    '~~air ((coming|blowing) off|off|off of|leaving|out of) [the] (evaporator|evap|cooling) coil',
     '~evaporator leaving air',
     '~evap leaving air',
     '~[air] off coil [(air|temp|temperature)]',
@@ -107,6 +108,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     'product [temperature]',
     '~product temp',
     '~prod [temp]',
+    '~~((burger|hamburger|sausage|chicken) patties|chicken wings|vegetables) [(temp|temperature)]',
     '~(food|core|milk|meat|produce|chicken|fish|[ground] beef|pork|seafood|shrimp|salmon|turkey|dairy|eggs|cheese|yogurt|butter|ice cream|lettuce|[(potato|macaroni|pasta|egg|chicken|tuna|fruit)] salad|soup|sauce|dough|coleslaw|slaw|bacon|sausage|ham|tuna|deli meat|lunch meat|sour cream|mayo|beer|dressing|guacamole) [(temp|temperature)]',
   ],
   setpointTemp: [
@@ -197,6 +199,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~(entering water|incoming water|supply water|city water|water in|water inlet|inlet water) [(temp|temperature)]',
     '~water entering',
     '~water coming in',
+    '~~water going in',
   ],
   leavingWaterTemp: [
     '~(leaving water|water out|water outlet|outlet water) [(temp|temperature)]',
