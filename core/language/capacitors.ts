@@ -21,9 +21,14 @@ function ratedIn(tags: Tags, ...[, frame]: Parameters<Means>): Reading | null {
 /** "Fifteen microfarad run cap reads twelve": what it is marked, and what a meter reads of it. */
 const readsOfRated: Means = (tags, frame) => {
   const rated = ratedIn(tags, tags, frame);
-  const read = readingOf('capacitance', amountIn(tags), { place: placeId(tags['place']), frame });
+  const place = placeId(tags['place']);
+  // "…six point five microfarads, common to run is thirty nine" begins another.
+  if (place === null || WINDING.test(place)) return null;
+  const read = readingOf('capacitance', amountIn(tags), { place, frame });
   return rated === null || read === null ? null : { readings: [rated, read] };
 };
+
+const WINDING = /^(?:common|run|start)(?:Start|Run|Ground)$/;
 
 /** The same of the can that was named before it. */
 const readsOfRatedCan: Means = (tags, frame) => {

@@ -1,4 +1,5 @@
 import type { CondenserId, HeadControlId, PartId } from '../terms/names.ts';
+import { wordBefore } from './clause-start.ts';
 import { GOT } from './electrical.ts';
 import { amountIn, readingOf, withMore } from './measure.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
@@ -13,6 +14,10 @@ const condenser =
     facts: [{ fact: 'condenser', value, words: frame.wordsOf(frame.span) }],
     names: 'condenser',
   });
+
+/** "Condenser leaving air sixty one, and return air forty four" are two clauses. */
+const isOfBox = (frame: Frame): boolean =>
+  !/^(?:condenser|cond|outdoor|head|discharge)$/i.test(wordBefore(frame));
 
 /** Not "is it water cooled", nor "it isn't". */
 const told =
@@ -132,12 +137,12 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
   rule(
     'leaving [air] [(temp|is|at)] <amount:one> [(and|<pause>)] (return|entering) [air] [(temp|is|at)] <amount:other>',
     airPair('supplyAirTemp', 'boxTemp'),
-    { examples: ['leaving air thirty three return forty'] },
+    { only: isOfBox, examples: ['leaving air thirty three return forty'] },
   ),
   rule(
     '(return|entering) [air] [(temp|is|at)] <amount:one> [(and|<pause>)] leaving [air] [(temp|is|at)] <amount:other>',
     airPair('boxTemp', 'supplyAirTemp'),
-    { examples: ['return forty leaving thirty three'] },
+    { only: isOfBox, examples: ['return forty leaving thirty three'] },
   ),
   rule(`(${IS}|${HAS}) [a] water cooled [(condenser|unit)]`, condenser('waterCooled'), {
     examples: ['it is water cooled', 'it has a water cooled condenser'],

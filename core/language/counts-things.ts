@@ -5,7 +5,7 @@ import { ONES, TEENS, TENS } from './number-words.ts';
 import { WordSet } from './word-set.ts';
 
 /** "Four point one", "a hundred and one" */
-const GOES_ON = new WordSet('point dot and oh');
+const GOES_ON = new WordSet('point dot and oh minus negative');
 const SMALL = new WordSet([...ONES, ...TEENS]);
 const NUMBERS = new WordSet([...ONES, ...TEENS, ...TENS, 'hundred', 'thousand', 'half', 'zero']);
 /** "Head one ninety, fans running": what we have names for is told of by itself. */
@@ -42,7 +42,7 @@ export function countsThings(tokens: readonly Token[], start: number, end: numbe
     OF_FEW.has(next) ||
     (JOINS.has(next) && second !== undefined && OF_MANY.has(second)) ||
     (last.text === 'one' && next.text === 'of') ||
-    (last.text === 'one' && isPointedOut(next) && !OURS.has(next))
+    (last.text === 'one' && isPointedOut(next) && !OURS.has(next) && second?.text !== 'now')
   );
 }
 

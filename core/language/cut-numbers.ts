@@ -24,6 +24,19 @@ export function isCutShort(frame: Frame): boolean {
   return FIGURES.has(last) && (PAIRS.has(next) || next === 'point' || LENGTHS.has(next));
 }
 
+/** Whether a number that ends there is none of its own: "eight pounds, and two fifty seven psi", "seventeen pounds, two ninety six volts". */
+export function breaksOff(frame: Frame): boolean {
+  if (frame.endsAtPause) return false;
+  const { to } = frame.span;
+  const [last, next] = [to - 1, to].map((at) =>
+    frame.wordsOf({ from: at, to: at + 1 }).toLowerCase(),
+  );
+  return (isFigure(last) || last === 'hundred') && (isFigure(next) || GOES_ON.has(next ?? ''));
+}
+const isFigure = (word = ''): boolean =>
+  FIGURES.has(word) || PAIRS.has(word) || /^\d+$/.test(word);
+const GOES_ON: ReadonlySet<string> = new Set(['hundred', 'thousand', 'point', 'oh']);
+
 /** "Reach-in two is warm", "evap one's fan": the second and the first of them, and nowhere near so many degrees. */
 export function isCounted(
   { value, unit }: Amounted,

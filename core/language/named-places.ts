@@ -130,12 +130,26 @@ const numberedAt: Means = (tags, frame) => {
   const which = numberIn(tagsIn(tags['which'])?.['number']);
   // "Box thirty six forty one on the rail" is two readings.
   if (which === null || which > MOST_UNITS || which < 1 || !Number.isInteger(which)) return null;
-  if (NO_PLACE.test(where)) return null;
+  if (NO_PLACE.test(where) || AT_THIS_TIME.test(where)) return null;
   if (!STARTS(frame) || where.split(/\s+/).length > 6 || ON_PAPER.test(where)) return null;
   return MUST_NOT.test(where) || holdsNumber(where)
     ? null
     : { facts: [{ fact: 'unit', value, words }] };
 };
+
+/** "Box fifty six right now" */
+const AT_THIS_TIME = /^(?:now|away|here)\b/i;
+
+/** "This is unit four" */
+const numbered: Means = (tags, frame) => {
+  const which = numberIn(tagsIn(tags['which'])?.['number']);
+  const words = frame.wordsOf(frame.span);
+  if (which === null || which > MOST_UNITS || which < 1 || !Number.isInteger(which)) return null;
+  return frame.endsAtPause
+    ? { facts: [{ fact: 'unit', value: words.replace(TO_UNIT, ''), words }] }
+    : null;
+};
+const TO_UNIT = /^.*?(?=\bunit\b)/i;
 
 /** "Case twelve dairy rack b": which of a store's cases, and what is kept in it. */
 const numberedFor: Means = (tags, frame) => {
@@ -227,6 +241,11 @@ export const PLACE_NAME_RULES: readonly Rule[] = [
     yields: 'name',
     examples: ['the milk cooler by the serving line'],
   }),
+  rule(
+    '(this is|it is|this one is|i am on|we are on|i am at|we are at|working on|now on|moving to|on to) unit [number] <number:which>',
+    numbered,
+    { unheard: true, examples: ['this is unit four'] },
+  ),
   rule(
     `${HERE} [the] ${LOOSE_BOX} [number] <number:which> [<pause>] ([the] (back|front|left|right|far|middle|top|bottom)|${NEAR}) <clause>`,
     numberedAt,

@@ -1,6 +1,7 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { EquipmentId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
+import { breaksOff } from './cut-numbers.ts';
 import { type Amounted, amountIn, readingOf, withMore } from './measure.ts';
 import type { Frame, Meaning, Means } from './rule.ts';
 import { quantityId } from './slots.ts';
@@ -45,6 +46,7 @@ const readBy =
     const quantity = quantityOf(tags, frame);
     const found = quantity === null ? null : reading(quantity, amountIn(tags), frame);
     if (found === null) return null;
+    if (tags['pounds'] !== undefined && breaksOff(frame)) return null;
     if (isElsewhere(found, frame)) return leftToAsk(tags);
     return { readings: [extras === undefined ? found : withMore(found, extras)] };
   };

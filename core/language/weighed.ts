@@ -1,4 +1,5 @@
 import { startsClause, wordBefore, wordBehind } from './clause-start.ts';
+import { breaksOff } from './cut-numbers.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { amountIn, withMore } from './measure.ts';
 import { fixed, reading } from './reading-means.ts';
@@ -16,7 +17,7 @@ export const refrigerantMoved =
     // "added two fuses" has neither a weight nor a refrigerant.
     if (unit === null && refrigerant === null) return null;
     if (isNotDone(frame)) return {};
-    if (isOfElse(frame) || isSoLong(frame)) return null;
+    if (isOfElse(frame) || isSoLong(frame) || breaksOff(frame)) return null;
     // "two pounds twelve" is a weight, not two pounds of R-12.
     const isBare = !/\b(?:of|r)\b|\br-?\d/i.test(frame.wordsOf(frame.span));
     if (refrigerant !== null && EVERYDAY.includes(refrigerant) && isBare) return null;
