@@ -177,11 +177,6 @@ export const FREE_QUESTIONS: readonly Rule[] = [
     { unheard: true, examples: ['do i need to worry about a spark on two ninety'] },
   ),
   rule(
-    '(can|should|could|may) i (meg|mega|megger|ohm|hipot) (it|this|the (compressor|motor|windings)) [(out|while it is|when it is)] (under|in|in a) [deep] vacuum',
-    safety('underVacuum'),
-    { unheard: true, examples: ['can i meg it under vacuum'] },
-  ),
-  rule(
     '(can|should|could|may) i (put|stick|lay) (my|the|a) (meter|leads|probes|hands|fingers|screwdriver) (across|on|to|near|in) (the|that|this) (cap|capacitor|can|start cap|run cap) [or will it (bite|shock|zap|get) [me]]',
     safety('capacitor'),
     { unheard: true, examples: ['can i put my meter across the cap or will it bite'] },
