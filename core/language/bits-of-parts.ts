@@ -81,6 +81,11 @@ export const BIT_RULES: readonly Rule[] = [
     lacksCap,
     { unheard: true, examples: ['access fitting is missing it is cap'] },
   ),
+  rule(
+    `<the> <part> (has|had|has got|is got|have|got) ${SOME} ${BIT} [(that is|that was)] (missing|gone|broken off|broke off|snapped off|torn off|ripped off)`,
+    lacksBit,
+    { unheard: true, examples: ['fan blade has a tip missing'] },
+  ),
   rule(`<the> <part> ${MISSES} ${SOME} ${BIT} ${IN}`, lacksBit, {
     unheard: true,
     examples: ['fan blade is missing a tip'],

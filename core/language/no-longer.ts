@@ -17,7 +17,7 @@ const isWhole = (frame: Frame): boolean =>
 /** What was wrong with it and no longer is; what it does, and how it stands, is told by others. */
 const CEASED: readonly Finding['state'][] = [
   ...(['noisy', 'leaking', 'loose', 'dirty', 'plugged', 'iced', 'humming', 'hunting'] as const),
-  ...(['hot', 'wet', 'oily', 'tripped'] as const),
+  ...(['hot', 'wet', 'oily', 'tripped', 'failed'] as const),
 ];
 
 const noLonger: Means = (tags, frame) => {
@@ -55,6 +55,10 @@ const isDry: Means = (tags, frame) => {
   return part !== null && DRY.has(part) && isWhole(frame) ? ok(tags, frame) : null;
 };
 
+/** Of the unit no part is sound for it, and nothing was found. */
+const ofTheUnit: Means = (_tags, frame) =>
+  isWhole(frame) ? { remarks: [frame.wordsOf(frame.span)] } : {};
+
 const NOW = '(anymore|any more|any longer|now|at all now|at all anymore)';
 const AT_ALL = '[(at all|anywhere|a bit|one bit|a drop|now|anymore|any more|any longer)]';
 const SEE =
@@ -67,6 +71,11 @@ export const NO_LONGER_RULES: readonly Rule[] = [
     `<the> <part> ((is|are|was|were) not <very> <state> ${NOW}|(is|are|was|were) no longer <very> <state>)`,
     noLonger,
     { unheard: true, examples: ['compressor is not noisy anymore'] },
+  ),
+  rule(
+    `<the> (unit|system|machine|box|cooler|freezer|case|walk in|reach in) (is|was) (not|no longer) (short cycling|cycling on and off|kicking on and off|icing up|icing over|freezing up|tripping [(out|off)]|making noise|leaking|rattling) ${AT_ALL}`,
+    ofTheUnit,
+    { unheard: true, examples: ['unit is not short cycling anymore'] },
   ),
   rule(
     `<the> <part> (is|are|was|were) not (leaking|dripping|weeping|seeping) [(by|oil|gas|refrigerant|water)] ${AT_ALL}`,

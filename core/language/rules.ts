@@ -73,6 +73,7 @@ import { ERRAND_RULES } from './errands.ts';
 import { EXPECTATION_RULES } from './expectations.ts';
 import { LEAK_AND_VALVE_RULES } from './leaks-and-valves.ts';
 import { LEG_RULES } from './supply-legs.ts';
+import { SIDE_TEST_RULES } from './sides-tested.ts';
 import { SIDE_RULES } from './sides-told.ts';
 import { SIZED_PART_RULES } from './sized-parts.ts';
 import { JOB_RULES } from './job-told.ts';
@@ -112,6 +113,7 @@ export const RULES: readonly Rule[] = [
   ...SITE_RULES,
   ...PLACE_NAME_RULES,
   ...CONDENSING_SIDE_RULES,
+  ...SIDE_TEST_RULES,
   ...AIR_AND_LINE_RULES,
   ...SATURATED_SIDE_RULES,
   ...PLAINLY_SAID_RULES,

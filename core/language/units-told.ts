@@ -6,10 +6,28 @@ import { type Means, type Rule, rule } from './rule.ts';
 const unitOfItsKind: Means = (tags, frame) => {
   const found = unitByName(tags, frame);
   const [fact] = found?.facts ?? [];
-  return fact?.fact === 'unit' && OF_A_KIND.test(fact.value) ? found : null;
+  const value = fact?.fact === 'unit' ? fact.value : '';
+  return OF_A_KIND.test(value) && !value.startsWith('number') ? found : null;
 };
 const OF_A_KIND =
   /[A-Z]|\b(?:cooler|freezer|box|case|unit|walk[- ]?in|reach[- ]?in|table|machine|rack|number|system|circuit|bar)\b/;
+
+/** "Call this cooler three"; what "call this case closed" calls so is no unit. */
+const unitNumbered: Means = (tags, frame) => {
+  const found = unitByName(tags, frame);
+  const [fact] = found?.facts ?? [];
+  const value = fact?.fact === 'unit' ? fact.value : '';
+  return OF_A_KIND.test(value) && ENDS_IN_NUMBER.test(value) && !IS_POINTED_AT.test(value)
+    ? found
+    : null;
+};
+/** "This unit" is read with its name behind it. */
+const IS_POINTED_AT = /^(?:unit|one|box|case|cooler|freezer|machine) (?!(?:number )?\w+$)/i;
+const ENDS_IN_NUMBER =
+  /(?<!\bpoint )\b(?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)$/i;
+
+const LEAD =
+  '[(and|so|ok|now)] [(let us|let is|i will|we will|i am going to|we are going to|going to|i would|just)]';
 
 const remote: Means = (_tags, frame) => ({
   facts: [{ fact: 'equipment', value: 'remoteCondensingUnit', words: frame.wordsOf(frame.span) }],
@@ -22,9 +40,14 @@ export const UNIT_TOLD_RULES: readonly Rule[] = [
     remote,
     { unheard: true, only: startsClause, examples: ['remote condensing unit up on the roof'] },
   ),
-  rule('call (this|that) (one|box|case|cooler|freezer|machine) (<rest>|<clause>)', unitOfItsKind, {
+  rule(
+    `${LEAD} (call|name|label) (this|that) (one|box|case|cooler|freezer|machine) (<rest>|<clause>)`,
+    unitOfItsKind,
+    { yields: 'name', unheard: true, examples: ['call this one cooler two'] },
+  ),
+  rule(`${LEAD} (call|name|label) this (<rest>|<clause>)`, unitNumbered, {
     yields: 'name',
     unheard: true,
-    examples: ['call this one cooler two'],
+    examples: ['call this cooler two'],
   }),
 ];
