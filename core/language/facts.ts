@@ -360,7 +360,7 @@ export const FACT_RULES: readonly Rule[] = [
     { examples: ['it takes thirty eight ounces'] },
   ),
   rule(
-    `[the] (nameplate|plate|tag|data plate|name plate|sticker|~~label|~~data tag|~~(rating|spec) plate) ${ON_IT} (is|says|shows|reads|has) [a] [(voltage|charge|rla|r l a)] [(of|is)] <amount>`,
+    `[the] (nameplate|plate|tag|data plate|name plate|sticker) ${ON_IT} (is|says|shows|reads|has) [a] [(voltage|charge|rla|r l a)] [(of|is)] <amount>`,
     nameplateByUnit,
     {
       examples: ['nameplate says one fifteen volts'],
