@@ -1,6 +1,12 @@
+import { stateOf } from './findings.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 
 const nothing: Means = () => ({});
+
+/** "Cap tube's restricted, I think" is found as surely as with "I think" before it; what only might be is a guess. */
+const unlessThought: Means = (tags, frame) =>
+  THOUGHT.test(frame.wordsOf(frame.span)) ? stateOf('state')(tags, frame) : {};
+const THOUGHT = /^(?!.*\b(?:might|could|may|must) be\b).*\bi(?:'d say| would say| think)$/i;
 
 /** "Three fans": how many there are, of what there can be several; "one condenser fan" is one of them. */
 const countsParts: Means = (tags, frame) =>
@@ -19,7 +25,7 @@ const SUPPOSED =
 export const ASIDE_RULES: readonly Rule[] = [
   rule(
     `<the> <part> (is|are|has|might be|could be|may be|must be|looks) [got] <very> <state> ${THINK}`,
-    nothing,
+    unlessThought,
     {
       examples: ['cap tube is plugged i bet'],
     },

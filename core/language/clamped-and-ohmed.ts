@@ -217,7 +217,7 @@ const corrected: Means = (tags, frame) => {
 /** What clamps and ohmmeters show, told of what they were put to, and what cans hold of what they are marked. */
 export const CLAMP_RULES: readonly Rule[] = [
   rule(
-    `${GOT} <amount:wrong> (at|across|on|over|into|through|from|to|in|between) <the> <place> [<pause>] <correction> [<pause>] [(it is|i mean|that is)] <amount>`,
+    `${GOT} <amount:wrong> (at|across|on|over|into|through|from|to|in|between) <the> <place> [<pause>] (<correction>|~~check that|~~(no|wait) check that|~~i misread (it|that)) [<pause>] [(it is|i mean|that is)] <amount>`,
     corrected,
     { unheard: true, examples: ['two twelve at the contactor sorry two twenty one'] },
   ),

@@ -1,4 +1,5 @@
 import { CHANGE_COMMANDS } from './commands/changes.ts';
+import { PUT_RIGHT_RULES } from './commands/put-right.ts';
 import { DIALOGUE_COMMANDS } from './commands/dialogue.ts';
 import { FREE_CHANGES, FREE_COMMANDS, NEXT_UNIT } from './commands/spoken-freely.ts';
 import { LOOSE_COMMANDS } from './commands/loosely-told.ts';
@@ -11,6 +12,7 @@ export const COMMAND_RULES: readonly Rule[] = [
   ...TIMER_COMMANDS,
   ...STEP_COMMANDS,
   ...FREE_CHANGES,
+  ...PUT_RIGHT_RULES,
   ...CHANGE_COMMANDS,
   NEXT_UNIT,
   ...DIALOGUE_COMMANDS,

@@ -20,6 +20,7 @@ import { SIGHT_GLASS_RULES } from './sight-glass.ts';
 import { ENDS_AS_TRADE, unitBehind } from './site-names.ts';
 import { EVERYDAY } from './unit-description.ts';
 import type { Fact, NameplateItem } from './utterance.ts';
+import { ON_IT } from './vocabulary/plate-names.ts';
 
 const equipment: Means = (tags, frame) => {
   const fact = equipmentFact(tags, frame.wordsOf(frame.span));
@@ -328,7 +329,7 @@ export const FACT_RULES: readonly Rule[] = [
     { unheard: true, only: startsClause, examples: ['cap tube system no valve on it'] },
   ),
   rule(
-    '(i|we|it|this [one]) (have|has) [got] (a|an) <metering> [(on|in) (it|this [one]|here)]',
+    '(i|we|it|this [one]|~~(this|that) (unit|box|evaporator|coil|case|system|machine)|~~that one) (have [got]|has [got]|~~is [got]|~~uses|~~runs) (a|an) <metering> [(on|in) (it|this [one]|here)]',
     (tags, frame) => (frame.endsAtPause ? metering(tags, frame) : null),
     { examples: ['i have got an expansion valve on this one'] },
   ),
@@ -359,7 +360,7 @@ export const FACT_RULES: readonly Rule[] = [
     { examples: ['it takes thirty eight ounces'] },
   ),
   rule(
-    '[the] (nameplate|plate|tag|data plate|name plate|sticker) (is|says|shows|reads|has) [a] [(voltage|charge|rla|r l a)] [(of|is)] <amount>',
+    `[the] (nameplate|plate|tag|data plate|name plate|sticker) ${ON_IT} (is|says|shows|reads|has) [a] [(voltage|charge|rla|r l a)] [(of|is)] <amount>`,
     nameplateByUnit,
     {
       examples: ['nameplate says one fifteen volts'],
@@ -419,7 +420,7 @@ export const FACT_RULES: readonly Rule[] = [
     { examples: ['ice machine at blue heron hotel'] },
   ),
   rule(
-    '(unit name is|the unit is called|unit is called|call it|call this unit|call the unit|this unit is called|name the unit|label it) (<rest>|<clause>)',
+    '(unit name is|the unit is called|unit is called|call it|call this unit|call the unit|this unit is called|name the unit|label it|~~(name|label) (this|that|the) (one|unit|box|cooler|freezer|case|machine)|~~name it|~~this (one|box|case|machine) is called) (<rest>|<clause>)',
     unitByName,
     {
       yields: 'name',

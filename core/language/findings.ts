@@ -47,11 +47,15 @@ export const stateOf =
     const part = named === null ? null : onlyFrosts(named, frame);
     const state = part === null || said === null ? null : stateAt(part, said);
     if (state === 'loose' && cameOffElse(frame)) return null;
+    if (state === 'missing' && MISSES.test(wordBehind(frame))) return null;
     if (part !== null && state === 'notRunning' && saysOnlyOff(part, frame)) return null;
     if (state === 'running' && (saysOnlyOn(frame) || (part === 'light' && isSignal(frame))))
       return null;
     return part === null || state === null ? null : { findings: [finding(part, state, frame)] };
   };
+
+/** "Motor's missing a bolt": what is missed is told behind it. */
+const MISSES = /^(?:a|an|one|its|some|half|two|most|part)$/;
 
 /** "Dirty evaporator, really matted": what opens a sentence so is seen; "clean condenser" may be an order. */
 const badAtStart: Means = (tags, frame) =>

@@ -110,7 +110,7 @@ export const HOPE_RULES: readonly Rule[] = [
     { examples: ['i thought head was two ten but it is two oh one'] },
   ),
   rule(
-    `${I} ${BE} [(just|really|still)] (hoping|hope|expecting|expect|figuring|figure|guessing|guess|assuming|assume|trying (to|for)|looking (for|to)|shooting|aiming|going (to|for)|need|needs|want|wants|got to|have to|would (like|love)|(i|we|they|he|she) (like|love)|thought|thinking) <clause>`,
+    `${I} ${BE} [(just|really|still)] (hoping|hope|expecting|expect|figuring|figure|guessing|guess|assuming|assume|trying (to|for)|~~planning (to|on)|~~plan (to|on)|~~considering|looking (for|to)|shooting|aiming|going (to|for)|need|needs|want|wants|got to|have to|would (like|love)|(i|we|they|he|she) (like|love)|thought|thinking) <clause>`,
     notRead,
     { examples: ['hoping suction comes up to twenty'] },
   ),

@@ -122,6 +122,11 @@ const WENT =
 const AT = '[(right|all|just)] (at|on|near|by|around|in|over|under|at about|off of|from)';
 const FITTING =
   '(the|a|one|that|this|my) [(top|bottom|left|right|back|front|first|second|last|lower|upper|same|one of the)] [(of the)] (u bend|return bend|u bends|return bends|elbow|tee|coupling|braze|weld|union|distributor|distributor tube|feeder tube)';
+const PACKING_ON = [
+  ['leaking', '(leaking|weeping|seeping|dripping|bubbling|leaky)'],
+  ['loose', '(loose|backed (out|off))'],
+  ['failed', '(bad|shot|worn [out]|gone|dry|dried out|stripped|cracked|bent|broken|rounded [off])'],
+] as const;
 const STEM =
   '[(stem|shaft|body|cap|core|nut|flange|bonnet|tee|packing|elbow|end|port|seat|threads)]';
 const SPOT = `(<the> [<bit>] <part> ${STEM}|${FITTING} [(in|on|of|at) <the> <part>]) [right (by|at|near|around|under|behind|before|after) the (distributor|compressor|condenser|evaporator|receiver|dryer|valve|bend|header|fan|pan)]`;
@@ -232,12 +237,20 @@ export const LEAK_AND_VALVE_RULES: readonly Rule[] = [
     { unheard: true, examples: ['valves all back seated caps on and snug'] },
   ),
   rule(
-    `[(the|that)] [<part>] [valve] (stem packing|packing|packing gland|packing nut|gland nut|stem|valve stem) (is|was|looks|has been) [(<very>)] <state> [(on|of|at) <the> <part:on>]`,
+    `[(the|that)] [(<part>|valve)] (stem packing|packing|packing gland|packing nut|gland nut|stem|valve stem) (is|was|looks|has been) [(<very>)] <state> [(of|at) <the> <part:on>]`,
     packing,
     { unheard: true, examples: ['stem packing was weeping'] },
   ),
+  // "Going out on the klixon" is a state of its own.
+  ...PACKING_ON.map(([state, said]) =>
+    rule(
+      `[(the|that)] [(<part>|valve)] (stem packing|packing|packing gland|packing nut|gland nut|stem|valve stem) (is|was|looks|has been) [(<very>)] ${said} on <the> <part:on>`,
+      packing,
+      { tags: { state }, unheard: true, examples: [] },
+    ),
+  ),
   rule(
-    `[(the|that)] [<part>] [valve] (stem|valve stem) [(is|was|has)] (stripped|rounded [off]|snapped|broke off|broken off|twisted off) [(on|of|at) <the> <part:on>]`,
+    `[(the|that)] [(<part>|valve)] (stem|valve stem) [(is|was|has)] (stripped|rounded [off]|snapped|broke off|broken off|twisted off) [(on|of|at) <the> <part:on>]`,
     packing,
     { unheard: true, examples: ['valve stem stripped'] },
   ),

@@ -1,6 +1,7 @@
 import { startsClause } from './clause-start.ts';
-import { holdsNumber } from './own-reading.ts';
+import { holdsNumber, spelledOut } from './own-reading.ts';
 import { type Means, type Rule, rule } from './rule.ts';
+import { spanIn } from './slots.ts';
 
 /** "Should be two thirty at the contactor": no meter showed it. */
 const notRead: Means = (_tags, frame) => (startsClause(frame) ? {} : null);
@@ -9,6 +10,17 @@ const notRead: Means = (_tags, frame) => (startsClause(frame) ? {} : null);
 const readBefore: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
 
 const supposed: Means = (_tags, frame) => (startsClause(frame) ? { supposed: true } : null);
+
+/** "Should the head hit two eighty, we'd trip": a condition, where somebody does something behind it; alone it asks. */
+const inverted: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  if (span === null || !startsClause(frame)) return null;
+  return WOULD_THEN.test(spelledOut(frame.wordsOf(span))) || holdsNumber(frame.wordsOf(span))
+    ? { supposed: true }
+    : null;
+};
+const WOULD_THEN =
+  /\b(?:i|we|you|they|it|he|she|that|somebody|someone) (?:will|would|can|could|should|had|have to|need|might|is going|are going)\b|[,;] |\b(?:call|shut|kill|just|let|replace|swap|come)\b/i;
 
 /** What somebody else read is asked about. */
 const readByOther: Means = (_tags, frame) => {
@@ -91,6 +103,16 @@ export const NOT_MEASURED_RULES: readonly Rule[] = [
     unheard: true,
     examples: ['when contactor reads two thirty volts'],
   }),
+  rule(
+    `[(and|so|but|then|well)] [(i am|we are|i|we|am|was|he is|they are)] [(just|still|also|probably)] (planning [on]|plan on|figuring on|figure on|thinking (about|of|on)|talking about|looking at|counting on|leaning (towards|toward)|considering|debating|about to start|getting ready to start|will be|would be|might be|may be|could be|going to (be|start)) [(just|maybe|probably|also)] (adding|putting in|putting|weighing in|charging [(in|it with|with)]|pulling [out]|recovering|taking out|dropping in|dumping in|putting back in|bleeding off) [another] <amount> [(in|to it|back|back in|more|out)]`,
+    notRead,
+    { unheard: true, examples: ['planning on adding eight ounces'] },
+  ),
+  rule(
+    `[(and|but|so)] should (<the> (<measurable>|<part>)|it|she|this thing|the pressure|the (unit|box|pressures)|they|anything) [(ever|even|somehow)] (hit|go|get|reach|climb|drop|fall|rise|come|run|read|trip|quit|fail|start|stop|leak|ice|freeze|break|burn|kick|exceed|creep|spike|die|let) <clause>`,
+    inverted,
+    { unheard: true, examples: ['should the head hit two eighty we would trip out'] },
+  ),
   rule(
     `[(a|any|most)] (good|normal|healthy|typical|brand new) ${IT} (reads|read|runs|is|has|draws|pulls|shows|should|will) <clause>`,
     notRead,

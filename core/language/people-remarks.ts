@@ -3,6 +3,7 @@ import { holdsNumber, holdsReading, spelledOut } from './own-reading.ts';
 import { startsClause } from './clause-start.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { partId, spanIn } from './slots.ts';
+import { BREAKS } from './state-at.ts';
 
 /** Word for word, unless a reading stands in it. */
 export const remark: Means = (_tags, frame) => {
@@ -75,6 +76,14 @@ const leftOpenByThem: Means = (tags, frame) => {
   const part = partId(tags['part']);
   const words = frame.wordsOf(frame.span);
   return part === null ? null : { findings: [{ part, state: 'open', words }] };
+};
+
+/** "Somebody left the disconnect off": what breaks the power was found open, whoever turned it. */
+const leftOff: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  return part === null || !BREAKS.includes(part) || !startsClause(frame)
+    ? null
+    : { findings: [{ part, state: 'open', words: frame.wordsOf(frame.span) }] };
 };
 
 /** "Chef wants to know if he can put the food back" asks what a colleague would answer. */
@@ -157,6 +166,11 @@ export const PEOPLE_RULES: readonly Rule[] = [
     `${LEAD} ${PEOPLE} [(had|has|have|keep|keeps|kept|always|just|been|are|is)] (propped|left|leave|leaves|leaving|prop|props|propping|blocked|wedged|had|keep|keeps|holding|hold|hold) <the> <part> [wide] (open|propped) [(all (day|morning|night|the time)|overnight|for <clause>|during <clause>|while <clause>|with <clause>)]`,
     leftOpenByThem,
     { examples: ['he left the door open'] },
+  ),
+  rule(
+    `${LEAD} ${PEOPLE} [(had|has|have|keep|keeps|kept|always|just|went and)] (left|leave|leaves|turned|turns|shut|shuts|switched|switches|flipped|threw|kicked|cut|knocked|had) (<the> <part> off|off <the> <part>) [on (me|us|it)]`,
+    leftOff,
+    { unheard: true, examples: ['somebody left the disconnect off'] },
   ),
   rule(
     `${LEAD} ${PEOPLE} (is|are) (going to|supposed to|coming [out] to|about to|planning to) <clause>`,

@@ -28,7 +28,7 @@ const PUT_IN =
 const CAME_AT =
   '(is|was|came (in|out|up) [at]|reads|read|shows|showed|says|said|is reading|was reading|is sitting at|was sitting at) [(at|right at)]';
 const WHERE =
-  '(in|on|inside|at|by|over|behind|under) (the|this|that) (cabinet|box|case|cooler|freezer|walk in|reach in|lid|wall|front|back|top|kitchen|ceiling|door)';
+  '(in|on|inside|at|by|over|behind|under) (the|this|that) (cabinet|box|case|cooler|freezer|walk in|reach in|lid|wall|front|back|top|kitchen|ceiling|door|[air] (intake|inlet|outlet|return|supply)|return air|grille|grill|vent|louver|side|left|right|bottom|roof|floor|rack|shelf|hallway|hall|basement|unit|machine)';
 const SIDE = '[(the|a|my)] [(suction|low side|low)]';
 
 /** "Unit is the left hand cooler by the bar": which one, told by where it stands. */
@@ -151,12 +151,8 @@ export const PLAINLY_SAID_RULES: readonly Rule[] = [
 
 /** Behind what the rules know by where it stands: "the fan in the box" is the evaporator's. */
 export const FOUND_WHERE_RULES: readonly Rule[] = [
-  rule(
-    `<the> <part> ${WHERE} (is|are|was|were|looks|has) [(all|pretty|really|completely)] <state>`,
-    stateOf('state'),
-    {
-      unheard: true,
-      examples: ['thermometer in the cabinet is broken'],
-    },
-  ),
+  rule(`<the> <part> ${WHERE} (is|are|was|were|looks|has) <very> <state>`, stateOf('state'), {
+    unheard: true,
+    examples: ['thermometer in the cabinet is broken'],
+  }),
 ];

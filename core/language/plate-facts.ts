@@ -10,6 +10,7 @@ import { rule } from './rule.ts';
 import { numberIn, placeId, refrigerantId, spanIn, tagsIn } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import type { Fact, NameplateItem } from './utterance.ts';
+import { ON_IT } from './vocabulary/plate-names.ts';
 
 /** What a plate says is told apart by its unit; a bare figure before "phase" is its voltage. */
 function itemOf(tags: Tags): NameplateItem | null {
@@ -115,7 +116,7 @@ const platedSide: Means = (tags, frame) => {
   return { facts: [...(first.facts ?? []), ...(second?.facts ?? [])] };
 };
 
-const PLATE = '(nameplate|plate|tag|(data|rating|spec) plate|name plate|sticker|label|data tag)';
+const PLATE = `(nameplate|plate|tag|(data|rating|spec) plate|name plate|sticker|label|data tag) ${ON_IT}`;
 const SAYS = '(is|says|shows|reads|has|calls for|lists)';
 const PHASE = '(single|three|one) phase';
 const MADE_OUT =
@@ -160,6 +161,11 @@ export const PLATE_RULES: readonly Rule[] = [
     `[the] ${PLATE} (is|says|shows|reads|has|calls for) [(a|the)] [(max|maximum|design|test|working)] [pressure] [of] <amount> [max] (on|for) [the] <side> [[<pause>] and <amount:other> [max] (on|for) [the] (high|low|suction|head) [side]]`,
     platedSide,
     { examples: ['tag says max two fifty on the high side'] },
+  ),
+  rule(
+    `[the] (${PLATE} [(design|test|working|max|maximum)]|design) [(pressure|pressures)] [(is|are|of|at|${SAYS})] <amount> [max] (on|for) [the] <side>`,
+    platedSide,
+    { unheard: true, examples: ['nameplate design pressure four fifty on the high side'] },
   ),
   rule(
     '[the] [nameplate] (design|test|working) [(pressure|pressures)] [on the (plate|nameplate|tag|sticker|label)] [(is|are)] high [side] [is] <amount:high> [<pause>] [and] low [side] [is] <amount:low>',

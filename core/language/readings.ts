@@ -370,7 +370,7 @@ export const READING_RULES: readonly Rule[] = [
     examples: ['with it forty out'],
   }),
   rule(
-    '[it is] <amount> (outside|outdoors|out there|out (here|today)|up here|[up] on [the] roof)',
+    '[it is] <amount> (outside|outdoors|out there|out (here|today)|up here|[(up|~~out|~~over)] on [the] roof)',
     fixed('outdoorTemp'),
     {
       examples: ['it is ninety two outside'],

@@ -186,7 +186,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     },
   ),
   heardRule(
-    `<the> <part> (needs|~need|~wants|~could use|~is due for|~is going to need|~will need) <working> ${TAIL}`,
+    `<the> <part> [~~<spot>] (needs|~need|~wants|~could use|~is due for|~is going to need|~will need) <working> ${TAIL}`,
     todo,
     {
       examples: ['the door gasket needs replacing'],
@@ -241,7 +241,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     examples: ['they should replace the door gasket and the hinge'],
   }),
   rule(
-    `[(they|we|customer|the customer|you)] (should|ought to|need to) (have|get) <the> <part> <done> ${TAIL}`,
+    `[(they|we|customer|the customer|you)] (should|ought to|need to) (have|get) <the> <part> <done> [~~<spot>] ${TAIL}`,
     todo,
     {
       examples: ['they should have the defrost heater replaced'],

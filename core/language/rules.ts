@@ -30,6 +30,8 @@ import { PLATE_ORDER_RULES, PLATE_RULES } from './plate-facts.ts';
 import { QUESTION_RULES } from './questions.ts';
 import { RATING_RULES } from './ratings.ts';
 import { NUMBERED_RULES } from './numbered.ts';
+import { BIT_RULES } from './bits-of-parts.ts';
+import { NO_LONGER_RULES } from './no-longer.ts';
 import { BEFORE_RULES } from './told-of-before.ts';
 import { ROWLESS_RULES } from './rowless.ts';
 import { DICTATED_RULES, FIGURE_FIRST_RULES, VALUE_FIRST_RULES } from './value-first.ts';
@@ -71,6 +73,7 @@ import { ERRAND_RULES } from './errands.ts';
 import { EXPECTATION_RULES } from './expectations.ts';
 import { LEAK_AND_VALVE_RULES } from './leaks-and-valves.ts';
 import { LEG_RULES } from './supply-legs.ts';
+import { SIDE_TEST_RULES } from './sides-tested.ts';
 import { SIDE_RULES } from './sides-told.ts';
 import { SIZED_PART_RULES } from './sized-parts.ts';
 import { JOB_RULES } from './job-told.ts';
@@ -80,6 +83,7 @@ import { DESCRIPTION_RULES } from './unit-description.ts';
 import { SEEN_AND_DONE_RULES } from './seen-and-done.ts';
 import { SEEN_RULES, UNSEEN_RULES } from './findings-seen.ts';
 import { TURNED_ROUND_RULES } from './turned-round.ts';
+import { UNIT_TOLD_RULES } from './units-told.ts';
 import { UNNAMED_FAN_RULES } from './unnamed-fan.ts';
 import { THING_RULES } from './things-seen.ts';
 import { WANTED_RULES } from './wanted-temperatures.ts';
@@ -109,6 +113,7 @@ export const RULES: readonly Rule[] = [
   ...SITE_RULES,
   ...PLACE_NAME_RULES,
   ...CONDENSING_SIDE_RULES,
+  ...SIDE_TEST_RULES,
   ...AIR_AND_LINE_RULES,
   ...SATURATED_SIDE_RULES,
   ...PLAINLY_SAID_RULES,
@@ -151,6 +156,7 @@ export const RULES: readonly Rule[] = [
   ...METERED_RULES,
   ...UNNAMED_FAN_RULES,
   ...CAUSE_RULES,
+  ...UNIT_TOLD_RULES,
   ...FACT_RULES,
   ...PLATE_ORDER_RULES,
   ...SITE_NAME_RULES,
@@ -169,6 +175,8 @@ export const RULES: readonly Rule[] = [
   ...SEEN_AND_DONE_RULES,
   ...POWER_FINDING_RULES,
   ...SEEN_RULES,
+  ...BIT_RULES,
+  ...NO_LONGER_RULES,
   ...FINDING_RULES,
   ...TURNED_ROUND_RULES,
   ...TOLD_BESIDE_RULES,

@@ -140,7 +140,7 @@ function amendNamed(quantity: QuantityId, amount: Amounted, frame: Frame): Comma
 }
 
 /** "not fifteen, fifty": the second number is meant. */
-const amendNot: Means = (tags, frame) => {
+export const amendNot: Means = (tags, frame) => {
   const right = tagsIn(tags['right']);
   return right === null ? null : amend({ ...right, ...pick(tags) }, frame);
 };

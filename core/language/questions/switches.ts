@@ -35,6 +35,18 @@ const SIDES = [
 const ACTS = '(trips|opens|cuts out|kicks out|shuts it down|goes|trip|open)';
 const WE = '(am i|are we|is it|is that)';
 
+const GOES =
+  '([(the|my|this)] <asked>|this [(thing|unit|one|system|machine)]|it|she|i|we|the (unit|system|pressure|thing))';
+const CUTS_OUT =
+  '((cut|cuts|cutting|trip|trips|tripping|kick|kicks|kicking|go|goes|going|open|opens|opening|shut|shuts|shutting|pop|pops|drop|drops|lock|locks) [(it|me|us)] [(out|off|down|open)])';
+
+/** How high it may go is told by the control that would stop it. */
+const highestBefore: Means = (tags, frame) => {
+  const named = aboutIn(tags);
+  const about = named === null ? 'highCutoutPressure' : CUTOUT_OF[named];
+  return about === undefined || !frame.endsAtPause ? null : ask({ ask: 'margin', about });
+};
+
 /** How near the control of a side is that is named. */
 const marginsOfSide = SIDES.flatMap(([side, quantity]): readonly Rule[] => {
   const CONTROL = `(${side} (cut out|switch|control|limit|trip [point]|cut off))`;
@@ -131,6 +143,11 @@ export const SWITCH_QUESTIONS: readonly Rule[] = [
     { unheard: true, examples: ['is head close to the cut out'] },
   ),
   ...marginsOfSide,
+  rule(
+    `((what is|is there) [the] (highest|most|max|maximum|furthest) [(pressure|head|head pressure)]|how (high|far|much higher|much further)) [that] ((can|could|will|would) ${GOES}|${GOES} (can|could|will|would)) [(safely|still|really)] (go|get|run|climb|hit|see|take|handle|reach|rise|stand) [up] [to] [there] (before|until|till|without) ([(it|she|the switch|[the] high [(pressure|side|head)] (switch|control|cut out)|i|we|that|something)] ${CUTS_OUT})`,
+    highestBefore,
+    { unheard: true, examples: ['what is the highest this thing can go before it cuts out'] },
+  ),
   rule(
     'how (many (psi|pounds|degrees)|much (more|further|farther|room|higher)|far) [(do i have|have i got|is there|is left|left)] (till|until|before|to) (it|she|that) (trips|cuts out|opens|kicks out|goes out|shuts off|shuts down)',
     margin,

@@ -202,7 +202,10 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   product: ['~(product|food)'],
   // Said only with what is done to them: "this panel is stuck" is talk.
   gauges: [],
-  caps: [],
+  // A can is a cap as well; what screws onto a valve is named with it.
+  caps: [
+    '~~(valve|stem|schrader|access [(fitting|port|valve)]|service [(valve|port)]|service fitting|king valve|charging port|receiver valve) (cap|caps)',
+  ],
   panel: [],
   jumper: [],
 };

@@ -9,3 +9,7 @@ export const PLATE_ITEM_NAMES = {
     '(mop|mocp|m o p|m o c p|(max|maximum) (fuse|breaker) [size]|(fuse|breaker) (max|maximum))',
   ],
 } as const satisfies Partial<Record<NameplateItem, readonly string[]>>;
+
+/** Where a plate sits tells nothing of what it says. */
+export const ON_IT =
+  '[~~(on|inside|off) (the|this) [(back of the|side of the|left|right)] (unit|compressor|box|cabinet|door|machine|condensing unit|case|side|back|inside|evaporator|cooler|freezer|panel)]';

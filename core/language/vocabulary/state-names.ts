@@ -168,7 +168,6 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'does not seal',
     'is not sealing',
     '(has|has got|is got|got) a [(big|small|little|nasty|bad)] (crack|tear|hole|split|rip|cut) [in it]',
-    'burned out',
     '(tests|tested|checks|checked|ohms|ohmed [out]) (bad|shorted|weak|failed)',
   ],
   tripped: [
@@ -180,6 +179,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'keeps kicking out',
   ],
   grounded: ['(went|goes) to ground', '(shorted|shorts|grounded) [out] to ground'],
+  burnt: ['burned out'],
   hot: ['runs hot', 'feels hot'],
   loose: [
     '(is|has) (come|fallen|popped) (off|loose)',
