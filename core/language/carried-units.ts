@@ -78,7 +78,12 @@ const MOST_APART = 30;
 /** No box that is kept cold is warmer, by the scale in which so few degrees are that warm. Ours. */
 const WARMEST_BOX = 20;
 const isTooWarm = ({ quantity, value = 0 }: Reading, unit: UnitId | null): boolean =>
-  unit === 'degC' && quantity === 'boxTemp' && value > WARMEST_BOX;
+  unit === 'degC' && IN_THE_COLD.has(quantity) && value > WARMEST_BOX;
+const IN_THE_COLD: ReadonlySet<Reading['quantity']> = new Set([
+  'boxTemp',
+  'setpointTemp',
+  'supplyAirTemp',
+]);
 
 /** "Air off four celsius, air on nine"; but a box at 38 beside air at 4 °C is on the other scale. */
 function scaleBeside({ value }: Reading, all: readonly Reading[]): UnitId | null {

@@ -1,4 +1,5 @@
 import { startsClause, wordBehind } from './clause-start.ts';
+import { breaksOff } from './cut-numbers.ts';
 import { amountIn } from './measure.ts';
 import { asReading, fixed, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
@@ -56,9 +57,12 @@ function readingAt(quantity: QuantityId, tags: Tags, frame: Frame): (slot: strin
 
 /** "Forty pounds before, thirty seven and a half after": a cylinder told twice, its unit once. */
 const cylinderTwice: Means = (tags, frame) => {
+  if (breaksOff(frame)) return null;
   if (!isWeight(tagsIn(tags['one'])) && !isWeight(tagsIn(tags['two']))) return null;
   const at = readingAt('cylinderWeight', tags, frame);
-  return { readings: [...at('one'), ...at('two')] };
+  const [one, two] = [at('one'), at('two')];
+  // "Forty seven pounds, and 856 microns" weighs it once.
+  return one.length === 0 || two.length === 0 ? null : { readings: [...one, ...two] };
 };
 
 const unitOf = (tags: Tags | null): boolean => tags !== null && amountIn(tags).unit !== null;

@@ -121,6 +121,42 @@ const ALL: readonly Told[] = [
     from: 1,
     to: 20,
   },
+  {
+    quantity: 'cylinderWeight',
+    ways: ["cylinder's at # pounds", 'cylinder weighs # pounds'],
+    from: 20,
+    to: 60,
+  },
+  {
+    quantity: 'vacuum',
+    ways: ['# microns', 'vacuum is # microns', 'down to # microns'],
+    from: 200,
+    to: 999,
+  },
+  {
+    quantity: 'testPressure',
+    ways: ['# psi of nitrogen', 'nitrogen at # psi'],
+    from: 100,
+    to: 350,
+  },
+  {
+    quantity: 'highCutoutPressure',
+    ways: ['high pressure cut out is set at #', 'high pressure cut out #'],
+    from: 200,
+    to: 420,
+  },
+  {
+    quantity: 'lowCutoutPressure',
+    ways: ['low pressure cut out #', 'low pressure cut out is set at #'],
+    from: 5,
+    to: 30,
+  },
+  {
+    quantity: 'setpointTemp',
+    ways: ['set point is #', "controller's set for #"],
+    from: 28,
+    to: 45,
+  },
 ];
 
 const BETWEEN = [', ', ' and ', ', and ', '. ', ' then '];
