@@ -103,6 +103,25 @@ export const ADVISED_SO_RULES: readonly Rule[] = [
       examples: ['ought to get the condenser cleaned every three months in this kitchen'],
     },
   ),
+  rule(
+    `[${WHO}] ${OUGHT} [(really|probably|also)] (get|have) (a|an|some|another) (new|replacement|different) <part> [(in|on|for) (here|there|it|this|this one)] ${TAIL}`,
+    todo,
+    {
+      unheard: true,
+      only: startsClause,
+      tags: REPLACED,
+      examples: ['should get a new light in there'],
+    },
+  ),
+  rule(
+    `[${WHO}] ${OUGHT} [(really|probably|just|also)] (get|have) <the> [<bit>] <part> <done> before (it|they|she) (quits|quit|fails|fail|goes|go|dies|die|lets go|gives out|takes out <clause>|gets worse|leaves <clause>)`,
+    todo,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['they ought to have that evap fan motor changed before it quits'],
+    },
+  ),
   rule(`(get|have) <the> <part> <done> (<due:due> [<every:every>]|<every:every>) ${HERE}`, todo, {
     unheard: true,
     only: startsClause,

@@ -33,9 +33,13 @@ export function breaksOff(frame: Frame): boolean {
   );
   return (isFigure(last) || last === 'hundred') && (isFigure(next) || GOES_ON.has(next ?? ''));
 }
-const isFigure = (word = ''): boolean =>
-  FIGURES.has(word) || PAIRS.has(word) || /^\d+$/.test(word);
+const isFigure = (word = ''): boolean => FIGURES.has(word) || PAIRS.has(word) || /^\d+$/.test(word);
 const GOES_ON: ReadonlySet<string> = new Set(['hundred', 'thousand', 'point', 'oh']);
+
+/** "We're on a twelve degree split": the figure is of what stands behind it. */
+export const isSized = (frame: Frame): boolean =>
+  !frame.endsAtPause && SIZES.test(frame.wordsOf({ from: frame.span.to, to: frame.span.to + 1 }));
+const SIZES = /^(?:degrees?|inch|foot|amp|volt|ton)$/i;
 
 /** "Reach-in two is warm", "evap one's fan": the second and the first of them, and nowhere near so many degrees. */
 export function isCounted(

@@ -47,6 +47,14 @@ const goingToIt: Means = (tags, frame) => {
   return { ofIt: { means, inSentence: false, otherwise: leftToAsk(tags) } };
 };
 
+/** "Compressor's drawing 7.4 amps at 224 volts" */
+const ampsAtVolts: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  const volts = electrical({ ...tagsIn(tags['volts']), unit: 'V' }, place, frame);
+  const drawn = electrical({ ...tagsIn(tags['amps']), unit: 'A' }, place, frame);
+  return volts === null || drawn === null ? null : { readings: [drawn, volts] };
+};
+
 /** "I'm reading two forty volts and eleven amps on it" */
 const twoOnIt: Means = (tags, frame) => {
   const at = (place: PlaceId | null): Meaning | null => {
@@ -134,6 +142,11 @@ const controlVolts: Means = (tags, frame) => {
 
 /** What one of several draws, or each, or the one beside the one that was metered. */
 export const BESIDE_RULES: readonly Rule[] = [
+  rule(
+    '<the> <place> [(is|was)] (drawing|pulling|running|at|draws|pulls|drew|pulled) <number:amps> (amps|amp|a) (at|on|with|and) <number:volts> (volts|volt|v)',
+    ampsAtVolts,
+    { unheard: true, examples: ['compressor is drawing 7.4 amps at 224 volts'] },
+  ),
   rule(
     `[(and|but)] ${GOT} [(only|just)] <amount> (going|coming|getting) (in to|into|to) it`,
     goingToIt,

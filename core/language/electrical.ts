@@ -5,7 +5,7 @@ import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { type Amounted, amountIn, readingOf } from './measure.ts';
 import { throughPart } from './through-part.ts';
-import { startsClause, wordBefore } from './clause-start.ts';
+import { startsClause, wordBefore, wordBehind } from './clause-start.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
 import { wordsOfNames } from './names-node.ts';
@@ -339,6 +339,10 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     `[the] run [winding] [(is|reads|at|was)] <amount:run> [and] [the] start [winding] [(is|reads|at|was)] <amount:start>`,
     startAndRun,
   ),
+  rule(`${GOT} <amount> (coming|going|getting) (into|in to|to) <the> <place> [coil]`, atPlace, {
+    unheard: true,
+    examples: ['twenty four volts coming into the contactor coil'],
+  }),
   rule(`${GOT} <amount> (coming in|going in) (at|to|from) <the> <place>`, atPlace, {
     examples: ['one twenty one coming in at the plug'],
   }),
@@ -361,6 +365,8 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
   ),
   rule(`${GOT} ${NO_VOLTS} [(coming|going)] in`, noVolts('lineSide'), {
     apart: true,
+    // "Sight glass is empty, nothing in there"
+    only: (frame) => !/^(?:there|it|here|them|that|this)$/i.test(wordBehind(frame)),
     examples: ['nothing coming in'],
   }),
   rule(`${GOT} ${NO_VOLTS} [(coming|going)] out`, noVolts('loadSide'), {

@@ -47,6 +47,11 @@ export const ERRAND_RULES: readonly Rule[] = [
     inMinutes,
     { examples: ['i will be back in ten'] },
   ),
+  rule(
+    '(i will be|we will be|i should be|we should be|i am|be) (out of here|out of your hair|done here|gone|on my way|heading out|wrapped up) (at|by|around|before|till) <number>',
+    atClock,
+    { unheard: true, examples: ['i will be out of here by four thirty'] },
+  ),
   rule('(back|there) in [about] <number>', inMinutes, { alone: true, examples: ['back in ten'] }),
   rule('(give (me|us|him)|gimme) [(about|another)] <number>', inMinutes, {
     alone: true,

@@ -1,5 +1,7 @@
 import { namesReading } from './own-reading.ts';
 import { startsClause } from './clause-start.ts';
+import { isSized } from './cut-numbers.ts';
+import { isOfThisUnit, isSaidByName } from './gases-talked-of.ts';
 import { isCutShort } from './cut-numbers.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { ChargeDoubtId, ValveKindId } from '../terms/procedures.ts';
@@ -15,7 +17,6 @@ import {
   tagsIn,
 } from './slots.ts';
 import { ONES, TEENS, TENS } from './number-words.ts';
-import { saysItsName } from './refrigerant-said.ts';
 import { SIGHT_GLASS_RULES } from './sight-glass.ts';
 import { ENDS_AS_TRADE, unitBehind } from './site-names.ts';
 import { EVERYDAY } from './unit-description.ts';
@@ -31,12 +32,19 @@ const equipment: Means = (tags, frame) => {
 const SAYS_REFRIGERANT =
   /\b(?:on|r|freon|gas|refrigerant|charged|runs|uses|using)\b|\b(?:r-?|our )\d/i;
 
+/** "Blew it out with CO2" */
+const FROM_CARTRIDGE = /^with\b/i;
+
 export const refrigerant: Means = (tags, frame) => {
   const value = refrigerantId(tags['refrigerant']);
   const words = frame.wordsOf(frame.span);
-  if (value === null || (EVERYDAY.includes(value) && !SAYS_REFRIGERANT.test(words))) return null;
-  // "Blew it out with CO2": from a cartridge.
-  if (value === 'R-744' && /^with\b/i.test(words)) return null;
+  if (
+    value === null ||
+    isSized(frame) ||
+    (EVERYDAY.includes(value) && !SAYS_REFRIGERANT.test(words))
+  )
+    return null;
+  if (value === 'R-744' && FROM_CARTRIDGE.test(words)) return null;
   return { facts: [{ fact: 'refrigerant', value, words }] };
 };
 
@@ -428,18 +436,3 @@ export const FACT_RULES: readonly Rule[] = [
     },
   ),
 ];
-
-/** "They don't make R-12 anymore", "everything's going to propane": told of a gas, and not of what is in here. */
-const OF_GASES =
-  /\b(?:make|makes|made|sell|sells|sold|buy|bought|carry|carries|price of|cost of|going to|went to|switch(?:ed|ing)? to|(?:chang|convert)(?:e|ed|ing) to|jug of|love|hate|miss|about|than|like|(?:work|works|worked|working|trained|certified)(?: on)?)$/i;
-
-function isOfThisUnit(frame: Frame): boolean {
-  const { from } = frame.span;
-  return !OF_GASES.test(frame.wordsOf({ from: Math.max(0, from - 2), to: from }));
-}
-
-/** Said alone, "two ninety" may as well be a pressure. */
-function isSaidByName(frame: Frame): boolean {
-  const isAsked = frame.context.asked !== null;
-  return !isAsked && saysItsName(frame.wordsOf(frame.span), frame) && isOfThisUnit(frame);
-}

@@ -1,7 +1,9 @@
 import type { FindingStateId, PartId } from '../terms/names.ts';
 import { fanPlace, TURNS } from './fans.ts';
 import { finding } from './finding-of.ts';
-import { type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { wordBehind } from './clause-start.ts';
+import { holdsNumber } from './own-reading.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, stateId } from './slots.ts';
 
 const CONTROLS: readonly PartId[] = [
@@ -14,6 +16,18 @@ const CONTROLS: readonly PartId[] = [
   'doorSwitch',
   'overload',
 ];
+
+/** "Sight glass is clearing up, yeah it's clear" finds nothing well, but no bubbles. */
+export function glassCleared(last: PartId, frame: Frame): Meaning | null {
+  const words = frame.wordsOf(frame.span);
+  return last === 'sightGlass' && /\bclear(?: now)?$/i.test(words)
+    ? { facts: [{ fact: 'sightGlass', value: 'clear', words }] }
+    : null;
+}
+
+/** "So it's on four oh four A": what it is on is told behind it. */
+export const isOnSomething = (frame: Frame): boolean =>
+  !frame.endsAtPause && /\bon$/i.test(frame.wordsOf(frame.span)) && holdsNumber(wordBehind(frame));
 
 /** "The control's bad": the one that was spoken of last. */
 const itIsControl: Means = (tags, frame) => {

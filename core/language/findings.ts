@@ -1,3 +1,4 @@
+import { glassCleared, isOnSomething } from './findings-of-last.ts';
 import { isSwitched, startsInWords, wordBefore, wordBehind } from './clause-start.ts';
 import type { PartId } from '../terms/names.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
@@ -63,17 +64,8 @@ const badAtStart: Means = (tags, frame) =>
     ? stateOf('state')(tags, frame)
     : null;
 const BAD: readonly Finding['state'][] = [
-  ...([
-    'dirty',
-    'plugged',
-    'iced',
-    'leaking',
-    'burnt',
-    'failed',
-    'loose',
-    'tripped',
-    'noisy',
-  ] as const),
+  ...(['dirty', 'plugged', 'iced', 'leaking', 'burnt', 'failed', 'loose', 'tripped'] as const),
+  'noisy',
 ];
 
 /** "Condenser and evaporator are dirty" */
@@ -137,9 +129,12 @@ const itIs =
     const said = stateId(tags[slot]);
     if (said === null || NOT_OF_A_PART.includes(said)) return null;
     if (!inSentence && !OF_A_PART.includes(said)) return null;
+    if (isOnSomething(frame)) return null;
     const means = (last: PartId): Meaning | null => {
       // "Overload clicked back in and she's running": what it lets run.
       const runs = said === 'running' && LETS_RUN.has(last) ? 'compressor' : last;
+      const cleared = glassCleared(last, frame);
+      if (cleared !== null) return cleared;
       const part = ONLY_OF[said] ?? runs;
       const state = stateAt(part, said);
       return state === null ? null : { findings: [finding(part, state, frame)] };

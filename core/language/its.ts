@@ -21,7 +21,7 @@ export function settleIts(
       part ?? before,
     );
     read = readIn(settled) ?? read;
-    inSentence = meaning.names ?? partIn(settled) ?? inSentence;
+    inSentence = meaning.names ?? partIn(settled, inSentence) ?? inSentence;
     return settled;
   });
 }
@@ -112,13 +112,17 @@ function readIn({ speaksOf, readings = [] }: Meaning): Read | null {
 }
 
 /** What is defrosted is the evaporator, named or not. */
-const doneTo = (last: Work | undefined): PartId | null | undefined =>
-  last?.did === 'defrost' ? 'evaporator' : last?.part;
+const doneTo = (last: Work | undefined, before: PartId | null): PartId | null | undefined =>
+  last?.did === 'defrost'
+    ? (last.part ?? (DRAINS.has(before) ? before : 'evaporator'))
+    : last?.part;
+/** "Drain line's froze up so I thawed it and cleaned it out" */
+const DRAINS: ReadonlySet<PartId | null> = new Set<PartId | null>(['drainLine', 'drainPan']);
 
 /** The part that a meaning names last, or the one that it was metered at. */
-function partIn(meaning: Meaning): PartId | null {
+function partIn(meaning: Meaning, before: PartId | null): PartId | null {
   const { readings = [], findings = [], work = [], recommendations = [] } = meaning;
-  const told = findings.at(-1)?.part ?? doneTo(work.at(-1)) ?? recommendations.at(-1)?.part;
+  const told = findings.at(-1)?.part ?? doneTo(work.at(-1), before) ?? recommendations.at(-1)?.part;
   const named = told ?? readings.at(-1)?.place;
   return partId(named ?? undefined);
 }

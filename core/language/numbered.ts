@@ -46,6 +46,8 @@ const SEVERAL: readonly Reading['place'][] = ['compressor', 'condenserFan', 'eva
 const drawnByOneOrMore: Means = (tags, frame) => {
   const which = numberIn(tagsIn(tags['which'])?.['number']);
   const [found] = ampsOf(tags, 'compressor', frame);
+  // "Compressor six point two amps"
+  if (/\bcompressor \w+ point\b/i.test(frame.wordsOf(frame.span))) return null;
   if (found?.value === undefined || which === null || amountIn(tags).unit !== 'A') return null;
   const isTwoFigures = Number.isInteger(found.value) && found.value >= 10;
   const isWritten = /\d/.test(frame.wordsOf(frame.span));

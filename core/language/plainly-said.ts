@@ -7,7 +7,7 @@ import { stateOf } from './findings.ts';
 import { amountIn, unitFor } from './measure.ts';
 import { asReading, fixed } from './reading-means.ts';
 import { type Means, type Rule, rule } from './rule.ts';
-import { partId, workId } from './slots.ts';
+import { partId, tagsIn, workId } from './slots.ts';
 
 /** A weight: "the charge was too much" and "charge was thirty" are none. */
 const chargeWas: Means = (tags, frame) => {
@@ -42,6 +42,15 @@ const sensorDone: Means = (tags, frame) => {
   return did === null
     ? null
     : { work: [{ did, part: 'sensor', words: frame.wordsOf(frame.span) }] };
+};
+
+/** "One forty on the head, wait no, one forty three": the second one was read. */
+const putRight: Means = (tags, frame) => {
+  const right = tagsIn(tags['right']);
+  const { quantity } = tags;
+  return right === null || quantity === undefined
+    ? null
+    : asReading()({ ...right, quantity }, frame);
 };
 
 /** Of a difference alone: "480 k" is ohms. */
@@ -97,6 +106,11 @@ export const PLAINLY_SAID_RULES: readonly Rule[] = [
       fixed(quantity),
       { unheard: true },
     ),
+  ),
+  rule(
+    `[${GOT}] <amount:wrong> (on|at|for) [(the|my)] <quantity> [<pause>] (no|nope|wait|no wait|wait no|no no|i mean|i meant|sorry|no sorry|make that|scratch that|correction|actually) [<pause>] [(it is|that is|make that|make it|i mean)] <amount:right>`,
+    putRight,
+    { unheard: true, examples: ['one forty on the head wait no one forty three'] },
   ),
   rule('[the] <quantity> [(is|at|is at)] <number> (k|kelvin)', inKelvin, {
     unheard: true,

@@ -91,7 +91,8 @@ const refrigerantAndCharge: Means = (tags, frame) => {
   const value = refrigerantId(tags['refrigerant']);
   if (value === null || charge?.facts === undefined) return null;
   // "Plate says twenty two point nine ounces" names no R-22.
-  if (/ (?![abcdf] )\w+ point /i.test(frame.wordsOf(frame.span))) return null;
+  const isPart = (amountIn(tags).value ?? 1) < 1;
+  if (isPart && / (?![abcdf] )\w+ point /i.test(frame.wordsOf(frame.span))) return null;
   const refrigerant: Fact = { fact: 'refrigerant', value, words: frame.wordsOf(frame.span) };
   return { facts: [refrigerant, ...charge.facts] };
 };

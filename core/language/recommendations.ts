@@ -133,6 +133,17 @@ const todoBoth: Means = (tags, frame) => {
   return { recommendations: [...(first.recommendations ?? []), ...(second.recommendations ?? [])] };
 };
 
+/** One thing of one part, and another of another. */
+const todoEach: Means = (tags, frame) => {
+  const first = todo(tags, frame);
+  const then = tagsIn(tags['then'])?.['work'] ?? '';
+  const second = todo({ ...tags, work: then, part: tagsIn(tags['second'])?.['part'] ?? '' }, frame);
+  // "Recommend replacing the compressor, washed the evaporator" did the second.
+  if (!/(?:and|,) (?:and )?\w+ing\b/i.test(frame.wordsOf(frame.span))) return null;
+  if (first === null || second === null) return null;
+  return { recommendations: [...(first.recommendations ?? []), ...(second.recommendations ?? [])] };
+};
+
 const whole =
   (kind: WorkKindId): Means =>
   (_tags, frame) => ({
@@ -289,6 +300,14 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     `(${SHOULD}|recommend|suggest) [(we|they|to)] <todo> <the> <part> [(back|on)] (up|down|in|out|by|to) [(by|to|about|another)] <amount> ${TAIL}`,
     todo,
     { unheard: true, examples: ['recommend we adjust the thermostat down two degrees'] },
+  ),
+  rule(
+    `[(i|i am|we are|i would|we)] [also] (recommend|recommending|suggest|recommended|advise) <working> <the> <part> (and|<pause> [and]) <working:then> <the> <part:second> ${TAIL}`,
+    todoEach,
+    {
+      unheard: true,
+      examples: ['i would recommend cleaning the evaporator and replacing the thermometer'],
+    },
   ),
   rule(`${SHOULD} <todo> (it|them) ${TAIL}`, ofIt(), { examples: ['they should replace it'] }),
   rule(`[i] (recommend|suggest|advise|would recommend) <working> (it|them) ${TAIL}`, ofIt()),

@@ -213,8 +213,11 @@ function isStumble(tokens: readonly Token[], at: number, again: Again): boolean 
   // "That's it, that's it": told twice.
   if (opensClause(tokens, at)) return tokens[second]?.pause === false || !endsClause;
   if (endsClause || isCutOff(last, tokens[end - 1])) return true;
-  if (kindOf(tokens, at, at + count) !== null && namesEndAt(tokens, second) > end) return true;
-  if (tokens[second]?.pause === true) return isBrokenOff(tokens, at, again);
+  const isPaused = tokens[second]?.pause === true;
+  // "Washed the evaporator. Evaporator fan motor is noisy"
+  if (!isPaused && kindOf(tokens, at, at + count) !== null && namesEndAt(tokens, second) > end)
+    return true;
+  if (isPaused) return isBrokenOff(tokens, at, again);
   return !FINITE.has(next) || namesBeginAt(tokens, at + count) < at || has(ASKING, tokens[at - 1]);
 }
 
@@ -228,7 +231,8 @@ const POINTS = new WordSet('that this it there here now then one off on out up d
 /** "On its last... its last legs"; but a name said twice may be what the next clause is about. */
 function isBrokenOff(tokens: readonly Token[], at: number, { count, second }: Again): boolean {
   const [first, next] = [tokens[at], tokens[second + count]];
-  if (has(FINITE, next) || has(POINTS, first)) return false;
+  // "The contactor should be replaced, replaced the run capacitor"
+  if (has(FINITE, next) || has(POINTS, first) || has(ARTICLES, next)) return false;
   const isName = kindOf(tokens, at, at + count) !== null;
   if (isName || namesEndAt(tokens, second) > second + count) return false;
   return count > 1 || namesEndAt(tokens, second + count) === second + count;

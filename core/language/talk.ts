@@ -3,7 +3,7 @@ import { HEARSAY_RULES } from './hearsay.ts';
 import { HOPE_RULES } from './hopes.ts';
 import { BID, NOT_OF_THIS_UNIT } from './not-of-this-unit.ts';
 import { atClock } from './errands.ts';
-import { wordBefore } from './clause-start.ts';
+import { wordBefore, wordBehind } from './clause-start.ts';
 import { holdsNumber } from './own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, signedIn } from './slots.ts';
@@ -60,6 +60,10 @@ const unclaimedAfterAll: Means = (tags) => {
   const number = signedIn(tags);
   return number === null ? null : { unclaimed: [String(number)] };
 };
+
+/** "One forty on the head, wait no one forty three" */
+const unlessNumberGoesOn: Means = (_tags, frame) =>
+  !frame.endsAtPause && holdsNumber(wordBehind(frame)) ? null : {};
 
 const correction: Means = () => ({ correction: true });
 
@@ -282,7 +286,7 @@ export const TALK_RULES: readonly Rule[] = [
   ),
   rule(
     '(that|this|the|another|other|which|good|bad|new|old|next|last|every|each|any|no|same|only|big|little|small|left|right|first|second|third|wrong|it is (the|that)|different) one',
-    nothing,
+    unlessNumberGoesOn,
     {
       examples: ['that one is bad'],
     },

@@ -12,7 +12,15 @@ import { keptWords } from './kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse.ts';
 import type { Sentence } from './sentence.ts';
 import { takenBackFirst } from './taken-back.ts';
-import type { Command, Doubt, Reading, Recommendation, Utterance, Work } from './utterance.ts';
+import type {
+  Command,
+  Doubt,
+  Fact,
+  Reading,
+  Recommendation,
+  Utterance,
+  Work,
+} from './utterance.ts';
 
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */
 export function understand(text: string, context: Context): Utterance {
@@ -53,7 +61,14 @@ const nothingSaid = (text: string): Told => ({
   doubts: NOTHING,
 });
 
-function putInDoubt(all: Told, context: Context): void {
+/** By the refrigerant that was told in the same breath, where one was. */
+const withGasOf = (context: Context, facts: readonly Fact[]): Context => {
+  const gas = facts.find((each) => each.fact === 'refrigerant');
+  return gas === undefined ? context : { ...context, refrigerant: gas.value };
+};
+
+function putInDoubt(all: Told, before: Context): void {
+  const context = withGasOf(before, all.facts);
   const { readings, doubts } = doubtful(all.readings, context);
   all.readings = readings;
   all.doubts = both(doubts, all.doubts);

@@ -128,6 +128,14 @@ export const DESCRIPTION_RULES: readonly Rule[] = [
   rule(`${A_UNIT} ${IS} <refrigerant> [${METERED}]`, describedByFigure, {
     examples: ['prep table two ninety cap tube'],
   }),
+  rule(
+    `${A_UNIT} (with|on|has|that has|and it has|has got|is got|got) (a|an) <metering> [(on|in) (it|there)]`,
+    described,
+    {
+      unheard: true,
+      examples: ['walk in freezer with a txv'],
+    },
+  ),
   rule(`${A_UNIT} ${METERED} [${ON}] [and] <refrigerant>`, described, {
     examples: ['walk in cooler with a txv on four oh four a'],
   }),

@@ -202,6 +202,16 @@ export const WEIGHED_SO_RULES: readonly Rule[] = [
     { unheard: true, tags: { number: 0.25 }, examples: ['recovered another quarter pound'] },
   ),
   rule(
+    `${I} (added|put in|put|charged|weighed in|shot in|dumped in|fed in|threw in) [about] <amount> of (the|that|some|our|new|virgin|some of the|the new|some new) <refrigerant>`,
+    added,
+    { unheard: true, examples: ['put in a pound and a half of the four forty nine'] },
+  ),
+  rule(
+    `${I} (added|put in|put|charged|weighed in|shot in|dumped in|fed in|threw in|bled in) (a (little|bit of|tad|touch|splash|shot of)|some|more|some more|a little more|a bit more) (gas|refrigerant|freon|charge|liquid) [in] [<pause>] [(it was|maybe)] <amount>`,
+    added,
+    { unheard: true, examples: ['threw in a little gas, six ounces'] },
+  ),
+  rule(
     `${I} (added|put in|put|charged|weighed in|shot in|dumped in|fed in) [another] <number> (more|extra|additional) <unit> ${OF_GAS} [in] [${IT}]`,
     putIn,
     { unheard: true, examples: ['put in six more ounces'] },

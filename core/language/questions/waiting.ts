@@ -156,6 +156,11 @@ export const WAITING_QUESTIONS: readonly Rule[] = [
     plain('timeLeft'),
     { examples: ['how long has it been pulling'] },
   ),
+  rule(
+    '(how (long|much time|much longer|many minutes)|how much) [(do|have)] (i|we) [(got|have)] [got] left (on|for) (the|that|this|my) [(<timed>|timer|clock)]',
+    plain('timeLeft'),
+    { unheard: true, examples: ['how long i got left on that vacuum'] },
+  ),
   rule('how long (has|does) [the] <timed> (got|have) [left]', plain('timeLeft'), {
     examples: ['how long has the vacuum got'],
   }),

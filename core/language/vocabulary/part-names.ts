@@ -173,6 +173,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~(service port|schrader [(valve|core|cores)]|(valve|service valve|access valve|access) (core|cores)|core)',
   ],
   joint: [
+    '~~(flare|solder|soldered|sweat|threaded|compression|copper) (joint|joints|connection|connections|fitting|fittings)',
     '~(joint|joints|braze (joint|joints)|brazed (joint|joints)|flare|flares|flare nut|fitting|fittings)',
   ],
   hose: ['~(hose|hoses|hose (gasket|gaskets|seal|seals))'],
