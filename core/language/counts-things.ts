@@ -30,6 +30,10 @@ export function countsThings(tokens: readonly Token[], start: number, end: numbe
   const before = tokens[end - 2];
   const isAlone =
     end - 1 > start && !isNumber(before) && !(before !== undefined && GOES_ON.has(before));
+  // "The condenser one and the evaporator one"
+  if (isAlone && last.text === 'one' && before !== undefined && OF_A_COIL.has(before)) {
+    if (tokens[end - 3]?.text === 'the') return true;
+  }
   if (isAlone && isWhich(last, before) && !holdsNumber(tokens, start, end - 1)) return true;
   const next = tokens[end];
   if (next === undefined || next.pause) return false;
@@ -45,6 +49,19 @@ export function countsThings(tokens: readonly Token[], start: number, end: numbe
     (last.text === 'one' && isPointedOut(next) && !OURS.has(next) && second?.text !== 'now')
   );
 }
+
+const OF_A_COIL = new WordSet('condenser evaporator evap cond');
+
+/** "The coil's ten below that": how far it is from something, and not where it stands. */
+export function isBeyond(tokens: readonly Token[], end: number): boolean {
+  const [last, way, from] = [tokens[end - 1], tokens[end], tokens[end + 1]];
+  // "Ten below" may be read as below zero.
+  if (last !== undefined && way !== undefined && BEYOND.has(last)) return OF_IT.has(way);
+  if (way === undefined || from === undefined || way.pause) return false;
+  return BEYOND.has(way) && OF_IT.has(from);
+}
+const BEYOND = new WordSet('below above under over');
+const OF_IT = new WordSet('that it this');
 
 /** "Kitchen, four oh four A": a gas, and no heat. */
 const LETTERS = new WordSet('a b c f');

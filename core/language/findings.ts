@@ -352,6 +352,10 @@ export const FINDING_RULES: readonly Rule[] = [
   ),
   rule(`<the> <part> ${LIFELESS}`, lifeless, { apart: true, examples: ['transformer dead'] }),
   // "Bulb's come off the suction line and condenser coil is full of grease" tells two things of two parts.
+  rule(`<the> <part> and <the> <part:second> ${IS} both <very> <state>`, bothAre, {
+    unheard: true,
+    examples: ['hinge and gasket are both shot'],
+  }),
   rule(`<the> <part> and <the> <part:second> ${IS} <very> <state>`, bothAre, {
     only: startsInWords,
     examples: ['condenser and evaporator are dirty'],

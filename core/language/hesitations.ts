@@ -166,8 +166,8 @@ function leadAt(tokens: readonly Token[], at: number): Hesitation | null {
   if (count === 0 || next === undefined || !isNumber(next)) return null;
   // "Superheat's like twenty, twenty two" is from twenty to twenty two.
   if (first.text === 'like' && BE.has(before)) return null;
-  // "One oh six point two"
-  if (first.text === 'oh' && isNumber(before)) return null;
+  // "One oh six point two", "ambient ninety four so one eighteen at the contactor"
+  if (isNumber(before)) return null;
   if (first.text === 'oh' && !next.pause && !isWholeNumber(tokens, at + 1)) return null;
   return { count, pause: false, instead: null };
 }

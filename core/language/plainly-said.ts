@@ -53,6 +53,15 @@ const putRight: Means = (tags, frame) => {
     : asReading()({ ...right, quantity }, frame);
 };
 
+/** One figure for two quantities. */
+const bothRead: Means = (tags, frame) => {
+  const other = tagsIn(tags['other'])?.['quantity'];
+  const first = asReading()(tags, frame);
+  const second = other === undefined ? null : asReading()({ ...tags, quantity: other }, frame);
+  if (first?.readings === undefined || second?.readings === undefined) return null;
+  return { readings: [...first.readings, ...second.readings] };
+};
+
 /** Of a difference alone: "480 k" is ohms. */
 const inKelvin: Means = (tags, frame) =>
   tags['quantity'] === 'superheat' || tags['quantity'] === 'subcooling'
@@ -112,6 +121,25 @@ export const PLAINLY_SAID_RULES: readonly Rule[] = [
     putRight,
     { unheard: true, examples: ['one forty on the head wait no one forty three'] },
   ),
+  rule(
+    '<the> <part> (is|was) the (one|part|thing|culprit|problem) [(that|which) (is|was|has|went)] <very> <state>',
+    stateOf('state'),
+    { unheard: true, examples: ['the start relay is the one that is burnt'] },
+  ),
+  rule(
+    '[the] <quantity> and [the] <quantity:other> (are|is|were) both [(at|reading|sitting at|about)] <amount>',
+    bothRead,
+    { unheard: true, examples: ['head and suction are both ninety five'] },
+  ),
+  rule(
+    '[the] <quantity> (went|came|climbed|rose|jumped|dropped|fell|crept|has gone|has come|is) (up|down|back) [(by|another)] <amount:by> [(and is now|now|so it is|and it is)] (to|at) <amount>',
+    asReading(),
+    { unheard: true, examples: ['head went up ten pounds to two oh two'] },
+  ),
+  rule('[the] <quantity> [(is|is at|at)] oh <number>', ofOneOfTwo, {
+    unheard: true,
+    examples: ['low side is oh four'],
+  }),
   rule('[the] <quantity> [(is|at|is at)] <number> (k|kelvin)', inKelvin, {
     unheard: true,
     tags: { unit: 'dC' },

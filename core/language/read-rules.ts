@@ -4,7 +4,7 @@ import type { Compiled, Matches } from '../grammar/match.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import { Reach } from '../grammar/reach.ts';
 import { type MayRead, Skimmer } from '../grammar/skim.ts';
-import { countsThings } from './counts-things.ts';
+import { countsThings, isBeyond } from './counts-things.ts';
 import { endingAt, freeWordsIn, isKept, ToldBehind } from './free-words.ts';
 import type { Meaning, Rule, Span } from './rule.ts';
 import { RULES } from './rules.ts';
@@ -199,9 +199,10 @@ export class RuleReader {
   }
 
   /** Told of every rule by the words around: the number counts things, what is found is only supposed. */
-  private isMeant({ readings, findings }: Meaning, { from, to }: Span): boolean {
+  private isMeant({ readings, findings, ofThat }: Meaning, { from, to }: Span): boolean {
     const { tokens } = this.sentence;
     if (readings !== undefined && countsThings(tokens, from, to)) return false;
+    if ((readings ?? ofThat) !== undefined && isBeyond(tokens, to)) return false;
     if (findings === undefined) return true;
     if (isSupposedBefore(tokens, from) || isDeniedBefore(tokens, from, to)) return false;
     if (isOrderedBefore(tokens, from)) return false;

@@ -133,6 +133,13 @@ const todoBoth: Means = (tags, frame) => {
   return { recommendations: [...(first.recommendations ?? []), ...(second.recommendations ?? [])] };
 };
 
+const todoThree: Means = (tags, frame) => {
+  const third = todo({ ...tags, part: tagsIn(tags['third'])?.['part'] ?? '' }, frame);
+  const both = todoBoth(tags, frame);
+  if (third === null || both === null) return null;
+  return { recommendations: [...(both.recommendations ?? []), ...(third.recommendations ?? [])] };
+};
+
 /** One thing of one part, and another of another. */
 const todoEach: Means = (tags, frame) => {
   const first = todo(tags, frame);
@@ -247,6 +254,11 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     `[(a|the|another)] [(new|replacement)] <part> [(is|are|has been|was|will be)] (on order|ordered|back ordered|on back order|coming|on the way) ${TAIL}`,
     todo,
     { tags: { work: 'order' }, examples: ['new defrost timer is on order'] },
+  ),
+  rule(
+    `(${SHOULD} <todo>|[(i|i am|we)] (recommend|recommending|suggest|advise) <working>) <the> <part> <pause> <the> <part:second> [<pause>] and [both] <the> <part:third> ${TAIL}`,
+    todoThree,
+    { unheard: true, examples: ['they should replace the dryer, the contactor and the hinge'] },
   ),
   rule(`${SHOULD} <todo> <the> <part> and <the> <part:second>`, todoBoth, {
     examples: ['they should replace the door gasket and the hinge'],

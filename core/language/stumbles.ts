@@ -203,7 +203,8 @@ interface Again {
 
 function isStumble(tokens: readonly Token[], at: number, again: Again): boolean {
   const { count, second } = again;
-  if (isMeantTwice(tokens, at, count) || hasPause(tokens, at + 1, at + count)) return false;
+  if (isMeantTwice(tokens, at, count)) return false;
+  if (hasPause(tokens, at + 1, at + count)) return isBegunAnew(tokens, at, again);
   if (holdsNumber(tokens, at, at + count)) return isNumberAgain(tokens, at, again);
   const last = tokens[at + count - 1];
   const end = second + count;
@@ -221,6 +222,14 @@ function isStumble(tokens: readonly Token[], at: number, again: Again): boolean 
   return !FINITE.has(next) || namesBeginAt(tokens, at + count) < at || has(ASKING, tokens[at - 1]);
 }
 
+/** "Manual defrost, give manual defrost, give me thirty minutes": so many words are said twice by no other way. */
+const isBegunAnew = (tokens: readonly Token[], at: number, { count, second }: Again): boolean =>
+  count >= FEWEST_ANEW &&
+  tokens[second]?.pause === false &&
+  opensClause(tokens, at) &&
+  !holdsNumber(tokens, at, at + count);
+const FEWEST_ANEW = 3;
+
 const has = (set: WordSet, token: Token | undefined): boolean =>
   token !== undefined && set.has(token);
 
@@ -232,7 +241,8 @@ const POINTS = new WordSet('that this it there here now then one off on out up d
 function isBrokenOff(tokens: readonly Token[], at: number, { count, second }: Again): boolean {
   const [first, next] = [tokens[at], tokens[second + count]];
   // "The contactor should be replaced, replaced the run capacitor"
-  if (has(FINITE, next) || has(POINTS, first) || has(ARTICLES, next)) return false;
+  if (has(FINITE, next) || has(POINTS, first)) return false;
+  if (count === 1 && has(ARTICLES, next)) return false;
   const isName = kindOf(tokens, at, at + count) !== null;
   if (isName || namesEndAt(tokens, second) > second + count) return false;
   return count > 1 || namesEndAt(tokens, second + count) === second + count;

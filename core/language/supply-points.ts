@@ -323,6 +323,11 @@ export const SUPPLY_POINT_RULES: readonly Rule[] = [
     { unheard: true, examples: ['power in at the defrost timer is one sixteen out is zero'] },
   ),
   rule(
+    `(across|at|on) <the> <place> [coil] (i have [got]|i got|i read|i am (getting|reading|seeing)|i get|i see|we have [got]|there is|it is|it reads) [(only|about)] <amount>`,
+    placeHas,
+    { unheard: true, examples: ['on the high pressure switch i have got 120'] },
+  ),
+  rule(
     `<the> <place> [coil] (has|has got|is got|got|does have) (power|juice|voltage|volts) [<pause>] [(at|it is|reading|about|of)] <amount>`,
     placeHas,
     { unheard: true, examples: ['contactor coil has got power two twenty nine'] },

@@ -207,7 +207,7 @@ export const WEIGHED_SO_RULES: readonly Rule[] = [
     { unheard: true, examples: ['put in a pound and a half of the four forty nine'] },
   ),
   rule(
-    `${I} (added|put in|put|charged|weighed in|shot in|dumped in|fed in|threw in|bled in) (a (little|bit of|tad|touch|splash|shot of)|some|more|some more|a little more|a bit more) (gas|refrigerant|freon|charge|liquid) [in] [<pause>] [(it was|maybe)] <amount>`,
+    `${I} (added|put in|put|charged|weighed in|shot in|dumped in|fed in|threw in|bled in) (a (little|bit of|tad|touch|splash|shot of)|some|more|some more|a little more|a bit more) (gas|refrigerant|freon|charge|liquid) [in] [<pause>] [it was] <amount>`,
     added,
     { unheard: true, examples: ['threw in a little gas, six ounces'] },
   ),

@@ -22,8 +22,12 @@ function aboutIn(tags: Tags, frame: Frame): string | null {
   const { timed } = tags;
   if (typeof timed === 'string') return timed;
   const span = spanIn(tags['clause']);
-  return span === null ? null : frame.wordsOf(span);
+  // "On the vacuum and remind me"
+  return span === null ? null : frame.wordsOf(span).replace(ASKED_BESIDE, '');
 }
+
+const ASKED_BESIDE =
+  /,? and (?:then )?(?:remind|tell|let|call|wake|beep|buzz|alert) (?:me|us)\b.*$/i;
 
 const timing =
   (timed: string): Means =>
