@@ -3,14 +3,9 @@ import { ofIt, TAIL } from './recommendations.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 
 const MAYBE = '[(probably|really|definitely|also|just|likely|actually|at some point|eventually)]';
-const OUGHT =
-  '((should|ought to|must|will need to|will have to|going to have to|is going to have to|are going to have to|could stand to|might need to|may need to|might have to) [PROBABLY] (be|get)|(needs|need) to (be|get)|(has|have) to (be|get)|[has] got to (be|get)|needs)';
-const NEEDS =
-  '(needs|need|wants|could use|could stand|is due for|due for|(will|would|may|might|is going to|going to) [MAYBE] (need|want))';
+const OUGHT = `((should|ought to|must|will need to|will have to|going to have to|is going to have to|are going to have to|could stand to|might need to|may need to|might have to) ${MAYBE} (be|get)|(needs|need) to (be|get)|(has|have) to (be|get)|[has] got to (be|get)|needs)`;
+const NEEDS = `(needs|need|wants|could use|could stand|is due for|due for|(will|would|may|might|is going to|going to) ${MAYBE} (need|want))`;
 const JOINED = '[(and|so|but|then)]';
-const shape = (text: string): string =>
-  text.replaceAll('[MAYBE]', MAYBE).replaceAll('[PROBABLY]', MAYBE);
-
 /** "Gasket's torn, so that needs replacing": nothing is named again, and the first of two clauses named it. */
 const goesOn = (frame: Frame): boolean =>
   !isAskedWithDo(frame) &&
@@ -36,39 +31,31 @@ export const ADVISED_OF_IT_RULES: readonly Rule[] = [
     told(ofIt(undefined, true)),
     { unheard: true, examples: [] },
   ),
-  rule(shape(`${JOINED} [MAYBE] ${OUGHT} <done> ${TAIL}`), told(ofIt(undefined, true)), {
+  rule(`${JOINED} ${MAYBE} ${OUGHT} <done> ${TAIL}`, told(ofIt(undefined, true)), {
     unheard: true,
     examples: [],
   }),
-  rule(shape(`${JOINED} [MAYBE] ${NEEDS} [MAYBE] <working> ${TAIL}`), told(ofIt(undefined, true)), {
+  rule(`${JOINED} ${MAYBE} ${NEEDS} ${MAYBE} <working> ${TAIL}`, told(ofIt(undefined, true)), {
     unheard: true,
     examples: [],
   }),
   rule(
-    shape(
-      `${JOINED} [(it|that|this|they|that one)] [MAYBE] (needs to|need to|has to|have to|has got to|got to|should) go ${TAIL}`,
-    ),
+    `${JOINED} [(it|that|this|they|that one)] ${MAYBE} (needs to|need to|has to|have to|has got to|got to|should) go ${TAIL}`,
     told(ofIt('replace', true)),
     { unheard: true, examples: [] },
   ),
   rule(
-    shape(
-      `${JOINED} [(it|that|this|they)] [MAYBE] ${NEEDS} [(a|another|some)] [(good|thorough|proper)] (cleaning|wash|washing|brushing|rinse|scrub|scrubbing|bath) ${TAIL}`,
-    ),
+    `${JOINED} [(it|that|this|they)] ${MAYBE} ${NEEDS} [(a|another|some)] [(good|thorough|proper)] (cleaning|wash|washing|brushing|rinse|scrub|scrubbing|bath) ${TAIL}`,
     told(ofIt('clean', true)),
     { unheard: true, examples: [] },
   ),
   rule(
-    shape(
-      `${JOINED} [(it|that|this|they)] [MAYBE] ${NEEDS} [(a|some)] (adjusting|adjustment) ${TAIL}`,
-    ),
+    `${JOINED} [(it|that|this|they)] ${MAYBE} ${NEEDS} [(a|some)] (adjusting|adjustment) ${TAIL}`,
     told(ofIt('adjust', true)),
     { unheard: true, examples: [] },
   ),
   rule(
-    shape(
-      `${JOINED} (that|this|that one|those) [MAYBE] (${OUGHT} <done>|${NEEDS} [MAYBE] <working>) ${TAIL}`,
-    ),
+    `${JOINED} (that|this|that one|those) ${MAYBE} (${OUGHT} <done>|${NEEDS} ${MAYBE} <working>) ${TAIL}`,
     told(ofIt(undefined, true)),
     { unheard: true, examples: [] },
   ),

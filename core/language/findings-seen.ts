@@ -1,7 +1,7 @@
 import type { FindingStateId, PartId } from '../terms/names.ts';
 import { finding } from './finding-of.ts';
 import { holdsNumber } from './own-reading.ts';
-import { type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, stateId } from './slots.ts';
 import { DIRT, LIFELESS } from './vocabulary/state-names.ts';
 
@@ -73,12 +73,19 @@ const leaksThere: Means = (_tags, frame) => ({
   },
 });
 
+/** "Wiring is rubbed through at the compressor terminals": no wire leaks. */
+const isOfNoWire = (frame: Frame): boolean => {
+  const { from } = frame.span;
+  return !OF_WIRES.test(frame.wordsOf({ from: Math.max(0, from - 2), to: from }));
+};
+const OF_WIRES = /\b(?:wir(?:e|es|ing)|leads?|cord|cable|insulation) (?:is|are|was|were)$/i;
+
 /** What eyes, soap and the detector find, where the words for it are no state of the part. */
 export const SEEN_RULES: readonly Rule[] = [
   rule(
     `[(i|we)] [(found|got|there is) (a|the|my) [small] leak] [<pause>] [(it|it is|where it)] (rubbed|worn|chafed|rubbing|rubs|wore|vibrated|cracked|corroded) [(a hole|right|clean)] through (on|at|in) <the> [<bit>] <part>`,
     foundAt('leaking'),
-    { examples: ['rubbed through on the liquid line'] },
+    { only: isOfNoWire, examples: ['rubbed through on the liquid line'] },
   ),
   rule(`${SOAP} ${SHOWS} ${LITTLE} ${LEAK} ${AT} <the> [<bit>] <part>`, foundAt('leaking'), {
     examples: ['soap test shows bubbles at the flare'],

@@ -39,17 +39,10 @@ const leaks: Means = (tags, frame) =>
 const leaksAtStart: Means = (tags, frame) => (startsClause(frame) ? leaks(tags, frame) : null);
 
 /** What rubbed through and is not said to leak has failed all the same. */
-const rubbed: Means = (tags, frame) =>
-  // "Wiring is rubbed through at the compressor terminals": no wire leaks.
-  /\b(?:wir(?:e|es|ing)|leads?|cord|cable|insulation) (?:is|are|was|were)$/i.test(
-    frame.wordsOf({ from: Math.max(0, frame.span.from - 2), to: frame.span.from }),
-  )
-    ? null
-    : /\b(?:leak|seep|weep)/i.test(frame.wordsOf(frame.span))
-      ? leaks(tags, frame)
-      : startsClause(frame)
-        ? { findings: [finding(leakAt(tags, frame), 'failed', frame)] }
-        : null;
+const rubbed: Means = (tags, frame) => {
+  if (/\b(?:leak|seep|weep)/i.test(frame.wordsOf(frame.span))) return leaks(tags, frame);
+  return startsClause(frame) ? { findings: [finding(leakAt(tags, frame), 'failed', frame)] } : null;
+};
 
 const worked =
   (did: WorkKindId, part: PartId | null): Means =>
