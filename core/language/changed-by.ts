@@ -41,7 +41,8 @@ const mayBeStep = ({ value }: Amounted, quantity: QuantityId): boolean =>
 const movedBy: Means = (tags, frame) => {
   const quantity = gauged(tags);
   const amount = amountIn(tags);
-  if (quantity === null) return null;
+  // "Came up from thirty nine to sixty two psi": both were read.
+  if (quantity === null || amount.low !== null) return null;
   if (tags['by'] === true || amount.unit !== null) return moved(tags, frame);
   const isStep = frame.context.units === 'us' && mayBeStep(amount, quantity);
   return isStep ? { ...leftToAsk(tags), speaksOf: quantity } : null;

@@ -24,6 +24,10 @@ const bothSides: Means = (tags, frame) => {
     : null;
 };
 
+/** "Superheat's about the same, twelve": of what was named before it. */
+const notSameOfElse = (frame: Frame): boolean =>
+  startsClause(frame) || !/^the same\b/i.test(frame.wordsOf(frame.span));
+
 /** "Head's climbing, two ninety, three ten": one after the other of what moves. */
 const moving: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
@@ -320,7 +324,7 @@ export const GAUGE_TALK_RULES: readonly Rule[] = [
   rule(
     '[(it is|they are|pressures are|everything is|system is)] ((equal|equalized|both sides [are] [(at|sitting at|standing at)]|both gages [are] [(at|sitting at|reading)]) [(at|out at|to)]|the same (at|out at|to|<pause>)) <amount>',
     bothSides,
-    { examples: ['equalized at one sixty'] },
+    { only: notSameOfElse, examples: ['equalized at one sixty'] },
   ),
   rule(
     '[the] <quantity> (is|keeps) [(still|just|really)] (climbing|rising|going up|coming up|dropping|falling|going down|coming down|moving|shooting up|creeping [(up|down)]|building|pulling down|sinking) <pause> [(it is|now|i have|at)] <amount:one> [<pause> [(now|and)] <amount:two> [<pause> [(now|and)] <amount:three>]]',

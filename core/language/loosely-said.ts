@@ -3,14 +3,13 @@ import { isCounted, isCutShort } from './cut-numbers.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { fanPlace } from './fans.ts';
-import { type Amounted, amountIn, isVacuumUnit, withMore } from './measure.ts';
+import { amountIn, isVacuumUnit, withMore } from './measure.ts';
+import { nowAt } from './now-at.ts';
 import { ONES } from './number-words.ts';
-import { isPlausible } from './plausible.ts';
 import { asReading, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { placeId, quantityId, tagsIn } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';
-import type { SpokenUnit } from './vocabulary/unit-names.ts';
 import type { NameplateItem, Reading } from './utterance.ts';
 
 /** What a meter reads is said of a place, by rules of its own. */
@@ -144,43 +143,6 @@ const OUT = '[(going|coming|flowing)] (out|out of [<the> <part:from>]|leaving|of
 const I_GET =
   '(i am (getting|seeing|reading|at|running)|i have [got]|i got|i see|it is (reading|showing|at|running)|it (reads|shows|says)|the (gage|gages|meter|thermometer) (says|reads|shows|is reading)|we have [got]|we are (getting|seeing|at))';
 
-const OF_ANYTHING: readonly SpokenUnit[] = ['degrees', 'pounds', 'psi', 'bar', 'degF', 'degC'];
-
-/** "Set point thirty six, it's at forty seven": what is set is not at anything, what it is set for is. */
-const HELD: Partial<Record<QuantityId, QuantityId>> = {
-  setpointTemp: 'boxTemp',
-  highCutoutPressure: 'headPressure',
-  lowCutoutPressure: 'suctionPressure',
-  lowCutinPressure: 'suctionPressure',
-};
-
-/** "Now it is at two twelve": of what was read before in the same sentence; alone it is asked about. */
-export const nowAt: Means = (tags, frame) => {
-  const amount = amountIn(tags);
-  // Microns and volts name their own quantity.
-  if (amount.unit !== null && !OF_ANYTHING.includes(amount.unit)) return null;
-  const numbers = [amount.value, amount.low, amount.high].filter((value) => value !== null);
-  const otherwise = ofLastMost(amount, frame) ?? { unclaimed: numbers.map(String) };
-  const means = (quantity: QuantityId): Meaning | null => {
-    const at = HELD[quantity] ?? quantity;
-    const found = isElectrical(at) ? null : reading(at, amount, frame);
-    return found === null ? null : { readings: [found] };
-  };
-  return { ofThat: { means, otherwise } };
-};
-
-/** A sentence later it is most likely of what was read last: asked by its name. */
-function ofLastMost(amount: Amounted, frame: Frame): Meaning | null {
-  const { lastQuantity, refrigerant } = frame.context;
-  if (lastQuantity === null || isElectrical(lastQuantity)) return null;
-  const found = reading(HELD[lastQuantity] ?? lastQuantity, amount, frame);
-  if (found?.value === undefined || found.unit === null) return null;
-  const { quantity, value, unit } = found;
-  return isPlausible(quantity, { value, unit }, refrigerant)
-    ? { doubts: [{ ...found, why: 'expected' }] }
-    : null;
-}
-
 /** "Box is thirty eight, was fifty when I walked in": of what was read before in the same sentence. */
 const wasAt: Means = (tags, frame) => {
   const amount = amountIn(tags);
@@ -261,6 +223,11 @@ export const LOOSE_RULES: readonly Rule[] = [
   rule(`[the] <quantity> [(is|was)] [still] (sitting|holding|standing|parked) on <amount>`, said, {
     examples: ['nitrogen is still sitting on three hundred'],
   }),
+  rule(
+    `[the] <quantity> ${HERE} [(is|was|has|stayed|staying)] [(still|now|been|right|holding|stayed)] [(about|pretty much|exactly|basically|nearly|almost|roughly|just about|more or less)] (the same|same|unchanged|no different|identical) [(as (before|last time|it was|this morning))] [(at|still at|still|right at|there at|<pause> [(it is|still|at)])] <amount>`,
+    said,
+    { unheard: true, examples: ['superheat is about the same twelve'] },
+  ),
   rule(`[the] <quantity> ${HERE} <loose> <amount>`, said, {
     examples: ['head is only riding at two seventy five', 'suction on this thing is down to four'],
   }),

@@ -6,7 +6,7 @@ import { isCutShort } from './cut-numbers.ts';
 import { droppedIn } from './dropped-points.ts';
 import { electrical, GOT, one } from './electrical.ts';
 import { isElectrical } from './electrical-quantities.ts';
-import { nowAt } from './loosely-said.ts';
+import { nowAt } from './now-at.ts';
 import { asReading } from './reading-means.ts';
 import { withMore } from './measure.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';

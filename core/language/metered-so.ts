@@ -27,7 +27,7 @@ const noGround: Means = (tags, frame) => {
 };
 
 /** Of a fan that nothing settles, one that draws nothing stands still: which one is asked. */
-const fanAmps: Means = (tags, frame) => {
+export const fanAmps: Means = (tags, frame) => {
   const amount = amountIn(tags);
   const place = fanPlace(frame.context);
   const read = readingOf('current', amount, { place, frame });

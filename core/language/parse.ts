@@ -5,7 +5,7 @@ import { QUANTITIES, type QuantityId } from '../terms/quantities.ts';
 import type { Context } from './context.ts';
 import { openNumbers } from './open-numbers.ts';
 import { type Item, RuleReader } from './read-rules.ts';
-import type { Span } from './rule.ts';
+import { type Span, tellsNothing } from './rule.ts';
 import { type Otherwise, Sentence } from './sentence.ts';
 import { tokenise } from './tokenise.ts';
 import { WordSet } from './word-set.ts';
@@ -136,10 +136,7 @@ function isWhollyTold(parse: Parse): boolean {
   return whole !== null && !isKeptAsSaid(whole) && !isTalk(whole);
 }
 
-const isTalk = ({ meaning }: Item): boolean => {
-  for (const _part in meaning) return false;
-  return true;
-};
+const isTalk = ({ meaning }: Item): boolean => tellsNothing(meaning);
 
 const tokensUnread = (parse: Parse): number => parse.tokens.length - tokensRead(parse);
 

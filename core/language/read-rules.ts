@@ -4,9 +4,10 @@ import type { Compiled, Matches } from '../grammar/match.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import { Reach } from '../grammar/reach.ts';
 import { type MayRead, Skimmer } from '../grammar/skim.ts';
+import { namesNext, readsBehindStop } from './behind-stops.ts';
 import { countsThings, isBeyond } from './counts-things.ts';
 import { endingAt, freeWordsIn, isKept, ToldBehind } from './free-words.ts';
-import type { Meaning, Rule, Span } from './rule.ts';
+import { type Meaning, type Rule, type Span, tellsNothing } from './rule.ts';
 import { RULES } from './rules.ts';
 import {
   isDeniedBefore,
@@ -199,10 +200,14 @@ export class RuleReader {
   }
 
   /** Told of every rule by the words around: the number counts things, what is found is only supposed. */
-  private isMeant({ readings, findings, ofThat }: Meaning, { from, to }: Span): boolean {
+  private isMeant(meaning: Meaning, { from, to }: Span): boolean {
     const { tokens } = this.sentence;
-    if (readings !== undefined && countsThings(tokens, from, to)) return false;
-    if ((readings ?? ofThat) !== undefined && isBeyond(tokens, to)) return false;
+    const { readings, findings, ofThat } = meaning;
+    if ((readings ?? ofThat) !== undefined) {
+      if (readings !== undefined && countsThings(tokens, from, to)) return false;
+      if (namesNext(tokens, from, to) || isBeyond(tokens, to)) return false;
+    } else if (tellsNothing(meaning) && readsBehindStop(this.sentence.wordsOf({ from, to })))
+      return false;
     if (findings === undefined) return true;
     if (isSupposedBefore(tokens, from) || isDeniedBefore(tokens, from, to)) return false;
     if (isOrderedBefore(tokens, from)) return false;

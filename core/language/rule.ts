@@ -65,6 +65,12 @@ export type Meaning = Partial<Omit<Utterance, 'text'>> & {
 };
 
 /** `null`: these words cannot mean it, whatever their shape. */
+/** What is read of it is none of our business. */
+export const tellsNothing = (meaning: Meaning): boolean => {
+  for (const _part in meaning) return false;
+  return true;
+};
+
 export type Means = (tags: Tags, frame: Frame) => Meaning | null;
 
 /** One way to say something. */

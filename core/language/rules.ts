@@ -67,6 +67,7 @@ import { METER_FIGURE_RULES } from './meter-figures.ts';
 import { NOT_MEASURED_RULES } from './not-measured.ts';
 import { NO_SUPPLY_RULES, SUPPLY_POINT_RULES } from './supply-points.ts';
 import { SUPPLY_VOLTAGE_RULES } from './supply-voltages.ts';
+import { DRAWN_OVER_TIME_RULES } from './drawn-over-time.ts';
 import { DROPPED_HUNDRED_RULES } from './dropped-hundreds.ts';
 import { ELSEWHERE_RULES } from './elsewhere.ts';
 import { ERRAND_RULES } from './errands.ts';
@@ -149,6 +150,7 @@ export const RULES: readonly Rule[] = [
   ...WINDING_RULES,
   ...METER_TALK_RULES,
   ...ELECTRICAL_RULES,
+  ...DRAWN_OVER_TIME_RULES,
   ...METER_VERB_RULES,
   ...METERED_THERE_RULES,
   ...SUPPLY_POINT_RULES,

@@ -227,6 +227,15 @@ const isOurMistake = (frame: Frame): boolean => {
 const OF_WHAT_WAS_SAID =
   /^(?:$|(?:that|take|scratch|no|not|wrong|undo|delete|sorry|wait|make|my)\b|i (?:said|meant|misspoke|gave|misread))/i;
 
+/** "Superheat's five, that's not right" is said of the machine, unless something is put right behind it. */
+const notRight: Means = (tags, frame) => {
+  if (frame.context.asksYes) return command({ do: 'no' });
+  const isOfMachine =
+    /^that(?:'s| is) not right/i.test(frame.wordsOf(frame.span)) &&
+    holdsNumber(frame.wordsOf({ from: 0, to: frame.span.from }));
+  return isOfMachine ? { correction: true } : { ...undo(tags, frame), unlessTold: true };
+};
+
 /** Taking something back, or putting it right. */
 export const CHANGE_COMMANDS: readonly Rule[] = [
   heardCommand(
@@ -236,8 +245,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
   ),
   rule(
     '[(no|nope|no no|oops|sorry|wait|hold on)] (that is not right|that (is|was) wrong|that was not right)',
-    (tags, frame) =>
-      frame.context.asksYes ? command({ do: 'no' }) : { ...undo(tags, frame), unlessTold: true },
+    notRight,
     { apart: true, examples: ['that is not right'] },
   ),
   rule('oops', (tags, frame) => ({ ...undo(tags, frame), unlessTold: true }), {

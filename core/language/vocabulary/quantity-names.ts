@@ -61,6 +61,8 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~(air|temp) (going into|going in) [the] condenser',
     '~entering air [(temp|temperature)]',
     '~air on condenser',
+    '~~[the] condenser (air in|inlet air|entering air|intake air)',
+    '~~air in (at|to) [the] condenser',
     '~(kitchen|room) [(temp|temperature)]',
   ],
   condenserLeavingAirTemp: [
@@ -68,6 +70,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~discharge air (of|on|off|from) [the] condenser',
     '~condenser (discharge air|outlet air|exhaust)',
     '~air (leaving|off|out of|coming off|coming out of) [the] condenser',
+    '~~[the] condenser (air out|outlet air|exhaust air|leaving air)',
     '~condenser air (out|off)',
     '~leaving air [(temp|temperature)]',
   ],
