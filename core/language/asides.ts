@@ -1,4 +1,4 @@
-import { stateOf } from './findings.ts';
+import { stateOf } from './state-of.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 
 const nothing: Means = () => ({});

@@ -1,6 +1,6 @@
 import type { Tags } from '../grammar/nodes.ts';
 import type { QuantityId } from '../terms/quantities.ts';
-import { startsClause } from './clause-start.ts';
+import { startsClause, wordBefore } from './clause-start.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { type Amounted, amountIn } from './measure.ts';
 import { leftToAsk } from './reading-means.ts';
@@ -69,7 +69,8 @@ const movedSoLong: Means = (tags, frame) => {
 };
 
 const ofCoil: Means = (tags, frame) => {
-  const { unit } = amountIn(tags);
+  const { unit, low } = amountIn(tags);
+  if (low !== null || /^(?:supply|return|outside|discharge)$/i.test(wordBefore(frame))) return null;
   return unit === 'degrees' || unit === 'degF' || unit === 'degC' ? moved(tags, frame) : null;
 };
 

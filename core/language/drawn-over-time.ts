@@ -29,11 +29,11 @@ const drawnThere: Means = (tags, frame) => {
 };
 
 const CURRENT =
-  '(amps|amp draw|amperage|current|current draw|amps draw|draw|running (amps|amperage|current))';
+  '(amps|amp draw|amperage|amperage draw|current|current draw|amps draw|draw|running (amps|amperage|current))';
 const ON = '(on|at|of|for|in|through|to)';
 const FANS = '(fan|fans|fan motor|fan motors)';
 const STANDS =
-  '[(is|are|was|were|has|have)] [(only|still|now|just|finally|back|about|all|right|right around|steady|holding|holding steady|running|sitting|hovering|reading|showing)] [(only|still|now|just|back)] [(about the same|the same|unchanged|no different|better|good|fine|okay|high|low|up|down|back)]';
+  '[(is|are|was|were|has|have)] [(only|still|now|just|finally|back|all|steady|holding|holding steady|running|sitting|hovering|reading|showing)] [(only|still|now|just|back)] [(about the same|the same|unchanged|no different|better|good|fine|okay|high|low|up|down|back)]';
 const CAME =
   '((came|come|went|gone|dropped|fell|climbed|jumped|shot|crept|rose|moved|spiked|settled|leveled|levelled|evened|pulled) [(up|down|back|in|out|off)] [(back|around)]|finally hit|hit|reached|(is|are) (back|up|down) [(up|down)])';
 const FROM_TO = `${CAME} from <amount:before> [all the way] [(up|down|back)] to <amount>`;

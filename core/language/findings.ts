@@ -6,57 +6,12 @@ import { LAST_NAMED_RULES } from './findings-of-last.ts';
 import { TURNS } from './fans.ts';
 import { BULB_RULES } from './bulb-tests.ts';
 import { CYCLE_RULES } from './cycle-findings.ts';
+import { ofOneOfFew, onlyFrosts, stateOf } from './state-of.ts';
 import { finding, onlyOf } from './finding-of.ts';
-import { cameOffElse } from './comes-off.ts';
-import { BREAKS, LETS_RUN, stateAt, TELLS, WORKS } from './state-at.ts';
+import { BREAKS, LETS_RUN, stateAt } from './state-at.ts';
 import { partId, placeId, stateId, tagsIn } from './slots.ts';
 import type { Finding } from './utterance.ts';
 import { DIRT, LIFELESS } from './vocabulary/state-names.ts';
-
-/** "Pull the bulb off" is no bulb that stands still. */
-const saysOnlyOff = (part: PartId, frame: Frame): boolean =>
-  ![...WORKS, ...BREAKS, ...TELLS].includes(part) && /\boff$/i.test(frame.wordsOf(frame.span));
-
-/** "Till I got a fan on it", "compressor's on the roof": what is put or stands somewhere does not run there. */
-const saysOnlyOn = (frame: Frame): boolean => {
-  const words = frame.wordsOf(frame.span);
-  const { to } = frame.span;
-  return (
-    / on$/i.test(words) &&
-    (/^an? /i.test(words) || PLACE.test(frame.wordsOf({ from: to, to: to + 1 })))
-  );
-};
-const PLACE = /^(?:the|a|an|top|its|it|my|our|their|this|that|these|those)$/i;
-
-/** "Red light on" is no lamp that lights a box. */
-const isSignal = (frame: Frame): boolean =>
-  SIGNAL.test(`${wordBefore(frame)} ${frame.wordsOf(frame.span)}`);
-const SIGNAL =
-  /\b(?:red|green|yellow|amber|orange|blue|fault|alarm|status|trouble|indicator|warning)(?:'s)? (?:light|lamp|led)/i;
-
-/** "Coil" alone is the condenser's where it is dirty, and where it has frost the evaporator's. */
-const onlyFrosts = (part: PartId, frame: Frame): PartId =>
-  part === 'condenser' && FROSTS.test(frame.wordsOf(frame.span)) ? 'evaporator' : part;
-const FROSTS =
-  /^(?!.*(?:condens|outdoor)).*\b(?:ic(?:e|ed|ing)|frost|froze|frozen|frosting|frosted)\b/i;
-
-export const stateOf =
-  (slot: 'state' | 'doing'): Means =>
-  (tags, frame) => {
-    const named = partId(tags['part']);
-    const said = stateId(tags[slot]);
-    const part = named === null ? null : onlyFrosts(named, frame);
-    const state = part === null || said === null ? null : stateAt(part, said);
-    if (state === 'loose' && cameOffElse(frame)) return null;
-    if (state === 'missing' && MISSES.test(wordBehind(frame))) return null;
-    if (part !== null && state === 'notRunning' && saysOnlyOff(part, frame)) return null;
-    if (state === 'running' && (saysOnlyOn(frame) || (part === 'light' && isSignal(frame))))
-      return null;
-    return part === null || state === null ? null : { findings: [finding(part, state, frame)] };
-  };
-
-/** "Motor's missing a bolt": what is missed is told behind it. */
-const MISSES = /^(?:a|an|one|its|some|half|two|most|part)$/;
 
 /** "Dirty evaporator, really matted": what opens a sentence so is seen; "clean condenser" may be an order. */
 const badAtStart: Means = (tags, frame) =>
@@ -232,7 +187,7 @@ export const FINDING_RULES: readonly Rule[] = [
       examples: ['evaporator fan motor it is bad'],
     },
   ),
-  rule(`<the> <part> [number] <count:which> ${IS} <very> <state>`, stateOf('state'), {
+  rule(`<the> <part> [number] <count:which> ${IS} <very> <state>`, ofOneOfFew, {
     examples: ['evap fan two is noisy'],
   }),
   rule(`<the> <part> <spot> [${IS}] <very> <state>`, stateOf('state'), {

@@ -273,7 +273,7 @@ export const LOOSE_RULES: readonly Rule[] = [
   ),
   // "Head's at two eighty for twenty minutes" is no 284.
   rule(
-    `[the] <quantity> ${HERE} (<link>|<loose>) <amount> (for|over) [(the (last|past)|a good|at least|going on|nearly|almost|maybe)] <duration:held> [(now|straight|already|solid|so far)]`,
+    `[the] <quantity> ${HERE} (<link>|<loose>) <amount> (for|over|after) [(the (last|past)|a good|at least|going on|nearly|almost|maybe|about|like|only|just)] <duration:held> [(now|straight|already|solid|so far)]`,
     said,
     { unheard: true, examples: ['head has been at two eighty for twenty minutes'] },
   ),

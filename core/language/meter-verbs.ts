@@ -6,7 +6,7 @@ import { placeId, quantityId } from './slots.ts';
 
 /** What a meter's figure does: the same verbs as a gauge's, which the other rules know for gauges alone. */
 const VERB =
-  '(reads|read|says|shows|showed|(came|comes|is coming|went|goes|dropped|drops|fell|climbed|jumped|shot) [(up|down|in|back|back up|back down)] (to|at)|(settled|settles) [(out|in|down)] at|[is] [holding] steady at|[is] (holding|sitting|riding) at|(is|are) (up|down) to|[(is|are)] (running|reading|showing)|(is|are) now|now|looks like|(measured|measures|checks out|checked out|tested|tests|came out) [(out|in)] [at]|equals|of|(i|we) (have|got|have got|read)|(i am|we are) (reading|getting|seeing|showing)|reading (is|of))';
+  '(reads|read|says|shows|showed|(came|comes|is coming|are coming|went|goes|dropped|drops|fell|climbed|jumped|shot) [(up|down|in|back|back up|back down)] (to|at)|(settled|settles) [(out|in|down)] at|[is] [holding] steady at|[is] (holding|sitting|riding) at|(is|are) (up|down) to|[(is|are)] (running|reading|showing)|(is|are) now|now|looks like|(measured|measures|checks out|checked out|tested|tests|came out) [(out|in)] [at]|equals|of|(i|we) (have|got|have got|read)|(i am|we are) (reading|getting|seeing|showing)|reading (is|of))';
 
 /** "Condenser fan amps settled at one point one" */
 const ofPlace: Means = (tags, frame) => one(drawn(tags, placeId(tags['place']), frame));

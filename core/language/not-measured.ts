@@ -1,6 +1,6 @@
 import { startsClause } from './clause-start.ts';
 import { holdsNumber, spelledOut } from './own-reading.ts';
-import { type Means, type Rule, rule } from './rule.ts';
+import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { spanIn } from './slots.ts';
 
 /** "Should be two thirty at the contactor": no meter showed it. */
@@ -49,6 +49,10 @@ const OTHERS =
   '(he|she|they|<who>|(my|his|our|the) (helper|apprentice|partner|buddy|lead|guy|other guy))';
 
 /** What is of something that a meter or a gauge shows, and nobody read: supposed, asked, denied, looked for, another's. */
+/** "Looks good, suction's seventy four" tells of ours. */
+const isUnbroken = (frame: Frame): boolean =>
+  !/^(?:\w+ )?(?:good|normal|healthy|typical|new)[,.;:!?]/i.test(frame.wordsOf(frame.span));
+
 export const NOT_MEASURED_RULES: readonly Rule[] = [
   rule(
     `[(and|but|so)] ${IT_AT(`((${WOULD}|${NOT}) [${HAVE}]|needs|takes|requires|wants|calls for|(should|would|could|might|may) be (getting|reading|showing|drawing|pulling))`)}`,
@@ -116,6 +120,10 @@ export const NOT_MEASURED_RULES: readonly Rule[] = [
   rule(
     `[(a|any|most)] (good|normal|healthy|typical|brand new) ${IT} (reads|read|runs|is|has|draws|pulls|shows|should|will) <clause>`,
     notRead,
-    { unheard: true, examples: ['a good common to ground reads two hundred megs'] },
+    {
+      unheard: true,
+      only: isUnbroken,
+      examples: ['a good common to ground reads two hundred megs'],
+    },
   ),
 ];

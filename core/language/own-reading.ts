@@ -1,6 +1,6 @@
 import { ONES, TEENS, TENS } from './number-words.ts';
 
-const FIGURE = `(?:-?\\d[\\d.]*|${[...ONES, ...TEENS, ...TENS, 'zero', 'hundred'].join('|')})`;
+export const FIGURE = `(?:-?\\d[\\d.]*|${[...ONES, ...TEENS, ...TENS, 'zero', 'hundred'].join('|')})`;
 const READ =
   '(?:head|suction|superheat|subcooling|ambient|box|discharge|liquid line|suction line|set point|vacuum|high side|low side)';
 const HOLDS_READING = new RegExp(
@@ -38,6 +38,9 @@ const ANY_FIGURE = new RegExp(`\\b(?:${FIGURE}|infinite|infinity|o ?l|over limit
 /** Whether any number stands there, "one" apart but for "one point one". */
 export const holdsNumber = (words: string): boolean =>
   ANY_FIGURE.test(words.replace(/(?<!\bpoint )\bone\b(?! (?:point|oh)\b)/gi, ''));
+
+/** Whether any number stands there, "one" as well. */
+export const holdsFigure = (words: string): boolean => ANY_FIGURE.test(words);
 
 /** As the rules write words: "he'd tossed" is told like "he had tossed". */
 export const spelledOut = (words: string): string =>

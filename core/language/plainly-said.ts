@@ -3,7 +3,7 @@ import { startsClause } from './clause-start.ts';
 import { unitByName } from './facts.ts';
 import { GOT, NO_VOLTS, noVolts, placeFirst } from './electrical.ts';
 import { finding } from './finding-of.ts';
-import { stateOf } from './findings.ts';
+import { stateOf } from './state-of.ts';
 import { amountIn, unitFor } from './measure.ts';
 import { asReading, fixed } from './reading-means.ts';
 import { type Means, type Rule, rule } from './rule.ts';

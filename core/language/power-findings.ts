@@ -2,7 +2,7 @@ import type { FindingStateId, PartId } from '../terms/names.ts';
 import { startsClause, wordBefore, wordBehind } from './clause-start.ts';
 import { TURNS } from './fans.ts';
 import { finding } from './finding-of.ts';
-import { stateOf } from './findings.ts';
+import { stateOf } from './state-of.ts';
 import { holdsNumber } from './own-reading.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
 import { partId, stateId, workId } from './slots.ts';

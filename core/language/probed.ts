@@ -193,15 +193,15 @@ export const PROBED_RULES: readonly Rule[] = [
       'shot the product with the infrared forty one',
     ],
   }),
-  rule(`${FAR} ${FROM} [<pause>] [the] <quantity> [line] <link> <amount>`, along, {
+  rule(`${FAR} ${FROM} [<pause>] [the] <quantity> <link> <amount>`, along, {
     unheard: true,
     examples: ['six inches out from the compressor discharge is two oh eight'],
   }),
-  rule(`[the] <quantity> [line] <link> <amount> [<pause>] ${FAR} ${FROM}`, along, {
+  rule(`[the] <quantity> <link> <amount> [<pause>] ${FAR} ${FROM}`, along, {
     unheard: true,
     examples: ['suction line is forty two six inches off the compressor'],
   }),
-  rule(`[the] <quantity> [line] [(at|is)] ${FAR} ${FROM} <link> <amount>`, along, {
+  rule(`[the] <quantity> [(at|is)] ${FAR} ${FROM} <link> <amount>`, along, {
     unheard: true,
     examples: ['discharge six inches out from the compressor is two oh eight'],
   }),

@@ -4,7 +4,7 @@ import type { Compiled, Matches } from '../grammar/match.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import { Reach } from '../grammar/reach.ts';
 import { type MayRead, Skimmer } from '../grammar/skim.ts';
-import { namesNext, readsBehindStop } from './behind-stops.ts';
+import { readsBehindStop } from './behind-stops.ts';
 import { countsThings, isBeyond } from './counts-things.ts';
 import { endingAt, freeWordsIn, isKept, ToldBehind } from './free-words.ts';
 import { type Meaning, type Rule, type Span, tellsNothing } from './rule.ts';
@@ -205,7 +205,7 @@ export class RuleReader {
     const { readings, findings, ofThat } = meaning;
     if ((readings ?? ofThat) !== undefined) {
       if (readings !== undefined && countsThings(tokens, from, to)) return false;
-      if (namesNext(tokens, from, to) || isBeyond(tokens, to)) return false;
+      if (isBeyond(tokens, to)) return false;
     } else if (tellsNothing(meaning) && readsBehindStop(this.sentence.wordsOf({ from, to })))
       return false;
     if (findings === undefined) return true;

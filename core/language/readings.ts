@@ -1,13 +1,13 @@
 import { everyWordOf } from '../grammar/vocabulary.ts';
 import { headOverSuction, highAndLow, openingWithBoth } from './both-gauges.ts';
-import { wordBehind } from './clause-start.ts';
+import { wordBehind, wordsBehind } from './clause-start.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isCounted } from './cut-numbers.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { type Amounted, amountIn, isVacuumUnit, withMore } from './measure.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from './rule.ts';
-import { holdsNumber } from './own-reading.ts';
+import { FIGURE, holdsNumber, spelledOut } from './own-reading.ts';
 import { partId, quantityId } from './slots.ts';
 import { asReading, fixed, reading } from './reading-means.ts';
 import { isPlausible } from './plausible.ts';
@@ -32,15 +32,19 @@ const valueFirst: Means = (tags, frame) => {
   if (/\b(?:pound|ounce) (?:bottle|cylinder|tank|jug|drum|can)\b/i.test(frame.wordsOf(frame.span)))
     return null;
   // "One eighty five and twenty one, superheat nine": behind its comma a quantity has its own value.
-  if (amountIn(tags).unit === null && BREAKS.test(frame.wordsOf(frame.span)) && isFollowed(frame))
-    return null;
+  if (BREAKS.test(frame.wordsOf(frame.span)) && isFollowed(frame)) return null;
   // "Two degrees cooler" is how much, not where.
   if (/\bcooler$/i.test(frame.wordsOf(frame.span))) return null;
   return amountIn(tags).unit === null && !isSaidSo(quantity) ? null : asReading()(tags, frame);
 };
 
 const BREAKS = /[,;]/;
-const isFollowed = (frame: Frame): boolean => holdsNumber(wordBehind(frame));
+const isFollowed = (frame: Frame): boolean =>
+  holdsNumber(wordBehind(frame)) ||
+  (!frame.endsAtPause && FOLLOWED.test(spelledOut(wordsBehind(frame, MOST_BETWEEN))));
+/** "…, supply air's at thirty two": so many words stand between at most. */
+const MOST_BETWEEN = 3;
+const FOLLOWED = new RegExp(`^(?:(?:is|are|was|at|reads|of|now|about|only) ?)+ (?:${FIGURE})`, 'i');
 
 /** Named behind its value, or behind "no". */
 const isSaidSo = (quantity: QuantityId | null): boolean =>

@@ -64,13 +64,13 @@ export type Meaning = Partial<Omit<Utterance, 'text'>> & {
   readonly hearsay?: string;
 };
 
-/** `null`: these words cannot mean it, whatever their shape. */
 /** What is read of it is none of our business. */
 export const tellsNothing = (meaning: Meaning): boolean => {
   for (const _part in meaning) return false;
   return true;
 };
 
+/** `null`: these words cannot mean it, whatever their shape. */
 export type Means = (tags: Tags, frame: Frame) => Meaning | null;
 
 /** One way to say something. */

@@ -1,7 +1,7 @@
 import type { PartId } from '../terms/names.ts';
 import { wordBehind } from './clause-start.ts';
 import { settledFan } from './fans.ts';
-import { stateOf } from './findings.ts';
+import { stateOf } from './state-of.ts';
 import { type Means, type Rule, rule } from './rule.ts';
 import { numberIn, partId, tagsIn, workId } from './slots.ts';
 import type { Tags } from '../grammar/nodes.ts';

@@ -214,7 +214,7 @@ function isStumble(tokens: readonly Token[], at: number, again: Again): boolean 
   // "That's it, that's it": told twice.
   if (opensClause(tokens, at)) return tokens[second]?.pause === false || !endsClause;
   if (endsClause || isCutOff(last, tokens[end - 1])) return true;
-  const isPaused = tokens[second]?.pause === true;
+  const isPaused = hasPause(tokens, at + count, second + 1);
   // "Washed the evaporator. Evaporator fan motor is noisy"
   if (!isPaused && kindOf(tokens, at, at + count) !== null && namesEndAt(tokens, second) > end)
     return true;
@@ -243,8 +243,10 @@ function isBrokenOff(tokens: readonly Token[], at: number, { count, second }: Ag
   // "The contactor should be replaced, replaced the run capacitor"
   if (has(FINITE, next) || has(POINTS, first)) return false;
   if (count === 1 && has(ARTICLES, next)) return false;
-  const isName = kindOf(tokens, at, at + count) !== null;
-  if (isName || namesEndAt(tokens, second) > second + count) return false;
+  // "Forty on the suction, the suction line's eight"
+  const article = count > 1 && has(ARTICLES, first) ? 1 : 0;
+  const isName = kindOf(tokens, at + article, at + count) !== null;
+  if (isName || namesEndAt(tokens, second + article) > second + count) return false;
   return count > 1 || namesEndAt(tokens, second + count) === second + count;
 }
 

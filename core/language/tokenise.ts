@@ -232,7 +232,10 @@ function turned(known: number): Turned {
 function freshlyTurned(word: string): Turned {
   if (NOISE.has(word)) return 'noise';
   const tokens = splitWord(word, { start: 0, end: word.length }).map(numbered);
-  return !BEHIND_NUMBER.has(word) && tokens.length === 1 && tokens[0]?.text === word
+  return !BEHIND_NUMBER.has(word) &&
+    !AMPS.has(word) &&
+    tokens.length === 1 &&
+    tokens[0]?.text === word
     ? 'itself'
     : tokens;
 }
@@ -301,12 +304,36 @@ const STUMBLES: ReadonlySet<string> = new Set(
   'the and we i are was got my of what how on'.split(' '),
 );
 
+/** "It's seventy, amps on the compressor twenty nine": behind a comma they are of the number that follows. */
+const NAMES_NEXT = new RegExp(
+  `^(?: draw)?(?: (?:on|at|of|for|in|is|are|was|were)\\b[^,.;?!]*)? (?:\\d|(?:${FIGURE}|${TWO_FIGURES})\\b)`,
+);
+const isFigure = (token: Token | undefined): boolean =>
+  token !== undefined && (token.value !== null || FIGURES.has(token.text));
+const FIGURES: ReadonlySet<string> = new Set([...ONES, ...TEENS, ...TENS, 'hundred', 'zero']);
+function isOfNext(tokens: readonly Token[], { pause, text, end }: WordPlace): boolean {
+  const last = tokens.at(-1);
+  // "Minus one, uh, amps on the compressor nine"
+  const isNoisy = last?.pause === true && isNoise(last);
+  const isApart = (pause || isNoisy) && isFigure(isNoisy ? tokens.at(-2) : last);
+  return isApart && NAMES_NEXT.test(text.slice(end).toLowerCase());
+}
+
 function addSplit(tokens: Token[], parts: readonly Token[], place: WordPlace): void {
+  if (AMPS.has(parts[0]?.text ?? '') && isOfNext(tokens, place)) {
+    const [, ...behind] = parts;
+    addParts(tokens, [AMPERAGE, ...behind], place);
+    return;
+  }
   const unit = BEHIND_NUMBER.get(parts[0]?.text ?? '');
   if (unit !== undefined && isUnitOf(tokens.at(-1), unit, place)) {
     addTokens(tokens, [wordToken(unit, place)], place.pause);
     return;
   }
+  addParts(tokens, parts, place);
+}
+
+function addParts(tokens: Token[], parts: readonly Token[], place: WordPlace): void {
   let { pause } = place;
   for (const { text, known, start, end } of parts) {
     tokens.push({
@@ -321,6 +348,9 @@ function addSplit(tokens: Token[], parts: readonly Token[], place: WordPlace): v
     pause = false;
   }
 }
+
+const AMPERAGE = numbered(wordToken('amperage', { start: 0, end: 4 }));
+const AMPS: ReadonlySet<string> = new Set(['amp', 'amps']);
 
 const NOISE: ReadonlySet<string> = new Set(['uh', 'um', 'erm', 'hm', 'hmm', 'ah']);
 

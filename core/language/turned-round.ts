@@ -1,7 +1,7 @@
 import type { FindingStateId } from '../terms/names.ts';
 import { startsClause } from './clause-start.ts';
 import { onlyOf } from './finding-of.ts';
-import { stateOf } from './findings.ts';
+import { stateOf } from './state-of.ts';
 import { holdsNumber } from './own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 

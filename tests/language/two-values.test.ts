@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
 import { understand } from '../../core/language/understand.ts';
-import { seeded } from './random.ts';
-import { spell, spellClipped } from './speller.ts';
+import { ValueSpeaker, written } from './value-speaker.ts';
 
 // Two or three values in one breath, each of another quantity, their numbers in every way that they are said: where one
 // number ends and the next begins, none may take a figure of the other's.
@@ -168,57 +167,27 @@ interface Sentence {
 }
 
 class Speaker {
-  private readonly random = seeded(11);
+  private readonly chance = new ValueSpeaker(11);
 
   sentence(): Sentence {
     const told: Told[] = [];
-    const count = 1 + Math.floor(this.random() * 3);
+    const count = 1 + this.chance.below(3);
     while (told.length < count) {
-      const next = this.one(ALL);
+      const next = this.chance.one(ALL);
       if (!told.some(({ quantity }) => quantity === next.quantity)) told.push(next);
     }
-    const values = told.map(({ from, to }) => this.value(from, to));
+    const values = told.map(({ from, to }) => this.chance.value(from, to));
     const said = told.map(({ ways }, at) =>
-      this.one(ways).replace('#', this.number(values[at] ?? 0)),
+      this.chance.one(ways).replace('#', this.chance.number(values[at] ?? 0)),
     );
     return {
-      text: said.reduce((all, each) => all + this.one(BETWEEN) + each),
+      text: said.reduce((all, each) => all + this.chance.one(BETWEEN) + each),
       values: told.map(({ quantity, place, below }, at) =>
         written(quantity, place ?? null, (values[at] ?? 0) * (below ? -1 : 1)),
       ),
     };
   }
-
-  private one<Each>(all: readonly Each[]): Each {
-    const found = all[Math.floor(this.random() * all.length)];
-    if (found === undefined) throw new Error('there is none to choose from');
-    return found;
-  }
-
-  private value(from: number, to: number): number {
-    const value = from + this.random() * (to - from);
-    return this.random() < 0.6 ? Math.round(value) : Math.round(value * 10) / 10;
-  }
-
-  private number(value: number): string {
-    const size = Math.abs(value);
-    const whole = Math.trunc(size);
-    const tenth = Math.round((size - whole) * 10);
-    const isClipped = whole > 100 && whole % 100 > 0;
-    const said = this.one([
-      spell(whole),
-      isClipped ? spellClipped(whole) : spell(whole),
-      String(whole),
-    ]);
-    const isWritten = /^\d/.test(said);
-    const behind = tenth === 0 ? '' : isWritten ? `.${tenth}` : ` point ${spell(tenth)}`;
-    const sign = value < 0 ? this.one(['minus ', 'negative ']) : '';
-    return sign + said + behind;
-  }
 }
-
-const written = (quantity: string, place: string | null, value: number): string =>
-  `${quantity} ${String(place)} ${value.toFixed(1)}`;
 
 describe(`${COUNT} sentences of up to three values`, { timeout: 120_000 }, () => {
   it('are read value by value, and nothing is left over', () => {

@@ -9,7 +9,7 @@ import { type Frame, heardCommand, type Means, type Rule, rule } from '../rule.t
 import { quantityId, tagsIn } from '../slots.ts';
 import type { Command, Reading } from '../utterance.ts';
 import { startsClause, wordBefore, wordBehind } from '../clause-start.ts';
-import { holdsNumber } from '../own-reading.ts';
+import { holdsFigure, holdsNumber } from '../own-reading.ts';
 import { startsWithName } from '../questions/named-in.ts';
 import { WordSet } from '../word-set.ts';
 import { command } from './command.ts';
@@ -232,7 +232,7 @@ const notRight: Means = (tags, frame) => {
   if (frame.context.asksYes) return command({ do: 'no' });
   const isOfMachine =
     /^that(?:'s| is) not right/i.test(frame.wordsOf(frame.span)) &&
-    holdsNumber(frame.wordsOf({ from: 0, to: frame.span.from }));
+    holdsFigure(frame.wordsOf({ from: 0, to: frame.span.from }));
   return isOfMachine ? { correction: true } : { ...undo(tags, frame), unlessTold: true };
 };
 

@@ -172,7 +172,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~cut in [pressure]',
   ],
   voltage: ['voltage', '~(line|supply|control) voltage', '~volts', '~mains [(voltage|supply)]'],
-  current: ['current', '~amperage', '~(amp|current) draw', '~amps'],
+  current: ['current', '~amperage', '~(amp|current) draw', '~amps', '~~amperage draw'],
   resistance: ['resistance', '~(winding|coil) resistance', '~ohms'],
   insulationResistance: [
     '~insulation resistance',
