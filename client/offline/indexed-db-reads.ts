@@ -67,13 +67,17 @@ export async function readOpenVisit(database: LogDatabase): Promise<string | nul
   return visit === null || (await isFinished(database, visit)) ? null : visit;
 }
 
+/**
+ * From each visit past all of its records to the next one. A cursor of unique keys would do that by itself, but over an
+ * empty range, as in a log that is new, WebKit before July 2026 fails to open one (WebKit bug 319640).
+ */
 export async function readVisits(database: LogDatabase): Promise<readonly VisitSummary[]> {
   const index = database.transaction('events').store.index('visit');
   const firsts: Row[] = [];
-  let cursor = await index.openCursor(anyText(), 'nextunique');
+  let cursor = await index.openCursor(anyText());
   while (cursor !== null) {
     firsts.push({ seq: cursor.primaryKey, value: cursor.value });
-    cursor = await cursor.continue();
+    cursor = await index.openCursor(IDBKeyRange.bound(cursor.key, [], true, true));
   }
   const newestFirst = firsts.toSorted(bySeq).reverse();
   return Promise.all(newestFirst.map((first) => summarise(database, first)));

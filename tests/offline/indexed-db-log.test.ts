@@ -5,7 +5,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { openIndexedDbLog } from '../../client/offline/indexed-db-log.ts';
 import type { Locks } from '../../client/offline/writer-lock.ts';
 import { eventLogContract } from '../contracts/event-log.ts';
-import { VISIT, opened, reading, stampFor } from '../contracts/sample-events.ts';
+import { OTHER_VISIT, VISIT, opened, reading, stampFor } from '../contracts/sample-events.ts';
 
 let databases = 0;
 const freshName = () => `log-${(databases += 1)}`;
@@ -123,6 +123,35 @@ describe('storage that gives way', () => {
       kind: 'failed',
       message: 'storage is off',
     });
+  });
+});
+
+describe('in WebKit', () => {
+  /** As WebKit did until July 2026 over an empty range (bug 319640); here over every one. */
+  function failUniqueCursors() {
+    for (const { prototype } of [IDBIndex, IDBObjectStore]) {
+      const openCursor = Reflect.get(prototype, 'openCursor');
+      vi.spyOn(prototype, 'openCursor').mockImplementation(function (this: IDBIndex, ...args) {
+        if (args[1]?.endsWith('unique')) {
+          throw new DOMException('Unable to open cursor', 'UnknownError');
+        }
+        return openCursor.apply(this, args);
+      });
+    }
+  }
+
+  it('lists the visits of a log that is new, and later each of them once', async () => {
+    failUniqueCursors();
+    const log = await openNamed(freshName());
+    expect(await log.visits()).toEqual([]);
+    const [stamp, later] = [stampFor(log.device), stampFor(log.device, OTHER_VISIT)];
+    await log.append([stamp(1, opened), stamp(2, reading(192))]);
+    await log.append([later(3, opened), later(4, reading(14))]);
+    const listed = (await log.visits()).map(({ visit, events }) => [visit, events]);
+    expect(listed).toEqual([
+      [OTHER_VISIT, 2],
+      [VISIT, 2],
+    ]);
   });
 });
 
