@@ -40,7 +40,8 @@ export function createBrowserCapture(): Capture {
       if (track === null) return failed();
       try {
         const tapped = await connect(track);
-        await tapped.context.resume();
+        // Not waited for: while the browser may play nothing it does not answer, and the session looks after sound.
+        void tapped.context.resume().catch(() => undefined);
         return listen(tapped, sink, microphone !== null);
       } catch {
         return failed();
