@@ -18,7 +18,7 @@ const drawnBesidePlate: Means = (tags, frame) => {
   return found === null ? null : { readings: [found] };
 };
 const RATED_AMPS =
-  /\b(?:rla|lra|fla|r\.? ?l\.? ?a|l\.? ?r\.? ?a|f\.? ?l\.? ?a|(?:rated|full) load|locked? rotor|(?:rated|plate|nameplate) amps?|amps? on the (?:plate|tag))\b/i;
+  /\b(?:rla|lra|fla|r\.? ?l\.? ?a|l\.? ?r\.? ?a|f\.? ?l\.? ?a|(?:rated|full) load|locked? rotor|(?:rated|plate|nameplate) amps?|amps? on the (?:plate|tag)|(?:plate|tag|sticker) (?:says|reads|shows|calls for|has|is)\b[^.;]*\bamps?)\b/i;
 
 const PAIRS: readonly PlaceId[] = ['lineOneTwo', 'lineTwoThree', 'lineOneThree'];
 const LINES: readonly PlaceId[] = ['lineOne', 'lineTwo', 'lineThree'];

@@ -5,6 +5,7 @@ import { isCutShort } from './cut-numbers.ts';
 import { amountIn, measured, readingOf } from './measure.ts';
 import { liesAbove } from './plausible.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from './rule.ts';
+import { trippedAt } from './readings.ts';
 import { leftToAsk } from './reading-means.ts';
 import { partId, tagsIn } from './slots.ts';
 import type { Reading } from './utterance.ts';
@@ -228,6 +229,12 @@ const setBy =
     return setting && { ...setting, work: [{ did: 'adjust', part, words }] };
   };
 
+/** "Cut out on high pressure at three ninety five": the machine did; "the cut out on the high" is set so. */
+const cutOutOn: Means = (tags, frame) =>
+  /^cut out on high (?:pressure|head)\b(?!.*\b(?:is|set)\b)/i.test(frame.wordsOf(frame.span))
+    ? trippedAt({ ...tags, part: 'highPressureSwitch' }, frame)
+    : one('highCutoutPressure')(tags, frame);
+
 /** At which pressures the controls act. */
 export const CONTROL_RULES: readonly Rule[] = [
   rule(
@@ -366,11 +373,10 @@ export const CONTROL_RULES: readonly Rule[] = [
       ),
     { unheard: true, examples: ['cut out is set for four hundred'] },
   ),
-  rule(
-    `[the] cut out (on|for) [the] ${HIGH} [(is|set|is set)] [(at|for|to)] <amount>`,
-    one('highCutoutPressure'),
-    { unheard: true, examples: ['cut out on the high is set for four hundred'] },
-  ),
+  rule(`[the] cut out (on|for) [the] ${HIGH} [(is|set|is set)] [(at|for|to)] <amount>`, cutOutOn, {
+    unheard: true,
+    examples: ['cut out on the high is set for four hundred'],
+  }),
   rule(
     `[the] cut in (on|for) [the] ${LOW} [(is|set|is set)] [(at|for|to)] <amount>`,
     one('lowCutinPressure'),

@@ -91,7 +91,9 @@ const isDenied = (text: string): boolean =>
 function replaceFinding(settled: Meaning[], { findings: [found] = [] }: Meaning): void {
   const at = settled.findLastIndex((meaning) => !isCorrection(meaning));
   const [old, ...more] = settled[at]?.findings ?? [];
-  if (found === undefined || old?.state !== found.state || more.length > 0) return;
+  // "Crankcase heater's cold, no, it's failed": one of both is the same.
+  const isOther = old !== undefined && (old.state === found?.state) !== (old.part === found?.part);
+  if (!isOther || more.length > 0) return;
   const { findings: _taken, ...others } = settled[at] ?? {};
   settled[at] = others;
 }

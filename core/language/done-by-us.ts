@@ -30,6 +30,7 @@ export function oursOnly({ text, tokens }: Sentence, items: readonly Item[]): re
 /** `null` where it is ours, or nothing that anybody does. */
 function notOurs({ text, tokens }: Said, item: Item, before: Item | undefined): Item | null {
   if (item.start === 0 || !isDoing(item.meaning)) return null;
+  if (isOrdered(text.slice(tokens[item.start]?.start), before)) return { ...item, meaning: {} };
   if (isDenied(tokens, item)) return { ...item, meaning: {} };
   const from = strangerFrom(tokens, { item, before });
   if (from === null) return null;
@@ -38,6 +39,10 @@ function notOurs({ text, tokens }: Said, item: Item, before: Item | undefined): 
 }
 
 const isDoing = ({ work, ofIt }: Meaning): boolean => work !== undefined || ofIt !== undefined;
+
+/** "If it hits three hundred, shut it off" is asked of somebody. */
+const isOrdered = (words: string, before: Item | undefined): boolean =>
+  before?.meaning.supposed === true && !/^(?:and |then |so )*(?:i|we)\b/i.test(words);
 
 /** "I haven't reset it": what stands unread behind a "not" was not done. */
 const isDenied = (tokens: readonly Token[], { start }: Item): boolean =>

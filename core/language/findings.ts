@@ -400,6 +400,11 @@ export const FINDING_RULES: readonly Rule[] = [
       examples: ['found a leak at the access fitting'],
     },
   ),
+  rule(
+    '(leak|leaking|it is leaking) (at|on|in|by|from) <the> <part> (on|of|in|at|by|near|before|after|off) <the> <part:where>',
+    stateIs('leaking'),
+    { unheard: true, examples: ['leak at a joint on the suction line'] },
+  ),
   rule('(leak|leaking|it is leaking) (at|on|in|by|from) <the> [<bit>] <part>', stateIs('leaking'), {
     examples: ['leaking at the service valve'],
   }),

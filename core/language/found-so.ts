@@ -296,9 +296,14 @@ export const FOUND_SO_RULES: readonly Rule[] = [
     examples: [],
   }),
   rule(
-    '[(it|she|compressor|the compressor|and|then|just|keeps)] [(is|keeps|just)] (clicking|kicking|cutting|tripping|dropping) [right] [back] (off|out) on [(the|it is)] [internal] (overload|klixon|thermal)',
+    '[(and|but|then)] [(it|she|compressor|the compressor|the pump|then|just|keeps)] [(is|keeps|just|keeps on|still)] (clicking|kicking|cutting|tripping|dropping|going|shutting|cycling|trips|tripped|kicks|kicked|goes|went|cuts|cut) [right] [back] [(off|out)] on [(the|it is)] [(internal|thermal|motor)] (overload|klixon|thermal|overloads)',
     offOnOverload,
     { unheard: true, examples: ['clicking off on the overload'] },
+  ),
+  rule(
+    '[(and|but|then|<pause>)] (it|she) [(is|keeps|just|keeps on|is still)] (tripping|popping|kicking|tripped|popped|opening) [(off|out)] (the|it is) [(internal|thermal|motor)] (overload|klixon|overloads) [out]',
+    offOnOverload,
+    { unheard: true, examples: ['it is tripping the overload'] },
   ),
   rule(
     '[(and|but)] (nothing|none|none of (them|the windings)|no path|no continuity) (down to|to) earth [(on any of them|anywhere)]',

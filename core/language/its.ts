@@ -4,6 +4,7 @@ import type { Context } from './context.ts';
 import { coilBehind, isUnnamedCoil, ofEvaporator } from './finding-of.ts';
 import type { Meaning } from './rule.ts';
 import { partId } from './slots.ts';
+import { stateAt } from './state-at.ts';
 import type { Work } from './utterance.ts';
 
 /** "Found the condenser plugged, brushed it": what is said of "it" is said of the part named last. */
@@ -13,17 +14,35 @@ export function settleIts(
 ): readonly Meaning[] {
   let inSentence: PartId | null = null;
   let read: Read | null = null;
+  let told: Meaning = {};
   const before = lastPart ?? partId(lastPlace ?? undefined);
-  return meanings.map((meaning) => {
+  return meanings.map((each) => {
+    const meaning = each.also === undefined ? each : toldAlso(told, each.also);
     const part = inSentence ?? (meaning.ofIt?.inSentence === true ? null : before);
     const settled = withHeater(
       withCoil(settledOf(meaning, { part, read }), inSentence),
       part ?? before,
     );
     read = readIn(settled) ?? read;
+    if (tellsOfPart(settled)) told = settled;
     inSentence = meaning.names ?? partIn(settled, inSentence) ?? inSentence;
     return settled;
   });
+}
+
+const tellsOfPart = ({ findings, work, recommendations }: Meaning): boolean =>
+  (findings ?? work ?? recommendations) !== undefined;
+
+/** "Evaporator's iced up and so is the condenser" */
+function toldAlso(told: Meaning, { part, words }: NonNullable<Meaning['also']>): Meaning {
+  const [found] = told.findings?.slice(-1) ?? [];
+  const [done] = told.work?.slice(-1) ?? [];
+  const [advised] = told.recommendations?.slice(-1) ?? [];
+  const state = found === undefined ? null : stateAt(part, found.state);
+  if (state !== null) return { findings: [{ part, state, words }] };
+  if (done !== undefined) return { work: [{ did: done.did, part, words }] };
+  if (advised !== undefined) return { recommendations: [{ ...advised, part, words }] };
+  return { remarks: [words], names: part };
 }
 
 /** "Washed her down with the hose": what was done to something, or ought to be, and nothing tells to what. */

@@ -1,6 +1,7 @@
 import { wordBefore, wordBehind } from './clause-start.ts';
 import { isCounted, isCutShort } from './cut-numbers.ts';
 import type { QuantityId } from '../terms/quantities.ts';
+import { minutesIn } from './durations.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { fanPlace } from './fans.ts';
 import { amountIn, isVacuumUnit, withMore } from './measure.ts';
@@ -25,6 +26,21 @@ const said: Means = (tags, frame) =>
   isMeans(tags, frame)
     ? null
     : asReading()(tags, frame);
+
+/** A test is of its time, and what else stood so long is read. */
+const saidAfter: Means = (tags, frame) => {
+  const read = said(tags, frame);
+  const minutes = minutesIn(tagsIn(tags['held']));
+  const isAfter = / after /i.test(frame.wordsOf(frame.span));
+  if (minutes === null || !isAfter || read?.readings === undefined) return read;
+  return {
+    ...read,
+    readings: read.readings.map((each) =>
+      TESTS.includes(each.quantity) ? withMore(each, { afterMinutes: minutes }) : each,
+    ),
+  };
+};
+const TESTS: readonly QuantityId[] = ['vacuum', 'testPressure'];
 
 /** "Broke it with nitrogen, pulled again, now two ninety": what was used is not what was read. */
 const isMeans = ({ quantity }: Tags, frame: Frame): boolean =>
@@ -274,7 +290,7 @@ export const LOOSE_RULES: readonly Rule[] = [
   // "Head's at two eighty for twenty minutes" is no 284.
   rule(
     `[the] <quantity> ${HERE} (<link>|<loose>) <amount> (for|over|after) [(the (last|past)|a good|at least|going on|nearly|almost|maybe|about|like|only|just)] <duration:held> [(now|straight|already|solid|so far)]`,
-    said,
+    saidAfter,
     { unheard: true, examples: ['head has been at two eighty for twenty minutes'] },
   ),
   rule(
@@ -291,6 +307,15 @@ export const LOOSE_RULES: readonly Rule[] = [
     `[the] <quantity> (is|was|was set|had) [at] <amount:before> [(and|so)] (i|we) (put|set|moved|turned|bumped|dropped|raised|lowered|changed|backed|brought) it [(up|down|back)] (to|at) <amount>`,
     setAnew,
     { examples: ['set point was thirty three i put it at thirty six'] },
+  ),
+  rule(
+    '[(i|we)] [just] (turned|set|moved|bumped|dropped|lowered|raised|brought|backed|knocked|cranked|changed) [the] (thermostat|stat|controller|control|set point|temp|temperature) [(up|down|back)] from <amount:before> [(up|down|back)] to <amount>',
+    setAnew,
+    {
+      tags: { quantity: 'setpointTemp' },
+      unheard: true,
+      examples: ['turned the thermostat down from forty to thirty five'],
+    },
   ),
   rule(
     `(running|has|have|seeing|with|carrying|showing|reading|getting|at|on|${I_GET}) (a|an) <amount> <quantity>`,

@@ -6,7 +6,7 @@ import { drawn, electrical, OHMS_AT, onCan, one } from './electrical.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { amountIn, readingOf } from './measure.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
-import { placeId, quantityId } from './slots.ts';
+import { placeId, quantityId, tagsIn } from './slots.ts';
 
 const CANS: readonly (PlaceId | null)[] = ['runCapacitor', 'startCapacitor'];
 
@@ -95,6 +95,16 @@ const SHOWS = `(it is [(only|just|still)] [(reading|showing|getting|at)]|it (rea
 const I_READ =
   '(i|we) (read|see|get|found|metered|measured|have [got]|got)|(i am|we are) (reading|getting|seeing|showing)';
 
+/** "Common to start and common to run both read two ohms": only with its unit, or where windings were ohmed. */
+const bothThere: Means = (tags, frame) => {
+  const places = [placeId(tags['place']), placeId(tagsIn(tags['second'])?.['place'])];
+  const amount = amountIn(tags);
+  const areWindings = places.every(isWinding);
+  if (!areWindings && amount.unit === null && !amount.overlimit) return null;
+  const readings = places.flatMap((place) => electrical(tags, place, frame) ?? []);
+  return readings.length === places.length ? { readings } : null;
+};
+
 /** What a meter shows, told of the place it is put to. */
 export const METERED_THERE_RULES: readonly Rule[] = [
   rule(`[(on|for|ok)] <the> <place> [<pause>] ${SHOWS} <amount>`, shownThere, {
@@ -144,6 +154,11 @@ export const METERED_THERE_RULES: readonly Rule[] = [
     '[(i|we)] [just] (ohmed|metered|ohm) [out] <the> <place> [<pause>] [(at|to|and got|and it is|it is|i got|i have got|got)] <amount>',
     ohmedThere,
     { unheard: true, examples: ['ohmed the drain heater at one sixty'] },
+  ),
+  rule(
+    '<the> <place> and <the> <place:second> [(are|is)] (both|each|both (are|is|at)) [(read|reads|reading|show|shows|test|tested|tests|say|says|measure|measured|came out|come out|came in|at|ohm out|ohmed out|ohm)] [at] <amount>',
+    bothThere,
+    { unheard: true, examples: ['start to ground and run to ground both read ol'] },
   ),
   rule('<the> <place> (is getting|gets|is seeing|sees|is only getting) <amount>', gotThere, {
     unheard: true,

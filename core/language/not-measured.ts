@@ -1,5 +1,5 @@
 import { startsClause } from './clause-start.ts';
-import { holdsNumber, spelledOut } from './own-reading.ts';
+import { FIGURE, holdsNumber, spelledOut } from './own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { spanIn } from './slots.ts';
 
@@ -53,6 +53,10 @@ const OTHERS =
 const isUnbroken = (frame: Frame): boolean =>
   !/^(?:\w+ )?(?:good|normal|healthy|typical|new)[,.;:!?]/i.test(frame.wordsOf(frame.span));
 
+/** "Checking the line side, two oh six" tells what was found there. */
+const isInOneBreath = (frame: Frame): boolean => !BROKEN_FIGURE.test(frame.wordsOf(frame.span));
+const BROKEN_FIGURE = new RegExp(`[,.;:] (?:${FIGURE})\\b`, 'i');
+
 export const NOT_MEASURED_RULES: readonly Rule[] = [
   rule(
     `[(and|but|so)] ${IT_AT(`((${WOULD}|${NOT}) [${HAVE}]|needs|takes|requires|wants|calls for|(should|would|could|might|may) be (getting|reading|showing|drawing|pulling))`)}`,
@@ -77,7 +81,11 @@ export const NOT_MEASURED_RULES: readonly Rule[] = [
   rule(
     `[(and|so|then)] (check|verify|confirm|make sure|be sure|look|looking|test|testing|see if|see whether|watch|wait|waiting|shoot|shooting|aim|aiming|checking) [(for|that|if|until)] [(you|we|i|it|there) [(have|has|get|gets|see|is|are|am)] [(got|getting|at|reading)]] (${FIGURE_AT}|${IT_AT(`[(is|are|reads|read|has|gets|at|stays)]`)})`,
     notRead,
-    { unheard: true, examples: ['check for two thirty volts at the contactor'] },
+    {
+      unheard: true,
+      only: isInOneBreath,
+      examples: ['check for two thirty volts at the contactor'],
+    },
   ),
   rule(
     `[(and|but)] (it|this|that|you|they|we|these|those) (takes|take|needs|need|wants|want|requires|require|calls for|call for|likes|like) ${FIGURE_AT}`,

@@ -29,6 +29,9 @@ const FEWEST_UNHEARD_OF = 3;
 const LEADS_TO_YEAR = new WordSet('in since during');
 const YEAR = /^(?:19|20)\d\d$/;
 
+const POINTING = new WordSet('the a an this that');
+const ENDS = new WordSet('and but so is was has in on with');
+
 const NONE: OpenNumbers = { unclaimed: [], counted: [] };
 const ANY_SIGNED = GRAMMAR.compile(SIGNED_NUMBER);
 let numbers = new Automata(GRAMMAR, [SIGNED_NUMBER]);
@@ -88,6 +91,7 @@ class NumberFinder implements OpenNumbers {
   /** Up to where a number that nobody claims is talk; `null` where it is not. */
   private talkFrom(at: number, end: number): number | null {
     if (this.countsThings(at, end)) return end + 1;
+    if (this.pointsAt(at, end)) return end;
     return this.isMoneyOrYear(at) || this.isEveryday(at) ? end : null;
   }
 
@@ -115,6 +119,14 @@ class NumberFinder implements OpenNumbers {
     if (number === undefined || at <= this.sentence.weighty.from) return false;
     if (this.sentence.text[number.start - 1] === '$') return true;
     return before !== undefined && LEADS_TO_YEAR.has(before) && YEAR.test(number.text);
+  }
+
+  /** "The valve's an electronic one": of which kind it is. */
+  private pointsAt(at: number, end: number): boolean {
+    const [which, kind, number, next] = this.tokens.slice(Math.max(0, at - 2), at + 2);
+    if (at < 2 || end > at + 1 || number?.text !== 'one') return false;
+    if (which === undefined || kind === undefined || kind.pause || number.pause) return false;
+    return POINTING.has(which) && (next === undefined || next.pause || ENDS.has(next));
   }
 
   /** Behind other words: "four apples" alone may yet have been meant for us. */

@@ -97,7 +97,7 @@ function placedAt(place: PlaceId | null, meaning: Meaning | null): Meaning | nul
 }
 
 /** A pressure control that opens tells its side's pressure at that moment. */
-const trippedAt: Means = (tags, frame): Meaning | null => {
+export const trippedAt: Means = (tags, frame): Meaning | null => {
   const part = partId(tags['part']);
   if (part !== 'highPressureSwitch' && part !== 'lowPressureSwitch') return null;
   const side = part === 'highPressureSwitch' ? 'headPressure' : 'suctionPressure';
@@ -107,6 +107,16 @@ const trippedAt: Means = (tags, frame): Meaning | null => {
     readings: [withMore(found, { event: 'tripped' })],
     findings: [{ part, state: 'tripped', words: found.words }],
   };
+};
+
+/** A pressure control that closes tells its side's pressure, too. */
+const closedAt: Means = (tags, frame): Meaning | null => {
+  const tripped = trippedAt(tags, frame);
+  const [read] = tripped?.readings ?? [];
+  const [found] = tripped?.findings ?? [];
+  if (read === undefined || found === undefined) return null;
+  const { event: _tripped, ...closing } = read;
+  return { readings: [closing], findings: [{ ...found, state: 'closed' }] };
 };
 
 /** A dial goes from one to nine: no control in degrees is turned all the way to such a figure. */
@@ -269,6 +279,11 @@ export const READING_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    '[(and|but|now|yeah|ok)] ((it|she|that|everything) is|i am|we are) [(still|now|only|just|back|right)] [(sitting|holding|running|hanging|riding|reading|showing|hovering|stuck|up|down|looking)] [(steady|up|down)] [(at|to)] <amount> (on|for|at) <the> <quantity>',
+    notElectrical(unlessOfPart),
+    { unheard: true, examples: ['it is still sitting at one ninety on the high side'] },
+  ),
+  rule(
     `[(it was|i had|there was|it had)] <amount> (on|at|of) <the> <quantity> ${ARRIVAL}`,
     notElectrical(asReading({ when: 'arrival' })),
     { examples: ['it was eighteen pounds on the suction when i hooked up'] },
@@ -384,6 +399,11 @@ export const READING_RULES: readonly Rule[] = [
   rule('it is <amount> out', outdoors, { apart: true, examples: ['it is ninety two out'] }),
   ...VACUUM_AND_TEST_RULES,
   ...WEIGHED_RULES,
+  rule(
+    '[the] <part> [(just|finally)] (closed|closes|made|reset) [(again|back|back (up|in|on)|right back (up|in|on))] at <amount>',
+    closedAt,
+    { unheard: true, examples: ['low pressure switch closed again at thirty two'] },
+  ),
   rule(
     '[the] <part> (opened|tripped|cut out|kicked out|went out|opens|trips|cuts out|tripped out|broke|dropped out|popped) [(out|open)] at <amount>',
     trippedAt,

@@ -56,6 +56,8 @@ export type Meaning = Partial<Omit<Utterance, 'text'>> & {
     readonly means: (quantity: QuantityId, place: PlaceId | null) => Meaning | null;
     readonly otherwise: Meaning;
   };
+  /** What was told last in the same sentence is told of this part, too; where nothing was, the words are kept. */
+  readonly also?: { readonly part: PartId; readonly words: string };
   /** The quantity that "it" is from here on, of which nothing was read yet. */
   readonly speaksOf?: QuantityId;
   /** The part that "it" is from here on, of which nothing is told yet. */

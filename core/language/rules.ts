@@ -83,6 +83,7 @@ import { TALK_RULES } from './talk.ts';
 import { DESCRIPTION_RULES } from './unit-description.ts';
 import { SEEN_AND_DONE_RULES } from './seen-and-done.ts';
 import { SEEN_RULES, UNSEEN_RULES } from './findings-seen.ts';
+import { TOLD_ALSO_RULES } from './told-also.ts';
 import { TURNED_ROUND_RULES } from './turned-round.ts';
 import { UNIT_TOLD_RULES } from './units-told.ts';
 import { UNNAMED_FAN_RULES } from './unnamed-fan.ts';
@@ -181,6 +182,7 @@ export const RULES: readonly Rule[] = [
   ...NO_LONGER_RULES,
   ...FINDING_RULES,
   ...TURNED_ROUND_RULES,
+  ...TOLD_ALSO_RULES,
   ...TOLD_BESIDE_RULES,
   ...FOUND_SO_RULES,
   ...LEAK_AND_VALVE_RULES,

@@ -4,7 +4,7 @@ import { HOPE_RULES } from './hopes.ts';
 import { BID, NOT_OF_THIS_UNIT } from './not-of-this-unit.ts';
 import { atClock } from './errands.ts';
 import { wordBefore, wordBehind } from './clause-start.ts';
-import { holdsNumber } from './own-reading.ts';
+import { goesOnMeasured, holdsNumber } from './own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from './rule.ts';
 import { numberIn, signedIn } from './slots.ts';
 import { WordSet } from './word-set.ts';
@@ -237,7 +237,7 @@ export const TALK_RULES: readonly Rule[] = [
   ),
   rule(
     '(last (time|visit|week|month|year|summer|winter|night|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|yesterday|the other day|previously|(a|one) (week|month|year) ago) <clause>',
-    nothing,
+    (_tags, frame) => (goesOnMeasured(frame.wordsOf(frame.span)) ? null : {}),
     { examples: ['last time head was two ten'] },
   ),
   rule(

@@ -88,7 +88,7 @@ const CHANGED: ReadonlyMap<string, number> = new Map([
   ...['correction', 'findings', 'work', 'commands'].map(
     (part) => [part, CHANGED_BY_OTHERS] as const,
   ),
-  ...['hearsay', 'ofIt', 'ofThat', 'recommendations'].map(
+  ...['hearsay', 'ofIt', 'ofThat', 'also', 'recommendations'].map(
     (part) => [part, CHANGED_BY_WHAT_WAS] as const,
   ),
 ]);

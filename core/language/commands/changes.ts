@@ -244,7 +244,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
     { only: takesBack, examples: ['take that back', 'undo', 'scratch that'] },
   ),
   rule(
-    '[(no|nope|no no|oops|sorry|wait|hold on)] (that is not right|that (is|was) wrong|that was not right)',
+    '[(no|nope|~~nah|no no|oops|sorry|wait|hold on)] (that is not right|that (is|was) wrong|that was not right)',
     notRight,
     { apart: true, examples: ['that is not right'] },
   ),

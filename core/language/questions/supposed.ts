@@ -27,12 +27,22 @@ const targetSupposing: Means = (tags, frame) => {
   return supposed === null ? null : ask({ ask: 'target', about, supposed });
 };
 
+const targetOfItSupposing: Means = (tags, frame) => {
+  const supposed = supposedIn('headPressure', tags, frame);
+  return supposed === null ? null : ask({ ask: 'target', about: null, supposed });
+};
+
 const THERE =
   '[(ambient|outside|outside air|out|out here|outdoors|air|weather|on the condenser|day)]';
 const SUPPOSING = `((at|with|in|for|on|when it is|if it is|if it was|if it were|with it) [(a|an|say)] <amount> ${THERE}|(with|at|when|if) [(the|an|a)] (ambient|air|outside air|outside) [(is|at|of|being|was|were)] <amount>)`;
 
 /** "What should head be at ninety five": of a day that need not be this one. */
 export const SUPPOSED_TARGETS: readonly Rule[] = [
+  rule(
+    `[${TELL}] (what|where) (should (it|that|this) [to] be|is (it|that|this) supposed to be) [at] ${SUPPOSING}`,
+    targetOfItSupposing,
+    { unheard: true, examples: ['what should it be on a ninety five degree day'] },
+  ),
   rule(
     `[${TELL}] (what|where|how high|how low) (should|would|ought|must|does) ${MY} <asked> [(to|need to|have to|want to)] (be|run|read|sit) [(running|sitting|reading)] ${SUPPOSING}`,
     targetSupposing,

@@ -97,7 +97,13 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~((drawer|lid|drawer front) (gasket|gaskets)|door gaskets|gasket|gaskets|door seal|seal)',
   ],
   door: ['door', '~((doors|(walk in|cooler|freezer|box|case|reach in) (door|doors))|lid|lids)'],
-  doorHeater: ['~door (heater|heaters)', '~(anti sweat|frame) (heater|heaters)', '~mullion heater'],
+  doorHeater: [
+    '~door (heater|heaters)',
+    '~(anti sweat|frame) (heater|heaters)',
+    '~mullion heater',
+    '~~(heater|heat) (tape|wire|cable) (on|in|around|for) [the] door [frame]',
+    '~~door (heater|heat) (tape|wire|cable)',
+  ],
   doorSwitch: ['door switch', '~light switch'],
   hinge: ['hinge', '~(hinges|door hinge|lid hinge|door hinges)'],
   light: [
