@@ -81,6 +81,8 @@ const HERE =
   '[(in here|around here|in this (kitchen|place|environment|room|heat|dust)|with all (this|that) (grease|dust|flour|lint|heat))]';
 const AGAIN =
   '(redone|re done|re pitched|repitched|rerouted|re routed|rerun|re run|resealed|re sealed|rewired|re wired|insulated|re insulated|reworked|replumbed|re hung|rehung|realigned|leveled)';
+/** "Fans in the freezer" are the evaporator's by their name. */
+const FAN_OF_BOX = /\bfans? in the\b/i;
 const INSIDE =
   '[(in|on|at) (the|that|this) (j box|junction box|panel|electrical box|control box|unit|box|case|conduit|reach in|walk in|cooler|freezer)]';
 const QUOTE =
@@ -198,7 +200,10 @@ export const ADVISED_SO_RULES: readonly Rule[] = [
   ),
   rule(
     `<the> <part> ${INSIDE} ((needs|need|should be|has to be|have to be|ought to be|needs to be|needs to get|should get) ${AGAIN}) ${TAIL}`,
-    todo,
+    (tags, frame) =>
+      tags['part'] === 'fan' && FAN_OF_BOX.test(frame.wordsOf(frame.span))
+        ? null
+        : todo(tags, frame),
     { unheard: true, tags: { work: 'repair' }, examples: ['wiring in that j box needs redone'] },
   ),
   rule(

@@ -3,6 +3,7 @@ import { PUT_RIGHT_RULES } from './commands/put-right.ts';
 import { DIALOGUE_COMMANDS } from './commands/dialogue.ts';
 import { FREE_CHANGES, FREE_COMMANDS, NEXT_UNIT } from './commands/spoken-freely.ts';
 import { LOOSE_COMMANDS } from './commands/loosely-told.ts';
+import { SAID_TWICE_COMMANDS } from './commands/said-twice.ts';
 import { STEP_COMMANDS } from './commands/steps.ts';
 import { TIMER_COMMANDS } from './commands/timers.ts';
 import type { Rule } from './rule.ts';
@@ -18,4 +19,5 @@ export const COMMAND_RULES: readonly Rule[] = [
   ...DIALOGUE_COMMANDS,
   ...LOOSE_COMMANDS,
   ...FREE_COMMANDS,
+  ...SAID_TWICE_COMMANDS,
 ];

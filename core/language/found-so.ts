@@ -298,7 +298,7 @@ export const FOUND_SO_RULES: readonly Rule[] = [
   rule(
     '[(and|but|then)] [(it|she|compressor|the compressor|the pump|then|just|keeps)] [(is|keeps|just|keeps on|still)] (clicking|kicking|cutting|tripping|dropping|going|shutting|cycling|trips|tripped|kicks|kicked|goes|went|cuts|cut) [right] [back] [(off|out)] on [(the|it is)] [(internal|thermal|motor)] (overload|klixon|thermal|overloads)',
     offOnOverload,
-    { unheard: true, examples: ['clicking off on the overload'] },
+    { unheard: true, only: startsClause, examples: ['clicking off on the overload'] },
   ),
   rule(
     '[(and|but|then|<pause>)] (it|she) [(is|keeps|just|keeps on|is still)] (tripping|popping|kicking|tripped|popped|opening) [(off|out)] (the|it is) [(internal|thermal|motor)] (overload|klixon|overloads) [out]',

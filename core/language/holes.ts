@@ -171,7 +171,7 @@ const SIZE = named(
       choice(
         choice(FRACTION, tokenClass('fraction')),
         parseShape(
-          '<number> (inch|amp|amps|volt|volts|v|v a|va|microfarad|~~mike|~~mikes|~~mic|watt|ton|horse|horsepower|hp|pole|foot|pound|ounce|gallon|quart|degree|rpm|cubic inch|cubic|mesh|conductor|gage|blade)',
+          '<number> (inch|amp|amps|volt|volts|v|v a|va|microfarad|watt|ton|horse|horsepower|hp|pole|foot|pound|ounce|gallon|quart|degree|rpm|cubic inch|cubic|mesh|conductor|gage|blade)',
           { number: NUMBER },
         ),
         parseShape('(single|double) pole'),

@@ -199,7 +199,20 @@ class Coverer {
       for (const at of cuts) barred.add(at);
       items = this.surest(barred);
     }
-    return items;
+    return items.some((_item, at) => this.takesFront(items, at))
+      ? items.filter((_item, at) => !this.takesFront(items, at))
+      : items;
+  }
+
+  /** "Coil measures twelve hundred ohms": no twelve, where no rule reads the rest. */
+  private takesFront(items: readonly Item[], at: number): boolean {
+    const end = items[at]?.end ?? this.length;
+    return (
+      end < this.length &&
+      items[at + 1]?.start !== end &&
+      this.sentence.isInsideNumber(end) &&
+      this.sentence.isNumberAcross(end)
+    );
   }
 
   /** A rule that reads all of it by itself is the best cover that there can be. */
@@ -218,14 +231,14 @@ class Coverer {
   private cutsIn(items: readonly Item[]): readonly number[] {
     const cuts: number[] = [];
     let before: Item | null = null;
-    for (const item of items) {
+    for (const [at, item] of items.entries()) {
       const isCut =
         before !== null &&
         (before.end === item.start
           ? cutsWrongly(before, item) || this.sentence.tokens[item.start]?.text === 'point'
           : this.isNoughtBetween(before, item));
       const isBroken = isCut ? this.sentence.isNumberAcross(item.start) : this.takesLast(item);
-      if (isBroken) cuts.push(item.start);
+      if (isBroken || this.takesFront(items, at)) cuts.push(item.start);
       before = item;
     }
     return cuts;

@@ -309,7 +309,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `(${SHOULD}|recommend|suggest) [(we|they|to)] <todo> <the> <part> [(back|on)] (up|down|in|out|by|to) [(by|to|about|another)] <amount> ${TAIL}`,
+    `(${SHOULD}|recommend|suggest) [(we|they|to)] <todo> <the> <part> [(back|on)] (up|down|in|out|by|to) [(by|to|another)] <amount> ${TAIL}`,
     todo,
     { unheard: true, examples: ['recommend we adjust the thermostat down two degrees'] },
   ),

@@ -21,6 +21,7 @@ import { LEFT_OPEN_RULES } from './left-open.ts';
 import { LOOSE_RULES } from './loosely-said.ts';
 import { MEMO_RULES } from './memos.ts';
 import { METERED_RULES } from './metered-so.ts';
+import { FAILED_SO_RULES, PART_OF_PART_RULES } from './part-of-part.ts';
 import { PLACE_NAME_RULES, SITE_NAME_RULES } from './named-places.ts';
 import { NAMED_PART_RULES } from './named-parts.ts';
 import { NAME_RULES } from './name-facts.ts';
@@ -180,7 +181,9 @@ export const RULES: readonly Rule[] = [
   ...SEEN_RULES,
   ...BIT_RULES,
   ...NO_LONGER_RULES,
+  ...FAILED_SO_RULES,
   ...FINDING_RULES,
+  ...PART_OF_PART_RULES,
   ...TURNED_ROUND_RULES,
   ...TOLD_ALSO_RULES,
   ...TOLD_BESIDE_RULES,

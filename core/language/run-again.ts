@@ -165,7 +165,7 @@ export const RUN_RULES: readonly Rule[] = [
     { examples: ['pulled the disconnect and locked it'] },
   ),
   rule(
-    '<the> <part> [(just|finally)] (opened|closed|opens|closes|made|broke|cut out|cut in|let go|terminated|snapped (open|closed)) [(again|back|back (up|in|on)|right back (up|in|on))] at <amount> [(on its own|on it is own|like it should|by itself|as it should)]',
+    '<the> <part> (opened|closed|opens|closes|made|broke|cut out|cut in|let go|terminated|snapped (open|closed)) at <amount> [(on its own|on it is own|like it should|by itself|as it should)]',
     actedAt,
     { examples: ['thermostat opened at fifty five'] },
   ),

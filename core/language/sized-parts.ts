@@ -48,6 +48,15 @@ export const SIZED_PART_RULES: readonly Rule[] = [
     examples: ['put a five microfarad run cap in'],
   }),
   rule(
+    `${I} (put|got|stuck) [in] ${A} ${NEW} <number:rated> (mike|mikes|mic) ${NEW} <part> [(in|on)] [(it|there)]`,
+    unlessStowed,
+    {
+      tags: { work: 'add' },
+      unheard: true,
+      examples: ['put a new fifteen mike run cap in'],
+    },
+  ),
+  rule(
     `${THE} <size> <part> (is|was|are|were|has|had|looks|~just|~keeps|~kept) <very> <state>`,
     // Nothing draws that.
     stateOf('state'),

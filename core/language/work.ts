@@ -154,6 +154,11 @@ export const WORK_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    `${I} <done> <the> (leaking|leaky|frozen [up]|iced [up]|clogged [up]|plugged [up]|burnt [(out|up)]|dead|blown|stuck|cracked|corroded|noisy|kinked|tripped|seized|pitted|welded|weak|rusted) <part>`,
+    done,
+    { unheard: true, examples: ['repaired the leaking joint'] },
+  ),
+  rule(
     `<the> [new] <part> (has been|have been|is been|was|were|got|is|are) [all] <done>`,
     unlessSetTo,
     {

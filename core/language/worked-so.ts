@@ -129,6 +129,9 @@ const NOTCHES =
   '[by] [about] (a|another|<number>|a couple [of]|a few) (notch|notches|click|clicks|hair|touch|tad|smidge|number|numbers|turn|turns)';
 
 /** What was done, in the words that a trade has for it beside the everyday ones. */
+/** Which service valve it is, its name tells. */
+const SIDE_OF_VALVE = /\b(?:suction|liquid|discharge)\b/i;
+
 export const WORKED_SO_RULES: readonly Rule[] = [
   rule(`${I} <done> and <done:then> [(off|out|down|up)] <the> <part>`, didBoth, {
     unheard: true,
@@ -268,7 +271,8 @@ export const WORKED_SO_RULES: readonly Rule[] = [
   rule(
     `${I} (brazed|rebrazed|soldered|welded|sweated) [(up|over|shut|in)] <the> [(suction line|liquid line|discharge line|suction|liquid|drain)] <part> [(up|shut)] [with [<number> percent] [(rod|solder|stick|sticks)]]`,
     (tags, frame) =>
-      /\b(?:with|up|line (?:joint|fitting|connection))\b/i.test(frame.wordsOf(frame.span))
+      /\b(?:with|up|line (?:joint|fitting|connection))\b/i.test(frame.wordsOf(frame.span)) &&
+      !SIDE_OF_VALVE.test(tags['part'] === 'serviceValve' ? frame.wordsOf(frame.span) : '')
         ? did('repair')(tags, frame)
         : null,
     { unheard: true, examples: ['brazed up the suction line joint with fifteen percent rod'] },

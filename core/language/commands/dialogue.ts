@@ -76,34 +76,6 @@ const allAre = (which: 'before' | 'after'): string =>
     which === 'before' ? `[(everything|all [of] (it|this|that))] ${SO_FAR}` : ''
   }${which === 'after' ? `[(everything|anything|all|whatever|what) [(i (say|give you|tell you|call out|read))]] ${FROM_NOW}` : ''} (is|was|are|counts as|goes (under|in as|down as)|will be) [(the|my|our)] ${which})`;
 
-const FOR_A_BIT = '[[for] (a|one|just a) (second|sec|minute|moment|bit)]';
-const HOLD = `(hang on|hold on|hold up|hold it|wait|whoa|stop|pause|give me ${FOR_A_BIT}|one (second|sec|minute|moment))`;
-const NOT_HEARD =
-  '[i] (did not|could not|can not|do not) (hear|catch|get) (you|that|it|all of that)';
-const AGAIN_PLEASE =
-  '(what did you [just] say|what would you [just] say|say (that|it) again|repeat that|what was that|come again|one more time|again [please])';
-
-/** Nobody waits for an answer: "hang on, hold up, pause" says one thing. */
-const SAID_TWICE = [
-  {
-    does: 'pause',
-    said: `${HOLD} ${FOR_A_BIT} [<pause>] [(and|just)] (${HOLD}|(stop|quit) (listening|talking)|mute|be quiet) ${FOR_A_BIT} [<pause>] [(pause|stop|wait|(stop|quit) listening)]`,
-  },
-  {
-    does: 'resume',
-    said: '[(ok|alright|all right)] (i am back|back|i am here|here i am) [<pause>] [(you can|go ahead and|let us)] (resume|continue|go on|go ahead|keep going|start listening|listen|carry on) [(now|again)]',
-  },
-  {
-    does: 'help',
-    said: '(what can (you|i) (do|say|ask) [<pause>] [i need] help|help [me] [<pause>] what can (you|i) (do|say|ask))',
-  },
-  {
-    does: 'repeat',
-    said: `(sorry|wait|huh|what|pardon|excuse me) [<pause>] [${NOT_HEARD}] [<pause>] ${AGAIN_PLEASE}`,
-  },
-  { does: 'repeat', said: `${NOT_HEARD} [<pause>] [can you] ${AGAIN_PLEASE}` },
-] as const;
-
 /** Steering the dialogue and the visit. */
 export const DIALOGUE_COMMANDS: readonly Rule[] = [
   heardCommand(
@@ -140,9 +112,6 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     '(resume|go on|~(start listening|listen|wake up|i am back|go ahead|continue|unmute|carry on|keep going|ok i am back|back|listen up|you can listen [(now|again)]|start listening again))',
     plain('resume'),
     { alone: true, examples: ['resume', 'go on', 'i am back'] },
-  ),
-  ...SAID_TWICE.map(({ does, said }) =>
-    rule(said, plain(does), { unheard: true, alone: true, examples: [] }),
   ),
   heardCommand(
     '(yes|yeah|~(yep|yup|correct|right|affirmative|that is (right|correct|fine)|sure|confirm|confirmed|yes it is|yes sir|you got it|exactly|sounds good|uh huh|it is|that is what i said|yes please|do it))',

@@ -43,7 +43,11 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
   temperatureControl: ['thermostat', 'temperature control', '~(temp control|stat|cold control)'],
   defrostTimer: ['defrost timer', '~(defrost clock|time clock|timer)'],
   overload: ['overload', '~(overload protector|thermal overload|klixon|internal overload)'],
-  startRelay: ['start relay', '~(relay|potential relay)'],
+  startRelay: [
+    'start relay',
+    '~(relay|potential relay)',
+    '~~[(start|potential|current)] relay coil',
+  ],
   startCapacitor: ['start capacitor', '~start cap'],
   runCapacitor: ['run capacitor', '~(run cap|capacitor|cap)'],
   liquidLineSolenoid: [
