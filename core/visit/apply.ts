@@ -7,7 +7,7 @@ import { applyFact } from './facts.ts';
 import { markAfter, markBefore, phaseOf } from './phases.ts';
 import { isPreparation } from './preparations.ts';
 import type { VisitState } from './state.ts';
-import { applyTimer } from './timers.ts';
+import { applyTimer, wantedWithout } from './timers.ts';
 import type { ReadingEntry } from './views.ts';
 
 /**
@@ -112,9 +112,10 @@ function settle(state: VisitState, event: VisitEvent): VisitState {
       return { ...state, leftOver: state.leftOver.filter(({ id }) => id !== event.target) };
     case 'readingWanted':
       return { ...state, wanted: event.quantity, wantedPlace: event.place ?? null };
+    case 'timerStopped':
+      return { ...state, ...wantedWithout(state, event), timers: applyTimer(state.timers, event) };
     case 'timerStarted':
     case 'timerExtended':
-    case 'timerStopped':
     case 'timerRang':
       return { ...state, timers: applyTimer(state.timers, event) };
     case 'beforeMarked':

@@ -1,5 +1,5 @@
 import type { Command } from '../language/utterance.ts';
-import { timedWorkOf, type TimedWorkId } from '../terms/timed-work.ts';
+import { TIMED_WORK, timedWorkOf, type TimedWorkId } from '../terms/timed-work.ts';
 import type { VisitEvent } from './events.ts';
 import type { Keeping } from './keeping.ts';
 import type { Timer, VisitState } from './state.ts';
@@ -45,6 +45,19 @@ function extended(
     endsAt: from + minutes * MINUTE_MS,
     rangAt: null,
   };
+}
+
+type Wanted = Pick<VisitState, 'wanted' | 'wantedPlace'>;
+
+/** What a stopped timer would have asked for is not waited for either, unless another one that counts asks for it. */
+export function wantedWithout(
+  { timers, wanted, wantedPlace }: VisitState,
+  { target }: Extract<TimerEvent, { type: 'timerStopped' }>,
+): Wanted {
+  const asking = timers.filter(({ work }) => work !== null && TIMED_WORK[work].asks === wanted);
+  const isItsOwn = asking.some(({ id }) => id === target);
+  const isAnothers = asking.some(({ id, rangAt }) => id !== target && rangAt === null);
+  return isItsOwn && !isAnothers ? { wanted: null, wantedPlace: null } : { wanted, wantedPlace };
 }
 
 /** Those that still count, the next to ring first; nothing rings on a finished visit. */

@@ -78,6 +78,24 @@ describe('work by the clock', () => {
     expect(timedVisit([0, 'how long left']).last.verdicts).toMatchObject([{ reason: 'noTimer' }]);
   });
 
+  it('waits no longer for the reading of one that was stopped', () => {
+    const stopped = timedVisit([0, 'ten minutes on the vacuum hold'], [1, 'cancel the timer']);
+    expect(stopped.turns[0]?.state.wanted).toBe('vacuum');
+    expect(stopped.last.state.wanted).toBeNull();
+    const others = timedVisit(
+      [0, 'ten minutes on the vacuum hold'],
+      [1, 'twenty minutes for the defrost'],
+      [2, 'cancel the defrost timer'],
+    );
+    expect(others.last.state.wanted).toBe('vacuum');
+    const two = timedVisit(
+      [0, 'twenty minutes on the vacuum'],
+      [1, 'ten minutes on the vacuum hold'],
+      [2, 'cancel the timer'],
+    );
+    expect(two.last.state.wanted).toBe('vacuum');
+  });
+
   it('is taken back like anything else that was said', () => {
     const visit = timedVisit(
       [0, 'ten minutes on the vacuum hold'],
