@@ -75,6 +75,8 @@ const WORDED: Worded = {
     open === 0
       ? plain('Finished. The note is ready.')
       : line`Finished. ${counted(open, 'open question')} in the note: settle ${open === 1 ? 'it' : 'them'} there.`,
+  nothingToFinish: () => plain('There is no visit to finish yet. Name the unit, or say a reading.'),
+  alreadyFinished: () => plain('This visit is finished already. The note is ready.'),
   finishHeld: ({ left }) => finishHeldSaid(left),
   stillOpen: ({ left }) => stillOpenSaid(left),
   finishedAnyway: ({ left }) => finishedAnywaySaid(left),

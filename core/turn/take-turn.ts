@@ -210,8 +210,14 @@ const EFFECTS: Partial<Record<Command['do'], SessionEffect>> = {
   finishAnyway: 'finish',
 };
 
+/** Asked to finish, and not done. */
+const GOES_ON: ReadonlySet<Acknowledgement['kind']> = new Set<Acknowledgement['kind']>([
+  'finishHeld',
+  'nothingToFinish',
+]);
+
 function effectOf(utterance: Utterance, kept: Addition): SessionEffect | null {
-  if (kept.acknowledgements.some(({ kind }) => kind === 'finishHeld')) return null;
+  if (kept.acknowledgements.some(({ kind }) => GOES_ON.has(kind))) return null;
   const commanded = utterance.commands.map((command) => EFFECTS[command.do]).find(Boolean);
   const asksForNote = utterance.questions.some((question) => question.ask === 'note');
   return commanded ?? (asksForNote ? 'readNote' : null);

@@ -34,6 +34,8 @@ export type Acknowledgement =
   /** `named`: its unit was said in the same breath. */
   | { readonly kind: 'opened'; readonly named?: true }
   | { readonly kind: 'finished'; readonly open: number }
+  | { readonly kind: 'nothingToFinish' }
+  | { readonly kind: 'alreadyFinished' }
   /** Not finished: this is still open. */
   | { readonly kind: 'finishHeld'; readonly left: readonly LeftOpen[] }
   /** After that, something was put back: what is left now. */

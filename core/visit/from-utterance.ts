@@ -94,9 +94,10 @@ function always(body: EventBody, acknowledgement: Acknowledgement | null): Keepe
   return () => ({ bodies: [body], acknowledgement });
 }
 
-/** The first sentence that keeps anything opens the visit; small talk does not. */
+/** The first sentence that keeps anything opens the visit; small talk does not, and nor does its end. */
 function opening(utterance: Utterance): Keeper {
-  const { text, ...parts } = utterance;
+  const { text, ...said } = utterance;
+  const parts = { ...said, commands: said.commands.filter((command) => !isFinish(command)) };
   const keepsSomething = Object.values(parts).some((list) => list.length > 0);
   return (state) =>
     state.visit !== null || !keepsSomething
@@ -178,9 +179,8 @@ function obey(command: Command, state: VisitState): Keeping {
     case 'no':
       return settle(command.do === 'yes', state);
     case 'finish':
-      return finish(state);
     case 'finishAnyway':
-      return finished(state);
+      return end(command.do, state);
     case 'leaveSteps':
       return {
         bodies: [{ type: 'stepsLeft', v: 1 }],
@@ -225,6 +225,16 @@ const ENDING: ReadonlySet<Command['do']> = new Set<Command['do']>([
   'finishAnyway',
 ]);
 
+const isFinish = ({ do: what }: Command): boolean => what === 'finish' || what === 'finishAnyway';
+
+/** A finished visit is not finished again: one more was opened for that, and stood empty in front of the note. */
+function end(how: 'finish' | 'finishAnyway', state: VisitState): Keeping {
+  if (state.visit === null) return { bodies: [], acknowledgement: { kind: 'nothingToFinish' } };
+  if (state.finishedAt !== null)
+    return { bodies: [], acknowledgement: { kind: 'alreadyFinished' } };
+  return how === 'finish' ? finish(state) : finished(state);
+}
+
 /** What was opened and not closed is said before the visit may end: forgotten, a bypass stays in for years. */
 function finish(state: VisitState): Keeping {
   const left = leftOpen(state);
@@ -238,7 +248,7 @@ function finish(state: VisitState): Keeping {
 function finished(state: VisitState): Keeping {
   const left = leftOpen(state);
   return {
-    bodies: state.visit === null ? [] : [{ type: 'visitFinished', v: 1 }],
+    bodies: [{ type: 'visitFinished', v: 1 }],
     acknowledgement:
       left.length > 0
         ? { kind: 'finishedAnyway', left }

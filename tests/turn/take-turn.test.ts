@@ -35,6 +35,20 @@ describe('one sentence through the whole core', () => {
     expect(supplied?.verdicts).toMatchObject([{ kind: 'known', about: 'superheat', unit: 'dF' }]);
   });
 
+  it.each(['finish', 'finish anyway'])('does not end a finished visit again: “%s”', (words) => {
+    const turn = last('box forty four', "that's it, finish", words);
+    expect(turn.events).toEqual([]);
+    expect(turn.reply.text).toBe('This visit is finished already. The note is ready.');
+    expect(turn.effect).toBe('finish');
+  });
+
+  it.each(['finish', 'finish anyway'])('opens no visit in order to end it: “%s”', (words) => {
+    const turn = last(words);
+    expect(turn.events).toEqual([]);
+    expect(turn.reply.text).toContain('There is no visit to finish yet.');
+    expect(turn.effect).toBeNull();
+  });
+
   it('takes a bare number for the reading it has just asked for', () => {
     const turn = last(R134A, 'suction eighteen', "what's my superheat", 'twenty nine');
     expect(turn.state.readings.at(-1)?.reading).toMatchObject({
