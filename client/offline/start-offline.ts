@@ -1,6 +1,6 @@
 import type { DeviceLog } from './event-log.ts';
 import { openIndexedDbLog } from './indexed-db-log.ts';
-import { type StorageKeeping, keepStorage } from './keep-storage.ts';
+import { keepStorageOnceUsed } from './keep-storage.ts';
 import { createPostEvents } from './post-events.ts';
 import { type OfflinePage, keepPageOffline } from './service-worker.ts';
 import { type Sync, type SyncState, createSync } from './sync.ts';
@@ -9,7 +9,6 @@ export interface Offline {
   readonly log: DeviceLog;
   readonly sync: Sync;
   readonly page: OfflinePage;
-  readonly storage: Promise<StorageKeeping>;
 }
 
 export type OfflineStart =
@@ -37,10 +36,8 @@ export async function startOffline(onSync: (state: SyncState) => void): Promise<
     serviceWorker: import.meta.env.DEV ? undefined : offered('serviceWorker'),
     reload: () => location.reload(),
   });
-  return {
-    kind: 'started',
-    offline: { log, sync, page, storage: keepStorage(offered('storage')) },
-  };
+  keepStorageOnceUsed(log, offered('storage'));
+  return { kind: 'started', offline: { log, sync, page } };
 }
 
 /** Background sync exists in Chromium alone: opening, coming back into view and the network's return are everywhere. */

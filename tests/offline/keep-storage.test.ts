@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { keepStorage } from '../../client/offline/keep-storage.ts';
+import { keepStorage, keepStorageOnceUsed } from '../../client/offline/keep-storage.ts';
+import { createMemoryDisk, createMemoryLog } from '../../client/offline/memory-log.ts';
+import { opened } from '../contracts/sample-events.ts';
+import { settled } from '../client/scripted.ts';
+import { createStamp, DEVICE } from '../support/stamp.ts';
 
 function storageThat(persisted: boolean, grants: boolean) {
   let asked = 0;
@@ -39,5 +43,32 @@ describe('asking the browser to keep the log', () => {
       'unknown',
       'unknown',
     ]);
+  });
+
+  it('asks when the first thing is recorded, not before, and not again', async () => {
+    const storage = storageThat(false, true);
+    const stamp = createStamp();
+    const log = createMemoryLog(createMemoryDisk(DEVICE));
+    keepStorageOnceUsed(log, storage);
+    await settled();
+    expect(storage.asked()).toBe(0);
+    for (const event of [stamp(opened), stamp(opened)]) {
+      await log.append([event]);
+      await settled();
+      expect(storage.asked()).toBe(1);
+    }
+  });
+
+  it('does not ask because another tab lets this one write', async () => {
+    const storage = storageThat(false, true);
+    let told: () => void = () => undefined;
+    const onChange = (listener: () => void) => {
+      told = listener;
+      return () => undefined;
+    };
+    keepStorageOnceUsed({ lastSeq: 3, onChange }, storage);
+    told();
+    await settled();
+    expect(storage.asked()).toBe(0);
   });
 });
