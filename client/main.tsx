@@ -1,3 +1,4 @@
+import './without-eval.ts';
 import { render } from 'preact';
 import { CIRCUIT_STEPS } from '../core/advice/circuit/ready-circuits.ts';
 import { namesIn } from '../core/language/known-names.ts';
