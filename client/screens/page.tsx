@@ -94,6 +94,7 @@ function OpenTab({ session, tools, onWords }: PageProps & { onWords: (said: stri
           <OpenQuestions visit={visit} onTakeUp={() => send({ kind: 'questionTakenUp' })} />
           <Sheet
             lines={ledgerLines(visit, tools.judge(visit))}
+            questions={visit.doubts.length + visit.leftOver.length}
             onBlank={(quantity) => send({ kind: 'readingWanted', quantity })}
           />
           <button

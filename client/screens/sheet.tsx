@@ -4,19 +4,22 @@ import type { LedgerLine } from './sheet-model.ts';
 
 interface SheetProps {
   readonly lines: readonly LedgerLine[];
+  /** How many questions stand above it. */
+  readonly questions: number;
   readonly onBlank: (quantity: QuantityId) => void;
 }
 
 /** A ledger: every reading in its place, blanks to be pressed and answered with a bare number. */
-export function Sheet({ lines, onBlank }: SheetProps) {
+export function Sheet({ lines, questions, onBlank }: SheetProps) {
   const body = useRef<HTMLTableSectionElement>(null);
   const shown = lines.find((line) => line.newest) ?? lines.find((line) => line.wanted);
   const place = shown && `${shown.id} ${shown.before ?? ''} ${shown.after ?? ''}`;
+  // WebKit does not hold the rows in their place when something comes to stand above them.
   useEffect(() => {
     const row = body.current?.querySelector<HTMLElement>('[data-newest]');
     const panel = row?.closest('.panel');
     if (row && panel) panel.scrollTop += offsetUnderHead(row, panel);
-  }, [place]);
+  }, [place, questions]);
   return (
     <table class="ledger">
       <thead>
