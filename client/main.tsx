@@ -5,17 +5,18 @@ import { namesIn } from '../core/language/known-names.ts';
 import { draftNote } from '../core/note/draft-note.ts';
 import { noteText } from '../core/note/note-text.ts';
 import { browserPorts, type Listening } from './browser-ports.ts';
-import type { DeviceLog, EventLog } from './offline/event-log.ts';
+import type { DeviceLog } from './offline/event-log.ts';
 import { createMemoryLog } from './offline/memory-log.ts';
 import type { DeviceChoice } from './offline/device-choice.ts';
-import { startOffline, type Offline } from './offline/start-offline.ts';
+import { afterDelay, startOffline, type Offline } from './offline/start-offline.ts';
 import type { SyncState } from './offline/sync.ts';
 import { becomesWriter } from './offline/writer-lock.ts';
 import './page.css';
+import { BeforePage } from './screens/before-page.tsx';
 import { judgeOf } from './screens/judge.ts';
 import { Page, type PageTools } from './screens/page.tsx';
-import { offlineWords, STORAGE_OFF_WORDS } from './screens/words.ts';
-import { firstSession, readVisit } from './state/first-session.ts';
+import { NOT_OPENED, offlineWords, OPENING, STORAGE_OFF_WORDS } from './screens/words.ts';
+import { firstSessionOrFresh, readVisit, unstoredSession } from './state/first-session.ts';
 import { knownNames } from './state/known-names.ts';
 import { pastVisits } from './state/past-visits.ts';
 import type { VoiceTeaching } from './teaching/voice-teaching.ts';
@@ -26,14 +27,20 @@ import type { Session } from './state/session.ts';
 import type { SpareVoiceChoice } from './voice/voice.ts';
 
 /** Opens the device's log, goes on with the visit that was open, and draws the page at every change. */
-async function openPage(root: HTMLElement): Promise<void> {
+async function openPage(root: HTMLElement, onOpened: () => void): Promise<void> {
   let onSync: (state: SyncState) => void = () => undefined;
   const started = await startOffline((state) => onSync(state));
   const offline = started.kind === 'started' ? started.offline : null;
   const log = offline?.log ?? createMemoryLog();
+  const unstored = started.kind === 'failed' ? started.why : null;
   const ports = browserPorts(log);
   const writes = offline ? becomesWriter(offline.log) : null;
-  const runner = createRunner(ports, await startingSession(ports.log, offline));
+  const runner = createRunner(
+    ports,
+    unstored === null
+      ? await firstSessionOrFresh(ports.log, afterDelay)
+      : unstoredSession(unstored),
+  );
   void writes?.then(() => runner.send({ kind: 'becameWriter' }));
   void knownNames(ports.log, namesIn(ports.partsCarried.read())).then((names) =>
     runner.send({ kind: 'namesKnown', names }),
@@ -43,6 +50,7 @@ async function openPage(root: HTMLElement): Promise<void> {
   onSync(offline?.sync.state ?? { kind: 'resting', unsynced: 0 });
   const tools = toolsOf(runner, { ...ports, log }, offline);
   const draw = (session: Session): void => render(<Page session={session} tools={tools} />, root);
+  onOpened();
   runner.subscribe(draw);
   draw(runner.session());
   if (offline) takeUpdateBetweenVisits(offline, runner);
@@ -58,11 +66,6 @@ function readyOneByOne([step, ...rest]: readonly (() => void)[]): void {
     step();
     readyOneByOne(rest);
   });
-}
-
-async function startingSession(log: EventLog, offline: Offline | null): Promise<Session> {
-  const session = await firstSession(log);
-  return offline ? session : { ...session, notice: { kind: 'storageOff' } };
 }
 
 interface PagePorts extends Ports {
@@ -110,9 +113,24 @@ function takeUpdateBetweenVisits({ page }: Offline, runner: Runner): void {
 
 function warnBeforeLoss(runner: Runner): void {
   window.addEventListener('beforeunload', (event) => {
-    if (runner.session().unkept > 0) event.preventDefault();
+    const { unkept, unstored, visit } = runner.session();
+    if (unkept > 0 || (unstored !== null && visit.visit !== null)) event.preventDefault();
   });
 }
 
+/** Long enough that a page which opens as it should shows nothing else before. */
+const LONG_MS = 1_000;
+
+async function openOrTell(root: HTMLElement): Promise<void> {
+  const callOff = afterDelay(LONG_MS, () => render(<BeforePage told={OPENING} />, root));
+  try {
+    await openPage(root, callOff);
+  } catch (error) {
+    callOff();
+    console.error(error);
+    render(<BeforePage told={NOT_OPENED} onPress={() => location.reload()} />, root);
+  }
+}
+
 const root = document.getElementById('page');
-if (root) void openPage(root);
+if (root) void openOrTell(root);

@@ -11,6 +11,7 @@ import {
 import type { AppendResult, DeviceLog } from './event-log.ts';
 import { lastSeqOf, readAfter, readOpenVisit, readVisit, readVisits } from './indexed-db-reads.ts';
 import { readRows, toExportLine } from './log-rows.ts';
+import { type StorageFault, storageFault } from './storage-fault.ts';
 import { type Locks, type WriterLock, holdWriterLock } from './writer-lock.ts';
 
 export interface IndexedDbLogOptions {
@@ -23,7 +24,7 @@ export interface IndexedDbLogOptions {
 
 export type OpenLogResult =
   | { readonly kind: 'opened'; readonly log: DeviceLog }
-  | { readonly kind: 'failed'; readonly message: string };
+  | { readonly kind: 'failed'; readonly why: StorageFault; readonly message: string };
 
 /**
  * Opens the device's log, making the device's id on first use. The browser's storage may be switched off (a
@@ -40,7 +41,7 @@ export async function openIndexedDbLog(options: IndexedDbLogOptions = {}): Promi
     return { kind: 'opened', log: log.port };
   } catch (error) {
     connection.close();
-    return { kind: 'failed', message: messageOf(error) };
+    return { kind: 'failed', why: storageFault(error), message: messageOf(error) };
   }
 }
 

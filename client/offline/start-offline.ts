@@ -1,5 +1,7 @@
+import type { After } from './back-off.ts';
 import type { DeviceLog } from './event-log.ts';
-import { openIndexedDbLog } from './indexed-db-log.ts';
+import { inTime } from './in-time.ts';
+import { type OpenLogResult, openIndexedDbLog } from './indexed-db-log.ts';
 import { keepStorageOnceUsed } from './keep-storage.ts';
 import { createPostEvents } from './post-events.ts';
 import { type OfflinePage, keepPageOffline } from './service-worker.ts';
@@ -13,20 +15,17 @@ export interface Offline {
 
 export type OfflineStart =
   | { readonly kind: 'started'; readonly offline: Offline }
-  | { readonly kind: 'failed'; readonly message: string };
+  | Extract<OpenLogResult, { kind: 'failed' }>;
 
 /** Opens the device's log and starts everything that keeps the page working without the network. */
 export async function startOffline(onSync: (state: SyncState) => void): Promise<OfflineStart> {
-  const opened = await openIndexedDbLog({ locks: offered('locks') });
+  const opened = await openLog();
   if (opened.kind === 'failed') return opened;
   const { log } = opened;
   const sync = createSync({
     log,
     post: createPostEvents((url, init) => fetch(url, init)),
-    after: (delayMs, run) => {
-      const timer = setTimeout(run, delayMs);
-      return () => clearTimeout(timer);
-    },
+    after: afterDelay,
     onState: onSync,
   });
   wakeWithThePage(sync);
@@ -39,6 +38,22 @@ export async function startOffline(onSync: (state: SyncState) => void): Promise<
   keepStorageOnceUsed(log, offered('storage'));
   return { kind: 'started', offline: { log, sync, page } };
 }
+
+/** One that opens after all, too late, must not hold the lock of the tab that writes. */
+async function openLog(): Promise<OpenLogResult> {
+  const opening = openIndexedDbLog({ locks: offered('locks') });
+  try {
+    return await inTime(opening, afterDelay);
+  } catch (error) {
+    void opening.then((late) => late.kind === 'opened' && late.log.close());
+    return { kind: 'failed', why: 'broken', message: String(error) };
+  }
+}
+
+export const afterDelay: After = (delayMs, run) => {
+  const timer = setTimeout(run, delayMs);
+  return () => clearTimeout(timer);
+};
 
 /** Background sync exists in Chromium alone: opening, coming back into view and the network's return are everywhere. */
 function wakeWithThePage(sync: Sync): void {

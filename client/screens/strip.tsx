@@ -1,11 +1,11 @@
 import type { Session } from '../state/session.ts';
 import { shownMode } from './shown-mode.ts';
 import { unitName } from './unit-name.ts';
-import { STATE_WORDS } from './words.ts';
+import { STATE_WORDS, UNSTORED_STANDING } from './words.ts';
 
 /** Which unit, which refrigerant, and the state in a word. */
 export function Strip({ session }: { session: Session }) {
-  const { visit, unkept, hearing } = session;
+  const { visit, unkept, unstored, hearing } = session;
   const mode = shownMode(session);
   return (
     <header class="strip">
@@ -16,6 +16,11 @@ export function Strip({ session }: { session: Session }) {
         <p class="blank">refrigerant?</p>
       )}
       {unkept > 0 && <p class="unkept">{unkept} not kept</p>}
+      {unstored !== null && (
+        <p class="unkept" data-testid="unstored">
+          {UNSTORED_STANDING}
+        </p>
+      )}
       <p
         class="state"
         data-testid="state"

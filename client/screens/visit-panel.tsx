@@ -33,7 +33,7 @@ export function VisitPanel(props: VisitPanelProps) {
   const { session, listVisits, onOpen, onNewVisit, onSettings } = props;
   return (
     <div class="visit-tab">
-      <p data-testid="unsynced">{unsyncedWords(session.unsynced, session.unkept)}</p>
+      <p data-testid="unsynced">{unsyncedWords(session)}</p>
       <Later words={props.offlineWords} />
       <button type="button" class="wide" data-testid="new-visit" onClick={onNewVisit}>
         new visit

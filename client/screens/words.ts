@@ -5,13 +5,25 @@ import {
   voiceAboveNoise,
 } from '../../core/hearing/earshot.ts';
 import { timerTitles } from '../../core/replies/timer-sentences.ts';
+import type { StorageFault } from '../offline/storage-fault.ts';
 import type { Readiness } from '../offline/service-worker.ts';
 import type { Deafness } from '../ear/deafness.ts';
 import type { EarNews } from '../ear/ear.ts';
 import type { EarChoice } from '../ear/native/chosen-ear.ts';
 import type { EngineAlone, EngineUse, EngineWish } from '../recogniser/team/engine-use.ts';
 import type { Notice, NotKeptReason } from '../state/notice.ts';
-import type { Mode, Tab } from '../state/session.ts';
+import type { Mode, Session, Tab } from '../state/session.ts';
+
+/** As the page opens: where that takes long, and where it breaks. */
+export const OPENING: Told = {
+  title: 'one moment',
+  sentence: 'Opening what is kept on this device.',
+};
+export const NOT_OPENED: Told = {
+  title: 'stopped',
+  sentence:
+    'Something broke as this page opened. What you recorded is still on this device. Press here to reload.',
+};
 
 /** The page's own words. What is said about readings and answers is worded in core/replies. */
 export const STATE_WORDS: Record<Mode['kind'], string> = {
@@ -118,6 +130,17 @@ const NOT_KEPT_WORDS: Record<NotKeptReason, string> = {
   unknown: 'The storage of this device did not take it.',
 };
 
+const SAVE_FIRST = 'Or go on, and save the note before you close this page.';
+
+const UNSTORED_WORDS: Record<StorageFault, string> = {
+  off: `This browser stores nothing here (a private window?): use an ordinary one. ${SAVE_FIRST}`,
+  full: `This device has no room left, so nothing is stored. Free some, then reload. ${SAVE_FIRST}`,
+  broken: `The browser’s storage does not open. Visits kept before are not touched: reload, or restart the browser. ${SAVE_FIRST}`,
+};
+
+/** For as long as it is so. */
+export const UNSTORED_STANDING = 'not stored: do not close';
+
 /** Said and shown when the log did not take what was understood. */
 export function sayNotKept(why: NotKeptReason): string {
   return `Not kept yet. ${NOT_KEPT_WORDS[why]} I hold it in memory and try again. Keep this page open.`;
@@ -196,8 +219,10 @@ export function noticeWords(notice: Notice): string {
       return sayEarNews(notice.news);
     case 'keptAtLast':
       return 'Everything is kept now.';
-    case 'storageOff':
-      return 'This browser stores nothing (a private window?): closing the page loses the visit. Use an ordinary window.';
+    case 'unstored':
+      return UNSTORED_WORDS[notice.why];
+    case 'unread':
+      return 'What is kept on this device could not be read. It is not lost: reload this page to try again. Or go on with a new visit.';
     case 'damaged':
       return `${counted(notice.entries, 'entry', 'entries')} of this visit could not be read and ${notice.entries === 1 ? 'is' : 'are'} set aside. Check the sheet.`;
     case 'resumed':
@@ -213,7 +238,10 @@ function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-export function unsyncedWords(unsynced: number, unkept: number): string {
+type Whereabouts = Pick<Session, 'unsynced' | 'unkept' | 'unstored'>;
+
+export function unsyncedWords({ unsynced, unkept, unstored }: Whereabouts): string {
+  if (unstored !== null) return 'nothing is stored: this visit is in this page alone';
   if (unkept > 0) return `${counted(unkept, 'entry', 'entries')} not kept yet: keep this page open`;
   if (unsynced === 0) return 'everything is on the server';
   return `${counted(unsynced, 'entry', 'entries')} on this device only`;

@@ -1,13 +1,32 @@
 import { applyEvents } from '../../core/visit/apply.ts';
 import { DEFAULT_SETTINGS, type VisitSettings } from '../../core/visit/events.ts';
 import type { VisitState } from '../../core/visit/state.ts';
+import type { After } from '../offline/back-off.ts';
 import type { EventLog } from '../offline/event-log.ts';
+import { inTime } from '../offline/in-time.ts';
+import type { StorageFault } from '../offline/storage-fault.ts';
 import type { Notice } from './notice.ts';
 import { freshVisit, sleepingSession, type Session } from './session.ts';
 
 export interface VisitRead {
   readonly visit: VisitState;
   readonly notice: Notice | null;
+}
+
+/** As a page without a log begins. */
+export function unstoredSession(why: StorageFault): Session {
+  const session = sleepingSession(freshVisit(DEFAULT_SETTINGS));
+  return { ...session, unstored: why, notice: { kind: 'unstored', why } };
+}
+
+/** A log that opens and cannot be read is written on to: what it will not take either is held, and that is told. */
+export async function firstSessionOrFresh(log: EventLog, after: After): Promise<Session> {
+  try {
+    return await inTime(firstSession(log), after);
+  } catch (error) {
+    console.error(error);
+    return { ...sleepingSession(freshVisit(DEFAULT_SETTINGS)), notice: { kind: 'unread' } };
+  }
 }
 
 /** Where the page goes on: the visit that was open when it last lived, or none with the last one's habits. */

@@ -1,5 +1,6 @@
 import type { TimerName } from '../../core/visit/acknowledgement.ts';
 import type { AppendResult } from '../offline/event-log.ts';
+import type { StorageFault } from '../offline/storage-fault.ts';
 import type { EarNews } from '../ear/ear.ts';
 import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 
@@ -15,7 +16,9 @@ export type Notice =
   /** An engine failed; this one hears on. */
   | { readonly kind: 'engineChanged'; readonly to: EngineAlone }
   | { readonly kind: 'earNews'; readonly news: EarNews }
-  | { readonly kind: 'storageOff' }
+  | { readonly kind: 'unstored'; readonly why: StorageFault }
+  /** What was stored could not be read as the page opened. */
+  | { readonly kind: 'unread' }
   | { readonly kind: 'damaged'; readonly entries: number }
   | { readonly kind: 'resumed'; readonly readings: number }
   /** With the visit that a new one took the place of. */

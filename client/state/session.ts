@@ -8,6 +8,7 @@ import type { VisitState } from '../../core/visit/state.ts';
 import type { OpenQuestion } from '../../core/visit/views.ts';
 import { EMPTY_MEMORY, type Memory, type SessionEffect, type Turn } from '../../core/turn/turn.ts';
 import type { Deafness } from '../ear/deafness.ts';
+import type { StorageFault } from '../offline/storage-fault.ts';
 import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 import type { Notice } from './notice.ts';
 
@@ -77,6 +78,8 @@ export interface Session {
   /** Events held in memory only, because the log would not take them. */
   readonly unkept: number;
   readonly unsynced: number;
+  /** Why the whole visit is in memory only; null where it is stored. */
+  readonly unstored: StorageFault | null;
   readonly speeches: number;
   /** The engine that hears since another one failed: told before the next reply. */
   readonly untold: EngineAlone | null;
@@ -118,6 +121,7 @@ export function sleepingSession(visit: VisitState): Session {
     expects: 'anything',
     unkept: 0,
     unsynced: 0,
+    unstored: null,
     speeches: 0,
     untold: null,
     earshot: UNMEASURED,

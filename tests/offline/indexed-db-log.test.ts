@@ -121,8 +121,20 @@ describe('storage that gives way', () => {
     });
     expect(await openIndexedDbLog({ name: freshName() })).toEqual({
       kind: 'failed',
+      why: 'off',
       message: 'storage is off',
     });
+  });
+
+  it.each([
+    ['InvalidStateError', 'off'],
+    ['QuotaExceededError', 'full'],
+    ['UnknownError', 'broken'],
+  ])('tells why, where it rejects with %s', async (name, why) => {
+    vi.spyOn(indexedDB, 'open').mockImplementation(() => {
+      throw new DOMException('not here', name);
+    });
+    expect(await openIndexedDbLog({ name: freshName() })).toMatchObject({ kind: 'failed', why });
   });
 });
 

@@ -1,10 +1,14 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { createMemoryDisk, createMemoryLog } from '../../../client/offline/memory-log.ts';
-import { firstSession } from '../../../client/state/first-session.ts';
+import {
+  firstSession,
+  firstSessionOrFresh,
+  unstoredSession,
+} from '../../../client/state/first-session.ts';
 import { createStamps } from '../../../client/state/stamps.ts';
 import type { EventBody } from '../../../core/visit/events.ts';
 import { EMPTY_VISIT } from '../../../core/visit/empty-visit.ts';
-import { handClock } from '../scripted.ts';
+import { handClock, settled } from '../scripted.ts';
 
 const SETTINGS = { units: 'si', altitudeM: 800 } as const;
 const HEAD: EventBody = {
@@ -36,6 +40,10 @@ async function afterKeeping(...bodies: readonly EventBody[]) {
 }
 
 describe('the page opened again', () => {
+  afterEach(() => {
+    vi.restoreAllMocks();
+  });
+
   it('goes on with the visit that was open, and says so', async () => {
     const session = await firstSession(await afterKeeping(HEAD));
     expect(session.mode).toEqual({ kind: 'asleep' });
@@ -54,5 +62,38 @@ describe('the page opened again', () => {
     const session = await firstSession(createMemoryLog(createMemoryDisk()));
     expect(session.visit).toEqual(EMPTY_VISIT);
     expect(session.notice).toBeNull();
+  });
+
+  it('opens all the same where the log cannot be read, says so, and keeps on in it', async () => {
+    vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    const log = await afterKeeping(HEAD);
+    const broken = { ...log, openVisit: () => Promise.reject(new Error('the index is gone')) };
+    const session = await firstSessionOrFresh(broken, (ms, run) => handClock().after(ms, run));
+    expect(session.visit).toEqual(EMPTY_VISIT);
+    expect(session.notice).toEqual({ kind: 'unread' });
+    expect(session.unstored).toBeNull();
+  });
+
+  it('waits ten seconds for a log that does not answer, and no longer', async () => {
+    vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    const clock = handClock();
+    const log = await afterKeeping(HEAD);
+    const mute = { ...log, openVisit: () => new Promise<null>(() => undefined) };
+    let opened = false;
+    const opening = firstSessionOrFresh(mute, (ms, run) => clock.after(ms, run)).finally(
+      () => (opened = true),
+    );
+    clock.advance(9_999);
+    await settled();
+    expect(opened).toBe(false);
+    clock.advance(1);
+    expect((await opening).notice).toEqual({ kind: 'unread' });
+  });
+
+  it('says for good that nothing is stored where there is no log, and once why', () => {
+    expect(unstoredSession('full')).toMatchObject({
+      unstored: 'full',
+      notice: { kind: 'unstored', why: 'full' },
+    });
   });
 });
