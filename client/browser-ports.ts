@@ -6,6 +6,7 @@ import { createHeardGrammars } from './ear/heard-grammars.ts';
 import type { Ear, EarNews, EngineChanged } from './ear/ear.ts';
 import { createChosenEar, EAR_CHOICES, type EarChoice } from './ear/native/chosen-ear.ts';
 import { openNativeEar } from './ear/native/open-native-ear.ts';
+import type { SentenceRecogniser } from './ear/sentence-recogniser.ts';
 import { createSentences } from './ear/web-speech-sentences.ts';
 import {
   createDeviceChoice,
@@ -177,6 +178,7 @@ function browserEar(): {
   const engineChange = createRelay<EngineChanged>();
   const noise = createRelay<RoomNoise>();
   const digitalSilence = createRelay<undefined>();
+  const heldBack = createRelay<undefined>();
   const grammars = createHeardGrammars((expectation) =>
     fetchText(`${RARE_URL}/${expectation}.jsgf`),
   );
@@ -193,20 +195,13 @@ function browserEar(): {
     onLevel: level.tell,
     onNoise: noise.tell,
     onDigitalSilence: () => digitalSilence.tell(undefined),
+    onHeldBack: () => heldBack.tell(undefined),
     onProgress: ({ loadedBytes, totalBytes }) => progress.tell(loadedBytes / totalBytes),
   });
   const sentences = createSentences(SpeechRecognition);
   const own = createEar({
     ...hostPorts(),
-    recogniser: {
-      ...sentences,
-      load: () => {
-        team.forgive();
-        engine.forgive();
-        void grammars.load().catch((error: unknown) => console.error(error));
-        return sentences.load();
-      },
-    },
+    recogniser: { ...sentences, load: () => loadAnew(sentences, { team, engine, grammars }) },
     clock,
     grammarsFor: grammars.expecting,
     onLevel: level.listen,
@@ -214,6 +209,7 @@ function browserEar(): {
     onProgress: progress.listen,
     onEngineChange: engineChange.listen,
     onDigitalSilence: (report) => digitalSilence.listen(report),
+    onHeldBack: (report) => heldBack.listen(report),
     onNews: news.listen,
   });
   return {
@@ -225,6 +221,23 @@ function browserEar(): {
     ear: createChosenEar({ own, openNative: openNativeEar, choice: whose.read }),
     listening: listeningBy(team, { wish, whose, model }),
   };
+}
+
+interface Forgiving {
+  readonly team: Pick<TeamEngine, 'forgive'>;
+  readonly engine: { readonly forgive: () => void };
+  readonly grammars: { readonly load: () => Promise<unknown> };
+}
+
+/** Whoever presses again means what failed before, too. */
+function loadAnew(
+  sentences: SentenceRecogniser,
+  { team, engine, grammars }: Forgiving,
+): Promise<void> {
+  team.forgive();
+  engine.forgive();
+  void grammars.load().catch((error: unknown) => console.error(error));
+  return sentences.load();
 }
 
 interface ListeningChoices {

@@ -1,5 +1,6 @@
 import type { RoomNoise } from '../../core/hearing/earshot.ts';
 import type { Clock } from '../state/clock.ts';
+import type { Deafness } from './deafness.ts';
 import type { Ear, EarNews, EarOpening, EngineChanged, Heard } from './ear.ts';
 import { createMicrophone, type MicrophonePorts } from './microphone.ts';
 import type { SentenceRecogniser } from './sentence-recogniser.ts';
@@ -15,6 +16,8 @@ export interface EarPorts extends Omit<MicrophonePorts, 'onTakenAway'>, WakeLock
   readonly onEngineChange: (report: (change: EngineChanged) => void) => void;
   /** A sentence was waited for in vain, and not one sample came that was not zero. */
   readonly onDigitalSilence: (report: () => void) => void;
+  /** The browser lets the page play nothing, and gives it no sound. */
+  readonly onHeldBack: (report: () => void) => void;
   readonly onNoise: (report: (noise: RoomNoise) => void) => void;
   /** What else the recogniser has to say of itself. */
   readonly onNews: (report: (news: EarNews) => void) => void;
@@ -33,15 +36,19 @@ export function createEar(ports: EarPorts): Ear {
   const microphone = createMicrophone({ ...ports, onTakenAway: () => takenAway() });
   const lock = createWakeLock(ports);
 
-  const takenAway = (): void => {
-    track = null;
+  const deafen = (why: Deafness): void => {
     supervisor.gate();
     lock.letGo();
-    tell({ kind: 'deaf', why: 'takenAway' });
+    tell({ kind: 'deaf', why });
+  };
+  const takenAway = (): void => {
+    track = null;
+    deafen('takenAway');
   };
 
   ports.onEngineChange(tell);
   ports.onDigitalSilence(silence.heard);
+  ports.onHeldBack(() => deafen('soundHeldBack'));
   ports.onNoise((noise) => tell({ kind: 'noise', noise }));
   ports.onNews((news) => tell({ kind: 'news', news }));
   ports.page.addEventListener('visibilitychange', () => {

@@ -1,3 +1,9 @@
 /** Why the page cannot hear. Typing works in every one of these. */
 export type Deafness =
-  'refused' | 'noMicrophone' | 'microphoneBusy' | 'takenAway' | 'plainAddress' | 'recogniserFailed';
+  | 'refused'
+  | 'noMicrophone'
+  | 'microphoneBusy'
+  | 'takenAway'
+  | 'plainAddress'
+  | 'soundHeldBack'
+  | 'recogniserFailed';

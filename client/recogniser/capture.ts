@@ -11,7 +11,12 @@ export interface CaptureSink {
 }
 
 export type CaptureOutcome =
-  | { readonly kind: 'open'; readonly close: () => void }
+  | {
+      readonly kind: 'open';
+      readonly close: () => void;
+      /** Whether the browser lets nothing play, and so nothing be heard either; absent where that cannot be told. */
+      readonly isHeldBack?: () => boolean;
+    }
   | {
       readonly kind: 'refused';
       readonly error: 'not-allowed' | 'audio-capture';

@@ -25,6 +25,8 @@ export interface RecogniserEnvironment {
   readonly onNoise: (noise: RoomNoise) => void;
   /** A session waited in vain and got nothing but zeros: as from a muted headset, not from a quiet room. */
   readonly onDigitalSilence: () => void;
+  /** No sound comes because the browser lets this page play nothing: starting again will not help. */
+  readonly onHeldBack: () => void;
   readonly onProgress: (progress: LoadProgress) => void;
   /** What the last session measured of the room, for the next one. */
   readonly room: { floorDb?: number };

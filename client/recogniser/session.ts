@@ -19,6 +19,8 @@ type Phase = 'starting' | 'running' | 'finishing' | 'over';
 
 /** An AudioContext that the browser keeps suspended never delivers: better an error than a deaf page. */
 const NO_AUDIO_MS = 5_000;
+/** Ours: allowed to, a context runs within a fraction of a second of the press; started again, it was 32 s until told. */
+const HELD_BACK_MS = 3_000;
 /** A slow phone decodes a long sentence in four or five seconds; an engine that hangs never answers. */
 const ANSWER_OVERDUE_MS = 20_000;
 
@@ -42,6 +44,7 @@ export class Session {
   #capture: CaptureOutcome | null = null;
   #watch: VoiceWatch | null = null;
   #stopWaiting: () => void = () => undefined;
+  #stopWaitingHeldBack: () => void = () => undefined;
   #stopWaitingForAnswer: () => void = () => undefined;
   /** Whether sound came since the watchdog looked last. */
   #fed = false;
@@ -133,6 +136,7 @@ export class Session {
         this.#endpointer.hearVoice(chances, (untilSample * 1000) / SAMPLE_RATE_HZ);
       }) ?? null;
     this.#watchForSound();
+    this.#watchForHolding(capture.isHeldBack);
   }
 
   /** A telephone call or a sleeping headset stops the sound without ending the track. */
@@ -141,6 +145,15 @@ export class Session {
     this.#stopWaiting = this.#environment.after(NO_AUDIO_MS, () => {
       if (this.#fed) this.#watchForSound();
       else this.#fail('audio-capture', `No sound came for ${NO_AUDIO_MS / 1000} seconds.`);
+    });
+  }
+
+  #watchForHolding(isHeldBack: (() => boolean) | undefined): void {
+    if (isHeldBack === undefined) return;
+    this.#stopWaitingHeldBack = this.#environment.after(HELD_BACK_MS, () => {
+      if (this.#audioStarted || !isHeldBack()) return;
+      this.#environment.onHeldBack();
+      this.#fail('audio-capture', 'The browser lets this page play nothing, so no sound comes.');
     });
   }
 
@@ -273,6 +286,7 @@ export class Session {
   /** Speech, sound and audio end in this order, each only if it began. */
   #closeEar(): void {
     this.#stopWaiting();
+    this.#stopWaitingHeldBack();
     this.#stopWatching();
     this.#environment.engine.listen(null);
     this.#watch?.close();

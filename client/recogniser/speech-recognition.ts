@@ -22,6 +22,8 @@ export interface RecogniserOptions {
   readonly onProgress?: (progress: LoadProgress) => void;
   /** A session ended without speech, and without a single sample that was not zero. */
   readonly onDigitalSilence?: () => void;
+  /** No sound comes because the browser lets this page play nothing; the session ends. */
+  readonly onHeldBack?: () => void;
   /** Grammars that sessions will switch between: made ready once the first session hears. */
   readonly expected?: RecogniserEnvironment['expected'];
   readonly endpointing?: Partial<EndpointerSettings>;
@@ -49,6 +51,7 @@ function browserEnvironment(options: RecogniserOptions): RecogniserEnvironment {
     onLevel: options.onLevel ?? (() => undefined),
     onNoise: options.onNoise ?? (() => undefined),
     onDigitalSilence: options.onDigitalSilence ?? (() => undefined),
+    onHeldBack: options.onHeldBack ?? (() => undefined),
     onProgress: options.onProgress ?? (() => undefined),
     room: {},
   };

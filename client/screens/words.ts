@@ -116,6 +116,12 @@ export const DEAF_WORDS: Record<Deafness, DeafWords> = {
       'A phone gives its microphone to secure addresses only. Start the server with “npm start -- --https” and open the https address it prints. Until then, type below.',
     again: 'No microphone on a plain http address. Type below.',
   },
+  soundHeldBack: {
+    title: 'blocked',
+    sentence:
+      'The browser lets this page play no sound, so it hears none. Allow autoplay for this site, then press here. Or type below.',
+    again: 'The browser blocks this page’s sound. Type, or allow it and press here.',
+  },
   recogniserFailed: {
     title: 'cannot hear',
     sentence: 'The recogniser did not start. Press here to try again, or type below.',

@@ -105,6 +105,7 @@ describe('the product’s own voice', { timeout: 120_000 }, () => {
       onLevel: () => undefined,
       onNoise: () => undefined,
       onDigitalSilence: () => undefined,
+      onHeldBack: () => undefined,
       onProgress: () => undefined,
       room: {},
     });
@@ -125,6 +126,7 @@ describe('the product’s own voice', { timeout: 120_000 }, () => {
       onProgress: () => undefined,
       onEngineChange: () => undefined,
       onDigitalSilence: () => undefined,
+      onHeldBack: () => undefined,
       onNoise: () => undefined,
       onNews: () => undefined,
     });

@@ -9,6 +9,7 @@ function giveAudio(resume: () => Promise<void>) {
     'AudioContext',
     class {
       readonly sampleRate = 16_000;
+      readonly state = 'suspended';
       readonly audioWorklet = { addModule: () => Promise.resolve() };
       readonly resume = resume;
       createMediaStreamSource() {
@@ -39,6 +40,8 @@ it.each([
     giveAudio(resume);
     const opened = await createBrowserCapture().open(new SilentTrack(), sink);
     expect(opened.kind).toBe('open');
-    if (opened.kind === 'open') opened.close();
+    if (opened.kind !== 'open') return;
+    expect(opened.isHeldBack?.()).toBe(true);
+    opened.close();
   },
 );

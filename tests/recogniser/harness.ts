@@ -74,6 +74,9 @@ export interface BenchOptions extends Script {
   /** In place of the one that the script makes. */
   readonly engine?: ScriptedEngine;
   readonly onDigitalSilence?: () => void;
+  /** Whether the browser lets nothing play; left out, the capture cannot tell. */
+  readonly isHeldBack?: () => boolean;
+  readonly onHeldBack?: () => void;
   readonly onNoise?: (noise: RoomNoise) => void;
   /** Called as the microphone opens; what it throws, opening rejects with. */
   readonly onOpening?: () => void;
@@ -104,6 +107,7 @@ export function createBench(options: BenchOptions = {}): Bench {
       close: () => {
         open -= 1;
       },
+      ...(options.isHeldBack && { isHeldBack: options.isHeldBack }),
     };
   };
   const environment: RecogniserEnvironment = {
@@ -149,6 +153,7 @@ export function createBench(options: BenchOptions = {}): Bench {
       digitalSilences += 1;
       options.onDigitalSilence?.();
     },
+    onHeldBack: () => options.onHeldBack?.(),
     onProgress: () => undefined,
     room,
   };

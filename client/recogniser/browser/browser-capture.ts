@@ -62,6 +62,7 @@ function listen(tapped: Connected, sink: CaptureSink, isOwn: boolean): CaptureOu
   tapped.track.addEventListener('ended', lost);
   return {
     kind: 'open',
+    isHeldBack: () => tapped.context.state === 'suspended',
     close: () => {
       tapped.sink = null;
       tapped.track.removeEventListener('ended', lost);

@@ -24,6 +24,7 @@ installSpeechRecognition(
     onLevel: () => undefined,
     onNoise: () => undefined,
     onDigitalSilence: () => undefined,
+    onHeldBack: () => undefined,
     onProgress: () => undefined,
     room: {},
   }),

@@ -18,11 +18,14 @@ class Page extends EventTarget {
 }
 
 /** The whole ear over the recogniser itself, with a scripted engine and microphone. */
-async function openEar() {
+async function openEar(isHeldBack?: () => boolean) {
   let onSilence: () => void = () => undefined;
+  let onHeldBack: () => void = () => undefined;
   const bench = createBench({
     hearings: [heard('yes'), heard('yes'), heard('yes')],
     onDigitalSilence: () => onSilence(),
+    onHeldBack: () => onHeldBack(),
+    ...(isHeldBack && { isHeldBack }),
   });
   const page = new Page();
   const clock = handClock();
@@ -40,17 +43,23 @@ async function openEar() {
     onDigitalSilence: (report) => {
       onSilence = report;
     },
+    onHeldBack: (report) => {
+      onHeldBack = report;
+    },
     onNoise: () => undefined,
     onNews: () => undefined,
   });
   const reports: Heard[] = [];
   ear.onHeard((one) => reports.push(one));
-  const opening = ear.open();
-  for (let turn = 0; turn < 5; turn += 1) {
-    await settled();
-    await bench.settle();
-  }
-  expect(await opening).toEqual({ kind: 'open' });
+  const open = async (): Promise<void> => {
+    const opening = ear.open();
+    for (let turn = 0; turn < 5; turn += 1) {
+      await settled();
+      await bench.settle();
+    }
+    expect(await opening).toEqual({ kind: 'open' });
+  };
+  await open();
   const listen = async (): Promise<void> => {
     ear.listen('anything', NO_NAMES);
     await bench.settle();
@@ -60,7 +69,7 @@ async function openEar() {
     clock.advance(8_100);
     await bench.sound(sound(8_100));
   };
-  return { bench, page, ear, reports, listen, wait };
+  return { bench, page, ear, open, reports, listen, wait };
 }
 
 const silent = { kind: 'news', news: 'silent' } as const;
@@ -88,6 +97,23 @@ describe('the ear on a muted microphone', () => {
     await gating.listen();
     for (let times = 0; times < 5; times += 1) await gating.wait(zeros);
     expect(gating.reports).not.toContainEqual(silent);
+  });
+});
+
+describe('the ear where the browser lets nothing play', () => {
+  it('says so after one try, and hears once it is allowed and pressed again', async () => {
+    let held = true;
+    const { bench, open, listen, reports } = await openEar(() => held);
+    await listen();
+    bench.timeUp(3_000);
+    await bench.settle();
+    expect(reports).toEqual([{ kind: 'deaf', why: 'soundHeldBack' }]);
+    expect(bench.openCaptures()).toBe(0);
+    held = false;
+    await open();
+    await listen();
+    await bench.sound(quiet(500), loud(800), quiet(1500));
+    expect(reports.at(-1)).toMatchObject({ kind: 'words' });
   });
 });
 
