@@ -39,14 +39,19 @@ export function guard(sentence: string, verdict: Verdict): Guarded {
   return sentence === verdictSaid(verdict).text ? PASSED : rejected('notVerbatim', sentence);
 }
 
-/** The sentence without what must be said beside it word for word; null where that is not there. */
+/**
+ * The sentence without what must be said beside it word for word; null where that is not there. Told of two timers of one
+ * name with as long to run, it says the same twice: the last is what stands beside it.
+ */
 function withoutItsOwn(sentence: string, own: string | null): string | null {
   if (own === null) return sentence;
-  const at = sentence.indexOf(own);
-  const before = sentence.slice(0, at);
-  const after = sentence.slice(at + own.length);
-  const standsAlone = /\. $/.test(before) && (after === '' || after.startsWith(' '));
-  return at < 0 || !standsAlone ? null : before.trimEnd() + after;
+  for (let at = sentence.lastIndexOf(own); at > 0; at = sentence.lastIndexOf(own, at - 1)) {
+    const before = sentence.slice(0, at);
+    const after = sentence.slice(at + own.length);
+    if (/\. $/.test(before) && (after === '' || after.startsWith(' ')))
+      return before.trimEnd() + after;
+  }
+  return null;
 }
 
 /** A verdict that is more than its numbers: every word is one of a statement's wordings, or says nothing. */
