@@ -24,16 +24,13 @@ export function settleIts(
       part ?? before,
     );
     read = readIn(settled) ?? read;
-    if (tellsOfPart(settled)) told = settled;
+    told = settled;
     inSentence = meaning.names ?? partIn(settled, inSentence) ?? inSentence;
     return settled;
   });
 }
 
-const tellsOfPart = ({ findings, work, recommendations }: Meaning): boolean =>
-  (findings ?? work ?? recommendations) !== undefined;
-
-/** "Evaporator's iced up and so is the condenser" */
+/** "Evaporator's iced up and so is the condenser": of what was told just before it, and of nothing further back. */
 function toldAlso(told: Meaning, { part, words }: NonNullable<Meaning['also']>): Meaning {
   const [found] = told.findings?.slice(-1) ?? [];
   const [done] = told.work?.slice(-1) ?? [];

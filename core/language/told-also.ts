@@ -14,6 +14,8 @@ const BEHIND = '(<pause> [(and|but)]|and|but)';
 export const TOLD_ALSO_RULES: readonly Rule[] = [
   `${BEHIND} so (is|are|was|were|does|do|did|has) <the> <part>`,
   `${BEHIND} <the> <part> (is|are|was|were|does|did) (too|as well|also)`,
+  `${BEHIND} (neither|nor) (is|are|was|were|does|do|did|will|would) <the> <part>`,
+  `${BEHIND} <the> <part> (is|are|was|were|does|do|did|will) not either`,
   `${BEHIND} [the] same (with|for|goes for|on|at|thing (with|on|for)|story (with|on)|deal (with|on)) <the> <part>`,
   '<pause> [and] <the> <part> (too|as well)',
 ].map((shape) => rule(shape, sameOfPart, { unheard: true, examples: [] }));

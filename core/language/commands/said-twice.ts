@@ -8,7 +8,7 @@ const NOT_HEARD =
 const AGAIN_PLEASE =
   '(what did you [just] say|what would you [just] say|say (that|it) again|repeat that|what was that|come again|one more time|again [please])';
 
-/** Nobody waits for an answer: "hang on, hold up, pause" says one thing. */
+/** Said twice over or the long way round: "hang on, hold up, pause" says one thing. */
 const SAID_TWICE = [
   {
     does: 'pause',
