@@ -24,7 +24,7 @@ export function settleCorrections(meanings: readonly Meaning[], text: string): r
       continue;
     }
     if (correcting && fresh !== undefined) replaceLast(settled, fresh);
-    if (correcting && isDenied(text)) replaceFinding(settled, meaning);
+    if (correcting && isDenied(text)) replaceFinding(settled, meaning, text);
     correcting = false;
     settled.push(meaning);
   }
@@ -87,13 +87,23 @@ const isDenied = (text: string): boolean =>
   /\b(?:no|nope|sorry|not|meant?|scratch|correction|actually)\b/i.test(text) &&
   !/\b(?:too|also|either|as well)\b/i.test(text);
 
+/** "It's not running, wait, now it's running" tells of one after the other. */
+const isPutRight = (text: string): boolean =>
+  /\b(?:no|nope|sorry|meant?|scratch|correction|actually)\b/i.test(text) && !/\bnow\b/i.test(text);
+
 /** "Evap fan's dead, no sorry, condenser fan's dead": the same was found, of another part. */
-function replaceFinding(settled: Meaning[], { findings: [found] = [] }: Meaning): void {
+function replaceFinding(
+  settled: Meaning[],
+  { findings: [found] = [] }: Meaning,
+  text: string,
+): void {
   const at = settled.findLastIndex((meaning) => !isCorrection(meaning));
   const [old, ...more] = settled[at]?.findings ?? [];
-  // "Crankcase heater's cold, no, it's failed": one of both is the same.
-  const isOther = old !== undefined && (old.state === found?.state) !== (old.part === found?.part);
-  if (!isOther || more.length > 0) return;
+  if (old === undefined || found === undefined || more.length > 0) return;
+  const isOtherPart = old.state === found.state && old.part !== found.part;
+  // "Crankcase heater's cold, no, it's failed"
+  const isOtherState = old.part === found.part && old.state !== found.state && isPutRight(text);
+  if (!isOtherPart && !isOtherState) return;
   const { findings: _taken, ...others } = settled[at] ?? {};
   settled[at] = others;
 }

@@ -14,7 +14,7 @@ import type { Reading } from './utterance.ts';
 import type { SpokenUnit } from './vocabulary/unit-names.ts';
 
 /** An electrical unit names its quantity. */
-const QUANTITY_OF: Partial<Record<SpokenUnit, QuantityId>> = {
+export const QUANTITY_OF: Partial<Record<SpokenUnit, QuantityId>> = {
   V: 'voltage',
   A: 'current',
   ohm: 'resistance',

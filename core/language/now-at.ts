@@ -1,5 +1,6 @@
 import type { PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
+import { QUANTITY_OF } from './electrical.ts';
 import { isElectrical } from './electrical-quantities.ts';
 import { type Amounted, amountIn, readingOf } from './measure.ts';
 import { isPlausible } from './plausible.ts';
@@ -7,13 +8,6 @@ import { reading } from './reading-means.ts';
 import type { Frame, Meaning, Means } from './rule.ts';
 import type { SpokenUnit } from './vocabulary/unit-names.ts';
 
-/** What a meter shows names its quantity; behind another of the same it has its place. */
-const METERED_IN: Partial<Record<SpokenUnit, QuantityId>> = {
-  V: 'voltage',
-  A: 'current',
-  ohm: 'resistance',
-  uF: 'capacitance',
-};
 const OF_ANYTHING: readonly SpokenUnit[] = ['degrees', 'pounds', 'psi', 'bar', 'degF', 'degC'];
 
 /** "Set point thirty six, it's at forty seven": what is set is not at anything, what it is set for is. */
@@ -27,8 +21,8 @@ const HELD: Partial<Record<QuantityId, QuantityId>> = {
 /** "Now it is at two twelve": of what was read before in the same sentence; alone it is asked about. */
 export const nowAt: Means = (tags, frame) => {
   const amount = amountIn(tags);
-  const metered = amount.unit === null ? undefined : METERED_IN[amount.unit];
-  // Microns name their own quantity.
+  const metered = amount.unit === null ? undefined : QUANTITY_OF[amount.unit];
+  // What a meter shows names its quantity, and has the place of another of it; microns name their own.
   if (amount.unit !== null && metered === undefined && !OF_ANYTHING.includes(amount.unit))
     return null;
   const numbers = [amount.value, amount.low, amount.high].filter((value) => value !== null);
