@@ -8,7 +8,7 @@ import { phrasingModelFiles } from './client/phraser/model-files.mjs';
 import { withoutExamples } from './client/without-examples.mjs';
 import { rareGrammarFiles } from './client/ear/rare-grammar-files.mjs';
 import { wordsOfGrammar } from './core/hearing/jsgf.ts';
-import { rareGrammar, vocabulary } from './core/language/recogniser-grammar.ts';
+import { rareGrammar, vocabulary } from './core/language/heard/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from './core/language/vocabulary/pronunciations.ts';
 
 /** What the engines are to hear. */

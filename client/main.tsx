@@ -1,7 +1,7 @@
 import './without-eval.ts';
 import { render } from 'preact';
 import { CIRCUIT_STEPS } from '../core/advice/circuit/ready-circuits.ts';
-import { namesIn } from '../core/language/known-names.ts';
+import { namesIn } from '../core/language/names/known-names.ts';
 import { draftNote } from '../core/note/draft-note.ts';
 import { noteText } from '../core/note/note-text.ts';
 import { browserPorts, type Listening } from './browser-ports.ts';

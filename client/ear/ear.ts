@@ -1,7 +1,7 @@
 import type { RoomNoise } from '../../core/hearing/earshot.ts';
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
-import type { KnownNames } from '../../core/language/known-names.ts';
+import type { KnownNames } from '../../core/language/names/known-names.ts';
 import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 import type { Deafness } from './deafness.ts';
 

@@ -1,10 +1,10 @@
 import type { Expectation } from '../../core/language/context.ts';
-import { type KnownNames, NO_NAMES } from '../../core/language/known-names.ts';
+import { type KnownNames, NO_NAMES } from '../../core/language/names/known-names.ts';
 import {
   type HeardGrammar,
   RARE_WEIGHT,
   recogniserGrammar,
-} from '../../core/language/recogniser-grammar.ts';
+} from '../../core/language/heard/recogniser-grammar.ts';
 
 /** The grammars that sentences are heard by, printed or fetched once each: an ear opens again after every sentence. */
 export interface HeardGrammars {

@@ -1,6 +1,6 @@
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
-import type { KnownNames } from '../../core/language/known-names.ts';
+import type { KnownNames } from '../../core/language/names/known-names.ts';
 import type { WeightedGrammar } from '../../core/hearing/jsgf.ts';
 import type { Clock } from '../state/clock.ts';
 import type { Deafness } from './deafness.ts';

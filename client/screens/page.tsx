@@ -1,5 +1,5 @@
 import { cautionsToWrite } from '../../core/advice/cautions.ts';
-import { namesIn } from '../../core/language/known-names.ts';
+import { namesIn } from '../../core/language/names/known-names.ts';
 import type { Note } from '../../core/note/note.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import type { VisitSummary } from '../offline/event-log.ts';

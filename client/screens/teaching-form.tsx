@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { VOICE_PROMPTS } from '../../core/language/voice-prompts.ts';
+import { VOICE_PROMPTS } from '../../core/language/heard/voice-prompts.ts';
 import type { TeachingState } from '../teaching/teaching-state.ts';
 import type { VoiceTeaching } from '../teaching/voice-teaching.ts';
 import { TeachingSheet } from './teaching-sheet.tsx';

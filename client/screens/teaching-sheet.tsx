@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { VOICE_PROMPTS } from '../../core/language/voice-prompts.ts';
+import { VOICE_PROMPTS } from '../../core/language/heard/voice-prompts.ts';
 import type { Lessons } from '../teaching/teaching-state.ts';
 import {
   canBeTriedAgain,

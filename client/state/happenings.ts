@@ -1,7 +1,7 @@
 import type { RoomNoise } from '../../core/hearing/earshot.ts';
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
-import type { KnownNames } from '../../core/language/known-names.ts';
+import type { KnownNames } from '../../core/language/names/known-names.ts';
 import type { Reply } from '../../core/replies/reply.ts';
 import type { QuantityId } from '../../core/terms/quantities.ts';
 import type { Turn, TurnInput } from '../../core/turn/turn.ts';

@@ -1,4 +1,4 @@
-import type { KnownNames } from '../../core/language/known-names.ts';
+import type { KnownNames } from '../../core/language/names/known-names.ts';
 import type { Fact } from '../../core/language/utterance.ts';
 import type { UnitFacts } from '../../core/visit/state.ts';
 import type { EventLog } from '../offline/event-log.ts';

@@ -1,7 +1,7 @@
 import type { Comparison } from '../../core/advice/verdict.ts';
 import type { Expectation } from '../../core/language/context.ts';
 import { type Earshot, UNMEASURED } from '../../core/hearing/earshot.ts';
-import { type KnownNames, NO_NAMES } from '../../core/language/known-names.ts';
+import { type KnownNames, NO_NAMES } from '../../core/language/names/known-names.ts';
 import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
 import type { VisitSettings } from '../../core/visit/events.ts';
 import type { VisitState } from '../../core/visit/state.ts';

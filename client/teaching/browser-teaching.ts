@@ -1,4 +1,4 @@
-import { VOICE_PROMPTS } from '../../core/language/voice-prompts.ts';
+import { VOICE_PROMPTS } from '../../core/language/heard/voice-prompts.ts';
 import { createMicrophone, type MicrophonePorts } from '../ear/microphone.ts';
 import { createKeptVoice } from '../offline/kept-voice.ts';
 import type { SpeechRecognitionClass } from '../recogniser/recognition-class.ts';

@@ -1,8 +1,8 @@
 import type { QuantityId } from '../terms/quantities.ts';
 import type { Context } from './context.ts';
-import { parse } from './parse.ts';
-import { meaningOf } from './meaning.ts';
-import { isPutRight } from './misheard.ts';
+import { parse } from './parse/parse.ts';
+import { meaningOf } from './settle/meaning.ts';
+import { isPutRight } from './words/misheard.ts';
 import { understand } from './understand.ts';
 import type { Utterance } from './utterance.ts';
 

@@ -3,7 +3,7 @@ import type { QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Amount } from '../units/amount.ts';
 import type { UnitSystem } from '../units/units.ts';
-import { type KnownNames, NO_NAMES } from './known-names.ts';
+import { type KnownNames, NO_NAMES } from './names/known-names.ts';
 
 /** What was settled before this sentence and decides how it is read. */
 export interface Context {

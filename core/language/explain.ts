@@ -1,11 +1,11 @@
 import type { Token } from '../grammar/tokens.ts';
 import type { Tags } from '../grammar/nodes.ts';
 import type { Context } from './context.ts';
-import { type NearMiss, nearMisses } from './near-misses.ts';
-import { type Item, parse } from './parse.ts';
+import { type NearMiss, nearMisses } from './parse/near-misses.ts';
+import { type Item, parse } from './parse/parse.ts';
 import { type AskedByCue, askedByCues } from './questions/by-cue.ts';
-import { FILLERS } from './fillers.ts';
-import { tokenise } from './tokenise.ts';
+import { FILLERS } from './words/fillers.ts';
+import { tokenise } from './words/tokenise.ts';
 
 /** One rule that the answer was built from. */
 export interface Explained {

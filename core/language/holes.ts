@@ -19,13 +19,13 @@ import { type Holes, parseShape } from '../grammar/shape.ts';
 import type { PlaceId } from '../terms/names.ts';
 import { type RefrigerantId, REFRIGERANTS } from '../terms/refrigerants.ts';
 import { TIMED_WORK_NAMES } from '../terms/timed-work.ts';
-import { AMOUNT, LINKS, LOOSE } from './amounts.ts';
-import { DROPPED, DROPPED_SURELY } from './dropped-points.ts';
-import { DUE, EVERY } from './due.ts';
-import { DURATION } from './durations.ts';
-import { FRACTION } from './fractions.ts';
-import { namedOptions, namesNode } from './names-node.ts';
-import { JOINED_VOLTAGES, NOMINAL_VOLTAGE, VOLTAGE_PAIR } from './nominal-voltages.ts';
+import { AMOUNT, LINKS, LOOSE } from './numbers/amounts.ts';
+import { DROPPED, DROPPED_SURELY } from './numbers/dropped-points.ts';
+import { DUE, EVERY } from './recommendations/due.ts';
+import { DURATION } from './numbers/durations.ts';
+import { FRACTION } from './numbers/fractions.ts';
+import { namedOptions, namesNode } from './names/names-node.ts';
+import { JOINED_VOLTAGES, NOMINAL_VOLTAGE, VOLTAGE_PAIR } from './numbers/nominal-voltages.ts';
 import {
   COUNT,
   MINUTES,
@@ -35,10 +35,10 @@ import {
   SHORT_NUMBER,
   SIGNED_NUMBER,
   TENTHS,
-} from './numbers.ts';
-import { ORDINAL } from './ordinals.ts';
-import { RESTARTED } from './restarted-numbers.ts';
-import { UNIT } from './units.ts';
+} from './numbers/numbers.ts';
+import { ORDINAL } from './numbers/ordinals.ts';
+import { RESTARTED } from './numbers/restarted-numbers.ts';
+import { UNIT } from './numbers/units.ts';
 import { CAUSE_NAMES } from './vocabulary/cause-names.ts';
 import {
   DOORED_NAMES,

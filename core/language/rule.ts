@@ -14,7 +14,7 @@ import { HOLES } from './holes.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { PartId, PlaceId } from '../terms/names.ts';
 import type { Utterance } from './utterance.ts';
-import type { WordSet } from './word-set.ts';
+import type { WordSet } from './words/word-set.ts';
 
 /** A stretch of tokens. */
 export interface Span {

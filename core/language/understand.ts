@@ -1,17 +1,17 @@
 import type { Context } from './context.ts';
-import { settleCorrections } from './corrections.ts';
-import { doubtful } from './doubts.ts';
-import { doneToNothing, settleIts } from './its.ts';
+import { settleCorrections } from './settle/corrections.ts';
+import { doubtful } from './settle/doubts.ts';
+import { doneToNothing, settleIts } from './settle/its.ts';
 import { askedByCues } from './questions/by-cue.ts';
-import { toldOnly, toUsOnly } from './asked-of-us.ts';
-import { oursOnly } from './done-by-us.ts';
-import { withUnreadNames } from './names-unread.ts';
-import { keptWords } from './kept-words.ts';
-import { isWhollyRead, type Item, type Parse, parse } from './parse.ts';
-import { secondHand } from './second-hand.ts';
-import type { Sentence } from './sentence.ts';
-import { takenBackFirst } from './taken-back.ts';
-import { both, join, nothingSaid, type Told } from './told.ts';
+import { toldOnly, toUsOnly } from './settle/asked-of-us.ts';
+import { oursOnly } from './settle/done-by-us.ts';
+import { withUnreadNames } from './settle/names-unread.ts';
+import { keptWords } from './settle/kept-words.ts';
+import { isWhollyRead, type Item, type Parse, parse } from './parse/parse.ts';
+import { secondHand } from './settle/second-hand.ts';
+import type { Sentence } from './parse/sentence.ts';
+import { takenBackFirst } from './settle/taken-back.ts';
+import { both, join, nothingSaid, type Told } from './settle/told.ts';
 import type { Fact, Utterance } from './utterance.ts';
 
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */

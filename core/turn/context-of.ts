@@ -1,5 +1,5 @@
 import type { Context, Expectation } from '../language/context.ts';
-import { type KnownNames, NO_NAMES } from '../language/known-names.ts';
+import { type KnownNames, NO_NAMES } from '../language/names/known-names.ts';
 import type { PartId } from '../terms/names.ts';
 import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../terms/quantities.ts';
 import type { VisitEvent } from '../visit/events.ts';

@@ -1,7 +1,7 @@
 import type { Candidate, Choice, RejectedValue } from '../language/choose-understanding.ts';
-import { confusables } from '../language/confusables.ts';
+import { confusables } from '../language/numbers/confusables.ts';
 import type { Context } from '../language/context.ts';
-import { isDoubtful } from '../language/doubts.ts';
+import { isDoubtful } from '../language/settle/doubts.ts';
 import type { Doubt, Reading, Utterance } from '../language/utterance.ts';
 import {
   certaintyOf,

@@ -1,6 +1,6 @@
 import type { Candidate, Choice } from '../language/choose-understanding.ts';
 import { EMPTY_CONTEXT } from '../language/context.ts';
-import { meaningOf } from '../language/meaning.ts';
+import { meaningOf } from '../language/settle/meaning.ts';
 import { understand } from '../language/understand.ts';
 import type { Utterance } from '../language/utterance.ts';
 import { DONE_FROM, HEARD_FROM } from './read-back-policy.ts';

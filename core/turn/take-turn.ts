@@ -1,7 +1,7 @@
 import { answer, unaskedVerdicts } from '../advice/answer.ts';
 import { cautionsFor, COMES_BACK } from '../advice/cautions.ts';
 import type { Known, Needs, Verdict } from '../advice/verdict.ts';
-import { isTalk } from '../language/is-talk.ts';
+import { isTalk } from '../language/settle/is-talk.ts';
 import type { Command, Fact, Question, Utterance } from '../language/utterance.ts';
 import { draftNote } from '../note/draft-note.ts';
 import type { Note } from '../note/note.ts';

@@ -1,7 +1,7 @@
 import type { CautionId, Known, Needs, Verdict } from '../advice/verdict.ts';
 import type { Alternative, Choice, RejectedValue } from '../language/choose-understanding.ts';
 import type { Expectation } from '../language/context.ts';
-import type { KnownNames } from '../language/known-names.ts';
+import type { KnownNames } from '../language/names/known-names.ts';
 import type { Fact, Question, Reading, Utterance } from '../language/utterance.ts';
 import type { PlaceId } from '../terms/names.ts';
 import type { Reply } from '../replies/reply.ts';

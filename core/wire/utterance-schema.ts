@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { TalkNumber } from '../language/talk-numbers.ts';
+import type { TalkNumber } from '../language/settle/talk-numbers.ts';
 import type { Utterance } from '../language/utterance.ts';
 import {
   amountSchema,

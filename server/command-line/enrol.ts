@@ -7,7 +7,7 @@ import type {
   LessonHeard,
   VoiceTeacher,
 } from '../../core/hearing/voice/voice-teacher.ts';
-import { VOICE_PROMPTS } from '../../core/language/voice-prompts.ts';
+import { VOICE_PROMPTS } from '../../core/language/heard/voice-prompts.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
 import { openNeuralModel } from '../hearing/neural-model.ts';
 import { readDictionary } from '../hearing/node-model.ts';

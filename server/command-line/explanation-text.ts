@@ -1,7 +1,7 @@
 import type { Data, Tags } from '../../core/grammar/nodes.ts';
 import type { Context } from '../../core/language/context.ts';
 import { type Explained, explain } from '../../core/language/explain.ts';
-import type { NearMiss } from '../../core/language/near-misses.ts';
+import type { NearMiss } from '../../core/language/parse/near-misses.ts';
 import { understand } from '../../core/language/understand.ts';
 
 /** Why a sentence was understood as it was, for whoever adds a way to say something. */

@@ -1,7 +1,7 @@
 import type { Rejection } from '../../core/hearing/hearing.ts';
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Context } from '../../core/language/context.ts';
-import { meaningOf } from '../../core/language/meaning.ts';
+import { meaningOf } from '../../core/language/settle/meaning.ts';
 import { understand } from '../../core/language/understand.ts';
 import type { Utterance } from '../../core/language/utterance.ts';
 import { readingSaid } from '../../core/replies/readings.ts';

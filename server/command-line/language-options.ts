@@ -1,6 +1,6 @@
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
 import type { Context } from '../../core/language/context.ts';
-import { namesIn, NO_NAMES } from '../../core/language/known-names.ts';
+import { namesIn, NO_NAMES } from '../../core/language/names/known-names.ts';
 import { QUANTITIES } from '../../core/terms/quantities.ts';
 import type { QuantityId } from '../../core/terms/quantities.ts';
 import { REFRIGERANTS } from '../../core/terms/refrigerants.ts';

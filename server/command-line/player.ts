@@ -12,7 +12,7 @@ import type { VoiceDetector } from '../../core/hearing/voice-detector.ts';
 import type { VoiceProfile } from '../../core/hearing/voice/voice-profile.ts';
 import type { Alternative } from '../../core/language/choose-understanding.ts';
 import type { Expectation } from '../../core/language/context.ts';
-import { heardGrammars } from '../../core/language/recogniser-grammar.ts';
+import { heardGrammars } from '../../core/language/heard/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
 import {
   ENGINE_CHOICES,

@@ -1,6 +1,6 @@
 import { monotonicFactory } from 'ulid';
 import type { Expectation } from '../../core/language/context.ts';
-import { NO_NAMES } from '../../core/language/known-names.ts';
+import { NO_NAMES } from '../../core/language/names/known-names.ts';
 import { phraseReply } from '../../core/turn/phrase-reply.ts';
 import type { PhrasedTurn } from '../../core/turn/phrase-reply.ts';
 import { ringTimers } from '../../core/turn/ring-timers.ts';

@@ -1,5 +1,5 @@
 import type { Context } from '../../core/language/context.ts';
-import { talkNumbers } from '../../core/language/talk-numbers.ts';
+import { talkNumbers } from '../../core/language/settle/talk-numbers.ts';
 import { understand } from '../../core/language/understand.ts';
 import type { Utterance } from '../../core/language/utterance.ts';
 import type { UnderstoodLine } from '../../core/wire/utterance-schema.ts';

@@ -5,7 +5,7 @@ import { soundWords } from '../../core/hearing/dictionary.ts';
 import { createEmbeddedDecoder } from '../../core/hearing/embedded-decoder.ts';
 import { combineGrammars } from '../../core/hearing/jsgf.ts';
 import type { Expectation } from '../../core/language/context.ts';
-import { recogniserGrammar, vocabulary } from '../../core/language/recogniser-grammar.ts';
+import { recogniserGrammar, vocabulary } from '../../core/language/heard/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
 import { NODE_MODEL_FILES, readDictionary } from '../../server/hearing/node-model.ts';
 

@@ -3,7 +3,7 @@ import '../support/wasm-heap.ts';
 import { soundWords } from '../../core/hearing/dictionary.ts';
 import { combineGrammars } from '../../core/hearing/jsgf.ts';
 import type { Expectation } from '../../core/language/context.ts';
-import { recogniserGrammar, vocabulary } from '../../core/language/recogniser-grammar.ts';
+import { recogniserGrammar, vocabulary } from '../../core/language/heard/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
 import { readDictionary } from '../../server/hearing/node-model.ts';
 import { NEURAL_MODEL_FOLDER } from '../../server/hearing/neural-model.ts';

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { VOICE_PROMPTS } from '../../core/language/voice-prompts.ts';
+import { VOICE_PROMPTS } from '../../core/language/heard/voice-prompts.ts';
 import { NEURAL_MODEL_FOLDER } from '../../server/hearing/neural-model.ts';
 import { readAcousticDescription } from '../../core/hearing/acoustic-model.ts';
 import { speakWav } from '../support/flite.ts';

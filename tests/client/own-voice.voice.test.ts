@@ -6,7 +6,7 @@ import type { Engine } from '../../client/recogniser/engine.ts';
 import { createRecognitionClass } from '../../client/recogniser/recognition-class.ts';
 import { ENDPOINTER_SETTINGS } from '../../core/hearing/endpointing-policy.ts';
 import type { Hearing } from '../../core/hearing/hearing.ts';
-import { heardGrammars } from '../../core/language/recogniser-grammar.ts';
+import { heardGrammars } from '../../core/language/heard/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
 import { takeTurn } from '../../core/turn/take-turn.ts';
 import { type Hearer, openHearer } from '../../server/hearing/open-hearer.ts';

@@ -1,6 +1,6 @@
 import { combineGrammars } from '../../core/hearing/jsgf.ts';
-import { heardGrammars, recogniserGrammar } from '../../core/language/recogniser-grammar.ts';
-import { tokenise } from '../../core/language/tokenise.ts';
+import { heardGrammars, recogniserGrammar } from '../../core/language/heard/recogniser-grammar.ts';
+import { tokenise } from '../../core/language/words/tokenise.ts';
 import { grammarHolds } from '../support/grammar-holds.ts';
 import { type CorpusLine, readCorpus } from './corpus.ts';
 

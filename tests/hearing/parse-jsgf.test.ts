@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { parseJsgf } from '../../core/hearing/parse-jsgf.ts';
-import { recogniserGrammar } from '../../core/language/recogniser-grammar.ts';
+import { recogniserGrammar } from '../../core/language/heard/recogniser-grammar.ts';
 
 const word = (text: string) => ({ kind: 'word', word: text });
 

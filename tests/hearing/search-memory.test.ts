@@ -8,7 +8,7 @@ import { SEARCH_SETTINGS } from '../../core/hearing/neural-decoder.ts';
 import { parseJsgf } from '../../core/hearing/parse-jsgf.ts';
 import { createPhoneSearch, type SearchSettings } from '../../core/hearing/phone-search.ts';
 import { type SoundGraph, soundGraph } from '../../core/hearing/sound-graph.ts';
-import { recogniserGrammar, vocabulary } from '../../core/language/recogniser-grammar.ts';
+import { recogniserGrammar, vocabulary } from '../../core/language/heard/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
 import { readDictionary } from '../../server/hearing/node-model.ts';
 import { NEURAL_MODEL_FOLDER } from '../../server/hearing/neural-model.ts';

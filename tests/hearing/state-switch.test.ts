@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { soundWords } from '../../core/hearing/dictionary.ts';
 import { createGrammarGraphs } from '../../core/hearing/grammar-graphs.ts';
 import type { Expectation } from '../../core/language/context.ts';
-import { recogniserGrammar, vocabulary } from '../../core/language/recogniser-grammar.ts';
+import { recogniserGrammar, vocabulary } from '../../core/language/heard/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
 import { readDictionary } from '../../server/hearing/node-model.ts';
 import { NEURAL_MODEL_FOLDER } from '../../server/hearing/neural-model.ts';

@@ -11,8 +11,8 @@ import {
   rareGrammar,
   recogniserGrammar,
   vocabulary,
-} from '../../core/language/recogniser-grammar.ts';
-import { tokenise } from '../../core/language/tokenise.ts';
+} from '../../core/language/heard/recogniser-grammar.ts';
+import { tokenise } from '../../core/language/words/tokenise.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
 import { invariant } from '../../core/unreachable.ts';
 import { readDictionary } from '../../server/hearing/node-model.ts';

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 
-import { heardGrammars } from '../../core/language/recogniser-grammar.ts';
-import { tokenise } from '../../core/language/tokenise.ts';
+import { heardGrammars } from '../../core/language/heard/recogniser-grammar.ts';
+import { tokenise } from '../../core/language/words/tokenise.ts';
 import { PRONUNCIATIONS } from '../../core/language/vocabulary/pronunciations.ts';
 import { createNodeHearing, type NodeHearing } from '../../server/hearing/node-hearing.ts';
 import { speak } from './signals.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
-import { FILLERS } from '../../core/language/fillers.ts';
-import { parse } from '../../core/language/parse.ts';
+import { FILLERS } from '../../core/language/words/fillers.ts';
+import { parse } from '../../core/language/parse/parse.ts';
 import { understand } from '../../core/language/understand.ts';
 import { type CorpusLine, readCorpus } from '../corpus/corpus.ts';
 import { shortForm } from '../corpus/short-form.ts';

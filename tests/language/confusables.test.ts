@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { confusables } from '../../core/language/confusables.ts';
+import { confusables } from '../../core/language/numbers/confusables.ts';
 
 describe('numbers that are misheard for one another', () => {
   it.each([

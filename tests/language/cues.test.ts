@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
-import { parse } from '../../core/language/parse.ts';
+import { parse } from '../../core/language/parse/parse.ts';
 import { askedByCues } from '../../core/language/questions/by-cue.ts';
 import { CUES } from '../../core/language/questions/cues.ts';
 

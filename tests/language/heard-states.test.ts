@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { phrasesOf } from '../../core/grammar/phrases.ts';
-import { COMMAND_RULES } from '../../core/language/commands.ts';
+import { COMMAND_RULES } from '../../core/language/commands/command-rules.ts';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
 import {
   recogniserGrammar,
   recogniserGrammarAbnf,
-} from '../../core/language/recogniser-grammar.ts';
+} from '../../core/language/heard/recogniser-grammar.ts';
 import { understand } from '../../core/language/understand.ts';
 import { hears, readAbnf, readJsgf } from '../grammar/grammar-reader.ts';
 

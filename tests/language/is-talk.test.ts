@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
-import { isTalk } from '../../core/language/is-talk.ts';
+import { isTalk } from '../../core/language/settle/is-talk.ts';
 
 describe('what is not for us', () => {
   it.each([

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Context, EMPTY_CONTEXT } from '../../core/language/context.ts';
-import { phraseHints } from '../../core/language/phrase-hints.ts';
-import { recogniserGrammar } from '../../core/language/recogniser-grammar.ts';
+import { phraseHints } from '../../core/language/heard/phrase-hints.ts';
+import { recogniserGrammar } from '../../core/language/heard/recogniser-grammar.ts';
 import { understand } from '../../core/language/understand.ts';
 import { shortForm } from '../corpus/short-form.ts';
 import { hears, readJsgf } from '../grammar/grammar-reader.ts';

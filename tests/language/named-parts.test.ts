@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Context, EMPTY_CONTEXT } from '../../core/language/context.ts';
-import { namesIn, NO_NAMES } from '../../core/language/known-names.ts';
-import { recogniserGrammar } from '../../core/language/recogniser-grammar.ts';
+import { namesIn, NO_NAMES } from '../../core/language/names/known-names.ts';
+import { recogniserGrammar } from '../../core/language/heard/recogniser-grammar.ts';
 import { understand } from '../../core/language/understand.ts';
 import { workDoneAt, workTodoAt } from '../../core/replies/work-words.ts';
 import { hears, readJsgf } from '../grammar/grammar-reader.ts';

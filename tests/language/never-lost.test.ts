@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
-import { parse } from '../../core/language/parse.ts';
+import { parse } from '../../core/language/parse/parse.ts';
 import { understand } from '../../core/language/understand.ts';
 import { readCorpus } from '../corpus/corpus.ts';
 import { seeded } from './random.ts';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
-import { talkNumbers } from '../../core/language/talk-numbers.ts';
+import { talkNumbers } from '../../core/language/settle/talk-numbers.ts';
 import { understand } from '../../core/language/understand.ts';
 import { numbersMeant } from '../corpus/numbers-meant.ts';
 import { PUBLISHED } from '../corpus/published/sources.ts';

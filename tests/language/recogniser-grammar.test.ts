@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { phrasesOf } from '../../core/grammar/phrases.ts';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
-import { WHOLE_NUMBER } from '../../core/language/numbers.ts';
-import { parse } from '../../core/language/parse.ts';
-import { phraseHints } from '../../core/language/phrase-hints.ts';
+import { WHOLE_NUMBER } from '../../core/language/numbers/numbers.ts';
+import { parse } from '../../core/language/parse/parse.ts';
+import { phraseHints } from '../../core/language/heard/phrase-hints.ts';
 import {
   heardRules,
   recogniserGrammar,
   recogniserGrammarAbnf,
   vocabulary,
-} from '../../core/language/recogniser-grammar.ts';
-import { tokenise } from '../../core/language/tokenise.ts';
+} from '../../core/language/heard/recogniser-grammar.ts';
+import { tokenise } from '../../core/language/words/tokenise.ts';
 
 const EXPECTATIONS = ['anything', 'number', 'yesOrNo'] as const;
 

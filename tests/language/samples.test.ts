@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { sameTags } from '../../core/grammar/fold.ts';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
-import { parseAsItStands, wholeReadings } from '../../core/language/parse.ts';
+import { parseAsItStands, wholeReadings } from '../../core/language/parse/parse.ts';
 import type { Rule } from '../../core/language/rule.ts';
 import { RULES } from '../../core/language/rules.ts';
 import {
@@ -9,8 +9,8 @@ import {
   sampleSentences,
   type SampledSentence,
   sayableRules,
-} from '../../core/language/samples.ts';
-import { tokenise } from '../../core/language/tokenise.ts';
+} from '../../core/language/heard/samples.ts';
+import { tokenise } from '../../core/language/words/tokenise.ts';
 import { seeded } from './random.ts';
 
 const ruleOf = ({ shape }: SampledSentence): Rule => {

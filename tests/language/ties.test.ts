@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
-import { equalReadings, type Item, parseAsItStands } from '../../core/language/parse.ts';
+import { equalReadings, type Item, parseAsItStands } from '../../core/language/parse/parse.ts';
 import { readCorpus } from '../corpus/corpus.ts';
 
 /** Which rules read which words, whatever each of them makes of its own. */

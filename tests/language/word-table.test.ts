@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { WordTable } from '../../core/language/word-table.ts';
+import { WordTable } from '../../core/language/words/word-table.ts';
 
 const WORD = /[a-z]+(?:'[a-z]+)?/y;
 

@@ -1,5 +1,5 @@
 import type { Expectation } from '../../../core/language/context.ts';
-import type { KnownNames } from '../../../core/language/known-names.ts';
+import type { KnownNames } from '../../../core/language/names/known-names.ts';
 import type { Ear, EarOpening, Heard } from '../ear.ts';
 import type { NativeEar } from './native-ear.ts';
 

@@ -1,5 +1,5 @@
 import type { Expectation } from '../../../core/language/context.ts';
-import type { KnownNames } from '../../../core/language/known-names.ts';
+import type { KnownNames } from '../../../core/language/names/known-names.ts';
 import type { Clock } from '../../state/clock.ts';
 import type { Ear, Heard } from '../ear.ts';
 import { Supervisor } from '../supervisor.ts';

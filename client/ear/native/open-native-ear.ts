@@ -1,4 +1,4 @@
-import { phraseHints } from '../../../core/language/phrase-hints.ts';
+import { phraseHints } from '../../../core/language/heard/phrase-hints.ts';
 import { browserClock as clock } from '../../state/clock.ts';
 import type { EarChoice } from './chosen-ear.ts';
 import { createNativeEar, type NativeEar } from './native-ear.ts';

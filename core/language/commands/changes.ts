@@ -1,17 +1,17 @@
 import type { QuantityId } from '../../terms/quantities.ts';
 import type { UnitId } from '../../units/units.ts';
 import type { Context } from '../context.ts';
-import { confusables } from '../confusables.ts';
-import { isDoubtful } from '../doubts.ts';
-import { isElectrical } from '../electrical-quantities.ts';
-import { type Amounted, amountIn, measured, unitFor } from '../measure.ts';
+import { confusables } from '../numbers/confusables.ts';
+import { isDoubtful } from '../settle/doubts.ts';
+import { isElectrical } from '../vocabulary/electrical-quantities.ts';
+import { type Amounted, amountIn, measured, unitFor } from '../numbers/measure.ts';
 import { type Frame, heardCommand, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, tagsIn } from '../slots.ts';
 import type { Command, Reading } from '../utterance.ts';
-import { startsClause, wordBefore, wordBehind } from '../clause-start.ts';
-import { holdsFigure, holdsNumber } from '../own-reading.ts';
+import { startsClause, wordBefore, wordBehind } from '../words/clause-start.ts';
+import { holdsFigure, holdsNumber } from '../words/own-reading.ts';
 import { startsWithName } from '../questions/named-in.ts';
-import { WordSet } from '../word-set.ts';
+import { WordSet } from '../words/word-set.ts';
 import { command } from './command.ts';
 
 const undo: Means = (tags, frame) => {

@@ -4,7 +4,7 @@ import {
   wordBefore,
   wordBehind,
   wordsBehind,
-} from '../clause-start.ts';
+} from '../words/clause-start.ts';
 import { type Frame, heardCommand, type Means, type Rule, rule } from '../rule.ts';
 import type { PlainCommand } from '../utterance.ts';
 import { command } from './command.ts';

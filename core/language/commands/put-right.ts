@@ -1,6 +1,6 @@
-import { isElectrical } from '../electrical-quantities.ts';
-import { amountIn } from '../measure.ts';
-import { reading } from '../reading-means.ts';
+import { isElectrical } from '../vocabulary/electrical-quantities.ts';
+import { amountIn } from '../numbers/measure.ts';
+import { reading } from '../readings/reading-means.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, tagsIn } from '../slots.ts';
 import type { QuantityId } from '../../terms/quantities.ts';

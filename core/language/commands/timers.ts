@@ -1,6 +1,6 @@
-import { wordBehind } from '../clause-start.ts';
-import { minutesIn } from '../durations.ts';
-import { spokenUnit } from '../measure.ts';
+import { wordBehind } from '../words/clause-start.ts';
+import { minutesIn } from '../numbers/durations.ts';
+import { spokenUnit } from '../numbers/measure.ts';
 import { type Frame, heardCommand, heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, spanIn } from '../slots.ts';
 import { command } from './command.ts';

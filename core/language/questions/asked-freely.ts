@@ -1,4 +1,4 @@
-import { amountIn, unitFor } from '../measure.ts';
+import { amountIn, unitFor } from '../numbers/measure.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { placeId, quantityId, refrigerantId } from '../slots.ts';
 import type { SafetyTopic } from '../utterance.ts';

@@ -1,10 +1,10 @@
 import type { Token } from '../../grammar/tokens.ts';
 import type { AnswerableId } from '../../terms/quantities.ts';
 import type { PlaceId } from '../../terms/names.ts';
-import { ONES, TEENS, TENS } from '../number-words.ts';
-import { Clause, isUnread, pauseAfter, type Stretch, Wording } from '../clause.ts';
+import { ONES, TEENS, TENS } from '../numbers/number-words.ts';
+import { Clause, isUnread, pauseAfter, type Stretch, Wording } from '../words/clause.ts';
 import type { Question } from '../utterance.ts';
-import { WordSet } from '../word-set.ts';
+import { WordSet } from '../words/word-set.ts';
 import { type Asked, type Cue, CUES } from './cues.ts';
 import { placeNamedIn, quantityNamedIn } from './named-in.ts';
 

@@ -1,7 +1,7 @@
-import { startsClause, wordBehind } from '../clause-start.ts';
-import { isElectrical } from '../electrical-quantities.ts';
-import { amountIn } from '../measure.ts';
-import { asReading } from '../reading-means.ts';
+import { startsClause, wordBehind } from '../words/clause-start.ts';
+import { isElectrical } from '../vocabulary/electrical-quantities.ts';
+import { amountIn } from '../numbers/measure.ts';
+import { asReading } from '../readings/reading-means.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId } from '../slots.ts';

@@ -1,6 +1,6 @@
 import type { JudgedId } from '../../terms/judged.ts';
-import { FOOD, THEM } from '../food-words.ts';
-import { amountIn } from '../measure.ts';
+import { FOOD, THEM } from '../words/food-words.ts';
+import { amountIn } from '../numbers/measure.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { ask, plain } from './asking.ts';
 

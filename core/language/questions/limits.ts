@@ -1,4 +1,4 @@
-import { amountIn, unitFor } from '../measure.ts';
+import { amountIn, unitFor } from '../numbers/measure.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { ask, TELL } from './asking.ts';
 

@@ -1,4 +1,4 @@
-import { OHMS_AT } from '../electrical.ts';
+import { OHMS_AT } from '../electrical/electrical.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { placeId } from '../slots.ts';
 import type { QuantityId } from '../../terms/quantities.ts';

@@ -1,4 +1,4 @@
-import { leftToAsk } from '../reading-means.ts';
+import { leftToAsk } from '../readings/reading-means.ts';
 import { derivedId } from '../slots.ts';
 import { MOVING, trend } from './waiting.ts';
 import { type Means, type Rule, rule } from '../rule.ts';

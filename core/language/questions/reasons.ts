@@ -1,8 +1,8 @@
-import { wordBehind } from '../clause-start.ts';
-import { holdsNumber } from '../own-reading.ts';
+import { wordBehind } from '../words/clause-start.ts';
+import { holdsNumber } from '../words/own-reading.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, spanIn } from '../slots.ts';
-import { tokenise } from '../tokenise.ts';
+import { tokenise } from '../words/tokenise.ts';
 import { MY, plain } from './asking.ts';
 import { startsWithPart } from './named-in.ts';
 

@@ -1,6 +1,6 @@
-import { startsClause, wordBefore } from '../clause-start.ts';
-import { holdsNumber } from '../own-reading.ts';
-import { tokenise } from '../tokenise.ts';
+import { startsClause, wordBefore } from '../words/clause-start.ts';
+import { holdsNumber } from '../words/own-reading.ts';
+import { tokenise } from '../words/tokenise.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { idIn, spanIn } from '../slots.ts';
 import type { SafetyTopic } from '../utterance.ts';

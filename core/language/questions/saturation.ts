@@ -1,5 +1,5 @@
-import { wordBehind } from '../clause-start.ts';
-import { amountIn, unitFor } from '../measure.ts';
+import { wordBehind } from '../words/clause-start.ts';
+import { amountIn, unitFor } from '../numbers/measure.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 import { heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { refrigerantId } from '../slots.ts';

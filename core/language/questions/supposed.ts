@@ -1,7 +1,7 @@
 import type { Tags } from '../../grammar/nodes.ts';
 import type { AnswerableId } from '../../terms/quantities.ts';
-import { amountIn, measured } from '../measure.ts';
-import { isPlausible } from '../plausible.ts';
+import { amountIn, measured } from '../numbers/measure.ts';
+import { isPlausible } from '../numbers/plausible.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import type { Supposed } from '../utterance.ts';
 import { aboutIn, ask, MY, TELL } from './asking.ts';

@@ -1,7 +1,7 @@
 import type { Tags } from '../../grammar/nodes.ts';
-import { isCutShort } from '../cut-numbers.ts';
-import { isElectrical } from '../electrical-quantities.ts';
-import { asReading } from '../reading-means.ts';
+import { isCutShort } from '../numbers/cut-numbers.ts';
+import { isElectrical } from '../vocabulary/electrical-quantities.ts';
+import { asReading } from '../readings/reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId } from '../slots.ts';
 import { ask, MY, plain } from './asking.ts';

@@ -1,5 +1,5 @@
-import { wordBefore, wordBehind } from '../clause-start.ts';
-import { holdsNumber } from '../own-reading.ts';
+import { wordBefore, wordBehind } from '../words/clause-start.ts';
+import { holdsNumber } from '../words/own-reading.ts';
 import type { Frame } from '../rule.ts';
 
 /** "Target head please": but "target head is ninety two" tells. */

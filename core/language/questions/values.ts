@@ -1,5 +1,5 @@
 import type { QuantityId } from '../../terms/quantities.ts';
-import { startsClause, wordBehind } from '../clause-start.ts';
+import { startsClause, wordBehind } from '../words/clause-start.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { tagsIn } from '../slots.ts';
 import { supposedIn } from './supposed.ts';

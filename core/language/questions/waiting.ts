@@ -1,7 +1,7 @@
 import type { Tags } from '../../grammar/nodes.ts';
 import { QUANTITIES } from '../../terms/quantities.ts';
-import { amountIn, isVacuumUnit, measured } from '../measure.ts';
-import { canBeColdBox } from '../plausible.ts';
+import { amountIn, isVacuumUnit, measured } from '../numbers/measure.ts';
+import { canBeColdBox } from '../numbers/plausible.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId } from '../slots.ts';
 import { ask, MY, plain } from './asking.ts';

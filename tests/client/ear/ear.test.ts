@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { NO_NAMES } from '../../../core/language/known-names.ts';
+import { NO_NAMES } from '../../../core/language/names/known-names.ts';
 import { createEar } from '../../../client/ear/create-ear.ts';
 import type { Heard } from '../../../client/ear/ear.ts';
 import { createSentences } from '../../../client/ear/web-speech-sentences.ts';

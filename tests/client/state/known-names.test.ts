@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { knownNames } from '../../../client/state/known-names.ts';
-import { NO_NAMES } from '../../../core/language/known-names.ts';
+import { NO_NAMES } from '../../../core/language/names/known-names.ts';
 import { takeTurn } from '../../../core/turn/take-turn.ts';
 import { listening, settled, type Stage } from '../scripted.ts';
 

@@ -10,7 +10,7 @@ import {
 } from '../../../core/hearing/judgement.ts';
 import { votesOf, wordingOf } from '../../../core/hearing/neural-hearing.ts';
 import { EMPTY_CONTEXT } from '../../../core/language/context.ts';
-import { meaningOf } from '../../../core/language/meaning.ts';
+import { meaningOf } from '../../../core/language/settle/meaning.ts';
 import { understand } from '../../../core/language/understand.ts';
 import type { Row } from './rows.ts';
 

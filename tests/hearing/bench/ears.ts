@@ -1,7 +1,7 @@
 import type { Pronunciations } from '../../../core/hearing/dictionary.ts';
 import type { Hearing } from '../../../core/hearing/hearing.ts';
 import type { Ranking } from '../../../core/hearing/neural-decoder.ts';
-import { heardGrammars } from '../../../core/language/recogniser-grammar.ts';
+import { heardGrammars } from '../../../core/language/heard/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../../core/language/vocabulary/pronunciations.ts';
 import { createNeuralHearing } from '../../../server/hearing/neural-hearing.ts';
 import { openNeuralModel } from '../../../server/hearing/neural-model.ts';

@@ -1,7 +1,7 @@
 import { canBeSaid, sampleNode } from '../../../core/grammar/sample.ts';
 import { type JsgfRules, parseJsgf } from '../../../core/hearing/parse-jsgf.ts';
 import { EMPTY_CONTEXT } from '../../../core/language/context.ts';
-import { heardRules, recogniserGrammar } from '../../../core/language/recogniser-grammar.ts';
+import { heardRules, recogniserGrammar } from '../../../core/language/heard/recogniser-grammar.ts';
 import { understand } from '../../../core/language/understand.ts';
 import { seeded } from '../../language/random.ts';
 import { accepts } from './accepts.ts';

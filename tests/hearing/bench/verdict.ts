@@ -1,6 +1,6 @@
 import type { Hearing } from '../../../core/hearing/hearing.ts';
 import { EMPTY_CONTEXT } from '../../../core/language/context.ts';
-import { meaningOf } from '../../../core/language/meaning.ts';
+import { meaningOf } from '../../../core/language/settle/meaning.ts';
 import { understand } from '../../../core/language/understand.ts';
 import type { Utterance } from '../../../core/language/utterance.ts';
 import { takeIn } from '../../../core/turn/take-in.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { soundWords } from '../../../core/hearing/dictionary.ts';
 import { createNeuralDecoder } from '../../../core/hearing/neural-decoder.ts';
 import { createResampler } from '../../../core/hearing/resample.ts';
-import { VOICE_PROMPTS } from '../../../core/language/voice-prompts.ts';
+import { VOICE_PROMPTS } from '../../../core/language/heard/voice-prompts.ts';
 import { PRONUNCIATIONS } from '../../../core/language/vocabulary/pronunciations.ts';
 import { openNeuralModel } from '../../../server/hearing/neural-model.ts';
 import { readDictionary } from '../../../server/hearing/node-model.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { NO_NAMES } from '../../../core/language/known-names.ts';
+import { NO_NAMES } from '../../../core/language/names/known-names.ts';
 import { paragraphLines } from '../../../core/note/paragraphs/paragraphs.ts';
 import { planParagraphs } from '../../../core/note/paragraphs/plan.ts';
 import { passageText } from '../../../core/note/paragraphs/sentences.ts';

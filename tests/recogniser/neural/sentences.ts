@@ -4,9 +4,9 @@ import {
   type Pronunciations,
 } from '../../../core/hearing/dictionary.ts';
 import { sampleNode } from '../../../core/grammar/sample.ts';
-import { AMOUNT } from '../../../core/language/amounts.ts';
-import { vocabulary } from '../../../core/language/recogniser-grammar.ts';
-import { sampleSentences } from '../../../core/language/samples.ts';
+import { AMOUNT } from '../../../core/language/numbers/amounts.ts';
+import { vocabulary } from '../../../core/language/heard/recogniser-grammar.ts';
+import { sampleSentences } from '../../../core/language/heard/samples.ts';
 import { PRONUNCIATIONS } from '../../../core/language/vocabulary/pronunciations.ts';
 import { sampleDigits } from './digits.ts';
 import { pickOne } from './random.ts';

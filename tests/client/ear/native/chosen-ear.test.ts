@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { NO_NAMES } from '../../../../core/language/known-names.ts';
+import { NO_NAMES } from '../../../../core/language/names/known-names.ts';
 import type { Ear, EarOpening, Heard } from '../../../../client/ear/ear.ts';
 import { createChosenEar, type EarChoice } from '../../../../client/ear/native/chosen-ear.ts';
 import type { NativeEar } from '../../../../client/ear/native/native-ear.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { NO_NAMES } from '../../../../core/language/known-names.ts';
+import { NO_NAMES } from '../../../../core/language/names/known-names.ts';
 import type { Heard } from '../../../../client/ear/ear.ts';
 import { createNativeEar, type PhrasesFor } from '../../../../client/ear/native/native-ear.ts';
 import {
@@ -7,7 +7,7 @@ import {
   nativeClassOf,
   nativePhrases,
 } from '../../../../client/ear/native/native-recognition.ts';
-import { phraseHints } from '../../../../core/language/phrase-hints.ts';
+import { phraseHints } from '../../../../core/language/heard/phrase-hints.ts';
 import { handClock, settled } from '../../scripted.ts';
 import { said, scriptedNative } from './scripted-native.ts';
 

@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { describe, expect, it } from 'vitest';
 
 import { runFlite } from '../../../../client/voice/spare/flite.ts';
-import { heardGrammars } from '../../../../core/language/recogniser-grammar.ts';
+import { heardGrammars } from '../../../../core/language/heard/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../../../core/language/vocabulary/pronunciations.ts';
 import { openHearer } from '../../../../server/hearing/open-hearer.ts';
 

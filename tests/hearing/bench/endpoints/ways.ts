@@ -5,7 +5,7 @@ import {
   createNeuralDecoder,
   type NeuralDecoder,
 } from '../../../../core/hearing/neural-decoder.ts';
-import { recogniserGrammar } from '../../../../core/language/recogniser-grammar.ts';
+import { recogniserGrammar } from '../../../../core/language/heard/recogniser-grammar.ts';
 import { PRONUNCIATIONS } from '../../../../core/language/vocabulary/pronunciations.ts';
 import { openNeuralModel } from '../../../../server/hearing/neural-model.ts';
 import { readDictionary } from '../../../../server/hearing/node-model.ts';

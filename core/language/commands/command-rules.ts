@@ -1,0 +1,23 @@
+import { CHANGE_COMMANDS } from './changes.ts';
+import { PUT_RIGHT_RULES } from './put-right.ts';
+import { DIALOGUE_COMMANDS } from './dialogue.ts';
+import { FREE_CHANGES, FREE_COMMANDS, NEXT_UNIT } from './spoken-freely.ts';
+import { LOOSE_COMMANDS } from './loosely-told.ts';
+import { SAID_TWICE_COMMANDS } from './said-twice.ts';
+import { STEP_COMMANDS } from './steps.ts';
+import { TIMER_COMMANDS } from './timers.ts';
+import type { Rule } from '../rule.ts';
+
+/** What the product is told to do. */
+export const COMMAND_RULES: readonly Rule[] = [
+  ...TIMER_COMMANDS,
+  ...STEP_COMMANDS,
+  ...FREE_CHANGES,
+  ...PUT_RIGHT_RULES,
+  ...CHANGE_COMMANDS,
+  NEXT_UNIT,
+  ...DIALOGUE_COMMANDS,
+  ...LOOSE_COMMANDS,
+  ...FREE_COMMANDS,
+  ...SAID_TWICE_COMMANDS,
+];

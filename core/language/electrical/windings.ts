@@ -1,0 +1,138 @@
+import { electrical, OHMS_AT, one } from './electrical.ts';
+import { amountIn, readingOf } from '../numbers/measure.ts';
+import { type Means, type Rule, rule } from '../rule.ts';
+import { placeId, tagsIn } from '../slots.ts';
+
+/** An open winding, or one that no meter sees an end of. */
+const openWinding: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  if (place === null || OHMS_AT[place] === undefined) return null;
+  return one(electrical({ overlimit: true }, place, frame));
+};
+
+/** Between the windings and the frame: ohms by whatever unit, or past what the meter shows. */
+const toGround: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  if (!amount.overlimit && amount.unit !== 'ohm' && amount.unit !== 'Mohm') return null;
+  return one(readingOf('insulationResistance', amount, { place: null, frame }));
+};
+
+const megged: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  return one(readingOf('insulationResistance', amountIn(tags), { place, frame }));
+};
+
+/** "Run's good, two point two": from common, as both are metered. */
+const goodAt =
+  (place: 'commonRun' | 'commonStart'): Means =>
+  (tags, frame) => {
+    const amount = amountIn(tags);
+    const isOhms = amount.unit === null || amount.unit === 'ohm';
+    const isSmall = amount.value !== null && amount.value < LEAST_VOLTS;
+    return isOhms && isSmall ? one(readingOf('resistance', amount, { place, frame })) : null;
+  };
+/** Ours: windings of these compressors have less, and what meters show in volts is more. */
+const LEAST_VOLTS = 50;
+
+/** Windings that are open, and what lies between them and the frame. */
+/** "All three windings are one point two": of a motor on three phases. */
+const alike: Means = (tags, frame) => {
+  const readings = TERMINALS.flatMap((place) => electrical(tags, place, frame) ?? []);
+  const areOhms = readings.every(({ quantity }) => quantity === 'resistance');
+  return areOhms && readings.length === TERMINALS.length ? { readings } : null;
+};
+const TERMINALS = ['terminalOneTwo', 'terminalTwoThree', 'terminalOneThree'] as const;
+
+/** "Four point two ohms one to two, five point one two to three": once ohms are said the figures name terminals. */
+const betweenNumbers: Means = (tags, frame) => {
+  const told = [tags, tagsIn(tags['second']), tagsIn(tags['third'])].filter(
+    (each) => each !== null,
+  );
+  const readings = told.flatMap((each, at) => {
+    const place = TERMINALS[at];
+    return place === undefined ? [] : (electrical(each, place, frame) ?? []);
+  });
+  const areOhms = readings.every(({ quantity }) => quantity === 'resistance');
+  const saysOhms = told.some((each) => amountIn(each).unit === 'ohm');
+  return areOhms && saysOhms && readings.length === told.length ? { readings } : null;
+};
+
+const ohmed: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  const place = placeId(tags['place']);
+  if (amount.unit !== null) return one(electrical(tags, place, frame));
+  const isGround = place !== null && OHMS_AT[place] === 'insulationResistance';
+  return isGround ? null : one(readingOf('resistance', amount, { place, frame }));
+};
+
+export const WINDING_RULES: readonly Rule[] = [
+  rule(
+    '[(i have|i got|i read|reading|i am (reading|getting)|showing)] <amount> [(on|from|across)] one to two [and] <amount:second> [(on|from|across)] two to three [[and] <amount:third> [(on|from|across)] one to three]',
+    betweenNumbers,
+    { examples: ['four point two ohms one to two five point one two to three'] },
+  ),
+  rule('<the> <place> [is] (ohms|ohmed|ohming|ohm) [out] [(at|to)] <amount>', ohmed, {
+    examples: ['defrost heater is ohming out at twenty two'],
+  }),
+  rule(
+    '[(the|all)] (three|all three) windings (are|read|all read|check|ohm) [(the same|all|out at|at|all at)] <amount> [(each|apiece)]',
+    alike,
+    { examples: ['all three windings are one point two ohms'] },
+  ),
+  rule(
+    '<the> <place> [(is|reads|reading|shows|tests|is reading|showing|measures)] [all the way] (open|wide open|infinite)',
+    openWinding,
+    {
+      examples: ['common to start reads open'],
+    },
+  ),
+  ...(['commonRun', 'commonStart'] as const).map((place) =>
+    rule(
+      `[the] ${place === 'commonRun' ? 'run' : 'start'} [winding] (is|looks|reads|checks) (good|fine|ok|all right) [<pause>] [(at|it is|i have|i got|with)] <amount>`,
+      goodAt(place),
+      { examples: [`${place === 'commonRun' ? 'run' : 'start'} is good two point two`] },
+    ),
+  ),
+  rule(
+    `[(i have|i have got|i got|i get|i am getting|i am reading|there is|got|getting|reading|showing|shows|it shows)] (nothing|no (continuity|reading|ohms|resistance|path|circuit)) [(at|on|from|between|across|in|through)] <the> <place>`,
+    openWinding,
+    { examples: ['nothing between common and start', 'no continuity common to run'] },
+  ),
+  rule(
+    '[(i am|i have|i have got|i got|it is)] [(reading|getting|showing)] [an] open (at|on|from|between|across|in|<pause>) <the> <place>',
+    openWinding,
+    { examples: ['reading open on common to run'] },
+  ),
+  rule(
+    '[(i am|i have|i have got|i got|it is)] (reading|getting|showing) open <place>',
+    openWinding,
+    {
+      examples: ['reading open common to run'],
+    },
+  ),
+  rule(
+    '[(i am|it is|i have|i have got|i got)] [(reading|reads|getting|megs|megged|megs out at|megged at|showing)] <amount> to ground',
+    toGround,
+    {
+      examples: ['ol to ground', 'fifty megohms to ground'],
+    },
+  ),
+  rule(
+    '[(i|we)] (megged|meggered) (it|them|<the> <place>|the (windings|motor)) [out] [(at|and got|and it is|to)] <amount> [to ground]',
+    megged,
+    { examples: ['i megged it at fifty'] },
+  ),
+  // What the instrument puts on them was read off nothing.
+  rule(
+    '[(i|we)] (megged|meggered|insulation tested) [(it|them|<the> <place>|the (windings|motor))] [out] (at|with|on) <number> (volts|v)',
+    () => ({}),
+    { examples: ['megged it at five hundred volts'] },
+  ),
+  rule(
+    '<the> <place> (megged|megs|meggered|meg) [out] [(at|is|reads)] <amount> [to ground]',
+    megged,
+    {
+      examples: ['compressor megged at one hundred'],
+    },
+  ),
+];

@@ -1,0 +1,57 @@
+import type { QuantityId } from '../../terms/quantities.ts';
+import { startsClause, wordBehind } from '../words/clause-start.ts';
+import { amountIn } from '../numbers/measure.ts';
+import { canBeColdBox, isPlausible } from '../numbers/plausible.ts';
+import { leftToAsk, reading } from '../readings/reading-means.ts';
+import { type Meaning, type Means, type Rule, rule } from '../rule.ts';
+
+/** What the box is to be kept at, by those whose it is: what it is set for, and no reading of it. */
+const wanted: Means = (tags, frame) => {
+  const { unit, value } = amountIn(tags);
+  const { units, refrigerant } = frame.context;
+  const isThermal = unit === null || unit === 'degrees' || unit === 'degF' || unit === 'degC';
+  if (!isThermal || !/^(?:|and|but|so|or)$/.test(wordBehind(frame))) return null;
+  if (unit === null && value !== null && !canBeColdBox(value, units)) return null;
+  const found = reading('setpointTemp', amountIn(tags), frame);
+  if (found?.value === undefined || found.unit === null) return null;
+  const amount = { value: found.value, unit: found.unit };
+  return isPlausible('setpointTemp', amount, refrigerant) ? { readings: [found] } : null;
+};
+
+const THEIRS =
+  '(they|he|she|customer|owner|manager|chef|kitchen|store|(the|their) (customer|owner|manager|chef|cook|kitchen|staff|store|guy|lady))';
+const BOX =
+  '(it|this|this one|that one|her|them|the (box|cooler|freezer|unit|case|walk in|reach in|fridge|temp|temperature)|everything [in (it|there|here)])';
+const AT =
+  '[(to be|to run|to stay|kept|set|held|running|sitting|to hold|to sit)] [(at|down to|down at|right at|down)]';
+const WANT =
+  '(want|wants|like|likes|would like|wanted|asked for|asks for|is asking for|are asking for|need|needs)';
+const KEEP =
+  '[(like|likes|want|wants|try|tries|would like) to] (keep|keeps|run|runs|hold|holds|have|has|get)';
+
+/** "Minus four in the freezer, want her at ten below": behind the air that was read it is that air that is wanted. */
+const wantedOfAir: Means = (tags, frame) => {
+  const found = wanted(tags, frame);
+  const means = (quantity: QuantityId): Meaning | null => (AIRS.includes(quantity) ? found : null);
+  return { ofThat: { means, otherwise: leftToAsk(tags) } };
+};
+const AIRS: readonly QuantityId[] = ['boxTemp', 'supplyAirTemp', 'productTemp'];
+
+export const WANTED_RULES: readonly Rule[] = [
+  rule(
+    '[(and|but|so)] [(i|we)] (want|wanting|need|would like) (it|her|him|that|this) [back] (at|down at|down to|to be [at]|around|to) <amount>',
+    wantedOfAir,
+    { unheard: true, only: startsClause, examples: [] },
+  ),
+  rule(`[(and|but)] ${THEIRS} ${WANT} ${BOX} ${AT} <amount>`, wanted, {
+    examples: ['they want it at thirty seven', 'customer wants the box down to thirty five'],
+  }),
+  rule(`[(and|but)] ${THEIRS} ${KEEP} ${BOX} ${AT} <amount>`, wanted, {
+    examples: ['they keep it at thirty six', 'chef likes to keep the walk in around thirty five'],
+  }),
+  rule(
+    `[(and|but)] ${THEIRS} ${WANT} <amount> [in (it|there|the (box|cooler|freezer|case))]`,
+    wanted,
+    { apart: true, examples: ['customer wants thirty seven'] },
+  ),
+];

@@ -1,0 +1,39 @@
+import type { PartId } from '../../terms/names.ts';
+import { type Means, type Rule, rule } from '../rule.ts';
+import { partId } from '../slots.ts';
+import { stateOf } from './state-of.ts';
+
+/** What stays as it was when it fails. */
+const OPENS: ReadonlySet<PartId | null> = new Set<PartId | null>([
+  ...(['evaporatorPressureRegulator', 'expansionValve', 'liquidLineSolenoid'] as const),
+  ...(['hotGasValve', 'highPressureSwitch', 'lowPressureSwitch'] as const),
+  ...(['temperatureControl', 'doorSwitch', 'contactor', 'defrostTermination'] as const),
+]);
+
+const failedSo: Means = (tags, frame) =>
+  OPENS.has(partId(tags['part'])) ? stateOf('state')(tags, frame) : null;
+
+const STUCK = '[(has|is|was|had)] (failed|stuck|hung up|hung|locked|frozen|froze|seized)';
+
+/** Behind what has a name of its own: "fan on the condenser". */
+export const PART_OF_PART_RULES: readonly Rule[] = [
+  rule(
+    '<the> <part> (on|of|at|in|by|to|for|near|off) <the> <part:where> (is|are|was|were|looks|look|seems|has been|got) [all] <very> <state>',
+    stateOf('state'),
+    { unheard: true, examples: ['joint on the suction line is oily'] },
+  ),
+];
+
+/** What failed the way it stood. */
+export const FAILED_SO_RULES: readonly Rule[] = (
+  [
+    ['open', 'open'],
+    ['closed', '(closed|shut)'],
+  ] as const
+).map(([state, way]) =>
+  rule(`<the> <part> ${STUCK} ${way}`, failedSo, {
+    tags: { state },
+    unheard: true,
+    examples: [`evaporator pressure regulator failed ${state}`],
+  }),
+);

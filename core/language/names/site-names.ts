@@ -1,0 +1,77 @@
+import type { Tags } from '../../grammar/nodes.ts';
+import { Grammar } from '../../grammar/compile.ts';
+import { Matcher } from '../../grammar/match.ts';
+import { HOLES } from '../holes.ts';
+import { tokenise } from '../words/tokenise.ts';
+
+/** What a place of business is called last. */
+export const TRADE =
+  '(deli|grill|diner|cafe|market|restaurant|tavern|pub|bakery|hotel|inn|motel|elementary|high school|middle school|school|church|hospital|mart|pizzeria|pizza|bistro|steakhouse|club|bar and grill|brewery|cafeteria|kitchen|foods|grocery|produce|meats|catering|creamery|buffet|barbecue|liquors|florist|pharmacy|lodge|center|academy|college|store|stop|gas|express|house|hall|company|supermarket|seafood|donuts|bagels|tacos|cantina|taqueria|trattoria|smokehouse|butcher|dairy|farms|orchard|nursing home|hospice|lounge|saloon|casino|arena|theater|daycare|preschool)';
+export const ENDS_AS_TRADE = new RegExp(`\\b${TRADE}$`, 'i');
+
+/** What is said before the name of where one is. */
+export const LEAD_TO_SITE =
+  /^(?:(?:ok|okay|so|alright|well|hey|yeah|and) )*(?:(?:i'm|i am|we're|we are) )?(?:(?:just|got|made it|pulled up|rolled up|here|back|over|out|on site|arrived) )*(?:at|site is) (?:the )?/i;
+
+/** A name of a site, and the kind of unit that was said behind it without a pause. */
+interface SiteAndUnit {
+  readonly site: string;
+  readonly unit: Tags | null;
+}
+
+const GRAMMAR = new Grammar();
+const UNIT = HOLES['equipment'];
+const UNITS = UNIT === undefined ? null : GRAMMAR.compile(UNIT);
+const COUNTS = ['one', 'two', 'three', 'four', 'five', 'six'];
+const DOORS = new RegExp(`^ (?:(${COUNTS.join('|')})|(\\d)) (?:doors?|section)$`, 'i');
+/** "Site is Walk In Coolers Incorporated" */
+const CAPITALS =
+  /^(?:[A-Z0-9&][\w'&.-]*|of|and|the|on|in)(?: (?:[A-Z0-9&][\w'&.-]*|of|and|the|on|in))*$/;
+
+/** "Millpond Market walk-in cooler": the name ends where a kind of unit begins, if it is a name by itself. */
+export function unitBehind(value: string): SiteAndUnit {
+  const tokens = tokenise(value);
+  const matcher = new Matcher(GRAMMAR, tokens);
+  for (const [at, { start }] of tokens.entries()) {
+    if (at < 2 || UNITS === null) continue;
+    const site = value.slice(0, start).trim();
+    const longest = matcher.run(UNITS, at).toSorted((one, other) => other.end - one.end)[0];
+    if (longest === undefined || CAPITALS.test(value)) continue;
+    const rest = value.slice(tokens[longest.end - 1]?.end ?? value.length);
+    const isName = ENDS_AS_TRADE.test(site) || CAPITALS.test(site);
+    const doors = doorsIn(rest);
+    if (isName && (rest === '' || doors !== null)) {
+      const kind = longest.tags[0] ?? {};
+      return { site, unit: doors === null ? kind : { ...kind, doors: { number: doors } } };
+    }
+  }
+  return { site: value, unit: null };
+}
+
+function doorsIn(rest: string): number | null {
+  const [, word, figure] = DOORS.exec(rest) ?? [];
+  if (figure !== undefined) return Number(figure);
+  return word === undefined ? null : COUNTS.indexOf(word.toLowerCase()) + 1;
+}
+
+const GAS = HOLES['refrigerant'];
+const GASES = GAS === undefined ? null : GRAMMAR.compile(GAS);
+
+/** "Two door reach-in on the line one thirty four a": the name ends where a refrigerant with its letter begins. */
+export function gasBehind(value: string): { readonly name: string; readonly gas: Tags | null } {
+  const tokens = tokenise(value);
+  const matcher = new Matcher(GRAMMAR, tokens);
+  if (GASES === null || !/[\d\s](?:[a-f]|y ?f|z ?e)$/i.test(value))
+    return { name: value, gas: null };
+  for (const [at, { start }] of tokens.entries()) {
+    const found =
+      at === 0 ? undefined : matcher.run(GASES, at).find(({ end }) => end === tokens.length);
+    if (found !== undefined) {
+      const name = value
+        .slice(0, start)
+        .replace(/ (?:on|with|it's|its|using|charged with|and)? *$/i, '');
+      return { name: name.trim(), gas: found.tags[0] ?? {} };
+    }
+  }
+  return { name: value, gas: null };
+}

@@ -1,0 +1,50 @@
+import { choice, named, type Node, sequence, tag, type Tags } from '../../grammar/nodes.ts';
+import { parseShape } from '../../grammar/shape.ts';
+import { NUMBER } from './numbers.ts';
+import { numberIn } from '../slots.ts';
+
+const MINUTES_IN = { minutes: 1, hours: 60, seconds: 1 / 60 } as const;
+type Per = keyof typeof MINUTES_IN;
+
+const isPer = (data: unknown): data is Per =>
+  typeof data === 'string' && Object.hasOwn(MINUTES_IN, data);
+
+const counted = (per: Per, words: string): Node =>
+  sequence(parseShape(`<number> (${words})`, { number: NUMBER }), tag({ per }));
+
+/** "an hour and twenty minutes" */
+const withMinutes = (words: string, over: number): Node =>
+  sequence(
+    parseShape(`${words} <number> (minutes|minute)`, { number: NUMBER }),
+    tag({ per: 'minutes', over }),
+  );
+
+const fixed = (number: number, words: string): Node =>
+  sequence(parseShape(words), tag({ number, per: 'minutes' }));
+
+/** A stretch of time as said: "ten minutes", "half an hour", "an hour and a half". */
+export const DURATION = named(
+  'duration',
+  choice(
+    counted('minutes', 'minutes|minute'),
+    counted('hours', 'hours|hour'),
+    counted('seconds', 'seconds|second|sec'),
+    fixed(90, '[(an|one|a)] hour and a half'),
+    fixed(75, '(an|one|a) hour and a quarter'),
+    withMinutes('(an|one|a) hour [and]', 60),
+    fixed(1.5, '(a|one) minute and a half'),
+    fixed(60, '(an|a) hour'),
+    fixed(45, 'three quarters of an hour'),
+    fixed(15, '(a quarter of an hour|quarter of an hour)'),
+    fixed(1, 'a minute'),
+  ),
+);
+
+/** Its length in minutes; `null` where none was said. */
+export function minutesIn(tags: Tags | null): number | null {
+  const number = numberIn(tags?.['number']);
+  const per = tags?.['per'];
+  if (number === null || !isPer(per)) return null;
+  const over = numberIn(tags?.['over']) ?? 0;
+  return Math.round((number * MINUTES_IN[per] + over) * 1000) / 1000;
+}

@@ -1,0 +1,153 @@
+import { Automata } from '../../grammar/automata.ts';
+import { OTHER } from '../../grammar/kinds.ts';
+import { Reach } from '../../grammar/reach.ts';
+import type { Token } from '../../grammar/tokens.ts';
+import { isCountedThing, isPointedOut } from '../words/counted-things.ts';
+import { isEveryday } from '../words/everyday-words.ts';
+import { ONES } from '../numbers/number-words.ts';
+import { SIGNED_NUMBER } from '../numbers/numbers.ts';
+import type { Span } from '../rule.ts';
+import { GRAMMAR, type Sentence } from './sentence.ts';
+import { signedIn } from '../slots.ts';
+import { WordSet } from '../words/word-set.ts';
+
+interface Found {
+  readonly digits: string;
+  readonly end: number;
+}
+
+export interface OpenNumbers {
+  /** Numbers that no item claims, as digits. */
+  readonly unclaimed: readonly string[];
+  /** Stretches of a number and the things that it counts, which nobody need be asked about. */
+  readonly counted: readonly Span[];
+}
+
+/** Two may have been misheard for two of ours: "sectioning thirty eight", "hedge one ninety". */
+const FEWEST_UNHEARD_OF = 3;
+
+const LEADS_TO_YEAR = new WordSet('in since during');
+const YEAR = /^(?:19|20)\d\d$/;
+
+const POINTING = new WordSet('the a an this that');
+const ENDS = new WordSet('and but so is was has in on with');
+
+const NONE: OpenNumbers = { unclaimed: [], counted: [] };
+const ANY_SIGNED = GRAMMAR.compile(SIGNED_NUMBER);
+let numbers = new Automata(GRAMMAR, [SIGNED_NUMBER]);
+
+/** The numbers of a sentence outside of these stretches, which are in their order. */
+export function openNumbers(
+  sentence: Sentence,
+  read: readonly { readonly start: number; readonly end: number }[],
+): OpenNumbers {
+  const { length } = sentence.tokens;
+  const [first] = read;
+  if (first !== undefined && first.start === 0 && first.end === length) return NONE;
+  const finder = new NumberFinder(sentence);
+  let at = 0;
+  for (const { start, end } of read) {
+    finder.addFrom(at, start);
+    at = end;
+  }
+  finder.addFrom(at, length);
+  return finder;
+}
+
+class NumberFinder implements OpenNumbers {
+  readonly unclaimed: string[] = [];
+  readonly counted: Span[] = [];
+  private readonly sentence: Sentence;
+  private readonly tokens: readonly Token[];
+
+  constructor(sentence: Sentence) {
+    this.sentence = sentence;
+    this.tokens = sentence.tokens;
+  }
+
+  addFrom(from: number, to: number): void {
+    for (let at = from; at < to;) {
+      const longest = this.longestNumber(at, to);
+      if (longest === null) at += 1;
+      else {
+        this.add(at, longest);
+        at = longest.end;
+      }
+    }
+  }
+
+  private add(at: number, found: Found): void {
+    const told = this.talkFrom(at, found.end);
+    if (told !== null) this.counted.push({ from: at, to: told });
+    else if (!this.repeats(at, found)) this.unclaimed.push(found.digits);
+  }
+
+  /** "Fifty, five zero": the same number again, figure by figure. */
+  private repeats(at: number, { digits, end }: Found): boolean {
+    const isSpelled = this.tokens.slice(at, end).every(({ text }) => FIGURES.has(text));
+    return isSpelled && end - at > 1 && this.unclaimed.at(-1) === digits;
+  }
+
+  /** Up to where a number that nobody claims is talk; `null` where it is not. */
+  private talkFrom(at: number, end: number): number | null {
+    if (this.countsThings(at, end)) return end + 1;
+    if (this.pointsAt(at, end)) return end;
+    return this.isMoneyOrYear(at) || this.isEveryday(at) ? end : null;
+  }
+
+  /** "They are open till nine": of the clause that it stands in, nothing is ours. */
+  private isEveryday(at: number): boolean {
+    let from = at;
+    while (from > 0 && this.tokens[from]?.pause !== true) from -= 1;
+    const to = this.sentence.matcher.nextPause(at);
+    return this.isForeign(from, to) || isEveryday(this.tokens.slice(from, to), at - from);
+  }
+
+  /** "The director painted twelve portraits of emperors": of the job nobody says so much that is in no rule of ours. */
+  private isForeign(from: number, to: number): boolean {
+    let count = 0;
+    for (let at = from; at < to; at += 1) {
+      const isUnheardOf = this.sentence.matcher.kindAt(at) === OTHER;
+      if (isUnheardOf && this.tokens[at]?.value === null) count += 1;
+    }
+    return count >= FEWEST_UNHEARD_OF;
+  }
+
+  /** "The tickets were $35", "in 1971"; but alone "$2.20" may be how a recogniser wrote "two twenty". */
+  private isMoneyOrYear(at: number): boolean {
+    const [before, number] = [this.tokens[at - 1], this.tokens[at]];
+    if (number === undefined || at <= this.sentence.weighty.from) return false;
+    if (this.sentence.text[number.start - 1] === '$') return true;
+    return before !== undefined && LEADS_TO_YEAR.has(before) && YEAR.test(number.text);
+  }
+
+  /** "The valve's an electronic one": of which kind it is. */
+  private pointsAt(at: number, end: number): boolean {
+    const [which, kind, number, next] = this.tokens.slice(Math.max(0, at - 2), at + 2);
+    if (at < 2 || end > at + 1 || number?.text !== 'one') return false;
+    if (which === undefined || kind === undefined || kind.pause || number.pause) return false;
+    return POINTING.has(which) && (next === undefined || next.pause || ENDS.has(next));
+  }
+
+  /** Behind other words: "four apples" alone may yet have been meant for us. */
+  private countsThings(at: number, end: number): boolean {
+    const next = this.tokens[end];
+    if (next === undefined || at <= this.sentence.weighty.from) return false;
+    const isOne = end === at + 1 && this.tokens[at]?.text === 'one';
+    return isCountedThing(next) || (isOne && isPointedOut(next));
+  }
+
+  private longestNumber(at: number, to: number): Found | null {
+    const { matcher } = this.sentence;
+    if (!ANY_SIGNED.opening.allows(matcher.kindAt(at))) return null;
+    if (numbers.isFull) numbers = new Automata(GRAMMAR, [SIGNED_NUMBER]);
+    const reach = new Reach(numbers, 0, { matcher, at, to });
+    for (let end = reach.farthest; end > at; end -= 1) {
+      const tags = this.sentence.endsTooLate(end) ? null : reach.first(end);
+      if (tags !== null) return { digits: String(signedIn(tags)), end };
+    }
+    return null;
+  }
+}
+
+const FIGURES: ReadonlySet<string> = new Set([...ONES, 'zero', 'oh']);

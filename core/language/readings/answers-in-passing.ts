@@ -1,0 +1,74 @@
+import { bareAmount } from './readings.ts';
+import { electrical } from '../electrical/electrical.ts';
+import { amountIn, readingOf } from '../numbers/measure.ts';
+import { type Frame, type Means, type Rule, rule } from '../rule.ts';
+import { placeId, quantityId, tagsIn } from '../slots.ts';
+
+/** What stands around the number tells nothing of it. */
+const wasAsked = ({ context }: Frame): boolean => context.asked !== null;
+const ONLY_ANSWERS = { alone: true, only: wasAsked, examples: [] };
+
+/** Further apart, two figures are two answers. */
+const NEAR = 10;
+
+/** "Eighteen, maybe nineteen": between the two. */
+const between: Means = (tags, frame) => {
+  const low = amountIn(tagsIn(tags['low']) ?? {}).value;
+  const high = amountIn(tagsIn(tags['high']) ?? {}).value;
+  const isNear = low !== null && high !== null && high > low && high - low <= NEAR;
+  return isNear ? bareAmount(tags, frame) : null;
+};
+
+const LEAD =
+  '[(still|well|about|call it|let us say|let us call it|say|only|just|maybe|now|i am at|i have|i got|looks like|it is|it is at|it is still|sitting at|right at|right around)] [(at|about|around|right at|only|just|still|like)]';
+const GOING =
+  '(climbing|rising|dropping|falling|holding|steady|holding steady|coming (up|down)|going (up|down)|still (climbing|rising|dropping|falling|moving|coming (up|down)|going (up|down))|it is (climbing|rising|dropping|falling|still moving))';
+
+/** "Seventy? Say what that is of." "That's the ambient." */
+const namesIt: Means = (tags, frame) => {
+  const { openNumber } = frame.context;
+  const quantity = quantityId(tags['quantity']);
+  if (openNumber === null || quantity === null) return null;
+  const found = readingOf(quantity, amountIn({ ...tags, number: openNumber }), {
+    place: null,
+    frame,
+  });
+  return found?.quantity === quantity ? { readings: [found] } : null;
+};
+
+const placesIt: Means = (tags, frame) => {
+  const { openNumber } = frame.context;
+  const place = placeId(tags['place']);
+  if (openNumber === null || place === null) return null;
+  const found = electrical({ ...tags, number: openNumber }, place, frame);
+  return found === null ? null : { readings: [found] };
+};
+
+const ONLY_NAMES = {
+  alone: true,
+  only: ({ context }: Frame): boolean => context.openNumber !== null,
+  examples: [],
+};
+const OF =
+  '[(that is|it is|that was|it was|that would be|that one is|of|that number is)] [(of|for|on|from|at|across)]';
+
+/** A number that was asked for, with more around it than the number. */
+export const ANSWER_RULES: readonly Rule[] = [
+  rule(`${OF} <the> <quantity>`, namesIt, ONLY_NAMES),
+  rule(`${OF} <the> <place>`, placesIt, ONLY_NAMES),
+  rule(
+    `${LEAD} <amount> [<pause>] [(and|but)] ${GOING} [(now|slow|slowly|fast|a little)]`,
+    bareAmount,
+    ONLY_ANSWERS,
+  ),
+  rule(
+    `${LEAD} <amount> [(right now|now|at the moment|i think|i guess|maybe|i would say|if that|tops|on the nose|exactly|even|last i looked|on my (gage|meter|thermometer|gages))]`,
+    bareAmount,
+    ONLY_ANSWERS,
+  ),
+  rule(
+    `${LEAD} <number:low> (or|to|maybe|or maybe|<pause> [(or|maybe|or maybe)]) <number:high>`,
+    between,
+    ONLY_ANSWERS,
+  ),
+];

@@ -1,0 +1,74 @@
+import type { Tags } from '../../grammar/nodes.ts';
+import type { EquipmentId } from '../../terms/names.ts';
+import type { QuantityId } from '../../terms/quantities.ts';
+import { breaksOff } from '../numbers/cut-numbers.ts';
+import { type Amounted, amountIn, readingOf, withMore } from '../numbers/measure.ts';
+import type { Frame, Meaning, Means } from '../rule.ts';
+import { quantityId } from '../slots.ts';
+import type { Reading } from '../utterance.ts';
+
+type Extras = Partial<Pick<Reading, 'when' | 'event' | 'afterMinutes' | 'gasTemp' | 'refrigerant'>>;
+
+export function reading(quantity: QuantityId, amount: Amounted, frame: Frame): Reading | null {
+  return readingOf(quantity, amount, { place: null, frame });
+}
+
+/** "Box is set at thirty six" is no reading of the box. */
+function settable(named: QuantityId, frame: Frame): QuantityId {
+  const isSet = named === 'boxTemp' && /\bset (?:at|to|for)\b/i.test(frame.wordsOf(frame.span));
+  return isSet ? 'setpointTemp' : named;
+}
+
+function meantQuantity(tags: Tags, frame: Frame): QuantityId | null {
+  const named = quantityId(tags['quantity']);
+  if (named === 'headPressure' && isThermal(tags) && OF_DISCHARGE.test(frame.wordsOf(frame.span)))
+    return 'dischargeLineTemp';
+  return named === null ? null : settable(named, frame);
+}
+
+/** "Discharge two ten degrees" is no pressure said by its saturation, as "head a hundred and ten degrees" is. */
+const OF_DISCHARGE = /\bdischarge\b(?! pressure)/i;
+const isThermal = (tags: Tags): boolean => {
+  const { unit } = amountIn(tags);
+  return unit === 'degrees' || unit === 'degF' || unit === 'degC';
+};
+
+/** Of the quantity that was named. */
+export const asReading = (extras?: Extras): Means => readBy(meantQuantity, extras);
+
+/** Of a quantity that the rule itself knows. */
+export const fixed = (quantity: QuantityId, extras?: Extras): Means =>
+  readBy((_tags, frame) => settable(quantity, frame), extras);
+
+const readBy =
+  (quantityOf: (tags: Tags, frame: Frame) => QuantityId | null, extras?: Extras): Means =>
+  (tags, frame) => {
+    const quantity = quantityOf(tags, frame);
+    const found = quantity === null ? null : reading(quantity, amountIn(tags), frame);
+    if (found === null) return null;
+    if (tags['pounds'] !== undefined && breaksOff(frame)) return null;
+    if (isElsewhere(found, frame)) return leftToAsk(tags);
+    return { readings: [extras === undefined ? found : withMore(found, extras)] };
+  };
+
+/** Their condensing units stand on roofs and in back rooms, where a reach-in breathes the kitchen that it stands in. */
+const CONDENSED_ELSEWHERE: readonly (EquipmentId | null)[] = [
+  'walkInCooler',
+  'walkInFreezer',
+  'remoteCondensingUnit',
+];
+
+/** "Kitchen's ninety four": of a walk-in it is asked, rather than taken for its condenser's air. */
+function isElsewhere({ quantity, words }: Reading, { context }: Frame): boolean {
+  const isRoom = quantity === 'ambientTemp' && /\b(?:kitchen|room)\b/i.test(words);
+  return isRoom && CONDENSED_ELSEWHERE.includes(context.equipment) && !NAMES_AMBIENT.test(words)
+    ? context.asked !== 'ambientTemp'
+    : false;
+}
+const NAMES_AMBIENT = /\b(?:ambient|condenser)\b/i;
+
+/** The numbers of an amount that nothing tells what they are of. */
+export function leftToAsk(tags: Tags): Meaning {
+  const { value, low, high } = amountIn(tags);
+  return { unclaimed: [value, low, high].filter((number) => number !== null).map(String) };
+}

@@ -1,0 +1,24 @@
+import type { Context } from '../context.ts';
+import { parse } from '../parse/parse.ts';
+import type { Meaning } from '../rule.ts';
+import { FILLERS } from '../words/fillers.ts';
+
+/** What was said of other things, or of what might be. */
+export const isOfTalk = (meaning: Meaning): boolean =>
+  meaning.supposed === true || Object.keys(meaning).length === 0;
+
+/**
+ * Whether a sentence that meant nothing was not for us: most of its words are declared talk, or carry nothing. Of
+ * "crates stood against every housing until it holds" only the end is talk, and "no voltage at the heater" has none:
+ * those were not understood, and are asked for again.
+ */
+export function isTalk(text: string, context: Context): boolean {
+  const { items, unclaimed, tokens } = parse(text, context);
+  const talk = items.filter(({ meaning }) => isOfTalk(meaning));
+  const words = tokens.map((token, at) => ({ token, at }));
+  const passed = words.filter(
+    ({ token, at }) => FILLERS.has(token) || talk.some(({ start, end }) => start <= at && at < end),
+  );
+  const least = talk.length > 0 ? Math.floor(words.length / 2) + 1 : Math.max(words.length, 1);
+  return unclaimed.length === 0 && passed.length >= least;
+}

@@ -1,0 +1,262 @@
+import type { Token } from '../../grammar/tokens.ts';
+import {
+  Clause,
+  isUnread,
+  pauseAfter,
+  saysTwoWords,
+  type Stretch,
+  Wording,
+} from '../words/clause.ts';
+import { HOLES } from '../holes.ts';
+import { ONES, TEENS, TENS } from '../numbers/number-words.ts';
+import type { Item } from '../parse/read-rules.ts';
+import type { Span } from '../rule.ts';
+import { GRAMMAR, type Sentence } from '../parse/sentence.ts';
+import { isOfTalk } from './is-talk.ts';
+import { isJobTalk } from '../words/job-words.ts';
+import { joinedTold, type Section } from './joined-told.ts';
+import { DIRT } from '../vocabulary/state-names.ts';
+import { WordSet } from '../words/word-set.ts';
+
+const PART = HOLES['part'];
+const PARTS = PART === undefined ? null : GRAMMAR.compile(PART);
+
+/** Which tells of a part, or of the unit. */
+const TELLS = new Wording(
+  / (?:is|are|was|were|has|have|had|look|looks|sound|sounds|smell|smells|feel|feels|keep|keeps|will not|does not|did not|would not|went|came|started|stopped|quit|seems|hit|hits|hitting|rub|rubs|rubbing|drip|drips|leak|leaks|run|runs|barely|hardly|never|work|works|turn|turns|comes|goes|trips|needed|took) /,
+);
+const OF_THE_UNIT = new Wording(
+  /^ (?:it|she|this thing|this one|(?:the |this )?(?:unit|box|cooler|freezer|case|machine|system|walk in|reach in)) (?:has not|has never|never|does not|did not|will not|keeps|kept|would not|has been|had been|was|were|just|finally|started|starts|stopped|quit|runs|ran|went|came|sounds|smells|looks) /,
+);
+/** What hands do on a job. */
+const DID = new Wording(
+  /^ (?:i |we |and |then |also |just |already |finally |went ahead and )*(?:straightened|taped|zip tied|strapped|moved|shimmed|leveled|swept|mopped|rewired|rerouted|insulated|greased|oiled|lubed|sanded|filed|dressed|cleaned|wiped|scraped|chipped|thawed|steamed|unplugged|plugged|cut|bent|drilled|bolted|screwed|mounted|hung|rehung|relocated|raised|lowered|shortened|extended|capped|sealed|caulked|painted|labeled|tagged|marked|photographed|took (?:a )?(?:picture|pictures|photo|photos)|bagged|checked|rechecked|double checked|inspected|verified|confirmed|tested|tried|showed|walked|emptied|dumped|drained|flushed|blew|vacuumed|brushed|washed|rinsed|hosed|sprayed|treated|tightened|loosened|adjusted|swapped|changed|replaced|fixed|repaired|patched|soldered|brazed|welded|crimped|spliced|reset|programmed|cleared|removed|pulled|reinstalled|installed|put|pushed|pried|knocked|tapped|freed|spun|worked|set|turned|propped|shut|closed|opened|disconnected|reconnected|locked|unlocked|threw|rigged|reused|saved|kept|left|mashed|snugged|nudged|jiggled|wiggled|whacked|banged|bumped|clipped|hooked|unhooked|wrapped|stuffed|squirted|poured|topped|mixed|clamped|ran (?:the|a|an|some|new)|snaked|fished|routed|tucked|wedged|pinned|trimmed|reamed|deburred|swaged|flared|leak checked|soaped|heated|chased|traced|jumped|jumpered|bypassed|hosed|blowed|thawed|nipped|backed|eased|threaded|fitted|seated|rebuilt|reset|primed|bled|dropped in|hit) /,
+);
+const FOUND = new Wording(
+  /^ (?:i |we |just |also |and )*(?:found|noticed|saw|see|can see|could see|spotted|heard|can hear|hear|smelled|smell|felt|there is|there was|there are|got|it has|it had) /,
+);
+const MATTER = new Wording(
+  new RegExp(
+    ` (?:${DIRT.slice(1, -1)}|ice(?! cream)|frost|oil|water|rust|corrosion|moisture|condensation|sweat|smoke|ant|ants|roach|roaches|mice|mouse|rat|rats|nest|cardboard|plastic|paper|trash|debris|airflow|air|noise|vibration|smell|leak|drip|puddle|gap|draft) `,
+  ),
+);
+/** Guesses, conditions, plans, wishes and what ought to be: nobody saw or did them. */
+const NOT_SO = new Wording(
+  /^ (?:if|when|unless|since|while|until|till|once|maybe|probably|i think|i guess|i bet|i hope|i wish|hope|guess|think|figure|should|could|would|might|may|can|let|was it|was that|was this|was there|was anybody|were they|were you|what|where|how|which|why|who|is|are|am|has|have|did|does|do|will|any|give|tell me|not sure|no idea|i do not|i did not|do not|did not|never mind|like|my|your|last|used to|supposed|about to|going to|got to|need|needs|want|wanted|trying|i am|we are|i will|i have to|i was|we were|put (?:it|that|this|them|me|the box|the boxes)|move|that (?:is|was)|those are|these are|remind|left here|worked on|got (?:a|an|to|my|it|him|her)) /,
+);
+const UNSURE = new Wording(/ (?:could|can|somebody|someone|phone|my|office|either|wrong) /);
+/** Of all that may be told. */
+const GUESSED = new Wording(
+  / (?:i think|i guess|i believe|maybe|might|probably|should|would|could be|could have|supposed|going to|got to be|must be|if|or something|lunch|coffee|truck|van|home|traffic|pretty sure|nice|beautiful|cup|bucks|dollars|dollar|can be|can get|can do) /,
+);
+
+/** What was told of the job and no rule reads, a clause at a time: word for word, without numbers, which are asked about. */
+export function keptWords(parse: Kept, asked: readonly Stretch[] = NO_STRETCH): readonly string[] {
+  const kept = keptStretches(parse).filter((each) => isUnread(each, asked));
+  if (kept.length === 0) return NOTHING;
+  const { text, tokens } = parse.sentence;
+  return kept.map(({ start, end }) => text.slice(tokens[start]?.start, tokens[end - 1]?.end));
+}
+
+/** What is to be known of a sentence: what was read of it, and the numbers that count things. */
+export interface Kept {
+  readonly sentence: Sentence;
+  readonly items: readonly Item[];
+  readonly counted: readonly Span[];
+}
+
+/** Where the words stand that are kept. */
+export function keptStretches(all: Kept): readonly Stretch[] {
+  const { tokens } = all.sentence;
+  const parse = withoutPassing(all);
+  const sections: Section[] = [];
+  for (let start = 0; start < tokens.length;) {
+    const section = { start, end: pauseAfter(tokens, start) };
+    const told = keptOf(parse, section, sections.at(-1) ?? null);
+    sections.push({ ...section, told, isFree: () => isFree(parse, section) });
+    start = section.end;
+  }
+  return sections.length === 1 ? (sections[0]?.told ?? NO_STRETCH) : joinedTold(tokens, sections);
+}
+
+/** Whether it may be told beside what is kept: nothing of it was read, is asked or only supposed. */
+function isFree({ sentence, items, counted }: Kept, section: Stretch): boolean {
+  const { tokens } = sentence;
+  if (!isUnread(section, items) || hasOpenNumber(tokens, section, counted)) return false;
+  return !isNotTold(tokens, section);
+}
+
+/** "Relay clicks but no voltage comes out", "two wires off the block": a "no" or a count is talk by itself, and part of what is told around it. */
+function withoutPassing(all: Kept): Kept {
+  const passing = all.items.filter(isPassing);
+  if (passing.length === 0) return all;
+  const counts = passing.map(({ start, end }) => ({ from: start, to: end }));
+  return {
+    sentence: all.sentence,
+    items: all.items.filter((item) => !isPassing(item)),
+    counted: [...all.counted, ...counts],
+  };
+}
+
+const isToldOf = ({ meaning }: Item): boolean => !isOfTalk(meaning);
+
+const isPassing = ({ start, end, meaning }: Item): boolean =>
+  end - start <= LONGEST_PASSING && (meaning.correction === true || isOfTalk(meaning));
+const LONGEST_PASSING = 4;
+
+const NOTHING: readonly string[] = [];
+const NO_STRETCH: readonly Stretch[] = [];
+
+/** Asked, supposed or guessed, and what stands behind it may belong to it. */
+function isNotTold(tokens: readonly Token[], section: Stretch): boolean {
+  const clause = new Clause(tokens, behindLeads(tokens, section), section.end);
+  return NOT_SO.isIn(clause) || UNSURE.isIn(clause) || GUESSED.isIn(clause);
+}
+
+/** From one pause to the next; "moved the bulb and insulated it" is told whole. */
+function keptOf(parse: Kept, section: Stretch, before: Stretch | null): readonly Stretch[] {
+  const { sentence, items, counted } = parse;
+  const { tokens } = sentence;
+  let told: Stretch[] | null = null;
+  let isAsked = false;
+  for (let { start } = section; start < section.end;) {
+    const clause = { start, end: clauseEnd(tokens, { start, end: section.end }) };
+    for (const left of unreadOf(tokens, clause, items)) {
+      isAsked ||= left.end - left.start === section.end - section.start;
+      if (isOfTheJob(parse, left, before)) {
+        told ??= [];
+        told.push({ start: behindLeads(tokens, left), end: left.end });
+      }
+    }
+    start = clause.end;
+  }
+  if (told === null) {
+    if (isAsked || !isUnread(section, items)) return NO_STRETCH;
+    return isOfTheJob(parse, section, before) ? [section] : NO_STRETCH;
+  }
+  const isWhole = isUnread(section, items) && !hasOpenNumber(tokens, section, counted);
+  return isWhole ? [section] : told;
+}
+
+/**
+ * What nobody read of a clause: all of it, or what stands before or behind what was read and says something by itself:
+ * "foamed the condenser | and rinsed it", but not "melted the ice | with warm water".
+ */
+function unreadOf(
+  tokens: readonly Token[],
+  clause: Stretch,
+  items: readonly Item[],
+): readonly Stretch[] {
+  if (isUnread(clause, items)) return [clause];
+  const within = items.filter(({ start, end }) => start < clause.end && end > clause.start);
+  const [first, last] = [within[0], within.at(-1)];
+  if (first === undefined || last === undefined) return NO_STRETCH;
+  const ahead = { start: clause.start, end: first.start };
+  const behind = { start: last.end, end: clause.end };
+  return [ahead, behind].filter(
+    ({ start, end }) => end - start > 2 && begins(tokens[start === ahead.start ? end : start]),
+  );
+}
+
+/** Whether something of its own begins there. */
+const begins = (token: Token | undefined): boolean =>
+  token !== undefined && (JOINS.has(token) || SUBJECTS.has(token));
+
+const JOINS = new WordSet('and but so then because while');
+const SUBJECTS = new WordSet('i we it he she they the now there that');
+
+function clauseEnd(tokens: readonly Token[], { start, end }: Stretch): number {
+  for (let at = start + 1; at < end; at += 1) {
+    const [join, subject] = [tokens[at], tokens[at + 1]];
+    if (join === undefined || subject === undefined) break;
+    if (JOINS.has(join) && SUBJECTS.has(subject)) return at;
+  }
+  return end;
+}
+
+function isOfTheJob(parse: Kept, { start, end }: Stretch, before: Stretch | null): boolean {
+  const { sentence, counted } = parse;
+  const { tokens } = sentence;
+  const from = behindLeads(tokens, { start, end });
+  const told = { start: from, end };
+  if (!saysTwoWords(tokens, told) || hasOpenNumber(tokens, told, counted)) return false;
+  const clause = new Clause(tokens, from, end);
+  if (ADVISED.isIn(clause)) return isJobTalk(tokens, told);
+  if (NOT_SO.isIn(clause) || GUESSED.isIn(clause)) return false;
+  if (!UNSURE.isIn(clause)) {
+    if (DID.isIn(clause)) return clause.end - clause.start > 2;
+    if (isKnownTalk(sentence, clause) && !hasNumber(tokens, told)) return true;
+  }
+  if (NO_TELLING.isIn(clause) || !isJobTalk(tokens, told)) return false;
+  return before === null || !isLeftOpen(parse, before);
+}
+
+/** Nothing was read of it, and what it supposes or asks may go on behind it. */
+const isLeftOpen = ({ sentence, items }: Kept, section: Stretch): boolean =>
+  isUnread(section, items.filter(isToldOf)) && isNotTold(sentence.tokens, section);
+
+/** By the words that tell of parts, and of what hands did. */
+function isKnownTalk(sentence: Sentence, clause: Clause): boolean {
+  if (OF_THE_UNIT.isIn(clause)) return clause.end - clause.start > 2;
+  if (MATTER.isIn(clause)) return true;
+  return (TELLS.isIn(clause) || FOUND.isIn(clause)) && namesPart(sentence, clause);
+}
+
+/** Advice of what no rule has: "recommend a dedicated circuit". */
+const ADVISED = new Wording(
+  /^ (?:(?:i would |i |we |would )?(?:recommend|recommending|recommended|suggest|suggesting|suggested|advise|advised|quote|consider|best to|time for)|(?:you|they|we|she|customer|owner) (?:should|ought to|need to|want to|had better|might want to) (?:probably |really |maybe |just )?(?:replace|change|get|put|swap|clean|have|fix|budget|plan|order|install|fit|add|move|keep|run)|(?:ought to|should|would|want to|need to) (?:probably |really |sure )?(?:replace|change|get|swap|fix|budget|order|install|fit)|i would (?:sure |really |probably |definitely )?(?:replace|change|get|swap|clean|fix|budget|order|install|fit|add|put)) /,
+);
+
+/** Orders, what was meant by a name before, and what asks. */
+const NO_TELLING = new Wording(
+  /^ (?:do|does|did|shall|not|take|charge|replace|get|hold|hand|bring|keep|watch|check|look|listen|wait|grab|find|read|show|start|stop|call|make|turn|close|open|shut|leave|add|try|hook|hang|come|go|ohmed|metered) /,
+);
+
+const LEADS = new WordSet(
+  'and but so then well yeah ok oh also plus now alright because wow man okay right hey look',
+);
+
+function behindLeads(tokens: readonly Token[], { start, end }: Stretch): number {
+  for (let at = start; at < end; at += 1) {
+    const token = tokens[at];
+    if (token !== undefined && !LEADS.has(token)) return at;
+  }
+  return end;
+}
+
+const NUMBERS = new WordSet([
+  ...ONES,
+  ...TEENS,
+  ...TENS,
+  ...['zero', 'hundred', 'half', 'thousand', 'million', 'dozen'],
+]);
+
+function hasNumber(tokens: readonly Token[], { start, end }: Stretch): boolean {
+  for (let at = start; at < end; at += 1) {
+    const token = tokens[at];
+    if (token !== undefined && (token.value !== null || NUMBERS.has(token))) return true;
+  }
+  return false;
+}
+
+/** Whether a number stands there that is asked about: what only counts things is kept with its words. */
+function hasOpenNumber(
+  tokens: readonly Token[],
+  { start, end }: Stretch,
+  counted: readonly Span[],
+): boolean {
+  if (!hasNumber(tokens, { start, end })) return false;
+  for (let at = start; at < end; at += 1) {
+    const isCounted = counted.some(({ from, to }) => from <= at && at < to);
+    if (!isCounted && hasNumber(tokens, { start: at, end: at + 1 })) return true;
+  }
+  return false;
+}
+
+function namesPart({ matcher }: Sentence, { start, end }: Stretch): boolean {
+  if (PARTS === null) return false;
+  for (let at = start; at < end; at += 1) {
+    for (const match of matcher.run(PARTS, at)) if (match.end <= end) return true;
+  }
+  return false;
+}

@@ -1,0 +1,27 @@
+import type { PartId, WorkKindId } from '../../terms/names.ts';
+
+/** Blown, hosed and brushed. */
+const OPEN_TO_AIR: readonly PartId[] = [
+  ...(['condenser', 'evaporator', 'condenserFan', 'evaporatorFan', 'fan', 'fanBlade'] as const),
+  ...(['condenserFanMotor', 'evaporatorFanMotor', 'drainLine', 'drainPan', 'filter'] as const),
+  ...(['capillaryTube', 'expansionValve', 'liquidLine', 'suctionLine', 'filterDrier'] as const),
+  ...(['accessFitting', 'serviceValve', 'compressor', 'panel', 'hose'] as const),
+];
+
+/** Wiped, scraped and polished, too. */
+const WIPED: readonly PartId[] = [
+  ...OPEN_TO_AIR,
+  ...(['doorGasket', 'door', 'contactor', 'terminal', 'sensor', 'sightGlass', 'hinge'] as const),
+  ...(['light', 'thermometer', 'wiring', 'joint', 'plug', 'doorSwitch', 'gauges'] as const),
+];
+
+const BY_AIR_OR_WATER = /\b(?:bl[eo]w|vacuum|hose|rins|spray|flush|snake|wash|brush)/i;
+
+/** Whether that is done to such a part: nobody hoses a relay down, so "it" was something else. */
+export function isDoneTo(
+  part: PartId,
+  { did, words }: { readonly did: WorkKindId; readonly words: string },
+): boolean {
+  if (did !== 'clean' && did !== 'wash' && did !== 'brush') return true;
+  return (BY_AIR_OR_WATER.test(words) ? OPEN_TO_AIR : WIPED).includes(part);
+}

@@ -1,0 +1,38 @@
+import type { EquipmentId, PartId, PlaceId } from '../../terms/names.ts';
+import type { Context } from '../context.ts';
+
+export const FANS: readonly PartId[] = [
+  'condenserFan',
+  'condenserFanMotor',
+  'evaporatorFan',
+  'evaporatorFanMotor',
+];
+
+/** What turns, and stands still when it is dead; anything else has failed then. */
+export const TURNS: readonly PartId[] = [...FANS, 'fan', 'compressor'];
+
+/** Machines with one fan only: their evaporator freezes water, or stands somewhere else. */
+const CONDENSER_FAN_ONLY: readonly (EquipmentId | null)[] = ['iceMachine', 'remoteCondensingUnit'];
+
+/** An unqualified "fan" is the one last spoken of, where one was, or the only one that there is. */
+export function settledFan(part: PartId, { lastPart, onlyFan, equipment }: Context): PartId {
+  if (part !== 'fan') return part;
+  if (lastPart !== null && FANS.includes(lastPart)) return lastPart;
+  if (onlyFan !== null) return onlyFan;
+  return CONDENSER_FAN_ONLY.includes(equipment) ? 'condenserFan' : part;
+}
+
+const PLACE_OF: Partial<Record<PartId, PlaceId>> = {
+  condenserFan: 'condenserFan',
+  condenserFanMotor: 'condenserFan',
+  evaporatorFan: 'evaporatorFan',
+  evaporatorFanMotor: 'evaporatorFan',
+};
+
+/** Where an unqualified "fan" was metered, where anything tells which one it is. */
+export function fanPlace(context: Context): PlaceId | null {
+  const { lastPlace, lastPart } = context;
+  const last =
+    FANS.find((fan) => fan === lastPart) ?? FANS.find((fan) => fan === lastPlace) ?? null;
+  return PLACE_OF[settledFan('fan', { ...context, lastPart: last })] ?? null;
+}
