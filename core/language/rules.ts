@@ -55,6 +55,10 @@ import { SAFETY_RULES } from './findings/safeties-told.ts';
 import { SITE_RULES } from './facts/site-and-unit.ts';
 import { WORK_TOLD_RULES } from './work/told-of-work.ts';
 import { PASSING_RULES } from './work/told-in-passing.ts';
+import { POWERED_AGAIN_RULES } from './work/powered-again.ts';
+import { BIT_NAMED_RULES } from './findings/bits-named.ts';
+import { INSTEAD_RULES } from './readings/instead-of.ts';
+import { BOX_BY_PLACE_RULES } from './readings/boxes-by-place.ts';
 import { METER_VERB_RULES } from './electrical/meter-verbs.ts';
 import { METERED_THERE_RULES } from './electrical/metered-there.ts';
 import { METER_TALK_RULES } from './electrical/meter-talk.ts';
@@ -103,6 +107,7 @@ export const RULES: readonly Rule[] = [
   ...NAME_RULES,
   ...NAMED_PART_RULES,
   ...WANTED_RULES,
+  ...INSTEAD_RULES,
   ...EXPECTATION_RULES,
   ...DROPPED_HUNDRED_RULES,
   ...ONLY_THAT_RULES,
@@ -135,6 +140,7 @@ export const RULES: readonly Rule[] = [
   ...NUMBERED_RULES,
   ...SCALE_RULES,
   ...READING_RULES,
+  ...BOX_BY_PLACE_RULES,
   ...FOOD_RULES,
   ...TEST_TOLD_RULES,
   ...WEIGHED_SO_RULES,
@@ -170,6 +176,7 @@ export const RULES: readonly Rule[] = [
   ...ADVISED_ALOUD_RULES,
   ...ADVISED_OF_IT_RULES,
   ...LEFT_OPEN_RULES,
+  ...POWERED_AGAIN_RULES,
   ...RUN_RULES,
   ...WORK_RULES,
   ...WORKED_SO_RULES,
@@ -177,6 +184,7 @@ export const RULES: readonly Rule[] = [
   ...SAFETY_RULES,
   ...SAFETY_ACT_RULES,
   ...SEEN_AND_DONE_RULES,
+  ...BIT_NAMED_RULES,
   ...POWER_FINDING_RULES,
   ...SEEN_RULES,
   ...BIT_RULES,

@@ -2,6 +2,7 @@ import type { Context } from './context.ts';
 import { settleCorrections } from './settle/corrections.ts';
 import { doubtful } from './settle/doubts.ts';
 import { doneToNothing, settleIts } from './settle/its.ts';
+import { adviceIn } from './recommendations/as-said.ts';
 import { askedByCues } from './questions/by-cue.ts';
 import { toldOnly, toUsOnly } from './settle/asked-of-us.ts';
 import { oursOnly } from './settle/done-by-us.ts';
@@ -28,8 +29,20 @@ export function understand(text: string, context: Context): Utterance {
     gather(all, toUsOnly(sentence, oursOnly(sentence, items)), sentence);
     addUnread(all, items === parsed.items ? parsed : { ...parsed, items });
   }
+  if (all.remarks.length > 0) advise(all);
   if (all.readings.length > 0) putInDoubt(all, context);
   return all;
+}
+
+/** "Told them to keep boxes away from the condenser": kept as it was said, and as what they are to do. */
+function advise(all: Told): void {
+  const advised = all.remarks.map(adviceIn);
+  if (advised.every((each) => each === null)) return;
+  all.remarks = all.remarks.filter((_words, at) => advised[at] === null);
+  all.recommendations = both(
+    all.recommendations,
+    advised.filter((each) => each !== null),
+  );
 }
 
 /** By the refrigerant that was told in the same breath, where one was. */

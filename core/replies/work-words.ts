@@ -35,5 +35,6 @@ export function workDoneAt({ did, part, called }: Pick<Work, 'did' | 'part' | 'c
 
 export function workTodoAt(made: Pick<Recommendation, 'do' | 'part' | 'called'>): string {
   if (made.called === undefined) return workTodo(made.do, made.part);
+  if (made.do === 'asSaid') return made.called;
   return `${made.do === 'replace' ? 'put in' : WORK_KINDS[made.do].todo} the ${made.called}`;
 }

@@ -177,6 +177,8 @@ export const WORK_KINDS = {
   setForTest: { done: 'set away for a test', todo: 'set away for a test' },
   order: { done: 'ordered', todo: 'order' },
   comeBack: { done: 'checked again', todo: 'come back' },
+  /** What no other verb says: told in the words that it is called by. */
+  asSaid: { done: 'done', todo: 'do' },
 } as const;
 export type WorkKindId = keyof typeof WORK_KINDS;
 

@@ -63,11 +63,13 @@ function shortFact(fact: Fact): string {
   return join('equipment', fact.value, doors, fact.freezer ? 'freezer' : '');
 }
 
-function shortRecommendation({ do: kind, part, by, every, reason }: Recommendation): string {
+function shortRecommendation(made: Recommendation): string {
+  const { do: kind, part, called, by, every, reason } = made;
   return join(
     'recommend',
     kind,
     part,
+    kind === 'asSaid' ? `"${called ?? ''}"` : null,
     by && join(by.said, shortDue(by)),
     every && join('every', every.amount, every.unit),
     reason === undefined ? '' : `why "${reason}"`,

@@ -221,7 +221,7 @@ describe('what ought to be done', () => {
     ];
     const cut = frames
       .flatMap((frame) => things.map((thing) => frame.replace('{part}', thing)))
-      .filter((said) => /recommend|work/.test(meant(said)));
+      .filter((said) => /recommend (?!asSaid)|work/.test(meant(said)));
     expect(cut).toEqual([]);
   });
 });

@@ -1,17 +1,15 @@
 import type { QuantityId } from '../../terms/quantities.ts';
-import type { UnitId } from '../../units/units.ts';
-import type { Context } from '../context.ts';
 import { confusables } from '../numbers/confusables.ts';
 import { isDoubtful } from '../settle/doubts.ts';
 import { isElectrical } from '../vocabulary/electrical-quantities.ts';
-import { type Amounted, amountIn, measured, unitFor } from '../numbers/measure.ts';
+import { amountIn } from '../numbers/measure.ts';
 import { type Frame, heardCommand, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, tagsIn } from '../slots.ts';
-import type { Command, Reading } from '../utterance.ts';
 import { startsClause, wordBefore, wordBehind } from '../words/clause-start.ts';
 import { holdsFigure, holdsNumber } from '../words/own-reading.ts';
 import { startsWithName } from '../questions/named-in.ts';
 import { WordSet } from '../words/word-set.ts';
+import { amendedReading, amendLast, amendNamed } from './amended.ts';
 import { command } from './command.ts';
 
 const undo: Means = (tags, frame) => {
@@ -75,47 +73,6 @@ function tellsAnew(
   return /^\w+ (?:back )?that\b/i.test(words) && known?.value !== value;
 }
 
-/** Without a quantity the number keeps only the unit that was said: what it amends decides the rest. */
-function amendLast(amount: Amounted, frame: Frame): Command | null {
-  if (amount.value === null) return null;
-  const { unit, value } = amount;
-  const { lastQuantity, units } = frame.context;
-  const bare: Command = { do: 'amend', quantity: null, value };
-  if (unit === null) return bare;
-  if (lastQuantity !== null) {
-    const found = measured(lastQuantity, amount, units);
-    return found?.unit == null ? bare : { ...bare, value: found.value ?? value, unit: found.unit };
-  }
-  const known =
-    unitFor(unit, 'temperature', units) ??
-    unitFor(unit, 'gaugePressure', units) ??
-    (unit === 'degrees' || unit === 'pounds' || unit === 'inches' ? null : unit);
-  if (known === null) return bare;
-  return { ...bare, value: known === 'inHg' ? 0 - Math.abs(value) : value, unit: known };
-}
-
-/** What the amended value would be as a reading; `null` where nothing tells its quantity or its unit. */
-function amendedReading(
-  quantity: QuantityId | null,
-  amount: Amounted,
-  frame: Frame,
-): Reading | null {
-  if (quantity === null) return null;
-  const { units, lastPlace } = frame.context;
-  const unit = amount.unit ?? settledUnit(quantity, frame.context);
-  const found = measured(quantity, { ...amount, unit }, units);
-  if (found?.unit == null) return null;
-  const place = isElectrical(quantity) ? lastPlace : null;
-  return { ...found, place, words: frame.wordsOf(frame.span) };
-}
-
-/** Inches, bar: the unit that a pressure was last given in, where it is not the habit's. */
-function settledUnit(quantity: QuantityId, context: Context): UnitId | null {
-  const settled =
-    quantity === 'headPressure' || quantity === 'suctionPressure' ? context[quantity] : null;
-  return settled === null || settled.unit === 'psi' ? null : settled.unit;
-}
-
 /** As far off as a doubtful reading it is asked about like one: nothing changes until it is confirmed. */
 export const amend: Means = (tags, frame) => {
   const amount = amountIn(tags);
@@ -128,16 +85,20 @@ export const amend: Means = (tags, frame) => {
   return found === null ? null : command(found);
 };
 
+/** "It should be thirty six", behind a box at fifty four, may tell what it ought to be: asked, as where it is named. */
+const amendOrAsk: Means = (tags, frame) => {
+  const { lastQuantity } = frame.context;
+  const isOpen = /^it should be\b/i.test(frame.wordsOf(frame.span)) && lastQuantity !== null;
+  const amended =
+    isOpen && !isElectrical(lastQuantity)
+      ? amendedReading(lastQuantity, amountIn(tags), frame)
+      : null;
+  return amended === null ? amend(tags, frame) : { doubts: [{ ...amended, why: 'expected' }] };
+};
+
 /** "I make the head twelve bar" tells what one reads. */
 const amendUnlessTold: Means = (tags, frame) =>
   /^(?:i|we)$/i.test(wordBefore(frame)) ? null : amend(tags, frame);
-
-function amendNamed(quantity: QuantityId, amount: Amounted, frame: Frame): Command | null {
-  const found = measured(quantity, amount, frame.context.units);
-  if (found?.value === undefined) return null;
-  const { value, unit } = found;
-  return { do: 'amend', quantity: found.quantity, value, ...(unit === null ? {} : { unit }) };
-}
 
 /** "not fifteen, fifty": the second number is meant. */
 export const amendNot: Means = (tags, frame) => {
@@ -320,7 +281,7 @@ export const CHANGE_COMMANDS: readonly Rule[] = [
   }),
   rule(
     '[(sorry|oops|whoa|shoot|my bad|wait|ah|dang)] (make that|should be|that should be|it should be|i meant|i mean|correction|change (it|that) to|(it was|it is|that is|that was) really|i meant to say|meant|let us make (it|that)|it is actually|actually it is|that is actually|actually|no it is|no that is|no make (it|that)|sorry|no|nope|no wait|change that one to|correct that to|correct (it|that) to|that was|no i said|no i meant|no i mean|nope i said|no no i said|wait i said|i said|~no call (it|that)|should have been|that should have been) <amount>',
-    amend,
+    amendOrAsk,
     { examples: ['no one forty eight', 'correction one forty eight'], alone: true },
   ),
   rule(

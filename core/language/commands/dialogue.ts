@@ -179,6 +179,11 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     plain('finish'),
     { alone: true, examples: ['that will do it close her out'] },
   ),
+  rule(
+    '(i am|we are|all) [(all|about)] (done|finished|through|set) [(here|up|out|with (this|it|this one))] [<pause>] [(and|so|let us)] (wrap it up|close it out|finish [(it|up)]|button it up|write it up|close it up)',
+    plain('finish'),
+    { unheard: true, alone: true, examples: ['i am all done here wrap it up'] },
+  ),
   rule('(i am|we are) [all] (finished up|wrapped up)', plain('finish'), {
     unheard: true,
     only: (frame) => frame.endsAtPause && opensSentence(frame),

@@ -33,7 +33,9 @@ const WINDING = /^(?:common|run|start)(?:Start|Run|Ground)$/;
 /** The same of the can that was named before it. */
 const readsOfRatedCan: Means = (tags, frame) => {
   const rated = ratedIn(tags, tags, frame);
-  const { value } = amountIn(tags);
+  const { value, unit } = amountIn(tags);
+  // "I read twenty seven and the plate says thirty five" may be of amps.
+  if (unit !== 'uF' && !/\brated\b/i.test(frame.wordsOf(frame.span))) return null;
   const means = (part: PartId): Meaning | null => {
     if (part !== 'runCapacitor' && part !== 'startCapacitor') return null;
     const read = readingOf('capacitance', amountIn(tags), { place: part, frame });
@@ -139,6 +141,21 @@ const ratedAtVolts: Means = (tags, frame) => {
 /** Common practice: cans are made for 110 volts and more. */
 const LEAST_CAN_VOLTS = 110;
 
+const CAN_VOLTS = [165, 220, 250, 330, 370, 440];
+/** What was put in, by the two figures that it is ordered by. */
+const newForVolts: Means = (tags, frame) => {
+  const rated = numberIn(tagsIn(tags['rated'])?.['number']);
+  const volts = numberIn(tagsIn(tags['volts'])?.['number']) ?? 0;
+  const isStart = /\bstart/i.test(frame.wordsOf(frame.span));
+  if (rated === null || !CAN_VOLTS.includes(volts)) return null;
+  const part = isStart ? 'startCapacitor' : 'runCapacitor';
+  const called = `${rated} µF ${volts} V ${isStart ? 'start' : 'run'} capacitor`;
+  return { work: [{ did: 'replace', part, called, words: frame.wordsOf(frame.span) }] };
+};
+const NEW_IN =
+  '[(put in|installed|put|stuck in|i put in|and)] [(a|the|one)] new [(run|start)] (cap|capacitor) [(in|installed|is|in it)]';
+const MARKED_ON = '(nameplate|name plate|plate|label|tag|can|sticker|case|rating)';
+
 const UF = '(microfarad|mike|mic|microfarads)';
 const READS =
   '(reads|reading|measures|measured|read|shows|showing|is|checked|checks|tests|tested|came in|comes in|at|down to)';
@@ -162,6 +179,24 @@ export const CAPACITOR_RULES: readonly Rule[] = [
   rule(
     '<pause> [(it is|is)] rated [(at|for)] <number:rated> [(microfarads|microfarad)] [(and|but|and it|but it|it)] (reads|reading|measures|measured|read|shows|checked|tests|tested) [(at|only)] <amount>',
     readsOfRatedCan,
+  ),
+  rule(
+    `<the> <place> (should be|is supposed to be|ought to be|should read|is marked|is stamped) [(a|at|about)] <number:rated> [${UF}] [<pause>] ${BUT} [(only|just)] ${READS} [(at|only)] <amount>`,
+    readsOfRated,
+    {
+      unheard: true,
+      examples: ['run cap should be forty and it is only reading twenty six microfarads'],
+    },
+  ),
+  rule(
+    `[(i|it|she|we)] [(only|just)] ${READS} [(at|only)] <amount> [<pause>] [(and|but)] [the] ${MARKED_ON} (says|is|calls for|reads|shows|has|wants) [(a|it is)] <number:rated> [${UF}]`,
+    readsOfRatedCan,
+    { unheard: true, examples: [] },
+  ),
+  rule(
+    `${NEW_IN} [<pause>] [(it is|a)] <number:rated> [${UF}] [(at|by|<pause>)] <number:volts> [(volts|volt|v|vac)]`,
+    newForVolts,
+    { unheard: true, examples: ['new run cap forty five three seventy'] },
   ),
   rule(
     `[(a|the|that|this)] <number:rated> ${UF} <place> [(is|it is)] [only] [${READS}] [(at|only|out at)] <amount>`,

@@ -55,6 +55,28 @@ const MOST_UNLIKE = 1.25;
 const LEAST_SUPPLY = 100;
 const MOST_SUPPLY = 620;
 
+/** "One to two is four sixty one, two to three four fifty eight": volts between the legs, where they can be a supply's. */
+const betweenLegs: Means = (tags, frame) => {
+  const told = (
+    [
+      ['ab', 'lineOneTwo'],
+      ['bc', 'lineTwoThree'],
+      ['ca', 'lineOneThree'],
+    ] as const
+  ).flatMap(([slot, place]) => {
+    const amount = tagsIn(tags[slot]);
+    return amount === null ? [] : [{ amount, place }];
+  });
+  const readings = told.flatMap(({ amount, place }) => {
+    const { unit, value } = amountIn(amount);
+    const isSupply = value !== null && value >= LEAST_SUPPLY && value <= MOST_SUPPLY;
+    const isVolts = unit === 'V' || (unit === null && isSupply);
+    return isVolts ? (electrical({ ...amount, unit: 'V' }, place, frame) ?? []) : [];
+  });
+  return readings.length === told.length ? { readings } : null;
+};
+const READS = '[(is|was|reads|reading|got|i got|i have|gives me|shows|at)]';
+
 const FED_BY_LEGS: readonly (PlaceId | null)[] = [
   'contactor',
   'lineSide',
@@ -115,6 +137,11 @@ const inTurn = (slot: string): string => `<tenths:${slot}> [(amps|amp)]`;
 
 /** What a three-phase supply gives between its legs. */
 export const LEG_RULES: readonly Rule[] = [
+  rule(
+    `[(leg|line|l|phase)] one to two ${READS} <amount:ab> [[<pause>] [and] two to three ${READS} <amount:bc>] [[<pause>] [and] (one to three|three to one) ${READS} <amount:ca>]`,
+    betweenLegs,
+    { unheard: true, only: startsClause, examples: ['one to two is four sixty one'] },
+  ),
   rule(
     `${GOT} <amount:ab> [(and|over)] <amount:bc> [(and|over)] <amount:ca> (leg to leg|phase to phase|line to line)`,
     threePairs,

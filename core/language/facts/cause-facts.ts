@@ -1,3 +1,4 @@
+import { stateOf } from '../findings/state-of.ts';
 import { opensSentence } from '../words/clause-start.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { causeId, partId } from '../slots.ts';
@@ -16,9 +17,12 @@ const partToBlame: Means = (tags, frame) => {
   return part === null ? null : { findings: [{ part, state: 'failed', words }] };
 };
 
+const stateToBlame: Means = (tags, frame) => stateOf('state')(tags, frame);
+
 const WAS = '(is|was|has been)';
 /** Said once it is found; "I think it's" is not found yet. */
 const FOUND = `(the cause is|~[the] [root] (cause|problem|trouble|culprit|fault|issue|diagnosis) ${WAS}|~(it|that) turned out to be|~turns out (it|that|the problem|the cause) ${WAS}|~i am calling it|~i call it)`;
+const BLAMED = `([the] [root] (cause|problem|trouble|culprit|fault|issue|diagnosis) ${WAS}|(it|that) turned out to be|turns out (it|that|the problem|the cause) ${WAS}|what i found was|i am calling it)`;
 const ARTICLE = '[(a|~an|~the|~some)]';
 
 /** Thinking aloud keeps nothing. */
@@ -81,5 +85,14 @@ export const CAUSE_RULES: readonly Rule[] = [
     `([the] [root] (cause|problem|trouble|culprit|fault|issue) ${WAS}|(it|that) turned out to be|turns out (it|that|the problem|the cause) ${WAS}) (a|an|the) [(bad|failed|faulty|dead)] <part>`,
     partToBlame,
     { examples: ['turns out it was the run capacitor', 'the problem was a bad contactor'] },
+  ),
+  rule(`${BLAMED} (a|an|the) <state> <part>`, stateToBlame, {
+    unheard: true,
+    examples: ['the cause was a burnt contactor'],
+  }),
+  rule(
+    `${BLAMED} (a|an|the) [(badly|partly|really|old)] (stuck|weak|worn [out]|restricted|seized|cracked|broken|blown|sticking|sticky|welded|torn|clogged|leaky|leaking|frozen|swollen|shorted|pitted) <part>`,
+    partToBlame,
+    { unheard: true, examples: ['the cause was a stuck expansion valve'] },
   ),
 ];

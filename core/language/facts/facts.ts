@@ -6,16 +6,9 @@ import { isCutShort } from '../numbers/cut-numbers.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import type { ChargeDoubtId, ValveKindId } from '../../terms/procedures.ts';
 import { amountIn, measured, readingOf } from '../numbers/measure.ts';
-import { isWholeMetering } from '../findings/part-lists.ts';
+import { METERING_RULES } from './metering-told.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
-import {
-  equipmentFact,
-  meteringId,
-  numberIn,
-  plateItemId,
-  refrigerantId,
-  tagsIn,
-} from '../slots.ts';
+import { equipmentFact, numberIn, plateItemId, refrigerantId, tagsIn } from '../slots.ts';
 import { ONES, TEENS, TENS } from '../numbers/number-words.ts';
 import { SIGHT_GLASS_RULES } from '../findings/sight-glass.ts';
 import { ENDS_AS_TRADE, unitBehind } from '../names/site-names.ts';
@@ -59,13 +52,6 @@ const saidTwice: Means = (tags, frame) => {
 const remote: Means = (_tags, frame) => ({
   facts: [{ fact: 'equipment', value: 'remoteCondensingUnit', words: frame.wordsOf(frame.span) }],
 });
-
-const metering: Means = (tags, frame) => {
-  const value = meteringId(tags['metering']);
-  return value === null
-    ? null
-    : { facts: [{ fact: 'metering', value, words: frame.wordsOf(frame.span) }] };
-};
 
 const valves =
   (value: ValveKindId): Means =>
@@ -313,40 +299,7 @@ export const FACT_RULES: readonly Rule[] = [
     only: isSaidByName,
     examples: ['R-404A', 'four forty eight a'],
   }),
-  heardRule(
-    '(with a|on a|it is a|~it is got (a|an)|~it has got (a|an)|~with an|~on an|~it is an|~has a|~has an|~it has a|~it has an|~and a|~with|~on|~uses a|~it is on a|~metering is a|~metering device is a|~metered by a) <metering>',
-    metering,
-    {
-      examples: ['it is on a cap tube', 'with a txv'],
-    },
-  ),
-  rule('[the] metering [device] is [just] [(a|an)] <metering>', metering, {
-    examples: ['the metering device is just an orifice'],
-  }),
-  rule('[a] <metering> [(system|metering|metered|unit|~job|~setup|~machine|~box)]', metering, {
-    apart: true,
-    beforeTold: true,
-    only: isWholeMetering,
-    examples: ['txv', 'cap tube system'],
-  }),
-  rule('<pause> [a] <metering>', metering, { only: isWholeMetering }),
-  rule('(and|with|there is|it has [got]|has) no <metering>', () => ({}), { unheard: true }),
-  rule(
-    '[(it is|this is|that is|just|and)] [(a|an)] <metering> [(system|unit|job|setup)] [<pause>] [(and|so|with|there is)] (no (valve|txv|expansion valve)|not a (valve|txv)) [(on|in|to) (it|this [one]|here|there)]',
-    metering,
-    { unheard: true, only: startsClause, examples: ['cap tube system no valve on it'] },
-  ),
-  rule(
-    '(i|we|it|this [one]|~~(this|that) (unit|box|evaporator|coil|case|system|machine)|~~that one) (have [got]|has [got]|~~is [got]|~~uses|~~runs) (a|an) <metering> [(on|in) (it|this [one]|here)]',
-    (tags, frame) => (frame.endsAtPause ? metering(tags, frame) : null),
-    { examples: ['i have got an expansion valve on this one'] },
-  ),
-  // Pointed at, not told what it is.
-  rule(
-    '[(i (think|bet|guess|believe|figure)|maybe|probably|looks like|pretty sure)] (it is|that is|it was|it has to be|it must be|could be|might be) the <metering>',
-    () => ({}),
-    { examples: ["i think it's the txv"] },
-  ),
+  ...METERING_RULES,
   ...SIGHT_GLASS_RULES,
   heardRule(
     '[the] [(nameplate|~factory|~tag|~plate|~data plate|~name plate)] charge (is|~of|~says|~) <amount> [~(on|off|by|per) [the] (nameplate|plate|tag|data plate|name plate|sticker|label)]',

@@ -176,6 +176,14 @@ export const PLATE_RULES: readonly Rule[] = [
     { examples: ['design pressure high side three hundred low side one forty'] },
   ),
   rule(
+    `[the] (high side [(design|test|working)] [pressure]|(design|test|working) [(pressure|pressures)] high side) on [the] ${PLATE} ${SAYS} <amount:high> [<pause>] [and] [the] low side [(is|at)] <amount:low>`,
+    bothSides,
+    {
+      unheard: true,
+      examples: ['high side design pressure on the plate is four fifty low side two thirty six'],
+    },
+  ),
+  rule(
     '[the] [nameplate] (design|test|working) [(pressure|pressures)] [on the (plate|nameplate|tag|sticker|label)] [(is|are)] low [side] [(is|at)] <amount:low> [<pause>] [and] high [side] [(is|at)] <amount:high>',
     bothSides,
     {
@@ -205,6 +213,16 @@ export const PLATE_RULES: readonly Rule[] = [
   }),
   rule(`[the] ${RLA} (on|for|of|at) <the> <place> [(is|are|says|at)] <amount>`, ratedAmpsAt, {
     examples: ['full load amps on the compressor is seven point one'],
+  }),
+  rule(
+    `[the] ${RLA} (on|off|from) <the> <place> (plate|tag|sticker|nameplate|label|data tag) [(is|are|says|at)] <amount>`,
+    ratedAmpsAt,
+    { unheard: true, examples: ['rated load amps on the compressor tag is twelve point four'] },
+  ),
+  rule(`[the] ${PLATE} <amount>`, plated, {
+    unheard: true,
+    alone: true,
+    examples: ['nameplate twelve ounces'],
   }),
   rule(
     '[the] [(unit|compressor|condensing unit|condenser|evaporator|machine|data plate|plate)] (model|serial) <clause>',

@@ -90,6 +90,11 @@ export const SEEN_RULES: readonly Rule[] = [
   rule(`${SOAP} ${SHOWS} ${LITTLE} ${LEAK} ${AT} <the> [<bit>] <part>`, foundAt('leaking'), {
     examples: ['soap test shows bubbles at the flare'],
   }),
+  rule(
+    `(there is|that is|found|i found|got|here is) (my|the|our|your) (leak|leaker) [(right there|there|right here)]`,
+    leaksThere,
+    { unheard: true, apart: true, examples: ['there is my leak'] },
+  ),
   rule(`${SOAP} ${SHOWS} ${LITTLE} ${LEAK} [(there|right there|at it)]`, leaksThere, {
     examples: ['soap test shows bubbles'],
   }),

@@ -51,7 +51,7 @@ const worked =
 
 const checked: Means = (tags, frame) => ({
   ...worked('leakCheck', leakAt(tags, frame))(tags, frame),
-  ...(/\bnothing$/i.test(frame.wordsOf(frame.span)) ? {} : remark(tags, frame)),
+  ...(/\b(?:nothing|none)$/i.test(frame.wordsOf(frame.span)) ? {} : remark(tags, frame)),
 });
 
 /** What feeds the coil is near much else: what a detector tells there is kept as told. */
@@ -203,6 +203,11 @@ export const LEAK_AND_VALVE_RULES: readonly Rule[] = [
       only: (frame) => wordBehind(frame) === '',
       examples: ['re soaped the braze all good no leak'],
     },
+  ),
+  rule(
+    `[(put|got|brushed|no|there are no)] [(the|my|some)] (soap bubbles|bubbles|soap|soap and water|bubble solution|bubble juice|leak soap|suds|foam) ${AT} (${SPOT}|the braze|my braze) [again] [<pause>] [(and|shows|it shows|showed|got|i got|with|it is|still)] (nothing|no (leak|leaks|bubbles|hits)|none|clean|dry|not a (bubble|thing)|all (good|clear|tight))`,
+    checked,
+    { unheard: true, examples: ['soap bubbles on the flare nothing'] },
   ),
   rule(
     `${I} (cracked|opened|closed|backed|turned|ran|screwed|cranked|seated) (<the> <part>|${KING}) [(in|out|open|down|off|up)] ${TURNS} [(off|from|out from|past|off of) [the] (back|front) seat]`,

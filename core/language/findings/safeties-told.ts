@@ -151,6 +151,21 @@ export const SAFETY_RULES: readonly Rule[] = [
   heardRule('[it is] off on high pressure', isOffOn('highPressureSwitch'), {
     examples: ['it is off on high pressure'],
   }),
+  ...(
+    [
+      ['highPressureSwitch', 'high'],
+      ['lowPressureSwitch', 'low'],
+    ] as const
+  ).map(([part, side]) =>
+    rule(
+      `(it|she|unit|the unit) is (off|out|down|tripped|locked out) on [the] ${side} [side]`,
+      isOffOn(part),
+      {
+        unheard: true,
+        examples: [`it is off on the ${side}`],
+      },
+    ),
+  ),
   heardRule('[it is] off on low pressure', isOffOn('lowPressureSwitch'), {
     examples: ['off on low pressure'],
   }),

@@ -216,7 +216,7 @@ export class RuleReader {
 
   private itemOf(rank: number, { from, to }: Span, tags: Tags): Item | null {
     const rule = RULES[rank];
-    if (this.sentence.leadsOn(to - 1) && this.sentence.canBeNumber(to - 2)) return null;
+    if (this.sentence.endsTooLate(to) && this.sentence.canBeNumber(to - 2)) return null;
     const span = { from, to };
     const free = this.isShort && rule?.yields ? freeWordsIn(tags, to) : null;
     const shorter = free === null ? null : this.beforeTold({ rank, span, tags }, free);

@@ -57,6 +57,11 @@ export const RECALLED_QUESTIONS: readonly Rule[] = [
     { unheard: true, examples: ['what would i have for amps earlier'] },
   ),
   rule(
+    `what (did i (have|get|read)|would i (have|get|read)|did we have|was it|were they|was i at|was everything) before (i|we) (cleaned|washed|brushed|touched|did|changed|replaced|adjusted|charged|started|fixed) [<clause>]`,
+    plain('before'),
+    { unheard: true, examples: ['what did i have before i cleaned it'] },
+  ),
+  rule(
     `(how (cold|low|warm|hot) (is|am i (at|on|with)) ${MY} (coil|evaporator|evap)|what (is|are) ${MY} (coil|evaporator|evap) [coil] (at|running [at]|doing|down to|boiling at|sitting at|temp|temperature|getting to)) [(at|now|right now|running|getting)]`,
     valueOf('evaporatingTemp'),
     { unheard: true, examples: ['how cold is my coil', 'what is the coil running at'] },

@@ -10,7 +10,10 @@ const saturation: Means = (tags, frame) => {
   const amount = amountIn(tags);
   if (amount.value === null) return null;
   const { units } = frame.context;
-  const as = tags['as'] ?? asWorded(frame.wordsOf(frame.span));
+  const words = frame.wordsOf(frame.span);
+  // Common practice: saturation asked of a refrigerant by a bare figure is the temperature of a pressure.
+  const isOfGas = tags['refrigerant'] !== undefined && SATURATION_FOR.test(words);
+  const as = tags['as'] ?? asWorded(words) ?? (isOfGas ? 'pressure' : null);
   const isTemperature = as === 'temperature' || amount.value < 0;
   const said = amount.unit ?? (isTemperature ? 'degrees' : null);
   const loose = said ?? (as === 'pressure' ? (units === 'us' ? 'psi' : 'bar') : null);
@@ -29,6 +32,8 @@ function asWorded(words: string): 'temperature' | 'pressure' | null {
   if (asksPressure === asksTemperature) return null;
   return asksPressure ? 'temperature' : 'pressure';
 }
+
+const SATURATION_FOR = /\bsaturat(?:ion|ed) (?:for|at|of)\b/i;
 
 const unclaimedOf = (value: number, tags: Tags): Meaning | null =>
   refrigerantId(tags['refrigerant']) === null ? null : { unclaimed: [String(value)] };

@@ -36,7 +36,13 @@ const readBeside: Means = (tags, frame) => {
 /** The same of what is metered at a place. */
 const meteredBeside: Means = (tags, frame) => {
   const read = tagsIn(tags['read']);
-  return read === null ? null : one(electrical(read, placeId(tags['place']), frame));
+  const place = placeId(tags['place']);
+  const meant = read === null ? null : one(electrical(read, place, frame));
+  const [found] = meant?.readings ?? [];
+  if (found?.quantity !== 'capacitance') return meant;
+  // What a capacitor should have is marked on it.
+  const rated = reading('ratedCapacitance', { ...amountIn(tags), unit: 'uF' }, frame);
+  return rated === null ? meant : { readings: [{ ...rated, place }, found] };
 };
 
 const AT = '[(at|down at|up at|down|up)]';

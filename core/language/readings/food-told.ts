@@ -83,6 +83,11 @@ export const FOOD_RULES: readonly Rule[] = [
     { unheard: true, only: startsClause, examples: ['lobster is at forty eight'] },
   ),
   rule(
+    `[(the|their|that|all the|some of the)] ${ANY_FOOD} [(up|down|on|at)] [(top|bottom|low|in (back|front))] ${THERE} (is|are|reads|read) [(still|only|already|all)] <amount>`,
+    probed,
+    { unheard: true, only: startsClause, examples: ['lobster in the top drawer is forty eight'] },
+  ),
+  rule(
     `[(i|we|just|and)] (probed|temped|shot|checked|gunned) ${HOLDS} [(the|some|some of the|their|that)] ${ANY_FOOD} ${THERE} [<pause>] [(and|at|it is|it was|got|and got|and it is)] [at] <amount>`,
     probed,
     { unheard: true, examples: ['probed the burgers at thirty nine'] },

@@ -1,5 +1,5 @@
 import { isElectrical } from '../vocabulary/electrical-quantities.ts';
-import { amountIn } from '../numbers/measure.ts';
+import { amountIn, withMore } from '../numbers/measure.ts';
 import { leftToAsk, reading } from './reading-means.ts';
 import { type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId } from '../slots.ts';
@@ -11,6 +11,16 @@ const remark: Means = (tags, frame) => {
   const remarks = [frame.wordsOf(frame.span)];
   return quantity === null ? { remarks } : { remarks, speaksOf: quantity };
 };
+
+/** "Head was two ninety five before I cleaned it": what was read before any work is what was found. */
+const beforeOurs: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const found =
+    quantity === null || isElectrical(quantity) ? null : reading(quantity, amountIn(tags), frame);
+  return found === null ? null : { readings: [withMore(found, { when: 'arrival' })] };
+};
+const OUR_WORK =
+  '((i|we) [(even|ever)] (cleaned|washed|brushed|hosed|touched|did|changed|replaced|swapped|adjusted|charged|added|fixed|repaired|opened|pulled|thawed|defrosted|started|reset|vacuumed|blew) <clause>|(cleaning|washing|brushing|charging|any work|the (cleaning|wash|work|repair|charge)) [(it|the (coil|condenser))])';
 
 /** Behind a reading it is of that; alone, "it was ninety five yesterday" may be the weather. */
 const remarkOfIt: Means = (tags, frame) => {
@@ -39,6 +49,10 @@ const thenNow: Means = (tags, frame) => {
 
 /** Numbers of the past, told beside the ones of now. */
 export const BEFORE_RULES: readonly Rule[] = [
+  rule(`[the] <quantity> ${WAS} [(at|up at|down at)] <amount> before ${OUR_WORK}`, beforeOurs, {
+    unheard: true,
+    examples: ['head was two ninety five before i cleaned it'],
+  }),
   rule(
     `[the] <quantity> [(at|across) <the> <place>] ${WAS} [(at|up at|down at)] <amount> ${AGO}`,
     remark,

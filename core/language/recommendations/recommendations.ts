@@ -107,6 +107,19 @@ const comeBackTo: Means = (tags, frame) => {
   return { recommendations: [{ ...back, reason: `to check ${watched}` }] };
 };
 
+/** "Come back Friday and leak check it" */
+const comeBackAnd: Means = (tags, frame) => {
+  const [back] = comeBack(tags, frame)?.recommendations ?? [];
+  const words = frame.wordsOf(frame.span);
+  const [, why] =
+    /\b(?:and|to) (?!come|be|go)((?:leak check|check|recheck|retest|pressure test|weigh|go over|look over|top off|verify|read|test)\b.*)$/i.exec(
+      words,
+    ) ?? [];
+  return back === undefined || why === undefined
+    ? null
+    : { recommendations: [{ ...back, reason: `to ${why}` }] };
+};
+
 function watchedIn(tags: Tags): string | null {
   const part = partId(tags['part']);
   const quantity = answerableId(tags['quantity'] ?? tags['derived']);
@@ -380,6 +393,11 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
   rule(`${BACK} [<due:due>] with <clause>`, comeBackWith, {
     examples: ['come back tuesday with a new condenser fan motor'],
   }),
+  rule(
+    `${BACK} [<due:due>] (and|to) (leak check|check|recheck|retest|pressure test|weigh|go over|look over|top off|verify|read|test) [(it|the (system|unit|joint|flare|braze|charge|readings|numbers|pressures|box|repair|whole (thing|system)))]`,
+    comeBackAnd,
+    { unheard: true, examples: ['come back friday and leak check it'] },
+  ),
   rule(`<due:due> ${BACK} [<why:why>]`, comeBack, { examples: ['next tuesday come back'] }),
   ...NEEDED_RULES,
   // A product and a line are a part and a quantity too: a rule each, so that their order decides.

@@ -12,6 +12,7 @@ import { ONES, TEENS, TENS } from '../numbers/number-words.ts';
 import type { Item } from '../parse/read-rules.ts';
 import type { Span } from '../rule.ts';
 import { GRAMMAR, type Sentence } from '../parse/sentence.ts';
+import { isAdvised } from '../recommendations/as-said.ts';
 import { isOfTalk } from './is-talk.ts';
 import { isJobTalk } from '../words/job-words.ts';
 import { joinedTold, type Section } from './joined-told.ts';
@@ -34,6 +35,10 @@ const DID = new Wording(
 );
 const FOUND = new Wording(
   /^ (?:i |we |just |also |and )*(?:found|noticed|saw|see|can see|could see|spotted|heard|can hear|hear|smelled|smell|felt|there is|there was|there are|got|it has|it had) /,
+);
+/** What was fitted, where no rule has a name for it: "new spring in the door". */
+const FITTED = new Wording(
+  /^ (?:and |put |put in |also |a |an |one )*(?:new|different|spare) (?:[a-z]+ )+(?:in|on|for|into|at|under) the /,
 );
 const MATTER = new Wording(
   new RegExp(
@@ -181,6 +186,7 @@ function isOfTheJob(parse: Kept, { start, end }: Stretch, before: Stretch | null
   const told = { start: from, end };
   if (!saysTwoWords(tokens, told) || hasOpenNumber(tokens, told, counted)) return false;
   const clause = new Clause(tokens, from, end);
+  if (isAdvised(tokens, told)) return true;
   if (ADVISED.isIn(clause)) return isJobTalk(tokens, told);
   if (NOT_SO.isIn(clause) || GUESSED.isIn(clause)) return false;
   if (!UNSURE.isIn(clause)) {
@@ -199,7 +205,9 @@ const isLeftOpen = ({ sentence, items }: Kept, section: Stretch): boolean =>
 function isKnownTalk(sentence: Sentence, clause: Clause): boolean {
   if (OF_THE_UNIT.isIn(clause)) return clause.end - clause.start > 2;
   if (MATTER.isIn(clause)) return true;
-  return (TELLS.isIn(clause) || FOUND.isIn(clause)) && namesPart(sentence, clause);
+  return (
+    (TELLS.isIn(clause) || FOUND.isIn(clause) || FITTED.isIn(clause)) && namesPart(sentence, clause)
+  );
 }
 
 /** Advice of what no rule has: "recommend a dedicated circuit". */

@@ -1,7 +1,13 @@
+import { adviceIn } from '../recommendations/as-said.ts';
 import { stateOf } from '../findings/state-of.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 
 const nothing: Means = () => ({});
+
+const asSaid: Means = (_tags, frame) => {
+  const made = adviceIn(frame.wordsOf(frame.span));
+  return made === null ? {} : { recommendations: [made] };
+};
 
 /** "Cap tube's restricted, I think" is found as surely as with "I think" before it; what only might be is a guess. */
 const unlessThought: Means = (tags, frame) =>
@@ -118,7 +124,7 @@ export const ASIDE_RULES: readonly Rule[] = [
   }),
   rule(
     '(they|you|he|she|somebody|the customer|customer|people|the (cooks|staff|employees)) (ought to|should|need to|needs to|have to|got to|has to) (keep|leave) <the> <part> <state>',
-    nothing,
+    asSaid,
     { examples: ['they ought to keep the lids closed'] },
   ),
   rule(

@@ -231,7 +231,7 @@ export const TALK_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(normally|usually|typically|generally|ideally|most of (these|them)|these things|(these|they) (usually|normally|typically|should [(really|usually|normally|all)] (be|run|read|hold|have|sit|show|come|make|pull|draw|get|cycle|last|go|cost|take|look|stay|work)|run|like)|this one (usually|normally)|(it|this|that) (usually|normally|typically|used to)) <clause>',
+    '(normally|usually|typically|generally|ideally|most of (these|them)|these things|(these|they) (usually|normally|typically|should [(really|usually|normally|all)] (be|run|read|hold|sit|show|come|make|pull|draw|cycle|last|go|cost|take|look|stay|work)|run|like)|these should [(really|usually|normally|all)] (have|get)|this one (usually|normally)|(it|this|that) (usually|normally|typically|used to)) <clause>',
     nothing,
     { examples: ['normally these run about one fifty'] },
   ),

@@ -155,4 +155,5 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
     doing: ['~(ordering|to be ordered)'],
   },
   comeBack: { done: [], todo: [], doing: [] },
+  asSaid: { done: [], todo: [], doing: [] },
 };

@@ -132,7 +132,23 @@ const NOTCHES =
 /** Which service valve it is, its name tells. */
 const SIDE_OF_VALVE = /\b(?:suction|liquid|discharge)\b/i;
 
+/** "Found a leak at the flare, which I repaired": what was named right before it. */
+const doneToThat: Means = (tags, frame) => {
+  const did = workId(tags['work']);
+  const words = frame.wordsOf(frame.span);
+  const means = (part: PartId): Meaning => ({ work: did === null ? [] : [{ did, part, words }] });
+  return did === null ? null : { ofIt: { means, inSentence: true } };
+};
+
 export const WORKED_SO_RULES: readonly Rule[] = [
+  rule(
+    '(which|that) (i|we) [(just|have|then|also|already)] <done> [(already|myself|too)]',
+    doneToThat,
+    {
+      unheard: true,
+      examples: [],
+    },
+  ),
   rule(`${I} <done> and <done:then> [(off|out|down|up)] <the> <part>`, didBoth, {
     unheard: true,
     examples: ['brushed and washed the condenser'],

@@ -65,6 +65,7 @@ export const PLAIN_WORK: Record<WorkKindId, Verb> = {
     doneAlone: 'came back to check it',
     todoAlone: 'come back',
   },
+  asSaid: verb('did', 'do', 'the rest'),
 };
 
 /** The same in the trade's words. */

@@ -49,10 +49,7 @@ function customerWords(naming: Naming): Words {
         together,
       ),
     work: (rows) => workWords(rows, PLAIN_WORK, naming),
-    todo: ({ recommendation: { do: kind, part } }) =>
-      part === null
-        ? PLAIN_WORK[kind].todoAlone
-        : PLAIN_WORK[kind].todo.replace('X', naming.name(part)),
+    todo: (made) => todoWords(made, PLAIN_WORK, naming),
     left: (all) =>
       listed(
         all.map(({ part, as }) => {
@@ -80,13 +77,21 @@ function officeWords(naming: Naming): Words {
         together,
       ),
     work: (rows) => workWords(rows, TRADE_WORK, naming),
-    todo: ({ recommendation: { do: kind, part } }) =>
-      part === null
-        ? TRADE_WORK[kind].todoAlone
-        : TRADE_WORK[kind].todo.replace('X', naming.name(part)),
+    todo: (made) => todoWords(made, TRADE_WORK, naming),
     left: (all) => listed(all.map(leftWords)),
     danger: 'a compressor winding is grounded',
   };
+}
+
+/** What no part of ours is called by has the words that it was advised in. */
+function todoWords(
+  { recommendation: { do: kind, part, called } }: Made,
+  verbs: typeof PLAIN_WORK,
+  naming: Naming,
+): string {
+  if (part !== null) return verbs[kind].todo.replace('X', naming.name(part));
+  if (called === undefined) return verbs[kind].todoAlone;
+  return kind === 'asSaid' ? called : verbs[kind].todo.replace('X', `the ${called}`);
 }
 
 function chosen(names: readonly string[], together: boolean): string {

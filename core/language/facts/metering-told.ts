@@ -1,0 +1,58 @@
+import { startsClause } from '../words/clause-start.ts';
+import { isWholeMetering } from '../findings/part-lists.ts';
+import { heardRule, type Means, type Rule, rule } from '../rule.ts';
+import { meteringId } from '../slots.ts';
+
+const metering: Means = (tags, frame) => {
+  const value = meteringId(tags['metering']);
+  return value === null
+    ? null
+    : { facts: [{ fact: 'metering', value, words: frame.wordsOf(frame.span) }] };
+};
+
+/** What meters the refrigerant into the coil. */
+export const METERING_RULES: readonly Rule[] = [
+  heardRule(
+    '(with a|on a|it is a|~it is got (a|an)|~it has got (a|an)|~with an|~on an|~it is an|~has a|~has an|~it has a|~it has an|~and a|~with|~on|~uses a|~it is on a|~metering is a|~metering device is a|~metered by a) <metering>',
+    metering,
+    {
+      examples: ['it is on a cap tube', 'with a txv'],
+    },
+  ),
+  rule(
+    '<the> (expansion|metering) (valve|device) is [(a|an)] electronic [(one|valve|type|expansion valve)]',
+    metering,
+    {
+      unheard: true,
+      tags: { metering: 'eev' },
+      examples: ['the expansion valve is an electronic one'],
+    },
+  ),
+  rule('[the] metering [device] is [just] [(a|an)] <metering>', metering, {
+    examples: ['the metering device is just an orifice'],
+  }),
+  rule('[a] <metering> [(system|metering|metered|unit|~job|~setup|~machine|~box)]', metering, {
+    apart: true,
+    beforeTold: true,
+    only: isWholeMetering,
+    examples: ['txv', 'cap tube system'],
+  }),
+  rule('<pause> [a] <metering>', metering, { only: isWholeMetering }),
+  rule('(and|with|there is|it has [got]|has) no <metering>', () => ({}), { unheard: true }),
+  rule(
+    '[(it is|this is|that is|just|and)] [(a|an)] <metering> [(system|unit|job|setup)] [<pause>] [(and|so|with|there is)] (no (valve|txv|expansion valve)|not a (valve|txv)) [(on|in|to) (it|this [one]|here|there)]',
+    metering,
+    { unheard: true, only: startsClause, examples: ['cap tube system no valve on it'] },
+  ),
+  rule(
+    '(i|we|it|this [one]|~~(this|that) (unit|box|evaporator|coil|case|system|machine)|~~that one) (have [got]|has [got]|~~is [got]|~~uses|~~runs) (a|an) <metering> [(on|in) (it|this [one]|here)]',
+    (tags, frame) => (frame.endsAtPause ? metering(tags, frame) : null),
+    { examples: ['i have got an expansion valve on this one'] },
+  ),
+  // Pointed at, not told what it is.
+  rule(
+    '[(i (think|bet|guess|believe|figure)|maybe|probably|looks like|pretty sure)] (it is|that is|it was|it has to be|it must be|could be|might be) the <metering>',
+    () => ({}),
+    { examples: ["i think it's the txv"] },
+  ),
+];

@@ -1,0 +1,92 @@
+import { settledFan, TURNS } from '../words/fans.ts';
+import { startsClause } from '../words/clause-start.ts';
+import { finding, onlyOf } from './finding-of.ts';
+import { stateOf } from './state-of.ts';
+import type { PartId } from '../../terms/names.ts';
+import { type Means, type Rule, rule } from '../rule.ts';
+import { partId, stateId, tagsIn } from '../slots.ts';
+
+/** What switches by contacts of its own: any other part's are the contactor's. */
+const SWITCHES: ReadonlySet<PartId | null> = new Set<PartId | null>([
+  ...(['temperatureControl', 'controller', 'startRelay', 'defrostTimer', 'doorSwitch'] as const),
+  ...(['defrostTermination', 'highPressureSwitch', 'lowPressureSwitch', 'fanControl'] as const),
+  ...(['overload', 'contactor'] as const),
+]);
+
+const ofContacts: Means = (tags, frame) =>
+  SWITCHES.has(partId(tags['part'])) ? stateOf('state')(tags, frame) : null;
+
+/** "Overload's not tripped, breaker is": one denied, and the other said to be so. */
+const theOtherIs: Means = (tags, frame) => {
+  const [part, other] = [partId(tags['part']), partId(tagsIn(tags['other'])?.['part'])];
+  const state = stateId(tags['state']);
+  if (part === null || other === null || part === other || state === null) return null;
+  return { findings: [finding(part, 'ok', frame), finding(other, state, frame)] };
+};
+
+/** "Contactor isn't burnt, it's just dirty" finds what it is, whatever it is not. */
+const ratherThan: Means = (tags, frame) => {
+  const so = tagsIn(tags['so'])?.['state'];
+  if (so === undefined || so === tags['state'] || tags['part'] === undefined) return null;
+  return stateOf('state')({ ...tags, state: so }, frame);
+};
+
+/** "Condenser fan motor winding is open": its own, whatever else has some. */
+const windingOf: Means = (tags, frame) => {
+  const [part, state] = [partId(tags['part']), stateId(tags['state'])];
+  if (part === null || state === null || state === 'running' || !TURNS.includes(part)) return null;
+  const meant = state === 'ok' || state === 'burnt' || state === 'grounded' ? state : 'failed';
+  const of = settledFan(part, frame.context);
+  return { findings: [finding(MOTOR_OF[of] ?? of, meant, frame)] };
+};
+const MOTOR_OF: Partial<Record<PartId, PartId>> = {
+  condenserFan: 'condenserFanMotor',
+  evaporatorFan: 'evaporatorFanMotor',
+};
+
+/** "Fan's missing half a blade" */
+const missesBlade: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  return part !== null && TURNS.includes(part) && part !== 'compressor'
+    ? { findings: [finding('fanBlade', 'failed', frame)] }
+    : null;
+};
+
+/** A part by the bit of it that shows its state, and a part by what it is not. */
+export const BIT_NAMED_RULES: readonly Rule[] = [
+  rule(
+    `[(there is|i have|i got|got|found)] <the> <part> [motor] (winding|windings) [(is|are|looks|look|reads|read|ohms|ohm|checks|check|tests|test)] [out] <very> <state>`,
+    windingOf,
+    { unheard: true, examples: ['evaporator fan motor winding is open'] },
+  ),
+  rule(
+    `<the> <part> (has|has got|is got|got) [(a|an|its|the)] <state> [(run|start|main|motor)] (winding|windings)`,
+    windingOf,
+    { unheard: true, examples: ['fan motor has an open winding'] },
+  ),
+  rule(
+    '<the> <part> (contacts|contact|points) (is|are|was|were|look|looks|stay|stayed) [(stuck|welded|all|still)] <very> <state>',
+    ofContacts,
+    { unheard: true, examples: ['temperature control contacts are closed'] },
+  ),
+  rule(
+    '<the> <part> (is not|are not|was not) <very> <state> [<pause>] [but] <the> <part:other> is',
+    theOtherIs,
+    { unheard: true, examples: ['overload is not tripped the breaker is'] },
+  ),
+  rule(
+    '<the> <part> (is not|are not|was not) [(really|actually|even)] <very> <state> [<pause>] [but] (it is|they are|just|only) [(just|only|more like|really)] <very> <state:so>',
+    ratherThan,
+    { unheard: true, examples: ['condenser fan is not burnt it is just loose'] },
+  ),
+  rule(
+    '<the> (coil|coils) (is|are|looks|look) <very> <state> [<pause>] [(and|with|there is)] no (ice|frost) [(on it|on them|at all|anywhere)]',
+    onlyOf('evaporator', 'ok'),
+    { unheard: true, only: startsClause, examples: ['coil is clean no ice'] },
+  ),
+  rule(
+    '<the> <part> (is|has) (missing|lost|threw) (half|part|a piece|a chunk|a corner|most) [(of|a|an|off)] [(a|of a|of its|its|one|the)] blade',
+    missesBlade,
+    { unheard: true, examples: ['fan is missing half a blade'] },
+  ),
+];

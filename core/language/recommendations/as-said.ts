@@ -1,0 +1,60 @@
+import type { Token } from '../../grammar/tokens.ts';
+import type { Recommendation } from '../utterance.ts';
+import { Clause, type Stretch, Wording } from '../words/clause.ts';
+import { KEPT } from '../words/food-words.ts';
+import { isJobTalk } from '../words/job-words.ts';
+import { WordSet } from '../words/word-set.ts';
+
+const THEM =
+  '(?:they|you|he|she|somebody|someone|(?:the |their )?(?:customer|owner|manager|landlord|staff|crew|kitchen|chef|cooks|store|electrician|plumber|roofer))';
+const OUGHT =
+  '(?:should|ought to|need to|needs to|have to|has to|have got to|has got to|must|had better|will want to|will need to|might want to|want to)';
+const LIGHTLY = '(?:probably |really |also |just |definitely |please |maybe )*';
+
+/** Who is to do it, up to what is to be done. */
+const ADVISES = new RegExp(
+  `^(?:(?:and|but|so|then|also) )*(?:${THEM} ${OUGHT} |(?:(?:i )?told|tell|remind|reminded|have|advised|get) (?:them|him|her|(?:the )?(?:customer|owner|manager|staff|chef|cooks|kitchen|crew)) (?:that )?(?:to |(?:they|he|she) ${OUGHT} )?` +
+    `|(?:i |we )?(?:would )?(?:recommend|recommended|suggest|suggested) (?:that )?(?:they |them |he |she |you )?(?:should |to )?)${LIGHTLY}`,
+  'i',
+);
+/** What somebody does to a thing, and no state, feeling or errand. */
+const DOES =
+  /^(?:not (?:to )?)?(?:get|buy|install|put|fit|add|keep|move|clean|clear|dump|throw|toss|discard|pitch|replace|change|swap|fix|repair|seal|close|shut|leave|stop|quit|check|call|turn|lower|raise|defrost|thaw|unload|load|stock|order|budget|insulate|reroute|run|use|wipe|wash|hose|sweep|mop|lock|cover|rotate|hang|mount|level|schedule|trim|remove|take|pull|open|reset|write|log|record|post|label|block|pile|stack|store|spread|cool|a|an|some|new|another|replacing|moving|adding|getting|keeping|installing|insulating|cleaning|having|have (?:a|an|the|them|him|her|it|their|somebody|someone|that)) /i;
+
+/** Of these nobody but us speaks beside a box that is kept cold. */
+const AROUND = new WordSet(
+  'tub tubs box boxes sweep curtain curtains shelf shelves shelving rack racks lid lids door doors latch closer stock circuit outlet ' +
+    'electrician plumber landlord roofer roof vent hood screen filter filters mat gasket gaskets seal weatherstrip insulation cardboard ' +
+    'milk cream meat chicken fish product food tray trays pan pans drawer drawers canopy fence cage awning thermometer alarm drain drains',
+);
+
+const ADVISED = new Wording(
+  new RegExp(
+    ` (?:they|you|he|she|somebody|someone|customer|owner|manager|landlord|staff|crew|kitchen|chef|cooks|store|electrician|plumber|roofer|told|tell|remind|reminded|have|advised|get|recommend|recommended|suggest|suggested) `,
+  ),
+);
+
+/** What somebody is advised to do to something that no rule knows: told in his words, and said of a job like ours. */
+export function isAdvised(tokens: readonly Token[], { start, end }: Stretch): boolean {
+  const clause = new Clause(tokens, start, end);
+  if (!ADVISED.isIn(clause)) return false;
+  return (
+    adviceIn(clause.words.trim()) !== null && (clause.holds(AROUND) || isJobTalk(tokens, clause))
+  );
+}
+
+/** "Dump it", "throw them out": of what, only the sentence before tells. */
+const OF_FOOD =
+  /^(?:not (?:to )?)?(?:dump|throw|toss|discard|pitch|use) (?:it|them|that|those|all of it)\b/i;
+/** What was said of the food is told of the food, and is no work on the unit. */
+const TOLD = /\b(?:told|tell|advised|remind(?:ed)?) /i;
+const FOODS = new RegExp(`\\b(?:${KEPT.slice(1, -1).replaceAll(/ ?\[.*?\]/g, '')})\\b`, 'i');
+
+/** The recommendation that words are which no rule reads; `null` where they advise nothing. */
+export function adviceIn(words: string): Recommendation | null {
+  const [lead = ''] = ADVISES.exec(words) ?? [];
+  const told = words.slice(lead.length);
+  if (lead === '' || !DOES.test(told) || OF_FOOD.test(told)) return null;
+  if (TOLD.test(lead) && FOODS.test(told)) return null;
+  return { do: 'asSaid', part: null, called: told.replace(/^(?:not to|not) /i, 'do not '), words };
+}
