@@ -6,8 +6,8 @@ import { draftNote } from '../core/note/draft-note.ts';
 import { noteText } from '../core/note/note-text.ts';
 import { browserPorts, type Listening } from './browser-ports.ts';
 import type { DeviceLog } from './offline/event-log.ts';
-import { createMemoryLog } from './offline/memory-log.ts';
 import type { DeviceChoice } from './offline/device-choice.ts';
+import type { OfflinePage } from './offline/service-worker.ts';
 import { afterDelay, startOffline, type Offline } from './offline/start-offline.ts';
 import type { SyncState } from './offline/sync.ts';
 import { becomesWriter } from './offline/writer-lock.ts';
@@ -29,31 +29,29 @@ import type { SpareVoiceChoice } from './voice/voice.ts';
 /** Opens the device's log, goes on with the visit that was open, and draws the page at every change. */
 async function openPage(root: HTMLElement, onOpened: () => void): Promise<void> {
   let onSync: (state: SyncState) => void = () => undefined;
-  const started = await startOffline((state) => onSync(state));
-  const offline = started.kind === 'started' ? started.offline : null;
-  const log = offline?.log ?? createMemoryLog();
-  const unstored = started.kind === 'failed' ? started.why : null;
+  const offline = await startOffline((state) => onSync(state));
+  const { log, sync, unstored } = offline;
   const ports = browserPorts(log);
-  const writes = offline ? becomesWriter(offline.log) : null;
+  const writes = becomesWriter(log);
   const runner = createRunner(
     ports,
     unstored === null
       ? await firstSessionOrFresh(ports.log, afterDelay)
       : unstoredSession(unstored),
   );
-  void writes?.then(() => runner.send({ kind: 'becameWriter' }));
+  void writes.then(() => runner.send({ kind: 'becameWriter' }));
   void knownNames(ports.log, namesIn(ports.partsCarried.read())).then((names) =>
     runner.send({ kind: 'namesKnown', names }),
   );
   void pastVisits(ports.log).then((past) => runner.send({ kind: 'pastKnown', past }));
   onSync = ({ unsynced }) => runner.send({ kind: 'unsynced', events: unsynced });
-  onSync(offline?.sync.state ?? { kind: 'resting', unsynced: 0 });
+  onSync(sync.state);
   const tools = toolsOf(runner, { ...ports, log }, offline);
   const draw = (session: Session): void => render(<Page session={session} tools={tools} />, root);
   onOpened();
   runner.subscribe(draw);
   draw(runner.session());
-  if (offline) takeUpdateBetweenVisits(offline, runner);
+  if (offline.page) takeUpdateBetweenVisits(offline.page, runner);
   warnBeforeLoss(runner);
   void ports.teaching.start();
   readyOneByOne([...CIRCUIT_STEPS, ports.wording.start]);
@@ -80,7 +78,7 @@ interface PagePorts extends Ports {
 function toolsOf(
   runner: Runner,
   { log, ear, clock, listening, teaching, wording, spareVoice, partsCarried }: PagePorts,
-  offline: Offline | null,
+  { page }: Offline,
 ): PageTools {
   return {
     exportLog: () => log.exportLog(),
@@ -96,7 +94,7 @@ function toolsOf(
     draftNote,
     noteText,
     listVisits: () => log.visits(),
-    offlineWords: offline?.page.ready.then(offlineWords) ?? Promise.resolve(STORAGE_OFF_WORDS),
+    offlineWords: page?.ready.then(offlineWords) ?? Promise.resolve(STORAGE_OFF_WORDS),
     openVisit: (visit) => {
       void readVisit(log, visit).then((read) => runner.send({ kind: 'visitRead', ...read }));
     },
@@ -104,7 +102,7 @@ function toolsOf(
 }
 
 /** An update reloads the page: only on a page that nobody has used yet, with no visit to go on with. */
-function takeUpdateBetweenVisits({ page }: Offline, runner: Runner): void {
+function takeUpdateBetweenVisits(page: OfflinePage, runner: Runner): void {
   page.onUpdate(() => {
     const { mode, visit, speeches } = runner.session();
     if (mode.kind === 'asleep' && visit.visit === null && speeches === 0) page.takeUpdate();

@@ -1,7 +1,7 @@
 import type { Session } from '../state/session.ts';
 import { shownMode } from './shown-mode.ts';
 import { unitName } from './unit-name.ts';
-import { STATE_WORDS, UNSTORED_STANDING } from './words.ts';
+import { STATE_WORDS, unstoredStanding } from './words.ts';
 
 /** Which unit, which refrigerant, and the state in a word. */
 export function Strip({ session }: { session: Session }) {
@@ -18,7 +18,7 @@ export function Strip({ session }: { session: Session }) {
       {unkept > 0 && <p class="unkept">{unkept} not kept</p>}
       {unstored !== null && (
         <p class="unkept" data-testid="unstored">
-          {UNSTORED_STANDING}
+          {unstoredStanding(session)}
         </p>
       )}
       <p

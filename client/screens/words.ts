@@ -136,7 +136,8 @@ const NOT_KEPT_WORDS: Record<NotKeptReason, string> = {
   unknown: 'The storage of this device did not take it.',
 };
 
-const SAVE_FIRST = 'Or go on, and save the note before you close this page.';
+const SAVE_FIRST =
+  'Or go on: with a network, the server gets all of it. Save the note before you close this page.';
 
 const UNSTORED_WORDS: Record<StorageFault, string> = {
   off: `This browser stores nothing here (a private window?): use an ordinary one. ${SAVE_FIRST}`,
@@ -144,8 +145,10 @@ const UNSTORED_WORDS: Record<StorageFault, string> = {
   broken: `The browser’s storage does not open. Visits kept before are not touched: reload, or restart the browser. ${SAVE_FIRST}`,
 };
 
-/** For as long as it is so. */
-export const UNSTORED_STANDING = 'not stored: do not close';
+/** In the strip, for as long as nothing is stored here; before anything is recorded, of what will be. */
+export function unstoredStanding({ unsynced, visit }: Pick<Session, 'unsynced' | 'visit'>): string {
+  return unsynced === 0 && visit.visit !== null ? 'on the server only' : 'not stored: do not close';
+}
 
 /** Said and shown when the log did not take what was understood. */
 export function sayNotKept(why: NotKeptReason): string {
@@ -244,13 +247,21 @@ function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-type Whereabouts = Pick<Session, 'unsynced' | 'unkept' | 'unstored'>;
+type Whereabouts = Pick<Session, 'unsynced' | 'unkept' | 'unstored' | 'visit'>;
 
-export function unsyncedWords({ unsynced, unkept, unstored }: Whereabouts): string {
-  if (unstored !== null) return 'nothing is stored: this visit is in this page alone';
+export function unsyncedWords({ unsynced, unkept, unstored, visit }: Whereabouts): string {
+  if (unstored !== null) return unstoredWords(unsynced, visit.visit === null);
   if (unkept > 0) return `${counted(unkept, 'entry', 'entries')} not kept yet: keep this page open`;
   if (unsynced === 0) return 'everything is on the server';
   return `${counted(unsynced, 'entry', 'entries')} on this device only`;
+}
+
+function unstoredWords(unsynced: number, isEmpty: boolean): string {
+  if (unsynced > 0)
+    return `${counted(unsynced, 'entry', 'entries')} in this page alone: keep it open until the server has them`;
+  return isEmpty
+    ? 'nothing is stored on this device'
+    : 'everything is on the server, and nothing is stored on this device';
 }
 
 export const STORAGE_OFF_WORDS = 'this page is gone once it is closed';

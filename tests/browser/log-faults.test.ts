@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { eventsOnServer } from './page-server.ts';
 import { openStage, type Stage } from './stage.ts';
 import { openVisitPage, readRecords, readingsOf, replyHas, typeWords } from './visit-page.ts';
 
@@ -73,17 +74,27 @@ describe('a log that does not open, or cannot be read, as the page starts', () =
   it.each([
     ['refused', /This browser stores nothing here/],
     ['mute', /The browser’s storage does not open\. Visits kept before are not touched/],
-  ] as const)('%s: works on in memory, and says so for good', async (fault, words) => {
+  ] as const)('%s: works on in memory, sends it, and says so for good', async (fault, words) => {
     const { page } = stage;
+    const standing = (): Promise<string> => page.getByTestId('unstored').innerText();
+    const whereabouts = (): Promise<string> => page.getByTestId('unsynced').innerText();
     await keepOne();
+    await expect.poll(() => eventsOnServer(stage.server)).toEqual([2]);
     await openWith(fault);
     if (fault === 'mute') await page.getByText('one moment').waitFor();
     await noticeIs(words);
+    expect(await standing()).toBe('not stored: do not close');
+    await stage.server.stop();
     await typeWords(page, 'box 43');
     await replyHas(page, 43);
-    expect(await page.getByTestId('unstored').innerText()).toBe('not stored: do not close');
+    expect(await standing()).toBe('not stored: do not close');
     await page.getByTestId('tab-visit').click();
-    expect(await page.getByTestId('unsynced').innerText()).toMatch(/in this page alone/);
+    await expect.poll(whereabouts).toMatch(/2 entries in this page alone/);
+    await stage.restartServer();
+    await page.evaluate(() => dispatchEvent(new Event('online')));
+    await expect.poll(standing).toBe('on the server only');
+    expect(await whereabouts()).toMatch(/on the server, and nothing is stored on this device/);
+    expect(await eventsOnServer(stage.server)).toEqual([2, 2]);
 
     const warned = page.waitForEvent('dialog');
     page.once('dialog', (dialog) => void dialog.accept());
@@ -91,6 +102,19 @@ describe('a log that does not open, or cannot be read, as the page starts', () =
     expect((await warned).type()).toBe('beforeunload');
     await noticeIs(/Your visit is still here, with 1 reading/);
     expect(readingsOf(await readRecords(page))).toEqual([44]);
+  });
+
+  it('refused twice: each page in memory is a device of its own to the server', async () => {
+    const { page } = stage;
+    await keepOne();
+    page.on('dialog', (dialog) => void dialog.accept());
+    for (const box of [43, 42]) {
+      await openWith('refused');
+      await typeWords(page, `box ${box}`);
+      await replyHas(page, box);
+      await expect.poll(() => page.getByTestId('unstored').innerText()).toBe('on the server only');
+    }
+    expect(await eventsOnServer(stage.server)).toEqual([2, 2, 2]);
   });
 
   it('unreadable: says that nothing is lost, and keeps a new visit beside what is there', async () => {
