@@ -16,7 +16,7 @@ import { BeforePage } from './screens/before-page.tsx';
 import { judgeOf } from './screens/judge.ts';
 import { Page, type PageTools } from './screens/page.tsx';
 import { NOT_OPENED, offlineWords, OPENING, STORAGE_OFF_WORDS } from './screens/words.ts';
-import { firstSessionOrFresh, readVisit, unstoredSession } from './state/first-session.ts';
+import { earlierVisit, firstSessionOrFresh, unstoredSession } from './state/first-session.ts';
 import { knownNames } from './state/known-names.ts';
 import { pastVisits } from './state/past-visits.ts';
 import type { VoiceTeaching } from './teaching/voice-teaching.ts';
@@ -96,7 +96,7 @@ function toolsOf(
     listVisits: () => log.visits(),
     offlineWords: page?.ready.then(offlineWords) ?? Promise.resolve(STORAGE_OFF_WORDS),
     openVisit: (visit) => {
-      void readVisit(log, visit).then((read) => runner.send({ kind: 'visitRead', ...read }));
+      void earlierVisit(log, visit, afterDelay).then((read) => runner.send(read));
     },
   };
 }

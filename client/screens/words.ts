@@ -11,7 +11,7 @@ import type { Deafness } from '../ear/deafness.ts';
 import type { EarNews } from '../ear/ear.ts';
 import type { EarChoice } from '../ear/native/chosen-ear.ts';
 import type { EngineAlone, EngineUse, EngineWish } from '../recogniser/team/engine-use.ts';
-import type { Notice, NotKeptReason } from '../state/notice.ts';
+import type { Notice, NotKeptReason, Unread } from '../state/notice.ts';
 import type { Mode, Session, Tab } from '../state/session.ts';
 
 /** As the page opens: where that takes long, and where it breaks. */
@@ -212,6 +212,12 @@ const USE_WORDS: Record<EngineUse, string> = {
 export const listeningWords = (use: EngineUse | null): string =>
   use === null ? 'nothing listens yet' : `now ${USE_WORDS[use]}`;
 
+const UNREAD_WORDS: Record<Unread, string> = {
+  all: 'What is kept on this device could not be read. It is not lost: reload this page to try again. Or go on with a new visit.',
+  visit:
+    'That visit could not be read. It is not lost: press it again, or reload this page. Nothing has changed here.',
+};
+
 export function noticeWords(notice: Notice): string {
   switch (notice.kind) {
     case 'unclear':
@@ -231,7 +237,7 @@ export function noticeWords(notice: Notice): string {
     case 'unstored':
       return UNSTORED_WORDS[notice.why];
     case 'unread':
-      return 'What is kept on this device could not be read. It is not lost: reload this page to try again. Or go on with a new visit.';
+      return UNREAD_WORDS[notice.what];
     case 'damaged':
       return `${counted(notice.entries, 'entry', 'entries')} of this visit could not be read and ${notice.entries === 1 ? 'is' : 'are'} set aside. Check the sheet.`;
     case 'resumed':

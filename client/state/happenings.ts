@@ -11,7 +11,7 @@ import type { Deafness } from '../ear/deafness.ts';
 import type { EarNews, EngineChanged } from '../ear/ear.ts';
 import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 import type { EarconId } from '../voice/voice.ts';
-import type { NotKeptReason, Notice } from './notice.ts';
+import type { NotKeptReason, Notice, Unread } from './notice.ts';
 import type { Tab } from './session.ts';
 
 /** Everything that can happen to the session. */
@@ -63,6 +63,8 @@ export type Happening =
   | { readonly kind: 'namesKnown'; readonly names: KnownNames }
   | { readonly kind: 'pastKnown'; readonly past: readonly VisitState[] }
   | { readonly kind: 'newVisitChosen' }
+  /** Told; nothing else changes. */
+  | { readonly kind: 'unread'; readonly what: Unread }
   | {
       readonly kind: 'visitRead';
       readonly visit: VisitState;

@@ -6,6 +6,9 @@ import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 
 export type NotKeptReason = Extract<AppendResult, { kind: 'failed' }>['why'];
 
+/** What could not be read of this device's log: all of it, as the page opened, or an earlier visit that was pressed. */
+export type Unread = 'all' | 'visit';
+
 /** What the page itself has to say, as data; screens word it. */
 export type Notice =
   | { readonly kind: 'unclear' }
@@ -17,8 +20,7 @@ export type Notice =
   | { readonly kind: 'engineChanged'; readonly to: EngineAlone }
   | { readonly kind: 'earNews'; readonly news: EarNews }
   | { readonly kind: 'unstored'; readonly why: StorageFault }
-  /** What was stored could not be read as the page opened. */
-  | { readonly kind: 'unread' }
+  | { readonly kind: 'unread'; readonly what: Unread }
   | { readonly kind: 'damaged'; readonly entries: number }
   | { readonly kind: 'resumed'; readonly readings: number }
   /** With the visit that a new one took the place of. */

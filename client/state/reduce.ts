@@ -53,6 +53,7 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'heldKept':
     case 'choiceNotKept':
     case 'typedTooLong':
+    case 'unread':
       return stay(noticed(session, happening));
     case 'committed':
       return committed(session, happening.events);
@@ -65,11 +66,9 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'questionTakenUp':
       return takeUp(session);
     case 'unsynced':
-      return stay({ ...session, unsynced: happening.events });
     case 'namesKnown':
-      return stay({ ...session, names: happening.names });
     case 'pastKnown':
-      return stay({ ...session, past: happening.past });
+      return stay(informed(session, happening));
     case 'tabChosen':
       return stay(tabChosen(session, happening.tab));
     case 'readingWanted':
@@ -82,7 +81,10 @@ function transition(session: Session, happening: Happening): SessionStep {
   }
 }
 
-type Noticed = Extract<Happening, { kind: 'heldKept' | 'choiceNotKept' | 'typedTooLong' }>;
+type Noticed = Extract<
+  Happening,
+  { kind: 'heldKept' | 'choiceNotKept' | 'typedTooLong' | 'unread' }
+>;
 
 function noticed(session: Session, happening: Noticed): Session {
   switch (happening.kind) {
@@ -94,6 +96,22 @@ function noticed(session: Session, happening: Noticed): Session {
     }
     case 'typedTooLong':
       return { ...session, notice: { ...happening, kind: 'tooLong' } };
+    case 'unread':
+      return { ...session, notice: happening };
+  }
+}
+
+type Informed = Extract<Happening, { kind: 'unsynced' | 'namesKnown' | 'pastKnown' }>;
+
+/** What the page comes to know beside what is said. */
+function informed(session: Session, happening: Informed): Session {
+  switch (happening.kind) {
+    case 'unsynced':
+      return { ...session, unsynced: happening.events };
+    case 'namesKnown':
+      return { ...session, names: happening.names };
+    case 'pastKnown':
+      return { ...session, past: happening.past };
   }
 }
 

@@ -1,7 +1,21 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { eventsOnServer } from './page-server.ts';
 import { openStage, type Stage } from './stage.ts';
-import { openVisitPage, readRecords, readingsOf, replyHas, typeWords } from './visit-page.ts';
+import {
+  openVisitPage,
+  readRecords,
+  readingsOf,
+  replyHas,
+  sheetShows,
+  typeWords,
+} from './visit-page.ts';
+
+/** As where the storage breaks in the middle of a visit. */
+const breakIndexes = (): void => {
+  IDBObjectStore.prototype.index = () => {
+    throw new DOMException('the index is gone', 'DataError');
+  };
+};
 
 type Fault = 'refused' | 'mute' | 'unreadable' | 'broken';
 
@@ -33,11 +47,7 @@ const FAULTS: Record<Fault, () => void> = {
       return request;
     };
   },
-  unreadable: () => {
-    IDBObjectStore.prototype.index = () => {
-      throw new DOMException('the index is gone', 'DataError');
-    };
-  },
+  unreadable: breakIndexes,
   broken: () => {
     document.addEventListener = () => {
       throw new Error('broken');
@@ -141,4 +151,19 @@ describe('a log that does not open, or cannot be read, as the page starts', () =
     await page.getByTestId('before-page').getByRole('button').click();
     await noticeIs(/Your visit is still here, with 1 reading/);
   });
+});
+
+it('says so where an earlier visit cannot be read, and stays on the one in front', async () => {
+  const { page } = stage;
+  await openVisitPage(page, stage.server.address);
+  await typeWords(page, 'box 44');
+  await replyHas(page, 44);
+  await page.getByTestId('tab-visit').click();
+  const visits = page.getByRole('region', { name: 'Visits on this device' }).getByRole('button');
+  await expect.poll(() => visits.count()).toBe(1);
+  await page.evaluate(breakIndexes);
+  await visits.first().click();
+  await noticeIs(/That visit could not be read\. It is not lost: press it again, or reload/);
+  await page.getByTestId('tab-sheet').click();
+  await sheetShows(page, 'boxTemp', 44);
 });
