@@ -122,6 +122,12 @@ export const DEAF_WORDS: Record<Deafness, DeafWords> = {
       'The browser lets this page play no sound, so it hears none. Allow autoplay for this site, then press here. Or type below.',
     again: 'The browser blocks this page’s sound. Type, or allow it and press here.',
   },
+  interrupted: {
+    title: 'interrupted',
+    sentence:
+      'A call or another program has the sound. I hear again once it is free; if not, press here. Or type below.',
+    again: 'A call or another program has the sound. Type, or wait, or press here.',
+  },
   recogniserFailed: {
     title: 'cannot hear',
     sentence: 'The recogniser did not start. Press here to try again, or type below.',
@@ -172,6 +178,7 @@ const NEWS_WORDS: Record<EarNews, string> = {
   rests:
     'I wait. Press and speak. The browser’s ear beeps each time it opens, so it opens once for each press.',
   ownAgain: 'The browser’s ear does not answer. My own listens now. What you said is kept.',
+  soundBack: 'The sound was taken away for a while, and I heard nothing. I hear again.',
   back: 'The page was out of sight and heard nothing. I listen again.',
 };
 

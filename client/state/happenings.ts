@@ -33,6 +33,7 @@ export type Happening =
   | { readonly kind: 'noise'; readonly noise: RoomNoise | null }
   | { readonly kind: 'earOpened' }
   | { readonly kind: 'earDeaf'; readonly why: Deafness }
+  | { readonly kind: 'soundBack' }
   | EngineChanged
   | { readonly kind: 'earNews'; readonly news: EarNews }
   | { readonly kind: 'loading'; readonly fraction: number }

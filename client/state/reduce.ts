@@ -44,6 +44,7 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'noise':
     case 'earOpened':
     case 'earDeaf':
+    case 'soundBack':
     case 'engineChanged':
     case 'earNews':
     case 'loading':

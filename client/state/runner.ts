@@ -78,6 +78,7 @@ function fromEar(heard: Heard): Happening {
     case 'hearing':
     case 'unclear':
     case 'noise':
+    case 'soundBack':
     case 'engineChanged':
       return heard;
     case 'news':

@@ -19,7 +19,14 @@ export type EarState =
   | { readonly kind: 'open' }
   /** Paused by voice it still hears, but heeds only the word to go on. */
   | { readonly kind: 'paused'; readonly by: 'voice' | 'press' }
-  | { readonly kind: 'deaf'; readonly why: Deafness };
+  | Deaf;
+
+interface Deaf {
+  readonly kind: 'deaf';
+  readonly why: Deafness;
+  /** It was put on hold before, and is again once it hears. */
+  readonly onHold?: true;
+}
 
 /** What the page is doing: exactly one of these. The busy ones carry the ear they return to. */
 export type Mode =
@@ -48,7 +55,7 @@ export type Resting =
   | { readonly kind: 'opening' }
   | { readonly kind: 'listening' }
   | { readonly kind: 'paused'; readonly by: 'voice' | 'press' }
-  | { readonly kind: 'deaf'; readonly why: Deafness };
+  | Deaf;
 
 /** `keys`: the number pad, opened from where it is offered. */
 export type Tab = 'sheet' | 'note' | 'visit' | 'keys';
