@@ -223,6 +223,8 @@ const UNREAD_WORDS: Record<Unread, string> = {
   all: 'What is kept on this device could not be read. It is not lost: reload this page to try again. Or go on with a new visit.',
   visit:
     'That visit could not be read. It is not lost: press it again, or reload this page. Nothing has changed here.',
+  otherTab:
+    'What you recorded in the other tab could not be read. It is not lost: reload this page to have it here.',
 };
 
 export function noticeWords(notice: Notice): string {

@@ -6,8 +6,11 @@ import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 
 export type NotKeptReason = Extract<AppendResult, { kind: 'failed' }>['why'];
 
-/** What could not be read of this device's log: all of it, as the page opened, or an earlier visit that was pressed. */
-export type Unread = 'all' | 'visit';
+/**
+ * What could not be read of this device's log: all of it, as the page opened; an earlier visit that was pressed; or what
+ * another tab wrote until this one became the one that writes.
+ */
+export type Unread = 'all' | 'visit' | 'otherTab';
 
 /** What the page itself has to say, as data; screens word it. */
 export type Notice =

@@ -24,7 +24,7 @@ export function createRunner(ports: Ports, start: Session): Runner {
     if (later.holds(happening)) return;
     const step = reduce(session, happening);
     session = step.session;
-    for (const listener of listeners) listener(session);
+    for (const listener of listeners) tell(listener, session);
     for (const effect of step.effects) {
       later.began(effect);
       perform(hands, effect);
@@ -51,6 +51,15 @@ export function createRunner(ports: Ports, start: Session): Runner {
       return () => listeners.delete(listener);
     },
   };
+}
+
+/** A screen that breaks must not lose the reading that it was to show. */
+function tell(listener: (session: Session) => void, session: Session): void {
+  try {
+    listener(session);
+  } catch (error) {
+    console.error(error);
+  }
 }
 
 /** A happening caused by an effect waits until the effects beside it are done. */
