@@ -13,9 +13,10 @@ import type { SyncState } from './offline/sync.ts';
 import { becomesWriter } from './offline/writer-lock.ts';
 import './page.css';
 import { BeforePage } from './screens/before-page.tsx';
+import { Drawn } from './screens/drawn.tsx';
 import { judgeOf } from './screens/judge.ts';
 import { Page, type PageTools } from './screens/page.tsx';
-import { NOT_OPENED, offlineWords, OPENING, STORAGE_OFF_WORDS } from './screens/words.ts';
+import { NOT_OPENED, notDrawn, offlineWords, OPENING, STORAGE_OFF_WORDS } from './screens/words.ts';
 import { earlierVisit, firstSessionOrFresh, unstoredSession } from './state/first-session.ts';
 import { knownNames } from './state/known-names.ts';
 import { pastVisits } from './state/past-visits.ts';
@@ -47,7 +48,13 @@ async function openPage(root: HTMLElement, onOpened: () => void): Promise<void> 
   onSync = ({ unsynced }) => runner.send({ kind: 'unsynced', events: unsynced });
   onSync(sync.state);
   const tools = toolsOf(runner, { ...ports, log }, offline);
-  const draw = (session: Session): void => render(<Page session={session} tools={tools} />, root);
+  const draw = (session: Session): void =>
+    render(
+      <Drawn broken={notDrawn(session)}>
+        <Page session={session} tools={tools} />
+      </Drawn>,
+      root,
+    );
   onOpened();
   runner.subscribe(draw);
   draw(runner.session());

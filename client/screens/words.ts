@@ -279,6 +279,20 @@ function unstoredWords(unsynced: number, isEmpty: boolean): string {
     : 'everything is on the server, and nothing is stored on this device';
 }
 
+/** In place of a screen that broke in the middle of a visit: whether a press to reload costs anything. */
+export function notDrawn({ unsynced, unkept, unstored }: Session): Told {
+  const told = (where: string): Told => ({
+    title: 'stopped',
+    sentence: `Something broke on this screen. ${where}`,
+  });
+  if (unkept > 0)
+    return told('Not all is kept yet: wait until this says that it is, then press here to reload.');
+  if (unstored === null) return told('What you recorded is kept. Press here to reload and go on.');
+  return unsynced > 0
+    ? told('What you recorded is in this page alone: wait until this says that the server has it.')
+    : told('The server has what you recorded. Press here to reload and begin anew.');
+}
+
 export const STORAGE_OFF_WORDS = 'this page is gone once it is closed';
 
 export function offlineWords(readiness: Readiness): string {

@@ -167,3 +167,29 @@ it('says so where an earlier visit cannot be read, and stays on the one in front
   await page.getByTestId('tab-sheet').click();
   await sheetShows(page, 'boxTemp', 44);
 });
+
+it.each([
+  ['at once', 'tab-note', 'format'],
+  ['a moment later', 'tab-visit', 'toLocaleString'],
+] as const)(
+  'a screen that breaks %s says so, and a press goes on where it was',
+  async (...broken) => {
+    const [, tab, dates] = broken;
+    const { page } = stage;
+    await openVisitPage(page, stage.server.address);
+    await typeWords(page, 'box 44');
+    await replyHas(page, 44);
+    await page.evaluate((name) => {
+      const holder = name === 'format' ? Intl.DateTimeFormat.prototype : Date.prototype;
+      Object.defineProperty(holder, name, {
+        get: () => {
+          throw new Error('no dates here');
+        },
+      });
+    }, dates);
+    await page.getByTestId(tab).click();
+    await page.getByText('Something broke on this screen. What you recorded is kept.').waitFor();
+    await page.getByTestId('before-page').getByRole('button').click();
+    await noticeIs(/Your visit is still here, with 1 reading/);
+  },
+);

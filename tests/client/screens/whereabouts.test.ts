@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { unstoredStanding, unsyncedWords } from '../../../client/screens/words.ts';
+import { notDrawn, unstoredStanding, unsyncedWords } from '../../../client/screens/words.ts';
 import { type Session, sleepingSession } from '../../../client/state/session.ts';
 import { EMPTY_VISIT } from '../../../core/visit/empty-visit.ts';
 
@@ -28,5 +28,20 @@ describe('where the entries are', () => {
     const session = withUnsent(unsent, { unstored: 'off' });
     expect(unstoredStanding(session)).toBe(standing);
     expect(unsyncedWords(session)).toContain(words);
+  });
+});
+
+describe('a screen that broke', () => {
+  it.each([
+    ['kept', withUnsent(2), /What you recorded is kept\. Press here to reload and go on/],
+    ['not kept yet', withUnsent(2, { unkept: 2 }), /Not all is kept yet: wait until/],
+    ['in this page alone', withUnsent(2, { unstored: 'full' }), /in this page alone: wait until/],
+    [
+      'on the server',
+      withUnsent(0, { unstored: 'full' }),
+      /The server has .*reload and begin anew/,
+    ],
+  ] as const)('says what a reload costs where all is %s', (_, session, words) => {
+    expect(notDrawn(session).sentence).toMatch(words);
   });
 });
