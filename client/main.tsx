@@ -45,7 +45,10 @@ async function openPage(root: HTMLElement, onOpened: () => void): Promise<void> 
     runner.send({ kind: 'namesKnown', names }),
   );
   void pastVisits(ports.log).then((past) => runner.send({ kind: 'pastKnown', past }));
-  onSync = ({ unsynced }) => runner.send({ kind: 'unsynced', events: unsynced });
+  onSync = (state) => {
+    const refused = state.kind === 'refused' ? state.message : null;
+    runner.send({ kind: 'unsynced', events: state.unsynced, refused });
+  };
   onSync(sync.state);
   const tools = toolsOf(runner, { ...ports, log }, offline);
   const draw = (session: Session): void =>
@@ -85,7 +88,7 @@ interface PagePorts extends Ports {
 function toolsOf(
   runner: Runner,
   { log, ear, clock, listening, teaching, wording, spareVoice, partsCarried }: PagePorts,
-  { page }: Offline,
+  { page, sync }: Offline,
 ): PageTools {
   return {
     exportLog: () => log.exportLog(),
@@ -102,6 +105,7 @@ function toolsOf(
     noteText,
     listVisits: () => log.visits(),
     offlineWords: page?.ready.then(offlineWords) ?? Promise.resolve(STORAGE_OFF_WORDS),
+    sendAgain: () => void sync.retry(),
     openVisit: (visit) => {
       void earlierVisit(log, visit, afterDelay).then((read) => runner.send(read));
     },

@@ -49,7 +49,9 @@ export function createSync({ log, post, after, onState }: SyncOptions): Sync {
   let stopped = false;
   const backOff = createBackOff(after);
   const push = createPush(log, post);
+  let newest = 0;
   const show = (next: SyncState) => {
+    newest += 1;
     state = next;
     onState?.(next);
   };
@@ -73,14 +75,21 @@ export function createSync({ log, post, after, onState }: SyncOptions): Sync {
     return { kind: 'resting', unsynced: left };
   };
   const drainAlone = oneAtATime(drain);
+  /** What was shown or asked for since knows better. */
+  const recount = async () => {
+    const mine = (newest += 1);
+    const left = await unsynced();
+    if (mine === newest && !stopped) show({ ...state, unsynced: left });
+  };
   const run = () => {
     backOff.callOff();
-    return stopped || !log.canWrite ? Promise.resolve() : drainAlone();
+    if (stopped) return Promise.resolve();
+    return log.canWrite ? drainAlone() : recount();
   };
 
   // An append during back-off waits its turn: the reading is safe here, and a dead network stays dead.
   const stopListening = log.onChange(() => {
-    if (state.kind === 'resting' || state.kind === 'sending') void run();
+    void (state.kind === 'resting' || state.kind === 'sending' ? run() : recount());
   });
   return {
     get state() {

@@ -241,6 +241,8 @@ export function noticeWords(notice: Notice): string {
       return sayEngineChanged(notice.to);
     case 'earNews':
       return sayEarNews(notice.news);
+    case 'refused':
+      return 'The server does not take what you recorded. It stays here. Under “visit” stands why, and a press sends it again.';
     case 'keptAtLast':
       return 'Everything is kept now.';
     case 'unstored':
@@ -278,6 +280,12 @@ function unstoredWords(unsynced: number, isEmpty: boolean): string {
     ? 'nothing is stored on this device'
     : 'everything is on the server, and nothing is stored on this device';
 }
+
+/** For as long as the server refuses. */
+export const REFUSED_STANDING = 'not on the server';
+
+export const refusedWords = (message: string): string =>
+  `The server does not take what you recorded: “${message.slice(0, 160)}”.`;
 
 /** In place of a screen that broke in the middle of a visit: whether a press to reload costs anything. */
 export function notDrawn({ unsynced, unkept, unstored }: Session): Told {

@@ -57,7 +57,8 @@ export type Happening =
   /** Another tab wrote until now: its events are in the log and not yet here. */
   | { readonly kind: 'becameWriter' }
   | { readonly kind: 'caughtUp'; readonly events: readonly VisitEvent[] }
-  | { readonly kind: 'unsynced'; readonly events: number }
+  /** `refused`: the server's words, where it takes nothing more until it is asked again. */
+  | { readonly kind: 'unsynced'; readonly events: number; readonly refused: string | null }
   | { readonly kind: 'tabChosen'; readonly tab: Tab }
   | { readonly kind: 'readingWanted'; readonly quantity: QuantityId }
   | { readonly kind: 'settingsChosen'; readonly settings: VisitSettings }

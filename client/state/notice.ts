@@ -19,6 +19,8 @@ export type Notice =
   | { readonly kind: 'broke'; readonly words: string }
   | { readonly kind: 'notKept'; readonly why: NotKeptReason }
   | { readonly kind: 'keptAtLast' }
+  /** By the server; why stands where it can be sent again. */
+  | { readonly kind: 'refused' }
   /** An engine failed; this one hears on. */
   | { readonly kind: 'engineChanged'; readonly to: EngineAlone }
   | { readonly kind: 'earNews'; readonly news: EarNews }

@@ -108,12 +108,22 @@ type Informed = Extract<Happening, { kind: 'unsynced' | 'namesKnown' | 'pastKnow
 function informed(session: Session, happening: Informed): Session {
   switch (happening.kind) {
     case 'unsynced':
-      return { ...session, unsynced: happening.events };
+      return sent(session, happening);
     case 'namesKnown':
       return { ...session, names: happening.names };
     case 'pastKnown':
       return { ...session, past: happening.past };
   }
+}
+
+/** A refusal is told once, and stands in the strip for as long as it lasts. */
+function sent(
+  session: Session,
+  { events, refused }: Extract<Happening, { kind: 'unsynced' }>,
+): Session {
+  const next: Session = { ...session, unsynced: events, refused };
+  if (refused === null || session.refused !== null) return next;
+  return { ...next, notice: { kind: 'refused' } };
 }
 
 function leaveQuestion(session: Session): SessionStep {

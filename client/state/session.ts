@@ -85,6 +85,8 @@ export interface Session {
   /** Events held in memory only, because the log would not take them. */
   readonly unkept: number;
   readonly unsynced: number;
+  /** In the server's words, why it takes nothing of it; it is not sent again until that is asked for. */
+  readonly refused: string | null;
   /** Why the whole visit is in memory only; null where it is stored. */
   readonly unstored: StorageFault | null;
   readonly speeches: number;
@@ -128,6 +130,7 @@ export function sleepingSession(visit: VisitState): Session {
     expects: 'anything',
     unkept: 0,
     unsynced: 0,
+    refused: null,
     unstored: null,
     speeches: 0,
     untold: null,

@@ -172,6 +172,20 @@ describe('sync', () => {
     everyPlaceOnce(9);
   });
 
+  it('counts what is recorded while it waits, and after a refusal', async () => {
+    server.script.push(noNetwork, () => ({ kind: 'refused', message: 'no' }));
+    const sync = start();
+    await sync.wake();
+    await appendReadings(4, 5);
+    await Promise.resolve();
+    expect(sync.state).toMatchObject({ kind: 'waiting', unsynced: 5, attempt: 1 });
+    expect(timers.delays()).toHaveLength(1);
+    await sync.wake();
+    await appendReadings(6, 6);
+    await Promise.resolve();
+    expect(sync.state).toEqual({ kind: 'refused', unsynced: 6, message: 'no' });
+  });
+
   it('stops at a refusal, shows it, and goes on only when the technician asks', async () => {
     server.script.push(() => ({ kind: 'refused', message: 'the device is not known here' }));
     const sync = start();
@@ -253,8 +267,10 @@ describe('sync', () => {
 
   it('leaves sending to the tab that writes', async () => {
     const reader: DeviceLog = { ...log, canWrite: false };
-    await createSync({ log: reader, post: server.post, after: timers.after }).wake();
+    const sync = createSync({ log: reader, post: server.post, after: timers.after });
+    await sync.wake();
     expect(server.requests).toEqual([]);
+    expect(sync.state).toEqual({ kind: 'resting', unsynced: 3 });
   });
 
   it('sends nothing once stopped', async () => {
