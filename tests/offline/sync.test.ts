@@ -265,6 +265,38 @@ describe('sync', () => {
     everyPlaceOnce(BATCH_EVENTS * 2 + 1);
   });
 
+  it('sends less at once where that may be too much, until all is sent', async () => {
+    await appendReadings(4, BATCH_EVENTS);
+    const tooMuch: PostResult = { kind: 'unreachable', message: 'timed out', isTooMuch: true };
+    const sizes: number[] = [];
+    const sync = createSync({
+      log,
+      after: timers.after,
+      post: (request) => {
+        sizes.push(request.events.length);
+        return request.events.length > 30 ? Promise.resolve(tooMuch) : server.post(request);
+      },
+    });
+    for (let tries = 0; tries < 4; tries += 1) await sync.wake();
+    everyPlaceOnce(BATCH_EVENTS);
+    expect(sizes).toEqual([200, 100, 50, ...Array.from({ length: 8 }, () => 25)]);
+    expect(sync.state).toEqual({ kind: 'resting', unsynced: 0 });
+    await appendReadings(BATCH_EVENTS + 1, BATCH_EVENTS + 30);
+    await sync.wake();
+    everyPlaceOnce(BATCH_EVENTS + 30);
+  });
+
+  it('sends no fewer than ten for that, and all of them again after a network that was only away', async () => {
+    await appendReadings(4, BATCH_EVENTS);
+    const tooMuch: PostResult = { kind: 'unreachable', message: 'timed out', isTooMuch: true };
+    server.script.push(...Array.from({ length: 7 }, () => noNetwork));
+    server.script.push(...Array.from({ length: 7 }, () => () => tooMuch));
+    const sync = start();
+    for (let tries = 0; tries < 14; tries += 1) await sync.wake();
+    const sizes = server.sent().map((places) => places.length);
+    expect(sizes).toEqual([...Array.from({ length: 7 }, () => 200), 200, 100, 50, 25, 12, 10, 10]);
+  });
+
   it('leaves sending to the tab that writes', async () => {
     const reader: DeviceLog = { ...log, canWrite: false };
     const sync = createSync({ log: reader, post: server.post, after: timers.after });
