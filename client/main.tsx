@@ -18,8 +18,7 @@ import { judgeOf } from './screens/judge.ts';
 import { Page, type PageTools } from './screens/page.tsx';
 import { NOT_OPENED, notDrawn, offlineWords, OPENING, STORAGE_OFF_WORDS } from './screens/words.ts';
 import { earlierVisit, firstSessionOrFresh, unstoredSession } from './state/first-session.ts';
-import { knownNames } from './state/known-names.ts';
-import { pastVisits } from './state/past-visits.ts';
+import { readEarlier } from './state/read-earlier.ts';
 import type { VoiceTeaching } from './teaching/voice-teaching.ts';
 import type { Wording } from './phraser/wording.ts';
 import type { Ports } from './state/ports.ts';
@@ -41,10 +40,7 @@ async function openPage(root: HTMLElement, onOpened: () => void): Promise<void> 
       : unstoredSession(unstored),
   );
   void writes.then(() => runner.send({ kind: 'becameWriter' }));
-  void knownNames(ports.log, namesIn(ports.partsCarried.read())).then((names) =>
-    runner.send({ kind: 'namesKnown', names }),
-  );
-  void pastVisits(ports.log).then((past) => runner.send({ kind: 'pastKnown', past }));
+  void readEarlier(log, namesIn(ports.partsCarried.read()), (told) => runner.send(told));
   onSync = (state) => {
     const refused = state.kind === 'refused' ? state.message : null;
     runner.send({ kind: 'unsynced', events: state.unsynced, refused });

@@ -223,6 +223,7 @@ const UNREAD_WORDS: Record<Unread, string> = {
   all: 'What is kept on this device could not be read. It is not lost: reload this page to try again. Or go on with a new visit.',
   visit:
     'That visit could not be read. It is not lost: press it again, or reload this page. Nothing has changed here.',
+  past: 'Earlier visits on this device could not be read: I answer without them. They are not lost: reload this page.',
   otherTab:
     'What you recorded in the other tab could not be read. It is not lost: reload this page to have it here.',
 };
@@ -300,6 +301,8 @@ export function notDrawn({ unsynced, unkept, unstored }: Session): Told {
     ? told('What you recorded is in this page alone: wait until this says that the server has it.')
     : told('The server has what you recorded. Press here to reload and begin anew.');
 }
+
+export const VISITS_UNREAD = 'they could not be read: reload this page. They are not lost.';
 
 export const STORAGE_OFF_WORDS = 'this page is gone once it is closed';
 

@@ -7,10 +7,10 @@ import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 export type NotKeptReason = Extract<AppendResult, { kind: 'failed' }>['why'];
 
 /**
- * What could not be read of this device's log: all of it, as the page opened; an earlier visit that was pressed; or what
- * another tab wrote until this one became the one that writes.
+ * What could not be read of this device's log: all of it, as the page opened; what earlier visits tell of a unit; one of
+ * them that was pressed; or what another tab wrote until this one became the one that writes.
  */
-export type Unread = 'all' | 'visit' | 'otherTab';
+export type Unread = 'all' | 'past' | 'visit' | 'otherTab';
 
 /** What the page itself has to say, as data; screens word it. */
 export type Notice =

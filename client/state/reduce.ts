@@ -98,8 +98,16 @@ function noticed(session: Session, happening: Noticed): Session {
     case 'typedTooLong':
       return { ...session, notice: { ...happening, kind: 'tooLong' } };
     case 'unread':
-      return { ...session, notice: happening };
+      return isOlderNews(session, happening) ? session : { ...session, notice: happening };
   }
+}
+
+/** What is read behind the page's opening takes no place from what that had to tell. */
+function isOlderNews(
+  { notice }: Session,
+  { what }: Extract<Happening, { kind: 'unread' }>,
+): boolean {
+  return what === 'past' && notice !== null && notice.kind !== 'resumed';
 }
 
 type Informed = Extract<Happening, { kind: 'unsynced' | 'namesKnown' | 'pastKnown' }>;

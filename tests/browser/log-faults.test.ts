@@ -135,6 +135,10 @@ describe('a log that does not open, or cannot be read, as the page starts', () =
     await typeWords(page, 'box 43');
     await replyHas(page, 43);
     expect(await page.getByTestId('unstored').count()).toBe(0);
+    await page.getByTestId('tab-visit').click();
+    await expect
+      .poll(() => page.getByTestId('visits-told').innerText())
+      .toMatch(/could not be read: reload this page\. They are not lost/);
     await openWith(null);
     await noticeIs(/Your visit is still here, with 1 reading/);
     const records = await readRecords(page);
