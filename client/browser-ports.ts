@@ -20,6 +20,7 @@ import { createWording, type Wording, WORDINGS } from './phraser/wording.ts';
 import { fetchText } from './recogniser/browser/fetch-text.ts';
 import { type ChosenEngine, createChosenEngine } from './recogniser/free-text/chosen-engine.ts';
 import { createFreeTextEngine } from './recogniser/free-text/free-text-engine.ts';
+import type { HeldBack } from './recogniser/capture.ts';
 import type { Engine } from './recogniser/engine.ts';
 import { createSpeechRecognition } from './recogniser/speech-recognition.ts';
 import { createBrowserEngines } from './recogniser/team/browser-engines.ts';
@@ -178,7 +179,7 @@ function browserEar(): {
   const engineChange = createRelay<EngineChanged>();
   const noise = createRelay<RoomNoise>();
   const digitalSilence = createRelay<undefined>();
-  const heldBack = createRelay<undefined>();
+  const heldBack = createRelay<HeldBack | null>();
   const grammars = createHeardGrammars((expectation) =>
     fetchText(`${RARE_URL}/${expectation}.jsgf`),
   );
@@ -195,7 +196,7 @@ function browserEar(): {
     onLevel: level.tell,
     onNoise: noise.tell,
     onDigitalSilence: () => digitalSilence.tell(undefined),
-    onHeldBack: () => heldBack.tell(undefined),
+    onHeldBack: heldBack.tell,
     onProgress: ({ loadedBytes, totalBytes }) => progress.tell(loadedBytes / totalBytes),
   });
   const sentences = createSentences(SpeechRecognition);
@@ -209,7 +210,7 @@ function browserEar(): {
     onProgress: progress.listen,
     onEngineChange: engineChange.listen,
     onDigitalSilence: (report) => digitalSilence.listen(report),
-    onHeldBack: (report) => heldBack.listen(report),
+    onHeldBack: heldBack.listen,
     onNews: news.listen,
   });
   return {

@@ -6,19 +6,19 @@ import { draftNote } from '../core/note/draft-note.ts';
 import { noteText } from '../core/note/note-text.ts';
 import { browserPorts, type Listening } from './browser-ports.ts';
 import type { DeviceLog } from './offline/event-log.ts';
-import { createMemoryLog } from './offline/memory-log.ts';
 import type { DeviceChoice } from './offline/device-choice.ts';
+import type { OfflinePage } from './offline/service-worker.ts';
 import { afterDelay, startOffline, type Offline } from './offline/start-offline.ts';
 import type { SyncState } from './offline/sync.ts';
 import { becomesWriter } from './offline/writer-lock.ts';
 import './page.css';
 import { BeforePage } from './screens/before-page.tsx';
+import { Drawn } from './screens/drawn.tsx';
 import { judgeOf } from './screens/judge.ts';
 import { Page, type PageTools } from './screens/page.tsx';
-import { NOT_OPENED, offlineWords, OPENING, STORAGE_OFF_WORDS } from './screens/words.ts';
-import { firstSessionOrFresh, readVisit, unstoredSession } from './state/first-session.ts';
-import { knownNames } from './state/known-names.ts';
-import { pastVisits } from './state/past-visits.ts';
+import { NOT_OPENED, notDrawn, offlineWords, OPENING, STORAGE_OFF_WORDS } from './screens/words.ts';
+import { earlierVisit, firstSessionOrFresh, unstoredSession } from './state/first-session.ts';
+import { readEarlier } from './state/read-earlier.ts';
 import type { VoiceTeaching } from './teaching/voice-teaching.ts';
 import type { Wording } from './phraser/wording.ts';
 import type { Ports } from './state/ports.ts';
@@ -29,31 +29,35 @@ import type { SpareVoiceChoice } from './voice/voice.ts';
 /** Opens the device's log, goes on with the visit that was open, and draws the page at every change. */
 async function openPage(root: HTMLElement, onOpened: () => void): Promise<void> {
   let onSync: (state: SyncState) => void = () => undefined;
-  const started = await startOffline((state) => onSync(state));
-  const offline = started.kind === 'started' ? started.offline : null;
-  const log = offline?.log ?? createMemoryLog();
-  const unstored = started.kind === 'failed' ? started.why : null;
+  const offline = await startOffline((state) => onSync(state));
+  const { log, sync, unstored } = offline;
   const ports = browserPorts(log);
-  const writes = offline ? becomesWriter(offline.log) : null;
+  const writes = becomesWriter(log);
   const runner = createRunner(
     ports,
     unstored === null
       ? await firstSessionOrFresh(ports.log, afterDelay)
       : unstoredSession(unstored),
   );
-  void writes?.then(() => runner.send({ kind: 'becameWriter' }));
-  void knownNames(ports.log, namesIn(ports.partsCarried.read())).then((names) =>
-    runner.send({ kind: 'namesKnown', names }),
-  );
-  void pastVisits(ports.log).then((past) => runner.send({ kind: 'pastKnown', past }));
-  onSync = ({ unsynced }) => runner.send({ kind: 'unsynced', events: unsynced });
-  onSync(offline?.sync.state ?? { kind: 'resting', unsynced: 0 });
+  void writes.then(() => runner.send({ kind: 'becameWriter' }));
+  void readEarlier(log, namesIn(ports.partsCarried.read()), (told) => runner.send(told));
+  onSync = (state) => {
+    const refused = state.kind === 'refused' ? state.message : null;
+    runner.send({ kind: 'unsynced', events: state.unsynced, refused });
+  };
+  onSync(sync.state);
   const tools = toolsOf(runner, { ...ports, log }, offline);
-  const draw = (session: Session): void => render(<Page session={session} tools={tools} />, root);
+  const draw = (session: Session): void =>
+    render(
+      <Drawn broken={notDrawn(session)}>
+        <Page session={session} tools={tools} />
+      </Drawn>,
+      root,
+    );
   onOpened();
   runner.subscribe(draw);
   draw(runner.session());
-  if (offline) takeUpdateBetweenVisits(offline, runner);
+  if (offline.page) takeUpdateBetweenVisits(offline.page, runner);
   warnBeforeLoss(runner);
   void ports.teaching.start();
   readyOneByOne([...CIRCUIT_STEPS, ports.wording.start]);
@@ -80,7 +84,7 @@ interface PagePorts extends Ports {
 function toolsOf(
   runner: Runner,
   { log, ear, clock, listening, teaching, wording, spareVoice, partsCarried }: PagePorts,
-  offline: Offline | null,
+  { page, sync }: Offline,
 ): PageTools {
   return {
     exportLog: () => log.exportLog(),
@@ -96,15 +100,16 @@ function toolsOf(
     draftNote,
     noteText,
     listVisits: () => log.visits(),
-    offlineWords: offline?.page.ready.then(offlineWords) ?? Promise.resolve(STORAGE_OFF_WORDS),
+    offlineWords: page?.ready.then(offlineWords) ?? Promise.resolve(STORAGE_OFF_WORDS),
+    sendAgain: () => void sync.retry(),
     openVisit: (visit) => {
-      void readVisit(log, visit).then((read) => runner.send({ kind: 'visitRead', ...read }));
+      void earlierVisit(log, visit, afterDelay).then((read) => runner.send(read));
     },
   };
 }
 
 /** An update reloads the page: only on a page that nobody has used yet, with no visit to go on with. */
-function takeUpdateBetweenVisits({ page }: Offline, runner: Runner): void {
+function takeUpdateBetweenVisits(page: OfflinePage, runner: Runner): void {
   page.onUpdate(() => {
     const { mode, visit, speeches } = runner.session();
     if (mode.kind === 'asleep' && visit.visit === null && speeches === 0) page.takeUpdate();

@@ -1,5 +1,6 @@
 import type { RoomNoise } from '../../core/hearing/earshot.ts';
 import type { Clock } from '../state/clock.ts';
+import type { HeldBack } from '../recogniser/capture.ts';
 import type { Deafness } from './deafness.ts';
 import type { Ear, EarNews, EarOpening, EngineChanged, Heard } from './ear.ts';
 import { createMicrophone, type MicrophonePorts } from './microphone.ts';
@@ -16,12 +17,17 @@ export interface EarPorts extends Omit<MicrophonePorts, 'onTakenAway'>, WakeLock
   readonly onEngineChange: (report: (change: EngineChanged) => void) => void;
   /** A sentence was waited for in vain, and not one sample came that was not zero. */
   readonly onDigitalSilence: (report: () => void) => void;
-  /** The browser lets the page play nothing, and gives it no sound. */
-  readonly onHeldBack: (report: () => void) => void;
+  /** The browser lets the page play nothing, or something else has the sound; null: it flows again. */
+  readonly onHeldBack: (report: (why: HeldBack | null) => void) => void;
   readonly onNoise: (report: (noise: RoomNoise) => void) => void;
   /** What else the recogniser has to say of itself. */
   readonly onNews: (report: (news: EarNews) => void) => void;
 }
+
+const WHY_HELD_BACK: Record<HeldBack, Deafness> = {
+  blocked: 'soundHeldBack',
+  interrupted: 'interrupted',
+};
 
 /** Microphone, recogniser and screen lock as one ear. */
 export function createEar(ports: EarPorts): Ear {
@@ -45,18 +51,21 @@ export function createEar(ports: EarPorts): Ear {
     track = null;
     deafen('takenAway');
   };
-
-  ports.onEngineChange(tell);
-  ports.onDigitalSilence(silence.heard);
-  ports.onHeldBack(() => deafen('soundHeldBack'));
-  ports.onNoise((noise) => tell({ kind: 'noise', noise }));
-  ports.onNews((news) => tell({ kind: 'news', news }));
-  ports.page.addEventListener('visibilitychange', () => {
-    if (ports.page.visibilityState === 'hidden') supervisor.hide();
-    else if (supervisor.show()) tell({ kind: 'news', news: 'back' });
+  const holding = createHoldingWatch({
+    hears: () => supervisor.hears(),
+    onHeldBack: (why) => deafen(WHY_HELD_BACK[why]),
+    onBack: () => {
+      lock.hold();
+      tell({ kind: 'soundBack' });
+    },
   });
+
+  passOn(ports, supervisor, tell);
+  ports.onDigitalSilence(silence.heard);
+  ports.onHeldBack(holding.turned);
   return {
     async open() {
+      holding.forget();
       lock.hold();
       silence.begin();
       const opening = await microphone.open();
@@ -70,6 +79,7 @@ export function createEar(ports: EarPorts): Ear {
     },
     gate: () => supervisor.gate(),
     close() {
+      holding.forget();
       supervisor.gate();
       microphone.close();
       lock.letGo();
@@ -83,6 +93,17 @@ export function createEar(ports: EarPorts): Ear {
   };
 }
 
+/** What the recogniser has to say of itself, and the page's going out of sight. */
+function passOn(ports: EarPorts, supervisor: Supervisor, tell: (heard: Heard) => void): void {
+  ports.onEngineChange(tell);
+  ports.onNoise((noise) => tell({ kind: 'noise', noise }));
+  ports.onNews((news) => tell({ kind: 'news', news }));
+  ports.page.addEventListener('visibilitychange', () => {
+    if (ports.page.visibilityState === 'hidden') supervisor.hide();
+    else if (supervisor.show()) tell({ kind: 'news', news: 'back' });
+  });
+}
+
 async function load(recogniser: SentenceRecogniser): Promise<EarOpening> {
   try {
     await recogniser.load();
@@ -91,6 +112,32 @@ async function load(recogniser: SentenceRecogniser): Promise<EarOpening> {
     console.error(error);
     return { kind: 'deaf', why: 'recogniserFailed' };
   }
+}
+
+/**
+ * Nobody is told who is not waiting to be heard, as while the page speaks or is out of sight: the next sentence finds out.
+ * The end is told to whoever was told of the beginning, unless a press came between.
+ */
+function createHoldingWatch(ports: {
+  readonly hears: () => boolean;
+  readonly onHeldBack: (why: HeldBack) => void;
+  readonly onBack: () => void;
+}) {
+  let isTold = false;
+  return {
+    turned: (why: HeldBack | null): void => {
+      if (why === null && isTold) {
+        isTold = false;
+        ports.onBack();
+      } else if (why !== null && ports.hears()) {
+        isTold = true;
+        ports.onHeldBack(why);
+      }
+    },
+    forget: (): void => {
+      isTold = false;
+    },
+  };
 }
 
 /**

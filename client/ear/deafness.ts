@@ -6,4 +6,6 @@ export type Deafness =
   | 'takenAway'
   | 'plainAddress'
   | 'soundHeldBack'
+  /** By a call or another program: it passes by itself. */
+  | 'interrupted'
   | 'recogniserFailed';

@@ -41,15 +41,19 @@ export type Heard =
   | { readonly kind: 'noise'; readonly noise: RoomNoise | null }
   | EngineChanged
   | { readonly kind: 'news'; readonly news: EarNews }
-  | { readonly kind: 'deaf'; readonly why: Deafness };
+  | { readonly kind: 'deaf'; readonly why: Deafness }
+  /** What held the sound back has passed by itself. */
+  | { readonly kind: 'soundBack' };
 
 /**
  * silent: the microphone has given nothing but zeros for a while, as a muted one does; it listens on. back: the page
  * was out of sight, heard nothing meanwhile, and listens again. rests: it heard silence and waits for a press. ownAgain:
  * the browser's recogniser is of no use here, and ours hears on. modelGone: the model that was chosen did not come, and
- * ours hear on. tooLoud: the voice stands too little above the noise to be heard right.
+ * ours hear on. tooLoud: the voice stands too little above the noise to be heard right. soundBack: the sound was held back,
+ * as by a call, and flows again.
  */
-export type EarNews = 'silent' | 'back' | 'rests' | 'ownAgain' | 'modelGone' | 'tooLoud';
+export type EarNews =
+  'silent' | 'back' | 'soundBack' | 'rests' | 'ownAgain' | 'modelGone' | 'tooLoud';
 
 /** An engine failed and another hears on. */
 export interface EngineChanged {

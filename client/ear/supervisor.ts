@@ -83,6 +83,11 @@ export class Supervisor {
     return wanted !== null;
   }
 
+  /** Whether somebody waits to be heard just now. */
+  hears(): boolean {
+    return !this.#hidden && this.#wanted() !== null;
+  }
+
   #wanted(): Wanted | null {
     const state = this.#state;
     if (state.kind === 'running' || state.kind === 'waiting') return state.wanted;

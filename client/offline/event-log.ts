@@ -1,6 +1,6 @@
 import type { VisitEvent } from '../../core/visit/events.ts';
 
-/** The device's own log of visits: the page's only memory. Adapters: IndexedDB, and one in memory for tests. */
+/** The device's own log of visits: the page's only memory. Adapters: IndexedDB, and memory where that does not open. */
 export interface EventLog {
   readonly device: string;
   /** The highest place taken in this device's log; 0 when it is empty. */

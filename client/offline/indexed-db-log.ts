@@ -68,6 +68,9 @@ function createLog(connection: Connection, device: string) {
       if (closed) return CLOSED;
       if (!port.canWrite) return READ_ONLY;
       const result = await append(connection, events, device);
+      // Without a lock two tabs write: whoever tries again must know where the log ends by now.
+      if (result.kind === 'failed' && result.why === 'otherTabWrites')
+        await refresh().catch(ignore);
       if (result.kind === 'failed') return result;
       lastSeq = Math.max(lastSeq, ...events.map((event) => event.seq));
       tell();
@@ -156,6 +159,10 @@ async function confirm(database: LogDatabase, seq: number): Promise<void> {
 /** By subtraction, as the places have no gaps: counting 20,000 records took Chromium 130 ms. */
 async function countUnsynced(database: LogDatabase): Promise<number> {
   return Math.max(0, (await lastSeqOf(database)) - (await confirmedSeq(database)));
+}
+
+function ignore(): void {
+  // What the append came to is told; the next one tries again.
 }
 
 function failureOf(error: unknown): AppendResult {

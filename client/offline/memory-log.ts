@@ -23,7 +23,7 @@ export function createMemoryDisk(device = '01KAXDEVCE0000000000000000'): MemoryD
   return { device, records: new Map(), confirmedSeq: 0 };
 }
 
-/** A log for tests and for a page whose storage is switched off: nothing outlives the page. */
+/** A log for tests and for a page whose storage does not open: nothing of it outlives the page here. */
 export function createMemoryLog(disk: MemoryDisk = createMemoryDisk()): DeviceLog {
   let open = true;
   const listeners = new Set<() => void>();

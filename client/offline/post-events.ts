@@ -9,14 +9,21 @@ export type PostResult =
   | { readonly kind: 'accepted'; readonly response: PushResponse }
   /** The server says no, and will say no again: shown, not repeated. */
   | { readonly kind: 'refused'; readonly message: string }
-  /** No answer, or not from our server (a hotel's sign-in page answers 200 too): tried again later. */
-  | { readonly kind: 'unreachable'; readonly message: string };
+  /** No answer, or not from our server (a hotel's sign-in page answers 200 or 403): tried again later. */
+  | {
+      readonly kind: 'unreachable';
+      readonly message: string;
+      /** It may be for its size: the time was up, or something on the way takes no such body. */
+      readonly isTooMuch?: boolean;
+    };
 
 export type PostEvents = (request: PushRequest) => Promise<PostResult>;
 
 const ANSWER_WITHIN_MS = 20_000;
 /** Request timeout, too early, too many requests (RFC 9110, 8470, 6585): these pass by themselves. */
 const PASSING_REFUSALS = new Set([408, 425, 429]);
+
+const TOO_LARGE = 413;
 
 export function createPostEvents(fetcher: typeof fetch): PostEvents {
   return async (request) => {
@@ -29,23 +36,22 @@ export function createPostEvents(fetcher: typeof fetch): PostEvents {
       });
       return readAnswer(response.status, await readJson(response), request.device);
     } catch (error) {
-      return { kind: 'unreachable', message: error instanceof Error ? error.message : 'no answer' };
+      const isTooMuch = error instanceof Error && error.name === 'TimeoutError';
+      const message = error instanceof Error ? error.message : 'no answer';
+      return { kind: 'unreachable', message, isTooMuch };
     }
   };
 }
 
 function readAnswer(status: number, body: unknown, device: string): PostResult {
-  if (status >= 400 && status < 500 && !PASSING_REFUSALS.has(status))
-    return { kind: 'refused', message: refusalText(status, body) };
+  const refusal = errorResponseSchema.safeParse(body);
+  if (refusal.success && status >= 400 && status < 500 && !PASSING_REFUSALS.has(status))
+    return { kind: 'refused', message: refusal.data.error.message };
   const parsed = pushResponseSchema.safeParse(body);
   if (status === 200 && parsed.success && parsed.data.device === device)
     return { kind: 'accepted', response: parsed.data };
-  return { kind: 'unreachable', message: `an answer that is not the event store's (${status})` };
-}
-
-function refusalText(status: number, body: unknown): string {
-  const parsed = errorResponseSchema.safeParse(body);
-  return parsed.success ? parsed.data.error.message : `The server refused the events (${status}).`;
+  const message = `an answer that is not the event store's (${status})`;
+  return { kind: 'unreachable', message, isTooMuch: status === TOO_LARGE };
 }
 
 async function readJson(response: Response): Promise<unknown> {

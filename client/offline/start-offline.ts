@@ -1,27 +1,28 @@
+import { ulid } from 'ulid';
 import type { After } from './back-off.ts';
 import type { DeviceLog } from './event-log.ts';
 import { inTime } from './in-time.ts';
 import { type OpenLogResult, openIndexedDbLog } from './indexed-db-log.ts';
 import { keepStorageOnceUsed } from './keep-storage.ts';
+import { createMemoryDisk, createMemoryLog } from './memory-log.ts';
 import { createPostEvents } from './post-events.ts';
 import { type OfflinePage, keepPageOffline } from './service-worker.ts';
+import type { StorageFault } from './storage-fault.ts';
 import { type Sync, type SyncState, createSync } from './sync.ts';
 
 export interface Offline {
   readonly log: DeviceLog;
   readonly sync: Sync;
-  readonly page: OfflinePage;
+  /** Null where nothing is stored here, and so no page either. */
+  readonly page: OfflinePage | null;
+  /** Why the log is in memory only; null where it is stored. */
+  readonly unstored: StorageFault | null;
 }
 
-export type OfflineStart =
-  | { readonly kind: 'started'; readonly offline: Offline }
-  | Extract<OpenLogResult, { kind: 'failed' }>;
-
 /** Opens the device's log and starts everything that keeps the page working without the network. */
-export async function startOffline(onSync: (state: SyncState) => void): Promise<OfflineStart> {
+export async function startOffline(onSync: (state: SyncState) => void): Promise<Offline> {
   const opened = await openLog();
-  if (opened.kind === 'failed') return opened;
-  const { log } = opened;
+  const log = opened.kind === 'opened' ? opened.log : createPassingLog();
   const sync = createSync({
     log,
     post: createPostEvents((url, init) => fetch(url, init)),
@@ -29,6 +30,7 @@ export async function startOffline(onSync: (state: SyncState) => void): Promise<
     onState: onSync,
   });
   wakeWithThePage(sync);
+  if (opened.kind === 'failed') return { log, sync, page: null, unstored: opened.why };
   const page = keepPageOffline({
     isSecureContext,
     // The development server rebuilds files one by one: a worker that keeps them would show old ones.
@@ -36,7 +38,15 @@ export async function startOffline(onSync: (state: SyncState) => void): Promise<
     reload: () => location.reload(),
   });
   keepStorageOnceUsed(log, offered('storage'));
-  return { kind: 'started', offline: { log, sync, page } };
+  return { log, sync, page, unstored: null };
+}
+
+/**
+ * As long as the page lives, and sent to the server like any other. A device of its own: the places of one id are taken
+ * once, and what the stored log may hold under its id is not known here.
+ */
+function createPassingLog(): DeviceLog {
+  return createMemoryLog(createMemoryDisk(ulid()));
 }
 
 /** One that opens after all, too late, must not hold the lock of the tab that writes. */

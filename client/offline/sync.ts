@@ -33,6 +33,8 @@ export interface Sync {
 
 /** Well under the 500 that the server takes at once: about 120 kB of readings. */
 export const BATCH_EVENTS = 200;
+/** Ours: some 6 kB of readings, which a signal of 300 bytes a second still brings over in time. */
+const FEWEST_EVENTS = 10;
 
 type Step =
   | { readonly kind: 'more' }
@@ -49,7 +51,9 @@ export function createSync({ log, post, after, onState }: SyncOptions): Sync {
   let stopped = false;
   const backOff = createBackOff(after);
   const push = createPush(log, post);
+  let newest = 0;
   const show = (next: SyncState) => {
+    newest += 1;
     state = next;
     onState?.(next);
   };
@@ -73,14 +77,21 @@ export function createSync({ log, post, after, onState }: SyncOptions): Sync {
     return { kind: 'resting', unsynced: left };
   };
   const drainAlone = oneAtATime(drain);
+  /** What was shown or asked for since knows better. */
+  const recount = async () => {
+    const mine = (newest += 1);
+    const left = await unsynced();
+    if (mine === newest && !stopped) show({ ...state, unsynced: left });
+  };
   const run = () => {
     backOff.callOff();
-    return stopped || !log.canWrite ? Promise.resolve() : drainAlone();
+    if (stopped) return Promise.resolve();
+    return log.canWrite ? drainAlone() : recount();
   };
 
   // An append during back-off waits its turn: the reading is safe here, and a dead network stays dead.
   const stopListening = log.onChange(() => {
-    if (state.kind === 'resting' || state.kind === 'sending') void run();
+    void (state.kind === 'resting' || state.kind === 'sending' ? run() : recount());
   });
   return {
     get state() {
@@ -121,17 +132,22 @@ function oneAtATime(work: () => Promise<boolean>): () => Promise<void> {
 function createPush(log: SyncedLog, post: PostEvents): () => Promise<Step> {
   const damaged = new Set<number>();
   const wentBack = new Set<number>();
+  let most = BATCH_EVENTS;
 
   async function push(): Promise<Step> {
-    const read = await log.readAfter(await log.confirmedSeq(), BATCH_EVENTS);
+    const read = await log.readAfter(await log.confirmedSeq(), most);
     for (const { seq } of read.damaged) damaged.add(seq);
     const last = Math.max(0, ...[...read.events, ...read.damaged].map(({ seq }) => seq));
     if (last === 0) {
       wentBack.clear();
+      most = BATCH_EVENTS;
       return { kind: 'done' };
     }
     if (read.events.length === 0) return settled(last, last);
     const result = await post({ device: log.device, events: [...read.events] });
+    // A signal too thin for a batch within its time may do for half of one; once all is sent it is tried whole again.
+    if (result.kind === 'unreachable' && result.isTooMuch === true)
+      most = Math.max(FEWEST_EVENTS, Math.floor(most / 2));
     return result.kind === 'accepted' ? settled(result.response.confirmed, last) : result;
   }
 

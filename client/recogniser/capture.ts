@@ -10,12 +10,18 @@ export interface CaptureSink {
   readonly onLost: () => void;
 }
 
+/**
+ * Why no sound comes: the browser lets the page play nothing, or something else has taken the sound, as a telephone call
+ * does (`interrupted`, which iOS sets when the page goes out of sight, too).
+ */
+export type HeldBack = 'blocked' | 'interrupted';
+
 export type CaptureOutcome =
   | {
       readonly kind: 'open';
       readonly close: () => void;
-      /** Whether the browser lets nothing play, and so nothing be heard either; absent where that cannot be told. */
-      readonly isHeldBack?: () => boolean;
+      /** Null while nothing holds the sound back; absent where that cannot be told. */
+      readonly heldBack?: () => HeldBack | null;
     }
   | {
       readonly kind: 'refused';

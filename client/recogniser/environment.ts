@@ -1,7 +1,7 @@
 import type { RoomNoise } from '../../core/hearing/earshot.ts';
 import type { WeightedGrammar } from '../../core/hearing/jsgf.ts';
 import type { EndpointerSettings } from '../../core/hearing/endpointing-policy.ts';
-import type { Capture } from './capture.ts';
+import type { Capture, HeldBack } from './capture.ts';
 import type { Engine, LoadProgress } from './engine.ts';
 import type { HostPage } from './host-page.ts';
 
@@ -25,8 +25,8 @@ export interface RecogniserEnvironment {
   readonly onNoise: (noise: RoomNoise) => void;
   /** A session waited in vain and got nothing but zeros: as from a muted headset, not from a quiet room. */
   readonly onDigitalSilence: () => void;
-  /** No sound comes because the browser lets this page play nothing: starting again will not help. */
-  readonly onHeldBack: () => void;
+  /** No sound comes because it is held back: starting again will not help. Null: it flows again. */
+  readonly onHeldBack: (why: HeldBack | null) => void;
   readonly onProgress: (progress: LoadProgress) => void;
   /** What the last session measured of the room, for the next one. */
   readonly room: { floorDb?: number };

@@ -2,7 +2,7 @@ import { createEndpointer, type Endpointer } from '../../core/hearing/endpointer
 import { createFramer } from '../../core/hearing/framer.ts';
 import { levelFromDb } from '../../core/hearing/level.ts';
 import { isDigitalSilence } from '../../core/hearing/noise-meter.ts';
-import type { CaptureOutcome } from './capture.ts';
+import type { CaptureOutcome, HeldBack } from './capture.ts';
 import { SAMPLE_RATE_HZ } from '../../core/hearing/engine-parameters.ts';
 import type { Standing } from '../../core/hearing/standing.ts';
 import type { Finished, VoiceWatch } from './engine.ts';
@@ -23,6 +23,11 @@ const NO_AUDIO_MS = 5_000;
 const HELD_BACK_MS = 3_000;
 /** A slow phone decodes a long sentence in four or five seconds; an engine that hangs never answers. */
 const ANSWER_OVERDUE_MS = 20_000;
+
+const HELD_BACK_MESSAGES: Record<HeldBack, string> = {
+  blocked: 'The browser lets this page play nothing, so no sound comes.',
+  interrupted: 'Something else has taken the sound, so none comes.',
+};
 
 export interface SessionHost {
   /** Queues the dispatch: events leave in the order given, each in a task of its own. */
@@ -136,7 +141,7 @@ export class Session {
         this.#endpointer.hearVoice(chances, (untilSample * 1000) / SAMPLE_RATE_HZ);
       }) ?? null;
     this.#watchForSound();
-    this.#watchForHolding(capture.isHeldBack);
+    this.#watchForHolding(capture.heldBack);
   }
 
   /** A telephone call or a sleeping headset stops the sound without ending the track. */
@@ -148,12 +153,13 @@ export class Session {
     });
   }
 
-  #watchForHolding(isHeldBack: (() => boolean) | undefined): void {
-    if (isHeldBack === undefined) return;
+  #watchForHolding(heldBack: (() => HeldBack | null) | undefined): void {
+    if (heldBack === undefined) return;
     this.#stopWaitingHeldBack = this.#environment.after(HELD_BACK_MS, () => {
-      if (this.#audioStarted || !isHeldBack()) return;
-      this.#environment.onHeldBack();
-      this.#fail('audio-capture', 'The browser lets this page play nothing, so no sound comes.');
+      const why = this.#audioStarted ? null : heldBack();
+      if (why === null) return;
+      this.#environment.onHeldBack(why);
+      this.#fail('audio-capture', HELD_BACK_MESSAGES[why]);
     });
   }
 

@@ -8,6 +8,7 @@ import { fetchText } from './browser/fetch-text.ts';
 import { createBrowserCapture } from './browser/browser-capture.ts';
 import { documentPage } from './browser/document-page.ts';
 import { createTaskQueue } from './browser/task-queue.ts';
+import type { HeldBack } from './capture.ts';
 import type { Engine, LoadProgress } from './engine.ts';
 import type { RecogniserEnvironment } from './environment.ts';
 import { createRecognitionClass, type SpeechRecognitionClass } from './recognition-class.ts';
@@ -22,8 +23,11 @@ export interface RecogniserOptions {
   readonly onProgress?: (progress: LoadProgress) => void;
   /** A session ended without speech, and without a single sample that was not zero. */
   readonly onDigitalSilence?: () => void;
-  /** No sound comes because the browser lets this page play nothing; the session ends. */
-  readonly onHeldBack?: () => void;
+  /**
+   * No sound comes because the browser lets this page play nothing, or because something else has taken it; the session
+   * ends. Null: it flows again.
+   */
+  readonly onHeldBack?: (why: HeldBack | null) => void;
   /** Grammars that sessions will switch between: made ready once the first session hears. */
   readonly expected?: RecogniserEnvironment['expected'];
   readonly endpointing?: Partial<EndpointerSettings>;
@@ -38,9 +42,10 @@ export function createSpeechRecognition(options: RecogniserOptions): SpeechRecog
 }
 
 function browserEnvironment(options: RecogniserOptions): RecogniserEnvironment {
+  const onHeldBack = options.onHeldBack ?? (() => undefined);
   return {
     engine: options.engine,
-    capture: createBrowserCapture(),
+    capture: createBrowserCapture(onHeldBack),
     page: documentPage,
     queueTask: createTaskQueue(),
     after: afterDelay,
@@ -51,7 +56,7 @@ function browserEnvironment(options: RecogniserOptions): RecogniserEnvironment {
     onLevel: options.onLevel ?? (() => undefined),
     onNoise: options.onNoise ?? (() => undefined),
     onDigitalSilence: options.onDigitalSilence ?? (() => undefined),
-    onHeldBack: options.onHeldBack ?? (() => undefined),
+    onHeldBack,
     onProgress: options.onProgress ?? (() => undefined),
     room: {},
   };

@@ -38,6 +38,8 @@ export interface PageTools {
   readonly exportLog: () => Promise<string>;
   readonly offlineWords: Promise<string>;
   readonly openVisit: (visit: string) => void;
+  /** To the server, after it refused. */
+  readonly sendAgain: () => void;
   readonly judge: (visit: VisitState) => Judge;
   readonly draftNote: (visit: VisitState, past: readonly VisitState[]) => Note;
   readonly noteText: (note: Note) => string;
@@ -133,6 +135,7 @@ function OpenTab({ session, tools, onWords }: PageProps & { onWords: (said: stri
             send({ kind: 'namesKnown', names: { ...session.names, parts: namesIn(text) } })
           }
           onOpen={tools.openVisit}
+          onSendAgain={tools.sendAgain}
           onNewVisit={() => send({ kind: 'newVisitChosen' })}
           onSettings={(settings) => send({ kind: 'settingsChosen', settings })}
         />

@@ -1,11 +1,11 @@
 import type { Session } from '../state/session.ts';
 import { shownMode } from './shown-mode.ts';
 import { unitName } from './unit-name.ts';
-import { STATE_WORDS, UNSTORED_STANDING } from './words.ts';
+import { REFUSED_STANDING, STATE_WORDS, unstoredStanding } from './words.ts';
 
 /** Which unit, which refrigerant, and the state in a word. */
 export function Strip({ session }: { session: Session }) {
-  const { visit, unkept, unstored, hearing } = session;
+  const { visit, unkept, unstored, refused, hearing } = session;
   const mode = shownMode(session);
   return (
     <header class="strip">
@@ -16,9 +16,14 @@ export function Strip({ session }: { session: Session }) {
         <p class="blank">refrigerant?</p>
       )}
       {unkept > 0 && <p class="unkept">{unkept} not kept</p>}
+      {refused !== null && unstored === null && (
+        <p class="unkept" data-testid="not-sent">
+          {REFUSED_STANDING}
+        </p>
+      )}
       {unstored !== null && (
         <p class="unkept" data-testid="unstored">
-          {UNSTORED_STANDING}
+          {unstoredStanding(session)}
         </p>
       )}
       <p

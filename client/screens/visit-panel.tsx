@@ -9,7 +9,7 @@ import { TeachingForm, type TeachingFormProps } from './teaching-form.tsx';
 import { SettingsForm } from './settings-form.tsx';
 import { VoiceForm, type VoiceFormProps } from './voice-form.tsx';
 import { WordingForm, type WordingFormProps } from './wording-form.tsx';
-import { unsyncedWords } from './words.ts';
+import { refusedWords, unsyncedWords, VISITS_UNREAD } from './words.ts';
 
 export interface VisitPanelProps {
   readonly session: Session;
@@ -24,6 +24,7 @@ export interface VisitPanelProps {
   readonly onCarried: PartsFormProps['onCarried'];
   readonly exportLog: () => Promise<string>;
   readonly onOpen: (visit: string) => void;
+  readonly onSendAgain: () => void;
   readonly onNewVisit: () => void;
   readonly onSettings: (settings: VisitSettings) => void;
 }
@@ -34,6 +35,14 @@ export function VisitPanel(props: VisitPanelProps) {
   return (
     <div class="visit-tab">
       <p data-testid="unsynced">{unsyncedWords(session)}</p>
+      {session.refused !== null && (
+        <>
+          <p data-testid="refused">{refusedWords(session.refused)}</p>
+          <button type="button" class="wide" data-testid="send-again" onClick={props.onSendAgain}>
+            send it again
+          </button>
+        </>
+      )}
       <Later words={props.offlineWords} />
       <button type="button" class="wide" data-testid="new-visit" onClick={onNewVisit}>
         new visit
@@ -62,14 +71,21 @@ type VisitsProps = Pick<VisitPanelProps, 'session' | 'listVisits' | 'onOpen'>;
 
 function Visits({ session, listVisits, onOpen }: VisitsProps) {
   const [visits, setVisits] = useState<readonly VisitSummary[]>([]);
+  const [told, setTold] = useState('');
   const { visit, history } = session.visit;
   useEffect(() => {
-    listVisits().then(setVisits, () => setVisits([]));
+    listVisits().then(
+      (listed) => {
+        setVisits(listed);
+        setTold(listed.length === 0 ? 'none yet' : '');
+      },
+      () => setTold(VISITS_UNREAD),
+    );
   }, [listVisits, visit, history.length]);
   return (
     <section aria-label="Visits on this device">
       <h2>visits on this device</h2>
-      {visits.length === 0 && <p>none yet</p>}
+      {told && <p data-testid="visits-told">{told}</p>}
       {visits.map((summary) => (
         <button
           key={summary.visit}

@@ -11,7 +11,7 @@ import type { Deafness } from '../ear/deafness.ts';
 import type { EarNews } from '../ear/ear.ts';
 import type { EarChoice } from '../ear/native/chosen-ear.ts';
 import type { EngineAlone, EngineUse, EngineWish } from '../recogniser/team/engine-use.ts';
-import type { Notice, NotKeptReason } from '../state/notice.ts';
+import type { Notice, NotKeptReason, Unread } from '../state/notice.ts';
 import type { Mode, Session, Tab } from '../state/session.ts';
 
 /** As the page opens: where that takes long, and where it breaks. */
@@ -122,6 +122,12 @@ export const DEAF_WORDS: Record<Deafness, DeafWords> = {
       'The browser lets this page play no sound, so it hears none. Allow autoplay for this site, then press here. Or type below.',
     again: 'The browser blocks this page’s sound. Type, or allow it and press here.',
   },
+  interrupted: {
+    title: 'interrupted',
+    sentence:
+      'A call or another program has the sound. I hear again once it is free; if not, press here. Or type below.',
+    again: 'A call or another program has the sound. Type, or wait, or press here.',
+  },
   recogniserFailed: {
     title: 'cannot hear',
     sentence: 'The recogniser did not start. Press here to try again, or type below.',
@@ -136,7 +142,8 @@ const NOT_KEPT_WORDS: Record<NotKeptReason, string> = {
   unknown: 'The storage of this device did not take it.',
 };
 
-const SAVE_FIRST = 'Or go on, and save the note before you close this page.';
+const SAVE_FIRST =
+  'Or go on: with a network, the server gets all of it. Save the note before you close this page.';
 
 const UNSTORED_WORDS: Record<StorageFault, string> = {
   off: `This browser stores nothing here (a private window?): use an ordinary one. ${SAVE_FIRST}`,
@@ -144,8 +151,10 @@ const UNSTORED_WORDS: Record<StorageFault, string> = {
   broken: `The browser’s storage does not open. Visits kept before are not touched: reload, or restart the browser. ${SAVE_FIRST}`,
 };
 
-/** For as long as it is so. */
-export const UNSTORED_STANDING = 'not stored: do not close';
+/** In the strip, for as long as nothing is stored here; before anything is recorded, of what will be. */
+export function unstoredStanding({ unsynced, visit }: Pick<Session, 'unsynced' | 'visit'>): string {
+  return unsynced === 0 && visit.visit !== null ? 'on the server only' : 'not stored: do not close';
+}
 
 /** Said and shown when the log did not take what was understood. */
 export function sayNotKept(why: NotKeptReason): string {
@@ -169,6 +178,7 @@ const NEWS_WORDS: Record<EarNews, string> = {
   rests:
     'I wait. Press and speak. The browser’s ear beeps each time it opens, so it opens once for each press.',
   ownAgain: 'The browser’s ear does not answer. My own listens now. What you said is kept.',
+  soundBack: 'The sound was taken away for a while, and I heard nothing. I hear again.',
   back: 'The page was out of sight and heard nothing. I listen again.',
 };
 
@@ -209,6 +219,15 @@ const USE_WORDS: Record<EngineUse, string> = {
 export const listeningWords = (use: EngineUse | null): string =>
   use === null ? 'nothing listens yet' : `now ${USE_WORDS[use]}`;
 
+const UNREAD_WORDS: Record<Unread, string> = {
+  all: 'What is kept on this device could not be read. It is not lost: reload this page to try again. Or go on with a new visit.',
+  visit:
+    'That visit could not be read. It is not lost: press it again, or reload this page. Nothing has changed here.',
+  past: 'Earlier visits on this device could not be read: I answer without them. They are not lost: reload this page.',
+  otherTab:
+    'What you recorded in the other tab could not be read. It is not lost: reload this page to have it here.',
+};
+
 export function noticeWords(notice: Notice): string {
   switch (notice.kind) {
     case 'unclear':
@@ -223,12 +242,14 @@ export function noticeWords(notice: Notice): string {
       return sayEngineChanged(notice.to);
     case 'earNews':
       return sayEarNews(notice.news);
+    case 'refused':
+      return 'The server does not take what you recorded. It stays here. Under “visit” stands why, and a press sends it again.';
     case 'keptAtLast':
       return 'Everything is kept now.';
     case 'unstored':
       return UNSTORED_WORDS[notice.why];
     case 'unread':
-      return 'What is kept on this device could not be read. It is not lost: reload this page to try again. Or go on with a new visit.';
+      return UNREAD_WORDS[notice.what];
     case 'damaged':
       return `${counted(notice.entries, 'entry', 'entries')} of this visit could not be read and ${notice.entries === 1 ? 'is' : 'are'} set aside. Check the sheet.`;
     case 'resumed':
@@ -244,14 +265,44 @@ function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-type Whereabouts = Pick<Session, 'unsynced' | 'unkept' | 'unstored'>;
+type Whereabouts = Pick<Session, 'unsynced' | 'unkept' | 'unstored' | 'visit'>;
 
-export function unsyncedWords({ unsynced, unkept, unstored }: Whereabouts): string {
-  if (unstored !== null) return 'nothing is stored: this visit is in this page alone';
+export function unsyncedWords({ unsynced, unkept, unstored, visit }: Whereabouts): string {
+  if (unstored !== null) return unstoredWords(unsynced, visit.visit === null);
   if (unkept > 0) return `${counted(unkept, 'entry', 'entries')} not kept yet: keep this page open`;
   if (unsynced === 0) return 'everything is on the server';
   return `${counted(unsynced, 'entry', 'entries')} on this device only`;
 }
+
+function unstoredWords(unsynced: number, isEmpty: boolean): string {
+  if (unsynced > 0)
+    return `${counted(unsynced, 'entry', 'entries')} in this page alone: keep it open until the server has them`;
+  return isEmpty
+    ? 'nothing is stored on this device'
+    : 'everything is on the server, and nothing is stored on this device';
+}
+
+/** For as long as the server refuses. */
+export const REFUSED_STANDING = 'not on the server';
+
+export const refusedWords = (message: string): string =>
+  `The server does not take what you recorded: “${message.slice(0, 160)}”.`;
+
+/** In place of a screen that broke in the middle of a visit: whether a press to reload costs anything. */
+export function notDrawn({ unsynced, unkept, unstored }: Session): Told {
+  const told = (where: string): Told => ({
+    title: 'stopped',
+    sentence: `Something broke on this screen. ${where}`,
+  });
+  if (unkept > 0)
+    return told('Not all is kept yet: wait until this says that it is, then press here to reload.');
+  if (unstored === null) return told('What you recorded is kept. Press here to reload and go on.');
+  return unsynced > 0
+    ? told('What you recorded is in this page alone: wait until this says that the server has it.')
+    : told('The server has what you recorded. Press here to reload and begin anew.');
+}
+
+export const VISITS_UNREAD = 'they could not be read: reload this page. They are not lost.';
 
 export const STORAGE_OFF_WORDS = 'this page is gone once it is closed';
 

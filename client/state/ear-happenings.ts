@@ -6,6 +6,7 @@ import {
   UNMEASURED,
 } from '../../core/hearing/earshot.ts';
 import type { Reply } from '../../core/replies/reply.ts';
+import type { Deafness } from '../ear/deafness.ts';
 import type { EarNews, EngineChanged } from '../ear/ear.ts';
 import type { Happening, Saying } from './happenings.ts';
 import { earOf, type EarState, type Mode, type Session } from './session.ts';
@@ -21,6 +22,7 @@ type EarHappening = Extract<
       | 'noise'
       | 'earOpened'
       | 'earDeaf'
+      | 'soundBack'
       | 'engineChanged'
       | 'earNews'
       | 'loading';
@@ -40,7 +42,9 @@ export function reduceEar(session: Session, happening: EarHappening): SessionSte
     case 'earOpened':
       return opened(session);
     case 'earDeaf':
-      return withEar(session, { kind: 'deaf', why: happening.why });
+      return deafened(session, happening.why);
+    case 'soundBack':
+      return hearsAgain(session);
     case 'engineChanged':
       return engineChanged(session, happening);
     case 'earNews':
@@ -127,6 +131,25 @@ function opened(session: Session): SessionStep {
   const ear = earOf(session.mode);
   if (ear.kind === 'opening') return withEar(session, { kind: 'open' });
   return ear.kind === 'asleep' ? { session, effects: [{ kind: 'closeEar' }] } : stay(session);
+}
+
+function deafened(session: Session, why: Deafness): SessionStep {
+  const ear = earOf(session.mode);
+  const isOnHold = ear.kind === 'paused' && ear.by === 'voice';
+  return withEar(session, { kind: 'deaf', why, ...(isOnHold && { onHold: true }) });
+}
+
+/** These pass without a press. */
+const PASSING: ReadonlySet<Deafness> = new Set<Deafness>(['interrupted', 'soundHeldBack']);
+
+/** Goes on where it was; whoever was put on hold still is. */
+function hearsAgain(session: Session): SessionStep {
+  const ear = earOf(session.mode);
+  if (ear.kind !== 'deaf' || !PASSING.has(ear.why)) return stay(session);
+  const told: Session = { ...session, notice: { kind: 'earNews', news: 'soundBack' } };
+  const step = withEar(told, ear.onHold ? { kind: 'paused', by: 'voice' } : { kind: 'open' });
+  if (!listens(step.session.mode)) return step;
+  return { ...step, effects: [{ kind: 'earcon', which: 'listening' }, ...step.effects] };
 }
 
 function withEar(session: Session, ear: EarState): SessionStep {

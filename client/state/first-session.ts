@@ -5,6 +5,7 @@ import type { After } from '../offline/back-off.ts';
 import type { EventLog } from '../offline/event-log.ts';
 import { inTime } from '../offline/in-time.ts';
 import type { StorageFault } from '../offline/storage-fault.ts';
+import type { Happening } from './happenings.ts';
 import type { Notice } from './notice.ts';
 import { freshVisit, sleepingSession, type Session } from './session.ts';
 
@@ -25,7 +26,10 @@ export async function firstSessionOrFresh(log: EventLog, after: After): Promise<
     return await inTime(firstSession(log), after);
   } catch (error) {
     console.error(error);
-    return { ...sleepingSession(freshVisit(DEFAULT_SETTINGS)), notice: { kind: 'unread' } };
+    return {
+      ...sleepingSession(freshVisit(DEFAULT_SETTINGS)),
+      notice: { kind: 'unread', what: 'all' },
+    };
   }
 }
 
@@ -43,6 +47,16 @@ export async function readVisit(log: EventLog, id: string): Promise<VisitRead> {
   if (damaged.length > 0) return { visit, notice: { kind: 'damaged', entries: damaged.length } };
   const goesOn = visit.finishedAt === null;
   return { visit, notice: goesOn ? { kind: 'resumed', readings: visit.readings.length } : null };
+}
+
+/** What came of pressing an earlier visit: whatever goes wrong is told, and the visit in front stays. */
+export async function earlierVisit(log: EventLog, id: string, after: After): Promise<Happening> {
+  try {
+    return { kind: 'visitRead', ...(await inTime(readVisit(log, id), after)) };
+  } catch (error) {
+    console.error(error);
+    return { kind: 'unread', what: 'visit' };
+  }
 }
 
 async function lastSettings(log: EventLog): Promise<VisitSettings> {

@@ -11,7 +11,7 @@ import type { Deafness } from '../ear/deafness.ts';
 import type { EarNews, EngineChanged } from '../ear/ear.ts';
 import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 import type { EarconId } from '../voice/voice.ts';
-import type { NotKeptReason, Notice } from './notice.ts';
+import type { NotKeptReason, Notice, Unread } from './notice.ts';
 import type { Tab } from './session.ts';
 
 /** Everything that can happen to the session. */
@@ -33,6 +33,7 @@ export type Happening =
   | { readonly kind: 'noise'; readonly noise: RoomNoise | null }
   | { readonly kind: 'earOpened' }
   | { readonly kind: 'earDeaf'; readonly why: Deafness }
+  | { readonly kind: 'soundBack' }
   | EngineChanged
   | { readonly kind: 'earNews'; readonly news: EarNews }
   | { readonly kind: 'loading'; readonly fraction: number }
@@ -56,13 +57,16 @@ export type Happening =
   /** Another tab wrote until now: its events are in the log and not yet here. */
   | { readonly kind: 'becameWriter' }
   | { readonly kind: 'caughtUp'; readonly events: readonly VisitEvent[] }
-  | { readonly kind: 'unsynced'; readonly events: number }
+  /** `refused`: the server's words, where it takes nothing more until it is asked again. */
+  | { readonly kind: 'unsynced'; readonly events: number; readonly refused: string | null }
   | { readonly kind: 'tabChosen'; readonly tab: Tab }
   | { readonly kind: 'readingWanted'; readonly quantity: QuantityId }
   | { readonly kind: 'settingsChosen'; readonly settings: VisitSettings }
   | { readonly kind: 'namesKnown'; readonly names: KnownNames }
   | { readonly kind: 'pastKnown'; readonly past: readonly VisitState[] }
   | { readonly kind: 'newVisitChosen' }
+  /** Told; nothing else changes. */
+  | { readonly kind: 'unread'; readonly what: Unread }
   | {
       readonly kind: 'visitRead';
       readonly visit: VisitState;

@@ -18,35 +18,39 @@ export interface Keeper {
 /** A full or closed log rarely mends within a second; after half a minute the person is moving on. */
 const FIRST_RETRY_MS = 2_000;
 const LONGEST_RETRY_MS = 30_000;
+/** As long as the log is waited for when the page opens: one that does not answer must not leave the page thinking. */
+const OVERDUE_MS = 10_000;
 
 /**
  * Holds in memory what the log would not take and tries again, ever slower, until it does. One append is in
- * flight at a time, so that a retry and a new sentence can never write the same event twice.
+ * flight at a time, so that a retry and a new sentence can never write the same event twice; one that is overdue is
+ * told, and still waited for before the next.
  */
 export function createKeeper(ports: {
   readonly log: Pick<EventLog, 'append' | 'lastSeq'>;
   readonly clock: Clock;
   readonly onHeldKept: () => void;
 }): Keeper {
-  let held: readonly VisitEvent[] = [];
+  const holding = createHolding(ports.log);
   let last: Promise<unknown> = Promise.resolve();
   let retryMs = FIRST_RETRY_MS;
   let callOff: (() => void) | null = null;
+  let isTold = false;
 
   const append = async (events: readonly VisitEvent[]): Promise<Keeping> => {
-    const all = [...held, ...events];
-    if (all.length === 0) return { kind: 'kept' };
-    const result = await appendOrFail(ports.log, all);
-    held = result.kind === 'kept' ? [] : all;
+    holding.add(events);
+    const result = await inTime(holding.empty(), ports.clock);
     if (result.kind === 'kept') return settled();
     retryLater();
-    return { kind: 'notKept', why: result.why, held: held.length };
+    isTold = true;
+    return { kind: 'notKept', why: result.why, held: holding.count() };
   };
 
   const settled = (): Keeping => {
     callOff?.();
     callOff = null;
     retryMs = FIRST_RETRY_MS;
+    isTold = false;
     return { kind: 'kept' };
   };
 
@@ -57,7 +61,7 @@ export function createKeeper(ports: {
   };
 
   const retry = async (): Promise<void> => {
-    if (held.length === 0) return;
+    if (!isTold) return;
     const result = await inTurn([]);
     if (result.kind === 'kept') ports.onHeldKept();
   };
@@ -72,9 +76,46 @@ export function createKeeper(ports: {
     keep: inTurn,
     retry,
     get held() {
-      return held.length;
+      return holding.count();
     },
   };
+}
+
+/** What is not known to be in the log, and the one append that is under way. */
+function createHolding(log: Pick<EventLog, 'append' | 'lastSeq'>) {
+  let held: readonly VisitEvent[] = [];
+  let underWay: Promise<AppendResult> | null = null;
+
+  const appendHeld = async (): Promise<AppendResult> => {
+    const all = held;
+    const result = await appendOrFail(log, all);
+    if (result.kind === 'kept') held = held.slice(all.length);
+    underWay = null;
+    return result;
+  };
+
+  return {
+    add(events: readonly VisitEvent[]): void {
+      held = [...held, ...events];
+    },
+    count: () => held.length,
+    async empty(): Promise<AppendResult> {
+      while (held.length > 0) {
+        underWay ??= appendHeld();
+        const result = await underWay;
+        if (result.kind === 'failed') return result;
+      }
+      return { kind: 'kept' };
+    },
+  };
+}
+
+function inTime(keeping: Promise<AppendResult>, clock: Clock): Promise<AppendResult> {
+  return new Promise((resolve, reject) => {
+    const late = { kind: 'failed', why: 'unknown', message: 'The log does not answer.' } as const;
+    const callOff = clock.after(OVERDUE_MS, () => resolve(late));
+    keeping.then(resolve, reject).finally(callOff);
+  });
 }
 
 /** The port promises a result; a browser's storage has been seen to throw all the same. */

@@ -6,6 +6,12 @@ import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 
 export type NotKeptReason = Extract<AppendResult, { kind: 'failed' }>['why'];
 
+/**
+ * What could not be read of this device's log: all of it, as the page opened; what earlier visits tell of a unit; one of
+ * them that was pressed; or what another tab wrote until this one became the one that writes.
+ */
+export type Unread = 'all' | 'past' | 'visit' | 'otherTab';
+
 /** What the page itself has to say, as data; screens word it. */
 export type Notice =
   | { readonly kind: 'unclear' }
@@ -13,12 +19,13 @@ export type Notice =
   | { readonly kind: 'broke'; readonly words: string }
   | { readonly kind: 'notKept'; readonly why: NotKeptReason }
   | { readonly kind: 'keptAtLast' }
+  /** By the server; why stands where it can be sent again. */
+  | { readonly kind: 'refused' }
   /** An engine failed; this one hears on. */
   | { readonly kind: 'engineChanged'; readonly to: EngineAlone }
   | { readonly kind: 'earNews'; readonly news: EarNews }
   | { readonly kind: 'unstored'; readonly why: StorageFault }
-  /** What was stored could not be read as the page opened. */
-  | { readonly kind: 'unread' }
+  | { readonly kind: 'unread'; readonly what: Unread }
   | { readonly kind: 'damaged'; readonly entries: number }
   | { readonly kind: 'resumed'; readonly readings: number }
   /** With the visit that a new one took the place of. */

@@ -68,14 +68,15 @@ export function perform(hands: Hands, effect: Effect): void {
 
 /** Called within a press: only then may a page ask for the microphone, sound and speech for the first time. */
 async function openEar({ voice, earcons, ear, send }: Hands): Promise<void> {
-  voice.unlock();
-  earcons.unlock();
-  const opening = await ear.open();
-  if (opening.kind === 'deaf') {
-    send({ kind: 'earDeaf', why: opening.why });
-  } else {
-    await earcons.play('listening');
-    send({ kind: 'earOpened' });
+  try {
+    voice.unlock();
+    earcons.unlock();
+    const opening = await ear.open();
+    if (opening.kind === 'open') await earcons.play('listening');
+    send(opening.kind === 'open' ? { kind: 'earOpened' } : { kind: 'earDeaf', why: opening.why });
+  } catch (error) {
+    console.error(error);
+    send({ kind: 'earDeaf', why: 'recogniserFailed' });
   }
 }
 
@@ -126,8 +127,8 @@ const PHRASING_MS = 250;
 async function keep(hands: Hands, events: readonly VisitEvent[]): Promise<void> {
   const [keeping, , worded] = await Promise.all([
     hands.keeper.keep(events),
-    phrase(hands),
-    noteWorded(hands),
+    orNull(phrase(hands)),
+    orNull(noteWorded(hands)),
   ]);
   if (worded === null) {
     hands.send(keeping);
@@ -135,6 +136,16 @@ async function keep(hands: Hands, events: readonly VisitEvent[]): Promise<void> 
   }
   hands.send({ kind: 'noteWorded', event: worded });
   hands.send(await hands.keeper.keep([worded]));
+}
+
+/** What only words better must never stand between a reading and what is said of it. */
+async function orNull<Result>(wording: Promise<Result>): Promise<Result | null> {
+  try {
+    return await wording;
+  } catch (error) {
+    console.error(error);
+    return null;
+  }
 }
 
 /**
@@ -183,11 +194,16 @@ async function commit(hands: Hands, { bodies, leaving }: Commit): Promise<void> 
 
 /** What was held here first: then one reading of the log has it all, in order. */
 async function catchUp({ log, keeper, session, send }: Hands): Promise<void> {
-  await keeper.retry();
-  const visit = session().visit.visit ?? (await log.openVisit());
-  if (visit === null) return;
-  const { events } = await log.readVisit(visit);
-  send({ kind: 'caughtUp', events });
+  try {
+    await keeper.retry();
+    const visit = session().visit.visit ?? (await log.openVisit());
+    if (visit === null) return;
+    const { events } = await log.readVisit(visit);
+    send({ kind: 'caughtUp', events });
+  } catch (error) {
+    console.error(error);
+    send({ kind: 'unread', what: 'otherTab' });
+  }
 }
 
 /** A reply that answers needs no tone of its own, unless the tone is all that will be heard. */
@@ -202,8 +218,18 @@ const TONE_OF: Record<Saying['reply']['earcon'], EarconId | null> = {
 /** The room's echo of the last word must be over before the ear opens again. */
 const TAIL_MS = 250;
 
+/** Whatever sounds and voices do, the ear behind them opens again. */
 async function say(hands: Hands, number: number, saying: Saying): Promise<void> {
-  const { voice, earcons, clock, send } = hands;
+  try {
+    await sound(hands, number, saying);
+  } catch (error) {
+    console.error(error);
+  }
+  hands.send({ kind: 'spoken', number });
+}
+
+async function sound(hands: Hands, number: number, saying: Saying): Promise<void> {
+  const { voice, earcons, clock } = hands;
   const trouble = saying.notKept && hands.sayNotKept(saying.notKept);
   const tone = trouble ? 'again' : TONE_OF[saying.reply.earcon];
   const audible = voice.canSpeak();
@@ -219,7 +245,6 @@ async function say(hands: Hands, number: number, saying: Saying): Promise<void> 
   if (audible && isCurrent(hands, number)) await voice.speak(words);
   if (audible && isCurrent(hands, number)) await waitFor(clock, TAIL_MS);
   if (saying.reopens && isCurrent(hands, number)) await earcons.play('listening');
-  send({ kind: 'spoken', number });
 }
 
 /** A voice that is slow to hush ends the speech no later. */

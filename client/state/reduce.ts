@@ -44,6 +44,7 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'noise':
     case 'earOpened':
     case 'earDeaf':
+    case 'soundBack':
     case 'engineChanged':
     case 'earNews':
     case 'loading':
@@ -53,6 +54,7 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'heldKept':
     case 'choiceNotKept':
     case 'typedTooLong':
+    case 'unread':
       return stay(noticed(session, happening));
     case 'committed':
       return committed(session, happening.events);
@@ -65,11 +67,9 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'questionTakenUp':
       return takeUp(session);
     case 'unsynced':
-      return stay({ ...session, unsynced: happening.events });
     case 'namesKnown':
-      return stay({ ...session, names: happening.names });
     case 'pastKnown':
-      return stay({ ...session, past: happening.past });
+      return stay(informed(session, happening));
     case 'tabChosen':
       return stay(tabChosen(session, happening.tab));
     case 'readingWanted':
@@ -82,7 +82,10 @@ function transition(session: Session, happening: Happening): SessionStep {
   }
 }
 
-type Noticed = Extract<Happening, { kind: 'heldKept' | 'choiceNotKept' | 'typedTooLong' }>;
+type Noticed = Extract<
+  Happening,
+  { kind: 'heldKept' | 'choiceNotKept' | 'typedTooLong' | 'unread' }
+>;
 
 function noticed(session: Session, happening: Noticed): Session {
   switch (happening.kind) {
@@ -94,7 +97,41 @@ function noticed(session: Session, happening: Noticed): Session {
     }
     case 'typedTooLong':
       return { ...session, notice: { ...happening, kind: 'tooLong' } };
+    case 'unread':
+      return isOlderNews(session, happening) ? session : { ...session, notice: happening };
   }
+}
+
+/** What is read behind the page's opening takes no place from what that had to tell. */
+function isOlderNews(
+  { notice }: Session,
+  { what }: Extract<Happening, { kind: 'unread' }>,
+): boolean {
+  return what === 'past' && notice !== null && notice.kind !== 'resumed';
+}
+
+type Informed = Extract<Happening, { kind: 'unsynced' | 'namesKnown' | 'pastKnown' }>;
+
+/** What the page comes to know beside what is said. */
+function informed(session: Session, happening: Informed): Session {
+  switch (happening.kind) {
+    case 'unsynced':
+      return sent(session, happening);
+    case 'namesKnown':
+      return { ...session, names: happening.names };
+    case 'pastKnown':
+      return { ...session, past: happening.past };
+  }
+}
+
+/** A refusal is told once, and stands in the strip for as long as it lasts. */
+function sent(
+  session: Session,
+  { events, refused }: Extract<Happening, { kind: 'unsynced' }>,
+): Session {
+  const next: Session = { ...session, unsynced: events, refused };
+  if (refused === null || session.refused !== null) return next;
+  return { ...next, notice: { kind: 'refused' } };
 }
 
 function leaveQuestion(session: Session): SessionStep {

@@ -24,7 +24,7 @@ export function createRunner(ports: Ports, start: Session): Runner {
     if (later.holds(happening)) return;
     const step = reduce(session, happening);
     session = step.session;
-    for (const listener of listeners) listener(session);
+    for (const listener of listeners) tell(listener, session);
     for (const effect of step.effects) {
       later.began(effect);
       perform(hands, effect);
@@ -53,6 +53,15 @@ export function createRunner(ports: Ports, start: Session): Runner {
   };
 }
 
+/** A screen that breaks must not lose the reading that it was to show. */
+function tell(listener: (session: Session) => void, session: Session): void {
+  try {
+    listener(session);
+  } catch (error) {
+    console.error(error);
+  }
+}
+
 /** A happening caused by an effect waits until the effects beside it are done. */
 function inOrder(handle: (happening: Happening) => void): (happening: Happening) => void {
   const queue: Happening[] = [];
@@ -78,6 +87,7 @@ function fromEar(heard: Heard): Happening {
     case 'hearing':
     case 'unclear':
     case 'noise':
+    case 'soundBack':
     case 'engineChanged':
       return heard;
     case 'news':

@@ -19,7 +19,14 @@ export type EarState =
   | { readonly kind: 'open' }
   /** Paused by voice it still hears, but heeds only the word to go on. */
   | { readonly kind: 'paused'; readonly by: 'voice' | 'press' }
-  | { readonly kind: 'deaf'; readonly why: Deafness };
+  | Deaf;
+
+interface Deaf {
+  readonly kind: 'deaf';
+  readonly why: Deafness;
+  /** It was put on hold before, and is again once it hears. */
+  readonly onHold?: true;
+}
 
 /** What the page is doing: exactly one of these. The busy ones carry the ear they return to. */
 export type Mode =
@@ -48,7 +55,7 @@ export type Resting =
   | { readonly kind: 'opening' }
   | { readonly kind: 'listening' }
   | { readonly kind: 'paused'; readonly by: 'voice' | 'press' }
-  | { readonly kind: 'deaf'; readonly why: Deafness };
+  | Deaf;
 
 /** `keys`: the number pad, opened from where it is offered. */
 export type Tab = 'sheet' | 'note' | 'visit' | 'keys';
@@ -78,6 +85,8 @@ export interface Session {
   /** Events held in memory only, because the log would not take them. */
   readonly unkept: number;
   readonly unsynced: number;
+  /** In the server's words, why it takes nothing of it; it is not sent again until that is asked for. */
+  readonly refused: string | null;
   /** Why the whole visit is in memory only; null where it is stored. */
   readonly unstored: StorageFault | null;
   readonly speeches: number;
@@ -121,6 +130,7 @@ export function sleepingSession(visit: VisitState): Session {
     expects: 'anything',
     unkept: 0,
     unsynced: 0,
+    refused: null,
     unstored: null,
     speeches: 0,
     untold: null,

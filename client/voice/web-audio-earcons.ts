@@ -26,21 +26,33 @@ const LOUDNESS = 0.25;
 /** A tone that starts or stops at full loudness clicks. */
 const EDGE_S = 0.012;
 
+type Player = Pick<
+  AudioContext,
+  'state' | 'resume' | 'currentTime' | 'createOscillator' | 'createGain' | 'destination'
+>;
+
 export interface EarconPorts {
   /** Null where the browser has no Web Audio. */
-  readonly createContext: () => AudioContext | null;
+  readonly createContext: () => Player | null;
   readonly clock: Clock;
 }
 
 export function createEarcons({ createContext, clock }: EarconPorts): Earcons {
-  let context: AudioContext | null = null;
+  let context: Player | null = null;
+  /** After a call iOS may leave it as it was during the call: this tone is missed, and the next one sounds. */
+  const resume = (): void => {
+    if (context && context.state !== 'running') void context.resume().catch(() => undefined);
+  };
   return {
     unlock() {
       context ??= createContext();
-      if (context?.state === 'suspended') void context.resume().catch(() => undefined);
+      resume();
     },
     async play(which) {
-      if (context?.state !== 'running') return;
+      if (context?.state !== 'running') {
+        resume();
+        return;
+      }
       playTones(context, EARCONS[which]);
       await waitFor(clock, durationMs(EARCONS[which]));
     },
@@ -51,7 +63,7 @@ export function durationMs(tones: readonly Tone[]): number {
   return tones.reduce((sum, { ms }) => sum + ms, 0);
 }
 
-function playTones(context: AudioContext, tones: readonly Tone[]): void {
+function playTones(context: Player, tones: readonly Tone[]): void {
   let startS = context.currentTime;
   for (const tone of tones) {
     playTone(context, tone, startS);
@@ -59,7 +71,7 @@ function playTones(context: AudioContext, tones: readonly Tone[]): void {
   }
 }
 
-function playTone(context: AudioContext, { fromHz, toHz, ms }: Tone, startS: number): void {
+function playTone(context: Player, { fromHz, toHz, ms }: Tone, startS: number): void {
   const endS = startS + ms / 1000;
   const source = context.createOscillator();
   const gain = context.createGain();

@@ -32,6 +32,38 @@ async function breakWorkers(page: Page): Promise<void> {
   });
 }
 
+/** Keeps every audio context of the page, so that a test can take its sound. */
+async function keepContexts(context: BrowserContext): Promise<void> {
+  await context.addInitScript(() => {
+    const made: AudioContext[] = [];
+    Reflect.set(window, 'made', made);
+    window.AudioContext = class extends AudioContext {
+      constructor(options?: AudioContextOptions) {
+        super(options);
+        made.push(this);
+      }
+    };
+  });
+}
+
+/** As iOS does for a call: the state tells, and no sound comes. Chromium itself knows no such state. */
+async function turnSound(page: Page, state: 'interrupted' | 'running'): Promise<void> {
+  await page.evaluate(async (turned) => {
+    const made: unknown = Reflect.get(window, 'made');
+    for (const context of Array.isArray(made) ? made : []) {
+      if (!(context instanceof AudioContext)) continue;
+      if (turned === 'interrupted') {
+        await context.suspend();
+        Object.defineProperty(context, 'state', { value: turned, configurable: true });
+        context.dispatchEvent(new Event('statechange'));
+      } else {
+        Reflect.deleteProperty(context, 'state');
+        await context.resume();
+      }
+    }
+  }, state);
+}
+
 /** Headless Chromium hides no page by itself. */
 async function turn(page: Page, state: DocumentVisibilityState): Promise<void> {
   await page.evaluate((visibility) => {
@@ -51,6 +83,7 @@ describe('on a page that listens', () => {
     stage = await openStage(UNPRESSED);
     await giveMicrophone(stage.browser.context);
     await keepWorkers(stage.browser.context);
+    await keepContexts(stage.browser.context);
     await openVisitPage(stage.page, stage.server.address);
     await pressToTalk(stage.page);
   });
@@ -76,6 +109,20 @@ describe('on a page that listens', () => {
     await untilListening(page);
     expect(await readings()).toEqual([44, 43]);
     await page.locator('[data-testid=state][data-hearing=yes]').waitFor(PATIENCE);
+  });
+
+  it('a call that takes the sound is told, and after it the page hears by itself', async () => {
+    const { page } = stage;
+    await typeReading(44);
+    await untilListening(page);
+    await turnSound(page, 'interrupted');
+    await page.locator('[data-testid=state][data-why=interrupted]').waitFor(PATIENCE);
+    await shows(/a call or another program has the sound\. type, or wait, or press here/i);
+    await typeReading(43);
+    await turnSound(page, 'running');
+    await untilListening(page);
+    await shows(/the sound was taken away for a while, and I heard nothing\. I hear again/i);
+    expect(await readings()).toEqual([44, 43]);
   });
 
   it('out of sight it stops, and back in sight it says that it listens again', async () => {

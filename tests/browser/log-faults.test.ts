@@ -1,6 +1,21 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { eventsOnServer } from './page-server.ts';
 import { openStage, type Stage } from './stage.ts';
-import { openVisitPage, readRecords, readingsOf, replyHas, typeWords } from './visit-page.ts';
+import {
+  openVisitPage,
+  readRecords,
+  readingsOf,
+  replyHas,
+  sheetShows,
+  typeWords,
+} from './visit-page.ts';
+
+/** As where the storage breaks in the middle of a visit. */
+const breakIndexes = (): void => {
+  IDBObjectStore.prototype.index = () => {
+    throw new DOMException('the index is gone', 'DataError');
+  };
+};
 
 type Fault = 'refused' | 'mute' | 'unreadable' | 'broken';
 
@@ -32,11 +47,7 @@ const FAULTS: Record<Fault, () => void> = {
       return request;
     };
   },
-  unreadable: () => {
-    IDBObjectStore.prototype.index = () => {
-      throw new DOMException('the index is gone', 'DataError');
-    };
-  },
+  unreadable: breakIndexes,
   broken: () => {
     document.addEventListener = () => {
       throw new Error('broken');
@@ -73,17 +84,27 @@ describe('a log that does not open, or cannot be read, as the page starts', () =
   it.each([
     ['refused', /This browser stores nothing here/],
     ['mute', /The browser’s storage does not open\. Visits kept before are not touched/],
-  ] as const)('%s: works on in memory, and says so for good', async (fault, words) => {
+  ] as const)('%s: works on in memory, sends it, and says so for good', async (fault, words) => {
     const { page } = stage;
+    const standing = (): Promise<string> => page.getByTestId('unstored').innerText();
+    const whereabouts = (): Promise<string> => page.getByTestId('unsynced').innerText();
     await keepOne();
+    await expect.poll(() => eventsOnServer(stage.server)).toEqual([2]);
     await openWith(fault);
     if (fault === 'mute') await page.getByText('one moment').waitFor();
     await noticeIs(words);
+    expect(await standing()).toBe('not stored: do not close');
+    await stage.server.stop();
     await typeWords(page, 'box 43');
     await replyHas(page, 43);
-    expect(await page.getByTestId('unstored').innerText()).toBe('not stored: do not close');
+    expect(await standing()).toBe('not stored: do not close');
     await page.getByTestId('tab-visit').click();
-    expect(await page.getByTestId('unsynced').innerText()).toMatch(/in this page alone/);
+    await expect.poll(whereabouts).toMatch(/2 entries in this page alone/);
+    await stage.restartServer();
+    await page.evaluate(() => dispatchEvent(new Event('online')));
+    await expect.poll(standing).toBe('on the server only');
+    expect(await whereabouts()).toMatch(/on the server, and nothing is stored on this device/);
+    expect(await eventsOnServer(stage.server)).toEqual([2, 2]);
 
     const warned = page.waitForEvent('dialog');
     page.once('dialog', (dialog) => void dialog.accept());
@@ -91,6 +112,19 @@ describe('a log that does not open, or cannot be read, as the page starts', () =
     expect((await warned).type()).toBe('beforeunload');
     await noticeIs(/Your visit is still here, with 1 reading/);
     expect(readingsOf(await readRecords(page))).toEqual([44]);
+  });
+
+  it('refused twice: each page in memory is a device of its own to the server', async () => {
+    const { page } = stage;
+    await keepOne();
+    page.on('dialog', (dialog) => void dialog.accept());
+    for (const box of [43, 42]) {
+      await openWith('refused');
+      await typeWords(page, `box ${box}`);
+      await replyHas(page, box);
+      await expect.poll(() => page.getByTestId('unstored').innerText()).toBe('on the server only');
+    }
+    expect(await eventsOnServer(stage.server)).toEqual([2, 2, 2]);
   });
 
   it('unreadable: says that nothing is lost, and keeps a new visit beside what is there', async () => {
@@ -101,6 +135,10 @@ describe('a log that does not open, or cannot be read, as the page starts', () =
     await typeWords(page, 'box 43');
     await replyHas(page, 43);
     expect(await page.getByTestId('unstored').count()).toBe(0);
+    await page.getByTestId('tab-visit').click();
+    await expect
+      .poll(() => page.getByTestId('visits-told').innerText())
+      .toMatch(/could not be read: reload this page\. They are not lost/);
     await openWith(null);
     await noticeIs(/Your visit is still here, with 1 reading/);
     const records = await readRecords(page);
@@ -118,3 +156,44 @@ describe('a log that does not open, or cannot be read, as the page starts', () =
     await noticeIs(/Your visit is still here, with 1 reading/);
   });
 });
+
+it('says so where an earlier visit cannot be read, and stays on the one in front', async () => {
+  const { page } = stage;
+  await openVisitPage(page, stage.server.address);
+  await typeWords(page, 'box 44');
+  await replyHas(page, 44);
+  await page.getByTestId('tab-visit').click();
+  const visits = page.getByRole('region', { name: 'Visits on this device' }).getByRole('button');
+  await expect.poll(() => visits.count()).toBe(1);
+  await page.evaluate(breakIndexes);
+  await visits.first().click();
+  await noticeIs(/That visit could not be read\. It is not lost: press it again, or reload/);
+  await page.getByTestId('tab-sheet').click();
+  await sheetShows(page, 'boxTemp', 44);
+});
+
+it.each([
+  ['at once', 'tab-note', 'format'],
+  ['a moment later', 'tab-visit', 'toLocaleString'],
+] as const)(
+  'a screen that breaks %s says so, and a press goes on where it was',
+  async (...broken) => {
+    const [, tab, dates] = broken;
+    const { page } = stage;
+    await openVisitPage(page, stage.server.address);
+    await typeWords(page, 'box 44');
+    await replyHas(page, 44);
+    await page.evaluate((name) => {
+      const holder = name === 'format' ? Intl.DateTimeFormat.prototype : Date.prototype;
+      Object.defineProperty(holder, name, {
+        get: () => {
+          throw new Error('no dates here');
+        },
+      });
+    }, dates);
+    await page.getByTestId(tab).click();
+    await page.getByText('Something broke on this screen. What you recorded is kept.').waitFor();
+    await page.getByTestId('before-page').getByRole('button').click();
+    await noticeIs(/Your visit is still here, with 1 reading/);
+  },
+);

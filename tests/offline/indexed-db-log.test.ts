@@ -4,6 +4,8 @@ import { openDB } from 'idb';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { openIndexedDbLog } from '../../client/offline/indexed-db-log.ts';
 import type { Locks } from '../../client/offline/writer-lock.ts';
+import { createKeeper } from '../../client/state/keeper.ts';
+import { handClock } from '../client/scripted.ts';
 import { eventLogContract } from '../contracts/event-log.ts';
 import { OTHER_VISIT, VISIT, opened, reading, stampFor } from '../contracts/sample-events.ts';
 
@@ -177,6 +179,22 @@ describe('two tabs', () => {
     const rival = { ...stamp(1, opened), id: '01KAXR1VAK0000000000000000' };
     expect(await second.append([rival])).toMatchObject({ why: 'otherTabWrites' });
     expect((await second.readVisit(VISIT)).events).toEqual([stamp(1, opened)]);
+  });
+
+  it('finds the next free place for what was refused without locks, so that it is kept at last', async () => {
+    const name = freshName();
+    const first = await openNamed(name);
+    const second = await openNamed(name);
+    const stamp = stampFor(first.device);
+    await first.append([stamp(1, opened), stamp(2, reading(192))]);
+    const clock = handClock();
+    let keptAtLast = 0;
+    const keeper = createKeeper({ log: second, clock, onHeldKept: () => (keptAtLast += 1) });
+    const rival = { ...stamp(1, reading(193)), id: '01KAXR1VAK0000000000000000' };
+    expect(await keeper.keep([rival])).toMatchObject({ kind: 'notKept', held: 1 });
+    await keeper.retry();
+    expect([keeper.held, keptAtLast]).toEqual([0, 1]);
+    expect((await first.readVisit(VISIT)).events.at(-1)).toEqual({ ...rival, seq: 3 });
   });
 
   it('lets the second only read, until the first closes', async () => {

@@ -34,7 +34,8 @@ describe('posting events', () => {
         kind: 'refused',
         message: 'place 4 is taken',
       });
-      expect(await answering(code, '<html>')(request)).toMatchObject({ kind: 'refused' });
+      // Not ours: a guest network's page, or a proxy on the way, which may be gone in an hour.
+      expect(await answering(code, '<html>')(request)).toMatchObject({ kind: 'unreachable' });
     },
   );
 
@@ -52,6 +53,15 @@ describe('posting events', () => {
 
   it('takes a broken connection for unreachable', async () => {
     const post = createPostEvents(() => Promise.reject(new TypeError('Failed to fetch')));
-    expect(await post(request)).toEqual({ kind: 'unreachable', message: 'Failed to fetch' });
+    const message = 'Failed to fetch';
+    expect(await post(request)).toEqual({ kind: 'unreachable', message, isTooMuch: false });
+  });
+
+  it('tells what may only have been too much: time that was up, or a body that a proxy refused', async () => {
+    const late = createPostEvents(() => Promise.reject(new DOMException('late', 'TimeoutError')));
+    expect(await late(request)).toMatchObject({ kind: 'unreachable', isTooMuch: true });
+    const proxy = answering(413, '<html>413 Request Entity Too Large</html>');
+    expect(await proxy(request)).toMatchObject({ kind: 'unreachable', isTooMuch: true });
+    expect(await answering(403, '<html>')(request)).toMatchObject({ isTooMuch: false });
   });
 });

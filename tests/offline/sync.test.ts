@@ -172,6 +172,20 @@ describe('sync', () => {
     everyPlaceOnce(9);
   });
 
+  it('counts what is recorded while it waits, and after a refusal', async () => {
+    server.script.push(noNetwork, () => ({ kind: 'refused', message: 'no' }));
+    const sync = start();
+    await sync.wake();
+    await appendReadings(4, 5);
+    await Promise.resolve();
+    expect(sync.state).toMatchObject({ kind: 'waiting', unsynced: 5, attempt: 1 });
+    expect(timers.delays()).toHaveLength(1);
+    await sync.wake();
+    await appendReadings(6, 6);
+    await Promise.resolve();
+    expect(sync.state).toEqual({ kind: 'refused', unsynced: 6, message: 'no' });
+  });
+
   it('stops at a refusal, shows it, and goes on only when the technician asks', async () => {
     server.script.push(() => ({ kind: 'refused', message: 'the device is not known here' }));
     const sync = start();
@@ -251,10 +265,44 @@ describe('sync', () => {
     everyPlaceOnce(BATCH_EVENTS * 2 + 1);
   });
 
+  it('sends less at once where that may be too much, until all is sent', async () => {
+    await appendReadings(4, BATCH_EVENTS);
+    const tooMuch: PostResult = { kind: 'unreachable', message: 'timed out', isTooMuch: true };
+    const sizes: number[] = [];
+    const sync = createSync({
+      log,
+      after: timers.after,
+      post: (request) => {
+        sizes.push(request.events.length);
+        return request.events.length > 30 ? Promise.resolve(tooMuch) : server.post(request);
+      },
+    });
+    for (let tries = 0; tries < 4; tries += 1) await sync.wake();
+    everyPlaceOnce(BATCH_EVENTS);
+    expect(sizes).toEqual([200, 100, 50, ...Array.from({ length: 8 }, () => 25)]);
+    expect(sync.state).toEqual({ kind: 'resting', unsynced: 0 });
+    await appendReadings(BATCH_EVENTS + 1, BATCH_EVENTS + 30);
+    await sync.wake();
+    everyPlaceOnce(BATCH_EVENTS + 30);
+  });
+
+  it('sends no fewer than ten for that, and all of them again after a network that was only away', async () => {
+    await appendReadings(4, BATCH_EVENTS);
+    const tooMuch: PostResult = { kind: 'unreachable', message: 'timed out', isTooMuch: true };
+    server.script.push(...Array.from({ length: 7 }, () => noNetwork));
+    server.script.push(...Array.from({ length: 7 }, () => () => tooMuch));
+    const sync = start();
+    for (let tries = 0; tries < 14; tries += 1) await sync.wake();
+    const sizes = server.sent().map((places) => places.length);
+    expect(sizes).toEqual([...Array.from({ length: 7 }, () => 200), 200, 100, 50, 25, 12, 10, 10]);
+  });
+
   it('leaves sending to the tab that writes', async () => {
     const reader: DeviceLog = { ...log, canWrite: false };
-    await createSync({ log: reader, post: server.post, after: timers.after }).wake();
+    const sync = createSync({ log: reader, post: server.post, after: timers.after });
+    await sync.wake();
     expect(server.requests).toEqual([]);
+    expect(sync.state).toEqual({ kind: 'resting', unsynced: 3 });
   });
 
   it('sends nothing once stopped', async () => {

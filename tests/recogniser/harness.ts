@@ -2,7 +2,7 @@
 import type { RoomNoise } from '../../core/hearing/earshot.ts';
 import { ENDPOINTER_SETTINGS } from '../../core/hearing/endpointing-policy.ts';
 import type { Hearing } from '../../core/hearing/hearing.ts';
-import type { CaptureOutcome, CaptureSink } from '../../client/recogniser/capture.ts';
+import type { CaptureOutcome, CaptureSink, HeldBack } from '../../client/recogniser/capture.ts';
 import type { RecogniserEnvironment } from '../../client/recogniser/environment.ts';
 import {
   EVENT_NAMES,
@@ -74,9 +74,9 @@ export interface BenchOptions extends Script {
   /** In place of the one that the script makes. */
   readonly engine?: ScriptedEngine;
   readonly onDigitalSilence?: () => void;
-  /** Whether the browser lets nothing play; left out, the capture cannot tell. */
-  readonly isHeldBack?: () => boolean;
-  readonly onHeldBack?: () => void;
+  /** What holds the sound back; left out, the capture cannot tell. */
+  readonly heldBack?: () => HeldBack | null;
+  readonly onHeldBack?: (why: HeldBack | null) => void;
   readonly onNoise?: (noise: RoomNoise) => void;
   /** Called as the microphone opens; what it throws, opening rejects with. */
   readonly onOpening?: () => void;
@@ -107,7 +107,7 @@ export function createBench(options: BenchOptions = {}): Bench {
       close: () => {
         open -= 1;
       },
-      ...(options.isHeldBack && { isHeldBack: options.isHeldBack }),
+      ...(options.heldBack && { heldBack: options.heldBack }),
     };
   };
   const environment: RecogniserEnvironment = {
@@ -153,7 +153,7 @@ export function createBench(options: BenchOptions = {}): Bench {
       digitalSilences += 1;
       options.onDigitalSilence?.();
     },
-    onHeldBack: () => options.onHeldBack?.(),
+    onHeldBack: (why) => options.onHeldBack?.(why),
     onProgress: () => undefined,
     room,
   };

@@ -1,10 +1,11 @@
 import { expect, it } from 'vitest';
+import type { HeldBack } from '../../client/recogniser/capture.ts';
 import { createBench, quiet } from './harness.ts';
 
 /** A session three seconds after its microphone opened, and what it told of being held back. */
-async function afterThreeSeconds(isHeldBack: boolean, sound: boolean) {
-  let told = 0;
-  const bench = createBench({ isHeldBack: () => isHeldBack, onHeldBack: () => (told += 1) });
+async function afterThreeSeconds(heldBack: HeldBack | null, sound: boolean) {
+  const told: (HeldBack | null)[] = [];
+  const bench = createBench({ heldBack: () => heldBack, onHeldBack: (why) => told.push(why) });
   bench.recognition.start();
   await bench.settle();
   if (sound) await bench.sound(quiet(1000));
@@ -13,18 +14,21 @@ async function afterThreeSeconds(isHeldBack: boolean, sound: boolean) {
   return { log: bench.log, told };
 }
 
-it('ends a session, and says why, where the browser lets nothing play', async () => {
-  expect(await afterThreeSeconds(true, false)).toEqual({
-    log: ['start', 'error:audio-capture', 'end'],
-    told: 1,
-  });
-});
+it.each(['blocked', 'interrupted'] as const)(
+  'ends a session, and says why, where the sound is %s',
+  async (why) => {
+    expect(await afterThreeSeconds(why, false)).toEqual({
+      log: ['start', 'error:audio-capture', 'end'],
+      told: [why],
+    });
+  },
+);
 
 it.each([
-  ['sound came all the same', true, true],
-  ['sound is only late', false, false],
-])('goes on where %s', async (_, isHeldBack, sound) => {
-  const { log, told } = await afterThreeSeconds(isHeldBack, sound);
+  ['sound came all the same', 'blocked', true],
+  ['sound is only late', null, false],
+] as const)('goes on where %s', async (_, heldBack, sound) => {
+  const { log, told } = await afterThreeSeconds(heldBack, sound);
   expect(log).not.toContain('error:audio-capture');
-  expect(told).toBe(0);
+  expect(told).toEqual([]);
 });

@@ -1,6 +1,6 @@
 import { SAMPLE_RATE_HZ } from '../../../core/hearing/engine-parameters.ts';
 import { createResampler } from '../../../core/hearing/resample.ts';
-import type { Capture, CaptureOutcome, CaptureSink } from '../capture.ts';
+import type { Capture, CaptureOutcome, CaptureSink, HeldBack } from '../capture.ts';
 import { askForMicrophone } from './microphone.ts';
 import tapUrl from './tap.worklet.js?url&no-inline';
 
@@ -14,16 +14,17 @@ interface Connected {
 
 /**
  * Sound through an AudioWorklet. The last track stays connected, so that opening the ear again for
- * the next sentence loses nothing of its beginning.
+ * the next sentence loses nothing of its beginning. `onHeldBack` is told when something else takes the sound, session or
+ * not, and of the first time that it flows and each time that it flows again (null).
  */
-export function createBrowserCapture(): Capture {
+export function createBrowserCapture(onHeldBack: (why: HeldBack | null) => void): Capture {
   let context: Promise<AudioContext> | null = null;
   let connected: Connected | null = null;
 
   const connect = async (track: MediaStreamTrack): Promise<Connected> => {
     if (connected?.track === track) return connected;
     connected?.disconnect();
-    context ??= openContext();
+    context ??= openContext(onHeldBack);
     const opened = await context.catch((error: unknown) => {
       context = null;
       throw error;
@@ -40,8 +41,7 @@ export function createBrowserCapture(): Capture {
       if (track === null) return failed();
       try {
         const tapped = await connect(track);
-        // Not waited for: while the browser may play nothing it does not answer, and the session looks after sound.
-        void tapped.context.resume().catch(() => undefined);
+        resume(tapped.context);
         return listen(tapped, sink, microphone !== null);
       } catch {
         return failed();
@@ -49,6 +49,13 @@ export function createBrowserCapture(): Capture {
     },
   };
 }
+
+const HELD_BACK_IN: Record<AudioContextState, HeldBack | null> = {
+  suspended: 'blocked',
+  interrupted: 'interrupted',
+  running: null,
+  closed: null,
+};
 
 const failed = (): CaptureOutcome => ({
   kind: 'refused',
@@ -62,7 +69,7 @@ function listen(tapped: Connected, sink: CaptureSink, isOwn: boolean): CaptureOu
   tapped.track.addEventListener('ended', lost);
   return {
     kind: 'open',
-    isHeldBack: () => tapped.context.state === 'suspended',
+    heldBack: () => HELD_BACK_IN[tapped.context.state],
     close: () => {
       tapped.sink = null;
       tapped.track.removeEventListener('ended', lost);
@@ -72,10 +79,34 @@ function listen(tapped: Connected, sink: CaptureSink, isOwn: boolean): CaptureOu
 }
 
 /** Chromium resamples by itself to the context's rate; where it is refused, we do. */
-async function openContext(): Promise<AudioContext> {
+async function openContext(onHeldBack: (why: HeldBack | null) => void): Promise<AudioContext> {
   const context = newContext();
   await context.audioWorklet.addModule(tapUrl);
+  watchInterruptions(context, onHeldBack);
   return context;
+}
+
+/** Not waited for: while the browser may play nothing it does not answer, and the session looks after sound. */
+function resume(context: AudioContext): void {
+  void context.resume().catch(() => undefined);
+}
+
+/** After an interruption a browser may leave the context suspended, or interrupted until the page is looked at again. */
+function watchInterruptions(
+  context: AudioContext,
+  onHeldBack: (why: HeldBack | null) => void,
+): void {
+  let interrupted = false;
+  context.addEventListener('statechange', () => {
+    const { state } = context;
+    if (state === 'suspended' && interrupted) resume(context);
+    if (state === 'running') interrupted = false;
+    if (state === 'interrupted') interrupted = true;
+    if (state === 'running' || state === 'interrupted') onHeldBack(HELD_BACK_IN[state]);
+  });
+  document.addEventListener('visibilitychange', () => {
+    if (interrupted && document.visibilityState === 'visible') resume(context);
+  });
 }
 
 function newContext(): AudioContext {

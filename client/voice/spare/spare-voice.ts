@@ -31,6 +31,8 @@ export interface SpareVoice extends Voice {
 
 /** A breath took 0.15 of its length on a desk; a phone that needs longer than this is no use as a voice. */
 const OVERDUE_MS = 8_000;
+/** Ours: what was handed over has left the loudspeaker within a second, over Bluetooth too. */
+const OVERDUE_END_MS = 2_000;
 
 /** A voice of the page's own, for browsers that have none: the whole of it runs on the device. */
 export function createSpareVoice(ports: SpareVoicePorts, url: string): SpareVoice {
@@ -94,8 +96,22 @@ class FliteVoice implements SpareVoice {
     const playing = this.#player?.play(sound);
     if (playing === undefined) return;
     this.#stop = playing.stop;
-    await playing.over;
+    await this.#inTime(playing.over, sound);
     this.#stop = () => undefined;
+  }
+
+  /** Sound that a call has taken may never be over: then the ear behind it opens again all the same. */
+  #inTime(over: Promise<void>, { samples, rateHz }: SpokenSound): Promise<void> {
+    return new Promise((resolve, reject) => {
+      const callOff = this.#ports.clock.after(
+        (samples.length / rateHz) * 1000 + OVERDUE_END_MS,
+        () => {
+          this.#stop();
+          resolve();
+        },
+      );
+      over.then(resolve, reject).finally(callOff);
+    });
   }
 
   #make(text: string | undefined): Promise<SpokenSound | null> {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { NO_NAMES } from '../../../core/language/names/known-names.ts';
 import { createEar } from '../../../client/ear/create-ear.ts';
 import type { Heard } from '../../../client/ear/ear.ts';
+import type { HeldBack } from '../../../client/recogniser/capture.ts';
 import { createSentences } from '../../../client/ear/web-speech-sentences.ts';
 import { createBench, GRAMMAR, heard, loud, quiet, zeros } from '../../recogniser/harness.ts';
 import { handClock, settled } from '../scripted.ts';
@@ -18,14 +19,14 @@ class Page extends EventTarget {
 }
 
 /** The whole ear over the recogniser itself, with a scripted engine and microphone. */
-async function openEar(isHeldBack?: () => boolean) {
+async function openEar(heldBack: () => HeldBack | null = () => null) {
   let onSilence: () => void = () => undefined;
-  let onHeldBack: () => void = () => undefined;
+  let onHeldBack: (why: HeldBack | null) => void = () => undefined;
   const bench = createBench({
     hearings: [heard('yes'), heard('yes'), heard('yes')],
     onDigitalSilence: () => onSilence(),
-    onHeldBack: () => onHeldBack(),
-    ...(isHeldBack && { isHeldBack }),
+    onHeldBack: (why) => onHeldBack(why),
+    heldBack,
   });
   const page = new Page();
   const clock = handClock();
@@ -69,7 +70,11 @@ async function openEar(isHeldBack?: () => boolean) {
     clock.advance(8_100);
     await bench.sound(sound(8_100));
   };
-  return { bench, page, ear, open, reports, listen, wait };
+  const turnSound = async (why: HeldBack | null): Promise<void> => {
+    onHeldBack(why);
+    await bench.settle();
+  };
+  return { bench, page, ear, open, reports, listen, wait, turnSound };
 }
 
 const silent = { kind: 'news', news: 'silent' } as const;
@@ -102,18 +107,75 @@ describe('the ear on a muted microphone', () => {
 
 describe('the ear where the browser lets nothing play', () => {
   it('says so after one try, and hears once it is allowed and pressed again', async () => {
-    let held = true;
+    let held: HeldBack | null = 'blocked';
     const { bench, open, listen, reports } = await openEar(() => held);
     await listen();
     bench.timeUp(3_000);
     await bench.settle();
     expect(reports).toEqual([{ kind: 'deaf', why: 'soundHeldBack' }]);
     expect(bench.openCaptures()).toBe(0);
-    held = false;
+    held = null;
     await open();
     await listen();
     await bench.sound(quiet(500), loud(800), quiet(1500));
     expect(reports.at(-1)).toMatchObject({ kind: 'words' });
+  });
+});
+
+describe('the ear whose sound a call takes', () => {
+  const cutOff = { kind: 'deaf', why: 'interrupted' } as const;
+  const soundBack = { kind: 'soundBack' } as const;
+
+  it('tells at once, drops half a sentence, and tells when the sound is back', async () => {
+    const { bench, listen, reports, turnSound } = await openEar();
+    await listen();
+    await bench.sound(quiet(500), loud(500));
+    await turnSound('interrupted');
+    expect(reports.at(-1)).toEqual(cutOff);
+    expect(bench.openCaptures()).toBe(0);
+    await turnSound(null);
+    expect(reports.at(-1)).toEqual(soundBack);
+    await listen();
+    await bench.sound(quiet(500), loud(800), quiet(1500));
+    expect(reports.at(-1)).toMatchObject({ kind: 'words' });
+    expect(reports.filter(({ kind }) => kind === 'words')).toHaveLength(1);
+  });
+
+  it('tells after three seconds where a sentence is waited for in a call that began before', async () => {
+    const { bench, ear, listen, reports, turnSound } = await openEar(() => 'interrupted');
+    ear.gate();
+    await turnSound('interrupted');
+    expect(reports).toEqual([]);
+    await listen();
+    bench.timeUp(3_000);
+    await bench.settle();
+    expect(reports).toEqual([cutOff]);
+    await turnSound(null);
+    expect(reports).toEqual([cutOff, soundBack]);
+  });
+
+  it('tells nothing of sound that comes and goes while nobody is to be heard, or out of sight', async () => {
+    const { page, ear, listen, reports, turnSound } = await openEar();
+    await turnSound(null);
+    await listen();
+    page.turn('hidden');
+    await turnSound('interrupted');
+    await turnSound(null);
+    page.turn('visible');
+    ear.gate();
+    await turnSound('interrupted');
+    await turnSound(null);
+    expect(reports.filter(({ kind }) => kind === 'deaf' || kind === 'soundBack')).toEqual([]);
+  });
+
+  it('takes a press for a wish to try again: the end of the call is no news then', async () => {
+    const { listen, open, reports, turnSound } = await openEar();
+    await listen();
+    await turnSound('interrupted');
+    await open();
+    await listen();
+    await turnSound(null);
+    expect(reports).not.toContainEqual(soundBack);
   });
 });
 

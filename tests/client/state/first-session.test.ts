@@ -1,6 +1,9 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import type { After } from '../../../client/offline/back-off.ts';
 import { createMemoryDisk, createMemoryLog } from '../../../client/offline/memory-log.ts';
+import type { Clock } from '../../../client/state/clock.ts';
 import {
+  earlierVisit,
   firstSession,
   firstSessionOrFresh,
   unstoredSession,
@@ -8,7 +11,7 @@ import {
 import { createStamps } from '../../../client/state/stamps.ts';
 import type { EventBody } from '../../../core/visit/events.ts';
 import { EMPTY_VISIT } from '../../../core/visit/empty-visit.ts';
-import { handClock, settled } from '../scripted.ts';
+import { handClock, listening, offered, settled } from '../scripted.ts';
 
 const SETTINGS = { units: 'si', altitudeM: 800 } as const;
 const HEAD: EventBody = {
@@ -23,6 +26,11 @@ const HEAD: EventBody = {
     words: 'head thirteen',
   },
 };
+
+const afterOf =
+  (clock: Clock): After =>
+  (ms, run) =>
+    clock.after(ms, run);
 
 /** A page that lived, kept these and was killed. */
 async function afterKeeping(...bodies: readonly EventBody[]) {
@@ -68,9 +76,9 @@ describe('the page opened again', () => {
     vi.spyOn(console, 'error').mockImplementation(() => undefined);
     const log = await afterKeeping(HEAD);
     const broken = { ...log, openVisit: () => Promise.reject(new Error('the index is gone')) };
-    const session = await firstSessionOrFresh(broken, (ms, run) => handClock().after(ms, run));
+    const session = await firstSessionOrFresh(broken, afterOf(handClock()));
     expect(session.visit).toEqual(EMPTY_VISIT);
-    expect(session.notice).toEqual({ kind: 'unread' });
+    expect(session.notice).toEqual({ kind: 'unread', what: 'all' });
     expect(session.unstored).toBeNull();
   });
 
@@ -80,14 +88,12 @@ describe('the page opened again', () => {
     const log = await afterKeeping(HEAD);
     const mute = { ...log, openVisit: () => new Promise<null>(() => undefined) };
     let opened = false;
-    const opening = firstSessionOrFresh(mute, (ms, run) => clock.after(ms, run)).finally(
-      () => (opened = true),
-    );
+    const opening = firstSessionOrFresh(mute, afterOf(clock)).finally(() => (opened = true));
     clock.advance(9_999);
     await settled();
     expect(opened).toBe(false);
     clock.advance(1);
-    expect((await opening).notice).toEqual({ kind: 'unread' });
+    expect((await opening).notice).toEqual({ kind: 'unread', what: 'all' });
   });
 
   it('says for good that nothing is stored where there is no log, and once why', () => {
@@ -95,5 +101,42 @@ describe('the page opened again', () => {
       unstored: 'full',
       notice: { kind: 'unstored', why: 'full' },
     });
+  });
+});
+
+describe('an earlier visit that is pressed', () => {
+  afterEach(() => {
+    vi.restoreAllMocks();
+  });
+
+  it('is told where its reading fails, and the visit in front stays as it is', async () => {
+    vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    const on = await listening({ audible: false });
+    on.ear.hear(offered('192'));
+    await settled();
+    const before = on.runner.session();
+    const log = { ...on.log, readVisit: () => Promise.reject(new Error('the index is gone')) };
+    const came = await earlierVisit(log, 'a visit', afterOf(on.clock));
+    on.runner.send(came);
+    const after = on.runner.session();
+    expect(after).toEqual({ ...before, notice: { kind: 'unread', what: 'visit' } });
+    expect(after.visit.readings).toHaveLength(1);
+  });
+
+  it('is told where its reading does not come within ten seconds, and is not opened after that', async () => {
+    vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    const clock = handClock();
+    const log = await afterKeeping(HEAD);
+    const mute = { ...log, readVisit: () => new Promise<never>(() => undefined) };
+    const coming = earlierVisit(mute, 'a visit', afterOf(clock));
+    clock.advance(10_000);
+    expect(await coming).toEqual({ kind: 'unread', what: 'visit' });
+  });
+
+  it('is opened where it can be read', async () => {
+    const log = await afterKeeping(HEAD);
+    const [summary] = await log.visits();
+    const came = await earlierVisit(log, summary?.visit ?? '', afterOf(handClock()));
+    expect(came).toMatchObject({ kind: 'visitRead', notice: { kind: 'resumed', readings: 1 } });
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { durationMs, EARCONS } from '../../../client/voice/web-audio-earcons.ts';
+import { handClock } from '../scripted.ts';
+import { createEarcons, durationMs, EARCONS } from '../../../client/voice/web-audio-earcons.ts';
 
 const rise = (tones: (typeof EARCONS)['kept']): number =>
   (tones.at(-1)?.toHz ?? 0) - (tones[0]?.fromHz ?? 0);
@@ -16,3 +17,31 @@ describe('the earcons', () => {
     expect(EARCONS.again).toHaveLength(2);
   });
 });
+
+it.each(['suspended', 'interrupted'] as const)(
+  'are wished back at each tone and press while their sound is %s, and hold nobody up',
+  async (state) => {
+    let resumes = 0;
+    const refuse = (): never => {
+      throw new Error('nothing can play');
+    };
+    const context = {
+      state,
+      resume: () => {
+        resumes += 1;
+        return Promise.reject(new Error('not now'));
+      },
+      currentTime: 0,
+      createOscillator: refuse,
+      createGain: refuse,
+      get destination(): AudioDestinationNode {
+        return refuse();
+      },
+    };
+    const earcons = createEarcons({ createContext: () => context, clock: handClock() });
+    earcons.unlock();
+    await earcons.play('kept');
+    await earcons.play('listening');
+    expect(resumes).toBe(3);
+  },
+);

@@ -135,6 +135,20 @@ describe('the spare voice', () => {
     }
   });
 
+  it('counts as over, and is stopped, where the sound was taken away before its end', async () => {
+    const on = setUp();
+    on.ready();
+    const speech = on.speak('Head 252.');
+    on.tell(said(1));
+    await settled();
+    on.clock.advance(2_000);
+    await settled();
+    expect([on.events, speech.done]).toEqual([['unlock', 'play'], false]);
+    on.clock.advance(1);
+    await settled();
+    expect([on.events, speech.done]).toEqual([['unlock', 'play', 'stop'], true]);
+  });
+
   it('that did not come is fetched again when it is asked for again', () => {
     const on = setUp();
     on.voice.unlock();
