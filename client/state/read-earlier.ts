@@ -1,4 +1,4 @@
-import { NO_NAMES } from '../../core/language/known-names.ts';
+import { NO_NAMES } from '../../core/language/names/known-names.ts';
 import type { EventLog } from '../offline/event-log.ts';
 import type { Happening } from './happenings.ts';
 import { knownNames } from './known-names.ts';

@@ -40,7 +40,7 @@ const USAGE = `npm run bench:hearing -- [options] [ROWS …]
                    the other
   --enrol          instead of all that: what reading twenty prompts does for a voice, heard by the neural engine alone
   --voice TEXT     with --enrol, only voices whose name holds it: "kal16|Czech"
-  --draw-prompts   the prompts, drawn anew from the grammar: what core/language/voice-prompts.ts holds
+  --draw-prompts   the prompts, drawn anew from the grammar: what core/language/heard/voice-prompts.ts holds
   --half           report only that other half: thresholds were chosen on the first`;
 
 const PROMPTS = 20;
