@@ -148,6 +148,8 @@ const newForVolts: Means = (tags, frame) => {
   const volts = numberIn(tagsIn(tags['volts'])?.['number']) ?? 0;
   const isStart = /\bstart/i.test(frame.wordsOf(frame.span));
   if (rated === null || !CAN_VOLTS.includes(volts)) return null;
+  if (tags['work'] !== undefined && tags['work'] !== 'replace' && tags['work'] !== 'add')
+    return null;
   const part = isStart ? 'startCapacitor' : 'runCapacitor';
   const called = `${rated} µF ${volts} V ${isStart ? 'start' : 'run'} capacitor`;
   return { work: [{ did: 'replace', part, called, words: frame.wordsOf(frame.span) }] };
@@ -192,6 +194,11 @@ export const CAPACITOR_RULES: readonly Rule[] = [
     `[(i|it|she|we)] [(only|just)] ${READS} [(at|only)] <amount> [<pause>] [(and|but)] [the] ${MARKED_ON} (says|is|calls for|reads|shows|has|wants) [(a|it is)] <number:rated> [${UF}]`,
     readsOfRatedCan,
     { unheard: true, examples: [] },
+  ),
+  rule(
+    `[(i|we|just|and|then|also)] <done> <the> [(run|start)] (cap|capacitor) [<pause>] [(with|it is|put in)] [a] [new] <number:rated> [${UF}] [(at|by|<pause>)] <number:volts> [(volts|volt|v|vac)]`,
+    newForVolts,
+    { unheard: true, examples: ['replaced the run cap forty five three seventy'] },
   ),
   rule(
     `${NEW_IN} [<pause>] [(it is|a)] <number:rated> [${UF}] [(at|by|<pause>)] <number:volts> [(volts|volt|v|vac)]`,

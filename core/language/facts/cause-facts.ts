@@ -86,13 +86,13 @@ export const CAUSE_RULES: readonly Rule[] = [
     partToBlame,
     { examples: ['turns out it was the run capacitor', 'the problem was a bad contactor'] },
   ),
-  rule(`${BLAMED} (a|an|the) <state> <part>`, stateToBlame, {
-    unheard: true,
-    examples: ['the cause was a burnt contactor'],
-  }),
   rule(
     `${BLAMED} (a|an|the) [(badly|partly|really|old)] (stuck|weak|worn [out]|restricted|seized|cracked|broken|blown|sticking|sticky|welded|torn|clogged|leaky|leaking|frozen|swollen|shorted|pitted) <part>`,
     partToBlame,
     { unheard: true, examples: ['the cause was a stuck expansion valve'] },
   ),
+  rule(`${BLAMED} (a|an|the) <state> <part>`, stateToBlame, {
+    unheard: true,
+    examples: ['the cause was a burnt contactor'],
+  }),
 ];

@@ -77,6 +77,26 @@ const nominalPair: Means = (tags, frame) => {
 const LEAST_SUPPLY = 100;
 const MOST_SUPPLY = 600;
 
+/** "Tag says two oh eight, RLA sixteen, nine pounds": behind what a plate says a weight is its charge. */
+const weightOnPlate: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  const isWeight = unit === 'pounds' || unit === 'oz' || unit === 'kg' || unit === 'g';
+  const before = frame.wordsOf({ from: 0, to: frame.span.from });
+  if (!isWeight || !frame.endsAtPause || !OF_PLATE.test(before) || MOVED.test(before)) return null;
+  return nameplate('charge')(tags, frame);
+};
+const OF_PLATE =
+  /^(?:the |my |its |and )*(?:name ?plate|plate|(?:data |rating |spec )?(?:tag|plate)|sticker|label)\b/i;
+const MOVED = /\b(?:added|recovered|charge|pounds|ounces|oz|lbs?|kilos|grams)\b/i;
+
+/** "Two oh eight three phase": what a unit is built for. */
+const phased: Means = (tags, frame) => {
+  const volts = numberIn(tagsIn(tags['volts'])?.['number']);
+  return volts === null || !isNominalVoltage(volts)
+    ? null
+    : nameplate('voltage')({ number: volts, unit: 'V' }, frame);
+};
+
 /** "Seven two" on a plate is 7.2 or 72: asked about. */
 const ratedWithoutPoint: Means = (tags, frame) => {
   const dropped = droppedIn(tags);
@@ -221,8 +241,17 @@ export const PLATE_RULES: readonly Rule[] = [
   ),
   rule(`[the] ${PLATE} <amount>`, plated, {
     unheard: true,
-    alone: true,
+    only: (frame) => startsClause(frame) && frame.endsAtPause,
     examples: ['nameplate twelve ounces'],
+  }),
+  rule('<pause> [and] [(it takes|takes|holds|charge|charge is)] <amount>', weightOnPlate, {
+    unheard: true,
+    examples: [],
+  }),
+  rule(`[(it is|that is|and)] <number:volts> [(volt|volts)] (single|three|one) phase`, phased, {
+    unheard: true,
+    only: startsClause,
+    examples: ['two oh eight three phase'],
   }),
   rule(
     '[the] [(unit|compressor|condensing unit|condenser|evaporator|machine|data plate|plate)] (model|serial) <clause>',

@@ -108,7 +108,7 @@ const WHERE =
   '(by|in|near|behind|next to|beside|across from|under|outside|below|out|on|at) (the|their) [(back|front|left|right|north|south|east|west|main|side|cold|dish|prep|loading|dining|storage|service|salad|pizza|sandwich|grill|fry|pastry|pantry|sushi|deli|meat|produce|beer|coffee|espresso)] (kitchen|door|doors|bar|register|counter|fryer|fryers|hood|dock|line|sink|window|wall|office|restroom|bathroom|entrance|grill|oven|ovens|storage|room|basement|roof|alley|hall|hallway|area|side|corner|station|stairs|patio|end|cook line|dish pit|left|right|back|front)';
 const OUT_THERE =
   '(out back|in back|upstairs|downstairs|outside|in (the|their) [(back|front|main|produce|meat|dairy|beer|frozen|deli|bakery|seafood|floral)] (basement|cellar|garage|bar|aisle|section|department|market|floor|sales floor|cafe|pantry|shop|store|warehouse))';
-const A_UNIT = `[${THIS}] [(a|an|the|their|another)] (<count:doors> (door|doors|section) (<doored>|<equipment>)|<equipment> [[<pause>] <count:doors> (door|doors)]) [(here|out here|up here|back here)] [[<pause>] (three phase|single phase|one phase|self contained|medium temp|low temp|med temp)] [<pause>]`;
+const A_UNIT = `[${THIS}] [(a|an|the|their|another)] [~~<number:length> (inch|inches|foot|ft)] (<count:doors> (door|doors|section) (<doored>|<equipment>)|<equipment> [[<pause>] <count:doors> (door|doors)]) [(here|out here|up here|back here)] [[<pause>] (three phase|single phase|one phase|self contained|medium temp|low temp|med temp)] [<pause>]`;
 const ON =
   '(on|with|using|charged with|that runs on|runs on|it runs on|which runs on|it is on|it is running|that is on|it uses|that uses|it has|that has|it takes|filled with)';
 const IS = '[(running|is|it is|that is|takes|has|refrigerant|refrigerant is|gas is)]';

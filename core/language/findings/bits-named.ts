@@ -2,8 +2,8 @@ import { settledFan, TURNS } from '../words/fans.ts';
 import { startsClause } from '../words/clause-start.ts';
 import { finding, onlyOf } from './finding-of.ts';
 import { stateOf } from './state-of.ts';
-import type { PartId } from '../../terms/names.ts';
-import { type Means, type Rule, rule } from '../rule.ts';
+import type { FindingStateId, PartId } from '../../terms/names.ts';
+import { type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId, stateId, tagsIn } from '../slots.ts';
 
 /** What switches by contacts of its own: any other part's are the contactor's. */
@@ -52,6 +52,32 @@ const missesBlade: Means = (tags, frame) => {
     : null;
 };
 
+/** What shuts a box, and does so again. */
+const SHUTS: ReadonlySet<PartId | null> = new Set<PartId | null>([
+  ...(['door', 'doorGasket', 'hinge', 'liquidLineSolenoid'] as const),
+]);
+const shutsWell: Means = (tags, frame) =>
+  SHUTS.has(partId(tags['part'])) ? stateOf('state')({ ...tags, state: 'ok' }, frame) : null;
+
+/** A valve without a name is the one that was spoken of, and else the one that feeds the coil. */
+const theValve =
+  (state: FindingStateId): Means =>
+  (_tags, frame) => {
+    const of = (part: PartId): Meaning => ({ findings: [finding(part, state, frame)] });
+    const means = (part: PartId): Meaning => of(OTHER_VALVES.has(part) ? part : 'expansionValve');
+    return { ofIt: { means, inSentence: false, otherwise: of('expansionValve') } };
+  };
+const OTHER_VALVES: ReadonlySet<PartId> = new Set<PartId>([
+  ...(['liquidLineSolenoid', 'headPressureValve', 'hotGasValve', 'waterValve'] as const),
+  ...(['evaporatorPressureRegulator', 'serviceValve', 'kingValve'] as const),
+]);
+const VALVE_SAID = [
+  ['closed', 'stuck (shut|closed)', 'stuck shut'],
+  ['open', 'stuck [wide] open', 'stuck open'],
+  ['hunting', 'hunting', 'hunting'],
+  ['failed', '(not feeding|starving [the coil]|plugged [up]|frozen up)', 'not feeding'],
+] as const;
+
 /** A part by the bit of it that shows its state, and a part by what it is not. */
 export const BIT_NAMED_RULES: readonly Rule[] = [
   rule(
@@ -83,6 +109,18 @@ export const BIT_NAMED_RULES: readonly Rule[] = [
     '<the> (coil|coils) (is|are|looks|look) <very> <state> [<pause>] [(and|with|there is)] no (ice|frost) [(on it|on them|at all|anywhere)]',
     onlyOf('evaporator', 'ok'),
     { unheard: true, only: startsClause, examples: ['coil is clean no ice'] },
+  ),
+  rule(
+    '<the> <part> (closes|shuts|latches|seals) [(up|down)] (by itself|on its own|right|good|tight|all the way|like it should|fine|ok) [(now|again)]',
+    shutsWell,
+    { unheard: true, examples: ['door closes by itself now'] },
+  ),
+  ...VALVE_SAID.map(([state, said, example]) =>
+    rule(
+      `[(so|looks like|and)] the valve (is|was|has been) [(just|really)] ${said}`,
+      theValve(state),
+      { unheard: true, examples: [`the valve is ${example}`] },
+    ),
   ),
   rule(
     '<the> <part> (is|has) (missing|lost|threw) (half|part|a piece|a chunk|a corner|most) [(of|a|an|off)] [(a|of a|of its|its|one|the)] blade',

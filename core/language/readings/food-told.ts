@@ -88,6 +88,11 @@ export const FOOD_RULES: readonly Rule[] = [
     { unheard: true, only: startsClause, examples: ['lobster in the top drawer is forty eight'] },
   ),
   rule(
+    '[(the|their)] (beer|soda|milk|juice|wine|draft|draft beer|keg beer|product) [line] [(at the (tap|faucet|tower|spout|nozzle)|from the (tap|faucet))] (pours|pouring|is pouring|comes out|is coming out|dispenses|pours out) [(at|down at)] <amount> [(at the (tap|faucet|tower))]',
+    probed,
+    { unheard: true, examples: ['beer line at the tap pours at forty'] },
+  ),
+  rule(
     `[(i|we|just|and)] (probed|temped|shot|checked|gunned) ${HOLDS} [(the|some|some of the|their|that)] ${ANY_FOOD} ${THERE} [<pause>] [(and|at|it is|it was|got|and got|and it is)] [at] <amount>`,
     probed,
     { unheard: true, examples: ['probed the burgers at thirty nine'] },

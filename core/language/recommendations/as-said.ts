@@ -5,15 +5,15 @@ import { KEPT } from '../words/food-words.ts';
 import { isJobTalk } from '../words/job-words.ts';
 import { WordSet } from '../words/word-set.ts';
 
+const LIGHTLY = '(?:probably |really |also |just |definitely |please |maybe )*';
 const THEM =
   '(?:they|you|he|she|somebody|someone|(?:the |their )?(?:customer|owner|manager|landlord|staff|crew|kitchen|chef|cooks|store|electrician|plumber|roofer))';
 const OUGHT =
   '(?:should|ought to|need to|needs to|have to|has to|have got to|has got to|must|had better|will want to|will need to|might want to|want to)';
-const LIGHTLY = '(?:probably |really |also |just |definitely |please |maybe )*';
 
 /** Who is to do it, up to what is to be done. */
 const ADVISES = new RegExp(
-  `^(?:(?:and|but|so|then|also) )*(?:${THEM} ${OUGHT} |(?:(?:i )?told|tell|remind|reminded|have|advised|get) (?:them|him|her|(?:the )?(?:customer|owner|manager|staff|chef|cooks|kitchen|crew)) (?:that )?(?:to |(?:they|he|she) ${OUGHT} )?` +
+  `^(?:(?:and|but|so|then|also) )*(?:${THEM} ${LIGHTLY}${OUGHT} |(?:(?:i )?told|tell|remind|reminded|have|advised|get) (?:them|him|her|(?:customer|owner|manager|staff)|the [a-z]+) (?:that )?(?:to |(?:they|he|she) ${OUGHT} )?` +
     `|(?:i |we )?(?:would )?(?:recommend|recommended|suggest|suggested) (?:that )?(?:they |them |he |she |you )?(?:should |to )?)${LIGHTLY}`,
   'i',
 );
