@@ -1,4 +1,5 @@
 import type { Context } from './context.ts';
+import { keepFreezer } from './settle/bare-walk-in.ts';
 import { settleCorrections } from './settle/corrections.ts';
 import { doubtful } from './settle/doubts.ts';
 import { doneToNothing, settleIts } from './settle/its.ts';
@@ -28,6 +29,7 @@ export function understand(text: string, context: Context): Utterance {
     gather(all, toUsOnly(sentence, oursOnly(sentence, items)), sentence);
     addUnread(all, items === parsed.items ? parsed : { ...parsed, items });
   }
+  if (all.facts.length > 0) keepFreezer(all, context);
   if (all.readings.length > 0) putInDoubt(all, context);
   return all;
 }

@@ -9,6 +9,7 @@ import { amountIn, measured, readingOf } from '../numbers/measure.ts';
 import { isWholeMetering } from '../findings/part-lists.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
 import {
+  boxFacts,
   equipmentFact,
   meteringId,
   numberIn,
@@ -24,8 +25,8 @@ import type { Fact, NameplateItem } from '../utterance.ts';
 import { ON_IT } from '../vocabulary/plate-names.ts';
 
 const equipment: Means = (tags, frame) => {
-  const fact = equipmentFact(tags, frame.wordsOf(frame.span));
-  return fact && { facts: [fact] };
+  const facts = boxFacts(tags, frame.wordsOf(frame.span));
+  return facts.length === 0 ? null : { facts };
 };
 
 /** "it's thirty two" is a temperature until something says that a refrigerant is meant. */
@@ -57,7 +58,7 @@ const saidTwice: Means = (tags, frame) => {
 };
 
 const remote: Means = (_tags, frame) => ({
-  facts: [{ fact: 'equipment', value: 'remoteCondensingUnit', words: frame.wordsOf(frame.span) }],
+  facts: [{ fact: 'condensingUnit', value: 'remote', words: frame.wordsOf(frame.span) }],
 });
 
 const metering: Means = (tags, frame) => {
