@@ -6,6 +6,7 @@ import type { UnitId } from '../units/units.ts';
 import { leftOpen } from '../visit/left-open.ts';
 import type { VisitState } from '../visit/state.ts';
 import { timerOf } from '../visit/timers.ts';
+import { isToReadAgain } from '../visit/to-read-again.ts';
 import { isNewer, latestReading } from '../visit/views.ts';
 import { NO_TARGET } from './aimpoint.ts';
 import type { Members } from './by-kind.ts';
@@ -364,7 +365,11 @@ function beforeAfterOf(state: VisitState): Verdict {
   if (moved.length === 0) return NEEDS_AFTER;
   // A voltage traced the fault: that nobody took it again is no gap in the record.
   const blank = lines.filter(
-    (line) => line.after === null && !line.isWorked && line.place === null,
+    (line) =>
+      line.after === null &&
+      !line.isWorked &&
+      line.place === null &&
+      isToReadAgain(line.about, state),
   );
   const rows = [...moved, ...blank];
   return { ...READ, answer: 'beforeAfter', rows: rows.map(toRow) };
