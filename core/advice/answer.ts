@@ -6,6 +6,7 @@ import type { UnitId } from '../units/units.ts';
 import { leftOpen } from '../visit/left-open.ts';
 import type { VisitState } from '../visit/state.ts';
 import { timerOf } from '../visit/timers.ts';
+import { isToReadAgain } from '../visit/to-read-again.ts';
 import { isNewer, latestReading } from '../visit/views.ts';
 import { NO_TARGET } from './aimpoint.ts';
 import type { Members } from './by-kind.ts';
@@ -138,9 +139,7 @@ const ANSWERS: Answering = {
  */
 export function answer(question: Question, state: VisitState, memory: AnswerMemory): Verdict {
   const asked = { state, memory };
-  const verdict = isOfQuantity(question)
-    ? firstKnown(question.about, asked, findFor(question))
-    : answering(question, asked);
+  const verdict = isOfQuantity(question) ? ofQuantity(question, asked) : answering(question, asked);
   if (verdict.kind !== 'known') return verdict;
   const cautions = [...new Set([...verdict.cautions, ...fluidCautionsOf(state)])];
   return { ...verdict, cautions };
@@ -202,13 +201,57 @@ function trendOfOne(about: QuantityId, state: VisitState): Verdict {
   return told(trendOf(about, state), about);
 }
 
+/** "How far off am I" is of what has a target, where what was spoken of has none. */
+function ofQuantity(question: OfQuantity, asked: Asked): Verdict {
+  const verdict = firstKnown(question.about, asked, findFor(question));
+  const isAimless = verdict.kind === 'refused' && AIMLESS.has(verdict.reason);
+  return question.ask === 'compare' && question.about === null && isAimless
+    ? (furthestOff(asked.state) ?? verdict)
+    : verdict;
+}
+
+const AIMLESS: ReadonlySet<Refused['reason']> = new Set<Refused['reason']>([
+  'noTargetKnown',
+  'whichQuantity',
+]);
+
+/** In the order that gauges are read; the box is told by itself. */
+const HAVE_TARGETS: readonly AnswerableId[] = [
+  'headPressure',
+  'suctionPressure',
+  'superheat',
+  'subcooling',
+  'boxTemp',
+];
+
+/** The first that is outside its band, else the first that can be told. */
+function furthestOff(state: VisitState): Verdict | null {
+  const known = HAVE_TARGETS.map((about) => comparisonOf(about, state)).filter(
+    (verdict) => verdict.kind === 'known',
+  );
+  return known.find(isOutside) ?? known[0] ?? null;
+}
+
+const isOutside = (known: Known): boolean =>
+  known.answer === 'compare' &&
+  known.direction !== 'on' &&
+  !(
+    known.low !== undefined &&
+    known.high !== undefined &&
+    known.measured >= known.low &&
+    known.measured <= known.high
+  );
+
 /** The quantity asked about; for "that", the first of those spoken of that can be answered, or asked for. */
 function firstKnown(about: AnswerableId | null, { state, memory }: Asked, find: Find): Verdict {
   const meant = about === null ? spokenOf(state, memory.lastAnswer) : [about];
   const verdicts = meant.map((one) => find(one, state));
   const best = (kind: Verdict['kind']): Verdict | undefined =>
     verdicts.find((verdict) => verdict.kind === kind);
-  return best('known') ?? best('needs') ?? best('refused') ?? WHICH;
+  const reasoned = verdicts.find(
+    (verdict) => verdict.kind === 'refused' && !AIMLESS.has(verdict.reason),
+  );
+  return best('known') ?? best('needs') ?? reasoned ?? best('refused') ?? WHICH;
 }
 
 const WHICH: Refused = { kind: 'refused', about: null, reason: 'whichQuantity' };
@@ -322,7 +365,11 @@ function beforeAfterOf(state: VisitState): Verdict {
   if (moved.length === 0) return NEEDS_AFTER;
   // A voltage traced the fault: that nobody took it again is no gap in the record.
   const blank = lines.filter(
-    (line) => line.after === null && !line.isWorked && line.place === null,
+    (line) =>
+      line.after === null &&
+      !line.isWorked &&
+      line.place === null &&
+      isToReadAgain(line.about, state),
   );
   const rows = [...moved, ...blank];
   return { ...READ, answer: 'beforeAfter', rows: rows.map(toRow) };

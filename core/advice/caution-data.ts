@@ -104,6 +104,11 @@ export const CAUTIONS: Record<CautionId, CautionData> = {
       'A line colder than dew means liquid, a wrong refrigerant, a gauge off, or a clamp that does not touch the pipe.',
     source: CUSTOM,
   },
+  liquidAboveBubble: {
+    detail:
+      'A liquid line warmer than bubble means vapour in it, a wrong refrigerant, a gauge off, or a clamp that reads the air.',
+    source: CUSTOM,
+  },
   brazing: {
     detail:
       'Recover, sweep with nitrogen as a vented trickle and never as a sealed pressure, keep it flowing while brazing. Regulator with relief; never oxygen. Fumes of burnt refrigerant are poisonous.',

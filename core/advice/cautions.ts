@@ -4,9 +4,12 @@ import type { PartId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isAltered } from '../visit/alterations.ts';
 import { chargeBalance } from '../visit/charge-balance.ts';
+import { lastChange } from '../visit/changes.ts';
 import { leftOpen } from '../visit/left-open.ts';
 import { hasBaseline } from '../visit/baseline.ts';
 import type { VisitState } from '../visit/state.ts';
+import { isNewer } from '../visit/views.ts';
+import { currentReading } from './current.ts';
 import { dischargeIsShut, isUnderVacuum, liquidIsTrapped } from './hazards.ts';
 import { isGrounded } from './grounded.ts';
 import { measured } from './measured.ts';
@@ -58,6 +61,8 @@ const hasFilled = ({ readings }: VisitState): boolean =>
 
 /** Hazards that can go and come back within one visit. */
 export const COMES_BACK: ReadonlySet<CautionId> = new Set<CautionId>([
+  'flashGas',
+  'liquidAboveBubble',
   'frontSeatedDischarge',
   'trappedLiquid',
   'openUnderVacuum',
@@ -131,14 +136,33 @@ function nearZero(state: VisitState): readonly CautionId[] {
   return (['superheat', 'subcooling'] as const).flatMap((about) => {
     const found = measured(about, state);
     if (found.kind === 'needs') return [];
-    return (found.cautions ?? []).filter((id) => NEAR_ZERO.has(id));
+    return (found.cautions ?? []).filter(
+      (id) => NEAR_ZERO.has(id) && (id !== 'liquidAboveBubble' || !isHeadAlone(state)),
+    );
   });
+}
+
+/** A head that was only read once more, as one does with the unit standing, belongs to no line of before. */
+function isHeadAlone(state: VisitState): boolean {
+  const [head, line] = [
+    currentReading(state, 'headPressure'),
+    currentReading(state, 'liquidLineTemp'),
+  ];
+  if (!head || !line || !isNewer(state, head.id, line.id) || head.at === line.at) return false;
+  const since = lastChange(state)?.id;
+  return state.readings.some(
+    ({ id, reading }) =>
+      reading.quantity === 'headPressure' &&
+      id !== head.id &&
+      (since === undefined || isNewer(state, id, since)),
+  );
 }
 
 const NEAR_ZERO: ReadonlySet<CautionId> = new Set<CautionId>([
   'liquidMayReturn',
   'flashGas',
   'wetOrWrongRefrigerant',
+  'liquidAboveBubble',
 ]);
 
 const SAFETIES: ReadonlySet<PartId> = new Set<PartId>([

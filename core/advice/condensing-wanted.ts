@@ -13,6 +13,7 @@ import {
 import { HEAD_CONTROLS, type EquipmentId } from '../terms/names.ts';
 import { degreesF, differenceF, type Temperature } from '../units/quantity-values.ts';
 import type { VisitState } from '../visit/state.ts';
+import { isFreezer, isRemote } from '../visit/unit-kind.ts';
 import {
   aimpoint,
   assumedInput,
@@ -66,21 +67,20 @@ function byWater(state: VisitState): Found<Aimpoint> {
 /** On a roof the air at the coil may be this much hotter than the day (common practice). */
 const ROOF_GAIN = differenceF(5);
 
-/** A condenser apart from its box is sized as a remote one, for a freezer closer still. */
+/** A condenser apart from its box is sized as a remote one, for a freezer closer still; one in it as a reach-in's. */
 export function splitClass(equipment: EquipmentId, { unit }: VisitState): EquipmentId {
-  if (unit.condenser !== 'remote' || equipment === 'walkInFreezer') return equipment;
-  return 'remoteCondensingUnit';
+  if (unit.condensingUnit === 'selfContained') return 'reachIn';
+  if (!isRemote(unit)) return equipment;
+  return isFreezer(unit) ? 'walkInFreezer' : 'remoteCondensingUnit';
 }
 
 /** The air entering the coil; for a remote condenser, for want of it, the outdoor temperature. */
 function airOf(
   state: VisitState,
 ): Found<{ readonly air: Temperature; readonly basis: TargetBasis }> {
-  const { condenser, equipment } = state.unit;
-  const isOutside = condenser === 'remote' || equipment === 'remoteCondensingUnit';
   const hasOnlyOutdoor =
     currentReading(state, 'ambientTemp') === null && currentReading(state, 'outdoorTemp') !== null;
-  return isOutside && hasOnlyOutdoor
+  return isRemote(state.unit) && hasOnlyOutdoor
     ? andThen(temperatureOf(state, 'outdoorTemp'), (air) =>
         worked({ air, basis: 'outdoorPlusSplit' }),
       )

@@ -22,6 +22,7 @@ import {
 } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { VisitState } from '../visit/state.ts';
+import { kindOf } from '../visit/unit-kind.ts';
 import { amountOf, type ReadingEntry } from '../visit/views.ts';
 import { needing, worked, type Found } from './found.ts';
 import { localAirInput, localAir } from './local-air.ts';
@@ -108,8 +109,8 @@ export function refrigerantOf({ unit: { refrigerant } }: VisitState): Found<Refr
   return stated('refrigerant', refrigerant);
 }
 
-export function equipmentOf({ unit: { equipment } }: VisitState): Found<EquipmentId> {
-  return stated('equipment', equipment);
+export function equipmentOf({ unit }: VisitState): Found<EquipmentId> {
+  return stated('equipment', kindOf(unit));
 }
 
 export function meteringOf({ unit: { metering } }: VisitState): Found<MeteringId> {

@@ -99,7 +99,7 @@ export function calculated<Value>(
     case 'belowZeroSubcooling': {
       const { value, unit } = outcome;
       const shown = fromBase(value, SHOWN_UNITS[state.settings.units].temperatureDifference);
-      const cautions = outcome.reason === 'belowZeroSuperheat' ? WET : [];
+      const cautions = outcome.reason === 'belowZeroSuperheat' ? WET : ABOVE_BUBBLE;
       return {
         kind: 'refused',
         about: null,
@@ -124,6 +124,7 @@ export function calculated<Value>(
 }
 
 const WET: readonly CautionId[] = ['wetOrWrongRefrigerant'];
+const ABOVE_BUBBLE: readonly CautionId[] = ['liquidAboveBubble'];
 
 function shownLimit(
   { value, unit }: Amount,

@@ -16,7 +16,7 @@ import { deviationNow } from './compare.ts';
 import { differenceUnit } from './deviation.ts';
 import { measured } from './measured.ts';
 import { wanted, type Wanted } from './targets.ts';
-import type { BeforeAfterRow, Deviation, ReadRow } from './verdict.ts';
+import type { BeforeAfterRow, Deviation, ReadRow, Refused } from './verdict.ts';
 
 /** One line of the ledger: before, since, and what it should be as things now stand. */
 export interface SheetLine extends BeforeAfterRow {
@@ -64,13 +64,27 @@ function shownAmount(entry: ReadingEntry | null, state: VisitState): Amount | nu
 function workedLine(about: AnswerableId, state: VisitState): readonly SheetLine[] {
   const value = (...phases: readonly Phase[]): Amount | null => {
     const column = only(state, phases);
-    const found = isStandingStill(column) ? null : measured(about, column);
-    return found?.kind === 'known' ? found.value : null;
+    return isStandingStill(column) ? null : workedIn(about, column);
   };
   const after = value('after') ?? value('work', 'after');
   const line = lineOf({ about, place: null }, { before: value('before'), after }, state);
   return line ? [{ ...line, isWorked: true }] : [];
 }
+
+/** Of the newest readings that belong together: a head read once more leaves the liquid line with the one before. */
+function workedIn(about: AnswerableId, column: VisitState): Amount | null {
+  const found = measured(about, column);
+  if (found.kind === 'known') return found.value;
+  if (found.kind === 'refused') return belowZero(found);
+  if (!OF_TWO.has(about) || column.readings.length === 0) return null;
+  return workedIn(about, { ...column, readings: column.readings.slice(0, -1) });
+}
+
+const OF_TWO: ReadonlySet<AnswerableId> = new Set<AnswerableId>(['superheat', 'subcooling']);
+
+/** A liquid line above bubble is what the sheet is looked at for: it stands there as it was read. */
+const belowZero = (refused: Refused): Amount | null =>
+  refused.reason === 'belowZeroSubcooling' ? { value: refused.value, unit: refused.unit } : null;
 
 /** Condensing below the air it gives its heat to: it stands, and its pressures say nothing of split or superheat. */
 function isStandingStill(state: VisitState): boolean {

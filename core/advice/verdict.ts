@@ -440,6 +440,7 @@ export interface Needs {
 export type CautionId =
   | Caution
   | 'wetOrWrongRefrigerant'
+  | 'liquidAboveBubble'
   | 'brazing'
   | 'openingTheSystem'
   | 'noVenting'

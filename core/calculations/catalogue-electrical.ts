@@ -7,7 +7,15 @@ import { answer, both, plain } from './catalogue-entry.ts';
 import type { Entry } from './catalogue-entry.ts';
 import { needBase, needChoice } from './catalogue-inputs.ts';
 import type { InputValues } from './catalogue-inputs.ts';
-import { choice, counted, current, optional, resistance, voltage } from './catalogue-keys.ts';
+import {
+  choice,
+  counted,
+  current,
+  optional,
+  power as powerKey,
+  resistance,
+  voltage,
+} from './catalogue-keys.ts';
 import { other } from './catalogue-sourced.ts';
 import {
   CURRENT_IMBALANCE_LIMIT,
@@ -18,6 +26,7 @@ import {
 } from './electrical-defaults.ts';
 import { heaterCurrent, heaterCurrentFormula } from './heaters.ts';
 import { heaterPower, heaterPowerFormula } from './heaters.ts';
+import { heaterResistance, heaterResistanceFormula } from './heaters.ts';
 import { currentImbalance, currentImbalanceFormula } from './imbalance.ts';
 import { imbalanceDerating, imbalanceDeratingFormula } from './imbalance.ts';
 import { imbalanceHeating, imbalanceHeatingFormula } from './imbalance.ts';
@@ -211,6 +220,18 @@ export const LOAD_ENTRIES: readonly Entry[] = [
     run: (inputs) =>
       plain(
         heaterPower({ voltage: volts(inputs, 'voltage'), resistance: ohms(inputs, 'resistance') }),
+      ),
+  },
+  {
+    formula: heaterResistanceFormula,
+    keys: [voltage('voltage'), powerKey('power')],
+    units: both('ohm'),
+    run: (inputs) =>
+      plain(
+        heaterResistance({
+          voltage: volts(inputs, 'voltage'),
+          power: values.power(needBase(inputs, 'power')),
+        }),
       ),
   },
 ];

@@ -67,6 +67,7 @@ export const temperatureDifference = (name: string): Key => amount(name, ['tempe
 export const mass = (name: string): Key => amount(name, ['mass']);
 export const voltage = (name: string): Key => amount(name, ['voltage']);
 export const current = (name: string): Key => amount(name, ['current']);
+export const power = (name: string): Key => amount(name, ['power']);
 export const resistance = (name: string): Key => amount(name, ['resistance']);
 export const capacitance = (name: string): Key => amount(name, ['capacitance']);
 export const length = (name: string): Key => amount(name, ['length']);

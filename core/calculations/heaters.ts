@@ -1,4 +1,4 @@
-import { current, power } from '../units/quantity-values.ts';
+import { current, power, resistance } from '../units/quantity-values.ts';
 import type { Current, Power, Resistance, Voltage } from '../units/quantity-values.ts';
 import { known, refused } from './calculated.ts';
 import type { Calculated } from './calculated.ts';
@@ -21,6 +21,15 @@ export function heaterCurrent({ voltage, resistance }: Heater): Calculated<Curre
 export function heaterPower({ voltage, resistance }: Heater): Calculated<Power> {
   if (!(voltage > 0 && resistance > 0)) return refused('notPositive');
   return known(power(voltage ** 2 / resistance), 'deadAndDisconnected');
+}
+
+/** What it should read cold, by what is printed on it. */
+export function heaterResistance(rated: {
+  readonly voltage: Voltage;
+  readonly power: Power;
+}): Calculated<Resistance> {
+  if (!(rated.voltage > 0 && rated.power > 0)) return refused('notPositive');
+  return known(resistance(rated.voltage ** 2 / rated.power), 'deadAndDisconnected');
 }
 
 const SYMBOLS = symbols(
@@ -60,6 +69,26 @@ export const heaterPowerFormula: Formula = {
     gives: { value: 4500, unit: 'W' },
     within: 0.5,
     source: `${SOURCE}: 12.8 Ω, 4,500 W at 240 V`,
+    standing: 'published',
+  },
+};
+
+export const heaterResistanceFormula: Formula = {
+  id: 'heaterResistance',
+  name: 'heater resistance',
+  equation: 'R = V² / P',
+  symbols: symbols(
+    ['V', 'voltage that the heater is rated at', 'V'],
+    ['P', 'what the heater is rated to give', 'W'],
+  ),
+  range: RANGE,
+  source: SOURCE,
+  standing: 'published',
+  example: {
+    inputs: { voltage: '240V', power: '4500W' },
+    gives: { value: 12.8, unit: 'ohm' },
+    within: 0.005,
+    source: `${SOURCE}: 4,500 W, 12.8 Ω at 240 V`,
     standing: 'published',
   },
 };

@@ -10,6 +10,8 @@ export interface Context {
   readonly units: UnitSystem;
   readonly refrigerant: RefrigerantId | null;
   readonly equipment: EquipmentId | null;
+  /** Its condenser stands apart from its box. */
+  readonly isRemote: boolean;
   /** The quantity the product has just asked for: a bare number answers it. */
   readonly asked: QuantityId | null;
   /** What the last sentence asked about: a bare number behind it may be its value, and is asked about. */
@@ -44,6 +46,7 @@ export const EMPTY_CONTEXT: Context = {
   units: 'us',
   refrigerant: null,
   equipment: null,
+  isRemote: false,
   asked: null,
   askedAbout: null,
   askedPlace: null,

@@ -2,6 +2,7 @@ import type { Data, Tags } from '../grammar/nodes.ts';
 import { CAUSES } from '../terms/causes.ts';
 import {
   EQUIPMENT,
+  type EquipmentId,
   FINDING_STATES,
   METERING_DEVICES,
   PARTS,
@@ -39,15 +40,41 @@ export const plateItemId = idIn(PLATE_ITEM_NAMES);
 export function equipmentFact(tags: Tags, words: string): Fact | null {
   const value = equipmentId(tags['equipment']);
   if (value === null) return null;
+  if (value === 'remoteCondensingUnit') return { fact: 'condensingUnit', value: 'remote', words };
   const doors = numberIn(tagsIn(tags['doors'])?.['number']);
-  const freezer = value !== 'walkInFreezer' && /\b(?:freezers?|frozen|ice cream)\b/i.test(words);
+  const freezer = EITHER.includes(value) ? freezerIn(words) : null;
   return {
     fact: 'equipment',
     value,
     ...(doors === null ? {} : { doors }),
-    ...(freezer ? { freezer } : {}),
+    ...(freezer === null ? {} : { freezer }),
     words,
   };
+}
+
+/** The class of the box and, where the words say so, that all of it stands in one piece. */
+export function boxFacts(tags: Tags, words: string): readonly Fact[] {
+  const box = equipmentFact(tags, words);
+  if (box === null) return [];
+  return SELF_CONTAINED.test(words) ? [box, selfContainedAs(words)] : [box];
+}
+
+const SELF_CONTAINED = /\bself[- ]contained\b/i;
+
+export const selfContainedAs = (words: string): Fact => ({
+  fact: 'condensingUnit',
+  value: 'selfContained',
+  words,
+});
+
+const EITHER: readonly EquipmentId[] = ['reachIn', 'prepTable', 'displayCase'];
+
+/** Whether the words call it a freezer or a cooler, where they call it either. */
+function freezerIn(words: string): boolean | null {
+  if (/\b(?:freezers?|frozen|ice cream|low temp)\b/i.test(words)) return true;
+  return /\b(?:coolers?|fridges?|refrigerators?|medium temp|med temp)\b/i.test(words)
+    ? false
+    : null;
 }
 export const meteringId = idIn(METERING_DEVICES);
 export const sightGlassId = idIn(SIGHT_GLASS_STATES);

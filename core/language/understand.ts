@@ -1,4 +1,5 @@
 import type { Context } from './context.ts';
+import { keepFreezer } from './settle/bare-walk-in.ts';
 import { settleCorrections } from './settle/corrections.ts';
 import { doubtful } from './settle/doubts.ts';
 import { doneToNothing, settleIts } from './settle/its.ts';
@@ -32,6 +33,7 @@ export function understand(text: string, context: Context): Utterance {
     addUnread(all, items === parsed.items ? parsed : { ...parsed, items });
   }
   if (all.remarks.length > 0) advise(all);
+  if (all.facts.length > 0) keepFreezer(all, context);
   if (all.readings.length > 0) putInDoubt(all, context);
   return all;
 }

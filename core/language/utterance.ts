@@ -3,6 +3,7 @@ import type { MonthId, PeriodId, WeekdayId } from '../terms/calendar.ts';
 import type { JudgedId } from '../terms/judged.ts';
 import type {
   CondenserId,
+  CondensingUnitId,
   EquipmentId,
   FindingStateId,
   HeadControlId,
@@ -67,6 +68,7 @@ export type Fact = { readonly words: string } & (
   | { readonly fact: 'metering'; readonly value: MeteringId }
   | { readonly fact: 'sightGlass'; readonly value: SightGlassId }
   | { readonly fact: 'condenser'; readonly value: CondenserId }
+  | { readonly fact: 'condensingUnit'; readonly value: CondensingUnitId }
   | { readonly fact: 'headControl'; readonly value: HeadControlId }
   /** What the technician holds to be wrong. */
   | { readonly fact: 'cause'; readonly value: CauseId }
@@ -77,8 +79,8 @@ export type Fact = { readonly words: string } & (
       readonly fact: 'equipment';
       readonly value: EquipmentId;
       readonly doors?: number;
-      /** It keeps things frozen, where the kind itself does not say so. */
-      readonly freezer?: true;
+      /** Whether it keeps things frozen, where the words say so and the kind itself does not. */
+      readonly freezer?: boolean;
     }
   | {
       readonly fact: 'nameplate';

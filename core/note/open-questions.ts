@@ -6,6 +6,7 @@ import { leftOpen } from '../visit/left-open.ts';
 import { hasBaseline } from '../visit/baseline.ts';
 import type { VisitState } from '../visit/state.ts';
 import { isAltered } from '../visit/alterations.ts';
+import { isToReadAgain } from '../visit/to-read-again.ts';
 import { isCompared, sheetRows } from '../visit/views.ts';
 import { circuitLines } from './circuit.ts';
 import { listed, nameWritten, sentence, valueWritten } from './wording.ts';
@@ -49,7 +50,10 @@ function missingAfterLines(state: VisitState): readonly string[] {
   if (!isAltered(state)) return [];
   const blank = sheetRows(state).filter(({ before, after }) => before !== null && after === null);
   const names = blank
-    .filter(({ quantity, place }) => place === null && isCompared(quantity))
+    .filter(
+      ({ quantity, place }) =>
+        place === null && isCompared(quantity) && isToReadAgain(quantity, state),
+    )
     .map(({ quantity, place }) => nameWritten({ quantity, place }));
   return names.length === 0 ? [] : [sentence(`Not read again after the work: ${listed(names)}`)];
 }

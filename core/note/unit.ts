@@ -1,6 +1,12 @@
 import type { NameplateItem } from '../language/utterance.ts';
 import { figureText, weightText } from '../replies/amounts.ts';
-import { CONDENSERS, equipmentName, HEAD_CONTROLS, METERING_DEVICES } from '../terms/names.ts';
+import {
+  CONDENSERS,
+  CONDENSING_UNITS,
+  equipmentName,
+  HEAD_CONTROLS,
+  METERING_DEVICES,
+} from '../terms/names.ts';
 import { QUANTITIES, SETTINGS } from '../terms/quantities.ts';
 import type { Amount } from '../units/amount.ts';
 import type { VisitState } from '../visit/state.ts';
@@ -20,12 +26,15 @@ export function unitLines(state: VisitState): readonly string[] {
 }
 
 function kindLines({ unit }: VisitState): readonly string[] {
-  const { equipment, freezer, doors, metering, condenser, headControl } = unit;
+  const { equipment, freezer, doors, metering, condenser, condensingUnit, headControl } = unit;
+  // A remote condensing unit has its condenser with it.
+  const isSaid = condenser === 'remote' && condensingUnit === 'remote';
   const counted = doors === null ? '' : `${doors}-door `;
   const kind = [
     ...(equipment === null ? [] : [`${counted}${equipmentName(equipment, freezer)}`]),
+    ...(condensingUnit === null ? [] : [CONDENSING_UNITS[condensingUnit]]),
     ...(metering === null ? [] : [METERING_DEVICES[metering]]),
-    ...(condenser === null ? [] : [CONDENSERS[condenser]]),
+    ...(condenser === null || isSaid ? [] : [CONDENSERS[condenser]]),
     ...(headControl === null ? [] : [HEAD_CONTROLS[headControl]]),
   ];
   return kind.length === 0 ? [] : [sentence(kind.join(', '))];

@@ -2,6 +2,7 @@ import type { Members } from '../advice/by-kind.ts';
 import type { Fact, NameplateItem } from '../language/utterance.ts';
 import {
   CONDENSERS,
+  CONDENSING_UNITS,
   equipmentName,
   FINDING_STATES,
   HEAD_CONTROLS,
@@ -127,6 +128,7 @@ const FACT_WORDED: FactWorded = {
   chargeDoubt: ({ value }) => plain(`the charge is ${CHARGE_DOUBTS[value]}`),
   sightGlass: ({ value }) => plain(`sight glass ${SIGHT_GLASS_STATES[value]}`),
   condenser: ({ value }) => plain(CONDENSERS[value]),
+  condensingUnit: ({ value }) => plain(CONDENSING_UNITS[value]),
   headControl: ({ value }) => plain(HEAD_CONTROLS[value]),
   equipment: ({ value, doors, freezer = false }) =>
     doors === undefined

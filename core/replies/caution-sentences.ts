@@ -31,6 +31,8 @@ export const CAUTION_SENTENCES: Record<CautionId, string> = {
   neverOverfill: 'Never overfill a cylinder: go by its own plate, on a scale.',
   wetOrWrongRefrigerant:
     'The line is colder than the pressure allows: check the instruments and the refrigerant, and take it that liquid is coming back.',
+  liquidAboveBubble:
+    'The liquid line is warmer than the head allows: check the clamp, the gauge and the refrigerant. If they are right, it carries vapour.',
   brazing:
     'No flame until the refrigerant is recovered and nitrogen is trickling through an open end.',
   openingTheSystem:

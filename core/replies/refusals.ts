@@ -224,4 +224,5 @@ const AT_A_PLACE: ReadonlySet<Needs['need']> = new Set<Needs['need']>([
   'resistance',
   'insulationResistance',
   'capacitance',
+  'power',
 ]);

@@ -197,6 +197,13 @@ export type EquipmentId = keyof typeof EQUIPMENT;
 export const equipmentName = (id: EquipmentId, isFreezer: boolean): string =>
   isFreezer ? `${EQUIPMENT[id]} freezer` : EQUIPMENT[id];
 
+/** Where the compressor and the condenser stand: apart from the box that they serve, or in it. */
+export const CONDENSING_UNITS = {
+  remote: 'remote condensing unit',
+  selfContained: 'self-contained',
+} as const;
+export type CondensingUnitId = keyof typeof CONDENSING_UNITS;
+
 export const METERING_DEVICES = {
   txv: 'thermostatic expansion valve',
   capTube: 'capillary tube',

@@ -4,6 +4,7 @@ import type { PartId } from '../terms/names.ts';
 import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../terms/quantities.ts';
 import type { VisitEvent } from '../visit/events.ts';
 import type { VisitState } from '../visit/state.ts';
+import { isRemote, kindOf } from '../visit/unit-kind.ts';
 import { latestAmount, openQuestion, type OpenQuestion } from '../visit/views.ts';
 
 /** What the visit so far lends to the reading of the next sentence. */
@@ -11,7 +12,8 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
   return {
     units: state.settings.units,
     refrigerant: state.unit.refrigerant,
-    equipment: state.unit.equipment,
+    equipment: kindOf(state.unit),
+    isRemote: isRemote(state.unit),
     asked: state.wanted,
     askedAbout: askedAbout(state),
     askedPlace: state.wantedPlace,

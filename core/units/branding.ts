@@ -11,6 +11,7 @@ import {
   gaugePressure,
   length,
   mass,
+  power,
   ratio,
   resistance,
   temperature,
@@ -26,6 +27,7 @@ import type {
   GaugePressure,
   Length,
   Mass,
+  Power,
   Ratio,
   Resistance,
   Temperature,
@@ -49,6 +51,7 @@ export const toVoltage = edge<Voltage>('voltage', voltage);
 export const toCurrent = edge<Current>('current', current);
 export const toResistance = edge<Resistance>('resistance', resistance);
 export const toCapacitance = edge<Capacitance>('capacitance', capacitance);
+export const toPower = edge<Power>('power', power);
 export const toFrequency = edge<Frequency>('frequency', frequency);
 export const toMass = edge<Mass>('mass', mass);
 export const toDuration = edge<Duration>('duration', duration);

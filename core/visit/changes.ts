@@ -11,6 +11,8 @@ export interface Change {
   readonly at: number;
   readonly of: 'work' | 'charge' | 'setting' | 'restart';
   readonly part: PartId | null;
+  /** Refrigerant moved or a valve turned: two of them at once, and nobody can tell which did what. */
+  readonly isTuning: boolean;
 }
 
 const CHANGES_NOTHING: ReadonlySet<WorkKindId> = new Set<WorkKindId>(['leakCheck', 'pressureTest']);
@@ -35,16 +37,30 @@ export function lastChange(state: VisitState): Change | null {
   return changes(state).at(-1) ?? null;
 }
 
+const TUNED: ReadonlySet<PartId> = new Set<PartId>([
+  'expansionValve',
+  'evaporatorPressureRegulator',
+  'headPressureValve',
+]);
+const isTuned = ({ did, part }: Work): boolean =>
+  did === 'adjust' && part !== null && TUNED.has(part);
+
 function workOf({ work }: VisitState): readonly Change[] {
   return work
     .filter((entry) => changesTheUnit(entry.work))
-    .map(({ id, at, work: { part } }) => ({ id, at, of: 'work', part }));
+    .map(({ id, at, work }) => ({ id, at, of: 'work', part: work.part, isTuning: isTuned(work) }));
 }
 
 function chargeOf({ readings }: VisitState): readonly Change[] {
   return readings
     .filter(({ reading }) => CHARGE.has(reading.quantity))
-    .map(({ id, at }) => ({ id, at, of: 'charge', part: null }));
+    .map(({ id, at, reading: { value } }) => ({
+      id,
+      at,
+      of: 'charge',
+      part: null,
+      isTuning: value !== 0,
+    }));
 }
 
 /** A setting read for the first time is only read. */
@@ -55,7 +71,7 @@ function settingsOf({ readings }: VisitState): readonly Change[] {
       .slice(0, index)
       .findLast(({ reading }) => reading.quantity === quantity);
     const isSetAnew = earlier !== undefined && earlier.reading.value !== value;
-    return isSetAnew ? [{ id, at, of: 'setting' as const, part: null }] : [];
+    return isSetAnew ? [{ id, at, of: 'setting' as const, part: null, isTuning: false }] : [];
   });
 }
 
@@ -64,6 +80,6 @@ function restartsOf({ findings }: VisitState): readonly Change[] {
     if (part !== 'compressor' || state !== 'running') return [];
     const earlier = findings.slice(0, index).findLast(({ finding }) => finding.part === part);
     const stood = earlier?.finding.state === 'notRunning' || earlier?.finding.state === 'tripped';
-    return stood ? [{ id, at, of: 'restart' as const, part }] : [];
+    return stood ? [{ id, at, of: 'restart' as const, part, isTuning: false }] : [];
   });
 }

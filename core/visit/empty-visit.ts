@@ -12,6 +12,7 @@ const NO_FACTS: UnitFacts = {
   chargeDoubt: null,
   sightGlass: null,
   condenser: null,
+  condensingUnit: null,
   headControl: null,
   name: null,
   site: null,

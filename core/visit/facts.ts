@@ -1,4 +1,5 @@
 import type { Fact } from '../language/utterance.ts';
+import type { CondenserId, CondensingUnitId } from '../terms/names.ts';
 import type { UnitFacts } from './state.ts';
 
 /** What a fact changes about the unit: the last word on each thing holds. */
@@ -17,16 +18,13 @@ export function applyFact(unit: UnitFacts, fact: Fact): UnitFacts {
     case 'sightGlass':
       return { ...unit, sightGlass: fact.value };
     case 'condenser':
-      return { ...unit, condenser: fact.value };
+      return withCondenser(unit, fact.value);
+    case 'condensingUnit':
+      return withCondensingUnit(unit, fact.value);
     case 'headControl':
       return { ...unit, headControl: fact.value };
     case 'equipment':
-      return {
-        ...unit,
-        equipment: fact.value,
-        freezer: fact.freezer ?? false,
-        doors: fact.doors ?? unit.doors,
-      };
+      return withBox(unit, fact);
     case 'nameplate':
       return {
         ...unit,
@@ -37,6 +35,30 @@ export function applyFact(unit: UnitFacts, fact: Fact): UnitFacts {
     case 'site':
       return { ...unit, site: fact.value };
   }
+}
+
+/** Of another class nothing is known yet; of the same one, what does not say otherwise leaves a freezer a freezer. */
+function withBox(unit: UnitFacts, fact: Extract<Fact, { fact: 'equipment' }>): UnitFacts {
+  // Logs of before the condensing unit was a fact of its own.
+  if (fact.value === 'remoteCondensingUnit') return withCondensingUnit(unit, 'remote');
+  const isSame = fact.value === unit.equipment;
+  return {
+    ...unit,
+    equipment: fact.value,
+    freezer: fact.freezer ?? (isSame && unit.freezer),
+    doors: fact.doors ?? unit.doors,
+  };
+}
+
+/** What stands in the box has no condenser apart from it, and the other way round: the last word holds. */
+function withCondensingUnit(unit: UnitFacts, condensingUnit: CondensingUnitId): UnitFacts {
+  const isDenied = condensingUnit === 'selfContained' && unit.condenser === 'remote';
+  return { ...unit, condensingUnit, condenser: isDenied ? null : unit.condenser };
+}
+
+function withCondenser(unit: UnitFacts, condenser: CondenserId): UnitFacts {
+  const isDenied = condenser === 'remote' && unit.condensingUnit === 'selfContained';
+  return { ...unit, condenser, condensingUnit: isDenied ? null : unit.condensingUnit };
 }
 
 /** A name settles what it is; what was mixed stays mixed. */

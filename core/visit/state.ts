@@ -9,6 +9,7 @@ import type {
 } from '../language/utterance.ts';
 import type {
   CondenserId,
+  CondensingUnitId,
   EquipmentId,
   HeadControlId,
   MeteringId,
@@ -92,6 +93,7 @@ export interface Timer {
 export interface UnitFacts {
   readonly refrigerant: RefrigerantId | null;
   readonly metering: MeteringId | null;
+  /** The class of the box: what is known of a unit by its condensing unit alone stands in `condensingUnit`. */
   readonly equipment: EquipmentId | null;
   /** A kind that may be either is known to be a freezer. */
   readonly freezer: boolean;
@@ -102,6 +104,7 @@ export interface UnitFacts {
   readonly chargeDoubt: ChargeDoubtId | null;
   readonly sightGlass: SightGlassId | null;
   readonly condenser: CondenserId | null;
+  readonly condensingUnit: CondensingUnitId | null;
   readonly headControl: HeadControlId | null;
   readonly name: string | null;
   readonly site: string | null;

@@ -3,6 +3,7 @@ import { MONTHS, PERIODS, WEEKDAYS } from '../terms/calendar.ts';
 import { JUDGED } from '../terms/judged.ts';
 import {
   CONDENSERS,
+  CONDENSING_UNITS,
   EQUIPMENT,
   FINDING_STATES,
   HEAD_CONTROLS,
@@ -34,6 +35,7 @@ export const causeSchema = idOf(CAUSES);
 export const equipmentSchema = idOf(EQUIPMENT);
 export const meteringSchema = idOf(METERING_DEVICES);
 export const condenserSchema = idOf(CONDENSERS);
+export const condensingUnitSchema = idOf(CONDENSING_UNITS);
 export const headControlSchema = idOf(HEAD_CONTROLS);
 export const judgedSchema = idOf(JUDGED);
 export const sightGlassSchema = idOf(SIGHT_GLASS_STATES);

@@ -5,6 +5,7 @@ import {
   amountSchema,
   answerableSchema,
   condenserSchema,
+  condensingUnitSchema,
   causeSchema,
   chargeDoubtSchema,
   equipmentSchema,
@@ -67,12 +68,13 @@ export const factSchema = z.discriminatedUnion('fact', [
   z.strictObject({ fact: z.literal('metering'), value: meteringSchema, words }),
   z.strictObject({ fact: z.literal('sightGlass'), value: sightGlassSchema, words }),
   z.strictObject({ fact: z.literal('condenser'), value: condenserSchema, words }),
+  z.strictObject({ fact: z.literal('condensingUnit'), value: condensingUnitSchema, words }),
   z.strictObject({ fact: z.literal('headControl'), value: headControlSchema, words }),
   z.strictObject({
     fact: z.literal('equipment'),
     value: equipmentSchema,
     doors: z.number().exactOptional(),
-    freezer: z.literal(true).exactOptional(),
+    freezer: z.boolean().exactOptional(),
     words,
   }),
   z.strictObject({

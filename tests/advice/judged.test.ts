@@ -191,6 +191,31 @@ describe('judged by published numbers', () => {
     expect(judge('defrostHeater', cold, drawing(0))).toMatchObject({ finding: 'noCurrent' });
   });
 
+  // The same handbook: 4,500 W at 240 V are 12.8 Ω and 18.75 A; on 208 V the same ohms draw 208 / 12.8 = 16.25 A.
+  it('a heater by its watts, before it is read, and asks for them where nothing is told', () => {
+    const watts = readings(at('power', 'defrostHeater', 4500, 'W'));
+    const rated = plate('voltage', 240, 'V');
+    expect(judge('defrostHeater', watts, rated)).toMatchObject({
+      finding: 'byRating',
+      value: near(12.8, 2),
+      limit: { value: near(18.75, 2), unit: 'A' },
+      cautions: including('deadAndDisconnected'),
+    });
+    expect(text('defrostHeater', watts, rated)).toMatch(/^About 12\.8 Ω cold and 18\.75 A running/);
+    const low = readings(at('voltage', 'defrostHeater', 208, 'V'));
+    expect(judge('defrostHeater', watts, rated, low)).toMatchObject({
+      value: near(12.8, 2),
+      limit: { value: near(16.25, 2), unit: 'A' },
+    });
+    const broken = readings(open('resistance', 'defrostHeater'));
+    expect(judge('defrostHeater', broken, rated)).toMatchObject({
+      kind: 'needs',
+      need: 'power',
+      place: 'defrostHeater',
+    });
+    expect(judge('defrostHeater', watts)).toMatchObject({ need: 'nameplateVoltage' });
+  });
+
   it('a plate’s amps are a ceiling, and four times them a rotor that does not turn', () => {
     const amps = (value: number) => [
       plate('ratedLoadAmps', 6, 'A'),

@@ -306,6 +306,15 @@ const HEATERS = [
       standing: 'published',
     },
   ]),
+  ...checksOf('heaterResistance', [
+    {
+      inputs: { voltage: '240V', power: '5500W' },
+      gives: { value: 10.47, unit: 'ohm' },
+      within: 0.005,
+      source: `${BY_HAND}: 240² / 5,500`,
+      standing: 'computed',
+    },
+  ]),
   ...checksOf('heaterCurrent', [
     {
       inputs: { voltage: '208V', resistance: '12.8ohm' },

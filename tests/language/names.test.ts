@@ -9,7 +9,7 @@ const NAMES = {
   places:
     '@highPressureSwitch @lowPressureSwitch @contactor @lineSide @loadSide @compressor @condenserFan @evaporatorFan @temperatureControl @defrostTimer @overload @startRelay @startCapacitor @runCapacitor @liquidLineSolenoid @doorSwitch @commonStart @commonRun @runStart @commonGround @startGround @runGround @lineOne @lineTwo @lineThree @lineOneTwo @lineTwoThree @lineOneThree',
   facts:
-    'refrigerant metering sightGlass equipment nameplate unit site txv capTube eev orifice clear bubbling empty reachIn walkInCooler walkInFreezer prepTable displayCase iceMachine remoteCondensingUnit doors=2',
+    'refrigerant metering sightGlass equipment nameplate unit site txv capTube eev orifice clear bubbling empty reachIn walkInCooler walkInFreezer prepTable displayCase iceMachine condensingUnit remote selfContained doors=2',
   states:
     'dirty plugged iced notRunning running tripped open closed leaking hot noisy loose burnt missing failed ok wet oily warm cold shortCycling hunting unresolved',
   work: 'clean reset replace adjust repair tighten remove add recover evacuate pressureTest leakCheck brush wash defrost restore isolate order comeBack',

@@ -5,6 +5,7 @@ import { draftNote } from '../../core/note/draft-note.ts';
 import { noteHtml } from '../../core/note/note-html.ts';
 import { noteText } from '../../core/note/note-text.ts';
 import type { NoteSectionId } from '../../core/note/note.ts';
+import type { PartId } from '../../core/terms/names.ts';
 import { isSetting } from '../../core/terms/quantities.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import { visit } from '../advice/random-visits.ts';
@@ -191,6 +192,21 @@ describe('the note of a ragged visit', () => {
     expect(linesOf(once, 'open')).toContain(
       'Not read again after the work: ambient, head pressure and suction pressure.',
     );
+  });
+
+  it('asks for the insulation again only where what it proves was worked on', () => {
+    const after = (part: PartId) =>
+      linesOf(
+        visitOf([
+          REACH_IN,
+          readings(read('insulationResistance', 100, 'Mohm'), read('boxTemp', 55, 'degF')),
+          utteranceOf({ work: [{ did: 'replace', part, words: '' }] }),
+          readings(read('boxTemp', 40, 'degF')),
+        ]),
+        'open',
+      ).join(' ');
+    expect(after('contactor')).not.toContain('insulation resistance');
+    expect(after('compressor')).toContain('Not read again after the work: insulation resistance.');
   });
 });
 

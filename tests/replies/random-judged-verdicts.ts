@@ -94,7 +94,13 @@ const REST = [
     .tuple(heater, figures('A'))
     .map(([finding, of]) => ({ about: 'defrostHeater' as const, finding, ...of })),
   fc
+    .tuple(judgedOf(['byRating']), figures('ohm', 'A'))
+    .map(([finding, of]) => ({ about: 'defrostHeater' as const, finding, ...of })),
+  fc
     .tuple(heater, figures('A'))
+    .map(([finding, of]) => ({ about: 'doorHeater' as const, finding, ...of })),
+  fc
+    .tuple(judgedOf(['byRating']), figures('ohm', 'A'))
     .map(([finding, of]) => ({ about: 'doorHeater' as const, finding, ...of })),
 ] as const;
 

@@ -119,10 +119,56 @@ describe('watching it settle', () => {
       ...BEFORE,
       [4, 'added four ounces of one thirty four a'],
       [6, 'i adjusted the expansion valve'],
+      [8, 'added two ounces of one thirty four a'],
     );
     const remarks = visit.turns.map(({ reply }) => reply.text.includes('One change at a time'));
     expect(remarks.filter(Boolean)).toHaveLength(1);
     expect(remarks.at(-2)).toBe(true);
+  });
+
+  it('says so of refrigerant and valves alone, and each upon itself too', () => {
+    const remarked = (...said: readonly string[]) =>
+      textOf(timedVisit(...BEFORE, ...said.map((words, index) => [4 + index, words] as const)));
+    for (const pair of [
+      ['i replaced the contactor', 'i replaced the run capacitor'],
+      ['i defrosted the evaporator', 'i replaced the defrost heater'],
+      ['added four ounces of one thirty four a', 'i replaced the door gasket'],
+    ]) {
+      expect(remarked(...pair)).not.toContain('One change at a time');
+    }
+    for (const pair of [
+      ['i adjusted the expansion valve', 'i adjusted the expansion valve'],
+      ['added four ounces of one thirty four a', 'added two ounces of one thirty four a'],
+    ]) {
+      expect(remarked(...pair)).toContain('One change at a time');
+    }
+  });
+
+  it('names the box while that is what moves, and takes a needle and a thermostat for no movement', () => {
+    const after = (earlier: string, later: string, ...facts: readonly string[]) =>
+      textOf(
+        timedVisit(
+          ...facts.map((words) => [0, words] as const),
+          ...BEFORE,
+          [40, earlier],
+          [80, later],
+          [81, 'mark this as after'],
+        ),
+      );
+    expect(
+      after('box forty six, head two thirty', 'box thirty nine, head two twenty two'),
+    ).toContain('Too soon: box is still moving.');
+    // At its set point it is not on its way any more, and the head stands within two needles' width.
+    const settled = after(
+      'box forty two, head one ninety two',
+      'box thirty eight, head one eighty eight',
+      'set point is thirty seven',
+    );
+    expect(settled).toContain('Marked as after');
+    expect(settled).not.toMatch(/too soon/i);
+    expect(after('box thirty nine, head two thirty', 'box thirty eight, head two ten')).toContain(
+      'Too soon: head is still moving.',
+    );
   });
 
   it('leaves the work on an open circuit alone, and the same part, and a first change that settled', () => {

@@ -1,20 +1,33 @@
 import type { QuantityId } from '../../terms/quantities.ts';
-import type { VisitState } from '../../visit/state.ts';
+import type { EquipmentId } from '../../terms/names.ts';
+import type { UnitFacts, VisitState } from '../../visit/state.ts';
+import { kindOf } from '../../visit/unit-kind.ts';
 import type { Circuit } from './circuit.ts';
 import { CIRCUITS } from './circuits.ts';
 import { devicesOf } from './evidence.ts';
 
-/** The circuits of a kind of unit: none is known for an ice machine, whose sequence is a board's. */
-/** A freezer's is built round its defrost timer. */
-function circuitsOf({ unit: { equipment, freezer } }: VisitState): readonly Circuit[] {
-  const circuits = CIRCUITS.filter(({ equipment: kinds }) =>
-    kinds.some((kind) => kind === equipment),
+/**
+ * The circuits of a kind of unit, the likeliest first: none is known for an ice machine, whose sequence is a board's.
+ * A freezer's is built round its defrost timer.
+ */
+function circuitsOf({ unit }: VisitState): readonly Circuit[] {
+  const circuits = kindsOf(unit).flatMap((kind) =>
+    CIRCUITS.filter(({ equipment }) => equipment.includes(kind)),
   );
   const defrosts = (circuit: Circuit): boolean => devicesOf(circuit).includes('defrostTimer');
-  return freezer
+  return unit.freezer
     ? circuits.toSorted((one, other) => Number(defrosts(other)) - Number(defrosts(one)))
     : circuits;
 }
+
+/** A walk-in's circuit has its condensing unit in it; what plugs in has its own compressor, unless that stands apart. */
+function kindsOf(unit: UnitFacts): readonly EquipmentId[] {
+  const kind = kindOf(unit);
+  if (kind === null) return [];
+  if (unit.condensingUnit !== 'remote' || kind === 'iceMachine') return [kind];
+  return WALK_INS.includes(kind) ? [kind, 'remoteCondensingUnit'] : ['remoteCondensingUnit'];
+}
+const WALK_INS: readonly EquipmentId[] = ['walkInCooler', 'walkInFreezer'];
 
 const METERED: ReadonlySet<QuantityId> = new Set<QuantityId>(['voltage', 'current', 'resistance']);
 

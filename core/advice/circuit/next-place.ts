@@ -1,6 +1,7 @@
 import { toBase } from '../../units/convert.ts';
 import { amountOf } from '../../visit/views.ts';
 import type { VisitState } from '../../visit/state.ts';
+import { kindOf } from '../../visit/unit-kind.ts';
 import { isLockedRotor } from '../causes/motor-evidence.ts';
 import type { CautionId, Input, Known, Refused, Verdict } from '../verdict.ts';
 import { hasCapacitor, loadsOf, type Circuit, type Fault } from './circuit.ts';
@@ -36,7 +37,7 @@ export function isTracing(state: VisitState): boolean {
 
 /** The devices that can explain the voltages so far, and the next place to put the leads. */
 export function nextPlaceToMeasure(state: VisitState): Verdict {
-  if (state.unit.equipment === null) return { kind: 'needs', about: null, need: 'equipment' };
+  if (kindOf(state.unit) === null) return { kind: 'needs', about: null, need: 'equipment' };
   const circuit = circuitOf(state);
   if (circuit === null) return NO_CIRCUIT;
   const taken = takenIn(circuit, state);

@@ -72,7 +72,8 @@ export function insulation(state: VisitState): Found<JudgedOf<'insulation'>> {
   const measured = amount === null ? resistance(Infinity) : toResistance(amount);
   if (measured === null) return needAt('insulationResistance', ['commonGround']);
   return andThen(equipmentOf(state), (equipment) => {
-    const build = BUILDS[equipment];
+    const isApart = state.unit.condensingUnit === 'remote';
+    const build = BUILDS[isApart ? 'remoteCondensingUnit' : equipment];
     return andThen(voltsFor(build, state), (rated) =>
       andThen(
         calculated(insulationFloor({ measured, rated, build }), insulationFloorFormula, state),

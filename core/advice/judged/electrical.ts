@@ -4,7 +4,12 @@ import {
   runCapacitance,
   runCapacitanceFormula,
 } from '../../calculations/capacitors.ts';
-import { heaterCurrent, heaterCurrentFormula } from '../../calculations/heaters.ts';
+import {
+  heaterCurrent,
+  heaterCurrentFormula,
+  heaterResistance,
+  heaterResistanceFormula,
+} from '../../calculations/heaters.ts';
 import {
   currentImbalance,
   currentImbalanceFormula,
@@ -22,7 +27,13 @@ import {
 import { motorVoltage, motorVoltageFormula } from '../../calculations/supply-voltage.ts';
 import type { PlaceId } from '../../terms/names.ts';
 import type { Amount } from '../../units/amount.ts';
-import { toCapacitance, toCurrent, toResistance, toVoltage } from '../../units/branding.ts';
+import {
+  toCapacitance,
+  toCurrent,
+  toPower,
+  toResistance,
+  toVoltage,
+} from '../../units/branding.ts';
 import { fromBase } from '../../units/convert.ts';
 import {
   frequency,
@@ -235,17 +246,19 @@ interface Heater {
   readonly answer: 'judged';
   readonly finding: HeaterFinding;
   readonly value: number;
-  readonly unit: 'A';
+  readonly unit: 'A' | 'ohm';
   readonly limit: Amount | null;
 }
+type HeaterPlace = 'defrostHeater' | 'doorHeater';
 
-/** What it should draw at its voltage, and whether it does. */
-export function heater(place: 'defrostHeater' | 'doorHeater', state: VisitState): Found<Heater> {
+/** What it should draw at its voltage, and whether it does; before its ohms are read, what it should read. */
+export function heater(place: HeaterPlace, state: VisitState): Found<Heater> {
   const ohms = brandedAs(
     amountAt(state, 'resistance', [place]),
     toResistance,
     needAt('resistance', [place]),
   );
+  if (ohms.kind !== 'known') return heaterByRating(place, state);
   return andThen(both(ohms, heaterVolts(place, state)), ([resistance, voltage]) =>
     andThen(
       calculated(heaterCurrent({ voltage, resistance }), heaterCurrentFormula, state),
@@ -263,6 +276,33 @@ export function heater(place: 'defrostHeater' | 'doorHeater', state: VisitState)
       },
     ),
   );
+}
+
+/** Its ohms at the voltage that it is rated at, and the amps that they let through at the voltage there is. */
+function heaterByRating(place: HeaterPlace, state: VisitState): Found<Heater> {
+  const watts = brandedAs(amountAt(state, 'power', [place]), toPower, needAt('power', [place]));
+  return andThen(both(watts, heaterVolts(place, state)), ([rating, volts]) => {
+    const plate = ratedVolts(state);
+    const rated = plate.kind === 'known' ? nearestRated(plate.value, volts, state) : volts;
+    const cold = calculated(
+      heaterResistance({ voltage: rated, power: rating }),
+      heaterResistanceFormula,
+      state,
+    );
+    return andThen(cold, (resistance) =>
+      andThen(
+        calculated(heaterCurrent({ voltage: volts, resistance }), heaterCurrentFormula, state),
+        (should) =>
+          worked<Heater>({
+            answer: 'judged',
+            finding: 'byRating',
+            value: resistance,
+            unit: 'ohm',
+            limit: { value: should, unit: 'A' },
+          }),
+      ),
+    );
+  });
 }
 
 function heaterFinding(amps: Current, should: Current): HeaterFinding {

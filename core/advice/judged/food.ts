@@ -6,6 +6,7 @@ import {
 import { fromBase } from '../../units/convert.ts';
 import { degreesF } from '../../units/quantity-values.ts';
 import type { VisitState } from '../../visit/state.ts';
+import { isFreezer } from '../../visit/unit-kind.ts';
 import { shownUnit, temperatureOf } from '../current.ts';
 import { andThen, calculated, worked, type Found } from '../found.ts';
 import type { JudgedOf } from './judged-verdict.ts';
@@ -21,7 +22,7 @@ export function food(state: VisitState): Found<JudgedOf<'food'>> {
   return andThen(temperatureOf(state, 'productTemp'), (product) =>
     andThen(calculated(coldHolding(product), coldHoldingFormula, state), ({ verdict }) => {
       const unit = shownUnit('productTemp', state) ?? 'degF';
-      const isThawed = state.unit.equipment === 'walkInFreezer' && product > THAWS;
+      const isThawed = isFreezer(state.unit) && product > THAWS;
       return worked({
         answer: 'judged',
         about: 'food',

@@ -25,8 +25,8 @@ export interface JudgedFindings {
   readonly doorHeater: HeaterFinding;
 }
 
-/** `expected`: the heater's amps were worked out, but not read. */
-export type HeaterFinding = 'expected' | 'asExpected' | 'off' | 'noCurrent';
+/** `expected`: the heater's amps were worked out, but not read; `byRating`: its ohms, with the amps as their limit. */
+export type HeaterFinding = 'expected' | 'byRating' | 'asExpected' | 'off' | 'noCurrent';
 
 /** A number with what it is held against; which of them there are depends on what is judged. */
 interface Figures {

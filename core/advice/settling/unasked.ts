@@ -4,10 +4,13 @@ import type { EventId, VisitEvent } from '../../visit/events.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { TIMED_WORK, type TimedWorkId } from '../../terms/timed-work.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
+import { fromBase } from '../../units/convert.ts';
+import { differenceF } from '../../units/quantity-values.ts';
 import type { TimerEntry } from '../../visit/timers.ts';
 import { timerOf } from '../../visit/timers.ts';
 import { latestReading } from '../../visit/views.ts';
-import { needing, worked, type Found } from '../found.ts';
+import { temperatureOf } from '../current.ts';
+import { both, needing, worked, type Found } from '../found.ts';
 import { OF_THE_CYCLE, SETTLING_MINUTES } from './bands.ts';
 import { heldOf } from './held.ts';
 import { pressureTestOf } from './pressure-test.ts';
@@ -99,36 +102,62 @@ function tooSoon(before: VisitState, after: VisitState): readonly Found<TooSoonA
   if (markedAt === null || before.afterMarkedAt !== null || change === null) return [];
   if (settlingNext(before).kind !== 'readAgain') return [];
   const minutes = minutesBetween(change.at, markedAt);
-  const moving = watched(after).find(isMoving)?.about ?? null;
+  const moving = stillMoving(after);
   const isEarly = minutes < SETTLING_MINUTES;
   if (!isEarly && moving === null) return [];
   return [worked({ answer: 'tooSoon', minutes, moving: isEarly ? null : moving })];
 }
 
-/** One reading alone moves nowhere. */
+/** While the box comes down the pressures follow it: the box is named, not they. */
+function stillMoving(state: VisitState): QuantityId | null {
+  const series = watched(state);
+  const box = series.find(({ about }) => about === 'boxTemp');
+  if (box && isPullingOn(box, state)) return 'boxTemp';
+  return series.find(isMoving)?.about ?? null;
+}
+
+/** A thermostat lets the box swing so far between cut-in and cut-out (common practice). */
+const BOX_SWING = differenceF(3);
+
+/** On its way still, and not at its set point. */
+function isPullingOn({ samples, changeUnit }: Series, state: VisitState): boolean {
+  const [last, earlier] = [samples.at(-1), samples.at(-2)];
+  if (!last || !earlier) return false;
+  const swing = fromBase(BOX_SWING, changeUnit).value;
+  const box = deviationOfBox(state);
+  return Math.abs(last.value - earlier.value) > swing && (box === null || box > BOX_SWING);
+}
+
+/** How far from its set point, either way. */
+function deviationOfBox(state: VisitState): number | null {
+  const air = both(temperatureOf(state, 'boxTemp'), temperatureOf(state, 'setpointTemp'));
+  return air.kind === 'known' ? Math.abs(air.value[0] - air.value[1]) : null;
+}
+
+/** One reading alone moves nowhere; two that each may be out by the band lie twice as far apart and mean the same. */
 function isMoving(series: Series): boolean {
   const [last, earlier] = [series.samples.at(-1), series.samples.at(-2)];
   const held = heldOf(series);
   if (!last || !earlier || !held || !OF_THE_CYCLE.includes(series.about)) return false;
-  return Math.abs(last.value - earlier.value) > held.within;
+  return Math.abs(last.value - earlier.value) > 2 * held.within;
 }
 
 /** Told at the first of them on a visit. With the circuit open nothing runs that could settle. */
 function secondChange(before: VisitState, after: VisitState): readonly Found<SecondChangeAnswer>[] {
   const earlier = changes(before);
   const added = changes(after).slice(earlier.length);
-  const crowds = added.some((change) => isCrowded(change, earlier.at(-1), before));
+  const crowds = added.some((change) => isCrowded(change, earlier, before));
   if (!crowds || isOpened(after)) return [];
   const wasTold = earlier.some((change, index) =>
-    isCrowded(change, earlier[index - 1], stateBefore(before, change)),
+    isCrowded(change, earlier.slice(0, index), stateBefore(before, change)),
   );
   return wasTold ? [] : [worked({ answer: 'secondChange' })];
 }
 
-function isCrowded(change: Change, last: Change | undefined, then: VisitState): boolean {
-  if (last === undefined || change.of === 'restart') return false;
-  const isSame = change.part !== null && change.part === last.part;
-  return !isSame && settlingNext(then).kind === 'readAgain';
+/** Two failed parts replaced are no tuning: only refrigerant and valves, one upon the other, hide what each did. */
+function isCrowded(change: Change, earlier: readonly Change[], then: VisitState): boolean {
+  const isSecond = change.isTuning && earlier.some(({ isTuning }) => isTuning);
+  return isSecond && settlingNext(then).kind === 'readAgain';
 }
 
 function stateBefore({ history }: VisitState, { id }: Change): VisitState {

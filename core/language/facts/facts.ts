@@ -8,7 +8,7 @@ import type { ChargeDoubtId, ValveKindId } from '../../terms/procedures.ts';
 import { amountIn, measured, readingOf } from '../numbers/measure.ts';
 import { METERING_RULES } from './metering-told.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
-import { equipmentFact, numberIn, plateItemId, refrigerantId, tagsIn } from '../slots.ts';
+import { boxFacts, equipmentFact, numberIn, plateItemId, refrigerantId, tagsIn } from '../slots.ts';
 import { ONES, TEENS, TENS } from '../numbers/number-words.ts';
 import { SIGHT_GLASS_RULES } from '../findings/sight-glass.ts';
 import { ENDS_AS_TRADE, unitBehind } from '../names/site-names.ts';
@@ -17,8 +17,8 @@ import type { Fact, NameplateItem } from '../utterance.ts';
 import { ON_IT } from '../vocabulary/plate-names.ts';
 
 const equipment: Means = (tags, frame) => {
-  const fact = equipmentFact(tags, frame.wordsOf(frame.span));
-  return fact && { facts: [fact] };
+  const facts = boxFacts(tags, frame.wordsOf(frame.span));
+  return facts.length === 0 ? null : { facts };
 };
 
 /** "it's thirty two" is a temperature until something says that a refrigerant is meant. */
@@ -50,7 +50,7 @@ const saidTwice: Means = (tags, frame) => {
 };
 
 const remote: Means = (_tags, frame) => ({
-  facts: [{ fact: 'equipment', value: 'remoteCondensingUnit', words: frame.wordsOf(frame.span) }],
+  facts: [{ fact: 'condensingUnit', value: 'remote', words: frame.wordsOf(frame.span) }],
 });
 
 const valves =

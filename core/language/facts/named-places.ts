@@ -2,7 +2,7 @@ import { startsClause, wordBefore } from '../words/clause-start.ts';
 import { ENDS_AS_TRADE, gasBehind, LEAD_TO_SITE, TRADE, unitBehind } from '../names/site-names.ts';
 import { holdsNumber, holdsReading } from '../words/own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
-import { equipmentFact, numberIn, refrigerantId, spanIn, tagsIn } from '../slots.ts';
+import { boxFacts, equipmentFact, numberIn, refrigerantId, spanIn, tagsIn } from '../slots.ts';
 import type { Fact } from '../utterance.ts';
 
 const NUMBERED =
@@ -169,8 +169,8 @@ const unitStanding: Means = (tags, frame) => {
 };
 
 const kindOnly: Means = (tags, frame) => {
-  const kind = equipmentFact(tags, frame.wordsOf(frame.span));
-  return kind === null ? null : { facts: [kind] };
+  const facts = boxFacts(tags, frame.wordsOf(frame.span));
+  return facts.length === 0 ? null : { facts };
 };
 
 const troubled: Means = (tags, frame) => {

@@ -3,7 +3,7 @@ import type { RefrigerantId } from '../../terms/refrigerants.ts';
 import { amountIn, measured } from '../numbers/measure.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { ENDS_AS_TRADE, LEAD_TO_SITE, TRADE } from '../names/site-names.ts';
-import { equipmentFact, meteringId, refrigerantId, tagsIn } from '../slots.ts';
+import { boxFacts, meteringId, refrigerantId, tagsIn } from '../slots.ts';
 import type { Fact } from '../utterance.ts';
 
 /** Refrigerants whose figures are everyday temperatures: "walk in, thirty two" is a box at 32. */
@@ -12,11 +12,9 @@ export const EVERYDAY: readonly RefrigerantId[] = ['R-12', 'R-22', 'R-32', 'R-12
 /** Everything that was told of the unit in one breath, each as a fact. */
 const described: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
-  const facts: Fact[] = [];
-  const equipment = equipmentFact(tags, words);
+  const facts: Fact[] = [...boxFacts(tags, words)];
   const refrigerant = refrigerantId(tags['refrigerant']);
   const metering = meteringId(tags['metering']);
-  if (equipment !== null) facts.push(equipment);
   if (refrigerant !== null) facts.push({ fact: 'refrigerant', value: refrigerant, words });
   if (metering !== null) facts.push({ fact: 'metering', value: metering, words });
   return { facts };

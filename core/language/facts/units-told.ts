@@ -1,6 +1,7 @@
 import { startsClause } from '../words/clause-start.ts';
 import { unitByName } from './facts.ts';
-import { type Means, type Rule, rule } from '../rule.ts';
+import { type Frame, type Means, type Rule, rule } from '../rule.ts';
+import { boxFacts, equipmentFact, selfContainedAs, tagsIn } from '../slots.ts';
 
 /** "Call this one done" names nothing: a unit is called by its kind, by its number or in capitals. */
 const unitOfItsKind: Means = (tags, frame) => {
@@ -30,16 +31,89 @@ const LEAD =
   '[(and|so|ok|now)] [(let us|let is|i will|we will|i am going to|we are going to|going to|i would|just)]';
 
 const remote: Means = (_tags, frame) => ({
-  facts: [{ fact: 'equipment', value: 'remoteCondensingUnit', words: frame.wordsOf(frame.span) }],
+  facts: [{ fact: 'condensingUnit', value: 'remote', words: frame.wordsOf(frame.span) }],
 });
+
+/** "Walk-in freezer with a remote condensing unit": the box and what cools it are two facts, in either order. */
+const boxAndUnit: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const told = [tagsIn(tags['one']), tagsIn(tags['other'])].map(
+    (named) => named && equipmentFact(named, words),
+  );
+  const facts = told.filter((fact) => fact !== null);
+  const isPair = facts.length === 2 && facts[0]?.fact !== facts[1]?.fact;
+  return isPair ? { facts } : null;
+};
+
+/** "Self contained walk-in cooler" */
+const box: Means = (tags, frame) => {
+  const facts = boxFacts(tags, frame.wordsOf(frame.span));
+  return facts.length === 0 ? null : { facts };
+};
+
+const selfContained: Means = (_tags, frame) => ({
+  facts: [selfContainedAs(frame.wordsOf(frame.span))],
+});
+/** Not "is it self contained". */
+const isTold = (frame: Frame): boolean =>
+  startsClause(frame) &&
+  !/\b(?:is|if|are|it)$/i.test(
+    frame.wordsOf({ from: Math.max(0, frame.span.from - 1), to: frame.span.from }),
+  );
+
+const IT_IS =
+  '(it is|this is|that is|this one is|i have|i have got|we have|got|working on|looking at|i am on|we are on|(the|this) (unit|one|box) is)';
+const KIND =
+  '[(a|an|the|their|our)] [(older|newer|old|new|big|little|small|brand new)] [<count:doors> (door|doors)]';
+const OUT_THERE =
+  '[[(that is|which is|sitting|mounted|right|up|down|over|out)] [(up|down|over|out|right)] (outside|outdoors|up top|out back|remote|(on|in|at|behind|by|beside) (the|their) (roof|alley|back|building|top|ground|pad|basement|side|dock|parking lot|wall))]';
+const HAS =
+  '(with|has|has got|and|on|off|off of|that has|it has|it has got|and it has|running off|runs off|fed by|served by|running on)';
+const FOR =
+  '(for|on|serving|serves|that serves|it serves|feeds|feeding|that feeds|runs|running|that runs|cooling|to)';
 
 /** Units by the names that they are given, and the one that stands apart by where it stands. */
 export const UNIT_TOLD_RULES: readonly Rule[] = [
+  rule(
+    `[${IT_IS}] ${KIND} <equipment:one> [<pause>] ${HAS} [(a|an|the|its own|their|its)] <equipment:other> ${OUT_THERE}`,
+    boxAndUnit,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['it is a walk in freezer with the condensing unit on the roof'],
+    },
+  ),
+  rule(
+    `[${IT_IS}] [(a|an|the|their)] <equipment:one> ${OUT_THERE} [<pause>] ${FOR} ${KIND} <equipment:other>`,
+    boxAndUnit,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['remote condensing unit for the walk in freezer'],
+    },
+  ),
+  rule(`[${IT_IS}] ${KIND} self contained [<count:doors> (door|doors)] <equipment>`, box, {
+    unheard: true,
+    only: startsClause,
+    examples: ['self contained walk in cooler'],
+  }),
+  rule(
+    `[(not (a remote|remote)|no)] [<pause>] (${IT_IS}|the (case|cooler|freezer|condensing unit|walk in|reach in) is) [(a|all|actually)] self contained [(unit|one|box|job|system)]`,
+    selfContained,
+    { unheard: true, only: isTold, examples: ['it is self contained'] },
+  ),
   rule(
     `[(it is|this is|got|have got|i have got|it has got|working on|looking at|on)] [(the|a)] [remote] condensing unit [(is|sits|sitting|mounted|it is)] [right] (up|out|over|down|outside|outdoors|up (here|there|top)) [(on|in|at|behind|by|beside) (the|their) (roof|alley|back|building|top|ground|basement|side|store|box|walk in|dock|parking lot|wall)]`,
     remote,
     { unheard: true, only: startsClause, examples: ['remote condensing unit up on the roof'] },
   ),
+  rule('<pause> [and] self contained', selfContained, { unheard: true, examples: [] }),
+  rule('self contained [(unit|system|box)]', selfContained, {
+    alone: true,
+    only: isTold,
+    unheard: true,
+    examples: ['self contained'],
+  }),
   rule(
     `${LEAD} (call|name|label) (this|that) (one|box|case|cooler|freezer|machine) (<rest>|<clause>)`,
     unitOfItsKind,

@@ -2,7 +2,7 @@ import type { JudgedId } from '../../terms/judged.ts';
 import { FOOD, THEM } from '../words/food-words.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
-import { ask, plain } from './asking.ts';
+import { ask, plain, TELL } from './asking.ts';
 
 const judge =
   (about: JudgedId): Means =>
@@ -24,6 +24,15 @@ const judgeCan: Means = (tags, frame) => {
   const isStart = lastPart === 'startCapacitor' || lastPlace === 'startCapacitor';
   const saysRun = /\brun\b/i.test(frame.wordsOf(frame.span));
   return judge(isStart && !saysRun ? 'startCapacitor' : 'runCapacitor')(tags, frame);
+};
+
+/** A bare "heater" is the one that defrosts, but for the door's that was spoken of. */
+const judgeHeater: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const { lastPart, lastPlace } = frame.context;
+  const wasDoor = lastPart === 'doorHeater' || lastPlace === 'doorHeater';
+  const isDoor = /\b(?:door|frame)\b/i.test(words) || (wasDoor && !/\bdefrost\b/i.test(words));
+  return judge(isDoor ? 'doorHeater' : 'defrostHeater')(tags, frame);
 };
 
 /** Only what is said in amps is a compressor's current. */
@@ -221,6 +230,21 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     `((what is|what would be|figure|give me|calculate) ${THE} [annual] leak rate|(am i|are we|is it|is this) over [the] leak (rate|limit|threshold|trigger)|is (it|this|that) [a] reportable [leak])`,
     judge('leakRate'),
     { examples: ['what is the leak rate'] },
+  ),
+  rule(
+    `[${TELL}] [(what|how many|how much)] (amps|ohms|current|resistance|reading) (should|ought|would|does|will) (a|an|the|this|that|my) [new] [(defrost|door|frame)] (heater|heaters|element) [to] (pull|draw|read|be|show|have|take|be pulling|be drawing|give|measure) [(at|for me)]`,
+    judgeHeater,
+    { unheard: true, examples: ['what amps should the heater pull'] },
+  ),
+  rule(
+    `[${TELL}] what (should|ought|would) (a|the|this|that|my) [new] [(defrost|door|frame)] (heater|heaters|element) [to] (read|ohm [out] [at]|measure [at]|show|amp [out] [at]|draw|pull|be|be reading|come out at)`,
+    judgeHeater,
+    { unheard: true, examples: ['what should a defrost heater read'] },
+  ),
+  rule(
+    `[${TELL}] what should i (see|read|get|have) (on|at|across|through|off) (a|the|this|that|my) [new] [(defrost|door|frame)] (heater|heaters|element)`,
+    judgeHeater,
+    { unheard: true, examples: ['what should i read across the heater'] },
   ),
   ...(['defrost', 'door'] as const).map((which) =>
     rule(

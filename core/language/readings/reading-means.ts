@@ -1,6 +1,7 @@
 import type { Tags } from '../../grammar/nodes.ts';
 import type { EquipmentId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
+import type { Context } from '../context.ts';
 import { breaksOff } from '../numbers/cut-numbers.ts';
 import { type Amounted, amountIn, readingOf, withMore } from '../numbers/measure.ts';
 import type { Frame, Meaning, Means } from '../rule.ts';
@@ -58,10 +59,13 @@ const CONDENSED_ELSEWHERE: readonly (EquipmentId | null)[] = [
   'remoteCondensingUnit',
 ];
 
+const isCondensedElsewhere = ({ equipment, isRemote }: Context): boolean =>
+  isRemote || CONDENSED_ELSEWHERE.includes(equipment);
+
 /** "Kitchen's ninety four": of a walk-in it is asked, rather than taken for its condenser's air. */
 function isElsewhere({ quantity, words }: Reading, { context }: Frame): boolean {
   const isRoom = quantity === 'ambientTemp' && /\b(?:kitchen|room)\b/i.test(words);
-  return isRoom && CONDENSED_ELSEWHERE.includes(context.equipment) && !NAMES_AMBIENT.test(words)
+  return isRoom && isCondensedElsewhere(context) && !NAMES_AMBIENT.test(words)
     ? context.asked !== 'ambientTemp'
     : false;
 }

@@ -94,7 +94,7 @@ export const ALOUD_RULES: readonly Rule[] = [
     '(then|with|some|and|used|and then) [some] (c o two|co two|nitrogen|compressed air)',
     (_tags, frame) => (frame.span.from > 1 && frame.endsAtPause ? {} : null),
   ),
-  rule('(self contained|medium temp|low temp|single phase)', nothing, { alone: true }),
+  rule('(medium temp|low temp|single phase)', nothing, { alone: true }),
   rule(
     '[[the] (tag|plate|nameplate|sticker|label|decal|ink) is] half (gone|worn off|worn|rusted [(off|away|out)]|rubbed off|missing|shot|torn off|off|open|closed|in|out|done|there|asleep|way|loaded|stocked)',
     nothing,

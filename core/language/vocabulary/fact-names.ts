@@ -20,6 +20,7 @@ export const EQUIPMENT_NAMES: Record<EquipmentId, readonly string[]> = {
   prepTable: [
     'prep table',
     '~(pizza|sandwich|salad|sub) prep [(table|unit|cooler|fridge)]',
+    '~~(freezer|frozen|low temp) (prep table|prep)',
     '~(sandwich table|pizza table|prep cooler|sandwich prep|salad table|prep unit)',
   ],
   displayCase: [
@@ -30,6 +31,7 @@ export const EQUIPMENT_NAMES: Record<EquipmentId, readonly string[]> = {
     '~[(open air|air curtain|open|curved glass|refrigerated)] (open air|air curtain|sandwich|grab n go|dairy|produce|beverage|sushi|seafood|floral|cheese|lunch meat|open front|curved glass|service) (case|display|merchandiser)',
     '~(frozen food|ice cream) (case|display|freezer|cabinet)',
     '~freezer case',
+    '~~(freezer|frozen|frozen food|ice cream|low temp) (display case|display|merchandiser)',
   ],
   iceMachine: [
     'ice machine',

@@ -182,6 +182,15 @@ export const HEATER: Of<'defrostHeater'> = {
     ],
     may: ['[on|for] the {about}'],
   },
+  byRating: {
+    must: [
+      '[about|it should read|expect|figure on] {value} [cold|with the leads off]',
+      '{limit} [running|drawing|when it runs|on the clamp]',
+      '[by|from|going by|worked from] [its|the] watts and [the|its|] voltage',
+      'read it and [tell me|say] [what it reads|]|[tell me|say] what you read',
+    ],
+    may: ['[on|for] the {about}'],
+  },
   asExpected: {
     must: [HEATER_DRAWS, '[the {about}|it|] is [good|all right|fine]|good|[a|] good {about}'],
     may: [SHOULD_BE],
