@@ -233,6 +233,37 @@ describe('the note of what was told twice, or by others', () => {
   });
 });
 
+describe('the account of refrigerant', () => {
+  const none = (...of: readonly ('refrigerantAdded' | 'refrigerantRecovered')[]): Utterance =>
+    readings(...of.map((quantity) => read(quantity, 0, 'lb')));
+
+  it('says that none was moved where that was said, and sums up nothing', () => {
+    const state = visitOf([REACH_IN, none('refrigerantAdded', 'refrigerantRecovered')]);
+    expect(linesOf(state, 'refrigerant')).toEqual(['None added, none recovered.']);
+    expect(linesOf(state, 'office').join(' ')).toContain(
+      'No refrigerant was added and none was recovered.',
+    );
+  });
+
+  it('says of the way that nobody spoke of only that none was recorded', () => {
+    const state = visitOf([REACH_IN, none('refrigerantAdded')]);
+    expect(linesOf(state, 'refrigerant')).toEqual(['None added, none recorded as recovered.']);
+    expect(linesOf(state, 'office').join(' ')).toContain('No refrigerant was added.');
+  });
+
+  it('tells beside what went in that none came out', () => {
+    const added = readings(read('refrigerantAdded', 6, 'oz'));
+    const state = visitOf([REACH_IN, added, none('refrigerantRecovered')]);
+    expect(linesOf(state, 'refrigerant')).toEqual(['Added 6 oz of R-134a.', 'None recovered.']);
+  });
+
+  it('still says that none was recorded where nobody spoke of it', () => {
+    expect(linesOf(visitOf([REACH_IN, WARM]), 'refrigerant')).toEqual([
+      'No refrigerant was recorded in or out.',
+    ]);
+  });
+});
+
 describe('the page', () => {
   it('escapes everything that was said', () => {
     const state = visitOf([

@@ -13,7 +13,14 @@ import type { CivilDate } from '../../units/civil-date.ts';
 import { convert } from '../../units/convert.ts';
 import { isBeforeAlteration } from '../../visit/alterations.ts';
 import { leftOpen, type LeftOpen } from '../../visit/left-open.ts';
-import { refrigerantAccounts, type RefrigerantAccount } from '../../visit/refrigerant-account.ts';
+import {
+  holdsSome,
+  refrigerantAccounts,
+  type RefrigerantAccount,
+  type SaidNone,
+  saidNone,
+  withoutNothing,
+} from '../../visit/refrigerant-account.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { amountOf, latestAmount, latestReading } from '../../visit/views.ts';
 import { complaintMemos, productMemos } from '../complaint.ts';
@@ -35,7 +42,7 @@ export type NoteFact =
   | { readonly fact: 'noWork' }
   | { readonly fact: 'onSite'; readonly minutes: number }
   | { readonly fact: 'moved'; readonly account: RefrigerantAccount }
-  | { readonly fact: 'nothingMoved' }
+  | { readonly fact: 'nothingMoved'; readonly said: SaidNone }
   | ({ readonly fact: 'charge' } & ChargeNow)
   | ({ readonly fact: 'box' } & BoxMoved)
   | { readonly fact: 'product'; readonly was: Amount | null; readonly now: Amount | null }
@@ -157,17 +164,6 @@ function withoutTrials(rows: readonly CalledRow[]): readonly CalledRow[] {
   return rows.filter((_row, at) => !gone.has(at));
 }
 
-/** "Recovered nothing" stands in the account, and no paragraph need tell that 0 lb were taken out. */
-function withoutNothing(account: RefrigerantAccount): RefrigerantAccount {
-  const some = (entries: RefrigerantAccount['added']): RefrigerantAccount['added'] =>
-    entries.filter(({ reading }) => reading.value !== 0);
-  const { added, recovered, lost } = account;
-  return { ...account, added: some(added), recovered: some(recovered), lost: some(lost) };
-}
-
-const holdsSome = ({ added, recovered, lost }: RefrigerantAccount): boolean =>
-  added.length + recovered.length + lost.length > 0;
-
 function refrigerantFacts(state: VisitState): readonly NoteFact[] {
   const accounts = refrigerantAccounts(state).map(withoutNothing).filter(holdsSome);
   if (accounts.length > 0) {
@@ -177,7 +173,7 @@ function refrigerantFacts(state: VisitState): readonly NoteFact[] {
     ];
   }
   const isEmpty = state.work.length === 0 && state.readings.length === 0;
-  return isEmpty ? [] : [{ fact: 'nothingMoved' }];
+  return isEmpty ? [] : [{ fact: 'nothingMoved', said: saidNone(state) }];
 }
 
 /** Where it was emptied and weighed in anew, what is in it is known. */

@@ -129,9 +129,16 @@ const refrigerant: Plan = (given) => {
     };
     return passage(given, 'refrigerant', { slots });
   });
-  const isNone = reader === 'office' && by.one('nothingMoved') !== null;
-  return isNone ? [passage(given, 'refrigerant', { fields: ['noneMoved'] })] : moved;
+  const none = reader === 'office' ? by.one('nothingMoved') : null;
+  if (none === null) return moved;
+  return [passage(given, 'refrigerant', { fields: [noneField(none.said)] })];
 };
+
+/** What was said to be none stands for more than what nobody spoke of. */
+function noneField({ added, recovered }: FactOf<'nothingMoved'>['said']): PassageField {
+  if (added && recovered) return 'noneEitherWay';
+  return added ? 'noneAdded' : recovered ? 'noneRecovered' : 'noneMoved';
+}
 
 function movedWords(
   entries: readonly ReadingEntry[],

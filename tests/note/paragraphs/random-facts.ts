@@ -248,7 +248,9 @@ export const facts: fc.Arbitrary<readonly NoteFact[]> = fc
       fc
         .tuple(account, charge)
         .map(([of, held]): readonly NoteFact[] => [{ fact: 'moved', account: of }, held]),
-      fc.constant<readonly NoteFact[]>([{ fact: 'nothingMoved' }]),
+      fc
+        .record({ added: fc.boolean(), recovered: fc.boolean() })
+        .map((said): readonly NoteFact[] => [{ fact: 'nothingMoved', said }]),
     ),
     some(box),
     some(
