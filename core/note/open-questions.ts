@@ -2,7 +2,7 @@ import type { PartId, WorkKindId } from '../terms/names.ts';
 import { FINDING_STATES, PARTS } from '../terms/names.ts';
 import { leftWords } from '../replies/left-open-sentences.ts';
 import type { Finding } from '../language/utterance.ts';
-import { leftOpen } from '../visit/left-open.ts';
+import { leftOpen, VALVES } from '../visit/left-open.ts';
 import { hasBaseline } from '../visit/baseline.ts';
 import type { VisitState } from '../visit/state.ts';
 import { isAltered } from '../visit/alterations.ts';
@@ -77,10 +77,7 @@ const STAND_OPEN: ReadonlySet<PartId> = new Set<PartId>([
   'disconnect',
   'breaker',
   'plug',
-  'serviceValve',
-  'suctionServiceValve',
-  'dischargeServiceValve',
-  'kingValve',
+  ...VALVES,
 ]);
 
 const MENDS: ReadonlySet<WorkKindId> = new Set<WorkKindId>([

@@ -4,12 +4,11 @@ import type { Utterance } from '../../core/language/utterance.ts';
 import { draftNote } from '../../core/note/draft-note.ts';
 import { noteHtml } from '../../core/note/note-html.ts';
 import { noteText } from '../../core/note/note-text.ts';
-import type { NoteSectionId } from '../../core/note/note.ts';
 import { isSetting } from '../../core/terms/quantities.ts';
-import type { VisitState } from '../../core/visit/state.ts';
 import { visit } from '../advice/random-visits.ts';
 import { REACH_IN, read, readings, unitIs, visitOf, WARM } from '../advice/visits.ts';
 import { commanding, utteranceOf, working } from '../support/utterances.ts';
+import { linesOf, rowsOf } from './note-lines.ts';
 
 const memo = (...memos: string[]): Utterance => utteranceOf({ memos });
 
@@ -56,15 +55,6 @@ const RAGGED: readonly Utterance[] = [
   utteranceOf({ doubts: [{ ...read('suctionPressure', 5, 'psi'), why: 'hearsay' }] }),
   utteranceOf({ text: 'seventeen', unclaimed: ['17'] }),
 ];
-
-function linesOf(state: VisitState, id: NoteSectionId): readonly string[] {
-  return draftNote(state).sections.find((section) => section.id === id)?.lines ?? [];
-}
-
-function rowsOf(state: VisitState, id: NoteSectionId): Record<string, readonly string[]> {
-  const table = draftNote(state).sections.find((section) => section.id === id)?.table;
-  return Object.fromEntries((table?.rows ?? []).map(([name = '', ...cells]) => [name, cells]));
-}
 
 describe('the note of a cleaned condenser', () => {
   const state = visitOf(CLEANED);
@@ -230,37 +220,6 @@ describe('the note of what was told twice, or by others', () => {
     expect(before?.table?.rows[0]).toEqual(['box temperature', '60 °F, as reported']);
     expect(linesOf(state, 'product')).toEqual(['Product 51 °F before work, as reported.']);
     expect(linesOf(state, 'office').join(' ')).not.toContain('60');
-  });
-});
-
-describe('the account of refrigerant', () => {
-  const none = (...of: readonly ('refrigerantAdded' | 'refrigerantRecovered')[]): Utterance =>
-    readings(...of.map((quantity) => read(quantity, 0, 'lb')));
-
-  it('says that none was moved where that was said, and sums up nothing', () => {
-    const state = visitOf([REACH_IN, none('refrigerantAdded', 'refrigerantRecovered')]);
-    expect(linesOf(state, 'refrigerant')).toEqual(['None added, none recovered.']);
-    expect(linesOf(state, 'office').join(' ')).toContain(
-      'No refrigerant was added and none was recovered.',
-    );
-  });
-
-  it('says of the way that nobody spoke of only that none was recorded', () => {
-    const state = visitOf([REACH_IN, none('refrigerantAdded')]);
-    expect(linesOf(state, 'refrigerant')).toEqual(['None added, none recorded as recovered.']);
-    expect(linesOf(state, 'office').join(' ')).toContain('No refrigerant was added.');
-  });
-
-  it('tells beside what went in that none came out', () => {
-    const added = readings(read('refrigerantAdded', 6, 'oz'));
-    const state = visitOf([REACH_IN, added, none('refrigerantRecovered')]);
-    expect(linesOf(state, 'refrigerant')).toEqual(['Added 6 oz of R-134a.', 'None recovered.']);
-  });
-
-  it('still says that none was recorded where nobody spoke of it', () => {
-    expect(linesOf(visitOf([REACH_IN, WARM]), 'refrigerant')).toEqual([
-      'No refrigerant was recorded in or out.',
-    ]);
   });
 });
 

@@ -26,7 +26,7 @@ import { amountOf, latestAmount, latestReading } from '../../visit/views.ts';
 import { complaintMemos, productMemos } from '../complaint.ts';
 import { circuitSuspects, type CircuitSuspects } from '../circuit.ts';
 import { isAmiss, likelyCauses } from '../findings.ts';
-import { minutesOnVisit } from '../work.ts';
+import { isValveTurned, minutesOnVisit } from '../work.ts';
 import { faultSeen } from './words.ts';
 
 /** Everything that the paragraphs of a note may tell; what no fact holds, no sentence may say. */
@@ -130,7 +130,9 @@ const isSameFound =
 
 function workFacts(state: VisitState): readonly NoteFact[] {
   const minutes = minutesOnVisit(state);
-  const rows = withoutTrials(state.work.map(({ work }) => calledRow(work)));
+  const rows = withoutTrials(
+    state.work.flatMap(({ work }) => (isValveTurned(work) ? [] : [calledRow(work)])),
+  );
   const once = rows.filter((row, at) => rows.findIndex(isSameDone(row)) === at);
   const isEmpty = state.recommendations.length === 0 && state.readings.length === 0;
   const done: readonly NoteFact[] =
