@@ -3,7 +3,7 @@ import { nameWritten, sentence, valueWritten } from './wording.ts';
 
 /** What was told before anything was done is the complaint; what was told of numbers stands as hearsay. */
 export function complaintLines(state: VisitState): readonly string[] {
-  const told = complaintMemos(state).map(({ memo }) => sentence(memo));
+  const told = complaintMemos(state).map(({ memo }) => sentence(withoutCall(memo)));
   const hearsay = state.doubts
     .filter(({ doubt }) => doubt.why === 'hearsay')
     .map(({ doubt }) =>
@@ -12,6 +12,12 @@ export function complaintLines(state: VisitState): readonly string[] {
   const lines = [...told, ...saidByOthers(state).map(toldLine), ...hearsay];
   return lines.length === 0 ? ['No complaint was recorded.'] : lines;
 }
+
+const CALL =
+  /^(?:(?:they|she|he|we|(?:the )?(?:customer|owner|manager|store|kitchen))(?: were| was| got)? )?called (?:us )?(?:in |out )?(?:because|for|about|to say(?: that)?|saying(?: that)?) /i;
+
+/** "They called because the walk in was warm": that they called is what a complaint is. */
+export const withoutCall = (memo: string): string => memo.trim().replace(CALL, '');
 
 /** "Customer says it was at fifty": told at any time, it was found by nobody. */
 const SAID =

@@ -2,12 +2,13 @@ import { causesOf } from '../advice/causes/causes-of.ts';
 import { only } from '../advice/sheet.ts';
 import { type CauseId, CAUSES } from '../terms/causes.ts';
 import type { Finding } from '../language/utterance.ts';
-import { FINDING_STATES, type FindingStateId, PARTS, SIGHT_GLASS_STATES } from '../terms/names.ts';
+import { type FindingStateId, PARTS, SIGHT_GLASS_STATES } from '../terms/names.ts';
 import { isBeforeAlteration, isSinceAlteration } from '../visit/alterations.ts';
 import { sightGlassSeen, type SightGlassSeen } from '../visit/sight-glass.ts';
 import type { VisitState } from '../visit/state.ts';
 import { circuitLines } from './circuit.ts';
 import { jobMemos } from './complaint.ts';
+import { tradeState } from './told-state.ts';
 import { readingWritten, sentence } from './wording.ts';
 
 export function findingLines(state: VisitState): readonly string[] {
@@ -60,7 +61,7 @@ const AS_IT_SHOULD_BE: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
 export const isAmiss = ({ state }: Finding): boolean => !AS_IT_SHOULD_BE.has(state);
 
 const seenLine = ({ finding }: VisitState['findings'][number]): string =>
-  sentence(`${PARTS[finding.part]}: ${FINDING_STATES[finding.state]}`);
+  sentence(`${PARTS[finding.part]}: ${tradeState(finding)}`);
 
 const glassLine = ({ value }: SightGlassSeen): string =>
   sentence(`Sight glass ${SIGHT_GLASS_STATES[value]}`);

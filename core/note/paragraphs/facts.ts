@@ -27,7 +27,7 @@ import { complaintMemos, productMemos } from '../complaint.ts';
 import { circuitSuspects, type CircuitSuspects } from '../circuit.ts';
 import { isAmiss, likelyCauses } from '../findings.ts';
 import { isValveTurned, minutesOnVisit } from '../work.ts';
-import { faultSeen } from './words.ts';
+import { faultSeen, type SeenRow } from './words.ts';
 
 /** Everything that the paragraphs of a note may tell; what no fact holds, no sentence may say. */
 export type NoteFact =
@@ -37,7 +37,7 @@ export type NoteFact =
   /** What the readings before the work point to. */
   | { readonly fact: 'likely'; readonly causes: readonly CauseId[] }
   | ({ readonly fact: 'byVoltage' } & CircuitSuspects)
-  | { readonly fact: 'seen'; readonly rows: readonly FoundRow[] }
+  | { readonly fact: 'seen'; readonly rows: readonly SeenRow[] }
   | { readonly fact: 'done'; readonly rows: readonly CalledRow[] }
   | { readonly fact: 'noWork' }
   | { readonly fact: 'onSite'; readonly minutes: number }
@@ -113,12 +113,13 @@ function reasonFacts(state: VisitState): readonly NoteFact[] {
   return causes.length === 0 ? seen : [...seen, { fact: 'likely', causes }];
 }
 
-function seenRows(state: VisitState): readonly FoundRow[] {
+function seenRows(state: VisitState): readonly SeenRow[] {
   const amiss = state.findings.filter(({ finding }) => isAmiss(finding));
   const before = amiss.filter(isBeforeAlteration(state));
-  const rows = (before.length > 0 ? before : amiss).map(({ finding }): FoundRow => ({
+  const rows = (before.length > 0 ? before : amiss).map(({ finding }): SeenRow => ({
     part: finding.part,
     state: finding.state,
+    words: finding.words,
   }));
   return rows.filter((row, at) => rows.findIndex(isSameFound(row)) === at).slice(-MOST_FOUND);
 }

@@ -4,6 +4,7 @@ import { isCharge, type Made } from '../../replies/recommendation-sentences.ts';
 import type { PartId } from '../../terms/names.ts';
 import type { RefrigerantAccount } from '../../visit/refrigerant-account.ts';
 import { amountOf, type ReadingEntry } from '../../visit/views.ts';
+import { withoutCall } from '../complaint.ts';
 import { createNaming, tradeNaming } from '../customer-words/parts.ts';
 import { listed, valueWritten } from '../wording.ts';
 import { timeText } from '../work.ts';
@@ -75,7 +76,7 @@ const reason: Plan = (given) => {
   const [told, likely] = [by.one('cause'), by.one('likely')];
   const [seen, byVoltage] = [by.one('seen'), by.one('byVoltage')];
   const slots = {
-    complaint: complaint && quoted(complaint.memo, reader),
+    complaint: complaint && quoted(withoutCall(complaint.memo), reader),
     cause: told ? words.causes([told.cause]) : likely && words.causes(likely.causes),
     found: seen && words.found(seen.rows),
     suspects: byVoltage && words.suspects(byVoltage),
