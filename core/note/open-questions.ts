@@ -1,4 +1,4 @@
-import type { PartId, WorkKindId } from '../terms/names.ts';
+import type { FindingStateId, PartId, WorkKindId } from '../terms/names.ts';
 import { FINDING_STATES, PARTS } from '../terms/names.ts';
 import { leftWords } from '../replies/left-open-sentences.ts';
 import type { Finding } from '../language/utterance.ts';
@@ -8,6 +8,7 @@ import type { VisitState } from '../visit/state.ts';
 import { isAltered } from '../visit/alterations.ts';
 import { isCompared, sheetRows } from '../visit/views.ts';
 import { circuitLines } from './circuit.ts';
+import { isRunningAt } from './findings.ts';
 import { listed, nameWritten, sentence, valueWritten } from './wording.ts';
 
 /** Whatever someone still has to settle: asked and not answered, read and not read again, opened and not closed. */
@@ -89,14 +90,54 @@ const MENDS: ReadonlySet<WorkKindId> = new Set<WorkKindId>([
   'add',
 ]);
 
-function isMended(part: PartId, since: number, { work, findings }: VisitState): boolean {
+/** What is one thing to whoever repairs it: a fan is put right by its motor. */
+const ONE_THING: readonly (readonly PartId[])[] = [
+  ['condenserFan', 'condenserFanMotor'],
+  ['evaporatorFan', 'evaporatorFanMotor'],
+];
+
+const asOne = (part: PartId): readonly PartId[] =>
+  ONE_THING.find((all) => all.includes(part)) ?? [part];
+
+function isMended(part: PartId, since: number, state: VisitState): boolean {
+  const { work, findings } = state;
+  const parts = asOne(part);
   return (
-    work.some(({ work: done, at }) => done.part === part && at >= since && MENDS.has(done.did)) ||
+    work.some(
+      ({ work: { did, part: at }, at: when }) =>
+        at !== null && parts.includes(at) && when >= since && MENDS.has(did),
+    ) ||
     findings.some(
       ({ finding, at }) =>
-        finding.part === part &&
-        at > since &&
-        (finding.state === 'ok' || finding.state === 'closed'),
+        parts.includes(finding.part) && at > since && WHOLE_AGAIN.has(finding.state),
+    ) ||
+    (STOPS_THE_COMPRESSOR.has(part) && letsItRunAgain(part, since, state))
+  );
+}
+
+const WHOLE_AGAIN: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
+  ...(['ok', 'closed', 'running'] as const),
+]);
+
+/** With one of these open it stands still; where it runs, the one that was open is closed. */
+const STOPS_THE_COMPRESSOR: ReadonlySet<PartId> = new Set<PartId>([
+  ...(['overload', 'highPressureSwitch', 'lowPressureSwitch', 'temperatureControl'] as const),
+  ...(['contactor', 'breaker', 'fuse'] as const),
+]);
+
+/** Around a switch that is jumped out it runs whatever the switch does. */
+function letsItRunAgain(part: PartId, since: number, state: VisitState): boolean {
+  const isBypassed = state.work.some(
+    ({ work }) => work.part === part && (work.did === 'bypass' || work.did === 'disable'),
+  );
+  if (isBypassed) return false;
+  return (
+    state.findings.some(
+      ({ finding, at }) =>
+        finding.part === 'compressor' && finding.state === 'running' && at > since,
+    ) ||
+    state.readings.some(
+      ({ reading, at }) => at > since && reading.place === 'compressor' && isRunningAt(reading),
     )
   );
 }

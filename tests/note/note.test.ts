@@ -136,7 +136,11 @@ describe('the note of a ragged visit', () => {
 
   it('says what is missing where it matters', () => {
     expect(linesOf(state, 'before')).toEqual(['No readings before work were recorded.']);
-    expect(linesOf(state, 'after')).toEqual(['No readings after work were recorded.']);
+    expect(linesOf(state, 'after')).toEqual([
+      'No readings after work were recorded.',
+      'High-pressure switch: tripped.',
+      'Fan: noisy.',
+    ]);
     expect(linesOf(state, 'complaint')).toEqual([
       'Reported, not measured: suction pressure 5 psi.',
     ]);

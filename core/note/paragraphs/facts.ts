@@ -11,7 +11,7 @@ import type { RefrigerantId } from '../../terms/refrigerants.ts';
 import type { Amount } from '../../units/amount.ts';
 import type { CivilDate } from '../../units/civil-date.ts';
 import { convert } from '../../units/convert.ts';
-import { isBeforeAlteration } from '../../visit/alterations.ts';
+import { isBeforeAlteration, isSinceAlteration } from '../../visit/alterations.ts';
 import { leftOpen, type LeftOpen } from '../../visit/left-open.ts';
 import {
   holdsSome,
@@ -25,7 +25,7 @@ import type { VisitState } from '../../visit/state.ts';
 import { amountOf, latestAmount, latestReading } from '../../visit/views.ts';
 import { complaintMemos, productMemos } from '../complaint.ts';
 import { circuitSuspects, type CircuitSuspects } from '../circuit.ts';
-import { isAmiss, likelyCauses } from '../findings.ts';
+import { isAmiss, isLeftSo, likelyCauses, withoutTheGeneral } from '../findings.ts';
 import { isValveTurned, minutesOnVisit } from '../work.ts';
 import { faultSeen, type SeenRow } from './words.ts';
 
@@ -115,12 +115,17 @@ function reasonFacts(state: VisitState): readonly NoteFact[] {
 
 function seenRows(state: VisitState): readonly SeenRow[] {
   const amiss = state.findings.filter(({ finding }) => isAmiss(finding));
-  const before = amiss.filter(isBeforeAlteration(state));
-  const rows = (before.length > 0 ? before : amiss).map(({ finding }): SeenRow => ({
-    part: finding.part,
-    state: finding.state,
-    words: finding.words,
-  }));
+  const isBefore = isBeforeAlteration(state);
+  const isLeft = isLeftSo(state);
+  const isSince = isSinceAlteration(state);
+  const before = amiss.filter((entry) => isBefore(entry) || (isSince(entry) && !isLeft(entry)));
+  const rows = withoutTheGeneral(before.length > 0 ? before : amiss).map(
+    ({ finding }): SeenRow => ({
+      part: finding.part,
+      state: finding.state,
+      words: finding.words,
+    }),
+  );
   return rows.filter((row, at) => rows.findIndex(isSameFound(row)) === at).slice(-MOST_FOUND);
 }
 
