@@ -14,6 +14,7 @@ import { listed, nameWritten, sentence, valueWritten } from './wording.ts';
 /** Whatever someone still has to settle: asked and not answered, read and not read again, opened and not closed. */
 export function openLines(state: VisitState): readonly string[] {
   return [
+    ...siteLines(state),
     ...doubtLines(state),
     ...state.leftOver.map(({ digits, words }) =>
       sentence(`A number has no meaning yet: ${digits}, said in "${words}"`),
@@ -26,6 +27,12 @@ export function openLines(state: VisitState): readonly string[] {
     ...bypassLines(state),
     ...unresolvedLines(state),
   ];
+}
+
+/** A note that nobody can put to an address is billed to nobody. */
+function siteLines({ unit, work, readings, findings }: VisitState): readonly string[] {
+  const isEmpty = work.length === 0 && readings.length === 0 && findings.length === 0;
+  return unit.site === null && !isEmpty ? ['The site was not stated.'] : [];
 }
 
 function doubtLines({ doubts }: VisitState): readonly string[] {

@@ -148,6 +148,7 @@ describe('the note of a ragged visit', () => {
 
   it('lists everything that is still open', () => {
     expect(linesOf(state, 'open')).toEqual([
+      'The site was not stated.',
       'Heard but not confirmed: head pressure 840 psi.',
       'A number has no meaning yet: 17, said in "seventeen".',
       'Work was done before any reading: nothing shows how the unit ran before.',

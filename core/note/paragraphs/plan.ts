@@ -68,7 +68,8 @@ function quoted(memo: string, reader: Reader): string {
   return `"${own}"`;
 }
 
-const SAYS_WHO = /^(the )?(customer|owner|manager) (says|said|told me|reports|reported) (that )?/i;
+const SAYS_WHO =
+  /^(?:the |my )?(?:customer|owner|manager|cook|chef|baker|bartender|staff|kitchen|store|clerk|they|he|she) (?:says?|said|told (?:me|us)|reports|reported) (?:that )?/i;
 
 const reason: Plan = (given) => {
   const { by, words, reader } = given;
