@@ -87,7 +87,21 @@ export const productMemos = (state: VisitState): Memos =>
 
 /** Remarks on what was found, and on how it was left. */
 export const jobMemos = (state: VisitState): Memos =>
-  otherMemos(state).filter((entry) => !PRODUCT.test(entry.memo) && !isSaid(entry));
+  otherMemos(state).filter(
+    (entry) => !PRODUCT.test(entry.memo) && !isSaid(entry) && causeIn(entry) === null,
+  );
+
+const CAUSE =
+  /^(?:so |and |well )*(?:the )?(?:root )?(?:cause|problem|trouble|culprit|fault|diagnosis)(?: of (?:it|this|that))? (?:is|was|turned out to be) (?:that )?(.+)$/i;
+
+const causeIn = ({ memo, remark }: Memos[number]): string | null =>
+  remark === true ? (CAUSE.exec(memo.trim())?.[1] ?? null) : null;
+
+/** "The cause was a kinked line": the last that was said of it, where it is one that has no name of its own. */
+export const causeSaid = (state: VisitState): string | null =>
+  otherMemos(state)
+    .map(causeIn)
+    .findLast((said) => said !== null) ?? null;
 
 /** Memos that are not the complaint. */
 function otherMemos(state: VisitState): Memos {

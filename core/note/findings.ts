@@ -13,8 +13,9 @@ import { isBeforeAlteration, isSinceAlteration } from '../visit/alterations.ts';
 import { sightGlassSeen, type SightGlassSeen } from '../visit/sight-glass.ts';
 import type { VisitState } from '../visit/state.ts';
 import { circuitLines } from './circuit.ts';
-import { jobMemos } from './complaint.ts';
+import { causeSaid, jobMemos } from './complaint.ts';
 import { toldState, tradeState } from './told-state.ts';
+import { foundWeak } from './verdicts.ts';
 import { readingWritten, sentence } from './wording.ts';
 
 /** What was found is of the unit as it was before the work; how it was left stands under "after". */
@@ -24,6 +25,7 @@ export function findingLines(state: VisitState): readonly string[] {
   const isLeft = isLeftSo(state);
   return once([
     ...withoutTheGeneral(findings.filter((entry) => !isLeft(entry))).map(seenLine),
+    ...measuredWeak(state).map((finding) => seenLine({ finding })),
     ...readings
       .filter(({ reading }) => reading.event !== undefined)
       .map(({ reading }) => sentence(readingWritten(reading))),
@@ -73,6 +75,15 @@ export function isLeftSo(state: VisitState): (entry: Seen) => boolean {
   return (entry) => isSince(entry) && !isToldOfBefore(entry.finding);
 }
 
+/** What a meter found and nobody told of the part. */
+export function measuredWeak(state: VisitState): readonly Finding[] {
+  return foundWeak(state)
+    .filter(
+      (part) => !state.findings.some(({ finding }) => finding.part === part && isAmiss(finding)),
+    )
+    .map((part) => ({ part, state: 'failed', words: 'weak' }));
+}
+
 const PAST = /\b(?:was|were|had been|turned out|turns out|the cause|the problem|the culprit)\b/i;
 
 const isToldOfBefore = (finding: Finding): boolean =>
@@ -115,7 +126,7 @@ const AS_IT_SHOULD_BE: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
 
 export const isAmiss = ({ state }: Pick<Finding, 'state'>): boolean => !AS_IT_SHOULD_BE.has(state);
 
-const seenLine = ({ finding }: VisitState['findings'][number]): string =>
+const seenLine = ({ finding }: Pick<Seen, 'finding'>): string =>
   sentence(`${PARTS[finding.part]}: ${tradeState(finding)}`);
 
 const glassLine = ({ value }: SightGlassSeen): string =>
@@ -127,6 +138,8 @@ const glassLine = ({ value }: SightGlassSeen): string =>
  */
 function causeLine(state: VisitState): readonly string[] {
   if (state.unit.cause !== null) return [sentence(`Cause: ${CAUSES[state.unit.cause]}`)];
+  const said = causeSaid(state);
+  if (said !== null) return [sentence(`Cause: ${said}`)];
   const names = likelyCauses(state).map((cause) => CAUSES[cause]);
   return names.length === 0
     ? []

@@ -1,5 +1,6 @@
 import type { FindingStateId, PartId, WorkKindId } from '../terms/names.ts';
 import { FINDING_STATES, PARTS } from '../terms/names.ts';
+import type { QuantityId } from '../terms/quantities.ts';
 import { leftWords } from '../replies/left-open-sentences.ts';
 import type { Finding } from '../language/utterance.ts';
 import { leftOpen, VALVES } from '../visit/left-open.ts';
@@ -57,10 +58,19 @@ function missingAfterLines(state: VisitState): readonly string[] {
   if (!isAltered(state)) return [];
   const blank = sheetRows(state).filter(({ before, after }) => before !== null && after === null);
   const names = blank
-    .filter(({ quantity, place }) => place === null && isCompared(quantity))
+    .filter(
+      ({ quantity, place }) => place === null && isCompared(quantity) && !READ_ONCE.has(quantity),
+    )
     .map(({ quantity, place }) => nameWritten({ quantity, place }));
   return names.length === 0 ? [] : [sentence(`Not read again after the work: ${listed(names)}`)];
 }
+
+/** Read to find the fault: with the part replaced or left as it was there is nothing to read again. */
+const READ_ONCE: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  'insulationResistance',
+  'resistance',
+  'capacitance',
+]);
 
 /** A control reported tripped, with nothing said later that puts it right. */
 function trippedLines(state: VisitState): readonly string[] {

@@ -9,6 +9,7 @@ import { isCompared, type ReadingEntry } from '../visit/views.ts';
 import { productMemos } from './complaint.ts';
 import { seenAfterLines } from './findings.ts';
 import type { NoteSection, NoteTable } from './note.ts';
+import { verdictLines } from './verdicts.ts';
 import { nameWritten, readingWritten, sentence, valueWritten } from './wording.ts';
 
 /** What has a section of its own, or stands with the unit. */
@@ -96,7 +97,8 @@ export function testsSection(state: VisitState): Pick<NoteSection, 'lines' | 'ta
       ? []
       : [sentence(`${name}: ${own.map(({ reading }) => valueOnly(reading)).join(', then ')}`)];
   });
-  return { lines, ...(tabled.length === 0 ? {} : { table: tableOf(tabled) }) };
+  const told = [...lines, ...verdictLines(state)];
+  return { lines: told, ...(tabled.length === 0 ? {} : { table: tableOf(tabled) }) };
 }
 
 const TESTS: Partial<Record<QuantityId, string>> = {

@@ -23,9 +23,9 @@ import {
 } from '../../visit/refrigerant-account.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { amountOf, latestAmount, latestReading } from '../../visit/views.ts';
-import { complaintMemos, productMemos } from '../complaint.ts';
+import { causeSaid, complaintMemos, productMemos } from '../complaint.ts';
 import { circuitSuspects, type CircuitSuspects } from '../circuit.ts';
-import { isAmiss, isLeftSo, likelyCauses, withoutTheGeneral } from '../findings.ts';
+import { isAmiss, isLeftSo, likelyCauses, measuredWeak, withoutTheGeneral } from '../findings.ts';
 import { isValveTurned, minutesOnVisit } from '../work.ts';
 import { faultSeen, type SeenRow } from './words.ts';
 
@@ -34,6 +34,8 @@ export type NoteFact =
   | { readonly fact: 'calledFor'; readonly memo: string }
   /** What the technician held to be wrong. */
   | { readonly fact: 'cause'; readonly cause: CauseId }
+  /** The same where it has no name of its own. */
+  | { readonly fact: 'causeSaid'; readonly words: string }
   /** What the readings before the work point to. */
   | { readonly fact: 'likely'; readonly causes: readonly CauseId[] }
   | ({ readonly fact: 'byVoltage' } & CircuitSuspects)
@@ -106,6 +108,8 @@ function reasonFacts(state: VisitState): readonly NoteFact[] {
   const rows = seenRows(state);
   const seen: readonly NoteFact[] = rows.length > 0 ? [{ fact: 'seen', rows }] : [];
   if (cause !== null) return [{ fact: 'cause', cause }, ...seen];
+  const said = causeSaid(state);
+  if (said !== null) return [{ fact: 'causeSaid', words: said }, ...seen];
   if (rows.some((row) => faultSeen(row) !== null)) return seen;
   const suspects = circuitSuspects(state);
   if (suspects !== null) return [...seen, { fact: 'byVoltage', ...suspects }];
@@ -119,12 +123,9 @@ function seenRows(state: VisitState): readonly SeenRow[] {
   const isLeft = isLeftSo(state);
   const isSince = isSinceAlteration(state);
   const before = amiss.filter((entry) => isBefore(entry) || (isSince(entry) && !isLeft(entry)));
-  const rows = withoutTheGeneral(before.length > 0 ? before : amiss).map(
-    ({ finding }): SeenRow => ({
-      part: finding.part,
-      state: finding.state,
-      words: finding.words,
-    }),
+  const told = withoutTheGeneral(before.length > 0 ? before : amiss);
+  const rows = [...told.map(({ finding }) => finding), ...measuredWeak(state)].map(
+    ({ part, state: seen, words }): SeenRow => ({ part, state: seen, words }),
   );
   return rows.filter((row, at) => rows.findIndex(isSameFound(row)) === at).slice(-MOST_FOUND);
 }

@@ -75,14 +75,19 @@ const reason: Plan = (given) => {
   const { by, words, reader } = given;
   const complaint = by.one('calledFor');
   const [told, likely] = [by.one('cause'), by.one('likely')];
+  const said = by.one('causeSaid');
   const [seen, byVoltage] = [by.one('seen'), by.one('byVoltage')];
   const slots = {
     complaint: complaint && quoted(withoutCall(complaint.memo), reader),
-    cause: told ? words.causes([told.cause]) : likely && words.causes(likely.causes),
+    cause: said
+      ? quoted(said.words, 'office')
+      : told
+        ? words.causes([told.cause])
+        : likely && words.causes(likely.causes),
     found: seen && words.found(seen.rows),
     suspects: byVoltage && words.suspects(byVoltage),
   };
-  const fields: readonly PassageField[] = told ? ['told'] : likely ? ['likely'] : [];
+  const fields: readonly PassageField[] = told || said ? ['told'] : likely ? ['likely'] : [];
   return Object.values(slots).every((text) => text === null)
     ? []
     : [passage(given, 'reason', { fields, slots })];

@@ -194,6 +194,10 @@ const why: fc.Arbitrary<readonly NoteFact[]> = fc.oneof(
     { fact: 'cause', cause: one },
     { fact: 'seen', rows },
   ]),
+  rowsOf(2).map((rows): readonly NoteFact[] => [
+    { fact: 'causeSaid', words: 'a stuck valve in the back' },
+    { fact: 'seen', rows },
+  ]),
   fc
     .uniqueArray(cause, { minLength: 1, maxLength: 2 })
     .map((causes): readonly NoteFact[] => [{ fact: 'likely', causes }]),
