@@ -9,6 +9,7 @@ import { isCompared, type ReadingEntry } from '../visit/views.ts';
 import { productMemos } from './complaint.ts';
 import { seenAfterLines } from './findings.ts';
 import type { NoteSection, NoteTable } from './note.ts';
+import { isProduct, productName } from './product.ts';
 import { verdictLines } from './verdicts.ts';
 import { nameWritten, readingWritten, sentence, valueWritten } from './wording.ts';
 
@@ -143,11 +144,12 @@ function valueOnly(reading: Reading): string {
 }
 
 export function productLines(state: VisitState): readonly string[] {
-  const taken = state.readings.filter(({ reading }) => reading.quantity === 'productTemp');
   return [
-    ...taken.map((entry) =>
-      sentence(`Product ${valueWritten(entry.reading)}${WHEN[entry.phase]}${told(entry)}`),
-    ),
+    ...state.readings.filter(isProduct).map((entry) => {
+      const { reading, phase } = entry;
+      const name = productName(reading) ?? 'product';
+      return sentence(`${name} ${valueWritten(reading)}${WHEN[phase]}${told(entry)}`);
+    }),
     ...productMemos(state).map(({ memo }) => sentence(memo)),
   ];
 }

@@ -26,6 +26,7 @@ import { amountOf, latestAmount, latestReading } from '../../visit/views.ts';
 import { causeSaid, complaintMemos, productMemos } from '../complaint.ts';
 import { circuitSuspects, type CircuitSuspects } from '../circuit.ts';
 import { isAmiss, isLeftSo, likelyCauses, measuredWeak, withoutTheGeneral } from '../findings.ts';
+import { probed, type Probed } from '../product.ts';
 import { isValveTurned, minutesOnVisit } from '../work.ts';
 import { faultSeen, type SeenRow } from './words.ts';
 
@@ -47,7 +48,7 @@ export type NoteFact =
   | { readonly fact: 'nothingMoved'; readonly said: SaidNone }
   | ({ readonly fact: 'charge' } & ChargeNow)
   | ({ readonly fact: 'box' } & BoxMoved)
-  | { readonly fact: 'product'; readonly was: Amount | null; readonly now: Amount | null }
+  | { readonly fact: 'product'; readonly was: readonly Probed[]; readonly now: readonly Probed[] }
   | { readonly fact: 'productSaid'; readonly memo: string }
   | { readonly fact: 'left'; readonly left: readonly LeftOpen[] }
   | { readonly fact: 'notToBeSwitchedOn' }
@@ -245,15 +246,9 @@ function againstSet(state: VisitState): BoxMoved['against'] {
 }
 
 function productFacts(state: VisitState): readonly NoteFact[] {
-  const taken = state.readings.filter(
-    ({ reading, reported }) =>
-      reading.quantity === 'productTemp' && amountOf(reading) !== null && reported === undefined,
-  );
-  const of = (entry: (typeof taken)[number] | undefined): Amount | null =>
-    entry ? amountOf(entry.reading) : null;
-  const was = of(taken.findLast(({ phase }) => phase === 'before'));
-  const now = of(taken.findLast(({ phase }) => phase !== 'before'));
-  const read: readonly NoteFact[] = was || now ? [{ fact: 'product', was, now }] : [];
+  const [was, now] = [probed(state, 'before'), probed(state, 'since')];
+  const isRead = was.length > 0 || now.length > 0;
+  const read: readonly NoteFact[] = isRead ? [{ fact: 'product', was, now }] : [];
   return [
     ...read,
     ...productMemos(state).map(({ memo }): NoteFact => ({ fact: 'productSaid', memo })),

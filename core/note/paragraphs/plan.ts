@@ -6,6 +6,7 @@ import type { RefrigerantAccount } from '../../visit/refrigerant-account.ts';
 import { amountOf, type ReadingEntry } from '../../visit/views.ts';
 import { withoutCall } from '../complaint.ts';
 import { createNaming, tradeNaming } from '../customer-words/parts.ts';
+import { type Probed, toldToDo } from '../product.ts';
 import { listed, valueWritten } from '../wording.ts';
 import { timeText } from '../work.ts';
 import type { FactOf, NoteFact } from './facts.ts';
@@ -207,18 +208,37 @@ const box: Plan = (given) => {
 
 const product: Plan = (given) => {
   const read = given.by.all('product').map(({ was, now }) => {
-    const [before, after] = [was && figureText(was), now && figureText(now)];
+    const [before, after] = [probedWords(was), probedWords(now)];
     const slots =
-      before && after && before !== after
+      before !== '' && after !== '' && before !== after
         ? { productBefore: before, productAfter: after }
-        : { product: after ?? before };
+        : { product: after === '' ? before : after };
     return passage(given, 'product', { slots });
   });
   const said = given.by
     .all('productSaid')
-    .map(({ memo }) => passage(given, 'product', { slots: { remark: quoted(memo, 'office') } }));
+    .map(({ memo }) =>
+      passage(given, 'product', { slots: { remark: remarkOf(memo, given.reader) } }),
+    );
   return [...read, ...said];
 };
+
+/** "42 °F (lettuce) and 44 °F (tuna)" */
+const probedWords = (all: readonly Probed[]): string =>
+  listed(
+    all.map(({ amount, name }) =>
+      name === null ? figureText(amount) : `${figureText(amount)} (${name})`,
+    ),
+  );
+
+/** What they were told to do is said to them, and not quoted from what was said of them. */
+function remarkOf(memo: string, reader: Reader): string {
+  const advice = toldToDo(memo);
+  if (advice === null) return quoted(memo, 'office');
+  return reader === 'customer'
+    ? `our advice is to ${advice}`
+    : `the customer was told to ${advice}`;
+}
 
 /** Told first of all: that it must stay off, and how it was left. */
 const mustStayOff: Plan = (given) => {
