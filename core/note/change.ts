@@ -5,12 +5,16 @@ import { quantityTerm } from '../terms/quantities.ts';
 import { formatAmount } from '../units/format-amount.ts';
 import type { UnitId } from '../units/units.ts';
 import type { VisitState } from '../visit/state.ts';
+import { isOneProduct } from './product.ts';
 import type { NoteSection } from './note.ts';
 import { sentence } from './wording.ts';
 
 /** Before beside after, with the difference and what it should be, for what was read in both columns. */
 export function changeSection(state: VisitState): Pick<NoteSection, 'lines' | 'table'> {
-  const moved = sheet(state).filter(({ before, after }) => before !== null && after !== null);
+  const moved = sheet(state).filter(
+    ({ about, before, after }) =>
+      before !== null && after !== null && (about !== 'productTemp' || isOneProduct(state)),
+  );
   if (moved.length === 0) return { lines: [] };
   return {
     lines: moved.filter(isForTheCustomer).map((line) => sentence(movedWords(line))),

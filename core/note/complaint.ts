@@ -1,17 +1,54 @@
 import type { VisitState } from '../visit/state.ts';
+import { isNewer } from '../visit/views.ts';
 import { nameWritten, sentence, valueWritten } from './wording.ts';
 
 /** What was told before anything was done is the complaint; what was told of numbers stands as hearsay. */
 export function complaintLines(state: VisitState): readonly string[] {
-  const told = complaintMemos(state).map(({ memo }) => sentence(memo));
+  const complaint = complaintMemos(state);
+  const told = complaint.map(({ memo }) => sentence(withoutCall(memo)));
+  const said = [...saidByOthers(state), ...hearsayTold(state).filter(isNoneOf(complaint))];
   const hearsay = state.doubts
-    .filter(({ doubt }) => doubt.why === 'hearsay')
+    .filter(({ doubt }) => doubt.why === 'hearsay' && !isToldWhole(doubt.words))
     .map(({ doubt }) =>
       sentence(`Reported, not measured: ${nameWritten(doubt)} ${valueWritten(doubt)}`),
     );
-  const lines = [...told, ...saidByOthers(state).map(toldLine), ...hearsay];
+  const lines = [...told, ...said.map(toldLine), ...hearsay];
   return lines.length === 0 ? ['No complaint was recorded.'] : lines;
 }
+
+const isNoneOf =
+  (memos: readonly HearsayOrMemo[]) =>
+  ({ id }: HearsayOrMemo): boolean =>
+    !memos.some((memo) => memo.id === id);
+
+type HearsayOrMemo = Pick<Memos[number], 'id' | 'at' | 'memo'>;
+
+/**
+ * "They say the lettuce is at forty eight": what others said with a number, whatever became of the number. That it is
+ * asked about, confirmed or read anew by the technician makes it no less what was told.
+ */
+function hearsayTold({ history }: VisitState): readonly HearsayOrMemo[] {
+  const gone = new Set(
+    history.flatMap((event) => (event.type === 'entryTakenBack' ? [event.target] : [])),
+  );
+  return history.flatMap((event) => {
+    if (event.type !== 'doubtRaised' || event.doubt.why !== 'hearsay' || gone.has(event.id)) {
+      return [];
+    }
+    const { words } = event.doubt;
+    return isToldWhole(words) ? [{ id: event.id, at: event.at, memo: words }] : [];
+  });
+}
+
+/** Who said it, of what, and the number: less than that is a reading alone. */
+const isToldWhole = (words: string): boolean => words.trim().split(/\s+/).length >= FEWEST_WORDS;
+const FEWEST_WORDS = 4;
+
+const CALL =
+  /^(?:(?:they|she|he|we|(?:the )?(?:customer|owner|manager|store|kitchen))(?: were| was| got)? )?called (?:us )?(?:in |out )?(?:because|for|about|to say(?: that)?|saying(?: that)?) /i;
+
+/** "They called because the walk in was warm": that they called is what a complaint is. */
+export const withoutCall = (memo: string): string => memo.trim().replace(CALL, '');
 
 /** "Customer says it was at fifty": told at any time, it was found by nobody. */
 const SAID =
@@ -26,16 +63,16 @@ const saidByOthers = (state: VisitState): Memos => otherMemos(state).filter(isSa
 const isSaid = ({ memo, remark }: Memos[number]): boolean =>
   remark === undefined && SAID.test(memo) && !PRODUCT.test(memo);
 
-const toldLine = ({ memo }: Memos[number]): string =>
+const toldLine = ({ memo }: HearsayOrMemo): string =>
   sentence(FIGURE.test(memo) ? `Reported, not measured: ${memo}` : memo);
 
 type Memos = VisitState['memos'];
 
-/** The first memo that is no remark on the job itself, if it came before the first work. */
-export function complaintMemos({ memos, work }: VisitState): Memos {
-  const [firstWork] = work;
-  return memos
-    .filter(({ remark }) => remark === undefined)
+/** The first thing told that is no remark on the job itself, if it came before the first work. */
+export function complaintMemos(state: VisitState): readonly HearsayOrMemo[] {
+  const [firstWork] = state.work;
+  return [...state.memos.filter(({ remark }) => remark === undefined), ...hearsayTold(state)]
+    .toSorted((one, other) => (isNewer(state, one.id, other.id) ? 1 : -1))
     .slice(0, 1)
     .filter(({ at }) => firstWork === undefined || at <= firstWork.at);
 }
@@ -50,10 +87,24 @@ export const productMemos = (state: VisitState): Memos =>
 
 /** Remarks on what was found, and on how it was left. */
 export const jobMemos = (state: VisitState): Memos =>
-  otherMemos(state).filter((entry) => !PRODUCT.test(entry.memo) && !isSaid(entry));
+  otherMemos(state).filter(
+    (entry) => !PRODUCT.test(entry.memo) && !isSaid(entry) && causeIn(entry) === null,
+  );
+
+const CAUSE =
+  /^(?:so |and |well )*(?:the )?(?:root )?(?:cause|problem|trouble|culprit|fault|diagnosis)(?: of (?:it|this|that))? (?:is|was|turned out to be) (?:that )?(.+)$/i;
+
+const causeIn = ({ memo, remark }: Memos[number]): string | null =>
+  remark === true ? (CAUSE.exec(memo.trim())?.[1] ?? null) : null;
+
+/** "The cause was a kinked line": the last that was said of it, where it is one that has no name of its own. */
+export const causeSaid = (state: VisitState): string | null =>
+  otherMemos(state)
+    .map(causeIn)
+    .findLast((said) => said !== null) ?? null;
 
 /** Memos that are not the complaint. */
 function otherMemos(state: VisitState): Memos {
   const complaint = complaintMemos(state);
-  return state.memos.filter((memo) => !complaint.includes(memo));
+  return state.memos.filter(isNoneOf(complaint));
 }

@@ -1,20 +1,31 @@
 import { causesOf } from '../advice/causes/causes-of.ts';
 import { only } from '../advice/sheet.ts';
 import { type CauseId, CAUSES } from '../terms/causes.ts';
-import type { Finding } from '../language/utterance.ts';
-import { FINDING_STATES, type FindingStateId, PARTS, SIGHT_GLASS_STATES } from '../terms/names.ts';
+import type { Finding, Reading } from '../language/utterance.ts';
+import {
+  FINDING_STATES,
+  type FindingStateId,
+  PARTS,
+  PLACES,
+  SIGHT_GLASS_STATES,
+} from '../terms/names.ts';
 import { isBeforeAlteration, isSinceAlteration } from '../visit/alterations.ts';
 import { sightGlassSeen, type SightGlassSeen } from '../visit/sight-glass.ts';
 import type { VisitState } from '../visit/state.ts';
 import { circuitLines } from './circuit.ts';
-import { jobMemos } from './complaint.ts';
+import { causeSaid, jobMemos } from './complaint.ts';
+import { toldState, tradeState } from './told-state.ts';
+import { foundWeak } from './verdicts.ts';
 import { readingWritten, sentence } from './wording.ts';
 
+/** What was found is of the unit as it was before the work; how it was left stands under "after". */
 export function findingLines(state: VisitState): readonly string[] {
   const { findings, readings } = state;
   const isSince = isSinceAlteration(state);
+  const isLeft = isLeftSo(state);
   return once([
-    ...findings.filter((entry) => !isSince(entry) || isAmiss(entry.finding)).map(seenLine),
+    ...withoutTheGeneral(findings.filter((entry) => !isLeft(entry))).map(seenLine),
+    ...measuredWeak(state).map((finding) => seenLine({ finding })),
     ...readings
       .filter(({ reading }) => reading.event !== undefined)
       .map(({ reading }) => sentence(readingWritten(reading))),
@@ -32,13 +43,69 @@ export function findingLines(state: VisitState): readonly string[] {
 /** What was seen once the work was done: a fan that turns again belongs under "after", not beside "not running". */
 export function seenAfterLines(state: VisitState): readonly string[] {
   const isSince = isSinceAlteration(state);
+  const isLeft = isLeftSo(state);
   return once([
-    ...state.findings.filter((entry) => isSince(entry) && !isAmiss(entry.finding)).map(seenLine),
+    ...state.findings.filter(isLeft).map(seenLine),
+    ...runningByItsCurrent(state),
     ...sightGlassSeen(state).filter(isSince).map(glassLine),
     ...jobMemos(state)
       .filter((entry) => isSaidAfter(entry, isSince))
       .map(({ memo }) => sentence(memo)),
   ]);
+}
+
+/** "Condenser fan running, point five amps" is read of the fan, and tells that it runs. */
+function runningByItsCurrent(state: VisitState): readonly string[] {
+  const isSince = isSinceAlteration(state);
+  return state.readings
+    .filter((entry) => isSince(entry) && isRunningAt(entry.reading))
+    .flatMap(({ reading: { place } }) =>
+      place === null ? [] : [sentence(`${PLACES[place]}: ${FINDING_STATES.running}`)],
+    );
+}
+
+export const isRunningAt = ({ quantity, value, words }: Reading): boolean =>
+  quantity === 'current' && (value ?? 0) > 0 && /\brunning\b/i.test(words);
+
+type Seen = VisitState['findings'][number];
+
+/** Told since the work was done, and not of what had been wrong before it: "the cap was weak" names a cause. */
+export function isLeftSo(state: VisitState): (entry: Seen) => boolean {
+  const isSince = isSinceAlteration(state);
+  return (entry) => isSince(entry) && !isToldOfBefore(entry.finding);
+}
+
+/** What a meter found and nobody told of the part. */
+export function measuredWeak(state: VisitState): readonly Finding[] {
+  return foundWeak(state)
+    .filter(
+      (part) => !state.findings.some(({ finding }) => finding.part === part && isAmiss(finding)),
+    )
+    .map((part) => ({ part, state: 'failed', words: 'weak' }));
+}
+
+const PAST = /\b(?:was|were|had been|turned out|turns out|the cause|the problem|the culprit)\b/i;
+
+const isToldOfBefore = (finding: Finding): boolean =>
+  isAmiss(finding) && !PASSES.has(finding.state) && PAST.test(finding.words);
+
+/** What a part is for the moment, and no fault of it. */
+const PASSES: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
+  ...(['warm', 'cold', 'hot', 'wet', 'defrosting', 'defrosted'] as const),
+]);
+
+/** "The cause was the contactor" behind "contacts are burnt" says no more of it. */
+export function withoutTheGeneral(entries: readonly Seen[]): readonly Seen[] {
+  const isGeneral = ({ state, words }: Finding): boolean =>
+    state === 'failed' && toldState({ state, words }) === null;
+  const isFault = ({ state }: Finding): boolean => isAmiss({ state }) && !PASSES.has(state);
+  return entries.filter(
+    ({ finding }) =>
+      !isGeneral(finding) ||
+      !entries.some(
+        ({ finding: other }) => other.part === finding.part && isFault(other) && !isGeneral(other),
+      ),
+  );
 }
 
 /** Told twice, it was found once. */
@@ -57,10 +124,10 @@ const AS_IT_SHOULD_BE: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
   'closed',
 ]);
 
-export const isAmiss = ({ state }: Finding): boolean => !AS_IT_SHOULD_BE.has(state);
+export const isAmiss = ({ state }: Pick<Finding, 'state'>): boolean => !AS_IT_SHOULD_BE.has(state);
 
-const seenLine = ({ finding }: VisitState['findings'][number]): string =>
-  sentence(`${PARTS[finding.part]}: ${FINDING_STATES[finding.state]}`);
+const seenLine = ({ finding }: Pick<Seen, 'finding'>): string =>
+  sentence(`${PARTS[finding.part]}: ${tradeState(finding)}`);
 
 const glassLine = ({ value }: SightGlassSeen): string =>
   sentence(`Sight glass ${SIGHT_GLASS_STATES[value]}`);
@@ -71,6 +138,8 @@ const glassLine = ({ value }: SightGlassSeen): string =>
  */
 function causeLine(state: VisitState): readonly string[] {
   if (state.unit.cause !== null) return [sentence(`Cause: ${CAUSES[state.unit.cause]}`)];
+  const said = causeSaid(state);
+  if (said !== null) return [sentence(`Cause: ${said}`)];
   const names = likelyCauses(state).map((cause) => CAUSES[cause]);
   return names.length === 0
     ? []

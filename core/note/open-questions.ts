@@ -1,19 +1,22 @@
-import type { PartId, WorkKindId } from '../terms/names.ts';
+import type { FindingStateId, PartId, WorkKindId } from '../terms/names.ts';
 import { FINDING_STATES, PARTS } from '../terms/names.ts';
+import type { QuantityId } from '../terms/quantities.ts';
 import { leftWords } from '../replies/left-open-sentences.ts';
 import type { Finding } from '../language/utterance.ts';
-import { leftOpen } from '../visit/left-open.ts';
+import { leftOpen, VALVES } from '../visit/left-open.ts';
 import { hasBaseline } from '../visit/baseline.ts';
 import type { VisitState } from '../visit/state.ts';
 import { isAltered } from '../visit/alterations.ts';
 import { isToReadAgain } from '../visit/to-read-again.ts';
 import { isCompared, sheetRows } from '../visit/views.ts';
 import { circuitLines } from './circuit.ts';
+import { isRunningAt } from './findings.ts';
 import { listed, nameWritten, sentence, valueWritten } from './wording.ts';
 
 /** Whatever someone still has to settle: asked and not answered, read and not read again, opened and not closed. */
 export function openLines(state: VisitState): readonly string[] {
   return [
+    ...siteLines(state),
     ...doubtLines(state),
     ...state.leftOver.map(({ digits, words }) =>
       sentence(`A number has no meaning yet: ${digits}, said in "${words}"`),
@@ -26,6 +29,12 @@ export function openLines(state: VisitState): readonly string[] {
     ...bypassLines(state),
     ...unresolvedLines(state),
   ];
+}
+
+/** A note that nobody can put to an address is billed to nobody. */
+function siteLines({ unit, work, readings, findings }: VisitState): readonly string[] {
+  const isEmpty = work.length === 0 && readings.length === 0 && findings.length === 0;
+  return unit.site === null && !isEmpty ? ['The site was not stated.'] : [];
 }
 
 function doubtLines({ doubts }: VisitState): readonly string[] {
@@ -52,11 +61,17 @@ function missingAfterLines(state: VisitState): readonly string[] {
   const names = blank
     .filter(
       ({ quantity, place }) =>
-        place === null && isCompared(quantity) && isToReadAgain(quantity, state),
+        place === null &&
+        isCompared(quantity) &&
+        !READ_ONCE.has(quantity) &&
+        isToReadAgain(quantity, state),
     )
     .map(({ quantity, place }) => nameWritten({ quantity, place }));
   return names.length === 0 ? [] : [sentence(`Not read again after the work: ${listed(names)}`)];
 }
+
+/** Read to find the fault: with the part replaced or left as it was there is nothing to read again. */
+const READ_ONCE: ReadonlySet<QuantityId> = new Set<QuantityId>(['resistance', 'capacitance']);
 
 /** A control reported tripped, with nothing said later that puts it right. */
 function trippedLines(state: VisitState): readonly string[] {
@@ -81,10 +96,7 @@ const STAND_OPEN: ReadonlySet<PartId> = new Set<PartId>([
   'disconnect',
   'breaker',
   'plug',
-  'serviceValve',
-  'suctionServiceValve',
-  'dischargeServiceValve',
-  'kingValve',
+  ...VALVES,
 ]);
 
 const MENDS: ReadonlySet<WorkKindId> = new Set<WorkKindId>([
@@ -96,14 +108,54 @@ const MENDS: ReadonlySet<WorkKindId> = new Set<WorkKindId>([
   'add',
 ]);
 
-function isMended(part: PartId, since: number, { work, findings }: VisitState): boolean {
+/** What is one thing to whoever repairs it: a fan is put right by its motor. */
+const ONE_THING: readonly (readonly PartId[])[] = [
+  ['condenserFan', 'condenserFanMotor'],
+  ['evaporatorFan', 'evaporatorFanMotor'],
+];
+
+const asOne = (part: PartId): readonly PartId[] =>
+  ONE_THING.find((all) => all.includes(part)) ?? [part];
+
+function isMended(part: PartId, since: number, state: VisitState): boolean {
+  const { work, findings } = state;
+  const parts = asOne(part);
   return (
-    work.some(({ work: done, at }) => done.part === part && at >= since && MENDS.has(done.did)) ||
+    work.some(
+      ({ work: { did, part: at }, at: when }) =>
+        at !== null && parts.includes(at) && when >= since && MENDS.has(did),
+    ) ||
     findings.some(
       ({ finding, at }) =>
-        finding.part === part &&
-        at > since &&
-        (finding.state === 'ok' || finding.state === 'closed'),
+        parts.includes(finding.part) && at > since && WHOLE_AGAIN.has(finding.state),
+    ) ||
+    (STOPS_THE_COMPRESSOR.has(part) && letsItRunAgain(part, since, state))
+  );
+}
+
+const WHOLE_AGAIN: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
+  ...(['ok', 'closed', 'running'] as const),
+]);
+
+/** With one of these open it stands still; where it runs, the one that was open is closed. */
+const STOPS_THE_COMPRESSOR: ReadonlySet<PartId> = new Set<PartId>([
+  ...(['overload', 'highPressureSwitch', 'lowPressureSwitch', 'temperatureControl'] as const),
+  ...(['contactor', 'breaker', 'fuse'] as const),
+]);
+
+/** Around a switch that is jumped out it runs whatever the switch does. */
+function letsItRunAgain(part: PartId, since: number, state: VisitState): boolean {
+  const isBypassed = state.work.some(
+    ({ work }) => work.part === part && (work.did === 'bypass' || work.did === 'disable'),
+  );
+  if (isBypassed) return false;
+  return (
+    state.findings.some(
+      ({ finding, at }) =>
+        finding.part === 'compressor' && finding.state === 'running' && at > since,
+    ) ||
+    state.readings.some(
+      ({ reading, at }) => at > since && reading.place === 'compressor' && isRunningAt(reading),
     )
   );
 }

@@ -1,11 +1,16 @@
+import { sheet } from '../advice/sheet.ts';
 import type { Reading } from '../language/utterance.ts';
-import { SETTINGS, type QuantityId } from '../terms/quantities.ts';
+import { figureText } from '../replies/amounts.ts';
+import { clockWords } from '../replies/dates.ts';
+import { quantityTerm, SETTINGS, type QuantityId } from '../terms/quantities.ts';
 import type { VisitState } from '../visit/state.ts';
 import { isAltered, isSinceAlteration } from '../visit/alterations.ts';
 import { isCompared, type ReadingEntry } from '../visit/views.ts';
 import { productMemos } from './complaint.ts';
 import { seenAfterLines } from './findings.ts';
 import type { NoteSection, NoteTable } from './note.ts';
+import { isProduct, productName } from './product.ts';
+import { verdictLines } from './verdicts.ts';
 import { nameWritten, readingWritten, sentence, valueWritten } from './wording.ts';
 
 /** What has a section of its own, or stands with the unit. */
@@ -21,7 +26,7 @@ const ELSEWHERE: ReadonlySet<QuantityId> = new Set<QuantityId>([
 const isTest = ({ reading: { quantity, place } }: ReadingEntry): boolean =>
   place !== null || !isCompared(quantity);
 
-/** What was read in a column, every reading of it: a second look is part of the record. */
+/** What was read in a column, a row for each quantity: a second look is part of the record. */
 export function readingsSection(
   column: 'before' | 'after',
   state: VisitState,
@@ -29,7 +34,44 @@ export function readingsSection(
   const entries = columnEntries(column, state);
   const seen = column === 'after' ? seenAfterLines(state) : [];
   if (entries.length === 0) return { lines: [...absence(column, state), ...seen] };
-  return { lines: [...plainLines(column, entries), ...seen], table: tableOf(entries) };
+  const rows = [...onceEach(entries, state), ...(column === 'after' ? workedRows(state) : [])];
+  return { lines: [...plainLines(column, entries), ...seen], table: { columns: COLUMNS, rows } };
+}
+
+/** The last of a quantity is what stands, with its time where it was read more than once, and behind it what came before. */
+function onceEach(
+  entries: readonly ReadingEntry[],
+  state: VisitState,
+): readonly (readonly string[])[] {
+  const quantities = [...new Set(entries.map(({ reading }) => reading.quantity))];
+  return quantities.flatMap((quantity) => {
+    const own = entries.filter(({ reading }) => reading.quantity === quantity);
+    const [last, ...earlier] = own.toReversed();
+    if (last === undefined) return [];
+    const before = earlier.toReversed().map(valueWithTeller);
+    const shown =
+      before.length === 0
+        ? valueWithTeller(last)
+        : `${valueWithTeller(last)}${timeOf(last, state)}, earlier ${before.join(', ')}`;
+    return [[nameWritten(last.reading), shown]];
+  });
+}
+
+/** Nothing where the device did not keep how its clock stood. */
+function timeOf({ id, at }: ReadingEntry, { history }: VisitState): string {
+  const offset = history.find((event) => event.id === id)?.utcOffset;
+  return offset === undefined ? '' : ` at ${clockWords(at, offset)}`;
+}
+
+const WORKED: ReadonlySet<string> = new Set(['superheat', 'subcooling']);
+
+/** What the readings after come to; where there was a before, it stands among what changed. */
+function workedRows(state: VisitState): readonly (readonly string[])[] {
+  return sheet(state).flatMap(({ about, isWorked, before, after, unit, target }) => {
+    if (!isWorked || !WORKED.has(about) || before !== null || after === null) return [];
+    const should = target ? `, should be ${figureText(target)}` : '';
+    return [[quantityTerm(about).name, figureText({ value: after, unit }) + should]];
+  });
 }
 
 const written = ({ readings }: VisitState): readonly ReadingEntry[] =>
@@ -56,7 +98,8 @@ export function testsSection(state: VisitState): Pick<NoteSection, 'lines' | 'ta
       ? []
       : [sentence(`${name}: ${own.map(({ reading }) => valueOnly(reading)).join(', then ')}`)];
   });
-  return { lines, ...(tabled.length === 0 ? {} : { table: tableOf(tabled) }) };
+  const told = [...lines, ...verdictLines(state)];
+  return { lines: told, ...(tabled.length === 0 ? {} : { table: tableOf(tabled) }) };
 }
 
 const TESTS: Partial<Record<QuantityId, string>> = {
@@ -84,13 +127,14 @@ function plainLines(
 
 function tableOf(entries: readonly ReadingEntry[]): NoteTable {
   return {
-    columns: ['Reading', 'Value'],
-    rows: entries.map((entry) => [
-      nameWritten(entry.reading),
-      valueOnly(entry.reading) + told(entry),
-    ]),
+    columns: COLUMNS,
+    rows: entries.map((entry) => [nameWritten(entry.reading), valueWithTeller(entry)]),
   };
 }
+
+const COLUMNS = ['Reading', 'Value'];
+
+const valueWithTeller = (entry: ReadingEntry): string => valueOnly(entry.reading) + told(entry);
 
 const told = ({ reported }: ReadingEntry): string =>
   reported === undefined ? '' : ', as reported';
@@ -100,11 +144,12 @@ function valueOnly(reading: Reading): string {
 }
 
 export function productLines(state: VisitState): readonly string[] {
-  const taken = state.readings.filter(({ reading }) => reading.quantity === 'productTemp');
   return [
-    ...taken.map((entry) =>
-      sentence(`Product ${valueWritten(entry.reading)}${WHEN[entry.phase]}${told(entry)}`),
-    ),
+    ...state.readings.filter(isProduct).map((entry) => {
+      const { reading, phase } = entry;
+      const name = productName(reading) ?? 'product';
+      return sentence(`${name} ${valueWritten(reading)}${WHEN[phase]}${told(entry)}`);
+    }),
     ...productMemos(state).map(({ memo }) => sentence(memo)),
   ];
 }

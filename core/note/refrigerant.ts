@@ -1,7 +1,14 @@
 import { weightText } from '../replies/amounts.ts';
 import type { Amount } from '../units/amount.ts';
 import { chargeBalance } from '../visit/charge-balance.ts';
-import { type RefrigerantAccount, refrigerantAccounts } from '../visit/refrigerant-account.ts';
+import {
+  holdsSome,
+  type RefrigerantAccount,
+  refrigerantAccounts,
+  type SaidNone,
+  saidNone,
+  withoutNothing,
+} from '../visit/refrigerant-account.ts';
 import type { VisitState } from '../visit/state.ts';
 import { isNewer, type ReadingEntry } from '../visit/views.ts';
 import type { NoteSection } from './note.ts';
@@ -9,15 +16,25 @@ import { sentence, valueWritten } from './wording.ts';
 
 /** Every movement as it was weighed, and the sums: each refrigerant keeps an account of its own. */
 export function refrigerantSection(state: VisitState): Pick<NoteSection, 'lines' | 'table'> {
-  const accounts = refrigerantAccounts(state);
-  if (accounts.length === 0) return { lines: nothingMoved(state) };
-  return { lines: accounts.flatMap((account) => accountLines(account, state)) };
+  const accounts = refrigerantAccounts(state).map(withoutNothing).filter(holdsSome);
+  const moved = accounts.flatMap((account) => accountLines(account, state));
+  return { lines: [...moved, ...noneLines(state, moved.length > 0)] };
 }
 
 /** That none was moved is part of the record: the next leak calculation leans on it. */
-function nothingMoved({ work, readings }: VisitState): readonly string[] {
-  const isEmpty = work.length === 0 && readings.length === 0;
-  return isEmpty ? [] : ['No refrigerant was recorded in or out.'];
+function noneLines(state: VisitState, isMoved: boolean): readonly string[] {
+  const none = noneWords(saidNone(state), isMoved);
+  if (none !== null) return [sentence(none)];
+  const isEmpty = state.work.length === 0 && state.readings.length === 0;
+  return isMoved || isEmpty ? [] : ['No refrigerant was recorded in or out.'];
+}
+
+/** Beside what was moved the other way, what was not is told alone. */
+function noneWords({ added, recovered }: SaidNone, isMoved: boolean): string | null {
+  if (added && recovered) return 'None added, none recovered';
+  const both = isMoved ? '' : added ? ', none recorded as recovered' : ', none recorded as added';
+  if (added) return `None added${both}`;
+  return recovered ? `None recovered${both}` : null;
 }
 
 const kindOf = ({ refrigerant }: RefrigerantAccount): string =>

@@ -14,3 +14,13 @@ export function dateWords({ year, month, day }: CivilDate, today: CivilDate | nu
 export function dayWords(date: CivilDate, today: CivilDate | null = null): string {
   return `${WEEKDAY_NAMES[weekdayOf(date)] ?? ''}, ${dateWords(date, today)}`;
 }
+
+const MINUTES_A_DAY = 1440;
+
+/** "3:05 pm", by the clock of the device that it was said to. */
+export function clockWords(at: number, utcOffset: number): string {
+  const minutes = Math.floor(at / 60_000) + utcOffset;
+  const ofDay = ((minutes % MINUTES_A_DAY) + MINUTES_A_DAY) % MINUTES_A_DAY;
+  const [hours, rest] = [Math.trunc(ofDay / 60), ofDay % 60];
+  return `${String(hours % 12 || 12)}:${String(rest).padStart(2, '0')} ${hours < 12 ? 'am' : 'pm'}`;
+}

@@ -15,6 +15,7 @@ import { isPreparation } from './preparations.ts';
 import type { VisitState } from './state.ts';
 import { takeBack } from './take-back.ts';
 import { keepTimer, runningTimers, stopTimers } from './timers.ts';
+import { wholeRemarks } from './whole-remarks.ts';
 import { isCompared, openQuestion, sheetRows } from './views.ts';
 
 /** What one sentence adds to the visit, and what of it is to be said back. */
@@ -47,7 +48,7 @@ export function fromUtterance(
     ...utterance.memos.map((memo) =>
       always({ type: 'memoTaken', v: 1, memo }, { kind: 'memo', memo }),
     ),
-    ...utterance.remarks.map((memo) =>
+    ...wholeRemarks(utterance).map((memo) =>
       always({ type: 'memoTaken', v: 1, memo, remark: true }, { kind: 'memo', memo }),
     ),
     ...utterance.doubts.map(keepDoubt),

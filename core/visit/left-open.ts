@@ -45,7 +45,8 @@ interface Told {
   readonly as: LeftAs | null;
 }
 
-const VALVES: ReadonlySet<PartId> = new Set<PartId>([
+/** Turned for the gauges and for a job, and back again: each has its way to stand. */
+export const VALVES: ReadonlySet<PartId> = new Set<PartId>([
   'serviceValve',
   'suctionServiceValve',
   'dischargeServiceValve',

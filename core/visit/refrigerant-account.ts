@@ -28,6 +28,32 @@ export interface AccountSums {
   readonly net: number;
 }
 
+/** Without what was said to be nothing: no paragraph and no sum need tell that 0 lb were taken out. */
+export function withoutNothing(account: RefrigerantAccount): RefrigerantAccount {
+  const some = (entries: readonly ReadingEntry[]): readonly ReadingEntry[] =>
+    entries.filter(({ reading }) => reading.value !== 0);
+  const { added, recovered, lost } = account;
+  return { ...account, added: some(added), recovered: some(recovered), lost: some(lost) };
+}
+
+export const holdsSome = ({ added, recovered, lost }: RefrigerantAccount): boolean =>
+  added.length + recovered.length + lost.length > 0;
+
+/** Which way somebody said that none went. */
+export interface SaidNone {
+  readonly added: boolean;
+  readonly recovered: boolean;
+}
+
+/** "No gas added" is told of one way; both together are the word for it that none was moved at all. */
+export function saidNone({ readings }: VisitState): SaidNone {
+  const isNone = (quantity: QuantityId): boolean => {
+    const told = readings.filter(({ reading }) => reading.quantity === quantity);
+    return told.length > 0 && told.every(({ reading }) => reading.value === 0);
+  };
+  return { added: isNone('refrigerantAdded'), recovered: isNone('refrigerantRecovered') };
+}
+
 const MOVES = ['refrigerantAdded', 'refrigerantRecovered', 'refrigerantLost'] as const;
 
 /** One account for each refrigerant that was moved, in the order they were first spoken of. */

@@ -4,13 +4,12 @@ import type { Utterance } from '../../core/language/utterance.ts';
 import { draftNote } from '../../core/note/draft-note.ts';
 import { noteHtml } from '../../core/note/note-html.ts';
 import { noteText } from '../../core/note/note-text.ts';
-import type { NoteSectionId } from '../../core/note/note.ts';
 import type { PartId } from '../../core/terms/names.ts';
 import { isSetting } from '../../core/terms/quantities.ts';
-import type { VisitState } from '../../core/visit/state.ts';
 import { visit } from '../advice/random-visits.ts';
 import { REACH_IN, read, readings, unitIs, visitOf, WARM } from '../advice/visits.ts';
 import { commanding, utteranceOf, working } from '../support/utterances.ts';
+import { linesOf, rowsOf } from './note-lines.ts';
 
 const memo = (...memos: string[]): Utterance => utteranceOf({ memos });
 
@@ -57,15 +56,6 @@ const RAGGED: readonly Utterance[] = [
   utteranceOf({ doubts: [{ ...read('suctionPressure', 5, 'psi'), why: 'hearsay' }] }),
   utteranceOf({ text: 'seventeen', unclaimed: ['17'] }),
 ];
-
-function linesOf(state: VisitState, id: NoteSectionId): readonly string[] {
-  return draftNote(state).sections.find((section) => section.id === id)?.lines ?? [];
-}
-
-function rowsOf(state: VisitState, id: NoteSectionId): Record<string, readonly string[]> {
-  const table = draftNote(state).sections.find((section) => section.id === id)?.table;
-  return Object.fromEntries((table?.rows ?? []).map(([name = '', ...cells]) => [name, cells]));
-}
 
 describe('the note of a cleaned condenser', () => {
   const state = visitOf(CLEANED);
@@ -147,7 +137,11 @@ describe('the note of a ragged visit', () => {
 
   it('says what is missing where it matters', () => {
     expect(linesOf(state, 'before')).toEqual(['No readings before work were recorded.']);
-    expect(linesOf(state, 'after')).toEqual(['No readings after work were recorded.']);
+    expect(linesOf(state, 'after')).toEqual([
+      'No readings after work were recorded.',
+      'High-pressure switch: tripped.',
+      'Fan: noisy.',
+    ]);
     expect(linesOf(state, 'complaint')).toEqual([
       'Reported, not measured: suction pressure 5 psi.',
     ]);
@@ -155,6 +149,7 @@ describe('the note of a ragged visit', () => {
 
   it('lists everything that is still open', () => {
     expect(linesOf(state, 'open')).toEqual([
+      'The site was not stated.',
       'Heard but not confirmed: head pressure 840 psi.',
       'A number has no meaning yet: 17, said in "seventeen".',
       'Work was done before any reading: nothing shows how the unit ran before.',

@@ -1,4 +1,6 @@
+import type { Finding } from '../../language/utterance.ts';
 import type { FindingStateId, PartId } from '../../terms/names.ts';
+import { toldState } from '../told-state.ts';
 
 /** What was seen of a part, behind "was": "was choked with dirt". */
 const PLAIN_STATES: Record<FindingStateId, string> = {
@@ -31,35 +33,41 @@ const PLAIN_STATES: Record<FindingStateId, string> = {
   stuckInDefrost: 'was stuck in its defrost',
 };
 
+const BROKEN_INSIDE = 'had a break inside';
+const CUT_THE_POWER = 'had cut the power';
+const BURNT_OUT = 'was burnt out';
+
 /** What carries a current is open where none gets through: to its owner "open" says nothing. */
-const CARRIES_CURRENT: ReadonlySet<PartId> = new Set<PartId>([
-  'highPressureSwitch',
-  'lowPressureSwitch',
-  'temperatureControl',
-  'contactor',
-  'startRelay',
-  'startCapacitor',
-  'runCapacitor',
-  'overload',
-  'defrostTimer',
-  'defrostHeater',
-  'drainHeater',
-  'defrostTermination',
-  'doorHeater',
-  'doorSwitch',
-  'wiring',
-  'terminal',
-  'fuse',
-  'transformer',
-  'compressor',
-  'condenserFanMotor',
-  'evaporatorFanMotor',
-  'crankcaseHeater',
-  'fanControl',
-]);
+const OPEN_CIRCUITS: Partial<Record<PartId, string>> = {
+  defrostHeater: BURNT_OUT,
+  drainHeater: BURNT_OUT,
+  doorHeater: BURNT_OUT,
+  crankcaseHeater: BURNT_OUT,
+  highPressureSwitch: CUT_THE_POWER,
+  lowPressureSwitch: CUT_THE_POWER,
+  temperatureControl: CUT_THE_POWER,
+  overload: CUT_THE_POWER,
+  defrostTimer: CUT_THE_POWER,
+  defrostTermination: CUT_THE_POWER,
+  doorSwitch: CUT_THE_POWER,
+  fanControl: CUT_THE_POWER,
+  contactor: BROKEN_INSIDE,
+  startRelay: BROKEN_INSIDE,
+  startCapacitor: BROKEN_INSIDE,
+  runCapacitor: BROKEN_INSIDE,
+  transformer: BROKEN_INSIDE,
+  compressor: BROKEN_INSIDE,
+  condenserFanMotor: BROKEN_INSIDE,
+  evaporatorFanMotor: BROKEN_INSIDE,
+  wiring: 'had a break in it',
+  terminal: 'had come apart',
+  fuse: 'had blown',
+};
 
-const NO_CURRENT = 'let no power through';
-
-export function plainState(part: PartId, state: FindingStateId): string {
-  return state === 'open' && CARRIES_CURRENT.has(part) ? NO_CURRENT : PLAIN_STATES[state];
+/** What was seen of a part, as it was put where that says more than the state that it is kept as. */
+export function plainState(part: PartId, seen: Pick<Finding, 'state' | 'words'>): string {
+  const told = toldState(seen);
+  if (told !== null) return told.plain;
+  const open = seen.state === 'open' ? OPEN_CIRCUITS[part] : undefined;
+  return open ?? PLAIN_STATES[seen.state];
 }

@@ -23,6 +23,12 @@ const WORDINGS: Readonly<Partial<Record<PassageField, readonly string[]>>> = {
     'refrigerant : none recorded in or out',
     'on refrigerant , none recorded in or out',
   ],
+  noneAdded: ['no refrigerant was added', 'no refrigerant added'],
+  noneRecovered: ['no refrigerant was recovered', 'no refrigerant recovered'],
+  noneEitherWay: [
+    'no refrigerant was added and none was recovered',
+    'no refrigerant added and none recovered',
+  ],
   noPlate: ['nameplate charge was not recorded', 'nameplate charge not recorded'],
   atPlate: [
     'the nameplate charge',

@@ -11,34 +11,44 @@ import type { RefrigerantId } from '../../terms/refrigerants.ts';
 import type { Amount } from '../../units/amount.ts';
 import type { CivilDate } from '../../units/civil-date.ts';
 import { convert } from '../../units/convert.ts';
-import { isBeforeAlteration } from '../../visit/alterations.ts';
+import { isBeforeAlteration, isSinceAlteration } from '../../visit/alterations.ts';
 import { leftOpen, type LeftOpen } from '../../visit/left-open.ts';
-import { refrigerantAccounts, type RefrigerantAccount } from '../../visit/refrigerant-account.ts';
+import {
+  holdsSome,
+  refrigerantAccounts,
+  type RefrigerantAccount,
+  type SaidNone,
+  saidNone,
+  withoutNothing,
+} from '../../visit/refrigerant-account.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { amountOf, latestAmount, latestReading } from '../../visit/views.ts';
-import { complaintMemos, productMemos } from '../complaint.ts';
+import { causeSaid, complaintMemos, productMemos } from '../complaint.ts';
 import { circuitSuspects, type CircuitSuspects } from '../circuit.ts';
-import { isAmiss, likelyCauses } from '../findings.ts';
-import { minutesOnVisit } from '../work.ts';
-import { faultSeen } from './words.ts';
+import { isAmiss, isLeftSo, likelyCauses, measuredWeak, withoutTheGeneral } from '../findings.ts';
+import { probed, type Probed } from '../product.ts';
+import { isValveTurned, minutesOnVisit } from '../work.ts';
+import { faultSeen, type SeenRow } from './words.ts';
 
 /** Everything that the paragraphs of a note may tell; what no fact holds, no sentence may say. */
 export type NoteFact =
   | { readonly fact: 'calledFor'; readonly memo: string }
   /** What the technician held to be wrong. */
   | { readonly fact: 'cause'; readonly cause: CauseId }
+  /** The same where it has no name of its own. */
+  | { readonly fact: 'causeSaid'; readonly words: string }
   /** What the readings before the work point to. */
   | { readonly fact: 'likely'; readonly causes: readonly CauseId[] }
   | ({ readonly fact: 'byVoltage' } & CircuitSuspects)
-  | { readonly fact: 'seen'; readonly rows: readonly FoundRow[] }
+  | { readonly fact: 'seen'; readonly rows: readonly SeenRow[] }
   | { readonly fact: 'done'; readonly rows: readonly CalledRow[] }
   | { readonly fact: 'noWork' }
   | { readonly fact: 'onSite'; readonly minutes: number }
   | { readonly fact: 'moved'; readonly account: RefrigerantAccount }
-  | { readonly fact: 'nothingMoved' }
+  | { readonly fact: 'nothingMoved'; readonly said: SaidNone }
   | ({ readonly fact: 'charge' } & ChargeNow)
   | ({ readonly fact: 'box' } & BoxMoved)
-  | { readonly fact: 'product'; readonly was: Amount | null; readonly now: Amount | null }
+  | { readonly fact: 'product'; readonly was: readonly Probed[]; readonly now: readonly Probed[] }
   | { readonly fact: 'productSaid'; readonly memo: string }
   | { readonly fact: 'left'; readonly left: readonly LeftOpen[] }
   | { readonly fact: 'notToBeSwitchedOn' }
@@ -99,6 +109,8 @@ function reasonFacts(state: VisitState): readonly NoteFact[] {
   const rows = seenRows(state);
   const seen: readonly NoteFact[] = rows.length > 0 ? [{ fact: 'seen', rows }] : [];
   if (cause !== null) return [{ fact: 'cause', cause }, ...seen];
+  const said = causeSaid(state);
+  if (said !== null) return [{ fact: 'causeSaid', words: said }, ...seen];
   if (rows.some((row) => faultSeen(row) !== null)) return seen;
   const suspects = circuitSuspects(state);
   if (suspects !== null) return [...seen, { fact: 'byVoltage', ...suspects }];
@@ -106,13 +118,16 @@ function reasonFacts(state: VisitState): readonly NoteFact[] {
   return causes.length === 0 ? seen : [...seen, { fact: 'likely', causes }];
 }
 
-function seenRows(state: VisitState): readonly FoundRow[] {
+function seenRows(state: VisitState): readonly SeenRow[] {
   const amiss = state.findings.filter(({ finding }) => isAmiss(finding));
-  const before = amiss.filter(isBeforeAlteration(state));
-  const rows = (before.length > 0 ? before : amiss).map(({ finding }): FoundRow => ({
-    part: finding.part,
-    state: finding.state,
-  }));
+  const isBefore = isBeforeAlteration(state);
+  const isLeft = isLeftSo(state);
+  const isSince = isSinceAlteration(state);
+  const before = amiss.filter((entry) => isBefore(entry) || (isSince(entry) && !isLeft(entry)));
+  const told = withoutTheGeneral(before.length > 0 ? before : amiss);
+  const rows = [...told.map(({ finding }) => finding), ...measuredWeak(state)].map(
+    ({ part, state: seen, words }): SeenRow => ({ part, state: seen, words }),
+  );
   return rows.filter((row, at) => rows.findIndex(isSameFound(row)) === at).slice(-MOST_FOUND);
 }
 
@@ -123,7 +138,9 @@ const isSameFound =
 
 function workFacts(state: VisitState): readonly NoteFact[] {
   const minutes = minutesOnVisit(state);
-  const rows = withoutTrials(state.work.map(({ work }) => calledRow(work)));
+  const rows = withoutTrials(
+    state.work.flatMap(({ work }) => (isValveTurned(work) ? [] : [calledRow(work)])),
+  );
   const once = rows.filter((row, at) => rows.findIndex(isSameDone(row)) === at);
   const isEmpty = state.recommendations.length === 0 && state.readings.length === 0;
   const done: readonly NoteFact[] =
@@ -157,17 +174,6 @@ function withoutTrials(rows: readonly CalledRow[]): readonly CalledRow[] {
   return rows.filter((_row, at) => !gone.has(at));
 }
 
-/** "Recovered nothing" stands in the account, and no paragraph need tell that 0 lb were taken out. */
-function withoutNothing(account: RefrigerantAccount): RefrigerantAccount {
-  const some = (entries: RefrigerantAccount['added']): RefrigerantAccount['added'] =>
-    entries.filter(({ reading }) => reading.value !== 0);
-  const { added, recovered, lost } = account;
-  return { ...account, added: some(added), recovered: some(recovered), lost: some(lost) };
-}
-
-const holdsSome = ({ added, recovered, lost }: RefrigerantAccount): boolean =>
-  added.length + recovered.length + lost.length > 0;
-
 function refrigerantFacts(state: VisitState): readonly NoteFact[] {
   const accounts = refrigerantAccounts(state).map(withoutNothing).filter(holdsSome);
   if (accounts.length > 0) {
@@ -177,7 +183,7 @@ function refrigerantFacts(state: VisitState): readonly NoteFact[] {
     ];
   }
   const isEmpty = state.work.length === 0 && state.readings.length === 0;
-  return isEmpty ? [] : [{ fact: 'nothingMoved' }];
+  return isEmpty ? [] : [{ fact: 'nothingMoved', said: saidNone(state) }];
 }
 
 /** Where it was emptied and weighed in anew, what is in it is known. */
@@ -240,15 +246,9 @@ function againstSet(state: VisitState): BoxMoved['against'] {
 }
 
 function productFacts(state: VisitState): readonly NoteFact[] {
-  const taken = state.readings.filter(
-    ({ reading, reported }) =>
-      reading.quantity === 'productTemp' && amountOf(reading) !== null && reported === undefined,
-  );
-  const of = (entry: (typeof taken)[number] | undefined): Amount | null =>
-    entry ? amountOf(entry.reading) : null;
-  const was = of(taken.findLast(({ phase }) => phase === 'before'));
-  const now = of(taken.findLast(({ phase }) => phase !== 'before'));
-  const read: readonly NoteFact[] = was || now ? [{ fact: 'product', was, now }] : [];
+  const [was, now] = [probed(state, 'before'), probed(state, 'since')];
+  const isRead = was.length > 0 || now.length > 0;
+  const read: readonly NoteFact[] = isRead ? [{ fact: 'product', was, now }] : [];
   return [
     ...read,
     ...productMemos(state).map(({ memo }): NoteFact => ({ fact: 'productSaid', memo })),

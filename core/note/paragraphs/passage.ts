@@ -44,6 +44,10 @@ export type PassageField =
   | 'above'
   | 'below'
   | 'noneMoved'
+  /** It was said that none went in, that none came out, or both. */
+  | 'noneAdded'
+  | 'noneRecovered'
+  | 'noneEitherWay'
   | 'atPlate'
   | 'overPlate'
   | 'underPlate'

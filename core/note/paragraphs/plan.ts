@@ -4,7 +4,9 @@ import { isCharge, type Made } from '../../replies/recommendation-sentences.ts';
 import type { PartId } from '../../terms/names.ts';
 import type { RefrigerantAccount } from '../../visit/refrigerant-account.ts';
 import { amountOf, type ReadingEntry } from '../../visit/views.ts';
+import { withoutCall } from '../complaint.ts';
 import { createNaming, tradeNaming } from '../customer-words/parts.ts';
+import { type Probed, toldToDo } from '../product.ts';
 import { listed, valueWritten } from '../wording.ts';
 import { timeText } from '../work.ts';
 import type { FactOf, NoteFact } from './facts.ts';
@@ -67,20 +69,26 @@ function quoted(memo: string, reader: Reader): string {
   return `"${own}"`;
 }
 
-const SAYS_WHO = /^(the )?(customer|owner|manager) (says|said|told me|reports|reported) (that )?/i;
+const SAYS_WHO =
+  /^(?:the |my )?(?:customer|owner|manager|cook|chef|baker|bartender|staff|kitchen|store|clerk|they|he|she) (?:says?|said|told (?:me|us)|reports|reported) (?:that )?/i;
 
 const reason: Plan = (given) => {
   const { by, words, reader } = given;
   const complaint = by.one('calledFor');
   const [told, likely] = [by.one('cause'), by.one('likely')];
+  const said = by.one('causeSaid');
   const [seen, byVoltage] = [by.one('seen'), by.one('byVoltage')];
   const slots = {
-    complaint: complaint && quoted(complaint.memo, reader),
-    cause: told ? words.causes([told.cause]) : likely && words.causes(likely.causes),
+    complaint: complaint && quoted(withoutCall(complaint.memo), reader),
+    cause: said
+      ? quoted(said.words, 'office')
+      : told
+        ? words.causes([told.cause])
+        : likely && words.causes(likely.causes),
     found: seen && words.found(seen.rows),
     suspects: byVoltage && words.suspects(byVoltage),
   };
-  const fields: readonly PassageField[] = told ? ['told'] : likely ? ['likely'] : [];
+  const fields: readonly PassageField[] = told || said ? ['told'] : likely ? ['likely'] : [];
   return Object.values(slots).every((text) => text === null)
     ? []
     : [passage(given, 'reason', { fields, slots })];
@@ -129,9 +137,16 @@ const refrigerant: Plan = (given) => {
     };
     return passage(given, 'refrigerant', { slots });
   });
-  const isNone = reader === 'office' && by.one('nothingMoved') !== null;
-  return isNone ? [passage(given, 'refrigerant', { fields: ['noneMoved'] })] : moved;
+  const none = reader === 'office' ? by.one('nothingMoved') : null;
+  if (none === null) return moved;
+  return [passage(given, 'refrigerant', { fields: [noneField(none.said)] })];
 };
+
+/** What was said to be none stands for more than what nobody spoke of. */
+function noneField({ added, recovered }: FactOf<'nothingMoved'>['said']): PassageField {
+  if (added && recovered) return 'noneEitherWay';
+  return added ? 'noneAdded' : recovered ? 'noneRecovered' : 'noneMoved';
+}
 
 function movedWords(
   entries: readonly ReadingEntry[],
@@ -193,18 +208,37 @@ const box: Plan = (given) => {
 
 const product: Plan = (given) => {
   const read = given.by.all('product').map(({ was, now }) => {
-    const [before, after] = [was && figureText(was), now && figureText(now)];
+    const [before, after] = [probedWords(was), probedWords(now)];
     const slots =
-      before && after && before !== after
+      before !== '' && after !== '' && before !== after
         ? { productBefore: before, productAfter: after }
-        : { product: after ?? before };
+        : { product: after === '' ? before : after };
     return passage(given, 'product', { slots });
   });
   const said = given.by
     .all('productSaid')
-    .map(({ memo }) => passage(given, 'product', { slots: { remark: quoted(memo, 'office') } }));
+    .map(({ memo }) =>
+      passage(given, 'product', { slots: { remark: remarkOf(memo, given.reader) } }),
+    );
   return [...read, ...said];
 };
+
+/** "42 °F (lettuce) and 44 °F (tuna)" */
+const probedWords = (all: readonly Probed[]): string =>
+  listed(
+    all.map(({ amount, name }) =>
+      name === null ? figureText(amount) : `${figureText(amount)} (${name})`,
+    ),
+  );
+
+/** What they were told to do is said to them, and not quoted from what was said of them. */
+function remarkOf(memo: string, reader: Reader): string {
+  const advice = toldToDo(memo);
+  if (advice === null) return quoted(memo, 'office');
+  return reader === 'customer'
+    ? `our advice is to ${advice}`
+    : `the customer was told to ${advice}`;
+}
 
 /** Told first of all: that it must stay off, and how it was left. */
 const mustStayOff: Plan = (given) => {

@@ -90,9 +90,7 @@ const OFFICE: Sentences = {
       has('time') && 'on the visit for {time}.',
     ),
   refrigerant: (told) =>
-    told.is('noneMoved')
-      ? 'no refrigerant was recorded in or out.'
-      : movedSentences(told, ['recovered {recovered}', 'added {added}']),
+    noneSentence(told) ?? movedSentences(told, ['recovered {recovered}', 'added {added}']),
   charge: ({ is, has }) => {
     const against = is('atPlate')
       ? ', the nameplate charge'
@@ -133,6 +131,13 @@ function setWords({ is, has }: Told, setTo: string): string {
 
 function timingWords({ has }: Told): string {
   return `${has('when') ? ' {when}' : ''}${has('purpose') ? ' {purpose}' : ''}${has('because') ? ', because {because}' : ''}`;
+}
+
+function noneSentence({ is }: Told): string | null {
+  if (is('noneEitherWay')) return 'no refrigerant was added and none was recovered.';
+  if (is('noneAdded')) return 'no refrigerant was added.';
+  if (is('noneRecovered')) return 'no refrigerant was recovered.';
+  return is('noneMoved') ? 'no refrigerant was recorded in or out.' : null;
 }
 
 /** "We took out 6 lb 2 oz and put in 6 lb 4 oz of R-404A." */

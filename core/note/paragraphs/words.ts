@@ -1,10 +1,11 @@
 import type { FoundRow } from '../../advice/history-verdict.ts';
+import type { Finding } from '../../language/utterance.ts';
 import { SUSPECTS } from '../../replies/circuit-sentences.ts';
 import { CAUSE_PHRASES } from '../../replies/cause-phrases.ts';
 import { leftWords } from '../../replies/left-open-sentences.ts';
 import { type Made, whenWords } from '../../replies/recommendation-sentences.ts';
 import type { CauseId } from '../../terms/causes.ts';
-import { FINDING_STATES, PARTS, type PartId } from '../../terms/names.ts';
+import { PARTS, type PartId } from '../../terms/names.ts';
 import type { LeftOpen } from '../../visit/left-open.ts';
 import type { CircuitSuspects } from '../circuit.ts';
 import { EFFECTS, PLAIN_CAUSES } from '../customer-words/causes.ts';
@@ -13,6 +14,7 @@ import { isMany, type Naming } from '../customer-words/parts.ts';
 import { PLAIN_SUSPECTS } from '../customer-words/suspects.ts';
 import { plainState } from '../customer-words/states.ts';
 import { PLAIN_WORK, TRADE_WORK } from '../customer-words/work.ts';
+import { tradeState } from '../told-state.ts';
 import { listed } from '../wording.ts';
 import type { CalledRow } from './facts.ts';
 import type { Reader } from './passage.ts';
@@ -20,7 +22,7 @@ import type { Reader } from './passage.ts';
 /** The things of a note as one reader calls them, in the grammar that the sentences count on. */
 export interface Words {
   /** Customer: whole clauses, "the door seal had failed". Office: "door gasket failed". */
-  found(rows: readonly FoundRow[]): string;
+  found(rows: readonly SeenRow[]): string;
   /** "A low charge": what can stand behind "the cause was". */
   causes(ids: readonly CauseId[]): string;
   /** "The thermostat or the door switch" */
@@ -32,6 +34,11 @@ export interface Words {
   /** Customer: "the power switch of the unit is locked out". Office: "disconnect locked out". */
   left(all: readonly LeftOpen[]): string;
   readonly danger: string;
+}
+
+/** What was found, with the words that it was told in where it was told on this visit. */
+export interface SeenRow extends FoundRow {
+  readonly words?: string;
 }
 
 export const WORDS: Record<Reader, (naming: Naming) => Words> = {
@@ -66,8 +73,7 @@ function officeWords(naming: Naming): Words {
     found: (rows) =>
       listedClauses(
         byPart(rows).map(
-          ({ part, states }) =>
-            `${PARTS[part]} ${states.map((state) => FINDING_STATES[state]).join(' and ')}`,
+          ({ part, states }) => `${PARTS[part]} ${states.map(tradeState).join(' and ')}`,
         ),
       ),
     causes: (ids) => ids.map((id) => CAUSE_PHRASES[id]).join(' or '),
@@ -103,15 +109,17 @@ const isLockedOut = (part: PartId, as: LeftOpen['as']): boolean =>
 
 interface OfPart {
   readonly part: PartId;
-  readonly states: readonly FoundRow['state'][];
+  readonly states: readonly Pick<Finding, 'state' | 'words'>[];
 }
 
 /** A fan that is noisy and not running is one fan. */
-function byPart(rows: readonly FoundRow[]): readonly OfPart[] {
+function byPart(rows: readonly SeenRow[]): readonly OfPart[] {
   const parts = [...new Set(rows.map(({ part }) => part))];
   return parts.map((part) => ({
     part,
-    states: rows.filter((row) => row.part === part).map(({ state }) => state),
+    states: rows
+      .filter((row) => row.part === part)
+      .map(({ state, words = '' }) => ({ state, words })),
   }));
 }
 

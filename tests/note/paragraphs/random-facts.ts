@@ -24,6 +24,10 @@ const done = fc.record({
 const degrees = fc
   .integer({ min: -20, max: 60 })
   .map((value) => ({ value, unit: 'degF' }) as const);
+const probed = fc.record({
+  amount: degrees,
+  name: fc.constantFrom(null, 'tuna', 'lettuce in the pan'),
+});
 const ounces = fc.integer({ min: 1, max: 90 });
 const date = fc.record({
   year: fc.constantFrom(2025, 2026),
@@ -40,6 +44,7 @@ const memo = fc.constantFrom(
 const productMemo = fc.constantFrom(
   'product moved to the ice truck at four thirty',
   'vaccine was not moved, they kept it at the back',
+  'told them to throw out the milk',
 );
 
 type Recommended = VisitState['recommendations'][number];
@@ -194,6 +199,10 @@ const why: fc.Arbitrary<readonly NoteFact[]> = fc.oneof(
     { fact: 'cause', cause: one },
     { fact: 'seen', rows },
   ]),
+  rowsOf(2).map((rows): readonly NoteFact[] => [
+    { fact: 'causeSaid', words: 'a stuck valve in the back' },
+    { fact: 'seen', rows },
+  ]),
   fc
     .uniqueArray(cause, { minLength: 1, maxLength: 2 })
     .map((causes): readonly NoteFact[] => [{ fact: 'likely', causes }]),
@@ -248,13 +257,15 @@ export const facts: fc.Arbitrary<readonly NoteFact[]> = fc
       fc
         .tuple(account, charge)
         .map(([of, held]): readonly NoteFact[] => [{ fact: 'moved', account: of }, held]),
-      fc.constant<readonly NoteFact[]>([{ fact: 'nothingMoved' }]),
+      fc
+        .record({ added: fc.boolean(), recovered: fc.boolean() })
+        .map((said): readonly NoteFact[] => [{ fact: 'nothingMoved', said }]),
     ),
     some(box),
     some(
       fc
-        .tuple(fc.option(degrees, { nil: null }), fc.option(degrees, { nil: null }))
-        .filter(([was, now]) => was !== null || now !== null)
+        .tuple(fc.array(probed, { maxLength: 2 }), fc.array(probed, { maxLength: 2 }))
+        .filter(([was, now]) => was.length + now.length > 0)
         .map(([was, now]): NoteFact => ({ fact: 'product', was, now })),
     ),
     some(productMemo.map((told): NoteFact => ({ fact: 'productSaid', memo: told }))),

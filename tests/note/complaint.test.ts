@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import type { Utterance } from '../../core/language/utterance.ts';
+import { REACH_IN, read, readings, unitIs, visitOf, WARM } from '../advice/visits.ts';
+import { commanding, utteranceOf, working } from '../support/utterances.ts';
+import { linesOf } from './note-lines.ts';
+
+const WORDS = 'they say the lettuce up top is at forty eight and it never shuts off';
+const hearsay: Utterance = utteranceOf({
+  doubts: [{ ...read('productTemp', 48, 'degF'), words: WORDS, why: 'hearsay' }],
+});
+const COMPLAINT = ['They say the lettuce up top is at forty eight and it never shuts off.'];
+
+describe('a complaint that was told with a number', () => {
+  it('is kept whether or not the number was answered for', () => {
+    const asked = [hearsay];
+    const left = [hearsay, commanding({ do: 'no' })];
+    const readAnew = [hearsay, WARM, readings(read('productTemp', 42, 'degF'))];
+    for (const said of [asked, left, readAnew]) {
+      expect(linesOf(visitOf([REACH_IN, ...said]), 'complaint')).toEqual(COMPLAINT);
+    }
+  });
+
+  it('is told to the customer without who said it', () => {
+    const state = visitOf([REACH_IN, hearsay, WARM]);
+    expect(linesOf(state, 'customer')[0]).toMatch(
+      /^You called us about "the lettuce up top is at forty eight and it never shuts off"\./,
+    );
+    expect(linesOf(state, 'office')[0]).toContain(`Called for "${WORDS}".`);
+  });
+
+  it('stands beside an earlier complaint as what nobody measured', () => {
+    const state = visitOf([utteranceOf({ memos: ['warm since friday'] }), hearsay]);
+    expect(linesOf(state, 'complaint')).toEqual([
+      'Warm since friday.',
+      `Reported, not measured: ${WORDS}.`,
+    ]);
+  });
+
+  it('is still missing where nobody told one', () => {
+    expect(linesOf(visitOf([REACH_IN, WARM]), 'complaint')).toEqual(['No complaint was recorded.']);
+  });
+});
+
+describe('a visit without a site', () => {
+  it('says so among what is open, once there is anything to bill', () => {
+    const open = 'The site was not stated.';
+    expect(linesOf(visitOf([REACH_IN, WARM, working('brush')]), 'open')[0]).toBe(open);
+    expect(linesOf(visitOf([REACH_IN]), 'open')).toEqual([]);
+    const known = unitIs({ fact: 'site', value: 'Harbor Street Deli' });
+    expect(linesOf(visitOf([known, WARM]), 'open')).not.toContain(open);
+  });
+});

@@ -1,0 +1,103 @@
+import { describe, expect, it } from 'vitest';
+import type { Finding, Utterance } from '../../core/language/utterance.ts';
+import type { PartId, WorkKindId } from '../../core/terms/names.ts';
+import { REACH_IN, read, readings, visitOf, WARM } from '../advice/visits.ts';
+import { utteranceOf } from '../support/utterances.ts';
+import { linesOf } from './note-lines.ts';
+
+const did = (kind: WorkKindId, part: PartId): Utterance =>
+  utteranceOf({ work: [{ did: kind, part, words: '' }] });
+const seen = (part: PartId, state: Finding['state'], words = ''): Utterance =>
+  utteranceOf({ findings: [{ part, state, words }] });
+
+describe('what was found, and how it was left', () => {
+  it('puts what the work left warm and cold under after, with a fault that was seen then', () => {
+    const state = visitOf([
+      REACH_IN,
+      WARM,
+      seen('defrostHeater', 'open'),
+      did('replace', 'defrostHeater'),
+      seen('drainHeater', 'warm', 'the drain heater is warm'),
+      seen('evaporator', 'cold', 'the coil got cold'),
+      seen('doorGasket', 'failed', 'the gasket is torn'),
+    ]);
+    expect(linesOf(state, 'findings')).toEqual([
+      'Defrost heater: open.',
+      'Likely, by the readings before work: failed defrost.',
+    ]);
+    expect(linesOf(state, 'after').slice(-3)).toEqual([
+      'Drain heater: warm.',
+      'Evaporator: cold.',
+      'Door gasket: torn.',
+    ]);
+  });
+
+  it('keeps a cause that is told last with what was found, and once', () => {
+    const state = visitOf([
+      REACH_IN,
+      WARM,
+      seen('contactor', 'burnt', 'contacts are burnt'),
+      did('replace', 'contactor'),
+      did('replace', 'runCapacitor'),
+      utteranceOf({
+        findings: [
+          { part: 'contactor', state: 'failed', words: 'the cause was the contactor' },
+          { part: 'runCapacitor', state: 'failed', words: 'the cap was weak' },
+        ],
+      }),
+    ]);
+    expect(linesOf(state, 'findings')).toEqual(['Contactor: burnt.', 'Run capacitor: weak.']);
+    expect(linesOf(state, 'office')[0]).toContain('Found contactor burnt and run capacitor weak.');
+    expect(linesOf(state, 'after')).toEqual(['No readings after work were recorded.']);
+  });
+
+  it('takes a fan whose amps were read as it ran for running', () => {
+    const state = visitOf([
+      REACH_IN,
+      WARM,
+      seen('condenserFan', 'notRunning'),
+      did('replace', 'condenserFanMotor'),
+      readings({
+        ...read('current', 0.5, 'A'),
+        place: 'condenserFan',
+        words: 'condenser fan running, point five amps',
+      }),
+    ]);
+    expect(linesOf(state, 'after')).toContain('Condenser fan: running.');
+    expect(linesOf(state, 'findings')).toContain('Condenser fan: not running.');
+  });
+});
+
+describe('what was not put right', () => {
+  const TRIPPED = 'Reported tripped and not reported put right: overload.';
+  const OFF: readonly Utterance[] = [REACH_IN, WARM, seen('overload', 'tripped')];
+  const RUNS = seen('compressor', 'running', 'compressor started');
+
+  it('is no overload of a compressor that runs again', () => {
+    expect(linesOf(visitOf(OFF), 'open')).toContain(TRIPPED);
+    expect(linesOf(visitOf([...OFF, RUNS]), 'open')).not.toContain(TRIPPED);
+    expect(linesOf(visitOf([REACH_IN, WARM, RUNS, seen('overload', 'tripped')]), 'open')).toContain(
+      TRIPPED,
+    );
+  });
+
+  it('is still a switch that the compressor runs around', () => {
+    const state = visitOf([
+      REACH_IN,
+      WARM,
+      seen('highPressureSwitch', 'tripped'),
+      did('bypass', 'highPressureSwitch'),
+      RUNS,
+    ]);
+    expect(linesOf(state, 'open')).toContain(
+      'Reported tripped and not reported put right: high-pressure switch.',
+    );
+  });
+
+  it('is no fan whose motor was replaced, and a heater only where the heater was', () => {
+    const open = [REACH_IN, WARM, seen('evaporatorFan', 'open'), seen('defrostHeater', 'open')];
+    const told = linesOf(visitOf([...open, did('replace', 'evaporatorFanMotor'), RUNS]), 'open');
+    expect(told.join(' ')).not.toContain('evaporator fan');
+    expect(told).toContain('Reported open and not reported put right: defrost heater.');
+  });
+});
