@@ -45,7 +45,8 @@ interface Told {
   readonly as: LeftAs | null;
 }
 
-const VALVES: ReadonlySet<PartId> = new Set<PartId>([
+/** What a technician shuts on the circuit itself. */
+export const VALVES: ReadonlySet<PartId> = new Set<PartId>([
   'serviceValve',
   'suctionServiceValve',
   'dischargeServiceValve',
