@@ -3,7 +3,7 @@ import type { JudgedId } from '../terms/judged.ts';
 import { QUANTITIES, type AnswerableId, type QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { UnitId } from '../units/units.ts';
-import { leftOpen } from '../visit/left-open.ts';
+import { maybeBackOn, surelyLeftOpen } from '../visit/power-back.ts';
 import type { VisitState } from '../visit/state.ts';
 import { timerOf } from '../visit/timers.ts';
 import { isNewer, latestReading } from '../visit/views.ts';
@@ -115,8 +115,8 @@ const ANSWERS: Answering = {
   leftOpen: (_question, { state }) => ({
     ...READ,
     answer: 'leftOpen',
-    left: leftOpen(state).map(({ part, as }) => ({ part, as })),
-    questions: state.doubts.length + state.leftOver.length,
+    left: surelyLeftOpen(state).map(({ part, as }) => ({ part, as })),
+    questions: state.doubts.length + state.leftOver.length + maybeBackOn(state).length,
   }),
   moved: (_question, { state }) => ({
     ...READ,

@@ -3,6 +3,7 @@ import { type KnownNames, NO_NAMES } from '../language/names/known-names.ts';
 import type { PartId } from '../terms/names.ts';
 import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../terms/quantities.ts';
 import type { VisitEvent } from '../visit/events.ts';
+import { putBackAskedNow } from '../visit/power-back.ts';
 import type { VisitState } from '../visit/state.ts';
 import { latestAmount, openQuestion, type OpenQuestion } from '../visit/views.ts';
 
@@ -22,7 +23,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     stepping: state.steps !== null,
     unitless: unitless(state),
     openNumber: openNumber(state),
-    asksYes: asksYes(state),
+    asksYes: asksYes(state) || putBackAskedNow(state).length > 0,
     openFan: openFan(state),
     headPressure: latestAmount(state, 'headPressure'),
     suctionPressure: latestAmount(state, 'suctionPressure'),
