@@ -3,6 +3,7 @@ import type { JudgedId } from '../terms/judged.ts';
 import { QUANTITIES, type AnswerableId, type QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { UnitId } from '../units/units.ts';
+import { contactLoss } from './circuit/contact-loss.ts';
 import { maybeBackOn, surelyLeftOpen } from '../visit/power-back.ts';
 import type { VisitState } from '../visit/state.ts';
 import { timerOf } from '../visit/timers.ts';
@@ -105,7 +106,7 @@ const ANSWERS: Answering = {
   causes: (_question, { state }) =>
     settle(causesOf(state), null, (found, carried) => ({ ...carried, answer: 'causes', ...found })),
   nextCheck: (_question, { state }) =>
-    isTracing(state)
+    isTracing(state) && contactLoss(state) === null
       ? nextPlaceToMeasure(state)
       : settle(nextCheckOf(state), null, (next, carried) => ({
           ...carried,

@@ -4,7 +4,8 @@ import type { AnswerableId } from '../../terms/quantities.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { GROUND_SOURCE, groundFault } from '../grounded.ts';
 import { currentReading } from '../current.ts';
-import { needing, worked, type Found } from '../found.ts';
+import { contactLoss, readPoles } from '../circuit/contact-loss.ts';
+import { andThen, needing, worked, type Found } from '../found.ts';
 import type { CauseRow, EvidenceRow, Input, Needs, NextCheck, Refused } from '../verdict.ts';
 import { believe, ranked, type Belief } from './belief.ts';
 import { nextCautions } from './check-costs.ts';
@@ -27,6 +28,8 @@ export interface CausesFound {
  */
 export function causesOf(visit: VisitState): Found<CausesFound> {
   const state = outsideDefrost(visit);
+  const lost = contactLoss(state);
+  if (lost) return byContacts(lost);
   const gathered = gather(state);
   if (gathered.evidence.length === 0) {
     const grounded = groundFault(state);
@@ -56,6 +59,10 @@ const byOhms = (reading: Input): Found<CausesFound> =>
     { causes: [], notRead: [], next: { next: 'step', step: 'keepOff' } },
     { inputs: [reading], sources: [GROUND_SOURCE] },
   );
+
+/** A compressor that gets too little voltage shows nothing of its charge. */
+const byContacts = (lost: readonly Input[]): Found<CausesFound> =>
+  andThen(readPoles(lost), (next) => worked({ causes: [], notRead: [], next }));
 
 export function beliefOf({ evidence, around }: Gathered, state: VisitState): Belief {
   const ratios = [...evidence, ...around].map((each) => each.ratios);

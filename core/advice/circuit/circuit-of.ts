@@ -3,18 +3,25 @@ import type { VisitState } from '../../visit/state.ts';
 import type { Circuit } from './circuit.ts';
 import { CIRCUITS } from './circuits.ts';
 import { devicesOf } from './evidence.ts';
+import { isSinglePhase } from './phases.ts';
 
 /** The circuits of a kind of unit: none is known for an ice machine, whose sequence is a board's. */
 /** A freezer's is built round its defrost timer. */
-function circuitsOf({ unit: { equipment, freezer } }: VisitState): readonly Circuit[] {
-  const circuits = CIRCUITS.filter(({ equipment: kinds }) =>
-    kinds.some((kind) => kind === equipment),
+function circuitsOf(state: VisitState): readonly Circuit[] {
+  const { equipment, freezer } = state.unit;
+  const circuits = CIRCUITS.filter(
+    (circuit) =>
+      circuit.equipment.some((kind) => kind === equipment) &&
+      !(hasThirdLeg(circuit) && isSinglePhase(state)),
   );
   const defrosts = (circuit: Circuit): boolean => devicesOf(circuit).includes('defrostTimer');
   return freezer
     ? circuits.toSorted((one, other) => Number(defrosts(other)) - Number(defrosts(one)))
     : circuits;
 }
+
+const hasThirdLeg = ({ parts }: Circuit): boolean =>
+  parts.some((part) => part.kind === 'supply' && part.id === 'legThree');
 
 const METERED: ReadonlySet<QuantityId> = new Set<QuantityId>(['voltage', 'current', 'resistance']);
 
