@@ -15,6 +15,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     equipment: state.unit.equipment,
     asked: state.wanted,
     askedAbout: askedAbout(state),
+    holding: holdingOf(state),
     askedPlace: state.wantedPlace,
     lastQuantity: state.lastQuantity,
     lastPlace: state.lastPlace,
@@ -43,6 +44,22 @@ function askedAbout({ history }: VisitState): QuantityId | null {
   const { about } = question;
   return isQuantity(about) && !isSetting(about) ? about : null;
 }
+
+/** The newest of what a test is read by, unless the system was charged, run or read as it runs since. */
+function holdingOf({ readings }: VisitState): Context['holding'] {
+  const last = readings.findLast(({ reading }) => TESTED_OR_RUN.has(reading.quantity))?.reading;
+  if (last?.value === undefined) return null;
+  const { quantity, value } = last;
+  return quantity === 'testPressure' || quantity === 'vacuum' ? { quantity, value } : null;
+}
+
+const TESTED_OR_RUN: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  'testPressure',
+  'vacuum',
+  'headPressure',
+  'suctionPressure',
+  'refrigerantAdded',
+]);
 
 const isQuantity = (about: AnswerableId): about is QuantityId => about in QUANTITIES;
 
