@@ -3,7 +3,8 @@ import type { JudgedId } from '../terms/judged.ts';
 import { QUANTITIES, type AnswerableId, type QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { UnitId } from '../units/units.ts';
-import { leftOpen } from '../visit/left-open.ts';
+import { contactLoss } from './circuit/contact-loss.ts';
+import { maybeBackOn, surelyLeftOpen } from '../visit/power-back.ts';
 import type { VisitState } from '../visit/state.ts';
 import { timerOf } from '../visit/timers.ts';
 import { isToReadAgain } from '../visit/to-read-again.ts';
@@ -106,7 +107,7 @@ const ANSWERS: Answering = {
   causes: (_question, { state }) =>
     settle(causesOf(state), null, (found, carried) => ({ ...carried, answer: 'causes', ...found })),
   nextCheck: (_question, { state }) =>
-    isTracing(state)
+    isTracing(state) && contactLoss(state) === null
       ? nextPlaceToMeasure(state)
       : settle(nextCheckOf(state), null, (next, carried) => ({
           ...carried,
@@ -116,8 +117,8 @@ const ANSWERS: Answering = {
   leftOpen: (_question, { state }) => ({
     ...READ,
     answer: 'leftOpen',
-    left: leftOpen(state).map(({ part, as }) => ({ part, as })),
-    questions: state.doubts.length + state.leftOver.length,
+    left: surelyLeftOpen(state).map(({ part, as }) => ({ part, as })),
+    questions: state.doubts.length + state.leftOver.length + maybeBackOn(state).length,
   }),
   moved: (_question, { state }) => ({
     ...READ,

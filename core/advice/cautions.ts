@@ -122,8 +122,8 @@ function leaksWhatBurns(state: VisitState): boolean {
 
 /** More went in since the last evacuation than the plate allows. */
 function isOvercharged(state: VisitState): boolean {
-  const { charged, nameplate } = chargeBalance(state);
-  return charged !== null && nameplate !== null && charged.value > nameplate.value;
+  const { addedSince, nameplate } = chargeBalance(state);
+  return addedSince !== null && nameplate !== null && addedSince.value > nameplate.value;
 }
 
 /** What burns, poisons or stands at extreme pressure: it goes with every number about the unit. */

@@ -4,12 +4,14 @@ import { convert, fromBase } from '../units/convert.ts';
 import type { Mass } from '../units/quantity-values.ts';
 import { SHOWN_UNITS } from '../units/shown-unit.ts';
 import type { QuantityId } from '../terms/quantities.ts';
-import { amountOf, isNewer } from '../visit/views.ts';
+import { chargeBalance } from '../visit/charge-balance.ts';
+import { amountOf, type ReadingEntry } from '../visit/views.ts';
 import type { VisitState } from '../visit/state.ts';
 import { readAmount, refrigerantOf, shownUnit } from './current.ts';
 import { andThen, both, calculated, needing, worked, type Found } from './found.ts';
 import { brandedAs, needPlate, plateOf } from './judged/read-at.ts';
 import type { LimitAnswer } from './limits-verdict.ts';
+import type { Input } from './verdict.ts';
 
 type LimitId = LimitAnswer['about'];
 type LimitOf<L extends LimitId> = Extract<LimitAnswer, { readonly about: L }>;
@@ -81,32 +83,22 @@ const BY_THE_PLATE =
 
 /** Only after it was pulled empty is what was weighed in since all that is inside. */
 function charge(state: VisitState): Found<LimitOf<'charge'>> {
-  const evacuated = state.work.findLast(({ work }) => work.did === 'evacuate');
+  const { charged, since, isEmpty } = chargeBalance(state);
   return andThen(plateOf(state, 'charge'), (plate) => {
-    if (evacuated === undefined)
-      return worked<LimitOf<'charge'>>(
-        { answer: 'limit', about: 'charge', ...plate, left: null },
-        { cautions: ['chargeByNameplate'], sources: [BY_THE_PLATE] },
-      );
-    const since = state.readings.filter(
-      ({ id, reading }) =>
-        reading.quantity === 'refrigerantAdded' && isNewer(state, id, evacuated.id),
-    );
-    const inside = since.map(({ reading }) => {
-      const amount = amountOf(reading);
-      return (amount && convert(amount, plate.unit)?.value) ?? 0;
-    });
-    const total = inside.reduce((sum, each) => sum + each, 0);
+    const inside = charged && convert(charged, plate.unit);
+    const left = isEmpty ? plate.value : inside && plate.value - inside.value;
     return worked<LimitOf<'charge'>>(
-      { answer: 'limit', about: 'charge', ...plate, left: plate.value - total },
+      { answer: 'limit', about: 'charge', ...plate, left },
       {
         cautions: ['chargeByNameplate'],
         sources: [BY_THE_PLATE],
-        inputs: since.flatMap(({ reading, at }) => {
-          const amount = amountOf(reading);
-          return amount ? [{ name: 'refrigerantAdded', ...amount, from: 'read', at } as const] : [];
-        }),
+        inputs: left === null ? [] : since.flatMap(moved),
       },
     );
   });
 }
+
+const moved = ({ reading, at }: ReadingEntry): readonly Input[] => {
+  const amount = amountOf(reading);
+  return amount ? [{ name: reading.quantity, ...amount, from: 'read', at }] : [];
+};

@@ -73,7 +73,10 @@ const WORKED: Record<Workable, Measure> = {
       ([refrigerant, [head, liquidLine]]) =>
         withBasis(
           refrigerant,
-          calculated(subcooling({ refrigerant, head, liquidLine }), subcoolingFormula, state),
+          withoutFlash(
+            calculated(subcooling({ refrigerant, head, liquidLine }), subcoolingFormula, state),
+            state,
+          ),
         ),
     ),
   split: (state) =>
@@ -95,6 +98,12 @@ const WORKED: Record<Workable, Measure> = {
         calculated(compressionRatio({ head, suction }), compressionRatioFormula, state),
     ),
 };
+
+/** A clear glass was looked into: no vapour is in that line, whatever the subcooling. */
+function withoutFlash<Value>(found: Found<Value>, { unit }: VisitState): Found<Value> {
+  if (found.kind !== 'known' || unit.sightGlass !== 'clear') return found;
+  return { ...found, cautions: found.cautions.filter((id) => id !== 'flashGas') };
+}
 
 /** A blend's superheat is from dew and its subcooling from bubble: by the other line R-407C is off by 11 °F. */
 function withBasis<Value>(refrigerant: RefrigerantId, found: Found<Value>): Found<Value> {

@@ -217,6 +217,7 @@ export type NextCheck =
 /** The standing order, before any cause is chased. */
 export type StepId =
   | 'keepOff'
+  | 'readPoles'
   | 'makeSafe'
   | 'lookFirst'
   | 'waitOutDefrost'

@@ -5,6 +5,11 @@ import type { Amount } from '../units/amount.ts';
 import type { UnitSystem } from '../units/units.ts';
 import { type KnownNames, NO_NAMES } from './names/known-names.ts';
 
+export interface Holding {
+  readonly quantity: 'testPressure' | 'vacuum';
+  readonly value: number;
+}
+
 /** What was settled before this sentence and decides how it is read. */
 export interface Context {
   readonly units: UnitSystem;
@@ -16,6 +21,8 @@ export interface Context {
   readonly asked: QuantityId | null;
   /** What the last sentence asked about: a bare number behind it may be its value, and is asked about. */
   readonly askedAbout: QuantityId | null;
+  /** What a pressure test or a vacuum that still stands was last read at: "still two fifty" is of that. */
+  readonly holding: Holding | null;
   /** Where it was to be metered. */
   readonly askedPlace: PlaceId | null;
   readonly lastQuantity: QuantityId | null;
@@ -49,6 +56,7 @@ export const EMPTY_CONTEXT: Context = {
   isRemote: false,
   asked: null,
   askedAbout: null,
+  holding: null,
   askedPlace: null,
   lastQuantity: null,
   lastPlace: null,

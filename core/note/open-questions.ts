@@ -3,7 +3,8 @@ import { FINDING_STATES, PARTS } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { leftWords } from '../replies/left-open-sentences.ts';
 import type { Finding } from '../language/utterance.ts';
-import { leftOpen, VALVES } from '../visit/left-open.ts';
+import { VALVES } from '../visit/left-open.ts';
+import { maybeBackOn, surelyLeftOpen } from '../visit/power-back.ts';
 import { hasBaseline } from '../visit/baseline.ts';
 import type { VisitState } from '../visit/state.ts';
 import { isAltered } from '../visit/alterations.ts';
@@ -166,7 +167,12 @@ function leftOpenLines(state: VisitState): readonly string[] {
     state.finishedAt === null
       ? 'Not reported put back'
       : 'Finished with this not reported put back';
-  return leftOpen(state).map((left) => sentence(`${told}: ${leftWords(left)}`));
+  return [
+    ...surelyLeftOpen(state).map((left) => sentence(`${told}: ${leftWords(left)}`)),
+    ...maybeBackOn(state).map((left) =>
+      sentence(`Not reported put back, and the unit ran after that: ${leftWords(left)}`),
+    ),
+  ];
 }
 
 /** A bypass told only in a memo cannot be reported restored. */

@@ -77,10 +77,12 @@ function netWords(net: number, of: (value: number) => string): string {
   return net > 0 ? `${of(net)} added` : `${of(-net)} taken out`;
 }
 
-/** Where it was emptied and weighed in anew, what is in it is known, and what had been lost. */
+/** Where it was emptied and weighed in anew, what is in it is known, and what had been lost; else that it is not. */
 function byTheScale(state: VisitState): readonly string[] {
-  const { nameplate, takenOut, charged } = chargeBalance(state);
-  if (charged === null) return [];
+  const { nameplate, takenOut, charged, addedSince } = chargeBalance(state);
+  if (charged === null) {
+    return addedSince === null ? [] : [sentence('what was in it before was not weighed')];
+  }
   const lost = nameplate && takenOut ? nameplate.value - takenOut.value : 0;
   const now = `In it now, by the scale: ${weightText(charged)}${againstPlate(charged, nameplate)}`;
   if (nameplate === null || lost <= 0) return [sentence(now)];

@@ -17,10 +17,15 @@ import type { Acknowledgement, TakenBack } from '../visit/acknowledgement.ts';
 import { counted, figure, heardDigits, heardNumber, poundsAndOunces } from './amounts.ts';
 import { designation } from './designation.ts';
 import { doubtSaid } from './doubts.ts';
-import { finishedAnywaySaid, finishHeldSaid, stillOpenSaid } from './left-open-sentences.ts';
+import {
+  finishedAnywaySaid,
+  finishHeldSaid,
+  putBackAsked,
+  stillOpenSaid,
+} from './left-open-sentences.ts';
 import { heardSaid, readingSaid, valueSaid } from './readings.ts';
 import { recommendationSaid } from './recommendation-sentences.ts';
-import { line, plain, type Said } from './said.ts';
+import { line, plain, type Said, sentences } from './said.ts';
 import {
   minutesSaid,
   NO_TIMER,
@@ -29,7 +34,7 @@ import {
   timerTitle,
   timerTitles,
 } from './timer-sentences.ts';
-import { workDoneAt, workTodoAt } from './work-words.ts';
+import { workDone, workDoneAt, workTodoAt } from './work-words.ts';
 
 type Kind = Acknowledgement['kind'];
 type Kinds = Members<Acknowledgement, 'kind'>;
@@ -78,7 +83,10 @@ const WORDED: Worded = {
       : line`Finished. ${counted(open, 'open question')} in the note: settle ${open === 1 ? 'it' : 'them'} there.`,
   nothingToFinish: () => plain('There is no visit to finish yet. Name the unit, or say a reading.'),
   alreadyFinished: () => plain('This visit is finished already. The note is ready.'),
-  finishHeld: ({ left }) => finishHeldSaid(left),
+  finishHeld: ({ left, asked }) => finishHeldSaid(left, asked),
+  putBackAsked: ({ parts }) => plain(putBackAsked(parts)),
+  putBack: ({ parts }) => sentences(parts.map((part) => plain(`${workDone('restore', part)}.`))),
+  leftSo: ({ parts }) => plain(`Still off: ${parts.map((part) => PARTS[part]).join(', ')}.`),
   stillOpen: ({ left }) => stillOpenSaid(left),
   finishedAnyway: ({ left }) => finishedAnywaySaid(left),
   stepsLeft: () => plain('Steps left.'),

@@ -39,7 +39,7 @@ export const leadingOf = (causes: readonly CauseRow[]): readonly CauseRow[] =>
 function leadingSaid(leading: readonly CauseRow[]): readonly Said[] {
   const [first] = leading;
   if (!first) return [plain('Nothing leads yet.')];
-  const reasons = join(first.for.slice(0, MOST_FOR).map(evidenceSaid), ', ');
+  const reasons = join(reasonsOf(leading).map(evidenceSaid), ', ');
   if (first.cause === 'nothingWrong') return [line`Nothing is off so far: ${reasons}.`];
   const names = leading.map(({ cause }) => CAUSE_PHRASES[cause]).join(', or ');
   const against = first.against.slice(0, MOST_AGAINST).map(evidenceSaid);
@@ -47,6 +47,16 @@ function leadingSaid(leading: readonly CauseRow[]): readonly Said[] {
     line`Most likely ${names}: ${reasons}.`,
     ...(against.length === 0 ? [] : [line`Against it: ${join(against, ', ')}.`]),
   ];
+}
+
+/** What speaks for those that lead together: what was seen of any of them before what was read. */
+export function reasonsOf(leading: readonly CauseRow[]): readonly EvidenceRow[] {
+  const [first, ...others] = leading;
+  if (first === undefined || others.length === 0) return (first?.for ?? []).slice(0, MOST_FOR);
+  const all = leading.flatMap((row) => row.for);
+  const each = [...new Map(all.map((row) => [JSON.stringify(row), row])).values()];
+  const isSeen = ({ kind }: EvidenceRow): boolean => kind === 'finding' || kind === 'sightGlass';
+  return [...each.filter(isSeen), ...each.filter((row) => !isSeen(row))].slice(0, MOST_FOR);
 }
 
 /** Without a leader it is a list of what may be; with one, what else may be. */

@@ -1,8 +1,9 @@
 import type { LeftRow, MovedRow } from '../advice/verdict.ts';
-import { PARTS } from '../terms/names.ts';
+import { type PartId, PARTS } from '../terms/names.ts';
 import type { Amount } from '../units/amount.ts';
 import { counted, figure } from './amounts.ts';
 import { designation } from './designation.ts';
+import { workDone } from './work-words.ts';
 import { join, line, plain, type Said, sentences } from './said.ts';
 
 const AS: Record<LeftRow['as'], string> = {
@@ -28,8 +29,16 @@ export function leftListed(left: readonly LeftRow[]): string {
 
 const WAY_OUT = 'Say what is put back, or say finish anyway.';
 
-export function finishHeldSaid(left: readonly LeftRow[]): Said {
-  return plain(`Not finished. Still open: ${leftListed(left)}. ${WAY_OUT}`);
+/** "Is the disconnect back on and the plug back in?" */
+export function putBackAsked(parts: readonly PartId[]): string {
+  const each = parts.map((part) => `the ${workDone('restore', part)}`);
+  return `Is ${each.join(' and ')}?`;
+}
+
+export function finishHeldSaid(left: readonly LeftRow[], asked: readonly PartId[]): Said {
+  const open = left.length === 0 ? '' : ` Still open: ${leftListed(left)}.`;
+  if (asked.length === 0) return plain(`Not finished.${open} ${WAY_OUT}`);
+  return plain(`Not finished.${open} ${WAY_OUT} ${putBackAsked(asked)}`);
 }
 
 export function stillOpenSaid(left: readonly LeftRow[]): Said {

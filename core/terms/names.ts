@@ -119,6 +119,12 @@ export const PARTS = {
 } as const;
 export type PartId = keyof typeof PARTS;
 
+/** What cuts the power to the unit. */
+export const POWER_PARTS = ['disconnect', 'breaker', 'plug'] as const satisfies readonly PartId[];
+export type PowerPart = (typeof POWER_PARTS)[number];
+export const isPowerPart = (part: PartId): part is PowerPart =>
+  POWER_PARTS.some((each) => each === part);
+
 export const FINDING_STATES = {
   dirty: 'dirty',
   plugged: 'plugged',

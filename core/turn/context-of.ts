@@ -3,6 +3,7 @@ import { type KnownNames, NO_NAMES } from '../language/names/known-names.ts';
 import type { PartId } from '../terms/names.ts';
 import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../terms/quantities.ts';
 import type { VisitEvent } from '../visit/events.ts';
+import { putBackAskedNow } from '../visit/power-back.ts';
 import type { VisitState } from '../visit/state.ts';
 import { isRemote, kindOf } from '../visit/unit-kind.ts';
 import { latestAmount, openQuestion, type OpenQuestion } from '../visit/views.ts';
@@ -16,6 +17,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     isRemote: isRemote(state.unit),
     asked: state.wanted,
     askedAbout: askedAbout(state),
+    holding: holdingOf(state),
     askedPlace: state.wantedPlace,
     lastQuantity: state.lastQuantity,
     lastPlace: state.lastPlace,
@@ -24,7 +26,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     stepping: state.steps !== null,
     unitless: unitless(state),
     openNumber: openNumber(state),
-    asksYes: asksYes(state),
+    asksYes: asksYes(state) || putBackAskedNow(state).length > 0,
     openFan: openFan(state),
     headPressure: latestAmount(state, 'headPressure'),
     suctionPressure: latestAmount(state, 'suctionPressure'),
@@ -44,6 +46,22 @@ function askedAbout({ history }: VisitState): QuantityId | null {
   const { about } = question;
   return isQuantity(about) && !isSetting(about) ? about : null;
 }
+
+/** The newest of what a test is read by, unless the system was charged, run or read as it runs since. */
+function holdingOf({ readings }: VisitState): Context['holding'] {
+  const last = readings.findLast(({ reading }) => TESTED_OR_RUN.has(reading.quantity))?.reading;
+  if (last?.value === undefined) return null;
+  const { quantity, value } = last;
+  return quantity === 'testPressure' || quantity === 'vacuum' ? { quantity, value } : null;
+}
+
+const TESTED_OR_RUN: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  'testPressure',
+  'vacuum',
+  'headPressure',
+  'suctionPressure',
+  'refrigerantAdded',
+]);
 
 const isQuantity = (about: AnswerableId): about is QuantityId => about in QUANTITIES;
 

@@ -42,9 +42,15 @@ export function rejectedAfter(
   return isOver ? [] : before;
 }
 
+const ASKS: ReadonlySet<Acknowledgement['kind']> = new Set<Acknowledgement['kind']>([
+  'doubt',
+  'leftOver',
+  'putBackAsked',
+]);
+
 /** The readings that this reply says back and that "no" would be about; none where it asks something. */
 export function readBackIn(acknowledgements: readonly Acknowledgement[]): readonly Reading[] {
-  if (acknowledgements.some(({ kind }) => kind === 'doubt' || kind === 'leftOver')) return [];
+  if (acknowledgements.some(({ kind }) => ASKS.has(kind))) return [];
   return acknowledgements.flatMap((said) => {
     if (said.kind === 'amended') return [said.to];
     return said.kind === 'reading' ? [said.reading] : [];

@@ -1,6 +1,7 @@
 import type { LeftOpen } from './left-open.ts';
 import type { Doubt, Fact, Finding, Reading, Recommendation, Work } from '../language/utterance.ts';
 import type { CivilDate } from '../units/civil-date.ts';
+import type { PowerPart } from '../terms/names.ts';
 import type { Timer } from './state.ts';
 
 /** What was kept from one sentence, to be said back: the value itself, never the raw words. */
@@ -37,7 +38,14 @@ export type Acknowledgement =
   | { readonly kind: 'nothingToFinish' }
   | { readonly kind: 'alreadyFinished' }
   /** Not finished: this is still open. */
-  | { readonly kind: 'finishHeld'; readonly left: readonly LeftOpen[] }
+  | {
+      readonly kind: 'finishHeld';
+      readonly left: readonly LeftOpen[];
+      /** Told off, and told running since. */
+      readonly asked: readonly PowerPart[];
+    }
+  /** Told off, and told running since: is it back on? And the answer. */
+  | { readonly kind: 'putBackAsked' | 'putBack' | 'leftSo'; readonly parts: readonly PowerPart[] }
   /** After that, something was put back: what is left now. */
   | { readonly kind: 'stillOpen'; readonly left: readonly LeftOpen[] }
   | { readonly kind: 'finishedAnyway'; readonly left: readonly LeftOpen[] }

@@ -135,6 +135,8 @@ function settle(state: VisitState, event: VisitEvent): VisitState {
     case 'noteWorded':
       return { ...state, worded: event.passages };
     case 'questionAsked':
+    case 'putBackAsked':
+    case 'putBackDenied':
     case 'entryTakenBack':
     case 'readingAmended':
       return state;

@@ -1,61 +1,149 @@
-import type { QuantityId } from '../terms/quantities.ts';
+import type { PartId } from '../terms/names.ts';
 import type { Amount } from '../units/amount.ts';
 import { convert } from '../units/convert.ts';
 import type { UnitId } from '../units/units.ts';
-import type { EventId } from './events.ts';
+import { type ChargeStep, chargeSteps } from './charge-steps.ts';
 import type { VisitState } from './state.ts';
-import { amountOf, isNewer, latestAmount, type ReadingEntry } from './views.ts';
+import { amountOf, latestAmount, type ReadingEntry } from './views.ts';
 
 export interface ChargeBalance {
   /** What the plate says that it holds. */
   readonly nameplate: Amount | null;
-  /** Recovered before the last evacuation: all that was left in it, in the plate's unit. */
+  /** Recovered before it was evacuated whole: all that was left in it, in the plate's unit. */
   readonly takenOut: Amount | null;
-  /** Weighed in since the last evacuation: all that is in it, in the plate's unit. Null where it was never empty. */
+  /** All that is in it by the scale, in the plate's unit. Null where it was never shown to be empty, or something moved without a weight. */
   readonly charged: Amount | null;
-  /** Evacuated, and nothing let in since. */
-  readonly isUnderVacuum: boolean;
+  /** Weighed in since the last vacuum, less what came out again; null where nothing was. */
+  readonly addedSince: Amount | null;
+  /** What that was made of. */
+  readonly since: readonly ReadingEntry[];
+  /** Evacuated whole, and nothing let in since. */
+  readonly isEmpty: boolean;
 }
 
-/** What the scale says is in the unit, where it was emptied first; of its own refrigerant alone. */
+/**
+ * What the scale says is in the unit. A vacuum alone does not show that it was empty: a charge that was pumped down
+ * stands in the receiver meanwhile, and if it counted as gone the next one here would weigh it in twice.
+ */
 export function chargeBalance(state: VisitState): ChargeBalance {
   const nameplate = state.unit.nameplate.charge ?? latestAmount(state, 'refrigerantCharge');
-  const evacuated = lastEvacuation(state);
-  const moved = (quantity: QuantityId): readonly ReadingEntry[] =>
-    state.readings.filter(({ reading }) => reading.quantity === quantity);
-  const [added, recovered] = [moved('refrigerantAdded'), moved('refrigerantRecovered')];
-  const unit = nameplate?.unit ?? added.at(-1)?.reading.unit ?? 'oz';
-  if (evacuated === null) {
-    return { nameplate, takenOut: null, charged: null, isUnderVacuum: false };
+  const held = chargeSteps(state).reduce(after, UNTOUCHED);
+  const unit = nameplate?.unit ?? held.added.at(-1)?.reading.unit ?? 'oz';
+  if (held.vacuum === null || held.added.length === 0) {
+    const isEmpty = held.vacuum === 'whole';
+    return { nameplate, takenOut: null, charged: null, addedSince: null, since: [], isEmpty };
   }
-  const since = added.filter(({ id }) => isNewer(state, id, evacuated));
+  const added = sum(held.added, unit);
+  const out = sum(held.out, unit);
+  const addedSince = added && out && { ...added, value: added.value - out.value };
+  const isKnown = held.vacuum === 'whole' && held.isWeighed;
   return {
     nameplate,
-    takenOut: sum(
-      recovered.filter(({ id }) => isNewer(state, evacuated, id)),
-      unit,
-    ),
-    charged: sum(since, unit),
-    isUnderVacuum: since.length === 0,
+    takenOut: isKnown && held.takenBefore.length > 0 ? sum(held.takenBefore, unit) : null,
+    charged: isKnown ? addedSince : null,
+    addedSince,
+    since: [...held.added, ...held.out],
+    isEmpty: false,
   };
 }
 
-function lastEvacuation(state: VisitState): EventId | null {
-  const pulled = [
-    ...state.work.filter(({ work }) => work.did === 'evacuate').map(({ id }) => id),
-    ...state.readings.filter(({ reading }) => reading.quantity === 'vacuum').map(({ id }) => id),
-  ];
-  return pulled.toSorted((one, other) => (isNewer(state, one, other) ? 1 : -1)).at(-1) ?? null;
+interface Held {
+  /** Behind what the charge may stand, where no hose reaches it. */
+  readonly shut: ReadonlySet<PartId | 'pumpDown'>;
+  /** Recovered or found flat with nothing shut, and nothing let in since. */
+  readonly isOut: boolean;
+  /** What the last one was pulled on: all of it, or nobody knows how much. */
+  readonly vacuum: 'whole' | 'part' | null;
+  /** False where something came out without a weight since. */
+  readonly isWeighed: boolean;
+  /** Recovered up to that vacuum. */
+  readonly takenBefore: readonly ReadingEntry[];
+  /** Recovered since, before anything went in. */
+  readonly taken: readonly ReadingEntry[];
+  readonly added: readonly ReadingEntry[];
+  /** Recovered or lost of what went in. */
+  readonly out: readonly ReadingEntry[];
 }
 
-/** Null where nothing was weighed, or something was moved without a weight. */
+const UNTOUCHED: Held = {
+  shut: new Set(),
+  isOut: false,
+  vacuum: null,
+  isWeighed: true,
+  takenBefore: [],
+  taken: [],
+  added: [],
+  out: [],
+};
+
+function after(held: Held, step: ChargeStep): Held {
+  switch (step.kind) {
+    case 'shut':
+      return { ...held, shut: new Set([...held.shut, step.what]), isOut: false };
+    case 'opened':
+      return { ...held, shut: withoutShut(held, step.what), isOut: false };
+    case 'holdsSome':
+      return { ...held, isOut: false };
+    case 'foundEmpty':
+      return { ...held, isOut: held.shut.size === 0 };
+    case 'allRecovered':
+      return { ...held, isOut: held.shut.size === 0, isWeighed: false };
+    case 'allEvacuated':
+      return evacuated(held, held.isOut || (held.added.length === 0 && held.shut.size === 0));
+    case 'vacuum':
+      return evacuated(held, held.isOut);
+    case 'added':
+      return { ...held, isOut: false, added: [...held.added, step.entry] };
+    case 'recovered':
+      return recovered(held, step.entry);
+    case 'lost':
+      return held.added.length === 0 ? held : { ...held, out: [...held.out, step.entry] };
+  }
+}
+
+/** Nothing comes out of a vacuum: told behind it, it was recovered before. */
+function recovered(held: Held, entry: ReadingEntry): Held {
+  if (held.added.length > 0) {
+    return { ...held, isOut: held.shut.size === 0, out: [...held.out, entry] };
+  }
+  if (held.vacuum === 'whole') return { ...held, takenBefore: [...held.takenBefore, entry] };
+  return { ...held, isOut: held.shut.size === 0, taken: [...held.taken, entry] };
+}
+
+/** What a pump-down shut in is let out by the valve behind the receiver, whatever it was called. */
+const LETS_IT_OUT: ReadonlySet<PartId | 'pumpDown'> = new Set<PartId>([
+  'kingValve',
+  'serviceValve',
+  'liquidLineSolenoid',
+]);
+
+function withoutShut({ shut }: Held, opened: PartId | 'pumpDown'): Held['shut'] {
+  return new Set(
+    [...shut].filter(
+      (what) => what !== opened && !(what === 'pumpDown' && LETS_IT_OUT.has(opened)),
+    ),
+  );
+}
+
+/** Pulled again before anything went in, it shows nothing new. */
+function evacuated(held: Held, isWhole: boolean): Held {
+  if (held.vacuum === 'whole' && held.added.length === 0) return held;
+  return {
+    ...UNTOUCHED,
+    shut: held.shut,
+    vacuum: isWhole ? 'whole' : 'part',
+    takenBefore: (held.added.length === 0 ? held.taken : held.out).filter(
+      ({ reading }) => reading.quantity === 'refrigerantRecovered',
+    ),
+  };
+}
+
+/** Null where something was moved without a weight. */
 function sum(entries: readonly ReadingEntry[], unit: UnitId): Amount | null {
-  const amounts = entries.map(({ reading }) => {
+  const values = entries.flatMap(({ reading }) => {
     const amount = amountOf(reading);
-    return amount && convert(amount, unit);
+    return (amount && convert(amount, unit)?.value) ?? [];
   });
-  if (amounts.length === 0) return null;
-  const values = amounts.flatMap((amount) => (amount ? [amount.value] : []));
-  if (values.length < amounts.length) return null;
+  if (values.length < entries.length) return null;
   return { value: values.reduce((so, each) => so + each, 0), unit };
 }

@@ -7,7 +7,7 @@ import type {
   Recommendation,
   Work,
 } from '../language/utterance.ts';
-import type { PlaceId } from '../terms/names.ts';
+import type { PlaceId, PowerPart } from '../terms/names.ts';
 import type { ProcedureId } from '../terms/procedures.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { UnitSystem } from '../units/units.ts';
@@ -82,6 +82,12 @@ export type EventBody =
   /** Counted from 1. */
   | { readonly type: 'stepReached'; readonly v: 1; readonly step: number }
   | { readonly type: 'stepsLeft'; readonly v: 1 }
+  /** Told off and told running since: asked whether they are back, and told that they are not. */
+  | {
+      readonly type: 'putBackAsked' | 'putBackDenied';
+      readonly v: 1;
+      readonly parts: readonly PowerPart[];
+    }
   /** Asked to finish, it told what was still open instead. */
   | { readonly type: 'finishHeld'; readonly v: 1 }
   | { readonly type: 'visitFinished'; readonly v: 1 }

@@ -11,6 +11,14 @@ import { DEFAULT_SETTINGS, type EventBody, type VisitEvent } from './events.ts';
 import type { Keeping } from './keeping.ts';
 import { leftOpen, meantWork } from './left-open.ts';
 import { markAfter, markBefore } from './phases.ts';
+import {
+  answerPutBack,
+  askPutBack,
+  holdFinish,
+  maybeBackOn,
+  putBackAskedNow,
+  surelyLeftOpen,
+} from './power-back.ts';
 import { isPreparation } from './preparations.ts';
 import type { VisitState } from './state.ts';
 import { takeBack } from './take-back.ts';
@@ -54,7 +62,9 @@ export function fromUtterance(
     ...utterance.doubts.map(keepDoubt),
     ...utterance.unclaimed.map((digits) => keepLeftOver(digits, utterance.text)),
     timersEnding(utterance.commands, before),
-    ...utterance.commands.filter((command) => !isOfBefore(command)).map(obeying),
+    ...utterance.commands.filter((command) => !isOfBefore(command)).map(answering(before)),
+    ...(putBackAskedNow(before).length > 0 ? [countDown(before)] : []),
+    askPutBack,
     ...utterance.questions.map((question) =>
       always({ type: 'questionAsked', v: 1, question }, null),
     ),
@@ -72,6 +82,17 @@ const obeying =
   (command: Command): Keeper =>
   (state) =>
     obey(command, state);
+
+/** What the last reply asked is answered first; a doubt that stands longer waits for the next "yes". */
+function answering(before: VisitState): (command: Command) => Keeper {
+  const asked = putBackAskedNow(before);
+  return (command) => {
+    const isAnswer = command.do === 'yes' || command.do === 'no';
+    return isAnswer && asked.length > 0
+      ? () => answerPutBack(command.do === 'yes', asked)
+      : obeying(command);
+  };
+}
 
 /** "Scratch that, suction's fifty one" takes back what was kept before it was said. */
 const isOfBefore = (command: Command): boolean => command.do === 'undo' && command.earlier === true;
@@ -238,31 +259,29 @@ function end(how: 'finish' | 'finishAnyway', state: VisitState): Keeping {
 
 /** What was opened and not closed is said before the visit may end: forgotten, a bypass stays in for years. */
 function finish(state: VisitState): Keeping {
-  const left = leftOpen(state);
-  if (left.length === 0) return finished(state);
-  return {
-    bodies: [{ type: 'finishHeld', v: 1 }],
-    acknowledgement: { kind: 'finishHeld', left },
-  };
+  return leftOpen(state).length === 0 ? finished(state) : holdFinish(state);
 }
 
 function finished(state: VisitState): Keeping {
-  const left = leftOpen(state);
+  const left = surelyLeftOpen(state);
   return {
     bodies: [{ type: 'visitFinished', v: 1 }],
     acknowledgement:
       left.length > 0
         ? { kind: 'finishedAnyway', left }
-        : { kind: 'finished', open: state.doubts.length + state.leftOver.length },
+        : { kind: 'finished', open: openCount(state) },
   };
 }
+
+const openCount = (state: VisitState): number =>
+  state.doubts.length + state.leftOver.length + maybeBackOn(state).length;
 
 /** On the way out each thing put back is answered with what is left. */
 function countDown(before: VisitState): Keeper {
   return (state) => {
-    const left = leftOpen(state);
-    if (!before.finishHeld || leftOpen(before).length === left.length) return NOTHING;
-    return { bodies: [], acknowledgement: { kind: 'stillOpen', left } };
+    const isAsBefore = leftOpen(before).length === leftOpen(state).length;
+    if (!before.finishHeld || isAsBefore) return NOTHING;
+    return { bodies: [], acknowledgement: { kind: 'stillOpen', left: surelyLeftOpen(state) } };
   };
 }
 

@@ -45,7 +45,7 @@ interface Told {
   readonly as: LeftAs | null;
 }
 
-/** Turned for the gauges and for a job, and back again: each has its way to stand. */
+/** What a technician shuts on the circuit itself: turned for the gauges and for a job, each has its way to stand. */
 export const VALVES: ReadonlySet<PartId> = new Set<PartId>([
   'serviceValve',
   'suctionServiceValve',

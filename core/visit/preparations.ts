@@ -1,8 +1,7 @@
 import type { Work } from '../language/utterance.ts';
-import type { PartId, WorkKindId } from '../terms/names.ts';
+import { isPowerPart, type PartId, type WorkKindId } from '../terms/names.ts';
 
 const FITTED: ReadonlySet<PartId> = new Set<PartId>(['gauges', 'caps', 'panel', 'jumper', 'hose']);
-const POWER: ReadonlySet<PartId> = new Set<PartId>(['disconnect', 'breaker', 'plug']);
 const SWITCHED: ReadonlySet<WorkKindId> = new Set<WorkKindId>(['isolate', 'disable', 'restore']);
 
 /**
@@ -11,5 +10,5 @@ const SWITCHED: ReadonlySet<WorkKindId> = new Set<WorkKindId>(['isolate', 'disab
  */
 export function isPreparation({ did, part }: Work): boolean {
   if (part === null) return false;
-  return FITTED.has(part) || (POWER.has(part) && SWITCHED.has(did));
+  return FITTED.has(part) || (isPowerPart(part) && SWITCHED.has(did));
 }

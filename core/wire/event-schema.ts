@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { ALTITUDE_RANGE_M, BAROMETER_RANGE_KPA } from '../units/atmosphere.ts';
 import type { EventBody, VisitEvent } from '../visit/events.ts';
+import { POWER_PARTS } from '../terms/names.ts';
 import { placeSchema, procedureSchema, quantitySchema, unitSystemSchema } from './term-schema.ts';
 import {
   doubtSchema,
@@ -47,6 +48,8 @@ const wordedPassage = z.strictObject({
   text: z.string().max(4000),
 });
 
+const powerParts = z.array(z.enum(POWER_PARTS)).min(1).readonly();
+
 const event = <Type extends EventBody['type'], Shape extends z.ZodRawShape>(
   type: Type,
   shape: Shape,
@@ -79,6 +82,8 @@ export const visitEventSchema = z.discriminatedUnion('type', [
   event('stepsBegun', { procedure: procedureSchema }),
   event('stepReached', { step: z.int().min(1) }),
   event('stepsLeft', {}),
+  event('putBackAsked', { parts: powerParts }),
+  event('putBackDenied', { parts: powerParts }),
   event('finishHeld', {}),
   event('visitFinished', {}),
   event('noteWorded', { passages: z.array(wordedPassage).max(100).readonly() }),

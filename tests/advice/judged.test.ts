@@ -268,13 +268,21 @@ describe('limits', () => {
   });
 
   it('what is left of a charge only once it was pulled empty', () => {
-    const evacuated = utteranceOf({ work: [{ did: 'evacuate', part: null, words: '' }] });
+    const evacuated = utteranceOf({
+      work: [{ did: 'evacuate', part: null, words: 'evacuated it' }],
+    });
+    const recovered = readings(read('refrigerantRecovered', 30, 'oz'));
     const added = readings(read('refrigerantAdded', 1, 'lb'));
     const limit: Question = { ask: 'limit', about: 'charge' };
     const charge = plate('charge', 38, 'oz');
     expect(ask(limit, charge, added)).toMatchObject({ value: 38, left: null });
-    expect(ask(limit, charge, added, evacuated)).toMatchObject({ left: 38 });
-    expect(ask(limit, charge, evacuated, added)).toMatchObject({ left: near(22, 6) });
+    expect(ask(limit, charge, evacuated, added)).toMatchObject({ value: 38, left: null });
+    expect(ask(limit, charge, added, recovered, evacuated)).toMatchObject({ left: 38 });
+    expect(ask(limit, charge, recovered, evacuated, added)).toMatchObject({ left: near(22, 6) });
+    const pumpedDown = utteranceOf({ work: [{ did: 'pumpDown', part: null, words: '' }] });
+    expect(ask(limit, charge, pumpedDown, recovered, evacuated, added)).toMatchObject({
+      left: null,
+    });
   });
 });
 

@@ -12,9 +12,9 @@ describe('questions that no rule reads', () => {
   });
 
   it('ask of a name that stands alone with a question mark', () => {
-    const { items, sentence } = parse('Subcooling?', EMPTY_CONTEXT);
+    const { items, sentence } = parse('Suction?', EMPTY_CONTEXT);
     expect(askedByCues(sentence, items)).toEqual([
-      { question: { ask: 'value', about: 'subcooling' }, cue: null, start: 0, end: 1 },
+      { question: { ask: 'value', about: 'suctionPressure' }, cue: null, start: 0, end: 1 },
     ]);
   });
 

@@ -38,6 +38,10 @@ export function believe(
   };
 }
 
+/** Under a twentieth it is hardly worth a look (common practice). */
+const POSSIBLE = 0.05;
+export const isPossible = (share: number): boolean => share >= POSSIBLE;
+
 /** The likeliest first; equal ones in the order of the closed set. */
 export function ranked({ shares }: Belief): readonly (readonly [CauseId, number])[] {
   return [...shares].sort(([, a], [, b]) => comparable(b) - comparable(a));

@@ -4,15 +4,17 @@ import type { AnswerableId } from '../../terms/quantities.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { GROUND_SOURCE, groundFault } from '../grounded.ts';
 import { currentReading } from '../current.ts';
-import { needing, worked, type Found } from '../found.ts';
+import { contactLoss, readPoles } from '../circuit/contact-loss.ts';
+import { andThen, needing, worked, type Found } from '../found.ts';
 import type { CauseRow, EvidenceRow, Input, Needs, NextCheck, Refused } from '../verdict.ts';
-import { believe, ranked, type Belief } from './belief.ts';
+import { believe, isPossible, ranked, type Belief } from './belief.ts';
 import { nextCautions } from './check-costs.ts';
 import { outsideDefrost } from './defrost-state.ts';
 import { leadingOf } from './families.ts';
 import { gather, type Gathered } from './gather.ts';
 import { feedOf, rowsOf } from './matrix.ts';
 import { nextOf } from './next-of.ts';
+import { isLeftSealed } from './sealed.ts';
 import { speaksAgainst, speaksFor, type Evidence } from './observation.ts';
 
 export interface CausesFound {
@@ -27,10 +29,13 @@ export interface CausesFound {
  */
 export function causesOf(visit: VisitState): Found<CausesFound> {
   const state = outsideDefrost(visit);
+  const lost = contactLoss(state);
+  if (lost) return byContacts(lost);
   const gathered = gather(state);
   if (gathered.evidence.length === 0) {
     const grounded = groundFault(state);
-    return grounded ? byOhms(grounded) : firstLack(gathered, state);
+    if (grounded) return byOhms(grounded);
+    return isLeftSealed(state) ? worked(lookedAt(gathered, state)) : firstLack(gathered, state);
   }
   const belief = beliefOf(gathered, state);
   const order = ranked(belief);
@@ -38,7 +43,7 @@ export function causesOf(visit: VisitState): Found<CausesFound> {
   const leading = leadingOf(belief);
   const standingOf = (cause: CauseId, share: number): CauseStanding => {
     if (leading.includes(cause)) return 'leading';
-    return share >= POSSIBLE ? 'possible' : 'unlikely';
+    return isPossible(share) ? 'possible' : 'unlikely';
   };
   const causes = order.map(([cause, share]) => causeRow(cause, standingOf(cause, share), all));
   const next = nextOf(gathered, belief, state);
@@ -49,6 +54,17 @@ export function causesOf(visit: VisitState): Found<CausesFound> {
     cautions: nextCautions(next),
   });
 }
+
+/** A compressor that gets too little voltage shows nothing of its charge. */
+const byContacts = (lost: readonly Input[]): Found<CausesFound> =>
+  andThen(readPoles(lost), (next) => worked({ causes: [], notRead: [], next }));
+
+/** No gauge goes on for a start: what can be seen and felt comes first. */
+const lookedAt = (gathered: Gathered, state: VisitState): CausesFound => ({
+  causes: [],
+  notRead: [],
+  next: nextOf(gathered, beliefOf(gathered, state), state),
+});
 
 /** Ohms found it: the pressures of a compressor that must not start are not asked for. */
 const byOhms = (reading: Input): Found<CausesFound> =>
@@ -67,9 +83,6 @@ function unread({ missing }: Gathered): readonly AnswerableId[] {
   return missing.filter((symptom) => symptom !== 'current' && symptom !== 'dischargeLineTemp');
 }
 
-/** Under a twentieth it is hardly worth a look (common practice). */
-const POSSIBLE = 0.05;
-
 /** What speaks for it and against it: what was seen, then what is off, then what is right, the strongest first. */
 function causeRow(cause: CauseId, standing: CauseStanding, all: readonly Evidence[]): CauseRow {
   const ratio = (each: Evidence): number => each.ratios.get(cause) ?? 1;
@@ -80,10 +93,15 @@ function causeRow(cause: CauseId, standing: CauseStanding, all: readonly Evidenc
   return {
     cause,
     standing,
-    for: told.filter((each) => speaksFor(each.ratios, cause)).map(({ shown }) => shown),
-    against: told.filter((each) => speaksAgainst(each.ratios, cause)).map(({ shown }) => shown),
+    for: rowsOnce(told.filter((each) => speaksFor(each.ratios, cause))),
+    against: rowsOnce(told.filter((each) => speaksAgainst(each.ratios, cause))),
   };
 }
+
+/** What counts by itself and together with something else is told once. */
+const rowsOnce = (told: readonly Evidence[]): readonly EvidenceRow[] => [
+  ...new Map(told.map(({ shown }) => [JSON.stringify(shown), shown])).values(),
+];
 
 function tellingOf(row: EvidenceRow): number {
   if (row.kind === 'finding' || row.kind === 'sightGlass') return 0;

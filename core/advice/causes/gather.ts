@@ -6,6 +6,7 @@ import { motorEvidence } from './motor-evidence.ts';
 import { feedOf } from './matrix.ts';
 import { ratiosOfSeen, type Evidence, type Judged } from './observation.ts';
 import { findingEvidence, sightGlassEvidence } from './seen-findings.ts';
+import { seenTogether } from './seen-together.ts';
 import { SAME_READING, type SymptomId } from './symptom.ts';
 
 /** What can be weighed now, and what still lacks a reading. */
@@ -31,7 +32,7 @@ export function gather(state: VisitState): Gathered {
       ...findingEvidence(state),
       ...sightGlassEvidence(state),
     ],
-    around: [...circumstances(state), ...motorEvidence(state)],
+    around: [...circumstances(state), ...motorEvidence(state), ...seenTogether(state)],
     judged: judged.map(({ symptom }) => symptom),
     missing: unread.map(({ best }) => best.symptom),
     lacks: failed?.best.found ?? null,

@@ -3,11 +3,13 @@ import type { FindingStateId } from '../../terms/names.ts';
 import { standingFindings } from '../standing-findings.ts';
 import type { VisitState } from '../../visit/state.ts';
 import type { NextCheck } from '../verdict.ts';
-import type { Belief } from './belief.ts';
+import { isPossible, type Belief } from './belief.ts';
 import { leadingOf } from './families.ts';
+import { FINDING_RULES } from './finding-rules.ts';
 import type { Gathered } from './gather.ts';
 import { expectedInformation, toldApart } from './information.ts';
 import { optionsFor, type Option } from './options.ts';
+import { isLeftSealed } from './sealed.ts';
 import { standingStep } from './standing-order.ts';
 
 /** Less than this is not worth the walk (common practice). */
@@ -27,9 +29,9 @@ export function nextOf(gathered: Gathered, belief: Belief, state: VisitState): N
   if (first === 'nothingWrong' && state.work.length > 0)
     return { next: 'step', step: 'confirmAfter' };
   if (first === 'nothingWrong' && hasFound(state)) return { next: 'step', step: 'mendFound' };
-  const open = optionsFor(gathered, state);
+  const open = worthDoing(optionsFor(gathered, state), belief, state);
   if (first !== undefined && (belief.shares.get(first) ?? 0) >= SURE_ENOUGH)
-    return confirming(first, open);
+    return isShown(first, state) ? { next: 'step', step: 'dealWithIt' } : confirming(first, open);
   const options = open.map((option) => {
     const bits = expectedInformation(belief, option.outcomes);
     return { option, bits, worth: bits / option.cost };
@@ -39,6 +41,28 @@ export function nextOf(gathered: Gathered, belief: Belief, state: VisitState): N
     .reduce<Valued | null>((top, each) => (top && top.worth >= each.worth ? top : each), null);
   return best ? toNext(best.option, belief) : { next: 'step', step: 'nothingTellsMore' };
 }
+
+/** A glass shows a charge: it is looked into where that is in question and something flows through it. */
+function worthDoing(
+  options: readonly Option[],
+  { shares }: Belief,
+  state: VisitState,
+): readonly Option[] {
+  const isLow = isPossible(shares.get('undercharge') ?? 0);
+  const isFlowing = !standingFindings(state).some(
+    ({ finding }) => finding.part === 'compressor' && finding.state === 'notRunning',
+  );
+  const telling = options.filter(
+    ({ does }) => does.next !== 'check' || does.check !== 'lookSightGlass' || (isLow && isFlowing),
+  );
+  const without = telling.filter((option) => !needsGauges(option));
+  return isLeftSealed(state) && without.length > 0 ? without : telling;
+}
+
+const needsGauges = ({ does }: Option): boolean =>
+  does.next === 'check'
+    ? does.check === 'suctionDrop'
+    : does.need === 'headPressure' || does.need === 'suctionPressure';
 
 const AS_IT_SHOULD_BE: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
   'ok',
@@ -56,6 +80,18 @@ function confirming(cause: CauseId, options: readonly Option[]): NextCheck {
   if (!shows) return { next: 'step', step: 'dealWithIt' };
   return { ...shows.does, between: [cause] };
 }
+
+/** Seen outright, a loose bulb is clamped before its valve is put to any test; what a compressor does is only a sign. */
+const isShown = (cause: CauseId, state: VisitState): boolean =>
+  standingFindings(state).some(({ finding: { part, state: found } }) =>
+    FINDING_RULES.some(
+      (rule) =>
+        part !== 'compressor' &&
+        rule.for[cause] === 'shows' &&
+        rule.parts.includes(part) &&
+        rule.states.includes(found),
+    ),
+  );
 
 interface Valued {
   readonly option: Option;

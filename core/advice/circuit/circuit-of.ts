@@ -5,14 +5,19 @@ import { kindOf } from '../../visit/unit-kind.ts';
 import type { Circuit } from './circuit.ts';
 import { CIRCUITS } from './circuits.ts';
 import { devicesOf } from './evidence.ts';
+import { isSinglePhase } from './phases.ts';
 
 /**
  * The circuits of a kind of unit, the likeliest first: none is known for an ice machine, whose sequence is a board's.
  * A freezer's is built round its defrost timer.
  */
-function circuitsOf({ unit }: VisitState): readonly Circuit[] {
+function circuitsOf(state: VisitState): readonly Circuit[] {
+  const { unit } = state;
   const circuits = kindsOf(unit).flatMap((kind) =>
-    CIRCUITS.filter(({ equipment }) => equipment.includes(kind)),
+    CIRCUITS.filter(
+      (circuit) =>
+        circuit.equipment.includes(kind) && !(hasThirdLeg(circuit) && isSinglePhase(state)),
+    ),
   );
   const defrosts = (circuit: Circuit): boolean => devicesOf(circuit).includes('defrostTimer');
   return unit.freezer
@@ -28,6 +33,9 @@ function kindsOf(unit: UnitFacts): readonly EquipmentId[] {
   return WALK_INS.includes(kind) ? [kind, 'remoteCondensingUnit'] : ['remoteCondensingUnit'];
 }
 const WALK_INS: readonly EquipmentId[] = ['walkInCooler', 'walkInFreezer'];
+
+const hasThirdLeg = ({ parts }: Circuit): boolean =>
+  parts.some((part) => part.kind === 'supply' && part.id === 'legThree');
 
 const METERED: ReadonlySet<QuantityId> = new Set<QuantityId>(['voltage', 'current', 'resistance']);
 

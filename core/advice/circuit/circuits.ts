@@ -137,4 +137,17 @@ export const CIRCUITS: readonly Circuit[] = [
     across: ['line', 'return'],
     source: SOURCE,
   },
+  {
+    id: 'condensingUnitSinglePhase',
+    equipment: ['remoteCondensingUnit'],
+    parts: [
+      ...SINGLE_PHASE,
+      ...controls('line', 'coil'),
+      load('contactor', ['coil', 'return']),
+      CONTACTS,
+      ...condensingSide('load side'),
+    ],
+    across: LINE_TO_NEUTRAL,
+    source: SOURCE,
+  },
 ];

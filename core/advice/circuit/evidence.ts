@@ -136,7 +136,7 @@ function sideOf(
 
 const isInAndOut = (words: string): boolean => /\bin\b.*\bout\b/i.test(words);
 
-const lastNamed = (before: readonly ReadingEntry[]): PlaceId | null =>
+export const lastNamed = (before: readonly ReadingEntry[]): PlaceId | null =>
   before.findLast(({ reading }) => !isSide(reading.place))?.reading.place ?? null;
 
 /** The newest reading of the supply, whatever the circuit: "in" alone is no supply once a device was named. */

@@ -5,6 +5,7 @@ import { MAKERS_FIGURES } from './makers-figures.ts';
 import { METERED_QUESTIONS } from './metered.ts';
 import { TOLD_AND_ASKED } from './told-and-asked.ts';
 import { PASSING_QUESTIONS } from './in-passing.ts';
+import { ONE_WORD_QUESTIONS } from './one-word.ts';
 import { REASON_QUESTIONS } from './reasons.ts';
 import { RECALLED_QUESTIONS } from './recalled.ts';
 import { RECORD_QUESTIONS } from './record.ts';
@@ -44,4 +45,5 @@ export const QUESTION_RULES: readonly Rule[] = [
   ...MAKERS_FIGURES,
   ...METERED_QUESTIONS,
   ...FREE_QUESTIONS,
+  ...ONE_WORD_QUESTIONS,
 ];

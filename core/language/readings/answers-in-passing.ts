@@ -1,7 +1,10 @@
+import type { Tags } from '../../grammar/nodes.ts';
 import { bareAmount } from './readings.ts';
+import { fixed } from './reading-means.ts';
 import { electrical } from '../electrical/electrical.ts';
-import { amountIn, readingOf } from '../numbers/measure.ts';
-import { type Frame, type Means, type Rule, rule } from '../rule.ts';
+import { minutesIn } from '../numbers/durations.ts';
+import { amountIn, readingOf, withMore } from '../numbers/measure.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { placeId, quantityId, tagsIn } from '../slots.ts';
 
 /** What stands around the number tells nothing of it. */
@@ -18,6 +21,40 @@ const between: Means = (tags, frame) => {
   const isNear = low !== null && high !== null && high > low && high - low <= NEAR;
   return isNear ? bareAmount(tags, frame) : null;
 };
+
+/** "It's four ten after ten minutes": with how long it took. */
+const answeredAfter: Means = (tags, frame) => timed(bareAmount(tags, frame), tags);
+
+function timed(meaning: Meaning | null, tags: Tags): Meaning | null {
+  const afterMinutes = minutesIn(tagsIn(tags['after']));
+  if (meaning?.readings === undefined || afterMinutes === null) return meaning;
+  return { ...meaning, readings: meaning.readings.map((each) => withMore(each, { afterMinutes })) };
+}
+
+/** "Eighty four at the condenser": the air there, where that was asked for. */
+const atCondenser: Means = (tags, frame) =>
+  frame.context.asked === 'ambientTemp' ? bareAmount(tags, frame) : null;
+
+/** Ours: what still stands is not half of what it was read at, nor twice as much. */
+const MOST_MOVED = 2;
+
+/** "Still two fifty" with the nitrogen on it: of the test that is running, whatever else was asked. */
+const stillHolds: Means = (tags, frame) => {
+  const { holding } = frame.context;
+  const { value } = amountIn(tags);
+  if (holding === null || value === null) return null;
+  const isNear = value <= holding.value * MOST_MOVED && value * MOST_MOVED >= holding.value;
+  return isNear ? timed(fixed(holding.quantity)(tags, frame), tags) : null;
+};
+
+const ONLY_HOLDING = {
+  alone: true,
+  only: ({ context }: Frame): boolean => context.holding !== null,
+  examples: [],
+};
+const AFTER = '(after|for|over|at) <duration:after>';
+const SO =
+  '[<pause>] [(and|so)] [(it is|that is|looks)] (good|fine|ok|solid|tight|holding|holding good|steady|held|no (drop|change|rise|leak|movement|leaks)|no (drop|change|rise|movement) at all|not moving|not a hair|has not moved|never moved|did not move|did not budge|has not budged)';
 
 const LEAD =
   '[(still|well|about|call it|let us say|let us call it|say|only|just|maybe|now|i am at|i have|i got|looks like|it is|it is at|it is still|sitting at|right at|right around)] [(at|about|around|right at|only|just|still|like)]';
@@ -65,6 +102,18 @@ export const ANSWER_RULES: readonly Rule[] = [
     `${LEAD} <amount> [(right now|now|at the moment|i think|i guess|maybe|i would say|if that|tops|on the nose|exactly|even|last i looked|on my (gage|meter|thermometer|gages))]`,
     bareAmount,
     ONLY_ANSWERS,
+  ),
+  rule(`${LEAD} <amount> ${AFTER} [${SO}]`, answeredAfter, { ...ONLY_ANSWERS, unheard: true }),
+  rule(`${LEAD} <amount> ${SO}`, bareAmount, { ...ONLY_ANSWERS, unheard: true }),
+  rule(
+    `${LEAD} <amount> (at|by|on|near|going into|into|entering|in front of) <the> condenser`,
+    atCondenser,
+    { ...ONLY_ANSWERS, unheard: true },
+  ),
+  rule(
+    `[(it is|that is|she is|we are|gauge is|gage is)] (still|holding|still holding|sitting|still sitting|still reading) [(at|on)] <amount> [${AFTER}] [${SO}]`,
+    stillHolds,
+    { ...ONLY_HOLDING, unheard: true },
   ),
   rule(
     `${LEAD} <number:low> (or|to|maybe|or maybe|<pause> [(or|maybe|or maybe)]) <number:high>`,

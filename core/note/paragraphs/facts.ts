@@ -12,7 +12,8 @@ import type { Amount } from '../../units/amount.ts';
 import type { CivilDate } from '../../units/civil-date.ts';
 import { convert } from '../../units/convert.ts';
 import { isBeforeAlteration, isSinceAlteration } from '../../visit/alterations.ts';
-import { leftOpen, type LeftOpen } from '../../visit/left-open.ts';
+import type { LeftOpen } from '../../visit/left-open.ts';
+import { surelyLeftOpen } from '../../visit/power-back.ts';
 import {
   holdsSome,
   refrigerantAccounts,
@@ -256,7 +257,7 @@ function productFacts(state: VisitState): readonly NoteFact[] {
 }
 
 function leftFacts(state: VisitState): readonly NoteFact[] {
-  const left = leftOpen(state);
+  const left = surelyLeftOpen(state);
   return [
     ...(left.length === 0 ? [] : [{ fact: 'left', left } as const]),
     ...(isGrounded(state) ? [{ fact: 'notToBeSwitchedOn' } as const] : []),

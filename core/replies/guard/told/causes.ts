@@ -3,8 +3,8 @@ import { CAUSE_PHRASES } from '../../cause-phrases.ts';
 import {
   evidenceSaid,
   leadingOf,
+  reasonsOf,
   MOST_AGAINST,
-  MOST_FOR,
   MOST_UNREAD,
   nextSaid,
   othersOf,
@@ -65,7 +65,7 @@ function leadingPieces(leading: readonly CauseRow[]) {
       },
     ];
   }
-  const reasons = first.for.slice(0, MOST_FOR).map(evidenceSaid);
+  const reasons = reasonsOf(leading).map(evidenceSaid);
   const forSlot = reasons.length === 0 ? {} : { for: listSlot(reasons) };
   if (first.cause === 'nothingWrong') {
     return [

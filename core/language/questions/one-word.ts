@@ -1,0 +1,29 @@
+import type { AnswerableId } from '../../terms/quantities.ts';
+import { type Frame, type Means, type Rule, rule } from '../rule.ts';
+import { aboutIn, ask, plain } from './asking.ts';
+
+/** What is worked out, never read off a gauge: its name alone tells nothing, so it asks. */
+const WORKED: ReadonlySet<AnswerableId> = new Set<AnswerableId>(['superheat', 'subcooling']);
+
+const itsValue: Means = (tags) => {
+  const about = aboutIn(tags);
+  return about !== null && WORKED.has(about) ? ask({ ask: 'value', about }) : null;
+};
+
+/** Behind a question of ours a name is its answer. */
+const isUnasked = ({ context: { asked, openNumber, asksYes } }: Frame): boolean =>
+  asked === null && openNumber === null && !asksYes;
+
+const BY_ITSELF = { alone: true, unheard: true, only: isUnasked } as const;
+
+/** With both hands in gloves on a valve: one word, and the answer. */
+export const ONE_WORD_QUESTIONS: readonly Rule[] = [
+  rule('[(and|the|my)] <quantity> [(now|again|please)]', itsValue, {
+    ...BY_ITSELF,
+    examples: ['superheat', 'and subcooling'],
+  }),
+  rule('(compare|comparison) [(now|again|please)]', plain('beforeAfter'), {
+    ...BY_ITSELF,
+    examples: ['compare'],
+  }),
+];
