@@ -89,6 +89,7 @@ import { DESCRIPTION_RULES } from './facts/unit-description.ts';
 import { SEEN_AND_DONE_RULES } from './work/seen-and-done.ts';
 import { SEEN_RULES, UNSEEN_RULES } from './findings/findings-seen.ts';
 import { TOLD_ALSO_RULES } from './findings/told-also.ts';
+import { TIME_TOLD_RULES } from './facts/time-told.ts';
 import { TURNED_ROUND_RULES } from './findings/turned-round.ts';
 import { UNIT_TOLD_RULES } from './facts/units-told.ts';
 import { UNNAMED_FAN_RULES } from './findings/unnamed-fan.ts';
@@ -113,6 +114,7 @@ export const RULES: readonly Rule[] = [
   ...ONLY_THAT_RULES,
   ...GAS_RULES,
   ...GAS_TALK_RULES,
+  ...TIME_TOLD_RULES,
   ...NO_SUPPLY_RULES,
   ...COMMAND_RULES,
   ...SUPPLY_VOLTAGE_RULES,

@@ -89,6 +89,10 @@ export type Fact = { readonly words: string } & (
       readonly unit: UnitId;
     }
   | { readonly fact: 'unit'; readonly value: string }
+  /** In minutes, as the technician counts them for the office. */
+  | { readonly fact: 'timeOnSite' | 'labor'; readonly value: number }
+  /** By the clock on the wall, "9:30". */
+  | { readonly fact: 'hereSince'; readonly value: string }
   | { readonly fact: 'site'; readonly value: string }
 );
 

@@ -4,6 +4,7 @@ import { workDoneAt } from '../replies/work-words.ts';
 import type { WorkKindId } from '../terms/names.ts';
 import { VALVES } from '../visit/left-open.ts';
 import type { VisitState } from '../visit/state.ts';
+import { timeTold } from '../visit/time-told.ts';
 import { sentence } from './wording.ts';
 
 export function workLines(state: VisitState): readonly string[] {
@@ -14,7 +15,9 @@ export function workLines(state: VisitState): readonly string[] {
     return [...jobs.map((made) => sentence(workDoneAt(made))), ...timeLines(state)];
   }
   const isEmpty = recommendations.length === 0 && readings.length === 0;
-  return isEmpty ? [] : ['No work was recorded.'];
+  const { onSite, labor, since } = timeTold(state);
+  const isTold = onSite !== null || labor !== null || since !== null;
+  return isEmpty ? [] : ['No work was recorded.', ...(isTold ? timeLines(state) : [])];
 }
 
 const TURNED: ReadonlySet<WorkKindId> = new Set<WorkKindId>(['open', 'isolate', 'restore']);
@@ -38,10 +41,35 @@ function isToldAgain(made: Work, earlier: readonly Work[]): boolean {
 
 const MINUTE_MS = 60_000;
 
-/** What the office bills by: from the first thing said to the finish. */
+/** What the office bills by: what the technician says that it took, and from the first thing said to the finish. */
 function timeLines(state: VisitState): readonly string[] {
+  const { onSite, labor, since } = timeTold(state);
   const minutes = minutesOnVisit(state);
-  return minutes === null ? [] : [`On the visit: ${timeText(minutes)}.`];
+  const isTold = onSite !== null || labor !== null || since !== null;
+  return [
+    ...(onSite === null ? [] : [`On site, as told: ${timeText(onSite)}.`]),
+    ...(since === null ? [] : [`On site since ${since}, as told.`]),
+    ...(labor === null ? [] : [`Labor, as told: ${timeText(labor)}.`]),
+    ...(minutes === null
+      ? []
+      : [`On the visit${isTold ? ', by the clock' : ''}: ${timeText(minutes)}.`]),
+  ];
+}
+
+/** The same in one piece, behind "on the visit for". */
+export function timeWords(state: VisitState): string | null {
+  const { onSite, labor, since } = timeTold(state);
+  const minutes = minutesOnVisit(state);
+  const byClock = minutes === null ? null : timeText(minutes);
+  const laborTold = labor === null ? null : `${timeText(labor)} of labor as told`;
+  const [first, ...rest] = [
+    onSite === null ? null : `${timeText(onSite)} as told`,
+    onSite === null ? byClock : byClock && `${byClock} by the clock`,
+    laborTold,
+  ].filter((piece) => piece !== null);
+  if (first === undefined) return null;
+  const beside = [...rest, ...(since === null ? [] : [`since ${since} as told`])];
+  return beside.length === 0 ? first : `${first} (${beside.join(', ')})`;
 }
 
 export function minutesOnVisit({ openedAt, finishedAt }: VisitState): number | null {

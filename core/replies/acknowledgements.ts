@@ -26,6 +26,7 @@ import {
 import { heardSaid, readingSaid, valueSaid } from './readings.ts';
 import { recommendationSaid } from './recommendation-sentences.ts';
 import { line, plain, type Said, sentences } from './said.ts';
+import { hoursSaid } from './time-here-sentence.ts';
 import {
   minutesSaid,
   NO_TIMER,
@@ -130,6 +131,9 @@ type FactWorded = { readonly [K in Fact['fact']]: (fact: Facts[K]) => Said };
 
 const FACT_WORDED: FactWorded = {
   refrigerant: ({ value }) => designation(value),
+  timeOnSite: ({ value }) => line`on site for ${hoursSaid(value)}`,
+  labor: ({ value }) => line`labor ${hoursSaid(value)}`,
+  hereSince: ({ value }) => plain(`here since ${value}`),
   metering: ({ value }) => plain(METERING_DEVICES[value]),
   valves: ({ value }) => plain(VALVE_KINDS[value]),
   cause: ({ value }) => plain(`cause: ${CAUSES[value]}`),

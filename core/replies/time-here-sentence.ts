@@ -13,7 +13,8 @@ export function timeHereSaid({ minutes, since }: Members<Known, 'answer'>['timeH
     : line`${span} on this visit, since ${clock(since)}.`;
 }
 
-function hoursSaid(minutes: number): Said {
+/** "2 h 5 min" */
+export function hoursSaid(minutes: number): Said {
   const [hours, rest] = [Math.floor(minutes / MINUTES_AN_HOUR), minutes % MINUTES_AN_HOUR];
   if (hours === 0) return counted(rest, 'min', 'minute');
   const whole = counted(hours, 'h', 'hour');

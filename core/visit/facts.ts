@@ -2,7 +2,7 @@ import type { Fact } from '../language/utterance.ts';
 import type { CondenserId, CondensingUnitId } from '../terms/names.ts';
 import type { UnitFacts } from './state.ts';
 
-/** What a fact changes about the unit: the last word on each thing holds. */
+/** What a fact changes about the unit: the last word on each thing holds. Of the time it took the unit knows nothing. */
 export function applyFact(unit: UnitFacts, fact: Fact): UnitFacts {
   switch (fact.fact) {
     case 'refrigerant':
@@ -30,6 +30,10 @@ export function applyFact(unit: UnitFacts, fact: Fact): UnitFacts {
         ...unit,
         nameplate: { ...unit.nameplate, [fact.item]: { value: fact.value, unit: fact.unit } },
       };
+    case 'timeOnSite':
+    case 'labor':
+    case 'hereSince':
+      return unit;
     case 'unit':
       return { ...unit, name: fact.value };
     case 'site':

@@ -1,20 +1,11 @@
 import { signedIn, spanIn } from '../slots.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
-import type { Tags } from '../../grammar/nodes.ts';
+import { isTimeOfDay } from '../words/time-of-day.ts';
 import { amountIn } from '../numbers/measure.ts';
 
 const nothing: Means = () => ({});
 
 const MINUTES_IN_HOUR = 60;
-
-/** "At four", "at four thirty": what a clock can show, and "came back at two eighty" cannot. */
-function isTimeOfDay(tags: Tags): boolean {
-  const number = signedIn(tags);
-  if (number === null || !Number.isInteger(number) || number < 1) return false;
-  if (number <= 12) return true;
-  const [hour, minute] = [Math.floor(number / 100), number % 100];
-  return hour >= 1 && hour <= 12 && minute < MINUTES_IN_HOUR && minute % 5 === 0;
-}
 
 export const atClock: Means = (tags) => (isTimeOfDay(tags) ? {} : null);
 
@@ -65,7 +56,7 @@ export const ERRAND_RULES: readonly Rule[] = [
   rule(
     '[been] (here|there|at it|at this|on this|on the clock|up|working|open|out here|in here) since <number>',
     atClock,
-    { examples: ['i have been here since seven'] },
+    { examples: ['been up since five'] },
   ),
   rule(
     '(wake|pick|call|text|meet|get) (me|us|him|her) [(up|back)] (at|by|around) <number>',

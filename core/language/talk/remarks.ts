@@ -1,5 +1,6 @@
 import { opensSentence } from '../words/clause-start.ts';
 import { FOOD, THEM } from '../words/food-words.ts';
+import { timeTold } from '../facts/time-told.ts';
 import type { WorkKindId } from '../../terms/names.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 
@@ -100,7 +101,7 @@ export const REMARK_RULES: readonly Rule[] = [
   ),
   rule(
     '[(i|we)] (was|were|have been|been|am|had been) (here|there|on (it|site|this (job|call|unit))|out here) [(for|about|around|like|almost|maybe)] <duration> [(total|all in|all together|altogether|today)]',
-    remark,
+    timeTold,
     { examples: ['i was here an hour and a half'] },
   ),
   rule(

@@ -2,6 +2,7 @@ import { nameGoesOn } from '../findings/part-lists.ts';
 import { wordBefore } from '../words/clause-start.ts';
 import type { PartId } from '../../terms/names.ts';
 import { settledFan } from '../words/fans.ts';
+import { timeTold } from '../facts/time-told.ts';
 import { finding } from '../findings/finding-of.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
@@ -216,7 +217,7 @@ export const WORK_TOLD_RULES: readonly Rule[] = [
   }),
   rule(
     '[(it was|about|that is|put me down for|i have got|call it|add|plus|bill)] <duration> [of] (on site|on the job|labor|drive time|travel [time]|windshield time|on this one) [(each way|both ways|one way|round trip|total)]',
-    remark,
+    timeTold,
     { examples: ['two hours on site'] },
   ),
 ];

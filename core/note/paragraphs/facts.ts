@@ -28,7 +28,7 @@ import { causeSaid, complaintMemos, productMemos } from '../complaint.ts';
 import { circuitSuspects, type CircuitSuspects } from '../circuit.ts';
 import { isAmiss, isLeftSo, likelyCauses, measuredWeak, withoutTheGeneral } from '../findings.ts';
 import { probed, type Probed } from '../product.ts';
-import { isValveTurned, minutesOnVisit } from '../work.ts';
+import { isValveTurned, timeWords } from '../work.ts';
 import { faultSeen, type SeenRow } from './words.ts';
 
 /** Everything that the paragraphs of a note may tell; what no fact holds, no sentence may say. */
@@ -44,7 +44,8 @@ export type NoteFact =
   | { readonly fact: 'seen'; readonly rows: readonly SeenRow[] }
   | { readonly fact: 'done'; readonly rows: readonly CalledRow[] }
   | { readonly fact: 'noWork' }
-  | { readonly fact: 'onSite'; readonly minutes: number }
+  /** How long it took, by the clock and as the technician tells it. */
+  | { readonly fact: 'onSite'; readonly time: string }
   | { readonly fact: 'moved'; readonly account: RefrigerantAccount }
   | { readonly fact: 'nothingMoved'; readonly said: SaidNone }
   | ({ readonly fact: 'charge' } & ChargeNow)
@@ -138,7 +139,7 @@ const isSameFound =
     one.part === other.part && one.state === other.state;
 
 function workFacts(state: VisitState): readonly NoteFact[] {
-  const minutes = minutesOnVisit(state);
+  const time = timeWords(state);
   const rows = withoutTrials(
     state.work.flatMap(({ work }) => (isValveTurned(work) ? [] : [calledRow(work)])),
   );
@@ -146,7 +147,7 @@ function workFacts(state: VisitState): readonly NoteFact[] {
   const isEmpty = state.recommendations.length === 0 && state.readings.length === 0;
   const done: readonly NoteFact[] =
     once.length > 0 ? [{ fact: 'done', rows: once }] : isEmpty ? [] : [{ fact: 'noWork' }];
-  return [...done, ...(minutes === null ? [] : [{ fact: 'onSite', minutes } as const])];
+  return [...done, ...(time === null ? [] : [{ fact: 'onSite', time } as const])];
 }
 
 function calledRow({ did, part, called }: Work): CalledRow {

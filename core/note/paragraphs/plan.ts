@@ -8,7 +8,6 @@ import { withoutCall } from '../complaint.ts';
 import { createNaming, tradeNaming } from '../customer-words/parts.ts';
 import { type Probed, toldToDo } from '../product.ts';
 import { listed, valueWritten } from '../wording.ts';
-import { timeText } from '../work.ts';
 import type { FactOf, NoteFact } from './facts.ts';
 import type { Passage, PassageField, PassageSlots, Reader } from './passage.ts';
 import { effectOf, whenOf, WORDS, type Words } from './words.ts';
@@ -108,14 +107,14 @@ const meaning: Plan = (given) => {
 const done: Plan = (given) => {
   const { by, words, reader } = given;
   const rows = by.one('done')?.rows ?? null;
-  const minutes = reader === 'office' ? (by.one('onSite')?.minutes ?? null) : null;
+  const time = reader === 'office' ? (by.one('onSite')?.time ?? null) : null;
   if (rows === null && by.one('noWork') === null) return [];
   return [
     passage(given, 'done', {
       fields: rows === null ? ['noWork'] : hasReason(given) ? ['following'] : [],
       slots: {
         work: rows && words.work(rows),
-        time: minutes === null ? null : timeText(minutes),
+        time,
       },
     }),
   ];

@@ -250,7 +250,9 @@ export const facts: fc.Arbitrary<readonly NoteFact[]> = fc
     why,
     work,
     some(
-      fc.integer({ min: 5, max: 400 }).map((minutes): NoteFact => ({ fact: 'onSite', minutes })),
+      fc
+        .constantFrom('45 min', '2 h 40 min as told (2 h 31 min by the clock)')
+        .map((time): NoteFact => ({ fact: 'onSite', time })),
     ),
     fc.oneof(
       account.map((of): readonly NoteFact[] => [{ fact: 'moved', account: of }]),

@@ -1,0 +1,27 @@
+import type { Fact } from '../language/utterance.ts';
+import type { VisitState } from './state.ts';
+
+/** The technician's own word for how long it took, the last of each kind. */
+export interface TimeTold {
+  /** In minutes. */
+  readonly onSite: number | null;
+  readonly labor: number | null;
+  /** By the clock on the wall, as it was said: "9:30". */
+  readonly since: string | null;
+}
+
+export function timeTold({ history }: VisitState): TimeTold {
+  const gone = new Set(
+    history.flatMap((event) => (event.type === 'entryTakenBack' ? [event.target] : [])),
+  );
+  const facts = history.flatMap((event) =>
+    event.type === 'factStated' && !gone.has(event.id) ? [event.fact] : [],
+  );
+  return facts.reduce<TimeTold>(withFact, { onSite: null, labor: null, since: null });
+}
+
+function withFact(so: TimeTold, fact: Fact): TimeTold {
+  if (fact.fact === 'timeOnSite') return { ...so, onSite: fact.value };
+  if (fact.fact === 'labor') return { ...so, labor: fact.value };
+  return fact.fact === 'hereSince' ? { ...so, since: fact.value } : so;
+}

@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest';
+import type { Fact, Utterance } from '../../core/language/utterance.ts';
+import { REACH_IN, unitIs, visitOf, WARM } from '../advice/visits.ts';
+import { commanding, working } from '../support/utterances.ts';
+import { linesOf } from './note-lines.ts';
+
+const minutes = (fact: 'timeOnSite' | 'labor', value: number): Utterance => unitIs({ fact, value });
+const since: Utterance = unitIs({ fact: 'hereSince', value: '9:30' });
+const JOB = [REACH_IN, WARM, working('brush')];
+const FINISHED = commanding({ do: 'finish' });
+
+const timesIn = (...said: readonly Utterance[]): readonly string[] =>
+  linesOf(visitOf([...JOB, ...said]), 'work').slice(1);
+
+describe('the time that the technician tells', () => {
+  it('stands in the work beside what the clock says', () => {
+    expect(timesIn(minutes('timeOnSite', 160), FINISHED)).toEqual([
+      'On site, as told: 2 h 40 min.',
+      expect.stringMatching(/^On the visit, by the clock: \d+ min\.$/),
+    ]);
+    expect(timesIn(FINISHED)).toEqual([expect.stringMatching(/^On the visit: \d+ min\.$/)]);
+  });
+
+  it('holds by its last word, and by each kind', () => {
+    expect(timesIn(minutes('timeOnSite', 90), minutes('timeOnSite', 160), since)).toEqual([
+      'On site, as told: 2 h 40 min.',
+      'On site since 9:30, as told.',
+    ]);
+    expect(timesIn(minutes('labor', 90))).toEqual(['Labor, as told: 1 h 30 min.']);
+  });
+
+  it('is billed by the office, and no matter of the customer', () => {
+    const office = (...said: readonly Utterance[]): string =>
+      linesOf(visitOf([...JOB, ...said, FINISHED]), 'office').join(' ');
+    expect(office(minutes('timeOnSite', 160))).toMatch(
+      /On the visit for 2 h 40 min as told \(\d+ min by the clock\)\./,
+    );
+    expect(office(since)).toMatch(/On the visit for \d+ min \(since 9:30 as told\)\./);
+    expect(office(minutes('labor', 90))).toMatch(
+      /On the visit for \d+ min \(1 h 30 min of labor as told\)\./,
+    );
+    const told = visitOf([...JOB, minutes('timeOnSite', 160), FINISHED]);
+    expect(linesOf(told, 'customer').join(' ')).not.toContain('2 h 40 min');
+  });
+
+  it('is kept where no work was, and is gone when it is taken back', () => {
+    const state = visitOf([REACH_IN, WARM, minutes('timeOnSite', 160)]);
+    expect(linesOf(state, 'work')).toEqual([
+      'No work was recorded.',
+      'On site, as told: 2 h 40 min.',
+    ]);
+    const undone = visitOf([...JOB, minutes('timeOnSite', 160), commanding({ do: 'undo' })]);
+    expect(linesOf(undone, 'work')).toHaveLength(1);
+  });
+});
+
+const facts: readonly Fact['fact'][] = ['timeOnSite', 'labor', 'hereSince'];
+it.each(facts)('is no fact of the unit: %s', (fact) => {
+  const told =
+    fact === 'hereSince' ? since : minutes(fact === 'labor' ? 'labor' : 'timeOnSite', 60);
+  expect(visitOf([...JOB, told]).unit).toEqual(visitOf(JOB).unit);
+});
