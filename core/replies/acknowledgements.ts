@@ -70,7 +70,11 @@ const WORDED: Worded = {
   heardAgain: ({ value }) =>
     line`${heardDigits(heardNumber(value))} again? Say it once more to keep it, or say it another way.`,
   whichOne: () => plain('Which one? Say it with its name and the right number.'),
-  doubtDropped: ({ doubt }, units) => line`Left out: ${heardSaid(doubt, units)}. Say it again.`,
+  // What only should be so was said right: there is nothing to say again.
+  doubtDropped: ({ doubt }, units) =>
+    doubt.why === 'expected'
+      ? line`Left out: ${heardSaid(doubt, units)}.`
+      : line`Left out: ${heardSaid(doubt, units)}. Say it again.`,
   leftOverDropped: ({ digits }) => line`Left out: ${heardDigits(digits)}.`,
   marked: ({ mark, readings }) =>
     readings === 0

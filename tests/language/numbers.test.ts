@@ -66,3 +66,12 @@ describe('numbers', { timeout: 60_000 }, () => {
     expect(misread(values, (value) => value.toLocaleString('en-US'))).toEqual([]);
   });
 });
+
+describe('a number with more figures than can be reckoned with', () => {
+  it('stays one that can be kept and sent', () => {
+    const { doubts, readings, unclaimed } = understand(`head ${'9'.repeat(400)}`, EMPTY_CONTEXT);
+    const values = [...doubts, ...readings].flatMap(({ value }) => value ?? []);
+    expect([...values, ...unclaimed.map(Number)].every(Number.isFinite)).toBe(true);
+    expect(values.length + unclaimed.length).toBe(1);
+  });
+});

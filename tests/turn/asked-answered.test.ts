@@ -58,6 +58,22 @@ describe('"still" and a number', () => {
     expect(last.state.leftOver).toEqual([]);
   });
 
+  it('is of the test whatever was asked for and not answered', () => {
+    const asked: readonly TimedLine[] = [
+      [0, "it's a reach in on one thirty four a with a txv"],
+      [1, 'what should head be'],
+      [5, 'pressure test to one fifty with nitrogen'],
+    ];
+    for (const said of ['still one fifty', 'still one fifty, no drop']) {
+      const { state } = timedVisit(...asked, [20, said]).last;
+      expect(state.wanted).toBe('ambientTemp');
+      expect(state.readings.map(({ reading }) => reading)).toMatchObject([
+        { quantity: 'testPressure', value: 150 },
+        { quantity: 'testPressure', value: 150 },
+      ]);
+    }
+  });
+
   it('is of the vacuum that holds', () => {
     expect(lastReading(vacuum, [10, 'still four ten, no rise'])).toMatchObject({
       quantity: 'vacuum',

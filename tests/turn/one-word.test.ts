@@ -15,6 +15,10 @@ describe('one word, with nothing asked', () => {
     expect(reply(UNIT, READ, 'subcooling')).not.toContain('I did not catch that');
   });
 
+  it('asks while a reading is still waited for', () => {
+    expect(reply(UNIT, READ, 'what should head be', 'subcooling')).toMatch(/[Ss]ubcooling/);
+  });
+
   it('says what that needs where it was not read', () => {
     expect(reply(UNIT, 'superheat')).toMatch(/^Tell me the /);
   });

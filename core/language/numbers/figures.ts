@@ -261,11 +261,14 @@ const fractionToken = (text: string, value: number, place: Place): Token =>
 function numberToken(text: string, place: Place): Token {
   const plain = text.replace(/[, ]/g, (sign) => (sign === ',' && isPoint(text) ? '.' : ''));
   const digits = plain.replace(/^[–−]/, '-');
-  const value = Number(digits);
+  const value = Math.max(-MOST, Math.min(MOST, Number(digits)));
   return /^\d$/.test(digits)
     ? changed(wordToken(figureWord(digits), place), { value })
     : changed(wordToken(digits, place), { value, classes: numberClasses(digits) });
 }
+
+/** A key that is stuck writes more figures than a number can have; nothing here counts so far. */
+const MOST = 1e15;
 
 /** "4,2", where "1,200" has its thousands told apart. */
 const isPoint = (text: string): boolean => /^[-–−]?\d+,\d$/.test(text);

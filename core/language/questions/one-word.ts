@@ -10,9 +10,9 @@ const itsValue: Means = (tags) => {
   return about !== null && WORKED.has(about) ? ask({ ask: 'value', about }) : null;
 };
 
-/** Behind a question of ours a name is its answer. */
-const isUnasked = ({ context: { asked, openNumber, asksYes } }: Frame): boolean =>
-  asked === null && openNumber === null && !asksYes;
+/** A number that was asked for its name is answered by one; where a reading was asked for, a name is none. */
+const isUnasked = ({ context: { openNumber, asksYes } }: Frame): boolean =>
+  openNumber === null && !asksYes;
 
 const BY_ITSELF = { alone: true, unheard: true, only: isUnasked } as const;
 

@@ -91,6 +91,11 @@ const OF =
 
 /** A number that was asked for, with more around it than the number. */
 export const ANSWER_RULES: readonly Rule[] = [
+  rule(
+    `[(it is|that is|she is|we are|gauge is|gage is)] (still|holding|still holding|sitting|still sitting|still reading) [(at|on)] <amount> [${AFTER}] [${SO}]`,
+    stillHolds,
+    { ...ONLY_HOLDING, unheard: true },
+  ),
   rule(`${OF} <the> <quantity>`, namesIt, ONLY_NAMES),
   rule(`${OF} <the> <place>`, placesIt, ONLY_NAMES),
   rule(
@@ -109,11 +114,6 @@ export const ANSWER_RULES: readonly Rule[] = [
     `${LEAD} <amount> (at|by|on|near|going into|into|entering|in front of) <the> condenser`,
     atCondenser,
     { ...ONLY_ANSWERS, unheard: true },
-  ),
-  rule(
-    `[(it is|that is|she is|we are|gauge is|gage is)] (still|holding|still holding|sitting|still sitting|still reading) [(at|on)] <amount> [${AFTER}] [${SO}]`,
-    stillHolds,
-    { ...ONLY_HOLDING, unheard: true },
   ),
   rule(
     `${LEAD} <number:low> (or|to|maybe|or maybe|<pause> [(or|maybe|or maybe)]) <number:high>`,
