@@ -36,7 +36,7 @@ const MOST = [
   ['readings', 23],
   ['findings', 23],
   ['work', 1],
-  ['recommendations', 2],
+  ['recommendations', 4],
   ['facts', 32],
   ['commands', 15],
   ['questions', 154],

@@ -66,7 +66,7 @@ const IT_IS =
 const KIND =
   '[(a|an|the|their|our)] [(older|newer|old|new|big|little|small|brand new)] [<count:doors> (door|doors)]';
 const OUT_THERE =
-  '[[(that is|which is|sitting|mounted|right|up|down|over|out)] [(up|down|over|out|right)] (outside|outdoors|up top|out back|remote|(on|in|at|behind|by|beside) (the|their) (roof|alley|back|building|top|ground|pad|basement|side|dock|parking lot|wall))]';
+  '[[(that is|which is|sitting|mounted)] [right] [(up|down|over|out)] (outside|outdoors|up top|out back|remote|(on|in|at|behind|by|beside) (the|their) (roof|alley|back|building|top|ground|pad|basement|side|dock|parking lot|wall))]';
 const HAS =
   '(with|has|has got|and|on|off|off of|that has|it has|it has got|and it has|running off|runs off|fed by|served by|running on)';
 const FOR =

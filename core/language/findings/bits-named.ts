@@ -21,7 +21,10 @@ const theOtherIs: Means = (tags, frame) => {
   const [part, other] = [partId(tags['part']), partId(tagsIn(tags['other'])?.['part'])];
   const state = stateId(tags['state']);
   if (part === null || other === null || part === other || state === null) return null;
-  return { findings: [finding(part, 'ok', frame), finding(other, state, frame)] };
+  // "Fan's not running but the blade is bent" says what the blade is behind it.
+  if (!frame.endsAtPause || state === 'ok') return null;
+  const denied = state === 'running' ? 'notRunning' : 'ok';
+  return { findings: [finding(part, denied, frame), finding(other, state, frame)] };
 };
 
 /** "Contactor isn't burnt, it's just dirty" finds what it is, whatever it is not. */
@@ -74,7 +77,6 @@ const OTHER_VALVES: ReadonlySet<PartId> = new Set<PartId>([
 const VALVE_SAID = [
   ['closed', 'stuck (shut|closed)', 'stuck shut'],
   ['open', 'stuck [wide] open', 'stuck open'],
-  ['hunting', 'hunting', 'hunting'],
   ['failed', '(not feeding|starving [the coil]|plugged [up]|frozen up)', 'not feeding'],
 ] as const;
 

@@ -236,6 +236,13 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     judgeHeater,
     { unheard: true, examples: ['what amps should the heater pull'] },
   ),
+  ...(['defrost', 'door'] as const).map((which) =>
+    rule(
+      `(what should ${THE} ${which} (heater|heaters) (draw|pull|be drawing|be pulling|amp [out]|be)|(is|are|how is|how are) ${THE} ${which} (heater|heaters) (${GOOD}|drawing right|pulling right|burned out|burnt out))`,
+      judge(`${which}Heater`),
+      { examples: [`what should the ${which} heater draw`] },
+    ),
+  ),
   rule(
     `[${TELL}] what (should|ought|would) (a|the|this|that|my) [new] [(defrost|door|frame)] (heater|heaters|element) [to] (read|ohm [out] [at]|measure [at]|show|amp [out] [at]|draw|pull|be|be reading|come out at)`,
     judgeHeater,
@@ -245,13 +252,6 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     `[${TELL}] what should i (see|read|get|have) (on|at|across|through|off) (a|the|this|that|my) [new] [(defrost|door|frame)] (heater|heaters|element)`,
     judgeHeater,
     { unheard: true, examples: ['what should i read across the heater'] },
-  ),
-  ...(['defrost', 'door'] as const).map((which) =>
-    rule(
-      `(what should ${THE} ${which} (heater|heaters) (draw|pull|be drawing|be pulling|amp [out]|be)|(is|are|how is|how are) ${THE} ${which} (heater|heaters) (${GOOD}|drawing right|pulling right|burned out|burnt out))`,
-      judge(`${which}Heater`),
-      { examples: [`what should the ${which} heater draw`] },
-    ),
   ),
   rule(
     `(what|where) should (i|we|you) set ${THE} ${HIGH} [pressure] ${CONTROL} [(at|to)]`,

@@ -16,12 +16,17 @@ const isUnasked = ({ context: { openNumber, asksYes } }: Frame): boolean =>
 
 const BY_ITSELF = { alone: true, unheard: true, only: isUnasked } as const;
 
-/** With both hands in gloves on a valve: one word, and the answer. */
+/** With both hands in gloves on a valve: one word, and the answer; and how deep a vacuum is to be. */
 export const ONE_WORD_QUESTIONS: readonly Rule[] = [
   rule('[(and|the|my)] <quantity> [(now|again|please)]', itsValue, {
     ...BY_ITSELF,
     examples: ['superheat', 'and subcooling'],
   }),
+  rule(
+    '(what|how (low|far|deep)) (do|should|must|would) (i|we) [(have to|need to|got to|want to)] (pull|pump|take|get) (it|this|her|the (vacuum|system|unit)) [down] to',
+    () => ask({ ask: 'target', about: 'vacuum' }),
+    { unheard: true, alone: true, examples: ['what do i have to pull it down to'] },
+  ),
   rule('(compare|comparison) [(now|again|please)]', plain('beforeAfter'), {
     ...BY_ITSELF,
     examples: ['compare'],

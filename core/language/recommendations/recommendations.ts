@@ -176,7 +176,7 @@ export const ofIt =
   (tags, frame) => {
     const named = kind ?? workId(tags['work']);
     const extras = extrasIn(tags, frame);
-    if (named === null || extras === null) return null;
+    if (named === null || extras === null || isAskedWithDo(frame)) return null;
     const words = frame.wordsOf(frame.span);
     const means = (part: PartId): Meaning => ({
       recommendations: [{ do: named, part: settledFan(part, frame.context), ...extras, words }],

@@ -97,7 +97,9 @@ function todoWords(
 ): string {
   if (part !== null) return verbs[kind].todo.replace('X', naming.name(part));
   if (called === undefined) return verbs[kind].todoAlone;
-  return kind === 'asSaid' ? called : verbs[kind].todo.replace('X', `the ${called}`);
+  // Behind "our advice is to".
+  if (kind === 'asSaid') return called.replace(/^do not /, 'not ');
+  return verbs[kind].todo.replace('X', `the ${called}`);
 }
 
 function chosen(names: readonly string[], together: boolean): string {
