@@ -14,15 +14,13 @@ import { secondHand } from './settle/second-hand.ts';
 import type { Sentence } from './parse/sentence.ts';
 import { takenBackFirst } from './settle/taken-back.ts';
 import { both, join, nothingSaid, type Told } from './settle/told.ts';
-import { withWholeRemarks } from './settle/whole-remarks.ts';
 import type { Fact, Utterance } from './utterance.ts';
 
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */
 export function understand(text: string, context: Context): Utterance {
   const parsed = parse(text, context);
   const { tokens, sentence } = parsed;
-  const told = withUnreadNames(sentence, toldOnly(sentence, parsed.items));
-  const items = isWhollyRead(tokens, told) ? told : withWholeRemarks(sentence, told);
+  const items = withUnreadNames(sentence, toldOnly(sentence, parsed.items));
   const all = nothingSaid(text);
   if (isWhollyRead(tokens, items)) {
     gather(all, items, sentence);
