@@ -5,7 +5,7 @@ import { partId, stateId, tagsIn } from '../slots.ts';
 import { stateAt } from '../words/state-at.ts';
 import { LIFELESS } from '../vocabulary/state-names.ts';
 import { TURNS } from '../words/fans.ts';
-import { VALVES } from '../work/left-open.ts';
+import { VALVES } from '../work-done/left-open.ts';
 import type { PartId } from '../../terms/names.ts';
 
 /** "Fan blade's missing a tip": the blade is there, and no good. */

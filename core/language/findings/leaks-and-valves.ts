@@ -2,7 +2,7 @@ import { startsClause, wordBehind } from '../words/clause-start.ts';
 import { finding } from './finding-of.ts';
 import { settledFan } from '../words/fans.ts';
 import { isNotDone } from '../words/not-done.ts';
-import { VALVES } from '../work/left-open.ts';
+import { VALVES } from '../work-done/left-open.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId, stateId, tagsIn } from '../slots.ts';
 import { stateAt } from '../words/state-at.ts';

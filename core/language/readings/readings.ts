@@ -13,7 +13,7 @@ import { asReading, fixed, reading } from './reading-means.ts';
 import { isPlausible } from '../numbers/plausible.ts';
 import { UNIT } from '../numbers/units.ts';
 import { vacuumByUnit, VACUUM_AND_TEST_RULES } from './vacuum-and-test.ts';
-import { WEIGHED_RULES } from '../work/weighed.ts';
+import { WEIGHED_RULES } from '../work-done/weighed.ts';
 import { WordSet } from '../words/word-set.ts';
 
 /** Only with a unit of its kind: a bare number there could be anything. */
