@@ -51,9 +51,12 @@ export function Typing({ onWords, onTooLong }: TypingProps) {
 
 /** On a keyboard the next sentence needs no press: its first letter or digit opens the field and lands in it. */
 function beginsTyping({ key, target, ctrlKey, altKey, metaKey }: KeyboardEvent): boolean {
-  const isElsewhere = target instanceof HTMLInputElement;
+  const isElsewhere = target instanceof Element && target.closest(TAKES_KEYS) !== null;
   return !isElsewhere && /^[\p{L}\d]$/u.test(key) && !ctrlKey && !altKey && !metaKey;
 }
+
+/** What is typed there is meant for it. */
+const TAKES_KEYS = 'input, textarea, select, [contenteditable]';
 
 /** A press on the button must not close the field first: the button would be gone before the press is over. */
 function keepFocus(event: Event): void {

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { openStage, type Stage } from './stage.ts';
 import { openVisitPage, typeWords } from './visit-page.ts';
 
-describe('the air around the gauge', () => {
+describe('the visit tab', () => {
   let stage: Stage;
 
   beforeEach(async () => {
@@ -27,5 +27,17 @@ describe('the air around the gauge', () => {
     await page.getByTestId('barometer').press('Enter');
     await typeWords(page, "what's twenty psi on one thirty four a");
     await page.getByTestId('reply').filter({ hasText: '18.7 °F' }).waitFor();
+  });
+
+  it('keeps what is typed into the list of parts there, key by key, and the parts are then heard', async () => {
+    const { page } = stage;
+    await openVisitPage(page, stage.server.address);
+    await page.getByTestId('tab-visit').click();
+    await page.getByTestId('parts').click();
+    await page.keyboard.type('Copperline 012 contactor');
+    expect(await page.getByTestId('parts').inputValue()).toBe('Copperline 012 contactor');
+    await page.getByTestId('parts').blur();
+    await typeWords(page, 'put in a new Copperline zero one two contactor');
+    await page.getByTestId('reply').filter({ hasText: 'Copperline 012 contactor' }).waitFor();
   });
 });
