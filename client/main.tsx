@@ -4,6 +4,7 @@ import { CIRCUIT_STEPS } from '../core/advice/circuit/ready-circuits.ts';
 import { namesIn } from '../core/language/names/known-names.ts';
 import { draftNote } from '../core/note/draft-note.ts';
 import { noteText } from '../core/note/note-text.ts';
+import { rehearsalSteps } from '../core/turn/rehearse.ts';
 import { browserPorts, type Listening } from './browser-ports.ts';
 import type { DeviceLog } from './offline/event-log.ts';
 import type { DeviceChoice } from './offline/device-choice.ts';
@@ -60,7 +61,7 @@ async function openPage(root: HTMLElement, onOpened: () => void): Promise<void> 
   if (offline.page) takeUpdateBetweenVisits(offline.page, runner);
   warnBeforeLoss(runner);
   void ports.teaching.start();
-  readyOneByOne([...CIRCUIT_STEPS, ports.wording.start]);
+  readyOneByOne([...rehearsalSteps(), ...CIRCUIT_STEPS, ports.wording.start]);
 }
 
 /** After the page is drawn, a step at a time: no tap waits for all of them. */

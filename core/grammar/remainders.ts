@@ -83,6 +83,11 @@ export class Remainders {
     this.kinds = kinds;
   }
 
+  /** How many were made so far. */
+  get made(): number {
+    return this.count;
+  }
+
   /** To be told of each look-up that is kept, so that no flow of words in any order fills the memory. */
   learn(): void {
     this.learnt += 1;

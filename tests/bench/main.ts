@@ -4,6 +4,7 @@ import { benchBundle } from './bundle.ts';
 import { benchCauses } from './causes.ts';
 import { benchHearing } from './hearing.ts';
 import { benchLearntMemory } from './learnt-memory.ts';
+import { benchOpening } from './opening/opening.ts';
 import { benchPageHearing } from './page-hearing.ts';
 import { benchPhrasingInChromium, benchPhrasingInNode } from './phrasing.ts';
 import { benchReply } from './reply.ts';
@@ -39,6 +40,21 @@ function learntRows(): readonly Row[] {
     `held once ${sentences} sentences were understood`,
     figure(megabytes, 'MB'),
   ]);
+}
+
+/** A technician says a sentence once: what matters is how long a fresh one takes. */
+async function openingRows(): Promise<readonly Row[]> {
+  const unprepared = await benchOpening('unprepared');
+  const rehearsed = await benchOpening('rehearsed');
+  return [
+    ['words to reply, of a page just opened: the first', figure(unprepared.firstMs, 'ms')],
+    ['  the next ten, each', figure(unprepared.nextTenMs, 'ms')],
+    ['  thirty more, each', figure(unprepared.laterMs, 'ms')],
+    ['behind the rehearsal: the first', figure(rehearsed.firstMs, 'ms')],
+    ['  the next ten, each', figure(rehearsed.nextTenMs, 'ms')],
+    ['  thirty more, each', figure(rehearsed.laterMs, 'ms')],
+    ['  the rehearsal, a sentence at a time', figure(rehearsed.rehearsalMs, 'ms')],
+  ];
 }
 
 async function understandingRows(): Promise<readonly Row[]> {
@@ -113,6 +129,7 @@ async function main(): Promise<void> {
   const rows = [
     ...saturationRows(),
     ...(await bundleRows()),
+    ...(await openingRows()),
     ...learntRows(),
     ...(await understandingRows()),
     ...adviceRows(),
