@@ -3,7 +3,8 @@ import type { JudgedId } from '../terms/judged.ts';
 import { QUANTITIES, type AnswerableId, type QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { UnitId } from '../units/units.ts';
-import { contactLoss } from './circuit/contact-loss.ts';
+import { circuitStep } from './circuit/circuit-step.ts';
+import { findLostLeg, lostLeg } from './circuit/lost-leg.ts';
 import { maybeBackOn, surelyLeftOpen } from '../visit/power-back.ts';
 import type { VisitState } from '../visit/state.ts';
 import { timerOf } from '../visit/timers.ts';
@@ -41,7 +42,15 @@ import { unasked } from './settling/unasked.ts';
 import { vacuumHoldOf } from './settling/vacuum-hold.ts';
 import { spokenOf } from './subject.ts';
 import { wanted } from './targets.ts';
-import type { BeforeAfterRow, Known, Needs, Refused, Verdict, Working } from './verdict.ts';
+import type {
+  BeforeAfterRow,
+  Known,
+  Needs,
+  NextCheck,
+  Refused,
+  Verdict,
+  Working,
+} from './verdict.ts';
 
 /** What was answered before: "how far off is that" and "where does that come from" look back at it. */
 export interface AnswerMemory {
@@ -107,13 +116,9 @@ const ANSWERS: Answering = {
   causes: (_question, { state }) =>
     settle(causesOf(state), null, (found, carried) => ({ ...carried, answer: 'causes', ...found })),
   nextCheck: (_question, { state }) =>
-    isTracing(state) && contactLoss(state) === null
+    isTracing(state) && circuitStep(state) === null
       ? nextPlaceToMeasure(state)
-      : settle(nextCheckOf(state), null, (next, carried) => ({
-          ...carried,
-          answer: 'nextCheck',
-          ...next,
-        })),
+      : checkNext(nextCheckOf(state)),
   leftOpen: (_question, { state }) => ({
     ...READ,
     answer: 'leftOpen',
@@ -167,9 +172,19 @@ export function unaskedVerdicts(
   const again = cameBack(before, after, past);
   return [
     ...(again === null ? [] : [{ ...READ, ...again }]),
+    ...legJustLost(before, after),
     ...unasked(before, after).map((found) => told(found, null)),
   ];
 }
+
+/** Not left until somebody asks: on two legs a motor burns within minutes. */
+function legJustLost(before: VisitState, after: VisitState): readonly Verdict[] {
+  const leg = lostLeg(after);
+  return leg === null || lostLeg(before) !== null ? [] : [checkNext(findLostLeg(leg))];
+}
+
+const checkNext = (found: Found<NextCheck>): Verdict =>
+  settle(found, null, (next, carried) => ({ ...carried, answer: 'nextCheck', ...next }));
 
 function historyTold(
   question: Extract<Question, { readonly ask: 'history' }>,

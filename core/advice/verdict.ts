@@ -217,6 +217,9 @@ export type NextCheck =
 /** The standing order, before any cause is chased. */
 export type StepId =
   | 'keepOff'
+  | 'lineOneLost'
+  | 'lineTwoLost'
+  | 'lineThreeLost'
   | 'readPoles'
   | 'makeSafe'
   | 'lookFirst'

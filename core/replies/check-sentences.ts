@@ -34,6 +34,12 @@ export const STEP_SENTENCES: Record<StepId, string> = {
   makeSafe: 'Make it safe first: power off from outside, air moving, and the hazard dealt with.',
   keepOff:
     'A winding is grounded: leave it locked out and tagged. It wants a compressor and a drier, and the oil tested for acid.',
+  lineOneLost:
+    'Line one is lost: shut it off, a motor on two legs burns. Look at its fuse, its breaker and its lugs.',
+  lineTwoLost:
+    'Line two is lost: shut it off, a motor on two legs burns. Look at its fuse, its breaker and its lugs.',
+  lineThreeLost:
+    'Line three is lost: shut it off, a motor on two legs burns. Look at its fuse, its breaker and its lugs.',
   readPoles:
     'The contactor loses voltage pulled in: burnt contacts, or a loose lug. Read across each pole, and the coil voltage.',
   mendLeak: 'The leak is found: recover, repair, pressure test, evacuate, and weigh the charge in.',

@@ -4,7 +4,7 @@ import type { AnswerableId } from '../../terms/quantities.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { GROUND_SOURCE, groundFault } from '../grounded.ts';
 import { currentReading } from '../current.ts';
-import { contactLoss, readPoles } from '../circuit/contact-loss.ts';
+import { circuitStep } from '../circuit/circuit-step.ts';
 import { andThen, needing, worked, type Found } from '../found.ts';
 import type { CauseRow, EvidenceRow, Input, Needs, NextCheck, Refused } from '../verdict.ts';
 import { believe, isPossible, ranked, type Belief } from './belief.ts';
@@ -29,8 +29,8 @@ export interface CausesFound {
  */
 export function causesOf(visit: VisitState): Found<CausesFound> {
   const state = outsideDefrost(visit);
-  const lost = contactLoss(state);
-  if (lost) return byContacts(lost);
+  const step = circuitStep(state);
+  if (step) return beforeCauses(step);
   const gathered = gather(state);
   if (gathered.evidence.length === 0) {
     const grounded = groundFault(state);
@@ -56,8 +56,8 @@ export function causesOf(visit: VisitState): Found<CausesFound> {
 }
 
 /** A compressor that gets too little voltage shows nothing of its charge. */
-const byContacts = (lost: readonly Input[]): Found<CausesFound> =>
-  andThen(readPoles(lost), (next) => worked({ causes: [], notRead: [], next }));
+const beforeCauses = (step: Found<NextCheck>): Found<CausesFound> =>
+  andThen(step, (next) => worked({ causes: [], notRead: [], next }));
 
 /** No gauge goes on for a start: what can be seen and felt comes first. */
 const lookedAt = (gathered: Gathered, state: VisitState): CausesFound => ({

@@ -1,7 +1,7 @@
 import type { VisitState } from '../../visit/state.ts';
 import { worked, type Found } from '../found.ts';
 import type { NextCheck } from '../verdict.ts';
-import { contactLoss, readPoles } from '../circuit/contact-loss.ts';
+import { circuitStep } from '../circuit/circuit-step.ts';
 import { beliefOf } from './causes-of.ts';
 import { nextCautions } from './check-costs.ts';
 import { outsideDefrost } from './defrost-state.ts';
@@ -11,8 +11,8 @@ import { nextOf } from './next-of.ts';
 /** What to do next, with the readings that the choice stands on. */
 export function nextCheckOf(visit: VisitState): Found<NextCheck> {
   const state = outsideDefrost(visit);
-  const lost = contactLoss(state);
-  if (lost) return readPoles(lost);
+  const step = circuitStep(state);
+  if (step) return step;
   const gathered = gather(state);
   const inputs = [...gathered.evidence, ...gathered.around].flatMap((each) => each.inputs);
   const next = nextOf(gathered, beliefOf(gathered, state), state);

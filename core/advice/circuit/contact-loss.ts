@@ -3,6 +3,7 @@ import { toBase } from '../../units/convert.ts';
 import { amountOf, type ReadingEntry } from '../../visit/views.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { worked, type Found } from '../found.ts';
+import { inputOf } from '../judged/read-at.ts';
 import { standingFindings } from '../standing-findings.ts';
 import type { Input, NextCheck } from '../verdict.ts';
 import { isSupply, lastNamed, metered, supplyReading } from './evidence.ts';
@@ -21,7 +22,7 @@ export function contactLoss(state: VisitState): readonly Input[] | null {
   if (line === null || load === null || volts === null || left === null) return null;
   if (!isSupply(volts) || isOut(state)) return null;
   const lost = (volts - left) / volts;
-  return lost >= LEAST_LOST && lost <= MOST_LOST ? [line, load].flatMap(inputOf) : null;
+  return lost >= LEAST_LOST && lost <= MOST_LOST ? [line, load].flatMap(inputs) : null;
 }
 
 /** Each pole and the coil under its load are read before anything of the refrigeration is asked. */
@@ -56,8 +57,7 @@ function voltsOf({ reading }: ReadingEntry): number | null {
   return amount && toBase(amount);
 }
 
-function inputOf({ reading, at }: ReadingEntry): readonly Input[] {
-  const amount = amountOf(reading);
-  const { place } = reading;
-  return amount && place ? [{ name: reading.quantity, ...amount, place, from: 'read', at }] : [];
+function inputs(entry: ReadingEntry): readonly Input[] {
+  const amount = amountOf(entry.reading);
+  return amount ? [inputOf(entry, amount)] : [];
 }

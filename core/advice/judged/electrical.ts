@@ -25,7 +25,7 @@ import {
   VOLTAGE_IMBALANCE_STOP,
 } from '../../calculations/electrical-defaults.ts';
 import { motorVoltage, motorVoltageFormula } from '../../calculations/supply-voltage.ts';
-import type { PlaceId } from '../../terms/names.ts';
+import type { PartId, PlaceId } from '../../terms/names.ts';
 import type { Amount } from '../../units/amount.ts';
 import {
   toCapacitance,
@@ -41,7 +41,9 @@ import {
   type Current,
   type Voltage,
 } from '../../units/quantity-values.ts';
+import { changesTheUnit } from '../../visit/changes.ts';
 import type { VisitState } from '../../visit/state.ts';
+import { isNewer } from '../../visit/views.ts';
 import { andThen, both, calculated, worked, type Found } from '../found.ts';
 import type { Input } from '../verdict.ts';
 import type { HeaterFinding, JudgedOf } from './judged-verdict.ts';
@@ -179,7 +181,8 @@ export function supplyVoltage(state: VisitState): Found<JudgedOf<'supplyVoltage'
   );
 }
 
-export function imbalance(state: VisitState): Found<JudgedOf<'voltageImbalance'>> {
+export function imbalance(visit: VisitState): Found<JudgedOf<'voltageImbalance'>> {
+  const state = sinceSupplyWork(visit);
   const legs = both(
     voltsAt(state, ['lineOneTwo']),
     both(voltsAt(state, ['lineTwoThree']), voltsAt(state, ['lineOneThree'])),
@@ -206,8 +209,26 @@ export function imbalance(state: VisitState): Found<JudgedOf<'voltageImbalance'>
   );
 }
 
+const SUPPLY_PARTS: ReadonlySet<PartId | null> = new Set<PartId>([
+  'fuse',
+  'breaker',
+  'disconnect',
+  'contactor',
+  'terminal',
+]);
+
+/** Legs read before a fuse was replaced are not those that the unit runs on now. */
+function sinceSupplyWork(state: VisitState): VisitState {
+  const done = state.work.findLast(
+    ({ work }) => SUPPLY_PARTS.has(work.part) && changesTheUnit(work),
+  );
+  if (done === undefined) return state;
+  return { ...state, readings: state.readings.filter(({ id }) => isNewer(state, id, done.id)) };
+}
+
 /** Of the three line currents while it runs. */
-export function currentBalance(state: VisitState): Found<JudgedOf<'currentImbalance'>> {
+export function currentBalance(visit: VisitState): Found<JudgedOf<'currentImbalance'>> {
+  const state = sinceSupplyWork(visit);
   const lines = both(
     ampsAt(state, ['lineOne']),
     both(ampsAt(state, ['lineTwo']), ampsAt(state, ['lineThree'])),
