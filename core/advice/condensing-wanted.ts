@@ -12,6 +12,7 @@ import {
 } from '../calculations/water-condenser.ts';
 import { HEAD_CONTROLS, type EquipmentId } from '../terms/names.ts';
 import { degreesF, differenceF, type Temperature } from '../units/quantity-values.ts';
+import { headControlOf } from '../visit/head-control.ts';
 import type { VisitState } from '../visit/state.ts';
 import { isFreezer, isRemote } from '../visit/unit-kind.ts';
 import {
@@ -23,7 +24,7 @@ import {
 } from './aimpoint.ts';
 import { absoluteOf, currentReading, refrigerantOf, temperatureOf } from './current.ts';
 import { andThen, both, calculated, needing, worked, type Found } from './found.ts';
-import type { TargetBasis } from './verdict.ts';
+import type { Input, TargetBasis } from './verdict.ts';
 
 /**
  * What the coil should condense at, by the rule that holds for this condenser today: leaving water plus approach;
@@ -75,7 +76,7 @@ export function splitClass(equipment: EquipmentId, { unit }: VisitState): Equipm
 }
 
 /** The air entering the coil; for a remote condenser, for want of it, the outdoor temperature. */
-function airOf(
+export function airOf(
   state: VisitState,
 ): Found<{ readonly air: Temperature; readonly basis: TargetBasis }> {
   const hasOnlyOutdoor =
@@ -114,8 +115,7 @@ const NEVER_HELD = degreesF(105);
 
 /** The larger of what the air makes and what a control holds: N12's R-404A at 180 psi on a 20 °F day is right. */
 function heldUp(free: Aimpoint, state: VisitState): Found<Aimpoint> {
-  const { headControl } = state.unit;
-  switch (headControl) {
+  switch (headControlOf(state)) {
     case null:
       return isCold(state) ? needing('headControl') : worked(free);
     case 'none':
@@ -148,7 +148,7 @@ function heldAt(free: Aimpoint, state: VisitState): Found<Aimpoint> {
               { value: held, low: held - HELD_BAND, high: held + HELD_BAND, basis: 'headControl' },
               {
                 formula: heldHeadFormula,
-                cautions: state.unit.headControl === 'floodingValve' ? ['winterCharge'] : [],
+                cautions: headControlOf(state) === 'floodingValve' ? ['winterCharge'] : [],
                 inputs: controlInput(state),
               },
             ),
@@ -156,17 +156,11 @@ function heldAt(free: Aimpoint, state: VisitState): Found<Aimpoint> {
   );
 }
 
-const controlInput = ({ unit: { headControl } }: VisitState) =>
-  headControl === null
-    ? []
-    : [
-        {
-          name: 'headControl',
-          value: HEAD_CONTROLS[headControl],
-          unit: null,
-          from: 'set',
-        } as const,
-      ];
+function controlInput(state: VisitState): readonly Input[] {
+  const control = headControlOf(state);
+  if (control === null) return [];
+  return [{ name: 'headControl', value: HEAD_CONTROLS[control], unit: null, from: 'set' }];
+}
 
 /** Between where the fan goes off and where it comes on, anything is right; a hotter day keeps the fan running. */
 function cycled(free: Aimpoint, state: VisitState): Found<Aimpoint> {

@@ -41,6 +41,32 @@ describe('condensing by the rule that holds', () => {
     expect(target('split', ...held)).toMatchObject({ value: near(62, 0) });
   });
 
+  // The same unit and article, told as a technician tells it: the setting alone, and the day outside.
+  it('its setting alone says that there is a valve, and no flooded condenser is overcharged', () => {
+    const outdoor = (value: number) => readings(read('outdoorTemp', value, 'degF'));
+    const setting = readings(read('heldHeadPressure', 180, 'psi'));
+    const unit = [
+      ...walkIn,
+      is.metering('txv'),
+      unitIs({ fact: 'condensingUnit', value: 'remote' }),
+      setting,
+    ];
+    const flooded = readings(
+      read('suctionPressure', 56, 'psi'),
+      read('suctionLineTemp', 36, 'degF'),
+      read('liquidLineTemp', 60, 'degF'),
+    );
+    const right = [...unit, outdoor(38), head(181), flooded];
+    expect(compare('headPressure', ...right)).toMatchObject({ direction: 'on' });
+    const causes = ask({ ask: 'causes' }, right);
+    expect(JSON.stringify(causes)).not.toMatch(
+      /"cause":"overcharge","standing":"(leading|possible)/,
+    );
+    // 132 psi below a valve at 180: it holds nothing up, so the condenser lacks liquid to flood it.
+    const short = [...unit, outdoor(38), head(132)];
+    expect(compare('headPressure', ...short)).toMatchObject({ direction: 'under' });
+  });
+
   it('on a warm day the same valve has no say', () => {
     const warm = [
       ...walkIn,

@@ -3,7 +3,7 @@ import { CAUSES } from '../../terms/causes.ts';
 import type { AnswerableId } from '../../terms/quantities.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { GROUND_SOURCE, groundFault } from '../grounded.ts';
-import { currentReading } from '../current.ts';
+import { currentReading, meteringOf } from '../current.ts';
 import { circuitStep } from '../circuit/circuit-step.ts';
 import { andThen, needing, worked, type Found } from '../found.ts';
 import type { CauseRow, EvidenceRow, Input, Needs, NextCheck, Refused } from '../verdict.ts';
@@ -14,7 +14,7 @@ import { leadingOf } from './families.ts';
 import { gather, type Gathered } from './gather.ts';
 import { feedOf, rowsOf } from './matrix.ts';
 import { nextOf } from './next-of.ts';
-import { isLeftSealed } from './sealed.ts';
+import { isLeftSealed, SEALED_SOURCE } from './sealed.ts';
 import { speaksAgainst, speaksFor, type Evidence } from './observation.ts';
 
 export interface CausesFound {
@@ -35,7 +35,7 @@ export function causesOf(visit: VisitState): Found<CausesFound> {
   if (gathered.evidence.length === 0) {
     const grounded = groundFault(state);
     if (grounded) return byOhms(grounded);
-    return isLeftSealed(state) ? worked(lookedAt(gathered, state)) : firstLack(gathered, state);
+    return isLeftSealed(state) ? lookedAt(gathered, state) : firstLack(gathered, state);
   }
   const belief = beliefOf(gathered, state);
   const order = ranked(belief);
@@ -60,11 +60,12 @@ const beforeCauses = (step: Found<NextCheck>): Found<CausesFound> =>
   andThen(step, (next) => worked({ causes: [], notRead: [], next }));
 
 /** No gauge goes on for a start: what can be seen and felt comes first. */
-const lookedAt = (gathered: Gathered, state: VisitState): CausesFound => ({
-  causes: [],
-  notRead: [],
-  next: nextOf(gathered, beliefOf(gathered, state), state),
-});
+function lookedAt(gathered: Gathered, state: VisitState): Found<CausesFound> {
+  const next = nextOf(gathered, beliefOf(gathered, state), state);
+  return andThen(meteringOf(state), () =>
+    worked({ causes: [], notRead: [], next }, { sources: [SEALED_SOURCE] }),
+  );
+}
 
 /** Ohms found it: the pressures of a compressor that must not start are not asked for. */
 const byOhms = (reading: Input): Found<CausesFound> =>

@@ -1,6 +1,8 @@
 import type { CauseId } from '../../terms/causes.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
+import { headControlOf } from '../../visit/head-control.ts';
 import type { VisitState } from '../../visit/state.ts';
+import { airOf } from '../condensing-wanted.ts';
 import { supplyVoltage } from '../judged/electrical.ts';
 import { readAmount, temperatureOf } from '../current.ts';
 import { levelsOf } from './levels-of.ts';
@@ -26,29 +28,32 @@ function supplyEvidence(state: VisitState): readonly Evidence[] {
 
 /** Cold air starves a valve, hot air lifts head where the split is right; in neither, neither is the cause. */
 function airEvidence(state: VisitState): readonly Evidence[] {
-  const air = temperatureOf(state, 'ambientTemp');
-  if (air.kind !== 'known') return [];
+  const found = airOf(state);
+  if (found.kind !== 'known') return [];
+  const { air, basis } = found.value;
   const { low, farLow, high, farHigh } = levelsOf({
-    value: air.value,
+    value: air,
     low: COLD_AIR,
     high: HOT_AIR,
     spread: SPREADS.air,
     far: FAR_KELVIN,
   });
   const cold = 0.05 + 5 * (low + farLow);
-  return reading('ambientTemp', state, [
+  return reading(basis === 'outdoorPlusSplit' ? 'outdoorTemp' : 'ambientTemp', state, [
     ['lowAmbient', cold * (isControlled(state) ? 1 / RATIOS.shows : 1)],
     [
       'fanControlStuckOn',
-      cold * (isControlled(state) || state.unit.headControl === null ? 1 : 1 / RATIOS.shows),
+      cold * (isControlled(state) || headControlOf(state) === null ? 1 : 1 / RATIOS.shows),
     ],
     ['hotRoom', 0.2 + 6 * (high + farHigh)],
   ]);
 }
 
 /** A control that should take the fan off in the cold, and does not, is at fault and not the cold. */
-const isControlled = ({ unit: { headControl } }: VisitState): boolean =>
-  headControl === 'fanCycling' || headControl === 'fanSpeed';
+function isControlled(state: VisitState): boolean {
+  const control = headControlOf(state);
+  return control === 'fanCycling' || control === 'fanSpeed';
+}
 
 /** A box well over its set point has a reason; at its set point it has no load to pull down. */
 function boxEvidence(state: VisitState): readonly Evidence[] {

@@ -1,7 +1,9 @@
 import type { AnswerableId } from '../../terms/quantities.ts';
 import { unitRow } from '../../units/units.ts';
+import { headControlOf } from '../../visit/head-control.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { compared } from '../compare.ts';
+import { airOf } from '../condensing-wanted.ts';
 import { temperatureOf } from '../current.ts';
 import { andThen, both, worked, type Found } from '../found.ts';
 import { measured } from '../measured.ts';
@@ -74,20 +76,20 @@ function offDesign(symptom: ByTarget, state: VisitState): number {
 
 /** Causes are weighed without being told what holds head: over is then let pass in cold air. */
 function withoutAsking(state: VisitState): VisitState {
-  if (state.unit.headControl !== null) return state;
+  if (headControlOf(state) !== null) return state;
   return { ...state, unit: { ...state.unit, headControl: 'none' } };
 }
 
 /**
  * In cold air a condenser-pressure valve holds head: R-404A at 180 psi and 20 °F is a split of 62 °F, and right. With
- * the control told its target says so itself; what a flooded condenser holds back is subcooled all the same.
+ * the control told the target of head says so itself; what a flooded condenser holds back is subcooled all the same.
  */
 function isHeldUp(symptom: ByTarget, state: VisitState): boolean {
   if (symptom !== 'headPressure' && symptom !== 'split' && symptom !== 'subcooling') return false;
-  const { headControl } = state.unit;
-  if (headControl === 'none' || (headControl !== null && symptom !== 'subcooling')) return false;
-  const air = temperatureOf(state, 'ambientTemp');
-  return air.kind === 'known' && air.value < COLD_AIR;
+  const headControl = headControlOf(state);
+  if (headControl === 'none' || (headControl !== null && symptom === 'headPressure')) return false;
+  const found = airOf(state);
+  return found.kind === 'known' && found.value.air < COLD_AIR;
 }
 
 function deviationRow(symptom: ByTarget, normal: number, state: VisitState): Found<EvidenceRow> {
@@ -109,6 +111,7 @@ function deviationRow(symptom: ByTarget, normal: number, state: VisitState): Fou
 function splitToo(direction: Direction, state: VisitState): Figure | null {
   const split = compared('split', withoutAsking(state));
   if (split.kind !== 'known' || split.value.direction !== direction) return null;
+  if (direction === 'over' && isHeldUp('split', state)) return null;
   const { value, unit } = split.value;
   return { about: 'split', value, unit };
 }

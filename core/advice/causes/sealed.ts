@@ -22,6 +22,9 @@ export function isCriticallyCharged({ unit }: VisitState): boolean {
   return charge !== undefined && charge !== null && charge.value <= SMALL_CHARGE_G;
 }
 
+export const SEALED_SOURCE =
+  'a critically charged unit stays sealed while anything else can be looked at: common practice';
+
 /** No gauge is on it, and none is asked for while anything else can be looked at (common practice). */
 export function isLeftSealed(state: VisitState): boolean {
   const isGauged =
