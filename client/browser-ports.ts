@@ -1,5 +1,6 @@
 import type { RoomNoise } from '../core/hearing/earshot.ts';
 import { PRONUNCIATIONS } from '../core/language/vocabulary/pronunciations.ts';
+import { ringTimers } from '../core/turn/ring-timers.ts';
 import { takeTurn } from '../core/turn/take-turn.ts';
 import { createEar } from './ear/create-ear.ts';
 import { createHeardGrammars } from './ear/heard-grammars.ts';
@@ -86,6 +87,7 @@ export function browserPorts(log: EventLog & Pick<SyncedLog, 'canWrite'>): Ports
     writes: () => log.canWrite,
     clock,
     takeTurn,
+    ringTimers,
     sayNotKept,
     sayEngineChanged,
     sayEarNews,

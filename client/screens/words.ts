@@ -236,6 +236,8 @@ export function noticeWords(notice: Notice): string {
       return `That is ${notice.words} words in one sentence, and I take ${notice.most}. It is still where you typed it: send it in parts.`;
     case 'broke':
       return `I could not take that in: “${notice.words.slice(0, 120)}”. Say it another way.`;
+    case 'ringBroke':
+      return 'A timer is up, and I could not tell you which. Ask “how long left”. I try again in a minute.';
     case 'notKept':
       return sayNotKept(notice.why);
     case 'engineChanged':

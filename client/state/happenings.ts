@@ -44,6 +44,8 @@ export type Happening =
   | { readonly kind: 'noteWorded'; readonly event: VisitEvent }
   | { readonly kind: 'turnIgnored' }
   | { readonly kind: 'turnBroke' }
+  /** A timer is up, and what it says could not be made out. */
+  | { readonly kind: 'ringBroke' }
   | { readonly kind: 'kept' }
   | { readonly kind: 'notKept'; readonly why: NotKeptReason; readonly held: number }
   | { readonly kind: 'choiceNotKept'; readonly why: NotKeptReason; readonly held: number }

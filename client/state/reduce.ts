@@ -35,6 +35,7 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'noteWorded':
     case 'turnIgnored':
     case 'turnBroke':
+    case 'ringBroke':
     case 'kept':
     case 'notKept':
       return reduceTurn(session, happening);
@@ -63,9 +64,8 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'caughtUp':
       return stay(caughtUp(session, happening.events));
     case 'questionLeft':
-      return leaveQuestion(session);
     case 'questionTakenUp':
-      return takeUp(session);
+      return happening.kind === 'questionLeft' ? leaveQuestion(session) : takeUp(session);
     case 'unsynced':
     case 'namesKnown':
     case 'pastKnown':
