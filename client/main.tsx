@@ -48,6 +48,7 @@ async function openPage(root: HTMLElement, onOpened: () => void): Promise<void> 
   onSync(sync.state);
   const tools = toolsOf(runner, { ...ports, log }, offline);
   const draw = (session: Session): void =>
+  ports.onChoiceForgotten(() => runner.send({ kind: 'choiceForgotten' }));
     render(
       <Drawn broken={notDrawn(session)}>
         <Page session={session} tools={tools} />

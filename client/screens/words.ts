@@ -249,6 +249,8 @@ export function noticeWords(notice: Notice): string {
     case 'keptAtLast':
       return 'Everything is kept now.';
     case 'unstored':
+    case 'choiceForgotten':
+      return 'This browser did not store what you chose: it holds until this page is closed. Free some room or allow it storage, and choose again.';
       return UNSTORED_WORDS[notice.why];
     case 'unread':
       return UNREAD_WORDS[notice.what];

@@ -51,6 +51,8 @@ export type Happening =
   | { readonly kind: 'choiceNotKept'; readonly why: NotKeptReason; readonly held: number }
   | { readonly kind: 'heldKept' }
   | { readonly kind: 'committed'; readonly events: readonly VisitEvent[] }
+  /** One of this device's own, which no visit carries: the browser would not store it. */
+  | { readonly kind: 'choiceForgotten' }
   | { readonly kind: 'spoken'; readonly number: number }
   /** The question stays open in the note; the page goes on. */
   | { readonly kind: 'questionLeft' }

@@ -21,6 +21,8 @@ export type Notice =
   | { readonly kind: 'ringBroke' }
   | { readonly kind: 'notKept'; readonly why: NotKeptReason }
   | { readonly kind: 'keptAtLast' }
+  /** A choice of this device's holds until the page is closed. */
+  | { readonly kind: 'choiceForgotten' }
   /** By the server; why stands where it can be sent again. */
   | { readonly kind: 'refused' }
   /** An engine failed; this one hears on. */

@@ -54,6 +54,7 @@ function transition(session: Session, happening: Happening): SessionStep {
       return spoken(session, happening.number);
     case 'heldKept':
     case 'choiceNotKept':
+    case 'choiceForgotten':
     case 'typedTooLong':
     case 'unread':
       return stay(noticed(session, happening));
@@ -69,9 +70,8 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'unsynced':
     case 'namesKnown':
     case 'pastKnown':
-      return stay(informed(session, happening));
     case 'tabChosen':
-      return stay(tabChosen(session, happening.tab));
+      return stay(informed(session, happening));
     case 'readingWanted':
     case 'settingsChosen':
     case 'newVisitChosen':
@@ -84,7 +84,7 @@ function transition(session: Session, happening: Happening): SessionStep {
 
 type Noticed = Extract<
   Happening,
-  { kind: 'heldKept' | 'choiceNotKept' | 'typedTooLong' | 'unread' }
+  { kind: 'heldKept' | 'choiceNotKept' | 'choiceForgotten' | 'typedTooLong' | 'unread' }
 >;
 
 function noticed(session: Session, happening: Noticed): Session {
@@ -95,6 +95,10 @@ function noticed(session: Session, happening: Noticed): Session {
       const { held, why } = happening;
       return { ...session, unkept: held, notice: { kind: 'notKept', why } };
     }
+    case 'choiceForgotten':
+      return session.toldForgotten
+        ? session
+        : { ...session, toldForgotten: true, notice: happening };
     case 'typedTooLong':
       return { ...session, notice: { ...happening, kind: 'tooLong' } };
     case 'unread':
@@ -110,9 +114,9 @@ function isOlderNews(
   return what === 'past' && notice !== null && notice.kind !== 'resumed';
 }
 
-type Informed = Extract<Happening, { kind: 'unsynced' | 'namesKnown' | 'pastKnown' }>;
+type Informed = Extract<Happening, { kind: 'unsynced' | 'namesKnown' | 'pastKnown' | 'tabChosen' }>;
 
-/** What the page comes to know beside what is said. */
+/** What the page comes to know, or to show, beside what is said. */
 function informed(session: Session, happening: Informed): Session {
   switch (happening.kind) {
     case 'unsynced':
@@ -121,6 +125,8 @@ function informed(session: Session, happening: Informed): Session {
       return { ...session, names: happening.names };
     case 'pastKnown':
       return { ...session, past: happening.past };
+    case 'tabChosen':
+      return tabChosen(session, happening.tab);
   }
 }
 

@@ -94,6 +94,8 @@ export interface Session {
   readonly untold: EngineAlone | null;
   /** Whether a voice can be heard right where it is. */
   readonly earshot: Earshot;
+  /** That choices are forgotten with the page was told. */
+  readonly toldForgotten: boolean;
   /** It has become too loud to hear right, and that is still to be said. */
   readonly untoldNoise: boolean;
   /** 0 to 1 while the recogniser loads. */
@@ -139,6 +141,7 @@ export function sleepingSession(visit: VisitState): Session {
     loaded: 0,
     tab: 'sheet',
     tall: false,
+    toldForgotten: false,
     notUnderstood: null,
     raised: null,
     lastEffect: null,
