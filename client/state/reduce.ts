@@ -5,7 +5,7 @@ import { unreachable } from '../../core/unreachable.ts';
 import { caughtUp } from './catch-up.ts';
 import { choose } from './choices.ts';
 import { reduceEar } from './ear-happenings.ts';
-import type { Effect, Happening } from './happenings.ts';
+import type { Effect, Happening, Unsynced } from './happenings.ts';
 import { afterSpeech, lendEar, press } from './press.ts';
 import { earOf, type Mode, type Session, type Tab } from './session.ts';
 import { go, settle, stay, type SessionStep } from './settle.ts';
@@ -131,11 +131,14 @@ function informed(session: Session, happening: Informed): Session {
 }
 
 /** A refusal is told once, and stands in the strip for as long as it lasts. */
-function sent(
-  session: Session,
-  { events, refused }: Extract<Happening, { kind: 'unsynced' }>,
-): Session {
-  const next: Session = { ...session, unsynced: events, refused };
+function sent(session: Session, { events, leftOut, trouble, refused }: Unsynced): Session {
+  const next: Session = {
+    ...session,
+    unsynced: events,
+    leftOut,
+    sendTrouble: trouble,
+    refused,
+  };
   if (refused === null || session.refused !== null) return next;
   return { ...next, notice: { kind: 'refused' } };
 }
