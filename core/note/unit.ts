@@ -11,6 +11,7 @@ import { QUANTITIES, SETTINGS } from '../terms/quantities.ts';
 import type { Amount } from '../units/amount.ts';
 import type { VisitState } from '../visit/state.ts';
 import { latestAmount } from '../visit/views.ts';
+import { unitMemos } from './complaint.ts';
 import { nameWritten, sentence, valueWritten } from './wording.ts';
 
 export function unitLines(state: VisitState): readonly string[] {
@@ -22,6 +23,7 @@ export function unitLines(state: VisitState): readonly string[] {
     refrigerant === null ? 'The refrigerant was not stated.' : `Refrigerant ${refrigerant}.`,
     ...nameplateLines(state),
     ...settingLines(state),
+    ...new Set(unitMemos(state).map(({ memo }) => sentence(memo))),
   ];
 }
 
