@@ -47,7 +47,10 @@ const WORDED: Worded = {
   reading: ({ reading }, units) => line`${readingSaid(reading, units)}.`,
   amended: ({ from, to }, units) =>
     line`${readingSaid(to, units)} now, was ${valueSaid(from, units)}.`,
-  fact: ({ fact }) => line`${factSaid(fact)}.`,
+  fact: ({ fact, laborInAll }) =>
+    laborInAll === undefined
+      ? line`${factSaid(fact)}.`
+      : line`${factSaid(fact)}, ${hoursSaid(laborInAll)} in all.`,
   finding: ({ finding }) =>
     finding.unresolved
       ? plain(`Fan ${FINDING_STATES[finding.state]}. Which fan: condenser, or evaporator?`)
