@@ -5,7 +5,9 @@ import {
   CONDENSING_UNITS,
   equipmentName,
   HEAD_CONTROLS,
+  HEATERS,
   METERING_DEVICES,
+  PLACES,
 } from '../terms/names.ts';
 import { QUANTITIES, SETTINGS } from '../terms/quantities.ts';
 import type { Amount } from '../units/amount.ts';
@@ -22,6 +24,7 @@ export function unitLines(state: VisitState): readonly string[] {
     ...kindLines(state),
     refrigerant === null ? 'The refrigerant was not stated.' : `Refrigerant ${refrigerant}.`,
     ...nameplateLines(state),
+    ...heaterLines(state),
     ...settingLines(state),
     ...new Set(unitMemos(state).map(({ memo }) => sentence(memo))),
   ];
@@ -71,6 +74,12 @@ function nameplateLines({ unit: { nameplate } }: VisitState): readonly string[] 
     });
   return items.length === 0 ? [] : [sentence(`Nameplate: ${items.join(', ')}`)];
 }
+
+const heaterLines = ({ unit: { heaters } }: VisitState): readonly string[] =>
+  HEATERS.flatMap((heater) => {
+    const amount = heaters[heater];
+    return amount ? [sentence(`${PLACES[heater]} rated ${figureText(amount)}`)] : [];
+  });
 
 function settingLines(state: VisitState): readonly string[] {
   const items = SETTINGS.flatMap((quantity) => {

@@ -8,6 +8,7 @@ import {
   HEAD_CONTROLS,
   METERING_DEVICES,
   PARTS,
+  PLACES,
   SIGHT_GLASS_STATES,
 } from '../terms/names.ts';
 import { CAUSES } from '../terms/causes.ts';
@@ -155,6 +156,8 @@ const FACT_WORDED: FactWorded = {
       : line`${equipmentName(value, freezer)}, ${counted(doors, 'door')}`,
   nameplate: ({ item, value, unit, words }) =>
     line`nameplate ${NAMEPLATE_ITEMS[item]} ${poundsAndOunces({ value, unit, words }) ?? figure({ value, unit })}`,
+  heaterRating: ({ heater, value, unit }) =>
+    line`${PLACES[heater]} rated ${figure({ value, unit })}`,
   unit: ({ value }) => plain(`unit: ${value}`),
   site: ({ value }) => plain(`site: ${value}`),
 };
