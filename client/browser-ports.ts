@@ -1,5 +1,6 @@
 import type { RoomNoise } from '../core/hearing/earshot.ts';
 import { PRONUNCIATIONS } from '../core/language/vocabulary/pronunciations.ts';
+import { ringTimers } from '../core/turn/ring-timers.ts';
 import { takeTurn } from '../core/turn/take-turn.ts';
 import { createEar } from './ear/create-ear.ts';
 import { createHeardGrammars } from './ear/heard-grammars.ts';
@@ -9,9 +10,9 @@ import { openNativeEar } from './ear/native/open-native-ear.ts';
 import type { SentenceRecogniser } from './ear/sentence-recogniser.ts';
 import { createSentences } from './ear/web-speech-sentences.ts';
 import {
-  createDeviceChoice,
-  createDeviceText,
+  createDeviceChoices,
   type DeviceChoice,
+  type DeviceChoices,
 } from './offline/device-choice.ts';
 import type { EventLog, SyncedLog } from './offline/event-log.ts';
 import { openPhraserWorker } from './phraser/open-phraser.ts';
@@ -72,20 +73,27 @@ export function browserPorts(log: EventLog & Pick<SyncedLog, 'canWrite'>): Ports
   readonly spareVoice: DeviceChoice<SpareVoiceChoice>;
   /** A name a line. */
   readonly partsCarried: DeviceChoice<string>;
+  readonly onChoiceForgotten: (report: () => void) => void;
 } {
-  const spareVoice = createDeviceChoice('spare voice', SPARE_VOICE_CHOICES);
-  const { ear, listening, teaching } = browserEar();
+  const forgotten = createRelay<undefined>();
+  const choices = createDeviceChoices(
+    () => localStorage,
+    () => forgotten.tell(undefined),
+  );
+  const spareVoice = choices.of('spare voice', SPARE_VOICE_CHOICES);
+  const { ear, listening, teaching } = browserEar(choices);
   const phraser = createPagePhraser(openPhraser, PHRASING_URL);
   return {
     listening,
     teaching,
-    wording: createWording(phraser, createDeviceChoice('wording', WORDINGS)),
+    wording: createWording(phraser, choices.of('wording', WORDINGS)),
     phraser: phraser.current,
     passages: phraser.current,
     log,
     writes: () => log.canWrite,
     clock,
     takeTurn,
+    ringTimers,
     sayNotKept,
     sayEngineChanged,
     sayEarNews,
@@ -101,7 +109,8 @@ export function browserPorts(log: EventLog & Pick<SyncedLog, 'canWrite'>): Ports
       clock,
     }),
     spareVoice,
-    partsCarried: createDeviceText('parts carried'),
+    partsCarried: choices.text('parts carried'),
+    onChoiceForgotten: forgotten.listen,
     earcons: createEarcons({
       createContext: () => ('AudioContext' in window ? new AudioContext() : null),
       clock,
@@ -169,7 +178,7 @@ function withModelOfChoice(
   });
 }
 
-function browserEar(): {
+function browserEar(choices: DeviceChoices): {
   readonly ear: Ear;
   readonly listening: Listening;
   readonly teaching: VoiceTeaching;
@@ -183,10 +192,10 @@ function browserEar(): {
   const grammars = createHeardGrammars((expectation) =>
     fetchText(`${RARE_URL}/${expectation}.jsgf`),
   );
-  const wish = createDeviceChoice('what listens', ENGINE_WISHES);
+  const wish = choices.of('what listens', ENGINE_WISHES);
   const news = createRelay<EarNews>();
-  const whose = createDeviceChoice('whose ear', EAR_CHOICES);
-  const model = createDeviceText('speech model');
+  const whose = choices.of('whose ear', EAR_CHOICES);
+  const model = choices.text('speech model');
   const team = ownEngines(wish.read, engineChange.tell);
   const named = (): string => (whose.read() === 'ownWithModel' ? model.read() : '');
   const engine = withModelOfChoice(team, named, news.tell);

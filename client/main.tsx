@@ -43,10 +43,13 @@ async function openPage(root: HTMLElement, onOpened: () => void): Promise<void> 
   void writes.then(() => runner.send({ kind: 'becameWriter' }));
   void readEarlier(log, namesIn(ports.partsCarried.read()), (told) => runner.send(told));
   onSync = (state) => {
+    const { unsynced: events, leftOut } = state;
+    const trouble = state.kind === 'waiting' ? state.why : null;
     const refused = state.kind === 'refused' ? state.message : null;
-    runner.send({ kind: 'unsynced', events: state.unsynced, refused });
+    runner.send({ kind: 'unsynced', events, leftOut, trouble, refused });
   };
   onSync(sync.state);
+  ports.onChoiceForgotten(() => runner.send({ kind: 'choiceForgotten' }));
   const tools = toolsOf(runner, { ...ports, log }, offline);
   const draw = (session: Session): void =>
     render(

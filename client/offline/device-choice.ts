@@ -4,52 +4,54 @@ export interface DeviceChoice<Choice> {
   readonly choose: (choice: Choice) => void;
 }
 
-/** Where storage is off, the choice holds until the page is closed. */
-export function createDeviceChoice<Choice extends string>(
-  name: string,
-  choices: readonly [Choice, ...Choice[]],
-): DeviceChoice<Choice> {
-  const key = `gloveside: ${name}`;
-  let chosen: Choice = choices.find((each) => each === stored(key)) ?? choices[0];
+/** All choices of this device. */
+export interface DeviceChoices {
+  readonly of: <Choice extends string>(
+    name: string,
+    choices: readonly [Choice, ...Choice[]],
+  ) => DeviceChoice<Choice>;
+  /** One text, '' until there is one. */
+  readonly text: (name: string) => DeviceChoice<string>;
+}
+
+/** Where storage is off or full, a choice holds until the page is closed, and `onNotKept` tells so. */
+export function createDeviceChoices(
+  storage: () => Pick<Storage, 'getItem' | 'setItem'>,
+  onNotKept: () => void,
+): DeviceChoices {
+  const kept = (name: string): string | null => {
+    try {
+      return storage().getItem(keyOf(name));
+    } catch (error) {
+      console.error(error);
+      return null;
+    }
+  };
+  const keep = (name: string, value: string): void => {
+    try {
+      storage().setItem(keyOf(name), value);
+    } catch (error) {
+      console.error(error);
+      onNotKept();
+    }
+  };
+  const choice = <Value extends string>(name: string, first: Value): DeviceChoice<Value> => {
+    let chosen = first;
+    return {
+      read: () => chosen,
+      choose(next) {
+        chosen = next;
+        keep(name, next);
+      },
+    };
+  };
   return {
-    read: () => chosen,
-    choose: (choice) => {
-      chosen = choice;
-      try {
-        localStorage.setItem(key, choice);
-      } catch {
-        // A private window may refuse: the page goes on with it all the same.
-      }
+    of(name, choices) {
+      const before = kept(name);
+      return choice(name, choices.find((each) => each === before) ?? choices[0]);
     },
+    text: (name) => choice<string>(name, kept(name) ?? ''),
   };
 }
 
-/** One text of this device's, '' until there is one. */
-export function createDeviceText(name: string): DeviceChoice<string> {
-  const key = `gloveside: ${name}`;
-  let text = stored(key) ?? '';
-  return {
-    read: () => text,
-    choose: (next) => {
-      text = next;
-      keep(key, next);
-    },
-  };
-}
-
-/** A private window may refuse: the page goes on with it all the same. */
-function keep(key: string, value: string): void {
-  try {
-    localStorage.setItem(key, value);
-  } catch (error) {
-    console.error(error);
-  }
-}
-
-function stored(key: string): string | null {
-  try {
-    return localStorage.getItem(key);
-  } catch {
-    return null;
-  }
-}
+const keyOf = (name: string): string => `gloveside: ${name}`;

@@ -25,11 +25,14 @@ export interface SyncedLog {
   unsynced(): Promise<number>;
   /** The highest place the server is known to hold, with all before it; 0 when none. */
   confirmedSeq(): Promise<number>;
-  confirm(seq: number): Promise<void>;
+  /** `leftOut`: damaged places up to there, which the server does not hold and never will. */
+  confirm(seq: number, leftOut?: readonly number[]): Promise<void>;
+  /** How many places were left out so far. */
+  leftOut(): Promise<number>;
   /** At most `limit` places that follow `seq`. */
   readAfter(seq: number, limit: number): Promise<LogRead>;
-  /** Called after each append and when this tab becomes the one that writes; returns how to stop it. */
-  onChange(listener: () => void): () => void;
+  /** Called after each append, with its events, and when this tab becomes the one that writes; returns how to stop it. */
+  onChange(listener: (appended: readonly VisitEvent[]) => void): () => void;
 }
 
 /** A log as the adapters give it. */

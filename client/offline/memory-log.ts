@@ -1,6 +1,7 @@
 import type { VisitEvent } from '../../core/visit/events.ts';
 import { CLOSED, appendFailure, planAppend } from './append-plan.ts';
 import type { AppendResult, DeviceLog, LogRead, VisitSummary } from './event-log.ts';
+import { createListeners } from './listeners.ts';
 import {
   type Row,
   bySeq,
@@ -17,16 +18,17 @@ export interface MemoryDisk {
   readonly device: string;
   readonly records: Map<number, unknown>;
   confirmedSeq: number;
+  readonly leftOut: Set<number>;
 }
 
 export function createMemoryDisk(device = '01KAXDEVCE0000000000000000'): MemoryDisk {
-  return { device, records: new Map(), confirmedSeq: 0 };
+  return { device, records: new Map(), confirmedSeq: 0, leftOut: new Set() };
 }
 
 /** A log for tests and for a page whose storage does not open: nothing of it outlives the page here. */
 export function createMemoryLog(disk: MemoryDisk = createMemoryDisk()): DeviceLog {
   let open = true;
-  const listeners = new Set<() => void>();
+  const { tell, onChange } = createListeners();
   const log: DeviceLog = {
     device: disk.device,
     get lastSeq() {
@@ -37,7 +39,7 @@ export function createMemoryLog(disk: MemoryDisk = createMemoryDisk()): DeviceLo
     },
     append(events) {
       const result = open ? appendTo(disk, events) : CLOSED;
-      if (result.kind === 'kept') for (const listener of listeners) listener();
+      if (result.kind === 'kept') tell(events);
       return Promise.resolve(result);
     },
     readVisit: (visit) => Promise.resolve(readVisit(disk, visit)),
@@ -45,16 +47,15 @@ export function createMemoryLog(disk: MemoryDisk = createMemoryDisk()): DeviceLo
     visits: () => Promise.resolve(summariesOf(disk)),
     unsynced: () => Promise.resolve(rowsAfter(disk, disk.confirmedSeq).length),
     confirmedSeq: () => Promise.resolve(disk.confirmedSeq),
-    confirm(seq) {
+    leftOut: () => Promise.resolve(disk.leftOut.size),
+    confirm(seq, leftOut = []) {
       disk.confirmedSeq = seq;
+      for (const place of leftOut) disk.leftOut.add(place);
       return Promise.resolve();
     },
     readAfter: (seq, limit) => Promise.resolve(readRows(rowsAfter(disk, seq).slice(0, limit))),
     exportLog: () => Promise.resolve(rowsAfter(disk, 0).map(toExportLine).join('')),
-    onChange(listener) {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
+    onChange,
     close() {
       open = false;
     },

@@ -5,6 +5,9 @@ import {
   pushResponseSchema,
 } from '../../core/wire/event-schema.ts';
 
+/** Nothing came back; nothing in time; the server is in trouble or busy; something else answered in its place. */
+export type Unreached = 'noAnswer' | 'tooSlow' | 'serverTrouble' | 'otherAnswer';
+
 export type PostResult =
   | { readonly kind: 'accepted'; readonly response: PushResponse }
   /** The server says no, and will say no again: shown, not repeated. */
@@ -12,7 +15,7 @@ export type PostResult =
   /** No answer, or not from our server (a hotel's sign-in page answers 200 or 403): tried again later. */
   | {
       readonly kind: 'unreachable';
-      readonly message: string;
+      readonly why: Unreached;
       /** It may be for its size: the time was up, or something on the way takes no such body. */
       readonly isTooMuch?: boolean;
     };
@@ -25,10 +28,12 @@ const PASSING_REFUSALS = new Set([408, 425, 429]);
 
 const TOO_LARGE = 413;
 
+export const EVENTS_PATH = '/api/events';
+
 export function createPostEvents(fetcher: typeof fetch): PostEvents {
   return async (request) => {
     try {
-      const response = await fetcher('/api/events', {
+      const response = await fetcher(EVENTS_PATH, {
         method: 'POST',
         headers: { 'content-type': 'application/json' },
         body: JSON.stringify(request),
@@ -37,8 +42,7 @@ export function createPostEvents(fetcher: typeof fetch): PostEvents {
       return readAnswer(response.status, await readJson(response), request.device);
     } catch (error) {
       const isTooMuch = error instanceof Error && error.name === 'TimeoutError';
-      const message = error instanceof Error ? error.message : 'no answer';
-      return { kind: 'unreachable', message, isTooMuch };
+      return { kind: 'unreachable', why: isTooMuch ? 'tooSlow' : 'noAnswer', isTooMuch };
     }
   };
 }
@@ -50,8 +54,9 @@ function readAnswer(status: number, body: unknown, device: string): PostResult {
   const parsed = pushResponseSchema.safeParse(body);
   if (status === 200 && parsed.success && parsed.data.device === device)
     return { kind: 'accepted', response: parsed.data };
-  const message = `an answer that is not the event store's (${status})`;
-  return { kind: 'unreachable', message, isTooMuch: status === TOO_LARGE };
+  const isTroubled = status >= 500 || PASSING_REFUSALS.has(status);
+  const why = isTroubled ? 'serverTrouble' : 'otherAnswer';
+  return { kind: 'unreachable', why, isTooMuch: status === TOO_LARGE };
 }
 
 async function readJson(response: Response): Promise<unknown> {

@@ -10,7 +10,12 @@ export interface PushAnswer {
 }
 
 export type Settlement =
-  | { readonly kind: 'confirm'; readonly seq: number }
+  | {
+      readonly kind: 'confirm';
+      readonly seq: number;
+      /** Damaged places up to it that the server does not hold: they count as left out, never as sent. */
+      readonly leftOut: readonly number[];
+    }
   /** The server holds less than was sent (restored from a backup, an answer that came late): send again. */
   | { readonly kind: 'goBack'; readonly seq: number }
   | { readonly kind: 'stuck'; readonly seq: number };
@@ -21,6 +26,9 @@ export type Settlement =
  * that claims too much costs a repeated push and not an event.
  */
 export function settlePush({ confirmed, last, damaged, wentBack }: PushAnswer): Settlement {
-  if (confirmed >= last || damaged.has(confirmed + 1)) return { kind: 'confirm', seq: last };
+  if (confirmed >= last || damaged.has(confirmed + 1)) {
+    const leftOut = [...damaged].filter((seq) => seq > confirmed && seq <= last);
+    return { kind: 'confirm', seq: last, leftOut };
+  }
   return { kind: wentBack.has(confirmed) ? 'stuck' : 'goBack', seq: confirmed };
 }

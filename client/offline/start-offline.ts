@@ -5,7 +5,7 @@ import { inTime } from './in-time.ts';
 import { type OpenLogResult, openIndexedDbLog } from './indexed-db-log.ts';
 import { keepStorageOnceUsed } from './keep-storage.ts';
 import { createMemoryDisk, createMemoryLog } from './memory-log.ts';
-import { createPostEvents } from './post-events.ts';
+import { createPostEvents, EVENTS_PATH } from './post-events.ts';
 import { type OfflinePage, keepPageOffline } from './service-worker.ts';
 import type { StorageFault } from './storage-fault.ts';
 import { type Sync, type SyncState, createSync } from './sync.ts';
@@ -30,6 +30,7 @@ export async function startOffline(onSync: (state: SyncState) => void): Promise<
     onState: onSync,
   });
   wakeWithThePage(sync);
+  sendAsThePageGoes(sync);
   if (opened.kind === 'failed') return { log, sync, page: null, unstored: opened.why };
   const page = keepPageOffline({
     isSecureContext,
@@ -71,6 +72,23 @@ function wakeWithThePage(sync: Sync): void {
   addEventListener('online', () => void sync.wake());
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void sync.wake();
+  });
+}
+
+/**
+ * A request of the page ends with it; a beacon does not. Whatever becomes of it the log here has all of it, and sends it
+ * again: the server takes nothing twice.
+ */
+function sendAsThePageGoes(sync: Sync): void {
+  addEventListener('pagehide', () => {
+    const request = sync.parting();
+    if (request === null) return;
+    try {
+      const body = new Blob([JSON.stringify(request)], { type: 'application/json' });
+      navigator.sendBeacon(EVENTS_PATH, body);
+    } catch {
+      // Browsers have refused JSON in a beacon: it goes when the page opens again.
+    }
   });
 }
 

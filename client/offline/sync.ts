@@ -1,19 +1,32 @@
+import type { PushRequest } from '../../core/wire/event-schema.ts';
 import { type After, createBackOff } from './back-off.ts';
 import type { SyncedLog } from './event-log.ts';
-import type { PostEvents } from './post-events.ts';
+import type { PostEvents, Unreached } from './post-events.ts';
 import { settlePush } from './settle-push.ts';
+import { createUnsent, type Unsent } from './unsent.ts';
 
-export type SyncState =
-  | { readonly kind: 'resting'; readonly unsynced: number }
-  | { readonly kind: 'sending'; readonly unsynced: number }
+/** Why it is not sent yet, and tried again by itself; `logUnread`: by the storage of this device. */
+export type SendTrouble = Unreached | 'logUnread';
+
+type Sending =
+  | { readonly kind: 'resting' }
+  | { readonly kind: 'sending' }
   | {
       readonly kind: 'waiting';
-      readonly unsynced: number;
       readonly attempt: number;
       readonly delayMs: number;
-      readonly why: string;
+      readonly why: SendTrouble;
     }
-  | { readonly kind: 'refused'; readonly unsynced: number; readonly message: string };
+  | { readonly kind: 'refused'; readonly message: string };
+
+interface Counts {
+  /** Not on the server yet. */
+  readonly unsynced: number;
+  /** Damaged here, and so never on the server. */
+  readonly leftOut: number;
+}
+
+export type SyncState = Counts & Sending;
 
 export interface SyncOptions {
   readonly log: SyncedLog;
@@ -28,6 +41,8 @@ export interface Sync {
   wake(): Promise<void>;
   /** The technician asks: try now, even after a refusal. */
   retry(): Promise<void>;
+  /** What a page that goes may still send, as nobody knows when it comes again. */
+  parting(): PushRequest | null;
   stop(): void;
 }
 
@@ -40,48 +55,49 @@ type Step =
   | { readonly kind: 'more' }
   | { readonly kind: 'done' }
   | { readonly kind: 'refused'; readonly message: string }
-  | { readonly kind: 'unreachable'; readonly message: string };
+  | { readonly kind: 'unreachable'; readonly why: SendTrouble };
 
 /**
  * Brings the log to the server, at least once and in order, one request at a time; nothing is ever deleted here.
  * Starts by itself after each append; `wake` it when the page opens, comes back or finds the network.
  */
 export function createSync({ log, post, after, onState }: SyncOptions): Sync {
-  let state: SyncState = { kind: 'resting', unsynced: 0 };
+  let state: SyncState = { kind: 'resting', unsynced: 0, leftOut: 0 };
   let stopped = false;
   const backOff = createBackOff(after);
-  const push = createPush(log, post);
+  const unsent = createUnsent();
+  const push = createPush(log, post, unsent);
   let newest = 0;
   const show = (next: SyncState) => {
     newest += 1;
     state = next;
     onState?.(next);
   };
-  const unsynced = () => log.unsynced().catch(() => state.unsynced);
+  const counts = () => countsOf(log, state);
 
   /** Sends until nothing is left; true when it came to rest, false when it must wait or was refused. */
   const drain = async () => {
     let step: Step = { kind: 'more' };
     while (step.kind === 'more' && !stopped) {
-      show({ kind: 'sending', unsynced: await unsynced() });
+      show({ kind: 'sending', ...(await counts()) });
       step = await push();
     }
-    show(afterStep(step, await unsynced()));
+    show(afterStep(step, await counts()));
     return state.kind === 'resting';
   };
-  const afterStep = (step: Step, left: number): SyncState => {
-    if (step.kind === 'refused') return { kind: 'refused', unsynced: left, message: step.message };
+  const afterStep = (step: Step, left: Counts): SyncState => {
+    if (step.kind === 'refused') return { kind: 'refused', message: step.message, ...left };
     if (step.kind === 'unreachable' && !stopped)
-      return { kind: 'waiting', unsynced: left, why: step.message, ...backOff.start(run) };
+      return { kind: 'waiting', why: step.why, ...backOff.start(run), ...left };
     backOff.reset();
-    return { kind: 'resting', unsynced: left };
+    return { kind: 'resting', ...left };
   };
   const drainAlone = oneAtATime(drain);
   /** What was shown or asked for since knows better. */
   const recount = async () => {
     const mine = (newest += 1);
-    const left = await unsynced();
-    if (mine === newest && !stopped) show({ ...state, unsynced: left });
+    const left = await counts();
+    if (mine === newest && !stopped) show({ ...state, ...left });
   };
   const run = () => {
     backOff.callOff();
@@ -90,7 +106,8 @@ export function createSync({ log, post, after, onState }: SyncOptions): Sync {
   };
 
   // An append during back-off waits its turn: the reading is safe here, and a dead network stays dead.
-  const stopListening = log.onChange(() => {
+  const stopListening = log.onChange((appended) => {
+    unsent.add(appended);
     void (state.kind === 'resting' || state.kind === 'sending' ? run() : recount());
   });
   return {
@@ -99,12 +116,23 @@ export function createSync({ log, post, after, onState }: SyncOptions): Sync {
     },
     wake: () => (state.kind === 'refused' ? Promise.resolve() : run()),
     retry: run,
+    parting: () =>
+      log.canWrite && state.kind !== 'refused' && !stopped ? unsent.parting(log.device) : null,
     stop() {
       stopped = true;
       backOff.callOff();
       stopListening();
     },
   };
+}
+
+/** What cannot be counted is as it was. */
+async function countsOf(log: SyncedLog, before: Counts): Promise<Counts> {
+  const [unsynced, leftOut] = await Promise.all([
+    log.unsynced().catch(() => before.unsynced),
+    log.leftOut().catch(() => before.leftOut),
+  ]);
+  return { unsynced, leftOut };
 }
 
 /** Runs the work alone; asked again meanwhile, runs it once more as long as it comes to rest. */
@@ -129,7 +157,7 @@ function oneAtATime(work: () => Promise<boolean>): () => Promise<void> {
 }
 
 /** One batch to the server, and what its answer settles. */
-function createPush(log: SyncedLog, post: PostEvents): () => Promise<Step> {
+function createPush(log: SyncedLog, post: PostEvents, unsent: Unsent): () => Promise<Step> {
   const damaged = new Set<number>();
   const wentBack = new Set<number>();
   let most = BATCH_EVENTS;
@@ -143,7 +171,12 @@ function createPush(log: SyncedLog, post: PostEvents): () => Promise<Step> {
       most = BATCH_EVENTS;
       return { kind: 'done' };
     }
-    if (read.events.length === 0) return settled(last, last);
+    if (read.events.length === 0)
+      return confirm(
+        last,
+        read.damaged.map(({ seq }) => seq),
+      );
+    unsent.add(read.events);
     const result = await post({ device: log.device, events: [...read.events] });
     // A signal too thin for a batch within its time may do for half of one; once all is sent it is tried whole again.
     if (result.kind === 'unreachable' && result.isTooMuch === true)
@@ -158,8 +191,15 @@ function createPush(log: SyncedLog, post: PostEvents): () => Promise<Step> {
         kind: 'refused',
         message: `The server keeps only the first ${settlement.seq} entries of this device. They are all still here.`,
       };
-    if (settlement.kind === 'goBack') wentBack.add(settlement.seq);
+    if (settlement.kind === 'confirm') return confirm(settlement.seq, settlement.leftOut);
+    wentBack.add(settlement.seq);
     await log.confirm(settlement.seq);
+    return { kind: 'more' };
+  }
+
+  async function confirm(seq: number, leftOut: readonly number[]): Promise<Step> {
+    await log.confirm(seq, leftOut);
+    unsent.confirmed(seq);
     return { kind: 'more' };
   }
 
@@ -167,10 +207,8 @@ function createPush(log: SyncedLog, post: PostEvents): () => Promise<Step> {
     try {
       return await push();
     } catch (error) {
-      return {
-        kind: 'unreachable',
-        message: error instanceof Error ? error.message : String(error),
-      };
+      console.error(error);
+      return { kind: 'unreachable', why: 'logUnread' };
     }
   };
 }

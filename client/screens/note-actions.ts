@@ -4,6 +4,7 @@ import { saveFile, type SavedFile } from './save-file.ts';
 export interface NoteAction {
   readonly id: 'print' | 'copy' | 'save' | 'share';
   readonly label: string;
+  /** Only what is known: a browser does not tell whether it kept a file, or printed. */
   readonly done: string;
   readonly run: () => Promise<void> | void;
 }
@@ -24,7 +25,12 @@ export function noteActions({ title, text }: NoteFile): readonly NoteAction[] {
           run: () => navigator.clipboard.writeText(text),
         }
       : null,
-    { id: 'save', label: 'save', done: 'saved', run: () => saveFile(noteFile(title, text)) },
+    {
+      id: 'save',
+      label: 'save',
+      done: 'see downloads',
+      run: () => saveFile(noteFile(title, text)),
+    },
     'share' in navigator
       ? { id: 'share', label: 'share', done: '', run: () => share(title, text) }
       : null,

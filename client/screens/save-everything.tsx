@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
 import { saveFile } from './save-file.ts';
 
-type Saving = 'offered' | 'saved' | 'failed';
+/** The browser does not tell whether it kept the file: only that it was given it. */
+type Saving = 'offered' | 'handedOver' | 'failed';
 
 const WORDS: Record<Saving, string> = {
   offered: 'save everything on this device as a file',
-  saved: 'saved: every visit, one entry a line',
+  handedOver: 'given to the browser: look for it among your downloads',
   failed: 'could not be read: reload the page and try again',
 };
 
@@ -17,7 +18,7 @@ export function SaveEverything({ exportLog }: { exportLog: () => Promise<string>
       const text = await exportLog();
       const day = new Date().toISOString().slice(0, 10);
       saveFile({ name: `gloveside-${day}.jsonl`, type: 'application/jsonl', text });
-      setSaving('saved');
+      setSaving('handedOver');
     } catch {
       setSaving('failed');
     }

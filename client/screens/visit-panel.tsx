@@ -9,7 +9,13 @@ import { TeachingForm, type TeachingFormProps } from './teaching-form.tsx';
 import { SettingsForm } from './settings-form.tsx';
 import { VoiceForm, type VoiceFormProps } from './voice-form.tsx';
 import { WordingForm, type WordingFormProps } from './wording-form.tsx';
-import { refusedWords, unsyncedWords, VISITS_UNREAD } from './words.ts';
+import {
+  leftOutWords,
+  refusedWords,
+  sendTroubleWords,
+  unsyncedWords,
+  VISITS_UNREAD,
+} from './words.ts';
 
 export interface VisitPanelProps {
   readonly session: Session;
@@ -34,15 +40,7 @@ export function VisitPanel(props: VisitPanelProps) {
   const { session, listVisits, onOpen, onNewVisit, onSettings } = props;
   return (
     <div class="visit-tab">
-      <p data-testid="unsynced">{unsyncedWords(session)}</p>
-      {session.refused !== null && (
-        <>
-          <p data-testid="refused">{refusedWords(session.refused)}</p>
-          <button type="button" class="wide" data-testid="send-again" onClick={props.onSendAgain}>
-            send it again
-          </button>
-        </>
-      )}
+      <Whereabouts session={session} onSendAgain={props.onSendAgain} />
       <Later words={props.offlineWords} />
       <button type="button" class="wide" data-testid="new-visit" onClick={onNewVisit}>
         new visit
@@ -56,6 +54,25 @@ export function VisitPanel(props: VisitPanelProps) {
       <SaveEverything exportLog={props.exportLog} />
       <Visits session={session} listVisits={listVisits} onOpen={onOpen} />
     </div>
+  );
+}
+
+/** Where the entries are, and what is in the way of the rest. */
+function Whereabouts({ session, onSendAgain }: Pick<VisitPanelProps, 'session' | 'onSendAgain'>) {
+  const { refused, sendTrouble } = session;
+  const leftOut = leftOutWords(session.leftOut);
+  return (
+    <>
+      <p data-testid="unsynced">{unsyncedWords(session)}</p>
+      {sendTrouble !== null && <p data-testid="send-trouble">{sendTroubleWords(sendTrouble)}</p>}
+      {refused !== null && <p data-testid="refused">{refusedWords(refused)}</p>}
+      {(refused ?? sendTrouble) !== null && (
+        <button type="button" class="wide" data-testid="send-again" onClick={onSendAgain}>
+          send it again
+        </button>
+      )}
+      {leftOut !== null && <p data-testid="left-out">{leftOut}</p>}
+    </>
   );
 }
 

@@ -10,6 +10,7 @@ import type { Readiness } from '../offline/service-worker.ts';
 import type { Deafness } from '../ear/deafness.ts';
 import type { EarNews } from '../ear/ear.ts';
 import type { EarChoice } from '../ear/native/chosen-ear.ts';
+import type { SendTrouble } from '../offline/sync.ts';
 import type { EngineAlone, EngineUse, EngineWish } from '../recogniser/team/engine-use.ts';
 import type { Notice, NotKeptReason, Unread } from '../state/notice.ts';
 import type { Mode, Session, Tab } from '../state/session.ts';
@@ -236,6 +237,8 @@ export function noticeWords(notice: Notice): string {
       return `That is ${notice.words} words in one sentence, and I take ${notice.most}. It is still where you typed it: send it in parts.`;
     case 'broke':
       return `I could not take that in: “${notice.words.slice(0, 120)}”. Say it another way.`;
+    case 'ringBroke':
+      return 'A timer is up, and I could not tell you which. Ask “how long left”. I try again in a minute.';
     case 'notKept':
       return sayNotKept(notice.why);
     case 'engineChanged':
@@ -246,6 +249,8 @@ export function noticeWords(notice: Notice): string {
       return 'The server does not take what you recorded. It stays here. Under “visit” stands why, and a press sends it again.';
     case 'keptAtLast':
       return 'Everything is kept now.';
+    case 'choiceForgotten':
+      return 'This browser did not store what you chose: it holds until this page is closed. Free some room or allow it storage, and choose again.';
     case 'unstored':
       return UNSTORED_WORDS[notice.why];
     case 'unread':
@@ -265,11 +270,14 @@ function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-type Whereabouts = Pick<Session, 'unsynced' | 'unkept' | 'unstored' | 'visit'>;
+type Whereabouts = Pick<Session, 'unsynced' | 'unkept' | 'leftOut' | 'unstored' | 'visit'>;
 
-export function unsyncedWords({ unsynced, unkept, unstored, visit }: Whereabouts): string {
+export function unsyncedWords(session: Whereabouts): string {
+  const { unsynced, unkept, leftOut, unstored, visit } = session;
   if (unstored !== null) return unstoredWords(unsynced, visit.visit === null);
   if (unkept > 0) return `${counted(unkept, 'entry', 'entries')} not kept yet: keep this page open`;
+  if (unsynced === 0 && leftOut > 0)
+    return 'everything that can be read of this device is on the server';
   if (unsynced === 0) return 'everything is on the server';
   return `${counted(unsynced, 'entry', 'entries')} on this device only`;
 }
@@ -281,6 +289,24 @@ function unstoredWords(unsynced: number, isEmpty: boolean): string {
     ? 'nothing is stored on this device'
     : 'everything is on the server, and nothing is stored on this device';
 }
+
+/** What the server will never have; null where that is nothing. */
+export function leftOutWords(leftOut: number): string | null {
+  if (leftOut === 0) return null;
+  const entries = counted(leftOut, 'damaged entry', 'damaged entries');
+  return `${entries} on this device ${leftOut === 1 ? 'is' : 'are'} not on the server. Save everything as a file, below.`;
+}
+
+const TROUBLE_WORDS: Record<SendTrouble, string> = {
+  noAnswer: 'no answer from the server. Is there a signal?',
+  tooSlow: 'the signal is too thin.',
+  serverTrouble: 'the server has trouble of its own, or is busy.',
+  otherAnswer: 'something else answers in place of the server. Does this network want a sign-in?',
+  logUnread: 'the storage of this device did not answer.',
+};
+
+export const sendTroubleWords = (trouble: SendTrouble): string =>
+  `Not sent yet: ${TROUBLE_WORDS[trouble]} I keep it here and try again.`;
 
 /** For as long as the server refuses. */
 export const REFUSED_STANDING = 'not on the server';

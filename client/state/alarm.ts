@@ -9,6 +9,8 @@ export interface Alarm {
 
 /** A browser's timer takes no more than 2^31 ms, and runs at once beyond that. */
 const LONGEST_MS = 2_000_000_000;
+/** One that is still up after it rang could not be told: at once it would ring without end. */
+const AGAIN_MS = 60_000;
 
 /**
  * One alarm for the timer that is up next. What is being kept or said comes first: the page settles again after
@@ -19,6 +21,7 @@ export function createAlarm(
   ring: () => void,
 ): Alarm {
   let setFor: number | null = null;
+  let rangFor: number | null = null;
   let callOff: () => void = () => undefined;
   return {
     watch(session) {
@@ -28,9 +31,11 @@ export function createAlarm(
       callOff();
       setFor = next;
       if (next === null) return;
-      const ms = Math.min(Math.max(0, next - clock.now()), LONGEST_MS);
-      callOff = clock.after(ms, () => {
+      const left = next - clock.now();
+      const due = next === rangFor ? AGAIN_MS : 0;
+      callOff = clock.after(left > 0 ? Math.min(left, LONGEST_MS) : due, () => {
         setFor = null;
+        rangFor = next;
         ring();
       });
     },

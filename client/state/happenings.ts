@@ -9,6 +9,7 @@ import type { EventBody, VisitEvent, VisitSettings } from '../../core/visit/even
 import type { VisitState } from '../../core/visit/state.ts';
 import type { Deafness } from '../ear/deafness.ts';
 import type { EarNews, EngineChanged } from '../ear/ear.ts';
+import type { SendTrouble } from '../offline/sync.ts';
 import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 import type { EarconId } from '../voice/voice.ts';
 import type { NotKeptReason, Notice, Unread } from './notice.ts';
@@ -44,10 +45,14 @@ export type Happening =
   | { readonly kind: 'noteWorded'; readonly event: VisitEvent }
   | { readonly kind: 'turnIgnored' }
   | { readonly kind: 'turnBroke' }
+  /** A timer is up, and what it says could not be made out. */
+  | { readonly kind: 'ringBroke' }
   | { readonly kind: 'kept' }
   | { readonly kind: 'notKept'; readonly why: NotKeptReason; readonly held: number }
   | { readonly kind: 'choiceNotKept'; readonly why: NotKeptReason; readonly held: number }
   | { readonly kind: 'heldKept' }
+  /** One of this device's own, which no visit carries: the browser would not store it. */
+  | { readonly kind: 'choiceForgotten' }
   | { readonly kind: 'committed'; readonly events: readonly VisitEvent[] }
   | { readonly kind: 'spoken'; readonly number: number }
   /** The question stays open in the note; the page goes on. */
@@ -57,8 +62,7 @@ export type Happening =
   /** Another tab wrote until now: its events are in the log and not yet here. */
   | { readonly kind: 'becameWriter' }
   | { readonly kind: 'caughtUp'; readonly events: readonly VisitEvent[] }
-  /** `refused`: the server's words, where it takes nothing more until it is asked again. */
-  | { readonly kind: 'unsynced'; readonly events: number; readonly refused: string | null }
+  | Unsynced
   | { readonly kind: 'tabChosen'; readonly tab: Tab }
   | { readonly kind: 'readingWanted'; readonly quantity: QuantityId }
   | { readonly kind: 'settingsChosen'; readonly settings: VisitSettings }
@@ -72,6 +76,16 @@ export type Happening =
       readonly visit: VisitState;
       readonly notice: Notice | null;
     };
+
+/** How far the server has what was recorded. */
+export interface Unsynced {
+  readonly kind: 'unsynced';
+  readonly events: number;
+  readonly leftOut: number;
+  readonly trouble: SendTrouble | null;
+  /** The server's words, where it takes nothing more until it is asked again. */
+  readonly refused: string | null;
+}
 
 /** What is to be done about it; the runner does it and reports back with a happening. */
 export type Effect =

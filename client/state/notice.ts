@@ -17,8 +17,12 @@ export type Notice =
   | { readonly kind: 'unclear' }
   | { readonly kind: 'tooLong'; readonly words: number; readonly most: number }
   | { readonly kind: 'broke'; readonly words: string }
+  /** A timer is up, and the page failed to tell which. */
+  | { readonly kind: 'ringBroke' }
   | { readonly kind: 'notKept'; readonly why: NotKeptReason }
   | { readonly kind: 'keptAtLast' }
+  /** A choice of this device's holds until the page is closed. */
+  | { readonly kind: 'choiceForgotten' }
   /** By the server; why stands where it can be sent again. */
   | { readonly kind: 'refused' }
   /** An engine failed; this one hears on. */

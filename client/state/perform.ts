@@ -1,4 +1,3 @@
-import { ringTimers as ring } from '../../core/turn/ring-timers.ts';
 import type { Turn, TurnInput } from '../../core/turn/turn.ts';
 import type { VisitEvent } from '../../core/visit/events.ts';
 import type { VisitState } from '../../core/visit/state.ts';
@@ -96,10 +95,15 @@ function takeTurn(hands: Hands, { words, heed }: Extract<Effect, { kind: 'takeTu
 }
 
 /** What is up by now is told; an alarm that a clock set back rang early tells nothing. */
-function ringTimers({ session, stampFor, clock, send }: Hands): void {
+function ringTimers({ session, stampFor, clock, send, ringTimers: ring }: Hands): void {
   const { visit: state, memory } = session();
-  const turn = ring({ state, memory, stamp: stampFor(state), now: clock.now() });
-  send(turn === null ? { kind: 'turnIgnored' } : { kind: 'turnTaken', turn });
+  try {
+    const turn = ring({ state, memory, stamp: stampFor(state), now: clock.now() });
+    send(turn === null ? { kind: 'turnIgnored' } : { kind: 'turnTaken', turn });
+  } catch (error) {
+    console.error(error);
+    send({ kind: 'ringBroke' });
+  }
 }
 
 /** A finished visit still answers questions; the first thing to keep after it starts the next one. */

@@ -1,5 +1,6 @@
 import type { PassagePhraser } from '../../core/note/phrase-note.ts';
 import type { Phraser } from '../../core/replies/phrasing.ts';
+import type { RingInput } from '../../core/turn/ring-timers.ts';
 import type { Turn, TurnInput } from '../../core/turn/turn.ts';
 import type { Ear, EarNews } from '../ear/ear.ts';
 import type { EngineAlone } from '../recogniser/team/engine-use.ts';
@@ -20,6 +21,8 @@ export interface Ports {
   readonly writes: () => boolean;
   readonly ids: Ids;
   readonly takeTurn: (input: TurnInput) => Turn;
+  /** Null while no timer is up. */
+  readonly ringTimers: (input: RingInput) => Turn | null;
   /** What words the answers, and the note, once it is loaded; none where it is switched off or failed. */
   readonly phraser: () => Phraser | null;
   readonly passages: () => PassagePhraser | null;

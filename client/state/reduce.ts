@@ -5,7 +5,7 @@ import { unreachable } from '../../core/unreachable.ts';
 import { caughtUp } from './catch-up.ts';
 import { choose } from './choices.ts';
 import { reduceEar } from './ear-happenings.ts';
-import type { Effect, Happening } from './happenings.ts';
+import type { Effect, Happening, Unsynced } from './happenings.ts';
 import { afterSpeech, lendEar, press } from './press.ts';
 import { earOf, type Mode, type Session, type Tab } from './session.ts';
 import { go, settle, stay, type SessionStep } from './settle.ts';
@@ -35,6 +35,7 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'noteWorded':
     case 'turnIgnored':
     case 'turnBroke':
+    case 'ringBroke':
     case 'kept':
     case 'notKept':
       return reduceTurn(session, happening);
@@ -53,6 +54,7 @@ function transition(session: Session, happening: Happening): SessionStep {
       return spoken(session, happening.number);
     case 'heldKept':
     case 'choiceNotKept':
+    case 'choiceForgotten':
     case 'typedTooLong':
     case 'unread':
       return stay(noticed(session, happening));
@@ -63,15 +65,13 @@ function transition(session: Session, happening: Happening): SessionStep {
     case 'caughtUp':
       return stay(caughtUp(session, happening.events));
     case 'questionLeft':
-      return leaveQuestion(session);
     case 'questionTakenUp':
-      return takeUp(session);
+      return happening.kind === 'questionLeft' ? leaveQuestion(session) : takeUp(session);
     case 'unsynced':
     case 'namesKnown':
     case 'pastKnown':
-      return stay(informed(session, happening));
     case 'tabChosen':
-      return stay(tabChosen(session, happening.tab));
+      return stay(informed(session, happening));
     case 'readingWanted':
     case 'settingsChosen':
     case 'newVisitChosen':
@@ -84,7 +84,7 @@ function transition(session: Session, happening: Happening): SessionStep {
 
 type Noticed = Extract<
   Happening,
-  { kind: 'heldKept' | 'choiceNotKept' | 'typedTooLong' | 'unread' }
+  { kind: 'heldKept' | 'choiceNotKept' | 'choiceForgotten' | 'typedTooLong' | 'unread' }
 >;
 
 function noticed(session: Session, happening: Noticed): Session {
@@ -95,6 +95,10 @@ function noticed(session: Session, happening: Noticed): Session {
       const { held, why } = happening;
       return { ...session, unkept: held, notice: { kind: 'notKept', why } };
     }
+    case 'choiceForgotten':
+      return session.toldForgotten
+        ? session
+        : { ...session, toldForgotten: true, notice: happening };
     case 'typedTooLong':
       return { ...session, notice: { ...happening, kind: 'tooLong' } };
     case 'unread':
@@ -110,9 +114,9 @@ function isOlderNews(
   return what === 'past' && notice !== null && notice.kind !== 'resumed';
 }
 
-type Informed = Extract<Happening, { kind: 'unsynced' | 'namesKnown' | 'pastKnown' }>;
+type Informed = Extract<Happening, { kind: 'unsynced' | 'namesKnown' | 'pastKnown' | 'tabChosen' }>;
 
-/** What the page comes to know beside what is said. */
+/** What the page comes to know, or to show, beside what is said. */
 function informed(session: Session, happening: Informed): Session {
   switch (happening.kind) {
     case 'unsynced':
@@ -121,15 +125,20 @@ function informed(session: Session, happening: Informed): Session {
       return { ...session, names: happening.names };
     case 'pastKnown':
       return { ...session, past: happening.past };
+    case 'tabChosen':
+      return tabChosen(session, happening.tab);
   }
 }
 
 /** A refusal is told once, and stands in the strip for as long as it lasts. */
-function sent(
-  session: Session,
-  { events, refused }: Extract<Happening, { kind: 'unsynced' }>,
-): Session {
-  const next: Session = { ...session, unsynced: events, refused };
+function sent(session: Session, { events, leftOut, trouble, refused }: Unsynced): Session {
+  const next: Session = {
+    ...session,
+    unsynced: events,
+    leftOut,
+    sendTrouble: trouble,
+    refused,
+  };
   if (refused === null || session.refused !== null) return next;
   return { ...next, notice: { kind: 'refused' } };
 }

@@ -9,6 +9,7 @@ import type { OpenQuestion } from '../../core/visit/views.ts';
 import { EMPTY_MEMORY, type Memory, type SessionEffect, type Turn } from '../../core/turn/turn.ts';
 import type { Deafness } from '../ear/deafness.ts';
 import type { StorageFault } from '../offline/storage-fault.ts';
+import type { SendTrouble } from '../offline/sync.ts';
 import type { EngineAlone } from '../recogniser/team/engine-use.ts';
 import type { Notice } from './notice.ts';
 
@@ -85,10 +86,16 @@ export interface Session {
   /** Events held in memory only, because the log would not take them. */
   readonly unkept: number;
   readonly unsynced: number;
+  /** Damaged on this device: the server will never have them. */
+  readonly leftOut: number;
+  /** Why it is not on the server yet; it is tried again by itself. */
+  readonly sendTrouble: SendTrouble | null;
   /** In the server's words, why it takes nothing of it; it is not sent again until that is asked for. */
   readonly refused: string | null;
   /** Why the whole visit is in memory only; null where it is stored. */
   readonly unstored: StorageFault | null;
+  /** That choices are forgotten with the page was told. */
+  readonly toldForgotten: boolean;
   readonly speeches: number;
   /** The engine that hears since another one failed: told before the next reply. */
   readonly untold: EngineAlone | null;
@@ -130,8 +137,11 @@ export function sleepingSession(visit: VisitState): Session {
     expects: 'anything',
     unkept: 0,
     unsynced: 0,
+    leftOut: 0,
+    sendTrouble: null,
     refused: null,
     unstored: null,
+    toldForgotten: false,
     speeches: 0,
     untold: null,
     earshot: UNMEASURED,

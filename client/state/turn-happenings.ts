@@ -26,6 +26,7 @@ type TurnHappening = Extract<
       | 'noteWorded'
       | 'turnIgnored'
       | 'turnBroke'
+      | 'ringBroke'
       | 'kept'
       | 'notKept';
   }
@@ -48,6 +49,8 @@ export function reduceTurn(session: Session, happening: TurnHappening): SessionS
       return settle(session, mode.ear, mode.asked);
     case 'turnBroke':
       return broke(session, mode);
+    case 'ringBroke':
+      return ringBroke(session, mode);
     case 'kept':
       return mode.turn ? answer({ ...session, unkept: 0 }, mode, null) : stay(session);
     case 'notKept':
@@ -103,6 +106,13 @@ function broke(session: Session, mode: Thinking): SessionStep {
   const notice = { kind: 'broke', words: mode.words } as const;
   const { session: next, effects } = settle({ ...session, notice }, mode.ear, null);
   return { session: next, effects: [{ kind: 'earcon', which: 'again' }, ...effects] };
+}
+
+/** It is up all the same, and is heard to be; the alarm tries again. */
+function ringBroke(session: Session, mode: Thinking): SessionStep {
+  const told: Session = { ...session, notice: { kind: 'ringBroke' } };
+  const { session: next, effects } = settle(told, mode.ear, mode.asked);
+  return { session: next, effects: [{ kind: 'earcon', which: 'timeUp' }, ...effects] };
 }
 
 function answer(session: Session, mode: Thinking, notKept: NotKeptReason | null): SessionStep {

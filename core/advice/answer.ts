@@ -6,6 +6,7 @@ import type { UnitId } from '../units/units.ts';
 import { circuitStep } from './circuit/circuit-step.ts';
 import { findLostLeg, lostLeg } from './circuit/lost-leg.ts';
 import { maybeBackOn, surelyLeftOpen } from '../visit/power-back.ts';
+import { isOneProduct } from '../visit/probed.ts';
 import type { VisitState } from '../visit/state.ts';
 import { timerOf } from '../visit/timers.ts';
 import { isToReadAgain } from '../visit/to-read-again.ts';
@@ -28,7 +29,7 @@ import { limitOf, marginTo } from './margin.ts';
 import { measured } from './measured.ts';
 import { movedRows } from './moved.ts';
 import { saturated } from './saturation-answer.ts';
-import { beforeRows, latestRows, sheet, type SheetLine } from './sheet.ts';
+import { beforeRows, latestRows, productRows, sheet, type SheetLine } from './sheet.ts';
 import { beginSteps, moveSteps } from './steps/steps-answer.ts';
 import { OF_THE_CYCLE } from './settling/bands.ts';
 import { etaOf } from './settling/eta.ts';
@@ -294,6 +295,9 @@ const targetSupposing =
   };
 
 function valueOf(about: AnswerableId, state: VisitState): Verdict {
+  const products = about === 'productTemp' ? productRows(state, 'ever') : [];
+  if (products.length > 1) return { ...READ, answer: 'readback', rows: products };
+  const [product] = products;
   const found = measured(about, state);
   const place = isRead(about) ? (currentReading(state, about)?.reading.place ?? null) : null;
   const at = found.kind === 'known' ? found.at : null;
@@ -303,6 +307,7 @@ function valueOf(about: AnswerableId, state: VisitState): Verdict {
     about,
     ...amount,
     place,
+    ...(product?.of === undefined ? {} : { of: product.of }),
     at,
   }));
 }
@@ -375,7 +380,9 @@ function beforeOf(state: VisitState): Verdict {
 }
 
 function beforeAfterOf(state: VisitState): Verdict {
-  const lines = sheet(state).filter(({ before }) => before !== null);
+  const lines = sheet(state).filter(
+    ({ about, before }) => before !== null && (about !== 'productTemp' || isOneProduct(state)),
+  );
   if (lines.length === 0) return NEEDS_BEFORE;
   const moved = lines.filter((line) => line.after !== null && isSpoken(line));
   if (moved.length === 0) return NEEDS_AFTER;

@@ -3,6 +3,7 @@ import type { PlaceId } from '../terms/names.ts';
 import type { Amount } from '../units/amount.ts';
 import { convert } from '../units/convert.ts';
 import { formatAmount } from '../units/format-amount.ts';
+import { probed } from '../visit/probed.ts';
 import type { Phase, VisitState } from '../visit/state.ts';
 import {
   amountOf,
@@ -147,6 +148,7 @@ function shownValue(amount: Amount): number {
 /** The latest of every quantity at its place, in the order they were first read. */
 export function latestRows(state: VisitState): readonly ReadRow[] {
   return sheetRows(state).flatMap(({ quantity, place, before, after }) => {
+    if (quantity === 'productTemp') return productRows(state, 'ever');
     const shown = shownAmount(after, state) ?? shownAmount(before, state);
     return shown ? [{ about: quantity, place, ...shown }] : [];
   });
@@ -154,7 +156,20 @@ export function latestRows(state: VisitState): readonly ReadRow[] {
 
 export function beforeRows(state: VisitState): readonly ReadRow[] {
   return sheetRows(state).flatMap(({ quantity, place, before }) => {
+    if (quantity === 'productTemp') return productRows(state, 'before');
     const shown = shownAmount(before, state);
     return shown && isCompared(quantity) ? [{ about: quantity, place, ...shown }] : [];
+  });
+}
+
+/** A row for each food that was probed: the last of it. */
+export function productRows(
+  state: VisitState,
+  when: Parameters<typeof probed>[1],
+): readonly ReadRow[] {
+  return probed(state, when).flatMap(({ name, amount }) => {
+    const shown = convert(amount, shownUnit('productTemp', state) ?? amount.unit);
+    const of = name === null ? {} : { of: name };
+    return shown ? [{ about: 'productTemp' as const, place: null, ...of, ...shown }] : [];
   });
 }

@@ -82,6 +82,8 @@ export type Known = { readonly kind: 'known' } & Working &
         readonly value: number;
         readonly unit: UnitId;
         readonly place: PlaceId | null;
+        /** The food that was probed, as it was called. */
+        readonly of?: string;
         /** When it was read; null where it was worked out. */
         readonly at: number | null;
       }
@@ -332,6 +334,8 @@ export interface BeforeAfterRow {
 export interface ReadRow {
   readonly about: QuantityId;
   readonly place: PlaceId | null;
+  /** The food that was probed, as it was called. */
+  readonly of?: string;
   readonly value: number;
   readonly unit: UnitId;
 }

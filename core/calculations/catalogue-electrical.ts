@@ -26,7 +26,12 @@ import {
 } from './electrical-defaults.ts';
 import { heaterCurrent, heaterCurrentFormula } from './heaters.ts';
 import { heaterPower, heaterPowerFormula } from './heaters.ts';
-import { heaterResistance, heaterResistanceFormula } from './heaters.ts';
+import {
+  heaterResistance,
+  heaterResistanceByAmps,
+  heaterResistanceByAmpsFormula,
+  heaterResistanceFormula,
+} from './heaters.ts';
 import { currentImbalance, currentImbalanceFormula } from './imbalance.ts';
 import { imbalanceDerating, imbalanceDeratingFormula } from './imbalance.ts';
 import { imbalanceHeating, imbalanceHeatingFormula } from './imbalance.ts';
@@ -231,6 +236,18 @@ export const LOAD_ENTRIES: readonly Entry[] = [
         heaterResistance({
           voltage: volts(inputs, 'voltage'),
           power: values.power(needBase(inputs, 'power')),
+        }),
+      ),
+  },
+  {
+    formula: heaterResistanceByAmpsFormula,
+    keys: [voltage('voltage'), current('current')],
+    units: both('ohm'),
+    run: (inputs) =>
+      plain(
+        heaterResistanceByAmps({
+          voltage: volts(inputs, 'voltage'),
+          current: amps(inputs, 'current'),
         }),
       ),
   },

@@ -32,6 +32,15 @@ export function heaterResistance(rated: {
   return known(resistance(rated.voltage ** 2 / rated.power), 'deadAndDisconnected');
 }
 
+/** The same, where its amps are printed on it and not its watts. */
+export function heaterResistanceByAmps(rated: {
+  readonly voltage: Voltage;
+  readonly current: Current;
+}): Calculated<Resistance> {
+  if (!(rated.voltage > 0 && rated.current > 0)) return refused('notPositive');
+  return known(resistance(rated.voltage / rated.current), 'deadAndDisconnected');
+}
+
 const SYMBOLS = symbols(
   ['V', 'voltage across the heater', 'V'],
   ['R', 'resistance of the heater, leads off', 'Ω'],
@@ -89,6 +98,26 @@ export const heaterResistanceFormula: Formula = {
     gives: { value: 12.8, unit: 'ohm' },
     within: 0.005,
     source: `${SOURCE}: 4,500 W, 12.8 Ω at 240 V`,
+    standing: 'published',
+  },
+};
+
+export const heaterResistanceByAmpsFormula: Formula = {
+  id: 'heaterResistanceByAmps',
+  name: 'heater resistance by its amps',
+  equation: 'R = V / I',
+  symbols: symbols(
+    ['V', 'voltage that the heater is rated at', 'V'],
+    ['I', 'what the heater is rated to draw', 'A'],
+  ),
+  range: RANGE,
+  source: SOURCE,
+  standing: 'published',
+  example: {
+    inputs: { voltage: '240V', current: '18.75A' },
+    gives: { value: 12.8, unit: 'ohm' },
+    within: 0.005,
+    source: `${SOURCE}: 12.8 Ω, 18.75 A at 240 V`,
     standing: 'published',
   },
 };

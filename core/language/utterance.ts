@@ -7,6 +7,7 @@ import type {
   EquipmentId,
   FindingStateId,
   HeadControlId,
+  HeaterId,
   MeteringId,
   PartId,
   PlaceId,
@@ -87,6 +88,13 @@ export type Fact = { readonly words: string } & (
       readonly item: NameplateItem;
       readonly value: number;
       readonly unit: UnitId;
+    }
+  /** What is printed on a heater itself. */
+  | {
+      readonly fact: 'heaterRating';
+      readonly heater: HeaterId;
+      readonly value: number;
+      readonly unit: 'W' | 'A';
     }
   | { readonly fact: 'unit'; readonly value: string }
   /** In minutes, as the technician counts them for the office. */

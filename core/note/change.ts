@@ -5,7 +5,7 @@ import { quantityTerm } from '../terms/quantities.ts';
 import { formatAmount } from '../units/format-amount.ts';
 import type { UnitId } from '../units/units.ts';
 import type { VisitState } from '../visit/state.ts';
-import { isOneProduct } from './product.ts';
+import { isOneProduct } from '../visit/probed.ts';
 import type { NoteSection } from './note.ts';
 import { sentence } from './wording.ts';
 

@@ -1,5 +1,6 @@
 import type { VisitState } from '../visit/state.ts';
 import { isNewer } from '../visit/views.ts';
+import { isOfTheUnit } from './of-the-unit.ts';
 import { nameWritten, sentence, valueWritten } from './wording.ts';
 
 /** What was told before anything was done is the complaint; what was told of numbers stands as hearsay. */
@@ -71,7 +72,10 @@ type Memos = VisitState['memos'];
 /** The first thing told that is no remark on the job itself, if it came before the first work. */
 export function complaintMemos(state: VisitState): readonly HearsayOrMemo[] {
   const [firstWork] = state.work;
-  return [...state.memos.filter(({ remark }) => remark === undefined), ...hearsayTold(state)]
+  const memos = state.memos.filter(
+    ({ memo, remark }) => remark === undefined && !isOfTheUnit(memo),
+  );
+  return [...memos, ...hearsayTold(state)]
     .toSorted((one, other) => (isNewer(state, one.id, other.id) ? 1 : -1))
     .slice(0, 1)
     .filter(({ at }) => firstWork === undefined || at <= firstWork.at);
@@ -84,6 +88,10 @@ const PRODUCT =
 /** What was told of the product, apart from its temperature. */
 export const productMemos = (state: VisitState): Memos =>
   otherMemos(state).filter(({ memo }) => PRODUCT.test(memo));
+
+/** What was read off the unit and told in words. */
+export const unitMemos = ({ memos }: VisitState): Memos =>
+  memos.filter(({ memo }) => isOfTheUnit(memo));
 
 /** Remarks on what was found, and on how it was left. */
 export const jobMemos = (state: VisitState): Memos =>
@@ -103,8 +111,8 @@ export const causeSaid = (state: VisitState): string | null =>
     .map(causeIn)
     .findLast((said) => said !== null) ?? null;
 
-/** Memos that are not the complaint. */
+/** Memos that are neither the complaint nor of the unit itself. */
 function otherMemos(state: VisitState): Memos {
   const complaint = complaintMemos(state);
-  return state.memos.filter(isNoneOf(complaint));
+  return state.memos.filter(isNoneOf(complaint)).filter(({ memo }) => !isOfTheUnit(memo));
 }

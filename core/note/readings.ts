@@ -9,7 +9,8 @@ import { isCompared, type ReadingEntry } from '../visit/views.ts';
 import { productMemos } from './complaint.ts';
 import { seenAfterLines } from './findings.ts';
 import type { NoteSection, NoteTable } from './note.ts';
-import { isProduct, productName } from './product.ts';
+import { isProduct } from '../visit/probed.ts';
+import { productName } from '../terms/product-name.ts';
 import { verdictLines } from './verdicts.ts';
 import { nameWritten, readingWritten, sentence, valueWritten } from './wording.ts';
 
@@ -147,7 +148,7 @@ export function productLines(state: VisitState): readonly string[] {
   return [
     ...state.readings.filter(isProduct).map((entry) => {
       const { reading, phase } = entry;
-      const name = productName(reading) ?? 'product';
+      const name = productName(reading.words) ?? 'product';
       return sentence(`${name} ${valueWritten(reading)}${WHEN[phase]}${told(entry)}`);
     }),
     ...productMemos(state).map(({ memo }) => sentence(memo)),

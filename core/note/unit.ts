@@ -5,12 +5,15 @@ import {
   CONDENSING_UNITS,
   equipmentName,
   HEAD_CONTROLS,
+  HEATERS,
   METERING_DEVICES,
+  PLACES,
 } from '../terms/names.ts';
 import { QUANTITIES, SETTINGS } from '../terms/quantities.ts';
 import type { Amount } from '../units/amount.ts';
 import type { VisitState } from '../visit/state.ts';
 import { latestAmount } from '../visit/views.ts';
+import { unitMemos } from './complaint.ts';
 import { nameWritten, sentence, valueWritten } from './wording.ts';
 
 export function unitLines(state: VisitState): readonly string[] {
@@ -21,7 +24,9 @@ export function unitLines(state: VisitState): readonly string[] {
     ...kindLines(state),
     refrigerant === null ? 'The refrigerant was not stated.' : `Refrigerant ${refrigerant}.`,
     ...nameplateLines(state),
+    ...heaterLines(state),
     ...settingLines(state),
+    ...new Set(unitMemos(state).map(({ memo }) => sentence(memo))),
   ];
 }
 
@@ -69,6 +74,12 @@ function nameplateLines({ unit: { nameplate } }: VisitState): readonly string[] 
     });
   return items.length === 0 ? [] : [sentence(`Nameplate: ${items.join(', ')}`)];
 }
+
+const heaterLines = ({ unit: { heaters } }: VisitState): readonly string[] =>
+  HEATERS.flatMap((heater) => {
+    const amount = heaters[heater];
+    return amount ? [sentence(`${PLACES[heater]} rated ${figureText(amount)}`)] : [];
+  });
 
 function settingLines(state: VisitState): readonly string[] {
   const items = SETTINGS.flatMap((quantity) => {

@@ -4,7 +4,7 @@ import { workDoneAt } from '../replies/work-words.ts';
 import type { WorkKindId } from '../terms/names.ts';
 import { VALVES } from '../visit/left-open.ts';
 import type { VisitState } from '../visit/state.ts';
-import { timeTold } from '../visit/time-told.ts';
+import { sumOf, timeTold } from '../visit/time-told.ts';
 import { sentence } from './wording.ts';
 
 export function workLines(state: VisitState): readonly string[] {
@@ -16,7 +16,7 @@ export function workLines(state: VisitState): readonly string[] {
   }
   const isEmpty = recommendations.length === 0 && readings.length === 0;
   const { onSite, labor, since } = timeTold(state);
-  const isTold = onSite !== null || labor !== null || since !== null;
+  const isTold = onSite !== null || labor.length > 0 || since !== null;
   return isEmpty ? [] : ['No work was recorded.', ...(isTold ? timeLines(state) : [])];
 }
 
@@ -45,15 +45,20 @@ const MINUTE_MS = 60_000;
 function timeLines(state: VisitState): readonly string[] {
   const { onSite, labor, since } = timeTold(state);
   const minutes = minutesOnVisit(state);
-  const isTold = onSite !== null || labor !== null || since !== null;
+  const isTold = onSite !== null || labor.length > 0 || since !== null;
   return [
     ...(onSite === null ? [] : [`On site, as told: ${timeText(onSite)}.`]),
     ...(since === null ? [] : [`On site since ${since}, as told.`]),
-    ...(labor === null ? [] : [`Labor, as told: ${timeText(labor)}.`]),
+    ...(labor.length === 0 ? [] : [`Labor, as told: ${timeText(sumOf(labor))}${partsOf(labor)}.`]),
     ...(minutes === null
       ? []
       : [`On the visit${isTold ? ', by the clock' : ''}: ${timeText(minutes)}.`]),
   ];
+}
+
+/** " (2 h 0 min and 1 h 30 min)", where there was more than one. */
+function partsOf(minutes: readonly number[]): string {
+  return minutes.length < 2 ? '' : ` (${minutes.map(timeText).join(' and ')})`;
 }
 
 /** The same in one piece, behind "on the visit for". */
@@ -61,7 +66,7 @@ export function timeWords(state: VisitState): string | null {
   const { onSite, labor, since } = timeTold(state);
   const minutes = minutesOnVisit(state);
   const byClock = minutes === null ? null : timeText(minutes);
-  const laborTold = labor === null ? null : `${timeText(labor)} of labor as told`;
+  const laborTold = labor.length === 0 ? null : `${timeText(sumOf(labor))} of labor as told`;
   const [first, ...rest] = [
     onSite === null ? null : `${timeText(onSite)} as told`,
     onSite === null ? byClock : byClock && `${byClock} by the clock`,

@@ -8,6 +8,7 @@ import {
   HEAD_CONTROLS,
   METERING_DEVICES,
   PARTS,
+  PLACES,
   SIGHT_GLASS_STATES,
 } from '../terms/names.ts';
 import { CAUSES } from '../terms/causes.ts';
@@ -47,7 +48,10 @@ const WORDED: Worded = {
   reading: ({ reading }, units) => line`${readingSaid(reading, units)}.`,
   amended: ({ from, to }, units) =>
     line`${readingSaid(to, units)} now, was ${valueSaid(from, units)}.`,
-  fact: ({ fact }) => line`${factSaid(fact)}.`,
+  fact: ({ fact, laborInAll }) =>
+    laborInAll === undefined
+      ? line`${factSaid(fact)}.`
+      : line`${factSaid(fact)}, ${hoursSaid(laborInAll)} in all.`,
   finding: ({ finding }) =>
     finding.unresolved
       ? plain(`Fan ${FINDING_STATES[finding.state]}. Which fan: condenser, or evaporator?`)
@@ -152,6 +156,8 @@ const FACT_WORDED: FactWorded = {
       : line`${equipmentName(value, freezer)}, ${counted(doors, 'door')}`,
   nameplate: ({ item, value, unit, words }) =>
     line`nameplate ${NAMEPLATE_ITEMS[item]} ${poundsAndOunces({ value, unit, words }) ?? figure({ value, unit })}`,
+  heaterRating: ({ heater, value, unit }) =>
+    line`${PLACES[heater]} rated ${figure({ value, unit })}`,
   unit: ({ value }) => plain(`unit: ${value}`),
   site: ({ value }) => plain(`site: ${value}`),
 };

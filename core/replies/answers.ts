@@ -43,8 +43,8 @@ function bare(value: number, unit: UnitId): Said {
 /** The answer first, then what it means. */
 const WORDED: Worded = {
   target: (known) => sentences([targetSaid(known), ...youAre(known.reading)]),
-  value: ({ about, place, value, unit }) =>
-    line`${placedName(about, place)} is ${amount(value, unit)}.`,
+  value: ({ about, place, of, value, unit }) =>
+    line`${of ?? placedName(about, place)} is ${amount(value, unit)}.`,
   compare: (known) =>
     sentences([comparedSaid(known), ...alongsideSaid(known), ...ruleSaid(known.basis)]),
   saturation: ({ refrigerant, given, value, unit, bubble }) =>
@@ -269,7 +269,8 @@ function changeSaid(row: BeforeAfterRow): readonly Said[] {
 
 export function rowsSaid(rows: readonly ReadRow[]): Said {
   const each = rows.map(
-    ({ about, place, value, unit }) => line`${placedName(about, place)} ${amount(value, unit)}`,
+    ({ about, place, of, value, unit }) =>
+      line`${of ?? placedName(about, place)} ${amount(value, unit)}`,
   );
   return join(each, ', ');
 }

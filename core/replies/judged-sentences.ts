@@ -27,7 +27,7 @@ const always =
 const heater = (name: string): Record<JudgedFindings['defrostHeater'], Sentence> => ({
   expected: (found) => line`${value(found)}, by its ohms and the voltage. Clamp it and tell me.`,
   byRating: (found) =>
-    line`About ${value(found)} cold and ${limit(found)} running, by its watts and the voltage. Read it and tell me.`,
+    line`About ${value(found)} cold and ${limit(found)} running, by its rating and the voltage. Read it and tell me.`,
   asExpected: (found) => line`${value(found)}, should be ${limit(found)}: the ${name} is good.`,
   off: (found) =>
     line`${value(found)}, should be ${limit(found)}: look for a dead element or a bad joint.`,

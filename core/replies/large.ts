@@ -9,6 +9,7 @@ import { unreachable } from '../unreachable.ts';
 import type { Acknowledgement } from '../visit/acknowledgement.ts';
 import { figureText, heardNumber } from './amounts.ts';
 import { SHORT_NAMES } from './names.ts';
+import { readName } from './readings.ts';
 import type { Large } from './reply.ts';
 import { timerName } from './timer-sentences.ts';
 
@@ -25,8 +26,9 @@ export function largeOf({ acknowledgements, verdicts }: Shown): Large | null {
 
 function largeAnswer(known: Known): Large | null {
   switch (known.answer) {
-    case 'target':
     case 'value':
+      return large(known.of ?? SHORT_NAMES[known.about], known.value, known.unit);
+    case 'target':
       return large(SHORT_NAMES[known.about], known.value, known.unit);
     case 'compare':
       return known.direction === 'on'
@@ -125,7 +127,7 @@ function largeReading(acknowledgements: readonly Acknowledgement[]): Large | nul
 }
 
 function heard(reading: Reading): Large | null {
-  const name = SHORT_NAMES[reading.quantity];
+  const name = readName(reading);
   const unit = reading.unit === null ? '' : unitRow(reading.unit).symbol;
   if (reading.overlimit) return { name, value: 'OL', unit };
   const { value, low, high } = reading;

@@ -3,6 +3,7 @@ import { figure, poundsAndOunces, readBack } from './amounts.ts';
 import { designation } from './designation.ts';
 import { isNamedByUnit, placedName, SHORT_NAMES } from './names.ts';
 import { PLACES } from '../terms/names.ts';
+import { productName } from '../terms/product-name.ts';
 import { join, line, plain, type Said } from './said.ts';
 import type { UnitSystem } from '../units/units.ts';
 
@@ -24,11 +25,18 @@ const MOVED: Partial<Record<Reading['quantity'], string>> = {
 };
 
 /** Electrical values carry their unit, which names them: "contactor 208 V" rather than "contactor voltage". */
-function subject({ quantity, place }: Reading): Said {
+function subject(reading: Reading): Said {
+  const { quantity, place } = reading;
   const moved = MOVED[quantity];
   if (moved !== undefined) return plain(moved);
   if (place !== null && isNamedByUnit(quantity)) return plain(PLACES[place]);
-  return plain(placedName(quantity, place));
+  return plain(place === null ? readName(reading) : placedName(quantity, place));
+}
+
+/** What it is called: food by the name that it was told by, as there is more than one thing in a box. */
+export function readName({ quantity, words }: Pick<Reading, 'quantity' | 'words'>): string {
+  const name = quantity === 'productTemp' ? productName(words) : null;
+  return name ?? SHORT_NAMES[quantity];
 }
 
 export function valueSaid(reading: Reading, units: UnitSystem): Said {
@@ -55,5 +63,5 @@ function circumstances(reading: Reading): readonly Said[] {
 
 /** A doubt's value as it was heard, for asking whether it was meant. */
 export function heardSaid(reading: Reading, units: UnitSystem): Said {
-  return line`${SHORT_NAMES[reading.quantity]} ${valueSaid(reading, units)}`;
+  return line`${readName(reading)} ${valueSaid(reading, units)}`;
 }

@@ -44,6 +44,15 @@ export const PLACES = {
 } as const;
 export type PlaceId = keyof typeof PLACES;
 
+/** What is printed on one of these is on no plate of the unit. */
+export const HEATERS = [
+  'defrostHeater',
+  'doorHeater',
+  'drainHeater',
+  'crankcaseHeater',
+] as const satisfies readonly PlaceId[];
+export type HeaterId = (typeof HEATERS)[number];
+
 export const PARTS = {
   compressor: 'compressor',
   condenser: 'condenser',

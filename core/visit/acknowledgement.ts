@@ -8,7 +8,12 @@ import type { Timer } from './state.ts';
 export type Acknowledgement =
   | { readonly kind: 'reading'; readonly reading: Reading }
   | { readonly kind: 'amended'; readonly from: Reading; readonly to: Reading }
-  | { readonly kind: 'fact'; readonly fact: Fact }
+  | {
+      readonly kind: 'fact';
+      readonly fact: Fact;
+      /** The minutes of labor in all, where this is not all of it. */
+      readonly laborInAll?: number;
+    }
   | { readonly kind: 'finding'; readonly finding: Finding }
   | { readonly kind: 'work'; readonly work: Work; readonly beforeBaseline: boolean }
   | {

@@ -2,12 +2,14 @@ import type { Command, Reading } from '../language/utterance.ts';
 import { QUANTITIES, type QuantityId, quantityTerm } from '../terms/quantities.ts';
 import type { Keeping } from './keeping.ts';
 import type { VisitState } from './state.ts';
+import { factKept, timesTold } from './time-told.ts';
 import { isNewer } from './views.ts';
 
 type Amend = Extract<Command, { do: 'amend' }>;
 
 /** "Make it eighty nine": the newest reading, or the newest of the quantity named, gets another value. */
 export function amend(command: Amend, state: VisitState): Keeping {
+  if (command.unit === 'min') return amendTime(command.value, state) ?? NOTHING_TO_AMEND;
   return (
     amendDoubt(command, state) ??
     amendReading(command, state) ??
@@ -35,6 +37,21 @@ function amendDoubt(command: Amend, state: VisitState): Keeping | null {
       { type: 'readingTaken', v: 1, reading },
     ],
     acknowledgement: { kind: 'amended', from: doubted, to: reading },
+  };
+}
+
+/** "Make that three hours": of the labor, or the time on site, that was told last. */
+function amendTime(value: number, state: VisitState): Keeping | null {
+  const told = timesTold(state);
+  const last = told.at(-1);
+  if (last === undefined || last.fact.fact === 'hereSince') return null;
+  const fact = { ...last.fact, value };
+  return {
+    bodies: [
+      { type: 'entryTakenBack', v: 1, target: last.id },
+      { type: 'factStated', v: 1, fact },
+    ],
+    acknowledgement: factKept(fact, told.slice(0, -1)),
   };
 }
 

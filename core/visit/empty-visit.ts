@@ -17,6 +17,7 @@ const NO_FACTS: UnitFacts = {
   name: null,
   site: null,
   nameplate: {},
+  heaters: {},
 };
 
 /** Before anything was said. */

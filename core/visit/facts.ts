@@ -30,6 +30,10 @@ export function applyFact(unit: UnitFacts, fact: Fact): UnitFacts {
         ...unit,
         nameplate: { ...unit.nameplate, [fact.item]: { value: fact.value, unit: fact.unit } },
       };
+    case 'heaterRating': {
+      const { value, unit: of } = fact;
+      return { ...unit, heaters: { ...unit.heaters, [fact.heater]: { value, unit: of } } };
+    }
     case 'timeOnSite':
     case 'labor':
     case 'hereSince':

@@ -1,4 +1,11 @@
-import type { Command, Doubt, Reading, Recommendation, Utterance } from '../language/utterance.ts';
+import type {
+  Command,
+  Doubt,
+  Fact,
+  Reading,
+  Recommendation,
+  Utterance,
+} from '../language/utterance.ts';
 import { unreachable } from '../unreachable.ts';
 import type { Acknowledgement } from './acknowledgement.ts';
 import { amend } from './amend.ts';
@@ -22,6 +29,7 @@ import {
 import { isPreparation } from './preparations.ts';
 import type { VisitState } from './state.ts';
 import { takeBack } from './take-back.ts';
+import { factKept, timesTold } from './time-told.ts';
 import { keepTimer, runningTimers, stopTimers } from './timers.ts';
 import { wholeRemarks } from './whole-remarks.ts';
 import { isCompared, openQuestion, sheetRows } from './views.ts';
@@ -43,9 +51,7 @@ export function fromUtterance(
   const keepers = [
     opening(utterance),
     ...utterance.commands.filter(isOfBefore).map(obeying),
-    ...utterance.facts.map((fact) =>
-      always({ type: 'factStated', v: 1, fact }, { kind: 'fact', fact }),
-    ),
+    ...utterance.facts.map(keepFact),
     ...utterance.readings.map(keepReading),
     ...utterance.findings.map((finding) =>
       always({ type: 'findingReported', v: 1, finding }, { kind: 'finding', finding }),
@@ -180,6 +186,13 @@ function keepDoubt(doubt: Doubt): Keeper {
     acknowledgement: { kind: 'doubt', doubt },
   });
 }
+
+const keepFact =
+  (fact: Fact): Keeper =>
+  (state) => ({
+    bodies: [{ type: 'factStated', v: 1, fact }],
+    acknowledgement: factKept(fact, timesTold(state)),
+  });
 
 function keepLeftOver(digits: string, words: string): Keeper {
   return always({ type: 'numberLeftOver', v: 1, digits, words }, { kind: 'leftOver', digits });

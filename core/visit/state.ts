@@ -12,6 +12,7 @@ import type {
   CondensingUnitId,
   EquipmentId,
   HeadControlId,
+  HeaterId,
   MeteringId,
   PartId,
   PlaceId,
@@ -109,4 +110,6 @@ export interface UnitFacts {
   readonly name: string | null;
   readonly site: string | null;
   readonly nameplate: Partial<Record<NameplateItem, Amount>>;
+  /** What is printed on each, in watts or amps. */
+  readonly heaters: Partial<Record<HeaterId, Amount>>;
 }

@@ -1,27 +1,67 @@
 import type { Fact } from '../language/utterance.ts';
+import type { Acknowledgement } from './acknowledgement.ts';
+import type { EventId } from './events.ts';
 import type { VisitState } from './state.ts';
 
-/** The technician's own word for how long it took, the last of each kind. */
+type Timed = Extract<Fact, { fact: 'timeOnSite' | 'labor' | 'hereSince' }>;
+
+/** The technician's own word for how long it took. */
 export interface TimeTold {
-  /** In minutes. */
+  /** In minutes: the last that was told, as it is told of the whole. */
   readonly onSite: number | null;
-  readonly labor: number | null;
+  /** In minutes: each that is billed, in the order told. */
+  readonly labor: readonly number[];
   /** By the clock on the wall, as it was said: "9:30". */
   readonly since: string | null;
 }
 
-export function timeTold({ history }: VisitState): TimeTold {
+export const timeTold = (state: VisitState): TimeTold => timeIn(timesTold(state));
+
+const timeIn = (told: readonly Pick<TimeEntry, 'fact'>[]): TimeTold =>
+  told.map(({ fact }) => fact).reduce(withFact, NO_TIME);
+
+const NO_TIME: TimeTold = { onSite: null, labor: [], since: null };
+
+/** Labor that adds to labor is said back with its sum, so that what was only said again is heard to count twice. */
+export function factKept(fact: Fact, told: readonly TimeEntry[]): Acknowledgement {
+  const { labor } = isTimed(fact) ? timeIn([...told, { fact }]) : NO_TIME;
+  const isPart = fact.fact === 'labor' && labor.length > 1;
+  return { kind: 'fact', fact, ...(isPart ? { laborInAll: sumOf(labor) } : {}) };
+}
+
+/** "Labor comes to five hours" tells of all of it; "two hours labor" is one of what is billed. */
+const OF_ALL = /\b(?:total|in all|all told|all ?together|comes to|labor (?:is|was))\b/i;
+
+function withFact(so: TimeTold, fact: Timed): TimeTold {
+  switch (fact.fact) {
+    case 'timeOnSite':
+      return { ...so, onSite: fact.value };
+    case 'labor':
+      return { ...so, labor: [...(OF_ALL.test(fact.words) ? [] : so.labor), fact.value] };
+    case 'hereSince':
+      return { ...so, since: fact.value };
+  }
+}
+
+export const sumOf = (minutes: readonly number[]): number =>
+  minutes.reduce((sum, each) => sum + each, 0);
+
+interface TimeEntry {
+  readonly id: EventId;
+  readonly fact: Timed;
+}
+
+/** Without what was taken back. */
+export function timesTold({ history }: VisitState): readonly TimeEntry[] {
   const gone = new Set(
     history.flatMap((event) => (event.type === 'entryTakenBack' ? [event.target] : [])),
   );
-  const facts = history.flatMap((event) =>
-    event.type === 'factStated' && !gone.has(event.id) ? [event.fact] : [],
+  return history.flatMap((event) =>
+    event.type === 'factStated' && !gone.has(event.id) && isTimed(event.fact)
+      ? [{ id: event.id, fact: event.fact }]
+      : [],
   );
-  return facts.reduce<TimeTold>(withFact, { onSite: null, labor: null, since: null });
 }
 
-function withFact(so: TimeTold, fact: Fact): TimeTold {
-  if (fact.fact === 'timeOnSite') return { ...so, onSite: fact.value };
-  if (fact.fact === 'labor') return { ...so, labor: fact.value };
-  return fact.fact === 'hereSince' ? { ...so, since: fact.value } : so;
-}
+const isTimed = (fact: Fact): fact is Timed =>
+  fact.fact === 'timeOnSite' || fact.fact === 'labor' || fact.fact === 'hereSince';

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { TalkNumber } from '../language/settle/talk-numbers.ts';
 import type { Utterance } from '../language/utterance.ts';
+import { HEATERS } from '../terms/names.ts';
 import {
   amountSchema,
   answerableSchema,
@@ -92,6 +93,13 @@ export const factSchema = z.discriminatedUnion('fact', [
     ]),
     value: z.number(),
     unit: unitSchema,
+    words,
+  }),
+  z.strictObject({
+    fact: z.literal('heaterRating'),
+    heater: z.enum(HEATERS),
+    value: z.number(),
+    unit: z.enum(['W', 'A']),
     words,
   }),
   z.strictObject({ fact: z.literal('cause'), value: causeSchema, words }),

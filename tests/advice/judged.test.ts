@@ -216,6 +216,22 @@ describe('judged by published numbers', () => {
     expect(judge('defrostHeater', watts)).toMatchObject({ need: 'nameplateVoltage' });
   });
 
+  // The same handbook: 18.75 A at 240 V are 12.8 Ω.
+  it('a heater by the amps or watts printed on it, which are none of the unit’s', () => {
+    const printed = (value: number, unit: 'W' | 'A') =>
+      unitIs({ fact: 'heaterRating', heater: 'defrostHeater', value, unit });
+    const rated = plate('voltage', 240, 'V');
+    for (const heater of [printed(18.75, 'A'), printed(4500, 'W')]) {
+      expect(judge('defrostHeater', heater, rated)).toMatchObject({
+        finding: 'byRating',
+        value: near(12.8, 2),
+        limit: { value: near(18.75, 2), unit: 'A' },
+      });
+      const running = readings(at('current', 'compressor', 18.75, 'A'));
+      expect(judge('compressorCurrent', heater, running)).toMatchObject({ kind: 'needs' });
+    }
+  });
+
   it('a plate’s amps are a ceiling, and four times them a rotor that does not turn', () => {
     const amps = (value: number) => [
       plate('ratedLoadAmps', 6, 'A'),

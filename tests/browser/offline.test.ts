@@ -49,6 +49,33 @@ describe('with the network off', () => {
       .toEqual([records.length]);
   });
 
+  /** As where nothing comes through, for what the page asks itself: a beacon goes another way. */
+  async function askInVain() {
+    await stage.page.evaluate(() => {
+      window.fetch = () => Promise.reject(new TypeError('Failed to fetch'));
+    });
+  }
+
+  it('says why it waits, and sends what is left as the page goes', async () => {
+    const { page } = stage;
+    await loadOnce();
+    await askInVain();
+    await typeWords(page, 'box 44');
+    await replyHas(page, 44);
+    await page.getByTestId('tab-visit').click();
+    await expect
+      .poll(() => page.getByTestId('send-trouble').allInnerTexts())
+      .toEqual([expect.stringMatching(/^Not sent yet: no answer from the server/)]);
+    expect(await eventsOnServer(stage.server)).toEqual([]);
+    await page.goto('about:blank');
+    await expect.poll(() => eventsOnServer(stage.server)).toEqual([2]);
+    await openVisitPage(page, stage.server.address);
+    await page.getByTestId('tab-visit').click();
+    const unsynced = page.getByTestId('unsynced');
+    await expect.poll(() => unsynced.innerText()).toBe('everything is on the server');
+    expect(await eventsOnServer(stage.server)).toEqual([2]);
+  });
+
   it('has kept every file that the server serves, the recogniser and its model included', async () => {
     const { page } = stage;
     await loadOnce();

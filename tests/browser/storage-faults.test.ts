@@ -89,6 +89,25 @@ describe('a device that keeps nothing, or no more', () => {
     await expect.poll(readings, PATIENCE).toEqual([44, 43, 42]);
   });
 
+  it('says once that a choice holds until the page is closed, where it is not stored', async () => {
+    const { page } = stage;
+    await openVisitPage(page, stage.server.address);
+    await page.evaluate(() => {
+      Storage.prototype.setItem = () => {
+        throw new DOMException('no room', 'QuotaExceededError');
+      };
+    });
+    await page.getByTestId('tab-visit').click();
+    await page.getByTestId('parts').fill('blower wheel');
+    await page.getByTestId('wording-plain').click();
+    await shows(/did not store what you chose: it holds until this page is closed/i);
+    await typeReading(44);
+    await page.getByTestId('tab-visit').click();
+    await page.getByTestId('wording-varied').click();
+    expect(await page.getByTestId('wording-varied').getAttribute('aria-pressed')).toBe('true');
+    expect(await page.getByTestId('notice').count()).toBe(0);
+  });
+
   it('whose browser threw the kept files away offline takes typed words, and hears once it is back', async () => {
     const { page } = stage;
     await openVisitPage(page, stage.server.address);

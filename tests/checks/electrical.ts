@@ -315,6 +315,15 @@ const HEATERS = [
       standing: 'computed',
     },
   ]),
+  ...checksOf('heaterResistanceByAmps', [
+    {
+      inputs: { voltage: '208V', current: '16.25A' },
+      gives: { value: 12.8, unit: 'ohm' },
+      within: 0.005,
+      source: `${BY_HAND}: 208 / 16.25`,
+      standing: 'computed',
+    },
+  ]),
   ...checksOf('heaterCurrent', [
     {
       inputs: { voltage: '208V', resistance: '12.8ohm' },

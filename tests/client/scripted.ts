@@ -1,4 +1,5 @@
 import type { Expectation } from '../../core/language/context.ts';
+import { ringTimers } from '../../core/turn/ring-timers.ts';
 import type { Turn, TurnInput } from '../../core/turn/turn.ts';
 import { applyEvents } from '../../core/visit/apply.ts';
 import type { EventBody, VisitEvent } from '../../core/visit/events.ts';
@@ -175,6 +176,7 @@ export interface Script {
   readonly ear?: Ear;
   readonly audible?: boolean;
   readonly takeTurn?: Ports['takeTurn'];
+  readonly ringTimers?: Ports['ringTimers'];
   readonly phraser?: Ports['phraser'];
   readonly passages?: Ports['passages'];
   readonly writes?: Ports['writes'];
@@ -239,6 +241,7 @@ export function stage(options: Script = {}): Stage {
     voice: voice.voice,
     ids: { next: () => `01KAXDEV00${String((made += 1)).padStart(16, '0')}` },
     takeTurn: options.takeTurn ?? scriptedTurn,
+    ringTimers: options.ringTimers ?? ringTimers,
     phraser: options.phraser ?? (() => null),
     passages: options.passages ?? (() => null),
     sayNotKept: (why) => `not kept: ${why}.`,

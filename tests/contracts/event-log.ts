@@ -172,15 +172,24 @@ export function eventLogContract(name: string, create: () => LogHarness): void {
       expect((await again.readAfter(2, 9)).events.map(({ seq }) => seq)).toEqual([3]);
     });
 
+    it('remembers the damaged places that the server will never have, each once', async () => {
+      await log.append(visitOf3());
+      expect(await log.leftOut()).toBe(0);
+      await log.confirm(2, [1, 2]);
+      await log.confirm(3, [2]);
+      const again = await reopened();
+      expect([await again.leftOut(), await again.unsynced()]).toEqual([2, 0]);
+    });
+
     it('tells its listeners of what was kept and not of what was refused', async () => {
-      let told = 0;
-      const stop = log.onChange(() => (told += 1));
+      const told: unknown[] = [];
+      const stop = log.onChange((appended) => told.push(appended));
       await log.append([stamp(1, opened)]);
       await log.append([stamp(7, reading(1))]);
-      expect(told).toBe(1);
+      expect(told).toEqual([[stamp(1, opened)]]);
       stop();
       await log.append([stamp(2, reading(1))]);
-      expect(told).toBe(1);
+      expect(told).toHaveLength(1);
     });
   });
 }

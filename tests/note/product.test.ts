@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { productName } from '../../core/note/product.ts';
+import { productName } from '../../core/terms/product-name.ts';
 import type { Utterance } from '../../core/language/utterance.ts';
 import { REACH_IN, read, readings, visitOf, WARM } from '../advice/visits.ts';
 import { commanding, utteranceOf, working } from '../support/utterances.ts';
@@ -21,13 +21,13 @@ describe('the name of what was probed', () => {
     ['milk says forty four', 'milk'],
     ['meat in there temped forty four', 'meat in there'],
   ])('is told in "%s"', (words, name) => {
-    expect(productName({ words })).toBe(name);
+    expect(productName(words)).toBe(name);
   });
 
   it.each(['product is thirty nine', 'the food is at forty', 'product temp forty one', '44', ''])(
     'is not told in "%s"',
     (words) => {
-      expect(productName({ words })).toBeNull();
+      expect(productName(words)).toBeNull();
     },
   );
 });

@@ -5,6 +5,12 @@ import { commanding, working } from '../support/utterances.ts';
 import { linesOf } from './note-lines.ts';
 
 const minutes = (fact: 'timeOnSite' | 'labor', value: number): Utterance => unitIs({ fact, value });
+const inAll = (value: number): Utterance => ({
+  ...minutes('labor', value),
+  facts: [{ fact: 'labor', value, words: 'labor comes to that' }],
+});
+const correctedTo = (value: number): Utterance =>
+  commanding({ do: 'amend', quantity: null, value, unit: 'min' });
 const since: Utterance = unitIs({ fact: 'hereSince', value: '9:30' });
 const JOB = [REACH_IN, WARM, working('brush')];
 const FINISHED = commanding({ do: 'finish' });
@@ -27,6 +33,29 @@ describe('the time that the technician tells', () => {
       'On site since 9:30, as told.',
     ]);
     expect(timesIn(minutes('labor', 90))).toEqual(['Labor, as told: 1 h 30 min.']);
+  });
+
+  it('of labor adds up, told once with its parts, and apart from the hours on site', () => {
+    expect(
+      timesIn(minutes('labor', 120), minutes('timeOnSite', 240), minutes('labor', 90)),
+    ).toEqual([
+      'On site, as told: 4 h 0 min.',
+      'Labor, as told: 3 h 30 min (2 h 0 min and 1 h 30 min).',
+    ]);
+    expect(timesIn(minutes('labor', 120), minutes('labor', 90), inAll(300))).toEqual([
+      'Labor, as told: 5 h 0 min.',
+    ]);
+  });
+
+  it('that is put right takes the place of the last that was told', () => {
+    const told = [minutes('labor', 60), minutes('labor', 120), correctedTo(180)];
+    expect(timesIn(...told)).toEqual(['Labor, as told: 4 h 0 min (1 h 0 min and 3 h 0 min).']);
+    expect(timesIn(minutes('labor', 60), minutes('timeOnSite', 120), correctedTo(180))).toEqual([
+      'On site, as told: 3 h 0 min.',
+      'Labor, as told: 1 h 0 min.',
+    ]);
+    const warm = visitOf([...JOB, correctedTo(180)]);
+    expect(warm.readings).toEqual(visitOf(JOB).readings);
   });
 
   it('is billed by the office, and no matter of the customer', () => {

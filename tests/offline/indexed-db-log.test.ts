@@ -207,7 +207,7 @@ describe('two tabs', () => {
     expect([first.canWrite, second.canWrite]).toEqual([true, false]);
     expect(await second.append([stamp(1, opened)])).toMatchObject({ why: 'otherTabWrites' });
     await first.append([stamp(1, opened)]);
-    const takenOver = new Promise<void>((resolve) => void second.onChange(resolve));
+    const takenOver = new Promise<void>((resolve) => void second.onChange(() => resolve()));
     first.close();
     await takenOver;
     expect([first.canWrite, second.canWrite]).toEqual([false, true]);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { DeviceLog } from '../../client/offline/event-log.ts';
 import { keepStorage, keepStorageOnceUsed } from '../../client/offline/keep-storage.ts';
 import { createMemoryDisk, createMemoryLog } from '../../client/offline/memory-log.ts';
 import { opened } from '../contracts/sample-events.ts';
@@ -61,13 +62,13 @@ describe('asking the browser to keep the log', () => {
 
   it('does not ask because another tab lets this one write', async () => {
     const storage = storageThat(false, true);
-    let told: () => void = () => undefined;
-    const onChange = (listener: () => void) => {
+    let told: Parameters<DeviceLog['onChange']>[0] = () => undefined;
+    const onChange: DeviceLog['onChange'] = (listener) => {
       told = listener;
       return () => undefined;
     };
     keepStorageOnceUsed({ lastSeq: 3, onChange }, storage);
-    told();
+    told([]);
     await settled();
     expect(storage.asked()).toBe(0);
   });

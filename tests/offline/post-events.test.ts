@@ -35,12 +35,12 @@ describe('posting events', () => {
         message: 'place 4 is taken',
       });
       // Not ours: a guest network's page, or a proxy on the way, which may be gone in an hour.
-      expect(await answering(code, '<html>')(request)).toMatchObject({ kind: 'unreachable' });
+      expect(await answering(code, '<html>')(request)).toMatchObject({ why: 'otherAnswer' });
     },
   );
 
   it.each([408, 425, 429, 500, 502, 503])('takes %i for passing', async (code) => {
-    expect(await answering(code, '{}')(request)).toMatchObject({ kind: 'unreachable' });
+    expect(await answering(code, '{}')(request)).toMatchObject({ why: 'serverTrouble' });
   });
 
   it.each([
@@ -48,18 +48,18 @@ describe('posting events', () => {
     ['another device’s answer', '{"device":"01KAXTHERD0000000000000000","confirmed":9}'],
     ['an answer without the count', '{}'],
   ])('does not believe %s', async (_what, body) => {
-    expect(await answering(200, body)(request)).toMatchObject({ kind: 'unreachable' });
+    expect(await answering(200, body)(request)).toMatchObject({ why: 'otherAnswer' });
   });
 
   it('takes a broken connection for unreachable', async () => {
     const post = createPostEvents(() => Promise.reject(new TypeError('Failed to fetch')));
-    const message = 'Failed to fetch';
-    expect(await post(request)).toEqual({ kind: 'unreachable', message, isTooMuch: false });
+    const why = 'noAnswer';
+    expect(await post(request)).toEqual({ kind: 'unreachable', why, isTooMuch: false });
   });
 
   it('tells what may only have been too much: time that was up, or a body that a proxy refused', async () => {
     const late = createPostEvents(() => Promise.reject(new DOMException('late', 'TimeoutError')));
-    expect(await late(request)).toMatchObject({ kind: 'unreachable', isTooMuch: true });
+    expect(await late(request)).toMatchObject({ why: 'tooSlow', isTooMuch: true });
     const proxy = answering(413, '<html>413 Request Entity Too Large</html>');
     expect(await proxy(request)).toMatchObject({ kind: 'unreachable', isTooMuch: true });
     expect(await answering(403, '<html>')(request)).toMatchObject({ isTooMuch: false });

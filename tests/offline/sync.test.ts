@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import {
   type MemoryDisk,
   createMemoryDisk,
@@ -6,8 +6,9 @@ import {
 } from '../../client/offline/memory-log.ts';
 import type { DeviceLog } from '../../client/offline/event-log.ts';
 import type { PostEvents, PostResult } from '../../client/offline/post-events.ts';
-import { BATCH_EVENTS, createSync } from '../../client/offline/sync.ts';
+import { BATCH_EVENTS, createSync, type Sync } from '../../client/offline/sync.ts';
 import type { PushRequest } from '../../core/wire/event-schema.ts';
+import { settled } from '../client/scripted.ts';
 import { opened, reading, stampFor } from '../contracts/sample-events.ts';
 
 /** Timers that a test lets go by hand. */
@@ -53,10 +54,10 @@ function createScriptedServer() {
   return { kept, requests, script, post, sent };
 }
 
-const noNetwork = (): PostResult => ({ kind: 'unreachable', message: 'no network' });
+const noNetwork = (): PostResult => ({ kind: 'unreachable', why: 'noAnswer' });
 const lostAnswer = (honest: () => PostResult): PostResult => {
   honest();
-  return { kind: 'unreachable', message: 'the answer was lost' };
+  return { kind: 'unreachable', why: 'noAnswer' };
 };
 const claiming =
   (confirmed: number) =>
@@ -95,7 +96,7 @@ describe('sync', () => {
     const sync = start();
     await sync.wake();
     expect(server.sent()).toEqual([[1, 2, 3]]);
-    expect(sync.state).toEqual({ kind: 'resting', unsynced: 0 });
+    expect(sync.state).toEqual({ kind: 'resting', unsynced: 0, leftOut: 0 });
     await sync.wake();
     await createSync({ log: createMemoryLog(disk), post: server.post, after: timers.after }).wake();
     expect(server.requests).toHaveLength(1);
@@ -108,7 +109,7 @@ describe('sync', () => {
     await appendReadings(4, 5);
     await sync.wake();
     everyPlaceOnce(5);
-    expect(sync.state).toEqual({ kind: 'resting', unsynced: 0 });
+    expect(sync.state).toEqual({ kind: 'resting', unsynced: 0, leftOut: 0 });
   });
 
   it('sends an event appended while a request is under way', async () => {
@@ -143,7 +144,7 @@ describe('sync', () => {
       [1, 2, 3],
     ]);
     everyPlaceOnce(3);
-    expect(sync.state).toEqual({ kind: 'resting', unsynced: 0 });
+    expect(sync.state).toEqual({ kind: 'resting', unsynced: 0, leftOut: 0 });
   });
 
   it('backs off in doubling steps up to five minutes, one timer at a time', async () => {
@@ -177,13 +178,13 @@ describe('sync', () => {
     const sync = start();
     await sync.wake();
     await appendReadings(4, 5);
-    await Promise.resolve();
+    await settled();
     expect(sync.state).toMatchObject({ kind: 'waiting', unsynced: 5, attempt: 1 });
     expect(timers.delays()).toHaveLength(1);
     await sync.wake();
     await appendReadings(6, 6);
-    await Promise.resolve();
-    expect(sync.state).toEqual({ kind: 'refused', unsynced: 6, message: 'no' });
+    await settled();
+    expect(sync.state).toEqual({ kind: 'refused', unsynced: 6, leftOut: 0, message: 'no' });
   });
 
   it('stops at a refusal, shows it, and goes on only when the technician asks', async () => {
@@ -218,7 +219,7 @@ describe('sync', () => {
     await sync.wake();
     expect(server.sent().slice(1)).toEqual([[4], [2, 3, 4]]);
     everyPlaceOnce(4);
-    expect(sync.state).toEqual({ kind: 'resting', unsynced: 0 });
+    expect(sync.state).toEqual({ kind: 'resting', unsynced: 0, leftOut: 0 });
   });
 
   it('stops when the server accepts again and again and keeps nothing', async () => {
@@ -244,14 +245,73 @@ describe('sync', () => {
     const sync = start();
     await sync.wake();
     expect([...server.kept.keys()]).toEqual([1, 3]);
-    expect(sync.state).toEqual({ kind: 'resting', unsynced: 0 });
+    expect(sync.state).toEqual({ kind: 'resting', unsynced: 0, leftOut: 1 });
     sync.stop();
     const next = start();
     await appendReadings(4, 4);
     await next.wake();
     expect([...server.kept.keys()]).toEqual([1, 3, 4]);
-    expect(next.state).toEqual({ kind: 'resting', unsynced: 0 });
+    expect(next.state).toEqual({ kind: 'resting', unsynced: 0, leftOut: 1 });
     expect(disk.records.get(2)).toBe('gone bad');
+  });
+
+  it('counts no damaged record as sent where a whole batch is damaged', async () => {
+    for (const seq of [1, 2, 3]) disk.records.set(seq, 'gone bad');
+    const sync = start();
+    await sync.wake();
+    expect(server.requests).toEqual([]);
+    expect(sync.state).toEqual({ kind: 'resting', unsynced: 0, leftOut: 3 });
+  });
+
+  it('tells why it waits: the network, or the storage of this device', async () => {
+    server.script.push(noNetwork);
+    const sync = start();
+    await sync.wake();
+    expect(sync.state).toMatchObject({ kind: 'waiting', why: 'noAnswer' });
+    vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    const unread = () => Promise.reject(new Error('the store is gone'));
+    const broken = createSync({
+      ...server,
+      log: { ...log, readAfter: unread },
+      after: timers.after,
+    });
+    await broken.wake();
+    expect(broken.state).toMatchObject({ kind: 'waiting', why: 'logUnread' });
+    vi.restoreAllMocks();
+  });
+
+  const parting = (sync: Sync) => sync.parting()?.events.map(({ seq }) => seq) ?? [];
+
+  it('has at hand what a page that goes may still send, until the server has it', async () => {
+    server.script.push(noNetwork);
+    const sync = start();
+    expect(parting(sync)).toEqual([]);
+    await sync.wake();
+    await appendReadings(4, 5);
+    expect(parting(sync)).toEqual([1, 2, 3, 4, 5]);
+    await sync.wake();
+    expect(parting(sync)).toEqual([]);
+  });
+
+  it('gives a page that goes no more than a browser takes from it, the first of it first', async () => {
+    server.script.push(noNetwork);
+    const sync = start();
+    await sync.wake();
+    await appendReadings(4, 500);
+    const places = parting(sync);
+    expect(places.length).toBeGreaterThan(50);
+    expect(places).toEqual(places.map((_, index) => index + 1));
+    expect(JSON.stringify(sync.parting()).length).toBeLessThan(64 * 1024);
+  });
+
+  it('gives a page that goes nothing that another tab sends, or that the server refused', async () => {
+    const reader: DeviceLog = { ...log, canWrite: false };
+    const other = createSync({ log: reader, post: server.post, after: timers.after });
+    server.script.push(() => ({ kind: 'refused', message: 'no' }));
+    const sync = start();
+    await sync.wake();
+    await appendReadings(4, 4);
+    expect([parting(other), parting(sync)]).toEqual([[], []]);
   });
 
   it('sends a long log in batches the server takes', async () => {
@@ -267,7 +327,7 @@ describe('sync', () => {
 
   it('sends less at once where that may be too much, until all is sent', async () => {
     await appendReadings(4, BATCH_EVENTS);
-    const tooMuch: PostResult = { kind: 'unreachable', message: 'timed out', isTooMuch: true };
+    const tooMuch: PostResult = { kind: 'unreachable', why: 'tooSlow', isTooMuch: true };
     const sizes: number[] = [];
     const sync = createSync({
       log,
@@ -280,7 +340,7 @@ describe('sync', () => {
     for (let tries = 0; tries < 4; tries += 1) await sync.wake();
     everyPlaceOnce(BATCH_EVENTS);
     expect(sizes).toEqual([200, 100, 50, ...Array.from({ length: 8 }, () => 25)]);
-    expect(sync.state).toEqual({ kind: 'resting', unsynced: 0 });
+    expect(sync.state).toEqual({ kind: 'resting', unsynced: 0, leftOut: 0 });
     await appendReadings(BATCH_EVENTS + 1, BATCH_EVENTS + 30);
     await sync.wake();
     everyPlaceOnce(BATCH_EVENTS + 30);
@@ -288,7 +348,7 @@ describe('sync', () => {
 
   it('sends no fewer than ten for that, and all of them again after a network that was only away', async () => {
     await appendReadings(4, BATCH_EVENTS);
-    const tooMuch: PostResult = { kind: 'unreachable', message: 'timed out', isTooMuch: true };
+    const tooMuch: PostResult = { kind: 'unreachable', why: 'tooSlow', isTooMuch: true };
     server.script.push(...Array.from({ length: 7 }, () => noNetwork));
     server.script.push(...Array.from({ length: 7 }, () => () => tooMuch));
     const sync = start();
@@ -302,7 +362,7 @@ describe('sync', () => {
     const sync = createSync({ log: reader, post: server.post, after: timers.after });
     await sync.wake();
     expect(server.requests).toEqual([]);
-    expect(sync.state).toEqual({ kind: 'resting', unsynced: 3 });
+    expect(sync.state).toEqual({ kind: 'resting', unsynced: 3, leftOut: 0 });
   });
 
   it('sends nothing once stopped', async () => {

@@ -31,6 +31,24 @@ describe('what was kept is said back', () => {
     expect(earcon).toBe('kept');
   });
 
+  const probed = (words: string, value: number): Reading => ({
+    ...read('productTemp', value, 'degF'),
+    words,
+  });
+
+  it('with the food that was probed by its name, kept, put right or asked about', () => {
+    const [milk, cheese] = [probed('milk is forty two', 42), probed('cheese forty four', 44)];
+    const both = kept(reading(milk), reading(cheese));
+    expect([both.text, both.spoken]).toEqual(['Milk 42, cheese 44.', 'Milk 42. Cheese 44.']);
+    expect(both.large).toEqual({ name: 'cheese', value: '44', unit: '°F' });
+    const to = { ...cheese, value: 45 };
+    expect(kept({ kind: 'amended', from: cheese, to }).text).toBe('Cheese 45 now, was 44.');
+    expect(kept(doubt(probed('milk is four hundred', 400), 'outOfRange')).text).toMatch(
+      /^Milk 400\? /,
+    );
+    expect(kept(reading(probed('product forty one', 41))).text).toBe('Product 41.');
+  });
+
   it('with its unit where that is not the visit’s own, and its place', () => {
     const bar = reading(read('headPressure', 12.8, 'bar'));
     expect(kept(bar).text).toBe('Head 12.8 bar.');

@@ -30,6 +30,18 @@ describe('the box and its condensing unit', () => {
     expect(unitAfter(first, ...rest)).toMatchObject(REMOTE_FREEZER);
   });
 
+  it.each([
+    'reach in with a remote condenser',
+    'reach in with a remote condenser on four oh four a',
+    "it's a remote condenser reach in",
+    'reach in, condenser is outside',
+  ])('keep the class of the box beside a condenser that is apart: "%s"', (said) => {
+    const { unit } = after(said).state;
+    expect(unit).toMatchObject({ equipment: 'reachIn', condenser: 'remote', condensingUnit: null });
+    expect([kindOf(unit), isRemote(unit)]).toEqual(['reachIn', true]);
+    expect(noteText(draftNote(after(said).state))).toMatch(/Reach-in, remote air-cooled condenser/);
+  });
+
   it('are both said back', () => {
     expect(after('walk in freezer with a remote condensing unit').reply.text).toBe(
       'Walk-in freezer. Remote condensing unit.',

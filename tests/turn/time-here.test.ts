@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { takeTurn } from '../../core/turn/take-turn.ts';
 import { EMPTY_MEMORY, type Stamp } from '../../core/turn/turn.ts';
 import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
+import { timedVisit } from '../support/timed-visit.ts';
 
 const MINUTE = 60_000;
 /** Ten past nine in the morning, an hour ahead of UTC. */
@@ -53,5 +54,24 @@ describe('how long the visit has gone on', () => {
     expect(turn.verdicts[0]?.kind === 'known' && turn.reply.spoken).toBe(
       '0 minutes on this visit.',
     );
+  });
+});
+
+describe('labor that is told in parts', () => {
+  const told = (...said: readonly string[]): readonly string[] =>
+    timedVisit(...said.map((words, minute) => [minute, words] as const)).turns.map(
+      ({ reply }) => reply.text,
+    );
+
+  it('is said back with its sum, so that an hour too many is heard', () => {
+    expect(told('two hours labor', 'add an hour and a half labor', 'make that two hours')).toEqual([
+      'Labor 2 h.',
+      'Labor 1 h 30 min, 3 h 30 min in all.',
+      'Labor 2 h, 4 h in all.',
+    ]);
+  });
+
+  it('is corrected only where a time was told', () => {
+    expect(told('box forty', 'make that three hours').at(-1)).toMatch(/^There is no reading/);
   });
 });

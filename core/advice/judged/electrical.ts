@@ -8,6 +8,8 @@ import {
   heaterCurrent,
   heaterCurrentFormula,
   heaterResistance,
+  heaterResistanceByAmps,
+  heaterResistanceByAmpsFormula,
   heaterResistanceFormula,
 } from '../../calculations/heaters.ts';
 import {
@@ -39,6 +41,7 @@ import {
   frequency,
   type Capacitance,
   type Current,
+  type Resistance,
   type Voltage,
 } from '../../units/quantity-values.ts';
 import { changesTheUnit } from '../../visit/changes.ts';
@@ -299,18 +302,28 @@ export function heater(place: HeaterPlace, state: VisitState): Found<Heater> {
   );
 }
 
-/** Its ohms at the voltage that it is rated at, and the amps that they let through at the voltage there is. */
+/** Cold ohms at the voltage that it is rated at: by the watts or amps printed on it, else by watts that were told. */
+function ratedOhms(place: HeaterPlace, voltage: Voltage, state: VisitState): Found<Resistance> {
+  const printed = state.unit.heaters[place];
+  const current = printed && toCurrent(printed);
+  if (current) {
+    const ohms = heaterResistanceByAmps({ voltage, current });
+    return calculated(ohms, heaterResistanceByAmpsFormula, state);
+  }
+  const told = printed ? worked(printed) : amountAt(state, 'power', [place]);
+  return andThen(brandedAs(told, toPower, needAt('power', [place])), (power) =>
+    calculated(heaterResistance({ voltage, power }), heaterResistanceFormula, state),
+  );
+}
+
+/** Its ohms by what it is rated, and the amps that they let through at the voltage there is. */
 function heaterByRating(place: HeaterPlace, state: VisitState): Found<Heater> {
-  const watts = brandedAs(amountAt(state, 'power', [place]), toPower, needAt('power', [place]));
-  return andThen(both(watts, heaterVolts(place, state)), ([rating, volts]) => {
+  const isRated = state.unit.heaters[place] !== undefined;
+  const watts = isRated ? worked(null) : amountAt(state, 'power', [place]);
+  return andThen(both(watts, heaterVolts(place, state)), ([, volts]) => {
     const plate = ratedVolts(state);
     const rated = plate.kind === 'known' ? nearestRated(plate.value, volts, state) : volts;
-    const cold = calculated(
-      heaterResistance({ voltage: rated, power: rating }),
-      heaterResistanceFormula,
-      state,
-    );
-    return andThen(cold, (resistance) =>
+    return andThen(ratedOhms(place, rated, state), (resistance) =>
       andThen(
         calculated(heaterCurrent({ voltage: volts, resistance }), heaterCurrentFormula, state),
         (should) =>

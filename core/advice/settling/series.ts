@@ -5,6 +5,7 @@ import type { UnitId } from '../../units/units.ts';
 import type { EventId } from '../../visit/events.ts';
 import { ONE_BREATH_MS } from '../../visit/one-breath.ts';
 import type { VisitState } from '../../visit/state.ts';
+import { isOfOneFood } from '../../visit/probed.ts';
 import { amountOf, isNewer } from '../../visit/views.ts';
 import { currentReading, shownUnit } from '../current.ts';
 import { differenceUnit } from '../deviation.ts';
@@ -39,6 +40,7 @@ export function seriesOf(state: VisitState, about: QuantityId): Series | null {
     if (reading.quantity !== about || reading.place !== place || reading.event !== undefined) {
       return [];
     }
+    if (!isOfOneFood(reading, newest.reading)) return [];
     const amount = amountOf(reading);
     const shown = amount && convert(amount, unit);
     return shown ? [{ id, at, value: shown.value }] : [];

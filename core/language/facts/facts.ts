@@ -3,6 +3,7 @@ import { startsClause } from '../words/clause-start.ts';
 import { isSized } from '../numbers/cut-numbers.ts';
 import { isOfThisUnit, isSaidByName } from './gases-talked-of.ts';
 import { isCutShort } from '../numbers/cut-numbers.ts';
+import type { HeaterId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import type { ChargeDoubtId, ValveKindId } from '../../terms/procedures.ts';
 import { amountIn, measured, readingOf } from '../numbers/measure.ts';
@@ -77,6 +78,27 @@ const MEASURED_AS: Record<NameplateItem, QuantityId> = {
   lowSide: 'suctionPressure',
 };
 
+const HEATER = /\b(?:(door|drain(?: pan| line)?|crankcase|defrost) )?heater\b/i;
+/** "Drain pan heater's" right before its plate. */
+const BEFORE_PLATE = /(?:[\w-]+ ){0,2}heater(?:'s)?(?: (?:name|data|rating))?$/i;
+const LEADING = 4;
+const HEATER_OF: Readonly<Record<string, HeaterId>> = {
+  door: 'doorHeater',
+  drain: 'drainHeater',
+  crankcase: 'crankcaseHeater',
+};
+
+/** "Defrost heater nameplate is four amps": no amps of the unit's. */
+function heaterRated(value: number, frame: Frame): Fact | null {
+  const { from, to } = frame.span;
+  const before = frame.wordsOf({ from: Math.max(0, from - LEADING), to: from });
+  const words = `${BEFORE_PLATE.exec(before)?.[0] ?? ''} ${frame.wordsOf({ from, to })}`.trim();
+  const named = HEATER.exec(words);
+  if (named === null) return null;
+  const heater = HEATER_OF[named[1]?.split(' ')[0]?.toLowerCase() ?? ''] ?? 'defrostHeater';
+  return { fact: 'heaterRating', heater, value, unit: 'A', words };
+}
+
 export const nameplate =
   (item: NameplateItem): Means =>
   (tags, frame) => {
@@ -84,6 +106,8 @@ export const nameplate =
     if (found?.value === undefined || found.unit === null) return null;
     if (found.quantity !== MEASURED_AS[item]) return null;
     const { value, unit } = found;
+    const ofHeater = item === 'ratedLoadAmps' ? heaterRated(value, frame) : null;
+    if (ofHeater !== null) return { facts: [ofHeater] };
     const fact: Fact = { fact: 'nameplate', item, value, unit, words: frame.wordsOf(frame.span) };
     return { facts: [fact] };
   };

@@ -1,12 +1,13 @@
 import type { Tags } from '../../grammar/nodes.ts';
+import { command } from '../commands/command.ts';
 import { minutesIn } from '../numbers/durations.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, signedIn, tagsIn } from '../slots.ts';
 import { isTimeOfDay } from '../words/time-of-day.ts';
 
-/** Driving is no time on the job, and what is added to something said before is no sum of it. */
+/** Driving is no time on the job, and what is added to the hours on site is not all of them; labor adds up by itself. */
 const NOT_ALL =
-  /\b(?:drive|travel|windshield|there|each way|both ways|one way|round trip)\b|^(?:add|plus)\b/i;
+  /\b(?:drive|travel|windshield|there|each way|both ways|one way|round trip)\b|^(?:add|plus)\b(?!.*\blabor\b)/i;
 
 const MINUTES_IN_HOUR = 60;
 
@@ -26,6 +27,12 @@ export const timeTold: Means = (tags, frame) => {
   const value = heldIn(tags);
   if (value === null || NOT_ALL.test(words)) return { remarks: [words] };
   return { facts: [{ fact: /\blabor\b/i.test(words) ? 'labor' : 'timeOnSite', value, words }] };
+};
+
+/** "Make that three hours": of the last time that was told; the visit knows which that was. */
+const amendTime: Means = (tags) => {
+  const value = heldIn(tags);
+  return value === null ? null : command({ do: 'amend', quantity: null, value, unit: 'min' });
 };
 
 /** "Nine", "nine thirty" */
@@ -65,12 +72,17 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     { unheard: true, alone: true, examples: ['took me three and a half hours'] },
   ),
   rule(
-    `[my] labor (is|was|comes to) ${ABOUT} <duration> [[and] <number:rest> (minutes|minute)]`,
+    `[(my|add|plus|put down|put|log|bill|charge)] labor [(is|was|comes to)] ${ABOUT} <duration> [[and] <number:rest> (minutes|minute)]`,
     timeTold,
     {
       unheard: true,
       examples: ['labor is two hours'],
     },
+  ),
+  rule(
+    `[(no|sorry|wait|oops|actually)] (make (it|that)|change (it|that) to|that should be|it should be|should be|i meant|correction) <duration> [[and] <number:rest> (minutes|minute)] [[of] labor]`,
+    amendTime,
+    { unheard: true, apart: true, examples: ['make that three hours'] },
   ),
   rule(
     `[(i have|we have|i|we)] (been here since|got here at) ${ABOUT} <number> [(this morning|this afternoon|o clock)]`,

@@ -20,6 +20,13 @@ const described: Means = (tags, frame) => {
   return { facts };
 };
 
+/** The box, and that its condenser stands elsewhere: its split, superheat and difference go by the box. */
+const describedApart: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const condenser: Fact = { fact: 'condenser', value: 'remote', words };
+  return { facts: [...(described(tags, frame)?.facts ?? []), condenser] };
+};
+
 /** With nothing but a comma before it, only a figure that cannot be the box's temperature is a refrigerant. */
 const describedByFigure: Means = (tags, frame) => {
   const refrigerant = refrigerantId(tags['refrigerant']);
@@ -135,6 +142,16 @@ export const DESCRIPTION_RULES: readonly Rule[] = [
       unheard: true,
       examples: ['walk in freezer with a txv'],
     },
+  ),
+  rule(
+    `[this] ${A_UNIT} [<pause>] [(with|has|that has|it has|has got|got|on|and)] [(a|an|the|its|his|their)] (remote condenser|condenser [is] (remote|outside|outdoors|out back|on the roof|up on the roof|upstairs)) [[<pause>] [${ON}] <refrigerant>] [[<pause>] ${METERED}]`,
+    describedApart,
+    { unheard: true, examples: ['reach in with a remote condenser'] },
+  ),
+  rule(
+    `[${THIS}] [(a|an|the)] remote condenser <equipment> [[<pause>] ${ON} <refrigerant>] [${METERED}]`,
+    describedApart,
+    { unheard: true, examples: ['it is a remote condenser reach in'] },
   ),
   rule(`${A_UNIT} ${METERED} [${ON}] [and] <refrigerant>`, described, {
     examples: ['walk in cooler with a txv on four oh four a'],

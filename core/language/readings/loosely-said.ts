@@ -1,3 +1,4 @@
+import { HEATERS } from '../../terms/names.ts';
 import { wordBefore, wordBehind } from '../words/clause-start.ts';
 import { isCounted, isCutShort } from '../numbers/cut-numbers.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
@@ -204,7 +205,13 @@ const besideItsPlate: Means = (tags, frame) => {
   const { unit, words } = plate;
   const value = pointed(plate.value, { quantity, read: read.value ?? null, words });
   const place = placeId(tags['place']);
-  // A fan's or a heater's own rating is on no plate of the unit.
+  // A heater's own rating, or a fan's, is on no plate of the unit.
+  const heater = HEATERS.find((each) => each === place);
+  if (quantity === 'current' && heater !== undefined)
+    return {
+      readings: [{ ...read, place }],
+      facts: [{ fact: 'heaterRating', heater, value, unit: 'A', words }],
+    };
   if (quantity === 'current' && place !== null && place !== 'compressor')
     return { readings: [{ ...read, place }], remarks: [words] };
   return {

@@ -27,7 +27,7 @@ import { amountOf, latestAmount, latestReading } from '../../visit/views.ts';
 import { causeSaid, complaintMemos, productMemos } from '../complaint.ts';
 import { circuitSuspects, type CircuitSuspects } from '../circuit.ts';
 import { isAmiss, isLeftSo, likelyCauses, measuredWeak, withoutTheGeneral } from '../findings.ts';
-import { probed, type Probed } from '../product.ts';
+import { probed, type Probed } from '../../visit/probed.ts';
 import { isValveTurned, timeWords } from '../work.ts';
 import { faultSeen, type SeenRow } from './words.ts';
 

@@ -91,7 +91,7 @@ const CLAIMS: ClaimsOf = {
   readback: ({ rows }) => claims({ slots: rows.map(readSlot), ownWords: ['latest'] }),
 };
 
-/** Null for what is never rephrased: causes, how a number was worked out, and the announcement of the note. */
+/** Null for what is never rephrased: names of a person's own, causes, how a number was worked out, and the announcement of the note. */
 export function claimsOf(known: Known): Claims | null {
   switch (known.answer) {
     case 'judged':
@@ -121,6 +121,11 @@ export function claimsOf(known: Known): Claims | null {
     case 'lastDone':
     case 'seenBefore':
       return null;
+    case 'value':
+      return known.of === undefined ? claimed(known) : null;
+    case 'before':
+    case 'readback':
+      return known.rows.every(({ of }) => of === undefined) ? claimed(known) : null;
     default:
       return claimed(known);
   }

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { notDrawn, unstoredStanding, unsyncedWords } from '../../../client/screens/words.ts';
+import {
+  leftOutWords,
+  notDrawn,
+  sendTroubleWords,
+  unstoredStanding,
+  unsyncedWords,
+} from '../../../client/screens/words.ts';
 import { type Session, sleepingSession } from '../../../client/state/session.ts';
 import { EMPTY_VISIT } from '../../../core/visit/empty-visit.ts';
 
@@ -18,6 +24,27 @@ describe('where the entries are', () => {
     [7, '7 entries on this device only'],
   ])('stored, with %s unsent', (unsent, words) => {
     expect(unsyncedWords(withUnsent(unsent))).toBe(words);
+  });
+
+  it('counts what is damaged for what it is: not on the server, and never to be', () => {
+    const session = withUnsent(0, { leftOut: 1 });
+    expect(unsyncedWords(session)).toBe(
+      'everything that can be read of this device is on the server',
+    );
+    expect(leftOutWords(0)).toBeNull();
+    expect(leftOutWords(1)).toMatch(/^1 damaged entry on this device is not on the server\. Save/);
+    expect(leftOutWords(3)).toMatch(/^3 damaged entries on this device are not on the server/);
+  });
+
+  it.each([
+    ['noAnswer', /no answer from the server\. Is there a signal\?/],
+    ['tooSlow', /the signal is too thin/],
+    ['serverTrouble', /the server has trouble of its own/],
+    ['otherAnswer', /something else answers.*sign-in\?/],
+    ['logUnread', /the storage of this device did not answer/],
+  ] as const)('says why what is not sent yet is not: %s', (trouble, words) => {
+    expect(sendTroubleWords(trouble)).toMatch(words);
+    expect(sendTroubleWords(trouble)).toMatch(/^Not sent yet: .* I keep it here and try again\.$/);
   });
 
   it.each([

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { takeTurn } from '../../../core/turn/take-turn.ts';
 import type { TurnInput } from '../../../core/turn/turn.ts';
-import { listening, offered, settled, type Stage } from '../scripted.ts';
+import { noticeWords } from '../../../client/screens/words.ts';
+import { listening, offered, settled, stage, type Stage } from '../scripted.ts';
 
 async function say(on: Stage, words: string): Promise<void> {
   on.ear.hear(offered(words));
@@ -68,5 +69,17 @@ describe('what the recogniser offers', () => {
     await settled();
     const { visit } = on.runner.session();
     expect(visit.readings.map(({ reading }) => reading.value)).toEqual([115]);
+  });
+});
+
+describe('a choice of this device that the browser does not store', () => {
+  it('is told once for as long as the page lives', () => {
+    const on = stage();
+    on.runner.send({ kind: 'choiceForgotten' });
+    const { notice } = on.runner.session();
+    expect(notice && noticeWords(notice)).toMatch(/^This browser did not store what you chose/);
+    on.runner.send({ kind: 'typedTooLong', words: 900, most: 500 });
+    on.runner.send({ kind: 'choiceForgotten' });
+    expect(on.runner.session().notice).toMatchObject({ kind: 'tooLong' });
   });
 });

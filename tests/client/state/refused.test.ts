@@ -3,11 +3,12 @@ import { noticeWords } from '../../../client/screens/words.ts';
 import { stage } from '../scripted.ts';
 
 const WHY = 'place 4 is taken';
+const SENT = { kind: 'unsynced', events: 0, leftOut: 0, trouble: null, refused: null } as const;
 const notice = { kind: 'refused' } as const;
 
 describe('a server that refuses what was recorded', () => {
   const refuse = (on: ReturnType<typeof stage>, events: number): void =>
-    on.runner.send({ kind: 'unsynced', events, refused: WHY });
+    on.runner.send({ ...SENT, events, refused: WHY });
 
   it('is told once, in its words and with what to do, and stands for as long as it lasts', () => {
     const on = stage();
@@ -22,7 +23,7 @@ describe('a server that refuses what was recorded', () => {
   it('is told anew where it refuses again what was sent again', () => {
     const on = stage();
     refuse(on, 3);
-    on.runner.send({ kind: 'unsynced', events: 3, refused: null });
+    on.runner.send({ ...SENT, events: 3 });
     expect(on.runner.session().refused).toBeNull();
     on.runner.send({ kind: 'typedTooLong', words: 900, most: 500 });
     refuse(on, 3);

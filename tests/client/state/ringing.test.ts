@@ -1,4 +1,5 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { ringTimers } from '../../../core/turn/ring-timers.ts';
 import { takeTurn } from '../../../core/turn/take-turn.ts';
 import { runningTimers } from '../../../core/visit/timers.ts';
 import { noticeWords } from '../../../client/screens/words.ts';
@@ -107,6 +108,36 @@ describe('a timer that is up', () => {
     const other = stage({ ...QUIET, visit, writes: () => false });
     await wait(other, 45);
     expect([bells(other), eventsOf(other)]).toEqual([0, []]);
+  });
+});
+
+describe('a timer that cannot be told', () => {
+  afterEach(() => {
+    vi.restoreAllMocks();
+  });
+
+  it('is heard and shown to be up, the page listens on, and it is tried again each minute', async () => {
+    vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    let breaks = true;
+    const on = await listening({
+      ...QUIET,
+      ringTimers: (input) => {
+        if (breaks) throw new Error('a bug');
+        return ringTimers(input);
+      },
+    });
+    await type(on, HOLD);
+    await wait(on, 10);
+    expect([modeOf(on), bells(on)]).toEqual(['listening', 1]);
+    const { notice } = on.runner.session();
+    expect(notice && noticeWords(notice)).toMatch(/^A timer is up, and I could not tell/);
+    await wait(on, 0);
+    expect(bells(on)).toBe(1);
+    breaks = false;
+    await type(on, 'head one ninety two');
+    expect(on.runner.session().visit.readings).toHaveLength(1);
+    await wait(on, 1);
+    expect([told(on), bells(on), modeOf(on)]).toEqual([RUNG, 2, 'listening']);
   });
 });
 

@@ -186,7 +186,7 @@ export const HEATER: Of<'defrostHeater'> = {
     must: [
       '[about|it should read|expect|figure on] {value} [cold|with the leads off]',
       '{limit} [running|drawing|when it runs|on the clamp]',
-      '[by|from|going by|worked from] [its|the] watts and [the|its|] voltage',
+      '[by|from|going by|worked from] [its|the] rating and [the|its|] voltage',
       'read it and [tell me|say] [what it reads|]|[tell me|say] what you read',
     ],
     may: ['[on|for] the {about}'],
