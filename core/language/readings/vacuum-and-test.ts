@@ -2,6 +2,7 @@ import type { QuantityId } from '../../terms/quantities.ts';
 import { opensSentence } from '../words/clause-start.ts';
 import { minutesIn } from '../numbers/durations.ts';
 import { amountIn, isVacuumUnit, unitFor } from '../numbers/measure.ts';
+import { pumpedDownTo } from './pumped-down.ts';
 import { fixed } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, tagsIn } from '../slots.ts';
@@ -160,8 +161,8 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     { examples: ['pressure tested to one fifty for half an hour'] },
   ),
   rule(
-    '(pumped|pumps) [(it|her|the system|the unit|this)] down to <amount>',
-    (tags, frame) => vacuumByUnit(tags, frame) ?? fixed('suctionPressure')(tags, frame),
+    '[~~(the (system|unit)|system|unit)] (pumped|pumps) [(it|her|the system|the unit|this|~~it all|~~everything|~~the (charge|gas|low side))] down to <amount>',
+    pumpedDownTo,
     { examples: ['pumped it down to two pounds'] },
   ),
   rule(
