@@ -71,7 +71,12 @@ export type Fact = { readonly words: string } & (
   | { readonly fact: 'condensingUnit'; readonly value: CondensingUnitId }
   | { readonly fact: 'headControl'; readonly value: HeadControlId }
   /** What the technician holds to be wrong. */
-  | { readonly fact: 'cause'; readonly value: CauseId }
+  | {
+      readonly fact: 'cause';
+      readonly value: CauseId;
+      /** Of a charge: nothing at all is left in the system, as seen on this visit. */
+      readonly empty?: true;
+    }
   | { readonly fact: 'valves'; readonly value: ValveKindId }
   /** What is in it is known to be mixed, or not known at all. */
   | { readonly fact: 'chargeDoubt'; readonly value: ChargeDoubtId }

@@ -1,4 +1,4 @@
-import type { Fact } from '../language/utterance.ts';
+import { type FactTold, factsTold } from './facts-told.ts';
 import type { VisitState } from './state.ts';
 
 /** The technician's own word for how long it took, the last of each kind. */
@@ -10,17 +10,11 @@ export interface TimeTold {
   readonly since: string | null;
 }
 
-export function timeTold({ history }: VisitState): TimeTold {
-  const gone = new Set(
-    history.flatMap((event) => (event.type === 'entryTakenBack' ? [event.target] : [])),
-  );
-  const facts = history.flatMap((event) =>
-    event.type === 'factStated' && !gone.has(event.id) ? [event.fact] : [],
-  );
-  return facts.reduce<TimeTold>(withFact, { onSite: null, labor: null, since: null });
+export function timeTold(state: VisitState): TimeTold {
+  return factsTold(state).reduce<TimeTold>(withFact, { onSite: null, labor: null, since: null });
 }
 
-function withFact(so: TimeTold, fact: Fact): TimeTold {
+function withFact(so: TimeTold, { fact }: FactTold): TimeTold {
   if (fact.fact === 'timeOnSite') return { ...so, onSite: fact.value };
   if (fact.fact === 'labor') return { ...so, labor: fact.value };
   return fact.fact === 'hereSince' ? { ...so, since: fact.value } : so;

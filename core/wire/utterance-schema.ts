@@ -94,7 +94,12 @@ export const factSchema = z.discriminatedUnion('fact', [
     unit: unitSchema,
     words,
   }),
-  z.strictObject({ fact: z.literal('cause'), value: causeSchema, words }),
+  z.strictObject({
+    fact: z.literal('cause'),
+    value: causeSchema,
+    empty: z.literal(true).exactOptional(),
+    words,
+  }),
   z.strictObject({ fact: z.literal('valves'), value: valveKindSchema, words }),
   z.strictObject({ fact: z.literal('chargeDoubt'), value: chargeDoubtSchema, words }),
   z.strictObject({ fact: z.literal('timeOnSite'), value: z.number(), words }),
