@@ -178,6 +178,8 @@ export type Question =
       readonly unit: UnitId;
       readonly refrigerant: RefrigerantId | null;
     }
+  /** What stood there before the work: of one quantity where one is named. */
+  | { readonly ask: 'before'; readonly about?: AnswerableId }
   | { readonly ask: 'margin'; readonly about: AnswerableId | null }
   | { readonly ask: 'switch'; readonly about: PlaceId | null }
   | { readonly ask: 'limit'; readonly about: 'testPressure' | 'cylinderFill' | 'charge' }
@@ -209,7 +211,6 @@ export type PlainQuestion =
   | 'causes'
   | 'nextCheck'
   | 'hottestDay'
-  | 'before'
   | 'beforeAfter'
   | 'readback'
   | 'note'

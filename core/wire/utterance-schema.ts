@@ -208,13 +208,13 @@ export const questionSchema = z.discriminatedUnion('ask', [
     did: workKindSchema.exactOptional(),
     part: partSchema.exactOptional(),
   }),
+  z.strictObject({ ask: z.literal('before'), about: answerableSchema.exactOptional() }),
   z.strictObject({ ask: z.literal('trend'), about: quantitySchema.nullable() }),
   z.strictObject({
     ask: z.enum([
       'causes',
       'nextCheck',
       'hottestDay',
-      'before',
       'beforeAfter',
       'readback',
       'note',
