@@ -95,7 +95,13 @@ export type Fact = { readonly words: string } & (
     }
   | { readonly fact: 'unit'; readonly value: string }
   /** In minutes, as the technician counts them for the office. */
-  | { readonly fact: 'timeOnSite' | 'labor'; readonly value: number }
+  | { readonly fact: 'timeOnSite'; readonly value: number }
+  | {
+      readonly fact: 'labor';
+      readonly value: number;
+      /** On top of what was told before. */
+      readonly more?: true;
+    }
   /** By the clock on the wall, "9:30". */
   | { readonly fact: 'hereSince'; readonly value: string }
   | { readonly fact: 'site'; readonly value: string }

@@ -136,7 +136,7 @@ type FactWorded = { readonly [K in Fact['fact']]: (fact: Facts[K]) => Said };
 const FACT_WORDED: FactWorded = {
   refrigerant: ({ value }) => designation(value),
   timeOnSite: ({ value }) => line`on site for ${hoursSaid(value)}`,
-  labor: ({ value }) => line`labor ${hoursSaid(value)}`,
+  labor: ({ value, more }) => line`labor ${plain(more === true ? 'plus ' : '')}${hoursSaid(value)}`,
   hereSince: ({ value }) => plain(`here since ${value}`),
   metering: ({ value }) => plain(METERING_DEVICES[value]),
   valves: ({ value }) => plain(VALVE_KINDS[value]),

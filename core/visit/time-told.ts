@@ -16,6 +16,7 @@ export function timeTold(state: VisitState): TimeTold {
 
 function withFact(so: TimeTold, { fact }: FactTold): TimeTold {
   if (fact.fact === 'timeOnSite') return { ...so, onSite: fact.value };
-  if (fact.fact === 'labor') return { ...so, labor: fact.value };
+  if (fact.fact === 'labor')
+    return { ...so, labor: fact.value + (fact.more === true ? (so.labor ?? 0) : 0) };
   return fact.fact === 'hereSince' ? { ...so, since: fact.value } : so;
 }

@@ -58,6 +58,7 @@ const shortDoubt = (doubt: Doubt): string =>
 
 function shortFact(fact: Fact): string {
   if (fact.fact === 'nameplate') return join('nameplate', fact.item, fact.value, fact.unit);
+  if (fact.fact === 'labor') return join('labor', fact.value, fact.more ? 'more' : '');
   if (fact.fact === 'cause') return join('cause', fact.value, fact.empty ? 'empty' : '');
   if (fact.fact !== 'equipment') return join(fact.fact, fact.value);
   const doors = fact.doors === undefined ? '' : `doors=${fact.doors}`;

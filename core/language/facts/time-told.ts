@@ -4,9 +4,9 @@ import { type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, signedIn, tagsIn } from '../slots.ts';
 import { isTimeOfDay } from '../words/time-of-day.ts';
 
-/** Driving is no time on the job, and what is added to something said before is no sum of it. */
-const NOT_ALL =
-  /\b(?:drive|travel|windshield|there|each way|both ways|one way|round trip)\b|^(?:add|plus)\b/i;
+/** Driving is no time on the job. */
+const NOT_ALL = /\b(?:drive|travel|windshield|there|each way|both ways|one way|round trip)\b/i;
+const ON_TOP = /^(?:add|plus)\b/i;
 
 const MINUTES_IN_HOUR = 60;
 
@@ -20,12 +20,18 @@ function heldIn(tags: Tags): number | null {
   return isRest && minutes % MINUTES_IN_HOUR === 0 ? minutes + rest : null;
 }
 
-/** "Two hours on site", "an hour and a half labor": for the office; what is not all of it is kept as it was said. */
+/**
+ * "Two hours on site", "an hour and a half labor": for the office; what is not all of it is kept as it was said. Labor is
+ * added up by the line, "add two hours labor"; what would be added to the time here is not known to be no part of it.
+ */
 export const timeTold: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
   const value = heldIn(tags);
   if (value === null || NOT_ALL.test(words)) return { remarks: [words] };
-  return { facts: [{ fact: /\blabor\b/i.test(words) ? 'labor' : 'timeOnSite', value, words }] };
+  const isMore = ON_TOP.test(words);
+  if (/\blabor\b/i.test(words))
+    return { facts: [{ fact: 'labor', value, ...(isMore ? { more: true } : {}), words }] };
+  return isMore ? { remarks: [words] } : { facts: [{ fact: 'timeOnSite', value, words }] };
 };
 
 /** "Nine", "nine thirty" */
