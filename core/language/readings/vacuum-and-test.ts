@@ -53,12 +53,16 @@ const testAfter: Means = (tags, frame) => {
   return fixed('testPressure', { afterMinutes: minutes })(tags, frame);
 };
 
+/** Ours: no air around a bottle of nitrogen is hotter, so "one seventy five seventy one degrees" parts in one way only. */
+const HOTTEST_AIR = 140;
+
 const gasTest: Means = (tags, frame) => {
   const gas = tagsIn(tags['gas']);
   const amount = gas === null ? null : amountIn(gas);
   if (amount?.value == null) return null;
+  const isNoAir = amount.unit === null && amount.value >= HOTTEST_AIR;
   const unit = unitFor(amount.unit ?? 'degrees', 'temperature', frame.context.units);
-  if (unit === null) return null;
+  if (unit === null || isNoAir) return null;
   return fixed('testPressure', { gasTemp: { value: amount.value, unit } })(tags, frame);
 };
 
@@ -73,8 +77,6 @@ const heldLast: Means = (tags, frame) => {
 const ofLastTest: Means = (tags, frame) =>
   frame.context.lastQuantity === 'testPressure' ? gasTest(tags, frame) : null;
 
-/** Ours: no air around a bottle of nitrogen is hotter, so "one seventy five seventy one degrees" parts in one way only. */
-const HOTTEST_AIR = 140;
 const MOST_PRESSURE = 1000;
 const gasTestBeside: Means = (tags, frame) => {
   const { value } = amountIn(tagsIn(tags['gas']) ?? {});
@@ -277,7 +279,7 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
   ),
   rule(
     '((pressurized|pressured|pumped) [(it|the system)] [up] to|pressurized at|pressure test at|pressure test to|pressure testing at) <amount> [[of nitrogen] at <amount:gas>]',
-    (tags, frame) => gasTest(tags, frame) ?? fixed('testPressure')(tags, frame),
+    (tags, frame) => (tags['gas'] === undefined ? fixed('testPressure') : gasTest)(tags, frame),
     {
       examples: ['pressurized to one fifty'],
     },
