@@ -90,7 +90,7 @@ type Answering = { readonly [A in Ask]: (question: Questions[A], asked: Asked) =
 const ANSWERS: Answering = {
   saturation: (question, { state }) => saturationOf(question, state),
   margin: ({ about }, { state }) => marginOf(about, state),
-  before: (_question, { state }) => beforeOf(state),
+  before: ({ about }, { state }) => beforeOf(state, about),
   beforeAfter: (_question, { state }) => beforeAfterOf(state),
   readback: (_question, { state }) => readbackOf(state),
   note: (_question, { state }) =>
@@ -374,8 +374,11 @@ function marginOf(about: AnswerableId | null, state: VisitState): Verdict {
   }));
 }
 
-function beforeOf(state: VisitState): Verdict {
-  const rows = beforeRows(state);
+/** Where the one that was asked for was not read before, all that was shows that it was not. */
+function beforeOf(state: VisitState, about?: AnswerableId): Verdict {
+  const all = beforeRows(state);
+  const asked = all.filter((row) => row.about === about);
+  const rows = asked.length > 0 ? asked : all;
   return rows.length === 0 ? NEEDS_BEFORE : { ...READ, answer: 'before', rows };
 }
 

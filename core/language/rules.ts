@@ -83,6 +83,7 @@ import { SIDE_TEST_RULES } from './readings/sides-tested.ts';
 import { SIDE_RULES } from './readings/sides-told.ts';
 import { SIZED_PART_RULES } from './work-done/sized-parts.ts';
 import { JOB_RULES } from './work-done/job-told.ts';
+import { PUMPED_DOWN_RULES } from './readings/pumped-down.ts';
 import { TEST_TOLD_RULES } from './readings/tests-told.ts';
 import { TALK_RULES } from './talk/talk.ts';
 import { DESCRIPTION_RULES } from './facts/unit-description.ts';
@@ -144,6 +145,7 @@ export const RULES: readonly Rule[] = [
   ...READING_RULES,
   ...BOX_BY_PLACE_RULES,
   ...FOOD_RULES,
+  ...PUMPED_DOWN_RULES,
   ...TEST_TOLD_RULES,
   ...WEIGHED_SO_RULES,
   ...FIGURE_FIRST_RULES,

@@ -72,7 +72,12 @@ export type Fact = { readonly words: string } & (
   | { readonly fact: 'condensingUnit'; readonly value: CondensingUnitId }
   | { readonly fact: 'headControl'; readonly value: HeadControlId }
   /** What the technician holds to be wrong. */
-  | { readonly fact: 'cause'; readonly value: CauseId }
+  | {
+      readonly fact: 'cause';
+      readonly value: CauseId;
+      /** Of a charge: nothing at all is left in the system, as seen on this visit. */
+      readonly empty?: true;
+    }
   | { readonly fact: 'valves'; readonly value: ValveKindId }
   /** What is in it is known to be mixed, or not known at all. */
   | { readonly fact: 'chargeDoubt'; readonly value: ChargeDoubtId }
@@ -181,6 +186,8 @@ export type Question =
       readonly unit: UnitId;
       readonly refrigerant: RefrigerantId | null;
     }
+  /** What stood there before the work: of one quantity where one is named. */
+  | { readonly ask: 'before'; readonly about?: AnswerableId }
   | { readonly ask: 'margin'; readonly about: AnswerableId | null }
   | { readonly ask: 'switch'; readonly about: PlaceId | null }
   | { readonly ask: 'limit'; readonly about: 'testPressure' | 'cylinderFill' | 'charge' }
@@ -212,7 +219,6 @@ export type PlainQuestion =
   | 'causes'
   | 'nextCheck'
   | 'hottestDay'
-  | 'before'
   | 'beforeAfter'
   | 'readback'
   | 'note'

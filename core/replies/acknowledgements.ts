@@ -144,7 +144,7 @@ const FACT_WORDED: FactWorded = {
   hereSince: ({ value }) => plain(`here since ${value}`),
   metering: ({ value }) => plain(METERING_DEVICES[value]),
   valves: ({ value }) => plain(VALVE_KINDS[value]),
-  cause: ({ value }) => plain(`cause: ${CAUSES[value]}`),
+  cause: ({ value, empty }) => plain(empty === true ? 'system empty' : `cause: ${CAUSES[value]}`),
   chargeDoubt: ({ value }) => plain(`the charge is ${CHARGE_DOUBTS[value]}`),
   sightGlass: ({ value }) => plain(`sight glass ${SIGHT_GLASS_STATES[value]}`),
   condenser: ({ value }) => plain(CONDENSERS[value]),

@@ -1,5 +1,6 @@
-import type { Finding, Reading } from '../language/utterance.ts';
+import type { Fact, Finding, Reading } from '../language/utterance.ts';
 import type { PartId } from '../terms/names.ts';
+import type { QuantityId } from '../terms/quantities.ts';
 import { dayOf, dueDate } from './due-date.ts';
 import { EMPTY_VISIT } from './empty-visit.ts';
 import type { EventBody, EventId, VisitEvent } from './events.ts';
@@ -55,6 +56,20 @@ function withReading(event: VisitEvent, reading: Reading): VisitEvent {
   return event;
 }
 
+/** A system that somebody here emptied is empty for no cause of the call. */
+function factStated(state: VisitState, fact: Fact): VisitState {
+  const isEmptiedHere =
+    state.readings.some(({ reading: { quantity } }) => EMPTIED.has(quantity)) ||
+    state.work.some(({ work: { did } }) => did === 'recover' || did === 'evacuate');
+  const isNoCause = fact.fact === 'cause' && fact.empty === true && isEmptiedHere;
+  return isNoCause ? state : { ...state, unit: applyFact(state.unit, fact) };
+}
+const EMPTIED: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  'refrigerantRecovered',
+  'testPressure',
+  'vacuum',
+]);
+
 type Step<Type extends EventBody['type']> = (
   state: VisitState,
   event: Extract<VisitEvent, { type: Type }>,
@@ -90,7 +105,7 @@ function settle(state: VisitState, event: VisitEvent): VisitState {
     case 'readingTaken':
       return takeReading(state, event, event.reading);
     case 'factStated':
-      return { ...state, unit: applyFact(state.unit, event.fact) };
+      return factStated(state, event.fact);
     case 'findingReported':
       return findingReported(state, event);
     case 'workDone':

@@ -1,5 +1,6 @@
-import type { Finding, Work } from '../language/utterance.ts';
+import type { Fact, Finding, Work } from '../language/utterance.ts';
 import type { PartId } from '../terms/names.ts';
+import { factsTold } from './facts-told.ts';
 import { VALVES } from './left-open.ts';
 import { ONE_BREATH_MS } from './one-breath.ts';
 import type { Entry, VisitState } from './state.ts';
@@ -19,6 +20,7 @@ export function chargeSteps(state: VisitState): readonly ChargeStep[] {
   const told = new Map<string, readonly ChargeStep[]>([
     ...state.readings.map((entry) => [entry.id, readStep(entry, state)] as const),
     ...[...state.work, ...state.preparations].map((entry) => [entry.id, workSteps(entry)] as const),
+    ...factsTold(state).map(({ id, fact }) => [id, toldSteps(fact)] as const),
     ...state.findings.map(({ id, finding }) => [id, foundSteps(finding)] as const),
   ]);
   const steps = state.history.flatMap(({ id, at }) =>
@@ -67,6 +69,10 @@ function isOtherSideFlat(entry: ReadingEntry, { readings }: VisitState): boolean
       quantity === 'headPressure' && value === 0 && Math.abs(at - entry.at) < ONE_BREATH_MS,
   );
 }
+
+/** "There is nothing in it" is seen, and proves what both gauges at nothing do. */
+const toldSteps = (fact: Fact): readonly ChargeStep[] =>
+  fact.fact === 'cause' && fact.empty === true ? [{ kind: 'foundEmpty' }] : [];
 
 /** "Evacuated the system" is all of it; "evacuated it" may be what was opened. */
 const ALL_OF_IT = /\b(?:system|unit|charge|refrigerant|gas|everything|circuit|all|whole)\b/i;

@@ -1,5 +1,6 @@
 import type { SightGlassId } from '../terms/names.ts';
 import type { EventId } from './events.ts';
+import { factsTold } from './facts-told.ts';
 import type { VisitState } from './state.ts';
 
 export interface SightGlassSeen {
@@ -8,13 +9,7 @@ export interface SightGlassSeen {
 }
 
 /** Every look at the sight glass that still counts: the unit's facts hold the last one alone. */
-export function sightGlassSeen({ history }: VisitState): readonly SightGlassSeen[] {
-  const gone = new Set(
-    history.flatMap((event) => (event.type === 'entryTakenBack' ? [event.target] : [])),
+export const sightGlassSeen = (state: VisitState): readonly SightGlassSeen[] =>
+  factsTold(state).flatMap(({ id, fact }) =>
+    fact.fact === 'sightGlass' ? [{ id, value: fact.value }] : [],
   );
-  return history.flatMap((event) =>
-    event.type === 'factStated' && event.fact.fact === 'sightGlass' && !gone.has(event.id)
-      ? [{ id: event.id, value: event.fact.value }]
-      : [],
-  );
-}

@@ -102,7 +102,12 @@ export const factSchema = z.discriminatedUnion('fact', [
     unit: z.enum(['W', 'A']),
     words,
   }),
-  z.strictObject({ fact: z.literal('cause'), value: causeSchema, words }),
+  z.strictObject({
+    fact: z.literal('cause'),
+    value: causeSchema,
+    empty: z.literal(true).exactOptional(),
+    words,
+  }),
   z.strictObject({ fact: z.literal('valves'), value: valveKindSchema, words }),
   z.strictObject({ fact: z.literal('chargeDoubt'), value: chargeDoubtSchema, words }),
   z.strictObject({ fact: z.literal('timeOnSite'), value: z.number(), words }),
@@ -211,13 +216,13 @@ export const questionSchema = z.discriminatedUnion('ask', [
     did: workKindSchema.exactOptional(),
     part: partSchema.exactOptional(),
   }),
+  z.strictObject({ ask: z.literal('before'), about: answerableSchema.exactOptional() }),
   z.strictObject({ ask: z.literal('trend'), about: quantitySchema.nullable() }),
   z.strictObject({
     ask: z.enum([
       'causes',
       'nextCheck',
       'hottestDay',
-      'before',
       'beforeAfter',
       'readback',
       'note',

@@ -22,6 +22,11 @@ const RECOVERED_ALL = did('recover', 'recovered the charge');
 const KING_SHUT = did('isolate', 'closed the king valve', 'kingValve');
 const KING_OPEN = did('open', 'opened the king valve', 'kingValve');
 const FLAT = readings(read('headPressure', 0, 'psi'), read('suctionPressure', 0, 'psi'));
+const EMPTY = utteranceOf({
+  facts: [{ fact: 'cause', value: 'undercharge', empty: true, words: 'there is nothing in it' }],
+});
+const LOW = utteranceOf({ facts: [{ fact: 'cause', value: 'undercharge', words: 'it is low' }] });
+const SOME = readings(read('suctionPressure', 12, 'psi'));
 const added = (ounces: number): Utterance => readings(read('refrigerantAdded', ounces, 'oz'));
 const recovered = (ounces: number): Utterance =>
   readings(read('refrigerantRecovered', ounces, 'oz'));
@@ -40,6 +45,7 @@ describe('what is in the unit by the scale', () => {
     ['in several bottles', [recovered(70), EVACUATED, added(60), added(28)], 88],
     ['less what was taken out again', [recovered(70), VACUUM, added(90), recovered(2)], 88],
     ['found flat on both gauges', [FLAT, VACUUM, added(88)], 88],
+    ['told to be empty', [EMPTY, VACUUM, added(88)], 88],
     ['evacuated whole', [EVACUATED_ALL, added(88)], 88],
     ['the whole charge recovered without a weight', [RECOVERED_ALL, VACUUM, added(88)], 88],
     ['the vacuum read again', [recovered(70), VACUUM, KING_SHUT, VACUUM, added(88)], 88],
@@ -61,6 +67,10 @@ describe('what is in the unit by the scale', () => {
     ['pumped down and evacuated', [PUMPED_DOWN, EVACUATED_ALL, added(6)]],
     ['pumped down and the rest recovered', [PUMPED_DOWN, recovered(1), VACUUM, added(6)]],
     ['flat on both gauges behind a shut valve', [KING_SHUT, FLAT, VACUUM, added(6)]],
+    ['told to be empty behind a shut valve', [KING_SHUT, EMPTY, VACUUM, added(6)]],
+    ['told to be empty after a pump-down', [PUMPED_DOWN, EMPTY, VACUUM, added(6)]],
+    ['told to be empty, and pressure read since', [EMPTY, SOME, VACUUM, added(6)]],
+    ['told to be low', [LOW, VACUUM, added(6)]],
     ['recovered behind a shut valve', [KING_SHUT, recovered(3), VACUUM, added(6)]],
     ['valved off after some was recovered', [recovered(2), PUMPED_DOWN, VACUUM, added(6)]],
     [
@@ -81,11 +91,20 @@ describe('what is in the unit by the scale', () => {
     const undone = commanding({ do: 'undo' });
     expect(charged(recovered(70), undone, VACUUM, added(88))).toBeNull();
     expect(charged(PUMPED_DOWN, undone, recovered(70), VACUUM, added(88))).toBe(88);
+    expect(charged(EMPTY, undone, VACUUM, added(88))).toBeNull();
   });
 
   it('reads a vacuum and a charge of one breath in that order', () => {
     const both = { ...added(88), work: EVACUATED_ALL.work };
     expect(charged(both)).toBe(88);
+  });
+});
+
+describe('a system that is empty', () => {
+  it('was low on charge, unless somebody here let it out', () => {
+    expect(after(EMPTY).unit.cause).toBe('undercharge');
+    expect(after(recovered(70), EMPTY).unit.cause).toBeNull();
+    expect(after(EVACUATED, EMPTY).unit.cause).toBeNull();
   });
 });
 

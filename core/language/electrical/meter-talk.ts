@@ -230,7 +230,7 @@ export const METER_TALK_RULES: readonly Rule[] = [
     { examples: ['it says one fifteen on the plate'] },
   ),
   rule(
-    `<the> <place> (is|was|shows|reads|checks) <very> <state> [<pause>] [(at|and|with|it reads|it is|i got|i have|reads|reading)] <amount>`,
+    `<the> <place> (is|was|shows|reads|checks) <very> <state> [(<pause>|~~because|~~since)] [(at|and|with|it reads|it is|i got|i have|reads|reading|~~it (tests|checks|ohms out)|~~i am reading)] <amount>`,
     stateAndRead,
     { examples: ['overload is closed point two ohms'] },
   ),

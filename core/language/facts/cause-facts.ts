@@ -1,14 +1,22 @@
 import { stateOf } from '../findings/state-of.ts';
 import { opensSentence } from '../words/clause-start.ts';
-import { heardRule, type Means, type Rule, rule } from '../rule.ts';
+import { heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { causeId, partId } from '../slots.ts';
+import type { CauseId } from '../../terms/causes.ts';
+import type { PartId } from '../../terms/names.ts';
+import type { Fact } from '../utterance.ts';
 
 const cause: Means = (tags, frame) => {
   const value = causeId(tags['cause']);
-  return value === null
-    ? null
-    : { facts: [{ fact: 'cause', value, words: frame.wordsOf(frame.span) }] };
+  return value === null ? null : { facts: [asTold(value, frame.wordsOf(frame.span))] };
 };
+
+/** "Low" and "short" leave some in it; what is gone, flat or empty leaves none. */
+const SOME_LEFT = /\b(?:low|short|down|under ?charged)\b/i;
+const asTold = (value: CauseId, words: string): Fact =>
+  value === 'undercharge' && !SOME_LEFT.test(words)
+    ? { fact: 'cause', value, empty: true, words }
+    : { fact: 'cause', value, words };
 
 /** "Turns out it was the run capacitor": a part that is to blame has failed. */
 const partToBlame: Means = (tags, frame) => {
@@ -29,8 +37,34 @@ const ARTICLE = '[(a|~an|~the|~some)]';
 const notYetFound: Means = () => ({});
 
 const outOfCharge: Means = (_tags, frame) => ({
-  facts: [{ fact: 'cause', value: 'undercharge', words: frame.wordsOf(frame.span) }],
+  facts: [asTold('undercharge', frame.wordsOf(frame.span))],
 });
+
+/** Ours: boxes, pans, bottles and tires are empty or flat, too. */
+const OTHER_EMPTY =
+  /\b(?:box|coolers?|freezers?|cases?|bins?|pans?|drains?|sump|jugs?|bottles?|cylinders?|tanks?|receiver|reservoir|shel(?:f|ves)|carts?|trucks?|tires?|product|stock)\b/i;
+const OTHER_PARTS: ReadonlySet<PartId> = new Set<PartId>([
+  'door',
+  'doorGasket',
+  'drainLine',
+  'drainPan',
+  'filter',
+  'product',
+  'receiver',
+  'sightGlass',
+  'waterPump',
+  'waterValve',
+]);
+
+/** "There is nothing in it": in the system, unless something else that holds things is spoken of. */
+const nothingInIt: Means = (tags, frame) => {
+  const remarks = { remarks: [frame.wordsOf(frame.span)] };
+  const before = frame.wordsOf({ from: 0, to: frame.span.from });
+  if (OTHER_EMPTY.test(before)) return remarks;
+  const empty = outOfCharge(tags, frame) ?? remarks;
+  const means = (part: PartId): Meaning => (OTHER_PARTS.has(part) ? remarks : empty);
+  return { ofIt: { means, inSentence: false, otherwise: empty } };
+};
 
 /** Of a sight glass it is told what it shows; of anything else nobody knows what is meant, so the words are kept. */
 const lowOrEmpty: Means = (_tags, frame) => {
@@ -62,6 +96,20 @@ export const CAUSE_RULES: readonly Rule[] = [
     `[so] (<the> (system|unit) ${WAS} <very> flat|(it|she|<the> (system|unit)) ${WAS} <very> (bone dry|gas flat|dead flat|flat on gas)|<the> system ${WAS} <very> (low|short|empty)|<the> charge ${WAS} <very> (low|short|gone|down)|[there is] no (charge|gas|refrigerant) [left] in (it|there|the system|the unit))`,
     outOfCharge,
     { examples: ['system is low', 'it is bone dry'] },
+  ),
+  rule(
+    `([(there is|there was|it has|it has got|she has|i have|i have got|i got|got)] no pressure [left] [at all] (in|on) (it|her|there|the (system|unit)) [at all]|[(there is|there was|i have|i have got|got)] [absolutely] nothing [left] in the system [at all]|<the> (system|unit) (has|has got|is got|got) [absolutely] nothing [left] in it|(it|she|<the> (system|unit)) lost (all (its|it is|of its|of it is|the|of the)|(its|it is|the) (whole|entire)) (charge|gas|refrigerant)|all (the|of the|its|it is) (charge|gas|refrigerant) [has] (leaked|ran) out)`,
+    outOfCharge,
+    { unheard: true, examples: ['no pressure in it at all', 'it lost its whole charge'] },
+  ),
+  rule(
+    `([so] (it|she) ${WAS} <very> flat [when i (got|came) (here|in)]|[(there is|there was|i have|i have got|got)] [absolutely] nothing [left] in (it|her) [at all])`,
+    nothingInIt,
+    {
+      unheard: true,
+      apart: true,
+      examples: ['it is flat', 'there is nothing in it'],
+    },
   ),
   rule(
     `(i (think|guess|bet|suspect|am thinking)|maybe|probably|it is probably) (it|she|that) [(is|was|might be|could be)] <very> (low|short|flat|empty|a little low)`,

@@ -1,5 +1,5 @@
 import { namesReading } from '../words/own-reading.ts';
-import { startsClause } from '../words/clause-start.ts';
+import { startsClause, wordsBehind } from '../words/clause-start.ts';
 import { isSized } from '../numbers/cut-numbers.ts';
 import { isOfThisUnit, isSaidByName } from './gases-talked-of.ts';
 import { isCutShort } from '../numbers/cut-numbers.ts';
@@ -127,6 +127,22 @@ const IS_DRAWN = /\blocked rotor at\b/i;
 const chargeWithoutUnit: Means = (tags, frame) => {
   const found = readingOf('refrigerantCharge', amountIn(tags), { place: null, frame });
   return found?.unit === null ? { readings: [found] } : null;
+};
+
+/** What a vessel holds, or a valve, is not what the plate says that the system does: its words are kept. */
+const HOLDS_ITS_OWN =
+  /\b(?:receiver|accumulator|separator|vessel|tank|bin|hopper|pan|regulator|valve|rack|spring|line)$/i;
+const OF_CHARGE = /^of (?:gas|charge|refrigerant|freon|it)\b/i;
+
+const holdsCharge: Means = (tags, frame) => {
+  const { from, to } = frame.span;
+  const { unit } = amountIn(tags);
+  const behind = wordsBehind(frame, 2);
+  if (unit === 'V' || unit === 'A' || (/^of\b/i.test(behind) && !OF_CHARGE.test(behind)))
+    return null;
+  return HOLDS_ITS_OWN.test(frame.wordsOf({ from: 0, to: from })) && !frame.startsAtPause
+    ? { remarks: [frame.wordsOf({ from: from - 1, to })] }
+    : nameplateByUnit(tags, frame);
 };
 
 /** A plate that says volts means its voltage, one that says ounces its charge. */
@@ -338,10 +354,7 @@ export const FACT_RULES: readonly Rule[] = [
   }),
   rule(
     '(it takes|takes|it holds|holds|plate calls for|nameplate calls for|factory charge is) <amount> [of <refrigerant>]',
-    (tags, frame) => {
-      const { unit } = amountIn(tags);
-      return unit === 'V' || unit === 'A' ? null : nameplateByUnit(tags, frame);
-    },
+    holdsCharge,
     { examples: ['it takes thirty eight ounces'] },
   ),
   rule(

@@ -16,6 +16,12 @@ export const plain =
 export const aboutIn = (tags: Parameters<Means>[0]): AnswerableId | null =>
   answerableId(tags['derived']) ?? answerableId(tags['quantity']);
 
+/** What it was before the work, of the quantity that was named. */
+export const askedBefore: Means = (tags) => {
+  const about = aboutIn(tags);
+  return ask(about === null ? { ask: 'before' } : { ask: 'before', about });
+};
+
 /** What leads up to a question that is asked in passing. */
 export const TELL =
   '(tell me|can you tell me|could you tell me|do you know|remind me|let me know|i (want|need) to know|any idea|you know)';

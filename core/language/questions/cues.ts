@@ -239,7 +239,7 @@ export const CUES: readonly Cue[] = [
     example: 'did brushing it bring the head down',
   },
   {
-    asks: plain('before'),
+    asks: () => ({ ask: 'before' }),
     says: [
       'what|where|how|read|give|tell|show',
       'did (we|i|it) (start|begin)|befores|the beginning|at the start|to start with|starting (point|readings|numbers)|(got|came|were|was) (here|there) first',

@@ -1,5 +1,5 @@
 import { type Means, type Rule, rule } from '../rule.ts';
-import { aboutIn, ask, MY, plain } from './asking.ts';
+import { aboutIn, ask, askedBefore, MY, plain } from './asking.ts';
 
 /** What a quantity came to, by the readings so far. */
 const valueAsked: Means = (tags) => {
@@ -53,12 +53,17 @@ export const RECALLED_QUESTIONS: readonly Rule[] = [
   ),
   rule(
     `what would (i|we|you) (have|say|get|read|put|write) [down] (for|on) ${MY} <asked> (before|earlier|first|at first|the first time|to start|last|when (i|we) (got here|started|came in))`,
-    plain('before'),
+    askedBefore,
     { unheard: true, examples: ['what would i have for amps earlier'] },
   ),
   rule(
+    `what did (i|we|you) (have|say|get|read|put|write) [down] (for|on|as) ${MY} <asked> (before|at first|the first time|to start [with]|when (i|we) (got here|started|came in))`,
+    askedBefore,
+    { unheard: true, examples: ['what did i have for head before'] },
+  ),
+  rule(
     `what (did i (have|get|read)|would i (have|get|read)|did we have|was it|were they|was i at|was everything) before (i|we) (cleaned|washed|brushed|touched|did|changed|replaced|adjusted|charged|started|fixed) [<clause>]`,
-    plain('before'),
+    askedBefore,
     { unheard: true, examples: ['what did i have before i cleaned it'] },
   ),
   rule(

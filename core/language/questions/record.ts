@@ -1,7 +1,7 @@
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { partId, workId } from '../slots.ts';
 import type { Question } from '../utterance.ts';
-import { ask, MY, plain } from './asking.ts';
+import { ask, askedBefore, MY, plain } from './asking.ts';
 
 type HistoryQuestion = Extract<Question, { readonly ask: 'history' }>;
 
@@ -42,12 +42,12 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
   ),
   rule(
     '(what is my before|what (was|were) [(it|that|my|the)] (before|before readings|before numbers|readings before)|(read|give|tell) me [(my|the)] (before|befores|before readings|before numbers)|what did i have before|what was my before|what (was|were) [(my|the)] <quantity> before [(i started|work|that|we started)]|what did ([(my|the)] <quantity>|it|i|we) start (at|out at|with|out with)|what were (my|the) (numbers|readings) before|where did [(my|the)] <quantity> start [(at|out)]|what are my before readings|what was it before|what did [(my|the)] <quantity> (use|used) to be|where (were|was) (we|it) before|what (was|were) [(my|the)] <quantity> when (i|we) (started|got here|arrived|showed up|began|walked in)|what (were|was) (we|it|i) at (before|first|to start)|how was it before)',
-    plain('before'),
+    askedBefore,
     { examples: ['what were my before readings'] },
   ),
   rule(
     `[(and|so)] (what|where|how high) (was|were|did (i|we|you) (say|tell you|have|write down)) (${MY} <asked>|${MY} <asked> (was|were)|(it|this|she|we) [was] [(doing|running|like|reading)]) [at] before (i|we|you) <clause>`,
-    plain('before'),
+    askedBefore,
     { examples: ['what did i say the head was before i washed it'] },
   ),
   rule(
@@ -57,7 +57,7 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
   ),
   rule(
     '[(and|so)] what (was|were) (it|she|that|this|everything|things|they|we|i) [(at|like|doing|running|reading|sitting at)] ((when|before) (i|we) [first] (got here|got in|arrived|came in|walked (in|up)|showed up|hooked up|started|began|pulled up)|on arrival|to (start|begin) with|at the start)',
-    plain('before'),
+    askedBefore,
     { unheard: true, examples: ['what was it when i got here'] },
   ),
   heardRule(
@@ -77,7 +77,7 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
   ),
   rule(
     `what (did|would) (i|we|you) (say|have|read|write down|put down) ${MY} <quantity> (was|were|is|for) [(before|at first|to start|earlier)]`,
-    plain('before'),
+    askedBefore,
     { examples: ['what did i say the amps were before'] },
   ),
   rule(

@@ -83,8 +83,15 @@ const series: Means = (tags, frame) => {
   const isOfOne = found.every((each) => each.quantity === quantity && each.value !== undefined);
   if (quantity === null || isSetting(quantity)) return null;
   if (!frame.endsAtPause || !goesOn || !isOfOne || found.length < said.length) return null;
-  return { readings: found };
+  const [first, second] = found;
+  return isTestAt(frame) && quantity === 'testPressure' && first && second?.value !== undefined
+    ? { readings: [first], unclaimed: [String(second.value)] }
+    : { readings: found };
 };
+
+/** "Nitrogen to one fifty at one forty": by the clock, or by the air, which nobody said; so it is asked about. */
+const isTestAt = (frame: Frame): boolean =>
+  /^(?!.*\b(?:now|then)\b)[^,;.]*\bto [^,;.]*\bat [^,;.]*$/i.test(frame.wordsOf(frame.span));
 
 const nothing: Meaning = {};
 /** What a meter shows on three legs is told beside each other, and none of it settles: not looked through in all its readings. */

@@ -4,6 +4,7 @@ import type { QuantityId } from '../../terms/quantities.ts';
 import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { minutesIn } from '../numbers/durations.ts';
 import { type Amounted, amountIn, isVacuumUnit, unitFor } from '../numbers/measure.ts';
+import { pumpedAndHeld } from './pumped-down.ts';
 import { fixed, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { liesAbove } from '../numbers/plausible.ts';
@@ -101,13 +102,6 @@ const withGas: Means = (tags, frame) => {
 const afterIn = (tags: Tags): { readonly afterMinutes?: number } => {
   const afterMinutes = minutesIn(tagsIn(tags['after']));
   return afterMinutes === null ? {} : { afterMinutes };
-};
-
-/** "Pumped down and held at two pounds": what the low side stands at with the valve shut. */
-const pumpedAndHeld: Means = (tags, frame) => {
-  const suction = fixed('suctionPressure')(tags, frame);
-  const words = frame.wordsOf(frame.span);
-  return suction && { ...suction, work: [{ did: 'pumpDown', part: null, words }] };
 };
 
 /** Ours: what is put on a system by a regulator is more; less is asked about. */

@@ -284,7 +284,7 @@ export const READING_RULES: readonly Rule[] = [
     { unheard: true, examples: ['it is still sitting at one ninety on the high side'] },
   ),
   rule(
-    `[(it was|i had|there was|it had)] <amount> (on|at|of) <the> <quantity> ${ARRIVAL}`,
+    `[(it was|i had|there was|it had)] <amount> (on|at|of|~~in) <the> <quantity> ${ARRIVAL}`,
     notElectrical(asReading({ when: 'arrival' })),
     { examples: ['it was eighteen pounds on the suction when i hooked up'] },
   ),

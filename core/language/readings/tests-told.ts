@@ -2,6 +2,7 @@ import { startsClause } from '../words/clause-start.ts';
 import { minutesIn } from '../numbers/durations.ts';
 import { atClock } from '../talk/errands.ts';
 import { amountIn, isVacuumUnit, unitFor } from '../numbers/measure.ts';
+import { asPumpedDown, MOST_PUMPED_DOWN } from './pumped-down.ts';
 import { fixed, leftToAsk, reading } from './reading-means.ts';
 import type { Frame, Meaning, Means, Rule } from '../rule.ts';
 import { rule } from '../rule.ts';
@@ -169,10 +170,9 @@ const downAndBack: Means = (tags, frame) => {
   if (down === null || back === null || isMicronUnit(down) || isMicronUnit(back)) return null;
   const readings = [...one('suctionPressure', down, frame), ...one('suctionPressure', back, frame)];
   const { value } = amountIn(down);
-  return value !== null && value < MOST_PUMPED_DOWN ? told(readings, 2) : null;
+  if (value === null || value >= MOST_PUMPED_DOWN) return null;
+  return asPumpedDown(told(readings, 2), frame);
 };
-/** Ours: a pump-down ends below; what was pulled to more was a vacuum. */
-const MOST_PUMPED_DOWN = 50;
 const isMicronUnit = (tags: Tags): boolean => isVacuumUnit(amountIn(tags).unit);
 
 /** "Pump down's good, cuts off at five": the control that ends it opens there. */

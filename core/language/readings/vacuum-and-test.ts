@@ -2,6 +2,7 @@ import type { QuantityId } from '../../terms/quantities.ts';
 import { opensSentence } from '../words/clause-start.ts';
 import { minutesIn } from '../numbers/durations.ts';
 import { amountIn, isVacuumUnit, unitFor } from '../numbers/measure.ts';
+import { pumpedDownTo } from './pumped-down.ts';
 import { fixed } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, tagsIn } from '../slots.ts';
@@ -52,12 +53,16 @@ const testAfter: Means = (tags, frame) => {
   return fixed('testPressure', { afterMinutes: minutes })(tags, frame);
 };
 
+/** Ours: no air around a bottle of nitrogen is hotter, so "one seventy five seventy one degrees" parts in one way only. */
+const HOTTEST_AIR = 140;
+
 const gasTest: Means = (tags, frame) => {
   const gas = tagsIn(tags['gas']);
   const amount = gas === null ? null : amountIn(gas);
   if (amount?.value == null) return null;
+  const isNoAir = amount.unit === null && amount.value >= HOTTEST_AIR;
   const unit = unitFor(amount.unit ?? 'degrees', 'temperature', frame.context.units);
-  if (unit === null) return null;
+  if (unit === null || isNoAir) return null;
   return fixed('testPressure', { gasTemp: { value: amount.value, unit } })(tags, frame);
 };
 
@@ -72,8 +77,6 @@ const heldLast: Means = (tags, frame) => {
 const ofLastTest: Means = (tags, frame) =>
   frame.context.lastQuantity === 'testPressure' ? gasTest(tags, frame) : null;
 
-/** Ours: no air around a bottle of nitrogen is hotter, so "one seventy five seventy one degrees" parts in one way only. */
-const HOTTEST_AIR = 140;
 const MOST_PRESSURE = 1000;
 const gasTestBeside: Means = (tags, frame) => {
   const { value } = amountIn(tagsIn(tags['gas']) ?? {});
@@ -160,8 +163,8 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
     { examples: ['pressure tested to one fifty for half an hour'] },
   ),
   rule(
-    '(pumped|pumps) [(it|her|the system|the unit|this)] down to <amount>',
-    (tags, frame) => vacuumByUnit(tags, frame) ?? fixed('suctionPressure')(tags, frame),
+    '[~~(the (system|unit)|system|unit)] (pumped|pumps) [(it|her|the system|the unit|this|~~it all|~~everything|~~the (charge|gas|low side))] down to <amount>',
+    pumpedDownTo,
     { examples: ['pumped it down to two pounds'] },
   ),
   rule(
@@ -276,7 +279,7 @@ export const VACUUM_AND_TEST_RULES: readonly Rule[] = [
   ),
   rule(
     '((pressurized|pressured|pumped) [(it|the system)] [up] to|pressurized at|pressure test at|pressure test to|pressure testing at) <amount> [[of nitrogen] at <amount:gas>]',
-    (tags, frame) => gasTest(tags, frame) ?? fixed('testPressure')(tags, frame),
+    (tags, frame) => (tags['gas'] === undefined ? fixed('testPressure') : gasTest)(tags, frame),
     {
       examples: ['pressurized to one fifty'],
     },
