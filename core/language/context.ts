@@ -32,6 +32,8 @@ export interface Context {
   readonly onlyFan: PartId | null;
   /** A job is being told step by step: "next" is its next step. */
   readonly stepping: boolean;
+  /** It was told just now what to check or read: "done" is said of that. */
+  readonly awaitsDoing: boolean;
   /** A value of which the unit was asked: a unit alone answers. */
   readonly unitless: { readonly quantity: QuantityId; readonly value: number } | null;
   /** A number of which it was asked just now what it is of: a name alone answers. */
@@ -63,6 +65,7 @@ export const EMPTY_CONTEXT: Context = {
   lastPart: null,
   onlyFan: null,
   stepping: false,
+  awaitsDoing: false,
   unitless: null,
   openNumber: null,
   asksYes: false,

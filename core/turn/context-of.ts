@@ -1,5 +1,6 @@
 import type { Context, Expectation } from '../language/context.ts';
 import { type KnownNames, NO_NAMES } from '../language/names/known-names.ts';
+import type { Question } from '../language/utterance.ts';
 import type { PartId } from '../terms/names.ts';
 import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../terms/quantities.ts';
 import type { VisitEvent } from '../visit/events.ts';
@@ -24,6 +25,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     lastPart: state.lastPart,
     onlyFan: onlyFan(state),
     stepping: state.steps !== null,
+    awaitsDoing: awaitsDoing(state),
     unitless: unitless(state),
     openNumber: openNumber(state),
     asksYes: asksYes(state) || putBackAskedNow(state).length > 0,
@@ -46,6 +48,21 @@ function askedAbout({ history }: VisitState): QuantityId | null {
   const { about } = question;
   return isQuantity(about) && !isSetting(about) ? about : null;
 }
+
+/** Only by the last reply: what was asked before is long done, or left. */
+function awaitsDoing({ history }: VisitState): boolean {
+  const last = history.at(-1);
+  if (last?.type === 'readingWanted') return true;
+  return last?.type === 'questionAsked' && TELLS_TO_DO.has(last.question.ask);
+}
+
+const TELLS_TO_DO: ReadonlySet<Question['ask']> = new Set<Question['ask']>([
+  'causes',
+  'nextCheck',
+  'safety',
+  'steps',
+  'step',
+]);
 
 /** The newest of what a test is read by, unless the system was charged, run or read as it runs since. */
 function holdingOf({ readings }: VisitState): Context['holding'] {
