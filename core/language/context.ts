@@ -34,6 +34,10 @@ export interface Context {
   readonly stepping: boolean;
   /** It was told just now what to check or read: "done" is said of that. */
   readonly awaitsDoing: boolean;
+  /** Nothing was read or done yet, and it is not known where: the name of a business alone is that. */
+  readonly wantsSite: boolean;
+  /** Nothing was read, found or done yet, and no complaint told: what is wrong is why they called. */
+  readonly wantsComplaint: boolean;
   /** A value of which the unit was asked: a unit alone answers. */
   readonly unitless: { readonly quantity: QuantityId; readonly value: number } | null;
   /** A number of which it was asked just now what it is of: a name alone answers. */
@@ -66,6 +70,8 @@ export const EMPTY_CONTEXT: Context = {
   onlyFan: null,
   stepping: false,
   awaitsDoing: false,
+  wantsSite: false,
+  wantsComplaint: false,
   unitless: null,
   openNumber: null,
   asksYes: false,

@@ -1,5 +1,6 @@
 import type { Context } from './context.ts';
 import { keepFreezer } from './settle/bare-walk-in.ts';
+import { tellWhere } from './settle/bare-site.ts';
 import { settleCorrections } from './settle/corrections.ts';
 import { doubtful } from './settle/doubts.ts';
 import { doneToNothing, settleIts } from './settle/its.ts';
@@ -13,6 +14,7 @@ import { isWhollyRead, type Item, type Parse, parse } from './parse/parse.ts';
 import { secondHand } from './settle/second-hand.ts';
 import type { Sentence } from './parse/sentence.ts';
 import { takenBackFirst } from './settle/taken-back.ts';
+import { tellWhyCalled } from './settle/why-called.ts';
 import { both, join, nothingSaid, type Told } from './settle/told.ts';
 import type { Fact, Utterance } from './utterance.ts';
 
@@ -33,6 +35,8 @@ export function understand(text: string, context: Context): Utterance {
   if (all.remarks.length > 0) advise(all);
   if (all.facts.length > 0) keepFreezer(all, context);
   if (all.readings.length > 0) putInDoubt(all, context);
+  tellWhere(all, context);
+  tellWhyCalled(all, context);
   return all;
 }
 

@@ -26,6 +26,8 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     onlyFan: onlyFan(state),
     stepping: state.steps !== null,
     awaitsDoing: awaitsDoing(state),
+    wantsSite: state.unit.site === null && isUntouched(state),
+    wantsComplaint: wantsComplaint(state),
     unitless: unitless(state),
     openNumber: openNumber(state),
     asksYes: asksYes(state) || putBackAskedNow(state).length > 0,
@@ -63,6 +65,16 @@ const TELLS_TO_DO: ReadonlySet<Question['ask']> = new Set<Question['ask']>([
   'steps',
   'step',
 ]);
+
+/** Nothing was measured of the unit or done to it yet. */
+const isUntouched = ({ readings, work }: VisitState): boolean =>
+  work.length === 0 && readings.every(({ reading }) => isSetting(reading.quantity));
+
+const wantsComplaint = (state: VisitState): boolean =>
+  isUntouched(state) &&
+  state.findings.length === 0 &&
+  state.memos.every(({ remark }) => remark === true) &&
+  state.doubts.every(({ doubt }) => doubt.why !== 'hearsay');
 
 /** The newest of what a test is read by, unless the system was charged, run or read as it runs since. */
 function holdingOf({ readings }: VisitState): Context['holding'] {

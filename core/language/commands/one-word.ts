@@ -51,10 +51,10 @@ export const ONE_WORD_COMMANDS: readonly Rule[] = [
       only: marksReadings,
     }),
   ),
-  rule('(done|finished|job done|all finished|end of (visit|job|call))', plain('finish'), {
+  rule('(done|finished|end of (visit|job|call))', plain('finish'), {
     unheard: true,
     alone: true,
     only: endsVisit,
-    examples: ['done', 'job done'],
+    examples: ['done'],
   }),
 ];
