@@ -38,6 +38,10 @@ export interface Context {
   readonly wantsSite: boolean;
   /** Nothing was read, found or done yet, and no complaint told: what is wrong is why they called. */
   readonly wantsComplaint: boolean;
+  /** What the plate of a unit says that is built for three phases. */
+  readonly threePhaseVolts: number | null;
+  /** Three numbers of which it was asked just now whether they are volts between the legs. */
+  readonly openLegs: readonly number[] | null;
   /** A value of which the unit was asked: a unit alone answers. */
   readonly unitless: { readonly quantity: QuantityId; readonly value: number } | null;
   /** A number of which it was asked just now what it is of: a name alone answers. */
@@ -70,6 +74,8 @@ export const EMPTY_CONTEXT: Context = {
   onlyFan: null,
   stepping: false,
   awaitsDoing: false,
+  threePhaseVolts: null,
+  openLegs: null,
   wantsSite: false,
   wantsComplaint: false,
   unitless: null,

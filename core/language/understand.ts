@@ -9,6 +9,7 @@ import { askedByCues } from './questions/by-cue.ts';
 import { toldOnly, toUsOnly } from './settle/asked-of-us.ts';
 import { oursOnly } from './settle/done-by-us.ts';
 import { withUnreadNames } from './settle/names-unread.ts';
+import { tellLegs } from './settle/legs-answered.ts';
 import { keptWords } from './settle/kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse/parse.ts';
 import { secondHand } from './settle/second-hand.ts';
@@ -34,6 +35,7 @@ export function understand(text: string, context: Context): Utterance {
   }
   if (all.remarks.length > 0) advise(all);
   if (all.facts.length > 0) keepFreezer(all, context);
+  tellLegs(all, context);
   if (all.readings.length > 0) putInDoubt(all, context);
   tellWhere(all, context);
   tellWhyCalled(all, context);

@@ -3,6 +3,7 @@ import { type KnownNames, NO_NAMES } from '../language/names/known-names.ts';
 import type { Question } from '../language/utterance.ts';
 import type { PartId } from '../terms/names.ts';
 import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../terms/quantities.ts';
+import { mayBeLegVolts } from '../terms/three-phase.ts';
 import type { VisitEvent } from '../visit/events.ts';
 import { putBackAskedNow } from '../visit/power-back.ts';
 import type { VisitState } from '../visit/state.ts';
@@ -26,6 +27,8 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     onlyFan: onlyFan(state),
     stepping: state.steps !== null,
     awaitsDoing: awaitsDoing(state),
+    threePhaseVolts: threePhaseVolts(state),
+    openLegs: openLegs(state),
     wantsSite: state.unit.site === null && isUntouched(state),
     wantsComplaint: wantsComplaint(state),
     unitless: unitless(state),
@@ -49,6 +52,29 @@ function askedAbout({ history }: VisitState): QuantityId | null {
   if (!isOfValue || question.about === null) return null;
   const { about } = question;
   return isQuantity(about) && !isSetting(about) ? about : null;
+}
+
+/** By the plate of a unit known to have three phases, else by what was read between its legs. */
+function threePhaseVolts({ unit, history, readings }: VisitState): number | null {
+  const { voltage } = unit.nameplate;
+  const isSaid = history.some(
+    (event) => event.type === 'factStated' && THREE_PHASE.test(event.fact.words),
+  );
+  const read = readings.findLast(({ reading: { place } }) => place === 'lineTwoThree')?.reading;
+  if (voltage !== undefined) return isSaid || read !== undefined ? voltage.value : null;
+  return read?.value ?? null;
+}
+const THREE_PHASE = /\b(?:three|3) ?-?(?:phase|ph)\b/i;
+
+/** Only of the last thing said. */
+function openLegs(state: VisitState): Context['openLegs'] {
+  const open = openQuestion(state);
+  if (open?.kind !== 'leftOver' || !asksYes(state)) return null;
+  const { words } = open.of;
+  const values = state.leftOver
+    .filter((each) => each.words === words)
+    .map(({ digits }) => Number(digits));
+  return mayBeLegVolts(values) ? values : null;
 }
 
 /** Only by the last reply: what was asked before is long done, or left. */

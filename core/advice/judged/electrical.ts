@@ -26,6 +26,7 @@ import {
 } from '../../calculations/electrical-defaults.ts';
 import { motorVoltage, motorVoltageFormula } from '../../calculations/supply-voltage.ts';
 import type { PlaceId } from '../../terms/names.ts';
+import { LEG_PAIRS } from '../../terms/three-phase.ts';
 import type { Amount } from '../../units/amount.ts';
 import {
   toCapacitance,
@@ -46,6 +47,7 @@ import { andThen, both, calculated, worked, type Found } from '../found.ts';
 import type { Input } from '../verdict.ts';
 import type { HeaterFinding, JudgedOf } from './judged-verdict.ts';
 import { amountAt, brandedAs, needAt, needPlate, plateOf, readingAt } from './read-at.ts';
+import { sinceRepair } from './since-repair.ts';
 
 const CAN: readonly (PlaceId | null)[] = ['runCapacitor', null];
 
@@ -179,7 +181,8 @@ export function supplyVoltage(state: VisitState): Found<JudgedOf<'supplyVoltage'
   );
 }
 
-export function imbalance(state: VisitState): Found<JudgedOf<'voltageImbalance'>> {
+export function imbalance(all: VisitState): Found<JudgedOf<'voltageImbalance'>> {
+  const state = sinceRepair(all, 'voltage', LEG_PAIRS);
   const legs = both(
     voltsAt(state, ['lineOneTwo']),
     both(voltsAt(state, ['lineTwoThree']), voltsAt(state, ['lineOneThree'])),
@@ -207,7 +210,8 @@ export function imbalance(state: VisitState): Found<JudgedOf<'voltageImbalance'>
 }
 
 /** Of the three line currents while it runs. */
-export function currentBalance(state: VisitState): Found<JudgedOf<'currentImbalance'>> {
+export function currentBalance(all: VisitState): Found<JudgedOf<'currentImbalance'>> {
+  const state = sinceRepair(all, 'current', ['lineOne', 'lineTwo', 'lineThree']);
   const lines = both(
     ampsAt(state, ['lineOne']),
     both(ampsAt(state, ['lineTwo']), ampsAt(state, ['lineThree'])),
