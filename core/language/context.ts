@@ -42,6 +42,10 @@ export interface Context {
   readonly threePhaseVolts: number | null;
   /** Three numbers of which it was asked just now whether they are volts between the legs. */
   readonly openLegs: readonly number[] | null;
+  /** What the plate says that the compressor draws. */
+  readonly ratedLoadAmps: number | null;
+  /** Refrigerant was weighed in pounds and ounces: "thirty six twelve" is so, too. */
+  readonly weighsInOunces: boolean;
   /** A value of which the unit was asked: a unit alone answers. */
   readonly unitless: { readonly quantity: QuantityId; readonly value: number } | null;
   /** A number of which it was asked just now what it is of: a name alone answers. */
@@ -76,6 +80,8 @@ export const EMPTY_CONTEXT: Context = {
   awaitsDoing: false,
   threePhaseVolts: null,
   openLegs: null,
+  ratedLoadAmps: null,
+  weighsInOunces: false,
   wantsSite: false,
   wantsComplaint: false,
   unitless: null,

@@ -2,6 +2,7 @@ import type { Context } from './context.ts';
 import { keepFreezer } from './settle/bare-walk-in.ts';
 import { tellWhere } from './settle/bare-site.ts';
 import { settleCorrections } from './settle/corrections.ts';
+import { tellClipped } from './settle/clipped-values.ts';
 import { doubtful } from './settle/doubts.ts';
 import { doneToNothing, settleIts } from './settle/its.ts';
 import { adviceIn } from './recommendations/as-said.ts';
@@ -37,6 +38,7 @@ export function understand(text: string, context: Context): Utterance {
   if (all.facts.length > 0) keepFreezer(all, context);
   tellLegs(all, context);
   if (all.readings.length > 0) putInDoubt(all, context);
+  if (all.doubts.length + all.unclaimed.length > 0) tellClipped(all, context);
   tellWhere(all, context);
   tellWhyCalled(all, context);
   return all;

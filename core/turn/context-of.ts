@@ -27,6 +27,8 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     onlyFan: onlyFan(state),
     stepping: state.steps !== null,
     awaitsDoing: awaitsDoing(state),
+    ratedLoadAmps: state.unit.nameplate.ratedLoadAmps?.value ?? null,
+    weighsInOunces: weighsInOunces(state),
     threePhaseVolts: threePhaseVolts(state),
     openLegs: openLegs(state),
     wantsSite: state.unit.site === null && isUntouched(state),
@@ -53,6 +55,18 @@ function askedAbout({ history }: VisitState): QuantityId | null {
   const { about } = question;
   return isQuantity(about) && !isSetting(about) ? about : null;
 }
+
+/** More than a pound, told by the ounce. */
+const weighsInOunces = ({ readings }: VisitState): boolean =>
+  readings.some(
+    ({ reading: { quantity, unit, value = 0 } }) =>
+      WEIGHED.has(quantity) && unit === 'oz' && value > 16,
+  );
+const WEIGHED: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  'cylinderWeight',
+  'refrigerantAdded',
+  'refrigerantRecovered',
+]);
 
 /** By the plate of a unit known to have three phases, else by what was read between its legs. */
 function threePhaseVolts({ unit, history, readings }: VisitState): number | null {
