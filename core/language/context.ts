@@ -32,6 +32,20 @@ export interface Context {
   readonly onlyFan: PartId | null;
   /** A job is being told step by step: "next" is its next step. */
   readonly stepping: boolean;
+  /** It was told just now what to check or read: "done" is said of that. */
+  readonly awaitsDoing: boolean;
+  /** Nothing was read or done yet, and it is not known where: the name of a business alone is that. */
+  readonly wantsSite: boolean;
+  /** Nothing was read, found or done yet, and no complaint told: what is wrong is why they called. */
+  readonly wantsComplaint: boolean;
+  /** What the plate of a unit says that is built for three phases. */
+  readonly threePhaseVolts: number | null;
+  /** Three numbers of which it was asked just now whether they are volts between the legs. */
+  readonly openLegs: readonly number[] | null;
+  /** What the plate says that the compressor draws. */
+  readonly ratedLoadAmps: number | null;
+  /** Refrigerant was weighed in pounds and ounces: "thirty six twelve" is so, too. */
+  readonly weighsInOunces: boolean;
   /** A value of which the unit was asked: a unit alone answers. */
   readonly unitless: { readonly quantity: QuantityId; readonly value: number } | null;
   /** A number of which it was asked just now what it is of: a name alone answers. */
@@ -63,6 +77,13 @@ export const EMPTY_CONTEXT: Context = {
   lastPart: null,
   onlyFan: null,
   stepping: false,
+  awaitsDoing: false,
+  threePhaseVolts: null,
+  openLegs: null,
+  ratedLoadAmps: null,
+  weighsInOunces: false,
+  wantsSite: false,
+  wantsComplaint: false,
   unitless: null,
   openNumber: null,
   asksYes: false,

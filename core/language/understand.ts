@@ -1,6 +1,8 @@
 import type { Context } from './context.ts';
 import { keepFreezer } from './settle/bare-walk-in.ts';
+import { tellWhere } from './settle/bare-site.ts';
 import { settleCorrections } from './settle/corrections.ts';
+import { tellClipped } from './settle/clipped-values.ts';
 import { doubtful } from './settle/doubts.ts';
 import { doneToNothing, settleIts } from './settle/its.ts';
 import { adviceIn } from './recommendations/as-said.ts';
@@ -8,11 +10,13 @@ import { askedByCues } from './questions/by-cue.ts';
 import { toldOnly, toUsOnly } from './settle/asked-of-us.ts';
 import { oursOnly } from './settle/done-by-us.ts';
 import { withUnreadNames } from './settle/names-unread.ts';
+import { tellLegs } from './settle/legs-answered.ts';
 import { keptWords } from './settle/kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse/parse.ts';
 import { secondHand } from './settle/second-hand.ts';
 import type { Sentence } from './parse/sentence.ts';
 import { takenBackFirst } from './settle/taken-back.ts';
+import { tellWhyCalled } from './settle/why-called.ts';
 import { both, join, nothingSaid, type Told } from './settle/told.ts';
 import type { Fact, Utterance } from './utterance.ts';
 
@@ -32,7 +36,11 @@ export function understand(text: string, context: Context): Utterance {
   }
   if (all.remarks.length > 0) advise(all);
   if (all.facts.length > 0) keepFreezer(all, context);
+  tellLegs(all, context);
   if (all.readings.length > 0) putInDoubt(all, context);
+  if (all.doubts.length + all.unclaimed.length > 0) tellClipped(all, context);
+  tellWhere(all, context);
+  tellWhyCalled(all, context);
   return all;
 }
 

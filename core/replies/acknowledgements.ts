@@ -26,7 +26,7 @@ import {
 } from './left-open-sentences.ts';
 import { heardSaid, readingSaid, valueSaid } from './readings.ts';
 import { recommendationSaid } from './recommendation-sentences.ts';
-import { line, plain, type Said, sentences } from './said.ts';
+import { join, line, plain, type Said, sentences } from './said.ts';
 import { hoursSaid } from './time-here-sentence.ts';
 import {
   minutesSaid,
@@ -67,6 +67,7 @@ const WORDED: Worded = {
   memo: () => plain('Kept for the note.'),
   doubt: ({ doubt }, units) => doubtSaid(doubt, units),
   leftOver: ({ digits }) => line`${heardDigits(digits)}? Say what that is of.`,
+  legsLeftOver: ({ digits }) => line`${join(digits.map(heardDigits), ', ')}: volts, line to line?`,
   takenBack: ({ what }, units) => line`Taken back: ${takenBackSaid(what, units)}.`,
   nothingToTakeBack: () => plain('There is nothing to take back.'),
   nothingToAmend: () => plain('There is no reading to change. Say the reading with its name.'),
@@ -79,7 +80,8 @@ const WORDED: Worded = {
     doubt.why === 'expected'
       ? line`Left out: ${heardSaid(doubt, units)}.`
       : line`Left out: ${heardSaid(doubt, units)}. Say it again.`,
-  leftOverDropped: ({ digits }) => line`Left out: ${heardDigits(digits)}.`,
+  leftOverDropped: ({ digits }) =>
+    line`Left out: ${join(digits.split(', ').map(heardDigits), ', ')}.`,
   marked: ({ mark, readings }) =>
     readings === 0
       ? plain(`Marked as ${mark}, with nothing read yet. ${FIRST_READINGS}`)

@@ -1,3 +1,4 @@
+import type { UnitFrom } from '../language/utterance.ts';
 import type { Amount } from '../units/amount.ts';
 import { formatAmount, formatNumber, sayAmount } from '../units/format-amount.ts';
 import { SHOWN_UNITS } from '../units/shown-unit.ts';
@@ -47,11 +48,14 @@ interface Worded {
   readonly value?: number;
   readonly unit: UnitId | null;
   readonly words: string;
+  readonly unitFrom?: UnitFrom;
 }
 
 /** "Seven pounds eight ounces" is kept as 120 ounces, and said back and written down as it was said. */
-export function poundsAndOunces({ value, unit, words }: Worded): Said | null {
-  const isCompound = unit === 'oz' && value !== undefined && /pound|\blbs?\b/i.test(words);
+export function poundsAndOunces({ value, unit, words, unitFrom }: Worded): Said | null {
+  if (unit !== 'oz' || value === undefined) return null;
+  // "Thirty six twelve" has no unit of its own.
+  const isCompound = unitFrom === 'implied' || /pound|\blbs?\b/i.test(words);
   return isCompound ? inPounds(value) : null;
 }
 

@@ -121,6 +121,7 @@ function isAsking(kept: Acknowledgement): boolean {
     kept.kind === 'heardAgain' ||
     kept.kind === 'whichOne' ||
     kept.kind === 'leftOver' ||
+    kept.kind === 'legsLeftOver' ||
     kept.kind === 'putBackAsked' ||
     (kept.kind === 'finding' && kept.finding.unresolved === true)
   );

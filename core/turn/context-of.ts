@@ -1,7 +1,9 @@
 import type { Context, Expectation } from '../language/context.ts';
 import { type KnownNames, NO_NAMES } from '../language/names/known-names.ts';
+import type { Question } from '../language/utterance.ts';
 import type { PartId } from '../terms/names.ts';
 import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../terms/quantities.ts';
+import { mayBeLegVolts } from '../terms/three-phase.ts';
 import type { VisitEvent } from '../visit/events.ts';
 import { putBackAskedNow } from '../visit/power-back.ts';
 import type { VisitState } from '../visit/state.ts';
@@ -24,6 +26,13 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     lastPart: state.lastPart,
     onlyFan: onlyFan(state),
     stepping: state.steps !== null,
+    awaitsDoing: awaitsDoing(state),
+    ratedLoadAmps: state.unit.nameplate.ratedLoadAmps?.value ?? null,
+    weighsInOunces: weighsInOunces(state),
+    threePhaseVolts: threePhaseVolts(state),
+    openLegs: openLegs(state),
+    wantsSite: state.unit.site === null && isUntouched(state),
+    wantsComplaint: wantsComplaint(state),
     unitless: unitless(state),
     openNumber: openNumber(state),
     asksYes: asksYes(state) || putBackAskedNow(state).length > 0,
@@ -46,6 +55,66 @@ function askedAbout({ history }: VisitState): QuantityId | null {
   const { about } = question;
   return isQuantity(about) && !isSetting(about) ? about : null;
 }
+
+/** More than a pound, told by the ounce. */
+const weighsInOunces = ({ readings }: VisitState): boolean =>
+  readings.some(
+    ({ reading: { quantity, unit, value = 0 } }) =>
+      WEIGHED.has(quantity) && unit === 'oz' && value > 16,
+  );
+const WEIGHED: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  'cylinderWeight',
+  'refrigerantAdded',
+  'refrigerantRecovered',
+]);
+
+/** By the plate of a unit known to have three phases, else by what was read between its legs. */
+function threePhaseVolts({ unit, history, readings }: VisitState): number | null {
+  const { voltage } = unit.nameplate;
+  const isSaid = history.some(
+    (event) => event.type === 'factStated' && THREE_PHASE.test(event.fact.words),
+  );
+  const read = readings.findLast(({ reading: { place } }) => place === 'lineTwoThree')?.reading;
+  if (voltage !== undefined) return isSaid || read !== undefined ? voltage.value : null;
+  return read?.value ?? null;
+}
+const THREE_PHASE = /\b(?:three|3) ?-?(?:phase|ph)\b/i;
+
+/** Only of the last thing said. */
+function openLegs(state: VisitState): Context['openLegs'] {
+  const open = openQuestion(state);
+  if (open?.kind !== 'leftOver' || !asksYes(state)) return null;
+  const { words } = open.of;
+  const values = state.leftOver
+    .filter((each) => each.words === words)
+    .map(({ digits }) => Number(digits));
+  return mayBeLegVolts(values) ? values : null;
+}
+
+/** Only by the last reply: what was asked before is long done, or left. */
+function awaitsDoing({ history }: VisitState): boolean {
+  const last = history.at(-1);
+  if (last?.type === 'readingWanted') return true;
+  return last?.type === 'questionAsked' && TELLS_TO_DO.has(last.question.ask);
+}
+
+const TELLS_TO_DO: ReadonlySet<Question['ask']> = new Set<Question['ask']>([
+  'causes',
+  'nextCheck',
+  'safety',
+  'steps',
+  'step',
+]);
+
+/** Nothing was measured of the unit or done to it yet. */
+const isUntouched = ({ readings, work }: VisitState): boolean =>
+  work.length === 0 && readings.every(({ reading }) => isSetting(reading.quantity));
+
+const wantsComplaint = (state: VisitState): boolean =>
+  isUntouched(state) &&
+  state.findings.length === 0 &&
+  state.memos.every(({ remark }) => remark === true) &&
+  state.doubts.every(({ doubt }) => doubt.why !== 'hearsay');
 
 /** The newest of what a test is read by, unless the system was charged, run or read as it runs since. */
 function holdingOf({ readings }: VisitState): Context['holding'] {

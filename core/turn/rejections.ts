@@ -14,7 +14,7 @@ function rejectedIn(acknowledgements: readonly Acknowledgement[]): readonly Reje
       case 'doubtDropped':
         return [...valuesOf(said.doubt), ...valuesOf({ ...said.doubt, value: said.doubt.or })];
       case 'leftOverDropped':
-        return [{ quantity: null, value: Number(said.digits) }];
+        return said.digits.split(', ').map((each) => ({ quantity: null, value: Number(each) }));
       default:
         return [];
     }
@@ -45,6 +45,7 @@ export function rejectedAfter(
 const ASKS: ReadonlySet<Acknowledgement['kind']> = new Set<Acknowledgement['kind']>([
   'doubt',
   'leftOver',
+  'legsLeftOver',
   'putBackAsked',
 ]);
 

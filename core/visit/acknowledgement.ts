@@ -26,6 +26,8 @@ export type Acknowledgement =
   | { readonly kind: 'memo'; readonly memo: string }
   | { readonly kind: 'doubt'; readonly doubt: Doubt }
   | { readonly kind: 'leftOver'; readonly digits: string }
+  /** Three numbers told together that may be volts between the legs: one question, not three. */
+  | { readonly kind: 'legsLeftOver'; readonly digits: readonly string[] }
   | { readonly kind: 'takenBack'; readonly what: TakenBack }
   | { readonly kind: 'nothingToTakeBack' }
   | { readonly kind: 'nothingToAmend' }

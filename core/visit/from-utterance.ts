@@ -32,6 +32,7 @@ import { takeBack } from './take-back.ts';
 import { factKept, timesTold } from './time-told.ts';
 import { keepTimer, runningTimers, stopTimers } from './timers.ts';
 import { wholeRemarks } from './whole-remarks.ts';
+import { mayBeLegVolts } from '../terms/three-phase.ts';
 import { isCompared, openQuestion, sheetRows } from './views.ts';
 
 /** What one sentence adds to the visit, and what of it is to be said back. */
@@ -66,7 +67,7 @@ export function fromUtterance(
       always({ type: 'memoTaken', v: 1, memo, remark: true }, { kind: 'memo', memo }),
     ),
     ...utterance.doubts.map(keepDoubt),
-    ...utterance.unclaimed.map((digits) => keepLeftOver(digits, utterance.text)),
+    ...keepLeftOvers(utterance),
     timersEnding(utterance.commands, before),
     ...utterance.commands.filter((command) => !isOfBefore(command)).map(answering(before)),
     ...(putBackAskedNow(before).length > 0 ? [countDown(before)] : []),
@@ -194,8 +195,15 @@ const keepFact =
     acknowledgement: factKept(fact, timesTold(state)),
   });
 
-function keepLeftOver(digits: string, words: string): Keeper {
-  return always({ type: 'numberLeftOver', v: 1, digits, words }, { kind: 'leftOver', digits });
+/** Each is asked about; three that may be volts between the legs of a supply are one question. */
+function keepLeftOvers({ unclaimed, text }: Utterance): readonly Keeper[] {
+  const areLegs = mayBeLegVolts(unclaimed.map(Number));
+  return unclaimed.map((digits, at) => {
+    const each: Acknowledgement = { kind: 'leftOver', digits };
+    const together: Acknowledgement | null =
+      at === 0 ? { kind: 'legsLeftOver', digits: unclaimed } : null;
+    return always({ type: 'numberLeftOver', v: 1, digits, words: text }, areLegs ? together : each);
+  });
 }
 
 function obey(command: Command, state: VisitState): Keeping {
@@ -315,7 +323,7 @@ function mark(which: 'before' | 'after', state: VisitState): Keeping {
 function settle(kept: boolean, state: VisitState): Keeping {
   const open = openQuestion(state);
   if (!open) return { bodies: [], acknowledgement: { kind: 'nothingToConfirm' } };
-  if (open.kind === 'leftOver') return settleLeftOver(kept, open.of);
+  if (open.kind === 'leftOver') return settleLeftOver(kept, open.of, state);
   const { id, doubt } = open.of;
   const { why, or, ...reading } = doubt;
   return {
@@ -325,11 +333,21 @@ function settle(kept: boolean, state: VisitState): Keeping {
 }
 
 /** A left-over number cannot be kept by "yes" alone: it is still not known what it is of. */
-function settleLeftOver(kept: boolean, leftOver: VisitState['leftOver'][number]): Keeping {
-  const { id, digits } = leftOver;
+function settleLeftOver(
+  kept: boolean,
+  leftOver: VisitState['leftOver'][number],
+  state: VisitState,
+): Keeping {
+  const { digits, words } = leftOver;
   if (kept) return { bodies: [], acknowledgement: { kind: 'leftOver', digits } };
+  const told = state.leftOver.filter((each) => each.words === words);
+  const areLegs = mayBeLegVolts(told.map((each) => Number(each.digits)));
+  const dropped = areLegs ? told : [leftOver];
   return {
-    bodies: [{ type: 'leftOverDropped', v: 1, target: id }],
-    acknowledgement: { kind: 'leftOverDropped', digits },
+    bodies: dropped.map(({ id }) => ({ type: 'leftOverDropped', v: 1, target: id })),
+    acknowledgement: {
+      kind: 'leftOverDropped',
+      digits: dropped.map((each) => each.digits).join(', '),
+    },
   };
 }

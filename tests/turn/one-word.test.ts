@@ -35,6 +35,22 @@ describe('one word, with nothing asked', () => {
     ]);
   });
 
+  it('marks what was read as before, and as after', () => {
+    const before = [UNIT, READ, 'before'];
+    expect(reply(...before)).toMatch(/^Marked as before: 4 readings\./);
+    expect(reply(...before, 'brushed the condenser', 'head ninety', 'after')).toMatch(
+      /^Marked as after: 1 reading\./,
+    );
+  });
+
+  it('ends the visit, and not while it was asked, told to do or waits for something', () => {
+    expect(reply(UNIT, READ, 'done')).toMatch(/^Finished\./);
+    expect(reply(UNIT, 'superheat', 'done')).not.toContain('Finished');
+    expect(reply(UNIT, READ, 'what should i check next', 'done')).not.toContain('Finished');
+    expect(reply(UNIT, READ, 'ten minutes on the vacuum', 'done')).not.toContain('Finished');
+    expect(reply(UNIT, 'how do i pump it down', 'done')).not.toContain('Finished');
+  });
+
   it('is no question for what is read off a gauge', () => {
     const { state } = timedVisit([0, UNIT], [1, 'suction']).last;
     expect(state.history.some(({ type }) => type === 'questionAsked')).toBe(false);

@@ -27,7 +27,8 @@ import {
   VOLTAGE_IMBALANCE_STOP,
 } from '../../calculations/electrical-defaults.ts';
 import { motorVoltage, motorVoltageFormula } from '../../calculations/supply-voltage.ts';
-import type { PartId, PlaceId } from '../../terms/names.ts';
+import type { PlaceId } from '../../terms/names.ts';
+import { LEG_PAIRS } from '../../terms/three-phase.ts';
 import type { Amount } from '../../units/amount.ts';
 import {
   toCapacitance,
@@ -44,13 +45,12 @@ import {
   type Resistance,
   type Voltage,
 } from '../../units/quantity-values.ts';
-import { changesTheUnit } from '../../visit/changes.ts';
 import type { VisitState } from '../../visit/state.ts';
-import { isNewer } from '../../visit/views.ts';
 import { andThen, both, calculated, worked, type Found } from '../found.ts';
 import type { Input } from '../verdict.ts';
 import type { HeaterFinding, JudgedOf } from './judged-verdict.ts';
 import { amountAt, brandedAs, needAt, needPlate, plateOf, readingAt } from './read-at.ts';
+import { sinceRepair } from './since-repair.ts';
 
 const CAN: readonly (PlaceId | null)[] = ['runCapacitor', null];
 
@@ -184,8 +184,8 @@ export function supplyVoltage(state: VisitState): Found<JudgedOf<'supplyVoltage'
   );
 }
 
-export function imbalance(visit: VisitState): Found<JudgedOf<'voltageImbalance'>> {
-  const state = sinceSupplyWork(visit);
+export function imbalance(all: VisitState): Found<JudgedOf<'voltageImbalance'>> {
+  const state = sinceRepair(all, 'voltage', LEG_PAIRS);
   const legs = both(
     voltsAt(state, ['lineOneTwo']),
     both(voltsAt(state, ['lineTwoThree']), voltsAt(state, ['lineOneThree'])),
@@ -212,26 +212,9 @@ export function imbalance(visit: VisitState): Found<JudgedOf<'voltageImbalance'>
   );
 }
 
-const SUPPLY_PARTS: ReadonlySet<PartId | null> = new Set<PartId>([
-  'fuse',
-  'breaker',
-  'disconnect',
-  'contactor',
-  'terminal',
-]);
-
-/** Legs read before a fuse was replaced are not those that the unit runs on now. */
-function sinceSupplyWork(state: VisitState): VisitState {
-  const done = state.work.findLast(
-    ({ work }) => SUPPLY_PARTS.has(work.part) && changesTheUnit(work),
-  );
-  if (done === undefined) return state;
-  return { ...state, readings: state.readings.filter(({ id }) => isNewer(state, id, done.id)) };
-}
-
 /** Of the three line currents while it runs. */
-export function currentBalance(visit: VisitState): Found<JudgedOf<'currentImbalance'>> {
-  const state = sinceSupplyWork(visit);
+export function currentBalance(all: VisitState): Found<JudgedOf<'currentImbalance'>> {
+  const state = sinceRepair(all, 'current', ['lineOne', 'lineTwo', 'lineThree']);
   const lines = both(
     ampsAt(state, ['lineOne']),
     both(ampsAt(state, ['lineTwo']), ampsAt(state, ['lineThree'])),

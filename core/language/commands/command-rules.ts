@@ -4,6 +4,7 @@ import { DIALOGUE_COMMANDS } from './dialogue.ts';
 import { FREE_CHANGES, FREE_COMMANDS, NEXT_UNIT } from './spoken-freely.ts';
 import { LOOSE_COMMANDS } from './loosely-told.ts';
 import { SAID_TWICE_COMMANDS } from './said-twice.ts';
+import { ONE_WORD_COMMANDS } from './one-word.ts';
 import { STEP_COMMANDS } from './steps.ts';
 import { TIMER_COMMANDS } from './timers.ts';
 import type { Rule } from '../rule.ts';
@@ -20,4 +21,5 @@ export const COMMAND_RULES: readonly Rule[] = [
   ...LOOSE_COMMANDS,
   ...FREE_COMMANDS,
   ...SAID_TWICE_COMMANDS,
+  ...ONE_WORD_COMMANDS,
 ];

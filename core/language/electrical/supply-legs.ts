@@ -2,11 +2,16 @@ import { startsClause } from '../words/clause-start.ts';
 import { electrical, GOT } from './electrical.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { pointed } from './meter-figures.ts';
-import { type Means, type Rule, rule } from '../rule.ts';
+import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { placeId, tagsIn } from '../slots.ts';
 import type { PlaceId } from '../../terms/names.ts';
-
-const PAIRS = ['lineOneTwo', 'lineTwoThree', 'lineOneThree'] as const;
+import {
+  LEAST_SUPPLY,
+  LEG_PAIRS as PAIRS,
+  mayBeLegVolts,
+  MOST_SUPPLY,
+  MOST_UNLIKE,
+} from '../../terms/three-phase.ts';
 
 /** The same between each two legs of a three-phase supply. */
 const onAllThree: Means = (tags, frame) => {
@@ -50,11 +55,6 @@ const threePairs: Means = (tags, frame) => {
   return readings.length === pairs.length ? { readings } : null;
 };
 
-/** Ours: three that differ by more are no three of one kind. */
-const MOST_UNLIKE = 1.25;
-const LEAST_SUPPLY = 100;
-const MOST_SUPPLY = 620;
-
 /** "One to two is four sixty one, two to three four fifty eight": volts between the legs, where they can be a supply's. */
 const betweenLegs: Means = (tags, frame) => {
   const told = (
@@ -93,10 +93,20 @@ const runTogether: Means = (tags, frame) => {
   const isSupply = least >= LEAST_SUPPLY && most <= MOST_SUPPLY && most <= least * MOST_UNLIKE;
   if (values.length < PAIRS.length || !isSupply || !startsClause(frame)) return null;
   const isNamed = FED_BY_LEGS.includes(placeId(tags['place']));
-  return isNamed || /\b(?:legs?|phases?|volts?|v)\b/i.test(frame.wordsOf(frame.span))
+  const isSaid = /\b(?:legs?|phases?|volts?|v)\b/i.test(frame.wordsOf(frame.span));
+  return isNamed || isSaid || areOfSupply(values, frame)
     ? threePairs(tags, frame)
     : { unclaimed: values.map(String) };
 };
+
+/** "Two ten, two eleven, two oh nine", alone, of a unit that is known to be built for three phases and about so many volts. */
+function areOfSupply(values: readonly number[], { context }: Frame): boolean {
+  const volts = context.threePhaseVolts;
+  if (volts === null || !mayBeLegVolts(values)) return false;
+  return values.every((value) => Math.abs(value - volts) <= volts * MOST_OFF);
+}
+/** Ours, of the plate's voltage: what lies further off is asked about. */
+const MOST_OFF = 0.2;
 
 const L = '(line|leg|phase|l)';
 
@@ -128,11 +138,20 @@ const drawnInTurn: Means = (tags, frame) => {
 };
 /** Of three heaters or fans, which draws what nobody tells. */
 const SEVERAL = /^(?:\S+ ){0,3}(?:heaters|fans|motors|elements)\b/i;
+/** "Thirteen point one, twelve nine and thirteen three on the legs": no supply gives so few volts. */
+const drawnOnLegs: Means = (tags, frame) => {
+  const readings = drawnOnLines(tags, frame)?.readings ?? [];
+  const amps = readings.flatMap(({ value = 0, unit }) => (unit === 'A' ? value : []));
+  const isDrawn = amps.length === LINES.length && Math.max(...amps) < LEAST_SUPPLY;
+  return isDrawn && Math.max(...amps) <= Math.min(...amps) * MOST_APART ? { readings } : null;
+};
+
 /** Without a point or "amps" three figures in a row are one number, or volts. */
 const TELLS_AMPS = /\b(?:amps?|point|drawing|pulling|draws|pulls)\b|\d\.\d|\da\b/i;
 
 const figure = (slot: string): string => `(<number:${slot}>|<droppedSurely:${slot}>) [amps]`;
 const droppedInTurn = (slot: string): string => `<dropped:${slot}> [(amps|amp)]`;
+const mixedInTurn = (slot: string): string => `(<tenths:${slot}>|<dropped:${slot}>) [(amps|amp)]`;
 const inTurn = (slot: string): string => `<tenths:${slot}> [(amps|amp)]`;
 
 /** What a three-phase supply gives between its legs. */
@@ -170,6 +189,13 @@ export const LEG_RULES: readonly Rule[] = [
       },
     ),
   ),
+  ...[inTurn, droppedInTurn, mixedInTurn].map((figureOf) =>
+    rule(
+      `${GOT} ${figureOf('one')} [and] ${figureOf('two')} [and] ${figureOf('three')} (on|across|per) [(the|all|my|each)] [(three|of the)] (legs|phases|lines|leg)`,
+      drawnOnLegs,
+      { unheard: true, examples: [] },
+    ),
+  ),
   rule(
     `${GOT} <amount:ab> [and] <amount:bc> [and] <amount:ca> (between|across|on) [the] [three] (legs|phases|lines)`,
     threePairs,
@@ -184,6 +210,11 @@ export const LEG_RULES: readonly Rule[] = [
     `${GOT} <short:ab> [and] <short:bc> [and] <short:ca> [(volts|volt|v)] [<pause>] (that is|those are|there are) [(all|my|the)] [three] (legs|phases|lines)`,
     runTogether,
     { unheard: true, examples: ['two oh eight two oh six one ninety eight those are my legs'] },
+  ),
+  rule(
+    '[(the|my|line|supply|incoming)] (volts|voltages|voltage) [(is|are|at|read)] <short:ab> [and] <short:bc> [and] <short:ca>',
+    runTogether,
+    { unheard: true, examples: ['volts two ten two eleven two oh nine'] },
   ),
   rule(`${GOT} <amount> (on|across|at|between) all three [(legs|phases|lines)]`, onAllThree, {
     examples: ['two oh eight on all three legs'],

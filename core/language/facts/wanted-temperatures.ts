@@ -37,7 +37,21 @@ const wantedOfAir: Means = (tags, frame) => {
 };
 const AIRS: readonly QuantityId[] = ['boxTemp', 'supplyAirTemp', 'productTemp'];
 
+/** "Stat's at thirty six": what it is set for; what one that shows the air says of a warm box is no setting. */
+const ofStat: Means = (tags, frame) => {
+  const { unit, value } = amountIn(tags);
+  const isShown = unit === null && value !== null && value > WARMEST_SETTING[frame.context.units];
+  return isShown ? null : wanted(tags, frame);
+};
+/** Ours: nothing that is to stay cold is set for more, but wine and flowers. */
+const WARMEST_SETTING = { us: 45, si: 8 } as const;
+
 export const WANTED_RULES: readonly Rule[] = [
+  rule(
+    '<the> (thermostat|stat|t stat) (is [(down|up|turned (down|up))] (at|to|on)|at|says|is calling for|calls for) <amount>',
+    ofStat,
+    { unheard: true, only: startsClause, examples: ['stat is at thirty six'] },
+  ),
   rule(
     '[(and|but|so)] [(i|we)] (want|wanting|need|would like) (it|her|him|that|this) [back] (at|down at|down to|to be [at]|around|to) <amount>',
     wantedOfAir,

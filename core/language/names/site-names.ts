@@ -9,6 +9,10 @@ export const TRADE =
   '(deli|grill|diner|cafe|market|restaurant|tavern|pub|bakery|hotel|inn|motel|elementary|high school|middle school|school|church|hospital|mart|pizzeria|pizza|bistro|steakhouse|club|bar and grill|brewery|cafeteria|kitchen|foods|grocery|produce|meats|catering|creamery|buffet|barbecue|liquors|florist|pharmacy|lodge|center|academy|college|store|stop|gas|express|house|hall|company|supermarket|seafood|donuts|bagels|tacos|cantina|taqueria|trattoria|smokehouse|butcher|dairy|farms|orchard|nursing home|hospice|lounge|saloon|casino|arena|theater|daycare|preschool)';
 export const ENDS_AS_TRADE = new RegExp(`\\b${TRADE}$`, 'i');
 
+/** What nobody calls anything else than a business: a name that ends so needs no "at", and no capitals. */
+export const ENDS_AS_BUSINESS =
+  /\b(?:deli|grill|diner|cafe|market|restaurant|tavern|pub|bakery|hotel|inn|motel|elementary|school|church|hospital|mart|pizzeria|pizza|bistro|steak ?house|brewery|cafeteria|grocery|catering|creamery|buffet|barbecue|liquors|florist|pharmacy|lodge|academy|college|supermarket|seafood|donuts|bagels|tacos|cantina|taqueria|trattoria|smokehouse|(?:fish|chop|ale|coffee|crab|oyster|pancake|waffle|tea|ice) house|(?:country|golf|yacht|tennis|night) club|(?:coffee|sandwich|butcher|donut|flower|ice cream|barber) shop|(?:convenience|corner|general|grocery|liquor) store|gas station|food bank|farms|orchard|nursing home|hospice|lounge|saloon|casino|theater|daycare|preschool|roadhouse|eatery|gastropub|sushi|noodles|ramen|wings|burgers|clinic|vineyard|winery)$/i;
+
 /** What is said before the name of where one is. */
 export const LEAD_TO_SITE =
   /^(?:(?:ok|okay|so|alright|well|hey|yeah|and) )*(?:(?:i'm|i am|we're|we are) )?(?:(?:just|got|made it|pulled up|rolled up|here|back|over|out|on site|arrived) )*(?:at|site is) (?:the )?/i;

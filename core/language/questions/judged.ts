@@ -1,4 +1,5 @@
 import type { JudgedId } from '../../terms/judged.ts';
+import type { PlaceId } from '../../terms/names.ts';
 import { FOOD, THEM } from '../words/food-words.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
@@ -25,6 +26,15 @@ const judgeCan: Means = (tags, frame) => {
   const saysRun = /\brun\b/i.test(frame.wordsOf(frame.span));
   return judge(isStart && !saysRun ? 'startCapacitor' : 'runCapacitor')(tags, frame);
 };
+
+/** Behind amps on the lines a bare "imbalance" is of those, else of what stands between the legs. */
+const judgeLegs: Means = (tags, frame) => {
+  const { lastPlace, lastQuantity } = frame.context;
+  const isOfAmps = lastQuantity === 'current' && LINES.some((line) => line === lastPlace);
+  const saysVolts = /\b(?:voltage|phases?|power)\b/i.test(frame.wordsOf(frame.span));
+  return judge(isOfAmps && !saysVolts ? 'currentImbalance' : 'voltageImbalance')(tags, frame);
+};
+const LINES: readonly PlaceId[] = ['lineOne', 'lineTwo', 'lineThree'];
 
 /** A bare "heater" is the one that defrosts, but for the door's that was spoken of. */
 const judgeHeater: Means = (tags, frame) => {
@@ -202,7 +212,7 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
   ),
   rule(
     `((what is|how is|check|give me|how much is|figure) ${THE} [(voltage|phase)] (imbalance|unbalance|balance)|(are|is) ${THE} (legs|phases|voltage|power|lines) (balanced|even|imbalanced|out of balance)|how much imbalance [(is there|do i have)]|is (that|this|it) [too] (much|big|bad|high|ok|good) [of] [an] [voltage] imbalance|(is|are) ${THE} (voltage|legs|phases) [too] (imbalanced|unbalanced|far off))`,
-    judge('voltageImbalance'),
+    judgeLegs,
     { examples: ['what is my imbalance'] },
   ),
   rule(

@@ -90,6 +90,11 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     examples: ['where was i'],
   }),
   heardRule('[~the] note', plain('note'), { alone: true, examples: ['note'] }),
+  rule('(notes|read [it] [the] note|read [it] [the] notes|note please)', plain('note'), {
+    alone: true,
+    unheard: true,
+    examples: ['notes'],
+  }),
   heardRule(
     '(what have i left open|~what is [still] [left] open|~what (did|have) (i|we) (leave|left) (open|off|out|on|undone|bypassed|jumped out)|~am i (done|finished|good to go|all set)|~did (i|we) (forget|leave) (anything|something) [(open|off|out|behind)]|~(is|are) (everything|all of it|it all) (put back|closed [up]|back [together]|restored|buttoned up|back on|back to normal)|~[is (there|anything)] anything [still] [left] (open|to restore|to put back|undone)|~can i leave|~[is there] (anything|something) (i|we) [(have|still)] (forgot|forgotten|left|missed|need) [to] [(put back|open|off|out|hook back up|close up|undone|do)]|~(got|have i got|have we got|do i have) anything (else|still) (open|left open|off|undone|jumped out)|~anything else open)',
     plain('leftOpen'),

@@ -42,7 +42,7 @@ export const INSTEAD_RULES: readonly Rule[] = [
     { unheard: true, examples: ['superheat is eighteen now as opposed to thirty'] },
   ),
   rule(
-    '[the] <quantity> <link> <amount:read> [<pause>] [(and|but)] [(it|that|she)] (should be|is supposed to be|ought to be|is set for|is set at|needs to be|is meant to be) [(at|down at|around)] <amount>',
+    '[the] <quantity> <link> <amount:read> [(now|right now|at the moment)] [<pause>] [(and|but)] [(it|that|she)] (should be|is supposed to be|supposed to be|~~(supposed to run|is meant to run|is supposed to run)|ought to be|is set for|is set at|needs to be|is meant to be) [(at|down at|around)] <amount>',
     boxAndSetting,
     { unheard: true, examples: ['box is fifty four it should be thirty six'] },
   ),

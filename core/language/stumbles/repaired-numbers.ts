@@ -36,6 +36,7 @@ const has = (set: WordSet, token: Token | undefined): boolean =>
 
 /** "Fifteen, er, fifty" is told as "fifteen no wait fifty" is; `null` where no number is put right there. */
 export function numberAt(tokens: readonly Token[], at: number): readonly Token[] | null {
+  if (tokens[at - 1]?.text === 'point') return brokenOffAt(tokens, at);
   const unit = tokens[at - 1];
   const isCounted = has(COUNTED, unit);
   if (!isNumber(unit) && !isCounted && !has(UNITS, unit)) return null;
@@ -62,6 +63,14 @@ export function numberAt(tokens: readonly Token[], at: number): readonly Token[]
     return [...tokens.slice(0, wrong), ...tokens.slice(right, end), unit, ...tokens.slice(end)];
   }
   return asRulesKnow(tokens, at, right);
+}
+
+/** "Fourteen point, no wait, thirteen point one": broken off before its tenth, the first was none. */
+function brokenOffAt(tokens: readonly Token[], at: number): readonly Token[] | null {
+  const wrong = runBegin(tokens, at - 1);
+  const right = at + taking(tokens, at, [TAKES_BACK, KNOWN_TO_RULES]);
+  const isPutRight = wrong < at - 1 && right > at && isNumber(tokens[right]);
+  return isPutRight ? [...tokens.slice(0, wrong), ...tokens.slice(right)] : null;
 }
 
 interface Run {

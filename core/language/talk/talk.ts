@@ -4,7 +4,7 @@ import { HOPE_RULES } from './hopes.ts';
 import { BID, NOT_OF_THIS_UNIT } from './not-of-this-unit.ts';
 import { atClock } from './errands.ts';
 import { wordBefore, wordBehind } from '../words/clause-start.ts';
-import { goesOnMeasured, holdsNumber } from '../words/own-reading.ts';
+import { goesOnMeasured, holdsFigure, holdsNumber } from '../words/own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, signedIn } from '../slots.ts';
 import { WordSet } from '../words/word-set.ts';
@@ -25,8 +25,12 @@ const unlessPast: Means = (_tags, frame) => {
   const words = frame.wordsOf(frame.span);
   const isSure = SAYS_NAMED.test(words) || (/^say\b/i.test(words) && !holdsNumber(words));
   const isEstimate = isSure && /'d$|would$/i.test(wordBefore(frame));
-  return PAST.test(words) || isEstimate ? null : { supposed: true };
+  return PAST.test(words) || isEstimate || headsReadings(words) ? null : { supposed: true };
 };
+/** "Before: head one ninety" says what the readings are; most recognisers write no mark. */
+const headsReadings = (words: string): boolean =>
+  /^before\s*[,:.]/i.test(words) || holdsFigure(BEFORE_HEAD.exec(words)?.[1] ?? '');
+const BEFORE_HEAD = /^before head (\S+)/i;
 
 /** "Quote her one of those and I replaced the caps": what we did is told behind it. */
 const unlessWeDid: Means = (_tags, frame) =>

@@ -273,11 +273,44 @@ const POWER_RULES: readonly Rule[] = [
 ];
 
 const PULLED = '(pulled|out|locked|locked out|tagged|tagged out|locked off|thrown)';
+/** "Found the disconnect off and tagged": somebody else's. */
+const byUs = (frame: Frame): boolean =>
+  !/\b(?:found|was|were|had|left|somebody|someone|they|he|she|already)\b/i.test(
+    frame.wordsOf({ from: Math.max(0, frame.span.from - 4), to: frame.span.to }),
+  );
+
+/** What only somebody who works on it does: nothing was found so. */
+const LOCKED =
+  '(locked|tagged|locked out|tagged out|locked off|locked [out] and tagged [out]|tagged and locked|my lock is on [it]|lock is on [it]|lock on|tag on)';
 const LOCKED_RULES: readonly Rule[] = [
   rule(
     `<the> disconnect is ${PULLED} [and (pulled|tagged|locked|locked out|tagged out)]`,
     always('isolate', 'disconnect'),
     { examples: ['the disconnect is pulled and tagged'] },
+  ),
+  rule(
+    `<the> disconnect [is] (off|open|down) (<pause> [and]|and) [(it is|is)] ${LOCKED}`,
+    always('isolate', 'disconnect'),
+    { unheard: true, only: byUs, examples: ['disconnect is off and locked'] },
+  ),
+  rule(
+    `<the> (breaker|breakers) [(is|are)] (off|open|down) (<pause> [and]|and) [(it is|they are|is|are)] ${LOCKED}`,
+    always('isolate', 'breaker'),
+    { unheard: true, only: byUs, examples: ['breaker is off and tagged'] },
+  ),
+  rule(
+    `((it is|i have it|have it|got it) [(all|now)]|[(all|now)]) (isolated|killed|shut off) (<pause> [and]|and) ${LOCKED}`,
+    always('isolate', 'disconnect'),
+    { unheard: true, apart: true, examples: ['isolated and locked off'] },
+  ),
+  rule(
+    `<the> disconnect [is] (locked|tagged|locked off) [and (locked|tagged)]`,
+    always('isolate', 'disconnect'),
+    {
+      unheard: true,
+      apart: true,
+      examples: ['disconnect locked'],
+    },
   ),
   rule(
     `${I} (jumped|jumpered|bypassed) [out] [the] (low|low pressure|low side) [out]`,

@@ -1,0 +1,80 @@
+import type { Context } from '../context.ts';
+import { withMore } from '../numbers/measure.ts';
+import type { QuantityId } from '../../terms/quantities.ts';
+import type { Doubt, Reading } from '../utterance.ts';
+import { both, type Told } from './told.ts';
+
+const WEIGHED: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  'cylinderWeight',
+  'refrigerantAdded',
+  'refrigerantRecovered',
+]);
+const OUNCES_IN_POUND = 16;
+/** So told it is one number, or has its unit. */
+const IS_ONE = /\b(?:hundred|thousand|point|half|and|pounds?|ounces?|lbs?|oz|kilos?|grams?)\b|\d/i;
+
+/** "Thirty six twelve", which numbers are read from as 3612, and "forty one six", as 41.6. */
+function ouncesOf(value: number, words: string): number | null {
+  if (IS_ONE.test(words)) return null;
+  const isTenths = !Number.isInteger(value);
+  const pounds = isTenths ? Math.trunc(value) : Math.trunc(value / 100);
+  const ounces = isTenths ? Math.round((value - pounds) * 10) : value % 100;
+  const isClipped = pounds > 0 && ounces > 0 && ounces < OUNCES_IN_POUND;
+  return isClipped ? pounds * OUNCES_IN_POUND + ounces : null;
+}
+
+/** Ours: no motor that starts draws more times what its plate says. */
+const MOST_DRAWN = 6;
+/** Ours: nor does one that runs. */
+const MOST_RUNNING = 2;
+
+/** "Amps seven one": 7.1, where the plate says that no 71 can be; `null` where either may. */
+function drawn({ quantity, value, or, why }: Doubt, rated: number | null): number | null {
+  if (quantity !== 'current' || why !== 'saidTwoWays' || rated === null) return null;
+  if (value === undefined || or === undefined) return null;
+  const [less, more] = [Math.min(value, or), Math.max(value, or)];
+  return more > rated * MOST_DRAWN && less <= rated * MOST_RUNNING ? less : null;
+}
+
+type Settled = { readonly reading: Reading } | { readonly doubt: Doubt };
+
+function settled(doubt: Doubt, context: Context): Settled {
+  const { why, or, ...read } = doubt;
+  const amps = drawn(doubt, context.ratedLoadAmps);
+  if (amps !== null) return { reading: withMore(read, { value: amps }) };
+  if (why !== 'noUnit' || read.value === undefined || !WEIGHED.has(read.quantity)) return { doubt };
+  // "Twenty two four" may be as many pounds and four tenths.
+  if (!context.weighsInOunces && !Number.isInteger(read.value)) return { doubt };
+  const ounces = ouncesOf(read.value, read.words);
+  if (ounces === null) return { doubt };
+  const weight = { ...read, value: ounces, unit: 'oz', unitFrom: 'implied' } as const;
+  return context.weighsInOunces ? { reading: weight } : { doubt: { ...weight, why: 'soundsLike' } };
+}
+
+const PUT_IN =
+  /^(?:(?:i|we|and|then|just|ok|okay|so)[ ,]+)*(?:put in|put|added|charged|in went)\b/i;
+
+/** "Put in four ten", behind what was weighed in pounds and ounces: asked about, for it names a refrigerant as well. */
+function putIn({ unclaimed, text }: Told, { weighsInOunces }: Context): Doubt | null {
+  const [digits, ...others] = unclaimed;
+  if (!weighsInOunces || digits === undefined || others.length > 0 || !PUT_IN.test(text))
+    return null;
+  const ounces = ouncesOf(Number(digits), text);
+  const weight = { unit: 'oz', unitFrom: 'implied', place: null, words: text } as const;
+  return ounces === null
+    ? null
+    : { quantity: 'refrigerantAdded', value: ounces, ...weight, why: 'soundsLike' };
+}
+
+/** Values said in fewer words than they have: as what was told before, or what a plate says, tells them to be. */
+export function tellClipped(all: Told, context: Context): void {
+  const told = all.doubts.map((doubt) => settled(doubt, context));
+  const put = putIn(all, context);
+  const doubts = told.flatMap((each) => ('doubt' in each ? each.doubt : []));
+  all.readings = both(
+    all.readings,
+    told.flatMap((each) => ('reading' in each ? each.reading : [])),
+  );
+  all.doubts = put === null ? doubts : [...doubts, put];
+  if (put !== null) all.unclaimed = [];
+}
