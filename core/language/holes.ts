@@ -47,6 +47,7 @@ import {
   SIGHT_GLASS_NAMES,
 } from './vocabulary/fact-names.ts';
 import { PART_NAMES } from './vocabulary/part-names.ts';
+import { SELDOM_PARTS } from './vocabulary/seldom-parts.ts';
 import { PART_PAIRS } from './vocabulary/part-pairs.ts';
 import { PLACE_NAMES } from './vocabulary/place-names.ts';
 import { PLATE_ITEM_NAMES } from './vocabulary/plate-names.ts';
@@ -64,7 +65,7 @@ const { testPressure } = QUANTITY_NAMES;
 const TESTED = namesNode('quantity', { testPressure }, 'tested');
 const PART = named(
   'part',
-  choice(...namedOptions('part', PART_NAMES), ...namedOptions('part', PART_PAIRS)),
+  choice(...[PART_NAMES, PART_PAIRS, SELDOM_PARTS].flatMap((names) => namedOptions('part', names))),
 );
 
 const MEASURABLE = [PLACE_NAMES, QUANTITY_NAMES].flatMap((names) => Object.values(names).flat());
