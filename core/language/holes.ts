@@ -47,6 +47,8 @@ import {
   SIGHT_GLASS_NAMES,
 } from './vocabulary/fact-names.ts';
 import { PART_NAMES } from './vocabulary/part-names.ts';
+import { SELDOM_PARTS } from './vocabulary/seldom-parts.ts';
+import { PART_PAIRS } from './vocabulary/part-pairs.ts';
 import { PLACE_NAMES } from './vocabulary/place-names.ts';
 import { PLATE_ITEM_NAMES } from './vocabulary/plate-names.ts';
 import { DERIVED_NAMES, QUANTITY_NAMES } from './vocabulary/quantity-names.ts';
@@ -61,7 +63,10 @@ const QUANTITY = namesNode('quantity', QUANTITY_NAMES);
 const { testPressure } = QUANTITY_NAMES;
 /** The pressure of a test alone: what is read beside it is how warm the gas is. */
 const TESTED = namesNode('quantity', { testPressure }, 'tested');
-const PART = namesNode('part', PART_NAMES);
+const PART = named(
+  'part',
+  choice(...[PART_NAMES, PART_PAIRS, SELDOM_PARTS].flatMap((names) => namedOptions('part', names))),
+);
 
 const MEASURABLE = [PLACE_NAMES, QUANTITY_NAMES].flatMap((names) => Object.values(names).flat());
 

@@ -5,8 +5,7 @@ import { partId, stateId, tagsIn } from '../slots.ts';
 import { stateAt } from '../words/state-at.ts';
 import { LIFELESS } from '../vocabulary/state-names.ts';
 import { TURNS } from '../words/fans.ts';
-import { VALVES } from '../work-done/left-open.ts';
-import type { PartId } from '../../terms/names.ts';
+import { HAS_CAP } from '../words/caps.ts';
 
 /** "Fan blade's missing a tip": the blade is there, and no good. */
 const lacksBit: Means = (tags, frame) => {
@@ -20,12 +19,10 @@ const lacksPart: Means = (tags, frame) => {
   return gone === null ? null : { findings: [finding(gone, 'missing', frame)] };
 };
 
-const HAS_CAP: ReadonlySet<PartId> = new Set<PartId>([...VALVES, 'accessFitting', 'kingValve']);
-
 /** A cap that is gone from what has one to screw on; of a motor it is a can. */
 const lacksCap: Means = (tags, frame) => {
   const part = partId(tags['part']);
-  return part !== null && HAS_CAP.has(part) ? onlyOf('caps', 'missing')(tags, frame) : null;
+  return HAS_CAP.has(part) ? onlyOf('caps', 'missing')(tags, frame) : null;
 };
 
 /** "Oil on the joint by the compressor" is seen at the joint, and not on what it is by. */

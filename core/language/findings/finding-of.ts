@@ -1,5 +1,6 @@
 import type { PartId } from '../../terms/names.ts';
 import { wordsBehind } from '../words/clause-start.ts';
+import { isScrewedOn, NAMES_WHAT_HAS_CAP } from '../words/caps.ts';
 import { settledFan } from '../words/fans.ts';
 import type { Context } from '../context.ts';
 import type { Frame, Means } from '../rule.ts';
@@ -104,6 +105,8 @@ export function partSwapped(part: PartId, frame: Frame): PartId {
   const isValves =
     SENSES.test(`${words} ${wordsBehind(frame, 4)}`) || lastPart === 'expansionValve';
   if (part === 'expansionValveBulb' && !isValves) return 'light';
+  const before = frame.wordsOf({ from: 0, to: frame.span.from });
+  if (isScrewedOn(part, words) && NAMES_WHAT_HAS_CAP.test(before)) return 'caps';
   return isUnnamedCoil(part, words) && lastPart !== null && PULLED_IN.includes(lastPart)
     ? lastPart
     : part;

@@ -1,5 +1,5 @@
 import { glassCleared, isOnSomething } from './findings-of-last.ts';
-import { isSwitched, startsInWords, wordBefore, wordBehind } from '../words/clause-start.ts';
+import { isSwitched, startsInWords, wordBefore } from '../words/clause-start.ts';
 import type { PartId } from '../../terms/names.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { LAST_NAMED_RULES } from './findings-of-last.ts';
@@ -8,7 +8,8 @@ import { BULB_RULES } from '../electrical/bulb-tests.ts';
 import { CYCLE_RULES } from './cycle-findings.ts';
 import { ofOneOfFew, onlyFrosts, stateOf } from './state-of.ts';
 import { finding, onlyOf } from './finding-of.ts';
-import { BREAKS, LETS_RUN, stateAt } from '../words/state-at.ts';
+import { lifeless } from './lifeless.ts';
+import { LETS_RUN, stateAt } from '../words/state-at.ts';
 import { partId, placeId, stateId, tagsIn } from '../slots.ts';
 import type { Finding } from '../utterance.ts';
 import { DIRT, LIFELESS } from '../vocabulary/state-names.ts';
@@ -46,16 +47,6 @@ const fedBut: Means = (tags, frame) =>
   /\b(?:humming|buzzing)$/i.test(frame.wordsOf(frame.span))
     ? stateIs('humming')(tags, frame)
     : stateOf('state')(tags, frame);
-
-const lifeless: Means = (tags, frame) => {
-  const part = partId(tags['part']);
-  // "Out of balance", "out of its clamp": it may well run.
-  if (part === null || /^of$/.test(wordBehind(frame))) return null;
-  const state = TURNS.includes(part) ? 'notRunning' : 'failed';
-  // An overload that is out will come back in.
-  const found = part === 'overload' ? 'tripped' : state;
-  return { findings: [finding(part, BREAKS.includes(part) ? 'open' : found, frame)] };
-};
 
 const noneRuns: Means = (tags, frame) => {
   const part = partId(tags['part']);

@@ -2,6 +2,7 @@ import type { PartId } from '../../terms/names.ts';
 import { wordBehind } from '../words/clause-start.ts';
 import { ONES, TEENS, TENS } from '../numbers/number-words.ts';
 import { NAME_WORDS } from '../names/name-words.ts';
+import { HAS_CAP, isScrewedOn } from '../words/caps.ts';
 import { spelledOut } from '../words/own-reading.ts';
 import type { Frame, Means } from '../rule.ts';
 import { WordSet } from '../words/word-set.ts';
@@ -72,11 +73,18 @@ export const unlessNameGoesOn =
   (tags, frame) =>
     nameGoesOn(frame) || isTimerOfOurs(frame) ? null : means(tags, frame);
 
-/** "New relay and cap": beside a start relay the cap is the start cap, unless it is called something else. */
-export const capBeside = (
+/**
+ * "New relay and cap": beside a start relay the cap is the start cap, unless it is called something else, and beside a
+ * core or a valve it is what screws onto it.
+ */
+export function capBeside(
   parts: readonly (PartId | null)[],
   words: string,
-): readonly (PartId | null)[] =>
-  parts.includes('startRelay') && !/\b(?:run|fan|dual|motor)\b/i.test(words)
-    ? parts.map((part) => (part === 'runCapacitor' ? 'startCapacitor' : part))
-    : parts;
+): readonly (PartId | null)[] {
+  if (/\b(?:run|fan|dual|motor)\b/i.test(words)) return parts;
+  const isScrewed = parts.some((part) => HAS_CAP.has(part)) && isScrewedOn('runCapacitor', words);
+  if (!isScrewed && !parts.includes('startRelay')) return parts;
+  return parts.map((part) =>
+    part === 'runCapacitor' ? (isScrewed ? 'caps' : 'startCapacitor') : part,
+  );
+}

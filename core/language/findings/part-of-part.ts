@@ -1,6 +1,8 @@
 import type { PartId } from '../../terms/names.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { partId } from '../slots.ts';
+import { LIFELESS } from '../vocabulary/state-names.ts';
+import { lifeless } from './lifeless.ts';
 import { stateOf } from './state-of.ts';
 
 /** What stays as it was when it fails. */
@@ -15,13 +17,28 @@ const failedSo: Means = (tags, frame) =>
 
 const STUCK = '[(has|is|was|had)] (failed|stuck|hung up|hung|locked|frozen|froze|seized)';
 
+const WHERE =
+  '(on|of|at|in|by|to|for|near|off) <the> [(left|right|top|bottom|front|back|upper|lower|middle|outdoor|suction|liquid)] <part:where>';
+const IS = '(is|are|was|were|looks|look|seems|has been|got)';
+
 /** Behind what has a name of its own: "fan on the condenser". */
 export const PART_OF_PART_RULES: readonly Rule[] = [
+  rule(`<the> <part> ${WHERE} ${IS} [all] <very> <state>`, stateOf('state'), {
+    unheard: true,
+    examples: ['joint on the suction line is oily'],
+  }),
   rule(
-    '<the> <part> (on|of|at|in|by|to|for|near|off) <the> <part:where> (is|are|was|were|looks|look|seems|has been|got) [all] <very> <state>',
-    stateOf('state'),
-    { unheard: true, examples: ['joint on the suction line is oily'] },
+    `<the> <part> (${WHERE}|<spot>) (is|are|was|were|looks|has been|been) <very> ${LIFELESS}`,
+    lifeless,
+    {
+      unheard: true,
+      examples: ['sensor on the evaporator is dead', 'fan on the left is dead'],
+    },
   ),
+  rule(`<the> <part> ${WHERE} <doing>`, stateOf('doing'), {
+    unheard: true,
+    examples: ['breaker for the compressor keeps tripping'],
+  }),
 ];
 
 /** What failed the way it stood. */

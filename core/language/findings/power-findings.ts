@@ -393,9 +393,9 @@ export const POWER_FINDING_RULES: readonly Rule[] = [
     { unheard: true, examples: ['re crimped the end'] },
   ),
   rule(
-    '[(the|my)] (phase monitor|phase loss monitor|voltage monitor|gfi|gfci|ground fault|arc fault|surge protector) (is|has|was|keeps|kept|will not|just|tripped|popped) <clause>',
+    '[(the|my)] (gfi|gfci|ground fault|arc fault) (is|has|was|keeps|kept|will not|just|tripped|popped) <clause>',
     remark,
-    { unheard: true, examples: ['phase monitor is tripped out'] },
+    { unheard: true, examples: ['ground fault is tripped out'] },
   ),
   rule(
     '[(the|my|that)] scroll is (running|spinning|turning) (backwards|backward|in reverse|the wrong way)',

@@ -7,6 +7,7 @@ import { type MayRead, Skimmer } from '../../grammar/skim.ts';
 import { readsBehindStop } from './behind-stops.ts';
 import { countsThings, isBeyond } from './counts-things.ts';
 import { endingAt, freeWordsIn, isKept, ToldBehind } from './free-words.ts';
+import { isOnlyPlace, isShortNameOfOther } from './of-other-part.ts';
 import { type Meaning, type Rule, type Span, tellsNothing } from '../rule.ts';
 import { RULES } from '../rules.ts';
 import {
@@ -208,6 +209,10 @@ export class RuleReader {
       if (isBeyond(tokens, to)) return false;
     } else if (tellsNothing(meaning) && readsBehindStop(this.sentence.wordsOf({ from, to })))
       return false;
+    if (tellsOfPart(meaning)) {
+      if (isOnlyPlace(this.sentence, from)) return false;
+      if (isShortNameOfOther(this.sentence, meaning, { from, to })) return false;
+    }
     if (findings === undefined) return true;
     if (isSupposedBefore(tokens, from) || isDeniedBefore(tokens, from, to)) return false;
     if (isOrderedBefore(tokens, from)) return false;
@@ -262,3 +267,6 @@ export class RuleReader {
     return meaning != null && this.isMeant(meaning, span) ? meaning : null;
   }
 }
+
+const tellsOfPart = ({ findings, work, recommendations, ofIt }: Meaning): boolean =>
+  (findings ?? work ?? recommendations ?? ofIt) !== undefined;

@@ -4,6 +4,7 @@ import type { Context } from '../context.ts';
 import { coilBehind, isUnnamedCoil, ofEvaporator } from '../findings/finding-of.ts';
 import type { Meaning } from '../rule.ts';
 import { partId } from '../slots.ts';
+import { HAS_CAP, isScrewedOn } from '../words/caps.ts';
 import { stateAt } from '../words/state-at.ts';
 import type { Work } from '../utterance.ts';
 
@@ -19,9 +20,9 @@ export function settleIts(
   return meanings.map((each) => {
     const meaning = each.also === undefined ? each : toldAlso(told, each.also);
     const part = inSentence ?? (meaning.ofIt?.inSentence === true ? null : before);
-    const settled = withHeater(
-      withCoil(settledOf(meaning, { part, read }), inSentence),
-      part ?? before,
+    const settled = withCap(
+      withHeater(withCoil(settledOf(meaning, { part, read }), inSentence), part ?? before),
+      inSentence ?? before,
     );
     read = readIn(settled) ?? read;
     told = settled;
@@ -103,6 +104,21 @@ function withHeater(meaning: Meaning, last: PartId | null): Meaning {
     recommendations: meant(recommendations),
   };
 }
+
+/** "New core, new cap on it": the core's. */
+function withCap(meaning: Meaning, last: PartId | null): Meaning {
+  const { findings, work, recommendations } = meaning;
+  if (!HAS_CAP.has(last) || (findings ?? work ?? recommendations) === undefined) return meaning;
+  return {
+    ...meaning,
+    ...(findings && { findings: findings.map(capOf) }),
+    ...(work && { work: work.map(capOf) }),
+    ...(recommendations && { recommendations: recommendations.map(capOf) }),
+  };
+}
+const capOf = <Told extends { readonly part: PartId | null; readonly words: string }>(
+  told: Told,
+): Told => (isScrewedOn(told.part, told.words) ? { ...told, part: 'caps' } : told);
 
 interface Read {
   readonly quantity: QuantityId;

@@ -3,6 +3,7 @@ import type { Item } from '../parse/parse.ts';
 import { GRAMMAR, type Sentence } from '../parse/sentence.ts';
 import { partId } from '../slots.ts';
 import type { PartId } from '../../terms/names.ts';
+import { WordSet } from '../words/word-set.ts';
 import type { Meaning } from '../rule.ts';
 
 const PART = HOLES['part'];
@@ -36,6 +37,8 @@ function isOfNothing({ ofIt, ofThat }: Meaning): boolean {
 const namesSomething = ({ names, readings, findings, work, recommendations }: Meaning): boolean =>
   [names, readings, findings, work, recommendations].some((each) => each !== undefined);
 
+const SIGNALS = new WordSet('red green yellow amber orange blue flashing blinking solid');
+
 function lastPartIn(sentence: Sentence, from: number, to: number): PartId | null {
   if (PARTS === null) return null;
   const { matcher } = sentence;
@@ -46,7 +49,13 @@ function lastPartIn(sentence: Sentence, from: number, to: number): PartId | null
       .filter(({ end }) => end <= to)
       .toSorted((one, other) => other.end - one.end);
     if (named === undefined) continue;
-    last = partId(named.tags[0]?.['part']) ?? last;
+    const part = partId(named.tags[0]?.['part']);
+    // "Light's still green": by which a control tells how it is.
+    if (
+      part !== 'light' ||
+      !SIGNALS.hasAny(sentence.tokens, named.end, Math.min(to, named.end + 3))
+    )
+      last = part ?? last;
     at = named.end - 1;
   }
 }

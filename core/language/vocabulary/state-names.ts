@@ -225,6 +225,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
   closed: [
     '(reads|tests|ohms|tested|checked|read|ohmed [out]|measured|metered|checks) closed',
     'will not open',
+    '~~(never|did not|does not|will not) (drop|dropped|drops) out',
     '(never|did not|does not) (open|opened|opens)',
   ],
 };

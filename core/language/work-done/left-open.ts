@@ -1,6 +1,6 @@
 import type { PartId, WorkKindId } from '../../terms/names.ts';
 import { isNotDone } from '../words/not-done.ts';
-import { wordBehind } from '../words/clause-start.ts';
+import { wordBehind, wordsBehind } from '../words/clause-start.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId } from '../slots.ts';
 
@@ -115,8 +115,17 @@ const unlessOffBy =
     OFF_BY.test(wordBehind(frame)) ? null : means(tags, frame);
 const OFF_BY = /^(?:by|about|around|a|maybe|like|some)$/;
 
+/** "Cover on the condenser is missing": of the one that belongs there. */
+const unlessOfPlace =
+  (means: Means): Means =>
+  (tags, frame) =>
+    OF_PLACE.test(frame.endsAtPause ? '' : wordsBehind(frame, 7)) ? null : means(tags, frame);
+const OF_PLACE =
+  /^(?:the|my|that|this) (?:\w+ ){1,4}?(?:is|are|was|were|isn't|aren't|has|looks?|needs?|fell|came|got|leaks?)\b/i;
+
 function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
   const put = always(on, part);
+  const isOn = unlessOfPlace(put);
   const off = always('remove', part);
   return [
     heardRule(`${MY} ${names} ${IS} ${AGAIN} off [~now]`, unlessOffBy(off), {
@@ -131,9 +140,9 @@ function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
     heardRule(`${MY} ${names} ${IS} ${AGAIN} (on|~connected|~hooked up|~tight|~back on)`, put, {
       examples: [`my ${sampleOf(names)} are on`],
     }),
-    heardRule(`${names} [~(back|hooked|all)] (on|~up|~connected)`, put, { apart: true }),
-    rule(`<pause> [(and|both|all|my|the)] ${names} [(back|hooked)] (on|up)`, put),
-    rule(`${names} [(back|hooked)] (on|up)`, atStart(put)),
+    heardRule(`${names} [~(back|hooked|all)] (on|~up|~connected)`, isOn, { apart: true }),
+    rule(`<pause> [(and|both|all|my|the)] ${names} [(back|hooked)] (on|up)`, isOn),
+    rule(`${names} [(back|hooked)] (on|up)`, atStart(isOn)),
     rule(`(both|all) [(my|the)] ${names} back on`, put),
     rule(
       `${I} (put|hooked|hook|got|screwed|get|have) ${MY} ${names} [back] (on|up) [(now|it|the unit|the system|here|again)]`,

@@ -1,4 +1,4 @@
-import { nameGoesOn } from '../findings/part-lists.ts';
+import { capBeside, nameGoesOn } from '../findings/part-lists.ts';
 import { wordBefore } from '../words/clause-start.ts';
 import type { PartId } from '../../terms/names.ts';
 import { settledFan } from '../words/fans.ts';
@@ -15,11 +15,12 @@ const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] 
 const replacedIn = (tags: Tags, frame: Frame): readonly Work[] => {
   const words = frame.wordsOf(frame.span);
   const slots = ['part', 'second', 'third', 'fourth'];
-  return slots
-    .map((slot) => partId(slot === 'part' ? tags[slot] : tagsIn(tags[slot])?.['part']))
-    .flatMap((part) =>
-      part === null ? [] : [{ did: 'replace', part: settledFan(part, frame.context), words }],
-    );
+  const parts = slots.map((slot) =>
+    partId(slot === 'part' ? tags[slot] : tagsIn(tags[slot])?.['part']),
+  );
+  return capBeside(parts, words).flatMap((part) =>
+    part === null ? [] : [{ did: 'replace', part: settledFan(part, frame.context), words }],
+  );
 };
 
 /** "New compressor, drier and contactor": what was fitted, told as a list; one alone may be what is wanted. */
@@ -29,6 +30,14 @@ const newOnes: Means = (tags, frame) => {
   const work = replacedIn(tags, frame);
   return frame.endsAtPause && work.length > 1 ? { work } : null;
 };
+
+/** "New coil on the solenoid" is on; one that is named alone may be what is wanted. */
+const newOnIt: Means = (tags, frame) => {
+  if (NEEDED.test(wordBefore(frame)) || !ON_IT.test(frame.wordsOf(frame.span))) return null;
+  const work = replacedIn(tags, frame);
+  return nameGoesOn(frame) ? null : { work };
+};
+const ON_IT = /\w (?:on|in) /i;
 const NEEDED =
   /^(?:needs?|wants?|requires?|recommend|quote|order|get|for|them|him|her|price|want|buy|bring|without|no)$/i;
 
@@ -123,6 +132,11 @@ export const WORK_TOLD_RULES: readonly Rule[] = [
   ),
   rule(`[(so|and|that is|put in|with)] [a] (new|brand new) <part> ${MORE}`, newOnes, {
     examples: ['new compressor and contactor'],
+  }),
+  rule('[(so|and|that is|put in|with)] [a] (new|brand new) <part>', newOnIt, {
+    apart: true,
+    unheard: true,
+    examples: ['new coil on the solenoid'],
   }),
   rule(
     `[(so|and|that is|put in|with)] [a] (new|brand new) <part> <part:second> and <part:third>`,
