@@ -274,6 +274,8 @@ export type PlainCommand =
   | 'finish'
   | 'finishAnyway'
   | 'leaveSteps'
+  /** What was said in the same breath is not meant. */
+  | 'leaveOut'
   | 'help';
 
 /** Understood, but implausible or incomplete: not recorded until it is confirmed. */

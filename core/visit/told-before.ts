@@ -24,6 +24,10 @@ function eventTold(event: VisitEvent | undefined): ToldBefore | null {
   switch (event?.type) {
     case 'factStated':
       return { words: event.fact.words, told: { of: 'fact', fact: event.fact } };
+    case 'findingReported':
+      return { words: event.finding.words, told: { of: 'finding', finding: event.finding } };
+    case 'workDone':
+      return { words: event.work.words, told: { of: 'work', work: event.work } };
     case 'recommendationMade': {
       const { recommendation } = event;
       return { words: recommendation.words, told: { of: 'recommendation', recommendation } };

@@ -258,6 +258,7 @@ export const commandSchema = z.discriminatedUnion('do', [
       'finish',
       'finishAnyway',
       'leaveSteps',
+      'leaveOut',
       'help',
     ]),
   }),

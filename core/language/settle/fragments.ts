@@ -12,6 +12,7 @@ const LEADS_ON =
 
 const BREAK = String.raw`[\s,;:.!—–-]`;
 const LEAD = new RegExp(`^${BREAK}*(?:(?:${TAKES_BACK}|${LEADS_ON})\\b${BREAK}*)+`, 'i');
+const TAKEN_LEAD = new RegExp(`^${BREAK}*(?:(?:${TAKES_BACK})\\b${BREAK}*)+`, 'i');
 const HAS_TAKEN = new RegExp(`\\b(?:${TAKES_BACK})\\b`, 'i');
 /** "Eleven ounces, i mean", "eleven, not ten", "eleven in" */
 const TRAIL = new RegExp(
@@ -41,6 +42,9 @@ export function fragmentOf(text: string): Fragment | null {
   return { words, lead: BARE_NO.test(lead) ? 'bareNo' : UNSURE.test(lead) ? 'unsure' : 'sure' };
 }
 
+/** The words that take something back, where a text begins with them. */
+export const takenLeadOf = (text: string): string => TAKEN_LEAD.exec(text)?.[0] ?? '';
+
 /** Where words inside a sentence take back what it said: the end of what was said, and where they begin. */
 const INSIDE = new RegExp(`${BREAK}+(?=(?:${TAKES_BACK})\\b)`, 'gi');
 
@@ -49,5 +53,8 @@ export function placesTakenBack(text: string): readonly number[] {
 }
 
 /** One glance, as most sentences take nothing back. */
-const MAY_TAKE_BACK = new RegExp(`\\b(?:${TAKES_BACK}|not|i said|instead of)\\b`, 'i');
+const MAY_TAKE_BACK = new RegExp(
+  `\\b(?:${TAKES_BACK}|not|never ?mind|forget|don't|i said|instead of)\\b`,
+  'i',
+);
 export const mayTakeBack = (text: string): boolean => MAY_TAKE_BACK.test(text);

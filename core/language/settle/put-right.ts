@@ -3,6 +3,8 @@ import type { Fact, Reading, Utterance } from '../utterance.ts';
 import { fragmentOf, mayTakeBack, placesTakenBack } from './fragments.ts';
 import { meaningOf } from './meaning.ts';
 import { type PutInto, putInto } from './put-into.ts';
+import { restatedBefore, restatedWithin } from './restated.ts';
+import { retracted } from './retracted.ts';
 import { sameKind, type Told } from './same-but-one.ts';
 import { isNumber } from '../numbers/number-tokens.ts';
 import { tokenise } from '../words/tokenise.ts';
@@ -19,7 +21,13 @@ type Reads = (text: string, context: Context) => Utterance;
  */
 export function putRight(said: Utterance, context: Context, reads: Reads): Utterance | null {
   if (!mayTakeBack(said.text)) return null;
-  return rightBefore(said, context, reads) ?? rightWithin(said, context, reads);
+  return (
+    retracted(said, context, reads) ??
+    rightBefore(said, context, reads) ??
+    restatedBefore(said, context) ??
+    restatedWithin(said, context, reads) ??
+    rightWithin(said, context, reads)
+  );
 }
 
 /** What was told before this sentence, the newest first, gets what this one says in its place. */
@@ -33,7 +41,7 @@ function rightBefore(said: Utterance, context: Context, reads: Reads): Utterance
   if (!tellsNoMore(isAmount(fragment.words) ? { ...said, readings: [] } : said)) return null;
   const isBare = isBareNumber(fragment.words);
   for (const [ago, each] of told.entries()) {
-    if (each === null) continue;
+    if (each === null || !hasValue(each.told)) continue;
     const found = putInto(each.words, fragment, (words) => reads(words, context));
     if (found === 'doubtful') return null;
     if (found !== null) return instead(found, { said, ago, was: each.told });
@@ -52,6 +60,9 @@ const UNITS = new WordSet(
 );
 
 const isBareNumber = (fragment: string): boolean => tokenise(fragment).every(isNumber);
+
+/** A finding and work are put right by what is told of them anew. */
+const hasValue = ({ of }: Told): boolean => of !== 'finding' && of !== 'work';
 
 /** So much, so long or so often. */
 function hasNumber(told: Told): boolean {
@@ -102,6 +113,9 @@ function instead(
       return { ...nothing, recommendations: [is.recommendation], commands: [undo] };
     case 'command':
       return { ...nothing, commands: [undo, is.command] };
+    case 'finding':
+    case 'work':
+      return null;
   }
 }
 

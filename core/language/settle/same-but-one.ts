@@ -1,8 +1,18 @@
-import type { Command, Fact, Reading, Recommendation, Utterance } from '../utterance.ts';
+import type {
+  Command,
+  Fact,
+  Finding,
+  Reading,
+  Recommendation,
+  Utterance,
+  Work,
+} from '../utterance.ts';
 import { meaningOf } from './meaning.ts';
 
-/** One thing that was told, of the kinds that can be put right by another of its kind. */
+/** One thing that was told, of the kinds that few words put right. */
 export type Told =
+  | { readonly of: 'finding'; readonly finding: Finding }
+  | { readonly of: 'work'; readonly work: Work }
   | { readonly of: 'reading'; readonly reading: Reading }
   | { readonly of: 'fact'; readonly fact: Fact }
   | { readonly of: 'recommendation'; readonly recommendation: Recommendation }
@@ -59,6 +69,10 @@ function kindOf(told: Told): string {
       const { do: what, part, called = '', reason = '' } = told.recommendation;
       return [what, part, called, reason, keysOf(told.recommendation)].join(' ');
     }
+    case 'finding':
+      return `finding ${told.finding.part}`;
+    case 'work':
+      return `work ${told.work.did} ${told.work.part ?? ''}`;
     case 'command':
       return told.command.do === 'timer'
         ? `timer ${told.command.about ?? ''}`
