@@ -3,7 +3,14 @@ import type { QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Amount } from '../units/amount.ts';
 import type { UnitSystem } from '../units/units.ts';
+import type { Told } from './settle/same-but-one.ts';
 import { type KnownNames, NO_NAMES } from './names/known-names.ts';
+
+/** Something that was told before, in the words that it was told in. */
+export interface ToldBefore {
+  readonly words: string;
+  readonly told: Told;
+}
 
 export interface Holding {
   readonly quantity: 'testPressure' | 'vacuum';
@@ -59,6 +66,8 @@ export interface Context {
   readonly suctionPressure: Amount | null;
   /** Sites and units of earlier visits, known by name. */
   readonly names: KnownNames;
+  /** What was kept last, the newest first, `null` where it is of a kind that no few words put right. */
+  readonly told: readonly (ToldBefore | null)[];
   /** Something is being timed, or just was: "five more minutes" is about that. */
   readonly timing: boolean;
 }
@@ -91,6 +100,7 @@ export const EMPTY_CONTEXT: Context = {
   headPressure: null,
   suctionPressure: null,
   names: NO_NAMES,
+  told: [],
   timing: false,
 };
 

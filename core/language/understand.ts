@@ -13,6 +13,7 @@ import { withUnreadNames } from './settle/names-unread.ts';
 import { tellLegs } from './settle/legs-answered.ts';
 import { keptWords } from './settle/kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse/parse.ts';
+import { putRight } from './settle/put-right.ts';
 import { secondHand } from './settle/second-hand.ts';
 import type { Sentence } from './parse/sentence.ts';
 import { takenBackFirst } from './settle/taken-back.ts';
@@ -22,6 +23,11 @@ import type { Fact, Utterance } from './utterance.ts';
 
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */
 export function understand(text: string, context: Context): Utterance {
+  const said = asItWasSaid(text, context);
+  return putRight(said, context, asItWasSaid) ?? said;
+}
+
+function asItWasSaid(text: string, context: Context): Utterance {
   const parsed = parse(text, context);
   const { tokens, sentence } = parsed;
   const items = withUnreadNames(sentence, toldOnly(sentence, parsed.items));

@@ -258,6 +258,8 @@ export type Command =
   | {
       readonly do: 'amend';
       readonly quantity: QuantityId | null;
+      /** With a quantity: where it was metered. */
+      readonly place?: PlaceId;
       readonly value: number;
       readonly unit?: UnitId;
     }
@@ -267,6 +269,8 @@ export type Command =
       readonly value?: number;
       /** What was kept before this sentence is meant, and nothing that it says itself. */
       readonly earlier?: true;
+      /** Of what was kept before, how many things were kept after it. */
+      readonly ago?: number;
     }
   /** Answers "fifteen, or fifty?". */
   | { readonly do: 'choose'; readonly which: 'first' | 'second' }
@@ -284,6 +288,8 @@ export type PlainCommand =
   | 'finish'
   | 'finishAnyway'
   | 'leaveSteps'
+  /** What was said in the same breath is not meant. */
+  | 'leaveOut'
   | 'help';
 
 /** Understood, but implausible or incomplete: not recorded until it is confirmed. */

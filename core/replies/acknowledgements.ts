@@ -100,6 +100,7 @@ const WORDED: Worded = {
   leftSo: ({ parts }) => plain(`Still off: ${parts.map((part) => PARTS[part]).join(', ')}.`),
   stillOpen: ({ left }) => stillOpenSaid(left),
   finishedAnyway: ({ left }) => finishedAnywaySaid(left),
+  leftOut: () => plain('All right, left out.'),
   stepsLeft: () => plain('Steps left.'),
   paused: () => plain('Holding. Say go on when you want me.'),
   resumed: () => plain('Listening.'),

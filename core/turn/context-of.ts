@@ -6,6 +6,7 @@ import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../te
 import { mayBeLegVolts } from '../terms/three-phase.ts';
 import type { VisitEvent } from '../visit/events.ts';
 import { putBackAskedNow } from '../visit/power-back.ts';
+import { toldBefore } from '../visit/told-before.ts';
 import type { VisitState } from '../visit/state.ts';
 import { isRemote, kindOf } from '../visit/unit-kind.ts';
 import { latestAmount, openQuestion, type OpenQuestion } from '../visit/views.ts';
@@ -40,6 +41,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     headPressure: latestAmount(state, 'headPressure'),
     suctionPressure: latestAmount(state, 'suctionPressure'),
     names,
+    told: toldBefore(state),
     timing: state.timers.length > 0,
   };
 }

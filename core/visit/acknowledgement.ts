@@ -56,6 +56,7 @@ export type Acknowledgement =
   /** After that, something was put back: what is left now. */
   | { readonly kind: 'stillOpen'; readonly left: readonly LeftOpen[] }
   | { readonly kind: 'finishedAnyway'; readonly left: readonly LeftOpen[] }
+  | { readonly kind: 'leftOut' }
   | { readonly kind: 'stepsLeft' }
   | { readonly kind: 'paused' }
   | { readonly kind: 'resumed' }

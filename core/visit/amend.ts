@@ -1,5 +1,6 @@
 import type { Command, Reading } from '../language/utterance.ts';
 import { QUANTITIES, type QuantityId, quantityTerm } from '../terms/quantities.ts';
+import { UNITS } from '../units/units.ts';
 import type { Keeping } from './keeping.ts';
 import type { VisitState } from './state.ts';
 import { factKept, timesTold } from './time-told.ts';
@@ -80,8 +81,11 @@ function readAnew({ quantity, value, unit }: Amend): Keeping | null {
 const isMetered = (quantity: QuantityId): boolean => METERED.has(QUANTITIES[quantity].dimension);
 const METERED: ReadonlySet<string> = new Set(['voltage', 'current', 'resistance', 'capacitance']);
 
-const isAbout = (command: Amend, reading: Reading): boolean =>
-  command.quantity === null || command.quantity === reading.quantity;
+/** The quantity, and the place where they are named; else what may be so much of that unit. */
+const isAbout = ({ quantity, place, unit }: Amend, reading: Reading): boolean =>
+  quantity === null
+    ? unit === undefined || UNITS[unit].dimension === quantityTerm(reading.quantity).dimension
+    : quantity === reading.quantity && (place === undefined || place === reading.place);
 
 /** A range, a hedge or an over-limit mark belonged to the old value. */
 function amendedReading(from: Reading, command: Amend): Reading {

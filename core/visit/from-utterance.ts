@@ -102,7 +102,8 @@ function answering(before: VisitState): (command: Command) => Keeper {
 }
 
 /** "Scratch that, suction's fifty one" takes back what was kept before it was said. */
-const isOfBefore = (command: Command): boolean => command.do === 'undo' && command.earlier === true;
+const isOfBefore = (command: Command): boolean =>
+  command.do === 'leaveOut' || (command.do === 'undo' && command.earlier === true);
 
 function extend(so: Addition, keeping: Keeping, stamp: (body: EventBody) => VisitEvent): Addition {
   const events = keeping.bodies.map(stamp);
@@ -126,7 +127,7 @@ function always(body: EventBody, acknowledgement: Acknowledgement | null): Keepe
 /** The first sentence that keeps anything opens the visit; small talk does not, and nor does its end. */
 function opening(utterance: Utterance): Keeper {
   const { text, ...said } = utterance;
-  const parts = { ...said, commands: said.commands.filter((command) => !isFinish(command)) };
+  const parts = { ...said, commands: said.commands.filter(keepsAnything) };
   const keepsSomething = Object.values(parts).some((list) => list.length > 0);
   return (state) =>
     state.visit !== null || !keepsSomething
@@ -229,6 +230,8 @@ function obey(command: Command, state: VisitState): Keeping {
         bodies: [{ type: 'stepsLeft', v: 1 }],
         acknowledgement: { kind: 'stepsLeft' },
       };
+    case 'leaveOut':
+      return { bodies: [], acknowledgement: { kind: 'leftOut' } };
     case 'newVisit':
       return { bodies: [], acknowledgement: { kind: 'opened' } };
     case 'timer':
@@ -267,6 +270,9 @@ const ENDING: ReadonlySet<Command['do']> = new Set<Command['do']>([
   'finish',
   'finishAnyway',
 ]);
+
+const keepsAnything = (command: Command): boolean =>
+  !isFinish(command) && command.do !== 'leaveOut';
 
 const isFinish = ({ do: what }: Command): boolean => what === 'finish' || what === 'finishAnyway';
 

@@ -25,6 +25,7 @@ export function takeBack(command: Undo, state: VisitState): Keeping {
 const LATELY = 4;
 
 function targetOf(command: Undo, state: VisitState): string | undefined {
+  if (command.ago !== undefined) return state.undoable.at(-1 - command.ago);
   if (command.earlier !== true) return state.undoable.findLast((id) => fits(command, state, id));
   const lately = state.undoable.slice(-LATELY);
   return lately.findLast((id) => fits(command, state, id)) ?? lately.at(-1);

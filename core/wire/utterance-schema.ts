@@ -246,6 +246,7 @@ export const commandSchema = z.discriminatedUnion('do', [
   z.strictObject({
     do: z.literal('amend'),
     quantity: quantitySchema.nullable(),
+    place: placeSchema.exactOptional(),
     value: z.number(),
     unit: unitSchema.exactOptional(),
   }),
@@ -254,6 +255,7 @@ export const commandSchema = z.discriminatedUnion('do', [
     quantity: quantitySchema.exactOptional(),
     value: z.number().exactOptional(),
     earlier: z.literal(true).exactOptional(),
+    ago: z.number().exactOptional(),
   }),
   z.strictObject({ do: z.literal('choose'), which: z.enum(['first', 'second']) }),
   z.strictObject({
@@ -269,6 +271,7 @@ export const commandSchema = z.discriminatedUnion('do', [
       'finish',
       'finishAnyway',
       'leaveSteps',
+      'leaveOut',
       'help',
     ]),
   }),

@@ -13,10 +13,8 @@ export function amendLast(amount: Amounted, frame: Frame): Command | null {
   const { lastQuantity, units } = frame.context;
   const bare: Command = { do: 'amend', quantity: null, value };
   if (unit === null) return bare;
-  if (lastQuantity !== null) {
-    const found = measured(lastQuantity, amount, units);
-    return found?.unit == null ? bare : { ...bare, value: found.value ?? value, unit: found.unit };
-  }
+  const found = lastQuantity === null ? null : measured(lastQuantity, amount, units);
+  if (found?.unit != null) return { ...bare, value: found.value ?? value, unit: found.unit };
   const known =
     unitFor(unit, 'temperature', units) ??
     unitFor(unit, 'gaugePressure', units) ??
