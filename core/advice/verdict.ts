@@ -440,6 +440,8 @@ export interface Needs {
     | 'gasTemp';
   /** Where the leads go for it. */
   readonly place?: PlaceId;
+  /** Steps wait for it, and it was asked before. */
+  readonly again?: true;
   /** What must be heard before anyone reaches for it. */
   readonly cautions?: readonly CautionId[];
 }

@@ -6,7 +6,7 @@ import { designation } from './designation.ts';
 import { PLACES } from '../terms/names.ts';
 import { SHORT_NAMES } from './names.ts';
 import { BAR_SENTENCES } from './procedure-sentences.ts';
-import { capitalised, line, plain, type Said } from './said.ts';
+import { capitalised, line, plain, type Said, sentences } from './said.ts';
 import { NO_TIMER } from './timer-sentences.ts';
 
 type Reason = Refused['reason'];
@@ -206,7 +206,12 @@ export const NEED_SENTENCES: Record<Needs['need'], string> = {
   after: 'Read it again now, and mark the after.',
 };
 
-export function needsSaid({ about, need, place }: Needs): Said {
+export function needsSaid({ again, ...needs }: Needs): Said {
+  const asked = needSaid(needs);
+  return again === true ? sentences([asked, plain('Or say leave the steps.')]) : asked;
+}
+
+function needSaid({ about, need, place }: Omit<Needs, 'again'>): Said {
   if (need === 'voltageAcross' && place !== undefined) {
     return plain(`Put the leads across the ${PLACES[place]}.`);
   }

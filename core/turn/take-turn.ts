@@ -22,7 +22,8 @@ import type { Memory, Pending, SessionEffect, Stamp, Turn, TurnInput } from './t
 
 export function takeTurn(input: TurnInput): Turn {
   const { state, memory, words, stamp, names, past = [] } = input;
-  const taken = takeIn(words, contextOf(state, names), memory.rejected);
+  const context = { ...contextOf(state, names), stepping: isStepping(input) };
+  const taken = takeIn(words, context, memory.rejected);
   const { utterance, kept, carried } = keep(taken, input);
   const answers = answersTo(utterance, kept, { memory, past });
   const verdicts = [
@@ -50,6 +51,13 @@ export function takeTurn(input: TurnInput): Turn {
     memory: remember(memory, { utterance, answers, outcome, reply }),
   };
 }
+
+/** Steps are told, or it was asked just now what must be known before them. */
+const isStepping = ({ state, memory }: TurnInput): boolean =>
+  state.steps !== null || stepsAsked(memory) !== null;
+
+const stepsAsked = ({ pending }: Memory): Pending | null =>
+  pending?.askedNow === true && pending.question.ask === 'steps' ? pending : null;
 
 interface Kept {
   readonly utterance: Utterance;
@@ -115,12 +123,23 @@ function answersTo(
     question,
     verdict: answer(question, kept.state, { ...memory, past }),
   });
+  const waiting = kept.state.steps === null ? stepsAsked(memory) : null;
+  const isMove = ({ ask: what }: Question): boolean => what === 'step';
+  if (waiting !== null && utterance.questions.some(isMove)) {
+    return [again(ask(waiting.question))];
+  }
   if (utterance.questions.length > 0) return utterance.questions.map(ask);
   if (!memory.pending || utterance.readings.length + utterance.facts.length === 0) return [];
   const late = ask(memory.pending.question);
   const isFurther = supplies(utterance, memory.pending.need) && !stillNeeds(late, memory.pending);
   return late.verdict.kind === 'known' || isFurther ? [late] : [];
 }
+
+/** What steps wait for is asked again, with the way out. */
+const again = ({ question, verdict }: Answer): Answer => ({
+  question,
+  verdict: verdict.kind === 'needs' ? { ...verdict, again: true } : verdict,
+});
 
 /** Whether the sentence holds what the question waits for: after any other it goes on waiting, unsaid. */
 function supplies({ readings, facts }: Utterance, need: Needs['need']): boolean {
@@ -246,14 +265,23 @@ function remember(memory: Memory, { utterance, answers, outcome, reply }: Replie
   };
 }
 
-/** Work goes on without the answer: an hour later nobody waits for it. */
-const stillPending = ({ work }: Utterance, { pending }: Memory): Pending | null =>
-  work.length > 0 ? null : pending;
+/** Work goes on without the answer: an hour later nobody waits for it. Steps that were left wait for nothing. */
+function stillPending(utterance: Utterance, { pending }: Memory): Pending | null {
+  const isOver = utterance.work.length > 0 || asksTo(utterance, 'leaveSteps');
+  return isOver || pending === null ? null : { ...pending, askedNow: false };
+}
 
 function pendingOf(answers: readonly Answer[]): Pending | null {
   const lacking = answers.flatMap(({ question, verdict }) =>
     verdict.kind === 'needs'
-      ? [{ question, need: verdict.need, ...(verdict.place ? { place: verdict.place } : {}) }]
+      ? [
+          {
+            question,
+            need: verdict.need,
+            ...(verdict.place ? { place: verdict.place } : {}),
+            askedNow: true,
+          },
+        ]
       : [],
   );
   return lacking[0] ?? null;

@@ -50,6 +50,8 @@ export interface Pending {
   readonly question: Question;
   readonly need: Needs['need'];
   readonly place?: PlaceId;
+  /** It was asked in the last reply: "next" is said of it. */
+  readonly askedNow: boolean;
 }
 
 export const EMPTY_MEMORY: Memory = {

@@ -9,6 +9,8 @@ describe('what is not for us', () => {
     'okay thanks',
     'i will be back in twenty minutes',
     'if head goes over two hundred call me',
+    'did the customer say it was at fifty',
+    'could be worse',
   ])('%s', (said) => {
     expect(isTalk(said, EMPTY_CONTEXT)).toBe(true);
   });
@@ -21,6 +23,11 @@ describe('what was not understood, and must be asked for again', () => {
     'no voltage at the heater',
     'is it humming',
     'no good',
+    'is that it',
+    'is the txv hunting or is it starving',
+    'do you think the txv is stuck',
+    'is head two hundred',
+    'is the contactor two thirty volts',
   ])('%s', (said) => {
     expect(isTalk(said, EMPTY_CONTEXT)).toBe(false);
   });

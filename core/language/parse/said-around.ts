@@ -16,6 +16,9 @@ const BEGINNINGS = [
   ['so', 'it', 'is', 'the'],
 ];
 
+/** Alone it asks what comes next. */
+const AND_NOW = ['and', 'now'];
+
 /**
  * The tokens without what is stumbled over, and without what leads up to them: "alright, condenser" answers what
  * "condenser" does, and in front of more "yeah" answers only what `asksYes` tells of.
@@ -25,6 +28,7 @@ export function withoutLead(said: readonly Token[], asksYes: boolean): readonly 
   let from = 0;
   while (
     leads(tokens[from], asksYes) &&
+    !(tokens.length === from + 2 && standAt(tokens, from, AND_NOW)) &&
     !BEGINNINGS.some((words) => standAt(tokens, from, words))
   ) {
     from += 1;

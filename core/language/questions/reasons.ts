@@ -169,6 +169,11 @@ export const REASON_QUESTIONS: readonly Rule[] = [
       examples: ['what should i check next'],
     },
   ),
+  rule(
+    '[so] (next|next one|next step|and next|and now|what about now|and then what|now then what|what after that|and after that)',
+    plain('nextCheck'),
+    { alone: true, unheard: true, examples: ['and now'] },
+  ),
   heardRule(
     '(where does that number come from|~where (did|do|does|would) (that|you|this|it|those) [(number|numbers)] (get that|come from|get [that] number)|~where (did|would|do) you come up with (that|it|this) [number]|~how (did|do|would|are) you (get|getting|figure|calculate|work out|know|come up with) (that|it|this) [number]|~(show|tell|explain) [me] (your work|the math|your math|how)|~says who|~what is that based on|~where is (that|this) [number] from|~where are (those|these) [numbers] from|~where (do|did) (those|these) [numbers] come from|~how is (that|this|it) worked out|~how did that (come out|get figured)|~what is the (formula|math|equation|source)|~what are you (basing|going by) [that] [on]|~according to (what|who)|~how is (that|this|it) (calculated|figured|worked out)|~how do you figure|~how would you figure|~how so|~prove it|~who says|~where did you find (that|it)|~how do you know|~why that number|~what formula|~explain that)',
     plain('working'),
