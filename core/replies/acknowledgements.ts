@@ -11,6 +11,7 @@ import {
   PLACES,
   SIGHT_GLASS_STATES,
 } from '../terms/names.ts';
+import { properName } from '../terms/proper-name.ts';
 import { CAUSES } from '../terms/causes.ts';
 import { CHARGE_DOUBTS, VALVE_KINDS } from '../terms/procedures.ts';
 import type { UnitSystem } from '../units/units.ts';
@@ -162,7 +163,7 @@ const FACT_WORDED: FactWorded = {
   heaterRating: ({ heater, value, unit }) =>
     line`${PLACES[heater]} rated ${figure({ value, unit })}`,
   unit: ({ value }) => plain(`unit: ${value}`),
-  site: ({ value }) => plain(`site: ${value}`),
+  site: ({ value }) => plain(`site: ${properName(value)}`),
 };
 
 export function factSaid(fact: Fact): Said {

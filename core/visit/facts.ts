@@ -1,3 +1,4 @@
+import { properName } from '../terms/proper-name.ts';
 import type { Fact } from '../language/utterance.ts';
 import type { CondenserId, CondensingUnitId } from '../terms/names.ts';
 import type { UnitFacts } from './state.ts';
@@ -41,7 +42,7 @@ export function applyFact(unit: UnitFacts, fact: Fact): UnitFacts {
     case 'unit':
       return { ...unit, name: fact.value };
     case 'site':
-      return { ...unit, site: fact.value };
+      return { ...unit, site: properName(fact.value) };
   }
 }
 
