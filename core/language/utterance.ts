@@ -256,6 +256,8 @@ export type Command =
     }
   /** Answers "fifteen, or fifty?". */
   | { readonly do: 'choose'; readonly which: 'first' | 'second' }
+  /** "Use bar and Celsius": of a kind of value each. */
+  | { readonly do: 'useUnits'; readonly units: readonly UnitId[] }
   | { readonly do: PlainCommand };
 
 export type PlainCommand =

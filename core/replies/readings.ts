@@ -4,10 +4,10 @@ import { designation } from './designation.ts';
 import { isNamedByUnit, placedName, SHORT_NAMES } from './names.ts';
 import { PLACES } from '../terms/names.ts';
 import { join, line, plain, type Said } from './said.ts';
-import type { UnitSystem } from '../units/units.ts';
+import type { UnitHabit } from '../units/shown-unit.ts';
 
 /** A reading said back: what it is of, its value, and whatever was said about how it was taken. */
-export function readingSaid(reading: Reading, units: UnitSystem): Said {
+export function readingSaid(reading: Reading, units: UnitHabit): Said {
   const pieces = [
     subject(reading),
     plain(reading.hedged ? ' about ' : ' '),
@@ -31,7 +31,7 @@ function subject({ quantity, place }: Reading): Said {
   return plain(placedName(quantity, place));
 }
 
-export function valueSaid(reading: Reading, units: UnitSystem): Said {
+export function valueSaid(reading: Reading, units: UnitHabit): Said {
   const { value, low, high, unit } = reading;
   if (reading.overlimit) return plain('over limit');
   const compound = poundsAndOunces(reading);
@@ -54,6 +54,6 @@ function circumstances(reading: Reading): readonly Said[] {
 }
 
 /** A doubt's value as it was heard, for asking whether it was meant. */
-export function heardSaid(reading: Reading, units: UnitSystem): Said {
+export function heardSaid(reading: Reading, units: UnitHabit): Said {
   return line`${SHORT_NAMES[reading.quantity]} ${valueSaid(reading, units)}`;
 }

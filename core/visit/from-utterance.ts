@@ -1,4 +1,5 @@
 import type { Command, Doubt, Reading, Recommendation, Utterance } from '../language/utterance.ts';
+import type { UnitId } from '../units/units.ts';
 import { unreachable } from '../unreachable.ts';
 import type { Acknowledgement } from './acknowledgement.ts';
 import { amend } from './amend.ts';
@@ -7,7 +8,7 @@ import { isAltered, isAlteration } from './alterations.ts';
 import { hasBaseline } from './baseline.ts';
 import { answeringChoice, chooseValue } from './choice.ts';
 import { dayOf, dueDate } from './due-date.ts';
-import { DEFAULT_SETTINGS, type EventBody, type VisitEvent } from './events.ts';
+import type { EventBody, VisitEvent } from './events.ts';
 import type { Keeping } from './keeping.ts';
 import { leftOpen, meantWork } from './left-open.ts';
 import { markAfter, markBefore } from './phases.ts';
@@ -23,6 +24,7 @@ import { isPreparation } from './preparations.ts';
 import type { VisitState } from './state.ts';
 import { takeBack } from './take-back.ts';
 import { keepTimer, runningTimers, stopTimers } from './timers.ts';
+import { habitOf, unitsTurned } from './unit-habit.ts';
 import { wholeRemarks } from './whole-remarks.ts';
 import { isCompared, openQuestion, sheetRows } from './views.ts';
 
@@ -69,11 +71,20 @@ export function fromUtterance(
       always({ type: 'questionAsked', v: 1, question }, null),
     ),
   ];
-  return keepers.reduce<Addition>((so, keeper) => extend(so, keeper(so.state), stamp), {
+  const kept = keepers.reduce<Addition>((so, keeper) => extend(so, keeper(so.state), stamp), {
     events: [],
     state: before,
     acknowledgements: [],
   });
+  return withUnitsTurned(kept, before);
+}
+
+/** Once a kind of value is told in another unit than the visit's, bare numbers of it are in that: said once. */
+function withUnitsTurned(kept: Addition, before: VisitState): Addition {
+  const units = unitsTurned(before.settings.units, kept.state.settings.units);
+  const isTold = kept.acknowledgements.some(({ kind }) => kind === 'unitsTaken');
+  if (units.length === 0 || isTold) return kept;
+  return { ...kept, acknowledgements: [...kept.acknowledgements, { kind: 'unitsTaken', units }] };
 }
 
 type Keeper = (state: VisitState) => Keeping;
@@ -125,7 +136,7 @@ function opening(utterance: Utterance): Keeper {
     state.visit !== null || !keepsSomething
       ? NOTHING
       : {
-          bodies: [{ type: 'visitOpened', v: 1, settings: DEFAULT_SETTINGS }],
+          bodies: [{ type: 'visitOpened', v: 1, settings: state.settings }],
           acknowledgement: null,
         };
 }
@@ -220,11 +231,21 @@ function obey(command: Command, state: VisitState): Keeping {
       return { bodies: [], acknowledgement: { kind: 'resumed' } };
     case 'help':
       return { bodies: [], acknowledgement: { kind: 'help' } };
+    case 'useUnits':
+      return useUnits(command.units, state);
     case 'repeat':
       return NOTHING;
     default:
       return unreachable(command);
   }
+}
+
+function useUnits(units: readonly UnitId[], state: VisitState): Keeping {
+  const settings = { ...state.settings, units: habitOf(state.settings.units, units) };
+  return {
+    bodies: [{ type: 'settingsChanged', v: 1, settings }],
+    acknowledgement: { kind: 'unitsTaken', units },
+  };
 }
 
 /**

@@ -242,6 +242,7 @@ export const commandSchema = z.discriminatedUnion('do', [
     value: z.number().exactOptional(),
     earlier: z.literal(true).exactOptional(),
   }),
+  z.strictObject({ do: z.literal('useUnits'), units: z.array(unitSchema) }),
   z.strictObject({ do: z.literal('choose'), which: z.enum(['first', 'second']) }),
   z.strictObject({
     do: z.enum([

@@ -4,6 +4,7 @@ import {
 } from '../../calculations/control-defaults.ts';
 import { nonCondensables, nonCondensablesFormula } from '../../calculations/non-condensables.ts';
 import { fromBase } from '../../units/convert.ts';
+import { SHOWN_UNITS } from '../../units/shown-unit.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { isNewer } from '../../visit/views.ts';
 import { absoluteOf, currentReading, refrigerantOf, temperatureOf } from '../current.ts';
@@ -33,7 +34,7 @@ export function airInside(state: VisitState): Found<JudgedOf<'nonCondensables'>>
     andThen(
       calculated(nonCondensables({ refrigerant, standing, coil }), nonCondensablesFormula, state),
       ({ excess, verdict }) => {
-        const unit = state.settings.units === 'us' ? 'dF' : 'dC';
+        const unit = SHOWN_UNITS[state.settings.units].temperatureDifference;
         const { suspected, present } = NON_CONDENSABLE_EXCESS.value;
         return worked(
           {

@@ -6,12 +6,14 @@ import { LOOSE_COMMANDS } from './loosely-told.ts';
 import { SAID_TWICE_COMMANDS } from './said-twice.ts';
 import { STEP_COMMANDS } from './steps.ts';
 import { TIMER_COMMANDS } from './timers.ts';
+import { UNIT_HABIT_RULES } from './unit-habit.ts';
 import type { Rule } from '../rule.ts';
 
 /** What the product is told to do. */
 export const COMMAND_RULES: readonly Rule[] = [
   ...TIMER_COMMANDS,
   ...STEP_COMMANDS,
+  ...UNIT_HABIT_RULES,
   ...FREE_CHANGES,
   ...PUT_RIGHT_RULES,
   ...CHANGE_COMMANDS,
