@@ -13,6 +13,7 @@ import { CLAMP_RULES } from './electrical/clamped-and-ohmed.ts';
 import { COMMAND_RULES } from './commands/command-rules.ts';
 import { BESIDE_RULES } from './electrical/drawn-beside.ts';
 import { CONDENSING_SIDE_RULES } from './readings/condensing-side.ts';
+import { CONDENSING_UNIT_PLACE_RULES, UNIT_BY_PLACE_RULES } from './facts/condensing-unit-place.ts';
 import { CONTROL_RULES } from './facts/controls.ts';
 import { ELECTRICAL_RULES } from './electrical/electrical.ts';
 import { FACT_RULES } from './facts/facts.ts';
@@ -119,6 +120,7 @@ export const RULES: readonly Rule[] = [
   ...COMMAND_RULES,
   ...SUPPLY_VOLTAGE_RULES,
   ...PLATE_RULES,
+  ...CONDENSING_UNIT_PLACE_RULES,
   ...DESCRIPTION_RULES,
   ...SITE_RULES,
   ...PLACE_NAME_RULES,
@@ -168,6 +170,7 @@ export const RULES: readonly Rule[] = [
   ...DRAWN_OVER_TIME_RULES,
   ...UNNAMED_FAN_RULES,
   ...CAUSE_RULES,
+  ...UNIT_BY_PLACE_RULES,
   ...UNIT_TOLD_RULES,
   ...FACT_RULES,
   ...PLATE_ORDER_RULES,
