@@ -21,6 +21,7 @@ import { currentReading } from './current.ts';
 import type { Found } from './found.ts';
 import { hottestDay } from './hottest-day.ts';
 import { cameBack, historyOf } from './history.ts';
+import { airInside, standingWanted, standsAnew } from './judged/air-inside.ts';
 import { judge } from './judged/judge.ts';
 import { limitFound } from './limits.ts';
 import { limitOf, marginTo } from './margin.ts';
@@ -100,6 +101,13 @@ const ANSWERS: Answering = {
       : settle(judge(about, state), null, (found, carried) => ({ ...carried, ...found })),
   hottestDay: (_question, { state }) =>
     settle(hottestDay(state), 'headPressure', (found, carried) => ({ ...carried, ...found })),
+  standing: (_question, { state }) =>
+    settle(standingWanted(state), null, (found, carried) => ({
+      ...carried,
+      answer: 'saturation',
+      phase: 'dew',
+      ...found,
+    })),
   limit: ({ about }, { state }) =>
     settle(limitFound(about, state), null, (found, carried) => ({ ...carried, ...found })),
   eta: (question, { state }) => told(etaOf(question, state), question.about),
@@ -168,7 +176,14 @@ export function unaskedVerdicts(
   return [
     ...(again === null ? [] : [{ ...READ, ...again }]),
     ...unasked(before, after).map((found) => told(found, null)),
+    ...(standsAnew(before, after) ? airBy(after) : []),
   ];
+}
+
+/** A pressure at rest is read to see whether air is in it. */
+function airBy(state: VisitState): readonly Verdict[] {
+  const verdict = settle(airInside(state), null, (found, carried) => ({ ...carried, ...found }));
+  return verdict.kind === 'known' ? [verdict] : [];
 }
 
 function historyTold(

@@ -82,6 +82,7 @@ import { LEAK_AND_VALVE_RULES } from './findings/leaks-and-valves.ts';
 import { LEG_RULES } from './electrical/supply-legs.ts';
 import { SIDE_TEST_RULES } from './readings/sides-tested.ts';
 import { SIDE_RULES } from './readings/sides-told.ts';
+import { STANDING_RULES } from './readings/standing-pressure.ts';
 import { SIZED_PART_RULES } from './work-done/sized-parts.ts';
 import { JOB_RULES } from './work-done/job-told.ts';
 import { TEST_TOLD_RULES } from './readings/tests-told.ts';
@@ -125,6 +126,7 @@ export const RULES: readonly Rule[] = [
   ...SITE_RULES,
   ...PLACE_NAME_RULES,
   ...CONDENSING_SIDE_RULES,
+  ...STANDING_RULES,
   ...SIDE_TEST_RULES,
   ...AIR_AND_LINE_RULES,
   ...SATURATED_SIDE_RULES,

@@ -56,7 +56,8 @@ export interface Reading {
   /** The meter showed OL, over limit or infinite. */
   readonly overlimit?: true;
   /** The reading was taken as a control tripped. */
-  readonly event?: 'tripped';
+  /** `standing`: with the compressor at rest, so that it tells nothing of how the unit runs. */
+  readonly event?: 'tripped' | 'standing';
   readonly when?: 'arrival';
   readonly afterMinutes?: number;
   readonly gasTemp?: Amount;
@@ -204,6 +205,8 @@ export type PlainQuestion =
   | 'causes'
   | 'nextCheck'
   | 'hottestDay'
+  /** What a condenser at rest should stand at. */
+  | 'standing'
   | 'before'
   | 'beforeAfter'
   | 'readback'

@@ -42,13 +42,18 @@ export function valueSaid(reading: Reading, units: UnitHabit): Said {
   return value === undefined ? plain('without a number') : readBack({ value, unit }, units);
 }
 
+const EVENTS: Record<NonNullable<Reading['event']>, string> = {
+  tripped: 'as it tripped',
+  standing: 'standing',
+};
+
 function circumstances(reading: Reading): readonly Said[] {
   const { event, when, afterMinutes, gasTemp, refrigerant } = reading;
   return [
     refrigerant && line`of ${designation(refrigerant)}`,
     gasTemp && line`at ${figure(gasTemp)}`,
     afterMinutes !== undefined && line`after ${figure({ value: afterMinutes, unit: 'min' })}`,
-    event && plain('as it tripped'),
+    event && plain(EVENTS[event]),
     when && plain('on arrival'),
   ].filter((piece) => typeof piece === 'object');
 }
