@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { ALTITUDE_RANGE_M, BAROMETER_RANGE_KPA } from '../../core/units/atmosphere.ts';
 import { fromBase, toBase } from '../../core/units/convert.ts';
+import { thermalSystem } from '../../core/units/shown-unit.ts';
 import type { UnitId, UnitSystem } from '../../core/units/units.ts';
 import type { VisitSettings } from '../../core/visit/events.ts';
 
@@ -11,7 +12,8 @@ interface LocalAirFormProps {
 
 /** What every gauge reads against: the height above the sea, or better a barometer beside the unit. */
 export function LocalAirForm({ settings, onSettings }: LocalAirFormProps) {
-  const { units, altitudeM, barometerKpa } = settings;
+  const { altitudeM, barometerKpa } = settings;
+  const units = thermalSystem(settings.units);
   return (
     <>
       <Measure

@@ -1,5 +1,5 @@
 import type { VisitSettings } from '../../core/visit/events.ts';
-import type { UnitSystem } from '../../core/units/units.ts';
+import { habitWords, type UnitHabit } from '../../core/units/shown-unit.ts';
 import { LocalAirForm } from './local-air-form.tsx';
 
 interface SettingsFormProps {
@@ -7,14 +7,17 @@ interface SettingsFormProps {
   readonly onSettings: (settings: VisitSettings) => void;
 }
 
-const UNIT_WORDS: Record<UnitSystem, string> = { us: 'psi and °F', si: 'bar and °C' };
-const SYSTEMS: readonly UnitSystem[] = ['us', 'si'];
+const USUAL: readonly UnitHabit[] = ['us', 'si'];
+
+/** The usual ones, and any other that was told by voice. */
+const offered = (units: UnitHabit): readonly UnitHabit[] => [...new Set([...USUAL, units])];
+
 export function SettingsForm({ settings, onSettings }: SettingsFormProps) {
   return (
     <section aria-label="Settings">
       <h2>a bare number is in</h2>
       <div class="choices" role="group" aria-label="A bare number is in">
-        {SYSTEMS.map((units) => (
+        {offered(settings.units).map((units) => (
           <button
             key={units}
             type="button"
@@ -22,7 +25,7 @@ export function SettingsForm({ settings, onSettings }: SettingsFormProps) {
             aria-pressed={units === settings.units}
             onClick={() => onSettings({ ...settings, units })}
           >
-            {UNIT_WORDS[units]}
+            {habitWords(units)}
           </button>
         ))}
       </div>

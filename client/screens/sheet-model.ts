@@ -6,10 +6,10 @@ import { QUANTITIES, type QuantityId } from '../../core/terms/quantities.ts';
 import { isNamedByUnit, placedName } from '../../core/replies/names.ts';
 import type { Amount } from '../../core/units/amount.ts';
 import { formatAmount, formatNumber } from '../../core/units/format-amount.ts';
-import { SHOWN_UNITS } from '../../core/units/shown-unit.ts';
+import { SHOWN_UNITS, type UnitHabit } from '../../core/units/shown-unit.ts';
 import type { Dimension } from '../../core/units/dimensions.ts';
 import type { Comparison } from '../../core/advice/verdict.ts';
-import { UNITS, type UnitId, type UnitSystem } from '../../core/units/units.ts';
+import { UNITS, type UnitId } from '../../core/units/units.ts';
 
 /** One line of the ledger, ready to be shown. */
 export interface LedgerLine {
@@ -71,7 +71,7 @@ function unitOf({ before, after }: SheetRow): UnitId | null {
   return before?.reading.unit ?? after?.reading.unit ?? null;
 }
 
-function usualUnit(quantity: QuantityId, units: UnitSystem): UnitId | null {
+function usualUnit(quantity: QuantityId, units: UnitHabit): UnitId | null {
   const { dimension } = QUANTITIES[quantity];
   const shown: Partial<Record<Dimension, UnitId>> = SHOWN_UNITS[units];
   return shown[dimension] ?? null;

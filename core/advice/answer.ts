@@ -23,6 +23,7 @@ import { currentReading } from './current.ts';
 import type { Found } from './found.ts';
 import { hottestDay } from './hottest-day.ts';
 import { cameBack, historyOf } from './history.ts';
+import { airInside, standingWanted, standsAnew } from './judged/air-inside.ts';
 import { judge } from './judged/judge.ts';
 import { limitFound } from './limits.ts';
 import { limitOf, marginTo } from './margin.ts';
@@ -110,6 +111,13 @@ const ANSWERS: Answering = {
       : settle(judge(about, state), null, (found, carried) => ({ ...carried, ...found })),
   hottestDay: (_question, { state }) =>
     settle(hottestDay(state), 'headPressure', (found, carried) => ({ ...carried, ...found })),
+  standing: (_question, { state }) =>
+    settle(standingWanted(state), null, (found, carried) => ({
+      ...carried,
+      answer: 'saturation',
+      phase: 'dew',
+      ...found,
+    })),
   limit: ({ about }, { state }) =>
     settle(limitFound(about, state), null, (found, carried) => ({ ...carried, ...found })),
   eta: (question, { state }) => told(etaOf(question, state), question.about),
@@ -175,6 +183,7 @@ export function unaskedVerdicts(
     ...(again === null ? [] : [{ ...READ, ...again }]),
     ...legJustLost(before, after),
     ...unasked(before, after).map((found) => told(found, null)),
+    ...(standsAnew(before, after) ? airBy(after) : []),
   ];
 }
 
@@ -186,6 +195,12 @@ function legJustLost(before: VisitState, after: VisitState): readonly Verdict[] 
 
 const checkNext = (found: Found<NextCheck>): Verdict =>
   settle(found, null, (next, carried) => ({ ...carried, answer: 'nextCheck', ...next }));
+
+/** A pressure at rest is read to see whether air is in it. */
+function airBy(state: VisitState): readonly Verdict[] {
+  const verdict = settle(airInside(state), null, (found, carried) => ({ ...carried, ...found }));
+  return verdict.kind === 'known' ? [verdict] : [];
+}
 
 function historyTold(
   question: Extract<Question, { readonly ask: 'history' }>,

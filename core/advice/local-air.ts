@@ -1,6 +1,7 @@
 import { localAtmosphere } from '../units/atmosphere.ts';
 import { fromBase } from '../units/convert.ts';
 import { absolutePressure, type AbsolutePressure } from '../units/quantity-values.ts';
+import { SHOWN_UNITS, thermalSystem } from '../units/shown-unit.ts';
 import type { VisitState } from '../visit/state.ts';
 import type { Input } from './verdict.ts';
 
@@ -16,9 +17,18 @@ export function localAir({ settings }: VisitState): AbsolutePressure {
 export function localAirInput({ settings }: VisitState): readonly Input[] {
   const { units, altitudeM, barometerKpa } = settings;
   if (barometerKpa !== undefined) {
-    const shown = fromBase(barometerKpa, units === 'us' ? 'psia' : 'kPaa');
+    const shown = fromBase(
+      barometerKpa,
+      SHOWN_UNITS[units].absolutePressure === 'psia' ? 'psia' : 'kPaa',
+    );
     return [{ name: 'barometer', ...shown, from: 'set' }];
   }
   if (altitudeM === 0) return [];
-  return [{ name: 'altitude', ...fromBase(altitudeM, units === 'us' ? 'ft' : 'm'), from: 'set' }];
+  return [
+    {
+      name: 'altitude',
+      ...fromBase(altitudeM, thermalSystem(units) === 'us' ? 'ft' : 'm'),
+      from: 'set',
+    },
+  ];
 }

@@ -2,7 +2,7 @@ import type { EquipmentId, FindingStateId, PartId, PlaceId } from '../terms/name
 import type { QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Amount } from '../units/amount.ts';
-import type { UnitSystem } from '../units/units.ts';
+import type { UnitHabit } from '../units/shown-unit.ts';
 import type { Told } from './settle/same-but-one.ts';
 import { type KnownNames, NO_NAMES } from './names/known-names.ts';
 
@@ -19,7 +19,7 @@ export interface Holding {
 
 /** What was settled before this sentence and decides how it is read. */
 export interface Context {
-  readonly units: UnitSystem;
+  readonly units: UnitHabit;
   readonly refrigerant: RefrigerantId | null;
   readonly equipment: EquipmentId | null;
   /** Its condenser stands apart from its box. */

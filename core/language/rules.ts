@@ -13,6 +13,7 @@ import { CLAMP_RULES } from './electrical/clamped-and-ohmed.ts';
 import { COMMAND_RULES } from './commands/command-rules.ts';
 import { BESIDE_RULES } from './electrical/drawn-beside.ts';
 import { CONDENSING_SIDE_RULES } from './readings/condensing-side.ts';
+import { CONDENSING_UNIT_PLACE_RULES, UNIT_BY_PLACE_RULES } from './facts/condensing-unit-place.ts';
 import { CONTROL_RULES } from './facts/controls.ts';
 import { ELECTRICAL_RULES } from './electrical/electrical.ts';
 import { FACT_RULES } from './facts/facts.ts';
@@ -81,6 +82,7 @@ import { LEAK_AND_VALVE_RULES } from './findings/leaks-and-valves.ts';
 import { LEG_RULES } from './electrical/supply-legs.ts';
 import { SIDE_TEST_RULES } from './readings/sides-tested.ts';
 import { SIDE_RULES } from './readings/sides-told.ts';
+import { STANDING_RULES } from './readings/standing-pressure.ts';
 import { SIZED_PART_RULES } from './work-done/sized-parts.ts';
 import { JOB_RULES } from './work-done/job-told.ts';
 import { PUMPED_DOWN_RULES } from './readings/pumped-down.ts';
@@ -120,10 +122,12 @@ export const RULES: readonly Rule[] = [
   ...COMMAND_RULES,
   ...SUPPLY_VOLTAGE_RULES,
   ...PLATE_RULES,
+  ...CONDENSING_UNIT_PLACE_RULES,
   ...DESCRIPTION_RULES,
   ...SITE_RULES,
   ...PLACE_NAME_RULES,
   ...CONDENSING_SIDE_RULES,
+  ...STANDING_RULES,
   ...SIDE_TEST_RULES,
   ...AIR_AND_LINE_RULES,
   ...SATURATED_SIDE_RULES,
@@ -170,6 +174,7 @@ export const RULES: readonly Rule[] = [
   ...DRAWN_OVER_TIME_RULES,
   ...UNNAMED_FAN_RULES,
   ...CAUSE_RULES,
+  ...UNIT_BY_PLACE_RULES,
   ...UNIT_TOLD_RULES,
   ...FACT_RULES,
   ...PLATE_ORDER_RULES,

@@ -57,7 +57,8 @@ export interface Reading {
   /** The meter showed OL, over limit or infinite. */
   readonly overlimit?: true;
   /** The reading was taken as a control tripped. */
-  readonly event?: 'tripped';
+  /** `standing`: with the compressor at rest, so that it tells nothing of how the unit runs. */
+  readonly event?: 'tripped' | 'standing';
   readonly when?: 'arrival';
   readonly afterMinutes?: number;
   readonly gasTemp?: Amount;
@@ -219,6 +220,8 @@ export type PlainQuestion =
   | 'causes'
   | 'nextCheck'
   | 'hottestDay'
+  /** What a condenser at rest should stand at. */
+  | 'standing'
   | 'beforeAfter'
   | 'readback'
   | 'note'
@@ -274,6 +277,8 @@ export type Command =
     }
   /** Answers "fifteen, or fifty?". */
   | { readonly do: 'choose'; readonly which: 'first' | 'second' }
+  /** "Use bar and Celsius": of a kind of value each. */
+  | { readonly do: 'useUnits'; readonly units: readonly UnitId[] }
   | { readonly do: PlainCommand };
 
 export type PlainCommand =

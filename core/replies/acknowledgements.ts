@@ -14,7 +14,8 @@ import {
 import { properName } from '../terms/proper-name.ts';
 import { CAUSES } from '../terms/causes.ts';
 import { CHARGE_DOUBTS, VALVE_KINDS } from '../terms/procedures.ts';
-import type { UnitSystem } from '../units/units.ts';
+import type { UnitHabit } from '../units/shown-unit.ts';
+import { type UnitId, unitRow } from '../units/units.ts';
 import type { Acknowledgement, TakenBack } from '../visit/acknowledgement.ts';
 import { counted, figure, heardDigits, heardNumber, poundsAndOunces } from './amounts.ts';
 import { designation } from './designation.ts';
@@ -41,7 +42,7 @@ import { workDone, workDoneAt, workTodoAt } from './work-words.ts';
 
 type Kind = Acknowledgement['kind'];
 type Kinds = Members<Acknowledgement, 'kind'>;
-type Worded = { readonly [K in Kind]: (kept: Kinds[K], units: UnitSystem) => Said };
+type Worded = { readonly [K in Kind]: (kept: Kinds[K], units: UnitHabit) => Said };
 
 const FIRST_READINGS = 'Read head, suction and box.';
 
@@ -65,6 +66,8 @@ const WORDED: Worded = {
           : ''),
     ),
   recommendation: ({ today, ...made }) => recommendationSaid(made, today),
+  unitsTaken: ({ units }) =>
+    line`Taking ${join(units.map(scaleName), ' and ')} from here on; say otherwise.`,
   memo: () => plain('Kept for the note.'),
   doubt: ({ doubt }, units) => doubtSaid(doubt, units),
   leftOver: ({ digits }) => line`${heardDigits(digits)}? Say what that is of.`,
@@ -116,12 +119,19 @@ const WORDED: Worded = {
   noTimer: () => plain(NO_TIMER),
 };
 
+/** "Bar", "Celsius": as a gauge or a thermometer is called by it. */
+function scaleName(unit: UnitId): Said {
+  const { symbol, spoken } = unitRow(unit);
+  const name = spoken.many.replace('degrees ', '');
+  return { text: symbol.startsWith('°') ? name : symbol, spoken: name };
+}
+
 /** What was kept, said back. */
-export function acknowledgementSaid(kept: Acknowledgement, units: UnitSystem): Said {
+export function acknowledgementSaid(kept: Acknowledgement, units: UnitHabit): Said {
   return worded(kept, units);
 }
 
-function worded<K extends Kind>(kept: Kinds[K] & { readonly kind: K }, units: UnitSystem): Said {
+function worded<K extends Kind>(kept: Kinds[K] & { readonly kind: K }, units: UnitHabit): Said {
   const sentence: Worded[K] = WORDED[kept.kind];
   return sentence(kept, units);
 }
@@ -177,7 +187,7 @@ function factWorded<K extends Fact['fact']>(fact: Facts[K] & { readonly fact: K 
 
 type Taken = Members<TakenBack, 'of'>;
 type TakenWorded = {
-  readonly [K in TakenBack['of']]: (what: Taken[K], units: UnitSystem) => Said;
+  readonly [K in TakenBack['of']]: (what: Taken[K], units: UnitHabit) => Said;
 };
 
 const TAKEN_WORDED: TakenWorded = {
@@ -186,6 +196,7 @@ const TAKEN_WORDED: TakenWorded = {
   work: ({ work }) => plain(workDoneAt(work)),
   recommendation: ({ recommendation }) => plain(workTodoAt(recommendation)),
   memo: () => plain('the last memo'),
+  settings: () => plain('the last change of settings'),
   fact: ({ fact }) => factSaid(fact),
   mark: ({ mark }) => plain(`the ${mark} mark`),
   timer: ({ timer }) => plain(timerTitle(timer)),
@@ -193,7 +204,7 @@ const TAKEN_WORDED: TakenWorded = {
 
 function takenBackSaid<K extends TakenBack['of']>(
   what: Taken[K] & { readonly of: K },
-  units: UnitSystem,
+  units: UnitHabit,
 ): Said {
   const sentence: TakenWorded[K] = TAKEN_WORDED[what.of];
   return sentence(what, units);

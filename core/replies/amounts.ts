@@ -1,8 +1,8 @@
 import type { UnitFrom } from '../language/utterance.ts';
 import type { Amount } from '../units/amount.ts';
 import { formatAmount, formatNumber, sayAmount } from '../units/format-amount.ts';
-import { SHOWN_UNITS } from '../units/shown-unit.ts';
-import { unitRow, type UnitId, type UnitSystem } from '../units/units.ts';
+import { SHOWN_UNITS, type UnitHabit } from '../units/shown-unit.ts';
+import { unitRow, type UnitId } from '../units/units.ts';
 import { join, line, plain, type Said } from './said.ts';
 
 /** A computed or shown value: rounded as its unit is, with the unit. */
@@ -34,7 +34,7 @@ interface Heard {
  * A value said back for checking. The visit's own pressure and temperature units go unsaid, as a colleague
  * leaves them out; any other is said, since "head 12.8" in psi would not be noticed as a slip for bar.
  */
-export function readBack({ value, unit }: Heard, units: UnitSystem): Said {
+export function readBack({ value, unit }: Heard, units: UnitHabit): Said {
   const digits = heardNumber(value);
   if (unit === null || isHabitual(unit, units)) return { text: digits, spoken: checkable(digits) };
   const { symbol, spoken } = unitRow(unit);
@@ -77,7 +77,7 @@ export function weightText(amount: Amount): string {
     : figureText(amount);
 }
 
-export function isHabitual(unit: UnitId, units: UnitSystem): boolean {
+export function isHabitual(unit: UnitId, units: UnitHabit): boolean {
   const { gaugePressure, temperature, temperatureDifference } = SHOWN_UNITS[units];
   return [gaugePressure, temperature, temperatureDifference].some((own) => own === unit);
 }

@@ -1,7 +1,7 @@
 import type { Doubt, DoubtReason } from '../language/utterance.ts';
 import { quantityTerm } from '../terms/quantities.ts';
 import type { Dimension } from '../units/dimensions.ts';
-import type { UnitSystem } from '../units/units.ts';
+import type { UnitHabit } from '../units/shown-unit.ts';
 import { heardSaid, valueSaid } from './readings.ts';
 import { join, line, type Said } from './said.ts';
 
@@ -52,19 +52,19 @@ const WHY: Record<Exclude<DoubtReason, EitherOr>, (doubt: Doubt) => string> = {
 /** Between two values that were said, or may have been. */
 type EitherOr = 'soundsLike' | 'saidTwoWays';
 
-export function doubtSaid(doubt: Doubt, units: UnitSystem): Said {
+export function doubtSaid(doubt: Doubt, units: UnitHabit): Said {
   if (doubt.why === 'soundsLike' || doubt.why === 'saidTwoWays') return whichSaid(doubt, units);
   return line`${heardSaid(doubt, units)}? ${WHY[doubt.why](doubt)}`;
 }
 
 /** "Box 15, or 50?" */
-function whichSaid({ or, ...doubt }: Doubt, units: UnitSystem): Said {
+function whichSaid({ or, ...doubt }: Doubt, units: UnitHabit): Said {
   if (or === undefined) return line`${heardSaid(doubt, units)}? ${KEEP_OR_AGAIN}`;
   return line`${heardSaid(doubt, units)}, or ${valueSaid({ ...doubt, value: or }, units)}?`;
 }
 
 /** Two that contradict each other: "yes" to one of them would mean nothing. */
-export function siblingsSaid(doubts: readonly Doubt[], units: UnitSystem): Said {
+export function siblingsSaid(doubts: readonly Doubt[], units: UnitHabit): Said {
   const each = join(
     doubts.map((doubt) => heardSaid(doubt, units)),
     ', ',

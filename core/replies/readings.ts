@@ -5,10 +5,10 @@ import { isNamedByUnit, placedName, SHORT_NAMES } from './names.ts';
 import { PLACES } from '../terms/names.ts';
 import { productName } from '../terms/product-name.ts';
 import { join, line, plain, type Said } from './said.ts';
-import type { UnitSystem } from '../units/units.ts';
+import type { UnitHabit } from '../units/shown-unit.ts';
 
 /** A reading said back: what it is of, its value, and whatever was said about how it was taken. */
-export function readingSaid(reading: Reading, units: UnitSystem): Said {
+export function readingSaid(reading: Reading, units: UnitHabit): Said {
   const pieces = [
     subject(reading),
     plain(reading.hedged ? ' about ' : ' '),
@@ -39,7 +39,7 @@ export function readName({ quantity, words }: Pick<Reading, 'quantity' | 'words'
   return name ?? SHORT_NAMES[quantity];
 }
 
-export function valueSaid(reading: Reading, units: UnitSystem): Said {
+export function valueSaid(reading: Reading, units: UnitHabit): Said {
   const { value, low, high, unit } = reading;
   if (reading.overlimit) return plain('over limit');
   const compound = poundsAndOunces(reading);
@@ -50,18 +50,23 @@ export function valueSaid(reading: Reading, units: UnitSystem): Said {
   return value === undefined ? plain('without a number') : readBack({ value, unit }, units);
 }
 
+const EVENTS: Record<NonNullable<Reading['event']>, string> = {
+  tripped: 'as it tripped',
+  standing: 'standing',
+};
+
 function circumstances(reading: Reading): readonly Said[] {
   const { event, when, afterMinutes, gasTemp, refrigerant } = reading;
   return [
     refrigerant && line`of ${designation(refrigerant)}`,
     gasTemp && line`at ${figure(gasTemp)}`,
     afterMinutes !== undefined && line`after ${figure({ value: afterMinutes, unit: 'min' })}`,
-    event && plain('as it tripped'),
+    event && plain(EVENTS[event]),
     when && plain('on arrival'),
   ].filter((piece) => typeof piece === 'object');
 }
 
 /** A doubt's value as it was heard, for asking whether it was meant. */
-export function heardSaid(reading: Reading, units: UnitSystem): Said {
+export function heardSaid(reading: Reading, units: UnitHabit): Said {
   return line`${readName(reading)} ${valueSaid(reading, units)}`;
 }

@@ -1,6 +1,6 @@
 import type { CautionId, Verdict } from '../advice/verdict.ts';
 import type { Reading } from '../language/utterance.ts';
-import type { UnitSystem } from '../units/units.ts';
+import type { UnitHabit } from '../units/shown-unit.ts';
 import type { Acknowledgement } from '../visit/acknowledgement.ts';
 import { acknowledgementSaid } from './acknowledgements.ts';
 import { CAUTION_SENTENCES } from './caution-sentences.ts';
@@ -24,7 +24,7 @@ export interface Outcome {
 }
 
 /** The reply to one sentence: what was kept, cautions, answers, and what is still asked. */
-export function say(outcome: Outcome, settings: { readonly units: UnitSystem }): Reply {
+export function say(outcome: Outcome, settings: { readonly units: UnitHabit }): Reply {
   const { text, spoken } = sentences([
     ...keptSaid(outcome.acknowledgements, settings.units),
     ...cautionSentences(outcome, (id) => !QUALIFIES.has(id)),
@@ -76,7 +76,7 @@ const isAboutSafety = (verdict: Verdict): boolean =>
 const cautionsOf = (verdict: Verdict): readonly CautionId[] => verdict.cautions ?? [];
 
 /** Readings of one breath are said back in one: "Head 192, suction 14." What asks comes last. */
-function keptSaid(all: readonly Acknowledgement[], units: UnitSystem): readonly Said[] {
+function keptSaid(all: readonly Acknowledgement[], units: UnitHabit): readonly Said[] {
   const readings = all.filter((kept) => kept.kind === 'reading');
   const rest = all.filter((kept) => kept.kind !== 'reading' && !isAsking(kept));
   return [
@@ -93,7 +93,7 @@ function keptSaid(all: readonly Acknowledgement[], units: UnitSystem): readonly 
 }
 
 /** A full stop between them for the voice: after "one five, 15" a comma would not tell where the next begins. */
-function inOneBreath(readings: readonly Reading[], units: UnitSystem): Said {
+function inOneBreath(readings: readonly Reading[], units: UnitHabit): Said {
   const each = readings.map((reading) => readingSaid(reading, units));
   const { text } = join(each, ', ');
   const { spoken } = join(each.map(capitalised), '. ');
@@ -101,7 +101,7 @@ function inOneBreath(readings: readonly Reading[], units: UnitSystem): Said {
 }
 
 /** Head and suction that contradict each other in one breath are one question, not two. */
-function askedSaid(asking: readonly Acknowledgement[], units: UnitSystem): readonly Said[] {
+function askedSaid(asking: readonly Acknowledgement[], units: UnitHabit): readonly Said[] {
   const against = asking.flatMap((asked) =>
     asked.kind === 'doubt' && asked.doubt.why === 'againstSibling' ? [asked.doubt] : [],
   );

@@ -38,13 +38,19 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     openNumber: openNumber(state),
     asksYes: asksYes(state) || putBackAskedNow(state).length > 0,
     openFan: openFan(state),
-    headPressure: latestAmount(state, 'headPressure'),
+    headPressure: latestAmount(running(state), 'headPressure'),
     suctionPressure: latestAmount(state, 'suctionPressure'),
     names,
     told: toldBefore(state),
     timing: state.timers.length > 0,
   };
 }
+
+/** What was read at rest bounds no suction of a unit that runs. */
+const running = (state: VisitState): VisitState => ({
+  ...state,
+  readings: state.readings.filter(({ reading }) => reading.event !== 'standing'),
+});
 
 /** Only of the last thing said: a number two sentences later is of something else. */
 function askedAbout({ history }: VisitState): QuantityId | null {

@@ -2,6 +2,7 @@ import type { LeftOpen } from './left-open.ts';
 import type { Doubt, Fact, Finding, Reading, Recommendation, Work } from '../language/utterance.ts';
 import type { CivilDate } from '../units/civil-date.ts';
 import type { PowerPart } from '../terms/names.ts';
+import type { UnitId } from '../units/units.ts';
 import type { Timer } from './state.ts';
 
 /** What was kept from one sentence, to be said back: the value itself, never the raw words. */
@@ -23,6 +24,8 @@ export type Acknowledgement =
       readonly due: CivilDate | null;
       readonly today: CivilDate;
     }
+  /** Bare numbers are taken in these from here on. */
+  | { readonly kind: 'unitsTaken'; readonly units: readonly UnitId[] }
   | { readonly kind: 'memo'; readonly memo: string }
   | { readonly kind: 'doubt'; readonly doubt: Doubt }
   | { readonly kind: 'leftOver'; readonly digits: string }
@@ -75,6 +78,7 @@ export type TakenBack =
   | { readonly of: 'work'; readonly work: Work }
   | { readonly of: 'recommendation'; readonly recommendation: Recommendation }
   | { readonly of: 'memo' }
+  | { readonly of: 'settings' }
   | { readonly of: 'fact'; readonly fact: Fact }
   | { readonly of: 'timer'; readonly timer: TimerName }
   | { readonly of: 'mark'; readonly mark: 'before' | 'after' };

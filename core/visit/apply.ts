@@ -9,6 +9,7 @@ import { markAfter, markBefore, phaseOf } from './phases.ts';
 import { isPreparation } from './preparations.ts';
 import type { VisitState } from './state.ts';
 import { applyTimer, wantedWithout } from './timers.ts';
+import { habitAfter } from './unit-habit.ts';
 import type { ReadingEntry } from './views.ts';
 
 /**
@@ -92,6 +93,7 @@ const UNDOABLE: ReadonlySet<EventBody['type']> = new Set([
   'workDone',
   'recommendationMade',
   'memoTaken',
+  'settingsChanged',
   'timerStarted',
   'beforeMarked',
   'afterMarked',
@@ -167,6 +169,7 @@ function takeReading(state: VisitState, event: VisitEvent, reading: Reading): Vi
     ...state,
     readings: [...state.readings, kept(event, { reading, phase: phaseOf(reading, state) })],
     leftOver: state.leftOver.filter(({ digits }) => Number(digits) !== reading.value),
+    settings: { ...state.settings, units: habitAfter(state, reading) },
     lastQuantity: reading.quantity,
     lastPlace: reading.place ?? state.lastPlace,
     ...(state.wanted === reading.quantity ? { wanted: null, wantedPlace: null } : {}),
@@ -243,7 +246,7 @@ const doubtSettled: Step<'doubtSettled'> = (state, event) => {
   const { why, or, ...reading } = doubted.doubt;
   const taken = takeReading(settled, { ...event, id: doubted.id }, reading);
   const undoable = [...taken.undoable, doubted.id];
-  return why === 'hearsay'
-    ? { ...taken, undoable, readings: taken.readings.map(markedAs(doubted.id)) }
-    : { ...taken, undoable };
+  if (why !== 'hearsay') return { ...taken, undoable };
+  const { settings } = settled;
+  return { ...taken, undoable, settings, readings: taken.readings.map(markedAs(doubted.id)) };
 };

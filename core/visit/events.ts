@@ -10,7 +10,7 @@ import type {
 import type { PlaceId, PowerPart } from '../terms/names.ts';
 import type { ProcedureId } from '../terms/procedures.ts';
 import type { QuantityId } from '../terms/quantities.ts';
-import type { UnitSystem } from '../units/units.ts';
+import type { UnitHabit } from '../units/shown-unit.ts';
 
 /**
  * What happened on a visit, past tense, append-only. A body never changes its meaning: a new meaning is a
@@ -122,7 +122,7 @@ export interface Envelope {
 export type VisitEvent = Envelope & EventBody;
 
 export interface VisitSettings {
-  readonly units: UnitSystem;
+  readonly units: UnitHabit;
   /** Feet or metres above the sea, turned to metres. */
   readonly altitudeM: number;
   /** What a barometer beside the gauge reads, in kPa: where there is one it comes before the altitude. */

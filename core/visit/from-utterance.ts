@@ -6,6 +6,7 @@ import type {
   Recommendation,
   Utterance,
 } from '../language/utterance.ts';
+import type { UnitId } from '../units/units.ts';
 import { unreachable } from '../unreachable.ts';
 import type { Acknowledgement } from './acknowledgement.ts';
 import { amend } from './amend.ts';
@@ -14,7 +15,7 @@ import { isAltered, isAlteration } from './alterations.ts';
 import { hasBaseline } from './baseline.ts';
 import { answeringChoice, chooseValue } from './choice.ts';
 import { dayOf, dueDate } from './due-date.ts';
-import { DEFAULT_SETTINGS, type EventBody, type VisitEvent } from './events.ts';
+import type { EventBody, VisitEvent } from './events.ts';
 import type { Keeping } from './keeping.ts';
 import { leftOpen, meantWork } from './left-open.ts';
 import { markAfter, markBefore } from './phases.ts';
@@ -31,6 +32,7 @@ import type { VisitState } from './state.ts';
 import { takeBack } from './take-back.ts';
 import { factKept, timesTold } from './time-told.ts';
 import { keepTimer, runningTimers, stopTimers } from './timers.ts';
+import { habitOf, unitsTurned } from './unit-habit.ts';
 import { wholeRemarks } from './whole-remarks.ts';
 import { mayBeLegVolts } from '../terms/three-phase.ts';
 import { isCompared, openQuestion, sheetRows } from './views.ts';
@@ -76,11 +78,20 @@ export function fromUtterance(
       always({ type: 'questionAsked', v: 1, question }, null),
     ),
   ];
-  return keepers.reduce<Addition>((so, keeper) => extend(so, keeper(so.state), stamp), {
+  const kept = keepers.reduce<Addition>((so, keeper) => extend(so, keeper(so.state), stamp), {
     events: [],
     state: before,
     acknowledgements: [],
   });
+  return withUnitsTurned(kept, before);
+}
+
+/** Once a kind of value is told in another unit than the visit's, bare numbers of it are in that: said once. */
+function withUnitsTurned(kept: Addition, before: VisitState): Addition {
+  const units = unitsTurned(before.settings.units, kept.state.settings.units);
+  const isTold = kept.acknowledgements.some(({ kind }) => kind === 'unitsTaken');
+  if (units.length === 0 || isTold) return kept;
+  return { ...kept, acknowledgements: [...kept.acknowledgements, { kind: 'unitsTaken', units }] };
 }
 
 type Keeper = (state: VisitState) => Keeping;
@@ -133,7 +144,7 @@ function opening(utterance: Utterance): Keeper {
     state.visit !== null || !keepsSomething
       ? NOTHING
       : {
-          bodies: [{ type: 'visitOpened', v: 1, settings: DEFAULT_SETTINGS }],
+          bodies: [{ type: 'visitOpened', v: 1, settings: state.settings }],
           acknowledgement: null,
         };
 }
@@ -244,11 +255,21 @@ function obey(command: Command, state: VisitState): Keeping {
       return { bodies: [], acknowledgement: { kind: 'resumed' } };
     case 'help':
       return { bodies: [], acknowledgement: { kind: 'help' } };
+    case 'useUnits':
+      return useUnits(command.units, state);
     case 'repeat':
       return NOTHING;
     default:
       return unreachable(command);
   }
+}
+
+function useUnits(units: readonly UnitId[], state: VisitState): Keeping {
+  const settings = { ...state.settings, units: habitOf(state.settings.units, units) };
+  return {
+    bodies: [{ type: 'settingsChanged', v: 1, settings }],
+    acknowledgement: { kind: 'unitsTaken', units },
+  };
 }
 
 /**

@@ -94,6 +94,8 @@ function describeEvent(event: VisitEvent): TakenBack | null {
       return { of: 'work', work: event.work };
     case 'recommendationMade':
       return { of: 'recommendation', recommendation: event.recommendation };
+    case 'settingsChanged':
+      return { of: 'settings' };
     case 'memoTaken':
       return { of: 'memo' };
     case 'timerStarted':

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { ALTITUDE_RANGE_M, BAROMETER_RANGE_KPA } from '../units/atmosphere.ts';
 import type { EventBody, VisitEvent } from '../visit/events.ts';
 import { POWER_PARTS } from '../terms/names.ts';
-import { placeSchema, procedureSchema, quantitySchema, unitSystemSchema } from './term-schema.ts';
+import { placeSchema, procedureSchema, quantitySchema, unitHabitSchema } from './term-schema.ts';
 import {
   doubtSchema,
   factSchema,
@@ -33,7 +33,7 @@ const envelope = {
 };
 
 const settings = z.strictObject({
-  units: unitSystemSchema,
+  units: unitHabitSchema,
   altitudeM: z.number().min(ALTITUDE_RANGE_M.low).max(ALTITUDE_RANGE_M.high),
   barometerKpa: z
     .number()

@@ -17,6 +17,7 @@ import { CHARGE_DOUBTS, PROCEDURES, PROCEDURE_TASKS, VALVE_KINDS } from '../term
 import { CAUSES } from '../terms/causes.ts';
 import { DERIVED_QUANTITIES, QUANTITIES } from '../terms/quantities.ts';
 import { REFRIGERANTS } from '../terms/refrigerants.ts';
+import { UNIT_HABITS } from '../units/shown-unit.ts';
 import { UNITS } from '../units/units.ts';
 
 /** The ids of a table, as a closed set: a name the table lacks is refused with its path. */
@@ -47,5 +48,5 @@ export const refrigerantSchema = z.enum(REFRIGERANTS);
 export const weekdaySchema = idOf(WEEKDAYS);
 export const monthSchema = idOf(MONTHS);
 export const periodSchema = idOf(PERIODS);
-export const unitSystemSchema = z.enum(['us', 'si']);
+export const unitHabitSchema = z.enum(UNIT_HABITS);
 export const amountSchema = z.strictObject({ value: z.number(), unit: unitSchema });

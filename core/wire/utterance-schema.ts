@@ -41,7 +41,7 @@ const readingShape = {
   words,
   hedged: z.literal(true).exactOptional(),
   overlimit: z.literal(true).exactOptional(),
-  event: z.literal('tripped').exactOptional(),
+  event: z.enum(['tripped', 'standing']).exactOptional(),
   when: z.literal('arrival').exactOptional(),
   afterMinutes: z.number().exactOptional(),
   gasTemp: amountSchema.exactOptional(),
@@ -223,6 +223,7 @@ export const questionSchema = z.discriminatedUnion('ask', [
       'causes',
       'nextCheck',
       'hottestDay',
+      'standing',
       'beforeAfter',
       'readback',
       'note',
@@ -257,6 +258,7 @@ export const commandSchema = z.discriminatedUnion('do', [
     earlier: z.literal(true).exactOptional(),
     ago: z.number().exactOptional(),
   }),
+  z.strictObject({ do: z.literal('useUnits'), units: z.array(unitSchema) }),
   z.strictObject({ do: z.literal('choose'), which: z.enum(['first', 'second']) }),
   z.strictObject({
     do: z.enum([

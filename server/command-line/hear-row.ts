@@ -6,7 +6,7 @@ import { understand } from '../../core/language/understand.ts';
 import type { Utterance } from '../../core/language/utterance.ts';
 import { readingSaid } from '../../core/replies/readings.ts';
 import { takeIn, type TakenIn } from '../../core/turn/take-in.ts';
-import type { UnitSystem } from '../../core/units/units.ts';
+import type { UnitHabit } from '../../core/units/shown-unit.ts';
 import { alternativesToActOn, type Recording } from './player.ts';
 
 /** What the page does with what was heard. */
@@ -69,7 +69,7 @@ const DOING: Readonly<Record<Doing, string>> = {
 };
 
 /** The same for a reader: "1:07  takes  head one ninety two: head 192 psi". */
-export function toLine(row: HeardRow, units: UnitSystem): string {
+export function toLine(row: HeardRow, units: UnitHabit): string {
   if ('error' in row) return row.error;
   const { startS = 0, does, words, understood } = row;
   const readings = does === 'saysAgain' ? [] : understood.readings;

@@ -90,6 +90,7 @@ export function createReplayedVisit(
         };
         state = applyEvents(
           turn.carried.map((fact) => stamping.stamp({ type: 'factStated', v: 1, fact })),
+          { ...EMPTY_VISIT, settings: state.settings },
         );
         memory = EMPTY_MEMORY;
       }

@@ -118,6 +118,7 @@ function shortCommand(command: Command): string {
     return join('!amend', command.quantity, command.value, command.unit);
   }
   if (command.do === 'undo') return join('!undo', command.quantity, command.value);
+  if (command.do === 'useUnits') return join('!useUnits', ...command.units);
   if (command.do === 'choose') return join('!choose', command.which);
   return `!${command.do}`;
 }

@@ -45,6 +45,7 @@ import {
   type Resistance,
   type Voltage,
 } from '../../units/quantity-values.ts';
+import { SHOWN_UNITS } from '../../units/shown-unit.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { andThen, both, calculated, worked, type Found } from '../found.ts';
 import type { Input } from '../verdict.ts';
@@ -60,9 +61,9 @@ const voltsAt = (state: VisitState, places: readonly (PlaceId | null)[]): Found<
 const ampsAt = (state: VisitState, places: readonly (PlaceId | null)[]): Found<Current> =>
   brandedAs(amountAt(state, 'current', places), toCurrent, needAt('current', places));
 
-/** The mains: 60 Hz with US habits, 50 Hz elsewhere. */
+/** The mains: 60 Hz where gauges read in psi, 50 Hz elsewhere. */
 function mains({ settings }: VisitState): Found<number> {
-  const value = settings.units === 'us' ? 60 : 50;
+  const value = SHOWN_UNITS[settings.units].gaugePressure === 'psi' ? 60 : 50;
   const input: Input = { name: 'frequency', value, unit: 'Hz', from: 'assumed' };
   return worked(value, { inputs: [input] });
 }

@@ -10,6 +10,7 @@ import { controlTrip, controlTripFormula } from '../../calculations/pressure-con
 import { toAbsolutePressure, toGaugePressure, toTemperature } from '../../units/branding.ts';
 import { convert, fromBase } from '../../units/convert.ts';
 import type { AbsolutePressure } from '../../units/quantity-values.ts';
+import { SHOWN_UNITS } from '../../units/shown-unit.ts';
 import { amountOf, type ReadingEntry } from '../../visit/views.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { absoluteOf, shownUnit, temperatureOf } from '../current.ts';
@@ -41,15 +42,15 @@ interface Trip {
   readonly answer: 'judged';
   readonly finding: JudgedFindings['highPressureSwitch'];
   readonly value: number;
-  readonly unit: 'psi' | 'bar';
-  readonly limit: { readonly value: number; readonly unit: 'psi' | 'bar' };
-  readonly read: { readonly value: number; readonly unit: 'psi' | 'bar' };
+  readonly unit: 'psi' | 'bar' | 'kPa';
+  readonly limit: { readonly value: number; readonly unit: 'psi' | 'bar' | 'kPa' };
+  readonly read: { readonly value: number; readonly unit: 'psi' | 'bar' | 'kPa' };
 }
 
 /** Whether a control opened where it is set; the setting is told, so it is asked for first. */
 export function trip(side: ControlSide, state: VisitState): Found<Trip> {
   const { setting } = SIDES[side];
-  const unit = state.settings.units === 'us' ? 'psi' : 'bar';
+  const unit = SHOWN_UNITS[state.settings.units].gaugePressure;
   return andThen(both(absoluteOf(state, setting), openedAt(side, state)), ([set, opened]) =>
     andThen(
       calculated(controlTrip({ side, setting: set, opened }), controlTripFormula, state),

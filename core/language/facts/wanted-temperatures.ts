@@ -1,5 +1,6 @@
 import type { QuantityId } from '../../terms/quantities.ts';
 import { startsClause, wordBehind } from '../words/clause-start.ts';
+import { thermalSystem } from '../../units/shown-unit.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { canBeColdBox, isPlausible } from '../numbers/plausible.ts';
 import { leftToAsk, reading } from '../readings/reading-means.ts';
@@ -40,7 +41,7 @@ const AIRS: readonly QuantityId[] = ['boxTemp', 'supplyAirTemp', 'productTemp'];
 /** "Stat's at thirty six": what it is set for; what one that shows the air says of a warm box is no setting. */
 const ofStat: Means = (tags, frame) => {
   const { unit, value } = amountIn(tags);
-  const isShown = unit === null && value !== null && value > WARMEST_SETTING[frame.context.units];
+  const isShown = unit === null && value !== null && value > WARMEST_SETTING[thermalSystem(frame.context.units)];
   return isShown ? null : wanted(tags, frame);
 };
 /** Ours: nothing that is to stay cold is set for more, but wine and flowers. */

@@ -1,3 +1,4 @@
+import { thermalSystem } from '../../units/shown-unit.ts';
 import { headOverSuction } from '../readings/both-gauges.ts';
 import { startsClause } from '../words/clause-start.ts';
 import { unitByName } from '../facts/facts.ts';
@@ -78,7 +79,7 @@ const ofOneOfTwo: Means = (tags, frame) =>
 const COLDEST = { us: 30, si: 0 } as const;
 const airAround: Means = (tags, frame) => {
   const { value } = amountIn(tags);
-  return value === null || value < COLDEST[frame.context.units]
+  return value === null || value < COLDEST[thermalSystem(frame.context.units)]
     ? null
     : fixed('ambientTemp')(tags, frame);
 };

@@ -2,7 +2,8 @@ import type { Data, Tags } from '../../grammar/nodes.ts';
 import { QUANTITIES, type QuantityId } from '../../terms/quantities.ts';
 import type { PlaceId } from '../../terms/names.ts';
 import type { Dimension } from '../../units/dimensions.ts';
-import { type UnitId, UNITS, type UnitSystem } from '../../units/units.ts';
+import { SHOWN_UNITS, thermalSystem, type UnitHabit } from '../../units/shown-unit.ts';
+import { type UnitId, UNITS } from '../../units/units.ts';
 import type { Frame } from '../rule.ts';
 import { numberIn, tagsIn } from '../slots.ts';
 import type { Reading, UnitFrom } from '../utterance.ts';
@@ -91,27 +92,37 @@ const joinedWeight = (large: number | null, small: number | null, each: number):
 
 const numberWithin = (data: Data | undefined): number | null => numberIn(tagsIn(data)?.['number']);
 
-/** The unit a bare number has in each system; `null`: it has none of its own and must be said. */
-const HABIT: Record<Dimension, Record<UnitSystem, UnitId | null>> = {
-  gaugePressure: { us: 'psi', si: 'bar' },
-  absolutePressure: { us: 'micron', si: 'micron' },
-  temperature: { us: 'degF', si: 'degC' },
-  temperatureDifference: { us: 'dF', si: 'dC' },
-  voltage: { us: 'V', si: 'V' },
-  current: { us: 'A', si: 'A' },
-  resistance: { us: 'ohm', si: 'ohm' },
-  capacitance: { us: 'uF', si: 'uF' },
-  power: { us: 'W', si: 'W' },
-  apparentPower: { us: 'VA', si: 'VA' },
-  mass: { us: null, si: null },
-  duration: { us: 'min', si: 'min' },
-  frequency: { us: 'Hz', si: 'Hz' },
-  length: { us: 'ft', si: 'm' },
-  volume: { us: null, si: null },
-  concentration: { us: 'gPerM3', si: 'gPerM3' },
-  carbonDioxideEquivalent: { us: 'tCO2e', si: 'tCO2e' },
-  ratio: { us: null, si: null },
+/** The unit a bare number has, where no habit decides; `null`: it has none of its own and must be said. */
+const WHATEVER_THE_HABIT: Record<Exclude<Dimension, HabitualDimension>, UnitId | null> = {
+  absolutePressure: 'micron',
+  voltage: 'V',
+  current: 'A',
+  resistance: 'ohm',
+  capacitance: 'uF',
+  power: 'W',
+  apparentPower: 'VA',
+  mass: null,
+  duration: 'min',
+  frequency: 'Hz',
+  volume: null,
+  concentration: 'gPerM3',
+  carbonDioxideEquivalent: 'tCO2e',
+  ratio: null,
 };
+type HabitualDimension = 'gaugePressure' | 'temperature' | 'temperatureDifference' | 'length';
+
+function habitualUnit(dimension: Dimension, habit: UnitHabit): UnitId | null {
+  switch (dimension) {
+    case 'gaugePressure':
+    case 'temperature':
+    case 'temperatureDifference':
+      return SHOWN_UNITS[habit][dimension];
+    case 'length':
+      return thermalSystem(habit) === 'us' ? 'ft' : 'm';
+    default:
+      return WHATEVER_THE_HABIT[dimension];
+  }
+}
 
 /** Where the habit of the dimension is another: nobody counts a leak's days in minutes. */
 const OWN_UNIT: Partial<Record<QuantityId, UnitId>> = {
@@ -124,8 +135,8 @@ export const isVacuumUnit = (unit: SpokenUnit | null): boolean =>
   unit === 'micron' || unit === 'mbar' || unit === 'Pa';
 
 /** What a unit word is, said of a value of this kind; `null` when it cannot be said of it. */
-export function unitFor(said: SpokenUnit, dimension: Dimension, units: UnitSystem): UnitId | null {
-  if (said === 'degrees') return isThermal(dimension) ? HABIT[dimension][units] : null;
+export function unitFor(said: SpokenUnit, dimension: Dimension, units: UnitHabit): UnitId | null {
+  if (said === 'degrees') return isThermal(dimension) ? habitualUnit(dimension, units) : null;
   if (said === 'pounds') {
     return dimension === 'mass' ? 'lb' : dimension === 'gaugePressure' ? 'psi' : null;
   }
@@ -154,7 +165,7 @@ export type Measured = Pick<
 export function measured(
   quantity: QuantityId,
   amount: Amounted,
-  units: UnitSystem,
+  units: UnitHabit,
 ): Measured | null {
   const kind = kindOf(quantity, amount, units);
   if (kind === null) return null;
@@ -194,7 +205,7 @@ interface Kind {
   readonly unitFrom: UnitFrom;
 }
 
-function kindOf(quantity: QuantityId, amount: Amounted, units: UnitSystem): Kind | null {
+function kindOf(quantity: QuantityId, amount: Amounted, units: UnitHabit): Kind | null {
   // "between a hundred and nine and three quarters" cut at the wrong "and" runs backwards.
   if (amount.low !== null && amount.high !== null && amount.low > amount.high) return null;
   // "Power on, common to run is OL"
@@ -209,8 +220,8 @@ function kindOf(quantity: QuantityId, amount: Amounted, units: UnitSystem): Kind
   return otherwise === undefined ? null : kindOf(otherwise, amount, units);
 }
 
-function kindByHabit(quantity: QuantityId, { value }: Amounted, units: UnitSystem): Kind {
-  const unit = OWN_UNIT[quantity] ?? HABIT[QUANTITIES[quantity].dimension][units];
+function kindByHabit(quantity: QuantityId, { value }: Amounted, units: UnitHabit): Kind {
+  const unit = OWN_UNIT[quantity] ?? habitualUnit(QUANTITIES[quantity].dimension, units);
   if (unit === null) return { quantity, unit, unitFrom: 'unknown' };
   // Below zero without a unit is inches of vacuum or a slip of the tongue: it is asked.
   const isAsked = unit === 'psi' && value !== null && value < 0;

@@ -1,6 +1,7 @@
 import type { QuantityId } from '../../terms/quantities.ts';
 import type { RefrigerantId } from '../../terms/refrigerants.ts';
 import type { Amount } from '../../units/amount.ts';
+import { thermalSystem, type UnitHabit } from '../../units/shown-unit.ts';
 import { UNITS, type UnitSystem } from '../../units/units.ts';
 
 /** What a quantity can physically be on this job, in its unit; whether a value is good is advice's to say. */
@@ -111,8 +112,8 @@ export function isPlausible(
 }
 
 /** Ours: what is kept warmer than that is no cold box; said without a unit, the number is of something else. */
-export const canBeColdBox = (value: number, units: UnitSystem): boolean =>
-  value <= WARMEST_BOX[units];
+export const canBeColdBox = (value: number, units: UnitHabit): boolean =>
+  value <= WARMEST_BOX[thermalSystem(units)];
 const WARMEST_BOX: Record<UnitSystem, number> = { us: 65, si: 18 };
 
 /** Suction cannot lie above head in one running or standing system. */

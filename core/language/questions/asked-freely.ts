@@ -1,3 +1,4 @@
+import { SHOWN_UNITS, thermalSystem } from '../../units/shown-unit.ts';
 import { amountIn, unitFor } from '../numbers/measure.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { placeId, quantityId, refrigerantId } from '../slots.ts';
@@ -34,8 +35,8 @@ const saturation: Means = (tags, frame) => {
   const { units } = frame.context;
   if (value === null) return null;
   const asksHeat = /\b(?:what|a what) (?:coil|temp)/i.test(frame.wordsOf(frame.span));
-  const isPressure = asksHeat || value > HOTTEST[units];
-  const bare = value < 0 ? 'degrees' : isPressure ? (units === 'us' ? 'psi' : 'bar') : null;
+  const isPressure = asksHeat || value > HOTTEST[thermalSystem(units)];
+  const bare = value < 0 ? 'degrees' : isPressure ? SHOWN_UNITS[units].gaugePressure : null;
   const loose = said ?? bare;
   if (loose === null) return { unclaimed: [String(value)] };
   const unit = unitFor(loose, 'temperature', units) ?? unitFor(loose, 'gaugePressure', units);

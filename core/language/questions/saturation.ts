@@ -1,6 +1,7 @@
 import { wordBehind } from '../words/clause-start.ts';
 import { amountIn, unitFor } from '../numbers/measure.ts';
 import type { Tags } from '../../grammar/nodes.ts';
+import { SHOWN_UNITS } from '../../units/shown-unit.ts';
 import { heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { refrigerantId } from '../slots.ts';
 import { ask } from './asking.ts';
@@ -16,7 +17,7 @@ const saturation: Means = (tags, frame) => {
   const as = tags['as'] ?? asWorded(words) ?? (isOfGas ? 'pressure' : null);
   const isTemperature = as === 'temperature' || amount.value < 0;
   const said = amount.unit ?? (isTemperature ? 'degrees' : null);
-  const loose = said ?? (as === 'pressure' ? (units === 'us' ? 'psi' : 'bar') : null);
+  const loose = said ?? (as === 'pressure' ? SHOWN_UNITS[units].gaugePressure : null);
   // Forty what? Asked about, rather than the refrigerant alone taken for what the unit runs on.
   if (loose === null) return unclaimedOf(amount.value, tags);
   const unit = unitFor(loose, 'temperature', units) ?? unitFor(loose, 'gaugePressure', units);

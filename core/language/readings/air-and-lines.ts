@@ -1,6 +1,7 @@
 import { wordBefore, wordBehind } from '../words/clause-start.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { isSetting, QUANTITIES } from '../../terms/quantities.ts';
+import { thermalSystem } from '../../units/shown-unit.ts';
 import { electrical, GOT } from '../electrical/electrical.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { isPlausible } from '../numbers/plausible.ts';
@@ -70,7 +71,7 @@ const LEAST_DISCHARGE = { us: 130, si: 55 } as const;
 const gasAt: Means = (tags, frame) => {
   const { lastQuantity, units } = frame.context;
   const found = degrees('dischargeLineTemp', tags, frame);
-  const isHot = found?.value !== undefined && found.value >= LEAST_DISCHARGE[units];
+  const isHot = found?.value !== undefined && found.value >= LEAST_DISCHARGE[thermalSystem(units)];
   return found === null || !isHot || lastQuantity === 'testPressure'
     ? leftToAsk(tags)
     : { readings: [found] };
@@ -180,7 +181,7 @@ const furtherAlong: Means = (tags, frame) => {
 const MOST_OF_DEFROST = { us: 90, si: 32 } as const;
 const klixonAt: Means = (tags, frame) => {
   const { value } = amountIn(tags);
-  const isDefrost = value !== null && value <= MOST_OF_DEFROST[frame.context.units];
+  const isDefrost = value !== null && value <= MOST_OF_DEFROST[thermalSystem(frame.context.units)];
   return isDefrost ? remark(tags, frame) : null;
 };
 
@@ -251,7 +252,7 @@ const boiling: Means = (tags, frame) =>
 /** "One twenty off the coil" is a contactor's: no evaporator blows so warm. */
 const offCoil: Means = (tags, frame) => {
   const { unit, value } = amountIn(tags);
-  return unit === null && (value ?? 0) > WARMEST_SUPPLY[frame.context.units]
+  return unit === null && (value ?? 0) > WARMEST_SUPPLY[thermalSystem(frame.context.units)]
     ? null
     : thermal('supplyAirTemp')(tags, frame);
 };

@@ -1,5 +1,6 @@
 import type { Tags } from '../../grammar/nodes.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
+import { SHOWN_UNITS } from '../../units/shown-unit.ts';
 import { startsClause, wordBefore } from '../words/clause-start.ts';
 import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { type Amounted, amountIn } from '../numbers/measure.ts';
@@ -44,7 +45,8 @@ const movedBy: Means = (tags, frame) => {
   // "Came up from thirty nine to sixty two psi": both were read.
   if (quantity === null || amount.low !== null) return null;
   if (tags['by'] === true || amount.unit !== null) return moved(tags, frame);
-  const isStep = frame.context.units === 'us' && mayBeStep(amount, quantity);
+  const isStep =
+    SHOWN_UNITS[frame.context.units].gaugePressure === 'psi' && mayBeStep(amount, quantity);
   return isStep ? { ...leftToAsk(tags), speaksOf: quantity } : null;
 };
 

@@ -1,6 +1,7 @@
 import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { reading } from './reading-means.ts';
+import { isOfColdRoom } from './cold-rooms.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, tagsIn } from '../slots.ts';
@@ -24,10 +25,18 @@ const insteadOf: Means = (tags, frame) => {
 const boxAndSetting: Means = (tags, frame) => {
   const read = readOf('boxTemp', tagsIn(tags['read']) ?? {}, frame);
   const set = readOf('setpointTemp', tags, frame);
-  return read === null || set === null || tags['quantity'] !== 'boxTemp'
-    ? null
-    : { readings: [read, set] };
+  if (read === null || set === null) return null;
+  const isBox = tags['quantity'] === 'boxTemp' || isKeptRoom(tags, frame);
+  return isBox ? { readings: [read, set] } : null;
 };
+
+/** "Room is at eleven, should be three": what should be so cold is kept cold, whatever the unit is. */
+function isKeptRoom(tags: Tags, frame: Frame): boolean {
+  const wanted = reading('ambientTemp', amountIn(tags), frame);
+  const isKept = tags['quantity'] === 'ambientTemp' && wanted !== null;
+  return isKept && isOfColdRoom({ ...wanted, quantity: 'ambientTemp' }, frame.context, COOLED);
+}
+const COOLED = ['walkInCooler', 'walkInFreezer', null] as const;
 
 /** What is read beside what was, or beside what ought to be. */
 export const INSTEAD_RULES: readonly Rule[] = [

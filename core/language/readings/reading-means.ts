@@ -2,17 +2,23 @@ import type { Tags } from '../../grammar/nodes.ts';
 import type { EquipmentId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import type { Context } from '../context.ts';
+import { wordBehind } from '../words/clause-start.ts';
 import { breaksOff } from '../numbers/cut-numbers.ts';
 import { type Amounted, amountIn, readingOf, withMore } from '../numbers/measure.ts';
 import type { Frame, Meaning, Means } from '../rule.ts';
 import { quantityId } from '../slots.ts';
+import { isOfColdRoom, NAMES_AMBIENT } from './cold-rooms.ts';
 import type { Reading } from '../utterance.ts';
 
 type Extras = Partial<Pick<Reading, 'when' | 'event' | 'afterMinutes' | 'gasTemp' | 'refrigerant'>>;
 
 export function reading(quantity: QuantityId, amount: Amounted, frame: Frame): Reading | null {
-  return readingOf(quantity, amount, { place: null, frame });
+  const found = readingOf(quantity, amount, { place: null, frame });
+  return found !== null && isOfColdRoom(found, frame.context, WALK_INS)
+    ? { ...found, quantity: 'boxTemp' }
+    : found;
 }
+const WALK_INS: readonly (EquipmentId | null)[] = ['walkInCooler', 'walkInFreezer'];
 
 /** "Box is set at thirty six" is no reading of the box. */
 function settable(named: QuantityId, frame: Frame): QuantityId {
@@ -47,10 +53,21 @@ const readBy =
     const quantity = quantityOf(tags, frame);
     const found = quantity === null ? null : reading(quantity, amountIn(tags), frame);
     if (found === null) return null;
+    if (isOfColdRoom(found, frame.context, [null])) return whichRoom(found, tags, frame);
     if (tags['pounds'] !== undefined && breaksOff(frame)) return null;
     if (isElsewhere(found, frame)) return leftToAsk(tags);
     return { readings: [extras === undefined ? found : withMore(found, extras)] };
   };
+
+/** "Their room has two beds" tells no number of ours. */
+const ENDS = /^(?:|and|but|now|so|with|in|here|today)$/;
+/** Its number is asked about; the scale that it was told on is taken for the answer too. */
+function whichRoom({ unit, unitFrom }: Reading, tags: Tags, frame: Frame): Meaning | null {
+  if (!ENDS.test(wordBehind(frame))) return null;
+  const units = unitFrom === 'said' && unit !== null ? [unit] : [];
+  const commands = units.length === 0 ? [] : [{ do: 'useUnits', units } as const];
+  return { ...leftToAsk(tags), commands };
+}
 
 /** Their condensing units stand on roofs and in back rooms, where a reach-in breathes the kitchen that it stands in. */
 const CONDENSED_ELSEWHERE: readonly (EquipmentId | null)[] = [
@@ -69,7 +86,6 @@ function isElsewhere({ quantity, words }: Reading, { context }: Frame): boolean 
     ? context.asked !== 'ambientTemp'
     : false;
 }
-const NAMES_AMBIENT = /\b(?:ambient|condenser)\b/i;
 
 /** The numbers of an amount that nothing tells what they are of. */
 export function leftToAsk(tags: Tags): Meaning {

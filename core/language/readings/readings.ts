@@ -3,6 +3,7 @@ import { headOverSuction, highAndLow, openingWithBoth } from './both-gauges.ts';
 import { wordBehind, wordsBehind } from '../words/clause-start.ts';
 import type { PartId, PlaceId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
+import { thermalSystem } from '../../units/shown-unit.ts';
 import { isCounted } from '../numbers/cut-numbers.ts';
 import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { type Amounted, amountIn, isVacuumUnit, withMore } from '../numbers/measure.ts';
@@ -233,7 +234,7 @@ const setAtLast: Means = (tags, frame) => {
   const found = reading('setpointTemp', amountIn(tags), frame);
   if (found?.value === undefined || found.unit === null) return null;
   const amount = { value: found.value, unit: found.unit };
-  return units === 'us' && !isPlausible('setpointTemp', amount, refrigerant)
+  return thermalSystem(units) === 'us' && !isPlausible('setpointTemp', amount, refrigerant)
     ? null
     : { readings: [found] };
 };

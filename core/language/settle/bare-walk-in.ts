@@ -14,4 +14,5 @@ export function keepFreezer(all: Told, { equipment }: Context): void {
 
 const isBare = (fact: Fact): fact is Extract<Fact, { fact: 'equipment' }> =>
   fact.fact === 'equipment' && fact.value === 'walkInCooler' && !NAMES_COOLER.test(fact.words);
-const NAMES_COOLER = /\b(?:cooler|fridge|refrigerator|cave|keg|medium temp|med temp)\b/i;
+const NAMES_COOLER =
+  /\b(?:cooler|fridge|refrigerator|cave|keg|chill|chiller|chilled|medium temp|med temp)\b/i;

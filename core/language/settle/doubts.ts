@@ -69,7 +69,9 @@ const NOTHING_AGAINST: readonly Reading[] = [];
 
 function lastOf(all: readonly Reading[], quantity: Reading['quantity']): Reading | null {
   let last: Reading | null = null;
-  for (const each of all) if (each.quantity === quantity && amountOf(each) !== null) last = each;
+  for (const each of all)
+    if (each.quantity === quantity && each.event !== 'standing' && amountOf(each) !== null)
+      last = each;
   return last;
 }
 

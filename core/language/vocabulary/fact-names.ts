@@ -15,8 +15,16 @@ export const EQUIPMENT_NAMES: Record<EquipmentId, readonly string[]> = {
     '~cooler walk in',
     '~(walkin cooler|walk in box|walk in fridge)',
     '~(beer cave|keg cooler|keg room|produce cooler)',
+    '~~(walk in|modular) (cold|chill|chiller|cool|cooler) room',
+    '~~((cold|chill|chiller|cool|cooler) room|coldroom|coolroom)',
+    '~~(cold|chill|chiller|chilled) store [room]',
   ],
-  walkInFreezer: ['walk in freezer', '~freezer walk in'],
+  walkInFreezer: [
+    'walk in freezer',
+    '~freezer walk in',
+    '~~(freezer|freezing|frozen|deep freeze) (room|store|cold room|cold store)',
+    '~~(low temp|low temperature) (cold room|cold store|room)',
+  ],
   prepTable: [
     'prep table',
     '~(pizza|sandwich|salad|sub) prep [(table|unit|cooler|fridge)]',
@@ -48,6 +56,7 @@ export const METERING_NAMES: Record<MeteringId, readonly string[]> = {
   txv: [
     'txv',
     '~(t x v|tev|t e v|t x valve|tx valve|expansion valve|thermostatic expansion valve)',
+    '~~(thermostatic valve|thermo expansion valve|thermal expansion valve|thermo valve)',
   ],
   capTube: ['cap tube', '~capillary [tube]'],
   eev: ['~(eev|e e v|electronic expansion valve|e x v|electronic valve)'],

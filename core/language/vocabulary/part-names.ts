@@ -120,6 +120,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~(txv|t x v|tev|t e v|tx valve)',
     '~(eev|e e v|e x v|exv|electronic expansion valve|electronic valve)',
     '~thermostatic expansion valve',
+    '~~(thermostatic valve|thermo expansion valve|thermal expansion valve)',
     '~(expansion valve|txv) (strainer|screen)',
     '~(metering device|power head|powerhead)',
   ],

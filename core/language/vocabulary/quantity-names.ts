@@ -93,6 +93,8 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~(cabinet|case|cooler|freezer|walk in|interior|inside|space|reach in|prep table|merchandiser) [(temp|temperature|air)]',
     '~air in the box',
     '~(cold|chill|cooler) room [(temp|temperature)]',
+    '~~((chiller|cool|freezer) room|coldroom|coolroom) [(temp|temperature|air)]',
+    '~~(cold|chill|freezer|frozen) store [(temp|temperature|air)]',
     '~[air] on coil [(air|temp|temperature)]',
   ],
   supplyAirTemp: [

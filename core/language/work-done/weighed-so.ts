@@ -6,6 +6,7 @@ import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.t
 import { numberIn, tagsIn } from '../slots.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
+import { SHOWN_UNITS } from '../../units/shown-unit.ts';
 import type { Reading } from '../utterance.ts';
 import { GAS, refrigerantMoved } from './weighed.ts';
 
@@ -134,7 +135,7 @@ const glassCleared: Means = (_tags, frame): Meaning => ({
 });
 
 const nothingMoved: Means = (tags, frame) => {
-  const none = { ...tags, number: 0, unit: frame.context.units === 'us' ? 'lb' : 'kg' };
+  const none = { ...tags, number: 0, unit: SHOWN_UNITS[frame.context.units].mass };
   const both = [fixed('refrigerantAdded'), fixed('refrigerantRecovered')];
   return { readings: both.flatMap((means) => means(none, frame)?.readings ?? []) };
 };

@@ -1,6 +1,7 @@
 import { startsClause, wordBefore, wordBehind } from '../words/clause-start.ts';
 import { breaksOff } from '../numbers/cut-numbers.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
+import { SHOWN_UNITS } from '../../units/shown-unit.ts';
 import { amountIn, withMore } from '../numbers/measure.ts';
 import { fixed, reading } from '../readings/reading-means.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
@@ -99,7 +100,7 @@ const WEIGHTS: ReadonlySet<string> = new Set(['pounds', 'lb', 'oz', 'kg', 'g']);
 const noneMoved =
   (quantity: 'refrigerantAdded' | 'refrigerantRecovered'): Means =>
   (tags, frame) => {
-    const unit = frame.context.units === 'us' ? 'lb' : 'kg';
+    const unit = SHOWN_UNITS[frame.context.units].mass;
     return fixed(quantity)({ ...tags, number: 0, unit }, frame);
   };
 
