@@ -11,6 +11,7 @@ import { toldOnly, toUsOnly } from './settle/asked-of-us.ts';
 import { oursOnly } from './settle/done-by-us.ts';
 import { withUnreadNames } from './settle/names-unread.ts';
 import { tellLegs } from './settle/legs-answered.ts';
+import { fansOfCoils } from './settle/fans-of-coils.ts';
 import { keptWords } from './settle/kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse/parse.ts';
 import { putRight } from './settle/put-right.ts';
@@ -41,6 +42,7 @@ function asItWasSaid(text: string, context: Context): Utterance {
     addUnread(all, items === parsed.items ? parsed : { ...parsed, items });
   }
   if (all.remarks.length > 0) advise(all);
+  if (all.findings.length > 1) all.findings = fansOfCoils(all.findings);
   if (all.facts.length > 0) keepFreezer(all, context);
   tellLegs(all, context);
   if (all.readings.length > 0) putInDoubt(all, context);

@@ -114,6 +114,10 @@ const CONTROLS_ALONE: readonly { readonly said: string; readonly value: HeadCont
     value: 'fanSpeed',
   },
 ];
+/** The valve by its kind, and what it is set for. */
+const FLOODING_TYPE =
+  '[(the|a)] (head [pressure] control [valve] [is] [(a|an|the)] (flooding|flooded) [(type|style|kind|valve)]|(flooding|flooded) [type] head [pressure] control [valve])';
+const SET_FOR = '[(it is|and it is|that is|and|is)] set [(up|to hold)] [(at|to|for)] <amount>';
 const HOLDER =
   '(head pressure [control] valve|[condenser] flooding valve|head valve|headmaster|head master)';
 const FANS =
@@ -126,6 +130,18 @@ const CHARGED =
 const STRETCH = '(day|days|week|weeks|month|months|year|years)';
 const GAS_WENT_IN =
   '((anybody|anyone|somebody|someone|they|we|i|it) [(has|have|was)] [last] (put (gas|refrigerant|charge|any|some) in|added (gas|refrigerant|charge|any)|charged|topped off|gassed up|topped it off) [(it|to it|in it|up)]|the last charge)';
+
+/** "Head control's flooding type, set one eighty" */
+const floodingAt: Means = (tags, frame) => {
+  const [held] = read('heldHeadPressure', tags, frame);
+  const value: HeadControlId = 'floodingValve';
+  return held?.unit == null
+    ? null
+    : {
+        readings: [held],
+        facts: [{ fact: 'headControl', value, words: frame.wordsOf(frame.span) }],
+      };
+};
 
 /** The condenser and what holds its head, what is printed on a can, and how long ago gas was added. */
 export const CONDENSING_SIDE_RULES: readonly Rule[] = [
@@ -173,6 +189,26 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
     '[the] unit is [up] (on the roof|on top of the (box|walk in)|out back|outside|in the alley|up top)',
     condenser('remote'),
     { examples: ['unit is on the roof'] },
+  ),
+  rule(
+    `[(${HAS}|got)] [(a|an|the)] (${FLOODED}|${FLOODING_TYPE}) [<pause>] ${SET_FOR}`,
+    floodingAt,
+    {
+      unheard: true,
+      examples: ['head control is flooding type set one eighty'],
+    },
+  ),
+  rule(FLOODING_TYPE, headControl('floodingValve'), {
+    unheard: true,
+    examples: ['head control is flooding type'],
+  }),
+  rule(
+    `[(the|a)] head [pressure] control [valve] [is] set [(up|to hold)] [(at|to|for)] <amount>`,
+    one('heldHeadPressure'),
+    {
+      unheard: true,
+      examples: ['head control is set for one eighty'],
+    },
   ),
   rule(`(${HAS}|got) [(a|an|the)] ${FLOODED}`, headControl('floodingValve'), {
     examples: ['it has a head pressure valve'],

@@ -1,0 +1,23 @@
+import type { PartId } from '../../terms/names.ts';
+import type { Finding } from '../utterance.ts';
+
+const FAN_OF: Partial<Record<PartId, PartId>> = {
+  condenser: 'condenserFan',
+  evaporator: 'evaporatorFan',
+};
+
+/** Whichever fan was spoken of before. */
+const isBareFan = ({ part, words }: Finding): boolean =>
+  OF_COILS.has(part) && /\bfans?\b/i.test(words) && !NAMES_COIL.test(words);
+const OF_COILS: ReadonlySet<PartId> = new Set<PartId>(['fan', 'condenserFan', 'evaporatorFan']);
+const NAMES_COIL = /\b(?:cond|condenser|condensing|evap|evaporator|outdoor|indoor|box|coil)\b/i;
+
+/** "Evap coil clean, both fans going": right behind its coil an unnamed fan is that coil's. */
+export function fansOfCoils(findings: readonly Finding[]): readonly Finding[] {
+  return findings.map((finding, at) => {
+    const { unresolved: _asked, ...rest } = finding;
+    const coil = findings[at - 1]?.part;
+    const fan = coil === undefined ? undefined : FAN_OF[coil];
+    return fan !== undefined && isBareFan(finding) ? { ...rest, part: fan } : finding;
+  });
+}
