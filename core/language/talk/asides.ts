@@ -18,8 +18,8 @@ const THOUGHT = /^(?!.*\b(?:might|could|may|must) be\b).*\bi(?:'d say| would say
 const countsParts: Means = (tags, frame) =>
   tags['number'] !== 1 && /s\b/i.test(frame.wordsOf(frame.span)) ? {} : null;
 
-/** A coil that is frosted in part is starved, and not iced up. */
-const partOfCoil: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+/** A coil that is frosted in part is starved, and not iced up; how it stood while something was read was not found so. */
+const inWords: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
 
 const ME = '(me|us)';
 const THINK =
@@ -30,6 +30,11 @@ const SUPPOSED =
 /** Said beside what is told: guesses, wishes, errands, plans and what ought to be. None of it was read, found or done. */
 export const ASIDE_RULES: readonly Rule[] = [
   rule(
+    '[(even|but|and|only)] with [(the|both|all|all the|both the)] (door|doors|lid|lids) [(all|both)] (closed|shut)',
+    inWords,
+    { unheard: true, examples: ['with the doors closed'] },
+  ),
+  rule(
     `<the> <part> (is|are|has|might be|could be|may be|must be|looks) [got] <very> <state> ${THINK}`,
     unlessThought,
     {
@@ -38,7 +43,7 @@ export const ASIDE_RULES: readonly Rule[] = [
   ),
   rule(
     '[(and|so|but)] [(about|only|maybe|like|the)] (a third|a quarter|half|two thirds|three quarters|one third|a few (rows|passes)|[(first|last|top|bottom|left|right|front|back|inlet|outlet)] (half|third|quarter|row|rows|part|side|end|couple of rows)) of <the> (coil|evaporator|evap) (has [got]|is|was|got) [(the|some|any|all)] (frost|frosted|ice|iced|bare|clear|warm|dry|cold) [(on it|over|up)] [[<pause>] (and|but) the (rest|other half|other side|top|bottom) [of it] is [(just|all|totally)] (bare|clear|dry|clean|warm|frosted|iced [(up|over)]|cold)]',
-    partOfCoil,
+    inWords,
     { examples: ['about a third of the coil has frost on it and the rest of it is bare'] },
   ),
   rule(`<pause> [(and|but|so)] [(it|that|this|they)] ${SUPPOSED} be [at] <amount>`, nothing),
