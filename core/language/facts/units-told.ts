@@ -34,6 +34,12 @@ const remote: Means = (_tags, frame) => ({
   facts: [{ fact: 'condensingUnit', value: 'remote', words: frame.wordsOf(frame.span) }],
 });
 
+/** "Roof unit for the produce walk in": what stands up there is the condensing unit, whatever the box is called for. */
+const roofUnitFor: Means = (tags, frame) => {
+  const facts = boxFacts(tags, frame.wordsOf(frame.span));
+  return facts.length === 0 ? null : { facts: [...(remote(tags, frame)?.facts ?? []), ...facts] };
+};
+
 /** "Walk-in freezer with a remote condensing unit": the box and what cools it are two facts, in either order. */
 const boxAndUnit: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
@@ -90,6 +96,15 @@ export const UNIT_TOLD_RULES: readonly Rule[] = [
       unheard: true,
       only: startsClause,
       examples: ['remote condensing unit for the walk in freezer'],
+    },
+  ),
+  rule(
+    `[${IT_IS}] [(a|an|the|their)] ((roof|rooftop|roof top) unit|unit [up] on the roof) [<pause>] ${FOR} [(a|an|the|their|our)] [(produce|meat|dairy|beer|keg|prep|main|back|front|big|little)] <equipment>`,
+    roofUnitFor,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['roof unit for the produce walk in'],
     },
   ),
   rule(`[${IT_IS}] ${KIND} self contained [<count:doors> (door|doors)] <equipment>`, box, {
