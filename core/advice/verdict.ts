@@ -13,6 +13,7 @@ import type { HottestDayAnswer, LimitAnswer } from './limits-verdict.ts';
 import type { JudgedAnswer } from './judged/judged-verdict.ts';
 import type { NextPlaceAnswer, SwitchAnswer } from './circuit/circuit-verdict.ts';
 import type { HistoryAnswer } from './history-verdict.ts';
+import type { LedAnswer } from './led-verdict.ts';
 import type { SettlingAnswer } from './settling/settling-verdict.ts';
 
 /** The answer to a question, as data: no wording and no formatting. */
@@ -131,7 +132,9 @@ export type Known = { readonly kind: 'known' } & Working &
     | ({ readonly answer: 'nextCheck' } & NextCheck)
     | SettlingAnswer
     | HistoryAnswer
-    | { readonly answer: 'note' }
+    /** `for`: the part of it that the customer gets. */
+    | { readonly answer: 'note'; readonly for?: 'customer' }
+    | LedAnswer
     | {
         /** How long the visit has gone on, which is what the office bills by. */
         readonly answer: 'timeHere';
@@ -218,6 +221,7 @@ export type NextCheck =
 export type StepId =
   | 'keepOff'
   | 'readPoles'
+  | 'readCoil'
   | 'makeSafe'
   | 'lookFirst'
   | 'waitOutDefrost'
@@ -392,6 +396,8 @@ export type Refusal =
   | { readonly reason: 'noCircuitKnown' }
   | { readonly reason: 'notASwitch' }
   | { readonly reason: 'noStepsRunning' }
+  /** There are no words for that part. */
+  | { readonly reason: 'partNotExplained' }
   | {
       readonly reason: 'stepsBarred';
       readonly procedure: ProcedureId;
@@ -419,6 +425,8 @@ export interface Needs {
     | 'after'
     | 'valves'
     | 'supplyVoltage'
+    /** The same of a compressor that stands still, before anything of the refrigeration. */
+    | 'powerFirst'
     | 'voltageAcross'
     | 'whichSwitch'
     | 'nameplateCharge'

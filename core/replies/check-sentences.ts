@@ -36,6 +36,8 @@ export const STEP_SENTENCES: Record<StepId, string> = {
     'A winding is grounded: leave it locked out and tagged. It wants a compressor and a drier, and the oil tested for acid.',
   readPoles:
     'The contactor loses voltage pulled in: burnt contacts, or a loose lug. Read across each pole, and the coil voltage.',
+  readCoil:
+    'Power in and none out: the contactor is not pulled in, or its contacts are open. Read across its coil.',
   mendLeak: 'The leak is found: recover, repair, pressure test, evacuate, and weigh the charge in.',
   chargeFirst: 'Pressure test it, evacuate, and weigh the charge in; then read it as it runs.',
   mendFound: 'Mend what you found, and read the box again.',

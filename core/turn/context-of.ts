@@ -19,6 +19,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     askedAbout: askedAbout(state),
     holding: holdingOf(state),
     askedPlace: state.wantedPlace,
+    sentNow: sentNow(state),
     lastQuantity: state.lastQuantity,
     lastPlace: state.lastPlace,
     lastPart: state.lastPart,
@@ -46,6 +47,11 @@ function askedAbout({ history }: VisitState): QuantityId | null {
   const { about } = question;
   return isQuantity(about) && !isSetting(about) ? about : null;
 }
+
+/** Nothing was told since it was asked for; who asks what next again is sent there again. */
+const sentNow = ({ history, wantedPlace }: VisitState): boolean =>
+  wantedPlace !== null &&
+  history.findLast(({ type }) => type !== 'questionAsked')?.type === 'readingWanted';
 
 /** The newest of what a test is read by, unless the system was charged, run or read as it runs since. */
 function holdingOf({ readings }: VisitState): Context['holding'] {

@@ -46,7 +46,7 @@ export function causesOf(visit: VisitState): Found<CausesFound> {
     return isPossible(share) ? 'possible' : 'unlikely';
   };
   const causes = order.map(([cause, share]) => causeRow(cause, standingOf(cause, share), all));
-  const next = nextOf(gathered, belief, state);
+  const next = nextOf(gathered, belief, { state });
   const value = { causes, notRead: unread(gathered), next };
   return worked(value, {
     inputs: inputsOf(all),
@@ -63,7 +63,7 @@ const byContacts = (lost: readonly Input[]): Found<CausesFound> =>
 const lookedAt = (gathered: Gathered, state: VisitState): CausesFound => ({
   causes: [],
   notRead: [],
-  next: nextOf(gathered, beliefOf(gathered, state), state),
+  next: nextOf(gathered, beliefOf(gathered, state), { state }),
 });
 
 /** Ohms found it: the pressures of a compressor that must not start are not asked for. */
