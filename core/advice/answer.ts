@@ -1,9 +1,9 @@
 import type { Question, Supposed } from '../language/utterance.ts';
+import type { LackedId } from '../terms/guides.ts';
 import type { JudgedId } from '../terms/judged.ts';
 import { QUANTITIES, type AnswerableId, type QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { UnitId } from '../units/units.ts';
-import { circuitStep } from './circuit/circuit-step.ts';
 import { findLostLeg, lostLeg } from './circuit/lost-leg.ts';
 import { maybeBackOn, surelyLeftOpen } from '../visit/power-back.ts';
 import { isOneProduct } from '../visit/probed.ts';
@@ -15,20 +15,26 @@ import { NO_TARGET } from './aimpoint.ts';
 import type { Members } from './by-kind.ts';
 import { causesOf } from './causes/causes-of.ts';
 import { nextCheckOf } from './causes/next-check-of.ts';
+import type { Lacks } from './causes/next-of.ts';
 import { fluidCautionsOf, safetyCautions } from './cautions.ts';
-import { isTracing, nextPlaceToMeasure } from './circuit/next-place.ts';
+import { isTracing } from './circuit/next-place.ts';
+import { standsStill, tracedFault, tracedNext } from './circuit/stopped.ts';
 import { switchAnswer } from './circuit/switch-answer.ts';
 import { compared, deviationNow } from './compare.ts';
 import { currentReading } from './current.ts';
 import type { Found } from './found.ts';
+import { guided } from './guides.ts';
 import { hottestDay } from './hottest-day.ts';
 import { cameBack, historyOf } from './history.ts';
 import { airInside, standingWanted, standsAnew } from './judged/air-inside.ts';
 import { judge } from './judged/judge.ts';
+import { explained, toComeBack, waitOf } from './led.ts';
 import { limitFound } from './limits.ts';
 import { limitOf, marginTo } from './margin.ts';
+import { meaningOf, sawLast, whatStopped, type Ways } from './meaning.ts';
 import { measured } from './measured.ts';
 import { movedRows } from './moved.ts';
+import { furthestOff, overall } from './overall.ts';
 import { saturated } from './saturation-answer.ts';
 import { beforeRows, latestRows, productRows, sheet, type SheetLine } from './sheet.ts';
 import { beginSteps, moveSteps } from './steps/steps-answer.ts';
@@ -122,12 +128,8 @@ const ANSWERS: Answering = {
     settle(limitFound(about, state), null, (found, carried) => ({ ...carried, ...found })),
   eta: (question, { state }) => told(etaOf(question, state), question.about),
   trend: ({ about }, asked) => trendAsked(about, asked),
-  causes: (_question, { state }) =>
-    settle(causesOf(state), null, (found, carried) => ({ ...carried, answer: 'causes', ...found })),
-  nextCheck: (_question, { state }) =>
-    isTracing(state) && circuitStep(state) === null
-      ? nextPlaceToMeasure(state)
-      : checkNext(nextCheckOf(state)),
+  causes: (_question, { state }) => tracedFault(state) ?? causesTold(state),
+  nextCheck: (_question, { state }) => tracedNext(state) ?? nextTold(state),
   leftOpen: (_question, { state }) => ({
     ...READ,
     answer: 'leftOpen',
@@ -141,12 +143,48 @@ const ANSWERS: Answering = {
     charge: state.unit.nameplate.charge ?? null,
   }),
   makersFigure: () => NO_TARGET,
+  meaning: (_question, { state }) => meaningOf(state, MEANS),
+  whatStopped: (_question, { state }) => whatStopped(state, { ...MEANS, margin: marginOf }),
+  overall: (_question, { state }) => overall(state, { compare: comparisonOf, target: targetOf }),
+  wait: (_question, { state }) =>
+    state.timers.length > 0 ? told(timeLeftOf(state), null) : waitOf(state, trendOfOne),
+  comeBack: (_question, { state }) => toComeBack(state),
+  tellCustomer: (_question, { state }) =>
+    state.visit === null ? NOTHING_RECORDED : { ...READ, answer: 'note', for: 'customer' },
+  guide: ({ about }, { state }) => guided(about, state),
+  part: (question, { state }) => explained(question, state),
+  nextWithout: ({ about }, { state, memory }) => nextWithout(about, state, memory.lastAnswer),
   steps: ({ about }, { state }) => beginSteps(about, state),
   step: ({ to }, { state }) => moveSteps(to, state),
   timeLeft: (_question, { state }) => told(timeLeftOf(state), null),
   timeHere: (_question, { state }) => timeHereOf(state),
   history: (question, { state, memory }) => historyTold(question, state, memory.past ?? []),
 };
+
+const MEANS: Ways = { causes: causesTold, compare: comparisonOf };
+
+function causesTold(state: VisitState): Verdict {
+  return settle(causesOf(state), null, (found, carried) => ({
+    ...carried,
+    answer: 'causes',
+    ...found,
+  }));
+}
+
+const nextTold = (state: VisitState, lacks: Lacks | null = null): Verdict =>
+  checked(nextCheckOf(state, lacks));
+
+const checked = (found: Found<NextCheck>): Verdict =>
+  settle(found, null, (next, carried) => ({ ...carried, answer: 'nextCheck', ...next }));
+
+/** What can be done without it: without a meter a stopped compressor is only looked at. */
+function nextWithout(lacked: LackedId, state: VisitState, last: Known | null): Verdict {
+  if (lacked === 'meter' && (standsStill(state) || isTracing(state)))
+    return guided('noMeter', state);
+  const lacks = { lacked, last: last?.answer === 'nextCheck' ? last : null };
+  const traced = lacked === 'gauges' ? tracedNext(state) : null;
+  return traced ?? nextTold(state, lacks);
+}
 
 /**
  * The answer to a question, as data. Pressures in it are gauge, by the local air at the visit's altitude;
@@ -190,11 +228,8 @@ export function unaskedVerdicts(
 /** Not left until somebody asks: on two legs a motor burns within minutes. */
 function legJustLost(before: VisitState, after: VisitState): readonly Verdict[] {
   const leg = lostLeg(after);
-  return leg === null || lostLeg(before) !== null ? [] : [checkNext(findLostLeg(leg))];
+  return leg === null || lostLeg(before) !== null ? [] : [checked(findLostLeg(leg))];
 }
-
-const checkNext = (found: Found<NextCheck>): Verdict =>
-  settle(found, null, (next, carried) => ({ ...carried, answer: 'nextCheck', ...next }));
 
 /** A pressure at rest is read to see whether air is in it. */
 function airBy(state: VisitState): readonly Verdict[] {
@@ -235,10 +270,12 @@ function trendOfOne(about: QuantityId, state: VisitState): Verdict {
 
 /** "How far off am I" is of what has a target, where what was spoken of has none. */
 function ofQuantity(question: OfQuantity, asked: Asked): Verdict {
+  if (question.ask === 'compare' && question.about === null && sawLast(asked.state))
+    return meaningOf(asked.state, MEANS);
   const verdict = firstKnown(question.about, asked, findFor(question));
   const isAimless = verdict.kind === 'refused' && AIMLESS.has(verdict.reason);
   return question.ask === 'compare' && question.about === null && isAimless
-    ? (furthestOff(asked.state) ?? verdict)
+    ? (furthestOff(asked.state, comparisonOf) ?? verdict)
     : verdict;
 }
 
@@ -246,33 +283,6 @@ const AIMLESS: ReadonlySet<Refused['reason']> = new Set<Refused['reason']>([
   'noTargetKnown',
   'whichQuantity',
 ]);
-
-/** In the order that gauges are read; the box is told by itself. */
-const HAVE_TARGETS: readonly AnswerableId[] = [
-  'headPressure',
-  'suctionPressure',
-  'superheat',
-  'subcooling',
-  'boxTemp',
-];
-
-/** The first that is outside its band, else the first that can be told. */
-function furthestOff(state: VisitState): Verdict | null {
-  const known = HAVE_TARGETS.map((about) => comparisonOf(about, state)).filter(
-    (verdict) => verdict.kind === 'known',
-  );
-  return known.find(isOutside) ?? known[0] ?? null;
-}
-
-const isOutside = (known: Known): boolean =>
-  known.answer === 'compare' &&
-  known.direction !== 'on' &&
-  !(
-    known.low !== undefined &&
-    known.high !== undefined &&
-    known.measured >= known.low &&
-    known.measured <= known.high
-  );
 
 /** The quantity asked about; for "that", the first of those spoken of that can be answered, or asked for. */
 function firstKnown(about: AnswerableId | null, { state, memory }: Asked, find: Find): Verdict {
@@ -290,6 +300,7 @@ const WHICH: Refused = { kind: 'refused', about: null, reason: 'whichQuantity' }
 const NOTHING_RECORDED: Refused = { kind: 'refused', about: null, reason: 'nothingRecorded' };
 
 function targetOf(about: AnswerableId, state: VisitState): Verdict {
+  if (about === 'vacuum') return guided('vacuumDepth', state);
   return settle(wanted(about, state), about, (target, carried) => {
     const reading = deviationNow(about, target, state);
     return { ...carried, answer: 'target', about, ...target, ...(reading ? { reading } : {}) };

@@ -13,6 +13,7 @@ import type { HottestDayAnswer, LimitAnswer } from './limits-verdict.ts';
 import type { JudgedAnswer } from './judged/judged-verdict.ts';
 import type { NextPlaceAnswer, SwitchAnswer } from './circuit/circuit-verdict.ts';
 import type { HistoryAnswer } from './history-verdict.ts';
+import type { LedAnswer } from './led-verdict.ts';
 import type { SettlingAnswer } from './settling/settling-verdict.ts';
 
 /** The answer to a question, as data: no wording and no formatting. */
@@ -133,7 +134,9 @@ export type Known = { readonly kind: 'known' } & Working &
     | ({ readonly answer: 'nextCheck' } & NextCheck)
     | SettlingAnswer
     | HistoryAnswer
-    | { readonly answer: 'note' }
+    /** `for`: the part of it that the customer gets. */
+    | { readonly answer: 'note'; readonly for?: 'customer' }
+    | LedAnswer
     | {
         /** How long the visit has gone on, which is what the office bills by. */
         readonly answer: 'timeHere';
@@ -223,6 +226,7 @@ export type StepId =
   | 'lineTwoLost'
   | 'lineThreeLost'
   | 'readPoles'
+  | 'readCoil'
   | 'makeSafe'
   | 'lookFirst'
   | 'waitOutDefrost'
@@ -399,6 +403,8 @@ export type Refusal =
   | { readonly reason: 'noCircuitKnown' }
   | { readonly reason: 'notASwitch' }
   | { readonly reason: 'noStepsRunning' }
+  /** There are no words for that part. */
+  | { readonly reason: 'partNotExplained' }
   | {
       readonly reason: 'stepsBarred';
       readonly procedure: ProcedureId;
@@ -426,6 +432,8 @@ export interface Needs {
     | 'after'
     | 'valves'
     | 'supplyVoltage'
+    /** The same of a compressor that stands still, before anything of the refrigeration. */
+    | 'powerFirst'
     | 'voltageAcross'
     | 'whichSwitch'
     | 'nameplateCharge'

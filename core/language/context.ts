@@ -32,6 +32,8 @@ export interface Context {
   readonly holding: Holding | null;
   /** Where it was to be metered. */
   readonly askedPlace: PlaceId | null;
+  /** The last reply sent a meter there: "nothing" answers it. */
+  readonly sentNow: boolean;
   readonly lastQuantity: QuantityId | null;
   readonly lastPlace: PlaceId | null;
   readonly lastPart: PartId | null;
@@ -81,6 +83,7 @@ export const EMPTY_CONTEXT: Context = {
   askedAbout: null,
   holding: null,
   askedPlace: null,
+  sentNow: false,
   lastQuantity: null,
   lastPlace: null,
   lastPart: null,

@@ -14,6 +14,8 @@ import type {
   SightGlassId,
   WorkKindId,
 } from '../terms/names.ts';
+import type { Explains } from '../terms/explained-parts.ts';
+import type { GuideId, LackedId } from '../terms/guides.ts';
 import type { ChargeDoubtId, ProcedureTaskId, ValveKindId } from '../terms/procedures.ts';
 import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
@@ -212,6 +214,14 @@ export type Question =
       readonly did?: WorkKindId;
       readonly part?: PartId;
     }
+  /** Told whole; what a part does or where it sits, of none the one last asked about; what to check without something. */
+  | { readonly ask: 'guide'; readonly about: GuideId }
+  | {
+      readonly ask: 'part';
+      readonly about: PartId | 'nameplate' | null;
+      readonly of: Explains;
+    }
+  | { readonly ask: 'nextWithout'; readonly about: LackedId }
   | { readonly ask: PlainQuestion };
 
 export type StepTo = 'next' | 'back' | 'again' | 'which';
@@ -230,6 +240,15 @@ export type PlainQuestion =
   | 'timeHere'
   | 'leftOpen'
   | 'moved'
+  /** What it means that was told last; what stopped the unit. */
+  | 'meaning'
+  | 'whatStopped'
+  /** How it all stands against what it should be; how long to wait. */
+  | 'overall'
+  | 'wait'
+  /** What there is to come back for, and what the customer is told. */
+  | 'comeBack'
+  | 'tellCustomer'
   /** A figure that only the maker knows: gallons a minute, torque, a size. */
   | 'makersFigure';
 

@@ -13,6 +13,13 @@ export function noteAloud({ title, sections }: Note): Said {
   return { text, spoken: spelledOut(text) };
 }
 
+/** What the customer is told, as far as it goes. */
+export function customerAloud({ sections }: Note): Said {
+  const lines = sections.filter(({ id }) => id === 'customer').flatMap((section) => section.lines);
+  const text = lines.join(' ');
+  return { text, spoken: spelledOut(text) };
+}
+
 const sectionAloud = ({ id, heading, lines }: NoteSection): string =>
   [...(id === 'open' ? [`${heading}:`] : []), ...lines].join(' ');
 

@@ -1,4 +1,5 @@
 import type { Members } from '../advice/by-kind.ts';
+import type { OverallRow } from '../advice/led-verdict.ts';
 import type {
   BeforeAfterRow,
   Deviation,
@@ -16,17 +17,20 @@ import { figure } from './amounts.ts';
 import { causesSaid, nextSaid } from './causes.ts';
 import { nextPlaceSaid, switchSaid } from './circuit-sentences.ts';
 import { designation } from './designation.ts';
+import { GUIDE_SENTENCES } from './guide-sentences.ts';
 import { lastDoneSaid, lastVisitSaid, seenBeforeSaid } from './history-sentences.ts';
 import { leftOpenSaid, refrigerantMovedSaid } from './left-open-sentences.ts';
 import { judgedSaid } from './judged-sentences.ts';
 import { hottestDaySaid, limitSaid } from './limit-sentences.ts';
 import { placedName, SHORT_NAMES } from './names.ts';
+import { PART_SENTENCES } from './part-sentences.ts';
 import { stepSaid, stepsDoneSaid } from './procedure-sentences.ts';
 import { capitalised, join, line, plain, sentences, type Said } from './said.ts';
 import { SECOND_CHANGE, settledSaid, tooSoonSaid, trendSaid } from './settling-sentences.ts';
 import { etaSaid, pressureTestSaid, vacuumHoldSaid } from './timed-sentences.ts';
 import { timeHereSaid } from './time-here-sentence.ts';
 import { timeLeftSaid, timeUpSaid } from './timer-sentences.ts';
+import { toComeSaid } from './to-come-sentence.ts';
 
 type Answer = Known['answer'];
 type Answers = Members<Known, 'answer'>;
@@ -70,7 +74,12 @@ const WORDED: Worded = {
   moved: (known) => refrigerantMovedSaid(known),
   step: (known) => stepSaid(known),
   stepsDone: ({ procedure }) => stepsDoneSaid(procedure),
-  note: () => plain('Here is the note so far.'),
+  note: ({ for: reader }) =>
+    plain(reader === undefined ? 'Here is the note so far.' : 'For the customer.'),
+  guide: ({ guide }) => plain(GUIDE_SENTENCES[guide]),
+  explained: ({ part, of }) => plain(PART_SENTENCES[part][of]),
+  overall: ({ rows }) => sentences(rows.map(overallSaid)),
+  toCome: (known) => toComeSaid(known),
   timeHere: (known) => timeHereSaid(known),
   working: ({ of, ages = [] }) => workingSaid(of, ages),
   trend: (known) => trendSaid(known),
@@ -86,6 +95,15 @@ const WORDED: Worded = {
   vacuumHold: (known) => vacuumHoldSaid(known),
   pressureTest: (known) => pressureTestSaid(known),
 };
+
+function overallSaid({ about, measured, target, unit, isRight }: OverallRow): Said {
+  const name = capitalised(plain(SHORT_NAMES[about]));
+  if (measured === null) return line`${name} should be about ${amount(target, unit)}.`;
+  const read = amount(measured, unit);
+  return isRight
+    ? line`${name} ${read}: as it should be.`
+    : line`${name} ${read}, should be about ${bare(target, unit)}.`;
+}
 
 const SIDE = { inside: 'inside it', past: 'past it' } as const;
 const PRESSURE_OF = { highCutoutPressure: 'head', lowCutoutPressure: 'suction' } as const;

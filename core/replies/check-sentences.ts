@@ -42,6 +42,8 @@ export const STEP_SENTENCES: Record<StepId, string> = {
     'Line three is lost: shut it off, a motor on two legs burns. Look at its fuse, its breaker and its lugs.',
   readPoles:
     'The contactor loses voltage pulled in: burnt contacts, or a loose lug. Read across each pole, and the coil voltage.',
+  readCoil:
+    'Power in and none out: the contactor is not pulled in, or its contacts are open. Read across its coil.',
   mendLeak: 'The leak is found: recover, repair, pressure test, evacuate, and weigh the charge in.',
   chargeFirst: 'Pressure test it, evacuate, and weigh the charge in; then read it as it runs.',
   mendFound: 'Mend what you found, and read the box again.',

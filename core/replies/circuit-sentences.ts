@@ -12,7 +12,8 @@ import { line, plain, sentences, type Said } from './said.ts';
 /** What an open one wants looked at before it is closed again. */
 export const WHY_OPEN: Partial<Record<PlaceId | SuspectId, string>> = {
   highPressureSwitch: 'Find what drove head up before it is reset.',
-  lowPressureSwitch: 'Read suction: it may be right to be open.',
+  lowPressureSwitch:
+    'Low suction opens it: short of gas, a shut valve, or its setting. Read suction.',
   temperatureControl: 'It may only be satisfied: compare the box with its set point.',
   defrostTimer: 'It may be in defrost: turn it through by hand.',
   doorSwitch: 'Check that the door holds it in.',

@@ -45,9 +45,7 @@ function largeAnswer(known: Known): Large | null {
     case 'hottestDay':
       return large('head, hottest day', known.value, known.unit);
     case 'judged':
-      return known.value === null || known.about === 'windings'
-        ? null
-        : large(JUDGED[known.about], known.value, known.unit);
+      return largeJudged(known);
     case 'trend':
       return large(SHORT_NAMES[known.about], known.value, known.unit);
     case 'eta':
@@ -76,6 +74,10 @@ function largeAnswer(known: Known): Large | null {
     case 'seenBefore':
     case 'stepsDone':
     case 'note':
+    case 'guide':
+    case 'explained':
+    case 'overall':
+    case 'toCome':
     case 'timeHere':
     case 'working':
       return null;
@@ -85,6 +87,9 @@ function largeAnswer(known: Known): Large | null {
 }
 
 type Told<Answer extends Known['answer']> = Extract<Known, { answer: Answer }>;
+
+const largeJudged = ({ about, value, unit }: Told<'judged'>): Large | null =>
+  value === null || about === 'windings' ? null : large(JUDGED[about], value, unit);
 
 const largeStep = ({ procedure, number, of }: Told<'step'>): Large => ({
   name: PROCEDURES[procedure].name,

@@ -95,6 +95,10 @@ const WORDED: Worded = {
       'I do not have a circuit for that kind of unit. Go by its own wiring diagram, from the line side on, and say the voltages.',
     ),
   noStepsRunning: () => plain('No steps are being told. Ask how to do a job, like a pump-down.'),
+  partNotExplained: () =>
+    plain(
+      'I have no words for that part. Ask what one of the circuit does or where it sits, like the drier or the receiver.',
+    ),
   /** Its source is for the screen alone. */
   stepsBarred: ({ bar, source }) => ({
     text: `${BAR_SENTENCES[bar]} (${source})`,
@@ -200,6 +204,8 @@ export const NEED_SENTENCES: Record<Needs['need'], string> = {
   valves: 'Tell me which valves: service valves with a stem, or access fittings.',
   supplyVoltage:
     'Without the supply no voltage settles anything. Put the leads on the line side first.',
+  powerFirst:
+    'It stands still, so follow the power first: read the line side, then its controls in order.',
   voltageAcross: 'Put the leads across it.',
   whichSwitch: 'Which one? Say: is the high-pressure switch open.',
   before: 'Mark the before first: read head, suction and box, then say that is the before.',

@@ -22,6 +22,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     askedAbout: askedAbout(state),
     holding: holdingOf(state),
     askedPlace: state.wantedPlace,
+    sentNow: sentNow(state),
     lastQuantity: state.lastQuantity,
     lastPlace: state.lastPlace,
     lastPart: state.lastPart,
@@ -123,6 +124,11 @@ const wantsComplaint = (state: VisitState): boolean =>
   state.findings.length === 0 &&
   state.memos.every(({ remark }) => remark === true) &&
   state.doubts.every(({ doubt }) => doubt.why !== 'hearsay');
+
+/** Nothing was told since it was asked for; who asks what next again is sent there again. */
+const sentNow = ({ history, wantedPlace }: VisitState): boolean =>
+  wantedPlace !== null &&
+  history.findLast(({ type }) => type !== 'questionAsked')?.type === 'readingWanted';
 
 /** The newest of what a test is read by, unless the system was charged, run or read as it runs since. */
 function holdingOf({ readings }: VisitState): Context['holding'] {

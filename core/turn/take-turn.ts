@@ -5,9 +5,10 @@ import { isTalk } from '../language/settle/is-talk.ts';
 import type { Command, Fact, Question, Utterance } from '../language/utterance.ts';
 import { draftNote } from '../note/draft-note.ts';
 import type { Note } from '../note/note.ts';
-import { noteAloud } from '../note/note-aloud.ts';
+import { customerAloud, noteAloud } from '../note/note-aloud.ts';
 import type { Reply } from '../replies/reply.ts';
 import { cautionsSpoken, type Outcome, say } from '../replies/say.ts';
+import type { PlaceId } from '../terms/names.ts';
 import { QUANTITIES, type QuantityId } from '../terms/quantities.ts';
 import type { Acknowledgement } from '../visit/acknowledgement.ts';
 import { applyEvents } from '../visit/apply.ts';
@@ -141,9 +142,15 @@ const again = ({ question, verdict }: Answer): Answer => ({
   verdict: verdict.kind === 'needs' ? { ...verdict, again: true } : verdict,
 });
 
+const VOLTS: ReadonlySet<Needs['need']> = new Set<Needs['need']>([
+  'supplyVoltage',
+  'powerFirst',
+  'voltageAcross',
+]);
+
 /** Whether the sentence holds what the question waits for: after any other it goes on waiting, unsaid. */
 function supplies({ readings, facts }: Utterance, need: Needs['need']): boolean {
-  const isVolts = need === 'supplyVoltage' || need === 'voltageAcross';
+  const isVolts = VOLTS.has(need);
   return (
     readings.some(({ quantity }) => quantity === (isVolts ? 'voltage' : need)) ||
     facts.some(({ fact }) => fact === need)
@@ -173,16 +180,32 @@ function wantedEvents(
   stamp: Stamp,
 ): readonly VisitEvent[] {
   return verdicts
-    .flatMap((verdict) =>
-      verdict.kind === 'needs' && isQuantity(verdict.need)
-        ? [{ quantity: verdict.need, ...(verdict.place ? { place: verdict.place } : {}) }]
-        : [],
-    )
+    .flatMap(wantedOf)
     .filter(
       ({ quantity, place = null }) => quantity !== state.wanted || place !== state.wantedPlace,
     )
     .slice(0, 1)
     .map((wanted) => stamp({ type: 'readingWanted', v: 1, ...wanted }));
+}
+
+interface Wanted {
+  readonly quantity: QuantityId;
+  readonly place?: PlaceId;
+}
+
+/** What a meter is sent for is wanted as much as what is asked for outright. */
+function wantedOf(verdict: Verdict): readonly Wanted[] {
+  if (verdict.kind === 'needs') {
+    const { need, place } = verdict;
+    if (VOLTS.has(need)) return place === undefined ? [] : [{ quantity: 'voltage', place }];
+    return isQuantity(need) ? [{ quantity: need, ...(place ? { place } : {}) }] : [];
+  }
+  if (verdict.kind !== 'known') return [];
+  const leads = verdict.answer === 'nextPlace' || verdict.answer === 'switch' ? verdict.next : null;
+  if (leads !== null && leads.how !== 'runs') return [{ quantity: 'voltage', place: leads.place }];
+  const isCoil =
+    verdict.answer === 'nextCheck' && verdict.next === 'step' && verdict.step === 'readCoil';
+  return isCoil ? [{ quantity: 'voltage', place: 'contactor' }] : [];
 }
 
 const isQuantity = (need: string): need is QuantityId => need in QUANTITIES;
@@ -211,15 +234,20 @@ interface Before extends KnownBefore {
 function replyTo(utterance: Utterance, outcome: Outcome, { kept, memory, past }: Before): Reply {
   if (asksTo(utterance, 'repeat') && memory.lastReply) return memory.lastReply;
   const reply = say(outcome, kept.state.settings);
-  return outcome.verdicts.some(isNote) ? readNote(reply, draftNote(kept.state, past)) : reply;
+  const read = outcome.verdicts.find(isNote);
+  return read === undefined ? reply : readNote(reply, draftNote(kept.state, past), read.for);
 }
 
-const isNote = (verdict: Verdict): boolean => verdict.kind === 'known' && verdict.answer === 'note';
+type NoteRead = Extract<Known, { readonly answer: 'note' }>;
 
-/** Asked for the note, it is read out whole. */
-function readNote(reply: Reply, note: Note): Reply {
-  return { ...reply, ...noteAloud(note) };
-}
+const isNote = (verdict: Verdict): verdict is NoteRead =>
+  verdict.kind === 'known' && verdict.answer === 'note';
+
+/** Asked for the note, it is read out whole; asked what to tell the customer, their part of it. */
+const readNote = (reply: Reply, note: Note, reader: NoteRead['for']): Reply => ({
+  ...reply,
+  ...(reader === 'customer' ? customerAloud(note) : noteAloud(note)),
+});
 
 const EFFECTS: Partial<Record<Command['do'], SessionEffect>> = {
   pause: 'pause',

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { EXPLAINS } from '../terms/explained-parts.ts';
+import { GUIDES, LACKED } from '../terms/guides.ts';
 import type { TalkNumber } from '../language/settle/talk-numbers.ts';
 import type { Utterance } from '../language/utterance.ts';
 import { HEATERS } from '../terms/names.ts';
@@ -233,8 +235,21 @@ export const questionSchema = z.discriminatedUnion('ask', [
       'leftOpen',
       'moved',
       'makersFigure',
+      'meaning',
+      'whatStopped',
+      'overall',
+      'wait',
+      'comeBack',
+      'tellCustomer',
     ]),
   }),
+  z.strictObject({ ask: z.literal('guide'), about: z.enum(GUIDES) }),
+  z.strictObject({
+    ask: z.literal('part'),
+    about: z.union([partSchema, z.literal('nameplate')]).nullable(),
+    of: z.enum(EXPLAINS),
+  }),
+  z.strictObject({ ask: z.literal('nextWithout'), about: z.enum(LACKED) }),
 ]);
 
 export const commandSchema = z.discriminatedUnion('do', [

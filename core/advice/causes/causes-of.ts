@@ -46,7 +46,7 @@ export function causesOf(visit: VisitState): Found<CausesFound> {
     return isPossible(share) ? 'possible' : 'unlikely';
   };
   const causes = order.map(([cause, share]) => causeRow(cause, standingOf(cause, share), all));
-  const next = nextOf(gathered, belief, state);
+  const next = nextOf(gathered, belief, { state });
   const value = { causes, notRead: unread(gathered), next };
   return worked(value, {
     inputs: inputsOf(all),
@@ -61,7 +61,7 @@ const beforeCauses = (step: Found<NextCheck>): Found<CausesFound> =>
 
 /** No gauge goes on for a start: what can be seen and felt comes first. */
 function lookedAt(gathered: Gathered, state: VisitState): Found<CausesFound> {
-  const next = nextOf(gathered, beliefOf(gathered, state), state);
+  const next = nextOf(gathered, beliefOf(gathered, state), { state });
   return andThen(meteringOf(state), () =>
     worked({ causes: [], notRead: [], next }, { sources: [SEALED_SOURCE] }),
   );

@@ -2,7 +2,8 @@ import type { CauseId } from '../../terms/causes.ts';
 import type { FindingStateId } from '../../terms/names.ts';
 import { standingFindings } from '../standing-findings.ts';
 import type { VisitState } from '../../visit/state.ts';
-import type { NextCheck } from '../verdict.ts';
+import type { CheckId, NextCheck } from '../verdict.ts';
+import type { LackedId } from '../../terms/guides.ts';
 import { isPossible, type Belief } from './belief.ts';
 import { leadingOf } from './families.ts';
 import { FINDING_RULES } from './finding-rules.ts';
@@ -22,14 +23,21 @@ const SURE_ENOUGH = 0.9;
  * settles the most for its minutes and its risk; equal ones in the order of the table. After work, with nothing
  * off, there is nothing to chase.
  */
-export function nextOf(gathered: Gathered, belief: Belief, state: VisitState): NextCheck {
+export function nextOf(
+  gathered: Gathered,
+  belief: Belief,
+  { state, lacks = null }: { readonly state: VisitState; readonly lacks?: Lacks | null },
+): NextCheck {
   const step = standingStep(state);
   if (step !== null) return { next: 'step', step };
   const [first] = leadingOf(belief);
   if (first === 'nothingWrong' && state.work.length > 0)
     return { next: 'step', step: 'confirmAfter' };
   if (first === 'nothingWrong' && hasFound(state)) return { next: 'step', step: 'mendFound' };
-  const open = worthDoing(optionsFor(gathered, state), belief, state);
+  const had = optionsFor(gathered, state).filter(
+    (option) => lacks === null || isHad(option, lacks),
+  );
+  const open = worthDoing(had, belief, state);
   if (first !== undefined && (belief.shares.get(first) ?? 0) >= SURE_ENOUGH)
     return isShown(first, state) ? { next: 'step', step: 'dealWithIt' } : confirming(first, open);
   const options = open.map((option) => {
@@ -58,6 +66,43 @@ function worthDoing(
   const without = telling.filter((option) => !needsGauges(option));
   return isLeftSealed(state) && without.length > 0 ? without : telling;
 }
+
+/** What is not to be had, and the check that was named last: it is the one that cannot be got at. */
+export interface Lacks {
+  readonly lacked: LackedId;
+  readonly last: NextCheck | null;
+}
+
+function isHad(option: Option, { lacked, last }: Lacks): boolean {
+  if (lacked === 'gauges') return !needsGauges(option) && !needsGaugesToo(option);
+  if (lacked === 'meter') return !needsMeter(option);
+  const { does } = option;
+  if (last?.next === 'check') return does.next !== 'check' || does.check !== last.check;
+  return last?.next !== 'read' || does.next !== 'read' || does.need !== last.need;
+}
+
+const METERED: ReadonlySet<CheckId> = new Set<CheckId>([
+  'defrostHeaters',
+  'supplyAtStart',
+  'testStartGear',
+  'coolOverload',
+]);
+const needsMeter = ({ does }: Option): boolean =>
+  does.next === 'check' ? METERED.has(does.check) : does.need === 'current';
+
+const GAUGED: ReadonlySet<CheckId> = new Set<CheckId>([
+  'suctionDrop',
+  'warmBulb',
+  'iceBulb',
+  'timeRise',
+  'equaliseTime',
+  'standstillTest',
+  'checkFanControl',
+  'compressorTest',
+]);
+
+const needsGaugesToo = ({ does }: Option): boolean =>
+  does.next === 'check' && GAUGED.has(does.check);
 
 const needsGauges = ({ does }: Option): boolean =>
   does.next === 'check'

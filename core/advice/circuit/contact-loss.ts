@@ -1,11 +1,11 @@
-import { ACROSS_BANDS } from '../../calculations/electrical-defaults.ts';
+import { ACROSS_BANDS, NO_VOLTAGE } from '../../calculations/electrical-defaults.ts';
 import { toBase } from '../../units/convert.ts';
 import { amountOf, type ReadingEntry } from '../../visit/views.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { worked, type Found } from '../found.ts';
 import { inputOf } from '../judged/read-at.ts';
 import { standingFindings } from '../standing-findings.ts';
-import type { Input, NextCheck } from '../verdict.ts';
+import type { Input, Known, NextCheck } from '../verdict.ts';
 import { isSupply, lastNamed, metered, supplyReading } from './evidence.ts';
 
 /** Ours: two readings a moment apart, and the leads themselves, differ by less of the supply. */
@@ -31,6 +31,38 @@ export const readPoles = (inputs: readonly Input[]): Found<NextCheck> =>
     { next: 'step', step: 'readPoles' },
     { inputs, sources: [SOURCE], cautions: ['liveWork'] },
   );
+
+/**
+ * Power in and none out, and nothing read at its coil yet: not pulled in, or its contacts are open. The coil tells
+ * which: with its voltage the contacts or the coil itself, without it the controls in series before it
+ * (achrnews.com, Ice breaker: the hopscotch method; achrnews.com/articles/165272).
+ */
+export function contactsPassNothing(state: VisitState): Known | null {
+  const [line, load] = [supplyReading(state), loadSide(state)];
+  const [volts, left] = [line && voltsOf(line), load && voltsOf(load)];
+  if (line === null || load === null || volts === null || left === null) return null;
+  if (!isSupply(volts) || left >= NO_VOLTAGE || isReadOn(load, state)) return null;
+  return {
+    kind: 'known',
+    answer: 'nextCheck',
+    formula: null,
+    inputs: [line, load].flatMap(inputs),
+    source: COIL_SOURCE,
+    cautions: ['liveWork'],
+    next: 'step',
+    step: 'readCoil',
+  };
+}
+
+/** Of its coil, or past it: who has read a control since follows that. */
+function isReadOn({ id }: ReadingEntry, state: VisitState): boolean {
+  const readings = metered(state);
+  const since = readings.slice(readings.findIndex((entry) => entry.id === id) + 1);
+  return lastNamed(since) !== null || readings.some(({ reading }) => reading.place === 'contactor');
+}
+
+const COIL_SOURCE =
+  'achrnews.com, Ice breaker: the hopscotch method; a load with its voltage that does nothing is the load: achrnews.com/articles/165272';
 
 /** That of the contactor: behind a switch that was just named a load side is that switch's own. */
 function loadSide(state: VisitState): ReadingEntry | null {

@@ -146,9 +146,11 @@ function judged(
   });
 }
 
-/** Safeties that open for a cause, and are not to be reset again and again. */
-const resetCautions = (place: PlaceId): readonly CautionId[] =>
-  place === 'highPressureSwitch' || place === 'overload' ? ['repeatedReset'] : [];
+/** Safeties that open for a cause: not to be reset again and again, and one that resets itself not to be jumped out. */
+function resetCautions(place: PlaceId): readonly CautionId[] {
+  if (place === 'highPressureSwitch' || place === 'overload') return ['repeatedReset'];
+  return place === 'lowPressureSwitch' ? ['noBypass'] : [];
+}
 
 function loadJudgement(
   isFed: boolean,

@@ -194,6 +194,38 @@ const atCoil =
     return { ofIt: { means, inSentence: false, otherwise } };
   };
 
+/** "Nothing", where the leads were sent somewhere: of the place that was asked for. */
+const nothingThere: Means = (_tags, frame) => {
+  const { asked, askedPlace, sentNow } = frame.context;
+  const isSent = sentNow && asked === 'voltage' && askedPlace !== null;
+  return isSent ? one(electrical({ number: 0, unit: 'V' }, askedPlace, frame)) : null;
+};
+
+/** Where voltage was read at a coil it asks what that tells: kept as it was said, and answered. */
+const noClick: Means = (_tags, frame) => {
+  const { lastPlace } = frame.context;
+  const at = COILS.find((each) => each !== null && each === lastPlace) ?? null;
+  const about = placeId(at ?? undefined);
+  const kept = { remarks: [frame.wordsOf(frame.span)] };
+  return about === null ? kept : { ...kept, questions: [{ ask: 'switch', about }] };
+};
+
+/** "Coil has zero volts on it": told before its figure, it must be volts, as a coil of pipes has degrees. */
+const coilReads: Means = (tags, frame) => {
+  const { unit, value } = amountIn(tags);
+  const { lastPlace } = frame.context;
+  const isMetered =
+    lastPlace === 'lineSide' ||
+    lastPlace === 'loadSide' ||
+    COILS.some((each) => each !== null && each === lastPlace);
+  const isVolts =
+    unit === 'V' || (unit === null && value !== null && (value === 0 || value >= MAINS));
+  if (!isVolts || (unit === null && !isMetered)) return null;
+  return isMetered ? atCoil(value === 0)(tags, frame) : one(electrical(tags, null, frame));
+};
+/** No coil of pipes reads as many degrees. */
+const MAINS = 100;
+
 /** "Condenser fan's not running, two twenty nine across it": of what was named in the same breath. */
 export const acrossIt: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
@@ -238,6 +270,21 @@ export const METER_TALK_RULES: readonly Rule[] = [
     `(no coil (voltage|volts|power)|${GOT} ${NO_VOLTS} (at|on|to|across|getting to) [the] [(control|contactor)] coil|[the] coil (has|is getting|gets|has got|is seeing) [got] ${NO_VOLTS})`,
     atCoil(true),
     { examples: [] },
+  ),
+  rule(
+    `[(i have [got]|i got|i get|i am getting|i am reading|got|getting|there is|it is|it reads|it says|it shows|reading|reads|[the] meter (says|reads|shows))] (${NO_VOLTS}|zip|dead|nothing at all|not a thing) [(there|on it|across it|at all)]`,
+    nothingThere,
+    { alone: true, unheard: true, examples: [] },
+  ),
+  rule(
+    '[(and|but|so)] [it is not [<pause>]] (it|that|she|the (coil|valve|solenoid|contactor|relay)) (is not|does not|did not|will not|is not even) [(even|really)] (click|clicking) [(on|in|over|at all|when <clause>)]|[(and|but|so)] (no|not a|i do not hear [(a|any|it)]|i did not hear [(a|any|it)]|can not hear [(a|any|it)]|no sound of a) (click|clicking) [(at all|from it|out of it)]',
+    noClick,
+    { alone: true, unheard: true, examples: ['it is not clicking'] },
+  ),
+  rule(
+    '[the] coil (has|has got|is got|got|gets|is getting|reads|is reading|shows|is showing|is at|is seeing|sees) [(only|about|just)] <amount> [(on|across|at|to|over) it]',
+    coilReads,
+    { unheard: true, examples: ['coil has zero volts on it'] },
   ),
   rule(`${GOT} <amount> (at|on|to|across|over) [the] [control] coil`, atCoil(false), {
     examples: [],

@@ -65,6 +65,8 @@ const seen: Means = (tags, frame) => {
   const part = partId(tags['part']);
   // A breaker's handle is found as the breaker is.
   if (part !== null && OF_ITSELF.includes(part)) return null;
+  // "The fans inside are running": those of the evaporator.
+  if (/\bfans? inside\b/i.test(words)) return null;
   return holdsNumber(words) && !isCounted ? null : remark(tags, frame);
 };
 const OF_ITSELF: readonly PartId[] = ['breaker', 'disconnect', 'fuse', 'contactor'];

@@ -7,13 +7,17 @@ import { WordSet } from '../words/word-set.ts';
 /** What turns to somebody before anything is said: "okay so", "alright," and the like. */
 const LEADS = new WordSet('gloveside ok so and but well hey alright alrighty uh um er ah hm');
 
-/** "Okay to braze" asks whether it is; "so it's the timer" concludes; "uh huh" answers; "well done" praises. */
+/**
+ * "Okay to braze" asks whether it is; "so it's the timer" concludes; "so what is it" does not ask for what was just
+ * said; "uh huh" answers; "well done" praises.
+ */
 const BEGINNINGS = [
   ['ok', 'to'],
   ['uh', 'huh'],
   ['well', 'done'],
   ['uh', 'uh'],
   ['so', 'it', 'is', 'the'],
+  ['so', 'what', 'is', 'it'],
 ];
 
 /** Alone it asks what comes next. */

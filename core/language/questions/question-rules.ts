@@ -1,5 +1,6 @@
 import { GOOD_OR_BAD_QUESTIONS } from './good-or-bad.ts';
 import { JUDGED_QUESTIONS } from './judged.ts';
+import { LED_QUESTIONS } from './led.ts';
 import { LIMIT_QUESTIONS } from './limits.ts';
 import { MAKERS_FIGURES } from './makers-figures.ts';
 import { METERED_QUESTIONS } from './metered.ts';
@@ -24,6 +25,7 @@ import type { Rule } from '../rule.ts';
 
 /** What is asked. */
 export const QUESTION_RULES: readonly Rule[] = [
+  ...LED_QUESTIONS,
   ...JUDGED_QUESTIONS,
   ...GOOD_OR_BAD_QUESTIONS,
   ...RECALLED_QUESTIONS,

@@ -56,5 +56,11 @@ export function adviceIn(words: string): Recommendation | null {
   const told = words.slice(lead.length);
   if (lead === '' || !DOES.test(told) || OF_FOOD.test(told)) return null;
   if (TOLD.test(lead) && FOODS.test(told)) return null;
-  return { do: 'asSaid', part: null, called: told.replace(/^(?:not to|not) /i, 'do not '), words };
+  const [, what = told, reason] = WITH_REASON.exec(told) ?? [];
+  const called = what.replace(/^(?:not to|not) /i, 'do not ');
+  return { do: 'asSaid', part: null, called, ...(reason === undefined ? {} : { reason }), words };
 }
+
+/** "Keep boxes off the condenser it can't breathe": why, which runs on; behind "that" and "if" it is what is to be seen to. */
+const WITH_REASON =
+  /^(.+?(?<! (?:that|if|when|until|till|so|while|before|after|how|where|what|why|sure|and|or|like|whether|as|once|unless))),? ((?:because|since) .+|(?:it|they)(?:'s|'re| is| are| was| were| has| have| keeps?| can't| cannot| can not| won't| will not| doesn't| don't| does not| do not| gets?) .+)$/i;

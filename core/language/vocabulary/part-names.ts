@@ -2,10 +2,17 @@ import type { PartId } from '../../terms/names.ts';
 
 export const PART_NAMES: Record<PartId, readonly string[]> = {
   compressor: ['compressor', '~compressors', '~scroll compressor'],
-  condenser: ['condenser [coil]', '~(coil|coils)', '~outdoor coil', '~condensing coil'],
+  condenser: [
+    'condenser [coil]',
+    '~(coil|coils)',
+    '~outdoor coil',
+    '~condensing coil',
+    '~~outside coil',
+  ],
   condenserFan: [
     'condenser fan',
     '~(outdoor|condensing) (fan|fans)',
+    '~~outside (fan|fans)',
     '~condenser fans',
     '~(fan|fans) (on the|of [the]) condenser',
   ],
@@ -20,11 +27,14 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     'evaporator [coil]',
     '~(evap [coil]|(evap|evaporator) coils)',
     '~(indoor|cooling) coil',
+    '~~inside coil',
     '~(evap|evaporator|ice|freeze) plate',
   ],
   evaporatorFan: [
     'evaporator fan',
     '~(evap|indoor|box|cooler) (fan|fans)',
+    '~~inside (fan|fans)',
+    '~~(fan|fans) inside',
     '~evaporator fans',
     '~(fan|fans) (on the|of [the]) (evaporator|evap)',
     '~(fan|fans) in the (box|cooler|freezer|walk in|case)',

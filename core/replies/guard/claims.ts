@@ -57,6 +57,10 @@ type Verbatim =
   | 'step'
   | 'stepsDone'
   | 'note'
+  | 'guide'
+  | 'explained'
+  | 'overall'
+  | 'toCome'
   | 'switch'
   | 'working';
 type Rephrasable = Exclude<Known['answer'], Verbatim>;
@@ -105,6 +109,10 @@ export function claimsOf(known: Known): Claims | null {
     case 'nextCheck':
     case 'nextPlace':
     case 'note':
+    case 'guide':
+    case 'explained':
+    case 'overall':
+    case 'toCome':
     case 'timeHere':
     case 'switch':
     case 'working':

@@ -97,7 +97,11 @@ describe('the sight glass', () => {
 
   it('is not once it was told, nor on a compressor that stands', () => {
     expect(next(...hungry, CLEAR)).not.toMatchObject(LOOK);
-    expect(next(...hungry, found('compressor', 'notRunning'))).not.toMatchObject(LOOK);
+    const stopped = visitOf([...hungry, found('compressor', 'notRunning')]);
+    expect(answer({ ask: 'nextCheck' }, stopped, { lastAnswer: null })).toMatchObject({
+      kind: 'needs',
+      need: 'powerFirst',
+    });
   });
 
   it('is not where no low charge is among what it may be', () => {

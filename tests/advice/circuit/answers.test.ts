@@ -200,8 +200,13 @@ describe('following the power', () => {
     expect(ask(isOpen('startCapacitor'), both)).toMatchObject({ reason: 'notASwitch' });
   });
   it('leaves the next check to others once something else was read last', () => {
-    const verdict = ask(NEXT, ...powered, readings(read('boxTemp', 50, 'degF')));
+    const running = [is('reachIn'), readings(volts('lineSide', 115))];
+    const verdict = ask(NEXT, ...running, readings(read('boxTemp', 50, 'degF')));
     expect(verdict).not.toMatchObject({ answer: 'nextPlace' });
+  });
+  it('goes on along the power while the compressor stands, whatever else was read', () => {
+    const verdict = ask(NEXT, ...powered, readings(read('boxTemp', 50, 'degF')));
+    expect(verdict).toMatchObject({ answer: 'nextPlace', found: 'searching' });
   });
 });
 
