@@ -15,6 +15,7 @@ import { fansOfCoils } from './settle/fans-of-coils.ts';
 import { keptWords } from './settle/kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse/parse.ts';
 import { putRight } from './settle/put-right.ts';
+import { doneSo } from './settle/done-so.ts';
 import { secondHand } from './settle/second-hand.ts';
 import type { Sentence } from './parse/sentence.ts';
 import { takenBackFirst } from './settle/taken-back.ts';
@@ -25,7 +26,7 @@ import type { Fact, Utterance } from './utterance.ts';
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */
 export function understand(text: string, context: Context): Utterance {
   const said = asItWasSaid(text, context);
-  return putRight(said, context, asItWasSaid) ?? said;
+  return putRight(said, context, asItWasSaid) ?? doneSo(said, context, asItWasSaid) ?? said;
 }
 
 function asItWasSaid(text: string, context: Context): Utterance {

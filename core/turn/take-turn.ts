@@ -1,5 +1,6 @@
 import { answer, unaskedVerdicts } from '../advice/answer.ts';
 import { cautionsFor, COMES_BACK } from '../advice/cautions.ts';
+import { meantQuestions } from '../advice/meant-questions.ts';
 import type { Known, Needs, Verdict } from '../advice/verdict.ts';
 import { isTalk } from '../language/settle/is-talk.ts';
 import type { Command, Fact, Question, Utterance } from '../language/utterance.ts';
@@ -129,7 +130,8 @@ function answersTo(
   if (waiting !== null && utterance.questions.some(isMove)) {
     return [again(ask(waiting.question))];
   }
-  if (utterance.questions.length > 0) return utterance.questions.map(ask);
+  const asked = utterance.questions.flatMap((each) => meantQuestions(each, kept.state));
+  if (asked.length > 0) return asked.map(ask);
   if (!memory.pending || utterance.readings.length + utterance.facts.length === 0) return [];
   const late = ask(memory.pending.question);
   const isFurther = supplies(utterance, memory.pending.need) && !stillNeeds(late, memory.pending);

@@ -1,7 +1,9 @@
 import type { Reading } from '../language/utterance.ts';
+import type { QuantityId } from '../terms/quantities.ts';
 import { isAltered, lastAlteration } from './alterations.ts';
 import type { EventId } from './events.ts';
 import type { Phase, VisitState } from './state.ts';
+import { isCompared } from './views.ts';
 
 /**
  * The column a reading belongs to as it is taken. "When I got here" is before whatever was done since; until
@@ -13,13 +15,33 @@ export function phaseOf(reading: Reading, state: VisitState): Phase {
   return state.beforeMarkedAt === null && !isAltered(state) ? 'before' : 'work';
 }
 
-/** Marking the before claims what was read so far, unless the unit was changed: that cannot be a baseline. */
+/**
+ * Marking the before claims what was read so far. Once the unit was changed it claims what was read since for the first
+ * time: that is the before of the work to come, and takes nothing from what was read of the unit as it was found.
+ */
 export function markBefore(state: VisitState, at: number): VisitState {
-  const readings = isAltered(state)
-    ? state.readings
-    : state.readings.map((entry) => ({ ...entry, phase: 'before' as const }));
+  const isAsFound = !isAltered(state);
+  const known = new Set(
+    state.readings.filter(({ phase }) => phase === 'before').map(({ reading }) => nameOf(reading)),
+  );
+  const isClaimed = ({ phase, reading }: VisitState['readings'][number]): boolean =>
+    isAsFound || (phase === 'work' && isOfRunning(reading) && !known.has(nameOf(reading)));
+  const readings = state.readings.map((entry) =>
+    isClaimed(entry) ? { ...entry, phase: 'before' as const } : entry,
+  );
   return { ...state, readings, beforeMarkedAt: at };
 }
+
+/** Parts are metered as they are, whatever is worked on: nobody reads their ohms again for the after. */
+const OF_PARTS: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  'resistance',
+  'insulationResistance',
+  'capacitance',
+]);
+const isOfRunning = ({ quantity }: Reading): boolean =>
+  isCompared(quantity) && !OF_PARTS.has(quantity);
+
+const nameOf = ({ quantity, place }: Reading): string => `${quantity}@${place ?? ''}`;
 
 /** Marking the after claims what was read since the last change, or since the before where none was reported. */
 export function markAfter(state: VisitState, at: number): VisitState {

@@ -57,13 +57,20 @@ describe('before and after', () => {
     expect(values(state).map(([, , phase]) => phase)).toEqual(['before', 'work', 'after']);
   });
 
-  it('never lets the before be marked over readings taken once work had begun', () => {
+  it('takes what is marked as the before once work had begun for it, and leaves what was read before that', () => {
     const { state } = visit(
+      reading(psi('headPressure', 192)),
       working(),
-      reading(psi('headPressure', 158)),
+      reading(psi('headPressure', 158), psi('suctionPressure', 18)),
       commanding({ do: 'markBefore' }),
+      reading(psi('suctionPressure', 16)),
     );
-    expect(values(state)).toEqual([['headPressure', 158, 'work']]);
+    expect(values(state)).toEqual([
+      ['headPressure', 192, 'before'],
+      ['headPressure', 158, 'work'],
+      ['suctionPressure', 18, 'before'],
+      ['suctionPressure', 16, 'work'],
+    ]);
   });
 
   it('opens the after again when more work is done', () => {

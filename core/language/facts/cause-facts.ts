@@ -1,7 +1,7 @@
 import { stateOf } from '../findings/state-of.ts';
 import { opensSentence } from '../words/clause-start.ts';
 import { heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
-import { causeId, partId } from '../slots.ts';
+import { causeId, partId, tagsIn } from '../slots.ts';
 import type { CauseId } from '../../terms/causes.ts';
 import type { PartId } from '../../terms/names.ts';
 import type { Fact } from '../utterance.ts';
@@ -24,6 +24,20 @@ const partToBlame: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
   return part === null ? null : { findings: [{ part, state: 'failed', words }] };
 };
+
+/** "The cause was the relay, and the overload": each of them has failed. */
+const partsToBlame: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const parts = [tags, tagsIn(tags['second']), tagsIn(tags['third'])].flatMap((of) => {
+    const part = partId(of?.['part']);
+    return part === null ? [] : [part];
+  });
+  return parts.length < 2
+    ? null
+    : { findings: parts.map((part) => ({ part, state: 'failed', words })) };
+};
+const BAD = '[(bad|failed|faulty|dead|burnt|weak)]';
+const AND = '(<pause> [(and|plus|and then|and also)]|and|plus|along with)';
 
 const stateToBlame: Means = (tags, frame) => stateOf('state')(tags, frame);
 
@@ -133,6 +147,11 @@ export const CAUSE_RULES: readonly Rule[] = [
     `([the] [root] (cause|problem|trouble|culprit|fault|issue) ${WAS}|(it|that) turned out to be|turns out (it|that|the problem|the cause) ${WAS}) (a|an|the) [(bad|failed|faulty|dead)] <part>`,
     partToBlame,
     { examples: ['turns out it was the run capacitor', 'the problem was a bad contactor'] },
+  ),
+  rule(
+    `${BLAMED} ${ARTICLE} ${BAD} <part> ${AND} ${ARTICLE} ${BAD} <part:second> [${AND} ${ARTICLE} ${BAD} <part:third>]`,
+    partsToBlame,
+    { unheard: true, examples: ['the cause was the relay and the overload'] },
   ),
   rule(
     `${BLAMED} (a|an|the) [(badly|partly|really|old)] (stuck|weak|worn [out]|restricted|seized|cracked|broken|blown|sticking|sticky|welded|torn|clogged|leaky|leaking|frozen|swollen|shorted|pitted) <part>`,

@@ -21,6 +21,10 @@ const ofWhatTurns =
     };
   };
 const itRuns = ofWhatTurns('running');
+/** It tries, and its overload takes it off. */
+const humsAndTrips: Means = (_tags, frame) => ({
+  findings: [finding('compressor', 'humming', frame), finding('compressor', 'tripped', frame)],
+});
 /** "Pulled the disconnect, hung my tag on it, and she's dead": so it ought to be. */
 const itIsDead: Means = (tags, frame) =>
   SWITCHED_OFF.test(frame.wordsOf({ from: 0, to: frame.span.from }))
@@ -140,4 +144,15 @@ export const CYCLE_RULES: readonly Rule[] = [
     onlyOf('compressor', 'humming'),
     { examples: ['the compressor hums but will not start', 'compressor hums and trips'] },
   ),
+  rule(
+    `[(<the> compressor|it|she|the motor|the unit)] [(is|just)] (hums|humming|buzzes|buzzing) [for [about] (a|one|two|three|five|ten|a few|a couple of) (second|seconds|sec)] [<pause>] (and|but|then|and then) [(it|she)] [then] (clicks|clicking|clicked|cuts|cutting|kicks|kicking|drops|dropping|goes) (off|out) [on [(the|its)] [internal] overload]`,
+    humsAndTrips,
+    { apart: true, unheard: true, examples: ['compressor hums and then clicks off'] },
+  ),
+  rule('(it|she) (started|starts) [(fine|now|again|right away)]', itRuns, {
+    only: endsAtPause,
+    apart: true,
+    unheard: true,
+    examples: ['it started'],
+  }),
 ];
