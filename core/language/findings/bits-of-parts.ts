@@ -5,6 +5,7 @@ import { partId, stateId, tagsIn } from '../slots.ts';
 import { stateAt } from '../words/state-at.ts';
 import { LIFELESS } from '../vocabulary/state-names.ts';
 import { TURNS } from '../words/fans.ts';
+import { isTakenOutByFault } from '../words/taken-out.ts';
 import { HAS_CAP } from '../words/caps.ts';
 
 /** "Fan blade's missing a tip": the blade is there, and no good. */
@@ -56,6 +57,13 @@ const blew: Means = (tags, frame) => {
   const part = partId(tags['part']);
   if (!startsClause(frame) || (part !== 'fuse' && part !== 'breaker')) return null;
   return { findings: [finding(part, part === 'fuse' ? 'failed' : 'tripped', frame)] };
+};
+
+/** "A loose lug burnt up and took out the fuse": what went with it. */
+const tookOut: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  if (part === null || !isTakenOutByFault(frame)) return null;
+  return { findings: [finding(part, part === 'breaker' ? 'tripped' : 'failed', frame)] };
 };
 
 /** What was behind it was found; what may be behind it is a guess. */
@@ -114,6 +122,14 @@ export const BIT_RULES: readonly Rule[] = [
     '[(and|so|but|then)] [(it|she|the unit|unit|compressor|the compressor|something|whatever it was|that|it just)] [(has|keeps|just)] (blew|blown|blowing|popped|popping|took out|kicked|threw|smoked) (a|the|another|my|it is|that|one of the|both|the main|a control|the control) <part>',
     blew,
     { unheard: true, examples: ['blew a fuse'] },
+  ),
+  rule(
+    '[(and|then|and then)] [(that|it)] [(has|had)] (took|takes|taken|taking) out <the> <part>',
+    tookOut,
+    {
+      unheard: true,
+      examples: [],
+    },
   ),
   rule(
     `(on account of|because of|due to|thanks to|owing to|caused by) (a|an|the|that|my|this|some|two) <very> (<state>|${LIFELESS}) <part>`,

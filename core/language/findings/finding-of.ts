@@ -1,5 +1,5 @@
 import type { PartId } from '../../terms/names.ts';
-import { wordsBehind } from '../words/clause-start.ts';
+import { wordBehind, wordsBehind } from '../words/clause-start.ts';
 import { isScrewedOn, NAMES_WHAT_HAS_CAP } from '../words/caps.ts';
 import { settledFan } from '../words/fans.ts';
 import type { Context } from '../context.ts';
@@ -9,7 +9,7 @@ import type { Finding } from '../utterance.ts';
 /** What was found at a part; of an unnamed fan or coil, at the one that is meant. */
 export function finding(part: PartId, told: Finding['state'], frame: Frame): Finding {
   const words = frame.wordsOf(frame.span);
-  const state = stateSaid(part, told, words);
+  const state = stateSaid(part, told, { words, frame });
   const torn =
     part === 'door' && TEARS.test(words)
       ? 'doorGasket'
@@ -24,7 +24,14 @@ export function finding(part: PartId, told: Finding['state'], frame: Frame): Fin
 }
 
 /** A breaker that kicked or blew has tripped; a valve with a coil is shut until that is energized. */
-function stateSaid(part: PartId, told: Finding['state'], words: string): Finding['state'] {
+function stateSaid(
+  part: PartId,
+  told: Finding['state'],
+  { words, frame }: { readonly words: string; readonly frame: Frame },
+): Finding['state'] {
+  // A compressor that only hums stands still; one that hums along runs.
+  if (part === 'compressor' && told === 'noisy' && HUMS.test(words) && !CHATTERS.test(words))
+    return RUNS.test(wordBehind(frame)) ? 'running' : 'humming';
   if (part === 'breaker' && told === 'failed' && BLEW.test(words)) return 'tripped';
   if (!SHUT_WITHOUT.includes(part) || !ENERGIZED.test(words)) return told;
   return told === 'open' ? 'closed' : told === 'closed' ? 'open' : told;
@@ -32,6 +39,9 @@ function stateSaid(part: PartId, told: Finding['state'], words: string): Finding
 const BLEW = /\b(?:kick\w*|blew|blow[ns]?|blowing|popp?\w*)\b/i;
 const SHUT_WITHOUT: readonly PartId[] = ['liquidLineSolenoid', 'hotGasValve', 'waterValve'];
 const ENERGIZED = /\b(?:energi[sz]ed|pull(?:ed|ing)? in)$/i;
+
+const CHATTERS = /\bchatter\w*$/i;
+const RUNS = /^(?:along|nice|nicely|fine|away|good)$/i;
 
 /** "Middle door torn": what tears at a door is its gasket. */
 const TEARS = /\bdoors? (?:\w+ )*(?:torn|tore|ripped)(?: up)?$/i;

@@ -11,7 +11,7 @@ import { WordSet } from '../words/word-set.ts';
 const TELLS = new RegExp(
   `^(?:${[
     "is|'s|are|'re|was|isn't|aren't|has|needs|won't|not|keeps|went|looks|sounds|seems|feels|smells|works|rattles|hums|buzzes|leaks|sticks",
-    'says|said|came|comes|goes|blew|blows|trips|failed|quit|stopped|reads|needed|should|has|had|wants|ought|must|will|can|tripped|tripping|leaking|stuck|burnt|frozen|iced|plugged|shot|looks?',
+    'did|does|never|would|could|says|said|came|comes|goes|blew|blows|trips|failed|quit|stopped|reads|needed|should|has|had|wants|ought|must|will|can|tripped|tripping|leaking|stuck|burnt|frozen|iced|plugged|shot|looks?',
     'amps?|volts?|voltage|current|ohms|temp|temperature|pulling|drawing|draws|pulls|reads|reading|shows|running|tests|tested|checks|rated|set|at',
     'fans?|motor|driers?|dryers?|coil|heater|valve|line|switch|relay|pan|gasket|blade|control|stat|cut|hinge|lid|board|bulb|closer|latch|fuse|contacts|terminals?|points|windings?|sensor|probe|screen|cable',
     [...ONES, ...TEENS, ...TENS].join('|'),

@@ -87,6 +87,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
   ],
   grounded: [
     '~([dead] (shorted|short) to ground|grounded [out]|going to ground|gone to ground|grounding out|to ground)',
+    '~~dead to ground [on (all three|all of them|every (one|winding|leg)|both)]',
   ],
   ok: [
     'good',
@@ -111,6 +112,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~(humming|buzzing) [(but|and)] not (starting|turning|running|spinning|pumping)',
     '~(humming|buzzing) (but|and) [(it|she|they)] will not (start|turn|run|spin|take off)',
     '~[just] sitting there (humming|buzzing)',
+    '~~(humming|buzzing) (and|then|and then|but) [it] (clicks|trips|kicks|cuts|shuts|goes|drops) (off|out)',
     '~(humming|buzzing) [(and|then|and then|but)] (clicking|cutting|kicking|tripping|cycling|going|dropping) (off|out) [every [(about|like)] [(few|couple of)] (ten|twenty|thirty|forty|fifty|sixty|fifteen|few|couple) (seconds|second|minutes|minute) [or so]]',
   ],
   defrosting: ['~in [a] defrost'],
@@ -211,6 +213,9 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'keeps short cycling',
     'keeps (cycling|cutting out|cutting off|shutting off|kicking off) [off] on [(the|it is)] [internal] (overload|high (pressure|head)|low (pressure|side|suction)|head pressure)',
     'keeps (cutting|cycling|kicking) (on and off|in and out)',
+  ],
+  humming: [
+    '~~[just] (hums|buzzes) [for (a (second|bit)|a (few|couple) seconds)] (and|then|and then|but) (clicks|trips|kicks|cuts|shuts|goes|drops) (off|out)',
   ],
   hunting: ['hunts', 'keeps hunting', 'will not settle [down]'],
   open: [

@@ -65,3 +65,14 @@ export function isAskedWithDo(frame: Frame): boolean {
   const asks = OPENS_WITH_NEED.test(frame.wordsOf(frame.span)) ? DO_AND_SUBJECT : DO_BEFORE;
   return asks.test(before);
 }
+
+/** What stands before it in its clause, up to a comma or the like. */
+export function clauseBefore(frame: Frame): string {
+  const words = frame.wordsOf({ from: 0, to: frame.span.from });
+  if (
+    words === '' ||
+    BREAK.test(frame.wordsOf({ from: frame.span.from - 1, to: frame.span.from + 1 }))
+  )
+    return '';
+  return words.split(BREAK).at(-1)?.trim() ?? '';
+}

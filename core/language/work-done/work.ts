@@ -1,6 +1,7 @@
 import { wordBehind } from '../words/clause-start.ts';
 import { capBeside, endsTheList, unlessNameGoesOn } from '../findings/part-lists.ts';
 import type { PartId, WorkKindId } from '../../terms/names.ts';
+import { isTakenOutByFault } from '../words/taken-out.ts';
 import { isDoneTo } from '../words/done-to.ts';
 import { settledFan } from '../words/fans.ts';
 import { partSwapped } from '../findings/finding-of.ts';
@@ -16,7 +17,7 @@ const done: Means = unlessNameGoesOn((tags, frame) => {
   const named = partId(tags['part']);
   const words = frame.wordsOf(frame.span);
   const part = named === null ? null : settledFan(partMeant(did, named, frame), frame.context);
-  if (did === null) return null;
+  if (did === null || isTakenOutByFault(frame)) return null;
   // "Got the fan unplugged" took its power.
   const isCut = part !== null && !PIPES.has(part) && /\bunplugged\b/i.test(words);
   return { work: [{ did: isCut ? 'disable' : did, part, words }] };
@@ -55,7 +56,7 @@ const DOES =
 
 /** "Replaced the start relay, start cap and overload": the same was done at each. */
 const doneAtEach: Means = (tags, frame) => {
-  if (DOES.test(wordBehind(frame))) return null;
+  if (DOES.test(wordBehind(frame)) || isTakenOutByFault(frame)) return null;
   const did = workId(tags['work']);
   const parts = [tags['part'], tagsIn(tags['second'])?.['part'], tagsIn(tags['third'])?.['part']];
   const words = frame.wordsOf(frame.span);
