@@ -326,6 +326,11 @@ export const TIMER_COMMANDS: readonly Rule[] = [
     unheard: true,
     examples: ['timer off'],
   }),
+  rule('[(a|give it a|doing a)] <number> minute (wait|settle)', timing('settle'), {
+    unheard: true,
+    alone: true,
+    examples: ['ten minute wait'],
+  }),
   rule('timer [for] <duration> <timed>', timer, {
     unheard: true,
     alone: true,

@@ -1,6 +1,6 @@
 import type { Tags } from '../../grammar/nodes.ts';
 import { isAskedWithDo } from '../words/clause-start.ts';
-import { dueIn } from './due.ts';
+import { dueIn, stretchIn } from './due.ts';
 import { settledFan } from '../words/fans.ts';
 import { endsTheList, isTimerOfOurs, nameGoesOn } from '../findings/part-lists.ts';
 import { type Amounted, amountIn } from '../numbers/measure.ts';
@@ -8,7 +8,7 @@ import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { ONES, TEENS, TENS } from '../numbers/number-words.ts';
 import { partId, tagsIn } from '../slots.ts';
 import type { PartId } from '../../terms/names.ts';
-import type { Recommendation } from '../utterance.ts';
+import type { Due, Recommendation } from '../utterance.ts';
 
 const isWeight = ({ value, low, unit }: Amounted): boolean =>
   (value !== null || low !== null) && unit !== null && WEIGHTS.has(unit);
@@ -64,6 +64,18 @@ const chargeAlone: Means = (tags, frame) => {
   return { recommendations: [by ? { ...charge, by } : charge] };
 };
 
+/** "Leak check thirty days": how far off it is, told with or without its "in". */
+const leakCheckAgain: Means = (tags, frame) => {
+  const due = tagsIn(tags['due']);
+  const away = tagsIn(tags['away']);
+  const stretch = away && stretchIn({ ...away, unit: tags['unit'] ?? '' });
+  const by: Due | null = due ? dueIn(due) : stretch && { said: 'on', kind: 'in', ...stretch };
+  const words = frame.wordsOf(frame.span);
+  return by === null ? null : { recommendations: [{ do: 'leakCheck', part: null, by, words }] };
+};
+const LEAK_CHECK =
+  '[(do (a|another)|another|a|follow up|repeat)] (leak (check|test|search)|(recheck|check) [again] for leaks) [again]';
+
 const NEEDS =
   '([(it|they|this|this one|unit|the unit|system|the system|customer|the customer)] (needs|need|wants|will need|is going to need|are going to need|could use)|[(i|they|we|you)] (recommend|should (have|get|put in|install)|need to (put in|install|get))|quote [them])';
 const NEW = '[(new|brand new|replacement|universal|bigger|smaller)]';
@@ -75,6 +87,19 @@ const CHARGED = `[<pause>] [and] <amount:charge> ${OF_GAS}`;
 
 /** Parts that are needed, and how much gas. */
 export const NEEDED_RULES: readonly Rule[] = [
+  rule(`${LEAK_CHECK} <due:due>`, leakCheckAgain, {
+    unheard: true,
+    apart: true,
+    examples: ['leak check in thirty days'],
+  }),
+  ...(['day', 'week', 'month'] as const).map((unit) =>
+    rule(`${LEAK_CHECK} <number:away> (${unit}|${unit}s) [out]`, leakCheckAgain, {
+      unheard: true,
+      apart: true,
+      tags: { unit },
+      examples: unit === 'day' ? ['leak check thirty days'] : [],
+    }),
+  ),
   rule(
     `${NEEDS} ${A} <neededPart> [${next('second')} [${next('third')}]] [(${CHARGED}|<number:volts> (volts|volt|v))]`,
     replaceEach,
