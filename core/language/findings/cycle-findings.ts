@@ -135,12 +135,12 @@ export const CYCLE_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `(just hums|hums|humming|buzzes|buzzing) (and|but|then|and then) [(it|then)] (will not (start|turn|run)|does not (start|turn|run)|kicks out|kicking out|trips|tripping|trips out|goes off|shuts off|never starts|~~(clicks|cuts|kicks|drops) (off|out)) [[out] [(on|the)] [(the|it is)] [internal] overload]`,
+    `(just hums|hums|humming|buzzes|buzzing) (and|but|then|and then) [(it|then)] (will not (start|turn|run)|does not (start|turn|run)|kicks out|kicking out|trips|tripping|trips out|goes off|shuts off|never starts) [[out] [(on|the)] [(the|it is)] [internal] overload]`,
     onlyOf('compressor', 'humming'),
     { apart: true, examples: ['hums and trips on overload'] },
   ),
   rule(
-    `(<the> compressor|it|she|the motor|the unit) (hums|buzzes|just sits there (humming|and hums)|just hums|is humming|hums and hums) (and|but|then|and then) [(it|then)] (will not (start|turn|run|turn over)|does not (start|turn|run)|kicking out on [the] overload|kicks out [on [the] overload]|tripping out|trips [out] [(on (the|it is) overload|the overload|off|again)]|never starts|shuts off|~~(clicks|cuts|kicks|drops) (off|out)|goes off on [the] overload|is not (starting|turning|running))`,
+    `(<the> compressor|it|she|the motor|the unit) (hums|buzzes|just sits there (humming|and hums)|just hums|is humming|hums and hums) (and|but|then|and then) [(it|then)] (will not (start|turn|run|turn over)|does not (start|turn|run)|kicking out on [the] overload|kicks out [on [the] overload]|tripping out|trips [out] [(on (the|it is) overload|the overload|off|again)]|never starts|shuts off|goes off on [the] overload|is not (starting|turning|running))`,
     onlyOf('compressor', 'humming'),
     { examples: ['the compressor hums but will not start', 'compressor hums and trips'] },
   ),

@@ -215,7 +215,6 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'keeps (cutting|cycling|kicking) (on and off|in and out)',
   ],
   humming: [
-    '~~[just] (hums|buzzes) [for (a (second|bit)|a (few|couple) seconds)] (and|then|and then|but) (clicks|trips|kicks|cuts|shuts|goes|drops) (off|out)',
   ],
   hunting: ['hunts', 'keeps hunting', 'will not settle [down]'],
   open: [
