@@ -1,7 +1,7 @@
 import { stateOf } from '../findings/state-of.ts';
 import { opensSentence } from '../words/clause-start.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
-import { causeId, partId } from '../slots.ts';
+import { causeId, partId, tagsIn } from '../slots.ts';
 
 const cause: Means = (tags, frame) => {
   const value = causeId(tags['cause']);
@@ -11,6 +11,17 @@ const cause: Means = (tags, frame) => {
 };
 
 /** "Turns out it was the run capacitor": a part that is to blame has failed. */
+/** The first is what it is held to be; the other is to blame as well, and not found so again. */
+const twoCauses: Means = (tags, frame) => {
+  const [one, other] = [tagsIn(tags['one']), tagsIn(tags['other'])].map((named) =>
+    causeId(named?.['cause']),
+  );
+  const words = frame.wordsOf(frame.span);
+  return one == null || other == null || one === other
+    ? null
+    : { facts: [{ fact: 'cause', value: one, words }], remarks: [words] };
+};
+
 const partToBlame: Means = (tags, frame) => {
   const part = partId(tags['part']);
   const words = frame.wordsOf(frame.span);
@@ -45,6 +56,10 @@ const lowOrEmpty: Means = (_tags, frame) => {
 export const CAUSE_RULES: readonly Rule[] = [
   heardRule(`${FOUND} ${ARTICLE} <cause>`, cause, {
     examples: ['the cause was air in the system', 'turns out it was a restricted drier'],
+  }),
+  rule(`${FOUND} ${ARTICLE} <cause:one> [<pause>] (and|plus) ${ARTICLE} <cause:other>`, twoCauses, {
+    unheard: true,
+    examples: ['the cause was air in the system and a dirty condenser'],
   }),
   rule(
     `((it|that|[the] unit|[the] system) ${WAS}|i found|found|we found) ${ARTICLE} <charge>`,
