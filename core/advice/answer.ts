@@ -35,7 +35,7 @@ import { meaningOf, sawLast, whatStopped, type Ways } from './meaning.ts';
 import { measured } from './measured.ts';
 import { movedRows } from './moved.ts';
 import { furthestOff, overall } from './overall.ts';
-import { saturated } from './saturation-answer.ts';
+import { type Saturated, saturated } from './saturation-answer.ts';
 import { beforeRows, latestRows, productRows, sheet, type SheetLine } from './sheet.ts';
 import { beginSteps, moveSteps } from './steps/steps-answer.ts';
 import { OF_THE_CYCLE } from './settling/bands.ts';
@@ -117,13 +117,7 @@ const ANSWERS: Answering = {
       : settle(judge(about, state), null, (found, carried) => ({ ...carried, ...found })),
   hottestDay: (_question, { state }) =>
     settle(hottestDay(state), 'headPressure', (found, carried) => ({ ...carried, ...found })),
-  standing: (_question, { state }) =>
-    settle(standingWanted(state), null, (found, carried) => ({
-      ...carried,
-      answer: 'saturation',
-      phase: 'dew',
-      ...found,
-    })),
+  standing: (_question, { state }) => toldSaturated(standingWanted(state)),
   limit: ({ about }, { state }) =>
     settle(limitFound(about, state), null, (found, carried) => ({ ...carried, ...found })),
   eta: (question, { state }) => told(etaOf(question, state), question.about),
@@ -377,11 +371,15 @@ function saturationOf(
   state: VisitState,
 ): Verdict {
   const { value, unit, refrigerant } = question;
-  return settle(saturated({ value, unit }, refrigerant, state), null, (found, carried) => ({
+  return toldSaturated(saturated({ value, unit }, refrigerant, state));
+}
+
+function toldSaturated(found: Found<Saturated>): Verdict {
+  return settle(found, null, (at, carried) => ({
     ...carried,
     answer: 'saturation',
     phase: 'dew',
-    ...found,
+    ...at,
   }));
 }
 

@@ -2,6 +2,7 @@ import type { Doubt, Reading } from '../language/utterance.ts';
 import { PLACES } from '../terms/names.ts';
 import { quantityTerm } from '../terms/quantities.ts';
 import { figureText, heardNumber, poundsAndOunces, withSymbol } from '../replies/amounts.ts';
+import { EVENT_WORDS } from '../replies/readings.ts';
 import { unitRow, type UnitId } from '../units/units.ts';
 
 /** A reading as it stands on paper: its full name, its value as said with its unit, and how it was taken. */
@@ -34,7 +35,7 @@ function circumstances({ event, when, afterMinutes, gasTemp, refrigerant }: Read
     refrigerant && `of ${refrigerant}`,
     gasTemp && `at ${figureText(gasTemp)}`,
     afterMinutes !== undefined && `after ${heardNumber(afterMinutes)} min`,
-    event && 'as it tripped',
+    event && EVENT_WORDS[event],
     when && 'on arrival',
   ].filter((piece) => typeof piece === 'string');
 }

@@ -50,7 +50,8 @@ export function valueSaid(reading: Reading, units: UnitHabit): Said {
   return value === undefined ? plain('without a number') : readBack({ value, unit }, units);
 }
 
-const EVENTS: Record<NonNullable<Reading['event']>, string> = {
+/** How a value was come by that is none of the unit as it runs. */
+export const EVENT_WORDS: Record<NonNullable<Reading['event']>, string> = {
   tripped: 'as it tripped',
   standing: 'standing',
 };
@@ -61,7 +62,7 @@ function circumstances(reading: Reading): readonly Said[] {
     refrigerant && line`of ${designation(refrigerant)}`,
     gasTemp && line`at ${figure(gasTemp)}`,
     afterMinutes !== undefined && line`after ${figure({ value: afterMinutes, unit: 'min' })}`,
-    event && plain(EVENTS[event]),
+    event && plain(EVENT_WORDS[event]),
     when && plain('on arrival'),
   ].filter((piece) => typeof piece === 'object');
 }

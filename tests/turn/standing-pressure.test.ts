@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { currentReading } from '../../core/advice/current.ts';
 import { sheet } from '../../core/advice/sheet.ts';
+import { draftNote } from '../../core/note/draft-note.ts';
+import { noteText } from '../../core/note/note-text.ts';
 import { latestAmount } from '../../core/visit/views.ts';
 import { timedVisit } from '../support/timed-visit.ts';
 
@@ -33,6 +35,7 @@ describe('the pressure of a condenser at rest', () => {
     const { state } = told(...BEFORE, 'standing pressure is eight point four bar');
     expect(currentReading(state, 'headPressure')?.reading.value).toBe(14.6);
     expect(sheet(state).find(({ about }) => about === 'headPressure')?.before).toBe(14.6);
+    expect(noteText(draftNote(state, []))).toContain('Head pressure 8.4 bar standing.');
     const low = told(
       'suction seventy four psi',
       'standing pressure is sixty psi',

@@ -18,6 +18,17 @@ const asTold = (value: CauseId, words: string): Fact =>
     ? { fact: 'cause', value, empty: true, words }
     : { fact: 'cause', value, words };
 
+/** The first is what it is held to be; the other is to blame as well, and not found so again. */
+const twoCauses: Means = (tags, frame) => {
+  const [one, other] = [tagsIn(tags['one']), tagsIn(tags['other'])].map((named) =>
+    causeId(named?.['cause']),
+  );
+  const words = frame.wordsOf(frame.span);
+  return one == null || other == null || one === other
+    ? null
+    : { facts: [{ fact: 'cause', value: one, words }], remarks: [words] };
+};
+
 /** "Turns out it was the run capacitor": a part that is to blame has failed. */
 const partToBlame: Means = (tags, frame) => {
   const part = partId(tags['part']);
@@ -93,6 +104,10 @@ const lowOrEmpty: Means = (_tags, frame) => {
 export const CAUSE_RULES: readonly Rule[] = [
   heardRule(`${FOUND} ${ARTICLE} <cause>`, cause, {
     examples: ['the cause was air in the system', 'turns out it was a restricted drier'],
+  }),
+  rule(`${FOUND} ${ARTICLE} <cause:one> [<pause>] (and|plus) ${ARTICLE} <cause:other>`, twoCauses, {
+    unheard: true,
+    examples: ['the cause was air in the system and a dirty condenser'],
   }),
   rule(
     `((it|that|[the] unit|[the] system) ${WAS}|i found|found|we found) ${ARTICLE} <charge>`,

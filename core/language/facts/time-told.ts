@@ -44,6 +44,9 @@ const since: Means = (tags, frame) => {
   return { facts: [{ fact: 'hereSince', value, words: frame.wordsOf(frame.span) }] };
 };
 
+/** Whether the road is within the hours nobody told: kept as it was said. */
+const timeAndRoad: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+
 const ABOUT = '[(about|around|like|right at|just over|just under|almost)]';
 const HOURS = `${ABOUT} <duration> [and] <number:rest> (minutes|minute)`;
 const IN_ALL = '[(total|in total|all told|all together|today)]';
@@ -70,6 +73,15 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     `[(it|this|that|this one|the (job|call)|whole thing)] took (me|us) ${ABOUT} <duration> [[and] <number:rest> (minutes|minute)] ${IN_ALL}`,
     timeTold,
     { unheard: true, alone: true, examples: ['took me three and a half hours'] },
+  ),
+  rule(
+    `[(it was|call it|put me down for)] <duration> [(all told|in all|altogether|total)] <pause> [and] <duration:road> [of (it|that)] (driving|drive|drive time|travel|traveling|travelling|travel time|on the road)`,
+    timeAndRoad,
+    {
+      unheard: true,
+      alone: true,
+      examples: [],
+    },
   ),
   rule(
     `[(my|add|plus|put down|put|log|bill|charge)] labor [(is|was|comes to)] ${ABOUT} <duration> [[and] <number:rest> (minutes|minute)]`,

@@ -264,6 +264,16 @@ const POWER_RULES: readonly Rule[] = [
     always('isolate', 'disconnect'),
     { examples: ['i locked it out', 'locked out and tagged'], apart: true },
   ),
+  rule(
+    `[(${I}|it is|unit is|everything is|i have (it|everything)|the unit is)] [(electrically|all)] (isolated [(it|the (unit|power|supply|electrics))]|killed it|shut it off|switched it off|turned it off) and (locked|tagged) [it] [(off|out)] [and tagged [it] [(off|out)]]`,
+    always('isolate', 'disconnect'),
+    { unheard: true, apart: true, examples: ['isolated and locked off'] },
+  ),
+  rule(
+    `[(${I}|it is|power is|unit is|the unit is|supply is)] locked off [and tagged [(off|out)]]`,
+    always('isolate', 'disconnect'),
+    { unheard: true, apart: true, examples: ['locked off and tagged'] },
+  ),
   heardRule('power is (back on|~restored|~on again)', always('restore', 'disconnect'), {
     examples: ['power is back on'],
   }),
