@@ -22,6 +22,7 @@ import { LEFT_OPEN_RULES } from './work-done/left-open.ts';
 import { LOOSE_RULES } from './readings/loosely-said.ts';
 import { MEMO_RULES } from './talk/memos.ts';
 import { METERED_RULES } from './electrical/metered-so.ts';
+import { ONE_OF_SEVERAL_RULES } from './findings/one-of-several.ts';
 import { FAILED_SO_RULES, PART_OF_PART_RULES } from './findings/part-of-part.ts';
 import { PLACE_NAME_RULES, SITE_NAME_RULES } from './facts/named-places.ts';
 import { NAMED_PART_RULES } from './facts/named-parts.ts';
@@ -194,6 +195,7 @@ export const RULES: readonly Rule[] = [
   ...SAFETY_ACT_RULES,
   ...SEEN_AND_DONE_RULES,
   ...BIT_NAMED_RULES,
+  ...ONE_OF_SEVERAL_RULES,
   ...POWER_FINDING_RULES,
   ...SEEN_RULES,
   ...BIT_RULES,

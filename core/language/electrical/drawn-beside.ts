@@ -115,6 +115,19 @@ const drawnBeside: Means = (tags, frame) => {
   return { ofThat: { means, otherwise }, ofIt: { means: ofPart, inSentence: true } };
 };
 
+/** "Put a new drain heater in, new one's pulling point four amps": the one that was spoken of. */
+const newOneDraws: Means = (tags, frame) => {
+  if (!isBareAmps(tags, frame)) return null;
+  const at = (place: PlaceId | null): Meaning | null =>
+    one(readingOf('current', amountIn(tags), { place, frame }));
+  const otherwise = (amountIn(tags).unit === 'A' ? at(null) : null) ?? leftToAsk(tags);
+  const means = (part: PartId): Meaning => {
+    const place = placeId(MOTORS[part] ?? part);
+    return (place === null ? null : at(place)) ?? otherwise;
+  };
+  return { ofIt: { means, inSentence: false, otherwise } };
+};
+
 /** "Heater's fourteen ohms drawing eight and a half": no pause, and none who draws named anew. */
 const drawnBehind: Means = (tags, frame) => {
   const isSubject = /^(?:it|it's|is|are|'s|'re|they|they're|only)?$/i.test(wordBefore(frame));
@@ -181,6 +194,11 @@ export const BESIDE_RULES: readonly Rule[] = [
   rule(
     '(and|but|<pause> [(and|but)]) [(it is|they are|it|is|are)] [only] (drawing|pulling|draws|pulls) <amount>',
     drawnBeside,
+  ),
+  rule(
+    '[(and|so)] [(the|that|this)] new one (is [only] (pulling|drawing)|pulls|draws|is at) <amount>',
+    newOneDraws,
+    { unheard: true, examples: [] },
   ),
   rule('(drawing|pulling) <amount>', drawnBehind, { examples: [] }),
   rule('(and|but) [it is] (getting|seeing) <amount>', fedBeside, { examples: [] }),

@@ -7,8 +7,9 @@ import { amountIn } from '../numbers/measure.ts';
 import { isNominalVoltage } from '../numbers/nominal-voltages.ts';
 import type { Frame, Meaning, Means, Rule } from '../rule.ts';
 import { rule } from '../rule.ts';
-import { numberIn, placeId, refrigerantId, spanIn, tagsIn } from '../slots.ts';
+import { numberIn, partId, placeId, refrigerantId, spanIn, tagsIn } from '../slots.ts';
 import type { Tags } from '../../grammar/nodes.ts';
+import type { PartId } from '../../terms/names.ts';
 import type { Fact, NameplateItem } from '../utterance.ts';
 import { ON_IT } from '../vocabulary/plate-names.ts';
 
@@ -158,6 +159,18 @@ const ratedAmpsAt: Means = (tags, frame) =>
     ? nameplate('ratedLoadAmps')(tags, frame)
     : { remarks: [frame.wordsOf(frame.span)] };
 
+/** "Nameplate on the fan motor is point five amps": of that motor, and of no unit. */
+const ofPartsPlate: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  return part === null || OF_THE_UNIT.has(part) ? null : { remarks: [frame.wordsOf(frame.span)] };
+};
+const OF_THE_UNIT: ReadonlySet<PartId> = new Set<PartId>([
+  ...(['compressor', 'condenser', 'evaporator', 'door', 'panel', 'product', 'disconnect'] as const),
+]);
+const ITS_AMOUNT = '[(rla|r l a|fla|f l a|full load|rated load)] [(is|of|at)] <amount>';
+const ITS_AMOUNTS = `[(says|is|reads|shows|has|calls for)] ${ITS_AMOUNT} [[<pause>] [and] <amount:second>]`;
+const A_PLATE = '(nameplate|name plate|plate|tag|data plate|data tag|rating plate|sticker|label)';
+
 /** "Serial's two two oh four": figures and letters that nobody reckons with, and the office asks for. */
 const identity: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);
@@ -238,6 +251,11 @@ export const PLATE_RULES: readonly Rule[] = [
     `[the] ${RLA} (on|off|from) <the> <place> (plate|tag|sticker|nameplate|label|data tag) [(is|are|says|at)] <amount>`,
     ratedAmpsAt,
     { unheard: true, examples: ['rated load amps on the compressor tag is twelve point four'] },
+  ),
+  rule(
+    `([the] ${A_PLATE} (on|of|off|for|from) <the> [new] <part>|<the> [new] <part> [(is|it is)] ${A_PLATE}) ${ITS_AMOUNTS}`,
+    ofPartsPlate,
+    { unheard: true, examples: ['nameplate on the fan motor is point five amps'] },
   ),
   rule(`[the] ${PLATE} <amount>`, plated, {
     unheard: true,

@@ -3,10 +3,10 @@ import type { PartId, PlaceId } from '../../terms/names.ts';
 import type { Context } from '../context.ts';
 import { coilBehind, isUnnamedCoil, ofEvaporator } from '../findings/finding-of.ts';
 import type { Meaning } from '../rule.ts';
-import { partId } from '../slots.ts';
+import { partId, placeId } from '../slots.ts';
 import { HAS_CAP, isScrewedOn } from '../words/caps.ts';
 import { stateAt } from '../words/state-at.ts';
-import type { Work } from '../utterance.ts';
+import type { Reading, Work } from '../utterance.ts';
 
 /** "Found the condenser plugged, brushed it": what is said of "it" is said of the part named last. */
 export function settleIts(
@@ -83,6 +83,17 @@ function withCoil(meaning: Meaning, before: PartId | null): Meaning {
 
 const HEATERS: readonly (PartId | null)[] = ['doorHeater', 'drainHeater', 'crankcaseHeater'];
 const UNNAMED_HEATER = /\b(?:the|that|this|order) heaters?\b/i;
+const HEATER_READ = /^(?:the |that |this |new )*heaters?\b/i;
+
+/** "Put a new drain heater in, new heater pulls point four": metered at the one that was told of. */
+function readAtHeater(readings: readonly Reading[], last: PartId): readonly Reading[] {
+  const place = placeId(last);
+  return readings.map((each) =>
+    place !== null && each.place === 'defrostHeater' && HEATER_READ.test(each.words)
+      ? { ...each, place }
+      : each,
+  );
+}
 
 /** "Door heater's dead, order that heater": the one that was told of, and not the defrost's. */
 function withHeater(meaning: Meaning, last: PartId | null): Meaning {
@@ -95,7 +106,8 @@ function withHeater(meaning: Meaning, last: PartId | null): Meaning {
         ? { ...each, part: last }
         : each,
     );
-  const { findings, work, recommendations } = meaning;
+  const { findings, work, recommendations, readings } = meaning;
+  if (readings !== undefined) return { ...meaning, readings: readAtHeater(readings, last) };
   if (findings === undefined && work === undefined && recommendations === undefined) return meaning;
   return {
     ...meaning,

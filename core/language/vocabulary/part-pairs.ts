@@ -70,6 +70,9 @@ export const PART_PAIRS: Partial<Record<PartId, readonly string[]>> = {
     `~~(core|cores) ${ON} [(liquid|suction) [line]] [filter] (dryer|dryers)`,
     `~~(filter|dryer) ${ON} (liquid|suction) line`,
   ],
+  terminal: [
+    '~~(lug|lugs|terminal|terminals|connection|screw) (on|at) [(the|this|that)] (line|load|top|bottom) side [(of|on) [(the|this|that)] [(left|right|middle|center|first|second|third|main)] (fuse|fuses|fuse block|breaker|disconnect|contactor)]',
+  ],
   joint: [
     `~~(nut|nuts|flare nut|flare nuts|union|elbow|tee|ell|coupling) ${ON} (suction|liquid|discharge|hot gas) line`,
   ],

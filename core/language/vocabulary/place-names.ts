@@ -162,6 +162,7 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
     '~(a to b|a b)',
     '~(phase|leg) a (to|and) [(phase|leg)] b',
     '~(phase|leg|line) (one|1) (to|and) [(phase|leg|line)] (two|2)',
+    '~~(phase|leg|line|l) one (to|and) [(phase|leg|line|l)] two (at|on) [the] (line side|line lugs|disconnect)',
   ],
   lineTwoThree: [
     'line two to line three',
@@ -169,6 +170,7 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
     '~(b to c|b c)',
     '~(phase|leg) b (to|and) [(phase|leg)] c',
     '~(phase|leg|line) (two|2) (to|and) [(phase|leg|line)] (three|3)',
+    '~~(phase|leg|line|l) two (to|and) [(phase|leg|line|l)] three (at|on) [the] (line side|line lugs|disconnect)',
   ],
   lineOneThree: [
     'line one to line three',
@@ -176,5 +178,6 @@ export const PLACE_NAMES: Record<PlaceId, readonly string[]> = {
     '~(a to c|c to a|a c)',
     '~(phase|leg) (a (to|and) [(phase|leg)] c|c (to|and) [(phase|leg)] a)',
     '~(phase|leg|line) (one|1) (to|and) [(phase|leg|line)] (three|3)',
+    '~~(phase|leg|line|l) one (to|and) [(phase|leg|line|l)] three (at|on) [the] (line side|line lugs|disconnect)',
   ],
 };

@@ -78,6 +78,10 @@ export const SIZED_PART_RULES: readonly Rule[] = [
       examples: ['replaced the start relay and overload with a three in one'],
     },
   ),
+  rule(`${I} <done> <number:count> ${NEW} <size> ${NEW} <part>`, doneToEach, {
+    unheard: true,
+    examples: ['put in three new thirty five amp fuses'],
+  }),
   rule(`${I} <done> [(all|the)] <number:count> ${OLD} <part>`, doneToEach, {
     examples: ['replaced two condenser fans'],
   }),
