@@ -31,7 +31,7 @@ import { judge } from './judged/judge.ts';
 import { explained, toComeBack, waitOf } from './led.ts';
 import { limitFound } from './limits.ts';
 import { limitOf, marginTo } from './margin.ts';
-import { meaningOf, sawLast, whatStopped, type Ways } from './meaning.ts';
+import { meaningOf, sawLast, tracedLast, whatStopped, type Ways } from './meaning.ts';
 import { measured } from './measured.ts';
 import { movedRows } from './moved.ts';
 import { furthestOff, overall } from './overall.ts';
@@ -264,7 +264,8 @@ function trendOfOne(about: QuantityId, state: VisitState): Verdict {
 
 /** "How far off am I" is of what has a target, where what was spoken of has none. */
 function ofQuantity(question: OfQuantity, asked: Asked): Verdict {
-  if (question.ask === 'compare' && question.about === null && sawLast(asked.state))
+  const isOfThat = question.ask === 'compare' && question.about === null;
+  if (isOfThat && (sawLast(asked.state) || tracedLast(asked.state)))
     return meaningOf(asked.state, MEANS);
   const verdict = firstKnown(question.about, asked, findFor(question));
   const isAimless = verdict.kind === 'refused' && AIMLESS.has(verdict.reason);

@@ -1,5 +1,5 @@
 import type { Finding } from '../language/utterance.ts';
-import type { FindingStateId, PartId } from '../terms/names.ts';
+import type { FindingStateId, PartId, PlaceId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { VisitEvent } from '../visit/events.ts';
 import type { VisitState } from '../visit/state.ts';
@@ -36,6 +36,24 @@ export function sawLast({ history }: VisitState): boolean {
   );
   const told = last?.type === 'questionAsked' ? before : last;
   return told?.type === 'findingReported' || told?.type === 'memoTaken';
+}
+
+const SWITCHES: ReadonlySet<PlaceId> = new Set<PlaceId>([
+  'highPressureSwitch',
+  'lowPressureSwitch',
+  'temperatureControl',
+  'defrostTimer',
+  'doorSwitch',
+  'overload',
+  'loadSide',
+]);
+
+/** Whether a switch was metered last, or nothing at a load: no rating says whether that is good. */
+export function tracedLast(state: VisitState): boolean {
+  const told = lastTold(state);
+  if (told?.type !== 'readingTaken' || !isTracing(state)) return false;
+  const { place, value } = told.reading;
+  return place !== null && (SWITCHES.has(place) || value === 0);
 }
 
 /** What the rest of the answers give it. */

@@ -35,6 +35,7 @@ describe('whoever asks whether it is safe', () => {
     'can i just change it without recovering',
     'can i replace the drier without pumping it down',
     'do i really have to recover to change the drier',
+    'can i swap the drier without pulling the charge',
   ])('is told no before a line is opened: "%s"', (question) => {
     const text = reply(REACH_IN, question);
     expect(text).toContain('No: it is under pressure. Pump it down or recover it first');
@@ -155,6 +156,7 @@ describe('whoever asks of a part', () => {
     ['where do i find the low pressure switch', 'Near the compressor'],
     ['where is the sight glass', 'right behind the drier'],
     ["what's the accumulator for", 'catches liquid'],
+    ['what is a contactor', 'switches the compressor’s power'],
   ])('hears what it does or where it usually sits: "%s"', (question, says) => {
     expect(reply(question)).toContain(says);
   });

@@ -62,7 +62,7 @@ const BAD =
 /** What something means that was told just now. */
 const MEANING: readonly Rule[] = [
   rule(
-    `${SO} ((does|would|do) (that|it|this|those) mean [that] (it is|that is|she is|this is|the thing is|they are) ${BAD}|what (does|would|could|might) (that|this|it|all that|those) [all] mean|what (does|would|do) (that|this|those|these) (drop|rise|reading|readings|number|numbers|difference|voltage|pressure|temperature|temp|temps|figure|split) [even] (mean|tell (me|you|us)|say|point to)|(meaning|which means) what|what is (that|it) [even] (supposed to mean|telling (me|us)))`,
+    `${SO} ((does|would|do) (that|it|this|those) mean [that] (it is|that is|she is|this is|the thing is|they are|[the] (switch|valve|coil|motor|board) is) ${BAD}|what (does|would|could|might) (that|this|it|all that|those) [all] mean|what (does|would|do) (that|this|those|these) (drop|rise|reading|readings|number|numbers|difference|voltage|pressure|temperature|temp|temps|figure|split) [even] (mean|tell (me|you|us)|say|point to)|(meaning|which means) what|what is (that|it) [even] (supposed to mean|telling (me|us)))`,
     plain('meaning'),
     { unheard: true, examples: ['does that mean it is bad', 'what would that drop mean'] },
   ),
@@ -106,7 +106,7 @@ const SETTLING: readonly Rule[] = [
     { ...OWN, examples: ['how long do i wait'] },
   ),
   rule(
-    `${SO} (should|do|must) (i|we) [(need to|have to|got to)] come back [(here|for (it|this)|out|again)]`,
+    `${SO} (should|do|must|will|would) (i|we) [(need to|have to|got to)] come back [(here|for (it|this)|out|again)]`,
     plain('comeBack'),
     { ...OWN, examples: ['should i come back'] },
   ),
@@ -135,12 +135,12 @@ const FIRST = '[(up|first|now|before (i|we) (start|touch it|go in))]';
 /** What can hurt: always told with who decides. */
 const SAFE: readonly Rule[] = [
   rule(
-    `${SO} ((is it|would it be|will it be) [(still|really|even)] (safe|ok|all right|alright) (to|if i) ${OPEN_IT} ${FIRST}|can i [(just|safely)] ${OPEN_IT} ${FIRST}|how (do|should|would|can) (i|we) (make|get|render) (it|this|that|the unit|the thing) (safe|dead|de energized) ${FIRST}|how (do|should|would|can) (i|we) (kill (the power|it|power)|shut (the power|it) (off|down) safely|prove (it|it is) dead|make sure (it|the power) is (dead|off|safe))|(how|what) (do|should) (i|we) do to (make it safe|be safe|work safe|work on it safely)|is it safe to (work on|touch|put my hands in) (it|this|there|here) ${FIRST})`,
+    `${SO} ((is it|would it be|will it be) [(still|really|even)] (safe|ok|all right|alright) (to|if i) ${OPEN_IT} ${FIRST}|can i [(just|safely)] ${OPEN_IT} ${FIRST}|how (do|should|would|can) (i|we) (make|get|render) (it|this|that|the unit|the thing) (safe|dead|de energized) ${FIRST}|how (do|should|would|can) (i|we) (know (it is|that it is|if it is|when it is) (dead|safe|off)|kill (the power|it|power)|shut (the power|it) (off|down) safely|prove (it|it is) dead|make sure (it|the power) is (dead|off|safe))|(how|what) (do|should) (i|we) do to (make it safe|be safe|work safe|work on it safely)|is it safe to ((work on|put my hands in) (it|this|there|here)|touch [(it|this|that)]) ${FIRST})`,
     guide('makeSafe'),
     { unheard: true, examples: ['is it safe to open the panel', 'how do i make it safe'] },
   ),
   rule(
-    `${SO} (can|could|may|should|do) (i|we) [(just|simply|go ahead and)] (change|replace|swap|cut|pull|take|open|unsolder|unsweat|sweat) [(it|that|this|<the> <part>)] [(out|off|in)] (without|with no|and not) (recovering|recovery|pumping [it] down|recover|pump [it] down|a pump down|evacuating) [(it|first|anything|the (charge|gas|refrigerant|system))]`,
+    `${SO} (can|could|may|should|do) (i|we) [(just|simply|go ahead and)] (change|replace|swap|cut|pull|take|open|unsolder|unsweat|sweat) [(it|that|this|<the> <part>)] [(out|off|in)] (without|with no|and not) (recovering|recovery|reclaiming|pulling [the] (charge|gas|refrigerant|freon|it down)|pumping [it] down|recover|pump [it] down|a pump down|evacuating) [(it|first|anything|the (charge|gas|refrigerant|system))]`,
     guide('openWithoutRecovery'),
     { unheard: true, examples: ['can i just change it without recovering'] },
   ),
@@ -159,17 +159,17 @@ const SAFE: readonly Rule[] = [
 /** What is not to be had steers the next check away from it. */
 const LACKING: readonly Rule[] = [
   rule(
-    '[(but|well|ok|no|yeah)] ((i|we) (have not|do not have|have not got|did not put|do not|have not put|am not) [(got|put|any|have)] [(my|the|any|a [set of])] (gages|gage|manifold|hoses) [(on|here|with me|hooked up|connected|on it|yet)] [yet]|[(the|my)] gages are (not on|not hooked up|not connected|in the truck|still in the (truck|van|bag)) [yet]|no gages [(on|here|with me|yet|on it)] [yet])',
+    '[(but|well|ok|no|yeah)] ([(i|we)] (have not|do not have|have not got|did not put|do not|have not put|am not) [(got|put|any|have)] [(my|the|any|a [set of])] (gages|gage|manifold|hoses) [(on|here|with me|hooked up|connected|on it|yet)] [yet]|[(the|my)] gages are (not on|not hooked up|not connected|in the truck|still in the (truck|van|bag)) [yet]|no gages [(on|here|with me|yet|on it)] [yet])',
     without('gauges'),
     { alone: true, unheard: true, examples: ['i have not got gages on'] },
   ),
   rule(
-    '[(but|well|ok|no|yeah)] ((i|we) (do not have|have not got|do not own|have no|am without) [(a|my|any|the|got a)] (meter|volt meter|multimeter|clamp|clamp meter|amp clamp) [(here|with me|on me|in the truck|at the shop|today|yet)]|[(the|my)] (meter|multimeter|clamp|volt meter) is (in the (truck|van)|at the shop|dead|broken|not here|out of battery)|no meter [(here|with me|on me)])',
+    '[(but|well|ok|no|yeah)] ([(i|we)] (do not have|have not got|do not own|have no|am without) [(a|my|any|the|got a)] (meter|volt meter|multimeter|clamp|clamp meter|amp clamp) [(here|with me|on me|in the truck|at the shop|today|yet)]|[(the|my)] (meter|multimeter|clamp|volt meter) is (in the (truck|van)|at the shop|dead|broken|not here|out of battery)|no meter [(here|with me|on me)])',
     without('meter'),
     { alone: true, unheard: true, examples: ['i do not have a meter'] },
   ),
   rule(
-    '[(but|well|ok|no|yeah)] ((i|we) (can not|could not) (get (to|at) (it|that|them|there)|reach (it|that|them)|see (it|that|them) [from here]|do that|find (it|that|one))|(it|that) (is not|can not be) (reachable|accessible|reached|got to|gotten to)|there is no way to (get to|get at|reach|see) (it|that))',
+    '[(but|well|ok|no|yeah)] ([(i|we)] (can not|could not) (get (to|at) (it|that|them|there)|reach (it|that|them)|see (it|that|them) [from here]|do that|find (it|that|one))|(it|that) (is not|can not be) (reachable|accessible|reached|got to|gotten to)|there is no way to (get to|get at|reach|see) (it|that))',
     without('reach'),
     { alone: true, unheard: true, examples: ['i can not get to it'] },
   ),
@@ -188,7 +188,7 @@ const PARTS: readonly Rule[] = [
     { ...OWN, examples: ['where is the nameplate usually'] },
   ),
   rule(
-    `${SO} (what (does|do|would) ${A} <part> [(even|actually)] do [(anyway|exactly)]|what (is|are) ${A} <part> [(even|actually)] (for|good for|do|supposed to do|there for)|what is the (point|purpose|job) of ${A} <part>)`,
+    `${SO} (what (does|do|would) ${A} <part> [(even|actually)] do [(anyway|exactly)]|what (is|are) ${A} <part> [(even|actually)] (for|good for|do|supposed to do|there for)|what is the (point|purpose|job) of ${A} <part>|what is (a|an) <part>)`,
     part('does'),
     { ...OWN, examples: ['what is a solenoid do', 'what does the receiver do'] },
   ),

@@ -117,6 +117,9 @@ describe('the whole supply across the low-pressure switch', () => {
     'what does that mean',
     'what would that mean',
     'is that a problem',
+    'is that bad',
+    'is that normal',
+    'does that mean the switch is bad',
   ])('is an open switch, with what opens it: "%s"', (question) => {
     const reply = asked(...OPEN, question);
     expect(reply).toContain('it is open. Low suction opens it: short of gas, a shut valve');
