@@ -9,7 +9,7 @@ import type { Frame, Meaning, Means, Rule } from '../rule.ts';
 import { rule } from '../rule.ts';
 import { numberIn, partId, placeId, refrigerantId, spanIn, tagsIn } from '../slots.ts';
 import type { Tags } from '../../grammar/nodes.ts';
-import type { PartId } from '../../terms/names.ts';
+import { HEATERS, type PartId } from '../../terms/names.ts';
 import type { Fact, NameplateItem } from '../utterance.ts';
 import { ON_IT } from '../vocabulary/plate-names.ts';
 
@@ -162,7 +162,14 @@ const ratedAmpsAt: Means = (tags, frame) =>
 /** "Nameplate on the fan motor is point five amps": of that motor, and of no unit. */
 const ofPartsPlate: Means = (tags, frame) => {
   const part = partId(tags['part']);
-  return part === null || OF_THE_UNIT.has(part) ? null : { remarks: [frame.wordsOf(frame.span)] };
+  if (part === null || OF_THE_UNIT.has(part)) return null;
+  const words = frame.wordsOf(frame.span);
+  const heater = HEATERS.find((each) => each === part);
+  const { value, unit } = amountIn(tags);
+  const isRating = heater !== undefined && value !== null && (unit === 'A' || unit === 'W');
+  return isRating
+    ? { facts: [{ fact: 'heaterRating', heater, value, unit, words }] }
+    : { remarks: [words] };
 };
 const OF_THE_UNIT: ReadonlySet<PartId> = new Set<PartId>([
   ...(['compressor', 'condenser', 'evaporator', 'door', 'panel', 'product', 'disconnect'] as const),

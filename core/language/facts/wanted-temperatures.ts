@@ -41,7 +41,8 @@ const AIRS: readonly QuantityId[] = ['boxTemp', 'supplyAirTemp', 'productTemp'];
 /** "Stat's at thirty six": what it is set for; what one that shows the air says of a warm box is no setting. */
 const ofStat: Means = (tags, frame) => {
   const { unit, value } = amountIn(tags);
-  const isShown = unit === null && value !== null && value > WARMEST_SETTING[thermalSystem(frame.context.units)];
+  const isShown =
+    unit === null && value !== null && value > WARMEST_SETTING[thermalSystem(frame.context.units)];
   return isShown ? null : wanted(tags, frame);
 };
 /** Ours: nothing that is to stay cold is set for more, but wine and flowers. */

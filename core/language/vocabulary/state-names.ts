@@ -214,8 +214,7 @@ export const DOING_NAMES: Partial<Record<FindingStateId, readonly string[]>> = {
     'keeps (cycling|cutting out|cutting off|shutting off|kicking off) [off] on [(the|it is)] [internal] (overload|high (pressure|head)|low (pressure|side|suction)|head pressure)',
     'keeps (cutting|cycling|kicking) (on and off|in and out)',
   ],
-  humming: [
-  ],
+  humming: [],
   hunting: ['hunts', 'keeps hunting', 'will not settle [down]'],
   open: [
     '(reads|tests|ohms [out]|tested|checked|read|ohmed [out]|measured|metered|checks|measures) [as] [wide] open',
