@@ -6,13 +6,12 @@ import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { UnitId } from '../units/units.ts';
 import { findLostLeg, lostLeg } from './circuit/lost-leg.ts';
 import { maybeBackOn, surelyLeftOpen } from '../visit/power-back.ts';
-import { isOneProduct } from '../visit/probed.ts';
 import type { VisitState } from '../visit/state.ts';
 import { timerOf } from '../visit/timers.ts';
-import { isToReadAgain } from '../visit/to-read-again.ts';
 import { isNewer, latestReading } from '../visit/views.ts';
 import { NO_TARGET } from './aimpoint.ts';
 import type { Members } from './by-kind.ts';
+import { READ, settle } from './carried.ts';
 import { causesOf } from './causes/causes-of.ts';
 import { nextCheckOf } from './causes/next-check-of.ts';
 import type { Lacks } from './causes/next-of.ts';
@@ -36,7 +35,7 @@ import { measured } from './measured.ts';
 import { movedRows } from './moved.ts';
 import { furthestOff, overall } from './overall.ts';
 import { type Saturated, saturated } from './saturation-answer.ts';
-import { beforeRows, latestRows, productRows, sheet, type SheetLine } from './sheet.ts';
+import { productRows } from './sheet.ts';
 import { beginSteps, moveSteps } from './steps/steps-answer.ts';
 import { OF_THE_CYCLE } from './settling/bands.ts';
 import { etaOf } from './settling/eta.ts';
@@ -45,20 +44,13 @@ import type { SettlingAnswer } from './settling/settling-verdict.ts';
 import { timeLeftOf } from './settling/time-left.ts';
 import { supposing } from './supposing.ts';
 import { timeHereOf } from './time-here.ts';
+import { beforeAfterOf, beforeOf, NOTHING_RECORDED, readbackOf, workingOf } from './told-back.ts';
 import { trendOf } from './settling/trend.ts';
 import { unasked } from './settling/unasked.ts';
 import { vacuumHoldOf } from './settling/vacuum-hold.ts';
 import { spokenOf } from './subject.ts';
 import { wanted } from './targets.ts';
-import type {
-  BeforeAfterRow,
-  Known,
-  Needs,
-  NextCheck,
-  Refused,
-  Verdict,
-  Working,
-} from './verdict.ts';
+import type { Known, NextCheck, Refused, Verdict } from './verdict.ts';
 
 /** What was answered before: "how far off is that" and "where does that come from" look back at it. */
 export interface AnswerMemory {
@@ -102,7 +94,7 @@ const ANSWERS: Answering = {
   readback: (_question, { state }) => readbackOf(state),
   note: (_question, { state }) =>
     state.visit === null ? NOTHING_RECORDED : { ...READ, answer: 'note' },
-  working: (_question, { memory, state }) => workingOf(memory, state),
+  working: (_question, { memory, state }) => workingOf(memory.lastAnswer, state),
   safety: ({ about }, { state }) => ({
     kind: 'refused',
     about: null,
@@ -292,7 +284,6 @@ function firstKnown(about: AnswerableId | null, { state, memory }: Asked, find: 
 }
 
 const WHICH: Refused = { kind: 'refused', about: null, reason: 'whichQuantity' };
-const NOTHING_RECORDED: Refused = { kind: 'refused', about: null, reason: 'nothingRecorded' };
 
 function targetOf(about: AnswerableId, state: VisitState): Verdict {
   if (about === 'vacuum') return guided('vacuumDepth', state);
@@ -397,108 +388,4 @@ function marginOf(about: AnswerableId | null, state: VisitState): Verdict {
     ...(then?.value.cutout ? { hottest: { head: then.value.value, ...then.value.cutout } } : {}),
     ...(then === null ? {} : { inputs: [...carried.inputs, ...then.inputs] }),
   }));
-}
-
-/** Where the one that was asked for was not read before, all that was shows that it was not. */
-function beforeOf(state: VisitState, about?: AnswerableId): Verdict {
-  const all = beforeRows(state);
-  const asked = all.filter((row) => row.about === about);
-  const rows = asked.length > 0 ? asked : all;
-  return rows.length === 0 ? NEEDS_BEFORE : { ...READ, answer: 'before', rows };
-}
-
-function beforeAfterOf(state: VisitState): Verdict {
-  const lines = sheet(state).filter(
-    ({ about, before }) => before !== null && (about !== 'productTemp' || isOneProduct(state)),
-  );
-  if (lines.length === 0) return NEEDS_BEFORE;
-  const moved = lines.filter((line) => line.after !== null && isSpoken(line));
-  if (moved.length === 0) return NEEDS_AFTER;
-  // A voltage traced the fault: that nobody took it again is no gap in the record.
-  const blank = lines.filter(
-    (line) =>
-      line.after === null &&
-      !line.isWorked &&
-      line.place === null &&
-      isToReadAgain(line.about, state),
-  );
-  const rows = [...moved, ...blank];
-  return { ...READ, answer: 'beforeAfter', rows: rows.map(toRow) };
-}
-
-/** Heard in one go: what was read, and of what follows from it what a colleague would ask after. */
-function isSpoken({ about, isWorked }: SheetLine): boolean {
-  return !isWorked || about === 'split' || about === 'superheat' || about === 'subcooling';
-}
-
-/** The verdict's row is what was asked for; the line's target belongs to the sheet. */
-function toRow({
-  about,
-  place,
-  before,
-  after,
-  unit,
-  change,
-  changeUnit,
-}: SheetLine): BeforeAfterRow {
-  return { about, place, before, after, unit, change, changeUnit };
-}
-
-const NEEDS_BEFORE: Needs = { kind: 'needs', about: null, need: 'before' };
-const NEEDS_AFTER: Needs = { kind: 'needs', about: null, need: 'after' };
-
-function readbackOf(state: VisitState): Verdict {
-  const rows = latestRows(state);
-  return rows.length === 0 ? NOTHING_RECORDED : { ...READ, answer: 'readback', rows };
-}
-
-function workingOf({ lastAnswer }: AnswerMemory, state: VisitState): Verdict {
-  if (!lastAnswer) return { kind: 'refused', about: null, reason: 'nothingAnsweredYet' };
-  const of = lastAnswer.answer === 'working' ? lastAnswer.of : lastAnswer;
-  const { formula, equation, inputs, source } = of;
-  const shown = equation === undefined ? {} : { equation };
-  return {
-    ...READ,
-    formula,
-    ...shown,
-    inputs,
-    source,
-    answer: 'working',
-    of,
-    ages: agesOf(inputs, state),
-  };
-}
-
-const MS_A_MINUTE = 60_000;
-
-/** By the moment of the question: core has no clock. A device's clock set back makes no reading younger than now. */
-function agesOf(inputs: Working['inputs'], { history }: VisitState): readonly (number | null)[] {
-  const now = history.at(-1)?.at ?? null;
-  return inputs.map(({ from, at }) =>
-    from !== 'read' || at === undefined || now === null
-      ? null
-      : Math.max(0, Math.floor((now - at) / MS_A_MINUTE)),
-  );
-}
-
-type Carried = { readonly kind: 'known' } & Working;
-const READ: Carried = { kind: 'known', formula: null, inputs: [], source: null, cautions: [] };
-
-/** A found value becomes an answer with its working; what is needed or refused gets the quantity asked about. */
-function settle<Value>(
-  found: Found<Value>,
-  about: AnswerableId | null,
-  toKnown: (value: Value, carried: Carried) => Known,
-): Verdict {
-  if (found.kind !== 'known') return { ...found, about: found.about ?? about };
-  const { value, inputs, cautions, formula, sources } = found;
-  const source = [...(formula ? [formula.source] : []), ...sources].join('; ');
-  return toKnown(value, {
-    kind: 'known',
-    formula: formula?.id ?? null,
-    ...(formula ? { equation: formula.equation } : {}),
-    inputs,
-    source: source === '' ? null : source,
-    cautions,
-  });
 }

@@ -29,6 +29,7 @@ function largeAnswer(known: Known): Large | null {
     case 'value':
       return large(known.of ?? SHORT_NAMES[known.about], known.value, known.unit);
     case 'target':
+    case 'trend':
       return large(SHORT_NAMES[known.about], known.value, known.unit);
     case 'compare':
       return known.direction === 'on'
@@ -46,8 +47,6 @@ function largeAnswer(known: Known): Large | null {
       return large('head, hottest day', known.value, known.unit);
     case 'judged':
       return largeJudged(known);
-    case 'trend':
-      return large(SHORT_NAMES[known.about], known.value, known.unit);
     case 'eta':
       return largeEta(known);
     case 'vacuumHold':

@@ -1,24 +1,10 @@
 import type { PartId, WorkKindId } from '../../terms/names.ts';
+import { always, did, named } from './done-to-part.ts';
+import { AWAY_RULES } from './set-away.ts';
 import { isNotDone } from '../words/not-done.ts';
 import { wordBehind, wordsBehind } from '../words/clause-start.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId } from '../slots.ts';
-
-const did = (work: WorkKindId, part: PartId | null, frame: Frame): Meaning => ({
-  work: [{ did: work, part, words: frame.wordsOf(frame.span) }],
-});
-
-const named =
-  (work: WorkKindId): Means =>
-  (tags, frame) => {
-    const part = partId(tags['part']);
-    return part === null ? null : did(work, part, frame);
-  };
-
-const always =
-  (work: WorkKindId, part: PartId): Means =>
-  (_tags, frame) =>
-    did(work, part, frame);
 
 /** A valve's stem closes the line; what else is closed is only shut again, and that is a finding. */
 export const VALVES: ReadonlySet<PartId> = new Set<PartId>([
@@ -359,41 +345,6 @@ const LOCKED_RULES: readonly Rule[] = [
   rule('(i|we) (tied|hooked|wired|put|plugged) it back (in|up|on|together)', thatAgain, {
     examples: ['i tied it back in'],
   }),
-];
-
-/** No box is kept at the end of its control's scale. */
-const controlAway: Means = (tags, frame) =>
-  frame.endsAtPause &&
-  (tags['part'] === 'temperatureControl' || tags['part'] === 'lowPressureSwitch')
-    ? named('setForTest')(tags, frame)
-    : null;
-
-const FOR_TEST =
-  '(for (the|a|this|my) test|for testing|to test [it]|to make it (run|cycle)|to keep it running|to get it (running|to run)|so it (runs|stays on|keeps running|will run))';
-const WAY = '(up|down|all the way (down|up)|cold|low|all the way)';
-
-const AWAY_RULES: readonly Rule[] = [
-  rule(
-    `${I} (turned|cranked|set|ran|rolled|dropped|put) <the> <part> [${WAY}] ${FOR_TEST}`,
-    named('setForTest'),
-    {
-      examples: ['turned the thermostat down for the test'],
-    },
-  ),
-  rule(`${I} (turned|cranked|set|rolled) (up|down) <the> <part> ${FOR_TEST}`, named('setForTest')),
-  rule(`<the> <part> is (set|turned|cranked|rolled) [${WAY}] ${FOR_TEST}`, named('setForTest')),
-  rule(`${I} (turned|cranked|ran|rolled|set) <the> <part> all the way (up|down)`, controlAway, {
-    examples: ['turned the thermostat all the way down'],
-  }),
-  rule(
-    `${I} (set|put|turned) <the> <part> back [(where it was|to where it was|to normal|up|down|the way it was)]`,
-    named('restore'),
-    { examples: ['put the thermostat back where it was'] },
-  ),
-  rule(
-    '<the> <part> is back [to] (where it was|normal|where it belongs|the way it was)',
-    named('restore'),
-  ),
 ];
 
 const PART_RULES: readonly Rule[] = [
