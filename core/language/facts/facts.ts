@@ -283,7 +283,7 @@ export const FACT_RULES: readonly Rule[] = [
     '[the] condensing unit is (a remote|on the roof|up on the roof|on top of the (box|walk in)|(behind|beside|on the side of) the (building|store|restaurant|kitchen)|in the alley|up top|outside|out back|out (side|back)|outdoors|in the basement|remote|in back)',
     remote,
     {
-      examples: ['condensing unit is on the roof'],
+      examples: [],
     },
   ),
   rule('(a <equipment>|<equipment>)', (tags, frame) =>

@@ -330,7 +330,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     (_tags, frame) =>
       OF_ELSE.test(wordBehind(frame)) ? null : ask({ ask: 'compare', about: null }),
     {
-      examples: ['is it normal', 'how does that look'],
+      examples: ['is it normal'],
     },
   ),
   rule(
@@ -369,7 +369,7 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
   rule(
     `how (deep|low|far [down]) (should|do|would) (i|we|you) (pull|take|go|vacuum|evacuate|want) [(it|down|the vacuum|this|the system)] [(to|down|down to)]`,
     () => ask({ ask: 'target', about: 'vacuum' }),
-    { examples: ['how deep should i pull it'] },
+    { examples: [] },
   ),
   rule(
     `how (far|close|near|much) (is|are) ${MY} <asked> (from|to|above|below|over|under|off) [(the|my|it is)] (target|normal|right|goal|where (it|they) (should|needs to|ought to) be|what it (should|ought to) be)`,

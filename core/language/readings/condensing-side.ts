@@ -249,7 +249,7 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
   rule(
     `<the> ${HOLDER} [is] [(set|set up)] ([to] (hold|holds|holding|keep|keeps|keeping|maintain|maintains)|at|to|for) [[the] (head|head pressure|it) [at]] <amount>`,
     one('heldHeadPressure'),
-    { examples: ['headmaster is set to hold one hundred and eighty pounds'] },
+    { examples: [] },
   ),
   rule(
     `<amount> (is|was) (what|where) <the> ${HOLDER} [is] (set|set at|set to [hold]|holding|holds|keeps|maintains) [[the] (head|head pressure|it)] [at]`,

@@ -306,7 +306,7 @@ const LOCKED_RULES: readonly Rule[] = [
   rule(
     `((it is|i have it|have it|got it) [(all|now)]|[(all|now)]) (isolated|killed|shut off) (<pause> [and]|and) ${LOCKED}`,
     always('isolate', 'disconnect'),
-    { unheard: true, apart: true, examples: ['isolated and locked off'] },
+    { unheard: true, apart: true, examples: ['have it isolated and tagged'] },
   ),
   rule(
     `<the> disconnect [is] (locked|tagged|locked off) [and (locked|tagged)]`,

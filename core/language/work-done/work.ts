@@ -232,7 +232,7 @@ export const WORK_RULES: readonly Rule[] = [
   rule(
     `${I} (put|installed|got|stuck|threw|mounted|fitted) [(a|some)] new ${NEW_BIT} (on|in|for|into) <the> <part>`,
     didSo('replace'),
-    { examples: ['put a new coil on the solenoid'] },
+    { examples: [] },
   ),
   ...SPLIT.map(([did, said]) => rule(`${I} ${said}`, didSo(did))),
   rule(`${I} (hit|pushed|pressed|punched) (the|a) reset [button]`, didSo('reset'), {
