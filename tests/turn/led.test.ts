@@ -75,7 +75,7 @@ describe('whoever asks what to make of it', () => {
     },
   );
 
-  it.each(['how am i doing', "how's that", 'how does it look', 'what should i see now'])(
+  it.each(['how am i doing', "how's that", 'how does everything look', 'what should i see now'])(
     'hears everything that has a target: "%s"',
     (question) => {
       const [verdict] = heard(...READ, question).verdicts;

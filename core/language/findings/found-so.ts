@@ -1,5 +1,5 @@
 import type { PartId } from '../../terms/names.ts';
-import { startsClause, wordBefore } from '../words/clause-start.ts';
+import { opensSentence, startsClause, wordBefore } from '../words/clause-start.ts';
 import { electrical, GOT, one } from '../electrical/electrical.ts';
 import { fanPlace, settledFan, TURNS } from '../words/fans.ts';
 import { finding } from './finding-of.ts';
@@ -265,7 +265,7 @@ export const FOUND_SO_RULES: readonly Rule[] = [
   ),
   rule('(<pause> [(and|plus)] [(a|another)]|and (a|another)) new <part>', newBehind, {
     unheard: true,
-    only: (frame) => frame.endsAtPause,
+    only: (frame) => frame.endsAtPause && !opensSentence(frame),
     examples: [],
   }),
   rule(

@@ -51,9 +51,8 @@ const OWN = { unheard: true, only: asksLast } as const;
 
 const SO = '[(so|and|ok|then|now|well|but)]';
 const IT = '(it|that|this|she|the unit)';
-const A = '[(the|a|an|that|this|my|your|their|its|one of those)]';
-const PLATE =
-  '(nameplate|name plate|data plate|data tag|rating plate|model tag|rating tag|plate|data label)';
+const A = '[(the|a|an|that|this|my|your|their|one of those)]';
+const PLATE = '(nameplate|data plate|data tag|rating plate|model tag|rating tag|plate|data label)';
 const USUALLY =
   '[(usually|normally|generally|typically|at|located|supposed to be|found|mounted|on (it|this|one|these)|in (it|this))]';
 const BAD =
@@ -91,7 +90,7 @@ const SETTLING: readonly Rule[] = [
     examples: ['so what is it'],
   }),
   rule(
-    `${SO} (how am i doing|how are we doing|how (is|are) (that|it|we|those|things) [(look|looking|now|then)]|how does (that|it|everything) look [now]|is everything [(looking|look)] (ok|good|right|where it should be))`,
+    `${SO} (how am i doing|how are we doing|how (is|are) (that|it|we|those|things) [(look|looking|now|then)]|how does everything look [now]|is everything [(looking|look)] (ok|good|right|where it should be))`,
     plain('overall'),
     { alone: true, unheard: true, examples: ['how am i doing'] },
   ),
@@ -129,7 +128,7 @@ const SETTLING: readonly Rule[] = [
 
 const COVER =
   '(panel|cover|electrical panel|electrical box|control panel|control box|disconnect [box]|box cover|access panel|electrical cover|cabinet)';
-const OPEN_IT = `((open|take (off|apart)|pull [(off|apart)]|get in|get into|go in|go into|reach in|reach into|stick my hand in|put my hand in) [(the|that|this|my|its)] ${COVER}|(take|pull|get) (the|that|this) ${COVER} off [[of] (the|that|this) (panel|disconnect|box|contactor|unit)])`;
+const OPEN_IT = `((open|take (off|apart)|pull [(off|apart)]|get in|get into|go in|go into|reach in|reach into|stick my hand in|put my hand in) [(the|that|this|my)] ${COVER}|(take|pull|get) (the|that|this) ${COVER} off [[of] (the|that|this) (panel|disconnect|box|contactor|unit)])`;
 const FIRST = '[(up|first|now|before (i|we) (start|touch it|go in))]';
 
 /** What can hurt: always told with who decides. */
@@ -150,7 +149,7 @@ const SAFE: readonly Rule[] = [
     { unheard: true, examples: ['do i really have to recover to change the dryer'] },
   ),
   rule(
-    `${SO} (how (deep|low|far) [of] [(a|the|my|should the)] [(vacuum|microns)] (do|should|must|would|will|to) [(i|we|you)] [(need to|have to|want to|need|want)] [(pull|go|get|be|take it|pull it|pull down to|vacuum)] [(on|for|with) (it|this|this one)] [down] [to]|(what|how deep a|how good a|how low a) vacuum (do|should|must|would|will) (i|we|you) [(need to|have to|want to)] [(need|want|pull|see|have|get|go to)] [(on|for|with) (it|this|this one)]|how many microns (do|should|must|would) (i|we|you) [(need to|have to|want to)] [(need|want|pull|see|get|go)] [(down to|to)] [(on|for|with) (it|this|this one)]|how long (does|must|should) (it|the vacuum) [(have to|need to)] hold)`,
+    `${SO} (how (deep|low|far) [of] [(a|the|my|should the)] [(vacuum|microns)] (do|should|must|would|will|to) [(i|we|you)] [(need to|have to|want to|need|want)] [(pull|go|get|be|take it|pull down to|vacuum)] [(on|for|with) (it|this|this one)] [down] [to]|(what|how deep a|how good a|how low a) vacuum (do|should|must|would|will) (i|we|you) [(need to|have to|want to)] [(need|want|pull|see|have|get|go to)] [(on|for|with) (it|this|this one)]|how many microns (do|should|must|would) (i|we|you) [(need to|have to|want to)] [(need|want|pull|see|get|go)] [(down to|to)] [(on|for|with) (it|this|this one)]|how long (does|must|should) (it|the vacuum) [(have to|need to)] hold)`,
     () => ask({ ask: 'target', about: 'vacuum' }),
     { ...OWN, examples: ['how deep a vacuum do i need'] },
   ),
