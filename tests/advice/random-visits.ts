@@ -43,7 +43,13 @@ export const reading: fc.Arbitrary<Reading> = quantity.chain((id) =>
   fc
     .tuple(unitFor(id), shown, place, words, fc.integer({ min: 0, max: 11 }))
     .map(([unit, value, at, said, kind]): Reading => {
-      const base = { quantity: id, unit, unitFrom: 'implied', place: at, words: said } as const;
+      const base = {
+        quantity: id,
+        unit,
+        unitFrom: unitFromOf(unit),
+        place: at,
+        words: said,
+      } as const;
       if (kind === 0) return { ...base, overlimit: true };
       if (kind === 1) return { ...base, low: value, high: value + 5 };
       if (kind === 2) return { ...base, value, hedged: true, afterMinutes: 5 };
@@ -54,6 +60,9 @@ export const reading: fc.Arbitrary<Reading> = quantity.chain((id) =>
       return { ...base, value };
     }),
 );
+
+/** Ounces that nobody called ounces were told as pounds and ounces, and are said back so. */
+const unitFromOf = (unit: UnitId): 'said' | 'implied' => (unit === 'oz' ? 'said' : 'implied');
 
 /** Readings that the targets are worked from, in a likely range, so that answers are not all needs. */
 const likely: fc.Arbitrary<Reading> = fc
@@ -84,7 +93,14 @@ const likely: fc.Arbitrary<Reading> = fc
   .chain(([id, min, max, unit]) =>
     fc
       .integer({ min, max })
-      .map((value) => ({ quantity: id, value, unit, unitFrom: 'implied', place: null, words: '' })),
+      .map((value) => ({
+        quantity: id,
+        value,
+        unit,
+        unitFrom: unitFromOf(unit),
+        place: null,
+        words: '',
+      })),
   );
 
 /** Meter readings where the parts judged by them are. */
@@ -106,7 +122,13 @@ const metered: fc.Arbitrary<Reading> = fc
   )
   .chain(([id, at, unit, most]) =>
     fc.integer({ min: 0, max: most * 10 }).map((tenths): Reading => {
-      const base = { quantity: id, unit, unitFrom: 'implied', place: at, words: '' } as const;
+      const base = {
+        quantity: id,
+        unit,
+        unitFrom: unitFromOf(unit),
+        place: at,
+        words: '',
+      } as const;
       return tenths === 7 ? { ...base, overlimit: true } : { ...base, value: tenths / 10 };
     }),
   );

@@ -8,12 +8,12 @@ const visit = (...words: readonly string[]): VisitState =>
 
 describe('the first thing said', () => {
   it.each([
-    ['cedar hill diner', 'cedar hill diner'],
+    ['cedar hill diner', 'Cedar Hill Diner'],
     ['Cedar Hill Diner.', 'Cedar Hill Diner'],
     ['alright so i just got here, this is uh the Granite Bay Fish House', 'Granite Bay Fish House'],
-    ['riverside bakery, walk-in cooler', 'riverside bakery'],
-    ["joe's pizza", "joe's pizza"],
-    ["i'm at the blue lantern", 'blue lantern'],
+    ['riverside bakery, walk-in cooler', 'Riverside Bakery'],
+    ["joe's pizza", "Joe's Pizza"],
+    ["i'm at the blue lantern", 'Blue Lantern'],
     ['this is the Blue Lantern', 'Blue Lantern'],
   ])('is where one is: %s', (said, site) => {
     expect(visit(said).unit.site).toBe(site);

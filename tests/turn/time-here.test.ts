@@ -67,7 +67,7 @@ describe('labor that is told in parts', () => {
     expect(told('two hours labor', 'add an hour and a half labor', 'make that two hours')).toEqual([
       'Labor 2 h.',
       'Labor 1 h 30 min, 3 h 30 min in all.',
-      'Labor 2 h, 4 h in all.',
+      'Taken back: labor 1 h 30 min. Labor 2 h, 4 h in all.',
     ]);
   });
 

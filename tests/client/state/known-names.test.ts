@@ -33,6 +33,8 @@ describe('the names of earlier visits', () => {
 
   it('are understood as soon as the page has read them', async () => {
     const on = await listening({ takeTurn });
+    // Once something was read a name that nobody knows is no site.
+    await type(on, 'box is at forty one');
     await type(on, 'at the blue heron');
     expect(on.runner.session().visit.unit.site).toBeNull();
     on.runner.send({
