@@ -91,16 +91,14 @@ const likely: fc.Arbitrary<Reading> = fc
     ['refrigerantAdded', 1, 60, 'oz'] as const,
   )
   .chain(([id, min, max, unit]) =>
-    fc
-      .integer({ min, max })
-      .map((value) => ({
-        quantity: id,
-        value,
-        unit,
-        unitFrom: unitFromOf(unit),
-        place: null,
-        words: '',
-      })),
+    fc.integer({ min, max }).map((value) => ({
+      quantity: id,
+      value,
+      unit,
+      unitFrom: unitFromOf(unit),
+      place: null,
+      words: '',
+    })),
   );
 
 /** Meter readings where the parts judged by them are. */
