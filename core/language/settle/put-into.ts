@@ -4,6 +4,7 @@ import type { Utterance } from '../utterance.ts';
 import { tokenise } from '../words/tokenise.ts';
 import { WordSet } from '../words/word-set.ts';
 import type { Fragment } from './fragments.ts';
+import { meaningOf } from './meaning.ts';
 import { type Changed, changedIn } from './same-but-one.ts';
 
 /** Words with their tokens. */
@@ -50,6 +51,8 @@ export function putInto(
   for (const text of ways.slice(0, MOST_TRIED)) {
     const meant = reads(text);
     const changed = changedIn(before, meant);
+    // "Suction line's fifty three, scratch that, fifty three": it is right as it stands, and nothing said before it is meant.
+    if (isOfNumber && meaningOf(meant) === meaningOf(before)) return null;
     if (changed !== null && (isOfNumber || mayBeMeant(changed, fragment)))
       return { text, meant, changed };
     if (isOfNumber && meant.doubts.length > before.doubts.length) return 'doubtful';
