@@ -175,7 +175,7 @@ const OF_THE_UNIT: ReadonlySet<PartId> = new Set<PartId>([
   ...(['compressor', 'condenser', 'evaporator', 'door', 'panel', 'product', 'disconnect'] as const),
 ]);
 const ITS_AMOUNT = '[(rla|r l a|fla|f l a|full load|rated load)] [(is|of|at)] <amount>';
-const ITS_AMOUNTS = `[(says|is|reads|shows|has|calls for)] ${ITS_AMOUNT} [[<pause>] [and] <amount:second>]`;
+const ITS_AMOUNTS = `[(says|is|reads|shows|has|calls for)] ${ITS_AMOUNT}`;
 const A_PLATE = '(nameplate|name plate|plate|tag|data plate|data tag|rating plate|sticker|label)';
 
 /** "Serial's two two oh four": figures and letters that nobody reckons with, and the office asks for. */

@@ -62,7 +62,7 @@ const blew: Means = (tags, frame) => {
 /** "A loose lug burnt up and took out the fuse": what went with it. */
 const tookOut: Means = (tags, frame) => {
   const part = partId(tags['part']);
-  if (part === null || !isTakenOutByFault(frame)) return null;
+  if (part === null || frame.span.from === 0 || !isTakenOutByFault(frame)) return null;
   return { findings: [finding(part, part === 'breaker' ? 'tripped' : 'failed', frame)] };
 };
 
