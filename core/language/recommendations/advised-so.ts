@@ -253,7 +253,7 @@ export const ADVISED_SO_RULES: readonly Rule[] = [
   rule(
     `<the> ${WHICH} ${THING} [all] (missing|gone|broken|cracked|bent|torn [up]|falling off|rusted out|busted)`,
     remark,
-    { unheard: true, only: startsClause, examples: ['fan guard missing'] },
+    { unheard: true, only: startsClause, examples: [] },
   ),
   rule(
     `[${WHO}] [(should|might|could|might want to|would|ought to)] consider (a new|replacing the|replacing|a different|changing the|swapping the) <part> ${TAIL}`,
