@@ -4,11 +4,10 @@ import type { QuantityId } from '../terms/quantities.ts';
 import { surelyLeftOpen } from '../visit/power-back.ts';
 import type { VisitState } from '../visit/state.ts';
 import type { Question } from '../language/utterance.ts';
+import { READ } from './carried.ts';
 import { guided } from './guides.ts';
 import { OF_THE_CYCLE } from './settling/bands.ts';
-import type { Verdict } from './verdict.ts';
-
-const READ = { kind: 'known', formula: null, inputs: [], source: null, cautions: [] } as const;
+import type { CautionId, Verdict } from './verdict.ts';
 
 type OfPart = Extract<Question, { readonly ask: 'part' }>;
 
@@ -17,8 +16,28 @@ export function explained({ about, of }: OfPart, state: VisitState): Verdict {
   const part = about ?? lastAsked(state) ?? state.lastPart;
   if (part === null || !isExplained(part))
     return { kind: 'refused', about: null, reason: 'partNotExplained' };
-  return { ...READ, source: 'common practice', answer: 'explained', part, of };
+  const cautions = of === 'sits' ? reachedFor(part) : [];
+  return { ...READ, source: 'common practice', cautions, answer: 'explained', part, of };
 }
+
+/** Who asks where it is will put a hand there. */
+function reachedFor(part: ExplainedPartId): readonly CautionId[] {
+  if (part === 'startCapacitor' || part === 'runCapacitor') return ['liveWork', 'capacitorCharge'];
+  return LIVE.has(part) ? ['liveWork'] : [];
+}
+
+const LIVE: ReadonlySet<ExplainedPartId> = new Set<ExplainedPartId>([
+  'contactor',
+  'overload',
+  'startRelay',
+  'defrostTimer',
+  'defrostHeater',
+  'drainHeater',
+  'crankcaseHeater',
+  'fanControl',
+  'disconnect',
+  'transformer',
+]);
 
 const isExplained = (part: PartId | 'nameplate'): part is ExplainedPartId =>
   EXPLAINED_PARTS.some((each) => each === part);

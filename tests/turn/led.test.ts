@@ -9,6 +9,23 @@ const reply = (...said: readonly string[]): string => heard(...said).reply.text;
 
 const REACH_IN = "it's a reach in on one thirty four a with a txv";
 
+describe('whoever asks where something sits that can hurt', () => {
+  it.each([
+    ['where is the run capacitor', /[Bb]leed|charge/],
+    ['where do i find the contactor', /live/],
+    ['where is the transformer', /live/],
+    ['where is the defrost heater', /live/],
+  ])('hears the caution before the place: "%s"', (question, caution) => {
+    const { text } = heard(REACH_IN, question).reply;
+    expect(text).toMatch(caution);
+    expect(text.search(caution)).toBeLessThan(text.search(/[Ii]n the|Near its|In or under/));
+  });
+
+  it('hears none where nothing hurts', () => {
+    expect(heard(REACH_IN, 'where is the sight glass').reply.text).toMatch(/^In the liquid line/);
+  });
+});
+
 describe('whoever asks whether it is safe', () => {
   it.each([
     'is it safe to open the panel',

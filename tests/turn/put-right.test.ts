@@ -1,19 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { takeTurn } from '../../core/turn/take-turn.ts';
-import { EMPTY_MEMORY, type Turn } from '../../core/turn/turn.ts';
-import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
 import { timeTold } from '../../core/visit/time-told.ts';
 import type { VisitState } from '../../core/visit/state.ts';
-import { createStamp } from '../support/stamp.ts';
-
-function last(first: string, ...more: readonly string[]): Turn {
-  const stamp = createStamp();
-  const turn = takeTurn({ state: EMPTY_VISIT, memory: EMPTY_MEMORY, words: first, stamp });
-  return more.reduce<Turn>(
-    ({ state, memory }, words) => takeTurn({ state, memory, words, stamp }),
-    turn,
-  );
-}
+import { last } from '../support/last-turn.ts';
 
 /** All that the visit holds, without when and in which words it was said. */
 function held(state: VisitState): unknown {

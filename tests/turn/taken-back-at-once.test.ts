@@ -1,17 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { takeTurn } from '../../core/turn/take-turn.ts';
-import { EMPTY_MEMORY, type Turn } from '../../core/turn/turn.ts';
-import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
-import { createStamp } from '../support/stamp.ts';
-
-function last(first: string, ...more: readonly string[]): Turn {
-  const stamp = createStamp();
-  const turn = takeTurn({ state: EMPTY_VISIT, memory: EMPTY_MEMORY, words: first, stamp });
-  return more.reduce<Turn>(
-    ({ state, memory }, words) => takeTurn({ state, memory, words, stamp }),
-    turn,
-  );
-}
+import type { Turn } from '../../core/turn/turn.ts';
+import { last } from '../support/last-turn.ts';
 
 const found = ({ state }: Turn) =>
   state.findings.map(({ finding }) => [finding.part, finding.state]);

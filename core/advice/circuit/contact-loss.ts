@@ -1,9 +1,8 @@
 import { ACROSS_BANDS, NO_VOLTAGE } from '../../calculations/electrical-defaults.ts';
-import { toBase } from '../../units/convert.ts';
-import { amountOf, type ReadingEntry } from '../../visit/views.ts';
+import type { ReadingEntry } from '../../visit/views.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { worked, type Found } from '../found.ts';
-import { inputOf } from '../judged/read-at.ts';
+import { inputsAt, voltsOf } from './metered-volts.ts';
 import { standingFindings } from '../standing-findings.ts';
 import type { Input, Known, NextCheck } from '../verdict.ts';
 import { isSupply, lastNamed, metered, supplyReading } from './evidence.ts';
@@ -22,7 +21,7 @@ export function contactLoss(state: VisitState): readonly Input[] | null {
   if (line === null || load === null || volts === null || left === null) return null;
   if (!isSupply(volts) || isOut(state)) return null;
   const lost = (volts - left) / volts;
-  return lost >= LEAST_LOST && lost <= MOST_LOST ? [line, load].flatMap(inputs) : null;
+  return lost >= LEAST_LOST && lost <= MOST_LOST ? [line, load].flatMap(inputsAt) : null;
 }
 
 /** Each pole and the coil under its load are read before anything of the refrigeration is asked. */
@@ -46,7 +45,7 @@ export function contactsPassNothing(state: VisitState): Known | null {
     kind: 'known',
     answer: 'nextCheck',
     formula: null,
-    inputs: [line, load].flatMap(inputs),
+    inputs: [line, load].flatMap(inputsAt),
     source: COIL_SOURCE,
     cautions: ['liveWork'],
     next: 'step',
@@ -83,13 +82,3 @@ const isOut = (state: VisitState): boolean =>
     ({ finding: { part, state: found } }) =>
       part === 'contactor' && (found === 'open' || found === 'notRunning'),
   );
-
-function voltsOf({ reading }: ReadingEntry): number | null {
-  const amount = amountOf(reading);
-  return amount && toBase(amount);
-}
-
-function inputs(entry: ReadingEntry): readonly Input[] {
-  const amount = amountOf(entry.reading);
-  return amount ? [inputOf(entry, amount)] : [];
-}

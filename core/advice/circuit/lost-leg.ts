@@ -1,11 +1,10 @@
 import { VOLTAGE_IMBALANCE_STOP } from '../../calculations/electrical-defaults.ts';
 import type { PlaceId } from '../../terms/names.ts';
-import { toBase } from '../../units/convert.ts';
 import type { VisitState } from '../../visit/state.ts';
-import { amountOf, type ReadingEntry } from '../../visit/views.ts';
+import type { ReadingEntry } from '../../visit/views.ts';
 import { worked, type Found } from '../found.ts';
 import type { Input, NextCheck, StepId } from '../verdict.ts';
-import { inputOf } from '../judged/read-at.ts';
+import { inputsAt, voltsOf } from './metered-volts.ts';
 import { isSupply, metered } from './evidence.ts';
 
 /** Ours: what a motor on two legs feeds back into the dead one seldom comes to more of the supply. */
@@ -39,7 +38,7 @@ export function lostLeg(state: VisitState): LostLeg | null {
   if (!isSupply(most) || only === undefined || whole.length > 1) return null;
   return {
     step: LOST_BY_WHOLE_PAIR[only.pair],
-    inputs: read.flatMap(({ entry }) => (entry === null ? [] : inputs(entry))),
+    inputs: read.flatMap(({ entry }) => (entry === null ? [] : inputsAt(entry))),
   };
 }
 
@@ -54,13 +53,3 @@ const newestAcross = (pair: PlaceId, state: VisitState): ReadingEntry | null =>
   metered(state).findLast(
     ({ reading: { quantity, place } }) => quantity === 'voltage' && place === pair,
   ) ?? null;
-
-function voltsOf({ reading }: ReadingEntry): number | null {
-  const amount = amountOf(reading);
-  return amount && toBase(amount);
-}
-
-function inputs(entry: ReadingEntry): readonly Input[] {
-  const amount = amountOf(entry.reading);
-  return amount ? [inputOf(entry, amount)] : [];
-}

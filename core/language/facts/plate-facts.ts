@@ -174,8 +174,8 @@ const ofPartsPlate: Means = (tags, frame) => {
 const OF_THE_UNIT: ReadonlySet<PartId> = new Set<PartId>([
   ...(['compressor', 'condenser', 'evaporator', 'door', 'panel', 'product', 'disconnect'] as const),
 ]);
-const ITS_AMOUNT = '[(rla|r l a|fla|f l a|full load|rated load)] [(is|of|at)] <amount>';
-const ITS_AMOUNTS = `[(says|is|reads|shows|has|calls for)] ${ITS_AMOUNT}`;
+const ITS_AMOUNT =
+  '[(says|is|reads|shows|has|calls for)] [(rla|r l a|fla|f l a|full load|rated load)] [(is|of|at)] <amount>';
 const A_PLATE = '(nameplate|name plate|plate|tag|data plate|data tag|rating plate|sticker|label)';
 
 /** "Serial's two two oh four": figures and letters that nobody reckons with, and the office asks for. */
@@ -260,7 +260,7 @@ export const PLATE_RULES: readonly Rule[] = [
     { unheard: true, examples: ['rated load amps on the compressor tag is twelve point four'] },
   ),
   rule(
-    `([the] ${A_PLATE} (on|of|off|for|from) <the> [new] <part>|<the> [new] <part> [(is|it is)] ${A_PLATE}) ${ITS_AMOUNTS}`,
+    `([the] ${A_PLATE} (on|of|off|for|from) <the> [new] <part>|<the> [new] <part> [(is|it is)] ${A_PLATE}) ${ITS_AMOUNT}`,
     ofPartsPlate,
     { unheard: true, examples: ['nameplate on the fan motor is point five amps'] },
   ),
