@@ -37,8 +37,13 @@ export default defineConfig({
   build: { outDir: '../build/client', emptyOutDir: true, target: 'es2022' },
 });
 
-/** What the page first hears without: what is rarely said, what runs a model still to be fetched, the second engine. */
-const LATER = [/^heard\//, /^assets\/free-text\./, /^model\/en-us\/(?!dict)|soundswallower/];
+/** What the page first hears without: other wordings of its answers, what is rarely said, what runs a model still to be fetched, the second engine. */
+const LATER = [
+  /^phrasing\/|^assets\/phraser\./,
+  /^heard\//,
+  /^assets\/free-text\./,
+  /^model\/en-us\/(?!dict)|soundswallower/,
+];
 const turnOf = ({ url }: { url: string }): number => LATER.findIndex((each) => each.test(url)) + 1;
 
 /** The service worker fetches one file after the other: what the page first hears with must not wait for 4 MB more. */

@@ -6,6 +6,8 @@ import { type ServedPage, servePage } from './stage.ts';
 
 /** What may come before the page can hear: itself, the runtime, the neural model. */
 const MOST_BYTES = 12e6;
+/** It answers in the built-in sentences until the model that words them is there. */
+const IS_WORDING = /^\/phrasing\/|^\/assets\/phraser\./;
 /** It hears without what is rarely said until that is there. */
 const IS_RARE = /^\/heard\//;
 /** It writes whatever is said by a model that only who wants it fetches. */
@@ -13,7 +15,7 @@ const IS_FREE_TEXT = /^\/assets\/free-text\./;
 const IS_SECOND_ENGINE = /^\/model\/en-us\/(?!dict)|soundswallower/;
 
 const isLater = (file: string) =>
-  [IS_RARE, IS_FREE_TEXT, IS_SECOND_ENGINE].some((each) => each.test(file));
+  [IS_WORDING, IS_RARE, IS_FREE_TEXT, IS_SECOND_ENGINE].some((each) => each.test(file));
 
 /** Bytes of the answer's body as it crosses the network, where the asker takes it compressed. */
 function bytesSent(address: string): Promise<number> {
