@@ -42,12 +42,9 @@ export function lostLeg(state: VisitState): LostLeg | null {
   };
 }
 
-/** Stopped first: on two legs a motor burns. */
+/** Its sentence says itself to shut it off: on two legs a motor burns, and a small screen shows few lines. */
 export const findLostLeg = ({ step, inputs }: LostLeg): Found<NextCheck> =>
-  worked<NextCheck>(
-    { next: 'step', step },
-    { inputs, sources: [SOURCE], cautions: ['liveWork', 'doNotOperate'] },
-  );
+  worked<NextCheck>({ next: 'step', step }, { inputs, sources: [SOURCE], cautions: ['liveWork'] });
 
 const newestAcross = (pair: PlaceId, state: VisitState): ReadingEntry | null =>
   metered(state).findLast(
