@@ -10,12 +10,20 @@ export default defineConfig({
           name: 'rooms',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**', 'tests/**/*.voice.test.ts'],
+          // Of two cores the runner would leave one idle.
+          maxWorkers: '100%',
+          sequence: { groupOrder: 1 },
           testTimeout: 60_000, // a busy machine is no defect: what hangs is ended, nothing is timed
         },
       },
       {
         // Sentences spoken at test time by Debian's flite and heard by the real engine.
-        test: { name: 'voices', include: ['tests/**/*.voice.test.ts'], testTimeout: 120_000 },
+        test: {
+          name: 'voices',
+          include: ['tests/**/*.voice.test.ts'],
+          sequence: { groupOrder: 2 },
+          testTimeout: 120_000,
+        },
       },
       {
         // Real Chromium, driven from Node: one at a time, as each starts a browser and a server.
@@ -23,6 +31,7 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           fileParallelism: false,
+          sequence: { groupOrder: 3 },
           testTimeout: 180_000,
           hookTimeout: 120_000,
           // A second, as it is by itself, was not enough where the machine had other work.

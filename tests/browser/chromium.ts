@@ -1,6 +1,8 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { readFile, readdir } from 'node:fs/promises';
 import { createInterface } from 'node:readline';
+import { setImmediate } from 'node:timers/promises';
 import { type BrowserContext, type Page, chromium } from 'playwright-core';
 
 /**
@@ -75,10 +77,26 @@ async function debuggingAddress(chrome: ChildProcess): Promise<string> {
   throw new Error(`Chromium did not start:\n${said.join('\n')}`);
 }
 
+/** Waits for every process of the group: one that outlives the browser still holds the lock of its database. */
 async function end(chrome: ChildProcess, signal: NodeJS.Signals): Promise<void> {
   const gone = exited(chrome);
-  if (chrome.pid !== undefined) process.kill(-chrome.pid, signal);
+  if (chrome.pid === undefined) return;
+  process.kill(-chrome.pid, signal);
   await gone;
+  while (await hasLiving(chrome.pid)) await setImmediate();
+}
+
+/** Whether any process of the group still runs; a dead one that nobody waited for holds nothing. */
+async function hasLiving(group: number): Promise<boolean> {
+  const ids = (await readdir('/proc')).filter((name) => /^\d+$/.test(name));
+  const states = await Promise.all(
+    ids.map((id) => readFile(`/proc/${id}/stat`, 'utf8').catch(() => '')),
+  );
+  return states.some((stat) => {
+    // The name before it, in brackets, may hold anything.
+    const [state, , ofGroup] = stat.slice(stat.lastIndexOf(')') + 2).split(' ');
+    return Number(ofGroup) === group && state !== 'Z' && state !== 'X';
+  });
 }
 
 function exited(chrome: ChildProcess): Promise<unknown> {

@@ -1,6 +1,6 @@
 import { startsClause, wordBefore } from '../words/clause-start.ts';
 import { ENDS_AS_TRADE, gasBehind, LEAD_TO_SITE, TRADE, unitBehind } from '../names/site-names.ts';
-import { holdsNumber, holdsReading } from '../words/own-reading.ts';
+import { holdsNumber, holdsReading, isOnlyNumber } from '../words/own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { boxFacts, equipmentFact, numberIn, refrigerantId, spanIn, tagsIn } from '../slots.ts';
 import type { Fact } from '../utterance.ts';
@@ -31,7 +31,8 @@ const siteCalled: Means = (tags, frame) => {
   const isName = CAPITAL.test(words) || (ENDS_AS_TRADE.test(value) && / /.test(value));
   const plain = value.replace(NUMBERED, '');
   const count = value.split(/\s+/).length;
-  if (!isName || count > 7 || NO_NAME.test(value) || (holdsNumber(plain) && !CAPITALS.test(value)))
+  if (!isName || isOnlyNumber(value)) return null;
+  if (count > 7 || NO_NAME.test(value) || (holdsNumber(plain) && !CAPITALS.test(value)))
     return null;
   const { site, unit } = unitBehind(value);
   const kind = unit && equipmentFact(unit, frame.wordsOf(frame.span));

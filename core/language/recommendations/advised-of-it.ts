@@ -22,6 +22,11 @@ const told =
 /** What ought to be done to what was just found, named no second time. */
 export const ADVISED_OF_IT_RULES: readonly Rule[] = [
   rule(
+    `${JOINED} [(just|to|please)] (put|get|order|buy) (one|another|another one|a new one) [(in|on|ordered|coming)] [(there|it|here)] <due:due>`,
+    told(ofIt('replace', true)),
+    { unheard: true, examples: [] },
+  ),
+  rule(
     `${JOINED} (somebody|someone|they|we|you|i|customer|the customer) (needs to|need to|should|ought to|has to|have to|will have to|would) (put|get|install|order|buy) (a new one|another one|new ones) [(in|on)] [(there|it|here)] ${TAIL}`,
     told(ofIt('replace', true)),
     { unheard: true, examples: [] },

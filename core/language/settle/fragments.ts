@@ -49,8 +49,11 @@ export const takenLeadOf = (text: string): string => TAKEN_LEAD.exec(text)?.[0] 
 const INSIDE = new RegExp(`${BREAK}+(?=(?:${TAKES_BACK})\\b)`, 'gi');
 
 export function placesTakenBack(text: string): readonly number[] {
-  return [...text.matchAll(INSIDE)].map(({ index }) => index).filter((index) => index > 0);
+  const places = [...text.matchAll(INSIDE)].map(({ index }) => index).filter((index) => index > 0);
+  return places.slice(-MOST_PLACES);
 }
+/** Each is read with and without what stands behind it: who takes back more in one breath is asked. */
+const MOST_PLACES = 8;
 
 /** One glance, as most sentences take nothing back. */
 const MAY_TAKE_BACK = new RegExp(

@@ -42,6 +42,11 @@ export const holdsNumber = (words: string): boolean =>
 /** Whether any number stands there, "one" as well. */
 export const holdsFigure = (words: string): boolean => ANY_FIGURE.test(words);
 
+const ONLY_FIGURES = new RegExp(`^(?:${FIGURE}(?:[\\s-]+|$))+$`, 'i');
+
+/** "THIRTY FOUR", and nothing beside. */
+export const isOnlyNumber = (words: string): boolean => ONLY_FIGURES.test(words);
+
 /** As the rules write words: "he'd tossed" is told like "he had tossed". */
 export const spelledOut = (words: string): string =>
   SHORTENED.reduce((so, [short, long]) => so.replace(short, long), words).trim();
