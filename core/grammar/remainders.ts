@@ -1,5 +1,6 @@
 import { type Few, withOneMore } from './few.ts';
 import { CLASS_MARK, isPaused, kindIn, type Kinds } from './kinds.ts';
+import { type Marks, bothMarks, marksOf, NO_MARKS, shareMark } from './marks.ts';
 import type { ListNode, Node, RestNode } from './nodes.ts';
 
 /**
@@ -8,7 +9,7 @@ import type { ListNode, Node, RestNode } from './nodes.ts';
  */
 export type Remainder = TokenLeft | ThenLeft | EitherLeft | JumpLeft | PauseLeft | DoneLeft;
 
-interface Left {
+interface Left extends Marks {
   readonly id: number;
   /** Nothing more need be read. */
   readonly canEnd: boolean;
@@ -47,19 +48,20 @@ export interface Jump {
   readonly next: Remainder;
 }
 
-const DONE: Remainder = { kind: 'done', id: 0, canEnd: true, mayJump: false };
+const DONE: Remainder = { kind: 'done', id: 0, canEnd: true, mayJump: false, ...NO_MARKS };
 /** Of no options none can be read. */
 export const NOTHING: Remainder = {
   kind: 'either',
   id: 1,
   canEnd: false,
   mayJump: false,
+  ...NO_MARKS,
   options: [],
   after: null,
 };
 
 /** May be all that is left: whether the sentence pauses there is for the matcher to tell. */
-const PAUSE: Remainder = { kind: 'pause', id: 2, canEnd: true, mayJump: false };
+const PAUSE: Remainder = { kind: 'pause', id: 2, canEnd: true, mayJump: false, ...NO_MARKS };
 
 /** All sentences of the corpus together come to half of it, and to 40 MB. */
 export const MOST_LEARNT = 80_000;
@@ -73,6 +75,7 @@ export class Remainders {
   age = 0;
   private readonly kinds: Kinds;
   private learnt = 0;
+  private readonly marksOfKinds: (Marks | undefined)[] = [];
   private readonly known = new Map<Node, Remainder>();
   private readonly tokens = new Map<string, Remainder>();
   private readonly thens = new Map<number, Remainder>();
@@ -133,12 +136,13 @@ export class Remainders {
         return PAUSE;
       case 'list':
       case 'rest':
-        return { kind: 'jump', id: this.nextId(), canEnd: false, mayJump: true, node };
+        return { kind: 'jump', id: this.nextId(), canEnd: false, mayJump: true, ...NO_MARKS, node };
     }
   }
 
   /** What is left behind a token; `NOTHING` where it cannot come next. */
   after(left: Remainder, symbol: number): Remainder {
+    if (!shareMark(left, this.marksOfKind(kindIn(symbol)))) return NOTHING;
     switch (left.kind) {
       case 'done':
       case 'pause':
@@ -151,6 +155,13 @@ export class Remainders {
       case 'either':
         return this.afterAny(left, symbol);
     }
+  }
+
+  private marksOfKind(kind: number): Marks {
+    return (this.marksOfKinds[kind] ??= this.kinds
+      .namesOf(kind)
+      .map(marksOf)
+      .reduce(bothMarks, NO_MARKS));
   }
 
   private isNamed({ name }: TokenLeft, symbol: number): boolean {
@@ -204,7 +215,8 @@ export class Remainders {
     const found = this.tokens.get(name);
     if (found !== undefined) return found;
     const id = this.nextId();
-    const fresh: Remainder = { kind: 'token', id, canEnd: false, mayJump: false, name };
+    const marks = marksOf(name);
+    const fresh: Remainder = { kind: 'token', id, canEnd: false, mayJump: false, ...marks, name };
     this.tokens.set(name, fresh);
     return fresh;
   }
@@ -222,6 +234,8 @@ export class Remainders {
       id: this.nextId(),
       canEnd: first.canEnd && next.canEnd,
       mayJump: first.mayJump || (first.canEnd && next.mayJump),
+      marks: first.marks | (first.canEnd ? next.marks : 0),
+      moreMarks: first.moreMarks | (first.canEnd ? next.moreMarks : 0),
       first,
       next,
     };
@@ -249,6 +263,7 @@ export class Remainders {
       id: this.nextId(),
       canEnd: options.some(({ canEnd }) => canEnd),
       mayJump: options.some(({ mayJump }) => mayJump),
+      ...options.reduce<Marks>(bothMarks, NO_MARKS),
       options,
       after: null,
     };
