@@ -10,6 +10,7 @@ export default defineConfig({
           name: 'rooms',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**', 'tests/**/*.voice.test.ts'],
+          setupFiles: ['tests/support/one-seed.ts'],
           // Of two cores the runner would leave one idle.
           maxWorkers: '100%',
           sequence: { groupOrder: 1 },

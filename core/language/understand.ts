@@ -14,11 +14,13 @@ import { tellLegs } from './settle/legs-answered.ts';
 import { fansOfCoils } from './settle/fans-of-coils.ts';
 import { keptWords } from './settle/kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse/parse.ts';
+import { ofOtherOne } from './settle/other-one.ts';
 import { putRight } from './settle/put-right.ts';
 import { doneSo } from './settle/done-so.ts';
 import { secondHand } from './settle/second-hand.ts';
 import type { Sentence } from './parse/sentence.ts';
 import { takenBackFirst } from './settle/taken-back.ts';
+import { withSide } from './words/which-one.ts';
 import { tellWhyCalled } from './settle/why-called.ts';
 import { both, join, nothingSaid, type Told } from './settle/told.ts';
 import type { Fact, Utterance } from './utterance.ts';
@@ -26,7 +28,12 @@ import type { Fact, Utterance } from './utterance.ts';
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */
 export function understand(text: string, context: Context): Utterance {
   const said = asItWasSaid(text, context);
-  return putRight(said, context, asItWasSaid) ?? doneSo(said, context, asItWasSaid) ?? said;
+  return (
+    putRight(said, context, asItWasSaid) ??
+    doneSo(said, context, asItWasSaid) ??
+    ofOtherOne(said, context, asItWasSaid) ??
+    said
+  );
 }
 
 function asItWasSaid(text: string, context: Context): Utterance {
@@ -44,6 +51,7 @@ function asItWasSaid(text: string, context: Context): Utterance {
   }
   if (all.remarks.length > 0) advise(all);
   if (all.findings.length > 1) all.findings = fansOfCoils(all.findings);
+  all.findings = all.findings.map((finding) => withSide(finding, text));
   if (all.facts.length > 0) keepFreezer(all, context);
   tellLegs(all, context);
   if (all.readings.length > 0) putInDoubt(all, context);

@@ -2,13 +2,8 @@ import { causesOf } from '../advice/causes/causes-of.ts';
 import { only } from '../advice/sheet.ts';
 import { type CauseId, CAUSES } from '../terms/causes.ts';
 import type { Finding, Reading } from '../language/utterance.ts';
-import {
-  FINDING_STATES,
-  type FindingStateId,
-  PARTS,
-  PLACES,
-  SIGHT_GLASS_STATES,
-} from '../terms/names.ts';
+import { FINDING_STATES, type FindingStateId, PLACES, SIGHT_GLASS_STATES } from '../terms/names.ts';
+import { namedAsFound } from '../terms/which-one.ts';
 import { isBeforeAlteration, isSinceAlteration } from '../visit/alterations.ts';
 import { sightGlassSeen, type SightGlassSeen } from '../visit/sight-glass.ts';
 import type { VisitState } from '../visit/state.ts';
@@ -127,7 +122,7 @@ const AS_IT_SHOULD_BE: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
 export const isAmiss = ({ state }: Pick<Finding, 'state'>): boolean => !AS_IT_SHOULD_BE.has(state);
 
 const seenLine = ({ finding }: Pick<Seen, 'finding'>): string =>
-  sentence(`${PARTS[finding.part]}: ${tradeState(finding)}`);
+  sentence(`${namedAsFound(finding.part, finding.words)}: ${tradeState(finding)}`);
 
 const glassLine = ({ value }: SightGlassSeen): string =>
   sentence(`Sight glass ${SIGHT_GLASS_STATES[value]}`);

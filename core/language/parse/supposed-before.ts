@@ -49,10 +49,14 @@ export function runsAt(tokens: readonly Token[], end: number): boolean {
 const HEDGES = new WordSet('about around roughly like maybe right at just almost nearly close to');
 const FIGURES = new WordSet([...ONES, ...TEENS, ...TENS]);
 
-/** "The defrost clock was off by six hours" is not off, and "hoses are down to five pounds" finds none of them down. */
+const STOCK = new WordSet('truck van shelf stock');
+
+/** "The defrost clock was off by six hours" is not off, "two heaters off the truck" are used, and "hoses are down to five pounds" finds none of them down. */
 export function isOffBy(tokens: readonly Token[], end: number): boolean {
   const next = tokens[end];
   if (next === undefined || next.pause) return false;
   const last = tokens[end - 1]?.text;
-  return (next.text === 'by' && last === 'off') || (next.text === 'to' && last === 'down');
+  if (last === 'down') return next.text === 'to';
+  if (last !== 'off') return false;
+  return next.text === 'by' || STOCK.hasAny(tokens, end + 1, end + 2);
 }

@@ -36,6 +36,14 @@ const DID = new Wording(
 const FOUND = new Wording(
   /^ (?:i |we |just |also |and )*(?:found|noticed|saw|see|can see|could see|spotted|heard|can hear|hear|smelled|smell|felt|there is|there was|there are|got|it has|it had) /,
 );
+/** What somebody was told to do or to know: the office may need it, whatever it was. */
+const TOLD_THEM = new Wording(
+  /^ (?:i |we |and |also |just |already |then |have |had )*(?:told|warned|advised|informed|reminded|instructed) (?:them|him|her|everybody|everyone|the [a-z]+|(?!you|me|us|it|that|this|i|a)[a-z]+) (?:[a-z]+ )?(?:[a-z]+ )?(?:that |to |not |the |they |he |she |it |about |anything |everything |nothing |no |all |we |i |if |how |what )/,
+);
+/** Out of the van: used, and not off. */
+const OFF_THE_TRUCK = new Wording(
+  / (?:off|from|out of|off of) (?:the|my|our) (?:truck|van|shelf|stock) /,
+);
 /** What was fitted, where no rule has a name for it: "new spring in the door". */
 const FITTED = new Wording(
   /^ (?:and |put |put in |also |a |an |one )*(?:new|different|spare) (?:[a-z]+ )+(?:in|on|for|into|at|under) the /,
@@ -186,7 +194,8 @@ function isOfTheJob(parse: Kept, { start, end }: Stretch, before: Stretch | null
   const told = { start: from, end };
   if (!saysTwoWords(tokens, told) || hasOpenNumber(tokens, told, counted)) return false;
   const clause = new Clause(tokens, from, end);
-  if (isAdvised(tokens, told)) return true;
+  if (isAdvised(tokens, told) || TOLD_THEM.isIn(clause)) return true;
+  if (OFF_THE_TRUCK.isIn(clause) && namesPart(sentence, clause)) return true;
   if (ADVISED.isIn(clause)) return isJobTalk(tokens, told);
   if (NOT_SO.isIn(clause) || GUESSED.isIn(clause)) return false;
   if (!UNSURE.isIn(clause)) {

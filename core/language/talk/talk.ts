@@ -123,7 +123,7 @@ export const TALK_RULES: readonly Rule[] = [
     { examples: ['call the office at two'] },
   ),
   rule(
-    'i (told|quoted|promised) (him|her|them|the (customer|owner|manager|lady|guy)) <rest>',
+    'i (told|quoted|promised) (him|her|them|the (customer|owner|manager|lady|guy)) <clause>',
     nothing,
     {
       examples: ['i told him it would be six fifty for the compressor'],

@@ -43,7 +43,7 @@ const FOOD = new WordSet(
   'food foods product products meat meats milk lettuce patties chicken fish beef pork shrimp dairy produce inventory stock cream eggs cheese salad salads sauce soup',
 );
 const FOOD_TOLD = new WordSet(
-  'discarded tossed pitched dumped threw trashed transferred spoiled melted thawed thawing melting temped refrozen frozen soft mushy warm sweating loss moved',
+  'discarded tossed pitched dumped threw tossing pitching dumping throwing moving transferring discarding trashed transferred spoiled melted thawed thawing melting temped refrozen frozen soft mushy warm sweating loss moved',
 );
 
 /** Names alone answer what a number is of. */

@@ -1,0 +1,68 @@
+import { PARTS, type PartId } from '../../terms/names.ts';
+import { NUMBER, SIDE } from '../../terms/which-one.ts';
+import type { Context } from '../context.ts';
+import { placeNamedIn } from '../questions/named-in.ts';
+import { partId } from '../slots.ts';
+import type { Utterance } from '../utterance.ts';
+
+type Reads = (text: string, context: Context) => Utterance;
+
+const TELLS =
+  "(?:'s|\\s+(?:is|isn't|was|wasn't|reads|read|does|doesn't|won't|will|keeps|has|looks|ohms|ohmed|measures|pulls|pulling|draws|running|runs|not|dead|bad|open|closed|burnt|burned|shorted|tripped|spins|turns|turning|works|weak|fine|good|okay|ok)\\b)";
+/** "The right one is", "two is", where a clause begins. */
+const ANOTHER = new RegExp(
+  `(^|[,;:.]\\s+|\\b(?:and|but|so)\\s+)(?:the\\s+)?(?:(${SIDE})\\s+one|(?:number\\s+)?(${NUMBER}))(?=${TELLS})`,
+  'gi',
+);
+const MAY_BE = new RegExp(`\\b(?:${SIDE}\\s+one|${NUMBER})${TELLS}`, 'i');
+/** "Fan one's running": behind it a bare number is another fan. */
+const IS_NUMBERED = new RegExp(`[a-z]\\s+(?:number\\s+)?${NUMBER}(?=${TELLS})`, 'i');
+
+/**
+ * "Left condenser fan's running, right one is dead", "fan one's running, two is dead": what is told of another one of the
+ * part that was named before it is said once more with the part in it.
+ *
+ * @returns `null` where no other one is told of, or nothing more is understood so.
+ */
+export function ofOtherOne(said: Utterance, context: Context, reads: Reads): Utterance | null {
+  if (!MAY_BE.test(said.text)) return null;
+  const { text } = said;
+  let meant = '';
+  let from = 0;
+  for (const found of text.matchAll(ANOTHER)) {
+    const [all, lead = '', side, number] = found;
+    const before = text.slice(0, found.index);
+    if (number !== undefined && !IS_NUMBERED.test(before)) continue;
+    const part = partIn(before, context, reads);
+    if (part === null) continue;
+    const named = side === undefined ? `${PARTS[part]} ${number}` : `${side} ${PARTS[part]}`;
+    meant += text.slice(from, found.index) + lead + named;
+    from = found.index + all.length;
+  }
+  if (from === 0) return null;
+  const again = reads(meant + text.slice(from), context);
+  return tellsMore(again, said) ? { ...again, text } : null;
+}
+
+/** What was named last: in the words before, or in the sentence before. */
+function partIn(before: string, context: Context, reads: Reads): PartId | null {
+  const { findings, readings } = reads(before, context);
+  const place =
+    readings.at(-1)?.place ??
+    placeNamedIn(` ${before.toLowerCase().replace(/[^a-z0-9']+/g, ' ')} `);
+  return (
+    findings.at(-1)?.part ??
+    partId(place ?? undefined) ??
+    context.lastPart ??
+    partId(context.lastPlace ?? undefined)
+  );
+}
+
+function tellsMore(one: Utterance, other: Utterance): boolean {
+  const told = ({ findings, readings }: Utterance): number => findings.length + readings.length;
+  return (
+    told(one) > told(other) &&
+    one.unclaimed.length <= other.unclaimed.length &&
+    one.doubts.length <= other.doubts.length
+  );
+}

@@ -1,0 +1,20 @@
+import { PARTS, type PartId } from './names.ts';
+
+/** What tells one of several alike from the others, as a regular expression's source. */
+export const SIDE =
+  '(?:left|right|top|bottom|upper|lower|front|back|rear|middle|other|outside|inside|first|second|third|fourth|last)(?:[- ]hand)?';
+export const NUMBER = '(?:one|two|three|four|[1-4])';
+
+const SIDE_FIRST = new RegExp(`^(?:the\\s+)?(${SIDE})\\s`, 'i');
+const NUMBER_BEHIND = new RegExp(
+  `^(?:[a-z]+\\s+){1,3}?(?:number\\s+)?(${NUMBER})(?='s\\b|\\s+(?:is|isn't|was|wasn't|does|doesn't|won't|will|keeps|has|looks|running|runs|not|dead|bad|open|burnt|shorted|tripped)\\b)`,
+  'i',
+);
+
+/** "Left condenser fan", "condenser fan two": the part, and which of several alike the words tell of. */
+export function namedAsFound(part: PartId, words: string): string {
+  const side = SIDE_FIRST.exec(words)?.[1];
+  if (side !== undefined) return `${side.toLowerCase()} ${PARTS[part]}`;
+  const number = NUMBER_BEHIND.exec(words)?.[1];
+  return number === undefined ? PARTS[part] : `${PARTS[part]} ${number.toLowerCase()}`;
+}
