@@ -32,6 +32,8 @@ const TOLD: readonly (readonly [RegExp, ToldSo])[] = [
   [/\bbrittle\b/, so('brittle')],
   [/\b(?:broken|broke)\b/, so('broken')],
   [/\b(?:blown|blew)\b/, so('blown', 'had blown')],
+  [/\bwelded\b/, so('welded closed', 'was stuck closed')],
+  [/\bstuck (?:closed|shut|in|on|made|energized)\b/, so('stuck closed')],
   [/\b(?:stuck|sticking|jammed)\b/, so('stuck')],
   [/\bbackwards\b/, so('running backwards', 'ran backwards')],
   [/\bleaking by\b/, so('leaking by', 'did not shut tight')],

@@ -1,5 +1,5 @@
 import type { Members } from '../advice/by-kind.ts';
-import type { Fact, NameplateItem } from '../language/utterance.ts';
+import type { Fact, Finding, NameplateItem } from '../language/utterance.ts';
 import {
   CONDENSERS,
   CONDENSING_UNITS,
@@ -47,6 +47,11 @@ type Worded = { readonly [K in Kind]: (kept: Kinds[K], units: UnitHabit) => Said
 
 const FIRST_READINGS = 'Read head, suction and box.';
 
+/** A switch that no longer opens is not merely "failed". */
+const stateSaid = ({ state, words }: Finding): string =>
+  state === 'failed' && STUCK_CLOSED.test(words) ? 'stuck closed' : FINDING_STATES[state];
+const STUCK_CLOSED = /\b(?:welded|stuck (?:closed|shut|in|on|made|energized))\b/i;
+
 const WORDED: Worded = {
   reading: ({ reading }, units) => line`${readingSaid(reading, units)}.`,
   amended: ({ from, to }, units) =>
@@ -58,7 +63,7 @@ const WORDED: Worded = {
   finding: ({ finding }) =>
     finding.unresolved
       ? plain(`Fan ${FINDING_STATES[finding.state]}. Which fan: condenser, or evaporator?`)
-      : plain(`${namedAsFound(finding.part, finding.words)} ${FINDING_STATES[finding.state]}.`),
+      : plain(`${namedAsFound(finding.part, finding.words)} ${stateSaid(finding)}.`),
   work: ({ work, beforeBaseline }) =>
     plain(
       `${workDoneAt(work)}.` +
@@ -194,7 +199,7 @@ type TakenWorded = {
 const TAKEN_WORDED: TakenWorded = {
   reading: ({ reading }, units) => readingSaid(reading, units),
   finding: ({ finding }) =>
-    plain(`${namedAsFound(finding.part, finding.words)} ${FINDING_STATES[finding.state]}`),
+    plain(`${namedAsFound(finding.part, finding.words)} ${stateSaid(finding)}`),
   work: ({ work }) => plain(workDoneAt(work)),
   recommendation: ({ recommendation }) => plain(workTodoAt(recommendation)),
   memo: () => plain('the last memo'),

@@ -7,6 +7,7 @@ import type {
   Utterance,
 } from '../language/utterance.ts';
 import type { UnitId } from '../units/units.ts';
+import { asFaultFound } from './stuck-closed.ts';
 import { unreachable } from '../unreachable.ts';
 import type { Acknowledgement } from './acknowledgement.ts';
 import { amend } from './amend.ts';
@@ -56,9 +57,11 @@ export function fromUtterance(
     ...utterance.commands.filter(isOfBefore).map(obeying),
     ...utterance.facts.map(keepFact),
     ...utterance.readings.map(keepReading),
-    ...utterance.findings.map((finding) =>
-      always({ type: 'findingReported', v: 1, finding }, { kind: 'finding', finding }),
-    ),
+    ...utterance.findings
+      .map(asFaultFound)
+      .map((finding) =>
+        always({ type: 'findingReported', v: 1, finding }, { kind: 'finding', finding }),
+      ),
     ...utterance.work.map(keepWork),
     countDown(before),
     ...utterance.recommendations.map(keepRecommendation),

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { EMPTY_CONTEXT } from '../../core/language/context.ts';
+import { understand } from '../../core/language/understand.ts';
 import type { Finding, Utterance } from '../../core/language/utterance.ts';
 import type { PartId, WorkKindId } from '../../core/terms/names.ts';
 import { REACH_IN, read, readings, visitOf, WARM } from '../advice/visits.ts';
@@ -29,6 +31,16 @@ describe('what was found, and how it was left', () => {
       'Drain heater: warm.',
       'Evaporator: cold.',
       'Door gasket: torn.',
+    ]);
+  });
+
+  it('tells which one of several alike was found so', () => {
+    const said = "left condenser fan's running, right one is dead, contactor two's welded";
+    const { findings } = understand(said, EMPTY_CONTEXT);
+    expect(linesOf(visitOf([REACH_IN, utteranceOf({ findings })]), 'findings')).toEqual([
+      'Left condenser fan: running.',
+      'Right condenser fan: not running.',
+      'Contactor two: welded closed.',
     ]);
   });
 

@@ -39,8 +39,9 @@ const unlessSetTo: Means = (tags, frame) =>
   FOUND_PULLED.test(frame.wordsOf(frame.span))
     ? null
     : done(tags, frame);
-/** "Disconnect was pulled": so it was found. */
-const FOUND_PULLED = /\bdisconnect (?:was|were) pulled$/i;
+/** "Disconnect was pulled", "the contactor is welded": so they were found. */
+const FOUND_PULLED =
+  /\bdisconnect (?:was|were) pulled$|\b(?:contactors?|relays?|thermostats?|stats?|switch(?:es)?|controls?|timers?|clocks?|terminations?|contacts?|points)(?:'s| is| are| was| were| got) (?:all )?welded$/i;
 
 /** "recovered the refrigerant": the work needs no part. */
 const doneWithout: Means = (tags, frame) => {
