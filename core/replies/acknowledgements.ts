@@ -11,6 +11,7 @@ import {
   PLACES,
   SIGHT_GLASS_STATES,
 } from '../terms/names.ts';
+import { saysStuckClosed } from '../terms/stuck-closed.ts';
 import { namedAsFound } from '../terms/which-one.ts';
 import { properName } from '../terms/proper-name.ts';
 import { CAUSES } from '../terms/causes.ts';
@@ -49,8 +50,7 @@ const FIRST_READINGS = 'Read head, suction and box.';
 
 /** A switch that no longer opens is not merely "failed". */
 const stateSaid = ({ state, words }: Finding): string =>
-  state === 'failed' && STUCK_CLOSED.test(words) ? 'stuck closed' : FINDING_STATES[state];
-const STUCK_CLOSED = /\b(?:welded|stuck (?:closed|shut|in|on|made|energized))\b/i;
+  state === 'failed' && saysStuckClosed(words) ? 'stuck closed' : FINDING_STATES[state];
 
 const WORDED: Worded = {
   reading: ({ reading }, units) => line`${readingSaid(reading, units)}.`,

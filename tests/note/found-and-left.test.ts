@@ -44,6 +44,15 @@ describe('what was found, and how it was left', () => {
     ]);
   });
 
+  it('takes a switch that is welded for a fault: the unit runs on', () => {
+    const { findings } = understand("contactor's welded shut", EMPTY_CONTEXT);
+    const state = visitOf([REACH_IN, utteranceOf({ findings })]);
+    expect(linesOf(state, 'findings')).toEqual(['Contactor: welded closed.']);
+    expect(linesOf(state, 'customer').join(' ')).toContain(
+      'is not switched off any more and runs on',
+    );
+  });
+
   it('keeps a cause that is told last with what was found, and once', () => {
     const state = visitOf([
       REACH_IN,

@@ -37,7 +37,7 @@ export const PLAIN_CAUSES: Record<CauseId, string> = {
  * What such a fault does, true of every unit that has it: a whole clause, so that it can be told beside a cause
  * that is only likely. Common practice, the service side as in the symptom matrix of `core/advice/causes`.
  */
-export const EFFECTS: Record<CauseId | 'noPower', string | null> = {
+export const EFFECTS: Record<CauseId | 'noPower' | 'neverOff', string | null> = {
   undercharge:
     'there is too little refrigerant to carry the heat out, so the unit runs on and on and the box still gets warm',
   overcharge: 'the pressure rises, so the unit works harder and cools less',
@@ -72,4 +72,5 @@ export const EFFECTS: Record<CauseId | 'noPower', string | null> = {
   overloadOpen: 'the compressor stands still, so nothing is cooled',
   nothingWrong: null,
   noPower: 'the unit gets no power, so nothing is cooled',
+  neverOff: 'the unit is not switched off any more and runs on and on',
 };

@@ -8,6 +8,7 @@ import type { CauseId } from '../../terms/causes.ts';
 import { PARTS, type PartId } from '../../terms/names.ts';
 import type { LeftOpen } from '../../visit/left-open.ts';
 import type { CircuitSuspects } from '../circuit.ts';
+import { saysStuckClosed } from '../../terms/stuck-closed.ts';
 import { EFFECTS, PLAIN_CAUSES } from '../customer-words/causes.ts';
 import { PLAIN_LEFT } from '../customer-words/left.ts';
 import { isMany, type Naming } from '../customer-words/parts.ts';
@@ -182,16 +183,22 @@ export function whenOf(made: Made): string {
 }
 
 /** What such a fault does: of the cause, else of the first thing seen that is itself a fault. */
-export function effectOf(cause: CauseId | null, rows: readonly FoundRow[]): string | null {
+export function effectOf(cause: CauseId | null, rows: readonly SeenRow[]): string | null {
   const meant = cause ?? rows.map(faultSeen).find((id) => id !== null) ?? null;
   return meant === null ? null : EFFECTS[meant];
 }
 
 /** A coil seen clogged is the fault itself; a sweating drier only points to one. */
-export function faultSeen({ part, state }: FoundRow): keyof typeof EFFECTS | null {
+export function faultSeen(
+  row: FoundRow & { readonly words?: string },
+): keyof typeof EFFECTS | null {
+  const { part, state, words = '' } = row;
+  if (SWITCHES_THE_UNIT.has(part) && saysStuckClosed(words)) return 'neverOff';
   if (state === 'leaking' && HOLDS_REFRIGERANT.has(part)) return 'undercharge';
   return SEEN[part]?.[state] ?? null;
 }
+
+const SWITCHES_THE_UNIT: ReadonlySet<PartId> = new Set<PartId>(['contactor', 'temperatureControl']);
 
 const HOLDS_REFRIGERANT: ReadonlySet<PartId> = new Set<PartId>([
   'condenser',
