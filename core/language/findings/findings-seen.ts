@@ -1,3 +1,4 @@
+import type { Tags } from '../../grammar/nodes.ts';
 import type { FindingStateId, PartId } from '../../terms/names.ts';
 import { finding } from './finding-of.ts';
 import { holdsNumber } from '../words/own-reading.ts';
@@ -193,8 +194,15 @@ const remark: Means = (_tags, frame) => {
   return holdsNumber(words) ? null : { remarks: [words] };
 };
 
+/** "Thermostat isn't calling": its contacts are open. */
+const isNotCalling = (tags: Tags, frame: Frame): boolean =>
+  tags['state'] === 'closed' &&
+  tags['part'] === 'temperatureControl' &&
+  /\bcalling\b/i.test(frame.wordsOf(frame.span));
+
 /** What no longer runs stands still; of what else it is not, nothing is told. */
 const notSo: Means = (tags, frame) => {
+  if (isNotCalling(tags, frame)) return foundAt('open')(tags, frame);
   if (tags['state'] !== 'running') return {};
   const part = partId(tags['part']);
   if (part !== null) return foundAt('notRunning')(tags, frame);

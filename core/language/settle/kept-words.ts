@@ -29,9 +29,13 @@ const TELLS = new Wording(
 const OF_THE_UNIT = new Wording(
   /^ (?:it|she|this thing|this one|(?:the |this )?(?:unit|box|cooler|freezer|case|machine|system|walk in|reach in)) (?:has not|has never|never|does not|did not|will not|keeps|kept|would not|has been|had been|was|were|just|finally|started|starts|stopped|quit|runs|ran|went|came|sounds|smells|looks) /,
 );
+/** "Won't pump down": of the unit, too, where nobody says so. */
+const WILL_NOT = new Wording(
+  /^ (?:it |she |still |now |just )*(?:will not|would not|does not|did not|can not|could not|refuses to) (?:pump|pull|start|restart|run|cool|freeze|harvest|drop|make|hold|shut|come|kick|cycle|defrost|drain|fill|unload|reset|stay) /,
+);
 /** What hands do on a job. */
 const DID = new Wording(
-  /^ (?:i |we |and |then |also |just |already |finally |went ahead and )*(?:straightened|taped|zip tied|strapped|moved|shimmed|leveled|swept|mopped|rewired|rerouted|insulated|greased|oiled|lubed|sanded|filed|dressed|cleaned|wiped|scraped|chipped|thawed|steamed|unplugged|plugged|cut|bent|drilled|bolted|screwed|mounted|hung|rehung|relocated|raised|lowered|shortened|extended|capped|sealed|caulked|painted|labeled|tagged|marked|photographed|took (?:a )?(?:picture|pictures|photo|photos)|bagged|checked|rechecked|double checked|inspected|verified|confirmed|tested|tried|showed|walked|emptied|dumped|drained|flushed|blew|vacuumed|brushed|washed|rinsed|hosed|sprayed|treated|tightened|loosened|adjusted|swapped|changed|replaced|fixed|repaired|patched|soldered|brazed|welded|crimped|spliced|reset|programmed|cleared|removed|pulled|reinstalled|installed|put|pushed|pried|knocked|tapped|freed|spun|worked|set|turned|propped|shut|closed|opened|disconnected|reconnected|locked|unlocked|threw|rigged|reused|saved|kept|left|mashed|snugged|nudged|jiggled|wiggled|whacked|banged|bumped|clipped|hooked|unhooked|wrapped|stuffed|squirted|poured|topped|mixed|clamped|ran (?:the|a|an|some|new)|snaked|fished|routed|tucked|wedged|pinned|trimmed|reamed|deburred|swaged|flared|leak checked|soaped|heated|chased|traced|jumped|jumpered|bypassed|hosed|blowed|thawed|nipped|backed|eased|threaded|fitted|seated|rebuilt|reset|primed|bled|dropped in|hit) /,
+  /^ (?:i |we |and |then |also |just |already |finally |went ahead and )*(?:discharged|straightened|taped|zip tied|strapped|moved|shimmed|leveled|swept|mopped|rewired|rerouted|insulated|greased|oiled|lubed|sanded|filed|dressed|cleaned|wiped|scraped|chipped|thawed|steamed|unplugged|plugged|cut|bent|drilled|bolted|screwed|mounted|hung|rehung|relocated|raised|lowered|shortened|extended|capped|sealed|caulked|painted|labeled|tagged|marked|photographed|took (?:a )?(?:picture|pictures|photo|photos)|bagged|checked|rechecked|double checked|inspected|verified|confirmed|tested|tried|showed|walked|emptied|dumped|drained|flushed|blew|vacuumed|brushed|washed|rinsed|hosed|sprayed|treated|tightened|loosened|adjusted|swapped|changed|replaced|fixed|repaired|patched|soldered|brazed|welded|crimped|spliced|reset|programmed|cleared|removed|pulled|reinstalled|installed|put|pushed|pried|knocked|tapped|freed|spun|worked|set|turned|propped|shut|closed|opened|disconnected|reconnected|locked|unlocked|threw|rigged|reused|saved|kept|left|mashed|snugged|nudged|jiggled|wiggled|whacked|banged|bumped|clipped|hooked|unhooked|wrapped|stuffed|squirted|poured|topped|mixed|clamped|ran (?:the|a|an|some|new)|snaked|fished|routed|tucked|wedged|pinned|trimmed|reamed|deburred|swaged|flared|leak checked|soaped|heated|chased|traced|jumped|jumpered|bypassed|hosed|blowed|thawed|nipped|backed|eased|threaded|fitted|seated|rebuilt|reset|primed|bled|dropped in|hit) /,
 );
 const FOUND = new Wording(
   /^ (?:i |we |just |also |and )*(?:found|noticed|saw|see|can see|could see|spotted|heard|can hear|hear|smelled|smell|felt|there is|there was|there are|got|it has|it had) /,
@@ -50,7 +54,7 @@ const FITTED = new Wording(
 );
 const MATTER = new Wording(
   new RegExp(
-    ` (?:${DIRT.slice(1, -1)}|ice(?! cream)|frost|oil|water|rust|corrosion|moisture|condensation|sweat|smoke|ant|ants|roach|roaches|mice|mouse|rat|rats|nest|cardboard|plastic|paper|trash|debris|airflow|air|noise|vibration|smell|leak|drip|puddle|gap|draft) `,
+    ` (?:${DIRT.slice(1, -1)}|fins|ice(?! cream)|frost|oil|water|rust|corrosion|moisture|condensation|sweat|smoke|ant|ants|roach|roaches|mice|mouse|rat|rats|nest|cardboard|plastic|paper|trash|debris|airflow|air|noise|vibration|smell|leak|drip|puddle|gap|draft) `,
   ),
 );
 /** Guesses, conditions, plans, wishes and what ought to be: nobody saw or did them. */
@@ -195,6 +199,7 @@ function isOfTheJob(parse: Kept, { start, end }: Stretch, before: Stretch | null
   if (!saysTwoWords(tokens, told) || hasOpenNumber(tokens, told, counted)) return false;
   const clause = new Clause(tokens, from, end);
   if (isAdvised(tokens, told) || TOLD_THEM.isIn(clause)) return true;
+  if (WILL_NOT.isIn(clause)) return true;
   if (OFF_THE_TRUCK.isIn(clause) && namesPart(sentence, clause)) return true;
   if (ADVISED.isIn(clause)) return isJobTalk(tokens, told);
   if (NOT_SO.isIn(clause) || GUESSED.isIn(clause)) return false;

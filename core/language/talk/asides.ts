@@ -79,7 +79,7 @@ export const ASIDE_RULES: readonly Rule[] = [
   ),
   rule(
     '(code|error|error code|fault|fault code|alarm|flash code|blinking|flashing) [(is|of)] [(e|f|a|h|l|p)] <number>',
-    nothing,
+    inWords,
     {
       examples: ['error code e two'],
     },

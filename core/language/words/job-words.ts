@@ -18,7 +18,7 @@ const OURS = new WordSet(
 /** Said of many things: two different ones tell. */
 const OFTEN_OURS = new WordSet(
   'leg legs phase phases neutral power breaker breakers fuse fuses valve valves pump line lines gas charge charged box case unit ' +
-    'fan fans blade blades shroud guard switch wire wires wiring block board terminal terminals strip drain pan coil coils ' +
+    'fins fin ceiling loaded overloaded shelves harvest fan fans blade blades shroud guard switch wire wires wiring block board terminal terminals strip drain pan coil coils ' +
     'cap caps stem stems packing gland core cores glass tank bottle jug cylinder drum scale iced frost frosted snow oil air ' +
     'airflow frozen pressure pressures head needle needles hose gages gage meter probe reset tripped trips tripping popped popping kicks ' +
     'cycles cycling cycled humming hums buzzing chattering chatters rotation arcing burnt shorted short shorts open dead stuck plugged ' +
