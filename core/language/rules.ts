@@ -1,6 +1,7 @@
 import { AIR_AND_LINE_RULES } from './readings/air-and-lines.ts';
 import { ADVISED_RULES } from './recommendations/advised.ts';
 import { ADVISED_SO_RULES } from './recommendations/advised-so.ts';
+import { AIR_OF_PLACE_RULES } from './readings/air-of-places.ts';
 import { ALOUD_RULES } from './talk/thinking-aloud.ts';
 import { ANSWER_RULES } from './readings/answers-in-passing.ts';
 import { ASIDE_RULES } from './talk/asides.ts';
@@ -131,6 +132,7 @@ export const RULES: readonly Rule[] = [
   ...STANDING_RULES,
   ...SIDE_TEST_RULES,
   ...AIR_AND_LINE_RULES,
+  ...AIR_OF_PLACE_RULES,
   ...SATURATED_SIDE_RULES,
   ...PLAINLY_SAID_RULES,
   ...PROBED_RULES,
