@@ -31,6 +31,8 @@ import { NAME_RULES } from './facts/name-facts.ts';
 import { PEOPLE_RULES } from './talk/people-remarks.ts';
 import { POWER_FINDING_RULES } from './findings/power-findings.ts';
 import { PLATE_ORDER_RULES, PLATE_RULES } from './facts/plate-facts.ts';
+import { OUGHT_RULES } from './recommendations/ought.ts';
+import { PLATE_READ_OUT_RULES } from './facts/plate-read-out.ts';
 import { QUESTION_RULES } from './questions/question-rules.ts';
 import { RATING_RULES } from './electrical/ratings.ts';
 import { NUMBERED_RULES } from './readings/numbered.ts';
@@ -94,7 +96,7 @@ import { DESCRIPTION_RULES } from './facts/unit-description.ts';
 import { SEEN_AND_DONE_RULES } from './work-done/seen-and-done.ts';
 import { SEEN_RULES, UNSEEN_RULES } from './findings/findings-seen.ts';
 import { TOLD_ALSO_RULES } from './findings/told-also.ts';
-import { TIME_TOLD_RULES } from './facts/time-told.ts';
+import { BARE_HOURS_RULES, TIME_TOLD_RULES } from './facts/time-told.ts';
 import { TURNED_ROUND_RULES } from './findings/turned-round.ts';
 import { UNIT_TOLD_RULES } from './facts/units-told.ts';
 import { UNNAMED_FAN_RULES } from './findings/unnamed-fan.ts';
@@ -124,6 +126,7 @@ export const RULES: readonly Rule[] = [
   ...COMMAND_RULES,
   ...SUPPLY_VOLTAGE_RULES,
   ...PLATE_RULES,
+  ...PLATE_READ_OUT_RULES,
   ...CONDENSING_UNIT_PLACE_RULES,
   ...DESCRIPTION_RULES,
   ...SITE_RULES,
@@ -187,6 +190,7 @@ export const RULES: readonly Rule[] = [
   ...ADVISED_SO_RULES,
   ...ADVISED_ALOUD_RULES,
   ...ADVISED_OF_IT_RULES,
+  ...OUGHT_RULES,
   ...LEFT_OPEN_RULES,
   ...POWERED_AGAIN_RULES,
   ...RUN_RULES,
@@ -212,6 +216,7 @@ export const RULES: readonly Rule[] = [
   ...LEAK_AND_VALVE_RULES,
   ...UNSEEN_RULES,
   ...REMARK_RULES,
+  ...BARE_HOURS_RULES,
   ...PASSING_RULES,
   ...JOB_RULES,
   ...ASIDE_RULES,

@@ -30,6 +30,8 @@ function meantQuantity(tags: Tags, frame: Frame): QuantityId | null {
   const named = quantityId(tags['quantity']);
   if (named === 'headPressure' && isThermal(tags) && OF_DISCHARGE.test(frame.wordsOf(frame.span)))
     return 'dischargeLineTemp';
+  if (named === 'suctionPressure' && mayBeThermal(tags) && AT_BULB.test(frame.wordsOf(frame.span)))
+    return 'suctionLineTemp';
   return named === null ? null : settable(named, frame);
 }
 
@@ -58,6 +60,10 @@ const readBy =
     if (isElsewhere(found, frame)) return leftToAsk(tags);
     return { readings: [extras === undefined ? found : withMore(found, extras)] };
   };
+
+/** "Suction at the bulb is forty": no gauge sits there, and what a bulb feels is how warm its line is. */
+const AT_BULB = /^(?!.*\bpressure\b).*\bbulb\b/i;
+const mayBeThermal = (tags: Tags): boolean => amountIn(tags).unit === null || isThermal(tags);
 
 /** "Their room has two beds" tells no number of ours. */
 const ENDS = /^(?:|and|but|now|so|with|in|here|today)$/;
