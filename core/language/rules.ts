@@ -78,6 +78,8 @@ import { NOT_MEASURED_RULES } from './readings/not-measured.ts';
 import { NO_SUPPLY_RULES, SUPPLY_POINT_RULES } from './electrical/supply-points.ts';
 import { SUPPLY_VOLTAGE_RULES } from './electrical/supply-voltages.ts';
 import { DRAWN_OVER_TIME_RULES } from './electrical/drawn-over-time.ts';
+import { DESIGNATED_RULES } from './work-done/designated.ts';
+import { DRIER_RULES } from './readings/through-drier.ts';
 import { DROPPED_HUNDRED_RULES } from './readings/dropped-hundreds.ts';
 import { ELSEWHERE_RULES } from './talk/elsewhere.ts';
 import { ERRAND_RULES } from './talk/errands.ts';
@@ -139,6 +141,7 @@ export const RULES: readonly Rule[] = [
   ...SATURATED_SIDE_RULES,
   ...PLAINLY_SAID_RULES,
   ...PROBED_RULES,
+  ...DRIER_RULES,
   ...CIRCUIT_TRACE_RULES,
   ...BESIDE_PLATE_RULES,
   ...BESIDE_RULES,
@@ -197,6 +200,7 @@ export const RULES: readonly Rule[] = [
   ...WORK_RULES,
   ...WORKED_SO_RULES,
   ...SIZED_PART_RULES,
+  ...DESIGNATED_RULES,
   ...SAFETY_RULES,
   ...SAFETY_ACT_RULES,
   ...SEEN_AND_DONE_RULES,

@@ -73,10 +73,13 @@ export function timeWords(state: VisitState): string | null {
     onSite === null ? null : `${timeText(onSite)} as told`,
     onSite === null ? byClock : byClock && `${byClock} by the clock`,
     billed(labor, 'labor'),
-    billed(travel, 'travel'),
   ].filter((piece) => piece !== null);
   if (first === undefined) return null;
-  const beside = [...rest, ...(since === null ? [] : [`since ${since} as told`])];
+  const beside = [
+    ...rest,
+    ...(travel.length === 0 ? [] : [billed(travel, 'travel')]),
+    ...(since === null ? [] : [`since ${since} as told`]),
+  ];
   return beside.length === 0 ? first : `${first} (${beside.join(', ')})`;
 }
 

@@ -54,8 +54,7 @@ const THROUGH: ReadonlySet<QuantityId> = new Set<QuantityId>([
 ]);
 
 const OUTSIDE = '(roof|rooftop|roof top|alley|alleyway|parking lot|back alley)';
-const INSIDE =
-  '([(front|back)] (store|shop)|sales floor|shop floor|sales area|dining (room|area)|prep (room|area)|lobby|warehouse|hallway|corridor|basement|attic|closet)';
+const INSIDE = '([(front|back)] (store|shop)|warehouse|hallway|corridor|basement|attic|closet)';
 const IS =
   '(is|is at|at|is about|is around|reads|is reading|is sitting at|is running|is up to|is down to|was)';
 const GOT = '(it is|it is about|i have|i have got|i got|i am getting|we have|we have got|i read)';
@@ -77,7 +76,7 @@ export const AIR_OF_PLACE_RULES: readonly Rule[] = [
   }),
   rule(`[(the|their|this)] ${INSIDE} ${IS} <amount>`, inside, {
     unheard: true,
-    examples: ['store is seventy three', 'sales floor is seventy two'],
+    examples: ['store is seventy three'],
   }),
   rule(
     `[(inside|in here)] (in|on|inside) (the|this|their) ${INSIDE} [<pause>] ${GOT} <amount>`,

@@ -87,7 +87,8 @@ const isCondensedElsewhere = ({ equipment, isRemote }: Context): boolean =>
 
 /** "Kitchen's ninety four": of a walk-in it is asked, rather than taken for its condenser's air. */
 function isElsewhere({ quantity, words }: Reading, { context }: Frame): boolean {
-  const isRoom = quantity === 'ambientTemp' && /\b(?:kitchen|room)\b/i.test(words);
+  const isRoom =
+    quantity === 'ambientTemp' && /\b(?:kitchen|room|store|shop|warehouse|hallway)\b/i.test(words);
   return isRoom && isCondensedElsewhere(context) && !NAMES_AMBIENT.test(words)
     ? context.asked !== 'ambientTemp'
     : false;
