@@ -110,7 +110,7 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[(and|plus|add|about)] ${ABOUT} <duration> [[and] <number:rest> (minutes|minute)] [of] (travel|traveling|travelling|travel time|drive|driving|drive time|windshield time|on the road) [(time|each way|both ways|one way|round trip|total|in all|there and back)]`,
+    `[(and|plus|add)] ${ABOUT} <duration> [of] (travel|traveling|travelling|travel time|drive|driving|drive time|windshield time|on the road) [(time|each way|both ways|one way|round trip|total|in all|there and back)]`,
     timeTold,
     {
       unheard: true,
@@ -119,12 +119,12 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[(my|the|add|plus|put down|put|log|bill|charge)] (travel|travel time|drive time|windshield time|drive) [(is|was|comes to)] ${ABOUT} <duration> [[and] <number:rest> (minutes|minute)] [(each way|both ways|one way|round trip|total|in all)]`,
+    `[(my|the|add|plus|put down|put|log|bill|charge)] (travel|travel time|drive time|windshield time|drive) [(is|was|comes to)] ${ABOUT} <duration> [(each way|both ways|one way|round trip|total|in all)]`,
     timeTold,
     { unheard: true, apart: true, examples: ['travel is an hour'] },
   ),
   rule(
-    `(bill|charge|put me down for|put down|log) [(them|him|her|the customer|me)] [for] ${ABOUT} <duration> [[and] <number:rest> (minutes|minute)] ${IN_ALL}`,
+    `(bill|charge|put me down for|put down|log) [(them|him|her|the customer|me)] [for] ${ABOUT} <duration> ${IN_ALL}`,
     timeTold,
     { unheard: true, apart: true, examples: ['bill two and a half hours'] },
   ),
