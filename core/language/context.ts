@@ -70,6 +70,8 @@ export interface Context {
   readonly names: KnownNames;
   /** What was kept last, the newest first, `null` where it is of a kind that no few words put right. */
   readonly told: readonly (ToldBefore | null)[];
+  /** Its before is marked, or something was done to it. */
+  readonly workBegun: boolean;
   /** Something is being timed, or just was: "five more minutes" is about that. */
   readonly timing: boolean;
 }
@@ -104,6 +106,7 @@ export const EMPTY_CONTEXT: Context = {
   suctionPressure: null,
   names: NO_NAMES,
   told: [],
+  workBegun: false,
   timing: false,
 };
 

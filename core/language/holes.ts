@@ -128,6 +128,19 @@ const IN_AMPS = optional(sequence(parseShape('amps|amp'), tag({ unit: 'A' })));
 const LEG_SHOWN = sequence(LEG, LINKS, choice(AMOUNT, sequence(DROPPED_SURELY, IN_AMPS)));
 const LEG_DROPPED = sequence(LEG, LINKS, DROPPED, IN_AMPS);
 
+const pins = (place: PlaceId, figures: string): Node =>
+  sequence(parseShape(figures), tag({ place }));
+/** Two terminals of a three-phase motor by their figures alone, and what was metered between them. */
+const PINS_SHOWN = sequence(
+  choice(
+    pins('terminalOneTwo', '(one (to|and) two|two to one)'),
+    pins('terminalTwoThree', '(two (to|and) three|three to two)'),
+    pins('terminalOneThree', '(one (to|and) three|three to one)'),
+  ),
+  LINKS,
+  choice(AMOUNT, sequence(parseShape('[wide] open'), tag({ overlimit: true }))),
+);
+
 /** What may stand between "how long", what is waited for and its number. */
 const UNTIL = parseShape(
   'will|is|does|do|until|till|before|to|for|you|we|i|think|figure|reckon|it|take|get|getting|going|gets|hit|hits|reach|reaches|be|at|back|down|up|under|below|cool|cools|pull|pulls|come|comes|make|makes',
@@ -213,6 +226,7 @@ export const HOLES: Holes = {
   leg: named('leg', LEG),
   legShown: named('legShown', LEG_SHOWN),
   legDropped: named('legDropped', LEG_DROPPED),
+  pinsShown: named('pinsShown', PINS_SHOWN),
   rating: RATING,
   none: named(
     'none',

@@ -1,6 +1,7 @@
 import { AIR_AND_LINE_RULES } from './readings/air-and-lines.ts';
 import { ADVISED_RULES } from './recommendations/advised.ts';
 import { ADVISED_SO_RULES } from './recommendations/advised-so.ts';
+import { AIR_OF_PLACE_RULES } from './readings/air-of-places.ts';
 import { ALOUD_RULES } from './talk/thinking-aloud.ts';
 import { ANSWER_RULES } from './readings/answers-in-passing.ts';
 import { ASIDE_RULES } from './talk/asides.ts';
@@ -30,6 +31,8 @@ import { NAME_RULES } from './facts/name-facts.ts';
 import { PEOPLE_RULES } from './talk/people-remarks.ts';
 import { POWER_FINDING_RULES } from './findings/power-findings.ts';
 import { PLATE_ORDER_RULES, PLATE_RULES } from './facts/plate-facts.ts';
+import { OUGHT_RULES } from './recommendations/ought.ts';
+import { PLATE_READ_OUT_RULES } from './facts/plate-read-out.ts';
 import { QUESTION_RULES } from './questions/question-rules.ts';
 import { RATING_RULES } from './electrical/ratings.ts';
 import { NUMBERED_RULES } from './readings/numbered.ts';
@@ -75,6 +78,8 @@ import { NOT_MEASURED_RULES } from './readings/not-measured.ts';
 import { NO_SUPPLY_RULES, SUPPLY_POINT_RULES } from './electrical/supply-points.ts';
 import { SUPPLY_VOLTAGE_RULES } from './electrical/supply-voltages.ts';
 import { DRAWN_OVER_TIME_RULES } from './electrical/drawn-over-time.ts';
+import { DESIGNATED_RULES } from './work-done/designated.ts';
+import { DRIER_RULES } from './readings/through-drier.ts';
 import { DROPPED_HUNDRED_RULES } from './readings/dropped-hundreds.ts';
 import { ELSEWHERE_RULES } from './talk/elsewhere.ts';
 import { ERRAND_RULES } from './talk/errands.ts';
@@ -93,7 +98,7 @@ import { DESCRIPTION_RULES } from './facts/unit-description.ts';
 import { SEEN_AND_DONE_RULES } from './work-done/seen-and-done.ts';
 import { SEEN_RULES, UNSEEN_RULES } from './findings/findings-seen.ts';
 import { TOLD_ALSO_RULES } from './findings/told-also.ts';
-import { TIME_TOLD_RULES } from './facts/time-told.ts';
+import { BARE_HOURS_RULES, TIME_TOLD_RULES } from './facts/time-told.ts';
 import { TURNED_ROUND_RULES } from './findings/turned-round.ts';
 import { UNIT_TOLD_RULES } from './facts/units-told.ts';
 import { UNNAMED_FAN_RULES } from './findings/unnamed-fan.ts';
@@ -123,6 +128,7 @@ export const RULES: readonly Rule[] = [
   ...COMMAND_RULES,
   ...SUPPLY_VOLTAGE_RULES,
   ...PLATE_RULES,
+  ...PLATE_READ_OUT_RULES,
   ...CONDENSING_UNIT_PLACE_RULES,
   ...DESCRIPTION_RULES,
   ...SITE_RULES,
@@ -131,9 +137,11 @@ export const RULES: readonly Rule[] = [
   ...STANDING_RULES,
   ...SIDE_TEST_RULES,
   ...AIR_AND_LINE_RULES,
+  ...AIR_OF_PLACE_RULES,
   ...SATURATED_SIDE_RULES,
   ...PLAINLY_SAID_RULES,
   ...PROBED_RULES,
+  ...DRIER_RULES,
   ...CIRCUIT_TRACE_RULES,
   ...BESIDE_PLATE_RULES,
   ...BESIDE_RULES,
@@ -185,12 +193,14 @@ export const RULES: readonly Rule[] = [
   ...ADVISED_SO_RULES,
   ...ADVISED_ALOUD_RULES,
   ...ADVISED_OF_IT_RULES,
+  ...OUGHT_RULES,
   ...LEFT_OPEN_RULES,
   ...POWERED_AGAIN_RULES,
   ...RUN_RULES,
   ...WORK_RULES,
   ...WORKED_SO_RULES,
   ...SIZED_PART_RULES,
+  ...DESIGNATED_RULES,
   ...SAFETY_RULES,
   ...SAFETY_ACT_RULES,
   ...SEEN_AND_DONE_RULES,
@@ -210,6 +220,7 @@ export const RULES: readonly Rule[] = [
   ...LEAK_AND_VALVE_RULES,
   ...UNSEEN_RULES,
   ...REMARK_RULES,
+  ...BARE_HOURS_RULES,
   ...PASSING_RULES,
   ...JOB_RULES,
   ...ASIDE_RULES,

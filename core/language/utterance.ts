@@ -106,7 +106,7 @@ export type Fact = { readonly words: string } & (
     }
   | { readonly fact: 'unit'; readonly value: string }
   /** In minutes, as the technician counts them for the office. */
-  | { readonly fact: 'timeOnSite' | 'labor'; readonly value: number }
+  | { readonly fact: 'timeOnSite' | 'labor' | 'travel'; readonly value: number }
   /** By the clock on the wall, "9:30". */
   | { readonly fact: 'hereSince'; readonly value: string }
   | { readonly fact: 'site'; readonly value: string }

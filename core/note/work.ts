@@ -4,7 +4,7 @@ import { workDoneAt } from '../replies/work-words.ts';
 import type { WorkKindId } from '../terms/names.ts';
 import { VALVES } from '../visit/left-open.ts';
 import type { VisitState } from '../visit/state.ts';
-import { sumOf, timeTold } from '../visit/time-told.ts';
+import { sumOf, timesTold, timeTold } from '../visit/time-told.ts';
 import { sentence } from './wording.ts';
 
 export function workLines(state: VisitState): readonly string[] {
@@ -15,8 +15,7 @@ export function workLines(state: VisitState): readonly string[] {
     return [...jobs.map((made) => sentence(workDoneAt(made))), ...timeLines(state)];
   }
   const isEmpty = recommendations.length === 0 && readings.length === 0;
-  const { onSite, labor, since } = timeTold(state);
-  const isTold = onSite !== null || labor.length > 0 || since !== null;
+  const isTold = timesTold(state).length > 0;
   return isEmpty ? [] : ['No work was recorded.', ...(isTold ? timeLines(state) : [])];
 }
 
@@ -43,18 +42,22 @@ const MINUTE_MS = 60_000;
 
 /** What the office bills by: what the technician says that it took, and from the first thing said to the finish. */
 function timeLines(state: VisitState): readonly string[] {
-  const { onSite, labor, since } = timeTold(state);
+  const { onSite, labor, travel, since } = timeTold(state);
   const minutes = minutesOnVisit(state);
-  const isTold = onSite !== null || labor.length > 0 || since !== null;
+  const isTold = timesTold(state).length > 0;
   return [
     ...(onSite === null ? [] : [`On site, as told: ${timeText(onSite)}.`]),
     ...(since === null ? [] : [`On site since ${since}, as told.`]),
-    ...(labor.length === 0 ? [] : [`Labor, as told: ${timeText(sumOf(labor))}${partsOf(labor)}.`]),
+    ...summed('Labor', labor),
+    ...summed('Travel', travel),
     ...(minutes === null
       ? []
       : [`On the visit${isTold ? ', by the clock' : ''}: ${timeText(minutes)}.`]),
   ];
 }
+
+const summed = (what: string, minutes: readonly number[]): readonly string[] =>
+  minutes.length === 0 ? [] : [`${what}, as told: ${timeText(sumOf(minutes))}${partsOf(minutes)}.`];
 
 /** " (2 h 0 min and 1 h 30 min)", where there was more than one. */
 function partsOf(minutes: readonly number[]): string {
@@ -63,19 +66,25 @@ function partsOf(minutes: readonly number[]): string {
 
 /** The same in one piece, behind "on the visit for". */
 export function timeWords(state: VisitState): string | null {
-  const { onSite, labor, since } = timeTold(state);
+  const { onSite, labor, travel, since } = timeTold(state);
   const minutes = minutesOnVisit(state);
   const byClock = minutes === null ? null : timeText(minutes);
-  const laborTold = labor.length === 0 ? null : `${timeText(sumOf(labor))} of labor as told`;
   const [first, ...rest] = [
     onSite === null ? null : `${timeText(onSite)} as told`,
     onSite === null ? byClock : byClock && `${byClock} by the clock`,
-    laborTold,
+    billed(labor, 'labor'),
   ].filter((piece) => piece !== null);
   if (first === undefined) return null;
-  const beside = [...rest, ...(since === null ? [] : [`since ${since} as told`])];
+  const beside = [
+    ...rest,
+    ...(travel.length === 0 ? [] : [billed(travel, 'travel')]),
+    ...(since === null ? [] : [`since ${since} as told`]),
+  ];
   return beside.length === 0 ? first : `${first} (${beside.join(', ')})`;
 }
+
+const billed = (minutes: readonly number[], what: string): string | null =>
+  minutes.length === 0 ? null : `${timeText(sumOf(minutes))} of ${what} as told`;
 
 export function minutesOnVisit({ openedAt, finishedAt }: VisitState): number | null {
   if (openedAt === null || finishedAt === null) return null;

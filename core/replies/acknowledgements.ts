@@ -56,10 +56,10 @@ const WORDED: Worded = {
   reading: ({ reading }, units) => line`${readingSaid(reading, units)}.`,
   amended: ({ from, to }, units) =>
     line`${readingSaid(to, units)} now, was ${valueSaid(from, units)}.`,
-  fact: ({ fact, laborInAll }) =>
-    laborInAll === undefined
+  fact: ({ fact, inAll }) =>
+    inAll === undefined
       ? line`${factSaid(fact)}.`
-      : line`${factSaid(fact)}, ${hoursSaid(laborInAll)} in all.`,
+      : line`${factSaid(fact)}, ${hoursSaid(inAll)} in all.`,
   finding: ({ finding }) =>
     finding.unresolved
       ? plain(`Fan ${FINDING_STATES[finding.state]}. Which fan: condenser, or evaporator?`)
@@ -161,6 +161,7 @@ const FACT_WORDED: FactWorded = {
   refrigerant: ({ value }) => designation(value),
   timeOnSite: ({ value }) => line`on site for ${hoursSaid(value)}`,
   labor: ({ value }) => line`labor ${hoursSaid(value)}`,
+  travel: ({ value }) => line`travel ${hoursSaid(value)}`,
   hereSince: ({ value }) => plain(`here since ${value}`),
   metering: ({ value }) => plain(METERING_DEVICES[value]),
   valves: ({ value }) => plain(VALVE_KINDS[value]),

@@ -5,6 +5,7 @@ import type { PartId } from '../terms/names.ts';
 import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../terms/quantities.ts';
 import { mayBeLegVolts } from '../terms/three-phase.ts';
 import type { VisitEvent } from '../visit/events.ts';
+import { isAltered } from '../visit/alterations.ts';
 import { putBackAskedNow } from '../visit/power-back.ts';
 import { toldBefore } from '../visit/told-before.ts';
 import type { VisitState } from '../visit/state.ts';
@@ -43,6 +44,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     suctionPressure: latestAmount(state, 'suctionPressure'),
     names,
     told: toldBefore(state),
+    workBegun: state.beforeMarkedAt !== null || isAltered(state),
     timing: state.timers.length > 0,
   };
 }

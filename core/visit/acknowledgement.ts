@@ -12,8 +12,8 @@ export type Acknowledgement =
   | {
       readonly kind: 'fact';
       readonly fact: Fact;
-      /** The minutes of labor in all, where this is not all of it. */
-      readonly laborInAll?: number;
+      /** The minutes of labor or travel in all, where this is not all of it. */
+      readonly inAll?: number;
     }
   | { readonly kind: 'finding'; readonly finding: Finding }
   | { readonly kind: 'work'; readonly work: Work; readonly beforeBaseline: boolean }

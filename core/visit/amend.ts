@@ -41,7 +41,7 @@ function amendDoubt(command: Amend, state: VisitState): Keeping | null {
   };
 }
 
-/** "Make that three hours": of the labor, or the time on site, that was told last. */
+/** "Make that three hours": of the labor, the road or the time on site that was told last. */
 function amendTime(value: number, state: VisitState): Keeping | null {
   const told = timesTold(state);
   const last = told.at(-1);

@@ -37,6 +37,7 @@ export function applyFact(unit: UnitFacts, fact: Fact): UnitFacts {
     }
     case 'timeOnSite':
     case 'labor':
+    case 'travel':
     case 'hereSince':
       return unit;
     case 'unit':

@@ -3,7 +3,7 @@ import type { Acknowledgement } from './acknowledgement.ts';
 import type { EventId } from './events.ts';
 import type { VisitState } from './state.ts';
 
-type Timed = Extract<Fact, { fact: 'timeOnSite' | 'labor' | 'hereSince' }>;
+type Timed = Extract<Fact, { fact: 'timeOnSite' | 'labor' | 'travel' | 'hereSince' }>;
 
 /** The technician's own word for how long it took. */
 export interface TimeTold {
@@ -11,6 +11,8 @@ export interface TimeTold {
   readonly onSite: number | null;
   /** In minutes: each that is billed, in the order told. */
   readonly labor: readonly number[];
+  /** The same on the road. */
+  readonly travel: readonly number[];
   /** By the clock on the wall, as it was said: "9:30". */
   readonly since: string | null;
 }
@@ -20,24 +22,28 @@ export const timeTold = (state: VisitState): TimeTold => timeIn(timesTold(state)
 const timeIn = (told: readonly Pick<TimeEntry, 'fact'>[]): TimeTold =>
   told.map(({ fact }) => fact).reduce(withFact, NO_TIME);
 
-const NO_TIME: TimeTold = { onSite: null, labor: [], since: null };
+const NO_TIME: TimeTold = { onSite: null, labor: [], travel: [], since: null };
 
-/** Labor that adds to labor is said back with its sum, so that what was only said again is heard to count twice. */
+/** What adds to labor or travel is said back with the sum, so that what was only said again is heard to count twice. */
 export function factKept(fact: Fact, told: readonly TimeEntry[]): Acknowledgement {
-  const { labor } = isTimed(fact) ? timeIn([...told, { fact }]) : NO_TIME;
-  const isPart = fact.fact === 'labor' && labor.length > 1;
-  return { kind: 'fact', fact, ...(isPart ? { laborInAll: sumOf(labor) } : {}) };
+  const time = isTimed(fact) ? timeIn([...told, { fact }]) : NO_TIME;
+  const added = fact.fact === 'labor' || fact.fact === 'travel' ? time[fact.fact] : [];
+  return { kind: 'fact', fact, ...(added.length > 1 ? { inAll: sumOf(added) } : {}) };
 }
 
 /** "Labor comes to five hours" tells of all of it; "two hours labor" is one of what is billed. */
-const OF_ALL = /\b(?:total|in all|all told|all ?together|comes to|labor (?:is|was))\b/i;
+const OF_ALL =
+  /\b(?:total|in all|all told|all ?together|comes to|(?:labor|travel|drive)(?: time)?(?: (?:is|was)|['’]s))\b/i;
 
 function withFact(so: TimeTold, fact: Timed): TimeTold {
   switch (fact.fact) {
     case 'timeOnSite':
       return { ...so, onSite: fact.value };
     case 'labor':
-      return { ...so, labor: [...(OF_ALL.test(fact.words) ? [] : so.labor), fact.value] };
+    case 'travel': {
+      const before = OF_ALL.test(fact.words) ? [] : so[fact.fact];
+      return { ...so, [fact.fact]: [...before, fact.value] };
+    }
     case 'hereSince':
       return { ...so, since: fact.value };
   }
@@ -64,4 +70,7 @@ export function timesTold({ history }: VisitState): readonly TimeEntry[] {
 }
 
 const isTimed = (fact: Fact): fact is Timed =>
-  fact.fact === 'timeOnSite' || fact.fact === 'labor' || fact.fact === 'hereSince';
+  fact.fact === 'timeOnSite' ||
+  fact.fact === 'labor' ||
+  fact.fact === 'travel' ||
+  fact.fact === 'hereSince';

@@ -114,6 +114,7 @@ export const factSchema = z.discriminatedUnion('fact', [
   z.strictObject({ fact: z.literal('chargeDoubt'), value: chargeDoubtSchema, words }),
   z.strictObject({ fact: z.literal('timeOnSite'), value: z.number(), words }),
   z.strictObject({ fact: z.literal('labor'), value: z.number(), words }),
+  z.strictObject({ fact: z.literal('travel'), value: z.number(), words }),
   z.strictObject({ fact: z.literal('hereSince'), value: z.string(), words }),
   z.strictObject({ fact: z.literal('unit'), value: z.string(), words }),
   z.strictObject({ fact: z.literal('site'), value: z.string(), words }),

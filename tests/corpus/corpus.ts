@@ -79,6 +79,8 @@ function settle(context: Context, pair: string, where: string): Context {
       return { ...context, headPressure: { value: Number(value), unit: 'psi' } };
     case 'suction':
       return { ...context, suctionPressure: { value: Number(value), unit: 'psi' } };
+    case 'workBegun':
+      return { ...context, workBegun: value === 'yes' };
     case 'timing':
       return { ...context, timing: value === 'yes' };
     default:

@@ -4,7 +4,8 @@ import { REACH_IN, unitIs, visitOf, WARM } from '../advice/visits.ts';
 import { commanding, working } from '../support/utterances.ts';
 import { linesOf } from './note-lines.ts';
 
-const minutes = (fact: 'timeOnSite' | 'labor', value: number): Utterance => unitIs({ fact, value });
+const minutes = (fact: 'timeOnSite' | 'labor' | 'travel', value: number): Utterance =>
+  unitIs({ fact, value });
 const inAll = (value: number): Utterance => ({
   ...minutes('labor', value),
   facts: [{ fact: 'labor', value, words: 'labor comes to that' }],
@@ -47,6 +48,25 @@ describe('the time that the technician tells', () => {
     ]);
   });
 
+  it('on the road adds up by itself, beside labor', () => {
+    const told = [minutes('travel', 60), minutes('labor', 90), minutes('travel', 45)];
+    expect(timesIn(...told)).toEqual([
+      'Labor, as told: 1 h 30 min.',
+      'Travel, as told: 1 h 45 min (1 h 0 min and 45 min).',
+    ]);
+    const all: Fact = { fact: 'travel', value: 120, words: "travel's two hours" };
+    expect(timesIn(...told, { ...minutes('travel', 120), facts: [all] })).toContain(
+      'Travel, as told: 2 h 0 min.',
+    );
+    expect(linesOf(visitOf([...JOB, ...told, FINISHED]), 'office').join(' ')).toMatch(
+      /\(1 h 30 min of labor as told, 1 h 45 min of travel as told\)/,
+    );
+    expect(linesOf(visitOf([REACH_IN, WARM, minutes('travel', 60)]), 'work')).toEqual([
+      'No work was recorded.',
+      'Travel, as told: 1 h 0 min.',
+    ]);
+  });
+
   it('that is put right takes the place of the last that was told', () => {
     const told = [minutes('labor', 60), minutes('labor', 120), correctedTo(180)];
     expect(timesIn(...told)).toEqual(['Labor, as told: 4 h 0 min (1 h 0 min and 3 h 0 min).']);
@@ -83,9 +103,8 @@ describe('the time that the technician tells', () => {
   });
 });
 
-const facts: readonly Fact['fact'][] = ['timeOnSite', 'labor', 'hereSince'];
+const facts = ['timeOnSite', 'labor', 'travel', 'hereSince'] as const;
 it.each(facts)('is no fact of the unit: %s', (fact) => {
-  const told =
-    fact === 'hereSince' ? since : minutes(fact === 'labor' ? 'labor' : 'timeOnSite', 60);
+  const told = fact === 'hereSince' ? since : minutes(fact, 60);
   expect(visitOf([...JOB, told]).unit).toEqual(visitOf(JOB).unit);
 });

@@ -1,7 +1,11 @@
+import type { Tags } from '../../grammar/nodes.ts';
 import { electrical, OHMS_AT, one } from './electrical.ts';
 import { amountIn, readingOf } from '../numbers/measure.ts';
-import { type Means, type Rule, rule } from '../rule.ts';
+import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { placeId, tagsIn } from '../slots.ts';
+import type { PlaceId } from '../../terms/names.ts';
+import type { Reading } from '../utterance.ts';
+import { startsClause } from '../words/clause-start.ts';
 
 /** An open winding, or one that no meter sees an end of. */
 const openWinding: Means = (tags, frame) => {
@@ -57,6 +61,43 @@ const betweenNumbers: Means = (tags, frame) => {
   return areOhms && saysOhms && readings.length === told.length ? { readings } : null;
 };
 
+/** "One to two one point one, two to three one point two": ohms, where they can be a winding's; of one pair the point tells. */
+const betweenPins: Means = (tags, frame) => {
+  const told = [tags, tagsIn(tags['second']), tagsIn(tags['third'])].filter(
+    (each) => each !== null,
+  );
+  const readings = told.flatMap((each) => ohmsOf(each, frame) ?? []);
+  const places = new Set(readings.map(({ place }) => place));
+  if (readings.length < told.length || places.size < told.length) return null;
+  if (isOfControl(tags, frame)) return null;
+  const isSure = told.length > 1 || SAYS_OHMS.test(frame.wordsOf(frame.span));
+  return isSure || (standsAlone(frame) && readings.every(hasPoint)) ? { readings } : null;
+};
+
+/** Relays and clocks have terminals by figures, too. */
+const isOfControl = (tags: Tags, frame: Frame): boolean => {
+  const named = placeId(tagsIn(tags['of'])?.['place']);
+  const isMotor = named === null || MOTORS.has(named);
+  return (
+    !isMotor || /\b(?:relay|timer|clock)\b/i.test(frame.wordsOf({ from: 0, to: frame.span.to }))
+  );
+};
+const MOTORS: ReadonlySet<PlaceId> = new Set<PlaceId>([
+  ...(['compressor', 'condenserFan', 'evaporatorFan'] as const),
+]);
+
+function ohmsOf(tags: Tags, frame: Frame): Reading | null {
+  const amount = amountIn(tags);
+  const isOhms =
+    amount.unit === 'ohm' || (amount.unit === null && (amount.value ?? 0) < LEAST_VOLTS);
+  const isOne = amount.overlimit || amount.value !== null;
+  return isOhms && isOne ? electrical(tags, placeId(tags['place']), frame) : null;
+}
+
+const SAYS_OHMS = /\b(?:ohm\w*|windings?|terminals?|pins?|resistance)\b/i;
+const hasPoint = ({ value }: Reading): boolean => value === undefined || !Number.isInteger(value);
+const standsAlone = (frame: Frame): boolean => startsClause(frame) && frame.endsAtPause;
+
 const ohmed: Means = (tags, frame) => {
   const amount = amountIn(tags);
   const place = placeId(tags['place']);
@@ -65,7 +106,15 @@ const ohmed: Means = (tags, frame) => {
   return isGround ? null : one(readingOf('resistance', amount, { place, frame }));
 };
 
+const OF_WINDINGS =
+  '[<the> (<place:of>|motor|windings|resistance|terminals|pins)] [(ohms|ohm|ohmed|ohming|windings|terminals|pins|resistance)] [out] [(is|are|at|reads|read|from|across)] [<pause>]';
+
 export const WINDING_RULES: readonly Rule[] = [
+  rule(
+    `${OF_WINDINGS} <pinsShown> [[<pause>] [and] <pinsShown:second> [[<pause>] [and] <pinsShown:third>]]`,
+    betweenPins,
+    { unheard: true, examples: ['compressor ohms two to three one point one'] },
+  ),
   rule(
     '[(i have|i got|i read|reading|i am (reading|getting)|showing)] <amount> [(on|from|across)] one to two [and] <amount:second> [(on|from|across)] two to three [[and] <amount:third> [(on|from|across)] one to three]',
     betweenNumbers,

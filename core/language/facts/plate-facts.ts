@@ -30,7 +30,7 @@ function platedIn(tags: Tags, frame: Frame): Meaning | null {
 const plated: Means = (tags, frame) => platedIn(tags, frame);
 
 /** "One fifteen volts, six point eight amps on the plate": neither was metered. */
-const platedEach: Means = (tags, frame) => {
+export const platedEach: Means = (tags, frame) => {
   const more = [tagsIn(tags['second']), tagsIn(tags['third'])].filter((each) => each !== null);
   const meanings = [tags, ...more].map((each) => platedIn(each, frame));
   const facts = meanings.flatMap((meaning) => meaning?.facts ?? []);
@@ -86,7 +86,7 @@ const weightOnPlate: Means = (tags, frame) => {
   if (!isWeight || !frame.endsAtPause || !OF_PLATE.test(before) || MOVED.test(before)) return null;
   return nameplate('charge')(tags, frame);
 };
-const OF_PLATE =
+export const OF_PLATE =
   /^(?:the |my |its |and )*(?:name ?plate|plate|(?:data |rating |spec )?(?:tag|plate)|sticker|label)\b/i;
 const MOVED = /\b(?:added|recovered|charge|pounds|ounces|oz|lbs?|kilos|grams)\b/i;
 
@@ -107,7 +107,7 @@ const ratedWithoutPoint: Means = (tags, frame) => {
 };
 
 /** "Tag says four oh four a, two pounds six ounces" */
-const refrigerantAndCharge: Means = (tags, frame) => {
+export const refrigerantAndCharge: Means = (tags, frame) => {
   const charge = amountIn(tags).unit === null ? null : nameplate('charge')(tags, frame);
   const value = refrigerantId(tags['refrigerant']);
   if (value === null || charge?.facts === undefined) return null;
@@ -140,8 +140,8 @@ const platedSide: Means = (tags, frame) => {
   return { facts: [...(first.facts ?? []), ...(second?.facts ?? [])] };
 };
 
-const PLATE = `(nameplate|plate|tag|(data|rating|spec) plate|name plate|sticker|label|data tag) ${ON_IT}`;
-const SAYS = '(is|says|shows|reads|has|calls for|lists)';
+export const PLATE = `(nameplate|plate|tag|(data|rating|spec) plate|name plate|sticker|label|data tag) ${ON_IT}`;
+export const SAYS = '(is|says|shows|reads|has|calls for|lists)';
 const PHASE = '(single|three|one) phase';
 const MADE_OUT =
   '((i can|i could|can|all i can|what i can|best i can) [(just|barely|only|still)] (make out|read|see|make out is|read is|see is) [(is|it is)])';

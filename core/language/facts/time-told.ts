@@ -3,11 +3,14 @@ import { command } from '../commands/command.ts';
 import { minutesIn } from '../numbers/durations.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, signedIn, tagsIn } from '../slots.ts';
+import { wordBefore } from '../words/clause-start.ts';
 import { isTimeOfDay } from '../words/time-of-day.ts';
 
-/** Driving is no time on the job, and what is added to the hours on site is not all of them; labor adds up by itself. */
-const NOT_ALL =
-  /\b(?:drive|travel|windshield|there|each way|both ways|one way|round trip)\b|^(?:add|plus)\b(?!.*\blabor\b)/i;
+/** Driving is no time on the job; of one way alone nobody tells whether it is billed twice. */
+const ON_THE_ROAD = /\b(?:drive|driving|travel|traveling|travelling|windshield|on the road)\b/i;
+const OF_ONE_WAY = /\b(?:there|each way|both ways|one way)\b/i;
+/** What is added to the hours on site is not all of them; labor adds up by itself. */
+const ADDED = /^(?:add|plus)\b/i;
 
 const MINUTES_IN_HOUR = 60;
 
@@ -25,8 +28,31 @@ function heldIn(tags: Tags): number | null {
 export const timeTold: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
   const value = heldIn(tags);
-  if (value === null || NOT_ALL.test(words)) return { remarks: [words] };
-  return { facts: [{ fact: /\blabor\b/i.test(words) ? 'labor' : 'timeOnSite', value, words }] };
+  const fact = kindOf(words);
+  const isDistance = fact === 'travel' && /^(?:a|an|the)$/i.test(wordBefore(frame));
+  const isPart =
+    isDistance || OF_ONE_WAY.test(words) || (fact === 'timeOnSite' && ADDED.test(words));
+  return value === null || isPart ? { remarks: [words] } : { facts: [{ fact, value, words }] };
+};
+
+function kindOf(words: string): 'labor' | 'travel' | 'timeOnSite' {
+  if (ON_THE_ROAD.test(words)) return 'travel';
+  return BILLED.test(words) ? 'labor' : 'timeOnSite';
+}
+/** What is to be billed is labor, where nothing else is named. */
+const BILLED =
+  /\blabor\b|^(?:bill|charge|put me down|put down|log)\b(?!.*\bon (?:site|the job|this)\b)/i;
+
+/** "Two hours on this": minutes on something are what is waited for. */
+const hoursOnThis: Means = (tags, frame) =>
+  /\bhours?\b/i.test(frame.wordsOf(frame.span)) ? timeTold(tags, frame) : null;
+
+/** "Two hours", and nothing else: of what nobody tells, and it is kept as it was said. */
+const bareHours: Means = (_tags, frame) => {
+  const { openNumber, asked, asksYes } = frame.context;
+  const words = frame.wordsOf(frame.span);
+  const isAsked = openNumber !== null || asked !== null || asksYes;
+  return isAsked || !/\bhours?\b/i.test(words) ? null : { remarks: [words] };
 };
 
 /** "Make that three hours": of the last time that was told; the visit knows which that was. */
@@ -84,6 +110,34 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    `[(and|plus|add)] ${ABOUT} <duration> [of] (travel|traveling|travelling|travel time|drive|driving|drive time|windshield time|on the road) [(time|each way|both ways|one way|round trip|total|in all|there and back)]`,
+    timeTold,
+    {
+      unheard: true,
+      apart: true,
+      examples: ['forty five minutes drive', 'an hour travel'],
+    },
+  ),
+  rule(
+    `[(my|the|add|plus|put down|put|log|bill|charge)] (travel|travel time|drive time|windshield time|drive) [(is|was|comes to)] ${ABOUT} <duration> [(each way|both ways|one way|round trip|total|in all)]`,
+    timeTold,
+    { unheard: true, apart: true, examples: ['travel is an hour'] },
+  ),
+  rule(
+    `(bill|charge|put me down for|put down|log) [(them|him|her|the customer|me)] [for] ${ABOUT} <duration> ${IN_ALL}`,
+    timeTold,
+    { unheard: true, apart: true, examples: ['bill two and a half hours'] },
+  ),
+  rule(
+    `[(it was|that was|i have got|spent|i spent)] ${ABOUT} <duration> on this ${IN_ALL}`,
+    hoursOnThis,
+    {
+      unheard: true,
+      apart: true,
+      examples: ['two hours on this'],
+    },
+  ),
+  rule(
     `[(my|add|plus|put down|put|log|bill|charge)] labor [(is|was|comes to)] ${ABOUT} <duration> [[and] <number:rest> (minutes|minute)]`,
     timeTold,
     {
@@ -101,4 +155,13 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     since,
     { unheard: true, apart: true, examples: ['i have been here since nine'] },
   ),
+];
+
+/** Behind all that says of what they are. */
+export const BARE_HOURS_RULES: readonly Rule[] = [
+  rule('[(call it|about)] <duration>', bareHours, {
+    unheard: true,
+    alone: true,
+    examples: ['two hours'],
+  }),
 ];

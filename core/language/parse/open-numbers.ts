@@ -124,9 +124,18 @@ class NumberFinder implements OpenNumbers {
   /** "The valve's an electronic one": of which kind it is. */
   private pointsAt(at: number, end: number): boolean {
     const [which, kind, number, next] = this.tokens.slice(Math.max(0, at - 2), at + 2);
+    if (this.isTheOthers(at, end)) return true;
     if (at < 2 || end > at + 1 || number?.text !== 'one') return false;
     if (which === undefined || kind === undefined || kind.pause || number.pause) return false;
     return POINTING.has(which) && (next === undefined || next.pause || ENDS.has(next));
+  }
+
+  /** "Cap the other two": which they are, and how many. */
+  private isTheOthers(at: number, end: number): boolean {
+    const [which, other, number] = this.tokens.slice(Math.max(0, at - 2), at + 1);
+    if (at < 2 || end > at + 1 || which === undefined || other === undefined) return false;
+    const isPointed = OTHERS_OF.has(which) && other.text === 'other' && !other.pause;
+    return isPointed && number?.pause === false && SMALL.has(number);
   }
 
   /** Behind other words: "four apples" alone may yet have been meant for us. */
@@ -150,4 +159,6 @@ class NumberFinder implements OpenNumbers {
   }
 }
 
+const OTHERS_OF = new WordSet('the those these all my our their');
+const SMALL = new WordSet('two three four five six');
 const FIGURES: ReadonlySet<string> = new Set([...ONES, 'zero', 'oh']);

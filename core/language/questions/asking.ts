@@ -16,6 +16,11 @@ export const plain =
 export const aboutIn = (tags: Parameters<Means>[0]): AnswerableId | null =>
   answerableId(tags['derived']) ?? answerableId(tags['quantity']);
 
+/** What is worked out, never read off a gauge: its name alone tells nothing, so it asks. */
+const WORKED: ReadonlySet<AnswerableId> = new Set<AnswerableId>(['superheat', 'subcooling']);
+export const isWorkedOut = (about: AnswerableId | null): boolean =>
+  about !== null && WORKED.has(about);
+
 /** What it was before the work, of the quantity that was named. */
 export const askedBefore: Means = (tags) => {
   const about = aboutIn(tags);

@@ -1,17 +1,13 @@
-import type { AnswerableId } from '../../terms/quantities.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
-import { aboutIn, ask, plain } from './asking.ts';
-
-/** What is worked out, never read off a gauge: its name alone tells nothing, so it asks. */
-const WORKED: ReadonlySet<AnswerableId> = new Set<AnswerableId>(['superheat', 'subcooling']);
+import { aboutIn, ask, isWorkedOut, plain } from './asking.ts';
 
 const itsValue: Means = (tags) => {
   const about = aboutIn(tags);
-  return about !== null && WORKED.has(about) ? ask({ ask: 'value', about }) : null;
+  return about !== null && isWorkedOut(about) ? ask({ ask: 'value', about }) : null;
 };
 
 /** A number that was asked for its name is answered by one; where a reading was asked for, a name is none. */
-const isUnasked = ({ context: { openNumber, asksYes } }: Frame): boolean =>
+export const isUnasked = ({ context: { openNumber, asksYes } }: Frame): boolean =>
   openNumber === null && !asksYes;
 
 const BY_ITSELF = { alone: true, unheard: true, only: isUnasked } as const;

@@ -1,3 +1,4 @@
+import { BOTH_ASKED } from './both-asked.ts';
 import { GOOD_OR_BAD_QUESTIONS } from './good-or-bad.ts';
 import { JUDGED_QUESTIONS } from './judged.ts';
 import { LED_QUESTIONS } from './led.ts';
@@ -48,4 +49,5 @@ export const QUESTION_RULES: readonly Rule[] = [
   ...METERED_QUESTIONS,
   ...FREE_QUESTIONS,
   ...ONE_WORD_QUESTIONS,
+  ...BOTH_ASKED,
 ];

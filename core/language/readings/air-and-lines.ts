@@ -164,6 +164,7 @@ const airOnAndOff: Means = (tags, frame) =>
 const furtherAlong: Means = (tags, frame) => {
   const amount = amountIn(tags);
   if (/^(?:fans?|motor)$/.test(wordBehind(frame))) return null;
+  if (/\bbulb\b/i.test(frame.wordsOf(frame.span))) return atBulb(tags, frame);
   const isAtCondenser = /\bcondenser|condensing unit/i.test(frame.wordsOf(frame.span));
   const means = (quantity: QuantityId): Meaning | null => {
     const { dimension } = QUANTITIES[quantity];

@@ -13,6 +13,10 @@ const probed: Means = (tags, frame) => {
   return isWarmth ? fixed('productTemp')(tags, frame) : null;
 };
 
+/** "Fish sticks eighteen": so tersely only where nothing else stands beside it. */
+const listed: Means = (tags, frame) =>
+  startsClause(frame) && frame.endsAtPause ? probed(tags, frame) : null;
+
 /** "Lobster's fine, thirty six" */
 const foodFine: Means = (tags, frame) => {
   const found = probed(tags, frame);
@@ -31,6 +35,8 @@ const told: Means = (tags, frame) => (startsClause(frame) ? remark(tags, frame) 
 const KEPT = FOOD.replace(/^\(/, '').replace(/\)$/, '');
 const SOME =
   '[(the|their|that|this|some|all the|raw|cooked|cut|sliced|ground|frozen|fresh)] [(raw|cooked|cut|sliced|ground|frozen|fresh|front|back|top|bottom)]';
+const ANY_SOME =
+  '[(the|their|that|this|all the|some of the|my|those|these)] [(frozen|fresh|raw|cooked|cut|sliced|ground|fried|bagged|boxed|canned|bottled)]';
 const DISH = `(${KEPT}|patties|salad (pan|pans)|(pan|pans|insert|inserts|tray|trays) [of (${KEPT})])`;
 const THERE =
   '[(in there|in here|in it|inside|up top|down low|(in|on) the [(front|back|top|bottom|left|right)] (rail|pan|pans|box|case|cooler|freezer|unit|walk in|reach in|drawer|drawers|well|bottom|top|table|prep table|shelf|middle))]';
@@ -78,14 +84,23 @@ export const FOOD_RULES: readonly Rule[] = [
     { unheard: true, only: startsClause, examples: ['lobster is fine thirty six'] },
   ),
   rule(
-    `[(the|their|that|all the|some of the)] ${ANY_FOOD} ${THERE} (is|are|was|were) [(still|only|already|all|sitting|up|down)] (at|up at|down at|sitting at|reading|temping|probing|up to|down to) <amount>`,
+    `${ANY_SOME} ${ANY_FOOD} ${THERE} (is|are|was|were) [(still|only|already|all|sitting|up|down)] (at|up at|down at|sitting at|reading|temping|probing|up to|down to) <amount>`,
     probed,
     { unheard: true, only: startsClause, examples: ['lobster is at forty eight'] },
   ),
   rule(
-    `[(the|their|that|all the|some of the)] ${ANY_FOOD} [(up|down|on|at)] [(top|bottom|low|in (back|front))] ${THERE} (is|are|reads|read) [(still|only|already|all)] <amount>`,
+    `${ANY_SOME} ${ANY_FOOD} [(up|down|on|at)] [(top|bottom|low|in (back|front))] ${THERE} (is|are|reads|read) [(still|only|already|all)] <amount>`,
     probed,
     { unheard: true, only: startsClause, examples: ['lobster in the top drawer is forty eight'] },
+  ),
+  rule(`${ANY_SOME} ${ANY_FOOD} <amount>`, listed, {
+    unheard: true,
+    examples: ['fish sticks eighteen'],
+  }),
+  rule(
+    `${ANY_SOME} ${ANY_FOOD} ${THERE} (is|are) [(getting|all|already|starting to get|a little|really|pretty|kind of)] (soft|mushy|thawing|thawed|melting|melted|warm|spoiled|sweating|dripping|slushy) (<pause> [(and|it is|they are|i got|it is at|at)]|[and] (at|reading|probing|temping)) <amount>`,
+    pitched,
+    { unheard: true, only: startsClause, examples: ['popsicles are soft at twenty two'] },
   ),
   rule(
     '[(the|their)] (beer|soda|milk|juice|wine|draft|draft beer|keg beer|product) [line] [(at the (tap|faucet|tower|spout|nozzle)|from the (tap|faucet))] (pours|pouring|is pouring|comes out|is coming out|dispenses|pours out) [(at|down at)] <amount> [(at the (tap|faucet|tower))]',

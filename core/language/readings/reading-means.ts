@@ -30,6 +30,8 @@ function meantQuantity(tags: Tags, frame: Frame): QuantityId | null {
   const named = quantityId(tags['quantity']);
   if (named === 'headPressure' && isThermal(tags) && OF_DISCHARGE.test(frame.wordsOf(frame.span)))
     return 'dischargeLineTemp';
+  if (named === 'suctionPressure' && mayBeThermal(tags) && AT_BULB.test(frame.wordsOf(frame.span)))
+    return 'suctionLineTemp';
   return named === null ? null : settable(named, frame);
 }
 
@@ -59,6 +61,10 @@ const readBy =
     return { readings: [extras === undefined ? found : withMore(found, extras)] };
   };
 
+/** "Suction at the bulb is forty": no gauge sits there, and what a bulb feels is how warm its line is. */
+const AT_BULB = /^(?!.*\bpressure\b).*\bbulb\b/i;
+const mayBeThermal = (tags: Tags): boolean => amountIn(tags).unit === null || isThermal(tags);
+
 /** "Their room has two beds" tells no number of ours. */
 const ENDS = /^(?:|and|but|now|so|with|in|here|today)$/;
 /** Its number is asked about; the scale that it was told on is taken for the answer too. */
@@ -81,7 +87,8 @@ const isCondensedElsewhere = ({ equipment, isRemote }: Context): boolean =>
 
 /** "Kitchen's ninety four": of a walk-in it is asked, rather than taken for its condenser's air. */
 function isElsewhere({ quantity, words }: Reading, { context }: Frame): boolean {
-  const isRoom = quantity === 'ambientTemp' && /\b(?:kitchen|room)\b/i.test(words);
+  const isRoom =
+    quantity === 'ambientTemp' && /\b(?:kitchen|room|store|shop|warehouse|hallway)\b/i.test(words);
   return isRoom && isCondensedElsewhere(context) && !NAMES_AMBIENT.test(words)
     ? context.asked !== 'ambientTemp'
     : false;

@@ -31,9 +31,14 @@ const newOnes: Means = (tags, frame) => {
   return frame.endsAtPause && work.length > 1 ? { work } : null;
 };
 
-/** "New coil on the solenoid" is on; one that is named alone may be what is wanted. */
+/** What was named as new; `null` where it is wanted. */
+export const replacedPart: Means = (tags, frame) =>
+  NEEDED.test(wordBefore(frame)) ? null : { work: replacedIn(tags, frame) };
+
+/** "New coil on the solenoid" is on; one that is named alone may be what is wanted, until there is work on the unit. */
 const newOnIt: Means = (tags, frame) => {
-  if (NEEDED.test(wordBefore(frame)) || !ON_IT.test(frame.wordsOf(frame.span))) return null;
+  const isOn = frame.context.workBegun || ON_IT.test(frame.wordsOf(frame.span));
+  if (NEEDED.test(wordBefore(frame)) || !isOn) return null;
   const work = replacedIn(tags, frame);
   return nameGoesOn(frame) ? null : { work };
 };

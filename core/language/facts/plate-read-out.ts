@@ -1,0 +1,109 @@
+import type { Tags } from '../../grammar/nodes.ts';
+import { isNominalVoltage } from '../numbers/nominal-voltages.ts';
+import { amountIn } from '../numbers/measure.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
+import { tagsIn } from '../slots.ts';
+import type { Fact } from '../utterance.ts';
+import { startsClause } from '../words/clause-start.ts';
+import { nameplate } from './facts.ts';
+import { OF_PLATE, PLATE, platedEach, refrigerantAndCharge, SAYS } from './plate-facts.ts';
+
+/** Each that was told; a bare figure before "phase" is its supply. */
+const told = (tags: Tags, frame: Frame): readonly Tags[] =>
+  [tags, tagsIn(tags['second']), tagsIn(tags['third'])]
+    .filter((each) => each !== null)
+    .map((each) => (isBareSupply(each, frame) ? { ...each, phase: true } : each));
+const isBareSupply = (tags: Tags, frame: Frame): boolean => {
+  const { unit, value } = amountIn(tags);
+  const isPhased = /\bphase$/i.test(frame.wordsOf(frame.span));
+  return isPhased && unit === null && value !== null && isNominalVoltage(value);
+};
+
+/** All that a plate tells, each thing once: "three pounds two ounces" is one weight. */
+function eachOnce(all: readonly Tags[], frame: Frame): readonly Fact[] | null {
+  const [first, second, third] = all;
+  const facts = platedEach({ ...first, ...(second && { second }), ...(third && { third }) }, frame);
+  const items = facts?.facts?.map((fact) => (fact.fact === 'nameplate' ? fact.item : fact.fact));
+  return new Set(items).size === all.length ? (facts?.facts ?? null) : null;
+}
+
+const isWeight = (tags: Tags): boolean => {
+  const { unit } = amountIn(tags);
+  return unit === 'pounds' || unit === 'oz' || unit === 'kg' || unit === 'g';
+};
+const isSupply = (tags: Tags): boolean => {
+  const { unit, value } = amountIn(tags);
+  const isVolts = unit === 'V' || (unit === null && tags['phase'] === true);
+  return isVolts && value !== null && isNominalVoltage(value);
+};
+
+/** "It says eight pounds and two thirty volts": no instrument shows a weight and a supply. */
+const weightBesideSupply: Means = (tags, frame) => {
+  const all = told(tags, frame);
+  const facts = all.some(isWeight) && all.some(isSupply) ? eachOnce(all, frame) : null;
+  return facts && { facts };
+};
+
+/** Nor a refrigerant: "it says four oh four a, eight pounds, two thirty volts". */
+const gasAndMore: Means = (tags, frame) => {
+  const gas = refrigerantAndCharge(tags, frame)?.facts?.filter(
+    ({ fact }) => fact === 'refrigerant',
+  );
+  const facts = eachOnce(told(tags, frame), frame);
+  return gas === undefined || facts === null ? null : { facts: [...gas, ...facts] };
+};
+
+/** "Design two fifty": of which side nobody says, and it is kept as it was read out. */
+const designOfOne: Means = (tags, frame) => {
+  const { unit, value } = amountIn(tags);
+  const isPressure = unit === null || unit === 'pounds' || unit === 'psi' || unit === 'bar';
+  const stands = startsClause(frame) && frame.endsAtPause;
+  return isPressure && value !== null && stands ? { remarks: [frame.wordsOf(frame.span)] } : null;
+};
+
+/** "…, volts two oh eight, amps seven": behind a plate, which told neither before. */
+const behindPlate =
+  (item: 'voltage' | 'ratedLoadAmps'): Means =>
+  (tags, frame): Meaning | null => {
+    const before = frame.wordsOf({ from: 0, to: frame.span.from });
+    const isTold = (item === 'voltage' ? /\bvolt/i : /\bamp/i).test(before);
+    return OF_PLATE.test(before) && !isTold && endsThere(frame)
+      ? nameplate(item)(tags, frame)
+      : null;
+  };
+const endsThere = (frame: Frame): boolean => frame.endsAtPause;
+
+const IT = '(it|this|this one|~(sticker|label|tag) [on] [the] (door|back|side|inside))';
+const AND = '[<pause>] [(and|with|at)]';
+const PHASE = '[[<pause>] (single|three|one) phase]';
+
+/** What is read out from a plate in one breath, whatever it is called. */
+export const PLATE_READ_OUT_RULES: readonly Rule[] = [
+  rule(
+    `[the] (${PLATE}|${IT}) ${SAYS} [here] <refrigerant> ${AND} <amount> ${AND} <amount:second> [${AND} <amount:third>] ${PHASE}`,
+    gasAndMore,
+    { unheard: true, examples: ['it says four oh four a eight pounds two thirty volts'] },
+  ),
+  rule(
+    `[${IT}] (says|reads|lists|shows) [here] <amount> ${AND} <amount:second> [${AND} <amount:third>] ${PHASE}`,
+    weightBesideSupply,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['it says eight pounds and two thirty volts'],
+    },
+  ),
+  rule(
+    `[the] [(${PLATE}|${IT}) (says|shows|reads|has|lists)] [the] [nameplate] design [pressure] [(is|of|at|says)] <amount>`,
+    designOfOne,
+    { unheard: true, examples: ['plate says design two fifty'] },
+  ),
+  rule('<pause> [and] (volts|voltage) <amount>', behindPlate('voltage'), {
+    unheard: true,
+    examples: [],
+  }),
+  rule('<pause> [and] (amps|amperage) <amount>', behindPlate('ratedLoadAmps'), {
+    unheard: true,
+    examples: [],
+  }),
+];

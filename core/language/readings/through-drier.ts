@@ -1,0 +1,64 @@
+import { amountIn } from '../numbers/measure.ts';
+import { type Means, type Rule, rule } from '../rule.ts';
+import { partId, tagsIn } from '../slots.ts';
+import { startsClause } from '../words/clause-start.ts';
+import { isThermal, throughPart } from './through-part.ts';
+
+/** "Drier's in at ninety four, out at eighty nine": the liquid line before it and behind it. */
+const bothEnds: Means = (tags, frame) => {
+  const named = [tags, tagsIn(tags['into']), tagsIn(tags['from'])]
+    .map((each) => partId(each?.['part']))
+    .filter((part) => part !== null);
+  const isDrier = named.length > 0 && named.every((part) => part === 'filterDrier');
+  return isDrier && startsClause(frame) ? throughPart('filterDrier', tags, frame) : null;
+};
+
+/** By how much the two differ has no row on the sheet: kept as it was told, of the drier. */
+const drop: Means = (tags, frame) => {
+  const { unit, value } = amountIn(tags);
+  const isDrop = isThermal(amountIn(tags)) || unit === 'psi' || unit === 'pounds' || unit === 'bar';
+  const isOfDrier = partId(tags['part']) === 'filterDrier' && value !== null;
+  return isOfDrier && isDrop && startsClause(frame)
+    ? { remarks: [frame.wordsOf(frame.span)], names: 'filterDrier' }
+    : null;
+};
+
+const GOT =
+  '[(i have|i have got|i got|got|there is|it is|i am (getting|reading|seeing)|getting|only|about|maybe)] [(only|about|a|an)]';
+const AT = '[(is|is at|at|reads|was|got)]';
+const AND = '[<pause>] [(and|but)] [(it is|i got|i have)]';
+const IN = '(going in|coming in|in|inlet|entering|on the inlet|at the inlet|in side|inlet side)';
+const OUT =
+  '(going out|coming out|out|outlet|leaving|on the outlet|at the outlet|out side|outlet side)';
+const INTO = '(into|before|ahead of|going into|entering|in to)';
+const BEHIND =
+  '(out|after|behind|past it|after it|out of it|coming out|coming out of it|behind it|leaving it)';
+const FELL = '(drop|temp drop|temperature drop|pressure drop|difference|split|delta|delta t)';
+const OVER = '(across|through|over)';
+
+/** What a thermometer shows at both ends of a filter drier. */
+export const DRIER_RULES: readonly Rule[] = [
+  rule(
+    `<the> <part> [is] ${IN} ${AT} <amount:in> ${AND} [[the] <part:from>] ${OUT} ${AT} <amount:out>`,
+    bothEnds,
+    { unheard: true, examples: ['dryer is in at ninety four out at eighty nine'] },
+  ),
+  rule(
+    `[[the] liquid [line] [(temp|temperature)]] ${GOT} <amount:in> ${INTO} <the> <part:into> ${AND} <amount:out> ${BEHIND} [[of] <the> <part:from>]`,
+    bothEnds,
+    { unheard: true, examples: ['ninety four into the dryer eighty nine out'] },
+  ),
+  rule(`${GOT} <amount> [${FELL}] ${OVER} <the> <part>`, drop, {
+    unheard: true,
+    examples: ['five degrees across the dryer'],
+  }),
+  rule(`[(the|a|my)] ${FELL} ${OVER} <the> <part> ${AT} <amount>`, drop, {
+    unheard: true,
+    examples: ['temp drop across the dryer is five'],
+  }),
+  rule(
+    `<the> <part> (has|has got|is got|got|is showing|shows) ${GOT} <amount> ${FELL} [${OVER} it]`,
+    drop,
+    { unheard: true, examples: ['dryer has a five degree split'] },
+  ),
+];
