@@ -12,6 +12,7 @@ import type { Amount } from '../../units/amount.ts';
 import type { CivilDate } from '../../units/civil-date.ts';
 import { convert } from '../../units/convert.ts';
 import { isBeforeAlteration, isSinceAlteration } from '../../visit/alterations.ts';
+import type { EventId } from '../../visit/events.ts';
 import type { LeftOpen } from '../../visit/left-open.ts';
 import { surelyLeftOpen } from '../../visit/power-back.ts';
 import {
@@ -22,6 +23,7 @@ import {
   saidNone,
   withoutNothing,
 } from '../../visit/refrigerant-account.ts';
+import { ranSince, STOPS } from '../../visit/ran.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { amountOf, latestAmount, latestReading } from '../../visit/views.ts';
 import { causeSaid, complaintMemos, productMemos } from '../complaint.ts';
@@ -141,7 +143,9 @@ const isSameFound =
 function workFacts(state: VisitState): readonly NoteFact[] {
   const time = timeWords(state);
   const rows = withoutTrials(
-    state.work.flatMap(({ work }) => (isValveTurned(work) ? [] : [calledRow(work)])),
+    state.work.flatMap(({ id, work }) =>
+      isValveTurned(work) || isOverByRunning(work, id, state) ? [] : [calledRow(work)],
+    ),
   );
   const once = rows.filter((row, at) => rows.findIndex(isSameDone(row)) === at);
   const isEmpty = state.recommendations.length === 0 && state.readings.length === 0;
@@ -149,6 +153,10 @@ function workFacts(state: VisitState): readonly NoteFact[] {
     once.length > 0 ? [{ fact: 'done', rows: once }] : isEmpty ? [] : [{ fact: 'noWork' }];
   return [...done, ...(time === null ? [] : [{ fact: 'onSite', time } as const])];
 }
+
+/** Leads that were pulled for the meter are back on where the part ran after that. */
+const isOverByRunning = ({ did, part }: Work, id: EventId, state: VisitState): boolean =>
+  part !== null && STOPS.has(did) && ranSince(part, id, state);
 
 function calledRow({ did, part, called }: Work): CalledRow {
   return { did, part, ...(called === undefined ? {} : { called }) };
