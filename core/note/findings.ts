@@ -13,7 +13,8 @@ import { isBeforeAlteration, isSinceAlteration } from '../visit/alterations.ts';
 import { sightGlassSeen, type SightGlassSeen } from '../visit/sight-glass.ts';
 import type { VisitState } from '../visit/state.ts';
 import { circuitLines } from './circuit.ts';
-import { causeSaid, jobMemos } from './complaint.ts';
+import { causeSaid } from './complaint.ts';
+import { jobRemarks } from './kept-as-said.ts';
 import { toldState, tradeState } from './told-state.ts';
 import { foundWeak } from './verdicts.ts';
 import { readingWritten, sentence } from './wording.ts';
@@ -33,7 +34,7 @@ export function findingLines(state: VisitState): readonly string[] {
     ...sightGlassSeen(state)
       .filter((seen) => !isSince(seen))
       .map(glassLine),
-    ...jobMemos(state)
+    ...jobRemarks(state)
       .filter((entry) => !isSaidAfter(entry, isSince))
       .map(({ memo }) => sentence(memo)),
     ...causeLine(state),
@@ -48,7 +49,7 @@ export function seenAfterLines(state: VisitState): readonly string[] {
     ...state.findings.filter(isLeft).map(seenLine),
     ...runningByItsCurrent(state),
     ...sightGlassSeen(state).filter(isSince).map(glassLine),
-    ...jobMemos(state)
+    ...jobRemarks(state)
       .filter((entry) => isSaidAfter(entry, isSince))
       .map(({ memo }) => sentence(memo)),
   ]);
@@ -111,7 +112,7 @@ export function withoutTheGeneral(entries: readonly Seen[]): readonly Seen[] {
 /** Told twice, it was found once. */
 const once = (lines: readonly string[]): readonly string[] => [...new Set(lines)];
 
-type Told = ReturnType<typeof jobMemos>[number];
+type Told = ReturnType<typeof jobRemarks>[number];
 type IsSince = ReturnType<typeof isSinceAlteration>;
 
 /** "First batch was good" is how the unit was left; a memo that was dictated may be of any time. */
