@@ -476,4 +476,5 @@ export type CautionId =
   | 'openUnderVacuum'
   | 'heatedCylinder'
   | 'neverOxygen'
-  | 'bypassedSafety';
+  | 'bypassedSafety'
+  | 'chargeOffPlate';
