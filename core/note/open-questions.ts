@@ -1,5 +1,6 @@
 import type { FindingStateId, PartId, WorkKindId } from '../terms/names.ts';
 import { FINDING_STATES, PARTS } from '../terms/names.ts';
+import { coilWord } from '../terms/solenoid-coils.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { leftWords } from '../replies/left-open-sentences.ts';
 import type { Finding } from '../language/utterance.ts';
@@ -108,7 +109,7 @@ function trippedLines(state: VisitState): readonly string[] {
     .filter(({ finding, at }) => !isMended(finding.part, at, state))
     .map(({ finding }) =>
       sentence(
-        `Reported ${FINDING_STATES[finding.state]} and not reported put right: ${PARTS[finding.part]}`,
+        `Reported ${coilWord(finding)}${FINDING_STATES[finding.state]} and not reported put right: ${PARTS[finding.part]}`,
       ),
     )
     .filter((line, index, all) => all.indexOf(line) === index);

@@ -11,6 +11,7 @@ import {
   PLACES,
   SIGHT_GLASS_STATES,
 } from '../terms/names.ts';
+import { seenName } from '../terms/solenoid-coils.ts';
 import { properName } from '../terms/proper-name.ts';
 import { CAUSES } from '../terms/causes.ts';
 import { CHARGE_DOUBTS, VALVE_KINDS } from '../terms/procedures.ts';
@@ -57,7 +58,7 @@ const WORDED: Worded = {
   finding: ({ finding }) =>
     finding.unresolved
       ? plain(`Fan ${FINDING_STATES[finding.state]}. Which fan: condenser, or evaporator?`)
-      : plain(`${PARTS[finding.part]} ${FINDING_STATES[finding.state]}.`),
+      : plain(`${seenName(finding)}.`),
   work: ({ work, beforeBaseline }) =>
     plain(
       `${workDoneAt(work)}.` +
@@ -192,7 +193,7 @@ type TakenWorded = {
 
 const TAKEN_WORDED: TakenWorded = {
   reading: ({ reading }, units) => readingSaid(reading, units),
-  finding: ({ finding }) => plain(`${PARTS[finding.part]} ${FINDING_STATES[finding.state]}`),
+  finding: ({ finding }) => plain(seenName(finding)),
   work: ({ work }) => plain(workDoneAt(work)),
   recommendation: ({ recommendation }) => plain(workTodoAt(recommendation)),
   memo: () => plain('the last memo'),

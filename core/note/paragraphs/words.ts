@@ -6,6 +6,7 @@ import { leftWords } from '../../replies/left-open-sentences.ts';
 import { type Made, whenWords } from '../../replies/recommendation-sentences.ts';
 import type { CauseId } from '../../terms/causes.ts';
 import { PARTS, type PartId } from '../../terms/names.ts';
+import { coilFault } from '../../terms/solenoid-coils.ts';
 import type { LeftOpen } from '../../visit/left-open.ts';
 import type { CircuitSuspects } from '../circuit.ts';
 import { EFFECTS, PLAIN_CAUSES } from '../customer-words/causes.ts';
@@ -73,7 +74,8 @@ function officeWords(naming: Naming): Words {
     found: (rows) =>
       listedClauses(
         byPart(rows).map(
-          ({ part, states }) => `${PARTS[part]} ${states.map(tradeState).join(' and ')}`,
+          ({ part, states }) =>
+            `${PARTS[part]} ${states.map((seen) => tradeState({ part, ...seen })).join(' and ')}`,
         ),
       ),
     causes: (ids) => ids.map((id) => CAUSE_PHRASES[id]).join(' or '),
@@ -182,13 +184,15 @@ export function whenOf(made: Made): string {
 }
 
 /** What such a fault does: of the cause, else of the first thing seen that is itself a fault. */
-export function effectOf(cause: CauseId | null, rows: readonly FoundRow[]): string | null {
+export function effectOf(cause: CauseId | null, rows: readonly SeenRow[]): string | null {
   const meant = cause ?? rows.map(faultSeen).find((id) => id !== null) ?? null;
   return meant === null ? null : EFFECTS[meant];
 }
 
 /** A coil seen clogged is the fault itself; a sweating drier only points to one. */
-export function faultSeen({ part, state }: FoundRow): keyof typeof EFFECTS | null {
+export function faultSeen(seen: SeenRow): keyof typeof EFFECTS | null {
+  const { part, state } = seen;
+  if (part === 'liquidLineSolenoid' && coilFault(seen) !== null) return 'solenoidShut';
   if (state === 'leaking' && HOLDS_REFRIGERANT.has(part)) return 'undercharge';
   return SEEN[part]?.[state] ?? null;
 }
@@ -239,6 +243,7 @@ const SEEN: Partial<Record<PartId, Partial<Record<FoundRow['state'], keyof typeo
   },
   doorGasket: { failed: 'openBox', missing: 'openBox', loose: 'openBox', leaking: 'openBox' },
   door: { open: 'openBox' },
+  liquidLineSolenoid: { closed: 'solenoidShut' },
   filterDrier: { plugged: 'liquidLineRestriction', cold: 'liquidLineRestriction' },
   expansionValve: { plugged: 'valveStarving', closed: 'valveStarving', iced: 'valveStarving' },
   expansionValveBulb: { loose: 'valveFlooding' },
