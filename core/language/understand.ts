@@ -19,6 +19,7 @@ import { doneSo } from './settle/done-so.ts';
 import { secondHand } from './settle/second-hand.ts';
 import type { Sentence } from './parse/sentence.ts';
 import { takenBackFirst } from './settle/taken-back.ts';
+import { tellWhatHappened } from './settle/what-happened.ts';
 import { tellWhyCalled } from './settle/why-called.ts';
 import { both, join, nothingSaid, type Told } from './settle/told.ts';
 import type { Fact, Utterance } from './utterance.ts';
@@ -50,6 +51,7 @@ function asItWasSaid(text: string, context: Context): Utterance {
   if (all.doubts.length + all.unclaimed.length > 0) tellClipped(all, context);
   tellWhere(all, context);
   tellWhyCalled(all, context);
+  tellWhatHappened(all);
   return all;
 }
 
