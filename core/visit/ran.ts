@@ -37,7 +37,8 @@ const ONE_THING: readonly (readonly PartId[])[] = [
   ['evaporatorFan', 'evaporatorFanMotor'],
 ];
 
-const asOne = (part: PartId): readonly PartId[] =>
+/** What is one thing to whoever repairs it. */
+export const asOne = (part: PartId): readonly PartId[] =>
   ONE_THING.find((all) => all.includes(part)) ?? [part];
 
 const partsAt = (place: Reading['place']): readonly PartId[] =>

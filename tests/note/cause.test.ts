@@ -7,6 +7,7 @@ import { EMPTY_MEMORY, type Turn } from '../../core/turn/turn.ts';
 import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import { createStamp } from '../support/stamp.ts';
+import { linesOf } from './note-lines.ts';
 
 const OVERFULL = [
   "it's a walk in cooler on four oh four a with a txv",
@@ -61,6 +62,48 @@ describe('the cause in the note', () => {
     const told = written(...OVERFULL, 'the cause was air in the system');
     expect(told).toContain('Cause: air in the system.');
     expect(told).not.toMatch(/likely/i);
+  });
+
+  const toldTo = (reader: 'customer' | 'findings', ...sentences: readonly string[]): string =>
+    linesOf(visit(...sentences), reader).join(' ');
+
+  it('is every fault that was found and mended, whatever was mended before it was found', () => {
+    const told = toldTo(
+      'customer',
+      ...OVERFULL,
+      "condenser fan motor's dead",
+      'replaced the condenser fan motor',
+      'the condenser is plugged',
+      'cleaned the condenser',
+      'the door gasket is torn',
+      'replaced the door gasket',
+    );
+    expect(told).toContain('the fan that blows the heat away was not running');
+    expect(told).toContain('the coil that gets rid of the heat was clogged');
+    expect(told).toContain('the door seal was torn');
+  });
+
+  it('is each that was named and worked on; one that was only thought better of is not', () => {
+    const first = [...OVERFULL, 'the cause is a dirty condenser'];
+    const both = [...first, 'cleaned the condenser', 'the cause is air in the system'];
+    expect(toldTo('findings', ...both)).toContain('Causes: dirty condenser and air in the system.');
+    expect(toldTo('customer', ...both)).toContain(
+      'The cause was dirt on the coil that gets rid of the heat and air in the refrigerant piping.',
+    );
+    const other = toldTo('findings', ...first, 'the cause is air in the system');
+    expect(other).toContain('Cause: air in the system.');
+  });
+
+  it('leaves out what was seen last and not mended', () => {
+    const told = toldTo(
+      'customer',
+      ...OVERFULL,
+      "condenser fan motor's dead",
+      'replaced the condenser fan motor',
+      'the door gasket is torn',
+    );
+    expect(told).toContain('the fan that blows the heat away');
+    expect(told).not.toContain('seal was torn');
   });
 
   it('stands before what was seen', () => {
