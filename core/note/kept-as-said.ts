@@ -35,9 +35,15 @@ const MOST_WORDS = 5;
 
 function isScrap({ memo, remark }: Memos[number]): boolean {
   const told = memo.trim();
-  if (remark !== true || told.split(/\s+/).length > MOST_WORDS) return false;
+  if (remark !== true) return false;
+  if (UNDER_WAY.test(told)) return true;
+  if (told.split(/\s+/).length > MOST_WORDS) return false;
   return NAMES.test(told) && !TELLS.test(told);
 }
+
+/** Begun and not over: what came of it is told by what is read. */
+const UNDER_WAY =
+  /^(?:\w+ ){0,5}vacuum(?: pump)?(?:'s| is| has been)?(?: now)?(?: on| running| going)?(?: now)?$/i;
 
 /** Something new, old or counted: "no leak" and "all good" say how it is. */
 const NAMES =
