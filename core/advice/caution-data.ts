@@ -125,6 +125,11 @@ export const CAUTIONS: Record<CautionId, CautionData> = {
       'The nameplate charge is the most the unit may hold. Weigh it in, and find the leak before adding.',
     source: CUSTOM,
   },
+  chargeOffPlate: {
+    detail:
+      'What the scale says is in it differs from the nameplate by more than 5 %. Check the scale and the tare first; long piping takes more than the plate, by the maker’s allowance.',
+    source: CUSTOM,
+  },
   noVenting: {
     detail:
       'Venting is forbidden for most refrigerants; an exemption goes by the substance and by its use together.',

@@ -3,7 +3,7 @@ import type { SafetyTopic } from '../language/utterance.ts';
 import type { PartId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { isAltered } from '../visit/alterations.ts';
-import { chargeBalance } from '../visit/charge-balance.ts';
+import { chargeBalance, plateMissed } from '../visit/charge-balance.ts';
 import { lastChange } from '../visit/changes.ts';
 import { leftOpen } from '../visit/left-open.ts';
 import { hasBaseline } from '../visit/baseline.ts';
@@ -27,6 +27,7 @@ export function cautionsFor(state: VisitState): readonly CautionId[] {
     resetAgain(state) ? ['resetAgain'] : [],
     state.readings.some(({ reading }) => reading.quantity === 'voltage') ? ['liveWork'] : [],
     isOvercharged(state) ? ['chargeByNameplate'] : [],
+    missesThePlate(state) ? ['chargeOffPlate'] : [],
     workedBlind(state) ? ['workBeforeBaseline'] : [],
     ...hazardCautions(state),
   ];
@@ -69,6 +70,7 @@ export const COMES_BACK: ReadonlySet<CautionId> = new Set<CautionId>([
   'noPowerInVacuum',
   'bypassedSafety',
   'liquidMayReturn',
+  'chargeOffPlate',
 ]);
 
 const BYPASSED: ReadonlySet<PartId> = new Set<PartId>([
@@ -125,6 +127,12 @@ function isOvercharged(state: VisitState): boolean {
   const { addedSince, nameplate } = chargeBalance(state);
   return addedSince !== null && nameplate !== null && addedSince.value > nameplate.value;
 }
+
+/** Common practice: a critical charge is held to a tenth of this, by the maker. */
+const OFF_PLATE = 0.05;
+
+const missesThePlate = (state: VisitState): boolean =>
+  Math.abs(plateMissed(state) ?? 0) > OFF_PLATE;
 
 /** What burns, poisons or stands at extreme pressure: it goes with every number about the unit. */
 export function fluidCautionsOf({ unit: { refrigerant } }: VisitState): readonly CautionId[] {

@@ -14,6 +14,12 @@ const SOURCES: Record<GuideId, string> = {
   noMeter: 'common practice',
   faultItself: 'common practice',
   coilOhms: 'an open coil shows no path on the meter: common practice',
+  highHead: 'the rows of the symptom matrix with head up, the commonest first: common practice',
+  lowSuction: 'the rows of the symptom matrix with suction down: common practice',
+  lowChargeShows:
+    'achrnews.com, troubleshooting a refrigerant undercharge, as in the symptom matrix; subcooling up with a restriction: common practice',
+  overchargeShows: 'achrnews.com/articles/133927 and /143822, as in the symptom matrix',
+  gaugesOrNot: 'a critically charged unit stays sealed while anything else tells: common practice',
   lookTellsNothing:
     'readings before refrigerant is added: achrnews.com, troubleshooting a refrigerant undercharge',
 };
@@ -21,6 +27,7 @@ const SOURCES: Record<GuideId, string> = {
 /** What must be heard with it, of this unit now. */
 function cautionsOf(guide: GuideId, state: VisitState): readonly CautionId[] {
   if (guide === 'openWithoutRecovery') return safetyCautions('opening', state);
+  if (guide === 'gaugesOrNot') return ['liquidBurns'];
   if (guide === 'coilOhms') return ['deadAndDisconnected'];
   return guide === 'vacuumDepth' ? ['noPowerInVacuum'] : [];
 }

@@ -1,16 +1,34 @@
 import type { Question } from '../language/utterance.ts';
 import type { PlaceId } from '../terms/names.ts';
+import type { GuideId } from '../terms/guides.ts';
+import type { AnswerableId } from '../terms/quantities.ts';
 import type { VisitState } from '../visit/state.ts';
+import { compared } from './compare.ts';
 
 const WINDINGS: ReadonlySet<PlaceId | null> = new Set<PlaceId | null>([
   ...(['commonRun', 'commonStart', 'runStart'] as const),
 ]);
 
+/** Asked in general, and so of this unit, too, once it was read to be so. */
+const OFF: Partial<Record<GuideId, readonly [AnswerableId, 'over' | 'under']>> = {
+  highHead: ['headPressure', 'over'],
+  lowSuction: ['suctionPressure', 'under'],
+};
+
+function isOfThisUnit(guide: GuideId, state: VisitState): boolean {
+  const [about, direction] = OFF[guide] ?? [];
+  if (about === undefined) return false;
+  const found = compared(about, state);
+  return found.kind === 'known' && found.value.direction === direction;
+}
+
 /**
  * What a question comes to by what was read: whether a compressor is good is told by the ohms of its windings and those to
  * ground where it was measured dead, and not by voltages that it has none of then.
  */
-export function meantQuestions(question: Question, { readings }: VisitState): readonly Question[] {
+export function meantQuestions(question: Question, state: VisitState): readonly Question[] {
+  const { readings } = state;
+  if (question.ask === 'guide' && isOfThisUnit(question.about, state)) return [{ ask: 'causes' }];
   if (question.ask !== 'switch' || question.about !== 'compressor') return [question];
   const last = readings.findLast(
     ({ reading: { quantity, place } }) =>

@@ -5,7 +5,7 @@ import { isNewer } from '../visit/views.ts';
 export type FindingEntry = VisitState['findings'][number];
 
 /** Work that leaves the part as it should be: what was found there before no longer holds. */
-const MENDS: ReadonlySet<WorkKindId> = new Set<WorkKindId>([
+export const MENDS: ReadonlySet<WorkKindId> = new Set<WorkKindId>([
   'clean',
   'brush',
   'wash',

@@ -1,8 +1,9 @@
 import type { Caution } from '../calculations/calculated.ts';
 import type { SafetyTopic, Supposed } from '../language/utterance.ts';
 import type { CauseId, CauseStanding } from '../terms/causes.ts';
-import type { FindingStateId, PartId, PlaceId, SightGlassId } from '../terms/names.ts';
+import type { PlaceId, SightGlassId } from '../terms/names.ts';
 import type { ProcedureId, ProcedureStepId, StepBarId } from '../terms/procedures.ts';
+import type { PartSeen } from '../terms/solenoid-coils.ts';
 import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Amount } from '../units/amount.ts';
@@ -210,7 +211,7 @@ export type EvidenceRow =
       readonly value: number;
       readonly unit: UnitId;
     }
-  | { readonly kind: 'finding'; readonly part: PartId; readonly state: FindingStateId }
+  | ({ readonly kind: 'finding' } & PartSeen)
   | { readonly kind: 'sightGlass'; readonly state: SightGlassId };
 
 /** What to do next: a step of the standing order, a check, or one reading that is missing. */
@@ -476,4 +477,5 @@ export type CautionId =
   | 'openUnderVacuum'
   | 'heatedCylinder'
   | 'neverOxygen'
-  | 'bypassedSafety';
+  | 'bypassedSafety'
+  | 'chargeOffPlate';

@@ -21,6 +21,7 @@ import { secondHand } from './settle/second-hand.ts';
 import type { Sentence } from './parse/sentence.ts';
 import { takenBackFirst } from './settle/taken-back.ts';
 import { withSide } from './words/which-one.ts';
+import { tellWhatHappened } from './settle/what-happened.ts';
 import { tellWhyCalled } from './settle/why-called.ts';
 import { both, join, nothingSaid, type Told } from './settle/told.ts';
 import type { Fact, Utterance } from './utterance.ts';
@@ -58,6 +59,7 @@ function asItWasSaid(text: string, context: Context): Utterance {
   if (all.doubts.length + all.unclaimed.length > 0) tellClipped(all, context);
   tellWhere(all, context);
   tellWhyCalled(all, context);
+  tellWhatHappened(all);
   return all;
 }
 

@@ -100,7 +100,7 @@ export const jobMemos = (state: VisitState): Memos =>
   );
 
 const CAUSE =
-  /^(?:so |and |well )*(?:the )?(?:root )?(?:cause|problem|trouble|culprit|fault|diagnosis)(?: of (?:it|this|that))? (?:is|was|turned out to be) (?:that )?(.+)$/i;
+  /^(?:so |and |well )*(?:the )?(?:root )?(?:cause|problem|trouble|culprit|fault|diagnosis|what happened)(?: of (?:it|this|that)| here| there| with it| to it)? (?:is|was|turned out to be) (?:that )?(.+)$/i;
 
 const causeIn = ({ memo, remark }: Memos[number]): string | null =>
   remark === true ? (CAUSE.exec(memo.trim())?.[1] ?? null) : null;

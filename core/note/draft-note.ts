@@ -6,7 +6,8 @@ import { complaintLines } from './complaint.ts';
 import { changeSection } from './change.ts';
 import { findingLines } from './findings.ts';
 import type { Note, NoteSection, NoteSectionId } from './note.ts';
-import { openLines } from './open-questions.ts';
+import { asSaidLines } from './kept-as-said.ts';
+import { openSection } from './open-questions.ts';
 import { productLines, readingsSection, testsSection } from './readings.ts';
 import { refrigerantSection } from './refrigerant.ts';
 import { paragraphLines } from './paragraphs/paragraphs.ts';
@@ -15,7 +16,7 @@ import { unitLines } from './unit.ts';
 import { watchedLines } from './watched.ts';
 import { recommendationLines, workLines } from './work.ts';
 
-type Written = Pick<NoteSection, 'lines' | 'table'>;
+type Written = Pick<NoteSection, 'lines' | 'table' | 'aloud'>;
 
 const HEADINGS: Record<NoteSectionId, string> = {
   customer: 'For the customer',
@@ -33,6 +34,7 @@ const HEADINGS: Record<NoteSectionId, string> = {
   recommendations: 'Recommended',
   refrigerant: 'Refrigerant in and out',
   product: 'Product',
+  asSaid: 'Kept in the words it was said in',
   cautions: 'Cautions',
   open: 'Still open',
 };
@@ -54,8 +56,9 @@ const WRITERS: Record<NoteSectionId, Write> = {
   recommendations: (state) => ({ lines: recommendationLines(state) }),
   refrigerant: refrigerantSection,
   product: (state) => ({ lines: productLines(state) }),
+  asSaid: (state) => ({ lines: asSaidLines(state) }),
   cautions: (state) => ({ lines: cautionLines(state) }),
-  open: (state) => ({ lines: openLines(state) }),
+  open: openSection,
 };
 
 const isSection = (id: string): id is NoteSectionId => id in WRITERS;
@@ -73,9 +76,9 @@ export function draftNote(state: VisitState, past: readonly VisitState[] = []): 
 }
 
 /** A section that wrote nothing is left out; one whose absence matters writes that instead. */
-function sectionOf(id: NoteSectionId, { lines, table }: Written): readonly NoteSection[] {
-  if (lines.length === 0 && table === undefined) return [];
-  return [{ id, heading: HEADINGS[id], lines, ...(table ? { table } : {}) }];
+function sectionOf(id: NoteSectionId, { lines, ...rest }: Written): readonly NoteSection[] {
+  if (lines.length === 0 && rest.table === undefined) return [];
+  return [{ id, heading: HEADINGS[id], lines, ...rest }];
 }
 
 function titleOf({ unit: { name, site } }: VisitState): string {

@@ -4,14 +4,17 @@ import { type CauseId, CAUSES } from '../terms/causes.ts';
 import type { Finding, Reading } from '../language/utterance.ts';
 import { FINDING_STATES, type FindingStateId, PLACES, SIGHT_GLASS_STATES } from '../terms/names.ts';
 import { namedAsFound } from '../terms/which-one.ts';
-import { isBeforeAlteration, isSinceAlteration } from '../visit/alterations.ts';
+import { alterations, isBeforeAlteration, isSinceAlteration } from '../visit/alterations.ts';
 import { sightGlassSeen, type SightGlassSeen } from '../visit/sight-glass.ts';
+import { factsTold } from '../visit/facts-told.ts';
 import type { VisitState } from '../visit/state.ts';
+import { isNewer } from '../visit/views.ts';
 import { circuitLines } from './circuit.ts';
-import { causeSaid, jobMemos } from './complaint.ts';
+import { causeSaid } from './complaint.ts';
+import { jobRemarks } from './kept-as-said.ts';
 import { toldState, tradeState } from './told-state.ts';
 import { foundWeak } from './verdicts.ts';
-import { readingWritten, sentence } from './wording.ts';
+import { listed, readingWritten, sentence } from './wording.ts';
 
 /** What was found is of the unit as it was before the work; how it was left stands under "after". */
 export function findingLines(state: VisitState): readonly string[] {
@@ -28,7 +31,7 @@ export function findingLines(state: VisitState): readonly string[] {
     ...sightGlassSeen(state)
       .filter((seen) => !isSince(seen))
       .map(glassLine),
-    ...jobMemos(state)
+    ...jobRemarks(state)
       .filter((entry) => !isSaidAfter(entry, isSince))
       .map(({ memo }) => sentence(memo)),
     ...causeLine(state),
@@ -43,7 +46,7 @@ export function seenAfterLines(state: VisitState): readonly string[] {
     ...state.findings.filter(isLeft).map(seenLine),
     ...runningByItsCurrent(state),
     ...sightGlassSeen(state).filter(isSince).map(glassLine),
-    ...jobMemos(state)
+    ...jobRemarks(state)
       .filter((entry) => isSaidAfter(entry, isSince))
       .map(({ memo }) => sentence(memo)),
   ]);
@@ -85,7 +88,7 @@ const isToldOfBefore = (finding: Finding): boolean =>
   isAmiss(finding) && !PASSES.has(finding.state) && PAST.test(finding.words);
 
 /** What a part is for the moment, and no fault of it. */
-const PASSES: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
+export const PASSES: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
   ...(['warm', 'cold', 'hot', 'wet', 'defrosting', 'defrosted'] as const),
 ]);
 
@@ -106,7 +109,7 @@ export function withoutTheGeneral(entries: readonly Seen[]): readonly Seen[] {
 /** Told twice, it was found once. */
 const once = (lines: readonly string[]): readonly string[] => [...new Set(lines)];
 
-type Told = ReturnType<typeof jobMemos>[number];
+type Told = ReturnType<typeof jobRemarks>[number];
 type IsSince = ReturnType<typeof isSinceAlteration>;
 
 /** "First batch was good" is how the unit was left; a memo that was dictated may be of any time. */
@@ -132,13 +135,40 @@ const glassLine = ({ value }: SightGlassSeen): string =>
  * and only where readings speak for it.
  */
 function causeLine(state: VisitState): readonly string[] {
-  if (state.unit.cause !== null) return [sentence(`Cause: ${CAUSES[state.unit.cause]}`)];
+  const held = causesHeld(state);
+  if (held.length > 0) {
+    return [
+      sentence(
+        `${held.length === 1 ? 'Cause' : 'Causes'}: ${listed(held.map((id) => CAUSES[id]))}`,
+      ),
+    ];
+  }
   const said = causeSaid(state);
   if (said !== null) return [sentence(`Cause: ${said}`)];
   const names = likelyCauses(state).map((cause) => CAUSES[cause]);
   return names.length === 0
     ? []
     : [sentence(`Likely, by the readings before work: ${names.join(' or ')}`)];
+}
+
+/** A cause that was held to be wrong and worked on before another was found: both were. */
+export function causesHeld(state: VisitState): readonly CauseId[] {
+  const { cause: last } = state.unit;
+  if (last === null) return [];
+  const told = factsTold(state).flatMap(({ id, fact }) =>
+    fact.fact === 'cause' ? [{ id, cause: fact.value }] : [],
+  );
+  const worked = alterations(state);
+  const mended = told
+    .slice(0, -1)
+    .filter(({ id }, at) => {
+      const next = told[at + 1];
+      return worked.some(
+        (done) => isNewer(state, done, id) && next !== undefined && isNewer(state, next.id, done),
+      );
+    })
+    .map(({ cause }) => cause);
+  return [...new Set([...mended.filter((cause) => cause !== last), last])];
 }
 
 export function likelyCauses(state: VisitState): readonly CauseId[] {

@@ -20,8 +20,8 @@ export function customerAloud({ sections }: Note): Said {
   return { text, spoken: spelledOut(text) };
 }
 
-const sectionAloud = ({ id, heading, lines }: NoteSection): string =>
-  [...(id === 'open' ? [`${heading}:`] : []), ...lines].join(' ');
+const sectionAloud = ({ id, heading, lines, aloud = lines }: NoteSection): string =>
+  [...(id === 'open' ? [`${heading}:`] : []), ...aloud].join(' ');
 
 /** Symbols that a synthesiser spells wrongly or passes over. */
 const SPELLED: readonly (readonly [RegExp, string])[] = [

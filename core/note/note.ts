@@ -9,6 +9,8 @@ export interface NoteSection {
   readonly heading: string;
   readonly lines: readonly string[];
   readonly table?: NoteTable;
+  /** What is read out in place of the lines, where hearing all of them helps nobody. */
+  readonly aloud?: readonly string[];
 }
 
 export type NoteSectionId =
@@ -27,6 +29,7 @@ export type NoteSectionId =
   | 'recommendations'
   | 'refrigerant'
   | 'product'
+  | 'asSaid'
   | 'cautions'
   | 'open';
 

@@ -1,5 +1,6 @@
 import type { FindingStateId, PartId, WorkKindId } from '../terms/names.ts';
 import { FINDING_STATES, PARTS } from '../terms/names.ts';
+import { coilWord } from '../terms/solenoid-coils.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { leftWords } from '../replies/left-open-sentences.ts';
 import type { Finding } from '../language/utterance.ts';
@@ -12,16 +13,43 @@ import { isToReadAgain } from '../visit/to-read-again.ts';
 import { isCompared, sheetRows } from '../visit/views.ts';
 import { circuitLines } from './circuit.ts';
 import { isRunningAt } from './findings.ts';
+import type { NoteSection } from './note.ts';
 import { listed, nameWritten, sentence, valueWritten } from './wording.ts';
 
-/** Whatever someone still has to settle: asked and not answered, read and not read again, opened and not closed. */
-export function openLines(state: VisitState): readonly string[] {
+/**
+ * Whatever someone still has to settle: asked and not answered, read and not read again, opened and not closed. Numbers
+ * that nobody claimed are told by their sentence; heard, only how many there are.
+ */
+export function openSection(state: VisitState): Pick<NoteSection, 'lines' | 'aloud'> {
+  const [first, rest] = [[...siteLines(state), ...doubtLines(state)], restLines(state)];
+  const lines = [...first, ...numberLines(state), ...rest];
+  return state.leftOver.length === 0
+    ? { lines }
+    : { lines, aloud: [...first, numbersAloud(state.leftOver.length), ...rest] };
+}
+
+function numberLines({ leftOver }: VisitState): readonly string[] {
+  const said = [...new Set(leftOver.map(({ words }) => words))];
+  return said.map((words) => {
+    const all = leftOver.filter((each) => each.words === words).map(({ digits }) => digits);
+    const lead = all.length === 1 ? 'A number has' : 'Numbers have';
+    return sentence(`${lead} no meaning yet: ${listed(all)}, said in "${words}"`);
+  });
+}
+
+const COUNTS: readonly string[] = ['no', 'one', 'two', 'three', 'four', 'five', 'six'];
+
+function numbersAloud(count: number): string {
+  const many = COUNTS[count] ?? String(count);
+  return sentence(
+    count === 1
+      ? `${many} number still needs a name, it is on the screen`
+      : `${many} numbers still need a name, they are on the screen`,
+  );
+}
+
+function restLines(state: VisitState): readonly string[] {
   return [
-    ...siteLines(state),
-    ...doubtLines(state),
-    ...state.leftOver.map(({ digits, words }) =>
-      sentence(`A number has no meaning yet: ${digits}, said in "${words}"`),
-    ),
     ...baselineLines(state),
     ...missingAfterLines(state),
     ...trippedLines(state),
@@ -81,7 +109,7 @@ function trippedLines(state: VisitState): readonly string[] {
     .filter(({ finding, at }) => !isMended(finding.part, at, state))
     .map(({ finding }) =>
       sentence(
-        `Reported ${FINDING_STATES[finding.state]} and not reported put right: ${PARTS[finding.part]}`,
+        `Reported ${coilWord(finding)}${FINDING_STATES[finding.state]} and not reported put right: ${PARTS[finding.part]}`,
       ),
     )
     .filter((line, index, all) => all.indexOf(line) === index);

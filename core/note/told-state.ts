@@ -1,5 +1,6 @@
 import type { Finding } from '../language/utterance.ts';
 import { FINDING_STATES } from '../terms/names.ts';
+import { coilWord } from '../terms/solenoid-coils.ts';
 
 /** How a failure was put: for the trade, and for whoever owns the unit, behind the part's name. */
 interface ToldSo {
@@ -46,5 +47,5 @@ export function toldState({ state, words }: Pick<Finding, 'state' | 'words'>): T
 }
 
 /** As the technician put it, for the trade. */
-export const tradeState = (finding: Pick<Finding, 'state' | 'words'>): string =>
-  toldState(finding)?.trade ?? FINDING_STATES[finding.state];
+export const tradeState = (finding: Pick<Finding, 'part' | 'state' | 'words'>): string =>
+  `${coilWord(finding)}${toldState(finding)?.trade ?? FINDING_STATES[finding.state]}`;

@@ -3,20 +3,34 @@ import type { Work } from '../language/utterance.ts';
 import { workDoneAt } from '../replies/work-words.ts';
 import type { WorkKindId } from '../terms/names.ts';
 import { VALVES } from '../visit/left-open.ts';
+import { ranSince, STOPS } from '../visit/ran.ts';
 import type { VisitState } from '../visit/state.ts';
 import { sumOf, timesTold, timeTold } from '../visit/time-told.ts';
 import { sentence } from './wording.ts';
 
 export function workLines(state: VisitState): readonly string[] {
   const { work, recommendations, readings } = state;
-  const done = work.map((made) => made.work).filter((made) => !isValveTurned(made));
+  const done = work.filter((made) => !isValveTurned(made.work));
   if (done.length > 0) {
-    const jobs = done.filter((made, at) => !isToldAgain(made, done.slice(0, at)));
-    return [...jobs.map((made) => sentence(workDoneAt(made))), ...timeLines(state)];
+    const jobs = done.filter(
+      (entry, at) =>
+        !isToldAgain(
+          entry.work,
+          done.slice(0, at).map((made) => made.work),
+        ),
+    );
+    return [...jobs.map((made) => jobLine(made, state)), ...timeLines(state)];
   }
   const isEmpty = recommendations.length === 0 && readings.length === 0;
   const isTold = timesTold(state).length > 0;
   return isEmpty ? [] : ['No work was recorded.', ...(isTold ? timeLines(state) : [])];
+}
+
+/** What was disconnected to be tested, and ran after that, was not left so. */
+function jobLine({ id, work }: VisitState['work'][number], state: VisitState): string {
+  const { did, part } = work;
+  const ran = part !== null && STOPS.has(did) && ranSince(part, id, state);
+  return sentence(ran ? `${workDoneAt(work)}; it ran again after that` : workDoneAt(work));
 }
 
 const TURNED: ReadonlySet<WorkKindId> = new Set<WorkKindId>(['open', 'isolate', 'restore']);

@@ -1,5 +1,5 @@
 import type { Members } from '../advice/by-kind.ts';
-import type { Fact, Finding, NameplateItem } from '../language/utterance.ts';
+import type { Fact, NameplateItem } from '../language/utterance.ts';
 import {
   CONDENSERS,
   CONDENSING_UNITS,
@@ -11,8 +11,7 @@ import {
   PLACES,
   SIGHT_GLASS_STATES,
 } from '../terms/names.ts';
-import { saysStuckClosed } from '../terms/stuck-closed.ts';
-import { namedAsFound } from '../terms/which-one.ts';
+import { seenName } from '../terms/solenoid-coils.ts';
 import { properName } from '../terms/proper-name.ts';
 import { CAUSES } from '../terms/causes.ts';
 import { CHARGE_DOUBTS, VALVE_KINDS } from '../terms/procedures.ts';
@@ -48,10 +47,6 @@ type Worded = { readonly [K in Kind]: (kept: Kinds[K], units: UnitHabit) => Said
 
 const FIRST_READINGS = 'Read head, suction and box.';
 
-/** A switch that no longer opens is not merely "failed". */
-const stateSaid = ({ state, words }: Finding): string =>
-  state === 'failed' && saysStuckClosed(words) ? 'stuck closed' : FINDING_STATES[state];
-
 const WORDED: Worded = {
   reading: ({ reading }, units) => line`${readingSaid(reading, units)}.`,
   amended: ({ from, to }, units) =>
@@ -63,7 +58,7 @@ const WORDED: Worded = {
   finding: ({ finding }) =>
     finding.unresolved
       ? plain(`Fan ${FINDING_STATES[finding.state]}. Which fan: condenser, or evaporator?`)
-      : plain(`${namedAsFound(finding.part, finding.words)} ${stateSaid(finding)}.`),
+      : plain(`${seenName(finding)}.`),
   work: ({ work, beforeBaseline }) =>
     plain(
       `${workDoneAt(work)}.` +
@@ -199,8 +194,7 @@ type TakenWorded = {
 
 const TAKEN_WORDED: TakenWorded = {
   reading: ({ reading }, units) => readingSaid(reading, units),
-  finding: ({ finding }) =>
-    plain(`${namedAsFound(finding.part, finding.words)} ${stateSaid(finding)}`),
+  finding: ({ finding }) => plain(seenName(finding)),
   work: ({ work }) => plain(workDoneAt(work)),
   recommendation: ({ recommendation }) => plain(workTodoAt(recommendation)),
   memo: () => plain('the last memo'),

@@ -28,6 +28,7 @@ export const CAUSE_PHRASES: Record<CauseId, string> = {
   fanControlCycling: 'a condenser fan control cycling too fast',
   stuckInDefrost: 'a unit stuck in defrost',
   leakingSolenoid: 'a liquid-line solenoid leaking by',
+  solenoidShut: 'a liquid-line solenoid that does not open',
   startGear: 'bad start gear',
   overloadOpen: 'an open overload',
   nothingWrong: 'nothing wrong',

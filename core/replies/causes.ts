@@ -84,7 +84,11 @@ export function evidenceSaid(row: EvidenceRow): Said {
     case 'reading':
       return line`${SHORT_NAMES[row.about]} ${amount(row.value, row.unit)}`;
     case 'finding':
-      return plain(`${PARTS[row.part]} ${FINDING_STATES[row.state]}`);
+      return plain(
+        [PARTS[row.part], row.of ?? '', FINDING_STATES[row.state]]
+          .filter((word) => word !== '')
+          .join(' '),
+      );
     case 'sightGlass':
       return plain(`sight glass ${SIGHT_GLASS_STATES[row.state]}`);
   }

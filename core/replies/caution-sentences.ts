@@ -37,6 +37,7 @@ export const CAUTION_SENTENCES: Record<CautionId, string> = {
     'No flame until the refrigerant is recovered and nitrogen is trickling through an open end.',
   openingTheSystem:
     'Recover first, bring it to slightly above atmosphere, and wear gloves and goggles before anything is opened.',
+  chargeOffPlate: 'By the scale the charge is well off the nameplate: check what was weighed.',
   chargeByNameplate: 'Never more than the nameplate charge, and always weighed in.',
   noVenting:
     'Never vent: recover it, unless local law says otherwise for this very refrigerant and use.',

@@ -16,6 +16,16 @@ export const GUIDE_SENTENCES: Record<GuideId, string> = {
     'That is a fault by itself: make it safe, put it right by the maker, and look for what caused it.',
   coilOhms:
     'A coil reads its own ohms, by the maker: no path through it means that it is open, near none that it is shorted.',
+  highHead:
+    'Mostly a dirty condenser, its fan out, or hot air at it; then an overcharge, or air in the system. Look at the condenser and its fan first.',
+  lowSuction:
+    'Mostly a low charge, a restriction or a valve that starves the coil, or no air through the coil: ice, dirt, a fan out. Superheat tells them apart: high it is starved, low it gets no air.',
+  lowChargeShows:
+    'Low suction and low head, high superheat, low subcooling, low amps; bubbles where there is a sight glass. A restriction is much alike, but with subcooling up: read subcooling before any gas goes in.',
+  overchargeShows:
+    'High head and high subcooling, high amps; with a fixed restriction suction up and superheat down as well. Dirt on the condenser looks much alike: look at it first.',
+  gaugesOrNot:
+    'On a critically charged or small sealed unit not unless nothing else tells: each time the hoses take some of the charge. Look, clamp and read temperatures first; if they go on, short hoses, and make up what is lost by the maker. On others yes, once you have looked.',
   lookTellsNothing:
     'That alone does not tell. Head, suction and superheat against what they should be do: read them, and ask again.',
 };

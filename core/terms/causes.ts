@@ -26,6 +26,7 @@ export const CAUSES = {
   fanControlCycling: 'condenser fan control cycling too fast',
   stuckInDefrost: 'stuck in defrost',
   leakingSolenoid: 'leaking liquid-line solenoid',
+  solenoidShut: 'liquid-line solenoid not opening',
   startGear: 'bad start gear',
   overloadOpen: 'open overload',
   nothingWrong: 'nothing off',

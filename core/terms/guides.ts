@@ -8,6 +8,11 @@ export const GUIDES = [
   'faultItself',
   'lookTellsNothing',
   'coilOhms',
+  'highHead',
+  'lowSuction',
+  'lowChargeShows',
+  'overchargeShows',
+  'gaugesOrNot',
 ] as const;
 export type GuideId = (typeof GUIDES)[number];
 

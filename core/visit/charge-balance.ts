@@ -1,4 +1,5 @@
 import type { PartId } from '../terms/names.ts';
+import type { QuantityId } from '../terms/quantities.ts';
 import type { Amount } from '../units/amount.ts';
 import { convert } from '../units/convert.ts';
 import type { UnitId } from '../units/units.ts';
@@ -46,6 +47,32 @@ export function chargeBalance(state: VisitState): ChargeBalance {
     isEmpty: false,
   };
 }
+
+/**
+ * By what share the charge that was weighed in misses the plate: above zero it is over. Less than the plate is a miss
+ * only once weighing is over, as a charge goes in bottle by bottle: something else was told since, or it is finished.
+ */
+export function plateMissed(state: VisitState): number | null {
+  const { charged, nameplate, since } = chargeBalance(state);
+  if (charged === null || nameplate === null || nameplate.value <= 0) return null;
+  const off = (charged.value - nameplate.value) / nameplate.value;
+  return off > 0 || isWeighingOver(state, since) ? off : null;
+}
+
+function isWeighingOver({ history }: VisitState, since: readonly ReadingEntry[]): boolean {
+  const last = history.findLastIndex(({ id }) => since.some((entry) => entry.id === id));
+  return history.slice(last + 1).some((event) => {
+    if (event.type === 'readingTaken') return RUNS.has(event.reading.quantity);
+    if (event.type === 'findingReported') return event.finding.state === 'running';
+    return event.type === 'afterMarked' || event.type === 'visitFinished';
+  });
+}
+
+/** Read of a unit that runs on what was weighed in. */
+const RUNS: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  ...(['headPressure', 'suctionPressure', 'superheat', 'subcooling', 'boxTemp'] as const),
+  ...(['suctionLineTemp', 'liquidLineTemp', 'dischargeLineTemp'] as const),
+]);
 
 interface Held {
   /** Behind what the charge may stand, where no hose reaches it. */

@@ -1,5 +1,6 @@
 import type { Fact, Finding, Work } from '../language/utterance.ts';
 import type { PartId } from '../terms/names.ts';
+import { coilFault } from '../terms/solenoid-coils.ts';
 import { factsTold } from './facts-told.ts';
 import { VALVES } from './left-open.ts';
 import { ONE_BREATH_MS } from './one-breath.ts';
@@ -91,9 +92,10 @@ function workSteps({
 
 const HOLDS_IT_BACK: ReadonlySet<PartId> = new Set<PartId>([...VALVES, 'liquidLineSolenoid']);
 
-function foundSteps({ part, state }: Finding): readonly ChargeStep[] {
+function foundSteps(finding: Finding): readonly ChargeStep[] {
+  const { part, state } = finding;
   if (part === 'compressor' && state === 'running') return [{ kind: 'holdsSome' }];
   if (!HOLDS_IT_BACK.has(part)) return [];
   if (state === 'closed') return [{ kind: 'shut', what: part }];
-  return state === 'open' ? [{ kind: 'opened', what: part }] : [];
+  return state === 'open' && coilFault(finding) === null ? [{ kind: 'opened', what: part }] : [];
 }

@@ -2,6 +2,7 @@ import type {
   Command,
   Doubt,
   Fact,
+  Finding,
   Reading,
   Recommendation,
   Utterance,
@@ -57,7 +58,7 @@ export function fromUtterance(
     ...utterance.commands.filter(isOfBefore).map(obeying),
     ...utterance.facts.map(keepFact),
     ...utterance.readings.map(keepReading),
-    ...utterance.findings
+    ...findingsNow(utterance, before)
       .map(asFaultFound)
       .map((finding) =>
         always({ type: 'findingReported', v: 1, finding }, { kind: 'finding', finding }),
@@ -88,6 +89,13 @@ export function fromUtterance(
   });
   return withUnitsTurned(kept, before);
 }
+
+/** Told behind the work, what happened is the story of it: the fan that died turns again, and stands in those words alone. */
+function findingsNow({ findings, remarks }: Utterance, before: VisitState): readonly Finding[] {
+  const isStory = remarks.some((words) => STORY.test(words));
+  return isStory && isAltered(before) ? [] : findings;
+}
+const STORY = /^what happened (?:\w+ ){0,2}(?:was|is)\b/i;
 
 /** Once a kind of value is told in another unit than the visit's, bare numbers of it are in that: said once. */
 function withUnitsTurned(kept: Addition, before: VisitState): Addition {

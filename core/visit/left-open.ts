@@ -1,6 +1,7 @@
 import type { Finding, Work } from '../language/utterance.ts';
 import type { PartId, WorkKindId } from '../terms/names.ts';
 import type { EventId } from './events.ts';
+import { toldRunning } from './ran.ts';
 import type { VisitState } from './state.ts';
 
 /** How a part stands that must not be left so. */
@@ -18,14 +19,22 @@ export interface LeftOpen {
 export function leftOpen(state: VisitState): readonly LeftOpen[] {
   const order = new Map(state.history.map((event, index) => [event.id, index]));
   const placeOf = ({ id }: { readonly id: EventId }): number => order.get(id) ?? 0;
-  return [...state.preparations, ...state.work, ...state.findings]
+  return [...state.preparations, ...state.work, ...state.findings, ...toldRunning(state)]
     .sort((one, other) => placeOf(one) - placeOf(other))
     .reduce<readonly LeftOpen[]>(after, []);
 }
 
 type Said = VisitState['work'][number] | VisitState['findings'][number];
+type Ran = ReturnType<typeof toldRunning>[number];
 
-function after(left: readonly LeftOpen[], said: Said): readonly LeftOpen[] {
+/** With its leads off a compressor draws nothing: what runs again was put back, whoever said so. */
+const outlastsRunning =
+  ({ parts }: Ran) =>
+  ({ part, as }: LeftOpen): boolean =>
+    !(parts.includes(part) && (as === 'disabled' || as === 'isolated'));
+
+function after(left: readonly LeftOpen[], said: Said | Ran): readonly LeftOpen[] {
+  if ('parts' in said) return left.filter(outlastsRunning(said));
   const { id, at } = said;
   const told = 'work' in said ? toldByWork(said.work) : toldByFinding(said.finding);
   if (told === null) return left;

@@ -53,6 +53,30 @@ describe('what was found, and how it was left', () => {
     );
   });
 
+  it.each([
+    ["the liquid line solenoid coil's open", 'open', ['coil open', 'had a burnt-out coil']],
+    ['the solenoid is burnt out', 'burnt', ['burnt', 'had a burnt-out coil']],
+    ['solenoid coil is shorted', 'failed', ['coil shorted', 'had a short circuit in its coil']],
+  ] as const)('says of "%s" that the valve could not open', (words, state, [trade, plain]) => {
+    const visit = visitOf([REACH_IN, WARM, seen('liquidLineSolenoid', state, words)]);
+    expect(linesOf(visit, 'findings')[0]).toBe(`Liquid-line solenoid: ${trade}.`);
+    const told = linesOf(visit, 'customer').join(' ');
+    expect(told).toContain(`the valve that shuts the refrigerant off ${plain}, so it could not`);
+    expect(told).toContain('When that happens, no refrigerant gets to the cooling coil');
+    expect(told).not.toContain('was open');
+  });
+
+  it('keeps a valve that is stuck open an open valve', () => {
+    const visit = visitOf([
+      REACH_IN,
+      WARM,
+      seen('liquidLineSolenoid', 'open', 'solenoid is stuck open'),
+    ]);
+    expect(linesOf(visit, 'customer').join(' ')).toContain(
+      'the valve that shuts the refrigerant off was open',
+    );
+  });
+
   it('keeps a cause that is told last with what was found, and once', () => {
     const state = visitOf([
       REACH_IN,

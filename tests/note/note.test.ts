@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Utterance } from '../../core/language/utterance.ts';
 import { draftNote } from '../../core/note/draft-note.ts';
+import { noteAloud } from '../../core/note/note-aloud.ts';
 import { noteHtml } from '../../core/note/note-html.ts';
 import { noteText } from '../../core/note/note-text.ts';
 import type { PartId } from '../../core/terms/names.ts';
@@ -158,6 +159,39 @@ describe('the note of a ragged visit', () => {
       'Check that it was put back: jumpered the door switch to test.',
       'Not said which fan is meant: noisy.',
     ]);
+  });
+
+  it('tells numbers of one sentence together, and aloud only how many there are', () => {
+    const over = (text: string, ...unclaimed: readonly string[]) =>
+      utteranceOf({ text, unclaimed });
+    const told = visitOf([
+      over('seventeen then twenty two over there', '17', '22'),
+      over('nine', '9'),
+    ]);
+    expect(linesOf(told, 'open')).toEqual([
+      'Numbers have no meaning yet: 17 and 22, said in "seventeen then twenty two over there".',
+      'A number has no meaning yet: 9, said in "nine".',
+    ]);
+    const aloud = noteAloud(draftNote(told)).text;
+    expect(aloud).toContain('Three numbers still need a name, they are on the screen.');
+    expect(aloud).not.toMatch(/17|seventeen/);
+  });
+
+  it('finds nothing in a question or in the name of a thing', () => {
+    const remark = (memo: string) => utteranceOf({ text: memo, remarks: [memo] });
+    const told = visitOf([
+      utteranceOf({ text: 'box is warm', memos: ['box is warm'] }),
+      remark('fins are full of flour'),
+      remark('is that normal'),
+      remark('should i put gauges on it'),
+      remark('new filter drier'),
+      remark('new spring put in the hinge'),
+    ]);
+    expect(linesOf(told, 'findings')).toEqual([
+      'Fins are full of flour.',
+      'New spring put in the hinge.',
+    ]);
+    expect(linesOf(told, 'asSaid')).toEqual(['New filter drier.']);
   });
 
   it('stops listing what was put right', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { draftNote } from '../../core/note/draft-note.ts';
 import { EXPLAINED_PARTS, EXPLAINS } from '../../core/terms/explained-parts.ts';
 import { PART_SENTENCES } from '../../core/replies/part-sentences.ts';
 import { timedVisit, type TimedLine } from '../support/timed-visit.ts';
@@ -273,5 +274,40 @@ describe('"nothing" on a meter', () => {
   it('is none of it once something else was told', () => {
     const { state } = heard(...SENT, 'locked out the disconnect', 'meter says no voltage');
     expect(state.readings.map(({ reading }) => reading.place)).toEqual(['lineSide', 'loadSide']);
+  });
+});
+
+describe('whoever asks in general', () => {
+  it('hears what brings high head about, and of this unit once its head was read over', () => {
+    expect(reply('what would cause high head pressure')).toMatch(/^Mostly a dirty condenser/);
+    const read = [REACH_IN, 'ambient seventy five', 'head two sixty, suction fourteen, box forty'];
+    expect(reply(...read, 'what would cause high head pressure')).toMatch(/head \d+ psi over/);
+    expect(reply('what causes low suction')).toMatch(/^Mostly a low charge/);
+  });
+
+  // The directions of the symptom matrix: achrnews.com, troubleshooting a refrigerant undercharge.
+  it.each(['low charge would show what', 'what does a low charge look like'])(
+    'hears what a low charge shows, and what tells it from a restriction: "%s"',
+    (question) => {
+      const text = reply(question);
+      expect(text).toMatch(/^Low suction and low head, high superheat, low subcooling/);
+      expect(text).toContain('read subcooling before any gas goes in');
+    },
+  );
+
+  it('is told to leave a small sealed unit sealed where something else tells', () => {
+    const text = reply(REACH_IN, 'should i put gauges on it');
+    expect(text).toContain('not unless nothing else tells');
+    expect(text).toContain('the hoses take some of the charge');
+  });
+});
+
+describe('a vacuum that is begun', () => {
+  it('is acknowledged, and counts as no vacuum that was pulled', () => {
+    const { reply: said, state } = heard(REACH_IN, 'vacuum pump is on');
+    expect(said.text).toBe('Kept for the note.');
+    expect(state.work).toEqual([]);
+    const kept = draftNote(state).sections.find(({ id }) => id === 'asSaid');
+    expect(kept?.lines).toEqual(['Vacuum pump is on.']);
   });
 });

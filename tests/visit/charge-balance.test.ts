@@ -2,9 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Utterance, Work } from '../../core/language/utterance.ts';
 import { draftNote } from '../../core/note/draft-note.ts';
+import { cautionsFor } from '../../core/advice/cautions.ts';
+import { takeTurn } from '../../core/turn/take-turn.ts';
+import { EMPTY_MEMORY, type Memory } from '../../core/turn/turn.ts';
 import { chargeBalance } from '../../core/visit/charge-balance.ts';
+import { EMPTY_VISIT } from '../../core/visit/empty-visit.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import { read, readings, unitIs, visitOf } from '../advice/visits.ts';
+import { createStamp } from '../support/stamp.ts';
 import { commanding, utteranceOf } from '../support/utterances.ts';
 
 const did = (work: Work['did'], words: string, part: Work['part'] = null): Utterance =>
@@ -38,6 +43,64 @@ const charged = (...said: readonly Utterance[]): number | null =>
   chargeBalance(after(...said)).charged?.value ?? null;
 const linesOf = (state: VisitState): readonly string[] =>
   draftNote(state).sections.find(({ id }) => id === 'refrigerant')?.lines ?? [];
+
+function spoken(lines: readonly string[]) {
+  const stamp = createStamp();
+  return lines.reduce<{ replies: readonly string[]; state: VisitState; memory: Memory }>(
+    ({ replies, state, memory }, words) => {
+      const turn = takeTurn({ state, memory, words, stamp });
+      return {
+        replies: [...replies, turn.reply.text],
+        state: turn.state,
+        memory: turn.memory,
+      };
+    },
+    { replies: [], state: EMPTY_VISIT, memory: EMPTY_MEMORY },
+  );
+}
+
+describe('a charge that misses the nameplate', () => {
+  const emptied = [recovered(70), VACUUM];
+  const off = (...said: readonly Utterance[]): boolean =>
+    cautionsFor(after(...emptied, ...said)).includes('chargeOffPlate');
+
+  it('is told of at once where it is over, and by more than a twentieth alone', () => {
+    expect(off(added(93))).toBe(true);
+    expect(off(added(92))).toBe(false);
+    expect(off(added(60), added(33))).toBe(true);
+  });
+
+  it('is told of where it is under once weighing is over', () => {
+    expect(off(added(60))).toBe(false);
+    expect(off(added(60), added(28), SOME)).toBe(false);
+    expect(off(added(60), SOME)).toBe(true);
+    expect(off(added(60), commanding({ do: 'finish' }))).toBe(true);
+    expect(off(added(84), SOME)).toBe(false);
+  });
+
+  it('is not known where what was in it was never weighed', () => {
+    expect(cautionsFor(after(added(60), SOME))).not.toContain('chargeOffPlate');
+  });
+
+  it('is said once, and stands in the note', () => {
+    const said = [
+      "it's a reach-in on 134a",
+      'the charge is three pounds two ounces',
+      'recovered two pounds',
+      'pulled a vacuum to 400 microns',
+      'weighed in three pounds eight ounces',
+      'compressor is running',
+    ];
+    const { replies, state } = spoken(said);
+    expect(replies.filter((text) => text.includes('well off the nameplate'))).toHaveLength(1);
+    expect(replies[4]).toContain('well off the nameplate');
+    expect(linesOf(state)).toContain(
+      'In it now, by the scale: 3 lb 8 oz, 6 oz over the nameplate.',
+    );
+    const cautions = draftNote(state).sections.find(({ id }) => id === 'cautions')?.lines ?? [];
+    expect(cautions.join(' ')).toContain('more than 5 %');
+  });
+});
 
 describe('what is in the unit by the scale', () => {
   it.each<[string, readonly Utterance[], number]>([

@@ -6,6 +6,7 @@ import { leftOpen } from '../../core/visit/left-open.ts';
 import type { VisitState } from '../../core/visit/state.ts';
 import { applyEvents } from '../../core/visit/apply.ts';
 import { draftNote } from '../../core/note/draft-note.ts';
+import { noteText } from '../../core/note/note-text.ts';
 import { createStamp } from '../support/stamp.ts';
 
 function speak(...lines: readonly string[]): Turn {
@@ -64,12 +65,32 @@ describe('what is left open', () => {
     ['locked out and tagged', "power's back on"],
     ['it is unplugged', 'plugged it back in'],
     ['disconnected the condenser fan', 'condenser fan is running'],
+    ['pulled the compressor leads off to ohm it', "compressor's running"],
+    ['pulled the compressor leads off to ohm it', 'compressor amps six point two'],
+    ['disconnected the condenser fan motor', 'condenser fan is drawing one point four amps'],
     ['put my gauges on', 'gauges are off'],
     ['took the caps off', 'caps are on'],
     ['turned the thermostat down for the test', 'thermostat is back where it was'],
     ['pulled the compressor', 'replaced the compressor'],
   ])('after "%s" is put right by "%s"', (said, putRight) => {
     expect(after(said, putRight)).toEqual([]);
+  });
+
+  it('takes a part that was disconnected for a test and drew amps since for none that was left so', () => {
+    const tested = ['box forty', 'pulled the compressor leads off to ohm it'];
+    const note = (...more: readonly string[]) =>
+      noteText(draftNote(speak(...tested, ...more, 'replaced the start relay').state));
+    expect(note()).toMatch(/disconnected the compressor/);
+    const ran = note('compressor amps six point two');
+    expect(ran).not.toMatch(/disconnected/);
+    expect(ran).toContain('Compressor disabled; it ran again after that.');
+  });
+
+  it('leaves off what was disconnected after it ran, and what drew nothing since', () => {
+    const off = 'pulled the compressor leads off to ohm it';
+    expect(after("compressor's running", off)).toEqual(['compressor disabled']);
+    expect(after(off, 'compressor amps zero')).toEqual(['compressor disabled']);
+    expect(after(off, 'condenser fan is running')).toEqual(['compressor disabled']);
   });
 
   it('does not guess which of two bypasses the jumper was on', () => {

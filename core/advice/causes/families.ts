@@ -4,7 +4,7 @@ import { ranked, type Belief } from './belief.ts';
 /** Faults whose readings are the same to any gauge: a look or a test tells them apart, no number does. */
 export const FAMILIES: readonly (readonly CauseId[])[] = [
   ['dirtyCondenser', 'condenserFanOut', 'fanControlStuckOff'],
-  ['liquidLineRestriction', 'valveStarving'],
+  ['liquidLineRestriction', 'valveStarving', 'solenoidShut'],
   ['icedCoil', 'evaporatorFanOut', 'defrostFailed'],
   ['heavyLoad', 'openBox'],
   ['leakyValves', 'stuckUnloaded'],

@@ -83,8 +83,12 @@ export const FINDING_RULES: readonly FindingRule[] = [
   ),
   rule({ parts: ['filterDrier'], states: ['ok'] }, { against: { liquidLineRestriction: 'hints' } }),
   rule(
-    { parts: ['liquidLineSolenoid', 'kingValve'], states: ['closed', 'failed'] },
+    { parts: ['kingValve'], states: ['closed', 'failed'] },
     { for: { liquidLineRestriction: 'shows' } },
+  ),
+  rule(
+    { parts: ['liquidLineSolenoid'], states: ['closed', 'failed'] },
+    { for: { solenoidShut: 'shows', liquidLineRestriction: 'hints' } },
   ),
   rule(
     { parts: ['expansionValve'], states: ['closed', 'plugged', 'failed'] },
@@ -193,7 +197,7 @@ export const FINDING_RULES: readonly FindingRule[] = [
   ),
   rule(
     { parts: ['liquidLineSolenoid'], states: ['ok'] },
-    { against: { leakingSolenoid: 'shows' } },
+    { against: { leakingSolenoid: 'shows', solenoidShut: 'shows' } },
   ),
   rule({ parts: ['evaporator'], states: ['stuckInDefrost'] }, { for: { stuckInDefrost: 'shows' } }),
   rule(
@@ -230,6 +234,12 @@ export const FINDING_RULES: readonly FindingRule[] = [
     },
   ),
 ];
+
+/** Its coil gone, a solenoid stands shut: whatever "open" was said of is the wire. */
+export const DEAD_COIL = rule(
+  { parts: ['liquidLineSolenoid'], states: ['open', 'burnt', 'failed'] },
+  { for: { solenoidShut: 'shows' }, against: { leakingSolenoid: 'shows' } },
+);
 
 /** Bubbles go with vapour in the line, whatever put it there; a clear glass says only that there is liquid. */
 export const SIGHT_GLASS_RULES: Readonly<

@@ -1,6 +1,7 @@
 import type { VisitState } from '../../visit/state.ts';
 import type { Found } from '../found.ts';
 import { circumstances } from './circumstances.ts';
+import { deadCoilEvidence } from './dead-coil.ts';
 import { judgedSymptom } from './judged-symptoms.ts';
 import { motorEvidence } from './motor-evidence.ts';
 import { feedOf } from './matrix.ts';
@@ -32,7 +33,12 @@ export function gather(state: VisitState): Gathered {
       ...findingEvidence(state),
       ...sightGlassEvidence(state),
     ],
-    around: [...circumstances(state), ...motorEvidence(state), ...seenTogether(state)],
+    around: [
+      ...circumstances(state),
+      ...motorEvidence(state),
+      ...seenTogether(state),
+      ...deadCoilEvidence(state),
+    ],
     judged: judged.map(({ symptom }) => symptom),
     missing: unread.map(({ best }) => best.symptom),
     lacks: failed?.best.found ?? null,

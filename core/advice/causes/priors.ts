@@ -33,6 +33,7 @@ export const PRIORS: Readonly<Record<CauseId, number>> = {
   fanControlCycling: 0.015,
   stuckInDefrost: 0.01,
   leakingSolenoid: 0.015,
+  solenoidShut: 0.04,
   startGear: 0.03,
   overloadOpen: 0.03,
   nothingWrong: 0.12,

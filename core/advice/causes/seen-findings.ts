@@ -1,19 +1,32 @@
+import type { Finding } from '../../language/utterance.ts';
 import type { CauseId } from '../../terms/causes.ts';
+import { coilFault, partSeen } from '../../terms/solenoid-coils.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { standingFindings } from '../standing-findings.ts';
 import { CAUSE_IDS } from './cause-ids.ts';
-import { FINDING_RULES, RATIOS, SIGHT_GLASS_RULES, type FindingRule } from './finding-rules.ts';
+import {
+  DEAD_COIL,
+  FINDING_RULES,
+  RATIOS,
+  SIGHT_GLASS_RULES,
+  type FindingRule,
+} from './finding-rules.ts';
 import type { Evidence, Ratios } from './observation.ts';
 
 /** Only what some cause is weighed by: a burnt-out light is no evidence. */
 export function findingEvidence(state: VisitState): readonly Evidence[] {
-  return standingFindings(state).flatMap(({ finding: { part, state: found } }) => {
-    const rules = FINDING_RULES.filter(
-      ({ parts, states }) => parts.includes(part) && states.includes(found),
-    );
-    const shown = { kind: 'finding', part, state: found } as const;
+  return standingFindings(state).flatMap(({ finding }) => {
+    const rules = rulesOf(finding);
+    const shown = { kind: 'finding', ...partSeen(finding) } as const;
     return rules.map((rule) => ({ shown, ratios: ratiosOfRule(rule), inputs: [] }));
   });
+}
+
+function rulesOf(finding: Finding): readonly FindingRule[] {
+  const rules = coilFault(finding) === null ? FINDING_RULES : [DEAD_COIL];
+  return rules.filter(
+    ({ parts, states }) => parts.includes(finding.part) && states.includes(finding.state),
+  );
 }
 
 export function sightGlassEvidence({ unit: { sightGlass } }: VisitState): readonly Evidence[] {

@@ -19,6 +19,7 @@ export const STOPPED_ROWS: readonly MatrixRow[] = [
   row('fanControlCycling', 'head swings and the valve hunts'),
   row('stuckInDefrost', 'compressor off, heater amps, warm coil'),
   row('leakingSolenoid', 'suction comes back fast after a pump-down'),
+  row('solenoidShut', 'it pumps down and stays off, and no liquid comes'),
   row('startGear', 'locked-rotor amps, a hum, pressures equal'),
   row('overloadOpen', 'no amps at rated volts, hot shell, common open to both windings'),
 ];

@@ -126,6 +126,34 @@ const SETTLING: readonly Rule[] = [
   ),
 ];
 
+/** What a fault shows, and what may be left off: asked in general, of any unit. */
+const LOOKS =
+  '[(usually|normally|typically|look like|show [up] [as]|do|cause|give (you|me)|read like|act like|tell (me|you))]';
+const GENERAL: readonly Rule[] = [
+  ...(
+    [
+      ['lowChargeShows', '(low charge|undercharge|low refrigerant|shortage of (gas|refrigerant))'],
+      ['overchargeShows', '(overcharge|over charge|high charge)'],
+    ] as const
+  ).map(([about, fault]) =>
+    rule(
+      `${SO} (what (does|would|will|do|should) [(a|an|the)] ${fault} ${LOOKS} [(look like|on the gages)]|[(a|an|the)] ${fault} (would|will|does|should) (show|look like|do|give) what|(what are|what is) the (signs|symptoms|sign|symptom) of [(a|an)] ${fault}|how (do|would|can|will) (i|you|we) (know|tell|spot|see) [(if|that|when)] [(a|an|it is|there is a|there is an|i have a|i have got a)] ${fault})`,
+      guide(about),
+      { ...OWN, examples: [] },
+    ),
+  ),
+  rule(
+    `${SO} how (do|would|can|will) (i|you|we) (know|tell|see) (if|that|when) (it is|the unit is|the system is|she is) (low on (charge|gas|refrigerant)|undercharged|short of (gas|refrigerant|charge))`,
+    guide('lowChargeShows'),
+    { ...OWN, examples: ['how do i know if it is low on charge'] },
+  ),
+  rule(
+    `${SO} (should|do|must|shall|can|would) (i|we|you) [(really|even|have to|need to|want to)] (put|hook|hook up|get|connect|need|need to put|need to hook up) [(my|the|some|any|a set of)] gages [up] [(on|to)] [(it|this|that|this one|here|there|the unit|this thing)] [(at all|yet|for this)]`,
+    guide('gaugesOrNot'),
+    { ...OWN, examples: ['should i put gages on it', 'do i need gages on this'] },
+  ),
+];
+
 const COVER =
   '(panel|cover|electrical panel|electrical box|control panel|control box|disconnect [box]|box cover|access panel|electrical cover|cabinet)';
 const OPEN_IT = `((open|take (off|apart)|pull [(off|apart)]|get in|get into|go in|go into|reach in|reach into|stick my hand in|put my hand in) [(the|that|this|my)] ${COVER}|(take|pull|get) (the|that|this) ${COVER} off [[of] (the|that|this) (panel|disconnect|box|contactor|unit)])`;
@@ -216,6 +244,7 @@ export const LED_QUESTIONS: readonly Rule[] = [
   ...SAFE,
   ...MEANING,
   ...SETTLING,
+  ...GENERAL,
   ...LACKING,
   ...PARTS,
 ];

@@ -3,7 +3,7 @@ import { holdsNumber } from '../words/own-reading.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, spanIn } from '../slots.ts';
 import { tokenise } from '../words/tokenise.ts';
-import { MY, plain } from './asking.ts';
+import { ask, MY, plain } from './asking.ts';
 import { startsWithPart } from './named-in.ts';
 
 /** "Why is the manager upset" is not ours to answer: what it asks of must be a part, or the unit. */
@@ -43,6 +43,21 @@ const speakingOf: Means = (tags, frame) => {
 };
 
 /** What is behind it, what to look at next, and where an answer came from. */
+/** "What would cause high head" asks in general, "why is the high head" of this one. */
+const inGeneral: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const named = quantityId(tags['quantity']);
+  const isLow = /\blow\b/i.test(words);
+  if (/^why\b/i.test(words) || isUnderAnother(frame)) return plain('causes')(tags, frame);
+  if (named === 'headPressure' && !isLow) return ask({ ask: 'guide', about: 'highHead' });
+  if (named === 'suctionPressure' && isLow) return ask({ ask: 'guide', about: 'lowSuction' });
+  return plain('causes')(tags, frame);
+};
+
+/** "Low suction and high superheat" together are no single reading. */
+const isUnderAnother = (frame: Frame): boolean =>
+  ['and', 'with', 'but'].includes(wordBehind(frame));
+
 /** "Suction eight, evap's iced up why": the last word of what was told. */
 const askedLast: Means = (tags, frame) => {
   const { from, to } = frame.span;
@@ -154,7 +169,7 @@ export const REASON_QUESTIONS: readonly Rule[] = [
   }),
   rule(
     `(why is|what makes|what would (make|cause)|what causes|what could cause) [(a|the)] (high|low) <asked>`,
-    plain('causes'),
+    inGeneral,
     { examples: ['what causes high head pressure'] },
   ),
   rule(

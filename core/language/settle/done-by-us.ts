@@ -35,8 +35,12 @@ function notOurs({ text, tokens }: Said, item: Item, before: Item | undefined): 
   const from = strangerFrom(tokens, { item, before });
   if (from === null) return null;
   const words = text.slice(tokens[from]?.start, tokens[item.end - 1]?.end);
-  return { ...item, meaning: { remarks: [words] } };
+  return { ...item, meaning: ASKS.test(words) ? {} : { remarks: [words] } };
 }
+
+/** "Should I put gauges on it" is asked, and neither done nor told. */
+const ASKS =
+  /^(?:(?:so|and|but|ok|okay|well|then) )*(?:should|shall|do|does|did|can|could|would|may|must) (?:i|we|you|they|he|she|it)\b/i;
 
 const isDoing = ({ work, ofIt }: Meaning): boolean => work !== undefined || ofIt !== undefined;
 

@@ -48,6 +48,15 @@ const ALL =
 /** What is told of the job and names no part, reading or work: word for word, the trouble first. */
 export const REMARK_RULES: readonly Rule[] = [
   rule(
+    '[(so|and|ok|now)] ([the] vacuum pump is [(now|finally)] (on|running|going|hooked up and running) [now]|(i have|i have got|i got|we have|we have got|got) the vacuum pump (on|running|going) [(it|now)]|(started|i started|just started|turned on|i turned on|fired up) the vacuum [pump] [now])',
+    remark,
+    {
+      alone: true,
+      unheard: true,
+      examples: ['vacuum pump is on', 'i have got the vacuum pump on'],
+    },
+  ),
+  rule(
     `[the] (display|readout|digital display|controller|screen) [(is|still)] (says|reads|shows|reading|showing|saying|flashing|is at|at|displays) [(now|still)] (<amount>|[(a|an|code|error|alarm|the)] [(e|f|a|h|l|p|er|ha|la|hi|lo)] [<number>] [(code|alarm|error)]) [now]`,
     remark,
     { examples: ['display says twenty'] },

@@ -28,6 +28,7 @@ export const PLAIN_CAUSES: Record<CauseId, string> = {
   fanControlCycling: 'a control that switched the fan that blows the heat away too often',
   stuckInDefrost: 'a defrost that would not end',
   leakingSolenoid: 'a shut-off valve in the refrigerant line that did not close',
+  solenoidShut: 'a shut-off valve in the refrigerant line that did not open',
   startGear: 'the parts that start the compressor',
   overloadOpen: 'a motor protection that had switched the compressor off',
   nothingWrong: 'nothing that we could measure',
@@ -68,6 +69,8 @@ export const EFFECTS: Record<CauseId | 'noPower' | 'neverOff', string | null> = 
   fanControlCycling: 'the pressure swings, so the cooling is uneven',
   stuckInDefrost: 'the unit heats when it should cool',
   leakingSolenoid: 'refrigerant gets into the cooling coil while the unit stands',
+  solenoidShut:
+    'no refrigerant gets to the cooling coil, so the unit shuts itself off and the box gets warm',
   startGear: 'the compressor cannot start, so nothing is cooled',
   overloadOpen: 'the compressor stands still, so nothing is cooled',
   nothingWrong: null,

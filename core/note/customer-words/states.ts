@@ -1,5 +1,6 @@
 import type { Finding } from '../../language/utterance.ts';
 import type { FindingStateId, PartId } from '../../terms/names.ts';
+import { type CoilFault, coilFault } from '../../terms/solenoid-coils.ts';
 import { toldState } from '../told-state.ts';
 
 /** What was seen of a part, behind "was": "was choked with dirt". */
@@ -64,8 +65,16 @@ const OPEN_CIRCUITS: Partial<Record<PartId, string>> = {
   fuse: 'had blown',
 };
 
+const DEAD_COILS: Record<CoilFault, string> = {
+  burntOut: 'had a burnt-out coil',
+  shorted: 'had a short circuit in its coil',
+  bad: 'had a bad coil',
+};
+
 /** What was seen of a part, as it was put where that says more than the state that it is kept as. */
 export function plainState(part: PartId, seen: Pick<Finding, 'state' | 'words'>): string {
+  const coil = coilFault({ part, ...seen });
+  if (coil !== null) return `${DEAD_COILS[coil]}, so it could not open`;
   const told = toldState(seen);
   if (told !== null) return told.plain;
   const open = seen.state === 'open' ? OPEN_CIRCUITS[part] : undefined;

@@ -3,6 +3,7 @@ import { deviationNow } from '../../advice/compare.ts';
 import type { DoneRow, FoundRow } from '../../advice/history-verdict.ts';
 import type { Work } from '../../language/utterance.ts';
 import { isGrounded } from '../../advice/grounded.ts';
+import { MENDS } from '../../advice/standing-findings.ts';
 import { seenBefore } from '../../advice/history.ts';
 import { wanted } from '../../advice/targets.ts';
 import type { Made } from '../../replies/recommendation-sentences.ts';
@@ -12,6 +13,7 @@ import type { Amount } from '../../units/amount.ts';
 import type { CivilDate } from '../../units/civil-date.ts';
 import { convert } from '../../units/convert.ts';
 import { isBeforeAlteration, isSinceAlteration } from '../../visit/alterations.ts';
+import type { EventId } from '../../visit/events.ts';
 import type { LeftOpen } from '../../visit/left-open.ts';
 import { surelyLeftOpen } from '../../visit/power-back.ts';
 import {
@@ -22,11 +24,20 @@ import {
   saidNone,
   withoutNothing,
 } from '../../visit/refrigerant-account.ts';
+import { asOne, ranSince, STOPS } from '../../visit/ran.ts';
 import type { VisitState } from '../../visit/state.ts';
-import { amountOf, latestAmount, latestReading } from '../../visit/views.ts';
+import { amountOf, isNewer, latestAmount, latestReading } from '../../visit/views.ts';
 import { causeSaid, complaintMemos, productMemos } from '../complaint.ts';
 import { circuitSuspects, type CircuitSuspects } from '../circuit.ts';
-import { isAmiss, isLeftSo, likelyCauses, measuredWeak, withoutTheGeneral } from '../findings.ts';
+import {
+  causesHeld,
+  isAmiss,
+  isLeftSo,
+  PASSES,
+  likelyCauses,
+  measuredWeak,
+  withoutTheGeneral,
+} from '../findings.ts';
 import { probed, type Probed } from '../../visit/probed.ts';
 import { isValveTurned, timeWords } from '../work.ts';
 import { faultSeen, type SeenRow } from './words.ts';
@@ -102,22 +113,24 @@ export function noteFacts(
   ];
 }
 
-/** As many as are kept in mind. */
+/** As many as are kept in mind, beside what was mended: that is told whole. */
 const MOST_FOUND = 3;
 
 /** What the readings make likely is told where neither the technician nor what was seen says what it was. */
 function reasonFacts(state: VisitState): readonly NoteFact[] {
-  const { cause } = state.unit;
   const rows = seenRows(state);
   const seen: readonly NoteFact[] = rows.length > 0 ? [{ fact: 'seen', rows }] : [];
-  if (cause !== null) return [{ fact: 'cause', cause }, ...seen];
+  const causes = causesHeld(state);
+  if (causes.length > 0) {
+    return [...causes.map((cause): NoteFact => ({ fact: 'cause', cause })), ...seen];
+  }
   const said = causeSaid(state);
   if (said !== null) return [{ fact: 'causeSaid', words: said }, ...seen];
   if (rows.some((row) => faultSeen(row) !== null)) return seen;
   const suspects = circuitSuspects(state);
   if (suspects !== null) return [...seen, { fact: 'byVoltage', ...suspects }];
-  const causes = likelyCauses(state);
-  return causes.length === 0 ? seen : [...seen, { fact: 'likely', causes }];
+  const likely = likelyCauses(state);
+  return likely.length === 0 ? seen : [...seen, { fact: 'likely', causes: likely }];
 }
 
 function seenRows(state: VisitState): readonly SeenRow[] {
@@ -125,12 +138,32 @@ function seenRows(state: VisitState): readonly SeenRow[] {
   const isBefore = isBeforeAlteration(state);
   const isLeft = isLeftSo(state);
   const isSince = isSinceAlteration(state);
-  const before = amiss.filter((entry) => isBefore(entry) || (isSince(entry) && !isLeft(entry)));
-  const told = withoutTheGeneral(before.length > 0 ? before : amiss);
-  const rows = [...told.map(({ finding }) => finding), ...measuredWeak(state)].map(
-    ({ part, state: seen, words }): SeenRow => ({ part, state: seen, words }),
+  const isMended = isMendedLater(state);
+  const before = amiss.filter(
+    (entry) => isBefore(entry) || (isSince(entry) && !isLeft(entry)) || isMended(entry),
   );
-  return rows.filter((row, at) => rows.findIndex(isSameFound(row)) === at).slice(-MOST_FOUND);
+  const told = withoutTheGeneral(before.length > 0 ? before : amiss);
+  const mended = new Set(told.filter(isMended).map(({ finding }) => finding));
+  const found = [...told.map(({ finding }) => finding), ...measuredWeak(state)];
+  const rows = found.filter((row, at) => found.findIndex(isSameFound(row)) === at);
+  const rest = rows.filter((row) => !mended.has(row));
+  const leftOut = new Set(rest.slice(0, Math.max(0, rows.length - MOST_FOUND)));
+  return rows
+    .filter((row) => !leftOut.has(row))
+    .map(({ part, state: seen, words }): SeenRow => ({ part, state: seen, words }));
+}
+
+/** Found at any time, and put right behind that: it was a cause, whatever else had been mended before it was found. */
+function isMendedLater(state: VisitState): (entry: VisitState['findings'][number]) => boolean {
+  return ({ id, finding }) =>
+    !PASSES.has(finding.state) &&
+    state.work.some(
+      ({ id: done, work: { did, part } }) =>
+        part !== null &&
+        asOne(finding.part).includes(part) &&
+        MENDS.has(did) &&
+        isNewer(state, done, id),
+    );
 }
 
 const isSameFound =
@@ -141,7 +174,9 @@ const isSameFound =
 function workFacts(state: VisitState): readonly NoteFact[] {
   const time = timeWords(state);
   const rows = withoutTrials(
-    state.work.flatMap(({ work }) => (isValveTurned(work) ? [] : [calledRow(work)])),
+    state.work.flatMap(({ id, work }) =>
+      isValveTurned(work) || isOverByRunning(work, id, state) ? [] : [calledRow(work)],
+    ),
   );
   const once = rows.filter((row, at) => rows.findIndex(isSameDone(row)) === at);
   const isEmpty = state.recommendations.length === 0 && state.readings.length === 0;
@@ -149,6 +184,10 @@ function workFacts(state: VisitState): readonly NoteFact[] {
     once.length > 0 ? [{ fact: 'done', rows: once }] : isEmpty ? [] : [{ fact: 'noWork' }];
   return [...done, ...(time === null ? [] : [{ fact: 'onSite', time } as const])];
 }
+
+/** Leads that were pulled for the meter are back on where the part ran after that. */
+const isOverByRunning = ({ did, part }: Work, id: EventId, state: VisitState): boolean =>
+  part !== null && STOPS.has(did) && ranSince(part, id, state);
 
 function calledRow({ did, part, called }: Work): CalledRow {
   return { did, part, ...(called === undefined ? {} : { called }) };

@@ -75,20 +75,21 @@ const SAYS_WHO =
 const reason: Plan = (given) => {
   const { by, words, reader } = given;
   const complaint = by.one('calledFor');
-  const [told, likely] = [by.one('cause'), by.one('likely')];
+  const [told, likely] = [by.all('cause'), by.one('likely')];
   const said = by.one('causeSaid');
   const [seen, byVoltage] = [by.one('seen'), by.one('byVoltage')];
   const slots = {
     complaint: complaint && quoted(withoutCall(complaint.memo), reader),
     cause: said
       ? quoted(said.words, 'office')
-      : told
-        ? words.causes([told.cause])
+      : told.length > 0
+        ? listed(told.map(({ cause }) => words.causes([cause])))
         : likely && words.causes(likely.causes),
     found: seen && words.found(seen.rows),
     suspects: byVoltage && words.suspects(byVoltage),
   };
-  const fields: readonly PassageField[] = told || said ? ['told'] : likely ? ['likely'] : [];
+  const fields: readonly PassageField[] =
+    told.length > 0 || said ? ['told'] : likely ? ['likely'] : [];
   return Object.values(slots).every((text) => text === null)
     ? []
     : [passage(given, 'reason', { fields, slots })];
@@ -97,8 +98,11 @@ const reason: Plan = (given) => {
 /** What such a fault does: the office knows. */
 const meaning: Plan = (given) => {
   const { by, reader } = given;
-  const [told, likely, seen] = [by.one('cause'), by.one('likely'), by.one('seen')];
+  const [likely, seen] = [by.one('likely'), by.one('seen')];
   const [only, ...others] = likely?.causes ?? [];
+  const [told, ...besides] = by.all('cause');
+  // "When that happens" is of one thing.
+  if (besides.length > 0) return [];
   const cause = told?.cause ?? (others.length === 0 ? (only ?? null) : null);
   const effect = effectOf(cause, seen?.rows ?? []);
   if (reader === 'office' || effect === null) return [];

@@ -6,6 +6,7 @@ import { leftWords } from '../../replies/left-open-sentences.ts';
 import { type Made, whenWords } from '../../replies/recommendation-sentences.ts';
 import type { CauseId } from '../../terms/causes.ts';
 import { PARTS, type PartId } from '../../terms/names.ts';
+import { coilFault } from '../../terms/solenoid-coils.ts';
 import type { LeftOpen } from '../../visit/left-open.ts';
 import type { CircuitSuspects } from '../circuit.ts';
 import { saysStuckClosed } from '../../terms/stuck-closed.ts';
@@ -74,7 +75,8 @@ function officeWords(naming: Naming): Words {
     found: (rows) =>
       listedClauses(
         byPart(rows).map(
-          ({ part, states }) => `${PARTS[part]} ${states.map(tradeState).join(' and ')}`,
+          ({ part, states }) =>
+            `${PARTS[part]} ${states.map((seen) => tradeState({ part, ...seen })).join(' and ')}`,
         ),
       ),
     causes: (ids) => ids.map((id) => CAUSE_PHRASES[id]).join(' or '),
@@ -189,11 +191,10 @@ export function effectOf(cause: CauseId | null, rows: readonly SeenRow[]): strin
 }
 
 /** A coil seen clogged is the fault itself; a sweating drier only points to one. */
-export function faultSeen(
-  row: FoundRow & { readonly words?: string },
-): keyof typeof EFFECTS | null {
-  const { part, state, words = '' } = row;
-  if (SWITCHES_THE_UNIT.has(part) && saysStuckClosed(words)) return 'neverOff';
+export function faultSeen(seen: SeenRow): keyof typeof EFFECTS | null {
+  const { part, state } = seen;
+  if (SWITCHES_THE_UNIT.has(part) && saysStuckClosed(seen.words ?? '')) return 'neverOff';
+  if (part === 'liquidLineSolenoid' && coilFault(seen) !== null) return 'solenoidShut';
   if (state === 'leaking' && HOLDS_REFRIGERANT.has(part)) return 'undercharge';
   return SEEN[part]?.[state] ?? null;
 }
@@ -246,6 +247,7 @@ const SEEN: Partial<Record<PartId, Partial<Record<FoundRow['state'], keyof typeo
   },
   doorGasket: { failed: 'openBox', missing: 'openBox', loose: 'openBox', leaking: 'openBox' },
   door: { open: 'openBox' },
+  liquidLineSolenoid: { closed: 'solenoidShut' },
   filterDrier: { plugged: 'liquidLineRestriction', cold: 'liquidLineRestriction' },
   expansionValve: { plugged: 'valveStarving', closed: 'valveStarving', iced: 'valveStarving' },
   expansionValveBulb: { loose: 'valveFlooding' },

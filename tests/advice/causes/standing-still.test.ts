@@ -156,6 +156,62 @@ describe('short cycling on the low side', () => {
   });
 });
 
+describe('a solenoid whose coil is burnt open', () => {
+  const coil = (words: string, state: FindingStateId = 'open'): Utterance =>
+    utteranceOf({ findings: [{ part: 'liquidLineSolenoid', state, words }] });
+  const pumpedDown = readings(
+    read('suctionPressure', 5, 'psi'),
+    read('headPressure', 120, 'psi'),
+    read('boxTemp', 52, 'degF'),
+    read('setpointTemp', 36, 'degF'),
+    read('ambientTemp', 85, 'degF'),
+  );
+  const leads = (...said: readonly Utterance[]): readonly string[] =>
+    rowsOf(...said)
+      .filter(({ standing }) => standing === 'leading')
+      .map(({ cause }) => cause);
+
+  it.each([
+    ['solenoid coil reads open', 'open'],
+    ["the liquid line solenoid coil's open", 'open'],
+    ['solenoid coil is burnt', 'burnt'],
+    ['the cause is the solenoid coil', 'failed'],
+  ] as const)('is a valve that cannot open, and lets nothing by: %s', (words, state) => {
+    expect(leads(REACH_IN, pumpedDown, coil(words, state))).toEqual(['solenoidShut']);
+    expect(placeOf('leakingSolenoid', REACH_IN, pumpedDown, coil(words, state))).toBeGreaterThan(
+      rowsOf(REACH_IN, pumpedDown, coil(words, state)).length - 1,
+    );
+  });
+
+  it('leads where the unit stands on low pressure, with nothing read', () => {
+    const off = found('lowPressureSwitch', 'tripped');
+    expect(leads(REACH_IN, off, coil('solenoid coil reads open'))).toEqual(['solenoidShut']);
+    expect(leads(REACH_IN, off)).not.toContain('solenoidShut');
+  });
+
+  it('is told of the coil, and is no valve that stands open', () => {
+    const evidence = rowsOf(REACH_IN, coil('solenoid coil reads open'))[0]?.for;
+    expect(evidence).toContainEqual({
+      kind: 'finding',
+      part: 'liquidLineSolenoid',
+      state: 'open',
+      of: 'coil',
+    });
+    expect(first(REACH_IN, coil('the solenoid is stuck open'))).not.toBe('solenoidShut');
+  });
+
+  it('does not lead with the box at its set point and the suction right', () => {
+    const well = readings(
+      read('suctionPressure', 20, 'psi'),
+      read('headPressure', 150, 'psi'),
+      read('boxTemp', 36, 'degF'),
+      read('setpointTemp', 36, 'degF'),
+      read('ambientTemp', 85, 'degF'),
+    );
+    expect(leads(REACH_IN, well, coil('solenoid coil reads open'))).not.toContain('solenoidShut');
+  });
+});
+
 describe('a bulb that was warmed or iced', () => {
   const starved = readings(
     read('suctionPressure', 4, 'psi'),
