@@ -1,3 +1,4 @@
+import { ONES } from '../../terms/number-words.ts';
 import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { reading } from './reading-means.ts';
@@ -82,7 +83,7 @@ const fromZero: Means = (tags, frame) => {
 
 const HEDGE = '(about|around|like|maybe|roughly|somewhere around|right around|call it)';
 /** No premises have more boxes that go by a number alone. */
-const WHICH = '[number] (one|two|three|four|five|six|seven|eight|nine|ten|10)';
+const WHICH = `[number] (${ONES.join('|')}|ten|10)`;
 const WHERE =
   '(on|in|at|by|near) the [(far|back|front)] (left|right|middle|end|top|bottom|back|front|corner|kitchen|bar|dock|line|door)';
 const DISPLAY =

@@ -1,3 +1,4 @@
+import { ANY_WEEKDAY } from '../../terms/calendar.ts';
 import { spelledOut } from '../words/own-reading.ts';
 import type { Context } from '../context.ts';
 import type { Told } from './told.ts';
@@ -15,8 +16,7 @@ const SYMPTOM =
   '(?:will|wo|would|does|did|can|ca|could) ?not (?:cool|hold|keep|work|run|start|freeze|make|get|come|shut|turn|stay|pull|stop)|' +
   '(?:quit|stopped|died|trips|tripped|freezes|froze|ices|leaks|rattles|runs? (?:all the time|all day|all night|constantly|nonstop|non-stop|continuously|too)|cuts? out|shuts? (?:off|down)|shut (?:off|down)|went (?:down|out|off)|goes (?:down|out|off)))';
 /** So it ends, or goes on to when, how and how much. */
-const TAIL =
-  '(?=$|[ ,.]*(?:since|for|all|again|every|when|whenever|this|last|yesterday|today|overnight|now|on (?:them|him|her|us|and off|monday|tuesday|wednesday|thursday|friday|saturday|sunday|high|low)|at (?:night|times|about|around)|in the (?:morning|night|afternoon|box|back)|up|over|off|out|temp|temperature|water|oil|all over|inside|working|cooling|running|freezing|making|the (?:breaker|box|product|food)|below|under|past|down|enough|ice|cold|down to|to temp|too|and|but|like|a lot|sometimes|intermittently|as|so)\\b)';
+const TAIL = `(?=$|[ ,.]*(?:since|for|all|again|every|when|whenever|this|last|yesterday|today|overnight|now|on (?:them|him|her|us|and off|${ANY_WEEKDAY}|high|low)|at (?:night|times|about|around)|in the (?:morning|night|afternoon|box|back)|up|over|off|out|temp|temperature|water|oil|all over|inside|working|cooling|running|freezing|making|the (?:breaker|box|product|food)|below|under|past|down|enough|ice|cold|down to|to temp|too|and|but|like|a lot|sometimes|intermittently|as|so)\\b)`;
 const SYMPTOMATIC = new RegExp(`^${LEAD}(?:${IT} )?${IS}${SYMPTOM}${TAIL}`, 'i');
 const NAMED_SO = new RegExp(
   `^${LEAD}(?:(?:warm|hot|soft|melting|frozen|noisy|leaking|dead) ${IT}|(?:high|low|box|freezer|cooler) ?(?:temp|temperature)(?: alarm)?|(?:temp )?alarm)\\b`,
