@@ -4,6 +4,7 @@ import { minutesIn } from '../numbers/durations.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, signedIn, tagsIn } from '../slots.ts';
 import { isTimeOfDay } from '../words/time-of-day.ts';
+import { remark } from '../plain-means.ts';
 
 /** Driving is no time on the job, and what is added to the hours on site is not all of them; labor adds up by itself. */
 const NOT_ALL =
@@ -45,7 +46,7 @@ const since: Means = (tags, frame) => {
 };
 
 /** Whether the road is within the hours nobody told: kept as it was said. */
-const timeAndRoad: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+const timeAndRoad = remark;
 
 const ABOUT = '[(about|around|like|right at|just over|just under|almost)]';
 const HOURS = `${ABOUT} <duration> [and] <number:rest> (minutes|minute)`;

@@ -5,6 +5,7 @@ import { reading } from './reading-means.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, quantityId, tagsIn } from '../slots.ts';
+import { remark } from '../plain-means.ts';
 
 /** Further apart, two figures are two readings. */
 const NEAR = 5;
@@ -65,8 +66,6 @@ const boxByNumber: Means = (tags, frame) => {
   return found === null ? null : { readings: [found] };
 };
 
-const numbered: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
-
 const COLD: readonly (QuantityId | null)[] = ['boxTemp', 'setpointTemp', 'productTemp'];
 
 /** "Seven above": of a box that is spoken of, from zero. */
@@ -118,7 +117,7 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
   ),
   rule(
     `[the] (box|cooler|freezer|case) ${WHICH} [${WHERE}] (is|was|looks|feels) [(really|pretty|too|still|running|a little)] (warm|cold|iced up|frozen|noisy|down|off|dead|dirty|good|fine|ok|leaking|soft)`,
-    numbered,
+    remark,
     { examples: ['case three in the middle is warm'] },
   ),
   rule('[the] <quantity> <link> <number:begun> <pause> <amount>', begunAgain, { examples: [] }),

@@ -4,9 +4,7 @@ import { FOOD, THEM } from '../words/food-words.ts';
 import { timeTold } from '../facts/time-told.ts';
 import type { WorkKindId } from '../../terms/names.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
-
-/** Kept word for word: it has no name of its own, and the note would be the poorer without it. */
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+import { remark } from '../plain-means.ts';
 
 /** The customer's trouble, in the words that it was told in. */
 const complaint: Means = (_tags, frame) => ({ memos: [frame.wordsOf(frame.span)] });

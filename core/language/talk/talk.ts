@@ -10,8 +10,8 @@ import { goesOnMeasured, holdsFigure, holdsNumber } from '../words/own-reading.t
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, signedIn } from '../slots.ts';
 import { WordSet } from '../words/word-set.ts';
+import { nothing } from '../plain-means.ts';
 
-const nothing: Means = () => ({});
 const unlessBroken: Means = (_tags, frame) => (/[,;]/.test(frame.wordsOf(frame.span)) ? null : {});
 
 /** Of whatever lasts or is full. */
