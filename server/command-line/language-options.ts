@@ -6,7 +6,7 @@ import type { QuantityId } from '../../core/terms/quantities.ts';
 import { REFRIGERANTS } from '../../core/terms/refrigerants.ts';
 import type { RefrigerantId } from '../../core/terms/refrigerants.ts';
 import type { UnitSystem } from '../../core/units/units.ts';
-import { parseOptions } from './options.ts';
+import { parseOptions, unusable } from './options.ts';
 
 /** The options that `understand` and `hear` share: what is settled before a sentence is read. */
 const OPTIONS = {
@@ -97,8 +97,6 @@ function languageCall(parsed: ParsedOptions): LanguageCall {
   const context = { ...EMPTY_CONTEXT, refrigerant: known, units, asked, names };
   return { kind: 'call', context, words: parsed.words };
 }
-
-const unusable = (why: string) => ({ kind: 'unusable', why }) as const;
 
 const findRefrigerant = (text: string): RefrigerantId | undefined =>
   REFRIGERANTS.find((id) => id.toLowerCase() === text.toLowerCase());

@@ -10,8 +10,7 @@ import { isNumber } from '../numbers/number-tokens.ts';
 import { tokenise } from '../words/tokenise.ts';
 import { WordSet } from '../words/word-set.ts';
 import { nothingSaid } from './told.ts';
-
-type Reads = (text: string, context: Context) => Utterance;
+import type { Reads } from './reads.ts';
 
 /**
  * What was said wrong and put right, in one sentence or in the next: "every six months, no every three", "no it was eleven

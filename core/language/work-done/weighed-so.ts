@@ -8,10 +8,8 @@ import type { Tags } from '../../grammar/nodes.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { SHOWN_UNITS } from '../../units/shown-unit.ts';
 import type { Reading } from '../utterance.ts';
-import { GAS, refrigerantMoved } from './weighed.ts';
+import { GAS, refrigerantMoved, WEIGHTS } from './weighed.ts';
 import { remark } from '../plain-means.ts';
-
-const WEIGHTS: ReadonlySet<string> = new Set(['pounds', 'lb', 'oz', 'kg', 'g']);
 const isWeight = (tags: Tags | null): boolean => {
   const unit = tags === null ? null : amountIn(tags).unit;
   return unit !== null && WEIGHTS.has(unit);

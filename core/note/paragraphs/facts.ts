@@ -3,7 +3,7 @@ import { deviationNow } from '../../advice/compare.ts';
 import type { DoneRow, FoundRow } from '../../advice/history-verdict.ts';
 import type { Work } from '../../language/utterance.ts';
 import { isGrounded } from '../../advice/grounded.ts';
-import { seenBefore } from '../../advice/history.ts';
+import { seenBefore, isSameFound } from '../../advice/history.ts';
 import { wanted } from '../../advice/targets.ts';
 import type { Made } from '../../replies/recommendation-sentences.ts';
 import type { CauseId } from '../../terms/causes.ts';
@@ -132,11 +132,6 @@ function seenRows(state: VisitState): readonly SeenRow[] {
   );
   return rows.filter((row, at) => rows.findIndex(isSameFound(row)) === at).slice(-MOST_FOUND);
 }
-
-const isSameFound =
-  (one: FoundRow) =>
-  (other: FoundRow): boolean =>
-    one.part === other.part && one.state === other.state;
 
 function workFacts(state: VisitState): readonly NoteFact[] {
   const time = timeWords(state);
