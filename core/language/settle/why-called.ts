@@ -1,7 +1,7 @@
 import { ANY_WEEKDAY } from '../../terms/calendar.ts';
 import { spelledOut } from '../words/own-reading.ts';
 import type { Context } from '../context.ts';
-import type { Told } from './told.ts';
+import type { DraftUtterance } from './told.ts';
 
 const LEAD =
   '(?:(?:ok|okay|so|alright|well|yeah|um|uh|and|anyway|apparently|supposedly|i guess|looks like|sounds like|called in|call is|ticket is|it was)[ ,]+)*';
@@ -65,7 +65,7 @@ const BARE = /^(?:down|climbing|rising|alarm|leaks|trips|stopped)\.?$/i;
  * Before anything was read, found or done, what is wrong is why they called: kept whole, its numbers with it, for nobody
  * measured them here. `null` where the sentence is no complaint, or tells anything else.
  */
-function complaintIn({ text, facts, findings, unclaimed }: Told): string | null {
+function complaintIn({ text, facts, findings, unclaimed }: DraftUtterance): string | null {
   const said = text.trim();
   if (findings.length > 0) return ALL_DEAD.test(said) ? said : null;
   if (isSaidByOthers(said)) return said;
@@ -78,7 +78,7 @@ function complaintIn({ text, facts, findings, unclaimed }: Told): string | null 
 }
 
 /** What was told as why they called, and as nothing else. */
-export function tellWhyCalled(all: Told, context: Context): void {
+export function tellWhyCalled(all: DraftUtterance, context: Context): void {
   if (!context.wantsComplaint || tellsMore(all)) return;
   if (all.findings.length > 0 && context.lastPart !== null) return;
   const complaint = complaintIn(all);
@@ -97,7 +97,7 @@ const tellsMore = ({
   commands,
   memos,
   doubts,
-}: Told): boolean =>
+}: DraftUtterance): boolean =>
   [readings, work, recommendations, questions, commands, memos, doubts].some(
     ({ length }) => length > 0,
   );
