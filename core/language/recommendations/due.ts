@@ -5,7 +5,7 @@ import { ONES_IN_ROW, TEENS_IN_ROW } from '../../terms/number-words.ts';
 import { namesNode } from '../names/names-node.ts';
 import { NUMBER } from '../numbers/numbers.ts';
 import { idIn, numberIn } from '../slots.ts';
-import type { Due, Stretch } from '../utterance.ts';
+import type { Due, TimeSpan } from '../utterance.ts';
 
 /** Every day of a month by its place. */
 const PLACES_OF_DAYS: readonly (readonly [string, number])[] = [
@@ -149,7 +149,7 @@ const monthId = idIn(MONTHS);
 const FURTHEST = 730;
 
 /** `null`: no stretch of time that anybody means, such as half a week or a thousand days. */
-export function stretchIn(tags: Tags): Stretch | null {
+export function stretchIn(tags: Tags): TimeSpan | null {
   const amount = numberIn(tags['amount']) ?? numberIn(tags['number']);
   const unit = periodId(tags['unit']);
   if (amount === null || unit === null) return null;
