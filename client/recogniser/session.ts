@@ -13,6 +13,7 @@ import { createRoomWatch, type RoomWatch } from './room-watch.ts';
 import { createTranscript, type Transcript } from './transcript.ts';
 import type { Snapshot } from './snapshot.ts';
 import { createUtteranceFeed, type UtteranceFeed } from './utterance-feed.ts';
+import { faultText } from './fault-text.ts';
 
 /** Where a session stands; the interval events fire in pairs, so those begun are remembered apart. */
 type Phase = 'starting' | 'running' | 'finishing' | 'over';
@@ -81,7 +82,7 @@ export class Session {
     try {
       await this.#open(track);
     } catch (error) {
-      this.#fail('service-not-allowed', describe(error));
+      this.#fail('service-not-allowed', faultText(error));
     }
   }
 
@@ -171,7 +172,7 @@ export class Session {
     try {
       for (const frame of this.#cut(samples)) this.#hearFrame(frame);
     } catch (error) {
-      this.#fail('service-not-allowed', describe(error));
+      this.#fail('service-not-allowed', faultText(error));
     }
   }
 
@@ -232,7 +233,7 @@ export class Session {
     });
     const asked = this.#environment.engine
       .finish()
-      .catch((error: unknown): Finished => ({ kind: 'failed', message: describe(error) }))
+      .catch((error: unknown): Finished => ({ kind: 'failed', message: faultText(error) }))
       .then((finished) => {
         if (asked === this.#asked) this.#stopWaitingForAnswer();
         if (!this.#isOver()) this.#deliver(finished);
@@ -314,6 +315,3 @@ export class Session {
     return this.#phase === 'over';
   }
 }
-
-const describe = (error: unknown): string =>
-  error instanceof Error ? error.message : String(error);

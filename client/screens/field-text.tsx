@@ -1,9 +1,8 @@
-import type { OpenQuestion } from '../../core/visit/views.ts';
 import type { Session } from '../state/session.ts';
 import { LargeLine } from './large-line.tsx';
 import { OffTarget } from './off-target.tsx';
 import { ASKED_AGAIN, questionLarge } from './question-line.ts';
-import { ReplyText } from './reply-text.tsx';
+import { ReplyText, type ReplyTextProps } from './reply-text.tsx';
 import { widthOf } from './width-of.ts';
 import { DEAF_WORDS, noticeWords, type Told } from './words.ts';
 
@@ -32,21 +31,30 @@ export function FieldText({ session, onPress }: FieldTextProps) {
   );
 }
 
+/** What is announced stays in its place whatever stands around it: put in anew, its words would be told by no screen reader. */
 function Saying({ session }: { session: Session }) {
-  const { mode } = session;
+  const { mode, speeches } = session;
   const told = toldInstead(session);
-  if (told) return <Announced told={told} number={session.speeches} />;
   return (
     <>
-      {mode.kind === 'asking' ? (
-        <Asked session={session} question={mode.question} />
-      ) : (
-        <Answered session={session} />
-      )}
-      {mode.kind === 'asleep' && <p class="hint">Press here to talk.</p>}
-      {mode.kind !== 'asking' && <Heard words={heardWords(session)} />}
+      <Above session={session} told={told} />
+      <ReplyText {...replyShown(session, told)} number={speeches} />
+      {told === null && mode.kind === 'asleep' && <p class="hint">Press here to talk.</p>}
+      {told === null && mode.kind !== 'asking' && <Heard words={heardWords(session)} />}
     </>
   );
+}
+
+function replyShown(session: Session, told: Told | null): Pick<ReplyTextProps, 'text' | 'beside'> {
+  const { mode, memory, raised } = session;
+  if (told) return { text: told.sentence, beside: 'title' };
+  if (mode.kind !== 'asking') {
+    const reply = memory.lastReply;
+    return { text: reply?.text ?? '', beside: reply?.large == null ? null : 'figure' };
+  }
+  const { question } = mode;
+  const reply = raised?.of.id === question.of.id ? memory.lastReply : null;
+  return { text: reply?.text ?? ASKED_AGAIN[question.kind], beside: 'figure' };
 }
 
 /** The sentence being said as it is taken so far, then as it was taken, then what of it was not understood. */
@@ -66,26 +74,16 @@ function Heard({ words }: { words: string | null }) {
   );
 }
 
-function Answered({ session }: { session: Session }) {
-  const { compared, speeches } = session;
-  const reply = session.memory.lastReply;
+/** What stands large above the reply. */
+function Above({ session, told }: { session: Session; told: Told | null }) {
+  const { mode, compared, memory } = session;
+  if (told) return <Announced title={told.title} />;
+  if (mode.kind === 'asking') return <LargeLine large={questionLarge(mode.question)} />;
+  const large = memory.lastReply?.large;
   return (
     <>
-      {reply?.large && <LargeLine large={reply.large} />}
+      {large && <LargeLine large={large} />}
       {compared && <OffTarget compared={compared} />}
-      <ReplyText text={reply?.text ?? ''} number={speeches} isBeside={reply?.large != null} />
-    </>
-  );
-}
-
-function Asked({ session, question }: { session: Session; question: OpenQuestion }) {
-  const isRaisedNow = session.raised?.of.id === question.of.id;
-  const reply = isRaisedNow ? session.memory.lastReply : null;
-  const text = reply?.text ?? ASKED_AGAIN[question.kind];
-  return (
-    <>
-      <LargeLine large={questionLarge(question)} />
-      <ReplyText text={text} number={session.speeches} isBeside />
     </>
   );
 }
@@ -147,18 +145,10 @@ function opening(loaded: number): Told {
     : { title: 'one moment', sentence: 'If the browser asks for the microphone, allow it.' };
 }
 
-function Announced({ told, number }: { told: Told; number: number }) {
+function Announced({ title }: { title: string }) {
   return (
-    <>
-      <p
-        class="announced"
-        style={{ '--characters': Math.max(...told.title.split(' ').map(widthOf)) }}
-      >
-        {told.title}
-      </p>
-      <p class="reply" role="status" data-testid="reply" data-number={number} data-size="plain">
-        {told.sentence}
-      </p>
-    </>
+    <p class="announced" style={{ '--characters': Math.max(...title.split(' ').map(widthOf)) }}>
+      {title}
+    </p>
   );
 }

@@ -12,13 +12,16 @@ export function OpenQuestions({ visit, onTakeUp }: OpenQuestionsProps) {
   const [newest, ...older] = openQuestions(visit).map(questionLine);
   if (newest === undefined) return null;
   return (
-    <section class="open-questions" aria-label="Still open">
-      <button type="button" class="wide" data-testid="open-question" onClick={onTakeUp}>
-        still open: {newest}
-      </button>
-      {older.map((line, index) => (
-        <p key={index}>then: {line}</p>
-      ))}
+    <section aria-label="Still open">
+      <h2 class="unseen">Still open</h2>
+      <div class="open-questions">
+        <button type="button" class="wide" data-testid="open-question" onClick={onTakeUp}>
+          still open: {newest}
+        </button>
+        {older.map((line, index) => (
+          <p key={index}>then: {line}</p>
+        ))}
+      </div>
     </section>
   );
 }

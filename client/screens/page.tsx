@@ -10,12 +10,10 @@ import type { ListenToLevel } from './edge.tsx';
 import { Field } from './field.tsx';
 import type { ListeningFormProps } from './listening-form.tsx';
 import { NotePaper } from './note-paper.tsx';
-import { OpenQuestions } from './open-questions.tsx';
 import { Keypad } from './keypad.tsx';
-import { ledgerLines, type Judge } from './sheet-model.ts';
+import type { Judge } from './sheet-model.ts';
 import type { PartsFormProps } from './parts-form.tsx';
-import { Sheet } from './sheet.tsx';
-import { Steps } from './steps.tsx';
+import { SheetTab } from './sheet-tab.tsx';
 import { Strip } from './strip.tsx';
 import { visitDate, withDate } from './visit-date.ts';
 import { VisitPanel } from './visit-panel.tsx';
@@ -90,25 +88,7 @@ function OpenTab({ session, tools, onWords }: PageProps & { onWords: (said: stri
   const { send } = tools;
   switch (session.tab) {
     case 'sheet':
-      return (
-        <>
-          {visit.steps && <Steps steps={visit.steps} onWords={onWords} />}
-          <OpenQuestions visit={visit} onTakeUp={() => send({ kind: 'questionTakenUp' })} />
-          <Sheet
-            lines={ledgerLines(visit, tools.judge(visit))}
-            questions={visit.doubts.length + visit.leftOver.length}
-            onBlank={(quantity) => send({ kind: 'readingWanted', quantity })}
-          />
-          <button
-            type="button"
-            class="wide"
-            data-testid="sheet-keys"
-            onClick={() => send({ kind: 'tabChosen', tab: 'keys' })}
-          >
-            enter readings by keys
-          </button>
-        </>
-      );
+      return <SheetTab visit={visit} judge={tools.judge} send={send} onWords={onWords} />;
     case 'note':
       return <NoteTab session={session} tools={tools} />;
     case 'keys':

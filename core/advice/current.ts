@@ -1,15 +1,6 @@
-import {
-  toAbsolutePressure,
-  toGaugePressure,
-  toTemperature,
-  toTemperatureDifference,
-} from '../units/branding.ts';
+import { toAbsolutePressure, toGaugePressure, toTemperature } from '../units/branding.ts';
 import { convert } from '../units/convert.ts';
-import type {
-  AbsolutePressure,
-  Temperature,
-  TemperatureDifference,
-} from '../units/quantity-values.ts';
+import type { AbsolutePressure, Temperature } from '../units/quantity-values.ts';
 import { SHOWN_UNITS } from '../units/shown-unit.ts';
 import type { UnitId } from '../units/units.ts';
 import type { Amount } from '../units/amount.ts';
@@ -85,13 +76,6 @@ export function absoluteOf(state: VisitState, quantity: QuantityId): Found<Absol
 
 export function temperatureOf(state: VisitState, quantity: QuantityId): Found<Temperature> {
   return branded(readAmount(state, quantity), quantity, toTemperature);
-}
-
-export function differenceOf(
-  state: VisitState,
-  quantity: QuantityId,
-): Found<TemperatureDifference> {
-  return branded(readAmount(state, quantity), quantity, toTemperatureDifference);
 }
 
 /** A reading in a unit of another kind (a superheat "in psi") does not count: it is asked for again. */

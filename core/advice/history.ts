@@ -123,7 +123,7 @@ function repeated(state: VisitState, last: VisitState): readonly FoundRow[] {
     .filter((row) => foundOn(last).some(isSameFound(row)));
 }
 
-const isSameFound =
+export const isSameFound =
   (one: FoundRow) =>
   (other: FoundRow): boolean =>
     one.part === other.part && one.state === other.state;

@@ -1,4 +1,4 @@
-import type { WorkKindId } from '../terms/names.ts';
+import type { FindingStateId, WorkKindId } from '../terms/names.ts';
 import type { VisitState } from '../visit/state.ts';
 import { isNewer } from '../visit/views.ts';
 
@@ -27,3 +27,10 @@ export function standingFindings(state: VisitState): readonly FindingEntry[] {
     return !saidAgain && !mended;
   });
 }
+
+/** What is found so is not amiss. */
+export const AS_IT_SHOULD_BE: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
+  'ok',
+  'running',
+  'closed',
+]);

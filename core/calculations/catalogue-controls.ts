@@ -4,7 +4,14 @@ import * as values from '../units/quantity-values.ts';
 import { GAUGE, answer, gauge, plain } from './catalogue-entry.ts';
 import { refrigerantOf, temperatureOf } from './catalogue-entry.ts';
 import type { Entry } from './catalogue-entry.ts';
-import { atmosphereOf, baseOf, needBase, needChoice, needPressure } from './catalogue-inputs.ts';
+import {
+  atmosphereOf,
+  baseOf,
+  needBase,
+  needChoice,
+  needPressure,
+  differenceOf,
+} from './catalogue-inputs.ts';
 import type { InputValues } from './catalogue-inputs.ts';
 import { ALTITUDE, REFRIGERANT, choice, optional, pressure } from './catalogue-keys.ts';
 import { pressureDrop, temperature, temperatureDifference } from './catalogue-keys.ts';
@@ -26,9 +33,6 @@ import { lowPressureCutOut, lowPressureCutOutFormula } from './pressure-controls
 import { regulatorSetting, regulatorSettingFormula } from './suction-regulator.ts';
 
 const SIDES: readonly ControlSide[] = ['high', 'low'];
-
-const differenceOf = (inputs: InputValues, key: string): values.TemperatureDifference =>
-  values.temperatureDifference(needBase(inputs, key));
 
 const dropOf = (inputs: InputValues, key: string): values.PressureDifference | undefined => {
   const base = baseOf(inputs, key);

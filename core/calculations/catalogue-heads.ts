@@ -3,8 +3,7 @@ import * as values from '../units/quantity-values.ts';
 import { DIFFERENCE, GAUGE, TEMPERATURE, answer, both, plain } from './catalogue-entry.ts';
 import { refrigerantOf, temperatureIfGiven, temperatureOf } from './catalogue-entry.ts';
 import type { Entry } from './catalogue-entry.ts';
-import { baseOf, needBase, needPressure, needSeries } from './catalogue-inputs.ts';
-import type { InputValues } from './catalogue-inputs.ts';
+import { baseOf, needBase, needPressure, needSeries, differenceOf } from './catalogue-inputs.ts';
 import {
   ALTITUDE,
   REFRIGERANT,
@@ -32,9 +31,6 @@ import { nonCondensables, nonCondensablesFormula } from './non-condensables.ts';
 import { heldWithin, heldWithinFormula } from './held-within.ts';
 import { steadyState, steadyStateFormula } from './steady-state.ts';
 import { waterCondensingTarget, waterCondensingTargetFormula } from './water-condenser.ts';
-
-const differenceOf = (inputs: InputValues, key: string): values.TemperatureDifference =>
-  values.temperatureDifference(needBase(inputs, key));
 
 export const HEAD_ENTRIES: readonly Entry[] = [
   {

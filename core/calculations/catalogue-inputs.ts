@@ -7,8 +7,8 @@ import { toAnyPressure } from '../units/branding.ts';
 import { dimensionOf, toBase } from '../units/convert.ts';
 import { formatNumber } from '../units/format-amount.ts';
 import { parseAmount, unitsWritten } from '../units/parse-amount.ts';
-import { absolutePressure } from '../units/quantity-values.ts';
-import type { AbsolutePressure } from '../units/quantity-values.ts';
+import { absolutePressure, temperatureDifference } from '../units/quantity-values.ts';
+import type { AbsolutePressure, TemperatureDifference } from '../units/quantity-values.ts';
 import type { UnitId, UnitSystem } from '../units/units.ts';
 import type { Key, SeriesPart } from './catalogue-keys.ts';
 
@@ -233,3 +233,6 @@ export function systemOf(values: InputValues): UnitSystem {
   const some = (of: readonly UnitId[]): boolean => units.some((unit) => of.includes(unit));
   return some(SI_UNITS) && !some(US_UNITS) ? 'si' : 'us';
 }
+
+export const differenceOf = (inputs: InputValues, key: string): TemperatureDifference =>
+  temperatureDifference(needBase(inputs, key));

@@ -9,14 +9,12 @@ import { hopscotch, hopscotchFormula } from './switch-voltage.ts';
 import { loadVoltage, loadVoltageFormula } from './switch-voltage.ts';
 import { switchAcross, switchAcrossFormula } from './switch-voltage.ts';
 import { switchToGround, switchToGroundFormula } from './switch-voltage.ts';
+import { volts } from './catalogue-electrical-inputs.ts';
 
 const YES_OR_NO = ['yes', 'no'] as const;
 
 /** As many points as a control circuit has safeties in one rung. */
 const POINTS = ['p1', 'p2', 'p3', 'p4', 'p5', 'p6'] as const;
-
-const volts = (inputs: InputValues, key: string): values.Voltage =>
-  values.voltage(needBase(inputs, key));
 const toGround = (inputs: InputValues, key: string): values.VoltageToGround =>
   values.voltageToGround(needBase(inputs, key));
 

@@ -218,8 +218,3 @@ export function listCalculations(): readonly ListedCalculation[] {
     example: formula.example,
   }));
 }
-
-/** The record beside a calculation, for an answer that says where its number comes from. */
-export function formulaById(id: string): Formula | null {
-  return ENTRIES.find(({ formula }) => formula.id === id)?.formula ?? null;
-}

@@ -1,5 +1,5 @@
 import type { Grammar } from './compile.ts';
-import { withOneMore } from './few.ts';
+import { withOneMore } from './small-map.ts';
 import { type Left, Lefts, type Onward, type Way } from './left.ts';
 import type { ListNode, Node } from './nodes.ts';
 import { type Ahead, onwardFrom } from './spread.ts';

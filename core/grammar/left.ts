@@ -1,4 +1,4 @@
-import { type Few, withOneMore } from './few.ts';
+import { type SmallMap, withOneMore } from './small-map.ts';
 import type { Summand } from './fold.ts';
 import type { Data, ListNode, Node, RestNode } from './nodes.ts';
 
@@ -16,9 +16,9 @@ export interface Left {
   /** What is read here adds to a sum, in which a rule's tags are one summand. */
   readonly inSum: boolean;
   /** This behind another item; words of one spelling are one item. */
-  behind: Few<Item | string, Left> | null;
+  behind: SmallMap<Item | string, Left> | null;
   /** Where it leads, by what is ahead, as far as that was asked. */
-  onward: Few<number, Onward> | null;
+  onward: SmallMap<number, Onward> | null;
 }
 
 /** Nodes, and what is to be done behind a part of one. */

@@ -1,4 +1,4 @@
-import { type Few, withOneMore } from './few.ts';
+import { type SmallMap, withOneMore } from './small-map.ts';
 import { CLASS_MARK, isPaused, kindIn, type Kinds } from './kinds.ts';
 import { type Marks, bothMarks, marksOf, NO_MARKS, shareMark } from './marks.ts';
 import type { ListNode, Node, RestNode } from './nodes.ts';
@@ -35,7 +35,7 @@ interface EitherLeft extends Left {
   readonly kind: 'either';
   readonly options: readonly Remainder[];
   /** Made once something is asked of it: most are passed through. */
-  after: Few<number, Remainder> | null;
+  after: SmallMap<number, Remainder> | null;
 }
 interface JumpLeft extends Left {
   readonly kind: 'jump';

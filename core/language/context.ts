@@ -3,13 +3,13 @@ import type { QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Amount } from '../units/amount.ts';
 import type { UnitHabit } from '../units/shown-unit.ts';
-import type { Told } from './settle/same-but-one.ts';
+import type { ToldItem } from './settle/same-but-one.ts';
 import { type KnownNames, NO_NAMES } from './names/known-names.ts';
 
 /** Something that was told before, in the words that it was told in. */
 export interface ToldBefore {
   readonly words: string;
-  readonly told: Told;
+  readonly told: ToldItem;
 }
 
 export interface Holding {

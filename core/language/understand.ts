@@ -23,7 +23,7 @@ import { takenBackFirst } from './settle/taken-back.ts';
 import { withSide } from './words/which-one.ts';
 import { tellWhatHappened } from './settle/what-happened.ts';
 import { tellWhyCalled } from './settle/why-called.ts';
-import { both, join, nothingSaid, type Told } from './settle/told.ts';
+import { both, join, nothingSaid, type DraftUtterance } from './settle/told.ts';
 import type { Fact, Utterance } from './utterance.ts';
 
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */
@@ -64,7 +64,7 @@ function asItWasSaid(text: string, context: Context): Utterance {
 }
 
 /** "Told them to keep boxes away from the condenser": kept as it was said, and as what they are to do. */
-function advise(all: Told): void {
+function advise(all: DraftUtterance): void {
   const advised = all.remarks.map(adviceIn);
   if (advised.every((each) => each === null)) return;
   all.remarks = all.remarks.filter((_words, at) => advised[at] === null);
@@ -80,7 +80,7 @@ const withGasOf = (context: Context, facts: readonly Fact[]): Context => {
   return gas === undefined ? context : { ...context, refrigerant: gas.value };
 };
 
-function putInDoubt(all: Told, before: Context): void {
+function putInDoubt(all: DraftUtterance, before: Context): void {
   const context = withGasOf(before, all.facts);
   const { readings, doubts } = doubtful(all.readings, context);
   all.readings = readings;
@@ -88,7 +88,7 @@ function putInDoubt(all: Told, before: Context): void {
 }
 
 /** What no rule reads may be asked, told or a number all the same. */
-function addUnread(all: Told, parsed: Parse): void {
+function addUnread(all: DraftUtterance, parsed: Parse): void {
   const { items, unclaimed, sentence } = parsed;
   const asked = askedByCues(sentence, items);
   if (asked.length > 0) {
@@ -111,7 +111,7 @@ function withoutLoose(parsed: Parse, items: readonly Item[]): Parse {
   return { ...parsed, items: items.filter(({ meaning }) => !loose.has(meaning)) };
 }
 
-function gather(all: Told, items: readonly Item[], sentence: Sentence): void {
+function gather(all: DraftUtterance, items: readonly Item[], sentence: Sentence): void {
   if (stand(items)) for (const { meaning } of items) join(all, meaning);
   else settleTogether(all, items, sentence);
 }
@@ -135,7 +135,7 @@ const CHANGED: ReadonlyMap<string, number> = new Map([
   ),
 ]);
 
-function settleTogether(all: Told, items: readonly Item[], sentence: Sentence): void {
+function settleTogether(all: DraftUtterance, items: readonly Item[], sentence: Sentence): void {
   const plain = items.filter((item) => item.meaning.hearsay === undefined);
   const said = settleIts(
     plain.map((item) => item.meaning),

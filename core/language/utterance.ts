@@ -149,18 +149,18 @@ export interface Recommendation {
   readonly reason?: string;
   readonly by?: Due;
   /** Over and over, at this distance. */
-  readonly every?: Stretch;
+  readonly every?: TimeSpan;
   readonly words: string;
 }
 
-export interface Stretch {
+export interface TimeSpan {
   readonly amount: number;
   readonly unit: PeriodId;
 }
 
 /** When something is to be done, counted from the day that it was said on: at the latest, or on the very day. */
 export type Due = { readonly said: 'by' | 'on' } & (
-  | ({ readonly kind: 'in' } & Stretch)
+  | ({ readonly kind: 'in' } & TimeSpan)
   /** `next`: that of the week to come, which begins on a Monday. */
   | { readonly kind: 'weekday'; readonly weekday: WeekdayId; readonly next?: true }
   | { readonly kind: 'dayOfMonth'; readonly day: number }

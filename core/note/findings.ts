@@ -15,6 +15,7 @@ import { jobRemarks } from './kept-as-said.ts';
 import { toldState, tradeState } from './told-state.ts';
 import { foundWeak } from './verdicts.ts';
 import { listed, readingWritten, sentence } from './wording.ts';
+import { AS_IT_SHOULD_BE } from '../advice/standing-findings.ts';
 
 /** What was found is of the unit as it was before the work; how it was left stands under "after". */
 export function findingLines(state: VisitState): readonly string[] {
@@ -115,12 +116,6 @@ type IsSince = ReturnType<typeof isSinceAlteration>;
 /** "First batch was good" is how the unit was left; a memo that was dictated may be of any time. */
 const isSaidAfter = (entry: Told, isSince: IsSince): boolean =>
   entry.remark === true && isSince(entry);
-
-const AS_IT_SHOULD_BE: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
-  'ok',
-  'running',
-  'closed',
-]);
 
 export const isAmiss = ({ state }: Pick<Finding, 'state'>): boolean => !AS_IT_SHOULD_BE.has(state);
 

@@ -1,29 +1,8 @@
+import { ONES, TEENS, TENS } from '../terms/number-words.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Said } from './said.ts';
 
-const ONES = [
-  'oh',
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-  'thirteen',
-  'fourteen',
-  'fifteen',
-  'sixteen',
-  'seventeen',
-  'eighteen',
-  'nineteen',
-];
-const TENS = ['', '', 'twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
+const UNDER_TWENTY = ['oh', ...ONES, ...TEENS];
 
 /** The way the trade says a designation: R-134a is "R one thirty four A", R-404A "R four oh four A". */
 export function designation(refrigerant: RefrigerantId): Said {
@@ -42,7 +21,7 @@ function sayDigits(digits: string): string {
 
 function sayPair(digits: string): string {
   const value = Number(digits);
-  if (value < 20) return ONES[value] ?? '';
-  const tens = TENS[Math.floor(value / 10)] ?? '';
-  return value % 10 === 0 ? tens : `${tens} ${ONES[value % 10] ?? ''}`;
+  if (value < 20) return UNDER_TWENTY[value] ?? '';
+  const tens = TENS[Math.floor(value / 10) - 2] ?? '';
+  return value % 10 === 0 ? tens : `${tens} ${UNDER_TWENTY[value % 10] ?? ''}`;
 }

@@ -1,4 +1,4 @@
-import type { Stretch } from '../language/utterance.ts';
+import type { TimeSpan } from '../language/utterance.ts';
 import { PERIODS } from '../terms/calendar.ts';
 import type { CivilDate } from '../units/civil-date.ts';
 import type { VisitState } from '../visit/state.ts';
@@ -45,6 +45,6 @@ export function whenWords(
   return often === '' ? once : `${often}, first ${once}`;
 }
 
-function everyWords({ amount, unit }: Stretch): string {
+function everyWords({ amount, unit }: TimeSpan): string {
   return amount === 1 ? `every ${PERIODS[unit]}` : `every ${amount} ${PERIODS[unit]}s`;
 }

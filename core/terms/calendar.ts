@@ -9,6 +9,8 @@ export const WEEKDAYS = {
   saturday: 'Saturday',
   sunday: 'Sunday',
 } as const;
+/** Their names as a choice, for a shape or a pattern. */
+export const ANY_WEEKDAY = Object.keys(WEEKDAYS).join('|');
 export type WeekdayId = keyof typeof WEEKDAYS;
 
 export const MONTHS = {

@@ -7,12 +7,9 @@ import {
   capacitance,
   current,
   duration,
-  frequency,
   gaugePressure,
-  length,
   mass,
   power,
-  ratio,
   resistance,
   temperature,
   temperatureDifference,
@@ -23,12 +20,9 @@ import type {
   Capacitance,
   Current,
   Duration,
-  Frequency,
   GaugePressure,
-  Length,
   Mass,
   Power,
-  Ratio,
   Resistance,
   Temperature,
   TemperatureDifference,
@@ -52,11 +46,8 @@ export const toCurrent = edge<Current>('current', current);
 export const toResistance = edge<Resistance>('resistance', resistance);
 export const toCapacitance = edge<Capacitance>('capacitance', capacitance);
 export const toPower = edge<Power>('power', power);
-export const toFrequency = edge<Frequency>('frequency', frequency);
 export const toMass = edge<Mass>('mass', mass);
 export const toDuration = edge<Duration>('duration', duration);
-export const toLength = edge<Length>('length', length);
-export const toRatio = edge<Ratio>('ratio', ratio);
 
 const toAbsoluteReading = edge<AbsolutePressure>('absolutePressure', absolutePressure);
 
@@ -87,19 +78,7 @@ export function toAnyPressure(
 
 export const fromGaugePressure = (p: GaugePressure, unit: UnitOf<'gaugePressure'>): Amount =>
   fromBase(p, unit);
-export const fromAbsolutePressure = (
-  p: AbsolutePressure,
-  unit: UnitOf<'absolutePressure'>,
-): Amount => fromBase(p, unit);
-export const fromTemperature = (t: Temperature, unit: UnitOf<'temperature'>): Amount =>
-  fromBase(t, unit);
 export const fromTemperatureDifference = (
   d: TemperatureDifference,
   unit: UnitOf<'temperatureDifference'>,
 ): Amount => fromBase(d, unit);
-export const fromVoltage = (v: Voltage, unit: UnitOf<'voltage'>): Amount => fromBase(v, unit);
-export const fromCurrent = (i: Current, unit: UnitOf<'current'>): Amount => fromBase(i, unit);
-export const fromCapacitance = (c: Capacitance, unit: UnitOf<'capacitance'>): Amount =>
-  fromBase(c, unit);
-export const fromMass = (m: Mass, unit: UnitOf<'mass'>): Amount => fromBase(m, unit);
-export const fromRatio = (r: Ratio, unit: UnitOf<'ratio'>): Amount => fromBase(r, unit);

@@ -1,4 +1,4 @@
-import type { Due, Recommendation, Stretch } from '../language/utterance.ts';
+import type { Due, Recommendation, TimeSpan } from '../language/utterance.ts';
 import { MONTHS, WEEKDAYS } from '../terms/calendar.ts';
 import {
   addDays,
@@ -40,7 +40,7 @@ function dayMeant(due: Due, today: CivilDate): CivilDate | null {
   }
 }
 
-function after({ amount, unit }: Stretch, today: CivilDate): CivilDate {
+function after({ amount, unit }: TimeSpan, today: CivilDate): CivilDate {
   switch (unit) {
     case 'day':
       return addDays(today, amount);

@@ -1,7 +1,7 @@
 import type { Utterance } from '../language/utterance.ts';
 
 /** From one mark to the next, in the text of a sentence. */
-interface Stretch {
+interface CharRange {
   readonly start: number;
   readonly end: number;
 }
@@ -27,18 +27,18 @@ export function wholeRemarks(said: Utterance): readonly string[] {
 
 interface Around {
   readonly text: string;
-  readonly sections: readonly Stretch[];
+  readonly sections: readonly CharRange[];
   /** What was read as something else. */
-  readonly told: readonly Stretch[];
+  readonly told: readonly CharRange[];
 }
 
-function placeOf(words: string, text: string): Stretch | null {
+function placeOf(words: string, text: string): CharRange | null {
   const start = text.indexOf(words);
   return words === '' || start === -1 ? null : { start, end: start + words.length };
 }
 
 /** A mark within a number ends nothing. */
-function sectionsOf(text: string): readonly Stretch[] {
+function sectionsOf(text: string): readonly CharRange[] {
   const ends = [...text.matchAll(/[,.;:!?](?=\s)/g)].map(({ index }) => index);
   const starts = [0, ...ends.map((end) => end + 1)];
   return starts.map((start, at) => ({
@@ -47,16 +47,16 @@ function sectionsOf(text: string): readonly Stretch[] {
   }));
 }
 
-function toldIn({ text, ...said }: Utterance): readonly Stretch[] {
+function toldIn({ text, ...said }: Utterance): readonly CharRange[] {
   const { readings, facts, findings, work, recommendations, doubts } = said;
   const all = [...readings, ...facts, ...findings, ...work, ...recommendations, ...doubts];
   return all.flatMap(({ words }) => placeOf(words, text) ?? []);
 }
 
-const touches = (one: Stretch, other: Stretch): boolean =>
+const touches = (one: CharRange, other: CharRange): boolean =>
   one.start < other.end && other.start < one.end;
 
-function wholeOf(piece: Stretch, around: Around): Stretch {
+function wholeOf(piece: CharRange, around: Around): CharRange {
   const { text, sections } = around;
   const first = sections.findIndex(({ end }) => end > piece.start);
   const last = sections.findLastIndex(({ start }) => start < piece.end);
@@ -86,23 +86,23 @@ function isUntold(start: number, end: number, { text, told }: Around): boolean {
 }
 
 /** "Nothing was wrong with the refrigeration, it was the door" */
-function startBefore(piece: Stretch, before: Stretch | undefined, around: Around): number {
+function startBefore(piece: CharRange, before: CharRange | undefined, around: Around): number {
   if (before === undefined) return piece.start;
   const leans = LEANS_BACK.test(around.text.slice(piece.start, piece.end));
   return leans && isUntold(before.start, before.end, around) ? before.start : piece.start;
 }
 
 /** "They need to order a left gasket, it's going too" */
-function endBehind(piece: Stretch, behind: Stretch | undefined, around: Around): number {
+function endBehind(piece: CharRange, behind: CharRange | undefined, around: Around): number {
   if (behind === undefined) return piece.end;
   const leans = LEANS_BACK.test(around.text.slice(behind.start, behind.end));
   return leans && isUntold(behind.start, behind.end, around) ? behind.end : piece.end;
 }
 
 /** Overlapping, or with nothing but a mark between them. */
-function joined(pieces: readonly Stretch[], text: string): readonly Stretch[] {
+function joined(pieces: readonly CharRange[], text: string): readonly CharRange[] {
   const inOrder = pieces.toSorted((one, other) => one.start - other.start);
-  return inOrder.reduce<readonly Stretch[]>((so, piece) => {
+  return inOrder.reduce<readonly CharRange[]>((so, piece) => {
     const last = so.at(-1);
     const isApart = last === undefined || /[^\s,]/.test(text.slice(last.end, piece.start));
     if (isApart) return [...so, piece];

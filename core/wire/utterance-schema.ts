@@ -312,10 +312,4 @@ export const utteranceSchema = z.strictObject({
 }) satisfies z.ZodType<Utterance>;
 
 /** A line of what `understand` prints: with the numbers of what was talk, where there are any. */
-export const understoodLineSchema = utteranceSchema.extend({
-  talk: z
-    .array(z.strictObject({ value: z.number(), words: z.string() }))
-    .readonly()
-    .optional(),
-});
 export type UnderstoodLine = Utterance & { readonly talk?: readonly TalkNumber[] };

@@ -6,10 +6,6 @@ export function toTokens(sentence: string): readonly string[] {
   return sentence.replace(MARK, ' ##$1').split(' ');
 }
 
-export function fromTokens(tokens: readonly string[]): string {
-  return tokens.join(' ').replaceAll(' ##', '');
-}
-
 export const isMark = (token: string): boolean => token.startsWith('##');
 
 /** The role that a token writes, if it is a slot. */

@@ -12,8 +12,6 @@ export const name = (words: string | Said): PhraseSlot => slot(words, true);
 /** Words that a template worded, to be said once. */
 export const worded = name;
 
-export const optional = (words: string | Said): PhraseSlot => slot(words, false);
-
 function slot(words: string | Said, required: boolean): PhraseSlot {
   const { text, spoken } = typeof words === 'string' ? plain(words) : words;
   return { text, spoken, required };

@@ -1,6 +1,6 @@
 import { listCalculations, runCalculation } from '../../core/calculations/catalogue.ts';
 import type { Command } from './command.ts';
-import { parseOptions } from './options.ts';
+import { parseOptions, unusable } from './options.ts';
 import type { ExitStatus, Terminal } from './terminal.ts';
 import { wrongCall } from './wrong-call.ts';
 
@@ -60,5 +60,3 @@ function parsePairs(pairs: readonly string[]): Pairs {
   }
   return { kind: 'pairs', values: Object.fromEntries(values) };
 }
-
-const unusable = (why: string) => ({ kind: 'unusable', why }) as const;

@@ -1,8 +1,8 @@
-import type { Context } from '../../core/language/context.ts';
 import type { Command } from './command.ts';
 import { readVoiceFile, type VoiceFileOutcome } from '../hearing/kept-voice.ts';
 import { toLine, toRow } from './hear-row.ts';
 import {
+  expectation,
   type HearingOptions,
   LANGUAGE_OPTIONS_USAGE,
   type LanguageCall,
@@ -101,5 +101,3 @@ const NO_VOICE = { kind: 'voice', voice: null } as const;
 
 const isEngine = (name: string): name is PlayerEngine =>
   PLAYER_ENGINES.some((choice) => choice === name);
-
-const expectation = ({ asked }: Context) => (asked === null ? 'anything' : 'number');

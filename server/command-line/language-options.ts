@@ -6,7 +6,7 @@ import type { QuantityId } from '../../core/terms/quantities.ts';
 import { REFRIGERANTS } from '../../core/terms/refrigerants.ts';
 import type { RefrigerantId } from '../../core/terms/refrigerants.ts';
 import type { UnitSystem } from '../../core/units/units.ts';
-import { parseOptions } from './options.ts';
+import { parseOptions, unusable } from './options.ts';
 
 /** The options that `understand` and `hear` share: what is settled before a sentence is read. */
 const OPTIONS = {
@@ -25,19 +25,22 @@ export type LanguageCall =
   | { readonly kind: 'call'; readonly context: Context; readonly words: readonly string[] }
   | { readonly kind: 'unusable'; readonly why: string };
 
-export function parseLanguageOptions(args: readonly string[]): LanguageCall {
-  const parsed = parseOptions(args, OPTIONS);
-  return parsed.kind === 'unusable' ? parsed : languageCall(parsed);
+export interface UnderstandingOptions {
+  readonly explain?: boolean;
+  readonly grammar?: string | undefined;
 }
 
-/** As `parseLanguageOptions`, for a command that has `--explain` besides. */
-export function parseExplainedOptions(
+export function parseUnderstandingOptions(
   args: readonly string[],
-): LanguageCall & { readonly explain?: boolean } {
-  const parsed = parseOptions(args, { ...OPTIONS, explain: { type: 'boolean', default: false } });
-  return parsed.kind === 'unusable'
-    ? parsed
-    : { ...languageCall(parsed), explain: parsed.values.explain };
+): LanguageCall & UnderstandingOptions {
+  const parsed = parseOptions(args, {
+    ...OPTIONS,
+    explain: { type: 'boolean', default: false },
+    grammar: { type: 'string' },
+  });
+  if (parsed.kind === 'unusable') return parsed;
+  const { explain, grammar } = parsed.values;
+  return { ...languageCall(parsed), explain, grammar };
 }
 
 export interface HearingOptions {
@@ -48,7 +51,6 @@ export interface HearingOptions {
   readonly lines?: boolean;
 }
 
-/** As `parseLanguageOptions`, for a command that hears. */
 export function parseHearingOptions(args: readonly string[]): LanguageCall & HearingOptions {
   const parsed = parseOptions(args, {
     ...OPTIONS,
@@ -62,6 +64,10 @@ export function parseHearingOptions(args: readonly string[]): LanguageCall & Hea
   const { engine, model, voice, whole, lines } = parsed.values;
   return { ...languageCall(parsed), engine, model, voice, whole, lines };
 }
+
+/** What may be said next, by what was just asked for. */
+export const expectation = ({ asked }: Context): 'anything' | 'number' =>
+  asked === null ? 'anything' : 'number';
 
 interface ParsedOptions {
   readonly values: {
@@ -91,8 +97,6 @@ function languageCall(parsed: ParsedOptions): LanguageCall {
   const context = { ...EMPTY_CONTEXT, refrigerant: known, units, asked, names };
   return { kind: 'call', context, words: parsed.words };
 }
-
-const unusable = (why: string) => ({ kind: 'unusable', why }) as const;
 
 const findRefrigerant = (text: string): RefrigerantId | undefined =>
   REFRIGERANTS.find((id) => id.toLowerCase() === text.toLowerCase());

@@ -34,3 +34,5 @@ export function parseOptions<Table extends OptionTable>(
 
 /** node:util adds a paragraph on `--` after its first sentence; one line is enough here. */
 const firstSentence = (fault: Error): string => fault.message.split(/\. |\n/)[0] ?? fault.message;
+
+export const unusable = (why: string) => ({ kind: 'unusable', why }) as const;

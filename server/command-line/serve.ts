@@ -5,7 +5,7 @@ import { startServer } from '../main.ts';
 import type { RunningServer, Security, ServerSettings } from '../main.ts';
 import { isLoopback } from '../network-names.ts';
 import type { Command } from './command.ts';
-import { parseOptions } from './options.ts';
+import { parseOptions, unusable } from './options.ts';
 import type { ExitStatus, Terminal } from './terminal.ts';
 import { wrongCall } from './wrong-call.ts';
 
@@ -60,8 +60,6 @@ function readSettings(args: readonly string[]): ReadSettings {
     settings: { port, host, data, page: values.page ?? builtPage(), security },
   };
 }
-
-const unusable = (why: string) => ({ kind: 'unusable', why }) as const;
 
 const builtPage = (): string => fileURLToPath(new URL('../../build/client', import.meta.url));
 

@@ -1,9 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  formulaById,
-  listCalculations,
-  runCalculation,
-} from '../../core/calculations/catalogue.ts';
+import { listCalculations, runCalculation } from '../../core/calculations/catalogue.ts';
+import { superheatFormula } from '../../core/calculations/superheat.ts';
 
 /** The ids and keys that the command line's contract fixes. */
 const CONTRACT: Record<string, readonly string[]> = {
@@ -68,7 +65,6 @@ describe('the catalogue', () => {
         true,
       ]);
       expect(symbols.every(({ meaning, unit }) => meaning !== '' && unit !== '')).toBe(true);
-      expect(formulaById(name)?.equation).toBe(formula);
     }
   });
 
@@ -86,7 +82,7 @@ describe('the catalogue', () => {
         altitude: { value: 5000, unit: 'ft' },
       },
       formula: 'SH = T − Tdew(P)',
-      range: formulaById('superheat')?.range,
+      range: superheatFormula.range,
       source: 'achrnews.com/articles/96890, Understanding superheat',
       standing: 'published',
       cautions: [],

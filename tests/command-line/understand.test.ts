@@ -44,6 +44,21 @@ describe('understand', () => {
     expect(second?.readings).toMatchObject([{ quantity: 'suctionPressure', value: 12 }]);
   });
 
+  it('prints the grammar of what is likely said next, in either form, names and all', async () => {
+    const grammar = async (...options: readonly string[]) =>
+      (await gloveside(['understand', ...options], { input: [] })).printed.join('\n');
+    const jsgf = await grammar('--grammar', 'jsgf', '--parts', 'Bellweir relay');
+    expect(jsgf).toMatch(/^#JSGF V1\.0;/);
+    expect(jsgf).toContain('bellweir');
+    const abnf = await grammar('--grammar', 'abnf', '--asked', 'boxTemp');
+    expect(abnf).toMatch(/^#ABNF 1\.0 UTF-8;/);
+    expect(abnf).toContain('public $said =');
+    expect(abnf.length).toBeLessThan(jsgf.length);
+    const { status, complaints } = await gloveside(['understand', '--grammar', 'srgs']);
+    expect(status).toBe(2);
+    expect(complaints.join(' ')).toContain('--grammar takes jsgf or abnf, not "srgs"');
+  });
+
   it('says why in place of the JSON: rules with their words, what was left over, what was nearly meant', async () => {
     const { printed } = await gloveside(['understand', '--explain'], {
       input: ['okay head one forty six, gasket is zzz\nnice weather\nfour apples\n'],

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { DEVELOPERS, explainedDemo, printedExplanation } from './demo-explanation.ts';
 import { printedVisit, README, replayDemo } from './demo-visit.ts';
+import { importsSaid, printedRooms, roomArrows } from './rooms-table.ts';
 
 describe('the README', { timeout: 60_000 }, () => {
   it('prints the demo visit as the program says it today (npm run readme writes it anew)', async () => {
@@ -14,6 +15,13 @@ describe('the README', { timeout: 60_000 }, () => {
     const text = await readFile(DEVELOPERS, 'utf8');
     expect(printedExplanation(text)).toContain('nearly');
     expect(printedExplanation(text)).toBe(await explainedDemo(text));
+  });
+
+  it('says which room may import which as the linter holds it (npm run readme)', async () => {
+    const held = Object.entries(await roomArrows()).map(([room, of]) => [room, importsSaid(of)]);
+    expect(held.length).toBeGreaterThan(10);
+    const printed = printedRooms(await readFile(DEVELOPERS, 'utf8'));
+    expect(printed).toEqual(Object.fromEntries(held));
   });
 
   it('names only npm scripts that exist', async () => {

@@ -26,7 +26,7 @@ import { phrasesOf } from '../../core/grammar/phrases.ts';
 import { printAbnf } from '../../core/grammar/print-abnf.ts';
 import { printJsgf } from '../../core/grammar/print-jsgf.ts';
 import { MOST_LEARNT } from '../../core/grammar/remainders.ts';
-import { sampleNode } from '../../core/grammar/sample.ts';
+import { sampleNode } from '../support/sample-node.ts';
 import { parseShape } from '../../core/grammar/shape.ts';
 import { Skimmer } from '../../core/grammar/skim.ts';
 import { type Token, UNKNOWN } from '../../core/grammar/tokens.ts';

@@ -17,7 +17,7 @@ import {
 import { phrasesOf } from '../../core/grammar/phrases.ts';
 import { printAbnf } from '../../core/grammar/print-abnf.ts';
 import { printJsgf } from '../../core/grammar/print-jsgf.ts';
-import { sampleNode } from '../../core/grammar/sample.ts';
+import { sampleNode } from '../support/sample-node.ts';
 import { Skimmer } from '../../core/grammar/skim.ts';
 import { type Token, UNKNOWN } from '../../core/grammar/tokens.ts';
 import { hears, readAbnf, readJsgf } from './grammar-reader.ts';

@@ -11,7 +11,7 @@ import {
   sampleSentences,
   type SampledSentence,
   sayableRules,
-} from '../../core/language/heard/samples.ts';
+} from '../support/samples.ts';
 import { tokenise } from '../../core/language/words/tokenise.ts';
 import { seeded } from './random.ts';
 

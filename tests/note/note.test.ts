@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import type { Utterance } from '../../core/language/utterance.ts';
 import { draftNote } from '../../core/note/draft-note.ts';
 import { noteAloud } from '../../core/note/note-aloud.ts';
-import { noteHtml } from '../../core/note/note-html.ts';
 import { noteText } from '../../core/note/note-text.ts';
 import type { PartId } from '../../core/terms/names.ts';
 import { isSetting } from '../../core/terms/quantities.ts';
@@ -278,37 +277,12 @@ describe('the note of what was told twice, or by others', () => {
   });
 });
 
-describe('the page', () => {
-  it('escapes everything that was said', () => {
-    const state = visitOf([
-      unitIs({ fact: 'unit', value: '<img src=x onerror="alert(1)"> & co' }),
-      memo("it's <script>alert('x')</script>"),
-    ]);
-    const html = noteHtml(draftNote(state));
-    expect(html).not.toMatch(/<(script|img)/);
-    expect(html).toContain('&lt;img src=x onerror=&quot;alert(1)&quot;&gt; &amp; co');
-    expect(html).toContain('It&#39;s &lt;script&gt;');
-  });
-
-  it('is headings, paragraphs and tables with their scopes', () => {
-    const html = noteHtml(draftNote(visitOf(CLEANED)));
-    expect(html).toMatch(/^<article class="note">\n<h1>/);
-    expect(html).toContain('<h2>Before work</h2>');
-    expect(html).toContain('<th scope="col">Change</th>');
-    expect(html).toContain(
-      '<tr><th scope="row">head pressure</th><td>192 psi</td><td>158 psi</td>',
-    );
-  });
-});
-
 describe('the note of any visit', () => {
-  it('never prints a hole, and every tag closes', () => {
+  it('never prints a hole', () => {
     fc.assert(
       fc.property(visit, (state) => {
-        const note = draftNote(state);
-        const [text, html] = [noteText(note), noteHtml(note)];
-        expect(`${text}${html}`).not.toMatch(/undefined|NaN|null|Infinity|\[object/);
-        expect(html.match(/<\w/g)?.length).toBe(html.match(/<\//g)?.length);
+        const text = noteText(draftNote(state));
+        expect(text).not.toMatch(/undefined|NaN|null|Infinity|\[object/);
       }),
       { numRuns: 400 },
     );

@@ -10,10 +10,7 @@ import {
 import { SpeechGrammarList } from '../../client/recogniser/grammars.ts';
 import type { Recognition } from '../../client/recogniser/recognition.ts';
 import type { SpeechRecognitionResult } from '../../client/recogniser/results.ts';
-import {
-  createScriptedEngine,
-  type ScriptedEngine,
-} from '../../client/recogniser/scripted-engine.ts';
+import { createScriptedEngine, type ScriptedEngine } from '../support/scripted-engine.ts';
 import { SilentTrack } from '../client/ear/silent-track.ts';
 import { type Bench, createBench, grammarList, loud, quiet, zeros } from './harness.ts';
 

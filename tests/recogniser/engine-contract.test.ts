@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Hearing } from '../../core/hearing/hearing.ts';
 import { wordsOfGrammar } from '../../core/hearing/jsgf.ts';
 import type { Engine } from '../../client/recogniser/engine.ts';
-import { createScriptedEngine } from '../../client/recogniser/scripted-engine.ts';
+import { createScriptedEngine } from '../support/scripted-engine.ts';
 import { createTeamEngine } from '../../client/recogniser/team/team-engine.ts';
 import type { WorkerEngine } from '../../client/recogniser/worker/worker-engine.ts';
 import {

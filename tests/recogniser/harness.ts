@@ -19,7 +19,7 @@ import {
   createScriptedEngine,
   type Script,
   type ScriptedEngine,
-} from '../../client/recogniser/scripted-engine.ts';
+} from '../support/scripted-engine.ts';
 
 const RATE_HZ = 16_000;
 export const GRAMMAR = '#JSGF V1.0;\ngrammar g;\npublic <said> = head one ninety two | yes;';

@@ -4,7 +4,7 @@ import { ENDPOINTER_SETTINGS } from '../../core/hearing/endpointing-policy.ts';
 import type { SpeechRecognitionResult } from '../../client/recogniser/results.ts';
 import { SpeechRecognitionErrorEvent } from '../../client/recogniser/events.ts';
 import { SpeechRecognitionPhrase } from '../../client/recogniser/phrase.ts';
-import { createScriptedEngine } from '../../client/recogniser/scripted-engine.ts';
+import { createScriptedEngine } from '../support/scripted-engine.ts';
 import { SilentTrack } from '../client/ear/silent-track.ts';
 import { createBench, grammarList, heard, logEvents, loud, quiet, zeros } from './harness.ts';
 import type { Bench } from './harness.ts';

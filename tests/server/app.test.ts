@@ -3,7 +3,7 @@ import { errorResponseSchema, pushResponseSchema } from '../../core/wire/event-s
 import type { VisitEvent } from '../../core/visit/events.ts';
 import { createApp } from '../../server/app.ts';
 import type { EventStore } from '../../server/store/event-store.ts';
-import { createMemoryEventStore } from '../../server/store/memory-event-store.ts';
+import { createMemoryEventStore } from '../support/memory-event-store.ts';
 import { createStamp, DEVICE, ulidOf, VISIT } from '../support/stamp.ts';
 
 const reading = (value: number) =>

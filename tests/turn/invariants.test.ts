@@ -4,7 +4,7 @@ import { answer } from '../../core/advice/answer.ts';
 import { FINDING_RULES } from '../../core/advice/causes/finding-rules.ts';
 import { causesOf } from '../../core/advice/causes/causes-of.ts';
 import type { CautionId } from '../../core/advice/verdict.ts';
-import { sampleSentences } from '../../core/language/heard/samples.ts';
+import { sampleSentences } from '../support/samples.ts';
 import { takeTurn } from '../../core/turn/take-turn.ts';
 import { EMPTY_MEMORY, type Memory, type Turn } from '../../core/turn/turn.ts';
 import { applyEvents } from '../../core/visit/apply.ts';

@@ -17,7 +17,7 @@ import type { superheat } from '../../core/calculations/superheat.ts';
 import type { condensingTarget, evaporatingTarget } from '../../core/calculations/targets.ts';
 import type { saturationPressure, saturationTemperature } from '../../core/fluids/saturation.ts';
 import type { Amount } from '../../core/units/amount.ts';
-import type { fromTemperature, toAbsolutePressure } from '../../core/units/branding.ts';
+import type { fromTemperatureDifference, toAbsolutePressure } from '../../core/units/branding.ts';
 import type {
   AbsolutePressure,
   Current,
@@ -98,9 +98,9 @@ describe('what must not compile', () => {
     expectTypeOf<AbsolutePressure>().not.toExtend<Parameters<typeof toAbsolutePressure>[0]>();
   });
 
-  it('a temperature written in a unit of difference', () => {
-    expectTypeOf<'dF'>().not.toExtend<Parameters<typeof fromTemperature>[1]>();
-    expectTypeOf<'degF'>().toExtend<Parameters<typeof fromTemperature>[1]>();
+  it('a difference written in a unit of temperature', () => {
+    expectTypeOf<'degF'>().not.toExtend<Parameters<typeof fromTemperatureDifference>[1]>();
+    expectTypeOf<'dF'>().toExtend<Parameters<typeof fromTemperatureDifference>[1]>();
     expectTypeOf<'furlong'>().not.toExtend<Amount['unit']>();
   });
 

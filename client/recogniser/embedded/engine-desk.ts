@@ -3,6 +3,7 @@ import { opinionOn } from '../../../core/hearing/second-opinion.ts';
 import { NOTHING, toHearing, toPartial } from '../../../core/hearing/to-hearing.ts';
 import type { AfterLoad, FromEngine } from '../worker/protocol.ts';
 import type { DecoderPool } from './decoder-pool.ts';
+import { faultText } from '../fault-text.ts';
 
 type Choice = Extract<AfterLoad, { kind: 'choose' }>;
 
@@ -57,7 +58,7 @@ export class EngineDesk {
       this.#decoder = taken.decoder;
       this.#send({ kind: 'grammarSet', request });
     } catch (error) {
-      this.#send({ kind: 'grammarFailed', request, message: describe(error) });
+      this.#send({ kind: 'grammarFailed', request, message: faultText(error) });
     }
   }
 
@@ -72,7 +73,7 @@ export class EngineDesk {
       const opinion = opinionOn(await this.#pool.chooser(), samples, wordings);
       this.#send({ kind: 'chosen', request, opinion });
     } catch (error) {
-      this.#send({ kind: 'decodeFailed', utterance: this.#open ?? 0, message: describe(error) });
+      this.#send({ kind: 'decodeFailed', utterance: this.#open ?? 0, message: faultText(error) });
     }
   }
 
@@ -110,10 +111,7 @@ export class EngineDesk {
       work();
     } catch (error) {
       this.#open = null;
-      this.#send({ kind: 'decodeFailed', utterance, message: describe(error) });
+      this.#send({ kind: 'decodeFailed', utterance, message: faultText(error) });
     }
   }
 }
-
-const describe = (error: unknown): string =>
-  error instanceof Error ? error.message : String(error);

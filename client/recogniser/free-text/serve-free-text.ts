@@ -3,6 +3,7 @@ import { NOTHING } from '../../../core/hearing/to-hearing.ts';
 import type { LoadProgress } from '../engine.ts';
 import type { AfterLoad, FromEngine, ToEngine } from '../worker/protocol.ts';
 import { joined } from '../../../core/hearing/joined.ts';
+import { faultText } from '../fault-text.ts';
 
 export interface FreeTextFiles {
   /** Its name on the hub, as org/name. */
@@ -36,7 +37,7 @@ export function serveFreeText(
       desk = new FreeTextDesk(await ports.load(message.files, onProgress), ports.send);
       ports.send({ kind: 'loaded', pace: null });
     } catch (error) {
-      ports.send({ kind: 'loadFailed', message: describe(error) });
+      ports.send({ kind: 'loadFailed', message: faultText(error) });
     }
   };
   return (message) => {
@@ -93,7 +94,7 @@ class FreeTextDesk {
       const hearing = sound === null ? NOTHING : await hearFreeText(sound, this.#transcribe);
       this.#send({ kind: 'heard', utterance, hearing, pace: null });
     } catch (error) {
-      this.#send({ kind: 'decodeFailed', utterance, message: describe(error) });
+      this.#send({ kind: 'decodeFailed', utterance, message: faultText(error) });
     }
   }
 
@@ -102,6 +103,3 @@ class FreeTextDesk {
     this.#sound = [];
   }
 }
-
-const describe = (error: unknown): string =>
-  error instanceof Error ? error.message : String(error);

@@ -1,6 +1,5 @@
 import type { CauseId } from '../../terms/causes.ts';
-import type { FindingStateId } from '../../terms/names.ts';
-import { standingFindings } from '../standing-findings.ts';
+import { standingFindings, AS_IT_SHOULD_BE } from '../standing-findings.ts';
 import type { VisitState } from '../../visit/state.ts';
 import type { CheckId, NextCheck } from '../verdict.ts';
 import type { LackedId } from '../../terms/guides.ts';
@@ -108,12 +107,6 @@ const needsGauges = ({ does }: Option): boolean =>
   does.next === 'check'
     ? does.check === 'suctionDrop'
     : does.need === 'headPressure' || does.need === 'suctionPressure';
-
-const AS_IT_SHOULD_BE: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
-  'ok',
-  'running',
-  'closed',
-]);
 
 /** With every reading right, a torn gasket is the fault: no gauge will tell more of it. */
 const hasFound = (state: VisitState): boolean =>

@@ -1,8 +1,8 @@
-import type { FindingStateId, PartId } from '../../terms/names.ts';
+import type { PartId } from '../../terms/names.ts';
 import { leftOpen } from '../../visit/left-open.ts';
 import type { VisitState } from '../../visit/state.ts';
 import { standingStep } from '../causes/standing-order.ts';
-import { standingFindings } from '../standing-findings.ts';
+import { standingFindings, AS_IT_SHOULD_BE } from '../standing-findings.ts';
 import type { StepId, Verdict } from '../verdict.ts';
 import { circuitStep } from './circuit-step.ts';
 import { contactsPassNothing } from './contact-loss.ts';
@@ -36,11 +36,6 @@ const STOPS_IT: ReadonlySet<PartId> = new Set<PartId>([
   'transformer',
   'liquidLineSolenoid',
 ]);
-const AS_IT_BELONGS: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
-  'ok',
-  'running',
-  'closed',
-]);
 
 /**
  * Whether a compressor stands still and nothing found so far says why. Then the power is followed, from the line side
@@ -54,7 +49,7 @@ export function standsStill(state: VisitState): boolean {
   );
   if (!isStill || BEFORE_THE_METER.has(standingStep(state))) return false;
   const isToldWhy = standing.some(
-    ({ part, state: found }) => STOPS_IT.has(part) && !AS_IT_BELONGS.has(found),
+    ({ part, state: found }) => STOPS_IT.has(part) && !AS_IT_SHOULD_BE.has(found),
   );
   const isPumpedDown = state.work.some(({ work: { did } }) => did === 'pumpDown');
   return !isToldWhy && !isPumpedDown && !isSwitchedOff(state);

@@ -6,13 +6,7 @@ import {
   wordsBehind,
 } from '../words/clause-start.ts';
 import { type Frame, heardCommand, type Means, type Rule, rule } from '../rule.ts';
-import type { PlainCommand } from '../utterance.ts';
-import { command } from './command.ts';
-
-const plain =
-  (kind: PlainCommand): Means =>
-  () =>
-    command({ do: kind });
+import { command, plain } from './command.ts';
 
 const choose =
   (which: 'first' | 'second'): Means =>

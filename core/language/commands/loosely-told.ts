@@ -1,17 +1,5 @@
 import { type Means, type Rule, rule } from '../rule.ts';
-import type { PlainCommand } from '../utterance.ts';
-import { command } from './command.ts';
-
-const plain =
-  (kind: PlainCommand): Means =>
-  () =>
-    command({ do: kind });
-
-/** "Copy that" answers only where something was asked. */
-const answer =
-  (kind: 'yes' | 'no'): Means =>
-  (_tags, frame) =>
-    frame.context.asksYes ? command({ do: kind }) : null;
+import { command, plain, answer } from './command.ts';
 
 const undo: Means = () => command({ do: 'undo' });
 

@@ -1,13 +1,7 @@
 import { opensSentence, startsInWords, wordsBehind } from '../words/clause-start.ts';
 import { goesOnMeasured, holdsReading } from '../words/own-reading.ts';
-import { type Frame, type Means, type Rule, rule } from '../rule.ts';
-import type { PlainCommand } from '../utterance.ts';
-import { command } from './command.ts';
-
-const plain =
-  (kind: PlainCommand): Means =>
-  () =>
-    command({ do: kind });
+import { type Frame, type Rule, rule } from '../rule.ts';
+import { plain } from './command.ts';
 
 /** "Is it done", "right after": fillers elsewhere, but one word is none with them. */
 const isAllThatIsSaid = (frame: Frame): boolean =>

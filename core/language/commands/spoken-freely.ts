@@ -1,13 +1,7 @@
 import { type Means, type Rule, rule } from '../rule.ts';
 import { equipmentFact, quantityId, tagsIn } from '../slots.ts';
-import type { PlainCommand } from '../utterance.ts';
 import { amend } from './changes.ts';
-import { command } from './command.ts';
-
-const plain =
-  (kind: PlainCommand): Means =>
-  () =>
-    command({ do: kind });
+import { command, plain, answer } from './command.ts';
 
 const undo: Means = (tags) => {
   const quantity = quantityId(tags['quantity']);
@@ -23,11 +17,6 @@ const nextUnit: Means = (tags, frame) => {
   const fact = equipmentFact(tags, frame.wordsOf(frame.span));
   return fact === null ? null : { ...command({ do: 'newVisit' }), facts: [fact] };
 };
-
-const answer =
-  (kind: 'yes' | 'no'): Means =>
-  (_tags, frame) =>
-    frame.context.asksYes ? command({ do: kind }) : null;
 
 const WHOA =
   '[(nah|no|nope|whoa|hey|sorry|oh|oops|wait|shoot|dang|my bad|actually)] [<pause>] [(nah|no|wait|sorry)]';

@@ -10,6 +10,7 @@ import { acrossIt } from './meter-talk.ts';
 import { reading } from '../readings/reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, partId, placeId, stateId, tagsIn } from '../slots.ts';
+import { remark } from '../plain-means.ts';
 
 /** "Clamp on common shows five point five": a clamp shows amps, and of what it was put around only some has a place. */
 const clamped: Means = (tags, frame) => {
@@ -185,9 +186,6 @@ const openAtHeat: Means = (tags, frame) => {
   if (part === null || !BY_HEAT.includes(part) || !isSwitched || !isHeat(tags)) return null;
   return { findings: [finding(part, state, frame)], remarks: [frame.wordsOf(frame.span)] };
 };
-
-/** "Extension cord, sixteen gauge": what is built for so much, kept as it was told. */
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
 
 /** "One sixteen … at the compressor": of the pair that was named. */
 const atPins: Means = (tags, frame) => one(electrical(tags, placeId(tags['place']), frame));

@@ -14,8 +14,7 @@ import { pointed } from './meter-figures.ts';
 import { leftToAsk } from '../readings/reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { placeId, tagsIn } from '../slots.ts';
-
-const remarked: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+import { remark } from '../plain-means.ts';
 
 /** "Four amps on one fan": which of several nobody tells. */
 const ampsOnOne: Means = (tags, frame) => {
@@ -180,7 +179,7 @@ export const BESIDE_RULES: readonly Rule[] = [
     ampsOnOne,
     { examples: ['four amps on one fan'] },
   ),
-  rule('[(and|but)] nothing on (the others|the rest|the other (one|two|three|ones))', remarked, {
+  rule('[(and|but)] nothing on (the others|the rest|the other (one|two|three|ones))', remark, {
     examples: ['nothing on the other two'],
   }),
   rule(

@@ -1,3 +1,4 @@
+import { ONES } from '../../terms/number-words.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 import type { PartId, PlaceId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
@@ -218,7 +219,7 @@ export const itDraws: Means = (tags, frame) => {
 };
 
 /** "Drawing eight two" is said of 8.2 and of 82: other rules ask. */
-const FIGURE = '(?:one|two|three|four|five|six|seven|eight|nine)';
+const FIGURE = `(?:${ONES.join('|')})`;
 /** Two figures at the end, and no number of two places. */
 const SAYS_FIGURES = new RegExp(` ${FIGURE} ${FIGURE}$`, 'i');
 const PLAIN_FIGURES = new RegExp(`(?:ing|pulls|draws) ${FIGURE} ${FIGURE}\\b`, 'i');

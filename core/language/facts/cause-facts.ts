@@ -5,6 +5,7 @@ import { causeId, partId, tagsIn } from '../slots.ts';
 import type { CauseId } from '../../terms/causes.ts';
 import type { PartId } from '../../terms/names.ts';
 import type { Fact } from '../utterance.ts';
+import { nothing } from '../plain-means.ts';
 
 const cause: Means = (tags, frame) => {
   const value = causeId(tags['cause']);
@@ -59,7 +60,7 @@ const BLAMED = `([the] [root] (cause|problem|trouble|culprit|fault|issue|diagnos
 const ARTICLE = '[(a|~an|~the|~some)]';
 
 /** Thinking aloud keeps nothing. */
-const notYetFound: Means = () => ({});
+const notYetFound = nothing;
 
 const outOfCharge: Means = (_tags, frame) => ({
   facts: [asTold('undercharge', frame.wordsOf(frame.span))],

@@ -7,6 +7,7 @@ import type { RefrigerantId } from '../../terms/refrigerants.ts';
 import { numberIn, tagsIn } from '../slots.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { WordSet } from '../words/word-set.ts';
+import { nothingAtClauseStart } from '../plain-means.ts';
 
 const GAS = '[(a|an|the)] <refrigerant>';
 
@@ -43,7 +44,7 @@ const labelled: Means = (tags, frame) =>
   SETS.includes(frame.context.lastPart) ? null : surelyRunsOn(tags, frame);
 
 /** Not of what is in here: asked, supposed, denied, wanted, of the truck's or another unit's. */
-const notHere: Means = (_tags, frame) => (startsClause(frame) ? {} : null);
+const notHere = nothingAtClauseStart;
 
 /** "It's not one thirty four a": no number is taken back. */
 const surelyNotHere: Means = (tags, frame) =>

@@ -5,6 +5,7 @@ import { type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, signedIn, tagsIn } from '../slots.ts';
 import { wordBefore } from '../words/clause-start.ts';
 import { isTimeOfDay } from '../words/time-of-day.ts';
+import { remark } from '../plain-means.ts';
 
 /** Driving is no time on the job; of one way alone nobody tells whether it is billed twice. */
 const ON_THE_ROAD = /\b(?:drive|driving|travel|traveling|travelling|windshield|on the road)\b/i;
@@ -71,7 +72,7 @@ const since: Means = (tags, frame) => {
 };
 
 /** Whether the road is within the hours nobody told: kept as it was said. */
-const timeAndRoad: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+const timeAndRoad = remark;
 
 const ABOUT = '[(about|around|like|right at|just over|just under|almost)]';
 const HOURS = `${ABOUT} <duration> [and] <number:rest> (minutes|minute)`;

@@ -1,3 +1,4 @@
+import { TO_TWELVE } from '../../terms/number-words.ts';
 import { startsClause } from '../words/clause-start.ts';
 import { unitByName } from './facts.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
@@ -24,8 +25,7 @@ const unitNumbered: Means = (tags, frame) => {
 };
 /** "This unit" is read with its name behind it. */
 const IS_POINTED_AT = /^(?:unit|one|box|case|cooler|freezer|machine) (?!(?:number )?\w+$)/i;
-const ENDS_IN_NUMBER =
-  /(?<!\bpoint )\b(?:\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)$/i;
+const ENDS_IN_NUMBER = new RegExp(`(?<!\\bpoint )\\b(?:\\d{1,2}|${TO_TWELVE.join('|')})$`, 'i');
 
 const LEAD =
   '[(and|so|ok|now)] [(let us|let is|i will|we will|i am going to|we are going to|going to|i would|just)]';

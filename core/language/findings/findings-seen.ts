@@ -1,10 +1,10 @@
 import type { Tags } from '../../grammar/nodes.ts';
 import type { FindingStateId, PartId } from '../../terms/names.ts';
 import { finding } from './finding-of.ts';
-import { holdsNumber } from '../words/own-reading.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId, stateId } from '../slots.ts';
 import { DIRT, LIFELESS } from '../vocabulary/state-names.ts';
+import { nothing, remarkWithoutNumber } from '../plain-means.ts';
 
 const foundAt =
   (state: FindingStateId): Means =>
@@ -48,8 +48,6 @@ const stateOfAll: Means = (tags, frame) => {
   const state = stateId(tags['state']);
   return state === null ? null : foundAt(state)(tags, frame);
 };
-
-const nothing: Means = () => ({});
 
 const GOT =
   '[(i have|i have got|i got|i am getting|i am seeing|getting|seeing|found|i found|there is|there are|we have|got|i see|it has|showing|it is|still)]';
@@ -188,12 +186,6 @@ export const SEEN_RULES: readonly Rule[] = [
   ),
 ];
 
-/** Word for word, as long as nothing was read in it. */
-const remark: Means = (_tags, frame) => {
-  const words = frame.wordsOf(frame.span);
-  return holdsNumber(words) ? null : { remarks: [words] };
-};
-
 /** "Thermostat isn't calling": its contacts are open. */
 const isNotCalling = (tags: Tags, frame: Frame): boolean =>
   tags['state'] === 'closed' &&
@@ -229,7 +221,7 @@ export const UNSEEN_RULES: readonly Rule[] = [
   ),
   rule(
     `[(the|my)] (sniffer|leak detector|electronic detector|detector) ${ALARMS} [right] ${AT} <clause>`,
-    remark,
+    remarkWithoutNumber,
     { examples: ['sniffer hits at the distributor'] },
   ),
 ];

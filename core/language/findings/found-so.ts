@@ -9,8 +9,7 @@ import { partId, placeId, stateId, tagsIn } from '../slots.ts';
 import { stateAt } from '../words/state-at.ts';
 import type { Finding } from '../utterance.ts';
 import { DIRT } from '../vocabulary/state-names.ts';
-
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+import { remark } from '../plain-means.ts';
 
 const foundAs =
   (state: Finding['state'], only?: ReadonlySet<PartId>): Means =>

@@ -9,9 +9,7 @@ import { reading } from '../readings/reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { equipmentFact, partId, sightGlassId, tagsIn } from '../slots.ts';
 import { DIRT } from '../vocabulary/state-names.ts';
-
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
-const nothing: Means = () => ({});
+import { nothing, remark } from '../plain-means.ts';
 
 const foundAs =
   (state: 'dirty' | 'failed'): Means =>

@@ -9,6 +9,7 @@ import { stateAt } from '../words/state-at.ts';
 import type { PartId, WorkKindId } from '../../terms/names.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 import type { Finding, Work } from '../utterance.ts';
+import { remark } from '../plain-means.ts';
 
 /** "Leaking by the stem" is at the stem; a valve that leaks by does not hold. */
 const leaksThere: Means = (tags, frame) => {
@@ -22,8 +23,6 @@ const oily: Means = (tags, frame) => {
   const part = partId(tags['part']);
   return part === null ? null : { findings: [finding(part, 'oily', frame)] };
 };
-
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
 
 /** Where it leaks: at a part, or at a joint that has no name but its shape; what feeds the coil is the coil's. */
 function leakAt(tags: Tags, frame: Frame): PartId {

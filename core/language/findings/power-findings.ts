@@ -3,9 +3,9 @@ import { startsClause, wordBefore, wordBehind } from '../words/clause-start.ts';
 import { TURNS } from '../words/fans.ts';
 import { finding } from './finding-of.ts';
 import { stateOf } from './state-of.ts';
-import { holdsNumber } from '../words/own-reading.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId, stateId, workId } from '../slots.ts';
+import { nothing, remark, remarkWithoutNumber } from '../plain-means.ts';
 
 const found = (part: PartId, state: FindingStateId, frame: Frame): Meaning => ({
   findings: [finding(part, state, frame)],
@@ -126,9 +126,7 @@ const windingIs: Means = (tags, frame) => {
 };
 
 /** "Middle fuse blown, other two are good": which of them nobody can tell, and what they are is told beside it. */
-const others: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
-
-const nothing: Means = () => ({});
+const others = remark;
 
 /** "New defrost clock going in": by whoever says so. */
 const goesIn: Means = (tags, frame) => {
@@ -172,12 +170,6 @@ const tightenedAll: Means = (tags, frame) => {
   return part === null || did === null
     ? null
     : { work: [{ did, part, words: frame.wordsOf(frame.span) }] };
-};
-
-/** What shows that it is fed, and what watches the phases: none of it is a part of ours. */
-const remark: Means = (_tags, frame) => {
-  const words = frame.wordsOf(frame.span);
-  return holdsNumber(words) ? null : { remarks: [words] };
 };
 
 const BLEW = '(popped|pops|kicked|kicks|blew|blows|blown|tripped|trips|let go|let loose)';
@@ -394,7 +386,7 @@ export const POWER_FINDING_RULES: readonly Rule[] = [
   ),
   rule(
     '[(the|my)] (gfi|gfci|ground fault|arc fault) (is|has|was|keeps|kept|will not|just|tripped|popped) <clause>',
-    remark,
+    remarkWithoutNumber,
     { unheard: true, examples: ['ground fault is tripped out'] },
   ),
   rule(

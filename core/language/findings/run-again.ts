@@ -5,6 +5,7 @@ import { isTimerOfOurs } from './part-lists.ts';
 import { type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, partId, tagsIn } from '../slots.ts';
 import { reading } from '../readings/reading-means.ts';
+import { remark } from '../plain-means.ts';
 
 /** "Fired right up": what turns and was spoken of last, else the compressor. */
 const itRuns: Means = (_tags, frame) => {
@@ -31,8 +32,6 @@ const hotterThan: Means = (tags, frame) => {
   const part = partId(tags['part']);
   return part === null ? null : { findings: [finding(part, 'hot', frame)] };
 };
-
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
 
 /** "Swapped the fan cap, five mike three seventy": the new one's rating; its volts are on the can. */
 const swappedCan: Means = (tags, frame) => {

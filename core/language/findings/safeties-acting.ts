@@ -9,9 +9,7 @@ import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.t
 import { partId, stateId } from '../slots.ts';
 import { stateAt } from '../words/state-at.ts';
 import type { Finding } from '../utterance.ts';
-
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
-const nothing: Means = () => ({});
+import { nothing, remark } from '../plain-means.ts';
 
 /** What opens of itself, and the pressure that it stands at as it does. */
 const SIDE_OF: Partial<Record<PartId, QuantityId>> = {

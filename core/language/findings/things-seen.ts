@@ -4,6 +4,7 @@ import { holdsNumber, holdsReading } from '../words/own-reading.ts';
 import { type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId } from '../slots.ts';
 import type { PartId } from '../../terms/names.ts';
+import { nothing } from '../plain-means.ts';
 
 /** What a box, a case and a machine have that no part of ours is called by. */
 export const THING =
@@ -53,8 +54,6 @@ const movedIt: Means = (_tags, frame) => {
     ? remark({}, frame)
     : null;
 };
-
-const nothing: Means = () => ({});
 
 /** "The rail's at forty seven" was read; of what is "four inches short" nobody asks. */
 const seen: Means = (tags, frame) => {

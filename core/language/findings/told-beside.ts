@@ -5,8 +5,7 @@ import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.t
 import { partId, stateId } from '../slots.ts';
 import { LETS_RUN, stateAt } from '../words/state-at.ts';
 import type { Finding } from '../utterance.ts';
-
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+import { remark } from '../plain-means.ts';
 
 /** What a part is besides: "rusted through and weeping at the bottom". */
 const ALSO: readonly Finding['state'][] = [

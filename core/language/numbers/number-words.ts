@@ -9,16 +9,9 @@ import {
   word,
   written,
 } from '../../grammar/nodes.ts';
+import { ONES, TEENS, TENS } from '../../terms/number-words.ts';
 
-export const ONES = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
-export const TEENS = [
-  ...['ten', 'eleven', 'twelve', 'thirteen', 'fourteen'],
-  ...['fifteen', 'sixteen', 'seventeen', 'eighteen', 'nineteen'],
-];
-export const TENS = [
-  ...['twenty', 'thirty', 'forty', 'fifty'],
-  ...['sixty', 'seventy', 'eighty', 'ninety'],
-];
+export { ONES, TEENS, TENS };
 
 /** Words that sound like a digit and are seldom anything else in this trade. */
 const SURE_HOMOPHONES: readonly (readonly [string, number])[] = [

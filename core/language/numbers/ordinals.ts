@@ -1,11 +1,10 @@
 import { choice, named } from '../../grammar/nodes.ts';
 import { parseShape } from '../../grammar/shape.ts';
-import { TENS } from './number-words.ts';
+import { ONES_IN_ROW, TEENS_IN_ROW, TENS, TENS_IN_ROW } from '../../terms/number-words.ts';
 import { NUMBER } from './numbers.ts';
 
-const FIRST_TO_NINTH = '(first|second|third|fourth|fifth|sixth|seventh|eighth|ninth)';
-const TENTH_ON =
-  '(tenth|eleventh|twelfth|thirteenth|fourteenth|fifteenth|sixteenth|seventeenth|eighteenth|nineteenth|twentieth|thirtieth|fortieth|fiftieth|sixtieth|seventieth|eightieth|ninetieth)';
+const FIRST_TO_NINTH = `(${ONES_IN_ROW.join('|')})`;
+const TENTH_ON = `(${[...TEENS_IN_ROW, ...TENS_IN_ROW].join('|')})`;
 
 /** A place in a row behind a number's beginning, which alone would be taken for an amount: "twenty first". */
 export const ORDINAL = named(

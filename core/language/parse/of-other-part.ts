@@ -1,7 +1,7 @@
 import type { Token } from '../../grammar/tokens.ts';
 import type { PartId } from '../../terms/names.ts';
 import { HOLES } from '../holes.ts';
-import type { Meaning } from '../rule.ts';
+import type { Meaning, Span } from '../rule.ts';
 import { partId } from '../slots.ts';
 import { FANS } from '../words/fans.ts';
 import { ARTICLES, FINITE } from '../words/clause-tokens.ts';
@@ -131,7 +131,7 @@ const PART = HOLES['part'];
 const PARTS = PART === undefined ? null : GRAMMAR.compile(PART);
 
 /** "Replaced the gasket on the pump", "light on the board is out": no gasket of a door, and no light of a box. */
-export function isShortNameOfOther(sentence: Sentence, meaning: Meaning, span: Stretch): boolean {
+export function isShortNameOfOther(sentence: Sentence, meaning: Meaning, span: Span): boolean {
   const { tokens } = sentence;
   const parts = partsIn(meaning);
   for (let at = span.from; at < span.to; at += 1) {
@@ -146,10 +146,6 @@ export function isShortNameOfOther(sentence: Sentence, meaning: Meaning, span: S
 }
 const shortName = (text: string): ShortName | undefined =>
   SHORT[text] ?? SHORT[text.replace(/s$/, '')];
-interface Stretch {
-  readonly from: number;
-  readonly to: number;
-}
 
 const partsIn = ({ findings = [], work = [], recommendations = [] }: Meaning) =>
   [...findings, ...work, ...recommendations].map(({ part }) => part);

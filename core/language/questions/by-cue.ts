@@ -2,7 +2,7 @@ import type { Token } from '../../grammar/tokens.ts';
 import type { AnswerableId } from '../../terms/quantities.ts';
 import type { PlaceId } from '../../terms/names.ts';
 import { ONES, TEENS, TENS } from '../numbers/number-words.ts';
-import { Clause, isUnread, pauseAfter, type Stretch, Wording } from '../words/clause.ts';
+import { Clause, isUnread, pauseAfter, type TokenRange, Wording } from '../words/clause.ts';
 import type { Question } from '../utterance.ts';
 import { WordSet } from '../words/word-set.ts';
 import { type Asked, type Cue, CUES } from './cues.ts';
@@ -69,7 +69,7 @@ function hasNumber({ tokens, start, end }: Clause): boolean {
   return false;
 }
 
-interface Read extends Stretch {
+interface Read extends TokenRange {
   readonly meaning: object;
 }
 
@@ -86,7 +86,7 @@ interface Told {
 }
 
 /** A question told by its cue words, and the stretch of tokens that it was told by. */
-export interface AskedByCue extends Told, Stretch {}
+export interface AskedByCue extends Told, TokenRange {}
 
 const NOTHING_ASKED: readonly AskedByCue[] = [];
 
@@ -111,13 +111,13 @@ const endsAsking = (text: string, last: Token | undefined): boolean =>
   text.includes('?') && /^\s*\?/.test(text.slice(last?.end ?? 0));
 
 /** "Last time we were here": talk behind its beginning leaves a question what it was, a condition does not. */
-const isLeft = (clause: Stretch, read: readonly Read[]): boolean =>
+const isLeft = (clause: TokenRange, read: readonly Read[]): boolean =>
   isUnread(clause, read) || read.every((each) => isUnread(clause, [each]) || isAside(each, clause));
 
 /** "Suction line's two degrees so what superheat does that give me": where a question begins behind all that is read. */
 function askedBehind(
   tokens: readonly Token[],
-  { start, end }: Stretch,
+  { start, end }: TokenRange,
   read: readonly Read[],
 ): number | null {
   const from = Math.max(
@@ -133,7 +133,7 @@ const ASKS_ITSELF = new WordSet('what where how which');
 /** "So what I did is clean it" */
 const TELLERS = new WordSet('i we he she they it you');
 
-const isAside = ({ start, meaning }: Read, clause: Stretch): boolean =>
+const isAside = ({ start, meaning }: Read, clause: TokenRange): boolean =>
   start > clause.start && Object.keys(meaning).length === 0;
 
 /**

@@ -9,8 +9,7 @@ import { fixed, leftToAsk, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId, quantityId, tagsIn } from '../slots.ts';
 import { degrees, isThermal, throughPart } from './through-part.ts';
-
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+import { remark } from '../plain-means.ts';
 
 /** An unnamed coil blows colder than it draws; a condenser's air is warmed by it. */
 const airThrough: Means = (tags, frame) => {

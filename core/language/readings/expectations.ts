@@ -5,6 +5,7 @@ import { reading } from './reading-means.ts';
 import { aboutIn, ask } from '../questions/asking.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { placeId, quantityId, tagsIn } from '../slots.ts';
+import { nothing } from '../plain-means.ts';
 
 /**
  * "Suction should be fifteen" puts right what was misheard as fifty, or tells what to hope for of a suction of nine: a
@@ -18,8 +19,6 @@ const expected: Means = (tags, frame) => {
   const found = reading(quantity, amount, frame);
   return found === null ? null : { doubts: [withMore(found, { why: 'expected' })] };
 };
-
-const nothing: Means = () => ({});
 
 /** "Compression's gotta be nine to one, what's it actually": asked for, and what it should be nobody read. */
 const wishedAndAsked: Means = (tags) =>

@@ -3,8 +3,7 @@ import { FOOD, KEPT as ANY_FOOD } from '../words/food-words.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { fixed } from './reading-means.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
-
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+import { remark } from '../plain-means.ts';
 
 /** What was probed has a temperature; pounds of it have none. */
 const probed: Means = (tags, frame) => {

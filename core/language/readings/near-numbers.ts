@@ -1,9 +1,11 @@
+import { ONES } from '../../terms/number-words.ts';
 import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { reading } from './reading-means.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, quantityId, tagsIn } from '../slots.ts';
+import { remark } from '../plain-means.ts';
 
 /** Further apart, two figures are two readings. */
 const NEAR = 5;
@@ -64,8 +66,6 @@ const boxByNumber: Means = (tags, frame) => {
   return found === null ? null : { readings: [found] };
 };
 
-const numbered: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
-
 const COLD: readonly (QuantityId | null)[] = ['boxTemp', 'setpointTemp', 'productTemp'];
 
 /** "Seven above": of a box that is spoken of, from zero. */
@@ -82,7 +82,7 @@ const fromZero: Means = (tags, frame) => {
 
 const HEDGE = '(about|around|like|maybe|roughly|somewhere around|right around|call it)';
 /** No premises have more boxes that go by a number alone. */
-const WHICH = '[number] (one|two|three|four|five|six|seven|eight|nine|ten|10)';
+const WHICH = `[number] (${ONES.join('|')}|ten|10)`;
 const WHERE =
   '(on|in|at|by|near) the [(far|back|front)] (left|right|middle|end|top|bottom|back|front|corner|kitchen|bar|dock|line|door)';
 const DISPLAY =
@@ -117,7 +117,7 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
   ),
   rule(
     `[the] (box|cooler|freezer|case) ${WHICH} [${WHERE}] (is|was|looks|feels) [(really|pretty|too|still|running|a little)] (warm|cold|iced up|frozen|noisy|down|off|dead|dirty|good|fine|ok|leaking|soft)`,
-    numbered,
+    remark,
     { examples: ['case three in the middle is warm'] },
   ),
   rule('[the] <quantity> <link> <number:begun> <pause> <amount>', begunAgain, { examples: [] }),

@@ -2,12 +2,13 @@ import { startsClause } from '../words/clause-start.ts';
 import { FIGURE, holdsNumber, spelledOut } from '../words/own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { spanIn } from '../slots.ts';
+import { nothingAtClauseStart, remark } from '../plain-means.ts';
 
 /** "Should be two thirty at the contactor": no meter showed it. */
-const notRead: Means = (_tags, frame) => (startsClause(frame) ? {} : null);
+const notRead = nothingAtClauseStart;
 
 /** What was read on another day or another unit stands in the note as it was said. */
-const readBefore: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+const readBefore = remark;
 
 const supposed: Means = (_tags, frame) => (startsClause(frame) ? { supposed: true } : null);
 

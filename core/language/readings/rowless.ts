@@ -1,9 +1,7 @@
 import { throughPart } from './through-part.ts';
 import { fixed, leftToAsk } from './reading-means.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
-
-/** A thing with a name of its own and no row on the sheet: what it stands at is kept as it was said, and nobody is asked of what. */
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+import { remark } from '../plain-means.ts';
 
 /** Air that a coil cools; what gets warmer on its way is a pipe's, and which row that is nobody tells. */
 const throughCoil: Means = (tags, frame) =>

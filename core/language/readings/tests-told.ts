@@ -10,8 +10,7 @@ import { numberIn, quantityId, tagsIn } from '../slots.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import type { Reading } from '../utterance.ts';
-
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+import { remark } from '../plain-means.ts';
 
 /** Ours: nobody holds a vacuum shut in at less, or speaks of one at more. */
 const LEAST_MICRONS = 50;

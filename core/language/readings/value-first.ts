@@ -9,15 +9,17 @@ import { holdsNumber } from '../words/own-reading.ts';
 import { isSetting } from '../../terms/quantities.ts';
 import { isPlausible } from '../numbers/plausible.ts';
 import { NAME_WORDS } from '../names/name-words.ts';
-import { ONES, TEENS, TENS } from '../numbers/number-words.ts';
+import { ONES, TEENS, TENS, TO_TWELVE } from '../../terms/number-words.ts';
 import { asReading, reading } from './reading-means.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { placeId, quantityId, tagsIn } from '../slots.ts';
 import type { Reading } from '../utterance.ts';
 import { WordSet } from '../words/word-set.ts';
 
-const FIGURE =
-  /^(?:\d|-\d|(?:zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)$|\w+teen$|\w+ty$|minus$)/i;
+const FIGURE = new RegExp(
+  `^(?:\\d|-\\d|(?:zero|${TO_TWELVE.join('|')})$|\\w+teen$|\\w+ty$|minus$)`,
+  'i',
+);
 
 /** Behind a quantity a number is that quantity's, and before one it may be the last one's. */
 function standsAlone(frame: Frame): boolean {

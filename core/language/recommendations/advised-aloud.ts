@@ -1,10 +1,9 @@
 import { startsClause, wordBefore } from '../words/clause-start.ts';
 import { TAIL, todo } from './recommendations.ts';
-import { type Frame, type Means, type Rule, rule } from '../rule.ts';
+import { type Frame, type Rule, rule } from '../rule.ts';
+import { remark } from '../plain-means.ts';
 
 const REPLACED = { work: 'replace' } as const;
-
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
 
 /** "I put a new one in next to it" is done; behind nobody it is what is to be done then. */
 const orders = (frame: Frame): boolean =>

@@ -10,8 +10,8 @@ import { nameGoesOn } from '../findings/part-lists.ts';
 import { THING, WHICH } from '../findings/things-seen.ts';
 import type { PartId, WorkKindId } from '../../terms/names.ts';
 import type { Recommendation } from '../utterance.ts';
+import { remark } from '../plain-means.ts';
 
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
 const REPLACED = { work: 'replace' } as const;
 
 /** "Write up a quote for two motors and a heater": each is to be replaced. */

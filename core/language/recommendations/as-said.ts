@@ -1,6 +1,6 @@
 import type { Token } from '../../grammar/tokens.ts';
 import type { Recommendation } from '../utterance.ts';
-import { Clause, type Stretch, Wording } from '../words/clause.ts';
+import { Clause, type TokenRange, Wording } from '../words/clause.ts';
 import { KEPT } from '../words/food-words.ts';
 import { isJobTalk } from '../words/job-words.ts';
 import { WordSet } from '../words/word-set.ts';
@@ -35,7 +35,7 @@ const ADVISED = new Wording(
 );
 
 /** What somebody is advised to do to something that no rule knows: told in his words, and said of a job like ours. */
-export function isAdvised(tokens: readonly Token[], { start, end }: Stretch): boolean {
+export function isAdvised(tokens: readonly Token[], { start, end }: TokenRange): boolean {
   const clause = new Clause(tokens, start, end);
   if (!ADVISED.isIn(clause)) return false;
   return (

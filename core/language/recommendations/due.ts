@@ -1,24 +1,16 @@
 import { choice, named, type Node, sequence, tag, type Tags } from '../../grammar/nodes.ts';
 import { parseShape } from '../../grammar/shape.ts';
 import { MONTHS, PERIODS, WEEKDAYS } from '../../terms/calendar.ts';
+import { ONES_IN_ROW, TEENS_IN_ROW } from '../../terms/number-words.ts';
 import { namesNode } from '../names/names-node.ts';
 import { NUMBER } from '../numbers/numbers.ts';
 import { idIn, numberIn } from '../slots.ts';
-import type { Due, Stretch } from '../utterance.ts';
-
-const TO_NINTH = [
-  ...['first', 'second', 'third', 'fourth', 'fifth'],
-  ...['sixth', 'seventh', 'eighth', 'ninth'],
-];
-const TO_NINETEENTH = [
-  ...['tenth', 'eleventh', 'twelfth', 'thirteenth', 'fourteenth'],
-  ...['fifteenth', 'sixteenth', 'seventeenth', 'eighteenth', 'nineteenth'],
-];
+import type { Due, TimeSpan } from '../utterance.ts';
 
 /** Every day of a month by its place. */
 const PLACES_OF_DAYS: readonly (readonly [string, number])[] = [
-  ...[...TO_NINTH, ...TO_NINETEENTH].map((words, index) => [words, index + 1] as const),
-  ...TO_NINTH.map((words, index) => [`twenty ${words}`, index + 21] as const),
+  ...[...ONES_IN_ROW, ...TEENS_IN_ROW].map((words, index) => [words, index + 1] as const),
+  ...ONES_IN_ROW.map((words, index) => [`twenty ${words}`, index + 21] as const),
   ['twentieth', 20],
   ['thirtieth', 30],
   ['thirty first', 31],
@@ -157,7 +149,7 @@ const monthId = idIn(MONTHS);
 const FURTHEST = 730;
 
 /** `null`: no stretch of time that anybody means, such as half a week or a thousand days. */
-export function stretchIn(tags: Tags): Stretch | null {
+export function stretchIn(tags: Tags): TimeSpan | null {
   const amount = numberIn(tags['amount']) ?? numberIn(tags['number']);
   const unit = periodId(tags['unit']);
   if (amount === null || unit === null) return null;

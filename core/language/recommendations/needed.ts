@@ -9,10 +9,10 @@ import { ONES, TEENS, TENS } from '../numbers/number-words.ts';
 import { partId, tagsIn } from '../slots.ts';
 import type { PartId } from '../../terms/names.ts';
 import type { Due, Recommendation } from '../utterance.ts';
+import { WEIGHTS } from '../work-done/weighed.ts';
 
 const isWeight = ({ value, low, unit }: Amounted): boolean =>
   (value !== null || low !== null) && unit !== null && WEIGHTS.has(unit);
-const WEIGHTS: ReadonlySet<string> = new Set(['pounds', 'lb', 'oz', 'kg', 'g']);
 
 /** Weighed by nobody yet: the charge that it will take is kept as it was said, its number with it. */
 function chargeIn(tags: Tags | null, frame: Frame): readonly Recommendation[] | null {

@@ -3,7 +3,7 @@ import { NAME_WORDS } from '../names/name-words.ts';
 import { ENDS_AS_BUSINESS } from '../names/site-names.ts';
 import { holdsNumber } from '../words/own-reading.ts';
 import { WordSet } from '../words/word-set.ts';
-import { both, type Told } from './told.ts';
+import { both, type DraftUtterance } from './told.ts';
 
 /** What is told before one says where: "alright so i just got here, this is uh the". */
 const ARRIVED =
@@ -87,7 +87,7 @@ function isCalledThere(name: string, lead: string): boolean {
  * Before it is known where one is, the name of a business by itself, or what stands behind "at the", is that. What tells
  * anything else is no name, nor is what was read as something else.
  */
-export function tellWhere(all: Told, { wantsSite }: Context): void {
+export function tellWhere(all: DraftUtterance, { wantsSite }: Context): void {
   if (!wantsSite || all.questions.length + all.commands.length > 0) return;
   const { facts, text } = all;
   if (facts.some(({ fact }) => fact === 'site')) return;
@@ -104,7 +104,7 @@ export function tellWhere(all: Told, { wantsSite }: Context): void {
 
 /** Something else was read of these words. */
 function isReadAs(
-  { facts, findings, work, readings, doubts, recommendations }: Told,
+  { facts, findings, work, readings, doubts, recommendations }: DraftUtterance,
   name: string,
 ): boolean {
   return [...facts, ...findings, ...work, ...readings, ...doubts, ...recommendations].some(

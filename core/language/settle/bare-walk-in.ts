@@ -1,9 +1,9 @@
 import type { Context } from '../context.ts';
 import type { Fact } from '../utterance.ts';
-import type { Told } from './told.ts';
+import type { DraftUtterance } from './told.ts';
 
 /** "The walk-in" alone does not say that a freezer is a cooler: a freezer stays one until its other name is said. */
-export function keepFreezer(all: Told, { equipment }: Context): void {
+export function keepFreezer(all: DraftUtterance, { equipment }: Context): void {
   if (equipment !== 'walkInFreezer' || all.commands.length > 0) return;
   if (all.facts.some(isBare)) {
     all.facts = all.facts.map((fact) =>

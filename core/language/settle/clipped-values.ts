@@ -2,7 +2,7 @@ import type { Context } from '../context.ts';
 import { withMore } from '../numbers/measure.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import type { Doubt, Reading } from '../utterance.ts';
-import { both, type Told } from './told.ts';
+import { both, type DraftUtterance } from './told.ts';
 
 const WEIGHED: ReadonlySet<QuantityId> = new Set<QuantityId>([
   'cylinderWeight',
@@ -55,7 +55,7 @@ const PUT_IN =
   /^(?:(?:i|we|and|then|just|ok|okay|so)[ ,]+)*(?:put in|put|added|charged|in went)\b/i;
 
 /** "Put in four ten", behind what was weighed in pounds and ounces: asked about, for it names a refrigerant as well. */
-function putIn({ unclaimed, text }: Told, { weighsInOunces }: Context): Doubt | null {
+function putIn({ unclaimed, text }: DraftUtterance, { weighsInOunces }: Context): Doubt | null {
   const [digits, ...others] = unclaimed;
   if (!weighsInOunces || digits === undefined || others.length > 0 || !PUT_IN.test(text))
     return null;
@@ -67,7 +67,7 @@ function putIn({ unclaimed, text }: Told, { weighsInOunces }: Context): Doubt | 
 }
 
 /** Values said in fewer words than they have: as what was told before, or what a plate says, tells them to be. */
-export function tellClipped(all: Told, context: Context): void {
+export function tellClipped(all: DraftUtterance, context: Context): void {
   const told = all.doubts.map((doubt) => settled(doubt, context));
   const put = putIn(all, context);
   const doubts = told.flatMap((each) => ('doubt' in each ? each.doubt : []));

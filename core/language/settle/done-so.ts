@@ -2,8 +2,7 @@ import type { Context } from '../context.ts';
 import type { Utterance } from '../utterance.ts';
 import { meaningOf } from './meaning.ts';
 import { nothingSaid } from './told.ts';
-
-type Reads = (text: string, context: Context) => Utterance;
+import type { Reads } from './reads.ts';
 
 const SO_WE = /[\s,]so (?=(?:i|we) [a-z])/i;
 

@@ -1,10 +1,10 @@
 import type { Token } from '../../grammar/tokens.ts';
-import { saysTwoWords, type Stretch } from '../words/clause.ts';
+import { saysTwoWords, type TokenRange } from '../words/clause.ts';
 import { isJobTalk } from '../words/job-words.ts';
 
 /** From one pause to the next, and what of it is kept. */
-export interface Section extends Stretch {
-  readonly told: readonly Stretch[];
+export interface Section extends TokenRange {
+  readonly told: readonly TokenRange[];
   /** Nothing of it was read, asked or supposed. */
   readonly isFree: () => boolean;
 }
@@ -16,8 +16,8 @@ export interface Section extends Stretch {
 export function joinedTold(
   tokens: readonly Token[],
   sections: readonly Section[],
-): readonly Stretch[] {
-  const kept: Stretch[] = [];
+): readonly TokenRange[] {
+  const kept: TokenRange[] = [];
   let from = 0;
   while (from < sections.length) {
     let to = from;
@@ -31,7 +31,7 @@ export function joinedTold(
 const isOfRun = (section: Section | undefined): boolean => section?.isFree() === true;
 
 /** Of sections side by side of which nothing was read. */
-function ofRun(tokens: readonly Token[], run: readonly Section[]): readonly Stretch[] {
+function ofRun(tokens: readonly Token[], run: readonly Section[]): readonly TokenRange[] {
   const [first, last] = [run[0], run.at(-1)];
   if (first === undefined || last === undefined) return [];
   if (run.every(({ told }) => told.length === 0)) {

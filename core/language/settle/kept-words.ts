@@ -4,7 +4,7 @@ import {
   isUnread,
   pauseAfter,
   saysTwoWords,
-  type Stretch,
+  type TokenRange,
   Wording,
 } from '../words/clause.ts';
 import { HOLES } from '../holes.ts';
@@ -68,7 +68,10 @@ const GUESSED = new Wording(
 );
 
 /** What was told of the job and no rule reads, a clause at a time: word for word, without numbers, which are asked about. */
-export function keptWords(parse: Kept, asked: readonly Stretch[] = NO_STRETCH): readonly string[] {
+export function keptWords(
+  parse: Kept,
+  asked: readonly TokenRange[] = NO_STRETCH,
+): readonly string[] {
   const kept = keptStretches(parse).filter((each) => isUnread(each, asked));
   if (kept.length === 0) return NOTHING;
   const { text, tokens } = parse.sentence;
@@ -83,7 +86,7 @@ export interface Kept {
 }
 
 /** Where the words stand that are kept. */
-export function keptStretches(all: Kept): readonly Stretch[] {
+export function keptStretches(all: Kept): readonly TokenRange[] {
   const { tokens } = all.sentence;
   const parse = withoutPassing(all);
   const sections: Section[] = [];
@@ -97,7 +100,7 @@ export function keptStretches(all: Kept): readonly Stretch[] {
 }
 
 /** Whether it may be told beside what is kept: nothing of it was read, is asked or only supposed. */
-function isFree({ sentence, items, counted }: Kept, section: Stretch): boolean {
+function isFree({ sentence, items, counted }: Kept, section: TokenRange): boolean {
   const { tokens } = sentence;
   if (!isUnread(section, items) || hasOpenNumber(tokens, section, counted)) return false;
   return !isNotTold(tokens, section);
@@ -122,19 +125,23 @@ const isPassing = ({ start, end, meaning }: Item): boolean =>
 const LONGEST_PASSING = 4;
 
 const NOTHING: readonly string[] = [];
-const NO_STRETCH: readonly Stretch[] = [];
+const NO_STRETCH: readonly TokenRange[] = [];
 
 /** Asked, supposed or guessed, and what stands behind it may belong to it. */
-function isNotTold(tokens: readonly Token[], section: Stretch): boolean {
+function isNotTold(tokens: readonly Token[], section: TokenRange): boolean {
   const clause = new Clause(tokens, behindLeads(tokens, section), section.end);
   return NOT_SO.isIn(clause) || UNSURE.isIn(clause) || GUESSED.isIn(clause);
 }
 
 /** From one pause to the next; "moved the bulb and insulated it" is told whole. */
-function keptOf(parse: Kept, section: Stretch, before: Stretch | null): readonly Stretch[] {
+function keptOf(
+  parse: Kept,
+  section: TokenRange,
+  before: TokenRange | null,
+): readonly TokenRange[] {
   const { sentence, items, counted } = parse;
   const { tokens } = sentence;
-  let told: Stretch[] | null = null;
+  let told: TokenRange[] | null = null;
   let isAsked = false;
   for (let { start } = section; start < section.end;) {
     const clause = { start, end: clauseEnd(tokens, { start, end: section.end }) };
@@ -161,9 +168,9 @@ function keptOf(parse: Kept, section: Stretch, before: Stretch | null): readonly
  */
 function unreadOf(
   tokens: readonly Token[],
-  clause: Stretch,
+  clause: TokenRange,
   items: readonly Item[],
-): readonly Stretch[] {
+): readonly TokenRange[] {
   if (isUnread(clause, items)) return [clause];
   const within = items.filter(({ start, end }) => start < clause.end && end > clause.start);
   const [first, last] = [within[0], within.at(-1)];
@@ -182,7 +189,7 @@ const begins = (token: Token | undefined): boolean =>
 const JOINS = new WordSet('and but so then because while');
 const SUBJECTS = new WordSet('i we it he she they the now there that');
 
-function clauseEnd(tokens: readonly Token[], { start, end }: Stretch): number {
+function clauseEnd(tokens: readonly Token[], { start, end }: TokenRange): number {
   for (let at = start + 1; at < end; at += 1) {
     const [join, subject] = [tokens[at], tokens[at + 1]];
     if (join === undefined || subject === undefined) break;
@@ -191,7 +198,7 @@ function clauseEnd(tokens: readonly Token[], { start, end }: Stretch): number {
   return end;
 }
 
-function isOfTheJob(parse: Kept, { start, end }: Stretch, before: Stretch | null): boolean {
+function isOfTheJob(parse: Kept, { start, end }: TokenRange, before: TokenRange | null): boolean {
   const { sentence, counted } = parse;
   const { tokens } = sentence;
   const from = behindLeads(tokens, { start, end });
@@ -212,7 +219,7 @@ function isOfTheJob(parse: Kept, { start, end }: Stretch, before: Stretch | null
 }
 
 /** Nothing was read of it, and what it supposes or asks may go on behind it. */
-const isLeftOpen = ({ sentence, items }: Kept, section: Stretch): boolean =>
+const isLeftOpen = ({ sentence, items }: Kept, section: TokenRange): boolean =>
   isUnread(section, items.filter(isToldOf)) && isNotTold(sentence.tokens, section);
 
 /** By the words that tell of parts, and of what hands did. */
@@ -238,7 +245,7 @@ const LEADS = new WordSet(
   'and but so then well yeah ok oh also plus now alright because wow man okay right hey look',
 );
 
-function behindLeads(tokens: readonly Token[], { start, end }: Stretch): number {
+function behindLeads(tokens: readonly Token[], { start, end }: TokenRange): number {
   for (let at = start; at < end; at += 1) {
     const token = tokens[at];
     if (token !== undefined && !LEADS.has(token)) return at;
@@ -253,7 +260,7 @@ const NUMBERS = new WordSet([
   ...['zero', 'hundred', 'half', 'thousand', 'million', 'dozen'],
 ]);
 
-function hasNumber(tokens: readonly Token[], { start, end }: Stretch): boolean {
+function hasNumber(tokens: readonly Token[], { start, end }: TokenRange): boolean {
   for (let at = start; at < end; at += 1) {
     const token = tokens[at];
     if (token !== undefined && (token.value !== null || NUMBERS.has(token))) return true;
@@ -264,7 +271,7 @@ function hasNumber(tokens: readonly Token[], { start, end }: Stretch): boolean {
 /** Whether a number stands there that is asked about: what only counts things is kept with its words. */
 function hasOpenNumber(
   tokens: readonly Token[],
-  { start, end }: Stretch,
+  { start, end }: TokenRange,
   counted: readonly Span[],
 ): boolean {
   if (!hasNumber(tokens, { start, end })) return false;
@@ -275,7 +282,7 @@ function hasOpenNumber(
   return false;
 }
 
-function namesPart({ matcher }: Sentence, { start, end }: Stretch): boolean {
+function namesPart({ matcher }: Sentence, { start, end }: TokenRange): boolean {
   if (PARTS === null) return false;
   for (let at = start; at < end; at += 1) {
     for (const match of matcher.run(PARTS, at)) if (match.end <= end) return true;

@@ -6,16 +6,12 @@ import { WordSet } from '../words/word-set.ts';
 import type { Fragment } from './fragments.ts';
 import { meaningOf } from './meaning.ts';
 import { type Changed, changedIn } from './same-but-one.ts';
+import type { Span } from '../rule.ts';
 
 /** Words with their tokens. */
 interface Words {
   readonly text: string;
   readonly tokens: readonly Token[];
-}
-
-interface Stretch {
-  readonly from: number;
-  readonly to: number;
 }
 
 /** What was said, said once more with what puts it right in its place, and what of it is another now. */
@@ -86,13 +82,13 @@ const sharesWord = (one: string, other: string): boolean => {
 const wordsOf = (text: string): Words => ({ text, tokens: tokenise(text) });
 
 /** The text with a stretch of it replaced, everything around it as it was written. */
-function replaced({ text, tokens }: Words, { from, to }: Stretch, by: string): string {
+function replaced({ text, tokens }: Words, { from, to }: Span, by: string): string {
   const start = tokens[from]?.start ?? text.length;
   const end = tokens[to - 1]?.end ?? start;
   return `${text.slice(0, start)}${by}${text.slice(end)}`;
 }
 
-const textOf = ({ text, tokens }: Words, { from, to }: Stretch): string =>
+const textOf = ({ text, tokens }: Words, { from, to }: Span): string =>
   text.slice(tokens[from]?.start ?? 0, tokens[to - 1]?.end ?? 0);
 
 /** Between a number and its half: "two and a half" */
@@ -102,8 +98,8 @@ const AND_PART = new WordSet('and a an half quarter');
 const LARGER = new WordSet('pound pounds lb lbs hour hours');
 
 /** The numbers of a text, the last of them first. */
-function runsOf(tokens: readonly Token[]): readonly Stretch[] {
-  const runs: Stretch[] = [];
+function runsOf(tokens: readonly Token[]): readonly Span[] {
+  const runs: Span[] = [];
   for (let at = 0; at < tokens.length; at += 1) {
     if (!isNumber(tokens[at])) continue;
     let to = at + 1;
@@ -173,7 +169,7 @@ function placesIn(said: Words, fix: Words, meant: Utterance): readonly string[] 
     .map((name) => said.text.replace(name, () => fix.text));
   if (hasFreeName(meant)) return named;
   const again = new Set(fix.tokens.map(({ text }) => text));
-  const sames = ({ from, to }: Stretch): number =>
+  const sames = ({ from, to }: Span): number =>
     said.tokens.slice(from, to).filter(({ text }) => again.has(text)).length;
   return stretchesOf(said.tokens.length, fix.tokens.length + 1)
     .toSorted(
@@ -185,8 +181,8 @@ function placesIn(said: Words, fix: Words, meant: Utterance): readonly string[] 
     .map((stretch) => replaced(said, stretch, fix.text));
 }
 
-function stretchesOf(length: number, longest: number): readonly Stretch[] {
-  const stretches: Stretch[] = [];
+function stretchesOf(length: number, longest: number): readonly Span[] {
+  const stretches: Span[] = [];
   for (let to = length; to > 0; to -= 1) {
     for (let from = to - 1; from >= Math.max(0, to - longest); from -= 1)
       stretches.push({ from, to });

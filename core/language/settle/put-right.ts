@@ -5,13 +5,12 @@ import { meaningOf } from './meaning.ts';
 import { type PutInto, putInto } from './put-into.ts';
 import { restatedBefore, restatedWithin } from './restated.ts';
 import { retracted } from './retracted.ts';
-import { sameKind, type Told } from './same-but-one.ts';
+import { sameKind, type ToldItem } from './same-but-one.ts';
 import { isNumber } from '../numbers/number-tokens.ts';
 import { tokenise } from '../words/tokenise.ts';
 import { WordSet } from '../words/word-set.ts';
 import { nothingSaid } from './told.ts';
-
-type Reads = (text: string, context: Context) => Utterance;
+import type { Reads } from './reads.ts';
 
 /**
  * What was said wrong and put right, in one sentence or in the next: "every six months, no every three", "no it was eleven
@@ -62,10 +61,10 @@ const UNITS = new WordSet(
 const isBareNumber = (fragment: string): boolean => tokenise(fragment).every(isNumber);
 
 /** A finding and work are put right by what is told of them anew. */
-const hasValue = ({ of }: Told): boolean => of !== 'finding' && of !== 'work';
+const hasValue = ({ of }: ToldItem): boolean => of !== 'finding' && of !== 'work';
 
 /** So much, so long or so often. */
-function hasNumber(told: Told): boolean {
+function hasNumber(told: ToldItem): boolean {
   if (told.of === 'fact') return typeof told.fact.value === 'number' || 'doors' in told.fact;
   if (told.of === 'recommendation')
     return told.recommendation.every !== undefined || told.recommendation.by?.kind === 'in';
@@ -94,7 +93,7 @@ function amending(text: string, { quantity, place, value, unit }: Reading): Utte
 interface Instead {
   readonly said: Utterance;
   readonly ago: number;
-  readonly was: Told;
+  readonly was: ToldItem;
 }
 
 function instead(

@@ -4,8 +4,7 @@ import type { Finding, Utterance } from '../utterance.ts';
 import { takenLeadOf, placesTakenBack } from './fragments.ts';
 import { meaningOf } from './meaning.ts';
 import { nothingSaid } from './told.ts';
-
-type Reads = (text: string, context: Context) => Utterance;
+import type { Reads } from './reads.ts';
 
 /** "No, the overload is fine", of what was found open before: only what it is now was found. */
 export function restatedBefore(said: Utterance, { told, asksYes }: Context): Utterance | null {

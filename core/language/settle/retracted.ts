@@ -1,8 +1,7 @@
 import type { Context } from '../context.ts';
 import type { Command, Utterance } from '../utterance.ts';
 import { both, join, nothingSaid } from './told.ts';
-
-type Reads = (text: string, context: Context) => Utterance;
+import type { Reads } from './reads.ts';
 
 const BREAK = String.raw`[\s,;:.!—–-]`;
 const SOFTLY = '(?:no|nope|nah|wait|actually|sorry|oops|ok|oh|hang on|hold on)';

@@ -10,7 +10,7 @@ import type {
 import { meaningOf } from './meaning.ts';
 
 /** One thing that was told, of the kinds that few words put right. */
-export type Told =
+export type ToldItem =
   | { readonly of: 'finding'; readonly finding: Finding }
   | { readonly of: 'work'; readonly work: Work }
   | { readonly of: 'reading'; readonly reading: Reading }
@@ -19,16 +19,16 @@ export type Told =
   | { readonly of: 'command'; readonly command: Command };
 
 export interface Changed {
-  readonly was: Told;
-  readonly is: Told;
+  readonly was: ToldItem;
+  readonly is: ToldItem;
 }
 
 /** All that can be put right, in one order. */
-const toldIn = (said: Utterance): readonly Told[] => [
-  ...said.readings.map((reading): Told => ({ of: 'reading', reading })),
-  ...said.facts.map((fact): Told => ({ of: 'fact', fact })),
-  ...said.recommendations.map((each): Told => ({ of: 'recommendation', recommendation: each })),
-  ...said.commands.map((command): Told => ({ of: 'command', command })),
+const toldIn = (said: Utterance): readonly ToldItem[] => [
+  ...said.readings.map((reading): ToldItem => ({ of: 'reading', reading })),
+  ...said.facts.map((fact): ToldItem => ({ of: 'fact', fact })),
+  ...said.recommendations.map((each): ToldItem => ({ of: 'recommendation', recommendation: each })),
+  ...said.commands.map((command): ToldItem => ({ of: 'command', command })),
 ];
 
 /** The rest, which must stay as it was. */
@@ -53,9 +53,9 @@ const isSameValue = ({ was, is }: Changed): boolean =>
   was.of === 'reading' && is.of === 'reading' && was.reading.value === is.reading.value;
 
 /** Of one quantity at one place, one line of a plate, one job: only how much, when or which is another. */
-export const sameKind = (one: Told, other: Told): boolean => kindOf(one) === kindOf(other);
+export const sameKind = (one: ToldItem, other: ToldItem): boolean => kindOf(one) === kindOf(other);
 
-function kindOf(told: Told): string {
+function kindOf(told: ToldItem): string {
   switch (told.of) {
     case 'reading': {
       const { quantity, place, event = '', when = '' } = told.reading;
@@ -82,5 +82,5 @@ function kindOf(told: Told): string {
 
 const keysOf = (told: object): string => Object.keys(told).toSorted().join(' ');
 
-const bare = (told: Told): string =>
+const bare = (told: ToldItem): string =>
   JSON.stringify(told, (key, value: unknown) => (key === 'words' ? undefined : value));

@@ -2,13 +2,13 @@ import type { Command, Recommendation, Utterance, Work } from '../utterance.ts';
 
 /** An utterance while it is put together. */
 type Writable<Fields> = { -readonly [Field in keyof Fields]: Fields[Field] };
-export type Told = Writable<Utterance>;
+export type DraftUtterance = Writable<Utterance>;
 export type Gathered = Omit<Utterance, 'text'>;
 
 const NOTHING: readonly never[] = [];
 
 /** What a text means before anything of it was read. */
-export const nothingSaid = (text: string): Told => ({
+export const nothingSaid = (text: string): DraftUtterance => ({
   text,
   readings: NOTHING,
   facts: NOTHING,
@@ -24,11 +24,11 @@ export const nothingSaid = (text: string): Told => ({
 });
 
 /** Only what there is more of is asked for: meanings come in many shapes. */
-export function join(all: Told, more: Partial<Gathered>): void {
+export function join(all: DraftUtterance, more: Partial<Gathered>): void {
   for (const part in more) JOIN.get(part)?.(all, more);
 }
 
-type Join = (all: Told, more: Partial<Gathered>) => void;
+type Join = (all: DraftUtterance, more: Partial<Gathered>) => void;
 
 const JOIN_EACH: Record<keyof Gathered, Join> = {
   readings: (all, more) => (all.readings = both(all.readings, more.readings)),

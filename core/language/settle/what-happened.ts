@@ -1,10 +1,10 @@
-import type { Told } from './told.ts';
+import type { DraftUtterance } from './told.ts';
 
 const STORY =
   /^(?:(?:so|and|ok|okay|well|yeah|yep|right|basically|alright|all right),? )*(what happened (?:here |there |with it |to it )?(?:was|is),? .+[^?])$/i;
 
 /** "So what happened was the fan died and it tripped" tells what the cause was, and asks nothing: kept whole, in those words. */
-export function tellWhatHappened(all: Told): void {
+export function tellWhatHappened(all: DraftUtterance): void {
   const story = STORY.exec(all.text.trim())?.[1];
   if (story === undefined) return;
   all.questions = all.questions.filter(({ ask }) => ask !== 'causes');

@@ -1,6 +1,7 @@
+import { ANY_WEEKDAY } from '../../terms/calendar.ts';
 import { spelledOut } from '../words/own-reading.ts';
 import type { Context } from '../context.ts';
-import type { Told } from './told.ts';
+import type { DraftUtterance } from './told.ts';
 
 const LEAD =
   '(?:(?:ok|okay|so|alright|well|yeah|um|uh|and|anyway|apparently|supposedly|i guess|looks like|sounds like|called in|call is|ticket is|it was)[ ,]+)*';
@@ -15,8 +16,7 @@ const SYMPTOM =
   '(?:will|wo|would|does|did|can|ca|could) ?not (?:cool|hold|keep|work|run|start|freeze|make|get|come|shut|turn|stay|pull|stop)|' +
   '(?:quit|stopped|died|trips|tripped|freezes|froze|ices|leaks|rattles|runs? (?:all the time|all day|all night|constantly|nonstop|non-stop|continuously|too)|cuts? out|shuts? (?:off|down)|shut (?:off|down)|went (?:down|out|off)|goes (?:down|out|off)))';
 /** So it ends, or goes on to when, how and how much. */
-const TAIL =
-  '(?=$|[ ,.]*(?:since|for|all|again|every|when|whenever|this|last|yesterday|today|overnight|now|on (?:them|him|her|us|and off|monday|tuesday|wednesday|thursday|friday|saturday|sunday|high|low)|at (?:night|times|about|around)|in the (?:morning|night|afternoon|box|back)|up|over|off|out|temp|temperature|water|oil|all over|inside|working|cooling|running|freezing|making|the (?:breaker|box|product|food)|below|under|past|down|enough|ice|cold|down to|to temp|too|and|but|like|a lot|sometimes|intermittently|as|so)\\b)';
+const TAIL = `(?=$|[ ,.]*(?:since|for|all|again|every|when|whenever|this|last|yesterday|today|overnight|now|on (?:them|him|her|us|and off|${ANY_WEEKDAY}|high|low)|at (?:night|times|about|around)|in the (?:morning|night|afternoon|box|back)|up|over|off|out|temp|temperature|water|oil|all over|inside|working|cooling|running|freezing|making|the (?:breaker|box|product|food)|below|under|past|down|enough|ice|cold|down to|to temp|too|and|but|like|a lot|sometimes|intermittently|as|so)\\b)`;
 const SYMPTOMATIC = new RegExp(`^${LEAD}(?:${IT} )?${IS}${SYMPTOM}${TAIL}`, 'i');
 const NAMED_SO = new RegExp(
   `^${LEAD}(?:(?:warm|hot|soft|melting|frozen|noisy|leaking|dead) ${IT}|(?:high|low|box|freezer|cooler) ?(?:temp|temperature)(?: alarm)?|(?:temp )?alarm)\\b`,
@@ -65,7 +65,7 @@ const BARE = /^(?:down|climbing|rising|alarm|leaks|trips|stopped)\.?$/i;
  * Before anything was read, found or done, what is wrong is why they called: kept whole, its numbers with it, for nobody
  * measured them here. `null` where the sentence is no complaint, or tells anything else.
  */
-function complaintIn({ text, facts, findings, unclaimed }: Told): string | null {
+function complaintIn({ text, facts, findings, unclaimed }: DraftUtterance): string | null {
   const said = text.trim();
   if (findings.length > 0) return ALL_DEAD.test(said) ? said : null;
   if (isSaidByOthers(said)) return said;
@@ -78,7 +78,7 @@ function complaintIn({ text, facts, findings, unclaimed }: Told): string | null 
 }
 
 /** What was told as why they called, and as nothing else. */
-export function tellWhyCalled(all: Told, context: Context): void {
+export function tellWhyCalled(all: DraftUtterance, context: Context): void {
   if (!context.wantsComplaint || tellsMore(all)) return;
   if (all.findings.length > 0 && context.lastPart !== null) return;
   const complaint = complaintIn(all);
@@ -97,7 +97,7 @@ const tellsMore = ({
   commands,
   memos,
   doubts,
-}: Told): boolean =>
+}: DraftUtterance): boolean =>
   [readings, work, recommendations, questions, commands, memos, doubts].some(
     ({ length }) => length > 0,
   );

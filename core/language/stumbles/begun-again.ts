@@ -2,6 +2,7 @@ import { changed, type Token } from '../../grammar/tokens.ts';
 import { isNumber } from '../numbers/number-tokens.ts';
 import { ONES, TEENS, TENS } from '../numbers/number-words.ts';
 import { WordSet } from '../words/word-set.ts';
+import { hasPause } from './token-looks.ts';
 
 /** Beside these there are several numbers, or a range of them. */
 const OF_SEVERAL = new WordSet(
@@ -147,8 +148,3 @@ const isWhollySaidAgain = (
   tokens: readonly Token[],
   { at, again, end }: Omit<Begun, 'count'>,
 ): boolean => end - again === again - at && isSame(tokens, { at, again, count: again - at });
-
-function hasPause(tokens: readonly Token[], from: number, to: number): boolean {
-  for (let at = from; at < to; at += 1) if (tokens[at]?.pause === true) return true;
-  return false;
-}

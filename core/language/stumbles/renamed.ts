@@ -5,6 +5,7 @@ import { isNumber } from '../numbers/number-tokens.ts';
 import { Phrases } from '../words/phrases-at.ts';
 import { taking } from '../words/taken-back-words.ts';
 import { WordSet } from '../words/word-set.ts';
+import { has } from './token-looks.ts';
 
 /** What tells that what was said before it was wrong. */
 const TAKES_BACK = new Phrases([
@@ -56,9 +57,6 @@ export function renamedAt(tokens: readonly Token[], marker: number): readonly To
     ...tokens.slice(saidAgainTo(tokens, end, marker)),
   ];
 }
-
-const has = (set: WordSet, token: Token | undefined): boolean =>
-  token !== undefined && set.has(token);
 
 /** "Nine amps, no, that's the gauge": a thing is no quantity. */
 function areOfOneKind(tokens: readonly Token[], one: Told, other: Told): boolean {

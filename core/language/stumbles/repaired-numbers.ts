@@ -3,6 +3,7 @@ import { isNumber } from '../numbers/number-tokens.ts';
 import { Phrases } from '../words/phrases-at.ts';
 import { deniedTo, taking } from '../words/taken-back-words.ts';
 import { WordSet } from '../words/word-set.ts';
+import { has } from './token-looks.ts';
 
 /** What takes a number back that no rule for numbers knows. */
 const TAKES_BACK = new Phrases([
@@ -30,9 +31,6 @@ const UNITS = new WordSet(
 /** Of these no rule knows a number that was taken back. */
 const COUNTED = new WordSet('minutes minute mins hours hour seconds microns micron');
 const MOST_TAKING = 6;
-
-const has = (set: WordSet, token: Token | undefined): boolean =>
-  token !== undefined && set.has(token);
 
 /** "Fifteen, er, fifty" is told as "fifteen no wait fifty" is; `null` where no number is put right there. */
 export function numberAt(tokens: readonly Token[], at: number): readonly Token[] | null {

@@ -8,6 +8,7 @@ import { isNumber } from '../numbers/number-tokens.ts';
 import { standAt } from '../words/phrases-at.ts';
 import { repaired } from './self-repairs.ts';
 import { WordSet } from '../words/word-set.ts';
+import { has, hasPause } from './token-looks.ts';
 
 /** One of them is in all that is said to find a word or to take one back; most sentences hold none. */
 const HESITATES = new WordSet(
@@ -230,9 +231,6 @@ const isBegunAnew = (tokens: readonly Token[], at: number, { count, second }: Ag
   !holdsNumber(tokens, at, at + count);
 const FEWEST_ANEW = 3;
 
-const has = (set: WordSet, token: Token | undefined): boolean =>
-  token !== undefined && set.has(token);
-
 /** "What temperature temperature is" */
 const ASKING = new WordSet('what which how whose');
 const POINTS = new WordSet('that this it there here now then one off on out up down in running');
@@ -259,11 +257,6 @@ function isNumberAgain(tokens: readonly Token[], at: number, { count, second }: 
   const isWhole = tokens[second]?.pause === true && !has(LEADS_ON, tokens[second - 1]);
   const isAllNumber = !tokens.slice(at, at + count).some((token) => !isNumber(token));
   return !isOften && !isWhole && !isAllNumber && tokens[end]?.pause === false;
-}
-
-function hasPause(tokens: readonly Token[], from: number, to: number): boolean {
-  for (let at = from; at < to; at += 1) if (tokens[at]?.pause === true) return true;
-  return false;
 }
 
 function holdsNumber(tokens: readonly Token[], from: number, to: number): boolean {

@@ -1,8 +1,7 @@
 import { adviceIn } from '../recommendations/as-said.ts';
 import { stateOf } from '../findings/state-of.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
-
-const nothing: Means = () => ({});
+import { nothing, remark } from '../plain-means.ts';
 
 const asSaid: Means = (_tags, frame) => {
   const made = adviceIn(frame.wordsOf(frame.span));
@@ -19,7 +18,7 @@ const countsParts: Means = (tags, frame) =>
   tags['number'] !== 1 && /s\b/i.test(frame.wordsOf(frame.span)) ? {} : null;
 
 /** A coil that is frosted in part is starved, and not iced up; how it stood while something was read was not found so. */
-const inWords: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+const inWords = remark;
 
 const ME = '(me|us)';
 const THINK =

@@ -1,8 +1,6 @@
 import { startsClause } from '../words/clause-start.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
-
-/** What was found, read or done on another unit or another day stands in the note as it was said. */
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+import { remark } from '../plain-means.ts';
 
 /** "Two ten on the head, one ninety last week": what stands before the comma was read today. */
 const unbroken: Means = (tags, frame) =>

@@ -2,8 +2,7 @@ import { signedIn, spanIn } from '../slots.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { isTimeOfDay } from '../words/time-of-day.ts';
 import { amountIn } from '../numbers/measure.ts';
-
-const nothing: Means = () => ({});
+import { nothing } from '../plain-means.ts';
 
 const MINUTES_IN_HOUR = 60;
 

@@ -4,6 +4,7 @@ import { holdsNumber, namesReading } from '../words/own-reading.ts';
 import { reading } from '../readings/reading-means.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, spanIn, tagsIn } from '../slots.ts';
+import { remark } from '../plain-means.ts';
 
 /** Behind these comes what is: "I'd like to see ten, I've got four". */
 const GOES_ON =
@@ -39,7 +40,7 @@ const NAME_GOES_ON =
   /^(?:pan|line|motor|motors|coil|fan|fans|pressure|switch|control|valve|heater|gasket|relay|cap|bulb|screen|timer|clock|side)\b/i;
 
 /** "Compressor was bad last year" */
-const seenBefore: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+const seenBefore = remark;
 
 /** "I thought head was two ten but it's two oh one" */
 const readAfterAll: Means = (tags, frame) => {

@@ -1,3 +1,4 @@
+import { ANY_WEEKDAY } from '../../terms/calendar.ts';
 import { startsClause } from '../words/clause-start.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { spanIn } from '../slots.ts';
@@ -24,8 +25,7 @@ const REMEMBERED =
 /** A finite grammar cannot hear free words: these it can, and they are the commonest complaints. */
 const COMPLAINT =
   '(it has been (warm|running warm|icing up|leaking|noisy)|it keeps tripping|it is not (cooling|holding temp)|it will not (start|shut off)|it is (leaking|noisy|warm|running all the time))';
-const SINCE =
-  '[since (monday|tuesday|wednesday|thursday|friday|saturday|sunday|yesterday|last night|this morning|last week)]';
+const SINCE = `[since (${ANY_WEEKDAY}|yesterday|last night|this morning|last week)]`;
 
 /** Sentences kept word for word. */
 export const MEMO_RULES: readonly Rule[] = [

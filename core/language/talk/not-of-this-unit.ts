@@ -1,13 +1,11 @@
-import { startsClause } from '../words/clause-start.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
-
-const nothing: Means = () => ({});
+import { nothing, nothingAtClauseStart, remark } from '../plain-means.ts';
 
 /** "I always add eight ounces" tells what we do. */
-const ofNobody: Means = (_tags, frame) => (startsClause(frame) ? {} : null);
+const ofNobody = nothingAtClauseStart;
 
 /** What went out was read by no meter of today. */
-const oldOne: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+const oldOne = remark;
 
 /** "Either way suction is twelve" */
 const unlessEitherWay: Means = (_tags, frame) =>

@@ -4,6 +4,7 @@ import { startsClause } from '../words/clause-start.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { partId, spanIn } from '../slots.ts';
 import { BREAKS } from '../words/state-at.ts';
+import { nothing } from '../plain-means.ts';
 
 /** Word for word, unless a reading stands in it. */
 export const remark: Means = (_tags, frame) => {
@@ -16,8 +17,6 @@ export const complaint: Means = (_tags, frame) => {
   const words = frame.wordsOf(frame.span);
   return holdsReading(words) ? null : { memos: [words] };
 };
-
-const nothing: Means = () => ({});
 
 /** The names of a choice, for a pattern. */
 function namesOf(choice: string): string {

@@ -1,11 +1,10 @@
+import { ANY_WEEKDAY } from '../../terms/calendar.ts';
 import { opensSentence } from '../words/clause-start.ts';
 import { FOOD, THEM } from '../words/food-words.ts';
 import { timeTold } from '../facts/time-told.ts';
 import type { WorkKindId } from '../../terms/names.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
-
-/** Kept word for word: it has no name of its own, and the note would be the poorer without it. */
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+import { remark } from '../plain-means.ts';
 
 /** The customer's trouble, in the words that it was told in. */
 const complaint: Means = (_tags, frame) => ({ memos: [frame.wordsOf(frame.span)] });
@@ -25,8 +24,7 @@ const IS_NOT =
   '(is not|was not|will not|does not|did not|would not|is no longer|is hardly|is barely)';
 const COOLS =
   '(cool|cooling|freeze|freezing|(make|making) [(any|enough|much)] ice|(hold|holding|keep|keeping) [(the|its|it is)] (temp|temperature|cold)|(get|getting) [(any|very)] (cold|cold enough|cooler)|cold enough|keep up|keeping up|(shut|shutting|turn|turning) off|stay on|staying on|dispensing|dispense|(drop|dropping) [(the|any)] ice|harvest|harvesting)';
-const SINCE =
-  '[(since|as of) (monday|tuesday|wednesday|thursday|friday|saturday|sunday|yesterday|last night|this morning|last week|the weekend|noon|lunch)|(last night|this morning|yesterday|over the weekend|all day|all night|overnight|today)]';
+const SINCE = `[(since|as of) (${ANY_WEEKDAY}|yesterday|last night|this morning|last week|the weekend|noon|lunch)|(last night|this morning|yesterday|over the weekend|all day|all night|overnight|today)]`;
 const TROUBLE =
   '((quit|stopped) (cooling|freezing|making ice|working)|(is|has been|was) running warm|runs warm|(keeps|kept|has been) (tripping|popping|blowing) [(the|its|it is)] (breaker|fuse|fuses|gfci|gfi)|(is|has been) leaking water [(on|all over|onto) the floor]|(runs|is running|has been running) (all the time|constantly|non stop|nonstop)|(is|has been|went|was|keeps going) (down|out) [again]|(is|has been|was) acting up)';
 

@@ -1,3 +1,5 @@
+import { TO_TWELVE } from '../../terms/number-words.ts';
+import { ANY_WEEKDAY } from '../../terms/calendar.ts';
 import { isCutShort } from '../numbers/cut-numbers.ts';
 import { HEARSAY_RULES } from './hearsay.ts';
 import { HOPE_RULES } from './hopes.ts';
@@ -8,8 +10,8 @@ import { goesOnMeasured, holdsFigure, holdsNumber } from '../words/own-reading.t
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, signedIn } from '../slots.ts';
 import { WordSet } from '../words/word-set.ts';
+import { nothing } from '../plain-means.ts';
 
-const nothing: Means = () => ({});
 const unlessBroken: Means = (_tags, frame) => (/[,;]/.test(frame.wordsOf(frame.span)) ? null : {});
 
 /** Of whatever lasts or is full. */
@@ -240,7 +242,7 @@ export const TALK_RULES: readonly Rule[] = [
     { examples: ['normally these run about one fifty'] },
   ),
   rule(
-    '(last (time|visit|week|month|year|summer|winter|night|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|yesterday|the other day|previously|(a|one) (week|month|year) ago) <clause>',
+    `(last (time|visit|week|month|year|summer|winter|night|${ANY_WEEKDAY})|yesterday|the other day|previously|(a|one) (week|month|year) ago) <clause>`,
     (_tags, frame) => (goesOnMeasured(frame.wordsOf(frame.span)) ? null : {}),
     { examples: ['last time head was two ten'] },
   ),
@@ -282,7 +284,7 @@ export const TALK_RULES: readonly Rule[] = [
     { needs: TIME_WORDS, examples: ['at five oclock this morning'] },
   ),
   rule(
-    '(by|until|till|around|at|for|before|after|since) <number> (tomorrow|today|tonight|this morning|this afternoon|this evening|yesterday|in the morning|monday|tuesday|wednesday|thursday|friday|saturday|sunday)',
+    `(by|until|till|around|at|for|before|after|since) <number> (tomorrow|today|tonight|this morning|this afternoon|this evening|yesterday|in the morning|${ANY_WEEKDAY})`,
     nothing,
     {
       examples: ['i will be by at two tomorrow'],
@@ -326,11 +328,9 @@ export const TALK_RULES: readonly Rule[] = [
     examples: ['i was there on the twenty first'],
   }),
   rule('<ordinal>', nothing, { alone: true, examples: ['twenty first'] }),
-  rule(
-    '[(at|around|about|by|until|till|after|before)] (one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) o clock',
-    nothing,
-    { examples: ['at five o clock'] },
-  ),
+  rule(`[(at|around|about|by|until|till|after|before)] (${TO_TWELVE.join('|')}) o clock`, nothing, {
+    examples: ['at five o clock'],
+  }),
   rule('<number> (st|nd|rd|th)', nothing, { examples: ['may 3rd'] }),
   rule(
     '(a couple|couple|a few|few|several|many|hundreds of) [of] (hundred|thousand|million|hundreds|thousands|dozen)',
@@ -371,7 +371,7 @@ export const TALK_RULES: readonly Rule[] = [
     examples: ['one sixty no wait one sixty two'],
   }),
   rule(
-    '[it is] [(about|almost|nearly|at|by|till|until)] [a] (quarter|half|ten|five|twenty) (after|past|till) (one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)',
+    `[it is] [(about|almost|nearly|at|by|till|until)] [a] (quarter|half|ten|five|twenty) (after|past|till) (${TO_TWELVE.join('|')})`,
     nothing,
     { examples: ['it is a quarter after two'] },
   ),

@@ -1,8 +1,7 @@
 import { startsClause } from '../words/clause-start.ts';
 import { holdsNumber, holdsReading } from '../words/own-reading.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
-
-const nothing: Means = () => ({});
+import { nothing } from '../plain-means.ts';
 
 /** "I'm gonna need a new contactor" still tells what ought to be done. */
 const unlessWanted: Means = (_tags, frame) => {

@@ -3,13 +3,13 @@ import { FILLERS } from './fillers.ts';
 import { WordSet } from './word-set.ts';
 
 /** Tokens from one place up to another. */
-export interface Stretch {
+export interface TokenRange {
   readonly start: number;
   readonly end: number;
 }
 
 /** A stretch of a sentence that is looked through for words and wordings. */
-export class Clause implements Stretch {
+export class Clause implements TokenRange {
   readonly tokens: readonly Token[];
   readonly start: number;
   readonly end: number;
@@ -68,13 +68,13 @@ export function pauseAfter(tokens: readonly Token[], at: number): number {
 }
 
 /** Whether one of the stretches read reaches into this one. */
-export function isUnread({ start, end }: Stretch, read: readonly Stretch[]): boolean {
+export function isUnread({ start, end }: TokenRange, read: readonly TokenRange[]): boolean {
   for (const each of read) if (each.start < end && each.end > start) return false;
   return true;
 }
 
 /** Two that are no fillers. */
-export function saysTwoWords(tokens: readonly Token[], { start, end }: Stretch): boolean {
+export function saysTwoWords(tokens: readonly Token[], { start, end }: TokenRange): boolean {
   let count = 0;
   for (let at = start; at < end && count < 2; at += 1) {
     const token = tokens[at];

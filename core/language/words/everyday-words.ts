@@ -1,4 +1,10 @@
 import type { Token } from '../../grammar/tokens.ts';
+import { MONTHS, WEEKDAYS } from '../../terms/calendar.ts';
+
+/** Days and months by name, but for "may", which is told of anything. */
+const NAMED_DAYS = [...Object.keys(WEEKDAYS), ...Object.keys(MONTHS)]
+  .filter((name) => name !== 'may')
+  .join(' ');
 
 /**
  * Words of daily life that no reading is told with. A clause that holds one and a number that no rule reads speaks of
@@ -12,8 +18,8 @@ const EVERYDAY: ReadonlySet<string> = new Set(
     'restaurant bar school church hospital hotel house home lunch breakfast dinner coffee beer pizza sandwich donut truck ' +
     'van car trailer traffic highway parking drive drove driving driven ride phone cell text texted email ' +
     'called calls calling appointment schedule tomorrow yesterday tonight morning afternoon evening noon midnight weekend ' +
-    'monday tuesday wednesday thursday friday saturday sunday january february march ' +
-    'april june july august september october november december christmas holiday vacation birthday overtime dollars ' +
+    `${NAMED_DAYS} ` +
+    'christmas holiday vacation birthday overtime dollars ' +
     'dollar bucks cents money cash price prices priced cost costs bill billed invoice quote quoted estimate paid pay owe ' +
     'owes tax discount warranty labor budget lease rent sold sell buy bought game score football baseball weather rain ' +
     'raining snow snowing miles mile ladder flashlight toolbox bag gloves boots shirt chair stool crate floor floors ' +

@@ -1,4 +1,4 @@
-import type { Stretch } from './clause.ts';
+import type { TokenRange } from './clause.ts';
 import type { Token } from '../../grammar/tokens.ts';
 import { FILLERS } from './fillers.ts';
 import { ONES, TEENS, TENS } from '../numbers/number-words.ts';
@@ -56,7 +56,7 @@ const NAMES = WordSet.ofAll([
 ]);
 
 /** Whether its words are of the job, though no rule knows what they tell. */
-export function isJobTalk(tokens: readonly Token[], { start, end }: Stretch): boolean {
+export function isJobTalk(tokens: readonly Token[], { start, end }: TokenRange): boolean {
   if (FOOD.hasAny(tokens, start, end) && FOOD_TOLD.hasAny(tokens, start, end)) return true;
   let [often, isOurs, isTold] = [0, false, false];
   let last: Token | null = null;

@@ -5,8 +5,7 @@ import { holdsNumber } from '../words/own-reading.ts';
 import { complaint, remark } from '../talk/people-remarks.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { spanIn, tagsIn } from '../slots.ts';
-
-const nothing: Means = () => ({});
+import { nothing } from '../plain-means.ts';
 
 const clauseOf = (...[tags, frame]: Parameters<Means>): string => {
   const span = spanIn(tags['clause']);

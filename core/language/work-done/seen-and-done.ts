@@ -5,19 +5,13 @@ import { FANS, settledFan, TURNS } from '../words/fans.ts';
 import { finding } from '../findings/finding-of.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { isNotDone } from '../words/not-done.ts';
-import { holdsNumber } from '../words/own-reading.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId } from '../slots.ts';
-
-/** Word for word, as long as no number is in it. */
-const remark: Means = (_tags, frame) => {
-  const words = frame.wordsOf(frame.span);
-  return holdsNumber(words) ? null : { remarks: [words] };
-};
+import { remarkWithoutNumber } from '../plain-means.ts';
 
 /** "Evap fans shut off when you open the door": what it does at somebody's hand is no state of it. */
 const doesAtHand: Means = (tags, frame) => {
-  const told = remark(tags, frame);
+  const told = remarkWithoutNumber(tags, frame);
   const part = partId(tags['part']);
   const { doing } = tags;
   if (told === null || part === null) return null;
@@ -145,7 +139,7 @@ export const SEEN_AND_DONE_RULES: readonly Rule[] = [
   ),
   rule(
     `[(there is|got|we have|i have|i see)] (snow|frost|ice) (all over|built up on|hanging (off|from)|on|covering) <the> (ceiling|walls|wall|floor|shelves|product|boxes|door frame|roof) [(of|in|inside) (the|this) (freezer|box|cooler|walk in)]`,
-    remark,
+    remarkWithoutNumber,
     { unheard: true, examples: ['there is snow all over the ceiling of the freezer'] },
   ),
 ];

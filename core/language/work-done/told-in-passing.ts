@@ -1,8 +1,7 @@
 import type { PartId, WorkKindId } from '../../terms/names.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
+import { nothing, remark } from '../plain-means.ts';
 
-const nothing: Means = () => ({});
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
 const complaint: Means = (_tags, frame) => ({ memos: [frame.wordsOf(frame.span)] });
 
 const doing =

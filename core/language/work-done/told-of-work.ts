@@ -9,8 +9,7 @@ import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.t
 import { partId, stateId, tagsIn } from '../slots.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 import type { Work } from '../utterance.ts';
-
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
+import { remark } from '../plain-means.ts';
 
 const replacedIn = (tags: Tags, frame: Frame): readonly Work[] => {
   const words = frame.wordsOf(frame.span);

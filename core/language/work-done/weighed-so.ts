@@ -8,9 +8,8 @@ import type { Tags } from '../../grammar/nodes.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { SHOWN_UNITS } from '../../units/shown-unit.ts';
 import type { Reading } from '../utterance.ts';
-import { GAS, refrigerantMoved } from './weighed.ts';
-
-const WEIGHTS: ReadonlySet<string> = new Set(['pounds', 'lb', 'oz', 'kg', 'g']);
+import { GAS, refrigerantMoved, WEIGHTS } from './weighed.ts';
+import { remark } from '../plain-means.ts';
 const isWeight = (tags: Tags | null): boolean => {
   const unit = tags === null ? null : amountIn(tags).unit;
   return unit !== null && WEIGHTS.has(unit);
@@ -124,7 +123,6 @@ const shortBy =
   };
 const OVER = /\b(?:over|overcharged|heavy|too much)\b/i;
 
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
 /** "Two pound bottle of nitrogen" is no gas of ours. */
 const cylinderOf: Means = (tags, frame) =>
   startsClause(frame) && wordBehind(frame) !== 'of' ? remark(tags, frame) : null;

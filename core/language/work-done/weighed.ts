@@ -94,7 +94,7 @@ const inAll: Means = (tags, frame) => {
     ? fixed('refrigerantCharge', refrigerant === null ? {} : { refrigerant })(tags, frame)
     : null;
 };
-const WEIGHTS: ReadonlySet<string> = new Set(['pounds', 'lb', 'oz', 'kg', 'g']);
+export const WEIGHTS: ReadonlySet<string> = new Set(['pounds', 'lb', 'oz', 'kg', 'g']);
 
 /** "No refrigerant added": of nothing the unit need not be asked. */
 const noneMoved =

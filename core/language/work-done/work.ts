@@ -11,6 +11,7 @@ import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from
 import { IT, SPLIT, SPLIT_IT } from '../words/split-verbs.ts';
 import { isNotDone } from '../words/not-done.ts';
 import { partId, tagsIn, workId } from '../slots.ts';
+import { nothing } from '../plain-means.ts';
 
 const done: Means = unlessNameGoesOn((tags, frame) => {
   const did = workId(tags['work']);
@@ -113,7 +114,7 @@ const PUT_DOWN =
   /\bset (?:it|them|'?em|that|those|her) (?:aside|down|off|on|over|in|out|to the side)\b/i;
 
 /** What was not done, or not by us and now: no work of this visit. */
-const notOurs: Means = () => ({});
+const notOurs = nothing;
 
 const I = '<byUs>';
 const EVERYTHING =

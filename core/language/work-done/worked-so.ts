@@ -9,6 +9,7 @@ import { partId, stateId, tagsIn, workId } from '../slots.ts';
 import { stateAt } from '../words/state-at.ts';
 import type { PartId, WorkKindId } from '../../terms/names.ts';
 import { DIRT } from '../vocabulary/state-names.ts';
+import { remark } from '../plain-means.ts';
 
 const did = (kind: WorkKindId, only?: ReadonlySet<PartId>): Means =>
   unlessNameGoesOn((tags, frame) => {
@@ -55,8 +56,6 @@ const didBoth: Means = (tags, frame) => {
 const didThis =
   (kind: WorkKindId, part: PartId | null): Means =>
   (_tags, frame) => ({ work: [{ did: kind, part, words: frame.wordsOf(frame.span) }] });
-
-const remark: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
 
 /** "Pulled the valve's screen and cleaned it": the valve stays where it is. */
 const screenCleaned: Means = (tags, frame) =>

@@ -1,4 +1,5 @@
 import type { PassageSlots } from '../paragraphs/passage.ts';
+import { upperFirst } from '../paragraphs/passage.ts';
 
 /**
  * A text with its slots put back by role, small letters, marks a space apart: `we found that {found} .` Null where a
@@ -56,8 +57,6 @@ function isHere(text: string, words: string, at: number): boolean {
   const stands = starts || before.endsWith(' ');
   return same && stands && /^($|[ ,.:;])/.test(after) && !/^[.:,]\d/.test(after);
 }
-
-const upperFirst = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** Letters and marks of ours, and slots: a digit, an accent or a look-alike belongs to no sentence. */
 const ORDINARY = /^(?:[A-Za-z ,.:;'-]|\u0000\d+\u0000)*$/;

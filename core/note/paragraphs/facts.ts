@@ -4,7 +4,7 @@ import type { DoneRow, FoundRow } from '../../advice/history-verdict.ts';
 import type { Work } from '../../language/utterance.ts';
 import { isGrounded } from '../../advice/grounded.ts';
 import { MENDS } from '../../advice/standing-findings.ts';
-import { seenBefore } from '../../advice/history.ts';
+import { seenBefore, isSameFound } from '../../advice/history.ts';
 import { wanted } from '../../advice/targets.ts';
 import type { Made } from '../../replies/recommendation-sentences.ts';
 import type { CauseId } from '../../terms/causes.ts';
@@ -165,11 +165,6 @@ function isMendedLater(state: VisitState): (entry: VisitState['findings'][number
         isNewer(state, done, id),
     );
 }
-
-const isSameFound =
-  (one: FoundRow) =>
-  (other: FoundRow): boolean =>
-    one.part === other.part && one.state === other.state;
 
 function workFacts(state: VisitState): readonly NoteFact[] {
   const time = timeWords(state);

@@ -112,4 +112,4 @@ export function fillPassage(sentences: string, { slots }: Pick<Passage, 'slots'>
 const withCapitals = (words: string): string =>
   words.replace(/(\. )([a-z])/g, (_, end: string, letter: string) => end + letter.toUpperCase());
 
-const upperFirst = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+export const upperFirst = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

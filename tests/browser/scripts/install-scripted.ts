@@ -3,7 +3,7 @@ import { documentPage } from '../../../client/recogniser/browser/document-page.t
 import { createTaskQueue } from '../../../client/recogniser/browser/task-queue.ts';
 import { installSpeechRecognition } from '../../../client/recogniser/install-speech-recognition.ts';
 import { createRecognitionClass } from '../../../client/recogniser/recognition-class.ts';
-import { createScriptedEngine } from '../../../client/recogniser/scripted-engine.ts';
+import { createScriptedEngine } from '../../support/scripted-engine.ts';
 
 /** Run in each window before its own scripts: the recogniser as the global one, over an engine that is scripted. */
 installSpeechRecognition(

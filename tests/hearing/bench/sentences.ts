@@ -1,4 +1,4 @@
-import { canBeSaid, sampleNode } from '../../../core/grammar/sample.ts';
+import { canBeSaid, sampleNode } from '../../support/sample-node.ts';
 import { type JsgfRules, parseJsgf } from '../../../core/hearing/parse-jsgf.ts';
 import { EMPTY_CONTEXT } from '../../../core/language/context.ts';
 import { heardRules, recogniserGrammar } from '../../../core/language/heard/recogniser-grammar.ts';

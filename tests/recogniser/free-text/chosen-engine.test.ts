@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 
 import type { Engine } from '../../../client/recogniser/engine.ts';
 import { createChosenEngine } from '../../../client/recogniser/free-text/chosen-engine.ts';
-import { createScriptedEngine } from '../../../client/recogniser/scripted-engine.ts';
+import { createScriptedEngine } from '../../support/scripted-engine.ts';
 
 const GONE = { kind: 'failed', message: 'gone' } as const;
 

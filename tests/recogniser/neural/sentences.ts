@@ -3,10 +3,10 @@ import {
   soundWords,
   type Pronunciations,
 } from '../../../core/hearing/dictionary.ts';
-import { sampleNode } from '../../../core/grammar/sample.ts';
+import { sampleNode } from '../../support/sample-node.ts';
 import { AMOUNT } from '../../../core/language/numbers/amounts.ts';
 import { vocabulary } from '../../../core/language/heard/recogniser-grammar.ts';
-import { sampleSentences } from '../../../core/language/heard/samples.ts';
+import { sampleSentences } from '../../support/samples.ts';
 import { PRONUNCIATIONS } from '../../../core/language/vocabulary/pronunciations.ts';
 import { sampleDigits } from './digits.ts';
 import { pickOne } from './random.ts';

@@ -1,5 +1,5 @@
 /** A map of mostly one entry: of tens of thousands, each with a table of its own, the tables took most of the memory. */
-export class Few<Key, Value> {
+export class SmallMap<Key, Value> {
   private readonly key: Key;
   private readonly value: Value;
   private more: Map<Key, Value> | null = null;
@@ -22,11 +22,11 @@ export class Few<Key, Value> {
 
 /** With one entry more. */
 export function withOneMore<Key, Value>(
-  few: Few<Key, Value> | null,
+  map: SmallMap<Key, Value> | null,
   key: Key,
   value: Value,
-): Few<Key, Value> {
-  if (few === null) return new Few(key, value);
-  few.add(key, value);
-  return few;
+): SmallMap<Key, Value> {
+  if (map === null) return new SmallMap(key, value);
+  map.add(key, value);
+  return map;
 }

@@ -1,7 +1,7 @@
-import type { Tags } from '../../grammar/nodes.ts';
-import { canBeSaid, sampleNode } from '../../grammar/sample.ts';
-import type { Rule } from '../rule.ts';
-import { RULES } from '../rules.ts';
+import type { Tags } from '../../core/grammar/nodes.ts';
+import { canBeSaid, sampleNode } from './sample-node.ts';
+import type { Rule } from '../../core/language/rule.ts';
+import { RULES } from '../../core/language/rules.ts';
 
 /** A sentence made from the grammar itself, and what it was made to mean. */
 export interface SampledSentence {

@@ -1,8 +1,8 @@
 import type { VisitEvent } from '../../core/visit/events.ts';
-import { canonicalJson } from './canonical-json.ts';
-import type { AppendOutcome, EventStore, VisitSummary } from './event-store.ts';
+import { canonicalJson } from '../../server/store/canonical-json.ts';
+import type { AppendOutcome, EventStore, VisitSummary } from '../../server/store/event-store.ts';
 
-/** An event store that forgets: for tests and for looking around without a data folder. */
+/** An event store that forgets. */
 export function createMemoryEventStore(): EventStore {
   let kept: readonly VisitEvent[] = [];
   return {

@@ -1,5 +1,5 @@
-import { foldSum, foldTags } from './fold.ts';
-import type { Node, Option, RuleNode, Tags } from './nodes.ts';
+import { foldSum, foldTags } from '../../core/grammar/fold.ts';
+import type { Node, Option, RuleNode, Tags } from '../../core/grammar/nodes.ts';
 
 /** A way to say what a node means. */
 export interface Sample {
@@ -85,7 +85,7 @@ export function canBeSaid(node: Node): boolean {
   }
 }
 
-export function joinSamples(samples: readonly Sample[]): Sample {
+function joinSamples(samples: readonly Sample[]): Sample {
   return {
     words: samples.flatMap((sample) => sample.words),
     tags: samples.flatMap((sample) => sample.tags),

@@ -1,8 +1,15 @@
 import type { Hearing } from '../../core/hearing/hearing.ts';
 import type { Standing } from '../../core/hearing/standing.ts';
-import type { Engine, EngineOutcome, EngineState, Finished, OnPartial, OnVoice } from './engine.ts';
+import type {
+  Engine,
+  EngineOutcome,
+  EngineState,
+  Finished,
+  OnPartial,
+  OnVoice,
+} from '../../client/recogniser/engine.ts';
 
-/** An engine whose words are written beforehand: for tests of everything around an engine. */
+/** An engine whose words are written beforehand. */
 export interface ScriptedEngine extends Engine {
   /** What was done to it, in order. */
   readonly calls: readonly string[];
