@@ -68,6 +68,8 @@ const OPEN_CIRCUITS: Partial<Record<PartId, string>> = {
 export function plainState(part: PartId, seen: Pick<Finding, 'state' | 'words'>): string {
   const told = toldState(seen);
   if (told !== null) return told.plain;
+  // What is burnt and what is open are one to its owner.
+  if (seen.state === 'burnt' && OPEN_CIRCUITS[part] === BURNT_OUT) return BURNT_OUT;
   const open = seen.state === 'open' ? OPEN_CIRCUITS[part] : undefined;
   return open ?? PLAIN_STATES[seen.state];
 }
