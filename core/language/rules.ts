@@ -66,6 +66,7 @@ import { METERED_THERE_RULES } from './electrical/metered-there.ts';
 import { METER_TALK_RULES } from './electrical/meter-talk.ts';
 import { FEED_RULES } from './findings/frost-and-feed.ts';
 import { START_RULES } from './readings/from-the-start.ts';
+import { FOOD_PLACE_RULES } from './readings/food-places.ts';
 import { FOOD_RULES } from './readings/food-told.ts';
 import { GAS_RULES, GAS_TALK_RULES } from './facts/gas-told.ts';
 import { GAUGE_TALK_RULES } from './readings/gauge-talk.ts';
@@ -98,6 +99,8 @@ import { TURNED_ROUND_RULES } from './findings/turned-round.ts';
 import { UNIT_TOLD_RULES } from './facts/units-told.ts';
 import { UNNAMED_FAN_RULES } from './findings/unnamed-fan.ts';
 import { THING_RULES } from './findings/things-seen.ts';
+import { SOME_OF_THEM_RULES } from './findings/some-of-them.ts';
+import { SIZED_UNIT_RULES } from './facts/units-by-size.ts';
 import { WANTED_RULES } from './facts/wanted-temperatures.ts';
 import { SCALE_RULES, WEIGHED_SO_RULES } from './work-done/weighed-so.ts';
 import { WINDING_RULES } from './electrical/windings.ts';
@@ -150,6 +153,7 @@ export const RULES: readonly Rule[] = [
   ...READING_RULES,
   ...BOX_BY_PLACE_RULES,
   ...FOOD_RULES,
+  ...FOOD_PLACE_RULES,
   ...PUMPED_DOWN_RULES,
   ...TEST_TOLD_RULES,
   ...WEIGHED_SO_RULES,
@@ -177,6 +181,7 @@ export const RULES: readonly Rule[] = [
   ...CAUSE_RULES,
   ...UNIT_BY_PLACE_RULES,
   ...UNIT_TOLD_RULES,
+  ...SIZED_UNIT_RULES,
   ...FACT_RULES,
   ...PLATE_ORDER_RULES,
   ...SITE_NAME_RULES,
@@ -196,6 +201,7 @@ export const RULES: readonly Rule[] = [
   ...SEEN_AND_DONE_RULES,
   ...BIT_NAMED_RULES,
   ...ONE_OF_SEVERAL_RULES,
+  ...SOME_OF_THEM_RULES,
   ...POWER_FINDING_RULES,
   ...SEEN_RULES,
   ...BIT_RULES,

@@ -79,6 +79,8 @@ function settle(context: Context, pair: string, where: string): Context {
       return { ...context, headPressure: { value: Number(value), unit: 'psi' } };
     case 'suction':
       return { ...context, suctionPressure: { value: Number(value), unit: 'psi' } };
+    case 'plateCharge':
+      return { ...context, plateCharge: { value: Number(value), unit: 'oz' } };
     case 'timing':
       return { ...context, timing: value === 'yes' };
     default:
