@@ -73,6 +73,8 @@ const fitted: Means = (tags, frame: Frame) => {
 };
 
 const OF =
+  '[(so|and|but|looks like|well)] [about] <number> (of|out of [(the|my|their|your|these|those)]) <number:all>';
+const OF_THOSE =
   '[(so|and|but|looks like|well)] [about] <number> [out] of [(the|my|their|your|these|those)] <number:all>';
 const IS = '(is|are|was|were|look|looks|came up|test|tested|ohm|ohmed|read|reads)';
 const ONE =
@@ -88,14 +90,14 @@ export const SOME_OF_THEM_RULES: readonly Rule[] = [
     unheard: true,
     examples: ['two out of the three evaporator fans are dead'],
   }),
-  rule(`${OF} [of them] ${IS} <very> <state>`, ofThose, { unheard: true, examples: [] }),
+  rule(`${OF_THOSE} [of them] ${IS} <very> <state>`, ofThose, { unheard: true, examples: [] }),
   rule(`${ONE} <very> <state>`, ofThose, { apart: true, unheard: true, examples: [] }),
   rule('<the> [(new|two new|three new|four new)] <part> (is|are) [(all|finally|both)] in', fitted, {
     unheard: true,
     examples: ['heaters are in'],
   }),
   rule(
-    '[and] ([(the|both|all|all the|these|those)] [new] (ones|one|two|heaters|elements)|they|both|these|those|all (of them|two|three|four)) [all] (read|reads|ohm|ohms|ohmed|measure|measures|check|checks|test|come in) [(out|at|out at|in at)] <amount> [(each|apiece|a piece|ohms each)]',
+    '[and] ([(the|both|all|all the|these|those)] [new] (ones|one|two|heaters|elements)|they|both|these|those|all (of them|two|three|four)) [all] (read|reads|ohm|ohms|ohmed|measure|measures|check|checks|test|come in) [(out|at|out at|in at)] <amount> [(each|apiece|a piece)]',
     ohmsOfThose,
     { unheard: true, examples: [] },
   ),
