@@ -47,7 +47,7 @@ import { timeHereOf } from './time-here.ts';
 import { beforeAfterOf, beforeOf, NOTHING_RECORDED, readbackOf, workingOf } from './told-back.ts';
 import { trendOf } from './settling/trend.ts';
 import { unasked } from './settling/unasked.ts';
-import { vacuumHoldOf } from './settling/vacuum-hold.ts';
+import { toldHoldOf, vacuumHoldOf } from './settling/vacuum-hold.ts';
 import { spokenOf } from './subject.ts';
 import { wanted } from './targets.ts';
 import type { Known, NextCheck, Refused, Verdict } from './verdict.ts';
@@ -249,7 +249,10 @@ function holdsVacuum(state: VisitState): boolean {
 }
 
 function trendOfOne(about: QuantityId, state: VisitState): Verdict {
-  if (about === 'vacuum' && timerOf(state, 'vacuumHold')) return told(vacuumHoldOf(state), about);
+  if (about === 'vacuum') {
+    const hold = timerOf(state, 'vacuumHold') ? vacuumHoldOf(state) : toldHoldOf(state);
+    if (hold !== null) return told(hold, about);
+  }
   if (about === 'testPressure') return told(pressureTestOf(state), about);
   return told(trendOf(about, state), about);
 }
@@ -343,7 +346,10 @@ const isOfStartCan = (about: AnswerableId, { lastPlace }: VisitState): boolean =
   about === 'capacitance' && lastPlace === 'startCapacitor';
 
 function comparisonOf(about: AnswerableId, state: VisitState): Verdict {
-  if (about === 'vacuum' && timerOf(state, 'vacuumHold')) return told(vacuumHoldOf(state), about);
+  if (about === 'vacuum') {
+    const hold = timerOf(state, 'vacuumHold') ? vacuumHoldOf(state) : toldHoldOf(state);
+    if (hold !== null) return told(hold, about);
+  }
   const judged = isOfStartCan(about, state) ? 'startCapacitor' : JUDGED_BY[about];
   if (judged !== undefined) {
     return settle(judge(judged, state), about, (found, carried) => ({ ...carried, ...found }));

@@ -29,6 +29,7 @@ function isOfThisUnit(guide: GuideId, state: VisitState): boolean {
 export function meantQuestions(question: Question, state: VisitState): readonly Question[] {
   const { readings } = state;
   if (question.ask === 'guide' && isOfThisUnit(question.about, state)) return [{ ask: 'causes' }];
+  if (question.ask === 'compare' && question.about === null) return [judgedLast(state) ?? question];
   if (question.ask !== 'switch' || question.about !== 'compressor') return [question];
   const last = readings.findLast(
     ({ reading: { quantity, place } }) =>
@@ -42,4 +43,17 @@ export function meantQuestions(question: Question, state: VisitState): readonly 
         { ask: 'judge', about: 'windings' },
         { ask: 'judge', about: 'insulation' },
       ];
+}
+
+/** "Is that good", right behind what is judged by more than what it should be: a test that holds, amps at a heater. */
+function judgedLast({ history }: VisitState): Question | null {
+  const last = history.findLast(({ type }) => type !== 'questionAsked');
+  if (last?.type !== 'readingTaken') return null;
+  const { quantity, place } = last.reading;
+  if (quantity === 'testPressure') return { ask: 'judge', about: 'pressureTest' };
+  if (quantity === 'vacuum') return { ask: 'trend', about: 'vacuum' };
+  const isHeaters = quantity === 'current' || quantity === 'resistance';
+  return isHeaters && (place === 'defrostHeater' || place === 'doorHeater')
+    ? { ask: 'judge', about: place }
+    : null;
 }

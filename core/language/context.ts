@@ -53,6 +53,8 @@ export interface Context {
   readonly openLegs: readonly number[] | null;
   /** What the plate says that the compressor draws. */
   readonly ratedLoadAmps: number | null;
+  /** What the plate says goes in, in its own unit. */
+  readonly plateCharge: Amount | null;
   /** Refrigerant was weighed in pounds and ounces: "thirty six twelve" is so, too. */
   readonly weighsInOunces: boolean;
   /** A value of which the unit was asked: a unit alone answers. */
@@ -95,6 +97,7 @@ export const EMPTY_CONTEXT: Context = {
   threePhaseVolts: null,
   openLegs: null,
   ratedLoadAmps: null,
+  plateCharge: null,
   weighsInOunces: false,
   wantsSite: false,
   wantsComplaint: false,

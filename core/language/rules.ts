@@ -69,6 +69,7 @@ import { METERED_THERE_RULES } from './electrical/metered-there.ts';
 import { METER_TALK_RULES } from './electrical/meter-talk.ts';
 import { FEED_RULES } from './findings/frost-and-feed.ts';
 import { START_RULES } from './readings/from-the-start.ts';
+import { FOOD_PLACE_RULES } from './readings/food-places.ts';
 import { FOOD_RULES } from './readings/food-told.ts';
 import { GAS_RULES, GAS_TALK_RULES } from './facts/gas-told.ts';
 import { GAUGE_TALK_RULES } from './readings/gauge-talk.ts';
@@ -103,6 +104,8 @@ import { TURNED_ROUND_RULES } from './findings/turned-round.ts';
 import { UNIT_TOLD_RULES } from './facts/units-told.ts';
 import { UNNAMED_FAN_RULES } from './findings/unnamed-fan.ts';
 import { THING_RULES } from './findings/things-seen.ts';
+import { SOME_OF_THEM_RULES } from './findings/some-of-them.ts';
+import { SIZED_UNIT_RULES } from './facts/units-by-size.ts';
 import { WANTED_RULES } from './facts/wanted-temperatures.ts';
 import { SCALE_RULES, WEIGHED_SO_RULES } from './work-done/weighed-so.ts';
 import { WINDING_RULES } from './electrical/windings.ts';
@@ -184,6 +187,7 @@ export const RULES: readonly Rule[] = [
   ...READING_RULES,
   ...BOX_BY_PLACE_RULES,
   ...FOOD_RULES,
+  ...FOOD_PLACE_RULES,
   ...PUMPED_DOWN_RULES,
   ...TEST_TOLD_RULES,
   // Before what is said loosely: “tank was at forty pounds and it's down to thirty seven and a half”.
@@ -224,6 +228,7 @@ export const RULES: readonly Rule[] = [
   ...UNIT_BY_PLACE_RULES,
   ...UNIT_TOLD_RULES,
   // Before findings: “glass is clear”, “bubbles in the glass”.
+  ...SIZED_UNIT_RULES,
   ...FACT_RULES,
   ...PLATE_ORDER_RULES,
   ...SITE_NAME_RULES,
@@ -251,6 +256,7 @@ export const RULES: readonly Rule[] = [
   ...BIT_NAMED_RULES,
   ...ONE_OF_SEVERAL_RULES,
   // Before findings, which end at the part: “bearing's gone in the cond fan”.
+  ...SOME_OF_THEM_RULES,
   ...POWER_FINDING_RULES,
   // Before what is not seen: “sniffer hit on the evaporator”.
   ...SEEN_RULES,

@@ -1,6 +1,7 @@
 import type { Context } from './context.ts';
 import { keepFreezer } from './settle/bare-walk-in.ts';
 import { tellWhere } from './settle/bare-site.ts';
+import { withoutUnnamed } from './settle/done-to-unnamed.ts';
 import { settleCorrections } from './settle/corrections.ts';
 import { tellClipped } from './settle/clipped-values.ts';
 import { doubtful } from './settle/doubts.ts';
@@ -37,10 +38,17 @@ export function understand(text: string, context: Context): Utterance {
   );
 }
 
+/** "Good?" asks, and "good" without its mark, which no token keeps, is talk. */
+const GOOD_ALONE =
+  /^\s*(?:and |so )?(?:good|ok|okay|all right|alright|any good|good enough)\s*\?\s*$/i;
+
 function asItWasSaid(text: string, context: Context): Utterance {
-  const parsed = parse(text, context);
+  const parsed = parse(GOOD_ALONE.test(text) ? 'is that good' : text, context);
   const { tokens, sentence } = parsed;
-  const items = withUnreadNames(sentence, toldOnly(sentence, parsed.items));
+  const items = withoutUnnamed(
+    sentence,
+    withUnreadNames(sentence, toldOnly(sentence, parsed.items)),
+  );
   const all = nothingSaid(text);
   if (isWhollyRead(tokens, items)) {
     gather(all, items, sentence);

@@ -14,6 +14,7 @@ import type { Amount } from '../units/amount.ts';
 import type { VisitState } from '../visit/state.ts';
 import { latestAmount } from '../visit/views.ts';
 import { unitMemos } from './complaint.ts';
+import { asPrinted } from './plate-letters.ts';
 import { nameWritten, sentence, valueWritten } from './wording.ts';
 
 export function unitLines(state: VisitState): readonly string[] {
@@ -26,7 +27,7 @@ export function unitLines(state: VisitState): readonly string[] {
     ...nameplateLines(state),
     ...heaterLines(state),
     ...settingLines(state),
-    ...new Set(unitMemos(state).map(({ memo }) => sentence(memo))),
+    ...new Set(unitMemos(state).map(({ memo }) => sentence(asPrinted(memo)))),
   ];
 }
 
@@ -65,14 +66,27 @@ function amountText(amount: Amount): string {
   return plain === weight ? plain : `${plain} (${weight})`;
 }
 
-function nameplateLines({ unit: { nameplate } }: VisitState): readonly string[] {
+/** Told with its volts: "two oh eight to two thirty, three phase". */
+function phasesOf({ history }: VisitState): readonly string[] {
+  const told = history.flatMap((event) => {
+    if (event.type !== 'factStated' || event.fact.fact !== 'nameplate') return [];
+    return /\b(three|single|3|1)[ -]phase\b/i.exec(event.fact.words)?.slice(1, 2) ?? [];
+  });
+  const last = told.at(-1)?.toLowerCase();
+  if (last === undefined) return [];
+  return [last === 'three' || last === '3' ? 'three phase' : 'single phase'];
+}
+
+function nameplateLines(state: VisitState): readonly string[] {
+  const { nameplate } = state.unit;
   const items = Object.keys(ITEMS)
     .filter(isItem)
     .flatMap((item) => {
       const amount = nameplate[item];
       return amount ? [`${ITEMS[item]} ${amountText(amount)}`] : [];
     });
-  return items.length === 0 ? [] : [sentence(`Nameplate: ${items.join(', ')}`)];
+  const all = items.length === 0 ? [] : [...items, ...phasesOf(state)];
+  return all.length === 0 ? [] : [sentence(`Nameplate: ${all.join(', ')}`)];
 }
 
 const heaterLines = ({ unit: { heaters } }: VisitState): readonly string[] =>

@@ -31,6 +31,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     stepping: state.steps !== null,
     awaitsDoing: awaitsDoing(state),
     ratedLoadAmps: state.unit.nameplate.ratedLoadAmps?.value ?? null,
+    plateCharge: state.unit.nameplate.charge ?? null,
     weighsInOunces: weighsInOunces(state),
     threePhaseVolts: threePhaseVolts(state),
     openLegs: openLegs(state),

@@ -88,8 +88,13 @@ const PUTS_RIGHT: ReadonlySet<WorkKindId> = new Set<WorkKindId>([
   'tighten',
 ]);
 
-function toldByWork({ did, part }: Work): Told | null {
+/** What is clamped onto a tube to get at the gas, and comes off when the tube is shut for good. */
+const CLAMPED_ON = /\b(?:taps?|piercing|saddle)\b/i;
+
+function toldByWork({ did, part, words }: Work): Told | null {
   if (part === null) return null;
+  if (part === 'accessFitting' && did === 'remove' && CLAMPED_ON.test(words))
+    return { part, as: null };
   if (LENT.has(part)) return lent(part, did);
   if (PUTS_RIGHT.has(did) || (did === 'open' && VALVES.has(part))) return { part, as: null };
   const as = LEAVES[did];

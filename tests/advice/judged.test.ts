@@ -189,6 +189,10 @@ describe('judged by published numbers', () => {
     expect(judge('defrostHeater', cold, drawing(18))).toMatchObject({ finding: 'asExpected' });
     expect(judge('defrostHeater', cold, drawing(9.4))).toMatchObject({ finding: 'off' });
     expect(judge('defrostHeater', cold, drawing(0))).toMatchObject({ finding: 'noCurrent' });
+    // What all of them draw tells nothing of the one that was read.
+    const { readings: told, ...rest } = drawing(56);
+    const all = { ...rest, readings: told.map((each) => ({ ...each, words: 'heaters 56 total' })) };
+    expect(judge('defrostHeater', cold, all)).toMatchObject({ finding: 'expected', value: 18.75 });
   });
 
   // The same handbook: 4,500 W at 240 V are 12.8 Ω and 18.75 A; on 208 V the same ohms draw 208 / 12.8 = 16.25 A.

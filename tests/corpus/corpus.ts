@@ -81,6 +81,8 @@ function settle(context: Context, pair: string, where: string): Context {
       return { ...context, suctionPressure: { value: Number(value), unit: 'psi' } };
     case 'workBegun':
       return { ...context, workBegun: value === 'yes' };
+    case 'plateCharge':
+      return { ...context, plateCharge: { value: Number(value), unit: 'oz' } };
     case 'timing':
       return { ...context, timing: value === 'yes' };
     default:

@@ -20,6 +20,11 @@ describe('the name of what was probed', () => {
     ['milk temperature is 44', 'milk'],
     ['milk says forty four', 'milk'],
     ['meat in there temped forty four', 'meat in there'],
+    ['product temp in the middle of the meat is twenty six', 'middle of the meat'],
+    ['edges about twenty nine', 'edges'],
+    ["chicken's thirty four in the middle", 'chicken in the middle'],
+    ['and forty four at the bottom', 'at the bottom'],
+    ['and the bottom shelf is forty four', 'bottom shelf'],
   ])('is told in "%s"', (words, name) => {
     expect(productName(words)).toBe(name);
   });

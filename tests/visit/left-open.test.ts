@@ -23,6 +23,19 @@ function speak(...lines: readonly string[]): Turn {
 const left = (state: VisitState) => leftOpen(state).map(({ part, as }) => `${part} ${as}`);
 const after = (...lines: readonly string[]) => left(speak(...lines).state);
 
+describe('what was clamped on for the job', () => {
+  it.each(['pulled the taps', 'took the line taps off', 'removed the piercing valves'])(
+    'is not left open: %s',
+    (words) => {
+      expect(after('put line taps on', words)).toEqual([]);
+    },
+  );
+
+  it('but an access fitting that was taken off is', () => {
+    expect(after('removed the access fitting')).toEqual(['accessFitting removed']);
+  });
+});
+
 describe('what is left open', () => {
   it.each([
     'reset the high pressure switch',

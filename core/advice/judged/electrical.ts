@@ -274,7 +274,7 @@ export function heater(place: HeaterPlace, state: VisitState): Found<Heater> {
         const read = ampsAt(state, [place]);
         const limit = { value: should, unit: 'A' } as const;
         const base = { answer: 'judged', unit: 'A' } as const;
-        if (read.kind !== 'known')
+        if (read.kind !== 'known' || (read.value >= NO_CURRENT && drawsTogether(place, state)))
           return worked<Heater>({ ...base, finding: 'expected', value: should, limit: null });
         const finding = heaterFinding(read.value, should);
         return worked<Heater>(
@@ -283,6 +283,17 @@ export function heater(place: HeaterPlace, state: VisitState): Found<Heater> {
         );
       },
     ),
+  );
+}
+
+/** "Heaters pulling twenty nine amps total": of all of them, which the ohms of one tell nothing about. */
+function drawsTogether(place: HeaterPlace, { readings }: VisitState): boolean {
+  const last = readings.findLast(
+    ({ reading }) => reading.quantity === 'current' && reading.place === place,
+  );
+  return (
+    last !== undefined &&
+    /\b(?:heaters|elements|total|all|together|altogether)\b/i.test(last.reading.words)
   );
 }
 

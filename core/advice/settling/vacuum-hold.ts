@@ -25,7 +25,23 @@ interface HoldReading {
  */
 export function vacuumHoldOf(state: VisitState): Found<VacuumHoldAnswer> {
   const timer = timerOf(state, 'vacuumHold');
-  const readings = timer ? holdReadings(timer, state) : [];
+  return holdBy(timer ? holdReadings(timer, state) : []);
+}
+
+/** The same where nothing was timed, by the minutes that were told: "valved off, five minutes in, four twenty". */
+export function toldHoldOf(state: VisitState): Found<VacuumHoldAnswer> | null {
+  const all = state.readings.filter(({ reading }) => reading.quantity === 'vacuum');
+  const start = all.findLastIndex(({ reading }) => reading.afterMinutes === undefined);
+  const readings = all.slice(Math.max(start, 0)).flatMap(({ at, reading }) => {
+    const amount = amountOf(reading);
+    return amount?.unit === 'micron'
+      ? [{ minutes: reading.afterMinutes ?? 0, microns: amount.value, at }]
+      : [];
+  });
+  return start < 0 || readings.length < 2 ? null : holdBy(readings);
+}
+
+function holdBy(readings: readonly HoldReading[]): Found<VacuumHoldAnswer> {
   const [first, last] = [readings[0], readings.at(-1)];
   if (!first || !last) return needing('vacuum');
   if (readings.length < 2) {

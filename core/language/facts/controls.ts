@@ -237,6 +237,16 @@ const cutOutOn: Means = (tags, frame) =>
 
 /** At which pressures the controls act. */
 export const CONTROL_RULES: readonly Rule[] = [
+  // Asked and answered in one breath: "what's the cutout set at, plate says four hundred".
+  rule(
+    `[(so|and|let us see)] (what is|where is) [the] [(high pressure|high side|high|head|low pressure|low side|low)] cut out [(set|set (at|for|to)|at|supposed to be)] [<pause>] [(ok|so|the|my|it is|its)] [(plate|nameplate|label|tag|sticker|control|switch|stamp)] [(says|is|reads|shows|is set at|is stamped|stamped)] <amount>`,
+    (tags, frame) =>
+      (NAMES_LOW.test(frame.wordsOf(frame.span)) ? one('lowCutoutPressure') : outOfLast)(
+        tags,
+        frame,
+      ),
+    { unheard: true, examples: ['what is the cut out set at plate says four hundred'] },
+  ),
   rule(
     `<the> (thermostat|stat|temperature control|temp control|cold control) ${ACTS} at <amount> [[<pause>] [(and|but|then)] [(cuts|cut|kicks|kicked|comes|came|goes|went)] [back] (in|on) at <amount:other>]`,
     // It cuts out by how warm it is, and no setting of ours is of that.

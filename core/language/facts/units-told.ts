@@ -81,7 +81,7 @@ const FOR =
 /** Units by the names that they are given, and the one that stands apart by where it stands. */
 export const UNIT_TOLD_RULES: readonly Rule[] = [
   rule(
-    `[${IT_IS}] ${KIND} <equipment:one> [<pause>] ${HAS} [(a|an|the|its own|their|its)] <equipment:other> ${OUT_THERE}`,
+    `[${IT_IS}] ${KIND} <equipment:one> [<pause>] ${HAS} [(a|an|the|it is own|their|it is)] <equipment:other> ${OUT_THERE}`,
     boxAndUnit,
     {
       unheard: true,

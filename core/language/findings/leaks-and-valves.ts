@@ -130,7 +130,37 @@ const TURNS = '[(about|like|another|maybe)] (<number> [of a]|a|a couple [of]) (t
 const KING = '[the] king';
 
 /** Where it leaks, told by what showed it, and how the valves of a system stand. */
+/** What holds refrigerant, and bubbles where it gets out. */
+const HOLDS_GAS: ReadonlySet<PartId> = new Set<PartId>([
+  ...(['evaporator', 'condenser', 'joint', 'accessFitting', 'serviceValve', 'kingValve'] as const),
+  ...(['filterDrier', 'receiver', 'accumulator', 'expansionValve', 'liquidLine'] as const),
+  ...(['suctionLine', 'dischargeLine', 'capillaryTube', 'liquidLineSolenoid', 'hose'] as const),
+  ...(['compressor', 'caps', 'headPressureValve', 'reliefValve', 'checkValve'] as const),
+]);
+
+/** "Bubbles on it too": of the part that was found oily just before. */
+const bubblesOnIt: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const means = (part: PartId): Meaning =>
+    HOLDS_GAS.has(part) ? { findings: [finding(part, 'leaking', frame)] } : { remarks: [words] };
+  return { ofIt: { means, inSentence: false, otherwise: { remarks: [words] } } };
+};
+
 export const LEAK_AND_VALVE_RULES: readonly Rule[] = [
+  rule(
+    '[(and|also|yeah|yep)] [(got|i got|i have got|i see|there is|there are|found|with|getting|i am getting)] [(some|a few|lots of|little|tiny|steady|soap|big)] [soap] bubbles [coming] (on|at|from|around|out of|off) (it|that|them) [(too|also|as well|now|there)]',
+    bubblesOnIt,
+    { unheard: true, only: startsClause, examples: [] },
+  ),
+  rule(
+    '[(and|yeah|yep)] [(it|that)] (is bubbling|bubbles|blows bubbles|is blowing bubbles) [(too|also|as well)]',
+    bubblesOnIt,
+    {
+      alone: true,
+      unheard: true,
+      examples: [],
+    },
+  ),
   rule(
     '<the> <part> (is|was|are) [(a little|slightly|just|also)] (leaking|weeping|seeping) (by|at|around|from|behind|under|past) <the> [(valve|packing|gland|outlet|inlet|top|bottom|service|brass)] (stem|packing|gland|flange|union|nut|base|schrader|core|bonnet|seam|body|flare|coupling|elbow|header|u bend)',
     leaksThere,

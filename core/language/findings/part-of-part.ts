@@ -2,6 +2,7 @@ import type { PartId } from '../../terms/names.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { partId } from '../slots.ts';
 import { LIFELESS } from '../vocabulary/state-names.ts';
+import { startsClause } from '../words/clause-start.ts';
 import { lifeless } from './lifeless.ts';
 import { stateOf } from './state-of.ts';
 
@@ -21,6 +22,9 @@ const WHERE =
   '(on|of|at|in|by|to|for|near|off) <the> [(left|right|top|bottom|front|back|upper|lower|middle|outdoor|suction|liquid)] <part:where>';
 const IS = '(is|are|was|were|looks|look|seems|has been|got)';
 
+const STANDS =
+  '((is|sits|is (mounted|sitting|right)) (on|at|in|under|behind)|is (mounted|strapped|clipped|screwed|clamped|taped|zip tied) (to|on|onto|in|under)) <the> [(left|right|top|bottom|front|back|upper|lower|suction|liquid)] <part:where>';
+
 /** Behind what has a name of its own: "fan on the condenser". */
 export const PART_OF_PART_RULES: readonly Rule[] = [
   rule(`<the> <part> ${WHERE} ${IS} [all] <very> <state>`, stateOf('state'), {
@@ -35,6 +39,17 @@ export const PART_OF_PART_RULES: readonly Rule[] = [
       examples: ['sensor on the evaporator is dead', 'fan on the left is dead'],
     },
   ),
+  // "The stat's on the coil, reads closed": of what is there, and not of where it is.
+  rule(`<the> <part> ${STANDS} [<pause>] [and] [it] <doing>`, stateOf('doing'), {
+    unheard: true,
+    only: startsClause,
+    examples: ['termination stat is on the coil reads closed'],
+  }),
+  rule(`<the> <part> ${STANDS} [<pause>] [and] (it is|is) <very> <state>`, stateOf('state'), {
+    unheard: true,
+    only: startsClause,
+    examples: ['termination stat is on the coil and it is closed'],
+  }),
   rule(`<the> <part> ${WHERE} <doing>`, stateOf('doing'), {
     unheard: true,
     examples: ['breaker for the compressor keeps tripping'],

@@ -38,6 +38,7 @@ export function countsThings(tokens: readonly Token[], start: number, end: numbe
   const next = tokens[end];
   if (next === undefined || next.pause) return false;
   if (LETTERS.has(next) && endsGas(tokens, end)) return true;
+  if (IN_LENGTH.has(next)) return true;
   if (isCountedThing(next) && !OURS.has(next)) return true;
   if (last.text === 'half') return WHOLE.has(next);
   if (!isAlone || !isSmall(last)) return false;
@@ -62,6 +63,9 @@ export function isBeyond(tokens: readonly Token[], end: number): boolean {
 }
 const BEYOND = new WordSet('below above under over');
 const OF_IT = new WordSet('that it this');
+
+/** "Dairy case, twelve footer": no box at twelve. */
+const IN_LENGTH = new WordSet('foot footer footers feet ft');
 
 /** "Kitchen, four oh four A": a gas, and no heat. */
 const LETTERS = new WordSet('a b c f');

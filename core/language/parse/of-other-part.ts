@@ -36,17 +36,23 @@ const PUTS = new WordSet(
   'put puts putting got get getting set bolted screwed left turned switched kicked threw have had keep keeping leave clipped hooked ' +
     'hung stuck slapped snapped with shut closed spun ran plugged pushed jammed',
 );
+/** Tells where a thing is that is named before it. */
+const STANDS = new WordSet(
+  'is are was were sits mounts goes clips straps mounted strapped clipped screwed clamped taped tied',
+);
 const LONGEST_NAME = 4;
 
 /**
  * Whether what begins there is only what something else is on: "insulation on the suction line is torn" tells nothing of
  * the line, nor "the cover on the condenser is missing" of the condenser.
  */
-export function isOnlyPlace(sentence: Sentence, start: number): boolean {
+export function isOnlyPlace(sentence: Sentence, { from, to }: Span): boolean {
   const { tokens } = sentence;
-  const on = placeBefore(tokens, nameStart(sentence, start));
+  const on = placeBefore(tokens, nameStart(sentence, from));
   const thing = tokens[on - 1];
   if (on < 1 || thing === undefined || tokens[on]?.pause === true) return false;
+  // "The stat's on the coil, reads closed": what is told behind the pause is told of the stat.
+  if (STANDS.has(thing) && on > 1) return hasPause(tokens, from + 1, to - 1);
   if (OF_ITSELF.has(thing) || NO_THING.has(thing) || FINITE.has(thing) || thing.value !== null)
     return false;
   return beginsName(tokens, on - 1);

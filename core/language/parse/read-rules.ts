@@ -210,7 +210,7 @@ export class RuleReader {
     } else if (tellsNothing(meaning) && readsBehindStop(this.sentence.wordsOf({ from, to })))
       return false;
     if (tellsOfPart(meaning)) {
-      if (isOnlyPlace(this.sentence, from)) return false;
+      if (isOnlyPlace(this.sentence, { from, to })) return false;
       if (isShortNameOfOther(this.sentence, meaning, { from, to })) return false;
     }
     if (findings === undefined) return true;

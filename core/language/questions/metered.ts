@@ -26,7 +26,22 @@ const current =
   () =>
     ask({ ask: kind, about: 'current' });
 
-const IT = '(it|she|this|that|this thing|this one|<the> (<place>|motor|fan|unit))';
+/** Of a heater that was spoken of it is told by its ohms or its rating. */
+const pullWanted: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  const { lastPart, lastPlace } = frame.context;
+  const isOther =
+    place !== null || /\b(?:motor|fan|unit|compressor)\b/i.test(frame.wordsOf(frame.span));
+  const about = [place, ...(isOther ? [] : [lastPart, lastPlace])].find(
+    (each) => each === 'defrostHeater' || each === 'doorHeater',
+  );
+  return about === 'defrostHeater' || about === 'doorHeater'
+    ? ask({ ask: 'judge', about })
+    : current('target')(tags, frame);
+};
+
+const IT =
+  '(it|she|this|that|this thing|this one|~~(that one|each [one]|each of (them|those)|they|those|the (good|new|other|last) one|one [of them])|<the> (<place>|motor|fan|unit))';
 const THING = '(it|this|that|she|the (compressor|unit))';
 const PULL = '(pull|draw|be (pulling|drawing)|amp)';
 const AGAIN = '[(again|at|right now|now|before|earlier|last|first)]';
@@ -39,17 +54,21 @@ export const METERED_QUESTIONS: readonly Rule[] = [
     { unheard: true, examples: ['what should that run cap be'] },
   ),
   rule(
-    `(what|how much|how many amps) (should|would|ought|must) ${IT} [to] ${PULL} ${AGAIN}`,
-    current('target'),
+    `(what|how much|how many amps|what amps) (should|would|ought|must) ${IT} [to] ${PULL} ${AGAIN}`,
+    pullWanted,
     {
       unheard: true,
       examples: ['what should she pull'],
     },
   ),
-  rule(`(what|how much) is ${IT} supposed to ${PULL} ${AGAIN}`, current('target'), {
-    unheard: true,
-    examples: ['what is it supposed to draw'],
-  }),
+  rule(
+    `(what|how much|how many amps|what amps) (is|are) ${IT} supposed to ${PULL} ${AGAIN}`,
+    pullWanted,
+    {
+      unheard: true,
+      examples: ['what is it supposed to draw'],
+    },
+  ),
   rule(`(what|how much) (was|is) ${IT} (pulling|drawing|amping) ${AGAIN}`, current('value'), {
     unheard: true,
     examples: ['what was it pulling again'],

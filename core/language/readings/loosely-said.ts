@@ -65,6 +65,10 @@ export const thenAndNow: Means = (tags, frame) => {
   return both(quantity, [before, tags], frame);
 };
 
+/** Of food each has the name of its place, and is read by itself. */
+const inTwoSpots: Means = (tags, frame) =>
+  tags['quantity'] === 'productTemp' ? null : thenAndNow(tags, frame);
+
 /** "Low side'll run between eighteen and twenty four": between which two it was seen to go; one value would be a forecast. */
 const ranges: Means = (tags, frame) => {
   const isHedged = /\b(?:thereabouts|or so|give or take)$/i.test(frame.wordsOf(frame.span));
@@ -117,10 +121,15 @@ const ofTheCoil: Means = (tags, frame) => {
   const isOfElse = /^(?:t|td|split|difference|delta|drop|spread|superheat|subcooling)$/.test(
     wordBehind(frame),
   );
-  return isThermal && !isOfElse && !isCounted(amountIn(tags), frame)
+  // "Leaving the evap, twelve" is of the air or of the line, and no word tells which.
+  const { from } = frame.span;
+  const isPassing = PASSING.test(frame.wordsOf({ from: Math.max(0, from - 2), to: from }));
+  return isThermal && !isOfElse && !isPassing && !isCounted(amountIn(tags), frame)
     ? asReading()({ ...tags, quantity: 'evaporatingTemp' }, frame)
     : null;
 };
+
+const PASSING = /\b(?:leaving|entering|into|off|hitting)(?: the)?$/i;
 
 const waterIn =
   (quantity: QuantityId): Means =>
@@ -351,8 +360,8 @@ export const LOOSE_RULES: readonly Rule[] = [
   ),
   rule(
     `[the] <quantity> [(is|was|were)] <amount:before> ${SPOT_READ} [<pause>] [and] <amount> ${SPOT_READ}`,
-    thenAndNow,
-    { examples: ['product was fifty three on the top shelf and forty six on the bottom'] },
+    inTwoSpots,
+    { examples: ['box was fifty three on the top shelf and forty six on the bottom'] },
   ),
   rule('with <amount> <quantity>', saidUnbroken, { examples: ['with ninety five ambient'] }),
   rule(

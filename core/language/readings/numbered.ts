@@ -4,6 +4,7 @@ import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { amountIn, withMore } from '../numbers/measure.ts';
 import { asReading, fixed, leftToAsk, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
+import { ohmsAt } from '../findings/some-of-them.ts';
 import { finding } from '../findings/finding-of.ts';
 import type { PartId } from '../../terms/names.ts';
 import { numberIn, partId, placeId, quantityId, tagsIn } from '../slots.ts';
@@ -104,7 +105,10 @@ const ofItsNeighbour: Means = (tags, frame) => {
     const found = isElectrical(quantity) ? null : reading(quantity, amountIn(tags), frame);
     return found === null ? null : withItsNumber({ readings: [found] }, frame);
   };
-  return { ofThat: { means, otherwise: leftToAsk(tags) } };
+  const ofThat = { means, otherwise: leftToAsk(tags) };
+  // "First one's open, second one's twenty one ohms": of the heaters.
+  if (amountIn(tags).unit !== 'ohm') return { ofThat };
+  return { ofThat, ofIt: { means: ohmsAt(amountIn(tags), frame), inSentence: false } };
 };
 
 const NTH = '[number] (<nth:which>|a|b|c|d)';

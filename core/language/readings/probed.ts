@@ -50,6 +50,14 @@ const airEnds: Means = (tags, frame) => {
   return throughPart('evaporator', tags, frame) ?? throughPart('condenser', tags, frame);
 };
 
+/** "Evap in thirty eight, evap out twenty six": what it cools is air; what else goes through it is asked about. */
+const evapInOut: Means = (tags, frame) =>
+  throughPart('evaporator', tags, frame) ?? {
+    unclaimed: (['in', 'out'] as const).flatMap(
+      (end) => leftToAsk(tagsIn(tags[end]) ?? {}).unclaimed ?? [],
+    ),
+  };
+
 /** "Air on ninety", behind the air that comes off. */
 const BEFORE: Partial<Record<QuantityId, QuantityId>> = {
   condenserLeavingAirTemp: 'ambientTemp',
@@ -185,6 +193,11 @@ const OFF_OF =
 
 /** What thermometers show where they were put, and the air at both ends of a coil. */
 export const PROBED_RULES: readonly Rule[] = [
+  rule(
+    '[the] ((evaporator|evap) [coil]|coil) (in|inlet) [(is|at|is at)] <signed:in> [<pause>] [and] [(the|it is)] [((evaporator|evap) [coil]|coil)] (out|outlet) [(is|at|is at)] <signed:out>',
+    evapInOut,
+    { unheard: true, examples: ['evap in thirty eight evap out twenty six'] },
+  ),
   rule(`${PUT} ${HOLDS} <the> <quantity> [with ${WITH}] ${THERE} ${SHOWS} <amount>`, probed, {
     only: startsClause,
     unheard: true,

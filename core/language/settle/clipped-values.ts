@@ -1,6 +1,7 @@
 import type { Context } from '../context.ts';
 import { withMore } from '../numbers/measure.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
+import type { UnitId } from '../../units/units.ts';
 import type { Doubt, Reading } from '../utterance.ts';
 import { both, type DraftUtterance } from './told.ts';
 
@@ -36,12 +37,24 @@ function drawn({ quantity, value, or, why }: Doubt, rated: number | null): numbe
   return more > rated * MOST_DRAWN && less <= rated * MOST_RUNNING ? less : null;
 }
 
+/** Ours: what is weighed in is no further from what the plate says, by the plate's unit. */
+const MOST_OFF_PLATE = 1 / 3;
+
+/** "Weighed in fourteen point five", where the plate says 14.5 oz: in that unit; `null` where it may be in another. */
+function chargedBy({ quantity, value, why }: Doubt, plate: Context['plateCharge']): UnitId | null {
+  if (quantity !== 'refrigerantAdded' || why !== 'noUnit' || value === undefined) return null;
+  if (plate === null || Math.abs(value - plate.value) > plate.value * MOST_OFF_PLATE) return null;
+  return plate.unit;
+}
+
 type Settled = { readonly reading: Reading } | { readonly doubt: Doubt };
 
 function settled(doubt: Doubt, context: Context): Settled {
   const { why, or, ...read } = doubt;
   const amps = drawn(doubt, context.ratedLoadAmps);
   if (amps !== null) return { reading: withMore(read, { value: amps }) };
+  const unit = chargedBy(doubt, context.plateCharge);
+  if (unit !== null) return { reading: { ...read, unit, unitFrom: 'implied' } };
   if (why !== 'noUnit' || read.value === undefined || !WEIGHED.has(read.quantity)) return { doubt };
   // "Twenty two four" may be as many pounds and four tenths.
   if (!context.weighsInOunces && !Number.isInteger(read.value)) return { doubt };

@@ -1,6 +1,7 @@
 import type { QuantityId } from '../../terms/quantities.ts';
 import type { PartId, PlaceId } from '../../terms/names.ts';
 import type { Context } from '../context.ts';
+import { doesToIt } from './done-to-unnamed.ts';
 import { coilBehind, isUnnamedCoil, ofEvaporator } from '../findings/finding-of.ts';
 import type { Meaning } from '../rule.ts';
 import { partId, placeId } from '../slots.ts';
@@ -54,11 +55,6 @@ export function doneToNothing(
 }
 const NONE: ReadonlySet<Meaning> = new Set();
 
-/** Any part tells whether it is work, or what ought to be done. */
-function doesToIt({ ofIt }: Meaning): boolean {
-  const done = ofIt?.means('condenser');
-  return done?.work !== undefined || done?.recommendations !== undefined;
-}
 const isEmpty = (meaning: Meaning = {}): boolean => Object.keys(meaning).length === 0;
 
 /** "Both evap fans are spinning, coil's clean": the evaporator is. */

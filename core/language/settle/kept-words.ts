@@ -35,7 +35,7 @@ const WILL_NOT = new Wording(
 );
 /** What hands do on a job. */
 const DID = new Wording(
-  /^ (?:i |we |and |then |also |just |already |finally |went ahead and )*(?:discharged|straightened|taped|zip tied|strapped|moved|shimmed|leveled|swept|mopped|rewired|rerouted|insulated|greased|oiled|lubed|sanded|filed|dressed|cleaned|wiped|scraped|chipped|thawed|steamed|unplugged|plugged|cut|bent|drilled|bolted|screwed|mounted|hung|rehung|relocated|raised|lowered|shortened|extended|capped|sealed|caulked|painted|labeled|tagged|marked|photographed|took (?:a )?(?:picture|pictures|photo|photos)|bagged|checked|rechecked|double checked|inspected|verified|confirmed|tested|tried|showed|walked|emptied|dumped|drained|flushed|blew|vacuumed|brushed|washed|rinsed|hosed|sprayed|treated|tightened|loosened|adjusted|swapped|changed|replaced|fixed|repaired|patched|soldered|brazed|welded|crimped|spliced|reset|programmed|cleared|removed|pulled|reinstalled|installed|put|pushed|pried|knocked|tapped|freed|spun|worked|set|turned|propped|shut|closed|opened|disconnected|reconnected|locked|unlocked|threw|rigged|reused|saved|kept|left|mashed|snugged|nudged|jiggled|wiggled|whacked|banged|bumped|clipped|hooked|unhooked|wrapped|stuffed|squirted|poured|topped|mixed|clamped|ran (?:the|a|an|some|new)|snaked|fished|routed|tucked|wedged|pinned|trimmed|reamed|deburred|swaged|flared|leak checked|soaped|heated|chased|traced|jumped|jumpered|bypassed|hosed|blowed|thawed|nipped|backed|eased|threaded|fitted|seated|rebuilt|reset|primed|bled|dropped in|hit) /,
+  /^ (?:i |we |and |then |also |just |already |finally |went ahead and )*(?:discharged|straightened|taped|zip tied|strapped|moved|shimmed|leveled|swept|mopped|rewired|rerouted|insulated|greased|oiled|lubed|sanded|filed|dressed|cleaned|wiped|scraped|chipped|thawed|steamed|unplugged|plugged|cut|bent|drilled|bolted|screwed|mounted|hung|rehung|relocated|raised|lowered|shortened|extended|capped|sealed|caulked|painted|labeled|tagged|marked|photographed|took (?:a )?(?:picture|pictures|photo|photos)|bagged|checked|rechecked|double checked|inspected|verified|confirmed|tested|tried|showed|walked|emptied|dumped|drained|flushed|blew|vacuumed|brushed|washed|rinsed|hosed|sprayed|treated|tightened|loosened|adjusted|swapped|changed|replaced|fixed|repaired|patched|soldered|brazed|welded|crimped|pinched|unbolted|unscrewed|unsoldered|sweated|sawed|spliced|reset|programmed|cleared|removed|pulled|reinstalled|installed|put|pushed|pried|knocked|tapped|freed|spun|worked|set|turned|propped|shut|closed|opened|disconnected|reconnected|locked|unlocked|threw|rigged|reused|saved|kept|left|mashed|snugged|nudged|jiggled|wiggled|whacked|banged|bumped|clipped|hooked|unhooked|wrapped|stuffed|squirted|poured|topped|mixed|clamped|ran (?:the|a|an|some|new)|snaked|fished|routed|tucked|wedged|pinned|trimmed|reamed|deburred|swaged|flared|leak checked|soaped|heated|chased|traced|jumped|jumpered|bypassed|hosed|blowed|thawed|nipped|backed|eased|threaded|fitted|seated|rebuilt|reset|primed|bled|dropped in|hit) /,
 );
 const FOUND = new Wording(
   /^ (?:i |we |just |also |and )*(?:found|noticed|saw|see|can see|could see|spotted|heard|can hear|hear|smelled|smell|felt|there is|there was|there are|got|it has|it had) /,
@@ -263,10 +263,16 @@ const NUMBERS = new WordSet([
 function hasNumber(tokens: readonly Token[], { start, end }: TokenRange): boolean {
   for (let at = start; at < end; at += 1) {
     const token = tokens[at];
-    if (token !== undefined && (token.value !== null || NUMBERS.has(token))) return true;
+    if (token === undefined || pointsAt(tokens, at)) continue;
+    if (token.value !== null || NUMBERS.has(token)) return true;
   }
   return false;
 }
+
+/** "Put a new one in": no number. */
+const pointsAt = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === 'one' && NEW.hasAny(tokens, Math.max(at - 1, 0), at);
+const NEW = new WordSet('new another different');
 
 /** Whether a number stands there that is asked about: what only counts things is kept with its words. */
 function hasOpenNumber(

@@ -40,6 +40,8 @@ export const EQUIPMENT_NAMES: Record<EquipmentId, readonly string[]> = {
     '~(frozen food|ice cream) (case|display|freezer|cabinet)',
     '~freezer case',
     '~~(freezer|frozen|frozen food|ice cream|low temp) (display case|display|merchandiser)',
+    '~~[(open|big|low|low temp|medium temp|frozen|dairy|meat|deli|produce|beverage|floral)] (multi deck|multideck) [(dairy|meat|deli|produce|beverage|floral)] [(case|display|merchandiser|cooler|freezer)]',
+    '~~[(open|low temp|frozen|frozen food|ice cream|meat|big)] (coffin|bunker|island|end cap|service deli|service meat|self serve|prepared food|deli|open dairy|open meat|open produce|open deli) (case|display|merchandiser|freezer)',
   ],
   iceMachine: [
     'ice machine',

@@ -94,7 +94,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
     '~[defrost] termination [(switch|thermostat|stat|klixon|sensor)]',
     '~(defrost|termination|term|defrost term|defrost limit) (thermostat|switch|stat|klixon)',
     // On a coil that freezes the snap disc ends the defrost; on a compressor it is the overload.
-    '~(klixon|bimetal|snap disc|limit [switch]) on the (coil|evaporator|evap|evaporator coil|evap coil|heater)',
+    '~(klixon|bimetal|snap disc|limit [switch]) [~~is] on the (coil|evaporator|evap|evaporator coil|evap coil|heater)',
   ],
   drainPan: ['drain pan', '~(condensate pan|pan)'],
   drainLine: ['drain line', '~(drain|condensate line|condensate drain)', '~drain tube'],
@@ -186,6 +186,7 @@ export const PART_NAMES: Record<PartId, readonly string[]> = {
   accessFitting: [
     '~[(suction|liquid|discharge|low side|high side)] access (fitting|valve|port)',
     '~(process|charging|pinch off) (stub|tube|stubs)',
+    '~~((process|charging|pinch off) tubes|access (fittings|valves|ports)|(line tap|saddle|piercing|tap) (valve|valves)|line (tap|taps))',
     '~(suction|liquid|discharge|low side|high side) schrader',
     '~(service port|schrader [(valve|core|cores)]|(valve|service valve|access valve|access) (core|cores)|core)',
   ],

@@ -131,6 +131,9 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~vapor line [(temp|temperature)]',
     '~line of [the] suction',
     '~suction gas [(temp|temperature)]',
+    '~~((evaporator|evap) [coil]|coil) (outlet|out|outlet (line|pipe)) [(temp|temperature)]',
+    '~~[(temp|temperature) (at|on)] [the] (outlet|outlet (line|pipe)) (of|on) the [(evaporator|evap)] (evaporator|evap|coil)',
+    '~~(line|pipe|tube) (leaving|coming (off|off of|out of)|out of) the (evaporator|evap) [coil]',
   ],
   liquidLineTemp: [
     'liquid line',

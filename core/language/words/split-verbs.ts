@@ -66,7 +66,7 @@ export const SPLIT_IT: readonly (readonly [WorkKindId, string])[] = [
   ['brush', `brushed ${IT} (out|off|down)`],
   [
     'replace',
-    `((swapped|changed|switched) ${IT} out|(brazed|sweated|welded|soldered|wired|dropped|popped|screwed|threw|slapped|got) in (a new one|another one|the new one|a replacement)|got (a new one|another one) in|(put|stuck|installed) [in] (a new one|another one|a replacement) [in])`,
+    `((swapped|changed|switched) ${IT} out|(brazed|sweated|welded|soldered|wired|dropped|popped|screwed|threw|slapped|got) in (a new one|another one|the new one|a replacement)|got (a new one|another one) in|(put|stuck|installed|brazed|sweated|welded|soldered|wired|dropped|popped|screwed|slapped) [in] (a new one|another one|a replacement|new ones) [(in|back in)])`,
   ],
   ['remove', `(took|pulled|cut) ${IT} (out|off)`],
   ['tighten', `(tightened|snugged|strapped|clamped|screwed) ${IT} [back] (up|down|on)`],

@@ -37,10 +37,13 @@ export function stateAt(part: PartId, state: Finding['state']): Finding['state']
   if (state === 'iced' && part.endsWith('Motor')) return 'failed';
   // "The drier's colder on the outlet, it's cold to the touch" speaks of no receptacle.
   if (part === 'plug' && OF_REFRIGERANT.includes(state)) return null;
+  // No coil is shut: whatever is mounted on it is.
+  if (state === 'closed' && COILS.includes(part)) return null;
   // A sensor that is off tells another temperature.
   if (state === 'notRunning' && TELLS.includes(part)) return 'failed';
   if (state === 'closed' && TURNS.includes(part)) return 'running';
   return state === 'running' && !WORKS.includes(part) ? null : state;
 }
 
+const COILS: readonly PartId[] = ['condenser', 'evaporator'];
 const OF_REFRIGERANT: readonly Finding['state'][] = ['cold', 'iced', 'oily', 'leaking'];

@@ -190,7 +190,7 @@ export const WORK_RULES: readonly Rule[] = [
     { examples: ['pinched and brazed it shut'] },
   ),
   rule(
-    `${I} (pinched|crimped) [off] <the> ([process] (stub|tube|stubs)|line) [(and|then)] [(brazed|soldered|sealed|welded)] [it] [(shut|off|closed|over|up)]`,
+    `${I} (pinched|crimped) [off] <the> ([(process|~~access|~~charging|~~pinch off)] (stub|tube|stubs|~~tubes)|line|~~lines) [~~off] [(and|then)] [[~~silver] (brazed|soldered|sealed|welded)] [(it|~~them)] [(shut|off|closed|over|up)]`,
     didSo('repair', 'accessFitting'),
     { examples: ['pinched off the stub and brazed it'] },
   ),

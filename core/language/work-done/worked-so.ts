@@ -140,6 +140,17 @@ const doneToThat: Means = (tags, frame) => {
 };
 
 export const WORKED_SO_RULES: readonly Rule[] = [
+  // What was clamped on to get at the gas, where there are no ports.
+  rule(
+    `${I} (pulled|took|removed|unscrewed|unbolted|pulled off|took off) <the> [line] (tap|taps) [(off|out|back off)] [(of it|it)]`,
+    didThis('remove', 'accessFitting'),
+    { unheard: true, examples: ['pulled the taps'] },
+  ),
+  rule(
+    '[(the|my|both)] [line] taps (are|is) [back] off [(it|of it)]',
+    didThis('remove', 'accessFitting'),
+    { unheard: true, examples: ['taps are off'] },
+  ),
   rule(
     '(which|that) (i|we) [(just|have|then|also|already)] <done> [(already|myself|too)]',
     doneToThat,

@@ -77,6 +77,8 @@ export function plainState(part: PartId, seen: Pick<Finding, 'state' | 'words'>)
   if (coil !== null) return `${DEAD_COILS[coil]}, so it could not open`;
   const told = toldState(seen);
   if (told !== null) return told.plain;
+  // What is burnt and what is open are one to its owner.
+  if (seen.state === 'burnt' && OPEN_CIRCUITS[part] === BURNT_OUT) return BURNT_OUT;
   const open = seen.state === 'open' ? OPEN_CIRCUITS[part] : undefined;
   return open ?? PLAIN_STATES[seen.state];
 }

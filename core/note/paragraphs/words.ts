@@ -131,7 +131,7 @@ function byPart(rows: readonly SeenRow[]): readonly OfPart[] {
 function clausesOf(all: readonly OfPart[], naming: Naming): string {
   return listedClauses(
     all.map(({ part, states }) => {
-      const told = statesWords(states.map((state) => plainState(part, state)));
+      const told = statesWords([...new Set(states.map((state) => plainState(part, state)))]);
       return `${naming.name(part)} ${isMany(part) ? told.replace(/^was /, 'were ') : told}`;
     }),
   );

@@ -1,0 +1,104 @@
+import type { PartId } from '../../terms/names.ts';
+import { type Amounted, amountIn, readingOf } from '../numbers/measure.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
+import { partId, placeId, stateId } from '../slots.ts';
+import { LIFELESS } from '../vocabulary/state-names.ts';
+import { startsClause } from '../words/clause-start.ts';
+import { stateAt } from '../words/state-at.ts';
+import { finding } from './finding-of.ts';
+import { lifeless } from './lifeless.ts';
+import { stateOf } from './state-of.ts';
+
+/** What stands in a row, and is told apart by which one it is. */
+const IN_A_ROW: ReadonlySet<PartId> = new Set<PartId>([
+  ...(['fuse', 'breaker', 'terminal', 'wiring', 'sensor', 'defrostHeater', 'doorHeater'] as const),
+  ...(['light', 'fan', 'condenserFan', 'condenserFanMotor', 'evaporatorFan'] as const),
+  ...(['evaporatorFanMotor', 'drainHeater', 'contactor', 'doorGasket', 'hinge'] as const),
+]);
+
+/** What is read in ohms by itself. */
+const HEATERS: ReadonlySet<PartId> = new Set<PartId>([
+  ...(['defrostHeater', 'doorHeater', 'drainHeater', 'crankcaseHeater'] as const),
+]);
+
+/** "Two of the three are open", of those that were spoken of: how many is in the words. */
+const ofThose: Means = (tags, frame) => {
+  const said = stateId(tags['state']);
+  if (said === null) return null;
+  const means = (part: PartId): Meaning | null => {
+    const state = IN_A_ROW.has(part) ? stateAt(part, said) : null;
+    return state === null ? null : { findings: [finding(part, state, frame)] };
+  };
+  return {
+    ofIt: { means, inSentence: false, otherwise: { remarks: [frame.wordsOf(frame.span)] } },
+  };
+};
+
+/** Ohms of the heater that was spoken of; nothing of anything else. */
+export const ohmsAt =
+  (amount: Amounted, frame: Frame) =>
+  (part: PartId): Meaning | null => {
+    const place = HEATERS.has(part) ? placeId(part) : null;
+    const found =
+      place === null ? null : readingOf('resistance', { ...amount, unit: 'ohm' }, { place, frame });
+    return found === null ? null : { readings: [found] };
+  };
+
+/** "New ones read twenty one each": of the heaters that were spoken of. */
+const ohmsOfThose: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  if (amount.unit !== 'ohm' && amount.unit !== null) return null;
+  const { value } = amount;
+  return {
+    ofIt: {
+      means: ohmsAt(amount, frame),
+      inSentence: false,
+      otherwise: value === null ? {} : { unclaimed: [String(value)] },
+    },
+  };
+};
+
+/** What is in once it was put in, and never stood there before that to be told of. */
+const FITTED: ReadonlySet<PartId> = new Set<PartId>([
+  ...(['defrostHeater', 'doorHeater', 'compressor', 'condenserFanMotor'] as const),
+  ...(['evaporatorFanMotor', 'filterDrier', 'contactor', 'expansionValve'] as const),
+  ...(['drainHeater', 'runCapacitor', 'startCapacitor'] as const),
+]);
+
+/** "Heaters are in": a clause of its own. */
+const fitted: Means = (tags, frame: Frame) => {
+  const part = partId(tags['part']);
+  if (part === null || !FITTED.has(part) || !frame.endsAtPause || !startsClause(frame)) return null;
+  return { work: [{ did: 'replace', part, words: frame.wordsOf(frame.span) }] };
+};
+
+const OF =
+  '[(so|and|but|looks like|well)] [about] <number> (of|out of [(the|my|their|your|these|those)]) <number:all>';
+const OF_THOSE =
+  '[(so|and|but|looks like|well)] [about] <number> [out] of [(the|my|their|your|these|those)] <number:all>';
+const IS = '(is|are|was|were|look|looks|came up|test|tested|ohm|ohmed|read|reads)';
+const ONE =
+  '[(and|but)] [the] (left|right|middle|center|top|bottom|first|second|third|fourth|last|other|good) [hand] one';
+
+/** How many of several, and which of them. */
+export const SOME_OF_THEM_RULES: readonly Rule[] = [
+  rule(`${OF} <part> ${IS} <very> <state>`, stateOf('state'), {
+    unheard: true,
+    examples: ['two of three heaters are burnt'],
+  }),
+  rule(`${OF} <part> ${IS} <very> ${LIFELESS}`, lifeless, {
+    unheard: true,
+    examples: ['two out of the three evaporator fans are dead'],
+  }),
+  rule(`${OF_THOSE} [of them] ${IS} <very> <state>`, ofThose, { unheard: true, examples: [] }),
+  rule(`${ONE} <very> <state>`, ofThose, { apart: true, unheard: true, examples: [] }),
+  rule('<the> [(new|two new|three new|four new)] <part> (is|are) [(all|finally|both)] in', fitted, {
+    unheard: true,
+    examples: ['heaters are in'],
+  }),
+  rule(
+    '[and] ([(the|both|all|all the|these|those)] [new] (ones|one|two|heaters|elements)|they|both|these|those|all (of them|two|three|four)) [all] (read|reads|ohm|ohms|ohmed|measure|measures|check|checks|test|come in) [(out|at|out at|in at)] <amount> [(each|apiece|a piece)]',
+    ohmsOfThose,
+    { unheard: true, examples: [] },
+  ),
+];
