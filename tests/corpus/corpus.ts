@@ -22,14 +22,16 @@ const FOLDER = new URL('.', import.meta.url);
 
 export function readCorpus(): readonly CorpusLine[] {
   const tables = readdirSync(FOLDER).filter((name) => name.endsWith('.tsv'));
-  return tables.flatMap((table) =>
-    readFileSync(new URL(table, FOLDER), 'utf8')
-      .split('\n')
-      .flatMap((line, index) =>
-        line === '' || line.startsWith('#') ? [] : [readLine(line, `${table}:${index + 1}`)],
-      ),
-  );
+  return tables.flatMap(readTable);
 }
+
+/** One table, by its path from this folder. */
+export const readTable = (table: string): readonly CorpusLine[] =>
+  readFileSync(new URL(table, FOLDER), 'utf8')
+    .split('\n')
+    .flatMap((line, index) =>
+      line === '' || line.startsWith('#') ? [] : [readLine(line, `${table}:${index + 1}`)],
+    );
 
 function readLine(line: string, where: string): CorpusLine {
   const [said, meant, settled = ''] = line.split('\t');

@@ -41,7 +41,7 @@ const MOST = [
   ['commands', 15],
   ['questions', 154],
   // Numbers that are asked about: a number was said in one sentence of seven.
-  ['unclaimed', 859],
+  ['unclaimed', 856],
 ] as const;
 
 describe(`${SENTENCES.length} sentences of general English`, () => {

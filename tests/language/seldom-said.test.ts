@@ -1,19 +1,16 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
 import { understand } from '../../core/language/understand.ts';
+import { readTable } from '../corpus/corpus.ts';
 import { shortForm } from '../corpus/short-form.ts';
 
 // Beside the corpus, of which a share must be heard: these rules are only understood, and no ear listens for them.
 
-const LINES = readFileSync(new URL('../corpus/seldom/told.tsv', import.meta.url), 'utf8')
-  .split('\n')
-  .filter((line) => line !== '' && !line.startsWith('#'))
-  .map((line) => line.split('\t'));
+const LINES = readTable('seldom/told.tsv');
 
 describe('what is seldom said', () => {
-  it.each(LINES)('is understood all the same: %s', (said = '', meant = '') => {
-    expect(shortForm(understand(said, EMPTY_CONTEXT))).toBe(meant);
+  it.each(LINES)('is understood all the same: $said', ({ said, meant, context }) => {
+    expect(shortForm(understand(said, context))).toBe(meant);
   });
 });
 

@@ -146,7 +146,7 @@ export const METERED_THERE_RULES: readonly Rule[] = [
     { unheard: true, examples: ['pulling eleven on the defrost heater'] },
   ),
   rule(
-    '[(i|we)] [just] (clamped|amped|put (a|my|the) (clamp|amp clamp|amp meter) (on|around)) [out] <the> <place> [<pause>] [(at|and got|and it is|it is|and it is (pulling|drawing)|i got|i have got|got)] <amount>',
+    '[~~(and|so|then|also)] [(i|we)] [just] (clamped|amped|put (a|my|the) (clamp|amp clamp|amp meter) (on|around)) [out] <the> <place> [<pause>] [(at|and got|and it is|it is|and it is (pulling|drawing)|i got|i have got|got)] <amount>',
     drawnThere,
     { unheard: true, examples: ['clamped the door heater at point eight amps'] },
   ),

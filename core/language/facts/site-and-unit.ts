@@ -3,6 +3,7 @@ import { nameplate } from './facts.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { equipmentFact, meteringId, refrigerantId, spanIn } from '../slots.ts';
 import type { Fact } from '../utterance.ts';
+import { isOnlyNumber } from '../words/own-reading.ts';
 
 const equipment: Means = (tags, frame) => {
   const fact = equipmentFact(tags, frame.wordsOf(frame.span));
@@ -46,7 +47,7 @@ const unitThenSite: Means = (tags, frame) => {
   const words = value.split(/\s+/);
   const isName =
     words.length >= 2 && words.length <= 5 && words.every((word) => /^[A-Z&]/.test(word));
-  if (!isName || frame.span.from > 1) return null;
+  if (!isName || isOnlyNumber(value) || frame.span.from > 1) return null;
   const site: Fact = { fact: 'site', value, words: value };
   return { facts: [site, ...(equipment(tags, frame)?.facts ?? [])] };
 };

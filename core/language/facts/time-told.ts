@@ -48,12 +48,14 @@ const BILLED =
 const hoursOnThis: Means = (tags, frame) =>
   /\bhours?\b/i.test(frame.wordsOf(frame.span)) ? timeTold(tags, frame) : null;
 
-/** "Two hours", and nothing else: of what nobody tells, and it is kept as it was said. */
-const bareHours: Means = (_tags, frame) => {
-  const { openNumber, asked, asksYes } = frame.context;
+/** "Two hours", and nothing else: once work has begun that is the labor, and it is said back as that. */
+const bareHours: Means = (tags, frame) => {
+  const { openNumber, asked, asksYes, workBegun } = frame.context;
   const words = frame.wordsOf(frame.span);
+  const value = heldIn(tags);
   const isAsked = openNumber !== null || asked !== null || asksYes;
-  return isAsked || !/\bhours?\b/i.test(words) ? null : { remarks: [words] };
+  if (isAsked || value === null || !/\bhours?\b/i.test(words)) return null;
+  return workBegun ? { facts: [{ fact: 'labor', value, words }] } : {};
 };
 
 /** "Make that three hours": of the last time that was told; the visit knows which that was. */

@@ -1,7 +1,7 @@
 import type { DraftUtterance } from './told.ts';
 
 const STORY =
-  /^(?:(?:so|and|ok|okay|well|yeah|yep|right|basically|alright|all right),? )*(what happened (?:here |there |with it |to it )?(?:was|is),? .+[^?])$/i;
+  /^(?:(?:so|and|ok|okay|well|yeah|yep|right|hey|uh|um|basically|alright|all right),? )*(what happened (?:here |there |with it |to it )?(?:was|is),? .+[^?])$/i;
 
 /** "So what happened was the fan died and it tripped" tells what the cause was, and asks nothing: kept whole, in those words. */
 export function tellWhatHappened(all: DraftUtterance): void {

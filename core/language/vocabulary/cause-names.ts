@@ -85,7 +85,7 @@ export const CAUSE_NAMES: Record<Exclude<CauseId, 'nothingWrong'>, readonly stri
   fanControlCycling: ['~([condenser] fan (control|switch) cycling too fast)'],
   stuckInDefrost: ['~(stuck defrost)', '~(defrost (stuck on|not ending|not terminating))'],
   leakingSolenoid: ['~((leaking|leaky) [liquid line] solenoid [valve])'],
-  solenoidShut: ['~([liquid line] solenoid [valve] (not opening|that will not open))'],
+  solenoidShut: ['~~([liquid line] solenoid [valve] (not opening|that will not open))'],
   startGear: [
     '~((bad|failed|burnt) (start gear|start components|start relay|start capacitor|hard start kit))',
   ],

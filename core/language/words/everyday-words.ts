@@ -24,7 +24,8 @@ const EVERYDAY: ReadonlySet<string> = new Set(
     'owes tax discount warranty labor budget lease rent sold sell buy bought game score football baseball weather rain ' +
     'raining snow snowing miles mile ladder flashlight toolbox bag gloves boots shirt chair stool crate floor floors ' +
     'stairs elevator upstairs downstairs basement attic address suite apartment aisle till ago older newer born married ' +
-    'hired fired retired wired models model serial brand movie movies theater album song songs concert contest girl girls boy boys smile'
+    'hired fired retired wired models model serial brand movie movies theater album song songs concert contest girl girls boy boys smile player players team teams styles ' +
+    'colors painting paintings novel poem singer singers toast tv'
   ).split(' '),
 );
 
