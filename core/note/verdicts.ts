@@ -68,9 +68,14 @@ function judged(about: JudgedId, state: VisitState): readonly JudgedAnswer[] {
 /** What it is, without what is to be done about it: that was asked for, or it is done. */
 function lineOf(verdict: JudgedAnswer): string {
   const [first = ''] = judgedSaid(verdict).text.split(/[.] (?=[A-Z])/);
-  const told = first.replace(/[.]$/, '');
+  const told = first
+    .replace(/[.]$/, '')
+    .replace(TO_DO, '')
+    .replace(/^It draws\b/, `The ${JUDGED[verdict.about]} drew`);
   return NAMED.has(verdict.about) ? `${JUDGED[verdict.about]} ${told}` : told;
 }
+
+const TO_DO = /: (?:prove|check|read|test|look) .*$/;
 
 type Capacitor = 'runCapacitor' | 'startCapacitor';
 const CAPACITORS: readonly Capacitor[] = ['runCapacitor', 'startCapacitor'];

@@ -39,6 +39,22 @@ describe('what a measurement came to', () => {
     expect(linesOf(state, 'findings').join(' ')).not.toContain('capacitor');
   });
 
+  it('tells what a heater drew, and no longer what was to be done about it', () => {
+    const at = (reading: Reading): Reading => ({ ...reading, place: 'defrostHeater' });
+    // Ohm's law: 210 V / 21 ohms = 10 A.
+    const state = visitOf([
+      REACH_IN,
+      WARM,
+      readings(
+        at(read('current', 0, 'A')),
+        at(read('voltage', 210, 'V')),
+        at(read('resistance', 21, 'ohm')),
+      ),
+      utteranceOf({ work: [{ did: 'replace', part: 'defrostHeater', words: '' }] }),
+    ]);
+    expect(linesOf(state, 'tests')[0]).toBe('The defrost heater drew nothing, should be 10 A.');
+  });
+
   it('says what the windings and their insulation came to, and asks for neither again', () => {
     const at = (place: Reading['place'], ohms: number): Reading => ({
       ...read('resistance', ohms, 'ohm'),
