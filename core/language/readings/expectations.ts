@@ -6,6 +6,7 @@ import { aboutIn, ask } from '../questions/asking.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { placeId, quantityId, tagsIn } from '../slots.ts';
 import { nothing } from '../plain-means.ts';
+import type { PlaceId } from '../../terms/names.ts';
 
 /**
  * "Suction should be fifteen" puts right what was misheard as fifty, or tells what to hope for of a suction of nine: a
@@ -36,13 +37,18 @@ const readBeside: Means = (tags, frame) => {
 const meteredBeside: Means = (tags, frame) => {
   const read = tagsIn(tags['read']);
   const place = placeId(tags['place']);
-  const meant = read === null ? null : one(electrical(read, place, frame));
+  // "Capacitor's supposed to be thirty five": nobody says so of volts.
+  const isCapacity = CAPACITORS.includes(place) && read !== null && amountIn(read).unit === null;
+  const told = isCapacity ? { ...read, unit: 'uF' } : read;
+  const meant = told === null ? null : one(electrical(told, place, frame));
   const [found] = meant?.readings ?? [];
   if (found?.quantity !== 'capacitance') return meant;
   // What a capacitor should have is marked on it.
   const rated = reading('ratedCapacitance', { ...amountIn(tags), unit: 'uF' }, frame);
   return rated === null ? meant : { readings: [{ ...rated, place }, found] };
 };
+
+const CAPACITORS: readonly (PlaceId | null)[] = ['runCapacitor', 'startCapacitor'];
 
 const AT = '[(at|down at|up at|down|up)]';
 const SHOULD = `should [(really|probably|ideally|actually|only|all)] (be|run|read|sit) ${AT}`;

@@ -210,6 +210,7 @@ function isOfTheJob(parse: Kept, { start, end }: TokenRange, before: TokenRange 
   if (OFF_THE_TRUCK.isIn(clause) && namesPart(sentence, clause)) return true;
   if (ADVISED.isIn(clause)) return isJobTalk(tokens, told);
   if (NOT_SO.isIn(clause) || GUESSED.isIn(clause)) return false;
+  if (FAULTY.isIn(clause) && !OF_PEOPLE.isIn(clause)) return true;
   if (!UNSURE.isIn(clause)) {
     if (DID.isIn(clause)) return clause.end - clause.start > 2;
     if (isKnownTalk(sentence, clause) && !hasNumber(tokens, told)) return true;
@@ -234,6 +235,15 @@ function isKnownTalk(sentence: Sentence, clause: Clause): boolean {
 /** Advice of what no rule has: "recommend a dedicated circuit". */
 const ADVISED = new Wording(
   /^ (?:(?:i would |i |we |would )?(?:recommend|recommending|recommended|suggest|suggesting|suggested|advise|advised|quote|consider|best to|time for)|(?:you|they|we|she|customer|owner) (?:should|ought to|need to|want to|had better|might want to) (?:probably |really |maybe |just )?(?:replace|change|get|put|swap|clean|have|fix|budget|plan|order|install|fit|add|move|keep|run)|(?:ought to|should|would|want to|need to) (?:probably |really |sure )?(?:replace|change|get|swap|fix|budget|order|install|fit)|i would (?:sure |really |probably |definitely )?(?:replace|change|get|swap|clean|fix|budget|order|install|fit|add|put)) /,
+);
+
+/** What is so is broken, whatever it is. */
+const FAULTY = new Wording(
+  / (?:is|are|was|were|got) (?:all |really |badly |pretty |half |just )?(?:kinked|cracked|bent|broken|torn|chafed|rubbed through|wired wrong|miswired|corroded|rusted|rusted out|rusted through|frayed|pinched|crushed|dented|warped|rotted|rotted out|snapped|stripped|seized|worn out|split|busted|melted|chewed|chewed up) /,
+);
+
+const OF_PEOPLE = new Wording(
+  / (?:he|she|i|we|you|my|his|her|your|guy|wife|kid|kids|road|street|game) /,
 );
 
 /** Orders, what was meant by a name before, and what asks. */
@@ -269,9 +279,11 @@ function hasNumber(tokens: readonly Token[], { start, end }: TokenRange): boolea
   return false;
 }
 
-/** "Put a new one in": no number. */
+/** "Put a new one in", "the bottom half of the coil": no number. */
 const pointsAt = (tokens: readonly Token[], at: number): boolean =>
-  tokens[at]?.text === 'one' && NEW.hasAny(tokens, Math.max(at - 1, 0), at);
+  (tokens[at]?.text === 'one' && NEW.hasAny(tokens, Math.max(at - 1, 0), at)) ||
+  (tokens[at]?.text === 'half' && ENDS.hasAny(tokens, Math.max(at - 1, 0), at));
+const ENDS = new WordSet('top bottom left right upper lower front back other first last');
 const NEW = new WordSet('new another different');
 
 /** Whether a number stands there that is asked about: what only counts things is kept with its words. */

@@ -77,6 +77,11 @@ export const ASIDE_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    '[(the|my)] [defrost] (termination|fan delay|drip time|fail safe|failsafe|differential|defrost interval) [(temp|temperature|time|setting)] [(is|is set|set|was|was set)] [(at|to|for)] <amount> [(minutes|hours)]',
+    inWords,
+    { unheard: true, apart: true, examples: ['fan delay at twenty five'] },
+  ),
+  rule(
     '(code|error|error code|fault|fault code|alarm|flash code|blinking|flashing) [(is|of)] [(e|f|a|h|l|p)] <number>',
     inWords,
     {

@@ -8,7 +8,7 @@ import { WordSet } from './word-set.ts';
 const OURS = new WordSet(
   'schrader schraders pinhole braze brazed brazing rebrazed soldered nitrogen evac evacuate evacuated evacuating vac purge purged ' +
     'manifold refrigerant freon undercharged overcharged overfilled recharge recharged flared halide dye sniffer ultrasonic soaped ' +
-    'backseated frontseated midseated seated compressor compressors scroll condenser condensers evaporator evaporators evap ' +
+    'backseated frontseated midseated seated compressor compressors scroll condensing condenser condensers evaporator evaporators evap ' +
     'contactor contactors capacitor capacitors overload klixon gfi gfci transformer windings winding megohm megger megged ' +
     'hopscotched jumpered phasing grounded thermostat stat txv superheat subcooling subcool suction discharge ' +
     'defrost defrosts defrosting defrosted drier dryer receiver accumulator solenoid crankcase gasket gaskets microns micron ' +

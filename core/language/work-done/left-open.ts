@@ -84,7 +84,7 @@ const FITTED: readonly Fitted[] = [
 ];
 
 const I = '<byMe>';
-const MY = '[(the|my|~our|~all the|~all my|~both the)]';
+const MY = '[(the|my|~~that|~~this|~our|~all the|~all my|~both the)]';
 const IS = '(is|are|~are both)';
 const AGAIN = '[~(now|again|back|still|all)]';
 
