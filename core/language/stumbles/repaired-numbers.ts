@@ -57,7 +57,7 @@ export function numberAt(tokens: readonly Token[], at: number): readonly Token[]
   if (has(COUNTED, unitAgain) && isWholeNumber(tokens[wrong])) {
     return [...tokens.slice(0, wrong), ...tokens.slice(right)];
   }
-  if (isCounted && unit !== undefined) {
+  if (isCounted && unit !== undefined && isOneNumber(tokens, right, end)) {
     return [...tokens.slice(0, wrong), ...tokens.slice(right, end), unit, ...tokens.slice(end)];
   }
   return asRulesKnow(tokens, at, right);
@@ -101,6 +101,10 @@ const isSame = (tokens: readonly Token[], one: Run, other: Run): boolean =>
 /** Minutes and microns are counted whole. */
 const isWholeNumber = (token: Token | undefined): boolean =>
   token !== undefined && Number.isInteger(token.value ?? 0);
+
+/** In words, or written in figures: "fifteen 7982" is two. */
+const isOneNumber = (tokens: readonly Token[], from: number, to: number): boolean =>
+  to === from + 1 || tokens.slice(from, to).every(({ value }) => value === null);
 
 /** "Oh no, oh oh" */
 const isOh = (token: Token | undefined): boolean => token?.text === 'oh';
