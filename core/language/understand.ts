@@ -60,7 +60,7 @@ function asItWasSaid(text: string, context: Context): Utterance {
   }
   if (all.remarks.length > 0) advise(all);
   if (all.findings.length > 1) all.findings = fansOfCoils(all.findings);
-  all.findings = all.findings.map((finding) => withSide(finding, text));
+  if (all.findings.length > 0) all.findings = all.findings.map((each) => withSide(each, text));
   if (all.facts.length > 0) keepFreezer(all, context);
   tellLegs(all, context);
   if (all.readings.length > 0) putInDoubt(all, context);

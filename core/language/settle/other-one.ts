@@ -14,6 +14,8 @@ const ANOTHER = new RegExp(
   `(^|[,;:.]\\s+|\\b(?:and|but|so)\\s+)(?:the\\s+)?(?:(${SIDE})\\s+one|(?:number\\s+)?(${NUMBER}))(?=${TELLS})`,
   'gi',
 );
+/** One glance, as most sentences hold none. */
+const HAS_NUMBER = new RegExp(`\\b${NUMBER}\\b`, 'i');
 const MAY_BE = new RegExp(`\\b(?:${SIDE}\\s+one|${NUMBER})${TELLS}`, 'i');
 /** "Fan one's running": behind it a bare number is another fan. */
 const IS_NUMBERED = new RegExp(`[a-z]\\s+(?:number\\s+)?${NUMBER}(?=${TELLS})`, 'i');
@@ -25,7 +27,7 @@ const IS_NUMBERED = new RegExp(`[a-z]\\s+(?:number\\s+)?${NUMBER}(?=${TELLS})`, 
  * @returns `null` where no other one is told of, or nothing more is understood so.
  */
 export function ofOtherOne(said: Utterance, context: Context, reads: Reads): Utterance | null {
-  if (!MAY_BE.test(said.text)) return null;
+  if (!HAS_NUMBER.test(said.text) || !MAY_BE.test(said.text)) return null;
   const { text } = said;
   let meant = '';
   let from = 0;
