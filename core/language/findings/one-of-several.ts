@@ -6,14 +6,15 @@ import { stateAt } from '../words/state-at.ts';
 import { finding } from './finding-of.ts';
 import { stateOf } from './state-of.ts';
 
-/** What stands in a row, one for each leg or each coil. */
+/** What stands in a row, and is told apart by which one it is. */
 const IN_A_ROW: ReadonlySet<PartId> = new Set<PartId>([
-  ...(['fuse', 'breaker', 'terminal', 'wiring', 'sensor', 'defrostHeater', 'light'] as const),
-  ...(['fan', 'condenserFan', 'condenserFanMotor', 'evaporatorFan', 'evaporatorFanMotor'] as const),
+  ...(['fuse', 'breaker', 'terminal', 'wiring', 'sensor', 'defrostHeater', 'doorHeater'] as const),
+  ...(['light', 'fan', 'condenserFan', 'condenserFanMotor', 'evaporatorFan'] as const),
+  ...(['evaporatorFanMotor', 'drainHeater', 'contactor', 'doorGasket', 'hinge'] as const),
 ]);
 
-/** "The middle one's blown", of the fuses that were spoken of. */
-const oneOfThemIs: Means = (tags, frame) => {
+/** "The middle one's blown", "two of the three are open", of those that were spoken of: which and how many is in the words. */
+export const ofThose: Means = (tags, frame) => {
   const said = stateId(tags['state']);
   if (said === null) return null;
   const means = (part: PartId): Meaning | null => {
@@ -49,7 +50,7 @@ export const ONE_OF_SEVERAL_RULES: readonly Rule[] = [
     stateOf('state'),
     { unheard: true, examples: ['checked the fuses and the middle one is blown'] },
   ),
-  rule(`[(and|but|so)] ${ONE} ${IS} <very> <state>`, oneOfThemIs, {
+  rule(`[(and|but|so)] ${ONE} ${IS} <very> <state>`, ofThose, {
     apart: true,
     unheard: true,
     examples: [],

@@ -1,38 +1,17 @@
 import type { PartId } from '../../terms/names.ts';
 import { type Amounted, amountIn, readingOf } from '../numbers/measure.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
-import { partId, placeId, stateId } from '../slots.ts';
+import { partId, placeId } from '../slots.ts';
 import { LIFELESS } from '../vocabulary/state-names.ts';
 import { startsClause } from '../words/clause-start.ts';
-import { stateAt } from '../words/state-at.ts';
-import { finding } from './finding-of.ts';
 import { lifeless } from './lifeless.ts';
+import { ofThose } from './one-of-several.ts';
 import { stateOf } from './state-of.ts';
-
-/** What stands in a row, and is told apart by which one it is. */
-const IN_A_ROW: ReadonlySet<PartId> = new Set<PartId>([
-  ...(['fuse', 'breaker', 'terminal', 'wiring', 'sensor', 'defrostHeater', 'doorHeater'] as const),
-  ...(['light', 'fan', 'condenserFan', 'condenserFanMotor', 'evaporatorFan'] as const),
-  ...(['evaporatorFanMotor', 'drainHeater', 'contactor', 'doorGasket', 'hinge'] as const),
-]);
 
 /** What is read in ohms by itself. */
 const HEATERS: ReadonlySet<PartId> = new Set<PartId>([
   ...(['defrostHeater', 'doorHeater', 'drainHeater', 'crankcaseHeater'] as const),
 ]);
-
-/** "Two of the three are open", of those that were spoken of: how many is in the words. */
-const ofThose: Means = (tags, frame) => {
-  const said = stateId(tags['state']);
-  if (said === null) return null;
-  const means = (part: PartId): Meaning | null => {
-    const state = IN_A_ROW.has(part) ? stateAt(part, said) : null;
-    return state === null ? null : { findings: [finding(part, state, frame)] };
-  };
-  return {
-    ofIt: { means, inSentence: false, otherwise: { remarks: [frame.wordsOf(frame.span)] } },
-  };
-};
 
 /** Ohms of the heater that was spoken of; nothing of anything else. */
 export const ohmsAt =
