@@ -2,6 +2,7 @@ import { fluidCautions } from '../calculations/fluid-cautions.ts';
 import type { SafetyTopic } from '../language/utterance.ts';
 import type { PartId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
+import { saysStuckClosed } from '../terms/stuck-closed.ts';
 import { isAltered } from '../visit/alterations.ts';
 import { chargeBalance, plateMissed } from '../visit/charge-balance.ts';
 import { lastChange } from '../visit/changes.ts';
@@ -25,7 +26,7 @@ export function cautionsFor(state: VisitState): readonly CautionId[] {
     nearZero(state),
     keepsTripping(state) ? ['repeatedReset'] : [],
     resetAgain(state) ? ['resetAgain'] : [],
-    state.readings.some(({ reading }) => reading.quantity === 'voltage') ? ['liveWork'] : [],
+    isLive(state) ? ['liveWork'] : [],
     isOvercharged(state) ? ['chargeByNameplate'] : [],
     missesThePlate(state) ? ['chargeOffPlate'] : [],
     workedBlind(state) ? ['workBeforeBaseline'] : [],
@@ -33,6 +34,13 @@ export function cautionsFor(state: VisitState): readonly CautionId[] {
   ];
   return [...new Set(all.flat())];
 }
+
+/** Volts were read, or a contactor is welded: behind it all stays live, whatever the controls do. */
+const isLive = (state: VisitState): boolean =>
+  state.readings.some(({ reading }) => reading.quantity === 'voltage') ||
+  standingFindings(state).some(
+    ({ finding: { part, words } }) => part === 'contactor' && saysStuckClosed(words),
+  );
 
 /** Each with the state of the visit that brings it about: gone with it, and due again when it returns. */
 function hazardCautions(state: VisitState): readonly (readonly CautionId[])[] {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { cautionsFor } from '../../core/advice/cautions.ts';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
 import { understand } from '../../core/language/understand.ts';
 import type { Finding, Utterance } from '../../core/language/utterance.ts';
@@ -48,6 +49,7 @@ describe('what was found, and how it was left', () => {
     const { findings } = understand("contactor's welded shut", EMPTY_CONTEXT);
     const state = visitOf([REACH_IN, utteranceOf({ findings })]);
     expect(linesOf(state, 'findings')).toEqual(['Contactor: welded closed.']);
+    expect(cautionsFor(state)).toContain('liveWork');
     expect(linesOf(state, 'customer').join(' ')).toContain(
       'is not switched off any more and runs on',
     );
