@@ -37,6 +37,8 @@ export interface Context {
   readonly lastQuantity: QuantityId | null;
   readonly lastPlace: PlaceId | null;
   readonly lastPart: PartId | null;
+  /** What was named just now and nothing told of since, in its words, and the part that it is. */
+  readonly turnedTo: { readonly words: string; readonly part: PartId | null } | null;
   /** The only fan that was spoken of on this visit: a "fan" is that one. */
   readonly onlyFan: PartId | null;
   /** A job is being told step by step: "next" is its next step. */
@@ -91,6 +93,7 @@ export const EMPTY_CONTEXT: Context = {
   lastQuantity: null,
   lastPlace: null,
   lastPart: null,
+  turnedTo: null,
   onlyFan: null,
   stepping: false,
   awaitsDoing: false,

@@ -60,6 +60,8 @@ export type Meaning = Partial<Omit<Utterance, 'text'>> & {
   readonly also?: { readonly part: PartId; readonly words: string };
   /** The quantity that "it" is from here on, of which nothing was read yet. */
   readonly speaksOf?: QuantityId;
+  /** Where that is read. */
+  readonly speaksAt?: PlaceId | null;
   /** The part that "it" is from here on, of which nothing is told yet. */
   readonly names?: PartId;
   /** Somebody else's words: doubted where they name a quantity, else kept as a memo. */

@@ -89,6 +89,7 @@ import { LEAK_AND_VALVE_RULES } from './findings/leaks-and-valves.ts';
 import { LEG_RULES } from './electrical/supply-legs.ts';
 import { SIDE_TEST_RULES } from './readings/sides-tested.ts';
 import { SIDE_RULES } from './readings/sides-told.ts';
+import { SPOKEN_OF_RULES } from './readings/spoken-of.ts';
 import { STANDING_RULES } from './readings/standing-pressure.ts';
 import { SIZED_PART_RULES } from './work-done/sized-parts.ts';
 import { JOB_RULES } from './work-done/job-told.ts';
@@ -289,4 +290,6 @@ export const RULES: readonly Rule[] = [
   ...FOUND_WHERE_RULES,
   ...PEOPLE_RULES,
   ...ALOUD_RULES,
+  // What is only named, where no other rule knows more.
+  ...SPOKEN_OF_RULES,
 ];

@@ -23,6 +23,7 @@ import type { Sentence } from './parse/sentence.ts';
 import { takenBackFirst } from './settle/taken-back.ts';
 import { withSide } from './words/which-one.ts';
 import { tellWhatHappened } from './settle/what-happened.ts';
+import { ofNamed, turnTo } from './settle/turned-to.ts';
 import { tellWhyCalled } from './settle/why-called.ts';
 import { both, join, nothingSaid, type DraftUtterance } from './settle/told.ts';
 import type { Fact, Utterance } from './utterance.ts';
@@ -34,6 +35,7 @@ export function understand(text: string, context: Context): Utterance {
     putRight(said, context, asItWasSaid) ??
     doneSo(said, context, asItWasSaid) ??
     ofOtherOne(said, context, asItWasSaid) ??
+    ofNamed(said, context, asItWasSaid) ??
     said
   );
 }
@@ -68,6 +70,7 @@ function asItWasSaid(text: string, context: Context): Utterance {
   tellWhere(all, context);
   tellWhyCalled(all, context);
   tellWhatHappened(all);
+  if (isWhollyRead(tokens, items)) turnTo(all, items);
   return all;
 }
 

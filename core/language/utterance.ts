@@ -277,6 +277,14 @@ export type Command =
       readonly about: string | null;
     }
   | { readonly do: 'stopTimer'; readonly about: string | null }
+  /** Named, and nothing told of it: the next sentence tells, and a bare number is of the quantity. */
+  | {
+      readonly do: 'turnTo';
+      readonly part: PartId | null;
+      readonly quantity: QuantityId | null;
+      readonly place: PlaceId | null;
+      readonly words: string;
+    }
   | {
       readonly do: 'amend';
       readonly quantity: QuantityId | null;

@@ -1,5 +1,5 @@
 import type { Members } from '../advice/by-kind.ts';
-import type { Fact, NameplateItem } from '../language/utterance.ts';
+import type { Fact, NameplateItem, Reading } from '../language/utterance.ts';
 import {
   CONDENSERS,
   CONDENSING_UNITS,
@@ -18,6 +18,7 @@ import { CHARGE_DOUBTS, VALVE_KINDS } from '../terms/procedures.ts';
 import type { UnitHabit } from '../units/shown-unit.ts';
 import { type UnitId, unitRow } from '../units/units.ts';
 import type { Acknowledgement, TakenBack } from '../visit/acknowledgement.ts';
+import type { TurnedTo } from '../visit/events.ts';
 import { counted, figure, heardDigits, heardNumber, poundsAndOunces } from './amounts.ts';
 import { designation } from './designation.ts';
 import { doubtSaid } from './doubts.ts';
@@ -28,6 +29,7 @@ import {
   stillOpenSaid,
 } from './left-open-sentences.ts';
 import { heardSaid, readingSaid, valueSaid } from './readings.ts';
+import { placedName } from './names.ts';
 import { recommendationSaid } from './recommendation-sentences.ts';
 import { join, line, plain, type Said, sentences } from './said.ts';
 import { hoursSaid } from './time-here-sentence.ts';
@@ -72,6 +74,7 @@ const WORDED: Worded = {
   memo: () => plain('Kept for the note.'),
   doubt: ({ doubt }, units) => doubtSaid(doubt, units),
   leftOver: ({ digits }) => line`${heardDigits(digits)}? Say what that is of.`,
+  turnedTo: ({ to, was }, units) => turnedToSaid(to, was, units),
   legsLeftOver: ({ digits }) => line`${join(digits.map(heardDigits), ', ')}: volts, line to line?`,
   takenBack: ({ what }, units) => line`Taken back: ${takenBackSaid(what, units)}.`,
   nothingToTakeBack: () => plain('There is nothing to take back.'),
@@ -119,6 +122,18 @@ const WORDED: Worded = {
   timerStopped: ({ timers }) => plain(`Stopped: ${timerTitles(timers)}.`),
   noTimer: () => plain(NO_TIMER),
 };
+
+/** "Head? It was 210.": the number is waited for; of a part nothing need be told. */
+function turnedToSaid(
+  { part, quantity, place }: TurnedTo,
+  was: Reading | null,
+  units: UnitHabit,
+): Said {
+  const called = part === null ? null : PARTS[part];
+  if (quantity === null) return plain(called === null ? '' : `${called}.`);
+  const asked = plain(`${called ?? placedName(quantity, place)}?`);
+  return was === null ? asked : line`${asked} It was ${valueSaid(was, units)}.`;
+}
 
 /** "Bar", "Celsius": as a gauge or a thermometer is called by it. */
 function scaleName(unit: UnitId): Said {

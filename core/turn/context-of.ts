@@ -19,14 +19,15 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     refrigerant: state.unit.refrigerant,
     equipment: kindOf(state.unit),
     isRemote: isRemote(state.unit),
-    asked: state.wanted,
+    asked: state.turnedTo?.quantity ?? state.wanted,
     askedAbout: askedAbout(state),
     holding: holdingOf(state),
-    askedPlace: state.wantedPlace,
+    askedPlace: isQuantityNamed(state) ? (state.turnedTo?.place ?? null) : state.wantedPlace,
     sentNow: sentNow(state),
     lastQuantity: state.lastQuantity,
     lastPlace: state.lastPlace,
     lastPart: state.lastPart,
+    turnedTo: state.turnedTo && { words: state.turnedTo.words, part: state.turnedTo.part },
     onlyFan: onlyFan(state),
     stepping: state.steps !== null,
     awaitsDoing: awaitsDoing(state),
@@ -36,7 +37,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     threePhaseVolts: threePhaseVolts(state),
     openLegs: openLegs(state),
     wantsSite: state.unit.site === null && isUntouched(state),
-    wantsComplaint: wantsComplaint(state),
+    wantsComplaint: state.turnedTo === null && wantsComplaint(state),
     unitless: unitless(state),
     openNumber: openNumber(state),
     asksYes: asksYes(state) || putBackAskedNow(state).length > 0,
@@ -55,6 +56,9 @@ const running = (state: VisitState): VisitState => ({
   ...state,
   readings: state.readings.filter(({ reading }) => reading.event !== 'standing'),
 });
+
+const isQuantityNamed = ({ turnedTo }: VisitState): boolean =>
+  (turnedTo?.quantity ?? null) !== null;
 
 /** Only of the last thing said: a number two sentences later is of something else. */
 function askedAbout({ history }: VisitState): QuantityId | null {
@@ -129,9 +133,10 @@ const wantsComplaint = (state: VisitState): boolean =>
   state.doubts.every(({ doubt }) => doubt.why !== 'hearsay');
 
 /** Nothing was told since it was asked for; who asks what next again is sent there again. */
-const sentNow = ({ history, wantedPlace }: VisitState): boolean =>
-  wantedPlace !== null &&
-  history.findLast(({ type }) => type !== 'questionAsked')?.type === 'readingWanted';
+const sentNow = ({ history, wantedPlace, turnedTo }: VisitState): boolean =>
+  (turnedTo?.place ?? null) !== null ||
+  (wantedPlace !== null &&
+    history.findLast(({ type }) => type !== 'questionAsked')?.type === 'readingWanted');
 
 /** The newest of what a test is read by, unless the system was charged, run or read as it runs since. */
 function holdingOf({ readings }: VisitState): Context['holding'] {
@@ -206,6 +211,8 @@ export function expectationOf(question: OpenQuestion | null): Expectation {
  * raised now, else a reading wanted now. Older questions wait on the sheet.
  */
 export function expectationAfter(events: readonly VisitEvent[], state: VisitState): Expectation {
+  // Of a part that is named, its state may be told as well.
+  if (events.length > 0 && isQuantityNamed(state) && state.turnedTo?.part === null) return 'number';
   const open = openQuestion(state);
   if (open !== null && events.some(({ id }) => id === open.of.id)) return expectationOf(open);
   return events.some(({ type }) => type === 'readingWanted') ? 'number' : 'anything';

@@ -3,6 +3,7 @@ import type { Doubt, Fact, Finding, Reading, Recommendation, Work } from '../lan
 import type { CivilDate } from '../units/civil-date.ts';
 import type { PowerPart } from '../terms/names.ts';
 import type { UnitId } from '../units/units.ts';
+import type { TurnedTo } from './events.ts';
 import type { Timer } from './state.ts';
 
 /** What was kept from one sentence, to be said back: the value itself, never the raw words. */
@@ -27,6 +28,8 @@ export type Acknowledgement =
   /** Bare numbers are taken in these from here on. */
   | { readonly kind: 'unitsTaken'; readonly units: readonly UnitId[] }
   | { readonly kind: 'memo'; readonly memo: string }
+  /** Named, and nothing told of it; of a quantity with what it was read at before. */
+  | { readonly kind: 'turnedTo'; readonly to: TurnedTo; readonly was: Reading | null }
   | { readonly kind: 'doubt'; readonly doubt: Doubt }
   | { readonly kind: 'leftOver'; readonly digits: string }
   /** Three numbers told together that may be volts between the legs: one question, not three. */

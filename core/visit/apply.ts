@@ -82,9 +82,24 @@ function step(state: VisitState, event: VisitEvent): VisitState {
     state.visit === null
       ? { ...state, visit: event.visit, openedAt: event.at, openedOn: dayOf(event) }
       : state;
-  const next = settle(opened, event);
+  const next = settle(TELLS.has(event.type) ? { ...opened, turnedTo: null } : opened, event);
   return UNDOABLE.has(event.type) ? { ...next, undoable: [...next.undoable, event.id] } : next;
 }
+
+/** What a part or a quantity was named for is told with these. */
+const TELLS: ReadonlySet<EventBody['type']> = new Set([
+  'readingTaken',
+  'readingAmended',
+  'factStated',
+  'findingReported',
+  'workDone',
+  'recommendationMade',
+  'doubtRaised',
+  'numberLeftOver',
+  'beforeMarked',
+  'afterMarked',
+  'visitFinished',
+]);
 
 const UNDOABLE: ReadonlySet<EventBody['type']> = new Set([
   'readingTaken',
@@ -121,14 +136,13 @@ function settle(state: VisitState, event: VisitEvent): VisitState {
     case 'doubtSettled':
       return doubtSettled(state, event);
     case 'numberLeftOver':
-      return {
-        ...state,
-        leftOver: [...state.leftOver, kept(event, { digits: event.digits, words: event.words })],
-      };
+      return numberLeftOver(state, event);
     case 'leftOverDropped':
       return { ...state, leftOver: state.leftOver.filter(({ id }) => id !== event.target) };
     case 'readingWanted':
       return { ...state, wanted: event.quantity, wantedPlace: event.place ?? null };
+    case 'turnedTo':
+      return turnedTo(state, event);
     case 'timerStopped':
       return { ...state, ...wantedWithout(state, event), timers: applyTimer(state.timers, event) };
     case 'timerStarted':
@@ -225,6 +239,19 @@ const workDone: Step<'workDone'> = (state, event) => {
   }
   return { ...state, work: [...state.work, entry], lastPart, afterMarkedAt: null };
 };
+
+const numberLeftOver: Step<'numberLeftOver'> = (state, event) => ({
+  ...state,
+  leftOver: [...state.leftOver, kept(event, { digits: event.digits, words: event.words })],
+});
+
+const turnedTo: Step<'turnedTo'> = (state, { part, quantity, place, words }) => ({
+  ...state,
+  turnedTo: { part, quantity, place, words },
+  lastPart: part ?? state.lastPart,
+  lastPlace: place ?? state.lastPlace,
+  lastQuantity: quantity ?? state.lastQuantity,
+});
 
 const doubtRaised: Step<'doubtRaised'> = (state, event) => ({
   ...state,

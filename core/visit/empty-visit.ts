@@ -47,6 +47,7 @@ export const EMPTY_VISIT: VisitState = {
   lastQuantity: null,
   lastPlace: null,
   lastPart: null,
+  turnedTo: null,
   wanted: null,
   wantedPlace: null,
 };

@@ -7,7 +7,7 @@ import type {
   Recommendation,
   Work,
 } from '../language/utterance.ts';
-import type { PlaceId, PowerPart } from '../terms/names.ts';
+import type { PartId, PlaceId, PowerPart } from '../terms/names.ts';
 import type { ProcedureId } from '../terms/procedures.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import type { UnitHabit } from '../units/shown-unit.ts';
@@ -60,6 +60,8 @@ export type EventBody =
       /** Where the leads go for it. */
       readonly place?: PlaceId;
     }
+  /** Named, and nothing told of it yet: the next sentence is about it. */
+  | ({ readonly type: 'turnedTo'; readonly v: 1 } & TurnedTo)
   | {
       readonly type: 'timerStarted';
       readonly v: 1;
@@ -102,6 +104,13 @@ export interface WordedPassage {
   readonly reader: 'customer' | 'office';
   readonly kind: string;
   readonly text: string;
+}
+
+export interface TurnedTo {
+  readonly part: PartId | null;
+  readonly quantity: QuantityId | null;
+  readonly place: PlaceId | null;
+  readonly words: string;
 }
 
 /** A ULID: sorts by the moment it was made, unique without asking anyone. */

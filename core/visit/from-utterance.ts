@@ -37,7 +37,7 @@ import { keepTimer, runningTimers, stopTimers } from './timers.ts';
 import { habitOf, unitsTurned } from './unit-habit.ts';
 import { wholeRemarks } from './whole-remarks.ts';
 import { mayBeLegVolts } from '../terms/three-phase.ts';
-import { isCompared, openQuestion, sheetRows } from './views.ts';
+import { isCompared, latestReading, openQuestion, sheetRows } from './views.ts';
 
 /** What one sentence adds to the visit, and what of it is to be said back. */
 export interface Addition {
@@ -247,6 +247,8 @@ function obey(command: Command, state: VisitState): Keeping {
     case 'finish':
     case 'finishAnyway':
       return end(command.do, state);
+    case 'turnTo':
+      return turnTo(command, state);
     case 'leaveSteps':
       return {
         bodies: [{ type: 'stepsLeft', v: 1 }],
@@ -273,6 +275,17 @@ function obey(command: Command, state: VisitState): Keeping {
     default:
       return unreachable(command);
   }
+}
+
+function turnTo(
+  { do: _do, ...to }: Extract<Command, { do: 'turnTo' }>,
+  state: VisitState,
+): Keeping {
+  const was = to.quantity === null ? null : latestReading(state, to.quantity, { place: to.place });
+  return {
+    bodies: [{ type: 'turnedTo', v: 1, ...to }],
+    acknowledgement: { kind: 'turnedTo', to, was: was && was.reading },
+  };
 }
 
 function useUnits(units: readonly UnitId[], state: VisitState): Keeping {

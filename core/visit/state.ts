@@ -24,7 +24,7 @@ import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { TimedWorkId } from '../terms/timed-work.ts';
 import type { Amount } from '../units/amount.ts';
 import type { CivilDate } from '../units/civil-date.ts';
-import type { EventId, VisitEvent, VisitSettings, WordedPassage } from './events.ts';
+import type { EventId, TurnedTo, VisitEvent, VisitSettings, WordedPassage } from './events.ts';
 
 /** Something kept, with the event that keeps it and the moment it was said. */
 export type Entry<Of> = Of & { readonly id: EventId; readonly at: number };
@@ -78,6 +78,8 @@ export interface VisitState {
   readonly lastQuantity: QuantityId | null;
   readonly lastPlace: PlaceId | null;
   readonly lastPart: PartId | null;
+  /** Named just now: what is told next is about it. */
+  readonly turnedTo: TurnedTo | null;
   readonly wanted: QuantityId | null;
   readonly wantedPlace: PlaceId | null;
 }

@@ -2,7 +2,13 @@ import { z } from 'zod';
 import { ALTITUDE_RANGE_M, BAROMETER_RANGE_KPA } from '../units/atmosphere.ts';
 import type { EventBody, VisitEvent } from '../visit/events.ts';
 import { POWER_PARTS } from '../terms/names.ts';
-import { placeSchema, procedureSchema, quantitySchema, unitHabitSchema } from './term-schema.ts';
+import {
+  partSchema,
+  placeSchema,
+  procedureSchema,
+  quantitySchema,
+  unitHabitSchema,
+} from './term-schema.ts';
 import {
   doubtSchema,
   factSchema,
@@ -73,6 +79,12 @@ export const visitEventSchema = z.discriminatedUnion('type', [
   event('entryTakenBack', { target: ulid }),
   event('questionAsked', { question: questionSchema }),
   event('readingWanted', { quantity: quantitySchema, place: placeSchema.exactOptional() }),
+  event('turnedTo', {
+    part: partSchema.nullable(),
+    quantity: quantitySchema.nullable(),
+    place: placeSchema.nullable(),
+    words: z.string(),
+  }),
   event('timerStarted', { minutes: z.number().positive(), about: z.string().nullable() }),
   event('timerExtended', { target: ulid, minutes: z.number().positive() }),
   event('timerStopped', { target: ulid }),

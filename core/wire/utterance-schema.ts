@@ -261,6 +261,13 @@ export const commandSchema = z.discriminatedUnion('do', [
   }),
   z.strictObject({ do: z.literal('stopTimer'), about: z.string().nullable() }),
   z.strictObject({
+    do: z.literal('turnTo'),
+    part: partSchema.nullable(),
+    quantity: quantitySchema.nullable(),
+    place: placeSchema.nullable(),
+    words,
+  }),
+  z.strictObject({
     do: z.literal('amend'),
     quantity: quantitySchema.nullable(),
     place: placeSchema.exactOptional(),

@@ -85,6 +85,10 @@ function settle(context: Context, pair: string, where: string): Context {
       return { ...context, workBegun: value === 'yes' };
     case 'plateCharge':
       return { ...context, plateCharge: { value: Number(value), unit: 'oz' } };
+    case 'turnedTo': {
+      const [words = '', part] = value.split(':');
+      return { ...context, turnedTo: { words: words.replaceAll('_', ' '), part: partId(part) } };
+    }
     case 'timing':
       return { ...context, timing: value === 'yes' };
     default:

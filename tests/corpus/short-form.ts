@@ -117,6 +117,9 @@ function shortCommand(command: Command): string {
   if (command.do === 'amend') {
     return join('!amend', command.quantity, command.value, command.unit);
   }
+  if (command.do === 'turnTo') {
+    return join('!turnTo', command.part, command.quantity, command.place);
+  }
   if (command.do === 'undo') return join('!undo', command.quantity, command.value);
   if (command.do === 'useUnits') return join('!useUnits', ...command.units);
   if (command.do === 'choose') return join('!choose', command.which);

@@ -44,7 +44,7 @@ describe('the rehearsal', { timeout: 60_000 }, () => {
   let core: Awaited<ReturnType<typeof freshCore>>;
   beforeEach(async () => {
     core = await freshCore();
-  });
+  }, 60_000);
 
   it('leaves another call less than a third to work out, and its replies as they are', async () => {
     const cold = core.call();

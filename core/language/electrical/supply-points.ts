@@ -291,6 +291,11 @@ export const SUPPLY_POINT_RULES: readonly Rule[] = [
       { unheard: true, examples: [] },
     ),
   ),
+  rule(
+    `[the] (voltage|volts|line voltage|supply voltage) ${AT} ${THE} ${OF_SIDE} ${WHICH} (${FEED}|unit|box|machine|plug|outlet|receptacle|whip|pigtail|service) [<pause>] [${HAS}] ${ONLY} <amount>`,
+    atFeed,
+    { unheard: true, examples: ['voltage at the unit is two oh four'] },
+  ),
   rule(`[(from|on|at)] ${POLES} [<pause>] [${HAS}] ${ONLY} <amount>`, toNeutral, {
     unheard: true,
     examples: ['hot to neutral one twenty two'],

@@ -22,12 +22,24 @@ const allThree: Means = (tags) => ({
     .map(String),
 });
 
+/** "It's a two thirty volt unit"; what it is fed by stays in its words, since nobody metered it. */
+const oneVoltage: Means = (tags, frame) => {
+  const value = numberIn(tagsIn(tags['one'])?.['number']);
+  if (value === null) return null;
+  const words = frame.wordsOf(frame.span);
+  const facts: readonly Fact[] = [{ fact: 'nameplate', item: 'voltage', value, unit: 'V', words }];
+  return tags['two'] === undefined ? { facts } : { facts, remarks: [words] };
+};
+
 const IT_IS =
   '[(it is|this is|this one is|that is|unit is|the unit is|runs on|it runs on|it takes|rated|rated for|it is rated|it is rated for|working on|i am on)] [(a|an)]';
 const PHASE = '(single|one|three) phase';
 const THING = '(unit|system|machine|power|supply|box|compressor|motor|service|equipment)';
 /** What tells that the figures before it are a supply's. */
 const SUPPLIED = `((volt|volts) [${PHASE}] [${THING}]|${PHASE} [${THING}]|${THING})`;
+
+/** What a plate's one voltage is told of: a motor's may be metered at it. */
+const RUN_BY_IT = '(unit|system|machine|box|equipment)';
 
 /** Plates with two voltages on them. */
 export const SUPPLY_VOLTAGE_RULES: readonly Rule[] = [
@@ -47,6 +59,16 @@ export const SUPPLY_VOLTAGE_RULES: readonly Rule[] = [
     `[the] (nameplate|plate|tag|data plate|name plate|rated) (voltage|volts) [(is|says|shows|reads)] <joinedVoltages> [${SUPPLIED}]`,
     bothVoltages,
     { unheard: true, examples: ['nameplate voltage is two oh eight two thirty'] },
+  ),
+  rule(
+    `${IT_IS} <nominal:one> (volt [${PHASE}] ${RUN_BY_IT}|${PHASE} ${RUN_BY_IT}|${RUN_BY_IT}) [on (a|an|the|their) <nominal:two> [volt] (supply|circuit|feed|service|panel)]`,
+    oneVoltage,
+    { unheard: true, alone: true, examples: ['it is a two thirty volt unit'] },
+  ),
+  rule(
+    `(it runs on|it takes|this runs on|this one runs on|unit runs on|the unit runs on|rated|rated for|it is rated|it is rated for) <nominal:one> [(volt|volts)] [${PHASE}]`,
+    oneVoltage,
+    { unheard: true, alone: true, examples: ['it runs on two thirty'] },
   ),
   rule(`${IT_IS} <nominal:one> <nominal:two> <nominal:three> [${SUPPLIED}]`, allThree, {
     alone: true,

@@ -162,7 +162,7 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
 
 /** Behind all that says of what they are. */
 export const BARE_HOURS_RULES: readonly Rule[] = [
-  rule('[(call it|about)] <duration>', bareHours, {
+  rule('[(and|plus|add|call it|about)] <duration>', bareHours, {
     unheard: true,
     alone: true,
     examples: ['two hours'],

@@ -33,7 +33,7 @@ export const DURATION = named(
     fixed(75, '(an|one|a) hour and a quarter'),
     withMinutes('(an|one|a) hour [and]', 60),
     fixed(1.5, '(a|one) minute and a half'),
-    fixed(60, '(an|a) hour'),
+    fixed(60, '(an|a|another|one more) hour'),
     fixed(45, 'three quarters of an hour'),
     fixed(15, '(a quarter of an hour|quarter of an hour)'),
     fixed(1, 'a minute'),

@@ -1,7 +1,7 @@
 import type { Tags } from '../../grammar/nodes.ts';
 import { bareAmount } from './readings.ts';
 import { fixed } from './reading-means.ts';
-import { electrical } from '../electrical/electrical.ts';
+import { electrical, onCan, one } from '../electrical/electrical.ts';
 import { minutesIn } from '../numbers/durations.ts';
 import { amountIn, readingOf, withMore } from '../numbers/measure.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
@@ -77,8 +77,8 @@ const placesIt: Means = (tags, frame) => {
   const { openNumber } = frame.context;
   const place = placeId(tags['place']);
   if (openNumber === null || place === null) return null;
-  const found = electrical({ ...tags, number: openNumber }, place, frame);
-  return found === null ? null : { readings: [found] };
+  const told = { ...tags, number: openNumber };
+  return onCan(told, frame) ?? one(electrical(told, place, frame));
 };
 
 const ONLY_NAMES = {

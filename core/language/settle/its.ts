@@ -145,8 +145,8 @@ function settledOf(
   return ofRead ?? ofPart ?? ofThat?.otherwise ?? ofIt?.otherwise ?? {};
 }
 
-function readIn({ speaksOf, readings = [] }: Meaning): Read | null {
-  if (speaksOf !== undefined) return { quantity: speaksOf, place: null };
+function readIn({ speaksOf, speaksAt = null, readings = [] }: Meaning): Read | null {
+  if (speaksOf !== undefined) return { quantity: speaksOf, place: speaksAt };
   const last = readings.at(-1);
   return last === undefined ? null : { quantity: last.quantity, place: last.place };
 }

@@ -1,0 +1,75 @@
+import { OHMS_AT } from '../electrical/electrical.ts';
+import { isWorkedOut } from '../questions/asking.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
+import { partId, placeId, quantityId } from '../slots.ts';
+import type { QuantityId } from '../../terms/quantities.ts';
+
+/** "Head pressure": what is read next is that. What is worked out by its name alone is asked. */
+const quantitySpokenOf: Means = (tags) => {
+  const quantity = quantityId(tags['quantity']);
+  if (quantity === null || isWorkedOut(quantity)) return null;
+  return { speaksOf: quantity };
+};
+
+/** "Common to run": only one thing is metered between them. */
+const windingSpokenOf: Means = (tags) => {
+  const place = placeId(tags['place']);
+  const quantity = place === null ? undefined : OHMS_AT[place];
+  return quantity === undefined ? null : { speaksOf: quantity, speaksAt: place };
+};
+
+/** "Voltage at the contactor", "compressor amps" */
+const metered =
+  (quantity: QuantityId): Means =>
+  (tags): Meaning => ({ speaksOf: quantity, speaksAt: placeId(tags['place']) });
+
+/** "Run capacitor": "it" is that from here on, and a bare number is what a meter for capacitors shows. */
+const partSpokenOf: Means = (tags) => {
+  const part = partId(tags['part']);
+  if (part === null) return null;
+  return part === 'runCapacitor' || part === 'startCapacitor'
+    ? { names: part, speaksOf: 'capacitance', speaksAt: part }
+    : { names: part };
+};
+
+const LEAD =
+  '[(and|ok|now|next|then|so|moving on to|moving to|on to|over to|going to|on|let us see|let us look at|looking at|checking|i am (reading|checking|looking at|on)|here is|for)] [(and|now|next|the|my|this|that)]';
+const TAIL = '[(temp|temperature|reading)] [(is|was|reads|at|is at|reading|says|shows)]';
+
+const METERS: readonly (readonly [QuantityId, string])[] = [
+  ['voltage', '(voltage|volts)'],
+  ['current', '(amps|current|amperage|amp draw)'],
+  ['resistance', '(ohms|resistance)'],
+];
+
+/** Asked which fan is meant, a coil's name answers. */
+const noFanIsAsked = ({ context }: Frame): boolean => context.openFan === null;
+
+const BY_ITSELF = { alone: true, unheard: true, only: noFanIsAsked } as const;
+
+/** What is named by itself, before its number or state is told in the next sentence: hands come first, then the meter. */
+export const SPOKEN_OF_RULES: readonly Rule[] = [
+  rule(`${LEAD} <quantity> ${TAIL}`, quantitySpokenOf, {
+    ...BY_ITSELF,
+    examples: ['head pressure', 'and the suction line'],
+  }),
+  ...METERS.flatMap(([quantity, called]) => [
+    rule(
+      `${LEAD} ${called} [(at|on|across|of|for|to|from|through) <the> <place>]`,
+      metered(quantity),
+      {
+        ...BY_ITSELF,
+        examples: [],
+      },
+    ),
+    rule(`${LEAD} <place> ${called}`, metered(quantity), { ...BY_ITSELF, examples: [] }),
+  ]),
+  rule(`${LEAD} [(compressor|motor|fan motor)] <place> [(is|reads)]`, windingSpokenOf, {
+    ...BY_ITSELF,
+    examples: ['common to run'],
+  }),
+  rule(`${LEAD} <part> [(is|reads|looks)]`, partSpokenOf, {
+    ...BY_ITSELF,
+    examples: ['run capacitor', 'moving on to the evaporator'],
+  }),
+];
