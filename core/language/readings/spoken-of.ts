@@ -33,8 +33,8 @@ const partSpokenOf: Means = (tags) => {
 };
 
 const LEAD =
-  '[(and|ok|now|next|then|so|moving on to|moving to|on to|over to|going to|on|let us see|let us look at|looking at|checking|i am (reading|checking|looking at|on)|here is|for)] [(and|now|next|the|my|this|that)]';
-const TAIL = '[(temp|temperature|reading)] [(is|was|reads|at|is at|reading|says|shows)]';
+  '[~~(and|ok|now|next|then|so|moving on to|moving to|on to|over to|going to|on|let us see|let us look at|looking at|checking|i am (reading|checking|looking at|on)|here is|for)] [~~(and|now|next|my|this|that)] [the]';
+const TAIL = '[~~(temp|temperature|reading)] [~~(is|was|reads|at|is at|reading|says|shows)]';
 
 const METERS: readonly (readonly [QuantityId, string])[] = [
   ['voltage', '(voltage|volts)'],
@@ -45,7 +45,8 @@ const METERS: readonly (readonly [QuantityId, string])[] = [
 /** Asked which fan is meant, a coil's name answers. */
 const noFanIsAsked = ({ context }: Frame): boolean => context.openFan === null;
 
-const BY_ITSELF = { alone: true, unheard: true, only: noFanIsAsked } as const;
+const BY_ITSELF = { alone: true, only: noFanIsAsked } as const;
+const WRITTEN = { ...BY_ITSELF, unheard: true, examples: [] } as const;
 
 /** What is named by itself, before its number or state is told in the next sentence: hands come first, then the meter. */
 export const SPOKEN_OF_RULES: readonly Rule[] = [
@@ -57,18 +58,15 @@ export const SPOKEN_OF_RULES: readonly Rule[] = [
     rule(
       `${LEAD} ${called} [(at|on|across|of|for|to|from|through) <the> <place>]`,
       metered(quantity),
-      {
-        ...BY_ITSELF,
-        examples: [],
-      },
+      WRITTEN,
     ),
-    rule(`${LEAD} <place> ${called}`, metered(quantity), { ...BY_ITSELF, examples: [] }),
+    rule(`${LEAD} <place> ${called}`, metered(quantity), WRITTEN),
   ]),
-  rule(`${LEAD} [(compressor|motor|fan motor)] <place> [(is|reads)]`, windingSpokenOf, {
+  rule(`${LEAD} [~~(compressor|motor|fan motor)] <place> [~~(is|reads)]`, windingSpokenOf, {
     ...BY_ITSELF,
     examples: ['common to run'],
   }),
-  rule(`${LEAD} <part> [(is|reads|looks)]`, partSpokenOf, {
+  rule(`${LEAD} <part> [~~(is|reads|looks)]`, partSpokenOf, {
     ...BY_ITSELF,
     examples: ['run capacitor', 'moving on to the evaporator'],
   }),

@@ -28,7 +28,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~evaporator pressure',
     '~evaporating pressure',
     '~blue (gage|hose|side)',
-    '~pressure (of|on|at) [the] (suction|low side)',
+    '~~pressure (of|on|at) [the] (suction|low side)',
     '~suct',
     '~crankcase pressure',
   ],
