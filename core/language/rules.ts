@@ -19,6 +19,7 @@ import { CONTROL_RULES } from './facts/controls.ts';
 import { ELECTRICAL_RULES } from './electrical/electrical.ts';
 import { FACT_RULES } from './facts/facts.ts';
 import { FINDING_RULES } from './findings/findings.ts';
+import { LEG_FOUND_RULES } from './findings/legs-found.ts';
 import { LEFT_OPEN_RULES } from './work-done/left-open.ts';
 import { LOOSE_RULES } from './readings/loosely-said.ts';
 import { MEMO_RULES } from './talk/memos.ts';
@@ -258,6 +259,7 @@ export const RULES: readonly Rule[] = [
   ...ONE_OF_SEVERAL_RULES,
   // Before findings, which end at the part: “bearing's gone in the cond fan”.
   ...SOME_OF_THEM_RULES,
+  ...LEG_FOUND_RULES,
   ...POWER_FINDING_RULES,
   // Before what is not seen: “sniffer hit on the evaporator”.
   ...SEEN_RULES,

@@ -91,7 +91,7 @@ class NumberFinder implements OpenNumbers {
   /** Up to where a number that nobody claims is talk; `null` where it is not. */
   private talkFrom(at: number, end: number): number | null {
     if (this.countsThings(at, end)) return end + 1;
-    if (this.pointsAt(at, end)) return end;
+    if (this.pointsAt(at, end) || this.namesLeg(at, end)) return end;
     return this.isMoneyOrYear(at) || this.isEveryday(at) ? end : null;
   }
 
@@ -130,6 +130,13 @@ class NumberFinder implements OpenNumbers {
     return POINTING.has(which) && (next === undefined || next.pause || ENDS.has(next));
   }
 
+  /** "It's black on L two": which leg of a supply. */
+  private namesLeg(at: number, end: number): boolean {
+    const [before, number] = [this.tokens[at - 1], this.tokens[at]];
+    if (number === undefined || end > at + 1 || !LEG_NUMBERS.has(number)) return false;
+    return before !== undefined && LEG.has(before) && !number.pause;
+  }
+
   /** "Cap the other two": which they are, and how many. */
   private isTheOthers(at: number, end: number): boolean {
     const [which, other, number] = this.tokens.slice(Math.max(0, at - 2), at + 1);
@@ -159,6 +166,8 @@ class NumberFinder implements OpenNumbers {
   }
 }
 
+const LEG = new WordSet('l leg phase');
+const LEG_NUMBERS = new WordSet('one two three 1 2 3');
 const OTHERS_OF = new WordSet('the those these all my our their');
 const SMALL = new WordSet('two three four five six');
 const FIGURES: ReadonlySet<string> = new Set([...ONES, 'zero', 'oh']);

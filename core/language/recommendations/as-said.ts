@@ -7,25 +7,25 @@ import { WordSet } from '../words/word-set.ts';
 
 const LIGHTLY = '(?:probably |really |also |just |definitely |please |maybe )*';
 const THEM =
-  '(?:they|you|he|she|somebody|someone|(?:the |their )?(?:customer|owner|manager|landlord|staff|crew|kitchen|chef|cooks|store|electrician|plumber|roofer))';
+  '(?:they|you|you guys|you all|he|she|somebody|someone|(?:the |their )?(?:customer|owner|manager|landlord|staff|crew|kitchen|chef|cooks|store|electrician|plumber|roofer))';
 const OUGHT =
-  '(?:should|ought to|need to|needs to|have to|has to|have got to|has got to|must|had better|will want to|will need to|might want to|want to)';
+  "(?:should|oughta|ought to|need to|needs to|have to|has to|have got to|has got to|gotta|(?<!you )got to|(?:'ll|will|are going to|gonna|are gonna|is gonna|'re gonna) (?:have|need) to|'ve got to|'ve gotta|'s got to|'s gotta|must|had better|better|will want to|might want to|want to)";
 
 /** Who is to do it, up to what is to be done. */
 const ADVISES = new RegExp(
-  `^(?:(?:and|but|so|then|also) )*(?:${THEM} ${LIGHTLY}${OUGHT} |(?:(?:i )?told|tell|remind|reminded|have|advised|get) (?:them|him|her|(?:customer|owner|manager|staff)|the [a-z]+) (?:that )?(?:to |(?:they|he|she) ${OUGHT} )?` +
+  `^(?:(?:and|but|so|then|also) )*(?:${THEM}(?: ${LIGHTLY})?${OUGHT} |(?:(?:i )?told|tell|remind|reminded|have|advised|get) (?:them|him|her|(?:customer|owner|manager|staff)|the [a-z]+) (?:that )?(?:to |(?:they|he|she) ${OUGHT} )?` +
     `|(?:i |we )?(?:would )?(?:recommend|recommended|suggest|suggested) (?:that )?(?:they |them |he |she |you )?(?:should |to )?)${LIGHTLY}`,
   'i',
 );
 /** What somebody does to a thing, and no state, feeling or errand. */
 const DOES =
-  /^(?:not (?:to )?)?(?:get|buy|install|put|fit|add|keep|move|clean|clear|dump|throw|toss|discard|pitch|replace|change|swap|fix|repair|seal|close|shut|leave|stop|quit|check|call|turn|lower|raise|defrost|thaw|unload|load|stock|order|budget|insulate|reroute|run|use|wipe|wash|hose|sweep|mop|lock|cover|rotate|hang|mount|level|schedule|trim|remove|take|pull|open|reset|write|log|record|post|label|block|pile|stack|store|spread|cool|a|an|some|new|another|replacing|moving|adding|getting|keeping|installing|insulating|cleaning|having|have (?:a|an|the|them|him|her|it|their|somebody|someone|that)(?= .*(?:[a-z]ed|look|check|done|cut|put|run)(?: |$))) /i;
+  /^(?:not (?:to )?)?(?:get|buy|install|put|fit|add|keep|move|clean|clear|dump|throw|toss|discard|pitch|replace|change|swap|fix|repair|seal|close|shut|leave|stop|quit|check|call|turn|lower|raise|defrost|thaw|unload|load|stock|order|budget|insulate|reroute|run|use|wipe|wash|hose|sweep|mop|lock|cover|rotate|hang|mount|level|schedule|talk|speak|ask|make|empty|dispose|plug|unplug|watch|stay|wait|pay|hire|invest|see|trim|remove|take|pull|open|reset|write|log|record|post|label|block|pile|stack|store|spread|cool|a|an|some|new|another|replacing|moving|adding|getting|keeping|installing|insulating|cleaning|having|have (?:a|an|the|them|him|her|it|their|somebody|someone|that)(?= .*(?:[a-z]ed|look|check|done|cut|put|run)(?: |$))) /i;
 
 /** Of these nobody but us speaks beside a box that is kept cold. */
 const AROUND = new WordSet(
   'tub tubs box boxes sweep curtain curtains shelf shelves shelving rack racks lid lids door doors latch closer stock circuit outlet ' +
     'electrician plumber landlord roofer roof vent hood screen filter filters mat gasket gaskets seal weatherstrip insulation cardboard ' +
-    'milk cream meat chicken fish product food tray trays pan pans drawer drawers canopy fence cage awning thermometer alarm drain drains',
+    'milk cream meat chicken fish product food tray trays pan pans drawer drawers canopy fence cage awning thermometer alarm drain drains unit units cooler freezer box condenser coil door health inspector inspection inventory power electric electrical',
 );
 
 const ADVISED = new Wording(

@@ -14,11 +14,13 @@ export const TURNS: readonly PartId[] = [...FANS, 'fan', 'compressor'];
 /** Machines with one fan only: their evaporator freezes water, or stands somewhere else. */
 const CONDENSER_FAN_ONLY: readonly (EquipmentId | null)[] = ['iceMachine', 'remoteCondensingUnit'];
 
-/** An unqualified "fan" is the one last spoken of, where one was, or the only one that there is. */
+/** An unqualified "fan" is the one last spoken of, or the only one that there is, or that of the coil spoken of. */
 export function settledFan(part: PartId, { lastPart, onlyFan, equipment }: Context): PartId {
   if (part !== 'fan') return part;
   if (lastPart !== null && FANS.includes(lastPart)) return lastPart;
   if (onlyFan !== null) return onlyFan;
+  if (lastPart === 'condenser') return 'condenserFan';
+  if (lastPart === 'evaporator') return 'evaporatorFan';
   return CONDENSER_FAN_ONLY.includes(equipment) ? 'condenserFan' : part;
 }
 
