@@ -70,7 +70,7 @@ function asItWasSaid(text: string, context: Context): Utterance {
   tellWhere(all, context);
   tellWhyCalled(all, context);
   tellWhatHappened(all);
-  if (isWhollyRead(tokens, items)) turnTo(all, items);
+  turnTo(all, { tokens, items });
   return all;
 }
 

@@ -34,10 +34,11 @@ import type { VisitState } from './state.ts';
 import { takeBack } from './take-back.ts';
 import { factKept, timesTold } from './time-told.ts';
 import { keepTimer, runningTimers, stopTimers } from './timers.ts';
+import { isHalf, turnTo } from './turn-to.ts';
 import { habitOf, unitsTurned } from './unit-habit.ts';
 import { wholeRemarks } from './whole-remarks.ts';
 import { mayBeLegVolts } from '../terms/three-phase.ts';
-import { isCompared, latestReading, openQuestion, sheetRows } from './views.ts';
+import { isCompared, openQuestion, sheetRows } from './views.ts';
 
 /** What one sentence adds to the visit, and what of it is to be said back. */
 export interface Addition {
@@ -277,17 +278,6 @@ function obey(command: Command, state: VisitState): Keeping {
   }
 }
 
-function turnTo(
-  { do: _do, ...to }: Extract<Command, { do: 'turnTo' }>,
-  state: VisitState,
-): Keeping {
-  const was = to.quantity === null ? null : latestReading(state, to.quantity, { place: to.place });
-  return {
-    bodies: [{ type: 'turnedTo', v: 1, ...to }],
-    acknowledgement: { kind: 'turnedTo', to, was: was && was.reading },
-  };
-}
-
 function useUnits(units: readonly UnitId[], state: VisitState): Keeping {
   const settings = { ...state.settings, units: habitOf(state.settings.units, units) };
   return {
@@ -317,7 +307,7 @@ const ENDING: ReadonlySet<Command['do']> = new Set<Command['do']>([
 ]);
 
 const keepsAnything = (command: Command): boolean =>
-  !isFinish(command) && command.do !== 'leaveOut';
+  !isFinish(command) && command.do !== 'leaveOut' && !(command.do === 'turnTo' && isHalf(command));
 
 const isFinish = ({ do: what }: Command): boolean => what === 'finish' || what === 'finishAnyway';
 

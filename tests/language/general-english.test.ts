@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import { describe, expect, it } from 'vitest';
 import { EMPTY_CONTEXT } from '../../core/language/context.ts';
 import { understand } from '../../core/language/understand.ts';
+import type { Utterance } from '../../core/language/utterance.ts';
 
 // What people say and write of anything but the job (the registry's `nlp-corpus`, MIT: reviews, captions, lyrics,
 // tales, news), as a radio or a customer beside the unit would: almost nothing of it is ours.
@@ -44,6 +45,11 @@ const MOST = [
   ['unclaimed', 856],
 ] as const;
 
+/** A name alone does nothing but wait for the next sentence. */
+const MOST_TURNED_TO = 6;
+const turnsTo = (each: Utterance[keyof Utterance][number]): boolean =>
+  typeof each === 'object' && 'do' in each && each.do === 'turnTo';
+
 describe(`${SENTENCES.length} sentences of general English`, () => {
   const meant = SENTENCES.map((sentence) => understand(sentence, EMPTY_CONTEXT));
 
@@ -52,7 +58,12 @@ describe(`${SENTENCES.length} sentences of general English`, () => {
   });
 
   it.each(MOST)('hold no more %s than %i', (kind, most) => {
-    const told = SENTENCES.filter((_, at) => (meant[at]?.[kind].length ?? 0) > 0);
+    const told = SENTENCES.filter((_, at) => meant[at]?.[kind].some((each) => !turnsTo(each)));
     expect(told.length, told.join('\n')).toBeLessThanOrEqual(most);
+  });
+
+  it(`name by themselves, or break off before, what is ours no more than ${MOST_TURNED_TO} times`, () => {
+    const told = SENTENCES.filter((_, at) => meant[at]?.commands.some(turnsTo));
+    expect(told.length, told.join('\n')).toBeLessThanOrEqual(MOST_TURNED_TO);
   });
 });

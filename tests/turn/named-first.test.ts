@@ -60,3 +60,21 @@ describe('what is named in a sentence of its own', () => {
     expect([state.readings, state.findings, state.memos, state.undoable]).toEqual([[], [], [], []]);
   });
 });
+
+describe('half a sentence', () => {
+  it.each([
+    ['replaced the', 'contactor', 'Contactor replaced.'],
+    ["the condenser's", 'plugged solid', 'Condenser plugged.'],
+    ["compressor's drawing", 'seven point two amps', 'Compressor 7.2 A.'],
+    ['i cleaned the', 'okay condenser coil', 'Condenser cleaned.'],
+  ])('is told with the other half: %s, %s', (half, rest, kept) => {
+    const [, first, second] = replies('walk-in cooler on 404a', half, rest);
+    expect(first).toBe(half.startsWith('the') ? 'Condenser.' : '');
+    expect(second).toContain(kept);
+  });
+
+  it('stays half before anything else, and opens no visit', () => {
+    const { state } = visit('replaced the').last;
+    expect([state.visit, state.history]).toEqual([null, []]);
+  });
+});

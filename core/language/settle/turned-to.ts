@@ -1,24 +1,49 @@
 import { PARTS } from '../../terms/names.ts';
 import type { Context } from '../context.ts';
-import type { Item } from '../parse/parse.ts';
+import { isWhollyRead, type Item, type Parse } from '../parse/parse.ts';
 import type { Command, Utterance } from '../utterance.ts';
+import { WordSet } from '../words/word-set.ts';
 import type { Reads } from './reads.ts';
 import type { DraftUtterance } from './told.ts';
 
-/** "Checked the run capacitor", "head pressure": what was named and nothing told of is what the next sentence tells of. */
-export function turnTo(all: DraftUtterance, items: readonly Item[]): void {
-  const named = items.findLast(
-    ({ meaning }) => meaning.names !== undefined || meaning.speaksOf !== undefined,
-  )?.meaning;
-  if (named === undefined || told(all) + open(all) + all.remarks.length > 0) return;
-  const { names: part = null, speaksOf: quantity = null, speaksAt: place = null } = named;
+/**
+ * "Checked the run capacitor", "head pressure": what was named and nothing told of is what the next sentence tells of.
+ * "Replaced the" is half a sentence, and the next one the other half.
+ */
+export function turnTo(all: DraftUtterance, parsed: Pick<Parse, 'tokens' | 'items'>): void {
+  if (told(all) + open(all) > 0) return;
+  const isHalf = isUnfinished(parsed) && all.remarks.every((words) => words === all.text);
+  if (isHalf) all.remarks = [];
+  const named = isWhollyRead(parsed.tokens, parsed.items)
+    ? parsed.items.findLast(isNaming)?.meaning
+    : undefined;
+  if (all.remarks.length > 0 || (named === undefined && !isHalf)) return;
+  const { names: part = null, speaksOf: quantity = null, speaksAt: place = null } = named ?? {};
   const turn: Command = { do: 'turnTo', part, quantity, place, words: all.text };
   all.commands = [turn];
 }
 
+const isNaming = ({ meaning }: Item): boolean =>
+  meaning.names !== undefined || meaning.speaksOf !== undefined;
+
+/** Whether more must come: nobody ends with an article, or with what was done and to nothing. */
+function isUnfinished({ tokens, items }: Pick<Parse, 'tokens' | 'items'>): boolean {
+  const last = tokens.at(-1);
+  if (last === undefined || tokens.length > LONGEST_HALF || !items.every(isNaming)) return false;
+  return LEADS_ON.has(last) || (tokens.length < 3 && DID.has(last));
+}
+/** Ours: longer ones are told whole, or talk. */
+const LONGEST_HALF = 4;
+const LEADS_ON = new WordSet(
+  'the my is are was has got getting reading reads drawing pulling draws measures measured shows showing says',
+);
+const DID = new WordSet(
+  'replaced cleaned swapped changed installed added adding recovered weighed',
+);
+
 /**
  * "Run capacitor." "Reads twenty two.": behind what was named in a sentence of its own, this one is said once more with
- * the name before it, or in the place of "it".
+ * the name before it, or in the place of "it"; behind half a sentence, with that half.
  *
  * @returns `null` where nothing was named just before, or no more is understood so.
  */
@@ -29,9 +54,10 @@ export function ofNamed(said: Utterance, context: Context, reads: Reads): Uttera
   const called = part === null ? words : PARTS[part];
   const text = said.text.replace(LEAD, '');
   if (text === '') return null;
+  const together = `${words} ${text}`;
   const ways = IT.test(text)
     ? [text.replace(IT, called), `${words}, ${text}`]
-    : [`${words}, ${text}`, `${called} ${text}`];
+    : [...(part === null ? [together] : []), `${words}, ${text}`, `${called} ${text}`];
   const least =
     part === null ? said : reads(said.text, { ...context, lastPart: null, lastPlace: null });
   for (const way of ways) {

@@ -112,6 +112,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
   productTemp: [
     'product [temperature]',
     '~product temp',
+    '~~(product|food) temps',
     '~prod [temp]',
     '~~((burger|hamburger|sausage|chicken) patties|chicken wings|vegetables) [(temp|temperature)]',
     '~(food|core|milk|meat|produce|chicken|fish|[ground] beef|pork|seafood|shrimp|salmon|turkey|dairy|eggs|cheese|yogurt|butter|ice cream|lettuce|[(potato|macaroni|pasta|egg|chicken|tuna|fruit)] salad|soup|sauce|dough|coleslaw|slaw|bacon|sausage|ham|tuna|deli meat|lunch meat|sour cream|mayo|beer|dressing|guacamole) [(temp|temperature)]',
