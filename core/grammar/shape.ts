@@ -67,6 +67,7 @@ class ShapeReader {
     if (piece === '[') return optional(this.readUntil(']'));
     if (piece === '(') return this.readUntil(')');
     if (piece.startsWith('<')) return this.hole(piece.slice(1, -1));
+    if (piece === '~') throw new Error(`shape "${this.shape}" has a ~ that begins no option`);
     return word(piece);
   }
 

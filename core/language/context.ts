@@ -39,6 +39,12 @@ export interface Context {
   readonly lastPart: PartId | null;
   /** What was named just now and nothing told of since, in its words, and the part that it is. */
   readonly turnedTo: { readonly words: string; readonly part: PartId | null } | null;
+  /** The fan that was found bad or worked on last: what is told of a fan behind the work is told of that. */
+  readonly lastFan: PartId | null;
+  /** What was found bad last and is not replaced yet: "the new one's in" is that. */
+  readonly foundBad: PartId | null;
+  /** The discharge line's temperature was read, and no head: "discharge" is the line. */
+  readonly readsDischargeLine: boolean;
   /** The only fan that was spoken of on this visit: a "fan" is that one. */
   readonly onlyFan: PartId | null;
   /** A job is being told step by step: "next" is its next step. */
@@ -94,6 +100,9 @@ export const EMPTY_CONTEXT: Context = {
   lastPlace: null,
   lastPart: null,
   turnedTo: null,
+  lastFan: null,
+  foundBad: null,
+  readsDischargeLine: false,
   onlyFan: null,
   stepping: false,
   awaitsDoing: false,

@@ -1,6 +1,6 @@
 import type { Context, Expectation } from '../language/context.ts';
 import { type KnownNames, NO_NAMES } from '../language/names/known-names.ts';
-import type { Question } from '../language/utterance.ts';
+import type { Finding, Question } from '../language/utterance.ts';
 import type { PartId } from '../terms/names.ts';
 import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../terms/quantities.ts';
 import { mayBeLegVolts } from '../terms/three-phase.ts';
@@ -10,7 +10,7 @@ import { putBackAskedNow } from '../visit/power-back.ts';
 import { toldBefore } from '../visit/told-before.ts';
 import type { VisitState } from '../visit/state.ts';
 import { isRemote, kindOf } from '../visit/unit-kind.ts';
-import { latestAmount, openQuestion, type OpenQuestion } from '../visit/views.ts';
+import { latestAmount, latestReading, openQuestion, type OpenQuestion } from '../visit/views.ts';
 
 /** What the visit so far lends to the reading of the next sentence. */
 export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Context {
@@ -28,6 +28,11 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     lastPlace: state.lastPlace,
     lastPart: state.lastPart,
     turnedTo: state.turnedTo && { words: state.turnedTo.words, part: state.turnedTo.part },
+    lastFan: lastFan(state),
+    foundBad: foundBad(state),
+    readsDischargeLine:
+      latestReading(state, 'dischargeLineTemp') !== null &&
+      latestReading(state, 'headPressure') === null,
     onlyFan: onlyFan(state),
     stepping: state.steps !== null,
     awaitsDoing: awaitsDoing(state),
@@ -165,6 +170,33 @@ function onlyFan({ findings, work, preparations }: VisitState): Context['onlyFan
   const [only, ...others] = kinds;
   return only !== undefined && others.length === 0 ? only : null;
 }
+
+/** By the moment that it was told: nothing was wrong with a fan that was only seen running. */
+function lastFan({ findings, work }: VisitState): Context['lastFan'] {
+  const told = [
+    ...findings
+      .filter(({ finding }) => isBad(finding))
+      .map(({ at, finding }) => ({ at, part: finding.part })),
+    ...work.map(({ at, work: { part } }) => ({ at, part })),
+  ];
+  const last = told
+    .toSorted((one, other) => one.at - other.at)
+    .findLast(({ part }) => part !== null && FAN_OF[part] !== undefined);
+  return last?.part ? (FAN_OF[last.part] ?? null) : null;
+}
+
+function foundBad({ findings, work }: VisitState): Context['foundBad'] {
+  const last = findings.findLast(({ finding }) => isBad(finding));
+  const part = last?.finding.part;
+  if (last === undefined || part === undefined) return null;
+  const isReplaced = work.some(({ at, work: done }) => done.did === 'replace' && at >= last.at);
+  return isReplaced ? null : part;
+}
+
+const isBad = ({ state }: Finding): boolean => BAD.has(state);
+const BAD: ReadonlySet<Finding['state']> = new Set<Finding['state']>([
+  ...(['failed', 'burnt', 'notRunning', 'open', 'grounded', 'noisy', 'leaking'] as const),
+]);
 
 const FAN_OF: Partial<Record<PartId, PartId>> = {
   condenserFan: 'condenserFan',

@@ -11,6 +11,8 @@ function hasOneDecimal(value: number): boolean {
 /** Psi are whole, unless one was said to the tenth: a dial is read to the pound, a digital gauge to the tenth. */
 function decimalsFor({ value, unit }: Amount): number {
   if (unit === 'psi') return hasOneDecimal(value) ? 1 : 0;
+  // A plate of a small charge gives it to the hundredth.
+  if (unit === 'oz' && hasOneDecimal(value * 10)) return 2;
   return unitRow(unit).decimals;
 }
 

@@ -216,7 +216,7 @@ describe('shapes', () => {
     ]);
   });
 
-  it.each(['how [far', 'how far)', 'how <long>'])('refuse "%s"', (shape) => {
+  it.each(['how [far', 'how far)', 'how <long>', 'how ~far'])('refuse "%s"', (shape) => {
     expect(() => parseShape(shape)).toThrow(/^shape /);
   });
 });

@@ -165,6 +165,15 @@ const RUNNING: readonly Rule[] = [
     giveIt,
     { examples: ['add five minutes', 'add ten minutes to the vacuum'] },
   ),
+  rule(
+    '(give (it|her|that) another|let (it|her) (go|run) another|another|~~and another) <number> [more]',
+    extendRunning,
+    {
+      unheard: true,
+      alone: true,
+      examples: [],
+    },
+  ),
   rule(`<number> more ${MINUTES} (to|on|for) [the] <timed>`, extend, {
     examples: ['two more minutes on the defrost'],
   }),

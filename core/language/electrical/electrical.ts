@@ -148,10 +148,14 @@ const saysSide = (place: PlaceId, frame: Frame): boolean =>
 const bare: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
   if (unit === null) return null;
-  if (isSizeOf(frame)) return { remarks: [frame.wordsOf(frame.span)] };
+  if (isSizeOf(frame) || isMotorSize(frame)) return { remarks: [frame.wordsOf(frame.span)] };
   const onPlate = isReadOffPlate(frame) ? ON_PLATE[unit] : undefined;
   return onPlate === undefined ? one(electrical(tags, null, frame)) : onPlate(tags, frame);
 };
+
+/** "A universal, nine watt" is how it is sold; what is drawn is told in watts. */
+const isMotorSize = (frame: Frame): boolean =>
+  /^(?!one )\S+(?: \S+)? watt$/i.test(frame.wordsOf(frame.span));
 
 /** "Blown fuse on the board, five amp": so much it is built for. */
 const isSizeOf = (frame: Frame): boolean =>

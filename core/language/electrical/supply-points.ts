@@ -79,6 +79,12 @@ const placeHas: Means = (tags, frame) => {
   return place === null ? null : voltsOf(tags, place, frame);
 };
 
+/** "It's got power to it, one eighteen": at what was spoken of. */
+const itHas: Means = (tags, frame) => {
+  const means = (part: PartId): Meaning | null => voltsOf(tags, placeId(part), frame);
+  return { ofIt: { means, inSentence: false, otherwise: voltsOf(tags, null, frame) ?? {} } };
+};
+
 /** "Two oh eight across that fuse", "one twenty at the breaker" */
 const atFeed: Means = (tags, frame) =>
   at(voltsOf(tags, sideOf(frame.wordsOf(frame.span)), frame), frame);
@@ -331,6 +337,11 @@ export const SUPPLY_POINT_RULES: readonly Rule[] = [
     `(across|at|on) <the> <place> [coil] (i have [got]|i got|i read|i am (getting|reading|seeing)|i get|i see|we have [got]|there is|it is|it reads) [(only|about)] <amount>`,
     placeHas,
     { unheard: true, examples: ['on the high pressure switch i have got 120'] },
+  ),
+  rule(
+    `[(and|but)] (it|that|that one) (has|has got|is got|got|is getting|gets) [good] (power|juice|voltage|volts) [(to it|at it|there|on it)] [<pause>] [(at|it is|reading|about|of|i have)] <amount>`,
+    itHas,
+    { unheard: true, examples: [] },
   ),
   rule(
     `<the> <place> [coil] (has|has got|is got|got|does have) (power|juice|voltage|volts) [<pause>] [(at|it is|reading|about|of)] <amount>`,

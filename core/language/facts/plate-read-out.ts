@@ -2,7 +2,7 @@ import type { Tags } from '../../grammar/nodes.ts';
 import { isNominalVoltage } from '../numbers/nominal-voltages.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
-import { tagsIn } from '../slots.ts';
+import { numberIn, tagsIn } from '../slots.ts';
 import type { Fact } from '../utterance.ts';
 import { startsClause } from '../words/clause-start.ts';
 import { nameplate } from './facts.ts';
@@ -73,6 +73,24 @@ const behindPlate =
   };
 const endsThere = (frame: Frame): boolean => frame.endsAtPause;
 
+/** "One fifteen, six amps", right behind what the plate said of something else. */
+const nextOnPlate: Means = (tags, frame) => {
+  const voltage = numberIn(tagsIn(tags['one'])?.['number']);
+  const { unit } = amountIn(tags);
+  if (voltage === null || unit !== 'A') return null;
+  const amps = nameplate('ratedLoadAmps')(tags, frame)?.facts ?? [];
+  const words = frame.wordsOf(frame.span);
+  return {
+    facts: [{ fact: 'nameplate', item: 'voltage', value: voltage, unit: 'V', words }, ...amps],
+  };
+};
+const isBehindPlate = ({ context: { told, workBegun, lastQuantity } }: Frame): boolean => {
+  const last = told[0]?.told;
+  return (
+    last?.of === 'fact' && last.fact.fact === 'nameplate' && !workBegun && lastQuantity === null
+  );
+};
+
 const IT = '(it|this|this one|~(sticker|label|tag) [on] [the] (door|back|side|inside))';
 const AND = '[<pause>] [(and|with|at)]';
 const PHASE = '[[<pause>] (single|three|one) phase]';
@@ -98,6 +116,12 @@ export const PLATE_READ_OUT_RULES: readonly Rule[] = [
     designOfOne,
     { unheard: true, examples: ['plate says design two fifty'] },
   ),
+  rule(`<nominal:one> [(volt|volts)] ${PHASE} ${AND} <amount>`, nextOnPlate, {
+    unheard: true,
+    alone: true,
+    only: isBehindPlate,
+    examples: [],
+  }),
   rule('<pause> [and] (volts|voltage) <amount>', behindPlate('voltage'), {
     unheard: true,
     examples: [],

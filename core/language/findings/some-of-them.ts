@@ -59,6 +59,20 @@ const IS = '(is|are|was|were|look|looks|came up|test|tested|ohm|ohmed|read|reads
 const ONE =
   '[(and|but)] [the] (left|right|middle|center|top|bottom|first|second|third|fourth|last|other|good) [hand] one';
 
+/** "It's in", behind what was found bad. */
+const itIsIn: Means = (_tags, frame) => {
+  const { foundBad } = frame.context;
+  const part =
+    foundBad === 'evaporatorFan' || foundBad === 'condenserFan' ? MOTOR_OF[foundBad] : foundBad;
+  return part !== null && FITTED.has(part)
+    ? { work: [{ did: 'replace', part, words: frame.wordsOf(frame.span) }] }
+    : null;
+};
+const MOTOR_OF = {
+  evaporatorFan: 'evaporatorFanMotor',
+  condenserFan: 'condenserFanMotor',
+} as const;
+
 /** How many of several, and which of them. */
 export const SOME_OF_THEM_RULES: readonly Rule[] = [
   rule(`${OF} <part> ${IS} <very> <state>`, stateOf('state'), {
@@ -71,6 +85,11 @@ export const SOME_OF_THEM_RULES: readonly Rule[] = [
   }),
   rule(`${OF_THOSE} [of them] ${IS} <very> <state>`, ofThose, { unheard: true, examples: [] }),
   rule(`${ONE} <very> <state>`, ofThose, { apart: true, unheard: true, examples: [] }),
+  rule('[(the|my)] (it|new one|new motor|replacement|new part) is [(all|finally)] in', itIsIn, {
+    unheard: true,
+    apart: true,
+    examples: [],
+  }),
   rule('<the> [(new|two new|three new|four new)] <part> (is|are) [(all|finally|both)] in', fitted, {
     unheard: true,
     examples: ['heaters are in'],

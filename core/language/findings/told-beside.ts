@@ -102,6 +102,11 @@ const PLACE =
 /** What is told of a part beside the first thing that was told of it, and what shows but has no name of ours. */
 export const TOLD_BESIDE_RULES: readonly Rule[] = [
   rule(
+    '(<the> <part>|it|she|that) is [(pretty|a little|kind of|running|getting)] <state> but not (crazy|bad|too bad|that bad|terrible|terribly|crazy hot|alarming|unusual|out of line|excessive|excessively)',
+    remark,
+    { unheard: true, examples: ['the compressor is hot but not crazy'] },
+  ),
+  rule(
     `and [(also|still|even)] <very> <state> ${PLACE} [like (a|an|the|it|crazy|mad) [<clause>]]`,
     alsoIs,
     {

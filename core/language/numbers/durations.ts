@@ -1,4 +1,12 @@
-import { choice, named, type Node, sequence, tag, type Tags } from '../../grammar/nodes.ts';
+import {
+  choice,
+  named,
+  type Node,
+  sequence,
+  tag,
+  type Tags,
+  written,
+} from '../../grammar/nodes.ts';
 import { parseShape } from '../../grammar/shape.ts';
 import { NUMBER } from './numbers.ts';
 import { numberIn } from '../slots.ts';
@@ -22,6 +30,17 @@ const withMinutes = (words: string, over: number): Node =>
 const fixed = (number: number, words: string): Node =>
   sequence(parseShape(words), tag({ number, per: 'minutes' }));
 
+/** Said without "minutes" behind an hour. */
+const HOUR_AND: readonly (readonly [string, number])[] = [
+  ['ten', 10],
+  ['fifteen', 15],
+  ['twenty', 20],
+  ['thirty', 30],
+  ['forty', 40],
+  ['forty five', 45],
+  ['fifty', 50],
+];
+
 /** A stretch of time as said: "ten minutes", "half an hour", "an hour and a half". */
 export const DURATION = named(
   'duration',
@@ -33,6 +52,9 @@ export const DURATION = named(
     fixed(75, '(an|one|a) hour and a quarter'),
     withMinutes('(an|one|a) hour [and]', 60),
     fixed(1.5, '(a|one) minute and a half'),
+    ...HOUR_AND.map(([words, minutes]) =>
+      written(fixed(60 + minutes, `[(an|one|a)] hour [and] (${words}|${minutes})`)),
+    ),
     fixed(60, '(an|a|another|one more) hour'),
     fixed(45, 'three quarters of an hour'),
     fixed(15, '(a quarter of an hour|quarter of an hour)'),

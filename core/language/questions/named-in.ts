@@ -86,4 +86,5 @@ function longestIn<Id>(names: ReadonlyMap<string, readonly Name<Id>[]>, words: s
 
 /** What is named anywhere in words that are each followed by a space, the first preceded by one. */
 export const quantityNamedIn = (words: string): AnswerableId | null => longestIn(ASKED, words);
+export const partNamedIn = (words: string): PartId | null => longestIn(NAMED_PARTS, words);
 export const placeNamedIn = (words: string): PlaceId | null => longestIn(PLACES, words);

@@ -71,6 +71,11 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     { examples: ['read me the note'] },
   ),
   rule(
+    '((read me what|what does|what will|let me hear what) the customer (gets|get|sees|see)|(read me|what is in) the (customer|customer is) (part|copy|side|note))',
+    plain('tellCustomer'),
+    { unheard: true, examples: ['read me what the customer gets'] },
+  ),
+  rule(
     '(which|what|where|what all) [(one|unit|fan|coil|part|parts|side)] did (i|we|you) (say|find|write down|tell you|put down|have down) [<clause>]',
     ofThisVisit,
     { examples: ['which one did i say was iced'] },

@@ -93,11 +93,12 @@ const dischargeAt: Means = (tags, frame) => {
     return null;
   if (head === null || line === null) return null;
   const { value, unit } = pressure;
-  const { lastQuantity, refrigerant } = frame.context;
+  const { lastQuantity, readsDischargeLine, refrigerant } = frame.context;
   const asLine = { readings: [line] };
   if (!isPlausible('headPressure', { value, unit }, refrigerant)) return asLine;
   const means = (quantity: QuantityId): Meaning => (LINES.has(quantity) ? asLine : head);
-  const wasLine = lastQuantity === 'suctionLineTemp' || lastQuantity === 'liquidLineTemp';
+  const wasLine =
+    readsDischargeLine || lastQuantity === 'suctionLineTemp' || lastQuantity === 'liquidLineTemp';
   return { ofThat: { means, otherwise: wasLine ? asLine : head } };
 };
 

@@ -86,7 +86,7 @@ const WHICH = `[number] (${ONES.join('|')}|ten|10)`;
 const WHERE =
   '(on|in|at|by|near) the [(far|back|front)] (left|right|middle|end|top|bottom|back|front|corner|kitchen|bar|dock|line|door)';
 const DISPLAY =
-  '(display|readout|controller|screen|stat|thermostat|dial|(wall|door|dial|box|built in|unit) thermometer|thermometer on the (door|wall|front|box|case|unit)) [(on|in) the (door|front|wall|box|case|unit|panel)]';
+  '(display|readout|controller|screen|stat|thermostat|dial|(wall|door|dial|box|built in|unit|~~(their|house|cooler|freezer|case|cabinet)) thermometer|thermometer on the (door|wall|front|box|case|unit)) [(on|in) the (door|front|wall|box|case|unit|panel)]';
 const PROBE =
   '[own] (probe|thermometer|stick thermometer|pocket thermometer|thermocouple|gun|temp gun|infrared|meter|clamp|stem)';
 const SHOWS =
@@ -137,7 +137,7 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
     { examples: ['my probe says thirty eight but the controller says forty four'] },
   ),
   rule(
-    `[the] ${DISPLAY} (says|is|reads|is reading|is showing|shows|is saying) <amount:shown> [<pause>] [(but|and)] (my|mine|the) ${PROBE} ${SHOWS} <amount>`,
+    `[the] ${DISPLAY} (says|is|reads|is reading|is showing|shows|is saying) <amount:shown> [<pause>] [(but|and)] ((my|mine|the) ${PROBE}|~~mine) ${SHOWS} <amount>`,
     boxByProbe,
     { examples: ['display says forty four but my probe is showing forty one'] },
   ),

@@ -1,7 +1,7 @@
 import { everyWordOf } from '../../grammar/vocabulary.ts';
 import { headOverSuction, highAndLow, openingWithBoth } from './both-gauges.ts';
 import { wordBehind, wordsBehind } from '../words/clause-start.ts';
-import type { PartId, PlaceId } from '../../terms/names.ts';
+import type { EquipmentId, PartId, PlaceId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { thermalSystem } from '../../units/shown-unit.ts';
 import { isCounted } from '../numbers/cut-numbers.ts';
@@ -250,6 +250,17 @@ const zero: Means = (tags, frame) =>
 
 const noPressure: Means = (tags, frame) => asReading()({ ...tags, number: 0 }, frame);
 
+/** In a walk-in one may stand, and its air or the room's may be told; beside a cabinet it is the room's. */
+const inHere: Means = (tags, frame) => {
+  if (!isThermal(amountIn(tags))) return null;
+  return CABINETS.has(frame.context.equipment)
+    ? fixed('ambientTemp')(tags, frame)
+    : leftToAsk(tags);
+};
+const CABINETS: ReadonlySet<EquipmentId | null> = new Set<EquipmentId | null>([
+  ...(['reachIn', 'prepTable', 'displayCase', 'iceMachine'] as const),
+]);
+
 /** Readings off gauges, thermometers and scales. */
 export const READING_RULES: readonly Rule[] = [
   heardRule('[the] <quantity> <link> <amount>', notElectrical(unlessCounted), {
@@ -381,11 +392,9 @@ export const READING_RULES: readonly Rule[] = [
     (tags, frame) => (isThermal(amountIn(tags)) ? fixed('boxTemp')(tags, frame) : null),
     { examples: ['it is thirty five in there'] },
   ),
-  rule(
-    '(it is|i have|i got|it is still) <amount> in here',
-    (tags) => (isThermal(amountIn(tags)) ? leftToAsk(tags) : null),
-    { examples: ['it is ninety in here'] },
-  ),
+  rule('(it is|i have|i got|it is still) <amount> in here', inHere, {
+    examples: ['it is ninety in here'],
+  }),
   rule('with it <amount> (out|outside|outdoors)', fixed('outdoorTemp'), {
     examples: ['with it forty out'],
   }),

@@ -25,7 +25,7 @@ const DOES =
 const AROUND = new WordSet(
   'tub tubs box boxes sweep curtain curtains shelf shelves shelving rack racks lid lids door doors latch closer stock circuit outlet ' +
     'electrician plumber landlord roofer roof vent hood screen filter filters mat gasket gaskets seal weatherstrip insulation cardboard ' +
-    'milk cream meat chicken fish product food tray trays pan pans drawer drawers canopy fence cage awning thermometer alarm drain drains unit units cooler freezer box condenser coil door health inspector inspection inventory power electric electrical',
+    'milk cream meat chicken fish product food tray trays pan pans drawer drawers canopy fence cage awning thermometer alarm drain drains grille grilles grill unit units cooler freezer box condenser coil door health inspector inspection inventory power electric electrical',
 );
 
 const ADVISED = new Wording(

@@ -1,7 +1,7 @@
 import { PARTS, type PartId } from '../../terms/names.ts';
 import { NUMBER, SIDE } from '../../terms/which-one.ts';
 import type { Context } from '../context.ts';
-import { placeNamedIn } from '../questions/named-in.ts';
+import { partNamedIn, placeNamedIn } from '../questions/named-in.ts';
 import { partId } from '../slots.ts';
 import type { Utterance } from '../utterance.ts';
 
@@ -31,40 +31,54 @@ export function ofOtherOne(said: Utterance, context: Context, reads: Reads): Utt
   const { text } = said;
   let meant = '';
   let from = 0;
+  let isNamedHere = false;
   for (const found of text.matchAll(ANOTHER)) {
     const [all, lead = '', side, number] = found;
     const before = text.slice(0, found.index);
     if (number !== undefined && !IS_NUMBERED.test(before)) continue;
     const part = partIn(before, context, reads);
     if (part === null) continue;
+    isNamedHere ||= partNamedIn(spaced(before)) === part;
     const named = side === undefined ? `${PARTS[part]} ${number}` : `${side} ${PARTS[part]}`;
     meant += text.slice(from, found.index) + lead + named;
     from = found.index + all.length;
   }
   if (from === 0) return null;
   const again = reads(meant + text.slice(from), context);
-  return tellsMore(again, said) ? { ...again, text } : null;
+  const isBetter = isNamedHere && isOfBefore(said) && tellsNoLess(again, said);
+  return tellsMore(again, said) || isBetter ? { ...again, text } : null;
 }
+
+/** Of a part that nobody named in this sentence. */
+const isOfBefore = ({ findings }: Utterance): boolean =>
+  findings.every(({ words }) => partNamedIn(spaced(words)) === null);
 
 /** What was named last: in the words before, or in the sentence before. */
 function partIn(before: string, context: Context, reads: Reads): PartId | null {
   const { findings, readings } = reads(before, context);
-  const place =
-    readings.at(-1)?.place ??
-    placeNamedIn(` ${before.toLowerCase().replace(/[^a-z0-9']+/g, ' ')} `);
+  const place = readings.at(-1)?.place ?? placeNamedIn(spaced(before));
+  const found = findings.at(-1);
+  // "Evap fans, left one's spinning": of the one that is named, not of what was spoken of before.
+  const isUnnamed = found !== undefined && partNamedIn(spaced(found.words)) === null;
+  const named = partNamedIn(spaced(before));
   return (
-    findings.at(-1)?.part ??
+    (isUnnamed ? named : null) ??
+    found?.part ??
     partId(place ?? undefined) ??
+    named ??
     context.lastPart ??
     partId(context.lastPlace ?? undefined)
   );
 }
 
-function tellsMore(one: Utterance, other: Utterance): boolean {
-  const told = ({ findings, readings }: Utterance): number => findings.length + readings.length;
-  return (
-    told(one) > told(other) &&
-    one.unclaimed.length <= other.unclaimed.length &&
-    one.doubts.length <= other.doubts.length
-  );
-}
+const spaced = (words: string): string => ` ${words.toLowerCase().replace(/[^a-z0-9']+/g, ' ')} `;
+
+const tellsMore = (one: Utterance, other: Utterance): boolean =>
+  told(one) > told(other) && tellsNoLess(one, other);
+
+const told = ({ findings, readings }: Utterance): number => findings.length + readings.length;
+
+const tellsNoLess = (one: Utterance, other: Utterance): boolean =>
+  told(one) >= told(other) &&
+  one.unclaimed.length <= other.unclaimed.length &&
+  one.doubts.length <= other.doubts.length;

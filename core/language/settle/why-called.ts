@@ -29,7 +29,7 @@ const OF_ELSE =
 const SOMEBODY =
   "(?:the |a |their |my |our )?(?:(?!if |when |what |that |as |until |unless )\\w+ )?(?:owner|customer|manager|chef|cook|kitchen|store|guy|lady|clerk|boss|tenant|nurse|teacher|bartender|bar|baker|butcher|staff|office|dispatch|janitor|custodian|landlord|they|he|she|somebody|someone)(?:'s)?";
 const TOLD_US =
-  '(?:called|calls|call|phoned|rang|texted|emailed|reported|reports|said|says|say|told|tells|complained|complains|noticed)';
+  '(?:(?:are |is |were |was )?(?:saying|telling me|telling us|complaining)|called|calls|call|phoned|rang|texted|emailed|reported|reports|said|says|say|told|tells|complained|complains|noticed)';
 const SAID_BY = new RegExp(
   `^${LEAD}(?:${SOMEBODY}(?: just| first| also)? ${TOLD_US}|(?:says|said))\\b`,
   'i',

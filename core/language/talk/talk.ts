@@ -43,8 +43,12 @@ const unlessWeDid: Means = (_tags, frame) =>
     : {};
 
 /** "Two of the bolts are stripped"; but what we have names for is told of the job. */
-const ofOtherThings: Means = (tags, frame) =>
-  OURS.test(frame.wordsOf(frame.span)) ? null : unlessWeDid(tags, frame);
+const ofOtherThings: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  return OURS.test(words) || ARE_SO_MANY.test(words) ? null : unlessWeDid(tags, frame);
+};
+/** "Evap fans, two of em, left one's dead": what stands behind it is told of one of them. */
+const ARE_SO_MANY = /^\S+ of \S+[,;.]/;
 const OURS =
   /^\S+(?: \S+)? of [\w.]+ (?:[\w.]+ ){0,2}(?:fans?|motors?|compressors?|contactors?|fuses|legs|breakers|coils?|valves?|switch(?:es)?|heaters?|probes?|sensors?|drains?|pans?|blades?|belts?|hoses?|gaskets?|doors?)\b/i;
 
@@ -183,6 +187,11 @@ export const TALK_RULES: readonly Rule[] = [
     nothing,
     { examples: ['about a quarter turn'] },
   ),
+  rule('[(there is|i have [got]|they have [got])] <number> of (them|those|these)', nothing, {
+    unheard: true,
+    apart: true,
+    examples: ['there is two of them'],
+  }),
   rule('<number> of (the|these|those|my|our|them|us) <clause>', ofOtherThings, {
     examples: ['two of the bolts are stripped'],
   }),

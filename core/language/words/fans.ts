@@ -15,12 +15,14 @@ export const TURNS: readonly PartId[] = [...FANS, 'fan', 'compressor'];
 const CONDENSER_FAN_ONLY: readonly (EquipmentId | null)[] = ['iceMachine', 'remoteCondensingUnit'];
 
 /** An unqualified "fan" is the one last spoken of, or the only one that there is, or that of the coil spoken of. */
-export function settledFan(part: PartId, { lastPart, onlyFan, equipment }: Context): PartId {
+export function settledFan(part: PartId, context: Context): PartId {
+  const { lastPart, lastFan, onlyFan, equipment } = context;
   if (part !== 'fan') return part;
   if (lastPart !== null && FANS.includes(lastPart)) return lastPart;
   if (onlyFan !== null) return onlyFan;
   if (lastPart === 'condenser') return 'condenserFan';
   if (lastPart === 'evaporator') return 'evaporatorFan';
+  if (lastFan !== null) return lastFan;
   return CONDENSER_FAN_ONLY.includes(equipment) ? 'condenserFan' : part;
 }
 

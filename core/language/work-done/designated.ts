@@ -4,6 +4,7 @@ import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, partId, tagsIn, workId } from '../slots.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 import { todo } from '../recommendations/recommendations.ts';
+import { remark } from '../plain-means.ts';
 import { startsClause } from '../words/clause-start.ts';
 
 /** Common practice: a drier is named by its cubic inches, and behind them its connection in eighths of an inch: 303, 163, 052. */
@@ -51,6 +52,15 @@ const CODE = '[(number|size|model)] [(oh|zero)] <number:code> [(s|f|sweat|flare|
 
 /** Driers by what stands on them, and what is told apart by "the other". */
 export const DESIGNATED_RULES: readonly Rule[] = [
+  rule(
+    '[(the|that|my|new|old)] [<part>] part (number|numbers) [(on (it|that|this)|for (it|that|this))] [(is|was|says|reads)] <clause>',
+    remark,
+    {
+      unheard: true,
+      apart: true,
+      examples: ['fan motor part number is five one five four one two'],
+    },
+  ),
   rule(`${I} <done> ${A} ${NEW} ${CODE} ${NEW} <part>`, done, {
     unheard: true,
     examples: ['put in a three oh three dryer'],

@@ -78,7 +78,8 @@ const FITTED: readonly Fitted[] = [
   },
   {
     part: 'panel',
-    names: '(panel|~panels|~cover|~covers|~access panel|~front panel|~back panel|~panel cover)',
+    names:
+      '(panel|~panels|~cover|~covers|~access panel|~front panel|~back panel|~panel cover|~~(evap|evaporator|coil|fan|fan motor|drain pan|compressor|condenser|control|control box|electrical|electrical box|bottom|top|side|kick) (cover|panel))',
     on: 'restore',
   },
 ];
