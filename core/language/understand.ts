@@ -1,4 +1,5 @@
 import type { Context } from './context.ts';
+import { amendsOne } from './settle/amended-together.ts';
 import { keepFreezer } from './settle/bare-walk-in.ts';
 import { tellWhere } from './settle/bare-site.ts';
 import { withoutUnnamed } from './settle/done-to-unnamed.ts';
@@ -71,7 +72,7 @@ function asItWasSaid(text: string, context: Context): Utterance {
   tellWhyCalled(all, context);
   tellWhatHappened(all);
   turnTo(all, { tokens, items });
-  return all;
+  return amendsOne(all);
 }
 
 /** "Told them to keep boxes away from the condenser": kept as it was said, and as what they are to do. */
