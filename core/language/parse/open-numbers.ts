@@ -124,7 +124,8 @@ class NumberFinder implements OpenNumbers {
   /** "The valve's an electronic one": of which kind it is. */
   private pointsAt(at: number, end: number): boolean {
     const [which, kind, number, next] = this.tokens.slice(Math.max(0, at - 2), at + 2);
-    if (this.isTheOthers(at, end)) return true;
+    if (this.isTheOthers(at, end) || this.isOneOfThem(at, end)) return true;
+    if (this.isOfDoubleKind(at, end)) return true;
     if (at < 2 || end > at + 1 || number?.text !== 'one') return false;
     if (which === undefined || kind === undefined || kind.pause || number.pause) return false;
     return POINTING.has(which) && (next === undefined || next.pause || ENDS.has(next));
@@ -135,6 +136,24 @@ class NumberFinder implements OpenNumbers {
     const [before, number] = [this.tokens[at - 1], this.tokens[at]];
     if (number === undefined || end > at + 1 || !LEG_NUMBERS.has(number)) return false;
     return before !== undefined && LEG.has(before) && !number.pause;
+  }
+
+  /** "The under counter one": a kind in two words. */
+  private isOfDoubleKind(at: number, end: number): boolean {
+    const [which, first, second, number, next] = this.tokens.slice(Math.max(0, at - 3), at + 2);
+    if (at < 3 || end > at + 1 || number?.text !== 'one' || number.pause) return false;
+    if (which === undefined || first?.pause !== false || second?.pause !== false) return false;
+    const isKind = first.value === null && second.value === null && !OF.has(second);
+    return which.text === 'the' && isKind && (next === undefined || next.pause || ENDS.has(next));
+  }
+
+  /** "The left hand one of two": of how many it is one. */
+  private isOneOfThem(at: number, end: number): boolean {
+    const [which, of, number, next] = this.tokens.slice(Math.max(0, at - 2), at + 2);
+    if (at < 2 || end > at + 1 || which === undefined || of?.text !== 'of' || of.pause)
+      return false;
+    const isLast = next === undefined || next.pause;
+    return WHICH_OF.has(which) && number?.pause === false && SMALL.has(number) && isLast;
   }
 
   /** "Cap the other two": which they are, and how many. */
@@ -168,6 +187,10 @@ class NumberFinder implements OpenNumbers {
 
 const LEG = new WordSet('l leg phase');
 const LEG_NUMBERS = new WordSet('one two three 1 2 3');
+const OF = new WordSet('of is at to and or by');
+const WHICH_OF = new WordSet(
+  'one hand left right middle center first second third last first end top bottom number',
+);
 const OTHERS_OF = new WordSet('the those these all my our their');
 const SMALL = new WordSet('two three four five six');
 const FIGURES: ReadonlySet<string> = new Set([...ONES, 'zero', 'oh']);
