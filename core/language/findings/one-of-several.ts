@@ -3,7 +3,7 @@ import type { Meaning, Means, Rule } from '../rule.ts';
 import { rule } from '../rule.ts';
 import { partId, stateId } from '../slots.ts';
 import { LIFELESS } from '../vocabulary/state-names.ts';
-import { stateAt } from '../words/state-at.ts';
+import { isStuckFan, stateAt } from '../words/state-at.ts';
 import { FANS } from '../words/fans.ts';
 import { finding } from './finding-of.ts';
 import { stateOf } from './state-of.ts';
@@ -13,6 +13,7 @@ const IN_A_ROW: ReadonlySet<PartId> = new Set<PartId>([
   ...(['fuse', 'breaker', 'terminal', 'wiring', 'sensor', 'defrostHeater', 'doorHeater'] as const),
   ...(['light', 'fan', 'condenserFan', 'condenserFanMotor', 'evaporatorFan'] as const),
   ...(['evaporatorFanMotor', 'drainHeater', 'contactor', 'doorGasket', 'hinge'] as const),
+  'doorSwitch',
 ]);
 
 /** "The middle one's blown", "two of the three are open", of those that were spoken of: which and how many is in the words. */
@@ -20,6 +21,7 @@ export const ofThose: Means = (tags, frame) => {
   const said = stateId(tags['state']);
   if (said === null) return null;
   const means = (part: PartId): Meaning | null => {
+    if (isStuckFan(part, frame.wordsOf(frame.span))) return null;
     const state = IN_A_ROW.has(part) ? stateAt(part, said) : null;
     return state === null ? null : { findings: [finding(part, state, frame)] };
   };

@@ -2,6 +2,7 @@ import { Automata } from '../../grammar/automata.ts';
 import { OTHER } from '../../grammar/kinds.ts';
 import { Reach } from '../../grammar/reach.ts';
 import type { Token } from '../../grammar/tokens.ts';
+import { HOLES } from '../holes.ts';
 import { isCountedThing, isPointedOut } from '../words/counted-things.ts';
 import { isEveryday } from '../words/everyday-words.ts';
 import { ONES } from '../numbers/number-words.ts';
@@ -90,7 +91,7 @@ class NumberFinder implements OpenNumbers {
 
   /** Up to where a number that nobody claims is talk; `null` where it is not. */
   private talkFrom(at: number, end: number): number | null {
-    if (this.countsThings(at, end)) return end + 1;
+    if (this.countsThings(at, end) || this.isOfSize(at, end)) return end + 1;
     if (this.pointsAt(at, end) || this.namesLeg(at, end)) return end;
     return this.isMoneyOrYear(at) || this.isEveryday(at) ? end : null;
   }
@@ -136,6 +137,14 @@ class NumberFinder implements OpenNumbers {
     const [before, number] = [this.tokens[at - 1], this.tokens[at]];
     if (number === undefined || end > at + 1 || !LEG_NUMBERS.has(number)) return false;
     return before !== undefined && LEG.has(before) && !number.pause;
+  }
+
+  /** "A fifty five degree klixon": what a part is made for, and nothing read. */
+  private isOfSize(at: number, end: number): boolean {
+    const { tokens, matcher } = this.sentence;
+    const [before, unit] = [tokens[at - 1], tokens[end]];
+    if (before === undefined || unit === undefined || unit.pause || PARTS === null) return false;
+    return POINTING.has(before) && SIZED_IN.has(unit) && matcher.run(PARTS, end + 1).length > 0;
   }
 
   /** "The under counter one": a kind in two words. */
@@ -187,6 +196,9 @@ class NumberFinder implements OpenNumbers {
 
 const LEG = new WordSet('l leg phase');
 const LEG_NUMBERS = new WordSet('one two three 1 2 3');
+const PART = HOLES['part'];
+const PARTS = PART === undefined ? null : GRAMMAR.compile(PART);
+const SIZED_IN = new WordSet('degree amp volt watt horse ton inch foot gallon microfarad');
 const OF = new WordSet('of is at to and or by');
 const WHICH_OF = new WordSet(
   'one hand left right middle center first second third last first end top bottom number',
