@@ -12,6 +12,11 @@ const SENSOR = new RegExp(
   `\\b(${SENSED})\\s+(?:temp\\s+|temperature\\s+)?(?:one|probe|sensor|thermistor)\\b`,
   'i',
 );
+/** What a contactor switches. */
+export const SWITCHED = '(?:defrost|heater|compressor|fan)';
+const CONTACTOR = new RegExp(`\\b(${SWITCHED})\\s+contactor\\b`, 'i');
+/** Of what there are several kinds, by what stands before their name. */
+const KINDS: Partial<Record<PartId, RegExp>> = { sensor: SENSOR, contactor: CONTACTOR };
 
 const LEAD = '(?:(?:and|but|so)\\s+)?';
 const SIDE_FIRST = new RegExp(`^${LEAD}(?:the\\s+)?(${SIDE})\\s`, 'i');
@@ -31,8 +36,8 @@ export const pointsAtOne = (words: string): boolean => POINTS_AT_ONE.test(words)
 export function namedAsFound(part: PartId, words: string): string {
   const side = SIDE_FIRST.exec(words)?.[1];
   if (side !== undefined) return `${side.toLowerCase()} ${PARTS[part]}`;
-  const sensed = part === 'sensor' ? SENSOR.exec(words)?.[1] : undefined;
-  if (sensed !== undefined) return `${sensed.toLowerCase()} ${PARTS[part]}`;
+  const kind = KINDS[part]?.exec(words)?.[1];
+  if (kind !== undefined) return `${kind.toLowerCase()} ${PARTS[part]}`;
   if (pointsAtOne(words)) return PARTS[part];
   const number = NUMBER_BEHIND.exec(words)?.[1];
   return number === undefined ? PARTS[part] : `${PARTS[part]} ${number.toLowerCase()}`;

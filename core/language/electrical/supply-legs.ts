@@ -168,7 +168,7 @@ const lostAcross: Means = (tags, frame) => {
 const MOST_LOST = 50;
 
 const POLE =
-  '(at|on|across|over|through) [(the|my)] ([(line|leg|phase|l|pole)] <nth>|(left|middle|center|right|top|bottom|outside|first|second|third|other) (pole|leg|contact|set|one)|<place>)';
+  '(at|on|across|over|through) [(the|my)] (pole <nth>|(left|middle|center|right|top|bottom|outside|first|second|third|other) (pole|leg|contact|set|one)|<place>)';
 const lostOn = (slot: string): string => `[(about|only)] <amount:${slot}> ${POLE}`;
 
 /** What a three-phase supply gives between its legs. */
