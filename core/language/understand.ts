@@ -19,6 +19,7 @@ import { isWhollyRead, type Item, type Parse, parse } from './parse/parse.ts';
 import { ofOtherOne } from './settle/other-one.ts';
 import { putRight } from './settle/put-right.ts';
 import { doneSo } from './settle/done-so.ts';
+import { withShortNames } from './settle/short-names.ts';
 import { secondHand } from './settle/second-hand.ts';
 import type { Sentence } from './parse/sentence.ts';
 import { takenBackFirst } from './settle/taken-back.ts';
@@ -124,7 +125,10 @@ function withoutLoose(parsed: Parse, items: readonly Item[]): Parse {
 }
 
 function gather(all: DraftUtterance, items: readonly Item[], sentence: Sentence): void {
-  if (stand(items)) for (const { meaning } of items) join(all, meaning);
+  const { lastPart, lastPlace } = sentence.context;
+  if (stand(items))
+    for (const { meaning } of items)
+      join(all, withShortNames(meaning, [null, lastPart, lastPlace]));
   else settleTogether(all, items, sentence);
 }
 
