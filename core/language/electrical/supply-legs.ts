@@ -4,7 +4,7 @@ import { amountIn } from '../numbers/measure.ts';
 import { pointed } from './meter-figures.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { remark } from '../plain-means.ts';
-import { placeId, tagsIn } from '../slots.ts';
+import { numberIn, placeId, tagsIn } from '../slots.ts';
 import type { PlaceId } from '../../terms/names.ts';
 import {
   LEAST_SUPPLY,
@@ -156,20 +156,14 @@ const mixedInTurn = (slot: string): string => `(<tenths:${slot}>|<dropped:${slot
 const inTurn = (slot: string): string => `<tenths:${slot}> [(amps|amp)]`;
 
 /** "I dropped point three on L one, two point eight on L two": of a contactor's poles, which the note names in those words. */
-const lostAcross: Means = (tags, frame) => {
-  const [first] = ['one', 'two', 'three'].flatMap((slot) => {
-    const amount = tagsIn(tags[slot]);
-    return amount === null ? [] : [amountIn(amount)];
-  });
-  const isVolts = first?.unit === 'V' || (first?.unit === null && (first.value ?? 0) < MOST_LOST);
-  return isVolts ? remark(tags, frame) : null;
-};
+const lostAcross: Means = (tags, frame) =>
+  (numberIn(tagsIn(tags['one'])?.['number']) ?? MOST_LOST) < MOST_LOST ? remark(tags, frame) : null;
 /** Ours: what more is lost across is no contact that still closes. */
 const MOST_LOST = 50;
 
 const POLE =
   '(at|on|across|over|through) [(the|my)] (pole <nth>|(left|middle|center|right|top|bottom|outside|first|second|third|other) (pole|leg|contact|set|one)|<place>)';
-const lostOn = (slot: string): string => `[(about|only)] <amount:${slot}> ${POLE}`;
+const lostOn = (slot: string): string => `[(about|only)] <number:${slot}> [(volts|volt)] ${POLE}`;
 
 /** What a three-phase supply gives between its legs. */
 export const LEG_RULES: readonly Rule[] = [

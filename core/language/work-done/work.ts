@@ -11,7 +11,8 @@ import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from
 import { IT, SPLIT, SPLIT_IT } from '../words/split-verbs.ts';
 import { isNotDone } from '../words/not-done.ts';
 import { partId, tagsIn, workId } from '../slots.ts';
-import { nothing, remark } from '../plain-means.ts';
+import { nothing } from '../plain-means.ts';
+import { DONE_BY_OTHERS_RULES, doneByOthers } from './done-by-others.ts';
 
 const done: Means = unlessNameGoesOn((tags, frame) => {
   const did = workId(tags['work']);
@@ -115,12 +116,6 @@ const PUT_DOWN =
 
 /** What was not done, or not by us and now: no work of this visit. */
 const notOurs = nothing;
-
-/** "The last guy jumped out the door switch": what somebody else left so is told to the next one, in those words. */
-const doneByOthers: Means = (tags, frame) =>
-  tags['work'] === 'bypass' || tags['work'] === 'disable'
-    ? remark(tags, frame)
-    : notOurs(tags, frame);
 
 const I = '<byUs>';
 const EVERYTHING =
@@ -330,10 +325,11 @@ export const WORK_RULES: readonly Rule[] = [
     { examples: ['i have not cleaned the condenser yet'] },
   ),
   rule(
-    `(he|she|they|who|somebody|someone|<who>|the [last] (guy|tech|company|crew)|(last|other|another|previous|some) (guy|tech|company|crew|~~man|~~outfit)) [(just|already|had|have|has|never)] <done> <the> <part>`,
+    `(he|she|they|who|somebody|someone|<who>|the [last] (guy|tech|company|crew)|(last|other|another|previous|some) (guy|tech|company|crew)) [(just|already|had|have|has|never)] <done> <the> <part>`,
     doneByOthers,
     { examples: ['the last guy replaced the compressor'] },
   ),
+  ...DONE_BY_OTHERS_RULES,
   rule(
     `(i|we|they|he|she|<pause>|you) (do not|did not|will not|am not|are not|is not|can not|could not|would not|cannot|never) [(want|need|going|have|about|able|ready)] [to] (<todo>|touch|cut) (it|them|that|<the> <part>) [(yet|now|again|anymore|today)]`,
     notOurs,
