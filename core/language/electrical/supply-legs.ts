@@ -169,7 +169,7 @@ const lostOn = (slot: string): string => `[(about|only)] <number:${slot}> [(volt
 export const LEG_RULES: readonly Rule[] = [
   // What is lost across a pole is drawn on no leg, nor does it stand at the coil.
   rule(
-    `[line to load] [with it [pulled] in] [<pause>] [(i|we|it|and|but)] [(am|is)] (dropped|dropping|drop|drops|lost|losing|lose|loses) ${lostOn('one')} [[<pause>] [and] ${lostOn('two')}] [[<pause>] [and] ${lostOn('three')}]`,
+    `[line to load] [with it [pulled] in] [<pause>] [(i|we|it|and|but)] [(am|is)] (dropped|dropping|drop|drops|lost|losing|lose|loses) ${lostOn('one')} [(<pause> [and]|and) ${lostOn('two')} [(<pause> [and]|and) ${lostOn('three')}]]`,
     lostAcross,
     { unheard: true, examples: ['i dropped point three on line one'] },
   ),

@@ -168,7 +168,10 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
 ];
 
 const COUNTED = '(a|an|one|two|three|four|five|six|couple|a couple|some|no parts|parts)';
-const MORE = ['b', 'c', 'd', 'e'].map((slot) => `[<pause> [and] <clause:${slot}>]`).join(' ');
+const MORE = ['e', 'd', 'c', 'b'].reduce(
+  (behind, slot) => `[<pause> [and] <clause:${slot}> ${behind}]`,
+  '',
+);
 
 /** Behind all that says of what they are. */
 export const BARE_HOURS_RULES: readonly Rule[] = [

@@ -79,7 +79,7 @@ export const SOME_OF_THEM_RULES: readonly Rule[] = [
     examples: ['heaters are in'],
   }),
   rule(
-    '[and] ([(the|both|all|all the|these|those|all (two|three|four) [(of (the|them)|the)])] [new] (ones|one|two|[defrost] (heaters|elements))|they|both|these|those|all (of them|two|three|four)) [all] (read|reads|ohm|ohms|ohmed|measure|measures|check|checks|test|come in) [(out|at|out at|in at)] <amount> [[<pause>] [and] <amount:second>] [[<pause>] [and] <amount:third>] [(each|apiece|a piece)]',
+    '[and] ([(the|both|all|all the|these|those|all (two|three|four) [(of (the|them)|the)])] [new] (ones|one|two|[defrost] (heaters|elements))|they|both|these|those|all (of them|two|three|four)) [all] (read|reads|ohm|ohms|ohmed|measure|measures|check|checks|test|come in) [(out|at|out at|in at)] <amount> [(<pause> [and]|and) <amount:second> [(<pause> [and]|and) <amount:third>]] [(each|apiece|a piece)]',
     ohmsOfThose,
     { unheard: true, examples: [] },
   ),
