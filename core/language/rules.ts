@@ -11,6 +11,8 @@ import { CAUSE_RULES } from './facts/cause-facts.ts';
 import { CHANGED_RULES } from './readings/changed-by.ts';
 import { CIRCUIT_TRACE_RULES } from './electrical/circuit-trace.ts';
 import { CLAMP_RULES } from './electrical/clamped-and-ohmed.ts';
+import { ALARM_RULES } from './facts/alarms-set.ts';
+import { CLOCK_RULES } from './facts/clock-told.ts';
 import { COMMAND_RULES } from './commands/command-rules.ts';
 import { BESIDE_RULES } from './electrical/drawn-beside.ts';
 import { CONDENSING_SIDE_RULES } from './readings/condensing-side.ts';
@@ -128,6 +130,8 @@ export const RULES: readonly Rule[] = [
   // Before commands: “on to the prep table” opens a visit and names its unit.
   ...NAME_RULES,
   ...NAMED_PART_RULES,
+  // Before controls: “high temp alarm was set at sixty” sets no box.
+  ...ALARM_RULES,
   // Before talk, which would drop it: “they want it at thirty seven”.
   ...WANTED_RULES,
   // Before expectations: “box is forty four should be thirty six” is a reading as well.
@@ -140,8 +144,9 @@ export const RULES: readonly Rule[] = [
   // Before talk: “one of those four oh four a units”.
   ...GAS_RULES,
   ...GAS_TALK_RULES,
-  // Before the job: “i got here at ten fifteen” is when.
   ...TIME_TOLD_RULES,
+  // Before the job and talk: “i got here at ten fifteen” is when, and so is “i'm out of here at one thirty”.
+  ...CLOCK_RULES,
   ...NO_SUPPLY_RULES,
   // Before talk and what no meter showed: “no”, and “head's not two hundred”, take something back.
   ...COMMAND_RULES,

@@ -1,4 +1,5 @@
 import type { Context } from './context.ts';
+import { amendsOne } from './settle/amended-together.ts';
 import { keepFreezer } from './settle/bare-walk-in.ts';
 import { tellWhere } from './settle/bare-site.ts';
 import { withoutUnnamed } from './settle/done-to-unnamed.ts';
@@ -18,6 +19,7 @@ import { isWhollyRead, type Item, type Parse, parse } from './parse/parse.ts';
 import { ofOtherOne } from './settle/other-one.ts';
 import { putRight } from './settle/put-right.ts';
 import { doneSo } from './settle/done-so.ts';
+import { withShortNames } from './settle/short-names.ts';
 import { secondHand } from './settle/second-hand.ts';
 import type { Sentence } from './parse/sentence.ts';
 import { takenBackFirst } from './settle/taken-back.ts';
@@ -71,7 +73,7 @@ function asItWasSaid(text: string, context: Context): Utterance {
   tellWhyCalled(all, context);
   tellWhatHappened(all);
   turnTo(all, { tokens, items });
-  return all;
+  return amendsOne(all);
 }
 
 /** "Told them to keep boxes away from the condenser": kept as it was said, and as what they are to do. */
@@ -123,7 +125,10 @@ function withoutLoose(parsed: Parse, items: readonly Item[]): Parse {
 }
 
 function gather(all: DraftUtterance, items: readonly Item[], sentence: Sentence): void {
-  if (stand(items)) for (const { meaning } of items) join(all, meaning);
+  const { lastPart, lastPlace } = sentence.context;
+  if (stand(items))
+    for (const { meaning } of items)
+      join(all, withShortNames(meaning, [null, lastPart, lastPlace]));
   else settleTogether(all, items, sentence);
 }
 

@@ -206,7 +206,7 @@ function leftOpenLines(state: VisitState): readonly string[] {
 /** A bypass told only in a memo cannot be reported restored. */
 function bypassLines({ memos }: VisitState): readonly string[] {
   return memos
-    .filter(({ memo }) => /\b(bypass|jumper|jumped out)/i.test(memo))
+    .filter(({ memo }) => /\b(bypass|jumper|jumped (?:\S+ ){0,4}out)/i.test(memo))
     .map(({ memo }) => sentence(`Check that it was put back: ${memo}`));
 }
 

@@ -4,7 +4,7 @@ import { UNITS } from '../units/units.ts';
 import type { Keeping } from './keeping.ts';
 import type { VisitState } from './state.ts';
 import { factKept, timesTold } from './time-told.ts';
-import { isNewer } from './views.ts';
+import { isNewer, openQuestion } from './views.ts';
 
 type Amend = Extract<Command, { do: 'amend' }>;
 
@@ -13,6 +13,7 @@ export function amend(command: Amend, state: VisitState): Keeping {
   if (command.unit === 'min') return amendTime(command.value, state) ?? NOTHING_TO_AMEND;
   return (
     amendDoubt(command, state) ??
+    amendLeftOver(command, state) ??
     amendReading(command, state) ??
     readAnew(command) ??
     NOTHING_TO_AMEND
@@ -38,6 +39,23 @@ function amendDoubt(command: Amend, state: VisitState): Keeping | null {
       { type: 'readingTaken', v: 1, reading },
     ],
     acknowledgement: { kind: 'amended', from: doubted, to: reading },
+  };
+}
+
+/** "Make that one fourteen", of a number that nobody knows what it is of: it is asked of the new one, and no reading changes. */
+function amendLeftOver({ quantity, value, unit }: Amend, state: VisitState): Keeping | null {
+  const open = openQuestion(state);
+  if (quantity !== null || unit !== undefined || open?.kind !== 'leftOver') return null;
+  const { id, words } = open.of;
+  const newest = state.readings.at(-1);
+  if (newest && isNewer(state, newest.id, id)) return null;
+  const digits = String(value);
+  return {
+    bodies: [
+      { type: 'leftOverDropped', v: 1, target: id },
+      { type: 'numberLeftOver', v: 1, digits, words },
+    ],
+    acknowledgement: { kind: 'leftOver', digits },
   };
 }
 

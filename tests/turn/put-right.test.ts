@@ -190,6 +190,37 @@ describe('what was told last', () => {
   });
 });
 
+describe('two figures that were told in one breath', () => {
+  const fans = 'condenser fans are pulling two point one and two point two';
+  const read = (...said: readonly [string, ...string[]]) =>
+    last(...said).state.readings.map(({ reading: { place, value } }) => [place, value]);
+
+  it.each([
+    'no, make that two point one and two point four',
+    'sorry, two point one and two point four',
+    'wait, two point one and two point four',
+  ])('are put right together by "%s"', (again) => {
+    expect(read(fans, again)).toEqual([
+      ['condenserFan', 2.1],
+      ['condenserFan', 2.4],
+    ]);
+  });
+
+  it('put right nothing that was told before, where they were not told together', () => {
+    const ground = 'common to ground is point two megs';
+    const again = 'no, make that two point one and two point four';
+    expect(read(ground, again)).toEqual([['commonGround', 0.2]]);
+    expect(read(ground, fans, again)[0]).toEqual(['commonGround', 0.2]);
+    expect(last(ground, again).state.leftOver).toHaveLength(2);
+  });
+
+  it('leave a reading as it was where the number put right is one that was asked about', () => {
+    const { state } = last('common to ground is point two megs', 'twelve', 'make that fourteen');
+    expect(state.readings.map(({ reading }) => reading.value)).toEqual([0.2]);
+    expect(state.leftOver.map(({ digits }) => digits)).toEqual(['14']);
+  });
+});
+
 describe('a name or a kind that was said wrong', () => {
   it.each([
     ["i'm at Copper Lane Cafe, no sorry, Copper Lane Bakery", 'Copper Lane Bakery'],

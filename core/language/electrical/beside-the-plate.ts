@@ -6,6 +6,7 @@ import { electrical, GOT } from './electrical.ts';
 import { nameplate } from '../facts/facts.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { leftToAsk } from '../readings/reading-means.ts';
+import { remark } from '../plain-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId, placeId, tagsIn } from '../slots.ts';
 
@@ -139,6 +140,11 @@ export const BESIDE_PLATE_RULES: readonly Rule[] = [
     `<the> <part> (is|was) [(only|just)] (a|an) [<number:poles> pole] <number> [(amp|amper|amps)] [(breaker|one|fuse)]`,
     sized,
     { unheard: true, examples: [] },
+  ),
+  rule(
+    '[(and|but)] (it is|(that|this) is|they are) [(a|an)] (<number> (amp|amps) <number:poles> pole|<number:poles> pole <number> [(amp|amps)]) [(breaker|fuse|contactor|disconnect|one)]',
+    remark,
+    { unheard: true, examples: ['it is a forty amp three pole'] },
   ),
   rule(
     `[(<pause> [(and|but)]|and|but)] [the] ${PLATE} (wants|calls for|says|asks for|only wants) [(a|an)] [max [of]] <number> [(amp|amps)] [(breaker|fuse|max)]`,

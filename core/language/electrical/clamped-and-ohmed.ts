@@ -181,11 +181,21 @@ const isHeat = (tags: Tags): boolean =>
 /** "Temp control's open at forty four degrees": found so, and kept with what it was at. */
 const openAtHeat: Means = (tags, frame) => {
   const part = partId(tags['part']);
+  return part === null ? null : switchedAt(part, tags, frame);
+};
+const itIsOpenAt: Means = (tags, frame) => ({
+  ofIt: {
+    means: (part) => switchedAt(part, tags, frame),
+    inSentence: false,
+    otherwise: { remarks: [frame.wordsOf(frame.span)] },
+  },
+});
+function switchedAt(part: PartId, tags: Tags, frame: Frame): Meaning | null {
   const state = stateId(tags['state']);
   const isSwitched = state === 'open' || state === 'closed';
-  if (part === null || !BY_HEAT.includes(part) || !isSwitched || !isHeat(tags)) return null;
+  if (!BY_HEAT.includes(part) || !isSwitched || !isHeat(tags)) return null;
   return { findings: [finding(part, state, frame)], remarks: [frame.wordsOf(frame.span)] };
-};
+}
 
 /** "One sixteen … at the compressor": of the pair that was named. */
 const atPins: Means = (tags, frame) => one(electrical(tags, placeId(tags['place']), frame));
@@ -356,6 +366,11 @@ export const CLAMP_RULES: readonly Rule[] = [
     unheard: true,
     examples: ['thermostat is open at forty four degrees'],
   }),
+  rule(
+    '[(and|but|so)] (it is|it reads) <very> <state> [(right now|now|still)] at <amount>',
+    itIsOpenAt,
+    { unheard: true, examples: [] },
+  ),
   rule(
     '[(it is|we are|unit is)] [on] [(the|an|a)] extension cord [<pause>] [(it is|is)] [(a|an)] <size>',
     remark,

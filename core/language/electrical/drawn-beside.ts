@@ -114,6 +114,39 @@ const drawnBeside: Means = (tags, frame) => {
   return { ofThat: { means, otherwise }, ofIt: { means: ofPart, inSentence: true } };
 };
 
+/** What is told of a place, once for each of several alike: "pulling two point one and two point two". */
+function drawnByTwo(tags: Tags, place: PlaceId | undefined, frame: Frame): Meaning | null {
+  const told = [tags, tagsIn(tags['other']) ?? {}];
+  if (place === undefined || !told.every((each) => isBareAmps(each, frame))) return null;
+  if (isFraction(told.at(-1)) && ENDS_IN_FRACTION.test(frame.wordsOf(frame.span))) return null;
+  const readings = told.flatMap(
+    (each) => readingOf('current', amountIn(each), { place, frame }) ?? [],
+  );
+  return readings.length === told.length ? { readings } : null;
+}
+
+/** "Two and a half" is one figure. */
+const isFraction = (tags: Tags = {}): boolean => (amountIn(tags).value ?? 1) < 1;
+const ENDS_IN_FRACTION = /\band (?:a half|a quarter|three quarters)(?: amps?)?$/i;
+
+/** "Condenser fans are pulling two point one and two point two": of two fans each. */
+const twoFansDraw: Means = (tags, frame) => {
+  const place = placeId(tags['place']);
+  return place === 'condenserFan' || place === 'evaporatorFan'
+    ? drawnByTwo(tags, place, frame)
+    : null;
+};
+
+/** "Condenser fans run fine, they're pulling two point one and two point two" */
+const theyDrawTwo: Means = (tags, frame) => ({
+  ofIt: {
+    means: (part) => drawnByTwo(tags, MOTORS[part], frame),
+    inSentence: false,
+    otherwise: { unclaimed: [tags, tagsIn(tags['other']) ?? {}].flatMap(unclaimedIn) },
+  },
+});
+const unclaimedIn = (tags: Tags): readonly string[] => leftToAsk(tags).unclaimed ?? [];
+
 /** "Put a new drain heater in, new one's pulling point four amps": the one that was spoken of. */
 const newOneDraws: Means = (tags, frame) => {
   if (!isBareAmps(tags, frame)) return null;
@@ -152,6 +185,8 @@ const controlVolts: Means = (tags, frame) => {
   return { ofThat: { means, otherwise: isSaid ? volts : leftToAsk(tags) } };
 };
 
+const ONLY_DRAWING = '[(both|only|each)] (pulling|drawing|pull|draw|at|running)';
+
 /** What one of several draws, or each, or the one beside the one that was metered. */
 export const BESIDE_RULES: readonly Rule[] = [
   rule(
@@ -189,6 +224,15 @@ export const BESIDE_RULES: readonly Rule[] = [
   rule(
     '(and|but|<pause> [(and|but)]) the (fan|fans|fan motor|fan motors) [(is|are)] [(at|drawing|pulling|only)] <amount>',
     fanBeside,
+  ),
+  rule(`<the> <place> (are|is) ${ONLY_DRAWING} <amount> and <amount:other>`, twoFansDraw, {
+    unheard: true,
+    examples: ['condenser fans are pulling two point one and two point two'],
+  }),
+  rule(
+    `[(<pause> [(and|but)]|and|but)] (they are|one is|they) ${ONLY_DRAWING} <amount> and [the other one [(is|at)]] <amount:other>`,
+    theyDrawTwo,
+    { unheard: true, examples: [] },
   ),
   rule(
     '(and|but|<pause> [(and|but)]) [(it is|they are|it|is|are)] [only] (drawing|pulling|draws|pulls) <amount>',

@@ -440,7 +440,7 @@ export const ELECTRICAL_RULES: readonly Rule[] = [
     examples: ['start to common three point nine ohms', 'common to ground is ol'],
   }),
   rule(
-    '<the> <place> [(is|are)] [only] (pulling|drawing|pulls|draws|amps|amping|amps (is|are|at)|amperage [is]|current|draw is|current is|amp draw|running amps|amp draw is) <amount>',
+    '<the> <place> [(is|are|~~was|~~were)] [only] (pulling|drawing|pulls|draws|amps|amping|amps (is|are|at)|amperage [is]|current|draw is|current is|amp draw|running amps|amp draw is) <amount>',
     pulling,
     {
       examples: ['evaporator fan amp draw is point six'],

@@ -1,5 +1,5 @@
 import type { Tags } from '../../grammar/nodes.ts';
-import type { PartId, PlaceId } from '../../terms/names.ts';
+import { HEATERS, type PartId, type PlaceId } from '../../terms/names.ts';
 import { electrical, GOT, one } from './electrical.ts';
 import { fanPlace } from '../words/fans.ts';
 import { finding, onlyOf } from '../findings/finding-of.ts';
@@ -8,8 +8,23 @@ import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.t
 import { numberIn, partId, placeId, tagsIn } from '../slots.ts';
 
 /** The meter shows no way from the windings to the frame. */
-const clearOfGround: Means = (_tags, frame) =>
-  one(readingOf('insulationResistance', amountIn({ overlimit: true }), { place: null, frame }));
+const clearOfGround: Means = (_tags, frame) => clearAt(null, frame);
+const clearAt = (place: PlaceId | null, frame: Frame): Meaning | null =>
+  one(readingOf('insulationResistance', amountIn({ overlimit: true }), { place, frame }));
+
+/** What is no winding of the compressor and is held to ground like one. */
+const HELD_TO_GROUND: readonly (PlaceId | null)[] = [...HEATERS, 'condenserFan', 'evaporatorFan'];
+
+/** "Third heater's open, nothing to ground on the two good ones": a heater that is clear clears no compressor. */
+const nothingToGround: Means = (tags, frame) => {
+  const at = (place: PlaceId | null): Meaning | null =>
+    clearAt(HELD_TO_GROUND.includes(place) ? place : null, frame);
+  const named = placeId(tags['place']);
+  if (named !== null) return at(named);
+  const means = (part: PartId): Meaning | null => at(FAN_MOTORS[part] ?? placeId(part));
+  const isOfIt = !WINDINGS.includes(frame.context.lastPlace);
+  return { ofIt: { means, inSentence: !isOfIt, otherwise: at(null) ?? {} } };
+};
 
 const WINDINGS: readonly (PlaceId | null)[] = [
   ...(['commonStart', 'commonRun', 'runStart'] as const),
@@ -123,8 +138,8 @@ export const METERED_RULES: readonly Rule[] = [
     { examples: ['run winding is grounded'] },
   ),
   rule(
-    `[(i have|i got|got|it has|there is|reads|reading|shows|showing|getting)] (nothing|no (continuity|reading|resistance|path|short|shorts)|not a thing) to ground [(on|at) (any|all|either|each|none) [(three|two)] [of (them|the (windings|pins|terminals))]]`,
-    clearOfGround,
+    `[(i have|i got|got|it has|there is|reads|reading|shows|showing|getting)] (nothing|no (continuity|reading|resistance|path|short|shorts)|not a thing) to ground [(on|at|from|in) ((any|all|either|each|none) [(three|two)] [of (them|the (windings|pins|terminals))]|~~[(the|those)] [(other|two|three|other two)] [good] (one|ones|two)|~~(it|that|them|those)|~~[(either|both|any|all|any of)] <the> <place>)]`,
+    nothingToGround,
     { examples: ['nothing to ground', 'no continuity to ground'] },
   ),
   rule(

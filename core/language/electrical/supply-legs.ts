@@ -3,7 +3,8 @@ import { electrical, GOT } from './electrical.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { pointed } from './meter-figures.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
-import { placeId, tagsIn } from '../slots.ts';
+import { remark } from '../plain-means.ts';
+import { numberIn, placeId, tagsIn } from '../slots.ts';
 import type { PlaceId } from '../../terms/names.ts';
 import {
   LEAST_SUPPLY,
@@ -154,8 +155,24 @@ const droppedInTurn = (slot: string): string => `<dropped:${slot}> [(amps|amp)]`
 const mixedInTurn = (slot: string): string => `(<tenths:${slot}>|<dropped:${slot}>) [(amps|amp)]`;
 const inTurn = (slot: string): string => `<tenths:${slot}> [(amps|amp)]`;
 
+/** "I dropped point three on L one, two point eight on L two": of a contactor's poles, which the note names in those words. */
+const lostAcross: Means = (tags, frame) =>
+  (numberIn(tagsIn(tags['one'])?.['number']) ?? MOST_LOST) < MOST_LOST ? remark(tags, frame) : null;
+/** Ours: what more is lost across is no contact that still closes. */
+const MOST_LOST = 50;
+
+const POLE =
+  '(at|on|across|over|through) [(the|my)] (pole <nth>|(left|middle|center|right|top|bottom|outside|first|second|third|other) (pole|leg|contact|set|one)|<place>)';
+const lostOn = (slot: string): string => `[(about|only)] <number:${slot}> [(volts|volt)] ${POLE}`;
+
 /** What a three-phase supply gives between its legs. */
 export const LEG_RULES: readonly Rule[] = [
+  // What is lost across a pole is drawn on no leg, nor does it stand at the coil.
+  rule(
+    `[line to load] [with it [pulled] in] [<pause>] [(i|we|it|and|but)] [(am|is)] (dropped|dropping|drop|drops|lost|losing|lose|loses) ${lostOn('one')} [(<pause> [and]|and) ${lostOn('two')} [(<pause> [and]|and) ${lostOn('three')}]]`,
+    lostAcross,
+    { unheard: true, examples: ['i dropped point three on line one'] },
+  ),
   rule(
     `[(leg|line|l|phase)] one to two ${READS} <amount:ab> [[<pause>] [and] two to three ${READS} <amount:bc>] [[<pause>] [and] (one to three|three to one) ${READS} <amount:ca>]`,
     betweenLegs,

@@ -2,9 +2,8 @@ import type { Tags } from '../../grammar/nodes.ts';
 import { command } from '../commands/command.ts';
 import { minutesIn } from '../numbers/durations.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
-import { numberIn, signedIn, tagsIn } from '../slots.ts';
+import { numberIn, tagsIn } from '../slots.ts';
 import { wordBefore } from '../words/clause-start.ts';
-import { isTimeOfDay } from '../words/time-of-day.ts';
 import { remark } from '../plain-means.ts';
 
 /** Driving is no time on the job; of one way alone nobody tells whether it is billed twice. */
@@ -58,19 +57,22 @@ const bareHours: Means = (tags, frame) => {
   return workBegun ? { facts: [{ fact: 'labor', value, words }] } : {};
 };
 
+/** "Two and a quarter hours, one fan motor, one switch": what was fitted stands behind the hours, word for word. */
+const hoursAndParts: Means = (tags, frame) => {
+  const value = heldIn(tags);
+  const words = frame.wordsOf(frame.span);
+  if (value === null || !/\bhours?\b/i.test(words)) return null;
+  const [hours = '', ...parts] = words.split(/,\s*/);
+  const isWhole = parts.length > 0 && frame.context.workBegun;
+  return isWhole
+    ? { facts: [{ fact: 'labor', value, words: hours }], remarks: [parts.join(', ')] }
+    : { remarks: [words] };
+};
+
 /** "Make that three hours": of the last time that was told; the visit knows which that was. */
 const amendTime: Means = (tags) => {
   const value = heldIn(tags);
   return value === null ? null : command({ do: 'amend', quantity: null, value, unit: 'min' });
-};
-
-/** "Nine", "nine thirty" */
-const since: Means = (tags, frame) => {
-  const said = signedIn(tags);
-  if (said === null || !isTimeOfDay(tags)) return null;
-  const [hour, minute] = said < 100 ? [said, 0] : [Math.trunc(said / 100), said % 100];
-  const value = `${String(hour)}:${String(minute).padStart(2, '0')}`;
-  return { facts: [{ fact: 'hereSince', value, words: frame.wordsOf(frame.span) }] };
 };
 
 /** Whether the road is within the hours nobody told: kept as it was said. */
@@ -96,6 +98,16 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     {
       unheard: true,
       examples: ['two hours and forty minutes on site'],
+    },
+  ),
+  rule(
+    `[(it was|that was|call it|put me down for)] ${ABOUT} <duration> here ${IN_ALL}`,
+    hoursOnThis,
+    {
+      unheard: true,
+      apart: true,
+      beforeTold: true,
+      examples: ['three hours here'],
     },
   ),
   rule(
@@ -153,15 +165,21 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     amendTime,
     { unheard: true, apart: true, examples: ['make that three hours'] },
   ),
-  rule(
-    `[(i have|we have|i|we)] (been here since|got here at) ${ABOUT} <number> [(this morning|this afternoon|o clock)]`,
-    since,
-    { unheard: true, apart: true, examples: ['i have been here since nine'] },
-  ),
 ];
+
+const COUNTED = '(a|an|one|two|three|four|five|six|couple|a couple|some|no parts|parts)';
+const MORE = ['e', 'd', 'c', 'b'].reduce(
+  (behind, slot) => `[<pause> [and] <clause:${slot}> ${behind}]`,
+  '',
+);
 
 /** Behind all that says of what they are. */
 export const BARE_HOURS_RULES: readonly Rule[] = [
+  rule(`[(call it|about)] <duration> <pause> [and] ${COUNTED} <clause> ${MORE}`, hoursAndParts, {
+    unheard: true,
+    alone: true,
+    examples: [],
+  }),
   rule('[(and|plus|add|call it|about)] <duration>', bareHours, {
     unheard: true,
     alone: true,

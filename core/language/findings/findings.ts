@@ -9,6 +9,7 @@ import { CYCLE_RULES } from './cycle-findings.ts';
 import { ofOneOfFew, onlyFrosts, stateOf } from './state-of.ts';
 import { finding, onlyOf } from './finding-of.ts';
 import { lifeless } from './lifeless.ts';
+import { mayBeGrounded } from './may-be-grounded.ts';
 import { LETS_RUN, stateAt } from '../words/state-at.ts';
 import { partId, placeId, stateId, tagsIn } from '../slots.ts';
 import type { Finding } from '../utterance.ts';
@@ -77,6 +78,7 @@ const itIs =
     if (!inSentence && !OF_A_PART.includes(said)) return null;
     if (isOnSomething(frame)) return null;
     const means = (last: PartId): Meaning | null => {
+      if (said === 'grounded' && !mayBeGrounded(last, frame.context)) return null;
       // "Overload clicked back in and she's running": what it lets run.
       const runs = said === 'running' && LETS_RUN.has(last) ? 'compressor' : last;
       const cleared = glassCleared(last, frame);

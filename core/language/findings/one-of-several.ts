@@ -2,7 +2,9 @@ import type { PartId } from '../../terms/names.ts';
 import type { Meaning, Means, Rule } from '../rule.ts';
 import { rule } from '../rule.ts';
 import { partId, stateId } from '../slots.ts';
-import { stateAt } from '../words/state-at.ts';
+import { LIFELESS } from '../vocabulary/state-names.ts';
+import { isStuckFan, stateAt } from '../words/state-at.ts';
+import { FANS } from '../words/fans.ts';
 import { finding } from './finding-of.ts';
 import { stateOf } from './state-of.ts';
 
@@ -11,6 +13,7 @@ const IN_A_ROW: ReadonlySet<PartId> = new Set<PartId>([
   ...(['fuse', 'breaker', 'terminal', 'wiring', 'sensor', 'defrostHeater', 'doorHeater'] as const),
   ...(['light', 'fan', 'condenserFan', 'condenserFanMotor', 'evaporatorFan'] as const),
   ...(['evaporatorFanMotor', 'drainHeater', 'contactor', 'doorGasket', 'hinge'] as const),
+  'doorSwitch',
 ]);
 
 /** "The middle one's blown", "two of the three are open", of those that were spoken of: which and how many is in the words. */
@@ -18,6 +21,7 @@ export const ofThose: Means = (tags, frame) => {
   const said = stateId(tags['state']);
   if (said === null) return null;
   const means = (part: PartId): Meaning | null => {
+    if (isStuckFan(part, frame.wordsOf(frame.span))) return null;
     const state = IN_A_ROW.has(part) ? stateAt(part, said) : null;
     return state === null ? null : { findings: [finding(part, state, frame)] };
   };
@@ -25,6 +29,23 @@ export const ofThose: Means = (tags, frame) => {
     ofIt: { means, inSentence: false, otherwise: { remarks: [frame.wordsOf(frame.span)] } },
   };
 };
+
+/** "So the air probe's off and the coil one's good": the sensor there; the fan, where fans were spoken of. */
+const ofKind: Means = (tags, frame) => {
+  const said = stateId(tags['state']) ?? 'notRunning';
+  const fan = partId(tags['fan']);
+  const found = (part: PartId): Meaning | null => {
+    const state = stateAt(part, said);
+    return state === null ? null : { findings: [finding(part, state, frame)] };
+  };
+  const means = (part: PartId): Meaning | null => {
+    if (part === 'sensor') return found('sensor');
+    return fan !== null && TURNING.has(part) ? found(fan) : null;
+  };
+  const otherwise = { remarks: [frame.wordsOf(frame.span)] };
+  return { ofIt: { means, inSentence: false, otherwise } };
+};
+const TURNING: ReadonlySet<PartId> = new Set<PartId>([...FANS, 'fan']);
 
 /** What carries a current, and is brown where it was hot. */
 const CONDUCTS: ReadonlySet<PartId> = new Set<PartId>([
@@ -55,6 +76,19 @@ export const ONE_OF_SEVERAL_RULES: readonly Rule[] = [
     unheard: true,
     examples: [],
   }),
+  ...(
+    [
+      ['(air|box|cabinet|coil|return|supply|discharge|defrost)', {}],
+      ['(condenser|cond)', { fan: 'condenserFan' }],
+      ['(evaporator|evap)', { fan: 'evaporatorFan' }],
+    ] as const
+  ).map(([kind, tags]) =>
+    rule(`[(and|but|so)] the ${kind} one ${IS} <very> (<state>|${LIFELESS})`, ofKind, {
+      unheard: true,
+      tags,
+      examples: [],
+    }),
+  ),
   rule(
     `<the> <part> ${IS} [<very> <state> [and]] <very> [(kinda|turned|gone|a little)] (brown|browned|heat discolored)`,
     browned,

@@ -14,6 +14,13 @@ const itRuns: Means = (_tags, frame) => {
   return { ofIt: { means, inSentence: false, otherwise: runs('compressor') } };
 };
 
+/** "Condenser fans run fine" */
+const runFine: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  if (part === null || !TURNS.includes(part)) return null;
+  return { findings: [finding(settledFan(part, frame.context), 'running', frame)] };
+};
+
 /** "Off on overload, I think" is no finding yet: it stands in the note as it was said. */
 const offOnOverload: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
@@ -123,6 +130,10 @@ export const RUN_RULES: readonly Rule[] = [
     itRuns,
     { alone: true, examples: ['fired right up'] },
   ),
+  rule('<the> <part> run (fine|good|great|ok|smooth|all right|like they should)', runFine, {
+    unheard: true,
+    examples: ['condenser fans run fine'],
+  }),
   rule(
     '[(and|so|but)] (it is|she is|it went|it kicked|<the> compressor is|<the> compressor went|<the> compressor kicked) (off|out|down) on [(the|its|it is|internal|thermal)] [(internal|thermal)] overload',
     offOnOverload,

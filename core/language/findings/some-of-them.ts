@@ -1,7 +1,7 @@
 import type { PartId } from '../../terms/names.ts';
 import { type Amounted, amountIn, readingOf } from '../numbers/measure.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
-import { partId, placeId } from '../slots.ts';
+import { partId, placeId, tagsIn } from '../slots.ts';
 import { LIFELESS } from '../vocabulary/state-names.ts';
 import { startsClause } from '../words/clause-start.ts';
 import { lifeless } from './lifeless.ts';
@@ -23,19 +23,22 @@ export const ohmsAt =
     return found === null ? null : { readings: [found] };
   };
 
-/** "New ones read twenty one each": of the heaters that were spoken of. */
+/** "New ones read twenty one each", "heaters read seventeen, seventeen and a half": of the heaters that were spoken of. */
 const ohmsOfThose: Means = (tags, frame) => {
-  const amount = amountIn(tags);
-  if (amount.unit !== 'ohm' && amount.unit !== null) return null;
-  const { value } = amount;
-  return {
-    ofIt: {
-      means: ohmsAt(amount, frame),
-      inSentence: false,
-      otherwise: value === null ? {} : { unclaimed: [String(value)] },
-    },
+  const amounts = [tags, tagsIn(tags['second']), tagsIn(tags['third'])].flatMap((each) =>
+    each === null ? [] : [amountIn(each)],
+  );
+  if (amounts.some(({ unit }) => unit !== 'ohm' && unit !== null)) return null;
+  const means = (part: PartId): Meaning | null => {
+    const readings = amounts.flatMap((each) => ohmsAt(each, frame)(part)?.readings ?? []);
+    return readings.length === amounts.length ? { readings } : null;
   };
+  const unclaimed = amounts.flatMap(({ value }) => (value === null ? [] : [String(value)]));
+  const isNamed = NAMES_HEATERS.test(frame.wordsOf(frame.span));
+  const otherwise = (isNamed ? means('defrostHeater') : null) ?? { unclaimed };
+  return { ofIt: { means: (part) => means(part) ?? otherwise, inSentence: false, otherwise } };
 };
+const NAMES_HEATERS = /\b(?:heaters|elements)\b/i;
 
 /** What is in once it was put in, and never stood there before that to be told of. */
 const FITTED: ReadonlySet<PartId> = new Set<PartId>([
@@ -95,7 +98,7 @@ export const SOME_OF_THEM_RULES: readonly Rule[] = [
     examples: ['heaters are in'],
   }),
   rule(
-    '[and] ([(the|both|all|all the|these|those)] [new] (ones|one|two|heaters|elements)|they|both|these|those|all (of them|two|three|four)) [all] (read|reads|ohm|ohms|ohmed|measure|measures|check|checks|test|come in) [(out|at|out at|in at)] <amount> [(each|apiece|a piece)]',
+    '[and] ([(the|both|all|all the|these|those|all (two|three|four) [(of (the|them)|the)])] [new] (ones|one|two|[defrost] (heaters|elements))|they|both|these|those|all (of them|two|three|four)) [all] (read|reads|ohm|ohms|ohmed|measure|measures|check|checks|test|come in) [(out|at|out at|in at)] <amount> [(<pause> [and]|and) <amount:second> [(<pause> [and]|and) <amount:third>]] [(each|apiece|a piece)]',
     ohmsOfThose,
     { unheard: true, examples: [] },
   ),

@@ -2,6 +2,7 @@ import { wordBefore, wordBehind } from '../words/clause-start.ts';
 import { cameOffElse } from '../words/comes-off.ts';
 import { finding } from './finding-of.ts';
 import type { PartId } from '../../terms/names.ts';
+import { pointsAtOne } from '../../terms/which-one.ts';
 import type { Frame, Means } from '../rule.ts';
 import { numberIn, partId, stateId, tagsIn } from '../slots.ts';
 import { BREAKS, stateAt, TELLS, WORKS } from '../words/state-at.ts';
@@ -55,7 +56,9 @@ const MISSES = /^(?:a|an|one|its|some|half|two|most|part)$/;
 /** "Product forty one, looks good": what has a temperature is not told apart by numbers, and nothing stands there in dozens. */
 export const ofOneOfFew: Means = (tags, frame) => {
   const which = numberIn(tagsIn(tags['which'])?.['number']) ?? 0;
-  const isNumbered = /\bnumber\b/i.test(frame.wordsOf(frame.span));
+  const words = frame.wordsOf(frame.span);
+  const isNumbered = /\bnumber\b/i.test(words);
+  if (pointsAtOne(`${wordBefore(frame)} ${words}`)) return null;
   if (!isNumbered && (which > MOST_OF_A_KIND || HAS_VALUE.has(partId(tags['part'])))) return null;
   return stateOf('state')(tags, frame);
 };

@@ -30,10 +30,7 @@ export function countsThings(tokens: readonly Token[], start: number, end: numbe
   const before = tokens[end - 2];
   const isAlone =
     end - 1 > start && !isNumber(before) && !(before !== undefined && GOES_ON.has(before));
-  // "The condenser one and the evaporator one"
-  if (isAlone && last.text === 'one' && before !== undefined && OF_A_COIL.has(before)) {
-    if (tokens[end - 3]?.text === 'the') return true;
-  }
+  if (isOneOfAKind(tokens, end)) return true;
   if (isAlone && isWhich(last, before) && !holdsNumber(tokens, start, end - 1)) return true;
   const next = tokens[end];
   if (next === undefined || next.pause) return false;
@@ -51,7 +48,13 @@ export function countsThings(tokens: readonly Token[], start: number, end: numbe
   );
 }
 
-const OF_A_COIL = new WordSet('condenser evaporator evap cond');
+/** "The condenser one and the evaporator one", "the coil one's good": which, and not how much. */
+export function isOneOfAKind(tokens: readonly Token[], end: number): boolean {
+  const [the, kind, one] = [tokens[end - 3], tokens[end - 2], tokens[end - 1]];
+  if (the === undefined || kind === undefined || one?.text !== 'one') return false;
+  return the.text === 'the' && SETS_APART.has(kind);
+}
+const SETS_APART = new WordSet('condenser evaporator evap cond coil air box defrost counter');
 
 /** "The coil's ten below that": how far it is from something, and not where it stands. */
 export function isBeyond(tokens: readonly Token[], end: number): boolean {

@@ -8,7 +8,7 @@ import { ARTICLES, FINITE } from '../words/clause-tokens.ts';
 import { WordSet } from '../words/word-set.ts';
 import { GRAMMAR, type Sentence } from './sentence.ts';
 
-const ON = new WordSet('on of in at for inside to off under behind around over');
+const ON = new WordSet('on of in at for from inside to off under behind around over');
 const WHICH = new WordSet(
   'left right top bottom front back upper lower middle first second third other same one new old hand suction liquid discharge main big little',
 );
@@ -51,12 +51,24 @@ export function isOnlyPlace(sentence: Sentence, { from, to }: Span): boolean {
   const on = placeBefore(tokens, nameStart(sentence, from));
   const thing = tokens[on - 1];
   if (on < 1 || thing === undefined || tokens[on]?.pause === true) return false;
+  if (isWhatWasTaken(tokens, on)) return true;
   // "The stat's on the coil, reads closed": what is told behind the pause is told of the stat.
   if (STANDS.has(thing) && on > 1) return hasPause(tokens, from + 1, to - 1);
   if (OF_ITSELF.has(thing) || NO_THING.has(thing) || FINITE.has(thing) || thing.value !== null)
     return false;
   return beginsName(tokens, on - 1);
 }
+
+/** "Oil I got out of the schrader was black": what somebody took from there is told of, and not where it was. */
+function isWhatWasTaken(tokens: readonly Token[], on: number): boolean {
+  let at = on - 1;
+  while (isIn(PARTICLES, tokens[at]) && !isPause(tokens, at)) at -= 1;
+  const [thing, who, verb] = tokens.slice(Math.max(0, at - 2), at + 1);
+  if (thing === undefined || who === undefined || verb === undefined || at < 2) return false;
+  return TAKER.has(who) && !who.pause && !verb.pause && !NO_THING.has(thing) && !FINITE.has(thing);
+}
+const PARTICLES = new WordSet('out off up down back');
+const TAKER = new WordSet('i we he they');
 
 /** Where the whole name begins of which a rule may have read the end: "the guard on the condenser | fan is missing". */
 function nameStart({ tokens, matcher }: Sentence, start: number): number {

@@ -2,6 +2,7 @@ import { Automata } from '../../grammar/automata.ts';
 import { OTHER } from '../../grammar/kinds.ts';
 import { Reach } from '../../grammar/reach.ts';
 import type { Token } from '../../grammar/tokens.ts';
+import { HOLES } from '../holes.ts';
 import { isCountedThing, isPointedOut } from '../words/counted-things.ts';
 import { isEveryday } from '../words/everyday-words.ts';
 import { ONES } from '../numbers/number-words.ts';
@@ -90,7 +91,7 @@ class NumberFinder implements OpenNumbers {
 
   /** Up to where a number that nobody claims is talk; `null` where it is not. */
   private talkFrom(at: number, end: number): number | null {
-    if (this.countsThings(at, end)) return end + 1;
+    if (this.countsThings(at, end) || this.isOfSize(at, end)) return end + 1;
     if (this.pointsAt(at, end) || this.namesLeg(at, end)) return end;
     return this.isMoneyOrYear(at) || this.isEveryday(at) ? end : null;
   }
@@ -124,7 +125,8 @@ class NumberFinder implements OpenNumbers {
   /** "The valve's an electronic one": of which kind it is. */
   private pointsAt(at: number, end: number): boolean {
     const [which, kind, number, next] = this.tokens.slice(Math.max(0, at - 2), at + 2);
-    if (this.isTheOthers(at, end)) return true;
+    if (this.isTheOthers(at, end) || this.isOneOfThem(at, end)) return true;
+    if (this.isOfDoubleKind(at, end)) return true;
     if (at < 2 || end > at + 1 || number?.text !== 'one') return false;
     if (which === undefined || kind === undefined || kind.pause || number.pause) return false;
     return POINTING.has(which) && (next === undefined || next.pause || ENDS.has(next));
@@ -135,6 +137,32 @@ class NumberFinder implements OpenNumbers {
     const [before, number] = [this.tokens[at - 1], this.tokens[at]];
     if (number === undefined || end > at + 1 || !LEG_NUMBERS.has(number)) return false;
     return before !== undefined && LEG.has(before) && !number.pause;
+  }
+
+  /** "A fifty five degree klixon": what a part is made for, and nothing read. */
+  private isOfSize(at: number, end: number): boolean {
+    const { tokens, matcher } = this.sentence;
+    const [before, unit] = [tokens[at - 1], tokens[end]];
+    if (before === undefined || unit === undefined || unit.pause || PARTS === null) return false;
+    return POINTING.has(before) && SIZED_IN.has(unit) && matcher.run(PARTS, end + 1).length > 0;
+  }
+
+  /** "The under counter one": a kind in two words. */
+  private isOfDoubleKind(at: number, end: number): boolean {
+    const [which, first, second, number, next] = this.tokens.slice(Math.max(0, at - 3), at + 2);
+    if (at < 3 || end > at + 1 || number?.text !== 'one' || number.pause) return false;
+    if (which === undefined || first?.pause !== false || second?.pause !== false) return false;
+    const isKind = first.value === null && second.value === null && !OF.has(second);
+    return which.text === 'the' && isKind && (next === undefined || next.pause || ENDS.has(next));
+  }
+
+  /** "The left hand one of two": of how many it is one. */
+  private isOneOfThem(at: number, end: number): boolean {
+    const [which, of, number, next] = this.tokens.slice(Math.max(0, at - 2), at + 2);
+    if (at < 2 || end > at + 1 || which === undefined || of?.text !== 'of' || of.pause)
+      return false;
+    const isLast = next === undefined || next.pause;
+    return WHICH_OF.has(which) && number?.pause === false && SMALL.has(number) && isLast;
   }
 
   /** "Cap the other two": which they are, and how many. */
@@ -168,6 +196,13 @@ class NumberFinder implements OpenNumbers {
 
 const LEG = new WordSet('l leg phase');
 const LEG_NUMBERS = new WordSet('one two three 1 2 3');
+const PART = HOLES['part'];
+const PARTS = PART === undefined ? null : GRAMMAR.compile(PART);
+const SIZED_IN = new WordSet('degree amp volt watt horse ton inch foot gallon microfarad');
+const OF = new WordSet('of is at to and or by');
+const WHICH_OF = new WordSet(
+  'one hand left right middle center first second third last first end top bottom number',
+);
 const OTHERS_OF = new WordSet('the those these all my our their');
 const SMALL = new WordSet('two three four five six');
 const FIGURES: ReadonlySet<string> = new Set([...ONES, 'zero', 'oh']);

@@ -5,7 +5,7 @@ import type { Tags } from '../../grammar/nodes.ts';
 import { Reach } from '../../grammar/reach.ts';
 import { type MayRead, Skimmer } from '../../grammar/skim.ts';
 import { readsBehindStop } from './behind-stops.ts';
-import { countsThings, isBeyond } from './counts-things.ts';
+import { countsThings, isBeyond, isOneOfAKind } from './counts-things.ts';
 import { endingAt, freeWordsIn, isKept, ToldBehind } from './free-words.ts';
 import { isOnlyPlace, isShortNameOfOther } from './of-other-part.ts';
 import { type Meaning, type Rule, type Span, tellsNothing } from '../rule.ts';
@@ -203,9 +203,10 @@ export class RuleReader {
   /** Told of every rule by the words around: the number counts things, what is found is only supposed. */
   private isMeant(meaning: Meaning, { from, to }: Span): boolean {
     const { tokens } = this.sentence;
-    const { readings, findings, ofThat } = meaning;
-    if ((readings ?? ofThat) !== undefined) {
-      if (readings !== undefined && countsThings(tokens, from, to)) return false;
+    const { readings, findings, ofThat, unclaimed } = meaning;
+    if ((readings ?? ofThat ?? unclaimed) !== undefined) {
+      if (ofThat === undefined ? countsThings(tokens, from, to) : isOneOfAKind(tokens, to))
+        return false;
       if (isBeyond(tokens, to)) return false;
     } else if (tellsNothing(meaning) && readsBehindStop(this.sentence.wordsOf({ from, to })))
       return false;

@@ -13,6 +13,11 @@ const BEFORE_LIKE = new WordSet('is are was were am just really');
 /** "It's not just the fan" is about more than the fan. */
 const TURNS = new WordSet('not no never');
 
+/** Which kind of a part or whose make: "a new ECM fan motor", "a universal start cap". */
+const MAKES = new WordSet('ecm psc oem universal generic aftermarket factory reman');
+const SPELLED_MAKES = ['e c m', 'p s c', 'o e m'].map((spelled) => spelled.split(' '));
+const MAKES_BEGIN = new WordSet('e p o');
+
 /** "Is" is no name's word with an ending. */
 const SHORTEST = 3;
 /** Of what a name ends in, with the "is" behind it whose apostrophe nobody wrote: "heads one ninety". */
@@ -32,7 +37,7 @@ const WHERE = new WordSet('off on in out back up down');
 const WE_ARE = new WordSet('were');
 
 /** Without any of them there is no other way: one look at each token, where there would be four. */
-const MAY_BE_MEANT = WordSet.ofAll([MERE, LIKE, WITH_IS, WE_ARE, MISHEARD]);
+const MAY_BE_MEANT = WordSet.ofAll([MERE, LIKE, WITH_IS, WE_ARE, MISHEARD, MAKES, MAKES_BEGIN]);
 
 export interface Otherwise {
   readonly tokens: readonly Token[];
@@ -49,7 +54,7 @@ export function saidOtherwise(tokens: readonly Token[]): Otherwise | null {
   for (const [at, token] of tokens.entries()) {
     const heard = MISHEARD.has(token) ? putRight(others, tokens, at) : false;
     if (heard) isOther = true;
-    else if (isMere(tokens, at)) leftOut += 1;
+    else if (isMere(tokens, at) || isMake(tokens, at)) leftOut += 1;
     else if (mayHoldIs(tokens, at)) others.push(...apart(token, [token.text.slice(0, -1), 'is']));
     else if (at === 0 && WE_ARE.has(token)) others.push(...apart(token, ['we', 'are']));
     else others.push(token);
@@ -75,6 +80,18 @@ function isMere(tokens: readonly Token[], at: number): boolean {
   if (before === undefined || token === undefined || token.pause || TURNS.has(before)) return false;
   return MERE.has(token) || (LIKE.has(token) && BEFORE_LIKE.has(before));
 }
+
+function isMake(tokens: readonly Token[], at: number): boolean {
+  const [before, token] = [tokens[at - 1], tokens[at]];
+  if (before === undefined || token === undefined || token.pause) return false;
+  return MAKES.has(token) || SPELLED_MAKES.some((letters) => isWithin(letters, tokens, at));
+}
+
+/** Whether a letter is one of those, all of them in their order. */
+const isWithin = (letters: readonly string[], tokens: readonly Token[], at: number): boolean =>
+  letters.some((_letter, index) =>
+    letters.every((letter, other) => tokens[at - index + other]?.text === letter),
+  );
 
 /** "It returns", "in some cases": done, or more than one, and nobody's name with an ending. */
 const DONE_OR_MANY = new WordSet('returns cases boxes rooms sites');

@@ -19,7 +19,9 @@ export function oursOnly({ text, tokens }: Sentence, items: readonly Item[]): re
   let ours: Item[] | null = null;
   for (let index = 0; index < items.length; index += 1) {
     const item = items[index];
-    const fresh = item === undefined ? null : notOurs({ text, tokens }, item, items[index - 1]);
+    // A part that is only named has no words of its own.
+    const before = items.slice(0, index).findLast(({ start, end }) => end > start);
+    const fresh = item === undefined ? null : notOurs({ text, tokens }, item, before);
     if (fresh === null) continue;
     ours ??= [...items];
     ours[index] = fresh;
@@ -70,10 +72,12 @@ interface Placed {
 /** Where the clause begins in which somebody else did it; `null` where we did. */
 function strangerFrom(tokens: readonly Token[], { item, before }: Placed): number | null {
   const { start, meaning } = item;
-  if (meaning.work === undefined || tokens[start]?.pause === true) return null;
+  const isWork = meaning.work !== undefined;
+  const isOthers = meaning.ofIt !== undefined && isSomebody(tokens, start);
+  if (!(isWork || isOthers) || tokens[start]?.pause === true) return null;
   const least = before?.end ?? 0;
   const word = start > least ? tokens[start - 1] : undefined;
-  if (word === undefined || isOfOurs(word)) return null;
+  if (word === undefined || (isOfOurs(word) && !isSomeMan(tokens, start))) return null;
   let from = start - 1;
   while (from > least && tokens[from]?.pause !== true) from -= 1;
   const isSequel = JOINS.has(tokens[start]?.text ?? '');
@@ -92,6 +96,13 @@ const saysWho = (tokens: readonly Token[]): boolean => tokens.some(({ text }) =>
 
 /** "Pulled and cleaned the blades": what was done first is ours, too. */
 const DID = /ed$|^(?:blew|took|cut|swept|shut|dug|got|went|found|put|made)$/;
+
+/** "Last man jumped it out" is of somebody; "man, I jumped it out" is said as one breathes. */
+const isSomeMan = (tokens: readonly Token[], start: number): boolean =>
+  tokens[start - 1]?.text === 'man' && SOME.has(tokens[start - 2]?.text ?? '');
+const isSomebody = (tokens: readonly Token[], start: number): boolean =>
+  isSomeMan(tokens, start) || WHO.has(tokens[start - 1]?.text ?? '');
+const SOME: ReadonlySet<string> = new Set('last other previous maintenance service old'.split(' '));
 
 const isOfOurs = (token: Token): boolean =>
   BEFORE_OURS.has(token) || FILLERS.has(token) || DID.test(token.text);

@@ -7,6 +7,7 @@ import type { Meaning } from '../rule.ts';
 import { partId, placeId } from '../slots.ts';
 import { HAS_CAP, isScrewedOn } from '../words/caps.ts';
 import { stateAt } from '../words/state-at.ts';
+import { withShortNames } from './short-names.ts';
 import type { Reading, Work } from '../utterance.ts';
 
 /** "Found the condenser plugged, brushed it": what is said of "it" is said of the part named last. */
@@ -21,8 +22,13 @@ export function settleIts(
   return meanings.map((each) => {
     const meaning = each.also === undefined ? each : toldAlso(told, each.also);
     const part = inSentence ?? (meaning.ofIt?.inSentence === true ? null : before);
+    const named = withShortNames(settledOf(meaning, { part, read }), [
+      inSentence,
+      lastPart,
+      lastPlace,
+    ]);
     const settled = withCap(
-      withHeater(withCoil(settledOf(meaning, { part, read }), inSentence), part ?? before),
+      withHeater(withCoil(named, inSentence), part ?? before),
       inSentence ?? before,
     );
     read = readIn(settled) ?? read;

@@ -27,10 +27,10 @@ export function withUnreadNames(sentence: Sentence, items: readonly Item[]): rea
   return [...items.slice(0, at), named, ...items.slice(at)];
 }
 
-/** Unless something is named before it nothing comes of it. */
+/** Unless something is named before it nothing comes of it but its words. */
 function isOfNothing({ ofIt, ofThat }: Meaning): boolean {
   if (ofIt === undefined || ofThat !== undefined) return false;
-  for (const _part in ofIt.otherwise) return false;
+  for (const part in ofIt.otherwise) if (part !== 'remarks') return false;
   return true;
 }
 
@@ -41,7 +41,8 @@ const SIGNALS = new WordSet('red green yellow amber orange blue flashing blinkin
 
 function lastPartIn(sentence: Sentence, from: number, to: number): PartId | null {
   if (PARTS === null) return null;
-  const { matcher } = sentence;
+  const { matcher, tokens } = sentence;
+  let behind = from;
   for (let at = from, last: PartId | null = null; ; at += 1) {
     if (at >= to) return last;
     const [named] = matcher
@@ -49,7 +50,11 @@ function lastPartIn(sentence: Sentence, from: number, to: number): PartId | null
       .filter(({ end }) => end <= to)
       .toSorted((one, other) => other.end - one.end);
     if (named === undefined) continue;
-    const part = partId(named.tags[0]?.['part']);
+    // "Termination's a fifty five degree klixon", "switch has a wire nut on it": what it is or has, and not what is told of next.
+    const isKind: boolean =
+      last !== null && IS.hasAny(tokens, behind, behind + 1) && beginsKind(behind + 1);
+    const part: PartId | null = isKind ? last : partId(named.tags[0]?.['part']);
+    behind = named.end;
     // "Light's still green": by which a control tells how it is.
     if (
       part !== 'light' ||
@@ -58,4 +63,13 @@ function lastPartIn(sentence: Sentence, from: number, to: number): PartId | null
       last = part ?? last;
     at = named.end - 1;
   }
+
+  /** "A", "got a" */
+  function beginsKind(at: number): boolean {
+    const token = tokens[at];
+    if (token === undefined || token.pause) return false;
+    return A.has(token) || (token.text === 'got' && beginsKind(at + 1));
+  }
 }
+const IS = new WordSet('is was has had');
+const A = new WordSet('a an');

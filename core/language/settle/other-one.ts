@@ -4,6 +4,7 @@ import type { Context } from '../context.ts';
 import { partNamedIn, placeNamedIn } from '../questions/named-in.ts';
 import { partId } from '../slots.ts';
 import type { Utterance } from '../utterance.ts';
+import { isStuckFan } from '../words/state-at.ts';
 
 type Reads = (text: string, context: Context) => Utterance;
 
@@ -37,7 +38,7 @@ export function ofOtherOne(said: Utterance, context: Context, reads: Reads): Utt
     const before = text.slice(0, found.index);
     if (number !== undefined && !IS_NUMBERED.test(before)) continue;
     const part = partIn(before, context, reads);
-    if (part === null) continue;
+    if (part === null || isStuckFan(part, text.slice(found.index))) continue;
     isNamedHere ||= partNamedIn(spaced(before)) === part;
     const named = side === undefined ? `${PARTS[part]} ${number}` : `${side} ${PARTS[part]}`;
     meant += text.slice(from, found.index) + lead + named;

@@ -1,4 +1,5 @@
 import type { Context } from '../context.ts';
+import { bothPutRight } from './amended-together.ts';
 import type { Fact, Reading, Utterance } from '../utterance.ts';
 import { fragmentOf, mayTakeBack, placesTakenBack } from './fragments.ts';
 import { meaningOf } from './meaning.ts';
@@ -22,6 +23,7 @@ export function putRight(said: Utterance, context: Context, reads: Reads): Utter
   if (!mayTakeBack(said.text)) return null;
   return (
     retracted(said, context, reads) ??
+    bothPutRight(said, context) ??
     rightBefore(said, context, reads) ??
     restatedBefore(said, context) ??
     restatedWithin(said, context, reads) ??

@@ -382,7 +382,7 @@ export const TALK_RULES: readonly Rule[] = [
   rule(
     `[it is] [(about|almost|nearly|at|by|till|until)] [a] (quarter|half|ten|five|twenty) (after|past|till) (${TO_TWELVE.join('|')})`,
     nothing,
-    { examples: ['it is a quarter after two'] },
+    { examples: ['quarter after two'] },
   ),
   rule('[(at|by|until|around|till|about)] <clock> [(am|pm|a m|p m)]', nothing, {
     examples: ['at 2:30'],

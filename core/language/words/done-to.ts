@@ -17,11 +17,22 @@ const WIPED: readonly PartId[] = [
 
 const BY_AIR_OR_WATER = /\b(?:bl[eo]w|vacuum|hose|rins|spray|flush|snake|wash|brush)/i;
 
-/** Whether that is done to such a part: nobody hoses a relay down, so "it" was something else. */
+/** What has a dial, a stem or a menu: "so I set it for every six hours". */
+const SETTABLE: readonly PartId[] = [
+  ...(['temperatureControl', 'controller', 'defrostTimer', 'defrostTermination'] as const),
+  ...(['highPressureSwitch', 'lowPressureSwitch', 'fanControl', 'oilPressureControl'] as const),
+  ...(['expansionValve', 'headPressureValve', 'evaporatorPressureRegulator'] as const),
+  ...(['crankcaseRegulator', 'waterValve', 'floatSwitch', 'binControl', 'delayRelay'] as const),
+  ...(['phaseMonitor', 'speedDrive', 'thermometer', 'dischargeThermostat', 'overload'] as const),
+];
+const SET = /\bset\b/i;
+
+/** Whether that is done to such a part: nobody hoses a relay down, nor sets a sensor, so "it" was something else. */
 export function isDoneTo(
   part: PartId,
   { did, words }: { readonly did: WorkKindId; readonly words: string },
 ): boolean {
+  if (did === 'adjust' && SET.test(words)) return SETTABLE.includes(part);
   if (did !== 'clean' && did !== 'wash' && did !== 'brush') return true;
   return (BY_AIR_OR_WATER.test(words) ? OPEN_TO_AIR : WIPED).includes(part);
 }

@@ -1,5 +1,5 @@
 import type { PartId } from '../../terms/names.ts';
-import { TURNS } from './fans.ts';
+import { FANS, TURNS } from './fans.ts';
 import type { Finding } from '../utterance.ts';
 
 /** What is on when it does its work, though it does not turn. */
@@ -44,6 +44,11 @@ export function stateAt(part: PartId, state: Finding['state']): Finding['state']
   if (state === 'closed' && TURNS.includes(part)) return 'running';
   return state === 'running' && !WORKS.includes(part) ? null : state;
 }
+
+/** "The left one's stuck open" is told of a switch or a door, and of no fan. */
+export const isStuckFan = (part: PartId, words: string): boolean =>
+  (FANS.includes(part) || part === 'fan') && STUCK.test(words);
+const STUCK = /\b(?:stuck|hung|welded) (?:open|closed|shut)\b/i;
 
 const COILS: readonly PartId[] = ['condenser', 'evaporator'];
 const OF_REFRIGERANT: readonly Finding['state'][] = ['cold', 'iced', 'oily', 'leaking'];

@@ -92,7 +92,7 @@ export const JOB_RULES: readonly Rule[] = [
   rule(
     '[(i|we)] (arrived|got here|got there|pulled up|pulled in|got on site|showed up|rolled in|clocked in|got in) [(on site|here|there|today)] [(at|around|about|right at)] (<number>|<clock>) [(am|pm|a m|p m|oclock|this morning|this afternoon|today)]',
     arrived,
-    { examples: ['arrived on site eight forty five'] },
+    { examples: ['rolled in today at eight forty five'] },
   ),
   rule(
     `[(it|she|this|the (unit|box|thing)|<the> <equipment>)] [(has|had|is)] been (down|out|off|warm|dead|like (this|that)|acting up|running warm|leaking|iced up) [(again|ever)] (since|from) <clause>`,

@@ -3,6 +3,7 @@ import { breaksOff } from '../numbers/cut-numbers.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { SHOWN_UNITS } from '../../units/shown-unit.ts';
 import { amountIn, withMore } from '../numbers/measure.ts';
+import { remark } from '../plain-means.ts';
 import { fixed, reading } from '../readings/reading-means.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { isNotDone } from '../words/not-done.ts';
@@ -89,11 +90,16 @@ const chargedIt: Means = (tags, frame) => {
 const inAll: Means = (tags, frame) => {
   const refrigerant = refrigerantId(tags['refrigerant']);
   const { unit } = amountIn(tags);
+  if (refrigerant === null && THROWN_OUT.test(frame.wordsOf({ from: 0, to: frame.span.from })))
+    return remark(tags, frame);
   const weighs = unit !== null && WEIGHTS.has(unit);
   return weighs
     ? fixed('refrigerantCharge', refrigerant === null ? {} : { refrigerant })(tags, frame)
     : null;
 };
+/** "She's throwing out the tuna and the turkey, about twenty two pounds all told" weighs no gas. */
+const THROWN_OUT =
+  /\b(?:throw|throws|throwing|threw|thrown|toss|tosses|tossing|tossed|pitch|pitching|pitched|dump|dumping|dumped|discard|discarding|discarded|trash|trashing|trashed|lost|losing|spoiled|ruined)\b/i;
 export const WEIGHTS: ReadonlySet<string> = new Set(['pounds', 'lb', 'oz', 'kg', 'g']);
 
 /** "No refrigerant added": of nothing the unit need not be asked. */

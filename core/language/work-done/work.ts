@@ -12,6 +12,7 @@ import { IT, SPLIT, SPLIT_IT } from '../words/split-verbs.ts';
 import { isNotDone } from '../words/not-done.ts';
 import { partId, tagsIn, workId } from '../slots.ts';
 import { nothing } from '../plain-means.ts';
+import { DONE_BY_OTHERS_RULES, doneByOthers } from './done-by-others.ts';
 
 const done: Means = unlessNameGoesOn((tags, frame) => {
   const did = workId(tags['work']);
@@ -325,9 +326,10 @@ export const WORK_RULES: readonly Rule[] = [
   ),
   rule(
     `(he|she|they|who|somebody|someone|<who>|the [last] (guy|tech|company|crew)|(last|other|another|previous|some) (guy|tech|company|crew)) [(just|already|had|have|has|never)] <done> <the> <part>`,
-    notOurs,
+    doneByOthers,
     { examples: ['the last guy replaced the compressor'] },
   ),
+  ...DONE_BY_OTHERS_RULES,
   rule(
     `(i|we|they|he|she|<pause>|you) (do not|did not|will not|am not|are not|is not|can not|could not|would not|cannot|never) [(want|need|going|have|about|able|ready)] [to] (<todo>|touch|cut) (it|them|that|<the> <part>) [(yet|now|again|anymore|today)]`,
     notOurs,

@@ -193,12 +193,15 @@ export function effectOf(cause: CauseId | null, rows: readonly SeenRow[]): strin
 /** A coil seen clogged is the fault itself; a sweating drier only points to one. */
 export function faultSeen(seen: SeenRow): keyof typeof EFFECTS | null {
   const { part, state } = seen;
-  if (SWITCHES_THE_UNIT.has(part) && saysStuckClosed(seen.words ?? '')) return 'neverOff';
+  if (switchesTheUnit(seen) && saysStuckClosed(seen.words ?? '')) return 'neverOff';
   if (part === 'liquidLineSolenoid' && coilFault(seen) !== null) return 'solenoidShut';
   if (state === 'leaking' && HOLDS_REFRIGERANT.has(part)) return 'undercharge';
   return SEEN[part]?.[state] ?? null;
 }
 
+/** A contactor of the heaters or of a fan lets nothing run on but those. */
+const switchesTheUnit = ({ part, words = '' }: SeenRow): boolean =>
+  SWITCHES_THE_UNIT.has(part) && !/\b(?:defrost|heater|fan) contactor\b/i.test(words);
 const SWITCHES_THE_UNIT: ReadonlySet<PartId> = new Set<PartId>(['contactor', 'temperatureControl']);
 
 const HOLDS_REFRIGERANT: ReadonlySet<PartId> = new Set<PartId>([
