@@ -123,6 +123,7 @@ const STANDS_FOR: Partial<Record<PartId, (left: LeftOpen) => boolean>> = {
   jumper: ({ as }) => as === 'bypassed',
   serviceValve: ({ part }) => VALVES.has(part),
   disconnect: ({ part }) => part === 'breaker' || part === 'plug',
+  breaker: ({ part, as }) => part === 'disconnect' && as === 'isolated',
 };
 
 /** "The jumper is off", "the valve is back open": where only one thing can be meant, that is put back. */
@@ -132,7 +133,8 @@ export function meantWork(work: Work, state: VisitState): Work {
   const stands = STANDS_FOR[work.part];
   if (stands === undefined || left.some(({ part }) => part === work.part)) return work;
   const [only, ...others] = left.filter(stands);
-  return only === undefined || others.length > 0
+  const isPutBack = work.part !== 'breaker' || work.did === 'restore';
+  return only === undefined || others.length > 0 || !isPutBack
     ? work
     : { ...work, did: 'restore', part: only.part };
 }

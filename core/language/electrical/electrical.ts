@@ -150,8 +150,13 @@ const bare: Means = (tags, frame) => {
   if (unit === null) return null;
   if (isSizeOf(frame) || isMotorSize(frame)) return { remarks: [frame.wordsOf(frame.span)] };
   const onPlate = isReadOffPlate(frame) ? ON_PLATE[unit] : undefined;
-  return onPlate === undefined ? one(electrical(tags, null, frame)) : onPlate(tags, frame);
+  if (onPlate !== undefined) return onPlate(tags, frame);
+  return one(electrical(tags, unit === 'ohm' ? heaterSpokenOf(frame) : null, frame));
 };
+
+/** "Now I get thirty eight ohms": of the heater that was spoken of. */
+const heaterSpokenOf = ({ context: { lastPart } }: Frame): PlaceId | null =>
+  lastPart !== null && /Heater$/.test(lastPart) ? placeId(lastPart) : null;
 
 /** "A universal, nine watt" is how it is sold; what is drawn is told in watts. */
 const isMotorSize = (frame: Frame): boolean =>

@@ -49,11 +49,10 @@ const hoursOnThis: Means = (tags, frame) =>
 
 /** "Two hours", and nothing else: once work has begun that is the labor, and it is said back as that. */
 const bareHours: Means = (tags, frame) => {
-  const { openNumber, asked, asksYes, workBegun } = frame.context;
+  const { asked, workBegun } = frame.context;
   const words = frame.wordsOf(frame.span);
   const value = heldIn(tags);
-  const isAsked = openNumber !== null || asked !== null || asksYes;
-  if (isAsked || value === null || !/\bhours?\b/i.test(words)) return null;
+  if (asked === 'sinceLastCharge' || value === null || !/\bhours?\b/i.test(words)) return null;
   return workBegun ? { facts: [{ fact: 'labor', value, words }] } : {};
 };
 
@@ -180,7 +179,7 @@ export const BARE_HOURS_RULES: readonly Rule[] = [
     alone: true,
     examples: [],
   }),
-  rule('[(and|plus|add|call it|about)] <duration>', bareHours, {
+  rule(`[(and|plus|add|call it|about)] <duration> ${IN_ALL}`, bareHours, {
     unheard: true,
     alone: true,
     examples: ['two hours'],

@@ -23,6 +23,20 @@ export const ohmsAt =
     return found === null ? null : { readings: [found] };
   };
 
+/** "Ohmed it, O L": of the part that was spoken of, where leads can lie on it. */
+const ohmedIt: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  if (amount.unit !== 'ohm' && amount.unit !== null) return null;
+  const means = (part: PartId): Meaning | null => {
+    const place = placeId(part);
+    const found =
+      place === null ? null : readingOf('resistance', { ...amount, unit: 'ohm' }, { place, frame });
+    return found === null ? null : { readings: [found] };
+  };
+  const otherwise = amount.value === null ? {} : { unclaimed: [String(amount.value)] };
+  return { ofIt: { means, inSentence: false, otherwise } };
+};
+
 /** "New ones read twenty one each", "heaters read seventeen, seventeen and a half": of the heaters that were spoken of. */
 const ohmsOfThose: Means = (tags, frame) => {
   const amounts = [tags, tagsIn(tags['second']), tagsIn(tags['third'])].flatMap((each) =>
@@ -86,6 +100,11 @@ export const SOME_OF_THEM_RULES: readonly Rule[] = [
     unheard: true,
     examples: ['two out of the three evaporator fans are dead'],
   }),
+  rule(
+    '[(i|we|so i)] (ohmed|ohm) (it|that|that one) [out] [<pause>] [(and|so)] [(it is|i got|got|it reads|reads|i get|it read|reading|at)] <amount>',
+    ohmedIt,
+    { unheard: true, examples: [] },
+  ),
   rule(`${OF_THOSE} [of them] ${IS} <very> <state>`, ofThose, { unheard: true, examples: [] }),
   rule(`${ONE} <very> <state>`, ofThose, { apart: true, unheard: true, examples: [] }),
   rule('[(the|my)] (it|new one|new motor|replacement|new part) is [(all|finally)] in', itIsIn, {

@@ -3,7 +3,7 @@ import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { reading } from './reading-means.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
-import { type Means, type Rule, rule } from '../rule.ts';
+import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, quantityId, tagsIn } from '../slots.ts';
 import { remark } from '../plain-means.ts';
 
@@ -80,6 +80,14 @@ const fromZero: Means = (tags, frame) => {
   return found === null ? null : { readings: [found] };
 };
 
+/** "My thermometer's got nine", of a box that is spoken of. */
+const ofTheBox: Means = (tags, frame) => {
+  const found = reading('boxTemp', amountIn(tags), frame);
+  return found === null ? null : { readings: [found] };
+};
+const speaksOfBox = ({ context: { lastQuantity } }: Frame): boolean =>
+  lastQuantity === 'boxTemp' || lastQuantity === 'setpointTemp';
+
 const HEDGE = '(about|around|like|maybe|roughly|somewhere around|right around|call it)';
 /** No premises have more boxes that go by a number alone. */
 const WHICH = `[number] (${ONES.join('|')}|ten|10)`;
@@ -119,6 +127,11 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
     `[the] (box|cooler|freezer|case) ${WHICH} [${WHERE}] (is|was|looks|feels) [(really|pretty|too|still|running|a little)] (warm|cold|iced up|frozen|noisy|down|off|dead|dirty|good|fine|ok|leaking|soft)`,
     remark,
     { examples: ['case three in the middle is warm'] },
+  ),
+  rule(
+    `(my|mine|the) [(own|stick|pocket)] (probe|thermometer) (says|has got|is got|got|has|reads|shows|is at|is reading|is showing) <amount>`,
+    ofTheBox,
+    { unheard: true, only: speaksOfBox, examples: [] },
   ),
   rule('[the] <quantity> <link> <number:begun> <pause> <amount>', begunAgain, { examples: [] }),
   rule(

@@ -62,6 +62,16 @@ export const SPOKEN_OF_RULES: readonly Rule[] = [
     ),
     rule(`${LEAD} <place> ${called}`, metered(quantity), WRITTEN),
   ]),
+  rule(
+    '[(my|the)] (amp clamp|clamp|clamp meter|amp meter|ammeter) [is] (on|around|over) <the> <place> [(circuit|wire|lead|leg)]',
+    metered('current'),
+    WRITTEN,
+  ),
+  rule(
+    '[(my|the)] (meter|leads|meter leads) [is] (on|across|at) <the> <place>',
+    metered('voltage'),
+    WRITTEN,
+  ),
   rule(`${LEAD} [~~(compressor|motor|fan motor)] <place> [~~(is|reads)]`, windingSpokenOf, {
     ...BY_ITSELF,
     examples: ['common to run'],

@@ -114,7 +114,7 @@ export const PASSING_RULES: readonly Rule[] = [
     examples: ['killed it'],
   }),
   rule(
-    `[(i am|just)] (pulling|taking|popping) (the|my|this) (panel|cover|front cover|access panel) [off] ${NOW}`,
+    `[(i am|just)] (pulling|taking|popping) (the|my|this) [~~(evap|evaporator|fan|back|bottom|coil)] (panel|cover|front cover|access panel) [(off|~~down|~~out)] ${NOW}`,
     doing('remove', 'panel'),
     { examples: ['pulling the panel now'] },
   ),

@@ -20,6 +20,8 @@ const done: Means = unlessNameGoesOn((tags, frame) => {
   const words = frame.wordsOf(frame.span);
   const part = named === null ? null : settledFan(partMeant(did, named, frame), frame.context);
   if (did === null || isTakenOutByFault(frame)) return null;
+  // "Pulled the product" is what became of it, and leaves the unit without nothing.
+  if (part === 'product' && did === 'remove') return { remarks: [words] };
   // "Got the fan unplugged" took its power.
   const isCut = part !== null && !PIPES.has(part) && /\bunplugged\b/i.test(words);
   return { work: [{ did: isCut ? 'disable' : did, part, words }] };
