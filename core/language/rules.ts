@@ -17,6 +17,7 @@ import { COMMAND_RULES } from './commands/command-rules.ts';
 import { BESIDE_RULES } from './electrical/drawn-beside.ts';
 import { CONDENSING_SIDE_RULES } from './readings/condensing-side.ts';
 import { CONDENSING_UNIT_PLACE_RULES, UNIT_BY_PLACE_RULES } from './facts/condensing-unit-place.ts';
+import { CONTROL_ACTING_RULES } from './facts/controls-acting.ts';
 import { CONTROL_RULES } from './facts/controls.ts';
 import { ELECTRICAL_RULES } from './electrical/electrical.ts';
 import { FACT_RULES } from './facts/facts.ts';
@@ -176,6 +177,8 @@ export const RULES: readonly Rule[] = [
   ...BESIDE_PLATE_RULES,
   ...BESIDE_RULES,
   // Before readings: “low pressure control trips at six” is a setting.
+  // Before controls, which would take the first alone: “set the low pressure back to twenty out and forty in”.
+  ...CONTROL_ACTING_RULES,
   ...CONTROL_RULES,
   // Before what starts somewhere: “head's one forty, one forty seven” is one value put nearer.
   ...NEAR_NUMBER_RULES,

@@ -1,4 +1,4 @@
-import { wordBefore, wordBehind } from '../words/clause-start.ts';
+import { clauseBefore, wordBefore, wordBehind } from '../words/clause-start.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { isSetting, QUANTITIES } from '../../terms/quantities.ts';
 import { thermalSystem } from '../../units/shown-unit.ts';
@@ -250,6 +250,11 @@ const boiling: Means = (tags, frame) =>
     ? thermal(tags['quantity'])(tags, frame)
     : null;
 
+/** "Liquid line's one oh two leaving the condenser": of the line that leaves it, and no air. */
+const offCondenser: Means = (tags, frame) =>
+  LINE_BEFORE.test(clauseBefore(frame)) ? null : thermal('condenserLeavingAirTemp')(tags, frame);
+const LINE_BEFORE = /\b(?:liquid|line|discharge|pipe|tube|water)\b/i;
+
 /** "One twenty off the coil" is a contactor's: no evaporator blows so warm. */
 const offCoil: Means = (tags, frame) => {
   const { unit, value } = amountIn(tags);
@@ -309,7 +314,7 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
       examples: ['coil is evaporating at twelve below'],
     },
   ),
-  rule(`${GOT} <amount> ${OFF_OF} <the> condenser [coil]`, thermal('condenserLeavingAirTemp'), {
+  rule(`${GOT} <amount> ${OFF_OF} <the> condenser [coil]`, offCondenser, {
     examples: ['one hundred and ten coming off the condenser'],
   }),
   rule(
