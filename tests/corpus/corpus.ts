@@ -88,6 +88,7 @@ function settle(context: Context, pair: string, where: string): Context {
     case 'turnedTo': {
       const [words = '', part] = value.split(':');
       return { ...context, turnedTo: { words: words.replaceAll('_', ' '), part: partId(part) } };
+    }
     case 'weighsInOunces':
       return { ...context, weighsInOunces: value === 'yes' };
     case 'holding': {

@@ -2,7 +2,7 @@ import type { Tags } from '../../grammar/nodes.ts';
 import { command } from '../commands/command.ts';
 import { minutesIn } from '../numbers/durations.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
-import { numberIn, tagsIn } from '../slots.ts';
+import { equipmentId, numberIn, tagsIn } from '../slots.ts';
 import { wordBefore } from '../words/clause-start.ts';
 import { remark } from '../plain-means.ts';
 
@@ -46,6 +46,18 @@ const BILLED =
 /** "Two hours on this": minutes on something are what is waited for. */
 const hoursOnThis: Means = (tags, frame) =>
   /\bhours?\b/i.test(frame.wordsOf(frame.span)) ? timeTold(tags, frame) : null;
+
+/** "An hour and a half on the walk-in": labor, where that is the unit; of another one it is kept as it was said. */
+const hoursOnUnit: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const { equipment, workBegun } = frame.context;
+  // "Hour on the ice machine"
+  const value = tags['per'] === undefined ? MINUTES_IN_HOUR : heldIn(tags);
+  if (value === null || !/\bhours?\b/i.test(words)) return null;
+  return workBegun && equipmentId(tags['equipment']) === equipment
+    ? { facts: [{ fact: 'labor', value, words }] }
+    : { remarks: [words] };
+};
 
 /** "Two hours", and nothing else: once work has begun that is the labor, and it is said back as that. */
 const bareHours: Means = (tags, frame) => {
@@ -153,6 +165,15 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    `[(it was|that was|i have got|spent|i spent|and|call it|put me down for|i had)] ${ABOUT} (<duration> [[and] <number:rest> (minutes|minute)]|hour|hours) (on|for|with) (the|that|their) <equipment> ${IN_ALL}`,
+    hoursOnUnit,
+    {
+      unheard: true,
+      apart: true,
+      examples: ['an hour and a half on the walk in cooler'],
+    },
+  ),
+  rule(
     `[(my|add|plus|put down|put|log|bill|charge)] labor [(is|was|comes to)] ${ABOUT} <duration> [[and] <number:rest> (minutes|minute)]`,
     timeTold,
     {
@@ -180,9 +201,13 @@ export const BARE_HOURS_RULES: readonly Rule[] = [
     alone: true,
     examples: [],
   }),
-  rule('[(and|plus|add|call it|about)] <duration>', bareHours, {
-    unheard: true,
-    alone: true,
-    examples: ['two hours'],
-  }),
+  rule(
+    '[(and|plus|add|call it|about)] <duration> [[and] <number:rest> (minutes|minute)]',
+    bareHours,
+    {
+      unheard: true,
+      alone: true,
+      examples: ['two hours'],
+    },
+  ),
 ];
