@@ -18,6 +18,7 @@ import { keptWords } from './settle/kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse/parse.ts';
 import { ofOtherOne } from './settle/other-one.ts';
 import { putRight } from './settle/put-right.ts';
+import { tellWhoOpened } from './settle/opened-by-us.ts';
 import { doneSo } from './settle/done-so.ts';
 import { withShortNames } from './settle/short-names.ts';
 import { secondHand } from './settle/second-hand.ts';
@@ -64,6 +65,7 @@ function asItWasSaid(text: string, context: Context): Utterance {
   }
   if (all.remarks.length > 0) advise(all);
   if (all.findings.length > 1) all.findings = fansOfCoils(all.findings);
+  if (all.findings.length > 0) tellWhoOpened(all, context);
   if (all.findings.length > 0) all.findings = all.findings.map((each) => withSide(each, text));
   if (all.facts.length > 0) keepFreezer(all, context);
   tellLegs(all, context);
