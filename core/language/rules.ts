@@ -111,6 +111,7 @@ import { UNNAMED_FAN_RULES } from './findings/unnamed-fan.ts';
 import { THING_RULES } from './findings/things-seen.ts';
 import { SOME_OF_THEM_RULES } from './findings/some-of-them.ts';
 import { SIZED_UNIT_RULES } from './facts/units-by-size.ts';
+import { WATCHED_GAUGE_RULES } from './readings/watched-gauge.ts';
 import { WANTED_RULES } from './facts/wanted-temperatures.ts';
 import { SCALE_RULES, WEIGHED_SO_RULES } from './work-done/weighed-so.ts';
 import { WINDING_RULES } from './electrical/windings.ts';
@@ -199,6 +200,8 @@ export const RULES: readonly Rule[] = [
   ...FOOD_RULES,
   ...FOOD_PLACE_RULES,
   ...PUMPED_DOWN_RULES,
+  // Before what is said loosely and gauges: “it's at six fifty now” is of the vacuum that is watched.
+  ...WATCHED_GAUGE_RULES,
   ...TEST_TOLD_RULES,
   // Before what is said loosely: “tank was at forty pounds and it's down to thirty seven and a half”.
   ...WEIGHED_SO_RULES,
