@@ -1,4 +1,5 @@
 import type { Tags } from '../../grammar/nodes.ts';
+import { QUANTITIES } from '../../terms/quantities.ts';
 import { command } from '../commands/command.ts';
 import { minutesIn } from '../numbers/durations.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
@@ -61,10 +62,10 @@ const hoursOnUnit: Means = (tags, frame) => {
 
 /** "Two hours", and nothing else: once work has begun that is the labor, and it is said back as that. */
 const bareHours: Means = (tags, frame) => {
-  const { openNumber, asked, asksYes, workBegun } = frame.context;
+  const { asked, workBegun } = frame.context;
   const words = frame.wordsOf(frame.span);
   const value = heldIn(tags);
-  const isAsked = openNumber !== null || asked !== null || asksYes;
+  const isAsked = asked !== null && QUANTITIES[asked].dimension === 'duration';
   if (isAsked || value === null || !/\bhours?\b/i.test(words)) return null;
   return workBegun ? { facts: [{ fact: 'labor', value, words }] } : {};
 };

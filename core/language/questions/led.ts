@@ -110,7 +110,7 @@ const SETTLING: readonly Rule[] = [
     { ...OWN, examples: ['should i wait for zero'] },
   ),
   rule(
-    `${SO} (should|do) (i|we) [(need to|have to|got to)] (worry|care|be (worried|concerned)) about (that|those|the) <number> (pounds|pound|ounces|ounce) [of (gas|refrigerant|freon)] [that] (he|she|they|somebody|the (last|other) (guy|tech)) [(had|has)] (added|put in|charged|dumped in|put) [<clause>]`,
+    `${SO} (should|do) (i|we) [(need to|have to|got to)] (worry|care|be (worried|concerned)) about (that|those|the) <number> (pounds|pound|ounces|ounce) [of (gas|refrigerant|freon)] [that] (he|she|they|somebody|the (last|other) (guy|tech)) [(had|has)] (added|put in|charged|dumped in) [<clause>]`,
     plain('overall'),
     { ...OWN, examples: ['should i worry about that three pounds he added in june'] },
   ),

@@ -293,7 +293,7 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
     { examples: ['forty going into the evaporator and thirty one coming off'] },
   ),
   rule(
-    '(it is|<pause>) <amount> [right] ((at|by|around|near|going into|entering|in front of|where) the condenser [coil] [(is|sits)]|where (it|the unit|the (condensing|outdoor) unit|the condenser|the machine) (is|sits|breathes|draws [its air]|is (pulling|drawing) [in] [its] air [from]))',
+    '(it is|<pause>) <amount> [right] ((at|by|around|near|going into|entering|in front of|where) the condenser [coil] [(is|sits)]|where (it|the unit|the (condensing|outdoor) unit|the condenser|the machine) (is|sits|breathes|draws [its air]|is (pulling|drawing) [in] [its] air [from])|~~(by|around|near|next to) the (unit|condensing unit|machine|rack))',
     airAtCondenser,
     { examples: ['it is eighty one at the condenser'] },
   ),

@@ -94,7 +94,10 @@ export const roseTo: Means = (tags, frame) => {
     if (read === 'suctionPressure' || read === 'headPressure') return fixed(read)(tags, frame);
     return read === 'vacuum' || read === 'testPressure' ? of(read) : null;
   };
-  const otherwise = (quantity === null ? null : of(quantity)) ?? leftToAsk(tags);
+  // "Let it sit five minutes and it came up to four", behind a pump-down.
+  const last = frame.context.lastQuantity === 'suctionPressure' ? 'suctionPressure' : null;
+  const own = last === null ? null : means(last);
+  const otherwise = (quantity === null ? own : of(quantity)) ?? leftToAsk(tags);
   return { ofThat: { means, otherwise } };
 };
 

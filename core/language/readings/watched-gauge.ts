@@ -1,3 +1,4 @@
+import type { QuantityId } from '../../terms/quantities.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, tagsIn } from '../slots.ts';
 import { amountIn } from '../numbers/measure.ts';
@@ -9,28 +10,49 @@ import { ofLastTest } from './vacuum-and-test.ts';
 
 /** A vacuum is pulled or nitrogen stands in it: of that gauge is what is told without a name. */
 const isWatched = (frame: Frame): boolean =>
-  frame.context.holding?.quantity === frame.context.lastQuantity && startsClause(frame);
+  frame.context.holding !== null && startsClause(frame) && asWatched(frame) !== null;
+
+/** With the air told in between, the gauge is still the one that stands there. */
+const BETWEEN: ReadonlySet<QuantityId> = new Set<QuantityId>(['ambientTemp', 'outdoorTemp']);
+
+function asWatched(frame: Frame): Frame | null {
+  const { holding, lastQuantity } = frame.context;
+  if (holding === null || lastQuantity === null) return null;
+  if (lastQuantity === holding.quantity) return frame;
+  if (!BETWEEN.has(lastQuantity)) return null;
+  const context = { ...frame.context, lastQuantity: holding.quantity };
+  const { span, endsAtPause, startsAtPause = false } = frame;
+  return { context, span, endsAtPause, startsAtPause, wordsOf: (of) => frame.wordsOf(of) };
+}
 const WATCHED = { unheard: true, only: isWatched, examples: [] } as const;
 
 /** Ours: what still stands is not half of what it was read at, nor twice as much; a vacuum moves further. */
 const MOST_MOVED = 2;
-const canBeNext = (value: number | null, { context: { holding } }: Frame): boolean =>
-  value !== null &&
-  holding !== null &&
-  (holding.quantity === 'vacuum' ||
-    (value <= holding.value * MOST_MOVED && value * MOST_MOVED >= holding.value));
+/** Ours: behind a temperature it is so near. */
+const MOST_MOVED_BEHIND = 1.1;
+function canBeNext(value: number | null, { context: { holding, lastQuantity } }: Frame): boolean {
+  if (value === null || holding === null) return false;
+  const isBehind = lastQuantity !== holding.quantity;
+  if (holding.quantity === 'vacuum') return !isBehind || value >= LEAST_BEHIND;
+  const most = isBehind ? MOST_MOVED_BEHIND : MOST_MOVED;
+  return value <= holding.value * most && value * most >= holding.value;
+}
+/** Ours: no air is so hot. */
+const LEAST_BEHIND = 200;
+
+const withGauge =
+  (means: Means): Means =>
+  (tags, frame) => {
+    const watched = asWatched(frame);
+    if (watched === null || !canBeNext(amountIn(tags).value, frame)) return null;
+    return ofGauge(tags, watched) === null ? null : means(tags, watched);
+  };
 
 /** "Stuck around seven fifty", "four twenty now" */
-const next: Means = (tags, frame) =>
-  ofGauge(tags, frame) !== null && canBeNext(amountIn(tags).value, frame)
-    ? goesOn(tags, frame)
-    : null;
+const next = withGauge(goesOn);
 
 /** "Ten minutes and it came up to three ninety and sat there" */
-const nextAfter: Means = (tags, frame) =>
-  ofGauge(tags, frame) !== null && canBeNext(amountIn(tags).value, frame)
-    ? roseTo(tags, frame)
-    : null;
+const nextAfter = withGauge(roseTo);
 
 /** Ours: no gas that stands under a test is hotter, so that more is the time. */
 const HOTTEST_GAS = 140;
