@@ -84,7 +84,7 @@ export const JOB_RULES: readonly Rule[] = [
       examples: ['used two sticks of silver solder and a filter dryer'],
     },
   ),
-  rule('[(the|my)] (parts|materials|material) (were|was|are|used|<pause>) <rest>', partsBilled, {
+  rule('[(the|my)] (parts|materials|material) (were|was|are|<pause>) <rest>', partsBilled, {
     unheard: true,
     alone: true,
     examples: ['parts were one dryer and a foot of quarter inch copper'],
