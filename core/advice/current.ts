@@ -28,8 +28,18 @@ export function currentReading(state: VisitState, quantity: QuantityId): Reading
     ({ reading }) =>
       reading.quantity === quantity && reading.event === undefined && amountOf(reading) !== null,
   );
-  const sinceArrival = usable.filter(({ reading }) => reading.when === undefined);
-  return sinceArrival.at(-1) ?? usable.at(-1) ?? null;
+  const atItsEnd = quantity === 'suctionLineTemp' ? atValve(usable) : usable;
+  const sinceArrival = atItsEnd.filter(({ reading }) => reading.when === undefined);
+  return sinceArrival.at(-1) ?? atItsEnd.at(-1) ?? null;
+}
+
+/** Superheat is the valve's where the line was read at both of its ends: at the compressor it picks up more. */
+function atValve(usable: readonly ReadingEntry[]): readonly ReadingEntry[] {
+  const phase = usable.at(-1)?.phase;
+  const valve = usable.filter(
+    (entry) => entry.phase === phase && entry.reading.place !== 'compressor',
+  );
+  return valve.length > 0 ? valve : usable;
 }
 
 /** The unit that a quantity is answered in; null where it is answered in the unit it was read in. */

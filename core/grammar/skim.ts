@@ -43,6 +43,7 @@ export class Skimmer {
   private readonly threads = new Map<number, readonly Thread[]>();
   private readonly jumps = new Map<number, readonly StateJump[]>();
   private age = 0;
+  private nested = 0;
   private start: number = NOWHERE;
   /** Where the first token leads, by its symbol: every walk asks it, and hardly two ask of the same. */
   private firsts = new Int32Array(0);
@@ -57,8 +58,7 @@ export class Skimmer {
 
   /** Which nodes may read the matcher's tokens from `at`, and up to where: the nearest first, and there the lowest. */
   skim(matcher: Matcher, at: number, mayRead: MayRead): void {
-    if (this.age !== this.remainders.age) this.begin();
-    this.walk(this.start, at, { matcher, mayRead });
+    this.whole(() => this.walk(this.start, at, { matcher, mayRead }));
   }
 
   /** What comes first of the nodes that may read all tokens from `at` on, the lowest first; `null` where nothing does. */
@@ -67,7 +67,25 @@ export class Skimmer {
     at: number,
     of: (number: number) => Found | null,
   ): Found | null {
-    if (this.age !== this.remainders.age) this.begin();
+    return this.whole(() => this.firstOf(matcher, at, of));
+  }
+
+  /** Who is told of a reading may skim on: what is forgotten meanwhile is built anew once nobody stands in a state of it. */
+  private whole<Found>(skim: () => Found): Found {
+    if (this.nested === 0 && this.age !== this.remainders.age) this.begin();
+    this.nested += 1;
+    try {
+      return skim();
+    } finally {
+      this.nested -= 1;
+    }
+  }
+
+  private firstOf<Found>(
+    matcher: Matcher,
+    at: number,
+    of: (number: number) => Found | null,
+  ): Found | null {
     const { symbols } = matcher;
     const end = symbols.length - 1;
     let state = this.start;

@@ -2,6 +2,7 @@ import type { EquipmentId, FindingStateId, PartId, PlaceId } from '../terms/name
 import type { QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Amount } from '../units/amount.ts';
+import type { UnitId } from '../units/units.ts';
 import type { UnitHabit } from '../units/shown-unit.ts';
 import type { ToldItem } from './settle/same-but-one.ts';
 import { type KnownNames, NO_NAMES } from './names/known-names.ts';
@@ -15,6 +16,12 @@ export interface ToldBefore {
 export interface Holding {
   readonly quantity: 'testPressure' | 'vacuum';
   readonly value: number;
+}
+
+/** Gas that was weighed, and in which unit. */
+export interface Moved {
+  readonly quantity: 'refrigerantAdded' | 'refrigerantRecovered';
+  readonly unit: UnitId;
 }
 
 /** What was settled before this sentence and decides how it is read. */
@@ -65,6 +72,8 @@ export interface Context {
   readonly plateCharge: Amount | null;
   /** Refrigerant was weighed in pounds and ounces: "thirty six twelve" is so, too. */
   readonly weighsInOunces: boolean;
+  /** What was weighed in or out last: "another three ounces" is more of that. */
+  readonly movedLast: Moved | null;
   /** A value of which the unit was asked: a unit alone answers. */
   readonly unitless: { readonly quantity: QuantityId; readonly value: number } | null;
   /** A number of which it was asked just now what it is of: a name alone answers. */
@@ -111,6 +120,7 @@ export const EMPTY_CONTEXT: Context = {
   ratedLoadAmps: null,
   plateCharge: null,
   weighsInOunces: false,
+  movedLast: null,
   wantsSite: false,
   wantsComplaint: false,
   unitless: null,

@@ -5,6 +5,7 @@ import { AIR_OF_PLACE_RULES } from './readings/air-of-places.ts';
 import { ALOUD_RULES } from './talk/thinking-aloud.ts';
 import { ANSWER_RULES } from './readings/answers-in-passing.ts';
 import { ASIDE_RULES } from './talk/asides.ts';
+import { BACK_AT_COMPRESSOR_RULES } from './readings/back-at-compressor.ts';
 import { BEFORE_AND_AFTER_RULES } from './readings/before-and-after.ts';
 import { CAPACITOR_RULES } from './electrical/capacitors.ts';
 import { CAUSE_RULES } from './facts/cause-facts.ts';
@@ -17,6 +18,7 @@ import { COMMAND_RULES } from './commands/command-rules.ts';
 import { BESIDE_RULES } from './electrical/drawn-beside.ts';
 import { CONDENSING_SIDE_RULES } from './readings/condensing-side.ts';
 import { CONDENSING_UNIT_PLACE_RULES, UNIT_BY_PLACE_RULES } from './facts/condensing-unit-place.ts';
+import { CONTROL_ACTING_RULES } from './facts/controls-acting.ts';
 import { CONTROL_RULES } from './facts/controls.ts';
 import { ELECTRICAL_RULES } from './electrical/electrical.ts';
 import { FACT_RULES } from './facts/facts.ts';
@@ -75,6 +77,7 @@ import { START_RULES } from './readings/from-the-start.ts';
 import { FOOD_PLACE_RULES } from './readings/food-places.ts';
 import { FOOD_RULES } from './readings/food-told.ts';
 import { GAS_RULES, GAS_TALK_RULES } from './facts/gas-told.ts';
+import { GAUGES_AGAIN_RULES } from './readings/gauges-again.ts';
 import { GAUGE_TALK_RULES } from './readings/gauge-talk.ts';
 import type { Rule } from './rule.ts';
 import { METER_FIGURE_RULES } from './electrical/meter-figures.ts';
@@ -82,6 +85,7 @@ import { NOT_MEASURED_RULES } from './readings/not-measured.ts';
 import { NO_SUPPLY_RULES, SUPPLY_POINT_RULES } from './electrical/supply-points.ts';
 import { SUPPLY_VOLTAGE_RULES } from './electrical/supply-voltages.ts';
 import { DRAWN_OVER_TIME_RULES } from './electrical/drawn-over-time.ts';
+import { CUSTOMERS_ANSWER_RULES } from './talk/customers-answer.ts';
 import { DESIGNATED_RULES } from './work-done/designated.ts';
 import { DRIER_RULES } from './readings/through-drier.ts';
 import { DROPPED_HUNDRED_RULES } from './readings/dropped-hundreds.ts';
@@ -110,6 +114,7 @@ import { UNNAMED_FAN_RULES } from './findings/unnamed-fan.ts';
 import { THING_RULES } from './findings/things-seen.ts';
 import { SOME_OF_THEM_RULES } from './findings/some-of-them.ts';
 import { SIZED_UNIT_RULES } from './facts/units-by-size.ts';
+import { WATCHED_GAUGE_RULES } from './readings/watched-gauge.ts';
 import { WANTED_RULES } from './facts/wanted-temperatures.ts';
 import { SCALE_RULES, WEIGHED_SO_RULES } from './work-done/weighed-so.ts';
 import { WINDING_RULES } from './electrical/windings.ts';
@@ -166,6 +171,7 @@ export const RULES: readonly Rule[] = [
   ...SIDE_TEST_RULES,
   // Before readings: “discharge eighty two” is a line's temperature in °C.
   ...AIR_AND_LINE_RULES,
+  ...BACK_AT_COMPRESSOR_RULES,
   ...AIR_OF_PLACE_RULES,
   ...SATURATED_SIDE_RULES,
   ...PLAINLY_SAID_RULES,
@@ -176,6 +182,8 @@ export const RULES: readonly Rule[] = [
   ...BESIDE_PLATE_RULES,
   ...BESIDE_RULES,
   // Before readings: “low pressure control trips at six” is a setting.
+  // Before controls, which would take the first alone: “set the low pressure back to twenty out and forty in”.
+  ...CONTROL_ACTING_RULES,
   ...CONTROL_RULES,
   // Before what starts somewhere: “head's one forty, one forty seven” is one value put nearer.
   ...NEAR_NUMBER_RULES,
@@ -196,6 +204,9 @@ export const RULES: readonly Rule[] = [
   ...FOOD_RULES,
   ...FOOD_PLACE_RULES,
   ...PUMPED_DOWN_RULES,
+  // Before what is said loosely and gauges: “it's at six fifty now” is of the vacuum that is watched.
+  ...WATCHED_GAUGE_RULES,
+  ...GAUGES_AGAIN_RULES,
   ...TEST_TOLD_RULES,
   // Before what is said loosely: “tank was at forty pounds and it's down to thirty seven and a half”.
   ...WEIGHED_SO_RULES,
@@ -281,6 +292,8 @@ export const RULES: readonly Rule[] = [
   // Before the unseen: “my sniffer lit up at the return bend”.
   ...LEAK_AND_VALVE_RULES,
   ...UNSEEN_RULES,
+  // Before talk, which would take it for the complaint: “manager said go ahead”.
+  ...CUSTOMERS_ANSWER_RULES,
   // What tells nothing of ours comes last. Remarks before talk: “i told the manager not to use the dairy” is kept.
   ...REMARK_RULES,
   ...BARE_HOURS_RULES,

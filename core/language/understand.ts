@@ -3,6 +3,7 @@ import { amendsOne } from './settle/amended-together.ts';
 import { keepFreezer } from './settle/bare-walk-in.ts';
 import { tellWhere } from './settle/bare-site.ts';
 import { withoutUnnamed } from './settle/done-to-unnamed.ts';
+import { atCompressor } from './settle/at-compressor.ts';
 import { settleCorrections } from './settle/corrections.ts';
 import { tellClipped } from './settle/clipped-values.ts';
 import { doubtful } from './settle/doubts.ts';
@@ -18,6 +19,7 @@ import { keptWords } from './settle/kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse/parse.ts';
 import { ofOtherOne } from './settle/other-one.ts';
 import { putRight } from './settle/put-right.ts';
+import { tellWhoOpened } from './settle/opened-by-us.ts';
 import { doneSo } from './settle/done-so.ts';
 import { withShortNames } from './settle/short-names.ts';
 import { secondHand } from './settle/second-hand.ts';
@@ -64,10 +66,14 @@ function asItWasSaid(text: string, context: Context): Utterance {
   }
   if (all.remarks.length > 0) advise(all);
   if (all.findings.length > 1) all.findings = fansOfCoils(all.findings);
+  if (all.findings.length > 0) tellWhoOpened(all, context);
   if (all.findings.length > 0) all.findings = all.findings.map((each) => withSide(each, text));
   if (all.facts.length > 0) keepFreezer(all, context);
   tellLegs(all, context);
-  if (all.readings.length > 0) putInDoubt(all, context);
+  if (all.readings.length > 0) {
+    all.readings = atCompressor(all.readings, context);
+    putInDoubt(all, context);
+  }
   if (all.doubts.length + all.unclaimed.length > 0) tellClipped(all, context);
   tellWhere(all, context);
   tellWhyCalled(all, context);

@@ -203,10 +203,14 @@ function leftOpenLines(state: VisitState): readonly string[] {
   ];
 }
 
-/** A bypass told only in a memo cannot be reported restored. */
+/** A bypass told only in a memo cannot be reported restored; one that gas goes through was piped so. */
 function bypassLines({ memos }: VisitState): readonly string[] {
   return memos
-    .filter(({ memo }) => /\b(bypass|jumper|jumped (?:\S+ ){0,4}out)/i.test(memo))
+    .filter(({ memo }) =>
+      /\b(?:(?<!\b(?:discharge|gas|liquid|oil|water|built in|internal) )bypass(?:ed)?(?! (?:valve|line|pipe|port|regulator|circuit|side))\b|jumper|jumped (?:\S+ ){0,4}out)/i.test(
+        memo,
+      ),
+    )
     .map(({ memo }) => sentence(`Check that it was put back: ${memo}`));
 }
 

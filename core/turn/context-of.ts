@@ -39,6 +39,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     ratedLoadAmps: state.unit.nameplate.ratedLoadAmps?.value ?? null,
     plateCharge: state.unit.nameplate.charge ?? null,
     weighsInOunces: weighsInOunces(state),
+    movedLast: movedLast(state),
     threePhaseVolts: threePhaseVolts(state),
     openLegs: openLegs(state),
     wantsSite: state.unit.site === null && isUntouched(state),
@@ -88,6 +89,16 @@ const WEIGHED: ReadonlySet<QuantityId> = new Set<QuantityId>([
   'refrigerantAdded',
   'refrigerantRecovered',
 ]);
+
+/** Nothing that "no refrigerant added" told: more of it there is none. */
+function movedLast({ readings }: VisitState): Context['movedLast'] {
+  for (const { reading } of readings.toReversed()) {
+    const { quantity, unit, value = 0 } = reading;
+    const isMoved = quantity === 'refrigerantAdded' || quantity === 'refrigerantRecovered';
+    if (isMoved && unit !== null && value > 0) return { quantity, unit };
+  }
+  return null;
+}
 
 /** By the plate of a unit known to have three phases, else by what was read between its legs. */
 function threePhaseVolts({ unit, history, readings }: VisitState): number | null {

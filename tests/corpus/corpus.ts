@@ -89,6 +89,18 @@ function settle(context: Context, pair: string, where: string): Context {
       const [words = '', part] = value.split(':');
       return { ...context, turnedTo: { words: words.replaceAll('_', ' '), part: partId(part) } };
     }
+    case 'weighsInOunces':
+      return { ...context, weighsInOunces: value === 'yes' };
+    case 'holding': {
+      const [quantity, amount] = value.split(':');
+      const isTest = quantity === 'testPressure' || quantity === 'vacuum';
+      return { ...context, holding: isTest ? { quantity, value: Number(amount) } : null };
+    }
+    case 'movedLast': {
+      const known = quantityId(value);
+      const isMoved = known === 'refrigerantAdded' || known === 'refrigerantRecovered';
+      return { ...context, movedLast: isMoved ? { quantity: known, unit: 'oz' } : null };
+    }
     case 'timing':
       return { ...context, timing: value === 'yes' };
     default:

@@ -1,7 +1,7 @@
 import { CHANGE_COMMANDS } from './changes.ts';
 import { PUT_RIGHT_RULES } from './put-right.ts';
 import { DIALOGUE_COMMANDS } from './dialogue.ts';
-import { FREE_CHANGES, FREE_COMMANDS, NEXT_UNIT } from './spoken-freely.ts';
+import { FREE_CHANGES, FREE_COMMANDS, NEXT_UNIT, SEVERAL_UNITS } from './spoken-freely.ts';
 import { LOOSE_COMMANDS } from './loosely-told.ts';
 import { SAID_TWICE_COMMANDS } from './said-twice.ts';
 import { ONE_WORD_COMMANDS } from './one-word.ts';
@@ -19,6 +19,7 @@ export const COMMAND_RULES: readonly Rule[] = [
   ...PUT_RIGHT_RULES,
   ...CHANGE_COMMANDS,
   NEXT_UNIT,
+  SEVERAL_UNITS,
   ...DIALOGUE_COMMANDS,
   ...LOOSE_COMMANDS,
   ...FREE_COMMANDS,

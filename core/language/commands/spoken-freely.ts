@@ -1,6 +1,7 @@
 import { type Means, type Rule, rule } from '../rule.ts';
 import { equipmentFact, quantityId, tagsIn } from '../slots.ts';
 import { amend } from './changes.ts';
+import type { Fact } from '../utterance.ts';
 import { command, plain, answer } from './command.ts';
 
 const undo: Means = (tags) => {
@@ -12,11 +13,20 @@ const undo: Means = (tags) => {
 const amendLast: Means = (tags, frame) =>
   frame.context.lastQuantity === null ? null : amend(tags, frame);
 
-/** "Next one's the walk-in freezer": another unit, and its kind. */
+/** "Next one's the walk-in freezer": another unit, and its kind; where it stands is its name. */
 const nextUnit: Means = (tags, frame) => {
-  const fact = equipmentFact(tags, frame.wordsOf(frame.span));
-  return fact === null ? null : { ...command({ do: 'newVisit' }), facts: [fact] };
+  const words = frame.wordsOf(frame.span);
+  const fact = equipmentFact(tags, words);
+  if (fact === null) return null;
+  const named = tags['clause'] === undefined ? null : AFTER_WHICH.exec(words)?.[1];
+  const unit: readonly Fact[] = named == null ? [] : [{ fact: 'unit', value: named, words }];
+  return { ...command({ do: 'newVisit' }), facts: [fact, ...unit] };
 };
+const AFTER_WHICH =
+  /^.*?\b(?:one|unit|box|machine|up|to)(?:'s| is| will be)?(?: (?:now|here|today))?,? (?:(?:this|that|it)(?:'s| is| will be)? )?(?:(?:the|a|an|their|this) )?(.+)$/i;
+
+/** "Two things today, the ice machine and then the walk-in": what will be looked at, and which comes first is told then. */
+const severalUnits: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
 
 const WHOA =
   '[(nah|no|nope|whoa|hey|sorry|oh|oops|wait|shoot|dang|my bad|actually)] [<pause>] [(nah|no|wait|sorry)]';
@@ -153,7 +163,18 @@ export const FREE_COMMANDS: readonly Rule[] = FREELY.map(({ shape, means, exampl
 
 /** Before the commands that only tell that there is another one. */
 export const NEXT_UNIT: Rule = rule(
-  `([ok] (new|different|another|next) (unit|one|box|machine) [(now|here|up)] [<pause>] (this|that|it) (is|will be|would be)|next (one|unit|box|machine|up) [(now|here)] (is|will be)|(moving|going|move|on) [on] to) (the|a|an|their|this) <equipment>`,
+  `([ok] (new|different|another|next) (unit|one|box|machine) [(now|here|up)] [<pause>] (this|that|it) (is|will be|would be)|next (one|unit|box|machine|up) [(now|here)] (is|will be|<pause>)|[(the|my)] (second|third|last|other) (one|unit|box|machine) [(now|here|today)] (is|will be|<pause>)|(moving|going|move|on) [on] to) [(the|a|an|their|this)] <equipment> [(in|by|at|on|near|under|behind|next to|across from|out|down|up) <clause>]`,
   nextUnit,
   { alone: true, unheard: true, examples: ['next one is the walk in freezer'] },
+);
+
+const MANY =
+  '[(i have|i have got|got|there is|there are|we have|doing|looking at)] (two|three|four|couple|a couple|couple of|a couple of) [(different|separate)] (things|units|calls|boxes|machines|jobs|pieces|problems|ones)';
+const A_UNIT = '[(a|an|the|their|one)] <equipment>';
+
+/** Before facts, which would take the last for what is looked at. */
+export const SEVERAL_UNITS: Rule = rule(
+  `${MANY} [(in one|in all)] [(here|today|for them|on this one|at this one|on this call|to (do|look at))] [(here|today)] <pause> ${A_UNIT} (and|then|and then|<pause>) ${A_UNIT} [(and|then|and then|<pause>) ${A_UNIT}]`,
+  severalUnits,
+  { alone: true, unheard: true, examples: [] },
 );

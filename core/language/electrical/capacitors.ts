@@ -183,7 +183,7 @@ export const CAPACITOR_RULES: readonly Rule[] = [
     readsOfRatedCan,
   ),
   rule(
-    `<the> <place> (should be|is supposed to be|ought to be|should read|is marked|is stamped) [(a|at|about)] <number:rated> [${UF}] [<pause>] ${BUT} [(only|just)] ${READS} [(at|only)] <amount>`,
+    `<the> <place> [(on|for|off|off of) (it|that one|that|this one|that motor|the motor)] (should be|is supposed to be|ought to be|should read|is marked|is stamped|says) [(a|at|about)] <number:rated> [${UF}] [<pause>] ${BUT} [(only|just)] ${READS} [(at|only)] <amount>`,
     readsOfRated,
     {
       unheard: true,

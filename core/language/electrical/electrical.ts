@@ -262,8 +262,15 @@ const atSide =
     const { unit, value } = amountIn(tags);
     // "Seven out" is how a recogniser hears what it does not know, and no voltage that anybody looks for.
     if (unit === null && value !== null && value > 0 && value < 10) return leftToAsk(value);
+    if (unit === null && value !== null && isOfNoCurrent(frame)) return leftToAsk(value);
     return unit === null || unit === 'V' ? one(electrical(tags, place, frame)) : null;
   };
+
+/** "Ninety at the drier inlet and eighty eight coming out", "twenty out and forty in": no meter's, of what they are told. */
+const isOfNoCurrent = (frame: Frame): boolean =>
+  FLOWS.test(frame.wordsOf({ from: 0, to: frame.span.from }));
+const FLOWS =
+  /\b(?:dri?y?er|liquid|suction|water|air|superheat|temps?|temperature|(?:low|high) (?:pressure|side)|cut(?:s|ting)?)\b/i;
 
 /** "Across the low side" can only be its control: leads go across nothing else of it. */
 const atSwitch =

@@ -49,7 +49,7 @@ const CYCLED: readonly (PartId | null)[] = [
  * What cuts in as well as out is the control that was named, else the low side's, unless the condenser fan's was spoken
  * of before.
  */
-const inAndOut: Means = (tags, frame) => {
+export const inAndOut: Means = (tags, frame) => {
   const named = partId(tags['part']);
   if (isCutShort(frame) || (named !== null && named !== 'lowPressureSwitch' && !isCycled(named)))
     return null;
@@ -75,7 +75,7 @@ function mayBeDegrees(tags: Tags): boolean {
 const LEAST_CUT_IN = 30;
 const CLOSEST = 8;
 
-const isCycled = (part: PartId | null): boolean => CYCLED.includes(part);
+export const isCycled = (part: PartId | null): boolean => CYCLED.includes(part);
 
 /** "Fan kicks on at thirty" is no pressure that a condenser is held at. */
 const isTooLow = (tags: Tags, frame: Frame): boolean => {
@@ -124,7 +124,7 @@ const fanAlone =
   (tags, frame) =>
     isCycled(partId(tags['part'])) ? acts(which)(tags, frame) : null;
 
-const actsOutAndIn: Means = (tags, frame) => {
+export const actsOutAndIn: Means = (tags, frame) => {
   const [into, out] = [tagsIn(tags['in']), tagsIn(tags['out'])];
   if (into === null || out === null) return null;
   const part = tags['part'] === undefined ? {} : { part: tags['part'] };
@@ -295,16 +295,6 @@ export const CONTROL_RULES: readonly Rule[] = [
     `<the> <part> [is] (${GOES_OUT}|${OPENS}) [at] <amount:out> [<pause>] [(and|then)] (${BACK} back (in|on)|(closes|makes|comes on|cuts in|kicks on) [back]) [at] <amount:in>`,
     namedOutAndIn,
     { unheard: true, examples: ['fan cycle switch opens at one fifty closes at two ten'] },
-  ),
-  rule(
-    `([the] ${LOW} [(is|was)] (set|cuts) [(at|for|to)]|[(i|we)] (set|adjusted|reset|changed) [the] ${LOW} (at|for|to)) (<amount:in> in [and] [(at|set at)] <amount:out> out|<amount:out> out [and] [(at|set at)] <amount:in> in)`,
-    inAndOut,
-    {
-      examples: [
-        'low side is set at twenty in five out',
-        'set the low pressure for five out twenty five in',
-      ],
-    },
   ),
   rule(
     `[(i|we)] ${SET} [the] ${LOW} [(up|down|back)] (to|at|for) <amount>`,

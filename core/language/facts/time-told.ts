@@ -1,8 +1,9 @@
 import type { Tags } from '../../grammar/nodes.ts';
+import { QUANTITIES } from '../../terms/quantities.ts';
 import { command } from '../commands/command.ts';
 import { minutesIn } from '../numbers/durations.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
-import { numberIn, tagsIn } from '../slots.ts';
+import { equipmentId, numberIn, tagsIn } from '../slots.ts';
 import { wordBefore } from '../words/clause-start.ts';
 import { remark } from '../plain-means.ts';
 
@@ -47,12 +48,25 @@ const BILLED =
 const hoursOnThis: Means = (tags, frame) =>
   /\bhours?\b/i.test(frame.wordsOf(frame.span)) ? timeTold(tags, frame) : null;
 
+/** "An hour and a half on the walk-in": labor, where that is the unit; of another one it is kept as it was said. */
+const hoursOnUnit: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const { equipment, workBegun } = frame.context;
+  // "Hour on the ice machine"
+  const value = tags['per'] === undefined ? MINUTES_IN_HOUR : heldIn(tags);
+  if (value === null || !/\bhours?\b/i.test(words)) return null;
+  return workBegun && equipmentId(tags['equipment']) === equipment
+    ? { facts: [{ fact: 'labor', value, words }] }
+    : { remarks: [words] };
+};
+
 /** "Two hours", and nothing else: once work has begun that is the labor, and it is said back as that. */
 const bareHours: Means = (tags, frame) => {
   const { asked, workBegun } = frame.context;
   const words = frame.wordsOf(frame.span);
   const value = heldIn(tags);
-  if (asked === 'sinceLastCharge' || value === null || !/\bhours?\b/i.test(words)) return null;
+  const isAsked = asked !== null && QUANTITIES[asked].dimension === 'duration';
+  if (isAsked || value === null || !/\bhours?\b/i.test(words)) return null;
   return workBegun ? { facts: [{ fact: 'labor', value, words }] } : {};
 };
 
@@ -152,6 +166,15 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    `[(it was|that was|i have got|spent|i spent|and|call it|put me down for|i had)] ${ABOUT} (<duration> [[and] <number:rest> (minutes|minute)]|hour|hours) (on|for|with) (the|that|their) <equipment> ${IN_ALL}`,
+    hoursOnUnit,
+    {
+      unheard: true,
+      apart: true,
+      examples: ['an hour and a half on the walk in cooler'],
+    },
+  ),
+  rule(
     `[(my|add|plus|put down|put|log|bill|charge)] labor [(is|was|comes to)] ${ABOUT} <duration> [[and] <number:rest> (minutes|minute)]`,
     timeTold,
     {
@@ -179,9 +202,13 @@ export const BARE_HOURS_RULES: readonly Rule[] = [
     alone: true,
     examples: [],
   }),
-  rule(`[(and|plus|add|call it|about)] <duration> ${IN_ALL}`, bareHours, {
-    unheard: true,
-    alone: true,
-    examples: ['two hours'],
-  }),
+  rule(
+    `[(and|plus|add|call it|about)] <duration> [[and] <number:rest> (minutes|minute)] ${IN_ALL}`,
+    bareHours,
+    {
+      unheard: true,
+      alone: true,
+      examples: ['two hours'],
+    },
+  ),
 ];

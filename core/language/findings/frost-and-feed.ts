@@ -94,9 +94,20 @@ const HAS = '(has|has got|is got|have|got|have got) [got]';
 const PASSES =
   '[only] [the] [(first|last|top|bottom|front|back|inlet|outlet|lower|upper)] [(<number>|few|couple|couple of)] (pass|passes|tube|tubes|row|rows|bends|u bends|circuit|circuits|foot|feet|inches|inch) [(only|or so|and that is it|of it)]';
 const FROST = '(frost|frosted|frosting|ice|iced|iced up|cold|sweat|sweating)';
+const ALL_OVER =
+  '(evenly|even|across|edge to edge|end to end|top to bottom|wall to wall|all the way (across|up|through|down|to the (end|top|bottom|last pass))|on every pass|full face|clear across)';
 const LENGTH = '(foot|footer|ft)';
 const OF_A_CASE =
   '(dairy|meat|deli|produce|frozen|frozen food|multi deck|open|coffin|service|beverage|bakery|reach in|seafood|cheese)';
+
+/** "Whole evap's frosted now": fed to its end, and not iced up. */
+const frostedAll: Means = (tags, frame) =>
+  OF_COIL.includes(partId(tags['part'])) && !/\bic(?:e|ed)\b/i.test(frame.wordsOf(frame.span))
+    ? remark(tags, frame)
+    : null;
+
+/** A condenser, which a bare coil may be as well, is never frosted. */
+const OF_COIL: readonly (PartId | null)[] = ['evaporator', 'condenser'];
 
 const isolated: Means = (_tags, frame) => ({
   work: [{ did: 'isolate', part: 'disconnect', words: frame.wordsOf(frame.span) }],
@@ -108,6 +119,16 @@ export const FEED_RULES: readonly Rule[] = [
     `<the> <part> (${HAS}|is|is only|only has) [only] ${FROST} [only] [(on|over|for|through)] ${PASSES}`,
     remark,
     { examples: ['evaporator has frost on the first two passes only'] },
+  ),
+  rule(
+    `[(the|my|~~now|~~now the)] (whole|entire) <part> (is|was|${HAS}) [(now|all|nice and|a|an)] ${FROST} [(now|again|over)]`,
+    frostedAll,
+    { unheard: true, examples: ['whole evaporator is frosted now'] },
+  ),
+  rule(
+    `<the> <part> [(is|was|${HAS}|looks)] [(now|all|nice and|a|an|a nice|an even|a good)] [even] ${FROST} [(pattern|up|on it)] [(nice and|all|real|pretty)] ${ALL_OVER} [(now|again)]`,
+    frostedAll,
+    { unheard: true, examples: ['evaporator is frosted all the way across'] },
   ),
   rule(
     `[(there is|i see|i have|only)] ${FROST} [only] (on|over|for|through) [only] the (first|last|top|bottom|inlet|outlet) [(<number>|few|couple|couple of)] (pass|passes|tube|tubes|row|rows|bends|u bends|circuit|circuits) [only]`,

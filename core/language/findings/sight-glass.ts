@@ -1,6 +1,8 @@
 import type { SightGlassId } from '../../terms/names.ts';
-import { heardRule, type Means, type Rule, rule } from '../rule.ts';
+import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
+import { remark } from '../plain-means.ts';
 import { sightGlassId } from '../slots.ts';
+import { wordsBehind } from '../words/clause-start.ts';
 
 const sightGlass: Means = (tags, frame) => {
   const value = sightGlassId(tags['sightGlass']);
@@ -18,6 +20,11 @@ const glassIs =
 const noBubbles = glassIs('clear');
 const bubbles = glassIs('bubbling');
 const emptyGlass = glassIs('empty');
+
+/** "I see bubbles with soap": of a leak, and of no glass. */
+const isSoaped = (frame: Frame): boolean =>
+  SOAP.test(frame.wordsOf({ from: 0, to: frame.span.from })) || SOAP.test(wordsBehind(frame, 4));
+const SOAP = /\b(?:soap(?:ed|y|ing)?|suds|sniffer|spray(?:ed)?|leak detector)\b/i;
 
 /** What is seen in the liquid line's glass. */
 export const SIGHT_GLASS_RULES: readonly Rule[] = [
@@ -74,7 +81,10 @@ export const SIGHT_GLASS_RULES: readonly Rule[] = [
   }),
   rule(
     '(i have|i see|there is|there are|i have got|[(i am|we are) [still]] (seeing|getting|showing)|some|a few|lots of|still [(seeing|getting|showing)]) [some] <sightGlass> [in the [(sight|site)] glass]',
-    (tags, frame) => (tags['sightGlass'] === 'bubbling' ? sightGlass(tags, frame) : null),
+    (tags, frame) =>
+      tags['sightGlass'] === 'bubbling'
+        ? (isSoaped(frame) ? remark : sightGlass)(tags, frame)
+        : null,
     { examples: ['i see bubbles in the sight glass'] },
   ),
 ];

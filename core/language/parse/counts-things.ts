@@ -23,6 +23,7 @@ const OF_FEW = new WordSet('more different other such people');
 
 /** Whether the number that a reading ends in counts or points at things: "a case of twenty four waters", "the inside one". */
 export function countsThings(tokens: readonly Token[], start: number, end: number): boolean {
+  if (isRestOfTime(tokens, start)) return true;
   if (isNobody(tokens, start) && !holdsNumber(tokens, start + 1, end)) return true;
   const last = tokens[end - 1];
   if (last === undefined) return false;
@@ -47,6 +48,17 @@ export function countsThings(tokens: readonly Token[], start: number, end: numbe
     (last.text === 'one' && isPointedOut(next) && !OURS.has(next) && second?.text !== 'now')
   );
 }
+
+/** "An hour and a half on the walk-in": the half is of the hour. */
+function isRestOfTime(tokens: readonly Token[], start: number): boolean {
+  const article = tokens[start - 1]?.text === 'a' ? start - 1 : start;
+  const part = tokens[tokens[article]?.text === 'a' ? article + 1 : article];
+  const of = tokens[article - 2];
+  if (part === undefined || of === undefined || tokens[article - 1]?.text !== 'and') return false;
+  return PARTS.has(part) && TIMES.has(of);
+}
+const PARTS = new WordSet('half quarter third');
+const TIMES = new WordSet('hour hours hr hrs minute minutes day days week weeks');
 
 /** "The condenser one and the evaporator one", "the coil one's good": which, and not how much. */
 export function isOneOfAKind(tokens: readonly Token[], end: number): boolean {

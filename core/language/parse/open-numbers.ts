@@ -124,12 +124,19 @@ class NumberFinder implements OpenNumbers {
 
   /** "The valve's an electronic one": of which kind it is. */
   private pointsAt(at: number, end: number): boolean {
+    if (this.isTheOthers(at, end) || this.isThatOne(at, end)) return true;
     const [which, kind, number, next] = this.tokens.slice(Math.max(0, at - 2), at + 2);
-    if (this.isTheOthers(at, end) || this.isOneOfThem(at, end)) return true;
-    if (this.isOfDoubleKind(at, end)) return true;
+    if (this.isOneOfThem(at, end) || this.isOfDoubleKind(at, end)) return true;
     if (at < 2 || end > at + 1 || number?.text !== 'one') return false;
     if (which === undefined || kind === undefined || kind.pause || number.pause) return false;
     return POINTING.has(which) && (next === undefined || next.pause || ENDS.has(next));
+  }
+
+  /** "Leak checked that one too" */
+  private isThatOne(at: number, end: number): boolean {
+    const [that, number] = [this.tokens[at - 1], this.tokens[at]];
+    const isOne = end === at + 1 && number?.text === 'one' && !number.pause;
+    return isOne && that !== undefined && THAT.has(that);
   }
 
   /** "It's black on L two": which leg of a supply. */
@@ -203,6 +210,7 @@ const OF = new WordSet('of is at to and or by');
 const WHICH_OF = new WordSet(
   'one hand left right middle center first second third last first end top bottom number',
 );
+const THAT = new WordSet('that this');
 const OTHERS_OF = new WordSet('the those these all my our their');
 const SMALL = new WordSet('two three four five six');
 const FIGURES: ReadonlySet<string> = new Set([...ONES, 'zero', 'oh']);

@@ -57,6 +57,10 @@ const passes: Means = (tags, frame) =>
       ? ask({ ask: 'trend', about: 'vacuum' })
       : ask({ ask: 'compare', about: null });
 
+/** "Is that dry": of a vacuum that is pulled or held. */
+const dryness: Means = (tags, frame) =>
+  frame.context.lastQuantity === 'vacuum' ? passes(tags, frame) : null;
+
 const CUT_OUTS = { high: 'highCutoutPressure', low: 'lowCutoutPressure' } as const;
 
 const cutOutTarget: Means = (_tags, { context: { lastPart, lastPlace, lastQuantity } }) => {
@@ -197,6 +201,11 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     '(is|are|would) <amount> (ok|too much|too high|high|normal|good|all right|a lot|right|fine|about right|in range) [(for|on)] [(this|the|that|my|a)] [size] (compressor|pump|motor)',
     ofAmps,
     { examples: ['is seven point eight amps ok for this compressor'] },
+  ),
+  rule(
+    '(is|does|was) (that|it|she|this|the (system|vacuum)) [(look|seem|good and|tight and|all the way)] (dry|dried out) [(enough|yet|now|then)]',
+    dryness,
+    { unheard: true, alone: true, examples: [] },
   ),
   rule(
     '((does|did|will|would) (that|it|this) (pass|be a pass|count as a pass)|is (that|it|this) a (pass|fail|pass or [a] fail|good test|good vacuum))',

@@ -105,6 +105,16 @@ const SETTLING: readonly Rule[] = [
     { ...OWN, examples: ['how long do i wait'] },
   ),
   rule(
+    `${SO} (should|do|must|can) (i|we) [(need to|have to|got to|just)] (wait|stick around|hang around|wait around|let it run) [(longer|more|a while)] [(for|on|until|till) <clause>]`,
+    plain('wait'),
+    { ...OWN, examples: ['should i wait for zero'] },
+  ),
+  rule(
+    `${SO} (should|do) (i|we) [(need to|have to|got to)] (worry|care|be (worried|concerned)) about (that|those|the) <number> (pounds|pound|ounces|ounce) [of (gas|refrigerant|freon)] [that] (he|she|they|somebody|the (last|other) (guy|tech)) [(had|has)] (added|put in|charged|dumped in) [<clause>]`,
+    plain('overall'),
+    { ...OWN, examples: ['should i worry about that three pounds he added in june'] },
+  ),
+  rule(
     `${SO} (should|do|must|will|would) (i|we) [(need to|have to|got to)] come back [(here|for (it|this)|out|again)]`,
     plain('comeBack'),
     { ...OWN, examples: ['should i come back'] },

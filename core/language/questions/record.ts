@@ -116,6 +116,20 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     { examples: ['what was done here last time'] },
   ),
   rule(
+    '(what (would|did) (i|we) (leave|forget) [(undone|open|off|out|to (do|close|put back))]|what (have i|have we|is) [(still|got)] left (undone|to put back|to close))',
+    plain('leftOpen'),
+    { unheard: true, examples: ['what would i leave undone'] },
+  ),
+  rule(
+    '(that|it|this) (should be|is|makes|would be|makes it|adds up to|ought to be|comes to) [(the|its|it is|a)] (whole|full|entire|total|complete) [(charge|thing|amount)] [of] [<amount>] [<pause>] [(right|is that right|is it not|correct|does it not)]',
+    plain('moved'),
+    {
+      unheard: true,
+      alone: true,
+      examples: ['that should be the whole eleven and three quarters right'],
+    },
+  ),
+  rule(
     '(was it|was that) (me|us|you|somebody|someone) [else] [or (me|us|you|somebody|someone) [else]] (that was|who was|that came|out|that worked) [out] (here|on (it|this)|at this) [<clause>]',
     history({}),
     { examples: ['was it me or somebody else that was here in june'] },

@@ -1,4 +1,4 @@
-import { wordBefore, wordBehind } from '../words/clause-start.ts';
+import { clauseBefore, wordBefore, wordBehind } from '../words/clause-start.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { isSetting, QUANTITIES } from '../../terms/quantities.ts';
 import { thermalSystem } from '../../units/shown-unit.ts';
@@ -250,6 +250,11 @@ const boiling: Means = (tags, frame) =>
     ? thermal(tags['quantity'])(tags, frame)
     : null;
 
+/** "Liquid line's one oh two leaving the condenser": of the line that leaves it, and no air. */
+const offCondenser: Means = (tags, frame) =>
+  LINE_BEFORE.test(clauseBefore(frame)) ? null : thermal('condenserLeavingAirTemp')(tags, frame);
+const LINE_BEFORE = /\b(?:liquid|line|discharge|pipe|tube|water)\b/i;
+
 /** "One twenty off the coil" is a contactor's: no evaporator blows so warm. */
 const offCoil: Means = (tags, frame) => {
   const { unit, value } = amountIn(tags);
@@ -288,7 +293,7 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
     { examples: ['forty going into the evaporator and thirty one coming off'] },
   ),
   rule(
-    '(it is|<pause>) <amount> [right] ((at|by|around|near|going into|entering|in front of|where) the condenser [coil] [(is|sits)]|where (it|the unit|the (condensing|outdoor) unit|the condenser|the machine) (is|sits|breathes|draws [its air]|is (pulling|drawing) [in] [its] air [from]))',
+    '(it is|<pause>) <amount> [right] ((at|by|around|near|going into|entering|in front of|where) the condenser [coil] [(is|sits)]|where (it|the unit|the (condensing|outdoor) unit|the condenser|the machine) (is|sits|breathes|draws [its air]|is (pulling|drawing) [in] [its] air [from])|~~(by|around|near|next to) the (unit|condensing unit|machine|rack))',
     airAtCondenser,
     { examples: ['it is eighty one at the condenser'] },
   ),
@@ -309,7 +314,7 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
       examples: ['coil is evaporating at twelve below'],
     },
   ),
-  rule(`${GOT} <amount> ${OFF_OF} <the> condenser [coil]`, thermal('condenserLeavingAirTemp'), {
+  rule(`${GOT} <amount> ${OFF_OF} <the> condenser [coil]`, offCondenser, {
     examples: ['one hundred and ten coming off the condenser'],
   }),
   rule(

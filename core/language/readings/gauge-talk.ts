@@ -1,4 +1,4 @@
-import { opensSentence, startsClause } from '../words/clause-start.ts';
+import { clauseBefore, opensSentence, startsClause, wordsBehind } from '../words/clause-start.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { isElectrical } from '../vocabulary/electrical-quantities.ts';
@@ -18,12 +18,20 @@ const leftToAsk = (tags: Tags): Meaning => {
 
 /** "Standing at one sixty both sides": equalised, it is what both gauges show. */
 const bothSides: Means = (tags, frame) => {
+  if (isOfFittedPart(frame)) return null;
   const head = reading('headPressure', amountIn(tags), frame);
   const suction = reading('suctionPressure', amountIn(tags), frame);
   return head?.quantity === 'headPressure' && suction?.quantity === 'suctionPressure'
     ? { readings: [head, suction] }
     : null;
 };
+
+/** "One oh three both sides of the drier" is no gauge's: of the whole circuit alone are both sides pressures. */
+const isOfFittedPart = (frame: Frame): boolean =>
+  FITTED.test(clauseBefore(frame)) || OF_FITTED.test(wordsBehind(frame, 3));
+const PART = '(?:dri?y?er|filter|coil|valve|solenoid|strainer|screen|exchanger|coupling|elbow)s?';
+const FITTED = new RegExp(`\\b${PART}(?:'s| is| are| was)?$`, 'i');
+const OF_FITTED = new RegExp(`^(?:of|on|at) (?:the |that |this |my )?(?:[a-z]+ )?${PART}\\b`, 'i');
 
 /** "Superheat's about the same, twelve": of what was named before it. */
 const notSameOfElse = (frame: Frame): boolean =>
@@ -56,7 +64,7 @@ const canBeMicrons = ({ value, unit }: Amounted): boolean =>
   (unit === null && value !== null && value >= LEAST_MICRONS && value <= MOST_MICRONS);
 
 /** What a gauge stood at that was read before: the micron gauge's, or the nitrogen's. */
-function ofGauge(tags: Tags, frame: Frame): QuantityId | null {
+export function ofGauge(tags: Tags, frame: Frame): QuantityId | null {
   const amount = amountIn(tags);
   const { lastQuantity } = frame.context;
   if (isVacuumUnit(amount.unit)) return 'vacuum';
@@ -64,7 +72,7 @@ function ofGauge(tags: Tags, frame: Frame): QuantityId | null {
   return lastQuantity === 'testPressure' && amount.unit !== 'degrees' ? 'testPressure' : null;
 }
 
-const goesOn: Means = (tags, frame) => {
+export const goesOn: Means = (tags, frame) => {
   const quantity = ofGauge(tags, frame);
   return quantity === null ? leftToAsk(tags) : fixed(quantity)(tags, frame);
 };
@@ -77,7 +85,7 @@ const thenValvedOff: Means = (tags, frame) =>
   ofGauge(tags, frame) === 'vacuum' ? fixed('vacuum')(tags, frame) : leftToAsk(tags);
 
 /** "Went up to six ninety after ten minutes" */
-const roseTo: Means = (tags, frame) => {
+export const roseTo: Means = (tags, frame) => {
   const afterMinutes = minutesIn(tagsIn(tags['after']));
   const quantity = ofGauge(tags, frame);
   if (afterMinutes === null) return null;
@@ -86,7 +94,10 @@ const roseTo: Means = (tags, frame) => {
     if (read === 'suctionPressure' || read === 'headPressure') return fixed(read)(tags, frame);
     return read === 'vacuum' || read === 'testPressure' ? of(read) : null;
   };
-  const otherwise = (quantity === null ? null : of(quantity)) ?? leftToAsk(tags);
+  // "Let it sit five minutes and it came up to four", behind a pump-down.
+  const last = frame.context.lastQuantity === 'suctionPressure' ? 'suctionPressure' : null;
+  const own = last === null ? null : means(last);
+  const otherwise = (quantity === null ? own : of(quantity)) ?? leftToAsk(tags);
   return { ofThat: { means, otherwise } };
 };
 

@@ -60,9 +60,9 @@ export const bareAmount: Means = (tags, frame) => {
   const amount = amountIn(tags);
   const { asked, askedPlace } = frame.context;
   const { unitless, lastQuantity } = frame.context;
-  // "Now it is one ninety eight" goes on with what was read last, whatever was asked before that.
+  // "Now it is one ninety eight" and "so that's what, five ounces" go on with what was read last, whatever was asked before that.
   if (
-    /^(?:and |but )?now\b/i.test(frame.wordsOf(frame.span)) &&
+    GOES_ON.test(frame.wordsOf({ from: 0, to: frame.span.to })) &&
     lastQuantity !== null &&
     lastQuantity !== asked
   )
@@ -79,6 +79,8 @@ export const bareAmount: Means = (tags, frame) => {
     ? vacuumByUnit(tags, frame)
     : null;
 };
+
+const GOES_ON = /^(?:(?:and |but )?now|(?:so )?(?:that's|that is|it's|that makes) what)\b/i;
 
 /** "What should head be", and then "one sixty five": read most likely, and not surely enough to be kept unasked. */
 function ofAskedAbout(tags: Parameters<Means>[0], frame: Frame): Meaning | null {

@@ -23,6 +23,18 @@ const drop: Means = (tags, frame) => {
     : null;
 };
 
+/** "One oh three both sides of the drier": as warm behind it as before it, which is why it is told. */
+const alike: Means = (tags, frame) => {
+  const { part, ...amount } = tags;
+  const isDrier = partId(part) === 'filterDrier' && startsClause(frame);
+  const ends = isDrier
+    ? throughPart('filterDrier', { in: amount, out: amount }, frame)?.readings
+    : undefined;
+  return ends === undefined
+    ? null
+    : { readings: ends.slice(0, 1), remarks: [frame.wordsOf(frame.span)] };
+};
+
 const GOT =
   '[(i have|i have got|i got|got|there is|it is|i am (getting|reading|seeing)|getting|only|about|maybe)] [(only|about|a|an)]';
 const AT = '[(is|is at|at|reads|was|got)]';
@@ -30,9 +42,11 @@ const AND = '[<pause>] [(and|but)] [(it is|i got|i have)]';
 const IN = '(going in|coming in|in|inlet|entering|on the inlet|at the inlet|in side|inlet side)';
 const OUT =
   '(going out|coming out|out|outlet|leaving|on the outlet|at the outlet|out side|outlet side)';
-const INTO = '(into|before|ahead of|going into|entering|in to)';
+const INTO =
+  '(into|before|ahead of|going into|entering|in to|(at|on) the (inlet|in) [side] (of|to))';
 const BEHIND =
-  '(out|after|behind|past it|after it|out of it|coming out|coming out of it|behind it|leaving it)';
+  '(out|after|behind|past it|after it|out of it|coming out|coming out of it|behind it|leaving it|[(at|on)] the (outlet|out) [side]|(at|on) the other (side|end))';
+const BOTH = '(both|either) (sides|ends|side|end)';
 const FELL = '(drop|temp drop|temperature drop|pressure drop|difference|split|delta|delta t)';
 const OVER = '(across|through|over)';
 
@@ -44,9 +58,27 @@ export const DRIER_RULES: readonly Rule[] = [
     { unheard: true, examples: ['dryer is in at ninety four out at eighty nine'] },
   ),
   rule(
-    `[[the] liquid [line] [(temp|temperature)]] ${GOT} <amount:in> ${INTO} <the> <part:into> ${AND} <amount:out> ${BEHIND} [[of] <the> <part:from>]`,
+    `[[the] liquid [line] [(temp|temperature)] ${AT}] ${GOT} <amount:in> ${INTO} <the> <part:into> ${AND} <amount:out> ${BEHIND} [[of] <the> <part:from>]`,
     bothEnds,
     { unheard: true, examples: ['ninety four into the dryer eighty nine out'] },
+  ),
+  rule(
+    `${GOT} <amount:in> [(at|on)] <the> <part:into> (inlet|in) [side] ${AND} <amount:out> ${BEHIND}`,
+    bothEnds,
+    { unheard: true, examples: ['ninety four at the dryer inlet and eighty nine coming out'] },
+  ),
+  rule(`${GOT} <amount> [(at|on)] ${BOTH} of <the> <part>`, alike, {
+    unheard: true,
+    examples: ['it is one oh three both sides of the dryer'],
+  }),
+  rule(`<the> <part> ${AT} <amount> [(at|on)] ${BOTH}`, alike, {
+    unheard: true,
+    examples: ['dryer is one oh three on both sides'],
+  }),
+  rule(
+    `(${BOTH}|[the] same [(temp|temperature)] [on] ${BOTH}) of <the> <part> [(are|read|reads|both)] ${AT} [<pause>] [both] <amount>`,
+    alike,
+    { unheard: true, examples: ['both sides of the dryer are one oh three'] },
   ),
   rule(`${GOT} <amount> [${FELL}] ${OVER} <the> <part>`, drop, {
     unheard: true,

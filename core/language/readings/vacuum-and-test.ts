@@ -74,7 +74,7 @@ const heldLast: Means = (tags, frame) => {
 };
 
 /** "It was two hundred at seventy degrees": a standing test's, where that was spoken of. */
-const ofLastTest: Means = (tags, frame) =>
+export const ofLastTest: Means = (tags, frame) =>
   frame.context.lastQuantity === 'testPressure' ? gasTest(tags, frame) : null;
 
 const MOST_PRESSURE = 1000;

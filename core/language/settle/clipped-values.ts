@@ -9,6 +9,7 @@ const WEIGHED: ReadonlySet<QuantityId> = new Set<QuantityId>([
   'cylinderWeight',
   'refrigerantAdded',
   'refrigerantRecovered',
+  'tareWeight',
 ]);
 const OUNCES_IN_POUND = 16;
 /** So told it is one number, or has its unit. */

@@ -240,7 +240,7 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
   ],
   tareWeight: [
     '~tare weight',
-    '~tare',
+    '~tare [~~(on|of|for) (it|that|this|that one|this one)]',
     '~(tank|cylinder|bottle) tare [weight]',
     '~empty weight [(on|of) (it|the [recovery] (tank|cylinder|jug|bottle))]',
     '~(t w|tw)',

@@ -24,6 +24,13 @@ const material: Means = (tags, frame) => {
     : null;
 };
 
+/** "Parts were a drier and five ounces of four forty eight": gas that was weighed in before is listed once more, and no more of it. */
+const partsBilled: Means = (tags, frame) => {
+  const isWeighedBefore = frame.context.movedLast !== null;
+  const isAside = !startsClause(frame) || (!isWeighedBefore && WEIGHED.test(clauseOf(tags, frame)));
+  return isAside ? null : remark(tags, frame);
+};
+
 /** How long somebody drove or waited for a part is nobody's business but his. */
 const ON_THE_WAY =
   /\b(?:traffic|to get (?:here|there|out|over|across|through|past|home|a hold)|driv\w+|here from|the phone|lunch|hold with|on hold|parking|park|supply house|highway|find (?:this place|the place|you|parking|a spot)|get in|get on the roof)\b/i;
@@ -77,6 +84,11 @@ export const JOB_RULES: readonly Rule[] = [
       examples: ['used two sticks of silver solder and a filter dryer'],
     },
   ),
+  rule('[(the|my)] (parts|materials|material) (were|was|are|<pause>) <rest>', partsBilled, {
+    unheard: true,
+    alone: true,
+    examples: ['parts were one dryer and a foot of quarter inch copper'],
+  }),
   rule(
     '[(the|my)] (parts|materials|material) [(i|we)] used [(is|are|was|were)] <clause>',
     material,

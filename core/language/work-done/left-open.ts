@@ -108,7 +108,7 @@ const unlessOfPlace =
   (tags, frame) =>
     OF_PLACE.test(frame.endsAtPause ? '' : wordsBehind(frame, 7)) ? null : means(tags, frame);
 const OF_PLACE =
-  /^(?:the|my|that|this) (?:\w+ ){1,4}?(?:is|are|was|were|isn't|aren't|has|looks?|needs?|fell|came|got|leaks?)\b/i;
+  /^(?:(?:the|my|that|this) (?:\w+ ){1,4}?|(?:it|that|this) )(?:is|are|was|were|isn't|aren't|has|looks?|needs?|fell|came|got|leaks?|says|reads)\b/i;
 
 function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
   const put = always(on, part);
@@ -247,7 +247,7 @@ const POWER_RULES: readonly Rule[] = [
     examples: ['power is off'],
   }),
   rule(
-    `${I} (locked [it] out|locked and tagged [it]|locked [it] out and tagged [it] [out]|have it locked out)`,
+    `${I} (locked [it] out|~~tagged it [out]|locked and tagged [it]|locked [it] out and tagged [it] [out]|have it locked out)`,
     always('isolate', 'disconnect'),
     { examples: ['i locked it out', 'locked out and tagged'], apart: true },
   ),

@@ -3,13 +3,14 @@ import { breaksOff } from '../numbers/cut-numbers.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { asReading, fixed, reading } from '../readings/reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
-import { numberIn, tagsIn } from '../slots.ts';
+import { numberIn, quantityId, tagsIn } from '../slots.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { SHOWN_UNITS } from '../../units/shown-unit.ts';
 import type { Reading } from '../utterance.ts';
 import { GAS, refrigerantMoved, WEIGHTS } from './weighed.ts';
 import { remark } from '../plain-means.ts';
+import { WordSet } from '../words/word-set.ts';
 const isWeight = (tags: Tags | null): boolean => {
   const unit = tags === null ? null : amountIn(tags).unit;
   return unit !== null && WEIGHTS.has(unit);
@@ -158,8 +159,40 @@ const OIL =
 const onScale: Means = (tags, frame) =>
   tags['quantity'] === 'cylinderWeight' ? asReading()(tags, frame) : null;
 
+/** "Cylinder's at thirteen six and three quarters": pounds, and ounces with the part of one that no other weight has. */
+const poundsAndPart: Means = (tags, frame) => {
+  const quantity = quantityId(tags['quantity']);
+  const pounds = numberIn(tagsIn(tags['pounds'])?.['number']);
+  const ounces = numberIn(tagsIn(tags['ounces'])?.['number']);
+  if (quantity === null || pounds === null || ounces === null || breaksOff(frame)) return null;
+  if (!Number.isInteger(pounds) || Number.isInteger(ounces) || ounces >= OUNCES_A_POUND)
+    return null;
+  // "Twenty six and a half" may be one number, and "eighteen point two" is one.
+  if (ounces < 1 || (pounds % 10 === 0 && ounces < 10)) return null;
+  const found = reading(quantity, amountIn({ number: pounds * OUNCES_A_POUND + ounces }), frame);
+  return found === null ? null : { readings: [{ ...found, unit: 'oz', unitFrom: 'implied' }] };
+};
+const OUNCES_A_POUND = 16;
+const PART_OF_ONE = new WordSet('half quarter quarters');
+
 /** A scale that was set to nothing under a full cylinder shows below it what went in. */
 export const SCALE_RULES: readonly Rule[] = [
+  rule(`${CYLINDER} [weight] <link> <short:pounds> <number:ounces>`, poundsAndPart, {
+    unheard: true,
+    tags: { quantity: 'cylinderWeight' },
+    needs: PART_OF_ONE,
+    examples: ['cylinder is at thirteen six and three quarters'],
+  }),
+  rule(
+    '[the] tare [weight] [(on|of|for) (it|that|this)] <link> <short:pounds> <number:ounces>',
+    poundsAndPart,
+    {
+      unheard: true,
+      tags: { quantity: 'tareWeight' },
+      needs: PART_OF_ONE,
+      examples: ['tare is fifteen eight and a half'],
+    },
+  ),
   rule(
     '[the] <quantity> <link> <amount> [(now|right now)] (on|by|off|per) (the|my) scale',
     onScale,

@@ -110,17 +110,36 @@ const noneMoved =
     return fixed(quantity)({ ...tags, number: 0, unit }, frame);
   };
 
-/** "Added a pound, then another eight ounces": more of what was weighed before in the same sentence. */
+/** "Added a pound, then another eight ounces": more of what was weighed before in the same sentence, or last. */
 const another: Means = (tags, frame) => {
   const amount = amountIn(tags);
-  if (amount.value === null || amount.unit === null) return null;
+  if (amount.value === null) return null;
+  if (amount.unit === null) return moreUnnamed(tags, frame);
+  if (!WEIGHTS.has(amount.unit)) return null;
+  if (isOfElse(frame)) return null;
+  const { movedLast } = frame.context;
+  const ofLast = movedLast === null ? null : fixed(movedLast.quantity)(tags, frame);
   const means = (quantity: QuantityId): Meaning | null => {
     const isMoved = quantity === 'refrigerantAdded' || quantity === 'refrigerantRecovered';
     const found = isMoved ? reading(quantity, amount, frame) : null;
     return found === null ? null : { readings: [found] };
   };
-  return { ofThat: { means, otherwise: { unclaimed: [String(amount.value)] } } };
+  return { ofThat: { means, otherwise: ofLast ?? { unclaimed: [String(amount.value)] } } };
 };
+
+/** "Then two and three quarter more": in the unit of what was weighed last, where nothing was read since; asked about. */
+const moreUnnamed: Means = (tags, frame) => {
+  const { movedLast, lastQuantity } = frame.context;
+  if (movedLast === null || lastQuantity !== movedLast.quantity) return null;
+  const found = reading(movedLast.quantity, amountIn(tags), frame);
+  return found === null
+    ? null
+    : { doubts: [{ ...found, unit: movedLast.unit, unitFrom: 'implied', why: 'soundsLike' }] };
+};
+
+/** "And another pound" */
+const anotherWhole: Means = (tags, frame) =>
+  frame.context.movedLast === null ? null : another({ ...tags, number: 1 }, frame);
 
 const PARTS: readonly (readonly [RegExp, number])[] = [
   [/half$/i, 1.5],
@@ -399,5 +418,20 @@ export const WEIGHED_RULES: readonly Rule[] = [
   ),
   rule('[(then|and|plus|and then)] another <amount> [of it]', another, {
     examples: ['then another eight ounces'],
+  }),
+  rule(
+    '[(then|and|plus|and then|there is|now|gave it|gave her)] [(about|maybe|a last)] <amount> more [(of it|after that|now|in)]',
+    another,
+    { unheard: true, apart: true, examples: [] },
+  ),
+  rule('[(then|and|plus|and then)] [(about|maybe)] <number> more <unit> [of it]', another, {
+    unheard: true,
+    apart: true,
+    examples: [],
+  }),
+  rule('[(then|and|plus|and then)] (another|a last|an extra) <unit> [of it]', anotherWhole, {
+    unheard: true,
+    apart: true,
+    examples: [],
   }),
 ];

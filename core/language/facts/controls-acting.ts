@@ -1,0 +1,64 @@
+import { type Frame, type Means, type Rule, rule } from '../rule.ts';
+import { partId } from '../slots.ts';
+import { actsOutAndIn, inAndOut, isCycled } from './controls.ts';
+
+const ofLowControl: Means = (tags, frame) =>
+  inAndOut({ ...tags, part: 'lowPressureSwitch' }, frame);
+
+/** Settings of a low pressure control that was turned, and that it was. */
+const turnedTo: Means = (tags, frame) => {
+  const settings = ofLowControl(tags, frame);
+  const words = frame.wordsOf(frame.span);
+  return settings && { ...settings, work: [{ did: 'adjust', part: 'lowPressureSwitch', words }] };
+};
+
+/** "Fan cycling switch is one eighty off, two forty on" */
+const fanPoints: Means = (tags, frame) =>
+  isCycled(partId(tags['part'])) ? actsOutAndIn(tags, frame) : null;
+
+/** "Well, it dropped out at eight and came back at thirty six": what the control that was spoken of really does. */
+const actedAt: Means = (tags, frame) => {
+  const settings = ofLowControl(tags, frame);
+  return settings && { ...settings, remarks: [frame.wordsOf(frame.span)] };
+};
+
+const isLowLast = ({ context: { lastPart, lastQuantity } }: Frame): boolean =>
+  lastPart === 'lowPressureSwitch' ||
+  lastQuantity === 'lowCutinPressure' ||
+  lastQuantity === 'lowCutoutPressure';
+
+const LOW = '(low pressure (switch|control)|low side|low pressure|low|suction (switch|control))';
+const BACK = '[~~(back|up|down|right back|back up|back down)]';
+const SET = '(set|adjusted|reset|changed|~~(put|turned|moved|dialed|cranked|brought))';
+const OUT_AND_IN =
+  '(<amount:in> in [~~<pause>] [and] [(at|set at)] <amount:out> out|<amount:out> out [~~<pause>] [and] [(at|set at)] <amount:in> in)';
+const OFF_AND_ON =
+  '(<amount:out> off [<pause>] [and] [back] [at] <amount:in> on|<amount:in> on [<pause>] [and] [at] <amount:out> off)';
+const OPENED =
+  '[(actually|really)] (dropped out|cut out|kicked out|opened [up]|went (off|out)|shut (off|down)|broke|let go|kicked off)';
+const CLOSED =
+  '[it] [(came|cut|kicked|closed|made|went|picked|is)] (back [(in|on|up)]|closed|made|in) [(again|back)]';
+
+/** Where controls let in and cut out, with both pressures told by where they lie. */
+export const CONTROL_ACTING_RULES: readonly Rule[] = [
+  rule(`[(i|we)] ${SET} [the] ${LOW} ${BACK} (at|for|to) ${OUT_AND_IN}`, turnedTo, {
+    examples: [
+      'set the low pressure for five out twenty five in',
+      'set the low pressure back to twenty out and forty in',
+    ],
+  }),
+  rule(
+    `[the] ${LOW} [(is|was)] [~~back] (set|cuts|~~(at|to)) [(at|for|to)] ${OUT_AND_IN}`,
+    ofLowControl,
+    { examples: ['low side is set at twenty in five out'] },
+  ),
+  rule(`<the> <part> (is|was) [set] [(to|at|for)] ${OFF_AND_ON}`, fanPoints, {
+    unheard: true,
+    examples: ['fan cycling switch was set at one eighty off two forty on'],
+  }),
+  rule(
+    `[(and|but|so|well)] [(it|she|the (switch|control))] ${OPENED} at <amount:out> [<pause>] [(and|then|and then)] ${CLOSED} at <amount:in>`,
+    actedAt,
+    { unheard: true, only: isLowLast, examples: [] },
+  ),
+];

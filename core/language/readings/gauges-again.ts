@@ -1,0 +1,66 @@
+import type { QuantityId } from '../../terms/quantities.ts';
+import { type Frame, type Means, type Rule, rule } from '../rule.ts';
+import { tagsIn } from '../slots.ts';
+import type { Tags } from '../../grammar/nodes.ts';
+import { type Amounted, amountIn } from '../numbers/measure.ts';
+import { startsClause } from '../words/clause-start.ts';
+import { reading } from './reading-means.ts';
+import type { Reading } from '../utterance.ts';
+
+/** Ours: from one look at a gauge to the next it moves no further, as a share of what it showed. */
+const MOST_MOVED = 0.12;
+
+type Side = 'headPressure' | 'suctionPressure';
+const SIDES: readonly Side[] = ['headPressure', 'suctionPressure'];
+
+const isNear = ({ value, unit }: Amounted, side: Side, { context }: Frame): boolean => {
+  const last = context[side];
+  if (value === null || unit !== null || last === null) return false;
+  return Math.abs(value - last.value) <= Math.abs(last.value) * MOST_MOVED;
+};
+
+/** The one of the two gauges that a number lies near; `null` where it lies near both, or near neither. */
+function gaugeNear(amount: Amounted, frame: Frame): Side | null {
+  const [side, ...others] = SIDES.filter((each) => isNear(amount, each, frame));
+  return side === undefined || others.length > 0 ? null : side;
+}
+
+const GAUGES: ReadonlySet<QuantityId | null> = new Set<QuantityId | null>(SIDES);
+/** Both were told before, and one of them last. */
+const areWatched = (frame: Frame): boolean =>
+  GAUGES.has(frame.context.lastQuantity) && frame.context.asked === null && startsClause(frame);
+const WATCHED = { unheard: true, only: areWatched, examples: [] } as const;
+
+function shown(tags: Tags | null, frame: Frame): Reading | null {
+  const amount = amountIn(tags ?? {});
+  const side = gaugeNear(amount, frame);
+  return side === null ? null : reading(side, amount, frame);
+}
+
+/** "Two eighty two and fifty four now": of the two gauges by what they showed last. */
+const both: Means = (tags, frame) => {
+  const one = shown(tagsIn(tags['one']), frame);
+  const other = shown(tagsIn(tags['other']), frame);
+  if (one === null || other === null || one.quantity === other.quantity) return null;
+  return { readings: [one, other] };
+};
+
+/** "It's been at two eighty for ten minutes or so" */
+const either: Means = (tags, frame) => {
+  const found = shown(tags, frame);
+  return found && { readings: [found], remarks: [frame.wordsOf(frame.span)] };
+};
+
+/** What the two gauges show when they are looked at again, told without their names. */
+export const GAUGES_AGAIN_RULES: readonly Rule[] = [
+  rule(
+    '[(ok|it is|we are|i am|i have|i have got|they are|now|now it is|down to|it is down to|we are down to)] [(at|down to|up to)] <amount:one> (and|over|<pause>) <amount:other> [(now|and holding|holding|and steady)]',
+    both,
+    { ...WATCHED, apart: true },
+  ),
+  rule(
+    '[(it|that|she|ok it)] (is been|has been|has stayed|stayed|is [still] (sitting|holding|hanging)|has held|held|has sat|sat|hung) [(right|steady|there|right there)] [(at|around|about|on)] <amount> (for|over|the last|these last) [(about|like|a good)] <duration:after> [(or so|now|straight)]',
+    either,
+    WATCHED,
+  ),
+];

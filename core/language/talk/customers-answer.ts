@@ -1,0 +1,49 @@
+import { remark } from '../plain-means.ts';
+import { type Rule, rule } from '../rule.ts';
+import { startsClause } from '../words/clause-start.ts';
+
+const LEAD = '[(and|but|so|then|ok|and then|yeah)]';
+const WHO = '(he|she|they|<who>)';
+const GO_AHEAD =
+  '(go ahead [and (do|fix|replace|change) it]|do it|go for it|fix it|get it done|yes|no|not today|not right now|hold off|leave it|to (go ahead|hold off|wait|leave it|do it|fix it))';
+const OF_IT =
+  '[((with|on) (it|this|that|this one|that one|the (repair|price|quote))|for now|today)]';
+
+/** What whoever pays said of the repair: the office bills by it, and the next one comes back for it. */
+export const CUSTOMERS_ANSWER_RULES: readonly Rule[] = [
+  rule(
+    `${LEAD} ${WHO} (is|was|are|were) [(all|totally)] (good|fine|ok|cool|on board|happy|not (happy|good|ok)) with (it|that|the (price|quote|repair|number)|going ahead)`,
+    remark,
+    { unheard: true, examples: ['she is good with it'] },
+  ),
+  rule(
+    `${LEAD} ${WHO} (wants|want|is going|are going|needs|need|will have|has|have|would like|said (he|she|they) (wants|needs|is going)) to (think (about it|it over|on it)|sleep on it|talk (it over|to (the|his|her|their) (owner|boss|wife|husband|partner|manager|landlord|office))|get back to (me|us)|hold off [on (it|that)]|wait [on (it|that)] [till <clause>]|let (me|us) know|check with <clause>|(get|sign up|be|go) (on|for) <clause>)`,
+    remark,
+    { unheard: true, examples: ['and he wants to think about it'] },
+  ),
+  rule(`${LEAD} [${WHO}] (says|said) ${GO_AHEAD} ${OF_IT}`, remark, {
+    unheard: true,
+    only: startsClause,
+    examples: ['says go ahead on this one'],
+  }),
+  rule(
+    `${LEAD} ${WHO} (says|said) (he|she|they) (would|will|is going to|are going to|had) (have|get|call|ask|let) (his|her|their|the|a|an|somebody|someone) <clause>`,
+    remark,
+    { unheard: true, examples: ['he said he would have his maintenance guy look at it'] },
+  ),
+  rule(
+    `${LEAD} [(i|we)] [(finally|just)] (got (hold of|a hold of)|talked to|reached|called) (the <who>|<who>|him|her|them) [(about it|on the phone)]`,
+    remark,
+    { unheard: true, only: startsClause, apart: true, examples: ['got hold of the owner'] },
+  ),
+  rule(
+    `${LEAD} (that one|this one|it|that|that part|the <part>) (is|will|is going to) (not (getting|get|be) (done|fixed|replaced|changed) [(today|this trip|now|right now)]|have to wait)`,
+    remark,
+    { unheard: true, only: startsClause, examples: ['that one is not getting done today'] },
+  ),
+  rule(
+    `${LEAD} [(i|we)] [(am|are|will|have|going to|would)] [(going to|have to)] [need to] come back (for|to (do|fix|finish|change|replace)) <clause>`,
+    remark,
+    { unheard: true, only: startsClause, examples: [] },
+  ),
+];
