@@ -67,6 +67,7 @@ import { WORK_TOLD_RULES } from './work-done/told-of-work.ts';
 import { PASSING_RULES } from './work-done/told-in-passing.ts';
 import { POWERED_AGAIN_RULES } from './work-done/powered-again.ts';
 import { BIT_NAMED_RULES } from './findings/bits-named.ts';
+import { HOW_FULL_RULES, NOT_AT_HAND_RULES } from './findings/how-full.ts';
 import { INSTEAD_RULES } from './readings/instead-of.ts';
 import { BOX_BY_PLACE_RULES } from './readings/boxes-by-place.ts';
 import { METER_VERB_RULES } from './electrical/meter-verbs.ts';
@@ -188,6 +189,8 @@ export const RULES: readonly Rule[] = [
   // Before what starts somewhere: “head's one forty, one forty seven” is one value put nearer.
   ...NEAR_NUMBER_RULES,
   ...VALUE_FIRST_RULES,
+  // Before readings: “walk-in's about half empty” is no half degree.
+  ...HOW_FULL_RULES,
   ...START_RULES,
   // Before what is said loosely and tests: “box dropped ten” is no box at ten degrees.
   ...CHANGED_RULES,
@@ -296,6 +299,7 @@ export const RULES: readonly Rule[] = [
   ...CUSTOMERS_ANSWER_RULES,
   // What tells nothing of ours comes last. Remarks before talk: “i told the manager not to use the dairy” is kept.
   ...REMARK_RULES,
+  ...NOT_AT_HAND_RULES,
   ...BARE_HOURS_RULES,
   // Before people: “staff's been resetting it every morning”.
   ...PASSING_RULES,

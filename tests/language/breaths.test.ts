@@ -116,7 +116,7 @@ const BETWEEN = [
   { between: ', ', called: 'a comma', mostLost: 2.6, mostWrong: 0.8 },
 ];
 
-describe('two sentences of the corpus in one breath', { timeout: 60_000 }, () => {
+describe('two sentences of the corpus in one breath', { timeout: 180_000 }, () => {
   it('are enough to tell', () => {
     for (const [kind] of KINDS) expect(OF_KIND.get(kind)?.length, kind).toBeGreaterThan(40);
     expect(pairs.length).toBeGreaterThan(1000);

@@ -13,7 +13,7 @@ const upTo = (count: number): readonly number[] => Array.from({ length: count + 
 const misread = (values: readonly number[], say: (value: number) => string) =>
   values.filter((value) => heard(say(value)) !== value).map(say);
 
-describe('numbers', { timeout: 60_000 }, () => {
+describe('numbers', { timeout: 180_000 }, () => {
   it('reads every whole number to 9,999 in full words', () => {
     expect(misread(upTo(9999), spell)).toEqual([]);
   });

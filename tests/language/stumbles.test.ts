@@ -208,7 +208,7 @@ const SAID_SO = [
   },
 ] as const;
 
-describe('a sentence of the corpus that is stumbled through', { timeout: 60_000 }, () => {
+describe('a sentence of the corpus that is stumbled through', { timeout: 180_000 }, () => {
   it.each(SAID_SO)('means the same with $name', ({ say, most }) => {
     const lines = LINES.filter(
       ({ said }) => say(said) !== said && !NUMBER_WORD.test(firstWords(said, 3)),

@@ -19,7 +19,7 @@ const NUMBER_CUT = [
   "nitrogen's at one forty eight an hour later",
 ];
 
-describe('ways to read a sentence that tie in words, items and ranks', { timeout: 60_000 }, () => {
+describe('ways to read a sentence that tie in words, items and ranks', { timeout: 180_000 }, () => {
   it('differ, in every sentence of the corpus, only within a rule, whose earlier option is meant', () => {
     const ties = readCorpus().map(({ said, context }) => {
       const [first, ...others] = equalReadings(said, context).map(rulesOf);

@@ -78,7 +78,7 @@ const held = ({ unit, readings, findings, work, recommendations, memos }: VisitS
   memos,
 });
 
-describe('any visit, spoken', { timeout: 30_000 }, () => {
+describe('any visit, spoken', { timeout: 120_000 }, () => {
   it('is the same state when its events are replayed', () => {
     fc.assert(
       fc.property(said, (sentences) => {
@@ -160,7 +160,7 @@ const MUST_HEAR: readonly (readonly [CautionId, (state: VisitState) => boolean])
 
 const isDue = (memory: Memory, id: CautionId): boolean => !memory.cautionsSaid.includes(id);
 
-describe('a caution', { timeout: 30_000 }, () => {
+describe('a caution', { timeout: 120_000 }, () => {
   it('has been said wherever its state holds', () => {
     fc.assert(
       fc.property(said, (sentences) => {
@@ -199,7 +199,7 @@ const answersTo = (sentences: readonly string[]): readonly unknown[] => {
   return [told, compared];
 };
 
-describe('independent readings', { timeout: 30_000 }, () => {
+describe('independent readings', { timeout: 120_000 }, () => {
   it('give the same answers in whatever order they are read', () => {
     fc.assert(
       fc.property(readings, ([inOrder, shuffled]) => {
@@ -216,7 +216,7 @@ describe('independent readings', { timeout: 30_000 }, () => {
   });
 });
 
-describe('evidence against a cause', { timeout: 30_000 }, () => {
+describe('evidence against a cause', { timeout: 120_000 }, () => {
   const against = FINDING_RULES.filter((rule) => Object.keys(rule.against).length > 0);
 
   it('never lifts it over one that it says nothing of', () => {
@@ -268,7 +268,7 @@ function suspects(sentences: readonly string[]): Suspected | null {
   return { faults, together: verdict.together };
 }
 
-describe('one more voltage', { timeout: 30_000 }, () => {
+describe('one more voltage', { timeout: 120_000 }, () => {
   it('never widens what is suspected in the circuit', () => {
     fc.assert(
       fc.property(

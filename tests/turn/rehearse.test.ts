@@ -40,7 +40,7 @@ async function freshCore() {
   };
 }
 
-describe('the rehearsal', { timeout: 60_000 }, () => {
+describe('the rehearsal', { timeout: 180_000 }, () => {
   let core: Awaited<ReturnType<typeof freshCore>>;
   beforeEach(async () => {
     core = await freshCore();

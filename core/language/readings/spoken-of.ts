@@ -2,13 +2,21 @@ import { OHMS_AT } from '../electrical/electrical.ts';
 import { isWorkedOut } from '../questions/asking.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId, placeId, quantityId } from '../slots.ts';
-import type { QuantityId } from '../../terms/quantities.ts';
+import { QUANTITIES, type QuantityId } from '../../terms/quantities.ts';
 
 /** "Head pressure": what is read next is that. What is worked out by its name alone is asked. */
 const quantitySpokenOf: Means = (tags) => {
   const quantity = quantityId(tags['quantity']);
   if (quantity === null || isWorkedOut(quantity)) return null;
   return { speaksOf: quantity };
+};
+
+/** "Suction line at the compressor": that end has a place of its own. */
+const lineSpokenOf: Means = (tags) => {
+  const quantity = quantityId(tags['quantity']);
+  if (quantity === null || QUANTITIES[quantity].dimension !== 'temperature') return null;
+  const isAtCompressor = quantity === 'suctionLineTemp' && tags['place'] === 'compressor';
+  return isAtCompressor ? { speaksOf: quantity, speaksAt: 'compressor' } : { speaksOf: quantity };
 };
 
 /** "Common to run": only one thing is metered between them. */
@@ -54,6 +62,11 @@ export const SPOKEN_OF_RULES: readonly Rule[] = [
     ...BY_ITSELF,
     examples: ['head pressure', 'and the suction line'],
   }),
+  rule(
+    `${LEAD} <quantity> [~~temp] (at|by|near|back at|off|leaving) <the> (<place>|<part>|bulb|outlet|inlet) ${TAIL}`,
+    lineSpokenOf,
+    WRITTEN,
+  ),
   ...METERS.flatMap(([quantity, called]) => [
     rule(
       `${LEAD} ${called} [(at|on|across|of|for|to|from|through) <the> <place>]`,

@@ -70,6 +70,16 @@ export const ALOUD_RULES: readonly Rule[] = [
     { examples: ['i am going to zip tie that plug'] },
   ),
   rule(
+    '[(i|we)] [(will|am|are)] [just] ((going to|about to|fixing to) [have to]|leave (it|that|this|her)|let (it|her) [keep]) <clause>',
+    nothing,
+    { unheard: true, only: startsClause, examples: ['i will leave it pulling down'] },
+  ),
+  rule(
+    '[(and|so|yeah)] (that is|it is) [(just|right|about)] (what|where) (it|that|she) (should|ought to) be [at]',
+    nothing,
+    { unheard: true, apart: true, examples: ['that is what it should be'] },
+  ),
+  rule(
     '(hang on|hold on|one sec|one second|just a sec|wait a minute|wait) [<pause>] [(my|the|that is my)] (phone|phone is ringing|cell|boss|dispatch|radio|somebody is (calling|here|coming)|got a call|let me get (this|that))',
     nothing,
     { examples: ['hang on phone'] },
