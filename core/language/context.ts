@@ -46,6 +46,8 @@ export interface Context {
   readonly lastPart: PartId | null;
   /** What was named just now and nothing told of since, in its words, and the part that it is. */
   readonly turnedTo: { readonly words: string; readonly part: PartId | null } | null;
+  /** The power was told off and not on again. */
+  readonly powerIsOff: boolean;
   /** The fan that was found bad or worked on last: what is told of a fan behind the work is told of that. */
   readonly lastFan: PartId | null;
   /** What was found bad last and is not replaced yet: "the new one's in" is that. */
@@ -109,6 +111,7 @@ export const EMPTY_CONTEXT: Context = {
   lastPlace: null,
   lastPart: null,
   turnedTo: null,
+  powerIsOff: false,
   lastFan: null,
   foundBad: null,
   readsDischargeLine: false,

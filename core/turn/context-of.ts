@@ -1,11 +1,12 @@
 import type { Context, Expectation } from '../language/context.ts';
 import { type KnownNames, NO_NAMES } from '../language/names/known-names.ts';
 import type { Finding, Question } from '../language/utterance.ts';
-import type { PartId } from '../terms/names.ts';
+import { isPowerPart, type PartId } from '../terms/names.ts';
 import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../terms/quantities.ts';
 import { mayBeLegVolts } from '../terms/three-phase.ts';
 import type { VisitEvent } from '../visit/events.ts';
 import { isAltered } from '../visit/alterations.ts';
+import { leftOpen } from '../visit/left-open.ts';
 import { putBackAskedNow } from '../visit/power-back.ts';
 import { toldBefore } from '../visit/told-before.ts';
 import type { VisitState } from '../visit/state.ts';
@@ -28,6 +29,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     lastPlace: state.lastPlace,
     lastPart: state.lastPart,
     turnedTo: state.turnedTo && { words: state.turnedTo.words, part: state.turnedTo.part },
+    powerIsOff: leftOpen(state).some(({ part }) => isPowerPart(part)),
     lastFan: lastFan(state),
     foundBad: foundBad(state),
     readsDischargeLine:

@@ -35,8 +35,10 @@ function denied({ history }: VisitState, part: PowerPart): number {
 }
 
 /** Each thing told that takes power. */
-function powerTold({ findings, readings }: VisitState): ReadonlySet<string> {
+function powerTold({ findings, readings, history }: VisitState): ReadonlySet<string> {
   return new Set([
+    // Readings are marked as after of a unit that runs.
+    ...history.filter(({ type }) => type === 'afterMarked').map(({ id }) => id),
     ...findings.filter(({ finding }) => isRunning(finding)).map(({ id }) => id),
     ...readings.filter(({ reading }) => takesPower(reading)).map(({ id }) => id),
   ]);

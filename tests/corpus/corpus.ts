@@ -101,6 +101,8 @@ function settle(context: Context, pair: string, where: string): Context {
       const isMoved = known === 'refrigerantAdded' || known === 'refrigerantRecovered';
       return { ...context, movedLast: isMoved ? { quantity: known, unit: 'oz' } : null };
     }
+    case 'powerIsOff':
+      return { ...context, powerIsOff: value === 'yes' };
     case 'timing':
       return { ...context, timing: value === 'yes' };
     default:

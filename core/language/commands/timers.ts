@@ -165,6 +165,7 @@ const RUNNING: readonly Rule[] = [
     giveIt,
     { examples: ['add five minutes', 'add ten minutes to the vacuum'] },
   ),
+  rule('give (it|her|that) <number>', giveIt, { unheard: true, alone: true, examples: [] }),
   rule(
     '(give (it|her|that) another|let (it|her) (go|run) another|another|~~and another) <number> [more]',
     extendRunning,

@@ -138,7 +138,7 @@ export const METERED_RULES: readonly Rule[] = [
     { examples: ['run winding is grounded'] },
   ),
   rule(
-    `[(i have|i got|got|it has|there is|reads|reading|shows|showing|getting)] (nothing|no (continuity|reading|resistance|path|short|shorts)|not a thing) to ground [(on|at|from|in) ((any|all|either|each|none) [(three|two)] [of (them|the (windings|pins|terminals))]|~~[(the|those)] [(other|two|three|other two)] [good] (one|ones|two)|~~(it|that|them|those)|~~[(either|both|any|all|any of)] <the> <place>)]`,
+    `[(i have|i got|got|it has|there is|reads|reading|shows|showing|getting)] (nothing|no (continuity|reading|resistance|path|short|shorts)|not a thing) to ground [(on|at|~~from|~~in) ((any|all|either|each|none) [(three|two)] [of (them|the (windings|pins|terminals))]|~~[(the|those)] [(other|two|three|other two)] [good] (one|ones|two)|~~(it|that|them|those)|~~[(either|both|any|all|any of)] <the> <place>)]`,
     nothingToGround,
     { examples: ['nothing to ground', 'no continuity to ground'] },
   ),

@@ -164,6 +164,7 @@ const ofPartsPlate: Means = (tags, frame) => {
   const part = partId(tags['part']);
   if (part === null || OF_THE_UNIT.has(part)) return null;
   const words = frame.wordsOf(frame.span);
+  if (PART_THEN_PLATE.test(words)) return null;
   const heater = HEATERS.find((each) => each === part);
   const { value, unit } = amountIn(tags);
   const isRating = heater !== undefined && value !== null && (unit === 'A' || unit === 'W');
@@ -171,6 +172,8 @@ const ofPartsPlate: Means = (tags, frame) => {
     ? { facts: [{ fact: 'heaterRating', heater, value, unit, words }] }
     : { remarks: [words] };
 };
+/** "TXV, plate says nine pounds": two things. */
+const PART_THEN_PLATE = /[,;]\s*(?:the |my )?(?:name ?plate|plate|tag|sticker|label)\b/i;
 const OF_THE_UNIT: ReadonlySet<PartId> = new Set<PartId>([
   ...(['compressor', 'condenser', 'evaporator', 'door', 'panel', 'product', 'disconnect'] as const),
 ]);

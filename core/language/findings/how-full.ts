@@ -4,20 +4,16 @@ import { type Rule, rule } from '../rule.ts';
 const BOX =
   '(box|cooler|freezer|case|cabinet|walk in|reach in|unit|fridge|prep table|shelf|shelves|rail|display [case])';
 const FULL =
-  '((packed|stuffed|crammed|jammed|overloaded|loaded|stacked|overstocked|overfilled) [(pretty|real|way)] [(full|up|tight|solid|down|out|to (the (ceiling|top|door|doors|roof|fan|fans)|capacity))]|full|empty|half (empty|full)|[about] (a third|a quarter|two thirds|three quarters) (full|empty)|full to the (top|ceiling|door))';
+  '((packed|stuffed|crammed|jammed|overloaded|loaded|stacked|overstocked|overfilled) [(pretty|real|way)] [(full|up|tight|solid|down|out|to (the (ceiling|top|door|doors|roof|fan|fans)|capacity))]|half (empty|full)|[about] (a third|a quarter|two thirds|three quarters) (full|empty)|full to the (top|ceiling|door))';
 const HOW = '[(pretty|really|way|all|totally|completely|about|almost|nearly|too|so|only)]';
 
 /** How much stands in a box: it bears on how air moves and on what the unit has to cool. */
 export const HOW_FULL_RULES: readonly Rule[] = [
-  rule(
-    `(<the> ${BOX}|it|this thing) (is|was|has been) ${HOW} ${FULL} [(of|with) <clause>]`,
-    remark,
-    {
-      unheard: true,
-      apart: true,
-      examples: ['the box is packed', 'cooler is about half empty'],
-    },
-  ),
+  rule(`(<the> ${BOX}|it) (is|was|has been) ${HOW} ${FULL} [(of|with) <clause>]`, remark, {
+    unheard: true,
+    apart: true,
+    examples: ['the box is packed', 'cooler is about half empty'],
+  }),
   rule(
     `(they|he|she|somebody|everybody|kitchen|staff) (have [got]|has [got]|got|keep|keeps) (it|this thing|the ${BOX}) ${HOW} ${FULL}`,
     remark,

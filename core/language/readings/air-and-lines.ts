@@ -147,10 +147,16 @@ const unbroken =
 /** "Eighty six on the liquid and one oh one saturated" */
 const saturatedBeside = beside('condensingTemp', 'evaporatingTemp');
 /** "Saturated suction's minus four, line's at twenty two"; "line one twenty volts" is a wire's. */
-const lineBeside: Means = (tags, frame) =>
-  degrees('suctionLineTemp', tags, frame) === null || isNamedLine(frame)
-    ? null
-    : beside('liquidLineTemp', 'suctionLineTemp')(tags, frame);
+const lineBeside: Means = (tags, frame) => {
+  if (degrees('suctionLineTemp', tags, frame) === null || isNamedLine(frame)) return null;
+  // "Line's fifty one", where that line's was asked for.
+  const asked = LINE_TEMPS.find((each) => each === frame.context.asked);
+  const answer = asked === undefined ? null : degrees(asked, tags, frame);
+  return answer === null
+    ? beside('liquidLineTemp', 'suctionLineTemp')(tags, frame)
+    : { readings: [answer] };
+};
+const LINE_TEMPS = ['suctionLineTemp', 'liquidLineTemp', 'dischargeLineTemp'] as const;
 
 /** "Suction line's forty six" is named, and no line beside another reading. */
 const isNamedLine = (frame: Frame): boolean =>

@@ -47,6 +47,14 @@ const stillHolds: Means = (tags, frame) => {
   return isNear ? timed(fixed(holding.quantity)(tags, frame), tags) : null;
 };
 
+/** "Held ten minutes, no change": where it stood, so long after. */
+const heldAsItWas: Means = (tags, frame) => {
+  const { holding } = frame.context;
+  return holding === null
+    ? null
+    : timed(fixed(holding.quantity)({ number: holding.value }, frame), tags);
+};
+
 const ONLY_HOLDING = {
   alone: true,
   only: ({ context }: Frame): boolean => context.holding !== null,
@@ -91,6 +99,11 @@ const OF =
 
 /** A number that was asked for, with more around it than the number. */
 export const ANSWER_RULES: readonly Rule[] = [
+  rule(
+    '[(it|she|that|and it|test|pressure)] (held|has held|sat|stayed|been|has been) [(for|there)] [(a good|about|the full)] <duration:after> [<pause>] [(and|with)] (no (change|drop|loss|movement)|not a (pound|hair|needle)|did not (move|drop|budge|change)|never (moved|dropped|budged)|[rock] (solid|steady)|dead (on|steady))',
+    heldAsItWas,
+    { ...ONLY_HOLDING, unheard: true },
+  ),
   rule(
     `[(it is|that is|she is|we are|gauge is|gage is)] (still|holding|still holding|sitting|still sitting|still reading) [(at|on)] <amount> [${AFTER}] [${SO}]`,
     stillHolds,

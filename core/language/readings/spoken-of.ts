@@ -67,6 +67,11 @@ export const SPOKEN_OF_RULES: readonly Rule[] = [
     lineSpokenOf,
     WRITTEN,
   ),
+  rule(
+    '[(the|my|ok)] (vacuum|vacuum pump|vac pump|pump) is (on|running|hooked up|pulling|going)',
+    () => ({ speaksOf: 'vacuum' }),
+    { ...BY_ITSELF, unheard: true, examples: ['vacuum pump is on'] },
+  ),
   ...METERS.flatMap(([quantity, called]) => [
     rule(
       `${LEAD} ${called} [(at|on|across|of|for|to|from|through) <the> <place>]`,

@@ -2,7 +2,7 @@ import type { Context } from '../context.ts';
 import type { Reading } from '../utterance.ts';
 
 /** How the two ends of a suction line are told. */
-const COMPRESSOR = /\bcompressor\b/i;
+const COMPRESSOR = /\b(?:compress[eo]r|comp)\b/i;
 const COIL = /\b(?:bulb|coil|evap(?:orator)?|txv|valve|outlet|case|box)\b/i;
 
 const isOfLine = ({ quantity, place }: Reading): boolean =>

@@ -20,6 +20,10 @@ const IT = '(it|her|him|this|that|this thing|them|things|the thing|the unit|the 
 const GUESS =
   '(it is probably|probably|it could be|could be|it might be|might be|maybe it is|might just be|could just be|i wonder if|wonder if|i am wondering if|must be|it must be|that would be|that could be|i am hoping)';
 
+/** "Gonna have to defrost this by hand" */
+const unlessNumbered: Means = (_tags, frame) =>
+  holdsNumber(frame.wordsOf(frame.span)) ? null : {};
+
 /** What is said to nobody while the hands work. Nothing of it was read, found or done. */
 export const ALOUD_RULES: readonly Rule[] = [
   rule(
@@ -70,9 +74,9 @@ export const ALOUD_RULES: readonly Rule[] = [
     { examples: ['i am going to zip tie that plug'] },
   ),
   rule(
-    '[(i|we)] [(will|am|are)] [just] ((going to|about to|fixing to) [have to]|leave (it|that|this|her)|let (it|her) [keep]) <clause>',
-    nothing,
-    { unheard: true, only: startsClause, examples: ['i will leave it pulling down'] },
+    '([just] (going to|about to|fixing to) [have to]|(i|we) will [just] leave (it|that|this)) <clause>',
+    unlessNumbered,
+    { unheard: true, alone: true, examples: ['i will leave it pulling down'] },
   ),
   rule(
     '[(and|so|yeah)] (that is|it is) [(just|right|about)] (what|where) (it|that|she) (should|ought to) be [at]',

@@ -4,7 +4,7 @@ import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, partId, tagsIn, workId } from '../slots.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 import { todo } from '../recommendations/recommendations.ts';
-import { remark } from '../plain-means.ts';
+import { nothing, remark } from '../plain-means.ts';
 import { startsClause } from '../words/clause-start.ts';
 
 /** Common practice: a drier is named by its cubic inches, and behind them its connection in eighths of an inch: 303, 163, 052. */
@@ -52,6 +52,22 @@ const CODE = '[(number|size|model)] [(oh|zero)] <number:code> [(s|f|sweat|flare|
 
 /** Driers by what stands on them, and what is told apart by "the other". */
 export const DESIGNATED_RULES: readonly Rule[] = [
+  rule('[(one|a|an)] <number> (cubic inch|cubic inches|c i|cu in) <part>', remark, {
+    unheard: true,
+    apart: true,
+    examples: ['a sixteen cubic inch dryer'],
+  }),
+  rule('<pause> [(a|it is a)] <fraction> [(inch|sweat|flare|solder|o d|line|lines)]', nothing, {
+    unheard: true,
+    only: ({ endsAtPause }) => endsAtPause,
+    examples: [],
+  }),
+  rule('[(i|we)] [(have|just)] valved (it|the pump|her|~~the rig) off', nothing, {
+    unheard: true,
+    apart: true,
+    examples: ['valved it off'],
+  }),
+  rule('[(i|we)] valved off', nothing, { unheard: true, alone: true, examples: ['valved off'] }),
   rule(
     '[(the|that|my|new|old)] [<part>] part (number|numbers) [(on (it|that|this)|for (it|that|this))] [(is|was|says|reads)] <clause>',
     remark,

@@ -12,6 +12,17 @@ const NOW = '[(now|again|all the way|for now)]';
 /** Power that was taken from a unit, and given back, in the short ways that it is told in. */
 export const POWERED_AGAIN_RULES: readonly Rule[] = [
   rule(
+    `${I} (starting|started|start|firing|fired|kicking|kicked|cranking|cranked) (it|her|the (unit|compressor|thing|box)|this thing) [back] [(up|on|off|over)] ${NOW}`,
+    did('restore', 'disconnect'),
+    {
+      unheard: true,
+      apart: true,
+      beforeTold: true,
+      only: ({ context }) => context.powerIsOff,
+      examples: [],
+    },
+  ),
+  rule(
     `(${I} (plugged|plug) (it|her|the unit|the thing|this thing|the box) [back] in|${I} plugged (back in|in again)|it is plugged (back in|in again)) ${NOW}`,
     did('restore', 'plug'),
     { unheard: true, apart: true, examples: ['plugged it in', 'plugged back in'] },
