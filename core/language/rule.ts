@@ -33,6 +33,8 @@ export interface Frame {
   readonly endsAtPause: boolean;
   /** Before it, fillers apart, it does: a comma shows it in the words as well, and a pause that was only found does not. */
   readonly startsAtPause?: boolean;
+  /** A question mark stands behind it, which is no token. */
+  readonly isAsked?: boolean;
 }
 
 /** What a rule adds to the utterance; empty for talk that is not for us. */

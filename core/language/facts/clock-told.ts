@@ -105,6 +105,9 @@ const LEAVING =
 const LEFT =
   '(left [here]|left the (site|job|store)|headed out|pulled out|wrapped up|clocked out|finished up)';
 
+const AT = '[(at|by|around|about|as of)]';
+const AT_HOUR = '((at|by|around|about|as of) <number:clock> [o clock]|<number:clock> o clock)';
+
 /** When they came, when they went, and at what hour something was read. */
 export const CLOCK_RULES: readonly Rule[] = CLOCKS.flatMap(({ said, tags }, at) => [
   rule(`[(i have|we have|i|we)] ${GOT_HERE} ${ABOUT} ${said} ${DAY}`, since, {
@@ -128,8 +131,8 @@ export const CLOCK_RULES: readonly Rule[] = CLOCKS.flatMap(({ said, tags }, at) 
           examples: [],
         }),
       ]),
-  // "One o'clock it's thirty seven"
-  rule(`[(and|so|then|now|but)] [(at|by|around|about|as of)] ${said} ${DAY} [<pause>]`, when, {
+  // "One o'clock it's thirty seven"; a figure alone is anything.
+  rule(`[(and|so|then|now|but)] ${at === 0 ? AT_HOUR : `${AT} ${said}`} ${DAY} [<pause>]`, when, {
     unheard: true,
     tags,
     examples: [],

@@ -202,13 +202,14 @@ export const BARE_HOURS_RULES: readonly Rule[] = [
     alone: true,
     examples: [],
   }),
-  rule(
-    `[(and|plus|add|call it|about)] <duration> [[and] <number:rest> (minutes|minute)] ${IN_ALL}`,
-    bareHours,
-    {
-      unheard: true,
-      alone: true,
-      examples: ['two hours'],
-    },
-  ),
+  rule(`[(and|plus|add|call it|about)] <duration> ${IN_ALL}`, bareHours, {
+    unheard: true,
+    alone: true,
+    examples: ['two hours'],
+  }),
+  rule(`[(and|plus|add|call it)] ${HOURS} ${IN_ALL}`, bareHours, {
+    unheard: true,
+    alone: true,
+    examples: ['three hours and forty five minutes'],
+  }),
 ];

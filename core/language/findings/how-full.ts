@@ -9,7 +9,7 @@ const HOW = '[(pretty|really|way|all|totally|completely|about|almost|nearly|too|
 
 /** How much stands in a box: it bears on how air moves and on what the unit has to cool. */
 export const HOW_FULL_RULES: readonly Rule[] = [
-  rule(`(<the> ${BOX}|it) (is|was|has been) ${HOW} ${FULL} [(of|with) <clause>]`, remark, {
+  rule(`<the> ${BOX} (is|was|has been) ${HOW} ${FULL} [(of|with) <clause>]`, remark, {
     unheard: true,
     apart: true,
     examples: ['the box is packed', 'cooler is about half empty'],

@@ -202,6 +202,11 @@ class SentenceFrame implements Frame {
     return this.sentence.startsAtPause(this.span.from);
   }
 
+  get isAsked(): boolean {
+    const { text, tokens } = this.sentence;
+    return /^\s*\?/.test(text.slice(tokens[this.span.to - 1]?.end ?? 0));
+  }
+
   wordsOf(span: Span): string {
     return this.sentence.wordsOf(span);
   }

@@ -15,7 +15,7 @@ const quantitySpokenOf: Means = (tags) => {
 const lineSpokenOf: Means = (tags) => {
   const quantity = quantityId(tags['quantity']);
   if (quantity === null || QUANTITIES[quantity].dimension !== 'temperature') return null;
-  const isAtCompressor = quantity === 'suctionLineTemp' && tags['place'] === 'compressor';
+  const isAtCompressor = quantity === 'suctionLineTemp' && tags['part'] === 'compressor';
   return isAtCompressor ? { speaksOf: quantity, speaksAt: 'compressor' } : { speaksOf: quantity };
 };
 
@@ -50,10 +50,11 @@ const METERS: readonly (readonly [QuantityId, string])[] = [
   ['resistance', '(ohms|resistance)'],
 ];
 
-/** Asked which fan is meant, a coil's name answers. */
-const noFanIsAsked = ({ context }: Frame): boolean => context.openFan === null;
+/** Asked which fan is meant, a coil's name answers; and with a question mark a name asks. */
+const isOnlyNamed = ({ context, isAsked = false }: Frame): boolean =>
+  context.openFan === null && !isAsked;
 
-const BY_ITSELF = { alone: true, only: noFanIsAsked } as const;
+const BY_ITSELF = { alone: true, only: isOnlyNamed } as const;
 const WRITTEN = { ...BY_ITSELF, unheard: true, examples: [] } as const;
 
 /** What is named by itself, before its number or state is told in the next sentence: hands come first, then the meter. */
@@ -63,15 +64,15 @@ export const SPOKEN_OF_RULES: readonly Rule[] = [
     examples: ['head pressure', 'and the suction line'],
   }),
   rule(
-    `${LEAD} <quantity> [~~temp] (at|by|near|back at|off|leaving) <the> (<place>|<part>|bulb|outlet|inlet) ${TAIL}`,
+    `${LEAD} <quantity> [~~temp] (at|by|near|back at|off|leaving) <the> <part> ${TAIL}`,
     lineSpokenOf,
     WRITTEN,
   ),
-  rule(
-    '[(the|my|ok)] (vacuum|vacuum pump|vac pump|pump) is (on|running|hooked up|pulling|going)',
-    () => ({ speaksOf: 'vacuum' }),
-    { ...BY_ITSELF, unheard: true, examples: ['vacuum pump is on'] },
-  ),
+  rule('[(the|my|ok)] vacuum is (on|running|pulling|going)', () => ({ speaksOf: 'vacuum' }), {
+    ...BY_ITSELF,
+    unheard: true,
+    examples: ['vacuum is on'],
+  }),
   ...METERS.flatMap(([quantity, called]) => [
     rule(
       `${LEAD} ${called} [(at|on|across|of|for|to|from|through) <the> <place>]`,

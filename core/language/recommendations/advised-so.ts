@@ -116,7 +116,7 @@ export const ADVISED_SO_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[${WHO}] ${OUGHT} [(really|probably|just|also)] (get|have) <the> [<bit>] <part> <done> before (it|they|she) (quits|quit|fails|fail|goes|go|dies|die|lets go|gives out|takes out <clause>|gets worse|leaves <clause>)`,
+    `[${WHO}] ${OUGHT} [(really|probably|just|also)] (get|have) <the> [<bit>] <part> <done> before (it|they|she) (quits|quit|fails|fail|goes|go|dies|die|let us go|gives out|takes out <clause>|gets worse|leaves <clause>)`,
     todo,
     {
       unheard: true,

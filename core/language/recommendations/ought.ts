@@ -1,4 +1,4 @@
-import { type Frame, type Means, type Rule, rule } from '../rule.ts';
+import { type Means, type Rule, rule } from '../rule.ts';
 import { startsClause } from '../words/clause-start.ts';
 import { TAIL, todo } from './recommendations.ts';
 
@@ -9,14 +9,11 @@ const REPLACED = { work: 'replace' } as const;
 const looked: Means = (_tags, frame) => {
   const words = frame.wordsOf(frame.span);
   const [called] = LOOKS.exec(words) ?? [];
-  return called === undefined || isAsked(frame)
+  return called === undefined || frame.isAsked === true
     ? null
     : { recommendations: [{ do: 'asSaid', part: null, called, words }] };
 };
 const LOOKS = /\b(?:check|look|keep|watch|inspect|test|monitor)\b.*$/i;
-const isAsked = (frame: Frame): boolean =>
-  /\?/.test(frame.wordsOf({ from: frame.span.from, to: frame.span.to + 1 }));
-
 const OTHERS =
   '(they|you|he|she|somebody|someone|everybody|[the] next (guy|tech|man|fella|person)|whoever (is next|comes next|comes out next)|[the] (owner|manager|store|kitchen|chef|staff))';
 const MUST =

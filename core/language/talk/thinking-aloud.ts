@@ -74,7 +74,7 @@ export const ALOUD_RULES: readonly Rule[] = [
     { examples: ['i am going to zip tie that plug'] },
   ),
   rule(
-    '([just] (going to|about to|fixing to) [have to]|(i|we) will [just] leave (it|that|this)) <clause>',
+    '([just] (going to|about to|fixing to)|(i|we) will [just] leave (it|that|this)) <clause>',
     unlessNumbered,
     { unheard: true, alone: true, examples: ['i will leave it pulling down'] },
   ),

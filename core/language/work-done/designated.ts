@@ -52,7 +52,7 @@ const CODE = '[(number|size|model)] [(oh|zero)] <number:code> [(s|f|sweat|flare|
 
 /** Driers by what stands on them, and what is told apart by "the other". */
 export const DESIGNATED_RULES: readonly Rule[] = [
-  rule('[(one|a|an)] <number> (cubic inch|cubic inches|c i|cu in) <part>', remark, {
+  rule('[(a|an)] <number> (cubic inch|cubic inches|c i|cu in) <part>', remark, {
     unheard: true,
     apart: true,
     examples: ['a sixteen cubic inch dryer'],
