@@ -150,13 +150,11 @@ const saturatedBeside = beside('condensingTemp', 'evaporatingTemp');
 const lineBeside: Means = (tags, frame) => {
   if (degrees('suctionLineTemp', tags, frame) === null || isNamedLine(frame)) return null;
   // "Line's fifty one", where that line's was asked for.
-  const asked = LINE_TEMPS.find((each) => each === frame.context.asked);
-  const answer = asked === undefined ? null : degrees(asked, tags, frame);
-  return answer === null
-    ? beside('liquidLineTemp', 'suctionLineTemp')(tags, frame)
-    : { readings: [answer] };
+  const { asked } = frame.context;
+  const answer = asked?.endsWith('LineTemp') === true ? degrees(asked, tags, frame) : null;
+  if (answer !== null) return { readings: [answer] };
+  return beside('liquidLineTemp', 'suctionLineTemp')(tags, frame);
 };
-const LINE_TEMPS = ['suctionLineTemp', 'liquidLineTemp', 'dischargeLineTemp'] as const;
 
 /** "Suction line's forty six" is named, and no line beside another reading. */
 const isNamedLine = (frame: Frame): boolean =>
