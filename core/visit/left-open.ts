@@ -133,8 +133,14 @@ export function meantWork(work: Work, state: VisitState): Work {
   const stands = STANDS_FOR[work.part];
   if (stands === undefined || left.some(({ part }) => part === work.part)) return work;
   const [only, ...others] = left.filter(stands);
-  const isPutBack = work.part !== 'breaker' || work.did === 'restore';
-  return only === undefined || others.length > 0 || !isPutBack
+  return only === undefined || others.length > 0 || !isBreakers(work, only, state)
     ? work
     : { ...work, did: 'restore', part: only.part };
+}
+
+/** A breaker put back puts nothing on that was locked out elsewhere: only what was told off by the breaker. */
+function isBreakers(by: Work, { id }: LeftOpen, { work, preparations }: VisitState): boolean {
+  if (by.part !== 'breaker') return true;
+  const off = [...work, ...preparations].find((each) => each.id === id);
+  return by.did === 'restore' && /\bbreakers?\b/i.test(off?.work.words ?? '');
 }

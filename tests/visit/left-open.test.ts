@@ -37,6 +37,13 @@ describe('what was clamped on for the job', () => {
 });
 
 describe('what is left open', () => {
+  it('is put back with the breaker only where it was told off by it: a lock stands elsewhere', () => {
+    expect(after('killed the breaker', "breaker's back on")).toEqual([]);
+    expect(after('locked out the disconnect', "breaker's back on")).toEqual([
+      'disconnect isolated',
+    ]);
+  });
+
   it.each([
     'reset the high pressure switch',
     'high pressure switch is closed',

@@ -13,28 +13,28 @@ const HEATERS: ReadonlySet<PartId> = new Set<PartId>([
   ...(['defrostHeater', 'doorHeater', 'drainHeater', 'crankcaseHeater'] as const),
 ]);
 
-/** Ohms of the heater that was spoken of; nothing of anything else. */
-export const ohmsAt =
+/** Ohms of a part, where leads can lie on it. */
+const ohmsOf =
   (amount: Amounted, frame: Frame) =>
   (part: PartId): Meaning | null => {
-    const place = HEATERS.has(part) ? placeId(part) : null;
-    const found =
-      place === null ? null : readingOf('resistance', { ...amount, unit: 'ohm' }, { place, frame });
-    return found === null ? null : { readings: [found] };
-  };
-
-/** "Ohmed it, O L": of the part that was spoken of, where leads can lie on it. */
-const ohmedIt: Means = (tags, frame) => {
-  const amount = amountIn(tags);
-  if (amount.unit !== 'ohm' && amount.unit !== null) return null;
-  const means = (part: PartId): Meaning | null => {
     const place = placeId(part);
     const found =
       place === null ? null : readingOf('resistance', { ...amount, unit: 'ohm' }, { place, frame });
     return found === null ? null : { readings: [found] };
   };
+
+/** Ohms of the heater that was spoken of; nothing of anything else. */
+export const ohmsAt =
+  (amount: Amounted, frame: Frame) =>
+  (part: PartId): Meaning | null =>
+    HEATERS.has(part) ? ohmsOf(amount, frame)(part) : null;
+
+/** "Ohmed it, O L": of the part that was spoken of. */
+const ohmedIt: Means = (tags, frame) => {
+  const amount = amountIn(tags);
+  if (amount.unit !== 'ohm' && amount.unit !== null) return null;
   const otherwise = amount.value === null ? {} : { unclaimed: [String(amount.value)] };
-  return { ofIt: { means, inSentence: false, otherwise } };
+  return { ofIt: { means: ohmsOf(amount, frame), inSentence: false, otherwise } };
 };
 
 /** "New ones read twenty one each", "heaters read seventeen, seventeen and a half": of the heaters that were spoken of. */

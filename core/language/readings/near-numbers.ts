@@ -61,7 +61,7 @@ const boxByProbe: Means = (tags, frame) => {
 };
 
 /** "Box two on the left reads thirty eight": which of several, and what is read of it. */
-const boxByNumber: Means = (tags, frame) => {
+const ofTheBox: Means = (tags, frame) => {
   const found = reading('boxTemp', amountIn(tags), frame);
   return found === null ? null : { readings: [found] };
 };
@@ -80,11 +80,7 @@ const fromZero: Means = (tags, frame) => {
   return found === null ? null : { readings: [found] };
 };
 
-/** "My thermometer's got nine", of a box that is spoken of. */
-const ofTheBox: Means = (tags, frame) => {
-  const found = reading('boxTemp', amountIn(tags), frame);
-  return found === null ? null : { readings: [found] };
-};
+/** "My thermometer's got nine": of a box that is spoken of. */
 const speaksOfBox = ({ context: { lastQuantity } }: Frame): boolean =>
   lastQuantity === 'boxTemp' || lastQuantity === 'setpointTemp';
 
@@ -120,7 +116,7 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
   ),
   rule(
     `[the] (box|cooler|freezer|case|walk in|reach in) ${WHICH} [${WHERE}] (is|is at|reads|is reading|shows|is showing|is running|is sitting at|at|is only at|is up to|is down to) <amount>`,
-    boxByNumber,
+    ofTheBox,
     { examples: ['box two on the left reads thirty eight'] },
   ),
   rule(
