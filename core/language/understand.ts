@@ -13,6 +13,7 @@ import { askedByCues } from './questions/by-cue.ts';
 import { toldOnly, toUsOnly } from './settle/asked-of-us.ts';
 import { oursOnly } from './settle/done-by-us.ts';
 import { withUnreadNames } from './settle/names-unread.ts';
+import { tellLocked } from './settle/locked.ts';
 import { tellLegs } from './settle/legs-answered.ts';
 import { fansOfCoils } from './settle/fans-of-coils.ts';
 import { keptWords } from './settle/kept-words.ts';
@@ -67,6 +68,7 @@ function asItWasSaid(text: string, context: Context): Utterance {
   if (all.remarks.length > 0) advise(all);
   if (all.findings.length > 1) all.findings = fansOfCoils(all.findings);
   if (all.findings.length > 0) tellWhoOpened(all, context);
+  if (all.work.length > 0) tellLocked(all, text);
   if (all.findings.length > 0) all.findings = all.findings.map((each) => withSide(each, text));
   if (all.facts.length > 0) keepFreezer(all, context);
   tellLegs(all, context);

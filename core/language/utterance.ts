@@ -137,6 +137,8 @@ export interface Work {
   readonly part: PartId | null;
   /** The very part, by the name that it is listed under. */
   readonly called?: string;
+  /** Switched off with a lock on it. */
+  readonly locked?: true;
   readonly words: string;
 }
 

@@ -9,6 +9,7 @@ import { join, line, plain, type Said, sentences } from './said.ts';
 const AS: Record<LeftRow['as'], string> = {
   closed: 'closed',
   isolated: 'isolated',
+  lockedOut: 'locked out',
   removed: 'off',
   bypassed: 'jumped out',
   disabled: 'disconnected',
@@ -20,7 +21,7 @@ const AS: Record<LeftRow['as'], string> = {
 /** "Low-pressure switch jumped out" */
 export function leftWords({ part, as }: LeftRow): string {
   const shut = part === 'disconnect' || part === 'breaker';
-  return shut && as === 'isolated' ? `${PARTS[part]} locked out` : `${PARTS[part]} ${AS[as]}`;
+  return shut && as === 'isolated' ? `${PARTS[part]} off` : `${PARTS[part]} ${AS[as]}`;
 }
 
 export function leftListed(left: readonly LeftRow[]): string {

@@ -7,8 +7,8 @@ const OF_THE_PART: Partial<Record<PartId, Partial<Record<WorkKindId, string>>>> 
   jumper: { remove: 'taken off', connect: 'put on' },
   caps: { remove: 'taken off', restore: 'put back' },
   panel: { remove: 'taken off', restore: 'put back' },
-  disconnect: { isolate: 'locked out', restore: 'back on' },
-  breaker: { isolate: 'locked out', restore: 'back on' },
+  disconnect: { isolate: 'off', restore: 'back on' },
+  breaker: { isolate: 'off', restore: 'back on' },
   plug: { disable: 'pulled', remove: 'pulled', restore: 'back in' },
   kingValve: { isolate: 'closed', restore: 'opened again' },
   serviceValve: { isolate: 'closed', restore: 'opened again' },
@@ -28,7 +28,8 @@ export function workTodo(to: WorkKindId, part: PartId | null): string {
 }
 
 /** The same of a part by the name that it is listed under: "Copperline 012 contactor put in". */
-export function workDoneAt({ did, part, called }: Pick<Work, 'did' | 'part' | 'called'>): string {
+export function workDoneAt({ did, part, called, locked }: Omit<Work, 'words'>): string {
+  if (locked === true && part !== null) return `${PARTS[part]} locked out`;
   if (called === undefined) return workDone(did, part);
   return `${called} ${did === 'replace' ? 'put in' : WORK_KINDS[did].done}`;
 }

@@ -6,7 +6,15 @@ import type { VisitState } from './state.ts';
 
 /** How a part stands that must not be left so. */
 export type LeftAs =
-  'closed' | 'isolated' | 'removed' | 'bypassed' | 'disabled' | 'open' | 'connected' | 'setForTest';
+  | 'closed'
+  | 'isolated'
+  | 'lockedOut'
+  | 'removed'
+  | 'bypassed'
+  | 'disabled'
+  | 'open'
+  | 'connected'
+  | 'setForTest';
 
 export interface LeftOpen {
   readonly part: PartId;
@@ -31,19 +39,29 @@ type Ran = ReturnType<typeof toldRunning>[number];
 const outlastsRunning =
   ({ parts }: Ran) =>
   ({ part, as }: LeftOpen): boolean =>
-    !(parts.includes(part) && (as === 'disabled' || as === 'isolated'));
+    !(parts.includes(part) && (as === 'disabled' || isSwitchedOff(as)));
+
+/** Off, with a lock on it or without one. */
+const isSwitchedOff = (as: LeftAs): boolean => as === 'isolated' || as === 'lockedOut';
 
 function after(left: readonly LeftOpen[], said: Said | Ran): readonly LeftOpen[] {
   if ('parts' in said) return left.filter(outlastsRunning(said));
   const { id, at } = said;
   const told = 'work' in said ? toldByWork(said.work) : toldByFinding(said.finding);
   if (told === null) return left;
-  const rest = left.filter((entry) => entry.part !== told.part || outlasts(entry, said, told));
-  return told.as === null ? rest : [...rest, { part: told.part, as: told.as, id, at }];
+  const { part, as } = told;
+  const rest = left.filter((entry) => entry.part !== part || outlasts(entry, said, told));
+  const stands =
+    as === null || rest.some((entry) => entry.part === part && entry.as === 'lockedOut');
+  return stands ? rest : [...rest, { part, as, id, at }];
 }
 
-/** A jumper stays on when its switch is reset, replaced or found closed: only what takes it off ends a bypass. */
+/**
+ * A jumper stays on when its switch is reset, replaced or found closed: only what takes it off ends a bypass. A lock
+ * stays on what is told off once more.
+ */
 function outlasts({ as }: LeftOpen, said: Said, told: Told): boolean {
+  if (as === 'lockedOut') return told.as === 'isolated' || told.as === 'open';
   const isTakenOff = 'work' in said && said.work.did === 'restore';
   return as === 'bypassed' && told.as !== 'bypassed' && !isTakenOff;
 }
@@ -91,7 +109,7 @@ const PUTS_RIGHT: ReadonlySet<WorkKindId> = new Set<WorkKindId>([
 /** What is clamped onto a tube to get at the gas, and comes off when the tube is shut for good. */
 const CLAMPED_ON = /\b(?:taps?|piercing|saddle)\b/i;
 
-function toldByWork({ did, part, words }: Work): Told | null {
+function toldByWork({ did, part, locked, words }: Work): Told | null {
   if (part === null) return null;
   if (part === 'accessFitting' && did === 'remove' && CLAMPED_ON.test(words))
     return { part, as: null };
@@ -99,7 +117,8 @@ function toldByWork({ did, part, words }: Work): Told | null {
   if (PUTS_RIGHT.has(did) || (did === 'open' && VALVES.has(part))) return { part, as: null };
   const as = LEAVES[did];
   if (as === undefined) return null;
-  return { part, as: as === 'isolated' && VALVES.has(part) ? 'closed' : as };
+  if (as === 'isolated' && VALVES.has(part)) return { part, as: 'closed' };
+  return { part, as: locked === true ? 'lockedOut' : as };
 }
 
 function lent(part: PartId, did: WorkKindId): Told | null {
@@ -123,7 +142,7 @@ const STANDS_FOR: Partial<Record<PartId, (left: LeftOpen) => boolean>> = {
   jumper: ({ as }) => as === 'bypassed',
   serviceValve: ({ part }) => VALVES.has(part),
   disconnect: ({ part }) => part === 'breaker' || part === 'plug',
-  breaker: ({ part, as }) => part === 'disconnect' && as === 'isolated',
+  breaker: ({ part, as }) => part === 'disconnect' && isSwitchedOff(as),
 };
 
 /** "The jumper is off", "the valve is back open": where only one thing can be meant, that is put back. */

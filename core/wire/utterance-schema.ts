@@ -131,6 +131,7 @@ export const workSchema = z.strictObject({
   did: workKindSchema,
   part: partSchema.nullable(),
   called: words.exactOptional(),
+  locked: z.literal(true).exactOptional(),
   words,
 });
 

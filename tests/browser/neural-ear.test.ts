@@ -56,6 +56,24 @@ describe('the page’s trained ear', () => {
     return use;
   }
 
+  /**
+   * The fan starts with the sentence, and may be taken for one where the device is busy: what was not caught is said
+   * again, as the page asks. The spare ear may turn the sentence down, or make another of it ("fan failed").
+   */
+  async function answeredBesideAFan(sentence: string, times = 3): Promise<string> {
+    const { page } = stage;
+    const replies = page.getByTestId('reply');
+    const before = (await replies.count()) === 0 ? '0' : await replies.getAttribute('data-number');
+    await playSound(page, besideAFan(sentence, 'slt'));
+    const next = `[data-testid=notice], [data-testid=reply][data-number]:not([data-number="${before}"])`;
+    const answer = page.locator(next);
+    await answer.first().waitFor();
+    const words = await answer.last().innerText();
+    if (times === 1 || !/not catch/.test(words)) return words;
+    await untilListening(page);
+    return answeredBesideAFan(sentence, times - 1);
+  }
+
   it.each([
     ['embedded', false],
     ['neural', true],
@@ -63,12 +81,9 @@ describe('the page’s trained ear', () => {
     const { page } = stage;
     await choose(ear);
     await pressToTalk(page);
-    await playSound(page, besideAFan('ambient eighty eight', 'slt'));
-    // The spare ear may turn the sentence down, or make another of it ("fan failed").
-    const answer = page.locator('[data-testid=notice], [data-testid=reply][data-number="1"]');
-    await answer.first().waitFor();
+    const answer = await answeredBesideAFan('ambient eighty eight');
     // Heard alone it may be asked about before it is kept.
-    expect([await listens(), /\b88\b/.test(await answer.last().innerText())]).toEqual([ear, hears]);
+    expect([await listens(), /\b88\b/.test(answer)]).toEqual([ear, hears]);
   });
 
   it('shows the words as they come', async () => {

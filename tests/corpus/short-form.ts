@@ -17,7 +17,9 @@ export function shortForm(utterance: Utterance): string {
     ...utterance.findings.map((each) =>
       join('finding', each.part, each.state, each.unresolved === true ? 'unresolved' : ''),
     ),
-    ...utterance.work.map((each) => join('work', each.did, each.part ?? '')),
+    ...utterance.work.map((each) =>
+      join('work', each.did, each.part ?? '', each.locked === true ? 'locked' : ''),
+    ),
     ...utterance.recommendations.map(shortRecommendation),
     ...utterance.questions.map(shortQuestion),
     ...utterance.commands.map(shortCommand),

@@ -120,6 +120,7 @@ const left = fc.array(
     as: fc.constantFrom(
       'closed' as const,
       'isolated' as const,
+      'lockedOut' as const,
       'removed' as const,
       'bypassed' as const,
       'disabled' as const,

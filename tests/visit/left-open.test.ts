@@ -40,8 +40,15 @@ describe('what is left open', () => {
   it('is put back with the breaker only where it was told off by it: a lock stands elsewhere', () => {
     expect(after('killed the breaker', "breaker's back on")).toEqual([]);
     expect(after('locked out the disconnect', "breaker's back on")).toEqual([
-      'disconnect isolated',
+      'disconnect lockedOut',
     ]);
+  });
+
+  it('is a lock only where one was told, which stays on until it is told off', () => {
+    expect(after('shut it off')).toEqual(['disconnect isolated']);
+    expect(after('shut it off', 'locked it out')).toEqual(['disconnect lockedOut']);
+    expect(after('locked it out', "power's off")).toEqual(['disconnect lockedOut']);
+    expect(after('locked it out', 'my lock is off')).toEqual([]);
   });
 
   it.each([
@@ -62,7 +69,7 @@ describe('what is left open', () => {
     ['suction service valve is closed', 'suctionServiceValve closed'],
     ['propped the door open', 'door open'],
     ['the disconnect is open', 'disconnect open'],
-    ['locked out and tagged', 'disconnect isolated'],
+    ['locked out and tagged', 'disconnect lockedOut'],
     ['unplugged the evaporator fan', 'evaporatorFan disabled'],
     ['it is unplugged', 'plug disabled'],
     ['put my gauges on', 'gauges connected'],

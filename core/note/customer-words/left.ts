@@ -4,6 +4,7 @@ import type { LeftAs } from '../../visit/left-open.ts';
 export const PLAIN_LEFT: Record<LeftAs, string> = {
   closed: 'closed',
   isolated: 'shut off',
+  lockedOut: 'locked off',
   removed: 'off',
   bypassed: 'bypassed',
   disabled: 'disconnected',

@@ -63,7 +63,7 @@ function customerWords(naming: Naming): Words {
       listed(
         all.map(({ part, as }) => {
           const be = isMany(part) ? 'are' : 'is';
-          return `${naming.name(part)} ${be} ${isLockedOut(part, as) ? 'locked off' : PLAIN_LEFT[as]}`;
+          return `${naming.name(part)} ${be} ${PLAIN_LEFT[as]}`;
         }),
       ),
     danger: 'the windings of the compressor are in contact with its metal housing',
@@ -108,9 +108,6 @@ function todoWords(
 function chosen(names: readonly string[], together: boolean): string {
   return together ? listed(names) : listed(names).replace(/ and ([^,]*)$/, ' or $1');
 }
-
-const isLockedOut = (part: PartId, as: LeftOpen['as']): boolean =>
-  as === 'isolated' && (part === 'disconnect' || part === 'breaker');
 
 interface OfPart {
   readonly part: PartId;

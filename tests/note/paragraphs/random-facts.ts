@@ -145,6 +145,7 @@ const box: fc.Arbitrary<FactOf<'box'>> = fc
 const LEFT: readonly LeftOpen['as'][] = [
   'closed',
   'isolated',
+  'lockedOut',
   'removed',
   'bypassed',
   'disabled',
