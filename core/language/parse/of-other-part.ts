@@ -154,7 +154,8 @@ export function isShortNameOfOther(sentence: Sentence, meaning: Meaning, span: S
   const parts = partsIn(meaning);
   for (let at = span.from; at < span.to; at += 1) {
     const token = tokens[at];
-    const short = token === undefined ? undefined : shortName(token.text);
+    if (token === undefined || !SHORT_NAMES.has(token)) continue;
+    const short = shortName(token.text);
     if (short === undefined || !parts.includes(short.means)) continue;
     if (isNamedWhole(sentence, at, span.from)) continue;
     const on = partBehind(sentence, at + 1);
@@ -162,6 +163,7 @@ export function isShortNameOfOther(sentence: Sentence, meaning: Meaning, span: S
   }
   return false;
 }
+const SHORT_NAMES = new WordSet(Object.keys(SHORT).flatMap((name) => [name, `${name}s`]));
 const shortName = (text: string): ShortName | undefined =>
   SHORT[text] ?? SHORT[text.replace(/s$/, '')];
 

@@ -43,6 +43,7 @@ export function putInto(
   if (fix.tokens.length === 0 || fix.tokens.length > LONGEST_FRAGMENT) return null;
   const before = reads(said);
   const isOfNumber = fix.tokens.some(isNumber);
+  if (!isOfNumber && !holdsWords(before)) return null;
   const ways = isOfNumber ? numbersIn(words, fix) : placesIn(words, fix, before);
   for (const text of ways.slice(0, MOST_TRIED)) {
     const meant = reads(text);
@@ -55,6 +56,10 @@ export function putInto(
   }
   return null;
 }
+
+/** Findings, work and readings no words put right. */
+const holdsWords = ({ facts, recommendations, commands }: Utterance): boolean =>
+  facts.length + recommendations.length + commands.length > 0;
 
 /** Words put no number right that was read, and what may also be told of something else puts right only what is like it. */
 function mayBeMeant({ was, is }: Changed, { words, lead }: Fragment): boolean {

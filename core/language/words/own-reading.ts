@@ -49,7 +49,9 @@ export const isOnlyNumber = (words: string): boolean => ONLY_FIGURES.test(words)
 
 /** As the rules write words: "he'd tossed" is told like "he had tossed". */
 export const spelledOut = (words: string): string =>
-  SHORTENED.reduce((so, [short, long]) => so.replace(short, long), words).trim();
+  /['’]/.test(words)
+    ? SHORTENED.reduce((so, [short, long]) => so.replace(short, long), words).trim()
+    : words.trim();
 
 /** "It's leaking, head one ninety": nobody's number before the pause, and a reading behind it that is not of the past. */
 export function goesOnMeasured(told: string): boolean {
