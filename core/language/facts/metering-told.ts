@@ -10,6 +10,12 @@ const metering: Means = (tags, frame) => {
     : { facts: [{ fact: 'metering', value, words: frame.wordsOf(frame.span) }] };
 };
 
+/** "So that's a cap tube, I'm guessing, yeah, it's a cap tube": told twice it has to be the same. */
+const meteringSeen: Means = (tags, frame) => {
+  const again = meteringId(tags['again']);
+  return again === null || again === meteringId(tags['metering']) ? metering(tags, frame) : null;
+};
+
 /** What meters the refrigerant into the coil. */
 export const METERING_RULES: readonly Rule[] = [
   heardRule(
@@ -37,6 +43,11 @@ export const METERING_RULES: readonly Rule[] = [
     only: isWholeMetering,
     examples: ['txv', 'cap tube system'],
   }),
+  rule(
+    `[(so|yeah|ok|well|and)] (that is|it is|this is|looks like|must be|has to be) (a|an) <metering> (i am guessing|to me|i would say|by the looks of it) [[<pause>] [(yeah|yep|yes)] (it is|that is) (a|an) <metering:again>]`,
+    meteringSeen,
+    { unheard: true, alone: true, examples: ['so that is a cap tube i am guessing'] },
+  ),
   rule('<pause> [a] <metering>', metering, { only: isWholeMetering }),
   rule('(and|with|there is|it has [got]|has) no <metering>', () => ({}), { unheard: true }),
   rule(

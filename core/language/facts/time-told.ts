@@ -202,11 +202,15 @@ export const BARE_HOURS_RULES: readonly Rule[] = [
     alone: true,
     examples: [],
   }),
-  rule(`[(and|plus|add|call it|about)] <duration> ${IN_ALL}`, bareHours, {
-    unheard: true,
-    alone: true,
-    examples: ['two hours'],
-  }),
+  rule(
+    `[(and|plus|add|call it|about|figure|say|i would say|make it)] <duration> ${IN_ALL} [for (that|this|it|the (job|call|whole thing))]`,
+    bareHours,
+    {
+      unheard: true,
+      alone: true,
+      examples: ['two hours'],
+    },
+  ),
   rule(`[(and|plus|add|call it)] ${HOURS} ${IN_ALL}`, bareHours, {
     unheard: true,
     alone: true,

@@ -8,6 +8,7 @@ import { BULB_RULES } from '../electrical/bulb-tests.ts';
 import { CYCLE_RULES } from './cycle-findings.ts';
 import { ofOneOfFew, onlyFrosts, stateOf } from './state-of.ts';
 import { finding, onlyOf } from './finding-of.ts';
+import { NOT_FITTED_RULES } from './not-fitted.ts';
 import { lifeless } from './lifeless.ts';
 import { mayBeGrounded } from './may-be-grounded.ts';
 import { LETS_RUN, stateAt } from '../words/state-at.ts';
@@ -245,11 +246,7 @@ export const FINDING_RULES: readonly Rule[] = [
     },
   ),
   rule('[the] <part> [is] (missing a blade|missing blades)', stateIs('failed')),
-  rule(
-    '(there is|there was|it has|it has got|i see|i have|found) no <part> [(in|on|at) (it|there|here|that|this|the (unit|box))]',
-    stateIs('missing'),
-    { examples: ['there is no filter in it'] },
-  ),
+  ...NOT_FITTED_RULES,
   rule('[there is] no <part> (running|turning|spinning|working)', noneRuns, {
     examples: ['no fan running'],
   }),

@@ -2,6 +2,7 @@ import { BOTH_ASKED } from './both-asked.ts';
 import { GOOD_OR_BAD_QUESTIONS } from './good-or-bad.ts';
 import { JUDGED_QUESTIONS } from './judged.ts';
 import { LED_QUESTIONS } from './led.ts';
+import { LOADING_QUESTIONS } from './may-be-loaded.ts';
 import { LIMIT_QUESTIONS } from './limits.ts';
 import { MAKERS_FIGURES } from './makers-figures.ts';
 import { METERED_QUESTIONS } from './metered.ts';
@@ -44,6 +45,7 @@ export const QUESTION_RULES: readonly Rule[] = [
   ...SAFE_TO_QUESTIONS,
   ...PASSING_QUESTIONS,
   ...WAITING_QUESTIONS,
+  ...LOADING_QUESTIONS,
   ...RECORD_QUESTIONS,
   ...MAKERS_FIGURES,
   ...METERED_QUESTIONS,

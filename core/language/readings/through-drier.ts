@@ -1,5 +1,6 @@
 import { amountIn } from '../numbers/measure.ts';
-import { type Means, type Rule, rule } from '../rule.ts';
+import { type Frame, type Means, type Rule, rule } from '../rule.ts';
+import type { PartId } from '../../terms/names.ts';
 import { partId, tagsIn } from '../slots.ts';
 import { startsClause } from '../words/clause-start.ts';
 import { isThermal, throughPart } from './through-part.ts';
@@ -9,9 +10,16 @@ const bothEnds: Means = (tags, frame) => {
   const named = [tags, tagsIn(tags['into']), tagsIn(tags['from'])]
     .map((each) => partId(each?.['part']))
     .filter((part) => part !== null);
-  const isDrier = named.length > 0 && named.every((part) => part === 'filterDrier');
-  return isDrier && startsClause(frame) ? throughPart('filterDrier', tags, frame) : null;
+  const [part, ...others] = new Set(named);
+  const isOne = others.length === 0 && (part === 'filterDrier' || isAirs(part, frame));
+  return isOne && startsClause(frame) ? throughPart(part ?? 'filterDrier', tags, frame) : null;
 };
+
+/** "Condenser in at eighty three, out at ninety six": what goes through it is air, where it may not be water. */
+const isAirs = (part: PartId | undefined, frame: Frame): boolean =>
+  part === 'condenser' &&
+  frame.context.equipment !== 'iceMachine' &&
+  /\bcond/i.test(frame.wordsOf(frame.span));
 
 /** By how much the two differ has no row on the sheet: kept as it was told, of the drier. */
 const drop: Means = (tags, frame) => {
@@ -50,7 +58,7 @@ const BOTH = '(both|either) (sides|ends|side|end)';
 const FELL = '(drop|temp drop|temperature drop|pressure drop|difference|split|delta|delta t)';
 const OVER = '(across|through|over)';
 
-/** What a thermometer shows at both ends of a filter drier. */
+/** What a thermometer shows at both ends of a filter drier, or of a condenser. */
 export const DRIER_RULES: readonly Rule[] = [
   rule(
     `<the> <part> [is] ${IN} ${AT} <amount:in> ${AND} [[the] <part:from>] ${OUT} ${AT} <amount:out>`,

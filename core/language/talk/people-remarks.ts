@@ -4,6 +4,7 @@ import { startsClause } from '../words/clause-start.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { partId, spanIn } from '../slots.ts';
 import { BREAKS } from '../words/state-at.ts';
+import { ask } from '../questions/asking.ts';
 import { nothing } from '../plain-means.ts';
 
 /** Word for word, unless a reading stands in it. */
@@ -65,7 +66,7 @@ const SIDE = '[(night|day|morning|evening|dish|prep|fry|line|delivery|bread|beer
 const PEOPLE = `(<who>|he|she|they|somebody|someone|nobody|no one|everybody|everyone|whoever|(the|their|another|some|that|a different|an other|one of the|one of their) [(last|other|previous|first|same)] ${SIDE} (guy|guys|tech|company|outfit|crew|mechanic|shift|girl|girls|kid|kids|help|driver|vendor|cooks|employees|employee|workers|worker|contractor|plumber|electrician|cleaning (crew|people|lady))|(last|other|previous) (guy|tech|company|outfit|crew|mechanic)|the (staff|employees|cooks|kitchen|waiters|servers|bartenders|cashiers|kids|students|customers|cleaners|help))`;
 const LEAD = '[(and|so|but|because|well|yeah|turns out|looks like|apparently|supposedly)]';
 
-const BACK_IN = new RegExp(
+const DONE_WITH_FOOD = new RegExp(
   `\\b(?:put|keep|use|sell|serve|save|restock|reload|load|eat|throw|toss|dump)\\b.*\\b(?:it|them|${namesOf(FOOD)})\\b`,
   'i',
 );
@@ -86,10 +87,15 @@ const leftOff: Means = (tags, frame) => {
 };
 
 /** "Chef wants to know if he can put the food back" asks what a colleague would answer. */
-const asksForThem: Means = (tags, frame) =>
-  BACK_IN.test(wordsAt(tags, frame))
-    ? { questions: [{ ask: 'judge', about: 'food' }] }
-    : remark(tags, frame);
+const asksForThem: Means = (tags, frame) => {
+  const words = wordsAt(tags, frame);
+  if (!DONE_WITH_FOOD.test(words)) return remark(tags, frame);
+  if (!LOADS.test(words)) return ask({ ask: 'judge', about: 'food' });
+  // What goes back in asks for the box, and the food's own state is another question.
+  const isWhen = /\b(?:when|how (?:long|soon))\b/i.test(frame.wordsOf(frame.span));
+  return ask({ ask: isWhen ? 'eta' : 'compare', about: 'boxTemp' });
+};
+const LOADS = /\b(?:load|reload|restock|put\b.*\bback)\b/i;
 
 /** "Product was moved to the other cooler": whoever did it, what became of the food is told. */
 const becameOf: Means = (tags, frame) => (startsClause(frame) ? remark(tags, frame) : null);
