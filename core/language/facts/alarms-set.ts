@@ -1,4 +1,5 @@
 import { remark } from '../plain-means.ts';
+import { startsClause } from '../words/clause-start.ts';
 import { type Rule, rule } from '../rule.ts';
 
 const ALARM =
@@ -12,6 +13,11 @@ export const ALARM_RULES: readonly Rule[] = [
     `${ALARM} (is|was|has been|had been|comes on|goes off|trips) [(set|left|sitting|cranked|turned)] [(up|down)] [(at|to|for|on)] <amount> [[<pause>] [(and|so|but)] ${MOVED}]`,
     remark,
     { unheard: true, examples: ['high temp alarm was set at sixty'] },
+  ),
+  rule(
+    `[(the|that|its|their)] [(high|low|hi)] [(temp|temperature|box|product|door|pressure)] alarm [(has|had|just|only)] (cleared|reset|came back|came on|went away|quit|stopped|silenced|kept coming back|kept going off) [(itself|on its own|by itself)] [(once|twice|again|<clause>)]`,
+    remark,
+    { unheard: true, only: startsClause, examples: ['alarm cleared itself once'] },
   ),
   rule(
     `[(i|we|and)] (set|put|moved|changed|reset|brought|lowered|raised|dropped) ${ALARM} [(back|down|up)] [(to|at|for)] <amount> [with <clause>]`,

@@ -43,6 +43,23 @@ const alike: Means = (tags, frame) => {
     : { readings: ends.slice(0, 1), remarks: [frame.wordsOf(frame.span)] };
 };
 
+/** "Warm going in and cold coming out": which is the finding, the sentence tells whole. */
+const coolsThrough: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  return part !== null && CHOKES.has(part) && startsClause(frame)
+    ? { remarks: [frame.wordsOf(frame.span)], names: part }
+    : null;
+};
+/** In these liquid may boil where it is choked. */
+const CHOKES: ReadonlySet<PartId> = new Set<PartId>([
+  ...(['filterDrier', 'liquidLine', 'strainer', 'liquidLineSolenoid', 'kingValve'] as const),
+]);
+const COLD = '(cold|cool|cooler|colder|freezing|ice cold|frosted|frosting|sweating|frozen|icing)';
+const FIRST =
+  '(going in|coming in|in|into it|before it|ahead of it|on one (side|end)|(at|on) the (inlet|first|upstream) [(side|end)]|(before|into|ahead of|to|up to) <the> <part:into>)';
+const LAST =
+  '(coming out|going out|out|out of it|after|after it|behind it|past it|beyond|downstream|on the other [(side|end)]|(at|on) the (outlet|far) [(side|end)]|(after|past|behind|out of) <the> <part:from>)';
+
 const GOT =
   '[(i have|i have got|i got|got|there is|it is|i am (getting|reading|seeing)|getting|only|about|maybe)] [(only|about|a|an)]';
 const AT = '[(is|is at|at|reads|was|got)]';
@@ -74,6 +91,11 @@ export const DRIER_RULES: readonly Rule[] = [
     `${GOT} <amount:in> [(at|on)] <the> <part:into> (inlet|in) [side] ${AND} <amount:out> ${BEHIND}`,
     bothEnds,
     { unheard: true, examples: ['ninety four at the dryer inlet and eighty nine coming out'] },
+  ),
+  rule(
+    `<the> <part> [(is|was|feels|felt|gets)] (warm|hot|warmer) [${FIRST}] [<pause>] [(and|but|then)] [(it is|is|it gets|gets|feels)] ${COLD} [${LAST}]`,
+    coolsThrough,
+    { unheard: true, examples: ['the dryer is warm going in and cold coming out'] },
   ),
   rule(`${GOT} <amount> [(at|on)] ${BOTH} of <the> <part>`, alike, {
     unheard: true,

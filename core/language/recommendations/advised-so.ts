@@ -139,6 +139,15 @@ export const ADVISED_SO_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    '[(and|so|then|ok)] [(i am|we are|i will be|we will be|will be|i am going to be|going to be)] (coming back|heading back|headed back|be back) [(out|here|over)] [first thing] <due:due> [first thing] [<why:why>]',
+    comeBack,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['coming back thursday first thing'],
+    },
+  ),
+  rule(
     `[(i|we)] ${OUGHT} (come back|be back|return|stop back|swing back|check back|swing by) [(here|out|again)] <due:due> [<why:why>]`,
     comeBack,
     {
