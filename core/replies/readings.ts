@@ -9,6 +9,8 @@ import type { UnitHabit } from '../units/shown-unit.ts';
 
 /** A reading said back: what it is of, its value, and whatever was said about how it was taken. */
 export function readingSaid(reading: Reading, units: UnitHabit): Said {
+  const moved = MOVED[reading.quantity];
+  if (moved !== undefined && reading.value === 0) return plain(`no refrigerant ${moved}`);
   const pieces = [
     subject(reading),
     plain(reading.hedged ? ' about ' : ' '),

@@ -75,6 +75,7 @@ describe('what was kept is said back', () => {
       text: 'Added 8 oz of R-134a.',
       spoken: 'Added 8 ounces of R one thirty four A.',
     });
+    expect(kept(reading(read('refrigerantAdded', 0, 'lb'))).text).toBe('No refrigerant added.');
   });
 
   it.each([

@@ -100,8 +100,7 @@ function todoWords(
 ): string {
   if (part !== null) return verbs[kind].todo.replace('X', naming.name(part));
   if (called === undefined) return verbs[kind].todoAlone;
-  // Behind "our advice is to".
-  if (kind === 'asSaid') return called.replace(/^do not /, 'not ');
+  if (kind === 'asSaid') return called;
   return verbs[kind].todo.replace('X', `the ${called}`);
 }
 
