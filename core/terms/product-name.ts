@@ -26,6 +26,7 @@ export function productName(words: string): string | null {
     .replace(TAKEN_IN, '')
     .replace(BEHIND, '')
     .replace(/ temp(?:erature)?$/i, '')
+    .replace(/ (?:in|out) (?:there|here|it)$/i, '')
     .trim();
   const [, place] = PLACE_BEHIND.exec(said) ?? [];
   const isNone = name === '' || (IS_NUMBER.test(name) && !/ of /.test(name)) || NO_NAME.test(name);

@@ -31,6 +31,12 @@ function shown(tags: Tags, place: PlaceId | null, frame: Frame): Meaning | null 
 
 const amps: Means = (tags, frame) => shown({ ...tags, unit: 'A' }, placeId(tags['place']), frame);
 
+/** "Amps." "Seven one.": of what was named, or asked for, in the sentence before. */
+const askedAmps: Means = (tags, frame) => {
+  const { asked, askedPlace } = frame.context;
+  return asked === 'current' ? shown({ ...tags, unit: 'A' }, askedPlace, frame) : null;
+};
+
 const ohms: Means = (tags, frame) => shown({ ...tags, unit: 'ohm' }, placeId(tags['place']), frame);
 
 /** Without "ohms", only the ends of a winding tell what was metered. */
@@ -156,6 +162,11 @@ const ON = '(on|at|of|for|to)';
 
 /** What a meter or a scale shows, said without its point: "amps eight two", "superheat eleven four". */
 export const METER_FIGURE_RULES: readonly Rule[] = [
+  rule('[(it is|at|about|now|only|pulling|drawing)] <dropped>', askedAmps, {
+    unheard: true,
+    alone: true,
+    examples: [],
+  }),
   rule(
     `<the> <place> [(is|are)] [only] (${DRAWS}|[the] ${CURRENT} [(is|are|at)]) <dropped> [${AMPS}]`,
     amps,

@@ -15,7 +15,7 @@ export const ALARM_RULES: readonly Rule[] = [
     { unheard: true, examples: ['high temp alarm was set at sixty'] },
   ),
   rule(
-    `[(the|that|its|their)] [(high|low|hi)] [(temp|temperature|box|product|door|pressure)] alarm [(has|had|just|only)] (cleared|reset|came back|came on|went away|quit|stopped|silenced|kept coming back|kept going off) [(itself|on its own|by itself)] [(once|twice|again|<clause>)]`,
+    `[(the|that|its|their)] [(high|low|hi)] [(temp|temperature|box|product|door|pressure)] alarm [(has|had)] (cleared|reset|came back|came on|went away|quit|stopped|kept coming back|kept going off) [<clause>]`,
     remark,
     { unheard: true, only: startsClause, examples: ['alarm cleared itself once'] },
   ),

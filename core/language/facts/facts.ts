@@ -294,6 +294,11 @@ export const FACT_RULES: readonly Rule[] = [
     equipment,
     { unheard: true, only: startsClause, examples: ['six glass doors in the dairy case'] },
   ),
+  rule(
+    `[${IT_IS}] [(a|an|the|their)] <equipment> [<pause>] the <count:doors> (door|doors) (one|unit)`,
+    equipment,
+    { unheard: true, only: startsClause, examples: ['it is the display case the three door one'] },
+  ),
   rule(`[${IT_IS}] [(a|an|the|their)] <equipment> with <count:doors> (doors|door)`, equipment, {
     examples: ['display case with three doors'],
   }),

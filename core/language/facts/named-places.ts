@@ -277,6 +277,11 @@ export const PLACE_NAME_RULES: readonly Rule[] = [
     calledFor,
     { examples: ['got a call on the walk in'] },
   ),
+  rule(
+    '[(it is|this is|that is)] [the] <count:doors> (door|doors) (one|unit|model|version)',
+    doorsOfIt,
+    { unheard: true, apart: true, examples: [] },
+  ),
   rule('[it is] [(a|an)] <count:doors> (door|doors)', doorsOfIt, { alone: true }),
   rule('[it is] [(a|an)] <count:doors> (door|doors) <pause>', doorsOfIt),
   rule('[it is] [(a|an)] <count:doors> (door|doors) self contained', doorsOfIt),

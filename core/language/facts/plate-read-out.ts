@@ -84,6 +84,14 @@ const nextOnPlate: Means = (tags, frame) => {
     facts: [{ fact: 'nameplate', item: 'voltage', value: voltage, unit: 'V', words }, ...amps],
   };
 };
+/** "Voltage two oh eight single phase": no meter tells of phases, and a nominal voltage is what is printed. */
+const suppliedAt: Means = (tags, frame) => {
+  const value = numberIn(tagsIn(tags['one'])?.['number']);
+  const words = frame.wordsOf(frame.span);
+  return value === null || frame.context.workBegun
+    ? null
+    : { facts: [{ fact: 'nameplate', item: 'voltage', value, unit: 'V', words }] };
+};
 const isBehindPlate = ({ context: { told, workBegun, lastQuantity } }: Frame): boolean => {
   const last = told[0]?.told;
   return (
@@ -121,6 +129,11 @@ export const PLATE_READ_OUT_RULES: readonly Rule[] = [
     alone: true,
     only: isBehindPlate,
     examples: [],
+  }),
+  rule('(voltage|volts) [is] <nominal:one> [(volt|volts)] (single|three|one) phase', suppliedAt, {
+    unheard: true,
+    apart: true,
+    examples: ['voltage two oh eight single phase'],
   }),
   rule('<pause> [and] (volts|voltage) <amount>', behindPlate('voltage'), {
     unheard: true,

@@ -2,7 +2,7 @@ import type { Tags } from '../../grammar/nodes.ts';
 import { QUANTITIES } from '../../terms/quantities.ts';
 import { command } from '../commands/command.ts';
 import { minutesIn } from '../numbers/durations.ts';
-import { type Means, type Rule, rule } from '../rule.ts';
+import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { equipmentId, numberIn, tagsIn } from '../slots.ts';
 import { wordBefore } from '../words/clause-start.ts';
 import { remark } from '../plain-means.ts';
@@ -91,12 +91,19 @@ const amendTime: Means = (tags) => {
 /** Whether the road is within the hours nobody told: kept as it was said. */
 const timeAndRoad = remark;
 
+const isWorkBegun = ({ context }: Frame): boolean => context.workBegun;
+
 const ABOUT = '[(about|around|like|right at|just over|just under|almost)]';
 const HOURS = `${ABOUT} <duration> [and] <number:rest> (minutes|minute)`;
 const IN_ALL = '[(total|in total|all told|all together|today)]';
 
 /** What the office bills by, where the technician says it: the clock of the visit knows only when it was first spoken to. */
 export const TIME_TOLD_RULES: readonly Rule[] = [
+  rule(
+    `[(it|this|that|this one|the (job|call)|[the] whole (thing|job))] took ${ABOUT} <duration> ${IN_ALL}`,
+    hoursOnThis,
+    { unheard: true, alone: true, only: isWorkBegun, examples: [] },
+  ),
   rule(
     `[(i|we)] (was|were|have been|been) (here|on site|on the job) [for] ${HOURS} ${IN_ALL}`,
     timeTold,
@@ -124,7 +131,7 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[(it|this|that|this one|the (job|call)|whole thing)] took (me|us) ${ABOUT} <duration> [[and] <number:rest> (minutes|minute)] ${IN_ALL}`,
+    `[(it|this|that|this one|the (job|call)|[the] whole (thing|job))] took (me|us) ${ABOUT} <duration> [[and] <number:rest> (minutes|minute)] ${IN_ALL}`,
     timeTold,
     { unheard: true, alone: true, examples: ['took me three and a half hours'] },
   ),

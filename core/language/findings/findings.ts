@@ -88,10 +88,14 @@ const itIs =
       const state = stateAt(part, said);
       return state === null ? null : { findings: [finding(part, state, frame)] };
     };
-    const otherwise: Meaning =
-      said === 'grounded' ? { findings: [finding('compressor', said, frame)] } : {};
-    return { ofIt: { means, inSentence, otherwise } };
+    return { ofIt: { means, inSentence, otherwise: ofNothingNamed(said, frame) } };
   };
+
+/** What nothing was named for: a leak is worth the note wherever it is. */
+function ofNothingNamed(state: Finding['state'], frame: Frame): Meaning {
+  if (state === 'grounded') return { findings: [finding('compressor', state, frame)] };
+  return state === 'leaking' ? { remarks: [frame.wordsOf(frame.span)] } : {};
+}
 
 /** "It won't pull in" is of the contactor, whatever was named. */
 const itDoes: Means = (tags, frame) =>

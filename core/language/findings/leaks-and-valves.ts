@@ -148,6 +148,11 @@ const bubblesOnIt: Means = (_tags, frame) => {
 
 export const LEAK_AND_VALVE_RULES: readonly Rule[] = [
   rule(
+    '[(and|so|yeah|i think|looks like|sounds like)] [(it has|it has got|it is got|there is|there has to be|we have|we have got|i have|i have got|got|found|i found)] [definitely] a [(small|big|slow|bad|little|pinhole)] leak [(somewhere [(in|on) (it|here|there|the system)]|(in|on) (it|here|there|the (system|circuit)))] [for sure]',
+    remark,
+    { unheard: true, apart: true, examples: ['there is a leak'] },
+  ),
+  rule(
     '[(and|also|yeah|yep)] [(got|i got|i have got|i see|there is|there are|found|with|getting|i am getting)] [(some|a few|lots of|little|tiny|steady|soap|big)] [soap] bubbles [coming] (on|at|from|around|out of|off) (it|that|them) [(too|also|as well|now|there)]',
     bubblesOnIt,
     { unheard: true, only: startsClause, examples: [] },

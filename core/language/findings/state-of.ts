@@ -43,12 +43,19 @@ export const stateOf =
     const part = named === null ? null : onlyFrosts(named, frame);
     const state = part === null || said === null ? null : stateAt(part, said);
     if (state === 'loose' && cameOffElse(frame)) return null;
+    if (part !== null && COILS.has(part) && isSplit(frame)) return null;
     if (state === 'missing' && MISSES.test(wordBehind(frame))) return null;
     if (part !== null && state === 'notRunning' && saysOnlyOff(part, frame)) return null;
     if (state === 'running' && (saysOnlyOn(frame) || (part === 'light' && isSignal(frame))))
       return null;
     return part === null || state === null ? null : { findings: [finding(part, state, frame)] };
   };
+
+/** "Condenser split's way up": by how much it differs from the air, and no tear. */
+const isSplit = (frame: Frame): boolean =>
+  /(?<!(?: (?:is|was|are)|['’]s)) split$/i.test(frame.wordsOf(frame.span)) &&
+  !/^(?:open|in|down|at the|along)\b/i.test(wordBehind(frame));
+const COILS: ReadonlySet<PartId> = new Set<PartId>(['condenser', 'evaporator']);
 
 /** "Motor's missing a bolt": what is missed is told behind it. */
 const MISSES = /^(?:a|an|one|its|some|half|two|most|part)$/;

@@ -20,6 +20,12 @@ const BEGINNINGS = [
   ['so', 'what', 'is', 'it'],
 ];
 
+/** "Hang on, the fan's making noise" tells it; alone it stops the talk, and before a reading it takes one back. */
+const HELD_UP = ['hang', 'hold'].flatMap((word) => [
+  [word, 'on', 'the'],
+  [word, 'on', 'there', 'is'],
+]);
+
 /** Alone it asks what comes next. */
 const AND_NOW = ['and', 'now'];
 
@@ -29,7 +35,7 @@ const AND_NOW = ['and', 'now'];
  */
 export function withoutLead(said: readonly Token[], asksYes: boolean): readonly Token[] {
   const tokens = withoutStumbles(said);
-  let from = 0;
+  let from = HELD_UP.some((words) => standAt(tokens, 0, words)) ? 2 : 0;
   while (
     leads(tokens[from], asksYes) &&
     !(tokens.length === from + 2 && standAt(tokens, from, AND_NOW)) &&

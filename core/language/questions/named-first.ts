@@ -41,6 +41,11 @@ export const NAMED_FIRST_QUESTIONS: readonly Rule[] = [
     { examples: [] },
   ),
   rule(
+    `[(so|and|then)] ${MY} <asked> [is] [(at|now|running)] what [(now|then|again|right now)]`,
+    about('value'),
+    { unheard: true, apart: true, examples: ['so superheat is what now'] },
+  ),
+  rule(
     `${MY} <asked> <pause> ((is|does) ${IT} [(look|seem)] ${RIGHT}|how (is|does) ${IT} (look|looking|compare))`,
     about('compare'),
     { examples: [] },

@@ -1,5 +1,6 @@
 import { everyWordOf } from '../../grammar/vocabulary.ts';
 import { headOverSuction, highAndLow, openingWithBoth } from './both-gauges.ts';
+import { ONES } from '../numbers/number-words.ts';
 import { wordBehind, wordsBehind } from '../words/clause-start.ts';
 import type { EquipmentId, PartId, PlaceId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
@@ -67,6 +68,8 @@ export const bareAmount: Means = (tags, frame) => {
     lastQuantity !== asked
   )
     return null;
+  // Of a current it may have been said without its point.
+  if (asked === 'current' && IN_FIGURES.test(frame.wordsOf(frame.span))) return null;
   if (unitless !== null && amount.unit !== null && !isVacuumUnit(amount.unit)) {
     const answer = fixed(unitless.quantity)(tags, frame);
     if (answer !== null) return answer;
@@ -79,6 +82,8 @@ export const bareAmount: Means = (tags, frame) => {
     ? vacuumByUnit(tags, frame)
     : null;
 };
+
+const IN_FIGURES = new RegExp(`\\b(?:${ONES.join('|')}) (?:${ONES.join('|')})$`, 'i');
 
 const GOES_ON = /^(?:(?:and |but )?now|(?:so )?(?:that's|that is|it's|that makes) what)\b/i;
 

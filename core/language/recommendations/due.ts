@@ -1,4 +1,12 @@
-import { choice, named, type Node, sequence, tag, type Tags } from '../../grammar/nodes.ts';
+import {
+  choice,
+  named,
+  type Node,
+  sequence,
+  tag,
+  type Tags,
+  written,
+} from '../../grammar/nodes.ts';
 import { parseShape } from '../../grammar/shape.ts';
 import { MONTHS, PERIODS, WEEKDAYS } from '../../terms/calendar.ts';
 import { ONES_IN_ROW, TEENS_IN_ROW } from '../../terms/number-words.ts';
@@ -97,6 +105,7 @@ const HOLES = {
   season: SEASON,
   tomorrow: tag({ amount: 1, unit: 'day' }),
   soon: tag({ when: 'as', season: 'soon as possible' }),
+  onReturn: tag({ when: 'when', season: 'we come back' }),
   sometime: tag({ when: 'when', season: 'there is time' }),
 };
 const shaped = (shape: string): Node => parseShape(shape, HOLES);
@@ -121,6 +130,11 @@ export const DUE = named(
     shaped('<on> <inWords> (asap|right away) <soon>'),
     shaped(
       '<on> <inWords> (when there is time|when (you|they|we|i|somebody) (get|gets|got) (a chance|time)) <sometime>',
+    ),
+    written(
+      shaped(
+        '<on> <inWords> (when|once|as soon as) (i|we) (come back|get back|return|am back|are back) <onReturn>',
+      ),
     ),
   ),
 );

@@ -75,7 +75,11 @@ const IT =
 
 function tellsMore(one: Utterance, other: Utterance): boolean {
   if (!isNoLess(one, other)) return false;
-  return told(one) > told(other) || open(one) < open(other) || places(one) > places(other);
+  // Which of two it was, of a number that has a name.
+  const isNamed = one.unclaimed.length < other.unclaimed.length;
+  return (
+    isNamed || told(one) > told(other) || open(one) < open(other) || places(one) > places(other)
+  );
 }
 
 const isNoLess = (one: Utterance, other: Utterance): boolean =>

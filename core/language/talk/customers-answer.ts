@@ -5,7 +5,7 @@ import { startsClause } from '../words/clause-start.ts';
 const LEAD = '[(and|but|so|then|ok|and then|yeah)]';
 const WHO = '(he|she|they|<who>)';
 const GO_AHEAD =
-  '(go ahead [and (do|fix|replace|change) it]|do it|go for it|fix it|get it done|yes|no|not today|not right now|hold off|leave it|to (go ahead|hold off|wait|leave it|do it|fix it))';
+  '(go ahead [and (do|fix|replace|change|order|get|put in) (it|em|them|both|that|one|those)]|order (it|em|them|both|one)|do it|go for it|fix it|get it done|yes|no|not today|not right now|hold off|leave it|to (go ahead|hold off|wait|leave it|do it|fix it))';
 const OF_IT =
   '[((with|on) (it|this|that|this one|that one|the (repair|price|quote))|for now|today)]';
 

@@ -27,6 +27,16 @@ const unlessNumbered: Means = (_tags, frame) =>
 /** What is said to nobody while the hands work. Nothing of it was read, found or done. */
 export const ALOUD_RULES: readonly Rule[] = [
   rule(
+    '[(so|yeah|yep|ok|well|and|man)] (it is|that is|she is|this thing is) [(running|reading|still|way|pretty|a little|a bit)] (high|low|up there|over (the plate|nameplate|what it should be|spec)|under (the plate|nameplate|spec)|out of (whack|line|range))',
+    nothing,
+    { unheard: true, alone: true, examples: ['so it is running high'] },
+  ),
+  rule(
+    '[(and|man|boy)] (you|they) (would not|will not|would never|should have seen|should see) [(believe|know)] (what|how much|all) <clause>',
+    nothing,
+    { unheard: true, alone: true, examples: ['you would not believe what came out of there'] },
+  ),
+  rule(
     `(let us|let is|let me|going to|i am going to|i will|we will|letting|let) [(just|go ahead and)] (let ${IT}|letting ${IT}|${IT}) (run|go|settle|sit|cycle|pull down|catch up|do its thing|do it is thing|stabilize|breathe|warm up|cool down|cool off|thaw|work|drain) [(a bit|a while|for a (bit|while|minute|second|few)|a minute|a little|now|some|out|down)] [and see]`,
     nothing,
     { examples: ['let it run a bit'] },

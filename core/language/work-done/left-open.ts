@@ -136,6 +136,11 @@ function fittedRules({ part, names, on }: Fitted): readonly Rule[] {
       `${I} (put|hooked|hook|got|screwed|get|have) ${MY} ${names} [back] (on|up) [(now|it|the unit|the system|here|again)]`,
       put,
     ),
+    rule(
+      `[(i am|we are|just)] ((hooking|putting|throwing|getting) ${MY} ${names} [back] (on|up)|(hooking up|putting on|throwing on|putting back on|putting back) ${MY} ${names})`,
+      put,
+      { unheard: true, apart: true, examples: [`putting my ${sampleOf(names)} on`] },
+    ),
     rule(`${I} (hooked up|put on|connected|hung|put back|screwed on) ${MY} ${names}`, put),
   ];
 }

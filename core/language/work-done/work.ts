@@ -3,7 +3,7 @@ import { capBeside, endsTheList, unlessNameGoesOn } from '../findings/part-lists
 import type { PartId, WorkKindId } from '../../terms/names.ts';
 import { isTakenOutByFault } from '../words/taken-out.ts';
 import { isDoneTo } from '../words/done-to.ts';
-import { settledFan } from '../words/fans.ts';
+import { FANS, settledFan } from '../words/fans.ts';
 import { partSwapped } from '../findings/finding-of.ts';
 import { PIPES, VALVES } from './left-open.ts';
 import type { Tags } from '../../grammar/nodes.ts';
@@ -105,13 +105,18 @@ const didIt =
     if (did === 'adjust' && PUT_DOWN.test(`${words} ${wordBehind(frame)}`)) return {};
     if (isNotDone(frame)) return {};
     const means = (named: PartId): Meaning => {
-      const part = coilWorkedOn(did, jointOf(named, words, frame), words);
+      const meant = did === 'clean' ? dirtyOf(named, frame) : named;
+      const part = coilWorkedOn(did, jointOf(meant, words, frame), words);
       return isDoneTo(part, { did, words })
         ? { work: [{ did, part, words }] }
         : { remarks: [words] };
     };
     return { ofIt: { means, inSentence: false } };
   };
+
+/** "Condenser's dirty, fan's running though": what is then blown out is what was found dirty. */
+const dirtyOf = (part: PartId, { context }: Frame): PartId =>
+  FANS.includes(part) && context.foundBad === 'condenser' ? 'condenser' : part;
 
 const PUT_DOWN =
   /\bset (?:it|them|'?em|that|those|her) (?:aside|down|off|on|over|in|out|to the side)\b/i;
