@@ -55,8 +55,7 @@ interface Worded {
 export function poundsAndOunces({ value, unit, words, unitFrom }: Worded): Said | null {
   if (unit !== 'oz' || value === undefined) return null;
   // "Thirty six twelve" has no unit of its own.
-  const isCompound =
-    unitFrom === 'implied' || /pound|\blbs?\b/i.test(words) || !/ounce|\boz\b/i.test(words);
+  const isCompound = unitFrom === 'implied' || /pound|\blbs?\b/i.test(words);
   return isCompound ? inPounds(value) : null;
 }
 

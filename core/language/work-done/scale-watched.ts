@@ -1,6 +1,6 @@
 import type { Tags } from '../../grammar/nodes.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
-import { amountIn } from '../numbers/measure.ts';
+import { amountIn, withMore } from '../numbers/measure.ts';
 import { fixed } from '../readings/reading-means.ts';
 import { remark } from '../plain-means.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
@@ -23,9 +23,10 @@ function isClipped(tags: Tags, { context }: Frame): boolean {
 /** A weight with its unit, or its pounds and ounces alone. */
 function weightOf(tags: Tags, quantity: QuantityId, frame: Frame): Reading | null {
   const { unit } = amountIn(tags);
-  const isWeight = unit !== null && WEIGHTS.has(unit);
-  const isTold = UNIT_SAID.test(frame.wordsOf(frame.span)) || isClipped(tags, frame);
-  return isWeight && isTold ? (fixed(quantity)(tags, frame)?.readings?.[0] ?? null) : null;
+  if (unit === null || !WEIGHTS.has(unit)) return null;
+  const found = fixed(quantity)(tags, frame)?.readings?.[0] ?? null;
+  if (UNIT_SAID.test(frame.wordsOf(frame.span))) return found;
+  return found && isClipped(tags, frame) ? withMore(found, { unitFrom: 'implied' }) : null;
 }
 const UNIT_SAID = /\b(?:pounds?|lbs?|ounces?|oz|kilos?|kilograms?|kg|grams?|g)\b/i;
 
