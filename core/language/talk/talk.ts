@@ -12,6 +12,14 @@ import { numberIn, signedIn } from '../slots.ts';
 import { WordSet } from '../words/word-set.ts';
 import { nothing, remark, remarkOfNumber } from '../plain-means.ts';
 
+/** What the customer was told is the note's; "I told him what the superheat should be" tells nothing of it. */
+const whatWeTold: Means = (tags, frame) =>
+  /^i \w+ (?:the )?\w+ (?:what|how|why|who|where|all about|about)\b/i.test(
+    frame.wordsOf(frame.span),
+  )
+    ? {}
+    : remark(tags, frame);
+
 const unlessBroken: Means = (_tags, frame) => (/[,;]/.test(frame.wordsOf(frame.span)) ? null : {});
 
 /** Of whatever lasts or is full. */
@@ -130,7 +138,7 @@ export const TALK_RULES: readonly Rule[] = [
   ),
   rule(
     'i (told|quoted|promised) (him|her|them|the (customer|owner|manager|lady|guy)) <clause>',
-    remark,
+    whatWeTold,
     {
       examples: ['i told him it would be six fifty for the compressor'],
     },
