@@ -34,3 +34,13 @@ export const AS_IT_SHOULD_BE: ReadonlySet<FindingStateId> = new Set<FindingState
   'running',
   'closed',
 ]);
+
+/** "So it's not the probe": what was held to be bad a moment before, and was told not to be, was not found. */
+export function withoutWithdrawn({ findings }: VisitState): readonly FindingEntry[] {
+  return findings.filter(({ finding }, index) => {
+    const next = findings.slice(index + 1).find((other) => other.finding.part === finding.part);
+    return AS_IT_SHOULD_BE.has(finding.state) || next === undefined || !withdraws(next);
+  });
+}
+const withdraws = ({ finding: { state, words } }: FindingEntry): boolean =>
+  state === 'ok' && /\b(?:it|that)(?:'s| is| was|'s been) not the\b/i.test(words);

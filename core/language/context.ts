@@ -29,6 +29,8 @@ export interface Context {
   readonly units: UnitHabit;
   readonly refrigerant: RefrigerantId | null;
   readonly equipment: EquipmentId | null;
+  /** What the unit is called of which something was told on this visit: another one's name begins another visit. */
+  readonly unitTold: string | null;
   /** Its condenser stands apart from its box. */
   readonly isRemote: boolean;
   /** The quantity the product has just asked for: a bare number answers it. */
@@ -101,6 +103,7 @@ export const EMPTY_CONTEXT: Context = {
   units: 'us',
   refrigerant: null,
   equipment: null,
+  unitTold: null,
   isRemote: false,
   asked: null,
   askedAbout: null,

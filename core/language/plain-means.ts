@@ -16,3 +16,7 @@ export const remarkWithoutNumber: Means = (_tags, frame) => {
   const words = frame.wordsOf(frame.span);
   return holdsNumber(words) ? null : { remarks: [words] };
 };
+
+/** Kept for the number in it; without one it is talk. */
+export const remarkOfNumber: Means = (tags, frame) =>
+  holdsNumber(frame.wordsOf(frame.span)) ? remark(tags, frame) : {};

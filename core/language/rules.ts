@@ -79,6 +79,7 @@ import { FOOD_PLACE_RULES } from './readings/food-places.ts';
 import { FOOD_RULES } from './readings/food-told.ts';
 import { GAS_RULES, GAS_TALK_RULES } from './facts/gas-told.ts';
 import { GAUGES_AGAIN_RULES } from './readings/gauges-again.ts';
+import { NOW_AT_RULES } from './readings/now-at.ts';
 import { GAUGE_TALK_RULES } from './readings/gauge-talk.ts';
 import type { Rule } from './rule.ts';
 import { METER_FIGURE_RULES } from './electrical/meter-figures.ts';
@@ -117,6 +118,7 @@ import { SOME_OF_THEM_RULES } from './findings/some-of-them.ts';
 import { SIZED_UNIT_RULES } from './facts/units-by-size.ts';
 import { WATCHED_GAUGE_RULES } from './readings/watched-gauge.ts';
 import { WANTED_RULES } from './facts/wanted-temperatures.ts';
+import { SCALE_WATCHED_RULES } from './work-done/scale-watched.ts';
 import { SCALE_RULES, WEIGHED_SO_RULES } from './work-done/weighed-so.ts';
 import { WINDING_RULES } from './electrical/windings.ts';
 import { WORKED_SO_RULES } from './work-done/worked-so.ts';
@@ -201,6 +203,7 @@ export const RULES: readonly Rule[] = [
   ...NUMBERED_RULES,
   // Before readings: “scale reads negative two pounds” is weighed.
   ...SCALE_RULES,
+  ...SCALE_WATCHED_RULES,
   // Before gauges, what is said loosely and answers: “ten minutes in, nine hundred microns”.
   ...READING_RULES,
   ...BOX_BY_PLACE_RULES,
@@ -210,6 +213,7 @@ export const RULES: readonly Rule[] = [
   // Before what is said loosely and gauges: “it's at six fifty now” is of the vacuum that is watched.
   ...WATCHED_GAUGE_RULES,
   ...GAUGES_AGAIN_RULES,
+  ...NOW_AT_RULES,
   ...TEST_TOLD_RULES,
   // Before what is said loosely: “tank was at forty pounds and it's down to thirty seven and a half”.
   ...WEIGHED_SO_RULES,

@@ -18,6 +18,7 @@ import { tellLegs } from './settle/legs-answered.ts';
 import { fansOfCoils } from './settle/fans-of-coils.ts';
 import { keptWords } from './settle/kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse/parse.ts';
+import { tellOtherBoxes } from './settle/other-box.ts';
 import { ofOtherOne } from './settle/other-one.ts';
 import { putRight } from './settle/put-right.ts';
 import { tellWhoOpened } from './settle/opened-by-us.ts';
@@ -72,6 +73,7 @@ function asItWasSaid(text: string, context: Context): Utterance {
   if (all.findings.length > 0) all.findings = all.findings.map((each) => withSide(each, text));
   if (all.facts.length > 0) keepFreezer(all, context);
   tellLegs(all, context);
+  if (all.readings.length > 0) tellOtherBoxes(all, context);
   if (all.readings.length > 0) {
     all.readings = atCompressor(all.readings, context);
     putInDoubt(all, context);

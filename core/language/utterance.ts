@@ -294,6 +294,8 @@ export type Command =
       readonly place?: PlaceId;
       readonly value: number;
       readonly unit?: UnitId;
+      /** All of it, of which a part was kept before: the rest is what is new. */
+      readonly total?: true;
     }
   | {
       readonly do: 'undo';

@@ -15,11 +15,12 @@ import { jobRemarks } from './kept-as-said.ts';
 import { toldState, tradeState } from './told-state.ts';
 import { foundWeak } from './verdicts.ts';
 import { listed, readingWritten, sentence } from './wording.ts';
-import { AS_IT_SHOULD_BE } from '../advice/standing-findings.ts';
+import { AS_IT_SHOULD_BE, withoutWithdrawn } from '../advice/standing-findings.ts';
 
 /** What was found is of the unit as it was before the work; how it was left stands under "after". */
 export function findingLines(state: VisitState): readonly string[] {
-  const { findings, readings } = state;
+  const { readings } = state;
+  const findings = withoutWithdrawn(state);
   const isSince = isSinceAlteration(state);
   const isLeft = isLeftSo(state);
   return once([

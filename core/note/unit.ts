@@ -32,12 +32,15 @@ export function unitLines(state: VisitState): readonly string[] {
 }
 
 function kindLines({ unit }: VisitState): readonly string[] {
-  const { equipment, freezer, doors, metering, condenser, condensingUnit, headControl } = unit;
+  const { name, equipment, freezer, doors, metering, condenser, condensingUnit, headControl } =
+    unit;
   // A remote condensing unit has its condenser with it.
   const isSaid = condenser === 'remote' && condensingUnit === 'remote';
   const counted = doors === null ? '' : `${doors}-door `;
+  const isCalledSo =
+    equipment !== null && doors === null && name === equipmentName(equipment, freezer);
   const kind = [
-    ...(equipment === null ? [] : [`${counted}${equipmentName(equipment, freezer)}`]),
+    ...(equipment === null || isCalledSo ? [] : [`${counted}${equipmentName(equipment, freezer)}`]),
     ...(condensingUnit === null ? [] : [CONDENSING_UNITS[condensingUnit]]),
     ...(metering === null ? [] : [METERING_DEVICES[metering]]),
     ...(condenser === null || isSaid ? [] : [CONDENSERS[condenser]]),

@@ -19,6 +19,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     units: state.settings.units,
     refrigerant: state.unit.refrigerant,
     equipment: kindOf(state.unit),
+    unitTold: isUntouched(state) ? null : state.unit.name,
     isRemote: isRemote(state.unit),
     asked: state.turnedTo?.quantity ?? state.wanted,
     askedAbout: askedAbout(state),

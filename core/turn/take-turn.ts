@@ -80,13 +80,20 @@ function keep({ utterance, rejectedAgain }: TakenIn, { state, memory, stamp }: T
   const carried = carriedFacts(refusal.utterance, state);
   const ours = carried.length === 0 ? refusal.utterance : { ...refusal.utterance, facts: [] };
   const kept = fromUtterance(ours, state, stamp);
-  const told = carried.map((fact): Acknowledgement => ({ kind: 'fact', fact }));
+  const told = carried
+    .filter((fact) => !isNamedSo(fact, carried))
+    .map((fact): Acknowledgement => ({ kind: 'fact', fact }));
   return {
     utterance: refusal.utterance,
     kept: { ...kept, acknowledgements: [...kept.acknowledgements.map(namedBy(carried)), ...told] },
     carried,
   };
 }
+
+/** "On to the prep table": its name tells what it is. */
+const isNamedSo = (fact: Fact, all: readonly Fact[]): boolean =>
+  fact.fact === 'equipment' &&
+  all.some((each) => each.fact === 'unit' && each.words === fact.words);
 
 const namedBy =
   (carried: readonly Fact[]) =>

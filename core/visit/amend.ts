@@ -11,6 +11,7 @@ type Amend = Extract<Command, { do: 'amend' }>;
 /** "Make it eighty nine": the newest reading, or the newest of the quantity named, gets another value. */
 export function amend(command: Amend, state: VisitState): Keeping {
   if (command.unit === 'min') return amendTime(command.value, state) ?? NOTHING_TO_AMEND;
+  if (command.total === true) return restOfTotal(command, state);
   return (
     amendDoubt(command, state) ??
     amendLeftOver(command, state) ??
@@ -83,6 +84,43 @@ function amendReading(command: Amend, state: VisitState): Keeping | null {
     acknowledgement: { kind: 'amended', from: entry.reading, to: reading },
   };
 }
+
+/**
+ * "That's eleven four total", behind six four that was kept: the rest went the same way. What was told before may as well
+ * have been a little more than all of it, and then the last of it was less.
+ */
+function restOfTotal({ quantity, value, unit }: Amend, state: VisitState): Keeping {
+  const parts = state.readings.filter(({ reading }) => reading.quantity === quantity);
+  const last = parts.at(-1);
+  if (last === undefined || unit === undefined) return NOTHING_TO_AMEND;
+  const { factor } = UNITS[unit];
+  const told = parts.reduce((sum, { reading }) => sum + toBase(reading) / factor, 0);
+  const rest = Math.round((value - told) * PLACES) / PLACES;
+  const ofLast = (amount: number): Reading => ({ ...last.reading, value: amount, unit });
+  if (rest > 0) {
+    const { words: _words, ...more } = ofLast(rest);
+    const reading: Reading = {
+      ...more,
+      unitFrom: 'implied',
+      words: `the rest of ${String(value)}`,
+    };
+    return {
+      bodies: [{ type: 'readingTaken', v: 1, reading }],
+      acknowledgement: { kind: 'reading', reading },
+    };
+  }
+  const less = Math.round((toBase(last.reading) / factor + rest) * PLACES) / PLACES;
+  if (rest === 0 || less <= 0)
+    return { bodies: [], acknowledgement: { kind: 'reading', reading: ofLast(value) } };
+  return {
+    bodies: [{ type: 'readingAmended', v: 1, target: last.id, reading: ofLast(less) }],
+    acknowledgement: { kind: 'amended', from: last.reading, to: ofLast(less) },
+  };
+}
+/** Of an ounce, a hundredth. */
+const PLACES = 100;
+const toBase = ({ value = 0, unit }: Reading): number =>
+  unit === null ? 0 : value * UNITS[unit].factor;
 
 /** "Scratch that, head one ninety" where head was never read: it is a reading of its own. */
 function readAnew({ quantity, value, unit }: Amend): Keeping | null {

@@ -274,6 +274,7 @@ export const commandSchema = z.discriminatedUnion('do', [
     place: placeSchema.exactOptional(),
     value: z.number(),
     unit: unitSchema.exactOptional(),
+    total: z.literal(true).exactOptional(),
   }),
   z.strictObject({
     do: z.literal('undo'),

@@ -166,6 +166,11 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     alone: true,
     examples: ['that is it finish', 'finish the visit'],
   }),
+  rule(
+    '(that is it|that is all|that will do it|all set|all done|i am done|we are done) [<pause>] [(and|so)] (i am|we are) (out of here|out|gone|leaving|heading (out|to the next one)|headed (out|to the next one)|rolling out|off to the next one)',
+    plain('finish'),
+    { alone: true, unheard: true, examples: ['that is it i am out of here'] },
+  ),
   // "Come on, finish your soup" ends nothing.
   rule(`(<pause>|and|<pause> (and|ok|so)) ${ENDED}`, finishNow, { only: ends }),
   rule(

@@ -49,7 +49,11 @@ const ofWinding: Means = (tags, frame) => {
 const offInstrument: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
   if (quantity === null || isElectrical(quantity) || isCutShort(frame)) return null;
-  return asReading()(poundsAndOunces(quantity, tags, frame) ?? pointed(tags), frame);
+  const weight = poundsAndOunces(quantity, tags, frame);
+  if (weight === null) return asReading()(pointed(tags), frame);
+  // Neither pounds nor ounces were said.
+  const readings = asReading()(weight, frame)?.readings ?? [];
+  return { readings: readings.map((each) => withMore(each, { unitFrom: 'implied' })) };
 };
 
 const WEIGHED: readonly (QuantityId | null)[] = [

@@ -9,6 +9,7 @@ import { amountIn, readingOf } from '../numbers/measure.ts';
 import { pointed } from './meter-figures.ts';
 import { isNominalVoltage } from '../numbers/nominal-voltages.ts';
 import { itDraws } from './ratings.ts';
+import { remark } from '../plain-means.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId, placeId, stateId, tagsIn } from '../slots.ts';
@@ -248,6 +249,11 @@ const READS =
   '(reads|reading|measures|measuring|measured|read|checks|tests|tested|checked|showing|shows|comes in|came in|getting|only)';
 const MARKED = '(marked|stamped|rated|labeled|printed|says|a|reads on the side)';
 
+/** What a motor draws as it starts is no running current. */
+const INRUSH = '(inrush|in rush|starting|start up|startup|start)';
+const SHOT =
+  '(shot|jumped|spiked|went|climbed|shoots|goes|jumps|spikes|took off) [(right|way|all the way|up|straight)] [up] to';
+
 /** What meters and plates show, told as a sentence that goes on. */
 export const METER_TALK_RULES: readonly Rule[] = [
   rule('(it|she) is [only] (pulling|drawing) <amount>', itDraws, { alone: true, examples: [] }),
@@ -354,7 +360,17 @@ export const METER_TALK_RULES: readonly Rule[] = [
   ),
   rule(`${GOT} <amount> (across|on|to) it`, acrossIt, { examples: [] }),
   rule(
-    `[the] (amps|current|amp draw|amperage) [(on (it|<the> <place>))] (shot|jumped|spiked|went|climbed|shoots|goes|jumps|spikes|took off) [(right|way|all the way|up|straight)] [up] to <amount> [(on|at) <the> <place>]`,
+    `[(the|my|it is)] [${INRUSH}] (amps|current|amp draw|amperage|draw) ${SHOT} <amount> [<pause>] [(and|but|then)] [it] (came|dropped|fell|went|settled|come) [(right|straight)] (back|back down|down|back in)`,
+    remark,
+    { unheard: true, examples: ['amps spiked to twenty eight and came right back down'] },
+  ),
+  rule(
+    `[(the|my|it is)] ${INRUSH} (amps|current|amp draw|amperage|draw) ${SHOT} <amount>`,
+    remark,
+    { unheard: true, examples: ['start amps spiked to twenty eight'] },
+  ),
+  rule(
+    `[the] (amps|current|amp draw|amperage) [(on (it|<the> <place>))] ${SHOT} <amount> [(on|at) <the> <place>]`,
     shotUp,
     { examples: ['amps shot up to forty eight'] },
   ),

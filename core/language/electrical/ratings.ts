@@ -7,6 +7,7 @@ import { one } from './electrical.ts';
 import { droppedIn } from '../numbers/dropped-points.ts';
 import { wordBehind } from '../words/clause-start.ts';
 import { nameplate, plateItem } from '../facts/facts.ts';
+import { plateItemNamedIn } from '../questions/named-in.ts';
 import { holdsNumber } from '../words/own-reading.ts';
 import { fanPlace, FANS } from '../words/fans.ts';
 import { amountIn, readingOf } from '../numbers/measure.ts';
@@ -184,9 +185,13 @@ const PLATE_OF: Partial<Record<QuantityId, NameplateItem>> = {
   refrigerantCharge: 'charge',
 };
 
-/** "Plate says two point four": of what was read last. */
+/** "Plate says two point four": of what the sentence asked for, else of what was read last. */
 const plateOfThat: Means = (tags, frame) => {
   if (amountIn(tags).unit !== null) return null;
+  const named = plateItemNamedIn(
+    ` ${frame.wordsOf({ from: 0, to: frame.span.from })} `.toLowerCase(),
+  );
+  if (named !== null) return nameplate(named)(tags, frame);
   const of = (quantity: QuantityId | null): Meaning | null => {
     const item = quantity === null ? undefined : PLATE_OF[quantity];
     return item === undefined ? null : nameplate(item)(tags, frame);

@@ -1,6 +1,7 @@
 import { knownName, type KnownNames } from '../names/known-names.ts';
+import { equipmentNamedIn } from '../questions/named-in.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
-import { equipmentFact, spanIn } from '../slots.ts';
+import { equipmentFact, equipmentId, spanIn } from '../slots.ts';
 import type { Command, Fact } from '../utterance.ts';
 
 type NamedFact = Extract<Fact, { fact: 'unit' | 'site' }>;
@@ -24,6 +25,28 @@ const known =
   };
 
 const NEXT: Command = { do: 'newVisit' };
+
+/** "Back on the prep table": from here on that one is told of, and not the one that this visit is of. */
+const isOther = (name: string, { context: { unitTold } }: Frame): boolean =>
+  unitTold !== null && unitTold.toLowerCase() !== name.toLowerCase();
+
+const onToKnown: Means = (tags, frame) => {
+  const found = knownFact('unit', tags['unit'], frame);
+  if (found === null || !isOther(found.value, frame)) return null;
+  const equipment = equipmentNamedIn(` ${found.value.toLowerCase()} `.replaceAll('-', ' '));
+  const kind = equipmentFact(equipment === null ? {} : { equipment }, found.words);
+  return { commands: [NEXT], facts: kind === null ? [found] : [kind, found] };
+};
+
+/** "Now the undercounter", where another kind of unit was told of until now. */
+const nowOfKind: Means = (tags, frame) => {
+  const kind = equipmentId(tags['equipment']);
+  const { equipment } = frame.context;
+  const isNext = kind !== null && equipment !== null && (equipment !== kind || isCalledElse(frame));
+  return isNext ? nextOfKind(tags, frame) : null;
+};
+const isCalledElse = (frame: Frame): boolean =>
+  isOther(frame.wordsOf(frame.span).replace(TO_NAME, ''), frame);
 
 const nextKnown: Means = (tags, frame) => {
   const found = knownFact('unit', tags['unit'], frame);
@@ -51,14 +74,15 @@ const nextIsA: Means = (tags, frame) => {
 };
 
 /** Called by what it is, and where it stands. */
-const nextOfKind: Means = (_tags, frame) => {
+const nextOfKind: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
-  const value = words.replace(
-    /^.*?\b(?:unit|to|starting (?:in )?on)\s+(?:(?:the|a|an|their|our)\s+)?/i,
-    '',
-  );
-  return { commands: [NEXT], facts: [{ fact: 'unit', value, words }] };
+  const value = words.replace(TO_NAME, '');
+  const kind = equipmentFact(tags, words);
+  const unit: Fact = { fact: 'unit', value, words };
+  return { commands: [NEXT], facts: kind === null ? [unit] : [kind, unit] };
 };
+const TO_NAME =
+  /^.*?\b(?:unit|to|start(?:ing)? (?:in )?(?:on|with)|now(?: for)?|back (?:on|at))\s+(?:(?:the|a|an|their|our)\s+)?/i;
 
 /** Sites and units by their names: those of earlier visits wherever they are said, new ones where they must be. */
 export const NAME_RULES: readonly Rule[] = [
@@ -67,6 +91,11 @@ export const NAME_RULES: readonly Rule[] = [
     known('site'),
   ),
   rule('[the] <knownSite>', known('site'), { alone: true }),
+  rule(
+    '[(ok|so|and|alright)] [(i am|we are|let us go)] [now] (on|at|back (on|at|to|over to|over at)|working on|looking at|moving [on] to|over to|on to|now [for]) [the] <knownUnit> [(now|again)]',
+    onToKnown,
+    { alone: true, unheard: true },
+  ),
   heardRule(
     '(this is|on|~(it is|unit is|the unit is|working on|i am on|we are on|i am at|now|i am looking at|looking at|back on|back at|moving to|over to)) [(the|~a|~their)] <knownUnit>',
     known('unit'),
@@ -92,12 +121,17 @@ export const NAME_RULES: readonly Rule[] = [
     { examples: ['switch to the prep table', 'new unit walk in freezer'] },
   ),
   rule(
-    '[(i am|we are)] [now] (starting [in] on|going over to|on to) [(the|a|an|their)] <equipment>',
+    '[(i am|we are)] [now] (starting [in] on|~~start [in] on|~~(start|starting) with|going over to|on to) [(the|a|an|their)] <equipment>',
     nextOfKind,
     {
       unheard: true,
       alone: true,
       examples: ['starting on the walk in freezer'],
     },
+  ),
+  rule(
+    '[(ok|alright|and|so)] (now [(for|to|over to)]|back (on|at|to|over to)) [(the|their)] <equipment> [now]',
+    nowOfKind,
+    { unheard: true, alone: true, examples: [] },
   ),
 ];

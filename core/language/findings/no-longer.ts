@@ -59,6 +59,15 @@ const isDry: Means = (tags, frame) => {
 const ofTheUnit: Means = (_tags, frame) =>
   isWhole(frame) ? { remarks: [frame.wordsOf(frame.span)] } : {};
 
+/** "So it's not the probe": what was held to be bad a moment ago is not. */
+const notThatOne: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  return part !== null && part === frame.context.foundBad && isClause(frame)
+    ? ok(tags, frame)
+    : null;
+};
+const isClause = (frame: Frame): boolean => startsClause(frame);
+
 const NOW = '(anymore|any more|any longer|now|at all now|at all anymore)';
 const AT_ALL = '[(at all|anywhere|a bit|one bit|a drop|now|anymore|any more|any longer)]';
 const SEE =
@@ -67,6 +76,11 @@ const THERE = '(on|at|in|around|anywhere on|anywhere around|near|from|out of|off
 
 /** What was wrong and is so no longer, and what was looked at for a leak and has none. */
 export const NO_LONGER_RULES: readonly Rule[] = [
+  rule(
+    '[(so|ok|well|then|turns out)] (it|that) (is|was) not <the> <part> [(after all|then|at all)]',
+    notThatOne,
+    { unheard: true, examples: [] },
+  ),
   rule(
     `<the> <part> ((is|are|was|were) not <very> <state> ${NOW}|(is|are|was|were) no longer <very> <state>)`,
     noLonger,

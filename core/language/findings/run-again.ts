@@ -108,8 +108,19 @@ const clockSet: Means = (_tags, frame) => {
   return { work: [{ did: 'adjust', part: 'defrostTimer', words: frame.wordsOf(frame.span) }] };
 };
 
+const pulledIn: Means = (_tags, frame) => ({
+  findings: [finding('contactor', 'closed', frame)],
+});
+
 /** What starts again, what went off by itself, and what was put in with its rating behind it. */
 export const RUN_RULES: readonly Rule[] = [
+  // Pulled in by its coil; one that was found bad is put in.
+  rule('<the> contactor is in', pulledIn, {
+    apart: true,
+    unheard: true,
+    only: ({ context }) => context.foundBad !== 'contactor',
+    examples: ['the contactor is in'],
+  }),
   rule(
     '[a] (new|brand new) (motor|fan motor|fan) and [(a|new|a new)] blade [(is|are|both)] [(in|installed|on|put in|mounted)]',
     fanAndBlade,

@@ -32,19 +32,27 @@ const DOORS = new RegExp(`^ (?:(${COUNTS.join('|')})|(\\d)) (?:doors?|section)$`
 const CAPITALS =
   /^(?:[A-Z0-9&][\w'&.-]*|of|and|the|on|in)(?: (?:[A-Z0-9&][\w'&.-]*|of|and|the|on|in))*$/;
 
+/** "At Millpond Market on the walk-in" */
+const LEADS_TO_UNIT =
+  /(?: here)? (?:on|for|working on|looking at|to look at|about)(?: (?:the|a|an|their|that))?$/i;
+/** "… the meat one": which of several. */
+const MOST_BEHIND = 4;
+
 /** "Millpond Market walk-in cooler": the name ends where a kind of unit begins, if it is a name by itself. */
 export function unitBehind(value: string): SiteAndUnit {
   const tokens = tokenise(value);
   const matcher = new Matcher(GRAMMAR, tokens);
   for (const [at, { start }] of tokens.entries()) {
     if (at < 2 || UNITS === null) continue;
-    const site = value.slice(0, start).trim();
+    const before = value.slice(0, start).trim();
+    const site = before.replace(LEADS_TO_UNIT, '');
     const longest = matcher.run(UNITS, at).toSorted((one, other) => other.end - one.end)[0];
     if (longest === undefined || CAPITALS.test(value)) continue;
     const rest = value.slice(tokens[longest.end - 1]?.end ?? value.length);
     const isName = ENDS_AS_TRADE.test(site) || CAPITALS.test(site);
     const doors = doorsIn(rest);
-    if (isName && (rest === '' || doors !== null)) {
+    const isToldOn = site !== before && rest.trim().split(/\s+/).length <= MOST_BEHIND;
+    if (isName && (rest === '' || doors !== null || isToldOn)) {
       const kind = longest.tags[0] ?? {};
       return { site, unit: doors === null ? kind : { ...kind, doors: { number: doors } } };
     }

@@ -60,13 +60,17 @@ function isRestOfTime(tokens: readonly Token[], start: number): boolean {
 const PARTS = new WordSet('half quarter third');
 const TIMES = new WordSet('hour hours hr hrs minute minutes day days week weeks');
 
-/** "The condenser one and the evaporator one", "the coil one's good": which, and not how much. */
+/** "The condenser one and the evaporator one", "the coil one's good", "the meat one": which, and not how much. */
 export function isOneOfAKind(tokens: readonly Token[], end: number): boolean {
-  const [the, kind, one] = [tokens[end - 3], tokens[end - 2], tokens[end - 1]];
-  if (the === undefined || kind === undefined || one?.text !== 'one') return false;
-  return the.text === 'the' && SETS_APART.has(kind);
+  const [kind, one] = [tokens[end - 2], tokens[end - 1]];
+  if (kind === undefined || one?.text !== 'one' || !SETS_APART.has(kind)) return false;
+  // "The under counter one"
+  return tokens[end - 3]?.text === 'the' || tokens[end - 4]?.text === 'the';
 }
-const SETS_APART = new WordSet('condenser evaporator evap cond coil air box defrost counter');
+const SETS_APART = new WordSet(
+  'condenser evaporator evap cond coil air box defrost counter undercounter food product meat dairy milk beer produce chicken ' +
+    'fish seafood beef pork cheese salad dough cream',
+);
 
 /** "The coil's ten below that": how far it is from something, and not where it stands. */
 export function isBeyond(tokens: readonly Token[], end: number): boolean {

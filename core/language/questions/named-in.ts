@@ -1,10 +1,12 @@
 import { parseShape } from '../../grammar/shape.ts';
 import { startersOf } from '../../grammar/starters.ts';
 import type { AnswerableId } from '../../terms/quantities.ts';
-import type { PartId, PlaceId } from '../../terms/names.ts';
-import { answerableId, partId, placeId } from '../slots.ts';
+import type { EquipmentId, PartId, PlaceId } from '../../terms/names.ts';
+import { answerableId, equipmentId, partId, placeId, plateItemId } from '../slots.ts';
+import { EQUIPMENT_NAMES } from '../vocabulary/fact-names.ts';
 import { PART_NAMES } from '../vocabulary/part-names.ts';
 import { PLACE_NAMES } from '../vocabulary/place-names.ts';
+import { PLATE_ITEM_NAMES } from '../vocabulary/plate-names.ts';
 import { DERIVED_NAMES, QUANTITY_NAMES } from '../vocabulary/quantity-names.ts';
 
 interface Name<Id> {
@@ -59,6 +61,10 @@ const PLACES = byStart(namesOf<PlaceId>([PLACE_NAMES], placeId));
 
 const NAMED_PARTS = byStart(namesOf<PartId>([PART_NAMES], partId));
 
+type PlateItemId = keyof typeof PLATE_ITEM_NAMES;
+const PLATE_ITEMS = byStart(namesOf<PlateItemId>([PLATE_ITEM_NAMES], plateItemId));
+const EQUIPMENT = byStart(namesOf<EquipmentId>([EQUIPMENT_NAMES], equipmentId));
+
 /** Whether such words, behind their first space, begin with a part's name. */
 export function startsWithPart(words: string): boolean {
   const [, first = ''] = words.split(' ', 2);
@@ -88,3 +94,6 @@ function longestIn<Id>(names: ReadonlyMap<string, readonly Name<Id>[]>, words: s
 export const quantityNamedIn = (words: string): AnswerableId | null => longestIn(ASKED, words);
 export const partNamedIn = (words: string): PartId | null => longestIn(NAMED_PARTS, words);
 export const placeNamedIn = (words: string): PlaceId | null => longestIn(PLACES, words);
+export const plateItemNamedIn = (words: string): PlateItemId | null =>
+  longestIn(PLATE_ITEMS, words);
+export const equipmentNamedIn = (words: string): EquipmentId | null => longestIn(EQUIPMENT, words);

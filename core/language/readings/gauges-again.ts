@@ -51,10 +51,17 @@ const either: Means = (tags, frame) => {
   return found && { readings: [found], remarks: [frame.wordsOf(frame.span)] };
 };
 
+/** "Two fifteen now": of the one that it lies near. */
+const one: Means = (tags, frame) => {
+  const found = shown(tags, frame);
+  return found && MOVED_ON.test(frame.wordsOf(frame.span)) ? { readings: [found] } : null;
+};
+const MOVED_ON = /\b(?:now|settl\w+|level\w+|holding|steady|not moving|sitting)\b/i;
+
 /** What the two gauges show when they are looked at again, told without their names. */
 export const GAUGES_AGAIN_RULES: readonly Rule[] = [
   rule(
-    '[(ok|it is|we are|i am|i have|i have got|they are|now|now it is|down to|it is down to|we are down to)] [(at|down to|up to)] <amount:one> (and|over|<pause>) <amount:other> [(now|and holding|holding|and steady)]',
+    '[(ok|it is|we are|i am|i have|i have got|they are|now|now it is|down to|it is down to|we are down to)] [(settling|settling (in|out|down)|leveling (off|out)|settled [(in|out|down)]|running|holding|sitting)] [(at|down to|up to|around)] <amount:one> [now] (and|over|<pause>) <amount:other> [(now|and holding|holding|and steady)]',
     both,
     { ...WATCHED, apart: true },
   ),
@@ -62,5 +69,10 @@ export const GAUGES_AGAIN_RULES: readonly Rule[] = [
     '[(it|that|she|ok it)] (is been|has been|has stayed|stayed|is [still] (sitting|holding|hanging)|has held|held|has sat|sat|hung) [(right|steady|there|right there)] [(at|around|about|on)] <amount> (for|over|the last|these last) [(about|like|a good)] <duration:after> [(or so|now|straight)]',
     either,
     WATCHED,
+  ),
+  rule(
+    '[(and|ok)] [(it is|she is|we are|that is)] [(settling|settling (in|out|down)|leveling (off|out)|settled [(in|out|down)]|holding|sitting)] [(at|down to|up to|around)] <amount> [(now|right now)] [<pause>] [(and|it is)] [(holding|steady|not moving|holding steady)]',
+    one,
+    { ...WATCHED, alone: true },
   ),
 ];

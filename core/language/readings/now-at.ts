@@ -1,11 +1,12 @@
 import type { PlaceId } from '../../terms/names.ts';
-import type { QuantityId } from '../../terms/quantities.ts';
+import { QUANTITIES, type QuantityId } from '../../terms/quantities.ts';
 import { QUANTITY_OF } from '../electrical/electrical.ts';
 import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { type Amounted, amountIn, readingOf } from '../numbers/measure.ts';
 import { isPlausible } from '../numbers/plausible.ts';
 import { reading } from './reading-means.ts';
-import type { Frame, Meaning, Means } from '../rule.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
+import type { Reading } from '../utterance.ts';
 import type { SpokenUnit } from '../vocabulary/unit-names.ts';
 
 const OF_ANYTHING: readonly SpokenUnit[] = ['degrees', 'pounds', 'psi', 'bar', 'degF', 'degC'];
@@ -16,6 +17,7 @@ const HELD: Partial<Record<QuantityId, QuantityId>> = {
   highCutoutPressure: 'headPressure',
   lowCutoutPressure: 'suctionPressure',
   lowCutinPressure: 'suctionPressure',
+  tareWeight: 'cylinderWeight',
 };
 
 /** "Now it is at two twelve": of what was read before in the same sentence; alone it is asked about. */
@@ -48,8 +50,46 @@ function ofLastMost(amount: Amounted, frame: Frame): Meaning | null {
   if (lastQuantity === null || isElectrical(lastQuantity)) return null;
   const found = reading(HELD[lastQuantity] ?? lastQuantity, amount, frame);
   if (found?.value === undefined || found.unit === null) return null;
+  if (isWatched(found, frame)) return { readings: [found] };
   const { quantity, value, unit } = found;
   return isPlausible(quantity, { value, unit }, refrigerant)
     ? { doubts: [{ ...found, why: 'expected' }] }
     : null;
 }
+
+/** Ours: so many degrees a box or a line moves from one look at its thermometer to the next. */
+const MOST_DEGREES = 25;
+
+/** "Box is down to twenty six and dropping." "Eighteen now.": right behind it, and near it, it is the same thermometer. */
+function isWatched({ quantity, value, unit }: Reading, { context }: Frame): boolean {
+  const [last] = context.told;
+  if (last?.told.of !== 'reading' || value === undefined) return false;
+  const { reading: before } = last.told;
+  return (
+    (unit === 'degF' || unit === 'degC') &&
+    before.quantity === quantity &&
+    before.unit === unit &&
+    before.value !== undefined &&
+    Math.abs(value - before.value) <= MOST_DEGREES
+  );
+}
+
+const MOVES =
+  '(dropping|falling|coming (down|up)|going (down|up)|pulling down|climbing|rising|holding|steady|still (dropping|falling|climbing|rising|going|coming (down|up)|pulling down)) [(now|slow|slowly|fast|nice|good)]';
+
+/** What is read again with no name, and nothing else said. */
+export const NOW_AT_RULES: readonly Rule[] = [
+  rule(
+    `[(and|so|ok)] [(it is|we are|she is|that is|that one is)] [(at|down|up|down to|up to|back to|already|already at)] <amount> (now|right now|already|[(now|already)] [<pause>] and ${MOVES})`,
+    nowAt,
+    {
+      alone: true,
+      unheard: true,
+      only: ({ context: { asked, lastQuantity } }) =>
+        asked === null &&
+        lastQuantity !== null &&
+        QUANTITIES[lastQuantity].dimension === 'temperature',
+      examples: [],
+    },
+  ),
+];

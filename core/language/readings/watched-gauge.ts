@@ -51,6 +51,12 @@ const withGauge =
 /** "Stuck around seven fifty", "four twenty now" */
 const next = withGauge(goesOn);
 
+/** "Four ten", and nothing else said: what a pump pulls down is watched. */
+const nextAlone: Means = (tags, frame) =>
+  frame.context.holding?.quantity === 'vacuum' && frame.context.asked === null
+    ? next(tags, frame)
+    : null;
+
 /** "Ten minutes and it came up to three ninety and sat there" */
 const nextAfter = withGauge(roseTo);
 
@@ -102,7 +108,7 @@ const AND_STOPPED =
 export const WATCHED_GAUGE_RULES: readonly Rule[] = [
   rule(`${IT} ${HUNG} ${AT} <amount>`, next, WATCHED),
   rule(
-    `[(it is|she is|we are|i am|that is)] [(at|down|up|down to|up to|back to|down at|up at)] <amount> (now|already|and (dropping|falling|pulling|not moving|still going|moving|going))`,
+    `[(it is|she is|we are|i am|that is)] [(at|down|up|down to|up to|back to|down at|up at)] <amount> (now|already|and ([still] (dropping|falling|pulling|coming|moving|going|crawling|creeping)|not moving) [(down|up)] [(now|slow|slowly|fast|good|nice|a little)])`,
     next,
     WATCHED,
   ),
@@ -128,6 +134,12 @@ export const WATCHED_GAUGE_RULES: readonly Rule[] = [
   rule(
     '[(about|after)] <duration:after> [(later|in|and|now)] [<pause>] [(and|but)] (it is|she is|i am|i have|i have got|that is|we are) [(still|only|down|up|right)] [(at|to|holding|sitting|reading|holding at|sitting at)] <amount>',
     nextAfter,
+    WATCHED,
+  ),
+  rule('[(at|about|down to)] <amount>', nextAlone, { ...WATCHED, alone: true }),
+  rule(
+    '[(ok|and)] it is (<number:clock>|<clock>) [(am|pm|a m|p m)] [now] [<pause>] [(and|it is|and it is|and i am)] still [(at|holding|sitting at|right at)] <amount>',
+    atTime,
     WATCHED,
   ),
   rule(

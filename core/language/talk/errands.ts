@@ -2,11 +2,16 @@ import { signedIn, spanIn } from '../slots.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { isTimeOfDay } from '../words/time-of-day.ts';
 import { amountIn } from '../numbers/measure.ts';
-import { nothing } from '../plain-means.ts';
+import { nothing, remark } from '../plain-means.ts';
 
 const MINUTES_IN_HOUR = 60;
 
 export const atClock: Means = (tags) => (isTimeOfDay(tags) ? {} : null);
+
+/** What others ask for a part is talk; what we quoted the customer, the office must know. */
+export const unlessQuotedByUs: Means = (tags, frame) =>
+  BY_US.test(frame.wordsOf(frame.span)) ? remark(tags, frame) : {};
+const BY_US = /^(?:(?:i|we) )?(?:just |only |had )?quoted (?:him|her|them|the customer)\b/i;
 
 /** So many minutes, when nobody says of what. */
 const inMinutes: Means = (tags) => {
@@ -91,7 +96,7 @@ export const ERRAND_RULES: readonly Rule[] = [
   ),
   rule(
     '[(i|we|he|she|they|it|<who>|the (supply house|office|shop))] [(just|only|had|got)] (quoted|bid|priced) [(me|us|them|him|her|it|you)] [(out|at)] [(about|like)] <number> [(dollars|bucks)] (on|for) <clause>',
-    nothing,
+    unlessQuotedByUs,
     { examples: ['he quoted me two ninety on the motor and ninety on the cap'] },
   ),
   rule(

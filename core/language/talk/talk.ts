@@ -4,13 +4,21 @@ import { isCutShort } from '../numbers/cut-numbers.ts';
 import { HEARSAY_RULES } from './hearsay.ts';
 import { HOPE_RULES } from './hopes.ts';
 import { BID, NOT_OF_THIS_UNIT } from './not-of-this-unit.ts';
-import { atClock } from './errands.ts';
+import { atClock, unlessQuotedByUs } from './errands.ts';
 import { wordBefore, wordBehind } from '../words/clause-start.ts';
 import { goesOnMeasured, holdsFigure, holdsNumber } from '../words/own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, signedIn } from '../slots.ts';
 import { WordSet } from '../words/word-set.ts';
-import { nothing } from '../plain-means.ts';
+import { nothing, remark, remarkOfNumber } from '../plain-means.ts';
+
+/** What the customer was told is the note's; "I told him what the superheat should be" tells nothing of it. */
+const whatWeTold: Means = (tags, frame) =>
+  /^i \w+ (?:the )?\w+ (?:what|how|why|who|where|all about|about)\b/i.test(
+    frame.wordsOf(frame.span),
+  )
+    ? {}
+    : remark(tags, frame);
 
 const unlessBroken: Means = (_tags, frame) => (/[,;]/.test(frame.wordsOf(frame.span)) ? null : {});
 
@@ -120,7 +128,7 @@ export const TALK_RULES: readonly Rule[] = [
   ),
   rule(
     '[(it|that|he|she|they|this|bill|price|invoice|part|we|i)] [(is|was|will)] (cost|costs|quoted|paid|spent|billed|owe|owes|charge|charged) [(it|that|him|her|them|me|us|the customer)] [about] <number> [(an|a|per) (hour|piece|trip|call|month)]',
-    nothing,
+    unlessQuotedByUs,
     { examples: ['it costs eighty five an hour'] },
   ),
   rule(
@@ -130,7 +138,7 @@ export const TALK_RULES: readonly Rule[] = [
   ),
   rule(
     'i (told|quoted|promised) (him|her|them|the (customer|owner|manager|lady|guy)) <clause>',
-    nothing,
+    whatWeTold,
     {
       examples: ['i told him it would be six fifty for the compressor'],
     },
@@ -152,13 +160,21 @@ export const TALK_RULES: readonly Rule[] = [
     examples: ['traffic was terrible on ninety five'],
   }),
   rule(
+    'told (him|her|them|the (customer|owner|manager|lady|guy)) (do not|not to|never) <clause>',
+    remark,
+    {
+      unheard: true,
+      examples: ['told her do not put the food back till it is at zero'],
+    },
+  ),
+  rule(
     'my (kid|kids|son|daughter|wife|husband|boy|girl|dog|cat|mom|dad|brother|sister|girlfriend|boyfriend|back|knee|truck|van|car|birthday|day off) <clause>',
     nothing,
     { examples: ['my kid turned seven yesterday'] },
   ),
   rule(
     '[(the|that|my|his|this|an)] other (unit|one|box|cooler|freezer|machine|system|rack|case|store|walk in|reach in) [(was|is|has|reads|had|over there|next to it)] <clause>',
-    nothing,
+    remarkOfNumber,
     { examples: ['the other unit is at forty'] },
   ),
   ...NOT_OF_THIS_UNIT,

@@ -27,11 +27,16 @@ const SETTABLE: readonly PartId[] = [
 ];
 const SET = /\bset\b/i;
 
+/** What was plugged in the wrong way round: "swapped them and now it reads right". */
+const PLUGGED_IN: readonly PartId[] = ['sensor', 'wiring'];
+const SWAPPED_THEM = /\bswapped (?:them|'?em)$/i;
+
 /** Whether that is done to such a part: nobody hoses a relay down, nor sets a sensor, so "it" was something else. */
 export function isDoneTo(
   part: PartId,
   { did, words }: { readonly did: WorkKindId; readonly words: string },
 ): boolean {
+  if (did === 'replace' && SWAPPED_THEM.test(words)) return !PLUGGED_IN.includes(part);
   if (did === 'adjust' && SET.test(words)) return SETTABLE.includes(part);
   if (did !== 'clean' && did !== 'wash' && did !== 'brush') return true;
   return (BY_AIR_OR_WATER.test(words) ? OPEN_TO_AIR : WIPED).includes(part);

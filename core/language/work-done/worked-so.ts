@@ -53,6 +53,15 @@ const didBoth: Means = (tags, frame) => {
     : { ...first, work: [...(first.work ?? []), ...(then.work ?? [])] };
 };
 
+/** "Put some bubbles on it, yep, there she goes": the looking, and what was found by it in its words. */
+const soaped: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const work: Meaning = { work: [{ did: 'leakCheck', part: null, words }] };
+  return /\b(?:there|found|bubbling)\b(?!$)|\b(?:found it|bubbling)$/i.test(words)
+    ? { ...work, remarks: [words] }
+    : work;
+};
+
 const didThis =
   (kind: WorkKindId, part: PartId | null): Means =>
   (_tags, frame) => ({ work: [{ did: kind, part, words: frame.wordsOf(frame.span) }] });
@@ -140,6 +149,17 @@ const doneToThat: Means = (tags, frame) => {
 };
 
 export const WORKED_SO_RULES: readonly Rule[] = [
+  // Bubbles that were put there are none that were seen.
+  rule(
+    `${I} (put|sprayed|squirted|threw|dabbed|brushed|slapped|shot|poured) [(some|a few|a little|a bit of|my|more)] (bubbles|bubble|soap|suds|soap bubbles|leak (spray|soap|bubbles)) [(on|around|over|all over) (it|that|there|them|everything|<the> [<bit>] <part>)] [[<pause>] [(and|yep|yeah|then)] (there (she|it) (goes|blows|is)|there is (the|my|our|your) leak|found (it|her|the leak)|(it|she) is bubbling)]`,
+    soaped,
+    { unheard: true, examples: ['put some bubbles on it'] },
+  ),
+  rule(
+    '[(the|my)] (recovery|reclaim) (is|looks) [all] (done|finished|complete|over)|[(i am|we are|i)] [all] (done|finished) (recovering|reclaiming) [(it|her|the (charge|gas|refrigerant))]',
+    didThis('recover', null),
+    { unheard: true, examples: ['recovery is done'] },
+  ),
   // What was clamped on to get at the gas, where there are no ports.
   rule(
     `${I} (pulled|took|removed|unscrewed|unbolted|pulled off|took off) <the> [line] (tap|taps) [(off|out|back off)] [(of it|it)]`,

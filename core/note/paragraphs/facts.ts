@@ -3,7 +3,7 @@ import { deviationNow } from '../../advice/compare.ts';
 import type { DoneRow, FoundRow } from '../../advice/history-verdict.ts';
 import type { Work } from '../../language/utterance.ts';
 import { isGrounded } from '../../advice/grounded.ts';
-import { MENDS } from '../../advice/standing-findings.ts';
+import { MENDS, withoutWithdrawn } from '../../advice/standing-findings.ts';
 import { seenBefore, isSameFound } from '../../advice/history.ts';
 import { wanted } from '../../advice/targets.ts';
 import type { Made } from '../../replies/recommendation-sentences.ts';
@@ -134,7 +134,7 @@ function reasonFacts(state: VisitState): readonly NoteFact[] {
 }
 
 function seenRows(state: VisitState): readonly SeenRow[] {
-  const amiss = state.findings.filter(({ finding }) => isAmiss(finding));
+  const amiss = withoutWithdrawn(state).filter(({ finding }) => isAmiss(finding));
   const isBefore = isBeforeAlteration(state);
   const isLeft = isLeftSo(state);
   const isSince = isSinceAlteration(state);

@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { type TimedLine, timedVisit } from '../support/timed-visit.ts';
+
+const reply = (...words: readonly string[]): string =>
+  timedVisit(...words.map((each, minute): TimedLine => [minute, each])).last.reply.text;
+
+describe('a value that is read again without its name', () => {
+  it.each([
+    ['box is down to twenty six and dropping', 'eighteen now', 'Box 18.'],
+    ['box is down to twenty six', 'twenty two and still dropping', 'Box 22.'],
+    ['box is down to twenty six', "it's at twenty two now", 'Box 22.'],
+    ['box is at forty', 'thirty eight and holding', 'Box 38.'],
+    ['suction line is fifty', 'forty four now', 'Suction line 44.'],
+    [
+      'suction forty four, head two twenty',
+      "it's settling forty six now and two fifteen",
+      'Suction 46, head 215.',
+    ],
+    ['suction forty four, head two twenty', 'two fifteen now', 'Head 215.'],
+    ['suction forty four, head two twenty', 'forty six and holding', 'Suction 46.'],
+    ['two thousand microns', 'eight fifty and coming down slow', 'Vacuum 850 micron.'],
+    ['two thousand microns', 'four ten', 'Vacuum 410 micron.'],
+    ['two thousand microns', 'six hundred and still crawling down', 'Vacuum 600 micron.'],
+    [
+      'put two fifty of nitrogen on it',
+      "it's ten forty five still two fifty",
+      'Test pressure 250.',
+    ],
+  ])('%s, then: %s', (first, words, told) => {
+    expect(reply(first, words)).toContain(told);
+  });
+
+  it.each([
+    ['box is at forty', 'two hundred now'],
+    ['suction forty four, head two twenty', 'ninety now'],
+    ['condenser cleaned', 'eighteen now'],
+  ])('is asked about where it lies far from it: %s, then: %s', (first, words) => {
+    expect(reply(first, words)).toMatch(/\? Say what that is of|\? /);
+  });
+});
