@@ -43,8 +43,13 @@ const ofWinding: Means = (tags, frame) => {
 const offInstrument: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']);
   if (quantity === null || isElectrical(quantity) || isCutShort(frame)) return null;
-  return asReading()(poundsAndOunces(quantity, tags, frame) ?? pointed(tags), frame);
+  const compound = poundsAndOunces(quantity, tags, frame);
+  const meant = asReading()(compound ?? pointed(tags), frame);
+  if (compound === null || meant?.readings === undefined) return meant;
+  // Told by no unit, and written down in both.
+  return { ...meant, readings: meant.readings.map((each) => withMore(each, IN_BOTH)) };
 };
+const IN_BOTH = { unitFrom: 'implied' } as const;
 
 const WEIGHED: readonly (QuantityId | null)[] = [
   ...(['cylinderWeight', 'refrigerantAdded', 'refrigerantRecovered', 'tareWeight'] as const),
