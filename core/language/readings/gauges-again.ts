@@ -45,6 +45,12 @@ const both: Means = (tags, frame) => {
   return { readings: [one, other] };
 };
 
+/** "Head's coming down, it's two ninety." "Two seventy.": near the gauge that was looked at last, and near no other. */
+const sameAgain: Means = (tags, frame) => {
+  const found = shown(tags, frame);
+  return found?.quantity === frame.context.lastQuantity ? { readings: [found] } : null;
+};
+
 /** "It's been at two eighty for ten minutes or so" */
 const either: Means = (tags, frame) => {
   const found = shown(tags, frame);
@@ -53,6 +59,19 @@ const either: Means = (tags, frame) => {
 
 /** What the two gauges show when they are looked at again, told without their names. */
 export const GAUGES_AGAIN_RULES: readonly Rule[] = [
+  rule(
+    '[(ok|and|now|so)] (it is [(now|still)] (sitting|holding|hanging|settled|at|down to|up to|leveled off|leveling off)|sitting|holding|settled|down to|up to) [(in|out|right|there)] [(at|around)] <amount> [now]',
+    sameAgain,
+    WATCHED,
+  ),
+  rule(
+    '[(ok|and|now)] <amount> [(now|and (dropping|climbing|falling|still (dropping|climbing|coming down)))]',
+    sameAgain,
+    {
+      ...WATCHED,
+      alone: true,
+    },
+  ),
   rule(
     '[(ok|it is|we are|i am|i have|i have got|they are|now|now it is|down to|it is down to|we are down to)] [(at|down to|up to)] <amount:one> (and|over|<pause>) <amount:other> [(now|and holding|holding|and steady)]',
     both,

@@ -1,10 +1,12 @@
 import { TO_TWELVE } from '../../terms/number-words.ts';
 import { ANY_WEEKDAY } from '../../terms/calendar.ts';
 import { isCutShort } from '../numbers/cut-numbers.ts';
+import { adviceIn } from '../recommendations/as-said.ts';
 import { HEARSAY_RULES } from './hearsay.ts';
 import { HOPE_RULES } from './hopes.ts';
 import { BID, NOT_OF_THIS_UNIT } from './not-of-this-unit.ts';
 import { atClock } from './errands.ts';
+import { wasMeteredDead } from '../settle/spoken-last.ts';
 import { wordBefore, wordBehind } from '../words/clause-start.ts';
 import { goesOnMeasured, holdsFigure, holdsNumber } from '../words/own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
@@ -59,6 +61,23 @@ const endsRange = (frame: Frame): boolean => {
 };
 
 /** "Is head two hundred": what stands in the middle of a sentence asks nothing. */
+/** What they were told is for the note; of a price or a time only the office knows more. */
+const toldThem: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const advice = adviceIn(words);
+  if (advice !== null) return { recommendations: [advice] };
+  return holdsNumber(words) || TOLD_WHAT.test(words) ? {} : { remarks: [words] };
+};
+
+/** "Do the other one while I'm at it, it was reading four point two", with the meter on its neighbour: of that part. */
+const ofOtherUnit: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const isOfPart = wasMeteredDead(frame.context) && / other one\b/i.test(words);
+  return isOfPart && holdsNumber(words) ? { remarks: [words] } : {};
+};
+
+const TOLD_WHAT = /^i \w+ (?:\w+|the \w+) (?:what|why|who|which|when)\b/i;
+
 const opensQuestion: Means = (_tags, frame) => (frame.span.from <= 1 ? {} : null);
 
 const TIME_WORDS = new WordSet(
@@ -130,7 +149,7 @@ export const TALK_RULES: readonly Rule[] = [
   ),
   rule(
     'i (told|quoted|promised) (him|her|them|the (customer|owner|manager|lady|guy)) <clause>',
-    nothing,
+    toldThem,
     {
       examples: ['i told him it would be six fifty for the compressor'],
     },
@@ -158,7 +177,7 @@ export const TALK_RULES: readonly Rule[] = [
   ),
   rule(
     '[(the|that|my|his|this|an)] other (unit|one|box|cooler|freezer|machine|system|rack|case|store|walk in|reach in) [(was|is|has|reads|had|over there|next to it)] <clause>',
-    nothing,
+    ofOtherUnit,
     { examples: ['the other unit is at forty'] },
   ),
   ...NOT_OF_THIS_UNIT,
@@ -268,6 +287,11 @@ export const TALK_RULES: readonly Rule[] = [
     {
       examples: ['it should be thirty five in there'],
     },
+  ),
+  rule(
+    `[(it|that|they|which|and)] (should|ought to) [all] be [(at|about|around|like|right at|close to)] <amount> (for|on|with|across|between|through) (the|all|both|all of the) [(two|three|four|six)] [of] (them|these|those|heaters|motors|fans|legs)`,
+    nothing,
+    { unheard: true, examples: ['should be about nineteen for the three of them'] },
   ),
   ...HEARSAY_RULES,
   rule(
