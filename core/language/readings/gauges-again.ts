@@ -3,6 +3,7 @@ import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { tagsIn } from '../slots.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 import { type Amounted, amountIn } from '../numbers/measure.ts';
+import { canBeColdBox } from '../numbers/plausible.ts';
 import { startsClause } from '../words/clause-start.ts';
 import { reading } from './reading-means.ts';
 import type { Reading } from '../utterance.ts';
@@ -45,8 +46,10 @@ const both: Means = (tags, frame) => {
   return { readings: [one, other] };
 };
 
-/** "Head's coming down, it's two ninety." "Two seventy.": near the gauge that was looked at last, and near no other. */
+/** "Head's coming down, it's two ninety." "Two seventy.": near the gauge that was looked at last, and no box is so warm. */
 const sameAgain: Means = (tags, frame) => {
+  const { value } = amountIn(tags);
+  if (value === null || canBeColdBox(value, frame.context.units)) return null;
   const found = shown(tags, frame);
   return found?.quantity === frame.context.lastQuantity ? { readings: [found] } : null;
 };
