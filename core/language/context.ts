@@ -72,6 +72,8 @@ export interface Context {
   readonly openLegs: readonly number[] | null;
   /** What the plate says that the compressor draws. */
   readonly ratedLoadAmps: number | null;
+  /** What the last two weights of the cylinder differ by, in ounces: below zero where it went into the tank. */
+  readonly cylinderLost: number | null;
   /** What the plate says goes in, in its own unit. */
   readonly plateCharge: Amount | null;
   /** Refrigerant was weighed in pounds and ounces: "thirty six twelve" is so, too. */
@@ -125,6 +127,7 @@ export const EMPTY_CONTEXT: Context = {
   openLegs: null,
   ratedLoadAmps: null,
   plateCharge: null,
+  cylinderLost: null,
   weighsInOunces: false,
   movedLast: null,
   wantsSite: false,

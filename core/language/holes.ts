@@ -195,7 +195,7 @@ const SIZE = named(
         parseShape('(single|double) pole'),
         // The volts that cans are made for: any number would read on into "one" behind it.
         parseShape(
-          '<number> (microfarads|microfarad) [by] (three (seventy|thirty|hundred)|four (forty|fifty|hundred)|two (fifty|twenty|forty|hundred)|one (ten|twenty five|sixty five)|370|330|440|450|400|250|220|240|110|125|165)',
+          '<number> (microfarads|microfarad|~~(mike|mikes|mic|mics)) [by] (three (seventy|thirty|hundred)|four (forty|fifty|hundred)|two (fifty|twenty|forty|hundred)|one (ten|twenty five|sixty five)|370|330|440|450|400|250|220|240|110|125|165)',
           { number: NUMBER },
         ),
       ),

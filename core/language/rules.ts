@@ -39,6 +39,7 @@ import { PLATE_ORDER_RULES, PLATE_RULES } from './facts/plate-facts.ts';
 import { OUGHT_RULES } from './recommendations/ought.ts';
 import { PLATE_READ_OUT_RULES } from './facts/plate-read-out.ts';
 import { QUESTION_RULES } from './questions/question-rules.ts';
+import { OFF_THE_SCALE_RULES } from './work-done/off-the-scale.ts';
 import { RATING_RULES } from './electrical/ratings.ts';
 import { NUMBERED_RULES } from './readings/numbered.ts';
 import { BIT_RULES } from './findings/bits-of-parts.ts';
@@ -201,6 +202,7 @@ export const RULES: readonly Rule[] = [
   ...ROWLESS_RULES,
   // Before meters: “compressor two nineteen amps” may be the second one's, and is asked about.
   ...NUMBERED_RULES,
+  ...OFF_THE_SCALE_RULES,
   // Before readings: “scale reads negative two pounds” is weighed.
   ...SCALE_RULES,
   ...SCALE_WATCHED_RULES,

@@ -75,11 +75,23 @@ export function complaintMemos(state: VisitState): readonly HearsayOrMemo[] {
   const memos = state.memos.filter(
     ({ memo, remark }) => remark === undefined && !isOfTheUnit(memo),
   );
-  return [...memos, ...hearsayTold(state)]
+  const isOfTheTrade = ({ memo }: Memos[number], at: number): boolean =>
+    OF_THE_TRADE.test(memo) ||
+    (HE_SAYS.test(memo) && memos.slice(0, at).some((said) => OF_THE_TRADE.test(said.memo)));
+  const theirs = memos.filter((said, at) => !isOfTheTrade(said, at));
+  return [...theirs, ...hearsayTold(state)]
     .toSorted((one, other) => (isNewer(state, one.id, other.id) ? 1 : -1))
     .slice(0, 1)
     .filter(({ at }) => firstWork === undefined || at <= firstWork.at);
 }
+
+/** What was told by whoever put it in or worked on it before is not why they called. */
+const OF_THE_TRADE =
+  /^(?:(?:and|so|but|well) )?(?:the |that |their |our )?(?:(?:installing |general |mechanical )?contractor|installer|electrician|plumber|builder|factory rep|(?:last|other|previous) (?:guy|tech|company|crew|mechanic|technician|outfit))\b.* (?:says?|said|swears|swore|claims|claimed|told|thinks|thought|wrote)\b/i;
+
+/** "But he swears it's open", behind what the installer says. */
+const HE_SAYS =
+  /^(?:(?:and|but|so) )?(?:he|they) (?:says?|said|swears?|swore|claims?|told|thinks?)\b/i;
 
 /** What a technician calls what is kept cold, and what becomes of it. */
 const PRODUCT =

@@ -2,7 +2,13 @@ import { causesOf } from '../advice/causes/causes-of.ts';
 import { only } from '../advice/sheet.ts';
 import { type CauseId, CAUSES } from '../terms/causes.ts';
 import type { Finding, Reading } from '../language/utterance.ts';
-import { FINDING_STATES, type FindingStateId, PLACES, SIGHT_GLASS_STATES } from '../terms/names.ts';
+import {
+  FINDING_STATES,
+  type FindingStateId,
+  HEATERS,
+  PLACES,
+  SIGHT_GLASS_STATES,
+} from '../terms/names.ts';
 import { namedAsFound } from '../terms/which-one.ts';
 import { alterations, isBeforeAlteration, isSinceAlteration } from '../visit/alterations.ts';
 import { sightGlassSeen, type SightGlassSeen } from '../visit/sight-glass.ts';
@@ -93,6 +99,14 @@ const isToldOfBefore = (finding: Finding): boolean =>
 export const PASSES: ReadonlySet<FindingStateId> = new Set<FindingStateId>([
   ...(['warm', 'cold', 'hot', 'wet', 'defrosting', 'defrosted'] as const),
 ]);
+
+/** A heater that is warm, and a coil that defrosts, do their work: beside what is at fault they were not found so. */
+export function withoutWorking(entries: readonly Seen[]): readonly Seen[] {
+  const works = ({ finding: { part, state } }: Seen): boolean =>
+    state === 'defrosting' || (state === 'warm' && HEATERS.some((heater) => heater === part));
+  const isFault = ({ finding }: Seen): boolean => !PASSES.has(finding.state);
+  return entries.some(isFault) ? entries.filter((entry) => !works(entry)) : entries;
+}
 
 /** "The cause was the contactor" behind "contacts are burnt" says no more of it. */
 export function withoutTheGeneral(entries: readonly Seen[]): readonly Seen[] {

@@ -1,3 +1,5 @@
+import { ONES, TEENS, TENS } from '../terms/number-words.ts';
+
 /** What stands on a plate or a label, and is a fact of the unit. */
 const PLATE =
   /^(?:(?:and|so|okay|the|a|an|it is|it's|its|this|that|is|unit|box|compressor|condensing unit|evaporator|condenser|cooler|freezer|case|machine) )*(?:(?:model|serial|lot|date code|manufacturer|maker|make|brand)\b|m\/n|s\/n)/i;
@@ -11,9 +13,15 @@ const TALK =
 const STATE =
   /\b(?:lost|losing|loss|dropped|missing a|reversed|imbalance\w*|monitor|trip\w*|blown|burn\w*|fail\w*|dead)\b/i;
 
+/** "Nameplate's one point four", behind a fan: a figure, and nothing that tells of what. */
+const BARE_FIGURE = new RegExp(
+  `^(?:the )?(?:name ?plate|plate|tag|label|sticker|decal)(?:'s| is| says| shows| reads)?(?: (?:[\\d.]+|point|oh|${[...ONES, ...TEENS, ...TENS].join('|')}))+$`,
+  'i',
+);
+
 /** "Serial ends in 4412", "label says POE oil", "it's three phase": told in words, and for whoever orders a part. */
 export function isOfTheUnit(memo: string): boolean {
   const told = memo.trim().replace(/[.!?]+$/, '');
   const isTold = PLATE.test(told) || LABEL.test(told) || POWER.test(told);
-  return isTold && !TALK.test(told) && !STATE.test(told);
+  return isTold && !TALK.test(told) && !STATE.test(told) && !BARE_FIGURE.test(told);
 }

@@ -1,9 +1,10 @@
 import type { Context, Expectation } from '../language/context.ts';
 import { type KnownNames, NO_NAMES } from '../language/names/known-names.ts';
-import type { Finding, Question } from '../language/utterance.ts';
+import type { Finding, Question, Reading } from '../language/utterance.ts';
 import { isPowerPart, type PartId } from '../terms/names.ts';
 import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../terms/quantities.ts';
 import { mayBeLegVolts } from '../terms/three-phase.ts';
+import { convert } from '../units/convert.ts';
 import type { VisitEvent } from '../visit/events.ts';
 import { isAltered } from '../visit/alterations.ts';
 import { leftOpen } from '../visit/left-open.ts';
@@ -41,6 +42,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     awaitsDoing: awaitsDoing(state),
     ratedLoadAmps: state.unit.nameplate.ratedLoadAmps?.value ?? null,
     plateCharge: state.unit.nameplate.charge ?? null,
+    cylinderLost: cylinderLost(state),
     weighsInOunces: weighsInOunces(state),
     movedLast: movedLast(state),
     threePhaseVolts: threePhaseVolts(state),
@@ -80,6 +82,18 @@ function askedAbout({ history }: VisitState): QuantityId | null {
   const { about } = question;
   return isQuantity(about) && !isSetting(about) ? about : null;
 }
+
+/** With nothing moved between them that was told. */
+function cylinderLost({ readings }: VisitState): Context['cylinderLost'] {
+  const weighed = readings.filter(({ reading }) => WEIGHED.has(reading.quantity)).slice(-2);
+  const [before, after] = weighed.map(({ reading }) =>
+    reading.quantity === 'cylinderWeight' ? inOunces(reading) : null,
+  );
+  return before == null || after == null ? null : before - after;
+}
+
+const inOunces = ({ value, unit }: Reading): number | null =>
+  value === undefined || unit === null ? null : (convert({ value, unit }, 'oz')?.value ?? null);
 
 /** More than a pound, told by the ounce. */
 const weighsInOunces = ({ readings }: VisitState): boolean =>

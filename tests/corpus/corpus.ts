@@ -98,6 +98,8 @@ function settle(context: Context, pair: string, where: string): Context {
       const isTest = quantity === 'testPressure' || quantity === 'vacuum';
       return { ...context, holding: isTest ? { quantity, value: Number(amount) } : null };
     }
+    case 'cylinderLost':
+      return { ...context, cylinderLost: Number(value) };
     case 'movedLast': {
       const known = quantityId(value);
       const isMoved = known === 'refrigerantAdded' || known === 'refrigerantRecovered';

@@ -36,6 +36,18 @@ describe('a complaint that was told with a number', () => {
     ]);
   });
 
+  it('is nothing that was told by whoever put it in or worked on it before', () => {
+    const ofTheTrade = [
+      'the installer says he pulled it to three hundred microns',
+      "but he swears it's open",
+      'the last guy said it was charged',
+    ];
+    const told = ofTheTrade.map((memo) => utteranceOf({ memos: [memo] }));
+    expect(linesOf(visitOf([REACH_IN, ...told, WARM]), 'customer')[0]).not.toContain('called us');
+    const owner = utteranceOf({ memos: ['but he says it was warm since friday'] });
+    expect(linesOf(visitOf([REACH_IN, owner, WARM]), 'customer')[0]).toContain('called us');
+  });
+
   it('is still missing where nobody told one', () => {
     expect(linesOf(visitOf([REACH_IN, WARM]), 'complaint')).toEqual(['No complaint was recorded.']);
   });

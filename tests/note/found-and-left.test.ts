@@ -35,6 +35,14 @@ describe('what was found, and how it was left', () => {
     ]);
   });
 
+  it('tells nobody that a coil defrosts or a heater is warm, beside what is at fault', () => {
+    const working = [seen('doorHeater', 'warm'), seen('evaporator', 'defrosting')];
+    const alone = linesOf(visitOf([REACH_IN, ...working]), 'office')[0];
+    expect(alone).toContain('evaporator in defrost');
+    const beside = visitOf([REACH_IN, ...working, seen('defrostHeater', 'burnt')]);
+    expect(linesOf(beside, 'office')[0]).toContain('Found defrost heater burnt.');
+  });
+
   it('tells which one of several alike was found so', () => {
     const said = "left condenser fan's running, right one is dead, contactor two's welded";
     const { findings } = understand(said, EMPTY_CONTEXT);

@@ -32,6 +32,8 @@ describe('what is told of the unit in words', () => {
     'they ordered the newer model',
     'first batch was good',
     'labeled the breaker',
+    "nameplate's one point four",
+    'tag says eleven',
   ])('is none of the unit: "%s"', (memo) => {
     expect(isOfTheUnit(memo)).toBe(false);
   });

@@ -110,7 +110,12 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
   heardCommand(
     '(yes|yeah|~(yep|yup|correct|right|affirmative|that is (right|correct|fine)|sure|confirm|confirmed|yes it is|yes sir|you got it|exactly|sounds good|uh huh|it is|that is what i said|yes please|do it))',
     plain('yes'),
-    { alone: true, examples: ['yes', 'that is right'] },
+    // "It's reading, uh": a verb cut short by its apostrophe goes on.
+    {
+      alone: true,
+      only: (frame) => !/^it['’]s$/i.test(frame.wordsOf(frame.span)),
+      examples: ['yes', 'that is right'],
+    },
   ),
   rule('that is it', thatIsIt, { alone: true, examples: ['that is it'] }),
   heardCommand(

@@ -76,6 +76,11 @@ const FREELY: readonly Free[] = [
     shape: `(as left|that is how (i am leaving|i left) it|(mark|call|put|save|log|keep) ${THESE} [down] [(as|for|is)] [(the|my|our|as)] (after|afters|as left|final|finals|(after|final) (numbers|readings)|(final|ending) ones)|(here is|here are|these are|those are|this is|that is) [(your|my|the|our)] (afters|as left|as left (numbers|readings)|(after|final) (numbers|readings))|everything (from (here|now) [on] [out]|after this|(i|we) (say|give you) (now|from here|next)) [is] after|from (here|now) on [out] [it is] (all|everything is) after)`,
     examples: ['as left'],
   },
+  ...(['markBefore', 'markAfter'] as const).map((mark) => ({
+    means: plain(mark),
+    shape: `[(ok|so|and)] (i am [just] going to|going to|i will [just]|let me|let us|i want to) (mark|call|save|make|use) ${THESE} [(as|is)] [(the|my|our)] ${mark === 'markAfter' ? '(after|afters)' : '(before|befores)'}`,
+    examples: [],
+  })),
   {
     means: plain('repeat'),
     shape:

@@ -185,6 +185,7 @@ const controlVolts: Means = (tags, frame) => {
   return { ofThat: { means, otherwise: isSaid ? volts : leftToAsk(tags) } };
 };
 
+const SIDE = '(left|right|top|bottom|front|back|first|second|other|inside|outside|near|far)';
 const ONLY_DRAWING = '[(both|only|each)] (pulling|drawing|pull|draw|at|running)';
 
 /** What one of several draws, or each, or the one beside the one that was metered. */
@@ -232,6 +233,16 @@ export const BESIDE_RULES: readonly Rule[] = [
   rule(
     `[(<pause> [(and|but)]|and|but)] (they are|one is|they) ${ONLY_DRAWING} <amount> and [the other one [(is|at)]] <amount:other>`,
     theyDrawTwo,
+    { unheard: true, examples: [] },
+  ),
+  rule(
+    `[(and|so|now)] (it|that one) (pulls|draws|is (pulling|drawing|at)) <amount> [(amps|amp)] [<pause>] [(and|but)] the other (one|fan|motor) (is|pulls|draws|is (pulling|drawing|at)) [(also|at)] <amount:other> [(too|also|as well)]`,
+    theyDrawTwo,
+    { unheard: true, examples: [] },
+  ),
+  rule(
+    `[the] (amps|current|amperage) (on|of|for|at) [the] ${SIDE} (one|fan|motor|side) [(is|are|at)] <amount> [<pause>] [(and|but)] [on] [the] ${SIDE} [(one|fan|motor|side)] [(is|are|at)] <amount:other>`,
+    (tags, frame) => ({ ...theyDrawTwo(tags, frame), remarks: [frame.wordsOf(frame.span)] }),
     { unheard: true, examples: [] },
   ),
   rule(

@@ -4,6 +4,7 @@ import { nameplate } from '../facts/facts.ts';
 import type { PartId, PlaceId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { type Amounted, amountIn, readingOf } from '../numbers/measure.ts';
+import { isWeather } from '../readings/reading-means.ts';
 import { throughPart } from '../readings/through-part.ts';
 import { startsClause, wordBefore, wordBehind } from '../words/clause-start.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
@@ -263,6 +264,7 @@ const atSide =
     // "Seven out" is how a recogniser hears what it does not know, and no voltage that anybody looks for.
     if (unit === null && value !== null && value > 0 && value < 10) return leftToAsk(value);
     if (unit === null && value !== null && isOfNoCurrent(frame)) return leftToAsk(value);
+    if (unit === null && isWeather(frame)) return null;
     return unit === null || unit === 'V' ? one(electrical(tags, place, frame)) : null;
   };
 

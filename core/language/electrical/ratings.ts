@@ -10,6 +10,7 @@ import { nameplate, plateItem } from '../facts/facts.ts';
 import { plateItemNamedIn } from '../questions/named-in.ts';
 import { holdsNumber } from '../words/own-reading.ts';
 import { fanPlace, FANS } from '../words/fans.ts';
+import { remark } from '../plain-means.ts';
 import { amountIn, readingOf } from '../numbers/measure.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, partId, placeId, tagsIn } from '../slots.ts';
@@ -185,18 +186,20 @@ const PLATE_OF: Partial<Record<QuantityId, NameplateItem>> = {
   refrigerantCharge: 'charge',
 };
 
-/** "Plate says two point four": of what the sentence asked for, else of what was read last. */
+/** "Plate says two point four": of what the sentence asked for, else of what was read last; a fan's own is on no plate of the unit. */
 const plateOfThat: Means = (tags, frame) => {
   if (amountIn(tags).unit !== null) return null;
   const named = plateItemNamedIn(
     ` ${frame.wordsOf({ from: 0, to: frame.span.from })} `.toLowerCase(),
   );
   if (named !== null) return nameplate(named)(tags, frame);
-  const of = (quantity: QuantityId | null): Meaning | null => {
+  const of = (quantity: QuantityId | null, place: PlaceId | null): Meaning | null => {
     const item = quantity === null ? undefined : PLATE_OF[quantity];
+    if (quantity === 'current' && !isOfCompressor(place, frame)) return remark(tags, frame);
     return item === undefined ? null : nameplate(item)(tags, frame);
   };
-  return { ofThat: { means: of, otherwise: of(frame.context.lastQuantity) ?? leftToAsk(tags) } };
+  const { lastQuantity, lastPlace } = frame.context;
+  return { ofThat: { means: of, otherwise: of(lastQuantity, lastPlace) ?? leftToAsk(tags) } };
 };
 
 /** "Drawing eleven four, tag says twelve two": without their points, both. */

@@ -131,6 +131,11 @@ export const CLOCK_RULES: readonly Rule[] = CLOCKS.flatMap(({ said, tags }, at) 
           examples: [],
         }),
       ]),
+  rule(
+    `[(i|we)] (started|began|finished|stopped|got done) (thawing|defrosting|steaming|melting|chipping|soaking|the thaw|the defrost|the manual defrost|recovering|brazing|pulling the vacuum|the vacuum) [(it|her|out|it out|the (coil|ice|evaporator|drain))] (at|around|about) ${said} ${DAY}`,
+    left,
+    { unheard: true, tags, examples: at === 0 ? ['started thawing at ten fifteen'] : [] },
+  ),
   // "One o'clock it's thirty seven"; a figure alone is anything.
   rule(`[(and|so|then|now|but)] ${at === 0 ? AT_HOUR : `${AT} ${said}`} ${DAY} [<pause>]`, when, {
     unheard: true,

@@ -1,6 +1,10 @@
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { partId } from '../slots.ts';
-import { actsOutAndIn, inAndOut, isCycled } from './controls.ts';
+import { isNominalVoltage } from '../numbers/nominal-voltages.ts';
+import { amountIn } from '../numbers/measure.ts';
+import { remark } from '../plain-means.ts';
+import { leftToAsk } from '../readings/reading-means.ts';
+import { actsOutAndIn, inAndOut, isCycled, settingByKind } from './controls.ts';
 
 const ofLowControl: Means = (tags, frame) =>
   inAndOut({ ...tags, part: 'lowPressureSwitch' }, frame);
@@ -22,10 +26,21 @@ const actedAt: Means = (tags, frame) => {
   return settings && { ...settings, remarks: [frame.wordsOf(frame.span)] };
 };
 
+/** A control's meter shows volts as well: what is a supply is asked about. */
+const highStandsAt: Means = (tags, frame) => {
+  const { value, unit } = amountIn(tags);
+  const mayBeVolts = unit === null && value !== null && isNominalVoltage(value);
+  return mayBeVolts ? leftToAsk(tags) : settingByKind(tags, 'highPressureSwitch', frame);
+};
+
 const isLowLast = ({ context: { lastPart, lastQuantity } }: Frame): boolean =>
   lastPart === 'lowPressureSwitch' ||
   lastQuantity === 'lowCutinPressure' ||
   lastQuantity === 'lowCutoutPressure';
+
+/** Behind a cut-out that a pump-down ended in, too. */
+const isPumpedDown = (frame: Frame): boolean =>
+  isLowLast(frame) || frame.context.lastPart === 'liquidLineSolenoid';
 
 const LOW = '(low pressure (switch|control)|low side|low pressure|low|suction (switch|control))';
 const BACK = '[~~(back|up|down|right back|back up|back down)]';
@@ -41,6 +56,21 @@ const CLOSED =
 
 /** Where controls let in and cut out, with both pressures told by where they lie. */
 export const CONTROL_ACTING_RULES: readonly Rule[] = [
+  rule(
+    '[the] (high pressure control|head pressure control|high side control|high pressure cut out|high control) (is|was) [(sitting|left|still|set|factory set)] (at|up at|down at) <amount>',
+    highStandsAt,
+    { unheard: true, examples: ['high pressure control is at four hundred'] },
+  ),
+  rule(
+    `[(i am|we are|i have|i|we)] (setting|set|putting|moving|moved|turning|turned|adjusting|adjusted|dropping|dropped|bringing|brought) (it|that|her|the (low control|low pressure control|low pressure switch|low pressure|control|switch)) [(to|at|for|down to|up to)] ([a] cut in [(of|at)] <amount:in> [<pause>] [and] [a] cut out [(of|at)] <amount:out>|[a] cut out [(of|at)] <amount:out> [<pause>] [and] [a] cut in [(of|at)] <amount:in>)`,
+    turnedTo,
+    { unheard: true, examples: ['i am setting it cut in thirty cut out ten'] },
+  ),
+  rule(
+    '[(and|then|and then)] [it] (came|kicked|cut|went|started|fired|picked) [(right|back|right back|back on)] (on|up|in) at <amount>',
+    remark,
+    { unheard: true, only: isPumpedDown, examples: [] },
+  ),
   rule(`[(i|we)] ${SET} [the] ${LOW} ${BACK} (at|for|to) ${OUT_AND_IN}`, turnedTo, {
     examples: [
       'set the low pressure for five out twenty five in',

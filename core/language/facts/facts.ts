@@ -1,5 +1,6 @@
 import { namesReading } from '../words/own-reading.ts';
 import { startsClause, wordsBehind } from '../words/clause-start.ts';
+import { FANS } from '../words/fans.ts';
 import { isSized } from '../numbers/cut-numbers.ts';
 import { isOfThisUnit, isSaidByName } from './gases-talked-of.ts';
 import { isCutShort } from '../numbers/cut-numbers.ts';
@@ -115,10 +116,18 @@ export const nameplate =
 /** Of an item that was named as plates name it. */
 export const plateItem: Means = (tags, frame) => {
   const item = plateItemId(tags['plateItem']);
-  return item === null || isCutShort(frame) || IS_DRAWN.test(frame.wordsOf(frame.span))
-    ? null
-    : nameplate(item)(tags, frame);
+  const words = frame.wordsOf(frame.span);
+  if (item === null || isCutShort(frame) || IS_DRAWN.test(words)) return null;
+  return isOfFan(words, frame) ? { remarks: [words] } : nameplate(item)(tags, frame);
 };
+
+/** "Says one point four full load", behind a fan that was metered or named: of its own plate, and of none of the unit's. */
+const isOfFan = (words: string, { context }: Frame): boolean =>
+  /\b(?:full load|fla|f l a)\b/i.test(words) &&
+  FANS.some(
+    (fan) =>
+      fan === context.lastPart || (fan === context.lastPlace && context.lastQuantity === 'current'),
+  );
 
 /** "Locked rotor at forty amps" was metered. */
 const IS_DRAWN = /\blocked rotor at\b/i;
@@ -153,16 +162,16 @@ const nameplateByUnit: Means = (tags, frame) => {
   return unit === null ? null : nameplate('charge')(tags, frame);
 };
 
-/** "Call it two hundred on the head" names no unit. */
-const STARTS_AS_NUMBER = new RegExp(
-  `^(?:\\d|(?:about|around|${[...ONES, ...TEENS, ...TENS, 'a hundred', 'minus', 'zero', 'half', 'even', 'good', 'done', 'a day', 'quits', 'close', 'it', 'what', 'off', 'in'].join('|')})\\b)`,
+/** "Call it two hundred on the head", "let's call it settled" */
+const NAMES_NO_UNIT = new RegExp(
+  `^(?:\\d|(?:about|around|${[...ONES, ...TEENS, ...TENS, 'a hundred', 'minus', 'zero', 'half', 'even', 'good', 'done', 'settled', 'steady', 'fine', 'enough', 'ok(?:ay)?', 'a day', 'quits', 'close', 'it', 'what', 'off', 'in'].join('|')})\\b)`,
   'i',
 );
 
 export const unitByName: Means = (tags, frame) => {
   const found = nameOf('unit')(tags, frame);
   const [fact] = found?.facts ?? [];
-  return fact?.fact === 'unit' && startsClause(frame) && !STARTS_AS_NUMBER.test(fact.value)
+  return fact?.fact === 'unit' && startsClause(frame) && !NAMES_NO_UNIT.test(fact.value)
     ? found
     : null;
 };

@@ -34,6 +34,11 @@ export const METERING_RULES: readonly Rule[] = [
       examples: ['the expansion valve is an electronic one'],
     },
   ),
+  rule(
+    '[(it has [got]|there is|there are|with|it is|has|has got)] (one|two|three|four) (evaporators|evaporator|evaps|evap|coils|unit coolers|unit cooler) (with|on|and|both (with|on|have)|each with) [a] <metering> [[<pause>] (and|with|plus) [a] [(pump down|liquid line)] (solenoid|solenoids) [(valve|valves)]]',
+    (tags, frame) => ({ ...metering(tags, frame), remarks: [frame.wordsOf(frame.span)] }),
+    { unheard: true, examples: ['two evaporators with txvs and a pump down solenoid'] },
+  ),
   rule('[the] metering [device] is [just] [(a|an)] <metering>', metering, {
     examples: ['the metering device is just an orifice'],
   }),

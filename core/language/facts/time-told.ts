@@ -75,12 +75,17 @@ const hoursAndParts: Means = (tags, frame) => {
   const value = heldIn(tags);
   const words = frame.wordsOf(frame.span);
   if (value === null || !/\bhours?\b/i.test(words)) return null;
-  const [hours = '', ...parts] = words.split(/,\s*/);
-  const isWhole = parts.length > 0 && frame.context.workBegun;
-  return isWhole
-    ? { facts: [{ fact: 'labor', value, words: hours }], remarks: [parts.join(', ')] }
+  const [, hours, parts = ''] = HOURS_THEN_PARTS.exec(words) ?? [];
+  if (PER.test(parts)) return null;
+  return hours !== undefined && frame.context.workBegun
+    ? { facts: [{ fact: 'labor', value, words: hours }], remarks: [parts] }
     : { remarks: [words] };
 };
+
+const HOURS_THEN_PARTS =
+  /^(.*?\bhours?(?: and (?:an? half|an? quarter|three quarters|\w+(?:[ -]\w+)? minutes))?(?: (?:even|flat|total))?),?\s+(?:and )?(.+)$/i;
+/** "An hour a day" */
+const PER = /^an? (?:day|night|week|month|year|visit|trip|time|shift|piece)\b/i;
 
 /** "Make that three hours": of the last time that was told; the visit knows which that was. */
 const amendTime: Means = (tags) => {
@@ -204,11 +209,15 @@ const MORE = ['e', 'd', 'c', 'b'].reduce(
 
 /** Behind all that says of what they are. */
 export const BARE_HOURS_RULES: readonly Rule[] = [
-  rule(`[(call it|about)] <duration> <pause> [and] ${COUNTED} <clause> ${MORE}`, hoursAndParts, {
-    unheard: true,
-    alone: true,
-    examples: [],
-  }),
+  rule(
+    `[(call it|about)] <duration> [(even|flat|total)] [<pause>] [and] ${COUNTED} <clause> ${MORE}`,
+    hoursAndParts,
+    {
+      unheard: true,
+      alone: true,
+      examples: [],
+    },
+  ),
   rule(
     `[(and|plus|add|call it|about|figure|say|i would say|make it)] <duration> ${IN_ALL} [for (that|this|it|the (job|call|whole thing))]`,
     bareHours,

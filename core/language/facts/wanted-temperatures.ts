@@ -48,6 +48,12 @@ const ofStat: Means = (tags, frame) => {
 /** Ours: nothing that is to stay cold is set for more, but wine and flowers. */
 const WARMEST_SETTING = { us: 45, si: 8 } as const;
 
+/** "Box reads eighteen. Supposed to be minus ten": of the air that was read last. */
+const supposedOfAir: Means = (tags, frame) => {
+  const { lastQuantity } = frame.context;
+  return lastQuantity !== null && AIRS.includes(lastQuantity) ? wanted(tags, frame) : null;
+};
+
 export const WANTED_RULES: readonly Rule[] = [
   rule(
     '<the> (thermostat|stat|t stat) (is [(down|up|turned (down|up))] (at|to|on)|at|says|is calling for|calls for) <amount>',
@@ -57,6 +63,11 @@ export const WANTED_RULES: readonly Rule[] = [
   rule(
     '[(and|but|so)] [(i|we)] (want|wanting|need|would like) (it|her|him|that|this) [back] (at|down at|down to|to be [at]|around|to) <amount>',
     wantedOfAir,
+    { unheard: true, only: startsClause, examples: [] },
+  ),
+  rule(
+    `[(and|but|so)] [(it is|that is|they are|she is|it was|this one is|<the> (box|cooler|freezer|case|walk in) is)] supposed to (be|run|sit|hold|stay) ${AT} <amount>`,
+    supposedOfAir,
     { unheard: true, only: startsClause, examples: [] },
   ),
   rule(`[(and|but)] ${THEIRS} ${WANT} ${BOX} ${AT} <amount>`, wanted, {

@@ -63,10 +63,11 @@ export const CYCLE_RULES: readonly Rule[] = [
     alone: false,
     examples: ['fires right up'],
   }),
-  rule('(it is|it runs|and it|everything is|all) running', itRuns, {
-    apart: true,
-    examples: ['it is running'],
-  }),
+  rule(
+    '(it is|it runs|and it|everything is|all) running [~~[<pause>] [and] [it] (sounds|seems|feels) [(real|pretty|nice and)] (good|fine|ok|smooth|quiet|normal|right|healthy)]',
+    itRuns,
+    { apart: true, examples: ['it is running'] },
+  ),
   rule('(and|then) it (runs|starts|is running|takes off|fires up)', itRuns, {
     only: runsHere,
     examples: ['and it runs'],
@@ -116,6 +117,23 @@ export const CYCLE_RULES: readonly Rule[] = [
     `${UNIT} (is|is still|went|just went|has gone) (in|into) [a] defrost [(now|right now|again)]`,
     onlyOf('evaporator', 'defrosting'),
     { examples: ['it is in defrost'] },
+  ),
+  rule(
+    `${UNIT} (is|is still|went|just went|has gone) (in|into|in to) [a] defrost [(now|again)] [<pause>] [and] [<the>] [(evap|evaporator)] (fans|fan) [(is|are|just|all|have)] (off|dropped out|dropped off|stopped|shut off|shut down|went off|cut out|quit|kicked off)`,
+    // They stand still for it: nothing is found wrong with them.
+    (tags, frame) => ({
+      ...onlyOf('evaporator', 'defrosting')(tags, frame),
+      remarks: [frame.wordsOf(frame.span)],
+    }),
+    { unheard: true, examples: ['it is in defrost and the fans dropped out'] },
+  ),
+  rule(
+    `[(it|she|defrost|the defrost|the heaters)] [just] (terminated|came out of defrost|kicked out of defrost|ended the defrost) ((on its own|on it is own|by itself|like it should) [[<pause>] (in|after) [about] <duration>]|[<pause>] (in|after) [about] <duration>) [[<pause>] at <amount>]`,
+    (tags, frame) => ({
+      ...onlyOf('evaporator', 'defrosted')(tags, frame),
+      remarks: [frame.wordsOf(frame.span)],
+    }),
+    { unheard: true, apart: true, examples: ['terminated on its own in twenty minutes'] },
   ),
   rule(
     `(${UNIT} (is|came|just came|has come) out of [the] defrost|[the] defrost (is over|is done|has ended|ended|is finished|terminated|just ended))`,

@@ -1,7 +1,7 @@
 import type { PartId } from '../../terms/names.ts';
 import { wordBehind, wordsBehind } from '../words/clause-start.ts';
 import { isScrewedOn, NAMES_WHAT_HAS_CAP } from '../words/caps.ts';
-import { settledFan } from '../words/fans.ts';
+import { settledFan, TURNS } from '../words/fans.ts';
 import type { Context } from '../context.ts';
 import type { Frame, Means } from '../rule.ts';
 import type { Finding } from '../utterance.ts';
@@ -33,9 +33,12 @@ function stateSaid(
   if (part === 'compressor' && told === 'noisy' && HUMS.test(words) && !CHATTERS.test(words))
     return RUNS.test(wordBehind(frame)) ? 'running' : 'humming';
   if (part === 'breaker' && told === 'failed' && BLEW.test(words)) return 'tripped';
+  // "Fans dropped out": what turns is let go by what opened.
+  if (told === 'open' && TURNS.includes(part) && DROPPED.test(words)) return 'notRunning';
   if (!SHUT_WITHOUT.includes(part) || !ENERGIZED.test(words)) return told;
   return told === 'open' ? 'closed' : told === 'closed' ? 'open' : told;
 }
+const DROPPED = /\bdropped out$/i;
 const BLEW = /\b(?:kick\w*|blew|blow[ns]?|blowing|popp?\w*)\b/i;
 const SHUT_WITHOUT: readonly PartId[] = ['liquidLineSolenoid', 'hotGasValve', 'waterValve'];
 const ENERGIZED = /\b(?:energi[sz]ed|pull(?:ed|ing)? in)$/i;

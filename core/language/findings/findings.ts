@@ -11,7 +11,8 @@ import { finding, onlyOf } from './finding-of.ts';
 import { NOT_FITTED_RULES } from './not-fitted.ts';
 import { lifeless } from './lifeless.ts';
 import { mayBeGrounded } from './may-be-grounded.ts';
-import { LETS_RUN, stateAt } from '../words/state-at.ts';
+import { wasMeteredDead } from '../settle/spoken-last.ts';
+import { BREAKS, LETS_RUN, stateAt } from '../words/state-at.ts';
 import { partId, placeId, stateId, tagsIn } from '../slots.ts';
 import type { Finding } from '../utterance.ts';
 import { DIRT, LIFELESS } from '../vocabulary/state-names.ts';
@@ -76,7 +77,8 @@ const itIs =
   (tags, frame) => {
     const said = stateId(tags[slot]);
     if (said === null || NOT_OF_A_PART.includes(said)) return null;
-    if (!inSentence && !OF_A_PART.includes(said)) return null;
+    const isOfMetered = said === 'failed' && wasMeteredDead(frame.context);
+    if (!inSentence && !OF_A_PART.includes(said) && !isOfMetered) return null;
     if (isOnSomething(frame)) return null;
     const means = (last: PartId): Meaning | null => {
       if (said === 'grounded' && !mayBeGrounded(last, frame.context)) return null;
@@ -85,6 +87,8 @@ const itIs =
       const cleared = glassCleared(last, frame);
       if (cleared !== null) return cleared;
       const part = ONLY_OF[said] ?? runs;
+      // "Killed the disconnect. Okay it's off": by us, and not found so.
+      if (said === 'notRunning' && BREAKS.includes(part) && frame.context.powerIsOff) return {};
       const state = stateAt(part, said);
       return state === null ? null : { findings: [finding(part, state, frame)] };
     };
@@ -341,9 +345,19 @@ export const FINDING_RULES: readonly Rule[] = [
     stateOf('state'),
     { examples: [] },
   ),
-  rule(`(it|that|they) (is|are|was|were) <very> <state>`, itIs('state', false), {
+  rule(
+    `[~~(no|nope|yeah|yep)] (it|that|they) (is|are|was|were) <very> <state>`,
+    itIs('state', false),
+    {
+      apart: true,
+      examples: ['it is really dirty'],
+    },
+  ),
+  rule('[(no|nope|yeah|yep)] (that|this) one (is|was) <very> <state>', itIs('state', false), {
+    unheard: true,
     apart: true,
-    examples: ['it is really dirty'],
+    only: ({ context }) => wasMeteredDead(context),
+    examples: [],
   }),
   rule(
     '(it|they) (is|are|was|were) <very> <state>',

@@ -116,6 +116,11 @@ const isolated: Means = (_tags, frame) => ({
 /** How a coil is fed and frosts, and what is told of cases, racks and ice machines. */
 export const FEED_RULES: readonly Rule[] = [
   rule(
+    `<the> <part> (${HAS}|is (getting|showing|building|making|carrying)) (a|some) [(nice|good|light|thin)] [(and|nice|good|light|thin|white)] (even|light|thin|normal|full|uniform) [(coat|coating|layer) of] frost [(on it|across it|all over|all the way across|on the fins|top to bottom)]`,
+    remark,
+    { unheard: true, examples: ['coil has a nice even frost on it'] },
+  ),
+  rule(
     `<the> <part> (${HAS}|is|is only|only has) [only] ${FROST} [only] [(on|over|for|through)] ${PASSES}`,
     remark,
     { examples: ['evaporator has frost on the first two passes only'] },

@@ -45,11 +45,17 @@ const trippedAgain: Means = (tags, frame) => {
   const part = switchThatOpens(tags, frame);
   const found = part === null ? null : reading(SIDE_OF[part], amountIn(tags), frame);
   if (part === null || found === null) return { unclaimed: [String(value)] };
+  const readings: Meaning['readings'] = [{ ...found, event: 'tripped' }];
+  if (endsPumpDown(part, frame)) return { readings, remarks: [frame.wordsOf(frame.span)] };
   return {
-    readings: [{ ...found, event: 'tripped' }],
+    readings,
     findings: [{ part, state: 'tripped', words: found.words }],
   };
 };
+
+/** "Solenoid closed and it's pumping down. Cut out at eleven": so it ought to, and nothing was found wrong. */
+const endsPumpDown = (part: PartId, { context }: Frame): boolean =>
+  part === 'lowPressureSwitch' && context.lastPart === 'liquidLineSolenoid';
 
 /** "The fan delay opened at twenty five": no pressure opens it, nor most of what opens. */
 const OF_PRESSURE =

@@ -26,6 +26,10 @@ const isSoaped = (frame: Frame): boolean =>
   SOAP.test(frame.wordsOf({ from: 0, to: frame.span.from })) || SOAP.test(wordsBehind(frame, 4));
 const SOAP = /\b(?:soap(?:ed|y|ing)?|suds|sniffer|spray(?:ed)?|leak detector)\b/i;
 
+/** "Now it's clear", with the tank on the scale: what clears as gas goes in. */
+const isCharged = ({ context: { lastQuantity } }: Frame): boolean =>
+  lastQuantity === 'cylinderWeight' || lastQuantity === 'refrigerantAdded';
+
 /** What is seen in the liquid line's glass. */
 export const SIGHT_GLASS_RULES: readonly Rule[] = [
   heardRule('[the] sight glass <sightGlass>', sightGlass, {
@@ -35,6 +39,18 @@ export const SIGHT_GLASS_RULES: readonly Rule[] = [
     `[the] [(sight|site)] glass (comes up|came up|goes|went|stays|stayed|runs|looks|keeps|kept|is still|was|starts) <sightGlass>`,
     sightGlass,
     { examples: ['sight glass comes up foaming'] },
+  ),
+  rule(
+    '[(and|ok|so|there)] [(now|ok)] [(it is|she is|that is)] [(all|nice and|finally)] clear [now]',
+    sightGlass,
+    {
+      unheard: true,
+      apart: true,
+      beforeTold: true,
+      only: isCharged,
+      tags: { sightGlass: 'clear' },
+      examples: [],
+    },
   ),
   rule('[the] (glass|site glass) <sightGlass>', sightGlass, {
     examples: ['glass is clear'],

@@ -68,11 +68,28 @@ const fitted: Means = (tags, frame: Frame) => {
   return { work: [{ did: 'replace', part, words: frame.wordsOf(frame.span) }] };
 };
 
+/** Ours: of heaters in one coil none has twice the ohms of another; "twenty twenty one" may be heard as twenty and one. */
+const MOST_APART = 2;
+const threeAlike: Means = (tags, frame) => {
+  const values = [tags, tagsIn(tags['second']), tagsIn(tags['third'])].flatMap((each) =>
+    each === null ? [] : (amountIn(each).value ?? []),
+  );
+  return Math.max(...values) < Math.min(...values) * MOST_APART ? ohmsOfThose(tags, frame) : null;
+};
+
+const newCaps: Means = (_tags, frame) => ({
+  work: [{ did: 'replace', part: 'runCapacitor', words: frame.wordsOf(frame.span) }],
+});
+
+const wasOhmed = ({ context }: Frame): boolean => context.lastQuantity === 'resistance';
+
 const OF =
   '[(so|and|but|looks like|well)] [about] <number> (of|out of [(the|my|their|your|these|those)]) <number:all>';
 const OF_THOSE =
   '[(so|and|but|looks like|well)] [about] <number> [out] of [(the|my|their|your|these|those)] <number:all>';
 const IS = '(is|are|was|were|look|looks|came up|test|tested|ohm|ohmed|read|reads)';
+const IN_EACH =
+  '[(both|all|each|all (three|four)|the two|both sides) [of (them|those|the (fans|motors|units))]|there]';
 const ONE =
   '[(and|but)] [the] (left|right|middle|center|top|bottom|first|second|third|fourth|last|other|good) [hand] one';
 
@@ -112,13 +129,28 @@ export const SOME_OF_THEM_RULES: readonly Rule[] = [
     apart: true,
     examples: [],
   }),
-  rule('<the> [(new|two new|three new|four new)] <part> (is|are) [(all|finally|both)] in', fitted, {
-    unheard: true,
-    examples: ['heaters are in'],
-  }),
+  // What is screwed onto a valve goes on, and not in.
+  rule(
+    `[(and|so|ok)] [(i|we)] ([(the|two|both|my)] new caps (are|went) [(all|both)] in|(put|installed|threw|stuck) [(two|both)] new caps in) ${IN_EACH}`,
+    newCaps,
+    { unheard: true, apart: true, beforeTold: true, examples: ['new caps are in'] },
+  ),
+  rule(
+    `<the> [(new|two new|three new|four new)] <part> (is|are) [(all|finally|both)] in ${IN_EACH}`,
+    fitted,
+    {
+      unheard: true,
+      examples: ['heaters are in'],
+    },
+  ),
   rule(
     '[and] ([(the|both|all|all the|these|those|all (two|three|four) [(of (the|them)|the)])] [new] (ones|one|two|[defrost] (heaters|elements))|they|both|these|those|all (of them|two|three|four)) [all] (read|reads|ohm|ohms|ohmed|measure|measures|check|checks|test|come in) [(out|at|out at|in at)] <amount> [(<pause> [and]|and) <amount:second> [(<pause> [and]|and) <amount:third>]] [(each|apiece|a piece)]',
     ohmsOfThose,
     { unheard: true, examples: [] },
+  ),
+  rule(
+    '[(and|so|ok)] [now] (i have [got]|i got|i get|it is|they are|reading|we have [got]) <amount> [(<pause> [and]|and)] <amount:second> [(<pause> [and]|and)] <amount:third>',
+    threeAlike,
+    { unheard: true, apart: true, only: wasOhmed, examples: [] },
   ),
 ];

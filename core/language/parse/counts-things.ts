@@ -62,11 +62,17 @@ const TIMES = new WordSet('hour hours hr hrs minute minutes day days week weeks'
 
 /** "The condenser one and the evaporator one", "the coil one's good", "the meat one": which, and not how much. */
 export function isOneOfAKind(tokens: readonly Token[], end: number): boolean {
-  const [kind, one] = [tokens[end - 2], tokens[end - 1]];
-  if (kind === undefined || one?.text !== 'one' || !SETS_APART.has(kind)) return false;
+  const [the, kind, one] = [tokens[end - 3], tokens[end - 2], tokens[end - 1]];
+  if (the === undefined || kind === undefined || one?.text !== 'one') return false;
   // "The under counter one"
-  return tokens[end - 3]?.text === 'the' || tokens[end - 4]?.text === 'the';
+  const isTheOne = the.text === 'the' || tokens[end - 4]?.text === 'the';
+  return (isTheOne && SETS_APART.has(kind)) || isOneMore(the, kind);
 }
+
+/** "A mechanical one": another of its kind. */
+const isOneMore = (a: Token, kind: Token): boolean =>
+  ARTICLES.has(a) && !isNumber(kind) && !GOES_ON.has(kind) && !kind.pause;
+const ARTICLES = new WordSet('a an');
 const SETS_APART = new WordSet(
   'condenser evaporator evap cond coil air box defrost counter undercounter food product meat dairy milk beer produce chicken ' +
     'fish seafood beef pork cheese salad dough cream',
@@ -128,11 +134,15 @@ const BEHIND_READING = new WordSet(
 const isSize = (last: Token, next: Token | undefined): boolean =>
   OF_SIZE.has(last) && next !== undefined && !next.pause && !BEHIND_READING.has(next);
 
-/** "No one out there" */
+/** "No one out there", "a mechanical one on the wall" */
 function isNobody(tokens: readonly Token[], start: number): boolean {
   const [before, first, next] = [tokens[start - 1], tokens[start], tokens[start + 1]];
   if (first === undefined || before === undefined || first.pause || isNumber(next)) return false;
-  return isWhich(first, before);
+  const article = tokens[start - 2];
+  return (
+    isWhich(first, before) ||
+    (first.text === 'one' && article !== undefined && isOneMore(article, before))
+  );
 }
 
 /** "Two thirty across the other one": the figure was told before. */

@@ -1,5 +1,6 @@
 import { changed, type Token, UNKNOWN } from '../../grammar/tokens.ts';
 import { heardFor, heardInTwo, MISHEARD } from '../words/misheard.ts';
+import { isNumber } from '../numbers/number-tokens.ts';
 import { NAME_WORDS } from '../names/name-words.ts';
 import { WordSet } from '../words/word-set.ts';
 
@@ -36,8 +37,26 @@ const WHERE = new WordSet('off on in out back up down');
 /** "Were twelve superheated" */
 const WE_ARE = new WordSet('were');
 
+/** What is the unit of the number before it, or the name of the one behind it: "suction forty one amps six point two". */
+const UNIT_OR_NAME: ReadonlyMap<string, string> = new Map([
+  ['amps', 'amperage'],
+  ['volts', 'voltage'],
+  ['ohms', 'resistance'],
+]);
+const METERED = new WordSet([...UNIT_OR_NAME.keys()]);
+const SHOWS = new WordSet('is are at');
+
 /** Without any of them there is no other way: one look at each token, where there would be four. */
-const MAY_BE_MEANT = WordSet.ofAll([MERE, LIKE, WITH_IS, WE_ARE, MISHEARD, MAKES, MAKES_BEGIN]);
+const MAY_BE_MEANT = WordSet.ofAll([
+  MERE,
+  LIKE,
+  WITH_IS,
+  WE_ARE,
+  MISHEARD,
+  MAKES,
+  MAKES_BEGIN,
+  METERED,
+]);
 
 export interface Otherwise {
   readonly tokens: readonly Token[];
@@ -53,7 +72,10 @@ export function saidOtherwise(tokens: readonly Token[]): Otherwise | null {
   let isOther = false;
   for (const [at, token] of tokens.entries()) {
     const heard = MISHEARD.has(token) ? putRight(others, tokens, at) : false;
-    if (heard) isOther = true;
+    const name = nameOfNext(tokens, at);
+    if (heard || name !== null) isOther = true;
+    if (heard) continue;
+    if (name !== null) others.push(name);
     else if (isMere(tokens, at) || isMake(tokens, at)) leftOut += 1;
     else if (mayHoldIs(tokens, at)) others.push(...apart(token, [token.text.slice(0, -1), 'is']));
     else if (at === 0 && WE_ARE.has(token)) others.push(...apart(token, ['we', 'are']));
@@ -72,6 +94,15 @@ function putRight(others: Token[], tokens: readonly Token[], at: number): boolea
   const heard = joined ?? heardFor(tokens, at);
   if (heard !== null) others.push(heard);
   return heard !== null;
+}
+
+/** A unit that stands between two numbers, as the name of the second; `null` where it does not. */
+function nameOfNext(tokens: readonly Token[], at: number): Token | null {
+  const [token, next] = [tokens[at], tokens[at + 1]];
+  if (token === undefined || next === undefined || !METERED.has(token)) return null;
+  const isBetween = isNumber(tokens[at - 1]) && isNumber(SHOWS.has(next) ? tokens[at + 2] : next);
+  const text = isBetween ? UNIT_OR_NAME.get(token.text) : undefined;
+  return text === undefined ? null : changed(token, { text, known: UNKNOWN, pause: true });
 }
 
 /** Where no pause stands before it: what begins a clause may belong to what is done in it. */

@@ -90,7 +90,7 @@ const SETTLING: readonly Rule[] = [
     examples: ['so what is it'],
   }),
   rule(
-    `${SO} (how am i doing|how are we doing|how (is|are) (that|it|we|those|things) [(look|looking|now|then)]|how does everything look [now]|is everything [(looking|look)] (ok|good|right|where it should be))`,
+    `${SO} (how am i doing|how are we doing|how (is|are) (that|it|we|those|things) [(look|looking|now|then)]|how does everything look [now]|(what is|what does) (that|this|it|all that) (give|put|leave) (me|us) [(at|now|then)]|is everything [(looking|look)] (ok|good|right|where it should be))`,
     plain('overall'),
     { alone: true, unheard: true, examples: ['how am i doing'] },
   ),

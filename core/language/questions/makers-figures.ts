@@ -1,4 +1,5 @@
-import { type Rule, rule } from '../rule.ts';
+import { type Means, type Rule, rule } from '../rule.ts';
+import { partId } from '../slots.ts';
 import { ask, MY, plain, TELL } from './asking.ts';
 
 const FLOW =
@@ -9,8 +10,27 @@ const SIZE =
 const IT = `(it|this|this one|this thing|i|we|she|<equipment>|${MY} (unit|box|machine|system|pump|<part>|<equipment>))`;
 const HAVE = '(have|be|move|take|need|flow|use|run|get|make|put out|go|give it|spin|turn)';
 
+/** "Is a hundred and forty ohms right for a drain heater": of what nothing here judges only the maker knows. */
+const rightFor: Means = (tags) => {
+  const part = partId(tags['part']);
+  const judged = JUDGED_PARTS.find((each) => each === part);
+  if (part === null) return null;
+  return ask(judged === undefined ? { ask: 'makersFigure' } : { ask: 'judge', about: judged });
+};
+const JUDGED_PARTS = ['defrostHeater', 'doorHeater', 'runCapacitor', 'startCapacitor'] as const;
+
 /** What only the maker can tell, and no table here: it is said so. */
 export const MAKERS_FIGURES: readonly Rule[] = [
+  rule(
+    `((is|are) <amount>|would <amount> be) (any good|good|right|ok|okay|normal|about right|high|low|too high|too low) (for|on) (a|an|the|that|this|my|one of these|those) [(new|good)] <part>`,
+    rightFor,
+    { unheard: true, examples: ['is a hundred and forty ohms right for a drain heater'] },
+  ),
+  rule(
+    `[${TELL}] what should (a|an|the|that|this|my) [(good|new)] <part> (ohm [out] [(at|to)]|measure [in ohms]|read in ohms)`,
+    rightFor,
+    { unheard: true, examples: ['what should a drain heater ohm out at'] },
+  ),
   rule(
     `[${TELL}] what (is|would be) (a|the|my) [(normal|typical|usual|good|right)] (pull|draw|amp draw|amperage|amps|current) (on|for|of|with) (a|an|this|that|one of these|the) (half|third|quarter|three quarter|one|two|three|five|ten|small|big|little|fractional) (horse|horsepower|hp|ton) [<clause>]`,
     () => ask({ ask: 'target', about: 'current' }),

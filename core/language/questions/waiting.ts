@@ -52,6 +52,11 @@ export const MOVING =
 /** When something will be reached, which way it goes, and how long the timer still runs. */
 export const WAITING_QUESTIONS: readonly Rule[] = [
   rule(
+    '[(so|and|ok)] (what is it|how long is it|how long is this) (going to|about to|got to) take to (get|pull) [(it|her|this|back|down|it back|it down)] [down] to <amount>',
+    toMicrons,
+    { unheard: true, examples: ['what is it going to take to get to minus ten'] },
+  ),
+  rule(
     `(when should ${MY} <quantity> (be|hit|reach|get to|be down to|get down to) [at]|how long (is|will|would|does) it [(going to|about to)] take [(us|me|you)] to (get|bring|pull|cool) ${MY} <quantity> [(back|down)] to) <amount>`,
     eta,
     {

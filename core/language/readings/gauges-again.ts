@@ -3,6 +3,7 @@ import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { tagsIn } from '../slots.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 import { type Amounted, amountIn } from '../numbers/measure.ts';
+import { canBeColdBox } from '../numbers/plausible.ts';
 import { startsClause } from '../words/clause-start.ts';
 import { reading } from './reading-means.ts';
 import type { Reading } from '../utterance.ts';
@@ -45,6 +46,14 @@ const both: Means = (tags, frame) => {
   return { readings: [one, other] };
 };
 
+/** "Head's coming down, it's two ninety." "Two seventy.": near the gauge that was looked at last, and no box is so warm. */
+const sameAgain: Means = (tags, frame) => {
+  const { value } = amountIn(tags);
+  if (value === null || canBeColdBox(value, frame.context.units)) return null;
+  const found = shown(tags, frame);
+  return found?.quantity === frame.context.lastQuantity ? { readings: [found] } : null;
+};
+
 /** "It's been at two eighty for ten minutes or so" */
 const either: Means = (tags, frame) => {
   const found = shown(tags, frame);
@@ -60,6 +69,19 @@ const MOVED_ON = /\b(?:now|settl\w+|level\w+|holding|steady|not moving|sitting)\
 
 /** What the two gauges show when they are looked at again, told without their names. */
 export const GAUGES_AGAIN_RULES: readonly Rule[] = [
+  rule(
+    '[(ok|and|now|so)] (it is [(now|still)] (sitting|holding|hanging|settled|at|down to|up to|leveled off|leveling off)|sitting|holding|settled|down to|up to) [(in|out|right|there)] [(at|around)] <amount> [now]',
+    sameAgain,
+    WATCHED,
+  ),
+  rule(
+    '[(ok|and|now)] <amount> [(now|and (dropping|climbing|falling|still (dropping|climbing|coming down)))]',
+    sameAgain,
+    {
+      ...WATCHED,
+      alone: true,
+    },
+  ),
   rule(
     '[(ok|it is|we are|i am|i have|i have got|they are|now|now it is|down to|it is down to|we are down to)] [(settling|settling (in|out|down)|leveling (off|out)|settled [(in|out|down)]|running|holding|sitting)] [(at|down to|up to|around)] <amount:one> [now] (and|over|<pause>) <amount:other> [(now|and holding|holding|and steady)]',
     both,

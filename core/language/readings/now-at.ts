@@ -4,6 +4,7 @@ import { QUANTITY_OF } from '../electrical/electrical.ts';
 import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { type Amounted, amountIn, readingOf } from '../numbers/measure.ts';
 import { isPlausible } from '../numbers/plausible.ts';
+import { startsClause, wordBefore } from '../words/clause-start.ts';
 import { reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import type { Reading } from '../utterance.ts';
@@ -20,8 +21,16 @@ const HELD: Partial<Record<QuantityId, QuantityId>> = {
   tareWeight: 'cylinderWeight',
 };
 
+/** "Oil's back to half", "number two's down to ten": of what no rule reads, and not of "it". */
+const isOfOther = (frame: Frame): boolean =>
+  LACKS_SUBJECT.test(frame.wordsOf(frame.span)) &&
+  !startsClause(frame) &&
+  !/^(?:it|she|he|that|this)$/i.test(wordBefore(frame));
+const LACKS_SUBJECT = /^(?:'s|is|came|dropped|went|climbed|pulled)\b/i;
+
 /** "Now it is at two twelve": of what was read before in the same sentence; alone it is asked about. */
 export const nowAt: Means = (tags, frame) => {
+  if (isOfOther(frame)) return null;
   const amount = amountIn(tags);
   const metered = amount.unit === null ? undefined : QUANTITY_OF[amount.unit];
   // What a meter shows names its quantity, and has the place of another of it; microns name their own.

@@ -111,6 +111,15 @@ const ofItsNeighbour: Means = (tags, frame) => {
   return { ofThat, ofIt: { means: ohmsAt(amountIn(tags), frame), inSentence: false } };
 };
 
+/** "Number two's down to ten now", a sentence behind the superheat of one of them. */
+const ofItsNeighbourAgain: Means = (tags, frame) => {
+  const { lastQuantity } = frame.context;
+  const found = lastQuantity === null ? null : reading(lastQuantity, amountIn(tags), frame);
+  return found === null ? null : withItsNumber({ readings: [found] }, frame);
+};
+const wasOfCoil = ({ context: { lastQuantity } }: Frame): boolean =>
+  lastQuantity === 'superheat' || lastQuantity === 'subcooling';
+
 const NTH = '[number] (<nth:which>|a|b|c|d)';
 const ONE = '(circuit|system|compressor|rack|suction group|group|bank|evaporator|evap|coil)';
 const AT = '(<link>|is (only|still|up|down|back) [(at|to)])';
@@ -147,6 +156,16 @@ export const NUMBERED_RULES: readonly Rule[] = [
   rule(`[the] <quantity> (on|of|for|at|in) [the] ${ONE} ${NTH} ${AT} <amount>`, ofOne, {
     examples: ['suction on circuit b is fifty one'],
   }),
+  rule(
+    `[the] <quantity> [(at|on) the (coil|evaporator|evap|outlet|bulb|valve)] (on|of|for|at) [the] (number <nth:which>|(left|right|first|second|top|bottom) one) ${AT} <amount>`,
+    ofOne,
+    { unheard: true, examples: ['superheat at the coil on number one is nine'] },
+  ),
+  rule(
+    `[(and|but)] (number <nth:which>|the (left|right|first|second|top|bottom|other) (one|coil|evap|evaporator)) is [(now|back|up|down|come (up|down))] [(at|to|up to|down to)] <amount> [now]`,
+    ofItsNeighbourAgain,
+    { unheard: true, apart: true, only: wasOfCoil, examples: [] },
+  ),
   rule(`[the] suction group ${NTH} ${AT} <amount>`, ofGroup, {
     examples: ['suction group a is at twenty two'],
   }),

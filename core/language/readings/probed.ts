@@ -118,6 +118,15 @@ const inKept: Means = (tags, frame) => {
 };
 const LEAST_BARE = 20;
 
+const OF_BOX: readonly (QuantityId | null)[] = ['boxTemp', 'setpointTemp'];
+/** "I've got my own probe in there and it says twenty one", behind what the box's own thermometer said. */
+const inThere: Means = (tags, frame) => {
+  const isNamed = /\b(?:box|cooler|freezer|case)\b/i.test(frame.wordsOf(frame.span));
+  const found =
+    isNamed || OF_BOX.includes(frame.context.lastQuantity) ? degrees('boxTemp', tags, frame) : null;
+  return found === null ? leftToAsk(tags) : { readings: [found] };
+};
+
 /** "It's one oh two in the shade" */
 const inShade: Means = (tags, frame) => {
   const named = quantityId(tags['quantity']);
@@ -193,6 +202,11 @@ const OFF_OF =
 
 /** What thermometers show where they were put, and the air at both ends of a coil. */
 export const PROBED_RULES: readonly Rule[] = [
+  rule(
+    `[(so|and|but|well)] (i have [got]|i put|i stuck|i hung|i got|i left) (my|a) [own] ${THERMOMETER} [(in|inside|hanging)] (there|in there|in it|in here|in the (box|cooler|freezer|case|middle)) [<pause>] [(and|so|now)] (it|that|she|mine) (says|reads|shows|is reading|is at|is) [at] <amount>`,
+    inThere,
+    { unheard: true, examples: ['i have got my own probe in there and it says twenty one'] },
+  ),
   rule(
     '[the] ((evaporator|evap) [coil]|coil) (in|inlet) [(is|at|is at)] <signed:in> [<pause>] [and] [(the|it is)] [((evaporator|evap) [coil]|coil)] (out|outlet) [(is|at|is at)] <signed:out>',
     evapInOut,

@@ -4,6 +4,7 @@ import type { QuantityId } from '../../terms/quantities.ts';
 import type { Context } from '../context.ts';
 import { wordBehind } from '../words/clause-start.ts';
 import { breaksOff } from '../numbers/cut-numbers.ts';
+import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { type Amounted, amountIn, readingOf, withMore } from '../numbers/measure.ts';
 import type { Frame, Meaning, Means } from '../rule.ts';
 import { quantityId } from '../slots.ts';
@@ -99,3 +100,9 @@ export function leftToAsk(tags: Tags): Meaning {
   const { value, low, high } = amountIn(tags);
   return { unclaimed: [value, low, high].filter((number) => number !== null).map(String) };
 }
+
+/** "It's eighty four out", behind the temperature of a box. */
+export const isWeather = (frame: Frame): boolean =>
+  /^it(?:'s| is) .*\bout$/i.test(frame.wordsOf(frame.span)) &&
+  frame.context.lastQuantity !== null &&
+  !isElectrical(frame.context.lastQuantity);

@@ -11,7 +11,7 @@ import { type Amounted, amountIn, isVacuumUnit, withMore } from '../numbers/meas
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { FIGURE, holdsNumber, spelledOut } from '../words/own-reading.ts';
 import { partId, quantityId } from '../slots.ts';
-import { asReading, fixed, reading } from './reading-means.ts';
+import { asReading, fixed, isWeather, reading } from './reading-means.ts';
 import { isPlausible } from '../numbers/plausible.ts';
 import { UNIT } from '../numbers/units.ts';
 import { vacuumByUnit, VACUUM_AND_TEST_RULES } from './vacuum-and-test.ts';
@@ -149,7 +149,7 @@ const homophone =
 
 /** "It's ninety two out" is the weather, unless something was just metered: then it is what comes out of it. */
 const outdoors: Means = (tags, frame) =>
-  frame.context.lastPlace === null ? fixed('outdoorTemp')(tags, frame) : null;
+  frame.context.lastPlace === null || isWeather(frame) ? fixed('outdoorTemp')(tags, frame) : null;
 
 /** "Head's one ten and it's forty out": behind volts it is what comes out. */
 const outdoorsBehind: Means = (tags, frame) => {

@@ -57,6 +57,14 @@ const isOnlyNamed = ({ context, isAsked = false }: Frame): boolean =>
 const BY_ITSELF = { alone: true, only: isOnlyNamed } as const;
 const WRITTEN = { ...BY_ITSELF, unheard: true, examples: [] } as const;
 
+/** "Discharged the cap": so that it can be metered. */
+const discharged: Means = (tags, frame) => {
+  const spoken = partSpokenOf(tags, frame);
+  return spoken?.speaksOf === 'capacitance'
+    ? { ...spoken, remarks: [frame.wordsOf(frame.span)] }
+    : null;
+};
+
 /** What is named by itself, before its number or state is told in the next sentence: hands come first, then the meter. */
 export const SPOKEN_OF_RULES: readonly Rule[] = [
   rule(`${LEAD} <quantity> ${TAIL}`, quantitySpokenOf, {
@@ -95,6 +103,11 @@ export const SPOKEN_OF_RULES: readonly Rule[] = [
     ...BY_ITSELF,
     examples: ['common to run'],
   }),
+  rule(
+    '[(and|so|then|ok|i|we|i have)] (discharged|bled|bled (off|down|out)|shorted [out]|drained) <the> <part> [(with (a|the|my) <clause>|off|out|down|first)]',
+    discharged,
+    { ...BY_ITSELF, unheard: true, examples: ['discharged the cap'] },
+  ),
   rule(`${LEAD} <part> [~~(is|reads|looks)]`, partSpokenOf, {
     ...BY_ITSELF,
     examples: ['run capacitor', 'moving on to the evaporator'],

@@ -63,6 +63,11 @@ export const BEFORE_RULES: readonly Rule[] = [
   rule(`[(and|but)] [(it|she|they)] ${WAS} [(at|up at|down at)] <amount> ${AGO}`, remarkOfIt, {
     examples: ['it was two forty an hour ago'],
   }),
+  rule(
+    `[(and|but)] [(it|she|they|that)] (was|were|used to be|started at) [(at|up at|down at)] <amount> (before|to start [with]|coming in)`,
+    remarkOfIt,
+    { unheard: true, only: (frame) => frame.endsAtPause, examples: [] },
+  ),
   ...[true, false].map((room) =>
     rule(
       `[(it|she)] ${WAS} [(at|up at|down at)] <amount:before> ${room ? '(in here|in the kitchen|in this kitchen|back here) ' : ''}${SOON_AGO} [(and|but)] [it is] [(at|up to|down to)] <amount> now`,

@@ -7,18 +7,17 @@ import type { Meaning } from '../rule.ts';
 import { partId, placeId } from '../slots.ts';
 import { HAS_CAP, isScrewedOn } from '../words/caps.ts';
 import { stateAt } from '../words/state-at.ts';
+import { spokenOfLast } from './spoken-last.ts';
 import { withShortNames } from './short-names.ts';
 import type { Reading, Work } from '../utterance.ts';
 
 /** "Found the condenser plugged, brushed it": what is said of "it" is said of the part named last. */
-export function settleIts(
-  meanings: readonly Meaning[],
-  { lastPart, lastPlace }: Context,
-): readonly Meaning[] {
+export function settleIts(meanings: readonly Meaning[], context: Context): readonly Meaning[] {
   let inSentence: PartId | null = null;
   let read: Read | null = null;
   let told: Meaning = {};
-  const before = lastPart ?? partId(lastPlace ?? undefined);
+  const { lastPart, lastPlace } = context;
+  const before = spokenOfLast(context);
   return meanings.map((each) => {
     const meaning = each.also === undefined ? each : toldAlso(told, each.also);
     const part = inSentence ?? (meaning.ofIt?.inSentence === true ? null : before);

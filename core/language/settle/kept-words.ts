@@ -9,6 +9,7 @@ import {
 } from '../words/clause.ts';
 import { HOLES } from '../holes.ts';
 import { ONES, TEENS, TENS } from '../numbers/number-words.ts';
+import { isOneOfAKind } from '../parse/counts-things.ts';
 import type { Item } from '../parse/read-rules.ts';
 import type { Span } from '../rule.ts';
 import { GRAMMAR, type Sentence } from '../parse/sentence.ts';
@@ -279,9 +280,10 @@ function hasNumber(tokens: readonly Token[], { start, end }: TokenRange): boolea
   return false;
 }
 
-/** "Put a new one in", "the bottom half of the coil": no number. */
+/** "Put a new one in", "it's a mechanical one", "the bottom half of the coil": no number. */
 const pointsAt = (tokens: readonly Token[], at: number): boolean =>
   (tokens[at]?.text === 'one' && NEW.hasAny(tokens, Math.max(at - 1, 0), at)) ||
+  (tokens[at]?.text === 'one' && isOneOfAKind(tokens, at + 1)) ||
   (tokens[at]?.text === 'half' && ENDS.hasAny(tokens, Math.max(at - 1, 0), at));
 const ENDS = new WordSet('top bottom left right upper lower front back other first last');
 const NEW = new WordSet('new another different');

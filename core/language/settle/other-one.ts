@@ -4,15 +4,19 @@ import type { Context } from '../context.ts';
 import { partNamedIn, placeNamedIn } from '../questions/named-in.ts';
 import { partId } from '../slots.ts';
 import type { Utterance } from '../utterance.ts';
+import { spokenOfLast } from './spoken-last.ts';
 import { isStuckFan } from '../words/state-at.ts';
 
 type Reads = (text: string, context: Context) => Utterance;
 
 const TELLS =
   "(?:'s|\\s+(?:is|isn't|was|wasn't|reads|read|does|doesn't|won't|will|keeps|has|looks|ohms|ohmed|measures|pulls|pulling|draws|running|runs|not|dead|bad|open|closed|burnt|burned|shorted|tripped|spins|turns|turning|works|weak|fine|good|okay|ok)\\b)";
-/** "The right one is", "two is", where a clause begins. */
+/** Behind these "the left one" goes on with the clause. */
+const GOES_ON =
+  '(?:on|of|at|for|to|in|into|from|with|than|like|by|off|across|is|was|are|were|did|replaced|changed|cleaned|checked|swapped|and|but|so)';
+/** "The right one is", "two is", where a clause begins: "there's two fans the left one's dead" pauses nowhere. */
 const ANOTHER = new RegExp(
-  `(^|[,;:.]\\s+|\\b(?:and|but|so)\\s+)(?:the\\s+)?(?:(${SIDE})\\s+one|(?:number\\s+)?(${NUMBER}))(?=${TELLS})`,
+  `(^|[,;:.]\\s+|\\b(?:and|but|so)\\s+|(?<!\\b${GOES_ON})\\s+(?=the\\s))(?:the\\s+)?(?:(${SIDE})\\s+one|(?:number\\s+)?(${NUMBER}))(?=${TELLS})`,
   'gi',
 );
 /** One glance, as most sentences hold none. */
@@ -41,7 +45,8 @@ export function ofOtherOne(said: Utterance, context: Context, reads: Reads): Utt
     if (part === null || isStuckFan(part, text.slice(found.index))) continue;
     isNamedHere ||= partNamedIn(spaced(before)) === part;
     const named = side === undefined ? `${PARTS[part]} ${number}` : `${side} ${PARTS[part]}`;
-    meant += text.slice(from, found.index) + lead + named;
+    const pause = /^\s+$/.test(lead) ? ', ' : lead;
+    meant += text.slice(from, found.index) + pause + named;
     from = found.index + all.length;
   }
   if (from === 0) return null;
@@ -67,8 +72,7 @@ function partIn(before: string, context: Context, reads: Reads): PartId | null {
     found?.part ??
     partId(place ?? undefined) ??
     named ??
-    context.lastPart ??
-    partId(context.lastPlace ?? undefined)
+    spokenOfLast(context)
   );
 }
 

@@ -17,7 +17,9 @@ export function turnTo(all: DraftUtterance, parsed: Pick<Parse, 'tokens' | 'item
   const named = isWhollyRead(parsed.tokens, parsed.items)
     ? parsed.items.findLast(isNaming)?.meaning
     : undefined;
-  if (all.remarks.length > 0 || (named === undefined && !isHalf)) return;
+  // "Discharged the cap": done to what is metered next.
+  const isDoneToIt = named?.speaksAt !== undefined && named.remarks !== undefined;
+  if ((all.remarks.length > 0 && !isDoneToIt) || (named === undefined && !isHalf)) return;
   const { names: part = null, speaksOf: quantity = null, speaksAt: place = null } = named ?? {};
   const turn: Command = { do: 'turnTo', part, quantity, place, words: all.text };
   all.commands = [turn];

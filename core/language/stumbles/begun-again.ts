@@ -14,6 +14,10 @@ const MANY = new WordSet('legs leg lines phases phase windings both each all');
 const NUMBERED = new WordSet(
   'leg line l t phase terminal winding number circuit fan unit compressor comp case door rack timer',
 );
+/** "Left one one point three": which, and how much. */
+const WHICH = new WordSet(
+  'left right top bottom middle front back other first second third this that',
+);
 /** "In twenty twenty four" is a year. */
 const [FIRST_OF_YEAR] = TENS;
 const LEADS_TO_YEAR = new WordSet(
@@ -58,6 +62,7 @@ function withoutStretch(tokens: readonly Token[], from: number, to: number): rea
 function againIn(tokens: readonly Token[], at: number, end: number): number | null {
   const before = tokens[at - 1];
   if (before !== undefined && OF_SEVERAL.has(before)) return null;
+  if (before !== undefined && WHICH.has(before) && tokens[at]?.text === 'one') return null;
   if (MANY.hasAny(tokens, 0, at) && tokens[end]?.text === 'and') return null;
   const isNumbered = before !== undefined && NUMBERED.has(before);
   for (let to = at + 1; to < end; to += 1) {

@@ -36,6 +36,8 @@ const WHO = '(i|we|they|you|he|she|somebody|the (store|shop|kitchen|restaurant|b
 const YEARS = '(twenty|nineteen|two thousand [and])';
 
 /** Errands, hours and years: what a clock or a calendar shows, said on a call and never read off an instrument. */
+const COUNTED = '(a|an|one|two|three|four|five|six|a couple [of]|some|another)';
+
 export const ERRAND_RULES: readonly Rule[] = [
   rule(
     '(i will be|i am|be|we will be|he will be|see (you|ya|them|him|her)|meet (you|me)) [(back|there|here|over|done|out|up|down|off|right back)] in [about] <number> [(minutes|minute|hours|hour|days|weeks)]',
@@ -103,6 +105,11 @@ export const ERRAND_RULES: readonly Rule[] = [
     '[(i|we|they|he)] (have|has|got|have got|there is|there might be|might have|should have) (a|an|another|some|the) [(spare|new|extra|used|old)] [<number> (microfarad|amp|volt|inch|pole|horse|horsepower|ton|watt)] <part> (in|on|at) (the|my|his) (truck|van|shop|drawer|bag|warehouse|supply house)',
     nothing,
     { examples: ['i have got a five microfarad cap in the truck'] },
+  ),
+  rule(
+    `[(i|we)] (have|have got|got|found|keep|carry|brought) (${COUNTED} [(spare|new|extra|of those|of these|of them)]|[(a|an|another)] <size>) [<part>] (in|on) (the|my) (truck|van) [(part|model|catalog|stock) [number] <clause>]`,
+    remark,
+    { unheard: true, examples: ['i have two heaters on the truck'] },
   ),
   rule('<number> for (one|two|the price of one)', nothing, { examples: ['it is two for one'] }),
   rule(

@@ -1,7 +1,7 @@
 import { goesOnMeasured, holdsNumber } from '../words/own-reading.ts';
 import { NAME_WORDS } from '../names/name-words.ts';
 import { toldThenRead } from './read-behind.ts';
-import { wordBefore } from '../words/clause-start.ts';
+import { startsClause, wordBefore } from '../words/clause-start.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { spanIn } from '../slots.ts';
 import { WordSet } from '../words/word-set.ts';
@@ -13,6 +13,8 @@ const hearsay: Means = (tags, frame) => {
   // "What did he say the head was"
   if (/^(?:do|does|did|would)$/i.test(wordBefore(frame))) return null;
   const words = frame.wordsOf(span);
+  // "The last guy was here in October he says and all he did was…": said of what stands before it.
+  if (/^(?:and|but|so)\b/i.test(words) && !startsClause(frame)) return null;
   const both = toldThenRead(words, frame);
   if (both === null) return { hearsay: words };
   const { from, to } = frame.span;
@@ -77,7 +79,7 @@ const TOLD: readonly Told[] = [
   },
   {
     shape:
-      '[(the|that|some|their|our|whatever|another)] ((last|other|previous|first|day|night|original|service) (guy|tech|company|crew|mechanic|technician|outfit) [(before me|here|that was here)]|(guy|tech|company|crew|mechanic|technician|outfit|one) (before me|that was here [before [me]]|who was here [before [me]])) (says|said|told (me|us|them|him|her)|claims|claimed|thinks|thought|reported|figured|wrote|swore|mentioned|(left|put|has|had) [(me|us|them|behind)] a (note|tag|sticker) [(that|on it|here|in (here|there|it)|on the (door|unit|box|panel))] [that] (says|saying|said))',
+      '[(the|that|some|their|our|whatever|another)] ((last|other|previous|first|day|night|original|service) (guy|tech|company|crew|mechanic|technician|outfit) [(before me|here|that was here)]|(guy|tech|company|crew|mechanic|technician|outfit|one) (before me|that was here [before [me]]|who was here [before [me]])|~~(installer|contractor|installing contractor|electrician|plumber|builder|general contractor|mechanical contractor|factory rep)) (says|said|told (me|us|them|him|her)|claims|claimed|thinks|thought|reported|figured|wrote|swore|mentioned|(left|put|has|had) [(me|us|them|behind)] a (note|tag|sticker) [(that|on it|here|in (here|there|it)|on the (door|unit|box|panel))] [that] (says|saying|said))',
     means: hearsay,
     examples: ['the last tech told them the compressor was shot'],
   },

@@ -89,13 +89,16 @@ const leftOff: Means = (tags, frame) => {
 /** "Chef wants to know if he can put the food back" asks what a colleague would answer. */
 const asksForThem: Means = (tags, frame) => {
   const words = wordsAt(tags, frame);
-  if (!DONE_WITH_FOOD.test(words)) return remark(tags, frame);
+  if (!DONE_WITH_FOOD.test(words) || ANSWERED.test(words)) return remark(tags, frame);
   if (!LOADS.test(words)) return ask({ ask: 'judge', about: 'food' });
   // What goes back in asks for the box, and the food's own state is another question.
   const isWhen = /\b(?:when|how (?:long|soon))\b/i.test(frame.wordsOf(frame.span));
   return ask({ ask: isWhen ? 'eta' : 'compare', about: 'boxTemp' });
 };
 const LOADS = /\b(?:load|reload|restock|put\b.*\bback)\b/i;
+
+/** "…and I told him tomorrow morning" */
+const ANSWERED = /\b(?:i|we) (?:just )?(?:told|said|says|tell|let)\b/i;
 
 /** "Product was moved to the other cooler": whoever did it, what became of the food is told. */
 const becameOf: Means = (tags, frame) => (startsClause(frame) ? remark(tags, frame) : null);

@@ -1,6 +1,7 @@
 import { TO_TWELVE } from '../../terms/number-words.ts';
 import { ANY_WEEKDAY } from '../../terms/calendar.ts';
 import { isCutShort } from '../numbers/cut-numbers.ts';
+import { adviceIn } from '../recommendations/as-said.ts';
 import { HEARSAY_RULES } from './hearsay.ts';
 import { HOPE_RULES } from './hopes.ts';
 import { BID, NOT_OF_THIS_UNIT } from './not-of-this-unit.ts';
@@ -11,14 +12,6 @@ import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, signedIn } from '../slots.ts';
 import { WordSet } from '../words/word-set.ts';
 import { nothing, remark, remarkOfNumber } from '../plain-means.ts';
-
-/** What the customer was told is the note's; "I told him what the superheat should be" tells nothing of it. */
-const whatWeTold: Means = (tags, frame) =>
-  /^i \w+ (?:the )?\w+ (?:what|how|why|who|where|all about|about)\b/i.test(
-    frame.wordsOf(frame.span),
-  )
-    ? {}
-    : remark(tags, frame);
 
 const unlessBroken: Means = (_tags, frame) => (/[,;]/.test(frame.wordsOf(frame.span)) ? null : {});
 
@@ -65,6 +58,16 @@ const endsRange = (frame: Frame): boolean => {
   const { from } = frame.span;
   return from > 1 && / to$/i.test(frame.wordsOf({ from: from - 2, to: from }));
 };
+
+/** What they were told is for the note, a price and a time with it. */
+const toldThem: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const advice = adviceIn(words);
+  if (advice !== null) return { recommendations: [advice] };
+  return TOLD_WHAT.test(words) ? {} : { remarks: [words] };
+};
+
+const TOLD_WHAT = /^i \w+ (?:the )?\w+ (?:what|how|why|who|which|when|where|all about|about)\b/i;
 
 /** "Is head two hundred": what stands in the middle of a sentence asks nothing. */
 const opensQuestion: Means = (_tags, frame) => (frame.span.from <= 1 ? {} : null);
@@ -138,7 +141,7 @@ export const TALK_RULES: readonly Rule[] = [
   ),
   rule(
     'i (told|quoted|promised) (him|her|them|the (customer|owner|manager|lady|guy)) <clause>',
-    whatWeTold,
+    toldThem,
     {
       examples: ['i told him it would be six fifty for the compressor'],
     },
@@ -284,6 +287,11 @@ export const TALK_RULES: readonly Rule[] = [
     {
       examples: ['it should be thirty five in there'],
     },
+  ),
+  rule(
+    `[(it|that|they|which|and)] (should|ought to) [all] be [(at|about|around|like|right at|close to)] <amount> (for|on|with|across|between|through) (the|all|both|all of the) [(two|three|four|six)] [of] (them|these|those|heaters|motors|fans|legs)`,
+    nothing,
+    { unheard: true, examples: ['should be about nineteen for the three of them'] },
   ),
   ...HEARSAY_RULES,
   rule(

@@ -13,6 +13,7 @@ export const EQUIPMENT_NAMES: Record<EquipmentId, readonly string[]> = {
   walkInCooler: [
     'walk in [cooler]',
     '~cooler walk in',
+    '~~(beer|keg|dairy|produce|meat|deli|milk|floral) (cooler walk in|walk in cooler|walk in)',
     '~(walkin cooler|walk in box|walk in fridge)',
     '~(beer cave|keg cooler|keg room|produce cooler)',
     '~~(walk in|modular) (cold|chill|chiller|cool|cooler) room',
@@ -58,6 +59,7 @@ export const METERING_NAMES: Record<MeteringId, readonly string[]> = {
   txv: [
     'txv',
     '~(t x v|tev|t e v|t x valve|tx valve|expansion valve|thermostatic expansion valve)',
+    '~~(txvs|t x vs|tevs|expansion valves)',
     '~~(thermostatic valve|thermo expansion valve|thermal expansion valve|thermo valve)',
   ],
   capTube: ['cap tube', '~capillary [tube]'],

@@ -32,6 +32,7 @@ export const STATE_NAMES: Record<FindingStateId, readonly string[]> = {
     '~(a|one) solid (block|sheet|brick) [of (ice|frost)]',
     '~(full of|covered in) (ice|frost)',
     '~(frozen|froze|iced) [up] solid',
+    '~~(frozen|froze|iced) (in|in place|in the ice|to the (shroud|housing|guard|ring))',
     '~(all|solid|nothing but|mostly|a ball of|caked in) (ice|frost)',
     '~[like] (a skating rink|an ice rink|an igloo|a glacier|the north pole)',
   ],

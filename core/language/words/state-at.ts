@@ -34,6 +34,10 @@ export function stateAt(part: PartId, state: Finding['state']): Finding['state']
   if (state === 'tripped' && part === 'fuse') return 'failed';
   // A pan that is backed up is full; the line that backs it up is plugged.
   if (state === 'wet' && part === 'drainLine') return 'plugged';
+  // What drains is open; one that hangs open is told by another word.
+  if (state === 'open' && part === 'drainLine') return 'ok';
+  // "The can's off": what neither turns nor switches anything was only switched off with the rest.
+  if (state === 'notRunning' && CANS.includes(part)) return null;
   if (state === 'iced' && part.endsWith('Motor')) return 'failed';
   // "The drier's colder on the outlet, it's cold to the touch" speaks of no receptacle.
   if (part === 'plug' && OF_REFRIGERANT.includes(state)) return null;
@@ -50,5 +54,6 @@ export const isStuckFan = (part: PartId, words: string): boolean =>
   (FANS.includes(part) || part === 'fan') && STUCK.test(words);
 const STUCK = /\b(?:stuck|hung|welded) (?:open|closed|shut)\b/i;
 
+const CANS: readonly PartId[] = ['runCapacitor', 'startCapacitor'];
 const COILS: readonly PartId[] = ['condenser', 'evaporator'];
 const OF_REFRIGERANT: readonly Finding['state'][] = ['cold', 'iced', 'oily', 'leaking'];

@@ -1,10 +1,14 @@
 import type { PartId, WorkKindId } from '../../terms/names.ts';
 import { wordBefore } from '../words/clause-start.ts';
-import { type Means, type Rule, rule } from '../rule.ts';
+import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 
 const did =
   (work: WorkKindId, part: PartId): Means =>
   (_tags, frame) => ({ work: [{ did: work, part, words: frame.wordsOf(frame.span) }] });
+
+/** "Turned it back up", with the power on all the while: a control. */
+export const isPowered = (frame: Frame): boolean =>
+  frame.context.powerIsOff || !/\bturned it back up$/i.test(frame.wordsOf(frame.span));
 
 const I = '[(i|we|i just|just|and|so|then|also|and i|ok|have|i have|we have)]';
 const NOW = '[(now|again|all the way|for now)]';
@@ -31,6 +35,11 @@ export const POWERED_AGAIN_RULES: readonly Rule[] = [
     `[(the|my|its|it is)] (plug|cord|power cord) is [back] [plugged] in ${NOW}`,
     did('restore', 'plug'),
     { unheard: true, apart: true, beforeTold: true, examples: ['plug is in'] },
+  ),
+  rule(
+    `[(the|my|that)] (disconnect|main|main switch|pull out) is (in|back in|pushed [back] in) ${NOW}`,
+    did('restore', 'disconnect'),
+    { unheard: true, apart: true, beforeTold: true, examples: ['disconnect is in'] },
   ),
   rule(`[(the|my|all the)] power is [all] [back] on ${NOW}`, did('restore', 'disconnect'), {
     unheard: true,

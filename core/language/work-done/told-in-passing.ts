@@ -8,6 +8,10 @@ const doing =
   (did: WorkKindId, part: PartId | null): Means =>
   (_tags, frame) => ({ work: [{ did, part, words: frame.wordsOf(frame.span) }] });
 
+/** Which way a gauge goes, without a number. */
+const MOVES =
+  '[the] (head|suction|head pressure|suction pressure|high side|low side|superheat|subcooling) is [(slowly|still|now)] (dropping|falling|rising|climbing|coming (up|down)|going (up|down)|pulling down)';
+
 /** What was looked for and not found, and the looking. */
 const checkedClear: Means = (_tags, frame) => {
   const words = frame.wordsOf(frame.span);
@@ -82,6 +86,16 @@ export const PASSING_RULES: readonly Rule[] = [
     nothing,
     { examples: ['defrost was two hours ago'] },
   ),
+  rule(
+    '[(and|so|ok|yeah)] (that|this|it|everything|all of (that|it)) is [(all|right)] (in line|about right|right on|where it (should|ought to) be|where i want it|in the ballpark|in the range)',
+    nothing,
+    { unheard: true, apart: true, examples: ['so that is in line'] },
+  ),
+  rule(
+    '[(so|ok|yeah|well)] [(looks like|i think|i would say)] (he|they|we) (is|are|was|were|came up) [(a little|a bit|way)] short [on (gas|charge|refrigerant)]',
+    remark,
+    { unheard: true, apart: true, examples: ['so he is short'] },
+  ),
   rule('so <the> <part> (should|ought to|has to) be <state> [(now|by now)]', nothing, {
     examples: ['so the evaporator should be clear'],
   }),
@@ -91,9 +105,29 @@ export const PASSING_RULES: readonly Rule[] = [
     { alone: true, examples: ['that is way high'] },
   ),
   rule(
-    '[the] oil [level] (is|looks|was) [(at|about|only|up to|down to)] (half|a half|a quarter|quarter|a third|three quarters|halfway|half way) [[(a|of the|up the|in the|of a|of)] [sight] glass]',
+    '[the] oil [level] (is|looks|was|~~((came|comes|went|dropped|sits|holds|is (coming|going)) [(back|right)] [(up|down)]|is (back|right) [(up|down)])) [(at|about|only|up to|down to|~~to)] (half|a half|a quarter|quarter|a third|three quarters|halfway|half way) [[(a|of the|up the|in the|of a|of)] [sight] glass]',
     remark,
     { examples: ['oil is half a glass'] },
+  ),
+  rule(
+    `[the] (rotation|phasing|phase rotation) (is|looks|checks) [(all|out)] (right|good|correct|fine|ok) [<pause>] [and] [${MOVES} [<pause>] [and] [${MOVES}]]`,
+    remark,
+    { unheard: true, examples: ['rotation is right'] },
+  ),
+  rule(
+    '[(ok|so)] (this is|it is|we are doing|i am doing|i am here (for|to do)|here (for|to do)) (a|the) (start up|startup|commissioning|first start) [(on|for|of) <clause>]',
+    remark,
+    { unheard: true, examples: ['this is a start up on a new condensing unit'] },
+  ),
+  rule(`${MOVES} [<pause>] [(and|while|as)] ${MOVES}`, remark, {
+    unheard: true,
+    apart: true,
+    examples: ['suction is dropping and head is coming up'],
+  }),
+  rule(
+    '[(it|the oil|oil)] is coming back [(slow|slowly|now|good|nice|a little at a time)]',
+    remark,
+    { unheard: true, apart: true, examples: ['it is coming back slow'] },
   ),
   rule(
     `[(i|we|just|i have|have)] (soaped|bubbled|sprayed|sniffed|checked|leak checked|went over|soaped up) ${EVERYTHING} [(down|up|twice|again)] [<pause>] [(and|there is|i have|i see|got)] ${NONE}`,
@@ -109,6 +143,11 @@ export const PASSING_RULES: readonly Rule[] = [
     `[(i am|alright|ok)] (powering|firing|turning|kicking|bringing|switching) (it|her|this thing|the unit) (back up|back on|up|on)`,
     doing('restore', 'disconnect'),
     { examples: ['powering it back up'] },
+  ),
+  rule(
+    `[(i am|we are|ok|just)] (killing|cutting|opening|pulling|throwing|shutting off|turning off|locking out) (the|my|this|her) (disconnect|power|main|main disconnect|main switch|breaker|switch) [(off|out|now|here|first|real quick)]`,
+    doing('isolate', 'disconnect'),
+    { unheard: true, apart: true, beforeTold: true, examples: ['i am killing the disconnect'] },
   ),
   rule(`[(i|i have|just|ok)] killed it`, doing('isolate', 'disconnect'), {
     examples: ['killed it'],

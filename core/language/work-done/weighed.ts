@@ -249,7 +249,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { examples: ['recovered nothing', 'nothing to recover'] },
   ),
   rule(
-    `(${NO_GAS} [(was|were|is)] (added|needed|put in|required)|[(i|we)] (did not|have not) (add|added|put) (any|a drop of|any more) ${GAS} [in]|[(i|we)] [have] (added|put in) (${NO_GAS}|none|zero ${GAS}))`,
+    `(${NO_GAS} [(was|were|is)] (added|needed|put in|required)|[(i|we)] (did not|have not) (add|added|put) (any|a drop of|any more) ${GAS} [in]|[(i|we)] [have] (added|put in) (${NO_GAS}|none|zero ${GAS})|~~[(i|we)] (did not|never|have not|did not have to|did not need to) (touch|touched|mess with|messed with|adjust|change|changed) the ${GAS}|~~left the ${GAS} (alone|as it (is|was)|where it (is|was)))`,
     noneMoved('refrigerantAdded'),
     { examples: ['no refrigerant added', 'did not add any refrigerant'] },
   ),

@@ -6,6 +6,7 @@ import { isDoneTo } from '../words/done-to.ts';
 import { FANS, settledFan } from '../words/fans.ts';
 import { partSwapped } from '../findings/finding-of.ts';
 import { PIPES, VALVES } from './left-open.ts';
+import { isPowered } from './powered-again.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { IT, SPLIT, SPLIT_IT } from '../words/split-verbs.ts';
@@ -319,7 +320,7 @@ export const WORK_RULES: readonly Rule[] = [
   rule(
     `${I} (restored [the] power|(turned|powered|switched|fired) it (back on|back up|on again)|put power back (on|to) [it])`,
     didSo('restore', 'disconnect'),
-    { examples: ['restored power'] },
+    { only: isPowered, examples: ['restored power'] },
   ),
   rule(
     `${I} ((killed|cut|shut off|turned off) [the] power (to|at) <the> <part:at>|(shut|turned|switched) (off the unit|the unit off|it off)|(shut off|turned off|locked out|isolated) the unit)`,

@@ -37,6 +37,7 @@ import {
   likelyCauses,
   measuredWeak,
   withoutTheGeneral,
+  withoutWorking,
 } from '../findings.ts';
 import { probed, type Probed } from '../../visit/probed.ts';
 import { isValveTurned, timeWords } from '../work.ts';
@@ -134,7 +135,7 @@ function reasonFacts(state: VisitState): readonly NoteFact[] {
 }
 
 function seenRows(state: VisitState): readonly SeenRow[] {
-  const amiss = withoutWithdrawn(state).filter(({ finding }) => isAmiss(finding));
+  const amiss = withoutWorking(withoutWithdrawn(state).filter(({ finding }) => isAmiss(finding)));
   const isBefore = isBeforeAlteration(state);
   const isLeft = isLeftSo(state);
   const isSince = isSinceAlteration(state);
