@@ -74,7 +74,6 @@ const NOT_YET: ReadonlySet<string> = new Set([
   'an evap fan got its gummed up solid run winding',
   'both of the coil on pump down solenoid shuts on its own again',
   'and its condensing units sitting up remote',
-  'you needs to have an different gear box put on on the sixteenth every sixty for months',
   'it fell off , that dryer for your suction line',
 ]);
 

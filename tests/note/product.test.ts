@@ -19,7 +19,7 @@ describe('the name of what was probed', () => {
     ['they say the lettuce up top is at forty eight', 'lettuce up top'],
     ['milk temperature is 44', 'milk'],
     ['milk says forty four', 'milk'],
-    ['meat in there temped forty four', 'meat in there'],
+    ['meat in there temped forty four', 'meat'],
     ['product temp in the middle of the meat is twenty six', 'middle of the meat'],
     ['edges about twenty nine', 'edges'],
     ["chicken's thirty four in the middle", 'chicken in the middle'],

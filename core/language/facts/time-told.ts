@@ -76,7 +76,7 @@ const hoursAndParts: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
   if (value === null || !/\bhours?\b/i.test(words)) return null;
   const [, hours, parts = ''] = HOURS_THEN_PARTS.exec(words) ?? [];
-  if (PER.test(parts)) return null;
+  if (PER.test(parts) || /\blabor\b/i.test(words)) return null;
   return hours !== undefined && frame.context.workBegun
     ? { facts: [{ fact: 'labor', value, words: hours }], remarks: [parts] }
     : { remarks: [words] };

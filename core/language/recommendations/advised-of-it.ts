@@ -65,7 +65,7 @@ export const ADVISED_OF_IT_RULES: readonly Rule[] = [
     { unheard: true, examples: [] },
   ),
   rule(
-    `${JOINED} [(i|we)] (would|recommend|recommended|recommending|suggest|suggesting|am recommending|i would recommend) (<working>|<todo>) (it|them|that|that one|(both|all|all three) [of] (them|those)|both) ${TAIL}`,
+    `${JOINED} [(i|we)] (would|recommend|recommended|recommending|suggest|suggesting|am recommending|i would recommend) (<working>|<todo>) (it|them|that|that one) ${TAIL}`,
     told(ofIt(undefined, true)),
     { unheard: true, examples: [] },
   ),

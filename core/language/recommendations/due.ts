@@ -131,11 +131,7 @@ export const DUE = named(
     shaped(
       '<on> <inWords> (when there is time|when (you|they|we|i|somebody) (get|gets|got) (a chance|time)) <sometime>',
     ),
-    written(
-      shaped(
-        '<on> <inWords> (when|once|as soon as) (i|we) (come back|get back|return|am back|are back) <onReturn>',
-      ),
-    ),
+    written(shaped('<on> <inWords> when (i|we) (come|get) back <onReturn>')),
   ),
 );
 

@@ -4,7 +4,7 @@ import { ONES, TEENS, TENS } from '../numbers/number-words.ts';
 import { holdsNumber } from '../words/own-reading.ts';
 import { complaint, remark } from '../talk/people-remarks.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
-import { numberIn, spanIn, tagsIn } from '../slots.ts';
+import { spanIn, tagsIn } from '../slots.ts';
 import { nothing } from '../plain-means.ts';
 
 const clauseOf = (...[tags, frame]: Parameters<Means>): string => {
@@ -76,17 +76,11 @@ const SOME =
   '(<number>|a|an|some|half|about|most of|another|one|the (last|whole|rest)|my (last|whole)|all (my|the)|several|a few|a couple)';
 
 const ITEM =
-  '[new] (<part>|[(evaporator|evap|condenser|cond)] fan (motor|motors)|control|controls|board|boards|motor|motors|valve|valves)';
-const A_PART = `[(plus|and|used)] <count:one> ${ITEM}`;
+  '(<part>|[new] (control|controls|boards|[(evaporator|evap|condenser|cond)] fan motors|motors|valves))';
 /** Ours: more of one part are volts or amps at it. */
-const MOST_PARTS = 12;
-const partsListed: Means = (tags, frame) =>
-  [tags['one'], tags['two'], tags['three']].every((each) => {
-    const count = each === undefined ? 1 : numberIn(tagsIn(each)?.['number']);
-    return count !== null && count <= MOST_PARTS;
-  })
-    ? remark(tags, frame)
-    : null;
+const COUNT =
+  '(a|an|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|another|a couple [of])';
+const A_PART = `[(plus|and|used)] ${COUNT} ${ITEM}`;
 
 /** "An hour and a half labor, one start cap" */
 const isBehindTime = (frame: Frame): boolean =>
@@ -94,12 +88,12 @@ const isBehindTime = (frame: Frame): boolean =>
 
 /** Of the job and its bill: what was used, how long it took, what is waited for, how long it was down. */
 export const JOB_RULES: readonly Rule[] = [
-  rule(`${A_PART} [and] <count:two> ${ITEM} [[and] <count:three> ${ITEM}]`, partsListed, {
+  rule(`${A_PART} [and] ${COUNT} ${ITEM} [[and] ${COUNT} ${ITEM}]`, remark, {
     unheard: true,
     alone: true,
     examples: ['one fan motor one gasket one control'],
   }),
-  rule(`${A_PART} [[and] <count:two> ${ITEM}]`, partsListed, {
+  rule(`${A_PART} [[and] ${COUNT} ${ITEM}]`, remark, {
     unheard: true,
     only: isBehindTime,
     examples: [],
