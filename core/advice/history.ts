@@ -1,5 +1,5 @@
 import type { Question } from '../language/utterance.ts';
-import type { FindingStateId, WorkKindId } from '../terms/names.ts';
+import { CLEANING, type FindingStateId, type WorkKindId } from '../terms/names.ts';
 import type { CivilDate } from '../units/civil-date.ts';
 import type { VisitState } from '../visit/state.ts';
 import type { DoneRow, FoundRow, HistoryAnswer, PastRow } from './history-verdict.ts';
@@ -160,8 +160,6 @@ function lastDone(
   const on = done?.openedOn ?? null;
   return { answer: 'lastDone', today, did, part, on, since };
 }
-
-const CLEANING: ReadonlySet<WorkKindId> = new Set(['clean', 'wash', 'brush']);
 
 /** Washed and brushed is cleaned. */
 const isSameWork = (wanted: WorkKindId, did: WorkKindId): boolean =>

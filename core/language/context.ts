@@ -54,6 +54,8 @@ export interface Context {
   readonly lastFan: PartId | null;
   /** What was found bad last and is not replaced yet: "the new one's in" is that. */
   readonly foundBad: PartId | null;
+  /** The coil that was found dirty last and is not cleaned yet: "blew it out" is of that and of no fan before it. */
+  readonly dirtyCoil: PartId | null;
   /** The discharge line's temperature was read, and no head: "discharge" is the line. */
   readonly readsDischargeLine: boolean;
   /** The only fan that was spoken of on this visit: a "fan" is that one. */
@@ -119,6 +121,7 @@ export const EMPTY_CONTEXT: Context = {
   powerIsOff: false,
   lastFan: null,
   foundBad: null,
+  dirtyCoil: null,
   readsDischargeLine: false,
   onlyFan: null,
   stepping: false,

@@ -221,6 +221,9 @@ export const WORK_KINDS = {
 } as const;
 export type WorkKindId = keyof typeof WORK_KINDS;
 
+/** What leaves a coil or a fan clean, however it was done. */
+export const CLEANING: ReadonlySet<WorkKindId> = new Set<WorkKindId>(['clean', 'wash', 'brush']);
+
 export const EQUIPMENT = {
   reachIn: 'reach-in',
   walkInCooler: 'walk-in cooler',

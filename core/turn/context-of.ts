@@ -1,7 +1,7 @@
 import type { Context, Expectation } from '../language/context.ts';
 import { type KnownNames, NO_NAMES } from '../language/names/known-names.ts';
 import type { Finding, Question, Reading } from '../language/utterance.ts';
-import { isPowerPart, type PartId } from '../terms/names.ts';
+import { CLEANING, isPowerPart, type PartId } from '../terms/names.ts';
 import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../terms/quantities.ts';
 import { mayBeLegVolts } from '../terms/three-phase.ts';
 import { convert } from '../units/convert.ts';
@@ -34,6 +34,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     powerIsOff: leftOpen(state).some(({ part }) => isPowerPart(part)),
     lastFan: lastFan(state),
     foundBad: foundBad(state),
+    dirtyCoil: dirtyCoil(state),
     readsDischargeLine:
       latestReading(state, 'dischargeLineTemp') !== null &&
       latestReading(state, 'headPressure') === null,
@@ -220,6 +221,15 @@ function foundBad({ findings, work }: VisitState): Context['foundBad'] {
   const isReplaced = work.some(({ at, work: done }) => done.did === 'replace' && at >= last.at);
   return isReplaced ? null : part;
 }
+
+function dirtyCoil({ findings, work }: VisitState): Context['dirtyCoil'] {
+  const last = findings.findLast(({ finding: { part, state } }) => isCoil(part) && isDirty(state));
+  const part = last?.finding.part ?? null;
+  return work.some(({ work: done }) => CLEANING.has(done.did) && done.part === part) ? null : part;
+}
+
+const isCoil = (part: PartId): boolean => part === 'condenser' || part === 'evaporator';
+const isDirty = (state: Finding['state']): boolean => state === 'dirty' || state === 'plugged';
 
 const isBad = ({ state }: Finding): boolean => BAD.has(state);
 const BAD: ReadonlySet<Finding['state']> = new Set<Finding['state']>([

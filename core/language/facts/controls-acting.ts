@@ -26,10 +26,11 @@ const actedAt: Means = (tags, frame) => {
   return settings && { ...settings, remarks: [frame.wordsOf(frame.span)] };
 };
 
-/** A control's meter shows volts as well: what is a supply is asked about. */
+/** A control's meter shows volts as well: what is a supply is asked about, unless it is what it is set at. */
 const highStandsAt: Means = (tags, frame) => {
   const { value, unit } = amountIn(tags);
-  const mayBeVolts = unit === null && value !== null && isNominalVoltage(value);
+  const isSet = /\b(?:set|cut(?: |-)?out)\b/i.test(frame.wordsOf(frame.span));
+  const mayBeVolts = !isSet && unit === null && value !== null && isNominalVoltage(value);
   return mayBeVolts ? leftToAsk(tags) : settingByKind(tags, 'highPressureSwitch', frame);
 };
 

@@ -1,5 +1,5 @@
 import type { FindingStateId, PartId } from '../../terms/names.ts';
-import { fanPlace, TURNS } from '../words/fans.ts';
+import { FANS, fanPlace, TURNS } from '../words/fans.ts';
 import { finding } from './finding-of.ts';
 import { wordBehind } from '../words/clause-start.ts';
 import { holdsNumber } from '../words/own-reading.ts';
@@ -58,8 +58,21 @@ const bearings: Means = (tags, frame) => {
 
 const compressorOr = (last: PartId): PartId => (last === 'fan' ? 'compressor' : last);
 
+/** "It's still turning though": a fan that was spoken of. */
+const stillTurns: Means = (_tags, frame) => ({
+  ofIt: {
+    means: (part) => (FANS.includes(part) ? { findings: [finding(part, 'running', frame)] } : null),
+    inSentence: false,
+  },
+});
+
 /** What is found at a bit or by a kind of part, where only what was spoken of last says which. */
 export const LAST_NAMED_RULES: readonly Rule[] = [
+  rule(
+    '[(but|and|well)] (it|she|they|that one) (is|are) [still] (turning|spinning) [(though|fine|ok|all right|good|for now)]',
+    stillTurns,
+    { unheard: true, apart: true, examples: [] },
+  ),
   rule(
     '[(so|then|and)] (the|that|this) (control|switch|safety) (is|was|has) [got] <very> <state>',
     itIsControl,

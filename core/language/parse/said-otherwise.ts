@@ -19,6 +19,10 @@ const MAKES = new WordSet('ecm psc oem universal generic aftermarket factory rem
 const SPELLED_MAKES = ['e c m', 'p s c', 'o e m'].map((spelled) => spelled.split(' '));
 const MAKES_BEGIN = new WordSet('e p o');
 
+/** "They should replace both of them": them. */
+const BOTH_OF = new WordSet('both of');
+const THEM = new WordSet('them those these');
+
 /** "Is" is no name's word with an ending. */
 const SHORTEST = 3;
 /** Of what a name ends in, with the "is" behind it whose apostrophe nobody wrote: "heads one ninety". */
@@ -56,6 +60,7 @@ const MAY_BE_MEANT = WordSet.ofAll([
   MAKES,
   MAKES_BEGIN,
   METERED,
+  new WordSet('both'),
 ]);
 
 export interface Otherwise {
@@ -76,7 +81,7 @@ export function saidOtherwise(tokens: readonly Token[]): Otherwise | null {
     if (heard || name !== null) isOther = true;
     if (heard) continue;
     if (name !== null) others.push(name);
-    else if (isMere(tokens, at) || isMake(tokens, at)) leftOut += 1;
+    else if (isMere(tokens, at) || isMake(tokens, at) || isBothOf(tokens, at)) leftOut += 1;
     else if (mayHoldIs(tokens, at)) others.push(...apart(token, [token.text.slice(0, -1), 'is']));
     else if (at === 0 && WE_ARE.has(token)) others.push(...apart(token, ['we', 'are']));
     else others.push(token);
@@ -110,6 +115,14 @@ function isMere(tokens: readonly Token[], at: number): boolean {
   const [before, token] = [tokens[at - 1], tokens[at]];
   if (before === undefined || token === undefined || token.pause || TURNS.has(before)) return false;
   return MERE.has(token) || (LIKE.has(token) && BEFORE_LIKE.has(before));
+}
+
+function isBothOf(tokens: readonly Token[], at: number): boolean {
+  const [token, next] = [tokens[at], tokens[at + 1]];
+  if (token === undefined || next === undefined || !BOTH_OF.has(token)) return false;
+  if (token.text === 'of') return tokens[at - 1]?.text === 'both' && THEM.has(next);
+  const then = tokens[at + 2];
+  return next.text === 'of' && then !== undefined && THEM.has(then);
 }
 
 function isMake(tokens: readonly Token[], at: number): boolean {

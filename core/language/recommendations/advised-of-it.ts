@@ -60,7 +60,7 @@ export const ADVISED_OF_IT_RULES: readonly Rule[] = [
     { unheard: true, examples: [] },
   ),
   rule(
-    `${JOINED} (that|this|that one|those) ${MAYBE} (${OUGHT} <done>|${NEEDS} ${MAYBE} <working>) ${TAIL}`,
+    `${JOINED} (that|this|that one|those|they both|both) ${MAYBE} (${OUGHT} <done>|${NEEDS} ${MAYBE} <working>) ${TAIL}`,
     told(ofIt(undefined, true)),
     { unheard: true, examples: [] },
   ),

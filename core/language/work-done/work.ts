@@ -1,6 +1,6 @@
 import { wordBehind } from '../words/clause-start.ts';
 import { capBeside, endsTheList, unlessNameGoesOn } from '../findings/part-lists.ts';
-import type { PartId, WorkKindId } from '../../terms/names.ts';
+import { CLEANING, type PartId, type WorkKindId } from '../../terms/names.ts';
 import { isTakenOutByFault } from '../words/taken-out.ts';
 import { isDoneTo } from '../words/done-to.ts';
 import { FANS, settledFan } from '../words/fans.ts';
@@ -106,7 +106,7 @@ const didIt =
     if (did === 'adjust' && PUT_DOWN.test(`${words} ${wordBehind(frame)}`)) return {};
     if (isNotDone(frame)) return {};
     const means = (named: PartId): Meaning => {
-      const meant = did === 'clean' ? dirtyOf(named, frame) : named;
+      const meant = CLEANING.has(did) ? dirtyOf(named, frame) : named;
       const part = coilWorkedOn(did, jointOf(meant, words, frame), words);
       return isDoneTo(part, { did, words })
         ? { work: [{ did, part, words }] }
@@ -117,7 +117,7 @@ const didIt =
 
 /** "Condenser's dirty, fan's running though": what is then blown out is what was found dirty. */
 const dirtyOf = (part: PartId, { context }: Frame): PartId =>
-  FANS.includes(part) && context.foundBad === 'condenser' ? 'condenser' : part;
+  FANS.includes(part) ? (context.dirtyCoil ?? part) : part;
 
 const PUT_DOWN =
   /\bset (?:it|them|'?em|that|those|her) (?:aside|down|off|on|over|in|out|to the side)\b/i;
