@@ -186,8 +186,14 @@ function takeReading(state: VisitState, event: VisitEvent, reading: Reading): Vi
     settings: { ...state.settings, units: habitAfter(state, reading) },
     lastQuantity: reading.quantity,
     lastPlace: reading.place ?? state.lastPlace,
+    lastPart: capacitorOf(reading) ?? state.lastPart,
     ...(state.wanted === reading.quantity ? { wanted: null, wantedPlace: null } : {}),
   };
+}
+
+/** What is marked on a can and read off it is told with the leads on it: "so that's junk" is that one. */
+function capacitorOf({ place }: Reading): PartId | null {
+  return place === 'startCapacitor' || place === 'runCapacitor' ? place : null;
 }
 
 const memoTaken: Step<'memoTaken'> = (state, event) => {

@@ -51,6 +51,31 @@ describe('what is named in a sentence of its own', () => {
     ]);
   });
 
+  it('leaves a run capacitor for the start capacitor whose marking is read out', () => {
+    const { state } = visit(
+      'discharged the cap',
+      'start cap is rated one forty five to one seventy four',
+      "i'm reading",
+      'twenty two',
+      "so that's junk",
+      "okay new cap's in",
+    ).last;
+    expect(state.readings.at(-1)?.reading).toMatchObject({
+      quantity: 'capacitance',
+      value: 22,
+      place: 'startCapacitor',
+    });
+    expect(state.findings.map(({ finding }) => finding.part)).toEqual(['startCapacitor']);
+    expect(state.work.map(({ work }) => work.part)).toContain('startCapacitor');
+    expect(state.work.map(({ work }) => work.part)).not.toContain('runCapacitor');
+  });
+
+  it('amps of two figures may have lost their point', () => {
+    expect(replies('nameplate is six point eight amps', 'amps', 'seven one').at(-1)).toBe(
+      'Current 7.1 A.',
+    );
+  });
+
   it('names a number that was asked about just now instead', () => {
     expect(replies('two ten', 'head pressure').at(-1)).toBe('Head 210.');
   });

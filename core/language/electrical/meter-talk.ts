@@ -94,6 +94,9 @@ const wattsAndDrawn: Means = (tags, frame) => {
     : { readings: [read], remarks: [frame.wordsOf(frame.span)] };
 };
 
+const isCanLast = ({ context: { lastQuantity } }: Frame): boolean =>
+  lastQuantity === 'ratedCapacitance' || lastQuantity === 'capacitance';
+
 /** "Reads one forty one": of the can that was named or whose rating was told last; of anything else it is asked. */
 const itReads: Means = (tags, frame) => {
   const { unit, overlimit } = amountIn(tags);
@@ -343,6 +346,12 @@ export const METER_TALK_RULES: readonly Rule[] = [
     wattsAndDrawn,
     { examples: ['fan motor is twelve watts drawing point three'] },
   ),
+  rule('[(and|but)] i am [only] (reading|getting|seeing) [only] <amount>', itReads, {
+    unheard: true,
+    alone: true,
+    only: isCanLast,
+    examples: [],
+  }),
   rule(`[(and|but)] [(it|that|and it)] ${READS} [(at|only|out at)] <amount>`, itReads, {
     alone: true,
     examples: ['reads one forty one'],
