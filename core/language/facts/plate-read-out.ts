@@ -111,6 +111,11 @@ export const PLATE_READ_OUT_RULES: readonly Rule[] = [
     { unheard: true, examples: ['it says four oh four a eight pounds two thirty volts'] },
   ),
   rule(
+    `<refrigerant> (it says|says|is what it says) [(here|(on|right on) (the|this) (plate|nameplate|tag|label|sticker))] ${AND} <amount>`,
+    gasAndMore,
+    { unheard: true, examples: ['four oh four a it says on the plate nineteen ounces'] },
+  ),
+  rule(
     `[${IT}] (says|reads|lists|shows) [here] <amount> ${AND} <amount:second> [${AND} <amount:third>] ${PHASE}`,
     weightBesideSupply,
     {

@@ -1,3 +1,4 @@
+import { remark } from '../plain-means.ts';
 import type { PartId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { startsClause, wordBefore } from '../words/clause-start.ts';
@@ -254,6 +255,12 @@ export const SAFETY_RULES: readonly Rule[] = [
     `both [(my|the|of the|of my)] ((pressure|safety) (switches|controls)|safeties|pressures|controls) ${PASSES} <very> <state>`,
     bothAre,
     { examples: ['both safeties are made'] },
+  ),
+  // Which ones there are, nobody says.
+  rule(
+    '[(so|and|yep)] [all [of]] [(the|my)] safeties (are|look|check) [all] [(out|ok and)] (made|closed|good|ok|fine)',
+    remark,
+    { unheard: true, apart: true, examples: ['so the safeties are all made'] },
   ),
   rule(
     '[the] coil ((has|has got|is got|shows) no continuity|(is|(ohms|ohmed|reads|checks|tests|meters|read) [out]) [wide] (open|infinite|burnt|burned up|ol|o l))',

@@ -143,6 +143,16 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['do they have to throw it out'] },
   ),
   rule(
+    `how long (can|could|will|is) ${THE} ${FOOD} [(good|ok|safe|all right)] [(to|for)] [(sit|stay|last|be|hold|keep|go|sit out)] [(at|in there|like that|out|sitting)] [(at)] [<amount>] [(in there|like that|now)]`,
+    judge('food'),
+    {
+      unheard: true,
+      only: (frame) =>
+        /\b(?:sit|stay|last|hold|keep|go|good|safe|ok)\b/i.test(frame.wordsOf(frame.span)),
+      examples: ['how long can that food sit at forty one'],
+    },
+  ),
+  rule(
     `(any|is any|is there any|does any|do any|does anything|does any of) [of] [(the|their|that)] [${FOOD}] (need|needs|have|has|got) to [be] (tossed|thrown (out|away)|dumped|trashed|discarded|go|get tossed|pitched)`,
     judge('food'),
     { examples: ['any product need to be tossed'] },

@@ -53,6 +53,14 @@ const THROWN = '(pitched|tossed|thrown (out|away)|discarded|dumped|trashed|pulle
 /** What is kept in the box: how warm it is, and what became of it. */
 export const FOOD_RULES: readonly Rule[] = [
   rule(
+    `[(i|we)] [just] (temped|probed) (a couple|some|a few|one|two|three|four) [of] [(the|those|their)] (boxes|bags|cases|packages|trays|tubs|packs|containers) [${MIDDLE}] [<pause>] [(they are|it is|and they are|and it is|all)] [(about|at|reading|right at)] <amount>`,
+    probed,
+    {
+      unheard: true,
+      examples: ['temped a couple boxes in the middle they are at twenty nine'],
+    },
+  ),
+  rule(
     `${SOME} ${DISH} ${THERE} (temped|temping|is temping|are temping|temps|probed|probes|is probing|was temped) [out] [at] <amount>`,
     probed,
     {

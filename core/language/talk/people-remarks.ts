@@ -106,6 +106,11 @@ const becameOf: Means = (tags, frame) => (startsClause(frame) ? remark(tags, fra
 /** What is told of the people at the site, and for them: kept as it was said. */
 export const PEOPLE_RULES: readonly Rule[] = [
   rule(
+    `${LEAD} (i|we) (did not|have not) (throw|thrown|toss|tossed|dump|dumped) (anything|any of it|any [of (the|their)] ${FOOD}) [<clause>]`,
+    remark,
+    { unheard: true, only: startsClause, examples: ['i did not throw anything out'] },
+  ),
+  rule(
     `${LEAD} [(all [of]|most of|some of|half of)] (the|their|all the|all their|a lot of|some) [(bad|warm|spoiled|rest of the|whole)] ${FOOD} (is|are|was|were|has been|have been|got|had to be|has to be|had been|went|is being|are being) [(all|already|just)] (moved|thrown|tossed|dumped|trashed|discarded|pitched|transferred|shifted|taken|pulled|in|on|over|put|iced|packed|lost|spoiled|ruined|bad) [<clause>]`,
     becameOf,
     { examples: ['the product was moved to the other cooler'] },
