@@ -75,13 +75,13 @@ const ratedWatts: Means = (tags, frame) => {
 
 const CANS: readonly (PlaceId | PartId | null)[] = ['runCapacitor', 'startCapacitor'];
 
-function lastCan({ context }: Frame): PlaceId | null {
-  const { lastPart, lastPlace, lastQuantity } = context;
+const isCanLast = ({ context: { lastQuantity } }: Frame): boolean =>
+  lastQuantity === 'ratedCapacitance' || lastQuantity === 'capacitance';
+
+function lastCan(frame: Frame): PlaceId | null {
+  const { lastPart, lastPlace } = frame.context;
   const can = [lastPlace, placeId(lastPart ?? undefined)].find((each) => CANS.includes(each));
-  if (can !== undefined) return can;
-  return lastQuantity === 'ratedCapacitance' || lastQuantity === 'capacitance'
-    ? 'runCapacitor'
-    : null;
+  return can ?? (isCanLast(frame) ? 'runCapacitor' : null);
 }
 
 /** "Fan motor's twelve watts, drawing point three": what it is built for is printed on it alone. */
@@ -93,9 +93,6 @@ const wattsAndDrawn: Means = (tags, frame) => {
     ? null
     : { readings: [read], remarks: [frame.wordsOf(frame.span)] };
 };
-
-const isCanLast = ({ context: { lastQuantity } }: Frame): boolean =>
-  lastQuantity === 'ratedCapacitance' || lastQuantity === 'capacitance';
 
 /** "Reads one forty one": of the can that was named or whose rating was told last; of anything else it is asked. */
 const itReads: Means = (tags, frame) => {
