@@ -13,6 +13,7 @@ import { askedByCues } from './questions/by-cue.ts';
 import { toldOnly, toUsOnly } from './settle/asked-of-us.ts';
 import { oursOnly } from './settle/done-by-us.ts';
 import { withUnreadNames } from './settle/names-unread.ts';
+import { tellDrawnDown } from './settle/drawn-down.ts';
 import { tellLocked } from './settle/locked.ts';
 import { tellLegs } from './settle/legs-answered.ts';
 import { fansOfCoils } from './settle/fans-of-coils.ts';
@@ -26,6 +27,7 @@ import { doneSo } from './settle/done-so.ts';
 import { withShortNames } from './settle/short-names.ts';
 import { secondHand } from './settle/second-hand.ts';
 import type { Sentence } from './parse/sentence.ts';
+import { ofTheControl } from './settle/the-control.ts';
 import { takenBackFirst } from './settle/taken-back.ts';
 import { withSide } from './words/which-one.ts';
 import { tellWhatHappened } from './settle/what-happened.ts';
@@ -41,6 +43,7 @@ export function understand(text: string, context: Context): Utterance {
     putRight(said, context, asItWasSaid) ??
     doneSo(said, context, asItWasSaid) ??
     ofOtherOne(said, context, asItWasSaid) ??
+    ofTheControl(said, context, asItWasSaid) ??
     ofNamed(said, context, asItWasSaid) ??
     said
   );
@@ -69,7 +72,10 @@ function asItWasSaid(text: string, context: Context): Utterance {
   if (all.remarks.length > 0) advise(all);
   if (all.findings.length > 1) all.findings = fansOfCoils(all.findings);
   if (all.findings.length > 0) tellWhoOpened(all, context);
-  if (all.work.length > 0) tellLocked(all, text);
+  if (all.work.length > 0) {
+    tellLocked(all, text);
+    tellDrawnDown(all);
+  }
   if (all.findings.length > 0) all.findings = all.findings.map((each) => withSide(each, text));
   if (all.facts.length > 0) keepFreezer(all, context);
   tellLegs(all, context);

@@ -58,9 +58,11 @@ export interface Reading {
   readonly hedged?: true;
   /** The meter showed OL, over limit or infinite. */
   readonly overlimit?: true;
-  /** The reading was taken as a control tripped. */
-  /** `standing`: with the compressor at rest, so that it tells nothing of how the unit runs. */
-  readonly event?: 'tripped' | 'standing';
+  /**
+   * `tripped`: as a control did. `standing`: with the compressor at rest; `drawnDown`: what the low side was pumped down or
+   * recovered to. These two tell nothing of how the unit runs.
+   */
+  readonly event?: 'tripped' | 'standing' | 'drawnDown';
   readonly when?: 'arrival';
   readonly afterMinutes?: number;
   readonly gasTemp?: Amount;

@@ -33,7 +33,7 @@ export function findingLines(state: VisitState): readonly string[] {
     ...withoutTheGeneral(findings.filter((entry) => !isLeft(entry))).map(seenLine),
     ...measuredWeak(state).map((finding) => seenLine({ finding })),
     ...readings
-      .filter(({ reading }) => reading.event !== undefined)
+      .filter(({ reading: { event } }) => event === 'tripped' || event === 'standing')
       .map(({ reading }) => sentence(readingWritten(reading))),
     ...circuitLines(state).found,
     ...sightGlassSeen(state)

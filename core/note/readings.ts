@@ -99,8 +99,16 @@ export function testsSection(state: VisitState): Pick<NoteSection, 'lines' | 'ta
       ? []
       : [sentence(`${name}: ${own.map(({ reading }) => valueOnly(reading)).join(', then ')}`)];
   });
-  const told = [...lines, ...verdictLines(state)];
+  const told = [...drawnDownLines(state), ...lines, ...verdictLines(state)];
   return { lines: told, ...(tabled.length === 0 ? {} : { table: tableOf(tabled) }) };
+}
+
+/** How low the low side was pumped down or recovered. */
+function drawnDownLines({ readings }: VisitState): readonly string[] {
+  const values = readings.flatMap(({ reading: { event, ...reading } }) =>
+    event === 'drawnDown' ? [valueOnly(reading)] : [],
+  );
+  return values.length === 0 ? [] : [sentence(`Low side drawn down to ${values.join(', then ')}`)];
 }
 
 const TESTS: Partial<Record<QuantityId, string>> = {

@@ -10,7 +10,7 @@ import { sentence } from './wording.ts';
 
 export function workLines(state: VisitState): readonly string[] {
   const { work, recommendations, readings } = state;
-  const done = work.filter((made) => !isValveTurned(made.work));
+  const done = work.filter((made) => !isValveTurned(made.work) && !isForNew(made.work, state));
   if (done.length > 0) {
     const jobs = done.filter(
       (entry, at) =>
@@ -32,6 +32,12 @@ function jobLine({ id, work }: VisitState['work'][number], state: VisitState): s
   const ran = part !== null && STOPS.has(did) && ranSince(part, id, state);
   return sentence(ran ? `${workDoneAt(work)}; it ran again after that` : workDoneAt(work));
 }
+
+/** "Cut the old drier out, put in a new one": one job. */
+export const isForNew = ({ did, part }: Work, { work }: VisitState): boolean =>
+  did === 'remove' &&
+  part !== null &&
+  work.some(({ work: made }) => made.did === 'replace' && made.part === part);
 
 const TURNED: ReadonlySet<WorkKindId> = new Set<WorkKindId>(['open', 'isolate', 'restore']);
 

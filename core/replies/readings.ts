@@ -56,6 +56,7 @@ export function valueSaid(reading: Reading, units: UnitHabit): Said {
 export const EVENT_WORDS: Record<NonNullable<Reading['event']>, string> = {
   tripped: 'as it tripped',
   standing: 'standing',
+  drawnDown: 'drawn down',
 };
 
 function circumstances(reading: Reading): readonly Said[] {

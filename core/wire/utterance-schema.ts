@@ -43,7 +43,7 @@ const readingShape = {
   words,
   hedged: z.literal(true).exactOptional(),
   overlimit: z.literal(true).exactOptional(),
-  event: z.enum(['tripped', 'standing']).exactOptional(),
+  event: z.enum(['tripped', 'standing', 'drawnDown']).exactOptional(),
   when: z.literal('arrival').exactOptional(),
   afterMinutes: z.number().exactOptional(),
   gasTemp: amountSchema.exactOptional(),

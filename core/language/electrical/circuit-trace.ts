@@ -3,8 +3,10 @@ import type { PartId, PlaceId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { droppedIn } from '../numbers/dropped-points.ts';
 import { electrical, GOT, one } from './electrical.ts';
+import { letsInAgain } from '../facts/controls-acting.ts';
 import { finding } from '../findings/finding-of.ts';
 import { amountIn, readingOf, withMore } from '../numbers/measure.ts';
+import { isSupply } from '../numbers/nominal-voltages.ts';
 import { pointed } from './meter-figures.ts';
 import { leftToAsk, reading } from '../readings/reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
@@ -70,20 +72,11 @@ const FED: readonly (PlaceId | null)[] = [
   ...(['contactor', 'liquidLineSolenoid', 'hotGasValve', 'startRelay', 'defrostTimer'] as const),
   ...(['temperatureControl', 'doorSwitch', 'lineSide', 'loadSide'] as const),
 ];
-/** Common practice: control and supply voltages within a tenth of 24, 115 to 120, 208 to 240 and 277. */
-const SUPPLIES: readonly (readonly [number, number])[] = [
-  [22, 29],
-  [104, 132],
-  [187, 305],
-];
-
 /** "Solenoid's got one nineteen": what can be a supply's voltage is. */
 const fedBare: Means = (tags, frame) => {
   const { unit, value } = amountIn(tags);
   const place = placeId(tags['place']);
-  const isSupply =
-    value !== null && SUPPLIES.some(([least, most]) => value >= least && value <= most);
-  return unit === null && isSupply && FED.includes(place)
+  return unit === null && value !== null && isSupply(value) && FED.includes(place)
     ? one(electrical(tags, place, frame))
     : null;
 };
@@ -118,7 +111,8 @@ const madeAgain: Means = (tags, frame) => {
     const found = reading(SIDE_OF[part], amountIn(tags), frame);
     return found && { readings: [found], findings: [finding(part, 'closed', frame)] };
   };
-  return { ofIt: { means, inSentence: true, otherwise: leftToAsk(tags) } };
+  const otherwise = letsInAgain(tags, frame) ?? leftToAsk(tags);
+  return { ofIt: { means, inSentence: true, otherwise } };
 };
 
 const atTransformer: Means = (tags, frame) =>

@@ -4,11 +4,10 @@ import type { PartId, PlaceId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { amps, isVolts } from './circuit-trace.ts';
 import { isCutShort } from '../numbers/cut-numbers.ts';
-import { droppedIn } from '../numbers/dropped-points.ts';
+import { droppedIn, isTwoFigures } from '../numbers/dropped-points.ts';
 import { electrical, GOT, one } from './electrical.ts';
 import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { fanPlace } from '../words/fans.ts';
-import { TWO_BARE_FIGURES } from '../readings/loosely-said.ts';
 import { amountIn, readingOf } from '../numbers/measure.ts';
 import { pointed } from './meter-figures.ts';
 import { leftToAsk } from '../readings/reading-means.ts';
@@ -82,7 +81,7 @@ const MOTORS: Partial<Record<PartId, PlaceId>> = {
 const isBareAmps = (tags: Tags, frame: Frame): boolean => {
   const { unit, value } = amountIn(tags);
   // "Eight one" is said of 8.1 and of 81: other rules ask.
-  if (TWO_BARE_FIGURES.test(frame.wordsOf(frame.span))) return false;
+  if (isTwoFigures(frame.wordsOf(frame.span))) return false;
   return unit === 'A' || (unit === null && value !== null && value < MOST_DRAWN);
 };
 /** Ours: motors and heaters of these machines draw less, and a pump pulls to more microns. */

@@ -5,7 +5,7 @@ import type { PartId, PlaceId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { type Amounted, amountIn, readingOf } from '../numbers/measure.ts';
 import { isWeather } from '../readings/reading-means.ts';
-import { throughPart } from '../readings/through-part.ts';
+import { otherEnd, throughPart } from '../readings/through-part.ts';
 import { startsClause, wordBefore, wordBehind } from '../words/clause-start.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { placeId, quantityId, tagsIn } from '../slots.ts';
@@ -265,6 +265,8 @@ const atSide =
     if (unit === null && value !== null && value > 0 && value < 10) return leftToAsk(value);
     if (unit === null && value !== null && isOfNoCurrent(frame)) return leftToAsk(value);
     if (unit === null && isWeather(frame)) return null;
+    const end = otherEnd(place === 'loadSide' ? 'out' : 'in', tags, frame);
+    if (end !== null) return end;
     return unit === null || unit === 'V' ? one(electrical(tags, place, frame)) : null;
   };
 

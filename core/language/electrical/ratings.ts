@@ -4,7 +4,7 @@ import type { PartId, PlaceId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { settingByKind } from '../facts/controls.ts';
 import { one } from './electrical.ts';
-import { droppedIn } from '../numbers/dropped-points.ts';
+import { droppedIn, pointedBeside } from '../numbers/dropped-points.ts';
 import { wordBehind } from '../words/clause-start.ts';
 import { nameplate, plateItem } from '../facts/facts.ts';
 import { plateItemNamedIn } from '../questions/named-in.ts';
@@ -222,9 +222,15 @@ export const itDraws: Means = (tags, frame) => {
   if (read === null || plate === null) return read === null ? null : { readings: [read] };
   if (!isOfCompressor(read.place, frame))
     return { readings: [read], remarks: [frame.wordsOf(frame.span)] };
-  const rated = nameplate('ratedLoadAmps')(plate, frame);
+  const rated = nameplate('ratedLoadAmps')(besideDrawn(plate, read, frame), frame);
   return rated && { ...rated, readings: [read] };
 };
+
+function besideDrawn(plate: Tags, { value: read }: Reading, frame: Frame): Tags {
+  const { value } = amountIn(plate);
+  const words = frame.wordsOf(frame.span);
+  return value === null ? plate : { ...plate, number: pointedBeside(value, read ?? null, words) };
+}
 
 /** "Drawing eight two" is said of 8.2 and of 82: other rules ask. */
 const FIGURE = `(?:${ONES.join('|')})`;

@@ -34,8 +34,12 @@ const twoCauses: Means = (tags, frame) => {
 const partToBlame: Means = (tags, frame) => {
   const part = partId(tags['part']);
   const words = frame.wordsOf(frame.span);
-  return part === null ? null : { findings: [{ part, state: 'failed', words }] };
+  if (part === null || (METERS.has(part) && IS_A.test(words))) return null;
+  return { findings: [{ part, state: 'failed', words }] };
 };
+/** "So it's a tx valve" tells what meters it. */
+const METERS: ReadonlySet<PartId> = new Set<PartId>(['expansionValve', 'capillaryTube']);
+const IS_A = /^(?:so|then|and) .*\ban? (?!bad|failed|faulty|dead)/i;
 
 /** "The cause was the relay, and the overload": each of them has failed. */
 const partsToBlame: Means = (tags, frame) => {

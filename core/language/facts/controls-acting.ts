@@ -4,7 +4,7 @@ import { isNominalVoltage } from '../numbers/nominal-voltages.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { remark } from '../plain-means.ts';
 import { leftToAsk } from '../readings/reading-means.ts';
-import { actsOutAndIn, inAndOut, isCycled, settingByKind } from './controls.ts';
+import { actsOutAndIn, inAndOut, isCycled, one, settingByKind } from './controls.ts';
 
 const ofLowControl: Means = (tags, frame) =>
   inAndOut({ ...tags, part: 'lowPressureSwitch' }, frame);
@@ -32,6 +32,13 @@ const highStandsAt: Means = (tags, frame) => {
   const isSet = /\b(?:set|cut(?: |-)?out)\b/i.test(frame.wordsOf(frame.span));
   const mayBeVolts = !isSet && unit === null && value !== null && isNominalVoltage(value);
   return mayBeVolts ? leftToAsk(tags) : settingByKind(tags, 'highPressureSwitch', frame);
+};
+
+/** "Suction drops to eighteen before it cuts out." "Comes back on at forty five.": where the low control lets in. */
+export const letsInAgain: Means = (tags, frame) => {
+  const { lastPart, lastQuantity } = frame.context;
+  const isLow = lastPart === 'lowPressureSwitch' || lastPart === 'compressor';
+  return isLow && lastQuantity === 'suctionPressure' ? one('lowCutinPressure')(tags, frame) : null;
 };
 
 const isLowLast = ({ context: { lastPart, lastQuantity } }: Frame): boolean =>

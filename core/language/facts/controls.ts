@@ -7,6 +7,7 @@ import { liesAbove } from '../numbers/plausible.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { trippedAt } from '../readings/readings.ts';
 import { leftToAsk } from '../readings/reading-means.ts';
+import { remark } from '../plain-means.ts';
 import { partId, tagsIn } from '../slots.ts';
 import type { Reading } from '../utterance.ts';
 
@@ -20,7 +21,7 @@ function setting(quantity: QuantityId, amount: Tags | null, frame: Frame): reado
 const settings = (readings: readonly Reading[], expected: number): ReturnType<Means> =>
   readings.length === expected ? { readings } : null;
 
-const one =
+export const one =
   (quantity: QuantityId): Means =>
   (tags, frame) =>
     settings(setting(quantity, tags, frame), 1);
@@ -58,7 +59,7 @@ export const inAndOut: Means = (tags, frame) => {
   if (named !== null) return isCycled(named) ? pairOf('fan', tags, frame) : low;
   const ofFan = (part: PartId): Meaning | null =>
     part === 'fanControl' ? pairOf('fan', tags, frame) : null;
-  if (mayBeDegrees(tags)) return bothLeft(tags);
+  if (mayBeDegrees(tags)) return isOfThermostat(frame) ? remark(tags, frame) : bothLeft(tags);
   const isNoLow = controlBySetting(tagsIn(tags['in']) ?? {}, frame) === 'highCutoutPressure';
   return { ofIt: { means: ofFan, inSentence: false, otherwise: isNoLow ? bothLeft(tags) : low } };
 };
@@ -71,6 +72,9 @@ function mayBeDegrees(tags: Tags): boolean {
   if (!isBare || into.value === null || out.value === null) return false;
   return into.value >= LEAST_CUT_IN && into.value - out.value <= CLOSEST;
 }
+/** "Set it at thirty six." "Cut in forty, cut out thirty four." */
+const isOfThermostat = ({ context: { lastPart, lastQuantity } }: Frame): boolean =>
+  lastPart === 'temperatureControl' || lastQuantity === 'setpointTemp';
 /** Ours: a low pressure control that lets in so high cuts out further below. */
 const LEAST_CUT_IN = 30;
 const CLOSEST = 8;

@@ -1,6 +1,7 @@
 import { namesReading } from '../words/own-reading.ts';
 import { startsClause, wordsBehind } from '../words/clause-start.ts';
 import { FANS } from '../words/fans.ts';
+import { isTwoFigures } from '../numbers/dropped-points.ts';
 import { isSized } from '../numbers/cut-numbers.ts';
 import { isOfThisUnit, isSaidByName } from './gases-talked-of.ts';
 import { isCutShort } from '../numbers/cut-numbers.ts';
@@ -79,6 +80,8 @@ const MEASURED_AS: Record<NameplateItem, QuantityId> = {
   lowSide: 'suctionPressure',
 };
 
+const DROPS_POINT: readonly NameplateItem[] = ['ratedLoadAmps', 'minimumCircuitAmps'];
+
 const HEATER = /\b(?:(door|drain(?: pan| line)?|crankcase|defrost) )?heater\b/i;
 /** "Drain pan heater's" right before its plate. */
 const BEFORE_PLATE = /(?:[\w-]+ ){0,2}heater(?:'s)?(?: (?:name|data|rating))?$/i;
@@ -109,6 +112,10 @@ export const nameplate =
     const { value, unit } = found;
     const ofHeater = item === 'ratedLoadAmps' ? heaterRated(value, frame) : null;
     if (ofHeater !== null) return { facts: [ofHeater] };
+    // "Rated load six nine" is 6.9 or 69.
+    const mayDrop = DROPS_POINT.includes(item) && Number.isInteger(value) && value >= 10;
+    if (mayDrop && isTwoFigures(frame.wordsOf(frame.span)))
+      return { unclaimed: [String(value / 10)] };
     const fact: Fact = { fact: 'nameplate', item, value, unit, words: frame.wordsOf(frame.span) };
     return { facts: [fact] };
   };

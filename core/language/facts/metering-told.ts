@@ -53,6 +53,11 @@ export const METERING_RULES: readonly Rule[] = [
     meteringSeen,
     { unheard: true, alone: true, examples: ['so that is a cap tube i am guessing'] },
   ),
+  rule('so [(it is|that is|that makes it|that would be)] [(a|an)] <metering>', metering, {
+    unheard: true,
+    only: ({ endsAtPause }) => endsAtPause,
+    examples: ['so that is a cap tube'],
+  }),
   rule('<pause> [a] <metering>', metering, { only: isWholeMetering }),
   rule('(and|with|there is|it has [got]|has) no <metering>', () => ({}), { unheard: true }),
   rule(

@@ -1,5 +1,12 @@
 import { startsClause, wordBefore } from '../words/clause-start.ts';
-import { ENDS_AS_TRADE, gasBehind, LEAD_TO_SITE, TRADE, unitBehind } from '../names/site-names.ts';
+import {
+  ENDS_AS_TRADE,
+  gasBehind,
+  LEAD_TO_SITE,
+  TRADE,
+  unitBehind,
+  withoutRoad,
+} from '../names/site-names.ts';
 import { holdsNumber, holdsReading, isOnlyNumber } from '../words/own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { boxFacts, equipmentFact, numberIn, refrigerantId, spanIn, tagsIn } from '../slots.ts';
@@ -16,7 +23,7 @@ const NO_NAME =
 /** A name has its capitals behind the words that lead to it, or ends as a trade. */
 const mayCall = (frame: Frame): boolean => {
   const words = frame.wordsOf(frame.span);
-  return / [A-Z0-9]/.test(words) || ENDS_AS_TRADE.test(words);
+  return / [A-Z0-9]/.test(words) || ENDS_AS_TRADE.test(withoutRoad(words));
 };
 /** Some of the name stands before its trade. */
 const mayClose = ({ span }: Frame): boolean => span.from > 0;
@@ -28,8 +35,9 @@ const siteCalled: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);
   const words = span === null ? '' : frame.wordsOf(span);
   const value = words.replace(/^the /i, '');
-  const isName = CAPITAL.test(words) || (ENDS_AS_TRADE.test(value) && / /.test(value));
-  const plain = value.replace(NUMBERED, '');
+  const isName =
+    CAPITAL.test(words) || (ENDS_AS_TRADE.test(withoutRoad(value)) && / /.test(withoutRoad(value)));
+  const plain = withoutRoad(value).replace(NUMBERED, '');
   const count = value.split(/\s+/).length;
   if (!isName || isOnlyNumber(value)) return null;
   if (count > 7 || NO_NAME.test(value) || (holdsNumber(plain) && !CAPITALS.test(value)))

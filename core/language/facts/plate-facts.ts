@@ -7,7 +7,7 @@ import { amountIn } from '../numbers/measure.ts';
 import { isNominalVoltage } from '../numbers/nominal-voltages.ts';
 import type { Frame, Meaning, Means, Rule } from '../rule.ts';
 import { rule } from '../rule.ts';
-import { numberIn, partId, placeId, refrigerantId, spanIn, tagsIn } from '../slots.ts';
+import { numberIn, partId, placeId, plateItemId, refrigerantId, spanIn, tagsIn } from '../slots.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 import { HEATERS, type PartId } from '../../terms/names.ts';
 import type { Fact, NameplateItem } from '../utterance.ts';
@@ -103,7 +103,8 @@ const ratedWithoutPoint: Means = (tags, frame) => {
   const dropped = droppedIn(tags);
   if (dropped === null) return null;
   if (dropped.or !== null) return { unclaimed: [String(dropped.value)] };
-  return nameplate('ratedLoadAmps')({ number: dropped.value }, frame);
+  const item = plateItemId(tags['plateItem']) ?? 'ratedLoadAmps';
+  return nameplate(item)({ number: dropped.value, unit: 'A' }, frame);
 };
 
 /** "Tag says four oh four a, two pounds six ounces" */
@@ -323,6 +324,11 @@ export const PLATE_RULES: readonly Rule[] = [
     '[the] [nameplate] (rla|r l a|rated load amps|rated amps|nameplate amps|plate amps|full load amps|fla|f l a) [on the (plate|nameplate|tag)] [(is|are|says|of|at)] <dropped> [(amps|amp)]',
     ratedWithoutPoint,
     { examples: ['rla seven two'] },
+  ),
+  rule(
+    '[the] [nameplate] <plateItem> [on the (plate|nameplate|tag)] [(is|are|says|at|looks|reads|shows)] [(like|to be|to me like)] <dropped> [(amps|amp)]',
+    ratedWithoutPoint,
+    { unheard: true, examples: ['minimum circuit amps eleven four'] },
   ),
   rule(
     `[the] ${PLATE} ${SAYS} <amount> <pause> [and] <amount:second> [<pause> [and] <amount:third>]`,

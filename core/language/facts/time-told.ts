@@ -82,6 +82,20 @@ const hoursAndParts: Means = (tags, frame) => {
     : { remarks: [words] };
 };
 
+/** "One control and an hour and a half": the same the other way round. */
+export const partsAndHours: Means = (tags, frame) => {
+  const value = heldIn(tags);
+  const words = frame.wordsOf(frame.span);
+  const [, parts = '', hours = ''] = PARTS_THEN_HOURS.exec(words) ?? [];
+  if (value === null || hours === '') return null;
+  return frame.context.workBegun
+    ? { facts: [{ fact: 'labor', value, words: hours }], remarks: [parts] }
+    : { remarks: [words] };
+};
+
+const PARTS_THEN_HOURS =
+  /^(.+?),? (?:and )?((?:an?|half an|[\w-]+(?: and an? (?:half|quarter))?) hours?\b.*)$/i;
+
 const HOURS_THEN_PARTS =
   /^(.*?\bhours?(?: and (?:an? half|an? quarter|three quarters|\w+(?:[ -]\w+)? minutes))?(?: (?:even|flat|total))?),?\s+(?:and )?(.+)$/i;
 /** "An hour a day" */

@@ -8,7 +8,7 @@ import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.t
 const UNIT = '(it|unit|the unit|the box|the freezer|the case|the coil|the evaporator)';
 
 /** Of what does not turn by itself "it runs" is said of the unit. */
-const ofWhatTurns =
+export const ofWhatTurns =
   (state: FindingStateId): Means =>
   (_tags, frame) => {
     const of = (part: PartId): Meaning => ({ findings: [finding(part, state, frame)] });

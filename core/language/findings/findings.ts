@@ -1,11 +1,11 @@
 import { glassCleared, isOnSomething } from './findings-of-last.ts';
-import { isSwitched, startsInWords, wordBefore } from '../words/clause-start.ts';
+import { isSwitched, startsInWords, wordBefore, wordBehind } from '../words/clause-start.ts';
 import type { PartId } from '../../terms/names.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { LAST_NAMED_RULES } from './findings-of-last.ts';
 import { TURNS } from '../words/fans.ts';
 import { BULB_RULES } from '../electrical/bulb-tests.ts';
-import { CYCLE_RULES } from './cycle-findings.ts';
+import { CYCLE_RULES, ofWhatTurns } from './cycle-findings.ts';
 import { ofOneOfFew, onlyFrosts, stateOf } from './state-of.ts';
 import { finding, onlyOf } from './finding-of.ts';
 import { NOT_FITTED_RULES } from './not-fitted.ts';
@@ -102,10 +102,16 @@ function ofNothingNamed(state: Finding['state'], frame: Frame): Meaning {
 }
 
 /** "It won't pull in" is of the contactor, whatever was named. */
-const itDoes: Means = (tags, frame) =>
-  /\bpull(?:ed|ing)? in$/i.test(frame.wordsOf(frame.span))
-    ? null
+const itDoes: Means = (tags, frame) => {
+  if (/\bpull(?:ed|ing)? in$/i.test(frame.wordsOf(frame.span))) return null;
+  // "Jumped the stat and she fired right up": the unit did.
+  const isStart = STARTED.test(frame.wordsOf(frame.span)) && wordBehind(frame) !== 'to';
+  return stateId(tags['doing']) === 'running' && isStart
+    ? ofWhatTurns('running')(tags, frame)
     : itIs('doing', true)(tags, frame);
+};
+
+const STARTED = /\b(?:fired|started|took|kicked|came|lit)\b/i;
 
 /** What asks of a switch whether it is open, where its part is named. */
 const OPENNESS: readonly Finding['state'][] = ['open', 'closed', 'tripped'];

@@ -2,6 +2,7 @@ import type { PartId } from '../../terms/names.ts';
 import { remark } from '../plain-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId } from '../slots.ts';
+import { TURNS } from '../words/fans.ts';
 import { finding } from './finding-of.ts';
 
 /** What many units are built without: "there is no receiver on it" tells of the unit, and nothing is lost or broken. */
@@ -18,7 +19,9 @@ const NOT_ON_EVERY_UNIT: ReadonlySet<PartId> = new Set<PartId>([
 ]);
 
 function noneThere(part: PartId, frame: Frame): Meaning {
-  if (NOT_ON_EVERY_UNIT.has(part)) return { remarks: [frame.wordsOf(frame.span)] };
+  // "There's no light, no fan, nothing": they are there, and dead.
+  if (NOT_ON_EVERY_UNIT.has(part) || TURNS.includes(part) || part === 'light')
+    return { remarks: [frame.wordsOf(frame.span)] };
   return { findings: [finding(part, 'missing', frame)] };
 }
 

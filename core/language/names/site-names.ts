@@ -17,6 +17,17 @@ export const ENDS_AS_BUSINESS =
 export const LEAD_TO_SITE =
   /^(?:(?:ok|okay|so|alright|well|hey|yeah|and) )*(?:(?:i'm|i am|we're|we are) )?(?:(?:just|got|made it|pulled up|rolled up|here|back|over|out|on site|arrived) )*(?:at|site is) (?:the )?/i;
 
+const ROAD =
+  '(?:street|avenue|road|highway|hwy|route|boulevard|drive|lane|parkway|pike|turnpike|interstate|expressway|bypass|main|broadway)';
+/** "Quick Stop on Highway Nine": where it stands, which tells it from the others of its name. */
+const ON_ROAD = new RegExp(
+  `,? (?:(?:down|up|over|out|off) )?(?:on|off|off of|by) (?:the )?(?:[\\w']+ ){0,2}${ROAD}(?: [\\w']+){0,2}$`,
+  'i',
+);
+
+/** The name alone. */
+export const withoutRoad = (name: string): string => name.replace(ON_ROAD, '');
+
 /** A name of a site, and the kind of unit that was said behind it without a pause. */
 interface SiteAndUnit {
   readonly site: string;

@@ -1,5 +1,5 @@
 import { choice, named, type Node, scope, sequence, summed, tag } from '../../grammar/nodes.ts';
-import { digit, teen, tens } from './number-words.ts';
+import { digit, ONES, teen, tens } from './number-words.ts';
 import { numberIn, tagsIn } from '../slots.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 
@@ -49,3 +49,16 @@ export function droppedIn(tags: Tags): Dropped | null {
   const figures = whole * 10 + tenth;
   return { value: figures / 10, or: tags['either'] === true ? figures : null };
 }
+
+/** "Seven two", at the end: 72, or 7.2 without its point. */
+export const isTwoFigures = (words: string): boolean => TWO_FIGURES_LAST.test(words);
+const TWO_FIGURES_LAST = new RegExp(
+  `\\b(?:${ONES.join('|')}) (?:${ONES.join('|')})(?: amps?)?$`,
+  'i',
+);
+
+/** "Amps are six point eight, plate says seven two": of 7.2 and 72 amps the one beside which that was read. */
+export const pointedBeside = (plate: number, read: number | null, words: string): number =>
+  isTwoFigures(words) && read !== null && read * MOST_OVER < plate ? plate / 10 : plate;
+/** Ours: a plate that holds more than so many times what is drawn was not read so. */
+const MOST_OVER = 4;

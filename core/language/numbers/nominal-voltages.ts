@@ -27,6 +27,17 @@ export const NOMINAL_VOLTAGE = named(
 export const isNominalVoltage = (value: number): boolean =>
   NOMINAL.some(([, number]) => number === value);
 
+/** Common practice: control and supply voltages within a tenth of 24, 115 to 120, 208 to 240 and 277. */
+const SUPPLIES: readonly (readonly [number, number])[] = [
+  [22, 29],
+  [104, 132],
+  [187, 305],
+];
+
+/** What a meter may show of a supply. */
+export const isSupply = (volts: number): boolean =>
+  SUPPLIES.some(([least, most]) => volts >= least && volts <= most);
+
 const pair = (name: string, between: Node): Node => ({
   kind: 'rule',
   name,

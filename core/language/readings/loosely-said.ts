@@ -7,7 +7,7 @@ import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { fanPlace } from '../words/fans.ts';
 import { amountIn, isVacuumUnit, withMore } from '../numbers/measure.ts';
 import { nowAt } from './now-at.ts';
-import { ONES } from '../numbers/number-words.ts';
+import { pointedBeside } from '../numbers/dropped-points.ts';
 import { asReading, reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { placeId, quantityId, tagsIn } from '../slots.ts';
@@ -185,24 +185,6 @@ const PLATE: Partial<Record<QuantityId, NameplateItem>> = {
   voltage: 'voltage',
 };
 
-interface Beside {
-  readonly quantity: QuantityId;
-  readonly read: number | null;
-  readonly words: string;
-}
-
-/** "Amps are six point eight, plate says seven two": of 7.2 and 72 the one beside which that was read. */
-function pointed(value: number, { quantity, read, words }: Beside): number {
-  const mayDrop = quantity === 'current' && TWO_BARE_FIGURES.test(words);
-  return mayDrop && read !== null && read * MOST_OVER < value ? value / 10 : value;
-}
-/** Ours: a plate that holds more than so many times what is drawn was not read so. */
-const MOST_OVER = 4;
-export const TWO_BARE_FIGURES = new RegExp(
-  `\\b(?:${ONES.join('|')}) (?:${ONES.join('|')})(?: amps?)?$`,
-  'i',
-);
-
 /** "Amps are seven, plate says nine": the plate is of the same quantity. */
 const besideItsPlate: Means = (tags, frame) => {
   const quantity = quantityId(tags['quantity']) ?? 'current';
@@ -212,7 +194,8 @@ const besideItsPlate: Means = (tags, frame) => {
   if (item === undefined || read === null || plate?.value === undefined || plate.unit === null)
     return null;
   const { unit, words } = plate;
-  const value = pointed(plate.value, { quantity, read: read.value ?? null, words });
+  const value =
+    quantity === 'current' ? pointedBeside(plate.value, read.value ?? null, words) : plate.value;
   const place = placeId(tags['place']);
   // A heater's own rating, or a fan's, is on no plate of the unit.
   const heater = HEATERS.find((each) => each === place);

@@ -70,7 +70,7 @@ function ofLastMost(amount: Amounted, frame: Frame): Meaning | null {
 const MOST_DEGREES = 25;
 
 /** "Box is down to twenty six and dropping." "Eighteen now.": right behind it, and near it, it is the same thermometer. */
-function isWatched({ quantity, value, unit }: Reading, { context }: Frame): boolean {
+export function isWatched({ quantity, value, unit }: Reading, { context }: Frame): boolean {
   const [last] = context.told;
   if (last?.told.of !== 'reading' || value === undefined) return false;
   const { reading: before } = last.told;
@@ -82,6 +82,10 @@ function isWatched({ quantity, value, unit }: Reading, { context }: Frame): bool
     Math.abs(value - before.value) <= MOST_DEGREES
   );
 }
+
+/** Nothing stands in it that is watched on a gauge, and something was read that runs. */
+const readsOn = ({ context: { holding, lastQuantity } }: Frame): boolean =>
+  holding === null && lastQuantity !== null;
 
 const MOVES =
   '(dropping|falling|coming (down|up)|going (down|up)|pulling down|climbing|rising|holding|steady|still (dropping|falling|climbing|rising|going|coming (down|up)|pulling down)) [(now|slow|slowly|fast|nice|good)]';
@@ -100,5 +104,10 @@ export const NOW_AT_RULES: readonly Rule[] = [
         QUANTITIES[lastQuantity].dimension === 'temperature',
       examples: [],
     },
+  ),
+  rule(
+    '[(about|after|another|so)] <duration:after> (later|in|and|now|more|after) [<pause>] [(and|but)] (it is|she is|we are|that is|i am|i have [got]|got) [(now|still|only|just)] [(at|down|up|down at|down to|up to|to|reading|showing)] <amount> [now]',
+    nowAt,
+    { unheard: true, only: readsOn, examples: [] },
   ),
 ];

@@ -4,6 +4,7 @@ import { ONES } from '../numbers/number-words.ts';
 import { wordBehind, wordsBehind } from '../words/clause-start.ts';
 import type { EquipmentId, PartId, PlaceId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
+import { expectsNumber, ofAskedAbout } from './expected.ts';
 import { thermalSystem } from '../../units/shown-unit.ts';
 import { isCounted } from '../numbers/cut-numbers.ts';
 import { isElectrical } from '../vocabulary/electrical-quantities.ts';
@@ -52,10 +53,6 @@ const FOLLOWED = new RegExp(`^(?:(?:is|are|was|at|reads|of|now|about|only) ?)+ (
 const isSaidSo = (quantity: QuantityId | null): boolean =>
   quantity === 'superheat' || quantity === 'subcooling';
 
-/** Unless one was asked for, a number alone means nothing; those of a vacuum are known by their units in any place. */
-const expectsNumber = ({ context: { asked, askedAbout, unitless } }: Frame): boolean =>
-  asked !== null || askedAbout !== null || unitless !== null;
-
 /** A number alone answers what was asked, or is known by a unit that only one quantity has. */
 export const bareAmount: Means = (tags, frame) => {
   const amount = amountIn(tags);
@@ -86,17 +83,6 @@ export const bareAmount: Means = (tags, frame) => {
 const IN_FIGURES = new RegExp(`\\b(?:${ONES.join('|')}) (?:${ONES.join('|')})$`, 'i');
 
 const GOES_ON = /^(?:(?:and |but )?now|(?:so )?(?:that's|that is|it's|that makes) what)\b/i;
-
-/** "What should head be", and then "one sixty five": read most likely, and not surely enough to be kept unasked. */
-function ofAskedAbout(tags: Parameters<Means>[0], frame: Frame): Meaning | null {
-  const { askedAbout, refrigerant } = frame.context;
-  if (askedAbout === null || isElectrical(askedAbout)) return null;
-  const found = reading(askedAbout, amountIn(tags), frame);
-  if (found?.value === undefined || found.unit === null) return null;
-  return isPlausible(askedAbout, { value: found.value, unit: found.unit }, refrigerant)
-    ? { doubts: [{ ...found, why: 'expected' }] }
-    : null;
-}
 
 /** A meter's reading that was asked for at a place is of that place. */
 function placedAt(place: PlaceId | null, meaning: Meaning | null): Meaning | null {

@@ -3,7 +3,8 @@ import type { PartId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { type Amounted, amountIn } from '../numbers/measure.ts';
 import { isPlausible } from '../numbers/plausible.ts';
-import { reading } from './reading-means.ts';
+import { isSupply } from '../numbers/nominal-voltages.ts';
+import { leftToAsk, reading } from './reading-means.ts';
 import type { Frame, Meaning } from '../rule.ts';
 import { tagsIn } from '../slots.ts';
 import type { Reading } from '../utterance.ts';
@@ -44,4 +45,33 @@ export function throughPart(part: PartId, tags: Tags, frame: Frame): Meaning | n
   const off = degrees(ends[1], tagsIn(tags['out']), frame);
   if (on?.value === undefined || off?.value === undefined) return null;
   return mayBe(part, on.value, off.value) ? { readings: [on, off] } : null;
+}
+
+/** What is read behind what something flows through, by what was read before it. */
+const BEHIND: Partial<Record<QuantityId, QuantityId>> = {
+  liquidLineTemp: 'liquidLineTemp',
+  ambientTemp: 'condenserLeavingAirTemp',
+  enteringWaterTemp: 'leavingWaterTemp',
+};
+const BEFORE: Partial<Record<QuantityId, QuantityId>> = {
+  liquidLineTemp: 'liquidLineTemp',
+  condenserLeavingAirTemp: 'ambientTemp',
+  leavingWaterTemp: 'enteringWaterTemp',
+};
+
+/**
+ * "And sixty coming out", behind "liquid line's eighty one going into the drier": a bare number goes on with what was
+ * read last. One that may be a supply's volts as well is asked about, and so is one that no supply has.
+ *
+ * @returns `null` where it may be volts and nothing else.
+ */
+export function otherEnd(side: 'in' | 'out', tags: Tags, frame: Frame): Meaning | null {
+  const { unit, value } = amountIn(tags);
+  const { lastQuantity } = frame.context;
+  if (unit !== null || value === null || value === 0) return null;
+  const warm = lastQuantity === null ? undefined : (side === 'out' ? BEHIND : BEFORE)[lastQuantity];
+  if (warm === undefined)
+    return isSupply(value) || lastQuantity === 'voltage' ? null : leftToAsk(tags);
+  const found = isSupply(value) ? null : degrees(warm, tags, frame);
+  return found === null ? leftToAsk(tags) : { readings: [found] };
 }

@@ -2,7 +2,7 @@ import type { QuantityId } from '../../terms/quantities.ts';
 import { opensSentence } from '../words/clause-start.ts';
 import { minutesIn } from '../numbers/durations.ts';
 import { amountIn, isVacuumUnit, unitFor } from '../numbers/measure.ts';
-import { pumpedDownTo } from './pumped-down.ts';
+import { drawnDown, pumpedDownTo } from './pumped-down.ts';
 import { fixed } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, tagsIn } from '../slots.ts';
@@ -14,7 +14,10 @@ import { UNIT_NAMES } from '../vocabulary/unit-names.ts';
 export const vacuumByUnit: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
   if (isVacuumUnit(unit)) return fixed('vacuum')(tags, frame);
-  return unit === 'inches' || unit === 'inHg' ? fixed('suctionPressure')(tags, frame) : null;
+  const suction =
+    unit === 'inches' || unit === 'inHg' ? fixed('suctionPressure')(tags, frame) : null;
+  const isRecovered = /\brecover/i.test(frame.wordsOf({ from: 0, to: frame.span.from }));
+  return suction && isRecovered ? drawnDown(suction) : suction;
 };
 
 /** "Two four six minutes" may be two and forty-six, or twenty-four and six: something must stand between. */

@@ -1,6 +1,6 @@
 import type { Context } from '../context.ts';
 import { NAME_WORDS } from '../names/name-words.ts';
-import { ENDS_AS_BUSINESS } from '../names/site-names.ts';
+import { ENDS_AS_BUSINESS, withoutRoad } from '../names/site-names.ts';
 import { holdsNumber } from '../words/own-reading.ts';
 import { WordSet } from '../words/word-set.ts';
 import { both, type DraftUtterance } from './told.ts';
@@ -95,7 +95,8 @@ export function tellWhere(all: DraftUtterance, { wantsSite }: Context): void {
   const from = (ARRIVED.exec(said)?.[0] ?? '').length;
   const lead = LEADS.exec(said.slice(from))?.[0] ?? '';
   const [name = '', ...behind] = said.slice(from + lead.length).split(/[,.;:]\s/);
-  const isSite = isBusiness(name) || (behind.length === 0 && isCalledThere(name, lead));
+  const called = withoutRoad(name);
+  const isSite = isBusiness(called) || (behind.length === 0 && isCalledThere(called, lead));
   if (!isSite || isReadAs(all, name)) return;
   all.facts = both([{ fact: 'site', value: name, words: name }], facts);
   all.remarks = all.remarks.filter((remark) => !remark.includes(name));

@@ -67,11 +67,12 @@ function againstSibling(all: readonly Reading[], context: Context): readonly Rea
 
 const NOTHING_AGAINST: readonly Reading[] = [];
 
+const isOfRun = ({ event }: Reading): boolean => event === undefined || event === 'tripped';
+
 function lastOf(all: readonly Reading[], quantity: Reading['quantity']): Reading | null {
   let last: Reading | null = null;
   for (const each of all)
-    if (each.quantity === quantity && each.event !== 'standing' && amountOf(each) !== null)
-      last = each;
+    if (each.quantity === quantity && isOfRun(each) && amountOf(each) !== null) last = each;
   return last;
 }
 

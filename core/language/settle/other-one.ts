@@ -4,10 +4,9 @@ import type { Context } from '../context.ts';
 import { partNamedIn, placeNamedIn } from '../questions/named-in.ts';
 import { partId } from '../slots.ts';
 import type { Utterance } from '../utterance.ts';
+import type { Reads } from './reads.ts';
 import { spokenOfLast } from './spoken-last.ts';
 import { isStuckFan } from '../words/state-at.ts';
-
-type Reads = (text: string, context: Context) => Utterance;
 
 const TELLS =
   "(?:'s|\\s+(?:is|isn't|was|wasn't|reads|read|does|doesn't|won't|will|keeps|has|looks|ohms|ohmed|measures|pulls|pulling|draws|running|runs|not|dead|bad|open|closed|burnt|burned|shorted|tripped|spins|turns|turning|works|weak|fine|good|okay|ok)\\b)";

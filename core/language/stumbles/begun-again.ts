@@ -41,6 +41,17 @@ export function withoutBegun(tokens: readonly Token[]): readonly Token[] {
   return tokens;
 }
 
+/** "Fourteen point something, fourteen three": read as far as it could be, and then whole. */
+export function withoutUnread(tokens: readonly Token[]): readonly Token[] {
+  const point = tokens.findIndex(
+    ({ text }, at) => text === 'point' && tokens[at + 1]?.text === 'something',
+  );
+  if (!isNumber(tokens[point - 1]) || !isNumber(tokens[point + 2])) return tokens;
+  let from = point;
+  while (isNumber(tokens[from - 1])) from -= 1;
+  return withoutStretch(tokens, from, point + 2);
+}
+
 function runEnd(tokens: readonly Token[], at: number): number {
   let end = at;
   while (isNumber(tokens[end]) || isYeah(tokens, end)) end += 1;

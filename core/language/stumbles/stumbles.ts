@@ -1,6 +1,6 @@
 import { longer } from '../../grammar/longer.ts';
 import { changed, type Token, UNKNOWN } from '../../grammar/tokens.ts';
-import { withoutBegun } from './begun-again.ts';
+import { withoutBegun, withoutUnread } from './begun-again.ts';
 import { ARTICLES, DESCRIBES, FINITE, opensClause } from '../words/clause-tokens.ts';
 import { withoutHesitations } from './hesitations.ts';
 import { kindOf, namesBeginAt, namesEndAt } from '../names/name-phrases.ts';
@@ -20,14 +20,14 @@ export function withoutStumbles(tokens: readonly Token[]): readonly Token[] {
   const said = HESITATES.hasAny(tokens)
     ? withoutHesitations(withoutHesitations(repaired(tokens)))
     : tokens;
-  const whole = SELDOM.hasAny(said) ? withHalves(withoutSwearing(said)) : said;
+  const whole = SELDOM.hasAny(said) ? withHalves(withoutUnread(withoutSwearing(said))) : said;
   return mayRepeat(whole) ? withoutBegun(withoutRepeats(whole)) : whole;
 }
 
 const SWEARS = new WordSet(
   'damn damned dang danged darn darned dadgum bloody freaking freakin frigging friggin blasted effing',
 );
-const SELDOM = WordSet.ofAll([SWEARS, new WordSet('half quarter quarters')]);
+const SELDOM = WordSet.ofAll([SWEARS, new WordSet('half quarter quarters something')]);
 
 /** "How come it's so damn high": what tells only how the speaker feels, wherever a clause goes on around it. */
 function withoutSwearing(tokens: readonly Token[]): readonly Token[] {

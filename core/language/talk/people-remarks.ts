@@ -1,4 +1,4 @@
-import { FOOD, THEM } from '../words/food-words.ts';
+import { FOOD, KEPT, THEM } from '../words/food-words.ts';
 import { holdsNumber, holdsReading, spelledOut } from '../words/own-reading.ts';
 import { startsClause } from '../words/clause-start.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
@@ -116,6 +116,11 @@ export const PEOPLE_RULES: readonly Rule[] = [
     { examples: ['the product was moved to the other cooler'] },
   ),
   rule(
+    `${LEAD} [(the|their|all the|all their|all of the)] (${KEPT}|beer|drinks) (is|are) [all] [still] (fine|ok|good|cold|all right|safe|frozen|solid|hard) [(so|and|there is|<pause>)] [(nothing (to (toss|throw (out|away)|dump|pitch)|lost|spoiled|thrown out)|no loss|no product loss)]`,
+    remark,
+    { unheard: true, alone: true, examples: ['milk is fine nothing to toss'] },
+  ),
+  rule(
     `${LEAD} (product|food) (is|was|has been|got|had to be|has to be|is being) [(all|already|just)] (moved|thrown|tossed|dumped|trashed|discarded|pitched|transferred|shifted|taken|pulled|iced|packed|lost|spoiled|ruined) [<clause>]`,
     becameOf,
     { examples: ['product was moved to the other cooler'] },
@@ -171,7 +176,7 @@ export const PEOPLE_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `${LEAD} [(i|we|they)] (nothing (lost|was lost|got lost|spoiled|thrown out)|no (product|food) (lost|loss|was lost|spoiled)|did not lose (anything|any [(product|food)])|no product loss|(lost|threw out|tossed|dumped) <clause>)`,
+    `${LEAD} [(i|we|they)] (nothing (lost|was lost|got lost|spoiled|thrown out|~~to (toss|throw (out|away)|dump|pitch)|~~(had|has|needs|needed) to (be (thrown (out|away)|tossed|dumped|pitched)|go in the (trash|garbage|dumpster)))|~~(do not|did not) have to (toss|throw (out|away)|dump) (anything|any of it)|no (product|food) (lost|loss|was lost|spoiled)|did not lose (anything|any [(product|food)])|no product loss|(lost|threw out|tossed|dumped) <clause>)`,
     (tags, frame) => (isOfFood(tags, frame) ? remark(tags, frame) : null),
     { examples: ['no product lost', 'lost all the dairy'] },
   ),

@@ -11,7 +11,7 @@ import { goesOnMeasured, holdsFigure, holdsNumber } from '../words/own-reading.t
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, signedIn } from '../slots.ts';
 import { WordSet } from '../words/word-set.ts';
-import { nothing, remark, remarkOfNumber } from '../plain-means.ts';
+import { nothing, remarkOfNumber } from '../plain-means.ts';
 
 const unlessBroken: Means = (_tags, frame) => (/[,;]/.test(frame.wordsOf(frame.span)) ? null : {});
 
@@ -162,14 +162,6 @@ export const TALK_RULES: readonly Rule[] = [
   rule('(traffic|[the] (accident|construction|wreck)|stuck in traffic) <clause>', nothing, {
     examples: ['traffic was terrible on ninety five'],
   }),
-  rule(
-    'told (him|her|them|the (customer|owner|manager|lady|guy)) (do not|not to|never) <clause>',
-    remark,
-    {
-      unheard: true,
-      examples: ['told her do not put the food back till it is at zero'],
-    },
-  ),
   rule(
     'my (kid|kids|son|daughter|wife|husband|boy|girl|dog|cat|mom|dad|brother|sister|girlfriend|boyfriend|back|knee|truck|van|car|birthday|day off) <clause>',
     nothing,

@@ -89,6 +89,21 @@ export const ALOUD_RULES: readonly Rule[] = [
     { unheard: true, alone: true, examples: ['i will leave it pulling down'] },
   ),
   rule(
+    '[(ok|so|well|now|yeah|just)] (((i am|we are) going to|i will|let us|let me) [just] (give|wait [(on|for)]|watch|let) (it|her|that)|give (it|her)) [(a|another|a couple|a few|some)] [(minute|minutes|second|seconds|sec|bit|while|time|more|more minutes|little (while|bit|time))] [(to (settle|run|settle out|settle down|catch up|come down|stabilize|pull down|level out)|and see [(what it does|how it does|where it settles)])]',
+    nothing,
+    { unheard: true, alone: true, examples: ['give it a minute'] },
+  ),
+  rule(
+    '[(ok|so|yeah|now|well|and)] that [(sure|already)] (looks|sounds|feels|seems|is looking|is sounding) [(a lot|much|a little|way|a bit)] (better|good|more like it|about right|right|great)',
+    nothing,
+    { unheard: true, alone: true, examples: ['that looks better'] },
+  ),
+  rule(
+    '[(ok|so|now|well|and)] before (i|we) (touch|do|start|change|mess with|move|open|fool with) (anything|it|a thing|any of it|anything else) [<pause>] [(let me|i am going to|i will|let us|i want to|i need to|we will)] [(just|first|go ahead and)] (get|take|grab|write down|read|record|give you) [(me|you)] [(a|some|my|the|a few|all [(my|the)])] (numbers|readings|pressures|temps|temperatures|set of (numbers|readings)) [first]',
+    nothing,
+    { unheard: true, alone: true, examples: ['before i touch anything let me get some numbers'] },
+  ),
+  rule(
     '[(and|so|yeah)] (that is|it is) [(just|right|about)] (what|where) (it|that|she) (should|ought to) be [at]',
     nothing,
     { unheard: true, apart: true, examples: ['that is what it should be'] },

@@ -31,12 +31,20 @@ const SET = /\bset\b/i;
 const PLUGGED_IN: readonly PartId[] = ['sensor', 'wiring'];
 const SWAPPED_THEM = /\bswapped (?:them|'?em)$/i;
 
+/** What is brazed in, and not mended so: "brazed it, nitrogen flowing" is how the new one was put in. */
+const BRAZED_IN: readonly PartId[] = [
+  ...(['filterDrier', 'compressor', 'sightGlass', 'receiver', 'accumulator', 'strainer'] as const),
+  ...(['expansionValve', 'liquidLineSolenoid', 'oilSeparator', 'checkValve'] as const),
+];
+const BRAZED = /\b(?:brazed|soldered|sweated|welded)\b/i;
+
 /** Whether that is done to such a part: nobody hoses a relay down, nor sets a sensor, so "it" was something else. */
 export function isDoneTo(
   part: PartId,
   { did, words }: { readonly did: WorkKindId; readonly words: string },
 ): boolean {
   if (did === 'replace' && SWAPPED_THEM.test(words)) return !PLUGGED_IN.includes(part);
+  if (did === 'repair' && BRAZED.test(words)) return !BRAZED_IN.includes(part);
   if (did === 'adjust' && SET.test(words)) return SETTABLE.includes(part);
   if (did !== 'clean' && did !== 'wash' && did !== 'brush') return true;
   return (BY_AIR_OR_WATER.test(words) ? OPEN_TO_AIR : WIPED).includes(part);

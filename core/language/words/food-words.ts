@@ -4,7 +4,7 @@ export const FOOD =
 
 /** Who is told, and who throws out. */
 export const THEM =
-  '(them|him|her|the (customer|owner|manager|chef|cook|cooks|staff|kitchen|crew|lady|guy|people)|customer|owner|manager|staff|everybody|everyone)';
+  '(them|him|her|the (customer|owner|manager|chef|cook|cooks|staff|kitchen|crew|lady|guy|people)|customer|owner|manager|staff|everybody|everyone|~~<who>)';
 
 /** What lies in freezers and coolers in packs. */
 const FROZEN =

@@ -1,6 +1,7 @@
 import { replacedPart } from './told-of-work.ts';
 import { settledFan } from '../words/fans.ts';
-import { type Frame, type Means, type Rule, rule } from '../rule.ts';
+import type { PartId } from '../../terms/names.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, partId, tagsIn, workId } from '../slots.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 import { todo } from '../recommendations/recommendations.ts';
@@ -29,6 +30,14 @@ const done: Means = (tags, frame) => {
 
 const newOne: Means = (tags, frame) =>
   isDrier(tags) && startsClause(frame) ? replacedPart(tags, frame) : null;
+
+/** "Put in a new one, a zero eight three": of the drier that was spoken of. */
+const newOneOfIt: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const means = (part: PartId): Meaning | null =>
+    isDrier({ ...tags, part }) ? { work: [{ did: 'replace', part, words }] } : null;
+  return { ofIt: { means, inSentence: false, otherwise: { remarks: [words] } } };
+};
 
 const needed: Means = (tags, frame) => (isDrier(tags) ? todo(tags, frame) : null);
 
@@ -93,6 +102,11 @@ export const DESIGNATED_RULES: readonly Rule[] = [
     unheard: true,
     examples: ['new dryer three oh three'],
   }),
+  rule(
+    `${I} (put in|put|installed|stuck in|brazed in|hung) (a|the) (new|other|another) one [in] [<pause>] [(it is|with|and it is|that is)] ${A} ${CODE}`,
+    newOneOfIt,
+    { unheard: true, alone: true, examples: [] },
+  ),
   rule(`[(a|and|and a|with a)] (new|brand new) ${CODE} <part>`, newOne, {
     unheard: true,
     examples: ['new three oh three dryer'],

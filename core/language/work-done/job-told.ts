@@ -2,6 +2,7 @@ import { atClock } from '../talk/errands.ts';
 import { clauseBefore, startsClause } from '../words/clause-start.ts';
 import { ONES, TEENS, TENS } from '../numbers/number-words.ts';
 import { holdsNumber } from '../words/own-reading.ts';
+import { partsAndHours } from '../facts/time-told.ts';
 import { complaint, remark } from '../talk/people-remarks.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { spanIn, tagsIn } from '../slots.ts';
@@ -93,6 +94,15 @@ export const JOB_RULES: readonly Rule[] = [
     alone: true,
     examples: ['one fan motor one gasket one control'],
   }),
+  rule(
+    `${A_PART} [[and] ${COUNT} ${ITEM}] [<pause>] [and] <duration> [(of labor|labor|on site|total)]`,
+    partsAndHours,
+    {
+      unheard: true,
+      alone: true,
+      examples: ['one gasket and an hour and a half'],
+    },
+  ),
   rule(`${A_PART} [[and] ${COUNT} ${ITEM}]`, remark, {
     unheard: true,
     only: isBehindTime,

@@ -41,13 +41,17 @@ export const POWERED_AGAIN_RULES: readonly Rule[] = [
     did('restore', 'disconnect'),
     { unheard: true, apart: true, beforeTold: true, examples: ['disconnect is in'] },
   ),
-  rule(`[(the|my|all the)] power is [all] [back] on ${NOW}`, did('restore', 'disconnect'), {
-    unheard: true,
-    apart: true,
-    beforeTold: true,
-    only: (frame) => !/^(?:is|was)$/.test(wordBefore(frame)),
-    examples: ['power is on'],
-  }),
+  rule(
+    `[(the|my|all the)] power (is [all] [back] on|back on) [[(i am|we are|and|and i am)] (starting|firing|kicking|cranking|lighting) (it|her|this thing|the unit) [back] [(up|off|on)]] ${NOW}`,
+    did('restore', 'disconnect'),
+    {
+      unheard: true,
+      apart: true,
+      beforeTold: true,
+      only: (frame) => !/^(?:is|was)$/.test(wordBefore(frame)),
+      examples: ['power is on'],
+    },
+  ),
   rule(
     `(${I} (took|pulled|got|have|cut|taken) (my|the|our) (lock|locks|tag|lock and tag|lock out|lockout|tags and locks|locks and tags) [back] off ${NOW}|[(the|my|our)] (lock|locks|lock and tag|lockout) (is|are) [back] off ${NOW}|${I} (removed|pulled) (my|the|our) (lock|locks|lockout|lock and tag) ${NOW})`,
     did('restore', 'disconnect'),

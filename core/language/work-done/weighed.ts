@@ -249,7 +249,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { examples: ['recovered nothing', 'nothing to recover'] },
   ),
   rule(
-    `(${NO_GAS} [(was|were|is)] (added|needed|put in|required)|[(i|we)] (did not|have not) (add|added|put) (any|a drop of|any more) ${GAS} [in]|[(i|we)] [have] (added|put in) (${NO_GAS}|none|zero ${GAS})|~~[(i|we)] (did not|never|have not|did not have to|did not need to) (touch|touched|mess with|messed with|adjust|change|changed) the ${GAS}|~~left the ${GAS} (alone|as it (is|was)|where it (is|was)))`,
+    `(${NO_GAS} [(was|were|is)] (added|needed|put in|required)|[(i|we)] (did not|have not) (add|added|put) (any|a drop of|any more) ${GAS} [in]|[(i|we)] [have] (added|put in) (${NO_GAS}|none|zero ${GAS})|~~[(i|we)] (did not|never|have not|did not have to|did not need to) (touch|touched|mess with|messed with|adjust|change|changed) the ${GAS}|~~left the ${GAS} (alone|as it (is|was)|where it (is|was))|~~[(i|we|it|she)] (did not|does not|has not|have not) [(have|need|needed|had)] [to] (add|put in|put|take|need|needed|added) (any|any more|no) ${GAS} [(in it|to it|in)])`,
     noneMoved('refrigerantAdded'),
     { examples: ['no refrigerant added', 'did not add any refrigerant'] },
   ),

@@ -40,7 +40,7 @@ import {
   withoutWorking,
 } from '../findings.ts';
 import { probed, type Probed } from '../../visit/probed.ts';
-import { isValveTurned, timeWords } from '../work.ts';
+import { isForNew, isValveTurned, timeWords } from '../work.ts';
 import { faultSeen, type SeenRow } from './words.ts';
 
 /** Everything that the paragraphs of a note may tell; what no fact holds, no sentence may say. */
@@ -171,7 +171,9 @@ function workFacts(state: VisitState): readonly NoteFact[] {
   const time = timeWords(state);
   const rows = withoutTrials(
     state.work.flatMap(({ id, work }) =>
-      isValveTurned(work) || isOverByRunning(work, id, state) ? [] : [calledRow(work)],
+      isValveTurned(work) || isForNew(work, state) || isOverByRunning(work, id, state)
+        ? []
+        : [calledRow(work)],
     ),
   );
   const once = rows.filter((row, at) => rows.findIndex(isSameDone(row)) === at);
