@@ -17,6 +17,7 @@ import {
 } from '../grammar/nodes.ts';
 import { type Holes, parseShape } from '../grammar/shape.ts';
 import type { PlaceId } from '../terms/names.ts';
+import { KINDS_OF_PEOPLE, PEOPLE } from '../terms/people.ts';
 import { type RefrigerantId, REFRIGERANTS } from '../terms/refrigerants.ts';
 import { TIMED_WORK_NAMES } from '../terms/timed-work.ts';
 import { AMOUNT, LINKS, LOOSE } from './numbers/amounts.ts';
@@ -147,8 +148,7 @@ const UNTIL = parseShape(
 );
 
 /** Who else may be speaking. */
-const SOMEBODY =
-  '[the|their|~a|~another|~one of the|~one of their|~some] [~(health|county|fire|food|sales|delivery|shift|store|kitchen|night|day|assistant|head|sous|lunch|office|general|district|front|dish|new|old|young|older|cafeteria|produce|meat|deli|bakery|dairy)] (customer|~owner|~manager|~cook|~chef|~kitchen|~staff|~guy|~tech|~driver|~store|~people|~employee|~lady|~ladies|~gal|~girl|~woman|~man|~boss|~custodian|~janitor|~cashier|~clerk|~bartender|~waitress|~waiter|~server|~principal|~nurse|~baker|~butcher|~fella|~dude|~kid|~cooks|~barista|~host|~hostess|~dishwasher|~supervisor|~super|~foreman|~florist|~pharmacist|~gm|~landlord|~maintenance|~security|~secretary|~dispatcher|~inspector|~neighbor|~rep|~salesman|~technician|~attendant|~bookkeeper|~director|~tenant) [~[(up|out|over|back)] (at|behind|in|on|from|up) (the|their) [(front|back|deli|meat)] (counter|register|desk|front|kitchen|back|line|bar|deli|window|store|office|drive thru|bakery)] [~(up front|out front|in back|out back)]';
+const SOMEBODY = `[the|their|~a|~another|~one of the|~one of their|~some] [~(${KINDS_OF_PEOPLE.join('|')})] (customer|${PEOPLE.map((each) => `~${each}`).join('|')}) [~[(up|out|over|back)] (at|behind|in|on|from|up) (the|their) [(front|back|deli|meat)] (counter|register|desk|front|kitchen|back|line|bar|deli|window|store|office|drive thru|bakery)] [~(up front|out front|in back|out back)]`;
 
 function chargeCauses() {
   const { undercharge, overcharge, nonCondensables } = CAUSE_NAMES;

@@ -200,14 +200,16 @@ const TRIED: ReadonlySet<DoneRow['did']> = new Set<DoneRow['did']>([
   ...(['bypass', 'disable', 'isolate', 'open', 'setForTest'] as const),
 ]);
 
-/** A switch that was bypassed to see the unit run and put back again is no work done on it. */
+/** A switch that was bypassed to see the unit run, and put back or replaced behind that, was tried. */
 function withoutTrials(rows: readonly CalledRow[]): readonly CalledRow[] {
-  const undone = (part: DoneRow['part'], from: number): number =>
-    rows.findIndex((row, at) => at > from && row.did === 'restore' && row.part === part);
+  const laterDone = (by: DoneRow['did'], part: DoneRow['part'], from: number): number =>
+    rows.findIndex((row, at) => at > from && row.did === by && row.part === part);
   const gone = new Set(
     rows.flatMap(({ did, part }, at) => {
-      const back = part !== null && TRIED.has(did) ? undone(part, at) : -1;
-      return back === -1 ? [] : [at, back];
+      const isTried = part !== null && TRIED.has(did);
+      const back = isTried ? laterDone('restore', part, at) : -1;
+      if (back !== -1) return [at, back];
+      return isTried && did === 'bypass' && laterDone('replace', part, at) !== -1 ? [at] : [];
     }),
   );
   return rows.filter((_row, at) => !gone.has(at));
@@ -295,12 +297,20 @@ function productFacts(state: VisitState): readonly NoteFact[] {
 }
 
 function leftFacts(state: VisitState): readonly NoteFact[] {
-  const left = surelyLeftOpen(state);
+  const left = surelyLeftOpen(state).filter((each) => !isJumperOfOld(each, state));
   return [
     ...(left.length === 0 ? [] : [{ fact: 'left', left } as const]),
     ...(isGrounded(state) ? [{ fact: 'notToBeSwitchedOn' } as const] : []),
   ];
 }
+
+/** Whether a jumper went on to the new one nobody told: asked among what is open, and claimed to no reader. */
+const isJumperOfOld = ({ part, as, id }: LeftOpen, state: VisitState): boolean =>
+  as === 'bypassed' &&
+  state.work.some(
+    ({ id: done, work }) =>
+      work.did === 'replace' && work.part === part && isNewer(state, done, id),
+  );
 
 const isReturn = ({ recommendation: { do: kind } }: Made): boolean => kind === 'comeBack';
 

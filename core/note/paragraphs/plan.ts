@@ -7,6 +7,7 @@ import { amountOf, type ReadingEntry } from '../../visit/views.ts';
 import { withoutCall } from '../complaint.ts';
 import { createNaming, tradeNaming } from '../customer-words/parts.ts';
 import type { Probed } from '../../visit/probed.ts';
+import { SOMEBODY } from '../../terms/people.ts';
 import { toldToDo } from '../product.ts';
 import { listed, valueWritten } from '../wording.ts';
 import type { FactOf, NoteFact } from './facts.ts';
@@ -69,8 +70,10 @@ function quoted(memo: string, reader: Reader): string {
   return `"${own}"`;
 }
 
-const SAYS_WHO =
-  /^(?:the |my )?(?:customer|owner|manager|cook|chef|baker|bartender|staff|kitchen|store|clerk|they|he|she) (?:says?|said|told (?:me|us)|reports|reported) (?:that )?/i;
+const SAYS_WHO = new RegExp(
+  `^(?:(?:the |my )?${SOMEBODY}|they|he|she) (?:says?|said|told (?:me|us)|reports|reported) (?:that )?`,
+  'i',
+);
 
 const reason: Plan = (given) => {
   const { by, words, reader } = given;
@@ -219,12 +222,9 @@ const product: Plan = (given) => {
         : { product: after === '' ? before : after };
     return passage(given, 'product', { slots });
   });
-  const said = given.by
-    .all('productSaid')
-    .map(({ memo }) =>
-      passage(given, 'product', { slots: { remark: remarkOf(memo, given.reader) } }),
-    );
-  return [...read, ...said];
+  const remarks = given.by.all('productSaid').map(({ memo }) => remarkOf(memo, given.reader));
+  const said = passage(given, 'product', { slots: { remark: listed(remarks) } });
+  return remarks.length === 0 ? read : [...read, said];
 };
 
 /** "42 °F (lettuce) and 44 °F (tuna)" */
@@ -240,8 +240,8 @@ function remarkOf(memo: string, reader: Reader): string {
   const advice = toldToDo(memo);
   if (advice === null) return quoted(memo, 'office');
   return reader === 'customer'
-    ? `our advice is to ${advice}`
-    : `the customer was told to ${advice}`;
+    ? `our advice is ${advice}`
+    : `the customer was told ${advice}`;
 }
 
 /** Told first of all: that it must stay off, and how it was left. */
