@@ -24,6 +24,7 @@ import { ofOtherOne } from './settle/other-one.ts';
 import { putRight } from './settle/put-right.ts';
 import { tellWhoOpened } from './settle/opened-by-us.ts';
 import { doneSo } from './settle/done-so.ts';
+import { ofSided } from './settle/sided-advice.ts';
 import { withShortNames } from './settle/short-names.ts';
 import { secondHand } from './settle/second-hand.ts';
 import type { Sentence } from './parse/sentence.ts';
@@ -44,6 +45,7 @@ export function understand(text: string, context: Context): Utterance {
     doneSo(said, context, asItWasSaid) ??
     ofOtherOne(said, context, asItWasSaid) ??
     ofTheControl(said, context, asItWasSaid) ??
+    ofSided(said, context, asItWasSaid) ??
     ofNamed(said, context, asItWasSaid) ??
     said
   );

@@ -14,6 +14,8 @@ const probed: Means = (tags, frame) => {
 
 /** "Edges about twenty nine": of the food that was probed just before, and of nothing else. */
 const otherPlace: Means = (tags, frame) => {
+  // "On the left one" points, and tells no temperature.
+  if (/\bone$/i.test(frame.wordsOf(frame.span)) && amountIn(tags).value === 1) return null;
   const found =
     startsClause(frame) || AND.test(frame.wordsOf(frame.span)) ? probed(tags, frame) : null;
   if (found === null) return null;
