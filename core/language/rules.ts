@@ -11,6 +11,7 @@ import { CAPACITOR_RULES } from './electrical/capacitors.ts';
 import { CAUSE_RULES } from './facts/cause-facts.ts';
 import { CHANGED_RULES } from './readings/changed-by.ts';
 import { CIRCUIT_TRACE_RULES } from './electrical/circuit-trace.ts';
+import { PLAIN_SWITCH_RULES } from './electrical/plain-switch.ts';
 import { CLAMP_RULES } from './electrical/clamped-and-ohmed.ts';
 import { ALARM_RULES } from './facts/alarms-set.ts';
 import { CLOCK_RULES } from './facts/clock-told.ts';
@@ -183,6 +184,7 @@ export const RULES: readonly Rule[] = [
   ...DRIER_RULES,
   // Before supply points and readings: “zero volts out of the transformer”, “twenty four at the low pressure”.
   ...CIRCUIT_TRACE_RULES,
+  ...PLAIN_SWITCH_RULES,
   ...BESIDE_PLATE_RULES,
   ...BESIDE_RULES,
   // Before readings: “low pressure control trips at six” is a setting.

@@ -88,7 +88,11 @@ export const amend: Means = (tags, frame) => {
 /** "It should be thirty six", behind a box at fifty four, may tell what it ought to be: asked, as where it is named. */
 const amendOrAsk: Means = (tags, frame) => {
   const { lastQuantity } = frame.context;
-  const isOpen = /^it should be\b/i.test(frame.wordsOf(frame.span)) && lastQuantity !== null;
+  const words = frame.wordsOf(frame.span);
+  // "Should be about twelve and a half": so much it ought to be.
+  if (amountIn(tags).hedged && /^(?:(?:it|that) )?should be\b/i.test(words))
+    return { remarks: [words] };
+  const isOpen = /^it should be\b/i.test(words) && lastQuantity !== null;
   const amended =
     isOpen && !isElectrical(lastQuantity)
       ? amendedReading(lastQuantity, amountIn(tags), frame)

@@ -277,7 +277,7 @@ export const CIRCUIT_TRACE_RULES: readonly Rule[] = [
     { unheard: true, examples: ['voltage sags to two thirty one on start'] },
   ),
   rule(
-    '[(and|then|and then|but)] [it] (closed|closes|made|makes|came|comes|reset|resets|~~(kicks|kicked|picks|picked)) [right] (back [(up|in|on)]|again|itself) at <amount>',
+    '[(and|then|and then|but)] [it] (closed|closes|made|makes|came|comes|reset|resets) [right] (back [(up|in|on)]|again|itself) at <amount>',
     madeAgain,
     { examples: [] },
   ),

@@ -79,6 +79,11 @@ export const CONTROL_ACTING_RULES: readonly Rule[] = [
     remark,
     { unheard: true, only: isPumpedDown, examples: [] },
   ),
+  rule(
+    '[(and|then|and then|but)] [it] (kicks|kicked|starts|started|picks|picked) [right] back (on|in|up) [again] at <amount>',
+    letsInAgain,
+    { unheard: true, examples: [] },
+  ),
   rule(`[(i|we)] ${SET} [the] ${LOW} ${BACK} (at|for|to) ${OUT_AND_IN}`, turnedTo, {
     examples: [
       'set the low pressure for five out twenty five in',

@@ -1,7 +1,7 @@
 import type { FindingStateId, PartId } from '../../terms/names.ts';
 import { FANS, fanPlace, TURNS } from '../words/fans.ts';
 import { finding } from './finding-of.ts';
-import { wordBehind } from '../words/clause-start.ts';
+import { startsClause, wordBehind } from '../words/clause-start.ts';
 import { holdsNumber } from '../words/own-reading.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId, stateId } from '../slots.ts';
@@ -35,7 +35,9 @@ const itIsControl: Means = (tags, frame) => {
   if (state === null) return null;
   const means = (part: PartId): Meaning | null =>
     CONTROLS.includes(part) ? { findings: [finding(part, state, frame)] } : null;
-  return { ofIt: { means, inSentence: false } };
+  return {
+    ofIt: { means, inSentence: false, otherwise: { remarks: [frame.wordsOf(frame.span)] } },
+  };
 };
 
 /** Bearings are a fan's, unless the compressor was spoken of; where they are gone, it has failed. */
@@ -77,6 +79,17 @@ export const LAST_NAMED_RULES: readonly Rule[] = [
     '[(so|then|and)] (the|that|this) (control|switch|safety) (is|was|has) [got] <very> <state>',
     itIsControl,
     { examples: ['so the control is bad'] },
+  ),
+  rule(
+    '[(so|then|and)] [(that|this)] [(power|rocker|toggle|on off|light)] switch (is|was|has) [got] <very> <state>',
+    itIsControl,
+    {
+      unheard: true,
+      apart: true,
+      beforeTold: true,
+      only: startsClause,
+      examples: ['switch is bad'],
+    },
   ),
   rule(
     '<the> [(fan|motor)] (bearing|bearings|bushing|bushings|shaft) (is|are|was|were|sound|sounds) <very> <state>',

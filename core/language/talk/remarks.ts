@@ -188,6 +188,11 @@ export const REMARK_RULES: readonly Rule[] = [
     remark,
     { apart: true, examples: ['no leaks found'] },
   ),
+  rule(
+    '[(and|so)] [(i am|we are)] not (putting|hooking up|hooking|tapping) [(my|the|any)] (gages|manifold|hoses|taps) [(on|up to|to|into)] [(it|this|that|this one)] [<pause>] [(because|since)] [(it is|that is|is)] [(a|all)] [(sealed|critically charged|critical charge|tiny|little)] [(system|unit)]',
+    remark,
+    { unheard: true, alone: true, examples: ['not putting gages on it it is a sealed system'] },
+  ),
   rule('<pause> [(and|found)] (no leaks|no leak|not a leak|no leaks found)', remark),
   rule(
     `[the] (pressure|nitrogen|standing pressure) test (${PASSED}|${HELD})`,
