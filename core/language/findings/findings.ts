@@ -371,6 +371,13 @@ export const FINDING_RULES: readonly Rule[] = [
       TOLD_OF_IT.some((state) => state === tags['state']) ? itIs('state', true)(tags, frame) : null,
     { only: (frame) => frame.endsAtPause && !concludes(frame), examples: [] },
   ),
+  // "Twenty six across the high pressure control so that's open"
+  rule(
+    '(<pause> [(so|and|but)]|and|but|so) that is <very> <state>',
+    (tags, frame) =>
+      OPENNESS.some((state) => state === tags['state']) ? itIs('state', true)(tags, frame) : null,
+    { unheard: true, only: (frame) => frame.endsAtPause, examples: [] },
+  ),
   rule(
     '<the> <part> (is [reading]|reads|is showing|shows) [about] <number> [degrees] (off|too high|too low|high|low|out|warm|cold)',
     (tags, frame) => {
