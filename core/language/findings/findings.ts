@@ -198,6 +198,10 @@ export const FINDING_RULES: readonly Rule[] = [
   rule(`<the> <part> [number] <count:which> ${IS} <very> <state>`, ofOneOfFew, {
     examples: ['evap fan two is noisy'],
   }),
+  rule('<the> <part> [number] <count:which> <state>', ofOneOfFew, {
+    unheard: true,
+    examples: ['fuse one good'],
+  }),
   rule(`<the> <part> <spot> [${IS}] <very> <state>`, stateOf('state'), {
     examples: ['door of the walk in is propped', 'gasket on the left door is torn'],
   }),

@@ -9,8 +9,14 @@ import { remark } from '../plain-means.ts';
 const probed: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
   const isWarmth = unit === null || unit === 'degrees' || unit === 'degF' || unit === 'degC';
-  return isWarmth ? fixed('productTemp')(tags, frame) : null;
+  const [found] = (isWarmth ? fixed('productTemp')(tags, frame) : null)?.readings ?? [];
+  return found === undefined
+    ? null
+    : { readings: [{ ...found, words: found.words.replace(IS_PROBING, '') }] };
 };
+/** What is done with the thermometer names no food. */
+const IS_PROBING =
+  /^(?:(?:i'm|i am|we're|we are) )?(?:probing|temping|checking) (?:(?:some of the|some|the|their|a little) )?(?:product|food|stuff)(?: (?:in here|here|now|real quick))?,? /i;
 
 /** "Fish sticks eighteen": so tersely only where nothing else stands beside it. */
 const listed: Means = (tags, frame) =>
