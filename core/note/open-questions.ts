@@ -116,9 +116,14 @@ function trippedLines(state: VisitState): readonly string[] {
 }
 
 /** A switch or a winding found open; doors, disconnects and valves are among what is left open. */
-function isFoundOpen({ part, state }: Finding): boolean {
+function isFoundOpen(finding: Finding): boolean {
+  const { part, state } = finding;
+  // A solenoid that pulled in feeds: it stands open as it should.
+  if (part === 'liquidLineSolenoid' && PULLED_IN.test(finding.words)) return false;
   return state === 'open' && !STAND_OPEN.has(part);
 }
+
+const PULLED_IN = /\b(?:pull(?:ed|s|ing) in|energi[sz]ed|picked up|clicked)\b/i;
 
 const STAND_OPEN: ReadonlySet<PartId> = new Set<PartId>([
   'door',

@@ -1,5 +1,5 @@
 import type { Fact, Finding, Reading } from '../language/utterance.ts';
-import type { PartId } from '../terms/names.ts';
+import { HEATERS, type PartId } from '../terms/names.ts';
 import type { QuantityId } from '../terms/quantities.ts';
 import { dayOf, dueDate } from './due-date.ts';
 import { EMPTY_VISIT } from './empty-visit.ts';
@@ -186,14 +186,18 @@ function takeReading(state: VisitState, event: VisitEvent, reading: Reading): Vi
     settings: { ...state.settings, units: habitAfter(state, reading) },
     lastQuantity: reading.quantity,
     lastPlace: reading.place ?? state.lastPlace,
-    lastPart: capacitorOf(reading) ?? state.lastPart,
+    lastPart: meteredPart(reading) ?? state.lastPart,
     ...(state.wanted === reading.quantity ? { wanted: null, wantedPlace: null } : {}),
   };
 }
 
-/** What is marked on a can and read off it is told with the leads on it: "so that's junk" is that one. */
-function capacitorOf({ place }: Reading): PartId | null {
-  return place === 'startCapacitor' || place === 'runCapacitor' ? place : null;
+/**
+ * What is marked on a can and read off it, or off heaters, is told with the leads on it: "so that's junk" is that one, and
+ * "the top one's open" is one of those.
+ */
+function meteredPart({ place }: Reading): PartId | null {
+  if (place === 'startCapacitor' || place === 'runCapacitor') return place;
+  return HEATERS.find((heater) => heater === place) ?? null;
 }
 
 const memoTaken: Step<'memoTaken'> = (state, event) => {

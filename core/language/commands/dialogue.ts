@@ -176,6 +176,11 @@ export const DIALOGUE_COMMANDS: readonly Rule[] = [
     plain('finish'),
     { alone: true, unheard: true, examples: ['that is it i am out of here'] },
   ),
+  rule('[(all right|right|well|and|so)] (i am|we are) out of here', plain('finish'), {
+    alone: true,
+    unheard: true,
+    examples: ['i am out of here'],
+  }),
   // "Come on, finish your soup" ends nothing.
   rule(`(<pause>|and|<pause> (and|ok|so)) ${ENDED}`, finishNow, { only: ends }),
   rule(

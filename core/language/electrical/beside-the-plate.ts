@@ -147,6 +147,11 @@ export const BESIDE_PLATE_RULES: readonly Rule[] = [
     { unheard: true, examples: ['it is a forty amp three pole'] },
   ),
   rule(
+    '[(and|but)] (it is|(that|this) is|they are|<the> <part> (is|are)) [all] [(a|an)] <size> (time delay|time delays|slow blow|slow blows|fast acting|dual element|class (j|r|c c|cc|t|g)) [(fuse|fuses|one|ones|type)]',
+    remark,
+    { unheard: true, examples: ['they are sixty amp time delays'] },
+  ),
+  rule(
     `[(<pause> [(and|but)]|and|but)] [the] ${PLATE} (wants|calls for|says|asks for|only wants) [(a|an)] [max [of]] <number> [(amp|amps)] [(breaker|fuse|max)]`,
     plateWants,
     { unheard: true, examples: ['plate calls for a fifteen amp breaker'] },

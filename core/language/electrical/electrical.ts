@@ -4,6 +4,7 @@ import { nameplate } from '../facts/facts.ts';
 import type { PartId, PlaceId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { type Amounted, amountIn, readingOf } from '../numbers/measure.ts';
+import { isOnWall } from './supply-words.ts';
 import { isWeather } from '../readings/reading-means.ts';
 import { otherEnd, throughPart } from '../readings/through-part.ts';
 import { startsClause, wordBefore, wordBehind } from '../words/clause-start.ts';
@@ -75,7 +76,8 @@ export const one = (found: Reading | null): ReturnType<Means> =>
 const atPlace: Means = (tags, frame) => {
   const place = placeId(tags['place']);
   const amount = amountIn(tags);
-  if (amount.unit === null && (goesOnOfHeat(frame) || isOfLeg(frame))) return null;
+  if (amount.unit === null && (goesOnOfHeat(frame) || isOfLeg(frame) || isOnWall(amount, frame)))
+    return null;
   return onCan(tags, frame) ?? one(electrical(tags, place, frame));
 };
 

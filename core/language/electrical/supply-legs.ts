@@ -94,7 +94,9 @@ const runTogether: Means = (tags, frame) => {
   const isSupply = least >= LEAST_SUPPLY && most <= MOST_SUPPLY && most <= least * MOST_UNLIKE;
   if (values.length < PAIRS.length || !isSupply || !startsClause(frame)) return null;
   const isNamed = FED_BY_LEGS.includes(placeId(tags['place']));
-  const isSaid = /\b(?:legs?|phases?|volts?|v)\b/i.test(frame.wordsOf(frame.span));
+  const isSaid = /\b(?:legs?|phases?|volts?|v|power|(?:line|load) side)\b/i.test(
+    frame.wordsOf(frame.span),
+  );
   return isNamed || isSaid || areOfSupply(values, frame)
     ? threePairs(tags, frame)
     : { unclaimed: values.map(String) };
@@ -227,6 +229,19 @@ export const LEG_RULES: readonly Rule[] = [
     `${GOT} <short:ab> [and] <short:bc> [and] <short:ca> [(volts|volt|v)] [<pause>] (that is|those are|there are) [(all|my|the)] [three] (legs|phases|lines)`,
     runTogether,
     { unheard: true, examples: ['two oh eight two oh six one ninety eight those are my legs'] },
+  ),
+  rule(
+    `[the] (line|load|supply) side [of <the> (fuses|fuse block|breaker|disconnect|contactor)] (is|looks|reads) (good|fine|ok|hot|right) [<pause>] [(and|at|with)] ${GOT} <short:ab> [and] <short:bc> [and] <short:ca> [(volts|volt|v)]`,
+    runTogether,
+    {
+      unheard: true,
+      examples: ['line side of the fuses is good two oh nine two ten two oh nine'],
+    },
+  ),
+  rule(
+    `[(turned|put|got)] [the] power [is] [back] on [<pause>] [(and|now)] ${GOT} <short:ab> [and] <short:bc> [and] <short:ca> [(volts|volt|v)]`,
+    runTogether,
+    { unheard: true, examples: ['power back on two oh nine two oh eight two ten'] },
   ),
   rule(
     '[(the|my|line|supply|incoming)] (volts|voltages|voltage) [(is|are|at|read)] <short:ab> [and] <short:bc> [and] <short:ca>',

@@ -47,6 +47,15 @@ export const SUPPLY_VOLTAGE_RULES: readonly Rule[] = [
     alone: true,
     examples: ['two oh eight two thirty'],
   }),
+  rule(
+    `${IT_IS} ${PHASE} [<pause>] [(and|at)] <joinedVoltages> [(volt|volts)] [${THING}]`,
+    bothVoltages,
+    {
+      unheard: true,
+      apart: true,
+      examples: ['it is three phase two oh eight two thirty'],
+    },
+  ),
   rule(`${IT_IS} <joinedVoltages> ${SUPPLIED}`, bothVoltages, {
     examples: ['it is a two oh eight to two thirty volt unit'],
   }),
@@ -70,6 +79,11 @@ export const SUPPLY_VOLTAGE_RULES: readonly Rule[] = [
     oneVoltage,
     { unheard: true, alone: true, examples: ['it runs on two thirty'] },
   ),
+  rule(`${IT_IS} ${PHASE} [<pause>] [at] <nominal:one> [(volt|volts)]`, oneVoltage, {
+    unheard: true,
+    alone: true,
+    examples: ['three phase four sixty'],
+  }),
   rule(`${IT_IS} <nominal:one> <nominal:two> <nominal:three> [${SUPPLIED}]`, allThree, {
     alone: true,
     examples: ['one fifteen two oh eight two thirty'],

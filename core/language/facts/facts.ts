@@ -171,7 +171,7 @@ const nameplateByUnit: Means = (tags, frame) => {
 
 /** "Call it two hundred on the head", "let's call it settled" */
 const NAMES_NO_UNIT = new RegExp(
-  `^(?:\\d|(?:about|around|${[...ONES, ...TEENS, ...TENS, 'a hundred', 'minus', 'zero', 'half', 'even', 'good', 'done', 'settled', 'steady', 'fine', 'enough', 'ok(?:ay)?', 'a day', 'quits', 'close', 'it', 'what', 'off', 'in'].join('|')})\\b)`,
+  `^(?:\\d|(?:about|around|${[...ONES, ...TEENS, ...TENS, 'a hundred', 'minus', 'zero', 'half', 'even', 'good', 'done', 'settled', 'steady', 'fine', 'enough', 'ok(?:ay)?', 'a day', 'an hour', 'quits', 'close', 'it', 'what', 'off', 'in'].join('|')})\\b)`,
   'i',
 );
 

@@ -25,8 +25,13 @@ function heldIn(tags: Tags): number | null {
   return isRest && minutes % MINUTES_IN_HOUR === 0 ? minutes + rest : null;
 }
 
+/** "An hour and twenty, two sevenths minutes": nobody tells parts of a minute so. */
+const tellsPartMinutes = (tags: Tags): boolean =>
+  !Number.isInteger(numberIn(tagsIn(tags['rest'])?.['number']) ?? 0);
+
 /** "Two hours on site", "an hour and a half labor": for the office; what is not all of it is kept as it was said. */
 export const timeTold: Means = (tags, frame) => {
+  if (tellsPartMinutes(tags)) return null;
   const words = frame.wordsOf(frame.span);
   const value = heldIn(tags);
   const fact = kindOf(words);
@@ -76,7 +81,7 @@ const hoursAndParts: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
   if (value === null || !/\bhours?\b/i.test(words)) return null;
   const [, hours, parts = ''] = HOURS_THEN_PARTS.exec(words) ?? [];
-  if (PER.test(parts) || /\blabor\b/i.test(words)) return null;
+  if (NO_PARTS.test(parts) || /\blabor\b/i.test(words)) return null;
   return hours !== undefined && frame.context.workBegun
     ? { facts: [{ fact: 'labor', value, words: hours }], remarks: [parts] }
     : { remarks: [words] };
@@ -98,8 +103,9 @@ const PARTS_THEN_HOURS =
 
 const HOURS_THEN_PARTS =
   /^(.*?\bhours?(?: and (?:an? half|an? quarter|three quarters|\w+(?:[ -]\w+)? minutes))?(?: (?:even|flat|total))?),?\s+(?:and )?(.+)$/i;
-/** "An hour a day" */
-const PER = /^an? (?:day|night|week|month|year|visit|trip|time|shift|piece)\b/i;
+/** "An hour a day", "two hours and a half", "three hours and ten minutes" */
+const NO_PARTS =
+  /^an? (?:day|night|week|month|year|visit|trip|time|shift|piece)\b|^(?:an? (?:half|quarter)|three quarters|(?:[\w-]+ )?[\w-]+ minutes)$/i;
 
 /** "Make that three hours": of the last time that was told; the visit knows which that was. */
 const amendTime: Means = (tags) => {
@@ -233,7 +239,7 @@ export const BARE_HOURS_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[(and|plus|add|call it|about|figure|say|i would say|make it)] <duration> ${IN_ALL} [for (that|this|it|the (job|call|whole thing))]`,
+    `[(and|plus|add|call it|about|figure|say|i would say|make it|it was|that was)] <duration> ${IN_ALL} [for (that|this|it|the (job|call|whole thing))]`,
     bareHours,
     {
       unheard: true,

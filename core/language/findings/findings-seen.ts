@@ -180,7 +180,7 @@ export const SEEN_RULES: readonly Rule[] = [
     { examples: ['reading line voltage across the high pressure switch'] },
   ),
   rule(
-    '(it|she|that) (will not|is not|does not|would not|did not|never) (pull in|pulling in|pulled in)',
+    '(it|she|that) [~~(is still|still)] (will not|is not|does not|would not|did not|never|~~not) (pull in|pulling in|pulled in)',
     found('contactor', 'open'),
     { examples: ['it will not pull in'] },
   ),

@@ -198,6 +198,10 @@ export const FINDING_RULES: readonly Rule[] = [
   rule(`<the> <part> [number] <count:which> ${IS} <very> <state>`, ofOneOfFew, {
     examples: ['evap fan two is noisy'],
   }),
+  rule('<the> <part> [number] <count:which> <state>', ofOneOfFew, {
+    unheard: true,
+    examples: ['fuse one good'],
+  }),
   rule(`<the> <part> <spot> [${IS}] <very> <state>`, stateOf('state'), {
     examples: ['door of the walk in is propped', 'gasket on the left door is torn'],
   }),
@@ -370,6 +374,13 @@ export const FINDING_RULES: readonly Rule[] = [
     (tags, frame) =>
       TOLD_OF_IT.some((state) => state === tags['state']) ? itIs('state', true)(tags, frame) : null,
     { only: (frame) => frame.endsAtPause && !concludes(frame), examples: [] },
+  ),
+  // "Twenty six across the high pressure control so that's open"
+  rule(
+    '(<pause> [(so|and|but)]|and|but|so) that is <very> <state>',
+    (tags, frame) =>
+      OPENNESS.some((state) => state === tags['state']) ? itIs('state', true)(tags, frame) : null,
+    { unheard: true, only: (frame) => frame.endsAtPause, examples: [] },
   ),
   rule(
     '<the> <part> (is [reading]|reads|is showing|shows) [about] <number> [degrees] (off|too high|too low|high|low|out|warm|cold)',

@@ -19,6 +19,12 @@ export const HOW_FULL_RULES: readonly Rule[] = [
     remark,
     { unheard: true, apart: true, examples: ['they have got it packed full'] },
   ),
+  // How high oil stands in its glass.
+  rule(
+    '[the] ([(oil|compressor)] (sight glass|glass)|[oil] level) (is|was|shows|sits|is sitting) [(about|right|just|over|under|a little (over|under))] [at] [(a|the)] (half|half way|halfway|quarter|three quarters|third|two thirds|middle) [full] [(up|mark|line|glass)]',
+    remark,
+    { unheard: true, only: (frame) => frame.endsAtPause, examples: ['oil sight glass is half'] },
+  ),
 ];
 
 /** What is not at hand: why a job is not done today. */

@@ -4,7 +4,7 @@ import { TURNS } from '../words/fans.ts';
 import { finding } from './finding-of.ts';
 import { stateOf } from './state-of.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
-import { partId, stateId, workId } from '../slots.ts';
+import { partId, stateId, tagsIn, workId } from '../slots.ts';
 import { nothing, remark, remarkWithoutNumber } from '../plain-means.ts';
 
 const found = (part: PartId, state: FindingStateId, frame: Frame): Meaning => ({
@@ -138,7 +138,9 @@ const goesIn: Means = (tags, frame) => {
   )
     return null;
   const words = frame.wordsOf(frame.span);
-  return part === null ? null : { work: [{ did: 'replace', part, words }] };
+  const second = partId(tagsIn(tags['second'])?.['part']);
+  const parts = [part, second].filter((each) => each !== null);
+  return part === null ? null : { work: parts.map((each) => ({ did: 'replace', part: each, words })) };
 };
 
 const windingOk: Means = (tags, frame) => windingIs({ ...tags, state: 'ok' }, frame);
@@ -261,11 +263,15 @@ export const POWER_FINDING_RULES: readonly Rule[] = [
     foundAt('tripped'),
     { unheard: true, examples: ['high pressure switch is out on manual reset'] },
   ),
-  rule('[(a|the|that)] (new|replacement|other) <part> (is going|going|goes) in [now]', goesIn, {
-    unheard: true,
-    only: startsClause,
-    examples: ['new defrost clock going in'],
-  }),
+  rule(
+    '[(a|the|that|one|two|three|four)] (new|replacement|other) <part> (is going|are going|going|goes|go) in [(now|too|as well|also)] [[<pause>] (and|with) [(a|one|two|three|four)] [new] <part:second>]',
+    goesIn,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['new defrost clock going in', 'new contactor going in and three new fuses'],
+    },
+  ),
   ...(
     [
       ['compressor', 'compressor|pump'],

@@ -52,6 +52,15 @@ const buttonOut: Means = (tags, frame) => {
     : { findings: [finding(part, 'tripped', frame)] };
 };
 
+/** "It's a manual reset one, pushed it in and it clicked": what was spoken of last. */
+const resetIt: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const means = (part: PartId): Meaning | null =>
+    SET_BY_HAND.has(part) ? { work: [{ did: 'reset', part, words }] } : null;
+  const otherwise = { work: [{ did: 'reset', part: null, words }] } as const;
+  return { ofIt: { means, inSentence: false, otherwise } };
+};
+
 const pushedIn: Means = (tags, frame) => {
   const part = partId(tags['part']);
   const words = frame.wordsOf(frame.span);
@@ -171,6 +180,11 @@ export const SAFETY_ACT_RULES: readonly Rule[] = [
       unheard: true,
       examples: ['reset button was popped out and i pushed it back in on the high pressure switch'],
     },
+  ),
+  rule(
+    `[and] [(it|that) is] [a] manual reset [(one|type|control)] [<pause>] [(and|so)] [(i|we)] [just] ${PUSHED} it [right] [back] in [[<pause>] and (it|she) (clicked|set|reset|took|held|caught|snapped|stayed [in])]`,
+    resetIt,
+    { unheard: true, examples: [] },
   ),
   rule(`${RESET} (on|for|at) <the> <part> (was|is|had) ${POPPED}`, buttonOut, {
     unheard: true,

@@ -41,15 +41,32 @@ const HOUR_AND: readonly (readonly [string, number])[] = [
   ['fifty', 50],
 ];
 
+/** The parts of an hour that are told behind whole ones. */
+const HOURS_AND: readonly (readonly [string, number])[] = [
+  ['a quarter', 15],
+  ['a half', 30],
+  ['three quarters', 45],
+];
+
+/** "two hours and three quarters", "three hours forty five" */
+const hoursAnd: readonly Node[] = [
+  ...HOURS_AND.map(([words, over]) => [`and (${words})`, over] as const),
+  ...HOUR_AND.map(([words, over]) => [`[and] (${words}|${over})`, over] as const),
+].map(([words, over]) =>
+  written(sequence(counted('hours', 'hours'), parseShape(words), tag({ over }))),
+);
+
 /** A stretch of time as said: "ten minutes", "half an hour", "an hour and a half". */
 export const DURATION = named(
   'duration',
   choice(
     counted('minutes', 'minutes|minute'),
+    ...hoursAnd,
     counted('hours', 'hours|hour'),
     counted('seconds', 'seconds|second|sec'),
     fixed(90, '[(an|one|a)] hour and a half'),
     fixed(75, '(an|one|a) hour and a quarter'),
+    written(fixed(105, '(an|one|a) hour and three quarters')),
     withMinutes('(an|one|a) hour [and]', 60),
     fixed(1.5, '(a|one) minute and a half'),
     ...HOUR_AND.map(([words, minutes]) =>

@@ -138,7 +138,10 @@ export const NUMBER = summed(
 export const TENTHS = summed(
   'tenths',
   choice(
-    sequence(underHundred, optional(sequence(word('point'), anyDigit(0.1)))),
+    sequence(
+      underHundred,
+      optional(choice(sequence(word('point'), anyDigit(0.1)), written(AND_PARTS))),
+    ),
     sequence(word('point'), anyDigit(0.1)),
     plus('zero', 0),
     tokenClass('decimal'),

@@ -36,7 +36,7 @@ export function countsThings(tokens: readonly Token[], start: number, end: numbe
   const next = tokens[end];
   if (next === undefined || next.pause) return false;
   if (LETTERS.has(next) && endsGas(tokens, end)) return true;
-  if (IN_LENGTH.has(next)) return true;
+  if (SIZED_IN.has(next)) return true;
   if (isCountedThing(next) && !OURS.has(next)) return true;
   if (last.text === 'half') return WHOLE.has(next);
   if (!isAlone || !isSmall(last)) return false;
@@ -60,6 +60,13 @@ function isRestOfTime(tokens: readonly Token[], start: number): boolean {
 const PARTS = new WordSet('half quarter third');
 const TIMES = new WordSet('hour hours hr hrs minute minutes day days week weeks');
 
+/** "Steaming the coil for half an hour": how long, and nothing read. */
+export function isHowLong(tokens: readonly Token[], end: number): boolean {
+  const isHalf = tokens[end - 1]?.text === 'half' && tokens[end]?.text === 'an';
+  const next = tokens[isHalf ? end + 1 : end];
+  return next !== undefined && !next.pause && TIMES.has(next);
+}
+
 /** "The condenser one and the evaporator one", "the coil one's good", "the meat one": which, and not how much. */
 export function isOneOfAKind(tokens: readonly Token[], end: number): boolean {
   const [the, kind, one] = [tokens[end - 3], tokens[end - 2], tokens[end - 1]];
@@ -78,19 +85,39 @@ const SETS_APART = new WordSet(
     'fish seafood beef pork cheese salad dough cream',
 );
 
-/** "The coil's ten below that": how far it is from something, and not where it stands. */
+/** "The coil's ten below that", "head's twenty over the outdoor": how far it is from something, and not where it stands. */
 export function isBeyond(tokens: readonly Token[], end: number): boolean {
-  const [last, way, from] = [tokens[end - 1], tokens[end], tokens[end + 1]];
+  const [last, way, than] = [tokens[end - 1], tokens[end], tokens[end + 1]];
   // "Ten below" may be read as below zero.
-  if (last !== undefined && way !== undefined && BEYOND.has(last)) return OF_IT.has(way);
-  if (way === undefined || from === undefined || way.pause) return false;
-  return BEYOND.has(way) && OF_IT.has(from);
+  if (last !== undefined && BEYOND.has(last)) return namesMeasure(tokens, end);
+  if (way === undefined || way.pause) return false;
+  if (PAST.has(way) && (than === undefined || than.pause)) return true;
+  if (BEYOND.has(way)) return namesMeasure(tokens, end + 1);
+  return COMPARED.has(way) && than?.text === 'than';
 }
 const BEYOND = new WordSet('below above under over');
-const OF_IT = new WordSet('that it this');
+/** "Box is four over" is said from no zero, as "four below" is. */
+const PAST = new WordSet('under over');
+const COMPARED = new WordSet('colder warmer hotter cooler higher lower');
 
-/** "Dairy case, twelve footer": no box at twelve. */
-const IN_LENGTH = new WordSet('foot footer footers feet ft');
+/** Whether what it is measured from begins there: "it", "the box". */
+function namesMeasure(tokens: readonly Token[], at: number): boolean {
+  const [first, second] = [tokens[at], tokens[at + 1]];
+  if (first === undefined || first.pause) return false;
+  if (OF_IT.has(first)) return true;
+  const thing = MEASURED_BY.has(first) ? second : first;
+  return thing !== undefined && !thing.pause && MEASURED_FROM.has(thing);
+}
+const OF_IT = new WordSet('that it this');
+const MEASURED_BY = new WordSet('the a my its their');
+const MEASURED_FROM = new WordSet(
+  'box air room ambient outdoor outdoors outside setpoint set target saturation',
+);
+
+/** "Dairy case, twelve footer", "a fifteen horse": no box at twelve, and what no instrument shows. */
+export const SIZED_IN = new WordSet(
+  'foot footer footers feet ft horse horsepower hp pole cubic mesh sweat pounder',
+);
 
 /** "Kitchen, four oh four A": a gas, and no heat. */
 const LETTERS = new WordSet('a b c f');
@@ -131,7 +158,7 @@ const BEHIND_READING = new WordSet(
     'draw drop load reading current supply difference imbalance each per still steady it i we that this so then out back down up a the hot ' +
     'under between leg phase feed coming going only total peak inrush running start starting',
 );
-const isSize = (last: Token, next: Token | undefined): boolean =>
+export const isSize = (last: Token, next: Token | undefined): boolean =>
   OF_SIZE.has(last) && next !== undefined && !next.pause && !BEHIND_READING.has(next);
 
 /** "No one out there", "a mechanical one on the wall" */

@@ -21,6 +21,10 @@ const OF_ITSELF = new WordSet(
     'inside outside edge edges base body shaft bearing bearings bushing bushings winding windings much many neither either few majority quarter third bunch water',
 );
 
+/** The side that power comes to a part on, or leaves it. */
+const FED_FROM = new WordSet('line load feed supply');
+const FED_WELL = new WordSet('good fine ok okay right');
+
 /** What no thing is called: who did something, and how it went on. */
 const NO_THING = new WordSet(
   'i we you he she they it me him her us them there here this that what which who ' +
@@ -54,6 +58,9 @@ export function isOnlyPlace(sentence: Sentence, { from, to }: Span): boolean {
   if (isWhatWasTaken(tokens, on)) return true;
   // "The stat's on the coil, reads closed": what is told behind the pause is told of the stat.
   if (STANDS.has(thing) && on > 1) return hasPause(tokens, from + 1, to - 1);
+  // "Line side of the fuses is good": there is power, and nothing is told of the fuses.
+  if (thing.text === 'side' && isIn(FED_FROM, tokens[on - 2]))
+    return isIn(FED_WELL, tokens[to - 1]);
   if (OF_ITSELF.has(thing) || NO_THING.has(thing) || FINITE.has(thing) || thing.value !== null)
     return false;
   return beginsName(tokens, on - 1);

@@ -3,6 +3,7 @@ import { OTHER } from '../../grammar/kinds.ts';
 import { Reach } from '../../grammar/reach.ts';
 import type { Token } from '../../grammar/tokens.ts';
 import { HOLES } from '../holes.ts';
+import { isHowLong, isSize, SIZED_IN } from './counts-things.ts';
 import { isCountedThing, isPointedOut } from '../words/counted-things.ts';
 import { isEveryday } from '../words/everyday-words.ts';
 import { ONES } from '../numbers/number-words.ts';
@@ -91,7 +92,8 @@ class NumberFinder implements OpenNumbers {
 
   /** Up to where a number that nobody claims is talk; `null` where it is not. */
   private talkFrom(at: number, end: number): number | null {
-    if (this.countsThings(at, end) || this.isOfSize(at, end)) return end + 1;
+    if (this.countsThings(at, end) || this.isOfSize(at, end) || this.isHowFar(at, end))
+      return end + 1;
     if (this.pointsAt(at, end) || this.namesLeg(at, end)) return end;
     return this.isMoneyOrYear(at) || this.isEveryday(at) ? end : null;
   }
@@ -132,11 +134,11 @@ class NumberFinder implements OpenNumbers {
     return POINTING.has(which) && (next === undefined || next.pause || ENDS.has(next));
   }
 
-  /** "Leak checked that one too" */
+  /** "Leak checked that one too", "all three to ground" */
   private isThatOne(at: number, end: number): boolean {
     const [that, number] = [this.tokens[at - 1], this.tokens[at]];
-    const isOne = end === at + 1 && number?.text === 'one' && !number.pause;
-    return isOne && that !== undefined && THAT.has(that);
+    if (that === undefined || number === undefined || end > at + 1 || number.pause) return false;
+    return number.text === 'one' ? THAT.has(that) : that.text === 'all' && SMALL.has(number);
   }
 
   /** "It's black on L two": which leg of a supply. */
@@ -146,12 +148,21 @@ class NumberFinder implements OpenNumbers {
     return before !== undefined && LEG.has(before) && !number.pause;
   }
 
-  /** "A fifty five degree klixon": what a part is made for, and nothing read. */
+  /** "A fifty five degree klixon", "sixty amp time delays", "a four pole": what a part is made for, and nothing read. */
   private isOfSize(at: number, end: number): boolean {
     const { tokens, matcher } = this.sentence;
-    const [before, unit] = [tokens[at - 1], tokens[end]];
+    const [before, unit, next] = [tokens[at - 1], tokens[end], tokens[end + 1]];
     if (before === undefined || unit === undefined || unit.pause || PARTS === null) return false;
-    return POINTING.has(before) && SIZED_IN.has(unit) && matcher.run(PARTS, end + 1).length > 0;
+    if (SIZED_IN.has(unit) || isSize(unit, next)) return true;
+    return POINTING.has(before) && MADE_FOR.has(unit) && matcher.run(PARTS, end + 1).length > 0;
+  }
+
+  /** "Half an hour", "about two thirds clear": how long, and how far along it is. */
+  private isHowFar(at: number, end: number): boolean {
+    const [last, next] = [this.tokens[end - 1], this.tokens[end]];
+    if (last === undefined || next === undefined || next.pause) return false;
+    const isPart = PARTS_OF_ALL.has(last) || this.tokens[at]?.text === 'half';
+    return isHowLong(this.tokens, end) || (isPart && ALONG.has(next));
   }
 
   /** "The under counter one": a kind in two words. */
@@ -201,14 +212,18 @@ class NumberFinder implements OpenNumbers {
   }
 }
 
-const LEG = new WordSet('l leg phase');
+const LEG = new WordSet('l t leg phase');
 const LEG_NUMBERS = new WordSet('one two three 1 2 3');
 const PART = HOLES['part'];
 const PARTS = PART === undefined ? null : GRAMMAR.compile(PART);
-const SIZED_IN = new WordSet('degree amp volt watt horse ton inch foot gallon microfarad');
+const MADE_FOR = new WordSet('degree amp volt watt ton inch gallon microfarad');
 const OF = new WordSet('of is at to and or by');
 const WHICH_OF = new WordSet(
   'one hand left right middle center first second third last first end top bottom number',
+);
+const PARTS_OF_ALL = new WordSet('half third thirds quarter quarters fourths');
+const ALONG = new WordSet(
+  'clear cleared clean done full empty way there gone melted thawed open shut closed plugged blocked covered iced through over charged',
 );
 const THAT = new WordSet('that this');
 const OTHERS_OF = new WordSet('the those these all my our their');

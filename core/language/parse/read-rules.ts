@@ -5,7 +5,7 @@ import type { Tags } from '../../grammar/nodes.ts';
 import { Reach } from '../../grammar/reach.ts';
 import { type MayRead, Skimmer } from '../../grammar/skim.ts';
 import { readsBehindStop } from './behind-stops.ts';
-import { countsThings, isBeyond, isOneOfAKind } from './counts-things.ts';
+import { countsThings, isBeyond, isHowLong, isOneOfAKind } from './counts-things.ts';
 import { endingAt, freeWordsIn, isKept, ToldBehind } from './free-words.ts';
 import { isOnlyPlace, isShortNameOfOther } from './of-other-part.ts';
 import { type Meaning, type Rule, type Span, tellsNothing } from '../rule.ts';
@@ -207,7 +207,7 @@ export class RuleReader {
     if ((readings ?? ofThat ?? unclaimed) !== undefined) {
       if (ofThat === undefined ? countsThings(tokens, from, to) : isOneOfAKind(tokens, to))
         return false;
-      if (isBeyond(tokens, to)) return false;
+      if (isBeyond(tokens, to) || isHowLong(tokens, to)) return false;
     } else if (tellsNothing(meaning) && readsBehindStop(this.sentence.wordsOf({ from, to })))
       return false;
     if (tellsOfPart(meaning)) {

@@ -230,7 +230,7 @@ export const JUDGED_QUESTIONS: readonly Rule[] = [
     { examples: ['is the supply voltage good'] },
   ),
   rule(
-    `((what is|how is|check|give me|how much is|figure) ${THE} [(voltage|phase)] (imbalance|unbalance|balance)|(are|is) ${THE} (legs|phases|voltage|power|lines) (balanced|even|imbalanced|out of balance)|how much imbalance [(is there|do i have)]|is (that|this|it) [too] (much|big|bad|high|ok|good) [of] [an] [voltage] imbalance|(is|are) ${THE} (voltage|legs|phases) [too] (imbalanced|unbalanced|far off))`,
+    `((what is|how is|check|give me|how much is|figure) ${THE} [(voltage|phase)] (imbalance|unbalance|balance)|(are|is) ${THE} (legs|phases|voltage|power|lines) (balanced|even|imbalanced|out of balance)|how much imbalance [(is there|do i have)]|~~((what is (that|it|this) [(give me|make|come to|work out to|at)]|what does (that|it|this) (make|give me|come to|work out to)) for [(an|the)] (imbalance|unbalance|balance))|is (that|this|it) [too] (much|big|bad|high|ok|good) [of] [an] [voltage] imbalance|(is|are) ${THE} (voltage|legs|phases) [too] (imbalanced|unbalanced|far off))`,
     judgeLegs,
     { examples: ['what is my imbalance'] },
   ),

@@ -442,7 +442,7 @@ export const AIR_AND_LINE_RULES: readonly Rule[] = [
     boxOfQuestion,
   ),
   rule(
-    '[the] [defrost] (termination|terminator|term stat|termination (stat|switch|thermostat|klixon)|fan delay) [(is|has)] (opens|closes|~opened|~closed|~made|terminates|cuts (in|out)|makes|breaks|set (at|for|to)|set) [at] <amount>',
+    '[the] [defrost] (termination|terminator|term stat|termination (stat|switch|thermostat|klixon)|fan delay|~~([fan] delay (stat|switch|thermostat|klixon))) [(is|has)] (opens|closes|~opened|~closed|~made|terminates|cuts (in|out)|makes|breaks|set (at|for|to)|set|~~(brings|turns|kicks|lets|starts|cycles|holds) [the] fans [back] [(on|off|in|run|go|start)] [(till|until)]) [at] <amount>',
     remark,
     { examples: ['termination closes at twenty five'] },
   ),

@@ -4,6 +4,7 @@ import { SHOWN_UNITS } from '../../units/shown-unit.ts';
 import { startsClause, wordBefore } from '../words/clause-start.ts';
 import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { type Amounted, amountIn } from '../numbers/measure.ts';
+import { remark } from '../plain-means.ts';
 import { leftToAsk } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId, quantityId, tagsIn, workId } from '../slots.ts';
@@ -152,4 +153,10 @@ export const CHANGED_RULES: readonly Rule[] = [
     unheard: true,
     examples: ['head is thirty pounds over target'],
   }),
+  // How far one is from another is nowhere that either stands.
+  rule(
+    '[the] (<quantity>|coil|~evaporator|~condenser) <link> <amount> (over|under|above|below|off|(colder|warmer|hotter|cooler|higher|lower) than) [(the|my|its|their)] (box|[outdoor] (air|ambient)|room|outdoor|outdoors|outside|setpoint|set point|target|saturation)',
+    remark,
+    { unheard: true, apart: true, examples: ['coil is about eight degrees under the box'] },
+  ),
 ];

@@ -116,7 +116,7 @@ const CONTROLS_ALONE: readonly { readonly said: string; readonly value: HeadCont
 ];
 /** The valve by its kind, and what it is set for. */
 const FLOODING_TYPE =
-  '[(the|a)] (head [pressure] control [valve] [is] [(a|an|the)] (flooding|flooded) [(type|style|kind|valve)]|(flooding|flooded) [type] head [pressure] control [valve])';
+  '[(the|a)] (head [pressure] control [valve] [is] [(a|an|the)] (flooding|flooded) [(type|style|kind|valve)]|(flooding|flooded) [type] head [pressure] control [valve]|~~(head pressure [control] valve [(on|in) (it|here|there)] [too] [<pause>] [(a|the)] (flooding|flooded) (one|type|style)))';
 const SET_FOR = '[(it is|and it is|that is|and|is)] set [(up|to hold)] [(at|to|for)] <amount>';
 const HOLDER =
   '(head pressure [control] valve|[condenser] flooding valve|head valve|headmaster|head master)';

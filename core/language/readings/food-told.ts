@@ -9,8 +9,14 @@ import { remark } from '../plain-means.ts';
 const probed: Means = (tags, frame) => {
   const { unit } = amountIn(tags);
   const isWarmth = unit === null || unit === 'degrees' || unit === 'degF' || unit === 'degC';
-  return isWarmth ? fixed('productTemp')(tags, frame) : null;
+  const [found] = (isWarmth ? fixed('productTemp')(tags, frame) : null)?.readings ?? [];
+  return found === undefined
+    ? null
+    : { readings: [{ ...found, words: found.words.replace(IS_PROBING, '') }] };
 };
+/** What is done with the thermometer names no food. */
+const IS_PROBING =
+  /^(?:(?:i'm|i am|we're|we are) )?(?:probing|temping|checking) (?:(?:some of the|some|the|their|a little) )?(?:product|food|stuff)(?: (?:in here|here|now|real quick))?,? /i;
 
 /** "Fish sticks eighteen": so tersely only where nothing else stands beside it. */
 const listed: Means = (tags, frame) =>
@@ -44,6 +50,13 @@ const WATER =
 const LEFT_THERE = '[[that] (i|we) (put|left|stuck|set|had)]';
 const HOLDS =
   '[(a|the|one of the|some of the|that) (tub|pan|case|tray|bucket|box|jug|pot|pack|top|bottom|middle|center|well|jar|bin|container) of]';
+/** What it was taken from: "a box of fries". */
+const PACK_OF =
+  '[[(a|the|one|another|that|this)] (tub|pan|case|tray|bucket|box|jug|bag|pack|package|jar|bin|container|carton|bottle|slab|tube) of]';
+const PROBING =
+  '[[(i am|we are)] (probing|temping|checking) [(some|some of the|the|their|a little)] (product|food|stuff) [(here|in here|now|real quick)] [<pause>]]';
+const ON_SHELF =
+  '((in|on|off|from) the [(front|back|top|bottom|left|right|middle)] (rail|shelf|rack|pan|drawer|well|case|table|corner|stack))';
 const MIDDLE =
   '[(in|at) the (middle|center|core|thickest part|top|bottom|back|front) [of (it|the (pan|case|box|tray|stack))]]';
 const SHOWS =
@@ -96,13 +109,13 @@ export const FOOD_RULES: readonly Rule[] = [
     { unheard: true, only: startsClause, examples: ['lobster is at forty eight'] },
   ),
   rule(
-    `${ANY_SOME} ${ANY_FOOD} [(up|down|on|at)] [(top|bottom|low|in (back|front))] ${THERE} (is|are|reads|read) [(still|only|already|all)] <amount>`,
+    `${PROBING} ${PACK_OF} ${ANY_SOME} ${ANY_FOOD} [(up|down|on|at)] [(top|bottom|low|in (back|front))] ${THERE} (is|are|reads|read) [(still|only|already|all|at)] <amount>`,
     probed,
     { unheard: true, only: startsClause, examples: ['lobster in the top drawer is forty eight'] },
   ),
-  rule(`${ANY_SOME} ${ANY_FOOD} <amount>`, listed, {
+  rule(`${PROBING} ${PACK_OF} ${ANY_SOME} ${ANY_FOOD} [${ON_SHELF}] <amount>`, listed, {
     unheard: true,
-    examples: ['fish sticks eighteen'],
+    examples: ['fish sticks eighteen', 'chicken on the bottom shelf twenty one and a half'],
   }),
   rule(
     `${ANY_SOME} ${ANY_FOOD} ${THERE} (is|are) [(getting|all|already|starting to get|a little|really|pretty|kind of)] (soft|mushy|thawing|thawed|melting|melted|warm|spoiled|sweating|dripping|slushy) (<pause> [(and|it is|they are|i got|it is at|at)]|[and] (at|reading|probing|temping)) <amount>`,

@@ -131,7 +131,7 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
   ),
   rule('[the] <quantity> <link> <number:begun> <pause> <amount>', begunAgain, { examples: [] }),
   rule(
-    `(it is|box is|<the> box is|unit is|<the> unit is|it) [(reading|showing|saying|at|says|shows|reads)] <amount:shown> on [the] ${DISPLAY} [<pause>] [(but|and)] (my|mine) ${PROBE} ${SHOWS} <amount>`,
+    `(it is|box is|<the> box is|unit is|<the> unit is|it) [(reading|showing|saying|at|says|shows|reads)] <amount:shown> on [the] (${DISPLAY}|~~(door|wall|outside|front)) [<pause>] [(but|and)] (my|mine) ${PROBE} ${SHOWS} <amount>`,
     boxByProbe,
     { examples: ['it is reading forty four on the display but my probe is showing forty one'] },
   ),

@@ -181,7 +181,7 @@ const ARRIVAL =
   '(when i got here|on arrival|~when we (got here|got there|arrived|came in|first got here|showed up|pulled up|walked in)|~when i (got there|arrived|came in|first got here|showed up|pulled up|walked (in|up)|first (walked (in|up)|came in|looked at it)|got to it|first hooked up|hooked up)|~(at|upon) arrival)';
 /** Where or when it was read: it changes nothing of what was read. */
 const THERE =
-  '(right now|now|just|just now|currently|today|here|up here|in here|[right] (at|by|near|leaving|off|on|coming out of|coming off|going into|into|entering|where it leaves) <the> (compressor|evaporator|evap|coil|condenser|receiver|txv|valve|expansion valve|unit|king valve|service valve|outlet|inlet|bulb))';
+  '(right now|now|just|just now|currently|today|here|up here|in here|[right] (at|by|near|leaving|off|on|coming out of|coming off|going into|into|entering|where it leaves) <the> (compressor|evaporator|evap|coil|condenser|receiver|~~(receiver (outlet|king|valve))|txv|valve|expansion valve|unit|king valve|service valve|outlet|inlet|bulb))';
 /** "set the thermostat to thirty six": what it is set to now, and that it was adjusted. */
 const setTo: Means = (tags, frame) => {
   const found = reading('setpointTemp', amountIn(tags), frame);

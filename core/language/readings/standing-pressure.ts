@@ -31,6 +31,12 @@ const isSame = (tags: Tags, frame: Frame): boolean =>
   reading('ambientTemp', amountIn(tagsIn(tags['coil']) ?? {}), frame)?.value ===
   reading('ambientTemp', amountIn(tags), frame)?.value;
 
+/** "Standing at ninety two", of a head that was read and of no vacuum. */
+const readsHead = (frame: Frame): boolean =>
+  startsClause(frame) &&
+  frame.context.headPressure !== null &&
+  frame.context.lastQuantity !== 'vacuum';
+
 const asked = (): Meaning => ask({ ask: 'standing' });
 
 const STILL = '(standing|static|resting|at rest|idle|off cycle)';
@@ -53,6 +59,11 @@ export const STANDING_RULES: readonly Rule[] = [
       unheard: true,
       examples: ['head pressure is standing at one forty'],
     },
+  ),
+  rule(
+    '[(it|she|system|the system|everything)] [is] (standing|resting) [(still|steady|now)] [at] <amount>',
+    standing,
+    { unheard: true, only: readsHead, examples: [] },
   ),
   rule(
     `[the] [condenser] coil [(is|is at|at)] <amount:coil> [<pause>] [(and|with)] [the] air [(is|is at|at)] [both] <amount> ${BOTH_WAYS}`,

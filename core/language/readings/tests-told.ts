@@ -72,6 +72,12 @@ const pulls: Means = (tags, frame) => {
     : null;
 };
 
+/** What goes on of the vacuum or the test that was told last. */
+const isOfLast =
+  (quantity: QuantityId) =>
+  ({ context }: Frame): boolean =>
+    context.lastQuantity === quantity;
+
 /** "Three hundred high side, one fifty low side": what each side was tested to. */
 const eachSide: Means = (tags, frame) => {
   const [first, second] = [tagsIn(tags['one']), tagsIn(tags['two'])];
@@ -254,6 +260,12 @@ export const TEST_TOLD_RULES: readonly Rule[] = [
     pulls,
     { unheard: true, examples: ['second pull got down to six hundred'] },
   ),
+  // "Third one's at three eighty", behind the others.
+  rule(
+    `[(and|the|my|then)] [the] (second|third|last|final|next) (one|time|round|go) ${CAME_TO} <amount:one> [flat]`,
+    pulls,
+    { unheard: true, only: isOfLast('vacuum'), examples: [] },
+  ),
   rule(
     `${TEST} [(is|was|at|to)] <amount:one> ${ON_SIDE('(high|low)')} [<pause>] [and] <amount:two> ${ON_SIDE('(low|high)')}`,
     eachSide,
@@ -317,6 +329,11 @@ export const TEST_TOLD_RULES: readonly Rule[] = [
     `${TEST} [(is|was|at|to|of)] <amount> [<pause>] [(i|we)] (started|starting|put on|on|start time|begun|began) [(at|it at|is)] (<number:clock>|<clock>) [(am|pm|a m|p m)]`,
     startedAt,
     { unheard: true, examples: ['standing pressure test one fifty psi started at ten fifteen'] },
+  ),
+  rule(
+    `[(it|i|we|and|that)] [(is|was|have|had)] [(started|starting|put on|still|holding|sitting|now|reading)] [(off|out|it|her)] [at] <amount> [(still|now|on it|even)] at (<number:clock>|<clock>) [(am|pm|a m|p m)] [[and] [(the|at the)] same (temp|temperature)]`,
+    startedAt,
+    { unheard: true, only: isOfLast('testPressure'), examples: [] },
   ),
   rule(
     `[the] <tested> <link> <amount> [now] [<pause>] [(and|but|with)] [(it|the (room|air|kitchen|box|temp|gas)) is] <amount:gas> (in here|in the (room|kitchen|box|cooler)|outside|out here|ambient|up here)`,

@@ -31,6 +31,12 @@ const remarkOfIt: Means = (tags, frame) => {
   return { ofThat: { means: () => told, otherwise: isOfAnotherDay ? {} : told } };
 };
 
+/** What is told so right behind a reading is what that one was. */
+const ofLastRead: Means = (tags, frame) => {
+  const told = remark(tags, frame) ?? {};
+  return { ofThat: { means: () => told, otherwise: leftToAsk(tags) } };
+};
+
 const BEFORE_THAT = '[before (i|we) <clause>]';
 const AGO = `((<duration:ago>|<count:ago> (days|weeks|nights)|a [little] (while|bit)|a day) ago ${BEFORE_THAT}|earlier [(today|on|this morning)]|(this|in the) morning|yesterday|last night|last week|the other day|before (i|we) <clause>|when (i|we) left [<clause>])`;
 const SOON_AGO = '(<duration:ago> ago|earlier [today]|this morning|yesterday|last night|before)';
@@ -68,6 +74,12 @@ export const BEFORE_RULES: readonly Rule[] = [
     remarkOfIt,
     { unheard: true, only: (frame) => frame.endsAtPause, examples: [] },
   ),
+  // "Box thirty nine now it was forty six": behind a reading of the same.
+  rule('[(and|but)] [(it|she|that)] (was|used to be) [(at|up at|down at)] <amount>', ofLastRead, {
+    unheard: true,
+    only: (frame) => frame.endsAtPause && frame.span.from > 0,
+    examples: [],
+  }),
   ...[true, false].map((room) =>
     rule(
       `[(it|she)] ${WAS} [(at|up at|down at)] <amount:before> ${room ? '(in here|in the kitchen|in this kitchen|back here) ' : ''}${SOON_AGO} [(and|but)] [it is] [(at|up to|down to)] <amount> now`,

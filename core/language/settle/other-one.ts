@@ -41,7 +41,9 @@ export function ofOtherOne(said: Utterance, context: Context, reads: Reads): Utt
     const before = text.slice(0, found.index);
     if (number !== undefined && !IS_NUMBERED.test(before)) continue;
     const part = partIn(before, context, reads);
-    if (part === null || isStuckFan(part, text.slice(found.index))) continue;
+    // A unit has one disconnect, whatever was told last: the third one is of something else.
+    if (part === null || part === 'disconnect' || isStuckFan(part, text.slice(found.index)))
+      continue;
     isNamedHere ||= partNamedIn(spaced(before)) === part;
     const named = side === undefined ? `${PARTS[part]} ${number}` : `${side} ${PARTS[part]}`;
     const pause = /^\s+$/.test(lead) ? ', ' : lead;

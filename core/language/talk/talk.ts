@@ -6,12 +6,12 @@ import { HEARSAY_RULES } from './hearsay.ts';
 import { HOPE_RULES } from './hopes.ts';
 import { BID, NOT_OF_THIS_UNIT } from './not-of-this-unit.ts';
 import { atClock, unlessQuotedByUs } from './errands.ts';
-import { wordBefore, wordBehind } from '../words/clause-start.ts';
+import { startsClause, wordBefore, wordBehind } from '../words/clause-start.ts';
 import { goesOnMeasured, holdsFigure, holdsNumber } from '../words/own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, signedIn } from '../slots.ts';
 import { WordSet } from '../words/word-set.ts';
-import { nothing, remarkOfNumber } from '../plain-means.ts';
+import { nothing, remark, remarkOfNumber } from '../plain-means.ts';
 
 const unlessBroken: Means = (_tags, frame) => (/[,;]/.test(frame.wordsOf(frame.span)) ? null : {});
 
@@ -46,8 +46,13 @@ const unlessWeDid: Means = (_tags, frame) =>
 /** "Two of the bolts are stripped"; but what we have names for is told of the job. */
 const ofOtherThings: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
-  return OURS.test(words) || ARE_SO_MANY.test(words) ? null : unlessWeDid(tags, frame);
+  if (OURS.test(words) || ARE_SO_MANY.test(words)) return null;
+  return TOLD_OF_THEM.test(words) ? remark(tags, frame) : unlessWeDid(tags, frame);
 };
+/** "One of them is out": of which it is said stands before it, and the words are kept. */
+const TOLD_OF_THEM =
+  /^\S+ of (?:them|'?em|these|those) (?:is|are|isn't|aren't|was|were|won't|will not|has|have|had|doesn't|don't|does not|do not|keeps?|reads?|looks?|sounds?|quit|went|tripped|burnt|blew) (?!(?:in|at|on|from|here|there|out to|off today|gone)\b)/i;
+
 /** "Evap fans, two of em, left one's dead": what stands behind it is told of one of them. */
 const ARE_SO_MANY = /^\S+ of \S+[,;.]/;
 const OURS =
@@ -144,6 +149,15 @@ export const TALK_RULES: readonly Rule[] = [
     toldThem,
     {
       examples: ['i told him it would be six fifty for the compressor'],
+    },
+  ),
+  rule(
+    '[(i|we|and)] [(also|just)] told (him|her|them|<who>) [(that|it is)] (he|she|they|we|i|nobody|no one|it (is|was|had|has|would|could|will not|might)) <clause>',
+    toldThem,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['told the manager he should not have kept resetting it'],
     },
   ),
   rule(

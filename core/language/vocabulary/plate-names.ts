@@ -12,4 +12,4 @@ export const PLATE_ITEM_NAMES = {
 
 /** Where a plate sits tells nothing of what it says. */
 export const ON_IT =
-  '[~~(on|inside|off) (the|this) [(back of the|side of the|left|right)] (unit|compressor|box|cabinet|door|machine|condensing unit|case|side|back|inside|evaporator|cooler|freezer|panel)]';
+  '[~~(on (it|here|there)|(on|inside|off) (the|this) [(back of the|side of the|left|right)] (unit|compressor|box|cabinet|door|machine|condensing unit|case|side|back|inside|evaporator|cooler|freezer|panel))]';

@@ -53,7 +53,7 @@ export const POWERED_AGAIN_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `(${I} (took|pulled|got|have|cut|taken) (my|the|our) (lock|locks|tag|lock and tag|lock out|lockout|tags and locks|locks and tags) [back] off ${NOW}|[(the|my|our)] (lock|locks|lock and tag|lockout) (is|are) [back] off ${NOW}|${I} (removed|pulled) (my|the|our) (lock|locks|lockout|lock and tag) ${NOW})`,
+    `(${I} (took|pulled|got|have|cut|taken) (my|the|our) (lock|locks|tag|lock and tag|lock out|lockout|tags and locks|locks and tags) [back] off ${NOW}|[(the|my|our)] (lock|locks|lock and tag|lockout) [(is|are)] [back] off [[<pause>] [and] [(the|my)] (tag|tags) [(is|are)] off] ${NOW}|${I} (removed|pulled) (my|the|our) (lock|locks|lockout|lock and tag) ${NOW})`,
     did('restore', 'disconnect'),
     {
       unheard: true,

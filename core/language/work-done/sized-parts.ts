@@ -90,4 +90,9 @@ export const SIZED_PART_RULES: readonly Rule[] = [
     doneToEach,
     { examples: ['put in one contactor and two relays'] },
   ),
+  rule(
+    `${I} <done> <the> ${NEW} <part> [<pause>] and [(all|also|the)] <number:count> ${OLD} <part:second>`,
+    doneToEach,
+    { unheard: true, examples: ['replaced the contactor and all three fuses'] },
+  ),
 ];

@@ -213,7 +213,7 @@ export const PASSING_RULES: readonly Rule[] = [
     { examples: ['four a day at thirty minutes'] },
   ),
   rule(
-    '[(i|we|just)] (set|changed|moved|put) (it|the (timer|clock|defrost|defrosts|time clock)) (for|to|at) <number> [defrosts] (a|per) day [[<pause>] (at|for|of|with|and)] [[<pause>] <duration> [(fail safe|failsafe|max|each)]]',
+    '[(i|we|just)] (set|changed|moved|put) (it|the (timer|clock|defrost|defrosts|time clock)) (for|to|at) <number> [defrosts] (a|per) day [[<pause>] (at|for|of|with|and)] [[<pause>] <duration> [(fail safe|failsafe|max|each)]] [~~([<pause>] (with|and) [a] ([<number:drip> [minute]] drip [time] [(of|at|for)] [<number:drip>] [minutes]))]',
     (_tags, frame) => {
       const words = frame.wordsOf(frame.span);
       return { work: [{ did: 'adjust', part: 'defrostTimer', words }], remarks: [words] };

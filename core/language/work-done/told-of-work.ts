@@ -1,5 +1,5 @@
 import { capBeside, nameGoesOn } from '../findings/part-lists.ts';
-import { wordBefore } from '../words/clause-start.ts';
+import { startsClause, wordBefore } from '../words/clause-start.ts';
 import type { PartId } from '../../terms/names.ts';
 import { settledFan } from '../words/fans.ts';
 import { timeTold } from '../facts/time-told.ts';
@@ -118,7 +118,7 @@ const toClearGlass: Means = (_tags, frame) => {
 
 const TURNS =
   '(half|a half|quarter|a quarter|three quarters|a full|one|two|another half|another quarter) [(of a|a|of)] (turn|turns)';
-const ARTICLE = '[(a|the|an)] [(new|brand new)]';
+const ARTICLE = '[(a|the|an|~~(one|two|three|four|a couple|a couple of|both))] [(new|brand new)]';
 const AND = '(and|<pause> [and])';
 const MORE = `${AND} ${ARTICLE} <part:second> [${AND} ${ARTICLE} <part:third> [${AND} ${ARTICLE} <part:fourth>]]`;
 const TOOK =
@@ -221,7 +221,7 @@ export const WORK_TOLD_RULES: readonly Rule[] = [
     { examples: ['oil is black smells burnt'] },
   ),
   rule(
-    '<the> (<part>|motor) is [(a|an|rated)] <number> (horse|horsepower|hp) [motor] [<pause>] [[(and|at|it is|runs)] <number:speed> (rpm|r p m)]',
+    '(<the> (<part>|motor)|~~(it|this|that)) is [(a|an|rated)] [~~((semi|fully) hermetic|hermetic|semi|scroll|recip|reciprocating|screw|rotary|discus)] <number> (horse|horsepower|hp) [motor] [<pause>] [[(and|at|it is|runs)] <number:speed> (rpm|r p m)]',
     remark,
     { examples: ['condenser fan motor is a one tenth horse fifteen fifty rpm'] },
   ),
@@ -229,6 +229,23 @@ export const WORK_TOLD_RULES: readonly Rule[] = [
     '[the] (stepper|eev|e e v|electronic expansion valve|valve|stepper motor) [(motor|winding|windings|coil|coils)] [(is|are)] (ohms|ohm|ohmed|reads|read|ohms out|ohmed out|check|checks|measures) [at] <number> (and|by) <number:other> [ohms]',
     (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)], names: 'expansionValve' }),
     { examples: ['stepper ohms out fifty two and fifty two'] },
+  ),
+  rule(
+    '[the] [(time|defrost)] (clock|timer) (says|shows|reads|is at|has it) [(it is|at)] [(about|like)] <number> [(in the (morning|afternoon|evening)|at night|am|pm|a m|p m|oclock)] [[<pause>] (and|but|when) it is [(really|nearly|almost|about|actually|only)] <number:now> [(oclock|in the (morning|afternoon)|now|am|pm|a m|p m)]]',
+    remark,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['clock says two in the morning and it is nearly ten'],
+    },
+  ),
+  rule(
+    '[(i|we)] (have been|am|are|been) [(just|still)] (steaming|thawing|defrosting|melting) [(down|out|off)] <the> (coil|evaporator|ice) [(off|down)] [(for|about)] [<duration>] [(now|so far)]',
+    (_tags, frame) => {
+      const words = frame.wordsOf(frame.span);
+      return { work: [{ did: 'defrost', part: null, words }], remarks: [words] };
+    },
+    { unheard: true, examples: ['i have been steaming the coil for half an hour'] },
   ),
   rule('[(it is|runs|runs at|rated|at)] <number> (rpm|r p m)', remark, {
     examples: ['fifteen fifty rpm'],
