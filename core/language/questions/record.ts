@@ -116,7 +116,7 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     { examples: ['what was done here last time'] },
   ),
   rule(
-    '(what (would|did) (i|we) (leave|forget) [(undone|open|off|out|to (do|close|put back))]|what (have i|have we|is) [(still|got)] left (undone|to put back|to close))',
+    '(what (would|did) (i|we) (leave|forget) [(undone|open|off|out|to (do|close|put back))]|what (have i|have we|is) [(still|got)] left (undone|to put back|to close)|what (have i|have we) [still] [got] left [to do [here]]|what is left to do [here])',
     plain('leftOpen'),
     { unheard: true, examples: ['what would i leave undone'] },
   ),

@@ -1,5 +1,6 @@
 import { isAskedWithDo } from '../words/clause-start.ts';
-import { PARTS, type PartId, type WorkKindId } from '../../terms/names.ts';
+import { isPowerPart, PARTS, type PartId, type WorkKindId } from '../../terms/names.ts';
+import type { Context } from '../context.ts';
 import { quantityTerm } from '../../terms/quantities.ts';
 import { startsClause, wordBefore, wordBehind } from '../words/clause-start.ts';
 import { dueIn, stretchIn } from './due.ts';
@@ -178,11 +179,18 @@ export const ofIt =
     const extras = extrasIn(tags, frame);
     if (named === null || extras === null || isAskedWithDo(frame)) return null;
     const words = frame.wordsOf(frame.span);
-    const means = (part: PartId): Meaning => ({
-      recommendations: [{ do: named, part: settledFan(part, frame.context), ...extras, words }],
-    });
+    const means = (part: PartId): Meaning => {
+      const meant = adviseAbout(part, frame.context);
+      if (meant === null) return { remarks: [words] };
+      const to = settledFan(meant, frame.context);
+      return { recommendations: [{ do: named, part: to, ...extras, words }] };
+    };
     return { ofIt: { means, inSentence } };
   };
+
+/** "Killed it and ohmed them, I'll have to order it": what was switched off for the meter's sake is not what is wanted. */
+const adviseAbout = (part: PartId, { powerIsOff, foundBad }: Context): PartId | null =>
+  powerIsOff && isPowerPart(part) ? foundBad : part;
 
 const IT_NEEDS =
   '([(it|this|they|this one|the unit|unit|system|the system)] (needs|need|could use|wants|is due for|should (have|get))|[i] (recommend|suggest)|they should (get|have)|due for)';

@@ -1,4 +1,4 @@
-import { PARTS, type PartId } from '../../terms/names.ts';
+import { isPowerPart, PARTS, type PartId } from '../../terms/names.ts';
 import { NUMBER, SIDE } from '../../terms/which-one.ts';
 import type { Context } from '../context.ts';
 import { partNamedIn, placeNamedIn } from '../questions/named-in.ts';
@@ -73,8 +73,15 @@ function partIn(before: string, context: Context, reads: Reads): PartId | null {
     found?.part ??
     partId(place ?? undefined) ??
     named ??
-    spokenOfLast(context)
+    notSwitchedOff(context)
   );
+}
+
+/** "Killed it and ohmed them. First one's forty nine.": of what was metered, and not of what was switched off for it. */
+function notSwitchedOff(context: Context): PartId | null {
+  const last = spokenOfLast(context);
+  const isOff = context.powerIsOff && last !== null && isPowerPart(last);
+  return isOff ? (partId(context.lastPlace ?? undefined) ?? last) : last;
 }
 
 const spaced = (words: string): string => ` ${words.toLowerCase().replace(/[^a-z0-9']+/g, ' ')} `;
