@@ -92,7 +92,7 @@ class NumberFinder implements OpenNumbers {
   /** Up to where a number that nobody claims is talk; `null` where it is not. */
   private talkFrom(at: number, end: number): number | null {
     if (this.countsThings(at, end) || this.isOfSize(at, end)) return end + 1;
-    if (this.pointsAt(at, end) || this.namesLeg(at, end)) return end;
+    if (this.pointsAt(at, end) || this.namesLeg(at, end) || this.namesGas(at)) return end;
     return this.isMoneyOrYear(at) || this.isEveryday(at) ? end : null;
   }
 
@@ -132,11 +132,12 @@ class NumberFinder implements OpenNumbers {
     return POINTING.has(which) && (next === undefined || next.pause || ENDS.has(next));
   }
 
-  /** "Leak checked that one too" */
+  /** "Leak checked that one too", "I stuck a probe in one" */
   private isThatOne(at: number, end: number): boolean {
-    const [that, number] = [this.tokens[at - 1], this.tokens[at]];
+    const [held, that, number] = [this.tokens[at - 2], this.tokens[at - 1], this.tokens[at]];
     const isOne = end === at + 1 && number?.text === 'one' && !number.pause;
-    return isOne && that !== undefined && THAT.has(that);
+    if (!isOne || that === undefined) return false;
+    return THAT.has(that) || (that.text === 'in' && held !== undefined && PROBES.has(held));
   }
 
   /** "It's black on L two": which leg of a supply. */
@@ -144,6 +145,13 @@ class NumberFinder implements OpenNumbers {
     const [before, number] = [this.tokens[at - 1], this.tokens[at]];
     if (number === undefined || end > at + 1 || !LEG_NUMBERS.has(number)) return false;
     return before !== undefined && LEG.has(before) && !number.pause;
+  }
+
+  /** "A brush and the CO2" */
+  private namesGas(at: number): boolean {
+    const [before, number] = [this.tokens[at - 1], this.tokens[at]];
+    const isTwo = number?.text === '2' || number?.text === 'two';
+    return isTwo && !number.pause && before !== undefined && CARBON.has(before);
   }
 
   /** "A fifty five degree klixon": what a part is made for, and nothing read. */
@@ -202,6 +210,7 @@ class NumberFinder implements OpenNumbers {
 }
 
 const LEG = new WordSet('l leg phase');
+const CARBON = new WordSet('co');
 const LEG_NUMBERS = new WordSet('one two three 1 2 3');
 const PART = HOLES['part'];
 const PARTS = PART === undefined ? null : GRAMMAR.compile(PART);
@@ -211,6 +220,7 @@ const WHICH_OF = new WordSet(
   'one hand left right middle center first second third last first end top bottom number',
 );
 const THAT = new WordSet('that this');
+const PROBES = new WordSet('probe thermometer stem');
 const OTHERS_OF = new WordSet('the those these all my our their');
 const SMALL = new WordSet('two three four five six');
 const FIGURES: ReadonlySet<string> = new Set([...ONES, 'zero', 'oh']);
