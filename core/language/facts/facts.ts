@@ -1,5 +1,5 @@
 import { namesReading } from '../words/own-reading.ts';
-import { isJoinedToOther, startsClause, wordsBehind } from '../words/clause-start.ts';
+import { isLone, startsClause, wordsBehind } from '../words/clause-start.ts';
 import { FANS } from '../words/fans.ts';
 import { isTwoFigures } from '../numbers/dropped-points.ts';
 import { isSized } from '../numbers/cut-numbers.ts';
@@ -295,11 +295,7 @@ export const FACT_RULES: readonly Rule[] = [
   rule(`${IT_IS} [(a|an|the|their)] <equipment>`, equipment, {
     examples: ['working on a prep table'],
   }),
-  rule('[a] <equipment>', equipment, {
-    apart: true,
-    only: (frame) => !isJoinedToOther(frame),
-    examples: ['walk in freezer'],
-  }),
+  rule('[a] <equipment>', equipment, { apart: true, only: isLone, examples: ['walk in freezer'] }),
   rule(
     '[the] condensing unit is (a remote|on the roof|up on the roof|on top of the (box|walk in)|(behind|beside|on the side of) the (building|store|restaurant|kitchen)|in the alley|up top|outside|out back|out (side|back)|outdoors|in the basement|remote|in back)',
     remote,

@@ -77,8 +77,8 @@ export function clauseBefore(frame: Frame): string {
   return words.split(BREAK).at(-1)?.trim() ?? '';
 }
 
-/** "Gaskets on the walk-in and the undercounter": told of more units than one, and names none of them. */
-export const isJoinedToOther = (frame: Frame): boolean =>
-  JOINED_TO_OTHER.test(frame.wordsOf({ from: 0, to: frame.span.from }));
+/** Not the second of "gaskets on the walk-in and the undercounter", which is told of more units than this one. */
+export const isLone = (frame: Frame): boolean =>
+  !JOINED_TO_OTHER.test(frame.wordsOf({ from: 0, to: frame.span.from }));
 const JOINED_TO_OTHER =
   /\b(?:on|for|in|at) (?:the|a|an|their|both) \S+(?: \S+)? and(?: the| a| an| their)?$/i;
