@@ -1,5 +1,6 @@
 import type { Context, Expectation } from '../language/context.ts';
 import { type KnownNames, NO_NAMES } from '../language/names/known-names.ts';
+import { FAN_OF_MOTOR } from '../language/words/fans.ts';
 import type { Finding, Question, Reading } from '../language/utterance.ts';
 import { CLEANING, isPowerPart, type PartId } from '../terms/names.ts';
 import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../terms/quantities.ts';
@@ -195,7 +196,7 @@ function onlyFan({ findings, work, preparations }: VisitState): Context['onlyFan
     ...findings.map(({ finding }) => finding.part),
     ...[...work, ...preparations].map((done) => done.work.part),
   ];
-  const kinds = new Set(parts.flatMap((part) => (part === null ? [] : (FAN_OF[part] ?? []))));
+  const kinds = new Set(parts.flatMap((part) => (part === null ? [] : (FAN_OF_MOTOR[part] ?? []))));
   const [only, ...others] = kinds;
   return only !== undefined && others.length === 0 ? only : null;
 }
@@ -210,8 +211,8 @@ function lastFan({ findings, work }: VisitState): Context['lastFan'] {
   ];
   const last = told
     .toSorted((one, other) => one.at - other.at)
-    .findLast(({ part }) => part !== null && FAN_OF[part] !== undefined);
-  return last?.part ? (FAN_OF[last.part] ?? null) : null;
+    .findLast(({ part }) => part !== null && FAN_OF_MOTOR[part] !== undefined);
+  return last?.part ? (FAN_OF_MOTOR[last.part] ?? null) : null;
 }
 
 function foundBad({ findings, work }: VisitState): Context['foundBad'] {
@@ -235,13 +236,6 @@ const isBad = ({ state }: Finding): boolean => BAD.has(state);
 const BAD: ReadonlySet<Finding['state']> = new Set<Finding['state']>([
   ...(['failed', 'burnt', 'notRunning', 'open', 'grounded', 'noisy', 'leaking'] as const),
 ]);
-
-const FAN_OF: Partial<Record<PartId, PartId>> = {
-  condenserFan: 'condenserFan',
-  condenserFanMotor: 'condenserFan',
-  evaporatorFan: 'evaporatorFan',
-  evaporatorFanMotor: 'evaporatorFan',
-};
 
 function unitless(state: VisitState): Context['unitless'] {
   const open = openQuestion(state);

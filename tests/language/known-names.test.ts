@@ -34,6 +34,17 @@ describe('names of earlier visits', () => {
     expect(meant(said)).toBe(expected);
   });
 
+  it('are no unit of this visit where only a part of one is told of', () => {
+    const { facts } = understand('they want gaskets on the walk in by the dock', KNOWING);
+    expect(facts.filter(({ fact }) => fact === 'unit')).toEqual([]);
+  });
+
+  it('are meant by their kind where one goes back to it', () => {
+    expect(meant('go back to the walk-in for a second', { ...KNOWING, equipment: 'reachIn' })).toBe(
+      'equipment walkInCooler;unit walk-in by the dock;!newVisit',
+    );
+  });
+
   it('are written as they were the first time, however they are said', () => {
     expect(understand('on PREP TABLE TWO', KNOWING).facts).toMatchObject([
       { value: 'Prep table two', words: 'on PREP TABLE TWO' },

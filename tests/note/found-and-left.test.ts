@@ -35,6 +35,22 @@ describe('what was found, and how it was left', () => {
     ]);
   });
 
+  it('tells the customer of a coil that was iced and thawed, beside three things that were mended', () => {
+    const thawed = utteranceOf({ work: [{ did: 'defrost', part: null, words: 'melted it out' }] });
+    const state = visitOf([
+      REACH_IN,
+      seen('evaporator', 'iced'),
+      seen('evaporatorFan', 'notRunning'),
+      thawed,
+      seen('drainLine', 'plugged'),
+      did('clean', 'drainLine'),
+      seen('fanBlade', 'failed'),
+      did('replace', 'fanBlade'),
+      did('replace', 'evaporatorFan'),
+    ]);
+    expect(linesOf(state, 'office')[0]).toContain('evaporator iced up');
+  });
+
   it('tells nobody that a coil defrosts or a heater is warm, beside what is at fault', () => {
     const working = [seen('doorHeater', 'warm'), seen('evaporator', 'defrosting')];
     const alone = linesOf(visitOf([REACH_IN, ...working]), 'office')[0];

@@ -14,6 +14,12 @@ describe('the first thing said', () => {
     ['riverside bakery, walk-in cooler', 'Riverside Bakery'],
     ["joe's pizza", "Joe's Pizza"],
     ["i'm at the blue lantern", 'Blue Lantern'],
+    [
+      "good morning i'm over at pepper and thyme on third street",
+      'Pepper and Thyme on Third Street',
+    ],
+    ["we're at salt and vine", 'Salt and Vine'],
+    ["i'm down at the copper kettle on main street", 'Copper Kettle on Main Street'],
     ['this is the Blue Lantern', 'Blue Lantern'],
   ])('is where one is: %s', (said, site) => {
     expect(visit(said).unit.site).toBe(site);
@@ -22,6 +28,7 @@ describe('the first thing said', () => {
   it.each([
     ...['the cook at the diner', 'they run a bakery next door', 'nice restaurant', 'high school'],
     ...['clean kitchen', "i'm at the loading dock", 'at the moment', 'at the condensing unit'],
+    ...["i'm at home and sick", "i'm over at the counter", "we're at suction and liquid"],
     ...['this is Dave Miller', 'he works at the blue lantern', 'two brothers pizza'],
   ])('is no name where it tells anything else: %s', (said) => {
     expect(visit(said).unit.site).toBeNull();

@@ -23,7 +23,7 @@ const nextUnit: Means = (tags, frame) => {
   return { ...command({ do: 'newVisit' }), facts: [fact, ...unit] };
 };
 const AFTER_WHICH =
-  /^.*?\b(?:one|unit|box|machine|up|to)(?:'s| is| will be)?(?: (?:now|here|today))?,? (?:(?:this|that|it)(?:'s| is| will be)? )?(?:(?:the|a|an|their|this) )?(.+)$/i;
+  /^.*?\b(?:one|unit|box|machine|up|to|moving on(?: to)?)(?:'s| is| will be)?(?: (?:now|here|today))?,? (?:(?:this|that|it)(?:'s| is| will be)? )?(?:(?:the|a|an|their|this) )?(.+)$/i;
 
 /** "Two things today, the ice machine and then the walk-in": what will be looked at, and which comes first is told then. */
 const severalUnits: Means = (_tags, frame) => ({ remarks: [frame.wordsOf(frame.span)] });
@@ -168,7 +168,7 @@ export const FREE_COMMANDS: readonly Rule[] = FREELY.map(({ shape, means, exampl
 
 /** Before the commands that only tell that there is another one. */
 export const NEXT_UNIT: Rule = rule(
-  `([ok] (new|different|another|next) (unit|one|box|machine) [(now|here|up)] [<pause>] (this|that|it) (is|will be|would be)|next (one|unit|box|machine|up) [(now|here)] (is|will be|<pause>)|[(the|my)] (second|third|last|other) (one|unit|box|machine) [(now|here|today)] (is|will be|<pause>)|(moving|going|move|on) [on] to) [(the|a|an|their|this)] <equipment> [(in|by|at|on|near|under|behind|next to|across from|out|down|up) <clause>]`,
+  `([ok] (new|different|another|next) (unit|one|box|machine) [(now|here|up)] [<pause>] (this|that|it) (is|will be|would be)|next (one|unit|box|machine|up) [(now|here)] [(is|will be|<pause>)]|[(the|my)] (second|third|last|other) (one|unit|box|machine) [(now|here|today)] [(is|will be|<pause>)]|(moving|going|move|on) [on] to|moving on) [(the|a|an|their|this)] (<equipment>|<count:doors> (door|doors) (<doored>|<equipment>)) [(in|by|at|on|near|under|behind|next to|across from|out|down|up) <clause>]`,
   nextUnit,
   { alone: true, unheard: true, examples: ['next one is the walk in freezer'] },
 );

@@ -76,6 +76,11 @@ const ofNamed = ({ name, tags = {} }: Named): readonly Rule[] => {
 /** What a motor draws and what it drew, and what one is told of it with looser verbs. */
 export const DRAWN_OVER_TIME_RULES: readonly Rule[] = [
   ...NAMED.flatMap(ofNamed),
+  rule(
+    `[the] [(start|starting|inrush|locked rotor|running|compressor)] ${CURRENT} [(has|have|is|are)] [just] ((came|come|went|gone|dropped|fell|settled) [right] [back] [(down|off|out|in)]|(way|right) down) [<pause>] [(and|now|so)] (it is|she is|they are) [now] (running|pulling|drawing|sitting|holding|down|back down) [(at|to)] <amount>`,
+    drawnThere,
+    { unheard: true, examples: ['start amps dropped right off it is running at three point nine'] },
+  ),
   rule(`[the] ${CURRENT} [(has|have)] [just] ${FROM_TO} ${ON} <the> <place>`, drawnThere, {
     unheard: true,
     examples: ['amps went from nine point one to eight point three on the compressor'],

@@ -10,6 +10,7 @@ import { pointed } from './meter-figures.ts';
 import { isNominalVoltage } from '../numbers/nominal-voltages.ts';
 import { itDraws } from './ratings.ts';
 import { remark } from '../plain-means.ts';
+import { opensSentence } from '../words/clause-start.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId, placeId, stateId, tagsIn } from '../slots.ts';
@@ -268,7 +269,7 @@ export const METER_TALK_RULES: readonly Rule[] = [
     { examples: ['it says one fifteen on the plate'] },
   ),
   rule(
-    `<the> <place> (is|was|shows|reads|checks) <very> <state> [(<pause>|~~because|~~since)] [(at|and|with|it reads|it is|i got|i have|reads|reading|~~it (tests|checks|ohms out)|~~i am reading)] <amount>`,
+    `<the> <place> (is|was|shows|reads|checks) <very> <state> [(<pause>|~~because|~~since)] [(at|and|with|it reads|it is|i got|i have|reads|reading|~~it (tests|checks|ohms out|draws|pulls)|~~i am reading|~~(drawing|pulling|draws|pulls|it is drawing|it is pulling))] <amount>`,
     stateAndRead,
     { examples: ['overload is closed point two ohms'] },
   ),
@@ -352,6 +353,11 @@ export const METER_TALK_RULES: readonly Rule[] = [
   rule(`[(and|but)] [(it|that|and it)] ${READS} [(at|only|out at)] <amount>`, itReads, {
     alone: true,
     examples: ['reads one forty one'],
+  }),
+  rule(`[(and|but)] [it] ${READS} [(at|only)] <amount> so`, itReads, {
+    unheard: true,
+    only: (frame) => isCanLast(frame) && opensSentence(frame),
+    examples: [],
   }),
   rule(
     `[(and|but)] (all three [(pins|windings|terminals|legs)]|all|all [of] (them|the (windings|pins|terminals))|every (winding|pin|terminal)|each [(winding|pin|terminal)]|both) to ground [<pause>] [(is|are|read|reads|at|all)] <amount>`,

@@ -19,8 +19,8 @@ import type { NameplateItem, Reading } from '../utterance.ts';
 const CANS: readonly (PartId | PlaceId | null)[] = ['runCapacitor', 'startCapacitor'];
 
 /** What a can is marked; only a start capacitor's is told apart, as the run capacitor's is judged by its own. */
-function ratedCan(tags: Tags, place: PartId | PlaceId | null, frame: Frame): Meaning | null {
-  const at = place === 'startCapacitor' ? place : null;
+export function ratedCan(tags: Tags, place: PartId | PlaceId | null, frame: Frame): Meaning | null {
+  const at = place === 'startCapacitor' || isOfStart(tags, frame) ? 'startCapacitor' : null;
   const found = readingOf('ratedCapacitance', amountIn(tags), { place: at, frame });
   return found === null ? null : { readings: [found] };
 }
@@ -31,6 +31,10 @@ function leftToAsk(tags: Tags): Meaning {
   const numbers = [value, low, high].filter((number) => number !== null);
   return { unclaimed: numbers.map(String) };
 }
+
+/** Common practice: from one figure to another only start capacitors are marked, whatever "cap" is said. */
+const isOfStart = (tags: Tags, frame: Frame): boolean =>
+  amountIn(tags).low !== null && !/\b(?:run|fan|dual|condenser)\b/i.test(frame.wordsOf(frame.span));
 
 function ofPart(tags: Tags, part: PartId | PlaceId, frame: Frame): Meaning | null {
   if (CANS.includes(part)) return ratedCan(tags, part, frame);

@@ -60,7 +60,7 @@ const stateToBlame: Means = (tags, frame) => stateOf('state')(tags, frame);
 const WAS = '(is|was|has been)';
 /** Said once it is found; "I think it's" is not found yet. */
 const FOUND = `(the cause is|~[the] [root] (cause|problem|trouble|culprit|fault|issue|diagnosis) ${WAS}|~(it|that) turned out to be|~turns out (it|that|the problem|the cause) ${WAS}|~i am calling it|~i call it)`;
-const BLAMED = `([the] [root] (cause|problem|trouble|culprit|fault|issue|diagnosis) ${WAS}|(it|that) turned out to be|turns out (it|that|the problem|the cause) ${WAS}|what i found was|i am calling it)`;
+const BLAMED = `([the] [root] (cause|problem|trouble|culprit|fault|issue|diagnosis) ${WAS}|(it|that) turned out to be|turns out (it|that|the problem|the cause) ${WAS}|what i found was|i am calling (it|that)|i (call|would call) (it|that|this))`;
 const ARTICLE = '[(a|~an|~the|~some)]';
 
 /** Thinking aloud keeps nothing. */
@@ -166,7 +166,7 @@ export const CAUSE_RULES: readonly Rule[] = [
     examples: ['low on charge'],
   }),
   rule(
-    `([the] [root] (cause|problem|trouble|culprit|fault|issue) ${WAS}|(it|that) turned out to be|turns out (it|that|the problem|the cause) ${WAS}) (a|an|the) [(bad|failed|faulty|dead)] <part>`,
+    `([the] [root] (cause|problem|trouble|culprit|fault|issue) ${WAS}|(it|that) turned out to be|turns out (it|that|the problem|the cause) ${WAS}|~~i (call|would call|am calling) (it|that|this)) (a|an|the) [(bad|failed|faulty|dead)] <part>`,
     partToBlame,
     { examples: ['turns out it was the run capacitor', 'the problem was a bad contactor'] },
   ),

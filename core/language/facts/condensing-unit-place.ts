@@ -1,6 +1,7 @@
 import { startsClause, wordBefore, wordBehind, wordsBehind } from '../words/clause-start.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { equipmentFact } from '../slots.ts';
+import { WHERE } from './unit-description.ts';
 
 /** "The compressor's outside and noisy": what goes on saying how it is tells more than where it stands. */
 const ENDS = /^(?:and|but) (?:it|its|it's|the|with|an?|on|there|has)\b/i;
@@ -62,9 +63,13 @@ export const UNIT_BY_PLACE_RULES: readonly Rule[] = [
     unheard: true,
     examples: ['condensing unit in the yard'],
   }),
-  rule('[(it is|this is|i am (on|at))] [(the|their)] <equipment> number <number>', numbered, {
-    only: startsClause,
-    unheard: true,
-    examples: ['walk in cooler number two'],
-  }),
+  rule(
+    `[(it is|this is|i am (on|at))] [(the|their)] <equipment> number <number> [[<pause>] (the|an|a) (open|closed|big|little|long|short|old|new|glass door) one] [[<pause>] [(the|a)] <number:decks> (deck|decks|decker|door|doors)] [${WHERE}]`,
+    numbered,
+    {
+      only: startsClause,
+      unheard: true,
+      examples: ['walk in cooler number two', 'dairy case number four the open one'],
+    },
+  ),
 ];

@@ -1,5 +1,5 @@
 import { namesReading } from '../words/own-reading.ts';
-import { startsClause, wordsBehind } from '../words/clause-start.ts';
+import { isLone, startsClause, wordsBehind } from '../words/clause-start.ts';
 import { FANS } from '../words/fans.ts';
 import { isTwoFigures } from '../numbers/dropped-points.ts';
 import { isSized } from '../numbers/cut-numbers.ts';
@@ -11,10 +11,10 @@ import type { ChargeDoubtId, ValveKindId } from '../../terms/procedures.ts';
 import { amountIn, measured, readingOf } from '../numbers/measure.ts';
 import { METERING_RULES } from './metering-told.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
-import { boxFacts, equipmentFact, numberIn, plateItemId, refrigerantId, tagsIn } from '../slots.ts';
+import { boxFacts, equipmentFact, plateItemId, refrigerantId, spanIn, tagsIn } from '../slots.ts';
 import { ONES, TEENS, TENS } from '../numbers/number-words.ts';
 import { SIGHT_GLASS_RULES } from '../findings/sight-glass.ts';
-import { ENDS_AS_TRADE, unitBehind } from '../names/site-names.ts';
+import { callBehind, ENDS_AS_TRADE, unitBehind } from '../names/site-names.ts';
 import { EVERYDAY } from './unit-description.ts';
 import type { Fact, NameplateItem } from '../utterance.ts';
 import { ON_IT } from '../vocabulary/plate-names.ts';
@@ -186,15 +186,16 @@ export const unitByName: Means = (tags, frame) => {
 const nameOf =
   (fact: 'unit' | 'site'): Means =>
   (tags, frame) => {
-    const span = tagsIn(tags['clause']);
-    const from = numberIn(span?.['from']);
-    const to = numberIn(span?.['to']);
-    if (from === null || to === null) return null;
-    const value = frame.wordsOf({ from, to });
+    const span = spanIn(tags['clause']);
+    if (span === null) return null;
+    const value = frame.wordsOf(span);
     const words = frame.wordsOf(frame.span);
-    const { site, unit } = fact === 'site' ? unitBehind(value) : { site: value, unit: null };
+    if (fact === 'unit') return { facts: [{ fact, value, words }] };
+    const { site: said, call } = callBehind(value);
+    const { site, unit } = unitBehind(said);
     const kind = unit && equipmentFact(unit, words);
-    return { facts: [{ fact, value: site, words }, ...(kind ? [kind] : [])] };
+    const facts: readonly Fact[] = [{ fact, value: site, words }, ...(kind ? [kind] : [])];
+    return call === null ? { facts } : { facts, remarks: [call] };
   };
 
 /** A name that was said without "site is": not a place on the premises, and no sentence of its own. */
@@ -294,7 +295,7 @@ export const FACT_RULES: readonly Rule[] = [
   rule(`${IT_IS} [(a|an|the|their)] <equipment>`, equipment, {
     examples: ['working on a prep table'],
   }),
-  rule('[a] <equipment>', equipment, { apart: true, examples: ['walk in freezer'] }),
+  rule('[a] <equipment>', equipment, { apart: true, only: isLone, examples: ['walk in freezer'] }),
   rule(
     '[the] condensing unit is (a remote|on the roof|up on the roof|on top of the (box|walk in)|(behind|beside|on the side of) the (building|store|restaurant|kitchen)|in the alley|up top|outside|out back|out (side|back)|outdoors|in the basement|remote|in back)',
     remote,

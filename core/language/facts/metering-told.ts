@@ -1,4 +1,4 @@
-import { startsClause } from '../words/clause-start.ts';
+import { startsClause, wordBehind } from '../words/clause-start.ts';
 import { isWholeMetering } from '../findings/part-lists.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { meteringId } from '../slots.ts';
@@ -15,6 +15,9 @@ const meteringSeen: Means = (tags, frame) => {
   const again = meteringId(tags['again']);
   return again === null || again === meteringId(tags['metering']) ? metering(tags, frame) : null;
 };
+
+/** "TXV on the case and three evap fans": more of what there is, and nothing of how it does. */
+const GOES_ON = /^(?:and|with)$/i;
 
 /** What meters the refrigerant into the coil. */
 export const METERING_RULES: readonly Rule[] = [
@@ -58,6 +61,12 @@ export const METERING_RULES: readonly Rule[] = [
     only: ({ endsAtPause }) => endsAtPause,
     examples: ['so that is a cap tube'],
   }),
+  rule(
+    '[(there is|it is got|it has got)] [(a|an)] <metering> (on|at|in) (the (case|box|coil|evaporator|unit cooler)|this [(one|case|box)]|it)',
+    (tags, frame) =>
+      frame.endsAtPause || GOES_ON.test(wordBehind(frame)) ? metering(tags, frame) : null,
+    { unheard: true, only: startsClause, examples: ['txv on the case'] },
+  ),
   rule('<pause> [a] <metering>', metering, { only: isWholeMetering }),
   rule('(and|with|there is|it has [got]|has) no <metering>', () => ({}), { unheard: true }),
   rule(

@@ -1,7 +1,10 @@
+import { LEAD_TO_SITE } from '../names/site-names.ts';
 import { knownName, type KnownNames } from '../names/known-names.ts';
 import { equipmentNamedIn } from '../questions/named-in.ts';
-import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
+import { startsClause } from '../words/clause-start.ts';
+import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { equipmentFact, equipmentId, spanIn } from '../slots.ts';
+import type { EquipmentId } from '../../terms/names.ts';
 import type { Command, Fact } from '../utterance.ts';
 
 type NamedFact = Extract<Fact, { fact: 'unit' | 'site' }>;
@@ -16,6 +19,16 @@ function knownFact(fact: NamedFact['fact'], said: unknown, frame: Frame): NamedF
   const value = knownName(LIST_OF[fact], said, frame.context.names);
   return value === null ? null : { fact, value, words: frame.wordsOf(frame.span) };
 }
+
+/** "Gaskets on the walk-in": by "on" alone only where a clause begins, or behind the site. */
+const knownUnit: Means = (tags, frame) => {
+  const { from } = frame.span;
+  const isOfElse =
+    /^on\b/i.test(frame.wordsOf(frame.span)) &&
+    !startsClause(frame) &&
+    !LEAD_TO_SITE.test(frame.wordsOf({ from: 0, to: from }));
+  return isOfElse ? null : known('unit')(tags, frame);
+};
 
 const known =
   (fact: NamedFact['fact']): Means =>
@@ -43,10 +56,19 @@ const nowOfKind: Means = (tags, frame) => {
   const kind = equipmentId(tags['equipment']);
   const { equipment } = frame.context;
   const isNext = kind !== null && equipment !== null && (equipment !== kind || isCalledElse(frame));
-  return isNext ? nextOfKind(tags, frame) : null;
+  if (!isNext) return null;
+  const before = BACK.test(frame.wordsOf(frame.span)) ? calledBefore(kind, frame) : null;
+  return nextCalled(before ?? calledIn(frame.wordsOf(frame.span)), tags, frame);
 };
-const isCalledElse = (frame: Frame): boolean =>
-  isOther(frame.wordsOf(frame.span).replace(TO_NAME, ''), frame);
+const BACK = /\bback\b/i;
+
+/** "Back to the walk-in": by the name that the newest of its kind has, where that says no more than the kind. */
+function calledBefore(kind: EquipmentId, { context: { names } }: Frame): string | null {
+  const isOfKind = (name: string): boolean =>
+    equipmentNamedIn(` ${name.toLowerCase()} `.replaceAll('-', ' ')) === kind;
+  return names.units.find(isOfKind) ?? null;
+}
+const isCalledElse = (frame: Frame): boolean => isOther(calledIn(frame.wordsOf(frame.span)), frame);
 
 const nextKnown: Means = (tags, frame) => {
   const found = knownFact('unit', tags['unit'], frame);
@@ -74,15 +96,30 @@ const nextIsA: Means = (tags, frame) => {
 };
 
 /** Called by what it is, and where it stands. */
-const nextOfKind: Means = (tags, frame) => {
+const nextOfKind: Means = (tags, frame) =>
+  nextCalled(calledIn(frame.wordsOf(frame.span)), tags, frame);
+
+function nextCalled(value: string, ...[tags, frame]: Parameters<Means>): Meaning {
   const words = frame.wordsOf(frame.span);
-  const value = words.replace(TO_NAME, '');
   const kind = equipmentFact(tags, words);
   const unit: Fact = { fact: 'unit', value, words };
   return { commands: [NEXT], facts: kind === null ? [unit] : [kind, unit] };
-};
+}
 const TO_NAME =
   /^.*?\b(?:unit|to|start(?:ing)? (?:in )?(?:on|with)|now(?: for)?|back (?:on|at))\s+(?:(?:the|a|an|their|our)\s+)?/i;
+const FOR_A_WHILE =
+  /,? (?:now|for (?:a|one) \w+|again|(?:i|we) forgot .*|one (?:more|last) thing)$/i;
+/** Without what leads to the name, and without how long and what for one goes back to it. */
+function calledIn(words: string): string {
+  const name = words.replace(TO_NAME, '');
+  const shorter = name.replace(FOR_A_WHILE, '');
+  return shorter === name ? name : calledIn(shorter);
+}
+
+const GOING =
+  '[(let us|let me|i will|we are|i am)] [(go|going|head|heading|jump|jumping|hop|run|running|come|coming|circle|circling)]';
+const WHILE =
+  '[for (a|one) (second|sec|minute|min|moment|bit)] [[<pause>] ((i|we) forgot (something|one thing|a thing|one|to tell you something)|one (more|last) thing)]';
 
 /** Sites and units by their names: those of earlier visits wherever they are said, new ones where they must be. */
 export const NAME_RULES: readonly Rule[] = [
@@ -92,13 +129,13 @@ export const NAME_RULES: readonly Rule[] = [
   ),
   rule('[the] <knownSite>', known('site'), { alone: true }),
   rule(
-    '[(ok|so|and|alright)] [(i am|we are|let us go)] [now] (on|at|back (on|at|to|over to|over at)|working on|looking at|moving [on] to|over to|on to|now [for]) [the] <knownUnit> [(now|again)]',
+    `[(ok|so|and|alright)] ([(i am|we are|let us go)] [now] (on|at|working on|looking at|moving [on] to|over to|on to|now [for])|${GOING} back (on|at|to|over to|over at)) [the] <knownUnit> [(now|again)] ${WHILE}`,
     onToKnown,
     { alone: true, unheard: true },
   ),
   heardRule(
     '(this is|on|~(it is|unit is|the unit is|working on|i am on|we are on|i am at|now|i am looking at|looking at|back on|back at|moving to|over to)) [(the|~a|~their)] <knownUnit>',
-    known('unit'),
+    knownUnit,
   ),
   rule('[the] <knownUnit>', known('unit'), { alone: true }),
   heardRule('next unit [(is|~is the|~the)] <knownUnit>', nextKnown),
@@ -130,7 +167,7 @@ export const NAME_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '[(ok|alright|and|so)] (now [(for|to|over to)]|back (on|at|to|over to)) [(the|their)] <equipment> [now]',
+    `[(ok|alright|and|so)] (now [(for|to|over to)]|${GOING} back (on|at|to|over to|over at)) [(the|their)] <equipment> [(now|again)] ${WHILE}`,
     nowOfKind,
     { unheard: true, alone: true, examples: [] },
   ),

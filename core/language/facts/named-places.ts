@@ -1,5 +1,6 @@
 import { startsClause, wordBefore } from '../words/clause-start.ts';
 import {
+  callBehind,
   ENDS_AS_TRADE,
   gasBehind,
   LEAD_TO_SITE,
@@ -34,10 +35,10 @@ const siteCalled: Means = (tags, frame) => {
   if (OPENS_WITH_AT.test(frame.wordsOf(frame.span)) && !startsClause(frame)) return null;
   const span = spanIn(tags['clause']);
   const words = span === null ? '' : frame.wordsOf(span);
-  const value = words.replace(/^the /i, '');
-  const isName =
-    CAPITAL.test(words) || (ENDS_AS_TRADE.test(withoutRoad(value)) && / /.test(withoutRoad(value)));
-  const plain = withoutRoad(value).replace(NUMBERED, '');
+  const { site: value, call } = callBehind(words.replace(/^the /i, ''));
+  const name = withoutRoad(value);
+  const isName = CAPITAL.test(words) || (ENDS_AS_TRADE.test(name) && / /.test(name));
+  const plain = name.replace(NUMBERED, '');
   const count = value.split(/\s+/).length;
   if (!isName || isOnlyNumber(value)) return null;
   if (count > 7 || NO_NAME.test(value) || (holdsNumber(plain) && !CAPITALS.test(value)))
@@ -45,7 +46,8 @@ const siteCalled: Means = (tags, frame) => {
   const { site, unit } = unitBehind(value);
   const kind = unit && equipmentFact(unit, frame.wordsOf(frame.span));
   const named: Fact = { fact: 'site', value: site, words: frame.wordsOf(frame.span) };
-  return { facts: kind ? [named, kind] : [named] };
+  const facts = kind ? [named, kind] : [named];
+  return call === null ? { facts } : { facts, remarks: [call] };
 };
 
 const OPENS_WITH_AT = /^(?:(?:got|working|over|out|here|back|down|up|on site) )?at /i;

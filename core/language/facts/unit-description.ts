@@ -109,8 +109,9 @@ const OPENING = { only: opensSentence, examples: [] };
 
 const THIS =
   '(got|we got|i got|it is|this is|that is|we have|it is got|i am on|i have|i have got|working on|i am working on|i am looking at|looking at|this one is|unit is|the unit is|we are on|i am at|i am here at)';
-const WHERE =
-  '(by|in|near|behind|next to|beside|across from|under|outside|below|out|on|at) (the|their) [(back|front|left|right|north|south|east|west|main|side|cold|dish|prep|loading|dining|storage|service|salad|pizza|sandwich|grill|fry|pastry|pantry|sushi|deli|meat|produce|beer|coffee|espresso)] (kitchen|door|doors|bar|register|counter|fryer|fryers|hood|dock|line|sink|window|wall|office|restroom|bathroom|entrance|grill|oven|ovens|storage|room|basement|roof|alley|hall|hallway|area|side|corner|station|stairs|patio|end|cook line|dish pit|left|right|back|front)';
+export const WHERE =
+  '(by|in|near|behind|next to|beside|across from|under|outside|below|out|on|at|~~along|~~against) (the|their) [(back|~~pass through|~~far|~~outside|front|left|right|north|south|east|west|main|side|cold|dish|prep|loading|dining|storage|service|salad|pizza|sandwich|grill|fry|pastry|pantry|sushi|deli|meat|produce|beer|coffee|espresso)] (kitchen|door|doors|bar|register|counter|fryer|fryers|hood|dock|line|sink|window|wall|~~pass through|~~pass|~~checkout|office|restroom|bathroom|entrance|grill|oven|ovens|storage|room|basement|roof|alley|hall|hallway|area|side|corner|station|stairs|patio|end|cook line|dish pit|left|right|back|front)';
+const INCHES = '(inch|inches|incher|foot|footer|ft)';
 const OUT_THERE =
   '(out back|in back|upstairs|downstairs|outside|in (the|their) [(back|front|main|produce|meat|dairy|beer|frozen|deli|bakery|seafood|floral)] (basement|cellar|garage|bar|aisle|section|department|market|floor|sales floor|cafe|pantry|shop|store|warehouse))';
 const A_UNIT = `[${THIS}] [(a|an|the|their|another)] [~~<number:length> (inch|inches|foot|ft)] (<count:doors> (door|doors|section) (<doored>|<equipment>)|<equipment> [[<pause>] <count:doors> (door|doors)]) [(here|out here|up here|back here)] [[<pause>] (three phase|single phase|one phase|self contained|medium temp|low temp|med temp)] [<pause>]`;
@@ -197,6 +198,11 @@ export const DESCRIPTION_RULES: readonly Rule[] = [
     examples: ['txv four oh four a'],
   }),
   rule(`[(the|our|their|your)] <equipment> ${WHERE}`, namedBehindSite, OPENING),
+  rule(
+    `[(the|our|their|your|a|an)] ([<number:length> ${INCHES}] [(the|a|an)] <equipment> ${WHERE} [<pause>] [(it is|about)] [a] <number:length> ${INCHES}|<number:length> ${INCHES} <equipment> ${WHERE})`,
+    namedBehindSite,
+    { unheard: true, ...OPENING },
+  ),
   rule(
     `[(the|our|their|your)] [<count:doors> (door|doors)] <equipment> ${WHERE}`,
     namedBehindTrade,

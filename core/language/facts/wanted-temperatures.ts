@@ -5,6 +5,7 @@ import { amountIn } from '../numbers/measure.ts';
 import { canBeColdBox, isPlausible } from '../numbers/plausible.ts';
 import { leftToAsk, reading } from '../readings/reading-means.ts';
 import { type Meaning, type Means, type Rule, rule } from '../rule.ts';
+import { numberIn, tagsIn } from '../slots.ts';
 
 /** What the box is to be kept at, by those whose it is: what it is set for, and no reading of it. */
 const wanted: Means = (tags, frame) => {
@@ -18,6 +19,17 @@ const wanted: Means = (tags, frame) => {
   const amount = { value: found.value, unit: found.unit };
   return isPlausible('setpointTemp', amount, refrigerant) ? { readings: [found] } : null;
 };
+
+/** "Thermostat was set on three, cranked it to four": figures on a dial, which are no degrees. */
+const onDial: Means = (tags, frame) => {
+  const figures = [tags, tagsIn(tags['other'])].map((said) => numberIn(said?.['number']));
+  const isDial = figures.every((figure) => figure !== null && figure > 0 && figure < MOST_ON_DIAL);
+  if (!isDial) return null;
+  const words = frame.wordsOf(frame.span);
+  return { remarks: [words], work: [{ did: 'adjust', part: 'temperatureControl', words }] };
+};
+/** Ours: dials go to seven or nine. */
+const MOST_ON_DIAL = 10;
 
 const THEIRS =
   '(they|he|she|customer|owner|manager|chef|kitchen|store|(the|their) (customer|owner|manager|chef|cook|kitchen|staff|store|guy|lady))';
@@ -55,6 +67,11 @@ const supposedOfAir: Means = (tags, frame) => {
 };
 
 export const WANTED_RULES: readonly Rule[] = [
+  rule(
+    '[the] (stat|thermostat|control|dial|knob|cold control) [(is|was)] (set [(at|to|for|on)]|at|on) <number> [<pause>] [(and|so)] [(i|we)] (cranked|turned|bumped|moved|put|set|dialed|knocked) it [(up|down|back|over)] (to|on) <number:other>',
+    onDial,
+    { unheard: true, examples: ['thermostat was set on three cranked it to four'] },
+  ),
   rule(
     '<the> (thermostat|stat|t stat) (is [(down|up|turned (down|up))] (at|to|on)|at|says|is calling for|calls for) <amount>',
     ofStat,

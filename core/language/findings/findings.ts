@@ -391,7 +391,10 @@ export const FINDING_RULES: readonly Rule[] = [
         part === 'sensor' ||
         part === 'thermometer' ||
         part === 'controller';
-      return tells ? { findings: [finding(part, 'failed', frame)] } : null;
+      // By how much, whoever reads it next has to know.
+      return tells
+        ? { findings: [finding(part, 'failed', frame)], remarks: [frame.wordsOf(frame.span)] }
+        : null;
     },
     { examples: ['thermostat is reading four degrees off'] },
   ),

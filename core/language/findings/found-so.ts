@@ -1,5 +1,5 @@
 import type { PartId } from '../../terms/names.ts';
-import { opensSentence, startsClause, wordBefore } from '../words/clause-start.ts';
+import { opensSentence, startsClause, wordBefore, wordBehind } from '../words/clause-start.ts';
 import { electrical, GOT, one } from '../electrical/electrical.ts';
 import { fanPlace, settledFan, TURNS } from '../words/fans.ts';
 import { finding } from './finding-of.ts';
@@ -18,6 +18,13 @@ const foundAs =
     const isOther = part !== null && only?.has(part) === false;
     return part === null || isOther ? null : { findings: [finding(part, state, frame)] };
   };
+
+/** "Bulb's strapped on good": so it was found, and nobody strapped it. */
+const foundSound = foundAs('ok');
+
+/** A door of the building is open for the air; "back door's open on the reach-in" is of the unit. */
+const airing: Means = (tags, frame) =>
+  /^(?:on|of|to|in|at)$/i.test(wordBehind(frame)) ? null : remark(tags, frame);
 
 const COILS: ReadonlySet<PartId> = new Set<PartId>(['condenser', 'evaporator', 'filter']);
 const TURNING: ReadonlySet<PartId> = new Set<PartId>(TURNS);
@@ -173,6 +180,21 @@ const GONE =
 
 /** What was found, in figures of speech that a trade has for it. */
 export const FOUND_SO_RULES: readonly Rule[] = [
+  rule(
+    '[(<the> <part>|it)] [(is|are|reads|read|shows|show|tests|test)] (open|closed|shorted) (upside down|right side up|upright|flipped over|inverted) [<pause>] [(and|but)] [(is|are|reads|read|shows|show|it is)] (open|closed|shorted) (upside down|right side up|upright|flipped over|inverted|the other way)',
+    remark,
+    { unheard: true, examples: ['contacts read open upside down and closed right side up'] },
+  ),
+  rule(
+    '<the> <part> is [(strapped|clamped|mounted|bolted|screwed|plugged|wired)] (on|in) [(there|nice and)] (good|tight|right|fine|snug|solid) [(and|<pause>) [(it is|is)] [(well|still)] (insulated|wrapped|tight)] [(so|<pause> so) (it is|that is) not (that|it)]',
+    foundSound,
+    { unheard: true, only: startsClause, examples: ['bulb is strapped on good and insulated'] },
+  ),
+  rule(
+    `[(the|a|my|both|all the)] (window|windows|(back|side|kitchen|outside|loading|dock) (door|doors)) (is|are) (propped [open]|[wide] open|cracked [open]) [[<pause>] [and] [the] (window|windows|(back|side|kitchen|outside|loading|dock) (door|doors)) (is|are) (propped [open]|[wide] open|cracked [open])]`,
+    airing,
+    { unheard: true, only: startsClause, examples: ['window is open back door is propped'] },
+  ),
   rule(
     `<the> <part> is [just] (choking|choked|smothering|smothered|suffocating|buried|drowning|fixing to choke|about to choke|starting to choke|chock full|choked up) [(out|up|to death)] (on|with|in|under|of) [(all|the|this|that)] ${DIRT} [and ${DIRT}]`,
     foundAs('dirty', COILS),

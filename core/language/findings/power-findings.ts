@@ -122,7 +122,12 @@ const windingIs: Means = (tags, frame) => {
   const meant = state === 'ok' || state === 'burnt' || state === 'grounded' ? state : 'failed';
   const of = (part: PartId): Meaning => found(part, meant, frame);
   const means = (part: PartId): Meaning | null => (TURNS.includes(part) ? of(part) : null);
-  return { ofIt: { means, inSentence: false, otherwise: of('compressor') } };
+  // Sound windings clear the motor of nothing else.
+  const otherwise: Meaning =
+    meant === 'ok' ? { remarks: [frame.wordsOf(frame.span)] } : of('compressor');
+  return {
+    ofIt: { means: meant === 'ok' ? () => otherwise : means, inSentence: false, otherwise },
+  };
 };
 
 /** "Middle fuse blown, other two are good": which of them nobody can tell, and what they are is told beside it. */

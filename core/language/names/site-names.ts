@@ -71,6 +71,16 @@ export function unitBehind(value: string): SiteAndUnit {
   return { site: value, unit: null };
 }
 
+const CALL =
+  /\s(?:(?:for|doing|here for|to do|on)(?: (?:a|an|the|their|our|my))? )?(?:(?:quarterly|monthly|yearly|annual|semi[- ]annual|spring|summer|fall|winter|scheduled|regular|routine) )*(?:(?:pms?|p m|(?:maintenance|inspection|service|tune[- ]?up|check[- ]?up)(?= (?:call|visit|round|today|this)|$))\b.*)$/i;
+
+/** "Brookhaven Elementary quarterly PM three boxes": what the call is for is no part of the name. */
+export function callBehind(value: string): { readonly site: string; readonly call: string | null } {
+  const site = value.replace(CALL, '');
+  const isName = site !== value && (ENDS_AS_TRADE.test(site) || CAPITALS.test(site));
+  return isName ? { site, call: value.slice(site.length).trim() } : { site: value, call: null };
+}
+
 function doorsIn(rest: string): number | null {
   const [, word, figure] = DOORS.exec(rest) ?? [];
   if (figure !== undefined) return Number(figure);

@@ -94,7 +94,7 @@ class NumberFinder implements OpenNumbers {
   private talkFrom(at: number, end: number): number | null {
     if (this.countsThings(at, end) || this.isOfSize(at, end) || this.isHowFar(at, end))
       return end + 1;
-    if (this.pointsAt(at, end) || this.namesLeg(at, end)) return end;
+    if (this.pointsAt(at, end) || this.namesLeg(at, end) || this.namesGas(at)) return end;
     return this.isMoneyOrYear(at) || this.isEveryday(at) ? end : null;
   }
 
@@ -134,11 +134,12 @@ class NumberFinder implements OpenNumbers {
     return POINTING.has(which) && (next === undefined || next.pause || ENDS.has(next));
   }
 
-  /** "Leak checked that one too", "all three to ground" */
+  /** "Leak checked that one too", "I stuck a probe in one", "all three to ground" */
   private isThatOne(at: number, end: number): boolean {
-    const [that, number] = [this.tokens[at - 1], this.tokens[at]];
+    const [held, that, number] = [this.tokens[at - 2], this.tokens[at - 1], this.tokens[at]];
     if (that === undefined || number === undefined || end > at + 1 || number.pause) return false;
-    return number.text === 'one' ? THAT.has(that) : that.text === 'all' && SMALL.has(number);
+    if (number.text !== 'one') return that.text === 'all' && SMALL.has(number);
+    return THAT.has(that) || (that.text === 'in' && held !== undefined && PROBES.has(held));
   }
 
   /** "It's black on L two": which leg of a supply. */
@@ -146,6 +147,13 @@ class NumberFinder implements OpenNumbers {
     const [before, number] = [this.tokens[at - 1], this.tokens[at]];
     if (number === undefined || end > at + 1 || !LEG_NUMBERS.has(number)) return false;
     return before !== undefined && LEG.has(before) && !number.pause;
+  }
+
+  /** "A brush and the CO2" */
+  private namesGas(at: number): boolean {
+    const [before, number] = [this.tokens[at - 1], this.tokens[at]];
+    const isTwo = number?.text === '2' || number?.text === 'two';
+    return isTwo && !number.pause && before !== undefined && CARBON.has(before);
   }
 
   /** "A fifty five degree klixon", "sixty amp time delays", "a four pole": what a part is made for, and nothing read. */
@@ -213,6 +221,7 @@ class NumberFinder implements OpenNumbers {
 }
 
 const LEG = new WordSet('l t leg phase');
+const CARBON = new WordSet('co');
 const LEG_NUMBERS = new WordSet('one two three 1 2 3');
 const PART = HOLES['part'];
 const PARTS = PART === undefined ? null : GRAMMAR.compile(PART);
@@ -226,6 +235,7 @@ const ALONG = new WordSet(
   'clear cleared clean done full empty way there gone melted thawed open shut closed plugged blocked covered iced through over charged',
 );
 const THAT = new WordSet('that this');
+const PROBES = new WordSet('probe thermometer stem');
 const OTHERS_OF = new WordSet('the those these all my our their');
 const SMALL = new WordSet('two three four five six');
 const FIGURES: ReadonlySet<string> = new Set([...ONES, 'zero', 'oh']);

@@ -87,12 +87,14 @@ const LEADS_TO_COMMAND = new Phrases([
   ...['can you', 'could you', 'would you', 'will you', 'why do not you', 'you can', 'you better'],
   ...['go ahead and', 'can you go ahead and', 'you can go ahead and', 'please', 'can you please'],
   ...['i need you to', 'i want you to', 'real quick', 'no', 'wait', 'actually', 'just', 'now'],
+  ...['write down', 'put down', 'mark down', 'note', 'note that'],
 ]);
 /** What it is told in, where nothing else can be meant: it makes, starts and closes no part. */
 const COMMANDED = new Phrases([
   ...['pause', 'say that', 'say it', 'say again', 'repeat', 'stop listening', 'stop talking'],
   ...['quit talking', 'quit listening', 'hold on', 'hold up', 'hang on', 'be quiet', 'mute'],
   ...['make it', 'make that', 'change it to', 'change that to', 'correct that', 'mark this'],
+  ...['that is my before', 'those are my before', 'that is my after', 'those are my after'],
   ...['mark that', 'mark these', 'save this', 'save that', 'save these', 'call that', 'call this'],
   ...['undo', 'scratch', 'delete', 'remind me', 'cancel', 'finish up', 'finish the', 'finish it'],
   ...[
@@ -128,6 +130,7 @@ const LEADS_TO_ADVICE = new Phrases([
   ...['let them know', 'let him know', 'let her know', 'make sure they know', 'i told them'],
   ...['i told him', 'i told her', 'i told the customer', 'i told the manager', 'i told the owner'],
   ...['i let them know', 'we told them', 'told the manager', 'told the customer', 'told the owner'],
+  ...['put down', 'note'],
 ]);
 const ADVISES = new WordSet('need needs should ought due recommend');
 /** Behind these a question is told as if it were so. */

@@ -6,7 +6,7 @@ const WHO =
   '(they|he|she|[the] (customer|owner|manager|chef|cook|cooks|staff|kitchen|crew)|somebody)';
 const BOX = '(it|this|the (box|cooler|freezer|case|walk in|reach in|unit))';
 const ALL_OF_IT = `[all] [(the|their|her|his|my|our|that|this)] ${FOOD}`;
-const LOAD = `((load|stock|restock|reload) [(it|this|the (box|cooler|freezer|case)|${ALL_OF_IT})] [(back up|up|again)]|(put|move|bring|load) ${ALL_OF_IT} [back] (back|in|in there|in ${BOX})|(put|move|bring|load) (it|them|everything|that|stuff) [all] [back] (in|in there|in ${BOX}))`;
+const LOAD = `((load|stock|restock|reload) [(it|this|the (box|cooler|freezer|case)|${ALL_OF_IT})] [(back up|up|again|back)]|(put|move|bring|load) ${ALL_OF_IT} [back] (back|in|in there|in ${BOX})|(put|move|bring|load) (it|them|everything|that|stuff) [all] [back] (in|in there|in ${BOX}))`;
 const NOW = '[(yet|now|tonight|today|again)]';
 
 const SAFE = '(ok|all right|fine|safe|cold enough|ready|too (early|soon|warm))';
@@ -34,7 +34,7 @@ export const LOADING_QUESTIONS: readonly Rule[] = [
     { unheard: true, examples: ['when can they load it'] },
   ),
   rule(
-    `[(and|so|${WHO} (wants|want|wanted|needs) to know)] (how long|how much longer) (till|until|before) ${WHO} [can] ${LOAD} ${NOW}`,
+    `[(and|so|${WHO} (wants|want|wanted|needs) to know)] (how long|how much longer) (till|until|before) (${WHO} [can]|(i|we) can (tell|let|have) (${WHO}|him|her|them) [(to|start to)]) ${LOAD} ${NOW}`,
     () => ask({ ask: 'eta', about: 'boxTemp' }),
     { unheard: true, examples: ['how long till they can load it'] },
   ),

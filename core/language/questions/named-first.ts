@@ -26,6 +26,11 @@ const RIGHT =
 /** The quantity first, and what is asked of it behind a pause: "superheat, what's it at now". */
 export const NAMED_FIRST_QUESTIONS: readonly Rule[] = [
   rule(
+    `(what (is|are) (it|that|this|they) supposed to be|where (is|are) (it|that|they) supposed to be|what should (it|that|this) (read|run)) [at] (on|for) ${MY} <asked>`,
+    about('target'),
+    { unheard: true, examples: ['what is it supposed to be on the low side'] },
+  ),
+  rule(
     `${MY} <asked> <pause> (what|where) (do|should|would) (we|i|you) (want|need|like|expect|see|have|be at|shoot for) [to see] ${ON_IT}`,
     about('target'),
     { examples: [] },

@@ -334,11 +334,6 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    `(what (is|are) (it|that|this|they) supposed to be|where (is|are) (it|that|they) supposed to be|what should (it|that|this) (read|run)) [at] (on|for) ${MY} <asked>`,
-    about('target'),
-    { unheard: true, examples: ['what is it supposed to be on the low side'] },
-  ),
-  rule(
     '(what (should|ought|would) (it|that|they|those|these|this) [(both|all)] [to] be [(at|around|running|reading)]|what (is|are) (it|that|they|those|these|this) supposed to be [at]|where should (it|that|they|those) be)',
     () => ask({ ask: 'target', about: null }),
     { examples: ['what should they be', 'what is it supposed to be'] },

@@ -1,3 +1,4 @@
+import { ratedCan as ratedAs } from '../electrical/ratings.ts';
 import type { CondenserId, HeadControlId, PartId } from '../../terms/names.ts';
 import { wordBefore } from '../words/clause-start.ts';
 import { GOT } from '../electrical/electrical.ts';
@@ -268,7 +269,7 @@ export const CONDENSING_SIDE_RULES: readonly Rule[] = [
   ),
   rule(
     '[the] [run] (capacitor|cap) is [a] (rated|marked|stamped) [(at|for)] <amount>',
-    one('ratedCapacitance'),
+    (tags, frame) => ratedAs(tags, null, frame),
     { examples: ['the capacitor is rated ten microfarads'] },
   ),
   rule('(it is|this is|that is|it has|it takes) a <amount> [run] (capacitor|cap)', ratedCan, {

@@ -84,13 +84,25 @@ const fromZero: Means = (tags, frame) => {
 const speaksOfBox = ({ context: { lastQuantity } }: Frame): boolean =>
   lastQuantity === 'boxTemp' || lastQuantity === 'setpointTemp';
 
+/** "Case thermometer says forty nine": the box's own, kept as such, and the box itself where nothing better was read of it. */
+const boxByItsOwn: Means = (tags, frame) => {
+  const found = reading('boxTemp', amountIn(tags), frame);
+  if (found === null) return null;
+  const remarks = [frame.wordsOf(frame.span)];
+  const isRead = frame.context.told.some(
+    (each) => each?.told.of === 'reading' && each.told.reading.quantity === 'boxTemp',
+  );
+  return isRead ? { remarks } : { readings: [found], remarks };
+};
+
 const HEDGE = '(about|around|like|maybe|roughly|somewhere around|right around|call it)';
 /** No premises have more boxes that go by a number alone. */
 const WHICH = `[number] (${ONES.join('|')}|ten|10)`;
 const WHERE =
   '(on|in|at|by|near) the [(far|back|front)] (left|right|middle|end|top|bottom|back|front|corner|kitchen|bar|dock|line|door)';
-const DISPLAY =
-  '(display|readout|controller|screen|stat|thermostat|dial|(wall|door|dial|box|built in|unit|~~(their|house|cooler|freezer|case|cabinet)) thermometer|thermometer on the (door|wall|front|box|case|unit)) [(on|in) the (door|front|wall|box|case|unit|panel)]';
+const OWN_THERMOMETER =
+  '(wall|door|dial|box|built in|unit|~~(their|house|cooler|freezer|case|cabinet)) thermometer';
+const DISPLAY = `(display|readout|controller|screen|stat|thermostat|dial|${OWN_THERMOMETER}|thermometer on the (door|wall|front|box|case|unit)) [(on|in) the (door|front|wall|box|case|unit|panel)]`;
 const PROBE =
   '[own] (probe|thermometer|stick thermometer|pocket thermometer|thermocouple|gun|temp gun|infrared|meter|clamp|stem)';
 const SHOWS =
@@ -128,6 +140,11 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
     `(my|mine|the) [(own|stick|pocket)] (probe|thermometer) (says|has got|is got|got|has|reads|shows|is at|is reading|is showing) <amount>`,
     ofTheBox,
     { unheard: true, only: speaksOfBox, examples: [] },
+  ),
+  rule(
+    `[(the|their|that)] ${OWN_THERMOMETER} [(on|in) the (door|front|wall|box|case|unit|panel)] [is] [still] (${SHOWS}|saying) <amount> [[<pause>] (but|and) it is (coming|going|still coming) (down|up)]`,
+    boxByItsOwn,
+    { unheard: true, examples: ['case thermometer says forty nine'] },
   ),
   rule('[the] <quantity> <link> <number:begun> <pause> <amount>', begunAgain, { examples: [] }),
   rule(

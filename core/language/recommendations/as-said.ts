@@ -21,7 +21,7 @@ const ADVISES = new RegExp(
 );
 /** What somebody does to a thing, and no state, feeling or errand. */
 const DOES =
-  /^(?:not (?:to )?)?(?:come (?:back|out)|get|buy|install|put|fit|add|keep|move|clean|clear|dump|throw|toss|discard|pitch|replace|change|swap|fix|repair|seal|close|shut|leave|stop|quit|check|call|turn|lower|raise|defrost|thaw|unload|load|stock|order|budget|insulate|reroute|run|use|wipe|wash|hose|sweep|mop|lock|cover|rotate|hang|mount|level|schedule|talk|speak|ask|make|empty|dispose|plug|unplug|watch|stay|wait|pay|hire|invest|see|trim|remove|take|pull|open|reset|write|log|record|post|label|block|pile|stack|store|spread|cool|a|an|some|new|another|replacing|moving|adding|getting|keeping|installing|insulating|cleaning|having|have (?:a|an|the|them|him|her|it|their|somebody|someone|that)(?= .*(?:[a-z]ed|look|check|done|cut|put|run)(?: |$))) /i;
+  /^(?:not (?:to )?)?(?:come (?:back|out)|get|buy|install|put|fit|add|keep|move|clean|clear|dump|throw|toss|discard|pitch|replace|change|swap|fix|repair|seal|close|shut|leave|stop|quit|check|call|turn|lower|raise|defrost|thaw|unload|load|stock|order|budget|insulate|reroute|run|use|wipe|wash|hose|sweep|mop|lock|cover|rotate|hang|mount|level|schedule|talk|speak|ask|make|empty|dispose|plug|unplug|watch|stay|wait|pay|hire|invest|see|trim|remove|take|pull|open|reset|write|log|record|post|label|block|pile|stack|store|spread|cool|a|an|some|new|another|[a-z]+s(?= (?:on|for|in|at) (?:the|both|all|each|a) )|replacing|moving|adding|getting|keeping|installing|insulating|cleaning|having|have (?:a|an|the|them|him|her|it|their|somebody|someone|that)(?= .*(?:[a-z]ed|look|check|done|cut|put|run)(?: |$))) /i;
 
 const STARTS_DONE = new RegExp(`^${DONE_TO_IT}`, 'i');
 

@@ -7,9 +7,9 @@ import { both, type DraftUtterance } from './told.ts';
 
 /** What is told before one says where: "alright so i just got here, this is uh the". */
 const ARRIVED =
-  /^(?:(?:ok|okay|so|alright|well|hey|yeah|and|uh|um|hi|hello|morning|good morning|gloveside)[ ,]+)*(?:(?:(?:i|we|i'm|we're|i am|we are) )?(?:just |finally )?(?:got here|got in|pulled up|pulled in|rolled up|rolled in|arrived|showed up|here|on site|made it)[ ,.]+)?(?:(?:and|so|uh|um)[ ,]+)*/i;
+  /^(?:(?:ok|okay|so|alright|well|hey|yeah|and|uh|um|hi|hello|morning|good (?:morning|afternoon|evening)|afternoon|gloveside)[ ,]+)*(?:(?:(?:i|we|i'm|we're|i am|we are) )?(?:just |finally )?(?:got here|got in|pulled up|pulled in|rolled up|rolled in|arrived|showed up|here|on site|made it)[ ,.]+)?(?:(?:and|so|uh|um)[ ,]+)*/i;
 const LEADS =
-  /^(?:(?:this is|it's|it is|i'm at|i am at|we're at|we are at|here at|over at|out at|at|got to|location is|place is)[ ,]+)?(?:(?:uh|um|er)[ ,]+)*(?:(?:the|a) )?(?:(?:uh|um|er)[ ,]+)*/i;
+  /^(?:(?:this is|it's|it is|(?:(?:i'm|i am|we're|we are) )?(?:(?:over|out|here|back|down|up) )?at|got to|location is|place is)[ ,]+)?(?:(?:uh|um|er)[ ,]+)*(?:(?:the|a) )?(?:(?:uh|um|er)[ ,]+)*/i;
 const SAYS_AT = /\bat (?:the )?$/i;
 const SAYS_IT_IS_THE =
   /\b(?:this is|it's|it is)[ ,]+(?:(?:uh|um|er)[ ,]+)*the (?:(?:uh|um|er)[ ,]+)*$/i;
@@ -49,7 +49,9 @@ const COLORS: ReadonlySet<string> = new Set([
   'white',
   'silver',
 ]);
-const NAMES = new WordSet(NAME_WORDS.filter((word) => !COLORS.has(word)));
+/** "And" joins the words of names there, and "copper" is what lines are of. */
+const CALLS_TOO: ReadonlySet<string> = new Set([...COLORS, 'and', 'copper']);
+const NAMES = new WordSet(NAME_WORDS.filter((word) => !CALLS_TOO.has(word)));
 const MOST_WORDS = 5;
 
 const wordsIn = (name: string): readonly string[] =>

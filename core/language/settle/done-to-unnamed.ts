@@ -21,6 +21,9 @@ const ENDS_NAME = new WordSet(
   'on of in at for from to off out by with and so then because where that which it',
 );
 
+const isOnlyKept = (meaning: Meaning): boolean =>
+  Object.keys(meaning).every((part) => part === 'remarks');
+
 /** Any part tells whether it is work at "it". */
 export function doesToIt({ ofIt }: Meaning): boolean {
   const done = ofIt?.means('condenser');
@@ -39,8 +42,8 @@ export function withoutUnnamed(sentence: Sentence, items: readonly Item[]): read
     const { start, end } = item;
     const isLeft = !(doesToIt(item.meaning) && isOfUnnamed(sentence, item, from));
     if (isLeft) left.push(item);
-    // What is done to it once more is done to the same.
-    if (isLeft) from = end;
+    // What is done to it once more is done to the same, and what is only kept names nothing.
+    if (isLeft && !isOnlyKept(item.meaning)) from = end;
     else from = Math.min(from, start);
   }
   return left.length === items.length ? items : left;

@@ -1,4 +1,5 @@
 import type { PartId } from '../../terms/names.ts';
+import { FAN_OF_MOTOR } from '../words/fans.ts';
 import type { Finding } from '../utterance.ts';
 
 const FAN_OF: Partial<Record<PartId, PartId>> = {
@@ -12,12 +13,18 @@ const isBareFan = ({ part, words }: Finding): boolean =>
 const OF_COILS: ReadonlySet<PartId> = new Set<PartId>(['fan', 'condenserFan', 'evaporatorFan']);
 const NAMES_COIL = /\b(?:cond|condenser|condensing|evap|evaporator|outdoor|indoor|box|coil)\b/i;
 
+/** "Fan's noisy, evap fan bearing's going": named behind it, it is that one. */
+const fanNamedIn = (next: Finding | undefined): PartId | undefined =>
+  next === undefined ? undefined : FAN_OF_MOTOR[next.part];
+
 /** "Evap coil clean, both fans going": right behind its coil an unnamed fan is that coil's. */
 export function fansOfCoils(findings: readonly Finding[]): readonly Finding[] {
   return findings.map((finding, at) => {
     const { unresolved: _asked, ...rest } = finding;
     const coil = findings[at - 1]?.part;
-    const fan = coil === undefined ? undefined : FAN_OF[coil];
+    const fan =
+      (coil === undefined ? undefined : FAN_OF[coil]) ??
+      (finding.unresolved === true ? fanNamedIn(findings[at + 1]) : undefined);
     return fan !== undefined && isBareFan(finding) ? { ...rest, part: fan } : finding;
   });
 }

@@ -9,8 +9,44 @@ const GO_AHEAD =
 const OF_IT =
   '[((with|on) (it|this|that|this one|that one|the (repair|price|quote))|for now|today)]';
 
+const SO_MUCH = '<number> [(dollars|bucks|installed)]';
+const PRICE = `[(about|around|roughly|like)] ${SO_MUCH}`;
+const FOR_IT = '(for|on) (a|an|the|it|this|that|both|everything) [<clause>]';
+
 /** What whoever pays said of the repair: the office bills by it, and the next one comes back for it. */
 export const CUSTOMERS_ANSWER_RULES: readonly Rule[] = [
+  rule(
+    `${LEAD} [(i|we)] [just] (told|gave|texted) (him|her|them|<who>) ${PRICE} ${FOR_IT}`,
+    remark,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['told the owner seven hundred and forty for the compressor'],
+    },
+  ),
+  rule(
+    `${LEAD} [(the|my|our|that)] (quote|price|estimate|bid) [(on|for) <the> (<part>|job|repair|work)] (is|was|comes to|came to|will be) ${PRICE} [${FOR_IT}]`,
+    remark,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['the quote is two eighty five for the gasket one ten for the little one'],
+    },
+  ),
+  rule(
+    `${LEAD} <the> <part> (is|runs|will run|will be|would be|comes to) ${PRICE} (plus|and|with) <duration> [of] labor`,
+    remark,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['fan motor is about one ninety plus an hour labor'],
+    },
+  ),
+  rule(
+    `${LEAD} (${WHO}|the kitchen|[the] (kitchen|office|front|counter|desk) (lady|guy|girl|man|woman)) (says|said) (he|she|they|it|<who>) (has to|is got to|have to|have got to|has got to|needs to|need to|must|will) (ok|approve|sign off on|sign for|authorize) (it|that|this) [[<pause>] [(and|then)] (he|she|they) will (call|let|get back to|tell) (us|me|you) [know]]`,
+    remark,
+    { unheard: true, examples: ['she says the manager has to approve it she will call us'] },
+  ),
   rule(
     `${LEAD} ${WHO} (is|was|are|were) [(all|totally)] (good|fine|ok|cool|on board|happy|not (happy|good|ok)) with (it|that|the (price|quote|repair|number)|going ahead)`,
     remark,

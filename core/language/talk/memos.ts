@@ -3,8 +3,9 @@ import { startsClause } from '../words/clause-start.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { spanIn } from '../slots.ts';
 
-/** "Log this as before" marks the readings. */
-const MARKS = /^(?:as )?(?:the |my |our )?(?:before|after)$/i;
+/** "Log this as before", "write down that's my before" mark the readings. */
+const MARKS =
+  /^(?:as |(?:that|this|these|those|it)?(?:'s|'re)? ?(?:is |are )?)?(?:the |my |our )?(?:before|after)s?$/i;
 
 const memo: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);

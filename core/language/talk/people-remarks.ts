@@ -131,6 +131,11 @@ export const PEOPLE_RULES: readonly Rule[] = [
     { examples: ['chef wants to know if he can put the food back in'] },
   ),
   rule(
+    `${LEAD} (<who>|he|she|they|the kitchen) (wants to know|want to know|is asking|are asking|asked|asks|keeps asking|keep asking) [(me|us)] (is|are|does|do|can|could|should|will|would|did|was) <clause>`,
+    asksForThem,
+    { unheard: true, examples: ['she wants to know does she have to throw the milk out'] },
+  ),
+  rule(
     '(they|he|she|<who>|dispatch|the office|somebody) (called|phoned|wrote|sent|put) (it|this|this one|us|the call|the ticket) [(in|out|up)] (as|for|because|saying|with) <clause>',
     complaint,
     { examples: ['they called it in as running warm'] },

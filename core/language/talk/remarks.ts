@@ -171,7 +171,7 @@ export const REMARK_RULES: readonly Rule[] = [
     { examples: ['moved the product to the walk in'] },
   ),
   rule(
-    `[(i|we)] (told|tell|advised|advise|asked|warned|reminded|instructed|showed) ${THEM} (to|not to|~~do not|keep|leave|shut|close|call|watch|clean|use|never|about|how to|that|they (should|need to|have to|can)|it is not|it is safe) <clause>`,
+    `[(i|we)] (told|tell|advised|advise|asked|warned|reminded|instructed|showed) ${THEM} (to|not to|~~do not|keep|leave|shut|close|call|watch|clean|use|never|about|how to|that|they (should|need to|have to|can)|it is not|it is safe|~~it was|~~why|~~if) <clause>`,
     remark,
     { examples: ['told them to throw it out'] },
   ),

@@ -56,7 +56,7 @@ const TOLD_OF_THEM =
 /** "Evap fans, two of em, left one's dead": what stands behind it is told of one of them. */
 const ARE_SO_MANY = /^\S+ of \S+[,;.]/;
 const OURS =
-  /^\S+(?: \S+)? of [\w.]+ (?:[\w.]+ ){0,2}(?:fans?|motors?|compressors?|contactors?|fuses|legs|breakers|coils?|valves?|switch(?:es)?|heaters?|probes?|sensors?|drains?|pans?|blades?|belts?|hoses?|gaskets?|doors?)\b/i;
+  /^\S+(?: \S+)? of [\w.]+ (?:[\w.]+ ){0,2}(?:fans?|motors?|compressors?|contactors?|fuses|legs|breakers|coils?|valves?|switch(?:es)?|heaters?|probes?|sensors?|drains?|pans?|blades?|belts?|hoses?|gaskets?|doors?|(?:hinges?|latch(?:es)?|closers?|casters?)(?= (?:is|are|was|were)\b))\b/i;
 
 /** "Swings from twenty eight to forty four every minute" */
 const endsRange = (frame: Frame): boolean => {

@@ -76,3 +76,9 @@ export function clauseBefore(frame: Frame): string {
     return '';
   return words.split(BREAK).at(-1)?.trim() ?? '';
 }
+
+/** Not the second of "gaskets on the walk-in and the undercounter", which is told of more units than this one. */
+export const isLone = (frame: Frame): boolean =>
+  !JOINED_TO_OTHER.test(frame.wordsOf({ from: 0, to: frame.span.from }));
+const JOINED_TO_OTHER =
+  /\b(?:on|for|in|at) (?:the|a|an|their|both) \S+(?: \S+)? and(?: the| a| an| their)?$/i;

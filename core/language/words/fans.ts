@@ -8,6 +8,14 @@ export const FANS: readonly PartId[] = [
   'evaporatorFanMotor',
 ];
 
+/** The fan that is told of, whether it or its motor is named. */
+export const FAN_OF_MOTOR: Partial<Record<PartId, PartId>> = {
+  condenserFan: 'condenserFan',
+  condenserFanMotor: 'condenserFan',
+  evaporatorFan: 'evaporatorFan',
+  evaporatorFanMotor: 'evaporatorFan',
+};
+
 /** What turns, and stands still when it is dead; anything else has failed then. */
 export const TURNS: readonly PartId[] = [...FANS, 'fan', 'compressor'];
 

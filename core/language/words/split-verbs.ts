@@ -50,15 +50,16 @@ export const SPLIT: readonly (readonly [WorkKindId, string])[] = [
   ],
   [
     'replace',
-    '(put|got|have|stuck|threw|slapped|dropped|popped|mounted|ran|made|fitted) [in] [(a|some|me a)] new <part> [(in|on|for|to) [(it|there)]] [[<pause>] [(a|the|it is a)] <number:size> (degree|amp|volt|microfarad|watt|inch) [(one|stat|klixon)]]',
+    '(put|got|have|stuck|threw|slapped|dropped|popped|mounted|ran|made|fitted) [in] [(a|some|me a)] new <part> [(in|on|for|to) [(it|there|~~(the|that) (left|right|middle|center|top|bottom|front|back|first|second|third|far|bad) one)]] [[<pause>] [(a|the|it is a)] <number:size> (degree|amp|volt|microfarad|watt|inch) [(one|stat|klixon)]]',
   ],
 ];
 
 export const IT = '(it|them|that|the thing|her|him)';
 
-/** The same where the part is only "it". */
 const WITH =
-  '[with [(some|dry|compressed)] (nitrogen|c o two|co two|air|water|hot water|a brush|a vacuum|the shop vac|cleaner|coil cleaner|soap|a rag|a snake)] [at <amount>]';
+  '[with [(some|dry|compressed|~~the|~~my)] (nitrogen|c o two|co two|air|water|hot water|a brush|a vacuum|the shop vac|cleaner|coil cleaner|soap|a rag|a snake|~~(brush|vacuum|shop vac)) [~~(and [(some|the|my|a)] (nitrogen|c o two|co two|air|water|brush|vacuum|shop vac|cleaner|coil cleaner|soap|rag))]] [at <amount>]';
+
+/** The same where the part is only "it". */
 
 export const SPLIT_IT: readonly (readonly [WorkKindId, string])[] = [
   ['clean', `(blew|cleared|flushed|vacuumed|wiped|cleaned) ${IT} (out|off|down|up|clear) ${WITH}`],

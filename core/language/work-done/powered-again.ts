@@ -1,5 +1,5 @@
 import type { PartId, WorkKindId } from '../../terms/names.ts';
-import { wordBefore } from '../words/clause-start.ts';
+import { startsClause, wordBefore, wordBehind } from '../words/clause-start.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 
 const did =
@@ -10,8 +10,14 @@ const did =
 export const isPowered = (frame: Frame): boolean =>
   frame.context.powerIsOff || !/\bturned it back up$/i.test(frame.wordsOf(frame.span));
 
+/** "Plugged it in she fired right up": what it did then is told in the same breath. */
+const isBeforeIt = (frame: Frame): boolean =>
+  startsClause(frame) && /^(?:she|it|and|then|he)$/i.test(wordBehind(frame));
+
 const I = '[(i|we|i just|just|and|so|then|also|and i|ok|have|i have|we have)]';
 const NOW = '[(now|again|all the way|for now)]';
+
+const PLUGGED_IN = `(${I} (plugged|plug) (it|her|the unit|the thing|this thing|the box) [back] in|${I} plugged (back in|in again)|it is plugged (back in|in again))`;
 
 /** Power that was taken from a unit, and given back, in the short ways that it is told in. */
 export const POWERED_AGAIN_RULES: readonly Rule[] = [
@@ -26,11 +32,12 @@ export const POWERED_AGAIN_RULES: readonly Rule[] = [
       examples: [],
     },
   ),
-  rule(
-    `(${I} (plugged|plug) (it|her|the unit|the thing|this thing|the box) [back] in|${I} plugged (back in|in again)|it is plugged (back in|in again)) ${NOW}`,
-    did('restore', 'plug'),
-    { unheard: true, apart: true, examples: ['plugged it in', 'plugged back in'] },
-  ),
+  rule(`${PLUGGED_IN} ${NOW}`, did('restore', 'plug'), {
+    unheard: true,
+    apart: true,
+    examples: ['plugged it in', 'plugged back in'],
+  }),
+  rule(PLUGGED_IN, did('restore', 'plug'), { unheard: true, only: isBeforeIt, examples: [] }),
   rule(
     `[(the|my|its|it is)] (plug|cord|power cord) is [back] [plugged] in ${NOW}`,
     did('restore', 'plug'),

@@ -135,6 +135,21 @@ export const PASSING_RULES: readonly Rule[] = [
     { examples: ['soaped everything no bubbles anywhere'] },
   ),
   rule(
+    `[(i|we|just|i have|have)] (went|gone|going) (around|over|through|all over|back over) ${EVERYTHING} [(again|twice|once more)] [with (the|my|a) (sniffer|leak detector|detector|soap|bubbles)] [<pause>] [(and|it is|and it is|they are|all)] (clean|clear|tight|${NONE})`,
+    checkedClear,
+    { unheard: true, examples: ['went around everything again with the sniffer it is clean'] },
+  ),
+  rule(
+    '(no|not a|not one|zero) (beeps|beep|hits|hit|chirps|chirp|alarms) [(out of it|from it|on the (sniffer|detector)|anywhere|at all)]',
+    remark,
+    { unheard: true, alone: true, examples: ['no beeps'] },
+  ),
+  rule(
+    `[(i|we)] [(even|also)] tried (it|her|that|the compressor) with (a|my|the) (hard start [kit]|start kit|[new] [(start|run)] cap|jumper) [<pause>] [(and|but)] [(it|she)] (still|just) <clause>`,
+    remark,
+    { unheard: true, examples: ['tried it with a hard start kit still would not go'] },
+  ),
+  rule(
     '(no|not any|zero) bubbles (anywhere|at all|on (it|them|anything|any of (it|them)|the joints|any joint)|at (the|any) (joint|joints|flare|flares|fitting|fittings))',
     remark,
     { examples: ['no bubbles anywhere'] },

@@ -251,7 +251,7 @@ export const WORK_TOLD_RULES: readonly Rule[] = [
     examples: ['fifteen fifty rpm'],
   }),
   rule(
-    '[(it was|about|that is|put me down for|i have got|call it|add|plus|bill|~~(put down|log|charge|another))] <duration> [of] (on site|on the job|labor|drive time|travel [time]|windshield time|on this one) [(each way|both ways|one way|round trip|total)]',
+    '[(it was|about|that is|put me down for|i have got|call it|add|plus|bill|~~(put down|log|charge|another))] <duration> [of] [~~(total|all told|in all|altogether)] (on site|on the job|labor|drive time|travel [time]|windshield time|on this one) [(each way|both ways|one way|round trip|total)]',
     timeTold,
     { examples: ['two hours on site'] },
   ),

@@ -23,6 +23,10 @@ const added = refrigerantMoved('refrigerantAdded');
 const recovered = refrigerantMoved('refrigerantRecovered');
 const lost = refrigerantMoved('refrigerantLost');
 
+/** Behind a scale that was set to nothing a bare number is a weight: only its unit is asked. */
+const addedOrAsked: Means = (tags, frame) =>
+  added(tags, frame) ?? fixed('refrigerantAdded')(tags, frame);
+
 /** "Bled two pounds off" may be nitrogen: into a cylinder, or by the ounce, it is gas. */
 const bledOff: Means = (tags, frame) =>
   isSurelyWeight(tags) || INTO_CYLINDER.test(frame.wordsOf(frame.span))
@@ -297,6 +301,11 @@ export const WEIGHED_SO_RULES: readonly Rule[] = [
     `${I} (zeroed|tared|reset) [out] (the|my) scale [<pause>] [(and|then|and then)] [(put|weighed|fed)] <amount> ${OF_GAS} [(went|is|weighed)] in`,
     added,
     { unheard: true, examples: ['zeroed the scale three pounds four in'] },
+  ),
+  rule(
+    `${I} (zeroed|tared|reset) [out] (the|my) scale [<pause>] [(and|then|and then)] [(i|we)] (weighed in|put in|fed in|charged [in]) [(about|exactly)] <amount> ${OF_GAS}`,
+    addedOrAsked,
+    { unheard: true, examples: ['zeroed the scale weighed in two point eight'] },
   ),
   rule(
     `[(it|she|that|this one)] took [(about|only)] <amount> ${OF_GAS} to (fill|top|charge|clear|get|satisfy) (it|her|the (system|glass|unit|sight glass)) [(up|off|out|right|back up)]`,

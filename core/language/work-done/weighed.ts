@@ -344,7 +344,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { unheard: true, examples: ['recovered the lot eight pounds nothing'] },
   ),
   rule(
-    `[(i|we)] [have] ${RECOVERED} (everything|it all|all of it|the [whole] charge|the refrigerant) [(it|that|which|total)] [(is|was|came to|weighed|comes to)] [(only|just)] <amount>`,
+    `[(i|we)] [have] ${RECOVERED} (everything|it all|all of it|the [whole] charge|the refrigerant|~~(what|whatever|all that) (was [left]|it had [left]|there was) [(in (it|there|here|the system))]|~~the rest [of it]) [(it|that|which|total)] [(is|was|came to|weighed|comes to|~~got|~~and got|~~only got|~~about)] [(only|just)] <amount>`,
     refrigerantMoved('refrigerantRecovered'),
     {
       examples: ['recovered everything, thirty one ounces'],

@@ -344,7 +344,7 @@ export const WORK_RULES: readonly Rule[] = [
     { examples: ['i do not want to reset it yet'] },
   ),
   rule(
-    '(do not|did not|will not|not going to) [(want|need|have)] [to] <todo> (it|them|that|<the> <part>) [(yet|now|again|anymore|today)]',
+    '(do not|did not|will not|not going to) [(want|need|have)] [to] (<todo>|touch|cut) (it|them|that|<the> <part>) [(yet|now|again|anymore|today)]',
     notOurs,
     { alone: true, examples: ['do not want to reset it yet'] },
   ),

@@ -160,10 +160,9 @@ function isMendedLater(state: VisitState): (entry: VisitState['findings'][number
     !PASSES.has(finding.state) &&
     state.work.some(
       ({ id: done, work: { did, part } }) =>
-        part !== null &&
-        asOne(finding.part).includes(part) &&
-        MENDS.has(did) &&
-        isNewer(state, done, id),
+        (part === null
+          ? did === 'defrost' && finding.state === 'iced'
+          : asOne(finding.part).includes(part) && MENDS.has(did)) && isNewer(state, done, id),
     );
 }
 
