@@ -14,7 +14,7 @@ import { CIRCUIT_TRACE_RULES } from './electrical/circuit-trace.ts';
 import { PLAIN_SWITCH_RULES } from './electrical/plain-switch.ts';
 import { CLAMP_RULES } from './electrical/clamped-and-ohmed.ts';
 import { ALARM_RULES } from './facts/alarms-set.ts';
-import { CLOCK_RULES } from './facts/clock-told.ts';
+import { CLOCK_RULES, PIN_RULES } from './facts/clock-told.ts';
 import { COMMAND_RULES } from './commands/command-rules.ts';
 import { BESIDE_RULES } from './electrical/drawn-beside.ts';
 import { CONDENSING_SIDE_RULES } from './readings/condensing-side.ts';
@@ -157,6 +157,7 @@ export const RULES: readonly Rule[] = [
   ...GAS_TALK_RULES,
   ...TIME_TOLD_RULES,
   // Before the job and talk: “i got here at ten fifteen” is when, and so is “i'm out of here at one thirty”.
+  ...PIN_RULES,
   ...CLOCK_RULES,
   ...NO_SUPPLY_RULES,
   // Before talk and what no meter showed: “no”, and “head's not two hundred”, take something back.

@@ -108,6 +108,25 @@ const LEFT =
 const AT = '[(at|by|around|about|as of)]';
 const AT_HOUR = '((at|by|around|about|as of) <number:clock> [o clock]|<number:clock> o clock)';
 
+/** "Pins are set for six and six": when a clock defrosts, which nothing reads off a thermometer. */
+const pinsSet: Means = (_tags, frame) => ({
+  remarks: [frame.wordsOf(frame.span)],
+  names: 'defrostTimer',
+});
+
+export const PIN_RULES: readonly Rule[] = [
+  rule(
+    '[(the|its|their|all the|clock)] (pins|trippers|tripper pins|trip pins) (are|is|were) [(set|pushed in|in|sitting|still|all)] [set] [(for|at|to)] <clause>',
+    pinsSet,
+    { unheard: true, only: startsClause, examples: ['pins are set for six and six'] },
+  ),
+  rule(
+    '[(no|and|so)] (two|three|four|six|eight|one) [(times|defrosts)] a day [(at|is what it is set for)]',
+    remark,
+    { unheard: true, alone: true, examples: ['four times a day'] },
+  ),
+];
+
 /** When they came, when they went, and at what hour something was read. */
 export const CLOCK_RULES: readonly Rule[] = CLOCKS.flatMap(({ said, tags }, at) => [
   rule(`[(i have|we have|i|we)] ${GOT_HERE} ${ABOUT} ${said} ${DAY}`, since, {

@@ -67,6 +67,17 @@ const isTold = (frame: Frame): boolean =>
     frame.wordsOf({ from: Math.max(0, frame.span.from - 1), to: frame.span.from }),
   );
 
+/** "Kitchen walk-in freezer": its kind, and which of the site's it is. */
+const inRoom: Means = (tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  const facts = boxFacts(tags, words);
+  if (facts.length === 0 || !frame.endsAtPause || !startsClause(frame)) return null;
+  return { facts: [...facts, { fact: 'unit', value: words.replace(TO_ROOM, ''), words }] };
+};
+const TO_ROOM = /^(?:.*?\b(?:is|it's|that's|on|at|have|got)\s+)?(?:(?:a|an|the|their|our)\s+)?/i;
+
+const ROOM =
+  '(kitchen|bar|basement|upstairs|downstairs|garage|bakery|banquet|cafeteria|pantry|line|cook line|prep|prep room|storage|back room|dock|dish room|employee|main kitchen|patio|lobby|break room|front|back)';
 const IT_IS =
   '(it is|this is|that is|this one is|i have|i have got|we have|got|working on|looking at|i am on|we are on|(the|this) (unit|one|box) is)';
 const KIND =
@@ -105,6 +116,14 @@ export const UNIT_TOLD_RULES: readonly Rule[] = [
       unheard: true,
       only: startsClause,
       examples: ['roof unit for the produce walk in'],
+    },
+  ),
+  rule(
+    `[${IT_IS}] [(a|an|the|their|our)] ${ROOM} [<count:doors> (door|doors)] <equipment>`,
+    inRoom,
+    {
+      unheard: true,
+      examples: ['kitchen walk in freezer'],
     },
   ),
   rule(`[${IT_IS}] ${KIND} self contained [<count:doors> (door|doors)] <equipment>`, box, {

@@ -66,6 +66,11 @@ const THROWN = '(pitched|tossed|thrown (out|away)|discarded|dumped|trashed|pulle
 /** What is kept in the box: how warm it is, and what became of it. */
 export const FOOD_RULES: readonly Rule[] = [
   rule(
+    `[(i|we)] [just] (temped|probed|shot|zapped) ${PACK_OF} [(the|their|some|some of the)] ${ANY_FOOD} ${THERE} [<pause>] [(it is|and it is|it was|they are|got|at)] <amount>`,
+    probed,
+    { unheard: true, only: startsClause, examples: ['probed a bag of fries twenty one'] },
+  ),
+  rule(
     `[(i|we)] [just] (temped|probed) (a couple|some|a few|one|two|three|four) [of] [(the|those|their)] (boxes|bags|cases|packages|trays|tubs|packs|containers) [${MIDDLE}] [<pause>] [(they are|it is|and they are|and it is|all)] [(about|at|reading|right at)] <amount>`,
     probed,
     {

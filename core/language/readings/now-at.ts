@@ -70,7 +70,7 @@ function ofLastMost(amount: Amounted, frame: Frame): Meaning | null {
 const MOST_DEGREES = 25;
 
 /** "Box is down to twenty six and dropping." "Eighteen now.": right behind it, and near it, it is the same thermometer. */
-export function isWatched({ quantity, value, unit }: Reading, { context }: Frame): boolean {
+function isWatched({ quantity, value, unit }: Reading, { context }: Frame): boolean {
   const [last] = context.told;
   if (last?.told.of !== 'reading' || value === undefined) return false;
   const { reading: before } = last.told;
@@ -86,6 +86,21 @@ export function isWatched({ quantity, value, unit }: Reading, { context }: Frame
 /** Nothing stands in it that is watched on a gauge, and something was read that runs. */
 const readsOn = ({ context: { holding, lastQuantity } }: Frame): boolean =>
   holding === null && lastQuantity !== null;
+
+/** "Box is fifty one." "Forty four.": without its "now" it is asked about, by the name of what was read right before it. */
+const againAlone: Means = (tags, frame) => {
+  const { lastQuantity } = frame.context;
+  const found = lastQuantity === null ? null : reading(lastQuantity, amountIn(tags), frame);
+  return found !== null && isWatched(found, frame)
+    ? { doubts: [{ ...found, why: 'expected' }] }
+    : null;
+};
+
+const isOnThermometer = ({ context: { asked, askedAbout, lastQuantity } }: Frame): boolean =>
+  asked === null &&
+  askedAbout === null &&
+  lastQuantity !== null &&
+  QUANTITIES[lastQuantity].dimension === 'temperature';
 
 const MOVES =
   '(dropping|falling|coming (down|up)|going (down|up)|pulling down|climbing|rising|holding|steady|still (dropping|falling|climbing|rising|going|coming (down|up)|pulling down)) [(now|slow|slowly|fast|nice|good)]';
@@ -110,4 +125,10 @@ export const NOW_AT_RULES: readonly Rule[] = [
     nowAt,
     { unheard: true, only: readsOn, examples: [] },
   ),
+  rule('<amount>', againAlone, {
+    alone: true,
+    unheard: true,
+    only: isOnThermometer,
+    examples: [],
+  }),
 ];
