@@ -4,6 +4,7 @@ import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { remark } from '../plain-means.ts';
 import { numberIn, signedIn, tagsIn } from '../slots.ts';
 import { startsClause, wordBehind } from '../words/clause-start.ts';
+import { holdsNumber } from '../words/own-reading.ts';
 import { WordSet } from '../words/word-set.ts';
 
 const MINUTES_IN_HOUR = 60;
@@ -109,10 +110,12 @@ const AT = '[(at|by|around|about|as of)]';
 const AT_HOUR = '((at|by|around|about|as of) <number:clock> [o clock]|<number:clock> o clock)';
 
 /** "Pins are set for six and six": when a clock defrosts, which nothing reads off a thermometer. */
-const pinsSet: Means = (_tags, frame) => ({
-  remarks: [frame.wordsOf(frame.span)],
-  names: 'defrostTimer',
-});
+const pinsSet: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  return holdsNumber(words) || /\b(?:noon|midnight)\b/i.test(words)
+    ? { remarks: [words], names: 'defrostTimer' }
+    : null;
+};
 
 export const PIN_RULES: readonly Rule[] = [
   rule(
