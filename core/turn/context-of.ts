@@ -67,7 +67,9 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
 /** What was read at rest bounds no suction of a unit that runs. */
 const running = (state: VisitState): VisitState => ({
   ...state,
-  readings: state.readings.filter(({ reading }) => reading.event === undefined || reading.event === 'tripped'),
+  readings: state.readings.filter(
+    ({ reading }) => reading.event === undefined || reading.event === 'tripped',
+  ),
 });
 
 const isQuantityNamed = ({ turnedTo }: VisitState): boolean =>

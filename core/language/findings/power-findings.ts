@@ -145,7 +145,9 @@ const goesIn: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
   const second = partId(tagsIn(tags['second'])?.['part']);
   const parts = [part, second].filter((each) => each !== null);
-  return part === null ? null : { work: parts.map((each) => ({ did: 'replace', part: each, words })) };
+  return part === null
+    ? null
+    : { work: parts.map((each) => ({ did: 'replace', part: each, words })) };
 };
 
 const windingOk: Means = (tags, frame) => windingIs({ ...tags, state: 'ok' }, frame);

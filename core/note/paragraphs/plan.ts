@@ -239,9 +239,7 @@ const probedWords = (all: readonly Probed[]): string =>
 function remarkOf(memo: string, reader: Reader): string {
   const advice = toldToDo(memo);
   if (advice === null) return quoted(memo, 'office');
-  return reader === 'customer'
-    ? `our advice is ${advice}`
-    : `the customer was told ${advice}`;
+  return reader === 'customer' ? `our advice is ${advice}` : `the customer was told ${advice}`;
 }
 
 /** Told first of all: that it must stay off, and how it was left. */
