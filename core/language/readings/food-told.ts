@@ -51,8 +51,9 @@ const LEFT_THERE = '[[that] (i|we) (put|left|stuck|set|had)]';
 const HOLDS =
   '[(a|the|one of the|some of the|that) (tub|pan|case|tray|bucket|box|jug|pot|pack|top|bottom|middle|center|well|jar|bin|container) of]';
 /** What it was taken from: "a box of fries". */
-const PACK_OF =
-  '[[(a|the|one|another|that|this)] (tub|pan|case|tray|bucket|box|jug|bag|pack|package|jar|bin|container|carton|bottle|slab|tube) of]';
+const PACK =
+  '[(a|the|one|another|that|this)] (tub|pan|case|tray|bucket|box|jug|bag|pack|package|jar|bin|container|carton|bottle|slab|tube) of';
+const PACK_OF = `[${PACK}]`;
 const PROBING =
   '[[(i am|we are)] (probing|temping|checking) [(some|some of the|the|their|a little)] (product|food|stuff) [(here|in here|now|real quick)] [<pause>]]';
 const ON_SHELF =
@@ -66,7 +67,7 @@ const THROWN = '(pitched|tossed|thrown (out|away)|discarded|dumped|trashed|pulle
 /** What is kept in the box: how warm it is, and what became of it. */
 export const FOOD_RULES: readonly Rule[] = [
   rule(
-    `[(i|we)] [just] (temped|probed|shot|zapped) ${PACK_OF} [(the|their|some|some of the)] ${ANY_FOOD} ${THERE} [<pause>] [(it is|and it is|it was|they are|got|at)] <amount>`,
+    `[(i|we)] [just] (temped|probed|shot|zapped) ${PACK} [(the|their|some|some of the)] ${ANY_FOOD} ${THERE} [<pause>] [(it is|and it is|it was|they are|got|at)] <amount>`,
     probed,
     { unheard: true, only: startsClause, examples: ['probed a bag of fries twenty one'] },
   ),

@@ -125,7 +125,7 @@ export const NOW_AT_RULES: readonly Rule[] = [
     nowAt,
     { unheard: true, only: readsOn, examples: [] },
   ),
-  rule('<amount>', againAlone, {
+  rule('[(and|ok|then)] <amount>', againAlone, {
     alone: true,
     unheard: true,
     only: isOnThermometer,

@@ -54,6 +54,8 @@ export const todo: Means = (tags, frame) => {
   const named = partId(tags['part']);
   const extras = extrasIn(tags, frame);
   if (kind === null || named === null || extras === null || isAskedWithDo(frame)) return null;
+  // "No need to replace the fan"
+  if (wordBefore(frame) === 'no') return null;
   // "They need to get that drain heated" buys nothing.
   if (kind === 'order' && isHaving(frame)) return null;
   if (nameGoesOn(frame) || isTimerOfOurs(frame) || isDoneTo(frame)) return null;

@@ -4,7 +4,7 @@ import { amountIn, withMore } from '../numbers/measure.ts';
 import { fixed } from '../readings/reading-means.ts';
 import { remark } from '../plain-means.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
-import { numberIn, tagsIn } from '../slots.ts';
+import { numberIn, quantityId, tagsIn } from '../slots.ts';
 import type { Command, Reading } from '../utterance.ts';
 import { WEIGHTS } from './weighed.ts';
 
@@ -62,17 +62,52 @@ const isOnScale = ({ context }: Frame): boolean =>
 const isBottle = ({ quantity }: Reading): boolean => quantity === 'cylinderWeight';
 const ON_SCALE = { unheard: true, only: isOnScale, examples: [] } as const;
 
+/** A pair of figures in such a visit is pounds and ounces, wherever the bottle stands by now. */
+const isWeighing = (frame: Frame): boolean => isOnScale(frame) || frame.context.weighsInOunces;
+
+/** "Jug weighed twenty four two before and eleven even after": a whole number beside pounds and ounces is pounds. */
+const beforeAndAfter: Means = (tags, frame) => {
+  if (quantityId(tags['quantity']) !== 'cylinderWeight') return null;
+  const readings = ['first', 'last'].flatMap((which) => weighedAs(which, tags, frame) ?? []);
+  return readings.length === 2 ? { readings } : null;
+};
+
+function weighedAs(which: string, tags: Tags, frame: Frame): Reading | null {
+  const told = tagsIn(tags[which]);
+  const [pounds, ounces] = [tags[`${which}Pounds`], tags[`${which}Ounces`]];
+  if (told === null) {
+    return pounds === undefined || ounces === undefined
+      ? null
+      : weightOf({ pounds, ounces }, 'cylinderWeight', frame);
+  }
+  if (amountIn(told).unit !== null) return weightOf(told, 'cylinderWeight', frame);
+  const isInPounds = /\b(?:pounds?|lbs?)\b/i.test(frame.wordsOf(frame.span));
+  if (!isInPounds && !frame.context.weighsInOunces) return null;
+  const [found] = fixed('cylinderWeight')({ ...told, unit: 'lb' }, frame)?.readings ?? [];
+  return found === undefined ? null : withMore(found, { unitFrom: 'implied' });
+}
+
 /** Gas was taken out just now, and nothing weighed since. */
 const isRecovering = ({ context: { told } }: Frame): boolean =>
   told.some((each) => each?.told.of === 'work' && each.told.work.did === 'recover');
 
 const LATELY = '[(ok|and|so|now|alright)]';
 const WEIGHT = '(<amount>|<short:pounds> <number:ounces>)';
+const weight = (which: 'first' | 'last'): string =>
+  `(<amount:${which}>|<short:${which}Pounds> <number:${which}Ounces>)`;
 const THAT_IS =
   '[(that is|which is|it is|that makes|makes|makes it|call it|we are at|comes to)] [(what|about|like)]';
 
 /** What a scale shows as it is watched, and the gas that is counted by it. */
 export const SCALE_WATCHED_RULES: readonly Rule[] = [
+  rule(
+    `[(the|my|that)] [(virgin|new|full|charging|supply)] <quantity> (weighed|was|started at|went from|scaled) ${weight('first')} [even] [(before|to start|full|when i started|going in|at the start)] [<pause>] [(and|then|and then|and now|now|to)] [(it is|it was|is|was|weighed)] ${weight('last')} [even] (after|now|when i was done|when i finished|at the end|left|coming out)`,
+    beforeAndAfter,
+    {
+      unheard: true,
+      examples: ['cylinder weighed twenty pounds before and fifteen pounds after'],
+    },
+  ),
   rule(
     `${LATELY} [(it is|we are|i am|she is|that is|bottle is|scale says)] (down to|up to|at|down at|now at) ${WEIGHT} [(even|now|on the scale)]`,
     weighs('cylinderWeight'),
@@ -90,7 +125,7 @@ export const SCALE_WATCHED_RULES: readonly Rule[] = [
   rule(
     `${LATELY} ${THAT_IS} ${WEIGHT} (in|gone in|went in|in so far|so far|in now)`,
     counted('refrigerantAdded'),
-    ON_SCALE,
+    { ...ON_SCALE, only: isWeighing },
   ),
   rule(
     `${LATELY} ${THAT_IS} ${WEIGHT} (out|came out|recovered|out of it|that came out)`,
