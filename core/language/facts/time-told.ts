@@ -4,7 +4,6 @@ import { command } from '../commands/command.ts';
 import { minutesIn } from '../numbers/durations.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { equipmentId, numberIn, tagsIn } from '../slots.ts';
-import type { Fact } from '../utterance.ts';
 import { wordBefore } from '../words/clause-start.ts';
 import { remark } from '../plain-means.ts';
 
@@ -109,24 +108,6 @@ const NO_PARTS =
   /^an? (?:day|night|week|month|year|visit|trip|time|shift|piece)\b|^(?:an? (?:half|quarter)|three quarters|(?:[\w-]+ )?[\w-]+ minutes)$/i;
 /** "Three hours and a half and the compressor" */
 const OF_AN_HOUR = /^(?:an? )?(?:half|quarter)\b|^three quarters\b/i;
-
-/** "Three hours and a half and the compressor": the part is of an hour. */
-const hoursAndPart: Means = (tags, frame) => {
-  const words = frame.wordsOf(frame.span);
-  const hours = minutesIn(tags);
-  const part = OF_ONE_HOUR.find(([said]) => said.test(words))?.[1];
-  if (hours === null || part === undefined || !/^\D*?\w+ hours\b/i.test(words)) return null;
-  if (!frame.context.workBegun) return { remarks: [words] };
-  const [, told = words, parts] =
-    (tags['clause'] === undefined ? null : HOURS_THEN_PARTS.exec(words)) ?? [];
-  const labor: Fact = { fact: 'labor', value: hours + part, words: told };
-  return parts === undefined ? { facts: [labor] } : { facts: [labor], remarks: [parts] };
-};
-const OF_ONE_HOUR: readonly (readonly [RegExp, number])[] = [
-  [/\bhours and a half\b/i, 30],
-  [/\bhours and a quarter\b/i, 15],
-  [/\bhours and three quarters\b/i, 45],
-];
 
 /** "Make that three hours": of the last time that was told; the visit knows which that was. */
 const amendTime: Means = (tags) => {
@@ -250,11 +231,6 @@ const MORE = ['e', 'd', 'c', 'b'].reduce(
 
 /** Behind all that says of what they are. */
 export const BARE_HOURS_RULES: readonly Rule[] = [
-  rule(
-    `[(and|plus|add|call it|about)] <duration> and (a half|a quarter|three quarters) ${IN_ALL} [[<pause>] [and] ${COUNTED} <clause> ${MORE}]`,
-    hoursAndPart,
-    { unheard: true, alone: true, examples: [] },
-  ),
   rule(
     `[(call it|about)] <duration> [(even|flat|total)] [<pause>] [and] ${COUNTED} <clause> ${MORE}`,
     hoursAndParts,

@@ -61,11 +61,6 @@ export const ALOUD_RULES: readonly Rule[] = [
     (_tags, frame) => (frame.endsAtPause && startsClause(frame) ? {} : null),
   ),
   rule(
-    '[(ok|so|i will|let me|let us|going to|i am going to)] (give|giving) (it|that|her) a (minute|few minutes|couple [of] minutes|few|bit|little [(bit|while)]|second|while) [(to (settle|run|catch up|come down|pull down))]',
-    nothing,
-    { unheard: true, alone: true, examples: ['let me give it a few minutes'] },
-  ),
-  rule(
     '(that is|this is|there is|here is|that must be|that has got to be|i think that is) (your|the|our|my) (problem|trouble|culprit|issue|ticket|one|deal|answer) [right] [(there|here)]',
     nothing,
     { examples: ['that is your problem right there'] },
