@@ -3,7 +3,7 @@ import { QUANTITIES } from '../../terms/quantities.ts';
 import { command } from '../commands/command.ts';
 import { minutesIn } from '../numbers/durations.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
-import { equipmentId, numberIn, tagsIn } from '../slots.ts';
+import { equipmentId, numberIn, spanIn, tagsIn } from '../slots.ts';
 import { wordBefore } from '../words/clause-start.ts';
 import { remark } from '../plain-means.ts';
 
@@ -79,13 +79,19 @@ const bareHours: Means = (tags, frame) => {
 const hoursAndParts: Means = (tags, frame) => {
   const value = heldIn(tags);
   const words = frame.wordsOf(frame.span);
-  if (value === null || !/\bhours?\b/i.test(words)) return null;
+  if (value === null || !/\bhours?\b/i.test(words) || breaksHour(tags, frame)) return null;
   const [, hours, parts = ''] = HOURS_THEN_PARTS.exec(words) ?? [];
   if (NO_PARTS.test(parts) || OF_AN_HOUR.test(parts) || /\blabor\b/i.test(words)) return null;
   return hours !== undefined && frame.context.workBegun
     ? { facts: [{ fact: 'labor', value, words: hours }], remarks: [parts] }
     : { remarks: [words] };
 };
+
+/** "An hour and three | quarters …": the part is of the hour, and begins no list of parts. */
+function breaksHour(tags: Tags, frame: Frame): boolean {
+  const span = spanIn(tags['clause']);
+  return span !== null && /^(?:quarters?|half)\b/i.test(frame.wordsOf(span));
+}
 
 /** "One control and an hour and a half": the same the other way round. */
 export const partsAndHours: Means = (tags, frame) => {
