@@ -23,8 +23,8 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     equipment: kindOf(state.unit),
     unitTold: isUntouched(state) ? null : state.unit.name,
     isRemote: isRemote(state.unit),
-    asked: state.turnedTo?.quantity ?? state.wanted,
-    askedAbout: askedAbout(state),
+    asked: state.turnedTo?.quantity ?? (isLongAgo(state) ? null : state.wanted),
+    askedAbout: askedAbout(state) ?? (isLongAgo(state) ? state.wanted : null),
     holding: holdingOf(state),
     askedPlace: isQuantityNamed(state) ? (state.turnedTo?.place ?? null) : state.wantedPlace,
     sentNow: sentNow(state),
@@ -74,6 +74,21 @@ const running = (state: VisitState): VisitState => ({
 
 const isQuantityNamed = ({ turnedTo }: VisitState): boolean =>
   (turnedTo?.quantity ?? null) !== null;
+
+/** Ours: behind so much else that was told, a bare number is asked about and no more taken for the answer. */
+const MOST_BETWEEN = 4;
+
+function isLongAgo({ history, wanted }: VisitState): boolean {
+  if (wanted === null) return false;
+  const at = history.findLastIndex(({ type }) => type === 'readingWanted');
+  return history.slice(at + 1).filter(({ type }) => TOLD.has(type)).length > MOST_BETWEEN;
+}
+const TOLD: ReadonlySet<VisitEvent['type']> = new Set<VisitEvent['type']>([
+  'readingTaken',
+  'factStated',
+  'findingReported',
+  'workDone',
+]);
 
 /** Only of the last thing said: a number two sentences later is of something else. */
 function askedAbout({ history }: VisitState): QuantityId | null {
