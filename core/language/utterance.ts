@@ -1,3 +1,4 @@
+import type { ReadingEvent } from '../terms/reading-events.ts';
 import type { CauseId } from '../terms/causes.ts';
 import type { MonthId, PeriodId, WeekdayId } from '../terms/calendar.ts';
 import type { JudgedId } from '../terms/judged.ts';
@@ -58,11 +59,7 @@ export interface Reading {
   readonly hedged?: true;
   /** The meter showed OL, over limit or infinite. */
   readonly overlimit?: true;
-  /**
-   * `tripped`: as a control did. `standing`: with the compressor at rest; `drawnDown`: what the low side was pumped down or
-   * recovered to. These two tell nothing of how the unit runs.
-   */
-  readonly event?: 'tripped' | 'standing' | 'drawnDown';
+  readonly event?: ReadingEvent;
   readonly when?: 'arrival';
   readonly afterMinutes?: number;
   readonly gasTemp?: Amount;

@@ -2,6 +2,7 @@ import type { Context, Expectation } from '../language/context.ts';
 import { type KnownNames, NO_NAMES } from '../language/names/known-names.ts';
 import { FAN_OF_MOTOR } from '../language/words/fans.ts';
 import type { Finding, Question, Reading } from '../language/utterance.ts';
+import { isOfRun } from '../terms/reading-events.ts';
 import { CLEANING, isPowerPart, type PartId } from '../terms/names.ts';
 import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../terms/quantities.ts';
 import { mayBeLegVolts } from '../terms/three-phase.ts';
@@ -17,14 +18,15 @@ import { latestAmount, latestReading, openQuestion, type OpenQuestion } from '..
 
 /** What the visit so far lends to the reading of the next sentence. */
 export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Context {
+  const isStale = isLongAgo(state);
   return {
     units: state.settings.units,
     refrigerant: state.unit.refrigerant,
     equipment: kindOf(state.unit),
     unitTold: isUntouched(state) ? null : state.unit.name,
     isRemote: isRemote(state.unit),
-    asked: state.turnedTo?.quantity ?? (isLongAgo(state) ? null : state.wanted),
-    askedAbout: askedAbout(state) ?? (isLongAgo(state) ? state.wanted : null),
+    asked: state.turnedTo?.quantity ?? (isStale ? null : state.wanted),
+    askedAbout: askedAbout(state) ?? (isStale ? state.wanted : null),
     holding: holdingOf(state),
     askedPlace: isQuantityNamed(state) ? (state.turnedTo?.place ?? null) : state.wantedPlace,
     sentNow: sentNow(state),
@@ -56,7 +58,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     asksYes: asksYes(state) || putBackAskedNow(state).length > 0,
     openFan: openFan(state),
     headPressure: latestAmount(running(state), 'headPressure'),
-    suctionPressure: latestAmount(state, 'suctionPressure'),
+    suctionPressure: latestAmount(running(state), 'suctionPressure'),
     names,
     told: toldBefore(state),
     workBegun: state.beforeMarkedAt !== null || isAltered(state),
@@ -67,9 +69,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
 /** What was read at rest bounds no suction of a unit that runs. */
 const running = (state: VisitState): VisitState => ({
   ...state,
-  readings: state.readings.filter(
-    ({ reading }) => reading.event === undefined || reading.event === 'tripped',
-  ),
+  readings: state.readings.filter(({ reading }) => isOfRun(reading)),
 });
 
 const isQuantityNamed = ({ turnedTo }: VisitState): boolean =>

@@ -1,4 +1,5 @@
 import type { Reading } from '../language/utterance.ts';
+import { isOfRun } from '../terms/reading-events.ts';
 import type { PlaceId } from '../terms/names.ts';
 import { type QuantityId, SETTINGS } from '../terms/quantities.ts';
 import type { Amount } from '../units/amount.ts';
@@ -71,12 +72,15 @@ export function sheetRows(state: VisitState): readonly SheetRow[] {
   return [...keys.values()].map(({ quantity, place }) => sheetRow(state, quantity, place));
 }
 
+const isOfItsRun = ({ reading }: VisitState['readings'][number]): boolean => isOfRun(reading);
+
 /** What was read as a control tripped stands in a column only where nothing was read as it ran. */
 function sheetRow(all: VisitState, quantity: QuantityId, place: PlaceId | null): SheetRow {
   const running = all.readings.filter(
     ({ reading }) => reading.quantity === quantity && reading.event === undefined,
   );
-  const state = running.length > 0 ? { ...all, readings: running } : all;
+  const readings = running.length > 0 ? running : all.readings.filter(isOfItsRun);
+  const state = { ...all, readings };
   const after = latestReading(state, quantity, { place, phase: 'after' });
   return {
     quantity,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { EXPLAINS } from '../terms/explained-parts.ts';
+import { READING_EVENTS } from '../terms/reading-events.ts';
 import { GUIDES, LACKED } from '../terms/guides.ts';
 import type { TalkNumber } from '../language/settle/talk-numbers.ts';
 import type { Utterance } from '../language/utterance.ts';
@@ -43,7 +44,7 @@ const readingShape = {
   words,
   hedged: z.literal(true).exactOptional(),
   overlimit: z.literal(true).exactOptional(),
-  event: z.enum(['tripped', 'standing', 'drawnDown']).exactOptional(),
+  event: z.enum(READING_EVENTS).exactOptional(),
   when: z.literal('arrival').exactOptional(),
   afterMinutes: z.number().exactOptional(),
   gasTemp: amountSchema.exactOptional(),

@@ -172,3 +172,35 @@ describe('what was not put right', () => {
     expect(told).toContain('Reported open and not reported put right: defrost heater.');
   });
 });
+
+describe('a jumper on a switch that was replaced since', () => {
+  const JUMPED = [REACH_IN, WARM, did('bypass', 'temperatureControl')];
+  const NOT_BACK = 'Not reported put back: temperature control jumped out.';
+  const customer = (told: readonly Utterance[]): string =>
+    linesOf(visitOf(told), 'customer').join(' ');
+
+  it('is asked about, and claimed to no reader', () => {
+    const replaced = [...JUMPED, did('replace', 'temperatureControl')];
+    expect(customer(JUMPED)).toContain('bypassed');
+    expect(customer(replaced)).not.toContain('bypassed');
+    expect(linesOf(visitOf(replaced), 'open')).toContain(NOT_BACK);
+  });
+});
+
+describe('what the low side was pumped down to', () => {
+  it('is told of the job, and compared with nothing that the unit does', () => {
+    const state = visitOf([
+      REACH_IN,
+      WARM,
+      readings(read('suctionPressure', 14, 'psi')),
+      utteranceOf({
+        readings: [{ ...read('suctionPressure', 2, 'psi'), event: 'drawnDown' }],
+        work: [{ did: 'pumpDown', part: null, words: '' }],
+      }),
+      did('replace', 'filterDrier'),
+    ]);
+    expect(linesOf(state, 'tests')).toContain('Low side drawn down to 2 psi.');
+    expect(linesOf(state, 'findings').join(' ')).not.toContain('2 psi');
+    expect(linesOf(state, 'change').join(' ')).not.toContain('2 psi');
+  });
+});

@@ -35,6 +35,25 @@ describe('the answer to what was asked', () => {
     expect(lastReading(...asked, [2, said])).toMatchObject({ quantity: 'ambientTemp', value: 84 });
   });
 
+  it('is asked about once much else was told', () => {
+    const asked: readonly TimedLine[] = [
+      [0, "it's a reach in on one thirty four a with a txv"],
+      [1, 'what should head be'],
+      [2, "suction's eighteen"],
+    ];
+    expect(lastReading(...asked, [3, 'eighty four'])).toMatchObject({ quantity: 'ambientTemp' });
+    const { last } = timedVisit(
+      ...asked,
+      [3, "head's one fifty"],
+      [4, "condenser's dirty"],
+      [5, 'cleaned the condenser'],
+      [6, "compressor's running"],
+      [7, 'eighty four'],
+    );
+    expect(last.state.readings.map(({ reading }) => reading.quantity)).not.toContain('ambientTemp');
+    expect(last.reply.text).toMatch(/^Ambient 84\?/);
+  });
+
   it('is not taken for the air where that was not asked for', () => {
     expect(timedVisit([0, 'eighty four at the condenser']).last.state.readings).toEqual([]);
   });

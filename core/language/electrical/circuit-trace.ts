@@ -72,6 +72,7 @@ const FED: readonly (PlaceId | null)[] = [
   ...(['contactor', 'liquidLineSolenoid', 'hotGasValve', 'startRelay', 'defrostTimer'] as const),
   ...(['temperatureControl', 'doorSwitch', 'lineSide', 'loadSide'] as const),
 ];
+
 /** "Solenoid's got one nineteen": what can be a supply's voltage is. */
 const fedBare: Means = (tags, frame) => {
   const { unit, value } = amountIn(tags);

@@ -1,3 +1,4 @@
+import { isOfRun } from '../../terms/reading-events.ts';
 import type { Amount } from '../../units/amount.ts';
 import { withCarriedUnits, withUnitBefore } from './carried-units.ts';
 import type { Context } from '../context.ts';
@@ -66,8 +67,6 @@ function againstSibling(all: readonly Reading[], context: Context): readonly Rea
 }
 
 const NOTHING_AGAINST: readonly Reading[] = [];
-
-const isOfRun = ({ event }: Reading): boolean => event === undefined || event === 'tripped';
 
 function lastOf(all: readonly Reading[], quantity: Reading['quantity']): Reading | null {
   let last: Reading | null = null;
