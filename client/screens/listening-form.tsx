@@ -69,17 +69,24 @@ function EarForm({ ear, chooseEar, model, chooseModel }: Omit<ListeningFormProps
           </button>
         ))}
       </div>
-      {chosen === 'ownWithModel' && (
-        <input
-          class="ear-model"
-          data-testid="ear-model"
-          aria-label="Its name on the hub"
-          placeholder="organisation/model"
-          value={model()}
-          onChange={({ currentTarget }) => chooseModel(currentTarget.value.trim())}
-        />
-      )}
+      {chosen === 'ownWithModel' && <ModelName model={model} chooseModel={chooseModel} />}
       <p data-testid="ear-choice">{EAR_CHOICE_SENTENCES[chosen]} It counts from the next press.</p>
     </>
+  );
+}
+
+/** What is being typed is kept here: the page is drawn anew at every change, and would put the old name back. */
+function ModelName({ model, chooseModel }: Pick<ListeningFormProps, 'model' | 'chooseModel'>) {
+  const [typed, setTyped] = useState(model);
+  return (
+    <input
+      class="ear-model"
+      data-testid="ear-model"
+      aria-label="Its name on the hub"
+      placeholder="organisation/model"
+      value={typed}
+      onInput={({ currentTarget }) => setTyped(currentTarget.value)}
+      onChange={({ currentTarget }) => chooseModel(currentTarget.value.trim())}
+    />
   );
 }

@@ -29,6 +29,18 @@ describe('the visit tab', () => {
     await page.getByTestId('reply').filter({ hasText: '18.7 °F' }).waitFor();
   });
 
+  it('keeps a speech model’s name while it is being typed, though the page is drawn anew meanwhile', async () => {
+    const { page } = stage;
+    await openVisitPage(page, stage.server.address);
+    await page.getByTestId('tab-visit').click();
+    await page.getByTestId('ear-ownWithModel').click();
+    await page.getByTestId('ear-model').fill('shop/tiny');
+    // A click by the program leaves the caret where it is.
+    await page.getByTestId('field').getByRole('button').first().evaluate(clickOf);
+    await page.locator('[data-testid=state]:not([data-state=asleep])').waitFor();
+    expect(await page.getByTestId('ear-model').inputValue()).toBe('shop/tiny');
+  });
+
   it('keeps what is typed into the list of parts there, key by key, and the parts are then heard', async () => {
     const { page } = stage;
     await openVisitPage(page, stage.server.address);
@@ -41,3 +53,7 @@ describe('the visit tab', () => {
     await page.getByTestId('reply').filter({ hasText: 'Copperline 012 contactor' }).waitFor();
   });
 });
+
+function clickOf(element: Element): void {
+  element.dispatchEvent(new MouseEvent('click', { bubbles: true }));
+}
