@@ -5,6 +5,7 @@ import { QUANTITIES, type AnswerableId, type QuantityId } from '../terms/quantit
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { UnitId } from '../units/units.ts';
 import { findLostLeg, lostLeg } from './circuit/lost-leg.ts';
+import { cylinderWeights } from '../visit/cylinder-weights.ts';
 import { maybeBackOn, surelyLeftOpen } from '../visit/power-back.ts';
 import type { VisitState } from '../visit/state.ts';
 import { timerOf } from '../visit/timers.ts';
@@ -127,6 +128,7 @@ const ANSWERS: Answering = {
     answer: 'moved',
     rows: movedRows(state),
     charge: state.unit.nameplate.charge ?? null,
+    cylinder: cylinderWeights(state),
   }),
   makersFigure: () => NO_TARGET,
   meaning: (_question, { state }) => meaningOf(state, MEANS),

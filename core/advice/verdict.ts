@@ -8,6 +8,7 @@ import type { AnswerableId, QuantityId } from '../terms/quantities.ts';
 import type { RefrigerantId } from '../terms/refrigerants.ts';
 import type { Amount } from '../units/amount.ts';
 import type { UnitId } from '../units/units.ts';
+import type { CylinderWeights } from '../visit/cylinder-weights.ts';
 import type { LeftOpen } from '../visit/left-open.ts';
 import type { AccountSums } from '../visit/refrigerant-account.ts';
 import type { HottestDayAnswer, LimitAnswer } from './limits-verdict.ts';
@@ -168,6 +169,7 @@ export type Known = { readonly kind: 'known' } & Working &
         readonly rows: readonly MovedRow[];
         /** What the nameplate says the unit holds. */
         readonly charge: Amount | null;
+        readonly cylinder: CylinderWeights;
       }
     | {
         readonly answer: 'working';

@@ -24,6 +24,12 @@ export interface Moved {
   readonly unit: UnitId;
 }
 
+/** The unit that a scale was read in, and whether it shows tenths of it. */
+export interface ScaleShows {
+  readonly unit: 'lb' | 'kg';
+  readonly tenths: boolean;
+}
+
 /** What was settled before this sentence and decides how it is read. */
 export interface Context {
   readonly units: UnitHabit;
@@ -80,6 +86,8 @@ export interface Context {
   readonly plateCharge: Amount | null;
   /** Refrigerant was weighed in pounds and ounces: "thirty six twelve" is so, too. */
   readonly weighsInOunces: boolean;
+  /** What the scale was last read in, where that is no ounce: a weight without its unit is in that, too. */
+  readonly scaleShows: ScaleShows | null;
   /** What was weighed in or out last: "another three ounces" is more of that. */
   readonly movedLast: Moved | null;
   /** A value of which the unit was asked: a unit alone answers. */
@@ -132,6 +140,7 @@ export const EMPTY_CONTEXT: Context = {
   plateCharge: null,
   cylinderLost: null,
   weighsInOunces: false,
+  scaleShows: null,
   movedLast: null,
   wantsSite: false,
   wantsComplaint: false,

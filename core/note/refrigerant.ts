@@ -1,6 +1,7 @@
 import { weightText } from '../replies/amounts.ts';
 import type { Amount } from '../units/amount.ts';
 import { chargeBalance } from '../visit/charge-balance.ts';
+import { cylinderWeights } from '../visit/cylinder-weights.ts';
 import {
   holdsSome,
   type RefrigerantAccount,
@@ -18,7 +19,7 @@ import { sentence, valueWritten } from './wording.ts';
 export function refrigerantSection(state: VisitState): Pick<NoteSection, 'lines' | 'table'> {
   const accounts = refrigerantAccounts(state).map(withoutNothing).filter(holdsSome);
   const moved = accounts.flatMap((account) => accountLines(account, state));
-  return { lines: [...moved, ...noneLines(state, moved.length > 0)] };
+  return { lines: [...moved, ...noneLines(state, moved.length > 0), ...byTheCylinder(state)] };
 }
 
 /** That none was moved is part of the record: the next leak calculation leans on it. */
@@ -27,6 +28,15 @@ function noneLines(state: VisitState, isMoved: boolean): readonly string[] {
   if (none !== null) return [sentence(none)];
   const isEmpty = state.work.length === 0 && state.readings.length === 0;
   return isMoved || isEmpty ? [] : ['No refrigerant was recorded in or out.'];
+}
+
+/** What nobody told in its own words, and two weights of a cylinder do. */
+function byTheCylinder(state: VisitState): readonly string[] {
+  const { gained } = cylinderWeights(state);
+  if (gained === null || gained.value === 0) return [];
+  const moved = weightText({ ...gained, value: Math.abs(gained.value) });
+  const way = gained.value > 0 ? 'gained' : 'lost';
+  return [sentence(`by its weights the cylinder ${way} ${moved}`)];
 }
 
 /** Beside what was moved the other way, what was not is told alone. */

@@ -71,11 +71,12 @@ export function inPounds(ounces: number): Said {
 }
 
 /** A pound and more as a scale shows it; under that, and in metric, the plain figure. */
-export function weightText(amount: Amount): string {
-  return amount.unit === 'oz' && Math.abs(amount.value) >= 16
-    ? inPounds(amount.value).text
-    : figureText(amount);
+export function weight(amount: Amount): Said {
+  const isPounds = amount.unit === 'oz' && Math.abs(amount.value) >= OUNCES_A_POUND;
+  return isPounds ? inPounds(amount.value) : figure(amount);
 }
+
+export const weightText = (amount: Amount): string => weight(amount).text;
 
 export function isHabitual(unit: UnitId, units: UnitHabit): boolean {
   const { gaugePressure, temperature, temperatureDifference } = SHOWN_UNITS[units];

@@ -1,7 +1,8 @@
-import type { LeftRow, MovedRow } from '../advice/verdict.ts';
+import type { Known, LeftRow, MovedRow } from '../advice/verdict.ts';
 import { type PartId, PARTS } from '../terms/names.ts';
 import type { Amount } from '../units/amount.ts';
-import { counted, figure } from './amounts.ts';
+import type { CylinderWeights } from '../visit/cylinder-weights.ts';
+import { counted, figure, weight } from './amounts.ts';
 import { designation } from './designation.ts';
 import { workDone } from './work-words.ts';
 import { join, line, plain, type Said, sentences } from './said.ts';
@@ -70,23 +71,36 @@ export function leftOpenSaid({ left, questions }: Left): Said {
 export const questionsSaid = (questions: number): Said =>
   questions === 0 ? plain('') : line`${counted(questions, 'question')} besides.`;
 
-interface Moved {
-  readonly rows: readonly MovedRow[];
-  readonly charge: Amount | null;
-}
+type Moved = Pick<Extract<Known, { answer: 'moved' }>, 'rows' | 'charge' | 'cylinder'>;
 
-export function refrigerantMovedSaid({ rows, charge }: Moved): Said {
-  if (rows.length === 0) return plain('No refrigerant weighed in or out yet.');
+export function refrigerantMovedSaid({ rows, charge, cylinder }: Moved): Said {
   const [first, ...others] = rows;
-  return sentences([...(first ? [rowSaid(first)] : []), movedTail({ rows: others, charge })]);
+  if (!first)
+    return sentences([plain('No refrigerant weighed in or out yet.'), cylinderSaid(cylinder)]);
+  return sentences([rowSaid(first), movedTail({ rows: others, charge, cylinder })]);
 }
 
-/** The other refrigerants, and what the unit holds. */
-export function movedTail({ rows, charge }: Moved): Said {
+/** The other refrigerants, what the unit holds, and what the cylinder tells. */
+export function movedTail({ rows, charge, cylinder }: Moved): Said {
   return sentences([
     ...rows.map(rowSaid),
     ...(charge === null ? [] : [line`The nameplate charge is ${figure(charge)}.`]),
+    cylinderSaid(cylinder),
   ]);
+}
+
+/** "By its weights 4 lb 4 oz went into the cylinder. By its tare it holds 7 lb 4 oz." */
+export function cylinderSaid({ gained, holds }: CylinderWeights): Said {
+  return sentences([
+    ...(gained === null ? [] : [gainedSaid(gained)]),
+    ...(holds === null ? [] : [line`By its tare the cylinder holds ${weight(holds)}.`]),
+  ]);
+}
+
+function gainedSaid({ value, unit }: Amount): Said {
+  if (value === 0) return plain('The cylinder weighs what it did.');
+  const way = value > 0 ? 'went into' : 'came out of';
+  return line`By its weights ${weight({ value: Math.abs(value), unit })} ${way} the cylinder.`;
 }
 
 /** The net first: it is what the office and the next technician lean on. */

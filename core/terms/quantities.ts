@@ -88,3 +88,7 @@ const ANSWERABLE: Record<AnswerableId, QuantityTerm> = { ...QUANTITIES, ...DERIV
 export function quantityTerm(id: AnswerableId): QuantityTerm {
   return ANSWERABLE[id];
 }
+
+/** What is read off a scale, or stamped on what stands on it. */
+export const isOnScale = (quantity: QuantityId): boolean =>
+  quantity === 'cylinderWeight' || quantity === 'tareWeight' || quantity === 'waterCapacity';

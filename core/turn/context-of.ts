@@ -4,7 +4,13 @@ import { FAN_OF_MOTOR } from '../language/words/fans.ts';
 import type { Finding, Question, Reading } from '../language/utterance.ts';
 import { isOfRun } from '../terms/reading-events.ts';
 import { CLEANING, isPowerPart, type PartId } from '../terms/names.ts';
-import { type AnswerableId, isSetting, QUANTITIES, type QuantityId } from '../terms/quantities.ts';
+import {
+  type AnswerableId,
+  isOnScale,
+  isSetting,
+  QUANTITIES,
+  type QuantityId,
+} from '../terms/quantities.ts';
 import { mayBeLegVolts } from '../terms/three-phase.ts';
 import { convert } from '../units/convert.ts';
 import type { VisitEvent } from '../visit/events.ts';
@@ -48,6 +54,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     plateCharge: state.unit.nameplate.charge ?? null,
     cylinderLost: cylinderLost(state),
     weighsInOunces: weighsInOunces(state),
+    scaleShows: scaleShows(state),
     movedLast: movedLast(state),
     threePhaseVolts: threePhaseVolts(state),
     openLegs: openLegs(state),
@@ -120,6 +127,17 @@ const weighsInOunces = ({ readings }: VisitState): boolean =>
     ({ reading: { quantity, unit, value = 0 } }) =>
       WEIGHED.has(quantity) && unit === 'oz' && value > 16,
   );
+
+function scaleShows({ readings }: VisitState): Context['scaleShows'] {
+  const weights = readings.filter(({ reading }) => isOnScale(reading.quantity));
+  const unit = weights.at(-1)?.reading.unit;
+  if (unit !== 'lb' && unit !== 'kg') return null;
+  const tenths = weights.some(
+    ({ reading }) => reading.unit === unit && !Number.isInteger(reading.value ?? 0),
+  );
+  return { unit, tenths };
+}
+
 const WEIGHED: ReadonlySet<QuantityId> = new Set<QuantityId>([
   'cylinderWeight',
   'refrigerantAdded',

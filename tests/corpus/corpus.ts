@@ -91,6 +91,14 @@ function settle(context: Context, pair: string, where: string): Context {
       const [words = '', part] = value.split(':');
       return { ...context, turnedTo: { words: words.replaceAll('_', ' '), part: partId(part) } };
     }
+    case 'scaleShows':
+      return {
+        ...context,
+        scaleShows: {
+          unit: value.startsWith('kg') ? 'kg' : 'lb',
+          tenths: value.endsWith('tenths'),
+        },
+      };
     case 'weighsInOunces':
       return { ...context, weighsInOunces: value === 'yes' };
     case 'holding': {

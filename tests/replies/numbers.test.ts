@@ -32,10 +32,20 @@ function shownForms(data: unknown): ReadonlySet<string> {
   const visitNode = (value: unknown): void => {
     if (typeof value === 'number') for (const form of formsOf(value)) forms.add(form);
     else if (typeof value === 'string') for (const part of numbersOf(value)) forms.add(part);
-    else if (typeof value === 'object' && value !== null) Object.values(value).forEach(visitNode);
+    else if (typeof value === 'object' && value !== null) {
+      for (const part of poundsAndOunces(value)) forms.add(part);
+      Object.values(value).forEach(visitNode);
+    }
   };
   visitNode(data);
   return forms;
+}
+
+/** A weight in ounces as a scale shows it. */
+function poundsAndOunces(data: object): readonly string[] {
+  if (!('unit' in data && data.unit === 'oz' && 'value' in data)) return [];
+  const ounces = Math.abs(Number(data.value));
+  return [Math.trunc(ounces / 16), Number((ounces % 16).toFixed(2))].map(String);
 }
 
 const isUnit = (id: string): id is UnitId => id in UNITS;

@@ -130,6 +130,11 @@ const left = fc.array(
   { maxLength: 3 },
 );
 
+const weighed = fc.option(
+  size.map((value) => ({ value, unit: 'oz' as const })),
+  { freq: 2 },
+);
+
 /** What is told of limits, of the visit itself and of the ones before it. */
 export const visitAnswer: fc.Arbitrary<Known> = fc.oneof(
   limit.map((of): Known => ({ ...working, ...of })),
@@ -145,6 +150,7 @@ export const visitAnswer: fc.Arbitrary<Known> = fc.oneof(
         size.map((value) => ({ value, unit: 'oz' as const })),
         { freq: 2 },
       ),
+      cylinder: fc.record({ gained: weighed, holds: weighed }),
     })
     .map((of): Known => ({ ...working, answer: 'moved', ...of })),
   keyOf(PROCEDURES).map((procedure): Known => ({ ...working, answer: 'stepsDone', procedure })),

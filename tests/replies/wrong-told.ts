@@ -337,6 +337,7 @@ const VISIT: readonly Told[] = [
         { refrigerant: 'R-404A', unit: 'oz', in: 30, out: 12, lost: 0, net: 18, unweighed: 0 },
       ],
       charge: null,
+      cylinder: { gained: null, holds: null },
     },
     wrong: [
       'R-404A: 18 oz less in it: in 30 oz, out 12 oz.',

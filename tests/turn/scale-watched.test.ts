@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { draftNote } from '../../core/note/draft-note.ts';
+import { noteText } from '../../core/note/note-text.ts';
 import { type TimedLine, timedVisit } from '../support/timed-visit.ts';
 
 const said = (...words: readonly string[]): ReturnType<typeof timedVisit> =>
@@ -37,6 +39,39 @@ describe('a cylinder that stands on the scale', () => {
     ["that's six thirteen out", 'Recovered 6 lb 13 oz.'],
   ])('tells what came out, behind the recovery: %s', (words, told) => {
     expect(reply(...RECOVERED, words)).toContain(told);
+  });
+
+  it.each([
+    ['it weighs thirty one six now', 'Cylinder weight 31.6 lb.'],
+    ['jug weighs thirty one six', 'Cylinder weight 31.6 lb.'],
+    ["tank's at thirty one point six", 'Cylinder weight 31.6 lb.'],
+    ['scale says thirty even', 'Cylinder weight 30 lb.'],
+  ])('is read in the pounds and tenths that its tare was told in: %s', (words, told) => {
+    expect(reply('tare is twenty seven point two pounds', words)).toContain(told);
+  });
+
+  it('tells what went into it by two of its weights, and what it holds by its tare', () => {
+    const weighed = [
+      'tank weighed eighteen pounds before',
+      'tank weighs twenty two pounds four ounces now',
+    ];
+    const gained = 'By its weights 4 lb 4 oz went into the cylinder.';
+    expect(reply(...weighed, 'how much did i get out')).toContain(gained);
+    const holds = 'By its tare the cylinder holds 7 lb 4 oz.';
+    expect(
+      reply(...weighed, 'tare on this tank is fifteen pounds', 'how much is in the tank'),
+    ).toBe(`No refrigerant weighed in or out yet. ${gained} ${holds}`);
+    const note = noteText(draftNote(said(...weighed).last.state, []));
+    expect(note).toContain('By its weights the cylinder gained 4 lb 4 oz.');
+  });
+
+  it('sets no weight of a jug beside one of the tank', () => {
+    const told = reply(
+      'jug weighed twenty four pounds before',
+      'recovery tank weighs eighteen pounds now',
+      'how much did i get out',
+    );
+    expect(told).toBe('No refrigerant weighed in or out yet.');
   });
 
   it('waits for the ounces where the sentence was cut before them', () => {

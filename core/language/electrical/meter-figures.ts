@@ -62,9 +62,9 @@ const WEIGHED: readonly (QuantityId | null)[] = [
 
 /** "Scale says twenty two four", once something was weighed: the scales of this trade show ounces behind the pounds. */
 function poundsAndOunces(quantity: QuantityId, tags: Tags, frame: Frame): Tags | null {
-  const { lastQuantity, units } = frame.context;
+  const { lastQuantity, units, scaleShows } = frame.context;
   const isScale = quantity === 'cylinderWeight' && WEIGHED.includes(lastQuantity);
-  if (!isScale || units !== 'us' || tags['unit'] !== undefined) return null;
+  if (!isScale || units !== 'us' || tags['unit'] !== undefined || scaleShows?.tenths) return null;
   const { whole, tenth } = tags;
   return whole === undefined || tenth === undefined
     ? null

@@ -32,6 +32,11 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     plain('moved'),
     { examples: ['how much did i get out'] },
   ),
+  rule(
+    '[(so|and)] (what did (i|we) (get|pull|recover|take) (out|back|out of it|out of there)|(how much|what) (is in|do i have in|have i got in) (the|my|that|this) [recovery] (tank|cylinder)) [now]',
+    plain('moved'),
+    { unheard: true, examples: ['what did i get out of it', 'how much is in the tank'] },
+  ),
   heardRule('compare before and after', plain('beforeAfter'), {
     examples: ['compare before and after'],
   }),

@@ -1,4 +1,4 @@
-import { QUANTITIES } from '../../terms/quantities.ts';
+import { isOnScale, QUANTITIES } from '../../terms/quantities.ts';
 import type { UnitId } from '../../units/units.ts';
 import type { Context } from '../context.ts';
 import { isPlausible } from '../numbers/plausible.ts';
@@ -33,7 +33,7 @@ export function withUnitBefore(reading: Reading, context: Context): Reading {
 
 function unitBeside(reading: Reading, all: readonly Reading[]): UnitId | null {
   const { quantity, unitFrom } = reading;
-  if (unitFrom === 'unknown' && ON_A_SCALE.has(quantity)) return weightBeside(all);
+  if (unitFrom === 'unknown' && isOnScale(quantity)) return weightBeside(all);
   if (unitFrom !== 'implied') return null;
   const other = OTHER_SIDE[quantity];
   if (other !== undefined) {
@@ -57,18 +57,9 @@ function unitBeside(reading: Reading, all: readonly Reading[]): UnitId | null {
   }
 }
 
-/** "Cylinder weighs thirty two pounds, tare is sixteen": what is read off one scale. */
-const ON_A_SCALE: ReadonlySet<Reading['quantity']> = new Set([
-  'cylinderWeight',
-  'tareWeight',
-  'waterCapacity',
-]);
-
-/** Ounces may be those of pounds and ounces: a bare number is none of them. */
+/** "Cylinder weighs thirty two pounds, tare is sixteen". Ounces may be those of pounds and ounces: a bare number is none of them. */
 function weightBeside(all: readonly Reading[]): UnitId | null {
-  const beside = all.find(
-    ({ quantity, unitFrom }) => ON_A_SCALE.has(quantity) && unitFrom === 'said',
-  );
+  const beside = all.find(({ quantity, unitFrom }) => isOnScale(quantity) && unitFrom === 'said');
   return beside?.unit === 'oz' ? null : (beside?.unit ?? null);
 }
 

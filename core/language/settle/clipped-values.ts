@@ -1,6 +1,7 @@
 import type { Context } from '../context.ts';
 import { withMore } from '../numbers/measure.ts';
-import type { QuantityId } from '../../terms/quantities.ts';
+import { isPlausible } from '../numbers/plausible.ts';
+import { isOnScale, type QuantityId } from '../../terms/quantities.ts';
 import type { UnitId } from '../../units/units.ts';
 import type { Doubt, Reading } from '../utterance.ts';
 import { both, type DraftUtterance } from './told.ts';
@@ -42,10 +43,21 @@ function drawn({ quantity, value, or, why }: Doubt, rated: number | null): numbe
 const MOST_OFF_PLATE = 1 / 3;
 
 /** "Weighed in fourteen point five", where the plate says 14.5 oz: in that unit; `null` where it may be in another. */
-function chargedBy({ quantity, value, why }: Doubt, plate: Context['plateCharge']): UnitId | null {
-  if (quantity !== 'refrigerantAdded' || why !== 'noUnit' || value === undefined) return null;
+function chargedBy({ quantity, value }: Doubt, plate: Context['plateCharge']): UnitId | null {
+  if (quantity !== 'refrigerantAdded' || value === undefined) return null;
   if (plate === null || Math.abs(value - plate.value) > plate.value * MOST_OFF_PLATE) return null;
   return plate.unit;
+}
+
+/**
+ * "Tare is sixteen and a half pounds", and later "it's at twenty two four": in pounds as well, and in tenths where tenths
+ * were told; `null` where it may be another.
+ */
+function onScale({ quantity, value, words }: Doubt, { scaleShows }: Context): UnitId | null {
+  if (scaleShows === null || value === undefined || !isOnScale(quantity)) return null;
+  const { unit, tenths } = scaleShows;
+  const isSure = ouncesOf(value, words) === null || (tenths && !Number.isInteger(value));
+  return isSure && isPlausible(quantity, { value, unit }, null) ? unit : null;
 }
 
 type Settled = { readonly reading: Reading } | { readonly doubt: Doubt };
@@ -54,9 +66,10 @@ function settled(doubt: Doubt, context: Context): Settled {
   const { why, or, ...read } = doubt;
   const amps = drawn(doubt, context.ratedLoadAmps);
   if (amps !== null) return { reading: withMore(read, { value: amps }) };
-  const unit = chargedBy(doubt, context.plateCharge);
+  if (why !== 'noUnit') return { doubt };
+  const unit = chargedBy(doubt, context.plateCharge) ?? onScale(doubt, context);
   if (unit !== null) return { reading: { ...read, unit, unitFrom: 'implied' } };
-  if (why !== 'noUnit' || read.value === undefined || !WEIGHED.has(read.quantity)) return { doubt };
+  if (read.value === undefined || !WEIGHED.has(read.quantity)) return { doubt };
   // "Twenty two four" may be as many pounds and four tenths.
   if (!context.weighsInOunces && !Number.isInteger(read.value)) return { doubt };
   const ounces = ouncesOf(read.value, read.words);

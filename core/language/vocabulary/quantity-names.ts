@@ -239,8 +239,8 @@ export const QUANTITY_NAMES: Record<QuantityId, readonly string[]> = {
     '~(w c|wc|water cap)',
   ],
   tareWeight: [
-    '~tare weight',
-    '~tare [~~(on|of|for) (it|that|this|that one|this one)]',
+    '~tare weight [~~(on|of|for) (it|that|this|that one|this one|(the|this|that|my) [recovery] (tank|cylinder|bottle|jug|drum))]',
+    '~tare [~~(on|of|for) (it|that|this|that one|this one|(the|this|that|my) [recovery] (tank|cylinder|bottle|jug|drum))]',
     '~(tank|cylinder|bottle) tare [weight]',
     '~empty weight [(on|of) (it|the [recovery] (tank|cylinder|jug|bottle))]',
     '~(t w|tw)',

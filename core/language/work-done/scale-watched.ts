@@ -1,5 +1,5 @@
 import type { Tags } from '../../grammar/nodes.ts';
-import type { QuantityId } from '../../terms/quantities.ts';
+import { isOnScale, type QuantityId } from '../../terms/quantities.ts';
 import { amountIn, withMore } from '../numbers/measure.ts';
 import { fixed } from '../readings/reading-means.ts';
 import { remark } from '../plain-means.ts';
@@ -55,15 +55,16 @@ const counted =
   };
 
 /** The bottle was read last, and is watched as it empties or fills. */
-const isOnScale = ({ context }: Frame): boolean =>
+const isScaleWatched = ({ context }: Frame): boolean =>
   context.asked === null &&
-  (context.lastQuantity === 'cylinderWeight' ||
-    context.told.some((each) => each?.told.of === 'reading' && isBottle(each.told.reading)));
-const isBottle = ({ quantity }: Reading): boolean => quantity === 'cylinderWeight';
-const ON_SCALE = { unheard: true, only: isOnScale, examples: [] } as const;
+  ((context.lastQuantity !== null && isOnScale(context.lastQuantity)) ||
+    context.told.some(
+      (each) => each?.told.of === 'reading' && isOnScale(each.told.reading.quantity),
+    ));
+const ON_SCALE = { unheard: true, only: isScaleWatched, examples: [] } as const;
 
 /** A pair of figures in such a visit is pounds and ounces, wherever the bottle stands by now. */
-const isWeighing = (frame: Frame): boolean => isOnScale(frame) || frame.context.weighsInOunces;
+const isWeighing = (frame: Frame): boolean => isScaleWatched(frame) || frame.context.weighsInOunces;
 
 /** "Jug weighed twenty four two before and eleven even after": a whole number beside pounds and ounces is pounds. */
 const beforeAndAfter: Means = (tags, frame) => {
@@ -98,6 +99,19 @@ const weight = (which: 'first' | 'last'): string =>
 const THAT_IS =
   '[(that is|which is|it is|that makes|makes|makes it|call it|we are at|comes to)] [(what|about|like)]';
 
+/** "It weighs thirty one six now": of the bottle that stands on the scale, by its unit or the one that was told before. */
+const weighsAlone: Means = (tags, frame) => {
+  const { weighsInOunces, scaleShows } = frame.context;
+  const found = weightOf(tags, 'cylinderWeight', frame);
+  if (found !== null || weighsInOunces || scaleShows === null)
+    return found && { readings: [found] };
+  const [pounds, tenths] = [tagsIn(tags['pounds']), tagsIn(tags['ounces'])];
+  if (pounds === null || tenths === null) return fixed('cylinderWeight')(tags, frame);
+  const [whole, rest] = [numberIn(pounds['number']), numberIn(tenths['number'])];
+  if (whole === null || rest === null || rest > 9 || !scaleShows.tenths) return null;
+  return fixed('cylinderWeight')({ number: whole + rest / 10 }, frame);
+};
+
 /** What a scale shows as it is watched, and the gas that is counted by it. */
 export const SCALE_WATCHED_RULES: readonly Rule[] = [
   rule(
@@ -111,6 +125,11 @@ export const SCALE_WATCHED_RULES: readonly Rule[] = [
   rule(
     `${LATELY} [(it is|we are|i am|she is|that is|bottle is|scale says)] (down to|up to|at|down at|now at) ${WEIGHT} [(even|now|on the scale)]`,
     weighs('cylinderWeight'),
+    ON_SCALE,
+  ),
+  rule(
+    `${LATELY} [(it|she|the thing)] (weighs|weighed) [(about|right at|in at)] ${WEIGHT} [(even|now|right now|on the scale)]`,
+    weighsAlone,
     ON_SCALE,
   ),
   rule(
@@ -140,7 +159,7 @@ export const SCALE_WATCHED_RULES: readonly Rule[] = [
   rule(`${LATELY} [${THAT_IS}] ${WEIGHT} [and]`, weighs('refrigerantRecovered'), {
     unheard: true,
     alone: true,
-    only: (frame) => isOnScale(frame) && isRecovering(frame),
+    only: (frame) => isScaleWatched(frame) && isRecovering(frame),
     examples: [],
   }),
   rule(

@@ -1,7 +1,7 @@
 import type { Known, LeftRow, MovedRow } from '../../../advice/verdict.ts';
 import { PROCEDURES } from '../../../terms/procedures.ts';
-import type { Amount } from '../../../units/amount.ts';
 import {
+  cylinderSaid,
   leftWords,
   movedTail,
   questionsSaid,
@@ -36,24 +36,21 @@ export function leftOpenTold({ left, questions }: LeftOpen): Told {
   return together([open], questionsSaid(questions));
 }
 
-interface Moved {
-  readonly rows: readonly MovedRow[];
-  readonly charge: Amount | null;
+type Moved = Pick<Extract<Known, { answer: 'moved' }>, 'rows' | 'charge' | 'cylinder'>;
+
+export function movedTold({ rows, charge, cylinder }: Moved): Told {
+  const [first, ...others] = rows;
+  if (!first) return together([NONE_MOVED], cylinderSaid(cylinder));
+  return together([rowPiece(first)], movedTail({ rows: others, charge, cylinder }));
 }
 
-export function movedTold({ rows, charge }: Moved): Told {
-  if (rows.length === 0) {
-    return {
-      fields: ['none'],
-      slots: {},
-      must: [
-        'no refrigerant [has been|was|] weighed in or out yet|nothing [has been|was|] weighed in or out yet|[no|not an ounce of] refrigerant in or out yet by the scale|no weights in or out yet',
-      ],
-    };
-  }
-  const [first, ...others] = rows;
-  return together([first ? rowPiece(first) : null], movedTail({ rows: others, charge }));
-}
+const NONE_MOVED = {
+  fields: ['none'],
+  slots: {},
+  must: [
+    'no refrigerant [has been|was|] weighed in or out yet|nothing [has been|was|] weighed in or out yet|[no|not an ounce of] refrigerant in or out yet by the scale|no weights in or out yet',
+  ],
+};
 
 const BALANCE = {
   more: '[it has|] {net} [more in it|more in|up]',
