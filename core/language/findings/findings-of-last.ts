@@ -1,6 +1,7 @@
 import type { FindingStateId, PartId } from '../../terms/names.ts';
 import { FANS, fanPlace, TURNS } from '../words/fans.ts';
 import { finding } from './finding-of.ts';
+import { stateOf } from './state-of.ts';
 import { startsClause, wordBehind } from '../words/clause-start.ts';
 import { holdsNumber } from '../words/own-reading.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
@@ -68,6 +69,13 @@ const stillTurns: Means = (_tags, frame) => ({
   },
 });
 
+const LOOKED_AT =
+  '[(just|already|have|did)] (checked|check|looked at|looked over|inspected|tested|went over|eyeballed)';
+const THEN =
+  '[(on the way in|coming in|walking in|on my way in|earlier|first [thing]|already|when i got here|too)] [<pause>] [(and|so|but)] [that]';
+const EACH_IS =
+  '(it is|that is|they are|they are all|all|both|(all|both|each|every one|all <count> [of them]|both [of them]|all of them) (is|are))';
+
 /** What is found at a bit or by a kind of part, where only what was spoken of last says which. */
 export const LAST_NAMED_RULES: readonly Rule[] = [
   rule(
@@ -90,6 +98,16 @@ export const LAST_NAMED_RULES: readonly Rule[] = [
       only: startsClause,
       examples: ['switch is bad'],
     },
+  ),
+  rule(
+    `<the> <part> [<pause>] (i|we) ${LOOKED_AT} (it|that|those|them|these) ${THEN} ${EACH_IS} <very> <state>`,
+    stateOf('state'),
+    { unheard: true, examples: ['evap fans i checked them on the way in they are running'] },
+  ),
+  rule(
+    `[(i|we)] ${LOOKED_AT} [all] [of] <the> <part> ${THEN} ${EACH_IS} <very> <state>`,
+    stateOf('state'),
+    { unheard: true, examples: ['looked at the door gaskets on the way in and they are torn'] },
   ),
   rule(
     '<the> [(fan|motor)] (bearing|bearings|bushing|bushings|shaft) (is|are|was|were|sound|sounds) <very> <state>',

@@ -136,6 +136,10 @@ const SHOULD =
   '(they should|recommend|~they (need to|ought to|have to|will need to|will have to|want to|must)|~we (should|need to)|~you should|~customer (should|needs to)|~the customer (should|needs to)|~i (would|recommend they|recommend that they|suggest they|recommend we)|~recommend (they|to|that they|we)|~[(i|we)] told (them|him|her|the (customer|owner|manager)) [that] (to|they (should|need to|have to))|~somebody should|~someone should|~owner should|~(next|on the next|at the next) (time|visit|trip|call) [(we (should|need to)|they (should|need to)|i (should|need to|will)|somebody should)]|~i recommend|~suggest|~(i would|i|we) (suggest|advise|advised|suggested|recommended) [(that|to)] [(they|them|he|she|we|the (customer|owner))] [(should|to)]|~suggest [that] (they|we)|~advise (them|the customer|they) [to]|~(i|you|they|we|they are|you are|we are|i am|customer is|somebody) [(will|might|would|going to|are going to)] (want|need|have) to|~(might|may) want to|~(you|they|we|customer|the customer) (ought to|better|had better|could use to)|~it would be (good|smart|a good idea) to|~(have|get|tell|ask) (them|him|her|somebody|someone|the (customer|owner)) [(to|(they|he|she) (should|need to|needs to|ought to|have to))]|~(they|we|you|i|somebody) [have] got to|~i would say|~should|~~(need|got|have got) to)';
 
 /** When, how often and why. A finite grammar cannot hear free words, and every word that it hears costs accuracy. */
+/** "Checked the fans on the way in", "the fan's coming on". */
+const isOnTheWayIn = (frame: Frame): boolean =>
+  /^(?:in|out|over|up|down|here|back|home|to|through|off|by|past|on)$/.test(wordBehind(frame));
+
 export const TAIL = '[~<due:due>] [~<every:every>] [~<why:why>]';
 
 const BACK =
@@ -275,7 +279,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
   ),
   rule(
     `[(a|the|another)] [(new|replacement)] <part> [(is|are|has been|was|will be)] (on order|ordered|back ordered|on back order|coming|on the way) ${TAIL}`,
-    todo,
+    (tags, frame) => (isOnTheWayIn(frame) ? null : todo(tags, frame)),
     { tags: { work: 'order' }, examples: ['new defrost timer is on order'] },
   ),
   rule(
