@@ -20,6 +20,8 @@ const SOURCES: Record<GuideId, string> = {
     'achrnews.com, troubleshooting a refrigerant undercharge, as in the symptom matrix; subcooling up with a restriction: common practice',
   overchargeShows: 'achrnews.com/articles/133927 and /143822, as in the symptom matrix',
   gaugesOrNot: 'a critically charged unit stays sealed while anything else tells: common practice',
+  drierDrop:
+    'a temperature drop across the drier shows a restriction: acservicetech.com/post/clogged-liquid-line-filter-drier',
   lookTellsNothing:
     'readings before refrigerant is added: achrnews.com, troubleshooting a refrigerant undercharge',
 };

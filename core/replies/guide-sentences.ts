@@ -26,6 +26,8 @@ export const GUIDE_SENTENCES: Record<GuideId, string> = {
     'High head and high subcooling, high amps; with a fixed restriction suction up and superheat down as well. Dirt on the condenser looks much alike: look at it first.',
   gaugesOrNot:
     'On a critically charged or small sealed unit not unless nothing else tells: each time the hoses take some of the charge. Look, clamp and read temperatures first; if they go on, short hoses, and make up what is lost by the maker. On others yes, once you have looked.',
+  drierDrop:
+    'Next to none: a clean drier is as warm at its outlet as at its inlet. A drop that a thermometer shows, or a hand can feel, tells that it is plugging; frost on it tells it plainly. Recover or pump down before it is cut out.',
   lookTellsNothing:
     'That alone does not tell. Head, suction and superheat against what they should be do: read them, and ask again.',
 };

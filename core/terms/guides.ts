@@ -13,6 +13,7 @@ export const GUIDES = [
   'lowChargeShows',
   'overchargeShows',
   'gaugesOrNot',
+  'drierDrop',
 ] as const;
 export type GuideId = (typeof GUIDES)[number];
 

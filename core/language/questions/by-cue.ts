@@ -44,8 +44,8 @@ const ASKS = new RegExp(`^ ${ASKING}(?= )`);
 /** "Can't get a torch in there" tells, and asks nothing. */
 const TELLS =
   /^ (?:(?:can|could|will|would|do|did|does) not|(?:could|would|may|will) be|did (?:a|an|another|some|both|all)|tell (?:them|em|him|her|the|everybody)|got (?:a|an) (?!target|number|reading|value|figure|guess|clue|idea|minute|sec|good|limit)\w+) /;
-/** A sentence that breaks off has not said yet what it asks. */
-const BROKEN_OFF = / (?:to|of|the|my|a|an|and|or|than|but|is) $/;
+/** A sentence that breaks off has not said yet what it asks; "what should it come down to" has. */
+const BROKEN_OFF = /(?<! (?:up|down|back)) (?:to|of|the|my|a|an|and|or|than|but|is) $/;
 
 /** Words of which a number or a name of somebody else's say that it is no question to us. */
 const NOT_OURS = new Wording(

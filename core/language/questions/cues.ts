@@ -68,6 +68,12 @@ const eta: Cue['asks'] = (clause) => {
   return { ask: 'eta', about: isOwn ? 'boxTemp' : quantity };
 };
 
+/** "How cold should it get": the box, where nothing else is named. */
+const boxTarget: Cue['asks'] = (clause) =>
+  / (?:coil|line) /.test(clause.words) || clause.quantity() !== null
+    ? null
+    : { ask: 'target', about: 'boxTemp' };
+
 const margin: Cue['asks'] = ({ words }) => {
   const isLow = / (?:low|suction|l p|lp) /.test(words);
   return { ask: 'margin', about: isLow ? 'lowCutoutPressure' : 'highCutoutPressure' };
@@ -261,6 +267,15 @@ export const CUES: readonly Cue[] = [
       'read|run|go|say|give|tell|list|what|show|repeat',
     ],
     example: 'run through my readings',
+  },
+  {
+    asks: boxTarget,
+    says: [
+      'how cold|what temp|what temperature',
+      'should|ought|supposed|need|needs|must',
+      'it|this|in here|in there|thing|cooler|freezer',
+    ],
+    example: 'how cold should this thing get',
   },
   {
     asks: ofNoQuantity('working'),

@@ -139,6 +139,10 @@ const SETTLING: readonly Rule[] = [
 /** What a fault shows, and what may be left off: asked in general, of any unit. */
 const LOOKS =
   '[(usually|normally|typically|look like|show [up] [as]|do|cause|give (you|me)|read like|act like|tell (me|you))]';
+const HOW_MUCH = '(how (much|many|big) [(of|a)]|what [kind of]|what size)';
+const DROP = '[(temp|temperature|pressure)] (drop|difference|split|change|degrees|delta)';
+const OVER_DRIER =
+  '(across|over|through|on|at) (the|a|my|this|that) [(filter|liquid|liquid line)] dryer';
 const GENERAL: readonly Rule[] = [
   ...(
     [
@@ -161,6 +165,17 @@ const GENERAL: readonly Rule[] = [
     `${SO} (should|do|must|shall|can|would) (i|we|you) [(really|even|have to|need to|want to)] (put|hook|hook up|get|connect|need|need to put|need to hook up) [(my|the|some|any|a set of)] gages [up] [(on|to)] [(it|this|that|this one|here|there|the unit|this thing)] [(at all|yet|for this)]`,
     guide('gaugesOrNot'),
     { ...OWN, examples: ['should i put gages on it', 'do i need gages on this'] },
+  ),
+  rule(
+    `${SO} (${HOW_MUCH} ${DROP} [(should|can|would) (there|i|it|you) (be|see|have|get|read)|is (normal|ok|allowed|too much|a lot|acceptable|good)] ${OVER_DRIER} [(should|can) (there|i|it|you) (be|see|have|get|read)|is (normal|ok|allowed|too much|too many|a lot|acceptable|good)]|what (should|would) [the] ${DROP} be ${OVER_DRIER}|what (should|would) (i|you|it) (see|read|get|have|be) ${OVER_DRIER}|what is [(a|the)] (normal|good|acceptable|ok|allowed|right) ${DROP} ${OVER_DRIER})`,
+    guide('drierDrop'),
+    {
+      ...OWN,
+      examples: [
+        'what should the drop be across the drier',
+        'how much drop is normal across the drier',
+      ],
+    },
   ),
 ];
 
