@@ -167,6 +167,8 @@ const POLE =
   '(at|on|across|over|through) [(the|my)] (pole <nth>|(left|middle|center|right|top|bottom|outside|first|second|third|other) (pole|leg|contact|set|one)|<place>)';
 const lostOn = (slot: string): string => `[(about|only)] <number:${slot}> [(volts|volt)] ${POLE}`;
 
+const ON_LEGS = '~~(on|across|of) [(the|my|all|all the|each of the)] [three] (legs|phases|lines)';
+
 /** What a three-phase supply gives between its legs. */
 export const LEG_RULES: readonly Rule[] = [
   // What is lost across a pole is drawn on no leg, nor does it stand at the coil.
@@ -197,7 +199,7 @@ export const LEG_RULES: readonly Rule[] = [
   ),
   ...[inTurn, droppedInTurn].map((figureOf) =>
     rule(
-      `[<the> (<place>|motor)] [(is|are|i have|i got)] (pulling|drawing|pulls|draws|pull|draw|amps [(are|is|at)]|amping|amp draw [is]|running amps [are]) ${figureOf('one')} [and] ${figureOf('two')} [and] (${figureOf('three')}|<none:three>) [(on|across) ([(the|all)] [three] (legs|phases|lines)|the (last|third|other) [(one|leg)])]`,
+      `[<the> (<place>|motor)] [(is|are|i have|i got)] (pulling|drawing|pulls|draws|pull|draw|amps [${ON_LEGS}] [(are|is|at)]|amping|amp draw [${ON_LEGS}] [is]|running amps [are]) ${figureOf('one')} [and] ${figureOf('two')} [and] (${figureOf('three')}|<none:three>) [(on|across) ([(the|all)] [three] (legs|phases|lines)|the (last|third|other) [(one|leg)])]`,
       drawnInTurn,
       {
         examples: [

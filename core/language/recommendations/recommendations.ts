@@ -101,6 +101,14 @@ const comeBackWith: Means = (tags, frame) => {
   return { recommendations: [{ ...back, reason: `with ${frame.wordsOf(brought)}` }] };
 };
 
+/** "Come back thursday to put the fan in": as it was said. */
+const comeBackFor: Means = (tags, frame) => {
+  const [back] = comeBack(tags, frame)?.recommendations ?? [];
+  const what = spanIn(tags['clause']);
+  if (back === undefined || what === null) return null;
+  return { recommendations: [{ ...back, reason: `to ${frame.wordsOf(what)}` }] };
+};
+
 /** "Come back to check the charge in two weeks": what is looked at has a name, so that the day can follow it. */
 const comeBackTo: Means = (tags, frame) => {
   const meant = comeBack(tags, frame);
@@ -412,6 +420,10 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     comeBackAnd,
     { unheard: true, examples: ['come back friday and leak check it'] },
   ),
+  rule(`${BACK} <due:due> (to|and) <clause>`, comeBackFor, {
+    unheard: true,
+    examples: ['i am going to come back thursday to put the fan in'],
+  }),
   rule(`<due:due> ${BACK} [<why:why>]`, comeBack, { examples: ['next tuesday come back'] }),
   ...NEEDED_RULES,
   // A product and a line are a part and a quantity too: a rule each, so that their order decides.

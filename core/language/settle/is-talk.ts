@@ -3,6 +3,7 @@ import { parse } from '../parse/parse.ts';
 import type { Meaning } from '../rule.ts';
 import { quantityNamedIn, startsWithPart } from '../questions/named-in.ts';
 import { FILLERS } from '../words/fillers.ts';
+import { isSaidToOneself } from '../words/self-talk.ts';
 
 /** What was said of other things, or of what might be. */
 export const isOfTalk = (meaning: Meaning): boolean =>
@@ -27,6 +28,12 @@ const ASKS =
 export function isTalk(text: string, context: Context): boolean {
   const { items, unclaimed, tokens } = parse(text, context);
   if (asksUs(tokens.map((token) => token.text).join(' '))) return false;
+  if (
+    items.every(({ meaning }) => isOfTalk(meaning)) &&
+    unclaimed.length === 0 &&
+    isSaidToOneself(tokens)
+  )
+    return true;
   const talk = items.filter(({ meaning }) => isOfTalk(meaning));
   const words = tokens.map((token, at) => ({ token, at }));
   const passed = words.filter(
