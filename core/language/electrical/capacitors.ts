@@ -87,6 +87,18 @@ const dualRead: Means = (tags, frame) => {
     : { readings: [...marks, main, side] };
 };
 
+/** "Cap reads forty one on an eighty eight to one oh eight": from one figure to another only start capacitors are marked. */
+const readsOfRange: Means = (tags, frame) => {
+  const [least, most] = ['rated', 'most'].map((slot) => numberIn(tagsIn(tags[slot])?.['number']));
+  if (!CANS.test(placeId(tags['place']) ?? '') || least == null || most == null || most <= least)
+    return null;
+  const read = readingOf('capacitance', amountIn(tags), { place: 'startCapacitor', frame });
+  const range = { ...RATED, value: null, low: least, high: most };
+  const rated = readingOf('ratedCapacitance', range, { place: 'startCapacitor', frame });
+  return read === null || rated === null ? null : { readings: [read, rated] };
+};
+const CANS = /^(?:run|start)Capacitor$/;
+
 const ratedAlone: Means = (tags, frame) => one(ratedIn(tags, tags, frame));
 
 /** "Cap's a seven five" is marked 7.5 or 75. */
@@ -173,6 +185,11 @@ const GETTING =
 
 /** What capacitors are marked and what is read of them. */
 export const CAPACITOR_RULES: readonly Rule[] = [
+  rule(
+    `<the> <place> [(only|just)] ${READS} [(at|only|only at)] <amount> [<pause>] [(and|but)] ((it is|that is|this is|on|off|of|out of) (a|an)|[(it is|and it is)] (marked|stamped|rated) [(at|for)]) <number:rated> (to|through|thru) <number:most> [${UF}]`,
+    readsOfRange,
+    { unheard: true, examples: ['cap reads forty one on an eighty eight to one oh eight'] },
+  ),
   rule(
     '<the> <place> [is] rated [(at|for)] <number:rated> [(microfarads|microfarad)] [(is|it|and|it is|but it is|and it is|i am|i got|but)] (reads|reading|measures|measured|read|shows|is|checked|tests|tested) [(at|only)] <amount>',
     readsOfRated,

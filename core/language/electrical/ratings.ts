@@ -62,6 +62,14 @@ function ofQuantity(
 const isOfCompressor = (place: PlaceId | null, { context }: Frame): boolean =>
   place === 'compressor' || (place === null && !FANS.some((fan) => fan === context.lastPart));
 
+/** "Rated four point six amps"; where amps were read just before, "rated is four point six" is told of them. */
+const ratedAmps: Means = (tags, frame) => {
+  const { unit } = amountIn(tags);
+  const isAmps = unit === 'A' || (unit === null && frame.context.lastQuantity === 'current');
+  const isOwn = isOfCompressor(frame.context.lastPlace, frame);
+  return isAmps && isOwn ? nameplate('ratedLoadAmps')(tags, frame) : null;
+};
+
 /** "It's marked one eighty nine to two twenty seven": of what was read or named last, whose setting it may be too. */
 const marked: Means = (tags, frame) => {
   if (amountIn(tags).unit === 'uF') return ratedCan(tags, frame.context.lastPlace, frame);
@@ -364,6 +372,10 @@ export const RATING_RULES: readonly Rule[] = [
     readsAndIs,
     { examples: ['run cap reads twenty nine it is a thirty five'] },
   ),
+  rule('[(it is|she is|and|but|and it is)] rated [load] [amps] [(is|at|for)] <amount>', ratedAmps, {
+    unheard: true,
+    examples: ['rated four point six amps'],
+  }),
   rule(
     `[(it|she|compressor|motor)] [(pulls|pulled|hits|hit|draws|drew|(jumps|jumped|goes|went|spikes|spiked|shoots|shot) [(up|right up|straight)] to|is (pulling|drawing|hitting))] <amount> [amps] (locked rotor|lock rotor|lra) [amps]`,
     unlessOfPlate(drawnLocked),

@@ -163,9 +163,14 @@ export const CYCLE_RULES: readonly Rule[] = [
     { examples: ['the compressor hums but will not start', 'compressor hums and trips'] },
   ),
   rule(
-    `[(<the> compressor|it|she|the motor|the unit)] [(is|just)] (hums|humming|buzzes|buzzing) [for [about] (a|one|two|three|five|ten|a few|a couple of) (second|seconds|sec)] [<pause>] (and|but|then|and then) [(it|she)] [then] (clicks|clicking|clicked|cuts|cutting|kicks|kicking|drops|dropping|goes) (off|out) [on [(the|its)] [internal] overload]`,
+    `[(<the> compressor|it|she|the motor|the unit)] [(is|just)] (hums|humming|buzzes|buzzing) [for [about] (a|one|two|three|five|ten|a few|a couple of) (second|seconds|sec)] [<pause>] (and|but|then|and then|and it|and she|but it|then it|and it then) (clicks|clicking|clicked|cuts|cutting|kicks|kicking|drops|dropping|goes) (off|out) [on [(the|its)] [internal] overload] [(again|over and over|every (few|couple of|ten|twenty|thirty|so many) (seconds|minutes))]`,
     humsAndTrips,
     { apart: true, unheard: true, examples: ['compressor hums and then clicks off'] },
+  ),
+  rule(
+    `[(so|and|but|ok)] (it|she|compressor|the compressor) (is getting|has got|has|gets|is seeing) (power|voltage|juice) [(to it|there|all the way|at the terminals)] [<pause>] (and|but) [(it|she)] [(is|it is)] (not (starting|running|turning|coming on|going)|will not (start|run|turn|come on|go)|does not (start|run|turn|come on|go))`,
+    ofWhatTurns('notRunning'),
+    { unheard: true, examples: ['it is getting power but it will not start'] },
   ),
   rule('(it|she) (started|starts) [(fine|now|again|right away)]', itRuns, {
     only: endsAtPause,

@@ -73,6 +73,11 @@ const OF_ITSELF: readonly PartId[] = ['breaker', 'disconnect', 'fuse', 'contacto
 /** Things without a name among the parts: what is told of them stands in the note as it was said. */
 export const THING_RULES: readonly Rule[] = [
   rule(
+    `${I} (took|pulled|popped|got) (the|this|that) ${WHICH} [(front|kick|bottom|lower|back|rear|top)] (grille|grill|kick plate|kickplate|louver|skirt|toe kick) (off|out)`,
+    remark,
+    { unheard: true, examples: ['took the front grille off'] },
+  ),
+  rule(
     '[(i|we|just|had to|i had to)] (pulled|slid|rolled|moved|pushed|walked|scooted|pull|slide|roll|move) (it|her|the (unit|box|case|machine|cooler|freezer|table|thing)) (out|back|away|over|forward) [<clause>]',
     movedIt,
     { examples: ['pulled it out from the wall'] },

@@ -180,6 +180,11 @@ export const SAFE_TO_QUESTIONS: readonly Rule[] = [
     { examples: ['is this gas flammable'] },
   ),
   rule(
+    '[(so|and|ok|wait)] (is (that|this|it|<refrigerant>) [(gas|refrigerant|stuff)] [(the|one of the|a)] (flammable|explosive|burnable) [(one|ones|stuff|gas)]|(does|will) (<refrigerant>|this stuff|that stuff) burn)',
+    safety('handling'),
+    { unheard: true, examples: ['is that the flammable one'] },
+  ),
+  rule(
     `(any|are there any|is there any|what are the|what is the|what) (caution|cautions|warning|warnings|precautions|danger|dangers|hazard|hazards|safety rules) (for|with|on|about|of|working with|using) [(the|this)] (<refrigerant>|gas|refrigerant|it|this|freon|this one)`,
     safety('handling'),
     { examples: ['any caution for propane'] },

@@ -67,6 +67,11 @@ const THROWN = '(pitched|tossed|thrown (out|away)|discarded|dumped|trashed|pulle
 /** What is kept in the box: how warm it is, and what became of it. */
 export const FOOD_RULES: readonly Rule[] = [
   rule(
+    `[(and|so|but)] (everything|stuff|all the (stuff|food|product)|(half|most|some) (of it|the stuff|the food|of the stuff|of the food)|all of it) (in (it|there|here|the (box|case))|inside) (is|was|has|is all|was all) [(still|getting|starting to|pretty|kind of|already|gone|gotten|all)] (soft|thaw|thawed [out]|thawing [out]|melt|melted|melting|warm|mushy|spoiled|bad|hard|frozen [solid]|cold|ok|fine)`,
+    told,
+    { unheard: true, examples: ['everything in it is soft'] },
+  ),
+  rule(
     `[(i|we)] [just] (temped|probed|shot|zapped) ${PACK} [(the|their|some|some of the)] ${ANY_FOOD} ${THERE} [<pause>] [(it is|and it is|it was|they are|got|at)] <amount>`,
     probed,
     { unheard: true, only: startsClause, examples: ['probed a bag of fries twenty one'] },
