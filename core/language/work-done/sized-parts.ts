@@ -2,7 +2,7 @@ import type { PartId } from '../../terms/names.ts';
 import { wordBehind } from '../words/clause-start.ts';
 import { settledFan } from '../words/fans.ts';
 import { stateOf } from '../findings/state-of.ts';
-import { type Means, type Rule, rule } from '../rule.ts';
+import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, partId, tagsIn, workId } from '../slots.ts';
 import type { Tags } from '../../grammar/nodes.ts';
 
@@ -30,6 +30,20 @@ const unlessStowed: Means = (tags, frame) =>
 
 const doneToEach: Means = (tags, frame) => (counted(tags) ? done(tags, frame) : null);
 
+/** What such a kit is: a relay and the capacitor that it switches. */
+const START_KIT = ['startRelay', 'startCapacitor'] as const;
+const startKit: Means = (_tags, frame) => {
+  const words = frame.wordsOf(frame.span);
+  return { work: START_KIT.map((part) => ({ did: 'add', part, words })) };
+};
+
+/** "Put the kit on", where one of the two was found bad. */
+const isOfStart = ({ context: { foundBad } }: Frame): boolean =>
+  START_KIT.some((part) => part === foundBad);
+
+const KIT_IN = '(put|installed|hung|wired|stuck|added|fitted|hooked up|tied) [(in|on|up)]';
+const KIT_THERE = '[(on|in|up|to)] [(it|there|on it|to it|to the compressor|on the compressor)]';
+
 const I =
   '[(i|we|just|i just|have|i have|we have|went ahead and|i went ahead and|also|i also|and|then)]';
 // "Its thirty amp breaker" is written for "it's" as often: it is read so.
@@ -56,6 +70,16 @@ export const SIZED_PART_RULES: readonly Rule[] = [
       examples: ['put a new fifteen mike run cap in'],
     },
   ),
+  rule(
+    `${I} ${KIT_IN} ${A} ${NEW} ((hard start|relay cap|relay and cap|relay capacitor|start|starting|(three|two|3|2) in (one|1) [(hard start|start)]) kit|hard start) ${KIT_THERE}`,
+    startKit,
+    { unheard: true, examples: ['installed a hard start kit'] },
+  ),
+  rule(`${I} ${KIT_IN} (the|that|my) ${NEW} kit ${KIT_THERE}`, startKit, {
+    unheard: true,
+    only: isOfStart,
+    examples: [],
+  }),
   rule(
     `${THE} <size> <part> (is|was|are|were|has|had|looks|~just|~keeps|~kept) <very> <state>`,
     // Nothing draws that.
