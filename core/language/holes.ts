@@ -333,7 +333,7 @@ export const HOLES: Holes = {
   got: named(
     'got',
     parseShape(
-      '[(i have|i got|i have got|i am getting|i am reading|reading|there is|got|it is|we have|showing|seeing|i see)] [~(only|just|still|barely)]',
+      '[(i have|i got|i have got|i am getting|i am reading|reading|there is|got|it is|we have|~~we have got|~~we are getting|showing|seeing|i see)] [~(only|just|still|barely)]',
     ),
   ),
   the: named(

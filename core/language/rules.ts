@@ -43,6 +43,7 @@ import { QUESTION_RULES } from './questions/question-rules.ts';
 import { OFF_THE_SCALE_RULES } from './work-done/off-the-scale.ts';
 import { RATING_RULES } from './electrical/ratings.ts';
 import { NUMBERED_RULES } from './readings/numbered.ts';
+import { ONE_BY_ONE_RULES } from './readings/one-by-one.ts';
 import { BIT_RULES } from './findings/bits-of-parts.ts';
 import { NO_LONGER_RULES } from './findings/no-longer.ts';
 import { BEFORE_RULES } from './readings/told-of-before.ts';
@@ -205,6 +206,7 @@ export const RULES: readonly Rule[] = [
   ...BEFORE_RULES,
   ...ROWLESS_RULES,
   // Before meters: “compressor two nineteen amps” may be the second one's, and is asked about.
+  ...ONE_BY_ONE_RULES,
   ...NUMBERED_RULES,
   ...OFF_THE_SCALE_RULES,
   // Before readings: “scale reads negative two pounds” is weighed.

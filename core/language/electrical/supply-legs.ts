@@ -163,6 +163,17 @@ const lostAcross: Means = (tags, frame) =>
 /** Ours: what more is lost across is no contact that still closes. */
 const MOST_LOST = 50;
 
+/** "Load side two oh eight, two oh nine and nothing on the third": between which legs that was nobody says. */
+const oneDead: Means = (tags, frame) => {
+  const fed = placeId(tags['place']);
+  const live = ['ab', 'bc'].flatMap((slot) => amountIn(tagsIn(tags[slot]) ?? {}).value ?? []);
+  const isSupply = live.every((volts) => volts >= LEAST_SUPPLY && volts <= MOST_SUPPLY);
+  return isSupply && fed !== null && FED_BY_LEGS.includes(fed) ? remark(tags, frame) : null;
+};
+
+const betweenPair = (one: string, other: string): string =>
+  `(between|from|on|across|at) [${L}] ${one} (and|to) [${L}] ${other}`;
+
 const POLE =
   '(at|on|across|over|through) [(the|my)] (pole <nth>|(left|middle|center|right|top|bottom|outside|first|second|third|other) (pole|leg|contact|set|one)|<place>)';
 const lostOn = (slot: string): string => `[(about|only)] <number:${slot}> [(volts|volt)] ${POLE}`;
@@ -181,6 +192,20 @@ export const LEG_RULES: readonly Rule[] = [
     `[(leg|line|l|phase)] one to two ${READS} <amount:ab> [[<pause>] [and] two to three ${READS} <amount:bc>] [[<pause>] [and] (one to three|three to one) ${READS} <amount:ca>]`,
     betweenLegs,
     { unheard: true, only: startsClause, examples: ['one to two is four sixty one'] },
+  ),
+  rule(
+    `[(on|at|out of)] <the> <place> [is] ${GOT} <short:ab> [and] <short:bc> [<pause>] [(and|but)] (<none>|zero|0) [(volts|on (the|my) (third|last|other) [(one|leg|phase|pole)])]`,
+    oneDead,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['on the load side i have got two oh eight two oh nine and nothing on the third'],
+    },
+  ),
+  rule(
+    `${GOT} <amount:ab> ${betweenPair('one', 'two')} [[<pause>] [and] [${GOT}] <amount:bc> ${betweenPair('two', 'three')}] [[<pause>] [and] [${GOT}] <amount:ca> (${betweenPair('one', 'three')}|${betweenPair('three', 'one')})]`,
+    betweenLegs,
+    { unheard: true, only: startsClause, examples: ['i got two oh eight between one and two'] },
   ),
   rule(
     `${GOT} <amount:ab> [(and|over)] <amount:bc> [(and|over)] <amount:ca> (leg to leg|phase to phase|line to line)`,
