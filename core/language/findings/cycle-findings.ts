@@ -1,6 +1,6 @@
 import type { FindingStateId, PartId } from '../../terms/names.ts';
 import { TURNS } from '../words/fans.ts';
-import { wordBehind, wordsBehind } from '../words/clause-start.ts';
+import { wordBefore, wordBehind, wordsBehind } from '../words/clause-start.ts';
 import { finding, onlyOf } from './finding-of.ts';
 import { holdsNumber } from '../words/own-reading.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
@@ -45,9 +45,14 @@ const NO_LIFE = `(${NOTHING_RUNS}|no lights)`;
 const runsHere = (frame: Frame): boolean => {
   const next = wordBehind(frame);
   // "She's running sixteen on the low side" is of what the gauges show.
-  const isFigure = holdsNumber(next) || NEAR.test(wordsBehind(frame, 2));
+  const isFigure = holdsNumber(next) || NEAR.test(wordsBehind(frame, 2)) || isNeedleBackUp(frame);
   return !isFigure && !RUNS_ELSEWHERE.test(next);
 };
+/** "Suction line's thirty then it's back up": of the needle. */
+const isNeedleBackUp = (frame: Frame): boolean =>
+  /\bback up$/i.test(frame.wordsOf(frame.span)) &&
+  wordBefore(frame).toLowerCase() === 'then' &&
+  holdsNumber(frame.wordsOf({ from: 0, to: frame.span.from }));
 const NEAR = /^(?:right|only|just|still) (?:around|about|at|near|\d|\w+teen\b|\w+ty\b)/i;
 const RUNS_ELSEWHERE =
   /^(?:one|about|out|from|into|to|late|behind|errands|through|instead|away|over|after|ahead|short|in|at|like|around|the|a|an|my|our|your|his|her|their|this|that|me|him|us|them)$/;

@@ -2,6 +2,7 @@ import type { PartId } from '../../terms/names.ts';
 import { wordBehind, wordsBehind } from '../words/clause-start.ts';
 import { isScrewedOn, NAMES_WHAT_HAS_CAP } from '../words/caps.ts';
 import { settledFan, TURNS } from '../words/fans.ts';
+import { LETS_RUN, WORKS } from '../words/state-at.ts';
 import type { Context } from '../context.ts';
 import type { Frame, Means } from '../rule.ts';
 import type { Finding } from '../utterance.ts';
@@ -23,7 +24,7 @@ export function finding(part: PartId, told: Finding['state'], frame: Frame): Fin
     : { part: settled, state, words };
 }
 
-/** A breaker that kicked or blew has tripped; a valve with a coil is shut until that is energized. */
+/** A breaker that kicked or blew has tripped; a valve with a coil is shut until that is energized, and again without. */
 function stateSaid(
   part: PartId,
   told: Finding['state'],
@@ -35,13 +36,17 @@ function stateSaid(
   if (part === 'breaker' && told === 'failed' && BLEW.test(words)) return 'tripped';
   // "Fans dropped out": what turns is let go by what opened.
   if (told === 'open' && TURNS.includes(part) && DROPPED.test(words)) return 'notRunning';
+  if (told === 'missing' && GONE.test(words) && (WORKS.includes(part) || LETS_RUN.has(part)))
+    return 'failed';
   if (!SHUT_WITHOUT.includes(part) || !ENERGIZED.test(words)) return told;
   return told === 'open' ? 'closed' : told === 'closed' ? 'open' : told;
 }
 const DROPPED = /\bdropped out$/i;
 const BLEW = /\b(?:kick\w*|blew|blow[ns]?|blowing|popp?\w*)\b/i;
 const SHUT_WITHOUT: readonly PartId[] = ['liquidLineSolenoid', 'hotGasValve', 'waterValve'];
-const ENERGIZED = /\b(?:energi[sz]ed|pull(?:ed|ing)? in)$/i;
+const ENERGIZED = /\b(?:energi[sz]ed|pull(?:ed|ing)? in|dropped out)$/i;
+/** "One heater's gone": of what is wired in, nobody took it away. */
+const GONE = /\bgone$/i;
 
 const CHATTERS = /\bchatter\w*$/i;
 const RUNS = /^(?:along|nice|nicely|fine|away|good)$/i;

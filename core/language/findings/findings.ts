@@ -155,8 +155,8 @@ const whichFan: Means = (tags, frame) => {
   return { findings: [finding(COIL_FANS[part], openFan, frame)] };
 };
 
-/** "Soapy water on every joint" found none wet. */
-const SOAP = /^(?:soapy|soap|soaped|bubble)$/i;
+/** "Soapy water on every joint" and "hot water on the coil" found none wet: somebody put it there. */
+const PUT_THERE = /^(?:soapy|soap|soaped|bubble|hot|warm|cold|clean|fresh)$/i;
 
 const SEEN =
   '[(there is|there was|i have|i found|found|i have got|i see|we have|got|it has|seeing)]';
@@ -234,7 +234,7 @@ export const FINDING_RULES: readonly Rule[] = [
   ),
   rule(
     `${SEEN} [${MUCH}] [standing] water [(standing|sitting|pooled)] ${ON} <the> [<bit>] <part>`,
-    (tags, frame) => (SOAP.test(wordBefore(frame)) ? null : stateIs('wet')(tags, frame)),
+    (tags, frame) => (PUT_THERE.test(wordBefore(frame)) ? null : stateIs('wet')(tags, frame)),
     {
       examples: ['water in the drain pan', 'there is water in the drain pan'],
     },

@@ -26,6 +26,7 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
     done: [
       'replaced',
       '~(changed|changed out|swapped|swapped out|put in a (new|replacement)|installed a new|put on a new|put a new|installed new|put in new|exchanged|renewed|swapped in [(a|new)]|(brazed|sweated|welded|soldered|cut) in a [new]|switched out|substituted|installed (a|the) replacement|put in another|put another)',
+      '~~fitted [(a|some)] (new|replacement)',
     ],
     todo: [
       'replace',
@@ -69,7 +70,7 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
     doing: ['~(removing|to be removed)'],
   },
   add: {
-    done: ['~(added|installed|put in|put on)'],
+    done: ['~(added|installed|put in|put on|~~fitted)'],
     todo: ['~(add|install|put in)'],
     doing: ['~(adding|to be added)'],
   },

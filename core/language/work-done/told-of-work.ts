@@ -120,7 +120,7 @@ const TURNS =
   '(half|a half|quarter|a quarter|three quarters|a full|one|two|another half|another quarter) [(of a|a|of)] (turn|turns)';
 const ARTICLE = '[(a|the|an|~~(one|two|three|four|a couple|a couple of|both))] [(new|brand new)]';
 const AND = '(and|<pause> [and])';
-const MORE = `${AND} ${ARTICLE} <part:second> [${AND} ${ARTICLE} <part:third> [${AND} ${ARTICLE} <part:fourth>]]`;
+const MORE = `${AND} ${ARTICLE} <part:second> [${AND} ${ARTICLE} <part:third> [${AND} ${ARTICLE} <part:fourth>]] [~~([<pause>] [(a|it is a)] <size>)]`;
 const TOOK =
   '(took|takes|was|is|ran|runs|lasted|lasts|is running|is taking|came in at|is at) [(about|only|just|like|at|down to|up to)]';
 const MINUTES = '(minutes|minute)';

@@ -229,7 +229,7 @@ export const WORK_RULES: readonly Rule[] = [
     examples: ['condenser cleaned'],
   }),
   rule(
-    `${I} <done> <the> <part> (and|<pause>) <the> <part:second> [(and|<pause> [and]) <the> <part:third>]`,
+    `${I} <done> <the> <part> (and|<pause>) <the> [~~new] <part:second> [(and|<pause> [and]) <the> [~~new] <part:third>]`,
     doneAtEach,
     {
       only: endsTheList,

@@ -183,6 +183,11 @@ export const WORKED_SO_RULES: readonly Rule[] = [
     unheard: true,
     examples: ['brushed and washed the condenser'],
   }),
+  rule(
+    `${I} (got|put|ran|poured|used|threw|took) [(the|a|my) (hose|bucket) and] [(some|a bucket of)] (hot|warm) water (on|over|to|at) <the> <part>`,
+    did('defrost', new Set<PartId>(['condenser', 'evaporator'])),
+    { unheard: true, examples: ['got the hose and some warm water on the evaporator'] },
+  ),
   rule(`${I} ${CLEANED} ${WAY} <the> [<bit>] <part> ${WAY}`, did('clean'), {
     unheard: true,
     examples: ['rodded out the condensate line', 'polished up the contacts'],
