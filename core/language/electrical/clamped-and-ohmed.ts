@@ -9,6 +9,7 @@ import { amountIn, readingOf } from '../numbers/measure.ts';
 import { acrossIt } from './meter-talk.ts';
 import { reading } from '../readings/reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
+import { wordsBehind } from '../words/clause-start.ts';
 import { numberIn, partId, placeId, stateId, tagsIn } from '../slots.ts';
 import { remark } from '../plain-means.ts';
 
@@ -72,13 +73,16 @@ const inThousands: Means = (tags, frame) => {
   return isThermistors ? thousands(whole * 1000 + rest, 'ohm', frame) : null;
 };
 
-/** "Air probe reads ten k, at seventy seven" */
+/** "Air probe reads ten k, at seventy seven"; but "a ten k sensor" is what was fitted. */
 const inKilohms: Means = (tags, frame) => {
+  if (KIND.test(wordsBehind(frame, 1))) return null;
   const value = numberIn(tagsIn(tags['whole'])?.['number']);
   const read = value === null || value >= 1000 ? null : thousands(value, 'kohm', frame);
   const isAt = tagsIn(tags['at']) !== null;
   return read && (isAt ? { ...read, remarks: [frame.wordsOf(frame.span)] } : read);
 };
+
+const KIND = /^(?:probes?|sensors?|thermistors?|ones?|type|ntc)$/;
 
 const BY_RANGE: Readonly<Record<string, QuantityId>> = {
   ohms: 'resistance',

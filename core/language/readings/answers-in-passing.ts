@@ -6,6 +6,7 @@ import { minutesIn } from '../numbers/durations.ts';
 import { amountIn, readingOf, withMore } from '../numbers/measure.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { placeId, quantityId, tagsIn } from '../slots.ts';
+import { isTimeOfDay } from '../words/time-of-day.ts';
 
 /** What stands around the number tells nothing of it. */
 const wasAsked = ({ context }: Frame): boolean => context.asked !== null;
@@ -55,14 +56,29 @@ const heldAsItWas: Means = (tags, frame) => {
     : timed(fixed(holding.quantity)({ number: holding.value }, frame), tags);
 };
 
+/** "Still three hundred at eleven ten": of the same, at that hour. */
+const stillHoldsAt: Means = (tags, frame) => {
+  const held = isTimeOfDay(tagsIn(tags['clock']) ?? {}) ? stillHolds(tags, frame) : null;
+  return held === null ? null : { ...held, remarks: [frame.wordsOf(frame.span)] };
+};
+
+/** "It's ten forty", with the nitrogen on: when the test began, where a gauge that held cannot stand so high or low. */
+const timeHeldAt: Means = (tags, frame) => {
+  const { holding } = frame.context;
+  const isTest = holding?.quantity === 'testPressure';
+  if (!isTest || !isTimeOfDay(tags) || stillHolds(tags, frame) !== null) return null;
+  return { remarks: [frame.wordsOf(frame.span)] };
+};
+
 const ONLY_HOLDING = {
   alone: true,
   only: ({ context }: Frame): boolean => context.holding !== null,
   examples: [],
 };
 const AFTER = '(after|for|over|at) <duration:after>';
+const BY_CLOCK = '(at|by|as of) <number:clock> [o clock]';
 const SO =
-  '[<pause>] [(and|so)] [(it is|that is|looks)] (good|fine|ok|solid|tight|holding|holding good|steady|held|no (drop|change|rise|leak|movement|leaks)|no (drop|change|rise|movement) at all|not moving|not a hair|has not moved|never moved|did not move|did not budge|has not budged)';
+  '[<pause>] [(and|so)] [(it is|that is|looks|~~she|~~it|~~she has|~~it has)] (good|fine|ok|solid|tight|holding|holding good|steady|held|no (drop|change|rise|leak|movement|leaks)|no (drop|change|rise|movement) at all|not moving|not a hair|has not moved|never moved|did not move|did not budge|has not budged)';
 
 const LEAD =
   '[(still|well|about|call it|let us say|let us call it|say|only|just|maybe|now|i am at|i have|i got|looks like|it is|it is at|it is still|sitting at|right at|right around)] [(at|about|around|right at|only|just|still|like)]';
@@ -109,6 +125,15 @@ export const ANSWER_RULES: readonly Rule[] = [
     stillHolds,
     { ...ONLY_HOLDING, unheard: true },
   ),
+  rule(
+    `[(it is|that is|she is|we are|gauge is|gage is)] (still|holding|still holding|sitting|still sitting|still reading) [(on|at|right at)] <amount> ${BY_CLOCK} [${SO}]`,
+    stillHoldsAt,
+    { ...ONLY_HOLDING, unheard: true },
+  ),
+  rule('[(and|ok|so|right|well)] it is [now] [(about|just|right at)] <number> [now]', timeHeldAt, {
+    ...ONLY_HOLDING,
+    unheard: true,
+  }),
   rule(`${OF} <the> <quantity>`, namesIt, ONLY_NAMES),
   rule(`${OF} <the> <place>`, placesIt, ONLY_NAMES),
   rule(

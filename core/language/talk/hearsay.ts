@@ -1,4 +1,4 @@
-import { goesOnMeasured, holdsNumber } from '../words/own-reading.ts';
+import { FIGURE, goesOnMeasured, holdsNumber } from '../words/own-reading.ts';
 import { NAME_WORDS } from '../names/name-words.ts';
 import { toldThenRead } from './read-behind.ts';
 import { startsClause, wordBefore } from '../words/clause-start.ts';
@@ -109,13 +109,17 @@ const TOLD: readonly Told[] = [
 /** "Fish was fifty, says the cook": who said it comes last. */
 const saidBehind: Means = (_tags, frame) =>
   frame.endsAtPause ? { hearsay: frame.wordsOf(frame.span).replace(WHO_SAYS, '') } : null;
-const WHO_SAYS =
-  /[,\s]+(?:(?:says|said|claims|claimed|swears|according to|per) .*|(?:the |my )?\S+(?: \S+)? (?:says|said|claims|claimed|told me|swears))$/i;
+/** Not "two he" of "twenty two he says". */
+const SPEAKS = `(?!\\S+ (?:he|she|they) |${FIGURE}\\b)(?:the |my )?\\S+(?: \\S+)?`;
+const WHO_SAYS = new RegExp(
+  `[,\\s]+(?:(?:says|said|claims|claimed|swears|according to|per) .*|${SPEAKS} (?:says|said|claims|claimed|told me|swears|wrote|put|noted|logged|had)(?: down)?)$`,
+  'i',
+);
 
 const WHEN_THEY =
   '[<pause>] [(when|before|after) (they|we|he|she|the (cook|chef|manager|staff)) (opened|closed|got (in|here)|came in|left|started|opened up)] [(this morning|last night|yesterday|earlier|today)]';
 const TOLD_BY =
-  '(<who>|he|she|they|somebody|dispatch|the office|the (last|other) (guy|tech|company)|my (helper|apprentice|partner))';
+  '(<who>|he|she|they|somebody|dispatch|the office|the (last|other) (guy|tech|company|fella|man)|my (helper|apprentice|partner))';
 
 /** What somebody else said: never a reading of ours. */
 export const HEARSAY_RULES: readonly Rule[] = [
@@ -123,6 +127,11 @@ export const HEARSAY_RULES: readonly Rule[] = [
     `[the] <quantity> <link> <amount> ${WHEN_THEY} [<pause>] ((says|said|claims|claimed|swears|according to|per) ${TOLD_BY}|${TOLD_BY} (says|said|claims|claimed|told me|swears))`,
     saidBehind,
     { unheard: true, examples: ['fish was fifty when they opened this morning says the cook'] },
+  ),
+  rule(
+    `[(it|that)] [(was|is)] ([the] <quantity> <link> <amount>|<amount> (on|for) [the] <quantity>) [<pause>] [(is what|was what|that is what)] ${TOLD_BY} (wrote|put|noted|logged|had) [down]`,
+    saidBehind,
+    { unheard: true, examples: ['twenty two on superheat he wrote'] },
   ),
   ...TOLD.flatMap(({ shape, means, examples }) => [
     rule(`${shape} <rest>`, upTo('end', means), { examples }),
