@@ -1,5 +1,7 @@
+import { remark } from '../plain-means.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, tagsIn } from '../slots.ts';
+import { wordBefore, wordBehind } from '../words/clause-start.ts';
 import type { Fact } from '../utterance.ts';
 
 /** Both voltages that a plate names, the lower one first. */
@@ -30,6 +32,12 @@ const oneVoltage: Means = (tags, frame) => {
   const facts: readonly Fact[] = [{ fact: 'nameplate', item: 'voltage', value, unit: 'V', words }];
   return tags['two'] === undefined ? { facts } : { facts, remarks: [words] };
 };
+
+/** "I've got three phase four sixty" may be metered: kept in its words. */
+const printedOrMetered: Means = (tags, frame) =>
+  /^(?:got|have|has|reading)$/i.test(wordBefore(frame))
+    ? remark(tags, frame)
+    : oneVoltage(tags, frame);
 
 const IT_IS =
   '[(it is|this is|this one is|that is|unit is|the unit is|runs on|it runs on|it takes|rated|rated for|it is rated|it is rated for|working on|i am on)] [(a|an)]';
@@ -79,9 +87,9 @@ export const SUPPLY_VOLTAGE_RULES: readonly Rule[] = [
     oneVoltage,
     { unheard: true, alone: true, examples: ['it runs on two thirty'] },
   ),
-  rule(`${IT_IS} ${PHASE} [<pause>] [at] <nominal:one> [(volt|volts)]`, oneVoltage, {
+  rule(`${IT_IS} ${PHASE} [<pause>] [at] <nominal:one> [(volt|volts)]`, printedOrMetered, {
     unheard: true,
-    alone: true,
+    only: (frame) => frame.endsAtPause || /^(?:with|and|on)$/.test(wordBehind(frame)),
     examples: ['three phase four sixty'],
   }),
   rule(`${IT_IS} <nominal:one> <nominal:two> <nominal:three> [${SUPPLIED}]`, allThree, {

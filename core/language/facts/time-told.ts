@@ -115,6 +115,17 @@ const NO_PARTS =
 /** "Three hours and a half and the compressor" */
 const OF_AN_HOUR = /^(?:an? )?(?:half|quarter)\b|^three quarters\b/i;
 
+/** "Five hours me and three for the helper": mine are the labor, and the words tell of the other man's. */
+const withHelper: Means = (tags, frame) => {
+  const value = heldIn(tags);
+  const [, mine = '', his = ''] = MINE_THEN_HIS.exec(frame.wordsOf(frame.span)) ?? [];
+  if (value === null || !/\bhours?\b/i.test(mine)) return null;
+  return { facts: [{ fact: 'labor', value, words: mine }], remarks: [his] };
+};
+const MINE_THEN_HIS = /^(.*?\b(?:me|myself|mine)),? (?:and |plus )?(.+)$/i;
+const HELPER =
+  '[(for|on)] (the|my|a) (helper|apprentice|partner|other (guy|man|fella)|new guy|kid|lad|second man)';
+
 /** "Make that three hours": of the last time that was told; the visit knows which that was. */
 const amendTime: Means = (tags) => {
   const value = heldIn(tags);
@@ -167,6 +178,11 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     `[(it|this|that|this one|the (job|call)|[the] whole (thing|job))] took (me|us) ${ABOUT} <duration> [[and] <number:rest> (minutes|minute)] ${IN_ALL}`,
     timeTold,
     { unheard: true, alone: true, examples: ['took me three and a half hours'] },
+  ),
+  rule(
+    `[(it was|call it|put me down for|put down|bill)] ${ABOUT} <duration> [for] (me|myself|mine) [<pause>] [(and|plus)] (<duration:other>|<number:other>) ${HELPER}`,
+    withHelper,
+    { unheard: true, apart: true, examples: ['five hours me and three for the helper'] },
   ),
   rule(
     `[(it was|call it|put me down for)] <duration> [(all told|in all|altogether|total)] <pause> [and] <duration:road> [of (it|that)] (driving|drive|drive time|travel|traveling|travelling|travel time|on the road)`,

@@ -1,5 +1,6 @@
 import { FOOD } from '../words/food-words.ts';
-import { type Rule, rule } from '../rule.ts';
+import { type Means, type Rule, rule } from '../rule.ts';
+import { quantityId } from '../slots.ts';
 import { ask } from './asking.ts';
 
 const WHO =
@@ -9,7 +10,14 @@ const ALL_OF_IT = `[all] [(the|their|her|his|my|our|that|this)] ${FOOD}`;
 const LOAD = `((load|stock|restock|reload) [(it|this|the (box|cooler|freezer|case)|${ALL_OF_IT})] [(back up|up|again|back)]|(put|move|bring|load) ${ALL_OF_IT} [back] (back|in|in there|in ${BOX})|(put|move|bring|load) (it|them|everything|that|stuff) [all] [back] (in|in there|in ${BOX}))`;
 const NOW = '[(yet|now|tonight|today|again)]';
 
-const SAFE = '(ok|all right|fine|safe|cold enough|ready|too (early|soon|warm))';
+const SAFE = '(ok|all right|fine|good|safe|cold enough|ready|too (early|soon|warm))';
+
+/** "Is that okay for beer": the box, whatever was said last. */
+const ofWhatIsKept: Means = (tags) => {
+  return quantityId(tags['quantity']) === 'productTemp'
+    ? ask({ ask: 'compare', about: 'boxTemp' })
+    : null;
+};
 
 /** Whether the box is cold enough for what belongs in it, and when it will be: the food's own state is another question. */
 export const LOADING_QUESTIONS: readonly Rule[] = [
@@ -22,6 +30,11 @@ export const LOADING_QUESTIONS: readonly Rule[] = [
     `[(and|so)] is (it|${BOX}) ${SAFE} [for ${WHO}] to ${LOAD} ${NOW}`,
     () => ask({ ask: 'compare', about: 'boxTemp' }),
     { unheard: true, examples: ['is it ok to load it'] },
+  ),
+  rule(
+    `[(and|so)] is (it|that|this|${BOX}) ${SAFE} for [(the|their|this|some)] <quantity> ${NOW}`,
+    ofWhatIsKept,
+    { unheard: true, apart: true, examples: ['is that ok for milk'] },
   ),
   rule(
     `[(and|so)] is ${BOX} [(back|down)] ((at|to|up to|down to) (temp|temperature|set point)|cold enough) ${NOW}`,
