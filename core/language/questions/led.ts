@@ -245,7 +245,7 @@ const PARTS: readonly Rule[] = [
     { ...OWN, examples: ['what is a solenoid do', 'what does the receiver do'] },
   ),
   rule(
-    `${SO} (where (is|are) ${A} <part> ${USUALLY}|where (do|would|can|should|could) (i|we|you) [(usually|normally|even)] (find|look for|see) ${A} <part> ${USUALLY}|where (does|do|would) ${A} <part> [(usually|normally)] (sit|go|live|be|hide) [(at|on (it|this))]|(where about|whereabouts) is ${A} <part> ${USUALLY})`,
+    `${SO} (where (is|are) ${A} <part> ${USUALLY}|where (do|would|can|should|could) (i|we|you) [(usually|normally|even)] (find|look for|see) ${A} <part> ${USUALLY}|where (does|do|would) ${A} <part> [(usually|normally)] (sit|go|live|be|hide) [(at|on (it|this))]|(where about|whereabouts) is ${A} <part> ${USUALLY}|~~where ((is|are) ${A} <part> (supposed|meant) to (be|go|sit)|should ${A} <part> (be|go|sit)|(does|do) ${A} <part> go) [(mounted|strapped|on)] [(on|at|in) (the|a|an|this) [<size>] (line|pipe|suction line|tube|coil|outlet|unit)])`,
     part('sits'),
     {
       ...OWN,

@@ -5,6 +5,7 @@ import { ask, MY, plain, TELL } from './asking.ts';
 const FLOW =
   '(gallons|gpm|liters|cfm|cubic feet|feet|foot pounds|inch pounds|btu|btus|rpm|rpms|turns|horsepower|tons|cubes|airflow|air|water)';
 const PER = '[[of] (water|air|ice|line|pipe|tubing|torque)] [(a|per|an) (minute|hour|day|second)]';
+const CODE = '(p|e|er|f|a|l|h|al|err|error|code|alarm|fault) <number>';
 const SIZE =
   '(size|gage|length|torque|rpm|speed|horsepower|airflow|air flow|water flow|flow|flow rate|btu|tonnage|capacity|rotation)';
 const IT = `(it|this|this one|this thing|i|we|she|<equipment>|${MY} (unit|box|machine|system|pump|<part>|<equipment>))`;
@@ -25,6 +26,16 @@ export const MAKERS_FIGURES: readonly Rule[] = [
     `((is|are) <amount>|would <amount> be) (any good|good|right|ok|okay|normal|about right|high|low|too high|too low) (for|on) (a|an|the|that|this|my|one of these|those) [(new|good)] <part>`,
     rightFor,
     { unheard: true, examples: ['is a hundred and forty ohms right for a drain heater'] },
+  ),
+  rule(
+    `[${TELL}] what (should|would) ${MY} [defrost] (failsafe|fail safe|termination [(temp|temperature)]|fan delay|drip time|differential) be [set] [(at|to|for|on)] [((on|for|in) (a|an|the|this|that) [<equipment>])]`,
+    plain('makersFigure'),
+    { unheard: true, examples: ['what should the failsafe be on this freezer'] },
+  ),
+  rule(
+    `[${TELL}] what (does|do|is|would) [(a|the|that|this|an)] [(error|alarm|fault)] [code] ${CODE} [even] mean`,
+    plain('makersFigure'),
+    { unheard: true, examples: ['what does p one mean'] },
   ),
   rule(
     `[${TELL}] what should (a|an|the|that|this|my) [(good|new)] <part> (ohm [out] [(at|to)]|measure [in ohms]|read in ohms)`,

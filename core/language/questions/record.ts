@@ -61,6 +61,11 @@ export const RECORD_QUESTIONS: readonly Rule[] = [
     { unheard: true, examples: ['how many ounces went in altogether'] },
   ),
   rule(
+    '[(and|so)] what (did|have) (i|we) [(have|end up)] (put|add|added|weigh|weighed|charge|charged|putting) [back] in [(altogether|all together|total|so far|in all|all told|in total)]',
+    plain('moved'),
+    { unheard: true, apart: true, examples: ['what did i put in all told'] },
+  ),
+  rule(
     '[(and|so)] what (was|were) (it|she|that|this|everything|things|they|we|i) [(at|like|doing|running|reading|sitting at)] ((when|before) (i|we) [first] (got here|got in|arrived|came in|walked (in|up)|showed up|hooked up|started|began|pulled up)|on arrival|to (start|begin) with|at the start)',
     askedBefore,
     { unheard: true, examples: ['what was it when i got here'] },

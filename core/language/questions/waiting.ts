@@ -90,6 +90,11 @@ export const WAITING_QUESTIONS: readonly Rule[] = [
     { unheard: true, examples: ['when do you think it will hit thirty six'] },
   ),
   rule(
+    '[(so|and)] (will|can|could) (it|she|this|we) [ever] (make|hit|reach|get [back] [down] to|be down to|be at|come [back] down to|pull down to) <amount> [((by|before|in|within) <clause>|tonight|today)]',
+    toMicrons,
+    { unheard: true, apart: true, examples: ['will it make zero by tonight'] },
+  ),
+  rule(
     '(when (will|is) (it|she|that|we) [going to]|how long (will it take|does it take|for it|(till|until|before) we (are|get))) [to] ([down] (at|to)|be|hit|reach|get [down] to|be down to|be at|come down to|make|pull down to) [(at|down to)] <amount>',
     ofTheBox,
     { examples: ['how long will it take to get to thirty six'] },
