@@ -117,7 +117,7 @@ import { TURNED_ROUND_RULES } from './findings/turned-round.ts';
 import { UNIT_TOLD_RULES } from './facts/units-told.ts';
 import { UNNAMED_FAN_RULES } from './findings/unnamed-fan.ts';
 import { THING_RULES } from './findings/things-seen.ts';
-import { SWINGING_RULES } from './readings/swinging.ts';
+import { IT_SWINGS_RULES, SWINGING_RULES } from './readings/swinging.ts';
 import { SOME_OF_THEM_RULES } from './findings/some-of-them.ts';
 import { SIZED_UNIT_RULES } from './facts/units-by-size.ts';
 import { WATCHED_GAUGE_RULES } from './readings/watched-gauge.ts';
@@ -234,6 +234,7 @@ export const RULES: readonly Rule[] = [
   ...GAUGE_TALK_RULES,
   ...SWINGING_RULES,
   ...LOOSE_RULES,
+  ...IT_SWINGS_RULES,
   // Before work and findings: “put in a new drier”, “outlet's loose” of a plug.
   ...WORK_TOLD_RULES,
   // Before capacitors: “run cap should be thirty five, reading twenty eight” is rated and read.

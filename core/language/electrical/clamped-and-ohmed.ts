@@ -273,7 +273,7 @@ export const CLAMP_RULES: readonly Rule[] = [
     examples: ['probe ohms at thirty two six fifty'],
   }),
   rule(
-    `${PROBE} ${OHMS} [out] [at] <number:whole> (k|k ohms|kilohms|kilo ohms) [<pause>] [(at|and it is) <amount:at>]`,
+    `${PROBE} (${OHMS}|~~(comes|came) out|~~is coming out) [out] [at] <number:whole> (k|k ohms|kilohms|kilo ohms) [<pause>] [(at|and it is) <amount:at>]`,
     inKilohms,
     { unheard: true, examples: ['air probe reads ten k at seventy seven'] },
   ),

@@ -88,30 +88,39 @@ const isBareAmps = (tags: Tags, frame: Frame): boolean => {
 const MOST_DRAWN = 100;
 
 /** "Compressor's drawing six point one and the fan point eight" */
-const fanBeside: Means = (tags, frame) => {
+const fanBeside: Means = (tags, frame) => besideAt(fanPlace(frame.context), tags, frame);
+
+/** "Fan's drawing point six and the compressor two point nine" */
+const compressorBeside: Means = (tags, frame) => besideAt('compressor', tags, frame);
+
+function besideAt(place: PlaceId | null, tags: Tags, frame: Frame): Meaning | null {
   const isDropped = droppedIn(tags) !== null;
   const isAmps = isDropped || isBareAmps(tags, frame);
-  const drawn = isAmps ? amps(tags, fanPlace(frame.context), frame) : null;
+  const drawn = isAmps ? amps(tags, place, frame) : null;
   if (drawn === null) return isDropped ? null : leftToAsk(tags);
   const means = (quantity: QuantityId): Meaning | null => (quantity === 'current' ? drawn : null);
   const isSaid = amountIn(tags).unit === 'A';
   const otherwise = isSaid ? amps(tags, null, frame) : null;
   return { ofThat: { means, otherwise: otherwise ?? leftToAsk(pointed(tags)) } };
-};
+}
 
 /** "Heater reads twenty two ohms and it's drawing nine point four": where it was metered. */
 const drawnBeside: Means = (tags, frame) => {
   if (!isBareAmps(tags, frame)) return null;
   const at = (place: PlaceId | null): Meaning | null =>
     one(readingOf('current', amountIn(tags), { place, frame }));
-  const { unit } = amountIn(tags);
+  const { unit, value } = amountIn(tags);
+  // "Head's two ten and she's pulling nine point eight": no vacuum is told in tenths.
+  const isAmps = unit === 'A' || (SHE.test(frame.wordsOf(frame.span)) && !Number.isInteger(value));
   const means = (quantity: QuantityId, place: PlaceId | null): Meaning | null =>
     isElectrical(quantity) ? at(place) : null;
   const ofPart = (part: PartId): Meaning | null =>
     MOTORS[part] === undefined ? null : at(MOTORS[part]);
-  const otherwise = (unit === 'A' ? at(null) : null) ?? leftToAsk(tags);
+  const otherwise = (isAmps ? at(null) : null) ?? leftToAsk(tags);
   return { ofThat: { means, otherwise }, ofIt: { means: ofPart, inSentence: true } };
 };
+
+const SHE = /\b(?:she|it)(?:'s| is)? (?:\w+ )?(?:pull|draw)/i;
 
 /** What is told of a place, once for each of several alike: "pulling two point one and two point two". */
 function drawnByTwo(tags: Tags, place: PlaceId | undefined, frame: Frame): Meaning | null {
@@ -225,6 +234,11 @@ export const BESIDE_RULES: readonly Rule[] = [
     '(and|but|<pause> [(and|but)]) the (fan|fans|fan motor|fan motors) [(is|are)] [(at|drawing|pulling|only)] <amount>',
     fanBeside,
   ),
+  rule(
+    '(and|but|<pause> [(and|but)]) the compressor [(is|motor)] [(at|drawing|pulling|only)] (<dropped>|<amount>)',
+    compressorBeside,
+    { unheard: true, examples: [] },
+  ),
   rule(`<the> <place> (are|is) ${ONLY_DRAWING} <amount> and <amount:other>`, twoFansDraw, {
     unheard: true,
     examples: ['condenser fans are pulling two point one and two point two'],
@@ -245,7 +259,7 @@ export const BESIDE_RULES: readonly Rule[] = [
     { unheard: true, examples: [] },
   ),
   rule(
-    '(and|but|<pause> [(and|but)]) [(it is|they are|it|is|are)] [only] (drawing|pulling|draws|pulls) <amount>',
+    '(and|but|<pause> [(and|but)]) [(it is|they are|it|is|are|~~she is|~~she)] [only] (drawing|pulling|draws|pulls) <amount>',
     drawnBeside,
   ),
   rule(

@@ -1,5 +1,6 @@
 import type { Tags } from '../../grammar/nodes.ts';
 import { electrical, OHMS_AT, one } from './electrical.ts';
+import { pointed } from './meter-figures.ts';
 import { amountIn, readingOf } from '../numbers/measure.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { placeId, tagsIn } from '../slots.ts';
@@ -109,7 +110,32 @@ const ohmed: Means = (tags, frame) => {
 const OF_WINDINGS =
   '[<the> (<place:of>|motor|windings|resistance|terminals|pins)] [(ohms|ohm|ohmed|ohming|windings|terminals|pins|resistance)] [out] [(is|are|at|reads|read|from|across)] [<pause>]';
 
+/** Ours: so far off in ohms at most, two windings still add up to what both read. */
+const MOST_OFF = 0.3;
+const SHOWN = (slot: string): string =>
+  `[(is|reads|at|was|it is)] (<tenths:${slot}>|<dropped:${slot}>)`;
+
+/** "Run's one point one, start's three eight and across the two it's four nine": the sum tells where the points are. */
+const addedUp: Means = (tags, frame) => {
+  const pairs = { run: 'commonRun', start: 'commonStart', both: 'runStart' } as const;
+  const readings = Object.entries(pairs).flatMap(([slot, place]) => {
+    const shown = { ...pointed(tagsIn(tags[slot]) ?? {}), unit: 'ohm' };
+    return electrical(shown, place, frame) ?? [];
+  });
+  const [run, start, both] = readings.map(({ value }) => value);
+  if (run === undefined || start === undefined || both === undefined) return null;
+  return Math.abs(run + start - both) <= MOST_OFF ? { readings } : null;
+};
+
 export const WINDING_RULES: readonly Rule[] = [
+  rule(
+    `[the] run [winding] ${SHOWN('run')} [<pause>] [and] [the] start [winding] ${SHOWN('start')} [<pause>] [and] (across (the two|both|them)|run to start|start to run|end to end|both together) ${SHOWN('both')}`,
+    addedUp,
+    {
+      unheard: true,
+      examples: ['run is one point one start is three eight and across the two it is four nine'],
+    },
+  ),
   rule(
     `${OF_WINDINGS} <pinsShown> [[<pause>] [and] <pinsShown:second> [[<pause>] [and] <pinsShown:third>]]`,
     betweenPins,

@@ -39,7 +39,8 @@ export function countsThings(tokens: readonly Token[], start: number, end: numbe
   if (SIZED_IN.has(next)) return true;
   if (isCountedThing(next) && !OURS.has(next)) return true;
   if (last.text === 'half') return WHOLE.has(next);
-  if (!isAlone || !isSmall(last)) return false;
+  // "Sixteen pounds one now": the ounces.
+  if (!isAlone || !isSmall(last) || (before !== undefined && POUNDS.has(before))) return false;
   const second = tokens[end + 1];
   return (
     OF_FEW.has(next) ||
@@ -48,6 +49,8 @@ export function countsThings(tokens: readonly Token[], start: number, end: numbe
     (last.text === 'one' && isPointedOut(next) && !OURS.has(next) && second?.text !== 'now')
   );
 }
+
+const POUNDS = new WordSet('pound pounds lb lbs');
 
 /** "An hour and a half on the walk-in": the half is of the hour. */
 function isRestOfTime(tokens: readonly Token[], start: number): boolean {

@@ -87,6 +87,11 @@ export const AIR_OF_PLACE_RULES: readonly Rule[] = [
     unheard: true,
     examples: ['it is seventy three in the store'],
   }),
+  rule(
+    `[${GOT}] <amount> [(back|right)] (behind|around|by|at) (the|this|their) (bar|counter|grill|cook line|line|fryer|register)`,
+    inside,
+    { unheard: true, examples: ['it is eighty one behind this bar'] },
+  ),
   rule('<amount> out', weather, { unheard: true, alone: true, examples: ['eighty five out'] }),
   rule('<pause> <amount> out', weatherBehind, { unheard: true, apart: true, examples: [] }),
 ];

@@ -28,20 +28,26 @@ function swingOf(quantity: QuantityId | null, tags: Tags, frame: Frame): Meaning
   return found === null ? null : { readings: [found] };
 }
 const SWINGS =
-  '([(is|are|was|keeps)] [(all over|just|still)] (bouncing|swinging|jumping|hunting|wandering|bounces|swings|jumps|hunts|wanders) [(around|back and forth|up and down)] [(a (little|bit|lot)|some)]|[(is|was)] [(just|still)] all over [the (place|map|shop)]|[(is|was)] [(just|still)] going back and forth) [(maybe|about|like|anywhere)] [(from|between|at|around|about)]';
-const TO = '(down to|up to|to|and)';
+  '([(is|are|was|keeps)] [(all over|just|still)] (bouncing|swinging|jumping|hunting|wandering|bounces|swings|jumps|hunts|wanders) [(around|back and forth|up and down)] [(a (little|bit|lot)|some)]|[(is|was)] [(just|still)] all over [the (place|map|shop)]|[(is|was)] [(just|still)] going back and forth) [(maybe|about|like|anywhere)] [(from|at|around|about)]';
+const TO = '(down to|up to|to)';
+const IT =
+  '[it is [just] (hunting|swinging|bouncing|moving)] [<pause>] [(it|she|and it|and|but|but it|[and] (the|my) needle)]';
 const AND_BACK =
   '[and [right] back [(up|down)] [again]] [every (minute|couple minutes|few minutes|couple of minutes|few seconds|so often|thirty seconds)]';
 
 /** What goes back and forth, told by where it turns. */
 export const SWINGING_RULES: readonly Rule[] = [
   rule(
-    `[the] <quantity> ${SWINGS} <amount:one> [all the way] ${TO} <amount:other> ${AND_BACK}`,
+    `[the] <quantity> ${SWINGS} [between] <amount:one> [all the way] ${TO} <amount:other> ${AND_BACK}`,
     swings,
     { unheard: true, examples: ['suction is bouncing around thirty eight down to twenty six'] },
   ),
+];
+
+/** The same of what was told in that breath, behind the rules that ask by name. */
+export const IT_SWINGS_RULES: readonly Rule[] = [
   rule(
-    `[it is [just] (hunting|swinging|bouncing|moving)] [<pause>] [(it|she|and it|and|but|but it|[and] (the|my) needle)] (${SWINGS}|[(is|was|keeps)] [just] going between) <amount:one> [all the way] ${TO} <amount:other> ${AND_BACK}`,
+    `${IT} (${SWINGS} <number:one> [all the way] ${TO}|(${SWINGS}|[(is|was|keeps)] [just] going) between <number:one> and) <number:other> [(degrees|psi|pounds)] ${AND_BACK}`,
     itSwings,
     { unheard: true, examples: ['it is hunting swings from four up to eighteen'] },
   ),

@@ -77,6 +77,16 @@ export const ASIDE_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    '[(and|so|then)] [(it|that|she|the (defrost|heaters|stat|termination)|defrost)] terminated [(itself|on its own|on (temp|temperature|the (stat|klixon|temp|termination)))] [(at|on)] <amount> [(in|after) <duration:after>]',
+    inWords,
+    { unheard: true, examples: ['it terminated on temperature at fifty two degrees'] },
+  ),
+  rule(
+    '[(and|with|with a)] [(the|a)] (differential|diff) [(is|of|at|set at)] <number> [(degrees|degree)]',
+    inWords,
+    { unheard: true, examples: ['differential four'] },
+  ),
+  rule(
     '[(the|my)] [defrost] (termination|fan delay|drip time|fail safe|failsafe|differential|defrost interval) [(temp|temperature|time|setting)] [(is|is set|set|was|was set)] [(at|to|for)] <amount> [(minutes|hours)]',
     inWords,
     { unheard: true, apart: true, examples: ['fan delay at twenty five'] },

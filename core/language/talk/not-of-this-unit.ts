@@ -1,4 +1,6 @@
 import { type Means, type Rule, rule } from '../rule.ts';
+import { wordBefore } from '../words/clause-start.ts';
+import { TENS } from '../numbers/number-words.ts';
 import { nothing, nothingAtClauseStart, remark } from '../plain-means.ts';
 
 /** "I always add eight ounces" tells what we do. */
@@ -6,6 +8,11 @@ const ofNobody = nothingAtClauseStart;
 
 /** What went out was read by no meter of today. */
 const oldOne = remark;
+
+/** "The one behind it"; "eighty one behind this bar" is a number. */
+const ofOtherOne: Means = (tags, frame) =>
+  TENS_BEFORE.has(wordBefore(frame).toLowerCase()) ? null : nothing(tags, frame);
+const TENS_BEFORE: ReadonlySet<string> = new Set(TENS);
 
 /** "Either way suction is twelve" */
 const unlessEitherWay: Means = (_tags, frame) =>
@@ -55,7 +62,7 @@ export const NOT_OF_THIS_UNIT: readonly Rule[] = [
   ),
   rule(
     '[(the|that|another|a|their)] (one|unit|box|cooler|freezer|system|machine|rack|case|guy) ((next to|beside|across from|above|below|behind|on the other side of|just like) (it|this|that|this one|that one|him|her)|next door) <clause>',
-    nothing,
+    ofOtherOne,
     { examples: ['the one next to it is running twenty pounds suction'] },
   ),
   rule('next door <clause>', ofNobody, {

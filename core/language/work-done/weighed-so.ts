@@ -70,6 +70,10 @@ const cylinderTwice: Means = (tags, frame) => {
   return one.length === 0 || two.length === 0 ? null : { readings: [...one, ...two] };
 };
 
+/** "Sixteen pounds one now" is told once, to the ounce. */
+const isToldTwice = (frame: Frame): boolean =>
+  !/\b(?:pounds?|lbs?) [\w-]+ now$/i.test(frame.wordsOf(frame.span));
+
 const unitOf = (tags: Tags | null): boolean => tags !== null && amountIn(tags).unit !== null;
 
 /** "Thirty ounces in, thirty out": what went in and what came out, in whichever order. */
@@ -348,7 +352,11 @@ export const WEIGHED_SO_RULES: readonly Rule[] = [
   rule(
     `${CYLINDER} (was|started [(out|off)]|went from|went|weighed [in]|is) [at] <amount:one> [(before|to start|when i started|at the start)] (<pause> [(and|then|now|and now|but)]|and|then|now|to) [(it|that) is] [now] [(down|up|ended [up]|finished|weighs|it weighs|is|after)] [(down|up|back)] [(to|at|is)] <amount:two> [(now|after|when i finished)]`,
     cylinderTwice,
-    { unheard: true, examples: ['tank was at forty pounds and it is down to thirty seven'] },
+    {
+      unheard: true,
+      only: isToldTwice,
+      examples: ['tank was at forty pounds and it is down to thirty seven'],
+    },
   ),
   rule(
     `${CYLINDER} (weighed|weighs|was|is|started) [(at|out at)] <amount> (before|after|to start|when i started|at the start|going in|when i (got done|finished)|full)`,
