@@ -234,11 +234,10 @@ export const BESIDE_RULES: readonly Rule[] = [
     '(and|but|<pause> [(and|but)]) the (fan|fans|fan motor|fan motors) [(is|are)] [(at|drawing|pulling|only)] <amount>',
     fanBeside,
   ),
-  rule(
-    '(and|but|<pause> [(and|but)]) the compressor [(is|motor)] [(at|drawing|pulling|only)] (<dropped>|<amount>)',
-    compressorBeside,
-    { unheard: true, examples: [] },
-  ),
+  rule('(and|but|<pause> [(and|but)]) the compressor [(at|only)] <tenths>', compressorBeside, {
+    unheard: true,
+    examples: [],
+  }),
   rule(`<the> <place> (are|is) ${ONLY_DRAWING} <amount> and <amount:other>`, twoFansDraw, {
     unheard: true,
     examples: ['condenser fans are pulling two point one and two point two'],

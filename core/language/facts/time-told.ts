@@ -253,6 +253,20 @@ const MORE = ['e', 'd', 'c', 'b'].reduce(
 
 /** Behind all that says of what they are. */
 export const BARE_HOURS_RULES: readonly Rule[] = [
+  // Without its article, as a man bills it.
+  ...(
+    [
+      [75, 'a quarter'],
+      [105, 'three quarters'],
+    ] as const
+  ).map(([number, part]) =>
+    rule(`[(call it|about|and)] hour and ${part}`, bareHours, {
+      unheard: true,
+      alone: true,
+      tags: { number, per: 'minutes' },
+      examples: [],
+    }),
+  ),
   rule(
     `[(call it|about)] <duration> [(even|flat|total)] [<pause>] [and] ${COUNTED} <clause> ${MORE}`,
     hoursAndParts,

@@ -66,8 +66,7 @@ export const DURATION = named(
     counted('seconds', 'seconds|second|sec'),
     fixed(90, '[(an|one|a)] hour and a half'),
     fixed(75, '(an|one|a) hour and a quarter'),
-    written(fixed(75, 'hour and a quarter')),
-    written(fixed(105, '[(an|one|a)] hour and three quarters')),
+    written(fixed(105, '(an|one|a) hour and three quarters')),
     withMinutes('(an|one|a) hour [and]', 60),
     fixed(1.5, '(a|one) minute and a half'),
     ...HOUR_AND.map(([words, minutes]) =>

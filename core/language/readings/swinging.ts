@@ -28,7 +28,7 @@ function swingOf(quantity: QuantityId | null, tags: Tags, frame: Frame): Meaning
   return found === null ? null : { readings: [found] };
 }
 const SWINGS =
-  '([(is|are|was|keeps)] [(all over|just|still)] (bouncing|swinging|jumping|hunting|wandering|bounces|swings|jumps|hunts|wanders) [(around|back and forth|up and down)] [(a (little|bit|lot)|some)]|[(is|was)] [(just|still)] all over [the (place|map|shop)]|[(is|was)] [(just|still)] going back and forth) [(maybe|about|like|anywhere)] [(from|at|around|about)]';
+  '([(is|are|was|keeps)] [(all over|just|still)] (bouncing|swinging|jumping|hunting|wandering|bounces|swings|jumps|hunts|wanders) [(around|back and forth|up and down)] [(a (little|bit|lot)|some)]|[(is|was)] [(just|still)] all over [the (place|map|shop)]|[(is|was)] [(just|still)] going back and forth) [(maybe|about|like|anywhere)] [(from|at|around)] [about]';
 const TO = '(down to|up to|to)';
 const IT =
   '[it is [just] (hunting|swinging|bouncing|moving)] [<pause>] [(it|she|and it|and|but|but it|[and] (the|my) needle)]';
