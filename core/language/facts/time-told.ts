@@ -1,7 +1,7 @@
 import type { Tags } from '../../grammar/nodes.ts';
 import { QUANTITIES } from '../../terms/quantities.ts';
 import { command } from '../commands/command.ts';
-import { minutesIn } from '../numbers/durations.ts';
+import { HOUR_AND, minutesIn } from '../numbers/durations.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { equipmentId, numberIn, spanIn, tagsIn } from '../slots.ts';
 import { wordBefore } from '../words/clause-start.ts';
@@ -107,11 +107,15 @@ export const partsAndHours: Means = (tags, frame) => {
 const PARTS_THEN_HOURS =
   /^(.+?),? (?:and )?((?:an?|half an|[\w-]+(?: and an? (?:half|quarter))?) hours?\b.*)$/i;
 
-const HOURS_THEN_PARTS =
-  /^(.*?\bhours?(?: and (?:an? half|an? quarter|three quarters|\w+(?:[ -]\w+)? minutes))?(?: (?:even|flat|total))?),?\s+(?:and )?(.+)$/i;
+/** "Three hours fifteen": the minutes, in words or figures. */
+const MINUTES_BEHIND = HOUR_AND.flat().join('|');
+const HOURS_THEN_PARTS = new RegExp(
+  String.raw`^(.*?\bhours?(?: and (?:an? half|an? quarter|three quarters|\w+(?:[ -]\w+)? minutes)|(?: and)? (?:${MINUTES_BEHIND})\b)?(?: (?:even|flat|total))?),?\s+(?:(?:and|plus|with) )?(.+)$`,
+  'i',
+);
 /** "An hour a day", "two hours and a half", "three hours and ten minutes" */
 const NO_PARTS =
-  /^an? (?:day|night|week|month|year|visit|trip|time|shift|piece)\b|^(?:an? (?:half|quarter)|three quarters|(?:[\w-]+ )?[\w-]+ minutes)$/i;
+  /^an? (?:day|night|week|month|year|visit|trip|time|shift|piece)\b|^(?:an? (?:half|quarter)|three quarters|(?:(?:[\w-]+ )?[\w-]+ )?minutes)$/i;
 /** "Three hours and a half and the compressor" */
 const OF_AN_HOUR = /^(?:an? )?(?:half|quarter)\b|^three quarters\b/i;
 
@@ -238,7 +242,7 @@ const MORE = ['e', 'd', 'c', 'b'].reduce(
 /** Behind all that says of what they are. */
 export const BARE_HOURS_RULES: readonly Rule[] = [
   rule(
-    `[(call it|about)] <duration> [(even|flat|total)] [<pause>] [and] ${COUNTED} <clause> ${MORE}`,
+    `[(call it|about)] <duration> [(even|flat|total)] [<pause>] [(and|plus|with)] ${COUNTED} <clause> ${MORE}`,
     hoursAndParts,
     {
       unheard: true,

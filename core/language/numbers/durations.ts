@@ -30,14 +30,14 @@ const withMinutes = (words: string, over: number): Node =>
 const fixed = (number: number, words: string): Node =>
   sequence(parseShape(words), tag({ number, per: 'minutes' }));
 
-/** Said without "minutes" behind an hour. */
-const HOUR_AND: readonly (readonly [string, number])[] = [
+/** Said without "minutes" behind an hour; the longer first, as "forty" is how it begins. */
+export const HOUR_AND: readonly (readonly [string, number])[] = [
   ['ten', 10],
   ['fifteen', 15],
   ['twenty', 20],
   ['thirty', 30],
-  ['forty', 40],
   ['forty five', 45],
+  ['forty', 40],
   ['fifty', 50],
 ];
 
@@ -66,7 +66,8 @@ export const DURATION = named(
     counted('seconds', 'seconds|second|sec'),
     fixed(90, '[(an|one|a)] hour and a half'),
     fixed(75, '(an|one|a) hour and a quarter'),
-    written(fixed(105, '(an|one|a) hour and three quarters')),
+    written(fixed(75, 'hour and a quarter')),
+    written(fixed(105, '[(an|one|a)] hour and three quarters')),
     withMinutes('(an|one|a) hour [and]', 60),
     fixed(1.5, '(a|one) minute and a half'),
     ...HOUR_AND.map(([words, minutes]) =>
