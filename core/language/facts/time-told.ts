@@ -138,22 +138,6 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     { unheard: true, alone: true, only: isWorkBegun, examples: [] },
   ),
   rule(
-    `[(i|we)] (was|were|have been|been) (here|on site|on the job) [for] ${ABOUT} <duration> ${IN_ALL}`,
-    timeTold,
-    {
-      unheard: true,
-      examples: ['i was here two hours and forty minutes'],
-    },
-  ),
-  rule(
-    `[(it was|that is|call it|put me down for|bill)] ${ABOUT} <duration> [of] (on site|on the job|labor) ${IN_ALL}`,
-    timeTold,
-    {
-      unheard: true,
-      examples: ['two hours and forty minutes on site'],
-    },
-  ),
-  rule(
     `[(it was|that was|call it|put me down for)] ${ABOUT} <duration> here ${IN_ALL}`,
     hoursOnThis,
     {
