@@ -327,7 +327,7 @@ export const RULES: readonly Rule[] = [
   ...THING_RULES,
   ...FOUND_WHERE_RULES,
   ...PEOPLE_RULES,
+  ...SPOKEN_OF_RULES,
   ...ALOUD_RULES,
   // What is only named, where no other rule knows more.
-  ...SPOKEN_OF_RULES,
 ];

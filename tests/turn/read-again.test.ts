@@ -31,6 +31,19 @@ describe('a value that is read again without its name', () => {
   });
 
   it.each([
+    [["head's coming up one ten", 'one twenty five'], 'Head 125.'],
+    [["head's coming up one ten", 'one twenty five', 'one forty'], 'Head 140.'],
+    [['suction is dropping thirty eight', 'thirty two'], 'Suction 32.'],
+    [["box is coming down it's at fifteen now", 'eleven'], 'Box 11.'],
+    [['box is down to twenty six', 'twenty two', 'eighteen'], 'Box 18.'],
+  ])('goes on by figures alone behind what was told to move: %j', (words, told) => {
+    expect(reply(...words)).toBe(told);
+  });
+
+  it.each([
+    ['suction is forty', 'fifty'],
+    ["head's coming up one ten", 'two twenty'],
+    ['box is fifty one', 'forty four'],
     ['box is at forty', 'two hundred now'],
     ['suction forty four, head two twenty', 'ninety now'],
     ['condenser cleaned', 'eighteen now'],

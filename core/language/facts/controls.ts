@@ -204,10 +204,10 @@ const OPENS =
   '((kicks|drops|shuts|cycles|turns|goes|trips) (out|off)|kicking (out|off)|opens|trips|breaks)';
 const BACK = '[it] [(cuts|cut|come|comes|kick|kicks|cycles|is|goes|picks|right|then|closes|makes)]';
 const GOES_OUT =
-  '([set to] (cut|cuts|cutting|kick|kicks|drop|drops|go|goes|shut|shuts|cycle|cycles|turn|turns) (out|off)|[set to] (open|opens|trip|trips))';
+  '([(set|~~supposed|~~meant) to] (cut|cuts|cutting|kick|kicks|drop|drops|go|goes|shut|shuts|cycle|cycles|turn|turns|~~kicked|~~dropped|~~went|~~shut|~~cycled|~~turned) [~~(it|the fan|the fans)] (out|off)|[(set|~~supposed|~~meant) to] (open|opens|trip|trips|~~opened))';
 const SET_OUT = '(set to (cut|kick|drop|go|shut|cycle|turn|open|trip) [(out|off)])';
 const COMES_IN =
-  '[set to] (cut|cuts|cutting|kick|kicks|come|comes|cycle|cycles|turn|turns) [back] (in|on)';
+  '[(set|~~supposed|~~meant) to] (cut|cuts|cutting|kick|kicks|come|comes|cycle|cycles|turn|turns|~~kicked|~~came|~~cycled|~~turned|~~bring|~~brings|~~brought) [~~(it|the fan|the fans)] [back] (in|on)';
 /** Which control it is, told behind the values. */
 const ON_IT = '[(on|for|of) <the> <part>]';
 
@@ -222,6 +222,34 @@ const NAMES_LOW = /\b(?:low|suction)\b/i;
 const NAMES_CONTROL = /\b(?:switch|control)\b/i;
 
 const SET = '(set|adjusted|changed|turned|dialed|cranked|moved)';
+const SETTING =
+  '(setting|adjusting|turning|dialing|cranking|moving|brought|bringing|dropped|dropping|lowered|lowering|raised|raising|took|taking|bumped|bumping|put|putting|reset)';
+const MAKES = '(close|make|closing|[to] cut in|come [back] on|kick [back] on)';
+const BREAKS = '(open|break|opening|[to] cut out|go off|kick off|drop out)';
+
+/** "Brought the cut-out down to five": of the control that was spoken of, else of the one that can be set so. */
+const adjustedTo =
+  (which: 'in' | 'out'): Means =>
+  (tags, frame) => {
+    const ofFan = isCycled(frame.context.lastPart);
+    const means = ofFan ? acts(which) : which === 'in' ? one('lowCutinPressure') : outOfLast;
+    const told = means(ofFan ? { ...tags, part: 'fanControl' } : tags, frame);
+    const [set] = told?.readings ?? [];
+    const part = set === undefined ? undefined : CONTROL_OF[set.quantity];
+    return part === undefined
+      ? told
+      : { ...told, work: [{ did: 'adjust', part, words: frame.wordsOf(frame.span) }] };
+  };
+
+/** What is set by each. */
+export const CONTROL_OF: Partial<Record<QuantityId, PartId>> = {
+  highCutoutPressure: 'highPressureSwitch',
+  lowCutoutPressure: 'lowPressureSwitch',
+  lowCutinPressure: 'lowPressureSwitch',
+  fanCutinPressure: 'fanControl',
+  fanCutoutPressure: 'fanControl',
+  setpointTemp: 'temperatureControl',
+};
 
 /** "Set the high pressure to three eighty": no gauge reads so, its control does. */
 const setBy =
@@ -281,6 +309,21 @@ export const CONTROL_RULES: readonly Rule[] = [
     { examples: ['set it to cut in at one ninety and out at one fifty'] },
   ),
   rule(
+    `[(i|we|and)] [have] [(it|is|it is|got it)] ${SET} [it] (to|for|at) (${MAKES} [at] <amount:in> [<pause>] [and] [(to|for)] ${BREAKS} [at] <amount:out>|${BREAKS} [at] <amount:out> [<pause>] [and] [(to|for)] ${MAKES} [at] <amount:in>)`,
+    inAndOut,
+    { unheard: true, examples: ['set it for close at thirty and open at ten'] },
+  ),
+  rule(
+    `[(i|we)] [(am|have|just)] (${SET}|${SETTING}) [the] [${LOW}] cut out [(pressure|setting)] [(down|up|back|back down|back up)] to <amount>`,
+    adjustedTo('out'),
+    { unheard: true, examples: ['brought the cut out down to five'] },
+  ),
+  rule(
+    `[(i|we)] [(am|have|just)] (${SET}|${SETTING}) [the] [${LOW}] cut in [(pressure|setting)] [(down|up|back|back down|back up)] to <amount>`,
+    adjustedTo('in'),
+    { unheard: true, examples: ['brought the cut in down to twenty'] },
+  ),
+  rule(
     `[the] [(it|${LOW}|control|switch)] [is] ${IN} [(at|of)] <amount:in> [and] [it] [(cuts|cut)] [back] out [is] [at] <amount:out> ${ON_IT}`,
     inAndOut,
     { examples: ['cuts in at thirty and cuts out at ten'] },
@@ -296,7 +339,7 @@ export const CONTROL_RULES: readonly Rule[] = [
     { unheard: true, examples: ['kicks off at eight back on at thirty'] },
   ),
   rule(
-    `<the> <part> [is] (${GOES_OUT}|${OPENS}) [at] <amount:out> [<pause>] [(and|then)] (${BACK} back (in|on)|(closes|makes|comes on|cuts in|kicks on) [back]) [at] <amount:in>`,
+    `<the> <part> [is] (${GOES_OUT}|${OPENS}) [at] <amount:out> [<pause>] [(and|then)] (${BACK} back (in|on)|(closes|makes|comes on|cuts in|kicks on|came on|came in|came back in|came back on|came back|kicked on|kicked back on|closed|made|on) [back]) [at] <amount:in>`,
     namedOutAndIn,
     { unheard: true, examples: ['fan cycle switch opens at one fifty closes at two ten'] },
   ),

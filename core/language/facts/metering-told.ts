@@ -22,7 +22,7 @@ const GOES_ON = /^(?:and|with)$/i;
 /** What meters the refrigerant into the coil. */
 export const METERING_RULES: readonly Rule[] = [
   heardRule(
-    '(with a|on a|it is a|~it is got (a|an)|~it has got (a|an)|~with an|~on an|~it is an|~has a|~has an|~it has a|~it has an|~and a|~with|~on|~uses a|~it is on a|~metering is a|~metering device is a|~metered by a) <metering>',
+    '(with a|on a|it is a|~~(it is got|it has got|it has|there is|with|on) a (little|small)|~it is got (a|an)|~it has got (a|an)|~with an|~on an|~it is an|~has a|~has an|~it has a|~it has an|~and a|~with|~on|~uses a|~it is on a|~metering is a|~metering device is a|~metered by a) <metering>',
     metering,
     {
       examples: ['it is on a cap tube', 'with a txv'],

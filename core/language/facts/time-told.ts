@@ -1,9 +1,9 @@
 import type { Tags } from '../../grammar/nodes.ts';
 import { QUANTITIES } from '../../terms/quantities.ts';
 import { command } from '../commands/command.ts';
-import { minutesIn } from '../numbers/durations.ts';
+import { HOUR_AND, minutesIn } from '../numbers/durations.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
-import { equipmentId, numberIn, spanIn, tagsIn } from '../slots.ts';
+import { equipmentId, spanIn } from '../slots.ts';
 import { wordBefore } from '../words/clause-start.ts';
 import { remark } from '../plain-means.ts';
 
@@ -15,31 +15,30 @@ const ADDED = /^(?:add|plus)\b/i;
 
 const MINUTES_IN_HOUR = 60;
 
-/** Hours, and the minutes told behind them. */
+/** "Three hours fifteen": the minutes, in words or figures. */
+const MINUTES_BEHIND = HOUR_AND.flat().join('|');
+
+/** Whole minutes. */
 function heldIn(tags: Tags): number | null {
   const minutes = minutesIn(tags);
-  const rest = numberIn(tagsIn(tags['rest'])?.['number']);
-  if (minutes === null || minutes < 1) return null;
-  if (rest === null) return Math.round(minutes);
-  const isRest = Number.isInteger(rest) && rest > 0 && rest < MINUTES_IN_HOUR;
-  return isRest && minutes % MINUTES_IN_HOUR === 0 ? minutes + rest : null;
+  return minutes === null || minutes < 1 ? null : Math.round(minutes);
 }
-
-/** "An hour and twenty, two sevenths minutes": nobody tells parts of a minute so. */
-const tellsPartMinutes = (tags: Tags): boolean =>
-  !Number.isInteger(numberIn(tagsIn(tags['rest'])?.['number']) ?? 0);
 
 /** "Two hours on site", "an hour and a half labor": for the office; what is not all of it is kept as it was said. */
 export const timeTold: Means = (tags, frame) => {
-  if (tellsPartMinutes(tags)) return null;
   const words = frame.wordsOf(frame.span);
   const value = heldIn(tags);
   const fact = kindOf(words);
+  if (BEHIND_HOUR.test(frame.wordsOf({ from: 0, to: frame.span.from })))
+    return { remarks: [frame.wordsOf({ from: 0, to: frame.span.to })] };
   const isDistance = fact === 'travel' && /^(?:a|an|the)$/i.test(wordBefore(frame));
   const isPart =
     isDistance || OF_ONE_WAY.test(words) || (fact === 'timeOnSite' && ADDED.test(words));
   return value === null || isPart ? { remarks: [words] } : { facts: [{ fact, value, words }] };
 };
+
+/** "An hour forty and ten minutes labor": whether they are two nobody knows. */
+const BEHIND_HOUR = new RegExp(String.raw`\bhours?(?: (?:${MINUTES_BEHIND})) and$`, 'i');
 
 function kindOf(words: string): 'labor' | 'travel' | 'timeOnSite' {
   if (ON_THE_ROAD.test(words)) return 'travel';
@@ -107,11 +106,13 @@ export const partsAndHours: Means = (tags, frame) => {
 const PARTS_THEN_HOURS =
   /^(.+?),? (?:and )?((?:an?|half an|[\w-]+(?: and an? (?:half|quarter))?) hours?\b.*)$/i;
 
-const HOURS_THEN_PARTS =
-  /^(.*?\bhours?(?: and (?:an? half|an? quarter|three quarters|\w+(?:[ -]\w+)? minutes))?(?: (?:even|flat|total))?),?\s+(?:and )?(.+)$/i;
+const HOURS_THEN_PARTS = new RegExp(
+  String.raw`^(.*?\bhours?(?: and (?:an? half|an? quarter|three quarters|\w+(?:[ -]\w+)? minutes)|(?: and)? (?:${MINUTES_BEHIND})\b)?(?: (?:even|flat|total))?),?\s+(?:(?:and|plus|with) )?(.+)$`,
+  'i',
+);
 /** "An hour a day", "two hours and a half", "three hours and ten minutes" */
 const NO_PARTS =
-  /^an? (?:day|night|week|month|year|visit|trip|time|shift|piece)\b|^(?:an? (?:half|quarter)|three quarters|(?:[\w-]+ )?[\w-]+ minutes)$/i;
+  /^an? (?:day|night|week|month|year|visit|trip|time|shift|piece)\b|^(?:an? (?:half|quarter)|three quarters|(?:(?:[\w-]+ )?[\w-]+ )?minutes)$/i;
 /** "Three hours and a half and the compressor" */
 const OF_AN_HOUR = /^(?:an? )?(?:half|quarter)\b|^three quarters\b/i;
 
@@ -138,7 +139,6 @@ const timeAndRoad = remark;
 const isWorkBegun = ({ context }: Frame): boolean => context.workBegun;
 
 const ABOUT = '[(about|around|like|right at|just over|just under|almost)]';
-const HOURS = `${ABOUT} <duration> [and] <number:rest> (minutes|minute)`;
 const IN_ALL = '[(total|in total|all told|all together|today)]';
 
 /** What the office bills by, where the technician says it: the clock of the visit knows only when it was first spoken to. */
@@ -147,22 +147,6 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     `[(it|this|that|this one|the (job|call)|[the] whole (thing|job))] took ${ABOUT} <duration> ${IN_ALL}`,
     hoursOnThis,
     { unheard: true, alone: true, only: isWorkBegun, examples: [] },
-  ),
-  rule(
-    `[(i|we)] (was|were|have been|been) (here|on site|on the job) [for] ${HOURS} ${IN_ALL}`,
-    timeTold,
-    {
-      unheard: true,
-      examples: ['i was here two hours and forty minutes'],
-    },
-  ),
-  rule(
-    `[(it was|that is|call it|put me down for|bill)] ${HOURS} [of] (on site|on the job|labor) ${IN_ALL}`,
-    timeTold,
-    {
-      unheard: true,
-      examples: ['two hours and forty minutes on site'],
-    },
   ),
   rule(
     `[(it was|that was|call it|put me down for)] ${ABOUT} <duration> here ${IN_ALL}`,
@@ -175,7 +159,7 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[(it|this|that|this one|the (job|call)|[the] whole (thing|job))] took (me|us) ${ABOUT} <duration> [[and] <number:rest> (minutes|minute)] ${IN_ALL}`,
+    `[(it|this|that|this one|the (job|call)|[the] whole (thing|job))] took (me|us) ${ABOUT} <duration> ${IN_ALL}`,
     timeTold,
     { unheard: true, alone: true, examples: ['took me three and a half hours'] },
   ),
@@ -222,7 +206,7 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[(it was|that was|i have got|spent|i spent|and|call it|put me down for|i had)] ${ABOUT} (<duration> [[and] <number:rest> (minutes|minute)]|hour|hours) (on|for|with) (the|that|their) <equipment> ${IN_ALL}`,
+    `[(it was|that was|i have got|spent|i spent|and|call it|put me down for|i had)] ${ABOUT} (<duration>|hour|hours) (on|for|with) (the|that|their) <equipment> ${IN_ALL}`,
     hoursOnUnit,
     {
       unheard: true,
@@ -231,7 +215,7 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[(my|add|plus|put down|put|log|bill|charge)] labor [(is|was|comes to)] ${ABOUT} <duration> [[and] <number:rest> (minutes|minute)]`,
+    `[(my|add|plus|put down|put|log|bill|charge)] labor [(is|was|comes to)] ${ABOUT} <duration>`,
     timeTold,
     {
       unheard: true,
@@ -239,7 +223,7 @@ export const TIME_TOLD_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[(no|sorry|wait|oops|actually)] (make (it|that)|change (it|that) to|that should be|it should be|should be|i meant|correction) <duration> [[and] <number:rest> (minutes|minute)] [[of] labor]`,
+    `[(no|sorry|wait|oops|actually)] (make (it|that)|change (it|that) to|that should be|it should be|should be|i meant|correction) <duration> [[of] labor]`,
     amendTime,
     { unheard: true, apart: true, examples: ['make that three hours'] },
   ),
@@ -268,7 +252,7 @@ export const BARE_HOURS_RULES: readonly Rule[] = [
     }),
   ),
   rule(
-    `[(call it|about)] <duration> [(even|flat|total)] [<pause>] [and] ${COUNTED} <clause> ${MORE}`,
+    `[(call it|about)] <duration> [(even|flat|total)] [<pause>] [(and|plus|with)] ${COUNTED} <clause> ${MORE}`,
     hoursAndParts,
     {
       unheard: true,
@@ -282,12 +266,7 @@ export const BARE_HOURS_RULES: readonly Rule[] = [
     {
       unheard: true,
       alone: true,
-      examples: ['two hours'],
+      examples: ['two hours', 'three hours and forty five minutes'],
     },
   ),
-  rule(`[(and|plus|add|call it)] ${HOURS} ${IN_ALL}`, bareHours, {
-    unheard: true,
-    alone: true,
-    examples: ['three hours and forty five minutes'],
-  }),
 ];

@@ -7,14 +7,20 @@ import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.t
 
 const UNIT = '(it|unit|the unit|the box|the freezer|the case|the coil|the evaporator)';
 
-/** Of what does not turn by itself "it runs" is said of the unit. */
+/** "Poured a quart in and it runs good" */
+const DRAINS: ReadonlySet<PartId> = new Set<PartId>(['drainLine', 'drainPan']);
+
+/** Of what does not turn by itself "it runs" is said of the unit; a drain runs, too. */
 export const ofWhatTurns =
   (state: FindingStateId): Means =>
   (_tags, frame) => {
     const of = (part: PartId): Meaning => ({ findings: [finding(part, state, frame)] });
     return {
       ofIt: {
-        means: (part) => of(TURNS.includes(part) ? part : 'compressor'),
+        means: (part) =>
+          state === 'running' && DRAINS.has(part)
+            ? { findings: [finding('drainLine', 'ok', frame)] }
+            : of(TURNS.includes(part) ? part : 'compressor'),
         inSentence: false,
         otherwise: of('compressor'),
       },

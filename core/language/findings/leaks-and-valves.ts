@@ -139,26 +139,69 @@ const HOLDS_GAS: ReadonlySet<PartId> = new Set<PartId>([
 ]);
 
 /** "Bubbles on it too": of the part that was found oily just before. */
-const bubblesOnIt: Means = (_tags, frame) => {
+const bubblesOnIt: Means = (tags, frame) => {
   const words = frame.wordsOf(frame.span);
+  if (OTHER_ONE.test(words)) return remark(tags, frame);
   const means = (part: PartId): Meaning =>
     HOLDS_GAS.has(part) ? { findings: [finding(part, 'leaking', frame)] } : { remarks: [words] };
   return { ofIt: { means, inSentence: false, otherwise: { remarks: [words] } } };
 };
 
+/** Which that is nobody knows but the hands. */
+const OTHER_ONE = /\bother one\b/i;
+
+/** "It went off at the suction line": a detector did; at the compressor it may be a switch. */
+const wentOffThere: Means = (tags, frame) => {
+  const part = leakAt(tags, frame);
+  return HOLDS_GAS.has(part) && part !== 'compressor' ? leaks(tags, frame) : null;
+};
+
+/** "Two leaks, one at the flare and one at the braze" */
+const leaksHere: Means = (tags, frame) => {
+  const parts = ['first', 'second'].map((slot) => partId(tagsIn(tags[slot])?.['part']) ?? 'joint');
+  const found = [...new Set<PartId>(parts)].map((part) => finding(part, 'leaking', frame));
+  return { findings: found, remarks: [frame.wordsOf(frame.span)] };
+};
+
+/** "Put bubbles on it and nothing" */
+const noneOnIt: Means = (tags, frame) => ({
+  ...worked('leakCheck', null)(tags, frame),
+  ...remark(tags, frame),
+});
+
 export const LEAK_AND_VALVE_RULES: readonly Rule[] = [
+  rule(
+    `[(and|but|so|yeah|yep)] it ((went|goes|is going) off|beeped|beeps|alarmed|lit up) [again] ${AT} ${SPOT} [(though|too|also|again)]`,
+    wentOffThere,
+    { unheard: true, only: startsClause, examples: ['it went off at the suction line'] },
+  ),
+  rule(
+    `[(and|so|ok|yeah)] [(i have|i have got|i got|got|we have|we have got|there is|there are|that is|found|i found|that makes|makes)] (two|a couple [of]|2) [(different|separate|small|little|bad)] (leaks|leakers) [<pause>] [(one|first one|the first one)] [is] ${AT} (<the> [<bit>] <part:first> ${STEM}|${FITTING}) [<pause>] [and] [(one|the other|the other one|another|another one|the second [one])] [is] [${AT}] (<the> [<bit>] <part:second> ${STEM}|${FITTING})`,
+    leaksHere,
+    { unheard: true, examples: ['i got two leaks one at the flare and one at the braze joint'] },
+  ),
+  rule(
+    `[(and|so|ok|yeah)] [(i have|i have got|i got|got|we have|we have got|there is|there are|that is|found|i found|that makes|makes)] (two|a couple [of]) [(different|separate|small|little|bad)] (leaks|leakers) [(on|in) (it|here|there|this one)]`,
+    remark,
+    { unheard: true, apart: true, examples: ['i got two leaks'] },
+  ),
+  rule(
+    `${I} ((put|got|brushed|sprayed|squirted|dabbed) [(the|my|some)] (soap bubbles|bubbles|soap|soap and water|bubble solution|bubble juice|leak soap|suds|foam|leak detector) (on|over|around) (it|that|that one|this one|them|the other one|everything)|(soaped|bubbled|sniffed|re soaped) (it|that|that one|this one|them|the other one|everything) [(up|down|again|too)]) [<pause>] [(and|but)] [(i (got|see|have|have got)|it is|there is|they are|got|shows|still)] (nothing|no (leak|leaks|bubbles|hits)|none|clean|dry|not a (bubble|thing)|(all [are]|it is|they are|they all are) (good|clear|tight)) [(there|on it|at all)]`,
+    noneOnIt,
+    { unheard: true, apart: true, examples: ['put bubbles on it and nothing'] },
+  ),
   rule(
     '[(and|so|yeah|i think|looks like|sounds like)] [(it has|it has got|it is got|there is|there has to be|we have|we have got|i have|i have got|got|found|i found)] [definitely] a [(small|big|slow|bad|little|pinhole)] leak [(somewhere [(in|on) (it|here|there|the system)]|(in|on) (it|here|there|the (system|circuit)))] [for sure]',
     remark,
     { unheard: true, apart: true, examples: ['there is a leak'] },
   ),
   rule(
-    '[(and|also|yeah|yep)] [(got|i got|i have got|i see|there is|there are|found|with|getting|i am getting)] [(some|a few|lots of|little|tiny|steady|soap|big)] [soap] bubbles [coming] (on|at|from|around|out of|off) (it|that|them) [(too|also|as well|now|there)]',
+    '[(and|also|yeah|yep)] [(got|i got|i have got|i see|there is|there are|found|with|getting|i am getting)] [(some|a few|lots of|little|tiny|steady|soap|big)] [soap] bubbles [coming] (on|at|from|around|out of|off) (it|that|them|(that|this|the other) one) [<pause>] [(and|yeah|yep)] [(it|that|she) is (blowing|bubbling|foaming) [(a|some|them)] [(nice|good|steady|real)] [(big|good|little)] [(one|ones|bubbles|bubble)]] [(too|also|as well|now|there)]',
     bubblesOnIt,
     { unheard: true, only: startsClause, examples: [] },
   ),
   rule(
-    '[(and|yeah|yep)] [(it|that)] (is bubbling|bubbles|blows bubbles|is blowing bubbles) [(too|also|as well)]',
+    '[(and|yeah|yep|so)] [(it|that|this|(that|this|the other) one)] (is bubbling|bubbles|blows bubbles|is (blowing|foaming|making) [(a|some)] [(nice|good|steady|real)] [(big|good|little)] (one|ones|bubbles|bubble)|is a (pinhole|pin hole|leaker)|is where it is leaking) [(too|also|as well|there|right there)]',
     bubblesOnIt,
     {
       alone: true,

@@ -9,7 +9,7 @@ import {
 } from '../../grammar/nodes.ts';
 import { parseShape } from '../../grammar/shape.ts';
 import { NUMBER } from './numbers.ts';
-import { numberIn } from '../slots.ts';
+import { numberIn, tagsIn } from '../slots.ts';
 
 const MINUTES_IN = { minutes: 1, hours: 60, seconds: 1 / 60 } as const;
 type Per = keyof typeof MINUTES_IN;
@@ -30,14 +30,14 @@ const withMinutes = (words: string, over: number): Node =>
 const fixed = (number: number, words: string): Node =>
   sequence(parseShape(words), tag({ number, per: 'minutes' }));
 
-/** Said without "minutes" behind an hour. */
-const HOUR_AND: readonly (readonly [string, number])[] = [
+/** Said without "minutes" behind an hour; the longer first, as "forty" is how it begins. */
+export const HOUR_AND: readonly (readonly [string, number])[] = [
   ['ten', 10],
   ['fifteen', 15],
   ['twenty', 20],
   ['thirty', 30],
-  ['forty', 40],
   ['forty five', 45],
+  ['forty', 40],
   ['fifty', 50],
 ];
 
@@ -48,13 +48,14 @@ const HOURS_AND: readonly (readonly [string, number])[] = [
   ['three quarters', 45],
 ];
 
-/** "two hours and three quarters", "three hours forty five" */
+/** "two hours and three quarters", "three hours forty five", "two hours and forty minutes" */
 const hoursAnd: readonly Node[] = [
-  ...HOURS_AND.map(([words, over]) => [`and (${words})`, over] as const),
-  ...HOUR_AND.map(([words, over]) => [`[and] (${words}|${over})`, over] as const),
-].map(([words, over]) =>
-  written(sequence(counted('hours', 'hours'), parseShape(words), tag({ over }))),
-);
+  parseShape('[and] <number:over> (minutes|minute)', { number: NUMBER }),
+  ...HOURS_AND.map(([words, over]) => sequence(parseShape(`and (${words})`), tag({ over }))),
+  ...HOUR_AND.map(([words, over]) =>
+    sequence(parseShape(`[and] (${words}|${over})`), tag({ over })),
+  ),
+].map((behind) => written(sequence(counted('hours', 'hours'), behind)));
 
 /** A stretch of time as said: "ten minutes", "half an hour", "an hour and a half". */
 export const DURATION = named(
@@ -66,7 +67,8 @@ export const DURATION = named(
     counted('seconds', 'seconds|second|sec'),
     fixed(90, '[(an|one|a)] hour and a half'),
     fixed(75, '(an|one|a) hour and a quarter'),
-    written(fixed(105, '(an|one|a) hour and three quarters')),
+    written(fixed(75, 'hour and a quarter')),
+    written(fixed(105, '[(an|one|a)] hour and three quarters')),
     withMinutes('(an|one|a) hour [and]', 60),
     fixed(1.5, '(a|one) minute and a half'),
     ...HOUR_AND.map(([words, minutes]) =>
@@ -84,6 +86,13 @@ export function minutesIn(tags: Tags | null): number | null {
   const number = numberIn(tags?.['number']);
   const per = tags?.['per'];
   if (number === null || !isPer(per)) return null;
-  const over = numberIn(tags?.['over']) ?? 0;
+  const minutes = tagsIn(tags?.['over']);
+  const over = numberIn(minutes === null ? tags?.['over'] : minutes['number']) ?? 0;
+  // "An hour and twenty, two sevenths minutes": nobody tells parts of a minute so.
+  if (minutes !== null && !isBehindHours(over, number)) return null;
   return Math.round((number * MINUTES_IN[per] + over) * 1000) / 1000;
 }
+
+const MINUTES_IN_HOUR = 60;
+const isBehindHours = (minutes: number, hours: number): boolean =>
+  Number.isInteger(minutes) && minutes >= 0 && minutes < MINUTES_IN_HOUR && Number.isInteger(hours);

@@ -56,6 +56,8 @@ export function isOnlyPlace(sentence: Sentence, { from, to }: Span): boolean {
   const thing = tokens[on - 1];
   if (on < 1 || thing === undefined || tokens[on]?.pause === true) return false;
   if (isWhatWasTaken(tokens, on)) return true;
+  // "The one going to the receiver's cold"
+  if (LEADS.has(thing)) return isIn(PIPES, tokens[on - 2]);
   // "The stat's on the coil, reads closed": what is told behind the pause is told of the stat.
   if (STANDS.has(thing) && on > 1) return hasPause(tokens, from + 1, to - 1);
   // "Line side of the fuses is good": there is power, and nothing is told of the fuses.
@@ -65,6 +67,9 @@ export function isOnlyPlace(sentence: Sentence, { from, to }: Span): boolean {
     return false;
   return beginsName(tokens, on - 1);
 }
+
+const LEADS = new WordSet('going coming leading running headed');
+const PIPES = new WordSet('one line lines pipe pipes tube tubes tubing hose wire wires lead');
 
 /** "Oil I got out of the schrader was black": what somebody took from there is told of, and not where it was. */
 function isWhatWasTaken(tokens: readonly Token[], on: number): boolean {

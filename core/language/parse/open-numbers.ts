@@ -127,6 +127,7 @@ class NumberFinder implements OpenNumbers {
   /** "The valve's an electronic one": of which kind it is. */
   private pointsAt(at: number, end: number): boolean {
     if (this.isTheOthers(at, end) || this.isThatOne(at, end)) return true;
+    if (this.isOneThere(at, end)) return true;
     const [which, kind, number, next] = this.tokens.slice(Math.max(0, at - 2), at + 2);
     if (this.isOneOfThem(at, end) || this.isOfDoubleKind(at, end)) return true;
     if (at < 2 || end > at + 1 || number?.text !== 'one') return false;
@@ -140,6 +141,15 @@ class NumberFinder implements OpenNumbers {
     if (that === undefined || number === undefined || end > at + 1 || number.pause) return false;
     if (number.text !== 'one') return that.text === 'all' && SMALL.has(number);
     return THAT.has(that) || (that.text === 'in' && held !== undefined && PROBES.has(held));
+  }
+
+  /** "The one at the coil", "one at the flare and one at the braze" */
+  private isOneThere(at: number, end: number): boolean {
+    const [the, number, place, next] = [-1, 0, 1, 2].map((by) => this.tokens[at + by]);
+    if (number?.text !== 'one' || end > at + 1 || place === undefined || place.pause) return false;
+    if (!PLACED.has(place)) return false;
+    const isPointed = the?.text === 'the' && !number.pause;
+    return isPointed || (next !== undefined && !next.pause && WHOSE.has(next));
   }
 
   /** "It's black on L two": which leg of a supply. */
@@ -179,7 +189,7 @@ class NumberFinder implements OpenNumbers {
     if (at < 3 || end > at + 1 || number?.text !== 'one' || number.pause) return false;
     if (which === undefined || first?.pause !== false || second?.pause !== false) return false;
     const isKind = first.value === null && second.value === null && !OF.has(second);
-    return which.text === 'the' && isKind && (next === undefined || next.pause || ENDS.has(next));
+    return POINTING.has(which) && isKind && (next === undefined || next.pause || ENDS.has(next));
   }
 
   /** "The left hand one of two": of how many it is one. */
@@ -235,6 +245,8 @@ const ALONG = new WordSet(
   'clear cleared clean done full empty way there gone melted thawed open shut closed plugged blocked covered iced through over charged',
 );
 const THAT = new WordSet('that this');
+const PLACED = new WordSet('at on in by near under over behind inside off from going coming to');
+const WHOSE = new WordSet('the my a an his her their this that');
 const PROBES = new WordSet('probe thermometer stem');
 const OTHERS_OF = new WordSet('the those these all my our their');
 const SMALL = new WordSet('two three four five six');

@@ -49,6 +49,8 @@ const UNIT_OR_NAME: ReadonlyMap<string, string> = new Map([
 ]);
 const METERED = new WordSet([...UNIT_OR_NAME.keys()]);
 const SHOWS = new WordSet('is are at');
+/** "Amps down to three one" */
+const MOVED = new WordSet('down up');
 
 /** Without any of them there is no other way: one look at each token, where there would be four. */
 const MAY_BE_MEANT = WordSet.ofAll([
@@ -105,7 +107,8 @@ function putRight(others: Token[], tokens: readonly Token[], at: number): boolea
 function nameOfNext(tokens: readonly Token[], at: number): Token | null {
   const [token, next] = [tokens[at], tokens[at + 1]];
   if (token === undefined || next === undefined || !METERED.has(token)) return null;
-  const isBetween = isNumber(tokens[at - 1]) && isNumber(SHOWS.has(next) ? tokens[at + 2] : next);
+  const value = MOVED.has(next) ? at + 3 : SHOWS.has(next) ? at + 2 : at + 1;
+  const isBetween = isNumber(tokens[at - 1]) && isNumber(tokens[value]);
   const text = isBetween ? UNIT_OR_NAME.get(token.text) : undefined;
   return text === undefined ? null : changed(token, { text, known: UNKNOWN, pause: true });
 }

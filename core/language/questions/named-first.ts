@@ -46,7 +46,7 @@ export const NAMED_FIRST_QUESTIONS: readonly Rule[] = [
     { examples: [] },
   ),
   rule(
-    `[(so|and|then)] ${MY} <asked> [is] [(at|now|running)] what [(now|then|again|right now)]`,
+    `[(so|and|then)] ${MY} <asked> [(is|was)] [(at|now|running)] what [(now|then|again|right now)]`,
     about('value'),
     { unheard: true, apart: true, examples: ['so superheat is what now'] },
   ),

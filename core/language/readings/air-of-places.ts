@@ -92,6 +92,11 @@ export const AIR_OF_PLACE_RULES: readonly Rule[] = [
     inside,
     { unheard: true, examples: ['it is eighty one behind this bar'] },
   ),
+  rule(
+    `[${GOT}] [(really|pretty|so|bitter|freaking|damn)] (cold|hot|warm|freezing|chilly|cool|windy|miserable|brutal) (up|out) here [<pause>] [(like|about|around|maybe|at|it is|it is about|it is like)] <amount>`,
+    outside,
+    { unheard: true, examples: ['it is cold up here like eighteen'] },
+  ),
   rule('<amount> out', weather, { unheard: true, alone: true, examples: ['eighty five out'] }),
   rule('<pause> <amount> out', weatherBehind, { unheard: true, apart: true, examples: [] }),
 ];

@@ -137,7 +137,7 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
     { examples: ['case three in the middle is warm'] },
   ),
   rule(
-    `(my|mine|the) [(own|stick|pocket)] (probe|thermometer) (says|has got|is got|got|has|reads|shows|is at|is reading|is showing) <amount>`,
+    `((my|mine|the) [(own|stick|pocket)] (probe|thermometer)|mine) (says|has got|is got|got|has|reads|shows|is at|is reading|is showing) <amount>`,
     ofTheBox,
     { unheard: true, only: speaksOfBox, examples: [] },
   ),

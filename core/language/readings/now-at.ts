@@ -4,6 +4,7 @@ import { QUANTITY_OF } from '../electrical/electrical.ts';
 import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { type Amounted, amountIn, readingOf } from '../numbers/measure.ts';
 import { isPlausible } from '../numbers/plausible.ts';
+import { isOnlyNumber } from '../words/own-reading.ts';
 import { startsClause, wordBefore } from '../words/clause-start.ts';
 import { reading } from './reading-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
@@ -83,6 +84,28 @@ function isWatched({ quantity, value, unit }: Reading, { context }: Frame): bool
   );
 }
 
+/** "Head's coming up, one ten." "One twenty five." "One forty.": what was told to move is read on by figures alone. */
+function wasMoving({ context }: Frame): boolean {
+  const first = context.told.find((each) => each === null || !isOnlyNumber(each.words));
+  return first?.told.of === 'reading' && MOVED.test(first.words);
+}
+const MOVED =
+  /\b(?:coming|going|climbing|dropping|falling|rising|creeping|heading|pulling)\b|\b(?:up|down) to\b|\bnow\b/i;
+
+/** Ours: a gauge that is watched moves by so much of what it showed, from one look to the next. */
+const MOST_MOVED = 1.5;
+
+/** The same gauge, and in the same unit, not far from where it stood. */
+function isNextOnGauge({ quantity, value, unit }: Reading, { context }: Frame): boolean {
+  const [last] = context.told;
+  if (last?.told.of !== 'reading' || value === undefined) return false;
+  const { reading: before } = last.told;
+  if (before.quantity !== quantity || before.unit !== unit || before.value === undefined)
+    return false;
+  const [low, high] = [Math.min(value, before.value), Math.max(value, before.value)];
+  return low > 0 && high <= low * MOST_MOVED;
+}
+
 /** Nothing stands in it that is watched on a gauge, and something was read that runs. */
 const readsOn = ({ context: { holding, lastQuantity } }: Frame): boolean =>
   holding === null && lastQuantity !== null;
@@ -91,16 +114,23 @@ const readsOn = ({ context: { holding, lastQuantity } }: Frame): boolean =>
 const againAlone: Means = (tags, frame) => {
   const { lastQuantity } = frame.context;
   const found = lastQuantity === null ? null : reading(lastQuantity, amountIn(tags), frame);
-  return found !== null && isWatched(found, frame)
+  if (found === null) return null;
+  const isOnThermometer = QUANTITIES[found.quantity].dimension === 'temperature';
+  if (wasMoving(frame))
+    return (isOnThermometer ? isWatched : isNextOnGauge)(found, frame)
+      ? { readings: [found] }
+      : null;
+  return isOnThermometer && isWatched(found, frame)
     ? { doubts: [{ ...found, why: 'expected' }] }
     : null;
 };
 
-const isOnThermometer = ({ context: { asked, askedAbout, lastQuantity } }: Frame): boolean =>
+const mayGoOn = ({ context: { asked, askedAbout, lastQuantity } }: Frame): boolean =>
   asked === null &&
   askedAbout === null &&
   lastQuantity !== null &&
-  QUANTITIES[lastQuantity].dimension === 'temperature';
+  (QUANTITIES[lastQuantity].dimension === 'temperature' || GAUGES.has(lastQuantity));
+const GAUGES: ReadonlySet<QuantityId> = new Set<QuantityId>(['headPressure', 'suctionPressure']);
 
 const MOVES =
   '(dropping|falling|coming (down|up)|going (down|up)|pulling down|climbing|rising|holding|steady|still (dropping|falling|climbing|rising|going|coming (down|up)|pulling down)) [(now|slow|slowly|fast|nice|good)]';
@@ -128,7 +158,7 @@ export const NOW_AT_RULES: readonly Rule[] = [
   rule('[(and|ok|then)] <amount>', againAlone, {
     alone: true,
     unheard: true,
-    only: isOnThermometer,
+    only: mayGoOn,
     examples: [],
   }),
 ];

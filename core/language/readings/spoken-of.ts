@@ -41,8 +41,10 @@ const partSpokenOf: Means = (tags) => {
 };
 
 const LEAD =
-  '[~~(and|ok|now|next|then|so|moving on to|moving to|on to|over to|going to|on|let us see|let us look at|looking at|checking|i am (reading|checking|looking at|on)|here is|for)] [~~(and|now|next|my|this|that)] [the]';
-const TAIL = '[~~(temp|temperature|reading)] [~~(is|was|reads|at|is at|reading|says|shows)]';
+  '[~~(and|ok|now|next|then|so|moving on to|moving to|on to|over to|going to|on|(let us|let me) (see|look at|check|test|ohm|meter)|looking at|checking|i am (reading|checking|looking at|on)|here is|for)] [~~(and|now|next|my|this|that)] [the]';
+const LET_ME =
+  '~~(let me|let us) (check|test|see|look at|look|get|grab|read|meter|ohm) [(that|it|them|that one|those)] [(here|real quick|too|next|now)]';
+const TAIL = `[~~(temp|temperature|reading)] [(~~(is|was|reads|at|is at|reading|says|shows)|${LET_ME})]`;
 
 const METERS: readonly (readonly [QuantityId, string])[] = [
   ['voltage', '(voltage|volts)'],
@@ -108,7 +110,7 @@ export const SPOKEN_OF_RULES: readonly Rule[] = [
     discharged,
     { ...BY_ITSELF, unheard: true, examples: ['discharged the cap'] },
   ),
-  rule(`${LEAD} <part> [~~(is|reads|looks)]`, partSpokenOf, {
+  rule(`${LEAD} <part> [(~~(is|reads|looks)|${LET_ME})]`, partSpokenOf, {
     ...BY_ITSELF,
     examples: ['run capacitor', 'moving on to the evaporator'],
   }),

@@ -72,4 +72,4 @@ export function adviceIn(words: string): Recommendation | null {
 
 /** "Keep boxes off the condenser it can't breathe": why, which runs on; behind "that" and "if" it is what is to be seen to. */
 const WITH_REASON =
-  /^(.+?(?<! (?:that|if|when|until|till|so|while|before|after|how|where|what|why|sure|and|or|like|whether|as|once|unless))),? ((?:because|since) .+|(?:it|they)(?:'s|'re| is| are| was| were| has| have| keeps?| can't| cannot| can not| won't| will not| doesn't| don't| does not| do not| gets?) .+)$/i;
+  /^(.+?(?<! (?:that|if|when|until|till|'?til|so|while|before|after|how|where|what|why|sure|and|or|like|whether|as|once|unless))),? ((?:because|since) .+|(?:it|they)(?:'s|'re| is| are| was| were| has| have| keeps?| can't| cannot| can not| won't| will not| doesn't| don't| does not| do not| gets?) .+)$/i;

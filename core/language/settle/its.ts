@@ -4,12 +4,12 @@ import type { Context } from '../context.ts';
 import { doesToIt } from './done-to-unnamed.ts';
 import { coilBehind, isUnnamedCoil, ofEvaporator } from '../findings/finding-of.ts';
 import type { Meaning } from '../rule.ts';
-import { partId, placeId } from '../slots.ts';
+import { partId } from '../slots.ts';
 import { HAS_CAP, isScrewedOn } from '../words/caps.ts';
 import { stateAt } from '../words/state-at.ts';
 import { spokenOfLast } from './spoken-last.ts';
 import { withShortNames } from './short-names.ts';
-import type { Reading, Work } from '../utterance.ts';
+import type { Work } from '../utterance.ts';
 
 /** "Found the condenser plugged, brushed it": what is said of "it" is said of the part named last. */
 export function settleIts(meanings: readonly Meaning[], context: Context): readonly Meaning[] {
@@ -26,10 +26,7 @@ export function settleIts(meanings: readonly Meaning[], context: Context): reado
       lastPart,
       lastPlace,
     ]);
-    const settled = withCap(
-      withHeater(withCoil(named, inSentence), part ?? before),
-      inSentence ?? before,
-    );
+    const settled = withCap(withCoil(named, inSentence), inSentence ?? before);
     read = readIn(settled) ?? read;
     told = settled;
     inSentence = meaning.names ?? partIn(settled, inSentence) ?? inSentence;
@@ -79,42 +76,6 @@ function withCoil(meaning: Meaning, before: PartId | null): Meaning {
           isUnnamedCoil(each.part, each.words) && ofEvaporator(before) ? 'evaporator' : each.part,
       })),
     }),
-  };
-}
-
-const HEATERS: readonly (PartId | null)[] = ['doorHeater', 'drainHeater', 'crankcaseHeater'];
-const UNNAMED_HEATER = /\b(?:the|that|this|order) heaters?\b/i;
-const HEATER_READ = /^(?:the |that |this |new )*heaters?\b/i;
-
-/** "Put a new drain heater in, new heater pulls point four": metered at the one that was told of. */
-function readAtHeater(readings: readonly Reading[], last: PartId): readonly Reading[] {
-  const place = placeId(last);
-  return readings.map((each) =>
-    place !== null && each.place === 'defrostHeater' && HEATER_READ.test(each.words)
-      ? { ...each, place }
-      : each,
-  );
-}
-
-/** "Door heater's dead, order that heater": the one that was told of, and not the defrost's. */
-function withHeater(meaning: Meaning, last: PartId | null): Meaning {
-  if (!HEATERS.includes(last) || last === null) return meaning;
-  const meant = <Told extends { readonly part: PartId | null; readonly words: string }>(
-    told: readonly Told[] = [],
-  ): readonly Told[] =>
-    told.map((each) =>
-      each.part === 'defrostHeater' && UNNAMED_HEATER.test(each.words)
-        ? { ...each, part: last }
-        : each,
-    );
-  const { findings, work, recommendations, readings } = meaning;
-  if (readings !== undefined) return { ...meaning, readings: readAtHeater(readings, last) };
-  if (findings === undefined && work === undefined && recommendations === undefined) return meaning;
-  return {
-    ...meaning,
-    findings: meant(findings),
-    work: meant(work),
-    recommendations: meant(recommendations),
   };
 }
 

@@ -65,7 +65,7 @@ const NOT_SO = new Wording(
 const UNSURE = new Wording(/ (?:could|can|somebody|someone|phone|my|office|either|wrong) /);
 /** Of all that may be told. */
 const GUESSED = new Wording(
-  / (?:i think|i guess|i believe|maybe|might|probably|should|would|could be|could have|supposed|going to|got to be|must be|if|or something|lunch|coffee|truck|van|home|traffic|pretty sure|nice|beautiful|cup|bucks|dollars|dollar|can be|can get|can do) /,
+  / (?:i think|i guess|i believe|maybe|might|probably|should|would|could be|could have|supposed|going to(?! (?:the|a|that|this) )|got to be|must be|if|or something|lunch|coffee|truck|van|home|traffic|pretty sure|nice|beautiful|cup|bucks|dollars|dollar|can be|can get|can do) /,
 );
 
 /** What was told of the job and no rule reads, a clause at a time: word for word, without numbers, which are asked about. */

@@ -1,6 +1,7 @@
 import type { PartId, PlaceId } from '../../terms/names.ts';
 import type { Meaning } from '../rule.ts';
-import type { Finding, Recommendation, Work } from '../utterance.ts';
+import { partId, placeId } from '../slots.ts';
+import type { Reading, Work } from '../utterance.ts';
 
 /** A name so short that it is taken for one part, and means another where that was spoken of. */
 interface ShortName {
@@ -28,6 +29,12 @@ const SHORT_NAMES: readonly ShortName[] = [
     ],
   },
   { taken: 'fanBlade', said: /\bblades?\b/i, whole: /\bfan\b/i, means: ['plug'] },
+  {
+    taken: 'defrostHeater',
+    said: /\bheaters?\b/i,
+    whole: /\b(?:defrost|coil|evap|evaporator)\b/i,
+    means: ['doorHeater', 'drainHeater', 'crankcaseHeater'],
+  },
 ];
 
 /** What was told of last: in this sentence, and before it as a part and as a place. */
@@ -35,10 +42,11 @@ export type SpokenOf = readonly (PartId | PlaceId | null)[];
 
 /** "Relay rattles and the contacts are burnt", "start cap's rated so much, the cap's weak": of what was spoken of. */
 export function withShortNames(meaning: Meaning, spokenOf: SpokenOf): Meaning {
-  const { findings, work, recommendations } = meaning;
-  if ((findings ?? work ?? recommendations) === undefined) return meaning;
+  const { readings, findings, work, recommendations } = meaning;
+  if ((readings ?? findings ?? work ?? recommendations) === undefined) return meaning;
   return {
     ...meaning,
+    ...(readings && { readings: readings.map((each) => readAt(each, spokenOf)) }),
     ...(findings && { findings: findings.map((each) => meant(each, spokenOf)) }),
     ...(work && { work: work.map((each) => meant(each, spokenOf)) }),
     ...(recommendations && {
@@ -47,7 +55,15 @@ export function withShortNames(meaning: Meaning, spokenOf: SpokenOf): Meaning {
   };
 }
 
-function meant<Told extends Finding | Work | Recommendation>(told: Told, spokenOf: SpokenOf): Told {
+/** "Put a new drain heater in, new heater pulls point four": metered at that one. */
+function readAt(reading: Reading, spokenOf: SpokenOf): Reading {
+  const part = partId(reading.place ?? undefined);
+  if (part === null) return reading;
+  const place = placeId(meant({ part, words: reading.words }, spokenOf).part);
+  return place === null ? reading : { ...reading, place };
+}
+
+function meant<Told extends Pick<Work, 'part' | 'words'>>(told: Told, spokenOf: SpokenOf): Told {
   const { part, words } = told;
   const short = SHORT_NAMES.find(
     ({ taken, said, whole }) => part === taken && said.test(words) && !whole.test(words),

@@ -1,6 +1,6 @@
 import { PARTS, type PartId } from '../../terms/names.ts';
-import type { QuantityId } from '../../terms/quantities.ts';
 import type { Context } from '../context.ts';
+import { CONTROL_OF } from '../facts/controls.ts';
 import type { Utterance } from '../utterance.ts';
 import type { Reads } from './reads.ts';
 import { spokenOfLast } from './spoken-last.ts';
@@ -18,15 +18,6 @@ const OTHER_BEHIND =
 /** The word alone, which may be of any of them. */
 const BARE = new RegExp(`${OTHER_BEFORE}\\bcontrol('s)?\\b${OTHER_BEHIND}`, 'i');
 
-const SETS: Partial<Record<QuantityId, PartId>> = {
-  highCutoutPressure: 'highPressureSwitch',
-  lowCutoutPressure: 'lowPressureSwitch',
-  lowCutinPressure: 'lowPressureSwitch',
-  fanCutinPressure: 'fanControl',
-  fanCutoutPressure: 'fanControl',
-  setpointTemp: 'temperatureControl',
-};
-
 /** Boxes that one thermostat runs and no pressure control that anybody sets. */
 const SELF_CONTAINED: ReadonlySet<Context['equipment']> = new Set<Context['equipment']>([
   ...(['reachIn', 'prepTable'] as const),
@@ -38,7 +29,7 @@ export function ofTheControl(said: Utterance, context: Context, reads: Reads): U
   const { lastQuantity } = context;
   if (!BARE.test(text)) return null;
   const last = spokenOfLast(context);
-  const set = lastQuantity === null ? undefined : SETS[lastQuantity];
+  const set = lastQuantity === null ? undefined : CONTROL_OF[lastQuantity];
   const only = SELF_CONTAINED.has(context.equipment) ? 'temperatureControl' : null;
   const part = CONTROLS.has(last) ? last : (set ?? only);
   if (part === null) return null;

@@ -44,7 +44,7 @@ const PAUSE = /[,.;:?!…—]/;
 const NAMES = new WordSet(NAME_WORDS);
 const SPEAKER = /^[a-z']+(?: [a-z']+){0,6}$/i;
 const NOBODY =
-  /\b(?:i|i'[a-z]+|we|we'[a-z]+|you|it|it's|that|this|which|name ?plate|plate|tag|sticker|label|decal|gau?ges?|meter|display|watt ?meter|multi ?meter|megger|manometer|ohm ?meter|readout|screen|thermometer|probe|stat|thermostat|controller|clock|watch|book|chart|manual|phone|app|sign|paper|scale|what|as|like|never|not|nobody|head|suction|box|can|cap|clamp|door|one)\b/i;
+  /\b(?:i|i'[a-z]+|we|we'[a-z]+|you|it|it's|that|this|which|name ?plate|plate|tag|sticker|label|decal|gau?ges?|meter|display|watt ?meter|multi ?meter|megger|manometer|ohm ?meter|readout|screen|thermometer|probe|stat|thermostat|controller|clock|watch|book|chart|manual|phone|app|sign|paper|scale|what|as|like|never|not|nobody|head|suction|box|can|cap|clamp|door|one|mine)\b/i;
 
 /** Somebody's words go on to the end; "owner says it's leaking, head one ninety" up to where we go on ourselves. */
 const upTo =

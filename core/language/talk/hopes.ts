@@ -17,8 +17,12 @@ function isHoped(told: string, frame: Frame): boolean {
 /** What is to be read yet, or never will be. What is wanted done is told by others. */
 const notRead: Means = (tags, frame) => {
   const span = spanIn(tags['clause']);
-  return span !== null && isHoped(frame.wordsOf(span), frame) ? {} : null;
+  if (span === null || !isHoped(frame.wordsOf(span), frame)) return null;
+  return SETS.test(frame.wordsOf(span)) ? remark(tags, frame) : {};
 };
+/** "I'm gonna bring the cut-out down to five": what is about to be set is not lost, nor set yet. */
+const SETS =
+  /^(?:set|bring|drop|turn|take|move|raise|lower|bump|crank|put) (?:the|that|this|it|her)\b.*\b(?:cut ?-?(?:in|out)|stat|thermostat|set ?point|control|switch|differential)\b/i;
 
 /** Told of a quantity that nobody read: until it is so, so that it is so, where it is so for somebody else. */
 const unread: Means = (tags, frame) => {

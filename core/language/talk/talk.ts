@@ -7,7 +7,7 @@ import { HOPE_RULES } from './hopes.ts';
 import { BID, NOT_OF_THIS_UNIT } from './not-of-this-unit.ts';
 import { atClock, unlessQuotedByUs } from './errands.ts';
 import { startsClause, wordBefore, wordBehind } from '../words/clause-start.ts';
-import { goesOnMeasured, holdsFigure, holdsNumber } from '../words/own-reading.ts';
+import { goesOnMeasured, holdsFigure, holdsNumber, namesReading } from '../words/own-reading.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, signedIn } from '../slots.ts';
 import { WordSet } from '../words/word-set.ts';
@@ -28,8 +28,12 @@ const unlessPast: Means = (_tags, frame) => {
   const words = frame.wordsOf(frame.span);
   const isSure = SAYS_NAMED.test(words) || (/^say\b/i.test(words) && !holdsNumber(words));
   const isEstimate = isSure && /'d$|would$/i.test(wordBefore(frame));
+  if (EACH_TIME.test(words) && namesReading(words)) return { remarks: [words] };
   return PAST.test(words) || isEstimate || headsReadings(words) ? null : { supposed: true };
 };
+/** "When it starts, suction goes down to eleven and it shuts off": what it does each time was seen. */
+const EACH_TIME =
+  /^when(?:ever)? (?:it|she|the (?:unit|compressor|fan)|he|that) (?:starts|kicks|comes|cuts|shuts|runs|stops|cycles|fires|goes into|goes off|turns) (?!.*\b(?:call|tell|let me|make sure|you|should|will|'ll|we'll)\b)/i;
 /** "Before: head one ninety" says what the readings are; most recognisers write no mark. */
 const headsReadings = (words: string): boolean =>
   /^before\s*[,:.]/i.test(words) || holdsFigure(BEFORE_HEAD.exec(words)?.[1] ?? '');

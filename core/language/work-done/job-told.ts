@@ -74,7 +74,7 @@ const I = '[(i|we|just|also|i also|and|then|ended up|i have|we have|had)]';
 const IT =
   '(it|she|this thing|this one|<the> (unit|box|machine|system|cooler|freezer|case)|<the> <equipment>|everything)';
 const SOME =
-  '(<number>|a|an|some|half|about|most of|another|one|the (last|whole|rest)|my (last|whole)|all (my|the)|several|a few|a couple)';
+  '(<number>|a|an|some|half|about|most of|another|the (last|whole|rest)|my (last|whole)|all (my|the)|several|a few|a couple)';
 
 const ITEM =
   '(<part>|[new] (control|controls|boards|[(evaporator|evap|condenser|cond)] fan motors|motors|valves))';

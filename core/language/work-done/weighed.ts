@@ -18,13 +18,22 @@ export const refrigerantMoved =
     const { unit } = amountIn(tags);
     // "added two fuses" has neither a weight nor a refrigerant.
     if (unit === null && refrigerant === null) return null;
-    if (isNotDone(frame)) return {};
+    if (isNotDone(frame)) return byOthers(frame);
     if (isOfElse(frame) || isSoLong(frame) || breaksOff(frame)) return null;
     // "two pounds twelve" is a weight, not two pounds of R-12.
     const isBare = !/\b(?:of|r)\b|\br-?\d/i.test(frame.wordsOf(frame.span));
     if (refrigerant !== null && EVERYDAY.includes(refrigerant) && isBare) return null;
     return fixed(quantity, refrigerant === null ? {} : { refrigerant })(tags, frame);
   };
+
+/** "Last guy was here in August, he put in eight ounces": told of what is in it, and not ours; what was not done is nothing. */
+const byOthers = (frame: Frame): Meaning =>
+  /^(?:he|she|they|guy|tech|somebody|someone)$/i.test(wordBefore(frame)) &&
+  /^(?:(?:the|that|this|a|my|their|other) )*(?:last|previous|other) /i.test(
+    frame.wordsOf({ from: 0, to: frame.span.from }),
+  )
+    ? { remarks: [frame.wordsOf({ from: 0, to: frame.span.to })] }
+    : {};
 
 /** "Dropped five pounds in twenty minutes": how long it took, and nothing that it went into. */
 function isSoLong(frame: Frame): boolean {
