@@ -61,10 +61,10 @@ const hash = (text: string): number =>
   );
 
 const COUNT = 20_000;
-/** About four in five make sense. */
+/** About two in three make sense. */
 /** A sum past fifteen figures depends on the order that its parts were added in. */
 const isExact = ({ tags }: SampledSentence): boolean => !/\d{16}/.test(JSON.stringify(tags));
-const sentences = sampleRounds(COUNT * 1.5).filter(isExact);
+const sentences = sampleRounds(COUNT * 1.7).filter(isExact);
 const sensible = sentences.filter(makesSense).slice(0, COUNT);
 
 /** To be mended, and to become fewer: rules of parts that are on parts, and of numbers behind numbers, read these in two ways or not at all. */

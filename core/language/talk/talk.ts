@@ -299,7 +299,7 @@ export const TALK_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `[(it|that|they|which|and)] (should|ought to) [all] be [(at|about|around|like|right at|close to)] <amount> (for|on|with|across|between|through) (the|all|both|all of the) [(two|three|four|six)] [of] (them|these|those|heaters|motors|fans|legs)`,
+    `[(it|that|they|which|and)] (should|ought to) [all] be [(at|like|right at)] <amount> (for|on|with|across|between|through) (the|all|both|all of the) [(two|three|four|six)] [of] (them|these|those|heaters|motors|fans|legs)`,
     nothing,
     { unheard: true, examples: ['should be about nineteen for the three of them'] },
   ),
