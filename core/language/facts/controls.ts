@@ -58,7 +58,9 @@ export const inAndOut: Means = (tags, frame) => {
   if (low === null) return null;
   if (named !== null) return isCycled(named) ? pairOf('fan', tags, frame) : low;
   const ofFan = (part: PartId): Meaning | null =>
-    part === 'fanControl' ? pairOf('fan', tags, frame) : null;
+    part === 'fanControl' && !isTooLow(tagsIn(tags['in']) ?? {}, frame)
+      ? pairOf('fan', tags, frame)
+      : null;
   if (mayBeDegrees(tags)) return isOfThermostat(frame) ? remark(tags, frame) : bothLeft(tags);
   const isNoLow = controlBySetting(tagsIn(tags['in']) ?? {}, frame) === 'highCutoutPressure';
   return { ofIt: { means: ofFan, inSentence: false, otherwise: isNoLow ? bothLeft(tags) : low } };
