@@ -125,6 +125,7 @@ import { WANTED_RULES } from './facts/wanted-temperatures.ts';
 import { SCALE_WATCHED_RULES } from './work-done/scale-watched.ts';
 import { SCALE_RULES, WEIGHED_SO_RULES } from './work-done/weighed-so.ts';
 import { WINDING_RULES } from './electrical/windings.ts';
+import { NEW_ONE_RULES } from './work-done/new-ones.ts';
 import { WORKED_SO_RULES } from './work-done/worked-so.ts';
 import { WORK_RULES } from './work-done/work.ts';
 
@@ -280,6 +281,7 @@ export const RULES: readonly Rule[] = [
   ...POWERED_AGAIN_RULES,
   ...RUN_RULES,
   // Before findings: “pulled the compressor” is no compressor that pulls.
+  ...NEW_ONE_RULES,
   ...WORK_RULES,
   ...WORKED_SO_RULES,
   ...SIZED_PART_RULES,

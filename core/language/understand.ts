@@ -74,10 +74,8 @@ function asItWasSaid(text: string, context: Context): Utterance {
   if (all.remarks.length > 0) advise(all);
   if (all.findings.length > 1) all.findings = fansOfCoils(all.findings);
   if (all.findings.length > 0) tellWhoOpened(all, context);
-  if (all.work.length > 0) {
-    tellLocked(all, text);
-    tellDrawnDown(all);
-  }
+  if (all.work.length > 0) tellLocked(all, text);
+  if (all.readings.length > 0) tellDrawnDown(all, context);
   if (all.findings.length > 0) all.findings = all.findings.map((each) => withSide(each, text));
   if (all.facts.length > 0) keepFreezer(all, context);
   tellLegs(all, context);

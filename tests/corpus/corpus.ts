@@ -62,6 +62,8 @@ function settle(context: Context, pair: string, where: string): Context {
       return { ...context, onlyFan: partId(value) };
     case 'lastPart':
       return { ...context, lastPart: partId(value) };
+    case 'foundBad':
+      return { ...context, foundBad: partId(value) };
     case 'dirtyCoil':
       return { ...context, dirtyCoil: partId(value) };
     case 'openFan':
