@@ -2,6 +2,7 @@ import { isAskedWithDo } from '../words/clause-start.ts';
 import { isPowerPart, PARTS, type PartId, type WorkKindId } from '../../terms/names.ts';
 import type { Context } from '../context.ts';
 import { quantityTerm } from '../../terms/quantities.ts';
+import { holdsNumber } from '../words/own-reading.ts';
 import { startsClause, wordBefore, wordBehind } from '../words/clause-start.ts';
 import { dueIn, stretchIn } from './due.ts';
 import { settledFan } from '../words/fans.ts';
@@ -106,8 +107,14 @@ const comeBackFor: Means = (tags, frame) => {
   const [back] = comeBack(tags, frame)?.recommendations ?? [];
   const what = spanIn(tags['clause']);
   if (back === undefined || what === null) return null;
-  return { recommendations: [{ ...back, reason: `to ${frame.wordsOf(what)}` }] };
+  const aim = frame.wordsOf(what);
+  return MORE_THAN_ONE.test(aim) || holdsNumber(aim)
+    ? null
+    : { recommendations: [{ ...back, reason: `to ${aim}` }] };
 };
+
+/** What follows may be told for itself. */
+const MORE_THAN_ONE = /,|\b(?:and|then|so|but|also)\b/i;
 
 /** "Come back to check the charge in two weeks": what is looked at has a name, so that the day can follow it. */
 const comeBackTo: Means = (tags, frame) => {
@@ -420,7 +427,7 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     comeBackAnd,
     { unheard: true, examples: ['come back friday and leak check it'] },
   ),
-  rule(`${BACK} <due:due> (to|and) <clause>`, comeBackFor, {
+  rule(`${BACK} <due:due> to <clause>`, comeBackFor, {
     unheard: true,
     examples: ['i am going to come back thursday to put the fan in'],
   }),
