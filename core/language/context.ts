@@ -60,6 +60,8 @@ export interface Context {
   readonly lastFan: PartId | null;
   /** What was found bad last and is not replaced yet: "the new one's in" is that. */
   readonly foundBad: PartId | null;
+  /** What he came to replace and has not replaced yet. */
+  readonly toReplace: PartId | null;
   /** The coil that was found dirty last and is not cleaned yet: "blew it out" is of that and of no fan before it. */
   readonly dirtyCoil: PartId | null;
   /** The discharge line's temperature was read, and no head: "discharge" is the line. */
@@ -129,6 +131,7 @@ export const EMPTY_CONTEXT: Context = {
   powerIsOff: false,
   lastFan: null,
   foundBad: null,
+  toReplace: null,
   dirtyCoil: null,
   readsDischargeLine: false,
   onlyFan: null,

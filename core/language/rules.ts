@@ -7,6 +7,7 @@ import { ANSWER_RULES } from './readings/answers-in-passing.ts';
 import { ASIDE_RULES } from './talk/asides.ts';
 import { BACK_AT_COMPRESSOR_RULES } from './readings/back-at-compressor.ts';
 import { BEFORE_AND_AFTER_RULES } from './readings/before-and-after.ts';
+import { CAME_TO_RULES } from './facts/came-to.ts';
 import { CAPACITOR_RULES } from './electrical/capacitors.ts';
 import { CAUSE_RULES } from './facts/cause-facts.ts';
 import { CHANGED_RULES } from './readings/changed-by.ts';
@@ -268,6 +269,8 @@ export const RULES: readonly Rule[] = [
   ...FACT_RULES,
   ...PLATE_ORDER_RULES,
   ...SITE_NAME_RULES,
+  // Before recommendations and work: “this is the return trip to replace the compressor”.
+  ...CAME_TO_RULES,
   // Before findings, remarks and what people do: “condenser needs cleaning”, “told them to replace the gasket”.
   ...RECOMMENDATION_RULES,
   ...ADVISED_RULES,

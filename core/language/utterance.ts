@@ -81,6 +81,8 @@ export type Fact = { readonly words: string } & (
       readonly empty?: true;
     }
   | { readonly fact: 'valves'; readonly value: ValveKindId }
+  /** What this visit is for, where it was agreed before it. */
+  | { readonly fact: 'cameTo'; readonly do: WorkKindId; readonly value: PartId }
   /** What is in it is known to be mixed, or not known at all. */
   | { readonly fact: 'chargeDoubt'; readonly value: ChargeDoubtId }
   | {

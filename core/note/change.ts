@@ -3,6 +3,8 @@ import { figureText } from '../replies/amounts.ts';
 import { PLACES } from '../terms/names.ts';
 import { quantityTerm } from '../terms/quantities.ts';
 import { formatAmount } from '../units/format-amount.ts';
+import type { Amount } from '../units/amount.ts';
+import { convert } from '../units/convert.ts';
 import type { UnitId } from '../units/units.ts';
 import type { VisitState } from '../visit/state.ts';
 import { isOneProduct } from '../visit/probed.ts';
@@ -44,12 +46,21 @@ function nameOf({ about, place }: SheetLine): string {
 }
 
 function shown(value: number | null, { unit }: SheetLine): string {
-  return value === null ? '' : figureText({ value, unit });
+  return value === null ? '' : figureText(asMegohms({ value, unit }));
 }
+
+/** Insulation is in ohms where it failed and in megohms where it is sound: each as a meter shows it. */
+function asMegohms(amount: Amount): Amount {
+  return amount.unit === 'ohm' && amount.value >= MEGOHM
+    ? (convert(amount, 'Mohm') ?? amount)
+    : amount;
+}
+const MEGOHM = 1e6;
 
 function changeWords({ change, changeUnit }: SheetLine): string {
   if (change === null) return '';
   if (change === 0) return 'same';
+  if (changeUnit === 'ohm' && Math.abs(change) >= MEGOHM) return change > 0 ? 'up' : 'down';
   return `${change > 0 ? 'up' : 'down'} ${changeText(Math.abs(change), changeUnit)}`;
 }
 

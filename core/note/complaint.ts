@@ -1,3 +1,5 @@
+import { workTodo } from '../replies/work-words.ts';
+import { agreedBefore } from '../visit/agreed.ts';
 import type { VisitState } from '../visit/state.ts';
 import { isNewer } from '../visit/views.ts';
 import { isOfTheUnit } from './of-the-unit.ts';
@@ -13,9 +15,12 @@ export function complaintLines(state: VisitState): readonly string[] {
     .map(({ doubt }) =>
       sentence(`Reported, not measured: ${nameWritten(doubt)} ${valueWritten(doubt)}`),
     );
-  const lines = [...told, ...said.map(toldLine), ...hearsay];
+  const lines = [...told, ...cameToLines(state), ...said.map(toldLine), ...hearsay];
   return lines.length === 0 ? ['No complaint was recorded.'] : lines;
 }
+
+const cameToLines = (state: VisitState): readonly string[] =>
+  agreedBefore(state).map(({ do: kind, part }) => sentence(`Came to ${workTodo(kind, part)}`));
 
 const isNoneOf =
   (memos: readonly HearsayOrMemo[]) =>

@@ -6,7 +6,18 @@ type Memos = ReturnType<typeof jobMemos>;
 
 /** What was told of the job in a sentence: a thing named and nothing told of it was neither found nor left so. */
 export const jobRemarks = (state: VisitState): Memos =>
-  jobMemos(state).filter((entry) => !isAsked(entry) && !isScrap(entry));
+  jobMemos(state).filter((entry) => !isAsked(entry) && !isScrap(entry) && !isDoing(entry));
+
+/** "Brazed it in with nitrogen": what was done, in the words that it was told in. */
+export const doneAsSaid = (state: VisitState): Memos =>
+  jobMemos(state).filter((entry) => !isAsked(entry) && isDoing(entry));
+
+/** Ours: what hands do to a unit, as it is told of oneself. */
+const DOING =
+  /^(?:(?:i|we|and|then|also|just|so|ok|okay|ended up|went ahead and|had to) )*(?:brazed|cut|wired|sweated|soldered|bolted|screwed|mounted|taped|zip ?tied|strapped|sealed|caulked|insulated|wrapped|rerouted|rewired|spliced|crimped|flared|drilled|installed|swapped|hung|shimmed|leveled|swept|vacuumed|wiped|flushed|purged|straightened|combed|lubed|oiled|greased|labeled|tagged|hooked|reinstalled|reassembled|rebuilt|patched|plugged|capped|tied|ran (?:a |some )?new) (?!itself|off|out of)/i;
+
+const isDoing = ({ memo, remark }: Memos[number]): boolean =>
+  remark === true && DOING.test(memo.trim());
 
 /** "New filter drier": that it was said is all that is known of it. */
 export const asSaidLines = (state: VisitState): readonly string[] => [

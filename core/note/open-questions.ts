@@ -6,6 +6,8 @@ import { leftWords } from '../replies/left-open-sentences.ts';
 import type { Finding } from '../language/utterance.ts';
 import { VALVES } from '../visit/left-open.ts';
 import { maybeBackOn, surelyLeftOpen } from '../visit/power-back.ts';
+import { workTodo } from '../replies/work-words.ts';
+import { leftToDo } from '../visit/agreed.ts';
 import { hasBaseline } from '../visit/baseline.ts';
 import type { VisitState } from '../visit/state.ts';
 import { isAltered } from '../visit/alterations.ts';
@@ -50,6 +52,7 @@ function numbersAloud(count: number): string {
 
 function restLines(state: VisitState): readonly string[] {
   return [
+    ...agreedLines(state),
     ...baselineLines(state),
     ...missingAfterLines(state),
     ...trippedLines(state),
@@ -73,6 +76,12 @@ function doubtLines({ doubts }: VisitState): readonly string[] {
       sentence(`Heard but not confirmed: ${nameWritten(doubt)} ${valueWritten(doubt)}`),
     );
 }
+
+/** Whoever agreed to it asks whether it was done. */
+const agreedLines = (state: VisitState): readonly string[] =>
+  leftToDo(state).map(({ do: kind, part }) =>
+    sentence(`Came to ${workTodo(kind, part)}, and that was not told done`),
+  );
 
 function baselineLines(state: VisitState): readonly string[] {
   const { beforeMarkedAt, readings } = state;

@@ -6,12 +6,14 @@ import { VALVES } from '../visit/left-open.ts';
 import { ranSince, STOPS } from '../visit/ran.ts';
 import type { VisitState } from '../visit/state.ts';
 import { sumOf, timesTold, timeTold } from '../visit/time-told.ts';
+import { doneAsSaid } from './kept-as-said.ts';
 import { sentence } from './wording.ts';
 
 export function workLines(state: VisitState): readonly string[] {
   const { work, recommendations, readings } = state;
   const done = work.filter((made) => !isValveTurned(made.work) && !isForNew(made.work, state));
-  if (done.length > 0) {
+  const told = doneAsSaid(state).map(({ memo }) => sentence(memo));
+  if (done.length + told.length > 0) {
     const jobs = done.filter(
       (entry, at) =>
         !isToldAgain(
@@ -19,7 +21,7 @@ export function workLines(state: VisitState): readonly string[] {
           done.slice(0, at).map((made) => made.work),
         ),
     );
-    return [...jobs.map((made) => jobLine(made, state)), ...timeLines(state)];
+    return [...jobs.map((made) => jobLine(made, state)), ...new Set(told), ...timeLines(state)];
   }
   const isEmpty = recommendations.length === 0 && readings.length === 0;
   const isTold = timesTold(state).length > 0;

@@ -41,7 +41,7 @@ import {
   timerTitle,
   timerTitles,
 } from './timer-sentences.ts';
-import { workDone, workDoneAt, workTodoAt } from './work-words.ts';
+import { workDone, workDoneAt, workTodo, workTodoAt } from './work-words.ts';
 
 type Kind = Acknowledgement['kind'];
 type Kinds = Members<Acknowledgement, 'kind'>;
@@ -174,6 +174,7 @@ const FACT_WORDED: FactWorded = {
   travel: ({ value }) => line`travel ${hoursSaid(value)}`,
   hereSince: ({ value }) => plain(`here since ${value}`),
   metering: ({ value }) => plain(METERING_DEVICES[value]),
+  cameTo: ({ do: kind, value }) => plain(`here to ${workTodo(kind, value)}`),
   valves: ({ value }) => plain(VALVE_KINDS[value]),
   cause: ({ value, empty }) => plain(empty === true ? 'system empty' : `cause: ${CAUSES[value]}`),
   chargeDoubt: ({ value }) => plain(`the charge is ${CHARGE_DOUBTS[value]}`),

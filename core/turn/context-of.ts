@@ -15,6 +15,7 @@ import { mayBeLegVolts } from '../terms/three-phase.ts';
 import { convert } from '../units/convert.ts';
 import type { VisitEvent } from '../visit/events.ts';
 import { isAltered } from '../visit/alterations.ts';
+import { leftToDo } from '../visit/agreed.ts';
 import { leftOpen } from '../visit/left-open.ts';
 import { putBackAskedNow } from '../visit/power-back.ts';
 import { toldBefore } from '../visit/told-before.ts';
@@ -43,6 +44,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     powerIsOff: leftOpen(state).some(({ part }) => isPowerPart(part)),
     lastFan: lastFan(state),
     foundBad: foundBad(state),
+    toReplace: leftToDo(state).findLast((agreed) => agreed.do === 'replace')?.part ?? null,
     dirtyCoil: dirtyCoil(state),
     readsDischargeLine:
       latestReading(state, 'dischargeLineTemp') !== null &&

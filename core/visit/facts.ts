@@ -3,7 +3,7 @@ import type { Fact } from '../language/utterance.ts';
 import type { CondenserId, CondensingUnitId } from '../terms/names.ts';
 import type { UnitFacts } from './state.ts';
 
-/** What a fact changes about the unit: the last word on each thing holds. Of the time it took the unit knows nothing. */
+/** What a fact changes about the unit: the last word on each thing holds. Of what the visit is for and the time it took the unit knows nothing. */
 export function applyFact(unit: UnitFacts, fact: Fact): UnitFacts {
   switch (fact.fact) {
     case 'refrigerant':
@@ -35,6 +35,7 @@ export function applyFact(unit: UnitFacts, fact: Fact): UnitFacts {
       const { value, unit: of } = fact;
       return { ...unit, heaters: { ...unit.heaters, [fact.heater]: { value, unit: of } } };
     }
+    case 'cameTo':
     case 'timeOnSite':
     case 'labor':
     case 'travel':

@@ -111,6 +111,7 @@ export const factSchema = z.discriminatedUnion('fact', [
     empty: z.literal(true).exactOptional(),
     words,
   }),
+  z.strictObject({ fact: z.literal('cameTo'), do: workKindSchema, value: partSchema, words }),
   z.strictObject({ fact: z.literal('valves'), value: valveKindSchema, words }),
   z.strictObject({ fact: z.literal('chargeDoubt'), value: chargeDoubtSchema, words }),
   z.strictObject({ fact: z.literal('timeOnSite'), value: z.number(), words }),

@@ -382,6 +382,13 @@ describe('judged by what was said on the visit', () => {
     expect(judge('nonCondensables', refrigerant('R-134a'), stands, none)).toMatchObject({
       finding: 'none',
     });
+    expect(full).toHaveProperty('cautions', expect.arrayContaining(['fanStaysLive']));
+    const off = utteranceOf({
+      work: [{ did: 'isolate', part: 'disconnect', locked: true, words: '' }],
+    });
+    const locked = judge('nonCondensables', refrigerant('R-134a'), off, at80);
+    expect(locked).toMatchObject({ finding: 'present' });
+    expect(locked).toHaveProperty('cautions', expect.not.arrayContaining(['fanStaysLive']));
   });
 
   // WAC 246-215-03525: 41 °F. The decision is never ours.

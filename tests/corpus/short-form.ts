@@ -62,6 +62,7 @@ function shortFact(fact: Fact): string {
   if (fact.fact === 'heaterRating') return join('heaterRating', fact.heater, fact.value, fact.unit);
   if (fact.fact === 'nameplate') return join('nameplate', fact.item, fact.value, fact.unit);
   if (fact.fact === 'cause') return join('cause', fact.value, fact.empty ? 'empty' : '');
+  if (fact.fact === 'cameTo') return join('cameTo', fact.do, fact.value);
   if (fact.fact !== 'equipment') return join(fact.fact, fact.value);
   const doors = fact.doors === undefined ? '' : `doors=${fact.doors}`;
   return join('equipment', fact.value, doors, fact.freezer ? 'freezer' : '');

@@ -173,6 +173,23 @@ describe('what was not put right', () => {
   });
 });
 
+describe('what a visit was agreed to be for', () => {
+  const agreed = (part: PartId): Utterance =>
+    utteranceOf({ facts: [{ fact: 'cameTo', do: 'clean', value: part, words: '' }] });
+  it('stands open until it is told done, by whichever way it was done', () => {
+    const told = [REACH_IN, agreed('condenser'), agreed('drainLine')];
+    const washed = utteranceOf({ work: [{ did: 'wash', part: 'condenser', words: '' }] });
+    expect(linesOf(visitOf(told), 'complaint')).toEqual([
+      'Came to clean the condenser.',
+      'Came to clean the drain line.',
+    ]);
+    expect(linesOf(visitOf([...told, washed]), 'open')).toContain(
+      'Came to clean the drain line, and that was not told done.',
+    );
+    expect(linesOf(visitOf([...told, washed]), 'open').join(' ')).not.toContain('condenser');
+  });
+});
+
 describe('a jumper on a switch that was replaced since', () => {
   const JUMPED = [REACH_IN, WARM, did('bypass', 'temperatureControl')];
   const NOT_BACK = 'Not reported put back: temperature control jumped out.';

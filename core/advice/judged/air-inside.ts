@@ -3,6 +3,7 @@ import {
   NON_CONDENSABLE_EXCESS,
 } from '../../calculations/control-defaults.ts';
 import { nonCondensables, nonCondensablesFormula } from '../../calculations/non-condensables.ts';
+import { isPowerPart } from '../../terms/names.ts';
 import { fromBase } from '../../units/convert.ts';
 import { SHOWN_UNITS } from '../../units/shown-unit.ts';
 import { leftOpen } from '../../visit/left-open.ts';
@@ -35,6 +36,17 @@ const NOT_AT_REST: Refused = {
 export function airInside(state: VisitState): Found<JudgedOf<'nonCondensables'>> {
   const atRest = readAtRest(state);
   if (atRest === null) return NOT_AT_REST;
+  return withoutLiveFan(judgedAtRest(atRest, state), state);
+}
+
+/** With the unit's supply off nothing of it is live. */
+function withoutLiveFan<Value>(found: Found<Value>, state: VisitState): Found<Value> {
+  if (found.kind !== 'known' || !leftOpen(state).some(({ part }) => isPowerPart(part)))
+    return found;
+  return { ...found, cautions: found.cautions.filter((id) => id !== 'fanStaysLive') };
+}
+
+function judgedAtRest(atRest: VisitState, state: VisitState): Found<JudgedOf<'nonCondensables'>> {
   const given = both(
     refrigerantOf(state),
     both(absoluteOf(atRest, 'headPressure'), temperatureOf(state, 'ambientTemp')),

@@ -6,10 +6,10 @@ import { isNotDone } from '../words/not-done.ts';
 import { wordBehind } from '../words/clause-start.ts';
 import { settledFan } from '../words/fans.ts';
 
-/** What was taken out last, else what was found bad and not replaced since: only of one of these there is a new one to put in. */
-function wantedAnew({ context: { told, foundBad } }: Frame): PartId | null {
+/** What was taken out last, else what was found bad or is to be replaced, and was not since: of one of these there is a new one. */
+function wantedAnew({ context: { told, foundBad, toReplace } }: Frame): PartId | null {
   const removed = told.find((each) => each?.told.of === 'work' && each.told.work.did === 'remove');
-  return removed?.told.of === 'work' ? removed.told.work.part : foundBad;
+  return removed?.told.of === 'work' ? removed.told.work.part : (foundBad ?? toReplace);
 }
 
 /** "Put the new one in": of a part that is named in the same sentence, else of the one that waits for it. */
@@ -38,13 +38,64 @@ const newPartSet: Means = (tags, frame) => {
 /** "Set the new control at twenty" */
 const SET_AT = /^(?:to|at|for|about|around|aside)$/;
 
+/** "Cut the old one out": of the part that a new one is to come for. */
+const oldOneOut: Means = (tags, frame) => {
+  const { foundBad, toReplace } = frame.context;
+  const part = foundBad ?? toReplace;
+  if (isNotDone(frame)) return remark(tags, frame);
+  const words = frame.wordsOf(frame.span);
+  const removed = (of: PartId): Meaning => ({
+    work: [{ did: 'remove', part: settledFan(of, frame.context), words }],
+  });
+  const otherwise = part === null ? remark(tags, frame) : removed(part);
+  return { ofIt: { means: removed, inSentence: true, ...(otherwise && { otherwise }) } };
+};
+
+/** "Brazed it in" is of the new one while it waits; of what is in already nothing new is told. */
+const itIsSetIn: Means = (_tags, frame) => {
+  const { told, toReplace } = frame.context;
+  const removed = told.find((each) => each?.told.of === 'work');
+  const waits =
+    removed?.told.of === 'work' && removed.told.work.did === 'remove'
+      ? removed.told.work.part
+      : toReplace;
+  if (waits === null || isNotDone(frame) || STOWED.test(wordBehind(frame))) return null;
+  const words = frame.wordsOf(frame.span);
+  return {
+    work: [{ did: 'replace', part: settledFan(waits, frame.context), words }],
+    ...(/\bnitrogen\b/i.test(words) && { remarks: [words] }),
+  };
+};
+
 const I = '<byUs>';
 const PUT =
   '(put|stuck|dropped|brazed|wired|bolted|screwed|set|threw|slid|popped|sweated|installed|mounted|hung|soldered|landed)';
 const IN = '(in|on|up|back|back in|in place|down)';
 
-/** A new one of what was taken out or found bad. */
+const OUT = '(out|off|loose|down|out of there|out of it)';
+const TOOK =
+  '(cut|pulled|took|got|unsweated|unbrazed|sweated|unbolted|yanked|ripped|dropped|popped|lifted|hauled|unscrewed|slid|disconnected and pulled)';
+
+/** The old one out, and a new one of what was taken out, found bad or agreed on in. */
 export const NEW_ONE_RULES: readonly Rule[] = [
+  rule(
+    `${I} ${TOOK} [${OUT}] (the|that) (old|bad|dead|failed|burnt) (one|ones) [${OUT}]`,
+    oldOneOut,
+    {
+      unheard: true,
+      examples: ['cut the old one out'],
+    },
+  ),
+  rule(
+    `[(and|ok|so)] [(the|that)] (old|bad|dead|failed|burnt) (one|ones) (is|are) [(all|now|finally)] (out|off|out of there|on the floor|on the ground) [now]`,
+    oldOneOut,
+    { unheard: true, apart: true, examples: ['old one is out'] },
+  ),
+  rule(
+    `${I} [(all|got)] (brazed|sweated|soldered|bolted|wired|screwed|mounted|set|dropped|installed) (it|her|that|them) [(all|back)] (in|up|down|in place|back in) [with nitrogen] [now]`,
+    itIsSetIn,
+    { unheard: true, apart: true, examples: [] },
+  ),
   rule(`${I} ${PUT} [${IN}] the (new|replacement) (one|ones) [${IN}]`, newOneIn, {
     unheard: true,
     examples: ['put the new one in'],

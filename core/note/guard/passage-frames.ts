@@ -53,6 +53,7 @@ const BOX_READ: Frames = {
 };
 
 const OF_THE_KIND: Readonly<Record<PassageKind, Frames>> = {
+  aim: { aim: ['to _'] },
   reason: {
     complaint: COMPLAINT,
     found: SEEN,

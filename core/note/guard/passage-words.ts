@@ -7,6 +7,10 @@ const words = (all: string): ReadonlySet<string> => new Set(all.split(/\s+/));
  * done, read or meant stands in slots alone. No "not", no "about", no "should" among them.
  */
 const PASSAGE_WORDS: Readonly<Record<PassageKind, ReadonlySet<string>>> = {
+  aim: words(
+    `a agreed and as be before came come for here is it job of on our out planned purpose reason so that the there this
+    time to today visit was we were what`,
+  ),
   reason: words(
     `a about also and asked at because behind by call called came cause caused circuit come comes complaint
     customer's down electrical findings followed for found from going got in into it looked measured measurements

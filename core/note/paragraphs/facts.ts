@@ -13,6 +13,7 @@ import type { Amount } from '../../units/amount.ts';
 import type { CivilDate } from '../../units/civil-date.ts';
 import { convert } from '../../units/convert.ts';
 import { isBeforeAlteration, isSinceAlteration } from '../../visit/alterations.ts';
+import { type Agreed, agreedBefore } from '../../visit/agreed.ts';
 import type { EventId } from '../../visit/events.ts';
 import type { LeftOpen } from '../../visit/left-open.ts';
 import { surelyLeftOpen } from '../../visit/power-back.ts';
@@ -40,12 +41,14 @@ import {
   withoutWorking,
 } from '../findings.ts';
 import { probed, type Probed } from '../../visit/probed.ts';
+import { doneAsSaid } from '../kept-as-said.ts';
 import { isForNew, isValveTurned, timeWords } from '../work.ts';
 import { faultSeen, type SeenRow } from './words.ts';
 
 /** Everything that the paragraphs of a note may tell; what no fact holds, no sentence may say. */
 export type NoteFact =
   | { readonly fact: 'calledFor'; readonly memo: string }
+  | { readonly fact: 'cameTo'; readonly all: readonly Agreed[] }
   /** What the technician held to be wrong. */
   | { readonly fact: 'cause'; readonly cause: CauseId }
   /** The same where it has no name of its own. */
@@ -103,6 +106,7 @@ export function noteFacts(
 ): readonly NoteFact[] {
   return [
     ...complaintMemos(state).map(({ memo }): NoteFact => ({ fact: 'calledFor', memo })),
+    ...cameForFacts(state),
     ...reasonFacts(state),
     ...workFacts(state),
     ...refrigerantFacts(state),
@@ -112,6 +116,11 @@ export function noteFacts(
     ...toDoFacts(state),
     ...historyFacts(state, past),
   ];
+}
+
+function cameForFacts(state: VisitState): readonly NoteFact[] {
+  const all = agreedBefore(state);
+  return all.length === 0 ? [] : [{ fact: 'cameTo', all }];
 }
 
 /** As many as are kept in mind, beside what was mended: that is told whole. */
@@ -176,7 +185,9 @@ function workFacts(state: VisitState): readonly NoteFact[] {
     ),
   );
   const once = rows.filter((row, at) => rows.findIndex(isSameDone(row)) === at);
-  const isEmpty = state.recommendations.length === 0 && state.readings.length === 0;
+  const isEmpty =
+    (state.recommendations.length === 0 && state.readings.length === 0) ||
+    doneAsSaid(state).length > 0;
   const done: readonly NoteFact[] =
     once.length > 0 ? [{ fact: 'done', rows: once }] : isEmpty ? [] : [{ fact: 'noWork' }];
   return [...done, ...(time === null ? [] : [{ fact: 'onSite', time } as const])];

@@ -16,6 +16,8 @@ export interface Passage {
 export type PassageSlots = Readonly<Partial<Record<PassageRole, string>>>;
 
 export type PassageKind =
+  /** What the visit was agreed to be for. */
+  | 'aim'
   | 'reason'
   | 'meaning'
   | 'done'
@@ -58,6 +60,7 @@ export type PassageField =
   | 'several';
 
 export type PassageRole =
+  | 'aim'
   | 'complaint'
   | 'found'
   | 'cause'

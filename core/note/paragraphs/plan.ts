@@ -75,6 +75,15 @@ const SAYS_WHO = new RegExp(
   'i',
 );
 
+const aim: Plan = (given) =>
+  given.by
+    .all('cameTo')
+    .map(({ all }) =>
+      passage(given, 'aim', {
+        slots: { aim: listed(all.map((agreed) => given.words.todo(agreed))) },
+      }),
+    );
+
 const reason: Plan = (given) => {
   const { by, words, reader } = given;
   const complaint = by.one('calledFor');
@@ -266,7 +275,7 @@ const toDo: Plan = (given) => {
   const [only, ...others] = by.one('toDo')?.all ?? [];
   if (!only) return [];
   if (others.length === 0) {
-    const slots = { todo: words.todo(only), ...timing(only) };
+    const slots = { todo: words.todo(only.recommendation), ...timing(only) };
     return [passage(given, 'todo', { fields: ['single'], slots })];
   }
   const all = [only, ...others].map((made) => inFull(made, words));
@@ -277,7 +286,9 @@ const toDo: Plan = (given) => {
 /** Several stand in one list, each with its day and its reason. */
 function inFull(made: Made, words: Words): string {
   const { when, because, purpose } = timing(made);
-  const what = [words.todo(made), when, purpose].filter((piece) => piece !== null).join(' ');
+  const what = [words.todo(made.recommendation), when, purpose]
+    .filter((piece) => piece !== null)
+    .join(' ');
   return because === null ? what : `${what}, because ${because}`;
 }
 
@@ -304,13 +315,13 @@ const again: Plan = (given) => {
   const slots = {
     date: dateWords(on),
     foundBefore: found && words.found(found.rows),
-    undone: undone && listed(undone.all.map((made) => words.todo(made))),
+    undone: undone && listed(undone.all.map(({ recommendation }) => words.todo(recommendation))),
   };
   return [passage(given, 'again', { slots })];
 };
 
 const FIRST: readonly Plan[] = [mustStayOff];
-const WHAT: readonly Plan[] = [reason, meaning, done, refrigerant, charge, box, product];
+const WHAT: readonly Plan[] = [aim, reason, meaning, done, refrigerant, charge, box, product];
 const NEXT: readonly Plan[] = [leftAsItIs, again, toDo, comeBack];
 
 /** In the order that they are named in. */
@@ -323,6 +334,8 @@ function partsIn(facts: readonly NoteFact[]): readonly PartId[] {
         return fact.rows.map(({ part }) => part);
       case 'left':
         return fact.left.map(({ part }) => part);
+      case 'cameTo':
+        return fact.all.map(({ part }) => part);
       case 'toDo':
       case 'notDoneSince':
         return fact.all.map(({ recommendation: { part } }) => part);

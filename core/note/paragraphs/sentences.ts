@@ -32,6 +32,7 @@ const spaced = (...pieces: readonly (string | false)[]): string =>
   pieces.filter((piece) => piece !== false && piece !== '').join(' ');
 
 const CUSTOMER: Sentences = {
+  aim: () => 'we came to {aim}.',
   reason: ({ is, has }) =>
     spaced(
       has('complaint') && 'you called us about {complaint}.',
@@ -75,6 +76,7 @@ const CUSTOMER: Sentences = {
 };
 
 const OFFICE: Sentences = {
+  aim: () => 'came to {aim}.',
   reason: ({ is, has }) =>
     spaced(
       has('complaint') && 'called for {complaint}.',

@@ -1,5 +1,5 @@
 import type { FoundRow } from '../../advice/history-verdict.ts';
-import type { Finding } from '../../language/utterance.ts';
+import type { Finding, Recommendation } from '../../language/utterance.ts';
 import { SUSPECTS } from '../../replies/circuit-sentences.ts';
 import { CAUSE_PHRASES } from '../../replies/cause-phrases.ts';
 import { leftWords } from '../../replies/left-open-sentences.ts';
@@ -32,7 +32,7 @@ export interface Words {
   /** What somebody did, behind "we". */
   work(rows: readonly CalledRow[]): string;
   /** What somebody is to do, behind "to". */
-  todo(made: Made): string;
+  todo(advised: ToDo): string;
   /** Customer: "the power switch of the unit is locked out". Office: "disconnect locked out". */
   left(all: readonly LeftOpen[]): string;
   readonly danger: string;
@@ -41,6 +41,13 @@ export interface Words {
 /** What was found, with the words that it was told in where it was told on this visit. */
 export interface SeenRow extends FoundRow {
   readonly words?: string;
+}
+
+/** What is to be done, and to what. */
+export interface ToDo {
+  readonly do: Recommendation['do'];
+  readonly part: Recommendation['part'];
+  readonly called?: string;
 }
 
 export const WORDS: Record<Reader, (naming: Naming) => Words> = {
@@ -58,7 +65,7 @@ function customerWords(naming: Naming): Words {
         together,
       ),
     work: (rows) => workWords(rows, PLAIN_WORK, naming),
-    todo: (made) => todoWords(made, PLAIN_WORK, naming),
+    todo: (advised) => todoWords(advised, PLAIN_WORK, naming),
     left: (all) =>
       listed(
         all.map(({ part, as }) => {
@@ -86,7 +93,7 @@ function officeWords(naming: Naming): Words {
         together,
       ),
     work: (rows) => workWords(rows, TRADE_WORK, naming),
-    todo: (made) => todoWords(made, TRADE_WORK, naming),
+    todo: (advised) => todoWords(advised, TRADE_WORK, naming),
     left: (all) => listed(all.map(leftWords)),
     danger: 'a compressor winding is grounded',
   };
@@ -94,7 +101,7 @@ function officeWords(naming: Naming): Words {
 
 /** What no part of ours is called by has the words that it was advised in. */
 function todoWords(
-  { recommendation: { do: kind, part, called } }: Made,
+  { do: kind, part, called }: ToDo,
   verbs: typeof PLAIN_WORK,
   naming: Naming,
 ): string {

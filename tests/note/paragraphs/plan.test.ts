@@ -37,6 +37,17 @@ describe('the paragraphs of a note', () => {
     );
   });
 
+  it('say what was agreed before the visit, and that it was done', () => {
+    expect(
+      customer('came back to replace the contactor', 'cut the old one out', "new one's in").join(
+        ' ',
+      ),
+    ).toBe('We came to replace the relay that switches the power. We replaced that relay.');
+    expect(
+      office('here to clean the condenser and the evaporator', 'washed the condenser').join(' '),
+    ).toContain('Came to clean the condenser and clean the evaporator. Washed the condenser.');
+  });
+
   it('keep the full names of two things of one kind apart', () => {
     const [told] = customer(
       "condenser's dirty",

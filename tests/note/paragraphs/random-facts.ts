@@ -245,9 +245,17 @@ const again = fc
   ]);
 
 /** Facts of made-up visits, every combination of them. */
+const cameTo = fc
+  .array(fc.record({ do: fc.constantFrom('replace' as const, 'clean' as const), part }), {
+    minLength: 1,
+    maxLength: 2,
+  })
+  .map((all): NoteFact => ({ fact: 'cameTo', all }));
+
 export const facts: fc.Arbitrary<readonly NoteFact[]> = fc
   .tuple(
     some(memo.map((told): NoteFact => ({ fact: 'calledFor', memo: told }))),
+    some(cameTo),
     why,
     work,
     some(
