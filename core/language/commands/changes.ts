@@ -5,7 +5,13 @@ import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { type Frame, heardCommand, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId, tagsIn } from '../slots.ts';
-import { startsClause, wordBefore, wordBehind } from '../words/clause-start.ts';
+import {
+  opensSentence,
+  startsClause,
+  wordBefore,
+  wordBehind,
+  wordsBehind,
+} from '../words/clause-start.ts';
 import { holdsFigure, holdsNumber } from '../words/own-reading.ts';
 import { startsWithName } from '../questions/named-in.ts';
 import { WordSet } from '../words/word-set.ts';
@@ -192,14 +198,24 @@ const isOurMistake = (frame: Frame): boolean => {
 const OF_WHAT_WAS_SAID =
   /^(?:$|(?:that|take|scratch|no|not|wrong|undo|delete|sorry|wait|make|my)\b|i (?:said|meant|misspoke|gave|misread))/i;
 
-/** "Superheat's five, that's not right" is said of the machine, unless something is put right behind it. */
+/**
+ * "Superheat's five, that's not right" is said of the machine, unless something is put right behind it. Alone it may be said
+ * of the machine as well: nothing that was kept is lost by it, and what it should be is told.
+ */
 const notRight: Means = (tags, frame) => {
   if (frame.context.asksYes) return command({ do: 'no' });
+  if (
+    isAlone(frame) &&
+    /^that(?:['’]s| is|(?: is)?n['’]t| ain['’]t)? (?:not )?right$/i.test(frame.wordsOf(frame.span))
+  )
+    return { questions: [{ ask: 'compare', about: null }] };
   const isOfMachine =
     /^that(?:'s| is) not right/i.test(frame.wordsOf(frame.span)) &&
     holdsFigure(frame.wordsOf({ from: 0, to: frame.span.from }));
   return isOfMachine ? { correction: true } : { ...undo(tags, frame), unlessTold: true };
 };
+
+const isAlone = (frame: Frame): boolean => opensSentence(frame) && wordsBehind(frame, 1) === '';
 
 /** Taking something back, or putting it right. */
 export const CHANGE_COMMANDS: readonly Rule[] = [
