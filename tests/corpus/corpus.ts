@@ -64,6 +64,8 @@ function settle(context: Context, pair: string, where: string): Context {
       return { ...context, lastPart: partId(value) };
     case 'foundBad':
       return { ...context, foundBad: partId(value) };
+    case 'lastFan':
+      return { ...context, lastFan: partId(value) };
     case 'toReplace':
       return { ...context, toReplace: partId(value) };
     case 'dirtyCoil':

@@ -344,6 +344,11 @@ export const SUPPLY_POINT_RULES: readonly Rule[] = [
     { unheard: true, examples: [] },
   ),
   rule(
+    '[(and|but|so)] [(i|we|i have|we have)] (got|have|have got|there is|i have got|we have got) [good] (power|juice|voltage) (to|at|on|going to|getting to) (it|that|that one|them) [<pause>] [(at|it is|reading|about|of|i have)] <amount>',
+    itHas,
+    { unheard: true, apart: true, examples: [] },
+  ),
+  rule(
     `<the> <place> [coil] (has|has got|is got|got|does have) (power|juice|voltage|volts) [<pause>] [(at|it is|reading|about|of)] <amount>`,
     placeHas,
     { unheard: true, examples: ['contactor coil has got power two twenty nine'] },

@@ -273,4 +273,15 @@ export const SAFETY_RULES: readonly Rule[] = [
     motorIs,
     { examples: ['the motor is burnt up'] },
   ),
+  rule('[(so|and|well|ok)] motor (is|was|feels|looks|sounds|tests) <very> <state>', motorIs, {
+    unheard: true,
+    apart: true,
+    only: ({ context }) => context.lastFan !== null,
+    examples: [],
+  }),
+  rule(
+    '(so|then|and|well|ok|yeah|yep) (it is|that is|(it is|it has) got to be|it must be|it is just) (the|a|that) [(bad|dead|burnt|burnt up|failed|seized)] [fan] motor [itself]',
+    motorIs,
+    { unheard: true, apart: true, tags: { state: 'failed' }, examples: ['so it is the motor'] },
+  ),
 ];

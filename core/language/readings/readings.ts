@@ -302,7 +302,7 @@ export const READING_RULES: readonly Rule[] = [
     examples: ['suction pressure right now is sixteen', 'superheat at the evaporator is eight'],
   }),
   rule(
-    '[the] <quantity> <link> <amount> (at|by|near|leaving|off|coming off) [the] (coil|coils|evap coil|evaporator coil|cooling coil|bulb|compressor|evaporator|evap|txv|valve|outlet|receiver|king valve|service valve)',
+    '[the] <quantity> <link> <amount> [~~(back|right|right back)] (at|by|near|leaving|off|coming off) [the] (coil|coils|evap coil|evaporator coil|cooling coil|bulb|compressor|evaporator|evap|txv|valve|outlet|receiver|king valve|service valve)',
     notElectrical(asReading()),
     { examples: ['superheat is six at the coil'] },
   ),

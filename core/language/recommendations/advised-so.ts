@@ -280,6 +280,11 @@ export const ADVISED_SO_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    `[(and|the|so the)] <part> (i|we|they|you) [(will|am|are|would)] (got to|have to|need to|going to have to|going to|had better|should|will) [have to] <todo> ${TAIL}`,
+    todo,
+    { unheard: true, only: startsClause, apart: true, examples: ['hinge i got to order'] },
+  ),
+  rule(
     `[[${WHO}] ${OUGHT}] (relocate|move|reposition|remount|rotate) <the> <part> [bulb] (out of|away from|to|off|off of|into|in|over to|closer to) <the> (air stream|airstream|supply air|return air|return|door|wall|discharge air|top of the line|suction line|coil|fan|fans|middle|front|back|other side) [<pause>] [<due:due>]`,
     moveIt,
     {

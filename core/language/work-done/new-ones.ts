@@ -3,7 +3,7 @@ import { remark } from '../plain-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { partId } from '../slots.ts';
 import { isNotDone } from '../words/not-done.ts';
-import { wordBehind } from '../words/clause-start.ts';
+import { wordBefore, wordBehind } from '../words/clause-start.ts';
 import { settledFan } from '../words/fans.ts';
 
 /** What was taken out last, else what was found bad or is to be replaced, and was not since: of one of these there is a new one. */
@@ -67,6 +67,22 @@ const itIsSetIn: Means = (_tags, frame) => {
   };
 };
 
+/** Ours: nobody takes these off and puts the same one back on. */
+const WORN: ReadonlySet<PartId> = new Set<PartId>(['doorGasket', 'filterDrier']);
+
+/** "Put the gasket on": a new one, where it was found bad or is one that only goes on new. */
+const putOn: Means = (tags, frame) => {
+  const part = partId(tags['part']);
+  if (part === null || isNotDone(frame) || isPlanned(frame)) return null;
+  const { foundBad, toReplace } = frame.context;
+  if (!WORN.has(part) && part !== foundBad && part !== toReplace) return null;
+  return { work: [{ did: 'replace', part, words: frame.wordsOf(frame.span) }] };
+};
+
+/** "Gonna put the gasket on" */
+const isPlanned = (frame: Frame): boolean =>
+  /^(?:to|will|gonna|let|can|should|ll)$/i.test(wordBefore(frame));
+
 const I = '<byUs>';
 const PUT =
   '(put|stuck|dropped|brazed|wired|bolted|screwed|set|threw|slid|popped|sweated|installed|mounted|hung|soldered|landed)';
@@ -104,6 +120,15 @@ export const NEW_ONE_RULES: readonly Rule[] = [
     `[(and|ok|so)] [(the|my)] (new|replacement) (one|ones) (is|are) [(all|now|back)] (in|on|mounted|installed|wired [(in|up)]|bolted [(in|down)]|brazed in|in place|hung) [now]`,
     newOneIn,
     { unheard: true, apart: true, examples: ['new one is in'] },
+  ),
+  rule(
+    `${I} (put|stuck|threw|snapped|pressed|slid|popped) (the|that|my) <part> (in|on) [it]`,
+    putOn,
+    {
+      unheard: true,
+      apart: true,
+      examples: ['put the gasket on'],
+    },
   ),
   rule(
     `${I} (set|dropped [in]|landed|mounted|bolted [in]) (the|a|my|that) (new|replacement) <part> [${IN}]`,

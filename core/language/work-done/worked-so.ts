@@ -148,6 +148,12 @@ const doneToThat: Means = (tags, frame) => {
   return did === null ? null : { ofIt: { means, inSentence: true } };
 };
 
+/** Off which coil it came nobody need say. */
+const iceOff: Means = (_tags, frame) =>
+  isNotDone(frame)
+    ? null
+    : { work: [{ did: 'defrost', part: null, words: frame.wordsOf(frame.span) }] };
+
 export const WORKED_SO_RULES: readonly Rule[] = [
   // Bubbles that were put there are none that were seen.
   rule(
@@ -378,5 +384,10 @@ export const WORKED_SO_RULES: readonly Rule[] = [
     '[(it is|took|about|same length|put in)] [<pause>] <number> (foot|feet|ft) of (oh (two|three|four|five|six|seven|eight) (oh|one|two|three|four|five|six|seven|eight|nine)|<number:bore>) [(cap tube|tube|tubing|copper|line|pipe|id|soft copper)]',
     remark,
     { unheard: true, examples: ['nine foot of oh four two'] },
+  ),
+  rule(
+    `${I} (got|have got|have) (all [of] the|all that|the last of the) (ice|frost) (off|out|melted|cleared [(off|out)]|gone|melted off|thawed) [(of|off) (it|there|the coil)]`,
+    iceOff,
+    { unheard: true, apart: true, examples: ['got all the ice off'] },
   ),
 ];
