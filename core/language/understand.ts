@@ -4,6 +4,7 @@ import { keepFreezer } from './settle/bare-walk-in.ts';
 import { tellWhere } from './settle/bare-site.ts';
 import { withoutUnnamed } from './settle/done-to-unnamed.ts';
 import { atCompressor } from './settle/at-compressor.ts';
+import { endsAtPoint, restOfNumber } from './settle/cut-in-two.ts';
 import { settleCorrections } from './settle/corrections.ts';
 import { tellClipped } from './settle/clipped-values.ts';
 import { doubtful } from './settle/doubts.ts';
@@ -39,8 +40,9 @@ import type { Fact, Utterance } from './utterance.ts';
 
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */
 export function understand(text: string, context: Context): Utterance {
-  const said = asItWasSaid(text, context);
+  const said = endsAtPoint(text, context, asItWasSaid) ?? asItWasSaid(text, context);
   return (
+    restOfNumber(said, context, asItWasSaid) ??
     putRight(said, context, asItWasSaid) ??
     doneSo(said, context, asItWasSaid) ??
     ofOtherOne(said, context, asItWasSaid) ??
