@@ -17,7 +17,7 @@ import { withUnreadNames } from './settle/names-unread.ts';
 import { tellDrawnDown } from './settle/drawn-down.ts';
 import { tellLocked } from './settle/locked.ts';
 import { tellLegs } from './settle/legs-answered.ts';
-import { fansOfCoils } from './settle/fans-of-coils.ts';
+import { bothFans, fansOfCoils } from './settle/fans-of-coils.ts';
 import { keptWords } from './settle/kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse/parse.ts';
 import { tellOtherBoxes } from './settle/other-box.ts';
@@ -74,6 +74,7 @@ function asItWasSaid(text: string, context: Context): Utterance {
     addUnread(all, items === parsed.items ? parsed : { ...parsed, items });
   }
   if (all.remarks.length > 0) advise(all);
+  if (all.findings.length > 0) all.findings = bothFans(all.findings, text);
   if (all.findings.length > 1) all.findings = fansOfCoils(all.findings);
   if (all.findings.length > 0) tellWhoOpened(all, context);
   if (all.work.length > 0) tellLocked(all, text);
