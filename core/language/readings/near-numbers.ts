@@ -91,11 +91,16 @@ const fromZero: Means = (tags, frame) => {
 const speaksOfBox = ({ context: { lastQuantity } }: Frame): boolean =>
   lastQuantity === 'boxTemp' || lastQuantity === 'setpointTemp';
 
+/** Ours: a control's dial goes to seven or nine, and no thermometer's is told by "dial" alone below that. */
+const MOST_ON_DIAL = 10;
+const ON_DIAL = /\bdial\b(?! thermometer)/i;
+
 /** "Case thermometer says forty nine": the box's own, kept as such, and the box itself where nothing better was read of it. */
 const boxByItsOwn: Means = (tags, frame) => {
   const found = reading('boxTemp', amountIn(tags), frame);
-  if (found === null) return null;
-  const remarks = [frame.wordsOf(frame.span)];
+  const words = frame.wordsOf(frame.span);
+  if (found === null || (ON_DIAL.test(words) && (found.value ?? 0) < MOST_ON_DIAL)) return null;
+  const remarks = [words];
   const isRead = frame.context.told.some(
     (each) => each?.told.of === 'reading' && each.told.reading.quantity === 'boxTemp',
   );
@@ -163,9 +168,14 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
     { unheard: true, examples: ['case thermometer says forty nine'] },
   ),
   rule(
-    `(it (is [(at|showing|reading|saying)]|says|shows|reads|has)|(it|she|he|they|we) (is|has|have) got [it] [at]) <amount> on ((the|their|his|her) (door|wall|display|dial|readout|front|screen|${OWN_THERMOMETER})|the thermometer (on|in) the (door|wall|front|box|case)) [(right now|now|in there)]`,
+    `(it (is [(at|showing|reading|saying)]|says|shows|reads|has)|(it|she|he|they) (is|has|have) got [it] [at]) <amount> on ((the|their|his|her) (door|wall|display|dial|readout|front|screen|${OWN_THERMOMETER})|the thermometer (on|in) the (door|wall|front|box|case)) [(right now|now|in there)]`,
     boxByItsOwn,
-    { unheard: true, examples: ['it says forty one on the display'] },
+    {
+      unheard: true,
+      // "It's got one twenty on the door heater"
+      only: ({ endsAtPause }) => endsAtPause,
+      examples: ['it says forty one on the display'],
+    },
   ),
   rule('[the] <quantity> <link> <number:begun> <pause> <amount>', begunAgain, { examples: [] }),
   rule(

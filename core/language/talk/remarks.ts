@@ -223,6 +223,21 @@ export const REMARK_RULES: readonly Rule[] = [
   ),
   rule('water (on|off|back on)', remark, { alone: true }),
   rule(
+    '[(i|we|and|ok)] ([(the|that)] [(range|stove|oven|grill|griddle|fryer|flat top|water heater|broiler)] (pilot|pilots|pilot light|pilot lights) (is|are) [(all|back|still)] (lit|on|off|out|shut off|burning) [(again|back up|now)]|(lit|relit|shut off|shut|turned off|killed|put out) (the|that|their|all the) [(range|stove|oven|grill|griddle|fryer|flat top|water heater|broiler)] (pilot|pilots|pilot light|pilot lights) [(off|out|again|back|back up)])',
+    remark,
+    { unheard: true, examples: ['range pilot is lit again'] },
+  ),
+  rule(
+    '[(and|but)] [the] rest [of (it|the (coil|evaporator|evap|condenser))] is [all] (dry|bare|warm|clear|clean|wet|sweating|fine|clear as can be|not frosted|soft)',
+    remark,
+    { unheard: true, alone: true, examples: ['rest of it is dry'] },
+  ),
+  rule(
+    '[(and|but|so|ok|well)] (it|that) (is|was) not <the> (<part>|bearing|bearings|motor|wiring|power) [(then|anyway|at least)]',
+    remark,
+    { unheard: true, alone: true, examples: ['so it is not the bearings'] },
+  ),
+  rule(
     `[(the|my|a|that)] [(first|second|third|last|next|new|whole)] (harvest|batch|freeze|slab|sheet|ice|cubes|bin|defrost cycle|freeze cycle|harvest cycle|cycle|drop) [(is|was|are|looks|looked|came out|dropped|comes out|are coming out)] ${GOOD}`,
     remark,
     { examples: ['harvest ok', 'first batch was good'] },
