@@ -233,7 +233,7 @@ export const REMARK_RULES: readonly Rule[] = [
     { unheard: true, alone: true, examples: ['rest of it is dry'] },
   ),
   rule(
-    '[(and|but|so|ok|well)] (it|that) (is|was) not <the> (<part>|bearing|bearings|motor|wiring|power) [(then|anyway|at least)]',
+    '[(and|but|so|ok|well)] (it|that) (is|was) not <the> (<part>|bearing|bearings) [(then|anyway|at least)]',
     remark,
     { unheard: true, alone: true, examples: ['so it is not the bearings'] },
   ),
