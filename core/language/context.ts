@@ -66,6 +66,8 @@ export interface Context {
   readonly dirtyCoil: PartId | null;
   /** The discharge line's temperature was read, and no head: "discharge" is the line. */
   readonly readsDischargeLine: boolean;
+  /** He reads the air where the condensing unit stands, and told of nothing at the box since: a "fan" is the condenser's. */
+  readonly isAtCondensingUnit: boolean;
   /** The only fan that was spoken of on this visit: a "fan" is that one. */
   readonly onlyFan: PartId | null;
   /** A job is being told step by step: "next" is its next step. */
@@ -134,6 +136,7 @@ export const EMPTY_CONTEXT: Context = {
   toReplace: null,
   dirtyCoil: null,
   readsDischargeLine: false,
+  isAtCondensingUnit: false,
   onlyFan: null,
   stepping: false,
   awaitsDoing: false,

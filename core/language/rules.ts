@@ -99,6 +99,7 @@ import { ELSEWHERE_RULES } from './talk/elsewhere.ts';
 import { ERRAND_RULES } from './talk/errands.ts';
 import { EXPECTATION_RULES } from './readings/expectations.ts';
 import { LEAK_AND_VALVE_RULES } from './findings/leaks-and-valves.ts';
+import { RUBBED_RULES } from './findings/rubbed-through.ts';
 import { LEG_RULES } from './electrical/supply-legs.ts';
 import { SIDE_TEST_RULES } from './readings/sides-tested.ts';
 import { SIDE_RULES } from './readings/sides-told.ts';
@@ -126,7 +127,9 @@ import { WANTED_RULES } from './facts/wanted-temperatures.ts';
 import { SCALE_WATCHED_RULES } from './work-done/scale-watched.ts';
 import { SCALE_RULES, WEIGHED_SO_RULES } from './work-done/weighed-so.ts';
 import { WINDING_RULES } from './electrical/windings.ts';
+import { BY_THE_PLATE_RULES } from './work-done/by-the-plate.ts';
 import { NEW_ONE_RULES } from './work-done/new-ones.ts';
+import { TUBING_RULES } from './work-done/tubing.ts';
 import { WORKED_SO_RULES } from './work-done/worked-so.ts';
 import { WORK_RULES } from './work-done/work.ts';
 
@@ -227,6 +230,7 @@ export const RULES: readonly Rule[] = [
   ...TEST_TOLD_RULES,
   // Before what is said loosely: “tank was at forty pounds and it's down to thirty seven and a half”.
   ...WEIGHED_SO_RULES,
+  ...BY_THE_PLATE_RULES,
   ...FIGURE_FIRST_RULES,
   // Before gauges: “two twenty five and climbing” answers what was asked.
   ...ANSWER_RULES,
@@ -285,6 +289,7 @@ export const RULES: readonly Rule[] = [
   ...RUN_RULES,
   // Before findings: “pulled the compressor” is no compressor that pulls.
   ...NEW_ONE_RULES,
+  ...TUBING_RULES,
   ...WORK_RULES,
   ...WORKED_SO_RULES,
   ...SIZED_PART_RULES,
@@ -312,6 +317,7 @@ export const RULES: readonly Rule[] = [
   ...TOLD_BESIDE_RULES,
   ...FOUND_SO_RULES,
   // Before the unseen: “my sniffer lit up at the return bend”.
+  ...RUBBED_RULES,
   ...LEAK_AND_VALVE_RULES,
   ...UNSEEN_RULES,
   // Before talk, which would take it for the complaint: “manager said go ahead”.

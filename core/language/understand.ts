@@ -4,6 +4,7 @@ import { keepFreezer } from './settle/bare-walk-in.ts';
 import { tellWhere } from './settle/bare-site.ts';
 import { withoutUnnamed } from './settle/done-to-unnamed.ts';
 import { atCompressor } from './settle/at-compressor.ts';
+import { endsAtPoint, restOfNumber } from './settle/cut-in-two.ts';
 import { settleCorrections } from './settle/corrections.ts';
 import { tellClipped } from './settle/clipped-values.ts';
 import { doubtful } from './settle/doubts.ts';
@@ -16,7 +17,7 @@ import { withUnreadNames } from './settle/names-unread.ts';
 import { tellDrawnDown } from './settle/drawn-down.ts';
 import { tellLocked } from './settle/locked.ts';
 import { tellLegs } from './settle/legs-answered.ts';
-import { fansOfCoils } from './settle/fans-of-coils.ts';
+import { bothFans, fansOfCoils } from './settle/fans-of-coils.ts';
 import { keptWords } from './settle/kept-words.ts';
 import { isWhollyRead, type Item, type Parse, parse } from './parse/parse.ts';
 import { tellOtherBoxes } from './settle/other-box.ts';
@@ -39,8 +40,9 @@ import type { Fact, Utterance } from './utterance.ts';
 
 /** What one sentence means after what was settled before it. Never throws: any text has an answer. */
 export function understand(text: string, context: Context): Utterance {
-  const said = asItWasSaid(text, context);
+  const said = endsAtPoint(text, context, asItWasSaid) ?? asItWasSaid(text, context);
   return (
+    restOfNumber(said, context, asItWasSaid) ??
     putRight(said, context, asItWasSaid) ??
     doneSo(said, context, asItWasSaid) ??
     ofOtherOne(said, context, asItWasSaid) ??
@@ -72,6 +74,7 @@ function asItWasSaid(text: string, context: Context): Utterance {
     addUnread(all, items === parsed.items ? parsed : { ...parsed, items });
   }
   if (all.remarks.length > 0) advise(all);
+  if (all.findings.length > 0) all.findings = bothFans(all.findings, text);
   if (all.findings.length > 1) all.findings = fansOfCoils(all.findings);
   if (all.findings.length > 0) tellWhoOpened(all, context);
   if (all.work.length > 0) tellLocked(all, text);

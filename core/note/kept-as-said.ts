@@ -1,5 +1,6 @@
 import type { VisitState } from '../visit/state.ts';
 import { jobMemos } from './complaint.ts';
+import { HANDS_MADE } from '../terms/hand-work.ts';
 import { sentence } from './wording.ts';
 
 type Memos = ReturnType<typeof jobMemos>;
@@ -12,9 +13,13 @@ export const jobRemarks = (state: VisitState): Memos =>
 export const doneAsSaid = (state: VisitState): Memos =>
   jobMemos(state).filter((entry) => !isAsked(entry) && isDoing(entry));
 
-/** Ours: what hands do to a unit, as it is told of oneself. */
-const DOING =
-  /^(?:(?:i|we|and|then|also|just|so|ok|okay|ended up|went ahead and|had to) )*(?:brazed|cut|wired|sweated|soldered|bolted|screwed|mounted|taped|zip ?tied|strapped|sealed|caulked|insulated|wrapped|rerouted|rewired|spliced|crimped|flared|drilled|installed|swapped|hung|shimmed|leveled|swept|vacuumed|wiped|flushed|purged|straightened|combed|lubed|oiled|greased|labeled|tagged|hooked|reinstalled|reassembled|rebuilt|patched|plugged|capped|tied|ran (?:a |some )?new) (?!itself|off|out of)/i;
+/** What hands make of a unit, as it is told of oneself. */
+const DOING = new RegExp(
+  '^(?:(?:i|we|and|then|also|just|already|finally|so|ok|okay|ended up|went ahead and|had to) )*' +
+    `(?:${HANDS_MADE}|wired|hung|purged|flowing|flowed|weighed|combed|labeled|tagged|hooked|reassembled|plugged|tied|ran (?:a |some )?new) ` +
+    '(?!itself|off|out of)',
+  'i',
+);
 
 const isDoing = ({ memo, remark }: Memos[number]): boolean =>
   remark === true && DOING.test(memo.trim());

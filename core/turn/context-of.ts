@@ -1,5 +1,6 @@
 import type { Context, Expectation } from '../language/context.ts';
 import { type KnownNames, NO_NAMES } from '../language/names/known-names.ts';
+import { ofEvaporator } from '../language/findings/finding-of.ts';
 import { FAN_OF_MOTOR } from '../language/words/fans.ts';
 import type { Finding, Question, Reading } from '../language/utterance.ts';
 import { isOfRun } from '../terms/reading-events.ts';
@@ -49,6 +50,7 @@ export function contextOf(state: VisitState, names: KnownNames = NO_NAMES): Cont
     readsDischargeLine:
       latestReading(state, 'dischargeLineTemp') !== null &&
       latestReading(state, 'headPressure') === null,
+    isAtCondensingUnit: isAtCondensingUnit(state),
     onlyFan: onlyFan(state),
     stepping: state.steps !== null,
     awaitsDoing: awaitsDoing(state),
@@ -227,6 +229,25 @@ const TESTED_OR_RUN: ReadonlySet<QuantityId> = new Set<QuantityId>([
 ]);
 
 const isQuantity = (about: AnswerableId): about is QuantityId => about in QUANTITIES;
+
+/** "It's ninety one up here", at a condenser that stands apart, until something at the box is told. */
+function isAtCondensingUnit({ unit, readings, findings, work }: VisitState): boolean {
+  if (!isRemote(unit)) return false;
+  const there = readings.findLast(
+    ({ reading: { quantity, words } }) => quantity === 'outdoorTemp' && UP_HERE.test(words),
+  );
+  if (there === undefined) return false;
+  const atBox = [
+    ...readings.filter(({ reading }) => AT_BOX.has(reading.quantity)),
+    ...findings.filter(({ finding }) => ofEvaporator(finding.part)),
+    ...work.filter((done) => ofEvaporator(done.work.part)),
+  ];
+  return atBox.every(({ at }) => at < there.at);
+}
+const UP_HERE = /\b(?:(?:up|out|over|back) here|on (?:the|this) roof|up top)\b/i;
+const AT_BOX: ReadonlySet<QuantityId> = new Set<QuantityId>([
+  ...(['boxTemp', 'supplyAirTemp', 'productTemp'] as const),
+]);
 
 function onlyFan({ findings, work, preparations }: VisitState): Context['onlyFan'] {
   const parts = [

@@ -13,12 +13,23 @@ export function takeBack(command: Undo, state: VisitState): Keeping {
   const open = openSinceKept(command, state);
   if (open) return dropped(open);
   const target = targetOf(command, state);
-  const what = target === undefined ? null : describe(state, target);
-  if (target === undefined || what === null) return NOTHING_TO_TAKE_BACK;
+  if (target === undefined) return NOTHING_TO_TAKE_BACK;
+  const work = workOfRemark(state, target);
+  const what = describe(state, work ?? target);
+  if (what === null) return NOTHING_TO_TAKE_BACK;
+  const targets = work === undefined ? [target] : [work, target];
   return {
-    bodies: [{ type: 'entryTakenBack', v: 1, target }],
+    bodies: targets.map((each) => ({ type: 'entryTakenBack', v: 1, target: each })),
     acknowledgement: { kind: 'takenBack', what },
   };
+}
+
+/** "Brazed a sleeve over it" is work, and kept in its words as well: both are what was told last. */
+function workOfRemark({ memos, work }: VisitState, id: string): string | undefined {
+  const said = memos.find((each) => each.id === id);
+  if (said?.remark !== true) return undefined;
+  return work.findLast(({ at, work: { words } }) => at === said.at && said.memo.includes(words))
+    ?.id;
 }
 
 /** So far back "scratch that, suction's fifty one" looks for a suction; else the last thing kept is meant. */

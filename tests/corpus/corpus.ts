@@ -58,6 +58,8 @@ function settle(context: Context, pair: string, where: string): Context {
       return { ...context, askedPlace: placeId(value) };
     case 'lastQuantity':
       return { ...context, lastQuantity: quantityId(value) };
+    case 'isAtCondensingUnit':
+      return { ...context, isAtCondensingUnit: value === 'yes' };
     case 'onlyFan':
       return { ...context, onlyFan: partId(value) };
     case 'lastPart':

@@ -29,6 +29,26 @@ describe('the work of a note', () => {
     ]);
   });
 
+  it('holds what hands made and no rule names, in its words, and nothing that was only looked at', () => {
+    const state = visitOf([
+      REACH_IN,
+      WARM,
+      utteranceOf({ remarks: ['straightened the fins with a comb'] }),
+      did('replace', 'filterDrier'),
+      utteranceOf({ remarks: ['zip tied the cap tube off the suction line'] }),
+      utteranceOf({ remarks: ['checked the door and it closes'] }),
+      utteranceOf({ remarks: ['cut out on the high pressure switch twice'] }),
+    ]);
+    expect(linesOf(state, 'work')).toEqual([
+      'Filter drier replaced.',
+      'Straightened the fins with a comb.',
+      'Zip tied the cap tube off the suction line.',
+    ]);
+    const told = [...linesOf(state, 'findings'), ...linesOf(state, 'after')];
+    expect(told).toContain('Checked the door and it closes.');
+    expect(told).toContain('Cut out on the high pressure switch twice.');
+  });
+
   it('counts valves that were turned for the job as no work on the unit', () => {
     const state = visitOf([
       REACH_IN,

@@ -25,3 +25,28 @@ describe('a fan right behind its coil', () => {
     expect(fans('compressor is running, fan is running')).toEqual(['fan']);
   });
 });
+
+describe('a fan at a condensing unit that stands apart', () => {
+  const atBox = [
+    'walk-in cooler on four oh four a with a txv',
+    "condensing unit's up on the roof",
+    'evap fans are both turning',
+  ] as const;
+
+  const found = (...said: readonly string[]): readonly string[] =>
+    timedVisit(...said.map((words, minute): TimedLine => [minute, words])).last.state.findings.map(
+      ({ finding: { part, state } }) => `${part} ${state}`,
+    );
+
+  it('is that of the condenser once the air up there was read', () => {
+    expect(found(...atBox, "it's ninety one up here", "one of the fans isn't turning")).toEqual([
+      'evaporatorFan running',
+      'condenserFan notRunning',
+    ]);
+  });
+
+  it('is that of the box again behind the box', () => {
+    const said = ["it's ninety one up here", 'box is forty', "fan's noisy"];
+    expect(found(...atBox, ...said).at(-1)).toBe('evaporatorFan noisy');
+  });
+});

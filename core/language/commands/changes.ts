@@ -188,7 +188,7 @@ function takesBack(frame: Frame): boolean {
 }
 
 const LEADS_TO_UNDO =
-  /^(?:to|me|please|no|wait|sorry|actually|can|could|you|gloveside|just|us|that|right|oops|up|bad)$/i;
+  /^(?:to|me|please|i|no|wait|sorry|actually|can|could|you|gloveside|just|us|that|right|oops|up|bad)$/i;
 
 /** "Oops, dropped my glove" takes back nothing. */
 const isOurMistake = (frame: Frame): boolean => {

@@ -183,6 +183,11 @@ const BUT = '[(and|but|<pause>)] [(it|it is|i|i am)]';
 const GETTING =
   '[(and|but)] [(i am|it is|i|it)] [(getting|reading|reads|got|have|seeing|down to|measured|measures)]';
 
+const ON_MOTOR =
+  '[(on|for|off|off of) (it|that one|that|this one|that motor|the motor|<the> <part:of>)]';
+const OUGHT_TO_BE =
+  '((is|was) [(supposed|meant)] to be|supposed to be|ought to be|should be|should read|calls for|wants|takes)';
+
 /** What capacitors are marked and what is read of them. */
 export const CAPACITOR_RULES: readonly Rule[] = [
   rule(
@@ -200,7 +205,7 @@ export const CAPACITOR_RULES: readonly Rule[] = [
     readsOfRatedCan,
   ),
   rule(
-    `<the> <place> [(on|for|off|off of) (it|that one|that|this one|that motor|the motor)] (should be|is supposed to be|ought to be|should read|is marked|is stamped|says) [(a|at|about)] <number:rated> [${UF}] [<pause>] ${BUT} [(only|just)] ${READS} [(at|only)] <amount>`,
+    `<the> <place> ${ON_MOTOR} (should be|is supposed to be|ought to be|should read|is marked|is stamped|says) [(a|at|about)] <number:rated> [${UF}] [<pause>] ${BUT} [(only|just)] ${READS} [(at|only)] <amount>`,
     readsOfRated,
     {
       unheard: true,
@@ -283,6 +288,15 @@ export const CAPACITOR_RULES: readonly Rule[] = [
     ratedAlone,
     {
       examples: ['run cap is a forty five microfarad'],
+    },
+  ),
+  rule(
+    `(<the> [(run|fan|fan motor|compressor)] (cap|capacitor) ${ON_MOTOR} ${OUGHT_TO_BE} [(a|an|at)] <number:rated> [${UF}]|[(it|that|this|that one)] [is] (supposed to be|ought to be|should be|should read) [(a|an)] <number:rated> ${UF} [(cap|capacitor)] ${ON_MOTOR})`,
+    ratedAlone,
+    {
+      unheard: true,
+      only: (frame) => !isCutShort(frame),
+      examples: ['cap on that fan motor is supposed to be a five microfarad'],
     },
   ),
   rule(

@@ -9,6 +9,7 @@ import type { HeaterId } from '../../terms/names.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import type { ChargeDoubtId, ValveKindId } from '../../terms/procedures.ts';
 import { amountIn, measured, readingOf } from '../numbers/measure.ts';
+import { PORT_RULES } from './ports-told.ts';
 import { METERING_RULES } from './metering-told.ts';
 import { type Frame, heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { boxFacts, equipmentFact, plateItemId, refrigerantId, spanIn, tagsIn } from '../slots.ts';
@@ -254,11 +255,7 @@ export const FACT_RULES: readonly Rule[] = [
     valves('accessFittings'),
     { apart: true, examples: ['access fittings', 'it has access fittings'] },
   ),
-  rule(
-    '[(i|we)] [have] (put|installed|added|stuck|used|using) [(a|some|on)] (line taps|line tap valves|piercing valves|a piercing valve|saddle valves|saddle valve|line tap|piercing valve) [(on|on it|on both sides)]',
-    valves('accessFittings'),
-    { examples: ['put line taps on'] },
-  ),
+  ...PORT_RULES,
   rule(
     '[(i think|looks like)] [(the|it is|there is)] [(gas|refrigerant|charge)] (is (mixed|a mix|contaminated|a mixture)|(a mix of gases|two gases in it|mixed gas|mixed refrigerant|mixed gases in it))',
     chargeDoubt('mixed'),

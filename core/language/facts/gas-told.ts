@@ -4,7 +4,7 @@ import { nameplate, refrigerant } from './facts.ts';
 import { isNamedSurely } from './refrigerant-said.ts';
 import { amountIn } from '../numbers/measure.ts';
 import type { RefrigerantId } from '../../terms/refrigerants.ts';
-import { numberIn, tagsIn } from '../slots.ts';
+import { numberIn, refrigerantId, tagsIn } from '../slots.ts';
 import { type Frame, type Means, type Rule, rule } from '../rule.ts';
 import { WordSet } from '../words/word-set.ts';
 import { nothingAtClauseStart } from '../plain-means.ts';
@@ -73,8 +73,26 @@ const bothSidesOnPlate: Means = (tags, frame) => {
   return high.length === 0 || low.length === 0 ? null : { facts: [...high, ...low] };
 };
 
+/** "It's a propane one, R two ninety": told twice it has to be the same. */
+const sameGas: Means = (tags, frame) => {
+  const again = refrigerantId(tagsIn(tags['again'])?.['refrigerant']);
+  return again === null || again === refrigerantId(tags['refrigerant'])
+    ? runsOn(tags, frame)
+    : null;
+};
+const SAYS_SO = `(says so|it says so|so it says|that is what it says|it says|marked) [right [(there|here)]] [${ON_PLATE}]`;
+
 /** What a unit runs on, told in more words than by its name, and its charge in any order. */
 export const GAS_RULES: readonly Rule[] = [
+  rule(
+    `[(it is|this is|that is|this one is)] (a|an|one of (the|those|them|these)) [(new|newer|old|older|little)] <refrigerant> ${UNITS} [[<pause>] [(it is|it takes)] [(a|an)] <refrigerant:again>] [[<pause>] ${SAYS_SO}]`,
+    sameGas,
+    { unheard: true, examples: ['it is a propane one r two ninety says so on the sticker'] },
+  ),
+  rule(`[(it is|this is|it takes)] [(a|an)] <refrigerant> [<pause>] ${SAYS_SO}`, runsOn, {
+    unheard: true,
+    examples: ['four oh four a says so on the plate'],
+  }),
   rule(
     `[(it is|this is|that is|there is|it looks like|looks like) [just] [another]] one of (the|these|those|them|their) [(new|newer|old|older|little|big|small)] (<refrigerant> ${UNITS}|${UNITS} (with|on|running|runs on|that (runs|run|is|are|takes|take|uses|use) [on]|using|charged with) <refrigerant>)`,
     runsOn,

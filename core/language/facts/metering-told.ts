@@ -19,6 +19,8 @@ const meteringSeen: Means = (tags, frame) => {
 /** "TXV on the case and three evap fans": more of what there is, and nothing of how it does. */
 const GOES_ON = /^(?:and|with)$/i;
 
+const IT = '(it|this [(one|unit|box)]|here|there)';
+
 /** What meters the refrigerant into the coil. */
 export const METERING_RULES: readonly Rule[] = [
   heardRule(
@@ -62,7 +64,7 @@ export const METERING_RULES: readonly Rule[] = [
     examples: ['so that is a cap tube'],
   }),
   rule(
-    '[(there is|it is got|it has got)] [(a|an)] <metering> (on|at|in) (the (case|box|coil|evaporator|unit cooler)|this [(one|case|box)]|it)',
+    '[(there is|it is got|it has got)] [(a|an)] <metering> (on|at|in) (the (case|box|coil|evaporator|unit cooler)|this [(one|case|box|unit)]|it|here|there)',
     (tags, frame) =>
       frame.endsAtPause || GOES_ON.test(wordBehind(frame)) ? metering(tags, frame) : null,
     { unheard: true, only: startsClause, examples: ['txv on the case'] },
@@ -70,7 +72,7 @@ export const METERING_RULES: readonly Rule[] = [
   rule('<pause> [a] <metering>', metering, { only: isWholeMetering }),
   rule('(and|with|there is|it has [got]|has) no <metering>', () => ({}), { unheard: true }),
   rule(
-    '[(it is|this is|that is|just|and)] [(a|an)] <metering> [(system|unit|job|setup)] [<pause>] [(and|so|with|there is)] (no (valve|txv|expansion valve)|not a (valve|txv)) [(on|in|to) (it|this [one]|here|there)]',
+    `[(it is|this is|that is|just|and|(there is|it is got|it has got) [just])] [(a|an)] <metering> [(system|unit|job|setup|metering|metered)] [(on|in) ${IT}] [<pause>] [(and|so|with|there is)] (no (valve|txv|expansion valve)|not a (valve|txv)) [(on|in|to) ${IT}] [(or (anything|nothing|such)|nothing (fancy|else)|at all)]`,
     metering,
     { unheard: true, only: startsClause, examples: ['cap tube system no valve on it'] },
   ),

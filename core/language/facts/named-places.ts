@@ -1,7 +1,7 @@
 import { startsClause, wordBefore } from '../words/clause-start.ts';
 import {
   callBehind,
-  ENDS_AS_TRADE,
+  closesAsTrade,
   gasBehind,
   LEAD_TO_SITE,
   TRADE,
@@ -24,7 +24,7 @@ const NO_NAME =
 /** A name has its capitals behind the words that lead to it, or ends as a trade. */
 const mayCall = (frame: Frame): boolean => {
   const words = frame.wordsOf(frame.span);
-  return / [A-Z0-9]/.test(words) || ENDS_AS_TRADE.test(withoutRoad(words));
+  return / [A-Z0-9]/.test(words) || closesAsTrade(words);
 };
 /** Some of the name stands before its trade. */
 const mayClose = ({ span }: Frame): boolean => span.from > 0;
@@ -37,7 +37,7 @@ const siteCalled: Means = (tags, frame) => {
   const words = span === null ? '' : frame.wordsOf(span);
   const { site: value, call } = callBehind(words.replace(/^the /i, ''));
   const name = withoutRoad(value);
-  const isName = CAPITAL.test(words) || (ENDS_AS_TRADE.test(name) && / /.test(name));
+  const isName = CAPITAL.test(words) || (/ /.test(name) && closesAsTrade(words));
   const plain = name.replace(NUMBERED, '');
   const count = value.split(/\s+/).length;
   if (!isName || isOnlyNumber(value)) return null;

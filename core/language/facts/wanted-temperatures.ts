@@ -42,6 +42,8 @@ const WANT =
 const KEEP =
   '[(like|likes|want|wants|try|tries|would like) to] (keep|keeps|run|runs|hold|holds|have|has|get)';
 
+const USUALLY = '(normally|usually|always|generally|typically)';
+
 /** "Minus four in the freezer, want her at ten below": behind the air that was read it is that air that is wanted. */
 const wantedOfAir: Means = (tags, frame) => {
   const found = wanted(tags, frame);
@@ -90,7 +92,7 @@ export const WANTED_RULES: readonly Rule[] = [
   rule(`[(and|but)] ${THEIRS} ${WANT} ${BOX} ${AT} <amount>`, wanted, {
     examples: ['they want it at thirty seven', 'customer wants the box down to thirty five'],
   }),
-  rule(`[(and|but)] ${THEIRS} ${KEEP} ${BOX} ${AT} <amount>`, wanted, {
+  rule(`[(and|but)] ${THEIRS} [~~${USUALLY}] ${KEEP} ${BOX} ${AT} <amount>`, wanted, {
     examples: ['they keep it at thirty six', 'chef likes to keep the walk in around thirty five'],
   }),
   rule(

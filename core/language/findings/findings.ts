@@ -116,9 +116,8 @@ const STARTED = /\b(?:fired|started|took|kicked|came|lit)\b/i;
 /** What asks of a switch whether it is open, where its part is named. */
 const OPENNESS: readonly Finding['state'][] = ['open', 'closed', 'tripped'];
 
-/** "So they're good" is a conclusion from what was read. */
-const concludes = (frame: Frame): boolean =>
-  /^so$/i.test(frame.wordsOf({ from: frame.span.from - 1, to: frame.span.from }));
+/** "So they're good" concludes from what was read, and "put a new drier on it while it was open" tells when. */
+const LEADS_OFF = /^(?:so|while|when|once)$/i;
 /** Behind the part, without a pause: "it's hot" and "it's running" are of the box as often. */
 const TOLD_OF_IT: readonly Finding['state'][] = [...OF_A_PART, 'open', 'closed', 'ok', 'leaking'];
 
@@ -155,6 +154,13 @@ const whichFan: Means = (tags, frame) => {
   return { findings: [finding(COIL_FANS[part], openFan, frame)] };
 };
 
+/** "Both of them" */
+const bothAnswer: Means = (_tags, frame) => {
+  const { openFan } = frame.context;
+  if (openFan === null) return null;
+  return { findings: Object.values(COIL_FANS).map((part) => finding(part, openFan, frame)) };
+};
+
 /** "Soapy water on every joint" and "hot water on the coil" found none wet: somebody put it there. */
 const PUT_THERE = /^(?:soapy|soap|soaped|bubble|hot|warm|cold|clean|fresh)$/i;
 
@@ -172,6 +178,7 @@ export const FINDING_RULES: readonly Rule[] = [
   ...['condenser', 'evaporator'].map((part) =>
     heardRule(`[~the] ${part} [(fan|~one|~side)]`, whichFan, { tags: { part }, alone: true }),
   ),
+  rule('[the] both [of (them|the fans|those)]', bothAnswer, { unheard: true, alone: true }),
   heardRule(`<the> <part> ${IS} <state>`, stateOf('state'), {
     examples: ['condenser is plugged', 'evaporator is a block of ice', 'fan is not running'],
   }),
@@ -373,7 +380,7 @@ export const FINDING_RULES: readonly Rule[] = [
     '(it|they) (is|are|was|were) <very> <state>',
     (tags, frame) =>
       TOLD_OF_IT.some((state) => state === tags['state']) ? itIs('state', true)(tags, frame) : null,
-    { only: (frame) => frame.endsAtPause && !concludes(frame), examples: [] },
+    { only: (frame) => frame.endsAtPause && !LEADS_OFF.test(wordBefore(frame)), examples: [] },
   ),
   // "Twenty six across the high pressure control so that's open"
   rule(

@@ -129,9 +129,8 @@ const DETECTOR =
 const TURNS = '[(about|like|another|maybe)] (<number> [of a]|a|a couple [of]) (turn|turns)';
 const KING = '[the] king';
 
-/** Where it leaks, told by what showed it, and how the valves of a system stand. */
 /** What holds refrigerant, and bubbles where it gets out. */
-const HOLDS_GAS: ReadonlySet<PartId> = new Set<PartId>([
+export const HOLDS_GAS: ReadonlySet<PartId> = new Set<PartId>([
   ...(['evaporator', 'condenser', 'joint', 'accessFitting', 'serviceValve', 'kingValve'] as const),
   ...(['filterDrier', 'receiver', 'accumulator', 'expansionValve', 'liquidLine'] as const),
   ...(['suctionLine', 'dischargeLine', 'capillaryTube', 'liquidLineSolenoid', 'hose'] as const),
@@ -169,6 +168,7 @@ const noneOnIt: Means = (tags, frame) => ({
   ...remark(tags, frame),
 });
 
+/** Where it leaks, told by what showed it, and how the valves of a system stand. */
 export const LEAK_AND_VALVE_RULES: readonly Rule[] = [
   rule(
     `[(and|but|so|yeah|yep)] it ((went|goes|is going) off|beeped|beeps|alarmed|lit up) [again] ${AT} ${SPOT} [(though|too|also|again)]`,

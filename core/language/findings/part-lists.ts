@@ -55,9 +55,12 @@ const FOR_SO_LONG = new RegExp(
 );
 const SET_FOR_US = /\b(?:set|start|run) (?:me )?(?:a|an|another) timer$/i;
 
-/** "Needs a new door closer" is said of no door. */
+/** A job that is called by its part: "a coil cleaning", "a thermostat adjustment". */
+const JOBS = /^(?:cleaning|washing|wash|brushing|adjustment|inspection|repair|rebuild)$/i;
+
+/** "Needs a new door closer" is said of no door, and "quote him a coil cleaning" of no new coil. */
 export const nameGoesOn = (frame: Frame): boolean =>
-  ON_PARTS.test(wordBehind(frame)) && !isNextToldOf(frame);
+  JOBS.test(wordBehind(frame)) || (ON_PARTS.test(wordBehind(frame)) && !isNextToldOf(frame));
 
 /** "Condenser needs to be cleaned gasket needs replacing": what stands behind is told of by itself, unless it is on a door. */
 function isNextToldOf(frame: Frame): boolean {

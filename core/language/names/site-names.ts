@@ -18,7 +18,7 @@ export const LEAD_TO_SITE =
   /^(?:(?:ok|okay|so|alright|well|hey|yeah|and) )*(?:(?:i'm|i am|we're|we are) )?(?:(?:just|got|made it|pulled up|rolled up|here|back|over|out|on site|arrived) )*(?:at|site is) (?:the )?/i;
 
 const ROAD =
-  '(?:street|avenue|road|highway|hwy|route|boulevard|drive|lane|parkway|pike|turnpike|interstate|expressway|bypass|main|broadway)';
+  '(?:street|avenue|road|highway|hwy|route|boulevard|drive|lane|parkway|pike|turnpike|interstate|expressway|bypass|main|broadway|(?:second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|\\d+(?:st|nd|rd|th))(?=$| (?:and|street|avenue|st|ave)))';
 /** "Quick Stop on Highway Nine": where it stands, which tells it from the others of its name. */
 const ON_ROAD = new RegExp(
   `,? (?:(?:down|up|over|out|off) )?(?:on|off|off of|by) (?:the )?(?:[\\w']+ ){0,2}${ROAD}(?: [\\w']+){0,2}$`,
@@ -74,10 +74,23 @@ export function unitBehind(value: string): SiteAndUnit {
 const CALL =
   /\s(?:(?:for|doing|here for|to do|on)(?: (?:a|an|the|their|our|my))? )?(?:(?:quarterly|monthly|yearly|annual|semi[- ]annual|spring|summer|fall|winter|scheduled|regular|routine) )*(?:(?:pms?|p m|(?:maintenance|inspection|service|tune[- ]?up|check[- ]?up)(?= (?:call|visit|round|today|this)|$))\b.*)$/i;
 
-/** "Brookhaven Elementary quarterly PM three boxes": what the call is for is no part of the name. */
+/** "Petal and stem it's a flower shop on fourth": what it is stands behind its name. */
+const WHAT_IT_IS =
+  /(?<=\w) (?:it's|it is|its(?= (?:a|an|the) )|they're|they are|that's|that is|this is) (?:(?:a|an|the|like|just|their|that|this) )+(?:(?:little|big|small|old|new) )*(.*)$/i;
+const kindBehind = (value: string): string =>
+  withoutRoad(WHAT_IT_IS.exec(value)?.[1] ?? '').replace(/ (?:with|that|where|and) .*$/i, '');
+const isKind = (kind: string): boolean => ENDS_AS_TRADE.test(kind) || /\bshop$/i.test(kind);
+
+/** Whether the words close as the name of a business does, or tell behind it what kind it is. */
+export const closesAsTrade = (words: string): boolean =>
+  ENDS_AS_TRADE.test(withoutRoad(words)) || isKind(kindBehind(words));
+
+/** "Brookhaven Elementary quarterly PM three boxes": what the call is for is no part of the name, nor is what the place is. */
 export function callBehind(value: string): { readonly site: string; readonly call: string | null } {
-  const site = value.replace(CALL, '');
-  const isName = site !== value && (ENDS_AS_TRADE.test(site) || CAPITALS.test(site));
+  const kind = kindBehind(value);
+  const site = kind === '' ? value.replace(CALL, '') : value.replace(WHAT_IT_IS, '');
+  const isName =
+    site !== value && (ENDS_AS_TRADE.test(site) || CAPITALS.test(site) || isKind(kind));
   return isName ? { site, call: value.slice(site.length).trim() } : { site: value, call: null };
 }
 

@@ -212,9 +212,20 @@ class NumberFinder implements OpenNumbers {
   /** Behind other words: "four apples" alone may yet have been meant for us. */
   private countsThings(at: number, end: number): boolean {
     const next = this.tokens[end];
+    if (this.countsParts(at, end)) return true;
     if (next === undefined || at <= this.sentence.weighty.from) return false;
     const isOne = end === at + 1 && this.tokens[at]?.text === 'one';
     return isCountedThing(next) || (isOne && isPointedOut(next));
+  }
+
+  /** "The two evap fans are going" */
+  private countsParts(at: number, end: number): boolean {
+    const { tokens, matcher } = this.sentence;
+    const number = tokens[at];
+    if (number === undefined || end > at + 1 || !SMALL.has(number) || PARTS === null) return false;
+    return matcher
+      .run(PARTS, end)
+      .some((part) => tokens[part.end - 1]?.text.endsWith('s') === true);
   }
 
   private longestNumber(at: number, to: number): Found | null {

@@ -19,6 +19,10 @@ const MAKES = new WordSet('ecm psc oem universal generic aftermarket factory rem
 const SPELLED_MAKES = ['e c m', 'p s c', 'o e m'].map((spelled) => spelled.split(' '));
 const MAKES_BEGIN = new WordSet('e p o');
 
+/** "The fans are both running", "the heaters both good": of each of them, as without it. */
+const BEHIND_BOTH = new WordSet(
+  'are were fan fans motor motors heaters gaskets compressors doors coils caps',
+);
 /** "They should replace both of them": them. */
 const BOTH_OF = new WordSet('both of');
 const THEM = new WordSet('them those these');
@@ -117,6 +121,7 @@ function nameOfNext(tokens: readonly Token[], at: number): Token | null {
 function isMere(tokens: readonly Token[], at: number): boolean {
   const [before, token] = [tokens[at - 1], tokens[at]];
   if (before === undefined || token === undefined || token.pause || TURNS.has(before)) return false;
+  if (token.text === 'both') return BEHIND_BOTH.has(before);
   return MERE.has(token) || (LIKE.has(token) && BEFORE_LIKE.has(before));
 }
 

@@ -74,6 +74,12 @@ const askedLast: Means = (tags, frame) => {
 const isAsked = (frame: Frame): boolean =>
   ['', 'you'].includes(wordBehind(frame)) || !/\bhow$/i.test(frame.wordsOf(frame.span));
 
+/** What may be behind a reading beside the parts. */
+const BLAMED =
+  '(charge|gas|refrigerant|dirt|grease|cottonwood|lint|air flow|airflow|air|load|heat|weather|ice|frost|something else)';
+const OF_EITHER = '[(just|from|because of)] <the> [(dirty|plugged|bad|dead|weak|iced [up])]';
+const MATTER = '[(problem|issue|thing)]';
+
 export const REASON_QUESTIONS: readonly Rule[] = [
   rule(
     '((does|do you see|do you think) [anything] [(look|looks)]|do you|anything|does anything|do any of (these|those|my (numbers|readings))) (look|looks|see|seem|looking) [(anything|a little|kind of)] (off|wrong|funny|odd|bad|out of (line|whack|place)) [(to you|here|with this|with it|on this)]',
@@ -111,6 +117,11 @@ export const REASON_QUESTIONS: readonly Rule[] = [
     '(is (it|this|that)|could it be|do you think it is) <the> <part> or <the> (charge|gas|refrigerant|<part:other>|something else)',
     plain('causes'),
     { examples: ['is it the txv or the charge'] },
+  ),
+  rule(
+    `[so] (is (it|this|that)|was (it|that)|could (it|that) be|would (it|that) be|do you think (it|that) is) ${OF_EITHER} (<part>|${BLAMED}) ${MATTER} or [is it] ${OF_EITHER} (<part:other>|${BLAMED}) ${MATTER} [(doing|causing|making it do) (this|that|it)]`,
+    plain('causes'),
+    { unheard: true, examples: ['is that the fan or the dirt doing that'] },
   ),
   rule(
     '(why|how come) (do|would|did|are) you (say|saying|think|want|wanting|figure|tell me|call|calling) <clause>',

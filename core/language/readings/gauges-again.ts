@@ -46,6 +46,18 @@ const both: Means = (tags, frame) => {
   return { readings: [one, other] };
 };
 
+/** "Two forty seven, suction fifty": what stands before the low side is the high one. */
+const aboveSuction: Means = (tags, frame) => {
+  const [above, below] = [amountIn(tags), amountIn(tagsIn(tags['beside']) ?? {})];
+  if (above.value === null || below.value === null || above.value <= below.value) return null;
+  if (above.unit !== null || frame.context.headPressure === null) return null;
+  const [head, suction] = [
+    reading('headPressure', above, frame),
+    reading('suctionPressure', below, frame),
+  ];
+  return head === null || suction === null ? null : { readings: [head, suction] };
+};
+
 /** "Head's coming down, it's two ninety." "Two seventy.": near the gauge that was looked at last, and no box is so warm. */
 const sameAgain: Means = (tags, frame) => {
   const { value } = amountIn(tags);
@@ -69,6 +81,11 @@ const MOVED_ON = /\b(?:now|settl\w+|level\w+|holding|steady|not moving|sitting)\
 
 /** What the two gauges show when they are looked at again, told without their names. */
 export const GAUGES_AGAIN_RULES: readonly Rule[] = [
+  rule(
+    '[(ok|and|now|so|it is|we are|i am|i have got|down to|up to|it is down to)] [(at|down to|up to|around)] <amount> [now] [(and|<pause>)] ([the] suction [(is|at|is at)] <amount:beside>|<amount:beside> on [the] suction)',
+    aboveSuction,
+    WATCHED,
+  ),
   rule(
     '[(ok|and|now|so)] (it is [(now|still)] (sitting|holding|hanging|settled|at|down to|up to|leveled off|leveling off)|sitting|holding|settled|down to|up to) [(in|out|right|there)] [(at|around)] <amount> [now]',
     sameAgain,

@@ -3,7 +3,7 @@ import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { amountIn } from '../numbers/measure.ts';
 import { reading } from './reading-means.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
-import { type Frame, type Means, type Rule, rule } from '../rule.ts';
+import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { numberIn, quantityId, tagsIn } from '../slots.ts';
 import { remark } from '../plain-means.ts';
 
@@ -30,6 +30,13 @@ const within =
 /** "Two ten two fifteen right in there": no pause between them, so they must lie near each other. */
 const inThere: Means = (tags, frame) =>
   isElectrical(quantityId(tags['quantity']) ?? 'current') ? null : within(IN_THERE)(tags, frame);
+
+/** "Suction's around two three pounds": nobody hedges a figure so, which is no twenty three. */
+const nextTo: Means = (tags, frame) => {
+  const [low, high] = ['low', 'high'].map((slot) => numberIn(tagsIn(tags[slot])?.['number']));
+  const isOne = quantityId(tags['quantity']) === 'headPressure';
+  return low != null && high === low + 1 && high < 10 && !isOne ? within(1)(tags, frame) : null;
+};
 
 /** "Head one seventy... one seventy six": broken off, and begun again to say it whole. */
 const begunAgain: Means = (tags, frame) => {
@@ -84,15 +91,24 @@ const fromZero: Means = (tags, frame) => {
 const speaksOfBox = ({ context: { lastQuantity } }: Frame): boolean =>
   lastQuantity === 'boxTemp' || lastQuantity === 'setpointTemp';
 
+/** Ours: a control's dial goes to seven or nine, and no thermometer's is told by "dial" alone below that. */
+const MOST_ON_DIAL = 10;
+const ON_DIAL = /\bdial\b(?! thermometer)/i;
+
 /** "Case thermometer says forty nine": the box's own, kept as such, and the box itself where nothing better was read of it. */
 const boxByItsOwn: Means = (tags, frame) => {
   const found = reading('boxTemp', amountIn(tags), frame);
-  if (found === null) return null;
-  const remarks = [frame.wordsOf(frame.span)];
+  const words = frame.wordsOf(frame.span);
+  if (found === null || (ON_DIAL.test(words) && (found.value ?? 0) < MOST_ON_DIAL)) return null;
+  const remarks = [words];
   const isRead = frame.context.told.some(
     (each) => each?.told.of === 'reading' && each.told.reading.quantity === 'boxTemp',
   );
-  return isRead ? { remarks } : { readings: [found], remarks };
+  const otherwise = isRead ? { remarks } : { readings: [found], remarks };
+  // "Box is at fifty eight on my thermometer, his dial says fifty five"
+  const means = (quantity: QuantityId): Meaning =>
+    quantity === 'boxTemp' ? { remarks } : otherwise;
+  return { ofThat: { means, otherwise } };
 };
 
 const HEDGE = '(about|around|like|maybe|roughly|somewhere around|right around|call it)';
@@ -122,6 +138,11 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
     { examples: [] },
   ),
   rule(
+    `[the] <quantity> [(in|out|up|down|over) (here|there)] <link> [somewhere] ${HEDGE} <short:low> <short:high> [<unit>]`,
+    nextTo,
+    { unheard: true, examples: ['suction is around two three pounds'] },
+  ),
+  rule(
     `[the] <quantity> [(in|out|up|down|over) (here|there)] <link> [${HEDGE}] <short:low> [(or|to)] <short:high> (right in there|somewhere in there|in there somewhere|in that (range|area|neighborhood))`,
     inThere,
     { examples: ['head two ten two fifteen right in there'] },
@@ -142,9 +163,19 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
     { unheard: true, only: speaksOfBox, examples: [] },
   ),
   rule(
-    `[(the|their|that)] ${OWN_THERMOMETER} [(on|in) the (door|front|wall|box|case|unit|panel)] [is] [still] (${SHOWS}|saying) <amount> [[<pause>] (but|and) it is (coming|going|still coming) (down|up)]`,
+    `[(the|their|that|his|her)] ((${OWN_THERMOMETER}|dial|(thermometer|display|readout|dial|one) (on|in) the (door|wall|front|box|case|unit|panel)|door (display|readout)) [(on|in) the (door|front|wall|box|case|unit|panel)] [is] [still] (${SHOWS}|saying)|door (says|shows|reads|is (showing|saying))) <amount> [[<pause>] (but|and) it is (coming|going|still coming) (down|up)]`,
     boxByItsOwn,
     { unheard: true, examples: ['case thermometer says forty nine'] },
+  ),
+  rule(
+    `(it (is [(at|showing|reading|saying)]|says|shows|reads|has)|(it|she|he|they) (is|has|have) got [it] [at]) <amount> on ((the|their|his|her) (door|wall|display|dial|readout|front|screen|${OWN_THERMOMETER})|the thermometer (on|in) the (door|wall|front|box|case)) [(right now|now|in there)]`,
+    boxByItsOwn,
+    {
+      unheard: true,
+      // "It's got one twenty on the door heater"
+      only: ({ endsAtPause }) => endsAtPause,
+      examples: ['it says forty one on the display'],
+    },
   ),
   rule('[the] <quantity> <link> <number:begun> <pause> <amount>', begunAgain, { examples: [] }),
   rule(

@@ -60,6 +60,12 @@ const nextAlone: Means = (tags, frame) =>
 /** "Ten minutes and it came up to three ninety and sat there" */
 const nextAfter = withGauge(roseTo);
 
+/** "Hasn't moved in fifteen minutes": at what it stood at. */
+const unmoved: Means = (tags, frame) => {
+  const { holding } = frame.context;
+  return holding === null ? null : nextAfter({ ...tags, number: holding.value }, frame);
+};
+
 /** Ours: no gas that stands under a test is hotter, so that more is the time. */
 const HOTTEST_GAS = 140;
 /** "One forty nine and a half at two forty": a standing test, and the time of day. */
@@ -132,8 +138,13 @@ export const WATCHED_GAUGE_RULES: readonly Rule[] = [
     WATCHED,
   ),
   rule(
-    '[(about|after)] <duration:after> [(later|in|and|now)] [<pause>] [(and|but)] (it is|she is|i am|i have|i have got|that is|we are) [(still|only|down|up|right)] [(at|to|holding|sitting|reading|holding at|sitting at)] <amount>',
+    '[(about|after)] <duration:after> [(later|in|and|now)] [<pause>] [(and|but)] ((it is|she is|i am|i have|i have got|that is|we are) [(still|only|down|up|right)]|still) [(at|to|holding|sitting|reading|holding at|sitting at)] <amount>',
     nextAfter,
+    WATCHED,
+  ),
+  rule(
+    '[(it|she|needle|the needle|gage|the gage|pressure)] [has] (not (moved|budged|dropped)|did not (move|budge|drop)) [(a (bit|pound|hair|lick)|at all|any)] (in|for|over|after) [(about|like|the last)] <duration:after>',
+    unmoved,
     WATCHED,
   ),
   rule('[(at|about|down to)] <amount>', nextAlone, { ...WATCHED, alone: true }),

@@ -93,6 +93,14 @@ const WHICH_ONE =
   'for [the] (door|unit|box|case|cooler|freezer|circuit|system|evaporator) [number] <number:which>';
 const DUE_FOR =
   '[(it|she|they|this one|unit|the unit|this)] [(is|are)] [(about|way|also|over)] (due|overdue) for';
+/** "Quote him a coil cleaning", "he should be on a coil cleaning twice a year": a job by its name. */
+const OFFERS = `(${DUE_FOR}|[(it|this|this one|the unit|${WHO})] [(really|probably|just|also)] (need|needs|could use|wants|want|(should|ought to|need to|needs to|had better) (get|have|be on))|[(i|we)] [(will|would|need to|have to|got to|going to|want to|am going to|ought to|should)] (recommend|suggest|quote|price|sell|offer|quoted|offered|recommended|suggested|sold) [(them|him|her|the (customer|owner|manager))] [(on|for|out)]|[(i|we)] [(will|need to|have to|got to|going to)] ${QUOTE})`;
+
+const NAMED_JOBS = [
+  ['clean', '(cleaning|clean|wash|washing|brushing)', 'due for a condenser cleaning'],
+  ['repair', '(repair|rebuild)', 'needs a drain line repair'],
+  ['adjust', 'adjustment', 'needs a thermostat adjustment'],
+] as const;
 
 /** What ought to be done, in the other ways that one colleague tells another. */
 export const ADVISED_SO_RULES: readonly Rule[] = [
@@ -216,7 +224,7 @@ export const ADVISED_SO_RULES: readonly Rule[] = [
     { unheard: true, tags: { work: 'repair' }, examples: ['wiring in that j box needs redone'] },
   ),
   rule(
-    `${DUE_FOR} (a|an) [new] <part> (change|changeout|change out|replacement|swap) ${TAIL}`,
+    `${OFFERS} (a|an) [new] <part> (change|changeout|change out|replacement|swap) ${TAIL}`,
     todo,
     {
       unheard: true,
@@ -224,11 +232,13 @@ export const ADVISED_SO_RULES: readonly Rule[] = [
       examples: ['it is due for a filter dryer change'],
     },
   ),
-  rule(`${DUE_FOR} [(a|an)] [good] <part> (cleaning|clean|wash|washing|brushing) ${TAIL}`, todo, {
-    unheard: true,
-    tags: { work: 'clean' },
-    examples: ['due for a condenser cleaning'],
-  }),
+  ...NAMED_JOBS.map(([work, called, example]) =>
+    rule(`${OFFERS} [(a|an)] [(good|regular)] <part> ${called} ${TAIL}`, todo, {
+      unheard: true,
+      tags: { work },
+      examples: [example],
+    }),
+  ),
   rule(
     `<the> <part> ${OUGHT} (get|be) (done|taken care of|addressed|handled|dealt with) ${TAIL}`,
     getDone,

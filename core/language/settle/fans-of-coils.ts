@@ -17,6 +17,29 @@ const NAMES_COIL = /\b(?:cond|condenser|condensing|evap|evaporator|outdoor|indoo
 const fanNamedIn = (next: Finding | undefined): PartId | undefined =>
   next === undefined ? undefined : FAN_OF_MOTOR[next.part];
 
+/** "Both fans are going, the evaporator one and the condenser one": which both are is told. */
+const BOTH = /\b(?:both|two|2)\b.*\bfans?\b/i;
+const NAMED_BOTH =
+  /\b(?:evap|evaporator|inside|box) (?:(?:fan|one|coil) )?and (?:the )?(?:cond|condenser|condensing|outside)\b|\b(?:cond|condenser|condensing|outside) (?:(?:fan|one|coil) )?and (?:the )?(?:evap|evaporator|inside|box)\b/i;
+/** "Evaporator and condenser fans are running" */
+const OF_BOTH =
+  /\b(?:evap|evaporator) and (?:the )?(?:cond|condenser|condensing) fans\b|\b(?:cond|condenser|condensing) and (?:the )?(?:evap|evaporator) fans\b/i;
+export function bothFans(findings: readonly Finding[], text: string): readonly Finding[] {
+  if (!NAMED_BOTH.test(text)) return findings;
+  return findings.flatMap((finding) => {
+    const { unresolved, ...rest } = finding;
+    const areBoth =
+      unresolved === true
+        ? BOTH.test(finding.words)
+        : /\bfans\b/i.test(finding.words) && OF_BOTH.test(text);
+    if (!areBoth || !OF_COILS.has(finding.part)) return [finding];
+    return [
+      { ...rest, part: 'condenserFan' },
+      { ...rest, part: 'evaporatorFan' },
+    ] as const;
+  });
+}
+
 /** "Evap coil clean, both fans going": right behind its coil an unnamed fan is that coil's. */
 export function fansOfCoils(findings: readonly Finding[]): readonly Finding[] {
   return findings.map((finding, at) => {

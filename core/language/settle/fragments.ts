@@ -2,7 +2,7 @@
 const TAKES_BACK =
   "no|nope|nah|wait|hold on|hang on|sorry|i am sorry|i'm sorry|oops|whoops|shoot|my bad|my mistake|actually|correction|" +
   'rather|or rather|i mean|i meant|i should say|i should have said|i misspoke|scratch that|strike that|take that back|' +
-  "check that|better make (?:that|it)|let's make (?:that|it)|make (?:that|it)|call it|change (?:that|it) to";
+  "check that|better make (?:that|it)|let's make (?:that|it)|make (?:that|it)|(?:let's |let us |we'll |i'd |i'll )?call it|change (?:that|it) to";
 
 /** What leads to the right value behind that, and takes nothing back by itself. */
 const LEADS_ON =

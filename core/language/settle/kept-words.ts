@@ -1,4 +1,5 @@
 import type { Token } from '../../grammar/tokens.ts';
+import { HANDS_DID, HANDS_MADE } from '../../terms/hand-work.ts';
 import {
   Clause,
   isUnread,
@@ -36,7 +37,9 @@ const WILL_NOT = new Wording(
 );
 /** What hands do on a job. */
 const DID = new Wording(
-  /^ (?:i |we |and |then |also |just |already |finally |went ahead and )*(?:discharged|straightened|taped|zip tied|strapped|moved|shimmed|leveled|swept|mopped|rewired|rerouted|insulated|greased|oiled|lubed|sanded|filed|dressed|cleaned|wiped|scraped|chipped|thawed|steamed|unplugged|plugged|cut|bent|drilled|bolted|screwed|mounted|hung|rehung|relocated|raised|lowered|shortened|extended|capped|sealed|caulked|painted|labeled|tagged|marked|photographed|took (?:a )?(?:picture|pictures|photo|photos)|bagged|checked|rechecked|double checked|inspected|verified|confirmed|tested|tried|showed|walked|emptied|dumped|drained|flushed|blew|vacuumed|brushed|washed|rinsed|hosed|sprayed|treated|tightened|loosened|adjusted|swapped|changed|replaced|fixed|repaired|patched|soldered|brazed|welded|crimped|pinched|unbolted|unscrewed|unsoldered|sweated|sawed|spliced|reset|programmed|cleared|removed|pulled|reinstalled|installed|put|pushed|pried|knocked|tapped|freed|spun|worked|set|turned|propped|shut|closed|opened|disconnected|reconnected|locked|unlocked|threw|rigged|reused|saved|kept|left|mashed|snugged|nudged|jiggled|wiggled|whacked|banged|bumped|clipped|hooked|unhooked|wrapped|stuffed|squirted|poured|topped|mixed|clamped|ran (?:the|a|an|some|new)|snaked|fished|routed|tucked|wedged|pinned|trimmed|reamed|deburred|swaged|flared|leak checked|soaped|heated|chased|traced|jumped|jumpered|bypassed|hosed|blowed|thawed|nipped|backed|eased|threaded|fitted|seated|rebuilt|reset|primed|bled|dropped in|hit) /,
+  new RegExp(
+    `^ (?:i |we |and |then |also |just |already |finally |went ahead and )*(?:${HANDS_MADE}|${HANDS_DID}) `,
+  ),
 );
 const FOUND = new Wording(
   /^ (?:i |we |just |also |and )*(?:found|noticed|saw|see|can see|could see|spotted|heard|can hear|hear|smelled|smell|felt|there is|there was|there are|got|it has|it had) /,

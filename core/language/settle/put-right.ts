@@ -43,6 +43,8 @@ function rightBefore(said: Utterance, context: Context, reads: Reads): Utterance
   const isBare = isBareNumber(fragment.words);
   for (const [ago, each] of told.entries()) {
     if (each === null || !hasValue(each.told)) continue;
+    const settled = isBare ? settledOn(said, each.told) : null;
+    if (settled !== null) return settled;
     const found = putInto(each.words, fragment, (words) => reads(words, context));
     if (found === 'doubtful') return null;
     if (found !== null) return instead(found, { said, ago, was: each.told });
@@ -50,6 +52,15 @@ function rightBefore(said: Utterance, context: Context, reads: Reads): Utterance
     if (isBare && hasNumber(each.told)) return null;
   }
   return null;
+}
+
+/** "Head's about ninety five, maybe a hundred." "Call it ninety eight.": one figure for what was told as two. */
+function settledOn({ text, unclaimed }: Utterance, told: ToldItem): Utterance | null {
+  if (told.of !== 'reading' || told.reading.low === undefined) return null;
+  const [digits, ...others] = unclaimed;
+  if (digits === undefined || others.length > 0) return null;
+  const { low: _low, high: _high, hedged: _hedged, ...reading } = told.reading;
+  return amending(text, { ...reading, value: Number(digits) });
 }
 
 /** A number and its unit, of nothing that is named: "five point nine amps". */

@@ -18,18 +18,42 @@ const DENIED = new RegExp(`${BREAK}+${DENIES}${BREAK}*$`, 'i');
 const UNSAID = new RegExp(`${BREAK}+(?:${SOFTLY}${BREAK}+)*${UNSAYS}(?:${BREAK}+|$)`, 'i');
 const WAITED = new RegExp(`${BREAK}+(?:${SOFTLY}${BREAK}+)*${WAITS}${BREAK}*$`, 'i');
 
+/** "No wait, I didn't, I left that one": of what was told before this sentence. */
+const DENIES_BEFORE = new RegExp(
+  `^${BREAK}*(?:(?:well|uh|um|oh|yeah|so)${BREAK}+)*(?:(?:no|nope|nah|wait|actually|sorry|oops|hang on|hold on)${BREAK}+)+(?:i|we) (?:did(?:n't| not)|have(?:n't| not))(?: (?:do|get to|touch|change|replace) (?:that one|it|that|them|those))?(?:${BREAK}+|$)`,
+  'i',
+);
+const ONLY_SOFTLY = new RegExp(`^(?:${BREAK}*(?:well|uh|um|oh|${SOFTLY}))*${BREAK}*$`, 'i');
+
 /**
  * "That's my before, no, hang on", "they should replace the gasket, never mind": what was ordered or told is let be in the
  * same breath, and what is told behind that is told.
  */
 export function retracted(said: Utterance, context: Context, reads: Reads): Utterance | null {
-  return unsaid(said, context, reads) ?? waited(said, context, reads);
+  return (
+    deniedBefore(said, context, reads) ??
+    unsaid(said, context, reads) ??
+    waited(said, context, reads)
+  );
 }
+
+/** Work that was told last, and nothing else: a reading is not denied by not having done it. */
+function deniedBefore(said: Utterance, context: Context, reads: Reads): Utterance | null {
+  const found = DENIES_BEFORE.exec(said.text);
+  const last = context.told.slice(0, MOST_TOLD_WITH).find((each) => each !== null);
+  if (found === null || context.asksYes || last?.told.of !== 'work') return null;
+  const rest = said.text.slice(found[0].length);
+  const behind = rest === '' ? nothingSaid('') : reads(rest, context);
+  const commands = both<Command>([{ do: 'undo', earlier: true }], behind.commands);
+  return { ...behind, commands, text: said.text };
+}
+/** The work, and the words that are kept with it. */
+const MOST_TOLD_WITH = 2;
 
 function unsaid(said: Utterance, context: Context, reads: Reads): Utterance | null {
   const { text } = said;
   const found = UNSAID.exec(text) ?? DENIED.exec(text);
-  if (found === null || found.index === 0) return null;
+  if (found === null || ONLY_SOFTLY.test(text.slice(0, found.index))) return null;
   const before = text.slice(0, found.index);
   const kept = withoutLast(before, reads(before, context), (words) => reads(words, context));
   const behind = reads(text.slice(found.index + found[0].length), context);

@@ -3,11 +3,20 @@ import { opensSentence } from '../words/clause-start.ts';
 import { FOOD, THEM } from '../words/food-words.ts';
 import { timeTold } from '../facts/time-told.ts';
 import type { WorkKindId } from '../../terms/names.ts';
+import { spanIn } from '../slots.ts';
 import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { remark } from '../plain-means.ts';
 
 /** The customer's trouble, in the words that it was told in. */
 const complaint: Means = (_tags, frame) => ({ memos: [frame.wordsOf(frame.span)] });
+
+/** "Told Denise don't load it till it's down to zero": whom one tells to do something may have any name. */
+const toldByName: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  return span !== null && BY_NAME.test(frame.wordsOf(span)) ? remark(tags, frame) : null;
+};
+const BY_NAME =
+  /^(?!(?:me|us|you|you're|it|that|this|they|to|not|about|i|i'm|we) )[a-z]+ (?:(?:and|&) [a-z]+ )?(?:to|not to|don't|do not|keep|leave|shut|close|call|watch|clean|use|never|about|that|(?:he|she|they) (?:should|need|needs|have|has|can|can't)) \S/i;
 
 /** A test, and how it came out. */
 const tested =
@@ -175,6 +184,10 @@ export const REMARK_RULES: readonly Rule[] = [
     remark,
     { examples: ['told them to throw it out'] },
   ),
+  rule('[(i|we)] (told|warned|reminded|advised|instructed) <clause>', toldByName, {
+    unheard: true,
+    examples: ['told denise not to load it'],
+  }),
   rule(
     `[the] (leak|soap|bubble|sniffer|leak detector) (check|test|search) ${PASSED}`,
     tested('leakCheck'),
@@ -209,6 +222,21 @@ export const REMARK_RULES: readonly Rule[] = [
     { examples: ['water is on'] },
   ),
   rule('water (on|off|back on)', remark, { alone: true }),
+  rule(
+    '[(i|we|and|ok)] ([(the|that)] [(range|stove|oven|grill|griddle|fryer|flat top|water heater|broiler)] (pilot|pilots|pilot light|pilot lights) (is|are) [(all|back|still)] (lit|on|off|out|shut off|burning) [(again|back up|now)]|(lit|relit|shut off|shut|turned off|killed|put out) (the|that|their|all the) [(range|stove|oven|grill|griddle|fryer|flat top|water heater|broiler)] (pilot|pilots|pilot light|pilot lights) [(off|out|again|back|back up)])',
+    remark,
+    { unheard: true, examples: ['range pilot is lit again'] },
+  ),
+  rule(
+    '[(and|but)] [the] rest [of (it|the (coil|evaporator|evap|condenser))] is [all] (dry|bare|warm|clear|clean|wet|sweating|fine|clear as can be|not frosted|soft)',
+    remark,
+    { unheard: true, alone: true, examples: ['rest of it is dry'] },
+  ),
+  rule(
+    '[(and|but|so|ok|well)] (it|that) (is|was) not <the> (<part>|bearing|bearings) [(then|anyway|at least)]',
+    remark,
+    { unheard: true, alone: true, examples: ['so it is not the bearings'] },
+  ),
   rule(
     `[(the|my|a|that)] [(first|second|third|last|next|new|whole)] (harvest|batch|freeze|slab|sheet|ice|cubes|bin|defrost cycle|freeze cycle|harvest cycle|cycle|drop) [(is|was|are|looks|looked|came out|dropped|comes out|are coming out)] ${GOOD}`,
     remark,

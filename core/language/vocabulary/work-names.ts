@@ -51,7 +51,7 @@ export const WORK_NAMES: Record<WorkKindId, WorkNames> = {
     done: [
       'repaired',
       '~(fixed|patched|brazed|soldered|rewired|rebuilt|straightened [out]|combed|rebrazed|sealed [up]|resoldered|mended|spliced|re soldered|welded|re brazed|taped up|made repairs to)',
-      '~~(re crimped|recrimped|butt spliced|re terminated)',
+      '~~(sleeved|re crimped|recrimped|butt spliced|re terminated)',
     ],
     todo: ['repair', '~(fix|splice|seal|solder|patch|braze|rewire|rebuild)'],
     doing: ['~(repairing|repair|to be repaired|fixing|to be fixed|repaired|fixed)'],

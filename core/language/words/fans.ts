@@ -22,10 +22,11 @@ export const TURNS: readonly PartId[] = [...FANS, 'fan', 'compressor'];
 /** Machines with one fan only: their evaporator freezes water, or stands somewhere else. */
 const CONDENSER_FAN_ONLY: readonly (EquipmentId | null)[] = ['iceMachine', 'remoteCondensingUnit'];
 
-/** An unqualified "fan" is the one last spoken of, or the only one that there is, or that of the coil spoken of. */
+/** An unqualified "fan" is that of the coil that one stands at, the one last spoken of, or the only one that there is, or that of the coil spoken of. */
 export function settledFan(part: PartId, context: Context): PartId {
   const { lastPart, lastFan, onlyFan, equipment } = context;
   if (part !== 'fan') return part;
+  if (context.isAtCondensingUnit) return 'condenserFan';
   if (lastPart !== null && FANS.includes(lastPart)) return lastPart;
   if (onlyFan !== null) return onlyFan;
   if (lastPart === 'condenser') return 'condenserFan';

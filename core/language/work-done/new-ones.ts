@@ -1,7 +1,9 @@
 import type { PartId } from '../../terms/names.ts';
 import { remark } from '../plain-means.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
-import { partId } from '../slots.ts';
+import { partId, tagsIn } from '../slots.ts';
+import { nameGoesOn } from '../findings/part-lists.ts';
+import type { Work } from '../utterance.ts';
 import { isNotDone } from '../words/not-done.ts';
 import { wordBefore, wordBehind } from '../words/clause-start.ts';
 import { settledFan } from '../words/fans.ts';
@@ -25,6 +27,25 @@ const newOneIn: Means = (tags, frame) => {
 };
 /** "Got the new one in the truck" */
 const STOWED = /^(?:the|my|a|stock|hand|order)$/;
+
+/** "Did the other fan's capacitor too": what wears is done by a new one, and what gets dirty is cleaned. */
+const didPart: Means = (tags, frame) => {
+  const parts = [partId(tags['part']), partId(tagsIn(tags['second'])?.['part'])];
+  if (isNotDone(frame) || nameGoesOn(frame)) return null;
+  const words = frame.wordsOf(frame.span);
+  const work = parts.flatMap((part): readonly Work[] => {
+    const named = part === null ? null : settledFan(part, frame.context);
+    if (named === null) return [];
+    if (GET_DIRTY.has(named)) return [{ did: 'clean', part: named, words }];
+    return WEAR.has(named) ? [{ did: 'replace', part: named, words }] : [];
+  });
+  return work.length === parts.filter((part) => part !== null).length ? { work } : null;
+};
+const GET_DIRTY: ReadonlySet<PartId> = new Set<PartId>(['condenser', 'evaporator', 'drainLine']);
+const WEAR: ReadonlySet<PartId> = new Set<PartId>([
+  ...(['runCapacitor', 'startCapacitor', 'contactor', 'filterDrier', 'doorGasket'] as const),
+  ...(['startRelay', 'condenserFanMotor', 'evaporatorFanMotor', 'fuse', 'accessFitting'] as const),
+]);
 
 /** "Set the new compressor": nobody adjusts what is new. */
 const newPartSet: Means = (tags, frame) => {
@@ -128,6 +149,15 @@ export const NEW_ONE_RULES: readonly Rule[] = [
       unheard: true,
       apart: true,
       examples: ['put the gasket on'],
+    },
+  ),
+  rule(
+    `${I} did <the> [other] <part> [and <the> <part:second>] [(on|for) (the|that) (other|good|second|left|right|bad) (one|fan|motor|unit|side)] [(too|also|as well)] [while i (was|am) (at it|here|up here|in there|in here|there)]`,
+    didPart,
+    {
+      unheard: true,
+      only: (frame) => frame.endsAtPause,
+      examples: ['did the contactor too'],
     },
   ),
   rule(

@@ -1,6 +1,7 @@
 import type { PartId, WorkKindId } from '../../terms/names.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { nothing, remark } from '../plain-means.ts';
+import { startsClause } from '../words/clause-start.ts';
 
 const complaint: Means = (_tags, frame) => ({ memos: [frame.wordsOf(frame.span)] });
 
@@ -25,8 +26,26 @@ const NONE =
 const NOW = '[(now|here|right now|next|real quick)]';
 const I = '[(i am|i will|i|we are|going to|i am going to|let me|about to|time to|and|then|now)]';
 
+const OPENS =
+  '[(a|the|their|both|all the)] [(back|front|kitchen|side|outside|overhead|roll up|dock|exhaust|box|floor|shop)] (door|doors|window|windows|fan|fans|hood|hoods|vent)';
+const OPENED =
+  '[(is|are)] [(propped|wide|cracked|standing|running|going|blowing|on|held|blocked)] [(open|on|up|high|full blast)]';
+/** What the air is moved for where something burns. */
+const FOR_AIR =
+  '(for [(some|the|a little)] (air|ventilation|fresh air|air flow|airflow|propane|gas|fumes|vapor|safety)|to (air (it|the (place|room|kitchen)|things) out|ventilate [(it|the (place|room|kitchen))]|(get|keep) [(the|some)] air moving|move [(some|the)] air|let (it|the (gas|propane|fumes)) (out|clear [out])|clear (it|the (gas|fumes|propane|air)) [out])|so (nothing (builds|can build) up|it (does not|will not|can not) build up|(the (gas|propane|fumes)|it) (can|will) (clear|clear out|get out)))';
+
 /** Steps that are told as they are taken, and what is said of the job in passing. */
 export const PASSING_RULES: readonly Rule[] = [
+  // No door of the box was found open: somebody airs the room.
+  rule(
+    `[(and|so|ok|alright)] [(i|we)] [(have|have got|got|put|set|propped|opened|left|kept|keeping|turned|there is)] ${OPENS} ${OPENED} [and ${OPENS} ${OPENED}] ${FOR_AIR}`,
+    remark,
+    {
+      unheard: true,
+      only: startsClause,
+      examples: ['got the door propped open and the fan going for air'],
+    },
+  ),
   rule('(start|fire|kick|crank|turn) (it|her|this thing) (up|on|over)', nothing, {
     alone: true,
     examples: ['start it up'],

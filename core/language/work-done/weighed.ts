@@ -29,11 +29,13 @@ export const refrigerantMoved =
 /** "Last guy was here in August, he put in eight ounces": told of what is in it, and not ours; what was not done is nothing. */
 const byOthers = (frame: Frame): Meaning =>
   /^(?:he|she|they|guy|tech|somebody|someone)$/i.test(wordBefore(frame)) &&
-  /^(?:(?:the|that|this|a|my|their|other) )*(?:last|previous|other) /i.test(
-    frame.wordsOf({ from: 0, to: frame.span.from }),
-  )
+  BY_SOMEBODY.test(frame.wordsOf({ from: 0, to: frame.span.from }))
     ? { remarks: [frame.wordsOf({ from: 0, to: frame.span.to })] }
     : {};
+
+/** "He wrote down he put two ounces in it" */
+const BY_SOMEBODY =
+  /^(?:(?:the|that|this|a|my|their|other) )*(?:last|previous|other) |\b(?:wrote|noted|logged|sticker|ticket|note|notes|paperwork|log) /i;
 
 /** "Dropped five pounds in twenty minutes": how long it took, and nothing that it went into. */
 function isSoLong(frame: Frame): boolean {
