@@ -220,7 +220,7 @@ const siteBehind: Means = (tags, frame) => {
 /** Sites by their names. */
 export const SITE_NAME_RULES: readonly Rule[] = [
   rule(
-    '[(i am|we are|i|we|just|i just|we just)] [just] (pulled up|pulled in|got|made it|rolled up|arrived|rolled in|showed up) [(over|here|up|down|in)] (to|at) <clause> [<pause> <clause:name>]',
+    '[(i am|we are|i|we|just|i just|we just)] [just] (pulled up|pulled in|got|made it|rolled up|arrived|rolled in|showed up|~~(pulling (in|up)|rolling (in|up))) [(over|here|up|down|in)] (to|at) <clause> [<pause> <clause:name>]',
     siteBehind,
     { only: mayCall, yields: 'name', examples: ['pulled up to Sunrise Bagels'] },
   ),

@@ -60,6 +60,11 @@ export const BEFORE_RULES: readonly Rule[] = [
     examples: ['head was two ninety five before i cleaned it'],
   }),
   rule(
+    `[(and|so|ok)] [the] <quantity> before [(this|that|it|i started|any of this|i touched it)] (was|were) [at] <amount>`,
+    beforeOurs,
+    { unheard: true, apart: true, examples: ['suction before was twelve'] },
+  ),
+  rule(
     `[the] <quantity> [(at|across) <the> <place>] ${WAS} [(at|up at|down at)] <amount> ${AGO}`,
     remark,
     {
