@@ -247,7 +247,7 @@ const probedWords = (all: readonly Probed[]): string =>
 /** What they were told to do is said to them, and not quoted from what was said of them. */
 function remarkOf(memo: string, reader: Reader): string {
   const advice = toldToDo(memo);
-  if (advice === null) return quoted(memo, 'office');
+  if (advice === null) return quoted(memo, reader);
   return reader === 'customer' ? `our advice is ${advice}` : `the customer was told ${advice}`;
 }
 
