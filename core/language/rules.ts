@@ -50,6 +50,7 @@ import { NO_LONGER_RULES } from './findings/no-longer.ts';
 import { BEFORE_RULES } from './readings/told-of-before.ts';
 import { ROWLESS_RULES } from './readings/rowless.ts';
 import { DICTATED_RULES, FIGURE_FIRST_RULES, VALUE_FIRST_RULES } from './readings/value-first.ts';
+import { NAMED_TOGETHER_RULES } from './readings/named-together.ts';
 import { NEAR_NUMBER_RULES } from './readings/near-numbers.ts';
 import { ONLY_THAT_RULES } from './findings/only-that.ts';
 import { FOUND_WHERE_RULES, PLAINLY_SAID_RULES } from './findings/plainly-said.ts';
@@ -207,6 +208,7 @@ export const RULES: readonly Rule[] = [
   ...BEFORE_AND_AFTER_RULES,
   ...BEFORE_RULES,
   ...ROWLESS_RULES,
+  ...NAMED_TOGETHER_RULES,
   // Before meters: “compressor two nineteen amps” may be the second one's, and is asked about.
   ...ONE_BY_ONE_RULES,
   ...NUMBERED_RULES,

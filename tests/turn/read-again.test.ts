@@ -21,6 +21,12 @@ describe('a value that is read again without its name', () => {
     ['two thousand microns', 'eight fifty and coming down slow', 'Vacuum 850 micron.'],
     ['two thousand microns', 'four ten', 'Vacuum 410 micron.'],
     ['two thousand microns', 'six hundred and still crawling down', 'Vacuum 600 micron.'],
+    ['compressor is pulling six point two', "now it's four point one", 'Compressor 4.1 A.'],
+    ['compressor is pulling six point two', "now it's four one", 'Compressor 4.1 A.'],
+    ['compressor is pulling forty one', "now it's thirty eight", 'Compressor 38 A.'],
+    ["condenser fan's pulling one point two", "it's down to one even", 'Condenser fan 1 A.'],
+    ['voltage is two oh eight', "now it's one ninety", 'Voltage 190 V.'],
+    ['compressor is pulling six point two', "now it's two ten", '210? Say what that is of.'],
     [
       'put two fifty of nitrogen on it',
       "it's ten forty five still two fifty",
