@@ -21,8 +21,7 @@ const inTheirOrder: Means = (tags, frame) => {
 const COILS_AIR = ['boxTemp', 'supplyAirTemp'] as const;
 const SIDES = ['headPressure', 'suctionPressure'] as const;
 
-const IN_SHORT =
-  '(air (on and off|in and out|on air off|in air out)|high [side] and [the] low [side])';
+const IN_SHORT = '(air (on and off|in and out|on air off|in air out)|high and [the] low)';
 const NAMES = `(<quantity:first> (and|<pause> [and]) [the] <quantity:second>|${IN_SHORT})`;
 const ARE =
   '[(is|are|at|were|reads|read|shows|running|sitting at|are (at|running|reading|sitting [at])|is (at|running))]';
