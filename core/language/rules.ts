@@ -3,6 +3,7 @@ import { ADVISED_RULES } from './recommendations/advised.ts';
 import { ADVISED_SO_RULES } from './recommendations/advised-so.ts';
 import { AIR_OF_PLACE_RULES } from './readings/air-of-places.ts';
 import { ALOUD_RULES } from './talk/thinking-aloud.ts';
+import { UNDERWAY_RULES } from './talk/underway.ts';
 import { ANSWER_RULES } from './readings/answers-in-passing.ts';
 import { ASIDE_RULES } from './talk/asides.ts';
 import { BACK_AT_COMPRESSOR_RULES } from './readings/back-at-compressor.ts';
@@ -335,6 +336,7 @@ export const RULES: readonly Rule[] = [
   ...FOUND_WHERE_RULES,
   ...PEOPLE_RULES,
   ...SPOKEN_OF_RULES,
+  ...UNDERWAY_RULES,
   ...ALOUD_RULES,
   // What is only named, where no other rule knows more.
 ];

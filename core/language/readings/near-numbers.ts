@@ -146,6 +146,16 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
     boxByItsOwn,
     { unheard: true, examples: ['case thermometer says forty nine'] },
   ),
+  rule(
+    `[(it|she|he|they|that|(the|this|that|their) (box|cooler|freezer|case|one))] [(is|has|have|shows|says|reads|are)] [(got|at|still|showing|reading|saying)] <amount> (on|by) ((the|their|that|its) [(thermometer|dial|stat|thermostat) on the] wall|(the|their|that|its) (thermometer|dial) on the door|(the|their|that) ${OWN_THERMOMETER}) [(in there|in here|there)]`,
+    boxByItsOwn,
+    { unheard: true, apart: true, examples: ['she has got forty six on the wall'] },
+  ),
+  rule(
+    `[the] (one|thing|thermometer) (on|in) the (wall|door) (${SHOWS}|saying) <amount>`,
+    boxByItsOwn,
+    { unheard: true, examples: ['the one on the wall says forty six'] },
+  ),
   rule('[the] <quantity> <link> <number:begun> <pause> <amount>', begunAgain, { examples: [] }),
   rule(
     `(it is|box is|<the> box is|unit is|<the> unit is|it) [(reading|showing|saying|at|says|shows|reads)] <amount:shown> on [the] (${DISPLAY}|~~(door|wall|outside|front)) [<pause>] [(but|and)] (my|mine) ${PROBE} ${SHOWS} <amount>`,
