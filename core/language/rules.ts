@@ -85,6 +85,7 @@ import { FOOD_PLACE_RULES } from './readings/food-places.ts';
 import { FOOD_RULES } from './readings/food-told.ts';
 import { GAS_RULES, GAS_TALK_RULES } from './facts/gas-told.ts';
 import { GAUGES_AGAIN_RULES } from './readings/gauges-again.ts';
+import { SAID_AGAIN_RULES } from './readings/said-again.ts';
 import { NOW_AT_RULES } from './readings/now-at.ts';
 import { GAUGE_TALK_RULES } from './readings/gauge-talk.ts';
 import type { Rule } from './rule.ts';
@@ -226,6 +227,7 @@ export const RULES: readonly Rule[] = [
   // Before what is said loosely and gauges: “it's at six fifty now” is of the vacuum that is watched.
   ...WATCHED_GAUGE_RULES,
   ...GAUGES_AGAIN_RULES,
+  ...SAID_AGAIN_RULES,
   ...NOW_AT_RULES,
   ...TEST_TOLD_RULES,
   // Before what is said loosely: “tank was at forty pounds and it's down to thirty seven and a half”.

@@ -56,4 +56,21 @@ describe('a value that is read again without its name', () => {
   ])('is asked about where it lies far from it: %s, then: %s', (first, words) => {
     expect(reply(first, words)).toMatch(/\? Say what that is of|\? /);
   });
+
+  it.each([
+    ['head two ten', 'two ten', 'Head 210.'],
+    ['amps are six point two', 'yeah six point two', 'Current 6.2 A.'],
+    ['box is forty', 'forty', 'Box 40.'],
+    ['voltage is two oh eight', 'two oh eight', 'Voltage 208 V.'],
+    ['charge is five point three ounces', 'five point three', ''],
+    ['recovered five point three ounces', 'five point three', ''],
+  ])('is the same where it is said again by its number: %s, then: %s', (first, words, told) => {
+    expect(reply(first, words)).toBe(told);
+  });
+
+  it('is weighed once, however often it is said', () => {
+    const gas = "it's a reach-in on two ninety";
+    const said = ['recovered five point three ounces', 'five point three'];
+    expect(reply(gas, ...said, 'how much did i recover')).toContain('out 5.3 oz');
+  });
 });
