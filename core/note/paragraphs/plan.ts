@@ -76,13 +76,11 @@ const SAYS_WHO = new RegExp(
 );
 
 const aim: Plan = (given) =>
-  given.by
-    .all('cameTo')
-    .map(({ all }) =>
-      passage(given, 'aim', {
-        slots: { aim: listed(all.map((agreed) => given.words.todo(agreed))) },
-      }),
-    );
+  given.by.all('cameTo').map(({ all }) =>
+    passage(given, 'aim', {
+      slots: { aim: listed(all.map((agreed) => given.words.todo(agreed))) },
+    }),
+  );
 
 const reason: Plan = (given) => {
   const { by, words, reader } = given;
