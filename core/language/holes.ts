@@ -20,7 +20,7 @@ import type { PlaceId } from '../terms/names.ts';
 import { KINDS_OF_PEOPLE, PEOPLE } from '../terms/people.ts';
 import { type RefrigerantId, REFRIGERANTS } from '../terms/refrigerants.ts';
 import { TIMED_WORK_NAMES } from '../terms/timed-work.ts';
-import { AMOUNT, LINKS, LOOSE } from './numbers/amounts.ts';
+import { AMOUNT, LINKS, LOOSE, WEIGHT } from './numbers/amounts.ts';
 import { DROPPED, DROPPED_SURELY } from './numbers/dropped-points.ts';
 import { DUE, EVERY } from './recommendations/due.ts';
 import { DURATION } from './numbers/durations.ts';
@@ -249,6 +249,7 @@ export const HOLES: Holes = {
   nth: NTH,
   minutes: MINUTES,
   amount: AMOUNT,
+  weight: WEIGHT,
   duration: DURATION,
   due: DUE,
   every: EVERY,

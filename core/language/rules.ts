@@ -3,6 +3,7 @@ import { ADVISED_RULES } from './recommendations/advised.ts';
 import { ADVISED_SO_RULES } from './recommendations/advised-so.ts';
 import { AIR_OF_PLACE_RULES } from './readings/air-of-places.ts';
 import { ALOUD_RULES } from './talk/thinking-aloud.ts';
+import { UNDERWAY_RULES } from './talk/underway.ts';
 import { ANSWER_RULES } from './readings/answers-in-passing.ts';
 import { ASIDE_RULES } from './talk/asides.ts';
 import { BACK_AT_COMPRESSOR_RULES } from './readings/back-at-compressor.ts';
@@ -50,6 +51,7 @@ import { NO_LONGER_RULES } from './findings/no-longer.ts';
 import { BEFORE_RULES } from './readings/told-of-before.ts';
 import { ROWLESS_RULES } from './readings/rowless.ts';
 import { DICTATED_RULES, FIGURE_FIRST_RULES, VALUE_FIRST_RULES } from './readings/value-first.ts';
+import { NAMED_TOGETHER_RULES } from './readings/named-together.ts';
 import { NEAR_NUMBER_RULES } from './readings/near-numbers.ts';
 import { ONLY_THAT_RULES } from './findings/only-that.ts';
 import { FOUND_WHERE_RULES, PLAINLY_SAID_RULES } from './findings/plainly-said.ts';
@@ -83,6 +85,7 @@ import { FOOD_PLACE_RULES } from './readings/food-places.ts';
 import { FOOD_RULES } from './readings/food-told.ts';
 import { GAS_RULES, GAS_TALK_RULES } from './facts/gas-told.ts';
 import { GAUGES_AGAIN_RULES } from './readings/gauges-again.ts';
+import { SAID_AGAIN_RULES } from './readings/said-again.ts';
 import { NOW_AT_RULES } from './readings/now-at.ts';
 import { GAUGE_TALK_RULES } from './readings/gauge-talk.ts';
 import type { Rule } from './rule.ts';
@@ -210,6 +213,7 @@ export const RULES: readonly Rule[] = [
   ...BEFORE_AND_AFTER_RULES,
   ...BEFORE_RULES,
   ...ROWLESS_RULES,
+  ...NAMED_TOGETHER_RULES,
   // Before meters: “compressor two nineteen amps” may be the second one's, and is asked about.
   ...ONE_BY_ONE_RULES,
   ...NUMBERED_RULES,
@@ -226,6 +230,7 @@ export const RULES: readonly Rule[] = [
   // Before what is said loosely and gauges: “it's at six fifty now” is of the vacuum that is watched.
   ...WATCHED_GAUGE_RULES,
   ...GAUGES_AGAIN_RULES,
+  ...SAID_AGAIN_RULES,
   ...NOW_AT_RULES,
   ...TEST_TOLD_RULES,
   // Before what is said loosely: “tank was at forty pounds and it's down to thirty seven and a half”.
@@ -339,6 +344,7 @@ export const RULES: readonly Rule[] = [
   ...FOUND_WHERE_RULES,
   ...PEOPLE_RULES,
   ...SPOKEN_OF_RULES,
+  ...UNDERWAY_RULES,
   ...ALOUD_RULES,
   // What is only named, where no other rule knows more.
 ];

@@ -30,6 +30,7 @@ import { withShortNames } from './settle/short-names.ts';
 import { secondHand } from './settle/second-hand.ts';
 import type { Sentence } from './parse/sentence.ts';
 import { ofTheControl } from './settle/the-control.ts';
+import { ofTheMotor } from './settle/the-motor.ts';
 import { takenBackFirst } from './settle/taken-back.ts';
 import { withSide } from './words/which-one.ts';
 import { tellWhatHappened } from './settle/what-happened.ts';
@@ -47,6 +48,7 @@ export function understand(text: string, context: Context): Utterance {
     doneSo(said, context, asItWasSaid) ??
     ofOtherOne(said, context, asItWasSaid) ??
     ofTheControl(said, context, asItWasSaid) ??
+    ofTheMotor(said, context, asItWasSaid) ??
     ofSided(said, context, asItWasSaid) ??
     ofNamed(said, context, asItWasSaid) ??
     said

@@ -83,7 +83,7 @@ export function complaintMemos(state: VisitState): readonly HearsayOrMemo[] {
   const isOfTheTrade = ({ memo }: Memos[number], at: number): boolean =>
     OF_THE_TRADE.test(memo) ||
     (HE_SAYS.test(memo) && memos.slice(0, at).some((said) => OF_THE_TRADE.test(said.memo)));
-  const theirs = memos.filter((said, at) => !isOfTheTrade(said, at));
+  const theirs = memos.filter((said, at) => !isOfTheTrade(said, at) && !tellsNoTrouble(said.memo));
   return [...theirs, ...hearsayTold(state)]
     .toSorted((one, other) => (isNewer(state, one.id, other.id) ? 1 : -1))
     .slice(0, 1)
@@ -101,6 +101,19 @@ const HE_SAYS =
 /** What a technician calls what is kept cold, and what becomes of it. */
 const PRODUCT =
   /\b(product|food|stock|meat|fish|milk|dairy|produce|vaccines?|medicines?|lettuce|ice cream|dough|cheese|chicken|eggs|seafood|thr[eo]w (it|them|everything) out|threw out|toss\w*|discard\w*)\b/i;
+
+/**
+ * "She said they already threw out half", "she said the guy before put a new motor in": what it came to, or what was done
+ * to it before, and not what is wrong with it.
+ */
+const tellsNoTrouble = (memo: string): boolean =>
+  ((PRODUCT.test(memo) && LOST.test(memo)) || DONE_BEFORE.test(memo)) && !AMISS.test(memo);
+const DONE_BEFORE =
+  /\b(?:(?:last|other|previous|first) (?:guy|fella|tech|company|outfit|mechanic|technician)s?|(?:guy|tech|fella|man|company) (?:before|last (?:time|week|month|year))|they (?:just|already) had (?:it|a|the|somebody|someone))\b.*\b(?:put|changed|replaced|added|charged|gassed|topped|fixed|cleaned|worked on|was (?:out|here|in)|came (?:out|in|by)|installed|swapped)\b/i;
+const LOST =
+  /\b(?:thr[eo]w|thrown|toss(?:ed|ing)?|dump(?:ed|ing)?|discard(?:ed|ing)?|pitched|trashed|lost|moved|put)\b/i;
+const AMISS =
+  /\b(?:warm|hot|soft|mushy|melt\w*|thaw\w*|not (?:cold|cool\w*|hold\w*|keep\w*|freez\w*)|(?:won't|wouldn't|isn't|wasn't|stopped|quit) \w+)\b/i;
 
 /** What was told of the product, apart from its temperature. */
 export const productMemos = (state: VisitState): Memos =>

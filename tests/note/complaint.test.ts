@@ -48,6 +48,39 @@ describe('a complaint that was told with a number', () => {
     expect(linesOf(visitOf([REACH_IN, owner, WARM]), 'customer')[0]).toContain('called us');
   });
 
+  it('is nothing that was told of the product alone', () => {
+    const lost = [
+      'she said they already threw out half',
+      'he said they lost all the ice cream',
+      'customer says they tossed everything in it',
+      'she told me they moved the milk to the other cooler',
+      'he says they had to dump the fish',
+    ];
+    for (const memo of lost) {
+      const state = visitOf([REACH_IN, utteranceOf({ memos: [memo] }), WARM]);
+      expect(linesOf(state, 'complaint')).toEqual(['No complaint was recorded.']);
+      expect(linesOf(state, 'customer')[0]).not.toContain('called us');
+      expect(linesOf(state, 'product').join(' ').toLowerCase()).toContain(memo);
+    }
+    const said = visitOf([REACH_IN, utteranceOf({ memos: [lost[0] ?? ''] }), WARM]);
+    expect(linesOf(said, 'customer')[0]).toContain('"they already threw out half"');
+    expect(linesOf(said, 'office')[0]).toContain('"she said they already threw out half"');
+    const warm = utteranceOf({ memos: ['she said they threw out the milk because it was warm'] });
+    expect(linesOf(visitOf([REACH_IN, warm, WARM]), 'customer')[0]).toContain('called us');
+  });
+
+  it('is nothing that a former man did', () => {
+    const memo = 'she said the guy before put a new motor in';
+    const did = utteranceOf({ memos: [memo] });
+    const told = visitOf([REACH_IN, did, WARM]);
+    expect(linesOf(told, 'customer')[0]).not.toContain('called us');
+    expect(linesOf(told, 'complaint').join(' ').toLowerCase()).toContain(memo);
+    const since = utteranceOf({
+      memos: ["she said the last guy changed the motor and it's not holding since"],
+    });
+    expect(linesOf(visitOf([REACH_IN, since, WARM]), 'customer')[0]).toContain('called us');
+  });
+
   it('is still missing where nobody told one', () => {
     expect(linesOf(visitOf([REACH_IN, WARM]), 'complaint')).toEqual(['No complaint was recorded.']);
   });

@@ -21,6 +21,12 @@ describe('a value that is read again without its name', () => {
     ['two thousand microns', 'eight fifty and coming down slow', 'Vacuum 850 micron.'],
     ['two thousand microns', 'four ten', 'Vacuum 410 micron.'],
     ['two thousand microns', 'six hundred and still crawling down', 'Vacuum 600 micron.'],
+    ['compressor is pulling six point two', "now it's four point one", 'Compressor 4.1 A.'],
+    ['compressor is pulling six point two', "now it's four one", 'Compressor 4.1 A.'],
+    ['compressor is pulling forty one', "now it's thirty eight", 'Compressor 38 A.'],
+    ["condenser fan's pulling one point two", "it's down to one even", 'Condenser fan 1 A.'],
+    ['voltage is two oh eight', "now it's one ninety", 'Voltage 190 V.'],
+    ['compressor is pulling six point two', "now it's two ten", '210? Say what that is of.'],
     [
       'put two fifty of nitrogen on it',
       "it's ten forty five still two fifty",
@@ -49,5 +55,22 @@ describe('a value that is read again without its name', () => {
     ['condenser cleaned', 'eighteen now'],
   ])('is asked about where it lies far from it: %s, then: %s', (first, words) => {
     expect(reply(first, words)).toMatch(/\? Say what that is of|\? /);
+  });
+
+  it.each([
+    ['head two ten', 'two ten', 'Head 210.'],
+    ['amps are six point two', 'yeah six point two', 'Current 6.2 A.'],
+    ['box is forty', 'forty', 'Box 40.'],
+    ['voltage is two oh eight', 'two oh eight', 'Voltage 208 V.'],
+    ['charge is five point three ounces', 'five point three', ''],
+    ['recovered five point three ounces', 'five point three', ''],
+  ])('is the same where it is said again by its number: %s, then: %s', (first, words, told) => {
+    expect(reply(first, words)).toBe(told);
+  });
+
+  it('is weighed once, however often it is said', () => {
+    const gas = "it's a reach-in on two ninety";
+    const said = ['recovered five point three ounces', 'five point three'];
+    expect(reply(gas, ...said, 'how much did i recover')).toContain('out 5.3 oz');
   });
 });

@@ -141,7 +141,7 @@ const isOfFan = (words: string, { context }: Frame): boolean =>
 const IS_DRAWN = /\blocked rotor at\b/i;
 
 /** Pounds or ounces? Asked about, as the charge that it is. */
-const chargeWithoutUnit: Means = (tags, frame) => {
+export const chargeWithoutUnit: Means = (tags, frame) => {
   const found = readingOf('refrigerantCharge', amountIn(tags), { place: null, frame });
   return found?.unit === null ? { readings: [found] } : null;
 };
@@ -377,7 +377,7 @@ export const FACT_RULES: readonly Rule[] = [
     { examples: ['it takes thirty eight ounces'] },
   ),
   rule(
-    `[the] (nameplate|plate|tag|data plate|name plate|sticker) ${ON_IT} (is|says|shows|reads|has) [a] [(voltage|charge|rla|r l a)] [(of|is)] <amount>`,
+    `[the] (nameplate|plate|tag|data plate|name plate|sticker) ${ON_IT} (is|says|shows|reads|has) [a] [(voltage|[~~(full|total|factory|rated)] charge|rla|r l a)] [(of|is)] <amount>`,
     nameplateByUnit,
     {
       examples: ['nameplate says one fifteen volts'],

@@ -5,7 +5,8 @@ import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.t
 import { numberIn, tagsIn } from '../slots.ts';
 import type { Fact } from '../utterance.ts';
 import { startsClause } from '../words/clause-start.ts';
-import { nameplate } from './facts.ts';
+import { clippedOunces } from '../numbers/clipped-weight.ts';
+import { chargeWithoutUnit, nameplate } from './facts.ts';
 import { OF_PLATE, PLATE, platedEach, refrigerantAndCharge, SAYS } from './plate-facts.ts';
 
 /** Each that was told; a bare figure before "phase" is its supply. */
@@ -51,6 +52,16 @@ const gasAndMore: Means = (tags, frame) => {
   );
   const facts = eachOnce(told(tags, frame), frame);
   return gas === undefined || facts === null ? null : { facts: [...gas, ...facts] };
+};
+
+/** "Six ten on the plate": six pounds ten, where no supply and nothing else that a plate says is told so. */
+const clippedCharge: Means = (tags, frame) => {
+  const { unit, value } = amountIn(tags);
+  const isClipped =
+    unit === null && value !== null && clippedOunces(value, frame.wordsOf(frame.span)) !== null;
+  return isClipped && Number.isInteger(value) && !isNominalVoltage(value)
+    ? chargeWithoutUnit(tags, frame)
+    : null;
 };
 
 /** "Design two fifty": of which side nobody says, and it is kept as it was read out. */
@@ -99,6 +110,7 @@ const isBehindPlate = ({ context: { told, workBegun, lastQuantity } }: Frame): b
   );
 };
 
+const CHARGED = '(full|total|factory|nameplate|plate|tag|system|rated)';
 const IT = '(it|this|this one|~(sticker|label|tag) [on] [the] (door|back|side|inside))';
 const AND = '[<pause>] [(and|with|at)]';
 const PHASE = '[[<pause>] (single|three|one) phase]';
@@ -128,6 +140,16 @@ export const PLATE_READ_OUT_RULES: readonly Rule[] = [
     `[the] [(${PLATE}|${IT}) (says|shows|reads|has|lists)] [the] [nameplate] design [pressure] [(is|of|at|says)] <amount>`,
     designOfOne,
     { unheard: true, examples: ['plate says design two fifty'] },
+  ),
+  rule(
+    `[[the] (${PLATE}|${IT}) ${SAYS}] [the] [~~a] ${CHARGED} charge [(is|of|at|says)] <amount>`,
+    chargeWithoutUnit,
+    { unheard: true, alone: true, examples: ['factory charge one ten'] },
+  ),
+  rule(
+    `([the] ${PLATE} [(says|is|calls for|has)] [charge] <amount>|[it is] <amount> [(is what is|it says)] (on|per|by|off) [the] ${PLATE}|it (takes|holds) <amount>)`,
+    clippedCharge,
+    { unheard: true, alone: true, examples: ['six ten on the plate'] },
   ),
   rule(`<nominal:one> [(volt|volts)] ${PHASE} ${AND} <amount>`, nextOnPlate, {
     unheard: true,

@@ -1,4 +1,6 @@
 import { startsClause } from '../words/clause-start.ts';
+import { isRoad } from '../names/site-names.ts';
+import { remark } from '../plain-means.ts';
 import { nameplate } from './facts.ts';
 import { type Means, type Rule, rule } from '../rule.ts';
 import { equipmentFact, meteringId, refrigerantId, spanIn } from '../slots.ts';
@@ -52,12 +54,23 @@ const unitThenSite: Means = (tags, frame) => {
   return { facts: [site, ...(equipment(tags, frame)?.facts ?? [])] };
 };
 
+/** "We're on Mill Street": where it is, in those words. */
+const onRoad: Means = (tags, frame) => {
+  const span = spanIn(tags['clause']);
+  return span !== null && isRoad(frame.wordsOf(span)) ? remark(tags, frame) : null;
+};
+
 const DOORS = '<count:doors> (door|doors|section|sections)';
 const A_UNIT = `[(a|an|the|their|its|it is)] [(a|the)] (<equipment> [[<pause>] ${DOORS}]|${DOORS} (<doored>|<equipment>))`;
 const PLATE = '(nameplate|plate|tag|data plate|name plate|sticker|label)';
 
 /** Where the call is and what stands there, told in one breath. */
 export const SITE_RULES: readonly Rule[] = [
+  rule(
+    '[(we|i|it|they|this|this one|[the] (place|job|shop|store|site)) (are|am|is)] [(right|over|out|down|up|here)] (on|off|off of) <clause>',
+    onRoad,
+    { unheard: true, alone: true, examples: ['we are on mill street'] },
+  ),
   rule(
     '[(it is|this is|i am on|i have|working on|i am at)] [(a|an|the|their)] [<count:doors> (door|doors)] <equipment> [(over|down|out|here)] at <clause>',
     unitThenSite,

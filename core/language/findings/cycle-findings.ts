@@ -1,6 +1,8 @@
 import type { FindingStateId, PartId } from '../../terms/names.ts';
 import { TURNS } from '../words/fans.ts';
 import { wordBefore, wordBehind, wordsBehind } from '../words/clause-start.ts';
+import { minutesIn } from '../numbers/durations.ts';
+import { numberIn, tagsIn } from '../slots.ts';
 import { finding, onlyOf } from './finding-of.ts';
 import { holdsNumber } from '../words/own-reading.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
@@ -63,6 +65,26 @@ const NEAR = /^(?:right|only|just|still) (?:around|about|at|near|\d|\w+teen\b|\w
 const RUNS_ELSEWHERE =
   /^(?:one|about|out|from|into|to|late|behind|errands|through|instead|away|over|after|ahead|short|in|at|like|around|the|a|an|my|our|your|his|her|their|this|that|me|him|us|them)$/;
 
+/** "On for twenty seconds off for a minute": what starts so often short cycles; the figures stay as they were said. */
+const runsAndRests: Means = (tags, frame) => {
+  const ranTags = tagsIn(tags['ran']);
+  const bare = numberIn(tagsIn(tags['bare'])?.['number']);
+  // "Runs two minutes, off five": in the unit before it.
+  const restedTags = bare === null ? tagsIn(tags['rested']) : { ...ranTags, number: bare };
+  const [ran, rested] = [minutesIn(ranTags), minutesIn(restedTags)];
+  if (ran === null || (restedTags !== null && rested === null)) return null;
+  const remarks = [frame.wordsOf(frame.span)];
+  if (ran + (rested ?? 0) >= LEAST_BETWEEN_STARTS) return { remarks };
+  return { ...onlyOf('compressor', 'shortCycling')(tags, frame), remarks };
+};
+/** Common practice: no more than six starts an hour. */
+const LEAST_BETWEEN_STARTS = 10;
+
+const RUNS_FOR =
+  '(<the> (compressor|unit)|it|she) ((is|comes|kicks|runs|stays) on|runs) [for] [(about|maybe|like|only)]';
+const THEN_OFF =
+  '(and|then|and then|but|<pause>) [then] [it] ([(is|back|goes|shuts|cuts|kicks|right back)] off [again]|quits|stops|dies|cuts out|drops out)';
+
 /** How it starts, stops and defrosts, which only one part of it does: that part need not be named. */
 export const CYCLE_RULES: readonly Rule[] = [
   rule(
@@ -120,10 +142,24 @@ export const CYCLE_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    '(<the> compressor|it|she) ((is|comes|kicks|runs|stays) on|runs) [for] [(about|maybe|like|only)] [(a|a few|a couple of|<count:ran>)] (second|seconds|minute|minutes) (and|then|and then|<pause>) [(it is|back|goes|shuts|cuts|kicks|right back)] off [again]',
-    onlyOf('compressor', 'shortCycling'),
-    { unheard: true, examples: ['it comes on for a minute and then shuts off'] },
+    '[(<the> (compressor|unit)|it|she)] [(is|comes|kicks|runs|stays|keeps going|goes)] (on|runs|running) [for] [(about|maybe|like|only)] <duration:ran> [(and|then|and then|but|<pause>)] [(it is|back|goes|shuts|cuts|kicks|right back|then)] off [again] [for] [(about|maybe|like|only)] (<duration:rested>|<count:bare>)',
+    runsAndRests,
+    { unheard: true, examples: ['it is on for twenty seconds off for a minute'] },
   ),
+  rule(
+    '[(it|she)] [(runs|is)] <duration:ran> on [(and|then|<pause>)] <duration:rested> off',
+    runsAndRests,
+    { unheard: true, examples: ['twenty seconds on one minute off'] },
+  ),
+  rule(
+    `${RUNS_FOR} (a second|[(a few|a couple of|a couple)] (seconds|minutes)) ${THEN_OFF}`,
+    onlyOf('compressor', 'shortCycling'),
+    { unheard: true, examples: ['it comes on for a few seconds and then shuts off'] },
+  ),
+  rule(`${RUNS_FOR} <duration:ran> ${THEN_OFF}`, runsAndRests, {
+    unheard: true,
+    examples: ['it comes on for a minute and then shuts off'],
+  }),
   rule(
     `${UNIT} (is|is still|went|just went|has gone) (in|into) [a] defrost [(now|right now|again)]`,
     onlyOf('evaporator', 'defrosting'),

@@ -80,25 +80,6 @@ const actedAt: Means = (tags, frame) =>
     ? remark(tags, frame)
     : null;
 
-/** "Motor" with a blade is a fan's: of the one that was spoken of. */
-const fanAndBlade: Means = (_tags, frame) => {
-  const words = frame.wordsOf(frame.span);
-  const of = (part: PartId): Meaning => ({
-    work: [
-      { did: 'replace', part, words },
-      { did: 'replace', part: 'fanBlade', words },
-    ],
-  });
-  const means = (named: PartId): Meaning => of(MOTOR_OF[named] ?? settledFan('fan', frame.context));
-  return { ofIt: { means, inSentence: false, otherwise: of(settledFan('fan', frame.context)) } };
-};
-const MOTOR_OF: Partial<Record<PartId, PartId>> = {
-  condenserFan: 'condenserFanMotor',
-  condenserFanMotor: 'condenserFanMotor',
-  evaporatorFan: 'evaporatorFanMotor',
-  evaporatorFanMotor: 'evaporatorFanMotor',
-};
-
 const THINK = '(i think|i believe|i guess|probably|looks like|maybe|i would say)';
 const UF = '(mike|mikes|mic|mics|microfarad|microfarads)';
 
@@ -121,16 +102,6 @@ export const RUN_RULES: readonly Rule[] = [
     only: ({ context }) => context.foundBad !== 'contactor',
     examples: ['the contactor is in'],
   }),
-  rule(
-    '[a] (new|brand new) (motor|fan motor|fan) and [(a|new|a new)] blade [(is|are|both)] [(in|installed|on|put in|mounted)]',
-    fanAndBlade,
-    { examples: ['new motor and blade in'] },
-  ),
-  rule(
-    '(put|got|stuck|installed|have|hung) [(a|in a|in)] (new|brand new) (motor|fan motor|fan) and [(a|new|a new)] blade [(in|on|installed|in it)]',
-    fanAndBlade,
-    { examples: ['put a new motor and blade in'] },
-  ),
   rule(
     '[(i|we|just|i just|and|i also|went ahead and|i went ahead and)] (advanced|stepped|rolled|cranked|turned|moved|reset|set) <the> [defrost] (clock|time clock|timer) [(by hand|manually|ahead|forward|back)] [(and|then) (put|set|left|got) it (on|to|for|at) <clause> [<pause> <clause:more>]]',
     clockSet,

@@ -121,3 +121,7 @@ export function gasBehind(value: string): { readonly name: string; readonly gas:
   }
   return { name: value, gas: null };
 }
+
+/** "Mill street", "north county road": where a place is, and not what it is called. */
+export const isRoad = (name: string): boolean => IS_ROAD.test(name);
+const IS_ROAD = new RegExp(`^(?:the )?(?!my |our |your |a )(?:[a-z']+ ){1,3}${ROAD}$`, 'i');

@@ -10,6 +10,7 @@ import {
   sequence,
   tag,
   unheard,
+  written,
   word,
 } from '../../grammar/nodes.ts';
 import { parseShape } from '../../grammar/shape.ts';
@@ -53,6 +54,11 @@ const HEDGE = parseShape(
 
 const HEDGED = sequence(HEDGE, tag({ hedged: true }));
 
+const HEDGED_BEHIND = sequence(
+  parseShape('or so|ish|odd|give or take|more or less|or thereabouts|or close to it'),
+  tag({ hedged: true }),
+);
+
 const plain = named(
   'plainAmount',
   sequence(
@@ -73,14 +79,7 @@ const plain = named(
       unheard(sequence(parseShape('[of] (a|an)'), WORDED_UNIT)),
     ),
     optional(unheard(sequence(parseShape('below [zero]|under zero'), tag({ negative: true })))),
-    greedy(
-      unheard(
-        sequence(
-          parseShape('or so|ish|odd|give or take|more or less|or thereabouts|or close to it'),
-          tag({ hedged: true }),
-        ),
-      ),
-    ),
+    greedy(unheard(HEDGED_BEHIND)),
   ),
 );
 
@@ -157,4 +156,13 @@ const andParts = sequence(
 export const AMOUNT = named(
   'amount',
   choice(plain, unheard(choice(compound, kilos, andParts, corrected, range, overLimit))),
+);
+
+/** What is weighed, which may be hedged in pounds and ounces as well: "five pounds three or so". */
+export const WEIGHT = named(
+  'weight',
+  choice(
+    AMOUNT,
+    written(sequence(optional(HEDGED), choice(compound, kilos, andParts), optional(HEDGED_BEHIND))),
+  ),
 );

@@ -95,7 +95,7 @@ const A_BOX =
 /** Questions put in passing, and cut short: what they are of was spoken of. */
 export const PASSING_QUESTIONS: readonly Rule[] = [
   rule(
-    '[(and|so|well)] ((is|are) (that|it|this|those|these|we) [looking] any good|(that|this|those|we|it) [(all|looking)] (good|ok|okay|all right|alright|fine|any good|good enough|good or bad))',
+    '[(and|so|well)] ((is|are) (that|it|this|those|these|we) [looking] (any good|(deep|tight|good) enough)|(that|this|those|we|it) [(all|looking)] (good|ok|okay|all right|alright|fine|any good|good enough|good or bad))',
     compareLast,
     { alone: true, unheard: true, examples: ['that good', 'is that any good'] },
   ),

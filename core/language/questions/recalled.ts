@@ -72,6 +72,11 @@ export const RECALLED_QUESTIONS: readonly Rule[] = [
     { unheard: true, examples: ['how cold is my coil', 'what is the coil running at'] },
   ),
   rule(
+    `((what (temp|temperature)|how (cold|low)) (should|ought|does|would|will|do i want) ${MY} (coil|evaporator|evap) [(to|need to|have to)] (be|run|get|sit)|what (should|does|would) ${MY} (coil|evaporator|evap) (run|be running|be sitting|sit)|(what (temp|temperature)|how (cold|low)) is ${MY} (coil|evaporator|evap) supposed to (be|run|get)) [(at|running|running at|sitting at|down to)] [(now|right now)]`,
+    () => ask({ ask: 'target', about: 'evaporatingTemp' }),
+    { unheard: true, examples: ['what temp should the coil be'] },
+  ),
+  rule(
     `(how (hot|warm|high) (is|am i (at|on|with)) ${MY} condenser|what is ${MY} condenser [coil] (at|running [at]|doing|sitting at|temp|temperature)) [(at|now|right now|running)]`,
     valueOf('condensingTemp'),
     { unheard: true, examples: ['how hot is the condenser running'] },

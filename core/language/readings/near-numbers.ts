@@ -168,13 +168,14 @@ export const NEAR_NUMBER_RULES: readonly Rule[] = [
     { unheard: true, examples: ['case thermometer says forty nine'] },
   ),
   rule(
-    `(it (is [(at|showing|reading|saying)]|says|shows|reads|has)|(it|she|he|they) (is|has|have) got [it] [at]) <amount> on ((the|their|his|her) (door|wall|display|dial|readout|front|screen|${OWN_THERMOMETER})|the thermometer (on|in) the (door|wall|front|box|case)) [(right now|now|in there)]`,
+    `[(it|she|he|they|that|(the|this|that|their) (box|cooler|freezer|case|one))] [(is|has|have|shows|says|reads|are)] [(got [it] [at]|at|still|showing|reading|saying)] <amount> (on|by) ((the|their|that|its|his|her) ([(thermometer|dial|stat|thermostat) on the] (wall|door)|display|dial|readout|front|screen)|the thermometer (on|in) the (front|box|case)|(the|their|that) ${OWN_THERMOMETER}) [(right now|now|in there|in here|there)]`,
     boxByItsOwn,
     {
       unheard: true,
+      apart: true,
       // "It's got one twenty on the door heater"
       only: ({ endsAtPause }) => endsAtPause,
-      examples: ['it says forty one on the display'],
+      examples: ['it says forty one on the display', 'she has got forty six on the wall'],
     },
   ),
   rule('[the] <quantity> <link> <number:begun> <pause> <amount>', begunAgain, { examples: [] }),

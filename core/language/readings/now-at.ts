@@ -1,5 +1,6 @@
 import type { PlaceId } from '../../terms/names.ts';
 import { QUANTITIES, type QuantityId } from '../../terms/quantities.ts';
+import { isTwoFigures } from '../numbers/dropped-points.ts';
 import { QUANTITY_OF } from '../electrical/electrical.ts';
 import { isElectrical } from '../vocabulary/electrical-quantities.ts';
 import { type Amounted, amountIn, readingOf } from '../numbers/measure.ts';
@@ -57,7 +58,8 @@ export const nowAt: Means = (tags, frame) => {
 /** A sentence later it is most likely of what was read last: asked by its name. */
 function ofLastMost(amount: Amounted, frame: Frame): Meaning | null {
   const { lastQuantity, refrigerant } = frame.context;
-  if (lastQuantity === null || isElectrical(lastQuantity)) return null;
+  if (lastQuantity === null) return null;
+  if (isElectrical(lastQuantity)) return meteredAgain(amount, frame);
   const found = reading(HELD[lastQuantity] ?? lastQuantity, amount, frame);
   if (found?.value === undefined || found.unit === null) return null;
   if (isWatched(found, frame)) return { readings: [found] };
@@ -65,6 +67,24 @@ function ofLastMost(amount: Amounted, frame: Frame): Meaning | null {
   return isPlausible(quantity, { value, unit }, refrigerant)
     ? { doubts: [{ ...found, why: 'expected' }] }
     : null;
+}
+
+/** Ours: so many times more or less a meter shows that was left where it was. */
+const MOST_TIMES: Partial<Record<QuantityId, number>> = { current: 4, voltage: 1.5 };
+
+/** "Compressor's pulling six point two." "Now it's four one.": right behind it, and near it, the leads are where they were. */
+function meteredAgain(amount: Amounted, frame: Frame): Meaning | null {
+  const [last] = frame.context.told;
+  if (last?.told.of !== 'reading' || amount.value === null) return null;
+  const { quantity, value: before, unit, place } = last.told.reading;
+  const times = MOST_TIMES[quantity];
+  if (times === undefined || before === undefined || unit === null) return null;
+  const { value } = amount;
+  const said = isTwoFigures(frame.wordsOf(frame.span)) ? [value, value / 10] : [value];
+  const [near, ...others] = said.filter((each) => each <= before * times && each >= before / times);
+  if (near === undefined || others.length > 0) return null;
+  const found = readingOf(quantity, { ...amount, value: near, unit }, { place, frame });
+  return found === null ? null : { readings: [{ ...found, unitFrom: 'implied' }] };
 }
 
 /** Ours: so many degrees a box or a line moves from one look at its thermometer to the next. */

@@ -14,19 +14,18 @@ import { remark } from '../plain-means.ts';
 
 const REPLACED = { work: 'replace' } as const;
 
-/** "Write up a quote for two motors and a heater": each is to be replaced. */
-const replaceEach: Means = (tags, frame) => {
+/** "Write up a quote for two motors and a heater": each is to be replaced, or ordered. */
+const doneEach: Means = (tags, frame) => {
   if (isAskedWithDo(frame) || nameGoesOn(frame)) return null;
   const extras = extrasIn(tags, frame);
   if (extras === null) return null;
   const words = frame.wordsOf(frame.span);
+  const kind = workId(tags['work']) ?? 'replace';
   const parts = [tags['part'], tagsIn(tags['second'])?.['part'], tagsIn(tags['third'])?.['part']];
   const recommendations = parts
     .map(partId)
     .flatMap((part): readonly Recommendation[] =>
-      part === null
-        ? []
-        : [{ do: 'replace', part: settledFan(part, frame.context), ...extras, words }],
+      part === null ? [] : [{ do: kind, part: settledFan(part, frame.context), ...extras, words }],
     );
   return recommendations.length === 0 ? null : { recommendations };
 };
@@ -88,7 +87,7 @@ const INSIDE =
 const QUOTE =
   '((write up|work up|put together|get (them|him|her)|send (them|him|her)|give (them|him|her)|do|make|make up|work out|need) (a|the) (quote|price|estimate|proposal) (for|on)|(quote|price) (out|up) [(for|on)])';
 const SOME = '[(a|an|the|<nth:many>)] [(new|replacement)]';
-const next = (slot: string): string => `([<pause>] and|<pause>) ${SOME} <part:${slot}>`;
+const next = (slot: string): string => `([<pause>] and|<pause>) ${SOME} <neededPart:${slot}>`;
 const WHICH_ONE =
   'for [the] (door|unit|box|case|cooler|freezer|circuit|system|evaporator) [number] <number:which>';
 const DUE_FOR =
@@ -185,15 +184,20 @@ export const ADVISED_SO_RULES: readonly Rule[] = [
     { unheard: true, tags: { work: 'order' }, examples: ['order two gaskets for the prep table'] },
   ),
   rule(
-    `[${WHO}] ${OUGHT} [(really|probably|also)] (get|have|put in|buy|order) (a|an|some) [(new|replacement|fresh)] <part> ${next('second')} [${next('third')}] ${TAIL}`,
-    replaceEach,
+    `[${WHO}] ${OUGHT} [(really|probably|also)] (get|have|put in|buy) (a|an|some) [(new|replacement|fresh)] <part> ${next('second')} [${next('third')}] ${TAIL}`,
+    doneEach,
     {
       unheard: true,
       only: startsClause,
       examples: ['customer ought to get a new contactor and start relay before summer'],
     },
   ),
-  rule(`${QUOTE} ${SOME} <part> [${next('second')} [${next('third')}]]`, replaceEach, {
+  rule(
+    `[${WHO}] [(${OUGHT}|will|going to|am going to|are going to)] [(also|just)] order ${SOME} <part> ${next('second')} [${next('third')}] ${TAIL}`,
+    doneEach,
+    { unheard: true, tags: { work: 'order' }, examples: ['i will order a gasket and a hinge'] },
+  ),
+  rule(`${QUOTE} ${SOME} <part> [${next('second')} [${next('third')}]]`, doneEach, {
     unheard: true,
     examples: ['write up a quote for two evaporator motors and a drain heater'],
   }),

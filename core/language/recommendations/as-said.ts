@@ -16,6 +16,7 @@ const OUGHT = `(?:should|oughta|ought to|need to|needs to|have to|has to|have go
 /** Who is to do it, up to what is to be done. */
 const ADVISES = new RegExp(
   `^(?:(?:and|but|so|then|also) )*(?:${THEM}(?: ${LIGHTLY})?${OUGHT} |(?:(?:i )?told|tell|remind|reminded|have|advised|get) (?:them|him|her|(?:customer|owner|manager|staff)|the [a-z]+) (?:that )?(?:to |(?:they|he|she) ?${OUGHT} )?` +
+    "|(?:i |we )?(?:just |also |already )?said (?=(?:not )?to |do not |don't )" +
     `|(?:i |we )?(?:would )?(?:recommend|recommended|suggest|suggested) (?:that )?(?:they |them |he |she |you )?(?:should |to )?)${LIGHTLY}`,
   'i',
 );

@@ -16,7 +16,7 @@ const STATES =
   /^(it|they|that)('s|'re| is| are| was| were| has| have| keeps| looks| will| does| leaks) /i;
 /** Looking, not work: work at a part is recommended itself. */
 const CHECKS =
-  /^(to|and) (check|recheck|see|verify|look|make sure|test|read(?! (?:me|us|it back|back|that back|(?:the|my) (?:note|notes|write)))|confirm|finish(?! (?:anyway|up|the visit)$)|weigh|measure|listen|go over)\b/i;
+  /^(to|and) (check|recheck|see|verify|look|make sure|test|read(?! (?:me|us|it back|back|that back|(?:the|my) (?:note|notes|write)))|confirm|finish(?! (?:anyway|up|the visit)$)|weigh|measure|listen|go over|(?:do|run|take|get|pull|draw|have) (?:another|a|an|one more|the) (?:\w+ ){0,2}(?:test|sample|check|reading|look))\b/i;
 
 /** "Door heater's had it as well" */
 const AS_WELL = /^as (?:well|usual|always|expected|is)\b/i;
@@ -43,3 +43,9 @@ function reasonOf(kind: Kind, { from, to }: Span, frame: Frame): string | null {
       return CHECKS.test(whole) ? whole.replace(/^and /i, 'to ') : null;
   }
 }
+
+/** "To put the gasket on": what somebody comes back for; "back to that", "back to normal" and "change the number" are none. */
+export const isWorkToDo = (aim: string): boolean => WORK.test(aim) && !OF_OURS.test(aim);
+const WORK =
+  /^(?:put|install|fit|hang|mount|set|swap|change|replace|fix|repair|finish|do|braze|charge|wire|hook|pull|clean|pick|drop|deliver|start|reset|re\w+) (?!me\b|that\b|up\b|over\b)/i;
+const OF_OURS = /\b(?:numbers?|notes?|readings?|memos?|timers?|names?)\b/i;

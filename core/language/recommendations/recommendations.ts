@@ -8,7 +8,7 @@ import { dueIn, stretchIn } from './due.ts';
 import { settledFan } from '../words/fans.ts';
 import { endsTheList, isTimerOfOurs, nameGoesOn } from '../findings/part-lists.ts';
 import { NEEDED_RULES } from './needed.ts';
-import { reasonIn } from './reason.ts';
+import { isWorkToDo, reasonIn } from './reason.ts';
 import { type Frame, heardRule, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { answerableId, partId, spanIn, tagsIn, workId } from '../slots.ts';
 import type { Tags } from '../../grammar/nodes.ts';
@@ -108,7 +108,9 @@ const comeBackFor: Means = (tags, frame) => {
   const what = spanIn(tags['clause']);
   if (back === undefined || what === null) return null;
   const aim = frame.wordsOf(what);
-  return MORE_THAN_ONE.test(aim) || holdsNumber(aim)
+  const leads = frame.wordsOf({ from: what.from - 1, to: what.from });
+  const isToDo = isWorkToDo(aim) || (back.by !== undefined && leads === 'to');
+  return MORE_THAN_ONE.test(aim) || holdsNumber(aim) || !isToDo
     ? null
     : { recommendations: [{ ...back, reason: `to ${aim}` }] };
 };
@@ -427,7 +429,12 @@ export const RECOMMENDATION_RULES: readonly Rule[] = [
     comeBackAnd,
     { unheard: true, examples: ['come back friday and leak check it'] },
   ),
-  rule(`${BACK} <due:due> to <clause>`, comeBackFor, {
+  rule(`${BACK} (to|and) <todo> <the> <part> [<why:why>]`, todo, {
+    unheard: true,
+    only: startsClause,
+    examples: ['i will come back and change the dryer'],
+  }),
+  rule(`${BACK} [<due:due>] (to|and) <clause>`, comeBackFor, {
     unheard: true,
     examples: ['i am going to come back thursday to put the fan in'],
   }),

@@ -9,8 +9,10 @@ import { both, type DraftUtterance } from './told.ts';
 const ARRIVED =
   /^(?:(?:ok|okay|so|alright|well|hey|yeah|and|uh|um|hi|hello|morning|good (?:morning|afternoon|evening)|afternoon|gloveside)[ ,]+)*(?:(?:(?:i|we|i'm|we're|i am|we are) )?(?:just |finally )?(?:got here|got in|pulled up|pulled in|rolled up|rolled in|arrived|showed up|here|on site|made it)[ ,.]+)?(?:(?:and|so|uh|um)[ ,]+)*/i;
 const LEADS =
-  /^(?:(?:this is|it's|it is|(?:(?:i'm|i am|we're|we are) )?(?:(?:over|out|here|back|down|up) )?at|got to|location is|place is)[ ,]+)?(?:(?:uh|um|er)[ ,]+)*(?:(?:the|a) )?(?:(?:uh|um|er)[ ,]+)*/i;
+  /^(?:(?:(?:(?:(?:this|it|she|this one|(?:the )?(?:job|unit|call|place))(?:'s| is)|i'm|i am|we're|we are) )?(?:(?:over|out|here|back|down|up) )?at|this is|it's|it is|got to|location is|place is)[ ,]+)?(?:(?:uh|um|er)[ ,]+)*(?:(?:the|a) )?(?:(?:uh|um|er)[ ,]+)*/i;
 const SAYS_AT = /\bat (?:the )?$/i;
+/** "It's at full tilt" */
+const SAYS_IT_IS_AT = /\b(?:this|it|she|one|unit)\b.* at (?:the )?$/i;
 const SAYS_IT_IS_THE =
   /\b(?:this is|it's|it is)[ ,]+(?:(?:uh|um|er)[ ,]+)*the (?:(?:uh|um|er)[ ,]+)*$/i;
 
@@ -82,6 +84,7 @@ function isCalledThere(name: string, lead: string): boolean {
   const words = wordsIn(name);
   if (words.length < 2 || !mayCall(name) || words.some((word) => ON_PREMISES.hasWord(word)))
     return false;
+  if (SAYS_IT_IS_AT.test(lead)) return isCapital(name);
   return SAYS_AT.test(lead) || (SAYS_IT_IS_THE.test(lead) && isCapital(name));
 }
 

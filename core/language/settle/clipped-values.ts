@@ -1,4 +1,5 @@
 import type { Context } from '../context.ts';
+import { clippedOunces } from '../numbers/clipped-weight.ts';
 import { withMore } from '../numbers/measure.ts';
 import { isPlausible } from '../numbers/plausible.ts';
 import { isOnScale, type QuantityId } from '../../terms/quantities.ts';
@@ -9,23 +10,10 @@ import { both, type DraftUtterance } from './told.ts';
 const WEIGHED: ReadonlySet<QuantityId> = new Set<QuantityId>([
   'cylinderWeight',
   'refrigerantAdded',
+  'refrigerantCharge',
   'refrigerantRecovered',
   'tareWeight',
 ]);
-const OUNCES_IN_POUND = 16;
-/** So told it is one number, or has its unit. */
-const IS_ONE = /\b(?:hundred|thousand|point|half|and|pounds?|ounces?|lbs?|oz|kilos?|grams?)\b|\d/i;
-
-/** "Thirty six twelve", which numbers are read from as 3612, and "forty one six", as 41.6. */
-function ouncesOf(value: number, words: string): number | null {
-  if (IS_ONE.test(words)) return null;
-  const isTenths = !Number.isInteger(value);
-  const pounds = isTenths ? Math.trunc(value) : Math.trunc(value / 100);
-  const ounces = isTenths ? Math.round((value - pounds) * 10) : value % 100;
-  const isClipped = pounds > 0 && ounces > 0 && ounces < OUNCES_IN_POUND;
-  return isClipped ? pounds * OUNCES_IN_POUND + ounces : null;
-}
-
 /** Ours: no motor that starts draws more times what its plate says. */
 const MOST_DRAWN = 6;
 /** Ours: nor does one that runs. */
@@ -56,7 +44,7 @@ function chargedBy({ quantity, value }: Doubt, plate: Context['plateCharge']): U
 function onScale({ quantity, value, words }: Doubt, { scaleShows }: Context): UnitId | null {
   if (scaleShows === null || value === undefined || !isOnScale(quantity)) return null;
   const { unit, tenths } = scaleShows;
-  const isSure = ouncesOf(value, words) === null || (tenths && !Number.isInteger(value));
+  const isSure = clippedOunces(value, words) === null || (tenths && !Number.isInteger(value));
   return isSure && isPlausible(quantity, { value, unit }, null) ? unit : null;
 }
 
@@ -72,7 +60,7 @@ function settled(doubt: Doubt, context: Context): Settled {
   if (read.value === undefined || !WEIGHED.has(read.quantity)) return { doubt };
   // "Twenty two four" may be as many pounds and four tenths.
   if (!context.weighsInOunces && !Number.isInteger(read.value)) return { doubt };
-  const ounces = ouncesOf(read.value, read.words);
+  const ounces = clippedOunces(read.value, read.words);
   if (ounces === null) return { doubt };
   const weight = { ...read, value: ounces, unit: 'oz', unitFrom: 'implied' } as const;
   return context.weighsInOunces ? { reading: weight } : { doubt: { ...weight, why: 'soundsLike' } };
@@ -86,7 +74,7 @@ function putIn({ unclaimed, text }: DraftUtterance, { weighsInOunces }: Context)
   const [digits, ...others] = unclaimed;
   if (!weighsInOunces || digits === undefined || others.length > 0 || !PUT_IN.test(text))
     return null;
-  const ounces = ouncesOf(Number(digits), text);
+  const ounces = clippedOunces(Number(digits), text);
   const weight = { unit: 'oz', unitFrom: 'implied', place: null, words: text } as const;
   return ounces === null
     ? null

@@ -2,7 +2,7 @@ import { PARTS, type PartId } from '../../terms/names.ts';
 import type { Context } from '../context.ts';
 import { CONTROL_OF } from '../facts/controls.ts';
 import type { Utterance } from '../utterance.ts';
-import type { Reads } from './reads.ts';
+import { isTellingMore, type Reads } from './reads.ts';
 import { spokenOfLast } from './spoken-last.ts';
 
 /** What is called "the control" once it was named. */
@@ -34,9 +34,5 @@ export function ofTheControl(said: Utterance, context: Context, reads: Reads): U
   const part = CONTROLS.has(last) ? last : (set ?? only);
   if (part === null) return null;
   const again = reads(text.replace(BARE, `${PARTS[part]}$1`), context);
-  const isMore = told(again) > told(said) && again.unclaimed.length <= said.unclaimed.length;
-  return isMore ? { ...again, text } : null;
+  return isTellingMore(again, said) ? { ...again, text } : null;
 }
-
-const told = ({ findings, work, readings, recommendations }: Utterance): number =>
-  findings.length + work.length + readings.length + recommendations.length;

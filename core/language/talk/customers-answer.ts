@@ -11,6 +11,7 @@ const OF_IT =
 
 const SO_MUCH = '<number> [(dollars|bucks|installed)]';
 const PRICE = `[(about|around|roughly|like)] ${SO_MUCH}`;
+const PART = '<the> [new] (<part>|motor)';
 const FOR_IT = '(for|on) (a|an|the|it|this|that|both|everything) [<clause>]';
 
 /** What whoever pays said of the repair: the office bills by it, and the next one comes back for it. */
@@ -34,13 +35,23 @@ export const CUSTOMERS_ANSWER_RULES: readonly Rule[] = [
     },
   ),
   rule(
-    `${LEAD} <the> <part> (is|runs|will run|will be|would be|comes to) ${PRICE} (plus|and|with) <duration> [of] labor`,
+    `${LEAD} ${PART} (is|runs|costs|cost|(will|would|is going to) (be|run|cost)|comes to) ${PRICE} (plus|and|with) <duration> [of] labor`,
     remark,
     {
       unheard: true,
       only: startsClause,
       examples: ['fan motor is about one ninety plus an hour labor'],
     },
+  ),
+  rule(
+    `${LEAD} ${PART} (is|was|runs|costs|cost|(will|would|is going to) (be|run|cost)|comes to) [(about|around|roughly|like)] <number> (dollars|bucks|[(dollars|bucks)] (plus (tax|labor|shipping|freight|a core|the core)|(and|with) tax|list|our cost|my cost))`,
+    remark,
+    { unheard: true, only: startsClause, examples: ['motor is two eighty plus tax'] },
+  ),
+  rule(
+    `${LEAD} [(it is|it will be|it will take|it takes|took|takes|that is|figure|call it)] [(about|around|roughly|like|maybe)] <duration> to (fit|install|change|swap|put|fix|braze|replace|hang|mount|wire) [(it|that|one|<the> [new] (<part>|motor))] [(in|on|out|up)]`,
+    remark,
+    { unheard: true, alone: true, examples: ['forty five minutes to fit'] },
   ),
   rule(
     `${LEAD} (${WHO}|the kitchen|[the] (kitchen|office|front|counter|desk) (lady|guy|girl|man|woman)) (says|said) (he|she|they|it|<who>) (has to|is got to|have to|have got to|has got to|needs to|need to|must|will) (ok|approve|sign off on|sign for|authorize) (it|that|this) [[<pause>] [(and|then)] (he|she|they) will (call|let|get back to|tell) (us|me|you) [know]]`,

@@ -16,6 +16,14 @@ export const FAN_OF_MOTOR: Partial<Record<PartId, PartId>> = {
   evaporatorFanMotor: 'evaporatorFan',
 };
 
+/** The motor of a fan, whether it or the fan is named. */
+export const MOTOR_OF: Partial<Record<PartId, PartId>> = {
+  condenserFan: 'condenserFanMotor',
+  condenserFanMotor: 'condenserFanMotor',
+  evaporatorFan: 'evaporatorFanMotor',
+  evaporatorFanMotor: 'evaporatorFanMotor',
+};
+
 /** What turns, and stands still when it is dead; anything else has failed then. */
 export const TURNS: readonly PartId[] = [...FANS, 'fan', 'compressor'];
 
@@ -33,6 +41,12 @@ export function settledFan(part: PartId, context: Context): PartId {
   if (lastPart === 'evaporator') return 'evaporatorFan';
   if (lastFan !== null) return lastFan;
   return CONDENSER_FAN_ONLY.includes(equipment) ? 'condenserFan' : part;
+}
+
+/** "Replaced the fan motor and blade": beside its blade it is the motor. */
+export function fanBeside(named: readonly PartId[], part: PartId, context: Context): PartId {
+  const fan = settledFan(part, context);
+  return part === 'fan' && named.includes('fanBlade') ? (MOTOR_OF[fan] ?? fan) : fan;
 }
 
 const PLACE_OF: Partial<Record<PartId, PlaceId>> = {

@@ -71,11 +71,15 @@ export const DESIGNATED_RULES: readonly Rule[] = [
     only: ({ endsAtPause }) => endsAtPause,
     examples: [],
   }),
-  rule('[(i|we)] [(have|just)] valved (it|the pump|her|~~the rig) off', nothing, {
-    unheard: true,
-    apart: true,
-    examples: ['valved it off'],
-  }),
+  rule(
+    '[(i|we)] [(have|just)] (valved|blanked) ((it|the pump|her|~~the rig) off|off (it|the pump))',
+    nothing,
+    {
+      unheard: true,
+      apart: true,
+      examples: ['valved it off'],
+    },
+  ),
   rule('[(i|we)] valved off', nothing, { unheard: true, alone: true, examples: ['valved off'] }),
   rule(
     '[(the|that|my|new|old)] [<part>] part (number|numbers) [(on (it|that|this)|for (it|that|this))] [(is|was|says|reads)] <clause>',

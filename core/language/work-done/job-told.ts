@@ -184,7 +184,7 @@ export const JOB_RULES: readonly Rule[] = [
   rule(
     '[(the|this|that|a|my|whole)] <part> (runs|costs|cost|is|are|was|goes for|lists for|run|is running|ran) [(you|me|them|us)] [(about|like|around|only|over)] <number> (dollars|dollar|bucks|cents|grand|a piece|apiece|each|plus tax|plus labor|list|retail) [<clause>]',
     nothing,
-    { examples: ['compressor runs eight hundred bucks'] },
+    { examples: ['compressor runs you eight hundred bucks'] },
   ),
   rule(
     '(in a perfect world|in theory|on paper|by the book|in my experience|as a rule|rule of thumb|on a (good|normal|typical|hot|cold|perfect) day|on a (day|box|unit|system) like (this|that)|under normal conditions|if everything is (right|working)) <clause>',

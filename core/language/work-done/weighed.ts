@@ -201,6 +201,7 @@ const lostPart: Means = (tags, frame) =>
 const A_CHARGE =
   '(the|a|its|my|that|this|it is) [(full|whole|new|fresh|factory|virgin|complete)] charge';
 const WHAT = '(what|all) [that]';
+const EVEN = '[~~(even|exactly|flat|on the nose|to the ounce|all told|total)]';
 export const GAS = '(refrigerant|gas|freon|charge)';
 const NO_GAS = `no ${GAS}`;
 
@@ -265,7 +266,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { examples: ['no refrigerant added', 'did not add any refrigerant'] },
   ),
   heardRule(
-    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of|(the|a) (full|whole|same|other|last|remaining|first|final|complete)|exactly|right at)] <amount> [~(more|by weight)] [(of <refrigerant>|~<refrigerant>|~[of] <refrigerant:wrong> <correction> [of] <refrigerant>)] [~(in (it|there)|(into|to) (it|the (system|unit))|[that] (i|we) (took|pulled|got|recovered) [out])] [~(by|per|off|to|according to) the (tag|plate|nameplate|name plate|data plate|sticker|label|scale)]`,
+    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of|(the|a) (full|whole|same|other|last|remaining|first|final|complete)|exactly|right at)] <weight> [~(more|by weight)] [(of <refrigerant>|~<refrigerant>|~[of] <refrigerant:wrong> <correction> [of] <refrigerant>)] [~(in (it|there)|(into|to) (it|the (system|unit))|[that] (i|we) (took|pulled|got|recovered) [out])] [~(by|per|off|to|according to) the (tag|plate|nameplate|name plate|data plate|sticker|label|scale)]`,
     refrigerantMoved('refrigerantAdded'),
     {
       examples: ['added eight ounces of one thirty four', 'weighed in three pounds two ounces'],
@@ -277,7 +278,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { unheard: true, examples: ['added two pounds of new four oh four'] },
   ),
   rule(
-    `[(i|we)] [have] ${RECOVERED} [(another|a total of|only|all|exactly)] <amount> [of] [[<refrigerant:wrong> <correction> [of]] <refrigerant>]`,
+    `[(i|we)] [have] ${RECOVERED} [(another|a total of|only|all|exactly)] <weight> [of] [[<refrigerant:wrong> <correction> [of]] <refrigerant>]`,
     refrigerantMoved('refrigerantRecovered'),
     {
       examples: ['recovered two pounds of four oh four a'],
@@ -324,18 +325,14 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { examples: ['used eight ounces of four oh four a'] },
   ),
   rule(
-    `<amount> [of] [<refrigerant>] [(is|was|has been)] [${WHAT}] (added|weighed in|put in|put back in|(has|have) gone in|went [back] in|(i|we) [(have|ended up|had to|wound up)] (added|add|put (in|back)|weighed in|putting in|adding))`,
+    `<weight> ${EVEN} [of] [<refrigerant>] [(is|was|has been)] [${WHAT}] (added|weighed in|put in|put back in|(has|have) gone in|went [back] in|(i|we) [(have|ended up|had to|wound up)] (added|add|put (in|back)|weighed in|putting in|adding))`,
     refrigerantMoved('refrigerantAdded'),
-    {
-      examples: ['four ounces added'],
-    },
+    { examples: ['four ounces added'] },
   ),
   rule(
-    `<amount> [of] [<refrigerant>] [(is|was|has been)] [${WHAT}] (recovered|reclaimed|pulled out|taken out|removed|came [back] out|(i|we) (recovered|pulled out|got out|got back|took out|reclaimed)) [of (it|there|the system)] [when (i|we) recovered (it|the charge)]`,
+    `<weight> ${EVEN} [of] [<refrigerant>] [(is|was|has been)] [${WHAT}] (recovered|reclaimed|pulled out|taken out|removed|came [back] out|(i|we) (recovered|pulled out|got out|got back|took out|reclaimed)) [of (it|there|the system)] [when (i|we) recovered (it|the charge)]`,
     refrigerantMoved('refrigerantRecovered'),
-    {
-      examples: ['two pounds four ounces recovered'],
-    },
+    { examples: ['two pounds four ounces recovered'] },
   ),
   rule(
     '[(i|we)] (got|have|pulled|took) [out] (all of it|it all|everything|the whole charge|the whole thing) [out] [(of it|of there|of the system)] [(it|that|which|total)] [(is|was|came to|weighed|comes to)] <amount>',

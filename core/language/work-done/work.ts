@@ -3,7 +3,7 @@ import { capBeside, endsTheList, unlessNameGoesOn } from '../findings/part-lists
 import { CLEANING, type PartId, type WorkKindId } from '../../terms/names.ts';
 import { isTakenOutByFault } from '../words/taken-out.ts';
 import { isDoneTo } from '../words/done-to.ts';
-import { FANS, settledFan } from '../words/fans.ts';
+import { fanBeside, FANS, settledFan } from '../words/fans.ts';
 import { partSwapped } from '../findings/finding-of.ts';
 import { PIPES, VALVES } from './left-open.ts';
 import { isPowered } from './powered-again.ts';
@@ -62,13 +62,12 @@ const DOES =
 
 /** "Replaced the start relay, start cap and overload": the same was done at each. */
 const doneAtEach: Means = (tags, frame) => {
-  if (DOES.test(wordBehind(frame)) || isTakenOutByFault(frame)) return null;
   const did = workId(tags['work']);
-  const parts = [tags['part'], tagsIn(tags['second'])?.['part'], tagsIn(tags['third'])?.['part']];
+  if (did === null || DOES.test(wordBehind(frame)) || isTakenOutByFault(frame)) return null;
+  const told = [tags['part'], tagsIn(tags['second'])?.['part'], tagsIn(tags['third'])?.['part']];
   const words = frame.wordsOf(frame.span);
-  const work = capBeside(parts.map(partId), words).flatMap((part) =>
-    part === null || did === null ? [] : [{ did, part, words }],
-  );
+  const parts = capBeside(told.map(partId), words).filter((part) => part !== null);
+  const work = parts.map((part) => ({ did, part: fanBeside(parts, part, frame.context), words }));
   return work.length === 0 ? null : { work };
 };
 
@@ -250,7 +249,7 @@ export const WORK_RULES: readonly Rule[] = [
     examples: ['pushed the reset button'],
   }),
   rule(
-    `[a] (new|brand new) <part> and [(a|new|a new)] <part:second> [(is|are|both)] (in|installed|on|put in|mounted)`,
+    `[a] (new|brand new) <part> and [(a|new|a new)] <part:second> [(is|are|both)] (in|installed|on|put in|mounted|~~(went in|went on))`,
     doneAtEach,
     { tags: { work: 'replace' }, examples: ['new contactor and run cap in'] },
   ),

@@ -76,13 +76,11 @@ const SAYS_WHO = new RegExp(
 );
 
 const aim: Plan = (given) =>
-  given.by
-    .all('cameTo')
-    .map(({ all }) =>
-      passage(given, 'aim', {
-        slots: { aim: listed(all.map((agreed) => given.words.todo(agreed))) },
-      }),
-    );
+  given.by.all('cameTo').map(({ all }) =>
+    passage(given, 'aim', {
+      slots: { aim: listed(all.map((agreed) => given.words.todo(agreed))) },
+    }),
+  );
 
 const reason: Plan = (given) => {
   const { by, words, reader } = given;
@@ -247,7 +245,7 @@ const probedWords = (all: readonly Probed[]): string =>
 /** What they were told to do is said to them, and not quoted from what was said of them. */
 function remarkOf(memo: string, reader: Reader): string {
   const advice = toldToDo(memo);
-  if (advice === null) return quoted(memo, 'office');
+  if (advice === null) return quoted(memo, reader);
   return reader === 'customer' ? `our advice is ${advice}` : `the customer was told ${advice}`;
 }
 
