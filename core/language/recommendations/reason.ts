@@ -13,7 +13,7 @@ const NUMBER = new RegExp(
   'i',
 );
 const STATES =
-  /^(it|they|that)('s|'re| is| are| was| were| has| have| keeps| looks| will| does| leaks) /i;
+  /^(it|they|that)( ?['’]s| ?['’]re| is| are| was| were| has| have| keeps| looks| will| does| leaks) /i;
 /** Looking, not work: work at a part is recommended itself. */
 const CHECKS =
   /^(to|and) (check|recheck|see|verify|look|make sure|test|read(?! (?:me|us|it back|back|that back|(?:the|my) (?:note|notes|write)))|confirm|finish(?! (?:anyway|up|the visit)$)|weigh|measure|listen|go over|(?:do|run|take|get|pull|draw|have) (?:another|a|an|one more|the) (?:\w+ ){0,2}(?:test|sample|check|reading|look))\b/i;
