@@ -4,6 +4,7 @@ import type { GuideId } from '../terms/guides.ts';
 import type { AnswerableId } from '../terms/quantities.ts';
 import type { VisitState } from '../visit/state.ts';
 import { compared } from './compare.ts';
+import { readTogether } from './subject.ts';
 
 const WINDINGS: ReadonlySet<PlaceId | null> = new Set<PlaceId | null>([
   ...(['commonRun', 'commonStart', 'runStart'] as const),
@@ -29,6 +30,7 @@ function isOfThisUnit(guide: GuideId, state: VisitState): boolean {
 export function meantQuestions(question: Question, state: VisitState): readonly Question[] {
   const { readings } = state;
   if (question.ask === 'guide' && isOfThisUnit(question.about, state)) return [{ ask: 'causes' }];
+  if ('each' in question && question.about === null) return ofEach(question, state);
   if (question.ask === 'compare' && question.about === null) return [judgedLast(state) ?? question];
   if (question.ask !== 'switch' || question.about !== 'compressor') return [question];
   const last = readings.findLast(
@@ -44,6 +46,14 @@ export function meantQuestions(question: Question, state: VisitState): readonly 
         { ask: 'judge', about: 'insulation' },
       ];
 }
+
+/** "What should those be": a question each, of what was told in one breath and has a target of its own. */
+function ofEach(question: OfThat, state: VisitState): readonly Question[] {
+  const aimed = readTogether(state).filter((about) => compared(about, state).kind !== 'refused');
+  const { each, ...one } = question;
+  return aimed.length < 2 ? [one] : aimed.map((about) => ({ ...one, about }));
+}
+type OfThat = Extract<Question, { readonly ask: 'target' | 'value' | 'compare' }>;
 
 /** "Is that good", right behind what is judged by more than what it should be: a test that holds, amps at a heater. */
 function judgedLast({ history }: VisitState): Question | null {

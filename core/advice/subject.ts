@@ -15,6 +15,15 @@ export function spokenOf(state: VisitState, lastAnswer: Known | null): readonly 
   return read.length > 0 ? [...read, ...last] : [...last, ...before];
 }
 
+/** What was read in the last breath in which anything was. */
+export function readTogether({ history }: VisitState): readonly QuantityId[] {
+  const read = history.flatMap((event) => (event.type === 'readingTaken' ? [event] : []));
+  const last = read.at(-1);
+  if (last === undefined) return [];
+  const breath = read.filter(({ at }) => last.at - at < ONE_BREATH_MS);
+  return [...new Set(breath.map(({ reading }) => reading.quantity))];
+}
+
 /** The last sentence first, each in the order said: of "head one ninety two, suction fourteen" head was put first. */
 function readSinceLastQuestion({ history }: VisitState): readonly QuantityId[] {
   const earlier = history.at(-1)?.type === 'questionAsked' ? history.slice(0, -1) : history;

@@ -185,6 +185,8 @@ export type Question =
       readonly about: AnswerableId | null;
       /** Of a target alone. */
       readonly supposed?: Supposed;
+      /** "What should those be": of each that was told in the last breath. */
+      readonly each?: true;
     }
   | {
       readonly ask: 'saturation';

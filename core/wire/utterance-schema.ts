@@ -173,6 +173,7 @@ export const questionSchema = z.discriminatedUnion('ask', [
     supposed: z
       .strictObject({ quantity: z.literal('ambientTemp'), value: z.number(), unit: unitSchema })
       .exactOptional(),
+    each: z.literal(true).exactOptional(),
   }),
   z.strictObject({
     ask: z.literal('saturation'),

@@ -109,7 +109,8 @@ function shortQuestion(question: Question): string {
     return join('?history', question.about, question.did, question.part);
   }
   if (question.ask === 'eta') return join('?eta', question.about, question.value, question.unit);
-  return join(`?${question.ask}`, 'about' in question ? question.about : '');
+  const each = 'each' in question ? 'each' : '';
+  return join(`?${question.ask}`, 'about' in question ? question.about : '', each);
 }
 
 function shortCommand(command: Command): string {

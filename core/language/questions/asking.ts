@@ -12,6 +12,13 @@ export const plain =
   () =>
     ask({ ask: kind });
 
+/** Of what was spoken of; of "those" and "they" each. */
+export const askOfThat =
+  (kind: 'target' | 'compare'): Means =>
+  (_tags, frame) =>
+    ask({ ask: kind, about: null, ...(SEVERAL.test(frame.wordsOf(frame.span)) && { each: true }) });
+const SEVERAL = /\b(?:those|these|they|both)\b/i;
+
 /** What a question is about: a quantity, or one of those that are only ever answered. */
 export const aboutIn = (tags: Parameters<Means>[0]): AnswerableId | null =>
   answerableId(tags['derived']) ?? answerableId(tags['quantity']);

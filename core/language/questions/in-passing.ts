@@ -5,12 +5,12 @@ import { asReading } from '../readings/reading-means.ts';
 import type { QuantityId } from '../../terms/quantities.ts';
 import { type Frame, type Meaning, type Means, type Rule, rule } from '../rule.ts';
 import { quantityId } from '../slots.ts';
-import { aboutIn, ask, MY, plain, TODAY } from './asking.ts';
+import { aboutIn, ask, askOfThat, MY, plain, TODAY } from './asking.ts';
 import { MOVING } from './waiting.ts';
 import { supposedIn } from './supposed.ts';
 
-const compareLast: Means = () => ask({ ask: 'compare', about: null });
-const targetLast: Means = () => ask({ ask: 'target', about: null });
+const compareLast = askOfThat('compare');
+const targetLast = askOfThat('target');
 
 /** A clause of its own: "where should I be careful" asks something else. */
 const isWhole = (frame: Frame): boolean => frame.endsAtPause && startsClause(frame);

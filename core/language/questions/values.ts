@@ -4,7 +4,7 @@ import { heardRule, type Means, type Rule, rule } from '../rule.ts';
 import { tagsIn } from '../slots.ts';
 import { supposedIn } from './supposed.ts';
 import { isNotTold, standsByItself } from './told-behind.ts';
-import { aboutIn, ask, MY, TELL, TODAY } from './asking.ts';
+import { aboutIn, ask, askOfThat, MY, TELL, TODAY } from './asking.ts';
 
 const about =
   (kind: 'target' | 'value' | 'compare'): Means =>
@@ -326,16 +326,15 @@ export const VALUE_QUESTIONS: readonly Rule[] = [
     },
   ),
   rule(
-    '(how far off (is that|is it|are we|is this)|how is (that|it|this) looking|is (it|this) (normal|right)|is (that|it|this) (ok|good|alright|high|low|in line|about right|too high|too low|all right|where it should be|in range|bad)|how does (that|it) look|how am i (doing|looking)|am i (close|ok|good|running high|running low|in range|on target|too high|too low|off)|is that right|how does (that|it|this) compare|how do (i|we) (look|compare)|how (much|far) (over|under|high|low|above|below|out) (am i|are we|is it|is that)|how (high|low) am i|what is the difference|am i (high or low|over or under|above or below)|how close am i|(am i|is it|is that) (in the ballpark|~in the ball park|in the neighborhood|anywhere close|about right|on the money|where i should be|where i need to be)|(is|are) (it|that|this|they) supposed to be (that|this|so) (high|low|hot|cold)|(is that|is it) where it (should|needs to) be|[(does|do)] (that|this|it|those|these|they) (look|sound|seem) (right|good|ok|normal|about right|high|low) [to you])',
-    (_tags, frame) =>
-      OF_ELSE.test(wordBehind(frame)) ? null : ask({ ask: 'compare', about: null }),
+    '(how far off (is that|is it|are we|is this|~~are (those|these|they))|~~how are (those|these|they) looking|~~how do (those|these|they) (look|compare)|~~are (those|these|they) (ok|good|alright|all right|right|normal|high|low|in line|where they should be)|how is (that|it|this) looking|is (it|this) (normal|right)|is (that|it|this) (ok|good|alright|high|low|in line|about right|too high|too low|all right|where it should be|in range|bad)|how does (that|it) look|how am i (doing|looking)|am i (close|ok|good|running high|running low|in range|on target|too high|too low|off)|is that right|how does (that|it|this) compare|how do (i|we) (look|compare)|how (much|far) (over|under|high|low|above|below|out) (am i|are we|is it|is that)|how (high|low) am i|what is the difference|am i (high or low|over or under|above or below)|how close am i|(am i|is it|is that) (in the ballpark|~in the ball park|in the neighborhood|anywhere close|about right|on the money|where i should be|where i need to be)|(is|are) (it|that|this|they) supposed to be (that|this|so) (high|low|hot|cold)|(is that|is it) where it (should|needs to) be|[(does|do)] (that|this|it|those|these|they) (look|sound|seem) (right|good|ok|normal|about right|high|low) [to you])',
+    (tags, frame) => (OF_ELSE.test(wordBehind(frame)) ? null : askOfThat('compare')(tags, frame)),
     {
       examples: ['is it normal'],
     },
   ),
   rule(
     '(what (should|ought|would) (it|that|they|those|these|this) [(both|all)] [to] be [(at|around|running|reading)]|what (is|are) (it|that|they|those|these|this) supposed to be [at]|where should (it|that|they|those) be)',
-    () => ask({ ask: 'target', about: null }),
+    askOfThat('target'),
     { examples: ['what should they be', 'what is it supposed to be'] },
   ),
   heardRule(`how far off is ${MY} <asked>`, about('compare'), {

@@ -41,6 +41,14 @@ const DID = new Wording(
     `^ (?:i |we |and |then |also |just |already |finally |went ahead and )*(?:${HANDS_MADE}|${HANDS_DID}) `,
   ),
 );
+/** What a machine does that is not well, of whatever was spoken of: "it's kind of twitching". */
+const IT_DOES = new Wording(
+  /^ (?:it|they|she|that one|this one|the [a-z]+|both) (?:is|are|was|were|keeps|keep|started|starts) (?:all |both |just |kind of |sort of |still |now |really |barely |like )*(?:twitching|chattering|surging|pulsing|rattling|squealing|grinding|whining|knocking|hissing|gurgling|spitting|spewing|weeping|seeping|sparking|arcing|glowing|flickering|wobbling|vibrating|shaking|jerking|stuttering|stalling|straining|laboring|lugging|groaning|moaning|popping|pinging|thumping|banging|slapping|flapping|dragging|binding|sticking|slipping|sizzling|foaming) /,
+);
+/** "Got a heat gun on it" */
+const HELD_TO = new Wording(
+  /^ (?:i |we |have |i have |we have )*(?:got|have|put|set) (?:a|the|my|some|another) (?:heat gun|steamer|hose|fan|box fan|hot water|warm water|torch|light|bucket|towel|towels|tarp|blanket|hair dryer|heater) (?:blowing |running |going |hung )?(?:on|in|at|across|under|behind|over) /,
+);
 const FOUND = new Wording(
   /^ (?:i |we |just |also |and )*(?:found|noticed|saw|see|can see|could see|spotted|heard|can hear|hear|smelled|smell|felt|there is|there was|there are|got|it has|it had) /,
 );
@@ -210,7 +218,7 @@ function isOfTheJob(parse: Kept, { start, end }: TokenRange, before: TokenRange 
   if (!saysTwoWords(tokens, told) || hasOpenNumber(tokens, told, counted)) return false;
   const clause = new Clause(tokens, from, end);
   if (isAdvised(tokens, told) || TOLD_THEM.isIn(clause)) return true;
-  if (WILL_NOT.isIn(clause)) return true;
+  if (WILL_NOT.isIn(clause) || IT_DOES.isIn(clause) || HELD_TO.isIn(clause)) return true;
   if (OFF_THE_TRUCK.isIn(clause) && namesPart(sentence, clause)) return true;
   if (ADVISED.isIn(clause)) return isJobTalk(tokens, told);
   if (NOT_SO.isIn(clause) || GUESSED.isIn(clause)) return false;
