@@ -34,7 +34,7 @@ import { limitOf, marginTo } from './margin.ts';
 import { meaningOf, sawLast, tracedLast, whatStopped, type Ways } from './meaning.ts';
 import { measured } from './measured.ts';
 import { movedRows } from './moved.ts';
-import { furthestOff, overall } from './overall.ts';
+import { firstOff, furthestOff, isRight, overall } from './overall.ts';
 import { type Saturated, saturated } from './saturation-answer.ts';
 import { productRows } from './sheet.ts';
 import { beginSteps, moveSteps } from './steps/steps-answer.ts';
@@ -49,7 +49,7 @@ import { beforeAfterOf, beforeOf, NOTHING_RECORDED, readbackOf, workingOf } from
 import { trendOf } from './settling/trend.ts';
 import { unasked } from './settling/unasked.ts';
 import { toldHoldOf, vacuumHoldOf } from './settling/vacuum-hold.ts';
-import { spokenOf } from './subject.ts';
+import { readTogether, spokenOf } from './subject.ts';
 import { wanted } from './targets.ts';
 import type { Known, NextCheck, Refused, Verdict } from './verdict.ts';
 
@@ -265,6 +265,13 @@ function ofQuantity(question: OfQuantity, asked: Asked): Verdict {
   if (isOfThat && (sawLast(asked.state) || tracedLast(asked.state)))
     return meaningOf(asked.state, MEANS);
   const verdict = firstKnown(question.about, asked, findFor(question));
+  if (isOfThat && isRight(verdict)) {
+    // A box on its way down is off until it is there: its circuit is meant.
+    const together = readTogether(asked.state, verdict.about).filter(
+      (about) => about !== 'boxTemp',
+    );
+    return firstOff(together, asked.state, comparisonOf) ?? verdict;
+  }
   const isAimless = verdict.kind === 'refused' && AIMLESS.has(verdict.reason);
   return question.ask === 'compare' && question.about === null && isAimless
     ? (furthestOff(asked.state, comparisonOf) ?? verdict)

@@ -15,6 +15,20 @@ const HAVE_TARGETS: readonly AnswerableId[] = [
 
 type Find = (about: AnswerableId, state: VisitState) => Verdict;
 
+/** Whether it is known to be where it should be. */
+export const isRight = (verdict: Verdict): verdict is Extract<Known, { answer: 'compare' }> =>
+  isKnown(verdict) && isComparison(verdict) && !isOutside(verdict);
+
+/** The first that is outside its band, of those named; null where none is. */
+export function firstOff(
+  of: readonly AnswerableId[],
+  state: VisitState,
+  compare: Find,
+): Verdict | null {
+  const known = of.map((about) => compare(about, state)).filter(isKnown);
+  return known.find((each) => isComparison(each) && isOutside(each)) ?? null;
+}
+
 /** The first that is outside its band, else the first that can be told. */
 export function furthestOff(state: VisitState, compare: Find): Verdict | null {
   const known = HAVE_TARGETS.map((about) => compare(about, state)).filter(isKnown);

@@ -15,12 +15,15 @@ export function spokenOf(state: VisitState, lastAnswer: Known | null): readonly 
   return read.length > 0 ? [...read, ...last] : [...last, ...before];
 }
 
-/** What was read in the last breath in which anything was. */
-export function readTogether({ history }: VisitState): readonly QuantityId[] {
+/** What was read in the last breath in which anything was, or in which that quantity was. */
+export function readTogether(
+  { history }: VisitState,
+  about: AnswerableId | null = null,
+): readonly QuantityId[] {
   const read = history.flatMap((event) => (event.type === 'readingTaken' ? [event] : []));
-  const last = read.at(-1);
+  const last = read.findLast(({ reading: { quantity } }) => about === null || quantity === about);
   if (last === undefined) return [];
-  const breath = read.filter(({ at }) => last.at - at < ONE_BREATH_MS);
+  const breath = read.filter(({ at }) => Math.abs(last.at - at) < ONE_BREATH_MS);
   return [...new Set(breath.map(({ reading }) => reading.quantity))];
 }
 
