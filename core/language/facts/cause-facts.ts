@@ -122,6 +122,11 @@ export const CAUSE_RULES: readonly Rule[] = [
     },
   ),
   rule(
+    '[(so|then|well|yeah)] (it|that) (must be|has got to be|is got to be|has to be|got to be) (the|a|that) [(bad|dead|burnt|failed|seized)] (<part>|motor) [then]',
+    notYetFound,
+    { unheard: true, apart: true, examples: ['so it must be the motor'] },
+  ),
+  rule(
     `(i (think|guess|bet|suspect|am thinking)|maybe|probably|(it|that) (might|may|could) be) [(it|that) (is|was|might be|could be)] ${ARTICLE} <cause>`,
     notYetFound,
     { examples: ["i think it's low on charge"] },

@@ -280,7 +280,7 @@ export const SAFETY_RULES: readonly Rule[] = [
     examples: [],
   }),
   rule(
-    '((so|then|and|well|ok|yeah|yep) (it is|that is|(it is|it has) got to be|it is just)|it must be) (the|a|that) [(bad|dead|burnt|burnt up|failed|seized)] [fan] motor [itself]',
+    '(so|then|and|well|ok|yeah|yep) (it is|that is|it is just) (the|a|that) [(bad|dead|burnt|burnt up|failed|seized)] [fan] motor [itself]',
     motorIs,
     { unheard: true, apart: true, tags: { state: 'failed' }, examples: ['so it is the motor'] },
   ),

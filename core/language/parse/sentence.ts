@@ -123,7 +123,8 @@ export class Sentence {
     const first = this.tokens[from];
     const last = this.tokens[to - 1];
     if (first === undefined || last === undefined) return '';
-    const words = this.text.slice(first.start, last.end);
+    // "Ten minutes, make that fifteen": what is put right stands where the wrong one did, before words that were said earlier.
+    const words = this.text.slice(Math.min(first.start, last.start), Math.max(first.end, last.end));
     return this.hasGaps({ from, to }) ? words.replace(NOISE, '').replace(STUMBLE, '$1') : words;
   }
 

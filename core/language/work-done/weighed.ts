@@ -266,11 +266,16 @@ export const WEIGHED_RULES: readonly Rule[] = [
     { examples: ['no refrigerant added', 'did not add any refrigerant'] },
   ),
   heardRule(
-    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of|(the|a) (full|whole|same|other|last|remaining|first|final|complete)|exactly|right at)] <weight> [~(more|by weight)] [(of <refrigerant>|~<refrigerant>|~[of] <refrigerant:wrong> <correction> [of] <refrigerant>)] [~(in (it|there)|(into|to) (it|the (system|unit))|[that] (i|we) (took|pulled|got|recovered) [out])] [~(by|per|off|to|according to) the (tag|plate|nameplate|name plate|data plate|sticker|label|scale)]`,
+    `[(i|we)] [have] ${ADDED} [~(another|an additional|an extra|only|just|a total of|(the|a) (full|whole|same|other|last|remaining|first|final|complete)|exactly|right at)] <amount> [~(more|by weight)] [(of <refrigerant>|~<refrigerant>|~[of] <refrigerant:wrong> <correction> [of] <refrigerant>)] [~(in (it|there)|(into|to) (it|the (system|unit))|[that] (i|we) (took|pulled|got|recovered) [out])] [~(by|per|off|to|according to) the (tag|plate|nameplate|name plate|data plate|sticker|label|scale)]`,
     refrigerantMoved('refrigerantAdded'),
     {
       examples: ['added eight ounces of one thirty four', 'weighed in three pounds two ounces'],
     },
+  ),
+  rule(
+    `[(i|we)] [have] ${ADDED} [another] <weight> [[of] <refrigerant>]`,
+    refrigerantMoved('refrigerantAdded'),
+    { unheard: true, examples: ['added five pounds three or so'] },
   ),
   rule(
     `[(i|we)] [have] ${ADDED} <amount> [<pause>] [of] (virgin|new|fresh|clean|reclaimed) <refrigerant>`,
@@ -280,9 +285,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
   rule(
     `[(i|we)] [have] ${RECOVERED} [(another|a total of|only|all|exactly)] <weight> [of] [[<refrigerant:wrong> <correction> [of]] <refrigerant>]`,
     refrigerantMoved('refrigerantRecovered'),
-    {
-      examples: ['recovered two pounds of four oh four a'],
-    },
+    { examples: ['recovered two pounds of four oh four a'] },
   ),
   rule(
     '[(i|we)] [have] [also] (used|went through|put in) [another] (<number:count>|a|an) [new] [(feet of|foot of|set of|box of)] <part> [<pause>] [and] <amount> of <refrigerant>',
@@ -342,9 +345,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
   rule(
     '[(i|we)] (got|pulled|took) <amount> [of <refrigerant>] (back [out]|out) [of (it|there|the system|the unit)]',
     refrigerantMoved('refrigerantRecovered'),
-    {
-      examples: ['got three pounds out of it'],
-    },
+    { examples: ['got three pounds out of it'] },
   ),
   rule(
     `[(i|we)] [have] ${RECOVERED} ((the|the whole) lot|what (was|is) left [(in (it|her|there|here|the system))]|the (gas|freon)) [(it|that|which|total)] [(is|was|came to|weighed|comes to)] [(only|just)] <amount> [(nothing|even|flat|on the (nose|dot))]`,
@@ -354,9 +355,7 @@ export const WEIGHED_RULES: readonly Rule[] = [
   rule(
     `[(i|we)] [have] ${RECOVERED} (everything|it all|all of it|the [whole] charge|the refrigerant|~~(what|whatever|all that) (was [left]|it had [left]|there was) [(in (it|there|here|the system))]|~~the rest [of it]) [(it|that|which|total)] [(is|was|came to|weighed|comes to|~~got|~~and got|~~only got|~~about)] [(only|just)] <amount>`,
     refrigerantMoved('refrigerantRecovered'),
-    {
-      examples: ['recovered everything, thirty one ounces'],
-    },
+    { examples: ['recovered everything, thirty one ounces'] },
   ),
   rule(
     `[(i|we)] [have] ${ADDED} [another] (a|an) <unit> [of] [<refrigerant>]`,
