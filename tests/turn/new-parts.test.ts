@@ -19,3 +19,18 @@ it('a new part that is named alone was put in, once the before is marked or work
   ]);
   expect(workAfter(UNIT, 'replaced the contactor', 'needs a new start relay')).toHaveLength(1);
 });
+
+it('what was only taken off goes back as it was: a new part goes in for the bad one alone', () => {
+  expect(workAfter(UNIT, 'pulled the evap fan motor out', 'bolted it in')).toEqual([
+    'remove evaporatorFanMotor',
+  ]);
+  expect(
+    workAfter(UNIT, "evap fan motor's seized", 'pulled the motor out', 'bolted it in'),
+  ).toContain('replace evaporatorFanMotor');
+  const agreed = [UNIT, 'here to change the compressor', 'pulled the panel off'] as const;
+  expect(workAfter(...agreed, 'bolted it in')).toEqual([]);
+  expect(workAfter(...agreed, 'cut the old one out', 'bolted it down')).toEqual([
+    'remove compressor',
+    'replace compressor',
+  ]);
+});

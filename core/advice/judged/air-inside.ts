@@ -41,8 +41,8 @@ export function airInside(state: VisitState): Found<JudgedOf<'nonCondensables'>>
 
 /** With the unit's supply off nothing of it is live. */
 function withoutLiveFan<Value>(found: Found<Value>, state: VisitState): Found<Value> {
-  if (found.kind !== 'known' || !leftOpen(state).some(({ part }) => isPowerPart(part)))
-    return found;
+  const isOff = leftOpen(state).some(({ part, as }) => isPowerPart(part) && as !== 'bypassed');
+  if (found.kind !== 'known' || !isOff) return found;
   return { ...found, cautions: found.cautions.filter((id) => id !== 'fanStaysLive') };
 }
 

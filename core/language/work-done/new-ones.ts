@@ -72,16 +72,19 @@ const oldOneOut: Means = (tags, frame) => {
   return { ofIt: { means: removed, inSentence: true, ...(otherwise && { otherwise }) } };
 };
 
-/** "Brazed it in" is of the new one while it waits; of what is in already nothing new is told. */
+/**
+ * "Brazed it in" is of the new one while it waits: of what was taken out as bad, or is agreed to be replaced. Of what is in
+ * already nothing new is told, and what was only taken off to get at something goes back as it was.
+ */
 const itIsSetIn: Means = (_tags, frame) => {
-  const { told, toReplace } = frame.context;
-  const removed = told.find((each) => each?.told.of === 'work');
-  const waits =
-    removed?.told.of === 'work' && removed.told.work.did === 'remove'
-      ? removed.told.work.part
-      : toReplace;
-  if (waits === null || isNotDone(frame) || STOWED.test(wordBehind(frame))) return null;
+  const { told, foundBad, toReplace } = frame.context;
+  const last = told.find((each) => each?.told.of === 'work')?.told;
+  const removed = last?.of === 'work' && last.work.did === 'remove' ? last.work.part : null;
   const words = frame.wordsOf(frame.span);
+  const isJoined = removed === null && /\b(?:brazed|sweated|soldered)\b/i.test(words);
+  const isBad = removed === foundBad || removed === toReplace;
+  const waits = isJoined ? toReplace : isBad ? removed : null;
+  if (waits === null || isNotDone(frame) || STOWED.test(wordBehind(frame))) return null;
   return {
     work: [{ did: 'replace', part: settledFan(waits, frame.context), words }],
     ...(/\bnitrogen\b/i.test(words) && { remarks: [words] }),
@@ -129,7 +132,7 @@ export const NEW_ONE_RULES: readonly Rule[] = [
     { unheard: true, apart: true, examples: ['old one is out'] },
   ),
   rule(
-    `${I} [(all|got)] (brazed|sweated|soldered|bolted|wired|screwed|mounted|set|dropped|installed) (it|her|that|them) [(all|back)] (in|up|down|in place|back in) [with nitrogen] [now]`,
+    `${I} [(all|got)] (brazed|sweated|soldered|bolted|wired|screwed|mounted|set|dropped|installed) (it|her|that|them) [all] (in|up|down|in place) [with nitrogen] [now]`,
     itIsSetIn,
     { unheard: true, apart: true, examples: [] },
   ),
